@@ -1,0 +1,125 @@
+import type { Direction, Profile, Room, Side, Spacing } from '../job/model.ts';
+import type { Given, Source } from '../provenance/source.ts';
+import type { Why } from '../provenance/why.ts';
+import type { Measure, Tolerance } from '../quantity/measure.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+
+/**
+ * The ceiling laid out: plain data in ticks. x runs east from the inner face of the west wall, y runs south from the
+ * north wall, z runs down from the ceiling. Formulas: section.ts, grid.ts.
+ */
+
+/** A length that follows from others, and why. */
+export interface Derived { readonly ticks: Ticks; readonly tolerance: Tolerance; readonly why: Why }
+
+/** A box beam's section; every part undefined where the text does not say enough. */
+export interface Section {
+    readonly profile: Profile;
+    /** Held down for this line: the line's own figure, or the profile's. */
+    readonly heldDown?: Given<Measure>;
+    /** Widths of the parts as they will be (ripped, or the stock's own). */
+    readonly blockingWidth?: Derived;
+    readonly bottomWidth?: Derived;
+    readonly spacerWidth?: Derived;
+    readonly sideHeight?: Derived;
+    readonly innerWidth?: Derived;
+    readonly outerWidth?: Derived;
+    readonly depth?: Derived;
+    readonly bottomTop?: Derived;
+    readonly cleatTop?: Derived;
+    readonly spacerRoom?: Derived;
+    /** innerWidth - bottomWidth, in all, not a side. */
+    readonly fit?: Derived;
+    readonly trimHeight?: Derived;
+}
+/** A section with all that a layout needs. */
+export interface WholeSection extends Section {
+    readonly innerWidth: Derived; readonly outerWidth: Derived; readonly depth: Derived; readonly bottomWidth: Derived;
+    readonly bottomTop: Derived; readonly fit: Derived; readonly sideHeight: Derived; readonly blockingWidth: Derived;
+}
+
+export interface Line {
+    /** '1', '2' … run north-south, counted from the west; 'A', 'B' … run east-west, counted from the north. */
+    readonly name: string;
+    readonly runs: Direction;
+    readonly section: WholeSection;
+    /** Outer faces across the line: x of west and east face, or y of north and south face. */
+    readonly low: Ticks; readonly high: Ticks;
+    /** Its bottom and blocking run through at crossings. */
+    readonly through: boolean;
+    /** Where the run begins and ends along its own direction (inside the band). */
+    readonly start: Ticks; readonly end: Ticks;
+    /** Splices of what runs through: positions along the run (centres of joints), each with why it lies there. */
+    readonly splices: readonly Splice[];
+    /** `line B { … }` where there is one, else the `beams` of the grid. */
+    readonly at: Source;
+}
+export interface Splice { readonly at: Ticks; readonly place: string; readonly said?: Source }
+
+export interface Coffer {
+    /** 1, 2, 3 … row by row from the north-west. */
+    readonly number: number;
+    readonly column: number; readonly row: number;
+    readonly west: Ticks; readonly east: Ticks; readonly north: Ticks; readonly south: Ticks;
+    /** Lines (or null: the band or the wall) on its four sides. */
+    readonly bounds: Readonly<Record<Side, Line | null>>;
+}
+export interface Crossing { readonly name: string; readonly ns: Line; readonly ew: Line; readonly through: Direction }
+
+export interface Band {
+    readonly kind: 'band';
+    readonly thickness: Derived;
+    readonly height: Derived;
+    /** Depth of its lower edge below the ceiling. */
+    readonly lowerEdge: Derived;
+}
+
+/** One direction's division: along 'east-west' stand lines 1, 2, 3; along 'north-south' A, B. */
+export interface Run {
+    readonly along: Direction;
+    readonly spacing: Spacing;
+    /** Inside the band: from, to. */
+    readonly start: Ticks; readonly end: Ticks;
+    readonly lines: readonly Line[];
+    /** Clear sizes of the coffers along the run, exact. They and the lines' widths add up to end - start. */
+    readonly coffers: readonly Ticks[];
+    /** The size the equal coffers are cut to (rounded to the job's cut-to), and what is then left over in the run. */
+    readonly residue: Residue;
+}
+export interface Residue {
+    /** end - start - lines - cut coffers; may be negative. Zero where every coffer is cut at its own rounded size. */
+    readonly ticks: Ticks;
+    readonly place: 'outer-coffers' | 'band' | 'spread';
+    /** The cut size of every coffer of the run after the residue is placed. */
+    readonly cutCoffers: readonly Ticks[];
+}
+
+export interface Ceiling {
+    readonly room: Room;
+    readonly width: Ticks;   // east-west
+    readonly length: Ticks;  // north-south
+    readonly band: Band | null;
+    readonly inside: { readonly west: Ticks; readonly east: Ticks; readonly north: Ticks; readonly south: Ticks };
+    /** Division of the north wall (lines 1, 2 …) and of the east wall (A, B …). */
+    readonly across: Run;
+    readonly down: Run;
+    readonly lines: readonly Line[];      // 1, 2, 3 …, then A, B …
+    readonly crossings: readonly Crossing[];
+    readonly coffers: readonly Coffer[];
+}
+
+/** Why a room could not be laid out, or only by bending it. Rules turn these into findings; layout itself reports nothing. */
+export type Trouble =
+    | { readonly kind: 'grid-doesnt-close'; readonly along: Direction; readonly wanted: Ticks; readonly has: Ticks; readonly at: Source; readonly parts: string }
+    | { readonly kind: 'no-coffer-size-fits'; readonly along: Direction; readonly at: Source; readonly nearest: readonly { readonly coffers: number; readonly size: Ticks }[] }
+    | { readonly kind: 'not-rectangular'; readonly walls: readonly [Side, Side]; readonly a: Ticks; readonly b: Ticks; readonly at: Source; readonly other: Source }
+    | { readonly kind: 'depths-differ'; readonly lines: readonly [string, string]; readonly a: Ticks; readonly b: Ticks; readonly at: Source; readonly other: Source }
+    | { readonly kind: 'lines-overlap'; readonly lines: readonly [string, string]; readonly by: Ticks; readonly at: Source }
+    | { readonly kind: 'unknown-line'; readonly name: string; readonly has: readonly string[]; readonly at: Source }
+    | { readonly kind: 'too-many-coffers'; readonly count: number; readonly most: number; readonly at: Source }
+    | { readonly kind: 'bad-count'; readonly value: number; readonly at: Source; readonly what: string }
+    | { readonly kind: 'not-positive'; readonly what: string; readonly ticks: Ticks; readonly at: Source }
+    | { readonly kind: 'not-supported'; readonly what: string; readonly instead: string; readonly at: Source }
+    | { readonly kind: 'longer-than-the-board'; readonly line: string; readonly part: string; readonly length: Ticks; readonly longest: Ticks; readonly at: Source };
+
+export interface Layout { readonly room: Room; readonly sections: ReadonlyMap<string, Section>; readonly ceiling?: Ceiling; readonly troubles: readonly Trouble[] }

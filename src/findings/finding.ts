@@ -1,0 +1,28 @@
+import type { Range, Source } from '../provenance/source.ts';
+
+export type Severity = 'error' | 'warning' | 'hint';
+
+/**
+ * Something wrong, at the words that cause it. Every finding of the program, from a missing brace to a bottom that
+ * will not go in, is one of these; adapters only translate it.
+ */
+export interface Finding {
+    /** Kebab-case name; `cofferwright explain RULE` prints its page. */
+    readonly rule: string;
+    readonly severity: Severity;
+    readonly at: Source;
+    /** In the carpenter's words, with both numbers, and what would be right. Plain text, one paragraph. */
+    readonly message: string;
+    /** Where the other half of the contradiction stands. */
+    readonly related: readonly RelatedPlace[];
+    readonly fixes: readonly Fix[];
+    /** The room it is about, where it is about one. */
+    readonly room?: string;
+    /** Set where a comment in the text allows it, with the reason given there. */
+    readonly allowed?: { readonly reason: string; readonly at: Source };
+}
+export interface RelatedPlace { readonly at: Source; readonly message: string }
+
+/** A change of text that mends the finding. */
+export interface Fix { readonly title: string; readonly edits: readonly TextChange[]; readonly preferred?: boolean }
+export interface TextChange { readonly uri: string; readonly range: Range; readonly text: string }

@@ -1,0 +1,231 @@
+import type Fraction from 'fraction.js';
+import type { Measure } from '../quantity/measure.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import type { Given, Source } from '../provenance/source.ts';
+
+/**
+ * A job as plain data: names resolved, parameters applied, imports followed, every value with the words it comes from.
+ * What the text does not (yet) say, or says wrongly, is undefined: whoever reads it skips what is unknown and stays
+ * silent, because the language has already reported it. Lengths in ticks.
+ */
+export type Direction = 'north-south' | 'east-west';
+export type Side = 'north' | 'east' | 'south' | 'west';
+export type Corner = 'north-west' | 'north-east' | 'south-west' | 'south-east';
+export const SIDES: readonly Side[] = ['north', 'east', 'south', 'west'];
+
+/** Settings of the house; where no `job` is in reach the built-in defaults stand. */
+export interface JobSettings {
+    readonly title?: Given<string>;
+    readonly client?: Given<string>;
+    readonly currency: Given<string>;
+    /** How lengths are shown. */
+    readonly show: Given<'feet-inches' | 'millimeters'>;
+    /** Resolution of cut lengths. */
+    readonly cutTo: Given<Ticks>;
+    /** How far a crosscut may be off, either way, at one setting of the stop. */
+    readonly cutTolerance?: Given<Ticks>;
+    /** Saw kerf, and what is cut off a board's two ends together before use (each end's share is half). */
+    readonly kerf: Given<Ticks>;
+    readonly endTrim: Given<Ticks>;
+    readonly longestBoard?: Given<Ticks>;
+    /** Greatest and least thickness of the paint on one edge (primer and coats). */
+    readonly paintFilm: Given<{ readonly least: Ticks; readonly most: Ticks }>;
+    readonly at?: Source;
+}
+
+export interface NominalSize { readonly text: string; readonly thickness: Fraction; readonly width: Fraction }
+
+export interface Stock {
+    readonly name: string;
+    readonly title?: string;
+    /** The name where it is declared, and identity: declared once, one `key`. */
+    readonly at: Source;
+    readonly key: string;
+    readonly size?: Given<NominalSize>;
+    readonly species?: Given<string>;
+    /** Dressed thickness and width: said, or from the published table for `size`. */
+    readonly thickness?: Given<Measure>;
+    readonly width?: Given<Measure>;
+    readonly rippedWith?: Given<string>;
+    readonly lengths: readonly Given<Ticks>[];
+    readonly prices: readonly Price[];
+    readonly onHand: readonly Given<OnHand>[];
+}
+export interface Price {
+    /** Exact money per tick, in the currency's major unit. Rounded only on the printed line. */
+    readonly perTick: Fraction;
+    readonly currency: string;
+    /** The one length it holds for; undefined: every length. */
+    readonly for?: Given<Ticks>;
+    readonly at: Source;
+}
+export interface OnHand { readonly count: number; readonly length: Ticks }
+
+/** One beam detail with its arguments applied. */
+export interface Profile {
+    readonly name: string;
+    /** The name where it is declared. */
+    readonly at: Source;
+    /** Same declaration, same arguments: same key, same object. */
+    readonly key: string;
+    /** True where every argument is the declared default: its findings belong to the file it is declared in. */
+    readonly isDefault: boolean;
+    /** Key of the declaration's default instance (equal to `key` where `isDefault`); undefined where a parameter has no default. */
+    readonly defaultKey?: string;
+    /** Arguments as written out, for names on drawings: `shadow-box(groove: 1/4")`. */
+    readonly label: string;
+    readonly blocking?: Blocking;
+    readonly spacers?: Spacers;
+    readonly sides?: Sides;
+    readonly cleats?: Cleats;
+    readonly bottom?: Bottom;
+    readonly trim?: Trim;
+    readonly requires: readonly Requirement[];
+    /** Parts that are said and not computed yet (a panel back, a bed moulding): the section then has no depth. */
+    readonly notComputed: readonly Source[];
+}
+/** `require` of a profile, evaluated. `holds` undefined: unknown, stay silent. */
+export interface Requirement {
+    readonly at: Source;
+    readonly holds?: boolean;
+    readonly text: string;
+    readonly message?: string;
+    /** The two sides as they came out, in words, for the message. */
+    readonly left?: string; readonly operator?: string; readonly right?: string;
+    readonly via: readonly Source[];
+}
+
+interface PartBase {
+    /** The part's word ("blocking") where its block stands. */
+    readonly at: Source;
+    readonly stock?: Given<Stock>;
+    /** Ripped width; undefined: the stock's full width. */
+    readonly rip?: Given<Measure>;
+    /** Name of the fence setting it is ripped at, where said (`rip 5 7/16" with "fence A"`). */
+    readonly ripWith?: Given<string>;
+}
+export interface Blocking extends PartBase {
+    readonly screws?: Given<Screws>;
+    readonly fit: Given<'full-width' | 'bench-box'>;
+}
+export interface Screws { readonly gauge: number; readonly length: Ticks; readonly every: Ticks }
+export interface Spacers extends PartBase {
+    readonly height?: Given<Measure>;
+    readonly every: Given<Ticks>;
+    /** The first spacer stands within this of each end of a bay. */
+    readonly fromEnd: Given<Ticks>;
+}
+export interface Sides extends PartBase {
+    readonly heldDown: Given<Measure>;
+    readonly rabbet?: Given<Rabbet>;
+    readonly corners: Given<'mitered' | 'butted'>;
+    /** Butted corners: the direction whose sides run past. */
+    readonly past?: Given<Direction>;
+    readonly nails?: Given<Nails>;
+}
+export interface Rabbet {
+    readonly width: Measure; readonly height: Measure;
+    readonly edge: 'lower-back' | 'lower-front' | 'upper-back' | 'upper-front';
+    readonly widthAt: Source; readonly heightAt: Source;
+}
+/** `length` is the nail's, `every` its spacing along the part; diameter by gauge from the published table. */
+export interface Nails { readonly gauge: number; readonly length: Ticks; readonly every: Ticks }
+export interface Cleats {
+    readonly at: Source;
+    /** The stock they are ripped from. */
+    readonly stock?: Given<Stock>;
+    /** How far it stands off the side, and its height. */
+    readonly thickness?: Given<Measure>;
+    readonly height?: Given<Measure>;
+    /** Thickness of the gauge block it is set with; undefined: the bottom's own stock. */
+    readonly gauge?: Given<Measure>;
+    readonly nails?: Given<Nails>;
+    readonly shortEachEnd: Given<Ticks>;
+}
+export interface Bottom extends PartBase {
+    readonly place: Given<'between-sides' | 'under-sides' | 'in-rabbets'>;
+    /** Play allowed between the sides, in all. */
+    readonly gap: Given<{ readonly least: Ticks; readonly most: Ticks }>;
+    /** How far the back edges are eased. */
+    readonly ease?: Given<Ticks>;
+    readonly biscuits?: Given<Biscuits>;
+    /** Cut long by this to press its end joints. */
+    readonly press?: Given<Ticks>;
+    readonly nails?: Given<Nails>;
+}
+export interface Biscuits { readonly count: number; readonly size: string /* "#20" */ }
+export interface Trim extends PartBase {
+    readonly corners: Given<'mitered' | 'coped'>;
+    readonly nails?: Given<Nails>;
+}
+
+export interface Room {
+    readonly name: string;
+    readonly title?: string;
+    /** The name where the room is declared. */
+    readonly at: Source;
+    readonly key: string;
+    readonly job: JobSettings;
+    readonly walls: Partial<Record<Side, Given<Measure>>>;
+    readonly height?: Given<Ticks>;
+    readonly covering?: { readonly kind: Given<string>; readonly thickness?: Given<Ticks> };
+    readonly grid?: Grid;
+    readonly lines: readonly LineSpec[];
+    readonly fixtures: readonly Fixture[];
+    readonly measuredBoards: readonly MeasuredBoard[];
+    /** True where something in the room could not be read (a syntax error, an unknown name): lay out what is known, be silent on the rest. */
+    readonly broken: boolean;
+}
+export interface Grid {
+    readonly at: Source;
+    /** How the lines that divide the north wall (1, 2, 3) and those that divide the east wall (A, B) are placed. */
+    readonly north?: Spacing;
+    readonly east?: Spacing;
+    readonly beams?: Given<Profile>;
+    readonly through?: Given<Direction>;
+    readonly residue: Given<'outer-coffers' | 'band' | 'spread'>;
+    readonly centeredOn?: Given<Fixture>;
+    readonly perimeter?: Perimeter;
+    /** Splices of a line longer than the board: on the crossings, or not decided (then it is an error). */
+    readonly splices: Given<'on-crossings' | 'where-said'>;
+}
+export type Spacing =
+    | { readonly by: 'number'; readonly coffers: Given<number> }
+    | { readonly by: 'size'; readonly size: Given<{ readonly least: Ticks; readonly most: Ticks }> }
+    | { readonly by: 'lines'; readonly centers: readonly Given<Ticks>[]; readonly from: Given<Corner> };
+export interface Perimeter {
+    readonly at: Source;
+    readonly kind: Given<'band' | 'half-beam' | 'none'>;
+    readonly stock?: Given<Stock>;
+    readonly rip?: Given<Measure>;
+    /** How far the band's lower edge is below the beams' undersides. */
+    readonly belowBeams: Given<Measure>;
+    readonly nails?: Given<Nails>;
+}
+/** `line B { beams fine-box }` */
+export interface LineSpec {
+    readonly name: string;
+    readonly at: Source;
+    readonly beams?: Given<Profile>;
+    readonly heldDown?: Given<Measure>;
+    readonly splices: readonly (Given<Ticks> & { readonly from?: Side })[];
+    /** What it says that is not computed yet (`from`, `to`, `meets`). */
+    readonly notComputed: readonly Source[];
+}
+export interface Fixture {
+    readonly name: string;
+    readonly at: Source;
+    readonly kind: string;
+    /** Centre, from the room's north-west corner: x to the east, y to the south. */
+    readonly x?: Ticks; readonly y?: Ticks;
+    readonly diameter?: Given<Ticks>;
+    readonly keepClear?: Given<Ticks>;
+    readonly wants?: Given<'coffer-center' | 'beam-center' | 'anywhere'>;
+}
+export interface MeasuredBoard {
+    readonly name: string;
+    readonly at: Source;
+    readonly stock?: Given<Stock>;
+    /** Depth of the rabbet as found on the board. */
+    readonly rabbet?: Given<Ticks>;
+}

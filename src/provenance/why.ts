@@ -1,0 +1,19 @@
+import type { Ticks } from '../quantity/ticks.ts';
+import type { Source } from './source.ts';
+
+/**
+ * Why a length is what it is: a sum in words, such as
+ * "coffer 4' 1 3/8" + 2 x side 3/4" = 4' 2 7/8"". `why-text.ts` writes it out.
+ * Invariant, held by tests: the terms add up to the length they explain, exactly.
+ */
+export interface Why { readonly terms: readonly WhyTerm[] }
+
+export interface WhyTerm {
+    /** The thing in the trade's words: "coffer", "side", "room", "bottom of line 2". */
+    readonly what: string;
+    /** How often it counts; negative where it is taken off. */
+    readonly times: number;
+    readonly ticks: Ticks;
+    /** The words in the text that this term comes from, where there are any. */
+    readonly at?: Source;
+}

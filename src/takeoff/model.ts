@@ -1,0 +1,61 @@
+import type { Stock } from '../job/model.ts';
+import type { Source } from '../provenance/source.ts';
+import type { Why } from '../provenance/why.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+
+export type Part = 'blocking' | 'spacer' | 'side' | 'cleat' | 'bottom' | 'band' | 'trim';
+export const PARTS: readonly Part[] = ['blocking', 'spacer', 'side', 'cleat', 'bottom', 'band', 'trim'];
+
+/** One piece of wood. Lengths in ticks, exact; `cutFace` and `cutBack` are rounded once to the job's cut-to. */
+export interface Piece {
+    /** Stable under edits elsewhere: room, line or coffer, bay, part, side. See ids.ts. */
+    readonly id: string;
+    readonly room: string;
+    readonly part: Part;
+    /** The line it belongs to ('2', 'B'), or null. */
+    readonly line: string | null;
+    /** The bay of the line, counted from its west or north end, or null where it runs through or belongs to no line. */
+    readonly bay: number | null;
+    readonly coffer: number | null;
+    /** The side of the line, coffer or room it stands on. */
+    readonly on: 'north' | 'east' | 'south' | 'west' | null;
+    readonly stock: Stock;
+    /** Short points / visible face, and long points / hidden back. Equal where both ends are square. */
+    readonly face: Ticks; readonly back: Ticks;
+    readonly cutFace: Ticks; readonly cutBack: Ticks;
+    /** West or north end first. */
+    readonly ends: readonly [EndCut, EndCut];
+    /** The mitred end, seen face towards you, groove edge down; null where it does not matter. */
+    readonly hand: 'left' | 'right' | null;
+    /** Ripped width and thickness as it stands in the ceiling; `ripped` where it is narrower than its stock. */
+    readonly width: Ticks; readonly thickness: Ticks; readonly ripped: boolean;
+    /** Rabbet, eased edges, slots … in words, in the order they are done. */
+    readonly machining: readonly string[];
+    /** Where it goes, in words: "line B, bay 3, north side". */
+    readonly where: string;
+    readonly why: Why;
+    readonly source: Source;
+    /** Place in the ceiling: a box in x, y, z (down), of the piece's full extent. */
+    readonly box: Box;
+}
+export type EndCut = { readonly cut: 'square' } | { readonly cut: 'miter'; readonly degrees: number } | { readonly cut: 'coped' };
+export interface Box { readonly west: Ticks; readonly east: Ticks; readonly north: Ticks; readonly south: Ticks; readonly top: Ticks; readonly foot: Ticks }
+
+/** Where two pieces meet end to edge or end to end. */
+export interface Joint {
+    readonly kind: 'butt' | 'corner' | 'splice' | 'band-corner' | 'trim-corner' | 'band-splice';
+    readonly at: string;
+    readonly pieces: readonly [string, string];
+    readonly biscuits: { readonly count: number; readonly size: string } | null;
+}
+
+/** Screws, nails, biscuits, glue, filler, caulk: a count with the rule it was counted by. */
+export interface Consumable {
+    readonly what: string;
+    readonly count: number;
+    readonly unit: string;
+    /** The rule in words, with its figures. */
+    readonly by: string;
+    readonly basis: string;
+}
+export interface TakeOff { readonly room: string; readonly pieces: readonly Piece[]; readonly joints: readonly Joint[]; readonly consumables: readonly Consumable[] }
