@@ -1,0 +1,18 @@
+import { defineConfig } from 'vitest/config';
+import { readFileSync } from 'node:fs';
+
+/** `.coffer` and `.woff2` files are bundled as text and base64, by esbuild in the product and by this in tests. */
+const assets = {
+    name: 'coffer-assets',
+    load(id: string): string | undefined {
+        const file = id.split('?')[0]!;
+        if (file.endsWith('.coffer')) return `export default ${JSON.stringify(readFileSync(file, 'utf8'))}`;
+        if (file.endsWith('.woff2')) return `export default ${JSON.stringify(readFileSync(file, 'base64'))}`;
+        return undefined;
+    },
+};
+
+export default defineConfig({
+    plugins: [assets],
+    test: { root: new URL('..', import.meta.url).pathname, include: ['tests/**/*.test.ts'], testTimeout: 60_000, hookTimeout: 60_000 },
+});
