@@ -1,4 +1,4 @@
-import type { Range, Source } from '../provenance/source.ts';
+import { compareSources, type Range, type Source } from '../provenance/source.ts';
 
 export type Severity = 'error' | 'warning' | 'hint';
 
@@ -26,3 +26,10 @@ export interface RelatedPlace { readonly at: Source; readonly message: string }
 /** A change of text that mends the finding. */
 export interface Fix { readonly title: string; readonly edits: readonly TextChange[]; readonly preferred?: boolean }
 export interface TextChange { readonly uri: string; readonly range: Range; readonly text: string }
+
+/** The order in which findings are listed: by place in the text, then the graver first, then by name. */
+export function compareFindings(a: Finding, b: Finding): number {
+    return compareSources(a.at, b.at) || GRAVITY[a.severity] - GRAVITY[b.severity]
+        || (a.rule < b.rule ? -1 : a.rule > b.rule ? 1 : 0) || (a.message < b.message ? -1 : a.message > b.message ? 1 : 0);
+}
+const GRAVITY: Record<Severity, number> = { error: 0, warning: 1, hint: 2 };

@@ -1,0 +1,51 @@
+import { layOut } from '../ceiling/layout.ts';
+import type { Ceiling, Layout } from '../ceiling/model.ts';
+import { compareFindings, type Finding } from '../findings/finding.ts';
+import type { FileContent } from '../job/file.ts';
+import type { Room } from '../job/model.ts';
+import { runRules } from '../rules/run.ts';
+import { takeOff } from '../takeoff/take-off.ts';
+import type { TakeOff } from '../takeoff/model.ts';
+
+/**
+ * The one way from what a file says to what is known about it. The editor, the command line and the tests all ask here,
+ * so nothing is computed twice and nobody can disagree: results are kept by identity of the data they were made from.
+ * A keystroke in one room makes new data for that room's file only; everything else is found again, unchanged.
+ */
+export interface Inspection {
+    /** Everything wrong in this file, in the order of the text. */
+    readonly findings: readonly Finding[];
+    /** One a room, in the order of the text. */
+    readonly layouts: readonly Layout[];
+}
+
+export function inspect(file: FileContent): Inspection {
+    return inspections.for(file, () => {
+        const layouts = file.rooms.map(layoutOf);
+        const findings = [...file.findings, ...runRules(file, layouts)].sort(compareFindings);
+        return { findings, layouts };
+    });
+}
+
+export function layoutOf(room: Room): Layout {
+    return layouts.for(room, () => layOut(room));
+}
+
+/** The pieces are not needed for findings, so they are taken off when somebody asks for them. */
+export function takeOffOf(ceiling: Ceiling): TakeOff {
+    return takeOffs.for(ceiling, () => takeOff(ceiling));
+}
+
+class Kept<Key extends object, Value> {
+    private readonly values = new WeakMap<Key, Value>();
+
+    for(key: Key, make: () => Value): Value {
+        let value = this.values.get(key);
+        if (value === undefined) this.values.set(key, value = make());
+        return value;
+    }
+}
+
+const inspections = new Kept<FileContent, Inspection>();
+const layouts = new Kept<Room, Layout>();
+const takeOffs = new Kept<Ceiling, TakeOff>();
