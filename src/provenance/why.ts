@@ -17,3 +17,13 @@ export interface WhyTerm {
     /** The words in the text that this term comes from, where there are any. */
     readonly at?: Source;
 }
+
+/** One term of the sum; `times` is negative where it is taken off. */
+export function term(what: string, times: number, ticks: Ticks, at?: Source): WhyTerm {
+    return at ? { what, times, ticks, at } : { what, times, ticks };
+}
+
+/** What the terms come to, in ticks: the length they explain. */
+export function sumOf(why: Why): Ticks {
+    return why.terms.reduce((sum, t) => sum + t.times * t.ticks, 0);
+}
