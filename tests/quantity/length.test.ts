@@ -1,0 +1,118 @@
+import fc from 'fast-check';
+import { readFileSync } from 'node:fs';
+import { describe, expect, it, test } from 'vitest';
+import { printInches, printLength } from '../../src/quantity/print-length.ts';
+import { inches, millimeters, Rational, toTicks } from '../../src/quantity/rational.ts';
+import { readLength } from '../../src/quantity/read-length.ts';
+import { TICKS_PER_INCH, TICKS_PER_MM } from '../../src/quantity/ticks.ts';
+
+const SEED = { seed: 20_240, numRuns: 2000 };
+const PART = TICKS_PER_INCH / 128;
+const TENTH = TICKS_PER_MM / 10;
+
+describe('what is printed reads back as the same length', () => {
+    const steps = fc.integer({ min: -2_000_000, max: 2_000_000 });
+
+    test('every multiple of 1/128" in feet and inches', () => {
+        fc.assert(fc.property(steps, n => {
+            const text = printLength(n * PART);
+            expect(text).not.toContain('~');
+            expect(Number(readLength(text))).toBe(n * PART);
+        }), SEED);
+    });
+
+    test('every multiple of 1/128" in inches alone', () => {
+        fc.assert(fc.property(steps, n => {
+            expect(Number(readLength(printInches(n * PART)))).toBe(n * PART);
+        }), SEED);
+    });
+
+    test('every multiple of 0.1 mm', () => {
+        fc.assert(fc.property(steps, n => {
+            const text = printLength(n * TENTH, 'millimeters');
+            expect(text).not.toContain('~');
+            expect(Number(readLength(text))).toBe(n * TENTH);
+        }), SEED);
+    });
+
+    test('anything else is marked, and is the nearest there is', () => {
+        fc.assert(fc.property(fc.integer({ min: -9e9, max: 9e9 }), fc.constantFrom(['feet-inches', PART], ['millimeters', TENTH] as const), (ticks, [show, step]) => {
+            const text = printLength(ticks, show as 'feet-inches' | 'millimeters');
+            expect(text.startsWith('~')).toBe(ticks % (step as number) !== 0);
+            const back = Number(readLength(text.replace('~', '')));
+            expect(Math.abs(back - ticks)).toBeLessThanOrEqual((step as number) / 2);
+        }), SEED);
+    });
+
+    test.each<[number, string, string]>([
+        [0, '0"', '0 mm'],
+        [inches('50 7/8'), `4' 2 7/8"`, '~1292.2 mm'],
+        [inches('7 1/4'), '7 1/4"', '~184.2 mm'],
+        [inches(16 * 12), "16'", '4876.8 mm'],
+        [inches('168 1/2'), `14' 0 1/2"`, '4279.9 mm'],
+        [-inches('1/32'), '-1/32"', '~-0.8 mm'],
+        [millimeters(1239), `~4' 0 25/32"`, '1239 mm'],
+        [millimeters('12.5'), '~63/128"', '12.5 mm'],
+        [1, '~0"', '~0 mm'],
+        [-1, '~0"', '~0 mm'],
+    ])('%d ticks', (ticks, us, metric) => {
+        expect(printLength(ticks)).toBe(us);
+        expect(printLength(ticks, 'millimeters')).toBe(metric);
+    });
+
+    it('shows a length nobody could know as one, and does not throw', () => {
+        expect(printLength(Number.NaN)).toBe('no length');
+        expect(printLength(Number.POSITIVE_INFINITY, 'millimeters')).toBe('no length');
+    });
+});
+
+describe('reading', () => {
+    test.each<[string, string]>([
+        [`14' 3 1/2"`, '171 1/2'], [`14' 3-1/2"`, '171 1/2'], [`14'-3-1/2"`, '171 1/2'], [`14′ 3 ½″`, '171 1/2'], [`14’ 3½”`, '171 1/2'],
+        [`5 1/2"`, '5 1/2'], [`5-1/2"`, '5 1/2'], [`5½"`, '5 1/2'], [`5 ½"`, '5 1/2'], [`41.5"`, '41 1/2'], [`10'-5"`, '125'], [`10' 5"`, '125'],
+        [`10'5"`, '125'], ['10 ft 5 in', '125'], ['10ft 5in', '125'], ["14'", '168'], ['14 ft', '168'], ["2.5'", '30'], ['1/4 in', '1/4'], ['½"', '1/2'],
+        [`-1/32"`, '-1/32'], [`−1/32"`, '-1/32'], [`- 3"`, '-3'], [' 7 1/4" ', '7 1/4'], ['25.4 mm', '1'], ['2.54 cm', '1'], ['0.0254 m', '1'], ['1 ¾ m', '8750/127'],
+    ])('%s', (text, inchesText) => {
+        expect(readLength(text)?.toFraction()).toBe(new Rational(inchesText).mul(TICKS_PER_INCH).toFraction());
+    });
+
+    it('keeps thirds exact', () => {
+        expect(readLength('1/3"')?.toFraction()).toBe('16256/3');
+    });
+
+    test.each(['', '5', '5 1/2', 'abc', '"', "'", `5 1/0"`, `5/00"`, `5''`, `5" 3"`, '5 1/2 1/2"', '5 mm mm', `5' 3 mm`, '1e9 mm', '5,5 mm', '+3"', '--3"', '5.'])
+    ('%j is no length', text => {
+        expect(readLength(text)).toBeUndefined();
+    });
+
+    it('gives up on a page of digits at once', () => {
+        expect(readLength(`${'9'.repeat(1_000_000)}"`)).toBeUndefined();
+        expect(Number(readLength(`${'9'.repeat(70)}"`))).toBeGreaterThan(1e70);
+    });
+
+    it('reads whatever the language takes for a length', () => {
+        const grammar = readFileSync(new URL('../../src/language/coffer.langium', import.meta.url), 'utf8');
+        const terminal = /^terminal LENGTH: \/(.*)\/;$/m.exec(grammar)![1]!;
+        // Word boundaries are what the lexer looks at past the token's end; the generator needs none.
+        const written = fc.stringMatching(new RegExp(`^(?:${terminal.replaceAll('\\b', '')})$`));
+        fc.assert(fc.property(written.filter(text => text.length <= 80 && !/\/0+(?!\d)/.test(text) && !/ft\w/.test(text)), text => {
+            expect(readLength(text), text).toBeDefined();
+        }), SEED);
+    });
+});
+
+describe('sums are exact', () => {
+    test('any number of 128ths and tenths of a millimeter, in any order, come to what they are', () => {
+        const length = fc.oneof(fc.integer({ min: 0, max: 100_000 }).map(n => ({ text: `${n}/128"`, exact: new Rational(n, 128).mul('25.4') })),
+            fc.integer({ min: 0, max: 100_000 }).map(n => ({ text: `${n / 10} mm`, exact: new Rational(n, 10) })));
+        fc.assert(fc.property(fc.array(length, { maxLength: 60 }), lengths => {
+            const ticks = lengths.reduce((sum, l) => sum + toTicks(readLength(l.text)!), 0);
+            const millimetersExact = lengths.reduce((sum, l) => sum.add(l.exact), new Rational(0));
+            expect(new Rational(ticks, TICKS_PER_MM).equals(millimetersExact)).toBe(true);
+        }), SEED);
+    });
+
+    test.each<[string, number]>([['1/2', 1], ['-1/2', -1], ['1/3', 0], ['-1/3', 0], ['5/2', 3], ['-5/2', -3], ['7', 7]])('%s of a tick is rounded to %d', (text, ticks) => {
+        expect(toTicks(new Rational(text)) + 0).toBe(ticks);
+    });
+});
