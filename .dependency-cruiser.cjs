@@ -1,0 +1,60 @@
+// Which part of the program may use which. DEVELOPERS.md draws it; tests/structure/directions.test.ts holds the code to it.
+// Everything not listed is forbidden, so a new folder has to be placed here before it can import anything.
+
+/** Folder under src: the folders it may use, besides itself. */
+const mayUse = {
+    quantity: [],
+    data: ['quantity'],
+    provenance: ['quantity', 'data'],
+    findings: ['provenance', 'quantity', 'data'],
+    job: ['findings', 'provenance', 'quantity', 'data'],
+    ceiling: ['job', 'findings', 'provenance', 'quantity', 'data'],
+    takeoff: ['ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    cutting: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    rules: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    drawing: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    pipeline: ['cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    report: ['pipeline', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    // what the text says, and nothing of what follows from it
+    language: ['job', 'findings', 'provenance', 'quantity', 'data'],
+};
+const adapters = ['cli', 'server', 'extension'];
+const core = Object.keys(mayUse).filter(name => name !== 'language');
+
+const folder = names => `^src/(${names.join('|')})/`;
+
+module.exports = {
+    forbidden: [
+        { name: 'no-cycles', severity: 'error', from: {}, to: { circular: true } },
+        { name: 'nothing-unresolved', severity: 'error', from: {}, to: { couldNotResolve: true, pathNot: '^vscode$' } },
+        {
+            name: 'place-the-folder', comment: 'a folder under src that has no place in the directions yet', severity: 'error',
+            from: { path: '^src/[^/]+/', pathNot: folder([...Object.keys(mayUse), ...adapters, 'build']) }, to: {},
+        },
+        ...Object.entries(mayUse).map(([name, used]) => ({
+            name: `${name}-directions`, severity: 'error',
+            from: { path: folder([name]) }, to: { path: '^src/[^/]+/', pathNot: folder([name, ...used]) },
+        })),
+        {
+            name: 'core-is-pure', comment: 'no I/O, no editor, no language framework: plain data in, plain data out', severity: 'error',
+            from: { path: folder(core) }, to: { path: ['^langium', '^chevrotain', 'node_modules/(langium|chevrotain|vscode-[^/]+|chokidar|commander)/', '^vscode'] },
+        },
+        { name: 'no-node-in-the-core', severity: 'error', from: { path: folder([...core, 'language']) }, to: { dependencyTypes: ['core'] } },
+        {
+            name: 'no-editor-in-the-language', comment: 'the protocol\'s plain types are allowed, its connections and the editor are not', severity: 'error',
+            from: { path: folder(['language']) }, to: { path: ['^vscode$', 'node_modules/vscode-(languageclient|languageserver)/.*node'] },
+        },
+        // the extension runs in the editor and must stay thin: it shares the names of the messages with the server, no more
+        { name: 'thin-extension', severity: 'error', from: { path: folder(['extension']) }, to: { path: '^src/', pathNot: ['^src/extension/', '^src/server/messages\\.ts$'] } },
+        { name: 'server-directions', severity: 'error', from: { path: folder(['server']) }, to: { path: folder(['cli', 'extension', 'build']) } },
+        { name: 'cli-directions', severity: 'error', from: { path: folder(['cli']) }, to: { path: folder(['server', 'extension', 'build']) } },
+        { name: 'only-declared-packages', severity: 'error', from: { path: '^src/', pathNot: '^src/build/' }, to: { dependencyTypes: ['npm-dev', 'npm-no-pkg', 'npm-unknown'], pathNot: ['\\.woff2$', 'node_modules/@types/'] } },
+    ],
+    options: {
+        doNotFollow: { path: 'node_modules' },
+        exclude: { path: '^src/build/' },
+        tsPreCompilationDeps: true, // a type imported the wrong way round is a wrong direction too
+        tsConfig: { fileName: 'tsconfig.json' },
+        enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'require', 'node', 'default', 'types'], mainFields: ['module', 'main', 'types'] },
+    },
+};

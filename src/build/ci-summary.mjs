@@ -1,0 +1,31 @@
+// The last lines of .ci/run: adds up what the steps left in a folder, and fails where anything failed or is missing.
+// usage: node ci-summary.mjs FOLDER
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+
+const folder = process.argv[2];
+const steps = readFileSync(join(folder, 'steps'), 'utf8').trim().split('\n').map(line => line.split(' '));
+let passed = 0;
+let failed = 0;
+for (const [name, outcome] of steps) {
+    const counted = counts(name);
+    if (counted) {
+        passed += counted.passed;
+        failed += counted.failed;
+        // a run can fail without a failing test: a file that does not load, a host that does not start
+        if (outcome === 'failed' && counted.failed === 0) failed++;
+    } else if (outcome === 'passed') passed++;
+    else failed++;
+    console.log(`${outcome === 'passed' ? 'passed' : 'FAILED'}  ${name}${counted ? `: ${counted.passed} passed, ${counted.failed} failed` : ''}`);
+}
+console.log(`${passed} passed, ${failed} failed`);
+process.exitCode = failed === 0 && passed > 0 ? 0 : 1;
+
+/** Single results of the steps that are suites of tests. */
+function counts(step) {
+    const path = join(folder, `${step}.json`);
+    if (!existsSync(path)) return undefined;
+    const results = JSON.parse(readFileSync(path, 'utf8'));
+    if (step === 'tests') return { passed: results.numPassedTests, failed: results.numFailedTests + results.numPendingTests + results.numTodoTests };
+    return { passed: results.results.filter(result => result.ok).length, failed: results.results.filter(result => !result.ok).length };
+}

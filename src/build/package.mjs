@@ -1,0 +1,38 @@
+// npm run package: the installable extension, dist/cofferwright-VERSION.vsix. Needs no network.
+import { cp, mkdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { createVSIX } from '@vscode/vsce';
+import { bundle } from './bundle.mjs';
+import { isEntry, main, root } from './ready.mjs';
+
+/** An extension people install over a building site's connection should stay small. */
+const MOST_BYTES = 2_000_000;
+
+/**
+ * Packages from a folder that holds exactly what is shipped, so that nothing can slip in by a missing line in an
+ * ignore file. The manifest's strings live beside the extension's code and belong, in the package, beside the manifest.
+ * @returns {Promise<{ path: string, bytes: number }>}
+ */
+export async function packageExtension() {
+    const folder = join(root, '.cache/package');
+    await rm(folder, { recursive: true, force: true });
+    await mkdir(folder, { recursive: true });
+    await bundle({ outdir: join(folder, 'dist'), minify: true, sourcemap: false });
+    for (const name of ['README.md', 'LICENSE', 'CHANGELOG.md', 'syntaxes']) await cp(join(root, name), join(folder, name), { recursive: true });
+    await cp(join(root, 'src/extension/package.nls.json'), join(folder, 'package.nls.json'));
+
+    const { scripts, dependencies, devDependencies, private: _private, ...manifest } = JSON.parse(await readFile(join(root, 'package.json'), 'utf8'));
+    await writeFile(join(folder, 'package.json'), `${JSON.stringify(manifest, undefined, 2)}\n`);
+
+    const path = join(root, `dist/${manifest.name}-${manifest.version}.vsix`);
+    await mkdir(join(root, 'dist'), { recursive: true });
+    await createVSIX({ cwd: folder, packagePath: path, dependencies: false, allowMissingRepository: true, rewriteRelativeLinks: false });
+    const bytes = (await stat(path)).size;
+    if (bytes > MOST_BYTES) throw new Error(`${path} has ${bytes} bytes; ${MOST_BYTES} is the most.`);
+    return { path, bytes };
+}
+
+if (isEntry(import.meta.url)) await main(async () => {
+    const { path, bytes } = await packageExtension();
+    console.log(`${path}: ${Math.round(bytes / 1000)} kB of at most ${MOST_BYTES / 1000} kB`);
+});
