@@ -18,7 +18,7 @@ export default tseslint.config(
             '@typescript-eslint/require-array-sort-compare': ['error', { ignoreStringArrays: true }],
             '@typescript-eslint/no-base-to-string': 'error',
             '@typescript-eslint/consistent-type-imports': 'error',
-            '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
+            '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_', ignoreRestSiblings: true }],
             // `noUncheckedIndexedAccess` is on; an index known to be there is marked with `!`
             '@typescript-eslint/no-non-null-assertion': 'off',
             eqeqeq: ['error', 'always', { null: 'ignore' }],
@@ -31,6 +31,6 @@ export default tseslint.config(
     },
     {
         files: ['src/build/**/*.mjs'],
-        rules: { 'no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }], eqeqeq: ['error', 'always', { null: 'ignore' }] },
+        rules: { 'no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_', ignoreRestSiblings: true }], eqeqeq: ['error', 'always', { null: 'ignore' }] },
     },
 );

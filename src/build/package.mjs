@@ -21,7 +21,7 @@ export async function packageExtension() {
     for (const name of ['README.md', 'LICENSE', 'CHANGELOG.md', 'syntaxes']) await cp(join(root, name), join(folder, name), { recursive: true });
     await cp(join(root, 'src/extension/package.nls.json'), join(folder, 'package.nls.json'));
 
-    const { scripts, dependencies, devDependencies, private: _private, ...manifest } = JSON.parse(await readFile(join(root, 'package.json'), 'utf8'));
+    const { scripts, dependencies, devDependencies, private: isPrivate, ...manifest } = JSON.parse(await readFile(join(root, 'package.json'), 'utf8'));
     await writeFile(join(folder, 'package.json'), `${JSON.stringify(manifest, undefined, 2)}\n`);
 
     const path = join(root, `dist/${manifest.name}-${manifest.version}.vsix`);
