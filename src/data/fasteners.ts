@@ -1,0 +1,43 @@
+import { inches, millimeters } from '../quantity/rational.ts';
+import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
+import type { Published } from './published.ts';
+
+export interface Diameter extends Published { readonly ticks: Ticks }
+
+/** Shank of a wood screw by its number: 0.060" + 0.013" N. */
+const SCREW_NUMBERS = [4, 5, 6, 7, 8, 9, 10, 11, 12, 14, 16, 18, 20, 24];
+const TABLE_8_9: Published = { source: 'USDA FPL, Wood Handbook FPL-GTR-282 (2021), Table 8-9', mark: 'read' };
+
+/** Undefined for a number the table does not have. */
+export function screwShank(number: number): Diameter | undefined {
+    if (!SCREW_NUMBERS.includes(number)) return undefined;
+    return { ticks: inches((60 + 13 * number) / 1000), ...TABLE_8_9 };
+}
+
+const WIRE: Published = { source: 'Steel wire gauge (finish-nail gauges)', mark: 'read' };
+const FINISH_NAILS: Readonly<Record<number, Diameter>> = {
+    15: { ticks: millimeters('1.83'), ...WIRE },
+    16: { ticks: millimeters('1.59'), ...WIRE },
+    18: { ticks: millimeters('1.21'), source: 'Steel wire gauge, 18 ga', mark: 'from memory' },
+    23: { ticks: millimeters('0.64'), ...WIRE },
+};
+
+/** Wire of a finish nail by its gauge. (Steel wire gauge, not the gauge of electric wire.) */
+export function finishNail(gauge: number): Diameter | undefined {
+    return Object.hasOwn(FINISH_NAILS, gauge) ? FINISH_NAILS[gauge] : undefined;
+}
+export const NAIL_GAUGES: readonly number[] = Object.keys(FINISH_NAILS).map(Number);
+
+export const WITHDRAWAL: Published = { source: 'AWC NDS 2018, Eqs. 12.2-1 to 12.2-3', mark: 'read' };
+
+/**
+ * What holds a fastener in side grain, reference value in pounds for each inch of thread or nail in the wood, from the
+ * NDS's own specific gravity and the diameter. Not in end grain, and before the factors of the NDS: 0.9 for a load that
+ * stays, such as a ceiling beam's own weight (Table 2.3.2).
+ */
+export const screwWithdrawal = (gravity: number, diameter: Ticks): number => 2850 * gravity ** 2 * (diameter / TICKS_PER_INCH);
+export const nailWithdrawal = (gravity: number, diameter: Ticks): number => 1380 * gravity ** 2.5 * (diameter / TICKS_PER_INCH);
+export const lagWithdrawal = (gravity: number, diameter: Ticks): number => 1800 * gravity ** 1.5 * (diameter / TICKS_PER_INCH) ** 0.75;
+
+export const LOAD_DURATION: Readonly<Record<string, number>> =
+    { 'permanent': 0.9, 'ten years': 1.0, 'two months': 1.15, 'seven days': 1.25, 'ten minutes': 1.6, 'impact': 2.0 };
