@@ -72,6 +72,11 @@ export interface Profile {
     readonly isDefault: boolean;
     /** Key of the declaration's default instance (equal to `key` where `isDefault`); undefined where a parameter has no default. */
     readonly defaultKey?: string;
+    /**
+     * The instance this one varies: with arguments, the declaration's own defaults; by default, that of the profile it is
+     * `like`. What is wrong there too is reported there, and nowhere else. Undefined where there is none.
+     */
+    readonly variesFrom?: Profile;
     /** Arguments as written out, for names on drawings: `shadow-box(groove: 1/4")`. */
     readonly label: string;
     readonly blocking?: Blocking;
@@ -98,6 +103,8 @@ export interface Requirement {
 interface PartBase {
     /** The part's word ("blocking") where its block stands. */
     readonly at: Source;
+    /** Its block from brace to brace, where it stands in one piece: there a quick fix adds a line. */
+    readonly body?: Source;
     readonly stock?: Given<Stock>;
     /** Ripped width; undefined: the stock's full width. */
     readonly rip?: Given<Measure>;
@@ -132,6 +139,7 @@ export interface Rabbet {
 export interface Nails { readonly gauge: number; readonly length: Ticks; readonly every: Ticks }
 export interface Cleats {
     readonly at: Source;
+    readonly body?: Source;
     /** The stock they are ripped from. */
     readonly stock?: Given<Stock>;
     /** How far it stands off the side, and its height. */
@@ -178,6 +186,7 @@ export interface Room {
 }
 export interface Grid {
     readonly at: Source;
+    readonly body?: Source;
     /** How the lines that divide the north wall (1, 2, 3) and those that divide the east wall (A, B) are placed. */
     readonly north?: Spacing;
     readonly east?: Spacing;

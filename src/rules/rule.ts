@@ -7,10 +7,8 @@ import type { Source } from '../provenance/source.ts';
  * One rule of the checker: one file, with its words, explanation, check and fix; its tests stand in tests/rules by the
  * same name. The reference page and `cofferwright explain` are made from it.
  */
-export interface Rule<Subject extends keyof Subjects = keyof Subjects> {
+export interface Rule {
     readonly name: string;
-    /** What it looks at: once for each stock, each section (a profile with its arguments), or each room. */
-    readonly looksAt: Subject;
     readonly severity: Severity;
     /** One line: what goes wrong. */
     readonly title: string;
@@ -21,24 +19,34 @@ export interface Rule<Subject extends keyof Subjects = keyof Subjects> {
     readonly right: string;
     /** Where the figures come from: a published source, or "common practice, no source". */
     readonly basis: string;
-    check(subject: Subjects[Subject], report: Report): void;
+    /** Rules that name a deeper cause: where one of them speaks at the same words, this one is silent. */
+    readonly silentAfter?: readonly string[];
+    readonly check: Checks;
 }
-export interface Subjects {
-    stock: StockSubject;
-    section: SectionSubject;
-    room: RoomSubject;
+
+/** What a rule looks at: each stock of the file, each section (a profile with its arguments), each room. */
+export interface Checks {
+    stock?(subject: StockSubject, report: Report): void;
+    section?(subject: SectionSubject, report: Report): void;
+    room?(subject: RoomSubject, report: Report): void;
 }
 export interface StockSubject { readonly stock: Stock; readonly job: JobSettings }
 export interface SectionSubject { readonly section: Section; readonly job: JobSettings }
 export interface RoomSubject { readonly layout: Layout; readonly job: JobSettings }
 
 export interface Report {
-    (finding: {
-        readonly at: Source; readonly message: string;
-        /** Where it differs from the rule's own. */
-        readonly severity?: Severity;
-        readonly related?: readonly RelatedPlace[]; readonly fixes?: readonly Fix[];
-    }): void;
+    (found: Found): void;
+}
+/** What a check hands over; run.ts makes the finding of it, and decides in which file it is shown. */
+export interface Found {
+    /** The words that cause it, and the arguments they came through. */
+    readonly at: Source;
+    readonly via?: readonly Source[];
+    readonly message: string;
+    /** Where it differs from the rule's own. */
+    readonly severity?: Severity;
+    readonly related?: readonly RelatedPlace[];
+    readonly fixes?: readonly Fix[];
 }
 
-export function defineRule<S extends keyof Subjects>(rule: Rule<S>): Rule<S> { return rule; }
+export function defineRule(rule: Rule): Rule { return rule; }
