@@ -1,0 +1,161 @@
+import type { Bottom, Blocking, Cleats, Fixture, Grid, JobSettings, LineSpec, Perimeter, Price, Profile, Room, Side, Sides, Spacers, Spacing, Stock, Trim } from '../../src/job/model.ts';
+import type { Given, Source } from '../../src/provenance/source.ts';
+import type { Measure } from '../../src/quantity/measure.ts';
+import { Rational, toTicks } from '../../src/quantity/rational.ts';
+import { readLength } from '../../src/quantity/read-length.ts';
+import { TICKS_PER_FOOT, type Ticks } from '../../src/quantity/ticks.ts';
+import { within, exactly } from '../../src/quantity/tolerance.ts';
+
+/** A length as a job writes it, `18' 4"` or `140 mm`, or ticks. */
+export type Length = string | Ticks;
+
+export function ticksOf(length: Length): Ticks {
+    if (typeof length === 'number') return length;
+    const read = readLength(length);
+    if (!read) throw new Error(`no length: ${length}`);
+    return toTicks(read);
+}
+
+type Corners = Sides['corners']['value'];
+type Direction = 'north-south' | 'east-west';
+export interface StockWords { thickness?: Length; width?: Length; widthOff?: Length; thicknessOff?: Length; lengths?: Length[]; rippedWith?: string; species?: string; perFoot?: number }
+export interface PartWords { stock?: Stock; rip?: Length; ripOff?: Length; ripWith?: string }
+export interface NailWords { gauge: number; length: Length; every: Length }
+export interface ProfileWords {
+    blocking?: (PartWords & { fit?: Blocking['fit']['value']; screws?: NailWords }) | null;
+    spacers?: (PartWords & { height?: Length; every?: Length; fromEnd?: Length }) | null;
+    sides?: PartWords & { heldDown?: Length; rabbet?: [Length, Length]; edge?: 'lower-back' | 'lower-front' | 'upper-back' | 'upper-front'; corners?: Corners; past?: Direction; nails?: NailWords };
+    cleats?: { stock?: Stock; thickness?: Length; height?: Length; gauge?: Length; shortEachEnd?: Length; nails?: NailWords } | null;
+    bottom?: PartWords & { place?: Bottom['place']['value']; gap?: [Length, Length]; ease?: Length; biscuits?: [number, string]; press?: Length; nails?: NailWords };
+    trim?: (PartWords & { corners?: Trim['corners']['value']; nails?: NailWords }) | null;
+}
+export type SpacingWords = { coffers: number } | { size: [Length, Length] } | { lines: Length[]; from?: 'north-west' | 'north-east' | 'south-west' | 'south-east' };
+export interface LineWords { beams?: Profile; heldDown?: Length; splices?: ({ at: Length; from?: Side } | Length)[] }
+export interface RoomWords {
+    job?: JobSettings;
+    walls?: Partial<Record<Side, Length>>;
+    /** The north and south walls, and the east and west walls: short for `walls`. */
+    width?: Length; length?: Length;
+    north?: SpacingWords; east?: SpacingWords;
+    beams?: Profile;
+    through?: Direction;
+    residue?: Grid['residue']['value'];
+    splices?: Grid['splices']['value'];
+    band?: { stock?: Stock; rip?: Length; belowBeams?: Length; kind?: Perimeter['kind']['value']; nails?: NailWords } | null;
+    lines?: Record<string, LineWords>;
+    centeredOn?: { x: Length; y: Length; name?: string };
+    broken?: boolean;
+}
+
+/**
+ * Jobs as plain data, for tests of what comes after the language. Every value gets words of its own (each on a line of
+ * its own in a text that nobody wrote), and the built-in defaults where nothing else is said.
+ */
+export function jobBuilder(uri = 'file:///job/house.coffer') {
+    let line = 0;
+    const at = (): Source => ({ uri, range: { start: { line: ++line, character: 0 }, end: { line, character: 8 } } });
+    const said = <T>(value: T): Given<T> => ({ value, at: at(), said: true });
+    const byDefault = <T>(value: T): Given<T> => ({ value, at: at(), said: false });
+    const orDefault = <T>(value: T | undefined, standing: T): Given<T> => value === undefined ? byDefault(standing) : said(value);
+    const maybe = <T, U>(value: T | undefined, make: (value: T) => U): Given<U> | undefined => value === undefined ? undefined : said(make(value));
+    const measure = (length: Length, off?: Length, cause = ''): Measure =>
+        off === undefined ? exactly(ticksOf(length)) : within(ticksOf(length), cause, ticksOf(off));
+    const ticks = (length: Length | undefined): Given<Ticks> | undefined => maybe(length, ticksOf);
+    const ticksOr = (length: Length | undefined, standing: string): Given<Ticks> => orDefault(length === undefined ? undefined : ticksOf(length), ticksOf(standing));
+    const nails = (words: NailWords | undefined) => maybe(words, n => ({ gauge: n.gauge, length: ticksOf(n.length), every: ticksOf(n.every) }));
+    const range = (from: Length, to: Length) => ({ least: ticksOf(from), most: ticksOf(to) });
+
+    const settings = (words: Partial<{ [K in keyof JobSettings]: JobSettings[K] extends Given<infer T> | undefined ? T : never }> = {}): JobSettings => ({
+        title: maybe(words.title, x => x), client: maybe(words.client, x => x),
+        currency: orDefault(words.currency, 'USD'),
+        show: orDefault(words.show, 'feet-inches'),
+        cutTo: orDefault(words.cutTo, ticksOf('1/32"')),
+        cutTolerance: maybe(words.cutTolerance, x => x),
+        kerf: orDefault(words.kerf, ticksOf('1/8"')),
+        endTrim: orDefault(words.endTrim, ticksOf('1"')),
+        longestBoard: maybe(words.longestBoard, x => x),
+        paintFilm: orDefault(words.paintFilm, range('0.004"', '0.006"')),
+    });
+
+    const stock = (name: string, words: StockWords = {}): Stock => {
+        const key = `${uri}#${name}`;
+        const perFoot = words.perFoot;
+        const prices: Price[] = perFoot === undefined ? [] : [{ perTick: new Rational(perFoot).div(TICKS_PER_FOOT), currency: 'USD', at: at() }];
+        return {
+            name, at: at(), key, species: maybe(words.species, x => x),
+            thickness: maybe(words.thickness, t => measure(t, words.thicknessOff, `stock:${key}`)),
+            width: maybe(words.width, w => measure(w, words.widthOff, `stock:${key}`)),
+            rippedWith: maybe(words.rippedWith, x => x),
+            lengths: (words.lengths ?? []).map(length => said(ticksOf(length))), prices, onHand: [],
+        };
+    };
+
+    const part = (words: PartWords) => ({
+        at: at(), stock: maybe(words.stock, x => x),
+        rip: maybe(words.rip, r => measure(r, words.ripOff, `rip:${++line}`)), ripWith: maybe(words.ripWith, x => x),
+    });
+    const profile = (name: string, words: ProfileWords): Profile => {
+        const blocking = (w: NonNullable<ProfileWords['blocking']>): Blocking => ({
+            ...part(w), fit: orDefault(w.fit, 'full-width'),
+            screws: maybe(w.screws, s => ({ gauge: s.gauge, length: ticksOf(s.length), every: ticksOf(s.every) })),
+        });
+        const spacers = (w: NonNullable<ProfileWords['spacers']>): Spacers => ({
+            ...part(w), height: maybe(w.height, h => measure(h)), every: ticksOr(w.every, '24"'), fromEnd: ticksOr(w.fromEnd, '6"'),
+        });
+        const sides = (w: NonNullable<ProfileWords['sides']>): Sides => ({
+            ...part(w), heldDown: orDefault(w.heldDown === undefined ? undefined : measure(w.heldDown), measure('1/4"')),
+            rabbet: maybe(w.rabbet, ([width, height]) => ({ width: measure(width), height: measure(height), edge: w.edge ?? 'lower-back', widthAt: at(), heightAt: at() })),
+            corners: orDefault(w.corners, 'mitered'), past: maybe(w.past, x => x), nails: nails(w.nails),
+        });
+        const cleats = (w: NonNullable<ProfileWords['cleats']>): Cleats => ({
+            at: at(), stock: maybe(w.stock, x => x), thickness: maybe(w.thickness, t => measure(t)), height: maybe(w.height, h => measure(h)),
+            gauge: maybe(w.gauge, g => measure(g)), nails: nails(w.nails), shortEachEnd: ticksOr(w.shortEachEnd, '1/4"'),
+        });
+        const bottom = (w: NonNullable<ProfileWords['bottom']>): Bottom => ({
+            ...part(w), place: orDefault(w.place, 'between-sides'), gap: orDefault(w.gap && range(...w.gap), range('0"', '1/32"')),
+            ease: ticks(w.ease), biscuits: maybe(w.biscuits, ([count, size]) => ({ count, size })), press: ticks(w.press), nails: nails(w.nails),
+        });
+        const trim = (w: NonNullable<ProfileWords['trim']>): Trim => ({ ...part(w), corners: orDefault(w.corners, 'mitered'), nails: nails(w.nails) });
+        return {
+            name, at: at(), key: `${uri}#${name}()`, isDefault: true, defaultKey: `${uri}#${name}()`, label: name,
+            blocking: words.blocking ? blocking(words.blocking) : undefined, spacers: words.spacers ? spacers(words.spacers) : undefined,
+            sides: words.sides && sides(words.sides), cleats: words.cleats ? cleats(words.cleats) : undefined,
+            bottom: words.bottom && bottom(words.bottom), trim: words.trim ? trim(words.trim) : undefined,
+            requires: [], notComputed: [],
+        };
+    };
+
+    const spacing = (words: SpacingWords): Spacing => {
+        if ('coffers' in words) return { by: 'number', coffers: said(words.coffers) };
+        if ('size' in words) return { by: 'size', size: said(range(...words.size)) };
+        return { by: 'lines', centers: words.lines.map(center => said(ticksOf(center))), from: orDefault(words.from, 'north-west') };
+    };
+    const lineSpec = (name: string, words: LineWords): LineSpec => ({
+        name, at: at(), beams: maybe(words.beams, x => x), heldDown: maybe(words.heldDown, h => measure(h)), notComputed: [],
+        splices: (words.splices ?? []).map(s => typeof s === 'object' ? { ...said(ticksOf(s.at)), from: s.from } : said(ticksOf(s))),
+    });
+    const room = (name: string, words: RoomWords): Room => {
+        const walls = words.walls ?? { north: words.width, east: words.length, south: words.width, west: words.length };
+        const lamp: Given<Fixture> | undefined = maybe(words.centeredOn, on => ({
+            name: on.name ?? 'lamp', at: at(), kind: 'light', x: ticksOf(on.x), y: ticksOf(on.y),
+        }));
+        const band = words.band;
+        const perimeter: Perimeter | undefined = band ? {
+            at: at(), kind: said(band.kind ?? 'band'), stock: maybe(band.stock, x => x), rip: maybe(band.rip, r => measure(r)),
+            belowBeams: orDefault(band.belowBeams === undefined ? undefined : measure(band.belowBeams), measure('0"')), nails: nails(band.nails),
+        } : undefined;
+        return {
+            name, at: at(), key: `${uri}#${name}`, job: words.job ?? settings(),
+            walls: Object.fromEntries(Object.entries(walls).filter(([, w]) => w !== undefined).map(([side, w]) => [side, said(measure(w))])),
+            grid: {
+                at: at(), north: words.north && spacing(words.north), east: words.east && spacing(words.east),
+                beams: maybe(words.beams, x => x), through: maybe(words.through, x => x), residue: orDefault(words.residue, 'outer-coffers'),
+                centeredOn: lamp, perimeter, splices: orDefault(words.splices, 'on-crossings'),
+            },
+            lines: Object.entries(words.lines ?? {}).map(([name, line]) => lineSpec(name, line)),
+            fixtures: lamp ? [lamp.value] : [], measuredBoards: [], broken: words.broken ?? false,
+        };
+    };
+    return { at, said, byDefault, measure, settings, stock, profile, room };
+}
+export type JobBuilder = ReturnType<typeof jobBuilder>;
