@@ -6,7 +6,7 @@ import type { Ticks } from '../quantity/ticks.ts';
 
 /**
  * The ceiling laid out: plain data in ticks. x runs east from the inner face of the west wall, y runs south from the
- * north wall, z runs down from the ceiling. Formulas: section.ts, grid.ts.
+ * north wall, z runs down from the ceiling. Formulas: section.ts, spacing.ts.
  */
 
 /** A length that follows from others, and why. */
@@ -22,6 +22,14 @@ export interface Section {
     readonly bottomWidth?: Derived;
     readonly spacerWidth?: Derived;
     readonly sideHeight?: Derived;
+    /** Thicknesses of the parts, and the cleat's own section. */
+    readonly blockingThickness?: Derived;
+    readonly bottomThickness?: Derived;
+    readonly spacerThickness?: Derived;
+    readonly sideThickness?: Derived;
+    readonly trimThickness?: Derived;
+    readonly cleatThickness?: Derived;
+    readonly cleatHeight?: Derived;
     readonly innerWidth?: Derived;
     readonly outerWidth?: Derived;
     readonly depth?: Derived;
@@ -36,6 +44,8 @@ export interface Section {
 export interface WholeSection extends Section {
     readonly innerWidth: Derived; readonly outerWidth: Derived; readonly depth: Derived; readonly bottomWidth: Derived;
     readonly bottomTop: Derived; readonly fit: Derived; readonly sideHeight: Derived; readonly blockingWidth: Derived;
+    readonly sideThickness: Derived; readonly bottomThickness: Derived; readonly blockingThickness: Derived;
+    readonly heldDown: Given<Measure>;
 }
 
 export interface Line {
@@ -72,6 +82,8 @@ export interface Band {
     readonly height: Derived;
     /** Depth of its lower edge below the ceiling. */
     readonly lowerEdge: Derived;
+    /** Where the band of a wall is spliced, from the wall's west or north end. North and south run full, west and east between. */
+    readonly splices: Readonly<Record<Side, readonly Splice[]>>;
 }
 
 /** One direction's division: along 'east-west' stand lines 1, 2, 3; along 'north-south' A, B. */
@@ -87,11 +99,13 @@ export interface Run {
     readonly residue: Residue;
 }
 export interface Residue {
-    /** end - start - lines - cut coffers; may be negative. Zero where every coffer is cut at its own rounded size. */
+    /** end - start - lines - coffers cut to their nearest size, before it is placed; may be negative. Of `spread`: what its coffers leave. */
     readonly ticks: Ticks;
     readonly place: 'outer-coffers' | 'band' | 'spread';
     /** The cut size of every coffer of the run after the residue is placed. */
     readonly cutCoffers: readonly Ticks[];
+    /** end - start - lines - cutCoffers: what no coffer takes. All of it with `band`, else at most half a step of the job's cut-to. */
+    readonly rest: Ticks;
 }
 
 export interface Ceiling {
@@ -120,6 +134,11 @@ export type Trouble =
     | { readonly kind: 'bad-count'; readonly value: number; readonly at: Source; readonly what: string }
     | { readonly kind: 'not-positive'; readonly what: string; readonly ticks: Ticks; readonly at: Source }
     | { readonly kind: 'not-supported'; readonly what: string; readonly instead: string; readonly at: Source }
-    | { readonly kind: 'longer-than-the-board'; readonly line: string; readonly part: string; readonly length: Ticks; readonly longest: Ticks; readonly at: Source };
+    /**
+     * `longest`: the longest piece to be had, from the longest length sold that may come into the house, less the end trim.
+     * `line` is empty for band and trim; `where` names the place of any piece in words: "line B, bay 3", "the north wall".
+     */
+    | { readonly kind: 'longer-than-the-board'; readonly line: string; readonly part: string; readonly where: string; readonly length: Ticks; readonly longest: Ticks; readonly at: Source };
 
+/** `sections` by the profile's key, with the line's own held-down after it where a line has one: see lines.ts. */
 export interface Layout { readonly room: Room; readonly sections: ReadonlyMap<string, Section>; readonly ceiling?: Ceiling; readonly troubles: readonly Trouble[] }
