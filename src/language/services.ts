@@ -1,0 +1,66 @@
+import { EmptyFileSystem, inject, type LangiumDocument, type Module } from 'langium';
+import { createDefaultModule, createDefaultSharedModule, type DefaultSharedModuleContext, type LangiumServices, type LangiumSharedServices, type PartialLangiumServices, type PartialLangiumSharedServices } from 'langium/lsp';
+import type { Finding } from '../findings/finding.ts';
+import { frontModule } from './front-module.ts';
+import { CofferGeneratedModule, CofferGeneratedSharedModule } from './generated/module.ts';
+import type { Surroundings } from './scope/reach.ts';
+import { CofferScopeComputation } from './scope/scope-computation.ts';
+import { CofferScopeProvider } from './scope/scope-provider.ts';
+import { Vocabulary } from './scope/vocabulary.ts';
+import { builtinDocument } from './workspace/builtin.ts';
+import { CofferDocumentBuilder } from './workspace/document-builder.ts';
+import { CofferDocumentFactory } from './workspace/document-factory.ts';
+import { ImportGraph } from './workspace/import-graph.ts';
+import { CofferIndexManager } from './workspace/index-manager.ts';
+import { Jobs } from './workspace/jobs.ts';
+import { Stamps } from './workspace/stamps.ts';
+import { CofferWorkspaceManager } from './workspace/workspace-manager.ts';
+
+/** What a document is checked with. The server and the command line put the whole inspection here; until then it is the language alone. */
+export interface Checks {
+    findings(document: LangiumDocument): readonly Finding[];
+}
+
+interface SharedAdditions {
+    readonly workspace: { readonly Imports: ImportGraph, readonly Jobs: Jobs, readonly Stamps: Stamps };
+}
+interface Additions {
+    readonly vocabulary: Vocabulary;
+    readonly surroundings: Surroundings;
+    readonly checks: Checks;
+}
+export type CofferSharedServices = LangiumSharedServices & SharedAdditions;
+export type CofferServices = LangiumServices & Additions & { readonly shared: CofferSharedServices };
+
+const sharedModule: Module<CofferSharedServices, PartialLangiumSharedServices & SharedAdditions> = {
+    workspace: {
+        Imports: services => new ImportGraph(services),
+        Jobs: () => new Jobs(),
+        Stamps: () => new Stamps(),
+        LangiumDocumentFactory: services => new CofferDocumentFactory(services),
+        IndexManager: services => new CofferIndexManager(services),
+        DocumentBuilder: services => new CofferDocumentBuilder(services),
+        WorkspaceManager: services => new CofferWorkspaceManager(services),
+    },
+};
+
+const languageModule: Module<CofferServices, PartialLangiumServices & Additions> = {
+    vocabulary: services => new Vocabulary(builtinDocument(services.shared).parseResult.value),
+    surroundings: services => ({
+        get vocabulary() { return services.vocabulary; },
+        importOf: use => services.shared.workspace.Imports.importOf(use),
+    }),
+    checks: () => ({ findings: () => [] }),
+    references: {
+        ScopeProvider: services => new CofferScopeProvider(services),
+        ScopeComputation: services => new CofferScopeComputation(services),
+    },
+};
+
+/** All that understands `.coffer` files. Without a file system it works on texts that are handed to it. */
+export function createCofferServices(context: DefaultSharedModuleContext = EmptyFileSystem): { shared: CofferSharedServices, coffer: CofferServices } {
+    const shared = inject(createDefaultSharedModule(context), CofferGeneratedSharedModule, sharedModule) as CofferSharedServices;
+    const coffer = inject(createDefaultModule({ shared }), CofferGeneratedModule, frontModule, languageModule) as CofferServices;
+    shared.ServiceRegistry.register(coffer);
+    return { shared, coffer };
+}

@@ -1,0 +1,78 @@
+import { DefaultDocumentBuilder, DocumentState, type AstNode, type BuildOptions, type Cancellation, type FileSystemProvider, type LangiumDocument, type LangiumDocuments } from 'langium';
+import type { CofferSharedServices } from '../services.ts';
+import type { ImportGraph } from './import-graph.ts';
+import type { Jobs } from './jobs.ts';
+import type { Stamps } from './stamps.ts';
+
+/**
+ * Builds what has changed and everything that depends on it: the files that import it through any chain, and, for a job,
+ * the files in its folder and below. Langium by itself looks one import far.
+ */
+export class CofferDocumentBuilder extends DefaultDocumentBuilder {
+    private readonly imports: ImportGraph;
+    private readonly jobs: Jobs;
+    private readonly stamps: Stamps;
+    private readonly documents: LangiumDocuments;
+    private readonly files: FileSystemProvider;
+
+    constructor(services: CofferSharedServices) {
+        super(services);
+        this.imports = services.workspace.Imports;
+        this.jobs = services.workspace.Jobs;
+        this.stamps = services.workspace.Stamps;
+        this.documents = services.workspace.LangiumDocuments;
+        this.files = services.workspace.FileSystemProvider;
+        this.updateBuildOptions = { validation: true };
+    }
+
+    protected override shouldRelink(document: LangiumDocument, changed: Set<string>): boolean {
+        return this.imports.affectedBy(changed).has(document.uri.toString());
+    }
+
+    override resetToState<T extends AstNode>(document: LangiumDocument<T>, state: DocumentState): void {
+        super.resetToState(document, state);
+        if (state < DocumentState.Validated) this.stamps.bump(document);
+    }
+
+    /** Parses first, since only then is it known what else has to be built. */
+    protected override async buildDocuments(changed: LangiumDocument[], options: BuildOptions, cancelToken: Cancellation.CancellationToken): Promise<void> {
+        this.prepareBuild(changed, options);
+        await this.runCancelable(changed, DocumentState.Parsed, cancelToken, document => this.langiumDocumentFactory.update(document, cancelToken));
+        const documents = await this.withImports(changed);
+        await this.runCancelable(documents, DocumentState.IndexedContent, cancelToken, document => this.indexManager.updateContent(document, cancelToken));
+        await super.buildDocuments([...documents, ...this.underTouchedJobs(documents)], options, cancelToken);
+    }
+
+    /** The documents and, through any chain, the files they import that nobody has opened yet. */
+    private async withImports(changed: readonly LangiumDocument[]): Promise<LangiumDocument[]> {
+        const documents = [...changed];
+        for (const document of documents) {          // grows while it is gone through
+            for (const { uri } of this.imports.followed(document)) {
+                if (this.documents.hasDocument(uri) || !await this.exists(uri)) continue;
+                documents.push(await this.documents.getOrCreateDocument(uri));
+            }
+        }
+        return documents;
+    }
+
+    private async exists(uri: Parameters<FileSystemProvider['exists']>[0]): Promise<boolean> {
+        try {
+            return (await this.files.stat(uri)).isFile;
+        } catch {
+            return false;
+        }
+    }
+
+    private underTouchedJobs(known: readonly LangiumDocument[]): LangiumDocument[] {
+        const touched = this.jobs.takeTouched();
+        const others: LangiumDocument[] = [];
+        const alreadyBuilt = new Set(known);
+        for (const document of this.documents.all) {
+            if (!touched(document.uri.toString())) continue;
+            if (document.state > DocumentState.IndexedReferences) this.resetToState(document, DocumentState.IndexedReferences);
+            else this.stamps.bump(document);
+            if (!alreadyBuilt.has(document)) others.push(document);
+        }
+        return others;
+    }
+}

@@ -1,0 +1,103 @@
+import { UriUtils, type LangiumDocument, type LangiumDocuments, type LangiumSharedCoreServices, type URI } from 'langium';
+import type * as ast from '../generated/ast.ts';
+import { importsOf, isInside, type Import } from './imports.ts';
+
+/**
+ * Which file imports which. The edges are read off the trees, so there is nothing to keep up to date; a path to a file
+ * that does not exist is an edge too, so that the file is noticed when it appears.
+ */
+export class ImportGraph {
+    /** The folders that are open; imports may not leave them. None: anything goes. */
+    folders: readonly URI[] = [];
+
+    private readonly documents: LangiumDocuments;
+    private readonly affected = new WeakMap<ReadonlySet<string>, ReadonlySet<string>>();
+
+    constructor(services: LangiumSharedCoreServices) {
+        this.documents = services.workspace.LangiumDocuments;
+    }
+
+    /** The imports of a document that may be followed. */
+    followed(document: LangiumDocument): readonly Import[] {
+        return importsOf(document).filter(i => isInside(i.uri, this.folders));
+    }
+
+    /** The document a `from` line brings names from; undefined where there is none or it may not be followed. */
+    importOf(use: ast.Use): LangiumDocument | undefined {
+        const document = use.$container?.$document;
+        const found = document && this.followed(document).find(i => i.use === use);
+        return found && this.documents.getDocument(found.uri);
+    }
+
+    /** All files that a document imports, through any chain, by address. Its own is among them if it lies on a ring. */
+    reached(document: LangiumDocument): ReadonlySet<string> {
+        const reached = new Set<string>();
+        const todo = [document];
+        for (let next = todo.pop(); next; next = todo.pop()) {
+            for (const { key, uri } of this.followed(next)) {
+                if (reached.has(key)) continue;
+                reached.add(key);
+                const imported = this.documents.getDocument(uri);
+                if (imported) todo.push(imported);
+            }
+        }
+        return reached;
+    }
+
+    /** The documents that import any of the changed files, through any chain, by address. */
+    affectedBy(changed: ReadonlySet<string>): ReadonlySet<string> {
+        let affected = this.affected.get(changed);
+        if (!affected) this.affected.set(changed, affected = this.findAffected(changed));
+        return affected;
+    }
+
+    /** The shortest ring that an import closes: the files from the one imported back to the one that imports. */
+    ring(document: LangiumDocument, first: Import): readonly URI[] | undefined {
+        const goal = document.uri.toString();
+        const cameFrom = new Map<string, { uri: URI, from: string | undefined }>([[first.key, { uri: first.uri, from: undefined }]]);
+        const todo = [first.uri];
+        for (let uri = todo.shift(); uri; uri = todo.shift()) {
+            const key = uri.toString();
+            if (key === goal) {
+                const chain: URI[] = [];
+                for (let step = cameFrom.get(key); step; step = step.from === undefined ? undefined : cameFrom.get(step.from)) chain.unshift(step.uri);
+                return chain;
+            }
+            const imported = this.documents.getDocument(uri);
+            for (const next of imported ? this.followed(imported) : []) {
+                if (cameFrom.has(next.key)) continue;
+                cameFrom.set(next.key, { uri: next.uri, from: key });
+                todo.push(next.uri);
+            }
+        }
+        return undefined;
+    }
+
+    private findAffected(changed: ReadonlySet<string>): ReadonlySet<string> {
+        const importers = new Map<string, string[]>();
+        for (const document of this.documents.all) {
+            const importer = document.uri.toString();
+            for (const { key } of this.followed(document)) {
+                const known = importers.get(key);
+                if (known) known.push(importer);
+                else importers.set(key, [importer]);
+            }
+        }
+        const affected = new Set<string>();
+        const todo = [...changed];
+        for (let key = todo.pop(); key !== undefined; key = todo.pop()) {
+            for (const importer of importers.get(key) ?? []) {
+                if (affected.has(importer)) continue;
+                affected.add(importer);
+                todo.push(importer);
+            }
+        }
+        return affected;
+    }
+}
+
+/** A path to show and to write: from one file to another, beginning with `./` or `../`. */
+export function pathBetween(from: URI, to: URI): string {
+    const path = UriUtils.relative(UriUtils.dirname(from), to);
+    return path.startsWith('.') ? path : './' + path;
+}

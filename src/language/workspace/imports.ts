@@ -1,0 +1,46 @@
+import { UriUtils, type LangiumDocument, type URI } from 'langium';
+import * as ast from '../generated/ast.ts';
+import { kept } from '../scope/kept.ts';
+
+/** Where a `from` line leads: to a file, or nowhere, and why. */
+export type ImportPath =
+    | { readonly uri: URI }
+    | { readonly problem: 'empty' | 'not-relative' };
+
+const SUFFIX = '.coffer';
+
+/**
+ * The file that a path names, seen from another file. Paths are relative to the file they stand in and written with `/`;
+ * the suffix may be left out. Only the text of the two counts: links in the file system are not followed.
+ */
+export function importPath(from: URI, path: string): ImportPath {
+    const text = path.trim();
+    if (text === '') return { problem: 'empty' };
+    if (text.startsWith('/') || /^[A-Za-z][\w+.-]*:/.test(text) || text.startsWith('~')) return { problem: 'not-relative' };
+    return { uri: UriUtils.resolvePath(UriUtils.dirname(from), text.endsWith(SUFFIX) ? text : text + SUFFIX) };
+}
+
+/** True where a file lies in one of the folders that are open. Where none is open, everything does. */
+export function isInside(uri: URI, folders: readonly URI[]): boolean {
+    return folders.length === 0 || folders.some(folder => {
+        const path = folder.path.endsWith('/') ? folder.path : folder.path + '/';
+        return folder.scheme === uri.scheme && folder.authority === uri.authority && uri.path.startsWith(path);
+    });
+}
+
+/** The `from` lines of a file that lead to some file, whether it exists or not. */
+export interface Import { readonly use: ast.Use; readonly uri: URI; readonly key: string }
+
+const importsOfFile = kept((file: ast.File): readonly Import[] => {
+    const from = file.$document?.uri;
+    if (!from) return [];
+    return file.uses.flatMap(use => {
+        const path = importPath(from, use.path ?? '');
+        return 'uri' in path ? [{ use, uri: path.uri, key: path.uri.toString() }] : [];
+    });
+});
+
+export function importsOf(document: LangiumDocument): readonly Import[] {
+    const file = document.parseResult.value;
+    return ast.isFile(file) ? importsOfFile(file) : [];
+}
