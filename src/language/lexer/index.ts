@@ -1,0 +1,2 @@
+export { CofferLexer } from './coffer-lexer.ts';
+export { CofferTokenBuilder } from './token-builder.ts';

@@ -1,0 +1,77 @@
+import { GrammarUtils } from 'langium';
+import type { Range } from '../provenance/source.ts';
+import type { Chain, Expr } from './generated/ast.ts';
+
+/** An operator with what it works on. Either side is undefined where the line is only half typed. */
+export interface Operation {
+    readonly kind: 'operation';
+    readonly operator: Operator;
+    readonly operatorRange: Range;
+    readonly left: Operand | undefined;
+    readonly right: Operand | undefined;
+    /** From the first operand to the last. */
+    readonly range: Range;
+}
+export interface Leaf {
+    readonly kind: 'leaf';
+    readonly expr: Expr;
+    readonly range: Range;
+}
+export type Operand = Operation | Leaf;
+export type Operator = '*' | '/' | '+' | '-' | '±' | 'x' | 'to' | '<' | '<=' | '>' | '>=';
+
+/** How tightly an operator binds, tightest first; operators that bind alike are read from the left. */
+const BINDING: readonly (readonly string[])[] = [['*', '/'], ['+', '-'], ['±'], ['x'], ['to'], ['<', '<=', '>', '>=']];
+const STRENGTH = new Map(BINDING.flatMap((operators, i) => operators.map(operator => [operator, BINDING.length - i] as const)));
+
+const trees = new WeakMap<Chain, Operation>();
+
+/**
+ * The tree of a chain of operands and operators, by precedence. Computed once a chain.
+ * `undefined` where the chain has lost its operators to a syntax error.
+ */
+export function treeOf(chain: Chain): Operation | undefined {
+    const known = trees.get(chain);
+    if (known) return known;
+    const tree = build(chain);
+    if (tree) trees.set(chain, tree);
+    return tree;
+}
+
+function build(chain: Chain): Operation | undefined {
+    const operands = chain.operands.map(leaf);
+    const operators = GrammarUtils.findNodesForProperty(chain.$cstNode, 'operators').map(node => ({ operator: spelled(node.text), range: node.range }));
+    if (operators.length === 0) return undefined;
+    const done: (Operand | undefined)[] = [operands[0]];
+    const waiting: { operator: Operator, range: Range }[] = [];
+    const reduce = () => {
+        const { operator, range } = waiting.pop()!;
+        const right = done.pop(), left = done.pop();
+        done.push({
+            kind: 'operation', operator, operatorRange: range, left, right,
+            range: { start: (left ?? { range }).range.start, end: (right ?? { range }).range.end },
+        });
+    };
+    operators.forEach((next, i) => {
+        while (waiting.length > 0 && strength(waiting[waiting.length - 1]!.operator) >= strength(next.operator)) reduce();
+        waiting.push(next);
+        done.push(operands[i + 1]);
+    });
+    while (waiting.length > 0) reduce();
+    return done[0] as Operation;
+}
+
+function leaf(expr: Expr): Leaf {
+    const nowhere = { line: 0, character: 0 };
+    return { kind: 'leaf', expr, range: expr.$cstNode?.range ?? { start: nowhere, end: nowhere } };
+}
+
+function strength(operator: string): number {
+    return STRENGTH.get(operator) ?? 0;
+}
+
+function spelled(text: string): Operator {
+    if (text === '+/-') return '±';
+    if (text === '×') return 'x';
+    return text as Operator;
+}
