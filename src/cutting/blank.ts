@@ -1,0 +1,60 @@
+import type { JobSettings } from '../job/model.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import { printLength } from '../quantity/print-length.ts';
+import type { Piece } from '../takeoff/model.ts';
+
+/** What a piece takes of a board before it is cut to length. */
+export interface Blank {
+    readonly piece: Piece;
+    /** Between the long points. */
+    readonly length: Ticks;
+    /** How many come out of the board's width side by side. */
+    readonly abreast: number;
+    /** The width to rip to, where two or more come out of the board's width: then the board is ripped first. */
+    readonly rippedTo?: Ticks;
+}
+
+/** The blank of a piece, or in words why it cannot come out of its stock. */
+export function blankOf(piece: Piece, job: JobSettings): Blank | string {
+    const length = Math.max(piece.cutFace, piece.cutBack);
+    if (!(length > 0) || !Number.isFinite(length)) return 'it has no length';
+    const show = (ticks: Ticks): string => printLength(ticks, job.show.value);
+    const boardWidth = piece.stock.width?.value.ticks;
+    const boardThickness = piece.stock.thickness?.value.ticks;
+    const across = widthAcross(piece, boardThickness);
+    if (across === undefined) return `it is ${show(Math.min(piece.width, piece.thickness))} thick, and ${piece.stock.name} is ${show(boardThickness!)}`;
+    if (boardWidth === undefined) return { piece, length, abreast: 1 };
+    if (across > boardWidth) return `it is ${show(across)} wide, and ${piece.stock.name} is ${show(boardWidth)}`;
+    const abreast = across === boardWidth ? 1 : stripsAcross(boardWidth, across, job.kerf.value);
+    // One strip a board: it is cut to length first and then ripped, so it can share a board with pieces of full width.
+    return abreast < 2 ? { piece, length, abreast: 1 } : { piece, length, abreast, rippedTo: across };
+}
+
+/** How many strips of a width come out of a board's width: n strips take n - 1 kerfs. */
+export function stripsAcross(boardWidth: Ticks, strip: Ticks, kerf: Ticks): number {
+    return strip > 0 ? Math.floor((boardWidth + kerf) / (strip + kerf)) : 0;
+}
+
+/**
+ * Which of the piece's two dimensions lies across the board. A strip ripped off on edge (a 1/2" x 3/4" cleat from a
+ * 3/4" board) has the board's thickness as its width. Undefined where the board is too thin for either.
+ */
+function widthAcross(piece: Piece, boardThickness: Ticks | undefined): Ticks | undefined {
+    const { width, thickness } = piece;
+    if (boardThickness === undefined || thickness === boardThickness) return width;
+    if (width === boardThickness) return thickness;
+    if (thickness <= boardThickness) return width;
+    return width <= boardThickness ? thickness : undefined;
+}
+
+/**
+ * What one cut takes along the board: the kerf over the cosine of the steepest miter, since a saw at 45 degrees leaves a
+ * slot that is longer by 1.414 on the face. One figure for a stock, so that any piece may lie beside any other.
+ */
+export function cutAlong(pieces: readonly Piece[], kerf: Ticks): Ticks {
+    let steepest = 0;
+    for (const piece of pieces)
+        for (const end of piece.ends)
+            if (end.cut === 'miter' && end.degrees > steepest && end.degrees < 90) steepest = end.degrees;
+    return steepest === 0 ? kerf : Math.ceil(kerf / Math.cos(steepest * Math.PI / 180));
+}
