@@ -1,22 +1,58 @@
-// npm run bench: bundles every tests/bench/*.bench.ts and runs it by itself, one after the other, so that none warms up
-// the next. A benchmark prints its own figures; tests/bench/README.md records the reached ones and how to compare.
-import { existsSync, readdirSync } from 'node:fs';
+// npm run bench [-- NAME …] [--record]: measures, and shows beside each figure the one that was recorded.
+// A benchmark is a file tests/bench/NAME.bench.ts whose default export is an async function that returns figures by
+// name: { 'keystroke to findings, median, ms': 3.1 }. It may print what it likes besides. Recorded figures stand in
+// tests/bench/recorded.json with the machine they were taken on; a difference is shown and never fails, because another
+// machine is no mistake.
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpus } from 'node:os';
 import { join } from 'node:path';
+import { parseArgs } from 'node:util';
 import { build } from 'esbuild';
 import { forNode, requireInEsm } from './bundle.mjs';
 import { main, root, run } from './ready.mjs';
 
+const folder = join(root, 'tests/bench');
+const built = join(root, '.cache/bench');
+const recordFile = join(folder, 'recorded.json');
+
 await main(async () => {
-    const folder = join(root, 'tests/bench');
-    const wanted = process.argv.slice(2);
-    const names = (existsSync(folder) ? readdirSync(folder) : []).filter(name => name.endsWith('.bench.ts'))
-        .filter(name => wanted.length === 0 || wanted.some(word => name.includes(word))).sort();
-    if (names.length === 0) throw new Error(`no benchmark in tests/bench${wanted.length ? ` is named like ${wanted.join(' or ')}` : ''}`);
+    const { values: { record }, positionals } = parseArgs({ allowPositionals: true, options: { record: { type: 'boolean', default: false } } });
+    const names = (existsSync(folder) ? readdirSync(folder) : []).filter(name => name.endsWith('.bench.ts')).map(name => name.slice(0, -'.bench.ts'.length))
+        .filter(name => positionals.length === 0 || positionals.includes(name)).sort();
+    if (names.length === 0) throw new Error(`There is no benchmark ${positionals.join(' or ')} in tests/bench.`);
+    const recorded = existsSync(recordFile) ? JSON.parse(readFileSync(recordFile, 'utf8')) : { machine: '', figures: {} };
+    if (recorded.machine) console.log(`Recorded on ${recorded.machine}`);
+
     for (const name of names) {
-        const outfile = join(root, '.cache/bench', name.replace(/\.ts$/, '.mjs'));
-        await build({ ...forNode, format: 'esm', entryPoints: [join(folder, name)], outfile, banner: { js: requireInEsm } });
         console.log(`\n${name}`);
-        // the figures of a program that collects its garbage at will swing; --expose-gc lets a benchmark collect between runs
-        run(process.execPath, ['--expose-gc', outfile]);
+        const figures = await measure(name);
+        for (const [what, value] of Object.entries(figures)) console.log(line(what, value, recorded.figures[name]?.[what]));
+        recorded.figures[name] = figures;
+    }
+    if (record) {
+        recorded.machine = `${cpus()[0]?.model ?? 'an unknown processor'}, ${cpus().length} cores, Node ${process.versions.node}`;
+        writeFileSync(recordFile, `${JSON.stringify(recorded, undefined, 2)}\n`);
     }
 });
+
+/** Each benchmark runs in a process of its own, so that none warms up the next. `gc` is there to collect between runs. */
+async function measure(name) {
+    const outfile = join(built, `${name}.mjs`);
+    const results = join(built, `${name}.json`);
+    mkdirSync(built, { recursive: true });
+    await build({
+        ...forNode, format: 'esm', outfile, banner: { js: requireInEsm },
+        stdin: {
+            resolveDir: folder, loader: 'ts',
+            contents: `import { writeFileSync } from 'node:fs'; import measure from './${name}.bench.ts'; writeFileSync(${JSON.stringify(results)}, JSON.stringify(await measure()));`,
+        },
+    });
+    run(process.execPath, ['--expose-gc', outfile]);
+    return JSON.parse(readFileSync(results, 'utf8'));
+}
+
+function line(what, value, before) {
+    const figure = Number(value).toPrecision(3);
+    if (before === undefined) return `  ${what}: ${figure} (not recorded)`;
+    return `  ${what}: ${figure} (recorded ${Number(before).toPrecision(3)}, ${(value / before).toFixed(2)} times)`;
+}

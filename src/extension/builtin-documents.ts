@@ -1,0 +1,15 @@
+import type * as vscode from 'vscode';
+import { BUILTIN_DOCUMENT, type BuiltinDocumentParams, type BuiltinDocumentResult } from '../server/messages.ts';
+import type { Server } from './server.ts';
+
+/** Opens the built-in vocabulary, where "Go to Definition" leads from every property and trade word. Read only. */
+export class BuiltinDocuments implements vscode.TextDocumentContentProvider {
+    static readonly scheme = 'builtin';
+
+    constructor(private readonly server: Server) {}
+
+    async provideTextDocumentContent(uri: vscode.Uri): Promise<string> {
+        const params: BuiltinDocumentParams = { uri: uri.toString() };
+        return await this.server.ask<BuiltinDocumentResult>(BUILTIN_DOCUMENT, params) ?? '';
+    }
+}

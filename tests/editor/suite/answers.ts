@@ -1,0 +1,71 @@
+import * as assert from 'node:assert/strict';
+import * as vscode from 'vscode';
+import { endsOf, open, picture, replace, test, until } from './harness.ts';
+
+const textOf = (hover: vscode.Hover): string => hover.contents.map(content => typeof content === 'string' ? content : content.value).join('\n');
+const labelOf = (item: vscode.CompletionItem): string => typeof item.label === 'string' ? item.label : item.label.label;
+
+async function completions(uri: vscode.Uri, at: vscode.Position): Promise<string[]> {
+    const list = await vscode.commands.executeCommand<vscode.CompletionList>('vscode.executeCompletionItemProvider', uri, at);
+    return list.items.map(labelOf);
+}
+
+test('hover says what a property means', async () => {
+    const editor = await open('details/beam.coffer');
+    const [start] = endsOf(editor.document, 'height');
+    const hovers = await vscode.commands.executeCommand<vscode.Hover[]>('vscode.executeHoverProvider', editor.document.uri, start);
+    assert.match(hovers.map(textOf).join('\n'), /clear of the cleats/);
+});
+
+test('completion offers the properties that fit the place', async () => {
+    const editor = await open('details/beam.coffer');
+    await replace(editor, 'ease   1/16"', 'ease   1/16"\n    ');
+    const [, after] = endsOf(editor.document, 'ease   1/16"\n    ');
+    const labels = await until('properties of a bottom', async () => {
+        const offered = await completions(editor.document.uri, after);
+        return offered.includes('biscuits') && offered;
+    });
+    assert.ok(labels.includes('press'), labels.join(', '));
+    assert.ok(!labels.includes('held-down'), 'a bottom is not held down');
+    assert.ok(!labels.includes('coffers-north'), 'a bottom has no coffers');
+});
+
+test('completion offers the words a property takes', async () => {
+    const editor = await open('rooms/den.coffer');
+    const [start] = endsOf(editor.document, 'north-south');
+    const labels = await until('directions', async () => {
+        const offered = await completions(editor.document.uri, start);
+        return offered.includes('east-west') && offered;
+    });
+    assert.ok(labels.includes('north-south'), labels.join(', '));
+});
+
+test('the outline names the parts of a file', async () => {
+    const editor = await open('details/beam.coffer');
+    const symbols = await until('the outline', () =>
+        vscode.commands.executeCommand<vscode.DocumentSymbol[] | undefined>('vscode.executeDocumentSymbolProvider', editor.document.uri));
+    assert.deepEqual(symbols.filter(symbol => symbol.name.includes('beam')).map(symbol => symbol.name), ['beam', 'clear-beam']);
+    await vscode.commands.executeCommand('outline.focus');
+    await picture('outline');
+});
+
+test('a property leads to the vocabulary, which opens read only', async () => {
+    const editor = await open('details/beam.coffer');
+    const [start] = endsOf(editor.document, 'height');
+    const places = await vscode.commands.executeCommand<(vscode.Location | vscode.LocationLink)[]>('vscode.executeDefinitionProvider', editor.document.uri, start);
+    const target = places[0] && ('targetUri' in places[0] ? places[0].targetUri : places[0].uri);
+    assert.equal(target?.toString(), 'builtin:/builtin.coffer');
+    const vocabulary = await vscode.workspace.openTextDocument(target);
+    assert.match(vocabulary.getText(), /kind Spacers/);
+    assert.equal(vocabulary.languageId, 'coffer');
+});
+
+test('formatting lines a file up, and changes nothing the second time', async () => {
+    const editor = await open('details/beam.coffer');
+    const tidy = editor.document.getText();
+    await replace(editor, '    height  5"', '        height      5"');
+    await vscode.commands.executeCommand('editor.action.formatDocument');
+    await until('the formatted text', () => editor.document.getText() === tidy, () => editor.document.getText());
+    await vscode.commands.executeCommand('editor.action.formatDocument');
+    assert.equal(editor.document.getText(), tidy);
+});
