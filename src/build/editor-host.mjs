@@ -11,6 +11,8 @@ const settings = {
     'workbench.startupEditor': 'none', 'security.workspace.trust.enabled': false, 'telemetry.telemetryLevel': 'off', 'extensions.autoCheckUpdates': false,
     'extensions.autoUpdate': false, 'extensions.ignoreRecommendations': true, 'update.mode': 'none', 'workbench.enableExperiments': false,
     'git.enabled': false, 'chat.disableAIFeatures': true, 'npm.autoDetect': 'off', 'workbench.tips.enabled': false,
+    // a browser's workbench saves by itself; a test's text must not reach the disk
+    'files.autoSave': 'off',
     // words of the text would answer a completion even where the server is dead
     'editor.wordBasedSuggestions': 'off',
 };

@@ -22,7 +22,8 @@ export async function packageExtension() {
     await cp(join(root, 'src/extension/package.nls.json'), join(folder, 'package.nls.json'));
 
     const { scripts, dependencies, devDependencies, private: isPrivate, ...manifest } = JSON.parse(await readFile(join(root, 'package.json'), 'utf8'));
-    await writeFile(join(folder, 'package.json'), `${JSON.stringify(manifest, undefined, 2)}\n`);
+    const shipped = { ...manifest, files: ['dist', 'syntaxes', 'package.nls.json', 'README.md', 'CHANGELOG.md', 'LICENSE'] };
+    await writeFile(join(folder, 'package.json'), `${JSON.stringify(shipped, undefined, 2)}\n`);
 
     const path = join(root, `dist/${manifest.name}-${manifest.version}.vsix`);
     await mkdir(join(root, 'dist'), { recursive: true });

@@ -33,9 +33,9 @@ export async function runAll(): Promise<Result[]> {
     return results;
 }
 
-/** Waits until `get` gives something; fails with `what` and the last state after 15 s. */
+/** Waits until `get` gives something; fails with `what` and the last state after 10 s. */
 export async function until<T>(what: string, get: () => T | undefined | false | PromiseLike<T | undefined | false>, state: () => unknown = () => ''): Promise<T> {
-    const end = Date.now() + 15_000;
+    const end = Date.now() + 10_000;
     for (;;) {
         const value = await get();
         if (value) return value;
