@@ -1,15 +1,17 @@
 import type * as vscode from 'vscode';
 import { BUILTIN_DOCUMENT, type BuiltinDocumentParams, type BuiltinDocumentResult } from '../server/messages.ts';
-import type { Server } from './server.ts';
+
+/** Asks the server; undefined where it does not answer. */
+type Ask = <Result>(method: string, params: object) => Promise<Result | undefined>;
 
 /** Opens the built-in vocabulary, where "Go to Definition" leads from every property and trade word. Read only. */
 export class BuiltinDocuments implements vscode.TextDocumentContentProvider {
     static readonly scheme = 'builtin';
 
-    constructor(private readonly server: Server) {}
+    constructor(private readonly ask: Ask) {}
 
     async provideTextDocumentContent(uri: vscode.Uri): Promise<string> {
         const params: BuiltinDocumentParams = { uri: uri.toString() };
-        return await this.server.ask<BuiltinDocumentResult>(BUILTIN_DOCUMENT, params) ?? '';
+        return await this.ask<BuiltinDocumentResult>(BUILTIN_DOCUMENT, params) ?? '';
     }
 }

@@ -12,7 +12,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     const started = server = new Server(context.asAbsolutePath('dist/server/main.cjs'));
     context.subscriptions.push(
         started,
-        vscode.workspace.registerTextDocumentContentProvider(BuiltinDocuments.scheme, new BuiltinDocuments(started)),
+        vscode.workspace.registerTextDocumentContentProvider(BuiltinDocuments.scheme, new BuiltinDocuments((method, params) => started.ask(method, params))),
         vscode.commands.registerCommand('cofferwright.restartServer', () => started.restart()),
         vscode.commands.registerCommand('cofferwright.showOutput', () => started.output.show()),
     );

@@ -32,6 +32,8 @@ describe('directions between the parts', () => {
             'package.json': '{ "dependencies": { "langium": "4.2.1" }, "devDependencies": { "esbuild": "0.28.2" } }',
             'src/quantity/a.ts': "import type { B } from '../job/b.ts'; export type A = B;",
             'src/job/b.ts': "import { readFileSync } from 'node:fs'; export type B = typeof readFileSync;",
+            'src/job/t.ts': "import type { U } from './u.ts'; export type T = U;",
+            'src/job/u.ts': "import type { T } from './t.ts'; export type U = T | 1;",
             'src/job/c.ts': "import { d } from './d.ts'; export const c = (): number => d();",
             'src/job/d.ts': "import { c } from './c.ts'; export const d = (): number => c();",
             'src/rules/e.ts': "import { planBoards } from '../cutting/f.ts'; export const e = planBoards;",
