@@ -1,0 +1,48 @@
+import type { Fixture, JobSettings } from '../job/model.ts';
+import type { Given } from '../provenance/source.ts';
+import { printLength } from '../quantity/print-length.ts';
+import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
+import { baysAlong } from './bays.ts';
+import { MOST_COFFERS } from './division.ts';
+import type { Ceiling, Line, Trouble } from './model.ts';
+
+/** Figures beyond these are slips of the keyboard: they are told, and not worked out, so that nothing ever hangs. */
+const COARSEST_STEP: Ticks = TICKS_PER_INCH;
+const MOST_SPACERS = 10_000;
+
+/** The resolution of cut lengths; a tick where the job's is none. */
+export function cutStep(job: JobSettings, troubles: Trouble[]): Ticks {
+    const { value, at } = job.cutTo;
+    if (value > 0 && value <= COARSEST_STEP) return value;
+    troubles.push(value > 0
+        ? { kind: 'not-supported', what: `a cut-to of ${printLength(value, job.show.value)}`, instead: `a resolution of ${printLength(COARSEST_STEP, job.show.value)} or finer`, at }
+        : { kind: 'not-positive', what: 'the resolution of cut lengths', ticks: value, at });
+    return 1;
+}
+
+/** Whether there are more coffers than any ceiling has. */
+export function tooMany(ceiling: Pick<Ceiling, 'across' | 'down'>, at: Trouble['at'], troubles: Trouble[]): boolean {
+    const count = ceiling.across.coffers.length * ceiling.down.coffers.length;
+    if (count > MOST_COFFERS) troubles.push({ kind: 'too-many-coffers', count, most: MOST_COFFERS, at });
+    return count > MOST_COFFERS;
+}
+
+/** Whether spacers stand so near to each other that their number makes no sense. */
+export function tooManySpacers(ceiling: Pick<Ceiling, 'across' | 'down'>, lines: readonly Line[], troubles: Trouble[]): boolean {
+    let count = 0;
+    for (const line of lines) {
+        const spacers = line.section.profile.spacers;
+        if (spacers) for (const bay of baysAlong(ceiling, line.runs)) count += (bay.end - bay.start) / spacers.every.value + 2;
+        if (!spacers || count <= MOST_SPACERS) continue;
+        troubles.push({ kind: 'not-supported', what: `more than ${MOST_SPACERS} spacers in one room`, instead: 'spacers farther apart', at: spacers.every.at });
+        return true;
+    }
+    return false;
+}
+
+/** The feature's place along one direction; undefined where it is not known, null where no feature is asked for. */
+export function featureAt(feature: Given<Fixture> | undefined, axis: 'x' | 'y'): { position: Ticks; by: Given<Fixture> } | null | undefined {
+    if (!feature) return null;
+    const position = feature.value[axis];
+    return position === undefined ? undefined : { position, by: feature };
+}

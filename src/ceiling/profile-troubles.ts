@@ -1,0 +1,60 @@
+import type { Nails, Profile, Screws } from '../job/model.ts';
+import type { Given } from '../provenance/source.ts';
+import type { Measure } from '../quantity/measure.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import type { Section, Trouble } from './model.ts';
+import type { BoardPart } from './part-sizes.ts';
+
+/** What a section says that no ceiling can be laid out with: sizes that are nothing or less, and what is not computed. */
+export function profileTroubles(section: Section): Trouble[] {
+    const { profile } = section;
+    return [...notComputed(profile), ...notPositive(section)];
+}
+
+function notComputed({ bottom, blocking, trim }: Profile): Trouble[] {
+    const troubles: Trouble[] = [];
+    const add = (what: string, instead: string, given: Given<unknown>): void => {
+        troubles.push({ kind: 'not-supported', what, instead, at: given.at });
+    };
+    if (bottom && bottom.place.value !== 'between-sides') add(`a bottom ${bottom.place.value.replace('-', ' ')}`, 'a bottom between the sides', bottom.place);
+    if (blocking?.fit.value === 'bench-box') add('a box made at the bench and slipped over the blocking', 'blocking as wide as the bottom', blocking.fit);
+    if (trim?.corners.value === 'coped') add('ceiling trim with coped corners', 'ceiling trim with mitered corners', trim.corners);
+    return troubles;
+}
+
+function notPositive({ profile, heldDown }: Section): Trouble[] {
+    const troubles: Trouble[] = [];
+    const check = (what: string, ticks: Ticks | undefined, given: Given<unknown> | undefined, least: Ticks = 1): void => {
+        if (given && ticks !== undefined && !(ticks >= least)) troubles.push({ kind: 'not-positive', what, ticks, at: given.at });
+    };
+    const size = (what: string, given: Given<Measure> | undefined, least: Ticks = 1): void => check(what, given?.value.ticks, given, least);
+    const board = (name: string, part: BoardPart | undefined): void => {
+        const stock = part?.stock?.value;
+        if (part?.rip) size(`the width of the ${name}`, part.rip);
+        else size(`the width of ${stock?.name}`, stock?.width);
+        size(`the thickness of ${stock?.name}`, stock?.thickness);
+    };
+    const spaced = (what: string, given: Given<Nails> | Given<Screws> | undefined): void => {
+        check(`the distance between the ${what}`, given?.value.every, given);
+    };
+    const { blocking, spacers, sides, cleats, bottom, trim } = profile;
+    board('blocking', blocking);
+    board('spacers', spacers);
+    board('sides', sides);
+    board('bottom', bottom);
+    board('trim', trim);
+    size('the height of the spacers', spacers?.height);
+    check('the distance between spacers', spacers?.every.value, spacers?.every);
+    check('the distance of the first spacer from the end', spacers?.fromEnd.value, spacers?.fromEnd, 0);
+    size('what the sides are held down', heldDown, 0);
+    size('the thickness of the cleats', cleats?.thickness);
+    size('the height of the cleats', cleats?.height);
+    check('what the cleats are short at each end', cleats?.shortEachEnd.value, cleats?.shortEachEnd, 0);
+    check('what the bottom is pressed by', bottom?.press?.value, bottom?.press, 0);
+    spaced('screws of the blocking', blocking?.screws);
+    spaced('nails of the sides', sides?.nails);
+    spaced('nails of the cleats', cleats?.nails);
+    spaced('nails of the bottom', bottom?.nails);
+    spaced('nails of the trim', trim?.nails);
+    return troubles;
+}
