@@ -1,0 +1,72 @@
+import type { Source } from '../../provenance/source.ts';
+import * as ast from '../generated/ast.ts';
+import type { Vocabulary } from '../scope/vocabulary.ts';
+import { hasBroken } from './broken.ts';
+import { blockKindOf, declaredType } from './declared.ts';
+import { sourceOfProperty } from './place.ts';
+import type { Report } from './report.ts';
+import { nameOf, wordsOf } from './values.ts';
+import { listed, quoted, wantedInWords } from './words.ts';
+
+/** Lines that may stand in a block more than once: each adds to what is known. */
+const REPEATED: ReadonlySet<string | undefined> = new Set(['price', 'point', 'splice', 'spoiled', 'lengths', 'on-hand']);
+
+/** One thing said twice in a block: which of the two holds? */
+export function checkSaidTwice(body: ast.Body, report: Report): void {
+    const seen = new Map<string, ast.Line | ast.Fixture>();
+    for (const member of body.members) {
+        const key = keyOf(member);
+        if (key === undefined || !(ast.isLine(member) || ast.isFixture(member))) continue;
+        const first = seen.get(key);
+        if (!first) { seen.set(key, member); continue; }
+        report({ rule: 'said-twice', at: wordsOf(member), message: `${nameOf(member)} is said twice. Which of the two holds?`, related: [{ at: wordsOf(first), message: 'Said here first.' }] });
+    }
+}
+
+function keyOf(member: ast.Member): string | undefined {
+    if (ast.isFixture(member)) return member.name === undefined ? undefined : `${member.kind === 'fixture' ? 'a' : member.kind} ${member.name}`;
+    if (!ast.isLine(member) || member.path.length === 0 || member.path.some(word => !word.ref)) return undefined;
+    const words = member.path.map(word => word.$refText);
+    if (!REPEATED.has(words.at(-1))) return words.join('.');
+    if (words.at(-1) !== 'price') return undefined;
+    const only = member.mods.find(mod => mod.decl?.$refText === 'for')?.values[0]?.$cstNode?.text;
+    return `price ${only ?? ''}`;
+}
+
+/** A line of a block, with as much of its path as lies within the block. */
+interface Words { readonly path: readonly string[]; readonly line: ast.Line }
+
+/** What a block cannot do without. Blocks said in one piece and by dotted paths count as one. */
+export function checkComplete(body: ast.Body, kind: ast.Kind, name: string, at: Source, vocabulary: Vocabulary, report: Report): void {
+    if (!hasBroken(body)) complete(linesOf(body), kind, name, at, vocabulary, report);
+}
+
+function complete(lines: readonly Words[], kind: ast.Kind, name: string, at: Source, vocabulary: Vocabulary, report: Report): void {
+    const said = new Map<string, Words[]>();
+    for (const words of lines) {
+        const known = said.get(words.path[0]!);
+        if (known) known.push(words);
+        else said.set(words.path[0]!, [words]);
+    }
+    const missing: ast.PropertyDecl[] = [];
+    for (const property of vocabulary.properties(kind).values()) {
+        const found = said.get(property.name);
+        if (!found) {
+            if (!property.optional && !property.default) missing.push(property);
+            continue;
+        }
+        const inner = blockKindOf(property);
+        const bodies = found.flatMap(words => words.path.length === 1 && words.line.body ? [words.line.body] : []);
+        if (!inner || bodies.length === 0 && found.every(words => words.path.length === 1) || bodies.some(hasBroken)) continue;
+        const within = found.flatMap(words => words.path.length > 1 ? [{ path: words.path.slice(1), line: words.line }] : words.line.body ? linesOf(words.line.body) : []);
+        const first = found[0]!.line;
+        complete(within, inner, property.name, sourceOfProperty(first, 'path', first.path.length - found[0]!.path.length), vocabulary, report);
+    }
+    if (missing.length === 0) return;
+    const wants = missing.map(property => `${quoted(property.name)} (${blockKindOf(property) ? 'a block' : wantedInWords(declaredType(property.type))})`);
+    report({ rule: 'not-said', at, message: `${quoted(name)} does not say ${listed(wants, 'and')} yet.` });
+}
+
+function linesOf(body: ast.Body): Words[] {
+    return body.members.flatMap(line => ast.isLine(line) && line.path.length > 0 ? [{ path: line.path.map(word => word.$refText), line }] : []);
+}

@@ -1,0 +1,40 @@
+import { AstUtils, type AstNode } from 'langium';
+import * as ast from '../generated/ast.ts';
+import type { Problem } from '../lexer/problem.ts';
+import { kept } from '../scope/kept.ts';
+
+/** A line of a block or of the file, with what it says before its own block begins. */
+export type Statement = ast.Line | ast.Fixture | ast.Let | ast.Require | ast.Param | ast.Item;
+
+/**
+ * True where a statement's own words (not those of the block it opens) hold a syntax error: what it says is then unknown,
+ * and nothing more is said about it. A member of its block that is sound stays sound.
+ */
+export function isBroken(statement: AstNode): boolean {
+    const words = statement.$cstNode;
+    if (!words) return true;
+    const lines = brokenLines(AstUtils.findRootNode(statement));
+    if (lines.size === 0) return false;
+    const body = (statement as { body?: ast.Body }).body?.$cstNode;
+    const last = body ? body.range.start.line : words.range.end.line;
+    for (let line = words.range.start.line; line <= last; line++) if (lines.has(line)) return true;
+    return false;
+}
+
+/** True where something between the braces could not be read, so that nobody can tell what is missing there. */
+export function hasBroken(body: ast.Body): boolean {
+    const range = body.$cstNode?.range;
+    if (!range) return true;
+    for (const line of brokenLines(AstUtils.findRootNode(body))) if (line >= range.start.line && line <= range.end.line) return true;
+    return false;
+}
+
+/** Lines with an error of the lexer or the parser, counted from zero. */
+const brokenLines = kept((root: AstNode): ReadonlySet<number> => {
+    const lines = new Set<number>();
+    const result = root.$document?.parseResult;
+    for (const error of result?.lexerErrors ?? []) if (error.line !== undefined && !(error as Problem).harmless) lines.add(error.line - 1);
+    // Every line ends in a token of its own, so an error stands on the line it is in. (At the end of the file it has none.)
+    for (const { token } of result?.parserErrors ?? []) if (Number.isFinite(token.startLine)) lines.add(token.startLine! - 1);
+    return lines;
+});

@@ -1,0 +1,31 @@
+/**
+ * Names of what types, evaluation and reading find, with a line on each. They are no rules of the trade: they say that
+ * something in the text cannot be understood as it is written.
+ */
+export const LANGUAGE_RULES = {
+    'wrong-type': 'Something stands where another kind of thing is wanted: a count where a length is.',
+    'mark-missing': 'A figure such as 5 1/2 lacks its inch mark.',
+    'cannot-add': 'Two unlike things are added, taken off or given as a tolerance: a length and a count.',
+    'cannot-compare': 'Two unlike things are compared, or make up a range.',
+    'cannot-multiply': 'Something that is no quantity is multiplied or divided.',
+    'mixed-currency': 'Two currencies meet, and no rate of exchange is known.',
+    'no-such-argument': 'An argument is given that is not asked for.',
+    'argument-missing': 'A profile is used without an argument it has no default for.',
+    'value-missing': 'A property is named without its value, or without enough of them.',
+    'too-many-values': 'A property is given more values than it takes.',
+    'not-said': 'A block lacks something that it cannot do without.',
+    'said-twice': 'One thing is said twice in a block.',
+    'no-block-here': 'A block stands behind something that takes none, or is missing where one is wanted.',
+    'no-such-wall': 'A room has four walls, named by where they lie.',
+    'divided-by-zero': 'Something is divided by zero.',
+    'out-of-range': 'A size that no job has: negative or zero where there must be something, or too large.',
+    'not-whole': 'A count is not a whole number.',
+    'range-upside-down': 'The least of a range is more than its most.',
+    'goes-round-in-a-ring': 'A value, a stock or a profile depends on itself.',
+    'no-dressed-size': 'No published table has a dressed size for a nominal size.',
+    'not-computed-yet': 'Understood, and not computed yet.',
+    'allow-without-reason': 'A finding is allowed without saying why.',
+    'allow-unknown-rule': 'A comment allows something that is no rule.',
+} as const satisfies Readonly<Record<string, string>>;
+
+export type LanguageRule = keyof typeof LANGUAGE_RULES;

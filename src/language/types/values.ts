@@ -1,0 +1,84 @@
+import * as ast from '../generated/ast.ts';
+import { declarationOf, targetOf } from '../scope/kind-of.ts';
+import type { Vocabulary } from '../scope/vocabulary.ts';
+import { isBroken } from './broken.ts';
+import { blockKindOf, declaredType } from './declared.ts';
+import type { Inference } from './infer.ts';
+import { sourceOf, sourceOfProperty } from './place.ts';
+import type { Report } from './report.ts';
+import { quoted, wantedInWords } from './words.ts';
+
+/** The values and modifiers of one line, held against what its property declares. */
+export function checkMember(member: ast.Line | ast.Fixture, vocabulary: Vocabulary, inference: Inference, report: Report): void {
+    if (isBroken(member)) return;
+    const named = nameOf(member);
+    const at = wordsOf(member);
+    if (ast.isFixture(member) && member.kind === 'wall' && !WALLS.has(member.name)) {
+        report({ rule: 'no-such-wall', at: sourceOfProperty(member, 'name'), message: `There is no wall ${member.name}; a room has the walls north, east, south and west.` });
+    }
+    const declaration = declarationOf(member, vocabulary);
+    if (declaration) {
+        const kind = blockKindOf(declaration);
+        if (kind) return checkBlock(member, named, report);
+        checkValues(member.values, declaration, named, () => at, inference, report);
+        checkMods(member, declaration, named, inference, report);
+        if (ast.isLine(member) && member.body && !ast.isFixture(targetOf(member))) {
+            report({ rule: 'no-block-here', at, message: `${named} takes ${wantedInWords(declaredType(declaration.type))}, not a block.` });
+        }
+    } else if (ast.isFixture(member) && member.values[0]) {
+        report({ rule: 'too-many-values', at: sourceOf(member.values[0]), message: `${named} takes no value; what it says stands in its block.` });
+    }
+}
+
+const WALLS: ReadonlySet<string | undefined> = new Set(['north', 'east', 'south', 'west', undefined]);
+
+/** `sides { ... }`: a block and nothing else. */
+function checkBlock(member: ast.Line | ast.Fixture, named: string, report: Report): void {
+    if (member.values[0]) report({ rule: 'too-many-values', at: sourceOf(member.values[0]), message: `${named} takes no value; what it says stands in its block, between { and }.` });
+    else if (!member.body) report({ rule: 'no-block-here', at: wordsOf(member), message: `${named} is said with a block: ${nameOf(member, false)} { ... }.` });
+}
+
+function checkValues(values: readonly ast.Expr[], declaration: ast.PropertyDecl, named: string, at: () => ReturnType<typeof sourceOf>, inference: Inference, report: Report): void {
+    const type = declaredType(declaration.type);
+    if (values.length === 0) {
+        if (declaration.name !== 'value' || !declaration.optional) report({ rule: 'value-missing', at: at(), message: `${named} wants ${wantedInWords(type)}.` });
+        return;
+    }
+    const place = { want: type, what: named };
+    for (const [i, value] of values.entries()) {
+        if (i > 0 && type && type.is !== 'many') {
+            report({ rule: 'too-many-values', at: sourceOf(value), message: `${named} takes one value.` });
+            break;
+        }
+        inference.check(value, place);
+    }
+}
+
+function checkMods(member: ast.Line | ast.Fixture, declaration: ast.PropertyDecl, named: string, inference: Inference, report: Report): void {
+    const seen = new Map<ast.PropertyDecl, ast.Mod>();
+    let unknown = false;
+    for (const mod of member.mods) {
+        const wanted = mod.decl?.ref;
+        if (!wanted) { unknown = true; continue; }
+        const first = seen.get(wanted);
+        if (first) report({ rule: 'said-twice', at: sourceOfProperty(mod, 'decl'), message: `${quoted(wanted.name)} is said twice on this line.`, related: [{ at: sourceOf(first), message: 'Said here first.' }] });
+        else seen.set(wanted, mod);
+        checkValues(mod.values, wanted, quoted(wanted.name), () => sourceOfProperty(mod, 'decl'), inference, report);
+    }
+    if (unknown || member.values.length === 0) return;
+    const missing = declaration.mods.filter(mod => !mod.optional && !mod.default && !seen.has(mod));
+    if (missing.length === 0) return;
+    const wants = missing.map(mod => `${quoted(mod.name)}, ${wantedInWords(declaredType(mod.type))}`).join(', and ');
+    report({ rule: 'not-said', at: wordsOf(member), message: `${named} also wants ${wants}.` });
+}
+
+/** What a line or a named thing is called in a message: `nails`, `wall north`. */
+export function nameOf(member: ast.Line | ast.Fixture, marked = true): string {
+    const name = ast.isFixture(member) ? `${member.kind} ${member.name ?? ''}`.trim() : member.path.map(word => word.$refText).join('.');
+    return marked ? quoted(name) : name;
+}
+
+/** The words it begins with. */
+export function wordsOf(member: ast.Line | ast.Fixture): ReturnType<typeof sourceOf> {
+    return ast.isFixture(member) ? sourceOfProperty(member, 'name') : sourceOfProperty(member, 'path', member.path.length - 1);
+}
