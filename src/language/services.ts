@@ -1,6 +1,7 @@
 import { EmptyFileSystem, inject, type LangiumDocument, type Module } from 'langium';
 import { createDefaultModule, createDefaultSharedModule, type DefaultSharedModuleContext, type LangiumServices, type LangiumSharedServices, type PartialLangiumServices, type PartialLangiumSharedServices } from 'langium/lsp';
 import type { Finding } from '../findings/finding.ts';
+import { languageFindings } from './findings/collect.ts';
 import { frontModule } from './front-module.ts';
 import { CofferGeneratedModule, CofferGeneratedSharedModule } from './generated/module.ts';
 import type { Surroundings } from './scope/reach.ts';
@@ -10,6 +11,7 @@ import { Vocabulary } from './scope/vocabulary.ts';
 import { builtinDocument } from './workspace/builtin.ts';
 import { CofferDocumentBuilder } from './workspace/document-builder.ts';
 import { CofferDocumentFactory } from './workspace/document-factory.ts';
+import { CofferDocumentValidator } from './workspace/document-validator.ts';
 import { ImportGraph } from './workspace/import-graph.ts';
 import { CofferIndexManager } from './workspace/index-manager.ts';
 import { Jobs } from './workspace/jobs.ts';
@@ -50,10 +52,13 @@ const languageModule: Module<CofferServices, PartialLangiumServices & Additions>
         get vocabulary() { return services.vocabulary; },
         importOf: use => services.shared.workspace.Imports.importOf(use),
     }),
-    checks: () => ({ findings: () => [] }),
+    checks: () => ({ findings: languageFindings }),
     references: {
         ScopeProvider: services => new CofferScopeProvider(services),
         ScopeComputation: services => new CofferScopeComputation(services),
+    },
+    validation: {
+        DocumentValidator: services => new CofferDocumentValidator(services),
     },
 };
 

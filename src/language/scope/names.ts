@@ -8,15 +8,21 @@ export const ownNames = kept((file: ast.File): ReadonlyMap<string, AstNode> => b
     file.items.filter(item => ast.isStock(item) || ast.isProfile(item) || ast.isRoom(item) || ast.isLet(item)),
 ));
 
-/** The names a file has through its `from ... use` lines, by the name they have here. */
-export const usedNames = kept((file: ast.File): ReadonlyMap<string, ast.UsedName> => {
-    const names = new Map<string, ast.UsedName>();
+/** The names a file has through its `from ... use` lines, by the name they have here. One import a name is right; more are a mistake. */
+export const usedNames = kept((file: ast.File): ReadonlyMap<string, readonly ast.UsedName[]> => {
+    const names = new Map<string, ast.UsedName[]>();
     for (const used of file.uses.flatMap(use => use.names)) {
-        const name = used.name ?? used.target?.$refText;
-        if (name && !names.has(name)) names.set(name, used);
+        const name = localName(used);
+        const known = names.get(name);
+        if (known) known.push(used);
+        else if (name) names.set(name, [used]);
     }
     return names;
 });
+
+export function localName(used: ast.UsedName): string {
+    return used.name ?? used.target?.$refText ?? '';
+}
 
 /** `let` in a block. */
 export const letsOf = kept((body: ast.Body) => byName(body.members.filter(ast.isLet)));
@@ -40,13 +46,16 @@ export class ImportedNames implements Layer {
     }
 
     get(name: string): AstNode | undefined {
-        const used = usedNames(this.file).get(name);
-        return used && this.targetOf(used);
+        for (const used of usedNames(this.file).get(name) ?? []) {
+            const target = this.targetOf(used);
+            if (target) return target;
+        }
+        return undefined;
     }
 
     *entries(): Iterable<[string, AstNode]> {
-        for (const [name, used] of usedNames(this.file)) {
-            const target = this.targetOf(used);
+        for (const name of usedNames(this.file).keys()) {
+            const target = this.get(name);
             if (target) yield [name, target];
         }
     }

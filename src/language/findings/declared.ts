@@ -1,0 +1,60 @@
+import type { AstNode, LangiumDocument } from 'langium';
+import type { Finding } from '../../findings/finding.ts';
+import * as ast from '../generated/ast.ts';
+import { sourceOf, sourceOfKeyword, sourceOfProperty } from '../types/place.ts';
+import { quoted } from '../types/words.ts';
+import { servicesOf } from '../workspace/services-of.ts';
+import { finding, removeLines } from './make.ts';
+
+/**
+ * Things that are there twice: one name for two of them, two labor blocks, two jobs in a folder.
+ * What is said twice within a block is found with its types (types/blocks.ts).
+ */
+export function declaredFindings(document: LangiumDocument, file: ast.File): readonly Finding[] {
+    const found = [...twice(file.items.filter(isGlobal), 'in this file'), ...twice(file.items.filter(ast.isAlternate), 'in this file')];
+    for (const profile of file.items.filter(ast.isProfile)) found.push(...twice(profile.params, 'among these parameters'));
+    found.push(...onlyOnce(file.items.filter(ast.isLabor), 'labor'), ...onlyOnce(file.items.filter(ast.isBid), 'bid'));
+    return [...found, ...jobFindings(document, file)];
+}
+
+/** What shares the names of a file: a stock and a profile may not be called alike. */
+function isGlobal(item: ast.Item): item is ast.Stock | ast.Profile | ast.Room | ast.Let {
+    return ast.isStock(item) || ast.isProfile(item) || ast.isRoom(item) || ast.isLet(item);
+}
+
+function twice(nodes: readonly (AstNode & { name?: string })[], where: string): Finding[] {
+    const first = new Map<string, AstNode>();
+    const found: Finding[] = [];
+    for (const node of nodes) {
+        if (!node.name) continue;
+        const before = first.get(node.name);
+        if (before) found.push(declaredTwice(node, before, `${quoted(node.name)} is declared twice ${where}. Take one out, or give it another name.`));
+        else first.set(node.name, node);
+    }
+    return found;
+}
+
+function declaredTwice(node: AstNode, before: AstNode, message: string): Finding {
+    return finding('declared-twice', sourceOfProperty(node, 'name'), message, {
+        related: [{ at: sourceOfProperty(before, 'name'), message: 'Declared here first.' }],
+    });
+}
+
+function onlyOnce(nodes: readonly AstNode[], keyword: string): Finding[] {
+    return nodes.slice(1).map(node => finding('declared-twice', sourceOfKeyword(node, keyword), `There can be one ${keyword} block in a file. Put what it says into the first.`, {
+        related: [{ at: sourceOfKeyword(nodes[0]!, keyword), message: 'The first.' }],
+        fixes: [removeLines(`Take this ${keyword} block out`, sourceOf(node))],
+    }));
+}
+
+/** One job a folder: with two, nobody could say which holds. It is said at all but the first. */
+function jobFindings(document: LangiumDocument, file: ast.File): Finding[] {
+    if (!file.items.some(ast.isJob)) return [];
+    const [first, ...others] = servicesOf(document).shared.workspace.Jobs.beside(document);
+    return others.filter(job => job.$container === file).map(job => {
+        const title = first?.title ? ` (${quoted(first.title)})` : '';
+        return finding('two-jobs', sourceOfKeyword(job, 'job'), `This folder has another job${title}, and a folder can have one: what it says holds for all the rooms in it. Take one out, or move it to a folder of its own.`, {
+            related: first ? [{ at: sourceOfKeyword(first, 'job'), message: 'The other job.' }] : [],
+        });
+    });
+}

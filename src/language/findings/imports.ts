@@ -1,0 +1,114 @@
+import { UriUtils, type LangiumDocument, type URI } from 'langium';
+import type { Finding } from '../../findings/finding.ts';
+import type { Source } from '../../provenance/source.ts';
+import * as ast from '../generated/ast.ts';
+import { localName, ownNames } from '../scope/names.ts';
+import { sourceOfProperty } from '../types/place.ts';
+import { listed, quoted } from '../types/words.ts';
+import { isBuiltin } from '../workspace/builtin.ts';
+import { pathBetween } from '../workspace/import-graph.ts';
+import { importPath, isInside } from '../workspace/imports.ts';
+import { servicesOf } from '../workspace/services-of.ts';
+import { finding, replace } from './make.ts';
+import { near } from './near.ts';
+
+/** What is wrong with the `from` lines: files that are not there or not allowed, rings of imports, names brought in twice. */
+export function importFindings(document: LangiumDocument, file: ast.File): readonly Finding[] {
+    const found: Finding[] = [];
+    for (const use of file.uses) {
+        const wrong = pathFinding(document, use);
+        if (wrong) found.push(wrong);
+    }
+    const ring = ringFinding(document, file);
+    if (ring) found.push(ring);
+    return [...found, ...nameFindings(document, file)];
+}
+
+function pathFinding(document: LangiumDocument, use: ast.Use): Finding | undefined {
+    if (use.path === undefined) return undefined;
+    const { LangiumDocuments, Imports } = servicesOf(document).shared.workspace;
+    const at = sourceOfProperty(use, 'path');
+    const leads = importPath(document.uri, use.path);
+    if ('problem' in leads) {
+        if (leads.problem === 'empty') return finding('missing-import', at, 'Which file? Between the quotes stands its path, seen from this file, such as "./yard.coffer".');
+        return finding('import-outside-workspace', at, `${quoted(use.path)} is not a path seen from this file. Write one that begins with ./ or ../, such as "../details/yard.coffer".`);
+    }
+    if (!isInside(leads.uri, Imports.folders)) {
+        return finding('import-outside-workspace', at, `${quoted(use.path)} leads out of the folder that is open. Files can only be imported from inside it.`);
+    }
+    if (LangiumDocuments.hasDocument(leads.uri)) return undefined;
+    return missing(document, use.path, leads.uri, at);
+}
+
+function missing(document: LangiumDocument, path: string, uri: URI, at: Source): Finding {
+    const nearby = filesNear(document, uri);
+    const slash = document.textDocument.getText(at.range).includes('\\') ? ' Between folders stands /, on every machine.' : '';
+    const hint = nearby.length > 0 ? ` Near by name: ${listed(nearby.map(quoted))}.` : '';
+    return finding('missing-import', at, `There is no file ${quoted(path)}, seen from this one.${slash}${hint}`, {
+        fixes: nearby.map((other, i) => replace(`Write "${other}"`, at, `"${other}"`, i === 0)),
+    });
+}
+
+/** Files of the workspace that are called nearly so, or that are called so and lie elsewhere. */
+function filesNear(document: LangiumDocument, wanted: URI): readonly string[] {
+    const { LangiumDocuments, Imports } = servicesOf(document).shared.workspace;
+    const others = LangiumDocuments.all.filter(d => d !== document && !isBuiltin(d.uri) && isInside(d.uri, Imports.folders)).toArray();
+    const names = near(stem(wanted), others.map(d => stem(d.uri)));
+    return names
+        .flatMap(name => others.filter(d => stem(d.uri) === name))
+        .map(d => pathBetween(document.uri, d.uri))
+        .slice(0, 3);
+}
+
+function stem(uri: URI): string {
+    return UriUtils.basename(uri).replace(/\.coffer$/, '');
+}
+
+/** A ring is reported once in each of its files, at the line that leads into it. */
+function ringFinding(document: LangiumDocument, file: ast.File): Finding | undefined {
+    const { Imports } = servicesOf(document).shared.workspace;
+    if (!Imports.reached(document).has(document.uri.toString())) return undefined;
+    for (const first of Imports.followed(document)) {
+        const ring = Imports.ring(document, first);
+        if (!ring || !file.uses.includes(first.use)) continue;
+        const chain = [document.uri, ...ring].map(uri => quoted(pathBetween(document.uri, uri))).join(' → ');
+        const message = ring.length === 1
+            ? 'This file imports itself. What it declares is in reach anyway: take the line out.'
+            : `These files import each other in a ring: ${chain}. Move what both need into a file of its own.`;
+        return finding('import-cycle', sourceOfProperty(first.use, 'path'), message);
+    }
+    return undefined;
+}
+
+function nameFindings(document: LangiumDocument, file: ast.File): readonly Finding[] {
+    const found: Finding[] = [];
+    const first = new Map<string, ast.UsedName>();
+    const own = ownNames(file);
+    const { surroundings } = servicesOf(document);
+    for (const use of file.uses) {
+        const from = surroundings.importOf(use);
+        if (!from || from === document) continue;           // reported as such
+        for (const used of use.names) {
+            const name = localName(used);
+            if (!name) continue;
+            const before = first.get(name);
+            const declared = own.get(name);
+            if (before) {
+                found.push(finding('imported-twice', nameOfUsed(used), `${quoted(name)} is imported twice. Leave one out, or give it another name: ${name} as another-name.`, {
+                    related: [{ at: nameOfUsed(before), message: 'Imported here first.' }],
+                }));
+            } else first.set(name, used);
+            if (!before && declared) {
+                found.push(finding('declared-twice', nameOfUsed(used), `${quoted(name)} is imported, and declared in this file as well. Import it by another name: ${name} as another-name.`, {
+                    related: [{ at: sourceOfProperty(declared, 'name'), message: 'Declared here.' }],
+                }));
+            }
+        }
+    }
+    return found;
+}
+
+/** The name that an imported thing has here. */
+function nameOfUsed(used: ast.UsedName): Source {
+    return sourceOfProperty(used, used.name ? 'name' : 'target');
+}

@@ -1,0 +1,160 @@
+import type { AstNode, LangiumDocument, ReferenceInfo } from 'langium';
+import type { Finding } from '../../findings/finding.ts';
+import type { Source } from '../../provenance/source.ts';
+import * as ast from '../generated/ast.ts';
+import { expectedType, isPlainName } from '../scope/expected.ts';
+import { declarationOf, kindOfBody, kindOfExpression, kindOfTarget, targetOf } from '../scope/kind-of.ts';
+import { allNames } from '../scope/layer.ts';
+import { inReach } from '../scope/reach.ts';
+import { sourceOfRange } from '../types/place.ts';
+import { listed, quoted } from '../types/words.ts';
+import { servicesOf } from '../workspace/services-of.ts';
+import { blockName } from './block-name.ts';
+import { finding } from './make.ts';
+import { didYouMean, meantFixes, near } from './near.ts';
+import { importFixes, offeredElsewhere } from './offered.ts';
+
+/**
+ * Words that mean nothing where they stand. What hangs on such a word is not reported: the modifiers of an unknown
+ * property, the arguments of an unknown profile, the names from a file that is not there.
+ */
+export function linkFindings(document: LangiumDocument): readonly Finding[] {
+    const found: Finding[] = [];
+    for (const reference of document.references) {
+        const info = reference.error?.info;
+        if (!info?.reference.$refText || !info.reference.$refNode) continue;
+        const about = new Unknown(document, info).finding();
+        if (about) found.push(about);
+    }
+    return found;
+}
+
+class Unknown {
+    private readonly document: LangiumDocument;
+    private readonly info: ReferenceInfo;
+    private readonly word: string;
+    private readonly at: Source;
+    private readonly names: readonly string[];
+
+    constructor(document: LangiumDocument, info: ReferenceInfo) {
+        this.document = document;
+        this.info = info;
+        this.word = info.reference.$refText;
+        this.at = sourceOfRange(info.container, info.reference.$refNode!.range);
+        this.names = [...allNames(inReach(info, servicesOf(document).surroundings))].map(([name]) => name);
+    }
+
+    finding(): Finding | undefined {
+        const node = this.info.container;
+        if (ast.isLine(node)) return this.property(node, this.info.index ?? 0);
+        if (ast.isMod(node)) return this.modifier(node);
+        if (ast.isRef(node)) return this.name(node);
+        if (ast.isMemberOf(node)) return this.member(node);
+        if (ast.isArg(node)) return this.parameter(node);
+        if (ast.isUsedName(node)) return this.imported(node);
+        if (ast.isRate(node)) return this.say('unknown-unit', `${quoted(this.word)} is no unit; there are ${listed(this.names)}`);
+        if (ast.isTypeAtom(node)) return this.say('unknown-type', `There is no type ${quoted(this.word)}`);
+        return this.say('unknown-name', `There is nothing called ${quoted(this.word)}`);
+    }
+
+    private get vocabulary() {
+        return servicesOf(this.document).vocabulary;
+    }
+
+    private say(rule: string, message: string, words = near(this.word, this.names)): Finding {
+        return finding(rule, this.at, sentence(message + didYouMean(words)), { fixes: meantFixes(this.at, words) });
+    }
+
+    private property(line: ast.Line, index: number): Finding | undefined {
+        const body = line.$container;
+        if (index > 0) {
+            const before = line.path[index - 1];
+            if (!before?.ref) return undefined;
+            if (!kindOfTarget(before.ref, this.vocabulary)) return this.say('unknown-property', `${quoted(before.$refText)} has no parts, so no dot can follow it`, []);
+            return this.say('unknown-property', `There is no property ${quoted(this.word)} in ${quoted(before.$refText)}`);
+        }
+        if (ast.isAlternate(body?.$container)) return this.say('unknown-name', `No room here is called ${quoted(this.word)}; a line of an alternate begins with one`);
+        if (!body || !kindOfBody(body, this.vocabulary)) return undefined;
+        const words = near(this.word, this.names);
+        const elsewhere = words.length > 0 ? [] : this.blocksWith(this.word);
+        const where = elsewhere.length > 0 ? `; it is said in ${listed(elsewhere.map(quoted))}` : '';
+        return this.say('unknown-property', `There is no property ${quoted(this.word)} in ${blockName(body)}${where}`, words);
+    }
+
+    /** The blocks in which a property is said that was looked for in the wrong one. */
+    private blocksWith(property: string): readonly string[] {
+        const blocks = new Set<string>();
+        for (const kind of this.vocabulary.kinds.values()) {
+            for (const [name, declared] of this.vocabulary.properties(kind)) {
+                const block = kindOfTarget(declared, this.vocabulary);
+                if (block && this.vocabulary.properties(block).has(property)) blocks.add(name);
+            }
+        }
+        return [...blocks].slice(0, 4);
+    }
+
+    private modifier(mod: ast.Mod): Finding | undefined {
+        const declared = mod.$container && declarationOf(mod.$container, this.vocabulary);
+        if (!declared) return undefined;
+        const owner = ast.isFixture(mod.$container) ? mod.$container.kind : declared.name;
+        if (this.names.length === 0) return this.say('unknown-modifier', `${quoted(owner)} takes nothing after its value`);
+        return this.say('unknown-modifier', `${quoted(owner)} takes no ${quoted(this.word)}, only ${listed(this.names.map(quoted))}`);
+    }
+
+    private name(ref: ast.Ref): Finding | undefined {
+        if (hangsOnUnknown(ref) || isPlainName(ref, this.vocabulary)) return undefined;
+        const wanted = expectedType(ref, this.vocabulary)?.ref?.$refText;
+        const words = wanted === undefined ? undefined : this.vocabulary.words.get(wanted);
+        if (words) {
+            const all = [...this.vocabulary.wordsOf(words).keys()];
+            const choice = all.length <= 8 ? `; here stands ${listed(all.map(quoted))}` : '';
+            return this.say('unknown-name', `${quoted(this.word)} is not one of the words for this${choice}`, near(this.word, all));
+        }
+        const noun = ast.isProfile(ref.$container) ? 'profile' : NOUNS[wanted ?? ''] ?? 'name';
+        const elsewhere = offeredElsewhere(this.document, this.word);
+        if (elsewhere.length === 0) return this.say('unknown-name', `There is no ${noun} ${quoted(this.word)} here`);
+        const files = listed(elsewhere.map(each => quoted(each.path)));
+        return finding('unknown-name', this.at, `There is no ${noun} ${quoted(this.word)} here. It is declared in ${files}: import it from there.`,
+            { fixes: importFixes(this.document, this.word, elsewhere) });
+    }
+
+    private member(member: ast.MemberOf): Finding | undefined {
+        const kind = kindOfExpression(member.of, this.vocabulary);
+        if (kind) return this.say('unknown-property', `There is no property ${quoted(this.word)} in a ${kind.name.toLowerCase()}`);
+        const owner = ast.isRef(member.of) ? member.of.target : undefined;
+        if (!owner?.ref || ast.isLet(owner.ref)) return undefined;
+        return this.say('unknown-property', `${quoted(owner.$refText)} has no parts, so no dot can follow it`, []);
+    }
+
+    private parameter(argument: ast.Arg): Finding | undefined {
+        const target = argument.$container?.target;
+        if (!target?.ref) return undefined;
+        if (!ast.isProfile(target.ref)) return undefined;           // whether it can be called at all is a matter of types
+        const takes = this.names.length === 0 ? 'it takes none' : `it takes ${listed(this.names.map(quoted))}`;
+        return this.say('unknown-parameter', `${quoted(target.$refText)} has no parameter ${quoted(this.word)}; ${takes}`);
+    }
+
+    private imported(used: ast.UsedName): Finding | undefined {
+        const from = used.$container && servicesOf(this.document).surroundings.importOf(used.$container);
+        if (!from) return undefined;
+        return this.say('name-not-exported', `${quoted(used.$container.path)} declares no ${quoted(this.word)}`);
+    }
+}
+
+const NOUNS: Readonly<Record<string, string>> = { Stock: 'stock', Profile: 'profile', Fixture: 'fixture', Room: 'room' };
+
+/** True where the property or the modifier that would say what kind of name is wanted is itself unknown. */
+function hangsOnUnknown(ref: ast.Ref): boolean {
+    for (let at: AstNode | undefined = ref.$container; at; at = at.$container) {
+        if (ast.isMod(at) && !at.decl?.ref) return true;
+        if (ast.isArg(at) && at.param && !at.param.ref) return true;
+        if (ast.isRef(at) && !at.target?.ref) return true;
+        if (ast.isLine(at)) return !targetOf(at);
+        if (ast.isBody(at)) return false;
+    }
+    return false;
+}
+
+function sentence(text: string): string {
+    return /[.?]$/.test(text) ? text : `${text}.`;
+}

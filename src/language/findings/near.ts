@@ -1,0 +1,40 @@
+import { distance } from 'fastest-levenshtein';
+import type { Fix } from '../../findings/finding.ts';
+import type { Source } from '../../provenance/source.ts';
+import { quoted } from '../types/words.ts';
+import { replace } from './make.ts';
+
+const MOST = 3;
+
+/** The words that somebody who wrote `word` may have meant, the likeliest first. */
+export function near(word: string, among: Iterable<string>): readonly string[] {
+    const written = word.toLowerCase();
+    const candidates: { candidate: string, far: number }[] = [];
+    for (const candidate of new Set(among)) {
+        const meant = candidate.toLowerCase();
+        const far = isOneSlip(written, meant) ? 1 : distance(written, meant);
+        if (far <= slips(written)) candidates.push({ candidate, far });
+    }
+    return candidates.sort((a, b) => a.far - b.far || (a.candidate < b.candidate ? -1 : 1)).slice(0, MOST).map(c => c.candidate);
+}
+
+/** Two letters in the wrong order, or only the beginning of a word, are as good as one slip of the finger. */
+function isOneSlip(written: string, meant: string): boolean {
+    if (written.length > 2 && meant.startsWith(written)) return true;
+    return written.length === meant.length && distance(written, meant) === 2 && [...written].sort().join('') === [...meant].sort().join('');
+}
+
+/** How many letters may be wrong: one in a short word, one in three in a longer one. */
+function slips(word: string): number {
+    return Math.max(1, Math.floor(word.length / 3));
+}
+
+/** `; did you mean `height`?`, or nothing. */
+export function didYouMean(words: readonly string[]): string {
+    return words[0] === undefined ? '' : `; did you mean ${quoted(words[0])}?`;
+}
+
+/** A fix for each word that may have been meant. */
+export function meantFixes(at: Source, words: readonly string[]): readonly Fix[] {
+    return words.map((word, i) => replace(`Write ${quoted(word)}`, at, word, i === 0));
+}

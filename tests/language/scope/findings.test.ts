@@ -1,0 +1,15 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { mismatches, readMarked } from '../../support/marked.ts';
+import { TestWorkspace } from '../../support/workspace.ts';
+
+const folder = new URL('findings', import.meta.url).pathname;
+
+describe('what the language finds, at the words that cause it', () => {
+    test.each(readdirSync(folder).sort())('%s', async name => {
+        const files = readMarked(readFileSync(join(folder, name), 'utf8'));
+        const workspace = await TestWorkspace.open(Object.fromEntries(files.map(file => [file.path, file.text])));
+        expect(mismatches(files.map(file => ({ file, findings: workspace.findings(file.path) })))).toEqual([]);
+    });
+});
