@@ -44,12 +44,12 @@ export class TestWorkspace {
         return this.files.texts.get(uriOf(path).path) ?? '';
     }
 
-    /** Writes files, `undefined` to delete one, and has everything rebuilt that depends on them. */
+    /** Writes files, `undefined` to delete one (or a folder), and has everything rebuilt that depends on them. */
     async edit(texts: Readonly<Record<string, string | undefined>>): Promise<void> {
         const changed: URI[] = [], deleted: URI[] = [];
         for (const [path, text] of Object.entries(texts)) {
             const uri = uriOf(path);
-            if (text === undefined) this.files.texts.delete(uri.path);
+            if (text === undefined) this.files.delete(uri.path);
             else this.files.texts.set(uri.path, text);
             (text === undefined ? deleted : changed).push(uri);
         }
@@ -89,6 +89,9 @@ class MemoryFiles implements FileSystemProvider {
         this.texts = new Map(texts);
     }
 
+    delete(path: string): void {
+        for (const each of [...this.texts.keys()]) if (each === path || each.startsWith(path + '/')) this.texts.delete(each);
+    }
     statSync(uri: URI): FileSystemNode {
         const isFile = this.texts.has(uri.path);
         const isDirectory = !isFile && [...this.texts.keys()].some(path => path.startsWith(uri.path + '/'));

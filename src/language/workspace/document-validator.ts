@@ -1,5 +1,8 @@
 import type { DocumentValidator, LangiumDocument } from 'langium';
 import type { Diagnostic } from 'vscode-languageserver-types';
+import type { Finding } from '../../findings/finding.ts';
+import { languageFindings } from '../findings/collect.ts';
+import { finding } from '../findings/make.ts';
 import type { Checks, CofferServices } from '../services.ts';
 import { diagnosticsOf } from './diagnostics.ts';
 
@@ -12,6 +15,19 @@ export class CofferDocumentValidator implements DocumentValidator {
     }
 
     async validateDocument(document: LangiumDocument): Promise<Diagnostic[]> {
-        return diagnosticsOf(document, this.checks.findings(document));
+        return diagnosticsOf(document, this.findings(document));
+    }
+
+    /** A fault in a check must not take the other findings along, nor pass for a file without faults. */
+    private findings(document: LangiumDocument): readonly Finding[] {
+        try {
+            return this.checks.findings(document);
+        } catch (error) {
+            const top = { line: 0, character: 0 };
+            const at = { uri: document.uri.toString(), range: { start: top, end: top } };
+            const reason = error instanceof Error ? error.message : String(error);
+            const fault = finding('internal-error', at, `A fault in Cofferwright itself kept it from checking this file: ${reason}. Only what is wrong with the text as such is shown.`);
+            return [fault, ...languageFindings(document)];
+        }
     }
 }
