@@ -1,0 +1,60 @@
+import type { Board, StockPlan } from '../../cutting/model.ts';
+import type { JobSettings } from '../../job/model.ts';
+import type { Show } from '../../quantity/print-length.ts';
+import { roundTo } from '../../quantity/round.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
+import { lengthJson, moneyJson, type LengthJson } from '../amounts-json.ts';
+import type { HousePlan } from '../house.ts';
+import type { Files } from '../look.ts';
+import { printJson, sourceJson } from '../place-json.ts';
+
+/** Boards and cuts; the shape is src/report/schema/boards.schema.json. Grows within a version, never changes. */
+export function jsonBoards(plans: readonly HousePlan[], files: Files): string {
+    return printJson({
+        version: 1,
+        kind: 'cofferwright.boards',
+        plan: 'first',
+        houses: plans.map(({ house, plan }) => {
+            const length = lengths(house.job);
+            const { value: show } = house.job.show;
+            return {
+                job: house.job.title?.value ?? null,
+                rooms: house.rooms.map(r => ({ name: r.room.name, laidOut: r.takeOff !== undefined, errors: r.errors })),
+                kerf: length(house.job.kerf.value),
+                endTrim: length(house.job.endTrim.value),
+                stocks: plan.stocks.map(stock => stockJson(stock, length, show, files)),
+                costs: plan.costs.map(moneyJson),
+                complete: plan.unpriced.length === 0 && plan.unplaced.length === 0 && house.rooms.every(r => r.takeOff),
+                unpriced: plan.unpriced.map(u => ({ stock: u.stock.name, length: length(u.length), count: u.count })),
+                unplaced: plan.unplaced.map(u => ({ piece: u.piece.id, stock: u.piece.stock.name, reason: u.reason })),
+            };
+        }),
+    });
+}
+
+type PrintLength = (ticks: Ticks) => LengthJson;
+
+function lengths(job: JobSettings): PrintLength {
+    return ticks => lengthJson(ticks, roundTo(ticks, job.cutTo.value), job.show.value);
+}
+
+function stockJson({ stock, boards, buy, costs }: StockPlan, length: PrintLength, show: Show, files: Files) {
+    return {
+        stock: stock.name,
+        source: sourceJson(stock.at, files),
+        buy: buy.map(p => ({ length: length(p.length), count: p.count, each: p.each ? moneyJson(p.each) : null, cost: p.cost ? moneyJson(p.cost) : null })),
+        costs: costs.map(moneyJson),
+        boards: boards.map(board => boardJson(board, length, show)),
+    };
+}
+
+function boardJson({ number, length: ticks, onHand, cut, strips }: Board, length: PrintLength, show: Show) {
+    return {
+        number, length: length(ticks), onHand, cut: length(cut),
+        strips: strips.map(strip => ({
+            rippedTo: strip.rippedTo === undefined ? null : length(strip.rippedTo),
+            pieces: strip.pieces.map(p => ({ piece: p.id, length: lengthJson(Math.max(p.face, p.back), Math.max(p.cutFace, p.cutBack), show) })),
+            offcut: length(strip.offcut),
+        })),
+    };
+}

@@ -1,0 +1,56 @@
+import type { Stock } from '../../job/model.ts';
+import { PARTS, type EndCut, type Part, type Piece } from '../../takeoff/model.ts';
+
+/** Pieces that are cut alike, at one setting of stop, fence and saw. */
+export interface Batch { readonly sample: Piece; readonly pieces: readonly Piece[] }
+export interface PartBatches { readonly part: Part; readonly batches: readonly Batch[] }
+export interface StockBatches { readonly stock: Stock; readonly pieces: number; readonly parts: readonly PartBatches[] }
+
+/** For the saw: by stock, then part, then the longest first; left and right hands apart. */
+export function batchesOf(pieces: readonly Piece[]): StockBatches[] {
+    const stocks = groupBy(pieces, p => p.stock.key);
+    return stocks.map(own => ({
+        stock: own[0]!.stock,
+        pieces: own.length,
+        parts: PARTS.map(part => ({ part, batches: batches(own.filter(p => p.part === part)) })).filter(p => p.batches.length > 0),
+    })).sort((a, b) => compareText(a.stock.name, b.stock.name) || compareText(a.stock.key, b.stock.key));
+}
+
+function batches(pieces: readonly Piece[]): Batch[] {
+    return groupBy(pieces, cutsOf)
+        .map(alike => alike.sort((a, b) => compareText(a.id, b.id)))
+        .map(alike => ({ sample: alike[0]!, pieces: alike }))
+        .sort((a, b) => b.sample.cutBack - a.sample.cutBack || b.sample.cutFace - a.sample.cutFace
+            || compareText(cutsOf(a.sample), cutsOf(b.sample)));
+}
+
+/**
+ * Everything that is done to a piece. Which end is named first depends on where it hangs; what tells two pieces apart at
+ * the saw is the hand.
+ */
+function cutsOf(p: Piece): string {
+    return JSON.stringify([p.cutBack, p.cutFace, p.hand, p.width, p.thickness, p.ripped, p.ends.map(endText).sort(), p.machining]);
+}
+
+export function endText(end: EndCut): string {
+    return end.cut === 'miter' ? `miter ${end.degrees}` : end.cut;
+}
+
+export function endsText([a, b]: Piece['ends']): string {
+    const [first, second] = [endText(a), endText(b)].sort();
+    return first === second ? `${first} both ends` : `${first} one end, ${second} the other`;
+}
+
+function groupBy<T>(values: readonly T[], keyOf: (value: T) => string): T[][] {
+    const groups = new Map<string, T[]>();
+    for (const value of values) {
+        const key = keyOf(value);
+        const group = groups.get(key);
+        if (group) group.push(value); else groups.set(key, [value]);
+    }
+    return [...groups.values()];
+}
+
+export function compareText(a: string, b: string): number {
+    return a < b ? -1 : a > b ? 1 : 0;
+}

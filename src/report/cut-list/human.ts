@@ -1,0 +1,94 @@
+import { whyText } from '../../provenance/why-text.ts';
+import { printInches, printLength, type Show } from '../../quantity/print-length.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
+import { TICKS_PER_FOOT } from '../../quantity/ticks.ts';
+import type { Consumable, Part, Piece } from '../../takeoff/model.ts';
+import { cautionsFor } from '../cautions.ts';
+import { titleOf, type House } from '../house.ts';
+import { cleanLine, columns, counted, wrap, type Paint } from '../look.ts';
+import { batchesOf, endsText, type Batch, type StockBatches } from './group.ts';
+
+const WIDTH = 100;
+const PLURAL: Readonly<Record<Part, string>> =
+    { blocking: 'blocking', spacer: 'spacers', side: 'sides', cleat: 'cleats', bottom: 'bottoms', band: 'band', trim: 'trim' };
+
+/** The list to carry to the saw: one house, by stock, part and length. */
+export function humanCutList(houses: readonly House[], paint: Paint): string {
+    return houses.map(house => `${cutList(house, paint).join('\n')}\n`).join('\n');
+}
+
+function cutList(house: House, paint: Paint): string[] {
+    const { job, rooms } = house;
+    const pieces = rooms.flatMap(r => r.takeOff?.pieces ?? []);
+    const show = job.show.value;
+    return [
+        paint.strong(`CUT LIST  ${cleanLine(titleOf(job))}`),
+        `${counted(pieces.length, 'piece')} for ${rooms.map(r => r.room.name).join(', ')}; cut to ${printLength(job.cutTo.value, show)}`,
+        ...rooms.filter(r => r.errors > 0).map(r => paint.error(`room ${r.room.name}: ${counted(r.errors, 'error')} in its file. Do not cut from this list before they are mended.`)),
+        ...rooms.filter(r => !r.takeOff).map(r => paint.error(`room ${r.room.name}: cannot be laid out, so it has no pieces here.`)),
+        ...howToRead(pieces).flatMap(note => wrap(note, WIDTH)),
+        ...batchesOf(pieces).flatMap(stock => ['', ...stockList(stock, show, paint)]),
+        ...besides(rooms.flatMap(r => r.takeOff?.consumables ?? []), paint),
+        ...cautionsFor(pieces).flatMap((caution, i) => [...(i === 0 ? ['', paint.strong('Take care')] : []), ...wrap(caution, WIDTH - 2).map(l => `  ${l}`)]),
+    ];
+}
+
+function howToRead(pieces: readonly Piece[]): string[] {
+    const mitered = pieces.some(p => p.cutFace !== p.cutBack);
+    return [
+        ...(mitered ? ['Lengths are between the long points; "face" is between the short points, on the side that shows.'] : []),
+        ...(pieces.some(p => p.hand) ? ['Left, right: the end with the miter, the face towards you and the groove edge down.'] : []),
+        ...(mitered && pieces.some(p => p.machining.some(m => m.includes('rabbet')))
+            ? ['A rabbet takes the long point away at the lower back edge: hook the tape on the top back edge.'] : []),
+    ];
+}
+
+function stockList({ stock, pieces, parts }: StockBatches, show: Show, paint: Paint): string[] {
+    const size = [stock.thickness, stock.width].flatMap(m => (m ? printLength(m.value.ticks, show) : [])).join(' x ');
+    const total = parts.flatMap(p => p.batches).reduce((sum, b) => sum + b.sample.cutBack * b.pieces.length, 0);
+    return [
+        `${paint.strong(stock.name)}  ${size}  ${counted(pieces, 'piece')}, ${printLength(total, show)} end to end`,
+        ...parts.flatMap(({ part, batches }) => {
+            const heads = columns(batches.map(b => head(b, show)), [0, 1]);
+            return [`  ${PLURAL[part]}`, ...batches.flatMap((b, i) => [`    ${heads[i]!}`, ...details(b, show, paint).map(l => `          ${l}`)])];
+        }),
+    ];
+}
+
+function head({ sample: p, pieces }: Batch, show: Show): string[] {
+    const inches = show === 'feet-inches' && p.cutBack >= TICKS_PER_FOOT ? `(${printInches(p.cutBack)})` : '';
+    return [
+        `${pieces.length} x`, printLength(p.cutBack, show), inches,
+        p.cutFace === p.cutBack ? '' : `face ${printLength(p.cutFace, show)}`,
+        endsText(p.ends), p.hand ?? '', p.ripped ? `rip ${ripText(p, show)}` : '',
+    ];
+}
+
+/** The width it is ripped to; both dimensions where it is thinner than its stock too. */
+function ripText(p: Piece, show: Show): string {
+    const thickness: Ticks | undefined = p.stock.thickness?.value.ticks;
+    return thickness === p.thickness ? printLength(p.width, show) : `${printLength(p.thickness, show)} x ${printLength(p.width, show)}`;
+}
+
+function details({ sample, pieces }: Batch, show: Show, paint: Paint): string[] {
+    const width = WIDTH - 10;
+    const rooms = [...new Set(pieces.map(p => p.room))];
+    const whys = [...new Set(pieces.map(p => whyText(p.why, p.cutBack, show)))];
+    return [
+        ...(sample.machining.length > 0 ? wrap(`then: ${sample.machining.join('; ')}`, width) : []),
+        ...rooms.flatMap(room => wrap(`${room}: ${pieces.filter(p => p.room === room).map(p => p.where).join('; ')}`, width)),
+        ...whys.flatMap(why => wrap(why, width)).map(paint.faint),
+    ];
+}
+
+function besides(consumables: readonly Consumable[], paint: Paint): string[] {
+    const sums = new Map<string, { count: number; unit: string; item: Consumable }>();
+    for (const item of consumables) {
+        const key = JSON.stringify([item.what, item.unit, item.by, item.basis]);
+        const sum = sums.get(key);
+        if (sum) sum.count += item.count; else sums.set(key, { count: item.count, unit: item.unit, item });
+    }
+    if (sums.size === 0) return [];
+    const rows = [...sums.values()].map(s => [String(s.count), s.unit, s.item.what, `${s.item.by} (${s.item.basis})`]);
+    return ['', paint.strong('Besides'), ...columns(rows, [0]).map(line => `  ${line}`)];
+}

@@ -1,0 +1,61 @@
+import type { JobSettings } from '../../job/model.ts';
+import { whyText } from '../../provenance/why-text.ts';
+import { roundTo } from '../../quantity/round.ts';
+import type { Piece, TakeOff } from '../../takeoff/model.ts';
+import { lengthJson, type LengthJson } from '../amounts-json.ts';
+import type { House } from '../house.ts';
+import type { Files } from '../look.ts';
+import { printJson, sourceJson } from '../place-json.ts';
+
+/** Every piece of the given rooms; the shape is src/report/schema/cut-list.schema.json. Grows within a version, never changes. */
+export function jsonCutList(houses: readonly House[], files: Files): string {
+    const rooms = houses.flatMap(house => house.rooms.map(r => ({ ...r, job: house.job })));
+    const taken = rooms.flatMap(({ takeOff, job }) => (takeOff ? [{ takeOff, job }] : []));
+    return printJson({
+        version: 1,
+        kind: 'cofferwright.cut-list',
+        rooms: rooms.map(({ room, job, takeOff, errors }) => ({
+            name: room.name,
+            title: room.title ?? null,
+            job: job.title?.value ?? null,
+            source: sourceJson(room.at, files),
+            laidOut: takeOff !== undefined,
+            errors,
+            cutTo: lengthJson(job.cutTo.value, job.cutTo.value, job.show.value),
+        })),
+        pieces: taken.flatMap(({ takeOff, job }) => takeOff.pieces.map(piece => pieceJson(piece, job, files))),
+        joints: taken.flatMap(({ takeOff }) => takeOff.joints.map(joint => ({ room: takeOff.room, ...joint }))),
+        consumables: taken.flatMap(({ takeOff }) => consumablesJson(takeOff)),
+    });
+}
+
+function pieceJson(p: Piece, job: JobSettings, files: Files) {
+    const show = job.show.value;
+    const length = (ticks: number): LengthJson => lengthJson(ticks, roundTo(ticks, job.cutTo.value), show);
+    return {
+        id: p.id,
+        room: p.room,
+        part: p.part,
+        line: p.line,
+        bay: p.bay,
+        coffer: p.coffer,
+        on: p.on,
+        stock: p.stock.name,
+        face: lengthJson(p.face, p.cutFace, show),
+        back: lengthJson(p.back, p.cutBack, show),
+        ends: p.ends,
+        hand: p.hand,
+        width: length(p.width),
+        thickness: length(p.thickness),
+        ripped: p.ripped,
+        machining: p.machining,
+        where: p.where,
+        why: whyText(p.why, p.cutBack, show),
+        terms: p.why.terms.map(t => ({ what: t.what, times: t.times, length: length(t.ticks), source: t.at ? sourceJson(t.at, files) : null })),
+        source: sourceJson(p.source, files),
+    };
+}
+
+function consumablesJson({ room, consumables }: TakeOff) {
+    return consumables.map(({ what, count, unit, by, basis }) => ({ room, what, count, unit, by, basis }));
+}

@@ -1,0 +1,48 @@
+/** How a report names files and shows words: given by whoever prints it. */
+export interface Files {
+    /** The path to show for a file, with forward slashes: relative where it lies below. */
+    nameOf(uri: string): string;
+    /** Its text, for the line that a finding is about; undefined where it cannot be had. */
+    textOf(uri: string): string | undefined;
+}
+
+/** Color on a terminal; words are never told apart by color alone. */
+export interface Paint {
+    error(text: string): string;
+    warning(text: string): string;
+    hint(text: string): string;
+    strong(text: string): string;
+    faint(text: string): string;
+}
+const same = (text: string): string => text;
+export const noPaint: Paint = { error: same, warning: same, hint: same, strong: same, faint: same };
+
+/** Somebody's words, fit for a terminal and for one line: no control characters, no marks that reverse the reading order. */
+export function cleanLine(text: string): string {
+    return text.replace(/\s+/g, ' ').replace(/[\p{Cc}\p{Cf}\p{Cs}]/gu, '');
+}
+
+/** Breaks a paragraph at spaces, to lines of at most `width` characters where its words allow it; never inside a length. */
+export function wrap(text: string, width: number): string[] {
+    const lines: string[] = [];
+    let line = '';
+    for (const word of cleanLine(text).trim().split(/(?<!\d'?) | (?!\d)/)) {
+        if (line !== '' && line.length + 1 + word.length > width) { lines.push(line); line = word; }
+        else line = line === '' ? word : `${line} ${word}`;
+    }
+    return [...lines, line];
+}
+
+/** `1 board`, `3 boards`, `0 boards`. */
+export function counted(count: number, one: string, many = `${one}s`): string {
+    return `${count} ${count === 1 ? one : many}`;
+}
+
+/** Pads to columns; the last is left as it is. `right` lists the columns that are set to the right. */
+export function columns(rows: readonly (readonly string[])[], right: readonly number[] = [], gap = '  '): string[] {
+    const widths: number[] = [];
+    for (const row of rows) row.forEach((cell, i) => { widths[i] = Math.max(widths[i] ?? 0, cell.length); });
+    return rows.map(row => row
+        .map((cell, i) => (right.includes(i) ? cell.padStart(widths[i]!) : i === row.length - 1 ? cell : cell.padEnd(widths[i]!)))
+        .join(gap).trimEnd());
+}
