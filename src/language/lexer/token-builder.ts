@@ -1,33 +1,45 @@
 import { DefaultTokenBuilder, type GrammarAST } from 'langium';
-import type { TokenType } from 'chevrotain';
+import { quotedText } from './quoted.ts';
+import type { Token, TokenType } from './token.ts';
 
-/**
- * Builds the tokens of the grammar, and gives `x` a pattern of its own: in `3/4"x3/4"` and `#8x2 1/2"` the x is the
- * operator, in `x3` a name begins with it.
- */
+/** Builds the tokens of the grammar; three of them need more than their spelling to be told from others. */
 export class CofferTokenBuilder extends DefaultTokenBuilder {
     protected override buildKeywordToken(keyword: GrammarAST.Keyword, terminals: TokenType[], caseInsensitive: boolean): TokenType {
         const token = super.buildKeywordToken(keyword, terminals, caseInsensitive);
-        if (keyword.value === 'x') {
-            token.PATTERN = timesSign;
-            token.LONGER_ALT = undefined;
-            token.LINE_BREAKS = false;
-            token.START_CHARS_HINT = ['x', '×'];
-        }
+        if (keyword.value === 'x') return { ...byHand(token, timesSign, ['x', '×']), LONGER_ALT: undefined };
+        // `+-` is what a telephone makes of ±; read as plus and minus it would be another length without a word.
+        if (keyword.value === '+/-') token.PATTERN = /\+\/?[-\u2010-\u2013\u2212]/;
+        if (keyword.value === '-') token.PATTERN = /[-\u2010-\u2013\u2212]/;
         return token;
+    }
+
+    protected override buildTerminalToken(terminal: GrammarAST.TerminalRule): TokenType {
+        const token = super.buildTerminalToken(terminal);
+        return terminal.name === 'STRING' ? byHand(token, (text, offset) => found(quotedText(text, offset)), ['"', '“']) : token;
     }
 }
 
-const WORD_CHARACTER = /\w/;
-const MARK_OR_DIGIT = /["'′″’”\d)]/;
-const DIGIT = /[\d#]/;
+type Matcher = Extract<TokenType['PATTERN'], (text: string, offset: number, ...more: never[]) => unknown>;
 
-/** Matches the operator x: alone, or tight between a mark (or digit) and a digit. */
-function timesSign(text: string, offset: number): RegExpExecArray | null {
+function byHand(token: TokenType, pattern: Matcher, firstCharacters: string[]): TokenType {
+    return { ...token, PATTERN: pattern, LINE_BREAKS: false, START_CHARS_HINT: firstCharacters };
+}
+
+/**
+ * The operator x: it stands alone, or right behind a value and before another (`3/4"x3/4"`, `#8x2 1/2"`).
+ * In any other place a name begins with it (`x3`).
+ */
+function timesSign(text: string, offset: number, before: Token[]): RegExpExecArray | null {
     const sign = text[offset];
-    const next = text[offset + 1] ?? ' ';
-    if (sign !== 'x' && sign !== '×') return null;
-    const alone = sign === '×' || !WORD_CHARACTER.test(next) && !(next === '-' && /[A-Za-z_]/.test(text[offset + 2] ?? ''));
-    const tight = MARK_OR_DIGIT.test(text[offset - 1] ?? ' ') && DIGIT.test(next);
-    return alone || tight ? [sign] as unknown as RegExpExecArray : null;
+    if (sign === '×') return found(sign);
+    if (sign !== 'x') return null;
+    const rest = text.slice(offset + 1, offset + 3);
+    const alone = !/^(?:\w|-[A-Za-z_])/.test(rest);
+    const last = before[before.length - 1];
+    const tight = last?.endOffset === offset - 1 && !/^[A-Za-z_]/.test(last.image) && /^[\d#]/.test(rest);
+    return alone || tight ? found(sign) : null;
+}
+
+function found(text: string | undefined): RegExpExecArray | null {
+    return text === undefined ? null : [text] as unknown as RegExpExecArray;
 }

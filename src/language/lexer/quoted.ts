@@ -1,0 +1,28 @@
+/** `"text"`, with `\"` for a quote in it, or “text” as a letter has it. Never over a line end. */
+const CLOSED = /"(?:[^"\\\r\n]|\\.)*"|“[^”"\r\n]*[”"]/y;
+const REST_OF_LINE = /[^\r\n]*/y;
+/** What follows a text on its line in an ordinary file: the end of a value, of a block, a comment. */
+const AFTER_TEXT = /(?:\s|[;,(){}])*(?:\/\/.*)?$/;
+
+/**
+ * The text that is quoted at an offset, with its quotes. One that is not closed ends with its line, but leaves alone
+ * the brace or the comment there, which are hardly meant.
+ */
+export function quotedText(text: string, offset: number): string | undefined {
+    CLOSED.lastIndex = offset;
+    const closed = CLOSED.exec(text);
+    if (closed) return closed[0];
+    REST_OF_LINE.lastIndex = offset;
+    const rest = REST_OF_LINE.exec(text)![0];
+    return rest[0] === '"' || rest[0] === '“' ? rest[0] + rest.slice(1).replace(AFTER_TEXT, '') : undefined;
+}
+
+export function isClosedText(image: string): boolean {
+    return image.length > 1 && /^(?:"(?:[^"\\]|\\.)*"|“[^”"]*[”"])$/.test(image);
+}
+
+/** What the quotes hold. */
+export function unquoted(image: string): string {
+    const inner = image.slice(1, isClosedText(image) ? -1 : undefined);
+    return image.startsWith('"') ? inner.replace(/\\(.)/g, '$1') : inner;
+}

@@ -1,0 +1,3 @@
+export { CofferParser } from './coffer-parser.ts';
+export { CofferParserMessages } from './messages.ts';
+export { CofferValueConverter } from './value-converter.ts';
