@@ -1,0 +1,51 @@
+import type { Item } from '../display-list.ts';
+import { drawString, layString, type DimensionString, type Edge, type LaidString } from './dimension-string.ts';
+
+/** Strings beside each other on one edge of a drawing, the finest innermost. */
+export interface Stack { readonly strings: readonly LaidString[]; /** From the drawing's edge to the outermost reach. */ readonly depth: number; readonly lines: readonly number[] }
+
+/** Figures of a string raised over more rows than this make a thicket: the string is set smaller, or summed up. */
+const MOST_ROWS = 3;
+const SIZES = [1, 0.9, 0.8, 0.7];
+const BETWEEN_STRINGS = 5;
+
+/**
+ * Lays strings one outside the other. Each comes with ways to say it, fullest first; the first that needs no thicket of
+ * raised figures is taken.
+ * @param clear distance from the drawing's edge that the first string's line keeps at least.
+ */
+export function layStack(edge: Edge, ways: readonly (readonly DimensionString[])[], size: number, clear: number): Stack {
+    const strings = ways.map(variants => firstThatSuits(edge, variants, size));
+    const lines: number[] = [];
+    let reach = 0;
+    for (const [i, string] of strings.entries()) {
+        const at = i === 0 ? Math.max(clear, string.inner) : reach + BETWEEN_STRINGS + string.inner;
+        lines.push(at);
+        reach = at + string.outer;
+    }
+    return { strings, depth: reach, lines };
+}
+
+function firstThatSuits(edge: Edge, variants: readonly DimensionString[], size: number): LaidString {
+    let last: LaidString | null = null;
+    for (const variant of variants) {
+        for (const factor of SIZES) {
+            last = layString(variant, edge, size * factor);
+            if (last.rows <= MOST_ROWS) return last;
+        }
+    }
+    return last!;
+}
+
+/**
+ * @param edgeAt the drawing's edge: a y at the top and the foot, an x at the sides.
+ * The outermost stops run from the drawing to every line; the others begin outside the string before, clear of its figures.
+ */
+export function drawStack(stack: Stack, edgeAt: number): readonly Item[] {
+    return stack.strings.map((string, i) => {
+        const sign = string.edge === 'top' || string.edge === 'left' ? -1 : 1;
+        const begin = i === 0 ? 0 : stack.lines[i - 1]! + stack.strings[i - 1]!.outer - 3;
+        const last = string.string.stops.length - 1;
+        return drawString(string, edgeAt + sign * stack.lines[i]!, string.string.stops.map((_, n) => edgeAt + sign * (n === 0 || n === last ? 0 : begin)));
+    });
+}

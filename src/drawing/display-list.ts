@@ -1,0 +1,91 @@
+import type { Part } from '../takeoff/model.ts';
+import { cleanText } from './text/clean-text.ts';
+import type { Paper } from './paper.ts';
+import type { PenName } from './pens.ts';
+import type { Tone } from './themes.ts';
+
+/**
+ * A drawing as plain data: every output (SVG now, others later) reads this list and nothing else.
+ * Coordinates are paper points (1/72 in), x to the right, y down, from the sheet's upper left corner.
+ */
+export interface Sheet {
+    /** Names the sheet among others shown beside it: `C-1`. */
+    readonly id: string;
+    readonly title: string;
+    /** What the drawing shows, in words, for who cannot see it. */
+    readonly description: string;
+    readonly paper: Paper;
+    readonly items: readonly Item[];
+}
+export type Item = Line | Polyline | Circle | TextRun | Group;
+export type Point = readonly [x: number, y: number];
+
+export interface Line { readonly kind: 'line'; readonly from: Point; readonly to: Point; readonly pen: PenName }
+export interface Polyline {
+    readonly kind: 'polyline'; readonly points: readonly Point[]; readonly closed: boolean;
+    readonly pen: PenName | null; readonly fill: Tone | null;
+}
+export interface Circle { readonly kind: 'circle'; readonly center: Point; readonly radius: number; readonly pen: PenName | null; readonly fill: Tone | null }
+
+/** One line of text. `at` lies on its baseline; fractions are digits around U+2044, which the font makes its own of. */
+export interface TextRun {
+    readonly kind: 'text'; readonly at: Point; readonly text: string; readonly size: number; readonly weight: Weight;
+    readonly anchor: Anchor;
+    /** Turned a quarter to the left: read from the right edge of the sheet. */
+    readonly turned: boolean;
+    readonly tone: Tone;
+    /** Added between letters, in points. */
+    readonly spaced: number;
+}
+export type Weight = 400 | 600;
+export type Anchor = 'start' | 'middle' | 'end';
+
+/** What belongs together, with its name; for a piece of wood also its id in the cut list and the words it comes from. */
+export interface Group {
+    readonly kind: 'group'; readonly id: string; readonly title?: string;
+    readonly piece?: string;
+    /** The part of the beam it is, or is a picture of. */
+    readonly part?: Part;
+    /** `file:line:column`, counted from one. */
+    readonly source?: string;
+    readonly items: readonly Item[];
+}
+
+export function line(from: Point, to: Point, pen: PenName): Line {
+    return { kind: 'line', from, to, pen };
+}
+export function polyline(points: readonly Point[], pen: PenName): Polyline {
+    return { kind: 'polyline', points, closed: false, pen, fill: null };
+}
+export function polygon(points: readonly Point[], pen: PenName | null, fill: Tone | null = null): Polyline {
+    return { kind: 'polyline', points, closed: true, pen, fill };
+}
+export function circle(center: Point, radius: number, pen: PenName | null, fill: Tone | null = null): Circle {
+    return { kind: 'circle', center, radius, pen, fill };
+}
+export function rectangle(left: number, top: number, right: number, foot: number, pen: PenName | null, fill: Tone | null = null): Polyline {
+    return polygon([[left, top], [right, top], [right, foot], [left, foot]], pen, fill);
+}
+
+export interface TextStyle {
+    readonly size?: number; readonly weight?: Weight; readonly anchor?: Anchor;
+    readonly turned?: boolean; readonly tone?: Tone; readonly spaced?: number;
+}
+/** Text as it may stand on any sheet: what could hide, reverse or break it is taken out (clean-text.ts). */
+export function text(at: Point, words: string, style: TextStyle = {}): TextRun {
+    return {
+        kind: 'text', at, text: cleanText(words), size: style.size ?? 8.4, weight: style.weight ?? 400, anchor: style.anchor ?? 'start',
+        turned: style.turned ?? false, tone: style.tone ?? 'ink', spaced: style.spaced ?? 0,
+    };
+}
+
+export interface GroupNames { readonly title?: string; readonly piece?: string; readonly part?: Part; readonly source?: string }
+export function group(id: string, names: GroupNames, items: readonly Item[]): Group {
+    return {
+        kind: 'group', id, items,
+        ...(names.title === undefined ? {} : { title: cleanText(names.title) }),
+        ...(names.piece === undefined ? {} : { piece: names.piece }),
+        ...(names.part === undefined ? {} : { part: names.part }),
+        ...(names.source === undefined ? {} : { source: names.source }),
+    };
+}

@@ -1,0 +1,58 @@
+import type { Item, Point, TextRun } from './display-list.ts';
+import { CAP_HEIGHT, DESCENT, runWidth } from './text/measure-text.ts';
+
+/** A rectangle on the sheet, in points. */
+export interface Extent { readonly left: number; readonly top: number; readonly right: number; readonly foot: number }
+
+/** The room a line of text takes, by the font's own widths. */
+export function textExtent(run: TextRun): Extent {
+    const width = runWidth(run);
+    const before = run.anchor === 'start' ? 0 : run.anchor === 'middle' ? width / 2 : width;
+    const up = run.size * CAP_HEIGHT;
+    const down = run.size * DESCENT;
+    const [x, y] = run.at;
+    return run.turned
+        ? { left: x - up, right: x + down, top: y + before - width, foot: y + before }
+        : { left: x - before, right: x - before + width, top: y - up, foot: y + down };
+}
+
+export function itemExtent(item: Item): Extent {
+    switch (item.kind) {
+        case 'line': return pointsExtent([item.from, item.to]);
+        case 'polyline': return pointsExtent(item.points);
+        case 'circle': return around(item.center, item.radius, item.radius);
+        case 'text': return textExtent(item);
+        case 'group': return itemsExtent(item.items);
+    }
+}
+
+export function itemsExtent(items: readonly Item[]): Extent {
+    const extents = items.map(itemExtent);
+    return {
+        left: Math.min(...extents.map(e => e.left)), right: Math.max(...extents.map(e => e.right)),
+        top: Math.min(...extents.map(e => e.top)), foot: Math.max(...extents.map(e => e.foot)),
+    };
+}
+
+function pointsExtent(points: readonly Point[]): Extent {
+    return {
+        left: Math.min(...points.map(([x]) => x)), right: Math.max(...points.map(([x]) => x)),
+        top: Math.min(...points.map(([, y]) => y)), foot: Math.max(...points.map(([, y]) => y)),
+    };
+}
+
+export function around([x, y]: Point, halfWidth: number, halfHeight: number): Extent {
+    return { left: x - halfWidth, right: x + halfWidth, top: y - halfHeight, foot: y + halfHeight };
+}
+
+export function grown(extent: Extent, by: number): Extent {
+    return { left: extent.left - by, right: extent.right + by, top: extent.top - by, foot: extent.foot + by };
+}
+
+export function overlap(a: Extent, b: Extent): boolean {
+    return a.left < b.right && b.left < a.right && a.top < b.foot && b.top < a.foot;
+}
+
+export function within(inner: Extent, outer: Extent): boolean {
+    return inner.left >= outer.left && inner.right <= outer.right && inner.top >= outer.top && inner.foot <= outer.foot;
+}

@@ -1,0 +1,25 @@
+import type { Show } from '../quantity/print-length.ts';
+
+export const POINTS_PER_INCH = 72;
+const POINTS_PER_MM = POINTS_PER_INCH / 25.4;
+
+/** A sheet lying on its side. */
+export interface Paper {
+    readonly name: PaperName;
+    /** In points. */
+    readonly width: number; readonly height: number;
+    /** As a style sheet says it, so that a browser prints it at its true size. */
+    readonly cssWidth: string; readonly cssHeight: string;
+    readonly label: string;
+}
+export type PaperName = '17x11' | 'A3';
+
+/** Ledger (ANSI/ASME Y14.1, size B) and A3 (ISO 216): the largest that a small office's printer takes. */
+export const PAPERS: Readonly<Record<PaperName, Paper>> = {
+    '17x11': { name: '17x11', width: 17 * POINTS_PER_INCH, height: 11 * POINTS_PER_INCH, cssWidth: '17in', cssHeight: '11in', label: '17" × 11"' },
+    A3: { name: 'A3', width: 420 * POINTS_PER_MM, height: 297 * POINTS_PER_MM, cssWidth: '420mm', cssHeight: '297mm', label: 'A3' },
+};
+
+export function paperFor(show: Show): Paper {
+    return show === 'millimeters' ? PAPERS.A3 : PAPERS['17x11'];
+}

@@ -1,0 +1,78 @@
+import type { Ceiling, Coffer } from '../../ceiling/model.ts';
+import { baysAlong } from '../../ceiling/bays.ts';
+import type { Show } from '../../quantity/print-length.ts';
+import type { Piece } from '../../takeoff/model.ts';
+import type { Claims } from '../claims.ts';
+import { group, text, type Group, type Point, type TextRun } from '../display-list.ts';
+import { grown, within, type Extent } from '../extent.ts';
+import { figure } from '../figures.ts';
+import { patched } from '../patch.ts';
+import { fitText } from '../text/fit-text.ts';
+import { textWidth } from '../text/measure-text.ts';
+import { extentOf, toX, toY, type PlanView } from './view.ts';
+
+/** Number and size of each coffer, in its middle or, where something hangs there, beside it. */
+export function cofferLabels(ceiling: Ceiling, view: PlanView, show: Show, claims: Claims): readonly Group[] {
+    return ceiling.coffers.map(coffer => {
+        const inside = grown(extentOf(view, coffer), -3);
+        const runs = claims.placeFirst(cofferCandidates(ceiling, coffer, inside, show), extent => within(extent, inside)) ?? [];
+        return group(`coffer.${coffer.number}`, { title: `Coffer ${coffer.number}, ${sizeWords(ceiling, coffer, show)}` }, runs);
+    });
+}
+
+function sizeWords(ceiling: Ceiling, coffer: Coffer, show: Show): string {
+    const { across, down } = ceiling;
+    return `${figure(across.residue.cutCoffers[coffer.column - 1] ?? coffer.east - coffer.west, show)} × ${figure(down.residue.cutCoffers[coffer.row - 1] ?? coffer.south - coffer.north, show)}`;
+}
+
+/** Middle first, then around it, with the size; then the number alone. */
+function* cofferCandidates(ceiling: Ceiling, coffer: Coffer, inside: Extent, show: Show): Iterable<readonly TextRun[]> {
+    const width = inside.right - inside.left;
+    const height = inside.foot - inside.top;
+    const number = String(coffer.number);
+    const size = Math.min(15, Math.max(6, Math.min(width, height) * 0.32));
+    const sizeText = fitText(sizeWords(ceiling, coffer, show), Math.max(1, width - 6), 8, 5.5);
+    const both = !sizeText.text.endsWith('…');
+    const label = ([x, y]: Point): readonly TextRun[] => [
+        text([x, y + size * 0.1], number, { size, weight: 600, anchor: 'middle' }),
+        text([x, y + size * 0.1 + sizeText.size * 1.6], sizeText.text, { size: sizeText.size, anchor: 'middle', tone: 'soft' }),
+    ];
+    const spots = [0, -0.27, 0.27].flatMap(down => [0, -0.25, 0.25].map((right): Point => [inside.left + width * (0.5 + right), inside.top + height * (0.5 + down)]));
+    if (both) for (const spot of spots) yield label(spot);
+    for (const [x, y] of spots) yield [text([x, y + size * 0.35], number, { size, weight: 600, anchor: 'middle' })];
+    for (const [x, y] of spots) yield [text([x, y + 2], number, { size: 5.5, weight: 600, anchor: 'middle' })];
+}
+
+/** How long each bottom is cut, written on it where its face is wide enough. The through ones say so. */
+export function bottomLabels(ceiling: Ceiling, bottoms: readonly Piece[], view: PlanView, show: Show, claims: Claims): readonly Group[] {
+    return bottoms.map(piece => {
+        const line = ceiling.lines.find(each => each.name === piece.line);
+        const runs = line === undefined ? null : claims.placeFirst(bottomCandidates(ceiling, piece, line.through, view, show));
+        return group(`length.${piece.id}`, {}, (runs ?? []).flatMap(run => patched(run, 'wash')));
+    });
+}
+
+function* bottomCandidates(ceiling: Ceiling, piece: Piece, through: boolean, view: PlanView, show: Show): Iterable<readonly TextRun[]> {
+    const { west, east, north, south } = piece.box;
+    const upright = ceiling.lines.find(line => line.name === piece.line)!.runs === 'north-south';
+    const face = (upright ? east - west : south - north) * view.pointsPerTick;
+    const size = Math.min(7.8, (face - 1.5) / 0.95);
+    if (size < 5.5) return;
+    const length = figure(piece.cutBack, show);
+    const [from, to] = upright ? [north, south] : [west, east];
+    const middle = (from + to) / 2;
+    const bays = baysAlong(ceiling, upright ? 'north-south' : 'east-west')
+        .map(bay => [Math.max(from, bay.start), Math.min(to, bay.end)] as const).filter(([a, b]) => b > a)
+        .sort(([a, b], [c, d]) => Math.abs((a + b) / 2 - middle) - Math.abs((c + d) / 2 - middle));
+    for (const words of through ? [`${length} through`, length] : [length]) {
+        for (const [a, b] of bays) {
+            if (textWidth(words, size) + 8 > (b - a) * view.pointsPerTick) continue;
+            for (const part of [0.5, 0.3, 0.7]) {
+                const along = a + (b - a) * part;
+                const at: Point = upright ? [toX(view, (west + east) / 2) + size * 0.35, toY(view, along)] : [toX(view, along), toY(view, (north + south) / 2) + size * 0.35];
+                const run = text(at, words, { size, anchor: 'middle', turned: upright });
+                yield [run];
+            }
+        }
+    }
+}

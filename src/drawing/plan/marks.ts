@@ -1,0 +1,76 @@
+import type { Ceiling, Line } from '../../ceiling/model.ts';
+import { baysAlong, bottomHigh, bottomLow } from '../../ceiling/bays.ts';
+import type { Claims } from '../claims.ts';
+import { circle, group, line, polygon, text, type Group, type Item, type Point } from '../display-list.ts';
+import { around, type Extent } from '../extent.ts';
+import { toX, toY, type PlanView } from './view.ts';
+
+const RADIUS = 11;
+const REACH = 13;
+
+/** Where a section is cut and which way it looks, with its sheet; left out where no coffer has room for it. */
+export function sectionMark(ceiling: Ceiling, cut: Line, sheet: string, view: PlanView, claims: Claims): Group | null {
+    const upright = cut.runs === 'north-south';
+    const place = (along: number, across: number): Point => (upright ? [across, along] : [along, across]);
+    const toAlong = (ticks: number) => (upright ? toY(view, ticks) : toX(view, ticks));
+    const toAcross = (ticks: number) => (upright ? toX(view, ticks) : toY(view, ticks));
+    const low = toAcross(cut.low) - REACH;
+    const ring = toAcross(cut.high) + REACH + RADIUS;
+    const next = ceiling.coffers.filter(coffer => (upright ? coffer.west === cut.high : coffer.north === cut.high));
+    for (const bay of [...baysAlong(ceiling, cut.runs)].reverse()) {
+        for (const part of [0.8, 0.68, 0.32, 0.2]) {
+            const along = toAlong(bay.start + (bay.end - bay.start) * part);
+            const center = place(along, ring);
+            const needed: readonly Extent[] = [around(center, RADIUS + 2, RADIUS + 2), around(place(along - 7, low), upright ? 5 : 9, upright ? 9 : 5)];
+            const home = next.find(coffer => (upright ? coffer.north === bay.start : coffer.west === bay.start));
+            const far = home === undefined ? null : toAcross(upright ? home.east : home.south);
+            if (far === null || ring + RADIUS + 3 > far || !needed.every(extent => claims.isFree(extent))) continue;
+            needed.forEach(extent => claims.take(extent));
+            const number = sheet.replace(/^.*-/u, '');
+            return group(`mark.${sheet}`, { title: `Section ${number} on sheet ${sheet}` }, [...markItems(place, along, low, ring), ...ringItems(center, number, sheet)]);
+        }
+    }
+    return null;
+}
+
+/** The cutting line across the beam, with the arrow looking north, or west. */
+function markItems(place: (along: number, across: number) => Point, along: number, low: number, ring: number): readonly Item[] {
+    return [
+        line(place(along, low), place(along, ring - RADIUS), 'edge'),
+        line(place(along, low), place(along - 9, low), 'edge'),
+        polygon([place(along - 8, low - 3), place(along - 8, low + 3), place(along - 14, low)], 'thin', 'ink'),
+    ];
+}
+
+function ringItems([x, y]: Point, number: string, sheet: string): readonly Item[] {
+    return [
+        circle([x, y], RADIUS, 'edge', 'paper'),
+        line([x - RADIUS, y], [x + RADIUS, y], 'thin'),
+        text([x, y - 1.8], number, { size: 8.6, weight: 600, anchor: 'middle' }),
+        text([x, y + 7.6], sheet, { size: 6.4, anchor: 'middle' }),
+    ];
+}
+
+/** Splices: a short slanted stroke on the joint, of the bottoms and of the band. */
+export function spliceMarks(ceiling: Ceiling, view: PlanView): Group | null {
+    const strokes: Item[] = [];
+    for (const each of ceiling.lines) {
+        for (const splice of each.splices) {
+            const across = (bottomLow(each) + bottomHigh(each)) / 2;
+            strokes.push(...stroke(each.runs === 'north-south' ? [toX(view, across), toY(view, splice.at)] : [toX(view, splice.at), toY(view, across)]));
+        }
+    }
+    const band = ceiling.band;
+    if (band) {
+        const half = band.thickness.ticks / 2;
+        for (const at of band.splices.north.map(s => s.at)) strokes.push(...stroke([toX(view, at), toY(view, half)]));
+        for (const at of band.splices.south.map(s => s.at)) strokes.push(...stroke([toX(view, at), toY(view, ceiling.length - half)]));
+        for (const at of band.splices.west.map(s => s.at)) strokes.push(...stroke([toX(view, half), toY(view, at)]));
+        for (const at of band.splices.east.map(s => s.at)) strokes.push(...stroke([toX(view, ceiling.width - half), toY(view, at)]));
+    }
+    return strokes.length === 0 ? null : group('splices', { title: 'Splices' }, strokes);
+}
+
+export function stroke([x, y]: Point): readonly Item[] {
+    return [line([x - 3.6, y + 3.6], [x + 3.6, y - 3.6], 'tick')];
+}

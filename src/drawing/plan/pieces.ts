@@ -1,0 +1,62 @@
+import { printLength, type Show } from '../../quantity/print-length.ts';
+import type { Piece, Part } from '../../takeoff/model.ts';
+import { group, line, polygon, type Group, type Item, type Point } from '../display-list.ts';
+import { sourceReference, type FileName } from '../source-reference.ts';
+import { toX, toY, type PlanView } from './view.ts';
+
+/** From the ceiling down to the eye, as the pieces lie: what comes later covers what came before. */
+const ORDER: readonly Part[] = ['blocking', 'bottom', 'spacer', 'cleat', 'side', 'trim', 'band'];
+
+/** Every piece of the ceiling as it is seen from below, or as a hidden line where another covers it; a group for each. */
+export function pieces(all: readonly Piece[], view: PlanView, show: Show, fileName: FileName): readonly Group[] {
+    return ORDER.map(part => group(`pieces.${part}`, {}, all.filter(piece => piece.part === part).map(piece =>
+        group(piece.id, { title: pieceTitle(piece, show), piece: piece.id, part, source: sourceReference(piece.source, fileName) }, pieceItems(piece, view)))));
+}
+
+const NAMES: Readonly<Record<Part, string>> = {
+    blocking: 'Blocking', spacer: 'Spacer', side: 'Side', cleat: 'Cleat', bottom: 'Bottom', band: 'Band', trim: 'Ceiling trim',
+};
+
+function pieceTitle(piece: Piece, show: Show): string {
+    const face = piece.cutFace === piece.cutBack ? '' : `, ${printLength(piece.cutFace, show)} at the short points`;
+    return `${NAMES[piece.part]}, ${piece.where}: ${printLength(piece.cutBack, show)}${face}`;
+}
+
+function pieceItems(piece: Piece, view: PlanView): readonly Item[] {
+    const [startLong, endLong, endShort, startShort] = outline(piece).map(([x, y]): Point => [toX(view, x), toY(view, y)]) as [Point, Point, Point, Point];
+    const all = [startLong, endLong, endShort, startShort];
+    switch (piece.part) {
+        // the bottom under it has the same edges: only its ground is drawn
+        case 'blocking': return [polygon(all, null, 'wash')];
+        case 'bottom': return [polygon(all, 'thin', 'wash')];
+        case 'band': return [polygon(all, 'thin', 'paper')];
+        case 'spacer': return [polygon(all, 'hidden')];
+        case 'cleat': return [line(startShort, endShort, 'hidden')];
+        // the short points of a side are its face, the coffer's edge; its back lies on the bottom's edge
+        case 'side': return [polygon(all, null, 'wash'), line(startLong, startShort, 'fine'), line(endLong, endShort, 'fine'), line(startLong, endLong, 'thin'), line(startShort, endShort, 'edge')];
+        case 'trim': return [polygon(all, null, 'paper'), line(startLong, startShort, 'fine'), line(endLong, endShort, 'fine'), line(startShort, endShort, 'fine')];
+    }
+}
+
+/**
+ * Corners in plan, in ticks: along the long points, then back along the short ones. A side's short points are its face
+ * (towards `on`); a piece of trim has its long points at the side that it lies against. A cleat is drawn by its inner edge.
+ */
+export function outline({ box, on, part, ends }: Piece): readonly Point[] {
+    const level = on === null ? box.east - box.west >= box.south - box.north : on === 'north' || on === 'south';
+    const longAt = part === 'side' || part === 'cleat' ? opposite(on) : on;
+    const across = level ? box.south - box.north : box.east - box.west;
+    const inset = ends.map(end => (end.cut === 'miter' ? across * Math.tan(end.degrees * Math.PI / 180) : 0));
+    const [from, to] = level ? [box.west, box.east] : [box.north, box.south];
+    const [long, short] = level
+        ? (longAt === 'south' ? [box.south, box.north] : [box.north, box.south])
+        : (longAt === 'east' ? [box.east, box.west] : [box.west, box.east]);
+    const place = (along: number, aside: number): Point => (level ? [along, aside] : [aside, along]);
+    // of a cleat the edge that shows is the one away from its side
+    const [first, second] = part === 'cleat' ? [short, long] : [long, short];
+    return [place(from, first), place(to, first), place(to - inset[1]!, second), place(from + inset[0]!, second)];
+}
+
+function opposite(side: Piece['on']): Piece['on'] {
+    return side === 'north' ? 'south' : side === 'south' ? 'north' : side === 'east' ? 'west' : side === 'west' ? 'east' : null;
+}

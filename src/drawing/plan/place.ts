@@ -1,0 +1,49 @@
+import type { Ceiling } from '../../ceiling/model.ts';
+import type { Show } from '../../quantity/print-length.ts';
+import type { Stack } from '../dimensions/stack.ts';
+import type { Extent } from '../extent.ts';
+import { FOOT_HEIGHT } from '../sheet/foot.ts';
+import { balloonRows, centersOf, type BalloonRows } from './balloons.ts';
+import { planStack } from './plan-dimensions.ts';
+import type { PlanView } from './view.ts';
+import { wallThickness } from './walls.ts';
+
+export interface PlacedPlan {
+    readonly view: PlanView;
+    readonly top: Stack; readonly left: Stack;
+    readonly across: BalloonRows; readonly down: BalloonRows;
+    /** Where the title, scale bar and north arrow begin. */
+    readonly footFrom: number;
+}
+
+const PAD = 14;
+/** Center lines run on past the walls by this. */
+export const PAST_WALL = 9;
+/** From the walls' outer face to the balloons of A, B … */
+export const TO_BALLOON = 26;
+/** From the outermost string to the balloons of 1, 2 … */
+export const OVER_STRINGS = 6;
+
+/** The plan's place on the sheet at a scale, or null where it does not fit. */
+export function placePlan(ceiling: Ceiling, show: Show, area: Extent, k: number): PlacedPlan | null {
+    const wall = wallThickness(k);
+    const stacks = (view: PlanView, leftClear: number) => {
+        const left = planStack(ceiling, 'down', show, y => view.top + y * k, leftClear);
+        // figures of the left strings set outside stand above the north wall: the strings there begin above them
+        const rise = Math.max(0, ...left.strings.map(string => string.after));
+        const top = planStack(ceiling, 'across', show, x => view.left + x * k, Math.max(wall + 20, rise + 6));
+        return { left, top };
+    };
+    const { left, top } = stacks({ pointsPerTick: k, left: 0, top: 0 }, wall + 22);
+    const across = balloonRows(centersOf(ceiling.across.lines).map(center => center * k));
+    const down = balloonRows(centersOf(ceiling.down.lines).map(center => center * k));
+    const before = Math.max(left.depth, ...top.strings.map(string => string.before)) + PAD;
+    const after = Math.max(wall + (down.rows > 0 ? TO_BALLOON + down.depth : 0), ...top.strings.map(string => string.after)) + PAD;
+    const above = top.depth + OVER_STRINGS + across.depth + PAD;
+    const below = Math.max(wall + PAST_WALL, ...left.strings.map(string => string.before)) + 8;
+    const spareX = area.right - area.left - before - after - ceiling.width * k;
+    const spareY = area.foot - area.top - above - below - FOOT_HEIGHT - ceiling.length * k;
+    if (spareX < 0 || spareY < 0) return null;
+    const view: PlanView = { pointsPerTick: k, left: area.left + before + spareX / 2, top: area.top + above + spareY * 0.45 };
+    return { view, ...stacks(view, wall + 22), across, down, footFrom: view.top + ceiling.length * k + below + Math.min(16, spareY * 0.2) };
+}

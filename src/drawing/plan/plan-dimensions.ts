@@ -1,0 +1,72 @@
+import type { Ceiling, Run } from '../../ceiling/model.ts';
+import type { Show } from '../../quantity/print-length.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
+import type { DimensionString } from '../dimensions/dimension-string.ts';
+import { layStack, type Stack } from '../dimensions/stack.ts';
+import { figure } from '../figures.ts';
+
+const SIZE = 8.6;
+
+/**
+ * Three strings for each direction: coffers and beams, centers of the beams, and the room; each adds up to the room.
+ * @param clear how far the first stands off the inner face of the wall at least.
+ */
+export function planStack(ceiling: Ceiling, direction: 'across' | 'down', show: Show, place: (ticks: Ticks) => number, clear: number): Stack {
+    const run = ceiling[direction];
+    const whole = direction === 'across' ? ceiling.width : ceiling.length;
+    const wall = direction === 'across' ? 'north wall' : 'west wall';
+    const make = (id: string, title: string, { stops, figures }: Marks): DimensionString => ({ id: `dimensions.${direction}.${id}`, title, stops: stops.map(place), figures });
+    const strings: (readonly DimensionString[])[] = [];
+    if (run.lines.length > 0 || run.start > 0) {
+        strings.push([
+            make('parts', `Coffers and beams along the ${wall}`, partMarks(run, whole, show)),
+            make('parts', `Coffers and beams along the ${wall}, summed up`, summedMarks(run, whole, show)),
+        ]);
+    }
+    if (run.lines.length > 0) {
+        const centers = centerMarks(run, whole, show);
+        const ends = make('centers', `First and last beam along the ${wall}`, { stops: [centers.stops[0]!, centers.stops[1]!, centers.stops.at(-2)!, whole], figures: [centers.figures[0]!, figure(centers.cut.at(-2)! - centers.cut[1]!, show), centers.figures.at(-1)!] });
+        strings.push([make('centers', `Centers of the beams along the ${wall}`, centers), ...(run.lines.length > 2 ? [ends] : [])]);
+    }
+    strings.push([make('room', `The room along the ${wall}`, { stops: [0, whole], figures: [figure(whole, show)] })]);
+    return layStack(direction === 'across' ? 'top' : 'left', strings, SIZE, clear);
+}
+
+interface Marks { readonly stops: readonly Ticks[]; readonly figures: readonly string[] }
+
+/** Wall, band, coffer, beam, coffer, …, band, wall: ticked where they are, with the figures they are cut to. */
+function partMarks({ start, end, lines, coffers, residue }: Run, whole: Ticks, show: Show): Marks {
+    const faces = [start, ...lines.flatMap(line => [line.low, line.high]), end];
+    const sizes = coffers.flatMap((_, i) => (i === 0 ? [residue.cutCoffers[i]!] : [lines[i - 1]!.high - lines[i - 1]!.low, residue.cutCoffers[i]!]));
+    const figures = [...(start > 0 ? [figure(start, show)] : []), ...sizes.map(size => figure(size, show)), ...(end < whole ? [figure(whole - end, show)] : [])];
+    return { stops: [...(start > 0 ? [0] : []), ...faces, ...(end < whole ? [whole] : [])], figures: withRest(figures, residue.rest, show) };
+}
+
+/** What no coffer takes stands by the last figure, so that the string adds up: `3⁄4" + 1⁄64"`. */
+function withRest(figures: readonly string[], rest: Ticks, show: Show): readonly string[] {
+    if (rest === 0) return figures;
+    return [...figures.slice(0, -1), `${figures.at(-1)!} ${rest < 0 ? '−' : '+'} ${figure(Math.abs(rest), show)}`];
+}
+
+/** The same for a run of many small coffers: `50 × 1'-0" + 49 × 5 1⁄2"`. */
+function summedMarks({ start, end, lines, residue }: Run, whole: Ticks, show: Show): Marks {
+    const counted = (sizes: readonly Ticks[]) => {
+        const counts = new Map<Ticks, number>();
+        for (const size of sizes) counts.set(size, (counts.get(size) ?? 0) + 1);
+        return [...counts].map(([size, count]) => `${count} × ${figure(size, show)}`);
+    };
+    const terms = [...counted(residue.cutCoffers), ...counted(lines.map(line => line.high - line.low))];
+    const inner = terms.length <= 6 ? terms.join(' + ') : `${residue.cutCoffers.length} coffers, ${lines.length} beams`;
+    const figures = [...(start > 0 ? [figure(start, show)] : []), inner, ...(end < whole ? [figure(whole - end, show)] : [])];
+    return { stops: [...(start > 0 ? [0] : []), start, end, ...(end < whole ? [whole] : [])], figures: withRest(figures, residue.rest, show) };
+}
+
+function centerMarks({ start, lines, residue }: Run, whole: Ticks, show: Show): Marks & { readonly cut: readonly Ticks[] } {
+    let at = start;
+    const cut = [0, ...lines.map((line, i) => {
+        const width = line.high - line.low;
+        at += residue.cutCoffers[i]! + width;
+        return at - width / 2;
+    }), whole];
+    return { cut, stops: [0, ...lines.map(line => (line.low + line.high) / 2), whole], figures: cut.slice(1).map((position, i) => figure(position - cut[i]!, show)) };
+}

@@ -1,0 +1,111 @@
+import type { Ceiling } from '../../ceiling/model.ts';
+import type { Show } from '../../quantity/print-length.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
+import type { Part, TakeOff } from '../../takeoff/model.ts';
+import { line, type Item } from '../display-list.ts';
+import { countedFigures, figure, figureWithUnit } from '../figures.ts';
+import type { SectionOfLines } from '../section/context.ts';
+import { SAMPLE_WIDTH, type StripBlock, type StripRow } from '../sheet/strip.ts';
+import type { PenName } from '../pens.ts';
+import { symbol, type PlacedFixture } from './fixtures.ts';
+import { stroke } from './marks.ts';
+
+/** Key, notes, counts, fixtures and cautions of the plan's sheet. */
+export function planStrip(ceiling: Ceiling, takeOff: TakeOff, sections: readonly (SectionOfLines & { readonly sheet: string })[], fixtures: readonly PlacedFixture[]): readonly StripBlock[] {
+    const show = ceiling.room.job.show.value;
+    return [
+        { id: 'key', heading: 'KEY', rows: keyRows(ceiling, takeOff, fixtures) },
+        { id: 'notes', heading: 'NOTES', rows: numbered(noteWords(ceiling, takeOff, sections, show)) },
+        { id: 'pieces', heading: 'PIECES', rows: countRows(takeOff) },
+        { id: 'fixtures', heading: 'FIXTURES, FROM THE NORTH-WEST CORNER', more: '… and more: see the job.', rows: fixtures.map(({ fixture, x, y }) => ({ kind: 'pair', left: fixture.name, right: `${figure(x, show)} east, ${figure(y, show)} south` })) },
+        { id: 'care', heading: 'CARE', rows: careRows(fixtures) },
+    ];
+}
+
+function keyRows(ceiling: Ceiling, takeOff: TakeOff, fixtures: readonly PlacedFixture[]): readonly StripRow[] {
+    const has = (part: Part) => takeOff.pieces.some(piece => piece.part === part);
+    const stretch = (pen: PenName, words: string): StripRow => ({ kind: 'sample', words, draw: (left, middle) => [line([left, middle], [left + SAMPLE_WIDTH, middle], pen)] });
+    const middleOf = (draw: (x: number, y: number) => readonly Item[], words: string): StripRow => ({ kind: 'sample', words, draw: (left, y) => draw(left + SAMPLE_WIDTH / 2, y) });
+    const spliced = ceiling.lines.some(each => each.splices.length > 0) || (ceiling.band !== null && Object.values(ceiling.band.splices).some(splices => splices.length > 0));
+    return [
+        stretch('cut', 'wall, inner face'),
+        stretch('edge', 'face of a side, the coffer’s edge'),
+        stretch('thin', has('band') ? 'edge of a bottom or band; joint' : 'edge of a bottom; joint'),
+        ...(has('trim') ? [stretch('fine', 'ceiling trim, miter')] : []),
+        ...(has('spacer') || has('cleat') ? [stretch('hidden', 'hidden: spacer, cleat')] : []),
+        stretch('center', 'center of a beam'),
+        ...(spliced ? [middleOf((x, y) => stroke([x, y]), 'splice')] : []),
+        ...[...new Set(fixtures.map(({ fixture }) => fixture.kind))].map(kind => middleOf((x, y) => symbol(kind, [x, y], 4.2), kind.replace('-', ' '))),
+    ];
+}
+
+function numbered(notes: readonly string[]): readonly StripRow[] {
+    return notes.map((words, i) => ({ kind: 'note', mark: String(i + 1), words }));
+}
+
+function noteWords(ceiling: Ceiling, takeOff: TakeOff, sections: readonly (SectionOfLines & { readonly sheet: string })[], show: Show): readonly string[] {
+    const f = (ticks: Ticks) => figureWithUnit(ticks, show);
+    const { room, band, across, down } = ceiling;
+    const through = ceiling.lines.find(each => each.through);
+    const cutBetween = takeOff.pieces.filter(piece => piece.part === 'bottom' && ceiling.lines.some(each => each.name === piece.line && !each.through));
+    const lengths = countedFigures(cutBetween.map(piece => piece.cutBack), show);
+    return [
+        'Reflected: drawn as a mirror on the floor would show the ceiling, so that east is right and north is up, as on the floor plan.',
+        coffersNote(ceiling, show),
+        ...sections.map(({ section, lines, sheet }) => `${sections.length === 1 ? 'Beams' : `Line${lines.length === 1 ? '' : 's'} ${lines.map(each => each.name).join(', ')}:`} ${f(section.outerWidth!.ticks)} wide, ${f(section.depth!.ticks)} deep; section on ${sheet}.`),
+        band ? `Band ${f(band.thickness.ticks)} thick; its lower edge ${bandWords(band.lowerEdge.ticks - (sections[0]?.section.depth?.ticks ?? band.lowerEdge.ticks), f)}.` : 'No band: beams and sides end at the walls.',
+        ...(through ? [`Bottoms run through ${through.runs}${lengths.length === 0 ? '.' : `; cut between: ${few(lengths).join(', ')}.`}`] : []),
+        ...cornerNote(ceiling),
+        ...[across, down].filter(run => run.residue.ticks !== 0).map(run => `Rounding leaves ${f(Math.abs(run.residue.ticks))} ${run.residue.ticks < 0 ? 'too little' : 'over'} along the ${run.along === 'east-west' ? 'north' : 'west'} wall: ${RESIDUE[run.residue.place]}.`),
+        `Lines stand by their centers, from the west and the north wall${room.job.show.value === 'millimeters' ? '. All lengths in millimeters' : ''}.`,
+        'Figures rule over the scale.',
+    ];
+}
+
+const RESIDUE = { 'outer-coffers': 'in the outer coffers', band: 'at the band', spread: 'spread over the coffers' } as const;
+
+function coffersNote(ceiling: Ceiling, show: Show): string {
+    const sizes = countedFigures([...new Set(ceiling.across.residue.cutCoffers)], show).length * countedFigures([...new Set(ceiling.down.residue.cutCoffers)], show).length;
+    const range = (cut: readonly Ticks[]) => (Math.min(...cut) === Math.max(...cut) ? figureWithUnit(cut[0]!, show) : `${figureWithUnit(Math.min(...cut), show)} to ${figureWithUnit(Math.max(...cut), show)}`);
+    const words = `${range(ceiling.across.residue.cutCoffers)} × ${range(ceiling.down.residue.cutCoffers)}`;
+    if (ceiling.coffers.length === 1) return `One coffer, ${words}.`;
+    return sizes === 1 ? `${ceiling.coffers.length} coffers, all ${words}.` : `${ceiling.coffers.length} coffers, ${words}.`;
+}
+
+function bandWords(below: Ticks, f: (ticks: Ticks) => string): string {
+    return below === 0 ? 'flush with the beams' : `${f(Math.abs(below))} ${below > 0 ? 'below' : 'above'} the beams`;
+}
+
+function cornerNote(ceiling: Ceiling): readonly string[] {
+    if (ceiling.crossings.length === 0) return [];
+    const sides = ceiling.lines[0]!.section.profile.sides;
+    if (sides?.corners.value !== 'butted') return ['Sides are mitered in the corners of the coffers.'];
+    return [`Sides are butted; those running ${sides.past?.value ?? ceiling.lines.find(each => each.through)?.runs} run past.`];
+}
+
+/** The first of a long list, and how many more there are. */
+function few(words: readonly string[]): readonly string[] {
+    return words.length <= 4 ? words : [...words.slice(0, 3), `${words.length - 3} more lengths in the cut list`];
+}
+
+const COUNTED: readonly (readonly [Part, string])[] = [
+    ['blocking', 'blocking'], ['spacer', 'spacers'], ['side', 'sides'], ['cleat', 'cleats'], ['bottom', 'bottoms'], ['trim', 'ceiling trim'], ['band', 'band'],
+];
+
+function countRows(takeOff: TakeOff): readonly StripRow[] {
+    const counts = COUNTED.map(([part, words]) => [words, takeOff.pieces.filter(piece => piece.part === part).length] as const).filter(([, count]) => count > 0);
+    if (counts.length === 0) return [];
+    return [
+        ...counts.map(([left, count]): StripRow => ({ kind: 'pair', left, right: String(count) })),
+        { kind: 'pair', left: 'in all', right: String(takeOff.pieces.length), total: true },
+    ];
+}
+
+function careRows(fixtures: readonly PlacedFixture[]): readonly StripRow[] {
+    const live = fixtures.length > 0 ? 'Wiring, boxes, sprinklers, alarms and registers' : 'Wiring, boxes, sprinklers and alarms';
+    return [
+        { kind: 'note', mark: '!', words: 'Overhead work: steady footing, eye protection, nobody below.' },
+        { kind: 'note', mark: '!', words: 'Dust of old paint, plaster and texture may hold lead or asbestos: have them tested first.' },
+        { kind: 'note', mark: '!', words: `${live} stay reachable and clear as local codes say; licensed people move them.` },
+    ];
+}

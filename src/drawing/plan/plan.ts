@@ -1,0 +1,147 @@
+import type { Ceiling } from '../../ceiling/model.ts';
+import { printLength } from '../../quantity/print-length.ts';
+import type { TakeOff } from '../../takeoff/model.ts';
+import { Claims } from '../claims.ts';
+import type { Item, Sheet } from '../display-list.ts';
+import { drawStack } from '../dimensions/stack.ts';
+import type { Extent } from '../extent.ts';
+import { figure } from '../figures.ts';
+import { paperFor, PAPERS } from '../paper.ts';
+import { largestThatFits, planScales, pointsPerTick, type Scale } from '../scale.ts';
+import { sectionsOf } from '../section/context.ts';
+import { frame, type TitleBlock } from '../sheet/frame.ts';
+import { FOOT_HEIGHT, FOOT_UNDER, northArrow, scaleBar, viewTitle } from '../sheet/foot.ts';
+import { strip } from '../sheet/strip.ts';
+import type { SheetOptions } from '../sheet-options.ts';
+import { lastPart } from '../source-reference.ts';
+import { balloon } from './balloons.ts';
+import { fixtureNames, fixtureSymbols, placedFixtures } from './fixtures.ts';
+import { bottomLabels, cofferLabels } from './labels.ts';
+import { sectionMark, spliceMarks } from './marks.ts';
+import { pieces } from './pieces.ts';
+import { OVER_STRINGS, PAST_WALL, placePlan, TO_BALLOON, type PlacedPlan } from './place.ts';
+import { planStrip } from './plan-strip.ts';
+import { toX, toY } from './view.ts';
+import { walls, wallThickness } from './walls.ts';
+import { centerOf } from '../../ceiling/bays.ts';
+
+/**
+ * The reflected ceiling plan of a room, on one sheet, at the largest scale of a draftsman's rule that it fits in. Every
+ * piece of the take-off is a group of its own, tied to its id and to the words it comes from.
+ */
+export function drawPlan(ceiling: Ceiling, takeOff: TakeOff, options: SheetOptions = {}): Sheet {
+    const { room } = ceiling;
+    const show = room.job.show.value;
+    const paper = options.paper === undefined ? paperFor(show) : PAPERS[options.paper];
+    const { area } = frame(paper, titleBlock(ceiling, options, ''));
+    const scale = largestThatFits(planScales(show), k => placePlan(ceiling, show, area, k) !== null);
+    const placed = placePlan(ceiling, show, area, pointsPerTick(scale))!;
+    const whole = frame(paper, titleBlock(ceiling, options, scale.label));
+    const sections = sectionsOf(ceiling).map((each, i) => ({ ...each, sheet: sheetAfter(options.sheet ?? FIRST_SHEET, i + 1) }));
+    const fixtures = placedFixtures(room.fixtures, ceiling);
+    return {
+        id: options.sheet ?? FIRST_SHEET, paper, title: ['Reflected ceiling plan', room.title ?? room.name, room.job.title?.value].filter(Boolean).join(', '),
+        description: descriptionOf(ceiling, takeOff),
+        items: [
+            ...drawing(ceiling, takeOff, options, placed, sections, fixtures), ...footOf(ceiling, options, scale, placed, area),
+            strip(planStrip(ceiling, takeOff, sections, fixtures), whole.strip), whole.group,
+        ],
+    };
+}
+
+const FIRST_SHEET = 'C-1';
+
+/** `C-1` is followed by `C-2`; a name without a number gets one. */
+export function sheetAfter(sheet: string, by: number): string {
+    const number = /\d+$/u.exec(sheet);
+    return number === null ? `${sheet}-${1 + by}` : `${sheet.slice(0, number.index)}${Number(number[0]) + by}`;
+}
+
+function drawing(
+    ceiling: Ceiling, takeOff: TakeOff, options: SheetOptions, placed: PlacedPlan,
+    sections: readonly (ReturnType<typeof sectionsOf>[number] & { readonly sheet: string })[], fixtures: ReturnType<typeof placedFixtures>,
+): readonly Item[] {
+    const { view } = placed;
+    const show = ceiling.room.job.show.value;
+    const fileName = options.fileName ?? lastPart;
+    const claims = new Claims();
+    // in this order the ground is given out: what hangs there comes first, then the names of the coffers, then the rest
+    const symbols = fixtureSymbols(fixtures, view, claims, fileName);
+    const numbers = cofferLabels(ceiling, view, show, claims);
+    const lengths = bottomLabels(ceiling, takeOff.pieces.filter(piece => piece.part === 'bottom'), view, show, claims);
+    const names = fixtureNames(fixtures, view, claims);
+    const marks = sections.flatMap(({ lines, sheet }) => sectionMark(ceiling, lines[0]!, sheet, view, claims) ?? []);
+    const splices = spliceMarks(ceiling, view);
+    return [
+        walls(ceiling, view),
+        ...pieces(takeOff.pieces, view, show, fileName),
+        ...centerLines(ceiling, placed, fileName),
+        ...numbers, ...lengths, ...symbols, ...names, ...(splices === null ? [] : [splices]), ...marks,
+        ...drawStack(placed.top, view.top), ...drawStack(placed.left, view.left),
+    ];
+}
+
+/** Balloons 1, 2, 3 above the plan, A, B, C at its right. Center lines leave out the strings that stand between. */
+function centerLines(ceiling: Ceiling, { view, top, across, down }: PlacedPlan, fileName: (uri: string) => string): readonly Item[] {
+    const wall = wallThickness(view.pointsPerTick);
+    const foot = toY(view, ceiling.length) + wall + PAST_WALL;
+    const centerString = view.top - top.lines[Math.max(0, top.lines.length - 2)]!;
+    const balloonsFoot = view.top - top.depth - OVER_STRINGS;
+    const right = toX(view, ceiling.width) + wall + TO_BALLOON;
+    return [
+        ...ceiling.across.lines.map((each, i) => {
+            const x = toX(view, centerOf(each));
+            return balloon(each, across, i, {
+                balloonAt: row => [x, balloonsFoot - across.radius - row * (2 * across.radius + 3)], towards: [0, 1],
+                strokes: [[[x, 0], [x, centerString]], [[x, view.top - wall - 4], [x, foot]]],
+            }, fileName);
+        }),
+        ...ceiling.down.lines.map((each, i) => {
+            const y = toY(view, centerOf(each));
+            return balloon(each, down, i, {
+                balloonAt: row => [right + down.radius + row * (2 * down.radius + 3), y], towards: [-1, 0],
+                strokes: [[[0, y], [view.left - wall - 4, y]]],
+            }, fileName);
+        }),
+    ];
+}
+
+/** Title, scale bar and north arrow in one row under the plan, as wide as the plan or as they need. */
+function footOf(ceiling: Ceiling, options: SheetOptions, scale: Scale, { view, footFrom }: PlacedPlan, area: Extent): readonly Item[] {
+    const show = ceiling.room.job.show.value;
+    const width = 690;
+    const y = footFrom + FOOT_HEIGHT - FOOT_UNDER;
+    const left = Math.max(area.left + 18, Math.min(view.left - wallThickness(view.pointsPerTick), area.right - 18 - width));
+    const right = Math.min(area.right - 36, Math.max(left + width - 20, toX(view, ceiling.width) - 10));
+    return [
+        viewTitle([left, y], (options.sheet ?? FIRST_SHEET).replace(/^.*-/u, ''), 'Reflected ceiling plan', `As in a mirror on the floor: north is up.  ${scale.label}`, 300),
+        ...(scale.label === 'not to scale' ? [] : [scaleBar([right - 40, y - 3], view.pointsPerTick, 'plan', show, Math.min(216, right - left - 440))]),
+        northArrow([right, y - 1]),
+    ];
+}
+
+function titleBlock({ room }: Ceiling, options: SheetOptions, scale: string): TitleBlock {
+    const { job } = room;
+    const show = job.show.value;
+    return {
+        job: job.title?.value ?? room.title ?? room.name, room: room.title ?? room.name,
+        ...(job.client === undefined ? {} : { client: job.client.value }),
+        drawing: ['Reflected', 'ceiling plan'], scale,
+        cutTo: `${figure(job.cutTo.value, show)}${show === 'millimeters' ? ' mm' : ''}`,
+        lengths: show === 'millimeters' ? 'millimeters' : 'feet, inches', sheet: options.sheet ?? FIRST_SHEET, of: options.of ?? '',
+    };
+}
+
+function descriptionOf(ceiling: Ceiling, takeOff: TakeOff): string {
+    const show = ceiling.room.job.show.value;
+    const f = (ticks: number) => printLength(ticks, show);
+    const { across, down } = ceiling;
+    const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
+    const lines = (run: typeof across, runs: string) => (run.lines.length === 0 ? [] : [`${count(run.lines.length, 'beam runs', 'beams run')} ${runs}: ${run.lines.map(each => each.name).join(', ')}.`]);
+    return [
+        `A room ${f(ceiling.width)} east to west by ${f(ceiling.length)} north to south, ${ceiling.band ? 'with a band round the walls' : 'without a band'}.`,
+        `${count(ceiling.coffers.length, 'coffer', 'coffers')}, ${across.coffers.length} across and ${down.coffers.length} down, the first ${f(across.residue.cutCoffers[0]!)} by ${f(down.residue.cutCoffers[0]!)}.`,
+        ...lines(across, 'north to south'), ...lines(down, 'east to west'),
+        `${count(takeOff.pieces.length, 'piece', 'pieces')} in all.`,
+    ].join(' ');
+}

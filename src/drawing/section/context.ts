@@ -1,0 +1,40 @@
+import type { Ceiling, Line, Section } from '../../ceiling/model.ts';
+import type { JobSettings, Room } from '../../job/model.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
+import type { SheetOptions } from '../sheet-options.ts';
+
+/** Where a section stands: what is around it and what the sheet says of it. */
+export interface SectionContext extends SheetOptions {
+    readonly job: JobSettings;
+    /** The room as it is called on drawings; undefined for a detail that stands for itself. */
+    readonly room?: string;
+    /** Names of the lines that are built so. */
+    readonly lines: readonly string[];
+    readonly covering?: Room['covering'];
+    /** Depth of the band's lower edge, where there is one. */
+    readonly bandEdge?: Ticks;
+    /** Other lines cross it, and are seen beyond the cut. */
+    readonly crossed: boolean;
+}
+
+/** One section of a ceiling with the lines that are built so. */
+export interface SectionOfLines { readonly section: Section; readonly lines: readonly Line[] }
+
+/** The sections of a ceiling, each once, in the order of the lines 1, 2, 3 …, A, B …. */
+export function sectionsOf(ceiling: Ceiling): readonly SectionOfLines[] {
+    const byKey = new Map<string, Line[]>();
+    for (const line of ceiling.lines) {
+        const key = `${line.section.profile.key} ${line.section.heldDown.value.ticks}`;
+        byKey.set(key, [...(byKey.get(key) ?? []), line]);
+    }
+    return [...byKey.values()].map(lines => ({ section: lines[0]!.section, lines }));
+}
+
+export function contextIn(ceiling: Ceiling, { lines }: SectionOfLines, options: SheetOptions): SectionContext {
+    const { room, band } = ceiling;
+    return {
+        ...options, job: room.job, room: room.title ?? room.name, lines: lines.map(line => line.name), covering: room.covering,
+        ...(band === null ? {} : { bandEdge: band.lowerEdge.ticks }),
+        crossed: lines.some(line => ceiling.lines.some(other => other.runs !== line.runs)),
+    };
+}

@@ -1,0 +1,57 @@
+import type { Section } from '../../ceiling/model.ts';
+import type { Extent } from '../extent.ts';
+import { FOOT_HEIGHT } from '../sheet/foot.ts';
+import type { SectionContext } from './context.ts';
+import { screwAbove } from './fasteners.ts';
+import { sectionDimensions } from './section-dimensions.ts';
+import type { SectionShape } from './shape.ts';
+import { across, down, type SectionView } from './view.ts';
+
+export interface PlacedSection {
+    readonly view: SectionView;
+    readonly strings: ReturnType<typeof sectionDimensions>;
+    /** The column for the notes at the right. */
+    readonly notes: Extent;
+    /** Where the strings below the beam begin, and where the break lines end. */
+    readonly stringsFrom: number;
+    readonly foot: number;
+}
+
+const PAD = 14;
+/** From the lowest edge to where the strings below begin, and to where the break lines end. */
+const UNDER = { strings: 4, breaks: 14 };
+/** Ceiling shown on either side of the beam. */
+const STUB = { most: 70, least: 44 };
+const NOTES = { most: 200, least: 172 };
+/** Shown above the ceiling's board: enough for a break line and a screw's shank, at most the whole screw. */
+const LEAST_ABOVE = 34;
+
+/** The drawing's place on the sheet at a scale, or null where it does not fit. */
+export function placeSection(section: Section, shape: SectionShape, context: SectionContext, area: Extent, k: number): PlacedSection | null {
+    const board = Math.max(0, context.covering?.thickness?.value ?? 0) * k;
+    const lowest = Math.max(shape.depth, shape.bottom.top + shape.bottom.thickness, context.bandEdge ?? 0) * k;
+    const half = (shape.outerWidth / 2 + (shape.trim?.thickness ?? 0)) * k;
+    const unplaced: SectionView = { pointsPerTick: k, middle: 0, ceiling: 0, left: 0, right: 0, top: 0 };
+    const rough = sectionDimensions(shape, context.job.show.value, { across: t => across(unplaced, t), down: t => down(unplaced, t) });
+    const sideways = PAD + rough.left.depth + 2 * half + (rough.right?.depth ?? 0) + 24 + PAD;
+    const spare = area.right - area.left - sideways - 2 * STUB.least - NOTES.least;
+    const below = lowest + UNDER.strings + rough.foot.depth + FOOT_HEIGHT;
+    const upward = area.foot - area.top - PAD - below;
+    // a figure set outside its stretch stands above the ceiling's line: it needs no more than what is shown there anyway
+    if (spare < 0 || upward < board + LEAST_ABOVE) return null;
+    const stub = Math.min(STUB.most, STUB.least + spare / 4);
+    const notesWidth = Math.min(NOTES.most, NOTES.least + spare / 4);
+    const above = Math.min(upward, Math.max(board + LEAST_ABOVE, screwAbove(section.profile, shape) * k + 16));
+    const slackX = area.right - area.left - sideways - 2 * stub - notesWidth;
+    const slackY = upward - above;
+    const left = area.left + PAD + slackX / 2 + rough.left.depth;
+    const right = left + 2 * stub + 2 * half;
+    const top = area.top + PAD + slackY * 0.4;
+    const view: SectionView = { pointsPerTick: k, middle: (left + right) / 2, ceiling: top + above, left, right, top };
+    const column = right + (rough.right?.depth ?? 0) + 24;
+    return {
+        view, stringsFrom: view.ceiling + lowest + UNDER.strings, foot: view.ceiling + lowest + UNDER.breaks,
+        strings: sectionDimensions(shape, context.job.show.value, { across: t => across(view, t), down: t => down(view, t) }),
+        notes: { left: column, right: column + notesWidth, top: top + 4, foot: view.ceiling + lowest + UNDER.strings + rough.foot.depth },
+    };
+}

@@ -1,0 +1,84 @@
+import type { Derived, Section } from '../../ceiling/model.ts';
+import { worstCase } from '../../quantity/tolerance.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
+import { line, polygon, rectangle, type Point } from '../display-list.ts';
+import { endGrain } from '../fill/end-grain.ts';
+import { figure, figureWithUnit } from '../figures.ts';
+import { SAMPLE_WIDTH, type StripBlock, type StripRow } from '../sheet/strip.ts';
+import type { Scale } from '../scale.ts';
+import type { SectionContext } from './context.ts';
+import type { SectionShape } from './shape.ts';
+
+/** Key, what follows from the parts, notes and cautions of the section's sheet. */
+export function sectionStrip(section: Section, shape: SectionShape, context: SectionContext, scale: Scale): readonly StripBlock[] {
+    return [
+        { id: 'key', heading: 'KEY', rows: keyRows(section, shape, context) },
+        { id: 'follows', heading: 'WHAT FOLLOWS FROM THE PARTS', rows: whatFollows(section, shape, context) },
+        { id: 'notes', heading: 'NOTES', rows: noteRows(shape, context, scale) },
+        { id: 'care', heading: 'CARE', rows: careRows(context) },
+    ];
+}
+
+function keyRows(section: Section, shape: SectionShape, context: SectionContext): readonly StripRow[] {
+    const field = (left: number, middle: number): readonly Point[] => [[left, middle - 6], [left + SAMPLE_WIDTH, middle - 6], [left + SAMPLE_WIDTH, middle + 6], [left, middle + 6]];
+    const nailed = [section.profile.cleats?.nails, section.profile.sides?.nails, section.profile.bottom?.nails, section.profile.trim?.nails].some(Boolean);
+    return [
+        { kind: 'sample', words: 'wood cut across the grain', draw: (left, middle) => [...endGrain([field(left, middle)], { pith: [left + 11, middle + 40], spacing: 4.6, seed: 'key' }), polygon(field(left, middle), 'edge')] },
+        { kind: 'sample', words: 'blocking, running on', draw: (left, middle) => { const [a, b, c, d] = field(left, middle) as [Point, Point, Point, Point]; return [polygon([a, b, c, d], 'edge'), line(a, c, 'thin'), line(b, d, 'thin')]; } },
+        ...(shape.spacer === null ? [] : [{ kind: 'sample', words: 'beyond the cut', draw: (left: number, middle: number) => [polygon(field(left, middle), 'thin', 'wash')] } as const]),
+        ...(context.crossed || context.bandEdge !== undefined || shape.trim !== null ? [{ kind: 'sample', words: 'edge beyond: crossing beam, trim, band', draw: (left: number, middle: number) => [line([left, middle], [left + SAMPLE_WIDTH, middle], 'beyond')] } as const] : []),
+        ...(nailed ? [{ kind: 'sample', words: 'nail, in its own size', draw: (left: number, middle: number) => [rectangle(left, middle - 1.2, left + SAMPLE_WIDTH, middle + 1.2, 'fine', 'paper')] } as const] : []),
+    ];
+}
+
+function whatFollows(section: Section, shape: SectionShape, context: SectionContext): readonly StripRow[] {
+    const show = context.job.show.value;
+    const unit = show === 'millimeters' ? ' mm' : '';
+    const rows: StripRow[] = [];
+    const add = (left: string, right: string) => rows.push({ kind: 'pair', left, right });
+    const derived = (left: string, length: Derived | undefined) => {
+        if (length === undefined) return;
+        const off = Math.round(worstCase(length.tolerance));
+        add(left, `${figure(length.ticks, show)}${unit}${off > 0 ? ` ± ${figure(off, show)}${unit}` : ''}`);
+    };
+    const plain = (left: string, ticks: Ticks) => add(left, `${figure(ticks, show)}${unit}`);
+    const { depth, side, blocking, bottom, cleat, spacer, trim } = shape;
+    derived('inner width', section.innerWidth);
+    derived('outer width', section.outerWidth);
+    derived('depth of the beam', section.depth);
+    derived('top of the bottom', section.bottomTop);
+    derived('top of the cleat', section.cleatTop);
+    derived('room for the spacer', section.spacerRoom);
+    if (spacer && cleat) plain('spacer clears cleats', cleat.top - blocking.thickness - spacer.height);
+    derived('play of the bottom, in all', section.fit);
+    plain('side laps blocking', blocking.thickness - side.top);
+    if (trim) plain('trim laps side', trim.height - side.top);
+    if (side.rabbet?.edge === 'lower-back') {
+        plain('lip left at the groove', side.thickness - side.rabbet.width.ticks);
+        plain('bottom bears on side', Math.min(depth, bottom.top + bottom.thickness) - side.rabbet.height.ticks - bottom.top - bottom.ease);
+    }
+    return rows;
+}
+
+function noteRows(shape: SectionShape, context: SectionContext, scale: Scale): readonly StripRow[] {
+    const f = (ticks: Ticks) => figureWithUnit(ticks, context.job.show.value);
+    const { blocking, bottom, cleat } = shape;
+    const foot = bottom.top + bottom.thickness;
+    const stack = cleat ? [blocking.thickness, cleat.top - blocking.thickness, cleat.foot - cleat.top, bottom.thickness] : [blocking.thickness, bottom.top - blocking.thickness, bottom.thickness];
+    const notes = [
+        'Depths are measured down from the ceiling.',
+        `Down through the middle: ${stack.map(f).join(' + ')} = ${f(foot)}.`,
+        ...(scale.ratio === 1 ? ['Lay your own stock on this sheet before you cut: print it at 100 %.'] : []),
+        ...(context.covering?.thickness ? [] : ['The job says nothing of the board above: find out before choosing screws.']),
+        'Figures rule over the scale.',
+    ];
+    return notes.map((words, i) => ({ kind: 'note', mark: String(i + 1), words }));
+}
+
+function careRows(context: SectionContext): readonly StripRow[] {
+    return [
+        { kind: 'note', mark: '!', words: 'The beam hangs from its screws. Find the framing; whether it may carry the weight is for a licensed person and the local code to say.' },
+        { kind: 'note', mark: '!', words: `Look for wires, pipes and ducts ${context.covering ? 'above the board' : 'in the ceiling'} before driving screws.` },
+        { kind: 'note', mark: '!', words: 'Old paint, plaster and texture may hold lead or asbestos: have them tested before you drill or sand.' },
+    ];
+}

@@ -1,0 +1,132 @@
+import type { Section } from '../../ceiling/model.ts';
+import type { Profile } from '../../job/model.ts';
+import type { Source } from '../../provenance/source.ts';
+import { printLength } from '../../quantity/print-length.ts';
+import type { Part } from '../../takeoff/model.ts';
+import { text, type Item, type Sheet } from '../display-list.ts';
+import { drawStack } from '../dimensions/stack.ts';
+import type { Extent } from '../extent.ts';
+import { figure } from '../figures.ts';
+import { paperFor, PAPERS } from '../paper.ts';
+import { largestThatFits, pointsPerTick, sectionScales, type Scale } from '../scale.ts';
+import { frame, type TitleBlock } from '../sheet/frame.ts';
+import { FOOT_HEIGHT, FOOT_UNDER, scaleBar, viewTitle } from '../sheet/foot.ts';
+import { strip } from '../sheet/strip.ts';
+import { lastPart, sourceReference } from '../source-reference.ts';
+import { ceilingAbove } from './ceiling-above.ts';
+import type { SectionContext } from './context.ts';
+import { fasteners } from './fasteners.ts';
+import { noteColumn, noteInside, NOTE_INSIDE_HEIGHT } from './notes.ts';
+import { placeSection, type PlacedSection } from './place.ts';
+import { sectionStrip } from './section-strip.ts';
+import { shapeOf, type SectionShape } from './shape.ts';
+import { down } from './view.ts';
+import { beyond, wood, type Naming } from './wood.ts';
+import { partNotes } from './words.ts';
+
+/**
+ * The section through a box beam, at full size where the sheet has room for it. Everything stands where the job puts it: gaps,
+ * grooves and fasteners are drawn in their own size, and a bottom too wide for its channel is drawn too wide.
+ * Where the text does not say enough for a section, the sheet says so and shows none.
+ */
+export function drawSection(section: Section, context: SectionContext): Sheet {
+    const show = context.job.show.value;
+    const paper = context.paper === undefined ? paperFor(show) : PAPERS[context.paper];
+    const shape = shapeOf(section);
+    const sheet = context.sheet ?? 'C-2';
+    const base = { id: sheet, title: titleOf(section, context), paper };
+    const blank = frame(paper, titleBlock(section, context, sheet, ''));
+    if (shape === null) {
+        const { area } = blank;
+        const words = text([(area.left + area.right) / 2, (area.top + area.foot) / 2], 'The section cannot be drawn yet: its text leaves out, or gets wrong, a size it needs.', { size: 12, anchor: 'middle', tone: 'soft' });
+        return { ...base, description: words.text, items: [words, blank.group] };
+    }
+    const scale = largestThatFits(sectionScales(show), k => placeSection(section, shape, context, blank.area, k) !== null);
+    const placed = placeSection(section, shape, context, blank.area, pointsPerTick(scale))!;
+    const whole = frame(paper, titleBlock(section, context, sheet, scale.label));
+    return {
+        ...base, description: descriptionOf(shape, context, scale),
+        items: [...drawing(section, shape, context, placed), ...foot(context, scale, placed, whole.area), strip(sectionStrip(section, shape, context, scale), whole.strip), whole.group],
+    };
+}
+
+function drawing(section: Section, shape: SectionShape, context: SectionContext, { view, strings, notes, stringsFrom, foot: breakFoot }: PlacedSection): readonly Item[] {
+    const thickness = context.covering?.thickness?.value;
+    const board = thickness !== undefined && thickness > 0 ? { kind: context.covering!.kind.value, thickness } : null;
+    const said = partNotes(section, shape, context, view);
+    const hollow = { top: down(view, shape.blocking.thickness), foot: down(view, shape.cleat?.top ?? shape.bottom.top) };
+    const room = shape.innerWidth * view.pointsPerTick - 16;
+    const pitch = (hollow.foot - hollow.top) / said.inside.length;
+    const inside = pitch < NOTE_INSIDE_HEIGHT ? [] : said.inside.map((note, i) => noteInside(note, view.middle, hollow.top + pitch * i + (pitch - NOTE_INSIDE_HEIGHT) / 2 + (i === 0 ? 6 : 0), room));
+    const allInside = inside.length > 0 && inside.every(note => note !== null);
+    const beside = allInside ? said.beside : [...said.inside.filter(note => note.spots.length > 0).map(note => ({ ...note, spots: note.spots.slice(-1) })), ...said.beside];
+    return [
+        beyond(shape, view, { crossed: context.crossed, bandEdge: context.bandEdge ?? null }),
+        ...ceilingAbove(view, board, breakFoot),
+        ...wood(shape, view, namingFor(section.profile, context)),
+        ...fasteners(section.profile, shape, view),
+        // before the dimensions, whose figures interrupt the leaders that run through them
+        ...noteColumn(beside, notes),
+        ...drawStack(strings.left, view.left),
+        ...(strings.right === null ? [] : drawStack(strings.right, view.right)),
+        ...drawStack(strings.foot, stringsFrom),
+        ...(allInside ? inside.filter(note => note !== null) : []),
+    ];
+}
+
+function namingFor(profile: Profile, context: SectionContext): Naming {
+    const fileName = context.fileName ?? lastPart;
+    const places: Readonly<Record<Part, Source | undefined>> = {
+        blocking: profile.blocking?.at, spacer: profile.spacers?.at, side: profile.sides?.at, cleat: profile.cleats?.at,
+        bottom: profile.bottom?.at, trim: profile.trim?.at, band: undefined,
+    };
+    return (part, title) => {
+        const at = places[part] ?? profile.at;
+        return { title, part, source: sourceReference(at, fileName) };
+    };
+}
+
+function foot(context: SectionContext, scale: Scale, { view, stringsFrom, strings }: PlacedSection, area: Extent): readonly Item[] {
+    const y = stringsFrom + strings.foot.depth + FOOT_HEIGHT - FOOT_UNDER;
+    const where = context.lines.length === 0 ? '' : `Line${context.lines.length === 1 ? '' : 's'} ${context.lines.join(', ')}. `;
+    const noScale = scale.label === 'not to scale';
+    const left = Math.max(area.left + 14, view.left - strings.left.depth);
+    return [
+        viewTitle([left, y], (context.sheet ?? 'C-2').replace(/^.*-/u, ''), 'Section through a box beam', `${where}${capital(scale.label)}.${noScale ? '' : ' Measure the bar: it tells whether the print is true.'}`, 340),
+        ...(noScale ? [] : [scaleBar([view.right, y - 3], view.pointsPerTick, 'section', context.job.show.value, Math.min(300, view.right - left - 400))]),
+    ];
+}
+
+function titleBlock(section: Section, context: SectionContext, sheet: string, scale: string): TitleBlock {
+    const show = context.job.show.value;
+    return {
+        job: context.job.title?.value ?? 'Box beam', room: context.room ?? section.profile.name,
+        ...(context.job.client === undefined ? {} : { client: context.job.client.value }),
+        drawing: ['Section through', 'a box beam', section.profile.label], scale,
+        cutTo: `${figure(context.job.cutTo.value, show)}${show === 'millimeters' ? ' mm' : ''}`,
+        lengths: show === 'millimeters' ? 'millimeters' : 'feet, inches', sheet, of: context.of ?? '',
+    };
+}
+
+function titleOf(section: Section, context: SectionContext): string {
+    return ['Section through a box beam', section.profile.label, context.room, context.job.title?.value].filter(Boolean).join(', ');
+}
+
+function descriptionOf(shape: SectionShape, context: SectionContext, scale: Scale): string {
+    const f = (ticks: number) => printLength(ticks, context.job.show.value);
+    const { blocking, side, bottom, cleat, spacer, trim } = shape;
+    return [
+        `Drawn ${scale.label === 'full size' || scale.label === 'half size' ? `at ${scale.label}` : scale.label === 'not to scale' ? scale.label : `at ${scale.label}`}.`,
+        `The beam is ${f(shape.outerWidth)} wide and ${f(shape.depth)} deep.`,
+        `Blocking ${f(blocking.thickness)} by ${f(blocking.width)} against the ceiling;`,
+        `sides ${f(side.thickness)} by ${f(side.height)}, held down ${f(side.top)};`,
+        ...(spacer ? [`spacers ${f(spacer.height)} high between them;`] : []),
+        ...(cleat ? [`cleats ${f(cleat.thickness)} by ${f(cleat.foot - cleat.top)}, their tops ${f(cleat.top)} down;`] : []),
+        `bottom ${f(bottom.thickness)} by ${f(bottom.width)} between the sides, play ${f(shape.innerWidth - bottom.width)} in all${trim ? ';' : '.'}`,
+        ...(trim ? [`ceiling trim ${f(trim.thickness)} by ${f(trim.height)}.`] : []),
+    ].join(' ');
+}
+
+function capital(words: string): string {
+    return words.charAt(0).toUpperCase() + words.slice(1);
+}

@@ -1,0 +1,42 @@
+import { isWhole } from '../../ceiling/section.ts';
+import type { Section } from '../../ceiling/model.ts';
+import type { Rabbet } from '../../job/model.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
+
+/** The section as it will stand, in ticks: widths across, heights measured down from the ceiling. */
+export interface SectionShape {
+    readonly innerWidth: Ticks; readonly outerWidth: Ticks; readonly depth: Ticks;
+    readonly side: { readonly thickness: Ticks; readonly top: Ticks; readonly height: Ticks; readonly rabbet: Rabbet | null };
+    readonly blocking: { readonly width: Ticks; readonly thickness: Ticks };
+    readonly bottom: { readonly width: Ticks; readonly thickness: Ticks; readonly top: Ticks; readonly ease: Ticks };
+    readonly cleat: { readonly thickness: Ticks; readonly top: Ticks; readonly foot: Ticks } | null;
+    readonly spacer: { readonly width: Ticks; readonly height: Ticks } | null;
+    readonly trim: { readonly thickness: Ticks; readonly height: Ticks } | null;
+}
+
+/** Null where the text does not say enough for a section, or says what cannot be drawn (nothing, or less, of a part). */
+export function shapeOf(section: Section): SectionShape | null {
+    if (!isWhole(section)) return null;
+    const { profile, cleatThickness, cleatHeight, spacerWidth, trimThickness, trimHeight } = section;
+    const bottomThickness = section.bottomThickness.ticks;
+    // pushed up against the cleats: where these were set with another gauge, the bottom does not end flush, and is drawn so
+    const bottomTop = section.depth.ticks - (profile.cleats?.gauge?.value.ticks ?? bottomThickness);
+    const spacerHeight = profile.spacers?.height?.value.ticks;
+    const shape: SectionShape = {
+        innerWidth: section.innerWidth.ticks, outerWidth: section.outerWidth.ticks, depth: section.depth.ticks,
+        side: { thickness: section.sideThickness.ticks, top: section.heldDown.value.ticks, height: section.sideHeight.ticks, rabbet: profile.sides?.rabbet?.value ?? null },
+        blocking: { width: section.blockingWidth.ticks, thickness: section.blockingThickness.ticks },
+        bottom: { width: section.bottomWidth.ticks, thickness: bottomThickness, top: bottomTop, ease: profile.bottom?.ease?.value ?? 0 },
+        cleat: cleatThickness && cleatHeight ? { thickness: cleatThickness.ticks, top: bottomTop - cleatHeight.ticks, foot: bottomTop } : null,
+        spacer: spacerWidth && spacerHeight !== undefined ? { width: spacerWidth.ticks, height: spacerHeight } : null,
+        trim: trimThickness && trimHeight ? { thickness: trimThickness.ticks, height: trimHeight.ticks } : null,
+    };
+    return sizesOf(shape).every(ticks => ticks > 0 && Number.isFinite(ticks)) ? shape : null;
+}
+
+function sizesOf({ innerWidth, outerWidth, depth, side, blocking, bottom, cleat, spacer, trim }: SectionShape): readonly Ticks[] {
+    return [
+        innerWidth, outerWidth, depth, side.thickness, side.height, blocking.width, blocking.thickness, bottom.width, bottom.thickness,
+        ...(cleat ? [cleat.thickness, cleat.foot - cleat.top] : []), ...(spacer ? [spacer.width, spacer.height] : []), ...(trim ? [trim.thickness, trim.height] : []),
+    ];
+}

@@ -1,0 +1,121 @@
+import type { Part } from '../../takeoff/model.ts';
+import { group, line, polygon, polyline, type Group, type Item, type Point } from '../display-list.ts';
+import { endGrain } from '../fill/end-grain.ts';
+import type { Rabbet } from '../../job/model.ts';
+import type { SectionShape } from './shape.ts';
+import { across, box, down, spot, type SectionView } from './view.ts';
+
+/** Names for a part's group: what it is called, and the words it comes from. */
+export type Naming = (part: Part, title: string) => { readonly title: string; readonly part: Part; readonly source?: string };
+
+const SIDES = [[-1, 'left'], [1, 'right']] as const;
+/** Growth rings: about eight to the inch at full size, and never so close that they print gray. */
+const RING_SPACING = 6.2;
+
+/** The wood of the beam, back to front: spacer beyond, then everything the section cuts. */
+export function wood(shape: SectionShape, view: SectionView, naming: Naming): readonly Group[] {
+    return [
+        ...(shape.spacer === null ? [] : [spacerBeyond(shape, view, naming)]),
+        blocking(shape, view, naming),
+        ...SIDES.flatMap(([side, name]) => [
+            sideBoard(shape, view, naming, side, name),
+            ...(shape.cleat === null ? [] : [cleat(shape, shape.cleat, view, naming, side, name)]),
+            ...(shape.trim === null ? [] : [trim(shape, shape.trim, view, naming, side, name)]),
+        ]),
+        bottom(shape, view, naming),
+    ];
+}
+
+function spacerBeyond({ spacer, blocking: above }: SectionShape, view: SectionView, naming: Naming): Group {
+    const top = above.thickness;
+    return group('spacer', naming('spacer', 'Spacer, beyond the cut'), [
+        polygon(box(view, [-spacer!.width / 2, spacer!.width / 2], [top, top + spacer!.height]), 'thin', 'wash'),
+    ]);
+}
+
+/** A crossed rectangle: wood that runs on through the cut, by the convention for continuous blocking. */
+function blocking({ blocking: { width, thickness } }: SectionShape, view: SectionView, naming: Naming): Group {
+    const [a, b, c, d] = box(view, [-width / 2, width / 2], [0, thickness]) as [Point, Point, Point, Point];
+    return group('blocking', naming('blocking', 'Blocking'), [polygon([a, b, c, d], 'cut', 'paper'), line(a, c, 'thin'), line(b, d, 'thin')]);
+}
+
+function sideBoard(shape: SectionShape, view: SectionView, naming: Naming, side: -1 | 1, name: string): Group {
+    const { innerWidth, outerWidth } = shape;
+    const { top, height, rabbet } = shape.side;
+    const foot = top + height;
+    const outline = notched([innerWidth / 2, outerWidth / 2], [top, foot], rabbet).map(([x, y]) => spot(view, side * x, y));
+    const convex = convexParts([innerWidth / 2, outerWidth / 2], [top, foot], rabbet).map(([x, y]) => box(view, x, y, side));
+    const pith = spot(view, side * (outerWidth / 2 + height * 0.55), top + height * (side < 0 ? 0.68 : 0.4));
+    return cutWood(`side.${name}`, naming('side', `Side, ${name}`), outline, convex, pith);
+}
+
+function cleat({ innerWidth }: SectionShape, { thickness, top, foot }: NonNullable<SectionShape['cleat']>, view: SectionView, naming: Naming, side: -1 | 1, name: string): Group {
+    const corners = box(view, [innerWidth / 2 - thickness, innerWidth / 2], [top, foot], side);
+    return cutWood(`cleat.${name}`, naming('cleat', `Cleat, ${name}`), corners, [corners], spot(view, side * (innerWidth / 2 - 2.6 * thickness), top - 1.4 * (foot - top)));
+}
+
+function trim({ outerWidth }: SectionShape, { thickness, height }: NonNullable<SectionShape['trim']>, view: SectionView, naming: Naming, side: -1 | 1, name: string): Group {
+    const corners = box(view, [outerWidth / 2, outerWidth / 2 + thickness], [0, height], side);
+    return cutWood(`trim.${name}`, naming('trim', `Ceiling trim, ${name}`), corners, [corners], spot(view, side * (outerWidth / 2 + 3.4 * thickness), 1.5 * height));
+}
+
+function bottom({ bottom: { width, thickness, top, ease }, innerWidth }: SectionShape, view: SectionView, naming: Naming): Group {
+    const half = width / 2;
+    const eased = Math.min(ease, thickness, half);
+    const corners: readonly Point[] = [[-half + eased, top], [half - eased, top], [half, top + eased], [half, top + thickness], [-half, top + thickness], [-half, top + eased]];
+    const outline = corners.filter((_, i) => eased > 0 || (i !== 2 && i !== 5)).map(([x, y]) => spot(view, x, y));
+    const drawn = cutWood('bottom', naming('bottom', 'Bottom'), outline, [outline], spot(view, width * 0.06, top + thickness + width * 0.7));
+    if (width <= innerWidth) return drawn;
+    return { ...drawn, items: [...drawn.items, polygon(outline, 'wrong')] };
+}
+
+function cutWood(id: string, names: ReturnType<Naming>, outline: readonly Point[], convex: readonly (readonly Point[])[], pith: Point): Group {
+    const grain = endGrain(convex, { pith, spacing: RING_SPACING, seed: id });
+    return group(id, names, [polygon(outline, null, 'paper'), ...grain, polygon(outline, 'cut')]);
+}
+
+type Stretch = readonly [number, number];
+
+/** A board's outline on the right of the beam, from its back (inside) to its face, with the step of its rabbet. */
+function notched([back, face]: Stretch, [top, foot]: Stretch, rabbet: Rabbet | null): readonly Point[] {
+    const corners: readonly Point[] = [[back, top], [face, top], [face, foot], [back, foot]];
+    if (rabbet === null) return corners;
+    const [x, y] = cornerOf(rabbet, [back, face], [top, foot]);
+    const inX = x === back ? back + rabbet.width.ticks : face - rabbet.width.ticks;
+    const inY = y === top ? top + rabbet.height.ticks : foot - rabbet.height.ticks;
+    return corners.flatMap(([cornerX, cornerY]): readonly Point[] => {
+        if (cornerX !== x || cornerY !== y) return [[cornerX, cornerY]];
+        // the outline is walked back-top, face-top, face-foot, back-foot: it comes to face-top and back-foot along the edge
+        const comesAlongEdge = (x === back) !== (y === top);
+        return comesAlongEdge ? [[inX, y], [inX, inY], [x, inY]] : [[x, inY], [inX, inY], [inX, y]];
+    });
+}
+
+/** The same board as two upright rectangles, for filling. */
+function convexParts([back, face]: Stretch, [top, foot]: Stretch, rabbet: Rabbet | null): readonly (readonly [Stretch, Stretch])[] {
+    if (rabbet === null) return [[[back, face], [top, foot]]];
+    const [x, y] = cornerOf(rabbet, [back, face], [top, foot]);
+    const narrow: Stretch = x === back ? [back + rabbet.width.ticks, face] : [back, face - rabbet.width.ticks];
+    const inY = y === top ? top + rabbet.height.ticks : foot - rabbet.height.ticks;
+    return y === top ? [[narrow, [top, inY]], [[back, face], [inY, foot]]] : [[[back, face], [top, inY]], [narrow, [inY, foot]]];
+}
+
+function cornerOf(rabbet: Rabbet, [back, face]: Stretch, [top, foot]: Stretch): Point {
+    return [rabbet.edge.endsWith('back') ? back : face, rabbet.edge.startsWith('lower') ? foot : top];
+}
+
+/** Edges seen beyond the cut: of the crossing beam and its trim, and of the band. */
+export function beyond(shape: SectionShape, view: SectionView, edges: { readonly crossed: boolean; readonly bandEdge: number | null }): Group {
+    const lines: Item[] = [];
+    for (const side of [-1, 1] as const) {
+        const end = side < 0 ? view.left : view.right;
+        const from = (x: number, y: number) => polyline([spot(view, side * x, y), [end, down(view, y)]], 'beyond');
+        if (shape.trim !== null) lines.push(from(shape.outerWidth / 2 + shape.trim.thickness, shape.trim.height));
+        if (edges.crossed) lines.push(from(shape.outerWidth / 2, shape.depth));
+        if (edges.bandEdge !== null && edges.bandEdge > 0) {
+            const past = edges.bandEdge > shape.depth ? 0 : shape.outerWidth / 2;
+            lines.push(polyline([[across(view, side * past), down(view, edges.bandEdge)], [end, down(view, edges.bandEdge)]], 'beyond'));
+        }
+    }
+    return group('beyond', { title: 'Beyond the cut' }, lines);
+}

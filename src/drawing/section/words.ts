@@ -1,0 +1,103 @@
+import type { Section } from '../../ceiling/model.ts';
+import type { Nails, Stock } from '../../job/model.ts';
+import type { Given } from '../../provenance/source.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
+import { figureWithUnit, spacing } from '../figures.ts';
+import type { SectionContext } from './context.ts';
+import type { PartNote } from './notes.ts';
+import type { SectionShape } from './shape.ts';
+import { down, spot, type SectionView } from './view.ts';
+
+/** What the sheet says of each part beside its picture, and where its leader points. */
+export function partNotes(section: Section, shape: SectionShape, context: SectionContext, view: SectionView): { readonly inside: readonly PartNote[]; readonly beside: readonly PartNote[] } {
+    const f = (ticks: Ticks) => figureWithUnit(ticks, context.job.show.value);
+    const every = (ticks: Ticks) => `every ${spacing(ticks, context.job.show.value)}`;
+    const by = (a: Ticks, b: Ticks) => `${f(a)} × ${f(b)}`;
+    const { profile } = section;
+    const { innerWidth, outerWidth, depth, side, blocking, bottom, cleat, spacer, trim } = shape;
+    const inside: PartNote[] = [];
+    const beside: PartNote[] = [];
+
+    const screws = profile.blocking?.screws?.value;
+    inside.push({
+        id: 'blocking', name: 'Blocking',
+        words: [
+            `${by(blocking.thickness, blocking.width)}${stockWords(profile.blocking?.stock)}`,
+            screws ? `#${screws.gauge} × ${f(screws.length)} ${every(screws.every)}, into framing` : 'screwed up through the ceiling into framing',
+        ],
+        spots: [spot(view, 0, blocking.thickness * 0.72)],
+    });
+    if (spacer && profile.spacers) {
+        inside.push({
+            id: 'spacer', name: 'Spacer, beyond',
+            words: [`${section.spacerThickness ? `${f(section.spacerThickness.ticks)} × ` : ''}${by(spacer.height, spacer.width)}${stockWords(profile.spacers.stock)}`, `first ${f(profile.spacers.fromEnd.value)} from an end, then at most ${every(profile.spacers.every.value)}`],
+            spots: [],
+        });
+    }
+    if (cleat && profile.cleats) {
+        const gauge = profile.cleats.gauge?.value.ticks;
+        inside.push({
+            id: 'cleats', name: 'Cleats',
+            words: [
+                `${by(cleat.thickness, cleat.foot - cleat.top)}, ${f(profile.cleats.shortEachEnd.value)} short at each end`,
+                gauge === undefined ? 'gauged with a scrap of the bottom’s own stock' : `gauged with a ${f(gauge)} block`,
+                ...nailWords(profile.cleats.nails, f, every),
+            ],
+            spots: ([-1, 1] as const).map(hand => spot(view, hand * (innerWidth / 2 - cleat.thickness * 0.55), cleat.top + (cleat.foot - cleat.top) * 0.3)),
+        });
+    }
+
+    if (context.covering?.thickness) {
+        beside.push({ id: 'ceiling', name: 'Ceiling board, as found', words: [`${f(context.covering.thickness.value)} ${context.covering.kind.value}`], spots: [[view.right - 12, down(view, -context.covering.thickness.value / 2)]] });
+    } else {
+        beside.push({ id: 'ceiling', name: 'Ceiling, as found', words: [], spots: [[view.right - 12, view.ceiling]] });
+    }
+    if (trim) {
+        beside.push({
+            id: 'trim', name: 'Ceiling trim',
+            words: [`${by(trim.thickness, trim.height)}, ${profile.trim?.corners.value ?? 'mitered'}${stockWords(profile.trim?.stock)}`, ...nailWords(profile.trim?.nails, f, every), side.top > 0 ? `hides the ${f(side.top)} above the side` : 'against the ceiling'],
+            spots: [spot(view, outerWidth / 2 + trim.thickness * 0.55, trim.height * 0.62)],
+        });
+    }
+    beside.push({
+        id: 'side', name: 'Side',
+        words: [`${by(side.thickness, side.height)}, held down ${f(side.top)}${stockWords(profile.sides?.stock)}`, ...nailWords(profile.sides?.nails, f, every)],
+        spots: [spot(view, outerWidth / 2 - side.thickness * 0.4, side.top + side.height * 0.36)],
+    });
+    const proud = bottom.top + bottom.thickness - depth;
+    beside.push({
+        id: 'bottom', name: 'Bottom',
+        words: [
+            `${by(bottom.thickness, bottom.width)}${stockWords(profile.bottom?.stock)}`,
+            proud === 0 ? 'up against the cleats, flush with the sides' : `ends ${f(Math.abs(proud))} ${proud > 0 ? 'below' : 'above'} the sides’ lower edge`,
+            ...(bottom.width > innerWidth ? [`does not go in: ${f(bottom.width - innerWidth)} too wide`] : []),
+            ...(bottom.ease > 0 ? [`back edges eased ${f(bottom.ease)}`] : []),
+            ...(profile.bottom?.biscuits ? [`${profile.bottom.biscuits.value.count} × ${profile.bottom.biscuits.value.size} biscuit${profile.bottom.biscuits.value.count === 1 ? '' : 's'} in each butt joint`] : []),
+        ],
+        spots: [spot(view, bottom.width * 0.33, bottom.top + bottom.thickness * 0.55)],
+    });
+    if (side.rabbet) {
+        const { width, height, edge } = side.rabbet;
+        const lower = edge.startsWith('lower');
+        const back = edge.endsWith('back');
+        beside.push({
+            id: 'rabbet', name: lower && back ? 'Groove' : 'Rabbet',
+            words: [`${f(width.ticks)} wide × ${f(height.ticks)} high, rabbet on the ${edge.replace('-', ' ')} edge`, profile.sides?.corners.value === 'mitered' ? 'turns the corner: sides are mitered' : 'stops where the sides butt'],
+            spots: [spot(view, back ? innerWidth / 2 + width.ticks / 2 : outerWidth / 2 - width.ticks / 2, lower ? depth - height.ticks / 2 : side.top + height.ticks / 2)],
+        });
+    }
+    if (context.bandEdge !== undefined) {
+        const below = context.bandEdge - depth;
+        beside.push({ id: 'band', name: 'Band, beyond', words: [below === 0 ? 'flush with the beams' : `${f(Math.abs(below))} ${below > 0 ? 'lower' : 'higher'} than the beams`], spots: [[view.right - 10, down(view, context.bandEdge)]] });
+    }
+    return { inside, beside };
+}
+
+function stockWords(stock: Given<Stock> | undefined): string {
+    const size = stock?.value.size?.value.text;
+    return size === undefined ? '' : `, from ${size}`;
+}
+
+function nailWords(nails: Given<Nails> | undefined, f: (ticks: Ticks) => string, every: (ticks: Ticks) => string): readonly string[] {
+    return nails === undefined ? [] : [`${nails.value.gauge} ga × ${f(nails.value.length)} nails ${every(nails.value.every)}`];
+}

@@ -1,0 +1,12 @@
+import type { PaperName } from './paper.ts';
+import type { FileName } from './source-reference.ts';
+
+export interface SheetOptions {
+    /** Ledger for feet and inches, A3 for millimeters, unless said. */
+    readonly paper?: PaperName;
+    /** Which sheet of how many: `C-1`, `of 3`. */
+    readonly sheet?: string;
+    readonly of?: string;
+    /** How `data-source` names a file; its last part, unless said. */
+    readonly fileName?: FileName;
+}

@@ -1,0 +1,92 @@
+import { group, line, text, type Group, type Item } from '../display-list.ts';
+import type { Extent } from '../extent.ts';
+import { fitText, wrapText } from '../text/fit-text.ts';
+import { textWidth } from '../text/measure-text.ts';
+
+/** A block of the strip beside a drawing: a heading and its rows. */
+export interface StripBlock {
+    readonly id: string; readonly heading: string; readonly rows: readonly StripRow[];
+    /** May lose its last rows where the strip is full; `more` then says where the rest is found. */
+    readonly more?: string;
+}
+export type StripRow =
+    /** A sample of how something is drawn, on a field of SAMPLE_WIDTH points around the middle left point given to `draw`. */
+    | { readonly kind: 'sample'; readonly draw: (left: number, middle: number) => readonly Item[]; readonly words: string }
+    | { readonly kind: 'note'; readonly mark: string; readonly words: string }
+    | { readonly kind: 'pair'; readonly left: string; readonly right: string; readonly total?: boolean };
+
+export const SAMPLE_WIDTH = 30;
+const SIZE = 8.4;
+const FACTORS = [1, 0.95, 0.9, 0.85, 0.8, 0.75];
+
+/** Sets the blocks one under the other: as large as goes, then with fewer rows where a block may lose some. */
+export function strip(blocks: readonly StripBlock[], room: Extent): Group {
+    const shown = blocks.filter(block => block.rows.length > 0);
+    for (const factor of FACTORS) {
+        const laid = layBlocks(shown, room, factor);
+        if (laid.foot <= room.foot) return group('strip', { title: 'Key and notes' }, laid.items);
+    }
+    return strip(shorter(shown), room);
+}
+
+/** The longest block that may lose rows loses one; where none may, the last block goes. */
+function shorter(blocks: readonly StripBlock[]): readonly StripBlock[] {
+    const longest = Math.max(...blocks.map(block => (block.more === undefined ? 0 : block.rows.length)));
+    if (longest <= 1) return blocks.slice(0, -1);
+    const at = blocks.findIndex(block => block.more !== undefined && block.rows.length === longest);
+    return blocks.map((block, i) => {
+        if (i !== at) return block;
+        const said = block.rows.at(-1)!.kind === 'note' && (block.rows.at(-1) as { words: string }).words === block.more;
+        return { ...block, rows: [...block.rows.slice(0, said ? -2 : -1), { kind: 'note', mark: '', words: block.more! }] };
+    });
+}
+
+function layBlocks(blocks: readonly StripBlock[], room: Extent, factor: number): { readonly items: readonly Item[]; readonly foot: number } {
+    let y = room.top + 20;
+    const items = blocks.map((block, i) => {
+        const rule = i === 0 ? [] : [line([room.left - 12, y - 14 * factor], [room.right + 12, y - 14 * factor], 'thin')];
+        const heading = text([room.left, y], block.heading, { size: 6.4, tone: 'soft', spaced: 0.8 });
+        y += (block.rows[0]!.kind === 'sample' ? 18 : 14) * factor;
+        const rows = block.rows.flatMap(row => {
+            const laid = layRow(row, room, y, factor);
+            y += laid.height;
+            return laid.items;
+        });
+        y += 16 * factor;
+        return group(`strip.${block.id}`, {}, [...rule, heading, ...rows]);
+    });
+    return { items, foot: y - 10 * factor };
+}
+
+interface LaidRow { readonly items: readonly Item[]; readonly height: number }
+
+function layRow(row: StripRow, room: Extent, y: number, factor: number): LaidRow {
+    const size = SIZE * factor;
+    const step = 10.6 * factor;
+    switch (row.kind) {
+        case 'sample': {
+            const words = column(row.words, room.left + SAMPLE_WIDTH + 10, room.right, y, size, step);
+            return { items: [...row.draw(room.left, y - size * 0.34), ...words.items], height: words.height + 6 * factor };
+        }
+        case 'note': {
+            const mark = row.mark === '' ? [] : [text([room.left, y], row.mark, { size, weight: 600 })];
+            const words = column(row.words, room.left + 13 * factor, room.right, y, size, step);
+            return { items: [...mark, ...words.items], height: words.height + 3.2 * factor };
+        }
+        case 'pair': {
+            const weight = row.total ? 600 : 400;
+            const right = fitText(row.right, (room.right - room.left) * 0.6, size, size * 0.7, weight);
+            const left = fitText(row.left, room.right - room.left - textWidth(right.text, right.size, weight) - 6, size, size * 0.7, weight);
+            const rule = row.total ? [line([room.left, y - size * 0.95], [room.right, y - size * 0.95], 'thin')] : [];
+            return {
+                items: [...rule, text([room.left, y], left.text, { size: left.size, weight }), text([room.right, y], right.text, { size: right.size, weight, anchor: 'end' })],
+                height: step + (row.total ? 2 : 0.6) * factor,
+            };
+        }
+    }
+}
+
+function column(words: string, left: number, right: number, y: number, size: number, step: number): LaidRow {
+    const lines = wrapText(words, right - left, size);
+    return { items: lines.map((each, i) => text([left, y + i * step], each, { size })), height: lines.length * step };
+}

@@ -1,0 +1,89 @@
+import type { Circle, Group, Item, Line, Polyline, Sheet, TextRun } from '../display-list.ts';
+import { isInFont, runWidth } from '../text/measure-text.ts';
+import type { Tone } from '../themes.ts';
+import type { PenName } from '../pens.ts';
+import { escapeXml } from './escape.ts';
+import { fontFaces } from './fonts.ts';
+import { coordinate, pathData } from './path-data.ts';
+import { SHEET_CLASS, styleSheet, type SvgTheme } from './style-sheet.ts';
+
+export interface SvgOptions {
+    readonly theme?: SvgTheme;
+    /** `named`: the font is not put into the file; for a page or a renderer that has it already. */
+    readonly fonts?: 'embedded' | 'named';
+}
+
+/** A sheet as one SVG file that needs nothing else: true to scale in print, readable by screen readers, the same bytes every time. */
+export function toSvg(sheet: Sheet, options: SvgOptions = {}): string {
+    const { width, height, cssWidth, cssHeight } = sheet.paper;
+    const name = `${idText(sheet.id)}.title`;
+    const description = `${idText(sheet.id)}.description`;
+    return [
+        `<svg xmlns="http://www.w3.org/2000/svg" class="${SHEET_CLASS}" width="${cssWidth}" height="${cssHeight}" `
+        + `viewBox="0 0 ${coordinate(width)} ${coordinate(height)}" role="img" aria-labelledby="${name} ${description}">`,
+        `<title id="${name}">${escapeXml(sheet.title)}</title>`,
+        `<desc id="${description}">${escapeXml(sheet.description)}</desc>`,
+        `<style>${styleSheet(options.theme ?? 'auto', options.fonts === 'named' ? '' : fontFaces(sheet))}</style>`,
+        `<path class="f-paper" d="M0 0h${coordinate(width)}v${coordinate(height)}h-${coordinate(width)}z"/>`,
+        ...itemsSvg(sheet.items, sheet.id),
+        '</svg>',
+        '',
+    ].join('\n');
+}
+
+/** Strokes of one pen that follow each other become one path: a hatch is one element, not a hundred. */
+function itemsSvg(items: readonly Item[], sheetId: string): readonly string[] {
+    const lines: string[] = [];
+    let strokes: (Line | Polyline)[] = [];
+    const flush = () => {
+        if (strokes.length > 0) lines.push(`<path class="${classes(strokes[0]!.pen, null)}" d="${pathData(strokes)}"/>`);
+        strokes = [];
+    };
+    for (const item of items) {
+        const bare = item.kind === 'line' || (item.kind === 'polyline' && item.fill === null);
+        if (!bare || (strokes.length > 0 && strokes[0]!.pen !== item.pen)) flush();
+        if (bare) strokes.push(item);
+        else lines.push(itemSvg(item, sheetId));
+    }
+    flush();
+    return lines;
+}
+
+function itemSvg(item: Group | Polyline | Circle | TextRun, sheetId: string): string {
+    switch (item.kind) {
+        case 'group': return groupSvg(item, sheetId);
+        case 'polyline': return `<path class="${classes(item.pen, item.fill)}" d="${pathData([item])}"/>`;
+        case 'circle': return `<circle class="${classes(item.pen, item.fill)}" cx="${coordinate(item.center[0])}" cy="${coordinate(item.center[1])}" r="${coordinate(item.radius)}"/>`;
+        case 'text': return textSvg(item);
+    }
+}
+
+function groupSvg(group: Group, sheetId: string): string {
+    const piece = group.piece === undefined ? '' : ` data-piece="${escapeXml(group.piece)}"`;
+    const part = group.part === undefined ? '' : ` data-part="${group.part}"`;
+    const source = group.source === undefined ? '' : ` data-source="${escapeXml(group.source)}"`;
+    const title = group.title === undefined ? [] : [`<title>${escapeXml(group.title)}</title>`];
+    return [`<g id="${idText(`${sheetId}.${group.id}`)}"${piece}${part}${source}>`, ...title, ...itemsSvg(group.items, sheetId), '</g>'].join('\n');
+}
+
+/** Where the font lacks a letter another font steps in, whose width nobody knows: the line is then held to the width reckoned with. */
+function textSvg(run: TextRun): string {
+    const [x, y] = run.at.map(coordinate);
+    const held = [...run.text].every(isInFont) ? '' : ` textLength="${coordinate(runWidth(run))}" lengthAdjust="spacingAndGlyphs"`;
+    return `<text x="${x}" y="${y}" font-size="${coordinate(run.size)}"`
+        + (run.anchor === 'start' ? '' : ` text-anchor="${run.anchor}"`)
+        + (run.weight === 400 ? '' : ` font-weight="${run.weight}"`)
+        + (run.tone === 'ink' ? '' : ` class="${classes(null, run.tone)}"`)
+        + (run.spaced === 0 ? '' : ` letter-spacing="${coordinate(run.spaced)}"`)
+        + (run.turned ? ` transform="rotate(-90 ${x} ${y})"` : '')
+        + `${held}>${escapeXml(run.text)}</text>`;
+}
+
+function classes(pen: PenName | null, fill: Tone | null): string {
+    return [pen === null ? '' : `p-${pen}`, fill === null ? '' : `f-${fill}`].filter(name => name !== '').join(' ');
+}
+
+/** An id holds no white space (HTML, 3.2.6); the sheet's own id before it keeps the ids of sheets shown side by side apart. */
+function idText(id: string): string {
+    return escapeXml(id.replace(/[^\p{Letter}\p{Number}\-_.]/gu, c => `_${c.codePointAt(0)!.toString(16)}_`));
+}

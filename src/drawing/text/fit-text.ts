@@ -1,0 +1,38 @@
+import type { Weight } from '../display-list.ts';
+import { cleanText } from './clean-text.ts';
+import { textWidth } from './measure-text.ts';
+
+export interface Fitted { readonly text: string; readonly size: number }
+
+/** Shrinks a line until it is no wider than `width` points, but not below `least`; then cuts it and says so with an ellipsis. */
+export function fitText(words: string, width: number, size: number, least: number, weight: Weight = 400): Fitted {
+    const line = cleanText(words).trim();
+    const natural = textWidth(line, size, weight);
+    if (natural <= width) return { text: line, size };
+    const shrunk = Math.floor(size * width / natural * 10) / 10;
+    if (shrunk >= least) return { text: line, size: shrunk };
+    return { text: cutText(line, width, least, weight), size: least };
+}
+
+/** Breaks text into lines of at most `width` points, at spaces but not before a fraction; a word wider than a line is cut. */
+export function wrapText(words: string, width: number, size: number, weight: Weight = 400): readonly string[] {
+    const lines: string[] = [];
+    for (const word of cleanText(words).trim().split(/ (?!\d+\u2044)/u)) {
+        const last = lines.at(-1);
+        const longer = last === undefined ? word : `${last} ${word}`;
+        if (last !== undefined && textWidth(longer, size, weight) <= width) lines[lines.length - 1] = longer;
+        else lines.push(cutText(word, width, size, weight));
+    }
+    return lines;
+}
+
+/** Cuts between whole characters as a reader sees them, never between a letter and its accent. */
+function cutText(line: string, width: number, size: number, weight: Weight): string {
+    if (textWidth(line, size, weight) <= width) return line;
+    let kept = '';
+    for (const { segment } of new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(line)) {
+        if (textWidth(`${kept}${segment}…`, size, weight) > width) break;
+        kept += segment;
+    }
+    return `${kept.trimEnd()}…`;
+}
