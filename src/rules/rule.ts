@@ -24,12 +24,14 @@ export interface Rule {
     readonly check: Checks;
 }
 
-/** What a rule looks at: each stock of the file, each section (a profile with its arguments), each room. */
+/** What a rule looks at: the job said in the file, each stock, each section (a profile with its arguments), each room. */
 export interface Checks {
+    job?(subject: JobSubject, report: Report): void;
     stock?(subject: StockSubject, report: Report): void;
     section?(subject: SectionSubject, report: Report): void;
     room?(subject: RoomSubject, report: Report): void;
 }
+export interface JobSubject { readonly job: JobSettings }
 export interface StockSubject { readonly stock: Stock; readonly job: JobSettings }
 export interface SectionSubject { readonly section: Section; readonly job: JobSettings }
 export interface RoomSubject { readonly layout: Layout; readonly job: JobSettings }

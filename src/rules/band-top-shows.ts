@@ -1,0 +1,57 @@
+import { inches } from '../quantity/rational.ts';
+import { defineRule } from './rule.ts';
+import { bandTop, trimHeightOf } from './support/band.ts';
+import { changed, HALL } from './support/examples.ts';
+import { widthSaidBy, wordsOf } from './support/places.ts';
+import { sizesOf } from './support/words.ts';
+
+/** What the trim laps over the band at least, as over a side. */
+const LAP = inches('3/8');
+
+const withBand = changed(HALL, 'wall north  12\' 10"\n  wall east   9\' 5"', 'wall north  12\' 11 1/2"\n  wall east   9\' 6 1/2"');
+const wrong = changed(changed(withBand, 'stock strip-1x2', 'stock poplar-1x5 { size 1x5 }\nstock strip-1x2'), '    through        north-south\n', `    through        north-south
+    perimeter {
+      kind         band
+      stock        poplar-1x5
+      below-beams  1/2"
+    }
+`);
+
+export const bandTopShows = defineRule({
+    name: 'band-top-shows',
+    severity: 'error',
+    title: 'The band hangs so low that the trim does not cover its upper edge',
+    explanation: `
+The band runs round the walls; its lower edge stands \`below-beams\` under the beams, and the ceiling trim covers its upper
+edge.
+
+    top of the band = depth of the beams + below-beams - height of the band
+
+A band of 5 1/2" whose lower edge is 7 3/4" down has its top 2 1/4" below the ceiling; trim of 1 1/2" leaves 3/4" of bare wall
+showing above it. A lap of less than 3/8" is a **warning**. Take a wider board for the band, or higher trim.`,
+    wrong,
+    right: changed(wrong, 'stock        poplar-1x5', 'stock        poplar-1x6'),
+    basis: 'Geometry of the section; lap of 3/8": common practice, no source.',
+    check: {
+        room({ layout, job }, report) {
+            const band = layout.ceiling?.band;
+            const trim = trimHeightOf(layout);
+            const perimeter = layout.room.grid?.perimeter;
+            const said = widthSaidBy(perimeter);
+            if (!band || !perimeter || !said || trim === undefined) return;
+            const top = bandTop(band);
+            if (top <= 0 || trim - top >= LAP) return;
+            const size = sizesOf(job);
+            const bare = top - trim;
+            const wider = size(band.height.ticks + top + LAP - trim);
+            report({
+                ...wordsOf(said),
+                severity: bare > 0 ? 'error' : 'warning',
+                message: `${bare > 0 ? `${size(bare)} of bare wall shows above the band` : `The trim laps the band only ${size(-bare)}`}: `
+                    + `the band is ${size(band.height.ticks)} high, its lower edge ${size(band.lowerEdge.ticks)} below the ceiling and its top ${size(top)}, and the trim is ${size(trim)} high. `
+                    + `Make the band ${wider} high or more, or the trim ${size(top + LAP)}.`,
+                related: perimeter.belowBeams.said ? [{ at: perimeter.belowBeams.at, message: 'this is how low it hangs' }] : [],
+            });
+        },
+    },
+});

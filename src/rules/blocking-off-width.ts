@@ -1,0 +1,67 @@
+import { defineRule } from './rule.ts';
+import { changed } from './support/examples.ts';
+import { replacing, spelledLike } from './support/fixes.ts';
+import { widthSaidBy, wordsOf } from './support/places.ts';
+import { sizesOf } from './support/words.ts';
+
+const wrong = `edition 1
+
+stock poplar-1x6 { size 1x6 }
+stock poplar-1x8 { size 1x8 }
+
+profile porch-box {
+  blocking { stock poplar-1x6 }
+  spacers {
+    stock   poplar-1x6
+    rip     5 3/8"
+    height  4"
+  }
+  sides { stock poplar-1x8 }
+  bottom { stock poplar-1x6 }
+}
+`;
+
+export const blockingOffWidth = defineRule({
+    name: 'blocking-off-width',
+    severity: 'error',
+    title: 'Spacers and blocking set the sides at two widths',
+    explanation: `
+Above, the blocking holds the sides apart; further down the spacers do. The bottom wants the same width of both.
+
+Blocking of 5 1/2" and spacers of 5 3/8" pull the sides in by 1/16" each at every spacer: a bottom of 5 1/2" binds there, and
+the beam is wasp-waisted. Spacers wider than the blocking by more than the greatest \`gap\` push the sides out, and the gap
+beside the bottom shows.
+
+Rip both to the same width, best at one fence setting. Where the blocking itself does not suit the bottom,
+\`bottom-wont-fit\` or \`bottom-gap-shows\` says so, and this rule is silent until that is mended.`,
+    wrong,
+    right: changed(wrong, '5 3/8"', '5 1/2"'),
+    basis: 'Geometry of the section.',
+    silentAfter: ['too-wide-for-stock'],
+    check: {
+        section({ section, job }, report) {
+            const { profile, spacerWidth, blockingWidth, bottomWidth, fit } = section;
+            const said = widthSaidBy(profile.spacers);
+            const blocking = widthSaidBy(profile.blocking);
+            if (!spacerWidth || !blockingWidth || !said || !blocking || spacerWidth.ticks === blockingWidth.ticks) return;
+            const gap = profile.bottom?.gap.value;
+            if (fit && gap && bottomWidth) {
+                if (fit.ticks < 0 || fit.ticks > gap.most) return;              // the blocking is wrong: the bottom's rules say so
+                const atSpacers = spacerWidth.ticks - bottomWidth.ticks;
+                if (atSpacers >= 0 && atSpacers <= gap.most) return;
+            }
+            const size = sizesOf(job);
+            const off = spacerWidth.ticks - blockingWidth.ticks;
+            const rip = profile.spacers?.rip;
+            const widest = profile.spacers?.stock?.value.width?.value.ticks ?? 0;
+            report({
+                ...wordsOf(said),
+                message: `The spacers ${off < 0 ? 'pull the sides in' : 'push the sides out'} by ${size.fine(Math.abs(off) / 2)} each: they are ${size(spacerWidth.ticks)} wide and the blocking is ${size(blockingWidth.ticks)}`
+                    + `${bottomWidth ? `, for a bottom of ${size(bottomWidth.ticks)}` : ''}. Make both ${size(blockingWidth.ticks)}.`,
+                related: [{ at: blocking.at, message: `the blocking is ${size(blockingWidth.ticks)} wide` }],
+                fixes: rip && blockingWidth.ticks <= widest
+                    ? replacing(rip, spelledLike(rip.value, blockingWidth.ticks, job), `Rip the spacers to ${size(blockingWidth.ticks)}`) : [],
+            });
+        },
+    },
+});

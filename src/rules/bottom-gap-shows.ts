@@ -1,0 +1,81 @@
+import type { Section } from '../ceiling/model.ts';
+import type { Fix } from '../findings/finding.ts';
+import type { JobSettings } from '../job/model.ts';
+import { inches } from '../quantity/rational.ts';
+import { defineRule } from './rule.ts';
+import { changed } from './support/examples.ts';
+import { replacing, spelledLike } from './support/fixes.ts';
+import { widthSaidBy, wordsOf } from './support/places.ts';
+import { sizesOf } from './support/words.ts';
+
+/** From here on everybody sees it, whatever gap the profile allows. */
+const SHOWS = inches('1/16');
+
+const wrong = `edition 1
+
+stock poplar-1x6 { size 1x6 }
+stock poplar-1x8 { size 1x8 }
+
+profile porch-box {
+  blocking { stock poplar-1x6 }
+  sides { stock poplar-1x8 }
+  bottom {
+    stock  poplar-1x6
+    rip    5 3/8"
+  }
+}
+`;
+
+export const bottomGapShows = defineRule({
+    name: 'bottom-gap-shows',
+    severity: 'warning',
+    title: 'The bottom is so narrow that the gap beside it shows',
+    explanation: `
+The play between the bottom and the sides, in all, may be what \`gap\` allows: 0" to 1/32" where nothing else is said, which
+is 1/64" a side. More shows as a dark line beside the bottom, and a groove does not hide it.
+
+A bottom of 5 3/8" in a channel of 5 1/2" leaves 1/8": 1/16" on each side. Over 1/16" in all (and over the gap that is
+asked for) it is an **error**.
+
+Rip the bottom to the channel less the least gap, or block with a narrower board.`,
+    wrong,
+    right: changed(wrong, '5 3/8"', '5 1/2"'),
+    basis: 'Play of 0" to 1/32" in all, and over 1/16" shows: common practice, no source.',
+    check: {
+        section({ section, job }, report) {
+            const { fit, innerWidth, bottomWidth, profile } = section;
+            const said = widthSaidBy(profile.bottom);
+            if (!fit || !innerWidth || !bottomWidth || !profile.bottom || !said) return;
+            const { least, most } = profile.bottom.gap.value;
+            if (fit.ticks <= most) return;
+            const size = sizesOf(job);
+            const blocking = widthSaidBy(profile.blocking);
+            const right = innerWidth.ticks - least;
+            report({
+                ...wordsOf(said),
+                severity: fit.ticks > Math.max(most, SHOWS) ? 'error' : 'warning',
+                message: `${size.fine(fit.ticks / 2)} of gap shows on each side of the bottom: it is ${size(bottomWidth.ticks)} wide in a channel of ${size(innerWidth.ticks)}, `
+                    + `and ${size.fine(most / 2)} a side is the most. ${advice(section, job)}`,
+                related: blocking ? [{ at: blocking.at, message: `the channel is ${size(innerWidth.ticks)} wide` }] : [],
+                fixes: fixes(section, right, job),
+            });
+        },
+    },
+});
+
+/** A bottom that is as wide as its stock cannot be ripped wider: then it is the blocking that is too wide. */
+function advice({ profile, bottomWidth, innerWidth }: Section, job: JobSettings): string {
+    if (!profile.bottom || !bottomWidth || !innerWidth) return '';
+    const size = sizesOf(job);
+    const { least } = profile.bottom.gap.value;
+    return profile.bottom.rip
+        ? `Rip it to ${size(innerWidth.ticks - least)}, or block with a ${size(bottomWidth.ticks + least)} board.`
+        : `Rip the blocking and the spacers to ${size(bottomWidth.ticks + least)}, or take the bottom from a wider board.`;
+}
+
+function fixes({ profile }: Section, width: number, job: JobSettings): Fix[] {
+    const bottom = profile.bottom;
+    const widest = bottom?.stock?.value.width?.value.ticks;
+    if (!bottom?.rip || widest === undefined || width > widest) return [];
+    return replacing(bottom.rip, spelledLike(bottom.rip.value, width, job), `Rip the bottom to ${sizesOf(job)(width)}`);
+}

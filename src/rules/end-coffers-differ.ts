@@ -1,0 +1,74 @@
+import type { Ceiling, Line, Run } from '../ceiling/model.ts';
+import type { Fix } from '../findings/finding.ts';
+import type { JobSettings, Spacing } from '../job/model.ts';
+import { inches } from '../quantity/rational.ts';
+import { roundTo } from '../quantity/round.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import { defineRule } from './rule.ts';
+import { changed, HALL } from './support/examples.ts';
+import { replacing, spelled } from './support/fixes.ts';
+import { spacingSaidBy, wordsOf } from './support/places.ts';
+import { alongWall, sizesOf } from './support/words.ts';
+
+/** Coffers that differ by no more than this pass as equal. */
+const PASSES = inches('1/16');
+
+const wrong = changed(HALL, 'coffers-north  3', 'lines-north    51 1/4", 102 3/4"');
+
+export const endCoffersDiffer = defineRule({
+    name: 'end-coffers-differ',
+    severity: 'hint',
+    title: 'Lines at equal centers leave the outer coffers of another size',
+    explanation: `
+Lines at equal centers do not make equal coffers: an outer coffer ends at the band or the wall, where there is no half of a
+beam. To make the coffers equal, the clear lengths between the faces have to be equal.
+
+Three lines of 7" at centers 55", 110" and 165" in 220", inside a band of 3/4", leave 50 3/4" outside and 48" inside: the outer
+coffers are 2 3/4" wider. \`coffers-north 4\` makes all of them 49 3/8".`,
+    wrong,
+    right: changed(wrong, '51 1/4", 102 3/4"', '50 1/2", 103 1/2"'),
+    basis: 'Arithmetic; coffers equal within 1/16": common practice, no source.',
+    check: {
+        room({ layout: { ceiling }, job }, report) {
+            for (const run of ceiling ? [ceiling.across, ceiling.down] : []) {
+                const said = spacingSaidBy(run.spacing);
+                const [outer, inner] = [run.coffers[0], run.coffers[1]];
+                if (!ceiling || !said || run.spacing.by !== 'lines' || outer === undefined || inner === undefined) continue;
+                if (!atEqualCenters(run) || Math.abs(outer - run.coffers.at(-1)!) > PASSES || Math.abs(outer - inner) <= PASSES) continue;
+                const size = sizesOf(job);
+                const equal = (run.end - run.start - run.lines.reduce((sum, line) => sum + line.high - line.low, 0)) / run.coffers.length;
+                report({
+                    ...wordsOf(said),
+                    message: `Outer coffers ${size(Math.abs(outer - inner))} ${outer > inner ? 'wider' : 'narrower'} ${alongWall(run.along)}: ${size(outer)} outside and ${size(inner)} inside. `
+                        + `Equal coffers would be ${size(roundTo(Math.round(equal), job.cutTo.value))}.`,
+                    fixes: moveLines(run, run.spacing, ceiling, job),
+                });
+            }
+        },
+    },
+});
+
+const centerOf = (line: Line): Ticks => (line.low + line.high) / 2;
+
+function atEqualCenters({ lines }: Run): boolean {
+    const steps = lines.slice(1).map((line, i) => centerOf(line) - centerOf(lines[i]!));
+    return steps.length > 0 && steps.every(step => Math.abs(step - steps[0]!) <= PASSES);
+}
+
+/** Every center moved to where it makes the coffers equal, to the resolution of the tape. */
+function moveLines(run: Run, spacing: Extract<Spacing, { by: 'lines' }>, ceiling: Ceiling, job: JobSettings): Fix[] {
+    const wall = run.along === 'east-west' ? ceiling.width : ceiling.length;
+    const fromFar = spacing.from.value.includes(run.along === 'east-west' ? 'east' : 'south');
+    const clear = run.end - run.start - run.lines.reduce((sum, line) => sum + line.high - line.low, 0);
+    let before = 0;
+    const edits = run.lines.map((line, i) => {
+        const width = line.high - line.low;
+        const center = run.start + clear * (i + 1) / run.coffers.length + before + width / 2;
+        before += width;
+        const from = (position: Ticks): Ticks => fromFar ? wall - position : position;
+        const given = spacing.centers.find(one => Math.abs(one.value - from(centerOf(line))) <= 1);
+        return replacing(given, spelled(roundTo(Math.round(from(center)), job.cutTo.value), job), '').at(0)?.edits[0];
+    });
+    const all = edits.filter(edit => edit !== undefined);
+    return all.length === run.lines.length ? [{ title: 'Move the lines so that the coffers are equal', edits: all, preferred: true }] : [];
+}

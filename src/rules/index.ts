@@ -1,0 +1,57 @@
+import { allowUnused } from './allow-unused.ts';
+import { badCount } from './bad-count.ts';
+import { bandHitsCeiling } from './band-hits-ceiling.ts';
+import { bandTopShows } from './band-top-shows.ts';
+import { bitCrept } from './bit-crept.ts';
+import { blockingOffWidth } from './blocking-off-width.ts';
+import { bottomGapShows } from './bottom-gap-shows.ts';
+import { bottomWontFit } from './bottom-wont-fit.ts';
+import { cleatOffGauge } from './cleat-off-gauge.ts';
+import { cleatOffStock } from './cleat-off-stock.ts';
+import { cleatsCrowdChannel } from './cleats-crowd-channel.ts';
+import { depthsDiffer } from './depths-differ.ts';
+import { depthsNearlyEqual } from './depths-nearly-equal.ts';
+import { endCoffersDiffer } from './end-coffers-differ.ts';
+import { gridDoesntClose } from './grid-doesnt-close.ts';
+import { grooveLeavesNoLip } from './groove-leaves-no-lip.ts';
+import { grooveTooHighForBottom } from './groove-too-high-for-bottom.ts';
+import { grooveWontTurn } from './groove-wont-turn.ts';
+import { groovesDontMeet } from './grooves-dont-meet.ts';
+import { linesOverlap } from './lines-overlap.ts';
+import { longerThanTheBoard } from './longer-than-the-board.ts';
+import { nailShows } from './nail-shows.ts';
+import { nailWontHold } from './nail-wont-hold.ts';
+import { noCofferSizeFits } from './no-coffer-size-fits.ts';
+import { notPositive } from './not-positive.ts';
+import { notSupportedLayout } from './not-supported-layout.ts';
+import { pressAddsUp } from './press-adds-up.ts';
+import { requireFails } from './require-fails.ts';
+import { roomNotRectangular } from './room-not-rectangular.ts';
+import { roundingLeftOver } from './rounding-left-over.ts';
+import type { Rule } from './rule.ts';
+import { runPinchesChannel } from './run-pinches-channel.ts';
+import { sideMissesBlocking } from './side-misses-blocking.ts';
+import { slotsWontFit } from './slots-wont-fit.ts';
+import { spacerHitsCleat } from './spacer-hits-cleat.ts';
+import { spliceInSight } from './splice-in-sight.ts';
+import { thicknessMismatchAtMiter } from './thickness-mismatch-at-miter.ts';
+import { tooManyCoffers } from './too-many-coffers.ts';
+import { tooWideForStock } from './too-wide-for-stock.ts';
+import { trimWontCover } from './trim-wont-cover.ts';
+import { unknownLine } from './unknown-line.ts';
+
+/** Every rule of the checker, by name. */
+export const RULES: readonly Rule[] = [
+    allowUnused, badCount, bandHitsCeiling, bandTopShows, bitCrept, blockingOffWidth, bottomGapShows, bottomWontFit,
+    cleatOffGauge, cleatOffStock, cleatsCrowdChannel, depthsDiffer, depthsNearlyEqual, endCoffersDiffer, gridDoesntClose,
+    grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn, groovesDontMeet, linesOverlap, longerThanTheBoard,
+    nailShows, nailWontHold, noCofferSizeFits, notPositive, notSupportedLayout, pressAddsUp, requireFails,
+    roomNotRectangular, roundingLeftOver, runPinchesChannel, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
+    spliceInSight, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, unknownLine,
+];
+
+const byName = new Map(RULES.map(rule => [rule.name, rule]));
+
+export function ruleNamed(name: string): Rule | undefined {
+    return byName.get(name);
+}

@@ -1,0 +1,42 @@
+import { defineRule } from './rule.ts';
+import { changed, HALL } from './support/examples.ts';
+import { replacing } from './support/fixes.ts';
+import { troublesOf } from './support/troubles.ts';
+import { sizesOf } from './support/words.ts';
+
+const wrong = changed(changed(HALL, 'stock poplar-1x4 { size 1x4 }', `stock poplar-1x4 {
+  size     1x4
+  lengths  6', 8'
+}`), 'through        north-south', `through        north-south
+    splices        where-said`);
+
+export const longerThanTheBoard = defineRule({
+    name: 'longer-than-the-board',
+    severity: 'error',
+    title: 'A piece is longer than any board it could be cut from',
+    explanation: `
+A piece in one length needs a board that is longer by the end trim, that the yard sells, and that may come into the house
+(\`longest-board\`).
+
+A bottom of 9' 5" from boards of at most 8', less 1" of end trim, is 1' 6" too long. Where the grid says \`splices
+on-crossings\` what runs through is spliced on a crossing; else say a splice, buy longer boards, or let the other direction run
+through.`,
+    wrong,
+    right: changed(wrong, 'where-said', 'on-crossings'),
+    basis: 'Lengths as the stock says them.',
+    check: {
+        room({ layout, job }, report) {
+            const size = sizesOf(job);
+            for (const { part, where, length, longest, at } of troublesOf(layout, 'longer-than-the-board')) {
+                const splices = layout.room.grid?.splices;
+                const undecided = splices?.value === 'where-said';
+                report({
+                    at,
+                    message: `The ${part} (${where}) is ${size(length - longest)} too long to come in one piece: it is ${size(length)}, and ${size(longest)} is the longest to be had. `
+                        + (undecided ? 'Splice it on a crossing, or say where.' : 'Buy longer boards, or break the line.'),
+                    fixes: undecided ? replacing(splices, 'on-crossings', 'Splice on the crossings') : [],
+                });
+            }
+        },
+    },
+});

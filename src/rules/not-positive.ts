@@ -1,0 +1,69 @@
+import { cutStep } from '../ceiling/limits.ts';
+import type { Trouble } from '../ceiling/model.ts';
+import type { JobSettings, Profile, Stock } from '../job/model.ts';
+import { sameSource, type Given, type Source } from '../provenance/source.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import { defineRule, type Found } from './rule.ts';
+import { changed, HALL } from './support/examples.ts';
+import { profileTroublesOf, troublesOf } from './support/troubles.ts';
+import { capitalized, sizesOf } from './support/words.ts';
+
+export const notPositive = defineRule({
+    name: 'not-positive',
+    severity: 'error',
+    title: 'A length that has to be more than nothing is not',
+    explanation: `
+A wall, a board, the height of a spacer: none of them can be 0" or less. \`wall east 0"\` leaves no room to lay out. What the
+sides are held down, or a bottom is pressed, may be 0", but not less.
+
+What follows from such a length is not said: mend it, and the rest is looked at again.`,
+    wrong: changed(HALL, 'wall east   9\' 5"', 'wall east   0"'),
+    right: HALL,
+    basis: 'Arithmetic.',
+    check: {
+        job({ job }, report) {
+            const found = finder(job);
+            const troubles: Trouble[] = [];
+            cutStep(job, troubles);
+            for (const trouble of troubles) if (trouble.kind === 'not-positive') report(found(trouble.what, trouble.ticks, trouble.at));
+            const { longestBoard, kerf, endTrim, cutTolerance } = job;
+            if (longestBoard && !(longestBoard.value > 0)) report(found('the longest board', longestBoard.value, longestBoard.at));
+            const maybeNothing: [string, Given<Ticks> | undefined][] = [['the kerf', kerf], ['the end trim', endTrim], ['the cut tolerance', cutTolerance]];
+            for (const [what, given] of maybeNothing) if (given && given.value < 0) report(found(what, given.value, given.at));
+        },
+        stock({ stock, job }, report) {
+            const found = finder(job);
+            const { width, thickness, lengths, name } = stock;
+            if (width && !(width.value.ticks > 0)) report(found(`the width of ${name}`, width.value.ticks, width.at));
+            if (thickness && !(thickness.value.ticks > 0)) report(found(`the thickness of ${name}`, thickness.value.ticks, thickness.at));
+            for (const { value, at } of lengths) if (!(value > 0)) report(found(`a length of ${name}`, value, at));
+        },
+        section({ section, job }, report) {
+            const found = finder(job);
+            for (const { what, ticks, at } of profileTroublesOf(section, 'not-positive')) {
+                if (!stocksOf(section.profile).some(stock => isSaidOf(stock, at))) report(found(what, ticks, at));
+            }
+        },
+        room({ layout, job }, report) {
+            const found = finder(job);
+            const band = layout.room.grid?.perimeter?.stock?.value;
+            for (const { what, ticks, at } of troublesOf(layout, 'not-positive')) {
+                if (!(band && isSaidOf(band, at)) && !sameSource(at, job.cutTo.at)) report(found(what, ticks, at));
+            }
+        },
+    },
+});
+
+function finder(job: JobSettings): (what: string, ticks: Ticks, at: Source) => Found {
+    const size = sizesOf(job);
+    return (what, ticks, at) => ({ at, message: `${capitalized(what)} cannot be ${size(ticks)}${ticks < 0 ? ', which is less than nothing' : ''}.` });
+}
+
+/** A stock's own size is wrong once, where the stock is, and not at everything that is cut from it. */
+function isSaidOf(stock: Stock, at: Source): boolean {
+    return [stock.width, stock.thickness].some(given => given && sameSource(given.at, at));
+}
+
+function stocksOf({ blocking, spacers, sides, cleats, bottom, trim }: Profile): Stock[] {
+    return [blocking, spacers, sides, cleats, bottom, trim].flatMap(part => part?.stock?.value ?? []);
+}

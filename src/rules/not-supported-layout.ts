@@ -1,0 +1,44 @@
+import { cutStep } from '../ceiling/limits.ts';
+import type { Trouble } from '../ceiling/model.ts';
+import { sameSource } from '../provenance/source.ts';
+import { defineRule, type Found } from './rule.ts';
+import { changed, HALL } from './support/examples.ts';
+import { profileTroublesOf, troublesOf } from './support/troubles.ts';
+
+const wrong = changed(HALL, 'through        north-south', `through        north-south
+    perimeter {
+      kind   half-beam
+      width  2 1/2"
+    }`);
+
+export const notSupportedLayout = defineRule({
+    name: 'not-supported-layout',
+    severity: 'error',
+    title: 'A ceiling that can be written down but is not computed yet',
+    explanation: `
+The language can say more than the program can lay out today. What it cannot compute it does not guess: no piece is cut for
+such a room, and this says which words are the reason and what can be computed instead.
+
+A half beam of 2 1/2" round the walls is not computed yet; a band is, and so is nothing round the walls.`,
+    wrong,
+    right: changed(wrong, `      kind   half-beam
+      width  2 1/2"`, '      kind   none'),
+    basis: 'A limit of the program.',
+    check: {
+        job({ job }, report) {
+            const troubles: Trouble[] = [];
+            cutStep(job, troubles);
+            for (const trouble of troubles) if (trouble.kind === 'not-supported') report(found(trouble));
+        },
+        section({ section }, report) {
+            for (const trouble of profileTroublesOf(section, 'not-supported')) report(found(trouble));
+        },
+        room({ layout, job }, report) {
+            for (const trouble of troublesOf(layout, 'not-supported')) if (!sameSource(trouble.at, job.cutTo.at)) report(found(trouble));
+        },
+    },
+});
+
+function found({ what, instead, at }: Extract<Trouble, { kind: 'not-supported' }>): Found {
+    return { at, message: `Not computed yet: ${what}. Computed is ${instead}.` };
+}

@@ -1,0 +1,65 @@
+import type { Ceiling, Line } from '../ceiling/model.ts';
+import { inches } from '../quantity/rational.ts';
+import { roundDown } from '../quantity/round.ts';
+import { defineRule } from './rule.ts';
+import { changed, HALL } from './support/examples.ts';
+import { replacing, spelled } from './support/fixes.ts';
+import { spacingSaidBy, wordsOf } from './support/places.ts';
+import { linesNamed, sizesOf } from './support/words.ts';
+
+/** What bottoms may press in one run, all of them together. */
+const MOST = inches('1/16');
+const STEP = inches('1/128');
+
+const wrong = changed(HALL, 'bottom { stock poplar-1x4 }', `bottom {
+    stock  poplar-1x4
+    press  1/32"
+  }`);
+
+export const pressAddsUp = defineRule({
+    name: 'press-adds-up',
+    severity: 'warning',
+    title: 'Bottoms cut long to press their joints add up to too much in one run',
+    explanation: `
+A bottom cut a little long (\`press\`) closes its end joints. In one run the pieces add up: more than 1/16" in all bows the
+last one, or drives the lines apart.
+
+Three bottoms, each 1/32" long, press 3/32" in the run. 1/64" each is 3/64".`,
+    wrong,
+    right: changed(wrong, '1/32"', '1/64"'),
+    basis: '1/32" a piece, not over 1/16" a run: common practice, no source.',
+    check: {
+        room({ layout: { ceiling }, job }, report) {
+            const size = sizesOf(job);
+            for (const { lines, pieces } of runsOf(ceiling)) {
+                const press = lines[0]!.section.profile.bottom?.press;
+                const run = ceiling && (lines[0]!.runs === 'east-west' ? ceiling.across : ceiling.down);
+                const said = run && spacingSaidBy(run.spacing);
+                if (!press || !said || pieces < 2 || pieces * press.value <= MOST) continue;
+                const right = roundDown(MOST / pieces, STEP);
+                report({
+                    ...wordsOf(said),
+                    message: `The bottoms of ${linesNamed(lines.map(line => line.name))} press ${size(pieces * press.value)} in one run: ${pieces} pieces, each cut ${size(press.value)} long. `
+                        + `${size(MOST)} in all is the most: ${size(right)} each.`,
+                    related: [{ at: press.at, message: `each bottom is cut ${size(press.value)} long` }],
+                    // in another file the same detail may serve rooms with shorter runs
+                    fixes: press.at.uri === said.at.uri ? replacing(press, spelled(right, job), `Press ${size(right)} each`) : [],
+                });
+            }
+        },
+    },
+});
+
+/** Lines of one detail whose bottoms stand in equally many pieces, one group a direction. */
+function runsOf(ceiling: Ceiling | undefined): { lines: Line[]; pieces: number }[] {
+    const groups = new Map<string, { lines: Line[]; pieces: number }>();
+    for (const line of ceiling?.lines ?? []) {
+        const crossed = line.runs === 'east-west' ? ceiling!.across.lines.length : ceiling!.down.lines.length;
+        const pieces = (line.through ? line.splices.length : crossed) + 1;
+        const key = `${line.runs} ${pieces} ${line.section.profile.key}`;
+        const group = groups.get(key);
+        if (group) group.lines.push(line);
+        else groups.set(key, { lines: [line], pieces });
+    }
+    return [...groups.values()];
+}

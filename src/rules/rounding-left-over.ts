@@ -1,0 +1,58 @@
+import type { Run } from '../ceiling/model.ts';
+import { inches } from '../quantity/rational.ts';
+import { roundTo } from '../quantity/round.ts';
+import { defineRule } from './rule.ts';
+import { changed, HALL } from './support/examples.ts';
+import { adding } from './support/fixes.ts';
+import { spacingSaidBy, wordsOf } from './support/places.ts';
+import { alongWall, counted, sizesOf } from './support/words.ts';
+
+/** More than this in one run, or between two coffers, is seen. */
+const SEEN = inches('1/16');
+
+const wrong = changed(HALL, 'wall north  12\' 10"', 'wall north  12\' 10 1/32"');
+
+export const roundingLeftOver = defineRule({
+    name: 'rounding-left-over',
+    severity: 'hint',
+    title: 'Equal coffers, cut to the tape, leave something over in the run',
+    explanation: `
+Equal pieces are cut at one stop, so all of them are rounded alike, to \`cut-to\` (1/32" where nothing else is said). What that
+leaves over in the run has to go somewhere: \`residue\` says whether the outer coffers take it, or the band, or whether the
+coffers differ by a step (\`spread\`).
+
+Three coffers in 161" are 53 2/3" each. Cut at 53 21/32" they leave 1/32" over. As long as the grid does not say \`residue\` that
+is a **hint**, and a **warning** over 1/16". Where it does, it is silent unless coffers then differ by more than 1/16".`,
+    wrong,
+    right: changed(wrong, '    through        north-south', '    through        north-south\n    residue        outer-coffers'),
+    basis: 'Coffers equal within 1/16": common practice, no source.',
+    check: {
+        room({ layout: { ceiling, room }, job }, report) {
+            const grid = room.grid;
+            for (const run of ceiling && grid ? [ceiling.across, ceiling.down] : []) {
+                const { ticks, place, cutCoffers } = run.residue;
+                const said = spacingSaidBy(run.spacing);
+                const apart = Math.max(...cutCoffers) - Math.min(...cutCoffers);
+                if (!grid || !said || ticks === 0 || run.spacing.by === 'lines' || (grid.residue.said && apart <= SEEN)) continue;
+                const size = sizesOf(job);
+                const cut = roundTo(run.coffers[0] ?? 0, job.cutTo.value);
+                report({
+                    ...wordsOf(said),
+                    severity: Math.abs(ticks) > SEEN ? 'warning' : 'hint',
+                    message: `${counted(cutCoffers.length, 'coffer')} cut at ${size(cut)} leave ${size.fine(Math.abs(ticks))} ${ticks > 0 ? 'over' : 'too little'} ${alongWall(run.along)}. `
+                        + `${placedIn(run, size)} Say \`residue\` to have it so or otherwise.`,
+                    fixes: (['outer-coffers', 'band'] as const).filter(where => where !== 'band' || ceiling?.band)
+                        .flatMap(where => adding(grid, `residue ${where}`, where === 'band' ? 'Let the band take it' : 'Let the outer coffers take it').map(fix => ({ ...fix, preferred: where === place }))),
+                });
+            }
+        },
+    },
+});
+
+function placedIn({ residue: { place, cutCoffers, rest } }: Run, size: ReturnType<typeof sizesOf>): string {
+    switch (place) {
+        case 'outer-coffers': return `The outer coffers take it: they are cut at ${size(cutCoffers[0] ?? 0)}${cutCoffers.at(-1) === cutCoffers[0] ? '' : ` and ${size(cutCoffers.at(-1) ?? 0)}`}.`;
+        case 'band': return `The band takes ${size.fine(Math.abs(rest))}.`;
+        case 'spread': return 'It is spread over the coffers, which differ by a step.';
+    }
+}

@@ -1,0 +1,76 @@
+import type { Run } from '../ceiling/model.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import { defineRule } from './rule.ts';
+import { changed, HALL } from './support/examples.ts';
+import { spacingSaidBy, wordsOf } from './support/places.ts';
+import { alongWall, linesNamed, sizesOf } from './support/words.ts';
+
+const wrong = `${changed(HALL, 'edition 1\n', `edition 1
+
+job "Ferry Road 3" {
+  cut-tolerance  1/64"
+}
+`)}`;
+
+export const runPinchesChannel = defineRule({
+    name: 'run-pinches-channel',
+    severity: 'warning',
+    title: 'Errors in the lengths of the sides pinch or open the channels they run up to',
+    explanation: `
+Along a run n lines stand between n + 1 coffers, and from wall to wall nothing gives. Sides that are cut a little long push
+the sides of the lines they end at together, and the n channels share what the n + 1 coffers have too much. With a
+crosscut that may be off by t (\`cut-tolerance\`):
+
+    at worst             (n + 1) t / n               all cuts off the same way
+    root-sum-square      t sqrt(k1² + k2² + ...) / n
+
+Pieces cut at one stop setting are off together: each k is how many coffers of the run share one setting. The sides of the
+two end coffers have one miter less than the others, so they are a setting of their own.
+
+Three coffers, two lines, t = 1/64": at worst each channel is 3 x 1/64" / 2 = 0.023" narrower or wider, 0.017" as
+root-sum-square (k = 2 and 1). A bottom without play binds; with a play of 1/32" it still goes in. Rip the bottoms narrower by
+that, or fit the first bay dry and set the stop again.`,
+    wrong,
+    right: changed(changed(wrong, 'cut-tolerance  1/64"', 'cut-tolerance  1/128"'), 'bottom { stock poplar-1x4 }', 'bottom {\n    stock  poplar-1x4\n    rip    3 31/64"\n  }'),
+    basis: 'Arithmetic; that the channels share the error evenly is common practice, no source.',
+    check: {
+        room({ layout: { ceiling }, job }, report) {
+            const t = job.cutTolerance;
+            if (!ceiling || !t || !(t.value > 0)) return;
+            for (const [run, crossing] of [[ceiling.across, ceiling.down], [ceiling.down, ceiling.across]] as const) {
+                const said = spacingSaidBy(run.spacing);
+                if (!said || crossing.lines.length === 0 || run.lines.length === 0) continue;      // no sides along the run, or no channel across it
+                const { worst, usual } = shareOfEach(run, t.value);
+                const pinched = run.lines.filter(({ section }) => section.fit.ticks >= 0 && section.fit.ticks < worst);
+                const opened = run.lines.filter(({ section: { fit, profile } }) => fit.ticks <= mostOf(profile) && fit.ticks + worst > mostOf(profile));
+                const lines = pinched.length > 0 ? pinched : opened;
+                if (lines.length === 0) continue;
+                const size = sizesOf(job);
+                const count = run.coffers.length;
+                const fits = lines.map(line => line.section.fit.ticks);
+                const play = size(pinched.length > 0 ? Math.min(...fits) : Math.max(...fits));
+                report({
+                    ...wordsOf(said),
+                    message: `Sides cut ${size.fine(t.value)} long or short ${alongWall(run.along)} pinch or open the channels of ${linesNamed(run.lines.map(line => line.name))}: `
+                        + `${count} x ${size.fine(t.value)} / ${run.lines.length} = ${size.fine(worst)} each at worst, ${size.fine(usual)} as root-sum-square, `
+                        + (pinched.length > 0
+                            ? `and the bottom of ${linesNamed(lines.map(line => line.name))} has ${play} of play. Leave it ${size.fine(worst)}, or fit the first bay dry and set the stop again.`
+                            : `and the gap beside the bottom of ${linesNamed(lines.map(line => line.name))} is ${play} already. Leave less, or fit the first bay dry and set the stop again.`),
+                    related: [{ at: t.at, message: `crosscuts may be off by ${size.fine(t.value)}` }],
+                });
+            }
+        },
+    },
+});
+
+const mostOf = (profile: Run['lines'][number]['section']['profile']): Ticks => profile.bottom?.gap.value.most ?? Infinity;
+
+/** What one channel of the run gains or loses, in ticks. */
+function shareOfEach({ lines, coffers, residue }: Run, t: Ticks): { worst: number; usual: number } {
+    const settings = new Map<string, number>();
+    residue.cutCoffers.forEach((size, i) => {
+        const setting = `${size} ${i === 0 || i === coffers.length - 1 ? 'end' : 'inner'}`;
+        settings.set(setting, (settings.get(setting) ?? 0) + 1);
+    });
+    return { worst: coffers.length * t / lines.length, usual: t * Math.hypot(...settings.values()) / lines.length };
+}

@@ -1,0 +1,86 @@
+import type { Layout } from '../ceiling/model.ts';
+import { compareFindings, type Finding } from '../findings/finding.ts';
+import type { FileContent } from '../job/file.ts';
+import type { JobSettings, Profile, Stock } from '../job/model.ts';
+import { sameSource, type Source } from '../provenance/source.ts';
+import { withAllowances } from './allowances.ts';
+import { RULES } from './index.ts';
+import type { Checks, Report } from './rule.ts';
+import { foundIn, foundInherited, ownSection, type Located } from './sections.ts';
+import { isOneOf, moved, sitesOf, useOf, usesOf } from './sites.ts';
+
+/**
+ * Everything the rules find in one file, in the order of the text; what a comment allows is marked so.
+ *
+ * One cause, one error, and each file shows only what stands in it:
+ * - a profile's findings are those of its defaults, and stand in its own file. A profile that varies another one, or a room
+ *   that uses one, repeats none of them;
+ * - what comes about only through arguments, or through a room, stands at the argument or the `beams` that bring it about,
+ *   with the place in the profile as related place.
+ *
+ * Never throws on a job that is only half known: rules skip what is undefined.
+ */
+export function runRules(file: FileContent, layouts: readonly Layout[]): Finding[] {
+    const located = [
+        ...file.job.at?.uri === file.uri ? inJob(file.job) : [],
+        ...file.stocks.flatMap(stock => inStock(stock, file.job)),
+        ...file.profiles.flatMap(profile => inProfile(profile, file)),
+    ].map(one => findingOf(one));
+    const inRooms = layouts.flatMap(layout => inRoom(layout, file).map(one => findingOf(one, layout.room.name)));
+    const findings = once([...located, ...inRooms]).filter(finding => finding.at.uri === file.uri);
+    return [...withAllowances(findings, file)].sort(compareFindings);
+}
+
+function inJob(job: JobSettings): Located[] {
+    return gather((check, report) => check.job?.({ job }, report));
+}
+
+function inStock(stock: Stock, job: JobSettings): Located[] {
+    return gather((check, report) => check.stock?.({ stock, job }, report));
+}
+
+/** What is wrong with a profile's defaults, and is not wrong with the profile it varies too. */
+function inProfile(profile: Profile, { uri, job }: FileContent): Located[] {
+    const base = profile.variesFrom;
+    const isOwn = (at: Source): boolean => at.uri === uri && !(base && isOneOf(sitesOf(base), at));
+    return foundIn(ownSection(profile), job)
+        .filter(one => !foundInherited(one, base, job))
+        .map(one => moved(one, isOwn, at => at.uri === uri, profile.at));
+}
+
+function inRoom(layout: Layout, { uri }: FileContent): Located[] {
+    const { room } = layout;
+    const uses = usesOf(layout);
+    const located = uses.flatMap(({ section, profile, at, heldDown, isOwn }) => {
+        if (!heldDown && profile.isDefault) return [];                                   // its own file says it
+        const base = heldDown ? profile : profile.variesFrom;
+        return foundIn(section, room.job).filter(one => !foundInherited(one, base, room.job)).map(one => moved(one, isOwn, isOwn, at));
+    });
+    if (room.broken) return located;
+    const sites = uses.map(use => sitesOf(use.profile));
+    const isOwn = (at: Source): boolean => at.uri === uri && !sites.some(set => isOneOf(set, at));
+    const ofRoom = gather((check, report) => check.room?.({ layout, job: room.job }, report));
+    return [...located, ...ofRoom.map(one => moved(one, isOwn, isOwn, useOf(uses, one.at)?.at ?? room.at))];
+}
+
+/** Runs one kind of check of every rule. */
+function gather(run: (check: Checks, report: Report) => void): Located[] {
+    const located: Located[] = [];
+    for (const rule of RULES) run(rule.check, found => located.push({ rule, ...found }));
+    return located;
+}
+
+function findingOf({ rule, at, message, severity, related, fixes }: Located, room?: string): Finding {
+    return { rule: rule.name, severity: severity ?? rule.severity, at, message, related: related ?? [], fixes: fixes ?? [], ...room !== undefined && { room } };
+}
+
+/** The same words about the same place, found on two ways, are one finding. */
+function once(findings: readonly Finding[]): Finding[] {
+    const kept = new Map<string, Finding[]>();
+    return findings.filter(finding => {
+        const same = kept.get(finding.rule) ?? [];
+        if (same.some(other => other.message === finding.message && sameSource(other.at, finding.at))) return false;
+        kept.set(finding.rule, [...same, finding]);
+        return true;
+    });
+}

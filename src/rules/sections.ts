@@ -1,0 +1,76 @@
+import type { Section } from '../ceiling/model.ts';
+import { sectionOf } from '../ceiling/section.ts';
+import type { JobSettings, Profile } from '../job/model.ts';
+import { sameSource, type Source } from '../provenance/source.ts';
+import { RULES } from './index.ts';
+import type { Found, Rule } from './rule.ts';
+
+/** What a check found, and the rule it is. */
+export interface Located extends Found { readonly rule: Rule }
+
+/** The section of a profile as it is, without a line's own held-down. */
+export function ownSection(profile: Profile): Section {
+    let section = sections.get(profile);
+    if (!section) sections.set(profile, section = sectionOf(profile));
+    return section;
+}
+
+/**
+ * Everything wrong with a section, what follows from something else left away. Kept by profile and job, which stay the
+ * same objects while a room that uses them is being edited.
+ */
+export function foundIn(section: Section, job: JobSettings): readonly Located[] {
+    if (section.heldDown !== section.profile.sides?.heldDown) return causes(look(section, job));
+    let ofJob = kept.get(section.profile);
+    if (!ofJob) kept.set(section.profile, ofJob = new WeakMap());
+    let located = ofJob.get(job);
+    if (!located) ofJob.set(job, located = causes(look(section, job)));
+    return located;
+}
+
+/** Whether one of the profiles that this one varies has the same wrong at the same words: then it is said there. */
+export function foundInherited(one: Located, base: Profile | undefined, job: JobSettings): boolean {
+    for (let profile = base; profile; profile = profile.variesFrom) {
+        const there = foundIn(ownSection(profile), jobAt(profile, job));
+        if (there.some(other => other.rule === one.rule && sameSource(other.at, one.at))) return true;
+    }
+    return false;
+}
+
+const sections = new WeakMap<Profile, Section>();
+const kept = new WeakMap<Profile, WeakMap<JobSettings, readonly Located[]>>();
+
+function look(section: Section, job: JobSettings): Located[] {
+    const located: Located[] = [];
+    for (const rule of RULES) rule.check.section?.({ section, job }, found => located.push({ rule, ...found }));
+    return located;
+}
+
+/** One cause, one error. */
+function causes(located: readonly Located[]): Located[] {
+    const impossible = located.filter(({ rule }) => rule.name === 'not-positive');
+    if (impossible.length > 0) return impossible;
+    const broken = located.filter(({ rule }) => rule.name === 'require-fails');
+    const arguments_ = broken.flatMap(({ via }) => via ?? []);
+    const isSilenced = ({ rule, at, via }: Located): boolean =>
+        rule.name !== 'require-fails' && includesAny(via ?? [], arguments_)
+        || located.some(other => rule.silentAfter?.includes(other.rule.name) === true && sameSource(other.at, at));
+    return located.filter(one => !isSilenced(one));
+}
+
+function includesAny(places: readonly Source[], others: readonly Source[]): boolean {
+    return places.some(place => others.some(other => sameSource(place, other)));
+}
+
+/**
+ * The settings under which the profile's own file was looked at, as far as a section depends on them: a job holds in its
+ * folder and below. Outside of it nobody has said how thick the paint is.
+ */
+function jobAt(profile: Profile, job: JobSettings): JobSettings {
+    const folder = job.at?.uri.slice(0, job.at.uri.lastIndexOf('/') + 1);
+    if (!job.paintFilm.said || (folder !== undefined && profile.at.uri.startsWith(folder))) return job;
+    let without = unsaid.get(job);
+    if (!without) unsaid.set(job, without = { ...job, paintFilm: { ...job.paintFilm, said: false } });
+    return without;
+}
+const unsaid = new WeakMap<JobSettings, JobSettings>();

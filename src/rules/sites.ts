@@ -1,0 +1,85 @@
+import type { Layout, Section } from '../ceiling/model.ts';
+import type { Profile } from '../job/model.ts';
+import { sameSource, type Given, type Source } from '../provenance/source.ts';
+import type { Located } from './sections.ts';
+
+/** Where a room uses a profile: the grid's beams, or those of one line, or a line that only holds its sides down otherwise. */
+export interface Use {
+    readonly profile: Profile;
+    readonly section: Section;
+    readonly at: Source;
+    readonly heldDown?: Source;
+    /** Whether words belong to this use. */
+    readonly isOwn: (at: Source) => boolean;
+}
+
+export function usesOf({ room, sections }: Layout): Use[] {
+    const uses: Use[] = [];
+    const all = [...sections.values()];
+    const add = (beams: Given<Profile> | undefined, at: Source | undefined, heldDown?: Section['heldDown']): void => {
+        const profile = beams?.value;
+        const section = profile && all.find(one => one.profile === profile && (heldDown ? one.heldDown?.value.ticks === heldDown.value.ticks : one.heldDown === profile.sides?.heldDown));
+        if (!profile || !section || !at) return;
+        uses.push({ profile, section, at, heldDown: heldDown?.at, isOwn: words => contains(at, words) || (heldDown !== undefined && sameSource(words, heldDown.at)) });
+    };
+    const grid = room.grid?.beams;
+    add(grid, grid?.at);
+    for (const { beams, heldDown } of room.lines) {
+        if (beams) add(beams, beams.at);
+        if (heldDown) add(beams ?? grid, heldDown.at, heldDown);
+    }
+    return uses;
+}
+
+/** The use whose profile says these words: one of a line of its own before the grid's. */
+export function useOf(uses: readonly Use[], at: Source): Use | undefined {
+    return uses.findLast(use => isOneOf(sitesOf(use.profile), at)) ?? uses[0];
+}
+
+/**
+ * The finding at words of its own: as it is, or at an argument it came through, or at the other half of the contradiction,
+ * or, where none of them is its own, at `otherwise`. What it was found at becomes a related place, and fixes that would
+ * change what others use are left away.
+ */
+export function moved(one: Located, isOwn: (at: Source) => boolean, isArgument: (at: Source) => boolean, otherwise: Source): Located {
+    if (isOwn(one.at) && !one.via?.length) return one;
+    const related = one.related ?? [];
+    const at = one.via?.findLast(isArgument) ?? (isOwn(one.at) ? one.at : related.find(place => isOwn(place.at))?.at ?? otherwise);
+    if (sameSource(at, one.at)) return one;
+    return {
+        ...one, at,
+        related: [{ at: one.at, message: 'this is where it goes wrong' }, ...related.filter(place => !sameSource(place.at, at))],
+        fixes: one.fixes?.filter(fix => fix.edits.every(({ uri, range }) => isOwn({ uri, range }))),
+    };
+}
+
+/** The places of everything a profile says itself. */
+export function sitesOf(profile: Profile): ReadonlySet<string> {
+    let sites = kept.get(profile);
+    if (sites) return sites;
+    const { blocking, spacers, sides, cleats, bottom, trim, requires } = profile;
+    const values = [blocking, spacers, sides, cleats, bottom, trim].flatMap(part => part ? [part, ...Object.values(part) as unknown[]] : []);
+    const rabbet = sides?.rabbet?.value;
+    const places = [...values.flatMap(placeOf), ...rabbet ? [rabbet.widthAt, rabbet.heightAt] : [], ...requires.map(({ at }) => at)];
+    kept.set(profile, sites = new Set(places.map(keyOf)));
+    return sites;
+}
+
+export function isOneOf(sites: ReadonlySet<string>, at: Source): boolean {
+    return sites.has(keyOf(at));
+}
+
+const kept = new WeakMap<Profile, ReadonlySet<string>>();
+
+function placeOf(value: unknown): Source[] {
+    return typeof value === 'object' && value !== null && 'at' in value ? [value.at as Source] : [];
+}
+
+function keyOf({ uri, range: { start, end } }: Source): string {
+    return `${uri} ${start.line}:${start.character}-${end.line}:${end.character}`;
+}
+
+function contains(outer: Source, inner: Source): boolean {
+    const before = (a: Source['range']['start'], b: Source['range']['start']): boolean => a.line < b.line || (a.line === b.line && a.character <= b.character);
+    return outer.uri === inner.uri && before(outer.range.start, inner.range.start) && before(inner.range.end, outer.range.end);
+}

@@ -1,0 +1,81 @@
+import { BISCUIT_SIZES, biscuitOf, SLOT_MARGIN, slotLength } from '../data/biscuits.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import { defineRule } from './rule.ts';
+import { changed } from './support/examples.ts';
+import { replacing } from './support/fixes.ts';
+import { widthSaidBy, wordsOf } from './support/places.ts';
+import { sizesOf } from './support/words.ts';
+
+const wrong = `edition 1
+
+stock poplar-1x6 { size 1x6 }
+stock poplar-1x8 { size 1x8 }
+
+profile porch-box {
+  blocking { stock poplar-1x6 }
+  sides { stock poplar-1x8 }
+  bottom {
+    stock     poplar-1x6
+    biscuits  2 x #20
+  }
+}
+`;
+
+export const slotsWontFit = defineRule({
+    name: 'slots-wont-fit',
+    severity: 'warning',
+    title: 'The biscuit slots do not fit into the width of the bottom',
+    explanation: `
+A plate joiner plunges a round cutter, so the slot is longer than the biscuit: at a depth d the cutter of radius R = 50 mm
+cuts 2 sqrt(2 R d - d²). With a depth of half the biscuit and 1/32" that is
+
+| biscuit | slot depth | slot length |
+|---|---|---|
+| #0 | 8.29 mm | 55.2 mm (2 11/64") |
+| #10 | 10.29 mm | 60.8 mm (2 25/64") |
+| #20 | 12.29 mm | 65.7 mm (2 37/64") |
+
+At each edge of the bottom, and between two slots, 3/16" of wood is wanted. Two #20 in 5 1/2" leave 5 1/2" - 2 x 2 37/64",
+which is 7/64" in three places; two #10 leave 15/64". A slot that is longer than the wood comes out at an edge: then it is
+an **error**.`,
+    wrong,
+    right: changed(wrong, '2 x #20', '2 x #10'),
+    basis: 'Slot length: chord of a 100 mm cutter (the cutter, and spline sizes, read on woodworking reference pages). Margin of 3/16": common practice, no source.',
+    check: {
+        section({ section: { profile: { bottom }, bottomWidth }, job }, report) {
+            const biscuits = bottom?.biscuits;
+            const biscuit = biscuits && biscuitOf(biscuits.value.size);
+            if (!biscuits || !biscuit || !bottomWidth || !(biscuits.value.count > 0)) return;
+            const { count, size: number } = biscuits.value;
+            const margin = marginOf(count, slotLength(biscuit), bottomWidth.ticks);
+            if (margin >= SLOT_MARGIN.ticks) return;
+            const size = sizesOf(job);
+            const fitting = whatFits(bottomWidth.ticks, count);
+            const widthSaid = widthSaidBy(bottom);
+            const places = count === 1 ? 'at each edge' : count === 2 ? 'at the edges and between the slots' : 'at the edges and between slots';
+            report({
+                ...wordsOf(biscuits),
+                severity: margin > 0 ? 'warning' : 'error',
+                message: `${margin > 0 ? `${size.fine(Math.floor(margin / 127) * 127)} is left ${places}` : 'The slots come out at the edges'}: `
+                    + `${count} x ${number} wants ${count} x ${size.fine(slotLength(biscuit))} of slot in a bottom of ${size(bottomWidth.ticks)}, with ${size(SLOT_MARGIN.ticks)} ${places}. `
+                    + (fitting.length ? `${fitting.join(' or ')} would fit.` : 'No biscuit fits this width: glue a block on the back of the joint.'),
+                related: widthSaid ? [{ at: widthSaid.at, message: `the bottom is ${size(bottomWidth.ticks)} wide` }] : [],
+                fixes: fitting.flatMap((text, i) => replacing(biscuits, text, `Use ${text}`).map(fix => ({ ...fix, preferred: i === 0 }))),
+            });
+        },
+    },
+});
+
+/** Wood left at each edge and between two slots, shared evenly, in ticks; it may be a fraction, or negative. */
+function marginOf(count: number, slot: Ticks, width: Ticks): number {
+    return (width - count * slot) / (count + 1);
+}
+
+/** For each count down from the one asked for, the largest biscuit that fits: `2 x #10`, `1 x #20`. */
+function whatFits(width: Ticks, most: number): string[] {
+    const counts = Array.from({ length: Math.min(most, 4) }, (_, i) => Math.min(most, 4) - i);
+    return counts.flatMap(count => {
+        const largest = BISCUIT_SIZES.findLast(text => marginOf(count, slotLength(biscuitOf(text)!), width) >= SLOT_MARGIN.ticks);
+        return largest ? [`${count} x ${largest}`] : [];
+    });
+}

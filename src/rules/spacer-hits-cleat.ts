@@ -1,0 +1,67 @@
+import { defineRule } from './rule.ts';
+import { changed } from './support/examples.ts';
+import { replacing, spelledLike } from './support/fixes.ts';
+import { widthSaidBy, wordsOf } from './support/places.ts';
+import { sizesOf } from './support/words.ts';
+
+const wrong = `edition 1
+
+stock poplar-1x6 { size 1x6 }
+stock poplar-1x8 { size 1x8 }
+stock strip-1x2 { size 1x2 }
+
+profile porch-box {
+  blocking { stock poplar-1x6 }
+  spacers {
+    stock   poplar-1x6
+    height  5 1/2"
+  }
+  sides { stock poplar-1x8 }
+  cleats { rip 3/4" x 3/4" from strip-1x2 }
+  bottom { stock poplar-1x6 }
+}
+`;
+
+export const spacerHitsCleat = defineRule({
+    name: 'spacer-hits-cleat',
+    severity: 'error',
+    title: 'The spacers reach down into the cleats, or there is no room for them at all',
+    explanation: `
+Spacers hang under the blocking; the cleats run past below them. The room is what the depth leaves:
+
+    depth        = held-down + side
+    cleat top    = depth - bottom thickness - cleat height
+    spacer room  = cleat top - blocking thickness
+
+With sides of 7 1/4" held down 1/4" the beam is 7 1/2" deep. A 3/4" bottom and a 3/4" cleat leave a cleat top of 6", and
+3/4" of blocking leaves 5 1/4" for the spacer. One of 5 1/2" runs 1/4" into the cleats: cut spacers to 5 1/4" or less.`,
+    wrong,
+    right: changed(wrong, '5 1/2"', '5"'),
+    basis: 'Geometry of the section.',
+    check: {
+        section({ section: { profile, spacerRoom, depth }, job }, report) {
+            if (!spacerRoom) return;
+            const size = sizesOf(job);
+            const room = spacerRoom.ticks;
+            const height = profile.spacers?.height;
+            const side = widthSaidBy(profile.sides);
+            const below = profile.cleats ? 'cleats' : 'bottom';
+            const belowSaid = profile.cleats ? profile.cleats.height : profile.bottom?.stock;
+            if (room < 0 && side) {
+                report({
+                    ...wordsOf(side),
+                    message: `The ${below} ${profile.cleats ? 'run' : 'runs'} ${size(-room)} into the blocking${depth ? `: the beam is only ${size(depth.ticks)} deep` : ''}. `
+                        + `Take sides at least ${size(-room)} wider${height ? `, ${size(height.value.ticks - room)} wider with spacers of ${size(height.value.ticks)}` : ''}.`,
+                });
+            } else if (height && height.value.ticks > room) {
+                report({
+                    ...wordsOf(height),
+                    message: `The spacer runs ${size(height.value.ticks - room)} into the ${below}: it is ${size(height.value.ticks)} high and there are ${size(room)} `
+                        + `between the blocking and the ${below}. Cut spacers to ${size(room)} or less.`,
+                    related: belowSaid ? [{ at: belowSaid.at, message: `the ${below} ${profile.cleats ? 'start' : 'starts'} ${size(room)} below the blocking` }] : [],
+                    fixes: room > 0 ? replacing(height, spelledLike(height.value, room, job), `Cut spacers to ${size(room)}`) : [],
+                });
+            }
+        },
+    },
+});

@@ -1,0 +1,63 @@
+import type { Ceiling, Line } from '../ceiling/model.ts';
+import type { Fix } from '../findings/finding.ts';
+import type { JobSettings, Room } from '../job/model.ts';
+import { sameSource, type Source } from '../provenance/source.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import { defineRule } from './rule.ts';
+import { changed, HALL } from './support/examples.ts';
+import { replacing, spelled } from './support/fixes.ts';
+import { sizesOf, type Sizes } from './support/words.ts';
+
+const wrong = changed(HALL, '\n  grid {', '\n  line 1 { splice 42" }\n\n  grid {');
+
+export const spliceInSight = defineRule({
+    name: 'splice-in-sight',
+    severity: 'warning',
+    title: 'A splice stands out in a coffer instead of on a crossing',
+    explanation: `
+A splice of a bottom that runs through is best hidden on a crossing, where the bottoms that are cut between butt against it on
+both sides. Out in a coffer it shows, and there is nothing over it but the bottom's own cleats.
+
+A bottom 9' 5" long that is spliced at 42" from the north wall has the joint in the first coffer, 12" before line A. Put it on
+the crossing, at 56 1/2".`,
+    wrong,
+    right: changed(wrong, '42"', '56 1/2"'),
+    basis: 'Common practice, no source.',
+    check: {
+        room({ layout: { ceiling, room }, job }, report) {
+            const size = sizesOf(job);
+            for (const line of ceiling?.lines ?? []) {
+                const crossing = crossingLines(ceiling!, line);
+                for (const { at, said } of line.splices) {
+                    if (!said || crossing.length === 0 || crossing.some(({ low, high }) => low <= at && at <= high)) continue;
+                    const nearest = [...crossing].sort((a, b) => Math.abs(centerOf(a) - at) - Math.abs(centerOf(b) - at))[0]!;
+                    const from = line.runs === 'north-south' ? 'north' : 'west';
+                    report({
+                        at: said,
+                        message: `The splice of line ${line.name} falls in a coffer, ${whereIs(at, crossing, size)}. `
+                            + `Put it on the crossing with line ${nearest.name}, at ${size(centerOf(nearest))} from the ${from} wall.`,
+                        fixes: moveTo(centerOf(nearest), { line, said, ceiling: ceiling!, room, job }),
+                    });
+                }
+            }
+        },
+    },
+});
+
+const centerOf = (line: Line): Ticks => Math.floor((line.low + line.high) / 2);
+
+function crossingLines(ceiling: Ceiling, line: Line): readonly Line[] {
+    return line.runs === 'north-south' ? ceiling.down.lines : ceiling.across.lines;
+}
+
+function whereIs(at: Ticks, crossing: readonly Line[], size: Sizes): string {
+    const before = crossing.findLast(line => line.high < at);
+    return before ? `${size(at - before.high)} past line ${before.name}` : `${size(crossing[0]!.low - at)} before line ${crossing[0]!.name}`;
+}
+
+function moveTo(center: Ticks, { line, said, ceiling, room, job }: { line: Line; said: Source; ceiling: Ceiling; room: Room; job: JobSettings }): Fix[] {
+    const given = room.lines.flatMap(spec => spec.splices).find(splice => sameSource(splice.at, said));
+    const wall = line.runs === 'north-south' ? ceiling.length : ceiling.width;
+    const fromFar = given?.from === 'south' || given?.from === 'east';
+    return replacing(given, spelled(fromFar ? wall - center : center, job), 'Put the splice on the crossing');
+}

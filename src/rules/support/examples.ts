@@ -1,0 +1,40 @@
+/**
+ * Texts for the examples of rules, all invented. Rules about a room share one beam and one room, so that an example
+ * shows only what it is about.
+ */
+export const BEAM = `edition 1
+
+stock poplar-1x4 { size 1x4 }
+stock poplar-1x6 { size 1x6 }
+stock strip-1x2 { size 1x2 }
+
+profile hall-box {
+  blocking { stock poplar-1x4 }
+  sides { stock poplar-1x6 }
+  cleats { rip 3/4" x 3/4" from strip-1x2 }
+  bottom { stock poplar-1x4 }
+  trim { stock strip-1x2 }
+}
+`;
+
+/** Three coffers of 48" by two of 54". */
+export const HALL = `${BEAM}
+room hall "Entry hall" {
+  wall north  12' 10"
+  wall east   9' 5"
+
+  grid {
+    coffers-north  3
+    coffers-east   2
+    beams          hall-box
+    through        north-south
+  }
+}
+`;
+
+/** The same text with one thing changed. Throws where that is not there exactly once: an example must show its own change. */
+export function changed(text: string, from: string, to: string): string {
+    const parts = text.split(from);
+    if (parts.length !== 2) throw new Error(`"${from}" stands ${parts.length - 1} times in the example`);
+    return parts.join(to);
+}

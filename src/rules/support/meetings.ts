@@ -1,0 +1,33 @@
+import type { Layout, Line } from '../../ceiling/model.ts';
+import type { Source } from '../../provenance/source.ts';
+
+/** Two lines of different details that cross, seen from the line whose words make the difference. */
+export interface Meeting {
+    readonly line: Line;
+    /** The lines of one detail that it crosses. */
+    readonly others: readonly Line[];
+    /** What says of which detail `line` is. */
+    readonly at: Source;
+    readonly via?: readonly Source[];
+}
+
+/**
+ * Where different details meet at crossings, each once: the line that has a block of its own stands for the difference, the
+ * east-west one where both have (or, by the grid's own beams, neither has). All lines alike: none.
+ */
+export function meetings({ room, ceiling }: Layout): Meeting[] {
+    const found = new Map<string, { line: Line; others: Line[] }>();
+    const ownBeams = new Map(room.lines.filter(spec => spec.beams).map(spec => [spec.name, spec.beams!]));
+    for (const { ns, ew } of ceiling?.crossings ?? []) {
+        if (ns.section.profile === ew.section.profile) continue;
+        const [line, other] = ownBeams.has(ns.name) && !ownBeams.has(ew.name) ? [ns, ew] : [ew, ns];
+        const key = `${line.name} ${other.section.profile.key}`;
+        const meeting = found.get(key);
+        if (meeting) meeting.others.push(other);
+        else found.set(key, { line, others: [other] });
+    }
+    return [...found.values()].map(({ line, others }) => {
+        const beams = ownBeams.get(line.name);
+        return { line, others, at: beams?.at ?? line.at, via: beams?.via };
+    });
+}

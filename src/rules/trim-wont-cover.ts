@@ -1,0 +1,66 @@
+import { inches } from '../quantity/rational.ts';
+import { defineRule } from './rule.ts';
+import { changed } from './support/examples.ts';
+import { heldDownOf, widthSaidBy, wordsOf } from './support/places.ts';
+import { sizesOf } from './support/words.ts';
+
+/** What the trim laps over the side at least, to cover and to be nailed. */
+const LAP = inches('3/8');
+
+const wrong = `edition 1
+
+stock poplar-1x6 { size 1x6 }
+stock poplar-1x8 { size 1x8 }
+stock bead {
+  thickness  3/8"
+  width      1/2"
+}
+
+profile porch-box {
+  blocking { stock poplar-1x6 }
+  sides {
+    stock      poplar-1x8
+    held-down  1/4"
+  }
+  bottom { stock poplar-1x6 }
+  trim { stock bead }
+}
+`;
+
+export const trimWontCover = defineRule({
+    name: 'trim-wont-cover',
+    severity: 'error',
+    title: 'The ceiling trim is too low to cover the held-down gap',
+    explanation: `
+The sides are held down from the ceiling, so that a wavy ceiling needs no scribing, and the trim hides that gap. It has to
+reach 3/8" further down than the gap, to cover it and to find something to be nailed to.
+
+A bead of 1/2" under sides that are held down 1/4" laps them by 1/4". 5/8" is the least: held-down 1/4" + lap 3/8". Where
+the ceiling has hollows the trim has to be higher by the deepest of them.
+
+Take a higher trim, or hold the sides down less.`,
+    wrong,
+    right: changed(wrong, 'width      1/2"', 'width      3/4"'),
+    basis: 'Lap of 3/8": common practice, no source.',
+    check: {
+        section({ section, job }, report) {
+            const { profile, trimHeight } = section;
+            const heldDown = heldDownOf(section);
+            const trim = widthSaidBy(profile.trim);
+            if (!trimHeight || !heldDown || !trim) return;
+            const gap = heldDown.given.value.ticks;
+            const lap = trimHeight.ticks - gap;
+            if (lap >= LAP) return;
+            const size = sizesOf(job);
+            const laps = lap > 0 ? `laps the side only ${size(lap)}` : lap < 0 ? `does not reach the side by ${size(-lap)}` : 'only just reaches the side';
+            const trimWords = `the trim is ${size(trimHeight.ticks)} high`;
+            const gapWords = `the sides are held down ${size(gap)}`;
+            report({
+                ...wordsOf(heldDown.ofLine ? heldDown.given : trim),
+                message: `The trim ${laps}: ${trimWords} and ${gapWords}. ${size(LAP)} of lap is wanted to cover and to nail: take trim of ${size(gap + LAP)} or more`
+                    + `${trimHeight.ticks > LAP ? `, or hold the sides down ${size(trimHeight.ticks - LAP)} at most` : ''}.`,
+                related: heldDown.ofLine ? [{ at: trim.at, message: trimWords }] : heldDown.given.said ? [{ at: heldDown.given.at, message: gapWords }] : [],
+            });
+        },
+    },
+});
