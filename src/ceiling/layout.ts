@@ -37,7 +37,7 @@ function ceilingOf(room: Room, sections: LineSections, troubles: Trouble[]): Cei
     troubles.push(...shape);
     const grid = room.grid;
     const board = grid && bandBoardOf(grid, troubles);
-    if (!grid?.through || !rectangle || board === undefined || troubles.some(trouble => trouble.kind === 'not-positive')) return undefined;
+    if (!step || !grid?.through || !rectangle || board === undefined || troubles.some(trouble => trouble.kind === 'not-positive')) return undefined;
 
     const p = board?.thickness.ticks ?? 0;
     const across = runOf('east-west', rectangle.width, p, { room, grid, sections, step, troubles });
@@ -99,7 +99,7 @@ function assembled(parts: Parts & { rectangle: Rectangle; board: BandBoard | nul
     const band = board && hung(board, depth!, bandSplices(board, rectangle, across, down, parts), troubles);
     const inside = { west: across.start, east: across.end, north: down.start, south: down.end };
     const ceiling: Ceiling = {
-        room, width: rectangle.width, length: rectangle.length, band, inside, across, down,
+        room, width: rectangle.width, length: rectangle.length, band, inside, across, down, beams: sections.grid(),
         lines: [...across.lines, ...down.lines],
         crossings: crossingsOf(across.lines, down.lines, grid.through!.value), coffers: coffersOf(across, down),
     };

@@ -10,14 +10,14 @@ import type { Ceiling, Line, Trouble } from './model.ts';
 const COARSEST_STEP: Ticks = TICKS_PER_INCH;
 const MOST_SPACERS = 10_000;
 
-/** The resolution of cut lengths; a tick where the job's is none. */
-export function cutStep(job: JobSettings, troubles: Trouble[]): Ticks {
+/** The resolution of cut lengths; undefined where the job's makes none. */
+export function cutStep(job: JobSettings, troubles: Trouble[]): Ticks | undefined {
     const { value, at } = job.cutTo;
     if (value > 0 && value <= COARSEST_STEP) return value;
     troubles.push(value > 0
         ? { kind: 'not-supported', what: `a cut-to of ${printLength(value, job.show.value)}`, instead: `a resolution of ${printLength(COARSEST_STEP, job.show.value)} or finer`, at }
         : { kind: 'not-positive', what: 'the resolution of cut lengths', ticks: value, at });
-    return 1;
+    return undefined;
 }
 
 /** Whether there are more coffers than any ceiling has. */

@@ -113,6 +113,8 @@ export interface Ceiling {
     readonly width: Ticks;   // east-west
     readonly length: Ticks;  // north-south
     readonly band: Band | null;
+    /** The section of the grid's own beams; its trim goes round every coffer. */
+    readonly beams?: Section;
     readonly inside: { readonly west: Ticks; readonly east: Ticks; readonly north: Ticks; readonly south: Ticks };
     /** Division of the north wall (lines 1, 2 …) and of the east wall (A, B …). */
     readonly across: Run;

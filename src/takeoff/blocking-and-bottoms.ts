@@ -1,0 +1,67 @@
+import { bottomHigh, bottomLow, centerOf, channelHigh, channelLow } from '../ceiling/bays.ts';
+import type { Line } from '../ceiling/model.ts';
+import type { Biscuits } from '../job/model.ts';
+import { term } from '../provenance/why.ts';
+import type { Piece } from './model.ts';
+import { pieceOf } from './piece.ts';
+import { stretchesOf, type Stretch } from './runs.ts';
+import { boxOf, endsOf, type Setting } from './setting.ts';
+
+/** Blocking of a line: flat against the ceiling, as wide as the channel between the sides. */
+export function blockingOf(line: Line, setting: Setting): Piece[] {
+    const { section } = line, blocking = section.profile.blocking;
+    if (!blocking) return [];
+    return stretchesOf(setting, line, 'blocking').flatMap(stretch => pieceOf({
+        part: 'blocking', line: line.name, bay: stretch.bay?.number, nth: stretch.letter, stock: blocking.stock,
+        back: stretch.to - stretch.from, cutBack: stretch.cut, why: stretch.why,
+        width: section.blockingWidth.ticks, thickness: section.blockingThickness.ticks,
+        where: whereOf(line, stretch), source: blocking.at,
+        box: boxOf(line.runs, [stretch.from, stretch.to], [channelLow(line), channelHigh(line)], [0, section.blockingThickness.ticks]),
+    }, setting));
+}
+
+/**
+ * Bottoms of a line, pressed against the cleats. `press` makes each longer than the opening it goes into; the box is
+ * the opening, where it stands once it is in.
+ */
+export function bottomsOf(line: Line, setting: Setting): Piece[] {
+    const { section } = line, bottom = section.profile.bottom;
+    if (!bottom) return [];
+    const press = bottom.press?.value ?? 0;
+    return stretchesOf(setting, line, 'bottom').flatMap(stretch => pieceOf({
+        part: 'bottom', line: line.name, bay: stretch.bay?.number, nth: stretch.letter, stock: bottom.stock,
+        back: stretch.to - stretch.from + press, cutBack: stretch.cut + press,
+        why: [...stretch.why, term('press', 1, press, bottom.press?.at)],
+        width: section.bottomWidth.ticks, thickness: section.bottomThickness.ticks,
+        machining: [bottom.ease && `ease the two back edges ${setting.size(bottom.ease.value)}`, ...slots(line, stretch, setting)],
+        where: whereOf(line, stretch), source: bottom.at,
+        box: boxOf(line.runs, [stretch.from, stretch.to], [bottomLow(line), bottomHigh(line)], [section.bottomTop.ticks, section.depth.ticks]),
+    }, setting));
+}
+
+function whereOf(line: Line, { bay, letter }: Stretch): string {
+    if (bay) return `line ${line.name}, bay ${bay.number}`;
+    return letter ? `line ${line.name}, piece ${letter} from the ${endsOf(line.runs)[0]}` : `line ${line.name}, through`;
+}
+
+/** Slots for biscuits: in the ends that butt or are spliced, and in the edges where the pieces cut between meet it. */
+function slots(line: Line, { from, to, bay, letter }: Stretch, setting: Setting): string[] {
+    const own = line.section.profile.bottom?.biscuits?.value;
+    const ends = endsOf(line.runs);
+    const words = ({ count, size }: Biscuits): string => `slots for ${count} ${size} biscuits`;
+    if (bay) {
+        const butts = ends.filter((_, i) => i === 0 ? bay.before : bay.after);
+        return own && butts.length > 0 ? [`${words(own)} in the ${butts.join(' and the ')} end`] : [];
+    }
+    const splices = ends.filter((_, i) => letter !== null && (i === 0 ? from !== line.start : to !== line.end));
+    const crossing = (line.runs === 'east-west' ? setting.ceiling.across : setting.ceiling.down).lines;
+    const edges = crossing.flatMap(other => {
+        const biscuits = other.section.profile.bottom?.biscuits?.value;
+        const middle = centerOf(other);
+        if (!biscuits || other.high <= from || other.low >= to) return [];
+        const whole = other.low >= from && other.high <= to;
+        return [whole ? `${words(biscuits)} in both edges, centered ${setting.size(middle - from)} from the ${ends[0]} end`
+            : `${words(biscuits)} in both edges at line ${other.name}, once the splice there is together`];
+    });
+    return [...own && splices.length > 0 ? [`${words(own)} in the ${splices.join(' and the ')} end`] : [], ...edges];
+}

@@ -1,0 +1,116 @@
+import type { Blocking, Nails, Profile } from '../job/model.ts';
+import type { Given } from '../provenance/source.ts';
+import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
+import type { Consumable, Joint, Part, Piece } from './model.ts';
+import type { Setting } from './setting.ts';
+import { POCKET_SCREWS_A_SPACER } from './spacers.ts';
+import { wetGoods } from './wet-goods.ts';
+
+const PRACTICE = 'common practice, no source';
+/** Wider blocking takes two screws side by side. */
+const ONE_SCREW_UP_TO: Ticks = 3 * TICKS_PER_INCH;
+/** Rows of nails along a piece, and what they go into. */
+const ROWS: Partial<Record<Part, { readonly rows: number; readonly into: string }>> = {
+    side: { rows: 1, into: 'into the blocking' }, cleat: { rows: 1, into: 'into the side' }, bottom: { rows: 2, into: 'into the cleats' },
+    band: { rows: 2, into: 'into the wall' }, trim: { rows: 1, into: 'into the side' },
+};
+const NAILS_A_SPACER_END = 2;
+
+/** Screws, nails, biscuits, glue, filler and caulk, each with the rule it is counted by. What the job does not say how to fasten is not counted. */
+export function consumablesOf(pieces: readonly Piece[], joints: readonly Joint[], setting: Setting): Consumable[] {
+    const nails = nailsOf(pieces, setting);
+    const holes = nails.reduce((sum, { part, nails: { count } }) => sum + (part === 'cleat' ? 0 : count), 0);
+    return [...biscuits(joints), ...blockingScrews(pieces, setting), ...pocketScrews(pieces, setting), ...nails.map(({ nails }) => nails), ...wetGoods(pieces, joints, setting, holes)];
+}
+
+/** A row of fasteners at most `every` apart, one at each end. */
+export function inRow(length: Ticks, every: Ticks): number {
+    return every > 0 ? Math.ceil(length / every) + 1 : 0;
+}
+
+function biscuits(joints: readonly Joint[]): Consumable[] {
+    const bySize = new Map<string, { count: number; butts: number; splices: number }>();
+    for (const { kind, biscuits: put } of joints) {
+        if (!put) continue;
+        const sum = bySize.get(put.size) ?? { count: 0, butts: 0, splices: 0 };
+        bySize.set(put.size, { count: sum.count + put.count, butts: sum.butts + (kind === 'butt' ? 1 : 0), splices: sum.splices + (kind === 'splice' ? 1 : 0) });
+    }
+    return [...bySize].map(([size, { count, butts, splices }]) => ({
+        what: `${size} biscuits`, count, unit: 'pieces', by: `as the profile says, in ${butts} butt joints and ${splices} splices of bottoms`, basis: PRACTICE,
+    }));
+}
+
+/** The profile that a piece belongs to: its line's, or for trim the grid's. */
+function profileOf({ line }: Piece, { ceiling }: Setting): Profile | undefined {
+    return line === null ? ceiling.beams?.profile : ceiling.lines.find(other => other.name === line)?.section.profile;
+}
+
+function blockingScrews(pieces: readonly Piece[], setting: Setting): Consumable[] {
+    const counts = new Counts<NonNullable<Blocking['screws']>['value']>(screw => `#${screw.gauge} x ${setting.size(screw.length)} screws, blocking|${screw.every}`);
+    for (const piece of pieces) {
+        const screws = piece.part === 'blocking' ? profileOf(piece, setting)?.blocking?.screws?.value : undefined;
+        if (screws) counts.add(screws, inRow(piece.back, screws.every) * (piece.width > ONE_SCREW_UP_TO ? 2 : 1));
+    }
+    return counts.list((screws, what, count) => ({
+        what, count, unit: 'pieces',
+        by: `at most ${setting.size(screws.every)} apart with one at each end of every piece, two side by side where it is wider than ${setting.size(ONE_SCREW_UP_TO)}; joists are not known`,
+        basis: PRACTICE,
+    }));
+}
+
+function pocketScrews(pieces: readonly Piece[], setting: Setting): Consumable[] {
+    const spacers = pieces.filter(piece => piece.part === 'spacer');
+    if (spacers.length === 0) return [];
+    const usual = spacers.every(piece => Math.abs(piece.thickness - 0.75 * TICKS_PER_INCH) <= TICKS_PER_MM);
+    return [{
+        what: usual ? `${setting.size(1.25 * TICKS_PER_INCH)} pocket screws, spacers` : 'pocket screws, spacers', count: spacers.length * POCKET_SCREWS_A_SPACER, unit: 'pieces',
+        by: `${POCKET_SCREWS_A_SPACER} a spacer; coarse thread in softwood, fine in hardwood`, basis: PRACTICE,
+    }];
+}
+
+function nailsOf(pieces: readonly Piece[], setting: Setting): { readonly part: keyof typeof NAMES; readonly nails: Consumable }[] {
+    const spacersIn = new Map<string, number>();
+    for (const { part, line, bay } of pieces) if (part === 'spacer') spacersIn.set(`${line} ${bay}`, (spacersIn.get(`${line} ${bay}`) ?? 0) + 1);
+    return (['side', 'cleat', 'bottom', 'band', 'trim'] as const).flatMap(part => {
+        const { rows, into } = ROWS[part]!;
+        const counts = new Counts<Nails>(nail => `${nail.gauge} ga x ${setting.size(nail.length)} nails, ${NAMES[part]}|${nail.every}`);
+        for (const piece of pieces) {
+            const nails = piece.part === part ? nailsFor(part, piece, setting)?.value : undefined;
+            if (!nails) continue;
+            const intoSpacers = part === 'side' ? NAILS_A_SPACER_END * (spacersIn.get(`${piece.line} ${piece.bay}`) ?? 0) : 0;
+            counts.add(nails, rows * inRow(piece.back, nails.every) + intoSpacers);
+        }
+        const listed = counts.list((nails, what, count) => ({
+            what, count, unit: 'pieces',
+            by: `${rows === 1 ? 'a row' : `${rows} rows`} ${into}, at most ${setting.size(nails.every)} apart with one at each end${part === 'side' ? `; ${NAILS_A_SPACER_END} into every spacer` : ''}`,
+            basis: PRACTICE,
+        }));
+        return listed.map(nails => ({ part, nails }));
+    });
+}
+const NAMES = { side: 'sides', cleat: 'cleats', bottom: 'bottoms', band: 'band', trim: 'trim' } as const;
+
+function nailsFor(part: keyof typeof NAMES, piece: Piece, setting: Setting): Given<Nails> | undefined {
+    const profile = profileOf(piece, setting);
+    switch (part) {
+        case 'side': return profile?.sides?.nails;
+        case 'cleat': return profile?.cleats?.nails;
+        case 'bottom': return profile?.bottom?.nails;
+        case 'trim': return profile?.trim?.nails;
+        case 'band': return setting.ceiling.room.grid?.perimeter?.nails;
+    }
+}
+
+/** Counts of equal fasteners, in the order they first came. */
+class Counts<T> {
+    private readonly sums = new Map<string, { of: T; count: number }>();
+    constructor(private readonly key: (of: T) => string) {}
+
+    add(of: T, count: number): void {
+        const key = this.key(of);
+        this.sums.set(key, { of, count: count + (this.sums.get(key)?.count ?? 0) });
+    }
+    list(make: (of: T, what: string, count: number) => Consumable): Consumable[] {
+        return [...this.sums].map(([key, { of, count }]) => make(of, key.split('|')[0]!, count));
+    }
+}

@@ -1,0 +1,37 @@
+import type { Side } from '../job/model.ts';
+import type { Part } from './model.ts';
+
+/**
+ * Names of pieces: the room, then what the piece is and where, as a word of the job language, so that a piece can be
+ * named in the job itself: `parlor.bottom-B-3`.
+ *
+ *     bottom-2, blocking-2            runs through on line 2
+ *     bottom-A-a, bottom-A-b          its pieces, where it is spliced, from the west or north end
+ *     bottom-B-3, blocking-B-3        cut between, in bay 3 of line B
+ *     side-B-3-north, cleat-B-3-north north side of line B, bay 3
+ *     spacer-B-3-2                    second spacer of that bay
+ *     band-north, band-north-a        band on the north wall, and its first piece where it is spliced
+ *     trim-5-north                    north side of coffer 5
+ *
+ * Names come from the place alone, never from a count over all pieces: what is changed elsewhere leaves them as they are.
+ */
+export interface Place {
+    readonly line?: string;
+    readonly coffer?: number;
+    readonly bay?: number | null;
+    readonly on?: Side | null;
+    /** Which of several in one place: the spacer's number, or the letter of a spliced piece. */
+    readonly nth?: string | number | null;
+}
+
+export function idOf(room: string, part: Part, { line, coffer, bay, on, nth }: Place): string {
+    const words = [part, line ?? coffer, bay, on, nth].filter(word => word !== undefined && word !== null);
+    return `${room}.${words.join('-')}`;
+}
+
+/** a, b, c … for the pieces of a spliced run; nothing where it is in one piece. */
+export function spliceLetter(index: number, pieces: number): string | null {
+    if (pieces === 1) return null;
+    const letter = String.fromCharCode(97 + index % 26);
+    return index < 26 ? letter : `${spliceLetter(Math.floor(index / 26) - 1, pieces)}${letter}`;
+}

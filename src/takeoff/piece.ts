@@ -1,0 +1,58 @@
+import { gathered } from '../ceiling/derived.ts';
+import type { Side, Stock } from '../job/model.ts';
+import type { Given, Source } from '../provenance/source.ts';
+import type { WhyTerm } from '../provenance/why.ts';
+import { roundTo } from '../quantity/round.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import { idOf } from './ids.ts';
+import type { Box, EndCut, Part, Piece } from './model.ts';
+import type { Setting } from './setting.ts';
+
+export const SQUARE: EndCut = { cut: 'square' };
+
+/** A piece as its part makes it; the rest follows. */
+export interface Draft {
+    readonly part: Part;
+    readonly line?: string;
+    readonly coffer?: number;
+    readonly bay?: number | null;
+    readonly on?: Side | null;
+    readonly nth?: string | number | null;
+    readonly stock: Given<Stock> | undefined;
+    /** Hidden back (long points), and visible face (short points) where it is shorter. */
+    readonly back: Ticks; readonly face?: Ticks;
+    /** The same with the coffers at the size they are cut to; may be half a tick off whole. Not said: as it stands. */
+    readonly cutBack?: number; readonly cutFace?: number;
+    readonly ends?: readonly [EndCut, EndCut];
+    readonly hand?: Piece['hand'];
+    readonly width: Ticks; readonly thickness: Ticks;
+    readonly machining?: readonly (string | false | undefined)[];
+    readonly where: string;
+    /** Terms that add up to the back. */
+    readonly why: readonly WhyTerm[];
+    readonly source: Source;
+    readonly box: Box;
+}
+
+/**
+ * The finished piece, or nothing where it has no stock or no length. Cut lengths are rounded here and nowhere else, so
+ * that pieces of one length are cut at one setting of the stop. A board ripped narrower is told first in its machining.
+ */
+export function pieceOf(draft: Draft, { ceiling, step, size }: Setting): Piece[] {
+    const { part, back, width, thickness, where, source, box } = draft;
+    const stock = draft.stock?.value;
+    if (!stock || !(back > 0)) return [];
+    const face = draft.face ?? back;
+    const cutBack = draft.cutBack ?? back;
+    const full = stock.width?.value.ticks;
+    const ripped = full !== undefined && width < full;
+    const rip = part === 'cleat' ? `rip to ${size(thickness)} x ${size(width)}` : ripped && `rip to ${size(width)}`;
+    return [{
+        id: idOf(ceiling.room.name, part, draft), room: ceiling.room.name, part,
+        line: draft.line ?? null, bay: draft.bay ?? null, coffer: draft.coffer ?? null, on: draft.on ?? null, stock,
+        face, back, cutFace: roundTo(draft.cutFace ?? cutBack, step), cutBack: roundTo(cutBack, step),
+        ends: draft.ends ?? [SQUARE, SQUARE], hand: draft.hand ?? null, width, thickness, ripped,
+        machining: [rip, ...draft.machining ?? []].filter(words => typeof words === 'string'),
+        where, why: { terms: gathered(draft.why) }, source, box,
+    }];
+}

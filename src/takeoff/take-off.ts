@@ -1,0 +1,24 @@
+import type { Ceiling } from '../ceiling/model.ts';
+import { bandOf, trimOf } from './band-and-trim.ts';
+import { blockingOf, bottomsOf } from './blocking-and-bottoms.ts';
+import { consumablesOf } from './consumables.ts';
+import { jointsOf } from './joints.ts';
+import type { Piece, TakeOff } from './model.ts';
+import { settingOf } from './setting.ts';
+import { cleatsOfLine, sidesOfLine } from './sides-and-cleats.ts';
+import { spacersOf } from './spacers.ts';
+
+/**
+ * Every piece of a ceiling, the joints between them, and what holds and fills them. Part by part in the order they go
+ * up, line by line within a part. A part of which the text does not say enough has no pieces.
+ */
+export function takeOff(ceiling: Ceiling): TakeOff {
+    const setting = settingOf(ceiling);
+    const eachLine = (make: typeof blockingOf): Piece[] => ceiling.lines.flatMap(line => make(line, setting));
+    const pieces = [
+        ...eachLine(blockingOf), ...eachLine(spacersOf), ...eachLine(sidesOfLine), ...eachLine(cleatsOfLine), ...eachLine(bottomsOf),
+        ...bandOf(setting), ...trimOf(setting),
+    ];
+    const joints = jointsOf(pieces, setting);
+    return { room: ceiling.room.name, pieces, joints, consumables: consumablesOf(pieces, joints, setting) };
+}
