@@ -1,0 +1,48 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { conciseFindings } from '../../src/report/findings/human.ts';
+import type { Finding } from '../../src/findings/finding.ts';
+import { read, root } from './files.ts';
+
+interface Manifest {
+    readonly icon: string;
+    readonly contributes: {
+        readonly languages: readonly { readonly id: string; readonly extensions: readonly string[]; readonly configuration: string; readonly icon: { readonly light: string; readonly dark: string } }[];
+        readonly grammars: readonly { readonly language: string; readonly scopeName: string; readonly path: string }[];
+        readonly commands: readonly { readonly command: string; readonly category: string }[];
+        readonly configurationDefaults: Record<string, unknown>;
+        readonly problemMatchers: readonly { readonly pattern: Record<'regexp' | 'file' | 'line' | 'column' | 'severity' | 'message' | 'code', never> }[];
+    };
+}
+const text = read('package.json');
+const { icon, contributes } = JSON.parse(text) as Manifest;
+
+describe('the extension\'s manifest', () => {
+    test('names files that exist', () => {
+        const [language] = contributes.languages;
+        const named = [icon, language!.configuration, language!.icon.light, language!.icon.dark, ...contributes.grammars.map(grammar => grammar.path)];
+        expect(named.filter(path => !existsSync(join(root, path)))).toEqual([]);
+        expect(JSON.parse(read(contributes.grammars[0]!.path))).toMatchObject({ scopeName: contributes.grammars[0]!.scopeName });
+    });
+
+    test('has a text for each of its strings, and no text without one', () => {
+        const used = new Set([...text.matchAll(/"%([\w.]+)%"/g)].map(match => match[1]));
+        expect([...used].sort()).toEqual(Object.keys(JSON.parse(read('src/extension/package.nls.json')) as object).sort());
+    });
+
+    test('keeps its commands in one category and its defaults to its own language', () => {
+        expect(new Set(contributes.commands.map(command => command.category))).toEqual(new Set(['Cofferwright']));
+        expect(Object.keys(contributes.configurationDefaults)).toEqual(['[coffer]']);
+    });
+
+    test('its problem matcher reads what the command line prints', () => {
+        const at = { uri: 'file:///house/den.coffer', range: { start: { line: 11, character: 4 }, end: { line: 11, character: 9 } } };
+        const finding: Finding = { rule: 'bottom-wont-fit', severity: 'warning', at, message: 'It is 5 1/2" [wide].', related: [], fixes: [] };
+        const printed = conciseFindings([finding], { nameOf: () => 'rooms/den.coffer', textOf: () => '' });
+        const pattern = contributes.problemMatchers[0]!.pattern;
+        const match = new RegExp(pattern.regexp).exec(printed.trimEnd());
+        expect(['file', 'line', 'column', 'severity', 'message', 'code'].map(group => match?.[pattern[group as 'file']])).toEqual(
+            ['rooms/den.coffer', '12', '5', 'warning', 'It is 5 1/2" [wide].', 'bottom-wont-fit']);
+    });
+});
