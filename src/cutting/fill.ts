@@ -1,4 +1,5 @@
 import type { Ticks } from '../quantity/ticks.ts';
+import { comparePieces } from '../takeoff/piece-order.ts';
 import type { Blank } from './blank.ts';
 
 /** A board being filled: as many strips as come out of its width, each with its blanks. */
@@ -21,9 +22,9 @@ export function leastLength(board: Filled, saw: Saw): Ticks {
     return Math.max(...board.strips.map(strip => lengthFor(strip, saw)));
 }
 
-/** The longest first; equal ones by id, so that the order is always the same. */
+/** The longest first; equal ones by part and name, so that the order is always the same. */
 export function longestFirst(blanks: readonly Blank[]): Blank[] {
-    return [...blanks].sort((a, b) => b.length - a.length || (a.piece.id < b.piece.id ? -1 : a.piece.id > b.piece.id ? 1 : 0));
+    return [...blanks].sort((a, b) => b.length - a.length || comparePieces(a.piece, b.piece));
 }
 
 /**

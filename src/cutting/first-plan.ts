@@ -3,6 +3,7 @@ import { printLength } from '../quantity/print-length.ts';
 import { Rational } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
+import { compareNames, comparePieces } from '../takeoff/piece-order.ts';
 import { blankOf, cutAlong, type Blank } from './blank.ts';
 import { fillBoards, type Filled, type Saw } from './fill.ts';
 import type { Board, BoardPlan, Money, StockPlan, Unplaced, Unpriced } from './model.ts';
@@ -22,7 +23,7 @@ export function planBoards(pieces: readonly Piece[], job: JobSettings, before: r
         costs: sumMoney(stocks.flatMap(plan => plan.costs)),
         unpriced: stocks.flatMap((plan): Unpriced[] =>
             plan.buy.filter(p => !p.each).map(p => ({ stock: plan.stock, length: p.length, count: p.count }))),
-        unplaced: unplaced.sort((a, b) => (a.piece.id < b.piece.id ? -1 : 1)),
+        unplaced: unplaced.sort((a, b) => comparePieces(a.piece, b.piece)),
     };
 }
 
@@ -116,6 +117,6 @@ function byStock(pieces: readonly Piece[]): Piece[][] {
         const own = groups.get(piece.stock.key);
         if (own) own.push(piece); else groups.set(piece.stock.key, [piece]);
     }
-    const order = (p: Piece): string => `${p.stock.name}\n${p.stock.key}`;
-    return [...groups.values()].sort((a, b) => (order(a[0]!) < order(b[0]!) ? -1 : 1));
+    const stocks = [...groups.values()].map(own => ({ own, stock: own[0]!.stock }));
+    return stocks.sort((a, b) => compareNames(a.stock.name, b.stock.name) || compareNames(a.stock.key, b.stock.key)).map(({ own }) => own);
 }

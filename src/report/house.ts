@@ -9,7 +9,7 @@ export interface RoomPieces {
     readonly room: Room;
     /** Undefined where the room could not be laid out. */
     readonly takeOff?: TakeOff;
-    /** Errors in the room's file: nothing should be cut from its pieces before they are mended. */
+    /** Errors in the room's file and in what it imports: nothing should be cut from its pieces before they are mended. */
     readonly errors: number;
 }
 export interface HousePlan { readonly house: House; readonly plan: BoardPlan }

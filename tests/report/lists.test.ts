@@ -39,7 +39,7 @@ describe('the cut list', () => {
         expect(valid(printed), JSON.stringify(valid.errors)).toBe(true);
         expect(printed.rooms.map(r => [r.name, r.laidOut, r.errors])).toEqual([['den', true, 0], ['attic', false, 2]]);
         expect(printed.pieces[0]).toMatchObject({
-            id: 'den/A/1/bottom', room: 'den', part: 'bottom', line: 'A', stock: 'pine-1x6', hand: null,
+            id: 'den.bottom-A-1', room: 'den', part: 'bottom', line: 'A', stock: 'pine-1x6', hand: null,
             face: { ticks: 827024, cut: 827024, text: `4' 2 7/8"` }, ends: [{ cut: 'square' }, { cut: 'square' }],
             why: `coffer 4' 1 3/8" + 2 x side 3/4" = 4' 2 7/8"`, source: { file: 'file:///sample.coffer', line: 1, column: 1 },
         });
@@ -56,7 +56,7 @@ describe('the cut list', () => {
         const csv = csvCutList([house], files);
         expect(csv.endsWith('\r\n')).toBe(true);
         expect(csv.replaceAll('\r\n', '').includes('\n')).toBe(false);
-        expect(csv.split('\r\n')[1]).toBe(`den/A/1/bottom,den,bottom,A,1,,,pine-1x6,in,50.875,50.875,"4' 2 7/8""","4' 2 7/8""",square,square,,5.5,0.75,no,,"line A, bay 1","coffer 4' 1 3/8"" + 2 x side 3/4"" = 4' 2 7/8""",file:///sample.coffer,1,1`);
+        expect(csv.split('\r\n')[1]).toBe(`den.bottom-A-1,den,bottom,A,1,,,pine-1x6,in,50.875,50.875,"4' 2 7/8""","4' 2 7/8""",square,square,,5.5,0.75,no,,"line A, bay 1","coffer 4' 1 3/8"" + 2 x side 3/4"" = 4' 2 7/8""",file:///sample.coffer,1,1`);
         const read = Papa.parse<Record<string, string>>(csv, { header: true, skipEmptyLines: true });
         expect(read.errors).toEqual([]);
         expect(read.data.map(row => row.id)).toEqual(pieces.map(p => p.id));
@@ -115,7 +115,7 @@ describe('boards to buy', () => {
         expect(valid(printed), JSON.stringify(valid.errors)).toBe(true);
         expect(printed.houses[0]).toMatchObject({
             job: 'Plum Street 4', complete: false,
-            unpriced: [{ stock: 'fir-1x8', count: 1, length: { text: "16'" } }, { stock: 'fir-1x8', count: 1, length: { text: "8'" } }], unplaced: [{ piece: 'den/A/bottom/long', stock: 'pine-1x6' }],
+            unpriced: [{ stock: 'fir-1x8', count: 1, length: { text: "16'" } }, { stock: 'fir-1x8', count: 1, length: { text: "8'" } }], unplaced: [{ piece: 'den.bottom-A-long', stock: 'pine-1x6' }],
         });
     });
 
@@ -123,7 +123,7 @@ describe('boards to buy', () => {
         const { data } = Papa.parse<Record<string, string>>(csvBoards([housePlan]), { header: true, skipEmptyLines: true });
         expect(data.map(row => [row.stock, row.from, row.count, row.cost, row.note!.split(':')[0]])).toEqual([
             ['fir-1x8', 'buy', '1', '', 'no price said'], ['fir-1x8', 'buy', '1', '', 'no price said'], ['pine-1x6', 'buy', '1', '25.20', ''], ['pine-1x6', 'buy', '1', '16.80', ''],
-            ['pine-1x6', 'no board', '1', '', 'den/A/bottom/long'],
+            ['pine-1x6', 'no board', '1', '', 'den.bottom-A-long'],
         ]);
     });
 

@@ -58,20 +58,20 @@ function side(id: string, over: Partial<Piece>): Piece {
 }
 
 export const pieces: readonly Piece[] = [
-    ...[1, 2].map(i => piece(`den/A/${i}/bottom`, pine, inches('50 7/8'), { where: `line A, bay ${i}`, bay: i, why: { terms: [{ what: 'coffer', times: 1, ticks: inches('49 3/8'), at: words(3, 'beams') }, { what: 'side', times: 2, ticks: inches('3/4') }] } })),
-    side('den/A/side/1', { back: inches('50 1/8'), cutBack: inches('50 1/8'), ends: [square, miter], hand: 'left' }),
-    side('den/A/side/4', { back: inches('50 1/8'), cutBack: inches('50 1/8'), ends: [miter, square], hand: 'right' }),
-    side('den/A/side/2', { back: inches('50 7/8'), cutBack: inches('50 7/8'), ends: [miter, miter] }),
+    ...[1, 2].map(i => piece(`den.bottom-A-${i}`, pine, inches('50 7/8'), { where: `line A, bay ${i}`, bay: i, why: { terms: [{ what: 'coffer', times: 1, ticks: inches('49 3/8'), at: words(3, 'beams') }, { what: 'side', times: 2, ticks: inches('3/4') }] } })),
+    side('den.side-A-1', { back: inches('50 1/8'), cutBack: inches('50 1/8'), ends: [square, miter], hand: 'left' }),
+    side('den.side-A-4', { back: inches('50 1/8'), cutBack: inches('50 1/8'), ends: [miter, square], hand: 'right' }),
+    side('den.side-A-2', { back: inches('50 7/8'), cutBack: inches('50 7/8'), ends: [miter, miter] }),
     // The same piece turned round: no hand, so it is cut like the one before it.
-    side('den/A/side/3', { back: inches('50 7/8'), cutBack: inches('50 7/8'), ends: [miter, miter], on: 'south' }),
-    ...[1, 2, 3].map(i => piece(`den/A/cleat/${i}`, pine, inches('50 3/8'), { part: 'cleat', width: inches('3/4'), ripped: true, where: `line A, bay ${i}` })),
-    piece('den/A/bottom/long', pine, 20 * TICKS_PER_FOOT, { where: 'line A' }),
+    side('den.side-A-3', { back: inches('50 7/8'), cutBack: inches('50 7/8'), ends: [miter, miter], on: 'south' }),
+    ...[1, 2, 3].map(i => piece(`den.cleat-A-${i}`, pine, inches('50 3/8'), { part: 'cleat', width: inches('3/4'), ripped: true, where: `line A, bay ${i}` })),
+    piece('den.bottom-A-long', pine, 20 * TICKS_PER_FOOT, { where: 'line A' }),
 ];
 
 const room: Room = { name: 'den', title: 'The "den", as built', at: words(1, 'den'), key: 'den', job: job(), walls: {}, lines: [], fixtures: [], measuredBoards: [], broken: false };
 export const takeOff: TakeOff = {
     room: 'den', pieces,
-    joints: [{ kind: 'butt', at: 'A2', pieces: ['den/A/1/bottom', 'den/A/2/bottom'], biscuits: { count: 2, size: '#10' } }],
+    joints: [{ kind: 'butt', at: 'A2', pieces: ['den.bottom-A-1', 'den.bottom-A-2'], biscuits: { count: 2, size: '#10' } }],
     consumables: [{ what: '#8 x 2 1/2" screws', count: 24, unit: 'screws', by: 'one every 16"', basis: 'common practice, no source' }],
 };
 export const settings: JobSettings = job({ title: given('Plum Street 4') });

@@ -3,7 +3,9 @@ import { printMoney } from '../../quantity/money.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
 import { roundDown } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
+import type { Piece } from '../../takeoff/model.ts';
 import { titleOf, type HousePlan } from '../house.ts';
+import { markOf, marksText } from '../marks.ts';
 import { cleanLine, columns, counted, wrap, type Paint } from '../look.ts';
 
 const WIDTH = 100;
@@ -17,10 +19,11 @@ function boards({ house, plan }: HousePlan, paint: Paint): string[] {
     const { job, rooms } = house;
     const show = job.show.value;
     const length = (ticks: number): string => printLength(ticks, show);
+    const nameOf = (piece: Piece): string => (rooms.length > 1 ? piece.id : markOf(piece));
     return [
         paint.strong(`BOARDS TO BUY  ${cleanLine(titleOf(job))}`),
         `For ${rooms.map(r => r.room.name).join(', ')}. A first plan: it can be cut as it stands, and a cheaper one may exist.`,
-        ...rooms.filter(r => r.errors > 0).map(r => paint.error(`room ${r.room.name}: ${counted(r.errors, 'error')} in its file. Do not order before they are mended.`)),
+        ...rooms.filter(r => r.errors > 0).map(r => paint.error(`room ${r.room.name}: ${counted(r.errors, 'error')} in what it is made from. Do not order before ${r.errors === 1 ? 'it is' : 'they are'} mended.`)),
         ...rooms.filter(r => !r.takeOff).map(r => paint.error(`room ${r.room.name}: cannot be laid out, so its boards are not here.`)),
         ...columns(plan.stocks.flatMap(stock => shoppingRows(stock, show)), [1, 2, 4]).map(line => `  ${line}`),
         paint.strong(`  ${plan.costs.length === 0 ? 'total' : `total ${plan.costs.map(money).join(' + ')}`}${plan.unpriced.length > 0 ? ', without the boards that have no price' : plan.costs.length === 0 ? ' nothing to buy' : ''}`),
@@ -29,7 +32,7 @@ function boards({ house, plan }: HousePlan, paint: Paint): string[] {
         '',
         paint.strong('HOW TO CUT THEM'),
         `kerf ${length(job.kerf.value)}, end trim ${length(job.endTrim.value)} a board; lengths between the long points; offcuts after kerf and trim`,
-        ...plan.stocks.flatMap(stock => ['', paint.strong(stock.stock.name), ...stock.boards.flatMap(board => cuts(board, job.cutTo.value, show, paint))]),
+        ...plan.stocks.flatMap(stock => ['', paint.strong(stock.stock.name), ...stock.boards.flatMap(board => cuts(board, job.cutTo.value, show, nameOf))]),
     ];
 }
 
@@ -43,27 +46,31 @@ function shoppingRows({ stock, boards: all, buy }: StockPlan, show: Show): strin
     return rows.map(([count, ...rest], i) => [i === 0 ? stock.name : '', `${count} x`, ...rest]);
 }
 
-function cuts(board: Board, step: Ticks, show: Show, paint: Paint): string[] {
-    const ripped = board.strips.length > 1 ? `, ripped into ${board.strips.length} strips of ${printLength(board.strips[0]!.rippedTo!, show)}` : '';
+/** One board: its length, then from one end what is cut off it, pieces of one length together, and what is left. */
+function cuts(board: Board, step: Ticks, show: Show, nameOf: (piece: Piece) => string): string[] {
+    const ripped = board.strips.length > 1 ? `rip ${board.strips.length} strips of ${printLength(board.strips[0]!.rippedTo!, show)}; ` : '';
     const used = board.strips.filter(strip => strip.pieces.length > 0);
     const whole = board.strips.length - used.length;
-    const lines = [
-        ...used.flatMap((strip, i) => wrap(`${ripped ? `strip ${i + 1}: ` : ''}${stripText(strip, step, show)}`, WIDTH - 7)),
-        ...(whole > 0 ? [`${counted(whole, 'strip')} left whole`] : []),
-    ];
-    return [
-        `  ${`#${board.number}`.padEnd(5)}${printLength(board.length, show)}${board.onHand ? ' on hand' : ''}${ripped}`,
-        ...lines.map(line => paint.faint(`       ${line}`)),
-    ];
+    const head = `  ${`#${board.number}`.padEnd(5)}${`${printLength(board.length, show)}${board.onHand ? ' on hand' : ''}`.padEnd(9)} `;
+    const text = ripped + used.map((strip, i) => `${ripped ? `strip ${i + 1}: ` : ''}${stripText(strip, step, show, nameOf)}`).join('; ') + (whole > 0 ? `; ${counted(whole, 'strip')} left whole` : '');
+    return wrap(text, WIDTH - 17).map((line, i) => (i === 0 ? head : ' '.repeat(head.length)) + line);
 }
 
-/** The pieces in the order they are cut off, and what is left, rounded down so that it is never promised too long. */
-function stripText({ pieces, offcut }: Strip, step: Ticks, show: Show): string {
+/** The offcut is rounded down, so that it is never promised too long. */
+function stripText({ pieces, offcut }: Strip, step: Ticks, show: Show, nameOf: (piece: Piece) => string): string {
     const left = roundDown(offcut, step);
+    const lengths = [...new Set(pieces.map(lengthOf))];
     return [
-        ...pieces.map(p => `${printLength(Math.max(p.cutFace, p.cutBack), show)} ${p.id}`),
+        ...lengths.map(length => {
+            const alike = pieces.filter(p => lengthOf(p) === length);
+            return `${alike.length} x ${printLength(length, show)} ${marksText(alike, nameOf)}`;
+        }),
         ...(left > 0 ? [`offcut ${printLength(left, show)}`] : []),
     ].join(' | ');
+}
+
+function lengthOf(piece: Piece): Ticks {
+    return Math.max(piece.cutFace, piece.cutBack);
 }
 
 function money({ amount, currency }: Money): string {

@@ -1,5 +1,6 @@
 import type { Stock } from '../../job/model.ts';
 import { PARTS, type EndCut, type Part, type Piece } from '../../takeoff/model.ts';
+import { compareNames, comparePieces } from '../../takeoff/piece-order.ts';
 
 /** Pieces that are cut alike, at one setting of stop, fence and saw. */
 export interface Batch { readonly sample: Piece; readonly pieces: readonly Piece[] }
@@ -13,15 +14,15 @@ export function batchesOf(pieces: readonly Piece[]): StockBatches[] {
         stock: own[0]!.stock,
         pieces: own.length,
         parts: PARTS.map(part => ({ part, batches: batches(own.filter(p => p.part === part)) })).filter(p => p.batches.length > 0),
-    })).sort((a, b) => compareText(a.stock.name, b.stock.name) || compareText(a.stock.key, b.stock.key));
+    })).sort((a, b) => compareNames(a.stock.name, b.stock.name) || compareNames(a.stock.key, b.stock.key));
 }
 
 function batches(pieces: readonly Piece[]): Batch[] {
     return groupBy(pieces, cutsOf)
-        .map(alike => alike.sort((a, b) => compareText(a.id, b.id)))
+        .map(alike => alike.sort(comparePieces))
         .map(alike => ({ sample: alike[0]!, pieces: alike }))
         .sort((a, b) => b.sample.cutBack - a.sample.cutBack || b.sample.cutFace - a.sample.cutFace
-            || compareText(cutsOf(a.sample), cutsOf(b.sample)));
+            || compareNames(cutsOf(a.sample), cutsOf(b.sample)));
 }
 
 /**
@@ -49,8 +50,4 @@ function groupBy<T>(values: readonly T[], keyOf: (value: T) => string): T[][] {
         if (group) group.push(value); else groups.set(key, [value]);
     }
     return [...groups.values()];
-}
-
-export function compareText(a: string, b: string): number {
-    return a < b ? -1 : a > b ? 1 : 0;
 }

@@ -1,11 +1,11 @@
 import { whyText } from '../../provenance/why-text.ts';
 import { printInches, printLength, type Show } from '../../quantity/print-length.ts';
-import type { Ticks } from '../../quantity/ticks.ts';
-import { TICKS_PER_FOOT } from '../../quantity/ticks.ts';
+import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
 import type { Consumable, Part, Piece } from '../../takeoff/model.ts';
 import { cautionsFor } from '../cautions.ts';
 import { titleOf, type House } from '../house.ts';
 import { cleanLine, columns, counted, wrap, type Paint } from '../look.ts';
+import { marksText, placeMarkOf } from '../marks.ts';
 import { batchesOf, endsText, type Batch, type StockBatches } from './group.ts';
 
 const WIDTH = 100;
@@ -24,7 +24,7 @@ function cutList(house: House, paint: Paint): string[] {
     return [
         paint.strong(`CUT LIST  ${cleanLine(titleOf(job))}`),
         `${counted(pieces.length, 'piece')} for ${rooms.map(r => r.room.name).join(', ')}; cut to ${printLength(job.cutTo.value, show)}`,
-        ...rooms.filter(r => r.errors > 0).map(r => paint.error(`room ${r.room.name}: ${counted(r.errors, 'error')} in its file. Do not cut from this list before they are mended.`)),
+        ...rooms.filter(r => r.errors > 0).map(r => paint.error(`room ${r.room.name}: ${counted(r.errors, 'error')} in what it is made from. Do not cut before ${r.errors === 1 ? 'it is' : 'they are'} mended.`)),
         ...rooms.filter(r => !r.takeOff).map(r => paint.error(`room ${r.room.name}: cannot be laid out, so it has no pieces here.`)),
         ...howToRead(pieces).flatMap(note => wrap(note, WIDTH)),
         ...batchesOf(pieces).flatMap(stock => ['', ...stockList(stock, show, paint)]),
@@ -37,6 +37,7 @@ function howToRead(pieces: readonly Piece[]): string[] {
     const mitered = pieces.some(p => p.cutFace !== p.cutBack);
     return [
         ...(mitered ? ['Lengths are between the long points; "face" is between the short points, on the side that shows.'] : []),
+        ...(pieces.length > 0 ? ['Pencil each piece\'s mark on it. A mark is the line (1, 2 from the west; A, B from the north), the bay from the west or north end, and the side; for trim the coffer and the side.'] : []),
         ...(pieces.some(p => p.hand) ? ['Left, right: the end with the miter, the face towards you and the groove edge down.'] : []),
         ...(mitered && pieces.some(p => p.machining.some(m => m.includes('rabbet')))
             ? ['A rabbet takes the long point away at the lower back edge: hook the tape on the top back edge.'] : []),
@@ -60,8 +61,12 @@ function head({ sample: p, pieces }: Batch, show: Show): string[] {
     return [
         `${pieces.length} x`, printLength(p.cutBack, show), inches,
         p.cutFace === p.cutBack ? '' : `face ${printLength(p.cutFace, show)}`,
-        endsText(p.ends), p.hand ?? '', p.ripped ? `rip ${ripText(p, show)}` : '',
+        endsText(p.ends), p.hand ?? '', p.ripped && !saysHowToRip(p) ? `rip to ${ripText(p, show)}` : '',
     ];
+}
+
+function saysHowToRip(p: Piece): boolean {
+    return p.machining.some(words => words.startsWith('rip'));
 }
 
 /** The width it is ripped to; both dimensions where it is thinner than its stock too. */
@@ -76,7 +81,7 @@ function details({ sample, pieces }: Batch, show: Show, paint: Paint): string[] 
     const whys = [...new Set(pieces.map(p => whyText(p.why, p.cutBack, show)))];
     return [
         ...(sample.machining.length > 0 ? wrap(`then: ${sample.machining.join('; ')}`, width) : []),
-        ...rooms.flatMap(room => wrap(`${room}: ${pieces.filter(p => p.room === room).map(p => p.where).join('; ')}`, width)),
+        ...rooms.flatMap(room => wrap(`${room}: ${marksText(pieces.filter(p => p.room === room), placeMarkOf)}`, width)),
         ...whys.flatMap(why => wrap(why, width)).map(paint.faint),
     ];
 }
@@ -89,6 +94,9 @@ function besides(consumables: readonly Consumable[], paint: Paint): string[] {
         if (sum) sum.count += item.count; else sums.set(key, { count: item.count, unit: item.unit, item });
     }
     if (sums.size === 0) return [];
-    const rows = [...sums.values()].map(s => [String(s.count), s.unit, s.item.what, `${s.item.by} (${s.item.basis})`]);
-    return ['', paint.strong('Besides'), ...columns(rows, [0]).map(line => `  ${line}`)];
+    const items = [...sums.values()];
+    const heads = columns(items.map(s => [String(s.count), s.unit, s.item.what]), [0]);
+    return ['', paint.strong('Besides'), ...items.flatMap(({ item }, i) => [
+        `  ${heads[i]!}`, ...wrap(`${item.by} (${item.basis})`, WIDTH - 10).map(line => paint.faint(`          ${line}`)),
+    ])];
 }

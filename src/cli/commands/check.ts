@@ -1,0 +1,48 @@
+import type { Finding, Severity } from '../../findings/finding.ts';
+import { githubFindings } from '../../report/findings/github.ts';
+import { conciseFindings, humanFindings, summary } from '../../report/findings/human.ts';
+import { jsonFindings } from '../../report/findings/json.ts';
+import { sarifFindings } from '../../report/findings/sarif.ts';
+import { RULES } from '../../rules/index.ts';
+import { EXIT, worst, type ExitCode } from '../exit-code.ts';
+import { openAsked, type Asked, type World } from '../input.ts';
+import { version } from '../version.ts';
+import { keepChecking } from '../watch.ts';
+import { findingsOf, type Checked, type Workspace } from '../workspace.ts';
+
+export const CHECK_FORMATS = ['human', 'concise', 'json', 'sarif', 'github'] as const;
+export interface CheckOptions extends Asked {
+    readonly format: (typeof CHECK_FORMATS)[number];
+    /** The least grave finding that makes the exit code 1. */
+    readonly failOn: Severity;
+    readonly exitZero: boolean;
+    readonly watch: boolean;
+}
+
+/** Everything that is wrong. */
+export async function check(options: CheckOptions, world: World): Promise<ExitCode> {
+    const { workspace, code, paths } = await openAsked(options, world);
+    const once = async (): Promise<ExitCode> => report(await workspace.check(), workspace, options, world);
+    const found = await once();
+    if (options.watch) return keepChecking({ workspace, paths, world, asked: options, again: once });
+    return worst(code, found);
+}
+
+function report(checked: readonly Checked[], workspace: Workspace, options: CheckOptions, { terminal }: World): ExitCode {
+    const findings = findingsOf(checked);
+    terminal.result(printed(findings, checked, workspace, options, terminal.paint));
+    if (options.format === 'human') terminal.say(summary(findings, checked.length));
+    return options.exitZero || !findings.some(f => !f.allowed && GRAVITY[f.severity] >= GRAVITY[options.failOn]) ? EXIT.clean : EXIT.findings;
+}
+
+function printed(findings: readonly Finding[], checked: readonly Checked[], { files }: Workspace, options: CheckOptions, paint: World['terminal']['paint']): string {
+    switch (options.format) {
+        case 'human': return humanFindings(findings, files, paint);
+        case 'concise': return conciseFindings(findings, files);
+        case 'json': return jsonFindings(findings, checked.map(c => c.content.uri), files);
+        case 'sarif': return sarifFindings(findings, files, { version, rules: RULES });
+        case 'github': return githubFindings(findings, files);
+    }
+}
+
+const GRAVITY: Record<Severity, number> = { hint: 0, warning: 1, error: 2 };

@@ -1,0 +1,68 @@
+import type { BoardPlan } from '../../cutting/model.ts';
+import { csvBoards } from '../../report/boards/csv.ts';
+import { humanBoards } from '../../report/boards/human.ts';
+import { jsonBoards } from '../../report/boards/json.ts';
+import { csvCutList } from '../../report/cut-list/csv.ts';
+import { humanCutList } from '../../report/cut-list/human.ts';
+import { jsonCutList } from '../../report/cut-list/json.ts';
+import type { House } from '../../report/house.ts';
+import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
+import { housesOf, isSound, plansOf } from '../houses.ts';
+import { openAsked, type Asked, type World } from '../input.ts';
+import type { Files } from '../../report/look.ts';
+
+export const LIST_FORMATS = ['human', 'json', 'csv'] as const;
+export interface ListOptions extends Asked {
+    readonly format: (typeof LIST_FORMATS)[number];
+    /** Only these rooms; all where none is named. */
+    readonly room: readonly string[];
+}
+
+/** Every piece, for the saw. */
+export async function cutList(options: ListOptions, world: World): Promise<ExitCode> {
+    const { houses, files, code } = await housesAsked(options, world);
+    const { terminal } = world;
+    switch (options.format) {
+        case 'human': terminal.result(humanCutList(houses, terminal.paint)); break;
+        case 'json': terminal.result(jsonCutList(houses, files)); break;
+        case 'csv': terminal.result(csvCutList(houses, files)); break;
+    }
+    return worst(code, isSound(houses) ? EXIT.clean : EXIT.findings);
+}
+
+/** What to buy and what to cut from each board. */
+export async function boards(options: ListOptions, world: World): Promise<ExitCode> {
+    const { houses, files, code } = await housesAsked(options, world);
+    const { terminal } = world;
+    const plans = plansOf(houses);
+    switch (options.format) {
+        case 'human': terminal.result(humanBoards(plans, terminal.paint)); break;
+        case 'json': terminal.result(jsonBoards(plans, files)); break;
+        case 'csv': terminal.result(csvBoards(plans)); break;
+    }
+    const complete = plans.every(({ plan }) => isComplete(plan));
+    return worst(code, isSound(houses) && complete ? EXIT.clean : EXIT.findings);
+}
+
+function isComplete(plan: BoardPlan): boolean {
+    return plan.unplaced.length === 0 && plan.unpriced.length === 0;
+}
+
+async function housesAsked(options: ListOptions, world: World): Promise<{ houses: House[]; files: Files; code: ExitCode }> {
+    const { workspace, code } = await openAsked(options, world);
+    const all = housesOf(await workspace.check(), workspace);
+    const houses = onlyRooms(all, options.room);
+    if (houses.length === 0) world.terminal.say('There is no room in these files.');
+    const broken = houses.flatMap(h => h.rooms).filter(r => !r.takeOff || r.errors > 0);
+    if (broken.length > 0) world.terminal.say(`${broken.map(r => `room ${r.room.name}`).join(', ')}: run \`cofferwright check\` for what has to be mended first.`);
+    return { houses, files: workspace.files, code };
+}
+
+/** The houses with the named rooms alone. Throws a UsageError for a room that is in none of them. */
+export function onlyRooms(houses: readonly House[], names: readonly string[]): House[] {
+    if (names.length === 0) return [...houses];
+    const known = houses.flatMap(h => h.rooms.map(r => r.room.name));
+    const unknown = names.filter(name => !known.includes(name));
+    if (unknown.length > 0) throw new UsageError(`There is no room ${unknown.join(', ')} in these files; there is ${known.join(', ') || 'none'}`);
+    return houses.map(house => ({ ...house, rooms: house.rooms.filter(r => names.includes(r.room.name)) })).filter(house => house.rooms.length > 0);
+}

@@ -1,0 +1,19 @@
+/** What the program ends with. */
+export const EXIT = {
+    clean: 0,
+    /** Something was found, or a list is incomplete. */
+    findings: 1,
+    /** Asked wrongly, or a file could not be read or written. */
+    usage: 2,
+    /** A mistake in this program. */
+    internal: 101,
+} as const;
+export type ExitCode = (typeof EXIT)[keyof typeof EXIT];
+
+/** The graver of the two. */
+export function worst(a: ExitCode, b: ExitCode): ExitCode {
+    return a > b ? a : b;
+}
+
+/** Asked for something that cannot be done: shown without a trace, exit code 2. */
+export class UsageError extends Error {}

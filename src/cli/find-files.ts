@@ -1,0 +1,68 @@
+import { readdir, stat } from 'node:fs/promises';
+import { dirname, join, resolve } from 'node:path';
+import { reasonOf } from './read-text.ts';
+
+export const SUFFIX = '.coffer';
+
+export interface Found {
+    /** Full paths, each once, in order. */
+    readonly files: readonly string[];
+    /** What was asked for and is not there, in words. */
+    readonly problems: readonly string[];
+}
+
+/** The files that were asked for: files as they are, folders with every `.coffer` file below them. */
+export async function findFiles(asked: readonly string[], cwd: string): Promise<Found> {
+    const files = new Set<string>();
+    const problems: string[] = [];
+    for (const name of asked) {
+        const path = resolve(cwd, name);
+        try {
+            if ((await stat(path)).isDirectory()) {
+                const below = await cofferFilesIn(path, problems);
+                if (below.length === 0) problems.push(`${name}: there is no ${SUFFIX} file in this folder`);
+                below.forEach(file => files.add(file));
+            } else if (path.endsWith(SUFFIX)) files.add(path);
+            else problems.push(`${name} is not a ${SUFFIX} file`);
+        } catch (error) {
+            problems.push(`${name} ${reasonOf(error)}`);
+        }
+    }
+    return { files: [...files].sort(), problems };
+}
+
+/** Hidden folders and installed packages are passed over, and links to folders, which could lead in a circle. */
+async function cofferFilesIn(folder: string, problems: string[]): Promise<string[]> {
+    const entries = await readdir(folder, { withFileTypes: true }).catch((error: unknown) => {
+        problems.push(`${folder} ${reasonOf(error)}`);
+        return [];
+    });
+    const files: string[] = [];
+    for (const entry of entries) {
+        const path = join(folder, entry.name);
+        if (entry.isDirectory()) {
+            if (!entry.name.startsWith('.') && entry.name !== 'node_modules') files.push(...await cofferFilesIn(path, problems));
+        } else if (entry.name.endsWith(SUFFIX) && (entry.isFile() || await isFile(path))) files.push(path);
+    }
+    return files;
+}
+
+async function isFile(path: string): Promise<boolean> {
+    return stat(path).then(info => info.isFile(), () => false);
+}
+
+/** The folders above a file, the nearest first, up to and with `top`; all of them without one. */
+export function foldersAbove(file: string, top: string | undefined): string[] {
+    const folders: string[] = [];
+    for (let folder = dirname(file); ; folder = dirname(folder)) {
+        folders.push(folder);
+        if (folder === top || dirname(folder) === folder) return folders;
+    }
+}
+
+/** The folder of the repository that a folder lies in: what a house may import ends there. Undefined outside of one. */
+export async function repositoryOf(cwd: string): Promise<string | undefined> {
+    for (const folder of foldersAbove(join(cwd, 'x'), undefined))
+        if (await stat(join(folder, '.git')).then(() => true, () => false)) return folder;
+    return undefined;
+}

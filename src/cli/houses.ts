@@ -1,0 +1,50 @@
+import type { Finding } from '../findings/finding.ts';
+import type { JobSettings } from '../job/model.ts';
+import { takeOffOf } from '../pipeline/inspect.ts';
+import { planBoards } from '../cutting/first-plan.ts';
+import type { BoardPlan } from '../cutting/model.ts';
+import type { House, HousePlan, RoomPieces } from '../report/house.ts';
+import type { Checked, Workspace } from './workspace.ts';
+
+/** The rooms of the files, those under one job together, in the order of their files. */
+export function housesOf(checked: readonly Checked[], workspace: Workspace): House[] {
+    const houses = new Map<string, { job: JobSettings; rooms: RoomPieces[] }>();
+    for (const { content, layouts } of checked) {
+        const errors = errorsBehind(content.uri, checked, workspace);
+        for (const { room, ceiling } of layouts) {
+            const key = jobKey(room.job);
+            const house = houses.get(key) ?? { job: room.job, rooms: [] };
+            houses.set(key, house);
+            house.rooms.push({ room, errors, ...(ceiling ? { takeOff: takeOffOf(ceiling) } : {}) });
+        }
+    }
+    return [...houses.values()];
+}
+
+/** A plan for each house; what one takes from the boards on hand is gone for the next. */
+export function plansOf(houses: readonly House[]): HousePlan[] {
+    const before: BoardPlan[] = [];
+    return houses.map(house => {
+        const plan = planBoards(house.rooms.flatMap(r => r.takeOff?.pieces ?? []), house.job, before);
+        before.push(plan);
+        return { house, plan };
+    });
+}
+
+/** True where a list made from these houses may be cut and bought from. */
+export function isSound(houses: readonly House[]): boolean {
+    return houses.every(house => house.rooms.every(room => room.takeOff !== undefined && room.errors === 0));
+}
+
+function errorsBehind(uri: string, checked: readonly Checked[], workspace: Workspace): number {
+    const behind = new Set([uri, ...workspace.madeFrom(uri)]);
+    return checked.filter(c => behind.has(c.content.uri)).flatMap(c => c.findings).filter(isOpenError).length;
+}
+
+function isOpenError(finding: Finding): boolean {
+    return finding.severity === 'error' && !finding.allowed;
+}
+
+function jobKey({ at }: JobSettings): string {
+    return at ? `${at.uri}#${at.range.start.line}:${at.range.start.character}` : '';
+}

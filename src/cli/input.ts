@@ -1,0 +1,56 @@
+import { resolve } from 'node:path';
+import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
+import { findFiles, SUFFIX } from './find-files.ts';
+import { decode } from './read-text.ts';
+import type { Terminal } from './terminal.ts';
+import { Workspace } from './workspace.ts';
+
+export interface Asked { readonly files: readonly string[]; readonly stdinFilePath?: string }
+
+/** The world the program runs in: replaced by tests, never reached for. */
+export interface World {
+    readonly cwd: string;
+    readonly terminal: Terminal;
+    /** All of standard input. */
+    readStdin(): Promise<Uint8Array>;
+    /** Ends `--watch`. */
+    readonly stop: AbortSignal;
+}
+
+/** A workspace with the files that were asked for, and how it went. */
+export interface Opened { readonly workspace: Workspace; readonly code: ExitCode; readonly paths: readonly string[] }
+
+/**
+ * Opens what was asked for: files, folders, standard input for `-`; the current folder where nothing is said. What is not
+ * there or cannot be read is said, and the rest is opened all the same. Throws a UsageError where nothing is left.
+ */
+export async function openAsked({ files, stdinFilePath }: Asked, { cwd, terminal, readStdin }: World): Promise<Opened> {
+    const fromStdin = files.includes('-') || stdinFilePath !== undefined;
+    const named = files.filter(name => name !== '-');
+    if (stdinFilePath !== undefined && named.length > 0) throw new UsageError('--stdin-file-path says where standard input belongs; name no other files with it');
+    if (stdinFilePath !== undefined && !stdinFilePath.endsWith(SUFFIX)) throw new UsageError(`${stdinFilePath} is not a ${SUFFIX} file`);
+    const found = await findFiles(named.length === 0 && !fromStdin ? ['.'] : named, cwd);
+    found.problems.forEach(problem => terminal.say(problem));
+
+    const workspace = await Workspace.open(cwd, terminal);
+    const paths = [...found.files];
+    if (fromStdin) {
+        const path = resolve(cwd, stdinFilePath ?? 'stdin.coffer');
+        workspace.layOver(path, await stdinText(readStdin), stdinFilePath ?? '<stdin>');
+        paths.push(path);
+    }
+    if (paths.length === 0) throw new UsageError('There is nothing to read');
+    await workspace.add(paths);
+    const unreadable = workspace.problems();
+    unreadable.forEach(problem => terminal.say(problem));
+    return { workspace, paths, code: found.problems.length + unreadable.length > 0 ? EXIT.usage : EXIT.clean };
+}
+
+export async function stdinText(readStdin: () => Promise<Uint8Array>): Promise<string> {
+    const bytes = await readStdin();
+    try {
+        return decode(bytes).text;
+    } catch (error) {
+        throw new UsageError(`Standard input ${(error as Error).message}`);
+    }
+}

@@ -1,0 +1,75 @@
+import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
+import { boards, cutList, LIST_FORMATS, type ListOptions } from './commands/lists.ts';
+import { check, CHECK_FORMATS, type CheckOptions } from './commands/check.ts';
+import { draw, THEMES, type DrawOptions } from './commands/draw.ts';
+import { explain } from './commands/explain.ts';
+import { format, type FormatOptions } from './commands/format.ts';
+import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
+import type { World } from './input.ts';
+import { openTerminal, type ColorChoice } from './terminal.ts';
+import { version } from './version.ts';
+
+export type Surroundings = Omit<World, 'terminal'> & Pick<NodeJS.Process, 'stdout' | 'stderr' | 'env'>;
+
+const ABOUT = 'Coffered ceilings of box beams, written as text: what does not fit, every piece, every board, every drawing.';
+const NOTES = `
+Files are .coffer files or folders of them; - is standard input; nothing means the current folder.
+
+Exit codes: 0 nothing wrong, 1 something found or a list incomplete, 2 asked wrongly or a file that cannot be read or written, 101 a mistake in this program.
+
+It computes and draws; it does not judge whether a ceiling is safe. Local codes and licensed people come first.`;
+
+/** Runs the program as it was called and says how it went. Everything it reads and writes goes through `world`. */
+export async function run(argv: readonly string[], world: Surroundings): Promise<ExitCode> {
+    let code: ExitCode = EXIT.clean;
+    const program = command(world, async job => { code = await job(openTerminal(program.opts<{ color: ColorChoice }>().color, world)); });
+    try {
+        await program.parseAsync([...argv], { from: 'user' });
+        return code;
+    } catch (error) {
+        if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.clean : EXIT.usage;
+        if (!(error instanceof UsageError)) throw error;
+        const terminal = openTerminal(program.opts<{ color: ColorChoice }>().color, world);
+        terminal.progress('');
+        terminal.say(`${terminal.chatterPaint.error('cofferwright:')} ${error.message}`);
+        return EXIT.usage;
+    }
+}
+
+type Job = (terminal: World['terminal']) => ExitCode | Promise<ExitCode>;
+
+function command(world: Surroundings, run: (job: Job) => Promise<void>): Command {
+    const program = new Command('cofferwright')
+        .description(ABOUT).version(version, '-V, --version').addHelpText('after', NOTES)
+        .addOption(new Option('--color <when>', 'color the output').choices(['auto', 'always', 'never']).default('auto'))
+        .showHelpAfterError('(see --help)').exitOverride()
+        .configureOutput({ writeOut: text => { world.stdout.write(text); }, writeErr: text => { world.stderr.write(text); } });
+    const withFiles = (name: string, about: string): Command => program.command(name).description(about)
+        .argument('[files...]', 'files or folders; - is standard input')
+        .option('--stdin-file-path <path>', 'where the text on standard input belongs');
+    const rooms = new Option('--room <name>', 'only this room; say it again for another').argParser((name: string, before: string[]) => [...before, name]).default([], 'all');
+    const lists = new Option('--format <format>', 'how to print it').choices(LIST_FORMATS).default('human');
+    const act = <Options>(job: (options: Options & { files: string[] }, world: World) => ExitCode | Promise<ExitCode>) =>
+        (files: string[], options: Options) => run(terminal => job({ ...options, files }, { ...world, terminal }));
+
+    withFiles('check', 'say what is wrong')
+        .addOption(new Option('--format <format>', 'how to print it').choices(CHECK_FORMATS).default('human'))
+        .addOption(new Option('--fail-on <severity>', 'the least that makes the exit code 1').choices(['error', 'warning', 'hint']).default('warning'))
+        .option('--exit-zero', 'end with 0 whatever is found', false)
+        .option('--watch', 'stay, and check again after every change', false)
+        .action(act<CheckOptions>(check));
+    withFiles('cut-list', 'every piece, for the saw').addOption(lists).addOption(rooms).action(act<ListOptions>(cutList));
+    withFiles('boards', 'what to buy, and what to cut from each board').addOption(lists).addOption(rooms).action(act<ListOptions>(boards));
+    withFiles('draw', 'plan and sections as SVG files')
+        .option('--out <folder>', 'where they go', filled, 'drawings').addOption(new Option('--theme <theme>', 'its colors').choices(THEMES).default('auto'))
+        .addOption(rooms).action(act<DrawOptions>(draw));
+    program.command('explain').description('the page of a rule; all rules without a name').argument('[rule]')
+        .action((rule: string | undefined) => run(terminal => explain(rule, { terminal })));
+    withFiles('format', 'lay the text out the one way').option('--check', 'change nothing, name the files that would change', false).action(act<FormatOptions>(format));
+    return program;
+}
+
+function filled(value: string): string {
+    if (value.trim() === '') throw new InvalidArgumentError('It is empty.');
+    return value;
+}

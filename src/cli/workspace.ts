@@ -1,0 +1,144 @@
+import { readdir } from 'node:fs/promises';
+import { isAbsolute, join, relative, sep } from 'node:path';
+import { setImmediate } from 'node:timers/promises';
+import { URI, type LangiumDocument } from 'langium';
+import { compareFindings, type Finding } from '../findings/finding.ts';
+import type { FileContent } from '../job/file.ts';
+import { createCofferServices } from '../language/services.ts';
+import { readFile } from '../language/read-file.ts';
+import { isBuiltin } from '../language/workspace/builtin.ts';
+import { inspect, type Inspection } from '../pipeline/inspect.ts';
+import { counted, type Files } from '../report/look.ts';
+import { Disk } from './disk.ts';
+import { foldersAbove, repositoryOf, SUFFIX } from './find-files.ts';
+import type { Terminal } from './terminal.ts';
+
+/** A file as it was read and what is wrong with it. */
+export interface Checked extends Inspection { readonly content: FileContent; readonly document: LangiumDocument }
+
+/** Files that were asked for with everything they are made from, kept warm: after a change only what depends on it is done again. */
+export class Workspace {
+    readonly files: Files = { nameOf: uri => this.nameOf(uri), textOf: uri => this.documentAt(uri)?.textDocument.getText() };
+    readonly disk = new Disk();
+    readonly services = createCofferServices({ fileSystemProvider: () => this.disk });
+    private readonly shared = this.services.shared.workspace;
+    private readonly asked = new Set<string>();
+    private readonly names = new Map<string, string>();
+    private top: string | undefined;
+
+    private constructor(readonly cwd: string, private readonly terminal: Terminal) {}
+
+    static async open(cwd: string, terminal: Terminal): Promise<Workspace> {
+        const workspace = new Workspace(cwd, terminal);
+        await workspace.shared.WorkspaceManager.initializeWorkspace([]);
+        workspace.top = await repositoryOf(cwd);
+        workspace.shared.Imports.folders = workspace.top === undefined ? [] : [URI.file(workspace.top)];
+        return workspace;
+    }
+
+    /** A text that stands for a file, with the name it is shown under. */
+    layOver(path: string, text: string, name: string): void {
+        const uri = URI.file(path).toString();
+        this.disk.laidOver.set(uri, text);
+        this.names.set(uri, name);
+    }
+
+    /** Reads files, what they import, and the jobs they stand under. */
+    async add(paths: readonly string[]): Promise<void> {
+        paths.forEach(path => this.asked.add(URI.file(path).toString()));
+        this.terminal.progress(`Reading ${counted(paths.length, 'file')} ...`);
+        const all = [...new Set([...paths, ...await this.jobFilesFor(paths)])].map(path => URI.file(path));
+        const documents = await Promise.all(all.filter(uri => !this.shared.LangiumDocuments.hasDocument(uri))
+            .map(uri => this.shared.LangiumDocuments.getOrCreateDocument(uri)));
+        await this.shared.DocumentBuilder.build(documents, { validation: false });
+        this.terminal.progress('');
+    }
+
+    /** Reads again what has changed on the disk, reads what is new, and forgets what is gone. True where there was any of it. */
+    async refresh(asked: readonly string[]): Promise<boolean> {
+        const paths = [...new Set([...asked, ...this.paths()])].filter(path => !this.disk.laidOver.has(URI.file(path).toString()));
+        const changed: URI[] = [];
+        const removed: URI[] = [];
+        for (const path of paths) {
+            const uri = URI.file(path);
+            const known = this.documentAt(uri.toString())?.textDocument.getText();
+            if (!await this.disk.exists(uri)) { if (known !== undefined) removed.push(uri); }
+            else if (known === undefined || known !== await this.disk.readFile(uri)) changed.push(uri);
+        }
+        const fresh = changed.filter(uri => !this.documentAt(uri.toString())).map(uri => uri.fsPath);
+        if (changed.length + removed.length > 0) await this.shared.DocumentBuilder.update(changed, removed);
+        await this.add(fresh);
+        return changed.length + removed.length > 0;
+    }
+
+    /** Everything that was asked for and everything that it is made from, in the order of the paths. */
+    async check(): Promise<Checked[]> {
+        const wanted = new Set([...this.asked].flatMap(uri => [uri, ...this.madeFrom(uri)]));
+        const documents = this.shared.LangiumDocuments.all.toArray()
+            .filter(document => wanted.has(document.uri.toString()) && !isBuiltin(document.uri))
+            .sort((a, b) => (a.uri.toString() < b.uri.toString() ? -1 : 1));
+        const checked: Checked[] = [];
+        for (const document of documents) {
+            this.terminal.progress(`Checking ${checked.length + 1} of ${documents.length} files ...`);
+            if (checked.length % 10 === 9) await setImmediate();
+            const content = readFile(document);
+            checked.push({ content, document, ...inspect(content) });
+        }
+        this.terminal.progress('');
+        return checked;
+    }
+
+    /** Addresses of the files that a file imports, through any chain, and of the job it stands under. */
+    madeFrom(uri: string): string[] {
+        const document = this.documentAt(uri);
+        if (!document) return [];
+        const jobs = this.shared.Jobs.nearest(document).flatMap(job => job.$container?.$document?.uri.toString() ?? []);
+        return [...this.shared.Imports.reached(document), ...jobs];
+    }
+
+    /** What could not be read, in words. */
+    problems(): string[] {
+        return [...this.disk.unreadable].map(([path, reason]) => `${this.nameOf(URI.file(path).toString())} ${reason}`).sort();
+    }
+
+    /** Full paths of the files in use. */
+    paths(): string[] {
+        return this.shared.LangiumDocuments.all.toArray().filter(d => d.uri.scheme === 'file').map(d => d.uri.fsPath);
+    }
+
+    private documentAt(uri: string): LangiumDocument | undefined {
+        return this.shared.LangiumDocuments.getDocument(URI.parse(uri));
+    }
+
+    private nameOf(uri: string): string {
+        const known = this.names.get(uri);
+        if (known !== undefined) return known;
+        const parsed = URI.parse(uri);
+        if (parsed.scheme !== 'file') return uri;
+        const path = relative(this.cwd, parsed.fsPath);
+        return (path === '' || isAbsolute(path) ? parsed.fsPath : path).split(sep).join('/');
+    }
+
+    /** Files in the folders above that may hold a job: the nearest one's settings are those of the file. */
+    private async jobFilesFor(paths: readonly string[]): Promise<string[]> {
+        const folders = new Set(paths.flatMap(path => foldersAbove(path, this.top)));
+        const listed = await Promise.all([...folders].map(async folder => {
+            const names = await readdir(folder).catch((): string[] => []);
+            return names.filter(name => name.endsWith(SUFFIX)).map(name => join(folder, name));
+        }));
+        const texts = await Promise.all(listed.flat().map(async path => ({ path, text: await this.textOrNothing(path) })));
+        return texts.filter(({ text }) => /^[ \t]*job\b/m.test(text)).map(({ path }) => path);
+    }
+
+    private async textOrNothing(path: string): Promise<string> {
+        const text = await this.disk.readFile(URI.file(path));
+        if (!this.asked.has(URI.file(path).toString())) this.disk.unreadable.delete(path);
+        return text;
+    }
+}
+
+/** All findings, file by file. */
+export function findingsOf(checked: readonly Checked[]): Finding[] {
+    return checked.flatMap(c => c.findings).sort(compareFindings);
+}
+
