@@ -1,0 +1,46 @@
+import { CstUtils, isLeafCstNode, type LangiumDocument, type LeafCstNode } from 'langium';
+import { distance } from 'fastest-levenshtein';
+import type { Allowance } from '../../job/file.ts';
+import type { Source } from '../../provenance/source.ts';
+import { quoted } from '../types/words.ts';
+import type { Raise } from './raised.ts';
+
+/**
+ * `// allow RULE: reason`. A comment behind something covers its own line; one that stands alone covers the next line
+ * that is not a comment. `rules` holds the names that there are; without it any name is taken.
+ */
+export function allowancesOf(document: LangiumDocument, rules: ReadonlySet<string> | undefined, raise: Raise): Allowance[] {
+    const text = document.textDocument.getText();
+    if (!text.includes('allow')) return [];
+    const allowances: Allowance[] = [];
+    const lines = text.split('\n');
+    for (const comment of commentsOf(document)) {
+        const words = /^\/\/\s*allow\b\s*([\w-]*)\s*(:?)\s*(.*?)\s*$/.exec(comment.text);
+        if (!words) continue;
+        const at: Source = { uri: document.uri.toString(), range: { start: { ...comment.range.start }, end: { ...comment.range.end } } };
+        const [, rule = '', , reason = ''] = words;
+        if (rule === '') continue;                   // a comment that happens to begin with the word
+        if (words[2] !== ':' || reason === '') {
+            raise({ rule: 'allow-without-reason', at, message: `Say why: // allow ${rule}: the reason. It is shown wherever the finding would be.` });
+        } else if (rules && !rules.has(rule)) {
+            const near = [...rules].map(name => ({ name, far: distance(name, rule) })).sort((a, b) => a.far - b.far || (a.name < b.name ? -1 : 1))[0];
+            const offer = near && near.far <= Math.max(2, rule.length / 3) ? ` Did you mean ${quoted(near.name)}?` : '';
+            raise({ rule: 'allow-unknown-rule', at, message: `There is no rule ${quoted(rule)}.${offer}` });
+        } else allowances.push({ rule, reason, at, line: coveredLine(comment, lines) });
+    }
+    return allowances;
+}
+
+function coveredLine(comment: LeafCstNode, lines: readonly string[]): number {
+    const { line, character } = comment.range.start;
+    if (lines[line]!.slice(0, character).trim() !== '') return line;
+    let next = line + 1;
+    while (next < lines.length && /^\s*(\/\/.*)?$/.test(lines[next]!)) next++;
+    return next;
+}
+
+function* commentsOf(document: LangiumDocument): Iterable<LeafCstNode> {
+    const root = document.parseResult.value.$cstNode;
+    if (!root) return;
+    for (const node of CstUtils.streamCst(root)) if (isLeafCstNode(node) && node.hidden && node.text.startsWith('//')) yield node;
+}

@@ -1,0 +1,186 @@
+import { AstUtils, type AstNode } from 'langium';
+import { Rational, toTicks } from '../../quantity/rational.ts';
+import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_MM } from '../../quantity/ticks.ts';
+import * as ast from '../generated/ast.ts';
+import type { Operand, Operation } from '../operators.ts';
+import { parameterOf } from '../scope/expected.ts';
+import { isBroken } from '../types/broken.ts';
+import { declaredType } from '../types/declared.ts';
+import { operandOf } from '../types/infer.ts';
+import { sourceOf, sourceOfRange, uriOf } from '../types/place.ts';
+import { combine, LENGTH, quantityNamed, type Type } from '../types/type.ts';
+import { compared, computed, negated, tolerated } from './arithmetic.ts';
+import type { House } from './house.ts';
+import { readLiteral } from './literals.ts';
+import type { Raise } from './raised.ts';
+import { both, conforms, known, number, type Known } from './value.ts';
+
+/** Arguments of a profile by parameter. An argument that is there and unknown stays unknown; its default does not step in. */
+export type Arguments = ReadonlyMap<ast.Param, Known | undefined>;
+
+/**
+ * Works out expressions, exactly, within one declaration: a stock, a room, one instance of a profile with its arguments.
+ * Whatever touches something unknown is unknown. What is wrong with a value rather than its type is raised here, once.
+ */
+export class Evaluator {
+    readonly raise: Raise;
+    private readonly house: House;
+    private readonly values = new Map<ast.Param | ast.Let, Known | undefined>();
+    private depth = 0;
+
+    constructor(house: House, raise: Raise, given: Arguments = new Map()) {
+        this.house = house;
+        this.raise = raise;
+        for (const [parameter, value] of given) this.values.set(parameter, value);
+    }
+
+    /** Also binds the parameters of a profile that this one is `like`. */
+    give(given: Arguments): void {
+        for (const [parameter, value] of given) this.values.set(parameter, value);
+    }
+
+    evaluate(expr: ast.Expr | undefined): Known | undefined {
+        const operand = operandOf(expr);
+        return operand && this.operand(operand);
+    }
+
+    /** The value of an expression where a type is declared: of that type, and a length as a whole number of ticks. */
+    bound(expr: ast.Expr | undefined, type: Type | undefined): Known | undefined {
+        const found = this.evaluate(expr);
+        if (!found || !conforms(type, found.value)) return undefined;
+        if (type !== LENGTH || found.value.is !== 'quantity' || found.value.exact.d === 1n) return found;
+        return known(number(new Rational(toTicks(found.value.exact)), LENGTH, found.value.tolerance), found.via);
+    }
+
+    operand(operand: Operand): Known | undefined {
+        if (this.depth > 400) return undefined;       // deeper than anybody writes; the stack has an end
+        this.depth++;
+        try {
+            return operand.kind === 'leaf' ? this.leaf(operand.expr) : this.operation(operand);
+        } finally {
+            this.depth--;
+        }
+    }
+
+    private leaf(expr: ast.Expr): Known | undefined {
+        if (ast.isRef(expr)) return this.named(expr);
+        if (ast.isGroup(expr)) return this.evaluate(expr.value);
+        if (ast.isNeg(expr)) {
+            const inner = this.evaluate(expr.operand);
+            const value = inner && (expr.op === '-' ? negated(inner.value) : inner.value);
+            return inner && value && known(value, inner.via);
+        }
+        if (ast.isRate(expr)) return this.rate(expr);
+        if (ast.isMemberOf(expr)) return this.house.memberOf(this.evaluate(expr.of), expr.member?.ref);
+        const read = readLiteral(expr);
+        if (read === 'over-zero') this.raise({ rule: 'divided-by-zero', at: sourceOf(expr), message: 'This fraction is over zero.' });
+        else if (read === 'too-many-digits') this.raise({ rule: 'out-of-range', at: sourceOf(expr), message: 'This figure has more digits than any job needs.' });
+        return typeof read === 'object' ? read : undefined;
+    }
+
+    private rate(expr: ast.Rate): Known | undefined {
+        const unit = expr.unit?.ref;
+        const inner = this.evaluate(expr.value);
+        const size = unit && UNITS[unit.name];
+        if (!inner || inner.value.is !== 'quantity' || !size) return undefined;
+        const type = combine(inner.value.type, quantityNamed(unit.type?.ref?.name), -1);
+        return type && known(number(inner.value.exact.div(size), type), inner.via);
+    }
+
+    private operation(operation: Operation): Known | undefined {
+        const left = operation.left && this.operand(operation.left);
+        const right = operation.right && this.operand(operation.right);
+        if (!left || !right) return undefined;
+        const via = both(left.via, right.via);
+        const { operator } = operation;
+        switch (operator) {
+            case 'x': return known({ is: 'pair', first: left, second: right }, via);
+            case 'to': return known({ is: 'range', first: left, second: right }, via);
+            case '±': {
+                const node = nodeIn(operation);
+                const { start } = operation.operatorRange;
+                const value = tolerated(left.value, right.value, `${UNNAMED}${uriOf(node)}:${start.line}:${start.character}`);
+                return value && known(value, via);
+            }
+            case '<': case '<=': case '>': case '>=': {
+                const holds = compared(operator, left.value, right.value);
+                return holds === undefined ? undefined : known({ is: 'comparison', holds, left: left.value, operator, right: right.value }, via);
+            }
+        }
+        const value = computed(operator, left.value, right.value);
+        if (typeof value === 'object') return known(value, via);
+        if (value === 'divided-by-zero') this.raise({ rule: 'divided-by-zero', at: placeOf(operation.right!), message: 'This is zero, and nothing can be divided by it.', via: right.via });
+        else if (value === 'too-large') this.raise({ rule: 'out-of-range', at: placeOf(operation), message: 'This comes to a figure that no job has.', via });
+        return undefined;
+    }
+
+    private named(ref: ast.Ref): Known | undefined {
+        const target = ref.target?.ref;
+        if (ast.isParam(target)) return this.parameter(target);
+        if (ast.isLet(target)) return ast.isFile(target.$container) ? this.house.fileValue(target) : this.value(target);
+        if (ast.isStock(target)) {
+            const stock = this.house.stock(target);
+            return stock && known({ is: 'stock', stock });
+        }
+        if (ast.isProfile(target)) {
+            const profile = this.house.profile(ref, target, this.argumentsOf(ref), this.raise);
+            return profile && known({ is: 'profile', profile });
+        }
+        if (ast.isWordDecl(target)) return known({ is: 'word', word: target.name, list: target.$container });
+        if (ast.isFixture(target) || ast.isRoom(target)) return known({ is: 'thing', node: target });
+        return undefined;
+    }
+
+    /** What stands in the parentheses behind a profile's name. The argument itself is the innermost thing its value came through. */
+    argumentsOf(ref: ast.Ref): Arguments {
+        const given = new Map<ast.Param, Known | undefined>();
+        for (const argument of ref.args ?? []) {
+            const parameter = parameterOf(argument);
+            if (!parameter || given.has(parameter)) continue;
+            const found = this.bound(argument.value, declaredType(parameter.type));
+            given.set(parameter, found && known(found.value, [sourceOf(argument.value), ...found.via]));
+        }
+        return given;
+    }
+
+    parameter(parameter: ast.Param): Known | undefined {
+        return this.once(parameter, () => isBroken(parameter) ? undefined : this.bound(parameter.default, declaredType(parameter.type)));
+    }
+
+    /** A `let` of the block, or of a file where this evaluator works for the file. */
+    value(declaration: ast.Let): Known | undefined {
+        return this.once(declaration, () => isBroken(declaration) ? undefined : this.bound(declaration.value, declaredType(declaration.type)));
+    }
+
+    private once<T extends ast.Param | ast.Let>(node: T, make: () => Known | undefined): Known | undefined {
+        if (!this.values.has(node)) this.values.set(node, this.house.guarded(node, this.raise, make));
+        return this.values.get(node);
+    }
+}
+
+/** Causes of a tolerance that is written where a length is: they are given the name of what the length is bound to. */
+export const UNNAMED = '± at ';
+
+/** What one of each unit is. A day is left out: a working day has as many hours as the crew says. */
+const UNITS: Readonly<Record<string, Rational | undefined>> = {
+    in: new Rational(TICKS_PER_INCH), ft: new Rational(TICKS_PER_FOOT),
+    mm: new Rational(TICKS_PER_MM), cm: new Rational(10 * TICKS_PER_MM), m: new Rational(1000 * TICKS_PER_MM),
+    min: new Rational(1), h: new Rational(60),
+    joint: new Rational(1), board: new Rational(1), coffer: new Rational(1),
+    'sq-ft': new Rational(TICKS_PER_FOOT).pow(2)!, 'sq-m': new Rational(1000 * TICKS_PER_MM).pow(2)!,
+};
+
+export function placeOf(operand: Operand): ReturnType<typeof sourceOf> {
+    return operand.kind === 'leaf' ? sourceOf(operand.expr) : sourceOfRange(nodeIn(operand), operand.range);
+}
+
+function nodeIn(operand: Operand): AstNode {
+    let inner: Operand | undefined = operand;
+    while (inner?.kind === 'operation') inner = inner.left ?? inner.right;
+    return inner!.expr;
+}
+
+/** The document that a node stands in, where it has one. */
+export function documentOf(node: AstNode): ReturnType<typeof AstUtils.getDocument> | undefined {
+    return AstUtils.findRootNode(node).$document;
+}

@@ -1,0 +1,74 @@
+import type { Fixture, Grid, Perimeter, Spacing } from '../../job/model.ts';
+import type { Given, Source } from '../../provenance/source.ts';
+import type * as ast from '../generated/ast.ts';
+import { wordsOf } from '../types/values.ts';
+import { listed, quoted } from '../types/words.ts';
+import { readBoard } from './parts.ts';
+import type { Raise } from './raised.ts';
+import type { Reading } from './reading.ts';
+
+/**
+ * The grid of a room. Null where there is none; undefined where what is said of it cannot be known and every layout would
+ * be a guess: then there is nothing to lay out.
+ */
+export function readGrid(room: Reading, fixtures: ReadonlyMap<ast.Fixture, Fixture>, home: ast.Room, raise: Raise): Grid | null | undefined {
+    const grid = room.inner('grid');
+    if (!grid) return null;
+    const size = grid.range('coffer-size');
+    const north = spacingOf(grid, 'north', size), east = spacingOf(grid, 'east', size);
+    checkSpacing(grid, home, raise);
+    const residue = grid.word<Grid['residue']['value']>('residue'), splices = grid.word<Grid['splices']['value']>('splices');
+    const perimeter = perimeterOf(grid, home, raise);
+    const centered = grid.thing('centered-on');
+    const on = centered && fixtures.get(centered.value);
+    if (!residue || !splices || perimeter === undefined || grid.lost('centered-on', on)) return undefined;
+    return {
+        ...grid.place(home), north, east, beams: grid.profile('beams'), through: grid.word('through'), residue, splices,
+        ...on && { centeredOn: { ...centered, value: on } }, ...perimeter && { perimeter },
+    };
+}
+
+/** By lines, by number, or by size, the most particular first. */
+function spacingOf(grid: Reading, wall: 'north' | 'east', size: Given<{ least: number; most: number }> | undefined): Spacing | undefined {
+    const lines = `lines-${wall}`, coffers = `coffers-${wall}`;
+    if (grid.block.entries.has(lines)) {
+        const centers = grid.lengths(lines), from = grid.word<'north-west'>(lines, 'from');
+        const said = grid.block.entries.get(lines)!.lines.at(-1)!.values.length;
+        return from && centers.length === said ? { by: 'lines', centers, from } : undefined;
+    }
+    if (grid.block.entries.has(coffers)) {
+        const number = grid.number(coffers);
+        return number && { by: 'number', coffers: number };
+    }
+    return size && { by: 'size', size };
+}
+
+function checkSpacing(grid: Reading, home: ast.Room, raise: Raise): void {
+    const says = (name: string): boolean => grid.block.entries.has(name) || grid.block.mayBeMeant(name);
+    for (const wall of ['north', 'east'] as const) {
+        const ways = [`lines-${wall}`, `coffers-${wall}`, 'coffer-size'];
+        const [first, second] = ways.filter(name => grid.block.entries.has(name));
+        if (first && second && second !== 'coffer-size') raise({ rule: 'said-twice', at: placeOf(grid, second), message: `${quoted(first)} and ${quoted(second)} both divide the ${wall} wall. Which of the two holds?`, related: [{ at: placeOf(grid, first), message: `${quoted(first)} is said here.` }] });
+        if (first || ways.some(says)) continue;
+        raise({ rule: 'not-said', at: grid.place(home).at, message: `${quoted('grid')} does not say how the ${wall} wall is divided: say ${listed(ways.map(quoted))}.` });
+    }
+}
+
+function placeOf(grid: Reading, name: string): Source {
+    return wordsOf(grid.block.entries.get(name)!.lines[0]!);
+}
+
+/** Null: nothing runs round the walls. Undefined: something does, and nobody can tell what. */
+function perimeterOf(grid: Reading, home: ast.Room, raise: Raise): Perimeter | null | undefined {
+    const perimeter = grid.inner('perimeter');
+    if (!perimeter) return grid.lost('perimeter', undefined) ? undefined : null;
+    const kind = perimeter.word<Perimeter['kind']['value']>('kind');
+    if (!kind) return undefined;
+    const board = readBoard(perimeter, home), belowBeams = perimeter.measure('below-beams');
+    if (!board || !belowBeams) return undefined;
+    const { ripWith: _, ...rest } = board;
+    if (kind.value === 'band' && !perimeter.lost('stock', undefined) && !board.stock) {
+        raise({ rule: 'not-said', at: board.at, message: `${quoted('perimeter')} does not say the ${quoted('stock')} of the band.` });
+    }
+    return { ...rest, kind, belowBeams, nails: perimeter.fasteners('nails') };
+}

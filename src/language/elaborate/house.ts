@@ -1,0 +1,151 @@
+import { AstUtils, type AstNode, type LangiumDocument } from 'langium';
+import type { JobSettings, Profile, Stock } from '../../job/model.ts';
+import * as ast from '../generated/ast.ts';
+import type { Vocabulary } from '../scope/vocabulary.ts';
+import { sourceOf, sourceOfProperty } from '../types/place.ts';
+import { quoted } from '../types/words.ts';
+import { builtinDocument } from '../workspace/builtin.ts';
+import { servicesOf } from '../workspace/services-of.ts';
+import { Block } from './block.ts';
+import { Evaluator, type Arguments } from './evaluate.ts';
+import { instanceOf, type Instance } from './instance.ts';
+import { readJob } from './job.ts';
+import { shownAtUser, type Raise } from './raised.ts';
+import { Reading } from './reading.ts';
+import { readStock } from './stock.ts';
+import { storeOf, type Store } from './store.ts';
+import { known, number, type Known } from './value.ts';
+import { LENGTH } from '../types/type.ts';
+import { Rational } from '../../quantity/rational.ts';
+
+/** Deeper than this nothing a person writes depends on other things. */
+const MOST_STEPS = 200;
+
+/**
+ * What is being worked out, outermost first, to notice what goes round in a ring, also through several files. Nothing here
+ * waits for anything, so it is empty whenever nobody is at work.
+ */
+const working = new Map<AstNode, { readonly name: string; readonly raise: Raise }>();
+
+/**
+ * One reading of a document and of what it reaches: shared things are worked out when somebody asks, once, and kept in the
+ * stores of the documents they stand in.
+ */
+export class House {
+    readonly vocabulary: Vocabulary;
+    readonly builtin: Evaluator;
+    private readonly stores = new Map<AstNode, Store | undefined>();
+
+    constructor(document: LangiumDocument) {
+        const services = servicesOf(document);
+        this.vocabulary = services.vocabulary;
+        const library = builtinDocument(services.shared);
+        this.builtin = new Evaluator(this, raised => storeOf(library).raised.push(raised));
+    }
+
+    store(node: AstNode): Store | undefined {
+        const root = AstUtils.findRootNode(node);
+        if (!this.stores.has(root)) this.stores.set(root, root.$document && storeOf(root.$document));
+        return this.stores.get(root);
+    }
+
+    /** Works something out unless it is just being worked out: then everything on that ring is told so, each where it stands. */
+    guarded<T>(node: AstNode & { name?: string }, raise: Raise, make: () => T): T | undefined {
+        if (working.has(node)) { this.reportRing(node); return undefined; }
+        if (working.size >= MOST_STEPS) { this.reportDepth(node, raise); return undefined; }
+        working.set(node, { name: node.name ?? '?', raise });
+        try {
+            return make();
+        } finally {
+            working.delete(node);
+        }
+    }
+
+    private reportDepth(node: AstNode & { name?: string }, raise: Raise): void {
+        raise({ rule: 'out-of-range', at: sourceOfProperty(node, 'name'), message: `${quoted(node.name)} is at the end of ${MOST_STEPS} values that depend on each other; further than that is not followed.` });
+    }
+
+    private reportRing(start: AstNode): void {
+        const steps = [...working];
+        const ring = steps.slice(steps.findIndex(([node]) => node === start));
+        for (const [i, [node, { name, raise }]] of ring.entries()) {
+            const around = [...ring.slice(i), ...ring.slice(0, i + 1)].map(([, step]) => quoted(step.name));
+            raise({
+                rule: 'goes-round-in-a-ring', at: sourceOfProperty(node, 'name'),
+                message: ring.length === 1 ? `${quoted(name)} depends on itself, so it has no value.` : `${quoted(name)} depends on itself: ${around.join(' → ')}. One of them needs a value of its own.`,
+            });
+        }
+    }
+
+    /** A `let` of a file. */
+    fileValue(declaration: ast.Let): Known | undefined {
+        const store = this.store(declaration);
+        if (!store) return undefined;
+        store.values ??= new Evaluator(this, raised => store.raised.push(raised));
+        return store.values.value(declaration);
+    }
+
+    stock(declaration: ast.Stock): Stock | undefined {
+        const store = this.store(declaration);
+        if (!store) return undefined;
+        if (!store.stocks.has(declaration)) {
+            const raise: Raise = raised => store.raised.push(raised);
+            const stock = this.guarded(declaration, raise, () => readStock(declaration, this, raise));
+            if (working.has(declaration)) return undefined;
+            store.stocks.set(declaration, stock);
+        }
+        return store.stocks.get(declaration);
+    }
+
+    /** The profile that a name with its arguments stands for. What it raises because of them is shown at the name. */
+    profile(ref: ast.Ref, declaration: ast.Profile, given: Arguments, raise: Raise): Profile | undefined {
+        const instance = this.guarded(declaration, raise, () => instanceOf(this, declaration, given));
+        if (!instance) return undefined;
+        const { baseline } = this.family(declaration);
+        if (instance !== baseline) for (const one of shownAtUser(instance.raised, baseline?.raised ?? [], sourceOf(ref))) raise(one);
+        return instance.complete ? instance.profile : undefined;
+    }
+
+    /** A profile with its own defaults; parameters without one are unknown in it. */
+    baseline(declaration: ast.Profile): Instance | undefined {
+        const raised: Raise = one => this.store(declaration)?.raised.push(one);
+        return this.guarded(declaration, raised, () => instanceOf(this, declaration, new Map()));
+    }
+
+    family(declaration: ast.Profile) {
+        const store = this.store(declaration);
+        let family = store?.profiles.get(declaration);
+        if (!family) {
+            family = { varied: [] };
+            store?.profiles.set(declaration, family);
+        }
+        return family;
+    }
+
+    job(declaration: ast.Job): JobSettings {
+        const store = this.store(declaration);
+        let job = store?.jobs.get(declaration);
+        if (!job) {
+            job = readJob(this.reading('Job', declaration.body, raised => store?.raised.push(raised), declaration.title ?? ''), declaration);
+            store?.jobs.set(declaration, job);
+        }
+        return job;
+    }
+
+    /** A declaration's block, read by itself. */
+    reading(kind: string, body: ast.Body | undefined, raise: Raise, owner: string): Reading {
+        const block = new Block(this.vocabulary.kind(kind)!, this.vocabulary).add(body);
+        return new Reading(block, new Evaluator(this, raise), this.builtin, owner);
+    }
+
+    /** `poplar.width`: what a stock, a profile or a part of one says. */
+    memberOf(of: Known | undefined, property: ast.PropertyDecl | undefined): Known | undefined {
+        if (!of || !property) return undefined;
+        if (of.value.is === 'stock') {
+            const { stock } = of.value;
+            const size = property.name === 'width' ? stock.width : property.name === 'thickness' ? stock.thickness : undefined;
+            return size && known(number(new Rational(size.value.ticks), LENGTH, size.value.tolerance), of.via);
+        }
+        return undefined;
+    }
+}

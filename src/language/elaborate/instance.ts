@@ -1,0 +1,131 @@
+import type { Profile } from '../../job/model.ts';
+import { sameSource } from '../../provenance/source.ts';
+import * as ast from '../generated/ast.ts';
+import { isBroken } from '../types/broken.ts';
+import { sourceOf, sourceOfProperty } from '../types/place.ts';
+import { quoted } from '../types/words.ts';
+import { Block } from './block.ts';
+import { Evaluator, type Arguments } from './evaluate.ts';
+import type { House } from './house.ts';
+import { notComputed, partsNotComputed } from './not-computed-yet.ts';
+import { readParts } from './parts.ts';
+import { printValue } from './print.ts';
+import { shownAtUser, type Raised } from './raised.ts';
+import { Reading } from './reading.ts';
+import { requirementsOf } from './requirements.ts';
+import { keyOfDeclaration } from './stock.ts';
+import { keyOf, sameValue, type Known } from './value.ts';
+
+/** A profile with its arguments applied, what that raised, and the values it was made with. */
+export interface Instance {
+    readonly profile: Profile;
+    readonly raised: readonly Raised[];
+    /** False where a parameter has neither an argument nor a default: then the profile is only known in part. */
+    readonly complete: boolean;
+    readonly values: readonly (Known | undefined)[];
+}
+
+/** Instances with arguments that are kept beside the default one. */
+const MOST_KEPT = 64;
+
+/**
+ * The instance of a profile for some arguments. The same declaration with equal arguments, given at the same places, is
+ * the same object as long as nothing that the declaration reaches has changed. (The places count because the values
+ * carry them: a finding is shown at the argument that caused it.)
+ */
+export function instanceOf(house: House, declaration: ast.Profile, given: Arguments): Instance {
+    const family = house.family(declaration);
+    family.baseline ??= make(house, declaration, new Map(), undefined);
+    if (given.size === 0) return family.baseline;
+    const own = family.baseline.values;
+    const values = declaration.params.map((parameter, i) => given.has(parameter) ? given.get(parameter) : own[i]);
+    if (values.every((value, i) => sameValue(value?.value, own[i]?.value))) return family.baseline;
+    const kept = family.varied.find(one => one.values.every((value, i) => isSame(value, values[i])));
+    if (kept) return kept;
+    const made = make(house, declaration, given, family.baseline);
+    family.varied.push(made);
+    if (family.varied.length > MOST_KEPT) family.varied.shift();
+    return made;
+}
+
+function isSame(a: Known | undefined, b: Known | undefined): boolean {
+    if (a === b) return true;
+    if (!a || !b || a.via.length !== b.via.length) return false;
+    return sameValue(a.value, b.value) && a.via.every((source, i) => sameSource(source, b.via[i]!));
+}
+
+function make(house: House, declaration: ast.Profile, given: Arguments, baseline: Instance | undefined): Instance {
+    const raised: Raised[] = [];
+    const evaluator = new Evaluator(house, one => raised.push(one), given);
+    const values = declaration.params.map(parameter => evaluator.parameter(parameter));
+    const chain = lineage(declaration, evaluator);
+    const block = new Block(house.vocabulary.kind('Profile')!, house.vocabulary);
+    for (const profile of chain.profiles) block.add(profile.body);
+
+    const key = keyOfDeclaration(declaration);
+    const reading = new Reading(block, evaluator, house.builtin, key);
+    const changed = baseline ? declaration.params.filter((_, i) => !sameValue(values[i]?.value, baseline.values[i]?.value)) : [];
+    const own = `${key}(${declaration.params.map((parameter, i) => `${parameter.name}: ${keyOf(values[i]?.value)}`).join(', ')})`;
+    const complete = declaration.params.every(parameter => parameter.default ?? given.has(parameter));
+    const base = chain.sound ? chain.profiles.at(-2) : undefined;
+    const variesFrom = baseline ? (baseline.complete ? baseline : undefined) : base && house.baseline(base);
+    const profile: Profile = {
+        name: declaration.name ?? '', at: sourceOfProperty(declaration, 'name'), key: own, isDefault: !baseline && complete,
+        ...(baseline ? baseline.complete && { defaultKey: baseline.profile.key } : complete && { defaultKey: own }),
+        ...variesFrom?.complete && { variesFrom: variesFrom.profile },
+        label: labelOf(declaration, changed.map(parameter => ({ parameter, value: values[declaration.params.indexOf(parameter)] }))),
+        ...readParts(reading, declaration),
+        requires: requirementsOf(block, evaluator), notComputed: partsNotComputed(block),
+    };
+    checkSection(declaration, reading, chain.sound, one => raised.push(one));
+    reportNotComputed(reading, raised);
+    const shown = base ? shownAtUser(raised, house.baseline(base)?.raised ?? [], sourceOf(declaration)) : raised;
+    return { profile, raised: shown, complete, values };
+}
+
+/** A profile and what it is like, the deepest first. Parameters of what it is like are bound on the way. */
+function lineage(declaration: ast.Profile, evaluator: Evaluator): { profiles: ast.Profile[]; sound: boolean } {
+    const profiles = [declaration];
+    for (let ref = declaration.base; ref; ref = profiles[0]!.base) {
+        const base = ref.target?.ref;
+        if (!ast.isProfile(base) || isBroken(profiles[0]!)) return { profiles, sound: false };
+        if (profiles.includes(base)) {
+            if (base === declaration) evaluator.raise(ringOf(profiles, ref));
+            return { profiles, sound: false };
+        }
+        evaluator.give(evaluator.argumentsOf(ref));
+        profiles.unshift(base);
+    }
+    return { profiles, sound: true };
+}
+
+function ringOf(profiles: readonly ast.Profile[], closing: ast.Ref): Raised {
+    const own = profiles.at(-1)!;
+    const names = [...profiles].reverse().map(profile => quoted(profile.name));
+    const at = sourceOf(own.base ?? closing);
+    if (profiles.length === 1) return { rule: 'goes-round-in-a-ring', at, message: `${names[0]} is like itself; it has to be like another profile, or say everything itself.` };
+    return { rule: 'goes-round-in-a-ring', at, message: `${[...names, names[0]].join(' is like ')}: one of them has to say everything itself.` };
+}
+
+/** Without blocking the inside of the beam has no width, which its block alone does not tell. */
+function checkSection(declaration: ast.Profile, reading: Reading, sound: boolean, raise: (raised: Raised) => void): void {
+    const { block } = reading;
+    if (!sound || block.blocks.has('blocking') || reading.lost('blocking', undefined) || !block.blocks.has('bottom') || declaration.body === undefined) return;
+    if (reading.inner('bottom')?.word('place')?.value !== 'between-sides') return;
+    raise({ rule: 'not-said', at: sourceOfProperty(declaration, 'name'), message: `${quoted(declaration.name)} has no ${quoted('blocking')}, and the blocking is as wide as the beam is inside. Say its stock: blocking { stock ... }.` });
+}
+
+function reportNotComputed(reading: Reading, raised: Raised[]): void {
+    notComputed(reading, one => raised.push(one));
+    for (const name of reading.block.blocks.keys()) {
+        if (!['back', 'under'].includes(name)) notComputed(reading.inner(name)!, one => raised.push(one));
+    }
+}
+
+/** `groove-box(groove: 6 mm)`: only what differs from the defaults. */
+function labelOf(declaration: ast.Profile, changed: readonly { parameter: ast.Param; value: Known | undefined }[]): string {
+    const name = declaration.name ?? '';
+    if (changed.length === 0) return name;
+    return `${name}(${changed.map(({ parameter, value }) => `${parameter.name}: ${printValue(value?.value)}`).join(', ')})`;
+}
+

@@ -1,0 +1,42 @@
+import type { JobSettings } from '../../job/model.ts';
+import type { Given } from '../../provenance/source.ts';
+import * as ast from '../generated/ast.ts';
+import { isBroken } from '../types/broken.ts';
+import { sourceOf, sourceOfProperty } from '../types/place.ts';
+import { listed } from '../types/words.ts';
+import type { Reading } from './reading.ts';
+
+/** Currencies that amounts can be written in (ISO 4217), the same as the lexer's. */
+const CURRENCIES = ['USD', 'CAD', 'EUR', 'GBP', 'AUD', 'NZD', 'CHF', 'SEK', 'NOK', 'DKK'];
+
+/**
+ * What holds for a whole house. A setting that is said and cannot be known falls back on its default: it is reported
+ * where it stands, and everything else in the house still has to be shown somehow.
+ */
+export function readJob(reading: Reading, declaration: ast.Job | undefined): JobSettings {
+    const title = declaration?.title !== undefined && !isBroken(declaration) ? { value: declaration.title, at: sourceOfProperty(declaration, 'title'), said: true } : undefined;
+    return {
+        title, client: reading.text('client'),
+        currency: checkCurrency(reading) ?? standing(reading, r => r.text('currency'))!,
+        show: reading.word('show') ?? standing(reading, r => r.word('show'))!,
+        cutTo: reading.length('cut-to') ?? standing(reading, r => r.length('cut-to'))!,
+        cutTolerance: reading.length('cut-tolerance'),
+        kerf: reading.length('kerf') ?? standing(reading, r => r.length('kerf'))!,
+        endTrim: reading.length('end-trim') ?? standing(reading, r => r.length('end-trim'))!,
+        longestBoard: reading.length('longest-board'),
+        paintFilm: reading.range('paint-film') ?? standing(reading, r => r.range('paint-film'))!,
+        ...declaration && { at: sourceOf(declaration) },
+    };
+}
+
+/** The declared default, of a block that says nothing. */
+function standing<T>(reading: Reading, read: (reading: Reading) => T): T {
+    return read(reading.empty());
+}
+
+function checkCurrency(reading: Reading): Given<string> | undefined {
+    const currency = reading.text('currency');
+    if (!currency || CURRENCIES.includes(currency.value)) return currency;
+    reading.evaluator.raise({ rule: 'wrong-type', at: currency.at, message: `There is no currency "${currency.value}" here; prices can be in ${listed(CURRENCIES)}.` });
+    return undefined;
+}

@@ -1,0 +1,80 @@
+import type { Blocking, Bottom, Cleats, Profile, Sides, Spacers, Trim } from '../../job/model.ts';
+import * as ast from '../generated/ast.ts';
+import type { Reading } from './reading.ts';
+
+/**
+ * The parts of a beam. A part in which something that shapes it is said and cannot be known is unknown as a whole:
+ * its default, or the stock's full width, would be a wrong number. Fasteners and the like may be missing from a part.
+ */
+export function readParts(profile: Reading, home: ast.Profile): Pick<Profile, 'blocking' | 'spacers' | 'sides' | 'cleats' | 'bottom' | 'trim'> {
+    const part = <T>(name: string, read: (part: Reading, home: ast.Profile) => T | undefined): T | undefined => {
+        const inner = profile.inner(name);
+        return inner && read(inner, home);
+    };
+    return {
+        blocking: part('blocking', readBlocking), spacers: part('spacers', readSpacers), sides: part('sides', readSides),
+        cleats: part('cleats', readCleats), bottom: part('bottom', readBottom), trim: part('trim', readTrim),
+    };
+}
+
+/** What every part cut from a board has. Undefined where its width cannot be known. */
+export function readBoard(part: Reading, home: ast.Item) {
+    const ripWith = part.text('rip', 'with');
+    const rip = part.measure('rip', ripWith && `fence:${ripWith.value}`);
+    return part.lost('rip', rip) ? undefined : { ...part.place(home), stock: part.stock('stock'), rip, ripWith };
+}
+
+function readBlocking(part: Reading, home: ast.Profile): Blocking | undefined {
+    const board = readBoard(part, home), fit = part.word<Blocking['fit']['value']>('fit');
+    return board && fit && { ...board, fit, screws: part.fasteners('screws') };
+}
+
+function readSpacers(part: Reading, home: ast.Profile): Spacers | undefined {
+    const board = readBoard(part, home), every = part.length('every'), fromEnd = part.length('from-end');
+    return board && every && fromEnd && { ...board, height: part.measure('height'), every, fromEnd };
+}
+
+function readSides(part: Reading, home: ast.Profile): Sides | undefined {
+    const board = readBoard(part, home);
+    const heldDown = part.measure('held-down'), corners = part.word<Sides['corners']['value']>('corners');
+    const rabbet = rabbetOf(part);
+    if (!board || !heldDown || !corners || part.lost('rabbet', rabbet)) return undefined;
+    return { ...board, heldDown, rabbet, corners, past: part.word('corners', 'past'), nails: part.fasteners('nails') };
+}
+
+function rabbetOf(part: Reading): Sides['rabbet'] {
+    const size = part.pair('rabbet');
+    const edge = part.word<'lower-back' | 'lower-front' | 'upper-back' | 'upper-front'>('rabbet', 'on');
+    if (!size || !edge) return undefined;
+    const { first, second, firstAt, secondAt } = size.value;
+    return { ...size, value: { width: first, height: second, edge: edge.value, widthAt: firstAt, heightAt: secondAt } };
+}
+
+function readCleats(part: Reading, home: ast.Profile): Cleats | undefined {
+    const rip = part.pair('rip'), shortEachEnd = part.length('short-each-end'), gauge = part.measure('gauge');
+    if (!shortEachEnd || part.lost('rip', rip) || part.lost('gauge', gauge)) return undefined;
+    const side = (value: 'first' | 'second'): Cleats['thickness'] => rip && { ...rip, value: rip.value[value], at: rip.value[`${value}At`] };
+    return { ...part.place(home), stock: part.stock('rip', 'from'), thickness: side('first'), height: side('second'), gauge, nails: part.fasteners('nails'), shortEachEnd };
+}
+
+function readBottom(part: Reading, home: ast.Profile): Bottom | undefined {
+    const board = readBoard(part, home);
+    const place = part.word<Bottom['place']['value']>('place'), gap = part.range('gap'), press = part.length('press');
+    if (!board || !place || !gap || part.lost('press', press)) return undefined;
+    return { ...board, place, gap, ease: part.length('ease'), biscuits: biscuitsOf(part), press, nails: part.fasteners('nails') };
+}
+
+function biscuitsOf(part: Reading): Bottom['biscuits'] {
+    return part.given(part.found('biscuits'), found => {
+        const { value } = found.known;
+        if (value.is !== 'pair' || value.second.value.is !== 'number-size') return undefined;
+        const count = part.count(found, value.first);
+        return count === undefined ? undefined : { count, size: value.second.value.text };
+    });
+}
+
+function readTrim(part: Reading, home: ast.Profile): Trim | undefined {
+    const board = readBoard(part, home), corners = part.word<Trim['corners']['value']>('corners');
+    return board && corners && { ...board, corners, nails: part.fasteners('nails') };
+}
+

@@ -1,0 +1,132 @@
+import type { Given, Source } from '../../provenance/source.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
+import * as ast from '../generated/ast.ts';
+import { isBroken } from '../types/broken.ts';
+import { sourceOf, sourceOfProperty } from '../types/place.ts';
+import { Block } from './block.ts';
+import type { Evaluator } from './evaluate.ts';
+import { Values, type Found, type Slot } from './values.ts';
+
+/** Reads the properties of a block. */
+export class Reading extends Values {
+    readonly block: Block;
+    private readonly builtin: Evaluator;
+
+    constructor(block: Block, evaluator: Evaluator, builtin: Evaluator, owner: string) {
+        super(evaluator, block.kind.name, owner);
+        this.block = block;
+        this.builtin = builtin;
+    }
+
+    /** True where the block says a property (or seems to) whose value did not come out. */
+    lost(name: string, value: unknown): boolean {
+        return value === undefined && (this.block.entries.has(name) || this.block.mayBeMeant(name));
+    }
+
+    /** The inner block of that name. */
+    inner(name: string): Reading | undefined {
+        const block = this.block.blocks.get(name);
+        return block && this.of(block);
+    }
+
+    /** Another block, with the same names in reach. */
+    of(block: Block): Reading {
+        return new Reading(block, this.evaluator, this.builtin, this.owner);
+    }
+
+    /** One line, whose values and modifiers are declared by `declaration`, of a thing of that kind. */
+    line(line: ast.Line | ast.Fixture, declaration: ast.PropertyDecl, kind: string, owner = this.owner): LineReading {
+        return new LineReading(line, declaration, kind, this.evaluator, this.builtin, owner);
+    }
+
+    /** A block of the same kind that says nothing: all of it stands at its defaults. */
+    empty(): Reading {
+        return this.of(new Block(this.block.kind, this.block.vocabulary));
+    }
+
+    /** Where the block's own word stands, and its braces where it stands in one piece within its declaration. */
+    place(home: ast.Item): { at: Source; body?: Source } {
+        const word = this.block.words[0]!;
+        const [body, more] = this.block.bodies;
+        const whole = body && !more && this.block.words.length === 1 && declarationOf(body) === home;
+        return { at: sourceOfProperty(word.line, 'path', word.index), ...whole && { body: sourceOf(body) } };
+    }
+
+    /** All values of a property that takes many, from all lines that say it. */
+    each<T>(name: string, convert: (found: Found, line: ast.Line) => T | undefined): Given<T>[] {
+        const entry = this.block.entries.get(name);
+        const sound = entry?.lines.filter(line => !isBroken(line)) ?? [];
+        return sound.flatMap(line => line.values.flatMap(expr => {
+            const slot: Slot = { path: name, declaration: entry!.property, values: line.values, said: true, evaluator: this.evaluator };
+            return this.given(this.valueOf(slot, expr), found => convert(found, line)) ?? [];
+        }));
+    }
+
+    lengths(name: string): Given<Ticks>[] {
+        return this.each(name, found => this.ticks(found));
+    }
+
+    /** The modifier of one line of a property that stands on several. */
+    modOn(line: ast.Line, name: string, mod: string): Found | undefined {
+        const property = this.block.declaration(name);
+        return property && this.line(line, property, this.kind).found(mod);
+    }
+
+    protected slot(name: string, mod?: string): Slot | undefined {
+        const entry = this.block.entries.get(name);
+        if (entry?.broken) return undefined;
+        const declaration = entry?.property ?? this.block.declaration(name);
+        if (!declaration || !entry && this.block.mayBeMeant(name)) return undefined;
+        return slotOf(declaration, entry?.lines.at(-1), mod, this.evaluator, this.builtin);
+    }
+}
+
+/** Reads one line: its value by the name `value`, its modifiers by theirs. */
+export class LineReading extends Values {
+    private readonly said: ast.Line | ast.Fixture;
+    private readonly declaration: ast.PropertyDecl;
+    private readonly builtin: Evaluator;
+
+    constructor(said: ast.Line | ast.Fixture, declaration: ast.PropertyDecl, kind: string, evaluator: Evaluator, builtin: Evaluator, owner: string) {
+        super(evaluator, kind, owner);
+        this.said = said;
+        this.declaration = declaration;
+        this.builtin = builtin;
+    }
+
+    /** All values of a modifier that takes many; what cannot be known leaves a gap. */
+    lengths(mod: string): (Ticks | undefined)[] {
+        const slot = this.slot(mod);
+        return slot?.values.map(expr => {
+            const found = this.valueOf(slot, expr);
+            return found && this.ticks(found);
+        }) ?? [];
+    }
+
+    protected slot(name: string): Slot | undefined {
+        if (isBroken(this.said)) return undefined;
+        return slotOf(this.declaration, this.said, name === 'value' ? undefined : name, this.evaluator, this.builtin);
+    }
+}
+
+/** What a property's line says, or its modifier, or the default of either. */
+function slotOf(declaration: ast.PropertyDecl, line: ast.Line | ast.Fixture | undefined, mod: string | undefined, evaluator: Evaluator, builtin: Evaluator): Slot | undefined {
+    if (mod === undefined) {
+        if (line) return { path: declaration.name, declaration, values: line.values, said: true, evaluator };
+        return declaration.default ? { path: declaration.name, declaration, values: [declaration.default], said: false, evaluator: builtin } : undefined;
+    }
+    const wanted = declaration.mods.find(one => one.name === mod);
+    if (!wanted) return undefined;
+    const path = `${declaration.name}/${mod}`;
+    const said = line?.mods.find(one => one.decl?.ref === wanted);
+    if (said) return { path, declaration: wanted, values: said.values, said: true, evaluator };
+    if (line?.mods.some(one => !one.decl?.ref)) return undefined;       // a modifier that leads nowhere may be this one
+    return wanted.default ? { path, declaration: wanted, values: [wanted.default], said: false, evaluator: builtin } : undefined;
+}
+
+/** The declaration of the file that a block belongs to. */
+function declarationOf(body: ast.Body): unknown {
+    let at: { $container?: unknown; $type?: string } = body;
+    while (at.$container && (at.$container as { $type?: string }).$type !== 'File') at = at.$container as typeof at;
+    return at;
+}

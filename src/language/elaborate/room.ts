@@ -1,0 +1,166 @@
+import { SIDES, type JobSettings, type LineSpec, type MeasuredBoard, type Room, type Side } from '../../job/model.ts';
+import type { Given, Source } from '../../provenance/source.ts';
+import type { Measure } from '../../quantity/measure.ts';
+import * as ast from '../generated/ast.ts';
+import { isBroken } from '../types/broken.ts';
+import { sourceOf, sourceOfProperty } from '../types/place.ts';
+import { quoted } from '../types/words.ts';
+import { Block } from './block.ts';
+import { readFixture } from './fixture.ts';
+import { readGrid } from './grid.ts';
+import type { House } from './house.ts';
+import { fixtureNotComputed, notComputed } from './not-computed-yet.ts';
+import type { Raise } from './raised.ts';
+import type { LineReading, Reading } from './reading.ts';
+import { keyOfDeclaration } from './stock.ts';
+
+/** A room: drawn first, then overruled by what was measured. */
+export function readRoom(declaration: ast.Room, job: JobSettings, house: House, raise: Raise): Room {
+    const key = keyOfDeclaration(declaration);
+    const room = house.reading('Room', declaration.body, raise, key);
+    const measured = room.inner('measured');
+    reportNotComputed(room, measured, house, raise);
+    for (const body of measured?.block.bodies ?? []) overrule(room.block, body);
+
+    const walls = wallsOf(room, measured, house);
+    const across = (walls.north ?? walls.south)?.value.ticks, down = (walls.east ?? walls.west)?.value.ticks;
+    const things = room.block.fixtures.filter(thing => thing.name !== undefined);
+    const fixtures = new Map(things.filter(thing => thing.kind === 'fixture' && !isBroken(thing)).flatMap(thing => {
+        const line = ownLine(room, thing, thing, house);
+        return line ? [[thing, readFixture(thing, line, across, down)] as const] : [];
+    }));
+    const grid = readGrid(room, fixtures, declaration, raise);
+    if (grid) checkWalls(declaration, walls, room, raise);
+    return {
+        name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title }, at: sourceOfProperty(declaration, 'name'), key, job,
+        walls, ...ceilingOf(room), grid: grid ?? undefined,
+        lines: things.filter(thing => thing.kind === 'line').map(thing => lineOf(thing, room, house)),
+        fixtures: [...fixtures.values()],
+        measuredBoards: [...measured?.block.fixtures ?? [], ...things].filter(thing => thing.kind === 'board').map(thing => boardOf(thing, room, house)),
+        broken: isIncomplete(declaration),
+    };
+}
+
+/** What was measured is said in the words of a room, and comes on top of what was drawn. */
+function overrule(room: Block, measured: ast.Body): void {
+    const found = new Block(room.kind, room.vocabulary).add(measured);
+    for (const [name, entry] of found.entries) room.entries.set(name, entry);
+    for (const [name, inner] of found.blocks) {
+        const drawn = room.blocks.get(name);
+        if (drawn) overruleBlock(drawn, inner);
+        else room.blocks.set(name, inner);
+    }
+}
+function overruleBlock(drawn: Block, found: Block): void {
+    for (const [name, entry] of found.entries) drawn.entries.set(name, entry);
+    for (const [name, inner] of found.blocks) {
+        const under = drawn.blocks.get(name);
+        if (under) overruleBlock(under, inner);
+        else drawn.blocks.set(name, inner);
+    }
+}
+
+/** A wall that nobody gave is as long as the one across; one that could not be read is unknown. */
+function wallsOf(room: Reading, measured: Reading | undefined, house: House): Room['walls'] {
+    const walls: Partial<Record<Side, Given<Measure>>> = {};
+    const said = new Set<Side>();
+    for (const thing of [...room.block.fixtures, ...measured?.block.fixtures ?? []]) {
+        const side = sideOf(thing);
+        if (!side) continue;
+        said.add(side);
+        walls[side] = wallLength(room, thing, thing, house);
+    }
+    for (const { thing, line } of measured?.block.ofThings ?? []) {
+        const side = sideOf(thing);
+        if (side && line.path.length === 1 && line.values.length > 0) walls[side] = wallLength(room, thing, line, house);
+    }
+    for (const [i, side] of SIDES.entries()) if (!said.has(side)) walls[side] ??= walls[SIDES[(i + 2) % 4]!];
+    for (const side of SIDES) if (!walls[side]) delete walls[side];
+    return walls;
+}
+
+function sideOf(thing: ast.Fixture): Side | undefined {
+    return thing.kind === 'wall' ? SIDES.find(side => side === thing.name) : undefined;
+}
+
+function wallLength(room: Reading, wall: ast.Fixture, said: ast.Fixture | ast.Line, house: House): Given<Measure> | undefined {
+    return ownLine(room, wall, said, house)?.measure('value', `tape along wall ${wall.name} of ${room.owner}`);
+}
+
+/** The line of a wall, a board, a fixture: what stands behind its name. */
+function ownLine(room: Reading, thing: ast.Fixture, said: ast.Fixture | ast.Line, house: House): LineReading | undefined {
+    const kind = house.vocabulary.kindOfFixture(thing), declaration = house.vocabulary.valueOfFixture(thing);
+    return kind && declaration && room.line(said, declaration, kind.name);
+}
+
+function checkWalls(declaration: ast.Room, walls: Room['walls'], room: Reading, raise: Raise): void {
+    const named = new Set(room.block.fixtures.map(sideOf));
+    for (const [one, other] of [['north', 'south'], ['east', 'west']] as const) {
+        if (walls[one] || walls[other] || named.has(one) || named.has(other)) continue;
+        raise({ rule: 'not-said', at: sourceOfProperty(declaration, 'name'), message: `How long is ${quoted(declaration.name)}? Neither its ${one} nor its ${other} wall is said: wall ${one} ...` });
+    }
+}
+
+function ceilingOf(room: Reading): Pick<Room, 'height' | 'covering'> {
+    const ceiling = room.inner('ceiling');
+    if (!ceiling) return {};
+    const kind = ceiling.word<string>('covering'), thickness = ceiling.length('covering', 'thickness');
+    return { height: ceiling.length('height'), ...kind && { covering: { kind, ...thickness && { thickness } } } };
+}
+
+/** The block of a line, a board or a fixture, read as its own kind. */
+function thingReading(room: Reading, thing: ast.Fixture, house: House): Reading {
+    const kind = house.vocabulary.kindOfFixture(thing)!;
+    return room.of(new Block(kind, house.vocabulary).add(thing.body));
+}
+
+function lineOf(thing: ast.Fixture, room: Reading, house: House): LineSpec {
+    const line = thingReading(room, thing, house);
+    const direct = ownLine(room, thing, thing, house)?.profile('value');
+    const stops: Source[] = ['from', 'until', 'meets'].flatMap(name => line.block.entries.get(name)?.lines.map(one => sourceOfProperty(one, 'path')) ?? []);
+    return {
+        name: thing.name, at: sourceOfProperty(thing, 'name'), beams: line.profile('beams') ?? direct, heldDown: line.measure('held-down'),
+        splices: line.each('splice', found => line.ticks(found)).map(splice => ({ ...splice, from: fromSide(line, splice) })), notComputed: stops,
+    };
+}
+
+/** `splice 110" from north`: the side stands on the line that says the splice. */
+function fromSide(line: Reading, splice: Given<number>): Side | undefined {
+    const said = line.block.entries.get('splice')?.lines.find(one => one.values.some(value => sourceOf(value).range.start.line === splice.at.range.start.line));
+    const found = said && line.modOn(said, 'splice', 'from');
+    return found?.known.value.is === 'word' ? SIDES.find(side => side === (found.known.value as { word: string }).word) : undefined;
+}
+
+function boardOf(thing: ast.Fixture, room: Reading, house: House): MeasuredBoard {
+    const board = thingReading(room, thing, house);
+    const stock = ownLine(room, thing, thing, house)?.stock('value');
+    return { name: thing.name, at: sourceOfProperty(thing, 'name'), stock, rabbet: board.length('rabbet') };
+}
+
+function reportNotComputed(room: Reading, measured: Reading | undefined, house: House, raise: Raise): void {
+    notComputed(room, raise);
+    if (measured) notComputed(measured, raise);
+    for (const name of ['ceiling', 'grid'] as const) {
+        for (const inner of [room.inner(name), measured?.inner(name)]) if (inner) notComputed(inner, raise);
+    }
+    for (const perimeter of [room.inner('grid')?.inner('perimeter'), measured?.inner('grid')?.inner('perimeter')]) if (perimeter) notComputed(perimeter, raise);
+    for (const thing of [...room.block.fixtures, ...measured?.block.fixtures ?? []]) {
+        fixtureNotComputed(thing, house.vocabulary.kindOfFixture(thing), raise);
+        if (thing.kind === 'line' || thing.kind === 'board') notComputed(thingReading(room, thing, house), raise);
+    }
+    for (const { thing, line } of measured?.block.ofThings ?? []) {
+        if (thing.kind === 'wall' && line.path.length === 1) continue;
+        raise({ rule: 'not-computed-yet', severity: 'hint', at: sourceOfProperty(line, 'path', 0), message: `Not computed yet: what was measured of ${quoted(`${thing.kind} ${thing.name}`)}.` });
+    }
+}
+
+/** True where anything in the room could not be read: a syntax error, a name that leads nowhere. */
+function isIncomplete(declaration: ast.Room): boolean {
+    const document = declaration.$container?.$document;
+    const words = declaration.$cstNode;
+    if (!document || !words || !declaration.body) return true;
+    const { start, end } = words.range;
+    const errors = [...document.parseResult.lexerErrors.map(error => (error.line ?? 1) - 1), ...document.parseResult.parserErrors.map(error => (error.token.startLine ?? 1) - 1)];
+    if (errors.some(line => line >= start.line && line <= end.line)) return true;
+    return document.references.some(reference => reference.error && reference.$refNode && reference.$refNode.offset >= words.offset && reference.$refNode.end <= words.end);
+}

@@ -1,0 +1,36 @@
+import type { LangiumDocument } from 'langium';
+import type { FileContent } from '../../job/file.ts';
+import type { JobSettings, Stock } from '../../job/model.ts';
+import * as ast from '../generated/ast.ts';
+import { servicesOf } from '../workspace/services-of.ts';
+import type { Evaluator } from './evaluate.ts';
+import type { Instance } from './instance.ts';
+import type { Raised } from './raised.ts';
+
+/**
+ * What has been worked out of one document. It holds as long as the document and everything it reaches stay as they are:
+ * then the stamp of the document is still the same, and so are all the objects made from it.
+ */
+export interface Store {
+    readonly stamp: number;
+    readonly raised: Raised[];
+    readonly stocks: Map<ast.Stock, Stock | undefined>;
+    readonly jobs: Map<ast.Job, JobSettings>;
+    readonly profiles: Map<ast.Profile, Family>;
+    /** Works out the values of the file itself. */
+    values?: Evaluator;
+    content?: FileContent;
+}
+/** The instances of one profile: with its own defaults, and with arguments. */
+export interface Family { baseline?: Instance; readonly varied: Instance[] }
+
+const stores = new WeakMap<LangiumDocument, Store>();
+
+export function storeOf(document: LangiumDocument): Store {
+    const stamp = servicesOf(document).shared.workspace.Stamps.of(document);
+    let store = stores.get(document);
+    if (store?.stamp !== stamp) {
+        stores.set(document, store = { stamp, raised: [], stocks: new Map(), jobs: new Map(), profiles: new Map() });
+    }
+    return store!;
+}

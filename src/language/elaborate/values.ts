@@ -1,0 +1,178 @@
+import type { Nails, Profile, Screws, Stock } from '../../job/model.ts';
+import type { Given, Source } from '../../provenance/source.ts';
+import type { Measure } from '../../quantity/measure.ts';
+import { toTicks } from '../../quantity/rational.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
+import { plus, worstCase } from '../../quantity/tolerance.ts';
+import * as ast from '../generated/ast.ts';
+import { declaredType } from '../types/declared.ts';
+import { operandOf } from '../types/infer.ts';
+import { sourceOf } from '../types/place.ts';
+import { LENGTH, NAME } from '../types/type.ts';
+import { placeOf, UNNAMED, type Evaluator } from './evaluate.ts';
+import { checkCount, checkLength, checkOrder, type Binding } from './limits.ts';
+import { toleranceUnused } from './not-computed-yet.ts';
+import { conforms, type Known } from './value.ts';
+
+/** Values of a property, or of one of its modifiers, and who works them out. */
+export interface Slot {
+    /** `rabbet`, `nails/every`. */
+    readonly path: string;
+    readonly declaration: ast.PropertyDecl;
+    readonly values: readonly ast.Expr[];
+    readonly said: boolean;
+    readonly evaluator: Evaluator;
+}
+/** A value read from a slot, with the expression that says it. */
+export interface Found { readonly known: Known; readonly expr: ast.Expr; readonly slot: Slot }
+
+/**
+ * Typed values with the words that say them, by the names of properties and their modifiers. What is not said has its
+ * declared default and `said: false`; what is said and cannot be known is undefined, and its default does not step in.
+ */
+export abstract class Values {
+    readonly evaluator: Evaluator;
+    /** The kind of block, for limits and causes. */
+    protected readonly kind: string;
+    /** What the values belong to, for the causes of tolerances. */
+    readonly owner: string;
+
+    protected constructor(evaluator: Evaluator, kind: string, owner: string) {
+        this.evaluator = evaluator;
+        this.kind = kind;
+        this.owner = owner;
+    }
+
+    /** Undefined where it is not said and has no default, and where it is said and cannot be read. */
+    protected abstract slot(name: string, mod?: string): Slot | undefined;
+
+    length(name: string, mod?: string): Given<Ticks> | undefined {
+        return this.given(this.found(name, mod), found => this.ticks(found));
+    }
+
+    /** A length that keeps its tolerance. `cause` names what pushes it off; not given: the property of its owner. */
+    measure(name: string, cause?: string): Given<Measure> | undefined {
+        return this.given(this.found(name), found => this.measured(found, found.known, cause));
+    }
+
+    word<T extends string>(name: string, mod?: string): Given<T> | undefined {
+        return this.given(this.found(name, mod), ({ known: { value } }) => value.is === 'word' ? value.word as T : undefined);
+    }
+
+    /** A text, or a name that need not be declared. */
+    text(name: string, mod?: string): Given<string> | undefined {
+        return this.given(this.found(name, mod), ({ known: { value }, expr, slot }) => {
+            if (value.is === 'text') return value.text;
+            return declaredType(slot.declaration.type) === NAME ? expr.$cstNode?.text : undefined;
+        });
+    }
+
+    stock(name: string, mod?: string): Given<Stock> | undefined {
+        return this.given(this.found(name, mod), ({ known: { value } }) => value.is === 'stock' ? value.stock : undefined);
+    }
+
+    profile(name: string): Given<Profile> | undefined {
+        return this.given(this.found(name), ({ known: { value } }) => value.is === 'profile' ? value.profile : undefined);
+    }
+
+    /** The wall, line or fixture that a name stands for. */
+    thing(name: string): Given<ast.Fixture> | undefined {
+        return this.given(this.found(name), ({ known: { value } }) => value.is === 'thing' && ast.isFixture(value.node) ? value.node : undefined);
+    }
+
+    /** A number as it stands, whole or not. */
+    number(name: string): Given<number> | undefined {
+        return this.given(this.found(name), ({ known: { value } }) => value.is === 'quantity' ? value.exact.valueOf() : undefined);
+    }
+
+    range(name: string): Given<{ least: Ticks; most: Ticks }> | undefined {
+        return this.given(this.found(name), found => {
+            const { value } = found.known;
+            if (value.is !== 'range') return undefined;
+            const least = this.ticks(found, value.first), most = this.ticks(found, value.second);
+            return least !== undefined && most !== undefined && checkOrder(least, most, this.binding(found)) ? { least, most } : undefined;
+        });
+    }
+
+    /** Nails `18 ga x 1 1/4" every 8"`, screws `#8 x 2 1/2" every 16"`. */
+    fasteners(name: string): Given<Nails & Screws> | undefined {
+        const every = this.length(name, 'every');
+        return this.given(this.found(name), found => {
+            const { value } = found.known;
+            if (value.is !== 'pair' || !every) return undefined;
+            const first = value.first.value;
+            const gauge = first.is === 'gauge' ? first.gauge : first.is === 'number-size' ? Number(first.text.slice(1)) : undefined;
+            const length = this.ticks(found, value.second);
+            return gauge === undefined || length === undefined ? undefined : { gauge, length, every: every.value };
+        });
+    }
+
+    /** Both lengths of `1/4" x 3/8"`, each with its own words where the text has them. */
+    pair(name: string): Given<{ first: Measure; second: Measure; firstAt: Source; secondAt: Source }> | undefined {
+        return this.given(this.found(name), found => {
+            const { value } = found.known;
+            if (value.is !== 'pair') return undefined;
+            const first = this.measured(found, value.first, `${this.cause(found)}, first`), second = this.measured(found, value.second, `${this.cause(found)}, second`);
+            const operand = operandOf(found.expr);
+            const whole = sourceOf(found.expr);
+            const sides = operand?.kind === 'operation' && operand.operator === 'x' ? operand : undefined;
+            return first && second && { first, second, firstAt: sides?.left ? placeOf(sides.left) : whole, secondAt: sides?.right ? placeOf(sides.right) : whole };
+        });
+    }
+
+    given<T>(found: Found | undefined, convert: (found: Found) => T | undefined): Given<T> | undefined {
+        const value = found && convert(found);
+        if (value === undefined) return undefined;
+        const { via } = found!.known;
+        return { value, at: sourceOf(found!.expr), said: found!.slot.said, ...via.length > 0 && { via } };
+    }
+
+    /** The first value of a property or modifier. */
+    found(name: string, mod?: string): Found | undefined {
+        const slot = this.slot(name, mod);
+        const expr = slot?.values[0];
+        return slot && expr && this.valueOf(slot, expr);
+    }
+
+    protected valueOf(slot: Slot, expr: ast.Expr): Found | undefined {
+        const type = declaredType(slot.declaration.type);
+        const known = slot.evaluator.evaluate(expr);
+        if (known) return conforms(type, known.value) ? { known, expr, slot } : undefined;
+        // A name that need not be declared: `A` in `from A`, `s-12` in `spoiled s-12`.
+        const plain = type === NAME && ast.isRef(expr) && !expr.call ? expr.$cstNode?.text : undefined;
+        return plain === undefined ? undefined : { known: { value: { is: 'text', text: plain }, via: [] }, expr, slot };
+    }
+
+    /** A length of a value, or of one side of it, as whole ticks. */
+    ticks(found: Found, known = found.known): Ticks | undefined {
+        const { value } = known;
+        if (value.is !== 'quantity') return undefined;
+        if (value.tolerance.length > 0) this.evaluator.raise(toleranceUnused(sourceOf(found.expr), found.slot.declaration.name));
+        return checkLength(toTicks(value.exact), this.binding(found));
+    }
+
+    /** A whole number from zero up. */
+    count(found: Found, known = found.known): number | undefined {
+        return checkCount(known.value, this.binding(found));
+    }
+
+    private measured(found: Found, known: Known, cause = this.cause(found)): Measure | undefined {
+        if (known.value.is !== 'quantity' || !conforms(LENGTH, known.value)) return undefined;
+        const ticks = checkLength(toTicks(known.value.exact), this.binding(found));
+        if (ticks === undefined) return undefined;
+        if (known.value.tolerance.length === 0) return { ticks, tolerance: [] };
+        const unnamed = worstCase(known.value.tolerance.filter(t => t.cause.startsWith(UNNAMED)));
+        const others = known.value.tolerance.filter(t => !t.cause.startsWith(UNNAMED));
+        const { tolerance } = plus({ ticks: 0, tolerance: others }, { ticks: 0, tolerance: unnamed === 0 ? [] : [{ cause, reach: unnamed }] });
+        return { ticks, tolerance };
+    }
+
+    private cause(found: Found): string {
+        return `${this.owner} ${this.kind}.${found.slot.path}`;
+    }
+
+    private binding(found: Found): Binding {
+        const { declaration, path } = found.slot;
+        return { path: `${this.kind}.${path}`, name: declaration.name, at: () => sourceOf(found.expr), via: found.known.via, raise: this.evaluator.raise };
+    }
+}

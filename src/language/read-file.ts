@@ -1,0 +1,75 @@
+import type { LangiumDocument } from 'langium';
+import { compareFindings, type Finding } from '../findings/finding.ts';
+import type { FileContent } from '../job/file.ts';
+import type { JobSettings, Profile, Room, Stock } from '../job/model.ts';
+import * as ast from './generated/ast.ts';
+import { allowancesOf } from './elaborate/allowances.ts';
+import { House } from './elaborate/house.ts';
+import { readJob } from './elaborate/job.ts';
+import { declarationsNotComputed } from './elaborate/not-computed-yet.ts';
+import { findingsOf, type Raised } from './elaborate/raised.ts';
+import { readRoom } from './elaborate/room.ts';
+import { storeOf } from './elaborate/store.ts';
+import { languageFindings } from './findings/collect.ts';
+import { LANGUAGE_RULES } from './types/rules.ts';
+import { servicesOf } from './workspace/services-of.ts';
+
+/** Names of the rules that a comment can allow, besides those of the language itself. */
+let tradeRules: ReadonlySet<string> | undefined;
+
+/** The language does not know the rules of the trade, so whoever puts both together tells it their names, once. */
+export function setRuleNames(names: Iterable<string>): void {
+    tradeRules = new Set([...names, ...Object.keys(LANGUAGE_RULES)]);
+}
+
+/**
+ * All that one file says, as plain data, with what the language found wrong in it. The document has to be linked.
+ * As long as nothing the file reaches changes, the answer is the same object; and as long as nothing a shared stock or
+ * profile reaches changes, those are the same objects in every answer.
+ */
+export function readFile(document: LangiumDocument): FileContent {
+    const store = storeOf(document);
+    return store.content ??= read(document);
+}
+
+function read(document: LangiumDocument): FileContent {
+    const root = document.parseResult.value;
+    const uri = document.uri.toString();
+    const house = new House(document);
+    const raised: Raised[] = [];
+    const file = ast.isFile(root) ? root : undefined;
+    const job = jobFor(document, house);
+    const stocks: Stock[] = [], profiles: Profile[] = [], rooms: Room[] = [];
+    for (const item of file?.items ?? []) {
+        if (ast.isLet(item)) house.fileValue(item);
+        else if (ast.isJob(item)) house.job(item);
+        else if (ast.isStock(item)) pushIf(stocks, house.stock(item));
+        else if (ast.isRoom(item)) rooms.push(readRoom(item, job, house, one => raised.push(one)));
+        else if (ast.isProfile(item)) {
+            const baseline = house.baseline(item);
+            if (!baseline) continue;
+            raised.push(...baseline.raised);
+            if (baseline.complete) profiles.push(baseline.profile);
+        }
+    }
+    if (file) declarationsNotComputed(file, one => raised.push(one));
+    const allowances = allowancesOf(document, tradeRules, one => raised.push(one));
+    const own = [...storeOf(document).raised, ...raised].filter(one => one.at.uri === uri);
+    return { uri, job, stocks, profiles, rooms, findings: together(languageFindings(document), findingsOf(own)), allowances };
+}
+
+/** The settings of the nearest job, or the built-in defaults. */
+function jobFor(document: LangiumDocument, house: House): JobSettings {
+    const [job] = servicesOf(document).shared.workspace.Jobs.nearest(document);
+    return job ? house.job(job) : readJob(house.reading('Job', undefined, () => { /* defaults hold */ }, ''), undefined);
+}
+
+/** What reading found is left out where the text of the line is already known to be wrong. */
+function together(language: readonly Finding[], reading: readonly Finding[]): Finding[] {
+    const syntax = new Set(language.filter(one => one.rule === 'syntax').map(one => one.at.range.start.line));
+    return [...language, ...reading.filter(one => !syntax.has(one.at.range.start.line))].sort(compareFindings);
+}
+
+function pushIf<T>(list: T[], value: T | undefined): void {
+    if (value !== undefined) list.push(value);
+}
