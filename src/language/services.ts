@@ -1,6 +1,12 @@
-import { EmptyFileSystem, inject, type LangiumDocument, type Module } from 'langium';
+import { createGrammarConfig, EmptyFileSystem, inject, type AstNode, type LangiumDocument, type Module } from 'langium';
 import { createDefaultModule, createDefaultSharedModule, type DefaultSharedModuleContext, type LangiumServices, type LangiumSharedServices, type PartialLangiumServices, type PartialLangiumSharedServices } from 'langium/lsp';
 import type { Finding } from '../findings/finding.ts';
+import { CofferCompletionProvider } from './features/completion/provider.ts';
+import { CofferHoverProvider } from './features/hover.ts';
+import { CofferImportLinks } from './features/import-links.ts';
+import { CofferOutlineProvider } from './features/outline.ts';
+import { CofferQuickFixes } from './features/quick-fixes.ts';
+import { CofferRenameProvider } from './features/rename.ts';
 import { languageFindings } from './findings/collect.ts';
 import { frontModule } from './front-module.ts';
 import { CofferGeneratedModule, CofferGeneratedSharedModule } from './generated/module.ts';
@@ -23,6 +29,11 @@ export interface Checks {
     findings(document: LangiumDocument): readonly Finding[];
 }
 
+/** What things come to, in words for a hover. The reading of values puts itself here. */
+export interface Explanations {
+    describe(node: AstNode): string | undefined;
+}
+
 interface SharedAdditions {
     readonly workspace: { readonly Imports: ImportGraph, readonly Jobs: Jobs, readonly Stamps: Stamps };
 }
@@ -30,6 +41,7 @@ interface Additions {
     readonly vocabulary: Vocabulary;
     readonly surroundings: Surroundings;
     readonly checks: Checks;
+    readonly explanations: Explanations;
 }
 export type CofferSharedServices = LangiumSharedServices & SharedAdditions;
 export type CofferServices = LangiumServices & Additions & { readonly shared: CofferSharedServices };
@@ -53,9 +65,22 @@ const languageModule: Module<CofferServices, PartialLangiumServices & Additions>
         importOf: use => services.shared.workspace.Imports.importOf(use),
     }),
     checks: () => ({ findings: languageFindings }),
+    explanations: () => ({ describe: () => undefined }),
+    parser: {
+        // Langium finds out by itself only for the simplest patterns which comments may hold documentation.
+        GrammarConfig: services => ({ ...createGrammarConfig(services), multilineCommentRules: ['ML_COMMENT'] }),
+    },
     references: {
         ScopeProvider: services => new CofferScopeProvider(services),
         ScopeComputation: services => new CofferScopeComputation(services),
+    },
+    lsp: {
+        CompletionProvider: services => new CofferCompletionProvider(services),
+        HoverProvider: services => new CofferHoverProvider(services),
+        DocumentSymbolProvider: () => new CofferOutlineProvider(),
+        DocumentLinkProvider: services => new CofferImportLinks(services),
+        CodeActionProvider: () => new CofferQuickFixes(),
+        RenameProvider: services => new CofferRenameProvider(services),
     },
     validation: {
         DocumentValidator: services => new CofferDocumentValidator(services),

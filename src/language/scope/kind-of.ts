@@ -47,8 +47,11 @@ export function kindOfExpression(expr: ast.Expr | undefined, vocabulary: Vocabul
         const kind = kindOfExpression(expr.of, vocabulary, seen);
         return kind && kindOfType(vocabulary.properties(kind).get(expr.member?.$refText)?.type, vocabulary);
     }
-    if (!ast.isRef(expr)) return undefined;
-    const target = expr.target?.ref;
+    return ast.isRef(expr) ? kindOfNamed(expr.target?.ref, vocabulary, seen) : undefined;
+}
+
+/** What kind of thing a name stands for, as far as it has members. */
+export function kindOfNamed(target: AstNode | undefined, vocabulary: Vocabulary, seen = new Set<AstNode>()): ast.Kind | undefined {
     if (ast.isParam(target)) return kindOfType(target.type, vocabulary);
     if (ast.isLet(target)) return target.type ? kindOfType(target.type, vocabulary) : kindOfExpression(target.value, vocabulary, seen);
     if (ast.isStock(target) || ast.isProfile(target) || ast.isRoom(target)) return vocabulary.kind(target.$type);

@@ -1,0 +1,171 @@
+import { UriUtils, type AstNode, type LangiumDocument } from 'langium';
+import * as ast from '../../generated/ast.ts';
+import { kindOfBody, kindOfExpression } from '../../scope/kind-of.ts';
+import { allNames } from '../../scope/layer.ts';
+import { namesAt, wordsOfBody } from '../../scope/reach.ts';
+import { namesOf } from '../../scope/names.ts';
+import type { CofferServices } from '../../services.ts';
+import { REPEATED } from '../../types/blocks.ts';
+import { isBuiltin } from '../../workspace/builtin.ts';
+import { pathBetween } from '../../workspace/import-graph.ts';
+import { importPath, isInside } from '../../workspace/imports.ts';
+import { heading, oneLine, typeText } from '../explain.ts';
+import { declarations } from './declarations.ts';
+import type { Place } from './place.ts';
+import { isRequired, requiredOf, Skeleton } from './skeleton.ts';
+import { PICTURE, type Suggestion } from './suggestion.ts';
+
+/** The words that are right at a place, and no others. */
+export class Suggestions {
+    private readonly services: CofferServices;
+    private readonly document: LangiumDocument;
+    private readonly from: AstNode;
+    /** The line of the text in which the cursor stands: what it says does not count as said. */
+    private readonly line: number;
+
+    constructor(services: CofferServices, document: LangiumDocument, from: AstNode, line: number) {
+        this.services = services;
+        this.document = document;
+        this.from = from;
+        this.line = line;
+    }
+
+    for(place: Place): readonly Suggestion[] {
+        switch (place.at) {
+            case 'declaration': return declarations(this.vocabulary);
+            case 'keyword': return place.words.map(label => ({ label, kind: PICTURE.keyword }));
+            case 'import': return this.paths().map(path => ({ label: `"${path}"`, kind: PICTURE.file, snippet: `"${path}" use $0` }));
+            case 'imported': return this.imported(place.path, place.taken);
+            case 'line': return this.beginnings(place.body);
+            case 'name-of-wall': return this.walls(place.body);
+            case 'names': return [...allNames(place.layers)].map(([name, node]) => this.named(name, node));
+            case 'type': return [...this.vocabulary.types].filter(([, node]) => !ast.isKind(node) || PARAMETERS.has(node.name)).map(([label, node]) => ({ label, kind: PICTURE.class, detail: node.$type.toLowerCase(), about: node }));
+            case 'unit': return [...this.vocabulary.units].map(([label, node]) => ({ label, kind: PICTURE.unit, detail: oneLine(node), about: node }));
+            case 'value': return this.values(place.wanted);
+            case 'argument': return this.arguments(place);
+            case 'after-value': return this.afterValue(place);
+        }
+    }
+
+    /** Paths from this file to the others of the workspace. */
+    paths(): readonly string[] {
+        const { LangiumDocuments, Imports } = this.services.shared.workspace;
+        return LangiumDocuments.all
+            .filter(other => other !== this.document && !isBuiltin(other.uri) && isInside(other.uri, Imports.folders))
+            .map(other => pathBetween(this.document.uri, other.uri)).toArray().sort();
+    }
+
+    private get vocabulary() {
+        return this.services.vocabulary;
+    }
+
+    private imported(path: string, taken: readonly string[]): readonly Suggestion[] {
+        const leads = importPath(this.document.uri, path);
+        const from = 'uri' in leads && isInside(leads.uri, this.services.shared.workspace.Imports.folders)
+            ? this.services.shared.workspace.LangiumDocuments.getDocument(leads.uri) : undefined;
+        if (!from) return [];
+        return [...namesOf(from)].filter(([name]) => !taken.includes(name)).map(([name, node]) => ({ ...this.named(name, node), detail: `${node.$type.toLowerCase()} of ${UriUtils.basename(from.uri)}` }));
+    }
+
+    private beginnings(body: ast.Body): readonly Suggestion[] {
+        const kind = kindOfBody(body, this.vocabulary);
+        const said = new Set(body.members.filter(member => ast.isLine(member) && this.isElsewhere(member)).map(member => (member as ast.Line).path.map(word => word.$refText).join('.')));
+        const found = [...allNames(wordsOfBody(body, this.services.surroundings))]
+            .filter(([name]) => REPEATED.has(name) || !said.has(name))
+            .map(([name, node]) => this.named(name, node));
+        if (!kind) return found;
+        return [...this.allRequired(kind, said), ...found, ...WORDS_OF_KIND[kind.name] ?? []];
+    }
+
+    /** One suggestion for all that has to be said and is not yet. */
+    private allRequired(kind: ast.Kind, said: ReadonlySet<string>): readonly Suggestion[] {
+        if (kind.name === 'Measured' || this.overrules()) return [];
+        const missing = requiredOf(kind, this.vocabulary).filter(property => !said.has(property.name));
+        if (missing.length < 2) return [];
+        const skeleton = new Skeleton(this.vocabulary);
+        const names = missing.map(property => property.name);
+        return [{ label: names.join(', '), kind: PICTURE.snippet, detail: 'what has to be said', snippet: missing.map(property => skeleton.property(property)).join('\n'), first: true }];
+    }
+
+    /** In a variant, an alternate and `measured` only what differs is said. */
+    private overrules(): boolean {
+        for (let at: AstNode | undefined = this.from; at; at = at.$container) {
+            if (ast.isAlternate(at) || ast.isProfile(at) && at.base) return true;
+            if (ast.isLine(at) && (at.path.length > 1 || at.path[0]?.$refText === 'measured')) return true;
+        }
+        return false;
+    }
+
+    private isElsewhere(member: AstNode): boolean {
+        return member.$cstNode?.range.start.line !== this.line;
+    }
+
+    private walls(body: ast.Body): readonly Suggestion[] {
+        const said = new Set(body.members.filter(ast.isFixture).filter(fixture => fixture.kind === 'wall' && this.isElsewhere(fixture)).map(fixture => fixture.name));
+        return ['north', 'east', 'south', 'west'].filter(side => !said.has(side)).map(label => ({ label, kind: PICTURE.word }));
+    }
+
+    private values(wanted: ast.TypeAtom | string | undefined): readonly Suggestion[] {
+        const name = typeof wanted === 'string' ? wanted : wanted?.ref?.$refText;
+        const type = wanted === undefined || typeof wanted === 'string' ? wanted : oneLine(wanted);
+        return [...allNames(namesAt(this.from, name, this.services.surroundings))]
+            .filter(([, node]) => this.fits(node, name, type))
+            .map(([label, node]) => this.named(label, node));
+    }
+
+    /** Whether something by its declaration can be what is wanted. Where nothing is known, everything can. */
+    private fits(node: AstNode, name: string | undefined, type: string | undefined): boolean {
+        if (name === undefined || ast.isWordDecl(node)) return true;
+        if (ast.isParam(node)) return typeText(node) === type;
+        if (ast.isLet(node)) return node.type ? oneLine(node.type) === type : !this.vocabulary.kind(name) || kindOfExpression(node.value, this.vocabulary)?.name === name;
+        if (ast.isFixture(node)) return name === 'Name' || this.vocabulary.kindOfFixture(node)?.name === name;
+        return node.$type === name;
+    }
+
+    private arguments({ profile, given, wanted }: Extract<Place, { at: 'argument' }>): readonly Suggestion[] {
+        const parameters = profile.params.filter(parameter => parameter.name && !given.includes(parameter.name)).map(parameter => ({
+            label: parameter.name, kind: PICTURE.variable, detail: oneLine(parameter), about: parameter, snippet: `${parameter.name}: $0`, first: true,
+        }));
+        return [...parameters, ...given.length === 0 && wanted ? this.values(wanted) : []];
+    }
+
+    private afterValue({ declaration, said, side, modifier }: Extract<Place, { at: 'after-value' }>): readonly Suggestion[] {
+        const type = said.length > 0 ? modifier?.type : declaration.type;
+        const keywords = [type?.seps[side], type?.parts[side]?.per ? 'per' : undefined].filter(word => word !== undefined);
+        const modifiers = [...this.vocabulary.modifiers(declaration)].filter(([name]) => !said.includes(name));
+        return [
+            ...keywords.map(label => ({ label, kind: PICTURE.keyword, first: true })),
+            ...modifiers.map(([label, node]) => ({ label, kind: PICTURE.property, detail: typeText(node), about: node, first: isRequired(node) })),
+        ];
+    }
+
+    private named(label: string, node: AstNode): Suggestion {
+        if (ast.isPropertyDecl(node)) {
+            return { label, kind: PICTURE.property, detail: typeText(node), about: node, snippet: new Skeleton(this.vocabulary).property(node), first: isRequired(node) };
+        }
+        if (ast.isWordDecl(node)) return { label, kind: PICTURE.word, about: node.$container };
+        if (ast.isParam(node)) return { label, kind: PICTURE.variable, detail: oneLine(node), about: node };
+        if (ast.isProfile(node) && node.params.some(parameter => !parameter.default)) return { label, kind: PICTURE.class, detail: heading(node), about: node, snippet: `${label}($0)` };
+        return { label, kind: PICTURES[node.$type] ?? PICTURE.variable, detail: heading(node), about: node };
+    }
+}
+
+/** Kinds of things that a profile can be given; the others are blocks. */
+const PARAMETERS = new Set(['Stock', 'Profile']);
+
+const PICTURES: Readonly<Record<string, Suggestion['kind']>> = { Stock: PICTURE.constant, Profile: PICTURE.class, Room: PICTURE.module };
+
+/** What may begin a line besides the properties. */
+const WORDS_OF_KIND: Readonly<Record<string, readonly Suggestion[]>> = {
+    Profile: [
+        { label: 'require', kind: PICTURE.keyword, detail: 'what must hold', snippet: 'require $1 "$2"' },
+        { label: 'let', kind: PICTURE.keyword, detail: 'a value with a name', snippet: 'let $1 = $2' },
+    ],
+    Room: [
+        { label: 'wall', kind: PICTURE.keyword, detail: 'a wall and its length', snippet: 'wall $1  $2' },
+        { label: 'line', kind: PICTURE.keyword, detail: 'a line of beams that differs', snippet: 'line $1 { $0 }' },
+        { label: 'fixture', kind: PICTURE.keyword, detail: 'a light, a sprinkler, a register', snippet: 'fixture $1 $2 at $3' },
+        { label: 'crossing', kind: PICTURE.keyword, detail: 'a crossing that differs', snippet: 'crossing $1 { through $0 }' },
+    ],
+    Measured: [{ label: 'board', kind: PICTURE.keyword, detail: 'a board as it was found', snippet: 'board $1 $2 { $0 }' }],
+};
