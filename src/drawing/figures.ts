@@ -19,9 +19,12 @@ export function figureWithUnit(ticks: Ticks, show: Show): string {
     return show === 'millimeters' ? printLength(ticks, show) : figure(ticks, show);
 }
 
-/** A spacing along a part is called in inches, however long: `every 16"`. */
-export function spacing(ticks: Ticks, show: Show): string {
-    return show === 'millimeters' ? printLength(ticks, show) : drawnFractions(printInches(ticks));
+/** Sizes of boards and beams, and spacings along them, are called in inches however long: `18 3⁄8"`, `every 16"`. */
+export function sizeFigure(ticks: Ticks, show: Show): string {
+    return show === 'millimeters' ? figure(ticks, show) : drawnFractions(printInches(ticks));
+}
+export function sizeWithUnit(ticks: Ticks, show: Show): string {
+    return show === 'millimeters' ? printLength(ticks, show) : sizeFigure(ticks, show);
 }
 
 /** Fractions in running text: `1/4"` is written `1⁄4"`. */

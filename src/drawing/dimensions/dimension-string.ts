@@ -25,8 +25,6 @@ const OVER_THE_LINE = 3.2;
 const TICK = 3.1;
 const BEYOND = 4.5;
 const BETWEEN_ROWS = 3;
-/** Extension lines begin this far off what they measure. */
-const OFF_THE_OBJECT = 4;
 
 export function layString(string: DimensionString, edge: Edge, size: number): LaidString {
     const stops = inReadingOrder(string.stops, edge);
@@ -50,7 +48,7 @@ export function drawString(laid: LaidString, at: number, from: readonly number[]
     const sign = edge === 'top' || edge === 'left' ? -1 : 1;
     const point = (along: number, across: number): Point => (upright ? [across, along] : [along, across]);
     const lines = [
-        ...string.stops.map((stop, i) => line(point(stop, from[i]! + OFF_THE_OBJECT * sign), point(stop, at + BEYOND * sign), 'dimension')),
+        ...string.stops.map((stop, i) => line(point(stop, from[i]!), point(stop, at + BEYOND * sign), 'dimension')),
         line(point(string.stops[0]! - BEYOND, at), point(string.stops.at(-1)! + BEYOND, at), 'dimension'),
         ...string.stops.map(stop => {
             const [x, y] = point(stop, at);

@@ -7,7 +7,9 @@ export interface Stack { readonly strings: readonly LaidString[]; /** From the d
 /** Figures of a string raised over more rows than this make a thicket: the string is set smaller, or summed up. */
 const MOST_ROWS = 3;
 const SIZES = [1, 0.9, 0.8, 0.7];
-const BETWEEN_STRINGS = 5;
+const BETWEEN_STRINGS = 5.5;
+/** Extension lines of an outer string begin this far outside the figures of the string before. */
+const CLEAR_OF_FIGURES = 2;
 
 /**
  * Lays strings one outside the other. Each comes with ways to say it, fullest first; the first that needs no thicket of
@@ -39,13 +41,14 @@ function firstThatSuits(edge: Edge, variants: readonly DimensionString[], size: 
 
 /**
  * @param edgeAt the drawing's edge: a y at the top and the foot, an x at the sides.
+ * @param off how far off that edge extension lines begin: past the walls of a plan.
  * The outermost stops run from the drawing to every line; the others begin outside the string before, clear of its figures.
  */
-export function drawStack(stack: Stack, edgeAt: number): readonly Item[] {
+export function drawStack(stack: Stack, edgeAt: number, off = 3): readonly Item[] {
     return stack.strings.map((string, i) => {
         const sign = string.edge === 'top' || string.edge === 'left' ? -1 : 1;
-        const begin = i === 0 ? 0 : stack.lines[i - 1]! + stack.strings[i - 1]!.outer - 3;
+        const begin = i === 0 ? off : stack.lines[i - 1]! + stack.strings[i - 1]!.outer + CLEAR_OF_FIGURES;
         const last = string.string.stops.length - 1;
-        return drawString(string, edgeAt + sign * stack.lines[i]!, string.string.stops.map((_, n) => edgeAt + sign * (n === 0 || n === last ? 0 : begin)));
+        return drawString(string, edgeAt + sign * stack.lines[i]!, string.string.stops.map((_, n) => edgeAt + sign * (n === 0 || n === last ? off : begin)));
     });
 }

@@ -43,7 +43,7 @@ export function fixtureNames(fixtures: readonly PlacedFixture[], view: PlanView,
 }
 
 function* nameCandidates(name: string, [x, y]: Point, off: number): Iterable<readonly TextRun[]> {
-    const { text: words, size } = fitText(name, 90, 7, 6);
+    const { text: words, size } = fitText(name, 64, 7, 6);
     const at = (dx: number, dy: number, anchor: 'start' | 'middle' | 'end') => [text([x + dx, y + dy], words, { size, anchor, tone: 'soft' })];
     yield at(off, size * 0.35, 'start');
     yield at(-off, size * 0.35, 'end');

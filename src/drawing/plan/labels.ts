@@ -31,13 +31,13 @@ function* cofferCandidates(ceiling: Ceiling, coffer: Coffer, inside: Extent, sho
     const height = inside.foot - inside.top;
     const number = String(coffer.number);
     const size = Math.min(15, Math.max(6, Math.min(width, height) * 0.32));
-    const sizeText = fitText(sizeWords(ceiling, coffer, show), Math.max(1, width - 6), 8, 5.5);
+    const sizeText = fitText(sizeWords(ceiling, coffer, show), Math.max(1, width - 6), 8, 6.2);
     const both = !sizeText.text.endsWith('…');
     const label = ([x, y]: Point): readonly TextRun[] => [
         text([x, y + size * 0.1], number, { size, weight: 600, anchor: 'middle' }),
         text([x, y + size * 0.1 + sizeText.size * 1.6], sizeText.text, { size: sizeText.size, anchor: 'middle', tone: 'soft' }),
     ];
-    const spots = [0, -0.27, 0.27].flatMap(down => [0, -0.25, 0.25].map((right): Point => [inside.left + width * (0.5 + right), inside.top + height * (0.5 + down)]));
+    const spots = [0, -0.25, 0.25].flatMap(right => [0, -0.27, 0.27].map((down): Point => [inside.left + width * (0.5 + right), inside.top + height * (0.5 + down)]));
     if (both) for (const spot of spots) yield label(spot);
     for (const [x, y] of spots) yield [text([x, y + size * 0.35], number, { size, weight: 600, anchor: 'middle' })];
     for (const [x, y] of spots) yield [text([x, y + 2], number, { size: 5.5, weight: 600, anchor: 'middle' })];

@@ -5,12 +5,17 @@ import { sourceReference, type FileName } from '../source-reference.ts';
 import { toX, toY, type PlanView } from './view.ts';
 
 /** From the ceiling down to the eye, as the pieces lie: what comes later covers what came before. */
-const ORDER: readonly Part[] = ['blocking', 'bottom', 'spacer', 'cleat', 'side', 'trim', 'band'];
+const ORDER: readonly Part[] = ['blocking', 'bottom', 'spacer', 'cleat', 'trim', 'side', 'band'];
 
-/** Every piece of the ceiling as it is seen from below, or as a hidden line where another covers it; a group for each. */
-export function pieces(all: readonly Piece[], view: PlanView, show: Show, fileName: FileName): readonly Group[] {
+export interface PieceLook { readonly show: Show; readonly fileName: FileName; /** Spacers and cleats shown by hidden lines. */ readonly hidden: boolean }
+
+/**
+ * Every piece of the ceiling as it is seen from below, or as a hidden line where another covers it; a group for each, even
+ * where the scale leaves no room for hidden lines and there is nothing to see of it.
+ */
+export function pieces(all: readonly Piece[], view: PlanView, { show, fileName, hidden }: PieceLook): readonly Group[] {
     return ORDER.map(part => group(`pieces.${part}`, {}, all.filter(piece => piece.part === part).map(piece =>
-        group(piece.id, { title: pieceTitle(piece, show), piece: piece.id, part, source: sourceReference(piece.source, fileName) }, pieceItems(piece, view)))));
+        group(piece.id, { title: pieceTitle(piece, show), piece: piece.id, part, source: sourceReference(piece.source, fileName) }, pieceItems(piece, view, hidden)))));
 }
 
 const NAMES: Readonly<Record<Part, string>> = {
@@ -22,7 +27,7 @@ function pieceTitle(piece: Piece, show: Show): string {
     return `${NAMES[piece.part]}, ${piece.where}: ${printLength(piece.cutBack, show)}${face}`;
 }
 
-function pieceItems(piece: Piece, view: PlanView): readonly Item[] {
+function pieceItems(piece: Piece, view: PlanView, hidden: boolean): readonly Item[] {
     const [startLong, endLong, endShort, startShort] = outline(piece).map(([x, y]): Point => [toX(view, x), toY(view, y)]) as [Point, Point, Point, Point];
     const all = [startLong, endLong, endShort, startShort];
     switch (piece.part) {
@@ -30,11 +35,11 @@ function pieceItems(piece: Piece, view: PlanView): readonly Item[] {
         case 'blocking': return [polygon(all, null, 'wash')];
         case 'bottom': return [polygon(all, 'thin', 'wash')];
         case 'band': return [polygon(all, 'thin', 'paper')];
-        case 'spacer': return [polygon(all, 'hidden')];
-        case 'cleat': return [line(startShort, endShort, 'hidden')];
+        case 'spacer': return hidden ? [polygon(all, 'hidden')] : [];
+        case 'cleat': return hidden ? [line(startShort, endShort, 'hidden')] : [];
         // the short points of a side are its face, the coffer's edge; its back lies on the bottom's edge
-        case 'side': return [polygon(all, null, 'wash'), line(startLong, startShort, 'fine'), line(endLong, endShort, 'fine'), line(startLong, endLong, 'thin'), line(startShort, endShort, 'edge')];
-        case 'trim': return [polygon(all, null, 'paper'), line(startLong, startShort, 'fine'), line(endLong, endShort, 'fine'), line(startShort, endShort, 'fine')];
+        case 'side': return [polygon(all, 'fine', 'wash'), line(startShort, endShort, 'edge')];
+        case 'trim': return [polygon(all, 'fine', 'paper')];
     }
 }
 

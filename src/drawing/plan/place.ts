@@ -12,6 +12,8 @@ export interface PlacedPlan {
     readonly view: PlanView;
     readonly top: Stack; readonly left: Stack;
     readonly across: BalloonRows; readonly down: BalloonRows;
+    /** At this scale there is room on the beams for hidden lines. */
+    readonly hiddenLines: boolean;
     /** Where the title, scale bar and north arrow begin. */
     readonly footFrom: number;
 }
@@ -23,6 +25,10 @@ export const PAST_WALL = 9;
 export const TO_BALLOON = 26;
 /** From the outermost string to the balloons of 1, 2 … */
 export const OVER_STRINGS = 6;
+
+function narrowestBottom(ceiling: Ceiling): number {
+    return Math.min(Infinity, ...ceiling.lines.map(line => line.section.bottomWidth.ticks));
+}
 
 /** The plan's place on the sheet at a scale, or null where it does not fit. */
 export function placePlan(ceiling: Ceiling, show: Show, area: Extent, k: number): PlacedPlan | null {
@@ -45,5 +51,5 @@ export function placePlan(ceiling: Ceiling, show: Show, area: Extent, k: number)
     const spareY = area.foot - area.top - above - below - FOOT_HEIGHT - ceiling.length * k;
     if (spareX < 0 || spareY < 0) return null;
     const view: PlanView = { pointsPerTick: k, left: area.left + before + spareX / 2, top: area.top + above + spareY * 0.45 };
-    return { view, ...stacks(view, wall + 22), across, down, footFrom: view.top + ceiling.length * k + below + Math.min(16, spareY * 0.2) };
+    return { view, ...stacks(view, wall + 22), across, down, hiddenLines: narrowestBottom(ceiling) * k >= 10, footFrom: view.top + ceiling.length * k + below + Math.min(16, spareY * 0.2) };
 }

@@ -3,18 +3,18 @@ import type { Show } from '../../quantity/print-length.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import type { Part, TakeOff } from '../../takeoff/model.ts';
 import { line, type Item } from '../display-list.ts';
-import { countedFigures, figure, figureWithUnit } from '../figures.ts';
+import { countedFigures, figure, figureWithUnit, sizeWithUnit } from '../figures.ts';
 import type { SectionOfLines } from '../section/context.ts';
-import { SAMPLE_WIDTH, type StripBlock, type StripRow } from '../sheet/strip.ts';
+import { inTwoColumns, SAMPLE_WIDTH, type StripBlock, type StripRow } from '../sheet/strip.ts';
 import type { PenName } from '../pens.ts';
 import { symbol, type PlacedFixture } from './fixtures.ts';
 import { stroke } from './marks.ts';
 
 /** Key, notes, counts, fixtures and cautions of the plan's sheet. */
-export function planStrip(ceiling: Ceiling, takeOff: TakeOff, sections: readonly (SectionOfLines & { readonly sheet: string })[], fixtures: readonly PlacedFixture[]): readonly StripBlock[] {
+export function planStrip(ceiling: Ceiling, takeOff: TakeOff, sections: readonly (SectionOfLines & { readonly sheet: string })[], fixtures: readonly PlacedFixture[], hidden: boolean): readonly StripBlock[] {
     const show = ceiling.room.job.show.value;
     return [
-        { id: 'key', heading: 'KEY', rows: keyRows(ceiling, takeOff, fixtures) },
+        { id: 'key', heading: 'KEY', rows: keyRows(ceiling, takeOff, fixtures, hidden) },
         { id: 'notes', heading: 'NOTES', rows: numbered(noteWords(ceiling, takeOff, sections, show)) },
         { id: 'pieces', heading: 'PIECES', rows: countRows(takeOff) },
         { id: 'fixtures', heading: 'FIXTURES, FROM THE NORTH-WEST CORNER', more: '… and more: see the job.', rows: fixtures.map(({ fixture, x, y }) => ({ kind: 'pair', left: fixture.name, right: `${figure(x, show)} east, ${figure(y, show)} south` })) },
@@ -22,20 +22,22 @@ export function planStrip(ceiling: Ceiling, takeOff: TakeOff, sections: readonly
     ];
 }
 
-function keyRows(ceiling: Ceiling, takeOff: TakeOff, fixtures: readonly PlacedFixture[]): readonly StripRow[] {
+function keyRows(ceiling: Ceiling, takeOff: TakeOff, fixtures: readonly PlacedFixture[], hidden: boolean): readonly StripRow[] {
     const has = (part: Part) => takeOff.pieces.some(piece => piece.part === part);
     const stretch = (pen: PenName, words: string): StripRow => ({ kind: 'sample', words, draw: (left, middle) => [line([left, middle], [left + SAMPLE_WIDTH, middle], pen)] });
     const middleOf = (draw: (x: number, y: number) => readonly Item[], words: string): StripRow => ({ kind: 'sample', words, draw: (left, y) => draw(left + SAMPLE_WIDTH / 2, y) });
     const spliced = ceiling.lines.some(each => each.splices.length > 0) || (ceiling.band !== null && Object.values(ceiling.band.splices).some(splices => splices.length > 0));
     return [
         stretch('cut', 'wall, inner face'),
-        stretch('edge', 'face of a side, the coffer’s edge'),
-        stretch('thin', has('band') ? 'edge of a bottom or band; joint' : 'edge of a bottom; joint'),
+        ...(has('side') ? [stretch('edge', 'face of a side, the coffer’s edge')] : []),
+        ...(has('bottom') || has('band') ? [stretch('thin', [has('bottom') ? 'edge of a bottom' : '', has('band') ? 'band' : '', 'joint'].filter(Boolean).join(', '))] : []),
         ...(has('trim') ? [stretch('fine', 'ceiling trim, miter')] : []),
-        ...(has('spacer') || has('cleat') ? [stretch('hidden', 'hidden: spacer, cleat')] : []),
-        stretch('center', 'center of a beam'),
-        ...(spliced ? [middleOf((x, y) => stroke([x, y]), 'splice')] : []),
-        ...[...new Set(fixtures.map(({ fixture }) => fixture.kind))].map(kind => middleOf((x, y) => symbol(kind, [x, y], 4.2), kind.replace('-', ' '))),
+        ...(hidden && (has('spacer') || has('cleat')) ? [stretch('hidden', 'hidden: spacer, cleat')] : []),
+        ...(ceiling.lines.length > 0 ? [stretch('center', 'center of a beam')] : []),
+        ...inTwoColumns([
+            ...(spliced ? [middleOf((x, y) => stroke([x, y]), 'splice')] : []),
+            ...[...new Set(fixtures.map(({ fixture }) => fixture.kind))].map(kind => middleOf((x, y) => symbol(kind, [x, y], 4.2), kind.replace('-', ' '))),
+        ]),
     ];
 }
 
@@ -44,21 +46,19 @@ function numbered(notes: readonly string[]): readonly StripRow[] {
 }
 
 function noteWords(ceiling: Ceiling, takeOff: TakeOff, sections: readonly (SectionOfLines & { readonly sheet: string })[], show: Show): readonly string[] {
-    const f = (ticks: Ticks) => figureWithUnit(ticks, show);
+    const f = (ticks: Ticks) => sizeWithUnit(ticks, show);
     const { room, band, across, down } = ceiling;
     const through = ceiling.lines.find(each => each.through);
     const cutBetween = takeOff.pieces.filter(piece => piece.part === 'bottom' && ceiling.lines.some(each => each.name === piece.line && !each.through));
     const lengths = countedFigures(cutBetween.map(piece => piece.cutBack), show);
     return [
-        'Reflected: drawn as a mirror on the floor would show the ceiling, so that east is right and north is up, as on the floor plan.',
         coffersNote(ceiling, show),
         ...sections.map(({ section, lines, sheet }) => `${sections.length === 1 ? 'Beams' : `Line${lines.length === 1 ? '' : 's'} ${lines.map(each => each.name).join(', ')}:`} ${f(section.outerWidth!.ticks)} wide, ${f(section.depth!.ticks)} deep; section on ${sheet}.`),
-        band ? `Band ${f(band.thickness.ticks)} thick; its lower edge ${bandWords(band.lowerEdge.ticks - (sections[0]?.section.depth?.ticks ?? band.lowerEdge.ticks), f)}.` : 'No band: beams and sides end at the walls.',
+        band ? `Band ${f(band.thickness.ticks)} thick; its lower edge ${bandWords(band.lowerEdge.ticks - (sections[0]?.section.depth?.ticks ?? band.lowerEdge.ticks), f)}.` : ceiling.lines.length > 0 ? 'No band: beams end at the walls.' : 'No band, no beams.',
         ...(through ? [`Bottoms run through ${through.runs}${lengths.length === 0 ? '.' : `; cut between: ${few(lengths).join(', ')}.`}`] : []),
         ...cornerNote(ceiling),
         ...[across, down].filter(run => run.residue.ticks !== 0).map(run => `Rounding leaves ${f(Math.abs(run.residue.ticks))} ${run.residue.ticks < 0 ? 'too little' : 'over'} along the ${run.along === 'east-west' ? 'north' : 'west'} wall: ${RESIDUE[run.residue.place]}.`),
-        `Lines stand by their centers, from the west and the north wall${room.job.show.value === 'millimeters' ? '. All lengths in millimeters' : ''}.`,
-        'Figures rule over the scale.',
+        [ceiling.lines.length > 0 ? 'Lines stand by their centers, from the west and the north wall. ' : '', room.job.show.value === 'millimeters' ? 'Millimeters. ' : '', 'Figures rule over the scale.'].join(''),
     ];
 }
 
@@ -96,7 +96,7 @@ function countRows(takeOff: TakeOff): readonly StripRow[] {
     const counts = COUNTED.map(([part, words]) => [words, takeOff.pieces.filter(piece => piece.part === part).length] as const).filter(([, count]) => count > 0);
     if (counts.length === 0) return [];
     return [
-        ...counts.map(([left, count]): StripRow => ({ kind: 'pair', left, right: String(count) })),
+        ...inTwoColumns(counts.map(([left, count]): StripRow => ({ kind: 'pair', left, right: String(count) }))),
         { kind: 'pair', left: 'in all', right: String(takeOff.pieces.length), total: true },
     ];
 }

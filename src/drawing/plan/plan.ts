@@ -5,7 +5,7 @@ import { Claims } from '../claims.ts';
 import type { Item, Sheet } from '../display-list.ts';
 import { drawStack } from '../dimensions/stack.ts';
 import type { Extent } from '../extent.ts';
-import { figure } from '../figures.ts';
+import { sizeWithUnit } from '../figures.ts';
 import { paperFor, PAPERS } from '../paper.ts';
 import { largestThatFits, planScales, pointsPerTick, type Scale } from '../scale.ts';
 import { sectionsOf } from '../section/context.ts';
@@ -44,7 +44,7 @@ export function drawPlan(ceiling: Ceiling, takeOff: TakeOff, options: SheetOptio
         description: descriptionOf(ceiling, takeOff),
         items: [
             ...drawing(ceiling, takeOff, options, placed, sections, fixtures), ...footOf(ceiling, options, scale, placed, area),
-            strip(planStrip(ceiling, takeOff, sections, fixtures), whole.strip), whole.group,
+            strip(planStrip(ceiling, takeOff, sections, fixtures, placed.hiddenLines), whole.strip), whole.group,
         ],
     };
 }
@@ -72,12 +72,13 @@ function drawing(
     const names = fixtureNames(fixtures, view, claims);
     const marks = sections.flatMap(({ lines, sheet }) => sectionMark(ceiling, lines[0]!, sheet, view, claims) ?? []);
     const splices = spliceMarks(ceiling, view);
+    const offWall = wallThickness(view.pointsPerTick) + 3;
     return [
         walls(ceiling, view),
-        ...pieces(takeOff.pieces, view, show, fileName),
+        ...pieces(takeOff.pieces, view, { show, fileName, hidden: placed.hiddenLines }),
         ...centerLines(ceiling, placed, fileName),
         ...numbers, ...lengths, ...symbols, ...names, ...(splices === null ? [] : [splices]), ...marks,
-        ...drawStack(placed.top, view.top), ...drawStack(placed.left, view.left),
+        ...drawStack(placed.top, view.top, offWall), ...drawStack(placed.left, view.left, offWall),
     ];
 }
 
@@ -114,7 +115,7 @@ function footOf(ceiling: Ceiling, options: SheetOptions, scale: Scale, { view, f
     const left = Math.max(area.left + 18, Math.min(view.left - wallThickness(view.pointsPerTick), area.right - 18 - width));
     const right = Math.min(area.right - 36, Math.max(left + width - 20, toX(view, ceiling.width) - 10));
     return [
-        viewTitle([left, y], (options.sheet ?? FIRST_SHEET).replace(/^.*-/u, ''), 'Reflected ceiling plan', `As in a mirror on the floor: north is up.  ${scale.label}`, 300),
+        viewTitle([left, y], (options.sheet ?? FIRST_SHEET).replace(/^.*-/u, ''), 'Reflected ceiling plan', `As in a mirror on the floor: north up, east right, as on the floor plan. ${scale.label}`, 330),
         ...(scale.label === 'not to scale' ? [] : [scaleBar([right - 40, y - 3], view.pointsPerTick, 'plan', show, Math.min(216, right - left - 440))]),
         northArrow([right, y - 1]),
     ];
@@ -127,7 +128,7 @@ function titleBlock({ room }: Ceiling, options: SheetOptions, scale: string): Ti
         job: job.title?.value ?? room.title ?? room.name, room: room.title ?? room.name,
         ...(job.client === undefined ? {} : { client: job.client.value }),
         drawing: ['Reflected', 'ceiling plan'], scale,
-        cutTo: `${figure(job.cutTo.value, show)}${show === 'millimeters' ? ' mm' : ''}`,
+        cutTo: sizeWithUnit(job.cutTo.value, show),
         lengths: show === 'millimeters' ? 'millimeters' : 'feet, inches', sheet: options.sheet ?? FIRST_SHEET, of: options.of ?? '',
     };
 }

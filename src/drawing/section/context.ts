@@ -27,7 +27,14 @@ export function sectionsOf(ceiling: Ceiling): readonly SectionOfLines[] {
         const key = `${line.section.profile.key} ${line.section.heldDown.value.ticks}`;
         byKey.set(key, [...(byKey.get(key) ?? []), line]);
     }
-    return [...byKey.values()].map(lines => ({ section: lines[0]!.section, lines }));
+    return [...byKey.values()].map(lines => ({ section: withTrimOf(ceiling.beams, lines[0]!.section), lines }));
+}
+
+/** The trim of the grid's own beams goes round every coffer, also beside a line of another profile. */
+function withTrimOf(beams: Section | undefined, section: Section): Section {
+    if (beams === undefined || beams.profile === section.profile) return section;
+    const { trimThickness, trimHeight } = beams;
+    return { ...section, trimThickness, trimHeight, profile: { ...section.profile, trim: beams.profile.trim } };
 }
 
 export function contextIn(ceiling: Ceiling, { lines }: SectionOfLines, options: SheetOptions): SectionContext {

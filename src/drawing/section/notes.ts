@@ -1,6 +1,7 @@
 import { circle, group, polyline, text, type Group, type Item, type Point } from '../display-list.ts';
 import type { Extent } from '../extent.ts';
 import { patched } from '../patch.ts';
+import type { Tone } from '../themes.ts';
 import { textWidth } from '../text/measure-text.ts';
 import { wrapText } from '../text/fit-text.ts';
 
@@ -59,17 +60,26 @@ function leader(points: readonly Point[]): readonly Item[] {
     return [polyline(points, 'dimension'), circle(points.at(-1)!, 1.7, null, 'ink')];
 }
 
-/** A note inside the hollow of the beam, where there is room for it; `top` is where it begins. */
-export function noteInside(note: PartNote, middle: number, top: number, room: number): Group | null {
-    const size = [SIZE, 8.6, 7.8].find(s => [note.name, ...note.words].every((words, i) => textWidth(words, s, i === 0 ? 600 : 400) <= room));
-    if (size === undefined) return null;
-    const baseline = top + size * 0.8;
-    const lines = [note.name, ...note.words];
-    const foot = baseline + (lines.length - 1) * STEP + 6;
-    return group(`note.${note.id}`, {}, [
-        ...note.spots.flatMap(spot => leader([[middle, spot[1] < top ? top - 4 : foot], spot])),
-        ...lines.flatMap((words, n) => patched(text([middle, baseline + n * STEP], words, { size, weight: n === 0 ? 600 : 400, anchor: 'middle' }), 'wash')),
-    ]);
+/** The size at which all notes go inside the hollow, `room` wide and `pitch` high for each; null where none does. */
+export function sizeInside(notes: readonly PartNote[], room: number, pitch: number): number | null {
+    const goes = (size: number) => notes.every(note => insideHeight(note, size) <= pitch
+        && [note.name, ...note.words].every((words, i) => textWidth(words, size, i === 0 ? 600 : 400) <= room));
+    return notes.length === 0 ? null : [SIZE, 8.6, 7.8].find(goes) ?? null;
 }
 
-export const NOTE_INSIDE_HEIGHT = 3 * STEP + 8;
+function insideHeight(note: PartNote, size: number): number {
+    return (1 + note.words.length) * STEP * size / SIZE + (note.spots.length > 0 ? 14 : 4);
+}
+
+/** A note inside the hollow of the beam, in the middle of its `pitch`; leaders go up from its head or down from its foot. */
+export function noteInside(note: PartNote, middle: number, from: number, pitch: number, size: number, groundAt: (y: number) => Tone): Group {
+    const step = STEP * size / SIZE;
+    const up = note.spots.some(spot => spot[1] < from);
+    const top = from + (pitch - insideHeight(note, size)) / 2 + (up ? 10 : 0);
+    const baseline = top + size * 0.8;
+    const foot = baseline + note.words.length * step + 6;
+    return group(`note.${note.id}`, {}, [
+        ...note.spots.flatMap(spot => leader([[middle, up ? top - 3 : foot], spot])),
+        ...[note.name, ...note.words].flatMap((words, n) => patched(text([middle, baseline + n * step], words, { size, weight: n === 0 ? 600 : 400, anchor: 'middle' }), groundAt(baseline + n * step))),
+    ]);
+}

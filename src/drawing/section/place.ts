@@ -1,6 +1,6 @@
 import type { Section } from '../../ceiling/model.ts';
 import type { Extent } from '../extent.ts';
-import { FOOT_HEIGHT } from '../sheet/foot.ts';
+import { FOOT_HEIGHT, FOOT_UNDER } from '../sheet/foot.ts';
 import type { SectionContext } from './context.ts';
 import { screwAbove } from './fasteners.ts';
 import { sectionDimensions } from './section-dimensions.ts';
@@ -10,6 +10,8 @@ import { across, down, type SectionView } from './view.ts';
 export interface PlacedSection {
     readonly view: SectionView;
     readonly strings: ReturnType<typeof sectionDimensions>;
+    /** Middle of the title's ring, under the strings. */
+    readonly titleAt: number;
     /** The column for the notes at the right. */
     readonly notes: Extent;
     /** Where the strings below the beam begin, and where the break lines end. */
@@ -21,8 +23,8 @@ const PAD = 14;
 /** From the lowest edge to where the strings below begin, and to where the break lines end. */
 const UNDER = { strings: 4, breaks: 14 };
 /** Ceiling shown on either side of the beam. */
-const STUB = { most: 70, least: 44 };
-const NOTES = { most: 200, least: 172 };
+const STUB = { most: 70, least: 30 };
+const NOTES = { most: 205, least: 150 };
 /** Shown above the ceiling's board: enough for a break line and a screw's shank, at most the whole screw. */
 const LEAST_ABOVE = 34;
 
@@ -39,8 +41,8 @@ export function placeSection(section: Section, shape: SectionShape, context: Sec
     const upward = area.foot - area.top - PAD - below;
     // a figure set outside its stretch stands above the ceiling's line: it needs no more than what is shown there anyway
     if (spare < 0 || upward < board + LEAST_ABOVE) return null;
-    const stub = Math.min(STUB.most, STUB.least + spare / 4);
-    const notesWidth = Math.min(NOTES.most, NOTES.least + spare / 4);
+    const stub = Math.min(STUB.most, STUB.least + spare * 0.2);
+    const notesWidth = Math.min(NOTES.most, NOTES.least + spare * 0.5);
     const above = Math.min(upward, Math.max(board + LEAST_ABOVE, screwAbove(section.profile, shape) * k + 16));
     const slackX = area.right - area.left - sideways - 2 * stub - notesWidth;
     const slackY = upward - above;
@@ -48,10 +50,11 @@ export function placeSection(section: Section, shape: SectionShape, context: Sec
     const right = left + 2 * stub + 2 * half;
     const top = area.top + PAD + slackY * 0.4;
     const view: SectionView = { pointsPerTick: k, middle: (left + right) / 2, ceiling: top + above, left, right, top };
+    const stringsFrom = view.ceiling + lowest + UNDER.strings;
     const column = right + (rough.right?.depth ?? 0) + 24;
     return {
-        view, stringsFrom: view.ceiling + lowest + UNDER.strings, foot: view.ceiling + lowest + UNDER.breaks,
+        view, stringsFrom, titleAt: stringsFrom + rough.foot.depth + FOOT_HEIGHT - FOOT_UNDER + Math.min(18, slackY * 0.3), foot: view.ceiling + lowest + UNDER.breaks,
         strings: sectionDimensions(shape, context.job.show.value, { across: t => across(view, t), down: t => down(view, t) }),
-        notes: { left: column, right: column + notesWidth, top: top + 4, foot: view.ceiling + lowest + UNDER.strings + rough.foot.depth },
+        notes: { left: column, right: column + notesWidth, top: top + 4, foot: stringsFrom + rough.foot.depth },
     };
 }

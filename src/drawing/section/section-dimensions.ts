@@ -2,7 +2,7 @@ import type { Show } from '../../quantity/print-length.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import type { DimensionString } from '../dimensions/dimension-string.ts';
 import { layStack, type Stack } from '../dimensions/stack.ts';
-import { figure } from '../figures.ts';
+import { sizeFigure } from '../figures.ts';
 import type { SectionShape } from './shape.ts';
 
 const SIZE = 9.2;
@@ -13,7 +13,7 @@ const CLEAR = 16;
 export function sectionDimensions(shape: SectionShape, show: Show, at: { readonly across: (ticks: Ticks) => number; readonly down: (ticks: Ticks) => number }): { readonly left: Stack; readonly right: Stack | null; readonly foot: Stack } {
     const make = (place: (ticks: Ticks) => number) => (id: string, title: string, marks: readonly Ticks[]): readonly DimensionString[] => {
         const rising = [...new Set(marks)].sort((a, b) => a - b);
-        return rising.length < 2 ? [] : [{ id: `dimensions.${id}`, title, stops: rising.map(place), figures: rising.slice(1).map((mark, i) => figure(mark - rising[i]!, show)) }];
+        return rising.length < 2 ? [] : [{ id: `dimensions.${id}`, title, stops: rising.map(place), figures: rising.slice(1).map((mark, i) => sizeFigure(mark - rising[i]!, show)) }];
     };
     const upright = make(at.down);
     const level = make(at.across);

@@ -3,7 +3,7 @@ import { worstCase } from '../../quantity/tolerance.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { line, polygon, rectangle, type Point } from '../display-list.ts';
 import { endGrain } from '../fill/end-grain.ts';
-import { figure, figureWithUnit } from '../figures.ts';
+import { sizeWithUnit } from '../figures.ts';
 import { SAMPLE_WIDTH, type StripBlock, type StripRow } from '../sheet/strip.ts';
 import type { Scale } from '../scale.ts';
 import type { SectionContext } from './context.ts';
@@ -32,16 +32,15 @@ function keyRows(section: Section, shape: SectionShape, context: SectionContext)
 }
 
 function whatFollows(section: Section, shape: SectionShape, context: SectionContext): readonly StripRow[] {
-    const show = context.job.show.value;
-    const unit = show === 'millimeters' ? ' mm' : '';
+    const f = (ticks: Ticks) => sizeWithUnit(ticks, context.job.show.value);
     const rows: StripRow[] = [];
     const add = (left: string, right: string) => rows.push({ kind: 'pair', left, right });
     const derived = (left: string, length: Derived | undefined) => {
         if (length === undefined) return;
         const off = Math.round(worstCase(length.tolerance));
-        add(left, `${figure(length.ticks, show)}${unit}${off > 0 ? ` ± ${figure(off, show)}${unit}` : ''}`);
+        add(left, `${f(length.ticks)}${off > 0 ? ` ± ${f(off)}` : ''}`);
     };
-    const plain = (left: string, ticks: Ticks) => add(left, `${figure(ticks, show)}${unit}`);
+    const plain = (left: string, ticks: Ticks) => add(left, f(ticks));
     const { depth, side, blocking, bottom, cleat, spacer, trim } = shape;
     derived('inner width', section.innerWidth);
     derived('outer width', section.outerWidth);
@@ -61,7 +60,7 @@ function whatFollows(section: Section, shape: SectionShape, context: SectionCont
 }
 
 function noteRows(shape: SectionShape, context: SectionContext, scale: Scale): readonly StripRow[] {
-    const f = (ticks: Ticks) => figureWithUnit(ticks, context.job.show.value);
+    const f = (ticks: Ticks) => sizeWithUnit(ticks, context.job.show.value);
     const { blocking, bottom, cleat } = shape;
     const foot = bottom.top + bottom.thickness;
     const stack = cleat ? [blocking.thickness, cleat.top - blocking.thickness, cleat.foot - cleat.top, bottom.thickness] : [blocking.thickness, bottom.top - blocking.thickness, bottom.thickness];

@@ -6,17 +6,17 @@ import type { Part } from '../../takeoff/model.ts';
 import { text, type Item, type Sheet } from '../display-list.ts';
 import { drawStack } from '../dimensions/stack.ts';
 import type { Extent } from '../extent.ts';
-import { figure } from '../figures.ts';
+import { sizeWithUnit } from '../figures.ts';
 import { paperFor, PAPERS } from '../paper.ts';
 import { largestThatFits, pointsPerTick, sectionScales, type Scale } from '../scale.ts';
 import { frame, type TitleBlock } from '../sheet/frame.ts';
-import { FOOT_HEIGHT, FOOT_UNDER, scaleBar, viewTitle } from '../sheet/foot.ts';
+import { scaleBar, viewTitle } from '../sheet/foot.ts';
 import { strip } from '../sheet/strip.ts';
 import { lastPart, sourceReference } from '../source-reference.ts';
 import { ceilingAbove } from './ceiling-above.ts';
 import type { SectionContext } from './context.ts';
 import { fasteners } from './fasteners.ts';
-import { noteColumn, noteInside, NOTE_INSIDE_HEIGHT } from './notes.ts';
+import { noteColumn, noteInside, sizeInside } from './notes.ts';
 import { placeSection, type PlacedSection } from './place.ts';
 import { sectionStrip } from './section-strip.ts';
 import { shapeOf, type SectionShape } from './shape.ts';
@@ -55,11 +55,12 @@ function drawing(section: Section, shape: SectionShape, context: SectionContext,
     const board = thickness !== undefined && thickness > 0 ? { kind: context.covering!.kind.value, thickness } : null;
     const said = partNotes(section, shape, context, view);
     const hollow = { top: down(view, shape.blocking.thickness), foot: down(view, shape.cleat?.top ?? shape.bottom.top) };
+    const spacerFoot = shape.spacer === null ? hollow.top : down(view, shape.blocking.thickness + shape.spacer.height);
     const room = shape.innerWidth * view.pointsPerTick - 16;
     const pitch = (hollow.foot - hollow.top) / said.inside.length;
-    const inside = pitch < NOTE_INSIDE_HEIGHT ? [] : said.inside.map((note, i) => noteInside(note, view.middle, hollow.top + pitch * i + (pitch - NOTE_INSIDE_HEIGHT) / 2 + (i === 0 ? 6 : 0), room));
-    const allInside = inside.length > 0 && inside.every(note => note !== null);
-    const beside = allInside ? said.beside : [...said.inside.filter(note => note.spots.length > 0).map(note => ({ ...note, spots: note.spots.slice(-1) })), ...said.beside];
+    const size = sizeInside(said.inside, room, pitch);
+    const inside = size === null ? [] : said.inside.map((note, i) => noteInside(note, view.middle, hollow.top + pitch * i, pitch, size, y => (y < spacerFoot ? 'wash' : 'paper')));
+    const beside = size !== null ? said.beside : [...said.inside.filter(note => note.spots.length > 0).map(note => ({ ...note, spots: note.spots.slice(-1) })), ...said.beside];
     return [
         beyond(shape, view, { crossed: context.crossed, bandEdge: context.bandEdge ?? null }),
         ...ceilingAbove(view, board, breakFoot),
@@ -70,7 +71,7 @@ function drawing(section: Section, shape: SectionShape, context: SectionContext,
         ...drawStack(strings.left, view.left),
         ...(strings.right === null ? [] : drawStack(strings.right, view.right)),
         ...drawStack(strings.foot, stringsFrom),
-        ...(allInside ? inside.filter(note => note !== null) : []),
+        ...inside,
     ];
 }
 
@@ -86,14 +87,17 @@ function namingFor(profile: Profile, context: SectionContext): Naming {
     };
 }
 
-function foot(context: SectionContext, scale: Scale, { view, stringsFrom, strings }: PlacedSection, area: Extent): readonly Item[] {
-    const y = stringsFrom + strings.foot.depth + FOOT_HEIGHT - FOOT_UNDER;
+/** Width of the drawing's title under it. */
+const TITLE = 340;
+
+function foot(context: SectionContext, scale: Scale, { view, titleAt: y, strings }: PlacedSection, area: Extent): readonly Item[] {
     const where = context.lines.length === 0 ? '' : `Line${context.lines.length === 1 ? '' : 's'} ${context.lines.join(', ')}. `;
     const noScale = scale.label === 'not to scale';
     const left = Math.max(area.left + 14, view.left - strings.left.depth);
+    const right = Math.max(view.right, left + TITLE + 230);
     return [
-        viewTitle([left, y], (context.sheet ?? 'C-2').replace(/^.*-/u, ''), 'Section through a box beam', `${where}${capital(scale.label)}.${noScale ? '' : ' Measure the bar: it tells whether the print is true.'}`, 340),
-        ...(noScale ? [] : [scaleBar([view.right, y - 3], view.pointsPerTick, 'section', context.job.show.value, Math.min(300, view.right - left - 400))]),
+        viewTitle([left, y], (context.sheet ?? 'C-2').replace(/^.*-/u, ''), 'Section through a box beam', `${where}${capital(scale.label)}.${noScale ? '' : ' Measure the bar: it tells whether the print is true.'}`, TITLE),
+        ...(noScale ? [] : [scaleBar([right, y - 3], view.pointsPerTick, 'section', context.job.show.value, Math.min(300, right - left - TITLE - 80))]),
     ];
 }
 
@@ -103,7 +107,7 @@ function titleBlock(section: Section, context: SectionContext, sheet: string, sc
         job: context.job.title?.value ?? 'Box beam', room: context.room ?? section.profile.name,
         ...(context.job.client === undefined ? {} : { client: context.job.client.value }),
         drawing: ['Section through', 'a box beam', section.profile.label], scale,
-        cutTo: `${figure(context.job.cutTo.value, show)}${show === 'millimeters' ? ' mm' : ''}`,
+        cutTo: sizeWithUnit(context.job.cutTo.value, show),
         lengths: show === 'millimeters' ? 'millimeters' : 'feet, inches', sheet, of: context.of ?? '',
     };
 }

@@ -2,7 +2,7 @@ import type { Section } from '../../ceiling/model.ts';
 import type { Nails, Stock } from '../../job/model.ts';
 import type { Given } from '../../provenance/source.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
-import { figureWithUnit, spacing } from '../figures.ts';
+import { sizeWithUnit } from '../figures.ts';
 import type { SectionContext } from './context.ts';
 import type { PartNote } from './notes.ts';
 import type { SectionShape } from './shape.ts';
@@ -10,8 +10,8 @@ import { down, spot, type SectionView } from './view.ts';
 
 /** What the sheet says of each part beside its picture, and where its leader points. */
 export function partNotes(section: Section, shape: SectionShape, context: SectionContext, view: SectionView): { readonly inside: readonly PartNote[]; readonly beside: readonly PartNote[] } {
-    const f = (ticks: Ticks) => figureWithUnit(ticks, context.job.show.value);
-    const every = (ticks: Ticks) => `every ${spacing(ticks, context.job.show.value)}`;
+    const f = (ticks: Ticks) => sizeWithUnit(ticks, context.job.show.value);
+    const every = (ticks: Ticks) => `every ${f(ticks)}`;
     const by = (a: Ticks, b: Ticks) => `${f(a)} × ${f(b)}`;
     const { profile } = section;
     const { innerWidth, outerWidth, depth, side, blocking, bottom, cleat, spacer, trim } = shape;
@@ -41,7 +41,7 @@ export function partNotes(section: Section, shape: SectionShape, context: Sectio
             words: [
                 `${by(cleat.thickness, cleat.foot - cleat.top)}, ${f(profile.cleats.shortEachEnd.value)} short at each end`,
                 gauge === undefined ? 'gauged with a scrap of the bottom’s own stock' : `gauged with a ${f(gauge)} block`,
-                ...nailWords(profile.cleats.nails, f, every),
+                ...nailWords(profile.cleats.nails, f),
             ],
             spots: ([-1, 1] as const).map(hand => spot(view, hand * (innerWidth / 2 - cleat.thickness * 0.55), cleat.top + (cleat.foot - cleat.top) * 0.3)),
         });
@@ -55,13 +55,13 @@ export function partNotes(section: Section, shape: SectionShape, context: Sectio
     if (trim) {
         beside.push({
             id: 'trim', name: 'Ceiling trim',
-            words: [`${by(trim.thickness, trim.height)}, ${profile.trim?.corners.value ?? 'mitered'}${stockWords(profile.trim?.stock)}`, ...nailWords(profile.trim?.nails, f, every), side.top > 0 ? `hides the ${f(side.top)} above the side` : 'against the ceiling'],
+            words: [`${by(trim.thickness, trim.height)}, ${profile.trim?.corners.value ?? 'mitered'}${stockWords(profile.trim?.stock)}`, ...nailWords(profile.trim?.nails, f), side.top > 0 ? `hides the ${f(side.top)} above the side` : 'against the ceiling'],
             spots: [spot(view, outerWidth / 2 + trim.thickness * 0.55, trim.height * 0.62)],
         });
     }
     beside.push({
         id: 'side', name: 'Side',
-        words: [`${by(side.thickness, side.height)}, held down ${f(side.top)}${stockWords(profile.sides?.stock)}`, ...nailWords(profile.sides?.nails, f, every)],
+        words: [`${by(side.thickness, side.height)}, held down ${f(side.top)}${stockWords(profile.sides?.stock)}`, ...nailWords(profile.sides?.nails, f)],
         spots: [spot(view, outerWidth / 2 - side.thickness * 0.4, side.top + side.height * 0.36)],
     });
     const proud = bottom.top + bottom.thickness - depth;
@@ -69,7 +69,7 @@ export function partNotes(section: Section, shape: SectionShape, context: Sectio
         id: 'bottom', name: 'Bottom',
         words: [
             `${by(bottom.thickness, bottom.width)}${stockWords(profile.bottom?.stock)}`,
-            proud === 0 ? 'up against the cleats, flush with the sides' : `ends ${f(Math.abs(proud))} ${proud > 0 ? 'below' : 'above'} the sides’ lower edge`,
+            proud === 0 ? `${cleat ? 'up against the cleats' : 'between the sides'}, flush with ${cleat ? 'the sides' : 'them'}` : `ends ${f(Math.abs(proud))} ${proud > 0 ? 'below' : 'above'} the sides’ lower edge`,
             ...(bottom.width > innerWidth ? [`does not go in: ${f(bottom.width - innerWidth)} too wide`] : []),
             ...(bottom.ease > 0 ? [`back edges eased ${f(bottom.ease)}`] : []),
             ...(profile.bottom?.biscuits ? [`${profile.bottom.biscuits.value.count} × ${profile.bottom.biscuits.value.size} biscuit${profile.bottom.biscuits.value.count === 1 ? '' : 's'} in each butt joint`] : []),
@@ -98,6 +98,6 @@ function stockWords(stock: Given<Stock> | undefined): string {
     return size === undefined ? '' : `, from ${size}`;
 }
 
-function nailWords(nails: Given<Nails> | undefined, f: (ticks: Ticks) => string, every: (ticks: Ticks) => string): readonly string[] {
-    return nails === undefined ? [] : [`${nails.value.gauge} ga × ${f(nails.value.length)} nails ${every(nails.value.every)}`];
+function nailWords(nails: Given<Nails> | undefined, f: (ticks: Ticks) => string): readonly string[] {
+    return nails === undefined ? [] : [`${nails.value.gauge} ga × ${f(nails.value.length)} nails every ${f(nails.value.every)}`];
 }

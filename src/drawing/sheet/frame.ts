@@ -31,7 +31,7 @@ export function frame(paper: Paper, title: TitleBlock): Frame {
     block.sheet(title);
     block.halves(['LENGTHS', title.lengths], ['CUT TO', title.cutTo]);
     block.halves(['SCALE', title.scale], ['PAPER', paper.label]);
-    block.lines('DRAWING', title.drawing.map(words => ({ words, size: 13, bold: true })));
+    block.lines('DRAWING', title.drawing.map(words => ({ words, size: 12, bold: true })));
     block.lines('JOB', [
         { words: title.job, size: 13, bold: true }, { words: title.room, size: 9.4, bold: false },
         ...(title.client === undefined ? [] : [{ words: `for ${title.client}`, size: 8, bold: false }]),
@@ -50,12 +50,12 @@ class Block {
     constructor(private readonly left: number, private readonly right: number, public top: number) {}
 
     sheet(title: TitleBlock): void {
-        this.field(74);
-        const number = fitText(title.sheet, this.right - this.left - 2 * PAD - 50, 44, 12, 600);
+        this.field(60);
+        const number = fitText(title.sheet, this.right - this.left - 2 * PAD - 50, 38, 12, 600);
         this.label(this.left + PAD, 'SHEET');
         this.items.push(
-            text([this.right - PAD, this.top + 58], number.text, { size: number.size, weight: 600, anchor: 'end' }),
-            text([this.left + PAD, this.top + 58], title.of, { size: 8, tone: 'soft' }),
+            text([this.right - PAD, this.top + 48], number.text, { size: number.size, weight: 600, anchor: 'end' }),
+            text([this.left + PAD, this.top + 48], title.of, { size: 8, tone: 'soft' }),
         );
     }
 
@@ -73,9 +73,9 @@ class Block {
 
     lines(label: string, lines: readonly { readonly words: string; readonly size: number; readonly bold: boolean }[]): void {
         const fitted = lines.map(({ words, size, bold }) => ({ ...fitText(words, this.right - this.left - 2 * PAD, size, Math.min(size, 7.5), bold ? 600 : 400), full: size, bold }));
-        this.field(20 + fitted.reduce((sum, { full }) => sum + full * 1.22, 0) + 6);
+        this.field(18 + fitted.reduce((sum, { full }) => sum + full * 1.22, 0) + 6);
         this.label(this.left + PAD, label);
-        let y = this.top + 18;
+        let y = this.top + 16;
         for (const { text: words, size, full, bold } of fitted) {
             y += full * 1.22;
             this.items.push(text([this.left + PAD, y - full * 0.1], words, { size, weight: bold ? 600 : 400, tone: full < 9 ? 'soft' : 'ink' }));

@@ -13,7 +13,9 @@ export type StripRow =
     /** A sample of how something is drawn, on a field of SAMPLE_WIDTH points around the middle left point given to `draw`. */
     | { readonly kind: 'sample'; readonly draw: (left: number, middle: number) => readonly Item[]; readonly words: string }
     | { readonly kind: 'note'; readonly mark: string; readonly words: string }
-    | { readonly kind: 'pair'; readonly left: string; readonly right: string; readonly total?: boolean };
+    | { readonly kind: 'pair'; readonly left: string; readonly right: string; readonly total?: boolean }
+    /** Short rows set beside each other, two to a line. */
+    | { readonly kind: 'beside'; readonly rows: readonly [StripRow] | readonly [StripRow, StripRow] };
 
 export const SAMPLE_WIDTH = 30;
 const SIZE = 8.4;
@@ -58,6 +60,12 @@ function layBlocks(blocks: readonly StripBlock[], room: Extent, factor: number):
     return { items, foot: y - 10 * factor };
 }
 
+/** Short rows two to a line, down the first column and then the second. */
+export function inTwoColumns(rows: readonly StripRow[]): readonly StripRow[] {
+    const half = Math.ceil(rows.length / 2);
+    return rows.slice(0, half).map((row, i) => ({ kind: 'beside', rows: rows[half + i] === undefined ? [row] : [row, rows[half + i]!] }));
+}
+
 interface LaidRow { readonly items: readonly Item[]; readonly height: number }
 
 function layRow(row: StripRow, room: Extent, y: number, factor: number): LaidRow {
@@ -72,6 +80,12 @@ function layRow(row: StripRow, room: Extent, y: number, factor: number): LaidRow
             const mark = row.mark === '' ? [] : [text([room.left, y], row.mark, { size, weight: 600 })];
             const words = column(row.words, room.left + 13 * factor, room.right, y, size, step);
             return { items: [...mark, ...words.items], height: words.height + 3.2 * factor };
+        }
+        case 'beside': {
+            const gap = 14;
+            const half = (room.right - room.left - gap) / 2;
+            const laid = row.rows.map((each, i) => layRow(each, { ...room, left: room.left + i * (half + gap), right: room.left + i * (half + gap) + half }, y, factor));
+            return { items: laid.flatMap(each => each.items), height: Math.max(...laid.map(each => each.height)) };
         }
         case 'pair': {
             const weight = row.total ? 600 : 400;

@@ -1,8 +1,8 @@
 import type { Circle, Group, Item, Line, Polyline, Sheet, TextRun } from '../display-list.ts';
-import { isInFont, runWidth } from '../text/measure-text.ts';
+import { isInFont, textWidth } from '../text/measure-text.ts';
 import type { Tone } from '../themes.ts';
 import type { PenName } from '../pens.ts';
-import { escapeXml } from './escape.ts';
+import { escapeAttribute, escapeText } from './escape.ts';
 import { fontFaces } from './fonts.ts';
 import { coordinate, pathData } from './path-data.ts';
 import { SHEET_CLASS, styleSheet, type SvgTheme } from './style-sheet.ts';
@@ -21,8 +21,8 @@ export function toSvg(sheet: Sheet, options: SvgOptions = {}): string {
     return [
         `<svg xmlns="http://www.w3.org/2000/svg" class="${SHEET_CLASS}" width="${cssWidth}" height="${cssHeight}" `
         + `viewBox="0 0 ${coordinate(width)} ${coordinate(height)}" role="img" aria-labelledby="${name} ${description}">`,
-        `<title id="${name}">${escapeXml(sheet.title)}</title>`,
-        `<desc id="${description}">${escapeXml(sheet.description)}</desc>`,
+        `<title id="${name}">${escapeText(sheet.title)}</title>`,
+        `<desc id="${description}">${escapeText(sheet.description)}</desc>`,
         `<style>${styleSheet(options.theme ?? 'auto', options.fonts === 'named' ? '' : fontFaces(sheet))}</style>`,
         `<path class="f-paper" d="M0 0h${coordinate(width)}v${coordinate(height)}h-${coordinate(width)}z"/>`,
         ...itemsSvg(sheet.items, sheet.id),
@@ -59,24 +59,38 @@ function itemSvg(item: Group | Polyline | Circle | TextRun, sheetId: string): st
 }
 
 function groupSvg(group: Group, sheetId: string): string {
-    const piece = group.piece === undefined ? '' : ` data-piece="${escapeXml(group.piece)}"`;
+    const piece = group.piece === undefined ? '' : ` data-piece="${escapeAttribute(group.piece)}"`;
     const part = group.part === undefined ? '' : ` data-part="${group.part}"`;
-    const source = group.source === undefined ? '' : ` data-source="${escapeXml(group.source)}"`;
-    const title = group.title === undefined ? [] : [`<title>${escapeXml(group.title)}</title>`];
+    const source = group.source === undefined ? '' : ` data-source="${escapeAttribute(group.source)}"`;
+    const title = group.title === undefined ? [] : [`<title>${escapeText(group.title)}</title>`];
     return [`<g id="${idText(`${sheetId}.${group.id}`)}"${piece}${part}${source}>`, ...title, ...itemsSvg(group.items, sheetId), '</g>'].join('\n');
 }
 
-/** Where the font lacks a letter another font steps in, whose width nobody knows: the line is then held to the width reckoned with. */
 function textSvg(run: TextRun): string {
     const [x, y] = run.at.map(coordinate);
-    const held = [...run.text].every(isInFont) ? '' : ` textLength="${coordinate(runWidth(run))}" lengthAdjust="spacingAndGlyphs"`;
     return `<text x="${x}" y="${y}" font-size="${coordinate(run.size)}"`
         + (run.anchor === 'start' ? '' : ` text-anchor="${run.anchor}"`)
         + (run.weight === 400 ? '' : ` font-weight="${run.weight}"`)
         + (run.tone === 'ink' ? '' : ` class="${classes(null, run.tone)}"`)
         + (run.spaced === 0 ? '' : ` letter-spacing="${coordinate(run.spaced)}"`)
         + (run.turned ? ` transform="rotate(-90 ${x} ${y})"` : '')
-        + `${held}>${escapeXml(run.text)}</text>`;
+        + `>${lettersSvg(run)}</text>`;
+}
+
+/** Where the font lacks a letter another font steps in, whose width nobody knows: such a stretch is held to the width reckoned with. */
+function lettersSvg(run: TextRun): string {
+    const stretches: { known: boolean; words: string }[] = [];
+    for (const character of run.text) {
+        const known = isInFont(character);
+        const last = stretches.at(-1);
+        if (last?.known === known) last.words += character;
+        else stretches.push({ known, words: character });
+    }
+    return stretches.map(({ known, words }) => {
+        if (known) return escapeText(words);
+        const width = textWidth(words, run.size, run.weight) + run.spaced * [...words].length;
+        return `<tspan textLength="${coordinate(width)}" lengthAdjust="spacingAndGlyphs">${escapeText(words)}</tspan>`;
+    }).join('');
 }
 
 function classes(pen: PenName | null, fill: Tone | null): string {
@@ -85,5 +99,5 @@ function classes(pen: PenName | null, fill: Tone | null): string {
 
 /** An id holds no white space (HTML, 3.2.6); the sheet's own id before it keeps the ids of sheets shown side by side apart. */
 function idText(id: string): string {
-    return escapeXml(id.replace(/[^\p{Letter}\p{Number}\-_.]/gu, c => `_${c.codePointAt(0)!.toString(16)}_`));
+    return escapeAttribute(id.replace(/[^\p{Letter}\p{Number}\-_.]/gu, c => `_${c.codePointAt(0)!.toString(16)}_`));
 }
