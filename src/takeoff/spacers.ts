@@ -29,14 +29,14 @@ export function spacersOf(line: Line, setting: Setting): Piece[] {
 /**
  * Where the spacers of a bay begin, along the line. The centers of the first and the last stand at `fromEnd` from the
  * faces of the coffer, and as many between them as keep any two at most `every` apart, equally. One in the middle serves
- * a bay of which both ends are within reach of it. A bay no wider than a spacer has none.
+ * where it stands within `fromEnd` of both. A bay narrower than a spacer has none. Common practice, no source.
  */
 export function spacerStarts(bay: Pick<Bay, 'start' | 'end'>, thickness: Ticks, spacers: Pick<Spacers, 'every' | 'fromEnd'>): Ticks[] {
     const coffer = bay.end - bay.start;
     if (coffer < thickness) return [];
     const fromEnd = Math.max(spacers.fromEnd.value, Math.ceil(thickness / 2));
     const between = coffer - 2 * fromEnd;
-    if (between <= 0) return [bay.start + Math.floor((coffer - thickness) / 2)];
-    const spaces = Math.ceil(between / spacers.every.value);
+    if (between < thickness) return [bay.start + Math.floor((coffer - thickness) / 2)];
+    const spaces = Math.min(Math.ceil(between / spacers.every.value), Math.floor(between / thickness));
     return Array.from({ length: spaces + 1 }, (_, i) => bay.start + fromEnd + Math.round((between * i) / spaces) - Math.floor(thickness / 2));
 }

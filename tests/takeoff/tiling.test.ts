@@ -1,0 +1,236 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { bottomHigh, bottomLow, channelHigh, channelLow } from '../../src/ceiling/bays.ts';
+import { layOut } from '../../src/ceiling/layout.ts';
+import type { Ceiling, Line } from '../../src/ceiling/model.ts';
+import { sumOf } from '../../src/provenance/why.ts';
+import type { Box, Piece, TakeOff } from '../../src/takeoff/model.ts';
+import { takeOff } from '../../src/takeoff/take-off.ts';
+import { areaOf, board, metAt, rectangle, scanLines, turned, type Shape } from '../support/plan-view.ts';
+import { randomRooms } from '../support/random-rooms.ts';
+
+/** Properties of the pieces of any ceiling. The rooms are random, and the same at every run. */
+const RUNS = { seed: 41, numRuns: 250 };
+interface Built { ceiling: Ceiling; off: TakeOff; press: number }
+
+let tried = 0, built = 0;
+function forEveryCeiling(check: (built: Built) => void): void {
+    fc.assert(fc.property(randomRooms, ({ room, press }) => {
+        tried++;
+        const { ceiling, troubles } = layOut(room);
+        // a room about which everything is said is laid out, or it is said why not
+        if (!ceiling) { expect(troubles.length).toBeGreaterThan(0); return; }
+        built++;
+        check({ ceiling, off: takeOff(ceiling), press });
+    }), RUNS);
+}
+const of = ({ off }: Built, ...parts: Piece['part'][]): Piece[] => off.pieces.filter(piece => parts.includes(piece.part));
+const runsEast = (piece: Piece): boolean => !/\d/.test(piece.line ?? 'A');
+const extent = ({ box }: Piece, alongX: boolean): number => alongX ? box.east - box.west : box.south - box.north;
+
+/** What one looks up at: band, sides, bottoms and the open coffers; or, a little higher, blocking instead of bottoms. */
+function seenFromBelow(all: Built, middle: 'bottom' | 'blocking'): Shape[] {
+    return [
+        ...of(all, 'band', middle).map(piece => rectangle(piece.id, piece.box)),
+        ...of(all, 'side').map(piece => board(piece, piece.on!)),
+        ...all.ceiling.coffers.map(coffer => rectangle(`coffer ${coffer.number}`, coffer)),
+    ];
+}
+const total = (shapes: readonly Shape[]): number => shapes.reduce((sum, shape) => sum + areaOf(shape), 0);
+const fit = (line: Line): number => line.section.fit.ticks;
+
+/** Area of the play beside the bottoms, from the section's figures alone. */
+function gapArea({ ceiling: { lines, crossings, across, down } }: Built): number {
+    let area = 0;
+    for (const line of lines) {
+        if (line.through) { area += fit(line) * (line.end - line.start); continue; }
+        const crossing = (line.runs === 'east-west' ? across : down).lines;
+        const channels = crossing.reduce((sum, other) => sum + channelHigh(other) - channelLow(other), 0);
+        area += fit(line) * (line.end - line.start - channels);
+    }
+    for (const { ns, ew, through } of crossings) {
+        const [on, cut] = through === 'north-south' ? [ns, ew] : [ew, ns];
+        area -= fit(on) * cut.section.bottomWidth.ticks;    // the pieces cut between cross the play to the one they butt against
+    }
+    return area;
+}
+
+describe('the pieces tile the room', () => {
+    test('plan areas: band, sides, bottoms, the play beside them and the coffers are the room', () => {
+        forEveryCeiling(all => {
+            expect(total(seenFromBelow(all, 'bottom')) + gapArea(all)).toBe(all.ceiling.width * all.ceiling.length);
+            expect(total(seenFromBelow(all, 'blocking'))).toBe(all.ceiling.width * all.ceiling.length);
+        });
+    });
+
+    test('along any straight line, in both directions, parts and play follow each other without overlap from wall to wall', () => {
+        forEveryCeiling(all => {
+            const { ceiling } = all;
+            const shapes = seenFromBelow(all, 'bottom');
+            follow(shapes, ceiling.width, ceiling.across.lines, ceiling.down.lines);
+            follow(shapes.map(turned), ceiling.length, ceiling.down.lines, ceiling.across.lines);
+        });
+    });
+
+    test('nothing else is in the place of something else', () => {
+        forEveryCeiling(all => {
+            const pieces = of(all, 'blocking', 'spacer', 'cleat', 'bottom', 'side', 'band');
+            const corners = (a: Piece, b: Piece): boolean => a.part === 'side' && b.part === 'side';   // mitered: their boxes cross, they do not
+            const wrong = overlapping(pieces).filter(([a, b]) => !corners(a, b)).map(([a, b]) => `${a.id} ${b.id}`);
+            expect(wrong).toEqual([]);
+            const trims = of(all, 'trim');
+            const inCoffers = overlapping([...trims, ...pieces]).filter(([a, b]) => (a.part === 'trim') !== (b.part === 'trim'));
+            expect(inCoffers).toEqual([]);
+        });
+    });
+});
+
+/** Holds one direction: every uncovered stretch is the play beside a bottom, and its length is that play's. */
+function follow(shapes: readonly Shape[], room: number, crossed: readonly Line[], along: readonly Line[]): void {
+    const near = 1e-6;
+    const strips = crossed.flatMap(line => [[channelLow(line), bottomLow(line)], [bottomHigh(line), channelHigh(line)]] as const);
+    for (const y of scanLines(shapes)) {
+        const inPlay = along.some(line => (y > channelLow(line) && y < bottomLow(line)) || (y > bottomHigh(line) && y < channelHigh(line)));
+        let at = 0;
+        for (const { id, from, to } of [...metAt(shapes, y), { id: 'wall', from: room, to: room }]) {
+            if (Math.abs(from - at) > near) {
+                const open = from > at && (inPlay || strips.some(([low, high]) => Math.abs(low - at) < near && Math.abs(high - from) < near));
+                if (!open) throw new Error(`${id} begins at ${from}, and what is before it ends at ${at} (line at ${y})`);
+            }
+            at = Math.max(at, to);
+        }
+        expect(Math.abs(at - room)).toBeLessThan(near);
+    }
+}
+
+function overlapping(pieces: readonly Piece[]): [Piece, Piece][] {
+    const apart = (a: Box, b: Box): boolean => a.east <= b.west || b.east <= a.west || a.south <= b.north || b.south <= a.north || a.foot <= b.top || b.foot <= a.top;
+    const found: [Piece, Piece][] = [];
+    pieces.forEach((a, i) => { for (let j = i + 1; j < pieces.length; j++) if (!apart(a.box, pieces[j]!.box)) found.push([a, pieces[j]!]); });
+    return found;
+}
+
+describe('the sum rule, by the lengths of the pieces', () => {
+    test('bottoms and blocking of every line, with what crosses them and the band, less the presses, are the room', () => {
+        forEveryCeiling(all => {
+            const { ceiling, press } = all;
+            for (const line of ceiling.lines) {
+                const alongX = line.runs === 'east-west';
+                const room = alongX ? ceiling.width : ceiling.length, band = 2 * (ceiling.band?.thickness.ticks ?? 0);
+                const crossed = line.through ? [] : (alongX ? ceiling.across : ceiling.down).lines;
+                const mine = (part: Piece['part']): Piece[] => of(all, part).filter(piece => piece.line === line.name);
+                const lengths = (part: Piece['part']): number => mine(part).reduce((sum, piece) => sum + piece.back, 0);
+                const sum = (width: (other: Line) => number): number => crossed.reduce((sum, other) => sum + width(other), 0);
+                expect(lengths('bottom') - press * mine('bottom').length + sum(other => other.section.bottomWidth.ticks) + band).toBe(room);
+                expect(lengths('blocking') + sum(other => other.section.innerWidth.ticks) + band).toBe(room);
+            }
+        });
+    });
+
+    test('in the corners of a coffer mitered sides show no more than the coffer, and of two butted ones one runs past', () => {
+        forEveryCeiling(({ ceiling, off }) => {
+            const byId = new Map(off.pieces.map(piece => [piece.id, piece]));
+            const past = (piece: Piece): number => {
+                const run = runsEast(piece) ? ceiling.across : ceiling.down;
+                return piece.face - run.coffers[piece.bay! - 1]!;
+            };
+            let runningPast = 0;
+            for (const { kind, pieces } of off.joints) {
+                if (kind !== 'corner') continue;
+                const [a, b] = pieces.map(id => byId.get(id)!) as [Piece, Piece];
+                if (a.ends.some(end => end.cut === 'miter')) expect([past(a), past(b)]).toEqual([0, 0]);
+                else expect([past(a) > 0, past(b) > 0].sort()).toEqual([false, true]);
+                runningPast += past(a) > 0 ? b.thickness : past(b) > 0 ? a.thickness : 0;
+            }
+            expect(of({ ceiling, off, press: 0 }, 'side').reduce((sum, side) => sum + past(side), 0)).toBe(runningPast);
+        });
+    });
+});
+
+describe('every piece', () => {
+    test('has a name of its own, and a why that adds up to its length', () => {
+        forEveryCeiling(({ off }) => {
+            expect(new Set(off.pieces.map(piece => piece.id)).size).toBe(off.pieces.length);
+            for (const piece of off.pieces) expect(`${piece.id} ${sumOf(piece.why)}`).toBe(`${piece.id} ${piece.back}`);
+        });
+    });
+
+    test('is longer at the back by what its miters take, and fills its box', () => {
+        forEveryCeiling(all => {
+            for (const piece of all.off.pieces) {
+                const { part, ends, back, face, thickness, box } = piece;
+                const mitered = ends.reduce((sum, end) => sum + (end.cut === 'miter' ? thickness * Math.tan(end.degrees * Math.PI / 180) : 0), 0);
+                expect(Math.abs(back - face - mitered)).toBeLessThan(1e-3);
+                const alongX = piece.line === null ? piece.on === 'north' || piece.on === 'south' : runsEast(piece);
+                const along = part === 'spacer' ? box.foot - box.top : extent(piece, alongX);
+                expect(along).toBe(part === 'bottom' ? back - all.press : back);
+                const across = part === 'spacer' || part === 'blocking' || part === 'bottom' ? piece.width : thickness;
+                expect(extent(piece, !alongX)).toBe(across);
+                if (part !== 'spacer') expect(box.foot - box.top).toBe(part === 'blocking' || part === 'bottom' ? thickness : piece.width);
+            }
+        });
+    });
+
+    test('has a hand exactly where it is rabbeted and one end is mitered', () => {
+        forEveryCeiling(all => {
+            for (const { part, machining, ends, hand } of all.off.pieces) {
+                const rabbeted = machining.some(words => words.startsWith('rabbet'));
+                const miters = ends.filter(end => end.cut === 'miter').length;
+                expect(hand !== null).toBe(part === 'side' && rabbeted && miters === 1);
+            }
+        });
+    });
+
+    test('is cut to the tape: equal pieces equal, within half a step of what the coffers are cut to', () => {
+        forEveryCeiling(({ ceiling, off }) => {
+            const step = ceiling.room.job.cutTo.value;
+            const cuts = new Map<string, string>();
+            for (const piece of off.pieces) {
+                const run = piece.part === 'trim' ? (piece.on === 'north' || piece.on === 'south' ? ceiling.across : ceiling.down) : runsEast(piece) ? ceiling.across : ceiling.down;
+                const coffer = piece.coffer === null ? undefined : ceiling.coffers[piece.coffer - 1];
+                const bay = piece.part === 'trim' ? (run === ceiling.across ? coffer!.column : coffer!.row) : piece.part === 'spacer' ? null : piece.bay;
+                const shift = bay === null ? 0 : run.residue.cutCoffers[bay - 1]! - run.coffers[bay - 1]!;
+                expect(piece.cutBack % step).toBe(0);
+                expect(piece.cutFace % step).toBe(0);
+                expect(Math.abs(piece.cutBack - piece.back - shift)).toBeLessThanOrEqual(step / 2 + 1);
+                expect(Math.abs(piece.cutFace - piece.face - shift)).toBeLessThanOrEqual(step / 2 + 1);
+                // the same part of the same beams, in coffers cut alike: one setting of the stop
+                const reaches = piece.ends.map((end, i) => `${end.cut}${bay === null ? piece.back : i === 0 ? Math.min(bay - 1, 1) : Math.min(run.coffers.length - bay, 1)}`);
+                if (ceiling.room.lines.length > 0 && bay !== null) continue;                  // crossing lines may differ
+                const key = [piece.part, piece.line === null, run.along, bay === null ? '' : run.residue.cutCoffers[bay - 1], reaches.sort()].join();
+                expect(`${key} ${cuts.get(key) ?? `${piece.cutFace} ${piece.cutBack}`}`).toBe(`${key} ${piece.cutFace} ${piece.cutBack}`);
+                cuts.set(key, `${piece.cutFace} ${piece.cutBack}`);
+            }
+        });
+    });
+
+    test('is no longer than the boards, or it is said which', () => {
+        forEveryCeiling(({ ceiling, off }) => {
+            const { troubles } = layOut(ceiling.room);
+            const told = new Set(troubles.flatMap(trouble => trouble.kind === 'longer-than-the-board' ? [trouble.part] : []));
+            for (const { part, stock, back } of off.pieces) {
+                const longest = Math.max(...stock.lengths.map(length => length.value)) - ceiling.room.job.endTrim.value;
+                if (back > longest) expect([...told]).toContain(part);
+            }
+        });
+    });
+});
+
+test('joints: two butts and four corners a crossing, four trim corners a coffer, four corners of the band', () => {
+    forEveryCeiling(({ ceiling, off }) => {
+        const count = (kind: string): number => off.joints.filter(joint => joint.kind === kind).length;
+        const trimmed = off.pieces.some(piece => piece.part === 'trim');
+        expect(count('butt')).toBe(2 * ceiling.crossings.length);
+        expect(count('corner')).toBe(4 * ceiling.crossings.length);
+        expect(count('trim-corner')).toBe(trimmed ? 4 * ceiling.coffers.length : 0);
+        expect(count('band-corner')).toBe(ceiling.band ? 4 : 0);
+        expect(count('splice')).toBe(ceiling.lines.reduce((sum, line) => sum + line.splices.length, 0));
+        const ids = new Set(off.pieces.map(piece => piece.id));
+        for (const joint of off.joints) for (const id of joint.pieces) expect(ids.has(id)).toBe(true);
+    });
+});
+
+test('most of the random rooms could be laid out', () => {
+    expect(built).toBeGreaterThan(tried * 0.6);
+    expect(tried).toBeGreaterThan(1000);
+});
