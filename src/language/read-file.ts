@@ -11,16 +11,7 @@ import { findingsOf, type Raised } from './elaborate/raised.ts';
 import { readRoom } from './elaborate/room.ts';
 import { storeOf } from './elaborate/store.ts';
 import { languageFindings } from './findings/collect.ts';
-import { LANGUAGE_RULES } from './types/rules.ts';
 import { servicesOf } from './workspace/services-of.ts';
-
-/** Names of the rules that a comment can allow, besides those of the language itself. */
-let tradeRules: ReadonlySet<string> | undefined;
-
-/** The language does not know the rules of the trade, so whoever puts both together tells it their names, once. */
-export function setRuleNames(names: Iterable<string>): void {
-    tradeRules = new Set([...names, ...Object.keys(LANGUAGE_RULES)]);
-}
 
 /**
  * All that one file says, as plain data, with what the language found wrong in it. The document has to be linked.
@@ -53,7 +44,7 @@ function read(document: LangiumDocument): FileContent {
         }
     }
     if (file) declarationsNotComputed(file, one => raised.push(one));
-    const allowances = allowancesOf(document, tradeRules, one => raised.push(one));
+    const allowances = allowancesOf(document, one => raised.push(one));
     const own = [...storeOf(document).raised, ...raised].filter(one => one.at.uri === uri);
     return { uri, job, stocks, profiles, rooms, findings: together(languageFindings(document), findingsOf(own)), allowances };
 }

@@ -19,6 +19,7 @@ describe('fixtures with marks', () => {
 
     it('gives expectations above a line, and several on one line, to its marks in order', () => {
         const [file] = readMarked('// error first-rule\n// warning second-rule\n»a« »b«\n»c« // hint third-rule; no error');
+        expect(readMarked('a // error x "one; two"; hint y "\\"; "')[0]!.expectations.map(one => one.parts)).toEqual([['one; two'], ['"; ']]);
         expect(file!.expectations.map(one => [one.verb, one.negated, one.line, one.range!.start.character]))
             .toEqual([['error', false, 2, 0], ['warning', false, 2, 2], ['hint', false, 3, 0], ['error', true, 3, 0]]);
     });

@@ -86,7 +86,7 @@ function readOne(path: string, first: number, lines: readonly string[], verbs: r
     let waiting: Omit<Expectation, 'line' | 'range'>[] = [];
     for (const [number, text] of clean.entries()) {
         const comment = commentOf(text);
-        const said = comment === undefined ? [] : comment.split(';').map(one => readExpectation(one.trim(), verbs, what => fail(number, what))).filter(one => one !== undefined);
+        const said = comment === undefined ? [] : partsOf(comment).map(one => readExpectation(one.trim(), verbs, what => fail(number, what))).filter(one => one !== undefined);
         const alone = text.trimStart().startsWith('//');
         if (alone) { waiting.push(...said); continue; }
         if (text.trim() === '') continue;
@@ -108,6 +108,11 @@ function readOne(path: string, first: number, lines: readonly string[], verbs: r
 function commentOf(line: string): string | undefined {
     const found = /^(?:\d"|[^"/]|"(?:[^"\\]|\\.)*"|\/(?!\/))*\/\/(.*)$/.exec(line);
     return found?.[1]!.trim();
+}
+
+/** What stands between semicolons, those in quotes apart. */
+function partsOf(comment: string): string[] {
+    return comment.match(/(?:"(?:[^"\\]|\\.)*"|[^;])+/g) ?? [];
 }
 
 function readExpectation(text: string, verbs: readonly string[], fail: (what: string) => never): Omit<Expectation, 'line' | 'range'> | undefined {

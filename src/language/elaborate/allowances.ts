@@ -1,15 +1,13 @@
 import { CstUtils, isLeafCstNode, type LangiumDocument, type LeafCstNode } from 'langium';
-import { distance } from 'fastest-levenshtein';
 import type { Allowance } from '../../job/file.ts';
 import type { Source } from '../../provenance/source.ts';
-import { quoted } from '../types/words.ts';
 import type { Raise } from './raised.ts';
 
 /**
  * `// allow RULE: reason`. A comment behind something covers its own line; one that stands alone covers the next line
- * that is not a comment. `rules` holds the names that there are; without it any name is taken.
+ * that is not a comment. Whether there is such a rule, and whether it finds anything there, is for the rules to say.
  */
-export function allowancesOf(document: LangiumDocument, rules: ReadonlySet<string> | undefined, raise: Raise): Allowance[] {
+export function allowancesOf(document: LangiumDocument, raise: Raise): Allowance[] {
     const text = document.textDocument.getText();
     if (!text.includes('allow')) return [];
     const allowances: Allowance[] = [];
@@ -22,10 +20,6 @@ export function allowancesOf(document: LangiumDocument, rules: ReadonlySet<strin
         if (rule === '') continue;                   // a comment that happens to begin with the word
         if (words[2] !== ':' || reason === '') {
             raise({ rule: 'allow-without-reason', at, message: `Say why: // allow ${rule}: the reason. It is shown wherever the finding would be.` });
-        } else if (rules && !rules.has(rule)) {
-            const near = [...rules].map(name => ({ name, far: distance(name, rule) })).sort((a, b) => a.far - b.far || (a.name < b.name ? -1 : 1))[0];
-            const offer = near && near.far <= Math.max(2, rule.length / 3) ? ` Did you mean ${quoted(near.name)}?` : '';
-            raise({ rule: 'allow-unknown-rule', at, message: `There is no rule ${quoted(rule)}.${offer}` });
         } else allowances.push({ rule, reason, at, line: coveredLine(comment, lines) });
     }
     return allowances;

@@ -42,8 +42,11 @@ export function checkComplete(body: ast.Body, kind: ast.Kind, name: string, at: 
 }
 
 function complete(lines: readonly Words[], kind: ast.Kind, name: string, at: Source, vocabulary: Vocabulary, report: Report): void {
+    if (kind.name === 'Measured') return;       // says only what differs
     const said = new Map<string, Words[]>();
+    let unknown = false;
     for (const words of lines) {
+        unknown ||= !words.line.path[words.line.path.length - words.path.length]?.ref;
         const known = said.get(words.path[0]!);
         if (known) known.push(words);
         else said.set(words.path[0]!, [words]);
@@ -62,7 +65,7 @@ function complete(lines: readonly Words[], kind: ast.Kind, name: string, at: Sou
         const first = found[0]!.line;
         complete(within, inner, property.name, sourceOfProperty(first, 'path', first.path.length - found[0]!.path.length), vocabulary, report);
     }
-    if (missing.length === 0) return;
+    if (missing.length === 0 || unknown) return;       // a word that leads nowhere is likely what is missing
     const wants = missing.map(property => `${quoted(property.name)} (${blockKindOf(property) ? 'a block' : wantedInWords(declaredType(property.type))})`);
     report({ rule: 'not-said', at, message: `${quoted(name)} does not say ${listed(wants, 'and')} yet.` });
 }

@@ -30,7 +30,7 @@ export function hasBroken(body: ast.Body): boolean {
 }
 
 /** Lines with an error of the lexer or the parser, counted from zero. */
-const brokenLines = kept((root: AstNode): ReadonlySet<number> => {
+export const brokenLines = kept((root: AstNode): ReadonlySet<number> => {
     const lines = new Set<number>();
     const result = root.$document?.parseResult;
     for (const error of result?.lexerErrors ?? []) if (error.line !== undefined && !(error as Problem).harmless) lines.add(error.line - 1);

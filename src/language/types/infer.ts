@@ -58,7 +58,7 @@ export class Inference {
         const repair = suggestion(want, got, operand);
         const offer = repair ? ` Did you mean ${repair}?` : '';
         this.report({
-            rule: 'wrong-type', at: this.place(operand), message: `${what} wants ${wantedInWords(want)}; ${subject(operand)} is ${inWords(got)}.${offer}`,
+            rule: 'wrong-type', at: this.place(operand), message: `${what} wants ${wantedInWords(want)}; ${subject(operand)} is ${operand.kind === 'leaf' && ast.isUnmarkedLit(operand.expr) ? 'a number with a fraction' : inWords(got)}.${offer}`,
             fixes: repair ? [replacing(this.place(operand), repair)] : [],
         });
     }
@@ -111,7 +111,7 @@ export class Inference {
     }
 
     private unmarked(expr: ast.UnmarkedLit, want: Type | undefined): Type | undefined {
-        if (want && !fits(want, LENGTH)) return NUMBER;
+        if (want && !fits(want, LENGTH)) return LENGTH;
         const at = sourceOf(expr), marked = `${expr.text}"`;
         this.report({ rule: 'mark-missing', at, message: `${expr.text} of what? If it is inches, put the mark behind it: ${marked}`, fixes: [replacing(at, marked)] });
         return LENGTH;

@@ -25,7 +25,6 @@ export const LANGUAGE_RULES = {
     'no-dressed-size': 'No published table has a dressed size for a nominal size.',
     'not-computed-yet': 'Understood, and not computed yet.',
     'allow-without-reason': 'A finding is allowed without saying why.',
-    'allow-unknown-rule': 'A comment allows something that is no rule.',
 } as const satisfies Readonly<Record<string, string>>;
 
 export type LanguageRule = keyof typeof LANGUAGE_RULES;

@@ -11,7 +11,7 @@ import { quoted, wantedInWords } from './words.ts';
 /** The values and modifiers of one line, held against what its property declares. */
 export function checkMember(member: ast.Line | ast.Fixture, vocabulary: Vocabulary, inference: Inference, report: Report): void {
     if (isBroken(member)) return;
-    const named = nameOf(member);
+    const named = quoted(ast.isFixture(member) ? `${member.kind} ${member.name ?? ''}`.trim() : member.path.at(-1)?.$refText);
     const at = wordsOf(member);
     if (ast.isFixture(member) && member.kind === 'wall' && !WALLS.has(member.name)) {
         report({ rule: 'no-such-wall', at: sourceOfProperty(member, 'name'), message: `There is no wall ${member.name}; a room has the walls north, east, south and west.` });

@@ -22,6 +22,7 @@ export function wantedInWords(type: Type | undefined): string {
             return type.words.length <= 6 ? listed(type.words) : `${wordOf(type.name)} such as ${type.words[0]}`;
         }
         case 'pair': case 'range': {
+            if (type.is === 'range' && type.first === LENGTH && type.second === LENGTH) return `${inWords(type)}, such as 0" to 1/32"`;
             const example = [exampleOf(type.first), exampleOf(type.second)];
             const shown = example.every(one => one !== undefined) ? `, such as ${example.join(type.is === 'range' ? ' to ' : ' x ')}` : '';
             return `${inWords(type)}${shown}`;
