@@ -1,6 +1,7 @@
 import type { LangiumDocument } from 'langium';
 import { compareFindings, type Finding } from '../../findings/finding.ts';
 import * as ast from '../generated/ast.ts';
+import { brokenLines } from '../types/broken.ts';
 import { typeFindings } from '../types/findings.ts';
 import { isBuiltin } from '../workspace/builtin.ts';
 import { servicesOf } from '../workspace/services-of.ts';
@@ -29,11 +30,10 @@ export function languageFindings(document: LangiumDocument): readonly Finding[] 
         ...misplacedFindings(file, vocabulary),
         ...typeFindings(document),
     ];
-    return [...syntax, ...unbroken(found, syntax)].sort(compareFindings);
+    return [...syntax, ...unbroken(found, file)].sort(compareFindings);
 }
 
-function unbroken(found: readonly Finding[], syntax: readonly Finding[]): readonly Finding[] {
-    if (syntax.length === 0) return found;
-    const lines = new Set(syntax.map(each => each.at.range.start.line));
-    return found.filter(each => !lines.has(each.at.range.start.line));
+function unbroken(found: readonly Finding[], file: ast.File): readonly Finding[] {
+    const lines = brokenLines(file);
+    return lines.size === 0 ? found : found.filter(each => !lines.has(each.at.range.start.line));
 }

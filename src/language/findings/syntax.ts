@@ -1,37 +1,46 @@
 import type { LangiumDocument } from 'langium';
-import type { Finding } from '../../findings/finding.ts';
-import type { Range } from '../../provenance/source.ts';
-import { finding } from './make.ts';
+import type { Finding, Fix } from '../../findings/finding.ts';
+import type { Source } from '../../provenance/source.ts';
+import { plainValue } from '../lexer/pasted.ts';
+import type { Problem } from '../lexer/problem.ts';
+import { finding, replace } from './make.ts';
+import { meantFixes, near } from './near.ts';
 
-/**
- * What the lexer and the parser could not read. One finding a line: the first says what is wrong, the others are what
- * came of it.
- */
+/** What a line at the margin of a file can begin with. */
+export const DECLARATIONS = ['stock', 'profile', 'room', 'job', 'labor', 'bid', 'alternate', 'let', 'from', 'edition'];
+
+/** What the lexer and the parser could not read: one mistake a statement, in their words. */
 export function syntaxFindings(document: LangiumDocument): readonly Finding[] {
     const uri = document.uri.toString();
     const { lexerErrors, parserErrors } = document.parseResult;
     const found: Finding[] = [];
-    for (const error of lexerErrors) {
-        const start = { line: (error.line ?? 1) - 1, character: (error.column ?? 1) - 1 };
-        const end = { line: start.line, character: start.character + Math.max(1, error.length) };
-        found.push(finding('syntax', { uri, range: { start, end } }, error.message));
+    for (const { line = 1, column = 1, length, message, harmless } of lexerErrors as readonly Problem[]) {
+        const at = placeOf(uri, line, column, line, column + Math.max(1, length) - 1);
+        found.push(finding('syntax', at, message, { fixes: harmless ? plainly(document, at) : [] }));
     }
-    for (const error of parserErrors) {
-        const before = 'previousToken' in error ? error.previousToken as Token : undefined;
-        found.push(finding('syntax', { uri, range: rangeOf(error.token) ?? rangeOf(before) ?? TOP }, error.message));
+    for (const { token, message } of parserErrors) {
+        const at = placeOf(uri, token.startLine ?? 1, token.startColumn ?? 1, token.endLine ?? 1, token.endColumn ?? 1);
+        // A word at the margin that declares nothing; the parser steps over it so that nothing after it is lost.
+        if (token.tokenType.name === 'Leftover') found.push(finding('nothing-starts-with', at, message, { fixes: meantFixes(at, near(token.image, DECLARATIONS)) }));
+        else found.push(finding('syntax', at, message));
     }
-    const lines = new Set<number>();
-    return found.filter(({ at: { range: { start } } }) => !lines.has(start.line) && lines.add(start.line));
+    return found;
 }
 
-type Token = LangiumDocument['parseResult']['parserErrors'][number]['token'];
-const TOP: Range = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
+/** A value that is read as it is meant, and yet is not written as it should be. */
+function plainly(document: LangiumDocument, at: Source): readonly Fix[] {
+    const written = document.textDocument.getText(at.range);
+    const plain = plainValue(written);
+    return plain === written ? [] : [replace(`Write ${plain}`, at, plain, true)];
+}
 
-/** Where a token stands; undefined for the end of the file and the end of a line, which have no width to underline. */
-function rangeOf(token: Token | undefined): Range | undefined {
-    if (!token || !(token.endOffset! >= token.startOffset)) return undefined;
-    return {
-        start: { line: token.startLine! - 1, character: token.startColumn! - 1 },
-        end: { line: token.endLine! - 1, character: token.endColumn! },
-    };
+/** Tokens count lines and columns from one, and the last column in; at the end of a file they count nothing. */
+function placeOf(uri: string, startLine: number, startColumn: number, endLine: number, endColumn: number): Source {
+    const start = { line: known(startLine) - 1, character: known(startColumn) - 1 };
+    const end = { line: known(endLine) - 1, character: known(endColumn) };
+    return { uri, range: { start, end: end.line < start.line || end.line === start.line && end.character < start.character ? start : end } };
+}
+
+function known(number: number): number {
+    return Number.isFinite(number) ? Math.max(1, number) : 1;
 }
