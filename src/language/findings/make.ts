@@ -20,5 +20,5 @@ export function replace(title: string, at: Source, text: string, preferred = fal
 /** Takes whole lines out. */
 export function removeLines(title: string, at: Source): Fix {
     const range: Range = { start: { line: at.range.start.line, character: 0 }, end: { line: at.range.end.line + 1, character: 0 } };
-    return { title, edits: [{ uri: at.uri, range, text: '' }] };
+    return { title, edits: [{ uri: at.uri, range, text: '' }], preferred: true };
 }
