@@ -26,7 +26,7 @@ export function residueOf(run: { readonly start: Ticks; readonly end: Ticks }, {
             return { ticks: leftBy(cutCoffers), place, cutCoffers, rest: leftBy(cutCoffers) };
         }
         case 'outer-coffers': {
-            const steps = roundTo(left, step) / step;
+            const steps = Math.sign(left) * Math.ceil(Math.abs(left) / step - 1 / 2);     // at half a step nobody is moved
             const east = Math.trunc(steps / 2), west = steps - east;
             const cutCoffers = nearest.map((coffer, i) => coffer + (i === 0 ? west * step : 0) + (i === nearest.length - 1 ? east * step : 0));
             return { ticks: left, place, cutCoffers, rest: leftBy(cutCoffers) };

@@ -1,4 +1,4 @@
-import type { Room, Side } from '../job/model.ts';
+import { SIDES, type Room, type Side } from '../job/model.ts';
 import type { Given } from '../provenance/source.ts';
 import type { Measure } from '../quantity/measure.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../quantity/ticks.ts';
@@ -19,7 +19,9 @@ export interface Rectangle {
  */
 export function rectangleOf(room: Room): { readonly rectangle?: Rectangle; readonly troubles: readonly Trouble[] } {
     const troubles: Trouble[] = [];
-    for (const [side, wall] of Object.entries(room.walls) as [Side, Given<Measure>][]) {
+    for (const side of SIDES) {
+        const wall = room.walls[side];
+        if (!wall) continue;
         if (!(wall.value.ticks > 0)) troubles.push({ kind: 'not-positive', what: `the ${side} wall`, ticks: wall.value.ticks, at: wall.at });
         else if (wall.value.ticks > LONGEST_WALL) troubles.push({ kind: 'not-supported', what: `a wall longer than 1000'`, instead: 'the length of one room', at: wall.at });
     }

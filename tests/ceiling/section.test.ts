@@ -1,0 +1,122 @@
+import { describe, expect, test } from 'vitest';
+import type { Derived, Section } from '../../src/ceiling/model.ts';
+import { profileTroubles } from '../../src/ceiling/profile-troubles.ts';
+import { isWhole, sectionOf } from '../../src/ceiling/section.ts';
+import { sumOf } from '../../src/provenance/why.ts';
+import { whyText } from '../../src/provenance/why-text.ts';
+import { printInches } from '../../src/quantity/print-length.ts';
+import { rootSumSquare, worstCase } from '../../src/quantity/tolerance.ts';
+import { jobBuilder, ticksOf, type ProfileWords, type StockWords } from '../support/job-builder.ts';
+
+const b = jobBuilder();
+const board = (name: string, words: StockWords = {}) => b.stock(name, { thickness: '3/4"', width: '5 1/2"', ...words });
+function sectionWith(words: ProfileWords = {}, heldDown?: string): Section {
+    const six = board('one-by-six');
+    const profile = b.profile('beam', {
+        blocking: { stock: six }, spacers: { stock: six, height: '5"' }, sides: { stock: board('one-by-eight', { width: '7 1/4"' }) },
+        cleats: { stock: six, thickness: '3/4"', height: '3/4"' }, bottom: { stock: six }, trim: { stock: board('strip', { thickness: '1/2"', width: '1 1/2"' }) }, ...words,
+    });
+    return sectionOf(profile, heldDown === undefined ? undefined : b.said(b.measure(heldDown)));
+}
+const derived = (section: Section): [string, Derived][] => Object.entries(section).filter((entry): entry is [string, Derived] => typeof entry[1] === 'object' && 'why' in entry[1]);
+const inch = (d: Derived | undefined): string | undefined => d && printInches(d.ticks);
+
+describe('the section of a box beam', () => {
+    test('depths down from the ceiling', () => {
+        const s = sectionWith();
+        expect(isWhole(s)).toBe(true);
+        expect([s.innerWidth, s.outerWidth, s.depth, s.bottomTop, s.cleatTop, s.spacerRoom, s.fit, s.trimHeight].map(inch))
+            .toEqual(['5 1/2"', '7"', '7 1/2"', '6 3/4"', '6"', '5 1/4"', '0"', '1 1/2"']);
+    });
+    test('a line\'s own held-down takes the place of the profile\'s', () => {
+        expect(inch(sectionWith({}, '5/16"').depth)).toBe('7 9/16"');
+    });
+    test('every figure says why it is so, and the terms add up to it', () => {
+        const all = derived(sectionWith({ bottom: { stock: board('narrow', { width: '5 7/16"' }) } }));
+        expect(all.length).toBeGreaterThan(15);
+        for (const [name, { ticks, why }] of all) expect(`${name} ${sumOf(why)}`).toBe(`${name} ${ticks}`);
+        const { outerWidth, spacerRoom } = sectionWith();
+        expect(whyText(outerWidth!.why, outerWidth!.ticks)).toBe('blocking 5 1/2" + 2 x side 3/4" = 7"');
+        expect(whyText(spacerRoom!.why, spacerRoom!.ticks)).toBe('held down 1/4" + side 7 1/4" - bottom 3/4" - cleat 3/4" - blocking 3/4" = 5 1/4"');
+    });
+    test('without cleats the spacers have room down to the bottom', () => {
+        expect(inch(sectionWith({ cleats: null }).spacerRoom)).toBe('6"');
+    });
+    test('a ripped width stands before the stock\'s', () => {
+        const s = sectionWith({ bottom: { stock: board('wide', { width: '7 1/4"' }), rip: '5 7/16"' } });
+        expect([inch(s.bottomWidth), inch(s.fit)]).toEqual(['5 7/16"', '1/16"']);
+    });
+});
+
+describe('what may push the fit off', () => {
+    const fit = (words: ProfileWords): Derived => sectionWith(words).fit!;
+    const sixtyFourth = ticksOf('1/64"');
+
+    test('boards of one stock are still different boards: both count', () => {
+        const six = board('six', { widthOff: '1/64"' });
+        const { tolerance } = fit({ blocking: { stock: six }, bottom: { stock: six } });
+        expect(tolerance.map(t => t.cause)).toEqual(['blocking of six', 'bottom of six']);
+        expect([worstCase(tolerance), Math.round(rootSumSquare(tolerance))]).toEqual([2 * sixtyFourth, Math.round(Math.SQRT2 * sixtyFourth)]);
+    });
+    test('ripped at one fence setting the error is shared, and cancels', () => {
+        const six = board('six', { widthOff: '1/64"', rippedWith: 'fence A' });
+        expect(fit({ blocking: { stock: six }, bottom: { stock: six } }).tolerance).toEqual([]);
+        const eight = board('eight', { width: '7 1/4"' });
+        expect(fit({ blocking: { stock: eight, rip: '5 1/2"', ripOff: '1/64"', ripWith: 'fence B' }, bottom: { stock: eight, rip: '5 7/16"', ripOff: '1/64"', ripWith: 'fence B' } }).tolerance).toEqual([]);
+    });
+    test('a stock ripped at a setting and a part ripped at the same one share it too', () => {
+        const six = board('six', { widthOff: '1/64"', rippedWith: 'fence A' });
+        expect(fit({ blocking: { stock: six }, bottom: { stock: six, rip: '5 7/16"', ripOff: '1/64"', ripWith: 'fence A' } }).tolerance).toEqual([]);
+    });
+    test('ripped without saying at which setting, each part has its own', () => {
+        const eight = board('eight', { width: '7 1/4"', widthOff: '1/64"', rippedWith: 'fence A' });
+        const { tolerance } = fit({ blocking: { stock: eight, rip: '5 1/2"', ripOff: '1/64"' }, bottom: { stock: eight, rip: '5 1/2"', ripOff: '1/64"' } });
+        expect(tolerance).toEqual([{ cause: 'rip of the blocking', reach: sixtyFourth }, { cause: 'rip of the bottom', reach: -sixtyFourth }]);
+    });
+    test('the two sides of a beam are two boards', () => {
+        const sides = { stock: board('side', { width: '7 1/4"', thicknessOff: '1/128"' }) };
+        const { tolerance } = sectionWith({ sides }).outerWidth!;
+        expect(tolerance.map(t => t.cause)).toEqual(['other side of side, thickness', 'side of side, thickness']);
+        expect(worstCase(tolerance)).toBe(ticksOf('1/64"'));
+    });
+});
+
+describe('what is not said, or not computed', () => {
+    test.each([
+        ['blocking', { blocking: null }], ['a stock\'s width', { bottom: { stock: b.stock('unknown', { thickness: '3/4"' }) } }],
+        ['sides', { sides: undefined }], ['the bottom', { bottom: undefined }],
+    ] as [string, ProfileWords][])('without %s there is no whole section, and nothing is complained of', (_, words) => {
+        const s = sectionWith(words);
+        expect(isWhole(s)).toBe(false);
+        expect(profileTroubles(s)).toEqual([]);
+    });
+    test.each([
+        ['a bottom under the sides', { bottom: { stock: board('a'), place: 'under-sides' } }],
+        ['a bottom let into the sides', { bottom: { stock: board('a'), place: 'in-rabbets' } }],
+        ['a box made at the bench', { blocking: { stock: board('a'), fit: 'bench-box' } }],
+    ] as [string, ProfileWords][])('%s has no depth and no fit, and is told', (words, part) => {
+        const s = sectionWith(part);
+        expect([isWhole(s), s.fit, s.outerWidth]).toEqual([false, undefined, undefined]);
+        expect(profileTroubles(s)).toMatchObject([{ kind: 'not-supported', what: expect.stringContaining(words) }]);
+    });
+    test('a panel back lowers the ceiling: no depth', () => {
+        const s = sectionWith();
+        const { depth, spacerRoom, innerWidth } = sectionOf({ ...s.profile, notComputed: [b.at()] });
+        expect([depth, spacerRoom, inch(innerWidth)]).toEqual([undefined, undefined, '5 1/2"']);
+    });
+    test('coped trim is told, and the section stands', () => {
+        const s = sectionWith({ trim: { stock: board('strip'), corners: 'coped' } });
+        expect(isWhole(s)).toBe(true);
+        expect(profileTroubles(s)).toMatchObject([{ kind: 'not-supported', what: 'ceiling trim with coped corners' }]);
+    });
+    test.each([
+        ['the width of the bottom', { bottom: { stock: board('a'), rip: '0"' } }],
+        ['the thickness of thin', { sides: { stock: board('thin', { thickness: 0 }) } }],
+        ['the distance between spacers', { spacers: { stock: board('a'), height: '5"', every: 0 } }],
+        ['what the sides are held down', { sides: { stock: board('a'), heldDown: ticksOf('1/4"') * -1 } }],
+        ['the distance between the screws of the blocking', { blocking: { stock: board('a'), screws: { gauge: 8, length: '2"', every: 0 } } }],
+        ['what the bottom is pressed by', { bottom: { stock: board('a'), press: -1 } }],
+    ] as [string, ProfileWords][])('%s that is nothing or less', (what, words) => {
+        expect(profileTroubles(sectionWith(words))).toMatchObject([{ kind: 'not-positive', what }]);
+    });
+});

@@ -1,0 +1,89 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { layOut } from '../../src/ceiling/layout.ts';
+import { spliceOnCrossings } from '../../src/ceiling/splices.ts';
+import { printInches } from '../../src/quantity/print-length.ts';
+import { exampleRoom } from '../support/example-room.ts';
+import { ticksOf, type RoomWords } from '../support/job-builder.ts';
+
+const at = (...positions: number[]) => positions.map((position, i) => ({ at: position, place: `on line ${i + 1}` }));
+const chosen = (to: number, most: number, crossings: number[], neighbor: number[] = []) =>
+    spliceOnCrossings({ from: 0, to, most, crossings: at(...crossings), neighbor: at(...neighbor), step: 1 })?.map(splice => splice.at);
+
+describe('splices on the crossings', () => {
+    test('none where the board is long enough', () => expect(chosen(100, 100, [50])).toEqual([]));
+    test('one in the middle', () => expect(chosen(218, 191, [53, 109, 165])).toEqual([109]));
+    test('as few as the boards allow, and then the longest piece as short as can be', () => {
+        expect(chosen(300, 160, [50, 100, 150, 200, 250])).toEqual([150]);
+        expect(chosen(300, 120, [50, 100, 150, 200, 250])).toEqual([100, 200]);
+        expect(chosen(300, 100, [50, 100, 150, 200, 250])).toEqual([100, 200]);
+    });
+    test('where two are as good, away from the neighboring line\'s', () => {
+        const apart = ticksOf('60"');
+        expect(chosen(3 * apart, 2 * apart, [apart, 2 * apart])).toEqual([apart]);
+        expect(chosen(3 * apart, 2 * apart, [apart, 2 * apart], [apart])).toEqual([2 * apart]);
+    });
+    test('no choice will do', () => expect(chosen(300, 90, [100, 200])).toBeUndefined());
+    test('never a piece longer than the board, never a splice more than needed', () => {
+        fc.assert(fc.property(fc.uniqueArray(fc.integer({ min: 1, max: 999 }), { maxLength: 10 }), fc.integer({ min: 50, max: 1000 }), (crossings, most) => {
+            const sorted = [...crossings].sort((a, b) => a - b);
+            const splices = chosen(1000, most, sorted);
+            const stops = [0, ...sorted, 1000];
+            if (!splices) { expect(stops.some((stop, i) => i > 0 && stop - stops[i - 1]! > most)).toBe(true); return; }
+            const ends = [0, ...splices, 1000];
+            ends.forEach((end, i) => { if (i > 0) expect(end - ends[i - 1]!).toBeLessThanOrEqual(most); });
+            expect(splices.every(splice => sorted.includes(splice))).toBe(true);
+            expect(splices.length).toBe(fewestByTrying(stops, most) - 1);
+        }), { seed: 10, numRuns: 300 });
+    });
+});
+
+/** Breadth first: the least number of pieces, with nothing clever about it. */
+function fewestByTrying(stops: readonly number[], most: number): number {
+    let reached = new Set([0]);
+    for (let pieces = 1; ; pieces++) {
+        const next = new Set<number>();
+        for (const from of reached) for (const to of stops) if (to > from && to - from <= most) next.add(to);
+        if (next.has(stops.at(-1)!)) return pieces;
+        reached = next;
+    }
+}
+
+describe('splices of a room', () => {
+    const laid = (words: RoomWords) => layOut(exampleRoom({ through: 'east-west', ...words }));
+    const of = (words: RoomWords, name: string) => laid(words).ceiling?.lines.find(line => line.name === name)?.splices.map(splice => [printInches(splice.at), splice.place]);
+
+    test('the band breaks on the center of a line too; north and south run full', () => {
+        expect(laid({}).ceiling?.band?.splices).toEqual({ north: at(0, ticksOf('110"')).slice(1), south: at(0, ticksOf('110"')).slice(1), east: [], west: [] });
+    });
+    test('neighboring lines are staggered where two crossings are as good', () => {
+        // 238 1/2" inside the band: in pieces of 79" and 159 1/2", or the other way round
+        const three: RoomWords = { north: { coffers: 3 }, width: `20'` };
+        expect([of(three, 'A'), of(three, 'B')]).toEqual([[['79 3/32"', 'on line 1']], [['160 29/32"', 'on line 2']]]);
+    });
+    test('where the line says so', () => {
+        expect(of({ lines: { B: { splices: [{ at: '110"', from: 'east' }] } } }, 'B')).toEqual([['110"', 'on line 2']]);
+        expect(of({ lines: { B: { splices: ['140"', '60"'] } } }, 'B')).toEqual([['60"', 'in bay 2'], ['140"', 'in bay 3']]);
+    });
+    test('where the grid wants them said and nobody does', () => {
+        expect(laid({ splices: 'where-said' }).troubles).toMatchObject([
+            { kind: 'longer-than-the-board', part: 'bottom', line: 'A', where: 'line A', length: ticksOf('218 1/2"'), longest: ticksOf('191"') },
+        ]);
+    });
+    test('a said splice that leaves a piece too long is the cause of it', () => {
+        const layout = laid({ lines: { B: { splices: ['20"'] } } });
+        expect(layout.troubles).toMatchObject([{ kind: 'longer-than-the-board', line: 'B', length: ticksOf('199 1/4"'), at: layout.room.lines[0]!.splices[0]!.at }]);
+    });
+    test.each([
+        [{ lines: { 2: { splices: ['60"'] } } }, 'cut between'],
+        [{ lines: { B: { splices: [{ at: '60"', from: 'north' }] } } }, 'measured from north'],
+        [{ lines: { B: { splices: ['300"'] } } }, `25'`],
+    ] as [RoomWords, string][])('a splice that cannot be: %j', (words, what) => {
+        expect(laid(words).troubles.filter(trouble => trouble.kind === 'not-supported')).toMatchObject([{ what: expect.stringContaining(what) }]);
+    });
+    test('bays, sides and trim have no crossing to break on', () => {
+        const room = exampleRoom({ north: { coffers: 1 }, through: 'north-south' });
+        expect(layOut(room).troubles.map(trouble => trouble.kind === 'longer-than-the-board' && `${trouble.part} ${trouble.where}`).sort())
+            .toEqual(['band the north wall', 'bottom line A, bay 1', 'trim coffer 1']);
+    });
+});
