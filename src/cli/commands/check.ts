@@ -3,9 +3,9 @@ import { githubFindings } from '../../report/findings/github.ts';
 import { conciseFindings, humanFindings, summary } from '../../report/findings/human.ts';
 import { jsonFindings } from '../../report/findings/json.ts';
 import { sarifFindings } from '../../report/findings/sarif.ts';
-import { RULES } from '../../rules/index.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
 import { openAsked, type Asked, type World } from '../input.ts';
+import { PAGES } from '../rule-pages.ts';
 import { version } from '../version.ts';
 import { keepChecking } from '../watch.ts';
 import { findingsOf, type Checked, type Workspace } from '../workspace.ts';
@@ -32,6 +32,7 @@ function report(checked: readonly Checked[], workspace: Workspace, options: Chec
     const findings = findingsOf(checked);
     terminal.result(printed(findings, checked, workspace, options, terminal.paint));
     if (options.format === 'human') terminal.say(summary(findings, checked.length));
+    if (findings.some(f => f.rule === 'internal-error')) return EXIT.internal;
     return options.exitZero || !findings.some(f => !f.allowed && GRAVITY[f.severity] >= GRAVITY[options.failOn]) ? EXIT.clean : EXIT.findings;
 }
 
@@ -40,7 +41,7 @@ function printed(findings: readonly Finding[], checked: readonly Checked[], { fi
         case 'human': return humanFindings(findings, files, paint);
         case 'concise': return conciseFindings(findings, files);
         case 'json': return jsonFindings(findings, checked.map(c => c.content.uri), files);
-        case 'sarif': return sarifFindings(findings, files, { version, rules: RULES });
+        case 'sarif': return sarifFindings(findings, files, { version, rules: PAGES });
         case 'github': return githubFindings(findings, files);
     }
 }

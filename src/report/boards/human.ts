@@ -32,7 +32,7 @@ function boards({ house, plan }: HousePlan, paint: Paint): string[] {
         '',
         paint.strong('HOW TO CUT THEM'),
         `kerf ${length(job.kerf.value)}, end trim ${length(job.endTrim.value)} a board; lengths between the long points; offcuts after kerf and trim`,
-        ...plan.stocks.flatMap(stock => ['', paint.strong(stock.stock.name), ...stock.boards.flatMap(board => cuts(board, job.cutTo.value, show, nameOf))]),
+        ...plan.stocks.flatMap(stock => ['', paint.strong(stock.stock.name), ...stockCuts(stock, job.cutTo.value, show, nameOf)]),
     ];
 }
 
@@ -46,14 +46,22 @@ function shoppingRows({ stock, boards: all, buy }: StockPlan, show: Show): strin
     return rows.map(([count, ...rest], i) => [i === 0 ? stock.name : '', `${count} x`, ...rest]);
 }
 
-/** One board: its length, then from one end what is cut off it, pieces of one length together, and what is left. */
-function cuts(board: Board, step: Ticks, show: Show, nameOf: (piece: Piece) => string): string[] {
-    const ripped = board.strips.length > 1 ? `rip ${board.strips.length} strips of ${printLength(board.strips[0]!.rippedTo!, show)}; ` : '';
-    const used = board.strips.filter(strip => strip.pieces.length > 0);
-    const whole = board.strips.length - used.length;
-    const head = `  ${`#${board.number}`.padEnd(5)}${`${printLength(board.length, show)}${board.onHand ? ' on hand' : ''}`.padEnd(9)} `;
-    const text = ripped + used.map((strip, i) => `${ripped ? `strip ${i + 1}: ` : ''}${stripText(strip, step, show, nameOf)}`).join('; ') + (whole > 0 ? `; ${counted(whole, 'strip')} left whole` : '');
-    return wrap(text, WIDTH - 17).map((line, i) => (i === 0 ? head : ' '.repeat(head.length)) + line);
+/** Each board: its length, then from one end what is cut off it, pieces of one length together, and what is left. */
+function stockCuts({ boards }: StockPlan, step: Ticks, show: Show, nameOf: (piece: Piece) => string): string[] {
+    const heads = columns(boards.map(b => [`#${b.number}`, `${printLength(b.length, show)}${b.onHand ? ' on hand' : ''}`, '|']));
+    const indent = Math.max(...heads.map(head => head.length)) + 2;
+    return boards.flatMap((board, i) => wrap(boardText(board, step, show, nameOf), WIDTH - indent)
+        .map((line, j) => (j === 0 ? `  ${heads[i]!.slice(0, -1)} ${line}` : ' '.repeat(indent) + line)));
+}
+
+function boardText({ strips }: Board, step: Ticks, show: Show, nameOf: (piece: Piece) => string): string {
+    const used = strips.filter(strip => strip.pieces.length > 0);
+    if (strips.length === 1) return stripText(strips[0]!, step, show, nameOf);
+    return [
+        `rip ${strips.length} strips of ${printLength(strips[0]!.rippedTo!, show)}`,
+        ...used.map((strip, i) => `strip ${i + 1}: ${stripText(strip, step, show, nameOf)}`),
+        ...(strips.length > used.length ? [`${counted(strips.length - used.length, 'strip')} left whole`] : []),
+    ].join('; ');
 }
 
 /** The offcut is rounded down, so that it is never promised too long. */
@@ -63,7 +71,7 @@ function stripText({ pieces, offcut }: Strip, step: Ticks, show: Show, nameOf: (
     return [
         ...lengths.map(length => {
             const alike = pieces.filter(p => lengthOf(p) === length);
-            return `${alike.length} x ${printLength(length, show)} ${marksText(alike, nameOf)}`;
+            return `${alike.length} x ${printLength(length, show)}: ${marksText(alike, nameOf)}`;
         }),
         ...(left > 0 ? [`offcut ${printLength(left, show)}`] : []),
     ].join(' | ');

@@ -1,0 +1,200 @@
+import { Ajv } from 'ajv';
+import addFormats from 'ajv-formats';
+import { chmodSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Log } from 'sarif';
+import { describe, expect, test } from 'vitest';
+import { strictSchema } from '../report/samples.ts';
+import { folderWith } from './folder.ts';
+import { den, house, tooWide } from './house.ts';
+import { cofferwright } from './world.ts';
+
+const broken = { 'yard.coffer': 'edition 1\nstock oak-1x6 {\n  size oops\n}\n' };
+
+describe('check', () => {
+    test('a sound house: nothing on standard output, 0', async () => {
+        const ran = await cofferwright(folderWith(house), ['check']);
+        expect(ran).toEqual({ code: 0, out: '', err: 'Nothing found in 4 files\n' });
+    });
+
+    test('an error: place, words, line and marks, 1', async () => {
+        const { code, out, err } = await cofferwright(folderWith(tooWide), ['check', '.']);
+        expect(code).toBe(1);
+        expect(out).toMatch(/^box\.coffer:\d+:\d+ {2}error {2}bottom-wont-fit\n/);
+        expect(out).toMatch(/\n +\d+ \| .*\n +\| +\^+\n/);
+        expect(err).toMatch(/^1 error.* in 4 files/);
+    });
+
+    test('one file is checked with everything it is made from, and with the job it stands under', async () => {
+        const cwd = folderWith({ ...Object.fromEntries(Object.entries(tooWide).map(([name, text]) => [`rooms/${name}`, text])), 'other/plain.coffer': 'edition 1\n' });
+        const { code, out } = await cofferwright(cwd, ['check', 'rooms/den.coffer', '--format', 'json']);
+        expect(code).toBe(1);
+        expect((JSON.parse(out) as { files: string[] }).files).toEqual(['rooms/box.coffer', 'rooms/den.coffer', 'rooms/job.coffer', 'rooms/yard.coffer']);
+    });
+
+    test('hints alone are clean; what fails can be chosen', async () => {
+        const hints = { ...house, 'den.coffer': den.replace('grid {', `survey {\n    method laser\n  }\n  grid {`) };
+        const cwd = folderWith(hints);
+        const ran = await cofferwright(cwd, ['check', '--format', 'concise']);
+        expect(ran.out).toMatch(/^den\.coffer:\d+:\d+: hint: .* \[not-computed-yet\]\n$/);
+        expect(ran.code).toBe(0);
+        expect((await cofferwright(cwd, ['check', '--fail-on', 'hint'])).code).toBe(1);
+        expect((await cofferwright(folderWith(tooWide), ['check', '--exit-zero'])).code).toBe(0);
+    });
+
+    test('JSON as its schema says', async () => {
+        const { out } = await cofferwright(folderWith(tooWide), ['check', '--format', 'json']);
+        const valid = strictSchema('findings');
+        expect(valid(JSON.parse(out)), JSON.stringify(valid.errors)).toBe(true);
+        expect(JSON.parse(out)).toMatchObject({ version: 1, summary: { errors: 1 }, findings: [{ rule: 'bottom-wont-fit', file: 'box.coffer' }] });
+    });
+
+    test('SARIF as its official schema says, with the page of the rule', async () => {
+        const { out } = await cofferwright(folderWith(tooWide), ['check', '--format', 'sarif']);
+        const { $schema: _, id: __, ...schema } = JSON.parse(readFileSync(new URL('../data/sarif/sarif-schema-2.1.0.json', import.meta.url), 'utf8')) as Record<string, unknown>;
+        const ajv = new Ajv({ strict: false });
+        addFormats.default(ajv);
+        const log = JSON.parse(out) as Log;
+        expect(ajv.validate(schema, log), JSON.stringify(ajv.errors)).toBe(true);
+        expect(log.runs[0]!.results![0]!.ruleId).toBe('bottom-wont-fit');
+        expect(log.runs[0]!.tool.driver.rules![0]!.help!.text).toContain('channel');
+    });
+
+    test('workflow commands', async () => {
+        const { out } = await cofferwright(folderWith(tooWide), ['check', '--format', 'github']);
+        expect(out).toMatch(/^::error file=box\.coffer,line=\d+,endLine=\d+,col=\d+,endColumn=\d+,title=bottom-wont-fit::/);
+    });
+
+    test('color on a terminal only, and never where it is not wanted', async () => {
+        const cwd = folderWith(tooWide);
+        const painted = async (argv: string[], env: NodeJS.ProcessEnv, isTerminal: boolean): Promise<boolean> =>
+            (await cofferwright(cwd, ['check', ...argv], { env, isTerminal })).out.includes('\u001b[');
+        expect(await painted([], {}, false)).toBe(false);
+        expect(await painted([], {}, true)).toBe(true);
+        expect(await painted([], { NO_COLOR: '1' }, true)).toBe(false);
+        expect(await painted([], { FORCE_COLOR: '1' }, false)).toBe(true);
+        expect(await painted(['--color', 'never'], { FORCE_COLOR: '1' }, true)).toBe(false);
+    });
+
+    test('the order of the files that were asked for changes nothing', async () => {
+        const cwd = folderWith({ ...tooWide, ...broken, 'a/b.coffer': 'stock\n' });
+        const one = await cofferwright(cwd, ['check', 'a', 'box.coffer', 'den.coffer', 'yard.coffer']);
+        const other = await cofferwright(cwd, ['check', 'yard.coffer', 'den.coffer', 'a/b.coffer', 'box.coffer', 'box.coffer']);
+        expect(one.out).toBe(other.out);
+        expect(one.code).toBe(1);
+    });
+});
+
+describe('standard input', () => {
+    test('stands for the file it belongs to', async () => {
+        const cwd = folderWith(house);
+        const ran = await cofferwright(cwd, ['check', '--stdin-file-path', 'box.coffer', '--format', 'concise'], { stdin: tooWide['box.coffer'] });
+        expect(ran.out).toContain('box.coffer:');
+        expect(ran.code).toBe(1);
+        expect(readFileSync(join(cwd, 'box.coffer'), 'utf8')).toBe(house['box.coffer']);
+    });
+
+    test('a file that imports it sees the text, not the disk', async () => {
+        const cwd = folderWith({ ...house, 'yard.coffer': 'nonsense' });
+        expect((await cofferwright(cwd, ['check', '--stdin-file-path', 'yard.coffer'], { stdin: house['yard.coffer'] })).code).toBe(0);
+    });
+
+    test('- alone', async () => {
+        const ran = await cofferwright(folderWith({}), ['check', '-', '--format', 'concise'], { stdin: broken['yard.coffer'] });
+        expect(ran.out).toMatch(/^<stdin>:3:\d+: error: /);
+        expect(ran.code).toBe(1);
+    });
+
+    test('must be text', async () => {
+        const ran = await cofferwright(folderWith({}), ['check', '-'], { stdin: Uint8Array.from([0, 1, 2]) });
+        expect(ran).toEqual({ code: 2, out: '', err: 'cofferwright: Standard input is not a text file\n' });
+    });
+});
+
+describe('files that are not what they should be', () => {
+    test.each<[string[], string]>([
+        [['gone.coffer'], 'gone.coffer is not there'], [['notes.txt'], 'notes.txt is not a .coffer file'], [['empty'], 'empty: there is no .coffer file in this folder'],
+        [['--stdin-file-path', 'a.txt'], 'a.txt is not a .coffer file'],
+        [['--stdin-file-path', 'a.coffer', 'b.coffer'], '--stdin-file-path says where standard input belongs; name no other files with it'],
+    ])('%j: 2', async (argv, message) => {
+        const ran = await cofferwright(folderWith({ 'notes.txt': '', 'empty/x': '' }), ['check', ...argv]);
+        expect(ran.err).toContain(message);
+        expect(ran.code).toBe(2);
+    });
+
+    test('an empty folder', async () => {
+        expect((await cofferwright(folderWith({ 'keep': '' }), ['check'])).code).toBe(2);
+    });
+
+    test('a binary file among others is said, and the others are checked', async () => {
+        const ran = await cofferwright(folderWith({ ...tooWide, 'photo.coffer': Uint8Array.from([0x89, 0x50, 0, 1]), 'old.coffer': Uint8Array.from([0xff, 0xfe, 0x72, 0]) }), ['check', '--format', 'concise']);
+        expect(ran.err).toContain('photo.coffer is not a text file');
+        expect(ran.err).toContain('old.coffer is UTF-16 text: save it as UTF-8');
+        expect(ran.out).toContain('bottom-wont-fit');
+        expect(ran.code).toBe(2);
+    });
+
+    test('a file that may not be opened', async () => {
+        const cwd = folderWith(house);
+        chmodSync(join(cwd, 'den.coffer'), 0);
+        const ran = await cofferwright(cwd, ['check']);
+        chmodSync(join(cwd, 'den.coffer'), 0o600);
+        if (process.getuid?.() === 0) expect(ran.code).toBe(0);   // whoever may read everything reads this too
+        else expect(ran).toMatchObject({ code: 2, err: expect.stringContaining('den.coffer may not be opened') as unknown });
+    });
+
+    test('byte order mark, CRLF and pasted marks change neither findings nor places', async () => {
+        const plain = await cofferwright(folderWith(tooWide), ['check', '--format', 'concise']);
+        const odd = Object.fromEntries(Object.entries(tooWide).map(([name, text]) => [name, `\ufeff${text.replaceAll('\n', '\r\n')}`]));
+        expect((await cofferwright(folderWith(odd), ['check', '--format', 'concise'])).out).toBe(plain.out);
+    });
+
+    test('an empty file is clean', async () => {
+        expect((await cofferwright(folderWith({ 'a.coffer': '' }), ['check'])).code).toBe(0);
+    });
+});
+
+describe('asked wrongly: 2, with what would be right', () => {
+    test.each<[string[], RegExp]>([
+        [['chek'], /unknown command 'chek'[\s\S]*check/], [['check', '--format', 'xml'], /Allowed choices are human, concise, json, sarif, github/],
+        [['check', '--nope'], /unknown option '--nope'/], [['explain', 'bottom-wont-fot'], /Did you mean bottom-wont-fit\?/], [['explain', 'quite-something-else'], /`cofferwright explain` lists them/],
+        [[], /Usage: cofferwright/], [['draw', '--out', ''], /It is empty/], [['check', '--color', 'pink'], /Allowed choices/],
+    ])('%j', async (argv, message) => {
+        const ran = await cofferwright(folderWith({}), argv);
+        expect(ran.err).toMatch(message);
+        expect(ran.code).toBe(2);
+    });
+
+    test('help and version are no mistakes', async () => {
+        const { version } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as { version: string };
+        expect(await cofferwright(folderWith({}), ['--version'])).toEqual({ code: 0, out: `${version}\n`, err: '' });
+        expect((await cofferwright(folderWith({}), ['check', '--help'])).out).toContain('--stdin-file-path');
+        expect((await cofferwright(folderWith({}), ['--help'])).out).toContain('Exit codes');
+    });
+});
+
+describe('watching', () => {
+    test('checks again after a change in the same workspace, sees files come and go, and ends when told to', async () => {
+        const cwd = folderWith(house);
+        const stop = new AbortController();
+        const steps = [
+            () => writeFileSync(join(cwd, 'box.coffer'), tooWide['box.coffer']),
+            () => writeFileSync(join(cwd, 'box.coffer'), house['box.coffer']),
+            () => writeFileSync(join(cwd, 'new.coffer'), 'edition 1\nstock x { size oops }\n'),
+            () => rmSync(join(cwd, 'new.coffer')),
+            () => stop.abort(),
+        ];
+        let seen = 0;
+        const ran = await cofferwright(cwd, ['check', '--watch'], {
+            stop: stop.signal,
+            onErr: err => {
+                const times = err.split('Watching for changes').length - 1;
+                while (seen < times) setTimeout(steps[seen++]!, 300);
+            },
+        });
+        expect(ran.err.split('\n').filter(line => / in \d files?/.test(line)).map(line => line.replace(/^(\d+ errors?|Nothing found).*( in)/, '$1$2'))).toEqual([
+            'Nothing found in 4 files', '1 error in 4 files', 'Nothing found in 4 files', '1 error in 5 files', 'Nothing found in 4 files',
+        ]);
+        expect(ran.code).toBe(0);
+    });
+});

@@ -1,0 +1,63 @@
+/** A small house of one room, for tests of the command line. */
+export const yard = `edition 1
+
+stock pine-1x6 {
+  size     1x6
+  lengths  8', 12', 16'
+  price    2.10 USD per ft
+}
+stock pine-1x8 {
+  size     1x8
+  lengths  8', 12', 16'
+  price    3.25 USD per ft
+}
+stock strip-1x2 {
+  size     1x2
+  lengths  8', 12'
+  price    0.80 USD per ft
+}
+`;
+export const box = `edition 1
+from "yard.coffer" use pine-1x6, pine-1x8, strip-1x2
+
+profile box {
+  blocking { stock pine-1x6 }
+  spacers {
+    stock   pine-1x6
+    height  5"
+  }
+  sides  { stock pine-1x8 }
+  cleats { rip 3/4" x 3/4" from strip-1x2 }
+  bottom { stock pine-1x6 }
+}
+`;
+export const den = `edition 1
+from "yard.coffer" use pine-1x8
+from "box.coffer" use box
+
+room den {
+  wall north  12' 3 1/2"
+  wall east   10' 2"
+
+  grid {
+    coffers-north  3
+    coffers-east   2
+    beams          box
+    through        north-south
+    residue        outer-coffers
+    perimeter {
+      kind   band
+      stock  pine-1x8
+    }
+  }
+}
+`;
+export const job = `edition 1
+
+job "Plum Street 4" {
+  cut-to  1/16"
+}
+`;
+export const house = { 'yard.coffer': yard, 'box.coffer': box, 'den.coffer': den, 'job.coffer': job };
+/** The bottom is wider than the blocking it goes between. */
+export const tooWide = { ...house, 'box.coffer': box.replace('blocking { stock pine-1x6 }', 'blocking { stock pine-1x6\n    rip 5 1/4" }') };
