@@ -25,7 +25,6 @@ export function bandBoardOf(grid: Grid, troubles: Trouble[]): BandBoard | null |
 /** The band hangs by its lower edge, which stands below the undersides of the beams by what the job says. */
 export function hung({ perimeter, thickness, height }: BandBoard, depth: Derived, splices: Band['splices'], troubles: Trouble[]): Band {
     const lowerEdge = summed([depth, 1], [fromGiven('below the beams', perimeter.belowBeams), 1])!;
-    const above = lowerEdge.ticks - height.ticks;
-    if (above < 0) troubles.push({ kind: 'not-positive', what: 'the room above the band', ticks: above, at: (perimeter.rip ?? perimeter.stock ?? perimeter).at });
+    if (height.ticks > lowerEdge.ticks) troubles.push({ kind: 'band-too-high', height: height.ticks, room: lowerEdge.ticks, at: (perimeter.rip ?? perimeter.stock ?? perimeter).at });
     return { kind: 'band', thickness, height, lowerEdge, splices };
 }

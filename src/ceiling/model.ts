@@ -135,6 +135,7 @@ export type Trouble =
     | { readonly kind: 'too-many-coffers'; readonly count: number; readonly most: number; readonly at: Source }
     | { readonly kind: 'bad-count'; readonly value: number; readonly at: Source; readonly what: string }
     | { readonly kind: 'not-positive'; readonly what: string; readonly ticks: Ticks; readonly at: Source }
+    | { readonly kind: 'band-too-high'; readonly height: Ticks; readonly room: Ticks; readonly at: Source }
     | { readonly kind: 'not-supported'; readonly what: string; readonly instead: string; readonly at: Source }
     /**
      * `longest`: the longest piece to be had, from the longest length sold that may come into the house, less the end trim.

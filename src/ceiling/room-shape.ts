@@ -1,6 +1,7 @@
 import { SIDES, type Room, type Side } from '../job/model.ts';
 import type { Given } from '../provenance/source.ts';
 import type { Measure } from '../quantity/measure.ts';
+import { printLength } from '../quantity/print-length.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../quantity/ticks.ts';
 import type { Trouble } from './model.ts';
 
@@ -23,7 +24,7 @@ export function rectangleOf(room: Room): { readonly rectangle?: Rectangle; reado
         const wall = room.walls[side];
         if (!wall) continue;
         if (!(wall.value.ticks > 0)) troubles.push({ kind: 'not-positive', what: `the ${side} wall`, ticks: wall.value.ticks, at: wall.at });
-        else if (wall.value.ticks > LONGEST_WALL) troubles.push({ kind: 'not-supported', what: `a wall longer than 1000'`, instead: 'the length of one room', at: wall.at });
+        else if (wall.value.ticks > LONGEST_WALL) troubles.push({ kind: 'not-supported', what: `a wall longer than ${printLength(LONGEST_WALL, room.job.show.value)}`, instead: 'the length of one room', at: wall.at });
     }
     const pair = (a: Side, b: Side): Given<Measure> | undefined => {
         const one = room.walls[a], other = room.walls[b];

@@ -46,7 +46,7 @@ describe('the room', () => {
         expect(kinds(laid({ walls: { north, east: `15' 2"` } }))).toEqual([kind]);
     });
     test('a band taller than the beams hang low has no room above it', () => {
-        expect(laid({ band: { stock: board('9 1/4"') } }).troubles).toMatchObject([{ kind: 'not-positive', what: 'the room above the band', ticks: ticksOf('1 3/4"') * -1 }]);
+        expect(laid({ band: { stock: board('9 1/4"') } }).troubles).toMatchObject([{ kind: 'band-too-high', height: ticksOf('9 1/4"'), room: ticksOf('7 1/2"') }]);
     });
 });
 
