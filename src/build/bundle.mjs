@@ -1,5 +1,5 @@
 // The three programs, each in one file: command line, language server, extension.
-import { chmod, writeFile } from 'node:fs/promises';
+import { chmod, cp, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { licensesOf } from './licenses.mjs';
@@ -37,5 +37,7 @@ export async function bundle({ outdir = join(root, 'dist'), minify = false, sour
         build({ ...cjs, external: ['vscode'], entryPoints: ['src/extension/main.ts'], outfile: join(outdir, 'extension/main.cjs') }),
     ]);
     await chmod(join(outdir, 'cli/main.js'), 0o755);
+    // the shape of what the command line prints as JSON, for whoever reads it
+    await cp(join(root, 'src/report/schema'), join(outdir, 'schema'), { recursive: true });
     await writeFile(join(outdir, 'licenses.txt'), await licensesOf(built.flatMap(result => Object.keys(result.metafile.inputs))));
 }

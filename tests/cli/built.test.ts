@@ -1,0 +1,72 @@
+import { spawn, spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { build } from 'esbuild';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { folderWith } from './folder.ts';
+import { den, house, tooWide } from './house.ts';
+
+/** The program as it is shipped, in one file, run as a process of its own. */
+const folder = mkdtempSync(join(tmpdir(), 'cofferwright-built-'));
+const main = join(folder, 'main.mjs');
+beforeAll(async () => {
+    // @ts-expect-error a build script, which has no types
+    const { forNode, requireInEsm } = await import('../../src/build/bundle.mjs') as { forNode: object; requireInEsm: string };
+    await build({ ...forNode, format: 'esm', entryPoints: ['src/cli/main.ts'], outfile: main, banner: { js: requireInEsm } });
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+function run(cwd: string, argv: readonly string[], input?: string): { code: number | null; out: string; err: string } {
+    const { status, stdout, stderr } = spawnSync(process.execPath, [main, ...argv], { cwd, encoding: 'utf8', input, maxBuffer: 1e8 });
+    return { code: status, out: stdout, err: stderr };
+}
+
+describe('the built program', () => {
+    test('ends with 0, 1 or 2 as it went', () => {
+        expect(run(folderWith(house), ['check'])).toEqual({ code: 0, out: '', err: 'Nothing found in 4 files\n' });
+        expect(run(folderWith(tooWide), ['check', '--format', 'concise'])).toMatchObject({ code: 1, out: expect.stringMatching(/^box\.coffer:\d+:\d+: error: /) as unknown });
+        expect(run(folderWith({}), ['check', 'gone.coffer'])).toMatchObject({ code: 2, out: '' });
+    });
+
+    test('reads standard input', () => {
+        expect(run(folderWith(house), ['check', '--stdin-file-path', 'box.coffer'], tooWide['box.coffer']).code).toBe(1);
+    });
+
+    test('writes all of a long list before it ends', () => {
+        const rooms = Object.fromEntries(Array.from({ length: 20 }, (_, i) => [`room-${i}.coffer`, den.replace('room den', `room den-${i}`)]));
+        const { out, code } = run(folderWith({ ...house, ...rooms }), ['cut-list', '--format', 'json']);
+        expect(out.length).toBeGreaterThan(1_000_000);
+        expect((JSON.parse(out) as { rooms: unknown[] }).rooms).toHaveLength(21);
+        expect(code).toBe(0);
+    });
+
+    test('a reader that closes the pipe early is no failure', async () => {
+        const cwd = folderWith({ ...house, ...Object.fromEntries(Array.from({ length: 20 }, (_, i) => [`room-${i}.coffer`, den.replace('room den', `room den-${i}`)])) });
+        const child = spawn(process.execPath, [main, 'cut-list', '--format', 'json'], { cwd, stdio: ['ignore', 'pipe', 'pipe'] });
+        let err = '';
+        child.stderr.on('data', (chunk: Buffer) => { err += String(chunk); });
+        child.stdout.once('data', () => child.stdout.destroy());
+        const code = await new Promise(done => child.once('exit', done));
+        expect({ code, err }).toEqual({ code: 0, err: '' });
+    });
+
+    test('Ctrl+C ends --watch in good order', async () => {
+        const child = spawn(process.execPath, [main, 'check', '--watch'], { cwd: folderWith(house), stdio: ['ignore', 'ignore', 'pipe'] });
+        child.stderr.on('data', (chunk: Buffer) => { if (String(chunk).includes('Watching')) child.kill('SIGINT'); });
+        expect(await new Promise(done => child.once('exit', (code, signal) => done(signal ?? code)))).toBe(0);
+    });
+
+    test('nothing is written where nothing should be', () => {
+        const cwd = folderWith(house);
+        for (const argv of [['check'], ['cut-list'], ['boards'], ['explain'], ['format', '--check']]) run(cwd, argv);
+        expect(readdirSync(cwd).sort()).toEqual(Object.keys(house).sort());
+    });
+
+    test('a mistake in the program says so: 101', () => {
+        writeFileSync(join(folder, 'wreck.mjs'), 'JSON.stringify = () => { throw new Error("wrecked"); };\n');
+        const { status, stderr } = spawnSync(process.execPath, ['--import', join(folder, 'wreck.mjs'), main, 'check', '--format', 'json'], { cwd: folderWith(house), encoding: 'utf8' });
+        expect(status).toBe(101);
+        expect(stderr).toContain('this is a mistake in the program, not in your files');
+    });
+});
