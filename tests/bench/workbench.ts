@@ -27,7 +27,7 @@ export class Workbench {
         const uri = URI.file(path);
         const document = this.document(path);
         const began = performance.now();
-        TextDocument.update(document.textDocument, [{ text }], document.textDocument.version + 1);
+        this.shared.workspace.TextDocuments!.set(TextDocument.create(uri.toString(), 'coffer', document.textDocument.version + 1, text));
         await this.shared.workspace.DocumentBuilder.update([uri], []);
         if (this.document(path).state !== DocumentState.Validated) throw new Error(`${path} was not checked`);
         return performance.now() - began;
@@ -41,7 +41,7 @@ export class Workbench {
         this.shared.workspace.LangiumDocuments.addDocument(document);
         await this.shared.workspace.DocumentBuilder.build([document], { validation: false });
         const took = performance.now() - began;
-        if (document.references.some(reference => reference.ref === undefined)) throw new Error(`${path} did not link`);
+        if (document.references.some(reference => reference.error !== undefined)) throw new Error(`${path} did not link`);
         this.shared.workspace.LangiumDocuments.deleteDocument(uri);
         this.shared.workspace.IndexManager.remove(uri);
         return took;
