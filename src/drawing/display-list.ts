@@ -17,6 +17,10 @@ export interface Sheet {
     readonly paper: Paper;
     readonly items: readonly Item[];
 }
+/** A sheet with its words cleaned: title and description may hold names from the job. */
+export function sheet(words: { readonly id: string; readonly title: string; readonly description: string }, paper: Paper, items: readonly Item[]): Sheet {
+    return { id: words.id, title: cleanText(words.title), description: cleanText(words.description), paper, items };
+}
 export type Item = Line | Polyline | Circle | TextRun | Group;
 export type Point = readonly [x: number, y: number];
 

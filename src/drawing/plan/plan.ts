@@ -2,7 +2,7 @@ import type { Ceiling } from '../../ceiling/model.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import type { TakeOff } from '../../takeoff/model.ts';
 import { Claims } from '../claims.ts';
-import type { Item, Sheet } from '../display-list.ts';
+import { sheet, type Item, type Sheet } from '../display-list.ts';
 import { drawStack } from '../dimensions/stack.ts';
 import type { Extent } from '../extent.ts';
 import { sizeWithUnit } from '../figures.ts';
@@ -39,14 +39,11 @@ export function drawPlan(ceiling: Ceiling, takeOff: TakeOff, options: SheetOptio
     const whole = frame(paper, titleBlock(ceiling, options, scale.label));
     const sections = sectionsOf(ceiling).map((each, i) => ({ ...each, sheet: sheetAfter(options.sheet ?? FIRST_SHEET, i + 1) }));
     const fixtures = placedFixtures(room.fixtures, ceiling);
-    return {
-        id: options.sheet ?? FIRST_SHEET, paper, title: ['Reflected ceiling plan', room.title ?? room.name, room.job.title?.value].filter(Boolean).join(', '),
-        description: descriptionOf(ceiling, takeOff),
-        items: [
-            ...drawing(ceiling, takeOff, options, placed, sections, fixtures), ...footOf(ceiling, options, scale, placed, area),
-            strip(planStrip(ceiling, takeOff, sections, fixtures, placed.hiddenLines), whole.strip), whole.group,
-        ],
-    };
+    const title = ['Reflected ceiling plan', room.title ?? room.name, room.job.title?.value].filter(Boolean).join(', ');
+    return sheet({ id: options.sheet ?? FIRST_SHEET, title, description: descriptionOf(ceiling, takeOff) }, paper, [
+        ...drawing(ceiling, takeOff, options, placed, sections, fixtures), ...footOf(ceiling, options, scale, placed, area),
+        strip(planStrip(ceiling, takeOff, sections, fixtures, placed.hiddenLines), whole.strip), whole.group,
+    ]);
 }
 
 const FIRST_SHEET = 'C-1';

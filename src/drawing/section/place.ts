@@ -4,7 +4,7 @@ import { FOOT_HEIGHT, FOOT_UNDER } from '../sheet/foot.ts';
 import type { SectionContext } from './context.ts';
 import { screwAbove } from './fasteners.ts';
 import { sectionDimensions } from './section-dimensions.ts';
-import type { SectionShape } from './shape.ts';
+import { reachOf, type SectionShape } from './shape.ts';
 import { across, down, type SectionView } from './view.ts';
 
 export interface PlacedSection {
@@ -31,8 +31,10 @@ const LEAST_ABOVE = 34;
 /** The drawing's place on the sheet at a scale, or null where it does not fit. */
 export function placeSection(section: Section, shape: SectionShape, context: SectionContext, area: Extent, k: number): PlacedSection | null {
     const board = Math.max(0, context.covering?.thickness?.value ?? 0) * k;
-    const lowest = Math.max(shape.depth, shape.bottom.top + shape.bottom.thickness, context.bandEdge ?? 0) * k;
-    const half = (shape.outerWidth / 2 + (shape.trim?.thickness ?? 0)) * k;
+    const reach = reachOf(shape);
+    const lowest = Math.max(reach.down, context.bandEdge ?? 0) * k;
+    const half = reach.aside * k;
+    const least = Math.max(board, reach.up * k) + LEAST_ABOVE;
     const unplaced: SectionView = { pointsPerTick: k, middle: 0, ceiling: 0, left: 0, right: 0, top: 0 };
     const rough = sectionDimensions(shape, context.job.show.value, { across: t => across(unplaced, t), down: t => down(unplaced, t) });
     const sideways = PAD + rough.left.depth + 2 * half + (rough.right?.depth ?? 0) + 24 + PAD;
@@ -40,10 +42,10 @@ export function placeSection(section: Section, shape: SectionShape, context: Sec
     const below = lowest + UNDER.strings + rough.foot.depth + FOOT_HEIGHT;
     const upward = area.foot - area.top - PAD - below;
     // a figure set outside its stretch stands above the ceiling's line: it needs no more than what is shown there anyway
-    if (spare < 0 || upward < board + LEAST_ABOVE) return null;
+    if (spare < 0 || upward < least) return null;
     const stub = Math.min(STUB.most, STUB.least + spare * 0.2);
     const notesWidth = Math.min(NOTES.most, NOTES.least + spare * 0.5);
-    const above = Math.min(upward, Math.max(board + LEAST_ABOVE, screwAbove(section.profile, shape) * k + 16));
+    const above = Math.min(upward, Math.max(least, screwAbove(section.profile, shape) * k + 16));
     const slackX = area.right - area.left - sideways - 2 * stub - notesWidth;
     const slackY = upward - above;
     const left = area.left + PAD + slackX / 2 + rough.left.depth;

@@ -3,7 +3,7 @@ import type { Profile } from '../../job/model.ts';
 import type { Source } from '../../provenance/source.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import type { Part } from '../../takeoff/model.ts';
-import { text, type Item, type Sheet } from '../display-list.ts';
+import { sheet, text, type Item, type Sheet } from '../display-list.ts';
 import { drawStack } from '../dimensions/stack.ts';
 import type { Extent } from '../extent.ts';
 import { sizeWithUnit } from '../figures.ts';
@@ -33,21 +33,21 @@ export function drawSection(section: Section, context: SectionContext): Sheet {
     const show = context.job.show.value;
     const paper = context.paper === undefined ? paperFor(show) : PAPERS[context.paper];
     const shape = shapeOf(section);
-    const sheet = context.sheet ?? 'C-2';
-    const base = { id: sheet, title: titleOf(section, context), paper };
-    const blank = frame(paper, titleBlock(section, context, sheet, ''));
+    const id = context.sheet ?? 'C-2';
+    const title = titleOf(section, context);
+    const blank = frame(paper, titleBlock(section, context, id, ''));
     if (shape === null) {
         const { area } = blank;
         const words = text([(area.left + area.right) / 2, (area.top + area.foot) / 2], 'The section cannot be drawn yet: its text leaves out, or gets wrong, a size it needs.', { size: 12, anchor: 'middle', tone: 'soft' });
-        return { ...base, description: words.text, items: [words, blank.group] };
+        return sheet({ id, title, description: words.text }, paper, [words, blank.group]);
     }
     const scale = largestThatFits(sectionScales(show), k => placeSection(section, shape, context, blank.area, k) !== null);
     const placed = placeSection(section, shape, context, blank.area, pointsPerTick(scale))!;
-    const whole = frame(paper, titleBlock(section, context, sheet, scale.label));
-    return {
-        ...base, description: descriptionOf(shape, context, scale),
-        items: [...drawing(section, shape, context, placed), ...foot(context, scale, placed, whole.area), strip(sectionStrip(section, shape, context, scale), whole.strip), whole.group],
-    };
+    const whole = frame(paper, titleBlock(section, context, id, scale.label));
+    return sheet({ id, title, description: descriptionOf(shape, context, scale) }, paper, [
+        ...drawing(section, shape, context, placed), ...foot(context, scale, placed, whole.area),
+        strip(sectionStrip(section, shape, context, scale), whole.strip), whole.group,
+    ]);
 }
 
 function drawing(section: Section, shape: SectionShape, context: SectionContext, { view, strings, notes, stringsFrom, foot: breakFoot }: PlacedSection): readonly Item[] {

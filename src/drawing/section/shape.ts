@@ -34,6 +34,15 @@ export function shapeOf(section: Section): SectionShape | null {
     return sizesOf(shape).every(ticks => ticks > 0 && Number.isFinite(ticks)) ? shape : null;
 }
 
+/** How far the parts reach from the middle of the beam, and above and below the ceiling. Where sizes contradict each other that is more than the beam. */
+export function reachOf({ innerWidth, outerWidth, depth, side, blocking, bottom, cleat, spacer, trim }: SectionShape): { readonly aside: Ticks; readonly down: Ticks; readonly up: Ticks } {
+    return {
+        aside: Math.max(outerWidth / 2 + (trim?.thickness ?? 0), blocking.width / 2, bottom.width / 2, (spacer?.width ?? 0) / 2, (cleat?.thickness ?? 0) - innerWidth / 2),
+        down: Math.max(depth, bottom.top + bottom.thickness, blocking.thickness + (spacer?.height ?? 0), trim?.height ?? 0),
+        up: Math.max(0, -side.top, -bottom.top, -(cleat?.top ?? 0)),
+    };
+}
+
 function sizesOf({ innerWidth, outerWidth, depth, side, blocking, bottom, cleat, spacer, trim }: SectionShape): readonly Ticks[] {
     return [
         innerWidth, outerWidth, depth, side.thickness, side.height, blocking.width, blocking.thickness, bottom.width, bottom.thickness,

@@ -26,11 +26,13 @@ export function wrapText(words: string, width: number, size: number, weight: Wei
     return lines;
 }
 
+const LETTERS = new Intl.Segmenter('en', { granularity: 'grapheme' });
+
 /** Cuts between whole characters as a reader sees them, never between a letter and its accent. */
 function cutText(line: string, width: number, size: number, weight: Weight): string {
     if (textWidth(line, size, weight) <= width) return line;
     let kept = '';
-    for (const { segment } of new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(line)) {
+    for (const { segment } of LETTERS.segment(line)) {
         if (textWidth(`${kept}${segment}…`, size, weight) > width) break;
         kept += segment;
     }

@@ -8,8 +8,8 @@ export const DESCENT = 0.2;
 const FRACTION = /(\d+)\u2044(\d+)/gu;
 
 /**
- * Width of a line of text in points, from the font's own table. Kerning is left out: it only ever brings letters closer by
- * a few percent, so nothing that fits by this measure sticks out. Characters that the font has not got are
+ * Width of a line of text in points, from the font's own table. Kerning is left out: it brings letters closer by up to a
+ * few percent, and moves none apart by as much as one. Characters that the font has not got are
  * reckoned as wide as they come in other fonts (`isInFont` tells).
  */
 export function textWidth(words: string, size: number, weight: Weight = 400): number {

@@ -1,0 +1,56 @@
+import { describe, expect, test } from 'vitest';
+import { drawSheets, type Sheet } from '../../src/drawing/index.ts';
+import { MARGIN } from '../../src/drawing/sheet/frame.ts';
+import { outside, touching } from './support/checks.ts';
+import { groups, texts } from './support/walk.ts';
+import { laid, ROOMS } from './support/rooms.ts';
+
+describe.each(Object.entries(ROOMS))('%s', (_name, wishes) => {
+    const { ceiling, pieces } = laid(wishes);
+    const sheets = drawSheets(ceiling, pieces);
+
+    test('every piece is drawn once on the plan, with the words it comes from', () => {
+        const drawn = groups(sheets[0]!.items).filter(group => group.piece !== undefined);
+        expect(drawn.map(group => group.piece).sort()).toEqual(pieces.pieces.map(piece => piece.id).sort());
+        for (const group of drawn) {
+            expect(group.title).toBeTruthy();
+            expect(group.source).toMatch(/^parlor\.coffer:\d+:\d+$/);
+        }
+    });
+
+    test.each(sheets.map(sheet => [sheet.id, sheet] as const))('%s: no two texts touch', (_id, sheet) => {
+        expect(touching(sheet)).toEqual([]);
+    });
+
+    test.each(sheets.map(sheet => [sheet.id, sheet] as const))('%s: everything stands within the border', (_id, sheet) => {
+        expect(outside(sheet)).toEqual([]);
+    });
+
+    test('ids are unique on each sheet', () => {
+        for (const sheet of sheets) {
+            const ids = groups(sheet.items).map(group => group.id);
+            expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
+        }
+    });
+
+    test('sheets are numbered on and say how many they are', () => {
+        expect(sheets.map(sheet => sheet.id)).toEqual(sheets.map((_, i) => `C-${i + 1}`));
+        for (const sheet of sheets) expect(texts(sheet.items).map(run => run.text)).toContain(`of ${sheets.length}`);
+    });
+});
+
+test('sections of a room are drawn once each', () => {
+    const { ceiling, pieces } = laid(ROOMS['three by two']!);
+    expect(drawSheets(ceiling, pieces)).toHaveLength(2);
+    const one = laid(ROOMS['one coffer, nothing round it']!);
+    expect(drawSheets(one.ceiling, one.pieces)).toHaveLength(1);
+});
+
+test('the checks themselves see a text on another, and one across the border', () => {
+    const { ceiling, pieces } = laid(ROOMS['three by two']!);
+    const sheet = drawSheets(ceiling, pieces)[0]!;
+    const first = texts(sheet.items)[0]!;
+    const twice: Sheet = { ...sheet, items: [...sheet.items, { ...first, at: [first.at[0] + 2, first.at[1]] }] };
+    expect(touching(twice)).toEqual([`${first.text} | ${first.text}`]);
+    expect(outside({ ...sheet, items: [{ ...first, at: [MARGIN - 1, 100] }] })).toHaveLength(1);
+});
