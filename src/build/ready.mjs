@@ -2,7 +2,7 @@
 // Runs before anything is installed, so it uses Node alone.
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -20,6 +20,7 @@ export function ready() {
     }
     if (!parserIsFresh()) {
         console.log('Generating the parser …');
+        rmSync(join(generated, '.made-from'), { force: true });      // the generator asks what to do with a file it does not know, and writes nothing
         run(process.execPath, [join(root, 'node_modules/langium-cli/bin/langium.js'), 'generate', '--file', 'langium-config.json'], { quiet: true });
         mkdirSync(generated, { recursive: true });
         writeFileSync(join(generated, '.made-from'), parserSources());
