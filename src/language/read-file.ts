@@ -4,6 +4,7 @@ import type { FileContent } from '../job/file.ts';
 import type { JobSettings, Profile, Room, Stock } from '../job/model.ts';
 import * as ast from './generated/ast.ts';
 import { allowancesOf } from './elaborate/allowances.ts';
+import { checkCurrencies } from './elaborate/currencies.ts';
 import { House } from './elaborate/house.ts';
 import { readJob } from './elaborate/job.ts';
 import { declarationsNotComputed } from './elaborate/not-computed-yet.ts';
@@ -28,6 +29,7 @@ function read(document: LangiumDocument): FileContent {
     const uri = document.uri.toString();
     const house = new House(document);
     const raised: Raised[] = [];
+    const raise = (one: Raised) => { raised.push(one); };
     const file = ast.isFile(root) ? root : undefined;
     const job = jobFor(document, house);
     const stocks: Stock[] = [], profiles: Profile[] = [], rooms: Room[] = [];
@@ -35,7 +37,11 @@ function read(document: LangiumDocument): FileContent {
         if (ast.isLet(item)) house.fileValue(item);
         else if (ast.isJob(item)) house.job(item);
         else if (ast.isStock(item)) pushIf(stocks, house.stock(item));
-        else if (ast.isRoom(item)) rooms.push(readRoom(item, job, house, one => raised.push(one)));
+        else if (ast.isRoom(item)) {
+            const room = readRoom(item, job, house, raise);
+            checkCurrencies(room, raise);
+            rooms.push(room);
+        }
         else if (ast.isProfile(item)) {
             const baseline = house.baseline(item);
             if (!baseline) continue;
@@ -43,8 +49,8 @@ function read(document: LangiumDocument): FileContent {
             if (baseline.complete) profiles.push(baseline.profile);
         }
     }
-    if (file) declarationsNotComputed(file, one => raised.push(one));
-    const allowances = allowancesOf(document, one => raised.push(one));
+    if (file) declarationsNotComputed(file, raise);
+    const allowances = allowancesOf(document, raise);
     const own = [...storeOf(document).raised, ...raised].filter(one => one.at.uri === uri);
     return { uri, job, stocks, profiles, rooms, findings: together(languageFindings(document), findingsOf(own)), allowances };
 }

@@ -1,4 +1,4 @@
-import type { Blocking, Bottom, Cleats, Profile, Sides, Spacers, Trim } from '../../job/model.ts';
+import type { Blocking, Bottom, Cleats, Direction, Profile, Sides, Spacers, Trim } from '../../job/model.ts';
 import * as ast from '../generated/ast.ts';
 import type { Reading } from './reading.ts';
 
@@ -24,22 +24,22 @@ export function readBoard(part: Reading, home: ast.Item) {
     return part.lost('rip', rip) ? undefined : { ...part.place(home), stock: part.stock('stock'), rip, ripWith };
 }
 
+// Everything in a block is read before it is decided whether the part is known, so that whatever is wrong in it is said.
+
 function readBlocking(part: Reading, home: ast.Profile): Blocking | undefined {
-    const board = readBoard(part, home), fit = part.word<Blocking['fit']['value']>('fit');
-    return board && fit && { ...board, fit, screws: part.fasteners('screws') };
+    const board = readBoard(part, home), fit = part.word<Blocking['fit']['value']>('fit'), screws = part.fasteners('screws');
+    return board && fit && { ...board, fit, screws };
 }
 
 function readSpacers(part: Reading, home: ast.Profile): Spacers | undefined {
-    const board = readBoard(part, home), every = part.length('every'), fromEnd = part.length('from-end');
-    return board && every && fromEnd && { ...board, height: part.measure('height'), every, fromEnd };
+    const board = readBoard(part, home), height = part.measure('height'), every = part.length('every'), fromEnd = part.length('from-end');
+    return board && every && fromEnd && { ...board, height, every, fromEnd };
 }
 
 function readSides(part: Reading, home: ast.Profile): Sides | undefined {
-    const board = readBoard(part, home);
-    const heldDown = part.measure('held-down'), corners = part.word<Sides['corners']['value']>('corners');
-    const rabbet = rabbetOf(part);
-    if (!board || !heldDown || !corners || part.lost('rabbet', rabbet)) return undefined;
-    return { ...board, heldDown, rabbet, corners, past: part.word('corners', 'past'), nails: part.fasteners('nails') };
+    const board = readBoard(part, home), heldDown = part.measure('held-down'), rabbet = rabbetOf(part);
+    const corners = part.word<Sides['corners']['value']>('corners'), past = part.word<Direction>('corners', 'past'), nails = part.fasteners('nails');
+    return board && heldDown && corners && !part.lost('rabbet', rabbet) ? { ...board, heldDown, rabbet, corners, past, nails } : undefined;
 }
 
 function rabbetOf(part: Reading): Sides['rabbet'] {
@@ -51,17 +51,16 @@ function rabbetOf(part: Reading): Sides['rabbet'] {
 }
 
 function readCleats(part: Reading, home: ast.Profile): Cleats | undefined {
-    const rip = part.pair('rip'), shortEachEnd = part.length('short-each-end'), gauge = part.measure('gauge');
+    const rip = part.pair('rip'), gauge = part.measure('gauge'), shortEachEnd = part.length('short-each-end'), nails = part.fasteners('nails');
     if (!shortEachEnd || part.lost('rip', rip) || part.lost('gauge', gauge)) return undefined;
     const side = (value: 'first' | 'second'): Cleats['thickness'] => rip && { ...rip, value: rip.value[value], at: rip.value[`${value}At`] };
-    return { ...part.place(home), stock: part.stock('rip', 'from'), thickness: side('first'), height: side('second'), gauge, nails: part.fasteners('nails'), shortEachEnd };
+    return { ...part.place(home), stock: part.stock('rip', 'from'), thickness: side('first'), height: side('second'), gauge, nails, shortEachEnd };
 }
 
 function readBottom(part: Reading, home: ast.Profile): Bottom | undefined {
-    const board = readBoard(part, home);
-    const place = part.word<Bottom['place']['value']>('place'), gap = part.range('gap'), press = part.length('press');
-    if (!board || !place || !gap || part.lost('press', press)) return undefined;
-    return { ...board, place, gap, ease: part.length('ease'), biscuits: biscuitsOf(part), press, nails: part.fasteners('nails') };
+    const board = readBoard(part, home), place = part.word<Bottom['place']['value']>('place'), gap = part.range('gap'), press = part.length('press');
+    const ease = part.length('ease'), biscuits = biscuitsOf(part), nails = part.fasteners('nails');
+    return board && place && gap && !part.lost('press', press) ? { ...board, place, gap, ease, biscuits, press, nails } : undefined;
 }
 
 function biscuitsOf(part: Reading): Bottom['biscuits'] {
@@ -74,7 +73,6 @@ function biscuitsOf(part: Reading): Bottom['biscuits'] {
 }
 
 function readTrim(part: Reading, home: ast.Profile): Trim | undefined {
-    const board = readBoard(part, home), corners = part.word<Trim['corners']['value']>('corners');
-    return board && corners && { ...board, corners, nails: part.fasteners('nails') };
+    const board = readBoard(part, home), corners = part.word<Trim['corners']['value']>('corners'), nails = part.fasteners('nails');
+    return board && corners && { ...board, corners, nails };
 }
-

@@ -49,10 +49,7 @@ function printQuantity(exact: Rational, type: Quantity): string {
     return inWords(type);
 }
 
-/** The same length in both systems, for a hover: `5 1/2" (139.7 mm)`. */
-export function inBothSystems(ticks: Ticks): string {
-    return `${inInches(ticks)} (${inMillimeters(ticks)})`;
-}
+/** Inches that are no fraction of the tape are written as decimals: `0.5512"`. */
 export function inInches(ticks: Ticks): string {
     const text = printLength(ticks);
     return text.startsWith('~') ? `${shortest(ticks / TICKS_PER_INCH, 4)}"` : text;

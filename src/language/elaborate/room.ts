@@ -120,15 +120,17 @@ function lineOf(thing: ast.Fixture, room: Reading, house: House): LineSpec {
     const stops: Source[] = ['from', 'until', 'meets'].flatMap(name => line.block.entries.get(name)?.lines.map(one => sourceOfProperty(one, 'path')) ?? []);
     return {
         name: thing.name, at: sourceOfProperty(thing, 'name'), beams: line.profile('beams') ?? direct, heldDown: line.measure('held-down'),
-        splices: line.each('splice', found => line.ticks(found)).map(splice => ({ ...splice, from: fromSide(line, splice) })), notComputed: stops,
+        splices: splicesOf(line), notComputed: stops,
     };
 }
 
-/** `splice 110" from north`: the side stands on the line that says the splice. */
-function fromSide(line: Reading, splice: Given<number>): Side | undefined {
-    const said = line.block.entries.get('splice')?.lines.find(one => one.values.some(value => sourceOf(value).range.start.line === splice.at.range.start.line));
-    const found = said && line.modOn(said, 'splice', 'from');
-    return found?.known.value.is === 'word' ? SIDES.find(side => side === (found.known.value as { word: string }).word) : undefined;
+/** `splice 110" from north`: each line of splices says from where. */
+function splicesOf(line: Reading): LineSpec['splices'] {
+    return line.each('splice', (found, said) => {
+        const ticks = line.ticks(found);
+        const from = line.modOn(said, 'splice', 'from')?.known.value;
+        return ticks === undefined ? undefined : { ticks, from: from?.is === 'word' ? SIDES.find(side => side === from.word) : undefined };
+    }).map(({ value: { ticks, from }, ...words }) => ({ ...words, value: ticks, ...from && { from } }));
 }
 
 function boardOf(thing: ast.Fixture, room: Reading, house: House): MeasuredBoard {

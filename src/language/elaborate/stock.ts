@@ -45,7 +45,7 @@ export function keyOfDeclaration(declaration: ast.Stock | ast.Profile | ast.Room
 
 function checkSize(declaration: ast.Stock, stock: Stock, reading: Reading, raise: Raise): void {
     const missing = (['width', 'thickness'] as const).filter(name => !stock[name] && !reading.lost(name, undefined));
-    if (missing.length === 0 || isBroken(declaration) || reading.lost('size', stock.size)) return;
+    if (missing.length === 0 || isBroken(declaration) || reading.lost('size', stock.size) || reading.block.unknown.length > 0) return;
     const say = `say ${listed(missing.map(quoted), 'and')}, as the yard's boards measure`;
     if (!stock.size) {
         raise({ rule: 'no-dressed-size', at: stock.at, message: `How big is ${quoted(stock.name)}? Say its nominal ${quoted('size')}, such as 1x6; or ${say}.` });
