@@ -1,4 +1,5 @@
-import { URI, type FileSystemNode } from 'langium';
+import type { URI} from 'langium';
+import { type FileSystemNode } from 'langium';
 import { NodeFileSystemProvider } from 'langium/node';
 import { readText } from './read-text.ts';
 

@@ -26,7 +26,7 @@ export function cleanLine(text: string): string {
 export function wrap(text: string, width: number): string[] {
     const lines: string[] = [];
     let line = '';
-    for (const word of cleanLine(text).trim().split(/(?<!\d'?) | (?!\d)/)) {
+    for (const word of cleanLine(text).trim().split(/(?<!\d'?|\bx) | (?!\d|mm\b|x\b)/)) {
         if (line !== '' && line.length + 1 + word.length > width) { lines.push(line); line = word; }
         else line = line === '' ? word : `${line} ${word}`;
     }

@@ -76,6 +76,13 @@ describe('check', () => {
         expect(await painted(['--color', 'never'], { FORCE_COLOR: '1' }, true)).toBe(false);
     });
 
+    test('on a terminal it shows how far it is, and wipes that out again', async () => {
+        const { err } = await cofferwright(folderWith(house), ['check'], { isTerminal: true });
+        expect(err).toMatch(/^Reading 4 files \.\.\.\r\u001b\[2KChecking 1 of 4 files \.\.\.\r\u001b\[2K/);
+        expect(err.endsWith('\r\u001b[2KNothing found in 4 files\n')).toBe(true);
+        expect((await cofferwright(folderWith(house), ['check'])).err).toBe('Nothing found in 4 files\n');
+    });
+
     test('the order of the files that were asked for changes nothing', async () => {
         const cwd = folderWith({ ...tooWide, ...broken, 'a/b.coffer': 'stock\n' });
         const one = await cofferwright(cwd, ['check', 'a', 'box.coffer', 'den.coffer', 'yard.coffer']);

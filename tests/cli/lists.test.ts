@@ -58,6 +58,12 @@ describe('cut-list', () => {
         expect(code).toBe(1);
     });
 
+    test('two rooms of one name in a house are said, since their pieces could not be told apart: 1', async () => {
+        const ran = await cofferwright(folderWith({ ...house, 'den-2.coffer': den }), ['cut-list', '--format', 'csv']);
+        expect(ran.err).toContain('Two rooms of one house are called den');
+        expect(ran.code).toBe(1);
+    });
+
     test('rooms by name; an unknown one is said', async () => {
         const cwd = folderWith({ ...house, 'hall.coffer': den.replace('room den', 'room hall') });
         const { out } = await cofferwright(cwd, ['cut-list', '--format', 'json', '--room', 'hall', '.']);

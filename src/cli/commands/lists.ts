@@ -55,7 +55,14 @@ async function housesAsked(options: ListOptions, world: World): Promise<{ houses
     if (houses.length === 0) world.terminal.say('There is no room in these files.');
     const broken = houses.flatMap(h => h.rooms).filter(r => !r.takeOff || r.errors > 0);
     if (broken.length > 0) world.terminal.say(`${broken.map(r => `room ${r.room.name}`).join(', ')}: run \`cofferwright check\` for what has to be mended first.`);
-    return { houses, files: workspace.files, code };
+    const twice = houses.flatMap(namedTwice);
+    twice.forEach(name => world.terminal.say(`Two rooms of one house are called ${name}: their pieces have the same names. Call one otherwise, or list one file at a time.`));
+    return { houses, files: workspace.files, code: twice.length > 0 ? worst(code, EXIT.findings) : code };
+}
+
+function namedTwice({ rooms }: House): string[] {
+    const names = rooms.map(r => r.room.name);
+    return [...new Set(names.filter((name, i) => names.indexOf(name) !== i))];
 }
 
 /** The houses with the named rooms alone. Throws a UsageError for a room that is in none of them. */
