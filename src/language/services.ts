@@ -11,6 +11,7 @@ import { languageFindings } from './findings/collect.ts';
 import { frontModule } from './front-module.ts';
 import { CofferGeneratedModule, CofferGeneratedSharedModule } from './generated/module.ts';
 import type { Surroundings } from './scope/reach.ts';
+import { CofferLinker } from './scope/linker.ts';
 import { CofferScopeComputation } from './scope/scope-computation.ts';
 import { CofferScopeProvider } from './scope/scope-provider.ts';
 import { Vocabulary } from './scope/vocabulary.ts';
@@ -21,6 +22,7 @@ import { CofferDocumentValidator } from './workspace/document-validator.ts';
 import { ImportGraph } from './workspace/import-graph.ts';
 import { CofferIndexManager } from './workspace/index-manager.ts';
 import { Jobs } from './workspace/jobs.ts';
+import { CofferServiceRegistry } from './workspace/service-registry.ts';
 import { Stamps } from './workspace/stamps.ts';
 import { CofferWorkspaceManager } from './workspace/workspace-manager.ts';
 
@@ -47,6 +49,7 @@ export type CofferSharedServices = LangiumSharedServices & SharedAdditions;
 export type CofferServices = LangiumServices & Additions & { readonly shared: CofferSharedServices };
 
 const sharedModule: Module<CofferSharedServices, PartialLangiumSharedServices & SharedAdditions> = {
+    ServiceRegistry: services => new CofferServiceRegistry(services),
     workspace: {
         Imports: services => new ImportGraph(services),
         Jobs: () => new Jobs(),
@@ -71,6 +74,7 @@ const languageModule: Module<CofferServices, PartialLangiumServices & Additions>
         GrammarConfig: services => ({ ...createGrammarConfig(services), multilineCommentRules: ['ML_COMMENT'] }),
     },
     references: {
+        Linker: services => new CofferLinker(services),
         ScopeProvider: services => new CofferScopeProvider(services),
         ScopeComputation: services => new CofferScopeComputation(services),
     },

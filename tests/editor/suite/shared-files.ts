@@ -9,12 +9,14 @@ test('a change of a shared board re-checks the room that reaches it through anot
     await until('a clean room', () => errors().length === 0, errors);
 
     const yard = await vscode.window.showTextDocument(await vscode.workspace.openTextDocument(fileUri('yard.coffer')), vscode.ViewColumn.Beside);
-    // line B's sides come from this board; an eighth off its width, and the beams are no longer equally deep
-    await replace(yard, 'stock clear-1x8 {\n  size     1x8', 'stock clear-1x8 {\n  size     1x8\n  width    7 1/8"');
+    // line B's sides come from this board; half an inch off its width, and the beams are no longer equally deep
+    await replace(yard, 'stock clear-1x8 {\n  size     1x8', 'stock clear-1x8 {\n  size     1x8\n  width    6 3/4"');
     const found = await finding(room, 'depths-differ');
     assert.equal(found.severity, vscode.DiagnosticSeverity.Error);
+    await vscode.commands.executeCommand('workbench.actions.view.problems');
     await picture('shared-file');
+    await vscode.commands.executeCommand('workbench.action.closePanel');
 
-    await replace(yard, '\n  width    7 1/8"', '');
+    await replace(yard, '\n  width    6 3/4"', '');
     await until('a clean room again', () => errors().length === 0, errors);
 });

@@ -8,7 +8,7 @@ const outline = async (uri: vscode.Uri): Promise<string[]> =>
 test('a half-typed line costs itself and nothing else', async () => {
     const editor = await open('details/beam.coffer');
     const { uri } = editor.document;
-    await replace(editor, 'height  5"', 'height  5 1/');
+    await replace(editor, 'height  4"', 'height  4 1/');
     await until('a finding on the broken line', () => findings(uri).length > 0);
     const line = editor.document.getText().split('\n').findIndex(text => text.includes('height'));
     assert.deepEqual(findings(uri).filter(found => found.range.start.line !== line).map(found => `${found.range.start.line + 1}: ${found.message}`), []);
@@ -27,9 +27,9 @@ test('the server survives what nobody should type', async () => {
     await editor.edit(edit => edit.replace(whole(), original));
     await until('the room in the outline', async () => (await outline(uri)).some(name => name.includes('den')));
     await replace(editor, 'wall south  14\' 2"', 'wall south  13\' 2"');
-    await finding(uri, 'not-rectangular');
+    await finding(uri, 'room-not-rectangular');
     await replace(editor, 'wall south  13\' 2"', 'wall south  14\' 2"');
-    await noFinding(uri, 'not-rectangular');
+    await noFinding(uri, 'room-not-rectangular');
 });
 
 test('an import that is not there is an error at its path, and gone when the file comes', async () => {

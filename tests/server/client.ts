@@ -1,0 +1,160 @@
+import { spawn, type ChildProcessWithoutNullStreams } from 'node:child_process';
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { build } from 'esbuild';
+import { createMessageConnection, StreamMessageReader, StreamMessageWriter, type MessageConnection } from 'vscode-jsonrpc/node';
+import type { Diagnostic, InitializeResult, PublishDiagnosticsParams } from 'vscode-languageserver';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+
+/** Bundles the server as it is shipped and returns the path of the program. */
+export async function bundledServer(): Promise<string> {
+    const { forNode } = await import(pathToFileURL(join(root, 'src/build/bundle.mjs')).href) as { forNode: object };
+    const outfile = join(root, '.cache/server-test/main.cjs');
+    await build({ ...forNode, format: 'cjs', mainFields: ['module', 'main'], entryPoints: ['src/server/main.ts'], outfile });
+    return outfile;
+}
+
+/** An editor without a face: it starts the real server as its own process and talks to it over a pipe, as VS Code does. */
+export class Client {
+    /** A copy of the editor tests' workspace, on disk, of this client alone. */
+    readonly folder = mkdtempSync(join(tmpdir(), 'cofferwright-server-'));
+    readonly log: string[] = [];
+    capabilities: InitializeResult['capabilities'] = {};
+
+    private readonly process: ChildProcessWithoutNullStreams;
+    private readonly connection: MessageConnection;
+    private readonly published = new Map<string, Diagnostic[]>();
+    private readonly waiting = new Set<() => void>();
+    private readonly versions = new Map<string, { version: number; text: string }>();
+
+    constructor(program: string) {
+        cpSync(join(root, 'tests/editor/workspace'), this.folder, { recursive: true });
+        this.process = spawn(process.execPath, [program, '--stdio']);
+        this.process.stderr.on('data', (data: Buffer) => this.log.push(data.toString()));
+        this.connection = createMessageConnection(new StreamMessageReader(this.process.stdout), new StreamMessageWriter(this.process.stdin));
+        this.connection.onNotification('textDocument/publishDiagnostics', ({ uri, diagnostics }: PublishDiagnosticsParams) => {
+            this.published.set(uri, diagnostics);
+            for (const look of this.waiting) look();
+        });
+        this.connection.onNotification('window/logMessage', ({ message }: { message: string }) => this.log.push(message));
+        this.connection.onRequest('client/registerCapability', () => null);
+        this.connection.onRequest('workspace/configuration', ({ items }: { items: unknown[] }) => items.map(() => null));
+        this.connection.listen();
+    }
+
+    async initialize(): Promise<this> {
+        const uri = pathToFileURL(this.folder).href;
+        const result = await this.connection.sendRequest<InitializeResult>('initialize', {
+            processId: process.pid, rootUri: uri, workspaceFolders: [{ uri, name: 'workspace' }],
+            capabilities: {
+                textDocument: { publishDiagnostics: { relatedInformation: true }, codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: ['quickfix'] } } } },
+                workspace: { workspaceFolders: true, configuration: true, didChangeWatchedFiles: { dynamicRegistration: true } },
+            },
+        });
+        this.capabilities = result.capabilities;
+        await this.connection.sendNotification('initialized', {});
+        return this;
+    }
+
+    uri(name: string): string {
+        return pathToFileURL(join(this.folder, name)).href;
+    }
+
+    onDisk(name: string): string {
+        return readFileSync(join(this.folder, name), 'utf8');
+    }
+
+    /** Opens a file of the workspace, or any address with a text of its own. Returns the address. */
+    async open(name: string, text?: string): Promise<string> {
+        const uri = name.includes(':') ? name : this.uri(name);
+        const given = { version: 1, text: text ?? this.onDisk(name) };
+        this.versions.set(uri, given);
+        await this.connection.sendNotification('textDocument/didOpen', { textDocument: { uri, languageId: 'coffer', ...given } });
+        return uri;
+    }
+
+    text(uri: string): string {
+        return this.versions.get(uri)!.text;
+    }
+
+    /** Gives an open document a new text as a whole. */
+    async change(uri: string, text: string): Promise<void> {
+        const document = this.versions.get(uri)!;
+        document.version++;
+        document.text = text;
+        await this.connection.sendNotification('textDocument/didChange', { textDocument: { uri, version: document.version }, contentChanges: [{ text }] });
+    }
+
+    /** Replaces words that occur once in an open document. */
+    async replace(uri: string, old: string, words: string): Promise<void> {
+        const parts = this.text(uri).split(old);
+        if (parts.length !== 2) throw new Error(`"${old}" must occur once in ${uri}`);
+        await this.change(uri, parts.join(words));
+    }
+
+    async close(uri: string): Promise<void> {
+        this.versions.delete(uri);
+        await this.connection.sendNotification('textDocument/didClose', { textDocument: { uri } });
+    }
+
+    /** Writes or removes a file behind the editor's back and tells the server, as an editor that watches files does. */
+    async onDiskChange(name: string, text: string | undefined): Promise<void> {
+        if (text === undefined) rmSync(join(this.folder, name));
+        else writeFileSync(join(this.folder, name), text);
+        const type = text === undefined ? 3 : 2;
+        await this.connection.sendNotification('workspace/didChangeWatchedFiles', { changes: [{ uri: this.uri(name), type }] });
+    }
+
+    request<Result>(method: string, params: object): Promise<Result> {
+        return this.connection.sendRequest<Result>(method, params);
+    }
+
+    /** The findings last published for a file. */
+    findings(uri: string): readonly Diagnostic[] | undefined {
+        return this.published.get(uri);
+    }
+
+    /** Waits until what is published for a file is as wanted; the test's own time limit ends a wait in vain. */
+    async until(uri: string, wanted: (findings: readonly Diagnostic[]) => boolean): Promise<readonly Diagnostic[]> {
+        return new Promise(resolve => {
+            const look = (): void => {
+                const findings = this.published.get(uri);
+                if (findings === undefined || !wanted(findings)) return;
+                this.waiting.delete(look);
+                resolve(findings);
+            };
+            this.waiting.add(look);
+            look();
+        });
+    }
+
+    /** Ends the server as the protocol asks; returns its exit code. */
+    async shutdown(): Promise<number | null> {
+        const ended = new Promise<number | null>(resolve => this.process.once('exit', resolve));
+        await this.connection.sendRequest('shutdown');
+        await this.connection.sendNotification('exit');
+        return ended;
+    }
+
+    /** Goes away without a word, as an editor that crashes; returns the server's exit code. */
+    async vanish(): Promise<number | null> {
+        const ended = new Promise<number | null>(resolve => this.process.once('exit', resolve));
+        this.process.stdin.destroy();
+        this.process.stdout.destroy();
+        return ended;
+    }
+
+    /** Cleans up, whatever state the session is in. */
+    dispose(): void {
+        this.connection.dispose();
+        this.process.kill();
+        rmSync(this.folder, { recursive: true, force: true });
+    }
+}
+
+export const isError = (finding: Diagnostic): boolean => finding.severity === 1;
+export const hasRule = (rule: string) => (findings: readonly Diagnostic[]): boolean => findings.some(finding => finding.code === rule);
+export const hasNoErrors = (findings: readonly Diagnostic[]): boolean => !findings.some(isError);
