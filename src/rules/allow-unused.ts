@@ -9,7 +9,9 @@ export const allowUnused = defineRule({
     title: 'A comment allows something that is not there',
     explanation: `
 \`// allow RULE: reason\` silences one rule on its own line, or on the next where the comment stands alone. The finding stays
-in reports, as allowed, with the reason.
+in reports, as allowed, with the reason:
+
+    held-down  1/2"   // allow side-misses-blocking: 1 1/2" of furring under the blocking here
 
 Where nothing of that rule is found there, the mistake has been mended, the line has moved, or the name is misspelled: take
 the comment away, or it will hide the next mistake.`,

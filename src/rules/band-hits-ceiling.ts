@@ -1,19 +1,11 @@
 import { defineRule } from './rule.ts';
-import { bandTop } from './support/band.ts';
-import { changed, HALL } from './support/examples.ts';
+import { changed, HALL_WITH_BAND } from './support/examples.ts';
 import { replacing, spelledLike } from './support/fixes.ts';
-import { widthSaidBy, wordsOf } from './support/places.ts';
+import { troublesOf } from './support/troubles.ts';
 import { sizesOf } from './support/words.ts';
 
-const wrong = changed(changed(changed(HALL, 'wall north  12\' 10"\n  wall east   9\' 5"', 'wall north  12\' 11 1/2"\n  wall east   9\' 6 1/2"'),
-    'stock strip-1x2', 'stock poplar-1x8 { size 1x8 }\nstock strip-1x2'), '    through        north-south\n', `    through        north-south
-    perimeter {
-      kind         band
-      stock        poplar-1x8
-      rip          6 1/4"
-      below-beams  1/4"
-    }
-`);
+const wrong = changed(HALL_WITH_BAND, 'stock        poplar-1x6', `stock        poplar-1x8
+      rip          6 1/4"`);
 
 export const bandHitsCeiling = defineRule({
     name: 'band-hits-ceiling',
@@ -30,21 +22,17 @@ spares scribing it to the ceiling; the trim covers 3/8" and more.`,
     basis: 'Geometry of the section.',
     check: {
         room({ layout, job }, report) {
-            const band = layout.ceiling?.band;
             const perimeter = layout.room.grid?.perimeter;
-            const said = widthSaidBy(perimeter);
-            if (!band || !perimeter || !said) return;
-            const over = -bandTop(band);
-            if (over <= 0) return;
             const size = sizesOf(job);
-            const room = band.lowerEdge.ticks;
-            report({
-                ...wordsOf(said),
-                message: `The band is ${size(over)} too high: it is ${size(band.height.ticks)}, and its lower edge hangs ${size(room)} below the ceiling. `
-                    + (room > 0 ? `Rip it to ${size(room)} or less.` : 'Hang it lower.'),
-                related: perimeter.belowBeams.said ? [{ at: perimeter.belowBeams.at, message: 'this is how low it hangs' }] : [],
-                fixes: perimeter.rip && room > 0 ? replacing(perimeter.rip, spelledLike(perimeter.rip.value, room, job), `Rip the band to ${size(room)}`) : [],
-            });
+            for (const { height, room, at } of troublesOf(layout, 'band-too-high')) {
+                report({
+                    at,
+                    message: `The band is ${size(height - room)} too high: it is ${size(height)}, and its lower edge hangs ${size(room)} below the ceiling. `
+                        + (room > 0 ? `Rip it to ${size(room)} or less.` : 'Hang it lower.'),
+                    related: perimeter?.belowBeams.said ? [{ at: perimeter.belowBeams.at, message: 'this is how low it hangs' }] : [],
+                    fixes: perimeter?.rip && room > 0 ? replacing(perimeter.rip, spelledLike(perimeter.rip.value, room, job), `Rip the band to ${size(room)}`) : [],
+                });
+            }
         },
     },
 });

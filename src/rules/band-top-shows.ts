@@ -1,21 +1,14 @@
 import { inches } from '../quantity/rational.ts';
 import { defineRule } from './rule.ts';
-import { bandTop, trimHeightOf } from './support/band.ts';
-import { changed, HALL } from './support/examples.ts';
+import { changed, HALL_WITH_BAND } from './support/examples.ts';
 import { widthSaidBy, wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
 
 /** What the trim laps over the band at least, as over a side. */
 const LAP = inches('3/8');
 
-const withBand = changed(HALL, 'wall north  12\' 10"\n  wall east   9\' 5"', 'wall north  12\' 11 1/2"\n  wall east   9\' 6 1/2"');
-const wrong = changed(changed(withBand, 'stock strip-1x2', 'stock poplar-1x5 { size 1x5 }\nstock strip-1x2'), '    through        north-south\n', `    through        north-south
-    perimeter {
-      kind         band
-      stock        poplar-1x5
-      below-beams  1/2"
-    }
-`);
+const wrong = changed(changed(HALL_WITH_BAND, 'below-beams  1/4"', 'below-beams  1/2"'), '      stock        poplar-1x6', `      stock        poplar-1x6
+      rip          4 1/2"`);
 
 export const bandTopShows = defineRule({
     name: 'band-top-shows',
@@ -30,16 +23,18 @@ edge.
 A band of 5 1/2" whose lower edge is 7 3/4" down has its top 2 1/4" below the ceiling; trim of 1 1/2" leaves 3/4" of bare wall
 showing above it. A lap of less than 3/8" is a **warning**. Take a wider board for the band, or higher trim.`,
     wrong,
-    right: changed(wrong, 'stock        poplar-1x5', 'stock        poplar-1x6'),
+    right: changed(wrong, '4 1/2"', '5 1/2"'),
     basis: 'Geometry of the section; lap of 3/8": common practice, no source.',
     check: {
         room({ layout, job }, report) {
             const band = layout.ceiling?.band;
-            const trim = trimHeightOf(layout);
+            const beams = layout.room.grid?.beams?.value;
+            // one trim goes round the coffers, that of the grid's beams
+            const trim = beams && layout.sections.get(beams.key)?.trimHeight?.ticks;
             const perimeter = layout.room.grid?.perimeter;
             const said = widthSaidBy(perimeter);
             if (!band || !perimeter || !said || trim === undefined) return;
-            const top = bandTop(band);
+            const top = band.lowerEdge.ticks - band.height.ticks;
             if (top <= 0 || trim - top >= LAP) return;
             const size = sizesOf(job);
             const bare = top - trim;

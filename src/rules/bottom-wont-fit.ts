@@ -1,12 +1,17 @@
 import type { Section } from '../ceiling/model.ts';
-import type { RelatedPlace } from '../findings/finding.ts';
+import type { Fix, RelatedPlace } from '../findings/finding.ts';
 import type { JobSettings } from '../job/model.ts';
+import { inches } from '../quantity/rational.ts';
+import { roundDown } from '../quantity/round.ts';
 import { rootSumSquare, worstCase } from '../quantity/tolerance.ts';
 import { defineRule, type Report, type SectionSubject } from './rule.ts';
 import { changed } from './support/examples.ts';
 import { adding, replacing, spelled, spelledLike } from './support/fixes.ts';
 import { widthSaidBy, wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
+
+/** The finest a width is set at the saw. */
+const FINEST = inches('1/128');
 
 const wrong = `edition 1
 
@@ -63,13 +68,13 @@ at the worst of what the text says may be off:
             const at = { ...wordsOf(said), related };
             if (fit.ticks < 0) {
                 report({
-                    ...at, fixes: ripTo(innerWidth.ticks - least, section, job),
+                    ...at, fixes: ripping(section, job),
                     message: `The bottom will not go in: it is ${size(bottomWidth.ticks)} wide and there are ${channel} between the sides${blocking}. `
                         + `Rip the bottom to ${size(innerWidth.ticks - least)}, or block with a ${size(bottomWidth.ticks + least)} board.`,
                 });
             } else if (fit.ticks < least) {
                 report({
-                    ...at, severity: 'warning', fixes: ripTo(innerWidth.ticks - least, section, job),
+                    ...at, severity: 'warning', fixes: ripping(section, job),
                     message: `The bottom goes in with ${size(fit.ticks)} of play, and the gap asks for ${size(least)} at least: it is ${size(bottomWidth.ticks)} wide `
                         + `in a channel of ${channel}${blocking}. Rip it to ${size(innerWidth.ticks - least)}.`,
                 });
@@ -119,11 +124,19 @@ function blockingOf({ profile, innerWidth, blockingWidth }: Section, job: JobSet
     return [{ at: said.at, message: `the blocking, and so the channel, is ${sizesOf(job)(blockingWidth.ticks)} wide` }];
 }
 
-function ripTo(width: number, { profile }: Section, job: JobSettings): ReturnType<typeof replacing> {
-    const bottom = profile.bottom;
-    if (!bottom || width <= 0) return [];
+/**
+ * Ripping the bottom so that nothing is left to say of it: by the steps of the tape where its gap allows that, and not
+ * where spacers of another width would then bind.
+ */
+function ripping(section: Section, job: JobSettings): Fix[] {
+    const { profile: { bottom }, innerWidth, spacerWidth, fit } = section;
+    if (!bottom || !innerWidth || !fit) return [];
+    const { least, most } = bottom.gap.value;
+    const counted = fit.tolerance.length > 0 || job.paintFilm.said;
+    const widest = innerWidth.ticks - (counted ? Math.max(least, Math.ceil(worstCase(fit.tolerance) + 2 * job.paintFilm.value.most)) : least);
+    const width = [1, job.cutTo.value, FINEST].map(step => roundDown(widest, step)).find(one => spelled(one, job) !== undefined && innerWidth.ticks - one <= most);
+    if (width === undefined || width <= 0 || (spacerWidth && (spacerWidth.ticks < width || spacerWidth.ticks > width + most))) return [];
     const title = `Rip the bottom to ${sizesOf(job)(width)}`;
     if (bottom.rip) return replacing(bottom.rip, spelledLike(bottom.rip.value, width, job), title);
-    const text = spelled(width, job);
-    return adding(bottom, text && `rip ${text}`, title);
+    return adding(bottom, `rip ${sizesOf(job)(width)}`, title);
 }

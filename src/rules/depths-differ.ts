@@ -7,9 +7,10 @@ import { sizesOf } from './support/words.ts';
 /** A smaller step looks like a mistake: depths-nearly-equal speaks of it. */
 export const STEP_THAT_READS = inches('1/2');
 
-const deepBox = `profile deep-box like hall-box { sides.stock poplar-1x8 }\n`;
-const wrong = changed(changed(HALL, '\nprofile hall-box', '\nstock poplar-1x8 { size 1x8 }\n\nprofile hall-box'), 'room hall', `${deepBox}
-room hall`).replace('\n  grid {', '\n  line A { beams deep-box }\n\n  grid {');
+const wrong = changed(changed(HALL, '\nroom hall', `
+profile deep-box like hall-box { sides.stock poplar-1x8 }
+
+room hall`), '\n  grid {', '\n  line A { beams deep-box }\n\n  grid {');
 
 export const depthsDiffer = defineRule({
     name: 'depths-differ',

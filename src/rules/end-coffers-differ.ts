@@ -13,20 +13,20 @@ import { alongWall, sizesOf } from './support/words.ts';
 /** Coffers that differ by no more than this pass as equal. */
 const PASSES = inches('1/16');
 
-const wrong = changed(HALL, 'coffers-north  3', 'lines-north    51 1/4", 102 3/4"');
+const wrong = changed(changed(HALL, 'coffers-north  3', 'lines-north    52 1/2", 105", 157 1/2"'), '12\' 10"', '17\' 6"');
 
 export const endCoffersDiffer = defineRule({
     name: 'end-coffers-differ',
     severity: 'hint',
     title: 'Lines at equal centers leave the outer coffers of another size',
     explanation: `
-Lines at equal centers do not make equal coffers: an outer coffer ends at the band or the wall, where there is no half of a
-beam. To make the coffers equal, the clear lengths between the faces have to be equal.
+Dividing the wall into equal parts and putting a line on each mark does not make equal coffers: an outer coffer ends at the
+band or the wall, where there is no half of a beam. It is the clear lengths between the faces that have to be equal.
 
-Three lines of 7" at centers 55", 110" and 165" in 220", inside a band of 3/4", leave 50 3/4" outside and 48" inside: the outer
-coffers are 2 3/4" wider. \`coffers-north 4\` makes all of them 49 3/8".`,
+Three lines of 7" at 55", 110" and 165" in 220", inside a band of 3/4", leave 50 3/4" outside and 48" inside: the outer coffers
+are 2 3/4" wider. \`coffers-north 4\` makes all of them 49 3/8". Lines at other places are taken as they are meant.`,
     wrong,
-    right: changed(wrong, '51 1/4", 102 3/4"', '50 1/2", 103 1/2"'),
+    right: changed(wrong, '52 1/2", 105", 157 1/2"', '51 1/4", 105", 158 3/4"'),
     basis: 'Arithmetic; coffers equal within 1/16": common practice, no source.',
     check: {
         room({ layout: { ceiling }, job }, report) {
@@ -34,7 +34,7 @@ coffers are 2 3/4" wider. \`coffers-north 4\` makes all of them 49 3/8".`,
                 const said = spacingSaidBy(run.spacing);
                 const [outer, inner] = [run.coffers[0], run.coffers[1]];
                 if (!ceiling || !said || run.spacing.by !== 'lines' || outer === undefined || inner === undefined) continue;
-                if (!atEqualCenters(run) || Math.abs(outer - run.coffers.at(-1)!) > PASSES || Math.abs(outer - inner) <= PASSES) continue;
+                if (!dividesEvenly(run) || Math.abs(outer - run.coffers.at(-1)!) > PASSES || Math.abs(outer - inner) <= PASSES) continue;
                 const size = sizesOf(job);
                 const equal = (run.end - run.start - run.lines.reduce((sum, line) => sum + line.high - line.low, 0)) / run.coffers.length;
                 report({
@@ -50,9 +50,12 @@ coffers are 2 3/4" wider. \`coffers-north 4\` makes all of them 49 3/8".`,
 
 const centerOf = (line: Line): Ticks => (line.low + line.high) / 2;
 
-function atEqualCenters({ lines }: Run): boolean {
-    const steps = lines.slice(1).map((line, i) => centerOf(line) - centerOf(lines[i]!));
-    return steps.length > 0 && steps.every(step => Math.abs(step - steps[0]!) <= PASSES);
+/** Whether the centers divide the run into equal parts, from wall to wall or from band to band. */
+function dividesEvenly({ lines, start, end }: Run): boolean {
+    return [0, start].some(from => {
+        const step = (end + start - 2 * from) / (lines.length + 1);
+        return lines.every((line, i) => Math.abs(centerOf(line) - from - (i + 1) * step) <= PASSES);
+    });
 }
 
 /** Every center moved to where it makes the coffers equal, to the resolution of the tape. */

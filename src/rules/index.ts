@@ -22,6 +22,7 @@ import { longerThanTheBoard } from './longer-than-the-board.ts';
 import { nailShows } from './nail-shows.ts';
 import { nailWontHold } from './nail-wont-hold.ts';
 import { noCofferSizeFits } from './no-coffer-size-fits.ts';
+import { notLaidOut } from './not-laid-out.ts';
 import { notPositive } from './not-positive.ts';
 import { notSupportedLayout } from './not-supported-layout.ts';
 import { pressAddsUp } from './press-adds-up.ts';
@@ -45,7 +46,7 @@ export const RULES: readonly Rule[] = [
     allowUnused, badCount, bandHitsCeiling, bandTopShows, bitCrept, blockingOffWidth, bottomGapShows, bottomWontFit,
     cleatOffGauge, cleatOffStock, cleatsCrowdChannel, depthsDiffer, depthsNearlyEqual, endCoffersDiffer, gridDoesntClose,
     grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn, groovesDontMeet, linesOverlap, longerThanTheBoard,
-    nailShows, nailWontHold, noCofferSizeFits, notPositive, notSupportedLayout, pressAddsUp, requireFails,
+    nailShows, nailWontHold, noCofferSizeFits, notLaidOut, notPositive, notSupportedLayout, pressAddsUp, requireFails,
     roomNotRectangular, roundingLeftOver, runPinchesChannel, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
     spliceInSight, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, unknownLine,
 ];

@@ -1,7 +1,5 @@
-import { cutStep } from '../ceiling/limits.ts';
-import type { Trouble } from '../ceiling/model.ts';
 import type { JobSettings, Profile, Stock } from '../job/model.ts';
-import { sameSource, type Given, type Source } from '../provenance/source.ts';
+import { sameSource, type Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { defineRule, type Found } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
@@ -21,22 +19,11 @@ What follows from such a length is not said: mend it, and the rest is looked at 
     right: HALL,
     basis: 'Arithmetic.',
     check: {
-        job({ job }, report) {
-            const found = finder(job);
-            const troubles: Trouble[] = [];
-            cutStep(job, troubles);
-            for (const trouble of troubles) if (trouble.kind === 'not-positive') report(found(trouble.what, trouble.ticks, trouble.at));
-            const { longestBoard, kerf, endTrim, cutTolerance } = job;
-            if (longestBoard && !(longestBoard.value > 0)) report(found('the longest board', longestBoard.value, longestBoard.at));
-            const maybeNothing: [string, Given<Ticks> | undefined][] = [['the kerf', kerf], ['the end trim', endTrim], ['the cut tolerance', cutTolerance]];
-            for (const [what, given] of maybeNothing) if (given && given.value < 0) report(found(what, given.value, given.at));
-        },
         stock({ stock, job }, report) {
             const found = finder(job);
-            const { width, thickness, lengths, name } = stock;
+            const { width, thickness, name } = stock;
             if (width && !(width.value.ticks > 0)) report(found(`the width of ${name}`, width.value.ticks, width.at));
             if (thickness && !(thickness.value.ticks > 0)) report(found(`the thickness of ${name}`, thickness.value.ticks, thickness.at));
-            for (const { value, at } of lengths) if (!(value > 0)) report(found(`a length of ${name}`, value, at));
         },
         section({ section, job }, report) {
             const found = finder(job);
@@ -47,8 +34,12 @@ What follows from such a length is not said: mend it, and the rest is looked at 
         room({ layout, job }, report) {
             const found = finder(job);
             const band = layout.room.grid?.perimeter?.stock?.value;
+            // what is wrong with a profile is said of the profile
+            const said = [...layout.sections.values()].flatMap(section => profileTroublesOf(section, 'not-positive').map(({ at }) => at));
             for (const { what, ticks, at } of troublesOf(layout, 'not-positive')) {
-                if (!(band && isSaidOf(band, at)) && !sameSource(at, job.cutTo.at)) report(found(what, ticks, at));
+                if ((band && isSaidOf(band, at)) || said.some(other => sameSource(other, at))) continue;
+                report(found(what, ticks, at));
+                said.push(at);          // a wall that nobody gave is as long as the one across, and as wrong
             }
         },
     },

@@ -3,7 +3,7 @@ import type { Trouble } from '../ceiling/model.ts';
 import { sameSource } from '../provenance/source.ts';
 import { defineRule, type Found } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
-import { profileTroublesOf, troublesOf } from './support/troubles.ts';
+import { troublesOf } from './support/troubles.ts';
 
 const wrong = changed(HALL, 'through        north-south', `through        north-south
     perimeter {
@@ -30,15 +30,20 @@ A half beam of 2 1/2" round the walls is not computed yet; a band is, and so is 
             cutStep(job, troubles);
             for (const trouble of troubles) if (trouble.kind === 'not-supported') report(found(trouble));
         },
-        section({ section }, report) {
-            for (const trouble of profileTroublesOf(section, 'not-supported')) report(found(trouble));
-        },
         room({ layout, job }, report) {
             for (const trouble of troublesOf(layout, 'not-supported')) if (!sameSource(trouble.at, job.cutTo.at)) report(found(trouble));
+            const { grid, lines } = layout.room;
+            const profiles = new Set([grid?.beams, ...lines.map(line => line.beams)].flatMap(beams => beams ? [beams.value] : []));
+            for (const at of [...profiles].flatMap(profile => profile.notComputed.slice(0, 1))) {
+                report(found({ what: 'what this part does to the beam', instead: 'the beam without it', at }));
+            }
+            for (const at of lines.flatMap(line => line.notComputed.slice(0, 1))) {
+                report(found({ what: 'a line that does not run from wall to wall, flush with the others', instead: 'a line that does', at }));
+            }
         },
     },
 });
 
-function found({ what, instead, at }: Extract<Trouble, { kind: 'not-supported' }>): Found {
+function found({ what, instead, at }: Pick<Extract<Trouble, { kind: 'not-supported' }>, 'what' | 'instead' | 'at'>): Found {
     return { at, message: `Not computed yet: ${what}. Computed is ${instead}.` };
 }

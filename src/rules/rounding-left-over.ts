@@ -22,7 +22,8 @@ leaves over in the run has to go somewhere: \`residue\` says whether the outer c
 coffers differ by a step (\`spread\`).
 
 Three coffers in 161" are 53 2/3" each. Cut at 53 21/32" they leave 1/32" over. As long as the grid does not say \`residue\` that
-is a **hint**, and a **warning** over 1/16". Where it does, it is silent unless coffers then differ by more than 1/16".`,
+is a **hint**, and a **warning** over 1/16". Where it does, it is silent unless coffers then differ by more than 1/16".
+Up to half a step of the tape is let pass: nobody can cut it.`,
     wrong,
     right: changed(wrong, '    through        north-south', '    through        north-south\n    residue        outer-coffers'),
     basis: 'Coffers equal within 1/16": common practice, no source.',
@@ -33,12 +34,12 @@ is a **hint**, and a **warning** over 1/16". Where it does, it is silent unless 
                 const { ticks, place, cutCoffers } = run.residue;
                 const said = spacingSaidBy(run.spacing);
                 const apart = Math.max(...cutCoffers) - Math.min(...cutCoffers);
-                if (!grid || !said || ticks === 0 || run.spacing.by === 'lines' || (grid.residue.said && apart <= SEEN)) continue;
+                if (!grid || !said || 2 * Math.abs(ticks) <= job.cutTo.value || run.spacing.by === 'lines' || (grid.residue.said && apart <= SEEN)) continue;
                 const size = sizesOf(job);
                 const cut = roundTo(run.coffers[0] ?? 0, job.cutTo.value);
                 report({
                     ...wordsOf(said),
-                    severity: Math.abs(ticks) > SEEN ? 'warning' : 'hint',
+                    severity: Math.abs(ticks) > SEEN || apart > SEEN ? 'warning' : 'hint',
                     message: `${counted(cutCoffers.length, 'coffer')} cut at ${size(cut)} leave ${size.fine(Math.abs(ticks))} ${ticks > 0 ? 'over' : 'too little'} ${alongWall(run.along)}. `
                         + `${placedIn(run, size)} Say \`residue\` to have it so or otherwise.`,
                     fixes: (['outer-coffers', 'band'] as const).filter(where => where !== 'band' || ceiling?.band)

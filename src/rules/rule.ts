@@ -14,7 +14,10 @@ export interface Rule {
     readonly title: string;
     /** Markdown: why it matters, with worked numbers, and what to do. */
     readonly explanation: string;
-    /** A whole file that triggers it, and the same file mended. Both run as tests. */
+    /**
+     * A whole file that triggers it, and the same file mended. Both run as tests. Where it takes several files, lines
+     * `// file PATH` part them, and the last is the one that is looked at.
+     */
     readonly wrong: string;
     readonly right: string;
     /** Where the figures come from: a published source, or "common practice, no source". */

@@ -5,6 +5,7 @@ import type { JobSettings, Profile, Stock } from '../job/model.ts';
 import { sameSource, type Source } from '../provenance/source.ts';
 import { withAllowances } from './allowances.ts';
 import { RULES } from './index.ts';
+import { notSupportedLayout } from './not-supported-layout.ts';
 import type { Checks, Report } from './rule.ts';
 import { foundIn, foundInherited, ownSection, type Located } from './sections.ts';
 import { isOneOf, moved, sitesOf, useOf, usesOf } from './sites.ts';
@@ -61,6 +62,15 @@ function inRoom(layout: Layout, { uri }: FileContent): Located[] {
     const isOwn = (at: Source): boolean => at.uri === uri && !sites.some(set => isOneOf(set, at));
     const ofRoom = gather((check, report) => check.room?.({ layout, job: room.job }, report));
     return [...located, ...ofRoom.map(one => moved(one, isOwn, isOwn, useOf(uses, one.at)?.at ?? room.at))];
+}
+
+/**
+ * What the language found, less the hints that something is not computed yet where a rule says on the same line that a room
+ * is not laid out for it.
+ */
+export function withoutFollowOns(ofLanguage: readonly Finding[], ofRules: readonly Finding[]): Finding[] {
+    const lines = new Set(ofRules.filter(({ rule }) => rule === notSupportedLayout.name).map(({ at }) => at.range.start.line));
+    return ofLanguage.filter(({ rule, at }) => rule !== 'not-computed-yet' || !lines.has(at.range.start.line));
 }
 
 /** Runs one kind of check of every rule. */

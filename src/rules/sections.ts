@@ -4,6 +4,7 @@ import type { JobSettings, Profile } from '../job/model.ts';
 import { sameSource, type Source } from '../provenance/source.ts';
 import { RULES } from './index.ts';
 import type { Found, Rule } from './rule.ts';
+import { profileTroublesOf } from './support/troubles.ts';
 
 /** What a check found, and the rule it is. */
 export interface Located extends Found { readonly rule: Rule }
@@ -20,11 +21,11 @@ export function ownSection(profile: Profile): Section {
  * same objects while a room that uses them is being edited.
  */
 export function foundIn(section: Section, job: JobSettings): readonly Located[] {
-    if (section.heldDown !== section.profile.sides?.heldDown) return causes(look(section, job));
+    if (section.heldDown !== section.profile.sides?.heldDown) return look(section, job);
     let ofJob = kept.get(section.profile);
     if (!ofJob) kept.set(section.profile, ofJob = new WeakMap());
     let located = ofJob.get(job);
-    if (!located) ofJob.set(job, located = causes(look(section, job)));
+    if (!located) ofJob.set(job, located = look(section, job));
     return located;
 }
 
@@ -43,13 +44,12 @@ const kept = new WeakMap<Profile, WeakMap<JobSettings, readonly Located[]>>();
 function look(section: Section, job: JobSettings): Located[] {
     const located: Located[] = [];
     for (const rule of RULES) rule.check.section?.({ section, job }, found => located.push({ rule, ...found }));
-    return located;
+    return causes(located, section);
 }
 
-/** One cause, one error. */
-function causes(located: readonly Located[]): Located[] {
-    const impossible = located.filter(({ rule }) => rule.name === 'not-positive');
-    if (impossible.length > 0) return impossible;
+/** One cause, one error: a size that is nothing makes all others meaningless, a broken requirement what its arguments lead to. */
+function causes(located: readonly Located[], section: Section): Located[] {
+    if (profileTroublesOf(section, 'not-positive').length > 0) return located.filter(({ rule }) => rule.name === 'not-positive');
     const broken = located.filter(({ rule }) => rule.name === 'require-fails');
     const arguments_ = broken.flatMap(({ via }) => via ?? []);
     const isSilenced = ({ rule, at, via }: Located): boolean =>

@@ -1,7 +1,8 @@
 import type { Layout, Section } from '../ceiling/model.ts';
+import { sectionOf } from '../ceiling/section.ts';
 import type { Profile } from '../job/model.ts';
-import { sameSource, type Given, type Source } from '../provenance/source.ts';
-import type { Located } from './sections.ts';
+import { sameSource, type Source } from '../provenance/source.ts';
+import { ownSection, type Located } from './sections.ts';
 
 /** Where a room uses a profile: the grid's beams, or those of one line, or a line that only holds its sides down otherwise. */
 export interface Use {
@@ -13,20 +14,17 @@ export interface Use {
     readonly isOwn: (at: Source) => boolean;
 }
 
-export function usesOf({ room, sections }: Layout): Use[] {
+export function usesOf({ room }: Layout): Use[] {
     const uses: Use[] = [];
-    const all = [...sections.values()];
-    const add = (beams: Given<Profile> | undefined, at: Source | undefined, heldDown?: Section['heldDown']): void => {
-        const profile = beams?.value;
-        const section = profile && all.find(one => one.profile === profile && (heldDown ? one.heldDown?.value.ticks === heldDown.value.ticks : one.heldDown === profile.sides?.heldDown));
-        if (!profile || !section || !at) return;
-        uses.push({ profile, section, at, heldDown: heldDown?.at, isOwn: words => contains(at, words) || (heldDown !== undefined && sameSource(words, heldDown.at)) });
-    };
     const grid = room.grid?.beams;
-    add(grid, grid?.at);
+    const add = (profile: Profile, section: Section, at: Source, heldDown?: Source): void => {
+        uses.push({ profile, section, at, heldDown, isOwn: words => contains(at, words) || (heldDown !== undefined && sameSource(words, heldDown)) });
+    };
+    if (grid) add(grid.value, ownSection(grid.value), grid.at);
     for (const { beams, heldDown } of room.lines) {
-        if (beams) add(beams, beams.at);
-        if (heldDown) add(beams ?? grid, heldDown.at, heldDown);
+        if (beams) add(beams.value, ownSection(beams.value), beams.at);
+        const profile = (beams ?? grid)?.value;
+        if (heldDown && profile) add(profile, sectionOf(profile, heldDown), heldDown.at, heldDown.at);
     }
     return uses;
 }

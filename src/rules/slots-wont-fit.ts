@@ -1,10 +1,14 @@
 import { BISCUIT_SIZES, biscuitOf, SLOT_MARGIN, slotLength } from '../data/biscuits.ts';
-import type { Ticks } from '../quantity/ticks.ts';
+import { roundDown } from '../quantity/round.ts';
+import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
 import { defineRule } from './rule.ts';
 import { changed } from './support/examples.ts';
 import { replacing } from './support/fixes.ts';
 import { widthSaidBy, wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
+
+/** What is left is told in the finest steps a length is shown in. */
+const STEP = { 'feet-inches': TICKS_PER_INCH / 128, 'millimeters': TICKS_PER_MM / 10 };
 
 const wrong = `edition 1
 
@@ -31,13 +35,13 @@ cuts 2 sqrt(2 R d - d²). With a depth of half the biscuit and 1/32" that is
 
 | biscuit | slot depth | slot length |
 |---|---|---|
-| #0 | 8.29 mm | 55.2 mm (2 11/64") |
-| #10 | 10.29 mm | 60.8 mm (2 25/64") |
-| #20 | 12.29 mm | 65.7 mm (2 37/64") |
+| #0 | 8.29 mm | 55.2 mm (2.17") |
+| #10 | 10.29 mm | 60.8 mm (2.39") |
+| #20 | 12.29 mm | 65.7 mm (2.59") |
 
-At each edge of the bottom, and between two slots, 3/16" of wood is wanted. Two #20 in 5 1/2" leave 5 1/2" - 2 x 2 37/64",
-which is 7/64" in three places; two #10 leave 15/64". A slot that is longer than the wood comes out at an edge: then it is
-an **error**.`,
+At each edge of the bottom, and between two slots, 3/16" of wood is wanted. Two #20 in 5 1/2" leave 5.50" - 2 x 2.59" =
+0.33", which is 7/64" in each of the three places; two #10 leave 15/64". Slots that are longer than the bottom is wide come
+out at its edges: then it is an **error**.`,
     wrong,
     right: changed(wrong, '2 x #20', '2 x #10'),
     basis: 'Slot length: chord of a 100 mm cutter (the cutter, and spline sizes, read on woodworking reference pages). Margin of 3/16": common practice, no source.',
@@ -56,7 +60,7 @@ an **error**.`,
             report({
                 ...wordsOf(biscuits),
                 severity: margin > 0 ? 'warning' : 'error',
-                message: `${margin > 0 ? `${size.fine(Math.floor(margin / 127) * 127)} is left ${places}` : 'The slots come out at the edges'}: `
+                message: `${margin > 0 ? `${size(roundDown(margin, STEP[job.show.value]))} is left ${places}` : 'The slots come out at the edges'}: `
                     + `${count} x ${number} wants ${count} x ${size.fine(slotLength(biscuit))} of slot in a bottom of ${size(bottomWidth.ticks)}, with ${size(SLOT_MARGIN.ticks)} ${places}. `
                     + (fitting.length ? `${fitting.join(' or ')} would fit.` : 'No biscuit fits this width: glue a block on the back of the joint.'),
                 related: widthSaid ? [{ at: widthSaid.at, message: `the bottom is ${size(bottomWidth.ticks)} wide` }] : [],

@@ -6,6 +6,7 @@ export const BEAM = `edition 1
 
 stock poplar-1x4 { size 1x4 }
 stock poplar-1x6 { size 1x6 }
+stock poplar-1x8 { size 1x8 }
 stock strip-1x2 { size 1x2 }
 
 profile hall-box {
@@ -28,6 +29,26 @@ room hall "Entry hall" {
     coffers-east   2
     beams          hall-box
     through        north-south
+  }
+}
+`;
+
+/** The same hall with a band of 3/4" round the walls, hanging 1/4" below the beams, whose undersides are 5 3/4" down. */
+export const HALL_WITH_BAND = `${BEAM}
+room hall "Entry hall" {
+  wall north  12' 11 1/2"
+  wall east   9' 6 1/2"
+
+  grid {
+    coffers-north  3
+    coffers-east   2
+    beams          hall-box
+    through        north-south
+    perimeter {
+      kind         band
+      stock        poplar-1x6
+      below-beams  1/4"
+    }
   }
 }
 `;

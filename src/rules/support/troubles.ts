@@ -1,15 +1,12 @@
 import type { Layout, Section, Trouble } from '../../ceiling/model.ts';
 import { profileTroubles } from '../../ceiling/profile-troubles.ts';
-import { sameSource } from '../../provenance/source.ts';
 
 type Kind = Trouble['kind'];
 type Of<K extends Kind> = Extract<Trouble, { kind: K }>;
 
-/** The troubles of one kind that the layout met in the room itself. Each kind has one rule that says it. */
-export function troublesOf<K extends Kind>(layout: Layout, kind: K): Of<K>[] {
-    const ofProfiles = [...layout.sections.values()].flatMap(profileTroubles);
-    return layout.troubles.filter((trouble): trouble is Of<K> => trouble.kind === kind
-        && !ofProfiles.some(other => other.kind === kind && sameSource(other.at, trouble.at)));
+/** The troubles of one kind that the layout met. Each kind has one rule that says it. */
+export function troublesOf<K extends Kind>({ troubles }: Layout, kind: K): Of<K>[] {
+    return troubles.filter((trouble): trouble is Of<K> => trouble.kind === kind);
 }
 
 /** Those of a profile, which belong to it and not to every room that uses it. */

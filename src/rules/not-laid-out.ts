@@ -1,0 +1,68 @@
+import type { Layout } from '../ceiling/model.ts';
+import type { Room } from '../job/model.ts';
+import type { Source } from '../provenance/source.ts';
+import { defineRule } from './rule.ts';
+import { BEAM, changed } from './support/examples.ts';
+
+const wrong = `// file details.coffer
+${BEAM}
+// file hall.coffer
+edition 1
+from "./details.coffer" use hall-box
+
+room hall "Entry hall" {
+  wall north  12' 10"
+  wall east   9' 5"
+
+  grid {
+    coffers-north  3
+    coffers-east   2
+    beams          hall-box
+    through        north-south
+  }
+}
+`.replace('rip 3/4" x 3/4"', 'rip 3/4" x -3/4"');
+
+export const notLaidOut = defineRule({
+    name: 'not-laid-out',
+    severity: 'error',
+    title: 'A room that says enough is not laid out, for the sake of something in another file',
+    explanation: `
+A room is laid out with the boards and the beams of other files. Where something there is missing or impossible (cleats
+ripped to 3/4" x -3/4", say), there are no pieces of this room, although nothing in its own file is wrong. So that this does
+not pass unseen it is said once, at the beams; what has to be mended is said where it stands.`,
+    wrong,
+    right: changed(wrong, '3/4" x -3/4"', '3/4" x 3/4"'),
+    basis: 'How this program works.',
+    check: {
+        room({ layout }, report) {
+            const beams = layout.room.grid?.beams;
+            if (layout.ceiling || !beams || !saysEnough(layout.room)) return;
+            const reason = reasonElsewhere(layout);
+            if (!reason) return;
+            report({
+                at: beams.at,
+                message: `${layout.room.title ?? layout.room.name} is not laid out, so there are no pieces of it: ${reason.words}. Mend that first.`,
+                related: [{ at: reason.at, message: 'it stands here' }],
+            });
+        },
+    },
+});
+
+/** Whether everything is known that a room has to say itself. */
+function saysEnough({ walls, grid, lines }: Room): boolean {
+    const perimeter = grid?.perimeter;
+    const around = !perimeter || perimeter.kind.value === 'none' || perimeter.stock !== undefined;
+    return Boolean(grid?.north && grid.east && grid.through && around && (walls.north ?? walls.south) && (walls.east ?? walls.west))
+        && lines.every(line => line.notComputed.length === 0);
+}
+
+/** What is wrong in another file, where nothing that is said of the room in its own already tells. */
+function reasonElsewhere({ room, sections, troubles }: Layout): { words: string; at: Source } | undefined {
+    const isElsewhere = ({ uri }: Source): boolean => uri !== room.at.uri;
+    if (troubles.some(({ kind, at }) => kind === 'not-supported' || !isElsewhere(at))) return undefined;
+    const [trouble] = troubles;
+    if (trouble) return { words: 'what' in trouble ? `${trouble.what} is impossible` : 'something it is made of is impossible', at: trouble.at };
+    const profile = [...sections.values()].map(section => section.profile).find(({ at, notComputed }) => isElsewhere(at) && notComputed.length === 0);
+    return profile && { words: `${profile.name} does not say enough`, at: profile.at };
+}

@@ -1,0 +1,64 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import type { Finding, Fix } from '../../src/findings/finding.ts';
+import { readFile } from '../../src/language/read-file.ts';
+import { inspect } from '../../src/pipeline/inspect.ts';
+import { RULES } from '../../src/rules/index.ts';
+import { mismatches, readMarked } from '../support/marked.ts';
+import { TestWorkspace, uriOf } from '../support/workspace.ts';
+
+const folder = new URL('.', import.meta.url);
+const fixtures = readdirSync(folder).filter(name => name.endsWith('.coffer')).sort();
+const read = (name: string) => readMarked(readFileSync(new URL(name, folder), 'utf8'));
+
+async function findingsOf(texts: Readonly<Record<string, string>>): Promise<{ path: string; findings: readonly Finding[] }[]> {
+    const workspace = await TestWorkspace.open(texts);
+    return Object.keys(texts).map(path => ({ path, findings: inspect(readFile(workspace.document(path))).findings }));
+}
+
+it('every rule has a fixture of its name, and every fixture is of a rule', () => {
+    expect(fixtures).toEqual(RULES.map(rule => `${rule.name}.coffer`).sort());
+});
+
+describe.each(fixtures)('%s', name => {
+    const files = read(name);
+    const texts = Object.fromEntries(files.map(file => [file.path, file.text]));
+    const rule = name.replace('.coffer', '');
+
+    it('has exactly the findings that are marked in it', async () => {
+        const found = await findingsOf(texts);
+        expect(mismatches(files.map((file, i) => ({ file, findings: found[i]!.findings })))).toEqual([]);
+        expect(found.flatMap(({ findings }) => findings).some(finding => finding.rule === rule)).toBe(true);
+    });
+
+    it('each quick fix takes its finding away and brings no other', async () => {
+        const before = (await findingsOf(texts)).flatMap(({ findings }) => findings);
+        for (const finding of before) {
+            for (const fix of finding.fixes) {
+                const after = (await findingsOf(applied(fix, texts))).flatMap(({ findings }) => findings);
+                const kept = before.filter(other => other !== finding).map(named);
+                const left = after.map(named);
+                expect(left.filter(one => !kept.includes(one)), `${fix.title}: new findings`).toEqual([]);
+                expect(left.filter(one => one === named(finding)).length, `${fix.title}: still there`).toBeLessThan(before.map(named).filter(one => one === named(finding)).length);
+            }
+        }
+    });
+});
+
+function named({ rule, severity, message, room }: Finding): string {
+    return `${severity} ${rule} ${room ?? ''}: ${message}`;
+}
+
+/** The texts with a fix made. */
+function applied(fix: Fix, texts: Readonly<Record<string, string>>): Record<string, string> {
+    return Object.fromEntries(Object.entries(texts).map(([path, text]) => {
+        const edits = fix.edits.filter(edit => edit.uri === uriOf(path).toString())
+            .map(({ range, text: written }) => ({ from: offsetOf(text, range.start), to: offsetOf(text, range.end), written }))
+            .sort((a, b) => b.from - a.from);
+        return [path, edits.reduce((changed, { from, to, written }) => changed.slice(0, from) + written + changed.slice(to), text)];
+    }));
+}
+
+function offsetOf(text: string, { line, character }: { line: number; character: number }): number {
+    return text.split('\n').slice(0, line).reduce((sum, one) => sum + one.length + 1, 0) + character;
+}

@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import type { Trouble } from '../../src/ceiling/model.ts';
+import type { FileContent } from '../../src/job/file.ts';
+import { runRules } from '../../src/rules/run.ts';
+import { inches } from '../../src/quantity/rational.ts';
+import { build, room } from './built.ts';
+
+/** One of each kind of trouble that a layout may meet; a new kind does not compile until it is listed here. */
+const troubles: { [K in Trouble['kind']]: Extract<Trouble, { kind: K }>[] } = {
+    'grid-doesnt-close': [{ kind: 'grid-doesnt-close', along: 'east-west', wanted: inches(20), has: inches(18), at: build.at(), parts: '4 x beam 5"' }],
+    'no-coffer-size-fits': [{ kind: 'no-coffer-size-fits', along: 'north-south', at: build.at(), nearest: [{ coffers: 2, size: inches(54) }] }],
+    'not-rectangular': [{ kind: 'not-rectangular', walls: ['north', 'south'], a: inches(100), b: inches(101), at: build.at(), other: build.at() }],
+    'depths-differ': [
+        { kind: 'depths-differ', lines: ['1', 'A'], a: inches('7 1/2'), b: inches('7 3/8'), at: build.at(), other: build.at() },
+        { kind: 'depths-differ', lines: ['1', 'B'], a: inches('7 1/2'), b: inches(7), at: build.at(), other: build.at() },
+        { kind: 'depths-differ', lines: ['1', 'C'], a: inches('7 1/2'), b: inches('9 1/2'), at: build.at(), other: build.at() },
+    ],
+    'lines-overlap': [{ kind: 'lines-overlap', lines: ['1', '2'], by: inches(1), at: build.at() }],
+    'unknown-line': [{ kind: 'unknown-line', name: 'C', has: ['1', '2', 'A'], at: build.at() }, { kind: 'unknown-line', name: '1', has: [], at: build.at() }],
+    'too-many-coffers': [{ kind: 'too-many-coffers', count: 1_000_000, most: 41, at: build.at() }],
+    'bad-count': [{ kind: 'bad-count', value: 2.5, at: build.at(), what: 'coffers along the north wall' }],
+    'not-positive': [{ kind: 'not-positive', what: 'the north wall', ticks: 0, at: build.at() }],
+    'band-too-high': [{ kind: 'band-too-high', height: inches(8), room: inches('7 3/4'), at: build.at() }],
+    'not-supported': [{ kind: 'not-supported', what: 'a half beam round the walls', instead: 'a band, or nothing', at: build.at() }],
+    'longer-than-the-board': [{ kind: 'longer-than-the-board', line: 'A', part: 'bottom', where: 'line A', length: inches(200), longest: inches(190), at: build.at() }],
+};
+
+const file: FileContent = { uri: build.at().uri, job: build.settings(), stocks: [], profiles: [], rooms: [], findings: [], allowances: [] };
+
+describe('troubles of a layout', () => {
+    it.each(Object.values(troubles).flat())('$kind is said exactly once, by an error at its place', trouble => {
+        const layout = { room: room(), sections: new Map(), troubles: [trouble] };
+        const findings = runRules(file, [layout]);
+        expect(findings).toHaveLength(1);
+        expect(findings[0]).toMatchObject({ at: trouble.at, severity: 'error', room: 'test-room' });
+        expect(findings[0]!.message.length).toBeGreaterThan(20);
+    });
+
+    it('nothing is said of the layout of a room that could not be read', () => {
+        const layout = { room: room({ broken: true }), sections: new Map(), troubles: Object.values(troubles).flat() };
+        expect(runRules(file, [layout])).toEqual([]);
+    });
+});
