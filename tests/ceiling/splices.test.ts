@@ -83,7 +83,7 @@ describe('splices of a room', () => {
     });
     test('bays, sides and trim have no crossing to break on', () => {
         const room = exampleRoom({ north: { coffers: 1 }, through: 'north-south' });
-        expect(layOut(room).troubles.map(trouble => trouble.kind === 'longer-than-the-board' && `${trouble.part} ${trouble.where}`).sort())
+        expect(layOut(room).troubles.flatMap(trouble => trouble.kind === 'longer-than-the-board' ? [`${trouble.part} ${trouble.where}`] : []).sort())
             .toEqual(['band the north wall', 'bottom line A, bay 1', 'trim coffer 1']);
     });
 });

@@ -10,7 +10,7 @@ import { areaOf, board, metAt, rectangle, scanLines, turned, type Shape } from '
 import { randomRooms } from '../support/random-rooms.ts';
 
 /** Properties of the pieces of any ceiling. The rooms are random, and the same at every run. */
-const RUNS = { seed: 41, numRuns: 250 };
+const RUNS = { seed: 41, numRuns: 160 };
 interface Built { ceiling: Ceiling; off: TakeOff; press: number }
 
 let tried = 0, built = 0;
@@ -139,7 +139,7 @@ describe('the sum rule, by the lengths of the pieces', () => {
                 if (kind !== 'corner') continue;
                 const [a, b] = pieces.map(id => byId.get(id)!) as [Piece, Piece];
                 if (a.ends.some(end => end.cut === 'miter')) expect([past(a), past(b)]).toEqual([0, 0]);
-                else expect([past(a) > 0, past(b) > 0].sort()).toEqual([false, true]);
+                else expect(past(a) > 0).toBe(!(past(b) > 0));
                 runningPast += past(a) > 0 ? b.thickness : past(b) > 0 ? a.thickness : 0;
             }
             expect(of({ ceiling, off, press: 0 }, 'side').reduce((sum, side) => sum + past(side), 0)).toBe(runningPast);

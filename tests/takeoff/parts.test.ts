@@ -1,0 +1,174 @@
+import { describe, expect, test } from 'vitest';
+import { layOut } from '../../src/ceiling/layout.ts';
+import { whyText } from '../../src/provenance/why-text.ts';
+import { printInches } from '../../src/quantity/print-length.ts';
+import { handOf } from '../../src/takeoff/hands.ts';
+import { idOf, spliceLetter } from '../../src/takeoff/ids.ts';
+import type { EndCut, Piece, TakeOff } from '../../src/takeoff/model.ts';
+import { spacerStarts } from '../../src/takeoff/spacers.ts';
+import { takeOff } from '../../src/takeoff/take-off.ts';
+import { exampleRoom } from '../support/example-room.ts';
+import { jobBuilder, ticksOf, type ProfileWords, type RoomWords } from '../support/job-builder.ts';
+
+const { stock, said, settings } = jobBuilder('file:///yard.coffer');
+const six = stock('six', { thickness: '3/4"', width: '5 1/2"', lengths: ["16'"] });
+const eight = stock('eight', { thickness: '3/4"', width: '7 1/4"', lengths: ["16'"] });
+function off(words: RoomWords = {}, beam: ProfileWords = {}): TakeOff & { find(id: string): Piece } {
+    const layout = layOut(exampleRoom(words, beam));
+    expect(layout.ceiling, JSON.stringify(layout.troubles)).toBeDefined();
+    const taken = takeOff(layout.ceiling!);
+    return { ...taken, find: id => taken.pieces.find(piece => piece.id === `parlor.${id}`)! };
+}
+const backs = (pieces: readonly Piece[]): string[] => [...new Set(pieces.map(piece => printInches(piece.back)))].sort();
+
+describe('spacers', () => {
+    const starts = (coffer: string, every = '24"', fromEnd = '6"') =>
+        spacerStarts({ start: 0, end: ticksOf(coffer) }, ticksOf('3/4"'), { every: said(ticksOf(every)), fromEnd: said(ticksOf(fromEnd)) }).map(start => printInches(start + ticksOf('3/8"')));
+    test('first and last at 6", the others equally between, at most 24" apart', () => {
+        expect(starts('49 3/8"')).toEqual(['6"', '24 11/16"', '43 3/8"']);
+        expect(starts('60"')).toEqual(['6"', '30"', '54"']);
+        expect(starts('60 1/32"')).toHaveLength(4);
+    });
+    test('one in the middle where it serves both ends', () => {
+        expect(starts('12"')).toEqual(['6"']);
+        expect(starts('12 1/2"')).toEqual(['6 1/4"']);
+        expect(starts('12 3/4"')).toEqual(['6"', '6 3/4"']);
+    });
+    test('none in a bay narrower than a spacer; never one in the place of another', () => {
+        expect(starts('1/2"')).toEqual([]);
+        expect(starts('15"', '1/8"')).toHaveLength(5);
+        expect(starts('15"', '1/8"', '0"').at(0)).toBe('3/8"');
+    });
+});
+
+describe('butted corners', () => {
+    const corners: ProfileWords = { sides: { stock: eight, corners: 'butted' } };
+    test('where nothing is said, the sides of the lines that run through run past', () => {
+        const { pieces, joints } = off({}, corners);
+        const sides = pieces.filter(piece => piece.part === 'side');
+        expect(sides.every(({ ends, hand }) => ends.every(end => end.cut === 'square') && hand === null)).toBe(true);
+        expect(backs(sides.filter(({ line }) => line === 'A'))).toEqual(['49 3/8"']);
+        expect(sides.filter(({ line }) => line === '1').map(({ face, back }) => [face, back].map(printInches).join())).toEqual(
+            ['56 1/4",56 1/4"', '56 1/4",56 1/4"', '57",57"', '57",57"', '56 1/4",56 1/4"', '56 1/4",56 1/4"']);
+        expect(joints.filter(joint => joint.kind === 'corner')).toHaveLength(24);
+    });
+    test('or those that the job names', () => {
+        const { pieces } = off({}, { sides: { ...corners.sides, past: 'east-west' } });
+        const of = (line: string) => backs(pieces.filter(piece => piece.part === 'side' && piece.line === line));
+        expect([of('A'), of('1')]).toEqual([['50 1/8"', '50 7/8"'], ['55 1/2"']]);
+    });
+    test('cleats are as the back of their side, 1/4" short at each end', () => {
+        expect(backs(off({}, corners).pieces.filter(({ part, line }) => part === 'cleat' && line === 'A'))).toEqual(['48 7/8"']);
+    });
+});
+
+test('sides of two thicknesses meet in a miter that is no 45', () => {
+    const { profile } = jobBuilder('file:///thin.coffer');
+    const thin = profile('thin-box', { blocking: { stock: six }, sides: { stock: stock('thin', { thickness: '1/2"', width: '7 1/4"' }) }, bottom: { stock: six } });
+    const { find } = off({ lines: { A: { beams: thin } } });
+    const [a, one] = [find('side-A-2-north'), find('side-1-1-west')];
+    // A's side is 1/2" thick and meets 3/4": it reaches 3/4" past the coffer at each end
+    expect([a.back - a.face, one.back - one.face].map(printInches)).toEqual(['1 1/2"', '1/2"']);
+    expect(a.ends.map(end => end.cut === 'miter' ? Math.round(end.degrees * 100) / 100 : 0)).toEqual([56.31, 56.31]);
+    expect(one.ends.map(end => end.cut === 'miter' ? Math.round(end.degrees * 100) / 100 : 0)).toEqual([0, 33.69]);
+});
+
+describe('bottoms', () => {
+    test('with play they reach across it to the bottom they butt against', () => {
+        const { find } = off({}, { bottom: { stock: six, rip: '5 15/32"', biscuits: [1, '#20'] } });
+        expect([find('bottom-A-2'), find('bottom-A-1')].map(({ cutBack, why }) => whyText(why, cutBack))).toEqual([
+            `coffer 4' 1 3/8" + 2 x side 3/4" + gap beside the bottom of line 1 1/64" + gap beside the bottom of line 2 1/64" = 4' 2 29/32"`,
+            `coffer 4' 1 3/8" + side 3/4" + gap beside the bottom of line 1 1/64" = 4' 2 9/64", cut at 4' 2 5/32"`,
+        ]);
+        expect(find('bottom-2')).toMatchObject({ ripped: true, width: ticksOf('5 15/32"'), machining: expect.arrayContaining(['rip to 5 15/32"']) });
+        expect(find('blocking-A-2').back).toBe(ticksOf('50 7/8"'));
+    });
+    test('pressed, each is cut long by it, and stands in its opening', () => {
+        const { find } = off({}, { bottom: { stock: six, press: '1/32"' } });
+        const { back, box, why } = find('bottom-A-2');
+        expect([back, box.east - box.west].map(printInches)).toEqual(['50 29/32"', '50 7/8"']);
+        expect(whyText(why, back)).toBe(`coffer 4' 1 3/8" + 2 x side 3/4" + press 1/32" = 4' 2 29/32"`);
+        expect(printInches(find('bottom-2').back)).toBe('180 17/32"');
+    });
+});
+
+test('without a band everything runs to the walls, square', () => {
+    const { pieces, joints, find } = off({ band: null, splices: 'where-said' });
+    expect(pieces.some(piece => piece.part === 'band')).toBe(false);
+    expect(joints.some(joint => joint.kind === 'band-corner')).toBe(false);
+    expect([find('bottom-1'), find('side-A-1-north'), find('bottom-A-1')].map(({ back }) => printInches(back))).toEqual(['182"', '50 1/2"', '50 1/2"']);
+    expect(find('side-A-1-north').box.west).toBe(0);
+    expect(find('bottom-1').why.terms.map(term => term.what)).toEqual(['room']);
+});
+
+describe('residue', () => {
+    const walls = { width: `18' 4 1/32"` };
+    test('the outer coffers take it, and all that runs along them', () => {
+        const { find } = off({ ...walls, residue: 'outer-coffers' });
+        expect(['side-A-1-north', 'side-A-2-north', 'side-A-4-north'].map(id => [find(id).cutFace, find(id).cutBack].map(printInches))).toEqual([
+            ['49 13/32"', '50 5/32"'], ['49 3/8"', '50 7/8"'], ['49 3/8"', '50 1/8"'],
+        ]);
+        expect(printInches(find('trim-1-north').cutBack)).toBe('49 13/32"');
+    });
+    test('the band takes it, and equal pieces stay equal', () => {
+        const { find } = off({ ...walls, residue: 'band' });
+        expect([1, 2, 3, 4].map(coffer => printInches(find(`trim-${coffer}-north`).cutBack))).toEqual(['49 3/8"', '49 3/8"', '49 3/8"', '49 3/8"']);
+    });
+});
+
+test('hands: a rabbet on an upper edge is looked at upside down', () => {
+    const miter: EndCut = { cut: 'miter', degrees: 45 }, square: EndCut = { cut: 'square' };
+    expect(handOf('south', [miter, square], 'lower-back')).toBe('left');
+    expect(handOf('north', [miter, square], 'lower-back')).toBe('right');
+    expect(handOf('west', [miter, square], 'lower-back')).toBe('left');
+    expect(handOf('east', [miter, square], 'lower-back')).toBe('right');
+    expect(handOf('south', [miter, square], 'upper-back')).toBe('right');
+    expect(handOf('south', [miter, miter], 'lower-back')).toBeNull();
+    expect(handOf('south', [square, square], 'lower-back')).toBeNull();
+});
+test('without a rabbet a side with one miter fits either way round', () => {
+    expect(off({}, { sides: { stock: eight } }).pieces.some(piece => piece.hand !== null)).toBe(false);
+});
+
+test('names are words of the language, made from the place alone', () => {
+    expect(idOf('attic', 'spacer', { line: 'B', bay: 3, nth: 2 })).toBe('attic.spacer-B-3-2');
+    expect([0, 25, 26].map(index => spliceLetter(index, 30))).toEqual(['a', 'z', 'aa']);
+    const before = off().pieces, after = off({ length: `30'`, east: { coffers: 5 } }).pieces;
+    // two more rows in the south: what was there keeps its name
+    const names = new Set(after.map(piece => piece.id));
+    const kept = before.filter(piece => piece.part !== 'bottom' && piece.part !== 'blocking' && piece.part !== 'band');
+    expect(kept.filter(piece => !names.has(piece.id) && piece.part !== 'spacer').map(piece => piece.id)).toEqual([]);
+    for (const { id } of before) expect(id).toMatch(/^parlor\.[a-z]+(-\w+)*$/);
+});
+
+describe('what is counted', () => {
+    const counts = (words: RoomWords = {}, beam: ProfileWords = {}) => Object.fromEntries(off(words, beam).consumables.map(({ what, count, unit }) => [what, `${count} ${unit}`]));
+    test('by stated rules, each with its basis', () => {
+        expect(counts()).toEqual({
+            '#10 biscuits': '24 pieces',
+            // 3 at 180 1/2": 13 places; 8 at 50 1/8" and 50 7/8": 5 places; two screws in each
+            '#8 x 2 1/2" screws, blocking': `${2 * (3 * 13 + 8 * 5)} pieces`,
+            '1 1/4" pocket screws, spacers': '102 pieces',
+            // along 16 sides at about 50": 6; along 18 at about 57": 6; 51 spacers, two nails from each of two sides
+            '16 ga x 2" nails, sides': `${34 * 6 + 51 * 4} pieces`,
+            // 8 at 49 5/8", 8 at 50 3/8": 8; 18 at 55 3/4" and 56 1/2": 8, and one more over 56"
+            '18 ga x 1 1/4" nails, cleats': `${16 * 8 + 12 * 8 + 6 * 9} pieces`,
+            '18 ga x 1 1/4" nails, bottoms': `${2 * (3 * 17 + 8 * 6)} pieces`,
+            '16 ga x 2 1/2" nails, band': `${2 * (4 * 8 + 2 * 13)} pieces`,
+            '18 ga x 2" nails, trim': `${24 * 6 + 24 * 6} pieces`,
+            'wood glue': '6 fl oz', 'wood filler': '11 fl oz', 'painter\'s caulk': '12 tubes',
+        });
+        for (const { by, basis } of off().consumables) { expect(by.length).toBeGreaterThan(10); expect(basis).toContain('common practice, no source'); }
+    });
+    test('what the job does not say how to fasten is not counted', () => {
+        const plain = counts({ band: { stock: eight } }, { blocking: { stock: six }, sides: { stock: eight }, bottom: { stock: six }, spacers: null, cleats: null, trim: null });
+        expect(Object.keys(plain)).toEqual(['wood glue', 'painter\'s caulk']);
+    });
+    test('in metric where the job shows millimeters', () => {
+        const metric = { ...settings(), show: said('millimeters' as const), cutTo: said(ticksOf('0.5 mm')) };
+        const { consumables, find } = off({ job: metric, splices: 'on-crossings' });
+        expect(consumables.find(({ what }) => what === 'wood glue')).toMatchObject({ unit: 'mL', by: expect.stringContaining('160 mL a square meter') });
+        expect(find('side-A-2-north').machining).toEqual(['rabbet ~6.4 mm x ~6.4 mm on the lower back edge']);
+        expect(find('side-A-2-north').cutBack % ticksOf('0.5 mm')).toBe(0);
+    });
+});
