@@ -1,4 +1,4 @@
-import type { Board, Money, StockPlan, Strip } from '../../cutting/model.ts';
+import type { Board, BoardPlan, Money, StockPlan, Strip } from '../../cutting/model.ts';
 import { printMoney } from '../../quantity/money.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
 import { roundDown } from '../../quantity/round.ts';
@@ -26,7 +26,7 @@ function boards({ house, plan }: HousePlan, paint: Paint): string[] {
         ...rooms.filter(r => r.errors > 0).map(r => paint.error(`room ${r.room.name}: ${counted(r.errors, 'error')} in what it is made from. Do not order before ${r.errors === 1 ? 'it is' : 'they are'} mended.`)),
         ...rooms.filter(r => !r.takeOff).map(r => paint.error(`room ${r.room.name}: cannot be laid out, so its boards are not here.`)),
         ...columns(plan.stocks.flatMap(stock => shoppingRows(stock, show)), [1, 2, 4]).map(line => `  ${line}`),
-        paint.strong(`  ${plan.costs.length === 0 ? 'total' : `total ${plan.costs.map(money).join(' + ')}`}${plan.unpriced.length > 0 ? ', without the boards that have no price' : plan.costs.length === 0 ? ' nothing to buy' : ''}`),
+        paint.strong(`  ${totalText(plan, rooms.every(r => r.takeOff))}`),
         ...plan.unpriced.flatMap(u => wrap(`no price for ${u.stock.name}: ${u.count} x ${length(u.length)} not in the total`, WIDTH - 2)).map(l => paint.warning(`  ${l}`)),
         ...plan.unplaced.flatMap(u => wrap(`no board for ${u.piece.id} (${u.piece.part}, ${u.piece.room}): ${u.reason}`, WIDTH - 2)).map(l => paint.error(`  ${l}`)),
         '',
@@ -34,6 +34,12 @@ function boards({ house, plan }: HousePlan, paint: Paint): string[] {
         `kerf ${length(job.kerf.value)}, end trim ${length(job.endTrim.value)} a board; lengths between the long points; offcuts after kerf and trim`,
         ...plan.stocks.flatMap(stock => ['', paint.strong(stock.stock.name), ...stockCuts(stock, job.cutTo.value, show, nameOf)]),
     ];
+}
+
+function totalText({ costs, unpriced }: BoardPlan, isWhole: boolean): string {
+    if (costs.length === 0 && unpriced.length === 0) return isWhole ? 'nothing to buy' : 'no total';
+    const sum = costs.length === 0 ? 'no total' : `total ${costs.map(money).join(' + ')}`;
+    return unpriced.length > 0 ? `${sum}, without the boards that have no price` : sum;
 }
 
 function shoppingRows({ stock, boards: all, buy }: StockPlan, show: Show): string[][] {
