@@ -11,7 +11,7 @@ describe.each(Object.entries(ROOMS))('%s', (_name, wishes) => {
 
     test('every piece is drawn once on the plan, with the words it comes from', () => {
         const drawn = groups(sheets[0]!.items).filter(group => group.piece !== undefined);
-        expect(drawn.map(group => group.piece).sort()).toEqual(pieces.pieces.map(piece => piece.id).sort());
+        expect(drawn.flatMap(group => group.piece ?? []).sort()).toEqual(pieces.pieces.map(piece => piece.id).sort());
         for (const group of drawn) {
             expect(group.title).toBeTruthy();
             expect(group.source).toMatch(/^parlor\.coffer:\d+:\d+$/);
@@ -42,6 +42,12 @@ describe.each(Object.entries(ROOMS))('%s', (_name, wishes) => {
 test('sections of a room are drawn once each', () => {
     const { ceiling, pieces } = laid(ROOMS['three by two']!);
     expect(drawSheets(ceiling, pieces)).toHaveLength(2);
+    const two = laid(ROOMS['two sections']!);
+    const sheets = drawSheets(two.ceiling, two.pieces);
+    expect(sheets.map(sheet => sheet.title)).toEqual([
+        'Reflected ceiling plan, Parlor, Quince Lane 4', 'Section through a box beam, plain-box, Parlor, Quince Lane 4', 'Section through a box beam, fine-box, Parlor, Quince Lane 4',
+    ]);
+    expect(groups(sheets[0]!.items).flatMap(group => (group.id.startsWith('mark.') ? [group.title] : []))).toEqual(['Section 2 on sheet C-2', 'Section 3 on sheet C-3']);
     const one = laid(ROOMS['one coffer, nothing round it']!);
     expect(drawSheets(one.ceiling, one.pieces)).toHaveLength(1);
 });

@@ -26,8 +26,10 @@ export function fixtureSymbols(fixtures: readonly PlacedFixture[], view: PlanVie
         const center: Point = [toX(view, x), toY(view, y)];
         const real = (fixture.diameter?.value ?? 0) / 2 * view.pointsPerTick;
         const radius = Math.max(LEAST_RADIUS, real);
-        claims.take(grown(around(center, radius, radius), 3));
-        const clear = fixture.keepClear === undefined || fixture.keepClear.value <= 0 ? [] : [circle(center, real + fixture.keepClear.value * view.pointsPerTick, 'hidden')];
+        const clearance = real + Math.max(0, fixture.keepClear?.value ?? 0) * view.pointsPerTick;
+        // words stand off the ring that is kept clear too, unless it is so large that they would find no place at all
+        claims.take(grown(around(center, radius, radius), Math.max(3, Math.min(clearance - radius, 20))));
+        const clear = clearance > real ? [circle(center, clearance, 'hidden')] : [];
         return group(`fixture.${fixture.name}`, { title: `${fixture.kind.replace('-', ' ')} ${fixture.name}`, source: sourceReference(fixture.at, fileName) }, [...clear, ...symbol(fixture.kind, center, radius)]);
     });
 }
@@ -37,9 +39,14 @@ export function fixtureNames(fixtures: readonly PlacedFixture[], view: PlanView,
     return fixtures.map(({ fixture, x, y }) => {
         const center: Point = [toX(view, x), toY(view, y)];
         const radius = Math.max(LEAST_RADIUS, (fixture.diameter?.value ?? 0) / 2 * view.pointsPerTick);
-        const runs = claims.placeFirst(nameCandidates(fixture.name, center, radius + 5)) ?? [];
+        const runs = claims.placeFirst(nameCandidates(fixture.name, center, radius + 5 + clearOf(fixture, view))) ?? [];
         return group(`fixture-name.${fixture.name}`, {}, runs.flatMap(run => patched(run, 'paper')));
     });
+}
+
+/** How far names stand off the symbol so that they clear the ring around it, within reason. */
+function clearOf(fixture: Fixture, view: PlanView): number {
+    return Math.min(20, Math.max(0, fixture.keepClear?.value ?? 0) * view.pointsPerTick);
 }
 
 function* nameCandidates(name: string, [x, y]: Point, off: number): Iterable<readonly TextRun[]> {

@@ -17,7 +17,8 @@ export interface RoomWishes {
     readonly title?: string; readonly roomTitle?: string; readonly client?: string; readonly profileName?: string;
     readonly fixtures?: readonly { readonly name: string; readonly kind: string; readonly x: Length; readonly y: Length; readonly diameter?: Length; readonly keepClear?: Length }[];
     readonly lengths?: Length[];
-    readonly lines?: Record<string, { readonly heldDown: Length }>;
+    /** Lines that are built of a second profile: the same beam under another name. */
+    readonly otherBeams?: readonly string[];
     readonly covering?: boolean;
 }
 
@@ -55,10 +56,11 @@ function settings(b: JobBuilder, wishes: RoomWishes): JobSettings {
 export function roomWith(wishes: RoomWishes): Room {
     const b = jobBuilder('file:///work%20shop/quince-lane/parlor.coffer');
     const { profile, stock } = boxBeam(b, wishes);
+    const second = boxBeam(b, { ...wishes, profileName: 'fine-box' });
     const room = b.room('parlor', {
         job: settings(b, wishes), width: wishes.width ?? "14' 3 1/2\"", length: wishes.length ?? "11' 2\"",
         north: { coffers: wishes.across ?? 3 }, east: { coffers: wishes.down ?? 2 }, beams: profile, through: wishes.through ?? 'north-south',
-        ...(wishes.residue === undefined ? {} : { residue: wishes.residue }), ...(wishes.lines === undefined ? {} : { lines: wishes.lines }),
+        ...(wishes.residue === undefined ? {} : { residue: wishes.residue }), ...(wishes.otherBeams === undefined ? {} : { lines: Object.fromEntries(wishes.otherBeams.map(line => [line, { beams: second.profile }])) }),
         band: wishes.band === false ? null : { stock, belowBeams: wishes.metric ? '6 mm' : '1/4"' },
     });
     const fixtures = (wishes.fixtures ?? []).map((words): Fixture => ({
@@ -98,7 +100,7 @@ export const ROOMS: Readonly<Record<string, RoomWishes>> = {
     narrow: { width: "4' 0\"", length: "38' 0\"", across: 1, down: 10, through: 'east-west' },
     wide: { width: "60' 0\"", length: "7' 0\"", across: 14, down: 1, band: false },
     'many small': { width: "40' 0\"", length: "30' 0\"", across: 30, down: 24 },
-    'two sections': { lines: { '2': { heldDown: '1/4"' }, A: { heldDown: '1/4"' } }, through: 'east-west', residue: 'band' },
+    'two sections': { otherBeams: ['2'], through: 'east-west', residue: 'band' },
     hostile: {
         title: '<script>alert("x")</script> & Söhne \u202Egnp.exe \u{1F3DA}\uFE0F \u65E5\u672C\u306E\u5BB6 \u05E9\u05DC\u05D5\u05DD',
         client: `]]> --> ${'a long name that will never fit '.repeat(40)}`,
