@@ -1,6 +1,7 @@
-import type { LangiumDocument } from 'langium';
+import type { AstNode, LangiumDocument } from 'langium';
 import type { Finding, Fix } from '../../findings/finding.ts';
 import type { Source } from '../../provenance/source.ts';
+import * as ast from '../generated/ast.ts';
 import { plainValue } from '../lexer/pasted.ts';
 import type { Problem } from '../lexer/problem.ts';
 import { finding, replace } from './make.ts';
@@ -18,13 +19,18 @@ export function syntaxFindings(document: LangiumDocument): readonly Finding[] {
         const at = placeOf(uri, line, column, line, column + Math.max(1, length) - 1);
         found.push(finding('syntax', at, message, { fixes: harmless ? plainly(document, at) : [] }));
     }
+    const strays = straysOf(document.parseResult.value);
     for (const { token, message } of parserErrors) {
         const at = placeOf(uri, token.startLine ?? 1, token.startColumn ?? 1, token.endLine ?? 1, token.endColumn ?? 1);
-        // A word at the margin that declares nothing; the parser steps over it so that nothing after it is lost.
-        if (token.tokenType.name === 'Leftover') found.push(finding('nothing-starts-with', at, message, { fixes: meantFixes(at, near(token.image, DECLARATIONS)) }));
+        if (strays.has(token.startOffset)) found.push(finding('nothing-starts-with', at, message, { fixes: meantFixes(at, near(token.image, DECLARATIONS)) }));
         else found.push(finding('syntax', at, message));
     }
     return found;
+}
+
+/** Where words stand at the margin that declare nothing. The parser steps over them so that nothing after them is lost. */
+function straysOf(root: AstNode): ReadonlySet<number> {
+    return new Set(ast.isFile(root) ? root.items.filter(ast.isStray).map(stray => stray.$cstNode?.offset ?? -1) : []);
 }
 
 /** A value that is read as it is meant, and yet is not written as it should be. */

@@ -1,4 +1,4 @@
-import { stream, type AstNode, type AstNodeDescription, type AstNodeDescriptionProvider, type ReferenceInfo, type Scope, type ScopeProvider, type Stream } from 'langium';
+import { AstUtils, stream, type AstNode, type AstNodeDescription, type DocumentSegment, type ReferenceInfo, type Scope, type ScopeProvider, type Stream, type URI } from 'langium';
 import type { CofferServices } from '../services.ts';
 import { allNames, lookUp, type Layer } from './layer.ts';
 import { inReach } from './reach.ts';
@@ -12,25 +12,22 @@ export class CofferScopeProvider implements ScopeProvider {
     }
 
     getScope(info: ReferenceInfo): Scope {
-        return new LayeredScope(inReach(info, this.services.surroundings), this.services.workspace.AstNodeDescriptionProvider);
+        return new LayeredScope(inReach(info, this.services.surroundings), this.services);
     }
 }
 
-/** Descriptions belong to a node and a name; a node has nearly always one name. */
-const descriptions = new WeakMap<AstNode, AstNodeDescription>();
-
 class LayeredScope implements Scope {
     private readonly layers: readonly Layer[];
-    private readonly provider: AstNodeDescriptionProvider;
+    private readonly services: CofferServices;
 
-    constructor(layers: readonly Layer[], provider: AstNodeDescriptionProvider) {
+    constructor(layers: readonly Layer[], services: CofferServices) {
         this.layers = layers;
-        this.provider = provider;
+        this.services = services;
     }
 
     getElement(name: string): AstNodeDescription | undefined {
         const node = lookUp(this.layers, name);
-        return node && this.describe(node, name);
+        return node && new Description(node, name, this.services);
     }
 
     getElements(name: string): Stream<AstNodeDescription> {
@@ -39,14 +36,29 @@ class LayeredScope implements Scope {
     }
 
     getAllElements(): Stream<AstNodeDescription> {
-        return stream(allNames(this.layers)).map(([name, node]) => this.describe(node, name));
+        return stream(allNames(this.layers)).map(([name, node]) => new Description(node, name, this.services));
+    }
+}
+
+/** What Langium wants to know of a named thing; most of it only when somebody renames something, so it is found then. */
+class Description implements AstNodeDescription {
+    readonly node: AstNode;
+    readonly name: string;
+    private readonly services: CofferServices;
+
+    constructor(node: AstNode, name: string, services: CofferServices) {
+        this.node = node;
+        this.name = name;
+        this.services = services;
     }
 
-    private describe(node: AstNode, name: string): AstNodeDescription {
-        const known = descriptions.get(node);
-        if (known?.name === name) return known;
-        const description = this.provider.createDescription(node, name);
-        descriptions.set(node, description);
-        return description;
+    get type(): string { return this.node.$type; }
+    get documentUri(): URI { return AstUtils.getDocument(this.node).uri; }
+    get path(): string { return this.services.workspace.AstNodeLocator.getAstNodePath(this.node); }
+    get nameSegment(): DocumentSegment | undefined { return this.full().nameSegment; }
+    get selectionSegment(): DocumentSegment | undefined { return this.full().selectionSegment; }
+
+    private full(): AstNodeDescription {
+        return this.services.workspace.AstNodeDescriptionProvider.createDescription(this.node, this.name);
     }
 }

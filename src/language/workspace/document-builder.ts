@@ -25,8 +25,9 @@ export class CofferDocumentBuilder extends DefaultDocumentBuilder {
         this.updateBuildOptions = { validation: true };
     }
 
+    /** Langium would also link again, at every edit anywhere, each file with an unknown name; here only what it imports can mend that. */
     protected override shouldRelink(document: LangiumDocument, changed: Set<string>): boolean {
-        return this.imports.affectedBy(changed).has(document.uri.toString());
+        return this.indexManager.isAffected(document, changed);
     }
 
     override resetToState<T extends AstNode>(document: LangiumDocument<T>, state: DocumentState): void {
