@@ -14,10 +14,8 @@ export default tseslint.config(
             '@typescript-eslint/await-thenable': 'error',
             // a new kind of trouble, part or spacing must be handled everywhere
             '@typescript-eslint/switch-exhaustiveness-check': ['error', { considerDefaultExhaustiveForUnions: true }],
-            '@typescript-eslint/no-unnecessary-type-assertion': 'error',
             '@typescript-eslint/require-array-sort-compare': ['error', { ignoreStringArrays: true }],
             '@typescript-eslint/no-base-to-string': 'error',
-            '@typescript-eslint/consistent-type-imports': 'error',
             '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_', ignoreRestSiblings: true }],
             // `noUncheckedIndexedAccess` is on; an index known to be there is marked with `!`
             '@typescript-eslint/no-non-null-assertion': 'off',
