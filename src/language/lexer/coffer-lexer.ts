@@ -5,7 +5,7 @@ import { markStatementEnds } from './line-ends.ts';
 import { plainDashes } from './pasted.ts';
 import { problemAt, type Problem } from './problem.ts';
 import { unreadable } from './readable.ts';
-import { slipOf } from './slips.ts';
+import { GLUED, isGluedText, slipOf } from './slips.ts';
 import type { Token } from './token.ts';
 
 /** What the parser needs to know of the lines, to tell which errors belong together. */
@@ -28,10 +28,11 @@ export class CofferLexer extends DefaultLexer {
         const raw = super.tokenize(text, options);
         const problems: Problem[] = [...raw.errors];
         for (const token of raw.hidden) noteSlip(token, problems);
-        for (const token of raw.tokens) {
+        raw.tokens.forEach((token, i) => {
             noteSlip(token, problems);
+            if (isGluedText(token, raw.tokens[i - 1], raw.tokens[i + 1])) problems.push(problemAt(token, GLUED));
             spellPlainly(token);
-        }
+        });
         const mended = whole ? mendBraces(raw.tokens, text, this.tokenTypes, problems) : raw.tokens;
         const stated = markStatementEnds(mended, text, this.tokenTypes, whole);
         const tokens = boundNesting(stated, this.tokenTypes, problems);

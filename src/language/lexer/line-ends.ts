@@ -3,9 +3,13 @@ import { impliedAfter, indentationOf, isBoundary, isClose, isEnd, isOpen, type T
 /** After one of these a statement wants more. */
 const WANTS_MORE = new Set([',', '+', '-', '*', '/', '±', '+/-', 'x', 'to', 'per', '=', ':', '(', '<', '<=', '>', '>=', '.']);
 /** None of these can begin a statement, so a line that begins with one goes on with the line before. */
-const GOES_ON = new Set([',', '+', '-', '*', '/', '±', '+/-', 'x', 'to', 'per', '=', ':', ')', '<', '<=', '>', '>=', '.']);
+const GOES_ON = new Set([',', '+', '-', '*', '/', '±', '+/-', 'x', 'to', 'per', '=', ':', '(', ')', '<', '<=', '>', '>=']);
+/** Nor can one of these; but a line that lost its first word begins with one, so only a name that has no value yet takes it. */
+const VALUES = new Set(['LENGTH', 'MONEY', 'TIME', 'ANGLE', 'PERCENT', 'GAUGE', 'HASH', 'NOMINAL', 'DATE', 'NUMBER', 'UNMARKED', 'STRING']);
+/** What is named by its head alone may have its block begin on the next line. */
+const HEADS = new Set(['stock', 'profile', 'room', 'job', 'labor', 'bid', 'alternate']);
 
-/** True where a comma or an operator on either side of a line end says that the statement has more to come. */
+/** True where what stands on either side of a line end says that the statement has more to come. */
 export function continues(last: Token, next: Token): boolean {
     return WANTS_MORE.has(last.tokenType.name) || GOES_ON.has(next.tokenType.name);
 }
@@ -13,13 +17,14 @@ export function continues(last: Token, next: Token): boolean {
 /**
  * Keeps the line ends that end a statement and supplies the ones that are implied (before `}`, at the end of the file).
  * A statement ends with its line. It runs on only when the next line is indented deeper than the statement, and a comma,
- * an operator or an open parenthesis says that there is more to come.
+ * an operator, an open parenthesis or a name without its value wants more.
  */
 export function markStatementEnds(tokens: readonly Token[], text: string, types: TokenTypes, whole: boolean): Token[] {
     const eol = types['EOL']!;
     const kept: Token[] = [];
     let last: Token | undefined;
     let openParentheses = 0;
+    let first: Token | undefined;
     let indentation = 0;
     const keep = (token: Token) => { kept.push(token); last = token; };
 
@@ -31,8 +36,12 @@ export function markStatementEnds(tokens: readonly Token[], text: string, types:
             keep(withoutWidth(token));
             return;
         }
-        if (isBoundary(last)) indentation = indentationOf(text, token);
-        else if (isClose(token)) keep(impliedAfter(eol, last!));
+        if (isBoundary(last)) {
+            // Behind the { of its block, a statement stands as deep as where it is written.
+            indentation = last && isOpen(last) && last.startLine === token.startLine ? token.startColumn! - 1 : indentationOf(text, token);
+            first = token;
+        }
+        if (isClose(token) && !isBoundary(last)) keep(impliedAfter(eol, last!));
         if (isOpen(token) || isClose(token)) openParentheses = 0;
         else if (token.image === '(') openParentheses++;
         else if (token.image === ')') openParentheses = Math.max(0, openParentheses - 1);
@@ -43,10 +52,10 @@ export function markStatementEnds(tokens: readonly Token[], text: string, types:
 
     function runsOn(before: Token, next: Token | undefined): boolean {
         if (!next) return false;
-        if (isOpen(next)) return true;
+        if (isOpen(next)) return first === before || HEADS.has(first!.image);
         const deeper = indentationOf(text, next) > indentation;
         if (openParentheses > 0) return deeper || next.image === ')';
-        return deeper && continues(before, next);
+        return deeper && (continues(before, next) || VALUES.has(next.tokenType.name) && (before === first || first!.image === 'require'));
     }
 }
 

@@ -8,7 +8,7 @@ export const LONGEST = 1000;
 const LINKS = new Set(['*', '/', '+', '-', '±', '+/-', 'x', 'to', '<', '<=', '>', '>=', '.', 'per']);
 
 const TOO_DEEP = `This is nested too deep: ${DEEPEST} within each other are the most. What stands in here is not read.`;
-const TOO_LONG = `This goes on for too long: ${LONGEST} operators in one statement are the most. Say part of it with let.`;
+const TOO_LONG = `This goes on for too long: ${LONGEST} operators in one statement are the most. Say part of it with \`let\`.`;
 const TOO_MANY_SIGNS = `There are more than ${DEEPEST} signs before one value.`;
 
 /** Leaves out what is nested so deep, or goes on for so long, that a program reading the tree would run out of room. */

@@ -2,6 +2,7 @@
 export const MOST_CHARACTERS = 500_000;
 /** Of the characters of a text hardly any cannot be seen; of a picture or a drawing most. */
 const MOST_UNSEEN = 1 / 50;
+const FEW_UNSEEN = 10;
 const UNSEEN = /[\u0000-\u0008\u000e-\u001f\u007f\ufffd]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
 
 /** Why a file is not read at all, in words; undefined where it can be read. */
@@ -10,7 +11,7 @@ export function unreadable(text: string): string | undefined {
         return `This file is too long to be a job: ${grouped(text.length)} characters, where ${grouped(MOST_CHARACTERS)} are the most. Nothing in it is read. Split it into files that use each other.`;
     }
     const unseen = text.match(UNSEEN)?.length ?? 0;
-    if (unseen <= text.length * MOST_UNSEEN) return undefined;
+    if (unseen <= Math.max(FEW_UNSEEN, text.length * MOST_UNSEEN)) return undefined;
     return /\0[^\0]\0[^\0]\0|[^\0]\0[^\0]\0/.test(text.slice(0, 200))
         ? 'This file is saved as UTF-16. Save it as UTF-8, then it can be read.'
         : 'This file holds something else than text. Nothing in it is read.';

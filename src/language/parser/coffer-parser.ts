@@ -1,7 +1,8 @@
-import { createLangiumParser, LangiumParser, type AstNode, type LangiumCoreServices, type ParseResult, type ParserOptions } from 'langium';
+import { LangiumParser, type AstNode, type LangiumCoreServices, type ParseResult, type ParserOptions } from 'langium';
 import { leftovers } from './leftovers.ts';
 import { onePerMistake } from './one-per-mistake.ts';
 import { CofferParserMessages, TooManyMistakes } from './messages.ts';
+import { createWorker } from './worker.ts';
 
 /**
  * A parser that no file can stop. Whatever it is handed, it answers with a tree and with errors in the reader's words,
@@ -31,7 +32,7 @@ export class CofferParser extends LangiumParser {
     }
 
     private work<T extends AstNode>(input: string, options: ParserOptions | undefined): ParseResult<T> {
-        this.worker ??= createLangiumParser(this.services);
+        this.worker ??= createWorker(this.services);
         return this.worker.parse<T>(input, options);
     }
 

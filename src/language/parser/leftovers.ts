@@ -1,54 +1,66 @@
-import { AstUtils, type AstNode, type CstNode } from 'langium';
+import { AstUtils, CstUtils, GrammarUtils, type AstNode, type CstNode, type LeafCstNode } from 'langium';
 import { distance } from 'fastest-levenshtein';
 import * as ast from '../generated/ast.ts';
 import type { Token } from '../lexer/token.ts';
 import type { SyntaxError } from './one-per-mistake.ts';
+import { sayMistake } from './say.ts';
 
 /** What a job file is made of. (The built-in library has four more words, which are no one else's.) */
 const DECLARATIONS = ['stock', 'profile', 'job', 'room', 'labor', 'bid', 'alternate', 'let', 'from', 'edition'];
 
 /**
- * What the grammar lets through so that nothing after it is lost, and that yet means nothing: a line that begins with a
- * value, a block without a name, a word at the left margin that declares nothing.
+ * What the grammar lets through so that nothing else is lost, and that yet means nothing: what a line holds too much, a
+ * line that begins with a value, a block without a name, a word at the left margin that declares nothing.
  */
 export function leftovers(root: AstNode): SyntaxError[] {
     const found: SyntaxError[] = [];
     for (const node of AstUtils.streamAst(root)) {
         if (ast.isLoose(node)) found.push(errorAt(firstWord(node.$cstNode), sayLoose(node)));
         else if (ast.isStray(node)) found.push(errorAt(firstWord(node.$cstNode), sayStray(node)));
+        else if ('excess' in node && Array.isArray(node.excess) && node.excess.length > 0) {
+            const [first] = GrammarUtils.findNodesForProperty(node.$cstNode, 'excess');
+            if (first) found.push(errorAt(first, sayExcess(node.$type, first)));
+        }
     }
     return found;
 }
 
+function sayExcess(rule: string, first: CstNode): string {
+    const before = CstUtils.getPreviousNode(first, false);
+    return sayMistake({ expected: undefined, actual: tokenAt(first), previous: before && tokenAt(before), rule });
+}
+
 function sayLoose(node: ast.Loose): string {
-    if (node.rest.length === 0) return 'This block belongs to nothing: put its name before the {.';
-    return `A line begins with the name of what it tells, as in height 8' 10"; ${node.rest[0]} has no name before it.`;
+    const first = node.rest[0];
+    if (first === undefined) return 'This block belongs to nothing: put its name before the `{`.';
+    if (first === ')') return 'One `)` too many: there is no `(` for it.';
+    if (/^[\d$#."“.]/.test(first) && first !== '.') return `A line begins with the name of what it tells, as in \`height 8' 10"\`: \`${first}\` has no name before it.`;
+    return `A line cannot begin with \`${first}\`. Where it goes on with the line above, it is indented deeper than that.`;
 }
 
 function sayStray({ word, name }: ast.Stray): string {
-    const meant = DECLARATIONS.map(known => ({ known, far: distance(word ?? '', known) })).sort((a, b) => a.far - b.far)[0]!;
-    if (word && meant.far <= Math.max(1, word.length / 3)) return `${word} is nothing that a job file has; did you mean ${meant.known}?`;
-    const example = name ? '' : ', and a property stands inside the block it belongs to';
-    return `${word} is nothing that a job file has: it has ${DECLARATIONS.slice(0, 7).join(', ')} and let${example}.`;
+    const near = DECLARATIONS.map(known => ({ known, far: distance(word ?? '', known) })).sort((a, b) => a.far - b.far)[0]!;
+    const nothing = `\`${word}\` is nothing that a file has`;
+    if (word && near.far <= Math.max(1, word.length / 3)) return `${nothing}; did you mean \`${near.known}\`?`;
+    return name ? `${nothing}: it has stock, profile, room, job, labor, bid, alternate and let.` : `${nothing}. A property stands inside the block it belongs to, between its { and }.`;
 }
 
 function firstWord(node: CstNode | undefined): CstNode | undefined {
-    let first = node;
-    while (first && 'content' in first) {
-        const content = (first.content as CstNode[]).filter(child => !child.hidden);
-        if (content.length === 0) break;
-        first = content[0];
-    }
-    return first ?? node;
+    return node && (CstUtils.flattenCst(node).find(leaf => !leaf.hidden && leaf.length > 0) ?? node);
 }
 
 function errorAt(at: CstNode | undefined, message: string): SyntaxError {
-    const { start, end } = at?.range ?? { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
-    const offset = at?.offset ?? 0;
-    const token: Token = {
-        image: at?.text ?? '', tokenType: { name: 'Leftover' }, tokenTypeIdx: -1,
-        startOffset: offset, endOffset: offset + Math.max(1, at?.length ?? 1) - 1,
+    return { name: 'NoViableAltException', message, token: tokenAt(at), resyncedTokens: [], context: { ruleStack: [], ruleOccurrenceStack: [] } };
+}
+
+/** A node of the tree as the token that it was. */
+function tokenAt(node: CstNode | undefined): Token {
+    const leaf = firstWord(node);
+    const { start, end } = leaf?.range ?? { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
+    const offset = leaf?.offset ?? 0;
+    return {
+        image: leaf?.text ?? '', tokenType: leaf && 'tokenType' in leaf ? (leaf as LeafCstNode).tokenType : { name: 'EOF' }, tokenTypeIdx: -1,
+        startOffset: offset, endOffset: offset + Math.max(1, leaf?.length ?? 1) - 1,
         startLine: start.line + 1, endLine: end.line + 1, startColumn: start.character + 1, endColumn: Math.max(end.character, start.character + 1),
     };
-    return { name: 'NoViableAltException', message, token, resyncedTokens: [], context: { ruleStack: [], ruleOccurrenceStack: [] } };
 }

@@ -15,14 +15,15 @@ const MOST_SHOWN = 100;
 export function onePerMistake<T extends AstNode>(result: ParseResult<T>, leftovers: readonly SyntaxError[]): ParseResult<T> {
     const report = result.lexerReport as LineReport | undefined;
     const statements = report?.statements ?? [];
-    const lexerErrors = result.lexerErrors as Problem[];
-    const taken = new Set(lexerErrors.filter(error => !error.harmless).map(error => statementOf(error.line ?? 1, statements)));
+    const taken = new Set<number>();
+    const isFirst = (line: number | undefined) => {
+        const statement = statementOf(line ?? 1, statements);
+        return !taken.has(statement) && taken.add(statement);
+    };
+    const lexerErrors = (result.lexerErrors as Problem[]).filter(error => error.harmless || isFirst(error.line));
     const parserErrors: SyntaxError[] = [];
     for (const error of [...result.parserErrors.map(onAWord), ...leftovers].sort((a, b) => a.token.startOffset - b.token.startOffset)) {
-        const statement = statementOf(error.token.startLine ?? 1, statements);
-        if (taken.has(statement)) continue;
-        taken.add(statement);
-        parserErrors.push(error);
+        if (isFirst(error.token.startLine)) parserErrors.push(error);
     }
     return { ...result, lexerErrors: firstOf(lexerErrors, MOST_SHOWN), parserErrors: firstOf(parserErrors, MOST_SHOWN) };
 }

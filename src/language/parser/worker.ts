@@ -1,0 +1,73 @@
+import { createParser, LangiumParser, type LangiumCoreServices } from 'langium';
+import type { Token, TokenType } from '../lexer/token.ts';
+
+/** The parser that does the work; CofferParser holds it and replaces it when it throws. */
+export function createWorker(services: LangiumCoreServices): LangiumParser {
+    const parser = createParser(services.Grammar, new Worker(services), services.parser.Lexer.definition);
+    parser.finalize();
+    return parser;
+}
+
+class Worker extends LangiumParser {
+    constructor(services: LangiumCoreServices) {
+        super(services);
+        keepStatementsApart(this.wrapper as unknown as Recovering);
+    }
+}
+
+/** The part of the parser under Langium that decides how to go on after an error. */
+interface Recovering {
+    canTokenTypeBeInsertedInRecovery(type: TokenType): boolean;
+    canRecoverWithSingleTokenDeletion(expected: TokenType): boolean;
+    tryInRuleRecovery(expected: TokenType, follows: TokenType[]): Token;
+    findReSyncTokenType(): TokenType;
+    getHumanReadableRuleStack(): string[];
+    buildFullFollowKeyStack(): unknown[];
+    getFollowSetFromFollowKey(key: unknown): TokenType[];
+    LA(ahead: number): Token;
+    SKIP_TOKEN(): Token;
+    consumeToken(): void;
+}
+
+/** Ends of statements, and what holds blocks together: never to be made up or skipped (the lexer has mended the braces). */
+const BOUNDARIES = new Set(['{', '}', 'EOL', 'EOF']);
+const HEADS = new Set(['Head', 'ProfileHead', 'JobHead']);
+
+/**
+ * Recovery must not make one line pay for another. A brace that it makes up or skips re-nests all that follows, and a
+ * head that it gives up leaves its block without a name: after an error in a head, or behind it, the parser goes on at
+ * the `{` of the block.
+ */
+function keepStatementsApart(parser: Recovering): void {
+    parser.canTokenTypeBeInsertedInRecovery = type => !BOUNDARIES.has(type.name) || type.name === 'EOL';
+    const canDelete = parser.canRecoverWithSingleTokenDeletion;
+    parser.canRecoverWithSingleTokenDeletion = expected => !BOUNDARIES.has(parser.LA(1).tokenType.name) && canDelete.call(parser, expected);
+    const recover = parser.tryInRuleRecovery;
+    parser.tryInRuleRecovery = (expected, follows) => expected.name === '{' && skipToBlock(parser) || recover.call(parser, expected, follows);
+    const findAnywhere = parser.findReSyncTokenType;
+    parser.findReSyncTokenType = () => findInHead(parser) ?? findAnywhere.call(parser);
+}
+
+/** Takes the `{` that follows in the same statement. */
+function skipToBlock(parser: Recovering): Token | undefined {
+    let ahead = 1;
+    while (!BOUNDARIES.has(parser.LA(ahead).tokenType.name)) ahead++;
+    if (parser.LA(ahead).tokenType.name !== '{') return undefined;
+    let brace = parser.LA(1);
+    for (; ahead > 1; ahead--) brace = parser.SKIP_TOKEN();
+    parser.consumeToken();
+    return brace;
+}
+
+/** The next token before the block of a head at which one of the rules inside the head can go on; else its `{`. */
+function findInHead(parser: Recovering): TokenType | undefined {
+    const rules = parser.getHumanReadableRuleStack();
+    const head = rules.findLastIndex(rule => HEADS.has(rule.replace(/\u200b$/, '')));
+    if (head < 0) return undefined;
+    const follows = new Set(parser.buildFullFollowKeyStack().slice(head).flatMap(key => parser.getFollowSetFromFollowKey(key)));
+    for (let ahead = 1; ; ahead++) {
+        const { tokenType } = parser.LA(ahead);
+        if (tokenType.name === 'EOL' || tokenType.name === '}' || tokenType.name === 'EOF') return undefined;
+        if (follows.has(tokenType)) return tokenType;
+    }
+}
