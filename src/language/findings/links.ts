@@ -13,6 +13,7 @@ import { blockName } from './block-name.ts';
 import { finding } from './make.ts';
 import { didYouMean, meantFixes, near } from './near.ts';
 import { importFixes, offeredElsewhere } from './offered.ts';
+import type { ReadingRule } from './rules.ts';
 
 /**
  * Words that mean nothing where they stand. What hangs on such a word is not reported: the modifiers of an unknown
@@ -61,7 +62,7 @@ class Unknown {
         return servicesOf(this.document).vocabulary;
     }
 
-    private say(rule: string, message: string, words = near(this.word, this.names)): Finding {
+    private say(rule: ReadingRule, message: string, words = near(this.word, this.names)): Finding {
         return finding(rule, this.at, sentence(message + didYouMean(words)), { fixes: meantFixes(this.at, words) });
     }
 

@@ -1,5 +1,6 @@
 import type { Finding, Fix, RelatedPlace, Severity } from '../../findings/finding.ts';
 import type { Range, Source } from '../../provenance/source.ts';
+import type { ReadingRule } from './rules.ts';
 
 export interface More {
     readonly severity?: Severity;
@@ -8,7 +9,7 @@ export interface More {
 }
 
 /** A finding of the language: an error unless it says otherwise. */
-export function finding(rule: string, at: Source, message: string, more: More = {}): Finding {
+export function finding(rule: ReadingRule, at: Source, message: string, more: More = {}): Finding {
     return { rule, severity: more.severity ?? 'error', at, message, related: more.related ?? [], fixes: more.fixes ?? [] };
 }
 
