@@ -18,7 +18,8 @@ export async function packageExtension() {
     await rm(folder, { recursive: true, force: true });
     await mkdir(folder, { recursive: true });
     await bundle({ outdir: join(folder, 'dist'), minify: true, sourcemap: false });
-    for (const name of ['README.md', 'LICENSE', 'CHANGELOG.md', 'syntaxes']) await cp(join(root, name), join(folder, name), { recursive: true });
+    await writeFile(join(folder, 'README.md'), withoutOwnPictures(await readFile(join(root, 'README.md'), 'utf8')));
+    for (const name of ['LICENSE', 'CHANGELOG.md', 'syntaxes']) await cp(join(root, name), join(folder, name), { recursive: true });
     await cp(join(root, 'src/extension/package.nls.json'), join(folder, 'package.nls.json'));
 
     const { scripts, dependencies, devDependencies, private: isPrivate, ...manifest } = JSON.parse(await readFile(join(root, 'package.json'), 'utf8'));
@@ -31,6 +32,11 @@ export async function packageExtension() {
     const bytes = (await stat(path)).size;
     if (bytes > MOST_BYTES) throw new Error(`${path} has ${bytes} bytes; ${MOST_BYTES} is the most.`);
     return { path, bytes };
+}
+
+/** The page of an extension shows pictures from the web only; those beside the README would be broken on it. */
+function withoutOwnPictures(markdown) {
+    return markdown.replace(/^!\[[^\]]*\]\((?!https:)[^)]*\)\n*/gm, '');
 }
 
 if (isEntry(import.meta.url)) await main(async () => {

@@ -15,6 +15,8 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
         vscode.workspace.registerTextDocumentContentProvider(BuiltinDocuments.scheme, new BuiltinDocuments((method, params) => started.ask(method, params))),
         vscode.commands.registerCommand('cofferwright.restartServer', () => started.restart()),
         vscode.commands.registerCommand('cofferwright.showOutput', () => started.output.show()),
+        // imports may not leave the open folders, and the server is told of those when it starts
+        vscode.workspace.onDidChangeWorkspaceFolders(() => started.restart()),
     );
     await started.start();
 }

@@ -9,8 +9,13 @@ import type { Diagnostic, InitializeResult, PublishDiagnosticsParams } from 'vsc
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
-/** Bundles the server as it is shipped and returns the path of the program. */
-export async function bundledServer(): Promise<string> {
+let bundled: Promise<string> | undefined;
+/** Bundles the server as it is shipped, once, and returns the path of the program. */
+export function bundledServer(): Promise<string> {
+    return bundled ??= bundleServer();
+}
+
+async function bundleServer(): Promise<string> {
     const { forNode } = await import(pathToFileURL(join(root, 'src/build/bundle.mjs')).href) as { forNode: object };
     const outfile = join(root, '.cache/server-test/main.cjs');
     await build({ ...forNode, format: 'cjs', mainFields: ['module', 'main'], entryPoints: ['src/server/main.ts'], outfile });
@@ -45,10 +50,10 @@ export class Client {
         this.connection.listen();
     }
 
-    async initialize(): Promise<this> {
-        const uri = pathToFileURL(this.folder).href;
+    /** `folders`: names of folders of the workspace to open; none: an editor with single files open. */
+    async initialize(folders: readonly string[] = ['']): Promise<this> {
         const result = await this.connection.sendRequest<InitializeResult>('initialize', {
-            processId: process.pid, rootUri: uri, workspaceFolders: [{ uri, name: 'workspace' }],
+            processId: process.pid, rootUri: null, workspaceFolders: folders.length === 0 ? null : folders.map(name => ({ uri: this.uri(name), name: `workspace/${name}` })),
             capabilities: {
                 textDocument: { publishDiagnostics: { relatedInformation: true }, codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: ['quickfix'] } } } },
                 workspace: { workspaceFolders: true, configuration: true, didChangeWatchedFiles: { dynamicRegistration: true } },

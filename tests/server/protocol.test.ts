@@ -157,12 +157,30 @@ describe('the language server', () => {
     });
 });
 
-test('a server whose editor has vanished ends by itself', async () => {
-    const abandoned = await new Client(await bundledServer()).initialize();
+/** For what needs a session of its own. */
+async function withClient(folders: readonly string[], use: (client: Client) => Promise<void>): Promise<void> {
+    const own = await new Client(await bundledServer()).initialize(folders);
     try {
-        await abandoned.until(abandoned.uri('rooms/den.coffer'), () => true);
-        expect(await abandoned.vanish()).not.toBe(0);
+        await use(own);
     } finally {
-        abandoned.dispose();
+        own.dispose();
     }
-});
+}
+
+test('a file opened without its folder finds what it imports', () => withClient([], async own => {
+    const uri = await own.open('rooms/den.coffer');
+    expect(await own.until(uri, () => true)).toEqual([]);
+    await own.onDiskChange('yard.coffer', own.onDisk('yard.coffer').replace('stock clear-1x8 {\n  size     1x8', 'stock clear-1x8 {\n  size     1x8\n  width    6 3/4"'));
+    await own.until(uri, hasRule('depths-differ'));
+}));
+
+test('an import that leaves the open folder is an error at its path', () => withClient(['rooms'], async own => {
+    const uri = await own.open('rooms/den.coffer');
+    const findings = await own.until(uri, each => each.some(isError));
+    expect(wordsAt(own.text(uri), findings.find(isError)!)).toContain('../details/beam.coffer');
+}));
+
+test('a server whose editor has vanished ends by itself', () => withClient([''], async own => {
+    await own.until(own.uri('rooms/den.coffer'), () => true);
+    expect(await own.vanish()).not.toBe(0);
+}));
