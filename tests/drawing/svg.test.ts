@@ -51,6 +51,11 @@ describe('the file', () => {
         expect(selectors.flatMap(selector => selector.split(',')).filter(selector => !selector.includes('.coffer-sheet'))).toEqual([]);
     });
 
+    test('asks for its own paper as a file, and leaves that to the page it is a part of', () => {
+        expect(svg).toContain('@page{size:17in 11in;margin:0}');
+        expect(toSvg(plan, { as: 'part of a page' })).not.toContain('@page');
+    });
+
     test.each(['light', 'dark', 'print'] as const)('%s: fixed colors where they are wanted', theme => {
         const fixed = toSvg(plan, { theme, fonts: 'named' });
         expect(fixed).not.toContain('var(');

@@ -4,7 +4,8 @@ import type { Ticks } from '../../quantity/ticks.ts';
 import { line, polygon, rectangle, type Point } from '../display-list.ts';
 import { endGrain } from '../fill/end-grain.ts';
 import { sizeWithUnit } from '../figures.ts';
-import { SAMPLE_WIDTH, type StripBlock, type StripRow } from '../sheet/strip.ts';
+import { fitText } from '../text/fit-text.ts';
+import { SAMPLE_WIDTH, SIZE, type StripBlock, type StripRow } from '../sheet/strip.ts';
 import type { Scale } from '../scale.ts';
 import type { SectionContext } from './context.ts';
 import type { SectionShape } from './shape.ts';
@@ -14,7 +15,7 @@ export function sectionStrip(section: Section, shape: SectionShape, context: Sec
     return [
         { id: 'key', heading: 'KEY', rows: keyRows(section, shape, context) },
         { id: 'follows', heading: 'WHAT FOLLOWS FROM THE PARTS', rows: whatFollows(section, shape, context) },
-        { id: 'notes', heading: 'NOTES', rows: noteRows(shape, context, scale) },
+        { id: 'notes', heading: 'NOTES', rows: noteRows(section, shape, context, scale) },
         { id: 'care', heading: 'CARE', rows: careRows(context) },
     ];
 }
@@ -59,12 +60,18 @@ function whatFollows(section: Section, shape: SectionShape, context: SectionCont
     return rows;
 }
 
-function noteRows(shape: SectionShape, context: SectionContext, scale: Scale): readonly StripRow[] {
+/** About four lines of the strip. */
+const LONGEST_LABEL = 500;
+
+function noteRows(section: Section, shape: SectionShape, context: SectionContext, scale: Scale): readonly StripRow[] {
     const f = (ticks: Ticks) => sizeWithUnit(ticks, context.job.show.value);
     const { blocking, bottom, cleat } = shape;
     const foot = bottom.top + bottom.thickness;
     const stack = cleat ? [blocking.thickness, cleat.top - blocking.thickness, cleat.foot - cleat.top, bottom.thickness] : [blocking.thickness, bottom.top - blocking.thickness, bottom.thickness];
+    const { name, label } = section.profile;
     const notes = [
+        // the title block has one line for it, which long arguments do not fit in
+        ...(label === name ? [] : [`${fitText(label, LONGEST_LABEL, SIZE, SIZE).text}.`]),
         'Depths are measured down from the ceiling.',
         `Down through the middle: ${stack.map(f).join(' + ')} = ${f(foot)}.`,
         ...(scale.ratio === 1 ? ['Lay your own stock on this sheet before you cut: print it at 100 %.'] : []),

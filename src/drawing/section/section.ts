@@ -106,7 +106,7 @@ function titleBlock(section: Section, context: SectionContext, sheet: string, sc
     return {
         job: context.job.title?.value ?? 'Box beam', room: context.room ?? section.profile.name,
         ...(context.job.client === undefined ? {} : { client: context.job.client.value }),
-        drawing: ['Section through', 'a box beam', section.profile.label], scale,
+        drawing: ['Section through', 'a box beam'], detail: section.profile.label, scale,
         cutTo: sizeWithUnit(context.job.cutTo.value, show),
         lengths: show === 'millimeters' ? 'millimeters' : 'feet, inches', sheet, of: context.of ?? '',
     };

@@ -7,6 +7,8 @@ import { fitText } from '../text/fit-text.ts';
 export interface TitleBlock {
     readonly job: string; readonly room: string; readonly client?: string;
     readonly drawing: readonly string[];
+    /** A line under the drawing's name: which of several it is. */
+    readonly detail?: string;
     readonly scale: string; readonly cutTo: string; readonly lengths: string;
     readonly sheet: string; readonly of: string;
 }
@@ -31,7 +33,10 @@ export function frame(paper: Paper, title: TitleBlock): Frame {
     block.sheet(title);
     block.halves(['LENGTHS', title.lengths], ['CUT TO', title.cutTo]);
     block.halves(['SCALE', title.scale], ['PAPER', paper.label]);
-    block.lines('DRAWING', title.drawing.map(words => ({ words, size: 12, bold: true })));
+    block.lines('DRAWING', [
+        ...title.drawing.map(words => ({ words, size: 12, bold: true })),
+        ...(title.detail === undefined ? [] : [{ words: title.detail, size: 9.4, bold: false }]),
+    ]);
     block.lines('JOB', [
         { words: title.job, size: 13, bold: true }, { words: title.room, size: 9.4, bold: false },
         ...(title.client === undefined ? [] : [{ words: `for ${title.client}`, size: 8, bold: false }]),

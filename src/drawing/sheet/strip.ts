@@ -18,7 +18,8 @@ export type StripRow =
     | { readonly kind: 'beside'; readonly rows: readonly [StripRow] | readonly [StripRow, StripRow] };
 
 export const SAMPLE_WIDTH = 30;
-const SIZE = 8.4;
+/** Of its words, where there is room for all. */
+export const SIZE = 8.4;
 const FACTORS = [1, 0.95, 0.9, 0.85, 0.8, 0.75];
 
 /** Sets the blocks one under the other: as large as goes, then with fewer rows where a block may lose some. */

@@ -11,6 +11,8 @@ export interface SvgOptions {
     readonly theme?: SvgTheme;
     /** `named`: the font is not put into the file; for a page or a renderer that has it already. */
     readonly fonts?: 'embedded' | 'named';
+    /** `part of a page`: says nothing of the paper it is printed on, which is then the page's matter. */
+    readonly as?: 'file' | 'part of a page';
 }
 
 /** A sheet as one SVG file that needs nothing else: true to scale in print, readable by screen readers, the same bytes every time. */
@@ -18,12 +20,13 @@ export function toSvg(sheet: Sheet, options: SvgOptions = {}): string {
     const { width, height, cssWidth, cssHeight } = sheet.paper;
     const name = `${idText(sheet.id)}.title`;
     const description = `${idText(sheet.id)}.description`;
+    const page = options.as === 'part of a page' ? '' : `@page{size:${cssWidth} ${cssHeight};margin:0}\n`;
     return [
         `<svg xmlns="http://www.w3.org/2000/svg" class="${SHEET_CLASS}" width="${cssWidth}" height="${cssHeight}" `
         + `viewBox="0 0 ${coordinate(width)} ${coordinate(height)}" role="img" aria-labelledby="${name} ${description}">`,
         `<title id="${name}">${escapeText(sheet.title)}</title>`,
         `<desc id="${description}">${escapeText(sheet.description)}</desc>`,
-        `<style>${styleSheet(options.theme ?? 'auto', options.fonts === 'named' ? '' : fontFaces(sheet))}</style>`,
+        `<style>${page}${styleSheet(options.theme ?? 'auto', options.fonts === 'named' ? '' : fontFaces(sheet))}</style>`,
         `<path class="f-paper" d="M0 0h${coordinate(width)}v${coordinate(height)}h-${coordinate(width)}z"/>`,
         ...itemsSvg(sheet.items, sheet.id),
         '</svg>',
