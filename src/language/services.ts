@@ -1,4 +1,4 @@
-import { createGrammarConfig, EmptyFileSystem, inject, type AstNode, type LangiumDocument, type Module } from 'langium';
+import { createGrammarConfig, EmptyFileSystem, inject, type LangiumDocument, type Module } from 'langium';
 import { createDefaultModule, createDefaultSharedModule, type DefaultSharedModuleContext, type LangiumServices, type LangiumSharedServices, type PartialLangiumServices, type PartialLangiumSharedServices } from 'langium/lsp';
 import type { Finding } from '../findings/finding.ts';
 import { CofferCompletionProvider } from './features/completion/provider.ts';
@@ -31,11 +31,6 @@ export interface Checks {
     findings(document: LangiumDocument): readonly Finding[];
 }
 
-/** What things come to, in words for a hover. The reading of values puts itself here. */
-export interface Explanations {
-    describe(node: AstNode): string | undefined;
-}
-
 interface SharedAdditions {
     readonly workspace: { readonly Imports: ImportGraph, readonly Jobs: Jobs, readonly Stamps: Stamps };
 }
@@ -43,7 +38,6 @@ interface Additions {
     readonly vocabulary: Vocabulary;
     readonly surroundings: Surroundings;
     readonly checks: Checks;
-    readonly explanations: Explanations;
 }
 export type CofferSharedServices = LangiumSharedServices & SharedAdditions;
 export type CofferServices = LangiumServices & Additions & { readonly shared: CofferSharedServices };
@@ -68,7 +62,6 @@ const languageModule: Module<CofferServices, PartialLangiumServices & Additions>
         importOf: use => services.shared.workspace.Imports.importOf(use),
     }),
     checks: () => ({ findings: languageFindings }),
-    explanations: () => ({ describe: () => undefined }),
     parser: {
         // Langium finds out by itself only for the simplest patterns which comments may hold documentation.
         GrammarConfig: services => ({ ...createGrammarConfig(services), multilineCommentRules: ['ML_COMMENT'] }),

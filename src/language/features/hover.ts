@@ -1,6 +1,7 @@
 import { CstUtils, type AstNode, type LangiumDocument } from 'langium';
 import type { HoverProvider } from 'langium/lsp';
 import type { Hover, HoverParams } from 'vscode-languageserver-protocol';
+import { describe } from '../elaborate/describe.ts';
 import * as ast from '../generated/ast.ts';
 import type { CofferServices } from '../services.ts';
 import { signature, whereabouts } from './explain.ts';
@@ -24,7 +25,7 @@ export class CofferHoverProvider implements HoverProvider {
         if (!leaf || leaf.hidden || leaf.end <= offset && leaf.end < offset) return undefined;
         const [target] = this.services.references.References.findDeclarations(leaf);
         const parts = target ? this.declaration(target) : [];
-        const comesTo = this.services.explanations.describe(leaf.astNode);
+        const comesTo = describe(leaf.astNode);
         if (comesTo) parts.push(comesTo);
         return parts.length > 0 ? parts.join('\n\n') : undefined;
     }
