@@ -3,7 +3,7 @@ import type { Ceiling, Layout } from '../ceiling/model.ts';
 import { compareFindings, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import type { Room } from '../job/model.ts';
-import { runRules, withoutFollowOns } from '../rules/run.ts';
+import { besideRules, runRules } from '../rules/run.ts';
 import { takeOff } from '../takeoff/take-off.ts';
 import type { TakeOff } from '../takeoff/model.ts';
 
@@ -23,7 +23,7 @@ export function inspect(file: FileContent): Inspection {
     return inspections.for(file, () => {
         const layouts = file.rooms.map(layoutOf);
         const ofRules = runRules(file, layouts);
-        const findings = [...withoutFollowOns(file.findings, ofRules), ...ofRules].sort(compareFindings);
+        const findings = [...besideRules(file, ofRules), ...ofRules].sort(compareFindings);
         return { findings, layouts };
     });
 }

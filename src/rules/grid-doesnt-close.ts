@@ -19,10 +19,9 @@ Take fewer coffers, or a narrower beam.`,
         room({ layout, job }, report) {
             const size = sizesOf(job);
             for (const { along, wanted, has, at, parts } of troublesOf(layout, 'grid-doesnt-close')) {
-                const off = wanted - has;
                 report({
                     at,
-                    message: `${size(Math.abs(off))} too ${off > 0 ? 'much' : 'little'} ${alongWall(along)}: ${parts} makes ${size(wanted)}, and there are ${size(has)}.`,
+                    message: `${wanted > has ? `${size(wanted - has)} too much` : 'Nothing is left for a coffer'} ${alongWall(along)}: ${parts} makes ${size(wanted)}, and there are ${size(has)}.`,
                 });
             }
         },

@@ -22,7 +22,12 @@ to be a coffer between them.`,
         room({ layout, job }, report) {
             const size = sizesOf(job);
             for (const { lines, by, at } of troublesOf(layout, 'lines-overlap')) {
-                report({ at, message: `${lines[0]} and ${lines[1]} overlap by ${size(by)}. Move them at least that far apart.` });
+                report({
+                    at,
+                    message: by > 0
+                        ? `Lines ${lines[0]} and ${lines[1]} overlap by ${size(by)}. Move them at least that far apart.`
+                        : `Lines ${lines[0]} and ${lines[1]} stand side by side and leave no coffer between them. Move them apart.`,
+                });
             }
         },
     },

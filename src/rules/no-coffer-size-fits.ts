@@ -1,3 +1,4 @@
+import { roundTo } from '../quantity/round.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { troublesOf } from './support/troubles.ts';
@@ -25,7 +26,7 @@ for 48" to 54", or choose other beams.`,
         room({ layout, job }, report) {
             const size = sizesOf(job);
             for (const { along, at, nearest } of troublesOf(layout, 'no-coffer-size-fits')) {
-                const near = nearest.map(({ coffers, size: ticks }) => `${counted(coffers, 'coffer')} of ${size(ticks)}`);
+                const near = nearest.map(({ coffers, size: ticks }) => `${counted(coffers, 'coffer')} of ${size(roundTo(ticks, job.cutTo.value))}`);
                 report({
                     at,
                     message: `No number of coffers comes out at that size ${alongWall(along)}${near.length ? `: the nearest ${near.length === 1 ? 'is' : 'are'} ${near.join(' and ')}` : ''}. `

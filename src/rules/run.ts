@@ -3,7 +3,7 @@ import { compareFindings, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import type { JobSettings, Profile, Stock } from '../job/model.ts';
 import { sameSource, type Source } from '../provenance/source.ts';
-import { withAllowances } from './allowances.ts';
+import { marked, unused } from './allowances.ts';
 import { RULES } from './index.ts';
 import { notSupportedLayout } from './not-supported-layout.ts';
 import type { Checks, Report } from './rule.ts';
@@ -29,7 +29,7 @@ export function runRules(file: FileContent, layouts: readonly Layout[]): Finding
     ].map(one => findingOf(one));
     const inRooms = layouts.flatMap(layout => inRoom(layout, file).map(one => findingOf(one, layout.room.name)));
     const findings = once([...located, ...inRooms]).filter(finding => finding.at.uri === file.uri);
-    return [...withAllowances(findings, file)].sort(compareFindings);
+    return [...marked(findings, file.allowances), ...unused([...file.findings, ...findings], file)].sort(compareFindings);
 }
 
 function inJob(job: JobSettings): Located[] {
@@ -53,8 +53,7 @@ function inRoom(layout: Layout, { uri }: FileContent): Located[] {
     const { room } = layout;
     const uses = usesOf(layout);
     const located = uses.flatMap(({ section, profile, at, heldDown, isOwn }) => {
-        if (!heldDown && profile.isDefault) return [];                                   // its own file says it
-        const base = heldDown ? profile : profile.variesFrom;
+        const base = heldDown || profile.isDefault ? profile : profile.variesFrom;       // whose own file says what is wrong with it
         return foundIn(section, room.job).filter(one => !foundInherited(one, base, room.job)).map(one => moved(one, isOwn, isOwn, at));
     });
     if (room.broken) return located;
@@ -65,12 +64,12 @@ function inRoom(layout: Layout, { uri }: FileContent): Located[] {
 }
 
 /**
- * What the language found, less the hints that something is not computed yet where a rule says on the same line that a room
- * is not laid out for it.
+ * What the language found, marked where a comment allows it, and less the hints that something is not computed yet where a
+ * rule says on the same line that a room is not laid out for it.
  */
-export function withoutFollowOns(ofLanguage: readonly Finding[], ofRules: readonly Finding[]): Finding[] {
+export function besideRules({ findings, allowances }: FileContent, ofRules: readonly Finding[]): Finding[] {
     const lines = new Set(ofRules.filter(({ rule }) => rule === notSupportedLayout.name).map(({ at }) => at.range.start.line));
-    return ofLanguage.filter(({ rule, at }) => rule !== 'not-computed-yet' || !lines.has(at.range.start.line));
+    return marked(findings.filter(({ rule, at }) => rule !== 'not-computed-yet' || !lines.has(at.range.start.line)), allowances);
 }
 
 /** Runs one kind of check of every rule. */
