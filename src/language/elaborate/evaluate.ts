@@ -63,19 +63,23 @@ export class Evaluator {
     }
 
     private leaf(expr: ast.Expr): Known | undefined {
-        if (ast.isRef(expr)) return this.named(expr);
-        if (ast.isGroup(expr)) return this.evaluate(expr.value);
-        if (ast.isNeg(expr)) {
-            const inner = this.evaluate(expr.operand);
-            const value = inner && (expr.op === '-' ? negated(inner.value) : inner.value);
-            return inner && value && known(value, inner.via);
+        switch (expr.$type) {
+            case 'Ref': return this.named(expr as ast.Ref);
+            case 'Group': return this.evaluate((expr as ast.Group).value);
+            case 'Neg': return this.signed(expr as ast.Neg);
+            case 'Rate': return this.rate(expr as ast.Rate);
+            case 'MemberOf': return this.house.memberOf(this.evaluate((expr as ast.MemberOf).of), (expr as ast.MemberOf).member?.ref);
         }
-        if (ast.isRate(expr)) return this.rate(expr);
-        if (ast.isMemberOf(expr)) return this.house.memberOf(this.evaluate(expr.of), expr.member?.ref);
         const read = readLiteral(expr);
         if (read === 'over-zero') this.raise({ rule: 'divided-by-zero', at: sourceOf(expr), message: 'This fraction is over zero.' });
         else if (read === 'too-many-digits') this.raise({ rule: 'out-of-range', at: sourceOf(expr), message: 'This figure has more digits than any job needs.' });
         return typeof read === 'object' ? read : undefined;
+    }
+
+    private signed(expr: ast.Neg): Known | undefined {
+        const inner = this.evaluate(expr.operand);
+        const value = inner && (expr.op === '-' ? negated(inner.value) : inner.value);
+        return inner && value && known(value, inner.via);
     }
 
     private rate(expr: ast.Rate): Known | undefined {

@@ -1,4 +1,4 @@
-import { AstUtils, type AstNode, type LangiumDocument } from 'langium';
+import { AstUtils, type AstNode, type CstNode, type LangiumDocument } from 'langium';
 import type { JobSettings, Profile, Stock } from '../../job/model.ts';
 import * as ast from '../generated/ast.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
@@ -34,11 +34,14 @@ const working = new Map<AstNode, { readonly name: string; readonly raise: Raise 
 export class House {
     readonly vocabulary: Vocabulary;
     readonly builtin: Evaluator;
+    /** The names of the document that lead nowhere. */
+    readonly lostNames: readonly CstNode[];
     private readonly stores = new Map<AstNode, Store | undefined>();
 
     constructor(document: LangiumDocument) {
         const services = servicesOf(document);
         this.vocabulary = services.vocabulary;
+        this.lostNames = document.references.flatMap(reference => reference.error && reference.$refNode ? [reference.$refNode] : []);
         const library = builtinDocument(services.shared);
         this.builtin = new Evaluator(this, raised => storeOf(library).raised.push(raised));
     }

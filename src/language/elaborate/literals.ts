@@ -20,15 +20,16 @@ export function readLiteral(expr: ast.Expr): Read {
  * What the same words always mean. A house says the same few hundred figures over and over, and reading one costs more
  * than looking it up; beyond a few thousand the rest is forgotten.
  */
-const memory = new Map<string, Read>();
-const MOST_REMEMBERED = 5000;
+const memory = new Map<string, Map<string, Read>>();
+const MOST_REMEMBERED = 2000;
 function remembered(kind: string, text: string): Read {
     if (text.length > 80) return kind === 'TextLit' ? known({ is: 'text', text }) : 'too-many-digits';
-    const key = kind + text;
-    let read = memory.get(key);
-    if (read === undefined) {
-        if (memory.size >= MOST_REMEMBERED) memory.clear();
-        memory.set(key, read = readText(kind, text));
+    let ofKind = memory.get(kind);
+    if (!ofKind) memory.set(kind, ofKind = new Map());
+    let read = ofKind.get(text);
+    if (read === undefined && !ofKind.has(text)) {
+        if (ofKind.size >= MOST_REMEMBERED) ofKind.clear();
+        ofKind.set(text, read = readText(kind, text));
     }
     return read;
 }

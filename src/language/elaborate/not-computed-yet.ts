@@ -50,7 +50,15 @@ const PROPERTIES: readonly Row[] = [
 const DECLARATIONS: Readonly<Record<string, string>> = {
     Labor: 'hours of work', Bid: 'the price of the job', Alternate: 'what this alternate changes',
 };
-const ROWS = new Map(PROPERTIES.map(row => [row.what, row]));
+/** By kind, then by property or `property/modifier`. */
+const ROWS = new Map<string, Map<string, Row>>();
+for (const row of PROPERTIES) {
+    const [kind, property] = row.what.split('.') as [string, string];
+    const rows = ROWS.get(kind);
+    if (rows) rows.set(property, row);
+    else ROWS.set(kind, new Map([[property, row]]));
+}
+const NONE = new Map<string, Row>();
 
 function hint(at: Source, words: string): Raised {
     return { rule: 'not-computed-yet', severity: 'hint', at, message: `Not computed yet: ${words}.` };
@@ -67,18 +75,17 @@ export function declarationsNotComputed(file: ast.File, raise: Raise): void {
 /** What a block says that is not computed yet. */
 export function notComputed(reading: Reading, raise: Raise): void {
     const { block } = reading;
-    for (const [name, { property, lines, broken }] of block.entries) {
-        const row = ROWS.get(`${block.kind.name}.${name}`);
-        if (row && !broken) for (const line of lines) raiseLine(reading, row, name, line, raise);
-        for (const mod of property.mods) {
-            const inner = ROWS.get(`${block.kind.name}.${name}/${mod.name}`);
-            if (inner) for (const line of lines) raiseMod(line.mods, mod, inner, raise);
+    const rows = ROWS.get(block.kind.name) ?? NONE;
+    if (rows.size > 0) {
+        for (const [name, { lines, broken }] of block.entries) {
+            const row = rows.get(name);
+            if (row && !broken) for (const line of lines) raiseLine(reading, row, name, line, raise);
         }
-    }
-    for (const [name, inner] of block.blocks) {
-        const row = ROWS.get(`${block.kind.name}.${name}`);
-        const word = inner.words[0];
-        if (row && word) raise(hint(sourceOfProperty(word.line, 'path', word.index), row.words));
+        for (const [name, inner] of block.blocks) {
+            const row = rows.get(name);
+            const word = inner.words[0];
+            if (row && word) raise(hint(sourceOfProperty(word.line, 'path', word.index), row.words));
+        }
     }
     for (const { line, index } of block.beyond) {
         const word = line.path[index]?.$refText;
@@ -93,25 +100,21 @@ function raiseLine(reading: Reading, row: Row, name: string, line: ast.Line, rai
     if (given?.said && row.only.includes(given.value)) raise({ ...hint(given.at, row.words), via: given.via });
 }
 
-function raiseMod(mods: readonly ast.Mod[], declaration: ast.PropertyDecl, row: Row, raise: Raise): void {
-    const said = mods.find(mod => mod.decl?.ref === declaration);
-    const value = said?.values[0];
-    if (!said || row.only && !(ast.isRef(value) && row.only.includes(value.target?.$refText))) return;
-    raise(hint(row.only && value ? sourceOf(value) : sourceOfProperty(said, 'decl'), row.words));
-}
-
 /** What stands on the line of a wall or a fixture. */
 export function fixtureNotComputed(fixture: ast.Fixture, kind: ast.Kind | undefined, raise: Raise): void {
-    if (isBroken(fixture)) return;
     if (fixture.kind === 'crossing') return raise(hint(sourceOfProperty(fixture, 'name'), 'which line runs through at one crossing'));
-    const value = fixture.values[0];
-    const row = ROWS.get(`${kind?.name}.value`);
-    if (row?.only && ast.isRef(value) && row.only.includes(value.target?.$refText)) raise(hint(sourceOf(value), row.words));
+    const rows = kind && ROWS.get(kind.name);
+    if (!rows || isBroken(fixture)) return;
+    const row = rows.get('value'), value = fixture.values[0];
+    if (row && saysOne(row, value)) raise(hint(sourceOf(value!), row.words));
     for (const mod of fixture.mods) {
-        const declaration = mod.decl?.ref;
-        const inner = declaration && ROWS.get(`${kind?.name}.value/${declaration.name}`);
-        if (inner) raiseMod(fixture.mods, declaration, inner, raise);
+        const inner = rows.get(`value/${mod.decl?.ref?.name}`);
+        if (inner && (!inner.only || saysOne(inner, mod.values[0]))) raise(hint(inner.only ? sourceOf(mod.values[0]!) : sourceOfProperty(mod, 'decl'), inner.words));
     }
+}
+
+function saysOne(row: Row, value: ast.Expr | undefined): boolean {
+    return ast.isRef(value) && row.only?.includes(value.target?.$refText) === true;
 }
 
 export function toleranceUnused(at: Source, name: string): Raised {

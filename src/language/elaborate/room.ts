@@ -2,8 +2,8 @@ import { SIDES, type JobSettings, type LineSpec, type MeasuredBoard, type Room, 
 import type { Given, Source } from '../../provenance/source.ts';
 import type { Measure } from '../../quantity/measure.ts';
 import * as ast from '../generated/ast.ts';
-import { isBroken } from '../types/broken.ts';
-import { sourceOf, sourceOfProperty } from '../types/place.ts';
+import { hasBroken, isBroken } from '../types/broken.ts';
+import { sourceOfProperty } from '../types/place.ts';
 import { quoted } from '../types/words.ts';
 import { Block } from './block.ts';
 import { readFixture } from './fixture.ts';
@@ -37,7 +37,7 @@ export function readRoom(declaration: ast.Room, job: JobSettings, house: House, 
         lines: things.filter(thing => thing.kind === 'line').map(thing => lineOf(thing, room, house)),
         fixtures: [...fixtures.values()],
         measuredBoards: [...measured?.block.fixtures ?? [], ...things].filter(thing => thing.kind === 'board').map(thing => boardOf(thing, room, house)),
-        broken: isIncomplete(declaration),
+        broken: isIncomplete(declaration, house),
     };
 }
 
@@ -157,12 +157,9 @@ function reportNotComputed(room: Reading, measured: Reading | undefined, house: 
 }
 
 /** True where anything in the room could not be read: a syntax error, a name that leads nowhere. */
-function isIncomplete(declaration: ast.Room): boolean {
-    const document = declaration.$container?.$document;
+function isIncomplete(declaration: ast.Room, house: House): boolean {
     const words = declaration.$cstNode;
-    if (!document || !words || !declaration.body) return true;
-    const { start, end } = words.range;
-    const errors = [...document.parseResult.lexerErrors.map(error => (error.line ?? 1) - 1), ...document.parseResult.parserErrors.map(error => (error.token.startLine ?? 1) - 1)];
-    if (errors.some(line => line >= start.line && line <= end.line)) return true;
-    return document.references.some(reference => reference.error && reference.$refNode && reference.$refNode.offset >= words.offset && reference.$refNode.end <= words.end);
+    if (!words || !declaration.body) return true;
+    if (hasBroken(declaration.body) || isBroken(declaration)) return true;
+    return house.lostNames.some(name => name.offset >= words.offset && name.end <= words.end);
 }

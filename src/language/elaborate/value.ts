@@ -4,6 +4,7 @@ import type { Source } from '../../provenance/source.ts';
 import type { Tolerance } from '../../quantity/measure.ts';
 import { Rational } from '../../quantity/rational.ts';
 import type * as ast from '../generated/ast.ts';
+import { typeOfWords } from '../types/declared.ts';
 import { atom, COUNT, DATE, fits, GAUGE, isPlainNumber, NUMBER_SIZE, pair, PERCENT, SIZE, TEXT, type Quantity, type Type } from '../types/type.ts';
 
 /**
@@ -45,11 +46,13 @@ export function conforms(want: Type | undefined, value: Value): boolean {
     return fits(want, typeOf(value));
 }
 
+const STOCK = atom('Stock'), PROFILE = atom('Profile');
+
 function typeOf(value: Value): Type | undefined {
     switch (value.is) {
         // Of a number only its wholeness matters from here on, and that is checked where it is bound.
         case 'quantity': return isPlainNumber(value.type) && value.type !== PERCENT ? COUNT : value.type;
-        case 'word': return atom(value.list.name, value.list.words.map(word => word.name));
+        case 'word': return typeOfWords(value.list);
         case 'text': return TEXT;
         case 'number-size': return NUMBER_SIZE;
         case 'date': return DATE;
@@ -57,8 +60,8 @@ function typeOf(value: Value): Type | undefined {
         case 'size': return SIZE;
         case 'pair': case 'range': return pair(typeOf(value.first.value), typeOf(value.second.value), value.is);
         case 'comparison': return undefined;
-        case 'stock': return atom('Stock');
-        case 'profile': return atom('Profile');
+        case 'stock': return STOCK;
+        case 'profile': return PROFILE;
         case 'thing': return undefined;
     }
 }
@@ -92,8 +95,14 @@ export function sameValue(a: Value | undefined, b: Value | undefined): boolean {
     if (a.is === 'profile') return a.profile === (b as typeof a).profile;
     if (a.is === 'thing') return a.node === (b as typeof a).node;
     if (a.is === 'pair' || a.is === 'range') return sameValue(a.first.value, (b as typeof a).first.value) && sameValue(a.second.value, (b as typeof a).second.value);
-    if (a.is === 'quantity') return a.type === (b as typeof a).type && keyOf(a) === keyOf(b);
+    if (a.is === 'quantity') return sameQuantity(a, b as typeof a);
     return keyOf(a) === keyOf(b);
+}
+
+function sameQuantity(a: Extract<Value, { is: 'quantity' }>, b: typeof a): boolean {
+    const x = a.exact, y = b.exact;
+    return a.type === b.type && x.n === y.n && x.d === y.d && x.s === y.s && a.tolerance.length === b.tolerance.length
+        && a.tolerance.every((term, i) => term.cause === b.tolerance[i]!.cause && term.reach === b.tolerance[i]!.reach);
 }
 
 /** What both sides of an operation came through, each argument once. */

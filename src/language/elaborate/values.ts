@@ -5,6 +5,7 @@ import { toTicks } from '../../quantity/rational.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { plus, worstCase } from '../../quantity/tolerance.ts';
 import * as ast from '../generated/ast.ts';
+import { kept } from '../scope/kept.ts';
 import { declaredType } from '../types/declared.ts';
 import { operandOf } from '../types/infer.ts';
 import { sourceOf } from '../types/place.ts';
@@ -25,6 +26,9 @@ export interface Slot {
 }
 /** A value read from a slot, with the expression that says it. */
 export interface Found { readonly known: Known; readonly expr: ast.Expr; readonly slot: Slot }
+
+/** The built-in library stays as it is, so its places do too. */
+const sourceOfDefault = kept(sourceOf);
 
 /**
  * Typed values with the words that say them, by the names of properties and their modifiers. What is not said has its
@@ -124,7 +128,9 @@ export abstract class Values {
         const value = found && convert(found);
         if (value === undefined) return undefined;
         const { via } = found!.known;
-        return { value, at: sourceOf(found!.expr), said: found!.slot.said, ...via.length > 0 && { via } };
+        const { expr, slot: { said } } = found!;
+        const at = said ? sourceOf(expr) : sourceOfDefault(expr);
+        return via.length > 0 ? { value, at, said, via } : { value, at, said };
     }
 
     /** The first value of a property or modifier. */

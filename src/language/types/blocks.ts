@@ -26,30 +26,31 @@ export function checkSaidTwice(body: ast.Body, report: Report): void {
 function keyOf(member: ast.Member): string | undefined {
     if (ast.isFixture(member)) return member.name === undefined ? undefined : `${member.kind === 'fixture' ? 'a' : member.kind} ${member.name}`;
     if (!ast.isLine(member) || member.path.length === 0 || member.path.some(word => !word.ref)) return undefined;
-    const words = member.path.map(word => word.$refText);
-    if (!REPEATED.has(words.at(-1))) return words.join('.');
-    if (words.at(-1) !== 'price') return undefined;
+    const last = member.path.at(-1)!.$refText;
+    if (!REPEATED.has(last)) return member.path.length === 1 ? last : member.path.map(word => word.$refText).join('.');
+    if (last !== 'price') return undefined;
     const only = member.mods.find(mod => mod.decl?.$refText === 'for')?.values[0]?.$cstNode?.text;
     return `price ${only ?? ''}`;
 }
 
-/** A line of a block, with as much of its path as lies within the block. */
-interface Words { readonly path: readonly string[]; readonly line: ast.Line }
+/** A line of a block, from that word of its path on which lies within the block. */
+interface Words { readonly line: ast.Line; readonly from: number }
 
 /** What a block cannot do without. Blocks said in one piece and by dotted paths count as one. */
-export function checkComplete(body: ast.Body, kind: ast.Kind, name: string, at: Source, vocabulary: Vocabulary, report: Report): void {
+export function checkComplete(body: ast.Body, kind: ast.Kind, name: string, at: () => Source, vocabulary: Vocabulary, report: Report): void {
     if (!hasBroken(body)) complete(linesOf(body), kind, name, at, vocabulary, report);
 }
 
-function complete(lines: readonly Words[], kind: ast.Kind, name: string, at: Source, vocabulary: Vocabulary, report: Report): void {
+function complete(lines: readonly Words[], kind: ast.Kind, name: string, at: () => Source, vocabulary: Vocabulary, report: Report): void {
     if (kind.name === 'Measured') return;       // says only what differs
     const said = new Map<string, Words[]>();
     let unknown = false;
     for (const words of lines) {
-        unknown ||= !words.line.path[words.line.path.length - words.path.length]?.ref;
-        const known = said.get(words.path[0]!);
+        const word = words.line.path[words.from]!;
+        unknown ||= !word.ref;
+        const known = said.get(word.$refText);
         if (known) known.push(words);
-        else said.set(words.path[0]!, [words]);
+        else said.set(word.$refText, [words]);
     }
     const missing: ast.PropertyDecl[] = [];
     for (const property of vocabulary.properties(kind).values()) {
@@ -59,17 +60,19 @@ function complete(lines: readonly Words[], kind: ast.Kind, name: string, at: Sou
             continue;
         }
         const inner = blockKindOf(property);
-        const bodies = found.flatMap(words => words.path.length === 1 && words.line.body ? [words.line.body] : []);
-        if (!inner || bodies.length === 0 && found.every(words => words.path.length === 1) || bodies.some(hasBroken)) continue;
-        const within = found.flatMap(words => words.path.length > 1 ? [{ path: words.path.slice(1), line: words.line }] : words.line.body ? linesOf(words.line.body) : []);
-        const first = found[0]!.line;
-        complete(within, inner, property.name, sourceOfProperty(first, 'path', first.path.length - found[0]!.path.length), vocabulary, report);
+        if (!inner) continue;
+        const isLast = ({ line, from }: Words): boolean => from === line.path.length - 1;
+        const bodies = found.flatMap(words => isLast(words) && words.line.body ? [words.line.body] : []);
+        if (bodies.length === 0 && found.every(isLast) || bodies.some(hasBroken)) continue;
+        const within = found.flatMap(words => isLast(words) ? words.line.body ? linesOf(words.line.body) : [] : [{ line: words.line, from: words.from + 1 }]);
+        const { line, from } = found[0]!;
+        complete(within, inner, property.name, () => sourceOfProperty(line, 'path', from), vocabulary, report);
     }
     if (missing.length === 0 || unknown) return;       // a word that leads nowhere is likely what is missing
     const wants = missing.map(property => `${quoted(property.name)} (${blockKindOf(property) ? 'a block' : wantedInWords(declaredType(property.type))})`);
-    report({ rule: 'not-said', at, message: `${quoted(name)} does not say ${listed(wants, 'and')} yet.` });
+    report({ rule: 'not-said', at: at(), message: `${quoted(name)} does not say ${listed(wants, 'and')} yet.` });
 }
 
 function linesOf(body: ast.Body): Words[] {
-    return body.members.flatMap(line => ast.isLine(line) && line.path.length > 0 ? [{ path: line.path.map(word => word.$refText), line }] : []);
+    return body.members.flatMap(line => ast.isLine(line) && line.path.length > 0 ? [{ line, from: 0 }] : []);
 }

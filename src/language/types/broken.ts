@@ -23,9 +23,11 @@ export function isBroken(statement: AstNode): boolean {
 
 /** True where something between the braces could not be read, so that nobody can tell what is missing there. */
 export function hasBroken(body: ast.Body): boolean {
-    const range = body.$cstNode?.range;
-    if (!range) return true;
-    for (const line of brokenLines(AstUtils.findRootNode(body))) if (line >= range.start.line && line <= range.end.line) return true;
+    if (!body.$cstNode) return true;
+    const lines = brokenLines(AstUtils.findRootNode(body));
+    if (lines.size === 0) return false;
+    const { range } = body.$cstNode;
+    for (const line of lines) if (line >= range.start.line && line <= range.end.line) return true;
     return false;
 }
 

@@ -18,17 +18,23 @@ const typeOfRef = kept((ref: ast.TypeRef): Type | undefined => {
 
 function typeOfAtom(part: ast.TypeAtom): Type | undefined {
     const declaration = part.ref?.ref;
-    if (ast.isWords(declaration)) return atom(declaration.name, declaration.words.map(word => word.name));
+    if (ast.isWords(declaration)) return typeOfWords(declaration);
     if (ast.isKind(declaration)) return atom(declaration.name);
     const base = quantityNamed(declaration?.name);
     return part.per ? combine(base, quantityNamed(part.per.ref?.name), -1) : base;
 }
+
+/** The type of the words of a list. */
+export const typeOfWords = kept((list: ast.Words): Type => atom(list.name, list.words.map(word => word.name)));
 
 /** Kinds whose values are names of things declared elsewhere; every other kind is a block. */
 const NAMED_KINDS: ReadonlySet<string> = new Set(['Stock', 'Profile', 'Room', 'Fixture']);
 
 /** The kind of the block that a property is said with, where it is said with one: `sides { ... }`. */
 export function blockKindOf(declaration: ast.PropertyDecl | undefined): ast.Kind | undefined {
-    const kind = declaration?.type?.parts[0]?.ref?.ref;
-    return ast.isKind(kind) && !NAMED_KINDS.has(kind.name) ? kind : undefined;
+    return declaration && (blockKind(declaration) ?? undefined);
 }
+const blockKind = kept((declaration: ast.PropertyDecl): ast.Kind | null => {
+    const kind = declaration.type?.parts[0]?.ref?.ref;
+    return ast.isKind(kind) && !NAMED_KINDS.has(kind.name) ? kind : null;
+});

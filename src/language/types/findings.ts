@@ -44,7 +44,7 @@ class Walk {
             else if (ast.isKind(item)) item.props.forEach(property => this.property(property));
             else if ('body' in item && item.body && !ast.isLoose(item) && !ast.isStray(item)) {
                 this.body(item.body);
-                const at = ast.isLabor(item) || ast.isBid(item) ? sourceOfKeyword(item, item.$type.toLowerCase()) : sourceOfProperty(item, ast.isJob(item) ? 'title' : 'name');
+                const at = () => ast.isLabor(item) || ast.isBid(item) ? sourceOfKeyword(item, item.$type.toLowerCase()) : sourceOfProperty(item, ast.isJob(item) ? 'title' : 'name');
                 if (!ast.isAlternate(item)) this.complete(item.body, ast.isJob(item) ? item.title : 'name' in item ? item.name : item.$type.toLowerCase(), at);
             }
         }
@@ -60,10 +60,10 @@ class Walk {
         }
         if (!profile.body) return;
         this.body(profile.body);
-        if (!base) this.complete(profile.body, profile.name, sourceOfProperty(profile, 'name'));
+        if (!base) this.complete(profile.body, profile.name, () => sourceOfProperty(profile, 'name'));
     }
 
-    private complete(body: ast.Body, name: string, at: ReturnType<typeof sourceOf>): void {
+    private complete(body: ast.Body, name: string, at: () => ReturnType<typeof sourceOf>): void {
         const kind = kindOfBody(body, this.vocabulary);
         if (kind) checkComplete(body, kind, name, at, this.vocabulary, this.report);
     }
@@ -77,7 +77,7 @@ class Walk {
                 checkMember(member, this.vocabulary, this.inference, this.report);
                 if (!member.body) continue;
                 this.body(member.body);
-                if (ast.isFixture(member)) this.complete(member.body, `${member.kind} ${member.name}`, sourceOfProperty(member, 'name'));
+                if (ast.isFixture(member)) this.complete(member.body, `${member.kind} ${member.name}`, () => sourceOfProperty(member, 'name'));
             }
         }
     }

@@ -1,9 +1,9 @@
 import * as ast from '../generated/ast.ts';
-import { treeOf, type Operand, type Operation } from '../operators.ts';
+import { treeOf, type Leaf, type Operand, type Operation } from '../operators.ts';
 import { isPlainName, parameterOf } from '../scope/expected.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
 import { checkArguments } from './arguments.ts';
-import { declaredType } from './declared.ts';
+import { declaredType, typeOfWords } from './declared.ts';
 import { sourceOf, sourceOfRange } from './place.ts';
 import { replacing, type Report } from './report.ts';
 import { suggestion } from './suggest.ts';
@@ -133,7 +133,7 @@ export class Inference {
         }
         if (ast.isParam(target)) return declaredType(target.type);
         if (ast.isLet(target)) return this.letType(target);
-        if (ast.isWordDecl(target)) return atom(target.$container.name, target.$container.words.map(word => word.name));
+        if (ast.isWordDecl(target)) return typeOfWords(target.$container);
         if (ast.isFixture(target)) return atom(KIND_OF_FIXTURE[target.kind] ?? 'Fixture');
         if (ast.isStock(target) || ast.isProfile(target) || ast.isRoom(target)) return atom(target.$type);
         return undefined;
@@ -226,15 +226,28 @@ const KIND_OF_FIXTURE: Readonly<Record<string, string>> = { wall: 'Wall', board:
 /** An expression as an operand: a chain by its operators. Undefined where the line is only half typed. */
 export function operandOf(expr: ast.Expr | undefined): Operand | undefined {
     if (!expr) return undefined;
-    if (ast.isChain(expr)) return treeOf(expr);
-    return { kind: 'leaf', expr, range: expr.$cstNode?.range ?? { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } } };
+    return expr.$type === 'Chain' ? treeOf(expr as ast.Chain) : new Single(expr);
+}
+
+/** Where it stands is worked out only when somebody asks. */
+class Single implements Leaf {
+    readonly kind = 'leaf';
+    readonly expr: ast.Expr;
+
+    constructor(expr: ast.Expr) {
+        this.expr = expr;
+    }
+
+    get range() {
+        return this.expr.$cstNode?.range ?? { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
+    }
 }
 
 /** Without its parentheses, and a chain by its operators. */
 function opened(operand: Operand): Operand {
     let inner = operand;
-    for (let depth = 0; depth < 1000 && inner.kind === 'leaf' && (ast.isGroup(inner.expr) || ast.isChain(inner.expr)); depth++) {
-        const next = operandOf(ast.isGroup(inner.expr) ? inner.expr.value : inner.expr);
+    for (let depth = 0; depth < 1000 && inner.kind === 'leaf' && inner.expr.$type === 'Group'; depth++) {
+        const next = operandOf((inner.expr as ast.Group).value);
         if (!next) return inner;
         inner = next;
     }

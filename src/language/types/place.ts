@@ -1,4 +1,4 @@
-import { AstUtils, GrammarUtils, type AstNode, type CstNode } from 'langium';
+import { AstUtils, GrammarAST, GrammarUtils, isCompositeCstNode, type AstNode, type CstNode } from 'langium';
 import type { Range, Source } from '../../provenance/source.ts';
 
 /** Where a node of the tree stands in its file. In a recovered tree a node may have no text; then it is the file's first place. */
@@ -12,9 +12,32 @@ export function sourceOfRange(node: AstNode, range: Range): Source {
 }
 
 /** The words of one property of a node: its name, the n-th word of a path. The whole node where it has no such words. */
-export function sourceOfProperty(node: AstNode, property: string, index?: number): Source {
-    const words = GrammarUtils.findNodeForProperty(node.$cstNode, property, index);
+export function sourceOfProperty(node: AstNode, property: string, index = 0): Source {
+    const words = node.$cstNode && wordsOfProperty(node.$cstNode, node, property, { left: index });
     return { uri: uriOf(node), range: rangeOf(words ?? node.$cstNode) };
+}
+
+/**
+ * Like `GrammarUtils.findNodeForProperty`, which goes through all of a node's text and up the grammar at every step: a
+ * file has thousands of names, and each is looked for at every keystroke.
+ */
+function wordsOfProperty(within: CstNode, node: AstNode, property: string, skip: { left: number }): CstNode | undefined {
+    if (!isCompositeCstNode(within)) return undefined;
+    for (const child of within.content) {
+        if (child.hidden) continue;
+        const found = featureOf(child.grammarSource) === property ? child : child.astNode === node ? wordsOfProperty(child, node, property, skip) : undefined;
+        if (found && (found !== child || skip.left-- === 0)) return found;
+    }
+    return undefined;
+}
+
+/** The property that an element of the grammar is assigned to. */
+const features = new WeakMap<AstNode, string>();
+function featureOf(element: AstNode | undefined): string {
+    if (!element) return '';
+    let feature = features.get(element);
+    if (feature === undefined) features.set(element, feature = AstUtils.getContainerOfType(element, GrammarAST.isAssignment)?.feature ?? '');
+    return feature;
 }
 
 /** The word a declaration or a block begins with, for what has no name. */
@@ -28,8 +51,24 @@ export function uriOf(node: AstNode): string {
 }
 
 const NOWHERE: Range = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
+/**
+ * From the first word to the last, without the comments and spaces around them. (Langium's own range does the same, at
+ * a price that shows in a keystroke.) Positions are copied, since the parser's are shared with its tokens.
+ */
 function rangeOf(words: CstNode | undefined): Range {
-    const range = words?.range;
-    // Positions are copied: the parser's are shared with its tokens, and findings are compared and sent as plain data.
-    return range ? { start: { line: range.start.line, character: range.start.character }, end: { line: range.end.line, character: range.end.character } } : NOWHERE;
+    if (!words) return NOWHERE;
+    const { start } = edgeOf(words, 'first').range, { end } = edgeOf(words, 'last').range;
+    const last = end.line < start.line ? start : end;
+    return { start: { line: start.line, character: start.character }, end: { line: last.line, character: last.character } };
+}
+
+function edgeOf(words: CstNode, edge: 'first' | 'last'): CstNode {
+    let node = words;
+    for (;;) {
+        if (!isCompositeCstNode(node) || node.content.length === 0) return node;
+        const { content } = node;
+        let i = edge === 'first' ? 0 : content.length - 1;
+        while (content[i]!.hidden && (edge === 'first' ? i < content.length - 1 : i > 0)) i += edge === 'first' ? 1 : -1;
+        node = content[i]!;
+    }
 }

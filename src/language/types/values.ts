@@ -12,7 +12,6 @@ import { quoted, wantedInWords } from './words.ts';
 export function checkMember(member: ast.Line | ast.Fixture, vocabulary: Vocabulary, inference: Inference, report: Report): void {
     if (isBroken(member)) return;
     const named = quoted(ast.isFixture(member) ? `${member.kind} ${member.name ?? ''}`.trim() : member.path.at(-1)?.$refText);
-    const at = wordsOf(member);
     if (ast.isFixture(member) && member.kind === 'wall' && !WALLS.has(member.name)) {
         report({ rule: 'no-such-wall', at: sourceOfProperty(member, 'name'), message: `There is no wall ${member.name}; a room has the walls north, east, south and west.` });
     }
@@ -20,10 +19,10 @@ export function checkMember(member: ast.Line | ast.Fixture, vocabulary: Vocabula
     if (declaration) {
         const kind = blockKindOf(declaration);
         if (kind) return checkBlock(member, named, report);
-        checkValues(member.values, declaration, named, () => at, inference, report);
+        checkValues(member.values, declaration, named, () => wordsOf(member), inference, report);
         checkMods(member, declaration, named, inference, report);
         if (ast.isLine(member) && member.body && !ast.isFixture(targetOf(member))) {
-            report({ rule: 'no-block-here', at, message: `${named} takes ${wantedInWords(declaredType(declaration.type))}, not a block.` });
+            report({ rule: 'no-block-here', at: wordsOf(member), message: `${named} takes ${wantedInWords(declaredType(declaration.type))}, not a block.` });
         }
     } else if (ast.isFixture(member) && member.values[0]) {
         report({ rule: 'too-many-values', at: sourceOf(member.values[0]), message: `${named} takes no value; what it says stands in its block.` });
