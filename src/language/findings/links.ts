@@ -2,10 +2,13 @@ import type { AstNode, LangiumDocument, ReferenceInfo } from 'langium';
 import type { Finding } from '../../findings/finding.ts';
 import type { Source } from '../../provenance/source.ts';
 import * as ast from '../generated/ast.ts';
+import { kept } from '../scope/kept.ts';
 import { expectedType, isPlainName } from '../scope/expected.ts';
 import { declarationOf, kindOfBody, kindOfExpression, kindOfTarget, targetOf } from '../scope/kind-of.ts';
 import { allNames } from '../scope/layer.ts';
+import { usedNames } from '../scope/names.ts';
 import { inReach } from '../scope/reach.ts';
+import { brokenLines, isBroken } from '../types/broken.ts';
 import { sourceOfRange } from '../types/place.ts';
 import { listed, quoted } from '../types/words.ts';
 import { servicesOf } from '../workspace/services-of.ts';
@@ -17,13 +20,14 @@ import type { ReadingRule } from './rules.ts';
 
 /**
  * Words that mean nothing where they stand. What hangs on such a word is not reported: the modifiers of an unknown
- * property, the arguments of an unknown profile, the names from a file that is not there.
+ * property, the arguments of an unknown profile, the names from a file that is not there. Nor is a name that may well be
+ * declared in a line that could not be read.
  */
 export function linkFindings(document: LangiumDocument): readonly Finding[] {
     const found: Finding[] = [];
     for (const reference of document.references) {
         const info = reference.error?.info;
-        if (!info?.reference.$refText || !info.reference.$refNode) continue;
+        if (!info?.reference.$refText || !info.reference.$refNode || isBroken(statementOf(info.container))) continue;
         const about = new Unknown(document, info).finding();
         if (about) found.push(about);
     }
@@ -74,7 +78,7 @@ class Unknown {
             if (!kindOfTarget(before.ref, this.vocabulary)) return this.say('unknown-property', `${quoted(before.$refText)} has no parts, so no dot can follow it`, []);
             return this.say('unknown-property', `There is no property ${quoted(this.word)} in ${quoted(before.$refText)}`);
         }
-        if (ast.isAlternate(body?.$container)) return this.say('unknown-name', `No room here is called ${quoted(this.word)}; a line of an alternate begins with one`);
+        if (ast.isAlternate(body?.$container)) return this.isExcused(this.word) ? undefined : this.say('unknown-name', `No room here is called ${quoted(this.word)}; a line of an alternate begins with one`);
         if (!body || !kindOfBody(body, this.vocabulary)) return undefined;
         const words = near(this.word, this.names);
         const elsewhere = words.length > 0 ? [] : this.blocksWith(this.word);
@@ -103,7 +107,7 @@ class Unknown {
     }
 
     private name(ref: ast.Ref): Finding | undefined {
-        if (hangsOnUnknown(ref) || isPlainName(ref, this.vocabulary)) return undefined;
+        if (hangsOnUnknown(ref) || isPlainName(ref, this.vocabulary) || this.isExcused(this.word)) return undefined;
         const wanted = expectedType(ref, this.vocabulary)?.ref?.$refText;
         const words = wanted === undefined ? undefined : this.vocabulary.words.get(wanted);
         if (words) {
@@ -117,6 +121,12 @@ class Unknown {
         const files = listed(elsewhere.map(each => quoted(each.path)));
         return finding('unknown-name', this.at, `There is no ${noun} ${quoted(this.word)} here. It is declared in ${files}: import it from there.`,
             { fixes: importFixes(this.document, this.word, elsewhere) });
+    }
+
+    /** True for a name whose import has been found wrong, or that occurs in a line that could not be read. */
+    private isExcused(word: string): boolean {
+        const file = this.document.parseResult.value;
+        return ast.isFile(file) && (usedNames(file).has(word) || unreadWords(file).has(word));
     }
 
     private member(member: ast.MemberOf): Finding | undefined {
@@ -137,9 +147,22 @@ class Unknown {
 
     private imported(used: ast.UsedName): Finding | undefined {
         const from = used.$container && servicesOf(this.document).surroundings.importOf(used.$container);
-        if (!from) return undefined;
+        if (!from || unreadWords(from.parseResult.value).has(this.word)) return undefined;
         return this.say('name-not-exported', `${quoted(used.$container.path)} declares no ${quoted(this.word)}`);
     }
+}
+
+/** The words of the lines that could not be read: what is declared there is not known. */
+const unreadWords = kept((root: AstNode): ReadonlySet<string> => {
+    const lines = brokenLines(root).size > 0 ? root.$cstNode?.root.fullText.split('\n') ?? [] : [];
+    return new Set([...brokenLines(root)].flatMap(line => lines[line]?.match(WORD) ?? []));
+});
+const WORD = /[A-Za-z_]\w*(?:-\w+)*/g;
+
+function statementOf(node: AstNode): AstNode {
+    let at = node;
+    while (at.$container && !(ast.isMember(at) || ast.isItem(at) || ast.isUse(at) || ast.isParam(at))) at = at.$container;
+    return at;
 }
 
 const NOUNS: Readonly<Record<string, string>> = { Stock: 'stock', Profile: 'profile', Fixture: 'fixture', Room: 'room' };
