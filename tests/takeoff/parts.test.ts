@@ -41,6 +41,14 @@ describe('spacers', () => {
     });
 });
 
+test('every part hangs at its height, down from the ceiling', () => {
+    const { find } = off();
+    const height = (id: string): string => [find(id).box.top, find(id).box.foot].map(printInches).join(' to ');
+    expect(['blocking-2', 'spacer-2-1-1', 'side-2-1-west', 'cleat-2-1-west', 'bottom-2', 'band-west', 'trim-1-west'].map(height)).toEqual([
+        '0" to 3/4"', '3/4" to 5 3/4"', '1/4" to 7 1/2"', '6" to 6 3/4"', '6 3/4" to 7 1/2"', '1/2" to 7 3/4"', '0" to 1 1/2"',
+    ]);
+});
+
 describe('butted corners', () => {
     const corners: ProfileWords = { sides: { stock: eight, corners: 'butted' } };
     test('where nothing is said, the sides of the lines that run through run past', () => {

@@ -227,8 +227,15 @@ test('joints: two butts and four corners a crossing, four trim corners a coffer,
         expect(count('splice')).toBe(ceiling.lines.reduce((sum, line) => sum + line.splices.length, 0));
         const ids = new Set(off.pieces.map(piece => piece.id));
         for (const joint of off.joints) for (const id of joint.pieces) expect(ids.has(id)).toBe(true);
+        for (const { at, pieces: [a, b] } of off.joints) expect(`${at}: ${touch(off, a, b)}`).toBe(`${at}: true`);
     });
 });
+
+/** Two pieces of a joint stand against each other, or cross in their corner. */
+function touch({ pieces }: TakeOff, a: string, b: string): boolean {
+    const [one, other] = [a, b].map(id => pieces.find(piece => piece.id === id)!.box) as [Box, Box];
+    return one.west <= other.east && other.west <= one.east && one.north <= other.south && other.north <= one.south && one.top < other.foot && other.top < one.foot;
+}
 
 test('most of the random rooms could be laid out', () => {
     expect(built).toBeGreaterThan(tried * 0.6);
