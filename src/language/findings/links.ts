@@ -6,7 +6,7 @@ import { kept } from '../scope/kept.ts';
 import { expectedType, isPlainName } from '../scope/expected.ts';
 import { declarationOf, kindOfBody, kindOfExpression, kindOfTarget, targetOf } from '../scope/kind-of.ts';
 import { allNames } from '../scope/layer.ts';
-import { usedNames } from '../scope/names.ts';
+import { namesOf, usedNames } from '../scope/names.ts';
 import { inReach } from '../scope/reach.ts';
 import { brokenLines, isBroken } from '../types/broken.ts';
 import { sourceOfRange } from '../types/place.ts';
@@ -126,7 +126,17 @@ class Unknown {
     /** True for a name whose import has been found wrong, or that occurs in a line that could not be read. */
     private isExcused(word: string): boolean {
         const file = this.document.parseResult.value;
-        return ast.isFile(file) && (usedNames(file).has(word) || unreadWords(file).has(word));
+        return ast.isFile(file) && (usedNames(file).has(word) || unreadWords(file).has(word) || this.isMisspelledInImport(file, word));
+    }
+
+    /** `use poplar-1x` is found at the import; that `poplar-1x6` is not in reach then follows from it. */
+    private isMisspelledInImport(file: ast.File, word: string): boolean {
+        const { surroundings } = servicesOf(this.document);
+        return file.uses.some(use => use.names.some(({ target }) => {
+            if (!target || target.ref || near(target.$refText, [word]).length === 0) return false;
+            const from = surroundings.importOf(use);
+            return from !== undefined && namesOf(from).has(word);
+        }));
     }
 
     private member(member: ast.MemberOf): Finding | undefined {

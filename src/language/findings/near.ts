@@ -12,16 +12,20 @@ export function near(word: string, among: Iterable<string>): readonly string[] {
     const candidates: { candidate: string, far: number }[] = [];
     for (const candidate of new Set(among)) {
         const meant = candidate.toLowerCase();
-        const far = isOneSlip(written, meant) ? 1 : distance(written, meant);
+        const far = isSwapped(written, meant) ? 0.5 : isBegun(written, meant) ? 1 : distance(written, meant);
         if (far <= slips(written)) candidates.push({ candidate, far });
     }
     return candidates.sort((a, b) => a.far - b.far || (a.candidate < b.candidate ? -1 : 1)).slice(0, MOST).map(c => c.candidate);
 }
 
-/** Two letters in the wrong order, or only the beginning of a word, are as good as one slip of the finger. */
-function isOneSlip(written: string, meant: string): boolean {
-    if (written.length > 2 && meant.startsWith(written)) return true;
+/** The right letters, two of them in the wrong order. */
+function isSwapped(written: string, meant: string): boolean {
     return written.length === meant.length && distance(written, meant) === 2 && [...written].sort().join('') === [...meant].sort().join('');
+}
+
+/** Only the beginning of a word is as good as one slip of the finger. */
+function isBegun(written: string, meant: string): boolean {
+    return written.length > 2 && meant.startsWith(written);
 }
 
 /** How many letters may be wrong: one in a short word, one in three in a longer one. */
