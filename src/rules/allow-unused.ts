@@ -11,7 +11,7 @@ export const allowUnused = defineRule({
 \`// allow RULE: reason\` silences one rule on its own line, or on the next where the comment stands alone. The finding stays
 in reports, as allowed, with the reason:
 
-    held-down  1/2"   // allow side-misses-blocking: 1 1/2" of furring under the blocking here
+    held-down  1/2"   // allow side-misses-blocking: the blocking is furred down here
 
 Where nothing of that rule is found there, the mistake has been mended, the line has moved, or the name is misspelled: take
 the comment away, or it will hide the next mistake.`,

@@ -73,9 +73,16 @@ function advice({ profile, bottomWidth, innerWidth }: Section, job: JobSettings)
         : `Rip the blocking and the spacers to ${size(bottomWidth.ticks + least)}, or take the bottom from a wider board.`;
 }
 
-function fixes({ profile }: Section, width: number, job: JobSettings): Fix[] {
-    const bottom = profile.bottom;
-    const widest = bottom?.stock?.value.width?.value.ticks;
-    if (!bottom?.rip || widest === undefined || width > widest) return [];
-    return replacing(bottom.rip, spelledLike(bottom.rip.value, width, job), `Rip the bottom to ${sizesOf(job)(width)}`);
+/** The bottom ripped wider where its board gives that, or else the blocking narrower where the spacers suit that. */
+function fixes({ profile: { bottom, blocking }, bottomWidth, spacerWidth }: Section, width: number, job: JobSettings): Fix[] {
+    if (!bottom || !bottomWidth) return [];
+    const widest = bottom.stock?.value.width?.value.ticks;
+    if (bottom.rip) {
+        if (widest === undefined || width > widest) return [];
+        return replacing(bottom.rip, spelledLike(bottom.rip.value, width, job), `Rip the bottom to ${sizesOf(job)(width)}`);
+    }
+    const { least, most } = bottom.gap.value;
+    const narrower = bottomWidth.ticks + least;
+    if (!blocking?.rip || (spacerWidth && (spacerWidth.ticks < bottomWidth.ticks || spacerWidth.ticks > bottomWidth.ticks + most))) return [];
+    return replacing(blocking.rip, spelledLike(blocking.rip.value, narrower, job), `Rip the blocking to ${sizesOf(job)(narrower)}`);
 }

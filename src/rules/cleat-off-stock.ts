@@ -1,5 +1,6 @@
 import { defineRule } from './rule.ts';
 import { changed } from './support/examples.ts';
+import { replacing, spelledLike } from './support/fixes.ts';
 import { wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
 
@@ -47,6 +48,7 @@ Where it is larger than the board it is an **error**: it cannot be got out of it
                 message: fits
                     ? `Two rips for every cleat: ${what} has neither the thickness nor the width of ${from}. Make it ${size(board[0])} one way.`
                     : `There is no such strip in the board: ${what} from ${from}. Take a larger stock.`,
+                fixes: fits ? replacing(thickness, spelledLike(thickness.value, board[0], job), `Make the cleat ${size(board[0])} thick, as the board`) : [],
                 related: [{ at: stock.at, message: `the cleats come from ${stock.value.name}` }],
             });
         },

@@ -8,7 +8,7 @@ export function ruleReference(rules: readonly Rule[]): string {
         '# Rules', '',
         ...(['error', 'warning', 'hint'] as const).map(severity => `- **${severity}**: ${MEANING[severity]}`), '',
         'A rule is silenced on one line, or on the line below a comment that stands alone, with a reason that shows in reports:', '',
-        '    held-down  3/16"   // allow side-misses-blocking: screwed through the face here', '',
+        '    held-down  1/2"   // allow side-misses-blocking: the blocking is furred down here', '',
         '| rule | severity | what goes wrong |', '|---|---|---|', ...table, '',
         ...rules.map(page),
     ].join('\n');
