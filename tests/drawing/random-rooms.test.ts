@@ -7,16 +7,23 @@ import { groups } from './support/walk.ts';
 import { laidOut, type RoomWishes } from './support/rooms.ts';
 import { all, readXml } from './support/xml.ts';
 
+function inchesOf(least: number, most: number): fc.Arbitrary<number> {
+    return fc.integer({ min: least, max: most }).map(n => n * TICKS_PER_INCH);
+}
 const shared = {
     across: fc.integer({ min: 1, max: 10 }), down: fc.integer({ min: 1, max: 8 }),
     through: fc.constantFrom('north-south' as const, 'east-west' as const), band: fc.boolean(), trim: fc.boolean(),
     corners: fc.constantFrom('mitered' as const, 'butted' as const),
     residue: fc.constantFrom('outer-coffers' as const, 'band' as const, 'spread' as const),
 };
+const fixtures = fc.array(fc.record({
+    name: fc.string({ maxLength: 30 }), kind: fc.constantFrom('light', 'sprinkler', 'smoke-alarm', 'speaker', 'fan', 'register', 'junction-box', 'access-panel', 'soffit'),
+    x: inchesOf(0, 400), y: inchesOf(0, 400), diameter: fc.option(inchesOf(0, 60), { nil: undefined }), keepClear: fc.option(inchesOf(0, 900), { nil: undefined }),
+}), { maxLength: 12 }).map(all => all.map((each, i) => ({ ...each, name: `${each.name}-${i}` })));
 const sixteenths = fc.integer({ min: 5 * 12 * 16, max: 45 * 12 * 16 }).map(n => n * TICKS_PER_INCH / 16);
 const millimeters = fc.integer({ min: 1500, max: 14000 }).map(n => n * TICKS_PER_MM);
 const rooms: fc.Arbitrary<RoomWishes> = fc.oneof(
-    fc.record({ ...shared, metric: fc.constant(false), width: sixteenths, length: sixteenths }),
+    fc.record({ ...shared, fixtures, metric: fc.constant(false), width: sixteenths, length: sixteenths }),
     fc.record({ ...shared, metric: fc.constant(true), width: millimeters, length: millimeters }),
 );
 

@@ -60,3 +60,21 @@ test('the checks themselves see a text on another, and one across the border', (
     expect(touching(twice)).toEqual([`${first.text} | ${first.text}`]);
     expect(outside({ ...sheet, items: [{ ...first, at: [MARGIN - 1, 100] }] })).toHaveLength(1);
 });
+
+test('a strip too full for a long list cuts the list, says so, and keeps the cautions', () => {
+    const fixtures = Array.from({ length: 60 }, (_, i) => ({ name: `can-${i + 1}`, kind: 'light', x: `${10 + 2 * i}"`, y: `${8 + 2 * i}"`, diameter: '4"' }));
+    const { ceiling, pieces } = laid({ fixtures });
+    const words = texts(drawSheets(ceiling, pieces)[0]!.items).map(run => run.text);
+    const listed = words.filter(each => / east, .* south$/.test(each));
+    expect(listed.length).toBeGreaterThan(3);
+    expect(listed.length).toBeLessThan(60);
+    expect(words).toContain('… and more: see the job.');
+    expect(words.join(' ')).toMatch(/lead or asbestos.*local codes/);
+});
+
+test('the cautions of the section defer to those who may say', () => {
+    const { ceiling, pieces } = laid(ROOMS['three by two']!);
+    const words = texts(drawSheets(ceiling, pieces)[1]!.items).map(run => run.text).join(' ');
+    expect(words).toMatch(/licensed person and the local code/);
+    expect(words).toMatch(/wires, pipes and ducts/);
+});

@@ -1,8 +1,10 @@
 import type { Fixture } from '../../job/model.ts';
 import type { Claims } from '../claims.ts';
 import { circle, group, line, rectangle, text, type Group, type Item, type Point, type TextRun } from '../display-list.ts';
-import { around, grown } from '../extent.ts';
+import { around, grown, within, type Extent } from '../extent.ts';
+import { clipToConvex } from '../fill/clip.ts';
 import { patched } from '../patch.ts';
+import type { PenName } from '../pens.ts';
 import { sourceReference, type FileName } from '../source-reference.ts';
 import { fitText } from '../text/fit-text.ts';
 import { toX, toY, type PlanView } from './view.ts';
@@ -18,36 +20,54 @@ export function placedFixtures(fixtures: readonly Fixture[], room: { readonly wi
     });
 }
 
+/** Smaller things are shown at this radius, so that their marks can be told apart. */
 const LEAST_RADIUS = 3.2;
 
+/** A fixture on the sheet: its symbol's radius, and that of the ground it keeps clear (0: none). */
+interface Standing { readonly center: Point; readonly radius: number; readonly clear: number }
+
+function standing({ fixture, x, y }: PlacedFixture, view: PlanView): Standing {
+    const real = Math.max(0, fixture.diameter?.value ?? 0) / 2 * view.pointsPerTick;
+    const kept = Math.max(0, fixture.keepClear?.value ?? 0) * view.pointsPerTick;
+    return { center: [toX(view, x), toY(view, y)], radius: Math.max(LEAST_RADIUS, real), clear: kept > 0 ? real + kept : 0 };
+}
+
 /** Symbols in their own size, with the ground they keep clear dashed around them. Claims what they stand on. */
-export function fixtureSymbols(fixtures: readonly PlacedFixture[], view: PlanView, claims: Claims, fileName: FileName): readonly Group[] {
-    return fixtures.map(({ fixture, x, y }) => {
-        const center: Point = [toX(view, x), toY(view, y)];
-        const real = (fixture.diameter?.value ?? 0) / 2 * view.pointsPerTick;
-        const radius = Math.max(LEAST_RADIUS, real);
-        const clearance = real + Math.max(0, fixture.keepClear?.value ?? 0) * view.pointsPerTick;
-        // words stand off the ring that is kept clear too, unless it is so large that they would find no place at all
-        claims.take(grown(around(center, radius, radius), Math.max(3, Math.min(clearance - radius, 20))));
-        const clear = clearance > real ? [circle(center, clearance, 'hidden')] : [];
-        return group(`fixture.${fixture.name}`, { title: `${fixture.kind.replace('-', ' ')} ${fixture.name}`, source: sourceReference(fixture.at, fileName) }, [...clear, ...symbol(fixture.kind, center, radius)]);
+export function fixtureSymbols(fixtures: readonly PlacedFixture[], view: PlanView, room: Extent, claims: Claims, fileName: FileName): readonly Group[] {
+    return fixtures.map(placed => {
+        const { fixture } = placed;
+        const { center, radius, clear } = standing(placed, view);
+        claims.take(grown(around(center, radius, radius), besideClear(radius, clear) - 2));
+        return group(`fixture.${fixture.name}`, { title: `${fixture.kind.replace('-', ' ')} ${fixture.name}`, source: sourceReference(fixture.at, fileName) }, [
+            ...(clear > 0 ? ring(center, clear, room, 'hidden') : []),
+            ...(within(around(center, radius, radius), grown(room, LEAST_RADIUS + 1)) ? symbol(fixture.kind, center, radius) : [...ring(center, radius, room, 'edge'), ...symbol(fixture.kind, center, LEAST_RADIUS)]),
+        ]);
     });
 }
 
-/** Their names beside them. */
-export function fixtureNames(fixtures: readonly PlacedFixture[], view: PlanView, claims: Claims): readonly Group[] {
-    return fixtures.map(({ fixture, x, y }) => {
-        const center: Point = [toX(view, x), toY(view, y)];
-        const radius = Math.max(LEAST_RADIUS, (fixture.diameter?.value ?? 0) / 2 * view.pointsPerTick);
-        const runs = claims.placeFirst(nameCandidates(fixture.name, center, radius + 5 + clearOf(fixture, view))) ?? [];
-        return group(`fixture-name.${fixture.name}`, {}, runs.flatMap(run => patched(run, 'paper')));
+/** Their names beside them, inside the room. */
+export function fixtureNames(fixtures: readonly PlacedFixture[], view: PlanView, room: Extent, claims: Claims): readonly Group[] {
+    return fixtures.map(placed => {
+        const { center, radius, clear } = standing(placed, view);
+        const runs = claims.placeFirst(nameCandidates(placed.fixture.name, center, radius + besideClear(radius, clear)), extent => within(extent, room)) ?? [];
+        return group(`fixture-name.${placed.fixture.name}`, {}, runs.flatMap(run => patched(run, 'paper')));
     });
 }
 
-/** How far names stand off the symbol so that they clear the ring around it, within reason. */
-function clearOf(fixture: Fixture, view: PlanView): number {
-    return Math.min(20, Math.max(0, fixture.keepClear?.value ?? 0) * view.pointsPerTick);
+/** Words stand off the ring that is kept clear too, unless it is so large that they would find no place at all. */
+function besideClear(radius: number, clear: number): number {
+    return Math.max(5, Math.min(clear - radius + 2, 20));
 }
+
+/** A ring, or as much of it as lies in the room. */
+function ring([x, y]: Point, radius: number, room: Extent, pen: PenName): readonly Item[] {
+    if (within(around([x, y], radius, radius), room)) return [circle([x, y], radius, pen)];
+    const corners: readonly Point[] = [[room.left, room.top], [room.right, room.top], [room.right, room.foot], [room.left, room.foot]];
+    const at = (step: number): Point => [x + radius * Math.cos(step * Math.PI / RING_STEPS), y + radius * Math.sin(step * Math.PI / RING_STEPS)];
+    return Array.from({ length: 2 * RING_STEPS }, (_, step) => clipToConvex([at(step), at(step + 1)], corners))
+        .flatMap(segment => (segment === null ? [] : [line(segment[0], segment[1], pen)]));
+}
+const RING_STEPS = 36;
 
 function* nameCandidates(name: string, [x, y]: Point, off: number): Iterable<readonly TextRun[]> {
     const { text: words, size } = fitText(name, 64, 7, 6);

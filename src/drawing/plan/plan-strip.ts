@@ -5,7 +5,7 @@ import type { Part, TakeOff } from '../../takeoff/model.ts';
 import { line, type Item } from '../display-list.ts';
 import { countedFigures, figure, figureWithUnit, sizeWithUnit } from '../figures.ts';
 import type { SectionOfLines } from '../section/context.ts';
-import { inTwoColumns, SAMPLE_WIDTH, type StripBlock, type StripRow } from '../sheet/strip.ts';
+import { inTwoColumns, SAMPLE_WIDTH, SYMBOL_WIDTH, type StripBlock, type StripRow } from '../sheet/strip.ts';
 import type { PenName } from '../pens.ts';
 import { symbol, type PlacedFixture } from './fixtures.ts';
 import { stroke } from './marks.ts';
@@ -25,7 +25,7 @@ export function planStrip(ceiling: Ceiling, takeOff: TakeOff, sections: readonly
 function keyRows(ceiling: Ceiling, takeOff: TakeOff, fixtures: readonly PlacedFixture[], hidden: boolean): readonly StripRow[] {
     const has = (part: Part) => takeOff.pieces.some(piece => piece.part === part);
     const stretch = (pen: PenName, words: string): StripRow => ({ kind: 'sample', words, draw: (left, middle) => [line([left, middle], [left + SAMPLE_WIDTH, middle], pen)] });
-    const middleOf = (draw: (x: number, y: number) => readonly Item[], words: string): StripRow => ({ kind: 'sample', words, draw: (left, y) => draw(left + SAMPLE_WIDTH / 2, y) });
+    const middleOf = (draw: (x: number, y: number) => readonly Item[], words: string): StripRow => ({ kind: 'symbol', words, draw: (left, y) => draw(left + SYMBOL_WIDTH / 2, y) });
     const spliced = ceiling.lines.some(each => each.splices.length > 0) || (ceiling.band !== null && Object.values(ceiling.band.splices).some(splices => splices.length > 0));
     return [
         stretch('cut', 'wall, inner face'),

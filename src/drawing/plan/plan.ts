@@ -21,7 +21,7 @@ import { sectionMark, spliceMarks } from './marks.ts';
 import { pieces } from './pieces.ts';
 import { OVER_STRINGS, PAST_WALL, placePlan, TO_BALLOON, type PlacedPlan } from './place.ts';
 import { planStrip } from './plan-strip.ts';
-import { toX, toY } from './view.ts';
+import { extentOf, toX, toY } from './view.ts';
 import { walls, wallThickness } from './walls.ts';
 import { centerOf } from '../../ceiling/bays.ts';
 
@@ -62,11 +62,12 @@ function drawing(
     const show = ceiling.room.job.show.value;
     const fileName = options.fileName ?? lastPart;
     const claims = new Claims();
+    const room = extentOf(view, { west: 0, east: ceiling.width, north: 0, south: ceiling.length });
     // in this order the ground is given out: what hangs there comes first, then the names of the coffers, then the rest
-    const symbols = fixtureSymbols(fixtures, view, claims, fileName);
+    const symbols = fixtureSymbols(fixtures, view, room, claims, fileName);
     const numbers = cofferLabels(ceiling, view, show, claims);
     const lengths = bottomLabels(ceiling, takeOff.pieces.filter(piece => piece.part === 'bottom'), view, show, claims);
-    const names = fixtureNames(fixtures, view, claims);
+    const names = fixtureNames(fixtures, view, room, claims);
     const marks = sections.flatMap(({ lines, sheet }) => sectionMark(ceiling, lines[0]!, sheet, view, claims) ?? []);
     const splices = spliceMarks(ceiling, view);
     const offWall = wallThickness(view.pointsPerTick) + 3;

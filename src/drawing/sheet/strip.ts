@@ -10,17 +10,18 @@ export interface StripBlock {
     readonly more?: string;
 }
 export type StripRow =
-    /** A sample of how something is drawn, on a field of SAMPLE_WIDTH points around the middle left point given to `draw`. */
-    | { readonly kind: 'sample'; readonly draw: (left: number, middle: number) => readonly Item[]; readonly words: string }
+    /** A sample of how something is drawn, on a field of SAMPLE_WIDTH points (or SYMBOL_WIDTH) from the middle left point given to `draw`. */
+    | { readonly kind: 'sample' | 'symbol'; readonly draw: (left: number, middle: number) => readonly Item[]; readonly words: string }
     | { readonly kind: 'note'; readonly mark: string; readonly words: string }
     | { readonly kind: 'pair'; readonly left: string; readonly right: string; readonly total?: boolean }
     /** Short rows set beside each other, two to a line. */
     | { readonly kind: 'beside'; readonly rows: readonly [StripRow] | readonly [StripRow, StripRow] };
 
 export const SAMPLE_WIDTH = 30;
+export const SYMBOL_WIDTH = 16;
 /** Of its words, where there is room for all. */
 export const SIZE = 8.4;
-const FACTORS = [1, 0.95, 0.9, 0.85, 0.8, 0.75];
+const FACTORS = [1, 0.95, 0.9, 0.85, 0.8, 0.75, 0.7];
 
 /** Sets the blocks one under the other: as large as goes, then with fewer rows where a block may lose some. */
 export function strip(blocks: readonly StripBlock[], room: Extent): Group {
@@ -73,8 +74,9 @@ function layRow(row: StripRow, room: Extent, y: number, factor: number): LaidRow
     const size = SIZE * factor;
     const step = 10.6 * factor;
     switch (row.kind) {
-        case 'sample': {
-            const words = column(row.words, room.left + SAMPLE_WIDTH + 10, room.right, y, size, step);
+        case 'sample':
+        case 'symbol': {
+            const words = column(row.words, room.left + (row.kind === 'sample' ? SAMPLE_WIDTH + 10 : SYMBOL_WIDTH + 4), room.right, y, size, step);
             return { items: [...row.draw(room.left, y - size * 0.34), ...words.items], height: words.height + 6 * factor };
         }
         case 'note': {
