@@ -25,7 +25,7 @@ export function markStatementEnds(tokens: readonly Token[], text: string, types:
     let last: Token | undefined;
     let openParentheses = 0;
     let first: Token | undefined;
-    let indentation = 0;
+    let indentation = 0, lineIndentation = 0;
     const keep = (token: Token) => { kept.push(token); last = token; };
 
     tokens.forEach((token, i) => {
@@ -38,7 +38,8 @@ export function markStatementEnds(tokens: readonly Token[], text: string, types:
         }
         if (isBoundary(last)) {
             // Behind the { of its block, a statement stands as deep as where it is written.
-            indentation = last && isOpen(last) && last.startLine === token.startLine ? token.startColumn! - 1 : indentationOf(text, token);
+            lineIndentation = indentationOf(text, token);
+            indentation = last && isOpen(last) && last.startLine === token.startLine ? token.startColumn! - 1 : lineIndentation;
             first = token;
         }
         if (isClose(token) && !isBoundary(last)) keep(impliedAfter(eol, last!));
@@ -53,9 +54,9 @@ export function markStatementEnds(tokens: readonly Token[], text: string, types:
     function runsOn(before: Token, next: Token | undefined): boolean {
         if (!next) return false;
         if (isOpen(next)) return first === before || HEADS.has(first!.image);
-        const deeper = indentationOf(text, next) > indentation;
-        if (openParentheses > 0) return deeper || next.image === ')';
-        return deeper && (continues(before, next) || VALUES.has(next.tokenType.name) && (before === first || first!.image === 'require'));
+        const stands = indentationOf(text, next);
+        if (openParentheses > 0) return stands > lineIndentation || next.image === ')';
+        return stands > indentation && (continues(before, next) || VALUES.has(next.tokenType.name) && (before === first || first!.image === 'require'));
     }
 }
 
