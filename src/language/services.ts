@@ -8,6 +8,7 @@ import { CofferOutlineProvider } from './features/outline.ts';
 import { CofferQuickFixes } from './features/quick-fixes.ts';
 import { CofferRenameProvider } from './features/rename.ts';
 import { languageFindings } from './findings/collect.ts';
+import { CofferFormatter } from './format/index.ts';
 import { frontModule } from './front-module.ts';
 import { CofferGeneratedModule, CofferGeneratedSharedModule } from './generated/module.ts';
 import type { Surroundings } from './scope/reach.ts';
@@ -78,6 +79,7 @@ const languageModule: Module<CofferServices, PartialLangiumServices & Additions>
         DocumentLinkProvider: services => new CofferImportLinks(services),
         CodeActionProvider: () => new CofferQuickFixes(),
         RenameProvider: services => new CofferRenameProvider(services),
+        Formatter: services => new CofferFormatter(services),
     },
     validation: {
         DocumentValidator: services => new CofferDocumentValidator(services),
