@@ -65,7 +65,7 @@ function noteWords(ceiling: Ceiling, takeOff: TakeOff, sections: readonly (Secti
 const RESIDUE = { 'outer-coffers': 'in the outer coffers', band: 'at the band', spread: 'spread over the coffers' } as const;
 
 function coffersNote(ceiling: Ceiling, show: Show): string {
-    const sizes = countedFigures([...new Set(ceiling.across.residue.cutCoffers)], show).length * countedFigures([...new Set(ceiling.down.residue.cutCoffers)], show).length;
+    const sizes = new Set(ceiling.across.residue.cutCoffers).size * new Set(ceiling.down.residue.cutCoffers).size;
     const range = (cut: readonly Ticks[]) => (Math.min(...cut) === Math.max(...cut) ? figureWithUnit(cut[0]!, show) : `${figureWithUnit(Math.min(...cut), show)} to ${figureWithUnit(Math.max(...cut), show)}`);
     const words = `${range(ceiling.across.residue.cutCoffers)} × ${range(ceiling.down.residue.cutCoffers)}`;
     if (ceiling.coffers.length === 1) return `One coffer, ${words}.`;

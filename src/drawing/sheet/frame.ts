@@ -18,7 +18,6 @@ export interface Frame {
     readonly area: Extent;
     /** Key, notes and tables, above the title block. */
     readonly strip: Extent;
-    readonly border: Extent;
 }
 
 export const MARGIN = 22;
@@ -43,7 +42,7 @@ export function frame(paper: Paper, title: TitleBlock): Frame {
     ]);
     const items = [rectangle(border.left, border.top, border.right, border.foot, 'border'), line([left, border.top], [left, border.foot], 'edge'), ...block.items];
     return {
-        group: group('frame', { title: 'Border and title block' }, items), border,
+        group: group('frame', { title: 'Border and title block' }, items),
         area: { left: border.left, top: border.top, right: left, foot: border.foot },
         strip: { left: left + PAD, top: border.top, right: border.right - PAD, foot: block.top },
     };
