@@ -1,6 +1,7 @@
 import { AstUtils, type AstNode, type CstNode, type LangiumDocument } from 'langium';
 import type { JobSettings, Profile, Stock } from '../../job/model.ts';
 import * as ast from '../generated/ast.ts';
+import { isPlainName } from '../scope/expected.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
 import { sourceOf, sourceOfProperty } from '../types/place.ts';
 import { quoted } from '../types/words.ts';
@@ -27,6 +28,10 @@ const MOST_STEPS = 200;
  */
 const working = new Map<AstNode, { readonly name: string; readonly raise: Raise }>();
 
+/** How deep in expressions we are, through everything that is being worked out. */
+let depth = 0;
+const DEEPEST = 1500;
+
 /**
  * One reading of a document and of what it reaches: shared things are worked out when somebody asks, once, and kept in the
  * stores of the documents they stand in.
@@ -41,9 +46,14 @@ export class House {
     constructor(document: LangiumDocument) {
         const services = servicesOf(document);
         this.vocabulary = services.vocabulary;
-        this.lostNames = document.references.flatMap(reference => reference.error && reference.$refNode ? [reference.$refNode] : []);
+        this.lostNames = document.references.flatMap(({ error, $refNode: words }) => error && words && !this.isPlain(words.astNode) ? [words] : []);
         const library = builtinDocument(services.shared);
         this.builtin = new Evaluator(this, raised => storeOf(library).raised.push(raised));
+    }
+
+    /** A name that means nothing but itself, such as the line after `until`: nobody has to find it. */
+    private isPlain(node: AstNode): boolean {
+        return ast.isRef(node) && isPlainName(node, this.vocabulary);
     }
 
     store(node: AstNode): Store | undefined {
@@ -61,6 +71,17 @@ export class House {
             return make();
         } finally {
             working.delete(node);
+        }
+    }
+
+    /** One step further into an expression, unless that is too deep for the stack. */
+    deeper<T>(step: () => T, tooDeep: () => void): T | undefined {
+        if (depth >= DEEPEST) { tooDeep(); return undefined; }
+        depth++;
+        try {
+            return step();
+        } finally {
+            depth--;
         }
     }
 

@@ -117,7 +117,9 @@ function thingReading(room: Reading, thing: ast.Fixture, house: House): Reading 
 function lineOf(thing: ast.Fixture, room: Reading, house: House): LineSpec {
     const line = thingReading(room, thing, house);
     const direct = ownLine(room, thing, thing, house)?.profile('value');
-    const stops: Source[] = ['from', 'until', 'meets'].flatMap(name => line.block.entries.get(name)?.lines.map(one => sourceOfProperty(one, 'path')) ?? []);
+    const meets = line.word<'flush' | 'dies-into'>('meets');
+    const stops: Source[] = ['from', 'until'].flatMap(name => line.block.entries.get(name)?.lines.map(one => sourceOfProperty(one, 'path')) ?? []);
+    if (meets?.value === 'dies-into') stops.push(meets.at);
     return {
         name: thing.name, at: sourceOfProperty(thing, 'name'), beams: line.profile('beams') ?? direct, heldDown: line.measure('held-down'),
         splices: splicesOf(line), notComputed: stops,
