@@ -16,7 +16,11 @@ export function bandBoardOf(grid: Grid, troubles: Trouble[]): BandBoard | null |
     }
     const thickness = thicknessOf(perimeter, 'band'), height = widthOf(perimeter, 'band');
     if (!thickness || !height) return undefined;
-    const sizes = [['the thickness of the band', thickness, perimeter.stock?.value.thickness], ['the width of the band', height, perimeter.rip ?? perimeter.stock?.value.width]] as const;
+    const stock = perimeter.stock?.value;
+    const sizes = [
+        ['the thickness of the band', thickness, stock?.thickness],
+        ['the width of the band', height, perimeter.rip ?? stock?.width],
+    ] as const;
     const wrong = sizes.filter(([, { ticks }]) => !(ticks > 0));
     for (const [what, { ticks }, given] of wrong) troubles.push({ kind: 'not-positive', what, ticks, at: (given ?? perimeter).at });
     return wrong.length > 0 ? undefined : { perimeter, thickness, height };
@@ -25,6 +29,7 @@ export function bandBoardOf(grid: Grid, troubles: Trouble[]): BandBoard | null |
 /** The band hangs by its lower edge, which stands below the undersides of the beams by what the job says. */
 export function hung({ perimeter, thickness, height }: BandBoard, depth: Derived, splices: Band['splices'], troubles: Trouble[]): Band {
     const lowerEdge = summed([depth, 1], [fromGiven('below the beams', perimeter.belowBeams), 1])!;
-    if (height.ticks > lowerEdge.ticks) troubles.push({ kind: 'band-too-high', height: height.ticks, room: lowerEdge.ticks, at: (perimeter.rip ?? perimeter.stock ?? perimeter).at });
+    const saidBy = perimeter.rip ?? perimeter.stock ?? perimeter;
+    if (height.ticks > lowerEdge.ticks) troubles.push({ kind: 'band-too-high', height: height.ticks, room: lowerEdge.ticks, at: saidBy.at });
     return { kind: 'band', thickness, height, lowerEdge, splices };
 }

@@ -6,7 +6,10 @@ import { sideReach } from './corners.ts';
 import { longestPiece } from './longest.ts';
 import type { Ceiling, Line, Trouble } from './model.ts';
 
-interface LongPart { readonly line: string; readonly part: string; readonly where: string; readonly length: Ticks; readonly stock: Given<Stock> | undefined; readonly at: Source }
+interface LongPart {
+    readonly line: string; readonly part: string; readonly where: string;
+    readonly length: Ticks; readonly stock: Given<Stock> | undefined; readonly at: Source;
+}
 
 /** Pieces that are longer than any board. One is told for each stock, the worst: what mends it mends the others. */
 export function tooLongForBoards(ceiling: Ceiling): Trouble[] {

@@ -1,4 +1,4 @@
-import type { Direction, Grid, LineSpec, Room, Side } from '../job/model.ts';
+import type { Direction, Grid, LineSpec, Room } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { bandBoardOf, hung, type BandBoard } from './band.ts';
 import { centerOf } from './bays.ts';
@@ -83,14 +83,13 @@ function linesOf(runs: Direction, { lows, widths }: Divided, grid: Grid, section
     });
 }
 
+/** Both directions together: lines that run somewhere, crossings, coffers, the band. Undefined where the beams do not go together. */
 function assembled(parts: Parts & { rectangle: Rectangle; board: BandBoard | null; across: Run; down: Run }): Ceiling | undefined {
     const { room, grid, sections, rectangle, board, troubles } = parts;
-    const faults = [
-        ...depthTroubles([...parts.across.lines, ...parts.down.lines], sections, grid),
-        ...cornerTroubles(parts.across.lines, parts.down.lines),
-    ];
-    troubles.push(...faults, ...trimTroubles([...parts.across.lines, ...parts.down.lines], grid));
-    if (faults.length > 0 || tooManySpacers(parts, [...parts.across.lines, ...parts.down.lines], troubles)) return undefined;
+    const lines = [...parts.across.lines, ...parts.down.lines];
+    const faults = [...depthTroubles(lines, sections, grid), ...cornerTroubles(parts.across.lines, parts.down.lines)];
+    troubles.push(...faults, ...trimTroubles(lines, grid));
+    if (faults.length > 0 || tooManySpacers(parts, lines, troubles)) return undefined;
 
     const across = withRunning(parts.across, parts.down, parts);
     const down = withRunning(parts.down, parts.across, parts);
@@ -113,7 +112,10 @@ function withRunning(run: Run, other: Run, { room, grid, sections, step, trouble
     const length = other.end + other.start;
     const lines = run.lines.map(line => {
         const running = { ...line, start: other.start, end: other.end };
-        const splices = splicesOf({ line: running, crossing: other.lines, wall: length, spec: sections.spec(line.name), neighbor, splicing: grid.splices.value, job: room.job, step }, troubles);
+        const splices = splicesOf({
+            line: running, crossing: other.lines, wall: length, spec: sections.spec(line.name), neighbor,
+            splicing: grid.splices.value, job: room.job, step,
+        }, troubles);
         neighbor = splices;
         return { ...running, splices };
     });
@@ -128,8 +130,7 @@ function bandSplices(board: BandBoard, rectangle: Rectangle, across: Run, down: 
         return spliceOnCrossings({ from, to, most, crossings, neighbor: [], step }) ?? [];
     };
     const full = onLines(across.lines, 0, rectangle.width), between = onLines(down.lines, down.start, down.end);
-    const splices: Record<Side, readonly Splice[]> = { north: full, south: full, east: between, west: between };
-    return splices;
+    return { north: full, south: full, east: between, west: between };
 }
 
 function unknownLines(specs: readonly LineSpec[], lines: readonly Line[]): Trouble[] {

@@ -14,8 +14,9 @@ const MOST_SPACERS = 10_000;
 export function cutStep(job: JobSettings, troubles: Trouble[]): Ticks | undefined {
     const { value, at } = job.cutTo;
     if (value > 0 && value <= COARSEST_STEP) return value;
+    const size = (ticks: Ticks): string => printLength(ticks, job.show.value);
     troubles.push(value > 0
-        ? { kind: 'not-supported', what: `a cut-to of ${printLength(value, job.show.value)}`, instead: `a resolution of ${printLength(COARSEST_STEP, job.show.value)} or finer`, at }
+        ? { kind: 'not-supported', what: `a cut-to of ${size(value)}`, instead: `a resolution of ${size(COARSEST_STEP)} or finer`, at }
         : { kind: 'not-positive', what: 'the resolution of cut lengths', ticks: value, at });
     return undefined;
 }

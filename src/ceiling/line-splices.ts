@@ -42,10 +42,13 @@ function saidSplices({ line, crossing, wall, job }: SplicedLine, spec: LineSpec,
     };
     const splices = spec.splices.flatMap((said): Splice[] => {
         if (!line.through) return fail(said, `a splice of line ${line.name}, whose bottoms are cut between`, 'a splice of a line that runs through');
-        if (said.from && !ends.includes(said.from)) return fail(said, `a splice of line ${line.name} measured from ${said.from}`, `from ${ends[0]} or from ${ends[1]}`);
+        if (said.from && !ends.includes(said.from)) {
+            return fail(said, `a splice of line ${line.name} measured from ${said.from}`, `from ${ends[0]} or from ${ends[1]}`);
+        }
         const at = said.from === ends[1] ? wall - said.value : said.value;
         if (at > line.start && at < line.end) return [{ at, place: placeOf(at, crossing), said: said.at }];
-        return fail(said, `a splice at ${printLength(said.value, job.show.value)} on line ${line.name}`, `a place between its ends, less than ${printLength(line.end, job.show.value)}`);
+        const size = (ticks: Ticks): string => printLength(ticks, job.show.value);
+        return fail(said, `a splice at ${size(said.value)} on line ${line.name}`, `a place between its ends, less than ${size(line.end)}`);
     });
     return splices.sort((a, b) => a.at - b.at).filter(({ at }, i, all) => at !== all[i - 1]?.at);
 }

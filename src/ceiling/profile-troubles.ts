@@ -16,8 +16,14 @@ function notComputed({ bottom, blocking, trim }: Profile): Trouble[] {
     const add = (what: string, instead: string, given: Given<unknown>): void => {
         troubles.push({ kind: 'not-supported', what, instead, at: given.at });
     };
-    if (bottom && bottom.place.value !== 'between-sides') add(bottom.place.value === 'under-sides' ? 'a bottom under the sides' : 'a bottom let into the sides', 'a bottom between the sides', bottom.place);
-    if (blocking?.fit.value === 'bench-box') add('a box made at the bench and slipped over the blocking', 'blocking as wide as the bottom', blocking.fit);
+    switch (bottom?.place.value) {
+        case 'under-sides': add('a bottom under the sides', 'a bottom between the sides', bottom.place); break;
+        case 'in-rabbets': add('a bottom let into the sides', 'a bottom between the sides', bottom.place); break;
+        case 'between-sides': case undefined: break;
+    }
+    if (blocking?.fit.value === 'bench-box') {
+        add('a box made at the bench and slipped over the blocking', 'blocking as wide as the bottom', blocking.fit);
+    }
     if (trim?.corners.value === 'coped') add('ceiling trim with coped corners', 'ceiling trim with mitered corners', trim.corners);
     return troubles;
 }

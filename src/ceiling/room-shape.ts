@@ -29,7 +29,8 @@ export function rectangleOf(room: Room): { readonly rectangle?: Rectangle; reado
     const pair = (a: Side, b: Side): Given<Measure> | undefined => {
         const one = room.walls[a], other = room.walls[b];
         if (one && other && one.value.ticks !== other.value.ticks) {
-            troubles.push({ kind: 'not-rectangular', walls: [a, b], a: one.value.ticks, b: other.value.ticks, at: other.at, other: one.at });
+            const [first, second] = [one.value.ticks, other.value.ticks];
+            troubles.push({ kind: 'not-rectangular', walls: [a, b], a: first, b: second, at: other.at, other: one.at });
         }
         return one ?? other;
     };

@@ -1,10 +1,9 @@
 import { SIDES, type Side } from '../job/model.ts';
 import type { Coffer } from '../ceiling/model.ts';
-import { term } from '../provenance/why.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Box, EndCut, Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
-import { bandTerm, cofferTerm, spliced } from './runs.ts';
+import { bandTerm, cofferTerm, roomTerm, spliced } from './runs.ts';
 import { boxOf, type Setting } from './setting.ts';
 
 /** The band: north and south run full from wall to wall, west and east between them; square everywhere. */
@@ -17,9 +16,8 @@ export function bandOf(setting: Setting): Piece[] {
         const full = side === 'north' || side === 'south';
         const runs = full ? 'east-west' : 'north-south';
         const across: Record<Side, [Ticks, Ticks]> = { north: [0, inside.north], south: [inside.south, length], west: [0, inside.west], east: [inside.east, width] };
-        const whole = full ? term('room', 1, width, (room.walls.north ?? room.walls.south)?.at) : term('room', 1, length, (room.walls.east ?? room.walls.west)?.at);
         const [start, end] = full ? [0, width] : [inside.north, inside.south];
-        return spliced(start, band.splices[side], end, whole, bandTerm(setting, full ? 0 : 1)).flatMap(stretch => pieceOf({
+        return spliced(start, band.splices[side], end, roomTerm(setting, runs), bandTerm(setting, full ? 0 : 1)).flatMap(stretch => pieceOf({
             part: 'band', on: side, nth: stretch.letter, stock: perimeter.stock, back: stretch.to - stretch.from, why: stretch.why,
             width: band.height.ticks, thickness: band.thickness.ticks, source: perimeter.at,
             where: stretch.letter ? `${side} wall, piece ${stretch.letter} from the ${full ? 'west' : 'north'}` : `${side} wall`,

@@ -19,8 +19,12 @@ const NAILS_A_SPACER_END = 2;
 /** Screws, nails, biscuits, glue, filler and caulk, each with the rule it is counted by. What the job does not say how to fasten is not counted. */
 export function consumablesOf(pieces: readonly Piece[], joints: readonly Joint[], setting: Setting): Consumable[] {
     const nails = nailsOf(pieces, setting);
+    // cleats are hidden
     const holes = nails.reduce((sum, { part, nails: { count } }) => sum + (part === 'cleat' ? 0 : count), 0);
-    return [...biscuits(joints), ...blockingScrews(pieces, setting), ...pocketScrews(pieces, setting), ...nails.map(({ nails }) => nails), ...wetGoods(pieces, joints, setting, holes)];
+    return [
+        ...biscuits(joints), ...blockingScrews(pieces, setting), ...pocketScrews(pieces, setting),
+        ...nails.map(({ nails }) => nails), ...wetGoods(pieces, joints, setting, holes),
+    ];
 }
 
 /** A row of fasteners at most `every` apart, one at each end. */
@@ -53,7 +57,8 @@ function blockingScrews(pieces: readonly Piece[], setting: Setting): Consumable[
     }
     return counts.list((screws, what, count) => ({
         what, count, unit: 'pieces',
-        by: `at most ${setting.size(screws.every)} apart with one at each end of every piece, two side by side where it is wider than ${setting.size(ONE_SCREW_UP_TO)}; joists are not known`,
+        by: `at most ${setting.size(screws.every)} apart with one at each end of every piece, `
+            + `two side by side where it is wider than ${setting.size(ONE_SCREW_UP_TO)}; joists are not known`,
         basis: PRACTICE,
     }));
 }
@@ -63,7 +68,8 @@ function pocketScrews(pieces: readonly Piece[], setting: Setting): Consumable[] 
     if (spacers.length === 0) return [];
     const usual = spacers.every(piece => Math.abs(piece.thickness - 0.75 * TICKS_PER_INCH) <= TICKS_PER_MM);
     return [{
-        what: usual ? `${setting.size(1.25 * TICKS_PER_INCH)} pocket screws, spacers` : 'pocket screws, spacers', count: spacers.length * POCKET_SCREWS_A_SPACER, unit: 'pieces',
+        what: usual ? `${setting.size(1.25 * TICKS_PER_INCH)} pocket screws, spacers` : 'pocket screws, spacers',
+        count: spacers.length * POCKET_SCREWS_A_SPACER, unit: 'pieces',
         by: `${POCKET_SCREWS_A_SPACER} a spacer; coarse thread in softwood, fine in hardwood`, basis: PRACTICE,
     }];
 }
@@ -82,7 +88,8 @@ function nailsOf(pieces: readonly Piece[], setting: Setting): { readonly part: k
         }
         const listed = counts.list((nails, what, count) => ({
             what, count, unit: 'pieces',
-            by: `${rows === 1 ? 'a row' : `${rows} rows`} ${into}, at most ${setting.size(nails.every)} apart with one at each end${part === 'side' ? `; ${NAILS_A_SPACER_END} into every spacer` : ''}`,
+            by: `${rows === 1 ? 'a row' : `${rows} rows`} ${into}, at most ${setting.size(nails.every)} apart with one at each end`
+                + (part === 'side' ? `; ${NAILS_A_SPACER_END} into every spacer` : ''),
             basis: PRACTICE,
         }));
         return listed.map(nails => ({ part, nails }));

@@ -11,13 +11,15 @@ import { endsOf, type Setting } from './setting.ts';
  */
 export function jointsOf(pieces: readonly Piece[], setting: Setting): Joint[] {
     const find = new Pieces(pieces);
-    const { ceiling } = setting;
+    const { ceiling } = setting, columns = ceiling.across.lines.length;
     return [
         ...ceiling.crossings.flatMap(crossing => butts(crossing, find)),
-        ...ceiling.lines.flatMap(line => splices('splice', find.all('bottom', line.name), `line ${line.name}`, line.splices.map(s => s.place), line.section.profile.bottom?.biscuits?.value)),
-        ...ceiling.crossings.flatMap((crossing, i) => sideCorners(crossing, Math.floor(i / ceiling.across.lines.length), i % ceiling.across.lines.length, find)),
+        ...ceiling.lines.flatMap(({ name, splices: at, section }) =>
+            splices('splice', find.all('bottom', name), `line ${name}`, at.map(s => s.place), section.profile.bottom?.biscuits?.value)),
+        ...ceiling.crossings.flatMap((crossing, i) => sideCorners(crossing, Math.floor(i / columns), i % columns, find)),
         ...bandJoints(find, setting),
-        ...ceiling.coffers.flatMap(({ number }) => CORNERS.flatMap(([ns, ew]) => joint('trim-corner', `coffer ${number}, ${ns}-${ew}`, find.trim(number, ns), find.trim(number, ew)))),
+        ...ceiling.coffers.flatMap(({ number }) => CORNERS.flatMap(([ns, ew]) =>
+            joint('trim-corner', `coffer ${number}, ${ns}-${ew}`, find.trim(number, ns), find.trim(number, ew)))),
     ];
 }
 
@@ -34,9 +36,9 @@ function butts({ name, ns, ew, through }: Crossing, find: Pieces): Joint[] {
     const [on, cut] = through === 'north-south' ? [ns, ew] : [ew, ns];
     const passing = find.bottomAt(on.name, on.runs, centerOf(cut));
     const bays = find.all('bottom', cut.name);
-    return endsOf(cut.runs).flatMap((end, i) => {
+    return endsOf(cut.runs).flatMap(end => {
         const butting = bays.find(piece => meets(piece, end, passing));
-        return joint('butt', `crossing ${name}, ${i === 0 ? endsOf(cut.runs)[0] : endsOf(cut.runs)[1]}`, butting, passing, cut.section.profile.bottom?.biscuits?.value);
+        return joint('butt', `crossing ${name}, ${end}`, butting, passing, cut.section.profile.bottom?.biscuits?.value);
     });
 }
 
@@ -92,7 +94,10 @@ class Pieces {
     trim(coffer: number, on: Side): Piece | undefined { return this.byPlace.get(placeKey('trim', null, coffer, on))?.[0]; }
     band(on: Side): readonly Piece[] { return this.byPlace.get(placeKey('band', null, null, on)) ?? []; }
     bottomAt(line: string, runs: 'north-south' | 'east-west', position: Ticks): Piece | undefined {
-        return this.all('bottom', line).find(({ box }) => runs === 'east-west' ? box.west < position && position <= box.east : box.north < position && position <= box.south);
+        return this.all('bottom', line).find(({ box }) => {
+            const [from, to] = runs === 'east-west' ? [box.west, box.east] : [box.north, box.south];
+            return from < position && position <= to;
+        });
     }
 }
 

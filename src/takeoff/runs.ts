@@ -53,9 +53,12 @@ function cutBetween(setting: Setting, line: Line, bay: Bay, part: 'bottom' | 'bl
 }
 
 function throughStretches(setting: Setting, line: Line): Stretch[] {
-    const { ceiling } = setting;
-    const [wall, length] = line.runs === 'east-west' ? [ceiling.room.walls.north ?? ceiling.room.walls.south, ceiling.width] : [ceiling.room.walls.east ?? ceiling.room.walls.west, ceiling.length];
-    return spliced(line.start, line.splices, line.end, term('room', 1, length, wall?.at), bandTerm(setting, 1));
+    return spliced(line.start, line.splices, line.end, roomTerm(setting, line.runs), bandTerm(setting, 1));
+}
+
+/** The room from wall to wall, at the words of a wall that says so. */
+export function roomTerm({ ceiling: { room: { walls }, width, length } }: Setting, along: Direction): WhyTerm {
+    return along === 'east-west' ? term('room', 1, width, (walls.north ?? walls.south)?.at) : term('room', 1, length, (walls.east ?? walls.west)?.at);
 }
 
 export function bandTerm({ ceiling: { band } }: Setting, times: number): WhyTerm {

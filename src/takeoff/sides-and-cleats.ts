@@ -62,7 +62,8 @@ export function cleatsOfLine(line: Line, setting: Setting): Piece[] {
         back: bay.end - bay.start + reach[0] + reach[1] - 2 * short, cutBack: bay.cutCoffer + reach[0] + reach[1] - 2 * short,
         why: [...why, term('short at the end', -2, short, cleats.shortEachEnd.at)],
         width: cleatHeight.ticks, thickness: cleatThickness.ticks, source: cleats.at,
-        box: boxOf(line.runs, [bay.start - reach[0] + short, bay.end + reach[1] - short], besideSide(line, on, cleatThickness.ticks), [cleatTop.ticks, section.bottomTop.ticks]),
+        box: boxOf(line.runs, [bay.start - reach[0] + short, bay.end + reach[1] - short],
+            besideSide(line, on, cleatThickness.ticks), [cleatTop.ticks, section.bottomTop.ticks]),
     }, setting));
 }
 
