@@ -6,7 +6,7 @@ const assets = {
     name: 'coffer-assets',
     load(id: string): string | undefined {
         const file = id.split('?')[0]!;
-        if (file.endsWith('.coffer')) return `export default ${JSON.stringify(readFileSync(file, 'utf8'))}`;
+        if (/\.(coffer|md)$/.test(file)) return `export default ${JSON.stringify(readFileSync(file, 'utf8'))}`;
         if (file.endsWith('.woff2')) return `export default ${JSON.stringify(readFileSync(file, 'base64'))}`;
         return undefined;
     },

@@ -1,0 +1,53 @@
+import type { CofferServices } from './services.ts';
+import { typeText } from './features/explain.ts';
+import { blockKindOf } from './types/declared.ts';
+import * as ast from './generated/ast.ts';
+import introduction from './reference-introduction.md';
+
+/**
+ * The language reference, one page of Markdown: how things are said (written by hand, reference-introduction.md), then
+ * every block and word, made from the built-in library, so that it cannot say anything else than the checker does.
+ */
+export function languageReference(services: CofferServices): string {
+    const { file } = services.vocabulary;
+    const told = (node: object): string => services.documentation.DocumentationProvider.getDocumentation(node as never)?.trim() ?? '';
+    return [
+        introduction.trim(), '',
+        '## Blocks', '', 'A `?` marks what need not be said. What stands after `=` holds where nothing is said.', '',
+        ...file.items.filter(ast.isKind).flatMap(kind => block(kind, services, told)),
+        '## Lists of words', '', '| list | words |', '|---|---|',
+        ...file.items.filter(ast.isWords).map(words => `| ${words.name} | ${words.words.map(word => `\`${word.name}\``).join(', ')}${dash(told(words))} |`), '',
+        '## Units after `per`', '',
+        file.items.filter(ast.isUnit).map(unit => `\`${unit.name}\` (${unit.type.$refText})`).join(', '), '',
+    ].join('\n');
+}
+
+function block(kind: ast.Kind, services: CofferServices, told: (node: object) => string): string[] {
+    const value = services.vocabulary.valueOf(kind);
+    const properties = [...services.vocabulary.properties(kind).values()];
+    return [
+        `### ${kind.name}`, '', ...(told(kind) ? [told(kind), ''] : []),
+        ...(value ? [`Its line holds: \`${typeText(value)}\`${modifiers(value)}.`, ''] : []),
+        '| property | holds | |', '|---|---|---|',
+        ...properties.map(property => `| \`${property.name}\`${property.optional ? ' ?' : ''} | ${holds(property)}${fallback(property)}${modifiers(property)} | ${told(property)} |`), '',
+    ];
+}
+
+/** A block's kind leads to its own table. */
+function holds(property: ast.PropertyDecl): string {
+    const kind = blockKindOf(property);
+    return kind ? `[${kind.name}](#${kind.name.toLowerCase()})` : `\`${typeText(property)}\``;
+}
+
+/** ` = 1/4"`, where nobody has to say it. */
+function fallback(property: ast.PropertyDecl): string {
+    return property.default?.$cstNode ? ` = \`${property.default.$cstNode.text}\`` : '';
+}
+
+function modifiers(property: ast.PropertyDecl): string {
+    return property.mods.map(each => `, \`${each.name}\`${each.optional ? ' ?' : ''} \`${typeText(each)}\`${fallback(each)}`).join('');
+}
+
+function dash(text: string): string {
+    return text ? ` (${text.replace(/\.$/, '')})` : '';
+}
