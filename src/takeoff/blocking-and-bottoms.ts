@@ -48,7 +48,7 @@ function whereOf(line: Line, { bay, letter }: Stretch): string {
 function slots(line: Line, { from, to, bay, letter }: Stretch, setting: Setting): string[] {
     const own = line.section.profile.bottom?.biscuits?.value;
     const ends = endsOf(line.runs);
-    const words = ({ count, size }: Biscuits): string => `slots for ${count} ${size} biscuits`;
+    const words = ({ count, size }: Biscuits): string => count === 1 ? `slot for 1 ${size} biscuit` : `slots for ${count} ${size} biscuits`;
     if (bay) {
         const butts = ends.filter((_, i) => i === 0 ? bay.before : bay.after);
         return own && butts.length > 0 ? [`${words(own)} in the ${butts.join(' and the ')} end`] : [];
