@@ -158,6 +158,13 @@ describe('the rest of a file', () => {
         expect(await outline('yard.coffer')).toEqual(['poplar | 1x6', 'oak | 1x8']);
     });
 
+    test('formatting', async () => {
+        const workspace = await TestWorkspace.open({ 'a.coffer': 'edition 1\nstock s {\nsize 1x6\n    species   red-oak\n}\n' });
+        const document = workspace.document('a.coffer');
+        const edits = await workspace.coffer.lsp.Formatter!.formatDocument(document, { textDocument: { uri: document.textDocument.uri }, options: { tabSize: 2, insertSpaces: true } });
+        expect(applied(workspace.text('a.coffer'), edits)).toBe('edition 1\nstock s {\n  size     1x6\n  species  red-oak\n}\n');
+    });
+
     test('links on imports that lead somewhere', async () => {
         const workspace = await TestWorkspace.open({ ...FILES, 'den.coffer': `${FILES['den.coffer']}from "./gone.coffer" use x\n` });
         const links = await workspace.coffer.lsp.DocumentLinkProvider!.getDocumentLinks(workspace.document('den.coffer'), { textDocument: { uri: uriOf('den.coffer').toString() } });
