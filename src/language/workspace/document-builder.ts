@@ -1,4 +1,4 @@
-import { DefaultDocumentBuilder, DocumentState, type AstNode, type BuildOptions, type Cancellation, type FileSystemProvider, type LangiumDocument, type LangiumDocuments } from 'langium';
+import { DefaultDocumentBuilder, DocumentState, type AstNode, type BuildOptions, type Cancellation, type FileSystemProvider, type LangiumDocument, type LangiumDocuments, type URI } from 'langium';
 import type { CofferSharedServices } from '../services.ts';
 import type { ImportGraph } from './import-graph.ts';
 import type { Jobs } from './jobs.ts';
@@ -49,18 +49,19 @@ export class CofferDocumentBuilder extends DefaultDocumentBuilder {
         const documents = [...changed];
         for (const document of documents) {          // grows while it is gone through
             for (const { uri } of this.imports.followed(document)) {
-                if (this.documents.hasDocument(uri) || !await this.exists(uri)) continue;
-                documents.push(await this.documents.getOrCreateDocument(uri));
+                const found = this.documents.hasDocument(uri) ? undefined : await this.read(uri);
+                if (found) documents.push(found);
             }
         }
         return documents;
     }
 
-    private async exists(uri: Parameters<FileSystemProvider['exists']>[0]): Promise<boolean> {
+    /** A file that is not there, or cannot be read, is a missing import and stops nothing. */
+    private async read(uri: URI): Promise<LangiumDocument | undefined> {
         try {
-            return (await this.files.stat(uri)).isFile;
+            return (await this.files.stat(uri)).isFile ? await this.documents.getOrCreateDocument(uri) : undefined;
         } catch {
-            return false;
+            return undefined;
         }
     }
 
