@@ -1,11 +1,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { Finding, Fix } from '../../src/findings/finding.ts';
+import type { Finding } from '../../src/findings/finding.ts';
 import { readFile } from '../../src/language/read-file.ts';
 import { inspect } from '../../src/pipeline/inspect.ts';
 import { RULES } from '../../src/rules/index.ts';
+import { applied } from '../support/applied.ts';
 import { mismatches, readMarked } from '../support/marked.ts';
-import { TestWorkspace, uriOf } from '../support/workspace.ts';
+import { TestWorkspace } from '../support/workspace.ts';
 
 const folder = new URL('.', import.meta.url);
 const fixtures = readdirSync(folder).filter(name => name.endsWith('.coffer')).sort();
@@ -47,18 +48,4 @@ describe.each(fixtures)('%s', name => {
 
 function named({ rule, severity, message, room }: Finding): string {
     return `${severity} ${rule} ${room ?? ''}: ${message}`;
-}
-
-/** The texts with a fix made. */
-function applied(fix: Fix, texts: Readonly<Record<string, string>>): Record<string, string> {
-    return Object.fromEntries(Object.entries(texts).map(([path, text]) => {
-        const edits = fix.edits.filter(edit => edit.uri === uriOf(path).toString())
-            .map(({ range, text: written }) => ({ from: offsetOf(text, range.start), to: offsetOf(text, range.end), written }))
-            .sort((a, b) => b.from - a.from);
-        return [path, edits.reduce((changed, { from, to, written }) => changed.slice(0, from) + written + changed.slice(to), text)];
-    }));
-}
-
-function offsetOf(text: string, { line, character }: { line: number; character: number }): number {
-    return text.split('\n').slice(0, line).reduce((sum, one) => sum + one.length + 1, 0) + character;
 }

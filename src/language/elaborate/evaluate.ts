@@ -26,7 +26,6 @@ export class Evaluator {
     readonly raise: Raise;
     private readonly house: House;
     private readonly values = new Map<ast.Param | ast.Let, Known | undefined>();
-    private depth = 0;
 
     constructor(house: House, raise: Raise, given: Arguments = new Map()) {
         this.house = house;
@@ -53,13 +52,9 @@ export class Evaluator {
     }
 
     operand(operand: Operand): Known | undefined {
-        if (this.depth > 400) return undefined;       // deeper than anybody writes; the stack has an end
-        this.depth++;
-        try {
-            return operand.kind === 'leaf' ? this.leaf(operand.expr) : this.operation(operand);
-        } finally {
-            this.depth--;
-        }
+        return this.house.deeper(() => operand.kind === 'leaf' ? this.leaf(operand.expr) : this.operation(operand), () => {
+            this.raise({ rule: 'out-of-range', at: placeOf(operand), message: 'This depends on so much else that it is not followed any further.' });
+        });
     }
 
     private leaf(expr: ast.Expr): Known | undefined {

@@ -39,16 +39,21 @@ const DEEPEST = 1500;
 export class House {
     readonly vocabulary: Vocabulary;
     readonly builtin: Evaluator;
-    /** The names of the document that lead nowhere. */
-    readonly lostNames: readonly CstNode[];
+    private readonly document: LangiumDocument;
+    private lost: readonly CstNode[] | undefined;
     private readonly stores = new Map<AstNode, Store | undefined>();
 
     constructor(document: LangiumDocument) {
         const services = servicesOf(document);
         this.vocabulary = services.vocabulary;
-        this.lostNames = document.references.flatMap(({ error, $refNode: words }) => error && words && !this.isPlain(words.astNode) ? [words] : []);
+        this.document = document;
         const library = builtinDocument(services.shared);
         this.builtin = new Evaluator(this, raised => storeOf(library).raised.push(raised));
+    }
+
+    /** The names of the document that lead nowhere. */
+    get lostNames(): readonly CstNode[] {
+        return this.lost ??= this.document.references.flatMap(({ error, $refNode: words }) => error && words && !this.isPlain(words.astNode) ? [words] : []);
     }
 
     /** A name that means nothing but itself, such as the line after `until`: nobody has to find it. */

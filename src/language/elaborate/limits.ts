@@ -51,7 +51,7 @@ export function checkCount(value: Value, { name, at, via, raise }: Binding): num
     if (value.is !== 'quantity') return undefined;
     const count = value.exact.valueOf();
     if (value.exact.d !== 1n) raise({ rule: 'not-whole', at: at(), via, message: `${quoted(name)} is a count, so it wants a whole number; this is ${Number(count.toFixed(4))}.` });
-    else if (count < 0 || count > MOST_COUNTED) raise({ rule: 'out-of-range', at: at(), via, message: `${quoted(name)} is ${count < 0 ? count : `more than ${MOST_COUNTED.toLocaleString('en-US')}`}; no job has that many.` });
+    else if (count < 0 || count > MOST_COUNTED) raise({ rule: 'out-of-range', at: at(), via, message: `${quoted(name)} is ${count < 0 ? count : "more than a million"}; no job has that many.` });
     else return count;
     return undefined;
 }

@@ -13,6 +13,11 @@ import {
 } from './type.ts';
 import { inWords, quoted, wantedInWords } from './words.ts';
 
+/** Types of `let`s that are known, and how deep in expressions we are, through all the `let`s followed. */
+interface Seen { readonly lets: Map<ast.Let, Type | undefined>; depth: number }
+/** Deeper than this, a type is unknown: the stack has an end. Evaluation says so. */
+const DEEPEST = 1500;
+
 /** A place where a value is wanted: the type that is wanted there, and what wants it, for messages. */
 export interface Place { readonly want: Type | undefined; readonly what: string }
 
@@ -24,12 +29,12 @@ export interface Place { readonly want: Type | undefined; readonly what: string 
 export class Inference {
     private readonly vocabulary: Vocabulary;
     private readonly report: Report;
-    private readonly lets: Map<ast.Let, Type | undefined>;
+    private readonly seen: Seen;
 
-    constructor(vocabulary: Vocabulary, report: Report, lets = new Map<ast.Let, Type | undefined>()) {
+    constructor(vocabulary: Vocabulary, report: Report, seen: Seen = { lets: new Map(), depth: 0 }) {
         this.vocabulary = vocabulary;
         this.report = report;
-        this.lets = lets;
+        this.seen = seen;
     }
 
     /** Infers an expression and holds it against what is wanted. */
@@ -80,7 +85,11 @@ export class Inference {
     }
 
     private operandType(operand: Operand, want: Type | undefined): Type | undefined {
-        return operand.kind === 'operation' ? this.operationType(operand, want) : this.leafType(operand.expr, want);
+        if (this.seen.depth >= DEEPEST) return undefined;
+        this.seen.depth++;
+        const type = operand.kind === 'operation' ? this.operationType(operand, want) : this.leafType(operand.expr, want);
+        this.seen.depth--;
+        return type;
     }
 
     private leafType(expr: ast.Expr, want: Type | undefined): Type | undefined {
@@ -142,11 +151,12 @@ export class Inference {
     /** What a `let` holds; unknown while it is being found out, should it depend on itself. */
     letType(declaration: ast.Let): Type | undefined {
         if (declaration.type) return declaredType(declaration.type);
-        if (!this.lets.has(declaration)) {
-            this.lets.set(declaration, undefined);
-            this.lets.set(declaration, new Inference(this.vocabulary, () => { /* reported where it stands */ }, this.lets).infer(declaration.value));
+        if (!this.seen.lets.has(declaration)) {
+            this.seen.lets.set(declaration, undefined);
+            const inner = new Inference(this.vocabulary, () => { /* reported where it stands */ }, this.seen);
+            this.seen.lets.set(declaration, inner.infer(declaration.value));
         }
-        return this.lets.get(declaration);
+        return this.seen.lets.get(declaration);
     }
 
     private operationType(operation: Operation, want: Type | undefined): Type | undefined {

@@ -1,0 +1,48 @@
+import { expect, test } from 'vitest';
+import { describe as explain } from '../../../src/language/elaborate/describe.ts';
+import { readFile } from '../../../src/language/read-file.ts';
+import { TestWorkspace } from '../../support/workspace.ts';
+
+/** Texts that nobody writes and a slip of the keyboard, or a machine, can make: they are read, and in finite time. */
+const many = <T>(n: number, make: (i: number) => T): T[] => Array.from({ length: n }, (_, i) => make(i));
+
+async function rulesIn(text: string): Promise<string[]> {
+    const workspace = await TestWorkspace.open({ 'main.coffer': text });
+    const document = workspace.document('main.coffer');
+    const { findings } = readFile(document);
+    for (const item of document.parseResult.value.items) explain(item);
+    return [...new Set(findings.map(finding => finding.rule))];
+}
+
+test('sums and products of a thousand', async () => {
+    expect(await rulesIn(`let a = ${many(1000, () => '1"').join(' + ')}`)).toEqual([]);
+    expect(await rulesIn(`let a = ${many(1000, () => '987654321').join(' * ')}`)).toEqual(['out-of-range']);
+});
+test('sums of a thousand that begin with the next one', async () => {
+    const text = many(100, i => `let v${i} = v${i + 1} + ${many(900, () => '1"').join(' + ')}`).join('\n');
+    expect(await rulesIn(`${text}\nlet v100 = 1"`)).toEqual(['out-of-range']);
+});
+test('ten thousand digits', async () => {
+    expect(await rulesIn(`let a = ${'9'.repeat(10_000)}\nlet b = ${'9'.repeat(10_000)}"\nlet c = 1/${'9'.repeat(10_000)}"`)).toEqual(['out-of-range']);
+});
+test('two thousand values that lean on each other, the last first', async () => {
+    expect(await rulesIn(many(2000, i => `let v${i} = v${i + 1} + 1"`).join('\n') + '\nlet v2000 = 1"')).toEqual(['out-of-range']);
+});
+test('two thousand values that lean on each other, the first first', async () => {
+    expect(await rulesIn('let v0 = 1"\n' + many(2000, i => `let v${i + 1} = v${i} + 1/128"`).join('\n'))).toEqual([]);
+});
+test('a thousand profiles, each like the next', async () => {
+    const last = 'profile p1000 { blocking { stock wood }; sides { stock wood }; bottom { stock wood } }';
+    expect(await rulesIn(`stock wood { size 1x6 }\n${many(1000, i => `profile p${i} like p${i + 1} { }`).join('\n')}\n${last}`)).toEqual(['out-of-range']);
+});
+test('doubling at each of a hundred steps', async () => {
+    expect(await rulesIn(`let v0 = 1"\n${many(100, i => `let v${i + 1} = v${i} + v${i}`).join('\n')}`)).toEqual([]);
+    expect(await rulesIn(`let v0 = 3\n${many(30, i => `let v${i + 1} = v${i} * v${i}`).join('\n')}`)).toEqual(['out-of-range']);
+});
+test('a million coffers, and a room as long as a road', async () => {
+    const room = (north: string, coffers: string) => `room den { wall north ${north}; wall east 10'; grid { coffers-north ${coffers}; coffers-east 2; beams box; through north-south } }
+stock wood { size 1x6 }
+profile box { blocking { stock wood }; sides { stock wood }; bottom { stock wood } }`;
+    expect(await rulesIn(room('12\'', '1000000'))).toEqual([]);          // the layout says that there are too many
+    expect(await rulesIn(room('5280\'', '3'))).toEqual(['out-of-range']);
+});
