@@ -28,7 +28,7 @@ const word = (replacement: fc.Arbitrary<string>): fc.Arbitrary<Spoil> => fc.tupl
 const spoil: fc.Arbitrary<Spoil> = fc.oneof(
     lines((all, at) => all.splice(at, 1)), lines((all, at) => all.splice(at, 0, all[at]!)), lines((all, at) => all.splice(at)),
     word(fc.constantFrom('', '0"', '-3"', '1e99', '99999999999999999999\'', '1/0"', '1000000', '0', '½″', '{', '}', '"', '//', '/*', 'per', 'x', '1 mm', 'den', 'box', '\u0000', '￿')),
-    fc.tuple(fc.nat(2000), fc.string({ unit: 'binary', maxLength: 8 })).map(([at, rubbish]) => text => text.slice(0, at % text.length) + rubbish + text.slice(at % text.length)),
+    fc.tuple(fc.nat(2000), fc.string({ unit: 'binary', maxLength: 8 })).map(([at, rubbish]) => (text: string) => text.slice(0, at % text.length) + rubbish + text.slice(at % text.length)),
 );
 
 describe('spoiled files', () => {

@@ -1,10 +1,10 @@
 import { writeFile } from 'node:fs/promises';
-import { URI } from 'langium';
-import { TextDocument } from 'vscode-languageserver-textdocument';
+import { relative, resolve } from 'node:path';
+import { formatText } from '../../language/format/index.ts';
 import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
-import { openAsked, type Asked, type World } from '../input.ts';
-import { reasonOf, readText } from '../read-text.ts';
-import type { Workspace } from '../workspace.ts';
+import { findFiles } from '../find-files.ts';
+import { stdinText, type Asked, type World } from '../input.ts';
+import { readText, reasonOf } from '../read-text.ts';
 
 export interface FormatOptions extends Asked { readonly check: boolean }
 
@@ -13,49 +13,54 @@ export interface FormatOptions extends Asked { readonly check: boolean }
  * standard output. A text that cannot be parsed is left as it is, and said.
  */
 export async function format(options: FormatOptions, world: World): Promise<ExitCode> {
-    const { terminal } = world;
-    const { workspace, paths, code } = await openAsked(options, world);
-    const fromStdin = options.stdinFilePath !== undefined || options.files.includes('-');
-    if (fromStdin && paths.length > 1) throw new UsageError('Standard input is formatted by itself; name no other files with it');
-    let worstCode = code;
+    const { files, stdinFilePath, check } = options;
+    if (stdinFilePath !== undefined || files.includes('-')) {
+        if (files.some(name => name !== '-')) throw new UsageError('Standard input is formatted by itself; name no other files with it');
+        return formatStdin(stdinFilePath ?? '<stdin>', check, world);
+    }
+    const { terminal, cwd } = world;
+    const found = await findFiles(files.length === 0 ? ['.'] : files, cwd);
+    found.problems.forEach(problem => terminal.say(problem));
+    if (found.files.length === 0) throw new UsageError('There is nothing to format');
+
+    let code: ExitCode = found.problems.length > 0 ? EXIT.usage : EXIT.clean;
     let changed = 0;
-    for (const path of paths) {
-        const name = workspace.files.nameOf(URI.file(path).toString());
-        if (workspace.disk.unreadable.has(path)) continue;
-        const text = workspace.files.textOf(URI.file(path).toString()) ?? '';
-        const formatted = await formattedText(path, workspace);
-        if (formatted === undefined) terminal.say(`${name} has errors that keep it from being formatted; \`cofferwright check\` shows them`);
-        if (formatted === undefined) worstCode = worst(worstCode, EXIT.findings);
-        if (fromStdin && !options.check) terminal.result(formatted ?? text);
-        else if (formatted !== undefined && formatted !== text) {
-            changed++;
-            if (options.check) terminal.result(`${name}\n`);
-            else worstCode = worst(worstCode, await write(path, formatted, name, terminal));
-        }
+    for (const path of found.files) {
+        const outcome = await formatFile(path, relative(cwd, resolve(path)) || path, check, terminal);
+        code = worst(code, outcome.code);
+        if (outcome.changed) changed++;
     }
-    if (!fromStdin) terminal.say(options.check ? `${changed} of ${paths.length} files would change` : `${changed} of ${paths.length} files changed`);
-    return options.check && changed > 0 ? worst(worstCode, EXIT.findings) : worstCode;
+    terminal.say(`${changed} of ${found.files.length} files ${check ? 'would change' : 'changed'}`);
+    return code;
 }
 
-/** The formatted text of an opened file; undefined where its text cannot be parsed. */
-async function formattedText(path: string, { services }: Workspace): Promise<string | undefined> {
-    const document = services.shared.workspace.LangiumDocuments.getDocument(URI.file(path));
-    const formatter = services.coffer.lsp.Formatter;
-    if (!document || !formatter) return undefined;
-    const { lexerErrors, parserErrors } = document.parseResult;
-    if (lexerErrors.length + parserErrors.length > 0) return undefined;
-    const edits = await formatter.formatDocument(document, { textDocument: { uri: document.uri.toString() }, options: { tabSize: 2, insertSpaces: true } });
-    return TextDocument.applyEdits(document.textDocument, edits);
-}
-
-/** Keeps the byte order mark of a file that has one. */
-async function write(path: string, text: string, name: string, terminal: World['terminal']): Promise<ExitCode> {
+async function formatFile(path: string, name: string, check: boolean, terminal: World['terminal']): Promise<{ code: ExitCode; changed: boolean }> {
     try {
-        const { hasMark } = await readText(path);
-        await writeFile(path, hasMark ? `\ufeff${text}` : text);
-        return EXIT.clean;
+        const { text, hasMark } = await readText(path);
+        const formatted = formatText(text);
+        if (formatted === undefined) {
+            terminal.say(cannotFormat(name));
+            return { code: EXIT.findings, changed: false };
+        }
+        if (formatted === text) return { code: EXIT.clean, changed: false };
+        if (check) terminal.result(`${name}\n`);
+        else await writeFile(path, hasMark ? `\ufeff${formatted}` : formatted).catch((error: unknown) => { throw new Error(reasonOf(error)); });
+        return { code: check ? EXIT.findings : EXIT.clean, changed: true };
     } catch (error) {
-        terminal.say(`${name} ${error instanceof Error && !('code' in error) ? error.message : reasonOf(error)}`);
-        return EXIT.usage;
+        terminal.say(`${name} ${(error as Error).message}`);
+        return { code: EXIT.usage, changed: false };
     }
+}
+
+async function formatStdin(name: string, check: boolean, { terminal, readStdin }: World): Promise<ExitCode> {
+    const text = await stdinText(readStdin);
+    const formatted = formatText(text);
+    if (formatted === undefined) terminal.say(cannotFormat(name));
+    if (!check) terminal.result(formatted ?? text);
+    else if (formatted !== undefined && formatted !== text) terminal.result(`${name}\n`);
+    return formatted === undefined || (check && formatted !== text) ? EXIT.findings : EXIT.clean;
+}
+
+function cannotFormat(name: string): string {
+    return `${name} has errors that keep it from being formatted; \`cofferwright check\` shows them`;
 }
