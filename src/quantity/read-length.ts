@@ -3,7 +3,7 @@ import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_MM } from './ticks.ts';
 
 /** `5 1/2`, `5-1/2`, `5½`, `5 ½`, `½`, `1/2`, `41.5`, `5`. */
 const AMOUNT = String.raw`(?:(?<mixed>\d+)(?:[ \t]+|-)(?<over>\d+)\/(?<under>\d+)|(?<whole>\d*)[ \t]*(?<vulgar>[¼½¾⅛⅜⅝⅞])|(?<num>\d+)\/(?<den>\d+)|(?<decimal>\d+(?:\.\d+)?))`;
-const FEET = String.raw`(?<feet>\d+(?:\.\d+)?)(?:['′’]|[ \t]*ft\b)`;
+const FEET = String.raw`(?<feet>\d+(?:\.\d+)?)(?:['′’]|[ \t]*ft)`;
 const INCH_MARK = String.raw`(?:["″”]|[ \t]*in)`;
 const FORMS = [
     new RegExp(`^${FEET}(?:[ \\t]*|-)${AMOUNT}${INCH_MARK}$`),
