@@ -64,7 +64,11 @@ export class Evaluator {
             case 'Neg': return this.signed(expr as ast.Neg);
             case 'Rate': return this.rate(expr as ast.Rate);
             case 'MemberOf': return this.house.memberOf(this.evaluate((expr as ast.MemberOf).of), (expr as ast.MemberOf).member?.ref);
+            default: return this.literal(expr);
         }
+    }
+
+    private literal(expr: ast.Expr): Known | undefined {
         const read = readLiteral(expr);
         if (read === 'over-zero') this.raise({ rule: 'divided-by-zero', at: sourceOf(expr), message: 'This fraction is over zero.' });
         else if (read === 'too-many-digits') this.raise({ rule: 'out-of-range', at: sourceOf(expr), message: 'This figure has more digits than any job needs.' });
@@ -105,8 +109,12 @@ export class Evaluator {
                 const holds = compared(operator, left.value, right.value);
                 return holds === undefined ? undefined : known({ is: 'comparison', holds, left: left.value, operator, right: right.value }, via);
             }
+            default: return this.arithmetic(operation, left, right, via);
         }
-        const value = computed(operator, left.value, right.value);
+    }
+
+    private arithmetic(operation: Operation, left: Known, right: Known, via: Known['via']): Known | undefined {
+        const value = computed(operation.operator, left.value, right.value);
         if (typeof value === 'object') return known(value, via);
         if (value === 'divided-by-zero') this.raise({ rule: 'divided-by-zero', at: placeOf(operation.right!), message: 'This is zero, and nothing can be divided by it.', via: right.via });
         else if (value === 'too-large') this.raise({ rule: 'out-of-range', at: placeOf(operation), message: 'This comes to a figure that no job has.', via });
