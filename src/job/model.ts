@@ -66,7 +66,10 @@ export interface Profile {
     readonly name: string;
     /** The name where it is declared. */
     readonly at: Source;
-    /** Same declaration, same arguments: same key, same object. */
+    /**
+     * Same declaration, same arguments: same key. It is also the same object, as long as nothing it is made from changes, for
+     * the defaults, and for arguments that stand at the same place (its values know the arguments they came through).
+     */
     readonly key: string;
     /** True where every argument is the declared default: its findings belong to the file it is declared in. */
     readonly isDefault: boolean;

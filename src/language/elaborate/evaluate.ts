@@ -52,6 +52,7 @@ export class Evaluator {
     }
 
     operand(operand: Operand): Known | undefined {
+        if (operand.kind === 'operation' && !(operand.left && operand.right)) return undefined;
         return this.house.deeper(() => operand.kind === 'leaf' ? this.leaf(operand.expr) : this.operation(operand), () => {
             this.raise({ rule: 'out-of-range', at: placeOf(operand), message: 'This depends on so much else that it is not followed any further.' });
         });
@@ -91,8 +92,8 @@ export class Evaluator {
     }
 
     private operation(operation: Operation): Known | undefined {
-        const left = operation.left && this.operand(operation.left);
-        const right = operation.right && this.operand(operation.right);
+        const left = this.operand(operation.left!);
+        const right = this.operand(operation.right!);
         if (!left || !right) return undefined;
         const via = both(left.via, right.via);
         const { operator } = operation;

@@ -47,7 +47,7 @@ function complete(lines: readonly Words[], kind: ast.Kind, name: string, at: () 
     let unknown = false;
     for (const words of lines) {
         const word = words.line.path[words.from]!;
-        unknown ||= !word.ref;
+        unknown ||= !word.ref || words.line.mods.some(mod => !mod.decl?.ref);
         const known = said.get(word.$refText);
         if (known) known.push(words);
         else said.set(word.$refText, [words]);

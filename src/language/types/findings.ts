@@ -7,7 +7,7 @@ import { servicesOf } from '../workspace/services-of.ts';
 import { checkComplete, checkSaidTwice } from './blocks.ts';
 import { isBroken } from './broken.ts';
 import { declaredType } from './declared.ts';
-import { Inference } from './infer.ts';
+import { Inference, type UsualUnit } from './infer.ts';
 import { sourceOf, sourceOfKeyword, sourceOfProperty } from './place.ts';
 import { findingOf, type Report } from './report.ts';
 import { CONDITION } from './type.ts';
@@ -22,8 +22,16 @@ export function typeFindings(document: LangiumDocument): Finding[] {
     const file = document.parseResult.value;
     if (!ast.isFile(file)) return [];
     const findings: Finding[] = [];
-    new Walk(servicesOf(document).vocabulary, said => findings.push(findingOf(said))).file(file);
+    new Walk(servicesOf(document).vocabulary, said => findings.push(findingOf(said)), usualUnit(document)).file(file);
     return findings;
+}
+
+/** Millimeters where the job shows them. */
+function usualUnit(document: LangiumDocument): UsualUnit {
+    const [job] = servicesOf(document).shared.workspace.Jobs.nearest(document);
+    const show = job?.body?.members.find(member => ast.isLine(member) && member.path[0]?.$refText === 'show');
+    const [value] = ast.isLine(show) ? show.values : [];
+    return ast.isRef(value) && value.target?.$refText === 'millimeters' ? ' mm' : '"';
 }
 
 class Walk {
@@ -31,10 +39,10 @@ class Walk {
     private readonly vocabulary: Vocabulary;
     private readonly report: Report;
 
-    constructor(vocabulary: Vocabulary, report: Report) {
+    constructor(vocabulary: Vocabulary, report: Report, unit: UsualUnit) {
         this.vocabulary = vocabulary;
         this.report = report;
-        this.inference = new Inference(vocabulary, report);
+        this.inference = new Inference(vocabulary, report, unit);
     }
 
     file(file: ast.File): void {

@@ -15,6 +15,8 @@ import { inWords, quoted, wantedInWords } from './words.ts';
 
 /** Types of `let`s that are known, and how deep in expressions we are, through all the `let`s followed. */
 interface Seen { readonly lets: Map<ast.Let, Type | undefined>; depth: number }
+/** What stands behind a length that somebody wrote without a unit, most likely. */
+export type UsualUnit = '"' | ' mm';
 /** Deeper than this, a type is unknown: the stack has an end. Evaluation says so. */
 const DEEPEST = 1500;
 
@@ -29,11 +31,13 @@ export interface Place { readonly want: Type | undefined; readonly what: string 
 export class Inference {
     private readonly vocabulary: Vocabulary;
     private readonly report: Report;
+    private readonly unit: UsualUnit;
     private readonly seen: Seen;
 
-    constructor(vocabulary: Vocabulary, report: Report, seen: Seen = { lets: new Map(), depth: 0 }) {
+    constructor(vocabulary: Vocabulary, report: Report, unit: UsualUnit = '"', seen: Seen = { lets: new Map(), depth: 0 }) {
         this.vocabulary = vocabulary;
         this.report = report;
+        this.unit = unit;
         this.seen = seen;
     }
 
@@ -60,7 +64,7 @@ export class Inference {
 
     private wrongType(operand: Operand, { what }: Place, want: Type | undefined, got: Type | undefined): void {
         if (mixed(want, got)) return this.report({ rule: 'mixed-currency', at: this.place(operand), message: `${what} is in another currency: ${inWords(want)} is wanted, this is ${inWords(got)}.` });
-        const repair = suggestion(want, got, operand);
+        const repair = suggestion(want, got, operand, this.unit);
         const offer = repair ? ` Did you mean ${repair}?` : '';
         this.report({
             rule: 'wrong-type', at: this.place(operand), message: `${what} wants ${wantedInWords(want)}; ${subject(operand)} is ${operand.kind === 'leaf' && ast.isUnmarkedLit(operand.expr) ? 'a number with a fraction' : inWords(got)}.${offer}`,
@@ -153,7 +157,7 @@ export class Inference {
         if (declaration.type) return declaredType(declaration.type);
         if (!this.seen.lets.has(declaration)) {
             this.seen.lets.set(declaration, undefined);
-            const inner = new Inference(this.vocabulary, () => { /* reported where it stands */ }, this.seen);
+            const inner = new Inference(this.vocabulary, () => { /* reported where it stands */ }, this.unit, this.seen);
             this.seen.lets.set(declaration, inner.infer(declaration.value));
         }
         return this.seen.lets.get(declaration);
@@ -215,9 +219,9 @@ export class Inference {
 
     /** Where one side is a bare figure, what it would be in the other's unit. */
     private otherSide({ left, right }: Operation, a: Type, b: Type): { operand: Operand, text: string } | undefined {
-        const onRight = right && isPlainNumber(b) ? suggestion(a, b, right) : undefined;
+        const onRight = right && isPlainNumber(b) ? suggestion(a, b, right, this.unit) : undefined;
         if (onRight) return { operand: right!, text: onRight };
-        const onLeft = left && isPlainNumber(a) ? suggestion(b, a, left) : undefined;
+        const onLeft = left && isPlainNumber(a) ? suggestion(b, a, left, this.unit) : undefined;
         return onLeft ? { operand: left!, text: onLeft } : undefined;
     }
 
