@@ -57,7 +57,7 @@ export class Reading extends Values {
         const entry = this.block.entries.get(name);
         const sound = entry?.lines.filter(line => !isBroken(line)) ?? [];
         return sound.flatMap(line => line.values.flatMap(expr => {
-            const slot: Slot = { path: name, declaration: entry!.property, values: line.values, said: true, evaluator: this.evaluator };
+            const slot: Slot = { declaration: entry!.property, values: line.values, said: true, evaluator: this.evaluator };
             return this.given(this.valueOf(slot, expr), found => convert(found, line)) ?? [];
         }));
     }
@@ -112,16 +112,15 @@ export class LineReading extends Values {
 /** What a property's line says, or its modifier, or the default of either. */
 function slotOf(declaration: ast.PropertyDecl, line: ast.Line | ast.Fixture | undefined, mod: string | undefined, evaluator: Evaluator, builtin: Evaluator): Slot | undefined {
     if (mod === undefined) {
-        if (line) return { path: declaration.name, declaration, values: line.values, said: true, evaluator };
-        return declaration.default ? { path: declaration.name, declaration, values: [declaration.default], said: false, evaluator: builtin } : undefined;
+        if (line) return { declaration, values: line.values, said: true, evaluator };
+        return declaration.default ? { declaration, values: [declaration.default], said: false, evaluator: builtin } : undefined;
     }
     const wanted = declaration.mods.find(one => one.name === mod);
     if (!wanted) return undefined;
-    const path = `${declaration.name}/${mod}`;
     const said = line?.mods.find(one => one.decl?.ref === wanted);
-    if (said) return { path, declaration: wanted, values: said.values, said: true, evaluator };
+    if (said) return { declaration: wanted, of: declaration, values: said.values, said: true, evaluator };
     if (line?.mods.some(one => !one.decl?.ref)) return undefined;       // a modifier that leads nowhere may be this one
-    return wanted.default ? { path, declaration: wanted, values: [wanted.default], said: false, evaluator: builtin } : undefined;
+    return wanted.default ? { declaration: wanted, of: declaration, values: [wanted.default], said: false, evaluator: builtin } : undefined;
 }
 
 /** The declaration of the file that a block belongs to. */

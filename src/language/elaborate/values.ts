@@ -11,15 +11,15 @@ import { operandOf } from '../types/infer.ts';
 import { sourceOf } from '../types/place.ts';
 import { LENGTH, NAME } from '../types/type.ts';
 import { placeOf, UNNAMED, type Evaluator } from './evaluate.ts';
-import { checkCount, checkLength, checkOrder, type Binding } from './limits.ts';
+import { checkCount, checkLength, checkOrder, LONGEST, type Binding } from './limits.ts';
 import { toleranceUnused } from './not-computed-yet.ts';
 import { conforms, type Known } from './value.ts';
 
 /** Values of a property, or of one of its modifiers, and who works them out. */
 export interface Slot {
-    /** `rabbet`, `nails/every`. */
-    readonly path: string;
     readonly declaration: ast.PropertyDecl;
+    /** The property that `declaration` is a modifier of. */
+    readonly of?: ast.PropertyDecl;
     readonly values: readonly ast.Expr[];
     readonly said: boolean;
     readonly evaluator: Evaluator;
@@ -56,7 +56,7 @@ export abstract class Values {
 
     /** A length that keeps its tolerance. `cause` names what pushes it off; not given: the property of its owner. */
     measure(name: string, cause?: string): Given<Measure> | undefined {
-        return this.given(this.found(name), found => this.measured(found, found.known, cause));
+        return this.given(this.found(name), found => this.measured(found, found.known, '', cause));
     }
 
     word<T extends string>(name: string, mod?: string): Given<T> | undefined {
@@ -116,7 +116,7 @@ export abstract class Values {
         return this.given(this.found(name), found => {
             const { value } = found.known;
             if (value.is !== 'pair') return undefined;
-            const first = this.measured(found, value.first, `${this.cause(found)}, first`), second = this.measured(found, value.second, `${this.cause(found)}, second`);
+            const first = this.measured(found, value.first, ', first'), second = this.measured(found, value.second, ', second');
             const operand = operandOf(found.expr);
             const whole = sourceOf(found.expr);
             const sides = operand?.kind === 'operation' && operand.operator === 'x' ? operand : undefined;
@@ -154,7 +154,12 @@ export abstract class Values {
         const { value } = known;
         if (value.is !== 'quantity') return undefined;
         if (value.tolerance.length > 0) this.evaluator.raise(toleranceUnused(sourceOf(found.expr), found.slot.declaration.name));
-        return checkLength(toTicks(value.exact), this.binding(found));
+        return this.checked(toTicks(value.exact), found);
+    }
+
+    /** Nearly all lengths are as they should be, and many are read at every keystroke. */
+    private checked(ticks: Ticks, found: Found): Ticks | undefined {
+        return ticks > 0 && ticks <= LONGEST ? ticks : checkLength(ticks, this.binding(found));
     }
 
     /** A whole number from zero up. */
@@ -162,23 +167,25 @@ export abstract class Values {
         return checkCount(known.value, this.binding(found));
     }
 
-    private measured(found: Found, known: Known, cause = this.cause(found)): Measure | undefined {
+    /** `side` tells the two of a pair apart. */
+    private measured(found: Found, known: Known, side: string, named?: string): Measure | undefined {
         if (known.value.is !== 'quantity' || !conforms(LENGTH, known.value)) return undefined;
-        const ticks = checkLength(toTicks(known.value.exact), this.binding(found));
+        const ticks = this.checked(toTicks(known.value.exact), found);
         if (ticks === undefined) return undefined;
         if (known.value.tolerance.length === 0) return { ticks, tolerance: [] };
+        const cause = named ?? `${this.owner} ${pathOf(this.kind, found.slot)}${side}`;
         const unnamed = worstCase(known.value.tolerance.filter(t => t.cause.startsWith(UNNAMED)));
         const others = known.value.tolerance.filter(t => !t.cause.startsWith(UNNAMED));
         const { tolerance } = plus({ ticks: 0, tolerance: others }, { ticks: 0, tolerance: unnamed === 0 ? [] : [{ cause, reach: unnamed }] });
         return { ticks, tolerance };
     }
 
-    private cause(found: Found): string {
-        return `${this.owner} ${this.kind}.${found.slot.path}`;
-    }
-
     private binding(found: Found): Binding {
-        const { declaration, path } = found.slot;
-        return { path: `${this.kind}.${path}`, name: declaration.name, at: () => sourceOf(found.expr), via: found.known.via, raise: this.evaluator.raise };
+        return { path: pathOf(this.kind, found.slot), name: found.slot.declaration.name, at: () => sourceOf(found.expr), via: found.known.via, raise: this.evaluator.raise };
     }
+}
+
+/** `Sides.rabbet`, `Sides.nails/every`. */
+function pathOf(kind: string, { declaration, of }: Slot): string {
+    return of ? `${kind}.${of.name}/${declaration.name}` : `${kind}.${declaration.name}`;
 }
