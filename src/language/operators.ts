@@ -1,6 +1,7 @@
 import { GrammarUtils } from 'langium';
 import type { Range } from '../provenance/source.ts';
 import type { Chain, Expr } from './generated/ast.ts';
+import { plainDashes } from './lexer/pasted.ts';
 
 /** An operator with what it works on. Either side is undefined where the line is only half typed. */
 export interface Operation {
@@ -39,10 +40,12 @@ export function treeOf(chain: Chain): Operation | undefined {
 }
 
 function build(chain: Chain): Operation | undefined {
-    const operands = chain.operands.map(leaf);
-    const operators = GrammarUtils.findNodesForProperty(chain.$cstNode, 'operators').map(node => ({ operator: spelled(node.text), range: node.range }));
+    const operators = GrammarUtils.findNodesForProperty(chain.$cstNode, 'operators').map(node => ({ operator: spelled(node.text), range: node.range, offset: node.offset }));
     if (operators.length === 0) return undefined;
-    const done: (Operand | undefined)[] = [operands[0]];
+    // Paired by place, not by number: where one is missing, the others stay with their operators.
+    const operands = [...chain.operands];
+    const operandBefore = (offset: number) => (operands[0]?.$cstNode?.offset ?? Infinity) < offset ? leaf(operands.shift()!) : undefined;
+    const done: (Operand | undefined)[] = [operandBefore(operators[0]!.offset)];
     const waiting: { operator: Operator, range: Range }[] = [];
     const reduce = () => {
         const { operator, range } = waiting.pop()!;
@@ -55,7 +58,7 @@ function build(chain: Chain): Operation | undefined {
     operators.forEach((next, i) => {
         while (waiting.length > 0 && strength(waiting[waiting.length - 1]!.operator) >= strength(next.operator)) reduce();
         waiting.push(next);
-        done.push(operands[i + 1]);
+        done.push(operandBefore(operators[i + 1]?.offset ?? Infinity));
     });
     while (waiting.length > 0) reduce();
     return done[0] as Operation;
@@ -71,7 +74,7 @@ function strength(operator: string): number {
 }
 
 function spelled(text: string): Operator {
-    if (text === '+/-') return '±';
-    if (text === '×') return 'x';
-    return text as Operator;
+    const plain = plainDashes(text);
+    if (plain.length > 1 && plain.startsWith('+')) return '±';
+    return (plain === '×' ? 'x' : plain) as Operator;
 }

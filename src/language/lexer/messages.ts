@@ -1,6 +1,8 @@
 import { DefaultLexerErrorMessageProvider } from 'langium';
+import { shown } from './shown.ts';
 
 const SAYINGS: readonly (readonly [RegExp, (text: string) => string])[] = [
+    [/^\p{C}/u, text => `A character that cannot be seen stands here (${codeOf(text)}): delete it.`],
     [/^[[\]]/, () => 'Square brackets have no meaning here: `{ }` hold a block, `( )` a part of a value.'],
     [/^['′’‘ʹ]/, () => 'A foot mark wants its number before it, as in `8\'`.'],
     [/^[″”]/, () => 'An inch mark wants its number before it, as in `8"`.'],
@@ -8,17 +10,16 @@ const SAYINGS: readonly (readonly [RegExp, (text: string) => string])[] = [
     [/^[$€£¥]/, text => `Write the amount and then the currency: \`5 ${CURRENCIES[text[0]!] ?? 'USD'}\`.`],
     [/^…/, () => 'Three points have no meaning here: write out what is left out.'],
     [/^[#]/, () => 'A `#` wants its number right behind it, as in `#8`.'],
-    [/^\p{L}/u, text => `Names are written with the letters a to z, digits and hyphens: \`${text}\` cannot stand in one. A title in quotes can hold it.`],
-    [/^[\p{C}]/u, text => `A character that cannot be seen stands here (${codeOf(text)}): delete it.`],
+    [/^\p{L}/u, text => `Names are written with the letters a to z, digits and hyphens: ${shown(text)} cannot stand in one. A title in quotes can hold it.`],
 ];
 const CURRENCIES: Readonly<Record<string, string>> = { $: 'USD', '€': 'EUR', '£': 'GBP' };
 
 /** What the lexer cannot read, in the reader's words. */
 export class CofferLexerMessages extends DefaultLexerErrorMessageProvider {
     override buildUnexpectedCharactersMessage(fullText: string, startOffset: number, length: number): string {
-        const text = fullText.slice(startOffset, startOffset + Math.min(length, 20));
+        const text = /^.[^\p{C}]{0,19}/su.exec(fullText.slice(startOffset, startOffset + length))![0];
         const saying = SAYINGS.find(([pattern]) => pattern.test(text));
-        return saying ? saying[1](text) : `\`${text}\` has no meaning here.`;
+        return saying ? saying[1](text) : `${shown(text)} has no meaning here.`;
     }
 }
 

@@ -1,12 +1,15 @@
 import { AstUtils, CstUtils, GrammarUtils, type AstNode, type CstNode, type LeafCstNode } from 'langium';
 import { distance } from 'fastest-levenshtein';
 import * as ast from '../generated/ast.ts';
+import { shown } from '../lexer/shown.ts';
 import type { Token } from '../lexer/token.ts';
 import type { SyntaxError } from './one-per-mistake.ts';
 import { sayMistake } from './say.ts';
 
 /** What a job file is made of. (The built-in library has four more words, which are no one else's.) */
 const DECLARATIONS = ['stock', 'profile', 'job', 'room', 'labor', 'bid', 'alternate', 'let', 'from', 'edition'];
+
+const IN_ROOMS = new Set(['wall', 'fixture', 'board', 'line', 'crossing']);
 
 /**
  * What the grammar lets through so that nothing else is lost, and that yet means nothing: what a line holds too much, a
@@ -27,22 +30,23 @@ export function leftovers(root: AstNode): SyntaxError[] {
 
 function sayExcess(rule: string, first: CstNode): string {
     const before = CstUtils.getPreviousNode(first, false);
-    return sayMistake({ expected: undefined, actual: tokenAt(first), previous: before && tokenAt(before), rule });
+    return sayMistake({ expected: undefined, actual: tokenAt(first), previous: before && tokenAt(CstUtils.flattenCst(before).toArray().findLast(leaf => !leaf.hidden)), rule });
 }
 
 function sayLoose(node: ast.Loose): string {
     const first = node.rest[0];
     if (first === undefined) return 'This block belongs to nothing: put its name before the `{`.';
     if (first === ')') return 'One `)` too many: there is no `(` for it.';
-    if (/^[\d$#."“.]/.test(first) && first !== '.') return `A line begins with the name of what it tells, as in \`height 8' 10"\`: \`${first}\` has no name before it.`;
-    return `A line cannot begin with \`${first}\`. Where it goes on with the line above, it is indented deeper than that.`;
+    if (/^[\d$#."“.]/.test(first) && first !== '.') return `A line begins with the name of what it tells, as in \`height 8' 10"\`: ${shown(first)} has no name before it.`;
+    return `A line cannot begin with ${shown(first)}. Where it goes on with the line above, it is indented deeper than that.`;
 }
 
 function sayStray({ word, name }: ast.Stray): string {
     const near = DECLARATIONS.map(known => ({ known, far: distance(word ?? '', known) })).sort((a, b) => a.far - b.far)[0]!;
-    const nothing = `\`${word}\` is nothing that a file has`;
-    if (word && near.far <= Math.max(1, word.length / 3)) return `${nothing}; did you mean \`${near.known}\`?`;
-    return name ? `${nothing}: it has stock, profile, room, job, labor, bid, alternate and let.` : `${nothing}. A property stands inside the block it belongs to, between its { and }.`;
+    const nothing = `${shown(word ?? '')} is nothing that a file has`;
+    if (word && near.far <= Math.max(1, word.length / 3)) return `${nothing}; did you mean ${shown(near.known)}?`;
+    if (word && IN_ROOMS.has(word)) return `A ${shown(word)} stands inside a room, between its \`{\` and \`}\`.`;
+    return name ? `${nothing}: it has stock, profile, room, job, labor, bid, alternate and let.` : `${nothing}. A property stands inside the block it belongs to, between its \`{\` and \`}\`.`;
 }
 
 function firstWord(node: CstNode | undefined): CstNode | undefined {

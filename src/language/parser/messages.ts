@@ -23,8 +23,8 @@ export class CofferParserMessages extends AbstractParserErrorMessageProvider {
         return this.say(expected.name, actual, previous, ruleName);
     }
 
-    override buildNotAllInputParsedMessage({ firstRedundant, ruleName }: { firstRedundant: Token, ruleName: string }): string {
-        return this.say(undefined, firstRedundant, undefined, ruleName);
+    override buildNotAllInputParsedMessage({ firstRedundant, ruleName }: { firstRedundant: Token, ruleName: string | undefined }): string {
+        return this.say(undefined, firstRedundant, undefined, ruleName ?? 'File');
     }
 
     override buildNoViableAltMessage({ actual, previous, ruleName }: { actual: Token[], previous: Token, ruleName: string }): string {

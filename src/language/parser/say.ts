@@ -1,4 +1,5 @@
 import { plainValue } from '../lexer/pasted.ts';
+import { shown } from '../lexer/shown.ts';
 import type { Token } from '../lexer/token.ts';
 
 /** Where the parser stopped: the token it met, the one before, the rule it was in, and what alone it would have taken. */
@@ -38,7 +39,7 @@ export function sayMistake(stop: Stop): string {
 /** `5 inches`: a word that was taken for a modifier without a value. */
 function sayUnit({ actual, previous }: Stop): string | undefined {
     const word = [previous?.image ?? '', actual.image].find(image => Object.hasOwn(UNITS, image));
-    return word && `${code(word)} is no unit here: write ${UNITS[word]}.`;
+    return word && `${shown(word)} is no unit here: write ${UNITS[word]}.`;
 }
 
 function sayHeader({ expected, actual, previous, rule }: Stop): string | undefined {
@@ -47,9 +48,9 @@ function sayHeader({ expected, actual, previous, rule }: Stop): string | undefin
             if (expected === 'STRING') return '`from` wants the path of a file in quotes: `from "./yard.coffer" use` and names.';
             return expected === 'use' ? 'The word `use` is missing: `from "./yard.coffer" use` and names.' : undefined;
         case 'Edition': return '`edition` wants its number: `edition 1`.';
-        case 'Job': return expected === 'STRING' ? 'A job wants its name in quotes: `job "Number 7" {`.' : undefined;
+        case 'JobHead': return expected === 'STRING' ? 'A job wants its name in quotes: `job "Number 7" {`.' : undefined;
         case 'Let': return expected === '=' ? '`let` wants `=` and a value: `let reveal = 3/16"`.' : undefined;
-        case 'Param': return expected === ':' ? `A parameter wants its kind: ${code(`${previous?.image ?? 'groove'}: Length`)}.` : undefined;
+        case 'Param': return expected === ':' ? `A parameter wants its kind: ${shown(`${previous?.image ?? 'groove'}: Length`)}.` : undefined;
         case 'Body': return isEnd(actual) ? 'A `{` is missing: what belongs to this stands between `{` and `}`.' : undefined;
         default: return expected === ')' ? sayClosing(actual, previous) : undefined;
     }
@@ -57,18 +58,19 @@ function sayHeader({ expected, actual, previous, rule }: Stop): string | undefin
 
 function sayClosing(actual: Token, previous: Token | undefined): string | undefined {
     if (isEnd(actual) || kindOf(actual) === '{') return 'A `)` is missing.';
-    if (isWord(previous) && VALUES.has(kindOf(actual))) return `A colon is missing after ${code(previous!.image)}: ${code(`${previous!.image}: ${actual.image}`)}.`;
-    return sideBySide(previous, actual) ?? `A \`)\` or a comma is missing before ${shown(actual)}.`;
+    if (kindOf(actual) === ':') return 'A value is missing after the colon.';
+    if (isWord(previous) && VALUES.has(kindOf(actual))) return `A colon is missing after ${shown(previous!.image)}: ${shown(`${previous!.image}: ${actual.image}`)}.`;
+    return sideBySide(previous, actual) ?? `A \`)\` or a comma is missing before ${named(actual)}.`;
 }
 
 function sayName({ actual, previous, rule, expected }: Stop): string | undefined {
     if (!NAMES.has(rule) && expected !== 'ID') return undefined;
     const before = previous?.image ?? '';
-    if (['x', 'to', 'per'].includes(actual.image) && before !== '.') return `${code(actual.image)} stands between two values and cannot be a name.`;
+    if (['x', 'to', 'per'].includes(actual.image) && before !== '.') return `${shown(actual.image)} stands between two values and cannot be a name.`;
     if (before === '.') return 'The name after the point is missing. (A unit takes no point: `8 ft`.)';
     if (!NAMED.has(before)) return before === ',' ? 'A name is missing after the comma.' : undefined;
     const startsWithDigit = VALUES.has(kindOf(actual)) && kindOf(actual) !== 'LENGTH' && kindOf(actual) !== 'STRING';
-    return startsWithDigit ? `A name begins with a letter: ${shown(actual)} cannot name a ${before}.` : `The name after ${code(before)} is missing.`;
+    return startsWithDigit ? `A name begins with a letter: ${named(actual)} cannot name a ${before}.` : `The name after ${shown(before)} is missing.`;
 }
 
 /** Two values with nothing between them: mostly a mark or a comma was forgotten. */
@@ -80,34 +82,35 @@ function sideBySide(previous: Token | undefined, actual: Token): string | undefi
     if (!previous || !VALUES.has(kindOf(previous)) && previous.image !== ')' || !VALUES.has(kindOf(actual))) return undefined;
     const before = kindOf(previous), after = kindOf(actual);
     const left = plainValue(previous.image), right = plainValue(actual.image);
-    if (before === 'LENGTH' && left.endsWith("'") && (after === 'NUMBER' || after === 'UNMARKED')) return `The inch mark is missing: ${code(`${left} ${right}"`)}.`;
-    if (after === 'STRING' && (before === 'NUMBER' || before === 'UNMARKED')) return `${code(left)} lacks its inch mark, or a comma is missing. A mark stands close to its number: ${code(`${left}"`)}.`;
-    if (before === 'NUMBER' && (after === 'LENGTH' || after === 'HASH' || after === 'NOMINAL')) return `Something is missing between ${code(left)} and ${code(right)}: ${code(`${left} x ${right}`)} for so many of that size, or a comma.`;
-    return `A comma is missing between ${code(left)} and ${code(right)}.`;
+    if (before === 'LENGTH' && left.endsWith("'") && (after === 'NUMBER' || after === 'UNMARKED')) return `The inch mark is missing: ${shown(`${left} ${right}"`)}.`;
+    if (after === 'STRING' && (before === 'NUMBER' || before === 'UNMARKED')) return `${shown(left)} lacks its inch mark, or a comma is missing. A mark stands close to its number: ${shown(`${left}"`)}.`;
+    if (before === 'NUMBER' && (after === 'LENGTH' || after === 'HASH' || after === 'NOMINAL')) return `Something is missing between ${shown(left)} and ${shown(right)}: ${shown(`${left} x ${right}`)} for so many of that size, or a comma.`;
+    return `A comma is missing between ${shown(left)} and ${shown(right)}.`;
 }
 
 /** The line, the block or the parenthesis ends, or a comma follows, where something is still wanted. */
 function sayUnfinished({ actual, previous, rule }: Stop): string | undefined {
     const kind = kindOf(actual);
     const before = previous?.image ?? '';
-    if (!isEnd(actual) && !(kind === ')' || kind === ',') || !previous) return undefined;
+    if (!isEnd(actual) && ![')', ',', '{'].includes(kind) || !previous) return undefined;
     if (before === ',' && kind === ',') return 'A value is missing between the commas.';
     if (before === ':') return rule.startsWith('Type') || rule === 'Word' ? 'The kind of value is missing after the colon, as in `groove: Length`.' : 'A value is missing after the colon.';
     if (Object.hasOwn(WANTS, before)) return WANTS[before];
-    if (isEnd(actual) || OPERATORS.has(before)) return `A value is missing after ${shown(previous)}.`;
+    if (isEnd(actual) || OPERATORS.has(before)) return `A value is missing after ${named(previous)}.`;
     return undefined;
 }
 
 function sayOutOfPlace({ actual, previous, rule }: Stop): string {
     const kind = kindOf(actual);
-    if ((kind === '=' || kind === ':') && isWord(previous)) return `No ${code(kind)} here: a property is followed at once by its value, as in ${code("height 8'")}.`;
+    if ((kind === '=' || kind === ':') && isWord(previous)) return `No ${shown(kind)} here: a property is followed at once by its value, as in ${shown("height 8'")}.`;
     if (kind === '{') return `A value is missing before the \`{\`.`;
     if (kind === '}') return 'This `}` closes nothing: there is no `{` for it.';
     if (kind === ')') return 'One `)` too many: there is no `(` for it.';
     if (kind === '?' && rule !== 'PropertyDecl') return 'A question mark has no meaning here.';
+    if (VALUES.has(kind) && isWord(previous) && rule !== 'Body') return `A comma is missing between ${named(previous!)} and ${named(actual)}, or a value before ${named(previous!)}.`;
     const wantsTwo = kind === ',' || OPERATORS.has(kind) || kind === 'per' || kind === '.';
-    if (wantsTwo) return previous ? `A value is missing between ${shown(previous)} and ${shown(actual)}.` : `A value is missing before ${shown(actual)}.`;
-    return previous && !isEnd(previous) ? `${shown(actual)} cannot stand after ${shown(previous)}.` : `${shown(actual)} cannot stand here.`;
+    if (wantsTwo) return previous ? `A value is missing between ${named(previous)} and ${named(actual)}.` : `A value is missing before ${named(actual)}.`;
+    return previous && !isEnd(previous) ? `${named(actual)} cannot stand after ${named(previous)}.` : `${named(actual)} cannot stand here.`;
 }
 
 function isEnd(token: Token): boolean {
@@ -122,12 +125,8 @@ function kindOf(token: Token): string {
     return token.tokenType.name;
 }
 
-function shown({ image }: Token): string {
+function named({ image }: Token): string {
     if (image === ',') return 'the comma';
     if (image === '.') return 'the point';
-    return code(image.length > 40 ? `${image.slice(0, 40)}…` : image);
-}
-
-function code(text: string): string {
-    return `\`${text}\``;
+    return shown(image);
 }

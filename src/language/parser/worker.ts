@@ -1,4 +1,4 @@
-import { createParser, LangiumParser, type LangiumCoreServices } from 'langium';
+import { createParser, LangiumParser, type CstNodeBuilder, type LangiumCoreServices } from 'langium';
 import type { Token, TokenType } from '../lexer/token.ts';
 
 /** The parser that does the work; CofferParser holds it and replaces it when it throws. */
@@ -12,7 +12,14 @@ class Worker extends LangiumParser {
     constructor(services: LangiumCoreServices) {
         super(services);
         keepStatementsApart(this.wrapper as unknown as Recovering);
+        skipEmptyWork((this as unknown as { nodeBuilder: CstNodeBuilder }).nodeBuilder);
     }
+}
+
+/** The builder looks for a place for comments at every token, also where there are none: with many lines in a block that takes longest of all. */
+function skipEmptyWork(builder: CstNodeBuilder): void {
+    const add = builder.addHiddenNodes;
+    builder.addHiddenNodes = tokens => { if (tokens.length > 0) add.call(builder, tokens); };
 }
 
 /** The part of the parser under Langium that decides how to go on after an error. */
