@@ -33,14 +33,16 @@ Up to half a step of the tape is let pass: nobody can cut it.`,
             for (const run of ceiling && grid ? [ceiling.across, ceiling.down] : []) {
                 const { ticks, place, cutCoffers } = run.residue;
                 const said = spacingSaidBy(run.spacing);
-                const apart = Math.max(...cutCoffers) - Math.min(...cutCoffers);
+                const isEqual = spreadOf(run.coffers) <= 1;
+                // Where the coffers are of several sizes by intent, as round a lamp, it is the rounding alone that counts.
+                const apart = isEqual ? spreadOf(cutCoffers) : spreadOf(cutCoffers.map((cut, i) => cut - run.coffers[i]!));
                 if (!grid || !said || 2 * Math.abs(ticks) <= job.cutTo.value || run.spacing.by === 'lines' || (grid.residue.said && apart <= SEEN)) continue;
                 const size = sizesOf(job);
-                const cut = roundTo(run.coffers[0] ?? 0, job.cutTo.value);
+                const cut = isEqual ? `cut at ${size(roundTo(run.coffers[0] ?? 0, job.cutTo.value))}` : `each cut to its nearest ${size(job.cutTo.value)},`;
                 report({
                     ...wordsOf(said),
                     severity: Math.abs(ticks) > SEEN || apart > SEEN ? 'warning' : 'hint',
-                    message: `${counted(cutCoffers.length, 'coffer')} cut at ${size(cut)} leave ${size.fine(Math.abs(ticks))} ${ticks > 0 ? 'over' : 'too little'} ${alongWall(run.along)}. `
+                    message: `${counted(cutCoffers.length, 'coffer')}${isEqual ? '' : ','} ${cut} leave ${size.fine(Math.abs(ticks))} ${ticks > 0 ? 'over' : 'too little'} ${alongWall(run.along)}. `
                         + `${placedIn(run, size)} Say \`residue\` to have it so or otherwise.`,
                     fixes: (['outer-coffers', 'band'] as const).filter(where => where !== 'band' || ceiling?.band)
                         .flatMap(where => adding(grid, `residue ${where}`, where === 'band' ? 'Let the band take it' : 'Let the outer coffers take it').map(fix => ({ ...fix, preferred: where === place }))),
@@ -49,6 +51,11 @@ Up to half a step of the tape is let pass: nobody can cut it.`,
         },
     },
 });
+
+/** From the least to the greatest. */
+function spreadOf(lengths: readonly number[]): number {
+    return Math.max(...lengths) - Math.min(...lengths);
+}
 
 function placedIn({ residue: { place, cutCoffers, rest } }: Run, size: ReturnType<typeof sizesOf>): string {
     switch (place) {
