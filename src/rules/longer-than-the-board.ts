@@ -1,3 +1,5 @@
+import type { Ceiling } from '../ceiling/model.ts';
+import { roundTo } from '../quantity/round.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { replacing } from './support/fixes.ts';
@@ -27,16 +29,23 @@ through.`,
     check: {
         room({ layout, job }, report) {
             const size = sizesOf(job);
-            for (const { part, where, length, longest, at } of troublesOf(layout, 'longer-than-the-board')) {
+            const { value: step } = job.cutTo;
+            for (const { line, part, where, length, longest, at } of troublesOf(layout, 'longer-than-the-board')) {
+                const cut = roundTo(length, step);
                 const splices = layout.room.grid?.splices;
-                const undecided = splices?.value === 'where-said';
+                const undecided = splices?.value === 'where-said' && isSpliced(line, part, layout.ceiling);
                 report({
                     at,
-                    message: `The ${part} (${where}) is ${size(length - longest)} too long to come in one piece: it is ${size(length)}, and ${size(longest)} is the longest to be had. `
-                        + (undecided ? 'Splice it on a crossing, or say where.' : 'Buy longer boards, or break the line.'),
+                    message: `The ${part} (${where}) is ${size(Math.max(cut - longest, step))} too long to come in one piece: it is ${size(cut)}, and ${size(longest)} is the longest to be had. `
+                        + (undecided ? 'Splice it on a crossing, or say where.' : 'Buy longer boards, or divide the room into smaller coffers.'),
                     fixes: undecided ? replacing(splices, 'on-crossings', 'Splice on the crossings') : [],
                 });
             }
         },
     },
 });
+
+/** Only what runs through at the crossings comes in pieces that are spliced there; all else reaches from one beam to the next. */
+function isSpliced(name: string, part: string, ceiling: Ceiling | undefined): boolean {
+    return (part === 'bottom' || part === 'blocking') && ceiling?.lines.find(line => line.name === name)?.through === true;
+}

@@ -14,14 +14,17 @@ export interface Use {
     readonly isOwn: (at: Source) => boolean;
 }
 
-export function usesOf({ room }: Layout): Use[] {
+export function usesOf({ room, troubles }: Layout): Use[] {
     const uses: Use[] = [];
+    // What is said of a line that is not there is used nowhere: that there is no such line is all there is to say.
+    const unknown = new Set(troubles.flatMap(trouble => trouble.kind === 'unknown-line' ? [trouble.name] : []));
     const grid = room.grid?.beams;
     const add = (profile: Profile, section: Section, at: Source, heldDown?: Source): void => {
         uses.push({ profile, section, at, heldDown, isOwn: words => contains(at, words) || (heldDown !== undefined && sameSource(words, heldDown)) });
     };
     if (grid) add(grid.value, ownSection(grid.value), grid.at);
-    for (const { beams, heldDown } of room.lines) {
+    for (const { name, beams, heldDown } of room.lines) {
+        if (unknown.has(name)) continue;
         if (beams) add(beams.value, ownSection(beams.value), beams.at);
         const profile = (beams ?? grid)?.value;
         if (heldDown && profile) add(profile, sectionOf(profile, heldDown), heldDown.at, heldDown.at);
@@ -29,9 +32,9 @@ export function usesOf({ room }: Layout): Use[] {
     return uses;
 }
 
-/** The use whose profile says these words: one of a line of its own before the grid's. */
+/** The use whose profile says these words: one of a line of its own before the grid's; a line that only holds the sides down otherwise says nothing else. */
 export function useOf(uses: readonly Use[], at: Source): Use | undefined {
-    return uses.findLast(use => isOneOf(sitesOf(use.profile), at)) ?? uses[0];
+    return uses.findLast(use => !use.heldDown && isOneOf(sitesOf(use.profile), at)) ?? uses[0];
 }
 
 /**

@@ -2,11 +2,12 @@ import type { Ceiling, Line } from '../ceiling/model.ts';
 import type { Fix } from '../findings/finding.ts';
 import type { JobSettings, Room } from '../job/model.ts';
 import { sameSource, type Source } from '../provenance/source.ts';
+import { roundTo } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { replacing, spelled } from './support/fixes.ts';
-import { sizesOf, type Sizes } from './support/words.ts';
+import { sizesOf } from './support/words.ts';
 
 const wrong = changed(HALL, '\n  grid {', '\n  line 1 { splice 42" }\n\n  grid {');
 
@@ -31,12 +32,13 @@ the crossing, at 56 1/2".`,
                 for (const { at, said } of line.splices) {
                     if (!said || crossing.length === 0 || crossing.some(({ low, high }) => low <= at && at <= high)) continue;
                     const nearest = [...crossing].sort((a, b) => Math.abs(centerOf(a) - at) - Math.abs(centerOf(b) - at))[0]!;
+                    const center = roundTo(centerOf(nearest), job.cutTo.value);
                     const from = line.runs === 'north-south' ? 'north' : 'west';
                     report({
                         at: said,
-                        message: `The splice of line ${line.name} falls in a coffer, ${whereIs(at, crossing, size)}. `
-                            + `Put it on the crossing with line ${nearest.name}, at ${size(centerOf(nearest))} from the ${from} wall.`,
-                        fixes: moveTo(centerOf(nearest), { line, said, ceiling: ceiling!, room, job }),
+                        message: `The splice of line ${line.name} falls in a coffer, ${whereIs(at, crossing, ticks => size(roundTo(ticks, job.cutTo.value)))}. `
+                            + `Put it on the crossing with line ${nearest.name}, at ${size(center)} from the ${from} wall.`,
+                        fixes: moveTo(center, { line, said, ceiling: ceiling!, room, job }),
                     });
                 }
             }
@@ -50,7 +52,7 @@ function crossingLines(ceiling: Ceiling, line: Line): readonly Line[] {
     return line.runs === 'north-south' ? ceiling.down.lines : ceiling.across.lines;
 }
 
-function whereIs(at: Ticks, crossing: readonly Line[], size: Sizes): string {
+function whereIs(at: Ticks, crossing: readonly Line[], size: (ticks: Ticks) => string): string {
     const before = crossing.findLast(line => line.high < at);
     return before ? `${size(at - before.high)} past line ${before.name}` : `${size(crossing[0]!.low - at)} before line ${crossing[0]!.name}`;
 }
