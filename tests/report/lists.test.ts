@@ -13,7 +13,7 @@ import { jsonCutList } from '../../src/report/cut-list/json.ts';
 import { printCsv } from '../../src/report/csv.ts';
 import { noPaint } from '../../src/report/look.ts';
 import { given, job, piece, stock } from '../cutting/samples.ts';
-import { files, house, housePlan, pieces, strictSchema } from './samples.ts';
+import { files, house, housePlan, pieces, settings, strictSchema } from './samples.ts';
 
 describe('the cut list', () => {
     test('for the saw', () => {
@@ -117,6 +117,23 @@ describe('boards to buy', () => {
             job: 'Plum Street 4', complete: false,
             unpriced: [{ stock: 'fir-1x8', count: 1, length: { text: "16'" } }, { stock: 'fir-1x8', count: 1, length: { text: "8'" } }], unplaced: [{ piece: 'den.bottom-A-long', stock: 'pine-1x6' }],
         });
+    });
+
+    test('as JSON: kerf, trim and boards are what they are, and no offcut is longer than it is', () => {
+        const coarse = job({ show: given('millimeters' as const), cutTo: given(millimeters('0.5')), kerf: given(millimeters('3.2')), endTrim: given(millimeters('30.3')) });
+        const long = piece('hall.bottom-1', stock({ feet: [8] }), millimeters('1000'), { room: 'hall' });
+        const plan = { house: { job: coarse, rooms: [] }, plan: planBoards([long], coarse) };
+        const { houses: [printed] } = JSON.parse(jsonBoards([plan], files)) as { houses: { kerf: object; endTrim: object; stocks: { boards: object[] }[] }[] };
+        expect(printed).toMatchObject({ kerf: { text: '3.2 mm' }, endTrim: { text: '30.3 mm' } });
+        // 8' = 2438.4 mm, less 30.3, 1000 and 3.2 mm, leaves 1404.9 mm
+        expect(printed!.stocks[0]!.boards).toMatchObject([{ length: { text: '2438.4 mm' }, cut: { text: '3.2 mm' }, strips: [{ offcut: { ticks: millimeters('1404.9'), text: '1404.5 mm' } }] }]);
+    });
+
+    test('pieces of one length that no board holds share a line', () => {
+        const short = stock({ name: 'strip-1x2', feet: [4] });
+        const trims = [1, 2, 3].map(i => piece(`hall.trim-${i}-east`, short, inches(50), { part: 'trim', room: 'hall' }));
+        const printed = humanBoards([{ house, plan: planBoards(trims, settings) }], noPaint);
+        expect(printed.match(/no board for .*/g)).toEqual([expect.stringMatching(/^no board for hall\.trim-1-east and 2 more \(trim, hall\): it is 4' 2",/)]);
     });
 
     test('as CSV: what has no price has no cost, and a piece without a board has its row', () => {

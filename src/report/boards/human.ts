@@ -28,12 +28,25 @@ function boards({ house, plan }: HousePlan, paint: Paint): string[] {
         ...columns(plan.stocks.flatMap(stock => shoppingRows(stock, show)), [1, 2, 4]).map(line => `  ${line}`),
         paint.strong(`  ${totalText(plan, rooms.every(r => r.takeOff))}`),
         ...plan.unpriced.flatMap(u => wrap(`no price for ${u.stock.name}: ${u.count} x ${length(u.length)} not in the total`, WIDTH - 2)).map(l => paint.warning(`  ${l}`)),
-        ...plan.unplaced.flatMap(u => wrap(`no board for ${u.piece.id} (${u.piece.part}, ${u.piece.room}): ${u.reason}`, WIDTH - 2)).map(l => paint.error(`  ${l}`)),
+        ...unplacedTexts(plan).flatMap(text => wrap(text, WIDTH - 2)).map(l => paint.error(`  ${l}`)),
         '',
         paint.strong('HOW TO CUT THEM'),
         `kerf ${length(job.kerf.value)}, end trim ${length(job.endTrim.value)} a board; lengths between the long points; offcuts after kerf and trim`,
         ...plan.stocks.flatMap(stock => ['', paint.strong(stock.stock.name), ...stockCuts(stock, job.cutTo.value, show, nameOf)]),
     ];
+}
+
+/** What no board holds; the pieces of one part that it is so for the same reason share a line. */
+function unplacedTexts({ unplaced }: BoardPlan): string[] {
+    const alike = new Map<string, Piece[]>();
+    for (const { piece, reason } of unplaced) {
+        const key = `${piece.part}, ${piece.room}): ${reason}`;
+        alike.set(key, [...alike.get(key) ?? [], piece]);
+    }
+    return [...alike].map(([what, pieces]) => {
+        const others = pieces.length > 1 ? ` and ${pieces.length - 1} more` : '';
+        return `no board for ${pieces[0]!.id}${others} (${what}`;
+    });
 }
 
 function totalText({ costs, unpriced }: BoardPlan, isWhole: boolean): string {

@@ -1,7 +1,7 @@
 import type { Board, StockPlan } from '../../cutting/model.ts';
 import type { JobSettings } from '../../job/model.ts';
 import type { Show } from '../../quantity/print-length.ts';
-import { roundTo } from '../../quantity/round.ts';
+import { roundDown } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { lengthJson, moneyJson, type LengthJson } from '../amounts-json.ts';
 import type { HousePlan } from '../house.ts';
@@ -15,14 +15,15 @@ export function jsonBoards(plans: readonly HousePlan[], files: Files): string {
         kind: 'cofferwright.boards',
         plan: 'first',
         houses: plans.map(({ house, plan }) => {
-            const length = lengths(house.job);
+            const length = exactly(house.job);
+            const step = house.job.cutTo.value;
             const { value: show } = house.job.show;
             return {
                 job: house.job.title?.value ?? null,
                 rooms: house.rooms.map(r => ({ name: r.room.name, laidOut: r.takeOff !== undefined, errors: r.errors })),
                 kerf: length(house.job.kerf.value),
                 endTrim: length(house.job.endTrim.value),
-                stocks: plan.stocks.map(stock => stockJson(stock, length, show, files)),
+                stocks: plan.stocks.map(stock => stockJson(stock, length, step, show, files)),
                 costs: plan.costs.map(moneyJson),
                 complete: plan.unpriced.length === 0 && plan.unplaced.length === 0 && house.rooms.every(r => r.takeOff),
                 unpriced: plan.unpriced.map(u => ({ stock: u.stock.name, length: length(u.length), count: u.count })),
@@ -34,27 +35,28 @@ export function jsonBoards(plans: readonly HousePlan[], files: Files): string {
 
 type PrintLength = (ticks: Ticks) => LengthJson;
 
-function lengths(job: JobSettings): PrintLength {
-    return ticks => lengthJson(ticks, roundTo(ticks, job.cutTo.value), job.show.value);
+/** Boards, strips, kerf and trim are what they are: only what is cut to length is rounded to the tape. */
+function exactly(job: JobSettings): PrintLength {
+    return ticks => lengthJson(ticks, ticks, job.show.value);
 }
 
-function stockJson({ stock, boards, buy, costs }: StockPlan, length: PrintLength, show: Show, files: Files) {
+function stockJson({ stock, boards, buy, costs }: StockPlan, length: PrintLength, step: Ticks, show: Show, files: Files) {
     return {
         stock: stock.name,
         source: sourceJson(stock.at, files),
         buy: buy.map(p => ({ length: length(p.length), count: p.count, each: p.each ? moneyJson(p.each) : null, cost: p.cost ? moneyJson(p.cost) : null })),
         costs: costs.map(moneyJson),
-        boards: boards.map(board => boardJson(board, length, show)),
+        boards: boards.map(board => boardJson(board, length, step, show)),
     };
 }
 
-function boardJson({ number, length: ticks, onHand, cut, strips }: Board, length: PrintLength, show: Show) {
+function boardJson({ number, length: ticks, onHand, cut, strips }: Board, length: PrintLength, step: Ticks, show: Show) {
     return {
         number, length: length(ticks), onHand, cut: length(cut),
         strips: strips.map(strip => ({
             rippedTo: strip.rippedTo === undefined ? null : length(strip.rippedTo),
             pieces: strip.pieces.map(p => ({ piece: p.id, length: lengthJson(Math.max(p.face, p.back), Math.max(p.cutFace, p.cutBack), show) })),
-            offcut: length(strip.offcut),
+            offcut: lengthJson(strip.offcut, roundDown(strip.offcut, step), show),     // never promised too long
         })),
     };
 }
