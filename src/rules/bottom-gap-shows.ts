@@ -2,8 +2,10 @@ import type { Section } from '../ceiling/model.ts';
 import type { Fix } from '../findings/finding.ts';
 import type { JobSettings } from '../job/model.ts';
 import { inches } from '../quantity/rational.ts';
+import type { Ticks } from '../quantity/ticks.ts';
 import { defineRule } from './rule.ts';
 import { changed } from './support/examples.ts';
+import { bottomThatFits } from './support/bottom-width.ts';
 import { replacing, spelledLike } from './support/fixes.ts';
 import { widthSaidBy, wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
@@ -46,16 +48,16 @@ Rip the bottom to the channel less the least gap, or block with a narrower board
             const { fit, innerWidth, bottomWidth, profile } = section;
             const said = widthSaidBy(profile.bottom);
             if (!fit || !innerWidth || !bottomWidth || !profile.bottom || !said) return;
-            const { least, most } = profile.bottom.gap.value;
+            const { most } = profile.bottom.gap.value;
             if (fit.ticks <= most) return;
             const size = sizesOf(job);
             const blocking = widthSaidBy(profile.blocking);
-            const right = innerWidth.ticks - least;
+            const right = bottomThatFits(section, job);
             report({
                 ...wordsOf(said),
                 severity: fit.ticks > Math.max(most, SHOWS) ? 'error' : 'warning',
                 message: `${size.fine(fit.ticks / 2)} of gap shows on each side of the bottom: it is ${size(bottomWidth.ticks)} wide in a channel of ${size(innerWidth.ticks)}, `
-                    + `and ${size.fine(most / 2)} a side is the most. ${advice(section, job)}`,
+                    + `and ${size.fine(most / 2)} a side is the most. ${advice(section, right, job)}`,
                 related: blocking ? [{ at: blocking.at, message: `the channel is ${size(innerWidth.ticks)} wide` }] : [],
                 fixes: fixes(section, right, job),
             });
@@ -64,21 +66,21 @@ Rip the bottom to the channel less the least gap, or block with a narrower board
 });
 
 /** A bottom that is as wide as its stock cannot be ripped wider: then it is the blocking that is too wide. */
-function advice({ profile, bottomWidth, innerWidth }: Section, job: JobSettings): string {
+function advice({ profile, bottomWidth, innerWidth }: Section, right: Ticks | undefined, job: JobSettings): string {
     if (!profile.bottom || !bottomWidth || !innerWidth) return '';
     const size = sizesOf(job);
     const { least } = profile.bottom.gap.value;
     return profile.bottom.rip
-        ? `Rip it to ${size(innerWidth.ticks - least)}, or block with a ${size(bottomWidth.ticks + least)} board.`
+        ? `Rip it to ${size(right ?? innerWidth.ticks - least)}, or block with a ${size(bottomWidth.ticks + least)} board.`
         : `Rip the blocking and the spacers to ${size(bottomWidth.ticks + least)}, or take the bottom from a wider board.`;
 }
 
 /** The bottom ripped wider where its board gives that, or else the blocking narrower where the spacers suit that. */
-function fixes({ profile: { bottom, blocking }, bottomWidth, spacerWidth }: Section, width: number, job: JobSettings): Fix[] {
+function fixes({ profile: { bottom, blocking }, bottomWidth, spacerWidth }: Section, width: Ticks | undefined, job: JobSettings): Fix[] {
     if (!bottom || !bottomWidth) return [];
     const widest = bottom.stock?.value.width?.value.ticks;
     if (bottom.rip) {
-        if (widest === undefined || width > widest) return [];
+        if (widest === undefined || width === undefined || width > widest) return [];
         return replacing(bottom.rip, spelledLike(bottom.rip.value, width, job), `Rip the bottom to ${sizesOf(job)(width)}`);
     }
     const { least, most } = bottom.gap.value;

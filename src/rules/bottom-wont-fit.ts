@@ -1,17 +1,13 @@
 import type { Section } from '../ceiling/model.ts';
 import type { Fix, RelatedPlace } from '../findings/finding.ts';
 import type { JobSettings } from '../job/model.ts';
-import { inches } from '../quantity/rational.ts';
-import { roundDown } from '../quantity/round.ts';
 import { rootSumSquare, worstCase } from '../quantity/tolerance.ts';
 import { defineRule, type Report, type SectionSubject } from './rule.ts';
 import { changed } from './support/examples.ts';
-import { adding, replacing, spelled, spelledLike } from './support/fixes.ts';
+import { bottomThatFits } from './support/bottom-width.ts';
+import { adding, replacing, spelledLike } from './support/fixes.ts';
 import { widthSaidBy, wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
-
-/** The finest a width is set at the saw. */
-const FINEST = inches('1/128');
 
 const wrong = `edition 1
 
@@ -63,6 +59,7 @@ at the worst of what the text says may be off:
             const size = sizesOf(job);
             const least = profile.bottom.gap.value.least;
             const channel = size(innerWidth.ticks);
+            const right = size(bottomThatFits(section, job) ?? innerWidth.ticks - least);
             const related = blockingOf(section, job);
             const blocking = related.length > 0 ? ` (the blocking is ${channel})` : '';
             const at = { ...wordsOf(said), related };
@@ -70,13 +67,13 @@ at the worst of what the text says may be off:
                 report({
                     ...at, fixes: ripping(section, job),
                     message: `The bottom will not go in: it is ${size(bottomWidth.ticks)} wide and there are ${channel} between the sides${blocking}. `
-                        + `Rip the bottom to ${size(innerWidth.ticks - least)}, or block with a ${size(bottomWidth.ticks + least)} board.`,
+                        + `Rip the bottom to ${right}, or block with a ${size(bottomWidth.ticks + least)} board.`,
                 });
             } else if (fit.ticks < least) {
                 report({
                     ...at, severity: 'warning', fixes: ripping(section, job),
                     message: `The bottom goes in with ${size(fit.ticks)} of play, and the gap asks for ${size(least)} at least: it is ${size(bottomWidth.ticks)} wide `
-                        + `in a channel of ${channel}${blocking}. Rip it to ${size(innerWidth.ticks - least)}.`,
+                        + `in a channel of ${channel}${blocking}. Rip it to ${right}.`,
                 });
             } else checkWorstCase({ section, job }, at, report);
         },
@@ -97,7 +94,7 @@ function checkWorstCase({ section, job }: SectionSubject, at: ReturnType<typeof 
     const { fine, ...size } = { fine: sizesOf(job).fine, of: sizesOf(job) };
     const causes = [off > 0 && `both widths off by as much as they are said to be (${fine(off)} together)`, `paint on its two edges (${fine(2 * film.most)})`];
     report({
-        ...at, severity: 'warning',
+        ...at, severity: 'warning', fixes: fit.tolerance.length > 1 ? [] : ripping(section, job),
         message: `The bottom is ${size.of(bottomWidth.ticks)} wide in a channel of ${size.of(innerWidth.ticks)}, which leaves ${size.of(fit.ticks)}: `
             + `with ${causes.filter(cause => cause !== false).join(' and ')} it is ${fine(-atWorst)} too wide at worst, `
             + `and as root-sum-square ${usual < 0 ? `${fine(-usual)} too wide` : `there is ${fine(usual)} to spare`}. ${remedy(section, job)}`,
@@ -113,7 +110,8 @@ function remedy(section: Section, job: JobSettings): string {
     const narrower = size.fine(worstCase(fit.tolerance) + film - fit.ticks);
     const separate = fit.tolerance.length > 1;
     const together = Math.abs(worstCase(innerWidth.tolerance) - worstCase(bottomWidth.tolerance));
-    if (!separate) return `Rip the bottom ${narrower} narrower.`;
+    const width = bottomThatFits(section, job);
+    if (!separate) return `Rip the bottom ${narrower} narrower${width === undefined ? '' : `: ${size(width)}`}.`;
     if (fit.ticks - together - film >= 0) return 'Rip both at one fence setting, so that they are off together, and it fits.';
     return `Ripping both at one fence setting takes ${size.fine(worstCase(fit.tolerance) - together)} of that away; without it, rip the bottom ${narrower} narrower.`;
 }
@@ -125,17 +123,13 @@ function blockingOf({ profile, innerWidth, blockingWidth }: Section, job: JobSet
 }
 
 /**
- * Ripping the bottom so that nothing is left to say of it: by the steps of the tape where its gap allows that, and not
- * where spacers of another width would then bind.
+ * Ripping the bottom so that nothing is left to say of it, and not where spacers of another width would then bind.
  */
 function ripping(section: Section, job: JobSettings): Fix[] {
-    const { profile: { bottom }, innerWidth, spacerWidth, fit } = section;
-    if (!bottom || !innerWidth || !fit) return [];
-    const { least, most } = bottom.gap.value;
-    const counted = fit.tolerance.length > 0 || job.paintFilm.said;
-    const widest = innerWidth.ticks - (counted ? Math.max(least, Math.ceil(worstCase(fit.tolerance) + 2 * job.paintFilm.value.most)) : least);
-    const width = [1, job.cutTo.value, FINEST].map(step => roundDown(widest, step)).find(one => spelled(one, job) !== undefined && innerWidth.ticks - one <= most);
-    if (width === undefined || width <= 0 || (spacerWidth && (spacerWidth.ticks < width || spacerWidth.ticks > width + most))) return [];
+    const { profile: { bottom }, spacerWidth } = section;
+    const width = bottomThatFits(section, job);
+    if (!bottom || width === undefined) return [];
+    if (spacerWidth && (spacerWidth.ticks < width || spacerWidth.ticks > width + bottom.gap.value.most)) return [];
     const title = `Rip the bottom to ${sizesOf(job)(width)}`;
     if (bottom.rip) return replacing(bottom.rip, spelledLike(bottom.rip.value, width, job), title);
     return adding(bottom, `rip ${sizesOf(job)(width)}`, title);
