@@ -102,8 +102,25 @@ class Unknown {
         const declared = mod.$container && declarationOf(mod.$container, this.vocabulary);
         if (!declared) return undefined;
         const owner = ast.isFixture(mod.$container) ? mod.$container.kind : declared.name;
+        if (this.beginsLine(mod)) return this.newLine(mod, owner);
+        if (mod.$container.mods.some(earlier => earlier !== mod && !earlier.decl?.ref && isBefore(earlier, mod))) return undefined;
         if (this.names.length === 0) return this.say('unknown-modifier', `${quoted(owner)} takes nothing after its value`);
         return this.say('unknown-modifier', `${quoted(owner)} takes no ${quoted(this.word)}, only ${listed(this.names.map(quoted))}`);
+    }
+
+    /** `{ stock poplar  height 5" }`: a property of the same block, written on behind another one. */
+    private beginsLine(mod: ast.Mod): boolean {
+        const body = mod.$container?.$container;
+        const kind = ast.isBody(body) ? kindOfBody(body, this.vocabulary) : undefined;
+        return kind !== undefined && mod.decl !== undefined && this.vocabulary.properties(kind).has(mod.decl.$refText);
+    }
+
+    private newLine(mod: ast.Mod, owner: string): Finding {
+        const block = blockName(mod.$container.$container as ast.Body);
+        const { start } = this.at.range;
+        return finding('unknown-modifier', this.at, `${quoted(this.word)} is said of ${block}, not of ${quoted(owner)}: it begins a line of its own, or comes after a semicolon.`, {
+            fixes: [{ title: 'Put a semicolon before it', preferred: true, edits: [{ uri: this.at.uri, range: { start: endBefore(mod), end: start }, text: '; ' }] }],
+        });
     }
 
     private name(ref: ast.Ref): Finding | undefined {
@@ -173,6 +190,17 @@ function statementOf(node: AstNode): AstNode {
     let at = node;
     while (at.$container && !(ast.isMember(at) || ast.isItem(at) || ast.isUse(at) || ast.isParam(at))) at = at.$container;
     return at;
+}
+
+function isBefore(a: AstNode, b: AstNode): boolean {
+    return (a.$cstNode?.offset ?? 0) < (b.$cstNode?.offset ?? 0);
+}
+
+/** Where the words before this one end, so that the space between is taken up by what is put there. */
+function endBefore(mod: ast.Mod): Source['range']['end'] {
+    const { root, range, offset } = mod.$cstNode!;
+    const space = /[ \t]*$/.exec(root.fullText.slice(0, offset))![0].length;
+    return { line: range.start.line, character: range.start.character - space };
 }
 
 const NOUNS: Readonly<Record<string, string>> = { Stock: 'stock', Profile: 'profile', Fixture: 'fixture', Room: 'room' };
