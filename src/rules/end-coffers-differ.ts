@@ -1,10 +1,11 @@
 import type { Ceiling, Line, Run } from '../ceiling/model.ts';
 import type { Fix } from '../findings/finding.ts';
-import type { JobSettings, Spacing } from '../job/model.ts';
+import type { Fixture, JobSettings, Spacing } from '../job/model.ts';
+import type { Given } from '../provenance/source.ts';
 import { inches } from '../quantity/rational.ts';
 import { roundTo } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import { defineRule } from './rule.ts';
+import { defineRule, type Report } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { replacing, spelled } from './support/fixes.ts';
 import { spacingSaidBy, wordsOf } from './support/places.ts';
@@ -18,19 +19,25 @@ const wrong = changed(changed(HALL, 'coffers-north  3', 'lines-north    52 1/2",
 export const endCoffersDiffer = defineRule({
     name: 'end-coffers-differ',
     severity: 'hint',
-    title: 'Lines at equal centers leave the outer coffers of another size',
+    title: 'The outer coffers come out of another size than is likely meant',
     explanation: `
 Dividing the wall into equal parts and putting a line on each mark does not make equal coffers: an outer coffer ends at the
 band or the wall, where there is no half of a beam. It is the clear lengths between the faces that have to be equal.
 
 Three lines of 7" at 55", 110" and 165" in 220", inside a band of 3/4", leave 50 3/4" outside and 48" inside: the outer coffers
-are 2 3/4" wider. \`coffers-north 4\` makes all of them 49 3/8". Lines at other places are taken as they are meant.`,
+are 2 3/4" wider. \`coffers-north 4\` makes all of them 49 3/8". Lines at other places are taken as they are meant.
+
+Where a coffer is centered on a feature (\`centered-on\`) the outer coffers take the shift. With the lamp in the middle of the
+room and an even number of coffers, a beam would run under the lamp; so the whole grid moves by half a coffer, and one outer coffer
+is left far wider than the other. Where they differ by more than half of a coffer and its beam, one coffer more or less makes
+them more alike, and that is a **warning**.`,
     wrong,
     right: changed(wrong, '52 1/2", 105", 157 1/2"', '51 1/4", 105", 158 3/4"'),
     basis: 'Arithmetic; coffers equal within 1/16": common practice, no source.',
     check: {
-        room({ layout: { ceiling }, job }, report) {
+        room({ layout: { ceiling, room }, job }, report) {
             for (const run of ceiling ? [ceiling.across, ceiling.down] : []) {
+                if (room.grid?.centeredOn && run.spacing.by !== 'lines') checkShift(run, room.grid.centeredOn, job, report);
                 const said = spacingSaidBy(run.spacing);
                 const [outer, inner] = [run.coffers[0], run.coffers[1]];
                 if (!ceiling || !said || run.spacing.by !== 'lines' || outer === undefined || inner === undefined) continue;
@@ -47,6 +54,20 @@ are 2 3/4" wider. \`coffers-north 4\` makes all of them 49 3/8". Lines at other 
         },
     },
 });
+
+/** A shift of more than a quarter of a coffer and its beam makes the outer two differ by more than half: another number is nearer. */
+function checkShift(run: Run, feature: Given<Fixture>, job: JobSettings, report: Report): void {
+    const [first, last] = [run.residue.cutCoffers[0], run.residue.cutCoffers.at(-1)];
+    if (first === undefined || last === undefined || 2 * Math.abs(first - last) <= (run.end - run.start) / run.coffers.length) return;
+    const size = sizesOf(job);
+    const back = run.along === 'east-west' ? ['west', 'east'] : ['north', 'south'];
+    report({
+        ...wordsOf(feature),
+        severity: 'warning',
+        message: `Centered on ${feature.value.name}, the outer coffers ${alongWall(run.along)} are ${size(first)} and ${size(last)}. `
+            + `One coffer more or less makes them more alike, or moving ${feature.value.name} ${size(roundTo(Math.round(Math.abs(first - last) / 2), job.cutTo.value))} farther ${back[first > last ? 0 : 1]}.`,
+    });
+}
 
 const centerOf = (line: Line): Ticks => (line.low + line.high) / 2;
 
