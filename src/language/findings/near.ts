@@ -12,7 +12,7 @@ export function near(word: string, among: Iterable<string>): readonly string[] {
     const candidates: { candidate: string, far: number }[] = [];
     for (const candidate of new Set(among)) {
         const meant = candidate.toLowerCase();
-        const far = isSwapped(written, meant) ? 0.5 : isBegun(written, meant) ? 1 : distance(written, meant);
+        const far = isSwapped(written, meant) ? 0.5 : isBegun(written, meant) || isOneWordOf(written, meant) ? 1 : distance(written, meant);
         if (far <= slips(written)) candidates.push({ candidate, far });
     }
     return candidates.sort((a, b) => a.far - b.far || (a.candidate < b.candidate ? -1 : 1)).slice(0, MOST).map(c => c.candidate);
@@ -26,6 +26,11 @@ function isSwapped(written: string, meant: string): boolean {
 /** Only the beginning of a word is as good as one slip of the finger. */
 function isBegun(written: string, meant: string): boolean {
     return written.length > 2 && meant.startsWith(written);
+}
+
+/** The wood without its kind, `poplar` or `oak`: one whole word of a name that has several. */
+function isOneWordOf(written: string, meant: string): boolean {
+    return written.length > 2 && meant.split('-').includes(written);
 }
 
 /** How many letters may be wrong: one in a short word, one in three in a longer one. */
