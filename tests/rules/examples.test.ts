@@ -45,6 +45,8 @@ describe.each(RULES)('$name', rule => {
         expect(ruleReference(RULES)).toContain(`## ${rule.name}\n`);
         expect(explainRule(rule).split('\n')[0]).toBe(`${rule.name} (${rule.severity})`);
         expect(explainRule(rule)).not.toContain('`');
+        for (const line of rule.wrong.trim().split('\n')) expect(explainRule(rule)).toContain(line);
+        expect(explainRule(rule)).toContain(rule.basis);
     });
 });
 

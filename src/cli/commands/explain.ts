@@ -1,5 +1,6 @@
 import { closest, distance } from 'fastest-levenshtein';
-import { columns, type Paint } from '../../report/look.ts';
+import { columns } from '../../report/look.ts';
+import { explainRule } from '../../rules/reference.ts';
 import { EXIT, UsageError, type ExitCode } from '../exit-code.ts';
 import type { World } from '../input.ts';
 import { PAGES, type RulePage } from '../rule-pages.ts';
@@ -12,25 +13,13 @@ export function explain(name: string | undefined, { terminal }: Pick<World, 'ter
     }
     const page = PAGES.find(p => p.name === name);
     if (!page) throw new UsageError(`There is no rule ${name}.${near(name)}`);
-    terminal.result(text(page, terminal.paint));
+    terminal.result(text(page));
     return EXIT.clean;
 }
 
-/** Markdown, as in the reference of the rules. */
-function text({ name, severity, title, rule }: RulePage, paint: Paint): string {
-    const head = [paint.strong(`# ${name}`), '', `${paint[severity](severity)}: ${title}`, ''];
-    if (!rule) return head.join('\n');
-    return [
-        ...head,
-        rule.explanation.trim(), '',
-        paint.strong('## Wrong'), '', ...fenced(rule.wrong), '',
-        paint.strong('## Right'), '', ...fenced(rule.right), '',
-        `Figures: ${rule.basis}`, '',
-    ].join('\n');
-}
-
-function fenced(text: string): string[] {
-    return ['```coffer', text.trim(), '```'];
+/** A rule of the language has no page beyond its line. */
+function text({ name, severity, title, rule }: RulePage): string {
+    return rule ? explainRule(rule) : `${name} (${severity})\n${title}\n`;
 }
 
 function near(name: string): string {
