@@ -26,7 +26,14 @@ const MOST_STEPS = 200;
  * What is being worked out, outermost first, to notice what goes round in a ring, also through several files. Nothing here
  * waits for anything, so it is empty whenever nobody is at work.
  */
-const working = new Map<AstNode, { readonly name: string; readonly raise: Raise }>();
+const working = new Map<AstNode, { readonly name: string; readonly raise: Raise; readonly user?: AstNode }>();
+
+/**
+ * How much has been begun since `working` was last empty. Profiles that hand on two variants of each other come to more
+ * than can ever be worked out, though none of them is deep.
+ */
+let begun = 0;
+const MOST_BEGUN = 1500;
 
 /** How deep in expressions we are, through everything that is being worked out. */
 let depth = 0;
@@ -67,11 +74,16 @@ export class House {
         return this.stores.get(root);
     }
 
-    /** Works something out unless it is just being worked out: then everything on that ring is told so, each where it stands. */
-    guarded<T>(node: AstNode & { name?: string }, raise: Raise, make: () => T): T | undefined {
+    /**
+     * Works something out unless it is just being worked out: then everything on that ring is told so, each where it stands.
+     * `user`: the words that ask for it, where it is not worked out for itself.
+     */
+    guarded<T>(node: AstNode & { name?: string }, raise: Raise, make: () => T, user?: AstNode): T | undefined {
         if (working.has(node)) { this.reportRing(node); return undefined; }
         if (working.size >= MOST_STEPS) { this.reportDepth(node, raise); return undefined; }
-        working.set(node, { name: node.name ?? '?', raise });
+        begun = working.size === 0 ? 1 : begun + 1;
+        if (begun > MOST_BEGUN) { if (begun === MOST_BEGUN + 1) this.reportBreadth(node); return undefined; }
+        working.set(node, { name: node.name ?? '?', raise, ...user && { user } });
         try {
             return make();
         } finally {
@@ -92,6 +104,14 @@ export class House {
 
     private reportDepth(node: AstNode & { name?: string }, raise: Raise): void {
         raise({ rule: 'out-of-range', at: sourceOfProperty(node, 'name'), message: `${quoted(node.name)} is at the end of ${MOST_STEPS} values that depend on each other; further than that is not followed.` });
+    }
+
+    /** Said where it began, at the use if it is a use: there is the one value that all of this is for. */
+    private reportBreadth(node: AstNode & { name?: string }): void {
+        const [first] = working;
+        if (!first) return;
+        const [start, { name, raise, user }] = first;
+        raise({ rule: 'out-of-range', at: user ? sourceOf(user) : sourceOfProperty(start, 'name'), message: `${quoted(name)} is made from more than ${MOST_BEGUN} other values, ${quoted(node.name)} among them; further than that is not followed.` });
     }
 
     private reportRing(start: AstNode): void {
@@ -128,7 +148,7 @@ export class House {
 
     /** The profile that a name with its arguments stands for. What it raises because of them is shown at the name. */
     profile(ref: ast.Ref, declaration: ast.Profile, given: Arguments, raise: Raise): Profile | undefined {
-        const instance = this.guarded(declaration, raise, () => instanceOf(this, declaration, given));
+        const instance = this.guarded(declaration, raise, () => instanceOf(this, declaration, given), ref);
         if (!instance) return undefined;
         const { baseline } = this.family(declaration);
         if (instance !== baseline) for (const one of shownAtUser(instance.raised, baseline?.raised ?? [], sourceOf(ref))) raise(one);

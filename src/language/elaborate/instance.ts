@@ -29,6 +29,12 @@ export interface Instance {
 const MOST_KEPT = 64;
 
 /**
+ * A profile's key holds those of the profiles it is given. A few profiles that hand each other on twice over make a key
+ * longer than any text can be; nothing a person builds comes near this.
+ */
+const LONGEST_KEY = 20_000;
+
+/**
  * The instance of a profile for some arguments. The same declaration with equal arguments, given at the same places, is
  * the same object as long as nothing that the declaration reaches has changed. (The places count because the values
  * carry them: a finding is shown at the argument that caused it.)
@@ -65,12 +71,13 @@ function make(house: House, declaration: ast.Profile, given: Arguments, baseline
     const key = keyOfDeclaration(declaration);
     const reading = new Reading(block, evaluator, house.builtin, key);
     const changed = baseline ? declaration.params.filter((_, i) => !sameValue(values[i]?.value, baseline.values[i]?.value)) : [];
-    const own = `${key}(${declaration.params.map((parameter, i) => `${parameter.name}: ${keyOf(values[i]?.value)}`).join(', ')})`;
-    const complete = declaration.params.every(parameter => parameter.default ?? given.has(parameter));
+    const own = ownKey(key, declaration, values);
+    if (own === undefined) raised.push(tooMuchInside(declaration));
+    const complete = own !== undefined && declaration.params.every(parameter => parameter.default ?? given.has(parameter));
     const base = chain.sound ? chain.profiles.at(-2) : undefined;
     const variesFrom = baseline ? (baseline.complete ? baseline : undefined) : base && house.baseline(base);
     const profile: Profile = {
-        name: declaration.name ?? '', at: sourceOfProperty(declaration, 'name'), key: own, isDefault: !baseline && complete,
+        name: declaration.name ?? '', at: sourceOfProperty(declaration, 'name'), key: own ?? key, isDefault: !baseline && complete,
         ...(baseline ? baseline.complete && { defaultKey: baseline.profile.key } : complete && { defaultKey: own }),
         ...variesFrom?.complete && { variesFrom: variesFrom.profile },
         label: labelOf(declaration, changed.map(parameter => ({ parameter, value: values[declaration.params.indexOf(parameter)] }))),
@@ -81,6 +88,16 @@ function make(house: House, declaration: ast.Profile, given: Arguments, baseline
     reportNotComputed(reading, raised);
     const shown = base ? shownAtUser(raised, house.baseline(base)?.raised ?? [], sourceOf(declaration)) : raised;
     return { profile, raised: shown, complete, values };
+}
+
+/** What a profile is known by: its declaration and the values of its parameters. Undefined where that is too long to be kept. */
+function ownKey(key: string, declaration: ast.Profile, values: Instance['values']): string | undefined {
+    const keys = values.map((value, i) => `${declaration.params[i]!.name}: ${keyOf(value?.value)}`);
+    return keys.reduce((sum, each) => sum + each.length, 0) > LONGEST_KEY ? undefined : `${key}(${keys.join(', ')})`;
+}
+
+function tooMuchInside(declaration: ast.Profile): Raised {
+    return { rule: 'out-of-range', at: sourceOfProperty(declaration, 'name'), message: `${quoted(declaration.name)} is given profiles that are given profiles, and so on; that is not followed any further.` };
 }
 
 /** A profile and what it is like, the deepest first. Parameters of what it is like are bound on the way. */

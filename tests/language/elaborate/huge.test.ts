@@ -35,6 +35,15 @@ test('a thousand profiles, each like the next', async () => {
     const last = 'profile p1000 { blocking { stock wood }; sides { stock wood }; bottom { stock wood } }';
     expect(await rulesIn(`stock wood { size 1x6 }\n${many(1000, i => `profile p${i} like p${i + 1} { }`).join('\n')}\n${last}`)).toEqual(['out-of-range']);
 });
+test('profiles that are given profiles, each two of the next', async () => {
+    const parts = '{ blocking { stock wood }; sides { stock wood }; bottom { stock wood } }';
+    const house = (parameters: (next: string) => string) => `stock wood { size 1x6 }\nprofile p0(l: Length = 1") ${parts}
+${many(60, i => `profile p${i + 1}(${parameters(`p${i}`)}) ${parts}`).join('\n')}\nroom den { wall north 9'; wall east 9'; grid { coffers-north 2; coffers-east 2; beams p60(l: 4"); through north-south } }`;
+    // as they stand: every name of one is twice as long as that of the next
+    expect(await rulesIn(house(next => `l: Length = 1", a: Profile = ${next}(l: 2"), b: Profile = ${next}(l: 3")`))).toEqual(['out-of-range']);
+    // a variant of their own for each length
+    expect(await rulesIn(house(next => `l: Length = 1", a: Profile = ${next}(l: l * 2), b: Profile = ${next}(l: l * 3)`))).toEqual(['out-of-range']);
+});
 test('doubling at each of a hundred steps', async () => {
     expect(await rulesIn(`let v0 = 1"\n${many(100, i => `let v${i + 1} = v${i} + v${i}`).join('\n')}`)).toEqual([]);
     expect(await rulesIn(`let v0 = 3\n${many(30, i => `let v${i + 1} = v${i} * v${i}`).join('\n')}`)).toEqual(['out-of-range']);
