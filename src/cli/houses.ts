@@ -4,6 +4,7 @@ import { takeOffOf } from '../pipeline/inspect.ts';
 import { planBoards } from '../cutting/first-plan.ts';
 import type { BoardPlan } from '../cutting/model.ts';
 import type { House, HousePlan, RoomPieces } from '../report/house.ts';
+import { counted } from '../report/look.ts';
 import type { Checked, Workspace } from './workspace.ts';
 
 /** The rooms of the files, those under one job together, in the order of their files. */
@@ -34,6 +35,18 @@ export function plansOf(houses: readonly House[]): HousePlan[] {
 /** True where a list made from these houses may be cut and bought from. */
 export function isSound(houses: readonly House[]): boolean {
     return houses.every(house => house.rooms.every(room => room.takeOff !== undefined && room.errors === 0));
+}
+
+/**
+ * What to say of files with errors that no room is made from: a room may be meant in them that could not be read, and a
+ * list without it must not look whole.
+ */
+export function roomsMaybeLost(checked: readonly Checked[], workspace: Workspace): string[] {
+    const used = new Set(checked.filter(c => c.layouts.length > 0).flatMap(({ content: { uri } }) => [uri, ...workspace.madeFrom(uri)]));
+    return checked.filter(c => !used.has(c.content.uri)).flatMap(({ content: { uri }, findings }) => {
+        const errors = findings.filter(isOpenError).length;
+        return errors === 0 ? [] : [`${workspace.files.nameOf(uri)}: ${counted(errors, 'error')}. A room that is meant in it is missing here: run \`cofferwright check\`.`];
+    });
 }
 
 function errorsBehind(uri: string, checked: readonly Checked[], workspace: Workspace): number {

@@ -59,6 +59,16 @@ describe('cut-list', () => {
         expect(code).toBe(1);
     });
 
+    test('a file whose room is lost in its errors is said, also where other rooms are listed: 1', async () => {
+        const cwd = folderWith({ ...house, 'hall.coffer': den.replace('room den', 'Room hall') });
+        for (const command of ['cut-list', 'boards', 'draw']) {
+            const ran = await cofferwright(cwd, [command]);
+            expect(ran.err).toContain('hall.coffer: 1 error. A room that is meant in it is missing here');
+            expect(ran.code).toBe(1);
+            expect((await cofferwright(cwd, [command, '--room', 'den', '.'])).code).toBe(0);
+        }
+    });
+
     test('two rooms of one name in a house are said, since their pieces could not be told apart: 1', async () => {
         const ran = await cofferwright(folderWith({ ...house, 'den-2.coffer': den }), ['cut-list', '--format', 'csv']);
         expect(ran.err).toContain('Two rooms of one house are called den');

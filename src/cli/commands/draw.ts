@@ -5,6 +5,7 @@ import type { Ceiling } from '../../ceiling/model.ts';
 import { drawSheets, sectionsOf, toSvg, type SvgTheme } from '../../drawing/index.ts';
 import { takeOffOf } from '../../pipeline/inspect.ts';
 import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
+import { roomsMaybeLost } from '../houses.ts';
 import { openAsked, type Asked, type World } from '../input.ts';
 import { reasonOf } from '../read-text.ts';
 
@@ -20,14 +21,17 @@ export interface DrawOptions extends Asked {
 export async function draw(options: DrawOptions, world: World): Promise<ExitCode> {
     const { terminal, cwd } = world;
     const { workspace, code } = await openAsked(options, world);
-    const layouts = (await workspace.check()).flatMap(c => c.layouts);
+    const checked = await workspace.check();
+    const layouts = checked.flatMap(c => c.layouts);
     const unknown = options.room.filter(name => !layouts.some(l => l.room.name === name));
     if (unknown.length > 0) throw new UsageError(`There is no room ${unknown.join(', ')} in these files`);
     const wanted = layouts.filter(l => options.room.length === 0 || options.room.includes(l.room.name));
 
     const names = new FileNames();
     const folder = resolve(cwd, options.out);
-    let worstCode = code;
+    const lost = options.room.length > 0 ? [] : roomsMaybeLost(checked, workspace);
+    lost.forEach(text => terminal.say(text));
+    let worstCode = lost.length > 0 ? worst(code, EXIT.findings) : code;
     await makeFolder(folder, options.out);
     for (const { room, ceiling } of wanted) {
         if (!ceiling) {

@@ -7,7 +7,7 @@ import { humanCutList } from '../../report/cut-list/human.ts';
 import { jsonCutList } from '../../report/cut-list/json.ts';
 import type { House } from '../../report/house.ts';
 import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
-import { housesOf, isSound, plansOf } from '../houses.ts';
+import { housesOf, isSound, plansOf, roomsMaybeLost } from '../houses.ts';
 import { openAsked, type Asked, type World } from '../input.ts';
 import type { Files } from '../../report/look.ts';
 
@@ -50,14 +50,16 @@ function isComplete(plan: BoardPlan): boolean {
 
 async function housesAsked(options: ListOptions, world: World): Promise<{ houses: House[]; files: Files; code: ExitCode }> {
     const { workspace, code } = await openAsked(options, world);
-    const all = housesOf(await workspace.check(), workspace);
-    const houses = onlyRooms(all, options.room);
+    const checked = await workspace.check();
+    const houses = onlyRooms(housesOf(checked, workspace), options.room);
+    const lost = options.room.length > 0 ? [] : roomsMaybeLost(checked, workspace);
+    lost.forEach(text => world.terminal.say(text));
     if (houses.length === 0) world.terminal.say('There is no room in these files.');
     const broken = houses.flatMap(h => h.rooms).filter(r => !r.takeOff || r.errors > 0);
     if (broken.length > 0) world.terminal.say(`${broken.map(r => `room ${r.room.name}`).join(', ')}: run \`cofferwright check\` for what has to be mended first.`);
     const twice = houses.flatMap(namedTwice);
     twice.forEach(name => world.terminal.say(`Two rooms of one house are called ${name}: their pieces have the same names. Call one otherwise, or list one file at a time.`));
-    return { houses, files: workspace.files, code: twice.length > 0 ? worst(code, EXIT.findings) : code };
+    return { houses, files: workspace.files, code: twice.length + lost.length > 0 ? worst(code, EXIT.findings) : code };
 }
 
 function namedTwice({ rooms }: House): string[] {
