@@ -1,6 +1,6 @@
 import type { LangiumDocument } from 'langium';
 import type { Formatter } from 'langium/lsp';
-import type { DocumentFormattingParams, DocumentOnTypeFormattingParams, DocumentRangeFormattingParams, TextEdit } from 'vscode-languageserver';
+import type { DocumentFormattingParams, DocumentOnTypeFormattingParams, DocumentRangeFormattingParams, TextEdit } from 'vscode-languageserver-protocol';
 import { formatEdits, type Front } from './format-text.ts';
 
 /** Formatting in the editor. There is one form, so the editor's own settings are not asked. */
