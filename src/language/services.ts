@@ -1,4 +1,4 @@
-import { createGrammarConfig, EmptyFileSystem, inject, type LangiumDocument, type Module } from 'langium';
+import { createGrammarConfig, EmptyFileSystem, inject, type DeepPartial, type LangiumDocument, type Module } from 'langium';
 import { createDefaultModule, createDefaultSharedModule, type DefaultSharedModuleContext, type LangiumServices, type LangiumSharedServices, type PartialLangiumServices, type PartialLangiumSharedServices } from 'langium/lsp';
 import type { Finding } from '../findings/finding.ts';
 import { CofferCompletionProvider } from './features/completion/provider.ts';
@@ -86,10 +86,16 @@ const languageModule: Module<CofferServices, PartialLangiumServices & Additions>
     },
 };
 
+/** What an adapter puts in on top: services that need to know about ceilings, or about the editor. */
+export interface MoreServices {
+    readonly shared?: Module<CofferSharedServices, DeepPartial<CofferSharedServices>>;
+    readonly coffer?: Module<CofferServices, DeepPartial<CofferServices>>;
+}
+
 /** All that understands `.coffer` files. Without a file system it works on texts that are handed to it. */
-export function createCofferServices(context: DefaultSharedModuleContext = EmptyFileSystem): { shared: CofferSharedServices, coffer: CofferServices } {
-    const shared = inject(createDefaultSharedModule(context), CofferGeneratedSharedModule, sharedModule) as CofferSharedServices;
-    const coffer = inject(createDefaultModule({ shared }), CofferGeneratedModule, frontModule, languageModule) as CofferServices;
+export function createCofferServices(context: DefaultSharedModuleContext = EmptyFileSystem, more: MoreServices = {}): { shared: CofferSharedServices, coffer: CofferServices } {
+    const shared = inject(createDefaultSharedModule(context), CofferGeneratedSharedModule, sharedModule, more.shared) as CofferSharedServices;
+    const coffer = inject(createDefaultModule({ shared }), CofferGeneratedModule, frontModule, languageModule, more.coffer) as CofferServices;
     shared.ServiceRegistry.register(coffer);
     return { shared, coffer };
 }
