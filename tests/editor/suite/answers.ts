@@ -63,7 +63,7 @@ test('a property leads to the vocabulary, which opens read only', async () => {
 test('formatting lines a file up, and changes nothing the second time', async () => {
     const editor = await open('details/beam.coffer');
     const tidy = editor.document.getText();
-    await replace(editor, '    height  4"', '        height      5"');
+    await replace(editor, '    height  4"', '        height      4"');
     await vscode.commands.executeCommand('editor.action.formatDocument');
     await until('the formatted text', () => editor.document.getText() === tidy, () => editor.document.getText());
     await vscode.commands.executeCommand('editor.action.formatDocument');
