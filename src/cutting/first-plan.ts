@@ -86,7 +86,7 @@ function reasonFor(blank: Blank, offers: readonly Offer[], saw: Saw, job: JobSet
     const name = blank.piece.stock.name;
     const show = (ticks: Ticks): string => printLength(ticks, job.show.value);
     const longest = offers.at(-1)?.length;
-    if (longest !== undefined) return `it is ${show(blank.length)}, and the longest ${name} is ${show(longest)}, ${show(longest - saw.endTrim)} without its ends`;
+    if (longest !== undefined) return `it is ${show(blank.length)}, and the longest ${name} is ${show(longest)}, ${show(Math.max(0, longest - saw.endTrim))} without its ends`;
     return blank.piece.stock.lengths.length === 0
         ? `nobody has said in which lengths ${name} is sold`
         : `no ${name} is sold that is at most ${show(job.longestBoard?.value ?? 0)} long`;

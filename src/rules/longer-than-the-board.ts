@@ -36,7 +36,7 @@ through.`,
                 const undecided = splices?.value === 'where-said' && isSpliced(line, part, layout.ceiling);
                 report({
                     at,
-                    message: `The ${part} (${where}) is ${size(Math.max(cut - longest, step))} too long to come in one piece: it is ${size(cut)}, and ${size(longest)} is the longest to be had. `
+                    message: `The ${part} (${where}) is ${size(Math.max(cut - Math.max(longest, 0), step))} too long to come in one piece: it is ${size(cut)}, and ${longest > 0 ? `${size(longest)} is the longest to be had` : 'the end trim leaves nothing of any board'}. `
                         + (undecided ? 'Splice it on a crossing, or say where.' : 'Buy longer boards, or divide the room into smaller coffers.'),
                     fixes: undecided ? replacing(splices, 'on-crossings', 'Splice on the crossings') : [],
                 });

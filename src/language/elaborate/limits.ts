@@ -1,6 +1,6 @@
 import type { Source } from '../../provenance/source.ts';
 import { printLength } from '../../quantity/print-length.ts';
-import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
+import { TICKS_PER_FOOT, TICKS_PER_INCH, type Ticks } from '../../quantity/ticks.ts';
 import { replacing } from '../types/report.ts';
 import { quoted } from '../types/words.ts';
 import type { Raise } from './raised.ts';
@@ -33,6 +33,12 @@ const NOTHING_OR_MORE: ReadonlySet<string> = new Set([
     'BeamLine.splice', 'Grid.lines-north', 'Grid.lines-east',
 ]);
 
+/** Most values of a job's settings: more is a slip of the pen, and every board would be counted wrong. Common practice, no source. */
+export const KIND_WITH_A_MOST = 'Job';
+const AT_MOST: ReadonlyMap<string, Ticks> = new Map([
+    ['Job.kerf', TICKS_PER_INCH], ['Job.end-trim', 4 * TICKS_PER_FOOT], ['Job.paint-film', TICKS_PER_INCH / 8], ['Job.cut-tolerance', TICKS_PER_INCH],
+]);
+
 /** The length, or undefined where no job has one like it; then that is raised. */
 export function checkLength(ticks: Ticks, { path, name, at, via, raise }: Binding): Ticks | undefined {
     if (!(Math.abs(ticks) <= LONGEST)) {
@@ -41,6 +47,11 @@ export function checkLength(ticks: Ticks, { path, name, at, via, raise }: Bindin
     }
     if (ticks <= 0 && MORE_THAN_NOTHING.has(path) || ticks < 0 && NOTHING_OR_MORE.has(path)) {
         raise({ rule: 'out-of-range', at: at(), via, message: `${quoted(name)} is ${printLength(ticks)}; it has to be ${MORE_THAN_NOTHING.has(path) ? 'more than nothing' : 'nothing or more'}.` });
+        return undefined;
+    }
+    const most = AT_MOST.get(path);
+    if (most !== undefined && ticks > most) {
+        raise({ rule: 'out-of-range', at: at(), via, message: `${quoted(name)} is ${printLength(ticks)}; ${printLength(most)} is the most that is read. Is the unit right?` });
         return undefined;
     }
     return ticks;
@@ -61,8 +72,9 @@ export function checkOrder(least: Ticks, most: Ticks, { name, at, via, raise }: 
     if (least <= most) return true;
     const a = printLength(least), b = printLength(most);
     const sure = via.length === 0 && !a.startsWith('~') && !b.startsWith('~');
+    const order = a === b ? 'Write the smaller one first.' : `${a} is more than ${b}. Write ${b} to ${a}.`;       // `~1/128"`, both of them
     raise({
-        rule: 'range-upside-down', at: at(), via, message: `${quoted(name)} goes from the least to the most; ${a} is more than ${b}. Write ${b} to ${a}.`,
+        rule: 'range-upside-down', at: at(), via, message: `${quoted(name)} goes from the least to the most. ${order}`,
         fixes: sure ? [replacing(at(), `${b} to ${a}`)] : [],
     });
     return false;

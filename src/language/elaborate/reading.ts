@@ -3,6 +3,7 @@ import type { Ticks } from '../../quantity/ticks.ts';
 import * as ast from '../generated/ast.ts';
 import { isBroken } from '../types/broken.ts';
 import { sourceOf, sourceOfProperty } from '../types/place.ts';
+import { nameOf } from '../types/values.ts';
 import { Block } from './block.ts';
 import type { Evaluator } from './evaluate.ts';
 import { Values, type Found, type Slot } from './values.ts';
@@ -101,6 +102,11 @@ export class LineReading extends Values {
             const found = this.valueOf(slot, expr);
             return found && this.ticks(found);
         }) ?? [];
+    }
+
+    /** A wall's length has no name of its own: it is that of the wall. */
+    protected override nameOf(slot: Slot): string {
+        return slot.of ? super.nameOf(slot) : nameOf(this.said, false);
     }
 
     protected slot(name: string): Slot | undefined {

@@ -11,7 +11,7 @@ import { operandOf } from '../types/infer.ts';
 import { sourceOf } from '../types/place.ts';
 import { LENGTH, NAME } from '../types/type.ts';
 import { placeOf, UNNAMED, type Evaluator } from './evaluate.ts';
-import { checkCount, checkLength, checkOrder, LONGEST, type Binding } from './limits.ts';
+import { checkCount, checkLength, checkOrder, KIND_WITH_A_MOST, LONGEST, type Binding } from './limits.ts';
 import { toleranceUnused } from './not-computed-yet.ts';
 import { conforms, type Known } from './value.ts';
 
@@ -159,7 +159,7 @@ export abstract class Values {
 
     /** Nearly all lengths are as they should be, and many are read at every keystroke. */
     private checked(ticks: Ticks, found: Found): Ticks | undefined {
-        return ticks > 0 && ticks <= LONGEST ? ticks : checkLength(ticks, this.binding(found));
+        return ticks > 0 && ticks <= LONGEST && this.kind !== KIND_WITH_A_MOST ? ticks : checkLength(ticks, this.binding(found));
     }
 
     /** A whole number from zero up. */
@@ -180,8 +180,13 @@ export abstract class Values {
         return { ticks, tolerance };
     }
 
+    /** What the text calls a value, for messages. */
+    protected nameOf({ declaration }: Slot): string {
+        return declaration.name;
+    }
+
     private binding(found: Found): Binding {
-        return { path: pathOf(this.kind, found.slot), name: found.slot.declaration.name, at: () => sourceOf(found.expr), via: found.known.via, raise: this.evaluator.raise };
+        return { path: pathOf(this.kind, found.slot), name: this.nameOf(found.slot), at: () => sourceOf(found.expr), via: found.known.via, raise: this.evaluator.raise };
     }
 }
 
