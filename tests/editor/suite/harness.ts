@@ -96,6 +96,7 @@ export async function noFinding(uri: vscode.Uri, rule: string): Promise<void> {
 export async function picture(name: string): Promise<void> {
     const folder = process.env['COFFERWRIGHT_PICTURES'];
     if (!folder) return;
+    fs.rmSync(path.join(folder, `${name}.png`), { force: true }); // of an earlier run
     await new Promise(resolve => setTimeout(resolve, 700)); // what the editor fades in has to be there
     fs.writeFileSync(path.join(folder, `${name}.wanted`), '');
     await until(`the picture ${name}`, () => fs.existsSync(path.join(folder, `${name}.png`)));
