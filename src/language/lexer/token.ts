@@ -22,13 +22,29 @@ export function impliedAfter(type: TokenType, last: Token): Token {
     };
 }
 
-/** The width of the white space a line begins with; a tab reaches to the next multiple of four. */
+/** The width of the white space a line begins with. */
 export function indentationOf(text: string, token: Token): number {
+    const line = lineStart(token);
+    let end = line;
+    while (/[ \t\u00a0\ufeff]/.test(text[end] ?? '')) end++;
+    return width(text.slice(line, end));
+}
+
+/** How far to the right a token stands. */
+export function columnOf(text: string, token: Token): number {
+    return width(text.slice(lineStart(token), token.startOffset));
+}
+
+function lineStart(token: Token): number {
+    return token.startOffset - token.startColumn! + 1;
+}
+
+/** A tab reaches to the next multiple of four; a byte order mark has no width. */
+function width(text: string): number {
     let width = 0;
-    for (let at = token.startOffset - token.startColumn! + 1; ; at++) {
-        const character = text[at];
+    for (const character of text) {
         if (character === '\t') width += 4 - width % 4;
-        else if (character === ' ' || character === '\u00a0') width++;
-        else if (character !== '\ufeff') return width;
+        else if (character !== '\ufeff') width++;
     }
+    return width;
 }

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { createFront } from '../../../src/language/front.ts';
 import { formatText } from '../../../src/language/format/index.ts';
+import type { LineReport } from '../../../src/language/lexer/index.ts';
 import { isComment, piecesOf } from '../../../src/language/format/pieces.ts';
 
 const { parser: { Lexer: lexer } } = createFront();
@@ -63,12 +64,15 @@ describe('white space does not matter', () => {
     });
 });
 
-/** Other gaps between the words, other indentation, other blank lines. Comments of several lines keep their shape. */
+/** Other gaps between the words, other indentation, other blank lines. Comments and statements of several lines keep their shape. */
 function withOtherSpace(formatted: string, gaps: fc.Stream<string>, step: number, tabs: boolean, trail: string, blankLines: number): string {
-    const { tokens, hidden } = lexer.tokenize(formatted);
+    const { tokens, hidden, report } = lexer.tokenize(formatted);
+    const begins = new Set((report as LineReport).statements);
+    const goesOn = (line: number) => tokens.some(token => token.startLine === line && token.image !== '') && !begins.has(line);
+    const isShaped = (line: number) => goesOn(line) || goesOn(line + 1);
     const shaped = new Set(hidden.filter(comment => comment.endLine !== comment.startLine).flatMap(comment => range(comment.startLine!, comment.endLine!)));
     return formatted.split('\n').map((line, i) => {
-        if (shaped.has(i + 1)) return line;
+        if (shaped.has(i + 1) || isShaped(i + 1)) return line;
         if (line === '') return '\n'.repeat(blankLines - 1);
         const indentation = line.length - line.trimStart().length;
         const words = [...tokens, ...hidden].filter(token => token.startLine === i + 1 && token.image !== '').sort((a, b) => a.startOffset - b.startOffset);

@@ -14,6 +14,7 @@ export function* damages(services: LangiumCoreServices, text: string): Generator
     const first = sound.parserErrors[0] ?? sound.lexerErrors[0];
     if (first) throw new Error(`The file to be edited has to be sound: ${first.message}`);
     const statements = (sound.lexerReport as LineReport).statements;
+    let of = -1, before = new Map<string, number>();
     for (const edit of editsOf(text, lexer.tokenize(text).tokens)) {
         const own = statementAround(edit.line, statements);
         const result = parser.parse(edit.text);
@@ -21,7 +22,8 @@ export function* damages(services: LangiumCoreServices, text: string): Generator
             ...result.parserErrors.map(error => ({ line: error.token.startLine! - 1, message: error.message })),
             ...result.lexerErrors.map(error => ({ line: error.line! - 1, message: error.message })),
         ];
-        const before = signatures(sound.value, own), after = signatures(result.value, own);
+        if (of !== own.from) { of = own.from; before = signatures(sound.value, own); }
+        const after = signatures(result.value, own);
         yield {
             edit,
             errors: errorLines.length,

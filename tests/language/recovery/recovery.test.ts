@@ -1,12 +1,16 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { createFront } from '../../../src/language/front.ts';
 import { damages, tally, type Tally } from './damage.ts';
 import type { Kind } from './edits.ts';
 
 /**
  * A line that is half typed must not make others red, or lose them: every edit of every line of these files, one at a
- * time. The files in tuned/ were looked at while the parser was made; those in held-out/ only once it was done.
+ * time. The files in tuned/ were looked at while the parser was made. Those in held-out/ were written when it was done
+ * and measured once before anything was changed for them; at first sight, in the order gallery with loft and tavern,
+ * chapel, boathouse, they showed, of half-typed lines, 0.1 %, 0 % and 0.6 % with an error on another line and 1.0 %,
+ * 0.7 % and 0.9 % with something lost there; of missing tokens 0.1 %, 0 %, 0.3 % and 0.3 %, 2.3 %, 0.3 %; of half words
+ * nothing. A missing brace spread in the last two until blocks over several lines and pasted lines were understood.
  */
 const MOST: Readonly<Record<Kind, { elsewhere: number, losing: number }>> = {
     'half-typed line': { elsewhere: 0, losing: 0 },
@@ -21,12 +25,14 @@ const MOST: Readonly<Record<Kind, { elsewhere: number, losing: number }>> = {
 };
 
 describe.each(['tuned', 'held-out'])('%s', folder => {
-    const service = createFront();
     const tallies = new Map<Kind, Tally>();
-    for (const name of readdirSync(new URL(`${folder}/`, import.meta.url))) {
-        const text = readFileSync(new URL(`${folder}/${name}`, import.meta.url), 'utf8');
-        tally(damages(service, text), text.split('\n').length, tallies);
-    }
+    beforeAll(() => {
+        const front = createFront();
+        for (const name of readdirSync(new URL(`${folder}/`, import.meta.url))) {
+            const text = readFileSync(new URL(`${folder}/${name}`, import.meta.url), 'utf8');
+            tally(damages(front, text), text.split('\n').length, tallies);
+        }
+    }, 240_000);
     test.each(Object.entries(MOST) as [Kind, { elsewhere: number, losing: number }][])('%s', (kind, most) => {
         const { cases, elsewhere, losing, errors } = tallies.get(kind)!;
         expect(cases).toBeGreaterThan(40);

@@ -1,0 +1,114 @@
+import { belongsToHead, continues, isBrokenAtWord, isHead } from './line-ends.ts';
+import { indentationOf, isClose, isEnd, isOpen, type Token } from './token.ts';
+
+/** A line that holds a word. */
+export interface Line {
+    /** Its tokens, with the line ends behind them. */
+    readonly tokens: readonly Token[];
+    readonly first: Token;
+    readonly last: Token;
+    readonly indentation: number;
+    /** False where it goes on with the statement above. */
+    readonly begins: boolean;
+    /** The line on which its statement begins, where that is another. */
+    readonly head: Line | undefined;
+    /** How deep its statement stands. */
+    readonly statement: number;
+}
+
+/** The lines of a text; a semicolon does not end one. */
+export function linesOf(tokens: readonly Token[], text: string): Line[] {
+    const groups: Token[][] = [];
+    let atStart = true;
+    for (const token of tokens) {
+        if (atStart && !isEnd(token)) groups.push([]);
+        atStart = isEnd(token) && (atStart || token.image !== ';');
+        groups[groups.length - 1]?.push(token);
+    }
+    const lines: Line[] = [];
+    let head: Line | undefined;
+    for (const group of groups) {
+        const first = group[0]!, last = group.findLast(token => !isEnd(token))!;
+        const indentation = indentationOf(text, first);
+        const above = lines[lines.length - 1];
+        const goesOn = above !== undefined && head !== undefined && !isOpen(above.last) && !isClose(above.last)
+            && (first.image === ')' || indentation > head.statement && (continues(above.last, first) || isBrokenAtWord(head.first, above.last, first)
+                || isHead(head.first, head.statement) && belongsToHead(first, group[1])));
+        const line: Line = { tokens: group, first, last, indentation, begins: !goesOn, head: goesOn ? head : undefined, statement: goesOn ? head!.statement : indentation };
+        if (!goesOn) head = line;
+        lines.push(line);
+    }
+    return lines;
+}
+
+/**
+ * Parts of a file that stand for themselves, each from a declaration at the left margin to the next. What is wrong with
+ * the braces of one, or how it is indented, is no matter of the others.
+ */
+export function partsOf(lines: readonly Line[]): Line[][] {
+    const parts: Line[][] = [];
+    lines.forEach((line, i) => {
+        // A stock is named in blocks too; the other heads are words of their own.
+        const opens = isHead(line.first, line.indentation) && (line.first.image !== 'stock' || hasBrace(line) || (lines[i + 1]?.indentation ?? 0) > 0);
+        if (i === 0 || line.begins && (opens || line.indentation === 0 && ['from', 'edition', 'let'].includes(line.first.image))) parts.push([]);
+        parts[parts.length - 1]!.push(line);
+    });
+    return parts;
+}
+
+export type Balance = 'matching' | 'too few open' | 'too few closed';
+
+/**
+ * True where a { is missing behind a line: of a declaration without its block, of a name alone on its line with deeper
+ * lines below it, or (where the braces do not match) before deeper lines that end in a } standing right below this line.
+ */
+export function lacksBrace(lines: readonly Line[], i: number, balance: Balance): boolean {
+    const line = lines[i]!, next = lines[i + 1];
+    if (!next || isOpen(line.last) || isClose(line.last) || isOpen(next.first)) return false;
+    const deeper = next.indentation > line.statement;
+    if (!deeper && balance !== 'too few open') return false;
+    if (isHead((line.head ?? line).first, line.statement)) return endsHead(lines, i);
+    if (!deeper || !next.begins) return false;
+    const isName = line.begins && line.first === line.last && isWord(line.first) && isWord(next.first);
+    return isName || balance !== 'matching' && endsInBrace(lines, i);
+}
+
+function endsInBrace(lines: readonly Line[], i: number): boolean {
+    let below = i + 1;
+    while (below < lines.length && lines[below]!.indentation > lines[i]!.statement) below++;
+    return below < lines.length && lines[below]!.indentation === lines[i]!.statement && isClose(lines[below]!.first);
+}
+
+/** A head without a brace ends where the lines below it can no longer be part of it, whatever its own last word wants. */
+function endsHead(lines: readonly Line[], i: number): boolean {
+    if (isPartOfHead(lines, i + 1)) return false;
+    for (let at = i; ; at--) {
+        if (hasBrace(lines[at]!)) return false;
+        if (lines[at]!.begins) return !closesParenthesis(lines, i + 1);
+        if (!isPartOfHead(lines, at)) return false;
+    }
+}
+
+function isPartOfHead(lines: readonly Line[], i: number): boolean {
+    const { first, last, tokens } = lines[i]!;
+    return belongsToHead(first, tokens[1]) || lines[i - 1]!.last.image === 'like' && isOpen(last);
+}
+
+/** True where a ) stands before the next brace that nothing opened from this line on: the head is not over. */
+function closesParenthesis(lines: readonly Line[], i: number): boolean {
+    let open = 0;
+    for (; i < lines.length; i++) for (const token of lines[i]!.tokens) {
+        if (isOpen(token) || isClose(token)) return false;
+        if (token.image === '(') open++;
+        else if (token.image === ')' && --open < 0) return true;
+    }
+    return false;
+}
+
+function hasBrace({ tokens }: Line): boolean {
+    return tokens.some(token => isOpen(token) || isClose(token));
+}
+
+function isWord({ image }: Token): boolean {
+    return /^[A-Za-z_]/.test(image);
+}
