@@ -67,7 +67,7 @@ export function lacksBrace(lines: readonly Line[], i: number, balance: Balance):
     if (!next || isOpen(line.last) || isClose(line.last) || isOpen(next.first)) return false;
     const deeper = next.indentation > line.statement;
     if (!deeper && balance !== 'too few open') return false;
-    if (isHead((line.head ?? line).first, line.statement)) return endsHead(lines, i);
+    if (isHead((line.head ?? line).first, line.statement)) return (next.begins || balance !== 'matching') && endsHead(lines, i);
     if (!deeper || !next.begins) return false;
     const isName = line.begins && line.first === line.last && isWord(line.first) && isWord(next.first);
     return isName || balance !== 'matching' && endsInBrace(lines, i);
