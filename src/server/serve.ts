@@ -1,17 +1,23 @@
+import { DocumentState } from 'langium';
 import { startLanguageServer } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
-import { createCofferServices } from '../language/services.ts';
-import { readFile } from '../language/read-file.ts';
-import { inspect } from '../pipeline/inspect.ts';
 import { answerBuiltinDocuments } from './builtin-documents.ts';
 import { dropClosedTexts } from './closed-texts.ts';
+import type { CofferCodeLenses } from './features/code-lenses.ts';
+import type { CofferInlayHints } from './features/inlay-hints.ts';
 import { ServerFileSystem } from './file-system.ts';
+import { Refresh } from './refresh.ts';
+import { answerSelectionRanges } from './selection-ranges.ts';
+import { createServerServices } from './services.ts';
 
 /** Serves `.coffer` files over a connection: the language, and the same inspection that the command line runs. */
 export function serve(connection: Connection): void {
-    const { shared, coffer } = createCofferServices({ connection, fileSystemProvider: () => new ServerFileSystem() });
-    coffer.checks.findings = document => inspect(readFile(document)).findings;
+    const { shared, coffer, client, figures } = createServerServices({ connection, fileSystemProvider: () => new ServerFileSystem() });
     answerBuiltinDocuments(connection);
+    answerSelectionRanges(connection, shared);
+    connection.onCodeLensResolve(lens => (coffer.lsp.CodeLensProvider as CofferCodeLenses).resolve(lens));
     dropClosedTexts(shared);
-    startLanguageServer(shared);
+    new Refresh(connection, shared, { client, figures, hints: coffer.lsp.InlayHintProvider as CofferInlayHints });
+    // the outline tells sizes, so it needs the names of other files; and the links are those of imports that have been read
+    startLanguageServer(shared, { DocumentSymbolProvider: DocumentState.IndexedReferences, DocumentLinkProvider: DocumentState.Linked });
 }

@@ -8,15 +8,30 @@ import { oneLine } from './explain.ts';
 /** The protocol's numbers for the little pictures that come nearest. */
 const PICTURES = { file: 1, module: 2, class: 5, property: 7, constant: 14, object: 19, event: 24 } as const satisfies Record<string, SymbolKind>;
 
+/** What is computed of a thing, in a few words, for whoever knows it: `12 coffers`. */
+export type Computed = (node: AstNode) => string | undefined;
+const NOTHING_COMPUTED: Computed = () => undefined;
+
 /** The outline of a file: jobs, stocks, profiles with their parts, rooms with their walls, blocks and fixtures. */
 export class CofferOutlineProvider implements DocumentSymbolProvider {
+    private readonly computedIn: (document: LangiumDocument) => Computed;
+
+    constructor(computedIn: (document: LangiumDocument) => Computed = () => NOTHING_COMPUTED) {
+        this.computedIn = computedIn;
+    }
+
     getSymbols(document: LangiumDocument): DocumentSymbol[] {
         const file = document.parseResult.value;
-        return ast.isFile(file) ? file.items.flatMap(item => symbolOfItem(item)) : [];
+        return ast.isFile(file) ? symbolsOfFile(file, this.computedIn(document)) : [];
     }
 }
 
-function symbolOfItem(item: ast.Item): DocumentSymbol[] {
+export function symbolsOfFile(file: ast.File, computed: Computed = NOTHING_COMPUTED): DocumentSymbol[] {
+    return file.items.flatMap(item => symbolOfItem(item, computed));
+}
+
+function symbolOfItem(item: ast.Item, computed: Computed): DocumentSymbol[] {
+    const symbol = (node: AstNode & { body?: ast.Body }, name: string | undefined, detail: string, kind: SymbolKind, nameIn?: string) => symbolOf(node, name, detail, kind, computed, nameIn);
     switch (item.$type) {
         case 'Stock': return symbol(item, item.name, oneOf(item, 'size', 'species') ?? 'stock', PICTURES.constant);
         case 'Profile': return symbol(item, item.name, 'profile', PICTURES.class);
@@ -31,20 +46,21 @@ function symbolOfItem(item: ast.Item): DocumentSymbol[] {
 }
 
 /** Members that are worth a line in the outline: things with a name, and blocks. */
-function symbolsOfBody(body: ast.Body | undefined): DocumentSymbol[] {
+function symbolsOfBody(body: ast.Body | undefined, computed: Computed): DocumentSymbol[] {
     return (body?.members ?? []).flatMap(member => {
-        if (ast.isFixture(member)) return symbol(member, `${member.kind} ${member.name ?? ''}`, member.values.map(oneLine).join(', '), PICTURES.object);
-        if (ast.isLine(member) && member.body) return symbol(member, member.path.map(word => word.$refText).join('.'), member.values.map(oneLine).join(', '), PICTURES.property, 'path');
+        if (ast.isFixture(member)) return symbolOf(member, `${member.kind} ${member.name ?? ''}`, member.values.map(oneLine).join(', '), PICTURES.object, computed);
+        if (ast.isLine(member) && member.body) return symbolOf(member, member.path.map(word => word.$refText).join('.'), member.values.map(oneLine).join(', '), PICTURES.property, computed, 'path');
         return [];
     });
 }
 
-function symbol(node: AstNode & { body?: ast.Body }, name: string | undefined, detail: string, kind: SymbolKind, nameIn = 'name'): DocumentSymbol[] {
+function symbolOf(node: AstNode & { body?: ast.Body }, name: string | undefined, said: string, kind: SymbolKind, computed: Computed, nameIn = 'name'): DocumentSymbol[] {
     if (!name?.trim() || !node.$cstNode) return [];
     const named = sourceOfProperty(node, nameIn).range;
     const whole = sourceOf(node).range;
     const selectionRange = ast.isLabor(node) || ast.isBid(node) ? sourceOfKeyword(node, node.$type.toLowerCase()).range : named;
-    return [{ name: name.trim(), detail, kind, range: whole, selectionRange, children: symbolsOfBody(node.body) }];
+    const detail = [said, computed(node)].filter(part => part).join(', ');
+    return [{ name: name.trim(), detail, kind, range: whole, selectionRange, children: symbolsOfBody(node.body, computed) }];
 }
 
 /** What the first of some properties says that is said at all. */

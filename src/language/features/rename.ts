@@ -6,10 +6,11 @@ import { localName, usedNames } from '../scope/names.ts';
 import type { CofferServices } from '../services.ts';
 import { sourceOfProperty, uriOf } from '../types/place.ts';
 import { BUILTIN_URI } from '../workspace/builtin.ts';
+import { whyClash, whyNoName } from './rename-check.ts';
 
 /**
  * Renames what a file declares, wherever it is used. Words of the built-in library keep their names, and so does whatever
- * would become unreadable: a new name has to be a word. A name given with `as` is renamed in its own file only.
+ * would become unreadable or mean something else: see rename-check.ts. A name given with `as` is renamed in its own file only.
  */
 export class CofferRenameProvider extends DefaultRenameProvider {
     private readonly services: CofferServices;
@@ -21,9 +22,11 @@ export class CofferRenameProvider extends DefaultRenameProvider {
 
     override async rename(document: LangiumDocument, params: RenameParams): Promise<WorkspaceEdit | undefined> {
         const found = this.targetAt(document, params);
-        if (!found || !isWord(params.newName)) return undefined;
+        if (!found) return undefined;
         const { target, word } = found;
         const alias = this.aliasFor(document, word);
+        this.check(alias ?? target, target, word, params.newName, alias && document);
+        if (params.newName === word) return { changes: {} };
         if (alias) return { changes: { [document.uri.toString()]: this.editsOfAlias(document, alias, word, params.newName) } };
         const changes: Record<string, TextEdit[]> = {};
         for (const { segment, sourceUri } of this.references.findReferences(target, { includeDeclaration: true })) {
@@ -36,6 +39,15 @@ export class CofferRenameProvider extends DefaultRenameProvider {
 
     override prepareRename(document: LangiumDocument, params: TextDocumentPositionParams): Range | undefined {
         return this.targetAt(document, params)?.range;
+    }
+
+    /** A new name that would change what some other word means is refused, with the reason. `only`: the file that an `as` holds in. */
+    private check(declared: AstNode, target: AstNode, oldName: string, newName: string, only: LangiumDocument | undefined): void {
+        if (newName === oldName) return;
+        const documents = only ? [only] : this.services.shared.workspace.LangiumDocuments.all.toArray();
+        const beside = only && whyClash(declared, oldName, newName, [], this.services);
+        const why = whyNoName(newName, this.services.vocabulary) ?? beside ?? whyClash(target, oldName, newName, documents, this.services);
+        if (why) throw new RenameRefused(why);
     }
 
     private targetAt(document: LangiumDocument, { position }: TextDocumentPositionParams): { target: AstNode, word: string, range: Range } | undefined {
@@ -64,9 +76,5 @@ function hasGivenName(target: AstNode): boolean {
     return ast.isFixture(target) && target.kind !== 'fixture' && target.kind !== 'board';
 }
 
-/** The words that stand between things and can name none. */
-const OPERATORS = new Set(['x', 'to', 'per']);
-
-export function isWord(name: string): boolean {
-    return /^[A-Za-z_]\w*(-\w+)*$/.test(name) && !OPERATORS.has(name);
-}
+/** Says in the carpenter's words why something cannot be called so. */
+export class RenameRefused extends Error {}

@@ -143,8 +143,8 @@ describe('rename', () => {
         expect(await rename('box.coffer', 'held«-down»', 'drop')).toBeUndefined();
         expect(await rename('box.coffer', '«mitered»', 'cut')).toBeUndefined();
         expect(await rename('den.coffer', 'wall «north»', 'south')).toBeUndefined();
-        expect(await rename('box.coffer', 'profile «box»', 'per')).toBeUndefined();
-        expect(await rename('box.coffer', 'profile «box»', 'a box')).toBeUndefined();
+        await expect(rename('box.coffer', 'profile «box»', 'per')).rejects.toThrow('`per` is a word of the language');
+        await expect(rename('box.coffer', 'profile «box»', 'a box')).rejects.toThrow('`a box` cannot be a name');
     });
 });
 

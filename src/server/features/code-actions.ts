@@ -1,0 +1,43 @@
+import type { LangiumDocument } from 'langium';
+import type { CodeActionProvider } from 'langium/lsp';
+import type { CodeAction, CodeActionParams, Diagnostic } from 'vscode-languageserver';
+import { plainFix, preferredFix, together } from '../../language/features/fix-all.ts';
+import { CofferQuickFixes } from '../../language/features/quick-fixes.ts';
+import { silencing } from './silence.ts';
+
+export const FIX_ALL = 'source.fixAll.cofferwright';
+export const CODE_ACTION_KINDS = ['quickfix', FIX_ALL];
+
+/** Fixes of a finding, of all findings of its rule in the file, of all that need no choice; and leave to let one stand, with a reason. */
+export class CofferCodeActions implements CodeActionProvider {
+    private readonly quickFixes = new CofferQuickFixes();
+
+    getCodeActions(document: LangiumDocument, params: CodeActionParams): CodeAction[] {
+        const actions: CodeAction[] = [...this.quickFixes.getCodeActions(document, params)];
+        if (isAsked('quickfix', params)) {
+            for (const rule of new Set(params.context.diagnostics.map(({ code }) => code))) actions.push(...allOfRule(document, rule));
+            actions.push(...params.context.diagnostics.flatMap(diagnostic => silencing(document, diagnostic)));
+        }
+        if (isAsked(FIX_ALL, params, false)) actions.push(...allOfFile(document));
+        return actions;
+    }
+}
+
+/** Offered where there are several; one alone has its own fix. */
+function allOfRule(document: LangiumDocument, rule: Diagnostic['code']): CodeAction[] {
+    const diagnostics = (document.diagnostics ?? []).filter(({ code }) => code === rule);
+    const { edits, made } = together(document, diagnostics.flatMap(diagnostic => plainFix(diagnostic) ?? []));
+    if (made < 2) return [];
+    return [{ title: `Mend all ${made} of ${rule} in this file`, kind: 'quickfix', diagnostics: diagnostics.filter(one => plainFix(one)), edit: { changes: { [document.textDocument.uri]: edits } } }];
+}
+
+/** What may be mended without being looked at, as when a file is saved: only what is surely meant. */
+function allOfFile(document: LangiumDocument): CodeAction[] {
+    const { edits } = together(document, (document.diagnostics ?? []).flatMap(diagnostic => preferredFix(diagnostic) ?? []));
+    return edits.length === 0 ? [] : [{ title: 'Mend all that can be mended in this file', kind: FIX_ALL, edit: { changes: { [document.textDocument.uri]: edits } } }];
+}
+
+/** `source` asks for `source.fixAll.cofferwright` too. What nobody asked for in particular is given where `always` says so. */
+function isAsked(kind: string, { context: { only } }: CodeActionParams, always = true): boolean {
+    return only ? only.some(wanted => wanted === '' || kind === wanted || kind.startsWith(`${wanted}.`)) : always;
+}

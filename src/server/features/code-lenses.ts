@@ -1,0 +1,43 @@
+import { URI, type LangiumDocument, type LangiumDocuments } from 'langium';
+import type { CodeLensProvider } from 'langium/lsp';
+import type { CodeLens } from 'vscode-languageserver';
+import { sourceOfProperty } from '../../language/types/place.ts';
+import { takeOffOf } from '../../pipeline/inspect.ts';
+import type { Client } from '../client.ts';
+import { SHOW_PIECES, type ShowPiecesParams } from '../messages.ts';
+import type { Figures } from './figures.ts';
+import { counted } from './words.ts';
+
+/**
+ * Above each room how many pieces and coffers it has. The pieces are taken off when the line comes into view; it leads to
+ * them where the editor says that it has a command for that.
+ */
+export class CofferCodeLenses implements CodeLensProvider {
+    private readonly figures: Figures;
+    private readonly client: Client;
+    private readonly documents: LangiumDocuments;
+
+    constructor(figures: Figures, client: Client, documents: LangiumDocuments) {
+        this.figures = figures;
+        this.client = client;
+        this.documents = documents;
+    }
+
+    provideCodeLens(document: LangiumDocument): CodeLens[] {
+        return [...this.figures.of(document).rooms].flatMap(([room, { ceiling }]) => {
+            const data: ShowPiecesParams = { uri: document.uri.toString(), room: room.name };
+            return ceiling ? [{ range: sourceOfProperty(room, 'name').range, data }] : [];
+        });
+    }
+
+    resolve(lens: CodeLens): CodeLens {
+        const { uri, room } = lens.data as ShowPiecesParams;
+        const document = this.documents.getDocument(URI.parse(uri));
+        const found = document && [...this.figures.of(document).rooms].find(([one, figures]) => one.name === room && figures.ceiling);
+        if (!found) return { ...lens, command: { title: '', command: '' } };
+        const ceiling = found[1].ceiling!;
+        const title = `${counted(takeOffOf(ceiling).pieces.length, 'piece')}, ${counted(ceiling.coffers.length, 'coffer')}`;
+        const leads = this.client.commands.has(SHOW_PIECES);
+        return { ...lens, command: leads ? { title, command: SHOW_PIECES, arguments: [lens.data] } : { title, command: '' } };
+    }
+}

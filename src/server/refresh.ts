@@ -1,0 +1,68 @@
+import { DocumentState, URI, type LangiumDocument } from 'langium';
+import { CodeLensRefreshRequest, InlayHintRefreshRequest, type Connection } from 'vscode-languageserver';
+import type { CofferSharedServices } from '../language/services.ts';
+import type { Client } from './client.ts';
+import type { Figures } from './features/figures.ts';
+import type { CofferInlayHints } from './features/inlay-hints.ts';
+import type { Settings } from './settings.ts';
+
+/** What an open file showed when it was last looked at. */
+interface Shown { readonly text: string; readonly hints: string; readonly ceilings: readonly unknown[] }
+
+/**
+ * An editor asks again for what stands beside a text when that text changes. It does not when a change in another file, or
+ * in the settings, changes a figure: then it is told to, and only then, so that nothing flickers.
+ */
+export class Refresh {
+    private readonly shown = new Map<string, Shown>();
+
+    private readonly connection: Connection;
+    private readonly services: CofferSharedServices;
+    private readonly client: Client;
+    private readonly figures: Figures;
+    private readonly hints: CofferInlayHints;
+
+    constructor(connection: Connection, services: CofferSharedServices, { client, figures, hints }: { client: Client; figures: Figures; hints: CofferInlayHints }) {
+        this.connection = connection;
+        this.services = services;
+        this.client = client;
+        this.figures = figures;
+        this.hints = hints;
+        const { DocumentBuilder, TextDocuments, ConfigurationProvider } = services.workspace;
+        DocumentBuilder.onBuildPhase(DocumentState.Validated, documents => this.look(documents));
+        TextDocuments?.onDidClose(({ document }) => this.shown.delete(URI.parse(document.uri).toString()));
+        (ConfigurationProvider as Settings).onConfigurationSectionUpdate(() => this.refreshHints());
+    }
+
+    private async look(documents: readonly LangiumDocument[]): Promise<void> {
+        let hints = false, lenses = false;
+        for (const document of documents) {
+            const key = document.uri.toString();
+            if (!this.services.workspace.TextDocuments?.get(document.uri)) continue;
+            const before = this.shown.get(key);
+            const now = await this.shownIn(document);
+            this.shown.set(key, now);
+            if (before?.text !== now.text) continue;             // the editor asks by itself
+            hints ||= before.hints !== now.hints;
+            lenses ||= before.ceilings.length !== now.ceilings.length || before.ceilings.some((ceiling, i) => ceiling !== now.ceilings[i]);
+        }
+        if (hints) this.refreshHints();
+        if (lenses && this.client.refreshesCodeLenses) this.ask(CodeLensRefreshRequest.method);
+    }
+
+    private async shownIn(document: LangiumDocument): Promise<Shown> {
+        return {
+            text: document.textDocument.getText(), hints: await this.hints.shown(document),
+            ceilings: [...this.figures.of(document).rooms.values()].map(({ ceiling }) => ceiling),
+        };
+    }
+
+    private refreshHints(): void {
+        if (this.client.refreshesInlayHints) this.ask(InlayHintRefreshRequest.method);
+    }
+
+    /** An editor that will not, need not. */
+    private ask(method: string): void {
+        this.connection.sendRequest(method).catch(error => this.connection.console.log(`${method}: ${String(error)}`));
+    }
+}

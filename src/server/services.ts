@@ -1,0 +1,47 @@
+import type { DefaultSharedModuleContext } from 'langium/lsp';
+import { CofferFolding } from '../language/features/folding.ts';
+import { CofferImportMender } from '../language/features/mend-imports.ts';
+import { CofferOutlineProvider } from '../language/features/outline.ts';
+import { CofferWorkspaceSymbols } from '../language/features/workspace-symbols.ts';
+import { readFile } from '../language/read-file.ts';
+import { createCofferServices, type CofferServices, type CofferSharedServices } from '../language/services.ts';
+import { inspect } from '../pipeline/inspect.ts';
+import { Client } from './client.ts';
+import { CofferCodeActions } from './features/code-actions.ts';
+import { CofferCodeLenses } from './features/code-lenses.ts';
+import { Figures } from './features/figures.ts';
+import { CofferInlayHints } from './features/inlay-hints.ts';
+import { computedFor } from './features/outline-figures.ts';
+import { SayingRename } from './features/rename.ts';
+import { CofferLanguageServer } from './language-server.ts';
+import { Settings } from './settings.ts';
+
+export interface ServerServices { readonly shared: CofferSharedServices; readonly coffer: CofferServices; readonly client: Client; readonly figures: Figures }
+
+/** The language, the inspection that the command line runs too, and what the editor shows of both. */
+export function createServerServices(context?: DefaultSharedModuleContext): ServerServices {
+    const figures = new Figures(), client = new Client();
+    const { shared, coffer } = createCofferServices(context, {
+        shared: {
+            workspace: { ConfigurationProvider: services => new Settings(services) },
+            lsp: {
+                LanguageServer: services => new CofferLanguageServer(services),
+                FileOperationHandler: services => new CofferImportMender(services),
+                WorkspaceSymbolProvider: services => new CofferWorkspaceSymbols(services),
+            },
+        },
+        coffer: {
+            lsp: {
+                InlayHintProvider: services => new CofferInlayHints(figures, services.shared.workspace.ConfigurationProvider as Settings),
+                CodeLensProvider: services => new CofferCodeLenses(figures, client, services.shared.workspace.LangiumDocuments),
+                DocumentSymbolProvider: () => new CofferOutlineProvider(document => computedFor(figures.of(document))),
+                FoldingRangeProvider: () => new CofferFolding(),
+                CodeActionProvider: () => new CofferCodeActions(),
+                RenameProvider: services => new SayingRename(services),
+            },
+        },
+    });
+    coffer.checks.findings = document => inspect(readFile(document)).findings;
+    client.listenTo(shared.lsp.LanguageServer);
+    return { shared, coffer, client, figures };
+}
