@@ -1,4 +1,5 @@
 import { DocumentState, URI, type FileSystemNode, type FileSystemProvider, type LangiumDocument } from 'langium';
+import type { DefaultSharedModuleContext } from 'langium/lsp';
 import type { Finding } from '../../src/findings/finding.ts';
 import { languageFindings } from '../../src/language/findings/collect.ts';
 import type * as ast from '../../src/language/generated/ast.ts';
@@ -7,23 +8,35 @@ import type { Source } from '../../src/provenance/source.ts';
 
 const ROOT = 'file:///house';
 
+/** The language alone, or the server's services. */
+type CreateServices = (context: DefaultSharedModuleContext) => { readonly shared: CofferSharedServices, readonly coffer: CofferServices };
+
 /** A workspace of files in memory, opened, edited and looked at as the language server does it. */
 export class TestWorkspace {
     readonly shared: CofferSharedServices;
     readonly coffer: CofferServices;
     private readonly files: MemoryFiles;
 
-    private constructor(files: MemoryFiles) {
+    private constructor(files: MemoryFiles, create: CreateServices) {
         this.files = files;
-        ({ shared: this.shared, coffer: this.coffer } = createCofferServices({ fileSystemProvider: () => files }));
+        ({ shared: this.shared, coffer: this.coffer } = create({ fileSystemProvider: () => files }));
     }
 
     /** Opens a folder with these files in it; paths are relative to it. */
-    static async open(texts: Readonly<Record<string, string>>, findings = languageFindings): Promise<TestWorkspace> {
-        const workspace = new TestWorkspace(new MemoryFiles(Object.entries(texts).map(([path, text]) => [uriOf(path).path, text])));
+    static async open(texts: Readonly<Record<string, string>>, findings = languageFindings, create: CreateServices = createCofferServices): Promise<TestWorkspace> {
+        const workspace = new TestWorkspace(filesOf(texts), create);
         workspace.coffer.checks.findings = findings;
-        await workspace.shared.workspace.WorkspaceManager.initializeWorkspace([{ uri: ROOT, name: 'house' }]);
-        return workspace;
+        return workspace.opened();
+    }
+
+    /** The same as the language server puts it together, its checks included. */
+    static async serve(texts: Readonly<Record<string, string>>, create: CreateServices): Promise<TestWorkspace> {
+        return new TestWorkspace(filesOf(texts), create).opened();
+    }
+
+    private async opened(): Promise<this> {
+        await this.shared.workspace.WorkspaceManager.initializeWorkspace([{ uri: ROOT, name: 'house' }]);
+        return this;
     }
 
     document(path: string): LangiumDocument<ast.File> {
@@ -80,6 +93,10 @@ export class TestWorkspace {
 
 export function uriOf(path: string): URI {
     return URI.parse(path.startsWith('/') ? `file://${path}` : `${ROOT}/${path}`);
+}
+
+function filesOf(texts: Readonly<Record<string, string>>): MemoryFiles {
+    return new MemoryFiles(Object.entries(texts).map(([path, text]) => [uriOf(path).path, text]));
 }
 
 class MemoryFiles implements FileSystemProvider {
