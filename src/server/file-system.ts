@@ -1,24 +1,43 @@
-import { URI, type FileSystemNode } from 'langium';
-import { NodeFileSystemProvider } from 'langium/node';
+import { URI, type FileSystemNode, type FileSystemProvider } from 'langium';
 import { BUILTIN_TEXT, BUILTIN_URI, isBuiltin } from '../language/workspace/builtin.ts';
+import { NoFiles } from './no-files.ts';
 
 /**
- * The disk, and the built-in vocabulary as if it lay there: an editor that opens and closes it makes the server read it
- * again. Other schemes (a text that was never saved) are not on any disk and are refused instead of looked for under a
- * path that only looks like theirs.
+ * The files the server sees: the disk where it runs on one, what the editor reads for it elsewhere, and the built-in
+ * vocabulary as if it lay there: an editor that opens and closes it makes the server read it again. A text that was never
+ * saved lies nowhere, and is not looked for under a path that only looks like its name.
  */
-export class ServerFileSystem extends NodeFileSystemProvider {
+export class ServerFileSystem extends NoFiles {
+    private readonly disk: FileSystemProvider | undefined;
+    private readonly editor: FileSystemProvider;
+
+    /** `disk`: of the machine that the server runs on; a browser has none. */
+    constructor(disk: FileSystemProvider | undefined, editor: FileSystemProvider) {
+        super();
+        this.disk = disk;
+        this.editor = editor;
+    }
+
     override async stat(uri: URI): Promise<FileSystemNode> {
         if (isBuiltin(uri) && builtinText(uri.toString()) !== undefined) return { isFile: true, isDirectory: false, uri };
-        return super.stat(onDisk(uri));
+        return this.keeperOf(uri).stat(uri);
     }
 
     override async exists(uri: URI): Promise<boolean> {
-        return builtinText(uri.toString()) !== undefined || (uri.scheme === 'file' && await super.exists(uri));
+        return builtinText(uri.toString()) !== undefined || (isSaved(uri) && await this.keeperOf(uri).exists(uri));
     }
 
     override async readFile(uri: URI): Promise<string> {
-        return builtinText(uri.toString()) ?? super.readFile(onDisk(uri));
+        return builtinText(uri.toString()) ?? this.keeperOf(uri).readFile(uri);
+    }
+
+    override async readDirectory(uri: URI): Promise<FileSystemNode[]> {
+        return this.keeperOf(uri).readDirectory(uri);
+    }
+
+    private keeperOf(uri: URI): FileSystemProvider {
+        if (!isSaved(uri)) throw new Error(`${uri.toString()} is not a file`);
+        return this.disk && uri.scheme === 'file' ? this.disk : this.editor;
     }
 }
 
@@ -27,7 +46,6 @@ export function builtinText(uri: string): string | undefined {
     return URI.parse(uri).toString() === BUILTIN_URI.toString() ? BUILTIN_TEXT : undefined;
 }
 
-function onDisk(uri: URI): URI {
-    if (uri.scheme !== 'file') throw new Error(`${uri.toString()} is not a file on disk`);
-    return uri;
+function isSaved(uri: URI): boolean {
+    return uri.scheme !== 'untitled' && !isBuiltin(uri);
 }

@@ -13,4 +13,19 @@ export type BuiltinDocumentResult = string | null;
  */
 export const SHOW_PIECES = 'cofferwright.showPieces';
 export interface ShowPiecesParams { readonly uri: string; readonly room: string }
-export interface InitializationOptions { readonly commands?: readonly string[] }
+export interface InitializationOptions { readonly commands?: readonly string[]; readonly readsFiles?: boolean }
+
+/**
+ * Questions of the server to the editor about files that are not on the server's disk. An editor that answers them says
+ * `readsFiles` in its `initializationOptions`. null: there is none, or it cannot be read.
+ */
+export const FILE_KIND = 'cofferwright/fileKind', READ_FILE = 'cofferwright/readFile', LIST_FOLDER = 'cofferwright/listFolder';
+export interface FileParams { readonly uri: string }
+export type FileKindResult = 'file' | 'folder' | null;
+export type ReadFileResult = string | null;
+export type ListFolderResult = readonly { readonly uri: string; readonly kind: 'file' | 'folder' }[] | null;
+
+/** Asks which files are of one job with a file: what it imports and what imports it, through any chain, itself among them. */
+export const FILES_OF_JOB = 'cofferwright/filesOfJob';
+export interface FilesOfJobParams { readonly uri: string }
+export type FilesOfJobResult = readonly string[];

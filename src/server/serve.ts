@@ -1,19 +1,27 @@
-import { DocumentState } from 'langium';
+import { DocumentState, type FileSystemProvider } from 'langium';
 import { startLanguageServer } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
 import { answerBuiltinDocuments } from './builtin-documents.ts';
 import { dropClosedTexts } from './closed-texts.ts';
+import { EditorFiles } from './editor-files.ts';
 import type { CofferCodeLenses } from './features/code-lenses.ts';
 import type { CofferInlayHints } from './features/inlay-hints.ts';
 import { ServerFileSystem } from './file-system.ts';
+import { answerFilesOfJob } from './files-of-job.ts';
 import { Refresh } from './refresh.ts';
 import { answerSelectionRanges } from './selection-ranges.ts';
 import { createServerServices } from './services.ts';
 
-/** Serves `.coffer` files over a connection: the language, and the same inspection that the command line runs. */
-export function serve(connection: Connection): void {
-    const { shared, coffer, client, figures } = createServerServices({ connection, fileSystemProvider: () => new ServerFileSystem() });
+/**
+ * Serves `.coffer` files over a connection: the language, and the same inspection that the command line runs. `disk`: of
+ * the machine that it runs on; without one the editor is asked for files.
+ */
+export function serve(connection: Connection, disk?: FileSystemProvider): void {
+    const editorFiles = new EditorFiles(connection);
+    const { shared, coffer, client, figures } = createServerServices({ connection, fileSystemProvider: () => new ServerFileSystem(disk, editorFiles) });
+    editorFiles.listenTo(shared.lsp.LanguageServer);
     answerBuiltinDocuments(connection);
+    answerFilesOfJob(connection, shared);
     answerSelectionRanges(connection, shared);
     connection.onCodeLensResolve(lens => (coffer.lsp.CodeLensProvider as CofferCodeLenses).resolve(lens));
     dropClosedTexts(shared);

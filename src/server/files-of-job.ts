@@ -1,0 +1,23 @@
+import { URI } from 'langium';
+import type { Connection } from 'vscode-languageserver';
+import type { CofferSharedServices } from '../language/services.ts';
+import { isBuiltin } from '../language/workspace/builtin.ts';
+import { FILES_OF_JOB, type FilesOfJobParams, type FilesOfJobResult } from './messages.ts';
+
+/** Answers which files belong together, so that the editor can count what was found in a job and not in a file alone. */
+export function answerFilesOfJob(connection: Connection, { workspace }: CofferSharedServices): void {
+    connection.onRequest(FILES_OF_JOB, async ({ uri }: FilesOfJobParams): Promise<FilesOfJobResult> => {
+        await workspace.WorkspaceManager.ready;
+        const key = URI.parse(uri).toString();
+        const files = new Set([key]);
+        for (const importer of workspace.Imports.affectedBy(new Set([key]))) files.add(importer);
+        for (const member of [...files]) {
+            const document = workspace.LangiumDocuments.getDocument(URI.parse(member));
+            if (!document) continue;
+            for (const imported of workspace.Imports.reached(document)) files.add(imported);
+            // what the job says holds for its folder, and it may be said wrongly there
+            for (const job of workspace.Jobs.nearest(document)) files.add(job.$container.$document!.uri.toString());
+        }
+        return [...files].filter(file => !isBuiltin(URI.parse(file)));
+    });
+}
