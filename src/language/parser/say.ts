@@ -108,6 +108,7 @@ function sayOutOfPlace({ actual, previous, rule }: Stop): string {
     if (kind === ')') return 'One `)` too many: there is no `(` for it.';
     if (kind === '?' && rule !== 'PropertyDecl') return 'A question mark has no meaning here.';
     if (VALUES.has(kind) && isWord(previous) && rule !== 'Body') return `A comma is missing between ${named(previous!)} and ${named(actual)}, or a value before ${named(previous!)}.`;
+    if (kind === ',' && kindOf(previous ?? actual) === 'NUMBER' && previous!.endOffset === actual.startOffset - 1) return 'A decimal takes a point, not a comma: `6.40 m`.';
     const wantsTwo = kind === ',' || OPERATORS.has(kind) || kind === 'per' || kind === '.';
     if (wantsTwo) return previous ? `A value is missing between ${named(previous)} and ${named(actual)}.` : `A value is missing before ${named(actual)}.`;
     return previous && !isEnd(previous) ? `${named(actual)} cannot stand after ${named(previous)}.` : `${named(actual)} cannot stand here.`;

@@ -7,7 +7,7 @@ import { servicesOf } from '../workspace/services-of.ts';
 import { checkComplete, checkSaidTwice } from './blocks.ts';
 import { isBroken } from './broken.ts';
 import { declaredType } from './declared.ts';
-import { Inference, type UsualUnit } from './infer.ts';
+import { Inference } from './infer.ts';
 import { sourceOf, sourceOfKeyword, sourceOfProperty } from './place.ts';
 import { findingOf, type Report } from './report.ts';
 import { CONDITION } from './type.ts';
@@ -22,16 +22,16 @@ export function typeFindings(document: LangiumDocument): Finding[] {
     const file = document.parseResult.value;
     if (!ast.isFile(file)) return [];
     const findings: Finding[] = [];
-    new Walk(servicesOf(document).vocabulary, said => findings.push(findingOf(said)), usualUnit(document)).file(file);
+    new Walk(servicesOf(document).vocabulary, said => findings.push(findingOf(said)), isMetric(document)).file(file);
     return findings;
 }
 
-/** Millimeters where the job shows them. */
-function usualUnit(document: LangiumDocument): UsualUnit {
+/** Whether the job shows millimeters: then a bare figure most likely means them. */
+function isMetric(document: LangiumDocument): boolean {
     const [job] = servicesOf(document).shared.workspace.Jobs.nearest(document);
     const show = job?.body?.members.find(member => ast.isLine(member) && member.path[0]?.$refText === 'show');
     const [value] = ast.isLine(show) ? show.values : [];
-    return ast.isRef(value) && value.target?.$refText === 'millimeters' ? ' mm' : '"';
+    return ast.isRef(value) && value.target?.$refText === 'millimeters';
 }
 
 class Walk {
@@ -39,10 +39,10 @@ class Walk {
     private readonly vocabulary: Vocabulary;
     private readonly report: Report;
 
-    constructor(vocabulary: Vocabulary, report: Report, unit: UsualUnit) {
+    constructor(vocabulary: Vocabulary, report: Report, metric: boolean) {
         this.vocabulary = vocabulary;
         this.report = report;
-        this.inference = new Inference(vocabulary, report, unit);
+        this.inference = new Inference(vocabulary, report, metric);
     }
 
     file(file: ast.File): void {

@@ -5,23 +5,21 @@ import type { Vocabulary } from '../scope/vocabulary.ts';
 import { checkArguments } from './arguments.ts';
 import { declaredType, typeOfWords } from './declared.ts';
 import { sourceOf, sourceOfRange } from './place.ts';
-import { replacing, type Report } from './report.ts';
-import { suggestion } from './suggest.ts';
+import { replacing, replacingAny, type Report } from './report.ts';
+import { suggestions, type UsualUnits } from './suggest.ts';
 import {
     ANGLE, atom, combine, CONDITION, COUNT, DATE, fits, GAUGE, isPlainNumber, LENGTH, mixed, NAME, NUMBER, NUMBER_SIZE, pair, PERCENT,
     quantity, quantityNamed, sameDimensions, SIZE, TEXT, TIME, type Type,
 } from './type.ts';
-import { inWords, quoted, wantedInWords } from './words.ts';
+import { inWords, listed, quoted, wantedInWords } from './words.ts';
 
 /** Types of `let`s that are known, and how deep in expressions we are, through all the `let`s followed. */
 interface Seen { readonly lets: Map<ast.Let, Type | undefined>; depth: number }
-/** What stands behind a length that somebody wrote without a unit, most likely. */
-export type UsualUnit = '"' | ' mm';
 /** Deeper than this, a type is unknown: the stack has an end. Evaluation says so. */
 const DEEPEST = 1500;
 
-/** A place where a value is wanted: the type that is wanted there, and what wants it, for messages. */
-export interface Place { readonly want: Type | undefined; readonly what: string }
+/** A place where a value is wanted: the type that is wanted there, what wants it, for messages, and whether it is as large as a room or a board. */
+export interface Place { readonly want: Type | undefined; readonly what: string; readonly isLarge?: boolean }
 
 /**
  * Types of expressions. What is wanted goes down, so that each side of `18 ga x 1 1/4"` is held against its own type;
@@ -31,13 +29,13 @@ export interface Place { readonly want: Type | undefined; readonly what: string 
 export class Inference {
     private readonly vocabulary: Vocabulary;
     private readonly report: Report;
-    private readonly unit: UsualUnit;
+    private readonly isMetric: boolean;
     private readonly seen: Seen;
 
-    constructor(vocabulary: Vocabulary, report: Report, unit: UsualUnit = '"', seen: Seen = { lets: new Map(), depth: 0 }) {
+    constructor(vocabulary: Vocabulary, report: Report, isMetric = false, seen: Seen = { lets: new Map(), depth: 0 }) {
         this.vocabulary = vocabulary;
         this.report = report;
-        this.unit = unit;
+        this.isMetric = isMetric;
         this.seen = seen;
     }
 
@@ -62,13 +60,17 @@ export class Inference {
         return got;
     }
 
-    private wrongType(operand: Operand, { what }: Place, want: Type | undefined, got: Type | undefined): void {
+    private usualUnits(isLarge = false): UsualUnits {
+        if (this.isMetric) return isLarge ? [' m', ' mm'] : [' mm'];
+        return isLarge ? ["'", '"'] : ['"'];
+    }
+
+    private wrongType(operand: Operand, { what, isLarge }: Place, want: Type | undefined, got: Type | undefined): void {
         if (mixed(want, got)) return this.report({ rule: 'mixed-currency', at: this.place(operand), message: `${what} is in another currency: ${inWords(want)} is wanted, this is ${inWords(got)}.` });
-        const repair = suggestion(want, got, operand, this.unit);
-        const offer = repair ? ` Did you mean ${repair}?` : '';
+        const repairs = suggestions(want, got, operand, this.usualUnits(isLarge));
         this.report({
-            rule: 'wrong-type', at: this.place(operand), message: `${what} wants ${wantedInWords(want)}; ${subject(operand)} is ${operand.kind === 'leaf' && ast.isUnmarkedLit(operand.expr) ? 'a number with a fraction' : inWords(got)}.${offer}`,
-            fixes: repair ? [replacing(this.place(operand), repair)] : [],
+            rule: 'wrong-type', at: this.place(operand), message: `${what} wants ${wantedInWords(want)}; ${subject(operand)} ${isBare(want, got) ? 'has no unit' : `is ${unmarked(operand) ? 'a number with a fraction' : inWords(got)}`}.${offered(repairs)}`,
+            fixes: replacingAny(this.place(operand), repairs),
         });
     }
 
@@ -157,7 +159,7 @@ export class Inference {
         if (declaration.type) return declaredType(declaration.type);
         if (!this.seen.lets.has(declaration)) {
             this.seen.lets.set(declaration, undefined);
-            const inner = new Inference(this.vocabulary, () => { /* reported where it stands */ }, this.unit, this.seen);
+            const inner = new Inference(this.vocabulary, () => { /* reported where it stands */ }, this.isMetric, this.seen);
             this.seen.lets.set(declaration, inner.infer(declaration.value));
         }
         return this.seen.lets.get(declaration);
@@ -219,9 +221,9 @@ export class Inference {
 
     /** Where one side is a bare figure, what it would be in the other's unit. */
     private otherSide({ left, right }: Operation, a: Type, b: Type): { operand: Operand, text: string } | undefined {
-        const onRight = right && isPlainNumber(b) ? suggestion(a, b, right, this.unit) : undefined;
+        const onRight = right && isPlainNumber(b) ? suggestions(a, b, right, this.usualUnits())[0] : undefined;
         if (onRight) return { operand: right!, text: onRight };
-        const onLeft = left && isPlainNumber(a) ? suggestion(b, a, left, this.unit) : undefined;
+        const onLeft = left && isPlainNumber(a) ? suggestions(b, a, left, this.usualUnits())[0] : undefined;
         return onLeft ? { operand: left!, text: onLeft } : undefined;
     }
 
@@ -273,6 +275,19 @@ function leafOf(operation: Operation): ast.Expr {
     let operand: Operand | undefined = operation;
     while (operand?.kind === 'operation') operand = operand.left ?? operand.right;
     return operand!.expr;
+}
+
+/** A figure and nothing else, where so much of something is wanted. */
+function isBare(want: Type | undefined, got: Type | undefined): boolean {
+    return want?.is === 'quantity' && !isPlainNumber(want) && isPlainNumber(got) && got !== PERCENT;
+}
+
+function unmarked(operand: Operand): boolean {
+    return operand.kind === 'leaf' && ast.isUnmarkedLit(operand.expr);
+}
+
+function offered(repairs: readonly string[]): string {
+    return repairs.length > 0 ? ` Did you mean ${listed(repairs)}?` : '';
 }
 
 /** "this", or the name where the text has one. */

@@ -21,3 +21,8 @@ export function findingOf({ rule, at, message, severity = 'error', related = [],
 export function replacing(at: Source, text: string): Fix {
     return { title: `Write ${text}`, edits: [{ uri: at.uri, range: at.range, text }], preferred: true };
 }
+
+/** One fix for each thing that may have been meant, the likeliest first. */
+export function replacingAny(at: Source, texts: readonly string[]): readonly Fix[] {
+    return texts.map((text, i) => i === 0 ? replacing(at, text) : { title: `Write ${text}`, edits: [{ uri: at.uri, range: at.range, text }] });
+}

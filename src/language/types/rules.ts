@@ -4,6 +4,7 @@
  */
 export const LANGUAGE_RULES = {
     'wrong-type': 'Something stands where another kind of thing is wanted: a count where a length is.',
+    'decimal-comma': 'A decimal is written with a comma; it takes a point: 6.40 m.',
     'mark-missing': 'A figure such as 5 1/2 lacks its inch mark.',
     'cannot-add': 'Two unlike things are added, taken off or given as a tolerance: a length and a count.',
     'cannot-compare': 'Two unlike things are compared, or make up a range.',

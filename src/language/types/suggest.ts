@@ -1,18 +1,33 @@
 import * as ast from '../generated/ast.ts';
 import type { Operand, Operation } from '../operators.ts';
-import type { UsualUnit } from './infer.ts';
 import { COUNT, GAUGE, LENGTH, NUMBER_SIZE, PERCENT, RATIO, TEXT, NAME, TIME, type Type } from './type.ts';
+
+/** What stands behind a length that somebody wrote without a unit, the likeliest first and the smallest last. */
+export type UsualUnits = readonly ('"' | "'" | ' mm' | ' m')[];
+
+/** Of a room or a board nobody says more than this in feet or in meters; a bare 120 is inches, a bare 5200 millimeters. */
+const MOST_IN_LARGE_UNITS = 40;
 
 /**
  * What somebody who wrote a bare figure, or forgot half of a price, most likely meant: `24"` for 24, `18 ga` for 18.
- * Undefined where that would be a guess.
+ * None where that would be a guess; several, the likeliest first, where a figure may be feet or inches.
  */
-export function suggestion(want: Type | undefined, got: Type | undefined, operand: Operand, unit: UsualUnit): string | undefined {
+export function suggestions(want: Type | undefined, got: Type | undefined, operand: Operand, units: UsualUnits): readonly string[] {
+    if (want === LENGTH && operand.kind === 'leaf' && ast.isNumberLit(operand.expr)) {
+        const { text } = operand.expr;
+        const likely = Number(text) > MOST_IN_LARGE_UNITS ? units.slice(-1) : units;
+        return likely.map(unit => text + unit);
+    }
+    const only = suggestion(want, got, operand);
+    return only === undefined ? [] : [only];
+}
+
+function suggestion(want: Type | undefined, got: Type | undefined, operand: Operand): string | undefined {
     if (!want) return undefined;
     if (operand.kind === 'operation') return want === LENGTH ? bareFraction(operand) : undefined;
     const { expr } = operand;
-    if (ast.isNumberLit(expr)) return inUnit(want, expr.text, unit);
-    if (ast.isUnmarkedLit(expr)) return inUnit(want, expr.text, '"');
+    if (ast.isNumberLit(expr)) return inUnit(want, expr.text);
+    if (ast.isUnmarkedLit(expr)) return want === LENGTH ? `${expr.text}"` : inUnit(want, expr.text);
     if (ast.isNumberSizeLit(expr) && want === GAUGE) return `${expr.text.slice(1)} ga`;
     if (ast.isGaugeLit(expr) && want === NUMBER_SIZE) return `#${Number.parseInt(expr.text, 10)}`;
     if (ast.isPercentLit(expr) && want === COUNT) return undefined;
@@ -32,8 +47,7 @@ function bareFraction({ operator, left, right }: Operation): string | undefined 
     return `${left.expr.text}/${right.expr.text}"`;
 }
 
-function inUnit(want: Type, text: string, unit: UsualUnit): string | undefined {
-    if (want === LENGTH) return text + unit;
+function inUnit(want: Type, text: string): string | undefined {
     if (want === PERCENT || want === RATIO) return `${text}%`;
     if (want === TIME) return `${text} min`;
     if (want === TEXT || want === NAME) return `"${text}"`;

@@ -3,9 +3,10 @@ import { declarationOf, targetOf } from '../scope/kind-of.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
 import { isBroken } from './broken.ts';
 import { blockKindOf, declaredType } from './declared.ts';
+import { decimalCommas } from './decimal-comma.ts';
 import type { Inference } from './infer.ts';
 import { sourceOf, sourceOfProperty } from './place.ts';
-import type { Report } from './report.ts';
+import { replacing, type Report } from './report.ts';
 import { quoted, wantedInWords } from './words.ts';
 
 /** The values and modifiers of one line, held against what its property declares. */
@@ -43,14 +44,28 @@ function checkValues(values: readonly ast.Expr[], declaration: ast.PropertyDecl,
         if (declaration.name !== 'value' || !declaration.optional) report({ rule: 'value-missing', at: at(), message: `${named} wants ${wantedInWords(type)}.` });
         return;
     }
-    const place = { want: type, what: named };
+    const place = { want: type, what: named, isLarge: isLarge(declaration) };
+    const commas = decimalCommas(values, type?.is === 'many');
+    for (const comma of commas) {
+        report({ rule: 'decimal-comma', at: comma.at, message: `A decimal takes a point, since a comma stands between two values: write ${comma.meant}.`, fixes: [replacing(comma.at, comma.meant)] });
+    }
     for (const [i, value] of values.entries()) {
+        if (commas.some(comma => comma.before === value || comma.after === value)) continue;
         if (i > 0 && type && type.is !== 'many') {
             report({ rule: 'too-many-values', at: sourceOf(value), message: `${named} takes one value.` });
             break;
         }
         inference.check(value, place);
     }
+}
+
+/** What is as long as a room or a board, and is mostly said in feet or in meters. */
+const LARGE: ReadonlySet<string> = new Set(['Stock.lengths', 'Stock.price.for', 'Stock.on-hand', 'Job.longest-board', 'Wall.value', 'Ceiling.height', 'Room.diagonal.measures']);
+
+function isLarge(declaration: ast.PropertyDecl): boolean {
+    const owner = declaration.$container;
+    const path = ast.isPropertyDecl(owner) ? `${(owner.$container as ast.Kind).name}.${owner.name}` : owner.name;
+    return LARGE.has(`${path}.${declaration.name}`);
 }
 
 function checkMods(member: ast.Line | ast.Fixture, declaration: ast.PropertyDecl, named: string, inference: Inference, report: Report): void {
