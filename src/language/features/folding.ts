@@ -4,7 +4,7 @@ import type { FoldingRange } from 'vscode-languageserver-types';
 import * as ast from '../generated/ast.ts';
 import { sourceOf } from '../types/place.ts';
 
-/** What can be folded away: blocks, long parameter lists, comments, and the imports at the top of a file. */
+/** What can be folded away: blocks, comments, and the imports at the top of a file. */
 export class CofferFolding implements FoldingRangeProvider {
     getFoldingRanges(document: LangiumDocument): FoldingRange[] {
         const root = document.parseResult.value;

@@ -2,6 +2,7 @@ import type { LangiumDocument } from 'langium';
 import type { InlayHintProvider } from 'langium/lsp';
 import { LSPErrorCodes, ResponseError, type InlayHint, type InlayHintParams } from 'vscode-languageserver';
 import * as ast from '../../language/generated/ast.ts';
+import { brokenLines } from '../../language/types/broken.ts';
 import { takeOffOf } from '../../pipeline/inspect.ts';
 import type { Position, Range } from '../../provenance/source.ts';
 import type { HintSettings, Settings } from '../settings.ts';
@@ -44,11 +45,21 @@ export class CofferInlayHints implements InlayHintProvider {
         let said = this.said.get(document);
         if (!said) this.said.set(document, said = new Map());
         const { rooms, profiles } = this.figures.of(document);
+        if (brokenLines(document.parseResult.value).size === 0) forgetOthers(said, new Set([...rooms.keys(), ...profiles.keys()].map(ownerOf)));
         return [
-            ...[...rooms].flatMap(([room, figures]) => lasting(hintsOfRoom(room, figures, settings), `room ${room.name}`, figures.current, said)),
-            ...[...profiles].flatMap(([profile, figures]) => lasting(hintsOfProfile(profile, figures, settings), `profile ${profile.name}`, figures.current, said)),
+            ...[...rooms].flatMap(([room, figures]) => lasting(hintsOfRoom(room, figures, settings), ownerOf(room), figures.current, said)),
+            ...[...profiles].flatMap(([profile, figures]) => lasting(hintsOfProfile(profile, figures, settings), ownerOf(profile), figures.current, said)),
         ];
     }
+}
+
+function ownerOf(thing: ast.Room | ast.Profile): string {
+    return `${ast.isRoom(thing) ? 'room' : 'profile'} ${thing.name}`;
+}
+
+/** In a file that can be read from end to end, what is not there is gone for good. */
+function forgetOthers(said: Map<string, Said>, owners: ReadonlySet<string>): void {
+    for (const key of [...said.keys()]) if (!owners.has(key.slice(0, key.indexOf('/')))) said.delete(key);
 }
 
 /** What a thing says now; or, while it is broken, what each of its places said when it was whole. */

@@ -25,8 +25,8 @@ export function beamSize({ depth, outerWidth }: Section, job: JobSettings): stri
 /** How the bottom goes in between the sides; the figure is for both sides together. */
 export function fitOfBottom({ fit }: Section, job: JobSettings): string | undefined {
     if (!fit) return undefined;
-    if (fit.ticks === 0) return 'fits exactly';
-    return fit.ticks > 0 ? `${print(fit.ticks, job)} loose in all` : `${print(-fit.ticks, job)} too wide`;
+    if (fit.ticks === 0) return 'no play';
+    return fit.ticks > 0 ? `${print(fit.ticks, job)} play in all` : `${print(-fit.ticks, job)} too wide`;
 }
 
 export function print(ticks: Ticks, job: JobSettings): string {
