@@ -2,6 +2,7 @@ import { createGrammarConfig, EmptyFileSystem, inject, type DeepPartial, type La
 import { createDefaultModule, createDefaultSharedModule, type DefaultSharedModuleContext, type LangiumServices, type LangiumSharedServices, type PartialLangiumServices, type PartialLangiumSharedServices } from 'langium/lsp';
 import type { Finding } from '../findings/finding.ts';
 import { CofferCompletionProvider } from './features/completion/provider.ts';
+import { FULL_EDITOR, type Editor } from './features/editor.ts';
 import { CofferHoverProvider } from './features/hover.ts';
 import { CofferImportLinks } from './features/import-links.ts';
 import { CofferOutlineProvider } from './features/outline.ts';
@@ -39,6 +40,7 @@ interface Additions {
     readonly vocabulary: Vocabulary;
     readonly surroundings: Surroundings;
     readonly checks: Checks;
+    readonly editor: Editor;
 }
 export type CofferSharedServices = LangiumSharedServices & SharedAdditions;
 export type CofferServices = LangiumServices & Additions & { readonly shared: CofferSharedServices };
@@ -63,6 +65,7 @@ const languageModule: Module<CofferServices, PartialLangiumServices & Additions>
         importOf: use => services.shared.workspace.Imports.importOf(use),
     }),
     checks: () => ({ findings: languageFindings }),
+    editor: () => FULL_EDITOR,
     parser: {
         // Langium finds out by itself only for the simplest patterns which comments may hold documentation.
         GrammarConfig: services => ({ ...createGrammarConfig(services), multilineCommentRules: ['ML_COMMENT'] }),

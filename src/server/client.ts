@@ -1,11 +1,16 @@
 import type { LanguageServer } from 'langium/lsp';
+import type { Editor } from '../language/features/editor.ts';
 import type { InitializeParams } from 'vscode-languageserver';
 import type { InitializationOptions } from './messages.ts';
 
 /** What the editor at the other end can do, as it said when it came. */
-export class Client {
+export class Client implements Editor {
     refreshesInlayHints = false;
     refreshesCodeLenses = false;
+    snippets = false;
+    markdownInCompletion = false;
+    markdownInHover = false;
+    markdownInSignature = false;
     /** Commands of the editor's own that the server may offer. */
     commands: ReadonlySet<string> = new Set();
 
@@ -13,9 +18,14 @@ export class Client {
         server.onInitialize(params => this.learn(params));
     }
 
-    private learn({ capabilities: { workspace }, initializationOptions }: InitializeParams): void {
+    private learn({ capabilities: { workspace, textDocument }, initializationOptions }: InitializeParams): void {
         this.refreshesInlayHints = workspace?.inlayHint?.refreshSupport ?? false;
         this.refreshesCodeLenses = workspace?.codeLens?.refreshSupport ?? false;
+        const { completionItem } = textDocument?.completion ?? {};
+        this.snippets = completionItem?.snippetSupport ?? false;
+        this.markdownInCompletion = completionItem?.documentationFormat?.includes('markdown') ?? false;
+        this.markdownInHover = textDocument?.hover?.contentFormat?.includes('markdown') ?? false;
+        this.markdownInSignature = textDocument?.signatureHelp?.signatureInformation?.documentationFormat?.includes('markdown') ?? false;
         const { commands } = (initializationOptions ?? {}) as Partial<InitializationOptions>;
         this.commands = new Set(Array.isArray(commands) ? commands.filter(name => typeof name === 'string') : []);
     }

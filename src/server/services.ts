@@ -1,4 +1,5 @@
 import type { DefaultSharedModuleContext } from 'langium/lsp';
+import { CofferCompletionProvider } from '../language/features/completion/provider.ts';
 import { CofferFolding } from '../language/features/folding.ts';
 import { CofferImportMender } from '../language/features/mend-imports.ts';
 import { CofferOutlineProvider } from '../language/features/outline.ts';
@@ -6,13 +7,16 @@ import { CofferWorkspaceSymbols } from '../language/features/workspace-symbols.t
 import { readFile } from '../language/read-file.ts';
 import { createCofferServices, type CofferServices, type CofferSharedServices } from '../language/services.ts';
 import { inspect } from '../pipeline/inspect.ts';
+import { RULES } from '../rules/index.ts';
 import { Client } from './client.ts';
 import { CofferCodeActions } from './features/code-actions.ts';
 import { CofferCodeLenses } from './features/code-lenses.ts';
 import { Figures } from './features/figures.ts';
 import { CofferInlayHints } from './features/inlay-hints.ts';
+import { namesInRoom } from './features/names-in.ts';
 import { computedFor } from './features/outline-figures.ts';
 import { SayingRename } from './features/rename.ts';
+import { isAllowable } from './features/silence.ts';
 import { CofferLanguageServer } from './language-server.ts';
 import { Settings } from './settings.ts';
 
@@ -31,7 +35,9 @@ export function createServerServices(context?: DefaultSharedModuleContext): Serv
             },
         },
         coffer: {
+            editor: () => client,
             lsp: {
+                CompletionProvider: services => new CofferCompletionProvider(services, { namesIn: room => namesInRoom(room, figures), rules: RULES.filter(isAllowable) }),
                 InlayHintProvider: services => new CofferInlayHints(figures, services.shared.workspace.ConfigurationProvider as Settings),
                 CodeLensProvider: services => new CofferCodeLenses(figures, client, services.shared.workspace.LangiumDocuments),
                 DocumentSymbolProvider: () => new CofferOutlineProvider(document => computedFor(figures.of(document))),

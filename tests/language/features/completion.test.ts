@@ -1,18 +1,21 @@
 import type { CompletionItem } from 'vscode-languageserver-types';
 import { describe, expect, test } from 'vitest';
+import { TextDocument } from 'vscode-languageserver-textdocument';
+import type { Editor } from '../../../src/language/features/editor.ts';
 import { TestWorkspace } from '../../support/workspace.ts';
 
 const YARD = 'edition 1\nstock poplar { size 1x6 }\nstock oak { size 1x8 }\nprofile box(groove: Length = 1/4", wide: Stock = poplar) { sides { stock wide }; bottom { stock wide } }\n';
 
 /** What is offered at the | in a text. */
-async function at(marked: string, path = 'rooms/den.coffer'): Promise<CompletionItem[]> {
+async function at(marked: string, path = 'rooms/den.coffer', others: Readonly<Record<string, string>> = {}, editor?: Editor): Promise<CompletionItem[]> {
     const offset = marked.indexOf('|');
-    const workspace = await TestWorkspace.open({ 'yard.coffer': YARD, [path]: marked.replace('|', '') });
+    const workspace = await TestWorkspace.open({ 'yard.coffer': YARD, ...others, [path]: marked.replace('|', '') });
+    if (editor) Object.defineProperty(workspace.coffer, 'editor', { value: editor });
     const document = workspace.document(path);
     const list = await workspace.coffer.lsp.CompletionProvider!.getCompletion(document, { textDocument: { uri: document.textDocument.uri }, position: document.textDocument.positionAt(offset) });
     return list?.items ?? [];
 }
-const labels = async (marked: string) => (await at(marked)).toSorted((a, b) => (a.sortText! < b.sortText! ? -1 : 1)).map(item => item.label);
+const labels = async (...from: Parameters<typeof at>) => (await at(...from)).toSorted((a, b) => (a.sortText! < b.sortText! ? -1 : 1)).map(item => item.label);
 
 const ROOM = 'edition 1\nfrom "../yard.coffer" use poplar, box\nroom den {\n  fixture lamp light at 1\', 2\'\n  wall north 10\'\n';
 
@@ -46,7 +49,7 @@ describe('completion', () => {
         ['walls that are not said', `${ROOM}  wall |\n}`, ['east', 'south', 'west']],
         ['profiles for beams', `${ROOM}  grid {\n    beams |\n  }\n}`, ['box']],
         ['fixtures', `${ROOM}  grid {\n    centered-on |\n  }\n}`, ['lamp']],
-        ['what was measured', `${ROOM}  measured {\n    |\n  }\n}`, ['grid', 'spoiled', 'lamp', 'north', 'board']],
+        ['what was measured', `${ROOM}  measured {\n    |\n  }\n}`, ['grid', 'spoiled', 'lamp', 'north', 'wall', 'board']],
         ['rooms in an alternate', `${ROOM}}\nalternate a {\n  |\n}`, ['den']],
         ['paths across a room', `${ROOM}}\nalternate a {\n  den.grid.beams.|\n}`, ['sides', 'bottom']],
         ['the values at the end of such a path', `${ROOM}}\nalternate a {\n  den.grid.through |\n}`, ['north-south', 'east-west']],
@@ -64,8 +67,75 @@ describe('completion', () => {
     test('what is right and nothing else', async () => {
         expect(await labels('profile p {\n  sides {\n    corners |\n  }\n}')).toEqual(['mitered', 'butted']);
         expect(await labels(`${ROOM}  grid {\n    beams |\n  }\n}`)).toEqual(['box']);
-        expect(await labels('profile p(groove: Length, wide: Stock) {\n  sides {\n    held-down |\n  }\n}')).toEqual(['groove']);
+        expect(await labels('profile p(groove: Length) {\n  sides {\n    held-down |\n  }\n}')).toEqual(['groove']);
         expect(await labels('stock s {\n  price 2.70 USD |\n}')).toEqual(['per', 'for']);
+    });
+
+    test('what fits stands before what only leads to it, and that before what has to be fetched', async () => {
+        expect(await labels('profile p(wide: Stock, groove: Length) {\n  sides {\n    held-down |\n  }\n}')).toEqual(['groove', 'wide']);
+        expect(await labels('stock own { size 1x6 }\nprofile p {\n  sides {\n    stock |\n  }\n}')).toEqual(['own', 'poplar', 'oak']);
+    });
+
+    describe('names that need not be declared', () => {
+        const GRID = `${ROOM}  grid { coffers-north 3; coffers-east 2 }\n`;
+        test.each<[string, string, readonly string[]]>([
+            ['lines', `${GRID}  line |\n}`, ['1', '2', 'A']],
+            ['crossings', `${GRID}  crossing |\n}`, ['A1', 'A2']],
+            ['the lines of a crossing', `${GRID}  crossing A2 { through | }\n}`, ['A', '2']],
+            ['where a line that runs north-south ends', `${GRID}  line 2 { until | }\n}`, ['A', 'wall-north', 'wall-south']],
+            ['where a line that runs east-west begins', `${GRID}  line A { from | }\n}`, ['1', '2', 'wall-west', 'wall-east']],
+            ['as many as are placed', `${ROOM}  grid { lines-north 3', 6', 9' }\n  line |\n}`, ['1', '2', '3']],
+            ['fence settings', 'stock a { ripped-with "fence A" }\nstock b { ripped-with | }', ['"fence A"']],
+        ])('%s', async (_, marked, expected) => expect(await labels(marked)).toEqual(expected));
+    });
+
+    describe('what another file has', () => {
+        /** The text after a choice and all that comes with it. */
+        async function chosen(marked: string, label: string): Promise<string> {
+            const item = (await at(marked)).find(each => each.label === label);
+            if (!item?.textEdit || !('range' in item.textEdit)) throw new Error(`${label} is not offered`);
+            const text = TextDocument.create('', '', 0, marked.replace('|', ''));
+            return TextDocument.applyEdits(text, [item.textEdit, ...item.additionalTextEdits ?? []]);
+        }
+        const USES = 'profile p {\n  sides { stock oa| }\n}\n';
+        test.each([
+            ['into the line that is there', `edition 1\nfrom "../yard" use poplar // the yard\n${USES}`, 'edition 1\nfrom "../yard" use poplar, oak // the yard\n'],
+            ['under the edition', `edition 1 // the first\n\n${USES}`, 'edition 1 // the first\nfrom "../yard.coffer" use oak\n\n'],
+            ['at the top', USES, 'from "../yard.coffer" use oak\n'],
+            ['under other imports', `edition 1\nfrom "./gone" use a\n\n${USES}`, 'edition 1\nfrom "./gone" use a\nfrom "../yard.coffer" use oak\n\n'],
+            ['under a line that is broken', `edition 1\nfrom "../yard" use\n${USES}`, 'edition 1\nfrom "../yard" use\nfrom "../yard.coffer" use oak\n'],
+            ['with the line ends of the file', `edition 1\r\n${USES}`, 'edition 1\r\nfrom "../yard.coffer" use oak\r\n'],
+        ])('%s', async (_, text, head) => expect(await chosen(text, 'oak')).toBe(`${head}${USES.replace('oa|', 'oak')}`));
+
+        test('says where it comes from, and stands last', async () => {
+            const item = (await at(USES)).find(({ label }) => label === 'oak')!;
+            expect(item).toMatchObject({ detail: 'from "../yard.coffer"', sortText: expect.stringMatching(/^2/) as string });
+            expect(item.documentation).toMatchObject({ value: expect.stringContaining('Is taken from "../yard.coffer".') as string });
+        });
+        test('profiles, where a beam is wanted', async () => expect(await chosen('room den { grid { beams | } }', 'box')).toBe('from "../yard.coffer" use box\nroom den { grid { beams box } }'));
+        test('rooms, in an alternate', async () => expect(await labels('alternate a { | }', 'alternates.coffer', { 'den.coffer': 'room den { }' })).toEqual(['den']));
+        test('not under a name that is taken', async () => expect(await labels('stock oak { size 1x4 }\nprofile p { sides { stock | } }')).toEqual(['oak', 'poplar']));
+        test('not where a ring would close', async () => {
+            expect(await labels('profile p { sides { stock | } }', 'yard-2.coffer', { 'more.coffer': 'from "./yard-2" use p\nstock ash { size 1x6 }' })).toEqual(['poplar', 'oak']);
+        });
+    });
+
+    describe('paths', () => {
+        test('files, then folders', async () => {
+            expect(await labels('from "|"', 'house/den.coffer', { 'details/deep/a.coffer': '' })).toEqual(['../details/deep/a.coffer', '../yard.coffer', '../details/', '../details/deep/']);
+        });
+        test('take the place of the whole path', async () => {
+            const [item] = await at('from "../y|ard" use poplar');
+            expect(item?.textEdit).toMatchObject({ range: { start: { line: 0, character: 6 }, end: { line: 0, character: 13 } } });
+        });
+    });
+
+    test('an editor without snippets and markdown gets plain text', async () => {
+        const items = await at('profile p {\n  |\n}', 'p.coffer', {}, { snippets: false, markdownInCompletion: false, markdownInHover: false, markdownInSignature: false });
+        const item = items.find(({ label }) => label === 'cleats')!;
+        expect(item.textEdit?.newText).toBe('cleats {\n    rip   from\n  }');
+        expect(item.insertTextFormat).toBeUndefined();
+        expect(item.documentation).toMatchObject({ kind: 'plaintext', value: 'cleats? : a block\n\nSmall strips inside the sides; the bottom is pressed against them.' });
     });
 
     test('words come with their documentation and their type', async () => {

@@ -13,10 +13,12 @@ export type Place =
     | { readonly at: 'imported', readonly path: string, readonly taken: readonly string[] }
     | { readonly at: 'line', readonly body: ast.Body }
     | { readonly at: 'name-of-wall', readonly body: ast.Body }
+    | { readonly at: 'name-of-fixture', readonly keyword: string }
     | { readonly at: 'names', readonly layers: readonly Layer[] }
     | { readonly at: 'type' }
     | { readonly at: 'unit' }
-    | { readonly at: 'value', readonly wanted: ast.TypeAtom | string | undefined }
+    /** `property`: whose value it is, the property's own or a modifier's. */
+    | { readonly at: 'value', readonly wanted: ast.TypeAtom | string | undefined, readonly property?: ast.PropertyDecl }
     | { readonly at: 'argument', readonly profile: ast.Profile, readonly given: readonly string[], readonly wanted: ast.TypeAtom | undefined }
     | { readonly at: 'after-value', readonly declaration: ast.PropertyDecl, readonly said: readonly string[], readonly side: number, readonly modifier?: ast.PropertyDecl };
 
@@ -80,7 +82,7 @@ function inBody(before: readonly Word[], body: ast.Body, around: Surroundings): 
     if (head.text === 'let') return inLet(before, body, around);
     if (head.text === 'require') return new Values(body, around, undefined).read(before.slice(1));
     if (ROOM_WORDS.has(head.text)) {
-        if (before.length === 1) return head.text === 'wall' ? { at: 'name-of-wall', body } : undefined;
+        if (before.length === 1) return head.text === 'wall' ? { at: 'name-of-wall', body } : { at: 'name-of-fixture', keyword: head.text };
         const kind = vocabulary.kindOfFixture({ kind: head.text } as ast.Fixture);
         return new Values(body, around, (kind && vocabulary.valueOf(kind)) ?? undefined).read(before.slice(2));
     }
@@ -175,7 +177,10 @@ class Values {
 
     private wanting(): Place {
         const open = this.open.at(-1);
-        if (!open?.profile) return { at: 'value', wanted: this.wanted() };
+        if (!open?.profile) {
+            const property = this.said.length > 0 ? this.modifier : this.declaration;
+            return { at: 'value', wanted: this.wanted(), ...property && { property } };
+        }
         if (open.parameter !== undefined) return { at: 'value', wanted: open.profile.params.find(each => each.name === open.parameter)?.type?.parts[0] };
         return { at: 'argument', profile: open.profile, given: open.given, wanted: open.profile.params[open.argument]?.type?.parts[0] };
     }

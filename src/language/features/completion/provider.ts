@@ -3,57 +3,87 @@ import type { CompletionProvider } from 'langium/lsp';
 import type { CompletionItem, CompletionList, CompletionParams, Range } from 'vscode-languageserver-protocol';
 import * as ast from '../../generated/ast.ts';
 import type { CofferServices } from '../../services.ts';
+import { markup } from '../editor.ts';
+import { signature } from '../explain.ts';
+import { importPaths } from './paths.ts';
 import { placeOf } from './place.ts';
+import { filledIn } from './plain-snippet.ts';
+import type { NamesIn } from './plain-names.ts';
 import { statementAt } from './statement.ts';
-import type { Suggestion } from './suggestion.ts';
+import { PICTURE, type Suggestion } from './suggestion.ts';
 import { Suggestions } from './suggest.ts';
+
+/** A rule that a comment may allow. */
+export interface Allowable { readonly name: string; readonly title: string; readonly explanation: string }
+
+/** What whoever knows about ceilings can add. */
+export interface Knowledge { readonly namesIn?: NamesIn; readonly rules?: readonly Allowable[] }
 
 /** Offers what may stand at the cursor, with what is written about it. */
 export class CofferCompletionProvider implements CompletionProvider {
     readonly completionOptions = { triggerCharacters: ['.', '"', '/'] };
     private readonly services: CofferServices;
+    private readonly knowledge: Knowledge;
 
-    constructor(services: CofferServices) {
+    constructor(services: CofferServices, knowledge: Knowledge = {}) {
         this.services = services;
+        this.knowledge = knowledge;
     }
 
     getCompletion(document: LangiumDocument, params: CompletionParams): CompletionList {
-        const { textDocument } = document;
-        const offset = textDocument.offsetAt(params.position);
-        const rangeFrom = (start: number): Range => ({ start: textDocument.positionAt(start), end: params.position });
-        const file = document.parseResult.value;
-        if (!ast.isFile(file)) return { isIncomplete: false, items: [] };
-        const suggestions = (from: AstNode) => new Suggestions(this.services, document, from, params.position.line);
+        return { isIncomplete: false, items: this.items(document, params) };
+    }
 
-        const path = openPath(textDocument.getText().slice(0, offset));
+    private items(document: LangiumDocument, { position }: CompletionParams): CompletionItem[] {
+        const { textDocument } = document;
+        const offset = textDocument.offsetAt(position);
+        const file = document.parseResult.value;
+        if (!ast.isFile(file)) return [];
+        const line = textDocument.getText({ start: { line: position.line, character: 0 }, end: { line: position.line + 1, character: 0 } }).replace(/[\r\n]+$/, '');
+        const before = line.slice(0, position.character);
+        const rangeTo = (start: number, end = position.character): Range => ({ start: { line: position.line, character: start }, end: { line: position.line, character: end } });
+        const show = (found: readonly Suggestion[], range: Range): CompletionItem[] => found.map((each, i) => this.item(each, i, range, /^[ \t]*/.exec(line)![0]));
+
+        const allowed = /\/\/[ \t]*allow[ \t]+([\w-]*)$/.exec(before)?.[1];
+        if (allowed !== undefined) return show(this.allowances(), rangeTo(before.length - allowed.length));
+
+        const path = /^\s*from\s+"([^"]*)$/.exec(before)?.[1];
         if (path !== undefined) {
-            const range = rangeFrom(offset - path.length);
-            return { isIncomplete: false, items: suggestions(file).paths().map(label => ({ label, kind: 17, textEdit: { range, newText: label } })) };
+            const rest = /^[^"]*(?=")/.exec(line.slice(position.character))?.[0] ?? '';
+            return show(importPaths(document, this.services.shared), rangeTo(before.length - path.length, position.character + rest.length));
         }
         const statement = statementAt(document as LangiumDocument<ast.File>, offset, this.services.parser.Lexer);
         const place = statement && placeOf(statement, this.services.surroundings);
-        if (!place) return { isIncomplete: false, items: [] };
-        const range = rangeFrom(statement.start);
-        const found = suggestions(statement.from).for(place);
-        return { isIncomplete: false, items: found.map((each, i) => this.item(each, i, range)) };
+        if (!place) return [];
+        const suggestions = (from: AstNode) => new Suggestions(this.services, document, from, position.line, this.knowledge.namesIn ?? (() => undefined));
+        return show(suggestions(statement.from).for(place), { start: textDocument.positionAt(statement.start), end: position });
     }
 
-    private item(suggestion: Suggestion, place: number, range: Range): CompletionItem {
-        const { label, kind, detail, about, snippet, first } = suggestion;
-        const written = about && this.services.documentation.DocumentationProvider.getDocumentation(about);
+    private allowances(): Suggestion[] {
+        return (this.knowledge.rules ?? []).map(({ name, title, explanation }) => ({ label: name, kind: PICTURE.word, detail: title, written: explanation, snippet: `${name}: $1` }));
+    }
+
+    private item(suggestion: Suggestion, place: number, range: Range, indentation: string): CompletionItem {
+        const { label, kind, detail, snippet, first, last, importing } = suggestion;
+        const { snippets, markdownInCompletion } = this.services.editor;
+        const written = this.written(suggestion);
+        const isSnippet = snippet !== undefined && snippet !== label && snippets;
+        const newText = snippet === undefined ? label : isSnippet ? snippet : filledIn(snippet, indentation);
         return {
             label, kind,
-            sortText: `${first ? 0 : 1}${String(place).padStart(4, '0')}`,
-            textEdit: { range, newText: snippet ?? label },
-            ...snippet !== undefined && { insertTextFormat: 2 as const },
-            ...detail && { detail },
-            ...written && { documentation: { kind: 'markdown' as const, value: written } },
+            sortText: `${first ? 0 : last ? 2 : 1}${String(place).padStart(4, '0')}`,
+            textEdit: { range, newText },
+            ...isSnippet && { insertTextFormat: 2 as const },
+            ...(importing ? { detail: `from "${importing.path}"`, additionalTextEdits: [importing.edit] } : detail && { detail }),
+            ...written && { documentation: markup(written, markdownInCompletion) },
         };
     }
-}
 
-/** What is written of a path between the quotes of an import; undefined elsewhere. */
-function openPath(before: string): string | undefined {
-    const line = before.slice(before.lastIndexOf('\n') + 1);
-    return /^\s*from\s+"([^"]*)$/.exec(line)?.[1];
+    /** How it is declared, with its type and its default, and what is written about it. */
+    private written({ about, written, importing }: Suggestion): string | undefined {
+        if (!about) return written;
+        const declared = `\`\`\`coffer\n${signature(about)}\n\`\`\``;
+        const documentation = this.services.documentation.DocumentationProvider.getDocumentation(about);
+        return [declared, documentation, importing && `Is taken from "${importing.path}".`].filter(part => part).join('\n\n');
+    }
 }

@@ -1,17 +1,18 @@
 import { UriUtils, type AstNode, type LangiumDocument } from 'langium';
 import * as ast from '../../generated/ast.ts';
-import { kindOfBody, kindOfExpression } from '../../scope/kind-of.ts';
+import { kindOfBody, kindOfExpression, kindOfNamed } from '../../scope/kind-of.ts';
 import { allNames } from '../../scope/layer.ts';
 import { namesAt, wordsOfBody } from '../../scope/reach.ts';
 import { namesOf } from '../../scope/names.ts';
 import type { CofferServices } from '../../services.ts';
 import { REPEATED } from '../../types/blocks.ts';
-import { isBuiltin } from '../../workspace/builtin.ts';
-import { pathBetween } from '../../workspace/import-graph.ts';
 import { importPath, isInside } from '../../workspace/imports.ts';
 import { heading, oneLine, typeText } from '../explain.ts';
+import { importables } from './auto-import.ts';
 import { declarations } from './declarations.ts';
+import { filesFrom } from './paths.ts';
 import type { Place } from './place.ts';
+import { namesForFixture, plainNames, type NamesIn } from './plain-names.ts';
 import { isRequired, requiredOf, Skeleton } from './skeleton.ts';
 import { PICTURE, type Suggestion } from './suggestion.ts';
 
@@ -23,7 +24,10 @@ export class Suggestions {
     /** The line of the text in which the cursor stands: what it says does not count as said. */
     private readonly line: number;
 
-    constructor(services: CofferServices, document: LangiumDocument, from: AstNode, line: number) {
+    private readonly namesIn: NamesIn;
+
+    constructor(services: CofferServices, document: LangiumDocument, from: AstNode, line: number, namesIn: NamesIn) {
+        this.namesIn = namesIn;
         this.services = services;
         this.document = document;
         this.from = from;
@@ -34,25 +38,18 @@ export class Suggestions {
         switch (place.at) {
             case 'declaration': return declarations(this.vocabulary);
             case 'keyword': return place.words.map(label => ({ label, kind: PICTURE.keyword }));
-            case 'import': return this.paths().map(path => ({ label: `"${path}"`, kind: PICTURE.file, snippet: `"${path}" use $0` }));
+            case 'import': return filesFrom(this.document, this.services.shared).map(path => ({ label: `"${path}"`, kind: PICTURE.file, snippet: `"${path}" use $0` }));
             case 'imported': return this.imported(place.path, place.taken);
             case 'line': return this.beginnings(place.body);
             case 'name-of-wall': return this.walls(place.body);
+            case 'name-of-fixture': return namesForFixture(place.keyword, this.from, this.namesIn).map(label => ({ label, kind: PICTURE.word }));
             case 'names': return [...allNames(place.layers)].map(([name, node]) => this.named(name, node));
             case 'type': return [...this.vocabulary.types].filter(([, node]) => !ast.isKind(node) || PARAMETERS.has(node.name)).map(([label, node]) => ({ label, kind: PICTURE.class, detail: node.$type.toLowerCase(), about: node }));
             case 'unit': return [...this.vocabulary.units].map(([label, node]) => ({ label, kind: PICTURE.unit, detail: oneLine(node), about: node }));
-            case 'value': return this.values(place.wanted);
+            case 'value': return plainNames(place.property, this.from, this.namesIn, this.services.shared.workspace.LangiumDocuments) ?? this.values(place.wanted);
             case 'argument': return this.arguments(place);
             case 'after-value': return this.afterValue(place);
         }
-    }
-
-    /** Paths from this file to the others of the workspace. */
-    paths(): readonly string[] {
-        const { LangiumDocuments, Imports } = this.services.shared.workspace;
-        return LangiumDocuments.all
-            .filter(other => other !== this.document && !isBuiltin(other.uri) && isInside(other.uri, Imports.folders))
-            .map(other => pathBetween(this.document.uri, other.uri)).toArray().sort();
     }
 
     private get vocabulary() {
@@ -73,6 +70,7 @@ export class Suggestions {
         const found = [...allNames(wordsOfBody(body, this.services.surroundings))]
             .filter(([name]) => REPEATED.has(name) || !said.has(name))
             .map(([name, node]) => this.named(name, node));
+        if (ast.isAlternate(body.$container)) return [...found, ...this.elsewhere('Room', new Set(found.map(({ label }) => label)))];
         if (!kind) return found;
         return [...this.allRequired(kind, said), ...found, ...WORDS_OF_KIND[kind.name] ?? []];
     }
@@ -108,9 +106,14 @@ export class Suggestions {
     private values(wanted: ast.TypeAtom | string | undefined): readonly Suggestion[] {
         const name = typeof wanted === 'string' ? wanted : wanted?.ref?.$refText;
         const type = wanted === undefined || typeof wanted === 'string' ? wanted : oneLine(wanted);
-        return [...allNames(namesAt(this.from, name, this.services.surroundings))]
-            .filter(([, node]) => this.fits(node, name, type))
-            .map(([label, node]) => this.named(label, node));
+        const reach = [...allNames(namesAt(this.from, name, this.services.surroundings))];
+        const fitting = reach.filter(([, node]) => this.fits(node, name, type));
+        const leading = reach.filter(([, node]) => !this.fits(node, name, type) && this.leadsTo(node, name));
+        return [
+            ...fitting.map(([label, node]) => this.named(label, node)),
+            ...leading.map(([label, node]) => ({ ...this.named(label, node), snippet: label, last: true })),
+            ...name !== undefined && IMPORTED.has(name) ? this.elsewhere(name, new Set(reach.map(([label]) => label))) : [],
+        ];
     }
 
     /** Whether something by its declaration can be what is wanted. Where nothing is known, everything can. */
@@ -120,6 +123,18 @@ export class Suggestions {
         if (ast.isLet(node)) return node.type ? oneLine(node.type) === type : !this.vocabulary.kind(name) || kindOfExpression(node.value, this.vocabulary)?.name === name;
         if (ast.isFixture(node)) return name === 'Name' || this.vocabulary.kindOfFixture(node)?.name === name;
         return node.$type === name;
+    }
+
+    /** A length may be that of a board, or of a board of a beam: `wide.width`. */
+    private leadsTo(node: AstNode, name: string | undefined): boolean {
+        for (let at: AstNode | undefined = this.from; at; at = at.$container) if (at === node) return false;
+        const kind = kindOfNamed(node, this.vocabulary)?.name;
+        return kind === 'Profile' ? name === 'Length' || name === 'Stock' : kind === 'Stock' && name === 'Length';
+    }
+
+    /** What other files have, with the import it takes. */
+    private elsewhere(kind: string, taken: ReadonlySet<string>): readonly Suggestion[] {
+        return importables(this.document, kind, taken, this.services.shared).map(({ name, node, path, edit }) => ({ ...this.named(name, node), last: true, importing: { path, edit } }));
     }
 
     private arguments({ profile, given, wanted }: Extract<Place, { at: 'argument' }>): readonly Suggestion[] {
@@ -150,6 +165,9 @@ export class Suggestions {
     }
 }
 
+/** What is fetched from other files where it is wanted. */
+const IMPORTED = new Set(['Stock', 'Profile']);
+
 /** Kinds of things that a profile can be given; the others are blocks. */
 const PARAMETERS = new Set(['Stock', 'Profile']);
 
@@ -167,5 +185,5 @@ const WORDS_OF_KIND: Readonly<Record<string, readonly Suggestion[]>> = {
         { label: 'fixture', kind: PICTURE.keyword, detail: 'a light, a sprinkler, a register', snippet: 'fixture $1 $2 at $3' },
         { label: 'crossing', kind: PICTURE.keyword, detail: 'a crossing that differs', snippet: 'crossing $1 { through $0 }' },
     ],
-    Measured: [{ label: 'board', kind: PICTURE.keyword, detail: 'a board as it was found', snippet: 'board $1 $2 { $0 }' }],
+    Measured: [{ label: 'wall', kind: PICTURE.keyword, detail: 'a wall as it was found', snippet: 'wall $1  $2' }, { label: 'board', kind: PICTURE.keyword, detail: 'a board as it was found', snippet: 'board $1 $2 { $0 }' }],
 };
