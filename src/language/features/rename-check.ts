@@ -17,9 +17,6 @@ export function whyNoName(name: string, vocabulary: Vocabulary): string | undefi
     if (!/^[A-Za-z_]\w*(-\w+)*$/.test(name)) return `${quoted(name)} cannot be a name: a name is letters, digits and hyphens, and begins with a letter.`;
     if (KEYWORDS.has(name)) return `${quoted(name)} is a word of the language and would not be read as a name.`;
     if (vocabulary.types.has(name)) return `${quoted(name)} is what the language calls a kind of thing; it cannot name one.`;
-    for (const [list, words] of vocabulary.words) {
-        if (vocabulary.wordsOf(words).has(name)) return `${quoted(name)} is one of the words for ${quoted(list)} and would be taken for that.`;
-    }
     return undefined;
 }
 
@@ -31,7 +28,7 @@ export function whyClash(target: AstNode, oldName: string, newName: string, docu
         const uses = document.references.filter(isReference).filter(use => use.ref === target && use.$refText === oldName && use.$refNode);
         const file = document.parseResult.value;
         if (ast.isFile(file) && uses.some(use => ast.isUsedName(use.$refNode!.astNode) && use.$refNode!.astNode.name === undefined)) {
-            const other = ownNames(file).get(newName) ?? usedNames(file).get(newName)?.[0];
+            const other = namesOfFile(file).get(newName);
             if (other && other !== target) return already(newName, other);
         }
         for (const use of uses) {
@@ -49,8 +46,13 @@ export function whyClash(target: AstNode, oldName: string, newName: string, docu
 function namesBeside(target: AstNode): ReadonlyMap<string, AstNode> {
     const owner = target.$container;
     if (ast.isParam(target) && ast.isProfile(owner)) return parametersOf(owner);
+    if (ast.isUse(owner)) return namesOfFile(owner.$container);
     if (ast.isBody(owner)) return ast.isRoom(owner.$container) && ast.isFixture(target) ? fixturesOf(owner.$container) : letsOf(owner);
-    return ast.isFile(owner) ? new Map<string, AstNode>([...[...usedNames(owner)].map(([name, [used]]) => [name, used!] as const), ...ownNames(owner)]) : new Map();
+    return ast.isFile(owner) ? namesOfFile(owner) : new Map();
+}
+
+function namesOfFile(file: ast.File): ReadonlyMap<string, AstNode> {
+    return new Map<string, AstNode>([...[...usedNames(file)].map(([name, [used]]) => [name, used!] as const), ...ownNames(file)]);
 }
 
 /** What a name would mean at the place of a cross-reference. */

@@ -25,7 +25,7 @@ export class CofferRenameProvider extends DefaultRenameProvider {
         if (!found) return undefined;
         const { target, word } = found;
         const alias = this.aliasFor(document, word);
-        this.check(alias ?? target, target, word, params.newName, alias && document);
+        this.check(alias ?? target, alias?.target?.ref ?? target, word, params.newName, alias && document);
         if (params.newName === word) return { changes: {} };
         if (alias) return { changes: { [document.uri.toString()]: this.editsOfAlias(document, alias, word, params.newName) } };
         const changes: Record<string, TextEdit[]> = {};

@@ -1,6 +1,6 @@
 import type { LangiumDocument } from 'langium';
 import type { CodeActionProvider } from 'langium/lsp';
-import type { CodeAction, CodeActionParams, Diagnostic } from 'vscode-languageserver';
+import { DiagnosticSeverity, type CodeAction, type CodeActionParams, type Diagnostic } from 'vscode-languageserver';
 import { plainFix, preferredFix, together } from '../../language/features/fix-all.ts';
 import { CofferQuickFixes } from '../../language/features/quick-fixes.ts';
 import { silencing } from './silence.ts';
@@ -31,9 +31,12 @@ function allOfRule(document: LangiumDocument, rule: Diagnostic['code']): CodeAct
     return [{ title: `Mend all ${made} of ${rule} in this file`, kind: 'quickfix', diagnostics: diagnostics.filter(one => plainFix(one)), edit: { changes: { [document.textDocument.uri]: edits } } }];
 }
 
-/** What may be mended without being looked at, as when a file is saved: only what is surely meant. */
+/**
+ * What may be mended without being looked at, as when a file is saved: what is surely meant. A hint is for a person to think
+ * about, and is left alone.
+ */
 function allOfFile(document: LangiumDocument): CodeAction[] {
-    const { edits } = together(document, (document.diagnostics ?? []).flatMap(diagnostic => preferredFix(diagnostic) ?? []));
+    const { edits } = together(document, (document.diagnostics ?? []).filter(({ severity }) => severity !== DiagnosticSeverity.Hint).flatMap(diagnostic => preferredFix(diagnostic) ?? []));
     return edits.length === 0 ? [] : [{ title: 'Mend all that can be mended in this file', kind: FIX_ALL, edit: { changes: { [document.textDocument.uri]: edits } } }];
 }
 

@@ -1,0 +1,83 @@
+import type { CodeAction } from 'vscode-languageserver';
+import { describe, expect, test } from 'vitest';
+import { RULES } from '../../../src/rules/index.ts';
+import { fixesOf } from '../../../src/language/workspace/diagnostics.ts';
+import type { TestWorkspace } from '../../support/workspace.ts';
+import { applied, EVERYWHERE, HOUSE, openHouse } from './house.ts';
+
+/** What an editor is offered for a file: for all its findings, as they travel to it and back. */
+async function actions(house: TestWorkspace, path: string, only?: string[]): Promise<CodeAction[]> {
+    const document = house.document(path);
+    const diagnostics = JSON.parse(JSON.stringify(document.diagnostics ?? [])) as NonNullable<typeof document.diagnostics>;
+    return await house.coffer.lsp.CodeActionProvider!.getCodeActions(document, { textDocument: { uri: document.textDocument.uri }, range: EVERYWHERE, context: { diagnostics, ...only && { only } } }) as CodeAction[];
+}
+
+const after = (house: TestWorkspace, action: CodeAction, path: string): string => applied(house, action.edit?.changes, [path])[path]!;
+
+const MARKS_MISSING = HOUSE['rooms/den.coffer']!.replace('12\'', '143 1/2').replace('10\'', '119 1/2');
+
+describe('fix all', () => {
+    test('of one rule, where there are several', async () => {
+        const house = await openHouse({ 'rooms/den.coffer': MARKS_MISSING.replace('north-south', 'north-sout') });
+        const all = (await actions(house, 'rooms/den.coffer')).filter(({ title }) => title.startsWith('Mend all'));
+        expect(all.map(({ title, kind, diagnostics }) => [title, kind, diagnostics?.length])).toEqual([['Mend all 2 of mark-missing in this file', 'quickfix', 2]]);
+        expect(after(house, all[0]!, 'rooms/den.coffer')).toBe(MARKS_MISSING.replace('143 1/2', '143 1/2"').replace('119 1/2', '119 1/2"').replace('north-south', 'north-sout'));
+    });
+    test('of the file, when it is asked for by name and not otherwise', async () => {
+        const house = await openHouse({ 'rooms/den.coffer': MARKS_MISSING });
+        expect((await actions(house, 'rooms/den.coffer')).map(({ kind }) => kind)).not.toContain('source.fixAll.cofferwright');
+        for (const wanted of ['source', 'source.fixAll', 'source.fixAll.cofferwright']) {
+            const found = await actions(house, 'rooms/den.coffer', [wanted]);
+            expect(found.map(({ kind }) => kind)).toEqual(['source.fixAll.cofferwright']);
+            expect(after(house, found[0]!, 'rooms/den.coffer')).toBe(MARKS_MISSING.replace('143 1/2', '143 1/2"').replace('119 1/2', '119 1/2"'));
+        }
+        expect(await actions(await openHouse(), 'rooms/den.coffer', ['source.fixAll'])).toEqual([]);
+    });
+});
+
+describe('every rule of the trade', () => {
+    /** A rule's example: one file, or several parted by `// file PATH`; the last is the one that is looked at. */
+    const filesOf = (text: string): [string, string][] => text.split(/^\/\/ file (.*)\n/m).length === 1
+        ? [['a.coffer', text]]
+        : [...text.matchAll(/^\/\/ file (.*)\n([\s\S]*?)(?=^\/\/ file |$(?![\s\S]))/gm)].map(found => [found[1]!.trim(), found[2]!]);
+
+    test.each(RULES.filter(({ name }) => name !== 'allow-unused').map(rule => [rule.name, rule] as const))('%s can be let stand with a reason, and its fixes take it away', async (name, rule) => {
+        const files = filesOf(rule.wrong), texts = Object.fromEntries(files), [path] = files.at(-1)!;
+        const open = (text: string): Promise<TestWorkspace> => openHouse({ ...texts, [path]: text });
+        const house = await open(texts[path]!);
+        const countIn = (one: TestWorkspace): number => one.rules(path).filter(each => each === name).length;
+        const before = countIn(house);
+        expect(before).toBeGreaterThan(0);
+        const allow = (await actions(house, path)).filter(({ title }) => title === `Allow ${name} here, and say why`);
+        expect(allow).toHaveLength(before);
+        const allowed = await open(after(house, allow[0]!, path));
+        expect(countIn(allowed)).toBeLessThan(before);
+        expect(allowed.rules(path).filter(each => each === 'allow-unused' || each === 'syntax')).toEqual([]);
+
+        for (const diagnostic of house.document(path).diagnostics!.filter(({ code }) => code === name)) {
+            const titles = fixesOf(diagnostic).map(({ title }) => title);
+            const offered = (await actions(house, path)).map(({ title }) => title);
+            expect(offered).toEqual(expect.arrayContaining(titles));
+        }
+        const [preferred] = await actions(house, path, ['source.fixAll']);
+        if (!preferred) return;
+        const mended = await open(after(house, preferred, path));
+        expect(mended.rules(path).filter(each => each === 'syntax')).toEqual([]);
+        expect(mended.rules(path).length).toBeLessThan(house.rules(path).length);
+    });
+});
+
+describe('letting a finding stand', () => {
+    test('the comment is as far in as the line it stands above, and ends its line as the file does', async () => {
+        const wrong = HOUSE['rooms/den.coffer']!.replace('east   10\'', 'east   10\'\n  wall west   9\'').replaceAll('\n', '\r\n');
+        const house = await openHouse({ 'rooms/den.coffer': wrong });
+        const [action] = (await actions(house, 'rooms/den.coffer')).filter(({ title }) => title.startsWith('Allow room-not-rectangular'));
+        expect(after(house, action!, 'rooms/den.coffer')).toMatch(/\r\n {2}\/\/ allow room-not-rectangular: say why\r\n {2}wall (west|east) /);
+        expect(after(house, action!, 'rooms/den.coffer')).not.toMatch(/[^\r]\n/);
+    });
+    test('what cannot be read or has no meaning has no such way out', async () => {
+        const house = await openHouse({ 'rooms/den.coffer': MARKS_MISSING.replace('north-south', 'north-sout').replace('use box', 'use box (') });
+        expect(house.rules('rooms/den.coffer').length).toBeGreaterThan(2);
+        expect((await actions(house, 'rooms/den.coffer')).filter(({ title }) => title.startsWith('Allow'))).toEqual([]);
+    });
+});
