@@ -1,13 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { biscuitOf, BISCUIT_SIZES, CUTTER_RADIUS, slotDepth, slotLength } from '../../src/data/biscuits.ts';
+import { boardFeet } from '../../src/data/board-measure.ts';
 import { dressedSize } from '../../src/data/dressed-sizes.ts';
 import { finishNail, lagWithdrawal, LOAD_DURATION, nailWithdrawal, screwShank, screwWithdrawal } from '../../src/data/fasteners.ts';
 import { MOVEMENT, movementOf, SHRINKAGE } from '../../src/data/movement.ts';
 import { citation } from '../../src/data/published.ts';
 import { FASTENER_GRAVITY, STRENGTH } from '../../src/data/species.ts';
 import { inches, millimeters, Rational } from '../../src/quantity/rational.ts';
-import { TICKS_PER_INCH, TICKS_PER_MM } from '../../src/quantity/ticks.ts';
+import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_MM } from '../../src/quantity/ticks.ts';
 import { checksOf, type PublishedValue } from './published.ts';
 
 /** Within the tolerance stated with the figure. */
@@ -44,6 +45,13 @@ describe('dressed sizes', () => {
         expect(dressedSize(one, new Rational(7))).toBeUndefined();
         expect(dressedSize(new Rational('3/4'), new Rational(6))).toBeUndefined();
         expect(dressedSize(new Rational(0), new Rational(0))).toBeUndefined();
+    });
+});
+
+describe('board measure', () => {
+    test.each(checksOf('board-measure', /^bf\./))('%s: %s', (_id, _source, value) => {
+        const length = input(value, 'L') * TICKS_PER_FOOT;
+        expectNear(boardFeet(new Rational(input(value, 'T')), new Rational(input(value, 'W')), length).valueOf(), value);
     });
 });
 

@@ -1,4 +1,5 @@
 import { AstUtils, type AstNode } from 'langium';
+import { BOARD_FOOT } from '../../data/board-measure.ts';
 import { Rational, toTicks } from '../../quantity/rational.ts';
 import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_MM } from '../../quantity/ticks.ts';
 import * as ast from '../generated/ast.ts';
@@ -175,7 +176,7 @@ const UNITS: Readonly<Record<string, Rational | undefined>> = {
     mm: new Rational(TICKS_PER_MM), cm: new Rational(10 * TICKS_PER_MM), m: new Rational(1000 * TICKS_PER_MM),
     min: new Rational(1), h: new Rational(60),
     joint: new Rational(1), board: new Rational(1), coffer: new Rational(1),
-    'sq-ft': new Rational(TICKS_PER_FOOT).pow(2)!, 'sq-m': new Rational(1000 * TICKS_PER_MM).pow(2)!,
+    'board-ft': BOARD_FOOT, 'sq-ft': new Rational(TICKS_PER_FOOT).pow(2)!, 'sq-m': new Rational(1000 * TICKS_PER_MM).pow(2)!,
 };
 
 export function placeOf(operand: Operand): ReturnType<typeof sourceOf> {

@@ -1,3 +1,4 @@
+import { BOARD_FOOT } from '../../data/board-measure.ts';
 import { printMoney } from '../../quantity/money.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import { toTicks, type Rational } from '../../quantity/rational.ts';
@@ -41,6 +42,7 @@ function printQuantity(exact: Rational, type: Quantity): string {
     const currency = type.currency;
     if (only({ money: 1 })) return printMoney(exact, currency);
     if (only({ money: 1, length: -1 })) return `${decimal(exact.mul(TICKS_PER_FOOT), 4)} ${currency} per ft`;
+    if (only({ money: 1, length: -3 })) return `${decimal(exact.mul(BOARD_FOOT), 4)} ${currency} per board-ft`;
     if (only({ money: 1, time: -1 })) return `${decimal(exact.mul(60))} ${currency} per h`;
     if (only({ time: 1 })) return `${decimal(exact)} min`;
     if (only({ time: 1, length: -1 })) return `${decimal(exact.mul(TICKS_PER_FOOT))} min per ft`;

@@ -1,3 +1,4 @@
+import { nominalSection } from '../../data/board-measure.ts';
 import { dressedSize } from '../../data/dressed-sizes.ts';
 import type { NominalSize, Price, Stock } from '../../job/model.ts';
 import type { Given } from '../../provenance/source.ts';
@@ -5,7 +6,8 @@ import type { Measure } from '../../quantity/measure.ts';
 import { exactly } from '../../quantity/tolerance.ts';
 import type * as ast from '../generated/ast.ts';
 import { isBroken } from '../types/broken.ts';
-import { sourceOfProperty, uriOf } from '../types/place.ts';
+import { isPerVolume } from '../types/type.ts';
+import { sourceOf, sourceOfProperty, uriOf } from '../types/place.ts';
 import { listed, quoted } from '../types/words.ts';
 import type { House } from './house.ts';
 import type { Raise } from './raised.ts';
@@ -32,7 +34,7 @@ export function readStock(declaration: ast.Stock, house: House, raise: Raise): S
         name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title },
         at: sourceOfProperty(declaration, 'name'), key,
         size, species: reading.word('species'), thickness: side('thickness'), width: side('width'),
-        rippedWith: reading.text('ripped-with'), lengths: reading.lengths('lengths'), prices: pricesOf(reading, raise), onHand: onHandOf(reading),
+        rippedWith: reading.text('ripped-with'), lengths: reading.lengths('lengths'), prices: pricesOf(reading, size?.value, raise), onHand: onHandOf(reading),
     };
     checkSize(declaration, stock, reading, raise);
     return stock;
@@ -61,13 +63,17 @@ function checkSize(declaration: ast.Stock, stock: Stock, reading: Reading, raise
     });
 }
 
-function pricesOf(reading: Reading, raise: Raise): Price[] {
-    const prices = reading.each('price', ({ known: { value } }, line): Omit<Price, 'at'> | undefined => {
+function pricesOf(reading: Reading, size: NominalSize | undefined, raise: Raise): Price[] {
+    const prices = reading.each('price', ({ known: { value }, expr }, line): Omit<Price, 'at'> | undefined => {
         if (value.is !== 'quantity') return undefined;
+        if (isPerVolume(value.type) && !size) {
+            if (!reading.lost('size', size)) raise({ rule: 'no-nominal-size', at: sourceOf(expr), message: `A price per board foot is reckoned on the nominal size. Say it, such as ${quoted('size 1x6')}; or price the stock per ft.` });
+            return undefined;
+        }
         const only = reading.modOn(line, 'price', 'for');
         const lost = line.mods.some(mod => mod.decl?.$refText === 'for');
         const length = reading.given(only, found => reading.ticks(found));
-        return lost && !length ? undefined : { perTick: value.exact, currency: value.type.currency, ...length && { for: length } };
+        return lost && !length ? undefined : { perTick: isPerVolume(value.type) ? value.exact.mul(nominalSection(size!.thickness, size!.width)) : value.exact, currency: value.type.currency, ...length && { for: length } };
     }).map(({ value, at }): Price => ({ ...value, at }));
     for (const price of prices) {
         if (price.perTick.s < 0n) raise({ rule: 'out-of-range', at: price.at, message: 'A price is nothing or more.' });

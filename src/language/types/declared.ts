@@ -1,6 +1,6 @@
 import * as ast from '../generated/ast.ts';
 import { kept } from '../scope/kept.ts';
-import { atom, combine, many, pair, quantityNamed, type Type } from './type.ts';
+import { atom, many, pair, quantityNamed, rateNamed, type Type } from './type.ts';
 
 /**
  * The type that a declaration states: of a property, a modifier, a parameter, a `let`.
@@ -21,7 +21,7 @@ function typeOfAtom(part: ast.TypeAtom): Type | undefined {
     if (ast.isWords(declaration)) return typeOfWords(declaration);
     if (ast.isKind(declaration)) return atom(declaration.name);
     const base = quantityNamed(declaration?.name);
-    return part.per ? combine(base, quantityNamed(part.per.ref?.name), -1) : base;
+    return part.per ? rateNamed(base, part.per.ref?.name) : base;
 }
 
 /** The type of the words of a list. */

@@ -24,6 +24,7 @@ export const LANGUAGE_RULES = {
     'range-upside-down': 'The least of a range is more than its most.',
     'goes-round-in-a-ring': 'A value, a stock or a profile depends on itself.',
     'no-dressed-size': 'No published table has a dressed size for a nominal size.',
+    'no-nominal-size': 'A price per board foot, of a stock whose nominal size is not said.',
     'not-computed-yet': 'Understood, and not computed yet.',
     'allow-without-reason': 'A finding is allowed without saying why.',
 } as const satisfies Readonly<Record<string, string>>;

@@ -14,10 +14,10 @@ export interface Quantity {
     readonly dimensions: Dimensions;
     /** ISO code of the money in it; '' where there is none, or where any will do (a declared `Money`). */
     readonly currency: string;
-    /** Tells counts from percentages where no dimension does. */
+    /** Tells counts from percentages where no dimension does, and a price per length that may be one per board foot as well. */
     readonly flavor: Flavor;
 }
-export type Flavor = 'plain' | 'count' | 'ratio' | 'percent';
+export type Flavor = 'plain' | 'count' | 'ratio' | 'percent' | 'lumber';
 /** Named: `Stock`, `Profile`, `Corners`, `Gauge` … `words` where it is a list of words. */
 export interface Atom { readonly is: 'atom'; readonly name: string; readonly words?: readonly string[] }
 export interface Pair { readonly is: 'pair' | 'range'; readonly first: Type | undefined; readonly second: Type | undefined }
@@ -60,6 +60,7 @@ function keyOf(type: Type | undefined): number {
 
 export const LENGTH = quantity({ length: 1 });
 export const AREA = quantity({ length: 2 });
+export const VOLUME = quantity({ length: 3 });
 export const TIME = quantity({ time: 1 });
 export const ANGLE = quantity({ angle: 1 });
 export const NUMBER = quantity({});
@@ -67,6 +68,8 @@ export const COUNT = quantity({}, '', 'count');
 export const RATIO = quantity({}, '', 'ratio');
 export const PERCENT = quantity({}, '', 'percent');
 export const MONEY = quantity({ money: 1 });
+/** What lumber costs: so much per length, or per board foot. */
+export const PRICE_OF_LUMBER = quantity({ money: 1, length: -1 }, '', 'lumber');
 export const TEXT = atom('Text');
 export const NAME = atom('Name');
 export const SIZE = atom('Size');
@@ -77,12 +80,22 @@ export const DATE = atom('Date');
 export const CONDITION = atom('Condition');
 
 const BUILT_IN: ReadonlyMap<string, Type> = new Map<string, Type>([
-    ['Length', LENGTH], ['Area', AREA], ['Money', MONEY], ['Time', TIME], ['Angle', ANGLE], ['Ratio', RATIO], ['Count', COUNT],
+    ['Length', LENGTH], ['Area', AREA], ['Volume', VOLUME], ['Money', MONEY], ['Time', TIME], ['Angle', ANGLE], ['Ratio', RATIO], ['Count', COUNT],
     ['Mass', quantity({ mass: 1 })], ['Gauge', GAUGE], ['NumberSize', NUMBER_SIZE], ['Size', SIZE], ['Text', TEXT], ['Date', DATE], ['Name', NAME],
 ]);
 /** The type of a `quantity` of the built-in library. */
 export function quantityNamed(name: string | undefined): Type | undefined {
     return name === undefined ? undefined : BUILT_IN.get(name);
+}
+
+/** `Money per Time`: the type of a rate that is declared. */
+export function rateNamed(of: Type | undefined, per: string | undefined): Type | undefined {
+    return of === MONEY && per === 'Lumber' ? PRICE_OF_LUMBER : combine(of, quantityNamed(per), -1);
+}
+
+/** Whether something is so much money per board foot (or other volume). */
+export function isPerVolume(type: Type | undefined): boolean {
+    return type?.is === 'quantity' && sameDimensions(type, combine(MONEY, VOLUME, -1));
 }
 
 /** Product or quotient of two quantities; undefined where one of them is none, or where two currencies meet. */
@@ -114,6 +127,7 @@ export function fits(want: Type | undefined, got: Type | undefined): boolean {
     if (!want || !got || want === got) return true;
     if (want.is === 'many') return fits(want.of, got.is === 'many' ? got.of : got);
     if (want.is === 'quantity' && got.is === 'quantity') {
+        if (want.flavor === 'lumber' && isPerVolume(got)) return !mixed(want, got);
         if (!sameDimensions(want, got) || mixed(want, got)) return false;
         return want.flavor !== 'count' || got.flavor === 'count' || got.flavor === 'plain';
     }

@@ -49,6 +49,14 @@ describe('stocks', () => {
     });
 });
 
+test.each([
+    ['1x6', '6 USD per board-ft', '24'], ['5/4x6', '6 USD per board-ft', '30'], ['1/2x6', '6 USD per board-ft', '24'], ['1x6', '3 USD per ft', '24'],
+])('eight feet of %s at %s cost %s', async (size, price, cost) => {
+    const workspace = await TestWorkspace.open({ 'yard.coffer': `edition 1\nstock a { size ${size}; width 5 1/2"; thickness 3/4"; price ${price} }\n` });
+    const { stocks, findings } = readFile(workspace.document('yard.coffer'));
+    expect([findings, stocks[0]!.prices[0]!.perTick.mul(feet(8)).toFraction()]).toEqual([[], cost]);
+});
+
 describe('profiles', () => {
     test('every part with its values', () => {
         const { blocking, spacers, sides, cleats, bottom, trim, isDefault, label } = profile('box');
