@@ -8,6 +8,8 @@ import { CofferImportLinks } from './features/import-links.ts';
 import { CofferOutlineProvider } from './features/outline.ts';
 import { CofferQuickFixes } from './features/quick-fixes.ts';
 import { CofferRenameProvider } from './features/rename.ts';
+import { CofferSemanticTokens } from './features/semantic-tokens.ts';
+import { CofferSignatureHelp } from './features/signature-help.ts';
 import { languageFindings } from './findings/collect.ts';
 import { CofferFormatter } from './format/index.ts';
 import { frontModule } from './front-module.ts';
@@ -82,6 +84,8 @@ const languageModule: Module<CofferServices, PartialLangiumServices & Additions>
         DocumentLinkProvider: services => new CofferImportLinks(services),
         CodeActionProvider: () => new CofferQuickFixes(),
         RenameProvider: services => new CofferRenameProvider(services),
+        SignatureHelp: services => new CofferSignatureHelp(services),
+        SemanticTokenProvider: services => new CofferSemanticTokens(services),
         Formatter: services => new CofferFormatter(services),
     },
     validation: {
