@@ -1,5 +1,6 @@
 import { EXIT } from './exit-code.ts';
 import { run } from './program.ts';
+import { reasonOf } from './read-text.ts';
 
 const stop = new AbortController();
 process.once('SIGINT', () => {
@@ -9,12 +10,8 @@ process.once('SIGINT', () => {
     if (!process.argv.includes('--watch')) process.exit(130);
 });
 
-// A reader that has seen enough (`| head`) closes the pipe: not a failure.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code === 'EPIPE') process.exit(process.exitCode ?? EXIT.clean);
-    internal(error);
-});
-
+process.stdout.on('error', outputLost);
+process.stderr.on('error', outputLost);
 process.on('uncaughtException', internal);
 process.on('unhandledRejection', internal);
 
@@ -24,10 +21,42 @@ async function readStdin(): Promise<Uint8Array> {
     return Buffer.concat(chunks);
 }
 
+/** A reader that has seen enough (`| head`) closes the pipe, which is no failure; a disk that is full is one. */
+function outputLost(error: NodeJS.ErrnoException): never {
+    if (error.code === 'EPIPE') process.exit(process.exitCode ?? EXIT.clean);
+    giveUp(`What the program writes ${reasonOf(error)}`);
+}
+
+function giveUp(why: string): never {
+    try {
+        process.stderr.write(`cofferwright: ${why}\n`);
+    } finally {
+        process.exit(EXIT.usage);
+    }
+}
+
+/** From here on the process is the editor's language server: it logs its own mistakes, lives on, and ends when the editor does. */
+async function serveEditor(): Promise<never> {
+    process.off('uncaughtException', internal);
+    process.off('unhandledRejection', internal);
+    await import('../server/main.ts');
+    return new Promise(() => {});
+}
+
 function internal(error: unknown): never {
+    // Output that goes to a file is written at once, and fails here; files that the program writes are looked after where it does.
+    if ((error as NodeJS.ErrnoException | undefined)?.syscall === 'write') outputLost(error as NodeJS.ErrnoException);
     process.stderr.write(`cofferwright: this is a mistake in the program, not in your files.\n${error instanceof Error ? error.stack : String(error)}\n`);
     process.exit(EXIT.internal);
 }
 
-run(process.argv.slice(2), { cwd: process.cwd(), stdout: process.stdout, stderr: process.stderr, env: process.env, readStdin, stop: stop.signal })
+function currentFolder(): string {
+    try {
+        return process.cwd();
+    } catch (error) {
+        giveUp(`The current folder ${reasonOf(error)}`);
+    }
+}
+
+run(process.argv.slice(2), { cwd: currentFolder(), stdout: process.stdout, stderr: process.stderr, env: process.env, readStdin, serveEditor, stop: stop.signal })
     .then(code => { process.exitCode = code; }, internal);

@@ -51,6 +51,18 @@ describe('the built program', () => {
         expect({ code, err }).toEqual({ code: 0, err: '' });
     });
 
+    test('a disk that is full, or a folder that is gone, is no mistake in the program: 2', () => {
+        const wrecked = (wreck: string): string => {
+            writeFileSync(join(folder, 'disk.mjs'), wreck);
+            const { status, stderr } = spawnSync(process.execPath, ['--import', join(folder, 'disk.mjs'), main, 'cut-list'], { cwd: folderWith(house), encoding: 'utf8' });
+            return `${status} ${stderr}`;
+        };
+        expect(wrecked('process.stdout.write = () => { throw Object.assign(new Error(), { code: "ENOSPC", syscall: "write" }); };'))
+            .toBe('2 cofferwright: What the program writes does not fit on the disk any more\n');
+        expect(wrecked('process.cwd = () => { throw Object.assign(new Error(), { code: "ENOENT", syscall: "uv_cwd" }); };'))
+            .toBe('2 cofferwright: The current folder is not there\n');
+    });
+
     test('Ctrl+C ends --watch in good order', async () => {
         const child = spawn(process.execPath, [main, 'check', '--watch'], { cwd: folderWith(house), stdio: ['ignore', 'ignore', 'pipe'] });
         child.stderr.on('data', (chunk: Buffer) => { if (String(chunk).includes('Watching')) child.kill('SIGINT'); });

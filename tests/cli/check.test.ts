@@ -156,6 +156,15 @@ describe('files that are not what they should be', () => {
         expect((await cofferwright(folderWith(odd), ['check', '--format', 'concise'])).out).toBe(plain.out);
     });
 
+    test('a file with an odd name is a file', async () => {
+        const bad = 'edition 1\nroom den {\n  walll north 5\n}\n';
+        const names = ['.coffer', '#1.coffer', 'a b.coffer', '100%.coffer', '%20.coffer', 'a?.coffer', "o'neil.coffer", 'Küche 🏠.coffer', '[x].coffer', '-x.coffer', '__proto__.coffer'];
+        const { out, code } = await cofferwright(folderWith(Object.fromEntries(names.map(name => [name, bad]))), ['check', '--format', 'json']);
+        const { findings } = JSON.parse(out) as { findings: { file: string }[] };
+        expect([...new Set(findings.map(each => each.file))].sort()).toEqual(names.sort());
+        expect(code).toBe(1);
+    });
+
     test('an empty file is clean', async () => {
         expect((await cofferwright(folderWith({ 'a.coffer': '' }), ['check'])).code).toBe(0);
     });
