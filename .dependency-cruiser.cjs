@@ -53,7 +53,15 @@ module.exports = {
         // the extension runs in the editor and must stay thin: it shares the names of the messages with the server, no more
         { name: 'thin-extension', severity: 'error', from: { path: folder(['extension']) }, to: { path: '^src/', pathNot: ['^src/extension/', '^src/server/messages\\.ts$'] } },
         { name: 'server-directions', severity: 'error', from: { path: folder(['server']) }, to: { path: folder(['cli', 'extension', 'build']) } },
-        { name: 'cli-directions', severity: 'error', from: { path: folder(['cli']) }, to: { path: folder(['server', 'extension', 'build']) } },
+        {
+            name: 'cli-directions', comment: 'the one exception is the command that becomes the server', severity: 'error',
+            from: { path: folder(['cli']) }, to: { path: folder(['server', 'extension', 'build']), pathNot: '^src/server/main\\.ts$' },
+        },
+        {
+            name: 'browser-has-no-node', comment: 'but for the ways in for Node, server and extension run in a browser too', severity: 'error',
+            from: { path: folder(['server', 'extension']), pathNot: '^src/(server|extension)/main\\.ts$' },
+            to: { path: '(^(node:|langium/node|vscode-languageserver/node|vscode-languageclient/node))|node_modules/(langium/(lib|src)/node/|vscode-language(server|client)/node\\.)' },
+        },
         { name: 'only-declared-packages', severity: 'error', from: { path: '^src/', pathNot: '^src/build/' }, to: { dependencyTypes: ['npm-dev', 'npm-no-pkg', 'npm-unknown'], dependencyTypesNot: ['type-only'], pathNot: ['\\.woff2$', 'node_modules/@types/'] } },
     ],
     options: {

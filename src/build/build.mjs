@@ -1,4 +1,4 @@
-// npm run build: bundles the command line, the server and the extension into dist/.
+// npm run build: bundles the command line, the servers and the extensions into dist/.
 import { rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { bundle } from './bundle.mjs';
@@ -6,6 +6,6 @@ import { main, root } from './ready.mjs';
 
 await main(async () => {
     await Promise.all(['cli', 'server', 'extension'].map(part => rm(join(root, 'dist', part), { recursive: true, force: true })));
-    await bundle();
-    console.log('Built dist/cli/main.js, dist/server/main.cjs, dist/extension/main.cjs');
+    const sizes = await bundle();
+    console.log(`Built ${Object.keys(sizes).map(path => `dist/${path}`).join(', ')}`);
 });

@@ -1,6 +1,6 @@
-// The three programs, each in one file: command line, language server, extension.
+// The programs, each in one file: command line, and for Node and for the browser language server and extension.
 import { chmod, cp, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { build } from 'esbuild';
 import { licensesOf } from './licenses.mjs';
 import { root } from './ready.mjs';
@@ -20,24 +20,40 @@ export const forNode = {
     logLevel: 'warning', legalComments: 'none', metafile: true,
 };
 
+/** The same for a browser's workers. */
+const forBrowser = { ...forNode, platform: 'browser', target: 'es2022' };
+
+/** The command line starts the language server that lies beside it, and carries no second one. */
+const serverBeside = {
+    name: 'server-beside',
+    setup({ onResolve }) {
+        onResolve({ filter: /\/server\/main\.ts$/ }, () => ({ path: '../server/main.cjs', external: true }));
+    },
+};
+
 /**
  * Bundles everything into `outdir`, with the licenses of what is bundled beside it.
  * @param {{ outdir?: string, minify?: boolean, sourcemap?: boolean }} options
+ * @returns {Promise<Record<string, number>>} the programs' sizes in bytes, by path in `outdir`
  */
 export async function bundle({ outdir = join(root, 'dist'), minify = false, sourcemap = true } = {}) {
-    const common = { ...forNode, minify, sourcemap: sourcemap ? 'linked' : false };
+    const common = { minify, sourcemap: sourcemap ? 'linked' : false };
     // an editor's extension host loads CommonJS; the packages' ES builds, taken first, leave out what is not used
-    const cjs = { ...common, format: 'cjs', mainFields: ['module', 'main'] };
+    const cjs = { ...forNode, ...common, format: 'cjs', mainFields: ['module', 'main'] };
     const built = await Promise.all([
         build({
-            ...common, format: 'esm', entryPoints: ['src/cli/main.ts'], outfile: join(outdir, 'cli/main.js'),
-            banner: { js: `#!/usr/bin/env node\n${requireInEsm}` },
+            ...forNode, ...common, format: 'esm', entryPoints: ['src/cli/main.ts'], outfile: join(outdir, 'cli/main.js'),
+            banner: { js: `#!/usr/bin/env node\n${requireInEsm}` }, plugins: [serverBeside],
         }),
         build({ ...cjs, entryPoints: ['src/server/main.ts'], outfile: join(outdir, 'server/main.cjs') }),
         build({ ...cjs, external: ['vscode'], entryPoints: ['src/extension/main.ts'], outfile: join(outdir, 'extension/main.cjs') }),
+        build({ ...forBrowser, ...common, format: 'iife', entryPoints: ['src/server/browser.ts'], outfile: join(outdir, 'server/browser.js') }),
+        build({ ...forBrowser, ...common, format: 'cjs', external: ['vscode'], entryPoints: ['src/extension/browser.ts'], outfile: join(outdir, 'extension/browser.js') }),
     ]);
     await chmod(join(outdir, 'cli/main.js'), 0o755);
     // the shape of what the command line prints as JSON, for whoever reads it
     await cp(join(root, 'src/report/schema'), join(outdir, 'schema'), { recursive: true });
     await writeFile(join(outdir, 'licenses.txt'), await licensesOf(built.flatMap(result => Object.keys(result.metafile.inputs))));
+    const outputs = built.flatMap(result => Object.entries(result.metafile.outputs)).filter(([path]) => !path.endsWith('.map'));
+    return Object.fromEntries(outputs.map(([path, { bytes }]) => [relative(outdir, join(root, path)), bytes]));
 }

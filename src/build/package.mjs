@@ -7,23 +7,32 @@ import { isEntry, main, root } from './ready.mjs';
 
 /** An extension people install over a building site's connection should stay small. */
 const MOST_BYTES = 2_000_000;
+/** The editor loads one of the extensions whenever a job file is opened, and starts one of the servers. Without sources' maps, in bytes. */
+const MOST_BYTES_OF = {
+    'extension/main.cjs': 500_000, 'extension/browser.js': 500_000, 'server/main.cjs': 1_200_000, 'server/browser.js': 1_200_000, 'cli/main.js': 1_500_000,
+};
 
 /**
  * Packages from a folder that holds exactly what is shipped, so that nothing can slip in by a missing line in an
  * ignore file. The manifest's strings live beside the extension's code and belong, in the package, beside the manifest.
- * @returns {Promise<{ path: string, bytes: number }>}
+ * @returns {Promise<{ path: string, bytes: number, sizes: Record<string, number> }>} `sizes`: of the programs in it, by path
  */
 export async function packageExtension() {
     const folder = join(root, '.cache/package');
     await rm(folder, { recursive: true, force: true });
     await mkdir(folder, { recursive: true });
-    await bundle({ outdir: join(folder, 'dist'), minify: true, sourcemap: false });
+    const sizes = await bundle({ outdir: join(folder, 'dist'), minify: true, sourcemap: false });
+    for (const [program, size] of Object.entries(sizes)) {
+        const most = MOST_BYTES_OF[program];
+        if (most === undefined || size > most) throw new Error(`${program} has ${size} bytes; ${most ?? 0} is the most.`);
+    }
     await writeFile(join(folder, 'README.md'), withoutOwnPictures(await readFile(join(root, 'README.md'), 'utf8')));
     for (const name of ['LICENSE', 'CHANGELOG.md', 'syntaxes']) await cp(join(root, name), join(folder, name), { recursive: true });
     await cp(join(root, 'src/extension/package.nls.json'), join(folder, 'package.nls.json'));
+    await cp(join(root, 'src/extension/l10n'), join(folder, 'l10n'), { recursive: true });
 
     const { scripts, dependencies, devDependencies, private: isPrivate, ...manifest } = JSON.parse(await readFile(join(root, 'package.json'), 'utf8'));
-    const shipped = { ...manifest, files: ['dist', 'syntaxes', 'package.nls.json', 'README.md', 'CHANGELOG.md', 'LICENSE'] };
+    const shipped = { ...manifest, files: ['dist', 'syntaxes', 'l10n', 'package.nls.json', 'README.md', 'CHANGELOG.md', 'LICENSE'] };
     await writeFile(join(folder, 'package.json'), `${JSON.stringify(shipped, undefined, 2)}\n`);
 
     const path = join(root, `dist/${manifest.name}-${manifest.version}.vsix`);
@@ -31,7 +40,7 @@ export async function packageExtension() {
     await createVSIX({ cwd: folder, packagePath: path, dependencies: false, allowMissingRepository: true, rewriteRelativeLinks: false });
     const bytes = (await stat(path)).size;
     if (bytes > MOST_BYTES) throw new Error(`${path} has ${bytes} bytes; ${MOST_BYTES} is the most.`);
-    return { path, bytes };
+    return { path, bytes, sizes };
 }
 
 /** The page of an extension shows pictures from the web only; those beside the README would be broken on it. */
@@ -40,6 +49,7 @@ function withoutOwnPictures(markdown) {
 }
 
 if (isEntry(import.meta.url)) await main(async () => {
-    const { path, bytes } = await packageExtension();
+    const { path, bytes, sizes } = await packageExtension();
+    for (const [program, size] of Object.entries(sizes)) console.log(`  ${program}: ${Math.round(size / 1000)} kB of at most ${MOST_BYTES_OF[program] / 1000} kB`);
     console.log(`${path}: ${Math.round(bytes / 1000)} kB of at most ${MOST_BYTES / 1000} kB`);
 });

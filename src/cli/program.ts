@@ -9,7 +9,10 @@ import type { World } from './input.ts';
 import { openTerminal, type ColorChoice } from './terminal.ts';
 import { version } from './version.ts';
 
-export type Surroundings = Omit<World, 'terminal'> & Pick<NodeJS.Process, 'stdout' | 'stderr' | 'env'>;
+export interface Surroundings extends Omit<World, 'terminal'>, Pick<NodeJS.Process, 'stdout' | 'stderr' | 'env'> {
+    /** Becomes the language server; loads it only then. */
+    serveEditor(): Promise<ExitCode>;
+}
 
 const ABOUT = 'Coffered ceilings of box beams, written as text: what does not fit, every piece, every board, every drawing.';
 const NOTES = `
@@ -66,6 +69,8 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
     program.command('explain').description('the page of a rule; all rules without a name').argument('[rule]')
         .action((rule: string | undefined) => run(terminal => explain(rule, { terminal })));
     withFiles('format', 'lay the text out the one way').option('--check', 'change nothing, name the files that would change', false).action(act<FormatOptions>(format));
+    program.command('language-server').description('answer an editor, by the Language Server Protocol').requiredOption('--stdio', 'talk over standard input and output')
+        .action(() => run(() => world.serveEditor()));
     return program;
 }
 

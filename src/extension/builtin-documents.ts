@@ -1,4 +1,4 @@
-import type * as vscode from 'vscode';
+import * as vscode from 'vscode';
 import { BUILTIN_DOCUMENT, type BuiltinDocumentParams, type BuiltinDocumentResult } from '../server/messages.ts';
 
 /** Asks the server; undefined where it does not answer. */
@@ -7,6 +7,7 @@ type Ask = <Result>(method: string, params: object) => Promise<Result | undefine
 /** Opens the built-in vocabulary, where "Go to Definition" leads from every property and trade word. Read only. */
 export class BuiltinDocuments implements vscode.TextDocumentContentProvider {
     static readonly scheme = 'builtin';
+    static readonly vocabulary = vscode.Uri.from({ scheme: BuiltinDocuments.scheme, path: '/builtin.coffer' });
 
     constructor(private readonly ask: Ask) {}
 

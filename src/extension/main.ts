@@ -1,26 +1,23 @@
 import * as vscode from 'vscode';
-import { BuiltinDocuments } from './builtin-documents.ts';
-import { Server } from './server.ts';
+import { LanguageClient, TransportKind, type ServerOptions } from 'vscode-languageclient/node';
+import { CheckTasks } from './check-tasks.ts';
+import { begin, end } from './extension.ts';
 
-/**
- * The extension: it starts the language server and hands over what the editor needs besides the protocol. It knows
- * nothing about ceilings, so that every editor shows the same.
- */
-let server: Server | undefined;
+/** The extension where the editor has a machine: the server is a process, and the command line is at hand for tasks. */
+export function activate(context: vscode.ExtensionContext): void {
+    const module = context.asAbsolutePath('dist/server/main.cjs');
+    const runs: ServerOptions = {
+        run: { module, transport: TransportKind.ipc },
+        debug: { module, transport: TransportKind.ipc, options: { execArgv: ['--nolazy', '--inspect=6009'] } },
+    };
+    begin(context, options => new LanguageClient('cofferwright', 'Cofferwright', runs, options));
 
-export async function activate(context: vscode.ExtensionContext): Promise<void> {
-    const started = server = new Server(context.asAbsolutePath('dist/server/main.cjs'));
+    const tasks = new CheckTasks(context.asAbsolutePath('dist/cli/main.js'));
     context.subscriptions.push(
-        started,
-        vscode.workspace.registerTextDocumentContentProvider(BuiltinDocuments.scheme, new BuiltinDocuments((method, params) => started.ask(method, params))),
-        vscode.commands.registerCommand('cofferwright.restartServer', () => started.restart()),
-        vscode.commands.registerCommand('cofferwright.showOutput', () => started.output.show()),
-        // imports may not leave the open folders, and the server is told of those when it starts
-        vscode.workspace.onDidChangeWorkspaceFolders(() => started.restart()),
+        vscode.tasks.registerTaskProvider(CheckTasks.type, tasks),
+        vscode.commands.registerCommand('cofferwright.check', (file?: vscode.Uri) => tasks.run(file ?? vscode.window.activeTextEditor?.document.uri)),
     );
-    await started.start();
+    void vscode.commands.executeCommand('setContext', 'cofferwright.hasCommandLine', true);
 }
 
-export async function deactivate(): Promise<void> {
-    await server?.stop();
-}
+export const deactivate = end;

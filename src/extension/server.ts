@@ -1,57 +1,50 @@
 import * as vscode from 'vscode';
-import { LanguageClient, RevealOutputChannelOn, State, TransportKind, type LanguageClientOptions, type ServerOptions } from 'vscode-languageclient/node';
+import { RevealOutputChannelOn, State, type BaseLanguageClient, type LanguageClientOptions } from 'vscode-languageclient';
+import type { InitializationOptions } from '../server/messages.ts';
 import { BuiltinDocuments } from './builtin-documents.ts';
+import { readForServer } from './workspace-files.ts';
 
-/** The language server's process, the talk with it, and how the editor shows its state. */
+/** Makes the talk with a new server; how depends on where the editor runs. */
+export type NewClient = (options: LanguageClientOptions) => BaseLanguageClient | Promise<BaseLanguageClient>;
+
+/** The language server, the talk with it, and how the editor shows its state. */
 export class Server implements vscode.Disposable {
     readonly output = vscode.window.createOutputChannel('Cofferwright');
-    private readonly client: LanguageClient;
     private readonly status = vscode.languages.createLanguageStatusItem('cofferwright.server', { language: 'coffer' });
+    private readonly newClient: NewClient;
+    private client: BaseLanguageClient | undefined;
+    /** Starts and stops follow one another, however fast they are asked for. */
+    private last: Promise<void> = Promise.resolve();
 
-    /** `module`: the bundled server, run by the editor's own Node. */
-    constructor(module: string) {
-        const runs: ServerOptions = {
-            run: { module, transport: TransportKind.ipc },
-            debug: { module, transport: TransportKind.ipc, options: { execArgv: ['--nolazy', '--inspect=6009'] } },
-        };
-        const options: LanguageClientOptions = {
-            documentSelector: ['file', 'untitled', BuiltinDocuments.scheme].map(scheme => ({ language: 'coffer', scheme })),
-            outputChannel: this.output,
-            // what goes wrong inside the server is for the log; a window in the way of a carpenter's typing helps nobody
-            revealOutputChannelOn: RevealOutputChannelOn.Never,
-        };
-        this.client = new LanguageClient('cofferwright', 'Cofferwright', runs, options);
+    constructor(newClient: NewClient) {
+        this.newClient = newClient;
         this.status.name = 'Cofferwright';
         this.status.command = { command: 'cofferwright.showOutput', title: vscode.l10n.t('Show Output') };
-        this.client.onDidChangeState(({ newState }) => this.show(newState));
         this.show(State.Starting);
     }
 
     /** Ends when the server answers; tells the user where it does not. */
-    async start(): Promise<void> {
-        try {
-            await this.client.start();
-        } catch (error) {
-            this.output.appendLine(String(error));
-            const show = vscode.l10n.t('Show Output');
-            const choice = vscode.window.showErrorMessage(vscode.l10n.t('The Cofferwright language server did not start.'), show);
-            void choice.then(chosen => { if (chosen === show) this.output.show(); });
-        }
+    start(): Promise<void> {
+        return this.inTurn(() => this.startNow());
     }
 
-    async restart(): Promise<void> {
-        if (this.client.state === State.Running) await this.client.restart();
-        else await this.start();
+    /** A new server, told of the folders that are open now. */
+    restart(): Promise<void> {
+        return this.inTurn(async () => {
+            await this.stopNow();
+            await this.startNow();
+        });
     }
 
-    async stop(): Promise<void> {
-        if (this.client.state === State.Running) await this.client.stop();
+    stop(): Promise<void> {
+        return this.inTurn(() => this.stopNow());
     }
 
     /** Asks the server; undefined where it is not running or does not answer. */
     async ask<Result>(method: string, params: object): Promise<Result | undefined> {
+        await this.last;
         try {
-            return await this.client.sendRequest<Result>(method, params);
+            return await this.client?.sendRequest<Result>(method, params);
         } catch (error) {
             this.output.appendLine(`${method}: ${String(error)}`);
             return undefined;
@@ -63,9 +56,52 @@ export class Server implements vscode.Disposable {
         this.output.dispose();
     }
 
+    private inTurn(job: () => Promise<void>): Promise<void> {
+        return this.last = this.last.then(job);
+    }
+
+    private async startNow(): Promise<void> {
+        this.show(State.Starting);
+        try {
+            const client = this.client = await this.newClient(this.options());
+            readForServer(client);
+            client.onDidChangeState(({ newState }) => { if (client === this.client) this.show(newState); });
+            await client.start();
+        } catch (error) {
+            this.show(State.Stopped);
+            this.output.appendLine(String(error));
+            const show = vscode.l10n.t('Show Output');
+            const choice = vscode.window.showErrorMessage(vscode.l10n.t('The Cofferwright language server did not start.'), show);
+            void choice.then(chosen => { if (chosen === show) this.output.show(); });
+        }
+    }
+
+    private async stopNow(): Promise<void> {
+        const client = this.client;
+        this.client = undefined;
+        try {
+            await client?.dispose();
+        } catch (error) {
+            this.output.appendLine(String(error));
+        }
+    }
+
+    private options(): LanguageClientOptions {
+        const readsFiles: InitializationOptions = { readsFiles: true };
+        // what a comparison or a history shows is no job to check, so only places that files are kept in
+        const places = new Set(['file', 'untitled', BuiltinDocuments.scheme, ...(vscode.workspace.workspaceFolders ?? []).map(folder => folder.uri.scheme)]);
+        return {
+            documentSelector: [...places].map(scheme => ({ language: 'coffer', scheme })),
+            outputChannel: this.output,
+            // what goes wrong inside the server is for the log; a window in the way of a carpenter's typing helps nobody
+            revealOutputChannelOn: RevealOutputChannelOn.Never,
+            initializationOptions: readsFiles,
+        };
+    }
+
     private show(state: State): void {
         this.status.busy = state === State.Starting;
         this.status.severity = state === State.Stopped ? vscode.LanguageStatusSeverity.Error : vscode.LanguageStatusSeverity.Information;
-        this.status.text = state === State.Stopped ? vscode.l10n.t('Cofferwright is not running') : vscode.l10n.t('Cofferwright');
+        this.status.text = state === State.Stopped ? vscode.l10n.t('Cofferwright is not running') : 'Cofferwright';
     }
 }

@@ -11,7 +11,7 @@ export async function cofferwright(cwd: string, argv: readonly string[], { stdin
     const stream = (write: (text: string) => void): NodeJS.WriteStream =>
         Object.assign(new Writable({ write: (chunk: Buffer, _encoding, done) => { write(String(chunk)); done(); } }), { isTTY: isTerminal }) as unknown as NodeJS.WriteStream;
     const code = await run(argv, {
-        cwd, env, stop, readStdin: () => Promise.resolve(typeof stdin === 'string' ? new TextEncoder().encode(stdin) : stdin),
+        cwd, env, stop, serveEditor: () => Promise.reject(new Error('a test has no editor')), readStdin: () => Promise.resolve(typeof stdin === 'string' ? new TextEncoder().encode(stdin) : stdin),
         stdout: stream(text => { out += text; }) as NodeJS.Process['stdout'],
         stderr: stream(text => { err += text; onErr?.(err); }) as NodeJS.Process['stderr'],
     });

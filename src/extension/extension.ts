@@ -1,0 +1,38 @@
+import * as vscode from 'vscode';
+import { BuiltinDocuments } from './builtin-documents.ts';
+import { Findings } from './findings.ts';
+import firstJob from './first-job.coffer';
+import { Server, type NewClient } from './server.ts';
+
+/**
+ * The extension: it starts the language server and hands over what the editor needs besides the protocol. It knows
+ * nothing about ceilings, so that every editor shows the same.
+ */
+let server: Server | undefined;
+
+/** Sets everything up and returns; the server is ready when it is, and the editor does not wait for it. */
+export function begin(context: vscode.ExtensionContext, newClient: NewClient): void {
+    const started = server = new Server(newClient);
+    context.subscriptions.push(
+        started,
+        new Findings(started),
+        vscode.workspace.registerTextDocumentContentProvider(BuiltinDocuments.scheme, new BuiltinDocuments((method, params) => started.ask(method, params))),
+        vscode.commands.registerCommand('cofferwright.restartServer', () => started.restart()),
+        vscode.commands.registerCommand('cofferwright.showOutput', () => started.output.show()),
+        vscode.commands.registerCommand('cofferwright.newJob', newJob),
+        vscode.commands.registerCommand('cofferwright.openVocabulary', () => vscode.window.showTextDocument(BuiltinDocuments.vocabulary)),
+        // imports may not leave the open folders, and the server is told of those when it starts
+        vscode.workspace.onDidChangeWorkspaceFolders(() => started.restart()),
+    );
+    void vscode.commands.executeCommand('setContext', 'cofferwright.active', true);
+    void started.start();
+}
+
+export async function end(): Promise<void> {
+    await server?.stop();
+}
+
+/** A small whole job in a file that is not saved yet, to change into one's own. */
+async function newJob(): Promise<void> {
+    await vscode.window.showTextDocument(await vscode.workspace.openTextDocument({ language: 'coffer', content: firstJob }));
+}
