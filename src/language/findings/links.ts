@@ -16,6 +16,7 @@ import { blockName } from './block-name.ts';
 import { finding } from './make.ts';
 import { didYouMean, meantFixes, near } from './near.ts';
 import { importFixes, offeredElsewhere } from './offered.ts';
+import { calledHere } from './other-words.ts';
 import type { ReadingRule } from './rules.ts';
 
 /**
@@ -57,7 +58,7 @@ class Unknown {
         if (ast.isMemberOf(node)) return this.member(node);
         if (ast.isArg(node)) return this.parameter(node);
         if (ast.isUsedName(node)) return this.imported(node);
-        if (ast.isRate(node)) return this.say('unknown-unit', `${quoted(this.word)} is no unit; there are ${listed(this.names)}`);
+        if (ast.isRate(node)) return this.say('unknown-unit', `${quoted(this.word)} is no unit; there are ${listed(this.names)}`, this.called('Unit') ?? near(this.word, this.names));
         if (ast.isTypeAtom(node)) return this.say('unknown-type', `There is no type ${quoted(this.word)}`);
         return this.say('unknown-name', `There is nothing called ${quoted(this.word)}`);
     }
@@ -70,6 +71,12 @@ class Unknown {
         return finding(rule, this.at, sentence(message + didYouMean(words)), { fixes: meantFixes(this.at, words) });
     }
 
+    /** The word of a list for what the trade calls otherwise. */
+    private called(list: string): readonly string[] | undefined {
+        const here = calledHere(list, this.word);
+        return here === undefined ? undefined : [here];
+    }
+
     private property(line: ast.Line, index: number): Finding | undefined {
         const body = line.$container;
         if (index > 0) {
@@ -80,10 +87,24 @@ class Unknown {
         }
         if (ast.isAlternate(body?.$container)) return this.isExcused(this.word) ? undefined : this.say('unknown-name', `No room here is called ${quoted(this.word)}; a line of an alternate begins with one`);
         if (!body || !kindOfBody(body, this.vocabulary)) return undefined;
+        const misplaced = this.fixture(line);
+        if (misplaced) return misplaced;
         const words = near(this.word, this.names);
         const elsewhere = words.length > 0 ? [] : this.blocksWith(this.word);
         const where = elsewhere.length > 0 ? `; it is said in ${listed(elsewhere.map(quoted))}` : '';
         return this.say('unknown-property', `There is no property ${quoted(this.word)} in ${blockName(body)}${where}`, words);
+    }
+
+    /** `light chandelier at 2', 3'` in a room: a fixture without the word. */
+    private fixture(line: ast.Line): Finding | undefined {
+        const [value] = line.values;
+        const kinds = this.vocabulary.words.get('FixtureKind');
+        if (kindOfBody(line.$container, this.vocabulary)?.name !== 'Room' || !kinds || !ast.isRef(value) || !value.$cstNode) return undefined;
+        const kind = this.vocabulary.wordsOf(kinds).has(this.word) ? this.word : calledHere('FixtureKind', this.word);
+        if (kind === undefined) return undefined;
+        const meant = `fixture ${value.$cstNode.text} ${kind}`;
+        const at = { uri: this.at.uri, range: { start: this.at.range.start, end: value.$cstNode.range.end } };
+        return finding('unknown-property', at, `What hangs in a room is a fixture, with its name and then its kind: ${quoted(meant)}.`, { fixes: meantFixes(at, [meant]) });
     }
 
     /** The blocks in which a property is said that was looked for in the wrong one. */
@@ -129,15 +150,39 @@ class Unknown {
         const words = wanted === undefined ? undefined : this.vocabulary.words.get(wanted);
         if (words) {
             const all = [...this.vocabulary.wordsOf(words).keys()];
+            if (ast.isChain(ref.$container) && ref.$container.operators[0] === '/') return this.twoWords(ref, ref.$container, all);
             const choice = all.length <= 8 ? `; here stands ${listed(all.map(quoted))}` : '';
-            return this.say('unknown-name', `${quoted(this.word)} is not one of the words for this${choice}`, near(this.word, all));
+            return this.say('unknown-name', `${quoted(this.word)} is not one of the words for this${choice}`, this.called(wanted!) ?? near(this.word, all));
         }
+        const price = this.priceByUnit(ref);
+        if (price) return price;
         const noun = ast.isProfile(ref.$container) ? 'profile' : NOUNS[wanted ?? ''] ?? 'name';
         const elsewhere = offeredElsewhere(this.document, this.word);
         if (elsewhere.length === 0) return this.say('unknown-name', `There is no ${noun} ${quoted(this.word)} here`);
         const files = listed(elsewhere.map(each => quoted(each.path)));
         return finding('unknown-name', this.at, `There is no ${noun} ${quoted(this.word)} here. It is declared in ${files}: import it from there.`,
             { fixes: importFixes(this.document, this.word, elsewhere) });
+    }
+
+    /** `north/south` for `north-south`: one finding for both words. */
+    private twoWords(ref: ast.Ref, chain: ast.Chain, words: readonly string[]): Finding | undefined {
+        if (chain.operands[0] !== ref || !chain.$cstNode) return undefined;
+        const written = chain.$cstNode.text, at = sourceOfRange(chain, chain.$cstNode.range);
+        const meant = near(written.replace(/\s*\/\s*/g, '-'), words);
+        return finding('unknown-name', at, sentence(`${quoted(written)} is not one of the words for this; here stands ${listed(words.map(quoted))}${didYouMean(meant)}`), { fixes: meantFixes(at, meant) });
+    }
+
+    /** `2.70 USD / ft`: a unit is no value that something can be divided by. */
+    private priceByUnit(ref: ast.Ref): Finding | undefined {
+        const chain = ref.$container;
+        const unit = this.vocabulary.units.has(this.word) ? this.word : calledHere('Unit', this.word);
+        if (unit === undefined || !ast.isChain(chain)) return undefined;
+        const i = chain.operands.indexOf(ref), before = chain.operands[i - 1]?.$cstNode;
+        if (!before || chain.operators[i - 1] !== '/') return undefined;
+        const at = { uri: this.at.uri, range: { start: before.range.end, end: this.at.range.end } };
+        return finding('unknown-name', this.at, `What is counted by a unit takes ${quoted('per')}: ${quoted(`${before.text} per ${unit}`)}.`, {
+            fixes: [{ title: `Write ${before.text} per ${unit}`, preferred: true, edits: [{ ...at, text: ` per ${unit}` }] }],
+        });
     }
 
     /** True for a name whose import has been found wrong, or that occurs in a line that could not be read. */

@@ -6,6 +6,7 @@ import { plainValue } from '../lexer/pasted.ts';
 import type { Problem } from '../lexer/problem.ts';
 import { finding, replace } from './make.ts';
 import { meantFixes, near } from './near.ts';
+import { meantOtherwise } from './written-apart.ts';
 
 /** What a line at the margin of a file can begin with. */
 export const DECLARATIONS = ['stock', 'profile', 'room', 'job', 'labor', 'bid', 'alternate', 'let', 'from', 'edition'];
@@ -22,8 +23,11 @@ export function syntaxFindings(document: LangiumDocument): readonly Finding[] {
     const strays = straysOf(document.parseResult.value);
     for (const { token, message } of parserErrors) {
         const at = placeOf(uri, token.startLine ?? 1, token.startColumn ?? 1, token.endLine ?? 1, token.endColumn ?? 1);
-        if (strays.has(token.startOffset)) found.push(finding('nothing-starts-with', at, message, { fixes: meantFixes(at, near(token.image, DECLARATIONS)) }));
-        else found.push(finding('syntax', at, message));
+        if (strays.has(token.startOffset)) found.push(finding('nothing-starts-with', at, message, { fixes: token.image === 'import' ? importFix(document, at) : meantFixes(at, near(token.image, DECLARATIONS)) }));
+        else {
+            const meant = meantOtherwise(document, at);
+            found.push(meant ? finding('syntax', meant.at, meant.message, { fixes: meant.fixes }) : finding('syntax', at, message));
+        }
     }
     return found;
 }
@@ -31,6 +35,16 @@ export function syntaxFindings(document: LangiumDocument): readonly Finding[] {
 /** Where words stand at the margin that declare nothing. The parser steps over them so that nothing after them is lost. */
 function straysOf(root: AstNode): ReadonlySet<number> {
     return new Set(ast.isFile(root) ? root.items.filter(ast.isStray).map(stray => stray.$cstNode?.offset ?? -1) : []);
+}
+
+/** `import a, b from "./yard.coffer"`, in the order that it has here. */
+function importFix(document: LangiumDocument, at: Source): readonly Fix[] {
+    const { line } = at.range.start;
+    const written = document.textDocument.getText({ start: { line, character: 0 }, end: { line: line + 1, character: 0 } });
+    const [all, names, path] = /^\s*import\s+\{?\s*([\w-]+(?:\s*,\s*[\w-]+)*)\s*\}?\s+from\s+("[^"]*");?/.exec(written) ?? [];
+    if (all === undefined || names === undefined || path === undefined) return [];
+    const meant = `from ${path} use ${names}`;
+    return [replace(`Write ${meant}`, { uri: at.uri, range: { start: at.range.start, end: { line, character: all.length } } }, meant, true)];
 }
 
 /** A value that is read as it is meant, and yet is not written as it should be. */

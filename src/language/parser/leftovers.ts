@@ -43,6 +43,7 @@ function sayLoose(node: ast.Loose): string {
 
 function sayStray({ word, name }: ast.Stray): string {
     const near = DECLARATIONS.map(known => ({ known, far: distance(word ?? '', known) })).sort((a, b) => a.far - b.far)[0]!;
+    if (word === 'import' || word === 'include') return 'What another file has is brought in with its path first: `from "./yard.coffer" use` and names.';
     const nothing = `${shown(word ?? '')} is nothing that a file has`;
     if (word && near.far <= Math.max(1, word.length / 3)) return `${nothing}; did you mean ${shown(near.known)}?`;
     if (word && IN_ROOMS.has(word)) return `A ${shown(word)} stands inside a room, between its \`{\` and \`}\`.`;

@@ -1,6 +1,6 @@
 import * as ast from '../generated/ast.ts';
 import type { Operand, Operation } from '../operators.ts';
-import { COUNT, GAUGE, LENGTH, NUMBER_SIZE, PERCENT, RATIO, TEXT, NAME, TIME, type Type } from './type.ts';
+import { COUNT, GAUGE, LENGTH, NUMBER_SIZE, PERCENT, RATIO, SIZE, TEXT, NAME, TIME, type Type } from './type.ts';
 
 /** What stands behind a length that somebody wrote without a unit, the likeliest first and the smallest last. */
 export type UsualUnits = readonly ('"' | "'" | ' mm' | ' m')[];
@@ -24,7 +24,7 @@ export function suggestions(want: Type | undefined, got: Type | undefined, opera
 
 function suggestion(want: Type | undefined, got: Type | undefined, operand: Operand): string | undefined {
     if (!want) return undefined;
-    if (operand.kind === 'operation') return want === LENGTH ? bareFraction(operand) : undefined;
+    if (operand.kind === 'operation') return want === LENGTH ? bareFraction(operand) : want === SIZE ? sizeOf(operand) : undefined;
     const { expr } = operand;
     if (ast.isNumberLit(expr)) return inUnit(want, expr.text);
     if (ast.isUnmarkedLit(expr)) return want === LENGTH ? `${expr.text}"` : inUnit(want, expr.text);
@@ -45,6 +45,14 @@ function suggestion(want: Type | undefined, got: Type | undefined, operand: Oper
 function bareFraction({ operator, left, right }: Operation): string | undefined {
     if (operator !== '/' || left?.kind !== 'leaf' || right?.kind !== 'leaf' || !ast.isNumberLit(left.expr) || !ast.isNumberLit(right.expr)) return undefined;
     return `${left.expr.text}/${right.expr.text}"`;
+}
+
+/** `1 x 6`, `5/4 x 6`: a nominal size is written in one. */
+function sizeOf({ operator, left, right }: Operation): string | undefined {
+    if (operator !== 'x' || !left || right?.kind !== 'leaf' || !ast.isNumberLit(right.expr)) return undefined;
+    const thickness = left.kind === 'leaf' ? ast.isNumberLit(left.expr) ? left.expr.text : undefined : bareFraction(left)?.slice(0, -1);
+    const size = `${thickness}x${right.expr.text}`;
+    return thickness !== undefined && /^\d+(?:\/\d+)?x\d+$/.test(size) ? size : undefined;
 }
 
 function inUnit(want: Type, text: string): string | undefined {

@@ -1,3 +1,5 @@
+import { SIDES } from '../../job/model.ts';
+import { near } from '../findings/near.ts';
 import * as ast from '../generated/ast.ts';
 import { declarationOf, targetOf } from '../scope/kind-of.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
@@ -14,7 +16,11 @@ export function checkMember(member: ast.Line | ast.Fixture, vocabulary: Vocabula
     if (isBroken(member)) return;
     const named = quoted(ast.isFixture(member) ? `${member.kind} ${member.name ?? ''}`.trim() : member.path.at(-1)?.$refText);
     if (ast.isFixture(member) && member.kind === 'wall' && !WALLS.has(member.name)) {
-        report({ rule: 'no-such-wall', at: sourceOfProperty(member, 'name'), message: `There is no wall ${member.name}; a room has the walls north, east, south and west.` });
+        const at = sourceOfProperty(member, 'name'), [meant] = near(member.name, SIDES);
+        report({
+            rule: 'no-such-wall', at, message: `There is no wall ${member.name}; a room has the walls north, east, south and west.${meant ? ` Did you mean ${meant}?` : ''}`,
+            fixes: meant ? [replacing(at, meant)] : [],
+        });
     }
     const declaration = declarationOf(member, vocabulary);
     if (declaration) {
@@ -30,7 +36,7 @@ export function checkMember(member: ast.Line | ast.Fixture, vocabulary: Vocabula
     }
 }
 
-const WALLS: ReadonlySet<string | undefined> = new Set(['north', 'east', 'south', 'west', undefined]);
+const WALLS: ReadonlySet<string | undefined> = new Set([...SIDES, undefined]);
 
 /** `sides { ... }`: a block and nothing else. */
 function checkBlock(member: ast.Line | ast.Fixture, named: string, report: Report): void {
