@@ -1,4 +1,5 @@
 export { drawSection } from './section/section.ts';
+export { drawSmallSection } from './section/small-section.ts';
 export { contextIn, sectionsOf, type SectionContext, type SectionOfLines } from './section/context.ts';
 export { toSvg, type SvgOptions } from './svg/svg.ts';
 export type { SvgTheme } from './svg/style-sheet.ts';

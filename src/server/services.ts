@@ -12,6 +12,7 @@ import { Client } from './client.ts';
 import { CofferCodeActions } from './features/code-actions.ts';
 import { CofferCodeLenses } from './features/code-lenses.ts';
 import { Figures } from './features/figures.ts';
+import { CofferCeilingHover } from './features/hover.ts';
 import { CofferInlayHints } from './features/inlay-hints.ts';
 import { namesInRoom } from './features/names-in.ts';
 import { computedFor } from './features/outline-figures.ts';
@@ -38,6 +39,7 @@ export function createServerServices(context?: DefaultSharedModuleContext): Serv
             editor: () => client,
             lsp: {
                 CompletionProvider: services => new CofferCompletionProvider(services, { namesIn: room => namesInRoom(room, figures), rules: RULES.filter(isAllowable) }),
+                HoverProvider: services => new CofferCeilingHover(services, figures),
                 InlayHintProvider: services => new CofferInlayHints(figures, services.shared.workspace.ConfigurationProvider as Settings),
                 CodeLensProvider: services => new CofferCodeLenses(figures, client, services.shared.workspace.LangiumDocuments),
                 DocumentSymbolProvider: () => new CofferOutlineProvider(document => computedFor(figures.of(document))),

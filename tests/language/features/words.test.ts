@@ -61,10 +61,10 @@ async function hover(path: string, marked: string): Promise<string | undefined> 
 describe('hover', () => {
     test('a property: how it is declared, where, and what is written about it', async () => {
         const text = await hover('box.coffer', 'held«-down»');
-        expect(text).toBe('```coffer\nheld-down : Length = 1/4"\n```\n\nproperty of `Sides`\n\nHow far the upper edge of the side stays below the ceiling.\n\n1/4" (6.35 mm)');
+        expect(text).toBe('```coffer\nheld-down : Length = 1/4"\n```\n\nproperty of `Sides`\n\nHow far the upper edge of the side stays below the ceiling.\n\n1/4" (6.35 mm)\n\nwhere `groove` is 1/4" (6.35 mm) by default');
     });
     test('a stock of another file, with its comment', async () => {
-        expect(await hover('box.coffer', 'bottom { stock «poplar»')).toBe('```coffer\nstock poplar\n```\n\nThe yard on Mill Street has it primed.\n\ndressed 3/4" x 5 1/2" (19.05 x 139.7 mm)');
+        expect(await hover('box.coffer', 'bottom { stock «poplar»')).toBe('```coffer\nstock poplar\n```\n\nThe yard on Mill Street has it primed.\n\ndressed 3/4" x 5 1/2" (19.05 x 139.7 mm)\n\nDressed size of 1x6: American Softwood Lumber Standard PS 20, board sizes, dry (read second-hand).');
     });
     test('an alias leads to what it stands for', async () => {
         expect(await hover('box.coffer', 'as «wide»')).toContain('stock oak');
@@ -80,8 +80,18 @@ describe('hover', () => {
     });
     test('what it comes to', async () => {
         expect(await hover('den.coffer', 'wall north  «10\' 6"»')).toBe('10\' 6" (3200.4 mm)');
-        expect(await hover('box.coffer', 'held«-down»')).toMatch(/below the ceiling\.\n\n1\/4" \(6\.35 mm\)$/);
+        expect(await hover('box.coffer', 'held«-down»')).toMatch(/below the ceiling\.\n\n1\/4" \(6\.35 mm\)\n/);
         expect(await hover('box.coffer', 'bottom { stock «poplar»')).toContain('dressed 3/4" x 5 1/2"');
+    });
+    test('where its figures are published', async () => {
+        expect(await hover('yard.coffer', '«size»     1x6')).toContain('dressed 3/4" x 5 1/2" (19.05 x 139.7 mm)\n\nDressed size of 1x6: American Softwood Lumber Standard PS 20');
+        expect(await hover('yard.coffer', 'size     «1x6»')).toContain('American Softwood Lumber Standard PS 20');
+        // Wood Handbook, Table 5-3b: 1.58 million psi, 10,100 psi
+        expect(await hover('yard.coffer', '«yellow-poplar»')).toContain('stiffness 1,580,000 psi (10.9 GPa), rupture 10,100 psi (70 MPa), at 12 % moisture: USDA FPL, Wood Handbook FPL-GTR-282 (2021), Table 5-3b');
+    });
+    test('a word that begins something', async () => {
+        expect(await hover('den.coffer', '«wall» north')).toBe('A wall, measured along its inner face.\n\n10\' 6" (3200.4 mm)');
+        expect(await hover('yard.coffer', '«stock» oak')).toContain('A board you can buy');
     });
     test('nothing to say', async () => {
         expect(await hover('den.coffer', 'grid «{»')).toBeUndefined();

@@ -1,0 +1,101 @@
+import { AstUtils, type AstNode, type CstNode } from 'langium';
+import type { Section } from '../../ceiling/model.ts';
+import { drawSmallSection, toSvg } from '../../drawing/index.ts';
+import type { JobSettings } from '../../job/model.ts';
+import { CofferHoverProvider } from '../../language/features/hover.ts';
+import * as ast from '../../language/generated/ast.ts';
+import { roomAt } from '../../language/scope/kind-of.ts';
+import type { CofferServices } from '../../language/services.ts';
+import { sourceOf } from '../../language/types/place.ts';
+import { sameSource } from '../../provenance/source.ts';
+import type { Figures, RoomFigures } from './figures.ts';
+import { beamInWords, partInWords, runInWords } from './hover-words.ts';
+
+/** A section and the job it is shown in. */
+interface Shown { readonly section: Section; readonly job: JobSettings }
+
+/**
+ * What the words of a room and a profile come to: the size of the coffers, depth, width and fit of a beam, each with its
+ * sum; and of a profile its section, drawn. Only what is laid out as the text stands: nothing remembered, nothing guessed.
+ */
+export class CofferCeilingHover extends CofferHoverProvider {
+    private readonly figures: Figures;
+
+    constructor(services: CofferServices, figures: Figures) {
+        super(services);
+        this.figures = figures;
+    }
+
+    protected override computed(leaf: CstNode, target: AstNode | undefined): readonly string[] {
+        const node = leaf.astNode;
+        if (AstUtils.getContainerOfType(node, ast.isAlternate)) return [];          // it changes what the room comes to
+        if (ast.isProfile(target)) return this.ofProfile(node, target);
+        const profile = AstUtils.getContainerOfType(node, ast.isProfile);
+        if (profile) return ast.isLine(node) ? this.ofPart(node, profile) : [];
+        const room = this.roomOf(node);
+        return room ? this.inRoom(node, room) : [];
+    }
+
+    private roomOf(node: AstNode): RoomFigures | undefined {
+        const room = roomAt(node);
+        const figures = room && this.figures.of(AstUtils.getDocument(room)).rooms.get(room);
+        return figures?.current ? figures : undefined;
+    }
+
+    private inRoom(node: AstNode, { layout, ceiling }: RoomFigures): readonly string[] {
+        const { job, lines, grid } = layout.room;
+        if (ast.isFixture(node) && node.kind === 'wall' && ceiling) {
+            return runInWords(ceiling, node.name === 'north' || node.name === 'south' ? 'across' : 'down');
+        }
+        if (ast.isFixture(node) && node.kind === 'line') {
+            const line = ceiling?.lines.find(({ name }) => name === node.name);
+            return line ? [beamInWords(line.section, job)] : [];
+        }
+        if (!ast.isLine(node)) return [];
+        const word = node.path.at(-1)?.$refText ?? '';
+        if (/^(coffers|lines)-north$/.test(word)) return ceiling ? runInWords(ceiling, 'across') : [];
+        if (/^(coffers|lines)-east$/.test(word)) return ceiling ? runInWords(ceiling, 'down') : [];
+        if (word === 'coffer-size' || word === 'grid') return ceiling ? [...runInWords(ceiling, 'across'), ...runInWords(ceiling, 'down')] : [];
+        if (word !== 'beams') return [];
+        const fixture = AstUtils.getContainerOfType(node, ast.isFixture);
+        const line = fixture && (ceiling?.lines.find(({ name }) => name === fixture.name)?.section ?? layout.sections.get(lines.find(({ name }) => name === fixture.name)?.beams?.value.key ?? ''));
+        const section = fixture ? line : grid?.beams && layout.sections.get(grid.beams.value.key);
+        return section ? [beamInWords(section, job)] : [];
+    }
+
+    private ofProfile(node: AstNode, target: ast.Profile): readonly string[] {
+        const shown = ast.isRef(node) && node.call ? this.asCalled(node) : this.byDefault(target);
+        if (!shown) return [];
+        const { section, job } = shown;
+        return [beamInWords(section, job), ...this.services.editor.markdownInHover ? picture(section, job) : []];
+    }
+
+    /** With the arguments that stand behind its name, in a room. */
+    private asCalled(node: ast.Ref): Shown | undefined {
+        const room = this.roomOf(node);
+        if (!room) return undefined;
+        const { grid, lines, job } = room.layout.room;
+        const at = sourceOf(node);
+        const beams = [grid?.beams, ...lines.map(line => line.beams)].find(each => each && sameSource(each.at, at));
+        const section = beams && room.layout.sections.get(beams.value.key);
+        return section && { section, job };
+    }
+
+    private byDefault(target: ast.Profile): Shown | undefined {
+        const figures = this.figures.of(AstUtils.getDocument(target)).profiles.get(target);
+        return figures?.current ? figures : undefined;
+    }
+
+    private ofPart(node: ast.Line, profile: ast.Profile): readonly string[] {
+        const shown = this.byDefault(profile);
+        return shown ? partInWords(node.path.at(-1)?.$refText ?? '', shown.section, shown.job) : [];
+    }
+}
+
+/** On white, for a picture knows nothing of the editor's colors. */
+function picture(section: Section, job: JobSettings): string[] {
+    const sheet = drawSmallSection(section, job.show.value);
+    if (!sheet) return [];
+    const bytes = new TextEncoder().encode(toSvg(sheet, { theme: 'light', fonts: 'named', as: 'part of a page' }));
+    return [`![section](data:image/svg+xml;base64,${btoa(Array.from(bytes, byte => String.fromCharCode(byte)).join(''))})`];
+}
