@@ -1,7 +1,7 @@
 import { dirname } from 'node:path';
 import { watch } from 'chokidar';
 import { EXIT, type ExitCode } from './exit-code.ts';
-import { findFiles, SUFFIX } from './find-files.ts';
+import { findFiles, SUFFIX, type Found } from './find-files.ts';
 import type { Asked, World } from './input.ts';
 import type { Workspace } from './workspace.ts';
 
@@ -22,7 +22,7 @@ const SETTLE_MS = 60;
  * Ends when it is told to.
  */
 export async function keepChecking({ workspace, paths, world, asked, again }: Watching): Promise<ExitCode> {
-    const folders = (): string[] => [...new Set([...paths, ...workspace.paths()].map(path => dirname(path)))];
+    const folders = (): string[] => [...new Set([...paths, ...workspace.paths(), ...workspace.missing()].map(path => dirname(path)))];
     const watcher = watch([...folders(), ...asked.files.filter(name => name !== '-')], {
         cwd: world.cwd, ignoreInitial: true, awaitWriteFinish: { stabilityThreshold: SETTLE_MS, pollInterval: 20 },
         ignored: path => /[\\/](node_modules|\.[^\\/.]+)([\\/]|$)/.test(path.slice(world.cwd.length)),
@@ -34,9 +34,11 @@ export async function keepChecking({ workspace, paths, world, asked, again }: Wa
         waiting = true;
         running = running.then(async () => {
             waiting = false;
-            if (!await workspace.refresh(await filesNow(asked, world.cwd, paths))) return;
+            const { files, problems } = await filesNow(asked, world.cwd, paths);
+            if (!await workspace.refresh(files)) return;
             watcher.add(folders());
             world.terminal.say('');
+            [...problems, ...workspace.problems()].forEach(problem => world.terminal.say(problem));
             await again();
             world.terminal.say(STANDING_BY);
         }).catch((error: unknown) => { world.terminal.say(String(error)); });
@@ -54,7 +56,7 @@ export async function keepChecking({ workspace, paths, world, asked, again }: Wa
 const STANDING_BY = 'Watching for changes; stop with Ctrl+C.';
 
 /** What was asked for, as it is on the disk now: files of a folder come and go. */
-async function filesNow(asked: Asked, cwd: string, paths: readonly string[]): Promise<string[]> {
-    const found = await findFiles(asked.files.length === 0 ? ['.'] : asked.files.filter(name => name !== '-'), cwd);
-    return [...new Set([...found.files, ...paths])];
+async function filesNow(asked: Asked, cwd: string, paths: readonly string[]): Promise<Found> {
+    const { files, problems } = await findFiles(asked.files.length === 0 ? ['.'] : asked.files.filter(name => name !== '-'), cwd);
+    return { files: [...new Set([...files, ...paths])], problems };
 }

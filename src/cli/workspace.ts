@@ -54,18 +54,24 @@ export class Workspace {
         this.terminal.progress('');
     }
 
-    /** Reads again what has changed on the disk, reads what is new, and forgets what is gone. True where there was any of it. */
+    /**
+     * Reads again what has changed on the disk, reads what is new, also a file that was missing, and forgets what is gone.
+     * True where there was any of it.
+     */
     async refresh(asked: readonly string[]): Promise<boolean> {
-        const paths = [...new Set([...asked, ...this.paths()])].filter(path => !this.disk.laidOver.has(URI.file(path).toString()));
+        const paths = [...new Set([...asked, ...this.paths(), ...this.missing()])].filter(path => !this.disk.laidOver.has(URI.file(path).toString()));
         const changed: URI[] = [];
         const removed: URI[] = [];
         for (const path of paths) {
             const uri = URI.file(path);
             const known = this.documentAt(uri.toString())?.textDocument.getText();
-            if (!await this.disk.exists(uri)) { if (known !== undefined) removed.push(uri); }
+            if (!await this.disk.exists(uri)) {
+                this.disk.unreadable.delete(path);
+                if (known !== undefined) removed.push(uri);
+            }
             else if (known === undefined || known !== await this.disk.readFile(uri)) changed.push(uri);
         }
-        const fresh = changed.filter(uri => !this.documentAt(uri.toString())).map(uri => uri.fsPath);
+        const fresh = asked.filter(path => !this.documentAt(URI.file(path).toString()) && changed.some(uri => uri.fsPath === path));
         if (changed.length + removed.length > 0) await this.shared.DocumentBuilder.update(changed, removed);
         await this.add(fresh);
         return changed.length + removed.length > 0;
@@ -104,6 +110,12 @@ export class Workspace {
     /** Full paths of the files in use. */
     paths(): string[] {
         return this.shared.LangiumDocuments.all.toArray().filter(d => d.uri.scheme === 'file').map(d => d.uri.fsPath);
+    }
+
+    /** Full paths of files that are imported and are not there. */
+    missing(): string[] {
+        const imported = this.shared.LangiumDocuments.all.toArray().flatMap(document => this.shared.Imports.followed(document).map(each => each.uri));
+        return imported.filter(uri => uri.scheme === 'file' && !this.shared.LangiumDocuments.hasDocument(uri)).map(uri => uri.fsPath);
     }
 
     private documentAt(uri: string): LangiumDocument | undefined {

@@ -1,6 +1,6 @@
 import { Ajv } from 'ajv';
 import addFormats from 'ajv-formats';
-import { chmodSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { chmodSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Log } from 'sarif';
 import { describe, expect, test } from 'vitest';
@@ -63,6 +63,9 @@ describe('check', () => {
     test('workflow commands', async () => {
         const { out } = await cofferwright(folderWith(tooWide), ['check', '--format', 'github']);
         expect(out).toMatch(/^::error file=box\.coffer,line=\d+,endLine=\d+,col=\d+,endColumn=\d+,title=bottom-wont-fit::/);
+        const hostile = await cofferwright(folderWith({ 'a.coffer': 'edition 1\nfrom "\u001b[31m\u202ex\u0007%" use y\n' }), ['check', '--format', 'github']);
+        expect(hostile.out).toContain('`[31mx%25`');
+        expect(hostile.out).not.toMatch(/[\u001b\u0007\u202e]/);
     });
 
     test('color on a terminal only, and never where it is not wanted', async () => {
@@ -210,6 +213,30 @@ describe('watching', () => {
         });
         expect(ran.err.split('\n').filter(line => / in \d files?/.test(line)).map(line => line.replace(/^(\d+ errors?|Nothing found).*( in)/, '$1$2'))).toEqual([
             'Nothing found in 4 files', '1 error in 4 files', 'Nothing found in 4 files', '1 error in 5 files', 'Nothing found in 4 files',
+        ]);
+        expect(ran.code).toBe(0);
+    });
+
+    test('says what cannot be read any more, and sees a missing file come', async () => {
+        const cwd = folderWith({ 'a.coffer': 'edition 1\nfrom "lib/yard.coffer" use pine\nlet wide = pine.width\n' });
+        const stop = new AbortController();
+        const steps = [
+            () => { mkdirSync(join(cwd, 'lib')); writeFileSync(join(cwd, 'lib/yard.coffer'), 'edition 1\nstock pine { size 1x6 }\n'); },
+            () => writeFileSync(join(cwd, 'a.coffer'), Buffer.from('\ufeffedition 1\n', 'utf16le')),
+            () => rmSync(join(cwd, 'a.coffer')),
+            () => stop.abort(),
+        ];
+        let seen = 0;
+        const ran = await cofferwright(cwd, ['check', '--watch', 'a.coffer'], {
+            stop: stop.signal,
+            onErr: err => {
+                const times = err.split('Watching for changes').length - 1;
+                while (seen < times) setTimeout(steps[seen++]!, 300);
+            },
+        });
+        expect(ran.err.split('\n').filter(line => line !== '' && !line.startsWith('Watching'))).toEqual([
+            '1 error in 1 file', 'Nothing found in 2 files', 'a.coffer is UTF-16 text: save it as UTF-8', 'Nothing found in 1 file',
+            'a.coffer is not there', 'Nothing found in 0 files',
         ]);
         expect(ran.code).toBe(0);
     });

@@ -1,5 +1,5 @@
 import type { Finding, Severity } from '../../findings/finding.ts';
-import type { Files } from '../look.ts';
+import { cleanLine, type Files } from '../look.ts';
 
 const COMMAND: Readonly<Record<Severity, string>> = { error: 'error', warning: 'warning', hint: 'notice' };
 
@@ -8,8 +8,8 @@ export function githubFindings(findings: readonly Finding[], files: Files): stri
     return findings.filter(f => !f.allowed).map(f => {
         const { start, end } = f.at.range;
         const columns = start.line === end.line ? `,col=${start.character + 1},endColumn=${end.character + 1}` : '';
-        const fixes = f.fixes.map(fix => `\nFix: ${fix.title}`).join('');
-        return `::${COMMAND[f.severity]} file=${property(files.nameOf(f.at.uri))},line=${start.line + 1},endLine=${end.line + 1}${columns},title=${property(f.rule)}::${data(f.message + fixes)}\n`;
+        const text = [...f.message.split('\n'), ...f.fixes.map(fix => `Fix: ${fix.title}`)].map(cleanLine).join('\n');
+        return `::${COMMAND[f.severity]} file=${property(files.nameOf(f.at.uri))},line=${start.line + 1},endLine=${end.line + 1}${columns},title=${property(f.rule)}::${data(text)}\n`;
     }).join('');
 }
 
