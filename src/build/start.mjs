@@ -28,13 +28,8 @@ await main(() => {
     const drawn = cofferwright('draw', '--out', join(out, 'drawings'), example);
     files.push(...drawn.trim().split('\n').map(path => relative(root, path)));
 
-    for (const house of JSON.parse(cofferwright('boards', '--format', 'json', example)).houses) {
-        heading(`Boards to buy for ${house.job ?? 'the house'}: ${house.rooms.map(room => room.name).join(', ')}`);
-        for (const { stock, buy } of house.stocks) {
-            for (const { count, length, each } of buy) console.log(`  ${count} x ${stock} ${length.text}${each ? ` at ${each.amount} ${each.currency}` : ''}`);
-        }
-        for (const { amount, currency } of house.costs) console.log(`  ${amount} ${currency} in all, by a simple first plan`);
-    }
+    // of each house what is to be bought; how to cut it stands in out/boards.txt
+    for (const [bought] of cofferwright('boards', example).matchAll(/^BOARDS TO BUY.*?(?=\n\n)/gms)) console.log(`\n${bought}`);
     heading('Written');
     for (const file of files) console.log(`  ${file}`);
 });

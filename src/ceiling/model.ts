@@ -126,7 +126,8 @@ export interface Ceiling {
 
 /** Why a room could not be laid out, or only by bending it. Rules turn these into findings; layout itself reports nothing. */
 export type Trouble =
-    | { readonly kind: 'grid-doesnt-close'; readonly along: Direction; readonly wanted: Ticks; readonly has: Ticks; readonly at: Source; readonly parts: string }
+    | { readonly kind: 'grid-doesnt-close'; readonly along: Direction; readonly wanted: Ticks; readonly has: Ticks; readonly at: Source; readonly parts: string;
+        /** How many coffers go in at a size that looks like one, and that size. Undefined where none do. */ readonly fits?: { readonly coffers: number; readonly size: Ticks } }
     | { readonly kind: 'no-coffer-size-fits'; readonly along: Direction; readonly at: Source; readonly nearest: readonly { readonly coffers: number; readonly size: Ticks }[] }
     | { readonly kind: 'not-rectangular'; readonly walls: readonly [Side, Side]; readonly a: Ticks; readonly b: Ticks; readonly at: Source; readonly other: Source }
     | { readonly kind: 'depths-differ'; readonly lines: readonly [string, string]; readonly a: Ticks; readonly b: Ticks; readonly at: Source; readonly other: Source }

@@ -128,7 +128,17 @@ function doesntClose(run: Division, widths: readonly Ticks[], at: Source): Troub
     const beams = [...counts].map(([width, count]) => `${count} x beam ${printLength(width, run.show)}`);
     const band = run.start > 0 ? [`2 x band ${printLength(run.start, run.show)}`] : [];
     const wanted = run.room - freeOf(run, widths);
-    return { kind: 'grid-doesnt-close', along: run.along, wanted, has: run.room, at, parts: [...beams, ...band].join(' + ') };
+    return { kind: 'grid-doesnt-close', along: run.along, wanted, has: run.room, at, parts: [...beams, ...band].join(' + '), fits: mostThatFit(run, widths.length) };
+}
+
+/** The most coffers, fewer than there are lines, that are at least three times as wide as a beam: common practice, no source. */
+function mostThatFit(run: Division, lines: number): { coffers: number; size: Ticks } | undefined {
+    for (let n = lines; n > 1; n--) {
+        const widths = widthsOf(run, n - 1);
+        const size = widths && Math.round(freeOf(run, widths) / n);
+        if (size !== undefined && size >= 3 * Math.max(...widths!)) return { coffers: n, size };
+    }
+    return undefined;
 }
 
 /** Faces from sizes that are all equal, or all whole. */

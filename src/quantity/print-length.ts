@@ -20,6 +20,11 @@ export function printLength(ticks: Ticks, show: Show = 'feet-inches'): string {
     });
 }
 
+/** How long things are in all, laid end to end: feet and inches, or meters, `64.96 m`, to the nearest centimeter. */
+export function printRun(ticks: Ticks, show: Show = 'feet-inches'): string {
+    return show === 'millimeters' ? `${(ticks / TICKS_PER_MM / 1000).toFixed(2)} m` : printLength(ticks, show);
+}
+
 /** The same in inches alone, for what is set at the saw and at the fence: `50 7/8"`. */
 export function printInches(ticks: Ticks): string {
     return print(ticks, TICKS_PER_PART, parts => inchText(parts));

@@ -46,15 +46,16 @@ that, or fit the first bay dry and set the stop again.`,
                 const lines = pinched.length > 0 ? pinched : opened;
                 if (lines.length === 0) continue;
                 const size = sizesOf(job);
+                const figure = size.alike([t.value, worst, usual]);
                 const count = run.coffers.length;
                 const fits = lines.map(line => line.section.fit.ticks);
                 const play = size(pinched.length > 0 ? Math.min(...fits) : Math.max(...fits));
                 report({
                     ...wordsOf(said),
-                    message: `Sides cut ${size.fine(t.value)} long or short ${alongWall(run.along)} pinch or open the channels of ${linesNamed(run.lines.map(line => line.name))}: `
-                        + `${count} x ${size.fine(t.value)} / ${run.lines.length} = ${size.fine(worst)} each at worst, ${size.fine(usual)} as root-sum-square, `
+                    message: `Sides cut ${size.fine(t.value)}${figure(t.value) === size.fine(t.value) ? '' : ` (${figure(t.value)})`} long or short ${alongWall(run.along)} pinch or open the channels of ${linesNamed(run.lines.map(line => line.name))}: `
+                        + `${count} x ${figure(t.value)} / ${run.lines.length} = ${figure(worst)} each at worst, ${figure(usual)} as root-sum-square, `
                         + (pinched.length > 0
-                            ? `and the bottom of ${linesNamed(lines.map(line => line.name))} has ${play} of play. Leave it ${size.fine(worst)}, or fit the first bay dry and set the stop again.`
+                            ? `and the bottom of ${linesNamed(lines.map(line => line.name))} has ${play} of play. Leave it ${figure(worst)}, or fit the first bay dry and set the stop again.`
                             : `and the gap beside the bottom of ${linesNamed(lines.map(line => line.name))} is ${play} already. Leave less, or fit the first bay dry and set the stop again.`),
                     related: [{ at: t.at, message: `crosscuts may be off by ${size.fine(t.value)}` }],
                 });

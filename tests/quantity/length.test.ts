@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { createFront } from '../../src/language/front.ts';
 import { plainValue } from '../../src/language/lexer/pasted.ts';
-import { printInches, printLength } from '../../src/quantity/print-length.ts';
+import { printInches, printLength, printRun } from '../../src/quantity/print-length.ts';
 import { inches, millimeters, Rational, toTicks } from '../../src/quantity/rational.ts';
 import { readLength } from '../../src/quantity/read-length.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM } from '../../src/quantity/ticks.ts';
@@ -137,4 +137,10 @@ describe('sums are exact', () => {
     test.each<[string, number]>([['1/2', 1], ['-1/2', -1], ['1/3', 0], ['-1/3', 0], ['5/2', 3], ['-5/2', -3], ['7', 7]])('%s of a tick is rounded to %d', (text, ticks) => {
         expect(toTicks(new Rational(text)) + 0).toBe(ticks);
     });
+});
+
+test('what lies end to end is told in meters, not in tens of thousands of millimeters', () => {
+    expect(printRun(millimeters(64963), 'millimeters')).toBe('64.96 m');
+    expect(printRun(millimeters('12.4'), 'millimeters')).toBe('0.01 m');
+    expect(printRun(inches('202 7/8'))).toBe('16\' 10 7/8"');
 });

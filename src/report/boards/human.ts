@@ -23,6 +23,7 @@ function boards({ house, plan }: HousePlan, paint: Paint): string[] {
     return [
         paint.strong(`BOARDS TO BUY  ${cleanLine(titleOf(job))}`),
         `For ${rooms.map(r => r.room.name).join(', ')}. A first plan: it can be cut as it stands, and a cheaper one may exist.`,
+        'No allowance for defects or breakage.',
         ...rooms.filter(r => r.errors > 0).map(r => paint.error(`room ${r.room.name}: ${counted(r.errors, 'error')} in what it is made from. Do not order before ${r.errors === 1 ? 'it is' : 'they are'} mended.`)),
         ...rooms.filter(r => !r.takeOff).map(r => paint.error(`room ${r.room.name}: cannot be laid out, so its boards are not here.`)),
         ...columns(plan.stocks.flatMap(stock => shoppingRows(stock, show)), [1, 2, 4]).map(line => `  ${line}`),

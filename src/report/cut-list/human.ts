@@ -1,5 +1,5 @@
 import { whyText } from '../../provenance/why-text.ts';
-import { printInches, printLength, type Show } from '../../quantity/print-length.ts';
+import { printInches, printLength, printRun, type Show } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
 import type { Consumable, Part, Piece } from '../../takeoff/model.ts';
 import { cautionsFor } from '../cautions.ts';
@@ -48,7 +48,7 @@ function stockList({ stock, pieces, parts }: StockBatches, show: Show, paint: Pa
     const size = [stock.thickness, stock.width].flatMap(m => (m ? printLength(m.value.ticks, show) : [])).join(' x ');
     const total = parts.flatMap(p => p.batches).reduce((sum, b) => sum + b.sample.cutBack * b.pieces.length, 0);
     return [
-        `${paint.strong(stock.name)}  ${size}  ${counted(pieces, 'piece')}, ${printLength(total, show)} end to end`,
+        `${paint.strong(stock.name)}  ${size}  ${counted(pieces, 'piece')}, ${printRun(total, show)} end to end`,
         ...parts.flatMap(({ part, batches }) => {
             const heads = columns(batches.map(b => head(b, show)), [0, 1]);
             return [`  ${PLURAL[part]}`, ...batches.flatMap((b, i) => [`    ${heads[i]!}`, ...details(b, show, paint).map(l => `          ${l}`)])];

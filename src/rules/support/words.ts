@@ -7,6 +7,8 @@ export interface Sizes {
     (ticks: Ticks): string;
     /** For figures finer than the tape, such as paint or a tolerance: `1/64"` where it is one, else `0.028"` or `0.71 mm`. */
     fine(ticks: number): string;
+    /** Figures that stand in one sum: all as `fine`, or all with decimals where one of them is on no tape. */
+    alike(figures: readonly number[]): (ticks: number) => string;
 }
 
 export function sizesOf(job: JobSettings): Sizes {
@@ -17,7 +19,11 @@ export function sizesOf(job: JobSettings): Sizes {
         if (Number.isInteger(ticks) && !exact.startsWith('~')) return exact;
         return show === 'millimeters' ? `${shortest(ticks / TICKS_PER_MM, 2)} mm` : `${shortest(ticks / TICKS_PER_INCH, 3)}"`;
     };
-    return Object.assign(print, { fine });
+    const alike = (figures: readonly number[]): ((ticks: number) => string) => {
+        const onTape = show === 'millimeters' || figures.every(ticks => Number.isInteger(ticks) && !print(ticks).startsWith('~'));
+        return onTape ? fine : ticks => `${shortest(ticks / TICKS_PER_INCH, 4)}"`;
+    };
+    return Object.assign(print, { fine, alike });
 }
 
 /** At most that many decimals, without zeros at the end. */
