@@ -53,7 +53,7 @@ export const EVERYWHERE: Range = { start: { line: 0, character: 0 }, end: { line
 export async function hints(house: TestWorkspace, path: string, range: Range = EVERYWHERE): Promise<string[]> {
     const document = house.document(path);
     const found: InlayHint[] = await house.coffer.lsp.InlayHintProvider!.getInlayHints(document, { textDocument: { uri: document.textDocument.uri }, range }) ?? [];
-    return found.map(({ position, label }) => `${document.textDocument.getText({ start: { ...position, character: 0 }, end: position }).trim().replace(/ +/g, ' ')} | ${String(label)}`);
+    return found.map(({ position, label }) => `${document.textDocument.getText({ start: { ...position, character: 0 }, end: position }).trim().replace(/ +/g, ' ')} | ${typeof label === 'string' ? label : label.map(part => part.value).join('')}`);
 }
 
 /** The place in a file between « and » of words that occur once in it. */
