@@ -28,7 +28,7 @@ function ofStock(declaration: ast.Stock): string | undefined {
 function ofSpecies(name: string): string | undefined {
     const strength = STRENGTH[name], movement = MOVEMENT[name];
     const lines = [
-        strength && `- stiffness ${(strength.elasticity * 1e6).toLocaleString('en-US')} psi (${(strength.elasticity * 6.894757).toFixed(1)} GPa), rupture ${strength.rupture.toLocaleString('en-US')} psi (${(strength.rupture * 0.006894757).toFixed(0)} MPa), at 12 % moisture: ${citation(strength)}`,
+        strength && `- stiffness ${grouped(strength.elasticity * 1e6)} psi (${(strength.elasticity * 6.894757).toFixed(1)} GPa), rupture ${grouped(strength.rupture)} psi (${(strength.rupture * 0.006894757).toFixed(0)} MPa), at 12 % moisture: ${citation(strength)}`,
         movement && `- for each percent of moisture ${percent(movement.tangential)} wider flatsawn, ${percent(movement.radial)} quartersawn: ${citation(movement)}`,
     ].filter(line => line);
     return lines.length > 0 ? lines.join('\n') : undefined;
@@ -36,4 +36,9 @@ function ofSpecies(name: string): string | undefined {
 
 function percent(share: number): string {
     return `${(share * 100).toFixed(2)} %`;
+}
+
+/** `1,580,000`. */
+function grouped(value: number): string {
+    return Math.round(value).toString().replace(/\B(?=(\d{3})+$)/g, ',');
 }

@@ -1,6 +1,6 @@
 import type { AstNode, Properties, Reference } from 'langium';
 import { AbstractSemanticTokenProvider, type SemanticTokenAcceptor } from 'langium/lsp';
-import { SemanticTokenModifiers, SemanticTokenTypes } from 'vscode-languageserver-protocol';
+import { SemanticTokenModifiers, SemanticTokenTypes } from 'vscode-languageserver-types';
 import * as ast from '../generated/ast.ts';
 
 /**

@@ -185,5 +185,5 @@ const WORDS_OF_KIND: Readonly<Record<string, readonly Suggestion[]>> = {
         { label: 'fixture', kind: PICTURE.keyword, detail: 'a light, a sprinkler, a register', snippet: 'fixture $1 $2 at $3' },
         { label: 'crossing', kind: PICTURE.keyword, detail: 'a crossing that differs', snippet: 'crossing $1 { through $0 }' },
     ],
-    Measured: [{ label: 'wall', kind: PICTURE.keyword, detail: 'a wall as it was found', snippet: 'wall $1  $2' }, { label: 'board', kind: PICTURE.keyword, detail: 'a board as it was found', snippet: 'board $1 $2 { $0 }' }],
+    Measured: [{ label: 'board', kind: PICTURE.keyword, detail: 'a board as it was found', snippet: 'board $1 $2 { $0 }' }],
 };
