@@ -1,5 +1,6 @@
 import type { JobSettings } from '../../job/model.ts';
 import type { Given } from '../../provenance/source.ts';
+import { millimeters } from '../../quantity/rational.ts';
 import * as ast from '../generated/ast.ts';
 import { isBroken } from '../types/broken.ts';
 import { sourceOf, sourceOfProperty } from '../types/place.ts';
@@ -14,19 +15,29 @@ const CURRENCIES = ['USD', 'CAD', 'EUR', 'GBP', 'AUD', 'NZD', 'CHF', 'SEK', 'NOK
  * where it stands, and everything else in the house still has to be shown somehow.
  */
 export function readJob(reading: Reading, declaration: ast.Job | undefined): JobSettings {
+    const show: JobSettings['show'] = reading.word('show') ?? standing(reading, r => r.word('show'))!;
+    const usual = <T>(name: keyof typeof METRIC, given: Given<T>): Given<T> => show.value === 'millimeters' ? inMillimeters(name, given) : given;
     const title = declaration?.title !== undefined && !isBroken(declaration) ? { value: declaration.title, at: sourceOfProperty(declaration, 'title'), said: true } : undefined;
     return {
         title, client: reading.text('client'),
         currency: checkCurrency(reading) ?? standing(reading, r => r.text('currency'))!,
-        show: reading.word('show') ?? standing(reading, r => r.word('show'))!,
-        cutTo: reading.length('cut-to') ?? standing(reading, r => r.length('cut-to'))!,
+        show,
+        cutTo: usual('cut-to', reading.length('cut-to') ?? standing(reading, r => r.length('cut-to'))!),
         cutTolerance: reading.length('cut-tolerance'),
-        kerf: reading.length('kerf') ?? standing(reading, r => r.length('kerf'))!,
-        endTrim: reading.length('end-trim') ?? standing(reading, r => r.length('end-trim'))!,
+        kerf: usual('kerf', reading.length('kerf') ?? standing(reading, r => r.length('kerf'))!),
+        endTrim: usual('end-trim', reading.length('end-trim') ?? standing(reading, r => r.length('end-trim'))!),
         longestBoard: reading.length('longest-board'),
-        paintFilm: reading.range('paint-film') ?? standing(reading, r => r.range('paint-film'))!,
+        paintFilm: usual('paint-film', reading.range('paint-film') ?? standing(reading, r => r.range('paint-film'))!),
         ...declaration && { at: sourceOf(declaration) },
     };
+}
+
+/** Defaults of a job that shows millimeters, where the declared ones are no whole figures in them; builtin.coffer tells them too. */
+const METRIC = {
+    'cut-to': millimeters('0.5'), kerf: millimeters(3), 'end-trim': millimeters(25), 'paint-film': { least: millimeters('0.1'), most: millimeters('0.15') },
+} as const;
+function inMillimeters<T>(name: keyof typeof METRIC, given: Given<T>): Given<T> {
+    return given.said ? given : { ...given, value: METRIC[name] as T };
 }
 
 /** The declared default, of a block that says nothing. */

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Profile, Stock } from '../../../src/job/model.ts';
 import { readFile } from '../../../src/language/read-file.ts';
 import type { Given } from '../../../src/provenance/source.ts';
-import { inches, Rational } from '../../../src/quantity/rational.ts';
+import { inches, millimeters, Rational } from '../../../src/quantity/rational.ts';
 import { TICKS_PER_FOOT } from '../../../src/quantity/ticks.ts';
 import { readMarked } from '../../support/marked.ts';
 import { TestWorkspace } from '../../support/workspace.ts';
@@ -47,6 +47,14 @@ describe('stocks', () => {
         expect(onHand.map(one => one.value)).toEqual([{ count: 2, length: inches(62) }, { count: 1, length: inches(112) }]);
         expect([species!.value, title]).toEqual(['yellow-poplar', 'Primed poplar']);
     });
+});
+
+test('where a job shows millimeters, its own defaults are whole figures in them, and what is said stays', async () => {
+    const workspace = await TestWorkspace.open({ 'den.coffer': 'edition 1\njob "Quay" { show millimeters; kerf 1/8" }\nroom den { wall north 5 m; wall east 4 m }\n' });
+    const { cutTo, kerf, endTrim, paintFilm } = readFile(workspace.document('den.coffer')).rooms[0]!.job;
+    expect([cutTo, endTrim].map(({ value, said }) => [value, said])).toEqual([[millimeters('0.5'), false], [millimeters(25), false]]);
+    expect([kerf.value, kerf.said]).toEqual([inches('1/8'), true]);
+    expect(paintFilm.value).toEqual({ least: millimeters('0.1'), most: millimeters('0.15') });
 });
 
 test.each([
