@@ -31,7 +31,8 @@ export async function packageExtension() {
     await cp(join(root, 'src/extension/package.nls.json'), join(folder, 'package.nls.json'));
     await cp(join(root, 'src/extension/l10n'), join(folder, 'l10n'), { recursive: true });
 
-    const { scripts, dependencies, devDependencies, private: isPrivate, ...manifest } = JSON.parse(await readFile(join(root, 'package.json'), 'utf8'));
+    // without `type`: a browser's extension host loads no ES modules, and takes every file for one where a package says so
+    const { scripts, dependencies, devDependencies, private: isPrivate, type, ...manifest } = JSON.parse(await readFile(join(root, 'package.json'), 'utf8'));
     const shipped = { ...manifest, files: ['dist', 'syntaxes', 'l10n', 'package.nls.json', 'README.md', 'CHANGELOG.md', 'LICENSE'] };
     await writeFile(join(folder, 'package.json'), `${JSON.stringify(shipped, undefined, 2)}\n`);
 

@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { LanguageClient } from 'vscode-languageclient/browser';
+import type { LanguageClient } from 'vscode-languageclient/browser';
 import { begin, end } from './extension.ts';
 
 type WorkerLike = ConstructorParameters<typeof LanguageClient>[3];
@@ -8,6 +8,7 @@ declare const Worker: new (address: string) => WorkerLike;
 /** The extension in a browser: the server is a worker, and there is no command line. */
 export function activate(context: vscode.ExtensionContext): void {
     begin(context, async options => {
+        const { LanguageClient } = await import('vscode-languageclient/browser');
         const address = await loadable(vscode.Uri.joinPath(context.extensionUri, 'dist/server/browser.js'));
         return new LanguageClient('cofferwright', 'Cofferwright', options, new Worker(address));
     });

@@ -1,16 +1,16 @@
 import * as vscode from 'vscode';
-import { LanguageClient, TransportKind, type ServerOptions } from 'vscode-languageclient/node';
 import { CheckTasks } from './check-tasks.ts';
 import { begin, end } from './extension.ts';
 
 /** The extension where the editor has a machine: the server is a process, and the command line is at hand for tasks. */
 export function activate(context: vscode.ExtensionContext): void {
-    const module = context.asAbsolutePath('dist/server/main.cjs');
-    const runs: ServerOptions = {
-        run: { module, transport: TransportKind.ipc },
-        debug: { module, transport: TransportKind.ipc, options: { execArgv: ['--nolazy', '--inspect=6009'] } },
-    };
-    begin(context, options => new LanguageClient('cofferwright', 'Cofferwright', runs, options));
+    begin(context, async options => {
+        // loaded when it is needed, which is after the editor has been told that the extension is there
+        const { LanguageClient, TransportKind } = await import('vscode-languageclient/node');
+        const module = context.asAbsolutePath('dist/server/main.cjs');
+        const run = { module, transport: TransportKind.ipc };
+        return new LanguageClient('cofferwright', 'Cofferwright', { run, debug: { ...run, options: { execArgv: ['--nolazy', '--inspect=6009'] } } }, options);
+    });
 
     const tasks = new CheckTasks(context.asAbsolutePath('dist/cli/main.js'));
     context.subscriptions.push(

@@ -1,11 +1,13 @@
 import * as vscode from 'vscode';
-import { RevealOutputChannelOn, State, type BaseLanguageClient, type LanguageClientOptions } from 'vscode-languageclient';
+import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
 import type { InitializationOptions } from '../server/messages.ts';
 import { BuiltinDocuments } from './builtin-documents.ts';
 import { readForServer } from './workspace-files.ts';
 
 /** Makes the talk with a new server; how depends on where the editor runs. */
-export type NewClient = (options: LanguageClientOptions) => BaseLanguageClient | Promise<BaseLanguageClient>;
+export type NewClient = (options: LanguageClientOptions) => Promise<BaseLanguageClient>;
+
+type Condition = 'starting' | 'running' | 'stopped';
 
 /** The language server, the talk with it, and how the editor shows its state. */
 export class Server implements vscode.Disposable {
@@ -20,7 +22,7 @@ export class Server implements vscode.Disposable {
         this.newClient = newClient;
         this.status.name = 'Cofferwright';
         this.status.command = { command: 'cofferwright.showOutput', title: vscode.l10n.t('Show Output') };
-        this.show(State.Starting);
+        this.show('starting');
     }
 
     /** Ends when the server answers; tells the user where it does not. */
@@ -61,14 +63,17 @@ export class Server implements vscode.Disposable {
     }
 
     private async startNow(): Promise<void> {
-        this.show(State.Starting);
+        this.show('starting');
         try {
-            const client = this.client = await this.newClient(this.options());
+            const { RevealOutputChannelOn, State } = await import('vscode-languageclient');
+            // what goes wrong inside the server is for the log; a window in the way of a carpenter's typing helps nobody
+            const client = this.client = await this.newClient({ ...this.options(), revealOutputChannelOn: RevealOutputChannelOn.Never });
+            const conditions: Record<number, Condition> = { [State.Starting]: 'starting', [State.Running]: 'running', [State.Stopped]: 'stopped' };
             readForServer(client);
-            client.onDidChangeState(({ newState }) => { if (client === this.client) this.show(newState); });
+            client.onDidChangeState(({ newState }) => { if (client === this.client) this.show(conditions[newState]!); });
             await client.start();
         } catch (error) {
-            this.show(State.Stopped);
+            this.show('stopped');
             this.output.appendLine(String(error));
             const show = vscode.l10n.t('Show Output');
             const choice = vscode.window.showErrorMessage(vscode.l10n.t('The Cofferwright language server did not start.'), show);
@@ -93,15 +98,13 @@ export class Server implements vscode.Disposable {
         return {
             documentSelector: [...places].map(scheme => ({ language: 'coffer', scheme })),
             outputChannel: this.output,
-            // what goes wrong inside the server is for the log; a window in the way of a carpenter's typing helps nobody
-            revealOutputChannelOn: RevealOutputChannelOn.Never,
             initializationOptions: readsFiles,
         };
     }
 
-    private show(state: State): void {
-        this.status.busy = state === State.Starting;
-        this.status.severity = state === State.Stopped ? vscode.LanguageStatusSeverity.Error : vscode.LanguageStatusSeverity.Information;
-        this.status.text = state === State.Stopped ? vscode.l10n.t('Cofferwright is not running') : 'Cofferwright';
+    private show(condition: Condition): void {
+        this.status.busy = condition === 'starting';
+        this.status.severity = condition === 'stopped' ? vscode.LanguageStatusSeverity.Error : vscode.LanguageStatusSeverity.Information;
+        this.status.text = condition === 'stopped' ? vscode.l10n.t('Cofferwright is not running') : 'Cofferwright';
     }
 }

@@ -7,6 +7,7 @@ import type { InitializationOptions } from './messages.ts';
 export class Client implements Editor {
     refreshesInlayHints = false;
     refreshesCodeLenses = false;
+    definitionLinks = false;
     snippets = false;
     markdownInCompletion = false;
     markdownInHover = false;
@@ -21,6 +22,7 @@ export class Client implements Editor {
     private learn({ capabilities: { workspace, textDocument }, initializationOptions }: InitializeParams): void {
         this.refreshesInlayHints = workspace?.inlayHint?.refreshSupport ?? false;
         this.refreshesCodeLenses = workspace?.codeLens?.refreshSupport ?? false;
+        this.definitionLinks = textDocument?.definition?.linkSupport ?? false;
         const { completionItem } = textDocument?.completion ?? {};
         this.snippets = completionItem?.snippetSupport ?? false;
         this.markdownInCompletion = completionItem?.documentationFormat?.includes('markdown') ?? false;

@@ -11,6 +11,7 @@ import { RULES } from '../rules/index.ts';
 import { Client } from './client.ts';
 import { CofferCodeActions } from './features/code-actions.ts';
 import { CofferCodeLenses } from './features/code-lenses.ts';
+import { FittingDefinitions } from './features/definition.ts';
 import { Figures } from './features/figures.ts';
 import { CofferCeilingHover } from './features/hover.ts';
 import { CofferInlayHints } from './features/inlay-hints.ts';
@@ -43,6 +44,7 @@ export function createServerServices(context?: DefaultSharedModuleContext): Serv
                 InlayHintProvider: services => new CofferInlayHints(figures, services.shared.workspace.ConfigurationProvider as Settings),
                 CodeLensProvider: services => new CofferCodeLenses(figures, client, services.shared.workspace.LangiumDocuments),
                 DocumentSymbolProvider: () => new CofferOutlineProvider(document => computedFor(figures.of(document))),
+                DefinitionProvider: services => new FittingDefinitions(services, client),
                 FoldingRangeProvider: () => new CofferFolding(),
                 CodeActionProvider: () => new CofferCodeActions(),
                 RenameProvider: services => new SayingRename(services),

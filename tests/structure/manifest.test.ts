@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { conciseFindings } from '../../src/report/findings/human.ts';
+import { HINTS_BY_DEFAULT } from '../../src/server/settings.ts';
 import type { Finding } from '../../src/findings/finding.ts';
 import { read, root } from './files.ts';
 
@@ -12,6 +13,10 @@ interface Manifest {
         readonly grammars: readonly { readonly language: string; readonly scopeName: string; readonly path: string }[];
         readonly commands: readonly { readonly command: string; readonly category: string }[];
         readonly configurationDefaults: Record<string, unknown>;
+        readonly snippets: readonly { readonly path: string }[];
+        readonly configuration: { readonly properties: Record<string, { readonly type: string; readonly default: unknown }> };
+        readonly menus: Record<string, readonly { readonly command: string; readonly when?: string }[]>;
+        readonly walkthroughs: readonly { readonly steps: readonly { readonly description: string; readonly media: { readonly svg?: string; readonly markdown?: string } }[] }[];
         readonly problemMatchers: readonly { readonly pattern: Record<'regexp' | 'file' | 'line' | 'column' | 'severity' | 'message' | 'code', never> }[];
     };
 }
@@ -21,7 +26,8 @@ const { icon, contributes } = JSON.parse(text) as Manifest;
 describe('the extension\'s manifest', () => {
     test('names files that exist', () => {
         const [language] = contributes.languages;
-        const named = [icon, language!.configuration, language!.icon.light, language!.icon.dark, ...contributes.grammars.map(grammar => grammar.path)];
+        const named = [icon, language!.configuration, language!.icon.light, language!.icon.dark, ...contributes.grammars.map(grammar => grammar.path), ...contributes.snippets.map(({ path }) => path),
+            ...contributes.walkthroughs.flatMap(({ steps }) => steps.map(({ media }) => media.svg ?? media.markdown ?? 'a step without a picture'))];
         expect(named.filter(path => !existsSync(join(root, path)))).toEqual([]);
         expect(JSON.parse(read(contributes.grammars[0]!.path))).toMatchObject({ scopeName: contributes.grammars[0]!.scopeName });
     });
@@ -35,6 +41,27 @@ describe('the extension\'s manifest', () => {
     test('keeps its commands in one category and its defaults to its own language', () => {
         expect(new Set(contributes.commands.map(command => command.category))).toEqual(new Set(['Cofferwright']));
         expect(Object.keys(contributes.configurationDefaults)).toEqual(['[coffer]']);
+    });
+
+    test('offers its commands where they make sense, and no others', () => {
+        const declared = contributes.commands.map(({ command }) => command);
+        const offered = Object.values(contributes.menus).flat();
+        expect(offered.map(({ command }) => command).filter(command => !declared.includes(command))).toEqual([]);
+        // in a list of all commands and in menus of files, a command that needs something says what
+        const always = offered.filter(({ when }) => when === undefined).map(({ command }) => command);
+        expect(always).toEqual(['cofferwright.newJob']);
+        expect(declared.filter(command => !contributes.menus['commandPalette']!.some(item => item.command === command))).toEqual(['cofferwright.newJob']);
+    });
+
+    test('its walkthrough leads to commands that there are', () => {
+        const texts = JSON.parse(read('src/extension/package.nls.json')) as Record<string, string>;
+        const links = contributes.walkthroughs.flatMap(({ steps }) => steps.map(({ description }) => /\(command:([\w.]+)\)/.exec(texts[description.slice(1, -1)]!)?.[1]));
+        expect(links).toEqual(['cofferwright.newJob', 'workbench.actions.view.problems', 'editor.action.quickFix', 'cofferwright.check']);
+    });
+
+    test('its switches for inlay hints are those that the server asks for, with the same beginnings', () => {
+        const switches = Object.entries(contributes.configuration.properties).filter(([name]) => name.startsWith('cofferwright.inlayHints.'));
+        expect(Object.fromEntries(switches.map(([name, { default: value }]) => [name.split('.')[2], value]))).toEqual(HINTS_BY_DEFAULT);
     });
 
     test('its problem matcher reads what the command line prints', () => {

@@ -1,12 +1,15 @@
-import * as fs from 'node:fs';
-import * as path from 'node:path';
 import * as vscode from 'vscode';
+import { report } from './outside.ts';
+
+export { isDriven, picture, seen } from './outside.ts';
 
 /**
  * A test runner of few lines, because it must run inside the editor's extension host, wherever that is: in a browser's
  * workbench (src/build/test-editor.mjs) or in the desktop program (src/build/test-electron.mjs).
  */
 export interface Result { readonly name: string; readonly ok: boolean; readonly milliseconds: number; readonly error?: string }
+/** `figures`: what was measured on the way, in milliseconds. */
+export interface Report { readonly editor: string; readonly results: readonly Result[]; readonly figures: Readonly<Record<string, number>> }
 
 const tests: { name: string; run: () => Promise<void> }[] = [];
 
@@ -14,8 +17,26 @@ export function test(name: string, run: () => Promise<void>): void {
     tests.push({ name, run });
 }
 
+/** In a browser's worker: there is no machine behind the extension. */
+export const inBrowser = 'importScripts' in globalThis;
+
+const figures: Record<string, number> = {};
+/** Notes what was measured; figures are shown and never judged, for machines differ. */
+export function measured(what: string, milliseconds: number): void {
+    figures[what] = milliseconds;
+    console.log(`ok - ${what}: ${milliseconds} ms`);
+}
+
+/** The contract of every host: resolve where all is well, reject where not. */
+export async function runAndReport(): Promise<void> {
+    const results = await runAll();
+    report({ editor: `${vscode.env.appName} ${vscode.version}${inBrowser ? ', in the browser' : ''}`, results, figures });
+    const failed = results.filter(result => !result.ok);
+    if (failed.length > 0 || results.length === 0) throw new Error(`${failed.length} of ${results.length} failed`);
+}
+
 /** Runs all tests in the order they were declared; every test begins with all editors closed and unsaved text thrown away. */
-export async function runAll(): Promise<Result[]> {
+async function runAll(): Promise<Result[]> {
     const results: Result[] = [];
     for (const { name, run } of tests) {
         const begun = Date.now();
@@ -90,16 +111,6 @@ export async function finding(uri: vscode.Uri, rule: string): Promise<vscode.Dia
 
 export async function noFinding(uri: vscode.Uri, rule: string): Promise<void> {
     await until(`no ${rule} in ${uri.path}`, () => !findings(uri).some(found => ruleOf(found) === rule), () => findings(uri).map(found => found.message));
-}
-
-/** Asks whoever drives the browser for a picture; does nothing where nobody does. */
-export async function picture(name: string): Promise<void> {
-    const folder = process.env['COFFERWRIGHT_PICTURES'];
-    if (!folder) return;
-    fs.rmSync(path.join(folder, `${name}.png`), { force: true }); // of an earlier run
-    await new Promise(resolve => setTimeout(resolve, 700)); // what the editor fades in has to be there
-    fs.writeFileSync(path.join(folder, `${name}.wanted`), '');
-    await until(`the picture ${name}`, () => fs.existsSync(path.join(folder, `${name}.png`)));
 }
 
 async function closeAll(): Promise<void> {
