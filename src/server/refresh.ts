@@ -1,13 +1,15 @@
 import { DocumentState, URI, type LangiumDocument } from 'langium';
 import { CodeLensRefreshRequest, InlayHintRefreshRequest, type Connection } from 'vscode-languageserver';
+import type { Ceiling } from '../ceiling/model.ts';
 import type { CofferSharedServices } from '../language/services.ts';
 import type { Client } from './client.ts';
+import { titleOf } from './features/code-lenses.ts';
 import type { Figures } from './features/figures.ts';
 import type { CofferInlayHints } from './features/inlay-hints.ts';
 import type { Settings } from './settings.ts';
 
 /** What an open file showed when it was last looked at. */
-interface Shown { readonly text: string; readonly hints: string; readonly ceilings: readonly unknown[] }
+interface Shown { readonly text: string; readonly hints: string; readonly ceilings: readonly (Ceiling | undefined)[] }
 
 /**
  * An editor asks again for what stands beside a text when that text changes. It does not when a change in another file, or
@@ -44,7 +46,7 @@ export class Refresh {
             this.shown.set(key, now);
             if (before?.text !== now.text) continue;             // the editor asks by itself
             hints ||= before.hints !== now.hints;
-            lenses ||= before.ceilings.length !== now.ceilings.length || before.ceilings.some((ceiling, i) => ceiling !== now.ceilings[i]);
+            lenses ||= before.ceilings.length !== now.ceilings.length || before.ceilings.some((ceiling, i) => !countsAlike(ceiling, now.ceilings[i]));
         }
         if (hints) this.refreshHints();
         if (lenses && this.client.refreshesCodeLenses) this.ask(CodeLensRefreshRequest.method);
@@ -65,4 +67,9 @@ export class Refresh {
     private ask(method: string): void {
         this.connection.sendRequest(method).catch(error => this.connection.console.log(`${method}: ${String(error)}`));
     }
+}
+
+/** A changed line in another file makes a new ceiling of each room that uses it; what stands above the room seldom changes. */
+function countsAlike(a: Ceiling | undefined, b: Ceiling | undefined): boolean {
+    return a === b || (a !== undefined && b !== undefined && titleOf(a) === titleOf(b));
 }

@@ -27,6 +27,12 @@ export class Client {
     /** A copy of the editor tests' workspace, on disk, of this client alone. */
     readonly folder = mkdtempSync(join(tmpdir(), 'cofferwright-server-'));
     readonly log: string[] = [];
+    /** Everything published for any file, in order. */
+    readonly history: PublishDiagnosticsParams[] = [];
+    /** What the server asked for, in order: the names of its requests. */
+    readonly asked: string[] = [];
+    /** The settings under `cofferwright`, as the user of this editor has them. */
+    settings: object | null = null;
     capabilities: InitializeResult['capabilities'] = {};
 
     private readonly process: ChildProcessWithoutNullStreams;
@@ -40,24 +46,28 @@ export class Client {
         this.process = spawn(process.execPath, [program, '--stdio']);
         this.process.stderr.on('data', (data: Buffer) => this.log.push(data.toString()));
         this.connection = createMessageConnection(new StreamMessageReader(this.process.stdout), new StreamMessageWriter(this.process.stdin));
-        this.connection.onNotification('textDocument/publishDiagnostics', ({ uri, diagnostics }: PublishDiagnosticsParams) => {
+        this.connection.onNotification('textDocument/publishDiagnostics', (params: PublishDiagnosticsParams) => {
+            const { uri, diagnostics } = params;
+            this.history.push(params);
             this.published.set(uri, diagnostics);
             for (const look of this.waiting) look();
         });
         this.connection.onNotification('window/logMessage', ({ message }: { message: string }) => this.log.push(message));
         this.connection.onRequest('client/registerCapability', () => null);
-        this.connection.onRequest('workspace/configuration', ({ items }: { items: unknown[] }) => items.map(() => null));
+        this.connection.onRequest('workspace/configuration', ({ items }: { items: { section?: string }[] }) => items.map(({ section }) => section === 'cofferwright' ? this.settings : null));
+        for (const method of ['workspace/inlayHint/refresh', 'workspace/codeLens/refresh']) this.connection.onRequest(method, () => { this.asked.push(method); return null; });
         this.connection.listen();
     }
 
     /** `folders`: names of folders of the workspace to open; none: an editor with single files open. */
-    async initialize(folders: readonly string[] = ['']): Promise<this> {
+    async initialize(folders: readonly string[] = [''], options?: object): Promise<this> {
         const result = await this.connection.sendRequest<InitializeResult>('initialize', {
             processId: process.pid, rootUri: null, workspaceFolders: folders.length === 0 ? null : folders.map(name => ({ uri: this.uri(name), name: `workspace/${name}` })),
             capabilities: {
                 textDocument: { publishDiagnostics: { relatedInformation: true }, codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: ['quickfix'] } } } },
-                workspace: { workspaceFolders: true, configuration: true, didChangeWatchedFiles: { dynamicRegistration: true } },
+                workspace: { workspaceFolders: true, configuration: true, didChangeWatchedFiles: { dynamicRegistration: true }, inlayHint: { refreshSupport: true }, codeLens: { refreshSupport: true }, fileOperations: { willRename: true } },
             },
+            ...options && { initializationOptions: options },
         });
         this.capabilities = result.capabilities;
         await this.connection.sendNotification('initialized', {});
@@ -111,6 +121,10 @@ export class Client {
         else writeFileSync(join(this.folder, name), text);
         const type = text === undefined ? 3 : 2;
         await this.connection.sendNotification('workspace/didChangeWatchedFiles', { changes: [{ uri: this.uri(name), type }] });
+    }
+
+    notify(method: string, params: object): Promise<void> {
+        return this.connection.sendNotification(method, params);
     }
 
     request<Result>(method: string, params: object): Promise<Result> {

@@ -1,6 +1,7 @@
 import { URI, type LangiumDocument, type LangiumDocuments } from 'langium';
 import type { CodeLensProvider } from 'langium/lsp';
 import type { CodeLens } from 'vscode-languageserver';
+import type { Ceiling } from '../../ceiling/model.ts';
 import { sourceOfProperty } from '../../language/types/place.ts';
 import { takeOffOf } from '../../pipeline/inspect.ts';
 import type { Client } from '../client.ts';
@@ -36,8 +37,13 @@ export class CofferCodeLenses implements CodeLensProvider {
         const found = document && [...this.figures.of(document).rooms].find(([one, figures]) => one.name === room && figures.ceiling);
         if (!found) return { ...lens, command: { title: '', command: '' } };
         const ceiling = found[1].ceiling!;
-        const title = `${counted(takeOffOf(ceiling).pieces.length, 'piece')}, ${counted(ceiling.coffers.length, 'coffer')}`;
+        const title = titleOf(ceiling);
         const leads = this.client.commands.has(SHOW_PIECES);
         return { ...lens, command: leads ? { title, command: SHOW_PIECES, arguments: [lens.data] } : { title, command: '' } };
     }
+}
+
+/** `193 pieces, 12 coffers`. */
+export function titleOf(ceiling: Ceiling): string {
+    return `${counted(takeOffOf(ceiling).pieces.length, 'piece')}, ${counted(ceiling.coffers.length, 'coffer')}`;
 }
