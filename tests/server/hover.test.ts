@@ -141,6 +141,17 @@ describe('never wrong while the file is broken', () => {
         expect(await hover('stock «poplar-6»', 'yard.coffer')).not.toMatch(/dressed/i);
         expect(await hover('stock «poplar-6»', 'box.coffer')).not.toMatch(/dressed/i);
     });
+    test('what follows from a value that cannot be read has none', async () => {
+        const text = 'edition 1\nlet reveal = 1/4" + 1/8"\nprofile p(groove: Length = reveal) { sides { held-down reveal; rabbet groove x 1/4" on lower-back } }\n';
+        const values = async () => [await hover('held«-down»', 'p.coffer'), await hover('rab«bet»', 'p.coffer'), await hover('held-down re«veal»', 'p.coffer'), await hover('«groove»: Length', 'p.coffer')].join();
+        await open(SHALLOW);
+        await workspace.edit({ 'p.coffer': text });
+        expect((await values()).match(/3\/8"/g)?.length).toBeGreaterThanOrEqual(4);
+        for (const broken of ['1/4" +', '1/4" + 1/8" "', '1/4" + 1/8', '1/4" + x 1/8"']) {
+            await workspace.edit({ 'p.coffer': text.replace('1/4" + 1/8"\n', `${broken}\n`) });
+            expect(await values(), broken).not.toMatch(/mm/);
+        }
+    });
     test('the text is ahead of the tree', async () => {
         await open(SHALLOW);
         const document = workspace.document('den.coffer');

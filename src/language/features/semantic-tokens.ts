@@ -1,5 +1,6 @@
-import type { AstNode, Properties, Reference } from 'langium';
-import { AbstractSemanticTokenProvider, type SemanticTokenAcceptor } from 'langium/lsp';
+import { AstUtils, type AstNode, type LangiumDocument, type Properties, type Reference } from 'langium';
+import { AbstractSemanticTokenProvider, SemanticTokensBuilder, type SemanticTokenAcceptor } from 'langium/lsp';
+import type { Range, SemanticTokens, SemanticTokensDelta, SemanticTokensDeltaParams, SemanticTokensOptions, SemanticTokensRangeParams } from 'vscode-languageserver-protocol';
 import { SemanticTokenModifiers, SemanticTokenTypes } from 'vscode-languageserver-types';
 import * as ast from '../generated/ast.ts';
 
@@ -9,6 +10,36 @@ import * as ast from '../generated/ast.ts';
  * grammar's matter.
  */
 export class CofferSemanticTokens extends AbstractSemanticTokenProvider {
+    override get semanticTokensOptions(): SemanticTokensOptions {
+        return { ...super.semanticTokensOptions, full: { delta: true } };
+    }
+
+    override async semanticHighlight(document: LangiumDocument): Promise<SemanticTokens> {
+        const builder = this.getDocumentTokensBuilder(document);
+        builder.flush();
+        return this.color(document, undefined, builder).build();
+    }
+
+    override async semanticHighlightRange(document: LangiumDocument, { range }: SemanticTokensRangeParams): Promise<SemanticTokens> {
+        return this.color(document, range, new SemanticTokensBuilder()).build();
+    }
+
+    override async semanticHighlightDelta(document: LangiumDocument, { previousResultId }: SemanticTokensDeltaParams): Promise<SemanticTokens | SemanticTokensDelta> {
+        const builder = this.getDocumentTokensBuilder(document);
+        builder.previousResult(previousResultId);
+        return this.color(document, undefined, builder).buildEdits();
+    }
+
+    /** In one go: an editor that opens a file asks for what it shows and for the whole at once, and both use the same fields here. */
+    private color(document: LangiumDocument, range: Range | undefined, builder: SemanticTokensBuilder): SemanticTokensBuilder {
+        this.currentDocument = document;
+        this.currentRange = range;
+        this.currentTokensBuilder = builder;
+        const accept = this.createAcceptor();
+        for (const node of AstUtils.streamAst(document.parseResult.value, range && { range })) this.highlightElement(node, accept);
+        return builder;
+    }
+
     protected override highlightElement(node: AstNode, accept: SemanticTokenAcceptor): void {
         if (ast.isLine(node)) {
             for (const [index, word] of node.path.entries()) this.refer(node, 'path', word, accept, index);

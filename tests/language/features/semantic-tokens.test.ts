@@ -1,6 +1,7 @@
 import type { SemanticTokens } from 'vscode-languageserver-types';
 import { SemanticTokensDecoder } from 'langium/lsp';
 import { expect, test } from 'vitest';
+import { CofferSemanticTokens } from '../../../src/language/features/semantic-tokens.ts';
 import { TestWorkspace } from '../../support/workspace.ts';
 
 const TEXT = `edition 1
@@ -20,6 +21,8 @@ alternate a { den.grid.through north-south }
 const workspace = await TestWorkspace.open({ 'yard.coffer': 'stock oak { size 1x8 }', 'den.coffer': TEXT });
 const document = workspace.document('den.coffer');
 const provider = workspace.coffer.lsp.SemanticTokenProvider!;
+/** One that remembers nothing of what `provider` has sent. */
+const other = new CofferSemanticTokens(workspace.coffer);
 const textDocument = { uri: document.textDocument.uri };
 
 function decoded(tokens: SemanticTokens): string[] {
@@ -54,10 +57,27 @@ test('of some lines only', async () => {
     expect(decoded(await provider.semanticHighlightRange(document, { textDocument, range }))).toEqual(['lamp: variable declaration', 'light: enumMember', 'at: property']);
 });
 
-test('what has changed only', async () => {
-    const before = await provider.semanticHighlight(document, { textDocument });
-    const changes = await provider.semanticHighlightDelta(document, { textDocument, previousResultId: before.resultId! });
-    expect(changes).toMatchObject({ edits: [] });
+test('what has changed only: applied to what was there, it is the whole', async () => {
+    let before = await provider.semanticHighlight(document, { textDocument });
+    expect(await provider.semanticHighlightDelta(document, { textDocument, previousResultId: before.resultId! })).toMatchObject({ edits: [] });
+    for (const text of [TEXT.replace('size 1x6; ', ''), TEXT.replace('edition 1', 'edition 1\nstock ash { size 1x4 }'), TEXT.replace('groove x', 'deep x'), TEXT]) {
+        await workspace.edit({ 'den.coffer': text });
+        const now = workspace.document('den.coffer');
+        const changes = await provider.semanticHighlightDelta(now, { textDocument, previousResultId: before.resultId! });
+        const whole = await other.semanticHighlight(now);
+        const data = [...before.data];
+        if (!('edits' in changes)) throw new Error('the whole was sent');
+        for (const { start, deleteCount, data: put } of changes.edits.toReversed()) data.splice(start, deleteCount, ...put ?? []);
+        expect(data).toEqual(whole.data);
+        before = { data, resultId: changes.resultId! };
+    }
+});
+
+test('asked for the whole and for some lines at once, each is answered', async () => {
+    const range = { start: { line: 8, character: 0 }, end: { line: 9, character: 0 } };
+    const [whole, some] = await Promise.all([provider.semanticHighlight(workspace.document('den.coffer'), { textDocument }), provider.semanticHighlightRange(workspace.document('den.coffer'), { textDocument, range })]);
+    expect(decoded(some)).toHaveLength(3);
+    expect(decoded(whole).length).toBeGreaterThan(30);
 });
 
 test('no name is colored twice', async () => {
