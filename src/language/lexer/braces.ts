@@ -1,4 +1,4 @@
-import { linesOf, lacksBrace, partsOf, type Balance, type Line } from './lines.ts';
+import { balanceOf, linesOf, lacksBrace, partsOf, type Line } from './lines.ts';
 import { DEEPEST } from './nesting.ts';
 import { problemAfter, problemAt, type Problem } from './problem.ts';
 import { impliedAfter, isClose, isEnd, isOpen, type Token, type TokenTypes } from './token.ts';
@@ -87,15 +87,4 @@ function mendPart(lines: readonly Line[], types: TokenTypes, problems: Problem[]
         if (!goesOn) return undefined;
         return first ? NO_OPEN : 'A `{` is missing on this line: the `}` in it closes nothing.';
     }
-}
-
-function balanceOf(tokens: readonly Token[]): Balance {
-    let depth = 0, least = 0;
-    for (const token of tokens) {
-        if (isOpen(token)) depth++;
-        else if (isClose(token)) depth--;
-        least = Math.min(least, depth);
-    }
-    if (depth === 0 && least === 0) return 'matching';
-    return depth < 0 ? 'too few open' : 'too few closed';
 }

@@ -43,17 +43,47 @@ export function linesOf(tokens: readonly Token[], text: string): Line[] {
 
 /**
  * Parts of a file that stand for themselves, each from a declaration at the left margin to the next. What is wrong with
- * the braces of one, or how it is indented, is no matter of the others.
+ * the braces of one, or how it is indented, is no matter of the others. A `let` at the margin stands in a block as well
+ * as in a file: it begins a part only where the braces around it do not match.
  */
 export function partsOf(lines: readonly Line[]): Line[][] {
+    return split(lines, (line, i) => isFileLine(line) || opensBlock(lines, i)).flatMap(part =>
+        isMatching(part) ? [part] : split(part, line => line.indentation === 0 && line.first.image === 'let'));
+}
+
+function split(lines: readonly Line[], begins: (line: Line, i: number) => boolean): Line[][] {
     const parts: Line[][] = [];
     lines.forEach((line, i) => {
-        // A stock is named in blocks too; the other heads are words of their own.
-        const opens = isHead(line.first, line.indentation) && (line.first.image !== 'stock' || hasBrace(line) || (lines[i + 1]?.indentation ?? 0) > 0);
-        if (i === 0 || line.begins && (opens || line.indentation === 0 && ['from', 'edition', 'let'].includes(line.first.image))) parts.push([]);
+        if (i === 0 || line.begins && begins(line, i)) parts.push([]);
         parts[parts.length - 1]!.push(line);
     });
     return parts;
+}
+
+/** The property `from` of a line is followed by a name. */
+function isFileLine({ first, tokens, indentation }: Line): boolean {
+    return indentation === 0 && (first.image === 'edition' || first.image === 'from' && (tokens[1] === undefined || isEnd(tokens[1]) || tokens[1].tokenType.name === 'STRING'));
+}
+
+/** A stock is named in blocks too; the other heads are words of their own. */
+function opensBlock(lines: readonly Line[], i: number): boolean {
+    const line = lines[i]!;
+    return isHead(line.first, line.indentation) && (line.first.image !== 'stock' || hasBrace(line) || (lines[i + 1]?.indentation ?? 0) > 0);
+}
+
+function isMatching(lines: readonly Line[]): boolean {
+    return balanceOf(lines.flatMap(line => line.tokens)) === 'matching';
+}
+
+export function balanceOf(tokens: readonly Token[]): Balance {
+    let depth = 0, least = 0;
+    for (const token of tokens) {
+        if (isOpen(token)) depth++;
+        else if (isClose(token)) depth--;
+        least = Math.min(least, depth);
+    }
+    if (depth === 0 && least === 0) return 'matching';
+    return depth < 0 ? 'too few open' : 'too few closed';
 }
 
 export type Balance = 'matching' | 'too few open' | 'too few closed';
