@@ -1,4 +1,4 @@
-import { AstUtils, type AstNode, type LangiumDocument, type Properties, type Reference } from 'langium';
+import { AstUtils, type AstNode, type LangiumDocument, type Reference } from 'langium';
 import { AbstractSemanticTokenProvider, SemanticTokensBuilder, type SemanticTokenAcceptor } from 'langium/lsp';
 import type { Range, SemanticTokens, SemanticTokensDelta, SemanticTokensDeltaParams, SemanticTokensOptions, SemanticTokensRangeParams } from 'vscode-languageserver-protocol';
 import { SemanticTokenModifiers, SemanticTokenTypes } from 'vscode-languageserver-types';
@@ -41,17 +41,16 @@ export class CofferSemanticTokens extends AbstractSemanticTokenProvider {
     }
 
     protected override highlightElement(node: AstNode, accept: SemanticTokenAcceptor): void {
-        if (ast.isLine(node)) {
-            for (const [index, word] of node.path.entries()) this.refer(node, 'path', word, accept, index);
-        } else if (ast.isMod(node)) this.refer(node, 'decl', node.decl, accept);
-        else if (ast.isRef(node)) this.refer(node, 'target', node.target, accept);
-        else if (ast.isMemberOf(node)) this.refer(node, 'member', node.member, accept);
-        else if (ast.isArg(node)) this.refer(node, 'param', node.param, accept);
+        if (ast.isLine(node)) for (const word of node.path) refer(word, accept);
+        else if (ast.isMod(node)) refer(node.decl, accept);
+        else if (ast.isRef(node)) refer(node.target, accept);
+        else if (ast.isMemberOf(node)) refer(node.member, accept);
+        else if (ast.isArg(node)) refer(node.param, accept);
         else if (ast.isTypeAtom(node)) {
-            this.refer(node, 'ref', node.ref, accept);
-            this.refer(node, 'per', node.per, accept);
+            refer(node.ref, accept);
+            refer(node.per, accept);
         } else if (ast.isUsedName(node)) {
-            this.refer(node, 'target', node.target, accept);
+            refer(node.target, accept);
             this.declare(node, accept);
         } else this.declare(node, accept);
     }
@@ -60,12 +59,12 @@ export class CofferSemanticTokens extends AbstractSemanticTokenProvider {
         const type = node.name ? typeOf(node) : undefined;
         if (type !== undefined) accept({ node, property: 'name', type, modifier: modifiersOf(node, true) });
     }
+}
 
-    private refer<N extends AstNode>(node: N, property: Properties<N>, reference: Reference | undefined, accept: SemanticTokenAcceptor, index?: number): void {
-        const target = reference?.ref;
-        const type = target && typeOf(target);
-        if (type !== undefined) accept({ node, property, type, modifier: modifiersOf(target!, false), ...index !== undefined && { index } });
-    }
+function refer(reference: Reference | undefined, accept: SemanticTokenAcceptor): void {
+    const target = reference?.ref;
+    const type = target && typeOf(target);
+    if (type !== undefined && reference?.$refNode) accept({ cst: reference.$refNode, type, modifier: modifiersOf(target!, false) });
 }
 
 function typeOf(node: AstNode): string | undefined {
