@@ -43,12 +43,12 @@ export function linesOf(tokens: readonly Token[], text: string): Line[] {
 
 /**
  * Parts of a file that stand for themselves, each from a declaration at the left margin to the next. What is wrong with
- * the braces of one, or how it is indented, is no matter of the others. A `let` at the margin stands in a block as well
- * as in a file: it begins a part only where the braces around it do not match.
+ * the braces of one, or how it is indented, is no matter of the others. A `let`, and a `stock` with its name alone, stand in
+ * blocks as well as in files: at the margin they begin a part only where the braces around them do not match.
  */
 export function partsOf(lines: readonly Line[]): Line[][] {
-    return split(lines, (line, i) => isFileLine(line) || opensBlock(lines, i)).flatMap(part =>
-        isMatching(part) ? [part] : split(part, line => line.indentation === 0 && line.first.image === 'let'));
+    return split(lines, line => isFileLine(line) || opensBlock(line)).flatMap(part =>
+        isMatching(part) ? [part] : split(part, (line, i) => line.indentation === 0 && (line.first.image === 'let' || isHeadAbove(part, i))));
 }
 
 function split(lines: readonly Line[], begins: (line: Line, i: number) => boolean): Line[][] {
@@ -66,9 +66,13 @@ function isFileLine({ first, tokens, indentation }: Line): boolean {
 }
 
 /** A stock is named in blocks too; the other heads are words of their own. */
-function opensBlock(lines: readonly Line[], i: number): boolean {
-    const line = lines[i]!;
-    return isHead(line.first, line.indentation) && (line.first.image !== 'stock' || hasBrace(line) || (lines[i + 1]?.indentation ?? 0) > 0);
+function opensBlock(line: Line): boolean {
+    return isHead(line.first, line.indentation) && (line.first.image !== 'stock' || hasBrace(line));
+}
+
+/** A head whose block may have lost its brace. */
+function isHeadAbove(lines: readonly Line[], i: number): boolean {
+    return isHead(lines[i]!.first, 0) && (lines[i + 1]?.indentation ?? 0) > 0;
 }
 
 function isMatching(lines: readonly Line[]): boolean {
