@@ -24,7 +24,7 @@ export function cutStep(job: JobSettings, troubles: Trouble[]): Ticks | undefine
 /** Whether there are more coffers than any ceiling has. */
 export function tooMany(ceiling: Pick<Ceiling, 'across' | 'down'>, at: Trouble['at'], troubles: Trouble[]): boolean {
     const count = ceiling.across.coffers.length * ceiling.down.coffers.length;
-    if (count > MOST_COFFERS) troubles.push({ kind: 'too-many-coffers', count, most: MOST_COFFERS, at });
+    if (count > MOST_COFFERS) troubles.push({ kind: 'too-many-coffers', within: 'one room', count, most: MOST_COFFERS, at });
     return count > MOST_COFFERS;
 }
 

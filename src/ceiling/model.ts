@@ -133,7 +133,7 @@ export type Trouble =
     | { readonly kind: 'depths-differ'; readonly lines: readonly [string, string]; readonly a: Ticks; readonly b: Ticks; readonly at: Source; readonly other: Source }
     | { readonly kind: 'lines-overlap'; readonly lines: readonly [string, string]; readonly by: Ticks; readonly at: Source }
     | { readonly kind: 'unknown-line'; readonly name: string; readonly has: readonly string[]; readonly at: Source }
-    | { readonly kind: 'too-many-coffers'; readonly count: number; readonly most: number; readonly at: Source }
+    | { readonly kind: 'too-many-coffers'; readonly within: 'one direction' | 'one room'; readonly count: number; readonly most: number; readonly at: Source }
     | { readonly kind: 'bad-count'; readonly value: number; readonly at: Source; readonly what: string }
     | { readonly kind: 'not-positive'; readonly what: string; readonly ticks: Ticks; readonly at: Source }
     | { readonly kind: 'band-too-high'; readonly height: Ticks; readonly room: Ticks; readonly at: Source }

@@ -26,7 +26,7 @@ export function divide(run: Division, troubles: Trouble[]): Divided | undefined 
 function byNumber(run: Division, coffers: Given<number>, troubles: Trouble[]): Divided | undefined {
     const n = coffers.value, at = coffers.at;
     if (!Number.isInteger(n) || n < 1) return fail(troubles, { kind: 'bad-count', value: n, at, what: `coffers along the ${wallOf(run)} wall` });
-    if (n > MOST_LINES + 1) return fail(troubles, { kind: 'too-many-coffers', count: n, most: MOST_LINES + 1, at });
+    if (n > MOST_LINES + 1) return fail(troubles, { kind: 'too-many-coffers', within: 'one direction', count: n, most: MOST_LINES + 1, at });
     const widths = widthsOf(run, n - 1);
     if (!widths) return undefined;
     if (freeOf(run, widths) < n) return fail(troubles, doesntClose(run, widths, at));
@@ -69,14 +69,14 @@ function bySize(run: Division, size: Given<{ readonly least: Ticks; readonly mos
     if (unknown) return undefined;
     if (tooBig?.coffers === MOST_LINES + 1) {
         const one = run.width(0) ?? 0;
-        return fail(troubles, { kind: 'too-many-coffers', count: Math.ceil((run.end - run.start + one) / (most + one)), most: MOST_LINES + 1, at });
+        return fail(troubles, { kind: 'too-many-coffers', within: 'one direction', count: Math.ceil((run.end - run.start + one) / (most + one)), most: MOST_LINES + 1, at });
     }
     const nearest = [tooBig, tooSmall].filter(near => near !== undefined).sort((a, b) => a.coffers - b.coffers);
     return fail(troubles, { kind: 'no-coffer-size-fits', along: run.along, at, nearest });
 }
 
 function byLines(run: Division, centers: readonly Given<Ticks>[], from: string, troubles: Trouble[]): Divided | undefined {
-    if (centers.length > MOST_LINES) return fail(troubles, { kind: 'too-many-coffers', count: centers.length + 1, most: MOST_LINES + 1, at: centers[MOST_LINES]!.at });
+    if (centers.length > MOST_LINES) return fail(troubles, { kind: 'too-many-coffers', within: 'one direction', count: centers.length + 1, most: MOST_LINES + 1, at: centers[MOST_LINES]!.at });
     const fromStart = from.includes(run.along === 'east-west' ? 'west' : 'north');
     const lines = centers.map(center => ({ position: fromStart ? center.value : run.room - center.value, at: center.at }))
         .sort((a, b) => a.position - b.position);

@@ -15,8 +15,8 @@ A number of coffers that no ceiling has is taken for a slip of the finger, and i
     basis: 'A limit of the program.',
     check: {
         room({ layout }, report) {
-            for (const { count, most, at } of troublesOf(layout, 'too-many-coffers')) {
-                report({ at, message: `${count} coffers in one direction are not laid out; ${most} are the most.` });
+            for (const { within, count, most, at } of troublesOf(layout, 'too-many-coffers')) {
+                report({ at, message: `${count} coffers in ${within} are not laid out; ${most} are the most.` });
             }
         },
     },

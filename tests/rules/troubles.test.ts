@@ -17,7 +17,7 @@ const troubles: { [K in Trouble['kind']]: Extract<Trouble, { kind: K }>[] } = {
     ],
     'lines-overlap': [{ kind: 'lines-overlap', lines: ['1', '2'], by: inches(1), at: build.at() }],
     'unknown-line': [{ kind: 'unknown-line', name: 'C', has: ['1', '2', 'A'], at: build.at() }, { kind: 'unknown-line', name: '1', has: [], at: build.at() }],
-    'too-many-coffers': [{ kind: 'too-many-coffers', count: 1_000_000, most: 41, at: build.at() }],
+    'too-many-coffers': [{ kind: 'too-many-coffers', within: 'one direction', count: 1_000_000, most: 41, at: build.at() }],
     'bad-count': [{ kind: 'bad-count', value: 2.5, at: build.at(), what: 'coffers along the north wall' }],
     'not-positive': [{ kind: 'not-positive', what: 'the north wall', ticks: 0, at: build.at() }],
     'band-too-high': [{ kind: 'band-too-high', height: inches(8), room: inches('7 3/4'), at: build.at() }],
