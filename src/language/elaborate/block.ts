@@ -3,6 +3,7 @@ import * as ast from '../generated/ast.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
 import { isBroken } from '../types/broken.ts';
 import { blockKindOf } from '../types/declared.ts';
+import { REPEATED } from '../types/blocks.ts';
 
 /** One word of a line's path: where a block or a property is named. */
 export interface Word { readonly line: ast.Line; readonly index: number }
@@ -91,6 +92,3 @@ export class Block {
         return this.unknown.some(word => name.startsWith(word) || distance(word, name) <= 2);
     }
 }
-
-/** Lines that add to each other. */
-const REPEATED: ReadonlySet<string> = new Set(['price', 'point', 'splice', 'spoiled', 'lengths', 'on-hand']);
