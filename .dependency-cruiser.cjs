@@ -13,12 +13,20 @@ const mayUse = {
     cutting: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     rules: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     drawing: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
-    pipeline: ['cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
-    report: ['pipeline', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    dryfit: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    // boards in the order and at the settings of the saw
+    sawing: ['cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data', 'drawing'],
+    estimate: ['cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    pipeline: ['estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    report: ['pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    // other programs' formats, as bytes: DXF, glTF, IFC, PDF
+    exports: ['report', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    // what a pane shows and prints, as markup; runs in the server, the command line and the pane itself
+    pages: ['report', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // what the text says, and nothing of what follows from it
     language: ['job', 'findings', 'provenance', 'quantity', 'data'],
 };
-const adapters = ['cli', 'server', 'extension'];
+const adapters = ['cli', 'server', 'extension', 'panes', 'worker'];
 const core = Object.keys(mayUse).filter(name => name !== 'language');
 
 // the editor's own module exists only inside the editor; its types stand in for it
@@ -51,7 +59,9 @@ module.exports = {
             from: { path: folder(['language']) }, to: { path: [editor, 'node_modules/vscode-(languageclient|languageserver)/.*node'] },
         },
         // the extension runs in the editor and must stay thin: it shares the names of the messages with the server, no more
-        { name: 'thin-extension', severity: 'error', from: { path: folder(['extension']) }, to: { path: '^src/', pathNot: ['^src/extension/', '^src/server/messages\\.ts$'] } },
+        { name: 'thin-extension', severity: 'error', from: { path: folder(['extension']) }, to: { path: '^src/', pathNot: ['^src/extension/', '^src/server/messages\\.ts$', '^src/panes/messages\\.ts$'] } },
+        // what runs inside a pane shows what it is sent
+        { name: 'thin-panes', severity: 'error', from: { path: folder(['panes']) }, to: { path: '^src/', pathNot: ['^src/panes/', '^src/pages/', '^src/quantity/', '^src/server/messages\\.ts$'] } },
         { name: 'server-directions', severity: 'error', from: { path: folder(['server']) }, to: { path: folder(['cli', 'extension', 'build']) } },
         {
             name: 'cli-directions', comment: 'the one exception is the command that becomes the server', severity: 'error',
