@@ -175,8 +175,11 @@ const UNITS: Readonly<Record<string, Rational | undefined>> = {
     in: new Rational(TICKS_PER_INCH), ft: new Rational(TICKS_PER_FOOT),
     mm: new Rational(TICKS_PER_MM), cm: new Rational(10 * TICKS_PER_MM), m: new Rational(1000 * TICKS_PER_MM),
     min: new Rational(1), h: new Rational(60),
-    joint: new Rational(1), board: new Rational(1), coffer: new Rational(1),
+    joint: new Rational(1), board: new Rational(1), coffer: new Rational(1), crossing: new Rational(1), 'set-up': new Rational(1), piece: new Rational(1),
+    tube: new Rational(1), sheet: new Rational(1),
     'board-ft': BOARD_FOOT, 'sq-ft': new Rational(TICKS_PER_FOOT).pow(2)!, 'sq-m': new Rational(1000 * TICKS_PER_MM).pow(2)!,
+    // one US fluid ounce is 1/128 of a gallon of 231 cubic inches (NIST Handbook 44, appendix C)
+    'fl-oz': new Rational(TICKS_PER_INCH).pow(3)!.mul(231).div(128), L: new Rational(100 * TICKS_PER_MM).pow(3)!,
 };
 
 export function placeOf(operand: Operand): ReturnType<typeof sourceOf> {
