@@ -1,12 +1,14 @@
 import type { JobSettings, Stock } from '../job/model.ts';
 import { printLength } from '../quantity/print-length.ts';
-import { Rational } from '../quantity/rational.ts';
+import { inches, Rational } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { compareNames, comparePieces } from '../takeoff/piece-order.ts';
 import { blankOf, cutAlong, type Blank } from './blank.ts';
 import { fillBoards, type Filled, type Saw } from './fill.ts';
-import type { Board, BoardPlan, Money, StockPlan, Unplaced, Unpriced } from './model.ts';
+import { firstPlan } from './known.ts';
+import type { Board, BoardFrom, BoardPlan, Money, StockPlan, Unplaced, Unpriced } from './model.ts';
+import { ripsOf } from './rips.ts';
 import { buyBoards, offersOf, purchasesOf, type Offer } from './purchase.ts';
 
 /**
@@ -51,10 +53,13 @@ function planStock(pieces: readonly Piece[], job: JobSettings, before: readonly 
     }
     bought.sort((a, b) => b.length - a.length);
     const buy = purchasesOf(bought.map(b => b.length), offers);
+    const boards = [...had.map(b => ({ ...b, from: 'on hand' as const })), ...bought.map(b => ({ ...b, from: 'bought' as const }))]
+        .map((b, i) => boardOf(b, i + 1, saw));
     return {
-        stock, buy,
-        boards: [...had.map(b => ({ ...b, onHand: true })), ...bought.map(b => ({ ...b, onHand: false }))].map((b, i) => boardOf(b, i + 1, saw)),
+        stock, boards, buy,
         costs: sumMoney(buy.flatMap(p => p.cost ?? [])),
+        rips: ripsOf(boards, stock, job),
+        known: firstPlan(offers.some(o => o.price) ? 'money' : 'length'),
     };
 }
 
@@ -71,16 +76,19 @@ function byRip(pieces: readonly Piece[], job: JobSettings, unplaced: Unplaced[])
     return [...groups].sort(([a], [b]) => b - a).map(([, blanks]) => blanks);
 }
 
-function boardOf(board: Filled & { onHand: boolean }, number: number, saw: Saw): Board {
+function boardOf(board: Filled & { from: BoardFrom }, number: number, saw: Saw): Board {
     return {
-        number, length: board.length, onHand: board.onHand, cut: saw.cut,
+        number, length: board.length, from: board.from, cut: saw.cut,
         strips: board.strips.map(blanks => {
             const used = blanks.reduce((sum, b) => sum + b.length + saw.cut, saw.endTrim);
             const rippedTo = (blanks[0] ?? board.strips.flat()[0])?.rippedTo;
-            return { ...(rippedTo === undefined ? {} : { rippedTo }), pieces: blanks.map(b => b.piece), offcut: Math.max(0, board.length - used) };
+            return { ...(rippedTo === undefined ? {} : { rippedTo }), pieces: blanks.map(b => b.piece), offcut: Math.max(0, board.length - used), kept: board.length - used >= SHORTEST_KEPT };
         }),
     };
 }
+
+/** An offcut this long is worth keeping where the job does not say. Common practice, no source. */
+const SHORTEST_KEPT = inches(24);
 
 function reasonFor(blank: Blank, offers: readonly Offer[], saw: Saw, job: JobSettings): string {
     const name = blank.piece.stock.name;
@@ -96,7 +104,7 @@ function reasonFor(blank: Blank, offers: readonly Offer[], saw: Saw, job: JobSet
 function onHandOf(stock: Stock, before: readonly BoardPlan[]): Ticks[] {
     const all = stock.onHand.flatMap(({ value }) => Array.from({ length: Math.min(value.count, MOST_ON_HAND) }, () => value.length));
     const gone = before.flatMap(plan => plan.stocks).filter(plan => plan.stock.key === stock.key)
-        .flatMap(plan => plan.boards).filter(b => b.onHand).map(b => b.length);
+        .flatMap(plan => plan.boards).filter(b => b.from === 'on hand').map(b => b.length);
     return without(all.filter(length => length > 0), gone).sort((a, b) => a - b);
 }
 /** More boards than anybody has: a mistyped count must not stop the program. */

@@ -20,24 +20,54 @@ export interface Unplaced { readonly piece: Piece; readonly reason: string }
 
 export interface StockPlan {
     readonly stock: Stock;
-    /** Boards on hand first, then those to buy, the longest first. */
+    /** Boards already cut, boards on hand, then those to buy, the longest first. */
     readonly boards: readonly Board[];
     readonly buy: readonly Purchase[];
     readonly costs: readonly Money[];
+    /** How the boards and sheets that are ripped first are ripped, those with the most boards first. */
+    readonly rips: readonly Rip[];
+    readonly known: Known;
 }
 /** So many boards of one length. `each` is undefined where nobody has said the price. */
 export interface Purchase { readonly length: Ticks; readonly count: number; readonly each?: Money; readonly cost?: Money }
+
+/**
+ * How good a plan is known to be. What is least is the money for the boards bought plus the worth of those on hand; where
+ * nobody has said a price, the length bought.
+ */
+export interface Known {
+    /** `within`: at most `percent` above the cheapest possible. */
+    readonly as: 'first plan' | 'within' | 'none cheaper';
+    readonly least: 'money' | 'length';
+    /** No plan is below this: in the major unit of the stock's currency, or in ticks. Undefined in a first plan. */
+    readonly lowerBound?: Rational;
+    /** Rounded up, so that it never promises too much; 0 where none cheaper exists. Undefined in a first plan. */
+    readonly percent?: number;
+}
+
+/** The widths that come out of a board or sheet side by side, the widest first, and which boards are ripped so. */
+export interface Rip {
+    readonly widths: readonly { readonly width: Ticks; readonly count: number }[];
+    /** Numbers of the boards. */
+    readonly boards: readonly number[];
+    /** What is left beside the last strip, after its kerf. */
+    readonly left: Ticks;
+}
 
 export interface Board {
     /** 1, 2, 3 ... within the stock. */
     readonly number: number;
     readonly length: Ticks;
-    readonly onHand: boolean;
+    readonly from: BoardFrom;
+    /** What a board on hand is reckoned at, where it is reckoned at all. */
+    readonly worth?: Money;
     /** What one cut takes, measured along the board: more than the kerf where pieces are mitered. */
     readonly cut: Ticks;
-    /** A board that is ripped first has as many strips as fit side by side; any other has one, of its full width. */
+    /** A board that is ripped first has a strip for every width of its `Rip`, the widest first; any other has one, of its full width. */
     readonly strips: readonly Strip[];
 }
+export type BoardFrom = 'bought' | 'on hand' | 'already cut';
+
 export interface Strip {
     /** The width it is ripped to before it is cut to length; undefined: not ripped first. */
     readonly rippedTo?: Ticks;
@@ -45,4 +75,6 @@ export interface Strip {
     readonly pieces: readonly Piece[];
     /** What is left at the far end after the last cut and the end trim. */
     readonly offcut: Ticks;
+    /** The offcut is at least as long as the job's shortest worth keeping; else it is waste. */
+    readonly kept: boolean;
 }

@@ -21,7 +21,7 @@ export function checkPlan(plan: BoardPlan, pieces: readonly Piece[], job: JobSet
         const longest = job.longestBoard?.value ?? Infinity;
         for (const board of boards) {
             expect(board.strips.flatMap(s => s.pieces).length, 'no board without a piece').toBeGreaterThan(0);
-            if (!board.onHand) {
+            if (board.from === 'bought') {
                 expect(stock.lengths.map(l => l.value)).toContain(board.length);
                 expect(board.length).toBeLessThanOrEqual(longest);
             }
@@ -40,12 +40,12 @@ export function checkPlan(plan: BoardPlan, pieces: readonly Piece[], job: JobSet
             if (stock.width && board.strips.length > 1) expect(width).toBeLessThanOrEqual(stock.width.value.ticks);
         }
         for (const { value } of stock.onHand)
-            expect(boards.filter(b => b.onHand && b.length === value.length).length)
+            expect(boards.filter(b => b.from === 'on hand' && b.length === value.length).length)
                 .toBeLessThanOrEqual(stock.onHand.filter(o => o.value.length === value.length).reduce((n, o) => n + o.value.count, 0));
-        expect(boards.filter(b => b.onHand).every(b => stock.onHand.some(o => o.value.length === b.length))).toBe(true);
+        expect(boards.filter(b => b.from === 'on hand').every(b => stock.onHand.some(o => o.value.length === b.length))).toBe(true);
         expect(boards.map(b => b.number)).toEqual(boards.map((_, i) => i + 1));
 
-        const bought = boards.filter(b => !b.onHand);
+        const bought = boards.filter(b => b.from === 'bought');
         expect(buy.reduce((n, p) => n + p.count, 0)).toBe(bought.length);
         const own = new Map<string, Rational>();
         for (const purchase of buy) {

@@ -66,7 +66,7 @@ describe('a first plan of the boards to buy', () => {
     test('what is on hand goes first, and an offcut before a board', () => {
         const pine = stock({ feet: [8], perFoot: '1', onHand: [[1, inches(112)], [1, inches(52)]] });
         const made = plan([piece('a', pine, inches('50 7/8')), piece('b', pine, inches(90))]);
-        expect(made.stocks[0]!.boards.map(b => [b.onHand, b.length])).toEqual([[true, inches(52)], [true, inches(112)]]);
+        expect(made.stocks[0]!.boards.map(b => [b.from, b.length])).toEqual([['on hand', inches(52)], ['on hand', inches(112)]]);
         expect(money(made)).toEqual([]);
         expect(bought(made)).toEqual([]);
     });

@@ -16,7 +16,7 @@ function rowsOf({ house, plan }: HousePlan): Cell[][] {
     const size = (ticks: number): Cell[] => [decimal(ticks, show), unitOf(show), printLength(ticks, show)];
     return [
         ...plan.stocks.flatMap(({ stock, boards, buy }): Cell[][] => {
-            const onHand = boards.filter(b => b.onHand).map(b => b.length);
+            const onHand = boards.filter(b => b.from === 'on hand').map(b => b.length);
             return [
                 ...[...new Set(onHand)].map((length): Cell[] =>
                     [job, stock.name, 'on hand', onHand.filter(l => l === length).length, ...size(length), null, null, null, '']),

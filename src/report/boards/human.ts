@@ -58,7 +58,7 @@ function totalText({ costs, unpriced }: BoardPlan, isWhole: boolean): string {
 
 function shoppingRows({ stock, boards: all, buy }: StockPlan, show: Show): string[][] {
     const onHand = new Map<number, number>();
-    for (const board of all) if (board.onHand) onHand.set(board.length, (onHand.get(board.length) ?? 0) + 1);
+    for (const board of all) if (board.from === 'on hand') onHand.set(board.length, (onHand.get(board.length) ?? 0) + 1);
     const rows = [
         ...[...onHand].map(([length, count]) => [String(count), printLength(length, show), 'on hand', '']),
         ...buy.map(p => [String(p.count), printLength(p.length, show), p.each ? `at ${money(p.each)}` : 'no price', p.cost ? money(p.cost) : '']),
@@ -68,7 +68,7 @@ function shoppingRows({ stock, boards: all, buy }: StockPlan, show: Show): strin
 
 /** Each board: its length, then from one end what is cut off it, pieces of one length together, and what is left. */
 function stockCuts({ boards }: StockPlan, step: Ticks, show: Show, nameOf: (piece: Piece) => string): string[] {
-    const heads = columns(boards.map(b => [`#${b.number}`, `${printLength(b.length, show)}${b.onHand ? ' on hand' : ''}`, '|']));
+    const heads = columns(boards.map(b => [`#${b.number}`, `${printLength(b.length, show)}${b.from === 'bought' ? '' : ` ${b.from}`}`, '|']));
     const indent = Math.max(...heads.map(head => head.length)) + 2;
     return boards.flatMap((board, i) => wrap(boardText(board, step, show, nameOf), WIDTH - indent)
         .map((line, j) => (j === 0 ? `  ${heads[i]!.slice(0, -1)} ${line}` : ' '.repeat(indent) + line)));

@@ -50,9 +50,9 @@ function stockJson({ stock, boards, buy, costs }: StockPlan, length: PrintLength
     };
 }
 
-function boardJson({ number, length: ticks, onHand, cut, strips }: Board, length: PrintLength, step: Ticks, show: Show) {
+function boardJson({ number, length: ticks, from, cut, strips }: Board, length: PrintLength, step: Ticks, show: Show) {
     return {
-        number, length: length(ticks), onHand, cut: length(cut),
+        number, length: length(ticks), onHand: from === 'on hand', cut: length(cut),
         strips: strips.map(strip => ({
             rippedTo: strip.rippedTo === undefined ? null : length(strip.rippedTo),
             pieces: strip.pieces.map(p => ({ piece: p.id, length: lengthJson(Math.max(p.face, p.back), Math.max(p.cutFace, p.cutBack), show) })),
