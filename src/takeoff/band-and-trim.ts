@@ -42,7 +42,7 @@ export function trimOf(setting: Setting): Piece[] {
         if (back <= 2 * thickness) return [];
         return pieceOf({
             part: 'trim', coffer: coffer.number, on: side, stock: trim.stock, face: back - 2 * thickness, back, cutFace: cut - 2 * thickness, cutBack: cut,
-            ends: MITERED, width: height, thickness, where: `coffer ${coffer.number}, ${side} side`, source: trim.at,
+            ends: MITERED, width: height, thickness, fence: trim.ripWith?.value, where: `coffer ${coffer.number}, ${side} side`, source: trim.at,
             why: [cofferTerm(setting, alongX ? 'east-west' : 'north-south', back)],
             box: trimBox(coffer, side, thickness, height),
         }, setting);

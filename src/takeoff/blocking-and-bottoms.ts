@@ -6,6 +6,7 @@ import type { Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import { stretchesOf, type Stretch } from './runs.ts';
 import { boxOf, endsOf, type Setting } from './setting.ts';
+import type { Work } from './work.ts';
 
 /** Blocking of a line: flat against the ceiling, as wide as the channel between the sides. */
 export function blockingOf(line: Line, setting: Setting): Piece[] {
@@ -14,7 +15,7 @@ export function blockingOf(line: Line, setting: Setting): Piece[] {
     return stretchesOf(setting, line, 'blocking').flatMap(stretch => pieceOf({
         part: 'blocking', line: line.name, bay: stretch.bay?.number, nth: stretch.letter, stock: blocking.stock,
         back: stretch.to - stretch.from, cutBack: stretch.cut, why: stretch.why,
-        width: section.blockingWidth.ticks, thickness: section.blockingThickness.ticks,
+        width: section.blockingWidth.ticks, thickness: section.blockingThickness.ticks, fence: blocking.ripWith?.value,
         where: whereOf(line, stretch), source: blocking.at,
         box: boxOf(line.runs, [stretch.from, stretch.to], [channelLow(line), channelHigh(line)], [0, section.blockingThickness.ticks]),
     }, setting));
@@ -33,7 +34,7 @@ export function bottomsOf(line: Line, setting: Setting): Piece[] {
         back: stretch.to - stretch.from + press, cutBack: stretch.cut + press,
         why: [...stretch.why, term('press', 1, press, bottom.press?.at)],
         width: section.bottomWidth.ticks, thickness: section.bottomThickness.ticks,
-        machining: [bottom.ease && `ease the two back edges ${setting.size(bottom.ease.value)}`, ...slots(line, stretch, setting)],
+        work: [bottom.ease && { kind: 'ease', by: bottom.ease.value }, ...slots(line, stretch, setting)], fence: bottom.ripWith?.value,
         where: whereOf(line, stretch), source: bottom.at,
         box: boxOf(line.runs, [stretch.from, stretch.to], [bottomLow(line), bottomHigh(line)], [section.bottomTop.ticks, section.depth.ticks]),
     }, setting));
@@ -45,13 +46,13 @@ function whereOf(line: Line, { bay, letter }: Stretch): string {
 }
 
 /** Slots for biscuits: in the ends that butt or are spliced, and in the edges where the pieces cut between meet it. */
-function slots(line: Line, { from, to, bay, letter }: Stretch, setting: Setting): string[] {
+function slots(line: Line, { from, to, bay, letter }: Stretch, setting: Setting): Work[] {
     const own = line.section.profile.bottom?.biscuits?.value;
     const ends = endsOf(line.runs);
-    const words = ({ count, size }: Biscuits): string => count === 1 ? `slot for 1 ${size} biscuit` : `slots for ${count} ${size} biscuits`;
+    const cut = ({ count, size }: Biscuits, where: string): Work => ({ kind: 'slots', count, size, where });
     if (bay) {
         const butts = ends.filter((_, i) => i === 0 ? bay.before : bay.after);
-        return own && butts.length > 0 ? [`${words(own)} in the ${butts.join(' and the ')} end`] : [];
+        return own && butts.length > 0 ? [cut(own, `in the ${butts.join(' and the ')} end`)] : [];
     }
     const splices = ends.filter((_, i) => letter !== null && (i === 0 ? from !== line.start : to !== line.end));
     const crossing = (line.runs === 'east-west' ? setting.ceiling.across : setting.ceiling.down).lines;
@@ -60,8 +61,8 @@ function slots(line: Line, { from, to, bay, letter }: Stretch, setting: Setting)
         const middle = centerOf(other);
         if (!biscuits || other.high <= from || other.low >= to) return [];
         const whole = other.low >= from && other.high <= to;
-        return [whole ? `${words(biscuits)} in both edges, centered ${setting.size(middle - from)} from the ${ends[0]} end`
-            : `${words(biscuits)} in both edges at line ${other.name}, once the splice there is together`];
+        return [cut(biscuits, whole ? `in both edges, centered ${setting.size(middle - from)} from the ${ends[0]} end`
+            : `in both edges at line ${other.name}, once the splice there is together`)];
     });
-    return [...own && splices.length > 0 ? [`${words(own)} in the ${splices.join(' and the ')} end`] : [], ...edges];
+    return [...own && splices.length > 0 ? [cut(own, `in the ${splices.join(' and the ')} end`)] : [], ...edges];
 }

@@ -2,6 +2,7 @@ import type { Stock } from '../job/model.ts';
 import type { Source } from '../provenance/source.ts';
 import type { Why } from '../provenance/why.ts';
 import type { Ticks } from '../quantity/ticks.ts';
+import type { Work } from './work.ts';
 
 export type Part = 'blocking' | 'spacer' | 'side' | 'cleat' | 'bottom' | 'band' | 'trim';
 export const PARTS: readonly Part[] = ['blocking', 'spacer', 'side', 'cleat', 'bottom', 'band', 'trim'];
@@ -29,7 +30,9 @@ export interface Piece {
     readonly hand: 'left' | 'right' | null;
     /** Ripped width and thickness as it stands in the ceiling; `ripped` where it is narrower than its stock. */
     readonly width: Ticks; readonly thickness: Ticks; readonly ripped: boolean;
-    /** Rabbet, eased edges, slots … in words, in the order they are done. */
+    /** Rip, rabbet, eased edges, slots …, in the order they are done. */
+    readonly work: readonly Work[];
+    /** The same in words. */
     readonly machining: readonly string[];
     /** Where it goes, in words: "line B, bay 3, north side". */
     readonly where: string;

@@ -7,6 +7,7 @@ import type { Ticks } from '../quantity/ticks.ts';
 import { idOf } from './ids.ts';
 import type { Box, EndCut, Part, Piece } from './model.ts';
 import type { Setting } from './setting.ts';
+import { workWords, type Work } from './work.ts';
 
 export const SQUARE: EndCut = { cut: 'square' };
 
@@ -26,7 +27,10 @@ export interface Draft {
     readonly ends?: readonly [EndCut, EndCut];
     readonly hand?: Piece['hand'];
     readonly width: Ticks; readonly thickness: Ticks;
-    readonly machining?: readonly (string | false | undefined)[];
+    /** What is done to it besides ripping. */
+    readonly work?: readonly (Work | false | undefined)[];
+    /** The name of the fence setting it is ripped at. */
+    readonly fence?: string;
     readonly where: string;
     /** Terms that add up to the back. */
     readonly why: readonly WhyTerm[];
@@ -46,13 +50,14 @@ export function pieceOf(draft: Draft, { ceiling, step, size }: Setting): Piece[]
     const cutBack = draft.cutBack ?? back;
     const full = stock.width?.value.ticks;
     const ripped = full !== undefined && width < full;
-    const rip = part === 'cleat' ? `rip to ${size(thickness)} x ${size(width)}` : ripped && `rip to ${size(width)}`;
+    const rip = (part === 'cleat' || ripped) && { kind: 'rip' as const, width, ...part === 'cleat' && { thickness }, ...draft.fence !== undefined && { fence: draft.fence } };
+    const work = [rip, ...draft.work ?? []].filter((each): each is Work => typeof each === 'object');
     return [{
         id: idOf(ceiling.room.name, part, draft), room: ceiling.room.name, part,
         line: draft.line ?? null, bay: draft.bay ?? null, coffer: draft.coffer ?? null, on: draft.on ?? null, stock,
         face, back, cutFace: roundTo(draft.cutFace ?? cutBack, step), cutBack: roundTo(cutBack, step),
         ends: draft.ends ?? [SQUARE, SQUARE], hand: draft.hand ?? null, width, thickness, ripped,
-        machining: [rip, ...draft.machining ?? []].filter(words => typeof words === 'string'),
+        work, machining: work.map(each => workWords(each, size)),
         where, why: { terms: gathered(draft.why) }, source, box,
     }];
 }

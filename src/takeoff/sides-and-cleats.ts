@@ -9,6 +9,7 @@ import type { EndCut, Piece } from './model.ts';
 import { pieceOf, SQUARE } from './piece.ts';
 import { cofferTerm, sideTerm } from './runs.ts';
 import { boxOf, cofferBeside, sidesOf, type Setting } from './setting.ts';
+import type { Work } from './work.ts';
 
 /** One side of a line along one bay, and the cleat on its back: what they share. */
 interface Flank {
@@ -47,7 +48,7 @@ export function sidesOfLine(line: Line, setting: Setting): Piece[] {
         face: bay.end - bay.start + square[0] + square[1], back: bay.end - bay.start + reach[0] + reach[1],
         cutFace: bay.cutCoffer + square[0] + square[1], cutBack: bay.cutCoffer + reach[0] + reach[1],
         hand: sides.rabbet ? handOf(on, ends, sides.rabbet.value.edge) : null,
-        width: section.sideHeight.ticks, thickness, machining: [sides.rabbet && rabbetWords(sides.rabbet.value, setting)], source: sides.at,
+        width: section.sideHeight.ticks, thickness, work: [sides.rabbet && rabbetWork(sides.rabbet.value)], fence: sides.ripWith?.value, source: sides.at,
         box: boxOf(line.runs, [bay.start - reach[0], bay.end + reach[1]], acrossLine(line, on, thickness), [section.heldDown.value.ticks, section.depth.ticks]),
     }, setting));
 }
@@ -75,6 +76,6 @@ function besideSide(line: Line, on: Side, thickness: Ticks): [Ticks, Ticks] {
     return on === 'north' || on === 'west' ? [channelLow(line), channelLow(line) + thickness] : [channelHigh(line) - thickness, channelHigh(line)];
 }
 
-function rabbetWords({ width, height, edge }: Rabbet, { size }: Setting): string {
-    return `rabbet ${size(width.ticks)} x ${size(height.ticks)} on the ${edge.replace('-', ' ')} edge`;
+function rabbetWork({ width, height, edge }: Rabbet): Work {
+    return { kind: 'rabbet', width: width.ticks, height: height.ticks, edge };
 }

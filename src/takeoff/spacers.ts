@@ -20,7 +20,7 @@ export function spacersOf(line: Line, setting: Setting): Piece[] {
     return setting.bays[line.runs].flatMap(bay => spacerStarts(bay, thickness, spacers).flatMap((start, i) => pieceOf({
         part: 'spacer', line: line.name, bay: bay.number, nth: i + 1, stock: spacers.stock,
         back: height, why: [term('spacer height', 1, height, spacers.height?.at)],
-        width: spacerWidth.ticks, thickness, machining: [`${POCKET_SCREWS_A_SPACER} pocket holes at the upper end`],
+        width: spacerWidth.ticks, thickness, work: [{ kind: 'pocket-holes', count: POCKET_SCREWS_A_SPACER }], fence: spacers.ripWith?.value,
         where: `line ${line.name}, bay ${bay.number}, spacer ${i + 1}`, source: spacers.at,
         box: boxOf(line.runs, [start, start + thickness], [low, low + spacerWidth.ticks], [top, top + height]),
     }, setting)));

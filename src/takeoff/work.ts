@@ -1,0 +1,24 @@
+import type { Rabbet } from '../job/model.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+
+/** One thing that is done to a piece besides cutting it to length, as figures. Lengths in ticks. */
+export type Work =
+    /** `thickness` where it is ripped both ways (a cleat); `fence`: the name of the fence setting, where the job gives one. */
+    | { readonly kind: 'rip'; readonly width: Ticks; readonly thickness?: Ticks; readonly fence?: string }
+    | { readonly kind: 'rabbet'; readonly width: Ticks; readonly height: Ticks; readonly edge: Rabbet['edge'] }
+    /** The two back edges taken off. */
+    | { readonly kind: 'ease'; readonly by: Ticks }
+    /** `where`, in words: "in the west and the east end". */
+    | { readonly kind: 'slots'; readonly count: number; readonly size: string; readonly where: string }
+    | { readonly kind: 'pocket-holes'; readonly count: number };
+
+/** The same in words, as lists and sheets print it. `size` prints a length. */
+export function workWords(work: Work, size: (ticks: Ticks) => string): string {
+    switch (work.kind) {
+        case 'rip': return `rip to ${work.thickness === undefined ? '' : `${size(work.thickness)} x `}${size(work.width)}`;
+        case 'rabbet': return `rabbet ${size(work.width)} x ${size(work.height)} on the ${work.edge.replace('-', ' ')} edge`;
+        case 'ease': return `ease the two back edges ${size(work.by)}`;
+        case 'slots': return `${work.count === 1 ? `slot for 1 ${work.size} biscuit` : `slots for ${work.count} ${work.size} biscuits`} ${work.where}`;
+        case 'pocket-holes': return `${work.count} pocket holes at the upper end`;
+    }
+}
