@@ -94,12 +94,13 @@ export class Workspace {
         return checked;
     }
 
-    /** Addresses of the files that a file imports, through any chain, and of the job it stands under. */
+    /** Addresses of the files that a file imports, through any chain, and of the job and the rates it stands under. */
     madeFrom(uri: string): string[] {
         const document = this.documentAt(uri);
         if (!document) return [];
-        const jobs = this.shared.Jobs.nearest(document).flatMap(job => job.$container?.$document?.uri.toString() ?? []);
-        return [...this.shared.Imports.reached(document), ...jobs];
+        const holders = this.shared.Jobs.holdFor(document);
+        const ofHolders = holders.flatMap(holder => { const holding = this.documentAt(holder); return holding ? [...this.shared.Imports.reached(holding)] : []; });
+        return [...new Set([...this.shared.Imports.reached(document), ...holders, ...ofHolders])];
     }
 
     /** What could not be read, in words. */
@@ -131,7 +132,7 @@ export class Workspace {
         return (path === '' || isAbsolute(path) ? parsed.fsPath : path).split(sep).join('/');
     }
 
-    /** Files in the folders above that may hold a job: the nearest one's settings are those of the file. */
+    /** Files in the folders above that may hold a job or rates: what they say holds for the file. */
     private async jobFilesFor(paths: readonly string[]): Promise<string[]> {
         const folders = new Set(paths.flatMap(path => foldersAbove(path, this.top)));
         const listed = await Promise.all([...folders].map(async folder => {
@@ -139,7 +140,7 @@ export class Workspace {
             return names.filter(name => name.endsWith(SUFFIX)).map(name => join(folder, name));
         }));
         const texts = await Promise.all(listed.flat().map(async path => ({ path, text: await this.textOrNothing(path) })));
-        return texts.filter(({ text }) => /^[ \t]*job\b/m.test(text)).map(({ path }) => path);
+        return texts.filter(({ text }) => /^[ \t]*(job|labor|bid)\b/m.test(text)).map(({ path }) => path);
     }
 
     private async textOrNothing(path: string): Promise<string> {

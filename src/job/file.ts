@@ -1,5 +1,6 @@
 import type { Finding } from '../findings/finding.ts';
 import type { Source } from '../provenance/source.ts';
+import type { Rates } from './rates.ts';
 import type { JobSettings, Profile, Room, Stock } from './model.ts';
 
 /** All that one file says, ready for the rest of the program. Made by the language, plain data. */
@@ -7,6 +8,8 @@ export interface FileContent {
     readonly uri: string;
     /** The settings that hold in this file: its own `job`, or that of the nearest folder upward. */
     readonly job: JobSettings;
+    /** The rates that hold in this file. */
+    readonly rates: Rates;
     readonly stocks: readonly Stock[];
     /** Default instance of every profile of this file whose parameters all have defaults. */
     readonly profiles: readonly Profile[];

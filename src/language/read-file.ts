@@ -4,11 +4,12 @@ import type { FileContent } from '../job/file.ts';
 import type { JobSettings, Profile, Room, Stock } from '../job/model.ts';
 import * as ast from './generated/ast.ts';
 import { allowancesOf } from './elaborate/allowances.ts';
-import { checkCurrencies } from './elaborate/currencies.ts';
+import { checkCurrencies, checkRates } from './elaborate/currencies.ts';
 import { House } from './elaborate/house.ts';
 import { readJob } from './elaborate/job.ts';
 import { declarationsNotComputed } from './elaborate/not-computed-yet.ts';
 import { findingsOf, type Raised } from './elaborate/raised.ts';
+import { ratesFor } from './elaborate/rates.ts';
 import { readRoom } from './elaborate/room.ts';
 import { storeOf } from './elaborate/store.ts';
 import { languageFindings } from './findings/collect.ts';
@@ -36,6 +37,8 @@ function read(document: LangiumDocument): FileContent {
     for (const item of file?.items ?? []) {
         if (ast.isLet(item)) house.fileValue(item);
         else if (ast.isJob(item)) house.job(item);
+        else if (ast.isLabor(item)) house.labor(item);
+        else if (ast.isBid(item)) house.bid(item);
         else if (ast.isStock(item)) pushIf(stocks, house.stock(item));
         else if (ast.isRoom(item)) {
             const room = readRoom(item, job, house, raise);
@@ -50,9 +53,11 @@ function read(document: LangiumDocument): FileContent {
         }
     }
     if (file) declarationsNotComputed(file, raise);
+    const rates = ratesFor(document, house);
+    if (file?.items.some(ast.isJob)) checkRates(rates, job, raise);
     const allowances = allowancesOf(document, raise);
     const own = [...storeOf(document).raised, ...raised].filter(one => one.at.uri === uri);
-    return { uri, job, stocks, profiles, rooms, findings: together(languageFindings(document), findingsOf(own)), allowances };
+    return { uri, job, rates, stocks, profiles, rooms, findings: together(languageFindings(document), findingsOf(own)), allowances };
 }
 
 /** The settings of the nearest job, or the built-in defaults. */

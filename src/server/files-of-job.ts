@@ -15,8 +15,8 @@ export function answerFilesOfJob(connection: Connection, { workspace }: CofferSh
             const document = workspace.LangiumDocuments.getDocument(URI.parse(member));
             if (!document) continue;
             for (const imported of workspace.Imports.reached(document)) files.add(imported);
-            // what the job says holds for its folder, and it may be said wrongly there
-            for (const job of workspace.Jobs.nearest(document)) files.add(job.$container.$document!.uri.toString());
+            // what job and rates say holds for their folder, and it may be said wrongly there
+            for (const holder of workspace.Jobs.holdFor(document)) files.add(holder);
         }
         return [...files].filter(file => !isBuiltin(URI.parse(file)));
     });

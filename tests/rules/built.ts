@@ -1,3 +1,4 @@
+import { NO_RATES } from '../support/no-rates.ts';
 import { layOut } from '../../src/ceiling/layout.ts';
 import type { Finding } from '../../src/findings/finding.ts';
 import type { FileContent } from '../../src/job/file.ts';
@@ -11,7 +12,7 @@ export const build = jobBuilder();
 /** Findings of a file with these profiles and rooms in it. */
 export function findingsOf(content: { job?: JobSettings; stocks?: Stock[]; profiles?: Profile[]; rooms?: Room[] }): Finding[] {
     const file: FileContent = {
-        uri: build.at().uri, job: content.job ?? build.settings(), stocks: content.stocks ?? [],
+        uri: build.at().uri, job: content.job ?? build.settings(), rates: NO_RATES, stocks: content.stocks ?? [],
         profiles: content.profiles ?? [], rooms: content.rooms ?? [], findings: [], allowances: [],
     };
     return runRules(file, file.rooms.map(layOut));

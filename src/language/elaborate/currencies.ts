@@ -1,4 +1,5 @@
 import type { JobSettings, Room, Stock } from '../../job/model.ts';
+import type { Rates } from '../../job/rates.ts';
 import type { Source } from '../../provenance/source.ts';
 import { quoted } from '../types/words.ts';
 import type { Raise } from './raised.ts';
@@ -28,5 +29,16 @@ function checkCurrency(stock: Stock, job: JobSettings, at: Source, raise: Raise)
     raise({
         rule: 'mixed-currency', at, message: `${quoted(stock.name)} is priced in ${price.currency}, and the job is in ${job.currency.value}; no rate of exchange is known.`,
         related: [{ at: price.at, message: `Priced in ${price.currency} here.` }, { at: job.currency.at, message: `The job is in ${job.currency.value}.` }],
+    });
+}
+
+/** Rates in another money than the job's, where the job says its own. Said at the job: the rates may serve other houses as well. */
+export function checkRates({ labor, bid }: Rates, job: JobSettings, raise: Raise): void {
+    if (!job.currency.said) return;
+    const sums = [labor.rate, bid.delivery, bid.minimum, ...bid.allowances, ...Object.values(bid.supplies)];
+    const other = sums.find(one => one !== undefined && one.value.currency !== job.currency.value);
+    if (other) raise({
+        rule: 'mixed-currency', at: job.currency.at, message: `The job is in ${job.currency.value}, and its rates are in ${other.value.currency}; no rate of exchange is known.`,
+        related: [{ at: other.at, message: `In ${other.value.currency} here.` }],
     });
 }

@@ -1,5 +1,6 @@
 import { AstUtils, type AstNode, type CstNode, type LangiumDocument } from 'langium';
 import type { JobSettings, Profile, Stock } from '../../job/model.ts';
+import type { Bid, Labor, Rates } from '../../job/rates.ts';
 import * as ast from '../generated/ast.ts';
 import { isPlainName } from '../scope/expected.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
@@ -12,6 +13,7 @@ import { Evaluator, type Arguments } from './evaluate.ts';
 import { instanceOf, type Instance } from './instance.ts';
 import { readJob } from './job.ts';
 import { shownAtUser, type Raise } from './raised.ts';
+import { readBid, readLabor } from './rates.ts';
 import { Reading } from './reading.ts';
 import { readStock } from './stock.ts';
 import { storeOf, type Store } from './store.ts';
@@ -47,6 +49,7 @@ export class House {
     readonly vocabulary: Vocabulary;
     readonly builtin: Evaluator;
     private readonly document: LangiumDocument;
+    private readonly library: LangiumDocument;
     private lost: readonly CstNode[] | undefined;
     private readonly stores = new Map<AstNode, Store | undefined>();
 
@@ -54,8 +57,8 @@ export class House {
         const services = servicesOf(document);
         this.vocabulary = services.vocabulary;
         this.document = document;
-        const library = builtinDocument(services.shared);
-        this.builtin = new Evaluator(this, raised => storeOf(library).raised.push(raised));
+        this.library = builtinDocument(services.shared);
+        this.builtin = new Evaluator(this, raised => storeOf(this.library).raised.push(raised));
     }
 
     /** The names of the document that lead nowhere. */
@@ -179,6 +182,26 @@ export class House {
             store?.jobs.set(declaration, job);
         }
         return job;
+    }
+
+    labor(declaration: ast.Labor): Labor {
+        const store = this.store(declaration)!;
+        let labor = store.labor.get(declaration);
+        if (!labor) store.labor.set(declaration, labor = readLabor(this.reading('Labor', declaration.body, raised => store.raised.push(raised), 'labor'), declaration));
+        return labor;
+    }
+
+    bid(declaration: ast.Bid): Bid {
+        const store = this.store(declaration)!;
+        let bid = store.bids.get(declaration);
+        if (!bid) store.bids.set(declaration, bid = readBid(this.reading('Bid', declaration.body, raised => store.raised.push(raised), 'bid'), declaration));
+        return bid;
+    }
+
+    /** Where nobody says any rates there are still the declared defaults. */
+    get noRates(): Rates {
+        const store = storeOf(this.library), silent: Raise = () => { /* nothing is said */ };
+        return store.noRates ??= { labor: readLabor(this.reading('Labor', undefined, silent, ''), undefined), bid: readBid(this.reading('Bid', undefined, silent, ''), undefined) };
     }
 
     /** A declaration's block, read by itself. */

@@ -48,7 +48,7 @@ const PROPERTIES: readonly Row[] = [
     { what: 'BeamLine.meets', words: 'a beam that dies into another', only: ['dies-into'] },
 ];
 const DECLARATIONS: Readonly<Record<string, string>> = {
-    Labor: 'hours of work', Bid: 'the price of the job', Alternate: 'what this alternate changes',
+    Alternate: 'what this alternate changes',
 };
 /** By kind, then by property or `property/modifier`. */
 const ROWS = new Map<string, Map<string, Row>>();

@@ -63,6 +63,12 @@ export class Reading extends Values {
         }));
     }
 
+    /** All values of a modifier that takes many. */
+    modValues(name: string, mod: string): Found[] {
+        const slot = this.slot(name, mod);
+        return slot?.values.flatMap(expr => this.valueOf(slot, expr) ?? []) ?? [];
+    }
+
     lengths(name: string): Given<Ticks>[] {
         return this.each(name, found => this.ticks(found));
     }

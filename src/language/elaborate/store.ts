@@ -1,6 +1,7 @@
 import type { LangiumDocument } from 'langium';
 import type { FileContent } from '../../job/file.ts';
 import type { JobSettings, Stock } from '../../job/model.ts';
+import type { Bid, Labor, Rates } from '../../job/rates.ts';
 import * as ast from '../generated/ast.ts';
 import { servicesOf } from '../workspace/services-of.ts';
 import type { Evaluator } from './evaluate.ts';
@@ -16,10 +17,14 @@ export interface Store {
     readonly raised: Raised[];
     readonly stocks: Map<ast.Stock, Stock | undefined>;
     readonly jobs: Map<ast.Job, JobSettings>;
+    readonly labor: Map<ast.Labor, Labor>;
+    readonly bids: Map<ast.Bid, Bid>;
     readonly profiles: Map<ast.Profile, Family>;
     /** Works out the values of the file itself. */
     values?: Evaluator;
     content?: FileContent;
+    /** Of the built-in library: rates where nobody says any. */
+    noRates?: Rates;
 }
 /** The instances of one profile: with its own defaults, and with arguments. */
 export interface Family { baseline?: Instance; readonly varied: Instance[] }
@@ -30,7 +35,7 @@ export function storeOf(document: LangiumDocument): Store {
     const stamp = servicesOf(document).shared.workspace.Stamps.of(document);
     let store = stores.get(document);
     if (store?.stamp !== stamp) {
-        stores.set(document, store = { stamp, raised: [], stocks: new Map(), jobs: new Map(), profiles: new Map() });
+        stores.set(document, store = { stamp, raised: [], stocks: new Map(), jobs: new Map(), labor: new Map(), bids: new Map(), profiles: new Map() });
     }
     return store!;
 }

@@ -1,7 +1,7 @@
 import type { Nails, Profile, Screws, Stock } from '../../job/model.ts';
 import type { Given, Source } from '../../provenance/source.ts';
 import type { Measure } from '../../quantity/measure.ts';
-import { toTicks } from '../../quantity/rational.ts';
+import { toTicks, type Rational } from '../../quantity/rational.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { plus, worstCase } from '../../quantity/tolerance.ts';
 import * as ast from '../generated/ast.ts';
@@ -10,6 +10,7 @@ import { declaredType } from '../types/declared.ts';
 import { operandOf } from '../types/infer.ts';
 import { sourceOf } from '../types/place.ts';
 import { LENGTH, NAME } from '../types/type.ts';
+import { quoted } from '../types/words.ts';
 import { placeOf, UNNAMED, type Evaluator } from './evaluate.ts';
 import { checkCount, checkLength, checkOrder, KIND_WITH_A_MOST, LONGEST, type Binding } from './limits.ts';
 import { toleranceUnused } from './not-computed-yet.ts';
@@ -87,6 +88,24 @@ export abstract class Values {
     /** A number as it stands, whole or not. */
     number(name: string): Given<number> | undefined {
         return this.given(this.found(name), ({ known: { value } }) => value.is === 'quantity' ? value.exact.valueOf() : undefined);
+    }
+
+    wholeNumber(name: string): Given<number> | undefined {
+        return this.given(this.found(name), found => this.count(found));
+    }
+
+    /** An exact figure in whole units of money, minutes and ticks, and the currency of the money in it. */
+    amount(name: string, mod?: string): Given<{ exact: Rational; currency: string }> | undefined {
+        return this.given(this.found(name, mod), found => this.amountOf(found));
+    }
+
+    /** The figure of a value; what a job has is nothing or more. */
+    amountOf(found: Found): { exact: Rational; currency: string } | undefined {
+        const { value } = found.known;
+        if (value.is !== 'quantity') return undefined;
+        if (value.exact.s >= 0n) return { exact: value.exact, currency: value.type.currency };
+        this.evaluator.raise({ rule: 'out-of-range', at: sourceOf(found.expr), via: found.known.via, message: `${quoted(this.nameOf(found.slot))} is less than nothing; it has to be nothing or more.` });
+        return undefined;
     }
 
     range(name: string): Given<{ least: Ticks; most: Ticks }> | undefined {

@@ -50,7 +50,7 @@ function onlyOnce(nodes: readonly AstNode[], keyword: string): Finding[] {
 /** One job a folder: with two, nobody could say which holds. It is said at all but the first. */
 function jobFindings(document: LangiumDocument, file: ast.File): Finding[] {
     if (!file.items.some(ast.isJob)) return [];
-    const [first, ...others] = servicesOf(document).shared.workspace.Jobs.beside(document);
+    const [first, ...others] = servicesOf(document).shared.workspace.Jobs.beside(document, ast.isJob);
     return others.filter(job => job.$container === file).map(job => {
         const title = first?.title ? ` (${quoted(first.title)})` : '';
         return finding('two-jobs', sourceOfKeyword(job, 'job'), `This folder has another job${title}, and a folder can have one: what it says holds for all the rooms in it. Take one out, or move it to a folder of its own.`, {

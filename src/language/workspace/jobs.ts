@@ -1,16 +1,25 @@
 import type { LangiumDocument } from 'langium';
 import * as ast from '../generated/ast.ts';
 
-/** Which folders hold a `job`. What a job says holds in its folder and below, until a nearer folder has one. */
+/** What is said once for a house: the job, the rates of labor, the bid. */
+type HouseWide = ast.Job | ast.Labor | ast.Bid;
+function isHouseWide(item: ast.Item): item is HouseWide {
+    return ast.isJob(item) || ast.isLabor(item) || ast.isBid(item);
+}
+
+/**
+ * Which folders hold a `job`, a `labor`, a `bid`. What they say holds in their folder and below: a job until a nearer folder
+ * has one, rates wherever a nearer folder does not say the same.
+ */
 export class Jobs {
-    private readonly folders = new Map<string, Map<string, readonly ast.Job[]>>();
+    private readonly folders = new Map<string, Map<string, readonly HouseWide[]>>();
     /** Folders whose job was touched since somebody last asked: everything below them has to be looked at again. */
     private touched = new Set<string>();
 
     /** Called whenever a document has been parsed. */
     update(document: LangiumDocument): void {
         const file = document.parseResult.value;
-        const jobs = ast.isFile(file) ? file.items.filter(ast.isJob) : [];
+        const jobs = ast.isFile(file) ? file.items.filter(isHouseWide) : [];
         const key = document.uri.toString();
         if (this.forget(key) || jobs.length > 0) this.touched.add(folderOf(key));
         if (jobs.length === 0) return;
@@ -26,20 +35,44 @@ export class Jobs {
 
     /** The jobs of the nearest folder upward that has any, in the order of their files. More than one is a mistake. */
     nearest(document: LangiumDocument): readonly ast.Job[] {
-        for (let folder = folderOf(document.uri.toString()); folder !== ''; folder = folderOf(folder)) {
-            const jobs = this.folders.get(folder);
-            if (jobs) return inOrder(jobs);
+        for (const folder of this.upward(document)) {
+            const jobs = folder.filter(ast.isJob);
+            if (jobs.length > 0) return jobs;
         }
         return [];
     }
 
-    /** The jobs of a document's own folder. */
-    beside(document: LangiumDocument): readonly ast.Job[] {
-        const jobs = this.folders.get(folderOf(document.uri.toString()));
-        return jobs ? inOrder(jobs) : [];
+    /** All labor rates, or all bids, that hold for a document, those of the nearest folder first. */
+    labor(document: LangiumDocument): readonly ast.Labor[] {
+        return this.upward(document).flatMap(folder => folder.filter(ast.isLabor));
+    }
+    bids(document: LangiumDocument): readonly ast.Bid[] {
+        return this.upward(document).flatMap(folder => folder.filter(ast.isBid));
     }
 
-    /** True for documents in or below a folder whose job was touched. */
+    /** Addresses of the files that hold for a document without being imported. */
+    holdFor(document: LangiumDocument): string[] {
+        const all = [...this.nearest(document), ...this.labor(document), ...this.bids(document)];
+        return [...new Set(all.flatMap(item => item.$container?.$document?.uri.toString() ?? []))];
+    }
+
+    /** The jobs, labor rates or bids of a document's own folder. */
+    beside<T extends HouseWide>(document: LangiumDocument, is: (item: HouseWide) => item is T): readonly T[] {
+        const items = this.folders.get(folderOf(document.uri.toString()));
+        return items ? inOrder(items).filter(is) : [];
+    }
+
+    /** What the folders upward hold, the document's own first. */
+    private upward(document: LangiumDocument): (readonly HouseWide[])[] {
+        const all: (readonly HouseWide[])[] = [];
+        for (let folder = folderOf(document.uri.toString()); folder !== ''; folder = folderOf(folder)) {
+            const items = this.folders.get(folder);
+            if (items) all.push(inOrder(items));
+        }
+        return all;
+    }
+
+    /** True for documents in or below a folder whose job or rates were touched. */
     takeTouched(): (key: string) => boolean {
         const folders = [...this.touched];
         this.touched = new Set();
@@ -54,7 +87,7 @@ export class Jobs {
     }
 }
 
-function inOrder(jobs: ReadonlyMap<string, readonly ast.Job[]>): readonly ast.Job[] {
+function inOrder(jobs: ReadonlyMap<string, readonly HouseWide[]>): readonly HouseWide[] {
     if (jobs.size === 1) return [...jobs.values()][0]!;
     return [...jobs].sort(([a], [b]) => (a < b ? -1 : 1)).flatMap(([, each]) => each);
 }

@@ -1,0 +1,57 @@
+import type { Given, Source } from '../provenance/source.ts';
+import type { Rational } from '../quantity/rational.ts';
+import type { Profile } from './model.ts';
+
+/**
+ * What an hour and a piece of work cost: `labor` and `bid` of the folder and of those above it, the nearest first. What
+ * nobody says is undefined, and whoever makes an estimate says so; there is no rate that is simply supposed.
+ */
+export interface Rates { readonly labor: Labor; readonly bid: Bid }
+
+/** So much money, exact, in the currency's major unit. */
+export interface Sum { readonly amount: Rational; readonly currency: string }
+
+/** Parts that are timed by the foot. Exact minutes a tick. */
+export type TimedByLength = 'blocking' | 'side' | 'cleat' | 'bottom' | 'band' | 'trim';
+/** Work that is timed by the piece. Exact minutes each. */
+export type TimedByCount = 'layout' | 'spacer' | 'corner' | 'butt' | 'splice' | 'coffer' | 'set-up';
+
+export interface Labor {
+    /** Where the nearest `labor` stands. Undefined: there is none. */
+    readonly at?: Source;
+    readonly crew?: Given<number>;
+    /** What an hour of one person costs. */
+    readonly rate?: Given<Sum>;
+    /** Working minutes of a day. */
+    readonly day: Given<Rational>;
+    readonly byLength: Partial<Record<TimedByLength, Given<Rational>>>;
+    readonly byCount: Partial<Record<TimedByCount, Given<Rational>>>;
+    /** Shares: 1 is 100 %. */
+    readonly firstBay?: Given<Rational>;
+    readonly unfamiliar?: Given<{ readonly share: Rational; /** Keys of declarations; none: every detail. */ readonly of: readonly Profile[] }>;
+}
+
+export interface Bid {
+    /** Where the nearest `bid` stands. Undefined: there is none. */
+    readonly at?: Source;
+    readonly overhead?: Given<Rational>;
+    readonly profit?: Given<{ readonly share: Rational; readonly of: 'price' | 'cost' }>;
+    readonly tax?: Given<{ readonly share: Rational; readonly on: 'materials' | 'everything' }>;
+    readonly contingency?: Given<Rational>;
+    readonly delivery?: Given<Sum>;
+    readonly allowances: readonly Given<Sum & { readonly for?: string }>[];
+    readonly minimum?: Given<Sum>;
+    readonly supplies: Supplies;
+    readonly contractor?: Given<string>;
+    readonly validDays?: Given<number>;
+    readonly deposit?: Given<Rational>;
+    readonly scope: readonly Given<string>[];
+    readonly exclusions: readonly Given<string>[];
+    readonly terms: readonly Given<string>[];
+}
+
+/** Screws, nails and biscuits each; glue and filler a cubic tick; caulk a tube. */
+export interface Supplies {
+    readonly screws?: Given<Sum>; readonly nails?: Given<Sum>; readonly biscuits?: Given<Sum>;
+    readonly glue?: Given<Sum>; readonly filler?: Given<Sum>; readonly caulk?: Given<Sum>;
+}

@@ -1,0 +1,134 @@
+import type { LangiumDocument } from 'langium';
+import type { Profile } from '../../job/model.ts';
+import type { Bid, Labor, Rates, Sum, Supplies, TimedByCount, TimedByLength } from '../../job/rates.ts';
+import type { Given } from '../../provenance/source.ts';
+import type { Rational } from '../../quantity/rational.ts';
+import type * as ast from '../generated/ast.ts';
+import { sourceOfKeyword } from '../types/place.ts';
+import { servicesOf } from '../workspace/services-of.ts';
+import type { House } from './house.ts';
+import type { Reading } from './reading.ts';
+
+/** Properties of `labor` by what they are the time of. */
+const BY_LENGTH: Readonly<Record<TimedByLength, string>> = { blocking: 'blocking', side: 'sides', cleat: 'cleats', bottom: 'bottom', band: 'band', trim: 'trim' };
+const BY_COUNT: Readonly<Record<TimedByCount, string>> = { layout: 'layout', spacer: 'spacers', corner: 'corner', butt: 'butt', splice: 'splice', coffer: 'coffer', 'set-up': 'set-up' };
+
+/** The rates that hold for a document: what the nearest folder says, and for the rest what those above it say. */
+export function ratesFor(document: LangiumDocument, house: House): Rates {
+    const { Jobs } = servicesOf(document).shared.workspace;
+    const labor = Jobs.labor(document).map(one => house.labor(one)), bids = Jobs.bids(document).map(one => house.bid(one));
+    return together(labor, bids, house);
+}
+
+/** Made anew only where one of its parts is, so that whoever keeps an estimate by its rates finds it again. */
+const kept = new WeakMap<object, { readonly parts: readonly object[]; readonly rates: Rates }>();
+function together(labor: readonly Labor[], bids: readonly Bid[], house: House): Rates {
+    const all = [...labor, ...bids];
+    const key = labor[0] ?? bids[0] ?? house.noRates;
+    const known = kept.get(key);
+    if (known?.parts.length === all.length && known.parts.every((part, i) => part === all[i])) return known.rates;
+    const rates: Rates = { labor: labor.reduce(laborBelow, undefined) ?? house.noRates.labor, bid: bids.reduce(bidBelow, undefined) ?? house.noRates.bid };
+    kept.set(key, { parts: all, rates });
+    return rates;
+}
+
+/** `near` says what differs, `far` everything else. */
+function laborBelow(near: Labor | undefined, far: Labor): Labor {
+    if (!near) return far;
+    return {
+        ...far, ...said(near), day: near.day.said ? near.day : far.day,
+        byLength: { ...far.byLength, ...said(near.byLength) }, byCount: { ...far.byCount, ...said(near.byCount) },
+    };
+}
+function bidBelow(near: Bid | undefined, far: Bid): Bid {
+    if (!near) return far;
+    const nearest = <T>(of: (bid: Bid) => readonly T[]): readonly T[] => of(near).length > 0 ? of(near) : of(far);
+    return {
+        ...far, ...said(near), supplies: { ...far.supplies, ...said(near.supplies) },
+        allowances: nearest(bid => bid.allowances), scope: nearest(bid => bid.scope), exclusions: nearest(bid => bid.exclusions), terms: nearest(bid => bid.terms),
+    };
+}
+function said<T extends object>(of: T): Partial<T> {
+    return Object.fromEntries(Object.entries(of).filter(([, value]) => value !== undefined)) as Partial<T>;
+}
+
+export function readLabor(reading: Reading, declaration: ast.Labor | undefined): Labor {
+    const share = exact(reading, 'unfamiliar');
+    return {
+        ...declaration && { at: sourceOfKeyword(declaration, 'labor') },
+        crew: crewOf(reading), rate: perHour(sum(reading, 'crew', 'rate')),
+        day: exact(reading, 'day') ?? exact(reading.empty(), 'day')!,
+        byLength: times(reading, BY_LENGTH), byCount: times(reading, BY_COUNT),
+        firstBay: exact(reading, 'first-bay'),
+        unfamiliar: share && { ...share, value: { share: share.value, of: profilesOf(reading) } },
+    };
+}
+
+export function readBid(reading: Reading, declaration: ast.Bid | undefined): Bid {
+    const profit = exact(reading, 'profit'), of = reading.word<'price' | 'cost'>('profit', 'of');
+    const tax = exact(reading, 'tax'), on = reading.word<'materials' | 'everything'>('tax', 'on');
+    return {
+        ...declaration && { at: sourceOfKeyword(declaration, 'bid') },
+        overhead: exact(reading, 'overhead'), contingency: exact(reading, 'contingency'), deposit: exact(reading, 'deposit'),
+        profit: profit && of && { ...profit, value: { share: profit.value, of: of.value } },
+        tax: tax && on && { ...tax, value: { share: tax.value, on: on.value } },
+        delivery: sum(reading, 'delivery'), minimum: sum(reading, 'minimum'), allowances: allowancesOf(reading),
+        supplies: suppliesOf(reading.inner('supplies')),
+        contractor: reading.text('contractor'), validDays: reading.wholeNumber('valid-days'),
+        scope: texts(reading, 'scope'), exclusions: texts(reading, 'exclusion'), terms: texts(reading, 'terms'),
+    };
+}
+
+function exact(reading: Reading, name: string): Given<Rational> | undefined {
+    const given = reading.amount(name);
+    return given && { ...given, value: given.value.exact };
+}
+function sum(reading: Reading, name: string, mod?: string): Given<Sum> | undefined {
+    const given = reading.amount(name, mod);
+    return given && { ...given, value: { amount: given.value.exact, currency: given.value.currency } };
+}
+/** Rates of time are exact a minute. */
+function perHour(rate: Given<Sum> | undefined): Given<Sum> | undefined {
+    return rate && { ...rate, value: { ...rate.value, amount: rate.value.amount.mul(60) } };
+}
+
+/** People come whole, and at least one. */
+function crewOf(reading: Reading): Given<number> | undefined {
+    const crew = reading.wholeNumber('crew');
+    if (crew?.value !== 0) return crew;
+    reading.evaluator.raise({ rule: 'out-of-range', at: crew.at, via: crew.via, message: 'Nobody puts it up: a crew is one person or more.' });
+    return undefined;
+}
+
+function times<Key extends string>(reading: Reading, names: Readonly<Record<Key, string>>): Partial<Record<Key, Given<Rational>>> {
+    const times: Partial<Record<Key, Given<Rational>>> = {};
+    for (const [key, name] of Object.entries(names) as [Key, string][]) {
+        const time = exact(reading, name);
+        if (time) times[key] = time;
+    }
+    return times;
+}
+
+function profilesOf(reading: Reading): Profile[] {
+    return reading.modValues('unfamiliar', 'of').flatMap(({ known: { value } }) => value.is === 'profile' ? [value.profile] : []);
+}
+
+function allowancesOf(reading: Reading): Bid['allowances'] {
+    return reading.each('allowance', (found, line) => {
+        const value = reading.amountOf(found);
+        const words = reading.modOn(line, 'allowance', 'for')?.known.value;
+        return value && { amount: value.exact, currency: value.currency, ...words?.is === 'text' && { for: words.text } };
+    });
+}
+
+function texts(reading: Reading, name: string): readonly Given<string>[] {
+    return reading.each(name, ({ known: { value } }) => value.is === 'text' ? value.text : undefined);
+}
+
+function suppliesOf(reading: Reading | undefined): Supplies {
+    if (!reading) return {};
+    return said({
+        screws: sum(reading, 'screws'), nails: sum(reading, 'nails'), biscuits: sum(reading, 'biscuits'),
+        glue: sum(reading, 'glue'), filler: sum(reading, 'filler'), caulk: sum(reading, 'caulk'),
+    });
+}
