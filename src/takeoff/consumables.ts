@@ -40,7 +40,7 @@ function biscuits(joints: readonly Joint[]): Consumable[] {
         bySize.set(put.size, { count: sum.count + put.count, butts: sum.butts + (kind === 'butt' ? 1 : 0), splices: sum.splices + (kind === 'splice' ? 1 : 0) });
     }
     return [...bySize].map(([size, { count, butts, splices }]) => ({
-        what: `${size} biscuits`, count, unit: 'pieces', by: `as the profile says, in ${butts} butt joints and ${splices} splices of bottoms`, basis: PRACTICE,
+        kind: 'biscuits', what: `${size} biscuits`, count, unit: 'pieces', by: `as the profile says, in ${butts} butt joints and ${splices} splices of bottoms`, basis: PRACTICE,
     }));
 }
 
@@ -56,7 +56,7 @@ function blockingScrews(pieces: readonly Piece[], setting: Setting): Consumable[
         if (screws) counts.add(screws, inRow(piece.back, screws.every) * (piece.width > ONE_SCREW_UP_TO ? 2 : 1));
     }
     return counts.list((screws, what, count) => ({
-        what, count, unit: 'pieces',
+        kind: 'screws', what, count, unit: 'pieces',
         by: `at most ${setting.size(screws.every)} apart with one at each end of every piece, `
             + `two side by side where it is wider than ${setting.size(ONE_SCREW_UP_TO)}; joists are not known`,
         basis: PRACTICE,
@@ -68,7 +68,7 @@ function pocketScrews(pieces: readonly Piece[], setting: Setting): Consumable[] 
     if (spacers.length === 0) return [];
     const usual = spacers.every(piece => Math.abs(piece.thickness - 0.75 * TICKS_PER_INCH) <= TICKS_PER_MM);
     return [{
-        what: usual ? `${setting.size(1.25 * TICKS_PER_INCH)} pocket screws, spacers` : 'pocket screws, spacers',
+        kind: 'screws', what: usual ? `${setting.size(1.25 * TICKS_PER_INCH)} pocket screws, spacers` : 'pocket screws, spacers',
         count: spacers.length * POCKET_SCREWS_A_SPACER, unit: 'pieces',
         by: `${POCKET_SCREWS_A_SPACER} a spacer; coarse thread in softwood, fine in hardwood`, basis: PRACTICE,
     }];
@@ -87,7 +87,7 @@ function nailsOf(pieces: readonly Piece[], setting: Setting): { readonly part: k
             counts.add(nails, rows * inRow(piece.back, nails.every) + intoSpacers);
         }
         const listed = counts.list((nails, what, count) => ({
-            what, count, unit: 'pieces',
+            kind: 'nails', what, count, unit: 'pieces',
             by: `${rows === 1 ? 'a row' : `${rows} rows`} ${into}, at most ${setting.size(nails.every)} apart with one at each end`
                 + (part === 'side' ? `; ${NAILS_A_SPACER_END} into every spacer` : ''),
             basis: PRACTICE,

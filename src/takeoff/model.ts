@@ -54,6 +54,7 @@ export interface Joint {
 
 /** Screws, nails, biscuits, glue, filler, caulk: a count with the rule it was counted by. */
 export interface Consumable {
+    readonly kind: 'screws' | 'nails' | 'biscuits' | 'glue' | 'filler' | 'caulk';
     readonly what: string;
     readonly count: number;
     readonly unit: string;

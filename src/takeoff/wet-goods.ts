@@ -43,14 +43,14 @@ function glue(pieces: readonly Piece[], joints: readonly Joint[], setting: Setti
     const { perArea, words } = isMetric(setting) ? GLUE.metric : GLUE.us;
     const glued = isMetric(setting) ? area / 1e6 : area / MM_PER_FOOT ** 2;
     const size = isMetric(setting) ? `${glued.toFixed(2)} square meters` : `${glued.toFixed(1)} square feet`;
-    return [{ what: 'wood glue', ...amount(glued * perArea, setting), by: `${words} on cleats, butts, splices and corners: ${size}`, basis: PRACTICE }];
+    return [{ kind: 'glue', what: 'wood glue', ...amount(glued * perArea, setting), by: `${words} on cleats, butts, splices and corners: ${size}`, basis: PRACTICE }];
 }
 
 /** Holes of the nails in what shows. */
 function filler(holes: number, setting: Setting): Consumable[] {
     if (holes === 0) return [];
     const { each, words } = isMetric(setting) ? HOLES.metric : HOLES.us;
-    return [{ what: 'wood filler', ...amount(holes * each, setting), by: `${words} for 100 nail holes: ${holes} holes in sides, bottoms, band and trim`, basis: PRACTICE }];
+    return [{ kind: 'filler', what: 'wood filler', ...amount(holes * each, setting), by: `${words} for 100 nail holes: ${holes} holes in sides, bottoms, band and trim`, basis: PRACTICE }];
 }
 
 /** Both edges of the trim, against ceiling and beam, and both edges of the band against the wall. */
@@ -63,7 +63,7 @@ function caulk(pieces: readonly Piece[], setting: Setting): Consumable[] {
     const run = (mm: number): string => isMetric(setting) ? `${(mm / 1000).toFixed(0)} m` : `${(mm / MM_PER_FOOT).toFixed(0)} ft`;
     const [tube, across] = isMetric(setting) ? [`${TUBE_ML} mL`, `${BEAD_MM} mm`] : [`${(TUBE_ML / ML_PER_FL_OZ).toFixed(1)} fl oz`, '3/16"'];
     return [{
-        what: 'painter\'s caulk', count: Math.ceil(bead / beadOfTube), unit: 'tubes',
+        kind: 'caulk', what: 'painter\'s caulk', count: Math.ceil(bead / beadOfTube), unit: 'tubes',
         by: `both edges of trim and band, ${run(bead)}; a tube of ${tube} makes ${run(beadOfTube)} of a round bead ${across} across`,
         basis: 'computed from the volume of the bead; its size is common practice, no source',
     }];

@@ -72,7 +72,7 @@ const room: Room = { name: 'den', title: 'The "den", as built', at: words(1, 'de
 export const takeOff: TakeOff = {
     room: 'den', pieces,
     joints: [{ kind: 'butt', at: 'A2', pieces: ['den.bottom-A-1', 'den.bottom-A-2'], biscuits: { count: 2, size: '#10' } }],
-    consumables: [{ what: '#8 x 2 1/2" screws', count: 24, unit: 'screws', by: 'one every 16"', basis: 'common practice, no source' }],
+    consumables: [{ kind: 'screws', what: '#8 x 2 1/2" screws', count: 24, unit: 'screws', by: 'one every 16"', basis: 'common practice, no source' }],
 };
 export const settings: JobSettings = job({ title: given('Plum Street 4') });
 export const house: House = { job: settings, rooms: [{ room, takeOff, errors: 0 }, { room: { ...room, name: 'attic' }, errors: 2 }] };

@@ -1,0 +1,147 @@
+import type { Ceiling } from '../ceiling/model.ts';
+import type { Profile } from '../job/model.ts';
+import type { Labor, TimedByCount, TimedByLength } from '../job/rates.ts';
+import type { Given } from '../provenance/source.ts';
+import { roundMoney } from '../quantity/money.ts';
+import { printLength } from '../quantity/print-length.ts';
+import { Rational } from '../quantity/rational.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import type { Joint, Part, Piece, TakeOff } from '../takeoff/model.ts';
+import type { LaborBasis, LaborLine, Missing, Phase } from './model.ts';
+
+/** A room as it is priced. */
+export interface PricedRoom { readonly ceiling: Ceiling; readonly takeOff: TakeOff }
+
+const LENGTHS: readonly { readonly part: Part & TimedByLength; readonly phase: Phase; readonly word: string; readonly what: string }[] = [
+    { part: 'blocking', phase: 'blocking', word: 'blocking', what: 'blocking' },
+    { part: 'side', phase: 'sides', word: 'sides', what: 'sides' },
+    { part: 'cleat', phase: 'sides', word: 'cleats', what: 'cleats' },
+    { part: 'bottom', phase: 'bottoms', word: 'bottom', what: 'bottoms' },
+    { part: 'band', phase: 'band', word: 'band', what: 'band' },
+    { part: 'trim', phase: 'trim', word: 'trim', what: 'trim' },
+];
+const JOINTS: readonly { readonly kinds: readonly Joint['kind'][]; readonly rate: TimedByCount; readonly phase: Phase; readonly what: string }[] = [
+    { kinds: ['corner'], rate: 'corner', phase: 'sides', what: 'corners of sides' },
+    { kinds: ['butt'], rate: 'butt', phase: 'bottoms', what: 'butt joints of bottoms' },
+    { kinds: ['splice'], rate: 'splice', phase: 'bottoms', what: 'splices of bottoms' },
+    { kinds: ['band-splice'], rate: 'splice', phase: 'band', what: 'splices of the band' },
+];
+
+/**
+ * Hours of work, room by room: feet of every part, joints, coffers, and what a detail takes longer that is new to the crew
+ * or put up for the first time. What nobody has timed is missing, not nothing.
+ */
+export function laborOf(rooms: readonly PricedRoom[], setUps: number, labor: Labor): { lines: LaborLine[]; missing: Missing[] } {
+    const book = new Book(labor);
+    const seen = new Set<string>();
+    for (const room of rooms) {
+        const own = book.room(room);
+        const details = detailsOf(room.ceiling).filter(({ key }) => !seen.has(key));
+        details.forEach(({ key }) => seen.add(key));
+        book.slower(room, own, details);
+    }
+    if (setUps > 0) book.counted(undefined, 'set-up', 'saw set-ups', 'fences and stops set', setUps, 'set-ups');
+    return { lines: book.lines, missing: book.missing };
+}
+
+/** Profiles of a room by their declaration, each once. */
+function detailsOf(ceiling: Ceiling): { key: string; profile: Profile }[] {
+    const byKey = new Map<string, Profile>();
+    for (const { section: { profile } } of ceiling.lines) byKey.set(declarationOf(profile), profile);
+    return [...byKey].map(([key, profile]) => ({ key, profile }));
+}
+function declarationOf({ at }: Profile): string {
+    return `${at.uri}:${at.range.start.line}:${at.range.start.character}`;
+}
+
+/** A line of a room, with the profile that its work belongs to, where it belongs to one. */
+interface Timed { readonly minutes: Rational; readonly detail: string | undefined }
+
+class Book {
+    readonly lines: LaborLine[] = [];
+    readonly missing: Missing[] = [];
+
+    constructor(private readonly labor: Labor) {}
+
+    room({ ceiling, takeOff: { room: name, pieces, joints } }: PricedRoom): Timed[] {
+        const show = ceiling.room.job.show.value;
+        const details = new Map(ceiling.lines.map(line => [line.name, declarationOf(line.section.profile)]));
+        const ofGrid = ceiling.beams && declarationOf(ceiling.beams.profile);
+        const detailOf = (piece: Piece): string | undefined => piece.part === 'band' ? undefined : piece.line === null ? ofGrid : details.get(piece.line);
+        const timed: Timed[] = [];
+        const count = (rate: TimedByCount, phase: Phase, what: string, of: readonly (string | undefined)[], unit: string): void => {
+            if (of.length === 0) return;
+            const each = this.counted(name, rate, phase, what, of.length, unit);
+            if (each) timed.push(...of.map(detail => ({ minutes: each, detail })));
+        };
+        count('layout', 'setting out', 'crossings', ceiling.crossings.map(({ ns }) => details.get(ns.name)), 'crossings');
+        for (const { part, phase, word, what } of LENGTHS) {
+            const own = pieces.filter(piece => piece.part === part);
+            if (own.length === 0) continue;
+            const perTick = this.long(name, part, phase, word, what, own.reduce((sum, piece) => sum + piece.back, 0), show);
+            if (perTick) timed.push(...own.map(piece => ({ minutes: perTick.mul(piece.back), detail: detailOf(piece) })));
+            if (part === 'blocking') count('spacer', 'blocking', 'spacers', pieces.filter(piece => piece.part === 'spacer').map(detailOf), 'pieces');
+        }
+        const byId = new Map(pieces.map(piece => [piece.id, piece]));
+        for (const { kinds, rate, phase, what } of JOINTS) {
+            count(rate, phase, what, joints.filter(({ kind }) => kinds.includes(kind)).map(joint => detailOf(byId.get(joint.pieces[0])!)), 'joints');
+        }
+        count('coffer', 'filling and sanding', 'coffers', ceiling.coffers.map(() => ofGrid), 'coffers');
+        return timed;
+    }
+
+    /** The first bay of a detail, and a detail new to the crew: shares of the time that its own work takes. */
+    slower({ ceiling, takeOff: { room } }: PricedRoom, timed: readonly Timed[], details: readonly { key: string; profile: Profile }[]): void {
+        const { firstBay, unfamiliar } = this.labor;
+        const minutesOf = (key: string): Rational => timed.filter(({ detail }) => detail === key).reduce((sum, { minutes }) => sum.add(minutes), ZERO);
+        for (const { key, profile: { name } } of details) {
+            if (!firstBay || ceiling.coffers.length === 0) continue;
+            const bay = minutesOf(key).div(ceiling.coffers.length);
+            this.write(room, 'first of its kind', `first bay of ${name}`, firstBay, { by: 'share', share: firstBay.value, minutes: bay, ofWhat: 'an average bay' });
+        }
+        if (!unfamiliar) return;
+        const named = new Set(unfamiliar.value.of.map(declarationOf));
+        for (const { key, profile: { name } } of detailsOf(ceiling)) {
+            if (named.size > 0 && !named.has(key)) continue;
+            this.write(room, 'first of its kind', `${name} is new to the crew`, unfamiliar, { by: 'share', share: unfamiliar.value.share, minutes: minutesOf(key), ofWhat: `the work on ${name}` });
+        }
+    }
+
+    private long(room: string, part: TimedByLength, phase: Phase, word: string, what: string, ticks: Ticks, show: 'feet-inches' | 'millimeters'): Rational | undefined {
+        const rate = this.labor.byLength[part];
+        if (!rate) { this.lacks(`labor.${word}`, `${printLength(ticks, show)} of ${what}`, room); return undefined; }
+        this.write(room, phase, what, rate, { by: 'length', ticks, perTick: rate.value });
+        return rate.value;
+    }
+
+    counted(room: string | undefined, timed: TimedByCount, phase: Phase, what: string, count: number, unit: string): Rational | undefined {
+        const rate = this.labor.byCount[timed];
+        if (!rate) { this.lacks(`labor.${timed === 'spacer' ? 'spacers' : timed}`, `${count} ${what}`, room); return undefined; }
+        this.write(room, phase, what, rate, { by: 'count', count, unit, each: rate.value });
+        return rate.value;
+    }
+
+    private write(room: string | undefined, phase: Phase, what: string, { at }: Given<unknown>, basis: LaborBasis): void {
+        const minutes = minutesOf(basis);
+        if (minutes.equals(0)) return;
+        const { rate } = this.labor;
+        this.lines.push({
+            ...room !== undefined && { room }, phase, what, basis, minutes, at,
+            ...rate && { amount: roundMoney(minutes.div(60).mul(rate.value.amount), rate.value.currency) },
+        });
+    }
+
+    private lacks(rate: string, of: string, room: string | undefined): void {
+        this.missing.push({ rate, of, ...room !== undefined && { room }, ...this.labor.at && { at: this.labor.at } });
+    }
+}
+
+const ZERO = new Rational(0);
+
+function minutesOf(basis: LaborBasis): Rational {
+    switch (basis.by) {
+        case 'length': return basis.perTick.mul(basis.ticks);
+        case 'count': return basis.each.mul(basis.count);
+        case 'share': return basis.minutes.mul(basis.share);
+    }
+}
