@@ -49,10 +49,10 @@ function whereOf(line: Line, { bay, letter }: Stretch): string {
 function slots(line: Line, { from, to, bay, letter }: Stretch, setting: Setting): Work[] {
     const own = line.section.profile.bottom?.biscuits?.value;
     const ends = endsOf(line.runs);
-    const cut = ({ count, size }: Biscuits, where: string): Work => ({ kind: 'slots', count, size, where });
+    const cut = ({ count, size }: Biscuits, places: number, where: string): Work => ({ kind: 'slots', count, size, places, where });
     if (bay) {
         const butts = ends.filter((_, i) => i === 0 ? bay.before : bay.after);
-        return own && butts.length > 0 ? [cut(own, `in the ${butts.join(' and the ')} end`)] : [];
+        return own && butts.length > 0 ? [cut(own, butts.length, `in the ${butts.join(' and the ')} end`)] : [];
     }
     const splices = ends.filter((_, i) => letter !== null && (i === 0 ? from !== line.start : to !== line.end));
     const crossing = (line.runs === 'east-west' ? setting.ceiling.across : setting.ceiling.down).lines;
@@ -61,8 +61,8 @@ function slots(line: Line, { from, to, bay, letter }: Stretch, setting: Setting)
         const middle = centerOf(other);
         if (!biscuits || other.high <= from || other.low >= to) return [];
         const whole = other.low >= from && other.high <= to;
-        return [cut(biscuits, whole ? `in both edges, centered ${setting.size(middle - from)} from the ${ends[0]} end`
+        return [cut(biscuits, 2, whole ? `in both edges, centered ${setting.size(middle - from)} from the ${ends[0]} end`
             : `in both edges at line ${other.name}, once the splice there is together`)];
     });
-    return [...own && splices.length > 0 ? [cut(own, `in the ${splices.join(' and the ')} end`)] : [], ...edges];
+    return [...own && splices.length > 0 ? [cut(own, splices.length, `in the ${splices.join(' and the ')} end`)] : [], ...edges];
 }

@@ -8,8 +8,8 @@ export type Work =
     | { readonly kind: 'rabbet'; readonly width: Ticks; readonly height: Ticks; readonly edge: Rabbet['edge'] }
     /** The two back edges taken off. */
     | { readonly kind: 'ease'; readonly by: Ticks }
-    /** `where`, in words: "in the west and the east end". */
-    | { readonly kind: 'slots'; readonly count: number; readonly size: string; readonly where: string }
+    /** `count` at each of so many places: ends or edges, in words "in the west and the east end". */
+    | { readonly kind: 'slots'; readonly count: number; readonly size: string; readonly places: number; readonly where: string }
     | { readonly kind: 'pocket-holes'; readonly count: number };
 
 /** The same in words, as lists and sheets print it. `size` prints a length. */

@@ -1,0 +1,72 @@
+import { inches } from '../quantity/rational.ts';
+import type { Stock } from '../job/model.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import type { Piece } from '../takeoff/model.ts';
+import { isMiter } from './lie.ts';
+import type { Block, LaidBoard } from './model.ts';
+
+/** Long enough to be held at the saw and the router with the hands away from the blade. Common practice, no source. */
+const TEST_LENGTH: Ticks = inches(12);
+const GAUGE_LENGTH: Ticks = inches(8);
+
+/**
+ * What is cut from the leftovers before the real pieces are machined: a pair for every angle, a length for every rabbet and
+ * biscuit, and the blocks that cleats are set with, out of the bottom's own stock, since it is its thickness that counts.
+ */
+export function blocksOf(boards: readonly LaidBoard[], kerf: Ticks): Block[] {
+    const pieces = boards.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece);
+    const takeFrom = new Leftovers(boards, kerf);
+    const block = (kind: Block['kind'], stock: Stock, count: number, length: Ticks, use: string): Block => {
+        const out = takeFrom.shortest(stock, count, length);
+        return { kind, stock, count, length, for: use, ...out && { out } };
+    };
+    return [
+        ...each(gaugingBottoms(pieces), p => [p.stock.key]).map(([p]) => block('cleat gauge', p!.stock, 2, GAUGE_LENGTH, 'cleats, held between them and the lower edge of the side')),
+        ...each(pieces.flatMap(p => p.ends.filter(isMiter).map(end => ({ stock: p.stock, degrees: end.degrees }))), m => [m.degrees])
+            .map(([m]) => block('miter test', m!.stock, 2, TEST_LENGTH, `${degreesText(m!.degrees)} pair`)),
+        ...each(pieces.flatMap(p => p.work.flatMap(w => (w.kind === 'rabbet' ? [{ stock: p.stock, rabbet: w }] : []))), r => [r.rabbet.width, r.rabbet.height, r.rabbet.edge])
+            .map(([r]) => block('rabbet test', r!.stock, 1, TEST_LENGTH, 'rabbet')),
+        ...each(pieces.flatMap(p => p.work.flatMap(w => (w.kind === 'slots' ? [{ stock: p.stock, size: w.size }] : []))), s => [s.size])
+            .map(([s]) => block('slot test', s!.stock, 2, TEST_LENGTH, `${s!.size} biscuit`)),
+    ];
+}
+
+/** 45°; two figures after the point where the boards are not equally thick. */
+export function degreesText(degrees: number): string {
+    return `${Math.round(degrees * 100) / 100}°`;
+}
+
+/** The bottoms that lie against a cleat: those of lines that have cleats. */
+function gaugingBottoms(pieces: readonly Piece[]): Piece[] {
+    const lines = new Set(pieces.filter(p => p.part === 'cleat').map(p => `${p.room} ${p.line}`));
+    return pieces.filter(p => p.part === 'bottom' && lines.has(`${p.room} ${p.line}`));
+}
+
+function each<T>(items: readonly T[], keyOf: (item: T) => readonly unknown[]): T[][] {
+    const groups = new Map<string, T[]>();
+    for (const item of items) {
+        const key = JSON.stringify(keyOf(item));
+        const group = groups.get(key);
+        if (group) group.push(item); else groups.set(key, [item]);
+    }
+    return [...groups.values()];
+}
+
+/** Offcuts of the plan; what one block takes is gone for the next. */
+class Leftovers {
+    private readonly left: { readonly board: LaidBoard; readonly strip: LaidBoard['strips'][number]; length: Ticks }[];
+
+    constructor(boards: readonly LaidBoard[], private readonly kerf: Ticks) {
+        this.left = boards.flatMap(board => board.strips.flatMap(strip => (strip.rippedTo === undefined ? [{ board, strip, length: strip.offcut }] : [])));
+    }
+
+    /** The shortest that is long enough, so that the long ones stay whole. */
+    shortest(stock: Stock, count: number, length: Ticks): Block['out'] {
+        const need = count * (length + this.kerf);
+        const fitting = this.left.filter(l => l.board.stock.key === stock.key && l.length >= need).sort((a, b) => a.length - b.length);
+        const taken = fitting[0];
+        if (!taken) return undefined;
+        taken.length -= need;
+        return { board: taken.board, strip: taken.strip };
+    }
+}

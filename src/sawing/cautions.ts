@@ -1,0 +1,30 @@
+import type { Caution, Step } from './model.ts';
+
+const PLACES: Readonly<Record<Step['do'], readonly string[]>> = {
+    rip: ['Ripping: splitter or riving knife and guard in place, push stick for narrow strips, nobody behind the blade; the offcut is left alone until the blade stands.'],
+    crosscut: ['Crosscutting: both ends of a long board held up; hands well clear of the blade; the stop on one side only, so that nothing is caught between stop and fence.'],
+    blocks: ['Short pieces are held with a clamp or a hold-down, not with the fingers.'],
+    rabbet: [
+        'Routing: feed against the turn of the bit. A climb cut can pull the router or the work away from you.',
+        'Take a rabbet in light passes; guard and feather boards in place, and the power off before a bit is changed or measured.',
+    ],
+    ease: ['Routing: feed against the turn of the bit. A climb cut can pull the router or the work away from you.'],
+    miter: ['A tilted or turned saw: see that guard, fence and clamp clear the blade before it runs; let the blade stop before a small wedge is taken away.'],
+    slots: ['Plate joiner: the work clamped, both hands on the machine.'],
+    'pocket holes': ['Drilling: the work clamped in the jig.'],
+};
+
+/** What holds at every machine. Reminders, common practice, no source: makers' manuals and local rules come first. */
+const ALWAYS: readonly string[] = [
+    'The makers\' manuals of saw, router and joiner and the local rules come before anything said here.',
+    'Eyes, ears and lungs protected, dust collected at every cut; the dust of primed and of medium-density boards is fine and stays in the air.',
+    'Primed or painted boards: look for staples and nails in the ends before they are trimmed; old paint is presumed to hold lead until it is tested.',
+];
+
+/** The usual cautions, each where the work meets it, once. */
+export function cautionsOf(steps: readonly Pick<Step, 'do'>[]): Caution[] {
+    if (steps.length === 0) return [];
+    const seen = new Set<string>();
+    const own = [...new Set(steps.map(s => s.do))].flatMap(at => PLACES[at].flatMap((words): Caution[] => (seen.has(words) ? [] : (seen.add(words), [{ at, words }]))));
+    return [...ALWAYS.map((words): Caution => ({ at: 'all', words })), ...own];
+}

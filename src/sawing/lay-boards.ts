@@ -1,0 +1,64 @@
+import type { Board, BoardPlan, Strip } from '../cutting/model.ts';
+import type { JobSettings, Stock } from '../job/model.ts';
+import { roundDown } from '../quantity/round.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import type { Piece } from '../takeoff/model.ts';
+import { comparePieces } from '../takeoff/piece-order.ts';
+import { endsAsItLies, miterCount } from './lie.ts';
+import type { LaidBoard, LaidPiece, LaidStrip } from './model.ts';
+
+/**
+ * Every board of a plan with the readings of a tape hooked on its left end. On a board the longest piece lies first, so
+ * that the stop, set from long to short, always finds its piece at the end that is being cut.
+ */
+export function layBoards(plan: BoardPlan, job: JobSettings): LaidBoard[] {
+    return plan.stocks.flatMap(({ stock, boards }) => boards.map(board => layBoard(board, stock, job)));
+}
+
+export function boardName(stock: Stock, number: number): string {
+    return `${stock.name} #${number}`;
+}
+
+function layBoard(board: Board, stock: Stock, job: JobSettings): LaidBoard {
+    const ripped = board.strips.flatMap(strip => strip.rippedTo ?? []);
+    const taken = ripped.reduce((sum, width) => sum + width + job.kerf.value, 0);
+    return {
+        name: boardName(stock, board.number), stock, number: board.number, length: board.length, from: board.from,
+        strips: board.strips.map((strip, i) => layStrip(strip, i + 1, board, job)),
+        besideStrips: ripped.length === 0 ? 0 : Math.max(0, (stock.width?.value.ticks ?? taken) - taken),
+    };
+}
+
+function layStrip(strip: Strip, number: number, board: Board, job: JobSettings): LaidStrip {
+    const kerf = job.kerf.value;
+    const trim = Math.floor(job.endTrim.value / 2);
+    const over = blankOver(board.cut, job);
+    let at = trim;
+    const pieces = [...strip.pieces].sort((a, b) => blankLength(b, over) - blankLength(a, over) || comparePieces(a, b)).map((piece): LaidPiece => {
+        const from = at;
+        const to = from + blankLength(piece, over);
+        at = to + kerf;
+        return { piece, from, to, ends: endsAsItLies(piece) };
+    });
+    return {
+        number, ...strip.rippedTo !== undefined && { rippedTo: strip.rippedTo }, trim, pieces,
+        offcut: strip.offcut, kept: strip.kept, rest: board.length - at,
+    };
+}
+
+/** Between its long points, and what the blank of a mitered piece is cut longer. */
+export function blankLength(piece: Piece, over: Ticks): Ticks {
+    return longPoints(piece) + (miterCount(piece) === 0 ? 0 : over);
+}
+export function longPoints(piece: Piece): Ticks {
+    return Math.max(piece.cutFace, piece.cutBack);
+}
+
+/**
+ * What a mitered piece's blank is cut longer, so that its miters are cut into fresh wood. The plan reckons a slanted kerf
+ * for every piece, and a square cut takes less: the difference, on the tape's divisions, is there to be used.
+ */
+export function blankOver(cut: Ticks, job: JobSettings): Ticks {
+    return Math.max(0, roundDown(cut - job.kerf.value, job.cutTo.value));
+}
+

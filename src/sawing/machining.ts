@@ -1,0 +1,80 @@
+import { inches, millimeters } from '../quantity/rational.ts';
+import type { JobSettings } from '../job/model.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import type { Piece } from '../takeoff/model.ts';
+import { comparePieces } from '../takeoff/piece-order.ts';
+import type { Work } from '../takeoff/work.ts';
+import { longPoints } from './lay-boards.ts';
+import type { EaseStep, Gauging, LaidBoard, PocketStep, RabbetStep, SlotStep } from './model.ts';
+
+/** Nothing deeper in one pass of a router. Common practice, no source. */
+export const DEEPEST_PASS = { us: inches('1/8'), metric: millimeters(3) };
+
+/** A cutter creeps: the first piece and then every fifth is gauged. Common practice, no source. */
+export function gaugingIn(job: JobSettings): Gauging {
+    return isMetric(job)
+        ? { every: 5, warn: millimeters('0.4'), reject: millimeters('0.8') }
+        : { every: 5, warn: inches('1/64'), reject: inches('1/32') };
+}
+
+/** Rabbets, then eased edges: along the whole piece, before its ends are mitered, so that no point breaks out. */
+export function edgesOf(boards: readonly LaidBoard[], job: JobSettings): (Omit<RabbetStep, 'number'> | Omit<EaseStep, 'number'>)[] {
+    const deepest = isMetric(job) ? DEEPEST_PASS.metric : DEEPEST_PASS.us;
+    const rabbets = batches(boards, 'rabbet').map(({ work, ...batch }): Omit<RabbetStep, 'number'> => ({
+        do: 'rabbet', width: work.width, height: work.height, edge: work.edge, passes: passes(Math.max(work.width, work.height), deepest), gauging: gaugingIn(job), ...batch,
+    }));
+    const eased = batches(boards, 'ease').map(({ work, ...batch }): Omit<EaseStep, 'number'> => ({ do: 'ease', by: work.by, passes: passes(work.by, deepest), ...batch }));
+    return [...rabbets, ...eased];
+}
+
+/** Slots for biscuits, by size; the ends they sit in are final by now. */
+export function slotStepsOf(pieces: readonly Piece[]): Omit<SlotStep, 'number'>[] {
+    return gathered(pieces.flatMap(piece => piece.work.flatMap(work => (work.kind === 'slots' ? [{ piece, work, key: JSON.stringify([work.size, piece.thickness]) }] : []))))
+        .map(found => ({
+            do: 'slots', size: found[0]!.work.size, fence: found[0]!.piece.thickness / 2,
+            count: found.reduce((sum, { work }) => sum + work.count * work.places, 0), pieces: once(found.map(f => f.piece)),
+        }));
+}
+
+export function pocketsOf(pieces: readonly Piece[]): Omit<PocketStep, 'number'>[] {
+    return gathered(pieces.flatMap(piece => piece.work.flatMap(work => (work.kind === 'pocket-holes' ? [{ piece, work, key: String(work.count) }] : []))))
+        .map(found => ({ do: 'pocket holes', each: found[0]!.work.count, pieces: once(found.map(f => f.piece)) }));
+}
+
+type Edge = Extract<Work, { kind: 'rabbet' | 'ease' }>;
+
+function batches<Kind extends Edge['kind']>(boards: readonly LaidBoard[], kind: Kind) {
+    type Own = Extract<Work, { kind: Kind }>;
+    const isOwn = (work: Work): work is Own => work.kind === kind;
+    const pieces = boards.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece);
+    const found = gathered(pieces.flatMap(piece => piece.work.filter(isOwn).map(work => ({ piece, work, key: JSON.stringify(work) }))));
+    return found.map(alike => {
+        const own = once(alike.map(a => a.piece));
+        const has = new Set(own);
+        return {
+            work: alike[0]!.work, pieces: own, run: own.reduce((sum, piece) => sum + longPoints(piece), 0) * (kind === 'ease' ? 2 : 1),
+            whole: boards.filter(b => b.strips.length === 1 && b.strips[0]!.pieces.length > 0 && b.strips[0]!.pieces.every(p => has.has(p.piece))),
+        };
+    });
+}
+
+function gathered<T extends { readonly key: string }>(items: readonly T[]): T[][] {
+    const groups = new Map<string, T[]>();
+    for (const item of items) {
+        const group = groups.get(item.key);
+        if (group) group.push(item); else groups.set(item.key, [item]);
+    }
+    return [...groups.values()];
+}
+
+function once(pieces: readonly Piece[]): Piece[] {
+    return [...new Set(pieces)].sort(comparePieces);
+}
+
+function passes(depth: Ticks, deepest: Ticks): number {
+    return Math.max(1, Math.ceil(depth / deepest));
+}
+
+function isMetric(job: JobSettings): boolean {
+    return job.show.value === 'millimeters';
+}

@@ -1,0 +1,41 @@
+import type { Piece } from '../takeoff/model.ts';
+import { comparePieces } from '../takeoff/piece-order.ts';
+import { endsAsItLies, handAtSaw, isMiter } from './lie.ts';
+import { longPoints } from './lay-boards.ts';
+import type { MiterCut, MiterStep } from './model.ts';
+
+/**
+ * The angles of the saw, the steepest first, each once. At an angle first the ends that have another miter still to come:
+ * they are cut to the corner of the blank. Then, stop by stop from long to short, the ends that make the length: lefts,
+ * rights, then the second ends of those mitered at both. Every mitered end is cut once.
+ */
+export function mitersOf(pieces: readonly Piece[]): Omit<MiterStep, 'number'>[] {
+    const angles = [...new Set(pieces.flatMap(p => p.ends.filter(isMiter).map(end => end.degrees)))].sort((a, b) => b - a);
+    const ends = [...pieces].sort(comparePieces).flatMap(endsToCut);
+    return angles.map(degrees => ({ do: 'miter', degrees, cuts: gather(ends.filter(end => end.degrees === degrees)) }));
+}
+
+interface EndToCut { readonly piece: Piece; readonly degrees: number; readonly end: 'left' | 'right'; readonly isLast: boolean }
+
+/** The piece's mitered ends in the order they are cut: the steeper first, of two alike the left one. */
+function endsToCut(piece: Piece): EndToCut[] {
+    const ends = endsAsItLies(piece).flatMap((end, i) => (isMiter(end) ? [{ degrees: end.degrees, end: i === 0 ? 'left' as const : 'right' as const }] : []))
+        .sort((a, b) => b.degrees - a.degrees);
+    // What fits either way round is laid the one way, so that it shares its setting.
+    if (handAtSaw(piece) === 'either') return ends.map(({ degrees }) => ({ piece, degrees, end: 'right', isLast: true }));
+    return ends.map((end, i) => ({ piece, ...end, isLast: i === ends.length - 1 }));
+}
+
+function gather(ends: readonly EndToCut[]): MiterCut[] {
+    const cuts = new Map<string, MiterCut & { pieces: Piece[] }>();
+    for (const { piece, end, isLast } of ends) {
+        const hand = handAtSaw(piece)!;
+        const stop = isLast ? longPoints(piece) : undefined;
+        const key = JSON.stringify([stop, end, hand]);
+        const cut = cuts.get(key);
+        if (cut) cut.pieces.push(piece);
+        else cuts.set(key, { ...stop !== undefined && { stop }, end, hand, pieces: [piece] });
+    }
+    return [...cuts.values()].sort((a, b) => (b.stop ?? Infinity) - (a.stop ?? Infinity) || HANDS.indexOf(a.hand) - HANDS.indexOf(b.hand) || (a.end === b.end ? 0 : a.end === 'left' ? -1 : 1));
+}
+const HANDS: readonly MiterCut['hand'][] = ['left', 'right', 'either', 'both ends'];

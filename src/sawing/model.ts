@@ -1,0 +1,149 @@
+import type { JobSettings, Rabbet, Stock } from '../job/model.ts';
+import type { BoardFrom } from '../cutting/model.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import type { EndCut, Piece } from '../takeoff/model.ts';
+
+/** Everything that is done at the saw, in its order, and every board as it lies there. Lengths in ticks. */
+export interface SawOrder {
+    readonly job: JobSettings;
+    readonly boards: readonly LaidBoard[];
+    /** Numbered from 1. A step may be done when those before it are. */
+    readonly steps: readonly Step[];
+    readonly setUps: SetUps;
+    readonly cautions: readonly Caution[];
+}
+
+/**
+ * A board on the saw's table, seen from above, the tape hooked on its left end: the back of the pieces up, the groove edge
+ * against the fence. What is mitered at its left lies with the miter on the left.
+ */
+export interface LaidBoard {
+    /** `poplar-1x6 #3`: names it among all boards of the job. */
+    readonly name: string;
+    readonly stock: Stock;
+    readonly number: number;
+    readonly length: Ticks;
+    readonly from: BoardFrom;
+    /** One of full width, or the strips it is ripped to first, side by side. */
+    readonly strips: readonly LaidStrip[];
+    /** Across the board, what is left beside the strips after the last kerf. 0 where it is not ripped. */
+    readonly besideStrips: Ticks;
+}
+export interface LaidStrip {
+    /** 1, 2, 3 … within the board. */
+    readonly number: number;
+    readonly rippedTo?: Ticks;
+    /** Reading of the first mark: what is left of it is cut off, its kerf included. */
+    readonly trim: Ticks;
+    /** From the hooked end on, which is the order they are cut in. */
+    readonly pieces: readonly LaidPiece[];
+    /** What the plan promises to be left to use; it may be a little more. */
+    readonly offcut: Ticks;
+    readonly kept: boolean;
+    /** From the last cut's kerf to the board's raw end; at least the offcut and the trim of that end. Negative where that kerf falls into the trim. */
+    readonly rest: Ticks;
+}
+/** A piece's blank: cut square, its miters come later. */
+export interface LaidPiece {
+    readonly piece: Piece;
+    /** Readings of the tape at its two ends. The kerf lies right of `to`. */
+    readonly from: Ticks; readonly to: Ticks;
+    /** As it lies: left and right end, see `endsAsItLies`. */
+    readonly ends: readonly [EndCut, EndCut];
+}
+
+export interface BoardRef { readonly board: LaidBoard; readonly strips: readonly number[] }
+
+export type Step = RipStep | CrosscutStep | BlockStep | RabbetStep | EaseStep | MiterStep | SlotStep | PocketStep;
+interface Numbered { readonly number: number }
+
+/** One setting of the rip fence. */
+export interface RipStep extends Numbered {
+    readonly do: 'rip';
+    readonly width: Ticks;
+    /** The name the job gives this setting. */
+    readonly fence?: string;
+    /** `boards`: whole, before they are crosscut; `on edge`: the strips once more, in their other direction; `pieces`: after they are cut to length. */
+    readonly what: 'boards' | 'on edge' | 'pieces';
+    readonly boards: readonly BoardRef[];
+    readonly pieces: readonly Piece[];
+}
+
+/** One setting of the stop, square, over all boards that hold a piece of this length. */
+export interface CrosscutStep extends Numbered {
+    readonly do: 'crosscut';
+    /** From the blade to the stop: the blank's length. */
+    readonly stop: Ticks;
+    /** Longer than a stop reaches: measured with the tape. */
+    readonly by: 'stop' | 'tape';
+    readonly takes: readonly Take[];
+    /** Blanks of mitered pieces are cut so much longer than their long points. */
+    readonly over: Ticks;
+}
+/** What one board gives at this setting. Its pieces that were longer are already cut off. */
+export interface Take { readonly board: LaidBoard; readonly strip: LaidStrip; readonly pieces: readonly LaidPiece[] }
+
+/** Test pieces and gauge blocks, out of what is left. */
+export interface BlockStep extends Numbered { readonly do: 'blocks'; readonly blocks: readonly Block[] }
+export interface Block {
+    readonly kind: 'cleat gauge' | 'miter test' | 'rabbet test' | 'slot test';
+    readonly stock: Stock;
+    readonly count: number;
+    /** Of each. */
+    readonly length: Ticks;
+    /** The angle, the biscuit … that it is for, in words. */
+    readonly for: string;
+    /** The offcut it comes out of; undefined where the plan leaves none as long. */
+    readonly out?: { readonly board: LaidBoard; readonly strip: LaidStrip };
+}
+
+/** How often a batch is gauged, and what is too much. */
+export interface Gauging { readonly every: number; readonly warn: Ticks; readonly reject: Ticks }
+interface Machining extends Numbered {
+    readonly pieces: readonly Piece[];
+    /** Boards that hold nothing else: these may be run whole, before they are crosscut. */
+    readonly whole: readonly LaidBoard[];
+    /** Length of the run over all pieces. */
+    readonly run: Ticks;
+    readonly passes: number;
+}
+export interface RabbetStep extends Machining {
+    readonly do: 'rabbet'; readonly width: Ticks; readonly height: Ticks; readonly edge: Rabbet['edge']; readonly gauging: Gauging;
+}
+export interface EaseStep extends Machining { readonly do: 'ease'; readonly by: Ticks }
+
+/** One angle of the saw: first the ends that need no stop, then a stop for every length, the long ones first. */
+export interface MiterStep extends Numbered { readonly do: 'miter'; readonly degrees: number; readonly cuts: readonly MiterCut[] }
+export interface MiterCut {
+    /** Long point to long point or to the square end. Undefined: to the corner of the blank, the other end follows. */
+    readonly stop?: Ticks;
+    /** On the piece as it lies back up with the groove edge at the fence. */
+    readonly end: 'left' | 'right';
+    /** `either` where nothing tells the ends apart. */
+    readonly hand: 'left' | 'right' | 'both ends' | 'either';
+    readonly pieces: readonly Piece[];
+}
+export interface SlotStep extends Numbered {
+    readonly do: 'slots'; readonly size: string;
+    /** Slots in all: a biscuit sits in two. */
+    readonly count: number;
+    /** Half the thickness of the pieces: the height of the joiner's fence. */
+    readonly fence: Ticks;
+    readonly pieces: readonly Piece[];
+}
+export interface PocketStep extends Numbered { readonly do: 'pocket holes'; readonly each: number; readonly pieces: readonly Piece[] }
+
+export interface SetUps {
+    readonly fences: number;
+    readonly stops: number;
+    readonly angles: number;
+    /** Stops set again at the miter saw's angles. */
+    readonly miterStops: number;
+    readonly machines: number;
+    /** All of the above. The pieces alone decide it, whatever boards they come from. */
+    readonly total: number;
+    /** How often a board is taken up at a stop: what depends on the plan, and what is least among plans of equal cost. */
+    readonly pickUps: number;
+}
+
+export interface Caution { readonly at: Step['do'] | 'all'; readonly words: string }

@@ -1,0 +1,91 @@
+import type { Ticks } from '../quantity/ticks.ts';
+import type { Piece } from '../takeoff/model.ts';
+import type { BoardRef, LaidBoard, LaidStrip, RipStep } from './model.ts';
+
+type Rip = Omit<RipStep, 'number'>;
+
+/**
+ * Fence settings before anything is crosscut: whole boards into strips, the widest first; then strips that are thinner than
+ * their board in both directions once more, on edge.
+ */
+export function ripsOfBoards(boards: readonly LaidBoard[]): Rip[] {
+    const first = new Settings('boards');
+    const again = new Settings('on edge');
+    for (const board of boards) for (const strip of board.strips) {
+        if (strip.rippedTo === undefined) continue;
+        first.add(strip.rippedTo, fenceOf(strip), board, strip);
+        const other = otherWidth(strip, board);
+        if (other !== undefined) again.add(other, fenceOf(strip), board, strip);
+    }
+    return [...first.steps(), ...again.steps()];
+}
+
+/** Fence settings after crosscutting: what shares its board with pieces of full width. */
+export function ripsOfPieces(boards: readonly LaidBoard[]): Rip[] {
+    const settings = new Settings('pieces');
+    for (const board of boards) for (const strip of board.strips) {
+        if (strip.rippedTo !== undefined) continue;
+        for (const { piece } of strip.pieces) {
+            const rip = piece.work.find(work => work.kind === 'rip');
+            if (!rip) continue;
+            for (const width of fencesFor(piece)) settings.addPiece(width, rip.fence, board, strip, piece);
+        }
+    }
+    return settings.steps();
+}
+
+/** The widths a piece is ripped to: across its board, and on edge where it is thinner than the board too. */
+function fencesFor({ width, thickness, stock }: Piece): Ticks[] {
+    const boardThickness = stock.thickness?.value.ticks ?? thickness;
+    const onEdge = thickness !== boardThickness && (width === boardThickness || thickness > boardThickness);
+    const [across, through] = onEdge ? [thickness, width] : [width, thickness];
+    return [...across < (stock.width?.value.ticks ?? Infinity) ? [across] : [], ...through < boardThickness ? [through] : []];
+}
+
+/** The strip's second dimension where that is less than the board's thickness too. */
+function otherWidth({ pieces, rippedTo }: LaidStrip, { stock }: LaidBoard): Ticks | undefined {
+    const thickness = stock.thickness?.value.ticks;
+    const sample = pieces[0]?.piece;
+    if (!sample || thickness === undefined) return undefined;
+    const other = sample.width === rippedTo ? sample.thickness : sample.width;
+    return other < thickness ? other : undefined;
+}
+
+function fenceOf(strip: LaidStrip): string | undefined {
+    for (const { piece } of strip.pieces) for (const work of piece.work) if (work.kind === 'rip' && work.fence !== undefined) return work.fence;
+    return undefined;
+}
+
+class Settings {
+    private readonly found = new Map<string, { width: Ticks; fence: string | undefined; boards: Map<LaidBoard, Set<number>>; pieces: Piece[] }>();
+    constructor(private readonly what: RipStep['what']) {}
+
+    add(width: Ticks, fence: string | undefined, board: LaidBoard, strip: LaidStrip): void {
+        const { boards } = this.at(width, fence);
+        const strips = boards.get(board) ?? new Set();
+        boards.set(board, strips.add(strip.number));
+    }
+
+    addPiece(width: Ticks, fence: string | undefined, board: LaidBoard, strip: LaidStrip, piece: Piece): void {
+        this.add(width, fence, board, strip);
+        this.at(width, fence).pieces.push(piece);
+    }
+
+    steps(): Rip[] {
+        return [...this.found.values()].sort((a, b) => b.width - a.width || compare(a.fence ?? '', b.fence ?? '')).map(({ width, fence, boards, pieces }): Rip => ({
+            do: 'rip', width, ...fence !== undefined && { fence }, what: this.what, pieces,
+            boards: [...boards].map(([board, strips]): BoardRef => ({ board, strips: [...strips] })),
+        }));
+    }
+
+    private at(width: Ticks, fence: string | undefined) {
+        const key = JSON.stringify([width, fence]);
+        let setting = this.found.get(key);
+        if (!setting) this.found.set(key, setting = { width, fence, boards: new Map(), pieces: [] });
+        return setting;
+    }
+}
+
+function compare(a: string, b: string): number {
+    return a < b ? -1 : a > b ? 1 : 0;
+}

@@ -1,0 +1,21 @@
+import type { LaidBoard, SetUps, Step } from './model.ts';
+
+/** Counts how often something is set at a machine, and how often a board is taken up. */
+export function setUpsOf(steps: readonly Step[], boards: readonly LaidBoard[]): SetUps {
+    const count = (kind: Step['do']): number => steps.filter(step => step.do === kind).length;
+    const miters = steps.flatMap(step => (step.do === 'miter' ? [step] : []));
+    const parts = {
+        fences: count('rip'), stops: count('crosscut'), angles: miters.length,
+        miterStops: miters.reduce((sum, { cuts }) => sum + new Set(cuts.flatMap(cut => cut.stop ?? [])).size, 0),
+        machines: count('rabbet') + count('ease') + count('slots') + count('pocket holes'),
+    };
+    return {
+        ...parts, total: parts.fences + parts.stops + parts.angles + parts.miterStops + parts.machines,
+        pickUps: boards.reduce((sum, board) => sum + pickUpsOf(board), 0),
+    };
+}
+
+/** A board comes to the stop once for every length that it holds; strips of one length are cut together. */
+export function pickUpsOf({ strips }: LaidBoard): number {
+    return new Set(strips.flatMap(strip => strip.pieces.map(p => p.to - p.from))).size;
+}

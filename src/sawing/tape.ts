@@ -1,0 +1,31 @@
+import type { Piece } from '../takeoff/model.ts';
+import { handAtSaw, miterCount } from './lie.ts';
+
+/** Where the tape is hooked to measure a finished piece, and between which points it then reads. */
+export interface Taping {
+    readonly hook: 'either end' | 'square end' | 'long point';
+    /** The end that is hooked, on the piece as it lies; null where either does. */
+    readonly end: 'left' | 'right' | null;
+    readonly along: 'face or back' | 'back';
+    /** A rabbet takes the long point away at its edge of the back: there the tape finds nothing to hook on. */
+    readonly edge: 'any' | 'upper' | 'lower';
+}
+
+export function tapingOf(piece: Piece): Taping {
+    const rabbet = piece.work.find(each => each.kind === 'rabbet');
+    const edge = rabbet?.edge === 'lower-back' ? 'upper' : rabbet?.edge === 'upper-back' ? 'lower' : 'any';
+    if (miterCount(piece) === 0) return { hook: 'either end', end: null, along: 'face or back', edge: 'any' };
+    if (miterCount(piece) === 2) return { hook: 'long point', end: null, along: 'back', edge };
+    const hand = handAtSaw(piece);
+    return { hook: 'square end', end: hand === 'left' ? 'right' : hand === 'right' ? 'left' : null, along: 'back', edge };
+}
+
+/** In words for the list: `hook the right end, square, along the upper back edge to the long point`. */
+export function tapingWords({ hook, end, along, edge }: Taping): string {
+    const way = edge === 'any' ? `the ${along}` : `the ${edge} back edge`;
+    switch (hook) {
+        case 'either end': return 'hook either end';
+        case 'square end': return `hook the square end${end === null ? '' : `, its ${end}`}; along ${way} to the long point`;
+        case 'long point': return `hook one long point; along ${way} to the other`;
+    }
+}
