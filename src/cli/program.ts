@@ -1,7 +1,7 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { boards, cutList, LIST_FORMATS, type ListOptions } from './commands/lists.ts';
 import { check, CHECK_FORMATS, type CheckOptions } from './commands/check.ts';
-import { draw, THEMES, type DrawOptions } from './commands/draw.ts';
+import { draw, DRAWING_FORMATS, THEMES, type DrawOptions } from './commands/draw.ts';
 import { explain } from './commands/explain.ts';
 import { format, type FormatOptions } from './commands/format.ts';
 import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
@@ -63,8 +63,9 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
         .action(act<CheckOptions>(check));
     withFiles('cut-list', 'every piece, for the saw').addOption(lists).addOption(rooms).action(act<ListOptions>(cutList));
     withFiles('boards', 'what to buy, and what to cut from each board').addOption(lists).addOption(rooms).action(act<ListOptions>(boards));
-    withFiles('draw', 'plan and sections as SVG files')
-        .option('--out <folder>', 'where they go', filled, 'drawings').addOption(new Option('--theme <theme>', 'its colors').choices(THEMES).default('auto'))
+    withFiles('draw', 'plan and sections as SVG files, or as DXF files at true size')
+        .option('--out <folder>', 'where they go', filled, 'drawings')
+        .addOption(new Option('--format <format>', 'for a browser or a printer, or for a drawing program').choices(DRAWING_FORMATS).default('svg')).addOption(new Option('--theme <theme>', 'colors of an SVG').choices(THEMES).default('auto'))
         .addOption(rooms).action(act<DrawOptions>(draw));
     program.command('explain').description('the page of a rule; all rules without a name').argument('[rule]')
         .action((rule: string | undefined) => run(terminal => explain(rule, { terminal })));

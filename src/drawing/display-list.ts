@@ -16,10 +16,15 @@ export interface Sheet {
     readonly description: string;
     readonly paper: Paper;
     readonly items: readonly Item[];
+    /** How real lengths stand on the paper; undefined on a sheet that shows none. */
+    readonly measured?: Measured;
 }
+/** The drawing's scale, and the point of the paper that is zero in the real world: outputs at true size begin there. */
+export interface Measured { readonly pointsPerTick: number; readonly origin: Point }
+
 /** A sheet with its words cleaned: title and description may hold names from the job. */
-export function sheet(words: { readonly id: string; readonly title: string; readonly description: string }, paper: Paper, items: readonly Item[]): Sheet {
-    return { id: words.id, title: cleanText(words.title), description: cleanText(words.description), paper, items };
+export function sheet(words: { readonly id: string; readonly title: string; readonly description: string }, paper: Paper, items: readonly Item[], measured?: Measured): Sheet {
+    return { id: words.id, title: cleanText(words.title), description: cleanText(words.description), paper, items, ...(measured === undefined ? {} : { measured }) };
 }
 export type Item = Line | Polyline | Circle | TextRun | Group;
 export type Point = readonly [x: number, y: number];

@@ -126,6 +126,16 @@ describe('draw', () => {
             expect(readFileSync(join(cwd, 'sheets/today', name), 'utf8')).toMatch(/^<svg [\s\S]*<\/svg>\n$/);
     });
 
+    test('the same sheets as DXF, which do not overwrite the SVG', async () => {
+        const cwd = folderWith(house);
+        await cofferwright(cwd, ['draw']);
+        const ran = await cofferwright(cwd, ['draw', '--format', 'dxf']);
+        expect(ran).toEqual({ code: 0, out: `${join('drawings', 'plan-den.dxf')}\n${join('drawings', 'section-box.dxf')}\n`, err: '' });
+        expect(readdirSync(join(cwd, 'drawings')).sort()).toEqual(['plan-den.dxf', 'plan-den.svg', 'section-box.dxf', 'section-box.svg']);
+        expect(readFileSync(join(cwd, 'drawings/plan-den.dxf'), 'utf8')).toMatch(/^0\nSECTION\n[\s\S]*\n0\nEOF\n$/);
+        expect((await cofferwright(cwd, ['draw', '--format', 'dwg'])).code).toBe(2);
+    });
+
     test('rooms that share a name or a beam overwrite nothing', async () => {
         const cwd = folderWith({ ...house, 'other/den.coffer': den.replace('"yard', '"../yard').replace('"box', '"../box') });
         const { out } = await cofferwright(cwd, ['draw']);

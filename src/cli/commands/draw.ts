@@ -3,6 +3,7 @@ import { join, relative, resolve } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import type { Ceiling } from '../../ceiling/model.ts';
 import { drawSheets, sectionsOf, toSvg, type SvgTheme } from '../../drawing/index.ts';
+import { toDxf } from '../../exports/dxf/dxf.ts';
 import { takeOffOf } from '../../pipeline/inspect.ts';
 import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
 import { roomsMaybeLost } from '../houses.ts';
@@ -10,14 +11,16 @@ import { openAsked, type Asked, type World } from '../input.ts';
 import { reasonOf } from '../read-text.ts';
 
 export const THEMES: readonly SvgTheme[] = ['auto', 'light', 'dark', 'print'];
+export const DRAWING_FORMATS = ['svg', 'dxf'] as const;
 export interface DrawOptions extends Asked {
     /** The folder the drawings go to; it is made where it is not there. */
     readonly out: string;
+    readonly format: (typeof DRAWING_FORMATS)[number];
     readonly theme: SvgTheme;
     readonly room: readonly string[];
 }
 
-/** `plan-ROOM.svg` for every room, and `section-PROFILE.svg` for every beam section in it. */
+/** `plan-ROOM.svg` or `.dxf` for every room, and `section-PROFILE` for every beam section in it. */
 export async function draw(options: DrawOptions, world: World): Promise<ExitCode> {
     const { terminal, cwd } = world;
     const { workspace, code } = await openAsked(options, world);
@@ -27,7 +30,7 @@ export async function draw(options: DrawOptions, world: World): Promise<ExitCode
     if (unknown.length > 0) throw new UsageError(`There is no room ${unknown.join(', ')} in these files`);
     const wanted = layouts.filter(l => options.room.length === 0 || options.room.includes(l.room.name));
 
-    const names = new FileNames();
+    const names = new FileNames(options.format);
     const folder = resolve(cwd, options.out);
     const lost = options.room.length > 0 ? [] : roomsMaybeLost(checked, workspace);
     lost.forEach(text => terminal.say(text));
@@ -44,7 +47,9 @@ export async function draw(options: DrawOptions, world: World): Promise<ExitCode
         const sheets = drawSheets(ceiling, takeOffOf(ceiling), { fileName: uri => workspace.files.nameOf(uri) });
         for (const [i, name] of names.forSheets(ceiling).entries()) {
             const path = join(folder, name);
-            await writeFile(path, toSvg(sheets[i]!, { theme: options.theme })).catch((error: unknown) => { throw new UsageError(`${name} ${reasonOf(error)}`); });
+            const sheet = sheets[i]!;
+            const text = options.format === 'dxf' ? toDxf(sheet, room.job.show.value) : toSvg(sheet, { theme: options.theme });
+            await writeFile(path, text).catch((error: unknown) => { throw new UsageError(`${name} ${reasonOf(error)}`); });
             terminal.result(`${relative(cwd, path) || path}\n`);
         }
     }
@@ -60,6 +65,7 @@ async function makeFolder(folder: string, asked: string): Promise<void> {
 /** Names of the drawings, each once, also on a disk that does not tell capitals apart. */
 class FileNames {
     private readonly taken = new Set<string>();
+    constructor(private readonly suffix: string) {}
 
     /** The plan's, then the sections', in the order of the sheets. */
     forSheets(ceiling: Ceiling): string[] {
@@ -73,7 +79,7 @@ class FileNames {
     private free(wishes: readonly string[]): string {
         const last = wishes.at(-1)!;
         for (let n = 0; ; n++) {
-            const name = `${wishes[n] ?? `${last}-${n - wishes.length + 2}`}.svg`.replace(/[^\w.-]/g, '_');
+            const name = `${wishes[n] ?? `${last}-${n - wishes.length + 2}`}.${this.suffix}`.replace(/[^\w.-]/g, '_');
             if (this.taken.has(name.toLowerCase())) continue;
             this.taken.add(name.toLowerCase());
             return name;

@@ -41,9 +41,10 @@ export function drawPlan(ceiling: Ceiling, takeOff: TakeOff, options: SheetOptio
     const fixtures = placedFixtures(room.fixtures, ceiling);
     const title = ['Reflected ceiling plan', room.title ?? room.name, room.job.title?.value].filter(Boolean).join(', ');
     return sheet({ id: options.sheet ?? FIRST_SHEET, title, description: descriptionOf(ceiling, takeOff) }, paper, [
-        ...drawing(ceiling, takeOff, options, placed, sections, fixtures), ...footOf(ceiling, options, scale, placed, area),
+        ...drawing(planLayers(ceiling, takeOff, options, placed, sections, fixtures)), ...footOf(ceiling, options, scale, placed, area),
         strip(planStrip(ceiling, takeOff, sections, fixtures, placed.hiddenLines), whole.strip), whole.group,
-    ]);
+        // the room's south-west corner: what lies in the room has no negative coordinates where y points north
+    ], { pointsPerTick: placed.view.pointsPerTick, origin: [placed.view.left, toY(placed.view, ceiling.length)] });
 }
 
 const FIRST_SHEET = 'C-1';
@@ -54,10 +55,22 @@ export function sheetAfter(sheet: string, by: number): string {
     return number === null ? `${sheet}-${1 + by}` : `${sheet.slice(0, number.index)}${Number(number[0]) + by}`;
 }
 
-function drawing(
+/** What a plan shows, in layers from the ceiling towards the eye. */
+export interface PlanLayers {
+    readonly walls: Item; readonly pieces: readonly Item[]; readonly lines: readonly Item[]; readonly coffers: readonly Item[]; readonly lengths: readonly Item[];
+    readonly fixtures: readonly Item[]; readonly splices: readonly Item[]; readonly marks: readonly Item[]; readonly dimensions: readonly Item[];
+}
+
+function drawing(layers: PlanLayers): readonly Item[] {
+    return [
+        layers.walls, ...layers.pieces, ...layers.lines, ...layers.coffers, ...layers.lengths, ...layers.fixtures, ...layers.splices, ...layers.marks, ...layers.dimensions,
+    ];
+}
+
+export function planLayers(
     ceiling: Ceiling, takeOff: TakeOff, options: SheetOptions, placed: PlacedPlan,
     sections: readonly (ReturnType<typeof sectionsOf>[number] & { readonly sheet: string })[], fixtures: ReturnType<typeof placedFixtures>,
-): readonly Item[] {
+): PlanLayers {
     const { view } = placed;
     const show = ceiling.room.job.show.value;
     const fileName = options.fileName ?? lastPart;
@@ -71,13 +84,13 @@ function drawing(
     const marks = sections.flatMap(({ lines, sheet }) => sectionMark(ceiling, lines[0]!, sheet, view, claims) ?? []);
     const splices = spliceMarks(ceiling, view);
     const offWall = wallThickness(view.pointsPerTick) + 3;
-    return [
-        walls(ceiling, view),
-        ...pieces(takeOff.pieces, view, { show, fileName, hidden: placed.hiddenLines }),
-        ...centerLines(ceiling, placed, fileName),
-        ...numbers, ...lengths, ...symbols, ...names, ...(splices === null ? [] : [splices]), ...marks,
-        ...drawStack(placed.top, view.top, offWall), ...drawStack(placed.left, view.left, offWall),
-    ];
+    return {
+        walls: walls(ceiling, view),
+        pieces: pieces(takeOff.pieces, view, { show, fileName, hidden: placed.hiddenLines }),
+        lines: centerLines(ceiling, placed, fileName),
+        coffers: numbers, lengths, fixtures: [...symbols, ...names], splices: splices === null ? [] : [splices], marks,
+        dimensions: [...drawStack(placed.top, view.top, offWall), ...drawStack(placed.left, view.left, offWall)],
+    };
 }
 
 /** Balloons 1, 2, 3 above the plan, A, B, C at its right. Center lines leave out the strings that stand between. */
@@ -131,7 +144,7 @@ function titleBlock({ room }: Ceiling, options: SheetOptions, scale: string): Ti
     };
 }
 
-function descriptionOf(ceiling: Ceiling, takeOff: TakeOff): string {
+export function descriptionOf(ceiling: Ceiling, takeOff: TakeOff): string {
     const show = ceiling.room.job.show.value;
     const f = (ticks: number) => printLength(ticks, show);
     const { across, down } = ceiling;

@@ -47,7 +47,8 @@ export function drawSection(section: Section, context: SectionContext): Sheet {
     return sheet({ id, title, description: descriptionOf(shape, context, scale) }, paper, [
         ...drawing(section, shape, context, placed), ...foot(context, scale, placed, whole.area),
         strip(sectionStrip(section, shape, context, scale), whole.strip), whole.group,
-    ]);
+        // the middle of the beam, at the ceiling
+    ], { pointsPerTick: placed.view.pointsPerTick, origin: [placed.view.middle, placed.view.ceiling] });
 }
 
 function drawing(section: Section, shape: SectionShape, context: SectionContext, { view, strings, notes, stringsFrom, foot: breakFoot }: PlacedSection): readonly Item[] {
