@@ -5,7 +5,7 @@ const POINTS_PER_MM = POINTS_PER_INCH / 25.4;
 
 /** A sheet lying on its side. */
 export interface Paper {
-    readonly name: PaperName;
+    readonly name: PaperName | 'pane';
     /** In points. */
     readonly width: number; readonly height: number;
     /** As a style sheet says it, so that a browser prints it at its true size. */
@@ -19,6 +19,11 @@ export const PAPERS: Readonly<Record<PaperName, Paper>> = {
     '17x11': { name: '17x11', width: 17 * POINTS_PER_INCH, height: 11 * POINTS_PER_INCH, cssWidth: '17in', cssHeight: '11in', label: '17" × 11"' },
     A3: { name: 'A3', width: 420 * POINTS_PER_MM, height: 297 * POINTS_PER_MM, cssWidth: '420mm', cssHeight: '297mm', label: 'A3' },
 };
+
+/** Ground for a drawing in a pane, as large as the pane, in points. */
+export function paneGround(width: number, height: number): Paper {
+    return { name: 'pane', width, height, cssWidth: '100%', cssHeight: '100%', label: '' };
+}
 
 export function paperFor(show: Show): Paper {
     return show === 'millimeters' ? PAPERS.A3 : PAPERS['17x11'];

@@ -1,3 +1,8 @@
+import type { PaneKind } from '../pages/kinds.ts';
+import type { ExportFormat, PageContent } from '../pages/page.ts';
+import type { Condition, Problem, RoomChoice } from '../panes/messages.ts';
+import type { Position } from '../provenance/source.ts';
+
 /**
  * Messages between the extension and the server that the Language Server Protocol has not got. Both ends import this
  * file, so they cannot disagree.
@@ -29,3 +34,36 @@ export type ListFolderResult = readonly { readonly uri: string; readonly kind: '
 export const FILES_OF_JOB = 'cofferwright/filesOfJob';
 export interface FilesOfJobParams { readonly uri: string }
 export type FilesOfJobResult = readonly string[];
+
+/**
+ * What a pane is to show. Said when it opens, and again whenever its wishes change; the server answers with PANE_CONTENT now and
+ * after every change, until PANE_CLOSED. `room`: the one chosen by hand; with `pinned` it stays, else the cursor leads away from it.
+ */
+export const PANE_SHOWS = 'cofferwright/paneShows';
+export interface PaneShowsParams {
+    readonly pane: string; readonly kind: PaneKind; readonly pinned: boolean;
+    readonly room?: { readonly uri: string; readonly room: string };
+    /** Inner size in CSS pixels. */
+    readonly width?: number; readonly height?: number;
+}
+export const PANE_CLOSED = 'cofferwright/paneClosed';
+export interface PaneClosedParams { readonly pane: string }
+/** Where the cursor is, said while there are panes. */
+export const CURSOR = 'cofferwright/cursor';
+export interface CursorParams { readonly uri: string; readonly position: Position }
+
+/** From the server: what a pane shows now. `content` undefined: what was sent before stands. */
+export const PANE_CONTENT = 'cofferwright/paneContent';
+export interface PaneContentParams {
+    readonly pane: string; readonly kind: PaneKind;
+    readonly shown: RoomChoice | null; readonly rooms: readonly RoomChoice[];
+    readonly condition: Condition; readonly problem?: Problem; readonly content?: PageContent;
+}
+/** From the server: the keys of the parts that the cursor stands in. */
+export const PANE_SELECTION = 'cofferwright/paneSelection';
+export interface PaneSelectionParams { readonly pane: string; readonly keys: readonly string[] }
+
+/** Asks for a pane's page as a file; null where there is none to be made. */
+export const PANE_EXPORT = 'cofferwright/paneExport';
+export interface PaneExportParams { readonly pane: string; readonly format: ExportFormat; readonly state: unknown }
+export type PaneExportResult = { readonly name: string; readonly text: string } | { readonly name: string; readonly base64: string } | null;

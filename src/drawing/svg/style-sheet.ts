@@ -17,10 +17,17 @@ export function styleSheet(theme: SvgTheme, fontFaces: string): string {
     return [
         fontFaces,
         theme === 'auto' ? variables() : '',
+        ...sheetRules(color),
+    ].filter(rule => rule !== '').join('\n');
+}
+
+/** How letters, pens and tones of a drawing look; the page they stand in says the colors, by `--sheet-ink` and so on where it says no other. */
+export function sheetRules(color: (tone: Tone) => string = tone => `var(--sheet-${tone})`): readonly string[] {
+    return [
         `.${SHEET_CLASS} text{font-family:'${FONT_FAMILY}','Arial Narrow',sans-serif;fill:${color('ink')};white-space:pre}`,
         ...(Object.keys(PENS) as PenName[]).map(name => penRule(name, color)),
         ...TONES.map(tone => `.${SHEET_CLASS} .f-${tone}{fill:${color(tone)}}`),
-    ].filter(rule => rule !== '').join('\n');
+    ];
 }
 
 function penRule(name: PenName, color: (tone: Tone) => string): string {

@@ -15,6 +15,11 @@ export interface SvgOptions {
     readonly as?: 'file' | 'part of a page';
 }
 
+export interface PaneSvgOptions {
+    /** Attributes of a group besides its id: what a pane's script finds it by and a screen reader calls it. */
+    readonly attributesOf: (group: Group) => Readonly<Record<string, string>>;
+}
+
 /** A sheet as one SVG file that needs nothing else: true to scale in print, readable by screen readers, the same bytes every time. */
 export function toSvg(sheet: Sheet, options: SvgOptions = {}): string {
     const { width, height, cssWidth, cssHeight } = sheet.paper;
@@ -28,14 +33,31 @@ export function toSvg(sheet: Sheet, options: SvgOptions = {}): string {
         `<desc id="${description}">${escapeText(sheet.description)}</desc>`,
         `<style>${page}${styleSheet(options.theme ?? 'auto', options.fonts === 'named' ? '' : fontFaces(sheet))}</style>`,
         `<path class="f-paper" d="M0 0h${coordinate(width)}v${coordinate(height)}h-${coordinate(width)}z"/>`,
-        ...itemsSvg(sheet.items, sheet.id),
+        ...itemsSvg(sheet.items, { id: sheet.id }),
         '</svg>',
         '',
     ].join('\n');
 }
 
+/**
+ * A sheet as markup inside a page that has the font and the style sheet (sheetRules) itself and decides on its size. It says
+ * nothing of files, and is no single picture to a screen reader: its groups may be what somebody walks through.
+ */
+export function toPaneSvg(sheet: Sheet, options: PaneSvgOptions): string {
+    const { width, height } = sheet.paper;
+    return [
+        `<svg xmlns="http://www.w3.org/2000/svg" id="${idText(sheet.id)}" class="${SHEET_CLASS}" viewBox="0 0 ${coordinate(width)} ${coordinate(height)}" role="group" aria-label="${escapeAttribute(sheet.title)}">`,
+        `<desc>${escapeText(sheet.description)}</desc>`,
+        ...itemsSvg(sheet.items, { id: sheet.id, attributesOf: options.attributesOf }),
+        '</svg>',
+    ].join('\n');
+}
+
+/** The sheet that groups belong to, and how they are told apart there. */
+interface Names { readonly id: string; readonly attributesOf?: (group: Group) => Readonly<Record<string, string>> }
+
 /** Strokes of one pen that follow each other become one path: a hatch is one element, not a hundred. */
-function itemsSvg(items: readonly Item[], sheetId: string): readonly string[] {
+function itemsSvg(items: readonly Item[], names: Names): readonly string[] {
     const lines: string[] = [];
     let strokes: (Line | Polyline)[] = [];
     const flush = () => {
@@ -46,27 +68,27 @@ function itemsSvg(items: readonly Item[], sheetId: string): readonly string[] {
         const bare = item.kind === 'line' || (item.kind === 'polyline' && item.fill === null);
         if (!bare || (strokes.length > 0 && strokes[0]!.pen !== item.pen)) flush();
         if (bare) strokes.push(item);
-        else lines.push(itemSvg(item, sheetId));
+        else lines.push(itemSvg(item, names));
     }
     flush();
     return lines;
 }
 
-function itemSvg(item: Group | Polyline | Circle | TextRun, sheetId: string): string {
+function itemSvg(item: Group | Polyline | Circle | TextRun, names: Names): string {
     switch (item.kind) {
-        case 'group': return groupSvg(item, sheetId);
+        case 'group': return groupSvg(item, names);
         case 'polyline': return `<path class="${classes(item.pen, item.fill)}" d="${pathData([item])}"/>`;
         case 'circle': return `<circle class="${classes(item.pen, item.fill)}" cx="${coordinate(item.center[0])}" cy="${coordinate(item.center[1])}" r="${coordinate(item.radius)}"/>`;
         case 'text': return textSvg(item);
     }
 }
 
-function groupSvg(group: Group, sheetId: string): string {
-    const piece = group.piece === undefined ? '' : ` data-piece="${escapeAttribute(group.piece)}"`;
-    const part = group.part === undefined ? '' : ` data-part="${group.part}"`;
-    const source = group.source === undefined ? '' : ` data-source="${escapeAttribute(group.source)}"`;
+function groupSvg(group: Group, names: Names): string {
+    const attributes = Object.entries(names.attributesOf?.(group) ?? {
+        ...group.piece !== undefined && { 'data-piece': group.piece }, ...group.part !== undefined && { 'data-part': group.part }, ...group.source !== undefined && { 'data-source': group.source },
+    }).map(([name, value]) => ` ${name}="${escapeAttribute(value)}"`).join('');
     const title = group.title === undefined ? [] : [`<title>${escapeText(group.title)}</title>`];
-    return [`<g id="${idText(`${sheetId}.${group.id}`)}"${piece}${part}${source}>`, ...title, ...itemsSvg(group.items, sheetId), '</g>'].join('\n');
+    return [`<g id="${idText(`${names.id}.${group.id}`)}"${attributes}>`, ...title, ...itemsSvg(group.items, names), '</g>'].join('\n');
 }
 
 function textSvg(run: TextRun): string {

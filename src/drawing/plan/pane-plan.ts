@@ -1,0 +1,71 @@
+import type { Ceiling } from '../../ceiling/model.ts';
+import { TICKS_PER_FOOT } from '../../quantity/ticks.ts';
+import type { TakeOff } from '../../takeoff/model.ts';
+import { group, rectangle, sheet, type Group, type Item, type Sheet } from '../display-list.ts';
+import type { Extent } from '../extent.ts';
+import { figure } from '../figures.ts';
+import { paneGround, POINTS_PER_INCH } from '../paper.ts';
+import { FOOT_HEIGHT, FOOT_UNDER, northArrow, scaleBar } from '../sheet/foot.ts';
+import { placedFixtures } from './fixtures.ts';
+import { placePlan, type PlacedPlan } from './place.ts';
+import { descriptionOf, planLayers } from './plan.ts';
+import { extentOf, toX } from './view.ts';
+
+/** The layers that may be left out, by the names of their groups: `layer.sides` and so on. */
+export const PLAN_LAYERS = ['blocking', 'bottoms', 'sides', 'trim', 'band', 'hidden', 'lines', 'coffers', 'lengths', 'fixtures', 'splices', 'dimensions'] as const;
+export type PlanLayer = (typeof PLAN_LAYERS)[number];
+
+/** Least ground that a plan with its strings can be read on, in points; in a smaller pane it is shown smaller. */
+const LEAST = 330;
+
+/** The plan alone, without a frame, as large as it goes in a pane of this size in points. */
+export function drawPanePlan(ceiling: Ceiling, takeOff: TakeOff, { width, height }: { readonly width: number; readonly height: number }): Sheet & { readonly placed: PlacedPlan } {
+    const { room } = ceiling;
+    const show = room.job.show.value;
+    const grow = Math.max(1, LEAST / width, LEAST * 0.75 / height);
+    const ground = paneGround(width * grow, height * grow);
+    const area: Extent = { left: 0, top: 0, right: ground.width, foot: ground.height };
+    const placed = placeLargest(ceiling, area);
+    const layers = planLayers(ceiling, takeOff, {}, placed, [], placedFixtures(room.fixtures, ceiling));
+    const ofPart = (...parts: readonly string[]) => layers.pieces.filter(item => item.kind === 'group' && parts.includes(item.id.replace('pieces.', '')));
+    const layer = (name: PlanLayer, items: readonly Item[]): Group => group(`layer.${name}`, {}, items);
+    const words = { id: 'plan', title: [room.title ?? room.name, 'reflected ceiling plan'].join(', '), description: descriptionOf(ceiling, takeOff) };
+    const foot = placed.footFrom + FOOT_HEIGHT - FOOT_UNDER;
+    return {
+        ...sheet(words, ground, [
+            group('ground', {}, [layers.walls]),
+            group('coffers', {}, ceiling.coffers.map(coffer => {
+                const { left, top, right, foot: below } = extentOf(placed.view, coffer);
+                const size = `${figure(ceiling.across.residue.cutCoffers[coffer.column - 1] ?? coffer.east - coffer.west, show)} × ${figure(ceiling.down.residue.cutCoffers[coffer.row - 1] ?? coffer.south - coffer.north, show)}`;
+                return group(`ground.${coffer.number}`, { title: `Coffer ${coffer.number}, ${size}` }, [rectangle(left, top, right, below, null, 'paper')]);
+            })),
+            layer('blocking', ofPart('blocking')), layer('bottoms', ofPart('bottom')), layer('hidden', ofPart('spacer', 'cleat')),
+            layer('trim', ofPart('trim')), layer('sides', ofPart('side')), layer('band', ofPart('band')),
+            layer('lines', layers.lines), layer('coffers', layers.coffers), layer('lengths', layers.lengths), layer('fixtures', layers.fixtures),
+            layer('splices', layers.splices), layer('dimensions', layers.dimensions),
+            group('foot', {}, footOf(ceiling, placed, area, foot)),
+        ]),
+        placed,
+    };
+}
+
+/** The largest scale at which it fits, to a thousandth; on paper draftsmen's scales rule, here the pane does. */
+function placeLargest(ceiling: Ceiling, area: Extent): PlacedPlan {
+    const show = ceiling.room.job.show.value;
+    let low = 0, high = (area.right - area.left) / Math.max(1, ceiling.width), best: PlacedPlan | null = null;
+    for (let step = 0; step < STEPS; step++) {
+        const k = (low + high) / 2;
+        const placed = placePlan(ceiling, show, area, k);
+        if (placed) [low, best] = [k, placed];
+        else high = k;
+    }
+    // of a room too large for any pane the strings alone are wider than it: then it is shown over the edge
+    return best ?? placePlan(ceiling, show, { left: 0, top: 0, right: 1e5, foot: 1e5 }, POINTS_PER_INCH / TICKS_PER_FOOT / 16)!;
+}
+const STEPS = 12;
+
+function footOf(ceiling: Ceiling, { view }: PlacedPlan, area: Extent, y: number): readonly Item[] {
+    const right = Math.min(area.right - 20, toX(view, ceiling.width) + 20);
+    const longest = Math.min(180, right - area.left - 130);
+    return [...longest < 30 ? [] : [scaleBar([right - 40, y - 3], view.pointsPerTick, 'plan', ceiling.room.job.show.value, longest)], northArrow([right, y - 1])];
+}

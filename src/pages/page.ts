@@ -1,0 +1,50 @@
+import type { Ceiling, Layout } from '../ceiling/model.ts';
+import type { Finding } from '../findings/finding.ts';
+import type { FileContent } from '../job/file.ts';
+import type { Source } from '../provenance/source.ts';
+import type { TakeOff } from '../takeoff/model.ts';
+import type { PaneKind } from './kinds.ts';
+
+/**
+ * A kind of page: what it takes from a room, and the files it can be kept as. It runs in the server and in the command
+ * line; what a pane's script does with the content is in src/panes. All are listed in pages.ts.
+ */
+export interface Page<Content extends PageContent = PageContent> {
+    readonly kind: PaneKind;
+    /** Plain data, fit for JSON: all that the renderer of this kind needs, and no more. */
+    contentOf(room: RoomOnPage, wishes: Wishes): Content;
+    /** Formats the page is kept in, by what makes them. `state` is the pane's own (sort order, ticks), as far as it is known. */
+    readonly exports: Partial<Readonly<Record<ExportFormat, (room: RoomOnPage, state: unknown) => Exported>>>;
+    /** Set where the page shows the whole house: then it is made anew when any room of the house changes. */
+    readonly ofHouse?: boolean;
+}
+
+/** What every content has. */
+export interface PageContent {
+    /** The places in the text that the page leads to by number: see shared/sources.ts. */
+    readonly sources: readonly Source[];
+}
+
+/** A room that could be laid out, with all that is known of it. What takes long is made when it is asked for, and kept. */
+export interface RoomOnPage {
+    readonly file: FileContent;
+    readonly layout: Layout;
+    readonly ceiling: Ceiling;
+    readonly takeOff: TakeOff;
+    /** What was found in the room's own file and in the files it uses. */
+    readonly findings: readonly Finding[];
+    /** Every room that is laid out of the house this room belongs to (all under the same `job`), this one among them, by file and place. */
+    readonly house: readonly RoomOnPage[];
+}
+
+/** What a pane says of itself that bears on the content. */
+export interface Wishes {
+    /** Its inner size in CSS pixels, in steps of 20; undefined until it has said so. */
+    readonly width?: number;
+    readonly height?: number;
+}
+
+export type ExportFormat = 'html' | 'svg' | 'csv' | 'json' | 'pdf' | 'dxf' | 'gltf' | 'ifc';
+
+/** A file to keep. `name`: with its ending, of letters, digits and hyphens. */
+export interface Exported { readonly name: string; readonly bytes: string | Uint8Array }

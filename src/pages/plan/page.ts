@@ -1,0 +1,42 @@
+import { drawPlan, toSvg } from '../../drawing/index.ts';
+import { printCsv, decimal, unitOf } from '../../report/csv.ts';
+import type { Page, RoomOnPage } from '../page.ts';
+import { html, trusted, type Html } from '../shared/html.ts';
+import { fileName, printable } from '../shared/printable.ts';
+import { Sources } from '../shared/sources.ts';
+import { planContent, type PlanContent } from './content.ts';
+import { findingsOnPlan } from './findings.ts';
+import { severityWord } from './render.ts';
+import { t } from '../shared/words.ts';
+
+export const planPage: Page<PlanContent> = {
+    kind: 'plan',
+    contentOf: planContent,
+    exports: {
+        svg: room => ({ name: fileName('plan', room.layout.room.name, 'svg'), bytes: toSvg(drawPlan(room.ceiling, room.takeOff)) }),
+        html: room => ({ name: fileName('plan', room.layout.room.name, 'html'), bytes: printedPlan(room) }),
+        csv: room => ({ name: fileName('plan', room.layout.room.name, 'csv'), bytes: partsAsCsv(room) }),
+    },
+};
+
+/** The sheet as it is drawn for paper, with what was found below it. */
+function printedPlan(room: RoomOnPage): string {
+    const { layout: { room: { name, title } }, ceiling, takeOff } = room;
+    const findings = findingsOnPlan(room, { pointsPerTick: 0, left: 0, top: 0 }, new Sources());
+    const list: Html = findings.length === 0 ? html`<p>${t('Nothing found in this room.')}</p>`
+        : html`<h2>${t('Found here')}</h2><ol>${findings.map(({ severity, message }) => html`<li><b>${severityWord(severity)}.</b> ${message}</li>`)}</ol>`;
+    return printable({
+        title: t('Ceiling plan, {0}', title ?? name), landscape: true, style: '.drawing svg{width:100%;height:auto}',
+        body: html`<div class="drawing">${trusted(toSvg(drawPlan(ceiling, takeOff), { as: 'part of a page' }))}</div>${list}`,
+    });
+}
+
+/** Every piece with its place in the room: its edges from the north-west corner. */
+function partsAsCsv({ takeOff, ceiling }: RoomOnPage): string {
+    const show = ceiling.room.job.show.value, unit = unitOf(show);
+    const f = (ticks: number) => decimal(ticks, show);
+    return printCsv(
+        ['piece', 'part', 'where', ...['west', 'east', 'north', 'south', 'length'].map(name => `${name} ${unit}`)],
+        takeOff.pieces.map(({ id, part, where, box, cutBack }) => [id, part, where, f(box.west), f(box.east), f(box.north), f(box.south), f(cutBack)]),
+    );
+}

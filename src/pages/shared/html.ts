@@ -1,0 +1,62 @@
+import { escapeAttribute } from '../../drawing/svg/escape.ts';
+import { cleanText } from '../../drawing/text/clean-text.ts';
+
+/**
+ * Markup in the making. The only way to make it is the tag `html`, which escapes whatever is put in: names and words come
+ * from a job and may hold anything.
+ *
+ *     html`<li ${attributes({ class: 'piece', hidden: done })}>${piece.where}</li>`
+ */
+export class Html {
+    /** Private in effect: nobody but this file makes markup from text. */
+    constructor(readonly text: string) {}
+
+    toString(): string {
+        return this.text;
+    }
+}
+
+/** What may stand in a template: markup as it is, all else as text. Arrays one after the other; nothing for undefined, null and false. */
+export type Content = Html | string | number | false | null | undefined | readonly Content[];
+
+export function html(texts: TemplateStringsArray, ...contents: readonly Content[]): Html {
+    return new Html(texts.reduce((markup, text, i) => `${markup}${markupOf(contents[i - 1])}${text}`));
+}
+
+function markupOf(content: Content): string {
+    if (content === undefined || content === null || content === false) return '';
+    if (content instanceof Html) return content.text;
+    if (typeof content === 'object') return content.map(markupOf).join('');
+    return escaped(String(content));
+}
+
+/** Fit for text and for attributes in either kind of quotes. */
+function escaped(words: string): string {
+    return escapeAttribute(words).replaceAll("'", '&#39;');
+}
+
+/** `true`: the attribute alone; undefined and false: none. For `aria-…`, whose values are words, say 'true' and 'false'. */
+export type AttributeValue = string | number | boolean | undefined;
+
+/** Attributes from a table; their names come from the program alone. */
+export function attributes(table: Readonly<Record<string, AttributeValue>>): Html {
+    return new Html(Object.entries(table).flatMap(([name, value]) => {
+        if (!/^[a-zA-Z][\w-]*$/.test(name)) throw new Error(`${name} is no name of an attribute`);
+        if (/^(on|style$)/i.test(name)) throw new Error(`${name}: pages hold neither scripts nor styles in their markup`);
+        if (value === undefined || value === false) return [];
+        return [value === true ? name : `${name}="${escaped(String(value))}"`];
+    }).join(' '));
+}
+
+/**
+ * A string that is markup already. Only for drawings that src/drawing made, which escapes names itself, and for style sheets
+ * of our own; never for anything from a job.
+ */
+export function trusted(markup: string): Html {
+    return new Html(markup);
+}
+
+/** A name from the job: it may run from right to left, or hold marks that turn the words after it round. */
+export function named(words: string): Html {
+    return html`<bdi>${cleanText(words)}</bdi>`;
+}

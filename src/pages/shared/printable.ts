@@ -1,0 +1,43 @@
+import { attributes, html, trusted, type Html } from './html.ts';
+import { PRINT_COLORS, PAGE_STYLE } from './style.ts';
+
+export interface PrintedPage {
+    readonly title: string;
+    readonly body: Html;
+    /** Rules of this page besides those that every page has. */
+    readonly style?: string;
+    readonly landscape?: boolean;
+    /** BCP 47; English unless said. */
+    readonly language?: string;
+}
+
+/**
+ * A page as one HTML file that needs nothing else and prints well: black on white, no scripts, nothing fetched (its own policy
+ * forbids it), nothing of the machine it was made on.
+ */
+export function printable({ title, body, style = '', landscape = false, language = 'en' }: PrintedPage): string {
+    const paper = `@page{size:${landscape ? 'landscape' : 'portrait'};margin:12mm}`;
+    return html`<!doctype html>
+<html ${attributes({ lang: language })}>
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:">
+<meta name="viewport" content="width=device-width">
+<title>${title}</title>
+<style>${trusted([PRINT_COLORS, PAGE_STYLE, paper, style].join('\n'))}</style>
+</head>
+<body class="printed">
+<main>
+<h1>${title}</h1>
+${body}
+</main>
+</body>
+</html>
+`.text;
+}
+
+/** A file's name out of words: what is no letter or digit of ours becomes a hyphen. */
+export function fileName(kind: string, room: string, ending: string): string {
+    const words = `${kind}-${room}`.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '');
+    return `${words.slice(0, 80) || kind}.${ending}`;
+}

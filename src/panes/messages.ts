@@ -1,0 +1,118 @@
+import type { ExportFormat, PageContent } from '../pages/page.ts';
+import type { PaneKind } from '../pages/kinds.ts';
+import type { Source } from '../provenance/source.ts';
+
+export { isPaneKind, PANE_KINDS, type PaneKind } from '../pages/kinds.ts';
+export type { ExportFormat } from '../pages/page.ts';
+
+/**
+ * What a pane and the extension that holds it say to each other. A pane that was opened by an older version of the program
+ * may live on beside a newer one: so every message says its version, and one of another version is answered in words.
+ */
+export const VERSION = 1;
+
+export interface RoomChoice { readonly uri: string; readonly room: string; readonly title: string }
+/** `broken`: the picture is the last good one. `nothing`: there is no picture. */
+export type Condition = 'current' | 'broken' | 'nothing';
+/** The first error that keeps the picture from being made. */
+export interface Problem { readonly message: string; readonly at: Source }
+
+/** What the pane shows: which room, out of which, and how fresh it is. `content` undefined: the one before stands. */
+export interface ContentMessage {
+    readonly type: 'content';
+    readonly kind: PaneKind;
+    readonly shown: RoomChoice | null;
+    readonly rooms: readonly RoomChoice[];
+    readonly condition: Condition;
+    readonly problem?: Problem;
+    readonly content?: PageContent;
+}
+/** What the cursor in the text stands in, by the keys of a page's parts (`data-key`). `reveal`: somebody asked for it by hand. */
+export interface SelectionMessage { readonly type: 'selection'; readonly keys: readonly string[]; readonly reveal: boolean }
+/** What is ticked off, by key. */
+export interface TicksMessage { readonly type: 'ticks'; readonly keys: readonly string[] }
+export interface FollowingMessage { readonly type: 'following'; readonly pinned: boolean }
+/** Words to show and to read out. */
+export interface PlainMessage { readonly type: 'plain'; readonly words: string }
+export type ToPane = ContentMessage | SelectionMessage | TicksMessage | FollowingMessage | PlainMessage;
+
+/** The pane's script runs and waits for content. */
+export interface ReadyMessage { readonly type: 'ready' }
+export interface SizeMessage { readonly type: 'size'; readonly width: number; readonly height: number }
+/** Show the words in the text. */
+export interface SelectMessage { readonly type: 'select'; readonly at: Source }
+/** Show this room. */
+export interface ChooseMessage { readonly type: 'choose'; readonly uri: string; readonly room: string }
+/** Stay with the room, or follow the cursor again. */
+export interface PinMessage { readonly type: 'pin'; readonly pinned: boolean }
+/** Show this part in another kind of pane. */
+export interface FindMessage { readonly type: 'find'; readonly kind: PaneKind; readonly key: string }
+export interface TickMessage { readonly type: 'tick'; readonly key: string; readonly on: boolean }
+/** Keep the page as a file. `file`: what only the pane can make, such as a picture of what it shows; else the server makes it. */
+export interface ExportMessage { readonly type: 'export'; readonly format: ExportFormat; readonly state: unknown; readonly file?: { readonly name: string; readonly base64: string } }
+export type FromPane = ReadyMessage | SizeMessage | SelectMessage | ChooseMessage | PinMessage | FindMessage | TickMessage | ExportMessage;
+
+/** On the wire. */
+export type Versioned<Message> = Message & { readonly version: typeof VERSION };
+
+export function versioned<Message extends ToPane | FromPane>(message: Message): Versioned<Message> {
+    return { ...message, version: VERSION };
+}
+
+/** Why a message was not taken: of another version, or none of ours. */
+export interface NotTaken { readonly type: 'not-taken'; readonly version: unknown }
+
+type Check = (value: unknown) => boolean;
+const isText: Check = value => typeof value === 'string';
+const isFlag: Check = value => typeof value === 'boolean';
+const isTexts: Check = value => Array.isArray(value) && value.every(isText);
+const isNumber: Check = value => typeof value === 'number' && Number.isFinite(value);
+const isObject = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null && !Array.isArray(value);
+const anything: Check = () => true;
+const either = (...texts: readonly string[]): Check => value => texts.includes(value as string);
+const or = (...checks: readonly Check[]): Check => value => checks.some(check => check(value));
+const isAbsent: Check = value => value === undefined;
+const has = (fields: Readonly<Record<string, Check>>): Check => value => isObject(value) && Object.entries(fields).every(([name, check]) => check(value[name]));
+const each = (check: Check): Check => value => Array.isArray(value) && value.every(check);
+
+const isCount: Check = value => isNumber(value) && Number.isInteger(value) && (value as number) >= 0;
+const isPosition = has({ line: isCount, character: isCount });
+const isSource = has({ uri: isText, range: has({ start: isPosition, end: isPosition }) });
+const isRoom = has({ uri: isText, room: isText, title: isText });
+const isKind = either('plan', 'section', 'cut-list', 'boards', 'view', 'estimate');
+
+const TO_PANE: Readonly<Record<ToPane['type'], Check>> = {
+    content: has({
+        kind: isKind, shown: or(value => value === null, isRoom), rooms: each(isRoom), condition: either('current', 'broken', 'nothing'),
+        problem: or(isAbsent, has({ message: isText, at: isSource })), content: or(isAbsent, has({ sources: each(isSource) })),
+    }),
+    selection: has({ keys: isTexts, reveal: isFlag }),
+    ticks: has({ keys: isTexts }),
+    following: has({ pinned: isFlag }),
+    plain: has({ words: isText }),
+};
+const FROM_PANE: Readonly<Record<FromPane['type'], Check>> = {
+    ready: anything,
+    size: has({ width: isNumber, height: isNumber }),
+    select: has({ at: isSource }),
+    choose: has({ uri: isText, room: isText }),
+    pin: has({ pinned: isFlag }),
+    find: has({ kind: isKind, key: isText }),
+    tick: has({ key: isText, on: isFlag }),
+    export: has({ format: isText, file: or(isAbsent, has({ name: isText, base64: isText })) }),
+};
+
+/** What came from the extension. */
+export function readToPane(data: unknown): ToPane | NotTaken {
+    return readAs<ToPane>(data, TO_PANE);
+}
+/** What came from a pane. */
+export function readFromPane(data: unknown): FromPane | NotTaken {
+    return readAs<FromPane>(data, FROM_PANE);
+}
+
+function readAs<Message extends { readonly type: string }>(data: unknown, checks: Readonly<Record<string, Check>>): Message | NotTaken {
+    const version = isObject(data) ? data['version'] : undefined;
+    const known = isObject(data) && version === VERSION && isText(data['type']) && Object.hasOwn(checks, data['type'] as string) && checks[data['type'] as string]!(data);
+    return known ? data as unknown as Message : { type: 'not-taken', version };
+}

@@ -1,0 +1,6 @@
+/** Bytes as text, on Node and in a browser alike. */
+export function base64Of(bytes: Uint8Array): string {
+    let text = '';
+    for (let at = 0; at < bytes.length; at += 0x8000) text += String.fromCharCode(...bytes.subarray(at, at + 0x8000));
+    return btoa(text);
+}

@@ -1,0 +1,68 @@
+import { AstUtils, CstUtils, type AstNode, type LangiumDocument } from 'langium';
+import type { Line } from '../../ceiling/model.ts';
+import * as ast from '../../language/generated/ast.ts';
+import { sourceOfProperty } from '../../language/types/place.ts';
+import type { RoomOnPage } from '../../pages/page.ts';
+import { sameSource, type Position, type Source } from '../../provenance/source.ts';
+import type { Part } from '../../takeoff/model.ts';
+
+/** The words of a profile's blocks, and of the grid's, with the pieces they make. */
+const PARTS: Readonly<Record<string, Part>> = { blocking: 'blocking', spacers: 'spacer', sides: 'side', cleats: 'cleat', bottom: 'bottom', trim: 'trim', perimeter: 'band' };
+
+/**
+ * The parts of a room's ceiling that a place in a text speaks of, by the keys that pages give them: ids of pieces, `line.B`,
+ * `fixture.NAME`, `wall.north`, `stock.NAME`. The innermost word that speaks of some counts.
+ */
+export function keysAt(document: LangiumDocument, position: Position, room: RoomOnPage): readonly string[] {
+    const root = document.parseResult.value.$cstNode;
+    const leaf = root && CstUtils.findLeafNodeAtOffset(root, document.textDocument.offsetAt(position));
+    for (let node: AstNode | undefined = leaf?.astNode; node; node = node.$container) {
+        const keys = keysOf(node, room);
+        if (keys.length > 0) return keys;
+    }
+    return [];
+}
+
+function keysOf(node: AstNode, room: RoomOnPage): readonly string[] {
+    if (ast.isFixture(node)) return isIn(node, room) ? fixtureKeys(node, room) : [];
+    if (ast.isLine(node)) return lineKeys(node, room);
+    if (ast.isProfile(node)) return piecesOf(room, linesOf(node, room));
+    if (ast.isStock(node)) {
+        const name = sourceOfProperty(node, 'name');
+        const pieces = room.takeOff.pieces.filter(({ stock }) => sameSource(stock.at, name));
+        return pieces.length === 0 ? [] : [`stock.${node.name}`, ...pieces.map(({ id }) => id)];
+    }
+    return [];
+}
+
+/** `wall`, `fixture`, `board`, `line` and `crossing` are written alike. */
+function fixtureKeys({ kind, name }: ast.Fixture, room: RoomOnPage): readonly string[] {
+    if (kind !== 'line') return [`${kind}.${name}`];
+    const line = room.ceiling.lines.find(each => each.name === name);
+    return line ? [`line.${name}`, ...piecesOf(room, [line])] : [];
+}
+
+function lineKeys(line: ast.Line, room: RoomOnPage): readonly string[] {
+    const part = PARTS[line.path.at(-1)?.$refText ?? ''];
+    if (part === undefined) return [];
+    const profile = AstUtils.getContainerOfType(line, ast.isProfile);
+    if (part === 'band') return !profile && isIn(line, room) ? room.takeOff.pieces.filter(piece => piece.part === part).map(({ id }) => id) : [];
+    return profile ? piecesOf(room, linesOf(profile, room), part) : [];
+}
+
+function isIn(node: AstNode, { layout: { room } }: RoomOnPage): boolean {
+    const container = AstUtils.getContainerOfType(node, ast.isRoom);
+    return container !== undefined && sameSource(sourceOfProperty(container, 'name'), room.at);
+}
+
+function linesOf(profile: ast.Profile, { ceiling }: RoomOnPage): readonly Line[] {
+    const name: Source = sourceOfProperty(profile, 'name');
+    return ceiling.lines.filter(({ section }) => sameSource(section.profile.at, name));
+}
+
+/** Trim belongs to a coffer and to no line: it goes with the beams of the grid. */
+function piecesOf(room: RoomOnPage, lines: readonly Line[], part?: Part): readonly string[] {
+    const names = new Set(lines.map(({ name }) => name));
+    if (names.size === 0) return [];
+    return room.takeOff.pieces.filter(piece => (piece.line === null ? part === 'trim' && piece.part === 'trim' : names.has(piece.line)) && (part === undefined || piece.part === part)).map(({ id }) => id);
+}

@@ -1,0 +1,150 @@
+import { DocumentState } from 'langium';
+import type { Connection } from 'vscode-languageserver';
+import type { CofferSharedServices } from '../../language/services.ts';
+import type { RoomOnPage } from '../../pages/page.ts';
+import { PAGES } from '../../pages/pages.ts';
+import type { RoomChoice } from '../../panes/messages.ts';
+import {
+    CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_SELECTION, PANE_SHOWS,
+    type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneSelectionParams, type PaneShowsParams,
+} from '../messages.ts';
+import { base64Of } from './base64.ts';
+import { roomAt, roomFor, type Place } from './choose.ts';
+import { keysAt } from './keys.ts';
+import { choiceOf, Rooms } from './rooms.ts';
+
+/** A pane of the editor's, and what was last sent to it. */
+interface Pane {
+    wishes: PaneShowsParams;
+    at?: Place;
+    /** The last good picture's room. */
+    good?: RoomOnPage;
+    /** What the content was made from, and the content: unchanged things are not made again, nor sent. */
+    madeFrom?: readonly unknown[];
+    content?: string;
+    /** All but the content. */
+    rest?: string;
+    keys?: string;
+}
+
+/** After the last build, and after the first one that waits: a picture must not stand in the way of the next keystroke. */
+const SETTLE_MS = 20, LATEST_MS = 120;
+
+/**
+ * Shows rooms in the editor's panes: pushes contents when a room has really changed, a moment after the build, one pane
+ * after the other, so that whatever the editor asks meanwhile is answered first.
+ */
+export class Panes {
+    private readonly panes = new Map<string, Pane>();
+    private readonly rooms: Rooms;
+    private cursor: CursorParams | undefined;
+    private waiting: ReturnType<typeof setTimeout> | undefined;
+    private waitsSince = 0;
+
+    constructor(private readonly connection: Connection, private readonly services: CofferSharedServices) {
+        this.rooms = new Rooms(services);
+        connection.onNotification(PANE_SHOWS, (params: PaneShowsParams) => this.shows(params));
+        connection.onNotification(PANE_CLOSED, ({ pane }: PaneClosedParams) => this.panes.delete(pane));
+        connection.onNotification(CURSOR, (params: CursorParams) => this.cursorAt(params));
+        connection.onRequest(PANE_EXPORT, (params: PaneExportParams) => this.export(params));
+        services.workspace.DocumentBuilder.onBuildPhase(DocumentState.Validated, () => this.soon());
+    }
+
+    private shows(wishes: PaneShowsParams): void {
+        const pane = this.panes.get(wishes.pane);
+        if (pane) {
+            // asked anew, a pane may have lost what it was sent
+            pane.wishes = wishes;
+            pane.content = pane.rest = pane.keys = undefined;
+        } else this.panes.set(wishes.pane, { wishes, ...wishes.room && { at: wishes.room } });
+        this.soon();
+    }
+
+    private cursorAt(cursor: CursorParams): void {
+        this.cursor = cursor;
+        this.soon();
+    }
+
+    /** In a moment; moments that follow each other are one, but nobody waits longer than LATEST_MS. */
+    private soon(): void {
+        if (this.panes.size === 0) return;
+        const now = Date.now();
+        if (this.waiting === undefined) this.waitsSince = now;
+        clearTimeout(this.waiting);
+        this.waiting = setTimeout(() => void this.showAll(), Math.max(0, Math.min(SETTLE_MS, this.waitsSince + LATEST_MS - now)));
+    }
+
+    private async showAll(): Promise<void> {
+        this.waiting = undefined;
+        await this.services.workspace.WorkspaceManager.ready;
+        for (const [id, pane] of [...this.panes]) {
+            if (this.waiting !== undefined) return;      // something changed again: it is shown then
+            await this.between(() => { if (this.panes.get(id) === pane) this.show(id, pane); });
+            await new Promise(resolve => setTimeout(resolve));
+        }
+    }
+
+    /** Between builds, when every document is linked. */
+    private async between(action: () => void): Promise<void> {
+        await this.services.workspace.WorkspaceLock.read(action).catch((error: unknown) => this.connection.console.log(`pane: ${String(error)}`));
+    }
+
+    private show(id: string, pane: Pane): void {
+        const { kind, pinned } = pane.wishes;
+        const { cursor } = this;
+        const text = cursor && this.rooms.document(cursor.uri);
+        const inside = text && cursor && !pinned ? roomAt(text, cursor.position) : undefined;
+        // the cursor leads away from what was chosen by hand as soon as it comes into another room
+        if (inside) pane.wishes = { ...pane.wishes, room: inside };
+        const { there, all } = roomFor(this.rooms, pane.wishes, cursor, pane.at);
+        const lost = there === undefined && pane.good !== undefined && (pinned || all.length === 0);
+        if (there) {
+            const at = choiceOf(there);
+            if (pane.at?.uri !== at.uri || pane.at.room !== at.room) pane.good = undefined;
+            pane.at = at;
+        }
+        const known = there && this.rooms.onPage(there);
+        if (known) pane.good = known;
+        const page = PAGES[kind];
+        const shown: RoomChoice | null = there ? choiceOf(there) : lost ? choiceOf(pane.good!) : null;
+        const problem = known || pane.at === undefined ? undefined : this.rooms.firstError(pane.at.uri);
+        const condition = known ? 'current' : pane.good ? 'broken' : 'nothing';
+        const content = page && pane.good ? this.contentFor(pane, pane.good) : undefined;
+        const rest: PaneContentParams = { pane: id, kind, shown, rooms: all.map(choiceOf), condition, ...problem && { problem } };
+        const restText = JSON.stringify(rest);
+        if (content !== undefined || restText !== pane.rest) {
+            pane.rest = restText;
+            this.send(PANE_CONTENT, { ...rest, ...content !== undefined && { content } });
+        }
+        const keys = text && cursor && pane.good ? keysAt(text, cursor.position, pane.good) : [];
+        if (keys.join(' ') !== pane.keys) {
+            pane.keys = keys.join(' ');
+            const selection: PaneSelectionParams = { pane: id, keys };
+            this.send(PANE_SELECTION, selection);
+        }
+    }
+
+    /** The content, where it is not the one that was sent before. */
+    private contentFor(pane: Pane, room: RoomOnPage): PaneContentParams['content'] {
+        const page = PAGES[pane.wishes.kind]!, { width, height } = pane.wishes;
+        const madeFrom = [room.file, ...page.ofHouse ? room.house.map(({ file }) => file) : [], width, height];
+        if (pane.content !== undefined && pane.madeFrom?.length === madeFrom.length && madeFrom.every((each, i) => each === pane.madeFrom![i])) return undefined;
+        pane.madeFrom = madeFrom;
+        const content = page.contentOf(room, { width, height });
+        const text = JSON.stringify(content);
+        if (text === pane.content) return undefined;
+        pane.content = text;
+        return content;
+    }
+
+    private async export({ pane: id, format, state }: PaneExportParams): Promise<PaneExportResult> {
+        const pane = this.panes.get(id), make = pane && PAGES[pane.wishes.kind]?.exports[format];
+        if (!pane?.good || !make) return null;
+        const { name, bytes } = make(pane.good, state);
+        return typeof bytes === 'string' ? { name, text: bytes } : { name, base64: base64Of(bytes) };
+    }
+
+    private send(method: string, params: object): void {
+        this.connection.sendNotification(method, params).catch(error => this.connection.console.log(`${method}: ${String(error)}`));
+    }
+}
