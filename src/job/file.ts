@@ -1,5 +1,6 @@
 import type { Finding } from '../findings/finding.ts';
 import type { Source } from '../provenance/source.ts';
+import type { Alternate } from './alternate.ts';
 import type { Rates } from './rates.ts';
 import type { JobSettings, Profile, Room, Stock } from './model.ts';
 
@@ -14,6 +15,7 @@ export interface FileContent {
     /** Default instance of every profile of this file whose parameters all have defaults. */
     readonly profiles: readonly Profile[];
     readonly rooms: readonly Room[];
+    readonly alternates: readonly Alternate[];
     /** What the language itself found: syntax, names, types, things not said or not computed yet. */
     readonly findings: readonly Finding[];
     /** `// allow RULE: reason` comments. Each covers its own line, or the next where it stands alone. */

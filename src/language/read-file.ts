@@ -1,19 +1,16 @@
 import type { LangiumDocument } from 'langium';
 import { compareFindings, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
-import type { JobSettings, Profile, Room, Stock } from '../job/model.ts';
+import type { Profile, Room, Stock } from '../job/model.ts';
 import * as ast from './generated/ast.ts';
 import { allowancesOf } from './elaborate/allowances.ts';
 import { checkCurrencies, checkRates } from './elaborate/currencies.ts';
 import { House } from './elaborate/house.ts';
-import { readJob } from './elaborate/job.ts';
-import { declarationsNotComputed } from './elaborate/not-computed-yet.ts';
+import { readAlternate } from './elaborate/alternates.ts';
 import { findingsOf, type Raised } from './elaborate/raised.ts';
 import { ratesFor } from './elaborate/rates.ts';
-import { readRoom } from './elaborate/room.ts';
 import { storeOf } from './elaborate/store.ts';
 import { languageFindings } from './findings/collect.ts';
-import { servicesOf } from './workspace/services-of.ts';
 
 /**
  * All that one file says, as plain data, with what the language found wrong in it. The document has to be linked.
@@ -32,7 +29,7 @@ function read(document: LangiumDocument): FileContent {
     const raised: Raised[] = [];
     const raise = (one: Raised) => { raised.push(one); };
     const file = ast.isFile(root) ? root : undefined;
-    const job = jobFor(document, house);
+    const job = house.jobFor(document);
     const stocks: Stock[] = [], profiles: Profile[] = [], rooms: Room[] = [];
     for (const item of file?.items ?? []) {
         if (ast.isLet(item)) house.fileValue(item);
@@ -41,7 +38,7 @@ function read(document: LangiumDocument): FileContent {
         else if (ast.isBid(item)) house.bid(item);
         else if (ast.isStock(item)) pushIf(stocks, house.stock(item));
         else if (ast.isRoom(item)) {
-            const room = readRoom(item, job, house, raise);
+            const room = house.room(item)!;
             checkCurrencies(room, raise);
             rooms.push(room);
         }
@@ -52,18 +49,12 @@ function read(document: LangiumDocument): FileContent {
             if (baseline.complete) profiles.push(baseline.profile);
         }
     }
-    if (file) declarationsNotComputed(file, raise);
+    const alternates = file?.items.filter(ast.isAlternate).map(item => readAlternate(item, house)) ?? [];
     const rates = ratesFor(document, house);
     if (file?.items.some(ast.isJob)) checkRates(rates, job, raise);
     const allowances = allowancesOf(document, raise);
     const own = [...storeOf(document).raised, ...raised].filter(one => one.at.uri === uri);
-    return { uri, job, rates, stocks, profiles, rooms, findings: together(languageFindings(document), findingsOf(own)), allowances };
-}
-
-/** The settings of the nearest job, or the built-in defaults. */
-function jobFor(document: LangiumDocument, house: House): JobSettings {
-    const [job] = servicesOf(document).shared.workspace.Jobs.nearest(document);
-    return job ? house.job(job) : readJob(house.reading('Job', undefined, () => { /* defaults hold */ }, ''), undefined);
+    return { uri, job, rates, stocks, profiles, rooms, alternates, findings: together(languageFindings(document), findingsOf(own)), allowances };
 }
 
 /** What reading found is left out where the text of the line is already known to be wrong. */

@@ -13,7 +13,7 @@ export const build = jobBuilder();
 export function findingsOf(content: { job?: JobSettings; stocks?: Stock[]; profiles?: Profile[]; rooms?: Room[] }): Finding[] {
     const file: FileContent = {
         uri: build.at().uri, job: content.job ?? build.settings(), rates: NO_RATES, stocks: content.stocks ?? [],
-        profiles: content.profiles ?? [], rooms: content.rooms ?? [], findings: [], allowances: [],
+        profiles: content.profiles ?? [], rooms: content.rooms ?? [], alternates: [], findings: [], allowances: [],
     };
     return runRules(file, file.rooms.map(layOut));
 }

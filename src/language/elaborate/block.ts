@@ -54,7 +54,7 @@ export class Block {
     }
 
     /** A line, from the word on that is one of this block's own. */
-    private addLine(line: ast.Line, index: number): void {
+    addLine(line: ast.Line, index: number): void {
         for (const { decl } of line.mods) if (decl && !decl.ref) this.unknown.push(decl.$refText);
         const target = line.path[index]?.ref;
         const name = line.path[index]?.$refText;

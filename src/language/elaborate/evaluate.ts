@@ -1,5 +1,6 @@
 import { AstUtils, type AstNode } from 'langium';
 import { BOARD_FOOT } from '../../data/board-measure.ts';
+import type { Profile } from '../../job/model.ts';
 import { Rational, toTicks } from '../../quantity/rational.ts';
 import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_MM } from '../../quantity/ticks.ts';
 import * as ast from '../generated/ast.ts';
@@ -9,8 +10,9 @@ import { isBroken } from '../types/broken.ts';
 import { declaredType } from '../types/declared.ts';
 import { operandOf } from '../types/infer.ts';
 import { sourceOf, sourceOfRange, uriOf } from '../types/place.ts';
-import { combine, LENGTH, quantityNamed, type Type } from '../types/type.ts';
+import { LENGTH, rate, type Type } from '../types/type.ts';
 import { compared, computed, negated, tolerated } from './arithmetic.ts';
+import type { Word } from './block.ts';
 import type { House } from './house.ts';
 import { readLiteral } from './literals.ts';
 import type { Raise } from './raised.ts';
@@ -88,7 +90,7 @@ export class Evaluator {
         const inner = this.evaluate(expr.value);
         const size = unit && UNITS[unit.name];
         if (!inner || inner.value.is !== 'quantity' || !size) return undefined;
-        const type = combine(inner.value.type, quantityNamed(unit.type?.ref?.name), -1);
+        const type = rate(inner.value.type, unit.type?.ref?.name);
         return type && known(number(inner.value.exact.div(size), type), inner.via);
     }
 
@@ -138,6 +140,11 @@ export class Evaluator {
         if (ast.isWordDecl(target)) return known({ is: 'word', word: target.name, list: target.$container });
         if (ast.isFixture(target) || ast.isRoom(target)) return known({ is: 'thing', node: target });
         return undefined;
+    }
+
+    /** A profile with something in it said otherwise by lines that go on into it. */
+    changed(profile: Profile, changes: readonly Word[]): Profile {
+        return this.house.changedProfile(profile, changes, this.raise);
     }
 
     /** What stands in the parentheses behind a profile's name. The argument itself is the innermost thing its value came through. */

@@ -1,5 +1,5 @@
 import { AstUtils, type AstNode, type CstNode, type LangiumDocument } from 'langium';
-import type { JobSettings, Profile, Stock } from '../../job/model.ts';
+import type { JobSettings, Profile, Room, Stock } from '../../job/model.ts';
 import type { Bid, Labor, Rates } from '../../job/rates.ts';
 import * as ast from '../generated/ast.ts';
 import { isPlainName } from '../scope/expected.ts';
@@ -8,13 +8,14 @@ import { sourceOf, sourceOfProperty } from '../types/place.ts';
 import { quoted } from '../types/words.ts';
 import { builtinDocument } from '../workspace/builtin.ts';
 import { servicesOf } from '../workspace/services-of.ts';
-import { Block } from './block.ts';
+import { Block, type Word } from './block.ts';
 import { Evaluator, type Arguments } from './evaluate.ts';
-import { instanceOf, type Instance } from './instance.ts';
+import { changedProfile, instanceOf, type Instance } from './instance.ts';
 import { readJob } from './job.ts';
 import { shownAtUser, type Raise } from './raised.ts';
 import { readBid, readLabor } from './rates.ts';
 import { Reading } from './reading.ts';
+import { readRoom } from './room.ts';
 import { readStock } from './stock.ts';
 import { storeOf, type Store } from './store.ts';
 import { known, number, type Known } from './value.ts';
@@ -48,22 +49,25 @@ const DEEPEST = 1500;
 export class House {
     readonly vocabulary: Vocabulary;
     readonly builtin: Evaluator;
-    private readonly document: LangiumDocument;
     private readonly library: LangiumDocument;
-    private lost: readonly CstNode[] | undefined;
+    private readonly lost = new Map<LangiumDocument, readonly CstNode[]>();
     private readonly stores = new Map<AstNode, Store | undefined>();
 
     constructor(document: LangiumDocument) {
         const services = servicesOf(document);
         this.vocabulary = services.vocabulary;
-        this.document = document;
         this.library = builtinDocument(services.shared);
         this.builtin = new Evaluator(this, raised => storeOf(this.library).raised.push(raised));
     }
 
-    /** The names of the document that lead nowhere. */
-    get lostNames(): readonly CstNode[] {
-        return this.lost ??= this.document.references.flatMap(({ error, $refNode: words }) => error && words && !this.isPlain(words.astNode) ? [words] : []);
+    /** The names of a document that lead nowhere. */
+    lostNames(document: LangiumDocument): readonly CstNode[] {
+        let lost = this.lost.get(document);
+        if (!lost) {
+            lost = document.references.flatMap(({ error, $refNode: words }) => error && words && !this.isPlain(words.astNode) ? [words] : []);
+            this.lost.set(document, lost);
+        }
+        return lost;
     }
 
     /** A name that means nothing but itself, such as the line after `until`: nobody has to find it. */
@@ -164,6 +168,14 @@ export class House {
         return this.guarded(declaration, raised, () => instanceOf(this, declaration, new Map()));
     }
 
+    /** The profile that a name stands for, with something in it said otherwise where it is used. */
+    changedProfile(profile: Profile, changes: readonly Word[], raise: Raise): Profile {
+        const changed = changedProfile(this, profile, changes);
+        if (!changed) return profile;
+        for (const one of shownAtUser(changed.raised, [], sourceOf(changes[0]!.line))) raise(one);
+        return changed.profile;
+    }
+
     family(declaration: ast.Profile) {
         const store = this.store(declaration);
         let family = store?.profiles.get(declaration);
@@ -182,6 +194,21 @@ export class House {
             store?.jobs.set(declaration, job);
         }
         return job;
+    }
+
+    /** A room of this or another file, under the job that holds there. */
+    room(declaration: ast.Room): Room | undefined {
+        const store = this.store(declaration), document = AstUtils.findRootNode(declaration).$document;
+        if (!store || !document) return undefined;
+        let room = store.rooms.get(declaration);
+        if (!room) store.rooms.set(declaration, room = readRoom(declaration, this.jobFor(document), this, raised => store.raised.push(raised)));
+        return room;
+    }
+
+    /** The settings of the nearest job, or the built-in defaults. */
+    jobFor(document: LangiumDocument): JobSettings {
+        const [job] = servicesOf(document).shared.workspace.Jobs.nearest(document);
+        return job ? this.job(job) : readJob(this.reading('Job', undefined, () => { /* defaults hold */ }, ''), undefined);
     }
 
     labor(declaration: ast.Labor): Labor {

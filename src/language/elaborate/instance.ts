@@ -4,13 +4,13 @@ import * as ast from '../generated/ast.ts';
 import { isBroken } from '../types/broken.ts';
 import { sourceOf, sourceOfProperty } from '../types/place.ts';
 import { quoted } from '../types/words.ts';
-import { Block } from './block.ts';
+import { Block, type Word } from './block.ts';
 import { Evaluator, type Arguments } from './evaluate.ts';
 import type { House } from './house.ts';
 import { notComputed, partsNotComputed } from './not-computed-yet.ts';
 import { readParts } from './parts.ts';
 import { printValue } from './print.ts';
-import { shownAtUser, type Raised } from './raised.ts';
+import { sameRaised, shownAtUser, type Raised } from './raised.ts';
 import { Reading } from './reading.ts';
 import { requirementsOf } from './requirements.ts';
 import { keyOfDeclaration } from './stock.ts';
@@ -54,24 +54,37 @@ export function instanceOf(house: House, declaration: ast.Profile, given: Argume
     return made;
 }
 
+/** What a profile was made from, for whoever changes something of it. */
+const origins = new WeakMap<Profile, { readonly declaration: ast.Profile; readonly given: Arguments; readonly raised: readonly Raised[] }>();
+
+/** The same profile with something in it said otherwise, by lines whose path goes on into it: `beams.sides.corners butted`. */
+export function changedProfile(house: House, profile: Profile, changes: readonly Word[]): { readonly profile: Profile; readonly raised: readonly Raised[] } | undefined {
+    const origin = origins.get(profile);
+    if (!origin) return undefined;
+    const changed = make(house, origin.declaration, origin.given, { profile, raised: origin.raised, complete: true, values: [] }, changes);
+    return { profile: changed.profile, raised: changed.raised.filter(one => !origin.raised.some(other => sameRaised(one, other))) };
+}
+
 function isSame(a: Known | undefined, b: Known | undefined): boolean {
     if (a === b) return true;
     if (!a || !b || a.via.length !== b.via.length) return false;
     return sameValue(a.value, b.value) && a.via.every((source, i) => sameSource(source, b.via[i]!));
 }
 
-function make(house: House, declaration: ast.Profile, given: Arguments, baseline: Instance | undefined): Instance {
+function make(house: House, declaration: ast.Profile, given: Arguments, baseline: Instance | undefined, changes: readonly Word[] = []): Instance {
     const raised: Raised[] = [];
     const evaluator = new Evaluator(house, one => raised.push(one), given);
     const values = declaration.params.map(parameter => evaluator.parameter(parameter));
     const chain = lineage(declaration, evaluator);
     const block = new Block(house.vocabulary.kind('Profile')!, house.vocabulary);
     for (const profile of chain.profiles) block.add(profile.body);
+    for (const { line, index } of changes) block.addLine(line, index + 1);
 
     const key = keyOfDeclaration(declaration);
     const reading = new Reading(block, evaluator, house.builtin, key);
-    const changed = baseline ? declaration.params.filter((_, i) => !sameValue(values[i]?.value, baseline.values[i]?.value)) : [];
-    const own = ownKey(key, declaration, values);
+    const changed = baseline && changes.length === 0 ? declaration.params.filter((_, i) => !sameValue(values[i]?.value, baseline.values[i]?.value)) : [];
+    const words = changes.map(({ line }) => line.$cstNode?.text ?? '');
+    const own = ownKey(key, declaration, values, words);
     if (own === undefined) raised.push(tooMuchInside(declaration));
     const complete = own !== undefined && declaration.params.every(parameter => parameter.default ?? given.has(parameter));
     const base = chain.sound ? chain.profiles.at(-2) : undefined;
@@ -80,19 +93,20 @@ function make(house: House, declaration: ast.Profile, given: Arguments, baseline
         name: declaration.name ?? '', at: sourceOfProperty(declaration, 'name'), key: own ?? key, isDefault: !baseline && complete,
         ...(baseline ? baseline.complete && { defaultKey: baseline.profile.key } : complete && { defaultKey: own }),
         ...variesFrom?.complete && { variesFrom: variesFrom.profile },
-        label: labelOf(declaration, changed.map(parameter => ({ parameter, value: values[declaration.params.indexOf(parameter)] }))),
+        label: changes.length > 0 && baseline ? `${baseline.profile.label}, changed` : labelOf(declaration, changed.map(parameter => ({ parameter, value: values[declaration.params.indexOf(parameter)] }))),
         ...readParts(reading, declaration),
         requires: requirementsOf(block, evaluator), notComputed: partsNotComputed(block),
     };
     checkSection(declaration, reading, chain.sound, one => raised.push(one));
     reportNotComputed(reading, raised);
     const shown = base ? shownAtUser(raised, house.baseline(base)?.raised ?? [], sourceOf(declaration)) : raised;
+    origins.set(profile, { declaration, given, raised: shown });
     return { profile, raised: shown, complete, values };
 }
 
 /** What a profile is known by: its declaration and the values of its parameters. Undefined where that is too long to be kept. */
-function ownKey(key: string, declaration: ast.Profile, values: Instance['values']): string | undefined {
-    const keys = values.map((value, i) => `${declaration.params[i]!.name}: ${keyOf(value?.value)}`);
+function ownKey(key: string, declaration: ast.Profile, values: Instance['values'], changes: readonly string[]): string | undefined {
+    const keys = [...values.map((value, i) => `${declaration.params[i]!.name}: ${keyOf(value?.value)}`), ...changes];
     return keys.reduce((sum, each) => sum + each.length, 0) > LONGEST_KEY ? undefined : `${key}(${keys.join(', ')})`;
 }
 

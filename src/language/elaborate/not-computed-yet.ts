@@ -1,7 +1,9 @@
 import type { Source } from '../../provenance/source.ts';
 import * as ast from '../generated/ast.ts';
 import { isBroken } from '../types/broken.ts';
-import { sourceOf, sourceOfKeyword, sourceOfProperty } from '../types/place.ts';
+import { declaredType } from '../types/declared.ts';
+import { sourceOf, sourceOfProperty } from '../types/place.ts';
+import { atom } from '../types/type.ts';
 import { quoted } from '../types/words.ts';
 import { wordsOf } from '../types/values.ts';
 import type { Block } from './block.ts';
@@ -25,7 +27,6 @@ const PROPERTIES: readonly Row[] = [
     { what: 'Room.survey', words: 'what the survey of the ceiling says' },
     { what: 'Room.diagonal', words: 'the true shape of the room from its diagonal' },
     { what: 'Room.trim', words: 'trim of one room: say it in the profile' },
-    { what: 'Measured.spoiled', words: 'cutting spoiled pieces anew' },
     { what: 'Measured.survey', words: 'what the survey of the ceiling says' },
     { what: 'Measured.diagonal', words: 'the true shape of the room from its diagonal' },
     { what: 'Measured.trim', words: 'trim of one room: say it in the profile' },
@@ -47,9 +48,6 @@ const PROPERTIES: readonly Row[] = [
     { what: 'BeamLine.until', words: 'a line that runs part way' },
     { what: 'BeamLine.meets', words: 'a beam that dies into another', only: ['dies-into'] },
 ];
-const DECLARATIONS: Readonly<Record<string, string>> = {
-    Alternate: 'what this alternate changes',
-};
 /** By kind, then by property or `property/modifier`. */
 const ROWS = new Map<string, Map<string, Row>>();
 for (const row of PROPERTIES) {
@@ -59,17 +57,10 @@ for (const row of PROPERTIES) {
     else ROWS.set(kind, new Map([[property, row]]));
 }
 const NONE = new Map<string, Row>();
+const PROFILE = atom('Profile');
 
 function hint(at: Source, words: string): Raised {
     return { rule: 'not-computed-yet', severity: 'hint', at, message: `Not computed yet: ${words}.` };
-}
-
-/** Whole declarations of a file. */
-export function declarationsNotComputed(file: ast.File, raise: Raise): void {
-    for (const item of file.items) {
-        const words = DECLARATIONS[item.$type];
-        if (words !== undefined) raise(hint(ast.isAlternate(item) ? sourceOfProperty(item, 'name') : sourceOfKeyword(item, item.$type.toLowerCase()), words));
-    }
 }
 
 /** What a block says that is not computed yet. */
@@ -88,7 +79,8 @@ export function notComputed(reading: Reading, raise: Raise): void {
         }
     }
     for (const { line, index } of block.beyond) {
-        const word = line.path[index]?.$refText;
+        const into = line.path[index], word = into?.$refText;
+        if (ast.isPropertyDecl(into?.ref) && declaredType(into.ref.type) === PROFILE) continue;
         raise(hint(sourceOfProperty(line, 'path', index), `a change within ${quoted(word)} from here: write a profile that is like it, and name that`));
     }
 }

@@ -21,7 +21,7 @@ export function shownAtUser(raised: readonly Raised[], known: readonly Raised[],
     });
 }
 
-function sameRaised(a: Raised, b: Raised): boolean {
+export function sameRaised(a: Raised, b: Raised): boolean {
     return a.rule === b.rule && sameSource(a.at, b.at) && a.message === b.message;
 }
 

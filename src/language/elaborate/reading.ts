@@ -1,3 +1,4 @@
+import type { Profile } from '../../job/model.ts';
 import type { Given, Source } from '../../provenance/source.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import * as ast from '../generated/ast.ts';
@@ -69,6 +70,13 @@ export class Reading extends Values {
         return slot?.values.flatMap(expr => this.valueOf(slot, expr) ?? []) ?? [];
     }
 
+    /** A profile, with what lines that go on into it say: `beams.sides.corners butted`. */
+    override profile(name: string): Given<Profile> | undefined {
+        const given = super.profile(name);
+        const changes = this.block.beyond.filter(({ line, index }) => line.path[index]?.$refText === name);
+        return given && changes.length > 0 ? { ...given, value: this.evaluator.changed(given.value, changes) } : given;
+    }
+
     lengths(name: string): Given<Ticks>[] {
         return this.each(name, found => this.ticks(found));
     }
@@ -108,6 +116,12 @@ export class LineReading extends Values {
             const found = this.valueOf(slot, expr);
             return found && this.ticks(found);
         }) ?? [];
+    }
+
+    /** All values of a modifier that takes many, each at its words. */
+    each<T>(mod: string, convert: (found: Found) => T | undefined): Given<T>[] {
+        const slot = this.slot(mod);
+        return slot?.values.flatMap(expr => this.given(this.valueOf(slot, expr), convert) ?? []) ?? [];
     }
 
     /** A wall's length has no name of its own: it is that of the wall. */

@@ -1,9 +1,11 @@
-import { SIDES, type JobSettings, type LineSpec, type MeasuredBoard, type Room, type Side } from '../../job/model.ts';
+import { AstUtils } from 'langium';
+import { SIDES, type CutBoard, type JobSettings, type LineSpec, type MeasuredBoard, type Room, type Side } from '../../job/model.ts';
 import type { Given, Source } from '../../provenance/source.ts';
 import type { Measure } from '../../quantity/measure.ts';
 import * as ast from '../generated/ast.ts';
 import { hasBroken, isBroken } from '../types/broken.ts';
 import { sourceOfProperty } from '../types/place.ts';
+import { wordsOf } from '../types/values.ts';
 import { quoted } from '../types/words.ts';
 import { Block } from './block.ts';
 import { readFixture } from './fixture.ts';
@@ -12,21 +14,23 @@ import type { House } from './house.ts';
 import { fixtureNotComputed, notComputed } from './not-computed-yet.ts';
 import type { Raise } from './raised.ts';
 import type { LineReading, Reading } from './reading.ts';
+import type { Found } from './values.ts';
 import { keyOfDeclaration } from './stock.ts';
 
-/** A room: drawn first, then overruled by what was measured. */
-export function readRoom(declaration: ast.Room, job: JobSettings, house: House, raise: Raise): Room {
+/** A room: drawn first, then overruled by what was measured, and by what an alternate changes: lines that begin with its name. */
+export function readRoom(declaration: ast.Room, job: JobSettings, house: House, raise: Raise, changes: readonly ast.Line[] = []): Room {
     const key = keyOfDeclaration(declaration);
     const room = house.reading('Room', declaration.body, raise, key);
     const measured = room.inner('measured');
     reportNotComputed(room, measured, house, raise);
     for (const body of measured?.block.bodies ?? []) overrule(room.block, body);
+    for (const line of changes) change(room.block, line);
 
     const walls = wallsOf(room, measured, house);
     const across = (walls.north ?? walls.south)?.value.ticks, down = (walls.east ?? walls.west)?.value.ticks;
     const things = room.block.fixtures.filter(thing => thing.name !== undefined);
     const fixtures = new Map(things.filter(thing => thing.kind === 'fixture' && !isBroken(thing)).flatMap(thing => {
-        const line = ownLine(room, thing, thing, house);
+        const line = ownLine(room, thing, saidAnew(room.block, thing) ?? thing, house);
         return line ? [[thing, readFixture(thing, line, across, down)] as const] : [];
     }));
     const grid = readGrid(room, fixtures, declaration, raise);
@@ -37,27 +41,42 @@ export function readRoom(declaration: ast.Room, job: JobSettings, house: House, 
         lines: things.filter(thing => thing.kind === 'line').map(thing => lineOf(thing, room, house)),
         fixtures: [...fixtures.values()],
         measuredBoards: [...measured?.block.fixtures ?? [], ...things].filter(thing => thing.kind === 'board').map(thing => boardOf(thing, room, house)),
+        ...cutOf(measured),
         broken: isIncomplete(declaration, house),
     };
 }
 
 /** What was measured is said in the words of a room, and comes on top of what was drawn. */
 function overrule(room: Block, measured: ast.Body): void {
-    const found = new Block(room.kind, room.vocabulary).add(measured);
-    for (const [name, entry] of found.entries) room.entries.set(name, entry);
-    for (const [name, inner] of found.blocks) {
-        const drawn = room.blocks.get(name);
-        if (drawn) overruleBlock(drawn, inner);
-        else room.blocks.set(name, inner);
-    }
+    overruleBlock(room, new Block(room.kind, room.vocabulary).add(measured));
 }
 function overruleBlock(drawn: Block, found: Block): void {
     for (const [name, entry] of found.entries) drawn.entries.set(name, entry);
+    drawn.beyond.push(...found.beyond);
     for (const [name, inner] of found.blocks) {
         const under = drawn.blocks.get(name);
         if (under) overruleBlock(under, inner);
         else drawn.blocks.set(name, inner);
     }
+}
+
+/** A grid is divided one way, so a change that says another takes the place of what was drawn. */
+const WAYS: Readonly<Record<string, readonly string[]>> = {
+    'coffers-north': ['lines-north'], 'lines-north': ['coffers-north'], 'coffers-east': ['lines-east'], 'lines-east': ['coffers-east'],
+    'coffer-size': ['coffers-north', 'coffers-east', 'lines-north', 'lines-east'],
+};
+function change(room: Block, line: ast.Line): void {
+    const before = new Set(room.blocks.get('grid')?.entries.values());
+    room.addLine(line, 1);
+    const grid = room.blocks.get('grid');
+    for (const entry of grid?.entries.values() ?? []) {
+        if (!before.has(entry)) for (const other of WAYS[entry.property.name] ?? []) grid!.entries.delete(other);
+    }
+}
+
+/** What lines of the room itself, or of an alternate, say anew of one of its walls, lines or fixtures, the last of them. */
+function saidAnew(room: Block, thing: ast.Fixture): ast.Line | undefined {
+    return room.ofThings.findLast(one => one.thing === thing && one.line.path.at(-1)?.ref === thing)?.line;
 }
 
 /** A wall that nobody gave is as long as the one across; one that could not be read is unknown. */
@@ -70,9 +89,9 @@ function wallsOf(room: Reading, measured: Reading | undefined, house: House): Ro
         said.add(side);
         walls[side] = wallLength(room, thing, thing, house);
     }
-    for (const { thing, line } of measured?.block.ofThings ?? []) {
+    for (const { thing, line } of [...measured?.block.ofThings ?? [], ...room.block.ofThings]) {
         const side = sideOf(thing);
-        if (side && line.path.length === 1 && line.values.length > 0) walls[side] = wallLength(room, thing, line, house);
+        if (side && line.path.at(-1)?.ref === thing && line.values.length > 0) walls[side] = wallLength(room, thing, line, house);
     }
     for (const [i, side] of SIDES.entries()) if (!said.has(side)) walls[side] ??= walls[SIDES[(i + 2) % 4]!];
     for (const side of SIDES) if (!walls[side]) delete walls[side];
@@ -111,18 +130,27 @@ function ceilingOf(room: Reading): Pick<Room, 'height' | 'covering'> {
 /** The block of a line, a board or a fixture, read as its own kind. */
 function thingReading(room: Reading, thing: ast.Fixture, house: House): Reading {
     const kind = house.vocabulary.kindOfFixture(thing)!;
-    return room.of(new Block(kind, house.vocabulary).add(thing.body));
+    const block = new Block(kind, house.vocabulary).add(thing.body);
+    for (const { thing: other, line } of room.block.ofThings) if (other === thing) addAnew(block, thing, line);
+    return room.of(block);
+}
+
+/** `den.B.beams fine-box`, or `den.B { beams fine-box }`. */
+function addAnew(block: Block, thing: ast.Fixture, line: ast.Line): void {
+    const index = line.path.findIndex(word => word.ref === thing);
+    if (index < line.path.length - 1) block.addLine(line, index + 1);
+    else block.add(line.body);
 }
 
 function lineOf(thing: ast.Fixture, room: Reading, house: House): LineSpec {
     const line = thingReading(room, thing, house);
-    const direct = ownLine(room, thing, thing, house)?.profile('value');
+    const direct = ownLine(room, thing, saidAnew(room.block, thing) ?? thing, house)?.profile('value');
     const meets = line.word<'flush' | 'dies-into'>('meets');
     const stops: Source[] = ['from', 'until'].flatMap(name => line.block.entries.get(name)?.lines.map(one => sourceOfProperty(one, 'path')) ?? []);
     if (meets?.value === 'dies-into') stops.push(meets.at);
     return {
         name: thing.name, at: sourceOfProperty(thing, 'name'), beams: line.profile('beams') ?? direct, heldDown: line.measure('held-down'),
-        splices: splicesOf(line), notComputed: stops,
+        splices: splicesOf(line), splicing: line.word('splices'), notComputed: stops,
     };
 }
 
@@ -139,6 +167,21 @@ function boardOf(thing: ast.Fixture, room: Reading, house: House): MeasuredBoard
     const board = thingReading(room, thing, house);
     const stock = ownLine(room, thing, thing, house)?.stock('value');
     return { name: thing.name, at: sourceOfProperty(thing, 'name'), stock, rabbet: board.length('rabbet') };
+}
+
+/** What is cut and what is spoiled. A board of which stock or length is unknown is left out: nothing can be reckoned from it. */
+function cutOf(measured: Reading | undefined): Pick<Room, 'spoiled' | 'cutBoards'> {
+    if (!measured) return { spoiled: [], cutBoards: [] };
+    const property = measured.block.declaration('cut')!;
+    const named = ({ known: { value } }: Found): string | undefined => value.is === 'text' ? value.text : undefined;
+    const boards = measured.each('cut', (found, said): CutBoard | undefined => {
+        const line = measured.line(said, property, 'Measured');
+        const length = measured.given(found, each => measured.ticks(each)), stock = line.stock('of');
+        const left = line.each('left', each => line.ticks(each));
+        const isLeftSaid = said.mods.some(mod => mod.decl?.$refText === 'left');
+        return length && stock && { at: wordsOf(said), length, stock, into: line.each('into', named), ...isLeftSaid && { left } };
+    });
+    return { spoiled: measured.each('spoiled', named), cutBoards: boards.map(({ value }) => value) };
 }
 
 function reportNotComputed(room: Reading, measured: Reading | undefined, house: House, raise: Raise): void {
@@ -163,5 +206,6 @@ function isIncomplete(declaration: ast.Room, house: House): boolean {
     const words = declaration.$cstNode;
     if (!words || !declaration.body) return true;
     if (hasBroken(declaration.body) || isBroken(declaration)) return true;
-    return house.lostNames.some(name => name.offset >= words.offset && name.end <= words.end);
+    const document = AstUtils.findRootNode(declaration).$document;
+    return !document || house.lostNames(document).some(name => name.offset >= words.offset && name.end <= words.end);
 }

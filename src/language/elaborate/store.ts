@@ -1,6 +1,6 @@
 import type { LangiumDocument } from 'langium';
 import type { FileContent } from '../../job/file.ts';
-import type { JobSettings, Stock } from '../../job/model.ts';
+import type { JobSettings, Room, Stock } from '../../job/model.ts';
 import type { Bid, Labor, Rates } from '../../job/rates.ts';
 import * as ast from '../generated/ast.ts';
 import { servicesOf } from '../workspace/services-of.ts';
@@ -20,6 +20,7 @@ export interface Store {
     readonly labor: Map<ast.Labor, Labor>;
     readonly bids: Map<ast.Bid, Bid>;
     readonly profiles: Map<ast.Profile, Family>;
+    readonly rooms: Map<ast.Room, Room>;
     /** Works out the values of the file itself. */
     values?: Evaluator;
     content?: FileContent;
@@ -35,7 +36,7 @@ export function storeOf(document: LangiumDocument): Store {
     const stamp = servicesOf(document).shared.workspace.Stamps.of(document);
     let store = stores.get(document);
     if (store?.stamp !== stamp) {
-        stores.set(document, store = { stamp, raised: [], stocks: new Map(), jobs: new Map(), labor: new Map(), bids: new Map(), profiles: new Map() });
+        stores.set(document, store = { stamp, raised: [], stocks: new Map(), jobs: new Map(), labor: new Map(), bids: new Map(), profiles: new Map(), rooms: new Map() });
     }
     return store!;
 }

@@ -1,0 +1,33 @@
+import type { Alternate, ChangedRoom } from '../../job/alternate.ts';
+import type { Room } from '../../job/model.ts';
+import * as ast from '../generated/ast.ts';
+import { sourceOf, sourceOfProperty } from '../types/place.ts';
+import type { House } from './house.ts';
+import { findingsOf, type Raised } from './raised.ts';
+import { readRoom } from './room.ts';
+
+/** What an alternate makes of each room that it changes. What reading a changed room finds that the room itself has not, stays with it. */
+export function readAlternate(declaration: ast.Alternate, house: House): Alternate {
+    const lines = new Map<ast.Room, ast.Line[]>();
+    for (const line of declaration.body?.members.filter(ast.isLine) ?? []) {
+        const room = line.path[0]?.ref;
+        if (!ast.isRoom(room)) continue;
+        const before = lines.get(room);
+        if (before) before.push(line); else lines.set(room, [line]);
+    }
+    return {
+        name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title },
+        at: sourceOfProperty(declaration, 'name'), whole: sourceOf(declaration),
+        rooms: [...lines].flatMap(([room, changes]) => changed(room, changes, house) ?? []),
+    };
+}
+
+function changed(declaration: ast.Room, lines: readonly ast.Line[], house: House): ChangedRoom | undefined {
+    const instead = house.room(declaration);
+    if (!instead) return undefined;
+    const raised: Raised[] = [], known: Raised[] = [];
+    readRoom(declaration, instead.job, house, one => known.push(one));
+    const room: Room = readRoom(declaration, instead.job, house, one => raised.push(one), lines);
+    const has = (one: Raised): boolean => known.some(other => other.rule === one.rule && other.message === one.message);
+    return { instead, room, findings: findingsOf(raised.filter(one => !has(one))) };
+}
