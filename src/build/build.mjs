@@ -5,7 +5,7 @@ import { bundle } from './bundle.mjs';
 import { main, root } from './ready.mjs';
 
 await main(async () => {
-    await Promise.all(['cli', 'server', 'extension'].map(part => rm(join(root, 'dist', part), { recursive: true, force: true })));
+    await Promise.all(['cli', 'server', 'extension', 'panes'].map(part => rm(join(root, 'dist', part), { recursive: true, force: true })));
     const sizes = await bundle();
     console.log(`Built ${Object.keys(sizes).map(path => `dist/${path}`).join(', ')}`);
 });

@@ -1,5 +1,6 @@
 // The programs, each in one file: command line, and for Node and for the browser language server and extension.
 import { chmod, cp, writeFile } from 'node:fs/promises';
+import { readdirSync, existsSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { build } from 'esbuild';
 import { licensesOf } from './licenses.mjs';
@@ -22,6 +23,21 @@ export const forNode = {
 
 /** The same for a browser's workers. */
 const forBrowser = { ...forNode, platform: 'browser', target: 'es2022' };
+
+/** Every kind of pane that has a script, `src/panes/KIND/main.ts`, becomes `panes/KIND.js`; the drawings' letters lie beside them. */
+export function paneKinds() {
+    const folder = join(root, 'src/panes');
+    return readdirSync(folder).filter(name => existsSync(join(folder, name, 'main.ts'))).sort();
+}
+
+/** Bundles the panes' scripts and letters into `outdir`. */
+export function bundlePanes({ outdir, minify, sourcemap }) {
+    const common = { ...forBrowser, minify, sourcemap };
+    return Promise.all([
+        build({ ...common, format: 'iife', entryPoints: Object.fromEntries(paneKinds().map(kind => [kind, `src/panes/${kind}/main.ts`])), outdir }),
+        build({ ...common, sourcemap: false, loader: { '.woff2': 'file' }, assetNames: '[name]', entryPoints: { fonts: 'src/panes/fonts.css' }, outdir }),
+    ]);
+}
 
 /** The command line starts the language server that lies beside it, and carries no second one. */
 const serverBeside = {
@@ -49,7 +65,8 @@ export async function bundle({ outdir = join(root, 'dist'), minify = false, sour
         build({ ...cjs, external: ['vscode'], entryPoints: ['src/extension/main.ts'], outfile: join(outdir, 'extension/main.cjs') }),
         build({ ...forBrowser, ...common, format: 'iife', entryPoints: ['src/server/browser.ts'], outfile: join(outdir, 'server/browser.js') }),
         build({ ...forBrowser, ...common, format: 'cjs', external: ['vscode'], entryPoints: ['src/extension/browser.ts'], outfile: join(outdir, 'extension/browser.js') }),
-    ]);
+        bundlePanes({ outdir: join(outdir, 'panes'), ...common }),
+    ]).then(all => all.flat());
     await chmod(join(outdir, 'cli/main.js'), 0o755);
     await writeFile(join(outdir, 'cli/package.json'), '{ "type": "module" }\n'); // whatever the package around it says
     // the shape of what the command line prints as JSON, for whoever reads it

@@ -12,6 +12,15 @@ const MOST_BYTES_OF = {
     'extension/main.cjs': 500_000, 'extension/browser.js': 500_000, 'server/main.cjs': 1_500_000, 'server/browser.js': 1_500_000, 'cli/main.js': 1_500_000,
 };
 
+/** A pane's script is loaded whenever that pane is opened; the one that draws in three dimensions brings what draws it. */
+const MOST_BYTES_OF_PANE = 120_000, MOST_BYTES_OF_VIEW = 900_000, MOST_BYTES_OF_LETTERS = 30_000;
+
+function mostBytesOf(program) {
+    if (program === 'panes/view.js') return MOST_BYTES_OF_VIEW;
+    if (/^panes\/.*\.js$/.test(program)) return MOST_BYTES_OF_PANE;
+    return program.startsWith('panes/') ? MOST_BYTES_OF_LETTERS : MOST_BYTES_OF[program];
+}
+
 /**
  * Packages from a folder that holds exactly what is shipped, so that nothing can slip in by a missing line in an
  * ignore file. The manifest's strings live beside the extension's code and belong, in the package, beside the manifest.
@@ -23,7 +32,7 @@ export async function packageExtension() {
     await mkdir(folder, { recursive: true });
     const sizes = await bundle({ outdir: join(folder, 'dist'), minify: true, sourcemap: false });
     for (const [program, size] of Object.entries(sizes)) {
-        const most = MOST_BYTES_OF[program];
+        const most = mostBytesOf(program);
         if (most === undefined || size > most) throw new Error(`${program} has ${size} bytes; ${most ?? 0} is the most.`);
     }
     await writeFile(join(folder, 'README.md'), withoutOwnPictures(await readFile(join(root, 'README.md'), 'utf8')));
@@ -51,6 +60,6 @@ function withoutOwnPictures(markdown) {
 
 if (isEntry(import.meta.url)) await main(async () => {
     const { path, bytes, sizes } = await packageExtension();
-    for (const [program, size] of Object.entries(sizes)) console.log(`  ${program}: ${Math.round(size / 1000)} kB of at most ${MOST_BYTES_OF[program] / 1000} kB`);
+    for (const [program, size] of Object.entries(sizes)) console.log(`  ${program}: ${Math.round(size / 1000)} kB of at most ${mostBytesOf(program) / 1000} kB`);
     console.log(`${path}: ${Math.round(bytes / 1000)} kB of at most ${MOST_BYTES / 1000} kB`);
 });

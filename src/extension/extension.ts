@@ -2,6 +2,7 @@ import * as vscode from 'vscode';
 import { BuiltinDocuments } from './builtin-documents.ts';
 import { Findings } from './findings.ts';
 import firstJob from './first-job.coffer';
+import { Panes } from './panes/panes.ts';
 import { Server, type NewClient } from './server.ts';
 
 /**
@@ -16,6 +17,7 @@ export function begin(context: vscode.ExtensionContext, newClient: NewClient): v
     context.subscriptions.push(
         started,
         new Findings(started),
+        new Panes(context, started),
         vscode.workspace.registerTextDocumentContentProvider(BuiltinDocuments.scheme, new BuiltinDocuments((method, params) => started.ask(method, params))),
         vscode.commands.registerCommand('cofferwright.restartServer', () => started.restart()),
         vscode.commands.registerCommand('cofferwright.showOutput', () => started.output.show()),

@@ -7,6 +7,9 @@ import { readForServer } from './workspace-files.ts';
 /** Makes the talk with a new server; how depends on where the editor runs. */
 export type NewClient = (options: LanguageClientOptions) => Promise<BaseLanguageClient>;
 
+/** Listens to what a server says. */
+export type Listen = (method: string, listener: (params: never) => void) => void;
+
 type Condition = 'starting' | 'running' | 'stopped';
 
 /** The language server, the talk with it, and how the editor shows its state. */
@@ -15,6 +18,7 @@ export class Server implements vscode.Disposable {
     private readonly status = vscode.languages.createLanguageStatusItem('cofferwright.server', { language: 'coffer' });
     private readonly newClient: NewClient;
     private client: BaseLanguageClient | undefined;
+    private readonly startListeners: ((listen: Listen) => void)[] = [];
     /** Starts and stops follow one another, however fast they are asked for. */
     private last: Promise<void> = Promise.resolve();
 
@@ -53,6 +57,18 @@ export class Server implements vscode.Disposable {
         }
     }
 
+    /** Tells the server; nothing where it is not running: whoever has something to say says it in onStart. */
+    tell(method: string, params: object): void {
+        const { client } = this;
+        if (client?.isRunning()) client.sendNotification(method, params).catch((error: unknown) => this.output.appendLine(`${method}: ${String(error)}`));
+    }
+
+    /** Calls for the server that runs now, if one does, and for each that starts. */
+    onStart(started: (listen: Listen) => void): void {
+        this.startListeners.push(started);
+        if (this.client?.isRunning()) started(listenTo(this.client));
+    }
+
     dispose(): void {
         this.status.dispose();
         this.output.dispose();
@@ -72,6 +88,7 @@ export class Server implements vscode.Disposable {
             readForServer(client);
             client.onDidChangeState(({ newState }) => { if (client === this.client) this.show(conditions[newState]!); });
             await client.start();
+            for (const started of this.startListeners) started(listenTo(client));
         } catch (error) {
             this.show('stopped');
             this.output.appendLine(String(error));
@@ -107,4 +124,8 @@ export class Server implements vscode.Disposable {
         this.status.severity = condition === 'stopped' ? vscode.LanguageStatusSeverity.Error : vscode.LanguageStatusSeverity.Information;
         this.status.text = condition === 'stopped' ? vscode.l10n.t('Cofferwright is not running') : 'Cofferwright';
     }
+}
+
+function listenTo(client: BaseLanguageClient): Listen {
+    return (method, listener) => { client.onNotification(method, listener as (params: unknown) => void); };
 }

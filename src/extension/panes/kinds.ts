@@ -1,0 +1,15 @@
+import * as vscode from 'vscode';
+import type { PaneKind } from '../../panes/messages.ts';
+
+/** A kind of pane as the editor knows it. Its command in the manifest is `cofferwright.show` and the name here. */
+export interface KindOfPane { readonly command: string; readonly title: () => string }
+
+/** One line a kind: beside it a line in src/pages/pages.ts, a folder in src/panes, the command in package.json. */
+export const KINDS: Partial<Readonly<Record<PaneKind, KindOfPane>>> = {
+    plan: { command: 'cofferwright.showPlan', title: () => vscode.l10n.t('Ceiling Plan') },
+};
+
+/** Type of a kind's webviews: by it the editor brings them back after a reload. */
+export function viewType(kind: PaneKind): string {
+    return `cofferwright.${kind}`;
+}

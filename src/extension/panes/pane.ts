@@ -1,0 +1,141 @@
+import * as vscode from 'vscode';
+import { readFromPane, versioned, type FromPane, type PaneKind, type ToPane } from '../../panes/messages.ts';
+import type { PaneContentParams, PaneSelectionParams, PaneShowsParams } from '../../server/messages.ts';
+import { KINDS } from './kinds.ts';
+import { pageHtml, paneFiles } from './page-html.ts';
+
+/** What a pane asks of those who hold it. */
+export interface Holder {
+    shows(params: PaneShowsParams): void;
+    asked(pane: Pane, message: FromPane): void;
+    ticksOf(uri: string, room: string): readonly string[];
+    closed(pane: Pane): void;
+    activated(): void;
+}
+
+/** What a pane's script kept over a reload, as far as it can be read. */
+interface Kept { readonly pinned?: unknown; readonly room?: { readonly uri?: unknown; readonly room?: unknown } }
+
+/** One webview, with what it shows. Its script may be gone while it is hidden: what it was sent last is said again when it is back. */
+export class Pane {
+    pinned = false;
+    private chosen: { readonly uri: string; readonly room: string } | undefined;
+    private size: { readonly width: number; readonly height: number } | undefined;
+    private last: PaneContentParams | undefined;
+    private keys: readonly string[] = [];
+    /** Its script has said that it is there. */
+    private isReady = false;
+
+    constructor(readonly id: string, readonly kind: PaneKind, readonly panel: vscode.WebviewPanel, extension: vscode.Uri, private readonly holder: Holder, kept: unknown) {
+        this.recall(kept as Kept | undefined);
+        const { webview } = panel;
+        webview.options = { enableScripts: true, localResourceRoots: [paneFiles(extension)] };
+        webview.onDidReceiveMessage(data => this.receive(data));
+        panel.onDidDispose(() => holder.closed(this));
+        panel.onDidChangeViewState(() => {
+            if (!panel.visible) this.isReady = false;
+            holder.activated();
+        });
+        webview.html = pageHtml(webview, extension, kind);
+        this.name();
+        this.tellServer();
+    }
+
+    get shown(): PaneContentParams['shown'] {
+        return this.last?.shown ?? null;
+    }
+
+    /** Says again what is to be shown: to a new server, and after every change. */
+    tellServer(): void {
+        const room = this.chosen ?? (this.pinned && this.shown ? { uri: this.shown.uri, room: this.shown.room } : undefined);
+        this.holder.shows({ pane: this.id, kind: this.kind, pinned: this.pinned, ...room && { room }, ...this.size });
+    }
+
+    take(params: PaneContentParams): void {
+        const before = this.shown;
+        const content = params.content ?? (params.condition === 'nothing' ? undefined : this.last?.content);
+        // the cursor has led away from what was chosen by hand
+        if (!this.pinned && this.chosen && (params.shown?.uri !== this.chosen.uri || params.shown.room !== this.chosen.room)) this.chosen = undefined;
+        this.last = { ...params, ...content && { content } };
+        this.name();
+        const { pane: _, ...message } = params;
+        this.post({ type: 'content', ...message });
+        if (params.shown && (before?.uri !== params.shown.uri || before.room !== params.shown.room)) this.postTicks();
+    }
+
+    select({ keys }: PaneSelectionParams): void {
+        this.keys = keys;
+        this.post({ type: 'selection', keys, reveal: false });
+    }
+
+    /** Shows a part that somebody asked for in another pane. */
+    reveal(key: string): void {
+        this.keys = [key];
+        this.post({ type: 'selection', keys: [key], reveal: true });
+    }
+
+    pin(pinned: boolean): void {
+        this.pinned = pinned;
+        this.chosen = pinned && this.shown ? { uri: this.shown.uri, room: this.shown.room } : undefined;
+        this.post({ type: 'following', pinned });
+        this.tellServer();
+        this.holder.activated();
+    }
+
+    choose(uri: string, room: string): void {
+        this.chosen = { uri, room };
+        this.tellServer();
+    }
+
+    postTicks(): void {
+        if (this.shown) this.post({ type: 'ticks', keys: this.holder.ticksOf(this.shown.uri, this.shown.room) });
+    }
+
+    say(words: string): void {
+        this.post({ type: 'plain', words });
+    }
+
+    private post(message: ToPane): void {
+        if (this.isReady) void this.panel.webview.postMessage(versioned(message));
+    }
+
+    private receive(data: unknown): void {
+        const message = readFromPane(data);
+        switch (message.type) {
+            case 'not-taken':
+                // not posted by `post`: a pane of another version never said that it is ready as this one understands it
+                void this.panel.webview.postMessage(versioned({ type: 'plain', words: vscode.l10n.t('This pane and the extension are of different versions. Close the pane and open it again.') }));
+                return;
+            case 'ready': return this.ready();
+            case 'size':
+                this.size = { width: message.width, height: message.height };
+                this.tellServer();
+                return;
+            case 'pin': return this.pin(message.pinned);
+            case 'choose': return this.choose(message.uri, message.room);
+            case 'select': case 'find': case 'tick': case 'export': return this.holder.asked(this, message);
+        }
+    }
+
+    private ready(): void {
+        this.isReady = true;
+        this.post({ type: 'following', pinned: this.pinned });
+        if (!this.last) return;
+        const { pane: _, ...message } = this.last;
+        this.post({ type: 'content', ...message });
+        this.postTicks();
+        this.post({ type: 'selection', keys: this.keys, reveal: false });
+    }
+
+    private name(): void {
+        const kind = KINDS[this.kind]?.title() ?? this.kind;
+        this.panel.title = this.shown ? `${this.shown.title} — ${kind}` : kind;
+    }
+
+    private recall(kept: Kept | undefined): void {
+        const room = kept?.room;
+        if (typeof room?.uri !== 'string' || typeof room.room !== 'string') return;
+        this.pinned = kept?.pinned === true;
+        this.chosen = { uri: room.uri, room: room.room };
+    }
+}

@@ -1,0 +1,136 @@
+import * as vscode from 'vscode';
+import { PANE_KINDS, type FromPane, type PaneKind } from '../../panes/messages.ts';
+import {
+    CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_SELECTION, PANE_SHOWS,
+    type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneSelectionParams, type PaneShowsParams,
+} from '../../server/messages.ts';
+import type { Listen } from '../server.ts';
+import { KINDS, viewType } from './kinds.ts';
+import { Pane, type Holder } from './pane.ts';
+import { saveFile } from './save-file.ts';
+import { TextSelector } from './select-text.ts';
+import { Ticks } from './ticks.ts';
+
+/** The talk with the server, as panes need it. */
+export interface Talk {
+    ask<Result>(method: string, params: object): Promise<Result | undefined>;
+    tell(method: string, params: object): void;
+    /** Called by every server that starts, now and later. */
+    onStart(started: (listen: Listen) => void): void;
+}
+
+/** Panes that show rooms: opened by commands, brought back after a reload, following the cursor or pinned to a room. */
+export class Panes implements Holder, vscode.Disposable {
+    private readonly panes = new Map<string, Pane>();
+    private readonly text = new TextSelector();
+    private readonly ticks: Ticks;
+    private readonly listening: vscode.Disposable;
+    private count = 0;
+    private cursor: CursorParams | undefined;
+
+    constructor(private readonly context: vscode.ExtensionContext, private readonly talk: Talk) {
+        this.ticks = new Ticks(context.workspaceState);
+        this.ticks.onChange(() => { for (const pane of this.panes.values()) pane.postTicks(); });
+        const kinds = PANE_KINDS.flatMap(kind => { const known = KINDS[kind]; return known ? [{ kind, ...known }] : []; });
+        this.listening = vscode.Disposable.from(
+            this.text,
+            ...kinds.map(({ kind, command }) => vscode.commands.registerCommand(command, () => { this.open(kind); })),
+            ...kinds.map(({ kind }) => vscode.window.registerWebviewPanelSerializer(viewType(kind), {
+                deserializeWebviewPanel: (panel, kept) => Promise.resolve(this.hold(kind, panel, kept)).then(() => undefined),
+            })),
+            vscode.commands.registerCommand('cofferwright.pinPane', () => this.active()?.pin(true)),
+            vscode.commands.registerCommand('cofferwright.unpinPane', () => this.active()?.pin(false)),
+            vscode.window.onDidChangeActiveTextEditor(editor => this.cursorIn(editor)),
+            vscode.window.onDidChangeTextEditorSelection(({ textEditor }) => this.cursorIn(textEditor)),
+        );
+        this.cursorIn(vscode.window.activeTextEditor);
+        talk.onStart(listen => {
+            listen(PANE_CONTENT, (params: PaneContentParams) => this.panes.get(params.pane)?.take(params));
+            listen(PANE_SELECTION, (params: PaneSelectionParams) => this.panes.get(params.pane)?.select(params));
+            if (this.cursor && this.panes.size > 0) this.talk.tell(CURSOR, this.cursor);
+            for (const pane of this.panes.values()) pane.tellServer();
+        });
+    }
+
+    /** A pane of this kind that follows the cursor: the one there is, or a new one beside the text. */
+    open(kind: PaneKind): Pane {
+        const there = [...this.panes.values()].find(pane => pane.kind === kind && !pane.pinned);
+        if (there) {
+            there.panel.reveal(undefined, true);
+            return there;
+        }
+        return this.hold(kind, vscode.window.createWebviewPanel(viewType(kind), KINDS[kind]!.title(), { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true }, { enableScripts: true }), undefined);
+    }
+
+    dispose(): void {
+        this.listening.dispose();
+    }
+
+    shows(params: PaneShowsParams): void {
+        this.talk.tell(PANE_SHOWS, params);
+    }
+
+    ticksOf(uri: string, room: string): readonly string[] {
+        return this.ticks.of(uri, room);
+    }
+
+    closed(pane: Pane): void {
+        this.panes.delete(pane.id);
+        const params: PaneClosedParams = { pane: pane.id };
+        this.talk.tell(PANE_CLOSED, params);
+        this.activated();
+    }
+
+    /** What the pane's own menu offers depends on the pane in front. */
+    activated(): void {
+        void vscode.commands.executeCommand('setContext', 'cofferwright.panePinned', this.active()?.pinned ?? false);
+    }
+
+    asked(pane: Pane, message: FromPane): void {
+        switch (message.type) {
+            case 'select': void this.text.select(message.at).catch((error: unknown) => pane.say(vscode.l10n.t('The text could not be opened: {0}', String(error)))); return;
+            case 'find': return this.find(pane, message.kind, message.key);
+            case 'tick': if (pane.shown) void this.ticks.set(pane.shown.uri, pane.shown.room, message.key, message.on); return;
+            case 'export': void this.export(pane, message); return;
+            default: return;
+        }
+    }
+
+    private hold(kind: PaneKind, panel: vscode.WebviewPanel, kept: unknown): Pane {
+        const id = `${kind}-${++this.count}`;
+        const pane = new Pane(id, kind, panel, this.context.extensionUri, this, kept);
+        this.panes.set(id, pane);
+        if (this.cursor) this.talk.tell(CURSOR, this.cursor);
+        this.activated();
+        return pane;
+    }
+
+    private find(from: Pane, kind: PaneKind, key: string): void {
+        if (!KINDS[kind]) return;
+        const same = (pane: Pane): boolean => pane.shown?.uri === from.shown?.uri && pane.shown?.room === from.shown?.room;
+        const pane = [...this.panes.values()].find(each => each.kind === kind && same(each)) ?? this.open(kind);
+        if (from.shown && !same(pane)) pane.choose(from.shown.uri, from.shown.room);
+        pane.panel.reveal(undefined, true);
+        pane.reveal(key);
+    }
+
+    private async export(pane: Pane, { format, state, file }: FromPane & { type: 'export' }): Promise<void> {
+        const params: PaneExportParams = { pane: pane.id, format, state };
+        const made = file ?? await this.talk.ask<PaneExportResult>(PANE_EXPORT, params);
+        if (!made) return pane.say(vscode.l10n.t('There is nothing to save yet.'));
+        const bytes = 'text' in made ? new TextEncoder().encode(made.text) : Uint8Array.from(atob(made.base64), letter => letter.charCodeAt(0));
+        await saveFile(made.name, bytes, pane.shown ? vscode.Uri.parse(pane.shown.uri) : undefined);
+    }
+
+    private active(): Pane | undefined {
+        return [...this.panes.values()].find(({ panel }) => panel.active);
+    }
+
+    /** Other files and other panes leave the cursor where it was. */
+    private cursorIn(editor: vscode.TextEditor | undefined): void {
+        if (editor?.document.languageId !== 'coffer') return;
+        const { line, character } = editor.selection.active;
+        this.cursor = { uri: editor.document.uri.toString(), position: { line, character } };
+        if (this.panes.size > 0) this.talk.tell(CURSOR, this.cursor);
+    }
+}

@@ -1,0 +1,63 @@
+import { attributes, html, named, type Html } from '../pages/shared/html.ts';
+import { t } from '../pages/shared/words.ts';
+import type { ContentMessage, ExportFormat, RoomChoice } from './messages.ts';
+
+export interface Shell {
+    readonly message: ContentMessage | undefined;
+    readonly pinned: boolean;
+    readonly formats: readonly ExportFormat[];
+    /** Words from the extension, shown until the next content. */
+    readonly words: string;
+    /** The page itself. */
+    readonly page: Html | undefined;
+}
+
+/** What stands around every page: which room, pinned or not, files to keep, and what is wrong with the text. */
+export function shell({ message, pinned, formats, words, page }: Shell): Html {
+    const broken = message?.condition === 'broken';
+    return html`<div class="pane" id="pane">
+<header class="head" id="head">${rooms(message)}${pin(pinned)}${files(formats, page !== undefined)}</header>
+<div id="trouble">${trouble(message)}</div>
+${words ? html`<p class="words" id="words">${words}</p>` : ''}
+<main id="page" ${attributes({ 'class': broken ? 'page broken' : 'page' })}>${page}</main>
+</div>`;
+}
+
+function rooms(message: ContentMessage | undefined): Html {
+    if (!message?.shown) return html`<span class="room" id="room"></span>`;
+    const { shown } = message;
+    const all = message.rooms.some(room => same(room, shown)) ? message.rooms : [shown, ...message.rooms];
+    if (all.length === 1) return html`<h1 class="room" id="room">${named(shown.title)}</h1>`;
+    return html`<label class="room" id="room"><span class="unseen">${t('Room')}</span><select id="rooms" data-rooms>
+${all.map(room => html`<option ${attributes({ value: keyOf(room), selected: same(room, shown) })}>${room.title}</option>`)}
+</select></label>`;
+}
+
+/** A room's name alone is not enough: two files may each have a `bath`. */
+export function keyOf({ uri, room }: { readonly uri: string; readonly room: string }): string {
+    return `${uri}#${room}`;
+}
+function same(a: RoomChoice, b: RoomChoice): boolean {
+    return a.uri === b.uri && a.room === b.room;
+}
+
+function pin(pinned: boolean): Html {
+    const name = pinned ? t('Pinned to this room') : t('Follows the cursor');
+    return html`<button type="button" id="pin" ${attributes({ 'data-act': 'pin', 'aria-pressed': String(pinned), title: pinned ? t('Follow the cursor again') : t('Stay with this room') })}>${name}</button>`;
+}
+
+const formatNames: Readonly<Record<ExportFormat, string>> = { html: 'HTML', svg: 'SVG', csv: 'CSV', json: 'JSON', pdf: 'PDF', dxf: 'DXF', gltf: 'glTF', ifc: 'IFC' };
+
+function files(formats: readonly ExportFormat[], can: boolean): Html | '' {
+    if (formats.length === 0) return '';
+    return html`<details class="menu end" id="files"><summary>${t('Save a copy')}</summary><div class="choices">
+${formats.map(format => html`<button type="button" ${attributes({ 'data-act': 'export', 'data-format': format, disabled: !can })}>${format === 'html' ? t('HTML, to print') : formatNames[format]}</button>`)}
+</div></details>`;
+}
+
+function trouble(message: ContentMessage | undefined): Html | '' {
+    if (!message || message.condition === 'current') return '';
+    const said = message.condition === 'broken' ? t('This is the last picture that could be made.')
+        : message.shown ? t('This room cannot be laid out yet.') : t('There is no room here. Open a job file with a room in it.');
+    return html`<div class="trouble">${said}${message.problem ? html` <button type="button" class="link" data-act="problem">${t('First error: {0}', message.problem.message)}</button>` : ''}</div>`;
+}

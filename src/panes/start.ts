@@ -1,0 +1,285 @@
+import { sheetRules } from '../drawing/svg/style-sheet.ts';
+import type { PageContent } from '../pages/page.ts';
+import type { Html } from '../pages/shared/html.ts';
+import type { Shown } from '../pages/shared/shown.ts';
+import { PAGE_STYLE, PANE_COLORS } from '../pages/shared/style.ts';
+import { setWords, t } from '../pages/shared/words.ts';
+import { announce } from './announce.ts';
+import { readToPane, versioned, type ContentMessage, type ExportFormat, type ExportMessage, type FromPane, type PaneKind, type ToPane } from './messages.ts';
+import { patch } from './patch.ts';
+import { keyOf, shell } from './shell.ts';
+import { keep, keptState, withValue } from './state.ts';
+import { SHELL_STYLE } from './style.ts';
+import { editor } from './vscode-api.ts';
+
+/** What makes a kind of pane what it is. */
+export interface PaneScript<Content extends PageContent, State> {
+    readonly kind: PaneKind;
+    /** What its reader has set, at first. Plain data: it is kept over a reload. */
+    readonly state: State;
+    render(content: Content, state: State, shown: Shown): Html;
+    readonly style: string;
+    /** Formats its page can be kept in. */
+    readonly formats: readonly ExportFormat[];
+    /** Once, before the first content: for events of its own, on the element that stays. */
+    begin?(pane: Pane<Content, State>): void;
+    /** After every change of what is on the screen. */
+    shown?(pane: Pane<Content, State>): void;
+    /** `data-act="name"`: what a click on it does. */
+    readonly acts?: Readonly<Record<string, (element: Element, pane: Pane<Content, State>) => void>>;
+    /** A file only the pane can make; undefined: the server makes it. */
+    file?(format: ExportFormat, pane: Pane<Content, State>): ExportMessage['file'];
+}
+
+/** A pane as its own script sees it. */
+export interface Pane<Content extends PageContent = PageContent, State = unknown> {
+    /** The element that holds everything and stays. */
+    readonly root: HTMLElement;
+    readonly content: Content | undefined;
+    readonly state: State;
+    readonly shown: Shown;
+    set(state: State): void;
+    send(message: FromPane): void;
+    announce(words: string): void;
+}
+
+/**
+ * Runs a kind of pane. Markup speaks to it by data attributes, so that no page needs listeners of its own:
+ *
+ *     data-at="12"              a click shows place 12 of the content's sources in the text
+ *     data-key="side-B-3"       a part by its key: lit while the cursor stands in its words
+ *     data-lights="k1 k2"       parts to light up while it is pointed at or has the focus
+ *     data-find="plan" data-key a click shows the part in another kind of pane
+ *     data-state="layers.sides" a checkbox, field or choice that sets this of the pane's state; on a button with data-value="..."
+ *     data-tick="key"           a checkbox that ticks the key off, for good
+ *     data-act="name"           a click does the act of that name
+ */
+export function startPane<Content extends PageContent, State>(script: PaneScript<Content, State>): void {
+    new RunningPane(script).begin();
+}
+
+class RunningPane<Content extends PageContent, State> implements Pane<Content, State> {
+    readonly root = document.createElement('div');
+    content: Content | undefined;
+    state: State;
+    ticks: ReadonlySet<string> = new Set();
+    lit: ReadonlySet<string> = new Set();
+    private message: ContentMessage | undefined;
+    private pinned = false;
+    private words = '';
+
+    constructor(private readonly script: PaneScript<Content, State>) {
+        const kept = keptState(script.kind);
+        this.state = { ...script.state, ...kept?.own as object | undefined };
+        this.pinned = kept?.pinned ?? false;
+    }
+
+    get shown(): Shown {
+        return { ticks: this.ticks, lit: this.lit };
+    }
+
+    begin(): void {
+        const data = document.getElementById('words')?.textContent;
+        if (data) setWords(JSON.parse(data) as Record<string, string>);
+        addStyle([PANE_COLORS, PAGE_STYLE, SHELL_STYLE, ...sheetRules(), this.script.style].join('\n'));
+        document.body.prepend(this.root);
+        this.root.id = 'root';
+        this.listen();
+        this.script.begin?.(this);
+        this.draw();
+        new ResizeObserver(() => this.sendSize()).observe(document.body);
+        this.send({ type: 'ready' });
+    }
+
+    set(state: State): void {
+        this.state = state;
+        this.draw();
+        this.keep();
+    }
+
+    send(message: FromPane): void {
+        editor.postMessage(versioned(message));
+    }
+
+    announce(words: string): void {
+        announce(words);
+    }
+
+    private sizeSent = '';
+    private sizeWaits: ReturnType<typeof setTimeout> | undefined;
+    /** Once the size has settled, and in steps: a drawing is laid out anew for it. */
+    private sendSize(): void {
+        clearTimeout(this.sizeWaits);
+        this.sizeWaits = setTimeout(() => {
+            const page = document.querySelector('[data-zoom]') ?? document.getElementById('page') ?? document.body;
+            const step = (pixels: number) => Math.max(20, Math.floor(pixels / 20) * 20);
+            const [width, height] = [step(page.clientWidth), step(page.clientHeight)];
+            if (`${width} ${height}` === this.sizeSent) return;
+            this.sizeSent = `${width} ${height}`;
+            this.send({ type: 'size', width, height });
+        }, 60);
+    }
+
+    private draw(): void {
+        const { content, state, script } = this;
+        const page = content && script.render(content, state, this.shown);
+        patch(this.root, shell({ message: this.message, pinned: this.pinned, formats: script.formats, words: this.words, page }).text);
+        this.light();
+        script.shown?.(this);
+        this.sendSize();
+    }
+
+    private keep(): void {
+        const shown = this.message?.shown;
+        keep({ version: 1, kind: this.script.kind, pinned: this.pinned, ...shown && { room: { uri: shown.uri, room: shown.room } }, own: this.state });
+    }
+
+    private receive(data: unknown): void {
+        const message = readToPane(data);
+        switch (message.type) {
+            case 'not-taken':
+                this.words = t('This pane and the extension are of different versions. Close the pane and open it again.');
+                this.draw();
+                announce(this.words);
+                return;
+            case 'content': return this.take(message);
+            case 'selection':
+                this.lit = new Set(message.keys);
+                this.light();
+                if (message.reveal) this.reveal();
+                return;
+            case 'ticks':
+                this.ticks = new Set(message.keys);
+                this.draw();
+                return;
+            case 'following':
+                this.pinned = message.pinned;
+                this.draw();
+                this.keep();
+                return;
+            case 'plain':
+                this.words = message.words;
+                this.draw();
+                announce(message.words);
+                return;
+        }
+    }
+
+    private take(message: ContentMessage): void {
+        const before = this.message;
+        if (message.kind !== this.script.kind) return;
+        this.message = message;
+        this.words = '';
+        if (message.content) this.content = message.content as Content;
+        if (message.condition === 'nothing') this.content = undefined;
+        this.draw();
+        this.keep();
+        const shown = message.shown && (!before?.shown || keyOf(before.shown) !== keyOf(message.shown)) ? t('Shows {0}.', message.shown.title) : '';
+        const trouble = message.condition !== before?.condition && message.problem ? t('First error: {0}', message.problem.message) : '';
+        if (shown || trouble) announce(`${shown} ${trouble}`.trim());
+        document.documentElement.dataset['painted'] = String(Number(document.documentElement.dataset['painted'] ?? 0) + 1);
+    }
+
+    /** Marks what the cursor stands in; without drawing anew, since the cursor moves often. */
+    private light(also: ReadonlySet<string> = new Set()): void {
+        for (const part of this.root.querySelectorAll('[data-key]')) {
+            const key = part.getAttribute('data-key')!;
+            part.classList.toggle('lit', this.lit.has(key));
+            part.classList.toggle('about', also.has(key));
+        }
+    }
+
+    private reveal(): void {
+        this.root.querySelector('.lit')?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+    }
+
+    private listen(): void {
+        window.addEventListener('message', event => this.receive(event.data));
+        const { root } = this;
+        root.addEventListener('click', event => { if (!event.defaultPrevented) this.clicked(event.target as Element); });
+        root.addEventListener('change', event => this.changed(event.target as HTMLInputElement | HTMLSelectElement));
+        root.addEventListener('keydown', event => this.key(event));
+        for (const [on, off] of [['pointerover', 'pointerout'], ['focusin', 'focusout']] as const) {
+            root.addEventListener(on, event => {
+                const lights = (event.target as Element).closest('[data-lights]')?.getAttribute('data-lights');
+                if (lights !== undefined && lights !== null) this.light(new Set(lights.split(' ')));
+            });
+            root.addEventListener(off, event => { if ((event.target as Element).closest('[data-lights]')) this.light(); });
+        }
+        // a menu closes when somebody goes on elsewhere
+        document.addEventListener('pointerdown', event => {
+            for (const menu of root.querySelectorAll<HTMLDetailsElement>('details.menu[open]')) if (!menu.contains(event.target as Node)) menu.open = false;
+        });
+    }
+
+    private clicked(target: Element): void {
+        const on = target.closest('[data-act],[data-find],[data-value],[data-at]');
+        if (!on || on.closest('button:disabled')) return;
+        const act = on.getAttribute('data-act'), find = on.getAttribute('data-find'), value = on.getAttribute('data-value');
+        if (act !== null) this.act(act, on);
+        else if (find !== null) this.send({ type: 'find', kind: find as PaneKind, key: on.getAttribute('data-key') ?? '' });
+        else if (value !== null && on.hasAttribute('data-state')) this.set(withValue(this.state, on.getAttribute('data-state')!, value));
+        else if (on.hasAttribute('data-at')) {
+            const at = this.content?.sources[Number(on.getAttribute('data-at'))];
+            if (at) this.send({ type: 'select', at });
+        }
+    }
+
+    private act(name: string, on: Element): void {
+        const own = this.script.acts?.[name];
+        if (own) return own(on, this);
+        switch (name) {
+            case 'pin':
+                this.pinned = !this.pinned;
+                this.draw();
+                this.keep();
+                this.send({ type: 'pin', pinned: this.pinned });
+                announce(this.pinned ? t('Pinned to this room') : t('Follows the cursor'));
+                return;
+            case 'problem': if (this.message?.problem) this.send({ type: 'select', at: this.message.problem.at }); return;
+            case 'export': {
+                const format = on.getAttribute('data-format') as ExportFormat;
+                const menu = on.closest('details');
+                if (menu) menu.open = false;
+                const file = this.script.file?.(format, this);
+                this.send({ type: 'export', format, state: this.state, ...file && { file } });
+                return;
+            }
+        }
+    }
+
+    private changed(field: HTMLInputElement | HTMLSelectElement): void {
+        if (field.hasAttribute('data-rooms')) {
+            const room = this.message?.rooms.find(each => keyOf(each) === field.value);
+            if (room) this.send({ type: 'choose', uri: room.uri, room: room.room });
+            return;
+        }
+        const tick = field.getAttribute('data-tick'), path = field.getAttribute('data-state');
+        const isCheckbox = field instanceof HTMLInputElement && field.type === 'checkbox';
+        if (tick !== null && isCheckbox) this.send({ type: 'tick', key: tick, on: field.checked });
+        else if (path !== null) this.set(withValue(this.state, path, isCheckbox ? field.checked : field.value));
+    }
+
+    private key(event: KeyboardEvent): void {
+        const target = event.target as Element;
+        if (event.key === 'Escape') {
+            const menu = target.closest<HTMLDetailsElement>('details.menu[open]');
+            if (!menu) return;
+            menu.open = false;
+            menu.querySelector('summary')?.focus();
+        } else if ((event.key === 'Enter' || event.key === ' ') && target.getAttribute('role') === 'button') {
+            event.preventDefault();
+            this.clicked(target);
+        }
+    }
+}
+
+/** Style sheets stand in elements that carry the page's nonce: its policy takes no others. */
+function addStyle(rules: string): void {
+    const style = document.createElement('style');
+    style.nonce = document.querySelector<HTMLScriptElement>('script[nonce]')?.nonce ?? '';
+    style.textContent = rules;
+    document.head.append(style);
+}
+
+export type { ToPane };

@@ -1,0 +1,32 @@
+/** How the frame around a page looks. Colors: src/pages/shared/style.ts. */
+export const SHELL_STYLE = `html,body{height:100%}
+body{overflow:hidden}
+.pane{display:flex;flex-direction:column;height:100vh}
+.head{display:flex;flex-wrap:wrap;gap:6px;align-items:center;padding:6px 10px;border-bottom:1px solid var(--line)}
+.room{flex:1 1 120px;min-width:0;margin:0;font-weight:600;overflow:hidden;text-overflow:ellipsis;white-space:nowrap}
+.room select{width:100%;max-width:320px;text-overflow:ellipsis}
+button,select,summary{font:inherit;color:var(--button-ink);background:var(--button);border:1px solid var(--button-edge);border-radius:2px;padding:2px 9px;cursor:pointer;min-height:26px}
+button.sign{min-width:28px;padding:2px 6px}
+button[aria-pressed=true]{border-color:var(--focus);box-shadow:inset 0 0 0 1px var(--focus)}
+button:disabled{opacity:.55;cursor:default}
+select{color:var(--field-ink);background:var(--field);border-color:var(--field-edge)}
+button:hover:not(:disabled),summary:hover{border-color:var(--focus)}
+:focus-visible{outline:2px solid var(--focus);outline-offset:1px}
+button.link{color:var(--ink);background:none;border:0;border-radius:0;padding:2px;min-height:24px;text-align:start;text-decoration:none}
+button.link:hover{text-decoration:underline}
+.menu{position:relative;display:inline-block}
+.menu>summary{list-style:none;display:inline-block}
+.menu>summary::-webkit-details-marker{display:none}
+.menu>summary::after{content:' ▾'}
+.menu>:not(summary){position:absolute;z-index:5;top:100%;inset-inline-start:0;margin:2px 0 0;padding:6px;display:flex;flex-direction:column;gap:2px;min-width:150px;max-height:70vh;overflow:auto;color:var(--menu-ink);background:var(--menu);border:1px solid var(--field-edge);box-shadow:0 2px 8px color-mix(in srgb,var(--ink) 25%,transparent)}
+.menu.end>:not(summary){inset-inline-start:auto;inset-inline-end:0}
+.menu label{display:flex;gap:6px;align-items:center;min-height:26px;white-space:nowrap;cursor:pointer}
+.menu .choices button{text-align:start;border-color:transparent;background:none;color:inherit}
+.bar{display:flex;flex-wrap:wrap;gap:4px;align-items:center;padding:6px 10px}
+.trouble,.words{margin:0;padding:6px 12px;background:var(--wash);border-bottom:1px solid var(--line);border-inline-start:4px solid var(--accent)}
+.words{border-inline-start-color:var(--hint)}
+.trouble .link{color:var(--link);text-decoration:underline}
+.page{flex:1;min-height:0;overflow:auto;display:flex;flex-direction:column}
+.page.broken{opacity:.55}
+.vscode-high-contrast .page.broken{opacity:1;border:2px dashed var(--accent)}
+input[type=checkbox]{width:16px;height:16px;accent-color:var(--focus);margin:2px}`;
