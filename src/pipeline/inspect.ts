@@ -4,6 +4,7 @@ import { compareFindings, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import type { Room } from '../job/model.ts';
 import { besideRules, runRules } from '../rules/run.ts';
+import { findingsOfAlternates } from './alternates.ts';
 import { takeOff } from '../takeoff/take-off.ts';
 import type { TakeOff } from '../takeoff/model.ts';
 
@@ -22,7 +23,7 @@ export interface Inspection {
 export function inspect(file: FileContent): Inspection {
     return inspections.for(file, () => {
         const layouts = file.rooms.map(layoutOf);
-        const ofRules = runRules(file, layouts);
+        const ofRules = runRules(file, layouts, findingsOfAlternates(file, layoutOf));
         const findings = [...besideRules(file, ofRules), ...ofRules].sort(compareFindings);
         return { findings, layouts };
     });

@@ -31,3 +31,11 @@ function compareRanges(a: Range, b: Range): number {
     return a.start.line - b.start.line || a.start.character - b.start.character
         || a.end.line - b.end.line || a.end.character - b.end.character;
 }
+
+/** Whether words stand within others of the same file. */
+export function isWithin(inner: Source, outer: Source): boolean {
+    return inner.uri === outer.uri && !isBefore(inner.range.start, outer.range.start) && !isBefore(outer.range.end, inner.range.end);
+}
+function isBefore(a: Position, b: Position): boolean {
+    return a.line < b.line || a.line === b.line && a.character < b.character;
+}

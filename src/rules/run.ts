@@ -19,17 +19,23 @@ import { isOneOf, moved, sitesOf, useOf, usesOf } from './sites.ts';
  * - what comes about only through arguments, or through a room, stands at the argument or the `beams` that bring it about,
  *   with the place in the profile as related place.
  *
- * Never throws on a job that is only half known: rules skip what is undefined.
+ * Never throws on a job that is only half known: rules skip what is undefined. `ofAlternates`: what was found in the rooms
+ * that the file's alternates make.
  */
-export function runRules(file: FileContent, layouts: readonly Layout[]): Finding[] {
+export function runRules(file: FileContent, layouts: readonly Layout[], ofAlternates: readonly Finding[] = []): Finding[] {
     const located = [
         ...file.job.at?.uri === file.uri ? inJob(file.job) : [],
         ...file.stocks.flatMap(stock => inStock(stock, file.job)),
         ...file.profiles.flatMap(profile => inProfile(profile, file)),
     ].map(one => findingOf(one));
-    const inRooms = layouts.flatMap(layout => inRoom(layout, file).map(one => findingOf(one, layout.room.name)));
-    const findings = once([...located, ...inRooms]).filter(finding => finding.at.uri === file.uri);
+    const inRooms = layouts.flatMap(layout => findingsInRoom(layout, file.uri));
+    const findings = once([...located, ...inRooms, ...ofAlternates]).filter(finding => finding.at.uri === file.uri);
     return [...marked(findings, file.allowances), ...unused([...file.findings, ...findings], file)].sort(compareFindings);
+}
+
+/** What is wrong in one room, shown in the file of that address where it stands there, and else at what brings it about. */
+export function findingsInRoom(layout: Layout, uri: string): Finding[] {
+    return inRoom(layout, uri).map(one => findingOf(one, layout.room.name));
 }
 
 function inJob(job: JobSettings): Located[] {
@@ -49,7 +55,7 @@ function inProfile(profile: Profile, { uri, job }: FileContent): Located[] {
         .map(one => moved(one, isOwn, at => at.uri === uri, profile.at));
 }
 
-function inRoom(layout: Layout, { uri }: FileContent): Located[] {
+function inRoom(layout: Layout, uri: string): Located[] {
     const { room } = layout;
     const uses = usesOf(layout);
     const located = uses.flatMap(({ section, profile, at, heldDown, isOwn }) => {

@@ -1,6 +1,6 @@
 import { findingOf, type Said } from '../types/report.ts';
 import type { Finding } from '../../findings/finding.ts';
-import { compareSources, sameSource, type Range, type Source } from '../../provenance/source.ts';
+import { compareSources, isWithin, sameSource, type Source } from '../../provenance/source.ts';
 
 /**
  * Something found while a value was worked out, with the arguments it came through. It may stand in a shared detail though
@@ -23,13 +23,6 @@ export function shownAtUser(raised: readonly Raised[], known: readonly Raised[],
 
 export function sameRaised(a: Raised, b: Raised): boolean {
     return a.rule === b.rule && sameSource(a.at, b.at) && a.message === b.message;
-}
-
-export function isWithin(inner: Source, outer: Source): boolean {
-    return inner.uri === outer.uri && !before(inner.range.start, outer.range.start) && !before(outer.range.end, inner.range.end);
-}
-function before(a: Range['start'], b: Range['start']): boolean {
-    return a.line < b.line || a.line === b.line && a.character < b.character;
 }
 
 /** As findings, in the order of the text, each once. */
