@@ -12,17 +12,17 @@ const mayUse = {
     takeoff: ['ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     cutting: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     rules: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
-    drawing: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    drawing: ['sawing', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     dryfit: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // boards in the order and at the settings of the saw
-    sawing: ['cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data', 'drawing'],
+    sawing: ['cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     estimate: ['cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     pipeline: ['estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     report: ['pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // other programs' formats, as bytes: DXF, glTF, IFC, PDF
     exports: ['report', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // what a pane shows and prints, as markup; runs in the server, the command line and the pane itself
-    pages: ['report', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    pages: ['exports', 'report', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // what the text says, and nothing of what follows from it
     language: ['job', 'findings', 'provenance', 'quantity', 'data'],
 };

@@ -8,3 +8,5 @@ export type { SheetOptions } from './sheet-options.ts';
 export { drawPlan } from './plan/plan.ts';
 export { drawPanePlan, PLAN_LAYERS, type PlanLayer } from './plan/pane-plan.ts';
 export { drawSheets } from './sheets.ts';
+export { drawBoardSheets, type BoardSheetWords } from './boards/sheets.ts';
+export { drawBoard } from './boards/single.ts';

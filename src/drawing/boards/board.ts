@@ -1,0 +1,94 @@
+import type { LaidBoard, LaidStrip } from '../../sawing/model.ts';
+import { group, rectangle, text, type Group, type Item, type Point } from '../display-list.ts';
+import { figure, sizeFigure } from '../figures.ts';
+import { roundDown } from '../../quantity/round.ts';
+import { hatch } from '../fill/hatch.ts';
+import { patched } from '../patch.ts';
+import { fitText } from '../text/fit-text.ts';
+import { pieceOnBoard, pieceOnEdge } from './piece.ts';
+import { tape } from './tape.ts';
+import { heightOf, STRIP_HEIGHT, xAt, type BoardView } from './view.ts';
+
+const FENCE = 3.4;
+const EDGE = 5.4;
+const BETWEEN_STRIPS = 1.6;
+
+/** A board as it lies at the saw: the fence behind it, the tape before it, the hooked end at the left. */
+export function boardAtTheSaw(board: LaidBoard, view: BoardView, top: number): { readonly group: Group; readonly foot: number } {
+    const end = xAt(view, board.length);
+    const items: Item[] = [rectangle(view.left - 5, top, end + 5, top + FENCE, 'fine', 'tint')];
+    let y = top + FENCE + 1.2;
+    const groups = alike(board.strips);
+    for (const [i, strips] of groups.entries()) {
+        for (const strip of strips) {
+            const foot = y + (strip.rippedTo === undefined ? heightOf(board.stock.width?.value.ticks, view) : STRIP_HEIGHT);
+            items.push(stripItems(board, strip, view, y, foot));
+            y = foot + BETWEEN_STRIPS;
+        }
+        const last = strips.at(-1)!;
+        if (last.pieces.some(p => p.ends.some(e => e.cut === 'miter'))) {
+            items.push(...last.pieces.map(p => pieceOnEdge(p, view, y, y + EDGE)));
+            y += EDGE + BETWEEN_STRIPS;
+        }
+        if (last.pieces.length > 0) {
+            const under = tape(board.length, [last.trim, ...last.pieces.map(p => p.to)], view, y + 1.4);
+            items.push(under.group);
+            y = under.foot + (i < groups.length - 1 ? 7 : 0);
+        }
+    }
+    return { group: group(`board.${board.name}`, { title: titleOf(board, view) }, items), foot: y };
+}
+
+/** Neighboring strips with the same marks lie together on the saw, over one tape. */
+function alike(strips: readonly LaidStrip[]): LaidStrip[][] {
+    const groups: LaidStrip[][] = [];
+    for (const strip of strips) {
+        const last = groups.at(-1)?.[0];
+        if (last && last.rippedTo === strip.rippedTo && marks(last) === marks(strip)) groups.at(-1)!.push(strip);
+        else groups.push([strip]);
+    }
+    return groups;
+}
+function marks({ pieces }: LaidStrip): string {
+    return pieces.map(p => p.to).join(' ');
+}
+
+function stripItems(board: LaidBoard, strip: LaidStrip, view: BoardView, top: number, foot: number): Group {
+    const end = xAt(view, board.length);
+    const cutEnd = strip.pieces.length === 0 ? strip.trim : board.length - strip.rest;
+    const usable = strip.offcut > 0 ? [xAt(view, cutEnd), xAt(view, cutEnd + strip.offcut)] as const : undefined;
+    return group(`strip.${strip.number}`, {}, [
+        rectangle(view.left, top, end, foot, 'thin', 'wash'),
+        ...waste(view.left, xAt(view, strip.trim), top, foot),
+        ...strip.pieces.map(p => pieceOnBoard(p, view, top, foot)),
+        ...usable ? offcut(strip, usable, view, top, foot) : [],
+        ...waste(usable ? usable[1] : xAt(view, Math.min(cutEnd, board.length)), end, top, foot),
+    ]);
+}
+
+function offcut(strip: LaidStrip, [from, to]: readonly [number, number], view: BoardView, top: number, foot: number): Item[] {
+    const left = figure(roundDown(strip.offcut, view.step), view.show);
+    const words = strip.kept ? `keep ${left}` : left;
+    const fitted = fitText(words, to - from - 6, 7.4, 5.4);
+    const middle: Point = [(from + to) / 2, (top + foot) / 2 + 2.6];
+    const named = to - from < 24 || fitted.text.endsWith('…') ? [] : [text(middle, fitted.text, { size: fitted.size, anchor: 'middle', tone: 'soft' })];
+    return [
+        rectangle(from, top, to, foot, 'thin', strip.kept ? 'paper' : 'wash'),
+        ...strip.kept ? named : [...hatch(corners(from, top, to, foot), 5, true), ...named.flatMap(run => patched(run, 'wash'))],
+    ];
+}
+
+function waste(left: number, right: number, top: number, foot: number): Item[] {
+    return right - left < 0.4 ? [] : [rectangle(left, top, right, foot, 'fine', 'tint')];
+}
+
+function corners(left: number, top: number, right: number, foot: number): Point[] {
+    return [[left, top], [right, top], [right, foot], [left, foot]];
+}
+
+function titleOf(board: LaidBoard, view: BoardView): string {
+    const rips = board.strips.flatMap(s => s.rippedTo ?? []);
+    const ripped = rips.length === 0 ? '' : `, ripped to ${rips.length === 1 ? '' : `${rips.length} strips of `}${[...new Set(rips)].map(w => sizeFigure(w, view.show)).join(', ')}`;
+    const pieces = board.strips.flatMap(s => s.pieces).map(p => view.nameOf(p.piece));
+    return `${board.name}, ${figure(board.length, view.show)}${ripped}: ${pieces.join(', ')}`;
+}

@@ -1,0 +1,88 @@
+import type { Ticks } from '../../quantity/ticks.ts';
+import type { LaidPiece } from '../../sawing/model.ts';
+import { placeMarkOf } from '../../takeoff/marks.ts';
+import type { EndCut } from '../../takeoff/model.ts';
+import { circle, group, line, polygon, rectangle, text, type Group, type Item } from '../display-list.ts';
+import { figure } from '../figures.ts';
+import { fitText } from '../text/fit-text.ts';
+import { textWidth } from '../text/measure-text.ts';
+import { xAt, type BoardView } from './view.ts';
+
+const RING = 5.6;
+const PAD = 3;
+
+/** A piece as it lies, seen from above: its blank, the short points underneath, the groove at the fence, its name. */
+export function pieceOnBoard(laid: LaidPiece, view: BoardView, top: number, foot: number): Group {
+    const { piece } = laid;
+    const left = xAt(view, laid.from), right = xAt(view, laid.to);
+    return group(`piece.${piece.id}`, { piece: piece.id, part: piece.part, title: titleOf(laid, view) }, [
+        rectangle(left, top, right, foot, 'thin', 'paper'),
+        ...groove(laid, left, right, top),
+        ...shortPoints(laid, view).map(x => line([x, top], [x, foot], 'hidden')),
+        ...words(laid, view, view.stepOf(laid), [left, right], [top, foot]),
+    ]);
+}
+
+/** The same from its near edge: back above, face below, so that a miter shows which way it leans. */
+export function pieceOnEdge(laid: LaidPiece, view: BoardView, top: number, foot: number): Item {
+    const left = xAt(view, laid.from), right = xAt(view, laid.to);
+    const [inLeft, inRight] = laid.ends.map(end => insetOf(end, laid.piece.thickness) * view.pointsPerTick) as [number, number];
+    return polygon([[left, top], [right, top], [right - inRight, foot], [left + inLeft, foot]], 'thin', 'wash');
+}
+
+/** How far the short point stands inside the long one. */
+export function insetOf(end: EndCut, thickness: Ticks): Ticks {
+    return end.cut === 'miter' ? thickness * Math.tan(end.degrees * Math.PI / 180) : 0;
+}
+
+function shortPoints({ ends, piece, from, to }: LaidPiece, view: BoardView): number[] {
+    const [left, right] = ends.map(end => insetOf(end, piece.thickness)) as [number, number];
+    return [...left > 0 ? [xAt(view, from + left)] : [], ...right > 0 ? [xAt(view, to - right)] : []];
+}
+
+function groove({ piece }: LaidPiece, left: number, right: number, top: number): Item[] {
+    const rabbet = piece.work.find(work => work.kind === 'rabbet');
+    if (!rabbet) return [];
+    return [line([left, top + 2.4], [right, top + 2.4], rabbet.edge.endsWith('back') ? 'thin' : 'hidden')];
+}
+
+function words({ piece, ends }: LaidPiece, view: BoardView, step: number | undefined, [left, right]: readonly [number, number], [top, foot]: readonly [number, number]): Item[] {
+    const width = right - left;
+    const middle = (top + foot) / 2;
+    const inset = Math.max(...ends.map(end => insetOf(end, piece.thickness))) * view.pointsPerTick;
+    if (width < 14) return [];
+    const narrow = width < 52;
+    if (narrow) {
+        const name = fitText(placeMarkOf(piece), width - 2, 7, 4.6);
+        const tall = foot - top > 20 && step !== undefined;
+        return [
+            ...tall ? [text([(left + right) / 2, middle - 1.5], String(step), { size: 7.6, weight: 600, anchor: 'middle' })] : [],
+            text([(left + right) / 2, tall ? middle + 7 : middle + 2.3], name.text, { size: name.size, anchor: 'middle' }),
+        ];
+    }
+    const start = left + inset + PAD + (step === undefined ? 0 : 2 * RING + PAD);
+    const room = right - inset - PAD - start;
+    const ring = step === undefined ? [] : [
+        circle([left + inset + PAD + RING, middle], RING, 'thin'),
+        text([left + inset + PAD + RING, middle + 2.5], String(step), { size: step > 99 ? 5.2 : 6.8, weight: 600, anchor: 'middle' }),
+    ];
+    const size = figure(Math.max(piece.cutBack, piece.cutFace), view.show);
+    const details = [size, piece.cutFace === piece.cutBack ? '' : `face ${figure(piece.cutFace, view.show)}`, piece.hand ?? ''].filter(Boolean).join(' · ');
+    const twoLines = foot - top >= 22;
+    if (twoLines) {
+        const name = fitText(view.nameOf(piece), room, 8.4, 5.4, 600), below = fitText(details, room, 7.4, 5);
+        return [...ring, text([start, middle - 1.4], name.text, { size: name.size, weight: 600 }), text([start, middle + 8], below.text, { size: below.size, tone: 'soft' })];
+    }
+    const name = fitText(view.nameOf(piece), room, 7.6, 5, 600);
+    const after = start + textWidth(name.text, name.size, 600) + 6;
+    const rest = right - inset - PAD - after;
+    return [
+        ...ring, text([start, middle + 2.6], name.text, { size: name.size, weight: 600 }),
+        ...textWidth(size, 7) <= rest ? [text([after, middle + 2.6], textWidth(details, 7) <= rest ? details : size, { size: 7, tone: 'soft' })] : [],
+    ];
+}
+
+function titleOf({ piece, from, to }: LaidPiece, view: BoardView): string {
+    const mitered = piece.cutFace === piece.cutBack ? '' : `, face ${figure(piece.cutFace, view.show)}`;
+    return `${view.nameOf(piece)}: ${figure(Math.max(piece.cutBack, piece.cutFace), view.show)}${mitered}${piece.hand ? `, ${piece.hand}` : ''}; marks at ${figure(from, view.show)} and ${figure(to, view.show)}`;
+}

@@ -1,0 +1,103 @@
+import { sizeFigure, figure } from '../figures.ts';
+import type { LaidBoard, SawOrder } from '../../sawing/model.ts';
+import { line, sheet, text, type Item, type Sheet } from '../display-list.ts';
+import type { Extent } from '../extent.ts';
+import { paperFor, PAPERS } from '../paper.ts';
+import { sheetAfter } from '../plan/plan.ts';
+import { frame, type TitleBlock } from '../sheet/frame.ts';
+import { strip } from '../sheet/strip.ts';
+import type { SheetOptions } from '../sheet-options.ts';
+import { fitText } from '../text/fit-text.ts';
+import { boardAtTheSaw } from './board.ts';
+import { boardsStrip } from './boards-strip.ts';
+import { boardView } from './view.ts';
+
+const GUTTER = 74;
+const PAD = 20;
+const STOCK_HEIGHT = 26;
+const GAP = 11;
+
+/** What a title block needs besides the order. */
+export interface BoardSheetWords { readonly job: string; readonly rooms: string; readonly client?: string }
+
+/** Every board of a job on as many sheets as it takes, all at one scale; each sheet can be carried to the saw alone. */
+export function drawBoardSheets(order: SawOrder, words: BoardSheetWords, options: SheetOptions = {}): readonly Sheet[] {
+    const show = order.job.show.value;
+    const paper = options.paper === undefined ? paperFor(show) : PAPERS[options.paper];
+    const { area } = frame(paper, titleBlock(order, words, options, '', ''));
+    const pages = flow(order, { left: area.left + PAD, top: area.top + PAD, right: area.right - PAD, foot: area.foot - PAD });
+    const first = options.sheet ?? FIRST_SHEET;
+    return pages.map((items, i) => {
+        const id = sheetAfter(first, i);
+        const whole = frame(paper, titleBlock(order, words, options, id, options.of ?? `of ${pages.length}`));
+        return sheet(
+            { id, title: `Boards at the saw, ${words.job}, sheet ${i + 1} of ${pages.length}`, description: descriptionOf(order) }, paper,
+            [...items, strip(boardsStrip(order), whole.strip), whole.group],
+        );
+    });
+}
+const FIRST_SHEET = 'B-1';
+
+/** Boards one under the other; a stock's heading stays with its first board. */
+function flow(order: SawOrder, area: Extent): readonly (readonly Item[])[] {
+    const longest = Math.max(1, ...order.boards.map(b => b.length));
+    const left = area.left + GUTTER;
+    const view = boardView(order, left, (area.right - 8 - left) / longest);
+    const pages: Item[][] = [[]];
+    let y = area.top;
+    let stock: string | undefined;
+    for (const board of order.boards) {
+        const isNew = board.stock.key !== stock;
+        const place = (top: number): { readonly items: readonly Item[]; readonly foot: number } => {
+            const heads = isNew || top === area.top;
+            const from = top + (heads ? STOCK_HEIGHT : 0);
+            const laid = boardAtTheSaw(board, view, from);
+            return { items: [...heads ? stockHeading(order, board, area, top, !isNew) : [], ...gutter(board, area.left, from, order), laid.group], foot: laid.foot };
+        };
+        let placed = place(y);
+        if (placed.foot > area.foot && y > area.top) {
+            pages.push([]);
+            placed = place(area.top);
+        }
+        pages.at(-1)!.push(...placed.items);
+        y = placed.foot + GAP;
+        stock = board.stock.key;
+    }
+    return pages;
+}
+
+function stockHeading(order: SawOrder, { stock }: LaidBoard, area: Extent, top: number, goesOn: boolean): Item[] {
+    const show = order.job.show.value;
+    const size = [stock.thickness, stock.width].flatMap(m => (m ? sizeFigure(m.value.ticks, show) : [])).join(' × ');
+    const count = order.boards.filter(b => b.stock.key === stock.key).length;
+    const name = fitText(stock.title ?? stock.name, (area.right - area.left) * 0.6, 13, 8, 600);
+    const details = [size, `${count} ${count === 1 ? 'board' : 'boards'}`, goesOn ? 'goes on' : ''].filter(Boolean).join(' · ');
+    return [
+        text([area.left, top + 11], name.text, { size: name.size, weight: 600 }),
+        text([area.right, top + 11], details, { size: 8.4, anchor: 'end', tone: 'soft' }),
+        line([area.left, top + 16], [area.right, top + 16], 'thin'),
+    ];
+}
+
+/** Number, length, and where the board comes from. */
+function gutter(board: LaidBoard, left: number, top: number, order: SawOrder): Item[] {
+    return [
+        text([left, top + 16], `#${board.number}`, { size: 13, weight: 600 }),
+        text([left, top + 27], figure(board.length, order.job.show.value), { size: 8.4 }),
+        ...board.from === 'bought' ? [] : [text([left, top + 37], board.from, { size: 7.4, tone: 'soft' })],
+    ];
+}
+
+function titleBlock(order: SawOrder, { job, rooms, client }: BoardSheetWords, options: SheetOptions, id: string, of: string): TitleBlock {
+    const show = order.job.show.value;
+    return {
+        job, room: rooms, ...client === undefined ? {} : { client }, drawing: ['Boards', 'at the saw'], scale: 'as the tape',
+        cutTo: show === 'millimeters' ? `${figure(order.job.cutTo.value, show)} mm` : sizeFigure(order.job.cutTo.value, show),
+        lengths: show === 'millimeters' ? 'millimeters' : 'feet, inches', sheet: id, of: options.of ?? of,
+    };
+}
+
+function descriptionOf({ boards, setUps }: SawOrder): string {
+    const pieces = boards.flatMap(b => b.strips).reduce((sum, s) => sum + s.pieces.length, 0);
+    return `${boards.length} boards with ${pieces} pieces, as they lie at the saw, with the readings of a tape hooked on the left end. ${setUps.stops} settings of the stop.`;
+}

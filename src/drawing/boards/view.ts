@@ -1,0 +1,38 @@
+import type { Show } from '../../quantity/print-length.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
+import type { LaidPiece, SawOrder } from '../../sawing/model.ts';
+import { markOf } from '../../takeoff/marks.ts';
+import type { Piece } from '../../takeoff/model.ts';
+
+/** How boards lie on a sheet: the hooked end at `left`, lengths to scale, widths only about. */
+export interface BoardView {
+    readonly left: number;
+    readonly pointsPerTick: number;
+    readonly show: Show;
+    /** The tape's divisions. */
+    readonly step: Ticks;
+    nameOf(piece: Piece): string;
+    /** Number of the step at whose stop a piece is cut; undefined on a board that is cut already. */
+    stepOf(piece: LaidPiece): number | undefined;
+}
+
+export function boardView(order: SawOrder, left: number, pointsPerTick: number): BoardView {
+    const steps = new Map<LaidPiece, number>();
+    for (const step of order.steps) if (step.do === 'crosscut') for (const take of step.takes) for (const piece of take.pieces) steps.set(piece, step.number);
+    const rooms = new Set(order.boards.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece.room));
+    return {
+        left, pointsPerTick, show: order.job.show.value, step: order.job.cutTo.value,
+        nameOf: piece => (rooms.size > 1 ? `${piece.room} ${markOf(piece)}` : markOf(piece)),
+        stepOf: piece => steps.get(piece),
+    };
+}
+
+export function xAt(view: BoardView, reading: Ticks): number {
+    return view.left + reading * view.pointsPerTick;
+}
+
+/** Wide enough for two lines of words, and not so wide that a few boards fill the sheet. */
+export function heightOf(width: Ticks | undefined, view: BoardView): number {
+    return Math.min(36, Math.max(16, (width ?? 0) * view.pointsPerTick));
+}
+export const STRIP_HEIGHT = 14;
