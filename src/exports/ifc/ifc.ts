@@ -1,0 +1,99 @@
+import type { Ceiling } from '../../ceiling/model.ts';
+import type { Solid } from '../../dryfit/model.ts';
+import { printLength } from '../../quantity/print-length.ts';
+import { TICKS_PER_FOOT } from '../../quantity/ticks.ts';
+import { PARTS, type EndCut, type Part, type Piece } from '../../takeoff/model.ts';
+import { PART_COLORS, PART_WORDS } from '../part-words.ts';
+import { axes, guid, pieceElement, placement, quantities, type Ground } from './pieces.ts';
+import { real, StepText, text, textOrNone } from './step.ts';
+import { unitsOf } from './units.ts';
+
+/** The format wants a time. A job has none, and the same job must give the same file on any day. */
+const NO_TIME = '1970-01-01T00:00:00';
+/** Where the room's height is not said: as high as rooms often are, common practice, no source. */
+const USUAL_HEIGHT = 8 * TICKS_PER_FOOT;
+
+/**
+ * The pieces of a room as IFC4 (ISO 16739-1, the reference view), in the clear text of a STEP file: a project, a site, a
+ * building and a storey, and on it one member for each piece, named by its id, by part and stock. Lengths in inches or
+ * millimeters, as the job shows them; z up from the floor. GlobalIds are made from names, so that they stay the same.
+ */
+export function toIfc(ceiling: Ceiling, solids: readonly Solid[]): string {
+    const { room } = ceiling;
+    const show = room.job.show.value;
+    const house = room.job.title?.value ?? 'Job';
+    const step = new StepText();
+    const units = unitsOf(step, show);
+    const world = axes(step, [0, 0, 0]);
+    const model = step.add(`IFCGEOMETRICREPRESENTATIONCONTEXT($,'Model',3,1.E-06,${world},$)`);
+    const body = step.add(`IFCGEOMETRICREPRESENTATIONSUBCONTEXT('Body','Model',*,*,*,*,${model},$,.MODEL_VIEW.,$)`);
+    const project = step.add(`IFCPROJECT(${guid(house, 'project')},$,${text(house)},$,$,$,$,(${model}),${units.assignment})`);
+    const sitePlace = placement(step, '$', world);
+    const site = step.add(`IFCSITE(${guid(house, 'site')},$,'Site',$,$,${sitePlace},$,$,.ELEMENT.,$,$,$,$,$)`);
+    const buildingPlace = placement(step, sitePlace, world);
+    const building = step.add(`IFCBUILDING(${guid(house, 'building')},$,${text(house)},$,$,${buildingPlace},$,$,.ELEMENT.,$,$,$)`);
+    const storeyPlace = placement(step, buildingPlace, world);
+    const storey = step.add(`IFCBUILDINGSTOREY(${guid(house, room.name)},$,${text(room.title ?? room.name)},$,$,${storeyPlace},$,${textOrNone(room.title)},.ELEMENT.,0.)`);
+    for (const [whole, part] of [[project, site], [site, building], [building, storey]] as const) step.add(`IFCRELAGGREGATES(${guid(house, room.name, whole, part)},$,$,$,${whole},(${part}))`);
+
+    const ground: Ground = { step, units, body, storey: storeyPlace, length: ceiling.length, ceiling: room.height?.value ?? USUAL_HEIGHT };
+    const elements = solids.map(solid => {
+        const element = pieceElement(solid, ground, house);
+        quantities(solid, element, ground, house);
+        properties(solid.piece, element, ground, house, length => printLength(length, show));
+        return { piece: solid.piece, element };
+    });
+    if (elements.length > 0) step.add(`IFCRELCONTAINEDINSPATIALSTRUCTURE(${guid(house, room.name, 'contains')},$,$,$,(${elements.map(({ element }) => element).join(',')}),${storey})`);
+    types(elements, ground, house, room.name);
+    materials(elements, ground, house, room.name);
+    return step.file({ description: 'ViewDefinition [ReferenceView_V1.2]', name: `${room.name}.ifc`, stamp: NO_TIME, schema: 'IFC4', by: 'Cofferwright' });
+}
+
+type Made = { readonly piece: Piece; readonly element: string };
+
+/** What the cut list says of a piece, in its own words. */
+function properties(piece: Piece, element: string, { step }: Ground, house: string, length: (ticks: number) => string): void {
+    const said: readonly (readonly [string, string])[] = [
+        ['Piece', piece.id], ['Room', piece.room], ['Part', piece.part], ['Where', piece.where], ['Stock', piece.stock.title ?? piece.stock.name],
+        ['Long points', length(piece.cutBack)], ['Short points', length(piece.cutFace)], ['Ends', piece.ends.map(endWords).join(', ')],
+        ...(piece.hand === null ? [] : [['Hand', piece.hand] as const]), ...(piece.machining.length === 0 ? [] : [['Machining', piece.machining.join('; ')] as const]),
+    ];
+    const single = said.map(([name, words]) => step.add(`IFCPROPERTYSINGLEVALUE(${text(name)},$,IFCTEXT(${text(words)}),$)`));
+    const set = step.add(`IFCPROPERTYSET(${guid(house, piece.id, 'cut list')},$,'Cut list',$,(${single.join(',')}))`);
+    step.add(`IFCRELDEFINESBYPROPERTIES(${guid(house, piece.id, 'has cut list')},$,$,$,(${element}),${set})`);
+}
+
+function endWords(end: EndCut): string {
+    return end.cut === 'miter' ? `miter ${end.degrees} degrees` : end.cut;
+}
+
+/** One type for every part, so that another program can pick all sides, all cleats. */
+function types(elements: readonly Made[], { step }: Ground, house: string, room: string): void {
+    for (const part of PARTS) {
+        const own = elements.filter(({ piece }) => piece.part === part);
+        if (own.length === 0) continue;
+        const type = step.add(`IFCMEMBERTYPE(${guid(house, part)},$,${text(PART_WORDS[part])},$,$,$,$,$,${text(part)},.USERDEFINED.)`);
+        step.add(`IFCRELDEFINESBYTYPE(${guid(house, room, part)},$,$,$,(${own.map(({ element }) => element).join(',')}),${type})`);
+    }
+}
+
+/** The stock is the material; how a part is shown hangs on the material of that part. */
+function materials(elements: readonly Made[], { step, body }: Ground, house: string, room: string): void {
+    const groups = new Map<string, { readonly part: Part; readonly stock: string; readonly made: Made[] }>();
+    for (const each of elements) {
+        const { part, stock } = each.piece;
+        const key = `${part} ${stock.key}`;
+        const group = groups.get(key) ?? { part, stock: stock.title ?? stock.name, made: [] };
+        groups.set(key, group);
+        group.made.push(each);
+    }
+    for (const [i, { part, stock, made }] of [...groups.values()].entries()) {
+        const material = step.add(`IFCMATERIAL(${text(stock)},${text(PART_WORDS[part])},'wood')`);
+        const color = step.add(`IFCCOLOURRGB($,${PART_COLORS[part].map(value => real(Math.round(value / 255 * 1000) / 1000)).join(',')})`);
+        const style = step.add(`IFCSURFACESTYLE(${text(PART_WORDS[part])},.BOTH.,(${step.add(`IFCSURFACESTYLESHADING(${color},0.)`)}))`);
+        const styled = step.add(`IFCSTYLEDITEM($,(${style}),$)`);
+        const shown = step.add(`IFCSTYLEDREPRESENTATION(${body},'Style','Material',(${styled}))`);
+        step.add(`IFCMATERIALDEFINITIONREPRESENTATION($,$,(${shown}),${material})`);
+        step.add(`IFCRELASSOCIATESMATERIAL(${guid(house, room, 'material', String(i))},$,$,$,(${made.map(({ element }) => element).join(',')}),${material})`);
+    }
+}
