@@ -12,7 +12,7 @@ const mayUse = {
     takeoff: ['ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     cutting: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     rules: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
-    drawing: ['sawing', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    drawing: ['dryfit', 'sawing', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     dryfit: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // boards in the order and at the settings of the saw
     sawing: ['cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
