@@ -114,7 +114,7 @@ function withRunning(run: Run, other: Run, { room, grid, sections, step, trouble
         const running = { ...line, start: other.start, end: other.end };
         const splices = splicesOf({
             line: running, crossing: other.lines, wall: length, spec: sections.spec(line.name), neighbor,
-            splicing: grid.splices.value, job: room.job, step,
+            splicing: (sections.spec(line.name)?.splicing ?? grid.splices).value, job: room.job, step,
         }, troubles);
         neighbor = splices;
         return { ...running, splices };
@@ -124,6 +124,7 @@ function withRunning(run: Run, other: Run, { room, grid, sections, step, trouble
 
 /** North and south run full, west and east between them; each is spliced on the centers of the lines that meet it. */
 function bandSplices(board: BandBoard, rectangle: Rectangle, across: Run, down: Run, { room, step }: Parts): Band['splices'] {
+    if (board.perimeter.splices.value === 'never') return { north: [], south: [], east: [], west: [] };
     const most = longestPiece(board.perimeter.stock?.value, room.job);
     const onLines = (lines: readonly Line[], from: Ticks, to: Ticks): readonly Splice[] => {
         const crossings = lines.map(line => ({ at: centerOf(line), place: `on line ${line.name}` }));

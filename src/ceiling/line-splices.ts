@@ -27,7 +27,7 @@ export interface SplicedLine {
 export function splicesOf(spliced: SplicedLine, troubles: Trouble[]): readonly Splice[] {
     const { line, crossing, spec, neighbor, splicing, job, step } = spliced;
     if (spec && spec.splices.length > 0) return saidSplices(spliced, spec, troubles);
-    if (!line.through || splicing === 'where-said') return [];
+    if (!line.through || splicing !== 'on-crossings') return [];
     const { blocking, bottom } = line.section.profile;
     const most = Math.min(longestPiece(bottom?.stock?.value, job) - (bottom?.press?.value ?? 0), longestPiece(blocking?.stock?.value, job));
     const crossings = crossing.map(other => ({ at: centerOf(other), place: `on line ${other.name}` }));

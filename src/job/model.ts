@@ -28,6 +28,9 @@ export interface JobSettings {
     readonly kerf: Given<Ticks>;
     readonly endTrim: Given<Ticks>;
     readonly longestBoard?: Given<Ticks>;
+    /** The shortest offcut worth keeping, and what a kept one is worth: a share of its price, 0 where nobody says. */
+    readonly shortestOffcut: Given<Ticks>;
+    readonly offcutWorth?: Given<Fraction>;
     /** Greatest and least thickness of the paint on one edge (primer and coats). */
     readonly paintFilm: Given<{ readonly least: Ticks; readonly most: Ticks }>;
     readonly at?: Source;
@@ -47,19 +50,29 @@ export interface Stock {
     readonly thickness?: Given<Measure>;
     readonly width?: Given<Measure>;
     readonly rippedWith?: Given<string>;
+    /** Of a sheet good: the size of a sheet. Then `width` is its width, and `lengths` its length where nothing else is said. */
+    readonly sheet?: Given<Sheet>;
     readonly lengths: readonly Given<Ticks>[];
     readonly prices: readonly Price[];
+    readonly supplier?: Given<string>;
+    /** Working days from order to delivery. */
+    readonly leadDays?: Given<number>;
+    readonly comes?: Given<'raw' | 'primed' | 'finished'>;
+    /** What is there before the first board is cut, in the order of the text. */
     readonly onHand: readonly Given<OnHand>[];
 }
+/** `width` lies across the grain, `length` along it; without grain a strip may be ripped either way. */
+export interface Sheet { readonly width: Ticks; readonly length: Ticks; readonly grain: 'lengthwise' | 'none' }
 export interface Price {
-    /** Exact money per tick, in the currency's major unit. Rounded only on the printed line. */
+    /** Exact money per tick of length, in the currency's major unit, also of a board or sheet with a price of its own. Rounded only on the printed line. */
     readonly perTick: Fraction;
     readonly currency: string;
     /** The one length it holds for; undefined: every length. */
     readonly for?: Given<Ticks>;
     readonly at: Source;
 }
-export interface OnHand { readonly count: number; readonly length: Ticks }
+/** `worth`: of each, in the currency's major unit; undefined: it costs nothing. Never in another currency than the stock's price. */
+export interface OnHand { readonly count: number; readonly length: Ticks; readonly worth?: { readonly amount: Fraction; readonly currency: string } }
 
 /** One beam detail with its arguments applied. */
 export interface Profile {
@@ -184,6 +197,9 @@ export interface Room {
     readonly lines: readonly LineSpec[];
     readonly fixtures: readonly Fixture[];
     readonly measuredBoards: readonly MeasuredBoard[];
+    /** Names of pieces that were spoiled after they were cut, without the room: `bottom-2`. One that was spoiled twice is here twice. */
+    readonly spoiled: readonly Given<string>[];
+    readonly cutBoards: readonly CutBoard[];
     /** True where something in the room could not be read (a syntax error, an unknown name): lay out what is known, be silent on the rest. */
     readonly broken: boolean;
 }
@@ -198,8 +214,8 @@ export interface Grid {
     readonly residue: Given<'outer-coffers' | 'band' | 'spread'>;
     readonly centeredOn?: Given<Fixture>;
     readonly perimeter?: Perimeter;
-    /** Splices of a line longer than the board: on the crossings, or not decided (then it is an error). */
-    readonly splices: Given<'on-crossings' | 'where-said'>;
+    /** Splices of a line longer than the board: on the crossings, or only where a line says one (none: an error), or none at all. */
+    readonly splices: Given<'on-crossings' | 'where-said' | 'never'>;
 }
 export type Spacing =
     | { readonly by: 'number'; readonly coffers: Given<number> }
@@ -212,6 +228,7 @@ export interface Perimeter {
     readonly rip?: Given<Measure>;
     /** How far the band's lower edge is below the beams' undersides. */
     readonly belowBeams: Given<Measure>;
+    readonly splices: Given<'on-crossings' | 'never'>;
     readonly nails?: Given<Nails>;
 }
 /** `line B { beams fine-box }` */
@@ -221,6 +238,8 @@ export interface LineSpec {
     readonly beams?: Given<Profile>;
     readonly heldDown?: Given<Measure>;
     readonly splices: readonly (Given<Ticks> & { readonly from?: Side })[];
+    /** Where it differs from the grid's. */
+    readonly splicing?: Grid['splices'];
     /** What it says that is not computed yet (`from`, `to`, `meets`). */
     readonly notComputed: readonly Source[];
 }
@@ -240,4 +259,16 @@ export interface MeasuredBoard {
     readonly stock?: Given<Stock>;
     /** Depth of the rabbet as found on the board. */
     readonly rabbet?: Given<Ticks>;
+}
+/** A board that is cut already: `cut 16' of poplar-1x6 into bottom-2, side-A-1-north left 31"`. */
+export interface CutBoard {
+    /** The word `cut`. */
+    readonly at: Source;
+    /** As long as the board was. */
+    readonly length: Given<Ticks>;
+    readonly stock: Given<Stock>;
+    /** Names of pieces, without the room. */
+    readonly into: readonly Given<string>[];
+    /** What is left of it in full width, measured; undefined: nobody says, and it is reckoned. */
+    readonly left?: readonly Given<Ticks>[];
 }

@@ -11,7 +11,7 @@ export const given = <T>(value: T): Given<T> => ({ value, at: nowhere, said: tru
 
 export function job(over: Partial<JobSettings> = {}): JobSettings {
     return {
-        currency: given('USD'), show: given('feet-inches' as const), cutTo: given(inches('1/32')), kerf: given(inches('1/8')), endTrim: given(inches(1)),
+        currency: given('USD'), show: given('feet-inches' as const), cutTo: given(inches('1/32')), kerf: given(inches('1/8')), endTrim: given(inches(1)), shortestOffcut: given(inches(24)),
         paintFilm: given({ least: 65, most: 98 }), ...over,
     };
 }

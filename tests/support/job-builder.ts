@@ -74,6 +74,7 @@ export function jobBuilder(uri = 'file:///job/house.coffer') {
         kerf: orDefault(words.kerf, ticksOf('1/8"')),
         endTrim: orDefault(words.endTrim, ticksOf('1"')),
         longestBoard: maybe(words.longestBoard, x => x),
+        shortestOffcut: orDefault(words.shortestOffcut, ticksOf('24"')), offcutWorth: maybe(words.offcutWorth, x => x),
         paintFilm: orDefault(words.paintFilm, range('0.004"', '0.006"')),
     });
 
@@ -142,7 +143,7 @@ export function jobBuilder(uri = 'file:///job/house.coffer') {
         const band = words.band;
         const perimeter: Perimeter | undefined = band ? {
             at: at(), kind: said(band.kind ?? 'band'), stock: maybe(band.stock, x => x), rip: maybe(band.rip, r => measure(r)),
-            belowBeams: orDefault(band.belowBeams === undefined ? undefined : measure(band.belowBeams), measure('0"')), nails: nails(band.nails),
+            belowBeams: orDefault(band.belowBeams === undefined ? undefined : measure(band.belowBeams), measure('0"')), splices: byDefault('on-crossings' as const), nails: nails(band.nails),
         } : undefined;
         return {
             name, at: at(), key: `${uri}#${name}`, job: words.job ?? settings(),
@@ -153,7 +154,7 @@ export function jobBuilder(uri = 'file:///job/house.coffer') {
                 centeredOn: lamp, perimeter, splices: orDefault(words.splices, 'on-crossings'),
             },
             lines: Object.entries(words.lines ?? {}).map(([name, line]) => lineSpec(name, line)),
-            fixtures: lamp ? [lamp.value] : [], measuredBoards: [], broken: words.broken ?? false,
+            fixtures: lamp ? [lamp.value] : [], measuredBoards: [], spoiled: [], cutBoards: [], broken: words.broken ?? false,
         };
     };
     return { at, said, byDefault, measure, settings, stock, profile, room };

@@ -8,16 +8,22 @@ import { readRoom } from './room.ts';
 
 /** What an alternate makes of each room that it changes. What reading a changed room finds that the room itself has not, stays with it. */
 export function readAlternate(declaration: ast.Alternate, house: House): Alternate {
+    return readAlternates([declaration], house);
+}
+
+/** One or more of a file together, the later on top of the earlier. */
+export function readAlternates(declarations: readonly ast.Alternate[], house: House): Alternate {
     const lines = new Map<ast.Room, ast.Line[]>();
-    for (const line of declaration.body?.members.filter(ast.isLine) ?? []) {
+    for (const line of declarations.flatMap(({ body }) => body?.members.filter(ast.isLine) ?? [])) {
         const room = line.path[0]?.ref;
         if (!ast.isRoom(room)) continue;
         const before = lines.get(room);
         if (before) before.push(line); else lines.set(room, [line]);
     }
+    const titles = declarations.flatMap(({ title }) => title ?? []), last = declarations.at(-1)!;
     return {
-        name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title },
-        at: sourceOfProperty(declaration, 'name'), whole: sourceOf(declaration),
+        name: declarations.map(({ name }) => name ?? '').join('+'), ...titles.length > 0 && { title: titles.join(' + ') },
+        at: sourceOfProperty(last, 'name'), whole: sourceOf(last),
         rooms: [...lines].flatMap(([room, changes]) => changed(room, changes, house) ?? []),
     };
 }

@@ -27,6 +27,8 @@ export function readJob(reading: Reading, declaration: ast.Job | undefined): Job
         kerf: usual('kerf', reading.length('kerf') ?? standing(reading, r => r.length('kerf'))!),
         endTrim: usual('end-trim', reading.length('end-trim') ?? standing(reading, r => r.length('end-trim'))!),
         longestBoard: reading.length('longest-board'),
+        shortestOffcut: usual('shortest-offcut', reading.length('shortest-offcut') ?? standing(reading, r => r.length('shortest-offcut'))!),
+        offcutWorth: shareOf(reading),
         paintFilm: usual('paint-film', reading.range('paint-film') ?? standing(reading, r => r.range('paint-film'))!),
         ...declaration && { at: sourceOf(declaration) },
     };
@@ -34,7 +36,7 @@ export function readJob(reading: Reading, declaration: ast.Job | undefined): Job
 
 /** Defaults of a job that shows millimeters, where the declared ones are no whole figures in them; builtin.coffer tells them too. */
 const METRIC = {
-    'cut-to': millimeters('0.5'), kerf: millimeters(3), 'end-trim': millimeters(25), 'paint-film': { least: millimeters('0.1'), most: millimeters('0.15') },
+    'cut-to': millimeters('0.5'), kerf: millimeters(3), 'end-trim': millimeters(25), 'shortest-offcut': millimeters(600), 'paint-film': { least: millimeters('0.1'), most: millimeters('0.15') },
 } as const;
 function inMillimeters<T>(name: keyof typeof METRIC, given: Given<T>): Given<T> {
     return given.said ? given : { ...given, value: METRIC[name] as T };
@@ -43,6 +45,15 @@ function inMillimeters<T>(name: keyof typeof METRIC, given: Given<T>): Given<T> 
 /** The declared default, of a block that says nothing. */
 function standing<T>(reading: Reading, read: (reading: Reading) => T): T {
     return read(reading.empty());
+}
+
+/** What a kept offcut is worth, as a share of its price: all of it at most, or an offcut would be worth making. */
+function shareOf(reading: Reading): JobSettings['offcutWorth'] {
+    const worth = reading.amount('shortest-offcut', 'worth');
+    if (!worth) return undefined;
+    if (worth.value.exact.compare(1) <= 0) return { ...worth, value: worth.value.exact };
+    reading.evaluator.raise({ rule: 'out-of-range', at: worth.at, message: 'A kept offcut is worth at most what it cost: 100%.' });
+    return undefined;
 }
 
 function checkCurrency(reading: Reading): Given<string> | undefined {

@@ -24,13 +24,13 @@ export const MOST_COUNTED = 1_000_000;
  * there the rules say what is wrong with them, in terms of the beam.
  */
 const MORE_THAN_NOTHING: ReadonlySet<string> = new Set([
-    'Stock.lengths', 'Stock.on-hand', 'Stock.price/for', 'Job.cut-to', 'Job.longest-board', 'Ceiling.height', 'Ceiling.covering/thickness',
+    'Stock.lengths', 'Stock.on-hand', 'Stock.price/for', 'Stock.sheet', 'Measured.cut', 'Job.cut-to', 'Job.longest-board', 'Ceiling.height', 'Ceiling.covering/thickness',
     'Sides.rabbet', 'Cleats.gauge', 'Blocking.screws', 'Sides.nails', 'Cleats.nails', 'Bottom.nails', 'Trim.nails', 'Perimeter.nails',
     'Fixture.value/diameter', 'Board.rabbet', 'Board.width', 'Board.thickness', 'Board.length',
 ]);
 const NOTHING_OR_MORE: ReadonlySet<string> = new Set([
     'Job.cut-tolerance', 'Job.kerf', 'Job.end-trim', 'Job.paint-film', 'Bottom.gap', 'Bottom.ease', 'Fixture.value/at', 'Fixture.value/keep-clear',
-    'BeamLine.splice', 'Grid.lines-north', 'Grid.lines-east',
+    'BeamLine.splice', 'Measured.cut/left', 'Job.shortest-offcut', 'Grid.lines-north', 'Grid.lines-east',
 ]);
 
 /** Most values of a job's settings: more is a slip of the pen, and every board would be counted wrong. Common practice, no source. */

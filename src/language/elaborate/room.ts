@@ -173,7 +173,8 @@ function boardOf(thing: ast.Fixture, room: Reading, house: House): MeasuredBoard
 function cutOf(measured: Reading | undefined): Pick<Room, 'spoiled' | 'cutBoards'> {
     if (!measured) return { spoiled: [], cutBoards: [] };
     const property = measured.block.declaration('cut')!;
-    const named = ({ known: { value } }: Found): string | undefined => value.is === 'text' ? value.text : undefined;
+    // A board that was measured may have the name of the piece it is for.
+    const named = ({ known: { value } }: Found): string | undefined => value.is === 'text' ? value.text : value.is === 'thing' ? value.node.name : undefined;
     const boards = measured.each('cut', (found, said): CutBoard | undefined => {
         const line = measured.line(said, property, 'Measured');
         const length = measured.given(found, each => measured.ticks(each)), stock = line.stock('of');

@@ -1,21 +1,26 @@
 import { nominalSection } from '../../data/board-measure.ts';
 import { dressedSize } from '../../data/dressed-sizes.ts';
-import type { NominalSize, Price, Stock } from '../../job/model.ts';
-import type { Given } from '../../provenance/source.ts';
+import type { NominalSize, Price, Sheet, Stock } from '../../job/model.ts';
+import type { Given, Source } from '../../provenance/source.ts';
 import type { Measure } from '../../quantity/measure.ts';
+import type { Rational } from '../../quantity/rational.ts';
+import { printLength } from '../../quantity/print-length.ts';
+import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
 import { exactly } from '../../quantity/tolerance.ts';
 import type * as ast from '../generated/ast.ts';
 import { isBroken } from '../types/broken.ts';
-import { isPerVolume } from '../types/type.ts';
+import { isForEach, isPerVolume } from '../types/type.ts';
 import { sourceOf, sourceOfProperty, uriOf } from '../types/place.ts';
 import { listed, quoted } from '../types/words.ts';
 import type { House } from './house.ts';
 import type { Raise } from './raised.ts';
 import type { Reading } from './reading.ts';
+import type { Found } from './values.ts';
 
 /**
- * A board one can buy. Width and thickness are those that are said, or else the published dressed size of the nominal
- * one; then their words are the nominal size's, and `said` is false.
+ * A board or a sheet one can buy. Width and thickness are those that are said, or else the published dressed size of the
+ * nominal one; then their words are the nominal size's, and `said` is false. A sheet that says no width or lengths of its
+ * own has those of its size, by its words.
  *
  * What the width and the thickness may be off has the cause `stock:<key>`: the section makes it that of one board, since
  * parts of one stock are still different boards.
@@ -25,16 +30,20 @@ export function readStock(declaration: ast.Stock, house: House, raise: Raise): S
     const reading = house.reading('Stock', declaration.body, raise, key);
     const size: Given<NominalSize> | undefined = reading.given(reading.found('size'), ({ known: { value } }) => value.is === 'size' ? value.size : undefined);
     const said = { thickness: reading.measure('thickness', `stock:${key}`), width: reading.measure('width', `stock:${key}`) };
+    const sheet = sheetOf(reading);
     const dressed = size && dressedSize(size.value.thickness, size.value.width);
     const side = (name: 'thickness' | 'width'): Given<Measure> | undefined => {
         if (said[name] || reading.lost(name, said[name])) return said[name];
+        if (name === 'width' && sheet) return { ...sheet, value: exactly(sheet.value.width), said: false };
+        if (reading.lost('sheet', sheet)) return undefined;
         return dressed && { value: exactly(dressed[name]), at: size.at, said: false, ...size.via && { via: size.via } };
     };
     const stock: Stock = {
         name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title },
         at: sourceOfProperty(declaration, 'name'), key,
         size, species: reading.word('species'), thickness: side('thickness'), width: side('width'),
-        rippedWith: reading.text('ripped-with'), lengths: reading.lengths('lengths'), prices: pricesOf(reading, size?.value, raise), onHand: onHandOf(reading),
+        rippedWith: reading.text('ripped-with'), sheet, lengths: lengthsOf(reading, sheet), ...boughtOf(reading, size?.value, sheet, raise),
+        supplier: reading.text('supplier'), leadDays: reading.wholeNumber('lead-days'), comes: reading.word('comes'),
     };
     checkSize(declaration, stock, reading, raise);
     return stock;
@@ -47,7 +56,7 @@ export function keyOfDeclaration(declaration: ast.Stock | ast.Profile | ast.Room
 
 function checkSize(declaration: ast.Stock, stock: Stock, reading: Reading, raise: Raise): void {
     const missing = (['width', 'thickness'] as const).filter(name => !stock[name] && !reading.lost(name, undefined));
-    if (missing.length === 0 || isBroken(declaration) || reading.lost('size', stock.size) || reading.block.unknown.length > 0) return;
+    if (missing.length === 0 || isBroken(declaration) || reading.lost('size', stock.size) || reading.lost('sheet', stock.sheet) || reading.block.unknown.length > 0) return;
     const say = `say ${listed(missing.map(quoted), 'and')}, as the yard's boards measure`;
     if (!stock.size) {
         raise({ rule: 'no-dressed-size', at: stock.at, message: `How big is ${quoted(stock.name)}? Say its nominal ${quoted('size')}, such as 1x6; or ${say}.` });
@@ -63,32 +72,68 @@ function checkSize(declaration: ast.Stock, stock: Stock, reading: Reading, raise
     });
 }
 
-function pricesOf(reading: Reading, size: NominalSize | undefined, raise: Raise): Price[] {
-    const prices = reading.each('price', ({ known: { value }, expr }, line): Omit<Price, 'at'> | undefined => {
-        if (value.is !== 'quantity') return undefined;
-        if (isPerVolume(value.type) && !size) {
-            if (!reading.lost('size', size)) raise({ rule: 'no-nominal-size', at: sourceOf(expr), message: `A price per board foot is reckoned on the nominal size. Say it, such as ${quoted('size 1x6')}; or price the stock per ft.` });
-            return undefined;
-        }
-        const only = reading.modOn(line, 'price', 'for');
-        const lost = line.mods.some(mod => mod.decl?.$refText === 'for');
-        const length = reading.given(only, found => reading.ticks(found));
-        return lost && !length ? undefined : { perTick: isPerVolume(value.type) ? value.exact.mul(nominalSection(size!.thickness, size!.width)) : value.exact, currency: value.type.currency, ...length && { for: length } };
-    }).map(({ value, at }): Price => ({ ...value, at }));
+function sheetOf(reading: Reading): Given<Sheet> | undefined {
+    const size = reading.pair('sheet'), grain = reading.word<Sheet['grain']>('sheet', 'grain');
+    return size && grain && { ...size, value: { width: size.value.first.ticks, length: size.value.second.ticks, grain: grain.value } };
+}
+
+function lengthsOf(reading: Reading, sheet: Given<Sheet> | undefined): Given<Ticks>[] {
+    const said = reading.lengths('lengths');
+    return sheet && said.length === 0 && !reading.lost('lengths', undefined) ? [{ ...sheet, value: sheet.value.length }] : said;
+}
+
+/** What it is bought and reckoned at. */
+function boughtOf(reading: Reading, size: NominalSize | undefined, sheet: Given<Sheet> | undefined, raise: Raise): Pick<Stock, 'prices' | 'onHand'> {
+    const lengths = lengthsOf(reading, sheet);
+    const prices = reading.each('price', (found, line) => priceOf(found, line, reading, size, lengths, raise)).map(({ value, at }): Price => ({ ...value, at }));
     for (const price of prices) {
         if (price.perTick.s < 0n) raise({ rule: 'out-of-range', at: price.at, message: 'A price is nothing or more.' });
     }
-    const [first] = prices;
-    const other = prices.find(price => price.currency !== first!.currency);
+    const onHand = onHandOf(reading);
+    const [first, ...others]: { currency: string; at: Source }[] = [...prices, ...onHand.flatMap(({ value: { worth }, at }) => worth ? [{ ...worth, at }] : [])];
+    const other = others.find(price => price.currency !== first!.currency);
     if (other) raise({ rule: 'mixed-currency', at: other.at, message: `This stock is priced in ${first!.currency} and in ${other.currency}; the sum of the boards would be in neither.`, related: [{ at: first!.at, message: `In ${first!.currency} here.` }] });
-    return prices.filter(price => price.perTick.s >= 0n && price.currency === first!.currency);
+    return {
+        prices: prices.filter(price => price.perTick.s >= 0n && price.currency === first!.currency),
+        onHand: onHand.map(each => each.value.worth && each.value.worth.currency !== first!.currency ? { ...each, value: { count: each.value.count, length: each.value.length } } : each),
+    };
 }
 
+function priceOf({ known: { value }, expr }: Found, line: ast.Line, reading: Reading, size: NominalSize | undefined, lengths: readonly Given<Ticks>[], raise: Raise): Omit<Price, 'at'> | undefined {
+    if (value.is !== 'quantity') return undefined;
+    if (isPerVolume(value.type) && !size) {
+        if (!reading.lost('size', size)) raise({ rule: 'no-nominal-size', at: sourceOf(expr), message: `A price per board foot is reckoned on the nominal size. Say it, such as ${quoted('size 1x6')}; or price the stock per ft.` });
+        return undefined;
+    }
+    const only = reading.modOn(line, 'price', 'for');
+    const lost = line.mods.some(mod => mod.decl?.$refText === 'for');
+    const length = reading.given(only, found => reading.ticks(found));
+    if (lost && !length) return undefined;
+    const { currency } = value.type;
+    if (isForEach(value.type)) return priceOfEach(value.exact, currency, length, lengths, expr, raise);
+    return { perTick: isPerVolume(value.type) ? value.exact.mul(nominalSection(size!.thickness, size!.width)) : value.exact, currency, ...length && { for: length } };
+}
+
+/** The price of one board, of the length it is for: the one that is said, or the only one it is sold in. */
+function priceOfEach(each: Rational, currency: string, said: Given<Ticks> | undefined, lengths: readonly Given<Ticks>[], expr: ast.Expr, raise: Raise): Omit<Price, 'at'> | undefined {
+    const length = said ?? (lengths.length === 1 ? lengths[0] : undefined);
+    if (length) return { perTick: each.div(length.value), currency, for: length };
+    const { uri, range: { end } } = sourceOf(expr);
+    const fixes = lengths.map(({ value }) => printLength(value)).filter(text => !text.startsWith('~'))
+        .map(text => ({ title: `Write for ${text}`, edits: [{ uri, range: { start: end, end }, text: ` for ${text}` }] }));
+    raise({ rule: 'not-said', at: sourceOf(expr), message: `A board of which length costs that? Say it, such as ${quoted(`for ${printLength(lengths[0]?.value ?? EIGHT_FEET)}`)}; or price the stock per ft.`, fixes });
+    return undefined;
+}
+const EIGHT_FEET = 8 * TICKS_PER_FOOT;
+
 function onHandOf(reading: Reading): Stock['onHand'] {
-    return reading.each('on-hand', found => {
+    return reading.each('on-hand', (found, line) => {
         const { value } = found.known;
         if (value.is !== 'pair') return undefined;
         const count = reading.count(found, value.first), length = reading.ticks(found, value.second);
-        return count === undefined || length === undefined ? undefined : { count, length };
+        if (count === undefined || length === undefined) return undefined;
+        const said = reading.modOn(line, 'on-hand', 'worth');
+        const worth = said && reading.amountOf(said);
+        return { count, length, ...worth && { worth: { amount: worth.exact, currency: worth.currency } } };
     });
 }

@@ -164,7 +164,7 @@ export abstract class Values {
         const known = slot.evaluator.evaluate(expr);
         if (known) return conforms(type, known.value) ? { known, expr, slot } : undefined;
         // A name that need not be declared: `A` in `from A`, `s-12` in `spoiled s-12`.
-        const plain = type === NAME && ast.isRef(expr) && !expr.call ? expr.$cstNode?.text : undefined;
+        const plain = (type === NAME || type?.is === 'many' && type.of === NAME) && ast.isRef(expr) && !expr.call ? expr.$cstNode?.text : undefined;
         return plain === undefined ? undefined : { known: { value: { is: 'text', text: plain }, via: [] }, expr, slot };
     }
 

@@ -9,7 +9,7 @@ import { nameOf, wordsOf } from './values.ts';
 import { listed, quoted, wantedInWords } from './words.ts';
 
 /** Lines that may stand in a block more than once: each adds to what is known. */
-export const REPEATED: ReadonlySet<string | undefined> = new Set(['price', 'point', 'splice', 'spoiled', 'lengths', 'on-hand', 'allowance', 'scope', 'exclusion', 'terms']);
+export const REPEATED: ReadonlySet<string | undefined> = new Set(['price', 'point', 'splice', 'spoiled', 'cut', 'lengths', 'on-hand', 'allowance', 'scope', 'exclusion', 'terms']);
 
 /** One thing said twice in a block: which of the two holds? */
 export function checkSaidTwice(body: ast.Body, report: Report): void {

@@ -9,7 +9,7 @@ import { replacing, replacingAny, type Report } from './report.ts';
 import { suggestions, type UsualUnits } from './suggest.ts';
 import {
     ANGLE, atom, combine, CONDITION, COUNT, DATE, fits, GAUGE, isPlainNumber, LENGTH, mixed, NAME, NUMBER, NUMBER_SIZE, pair, PERCENT,
-    quantity, quantityNamed, sameDimensions, SIZE, TEXT, TIME, type Type,
+    quantity, rate, sameDimensions, SIZE, TEXT, TIME, type Type,
 } from './type.ts';
 import { inWords, listed, quoted, wantedInWords } from './words.ts';
 
@@ -114,7 +114,7 @@ export class Inference {
             case 'UnmarkedLit': return this.unmarked(expr as ast.UnmarkedLit, want);
             case 'Neg': return this.negated(expr as ast.Neg, want);
             case 'Group': return this.infer((expr as ast.Group).value, want);
-            case 'Rate': return combine(this.infer((expr as ast.Rate).value), quantityNamed((expr as ast.Rate).unit?.ref?.type?.ref?.name), -1);
+            case 'Rate': return rate(this.infer((expr as ast.Rate).value), (expr as ast.Rate).unit?.ref?.type?.ref?.name);
             case 'MemberOf': {
                 this.infer((expr as ast.MemberOf).of);
                 const member = (expr as ast.MemberOf).member?.ref;

@@ -14,10 +14,10 @@ export interface Quantity {
     readonly dimensions: Dimensions;
     /** ISO code of the money in it; '' where there is none, or where any will do (a declared `Money`). */
     readonly currency: string;
-    /** Tells counts from percentages where no dimension does, and a price per length that may be one per board foot as well. */
+    /** Tells counts from percentages where no dimension does, money for each of something from money, and a price of lumber from one per length. */
     readonly flavor: Flavor;
 }
-export type Flavor = 'plain' | 'count' | 'ratio' | 'percent' | 'lumber';
+export type Flavor = 'plain' | 'count' | 'ratio' | 'percent' | 'lumber' | 'each';
 /** Named: `Stock`, `Profile`, `Corners`, `Gauge` … `words` where it is a list of words. */
 export interface Atom { readonly is: 'atom'; readonly name: string; readonly words?: readonly string[] }
 export interface Pair { readonly is: 'pair' | 'range'; readonly first: Type | undefined; readonly second: Type | undefined }
@@ -68,7 +68,7 @@ export const COUNT = quantity({}, '', 'count');
 export const RATIO = quantity({}, '', 'ratio');
 export const PERCENT = quantity({}, '', 'percent');
 export const MONEY = quantity({ money: 1 });
-/** What lumber costs: so much per length, or per board foot. */
+/** What lumber costs: so much per length, per board foot, or each board. */
 export const PRICE_OF_LUMBER = quantity({ money: 1, length: -1 }, '', 'lumber');
 export const TEXT = atom('Text');
 export const NAME = atom('Name');
@@ -91,6 +91,16 @@ export function quantityNamed(name: string | undefined): Type | undefined {
 /** `Money per Time`: the type of a rate that is declared. */
 export function rateNamed(of: Type | undefined, per: string | undefined): Type | undefined {
     return of === MONEY && per === 'Lumber' ? PRICE_OF_LUMBER : combine(of, quantityNamed(per), -1);
+}
+
+/** `2.70 USD per ft`: the type of a rate. Money per count keeps what it is, since nothing of a count is left in its dimensions. */
+export function rate(of: Type | undefined, per: string | undefined): Quantity | undefined {
+    const type = combine(of, quantityNamed(per), -1);
+    return per === 'Count' && type && sameDimensions(type, MONEY) ? quantity(type.dimensions, type.currency, 'each') : type;
+}
+/** Whether something is so much money for each board or sheet. */
+export function isForEach(type: Type | undefined): boolean {
+    return type?.is === 'quantity' && type.flavor === 'each';
 }
 
 /** Whether something is so much money per board foot (or other volume). */
@@ -127,7 +137,7 @@ export function fits(want: Type | undefined, got: Type | undefined): boolean {
     if (!want || !got || want === got) return true;
     if (want.is === 'many') return fits(want.of, got.is === 'many' ? got.of : got);
     if (want.is === 'quantity' && got.is === 'quantity') {
-        if (want.flavor === 'lumber' && isPerVolume(got)) return !mixed(want, got);
+        if (want.flavor === 'lumber' && (isPerVolume(got) || isForEach(got))) return !mixed(want, got);
         if (!sameDimensions(want, got) || mixed(want, got)) return false;
         return want.flavor !== 'count' || got.flavor === 'count' || got.flavor === 'plain';
     }

@@ -66,7 +66,7 @@ function checkValues(values: readonly ast.Expr[], declaration: ast.PropertyDecl,
 }
 
 /** What is as long as a room or a board, and is mostly said in feet or in meters. */
-const LARGE: ReadonlySet<string> = new Set(['Stock.lengths', 'Stock.price.for', 'Stock.on-hand', 'Job.longest-board', 'Wall.value', 'Ceiling.height', 'Room.diagonal.measures']);
+const LARGE: ReadonlySet<string> = new Set(['Stock.lengths', 'Stock.price.for', 'Stock.on-hand', 'Job.longest-board', 'Measured.cut', 'Measured.cut.left', 'Wall.value', 'Ceiling.height', 'Room.diagonal.measures']);
 
 function isLarge(declaration: ast.PropertyDecl): boolean {
     const owner = declaration.$container;

@@ -29,7 +29,7 @@ export function wantedInWords(type: Type | undefined): string {
         }
         case 'quantity': {
             const { length, time, money } = type.dimensions;
-            if (type.flavor === 'lumber') return `${inWords(type)} such as 2.70 USD per ft, or per board foot such as 6.40 USD per board-ft`;
+            if (type.flavor === 'lumber') return `${inWords(type)} such as 2.70 USD per ft, per board foot such as 6.40 USD per board-ft, or a board such as 27.60 USD per board`;
             if (money === 1 && length === -1 && time === 0) return `${inWords(type)} such as 2.70 USD per ft`;
             if (money === 1 && time === -1 && length === 0) return `${inWords(type)} such as 65 USD per h`;
             if (time === 1 && length === -1) return `${inWords(type)} such as 5 min per ft`;
@@ -81,7 +81,7 @@ function quantityInWords(type: Quantity): string {
     if (money === 1 && length === 0 && others === 'money') return type.currency ? `money (${type.currency})` : 'money';
     return others;
 }
-const FLAVORS: Readonly<Record<Quantity['flavor'], string>> = { plain: 'a number', lumber: 'a number', count: 'a count', ratio: 'a percentage', percent: 'a percentage' };
+const FLAVORS: Readonly<Record<Quantity['flavor'], string>> = { plain: 'a number', lumber: 'a number', each: 'a number', count: 'a count', ratio: 'a percentage', percent: 'a percentage' };
 
 const KNOWN: Readonly<Record<string, string>> = {
     'length': 'a length', 'length length': 'an area', 'length length length': 'a volume', 'mass': 'a weight', 'time': 'a time', 'angle': 'an angle',

@@ -65,6 +65,47 @@ test.each([
     expect([findings, stocks[0]!.prices[0]!.perTick.mul(feet(8)).toFraction()]).toEqual([[], cost]);
 });
 
+describe('what is bought, how, and what has been cut', () => {
+    const yard = `edition 1
+job "Quay" { shortest-offcut 18" worth 25% }
+stock mdf { sheet 49" x 97" grain none; thickness 3/4"; price 58 USD per sheet; supplier "Tern & Daughters"; lead-days 3; comes primed; on-hand 1 x 8' worth 40 USD }
+stock fir { size 1x6; lengths 8', 12'; price 2 USD per ft; price 20.40 USD per board for 12'; on-hand 2 x 62", 1 x 7' }
+room den {
+  wall north 10'; wall east 8'
+  measured {
+    spoiled  bottom-2, side-A-1-north
+    spoiled  bottom-2
+    cut      16' of fir into bottom-2, side-A-1-north left 31", 12"
+    cut      8' of fir
+  }
+}
+`;
+    const read = async () => readFile((await TestWorkspace.open({ 'house.coffer': yard })).document('house.coffer'));
+    test('a sheet has its own width, length and price', async () => {
+        const { stocks: [mdf], findings } = await read();
+        expect(findings).toEqual([]);
+        expect(mdf).toMatchObject({
+            sheet: { value: { width: inches(49), length: inches(97), grain: 'none' } }, width: { value: { ticks: inches(49) }, said: false }, lengths: [{ value: inches(97) }],
+            supplier: { value: 'Tern & Daughters' }, leadDays: { value: 3 }, comes: { value: 'primed' },
+        });
+        expect(mdf!.prices.map(price => price.perTick.mul(price.for!.value).toFraction())).toEqual(['58']);
+        expect(mdf!.onHand.map(({ value: { count, length, worth } }) => [count, length, worth!.amount.toFraction(), worth!.currency])).toEqual([[1, feet(8), '40', 'USD']]);
+    });
+    test('a board has the price of its length, what is on hand costs nothing where nobody says', async () => {
+        const { stocks: [, fir], job } = await read();
+        expect(fir!.prices.map(price => [price.for?.value, price.perTick.mul(feet(12)).toFraction()])).toEqual([[undefined, '24'], [feet(12), '102/5']]);
+        expect(fir!.onHand.map(({ value }) => value)).toEqual([{ count: 2, length: inches(62) }, { count: 1, length: feet(7) }]);
+        expect([job.shortestOffcut.value, job.offcutWorth!.value.toFraction()]).toEqual([inches(18), '1/4']);
+    });
+    test('what is cut and what is spoiled, each name as often as it is said', async () => {
+        const { rooms: [den] } = await read();
+        expect(den!.spoiled.map(({ value }) => value)).toEqual(['bottom-2', 'side-A-1-north', 'bottom-2']);
+        expect(den!.cutBoards.map(({ length, stock, into, left }) => [length.value, stock.value.name, into.map(({ value }) => value), left?.map(({ value }) => value)])).toEqual([
+            [feet(16), 'fir', ['bottom-2', 'side-A-1-north'], [inches(31), inches(12)]], [feet(8), 'fir', [], undefined],
+        ]);
+    });
+});
+
 describe('profiles', () => {
     test('every part with its values', () => {
         const { blocking, spacers, sides, cleats, bottom, trim, isDefault, label } = profile('box');

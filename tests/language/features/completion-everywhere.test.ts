@@ -46,7 +46,7 @@ test.each(Object.keys(FILES))('every word of %s is offered where it stands', asy
         }
     }
     expect(notOffered).toEqual([]);
-    expect(longest).toBeLessThan(40);
+    expect(longest).toBeLessThan(45);
 });
 
 function startOf(item: CompletionItem): number {

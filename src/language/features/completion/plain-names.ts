@@ -35,8 +35,9 @@ export function plainNames(property: ast.PropertyDecl | undefined, from: AstNode
             const crossing = fixtureAt(from)?.name ?? '';
             return words(/[A-Za-z]+|\d+/.test(crossing) ? crossing.match(/[A-Za-z]+|\d+/g)! : names()?.lines ?? []);
         }
-        case 'Measured.spoiled': return words(names()?.pieces ?? []);
-        case 'Stock.ripped-with': case 'rip.with': return words(fenceNames(documents));
+        case 'Measured.spoiled': case 'cut.into': return words(names()?.pieces ?? []);
+        case 'Stock.ripped-with': case 'rip.with': return words(quotedAfter(/\b(?:ripped-with|with)[ \t]+("[^"\r\n]*")/g, documents));
+        case 'Stock.supplier': return words(quotedAfter(/\bsupplier[ \t]+("[^"\r\n]*")/g, documents));
         default: return undefined;
     }
 }
@@ -74,9 +75,9 @@ function fixtureAt(node: AstNode): ast.Fixture | undefined {
     return undefined;
 }
 
-/** Fence settings that some file has given a name. */
-function fenceNames(documents: LangiumDocuments): readonly string[] {
+/** Names that some file has given something: a fence setting, a supplier. */
+function quotedAfter(words: RegExp, documents: LangiumDocuments): readonly string[] {
     const found = new Set<string>();
-    for (const document of documents.all) for (const name of document.textDocument.getText().matchAll(/\b(?:ripped-with|with)[ \t]+("[^"\r\n]*")/g)) found.add(name[1]!);
+    for (const document of documents.all) for (const name of document.textDocument.getText().matchAll(words)) found.add(name[1]!);
     return [...found].sort();
 }
