@@ -1,0 +1,124 @@
+import { allCounts, type Counts, type VerifiedBound } from './bound.ts';
+import type { Column } from './columns.ts';
+import type { DiveStart } from './dive.ts';
+import type { Effort } from './effort.ts';
+import { generate } from './generate.ts';
+import { Master } from './master.ts';
+import { Pricing, type Prices } from './pricing.ts';
+import type { CuttingProblem } from './problem.ts';
+import type { LinearSolver } from './solver.ts';
+
+/** Boards in whole numbers, but what is cut from them still in parts. */
+export interface WholeBoards {
+    /** So many of each kind. */
+    readonly boards: readonly number[];
+    readonly cost: number;
+    readonly start: DiveStart;
+    readonly prices: Prices;
+}
+
+export interface BranchWatch {
+    /** The cost of the best plan so far. */
+    best(): number;
+    /** Looks for a plan with just these boards; says whether all such plans are done with: found to be too dear, or none. */
+    onWholeBoards(found: WholeBoards): boolean;
+    /** No plan is cheaper than this. */
+    onBound(bound: number): void;
+}
+
+interface Branch { readonly counts: Counts; readonly bound: number; readonly depth: number }
+
+/**
+ * Branches on how many boards of each kind are bought: where a solution in parts buys 3.4 boards of a kind, no plan is lost by
+ * looking at at most 3 and at least 4 apart. Cost depends on the boards alone, so with whole numbers of boards the cost is
+ * settled, and what is left is whether the pieces can be cut from them. A branch is left when the verified bound says that it
+ * holds nothing cheaper. Ends when there is none left or the effort is spent; says through `watch` how far it came.
+ */
+export function* branchOnBoards(problem: CuttingProblem, columns: readonly Column[], bounds: VerifiedBound, step: number, solver: LinearSolver, effort: Effort, watch: BranchWatch): Generator<void> {
+    const demand = problem.items.map(item => item.count);
+    const pricing = new Pricing(problem, demand, effort);
+    const every = allCounts(problem, watch.best());
+    const master = new Master(problem, demand, every, solver, effort);
+    const open: Branch[] = [{ counts: every, bound: 0, depth: 0 }];
+    let unsettled = Infinity; // the least cost of whole boards that no plan was found for, nor that there is none
+
+    const report = (): void => watch.onBound(open.reduce((least, b) => Math.min(least, b.bound), Math.min(unsettled, watch.best())));
+    try {
+        for (const column of columns) master.add(column);
+        while (open.length > 0) {
+            const branch = next(open);
+            if (branch.bound >= watch.best()) { open.length = 0; break; }
+            open.push(branch);
+            report();
+            if (effort.isSpent || unsettled <= branch.bound) return; // nothing that follows could raise the bound
+            open.pop();
+
+            master.limit(branch.counts);
+            const made = generate(problem, demand, master, pricing, branch.counts, effort, watch.best() - step + 0.001 * step);
+            if (!made) { unsettled = Math.min(unsettled, branch.bound); continue; }
+            const bound = Math.max(branch.bound, bounds.of(made.values, branch.counts) ?? 0);
+            if (bound >= watch.best()) continue;
+            if (!made.complete || made.answer.lacking) {
+                // given up halfway, or no plan at all though the bound does not show it: it stays as it is
+                unsettled = Math.min(unsettled, bound);
+                continue;
+            }
+            const { boards, used, prices } = made.answer;
+            const parted = mostParted(boards);
+            if (parted !== undefined) {
+                open.push(...split(branch, parted, Math.floor(boards[parted]!), bound));
+            } else {
+                const whole = boards.map(Math.round);
+                const cost = whole.reduce((sum, n, k) => sum + n * problem.boards[k]!.cost, 0);
+                const settled = watch.onWholeBoards({ boards: whole, cost, prices, start: { used, columns: master.allColumns(), values: prices.items } });
+                if (!settled) unsettled = Math.min(unsettled, Math.max(bound, cost));
+                open.push(...around(branch, whole, bound));
+            }
+            yield;
+        }
+        report();
+    } finally {
+        master.dispose();
+    }
+}
+
+/** Takes out the branch with the lowest bound, of those the deepest. */
+function next(open: Branch[]): Branch {
+    let best = 0;
+    open.forEach((branch, i) => {
+        if (branch.bound < open[best]!.bound || (branch.bound === open[best]!.bound && branch.depth > open[best]!.depth)) best = i;
+    });
+    return open.splice(best, 1)[0]!;
+}
+
+/** The kind of board that is furthest from a whole number. */
+function mostParted(boards: readonly number[]): number | undefined {
+    let parted: number | undefined;
+    let most = 1e-6;
+    boards.forEach((n, k) => {
+        const off = Math.abs(n - Math.round(n));
+        if (off > most) { most = off; parted = k; }
+    });
+    return parted;
+}
+
+function split({ counts, depth }: Branch, kind: number, floor: number, bound: number): Branch[] {
+    return [
+        { counts: { least: counts.least, most: counts.most.map((n, k) => (k === kind ? floor : n)) }, bound, depth: depth + 1 },
+        { counts: { least: counts.least.map((n, k) => (k === kind ? floor + 1 : n)), most: counts.most }, bound, depth: depth + 1 },
+    ];
+}
+
+/** All other numbers of boards in the branch: fewer or more of the first kind, or as many of it and fewer or more of the second ... */
+function around({ counts, depth }: Branch, whole: readonly number[], bound: number): Branch[] {
+    const least = [...counts.least];
+    const most = [...counts.most];
+    return whole.flatMap((n, kind) => {
+        const branches: Branch[] = [];
+        if (least[kind]! <= n - 1) branches.push({ counts: { least: [...least], most: most.map((m, k) => (k === kind ? n - 1 : m)) }, bound, depth: depth + 1 });
+        if (most[kind]! >= n + 1) branches.push({ counts: { least: least.map((m, k) => (k === kind ? n + 1 : m)), most: [...most] }, bound, depth: depth + 1 });
+        least[kind] = n;
+        most[kind] = n;
+        return branches;
+    });
+}

@@ -1,0 +1,132 @@
+import type { Column } from './columns.ts';
+import type { Effort } from './effort.ts';
+import type { Prices } from './pricing.ts';
+import { canCut, laneCount, WHOLE, type CuttingProblem } from './problem.ts';
+
+/**
+ * Every way to cut or rip a board that can be part of a plan costing at most `gap` more than the bound at these prices: a column
+ * that is worth less than its price by more than the gap cannot be. Only contents are listed that nothing could be added to.
+ * Undefined where there are more than `most`, or the effort is spent.
+ */
+export function columnsWithin(problem: CuttingProblem, prices: Prices, usable: readonly boolean[], gap: number, most: number, effort: Effort): Column[] | undefined {
+    const columns: Column[] = [];
+    const stripWorth: number[][] = [];
+    for (let lane = 0; lane < laneCount(problem); lane++) {
+        const listing = new Listing(problem, prices.items, lane, effort);
+        stripWorth[lane] = [];
+        for (const [board, kind] of problem.boards.entries()) {
+            if (!usable[board] || !canCut(kind, lane)) continue;
+            const price = lane === WHOLE ? prices.boards[board]! : Math.max(prices.strips[lane]![board]!, listing.best(kind.capacity));
+            stripWorth[lane]![board] = price;
+            if (!listing.list(kind.capacity, price - gap, most - columns.length, picks => columns.push({ board, lane, picks }))) return undefined;
+        }
+    }
+    for (const [board, kind] of problem.boards.entries()) {
+        if (!usable[board] || problem.strips.length === 0) continue;
+        const worth = problem.strips.map((_, i) => stripWorth[i + 1]?.[board] ?? 0);
+        for (const strips of rippings(problem.strips, kind.across)) {
+            const value = strips.reduce((sum, [lane, count]) => sum + count * worth[lane - 1]!, 0);
+            if (value >= prices.boards[board]! - gap) columns.push({ board, strips });
+            if (columns.length > most) return undefined;
+        }
+    }
+    return columns;
+}
+
+/** Every way to rip a board that no further strip could be added to. */
+function rippings(strips: readonly number[], across: number): [number, number][][] {
+    const all: [number, number][][] = [];
+    const narrowest = Math.min(...strips);
+    const search = (from: number, room: number, chosen: [number, number][]): void => {
+        if (room < narrowest || from === strips.length) {
+            if (room < narrowest && chosen.length > 0) all.push(chosen);
+            return;
+        }
+        for (let count = Math.floor(room / strips[from]!); count >= 0; count--) {
+            search(from + 1, room - count * strips[from]!, count > 0 ? [...chosen, [from + 1, count]] : chosen);
+            if (all.length > MOST_RIPPINGS) return;
+        }
+    };
+    search(0, across, []);
+    return all;
+}
+const MOST_RIPPINGS = 20_000;
+
+/** Lists the contents of a board in one lane that are worth at least so much. */
+class Listing {
+    private readonly items: readonly number[];
+    private readonly sizes: readonly number[];
+    private readonly values: readonly number[];
+    private readonly counts: readonly number[];
+    private readonly width: number;
+    /** Row i: what the best content made of items i, i+1 ... is worth, by capacity. */
+    private readonly rows: Float64Array[] = [];
+    private readonly shortest: number[] = [Infinity];
+    private readonly effort: Effort;
+
+    constructor({ items, boards }: CuttingProblem, values: ArrayLike<number>, lane: number, effort: Effort) {
+        const longest = Math.max(...boards.map(kind => kind.capacity));
+        const fitting = items.flatMap((item, i) => (item.lanes.includes(lane) && item.count > 0 && item.size <= longest ? [i] : [])).sort((a, b) => items[b]!.size - items[a]!.size || a - b);
+        this.items = fitting;
+        this.sizes = fitting.map(i => items[i]!.size);
+        this.values = fitting.map(i => Math.max(0, values[i]!));
+        this.counts = fitting.map(i => Math.min(items[i]!.count, Math.floor(longest / items[i]!.size)));
+        this.width = longest + 1;
+        this.effort = effort;
+        if (fitting.length * this.width > MOST_CELLS) return;
+        let below: Float64Array = new Float64Array(this.width);
+        this.rows.unshift(below);
+        for (let i = fitting.length - 1; i >= 0; i--) this.rows.unshift(below = this.withItem(below, i));
+        for (let i = fitting.length - 1; i >= 0; i--) this.shortest.unshift(Math.min(this.shortest[0]!, this.sizes[i]!));
+    }
+
+    best(capacity: number): number {
+        return this.rows[0]?.[capacity] ?? 0;
+    }
+
+    /** False where there are too many. */
+    list(capacity: number, atLeast: number, most: number, found: (picks: [number, number][]) => void): boolean {
+        if (this.items.length === 0) return true;
+        if (this.rows.length === 0) return false;
+        const least = atLeast - 1e-7 * Math.max(1, Math.abs(atLeast));
+        const { sizes, values, counts, items, rows, shortest } = this;
+        const picked: [number, number][] = [];
+        let listed = 0;
+        let nodes = 0;
+        // `addable`: the shortest piece of those decided on that one more could be taken of
+        const search = (i: number, room: number, value: number, addable: number): boolean => {
+            if (++nodes > MOST_NODES) return false;
+            if (i === items.length || room < shortest[i]!) {
+                if (value < least || room >= addable || picked.length === 0) return true;
+                found(picked.map(([item, count]): [number, number] => [item, count]).sort(([a], [b]) => a - b));
+                return ++listed <= most;
+            }
+            if (value + rows[i]![room]! < least) return true;
+            for (let count = Math.min(counts[i]!, Math.floor(room / sizes[i]!)); count >= 0; count--) {
+                if (count > 0) picked.push([items[i]!, count]);
+                const more = search(i + 1, room - count * sizes[i]!, value + count * values[i]!, count < counts[i]! ? Math.min(addable, sizes[i]!) : addable);
+                if (count > 0) picked.pop();
+                if (!more) return false;
+            }
+            return true;
+        };
+        const complete = search(0, capacity, 0, Infinity);
+        this.effort.spent += nodes * 2;
+        return complete;
+    }
+
+    private withItem(below: Float64Array, i: number): Float64Array {
+        const row = Float64Array.from(below);
+        for (let lot = 1, left = this.counts[i]!; left > 0; lot *= 2) {
+            const count = Math.min(lot, left);
+            const size = this.sizes[i]! * count;
+            const value = this.values[i]! * count;
+            for (let room = this.width - 1; room >= size; room--) row[room] = Math.max(row[room]!, row[room - size]! + value);
+            left -= count;
+        }
+        this.effort.spent += this.width / 30;
+        return row;
+    }
+}
+const MOST_CELLS = 12_000_000;
+const MOST_NODES = 3_000_000;

@@ -1,0 +1,93 @@
+import type { Effort } from './effort.ts';
+import type { Picks } from './problem.ts';
+
+/** The best content found for a board or strip. */
+export interface Filling {
+    /** What the best content is worth; where none is worth more than was asked for, what was asked for. */
+    readonly value: number;
+    /** Contents worth more than was asked for, the best last. */
+    readonly picks: readonly Picks[];
+    /** False where the search was given up: then there may be better. */
+    readonly exact: boolean;
+}
+
+/**
+ * Fills a board with the pieces that are worth most together: depth first, what is worth most by its length first, leaving
+ * branches that cannot get above the best found even if the rest of the board were filled at the best rate left.
+ */
+export class Knapsack {
+    private readonly sizes: readonly number[];
+    private readonly order: number[] = [];
+    private readonly rates: number[] = [];
+    /** The shortest piece from here on in the order. */
+    private readonly shortest: number[] = [];
+    private values: ArrayLike<number> = [];
+    private readonly effort: Effort;
+    private readonly gain: number;
+
+    /** @param hair gains below this part of the value are taken for rounding; 0 is exact where the values are whole numbers */
+    constructor(sizes: readonly number[], effort: Effort, hair = 1e-12) {
+        this.sizes = sizes;
+        this.effort = effort;
+        this.gain = 1 + hair;
+    }
+
+    /** Sets what each item is worth. Only items in `among` that are worth something are used. */
+    worth(values: ArrayLike<number>, among: readonly number[]): void {
+        const { sizes, order } = this;
+        this.values = values;
+        order.length = 0;
+        for (const item of among) if (values[item]! > 0) order.push(item);
+        order.sort((a, b) => values[b]! / sizes[b]! - values[a]! / sizes[a]! || sizes[b]! - sizes[a]! || a - b);
+        this.effort.spent += among.length * 2;
+        let shortest = Infinity;
+        for (let i = order.length - 1; i >= 0; i--) {
+            shortest = Math.min(shortest, sizes[order[i]!]!);
+            this.shortest[i] = shortest;
+            this.rates[i] = values[order[i]!]! / sizes[order[i]!]!;
+        }
+        this.rates[order.length] = 0;
+        this.shortest[order.length] = Infinity;
+    }
+
+    /**
+     * Contents of a board of `capacity`, at most `counts` of each item, that are worth more than `above`.
+     * @param keep how many of the contents found on the way to the best are kept
+     */
+    fill(capacity: number, counts: ArrayLike<number>, above: number, budget: number, keep = 1): Filling {
+        const { sizes, values, order, rates, shortest, gain } = this;
+        const found: Picks[] = [];
+        const picked: [number, number][] = [];
+        let best = above;
+        let nodes = 0;
+        const search = (from: number, room: number, value: number): void => {
+            nodes++;
+            if (value > best) {
+                best = value;
+                found.push(picked.map(([item, count]) => [item, count]));
+                if (found.length > keep) found.shift();
+            }
+            for (let i = from; i < order.length && room >= shortest[i]!; i++) {
+                if (value + room * rates[i]! <= best * gain) return;
+                const item = order[i]!;
+                const size = sizes[item]!;
+                let count = Math.min(counts[item]!, Math.floor(room / size));
+                if (count <= 0) continue;
+                const entry: [number, number] = [item, count];
+                picked.push(entry);
+                for (; count > 0; count--) {
+                    const rest = room - count * size;
+                    const worth = value + count * values[item]!;
+                    if (worth + rest * rates[i + 1]! <= best * gain && worth <= best) break;
+                    entry[1] = count;
+                    search(i + 1, rest, worth);
+                    if (nodes > budget) { picked.pop(); return; }
+                }
+                picked.pop();
+            }
+        };
+        search(0, capacity, 0);
+        this.effort.spent += nodes * 3;
+        return { value: best, picks: found, exact: nodes <= budget };
+    }
+}

@@ -1,0 +1,142 @@
+import type { Counts } from './bound.ts';
+import { buysBoard, costOfColumn, isRip, keyOf, type Column, type Weighted } from './columns.ts';
+import type { Effort } from './effort.ts';
+import type { Prices } from './pricing.ts';
+import { laneCount, WHOLE, type CuttingProblem } from './problem.ts';
+import type { LinearColumn, LinearProgram, LinearSolver } from './solver.ts';
+
+export interface MasterAnswer {
+    readonly objective: number;
+    readonly prices: Prices;
+    readonly used: readonly Weighted[];
+    /** How many boards of each kind, in parts. */
+    readonly boards: readonly number[];
+    /** True where some pieces are not cut: the columns there are do not suffice. */
+    readonly lacking: boolean;
+}
+
+/**
+ * The linear program behind the plan: every piece is cut often enough, no more strips are used than are ripped, and as many
+ * boards of each kind are bought as allowed; columns are used in parts. Its duals say what each piece is worth.
+ */
+export class Master {
+    private readonly problem: CuttingProblem;
+    private readonly program: LinearProgram;
+    private readonly rows: MasterRows;
+    private readonly columns: (Column | undefined)[] = [];
+    private readonly known = new Set<string>();
+    private readonly waiting: LinearColumn[] = [];
+    private readonly effort: Effort;
+
+    constructor(problem: CuttingProblem, demand: readonly number[], counts: Counts, solver: LinearSolver, effort: Effort) {
+        this.problem = problem;
+        this.effort = effort;
+        this.rows = new MasterRows(problem, demand);
+        this.program = solver.program(this.rows.limits(demand, counts));
+        // a piece that is left out costs more than any board: it is only for the start, before there are columns
+        const missing = 50 * Math.max(1, ...problem.boards.map(kind => kind.cost));
+        for (const row of this.rows.itemRows) if (row >= 0) this.push(undefined, { cost: missing, entries: [[row, 1]] });
+        // boards that have to be bought and are not needed
+        problem.boards.forEach(({ cost }, board) => this.push(undefined, { cost, entries: [[this.rows.boardRow(board), 1]] }));
+    }
+
+    /** False where the column is there already. */
+    add(column: Column): boolean {
+        const key = keyOf(column);
+        if (this.known.has(key)) return false;
+        this.known.add(key);
+        this.push(column, { cost: costOfColumn(this.problem, column), entries: this.rows.entries(column) });
+        return true;
+    }
+
+    limit({ least, most }: Counts): void {
+        this.problem.boards.forEach((_, board) => this.program.limit(this.rows.boardRow(board), { least: least[board]!, most: most[board]! }));
+    }
+
+    solve(): MasterAnswer | undefined {
+        this.program.add(this.waiting.splice(0));
+        const answer = this.program.solve();
+        if (!answer) return undefined;
+        this.effort.spent += PIVOT * answer.pivots * (1 + this.rows.count / 60);
+        const used: Weighted[] = [];
+        const boards = this.problem.boards.map(() => 0);
+        let lacking = false;
+        this.columns.forEach((column, j) => {
+            const times = answer.values[j]!;
+            if (!(times > 1e-9)) return;
+            if (column) {
+                used.push({ column, times });
+                if (buysBoard(column)) boards[column.board]! += times;
+            } else if (j < this.rows.itemCount) lacking ||= times > 1e-6;
+            else boards[j - this.rows.itemCount]! += times;
+        });
+        return { objective: answer.objective, prices: this.rows.prices(answer.duals), used, boards, lacking };
+    }
+
+    allColumns(): Column[] {
+        return this.columns.filter(column => column !== undefined);
+    }
+
+    dispose(): void {
+        this.program.dispose();
+    }
+
+    private push(column: Column | undefined, linear: LinearColumn): void {
+        this.columns.push(column);
+        this.waiting.push(linear);
+    }
+}
+/** Steps of effort a pivot takes in a program of few rows. */
+const PIVOT = 60;
+
+/** Which row is whose: wanted items first, then strips by lane and kind of board, then kinds of board. */
+export class MasterRows {
+    readonly itemRows: readonly number[];
+    readonly itemCount: number;
+    readonly count: number;
+    private readonly problem: CuttingProblem;
+    private readonly lanes: number;
+
+    constructor(problem: CuttingProblem, demand: readonly number[]) {
+        this.problem = problem;
+        let rows = 0;
+        this.itemRows = demand.map(count => (count > 0 ? rows++ : -1));
+        this.itemCount = rows;
+        this.lanes = laneCount(problem);
+        this.count = rows + this.lanes * problem.boards.length;
+    }
+
+    boardRow(board: number): number {
+        return this.count - this.problem.boards.length + board;
+    }
+
+    limits(demand: readonly number[], { least, most }: Counts): { least: number; most: number }[] {
+        return [
+            ...demand.filter(count => count > 0).map(count => ({ least: count, most: Infinity })),
+            ...Array.from({ length: (this.lanes - 1) * this.problem.boards.length }, () => ({ least: 0, most: Infinity })),
+            ...least.map((few, board) => ({ least: few, most: most[board]! })),
+        ];
+    }
+
+    entries(column: Column): [row: number, value: number][] {
+        const entries: [number, number][] = isRip(column)
+            ? column.strips.map(([lane, count]) => [this.stripRow(lane, column.board), count])
+            : column.picks.flatMap(([item, count]): [number, number][] => (this.itemRows[item]! >= 0 ? [[this.itemRows[item]!, count]] : []));
+        if (!isRip(column) && column.lane !== WHOLE) entries.push([this.stripRow(column.lane, column.board), -1]);
+        if (buysBoard(column)) entries.push([this.boardRow(column.board), 1]);
+        return entries;
+    }
+
+    prices(duals: ArrayLike<number>): Prices {
+        const { boards } = this.problem;
+        return {
+            items: this.itemRows.map(row => (row >= 0 ? Math.max(0, duals[row]!) : 0)),
+            boards: boards.map(({ cost }, board) => cost - duals[this.boardRow(board)]!),
+            strips: Array.from({ length: this.lanes }, (_, lane) => boards.map((_b, board) => (lane === WHOLE ? 0 : Math.max(0, duals[this.stripRow(lane, board)]!)))),
+        };
+    }
+
+    private stripRow(lane: number, board: number): number {
+        return this.itemCount + (lane - 1) * this.problem.boards.length + board;
+    }
+}

@@ -1,0 +1,174 @@
+import { allCounts, VerifiedBound } from './bound.ts';
+import { branchOnBoards, type WholeBoards } from './branch.ts';
+import { columnsOf, type Column } from './columns.ts';
+import { dive, type DiveStart } from './dive.ts';
+import { Effort } from './effort.ts';
+import { columnsWithin } from './enumerate.ts';
+import { generate, type Generated } from './generate.ts';
+import { faultOf } from './layouts.ts';
+import { Master } from './master.ts';
+import { pickPlan } from './pick.ts';
+import { Pricing } from './pricing.ts';
+import { costOfLayouts, costStep, type CuttingProblem, type Layout } from './problem.ts';
+import { sequentialPlan } from './sequential.ts';
+import type { LinearSolver } from './solver.ts';
+
+/** The best plan so far and how cheap any plan could be at most. */
+export interface Standing {
+    readonly layouts: readonly Layout[];
+    readonly cost: number;
+    /** No plan costs less. Reckoned in whole numbers. */
+    readonly bound: number;
+    /** Steps spent so far. */
+    readonly spent: number;
+}
+
+/**
+ * Looks for cheaper plans and for the proof that there are none, until there is nothing left to find or `limit` steps are
+ * spent. Yields whenever either came nearer, so that the caller can show it, or stop. The same problem, the same standings.
+ * @param start a plan to begin with
+ */
+export function* prove(problem: CuttingProblem, start: readonly Layout[], solver: LinearSolver, limit: number): Generator<Standing, Standing> {
+    const search = new Search(problem, start, solver, limit);
+    yield* search.run();
+    return search.standing;
+}
+
+class Search {
+    private readonly problem: CuttingProblem;
+    private readonly solver: LinearSolver;
+    private readonly effort: Effort;
+    private readonly step: number;
+    private readonly bounds: VerifiedBound;
+    private readonly free: readonly number[];
+    private best: readonly Layout[];
+    private cost: number;
+    private bound = 0;
+
+    constructor(problem: CuttingProblem, start: readonly Layout[], solver: LinearSolver, limit: number) {
+        this.problem = problem;
+        this.solver = solver;
+        this.effort = new Effort(limit);
+        this.step = costStep(problem);
+        this.best = start;
+        this.cost = costOfLayouts(problem, start);
+        this.bounds = new VerifiedBound(problem, this.cost, this.step, this.effort);
+        this.free = problem.boards.map(kind => kind.available ?? Infinity);
+    }
+
+    get standing(): Standing {
+        return { layouts: this.best, cost: this.cost, bound: this.bound, spent: this.effort.spent };
+    }
+
+    *run(): Generator<Standing, void> {
+        if (this.isDone) return;
+        const root = this.root();
+        if (!root) return;
+        this.raise(this.bounds.of(root.made.values, allCounts(this.problem, this.cost)));
+        yield this.standing;
+        if (this.isOver) return;
+        this.plan(root.made);
+        if (this.isOver) return;
+        for (let variant = 0; variant < DIVES && !this.isOver; variant++) {
+            this.diveFrom(root.start, this.free, variant);
+            yield this.standing;
+        }
+        if (this.isOver) return;
+        if (this.problem.boards.length > 1) yield* this.branch(root.start.columns);
+        else yield* this.alternate(root);
+    }
+
+    private get isDone(): boolean {
+        return this.bound >= this.cost;
+    }
+
+    private get isOver(): boolean {
+        return this.isDone || this.effort.isSpent;
+    }
+
+    private root(): { made: Generated; start: DiveStart } | undefined {
+        const demand = this.problem.items.map(item => item.count);
+        const counts = allCounts(this.problem, this.cost);
+        const master = new Master(this.problem, demand, counts, this.solver, this.effort);
+        try {
+            for (const column of columnsOf(this.best)) master.add(column);
+            const made = generate(this.problem, demand, master, new Pricing(this.problem, demand, this.effort), counts, this.effort);
+            return made && { made, start: { used: made.answer.used, columns: master.allColumns(), values: made.answer.prices.items } };
+        } finally {
+            master.dispose();
+        }
+    }
+
+    /** Plans board after board with the worth the pieces have in the solution in parts. */
+    private plan({ answer }: Generated): void {
+        const { items } = this.problem;
+        const values = items.map((item, i) => answer.prices.items[i]! || item.size * 1e-6);
+        const large = items.length > 250;
+        this.take(sequentialPlan(this.problem, items.map(item => item.count), this.free, values, this.effort,
+            { rounds: large ? 1 : 4, budget: large ? 300 : 2000, target: this.bound, below: this.cost }));
+    }
+
+    private diveFrom(start: DiveStart, free: readonly number[], variant: number): void {
+        this.take(dive(this.problem, start, this.solver, this.effort, { free, below: this.cost, target: this.bound, variant }));
+    }
+
+    private *branch(columns: readonly Column[]): Generator<Standing, void> {
+        const steps = branchOnBoards(this.problem, columns, this.bounds, this.step, this.solver, this.effort, {
+            best: () => this.cost,
+            onWholeBoards: found => this.cutFrom(found),
+            onBound: bound => this.raise(bound),
+        });
+        let shown = this.standing;
+        for (const _ of steps) {
+            if (this.cost < shown.cost || this.bound > shown.bound) yield shown = this.standing;
+        }
+    }
+
+    /** A plan with just these boards, if there is one; true where the search for it came to an end. */
+    private cutFrom({ boards, cost, start, prices }: WholeBoards): boolean {
+        this.diveFrom(start, boards, 0);
+        if (this.cost <= cost) return true;
+        const usable = boards.map(n => n > 0);
+        const columns = columnsWithin(this.problem, prices, usable, 1e-6 * Math.max(1, cost), FEW_COLUMNS, this.effort);
+        if (!columns) return false;
+        const picked = pickPlan(this.problem, columns, { least: boards.map(() => 0), most: boards }, this.solver, this.effort, NODES, this.step);
+        this.take(picked.layouts);
+        return picked.finished || this.cost <= cost;
+    }
+
+    /** One kind of board: picks from all ways to cut it that a cheaper plan could hold, and dives, by turns, each time longer. */
+    private *alternate({ made, start }: { made: Generated; start: DiveStart }): Generator<Standing, void> {
+        let nodes = NODES;
+        for (let variant = DIVES; !this.isOver; variant += DIVES, nodes *= 4) {
+            const gap = this.cost - this.step - made.answer.objective;
+            const columns = made.complete ? columnsWithin(this.problem, made.answer.prices, [true], Math.max(0, gap) + 1e-6, MANY_COLUMNS, this.effort) : undefined;
+            if (columns) {
+                const counts = { least: [0], most: [(this.cost - this.step) / this.problem.boards[0]!.cost] };
+                const picked = pickPlan(this.problem, columns, counts, this.solver, this.effort, nodes, this.step);
+                this.take(picked.layouts);
+                if (picked.finished && !picked.layouts) this.raise(this.cost);
+                yield this.standing;
+            }
+            for (let more = 0; more < DIVES && !this.isOver; more++) this.diveFrom(start, this.free, variant + more);
+            yield this.standing;
+        }
+    }
+
+    /** Takes a plan that is cheaper and sound; a plan with a fault is a fault of the solver and goes unused. */
+    private take(layouts: readonly Layout[] | undefined): void {
+        if (!layouts) return;
+        const cost = costOfLayouts(this.problem, layouts);
+        if (cost < this.cost && faultOf(this.problem, layouts) === undefined) {
+            this.best = layouts;
+            this.cost = cost;
+        }
+    }
+
+    private raise(bound: number | undefined): void {
+        this.bound = Math.max(this.bound, Math.min(bound ?? 0, this.cost));
+    }
+}
+const DIVES = 4;
+const NODES = 200;
+const FEW_COLUMNS = 4000;
+const MANY_COLUMNS = 20_000;
