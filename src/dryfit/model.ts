@@ -26,11 +26,12 @@ export interface DryFit {
     readonly room: string;
     /** One a line of the cut list, as far as the layout has a place for it. */
     readonly solids: readonly Solid[];
-    /** What was looked at. */
     readonly looked: Looked;
-    /** What does not fit, the worst first; empty where everything closes. */
+    /** What does not fit, each as one thing that somebody has to mend; empty where everything closes. */
     readonly faults: readonly Fault[];
 }
+
+/** What was looked at. */
 export interface Looked {
     readonly pieces: number;
     /** Pairs near enough to each other to be looked at for overlap. */
@@ -40,25 +41,67 @@ export interface Looked {
     readonly undersides: number; readonly coffers: number;
 }
 
-/** Faults with one piece in common, or of one kind: one thing that somebody has to mend. */
-export interface Fault {
-    readonly kind: FaultKind;
-    /** The piece they have in common. */
+export type Fault = Misfit | Miscount | Unflush | OffSize;
+
+/** A piece that does not stand to others as it should. */
+export interface Misfit {
+    readonly kind: 'misfit';
+    /** The piece that all of it has in common. */
     readonly piece: Piece;
-    /** How much longer, wider, thicker it is than its place, where that is the cause; empty where nothing of the piece itself is off. */
+    /** Where its line of the list differs from its place; empty where nothing does, and the text itself wants it so. */
     readonly causes: readonly Cause[];
     readonly clashes: readonly Clash[];
-    /** Other pieces that are off in the same way, by name. */
+    /** Other pieces of the same part that are off in the same way. */
+    readonly alike: readonly Piece[];
+}
+
+/** What a line of the list says, and what its place wants; lengths in ticks. */
+export type Cause =
+    | { readonly what: 'length' | 'width' | 'thickness' | 'rabbet width' | 'rabbet height'; readonly is: Ticks; readonly wanted: Ticks }
+    /** The first end is that to the west or north. */
+    | { readonly what: 'miter'; readonly end: 'first' | 'last'; readonly is: number; readonly wanted: number }
+    /** The mitered end is the other one; or it is not said which, and it matters. */
+    | { readonly what: 'hand'; readonly is: Piece['hand'] }
+    /** The rabbet is not there, or along another edge. */
+    | { readonly what: 'rabbet' }
+    /** The line contradicts itself: back and miters leave another face. */
+    | { readonly what: 'face'; readonly is: Ticks; readonly wanted: Ticks };
+
+/** How a piece stands to another one. */
+export interface Clash {
+    /**
+     * In each other by `ticks`; so far apart where they should touch, or than planned; touching, or keeping their gap, over
+     * another area than they should; or, as it is planned, `ticks` apart (negative: in each other) because the tape has no finer step.
+     */
+    readonly kind: 'overlap' | 'apart' | 'area' | 'rounded';
+    /** The other piece, or "the ceiling", "the north wall". */
+    readonly other: Piece | string;
+    readonly ticks: number;
+    /** Square inches that touch, and that should. */
+    readonly touches?: number; readonly wanted?: number;
+}
+
+/** A place without its piece, a piece that is on the list more than once, or one that has no place. */
+export interface Miscount {
+    readonly kind: 'missing' | 'doubled' | 'no-place';
+    readonly id: string;
+    /** The piece, where there is one; else a piece of the same part, to tell the text by. */
+    readonly piece: Piece | undefined;
+    readonly count: number;
+    /** Others like it. */
     readonly alike: readonly string[];
 }
-export type FaultKind = 'overlap' | 'joint' | 'underside' | 'missing' | 'coffer';
-export interface Cause { readonly what: string; readonly is: string; readonly wanted: string }
-/** Two pieces that are in each other, stand apart, or touch over too little. */
-export interface Clash {
-    readonly kind: 'overlap' | 'apart' | 'area';
-    readonly other: Piece;
-    /** How deep they are in each other, or how far apart where they should touch, or farther apart than planned. */
-    readonly ticks: number;
-    /** Square inches that touch, and that should; of a joint. */
-    readonly touches?: number; readonly wanted?: number;
+
+/** An underside out of the plane of the beams; `ticks` above it, or below it where negative. */
+export interface Unflush { readonly kind: 'underside'; readonly piece: Piece; readonly ticks: Ticks; readonly alike: readonly Piece[] }
+
+/**
+ * A coffer that opens to another size than promised, measured from face to face between the pieces around it. `planned`:
+ * the list does what the layout wants at the steps of the tape, so it is these steps that make the difference.
+ */
+export interface OffSize {
+    readonly kind: 'coffer'; readonly coffer: number; readonly along: 'north-south' | 'east-west';
+    readonly is: Ticks; readonly wanted: Ticks; readonly planned: boolean;
+    readonly pieces: readonly Piece[];
+    readonly alike: readonly number[];
 }

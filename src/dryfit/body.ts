@@ -1,0 +1,68 @@
+import type { Ceiling } from '../ceiling/model.ts';
+import { TICKS_PER_INCH } from '../quantity/ticks.ts';
+import type { Piece } from '../takeoff/model.ts';
+import { blockOf, type Block } from './block.ts';
+import type { Prism } from './model.ts';
+import type { Place } from './places.ts';
+import { prismsOf } from './stand.ts';
+
+/** What stands in the room: a piece in its place, or what the room itself is. */
+export interface Body {
+    /** The piece, or "the ceiling", "the north wall". */
+    readonly is: Piece | string;
+    readonly place: Place | undefined;
+    /** As the cut list makes it, and as the plan has it. The room itself is what it is. */
+    readonly blocks: readonly Block[]; readonly planned: readonly Block[];
+    readonly box: Box;
+}
+export type Box = readonly [west: number, north: number, top: number, east: number, south: number, foot: number];
+
+export function bodyOf(piece: Piece, place: Place, prisms: readonly Prism[]): Body {
+    const blocks = prisms.map(blockOf), planned = prismsOf(place.form, place.seat).map(blockOf);
+    return { is: piece, place, blocks, planned, box: around([...blocks, ...planned]) };
+}
+
+/** The ceiling and the four walls, as thick as is of use. */
+export function roomBodies({ width, length, band, lines }: Ceiling): Body[] {
+    const thick = 12 * TICKS_PER_INCH;
+    const low = Math.max(0, band?.lowerEdge.ticks ?? 0, ...lines.map(line => line.section.depth.ticks)) + thick;
+    const body = (is: string, west: number, north: number, top: number, east: number, south: number, foot: number): Body => {
+        const blocks = [blockOf({ outline: [[west, north], [east, north], [east, south], [west, south]], top, foot })];
+        return { is, place: undefined, blocks, planned: blocks, box: around(blocks) };
+    };
+    return [
+        body('the ceiling', 0, 0, -thick, width, length, 0),
+        body('the north wall', 0, -thick, 0, width, 0, low), body('the south wall', 0, length, 0, width, length + thick, low),
+        body('the west wall', -thick, 0, 0, 0, length, low), body('the east wall', width, 0, 0, width + thick, length, low),
+    ];
+}
+
+function around(blocks: readonly Block[]): Box {
+    const box: [number, number, number, number, number, number] = [Infinity, Infinity, Infinity, -Infinity, -Infinity, -Infinity];
+    for (const { west, north, top, east, south, foot } of blocks) {
+        if (west < box[0]) box[0] = west;
+        if (north < box[1]) box[1] = north;
+        if (top < box[2]) box[2] = top;
+        if (east > box[3]) box[3] = east;
+        if (south > box[4]) box[4] = south;
+        if (foot > box[5]) box[5] = foot;
+    }
+    return box;
+}
+
+/** Every pair of bodies whose boxes come within `reach` of each other, but for the room with itself. Swept from west to east. */
+export function pairsWithin(bodies: readonly Body[], reach: number): [Body, Body][] {
+    const pairs: [Body, Body][] = [];
+    let met: Body[] = [];
+    for (const body of [...bodies].sort((a, b) => a.box[0] - b.box[0])) {
+        const [west, north, top, , south, foot] = body.box;
+        met = met.filter(other => other.box[3] + reach >= west);
+        for (const other of met) {
+            const { box } = other;
+            if (box[4] + reach < north || south + reach < box[1] || box[5] + reach < top || foot + reach < box[2]) continue;
+            if (body.place || other.place) pairs.push([other, body]);
+        }
+        met.push(body);
+    }
+    return pairs;
+}

@@ -1,0 +1,84 @@
+import type { Ceiling } from '../ceiling/model.ts';
+import type { Part, Piece, TakeOff } from '../takeoff/model.ts';
+import { bodyOf, pairsWithin, roomBodies, type Body } from './body.ts';
+import { misfits } from './gather.ts';
+import { meetingOf, REACH, type Wrong } from './meetings.ts';
+import type { DryFit, Fault, Miscount, Solid } from './model.ts';
+import { openings, undersides } from './openings.ts';
+import { planOf, type Plan } from './places.ts';
+import { assembled } from './solids.ts';
+import { missingSpacers } from './spacers.ts';
+
+/**
+ * Puts the cut list of one room together and looks at it:
+ *
+ * - no two pieces are in each other, nor in the ceiling or a wall;
+ * - where faces have to touch they touch, over all of the area they should; where a gap or a press is planned it is as planned;
+ * - what the joints of the take-off name does meet; undersides are flush; every coffer opens to the size promised;
+ * - every place has its piece, once.
+ *
+ * The form of each solid is that of its line of the list; its place, and what it should stand to, come from the layout.
+ */
+export function dryFit(ceiling: Ceiling, takeOff: TakeOff): DryFit {
+    const plan = planOf(ceiling, takeOff);
+    return examined(plan, takeOff, assembled(plan, takeOff.pieces));
+}
+
+/** The same, of solids that may have been moved: for tests of what is seen. */
+export function examined(plan: Plan, takeOff: TakeOff, solids: readonly Solid[]): DryFit {
+    const { ceiling, frame, places } = plan;
+    const byId = new Map(places.map(place => [place.id, place]));
+    const bodies = solids.map(({ piece, prisms }) => bodyOf(piece, byId.get(piece.id)!, prisms));
+    const pairs = pairsWithin([...bodies, ...roomBodies(ceiling)], REACH);
+    const wrongs: Wrong[] = [];
+    const joined = new Set<string>();
+    let joints = 0, gaps = 0;
+    for (const [a, b] of pairs) {
+        const { joint, gap, wrong } = meetingOf(a, b);
+        if (joint) { joints++; joined.add(pairName(a.is, b.is)); }
+        if (gap) gaps++;
+        const deep = wrong.find(one => one.kind === 'overlap');
+        wrongs.push(...deep ? [deep] : wrong);
+    }
+    wrongs.push(...unmet(takeOff, bodies, joined));
+    const under = undersides(bodies, ceiling), open = openings(bodies, ceiling, frame);
+    const faults: Fault[] = [
+        ...miscounts(plan, takeOff), ...misfits(wrongs, ceiling.room.job.cutTo.value), ...under.faults, ...open.faults,
+    ];
+    return {
+        room: takeOff.room, solids, faults,
+        looked: { pieces: solids.length, pairs: pairs.length, joints, gaps, undersides: under.looked, coffers: open.looked },
+    };
+}
+
+function pairName(a: Piece | string, b: Piece | string): string {
+    const [one, other] = [a, b].map(is => typeof is === 'string' ? is : is.id).sort();
+    return `${one} ${other}`;
+}
+
+/** Joints of the take-off whose pieces have nothing to do with each other where they stand. */
+function unmet({ joints }: TakeOff, bodies: readonly Body[], joined: ReadonlySet<string>): Wrong[] {
+    const byId = new Map(bodies.map(body => [(body.is as Piece).id, body]));
+    return joints.flatMap(({ pieces }): Wrong[] => {
+        const [a, b] = pieces.map(id => byId.get(id));
+        if (!a || !b || joined.has(pairName(a.is, b.is))) return [];
+        return [{ a, b, kind: 'area', ticks: 0, touches: 0, planned: true }];
+    });
+}
+
+/** Places without a piece, pieces on the list more than once, pieces without a place; of one part together. */
+function miscounts({ ceiling, places }: Plan, takeOff: TakeOff): Miscount[] {
+    const count = new Map<string, number>();
+    for (const { id } of takeOff.pieces) count.set(id, (count.get(id) ?? 0) + 1);
+    const placed = new Set(places.map(place => place.id));
+    const ofPart = (part: Part): Piece | undefined => takeOff.pieces.find(piece => piece.part === part);
+    const missing = [...places.filter(({ id }) => !count.has(id)).map(({ id, part }) => ({ id, part })), ...missingSpacers(ceiling, takeOff).map(id => ({ id, part: 'spacer' as const }))];
+    const doubled = [...count].filter(([, times]) => times > 1).map(([id, times]) => ({ times, piece: takeOff.pieces.find(piece => piece.id === id)! }));
+    const byPart = new Map<Part, { id: string; part: Part }[]>();
+    for (const one of missing) byPart.set(one.part, [...byPart.get(one.part) ?? [], one]);
+    return [
+        ...[...byPart.values()].map(([one, ...rest]): Miscount => ({ kind: 'missing', id: one!.id, piece: ofPart(one!.part), count: 0, alike: rest.map(({ id }) => id) })),
+        ...doubled.map(({ piece, times }): Miscount => ({ kind: 'doubled', id: piece.id, piece, count: times, alike: [] })),
+        ...takeOff.pieces.filter(({ id }) => !placed.has(id)).map((piece): Miscount => ({ kind: 'no-place', id: piece.id, piece, count: 1, alike: [] })),
+    ];
+}

@@ -1,0 +1,59 @@
+import type { Ceiling } from '../ceiling/model.ts';
+import { roundTo } from '../quantity/round.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import { idOf, type Place as Named } from '../takeoff/ids.ts';
+import type { Part, TakeOff } from '../takeoff/model.ts';
+import { frameOf, type Frame } from './frame.ts';
+import { bandPlaces, trimPlaces } from './places-of-coffers.ts';
+import { linePlaces } from './places-of-lines.ts';
+import type { Form, Seat } from './stand.ts';
+
+/** One place in the ceiling for one piece: by the layout alone, before anything is known of the cut list. */
+export interface Place {
+    readonly id: string;
+    readonly part: Part;
+    readonly seat: Seat;
+    /** The form that fits there, at a length that the tape has. */
+    readonly form: Form;
+    /** What rounding to the tape, and pressing, push each end past its place; negative: short of it. May be half a tick off whole. */
+    readonly rounded: number; readonly pressed: number;
+    /** What else may be in the way of others by plan: spacers within the bottom's gap, a run that is too long for the room. */
+    readonly give: number;
+}
+
+/** A place before its length is rounded. `along` may be half a tick off whole. */
+export interface Spot {
+    readonly part: Part;
+    readonly named: Named;
+    readonly seat: Seat;
+    readonly form: Omit<Form, 'along' | 'off'> & { readonly along: number; readonly off?: Form['off'] };
+    readonly press?: Ticks;
+    readonly give?: number;
+}
+
+export interface Plan { readonly ceiling: Ceiling; readonly frame: Frame; readonly places: readonly Place[] }
+
+/**
+ * Where every piece belongs, and the form it has there, worked out from the layout's lines, coffers and sections and from
+ * nothing that the take-off does. Along a line the layout does not say where its spacers stand: that is looked up in the
+ * list, and `spacers.ts` judges it.
+ */
+export function planOf(ceiling: Ceiling, takeOff: TakeOff): Plan {
+    const frame = frameOf(ceiling);
+    const spots = [...ceiling.lines.flatMap(line => linePlaces(line, frame, takeOff)), ...bandPlaces(ceiling), ...trimPlaces(ceiling, frame)];
+    const step = ceiling.room.job.cutTo.value;
+    return { ceiling, frame, places: spots.flatMap(spot => placed(spot, ceiling.room.name, step)) };
+}
+
+/** Cut lengths are whole steps of the tape; which way the last one goes is planned. A spacer's length stands upright. */
+function placed({ part, named, seat, form, press = 0, give = 0 }: Spot, room: string, step: Ticks): Place[] {
+    const upright = part === 'spacer';
+    const length = (upright ? form.high : form.along) + press;
+    if (!(length > 0)) return [];
+    const cut = roundTo(length, step);
+    return [{
+        id: idOf(room, part, named), part, seat, give: Math.max(0, give),
+        form: { ...form, off: form.off ?? [0, 0], along: upright ? form.along : cut, high: upright ? cut : form.high },
+        rounded: upright ? 0 : (cut - length) / 2, pressed: press / 2,
+    }];
+}
