@@ -10,3 +10,4 @@ export { drawPanePlan, PLAN_LAYERS, type PlanLayer } from './plan/pane-plan.ts';
 export { drawSheets } from './sheets.ts';
 export { drawBoardSheets, type BoardSheetWords } from './boards/sheets.ts';
 export { drawBoard } from './boards/single.ts';
+export { drawLabels, labelGridFor, type LabelGrid } from './boards/labels.ts';

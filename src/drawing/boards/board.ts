@@ -13,12 +13,12 @@ const FENCE = 3.4;
 const EDGE = 5.4;
 const BETWEEN_STRIPS = 1.6;
 
-/** A board as it lies at the saw: the fence behind it, the tape before it, the hooked end at the left. */
-export function boardAtTheSaw(board: LaidBoard, view: BoardView, top: number): { readonly group: Group; readonly foot: number } {
+/** A board, or some strips of it, as it lies at the saw: the fence behind it, the tape before it, the hooked end at the left. */
+export function boardAtTheSaw(board: LaidBoard, view: BoardView, top: number, shown: readonly LaidStrip[] = board.strips): { readonly group: Group; readonly foot: number } {
     const end = xAt(view, board.length);
     const items: Item[] = [rectangle(view.left - 5, top, end + 5, top + FENCE, 'fine', 'tint')];
     let y = top + FENCE + 1.2;
-    const groups = alike(board.strips);
+    const groups = alike(shown);
     for (const [i, strips] of groups.entries()) {
         for (const strip of strips) {
             const foot = y + (strip.rippedTo === undefined ? heightOf(board.stock.width?.value.ticks, view) : STRIP_HEIGHT);
@@ -31,12 +31,12 @@ export function boardAtTheSaw(board: LaidBoard, view: BoardView, top: number): {
             y += EDGE + BETWEEN_STRIPS;
         }
         if (last.pieces.length > 0) {
-            const under = tape(board.length, [last.trim, ...last.pieces.map(p => p.to)], view, y + 1.4);
+            const under = tape(board.length, [last.trim, ...last.pieces.map(p => p.to)], view, y + 1.4, `tape.${board.name}.${last.number}`);
             items.push(under.group);
             y = under.foot + (i < groups.length - 1 ? 7 : 0);
         }
     }
-    return { group: group(`board.${board.name}`, { title: titleOf(board, view) }, items), foot: y };
+    return { group: group(`board.${board.name}.${shown[0]?.number ?? 0}`, { title: titleOf(board, view) }, items), foot: y };
 }
 
 /** Neighboring strips with the same marks lie together on the saw, over one tape. */
@@ -57,7 +57,7 @@ function stripItems(board: LaidBoard, strip: LaidStrip, view: BoardView, top: nu
     const end = xAt(view, board.length);
     const cutEnd = strip.pieces.length === 0 ? strip.trim : board.length - strip.rest;
     const usable = strip.offcut > 0 ? [xAt(view, cutEnd), xAt(view, cutEnd + strip.offcut)] as const : undefined;
-    return group(`strip.${strip.number}`, {}, [
+    return group(`strip.${board.name}.${strip.number}`, {}, [
         rectangle(view.left, top, end, foot, 'thin', 'wash'),
         ...waste(view.left, xAt(view, strip.trim), top, foot),
         ...strip.pieces.map(p => pieceOnBoard(p, view, top, foot)),

@@ -1,5 +1,5 @@
 import { sizeFigure, figure } from '../figures.ts';
-import type { LaidBoard, SawOrder } from '../../sawing/model.ts';
+import type { LaidBoard, LaidStrip, SawOrder } from '../../sawing/model.ts';
 import { line, sheet, text, type Item, type Sheet } from '../display-list.ts';
 import type { Extent } from '../extent.ts';
 import { paperFor, PAPERS } from '../paper.ts';
@@ -46,23 +46,32 @@ function flow(order: SawOrder, area: Extent): readonly (readonly Item[])[] {
     const pages: Item[][] = [[]];
     let y = area.top;
     let stock: string | undefined;
-    for (const board of order.boards) {
+    const put = (board: LaidBoard, strips: readonly LaidStrip[]): void => {
         const isNew = board.stock.key !== stock;
         const place = (top: number): { readonly items: readonly Item[]; readonly foot: number } => {
             const heads = isNew || top === area.top;
             const from = top + (heads ? STOCK_HEIGHT : 0);
-            const laid = boardAtTheSaw(board, view, from);
+            const laid = boardAtTheSaw(board, view, from, strips);
             return { items: [...heads ? stockHeading(order, board, area, top, !isNew) : [], ...gutter(board, area.left, from, order), laid.group], foot: laid.foot };
         };
+        const alone = place(area.top);
+        if (alone.foot > area.foot && strips.length > 1) {
+            // ripped into more strips than a sheet holds
+            const half = Math.ceil(strips.length / 2);
+            put(board, strips.slice(0, half));
+            put(board, strips.slice(half));
+            return;
+        }
         let placed = place(y);
         if (placed.foot > area.foot && y > area.top) {
             pages.push([]);
-            placed = place(area.top);
+            placed = alone;
         }
         pages.at(-1)!.push(...placed.items);
         y = placed.foot + GAP;
         stock = board.stock.key;
-    }
+    };
+    for (const board of order.boards) put(board, board.strips);
     return pages;
 }
 

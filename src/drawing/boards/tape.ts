@@ -10,7 +10,7 @@ const TIER = 9.2;
 const SIZE = 7.4;
 
 /** The tape under a board: its hook on the left end, a tick every foot (every 250 mm), every cut mark with its reading. */
-export function tape(length: Ticks, marks: readonly Ticks[], view: BoardView, top: number): { readonly group: Group; readonly foot: number } {
+export function tape(length: Ticks, marks: readonly Ticks[], view: BoardView, top: number, id: string): { readonly group: Group; readonly foot: number } {
     const end = xAt(view, length);
     const foot = top + BLADE;
     const step = view.show === 'millimeters' ? 250 * TICKS_PER_MM : TICKS_PER_FOOT;
@@ -22,7 +22,7 @@ export function tape(length: Ticks, marks: readonly Ticks[], view: BoardView, to
     const { items, tiers } = readings(marks, view, foot);
     return {
         foot: foot + 2 + tiers * TIER,
-        group: group('tape', {}, [
+        group: group(id, {}, [
             rectangle(view.left, top, end, foot, 'fine', 'wash'), ...ticks,
             // the hook, over the end of the board
             polyline([[view.left - 2.2, top - 7], [view.left - 2.2, foot], [view.left + 4, foot]], 'edge'),

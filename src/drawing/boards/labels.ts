@@ -1,0 +1,105 @@
+import type { LaidBoard, LaidPiece, LaidStrip, SawOrder } from '../../sawing/model.ts';
+import { markOf, placeMarkOf } from '../../takeoff/marks.ts';
+import type { Work } from '../../takeoff/work.ts';
+import { group, line, polygon, sheet, text, type Group, type Item, type Sheet } from '../display-list.ts';
+import type { Extent } from '../extent.ts';
+import { figure, figureWithUnit } from '../figures.ts';
+import { PAPERS } from '../paper.ts';
+import { fitText } from '../text/fit-text.ts';
+import { textWidth } from '../text/measure-text.ts';
+
+/** Labels on a sheet: a plain grid, to be cut apart along its lines. */
+export interface LabelGrid { readonly paper: 'letter' | 'A4'; readonly columns: number; readonly rows: number }
+const MARGIN = 36;
+const PAD = 8;
+
+export function labelGridFor(order: SawOrder): LabelGrid {
+    return { paper: order.job.show.value === 'millimeters' ? 'A4' : 'letter', columns: 3, rows: 8 };
+}
+
+/**
+ * A label for every piece that is still to be cut, in the order in which the pieces come off the saw, so that the next label
+ * on the sheet belongs to the next piece. `job` stands small on each.
+ */
+export function drawLabels(order: SawOrder, job: string, grid: LabelGrid = labelGridFor(order)): readonly Sheet[] {
+    const paper = PAPERS[grid.paper];
+    const cell = { width: (paper.width - 2 * MARGIN) / grid.columns, height: (paper.height - 2 * MARGIN) / grid.rows };
+    const cuts = cutsInOrder(order);
+    const perSheet = grid.columns * grid.rows;
+    const sheets = Math.ceil(cuts.length / perSheet);
+    return Array.from({ length: sheets }, (_, i) => {
+        const own = cuts.slice(i * perSheet, (i + 1) * perSheet);
+        const labels = own.map((cut, n) => {
+            const left = MARGIN + (n % grid.columns) * cell.width, top = MARGIN + Math.floor(n / grid.columns) * cell.height;
+            return label(cut, order, job, { left, top, right: left + cell.width, foot: top + cell.height });
+        });
+        const words = { id: `labels-${i + 1}`, title: `Labels, ${job}, sheet ${i + 1} of ${sheets}`, description: `${own.length} labels, in the order the pieces are cut.` };
+        return sheet(words, paper, [...cutLines(grid, cell, Math.ceil(own.length / grid.columns)), ...labels]);
+    });
+}
+
+interface Cut { readonly laid: LaidPiece; readonly board: LaidBoard; readonly strip: LaidStrip; readonly step: number }
+
+function cutsInOrder({ steps }: SawOrder): Cut[] {
+    return steps.flatMap(step => (step.do === 'crosscut'
+        ? step.takes.flatMap(({ board, strip, pieces }) => pieces.map(laid => ({ laid, board, strip, step: step.number })))
+        : []));
+}
+
+function cutLines({ columns }: LabelGrid, cell: { readonly width: number; readonly height: number }, rows: number): Item[] {
+    const right = MARGIN + columns * cell.width, foot = MARGIN + rows * cell.height;
+    return [
+        ...Array.from({ length: columns + 1 }, (_, i) => line([MARGIN + i * cell.width, MARGIN - 8], [MARGIN + i * cell.width, foot + 8], 'hidden')),
+        ...Array.from({ length: rows + 1 }, (_, i) => line([MARGIN - 8, MARGIN + i * cell.height], [right + 8, MARGIN + i * cell.height], 'hidden')),
+    ];
+}
+
+/** The mark large enough to be read from across the shop; what it is, its lengths and its board around it. */
+function label({ laid, board, strip, step }: Cut, order: SawOrder, job: string, at: Extent): Group {
+    const { piece } = laid;
+    const show = order.job.show.value;
+    const left = at.left + PAD, right = at.right - PAD, width = right - left;
+    const from = `${board.name}${strip.rippedTo === undefined ? '' : `, strip ${strip.number}`} · stop ${step}`;
+    const boardWords = fitText(from, width * 0.62, 7, 5);
+    const part = piece.part === 'trim' ? 'CEILING TRIM' : piece.part.toUpperCase();
+    const mark = fitText(placeMarkOf(piece), width, 23, 11, 600);
+    const length = figureWithUnit(Math.max(piece.cutBack, piece.cutFace), show);
+    const face = piece.cutFace === piece.cutBack ? '' : `face ${figure(piece.cutFace, show)}`;
+    const where = fitText(`${piece.room}: ${piece.where}`, width, 7.4, 5.4);
+    const work = fitText(piece.work.filter(each => each.kind !== 'rip' || strip.rippedTo === undefined).map(shortWork).join(', '), width * 0.62, 7, 5.4);
+    const jobWords = fitText(job, width * 0.36, 6.4, 5);
+    return group(`label.${piece.id}`, { piece: piece.id, part: piece.part, title: `${markOf(piece)}, ${length}` }, [
+        text([left, at.top + 13], part, { size: 7, weight: 600, spaced: 0.8 }),
+        text([right, at.top + 13], boardWords.text, { size: boardWords.size, anchor: 'end', tone: 'soft' }),
+        text([left, at.top + 36], mark.text, { size: mark.size, weight: 600 }),
+        text([left, at.top + 53], length, { size: 12.5, weight: 600 }),
+        ...face === '' ? [] : [text([left + textWidth(length, 12.5, 600) + 6, at.top + 53], face, { size: 8.6 })],
+        ...silhouette(laid, right, at.top + 44),
+        text([left, at.top + 66], where.text, { size: where.size, tone: 'soft' }),
+        ...work.text === '' ? [] : [text([left, at.top + 78], work.text, { size: work.size })],
+        text([right, at.top + 78], jobWords.text, { size: jobWords.size, anchor: 'end', tone: 'soft' }),
+    ]);
+}
+
+const SHAPE = { width: 46, height: 9, slope: 8 };
+
+/** The piece from its edge, back up, as it lies at the saw: which ends are mitered, and which way. Its hand stands in it. */
+function silhouette({ ends, piece }: LaidPiece, right: number, top: number): Item[] {
+    const left = right - SHAPE.width, foot = top + SHAPE.height;
+    const [a, b] = ends.map(end => (end.cut === 'miter' ? SHAPE.slope : 0)) as [number, number];
+    return [
+        polygon([[left, top], [right, top], [right - b, foot], [left + a, foot]], 'thin', 'wash'),
+        ...piece.hand === null ? [] : [text([(left + right) / 2, foot - 2.2], piece.hand, { size: 7, anchor: 'middle', weight: 600 })],
+    ];
+}
+
+/** What is still to be done to it, short. */
+function shortWork(work: Work): string {
+    switch (work.kind) {
+        case 'rip': return 'rip';
+        case 'rabbet': return 'rabbet';
+        case 'ease': return 'ease';
+        case 'slots': return `${work.count} × ${work.size} ${work.where.startsWith('in both edges') ? 'edges' : work.places === 2 ? 'both ends' : work.where.replace(/^in the | end$/g, '')}`;
+        case 'pocket-holes': return 'pocket holes';
+    }
+}
