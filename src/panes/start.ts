@@ -79,7 +79,7 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
     }
 
     begin(): void {
-        const data = document.getElementById('words')?.textContent;
+        const data = document.getElementById('translations')?.textContent;
         if (data) setWords(JSON.parse(data) as Record<string, string>);
         addStyle([PANE_COLORS, PAGE_STYLE, SHELL_STYLE, ...sheetRules(), this.script.style].join('\n'));
         document.body.prepend(this.root);

@@ -1,0 +1,30 @@
+import type { PaneKind } from '../../../src/pages/kinds.ts';
+import type { RoomOnPage, Wishes } from '../../../src/pages/page.ts';
+import { PAGES } from '../../../src/pages/pages.ts';
+import type { ContentMessage } from '../../../src/panes/messages.ts';
+import { choiceOf, Rooms } from '../../../src/server/panes/rooms.ts';
+import { createServerServices } from '../../../src/server/services.ts';
+import { TestWorkspace, uriOf } from '../../support/workspace.ts';
+
+/** Files of a job, with the server that reads them. */
+export async function serve(files: Readonly<Record<string, string>>): Promise<TestWorkspace> {
+    return TestWorkspace.serve(files, createServerServices);
+}
+
+/** A room of a file as pages get it from the server. */
+export function roomOnPage(workspace: TestWorkspace, path: string, name?: string): RoomOnPage {
+    const rooms = new Rooms(workspace.shared);
+    const there = rooms.in(uriOf(path).toString()).find(({ layout }) => name === undefined || layout.room.name === name);
+    const room = there && rooms.onPage(there);
+    if (!room) throw new Error(`no room ${name ?? ''} of ${path} is laid out`);
+    return room;
+}
+
+/** What the server sends to a pane of a room, as it comes over the wire. */
+export function contentMessage(kind: PaneKind, room: RoomOnPage, wishes: Wishes = {}): ContentMessage {
+    const page = PAGES[kind];
+    if (!page) throw new Error(`there is no page ${kind}`);
+    const shown = choiceOf(room);
+    const message: ContentMessage = { type: 'content', kind, shown, rooms: [shown], condition: 'current', content: page.contentOf(room, wishes) };
+    return JSON.parse(JSON.stringify(message)) as ContentMessage;
+}

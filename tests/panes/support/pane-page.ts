@@ -1,0 +1,145 @@
+import { mkdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import axe from 'axe-core';
+import { chromium, type Browser, type Page } from 'playwright-core';
+import { paneDocument } from '../../../src/extension/panes/document.ts';
+import type { PaneKind } from '../../../src/pages/kinds.ts';
+import { versioned, type FromPane, type ToPane, type Versioned } from '../../../src/panes/messages.ts';
+import themes from './themes.json' with { type: 'json' };
+
+export const THEMES = ['dark', 'light', 'high-contrast'] as const;
+/** A theme's colors, as the editor hands them to its panes. */
+export type Theme = keyof typeof themes;
+export const WIDTHS = [300, 700, 1600] as const;
+
+const root = fileURLToPath(new URL('../../..', import.meta.url));
+const ORIGIN = 'http://pane.test';
+const outdir = join(root, '.cache/panes-test');
+/** Where pictures go, to be looked at. */
+const pictures = join(root, 'out/pictures/panes');
+
+interface Built { paneKinds(): string[]; bundlePanes(options: { outdir: string; minify: boolean; sourcemap: boolean }): Promise<unknown> }
+interface Driver { browserPath(): string; browserArguments: string[] }
+const load = async <Module>(path: string): Promise<Module> => await import(pathToFileURL(join(root, path)).href) as Module;
+
+let bundled: Promise<unknown> | undefined;
+let browser: Promise<Browser> | undefined;
+
+async function start(): Promise<Browser> {
+    bundled ??= load<Built>('src/build/bundle.mjs').then(({ bundlePanes }) => bundlePanes({ outdir, minify: true, sourcemap: false }));
+    await bundled;
+    browser ??= load<Driver>('src/build/editor-server.mjs').then(({ browserPath, browserArguments }) => chromium.launch({ executablePath: browserPath(), args: browserArguments }));
+    return browser;
+}
+
+/** To be called after the last test of a file. */
+export async function closeBrowser(): Promise<void> {
+    await (await browser)?.close();
+    browser = undefined;
+}
+
+export interface PaneOptions {
+    readonly theme?: Theme; readonly width?: number; readonly height?: number;
+    /** What the pane kept before a reload. */
+    readonly kept?: unknown;
+    readonly language?: string;
+    readonly words?: Readonly<Record<string, string>>;
+}
+
+/** A pane's page as the editor shows it, with its own policy, in a browser without a face; this end plays the extension. */
+export class PanePage {
+    /** What the policy refused, and what went wrong in the script: tests end with none. */
+    readonly complaints: string[] = [];
+
+    private constructor(readonly page: Page, readonly kind: PaneKind) {
+        page.on('pageerror', error => this.complaints.push(error.message));
+        page.on('console', message => { if (message.type() === 'error') this.complaints.push(message.text()); });
+    }
+
+    static async open(kind: PaneKind, { theme = 'dark', width = 700, height = 800, kept, language = 'en', words = {} }: PaneOptions = {}): Promise<PanePage> {
+        const context = await (await start()).newContext({ viewport: { width, height } });
+        const pane = new PanePage(await context.newPage(), kind);
+        const { page } = pane;
+        await page.route(`${ORIGIN}/**`, async route => {
+            const name = new URL(route.request().url()).pathname.slice(1);
+            if (name === '') {
+                const html = paneDocument({ title: kind, language, nonce: 'n0nce', origin: ORIGIN, script: `${ORIGIN}/${kind}.js`, letters: `${ORIGIN}/fonts.css`, words });
+                return route.fulfill({ contentType: 'text/html', body: html });
+            }
+            const contentType = name.endsWith('.js') ? 'text/javascript' : name.endsWith('.css') ? 'text/css' : 'font/woff2';
+            return route.fulfill({ contentType, body: readFileSync(join(outdir, name)) });
+        });
+        await page.addInitScript(EDITOR, { kept: kept ?? null, ...themes[theme] });
+        await page.goto(`${ORIGIN}/`);
+        await pane.sent('ready');
+        return pane;
+    }
+
+    /** The extension says something. */
+    async say(message: ToPane): Promise<void> {
+        await this.sayRaw(versioned(message));
+    }
+
+    async sayRaw(message: unknown): Promise<void> {
+        await this.page.evaluate(given => window.postMessage(given, '*'), message);
+        // a message is handled after those before it
+        await this.page.evaluate(() => new Promise(resolve => { setTimeout(resolve); }));
+    }
+
+    /** All that the pane has said of one type, when there is some. */
+    async sent<Type extends FromPane['type']>(type: Type): Promise<readonly Extract<Versioned<FromPane>, { type: Type }>[]> {
+        await this.page.waitForFunction(wanted => (window as unknown as SaysAndKeeps).said.some(each => each.type === wanted), type);
+        return await this.page.evaluate(wanted => (window as unknown as SaysAndKeeps).said.filter(each => each.type === wanted), type) as never;
+    }
+
+    async saidNothing(type: FromPane['type']): Promise<boolean> {
+        return this.page.evaluate(wanted => !(window as unknown as SaysAndKeeps).said.some(each => each.type === wanted), type);
+    }
+
+    async forget(): Promise<void> {
+        await this.page.evaluate(() => { (window as unknown as SaysAndKeeps).said.length = 0; });
+    }
+
+    async kept(): Promise<unknown> {
+        return this.page.evaluate(() => (window as unknown as SaysAndKeeps).kept);
+    }
+
+    /** Mistakes against the rules of accessibility (WCAG 2 A and AA, and axe's good practice), with the elements that make them. */
+    async violations(): Promise<string[]> {
+        await this.page.evaluate(axe.source);
+        const run = `axe.run(document, { resultTypes: ['violations'] }).then(({ violations }) => violations.flatMap(({ id, nodes }) => nodes.map(node => id + ': ' + node.html.slice(0, 160) + ' ' + (node.failureSummary || '').slice(0, 200))))`;
+        return this.page.evaluate(run);
+    }
+
+    async picture(name: string): Promise<void> {
+        mkdirSync(pictures, { recursive: true });
+        await this.page.evaluate(() => document.fonts.ready);
+        await this.page.screenshot({ path: join(pictures, `${name}.png`) });
+    }
+
+    async close(): Promise<void> {
+        await this.page.context().close();
+    }
+}
+
+interface SaysAndKeeps { said: { type: string }[]; kept: unknown }
+
+/** The editor's side inside the page: colors, and the way to speak and to keep. Runs before the page's own script. */
+function EDITOR(given: { kept: unknown; body: string; variables: Record<string, string> }): void {
+    const target = window as unknown as SaysAndKeeps & { acquireVsCodeApi: unknown };
+    target.said = [];
+    target.kept = given.kept ?? undefined;
+    target.acquireVsCodeApi = () => ({
+        postMessage: (message: { type: string }) => target.said.push(message),
+        getState: () => target.kept,
+        setState: (state: unknown) => { target.kept = state; },
+    });
+    const dress = (): boolean => {
+        if (!document.documentElement || !document.body) return false;
+        for (const [name, value] of Object.entries(given.variables)) document.documentElement.style.setProperty(name, value);
+        document.body.className = given.body;
+        return true;
+    };
+    new MutationObserver((_, observer) => { if (dress()) observer.disconnect(); }).observe(document, { childList: true, subtree: true });
+}
