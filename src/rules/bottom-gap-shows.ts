@@ -11,7 +11,7 @@ import { widthSaidBy, wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
 
 /** From here on everybody sees it, whatever gap the profile allows. */
-const SHOWS = inches('1/16');
+export const GAP_SHOWS = inches('1/16');
 
 const wrong = `edition 1
 
@@ -55,7 +55,7 @@ Rip the bottom to the channel less the least gap, or block with a narrower board
             const right = bottomThatFits(section, job);
             report({
                 ...wordsOf(said),
-                severity: fit.ticks > Math.max(most, SHOWS) ? 'error' : 'warning',
+                severity: fit.ticks > Math.max(most, GAP_SHOWS) ? 'error' : 'warning',
                 message: `${size.fine(fit.ticks / 2)} of gap shows on each side of the bottom: it is ${size(bottomWidth.ticks)} wide in a channel of ${size(innerWidth.ticks)}, `
                     + `and ${size.fine(most / 2)} a side is the most. ${advice(section, right, job)}`,
                 related: blocking ? [{ at: blocking.at, message: `the channel is ${size(innerWidth.ticks)} wide` }] : [],

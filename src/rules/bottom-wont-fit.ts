@@ -1,7 +1,8 @@
+import { fitAsBuilt } from '../ceiling/fit.ts';
 import type { Section } from '../ceiling/model.ts';
 import type { Fix, RelatedPlace } from '../findings/finding.ts';
 import type { JobSettings } from '../job/model.ts';
-import { rootSumSquare, worstCase } from '../quantity/tolerance.ts';
+import { worstCase } from '../quantity/tolerance.ts';
 import { defineRule, type Report, type SectionSubject } from './rule.ts';
 import { changed } from './support/examples.ts';
 import { bottomThatFits } from './support/bottom-width.ts';
@@ -83,16 +84,13 @@ at the worst of what the text says may be off:
 /** Fit less everything that is said to be off, and less the paint on two edges. */
 function checkWorstCase({ section, job }: SectionSubject, at: ReturnType<typeof wordsOf> & { related: RelatedPlace[] }, report: Report): void {
     const { fit, innerWidth, bottomWidth } = section;
-    if (!fit || !innerWidth || !bottomWidth) return;
-    const film = job.paintFilm.value;
-    if (fit.tolerance.length === 0 && !job.paintFilm.said) return;
+    const built = fitAsBuilt(section, job);
+    if (!built?.paintCounts || !fit || !innerWidth || !bottomWidth) return;
     const off = worstCase(fit.tolerance);
-    const atWorst = fit.ticks - off - 2 * film.most;
+    const atWorst = built.worst.least, usual = built.usual.least;
     if (atWorst >= 0) return;
-    // both edges get the same coats, so their paint errs together, by half of its range a film either way
-    const usual = fit.ticks - (film.least + film.most) - Math.hypot(rootSumSquare(fit.tolerance), film.most - film.least);
     const { fine, ...size } = { fine: sizesOf(job).fine, of: sizesOf(job) };
-    const causes = [off > 0 && `both widths off by as much as they are said to be (${fine(off)} together)`, `paint on its two edges (${fine(2 * film.most)})`];
+    const causes = [off > 0 && `both widths off by as much as they are said to be (${fine(off)} together)`, `paint on its two edges (${fine(built.paint.most)})`];
     report({
         ...at, severity: 'warning', fixes: fit.tolerance.length > 1 ? [] : ripping(section, job),
         message: `The bottom is ${size.of(bottomWidth.ticks)} wide in a channel of ${size.of(innerWidth.ticks)}, which leaves ${size.of(fit.ticks)}: `

@@ -1,4 +1,4 @@
-import type { Ceiling, Line } from '../ceiling/model.ts';
+import { pressedRuns } from '../ceiling/run-errors.ts';
 import { inches } from '../quantity/rational.ts';
 import { roundDown } from '../quantity/round.ts';
 import { defineRule } from './rule.ts';
@@ -8,7 +8,7 @@ import { spacingSaidBy, wordsOf } from './support/places.ts';
 import { linesNamed, sizesOf } from './support/words.ts';
 
 /** What bottoms may press in one run, all of them together. */
-const MOST = inches('1/16');
+export const MOST_PRESS = inches('1/16');
 const STEP = inches('1/128');
 
 const wrong = changed(HALL, 'bottom { stock poplar-1x4 }', `bottom {
@@ -31,16 +31,16 @@ Three bottoms, each 1/32" long, press 3/32" in the run. 1/64" each is 3/64".`,
     check: {
         room({ layout: { ceiling }, job }, report) {
             const size = sizesOf(job);
-            for (const { lines, pieces } of runsOf(ceiling)) {
+            for (const { lines, pieces } of pressedRuns(ceiling)) {
                 const press = lines[0]!.section.profile.bottom?.press;
                 const run = ceiling && (lines[0]!.runs === 'east-west' ? ceiling.across : ceiling.down);
                 const said = run && spacingSaidBy(run.spacing);
-                if (!press || !said || pieces < 2 || pieces * press.value <= MOST) continue;
-                const right = roundDown(MOST / pieces, STEP);
+                if (!press || !said || pieces < 2 || pieces * press.value <= MOST_PRESS) continue;
+                const right = roundDown(MOST_PRESS / pieces, STEP);
                 report({
                     ...wordsOf(said),
                     message: `The bottoms of ${linesNamed(lines.map(line => line.name))} press ${size(pieces * press.value)} in one run: ${pieces} pieces, each cut ${size(press.value)} long. `
-                        + `${size(MOST)} in all is the most: ${size(right)} each.`,
+                        + `${size(MOST_PRESS)} in all is the most: ${size(right)} each.`,
                     related: [{ at: press.at, message: `each bottom is cut ${size(press.value)} long` }],
                     // in another file the same detail may serve rooms with shorter runs
                     fixes: press.at.uri === said.at.uri ? replacing(press, spelled(right, job), `Press ${size(right)} each`) : [],
@@ -49,17 +49,3 @@ Three bottoms, each 1/32" long, press 3/32" in the run. 1/64" each is 3/64".`,
         },
     },
 });
-
-/** Lines of one detail whose bottoms stand in equally many pieces, one group a direction. */
-function runsOf(ceiling: Ceiling | undefined): { lines: Line[]; pieces: number }[] {
-    const groups = new Map<string, { lines: Line[]; pieces: number }>();
-    for (const line of ceiling?.lines ?? []) {
-        const crossed = line.runs === 'east-west' ? ceiling!.across.lines.length : ceiling!.down.lines.length;
-        const pieces = (line.through ? line.splices.length : crossed) + 1;
-        const key = `${line.runs} ${pieces} ${line.section.profile.key}`;
-        const group = groups.get(key);
-        if (group) group.lines.push(line);
-        else groups.set(key, { lines: [line], pieces });
-    }
-    return [...groups.values()];
-}

@@ -1,4 +1,5 @@
 import type { Run } from '../ceiling/model.ts';
+import { shareOfEach } from '../ceiling/run-errors.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
@@ -65,13 +66,3 @@ that, or fit the first bay dry and set the stop again.`,
 });
 
 const mostOf = (profile: Run['lines'][number]['section']['profile']): Ticks => profile.bottom?.gap.value.most ?? Infinity;
-
-/** What one channel of the run gains or loses, in ticks. */
-function shareOfEach({ lines, coffers, residue }: Run, t: Ticks): { worst: number; usual: number } {
-    const settings = new Map<string, number>();
-    residue.cutCoffers.forEach((size, i) => {
-        const setting = `${size} ${i === 0 || i === coffers.length - 1 ? 'end' : 'inner'}`;
-        settings.set(setting, (settings.get(setting) ?? 0) + 1);
-    });
-    return { worst: coffers.length * t / lines.length, usual: t * Math.hypot(...settings.values()) / lines.length };
-}
