@@ -25,6 +25,8 @@ export interface PaneScript<Content extends PageContent, State> {
     begin?(pane: Pane<Content, State>): void;
     /** After every change of what is on the screen. */
     shown?(pane: Pane<Content, State>): void;
+    /** What the cursor stands in, or what `also` is pointed at, has changed: for what is no markup and has to be lit up by the script. */
+    lit?(pane: Pane<Content, State>, also: ReadonlySet<string>): void;
     /** `data-act="name"`: what a click on it does. */
     readonly acts?: Readonly<Record<string, (element: Element, pane: Pane<Content, State>) => void>>;
     /** A file only the pane can make; undefined: the server makes it. */
@@ -187,6 +189,7 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
             part.classList.toggle('lit', this.lit.has(key));
             part.classList.toggle('about', also.has(key));
         }
+        this.script.lit?.(this, also);
     }
 
     private reveal(): void {
