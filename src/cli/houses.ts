@@ -1,5 +1,8 @@
 import type { Finding } from '../findings/finding.ts';
+import type { Alternate } from '../job/alternate.ts';
 import type { JobSettings } from '../job/model.ts';
+import type { Rates } from '../job/rates.ts';
+import { isWithin } from '../provenance/source.ts';
 import { takeOffOf } from '../pipeline/inspect.ts';
 import { planBoards } from '../cutting/first-plan.ts';
 import type { BoardPlan } from '../cutting/model.ts';
@@ -9,12 +12,17 @@ import type { Checked, Workspace } from './workspace.ts';
 
 /** The rooms of the files, those under one job together, in the order of their files. */
 export function housesOf(checked: readonly Checked[], workspace: Workspace): House[] {
-    const houses = new Map<string, { job: JobSettings; rooms: RoomPieces[] }>();
+    const houses = new Map<string, { job: JobSettings; rooms: RoomPieces[]; rates: Rates; alternates: readonly Alternate[] }>();
     for (const { content, layouts } of checked) {
         const errors = errorsBehind(content.uri, checked, workspace);
         for (const { room, ceiling } of layouts) {
             const key = jobKey(room.job);
-            const house = houses.get(key) ?? { job: room.job, rooms: [] };
+            const house = houses.get(key) ?? {
+                job: room.job, rooms: [],
+                // a house has one set of rates: those that hold where its job is said
+                rates: (checked.find(other => other.content.uri === room.job.at?.uri)?.content ?? content).rates,
+                alternates: checked.flatMap(other => other.content.alternates.filter(({ rooms: [first] }) => first && jobKey(first.instead.job) === key)),
+            };
             houses.set(key, house);
             house.rooms.push({ room, errors, ...(ceiling ? { takeOff: takeOffOf(ceiling) } : {}) });
         }
@@ -51,7 +59,9 @@ export function roomsMaybeLost(checked: readonly Checked[], workspace: Workspace
 
 function errorsBehind(uri: string, checked: readonly Checked[], workspace: Workspace): number {
     const behind = new Set([uri, ...workspace.madeFrom(uri)]);
-    return checked.filter(c => behind.has(c.content.uri)).flatMap(c => c.findings).filter(isOpenError).length;
+    // what is wrong with an alternate is not wrong with the house
+    return checked.filter(c => behind.has(c.content.uri)).flatMap(({ content, findings }) =>
+        findings.filter(finding => isOpenError(finding) && !content.alternates.some(({ whole }) => isWithin(finding.at, whole)))).length;
 }
 
 function isOpenError(finding: Finding): boolean {

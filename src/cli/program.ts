@@ -2,6 +2,7 @@ import { Command, CommanderError, InvalidArgumentError, Option } from 'commander
 import { boards, cutList, LIST_FORMATS, type ListOptions } from './commands/lists.ts';
 import { check, CHECK_FORMATS, type CheckOptions } from './commands/check.ts';
 import { draw, DRAWING_FORMATS, THEMES, type DrawOptions } from './commands/draw.ts';
+import { estimate, type EstimateOptions } from './commands/estimate.ts';
 import { explain } from './commands/explain.ts';
 import { format, type FormatOptions } from './commands/format.ts';
 import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
@@ -63,6 +64,9 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
         .action(act<CheckOptions>(check));
     withFiles('cut-list', 'every piece, for the saw').addOption(lists).addOption(rooms).action(act<ListOptions>(cutList));
     withFiles('boards', 'what to buy, and what to cut from each board').addOption(lists).addOption(rooms).action(act<ListOptions>(boards));
+    withFiles('estimate', 'what the job costs and is sold for, with every alternate beside it').addOption(lists).addOption(rooms)
+        .addOption(new Option('--with <alternate>', 'only this alternate; say it again to combine it with another').argParser((name: string, before: string[]) => [...before, name]).default([], 'each by itself'))
+        .action(act<EstimateOptions>(estimate));
     withFiles('draw', 'plan and sections as SVG files, or as DXF files at true size')
         .option('--out <folder>', 'where they go', filled, 'drawings')
         .addOption(new Option('--format <format>', 'for a browser or a printer, or for a drawing program').choices(DRAWING_FORMATS).default('svg')).addOption(new Option('--theme <theme>', 'colors of an SVG').choices(THEMES).default('auto'))

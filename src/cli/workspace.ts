@@ -103,6 +103,12 @@ export class Workspace {
         return [...new Set([...this.shared.Imports.reached(document), ...holders, ...ofHolders])];
     }
 
+    /** Asks something of the document of that address. */
+    ask<T>(uri: string, of: (document: LangiumDocument) => T): T | undefined {
+        const document = this.documentAt(uri);
+        return document && of(document);
+    }
+
     /** What could not be read, in words. */
     problems(): string[] {
         return [...this.disk.unreadable].map(([path, reason]) => `${this.nameOf(URI.file(path).toString())} ${reason}`).sort();

@@ -12,12 +12,15 @@ import { findingsInRoom } from '../rules/run.ts';
  * says it, or else at the alternate's name: the room's own text is as it should be.
  */
 export function findingsOfAlternates({ alternates, uri }: FileContent, layoutOf: (room: Room) => Layout): Finding[] {
-    return alternates.flatMap(alternate => alternate.rooms.flatMap(changed => [
-        ...changed.findings, ...newIn(changed, uri, layoutOf),
-    ].map(finding => shownAt(alternate, finding))));
+    return alternates.flatMap(alternate => alternate.rooms.flatMap(changed => newFindings(changed, uri, layoutOf).map(finding => shownAt(alternate, finding))));
 }
 
-function newIn({ instead, room }: ChangedRoom, uri: string, layoutOf: (room: Room) => Layout): Finding[] {
+/** What is wrong with a changed room and not with the room it is instead of. */
+export function newFindings(changed: ChangedRoom, uri: string, layoutOf: (room: Room) => Layout): Finding[] {
+    return [...changed.findings, ...ofRules(changed, uri, layoutOf)];
+}
+
+function ofRules({ instead, room }: ChangedRoom, uri: string, layoutOf: (room: Room) => Layout): Finding[] {
     const found = findingsInRoom(layoutOf(room), uri);
     if (found.length === 0) return found;
     // that a room is not laid out follows from the rest

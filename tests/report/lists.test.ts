@@ -122,7 +122,7 @@ describe('boards to buy', () => {
     test('as JSON: kerf, trim and boards are what they are, and no offcut is longer than it is', () => {
         const coarse = job({ show: given('millimeters' as const), cutTo: given(millimeters('0.5')), kerf: given(millimeters('3.2')), endTrim: given(millimeters('30.3')) });
         const long = piece('hall.bottom-1', stock({ feet: [8] }), millimeters('1000'), { room: 'hall' });
-        const plan = { house: { job: coarse, rooms: [] }, plan: planBoards([long], coarse) };
+        const plan = { house: { ...house, job: coarse, rooms: [] }, plan: planBoards([long], coarse) };
         const { houses: [printed] } = JSON.parse(jsonBoards([plan], files)) as { houses: { kerf: object; endTrim: object; stocks: { boards: object[] }[] }[] };
         expect(printed).toMatchObject({ kerf: { text: '3.2 mm' }, endTrim: { text: '30.3 mm' } });
         // 8' = 2438.4 mm, less 30.3, 1000 and 3.2 mm, leaves 1404.9 mm
@@ -145,7 +145,7 @@ describe('boards to buy', () => {
     });
 
     test('a house with nothing to buy says so', () => {
-        const empty = { house: { job: job(), rooms: [] }, plan: planBoards([], job()) };
+        const empty = { house: { ...house, job: job(), rooms: [] }, plan: planBoards([], job()) };
         expect(humanBoards([empty], noPaint)).toContain('nothing to buy');
     });
 });

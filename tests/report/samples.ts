@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { Ajv, type ValidateFunction } from 'ajv';
+import { NO_RATES } from '../support/no-rates.ts';
 import { planBoards } from '../../src/cutting/first-plan.ts';
 import type { Finding } from '../../src/findings/finding.ts';
 import type { JobSettings, Room, Stock } from '../../src/job/model.ts';
@@ -75,7 +76,7 @@ export const takeOff: TakeOff = {
     consumables: [{ kind: 'screws', what: '#8 x 2 1/2" screws', count: 24, unit: 'screws', by: 'one every 16"', basis: 'common practice, no source' }],
 };
 export const settings: JobSettings = job({ title: given('Plum Street 4') });
-export const house: House = { job: settings, rooms: [{ room, takeOff, errors: 0 }, { room: { ...room, name: 'attic' }, errors: 2 }] };
+export const house: House = { job: settings, rates: NO_RATES, alternates: [], rooms: [{ room, takeOff, errors: 0 }, { room: { ...room, name: 'attic' }, errors: 2 }] };
 export const housePlan: HousePlan = { house, plan: planBoards(pieces, settings) };
 export { nowhere };
 

@@ -10,6 +10,7 @@ import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
 import { housesOf, isSound, plansOf, roomsMaybeLost } from '../houses.ts';
 import { openAsked, type Asked, type World } from '../input.ts';
 import type { Files } from '../../report/look.ts';
+import type { Workspace } from '../workspace.ts';
 
 export const LIST_FORMATS = ['human', 'json', 'csv'] as const;
 export interface ListOptions extends Asked {
@@ -48,7 +49,7 @@ function isComplete(plan: BoardPlan): boolean {
     return plan.unplaced.length === 0 && plan.unpriced.length === 0;
 }
 
-async function housesAsked(options: ListOptions, world: World): Promise<{ houses: House[]; files: Files; code: ExitCode }> {
+export async function housesAsked(options: ListOptions, world: World): Promise<{ houses: House[]; files: Files; workspace: Workspace; code: ExitCode }> {
     const { workspace, code } = await openAsked(options, world);
     const checked = await workspace.check();
     const houses = onlyRooms(housesOf(checked, workspace), options.room);
@@ -59,7 +60,7 @@ async function housesAsked(options: ListOptions, world: World): Promise<{ houses
     if (broken.length > 0) world.terminal.say(`${broken.map(r => `room ${r.room.name}`).join(', ')}: run \`cofferwright check\` for what has to be mended first.`);
     const twice = houses.flatMap(namedTwice);
     twice.forEach(name => world.terminal.say(`Two rooms of one house are called ${name}: their pieces have the same names. Call one otherwise, or list one file at a time.`));
-    return { houses, files: workspace.files, code: twice.length + lost.length > 0 ? worst(code, EXIT.findings) : code };
+    return { houses, files: workspace.files, workspace, code: twice.length + lost.length > 0 ? worst(code, EXIT.findings) : code };
 }
 
 function namedTwice({ rooms }: House): string[] {

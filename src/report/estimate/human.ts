@@ -1,0 +1,88 @@
+import type { Comparison } from '../../estimate/compare.ts';
+import { PHASES, type Estimate } from '../../estimate/model.ts';
+import { printMoney } from '../../quantity/money.ts';
+import { printLength, type Show } from '../../quantity/print-length.ts';
+import { Rational } from '../../quantity/rational.ts';
+import { columns, cleanLine, counted, wrap, type Paint } from '../look.ts';
+import { titleOf } from '../house.ts';
+import type { HousePrice, PricedAlternate } from './house.ts';
+import { basisText, daysText, hoursText, placeText, shareText } from './words.ts';
+
+const WIDTH = 100;
+
+/** What a job costs and is sold for, line by line, and what each alternate changes. */
+export function humanEstimate(prices: readonly HousePrice[], paint: Paint): string {
+    return prices.map(price => `${estimate(price, paint).join('\n')}\n`).join('\n');
+}
+
+function estimate({ house, priced: { estimate, left }, alternates }: HousePrice, paint: Paint): string[] {
+    const show = house.job.show.value;
+    const money = (amount: Rational): string => printMoney(amount, estimate.currency);
+    const { sums } = estimate;
+    return [
+        paint.strong(`ESTIMATE  ${cleanLine(titleOf(house.job))}`),
+        `For ${estimate.rooms.join(', ') || 'no room'}. For you, not for the client: it shows what you pay and what you earn.`,
+        ...left.map(name => paint.error(`room ${name}: cannot be laid out, so it is not in here.`)),
+        ...house.rooms.filter(room => room.errors > 0).map(room => paint.error(`room ${room.room.name}: ${counted(room.errors, 'error')} in what it is made from; the figures may be wrong.`)),
+        '',
+        paint.strong('BOARDS'), ...columns([
+            ...estimate.materials.map(line => [line.stock.name, `${line.count} x`, printLength(line.length, show), line.onHand ? `on hand, worth ${money(line.each)}` : `at ${money(line.each)}`, money(line.amount)]),
+            ['together', '', '', '', money(sums.materials)],
+        ], [1, 2, 4]).map(indented),
+        paint.strong('SUPPLIES'), ...columns([
+            ...estimate.supplies.map(line => [line.what, `${line.count} ${line.unit}`, `at ${money(line.each)}`, money(line.amount)]), ['together', '', '', money(sums.supplies)],
+        ], [1, 3]).map(indented),
+        paint.strong('LABOR'), ...laborRows(estimate, show),
+        indented(crewText(estimate)),
+        paint.strong('PRICE'), ...columns([
+            ['boards', '', money(sums.materials)], ['supplies', '', money(sums.supplies)], ['labor', '', money(sums.labor)],
+            ...estimate.additions.map(addition => [addition.what, shareText(addition, estimate), money(addition.amount)]),
+            ['total', estimate.missing.length > 0 ? 'without what has no rate, below' : '', money(sums.total)],
+        ], [2]).map((line, i, all) => (i === all.length - 1 ? paint.strong(indented(line)) : indented(line))),
+        ...estimate.missing.length > 0 ? [paint.warning('NOT IN THE PRICE, FOR WANT OF A RATE')] : [],
+        ...estimate.missing.flatMap(({ rate, of, room }) => wrap(`${rate}: ${of}${room === undefined ? '' : `, ${room}`}`, WIDTH - 2)).map(line => paint.warning(indented(line))),
+        ...alternates.flatMap(alternate => ['', ...alternateText(alternate, show, paint)]),
+    ];
+}
+
+function laborRows(estimate: Estimate, show: Show): string[] {
+    const { labor, currency, sums } = estimate;
+    const rows = PHASES.flatMap(phase => labor.filter(line => line.phase === phase).map((line, i) => [
+        i === 0 ? phase : '', placeText(line), line.what, basisText(line.basis, show), hoursText(line.minutes), line.amount ? printMoney(line.amount, currency) : 'no rate',
+    ]));
+    return columns([...rows, ['together', '', '', '', hoursText(estimate.minutes), printMoney(sums.labor, currency)]], [4, 5]).map(indented);
+}
+
+function crewText({ crew, days, minutes }: Estimate): string {
+    if (crew === undefined || !days) return `${hoursText(minutes)} of one person; the crew is not said`;
+    return `${daysText(days)} for a crew of ${crew}`;
+}
+
+function alternateText({ alternate, priced, comparison, errors }: PricedAlternate, show: Show, paint: Paint): string[] {
+    const { currency } = priced.estimate;
+    const { total, minutes, days } = comparison;
+    return [
+        paint.strong(`WITH ${cleanLine(alternate.title ?? alternate.name)}`),
+        ...errors > 0 ? [paint.error(indented(`${counted(errors, 'error')} that the job itself has not: it cannot be built so. Run \`cofferwright check\`.`))] : [],
+        ...priced.left.map(name => paint.error(indented(`room ${name} cannot be laid out so, and is not in here.`))),
+        indented(`${printMoney(total.after, currency)} instead of ${printMoney(total.before, currency)}: ${differenceText(total.after.sub(total.before), currency)}`),
+        indented(`${hoursText(minutes.after)} instead of ${hoursText(minutes.before)}${days ? `; ${daysText(days.after)} instead of ${daysText(days.before)}` : ''}`),
+        ...changeRows(comparison, show).map(indented),
+    ];
+}
+
+export function differenceText(difference: Rational, currency: string): string {
+    if (difference.equals(0)) return 'the same';
+    return `${printMoney(difference.abs(), currency)} ${difference.s > 0n ? 'more' : 'less'}`;
+}
+
+function changeRows({ boards, pieces }: Comparison, show: Show): string[] {
+    return columns([
+        ...pieces.map(({ part, before, after, feet }) => [part, `${before} -> ${counted(after, 'piece')}`, `${printLength(feet.before, show)} -> ${printLength(feet.after, show)}`]),
+        ...boards.map(({ stock, length, before, after }) => [stock, `${before} -> ${counted(after, 'board')}`, printLength(length, show)]),
+    ]);
+}
+
+function indented(line: string): string {
+    return `  ${line}`;
+}

@@ -1,0 +1,113 @@
+import Papa from 'papaparse';
+import { describe, expect, test } from 'vitest';
+import { strictSchema } from '../report/samples.ts';
+import { folderWith } from './folder.ts';
+import { house } from './house.ts';
+import { cofferwright } from './world.ts';
+
+interface MoneyJson { amount: string; currency: string }
+interface EstimateJson { complete: boolean; currency: string; materials: { amount: MoneyJson }[]; supplies: { amount: MoneyJson }[]; labor: { phase: string; amount: MoneyJson | null }[]; additions: { kind: string; amount: MoneyJson }[]; sums: { total: MoneyJson }; missing: { rate: string; of: string; room: string | null }[] }
+interface OutJson { houses: { job: string; estimate: EstimateJson; alternates: { name: string; title: string | null; errors: number; changes: { total: { before: MoneyJson; after: MoneyJson }; pieces: { part: string }[] }; estimate: EstimateJson }[] }[] }
+
+const RATES = `edition 1
+labor {
+  crew      2 rate 64 USD per h
+  layout    12 min per crossing
+  blocking  3 min per ft
+  spacers   3 min per piece
+  sides     5 min per ft
+  cleats    2 min per ft
+  bottom    4 min per ft
+  band      4 min per ft
+  trim      3 min per ft
+  corner    4 min per joint
+  butt      6 min per joint
+  splice    10 min per joint
+  coffer    20 min per coffer
+  set-up    6 min per set-up
+}
+bid {
+  overhead  12%
+  profit    15% of price
+  tax       6.25% on materials
+  supplies {
+    screws    0.11 USD per piece
+    nails     0.02 USD per piece
+    biscuits  0.09 USD per piece
+    glue      0.45 USD per fl-oz
+    filler    0.60 USD per fl-oz
+    caulk     5.80 USD per tube
+  }
+}
+`;
+const ALTERNATES = `edition 1
+from "./den.coffer" use den
+alternate wide "Fewer coffers" { den.grid.coffers-north 2 }
+alternate low { den.grid.beams.sides.held-down 1/8" }
+alternate wrong { den.grid.beams.bottom.rip 6" }
+`;
+const priced = { ...house, 'rates.coffer': RATES };
+const run = async (files: Record<string, string>, ...args: string[]) => {
+    const { code, out, err } = await cofferwright(folderWith(files), ['estimate', ...args, '--format', 'json']);
+    return { code, err, json: out === '' ? undefined : JSON.parse(out) as OutJson };
+};
+const cents = ({ amount }: MoneyJson): number => Math.round(Number(amount) * 100);
+
+describe('estimate', () => {
+    test('as its schema says; the lines on the paper add up to the total, and nothing is missing: 0', async () => {
+        const { code, json } = await run(priced);
+        const valid = strictSchema('estimate');
+        expect(valid(json), JSON.stringify(valid.errors)).toBe(true);
+        const { estimate } = json!.houses[0]!;
+        expect([estimate.missing, estimate.complete, code]).toEqual([[], true, 0]);
+        const lines = [...estimate.materials, ...estimate.supplies, ...estimate.labor, ...estimate.additions].map(({ amount }) => cents(amount!));
+        expect(lines.reduce((sum, n) => sum + n, 0)).toBe(cents(estimate.sums.total));
+    });
+
+    test('what has no rate is said, is in no sum, and is not passed over: 1', async () => {
+        const { code, json } = await run({ ...house, 'rates.coffer': RATES.replace(/ {2}cleats.*\n/, '').replace(/ {4}nails.*\n/, '') });
+        const { missing, complete } = json!.houses[0]!.estimate;
+        expect(missing.map(({ rate }) => rate)).toContain('labor.cleats');
+        expect([complete, code]).toEqual([false, 1]);
+        const { code: without, json: bare } = await run(house);
+        expect(bare!.houses[0]!.estimate.missing.map(({ rate }) => rate)).toContain('labor');
+        expect(without).toBe(1);
+    });
+
+    test('every alternate by itself, with what it changes; one that cannot be built says so: 1', async () => {
+        const { code, json } = await run({ ...priced, 'alternates.coffer': ALTERNATES });
+        const valid = strictSchema('estimate');
+        expect(valid(json), JSON.stringify(valid.errors)).toBe(true);
+        const [{ alternates, estimate }] = json!.houses as [OutJson['houses'][0]];
+        expect(alternates.map(({ name, title, errors }) => [name, title, errors > 0])).toEqual([['wide', 'Fewer coffers', false], ['low', null, false], ['wrong', null, true]]);
+        const wide = alternates[0]!;
+        expect(wide.changes.total).toMatchObject({ before: estimate.sums.total, after: wide.estimate.sums.total });
+        expect(cents(wide.changes.total.after)).toBeLessThan(cents(wide.changes.total.before));
+        expect(wide.changes.pieces.map(({ part }) => part)).toEqual(expect.arrayContaining(['side', 'bottom']));
+        expect(code).toBe(1);
+    });
+
+    test('alternates that are combined are one; the base stays what it is', async () => {
+        const files = { ...priced, 'alternates.coffer': ALTERNATES };
+        const { code, json } = await run(files, '--with', 'wide', '--with', 'low');
+        const [{ alternates }] = json!.houses as [OutJson['houses'][0]];
+        expect(alternates.map(({ name }) => name)).toEqual(['wide+low']);
+        const alone = await run(files, '--with', 'wide');
+        expect(alternates[0]!.changes.total.before).toEqual(alone.json!.houses[0]!.alternates[0]!.changes.total.before);
+        expect([code, alone.code]).toEqual([0, 0]);
+        expect((await run(files, '--with', 'wiide')).code).toBe(2);
+    });
+
+    test('as CSV a row a line, whose amounts add up; for people with both kinds of profit named', async () => {
+        const cwd = folderWith(priced);
+        const { out } = await cofferwright(cwd, ['estimate', '--format', 'csv']);
+        const { data, errors } = Papa.parse<{ amount: string; kind: string }>(out, { header: true, skipEmptyLines: true });
+        expect(errors).toEqual([]);
+        const { json } = await run(priced);
+        expect(data.reduce((sum, row) => sum + Math.round(Number(row.amount) * 100), 0)).toBe(cents(json!.houses[0]!.estimate.sums.total));
+        const human = (await cofferwright(cwd, ['estimate'])).out;
+        expect(human).toMatch(/^ESTIMATE {2}Plum Street 4\n/);
+        expect(human).toMatch(/profit \(margin\) {2,}15 % of \$[\d,.]+, the price/);
+        expect(human).toContain('for a crew of 2');
+    });
+});
