@@ -28,8 +28,12 @@ const NOTES = { most: 205, least: 150 };
 /** Shown above the ceiling's board: enough for a break line and a screw's shank, at most the whole screw. */
 const LEAST_ABOVE = 34;
 
+/** What stands around the picture besides its dimensions: on a sheet a column of notes and a title, in a narrow pane neither. */
+export interface Around { readonly notes: boolean; readonly title: boolean }
+const ON_A_SHEET: Around = { notes: true, title: true };
+
 /** The drawing's place on the sheet at a scale, or null where it does not fit. */
-export function placeSection(section: Section, shape: SectionShape, context: SectionContext, area: Extent, k: number): PlacedSection | null {
+export function placeSection(section: Section, shape: SectionShape, context: SectionContext, area: Extent, k: number, around: Around = ON_A_SHEET): PlacedSection | null {
     const board = Math.max(0, context.covering?.thickness?.value ?? 0) * k;
     const reach = reachOf(shape);
     const lowest = Math.max(reach.down, context.bandEdge ?? 0) * k;
@@ -37,14 +41,15 @@ export function placeSection(section: Section, shape: SectionShape, context: Sec
     const least = Math.max(board, reach.up * k) + LEAST_ABOVE;
     const unplaced: SectionView = { pointsPerTick: k, middle: 0, ceiling: 0, left: 0, right: 0, top: 0 };
     const rough = sectionDimensions(shape, context.job.show.value, { across: t => across(unplaced, t), down: t => down(unplaced, t) });
-    const sideways = PAD + rough.left.depth + 2 * half + (rough.right?.depth ?? 0) + 24 + PAD;
-    const spare = area.right - area.left - sideways - 2 * STUB.least - NOTES.least;
-    const below = lowest + UNDER.strings + rough.foot.depth + FOOT_HEIGHT;
+    const leastNotes = around.notes ? NOTES.least : 0, footHeight = around.title ? FOOT_HEIGHT : PAD;
+    const sideways = PAD + rough.left.depth + 2 * half + (rough.right?.depth ?? 0) + (around.notes ? 24 : 0) + PAD;
+    const spare = area.right - area.left - sideways - 2 * STUB.least - leastNotes;
+    const below = lowest + UNDER.strings + rough.foot.depth + footHeight;
     const upward = area.foot - area.top - PAD - below;
     // a figure set outside its stretch stands above the ceiling's line: it needs no more than what is shown there anyway
     if (spare < 0 || upward < least) return null;
     const stub = Math.min(STUB.most, STUB.least + spare * 0.2);
-    const notesWidth = Math.min(NOTES.most, NOTES.least + spare * 0.5);
+    const notesWidth = around.notes ? Math.min(NOTES.most, NOTES.least + spare * 0.5) : 0;
     const above = Math.min(upward, Math.max(least, screwAbove(section.profile, shape) * k + 16));
     const slackX = area.right - area.left - sideways - 2 * stub - notesWidth;
     const slackY = upward - above;

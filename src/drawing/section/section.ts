@@ -16,7 +16,7 @@ import { lastPart, sourceReference } from '../source-reference.ts';
 import { ceilingAbove } from './ceiling-above.ts';
 import type { SectionContext } from './context.ts';
 import { fasteners } from './fasteners.ts';
-import { noteColumn, noteInside, sizeInside } from './notes.ts';
+import { noteColumn, noteInside, sizeInside, type PartNote } from './notes.ts';
 import { placeSection, type PlacedSection } from './place.ts';
 import { sectionStrip } from './section-strip.ts';
 import { shapeOf, type SectionShape } from './shape.ts';
@@ -51,28 +51,35 @@ export function drawSection(section: Section, context: SectionContext): Sheet {
     ], { pointsPerTick: placed.view.pointsPerTick, origin: [placed.view.middle, placed.view.ceiling] });
 }
 
-function drawing(section: Section, shape: SectionShape, context: SectionContext, { view, strings, notes, stringsFrom, foot: breakFoot }: PlacedSection): readonly Item[] {
+/** What is said of the parts: in the hollow of the beam where there is room, the rest beside it. */
+export function notesOf(section: Section, shape: SectionShape, context: SectionContext, { view }: PlacedSection): { readonly inside: readonly PartNote[]; readonly beside: readonly PartNote[]; readonly size: number; readonly hollow: number; readonly pitch: number } {
+    const said = partNotes(section, shape, context, view);
+    const hollow = down(view, shape.blocking.thickness);
+    const room = shape.innerWidth * view.pointsPerTick - 16;
+    const pitch = (down(view, shape.cleat?.top ?? shape.bottom.top) - hollow) / said.inside.length;
+    const size = sizeInside(said.inside, room, pitch);
+    if (size !== null) return { ...said, size, hollow, pitch };
+    return { inside: [], beside: [...said.inside.map(note => ({ ...note, spots: note.spots.slice(-1) })), ...said.beside], size: 0, hollow, pitch };
+}
+
+/** `notesBeside`: a column of notes stands at the right. */
+export function drawing(section: Section, shape: SectionShape, context: SectionContext, placed: PlacedSection, notesBeside = true): readonly Item[] {
+    const { view, strings, notes, stringsFrom, foot: breakFoot } = placed;
     const thickness = context.covering?.thickness?.value;
     const board = thickness !== undefined && thickness > 0 ? { kind: context.covering!.kind.value, thickness } : null;
-    const said = partNotes(section, shape, context, view);
-    const hollow = { top: down(view, shape.blocking.thickness), foot: down(view, shape.cleat?.top ?? shape.bottom.top) };
-    const spacerFoot = shape.spacer === null ? hollow.top : down(view, shape.blocking.thickness + shape.spacer.height);
-    const room = shape.innerWidth * view.pointsPerTick - 16;
-    const pitch = (hollow.foot - hollow.top) / said.inside.length;
-    const size = sizeInside(said.inside, room, pitch);
-    const inside = size === null ? [] : said.inside.map((note, i) => noteInside(note, view.middle, hollow.top + pitch * i, pitch, size, y => (y < spacerFoot ? 'wash' : 'paper')));
-    const beside = size !== null ? said.beside : [...said.inside.filter(note => note.spots.length > 0).map(note => ({ ...note, spots: note.spots.slice(-1) })), ...said.beside];
+    const { inside, beside, size, hollow, pitch } = notesOf(section, shape, context, placed);
+    const spacerFoot = shape.spacer === null ? hollow : down(view, shape.blocking.thickness + shape.spacer.height);
     return [
         beyond(shape, view, { crossed: context.crossed, bandEdge: context.bandEdge ?? null }),
         ...ceilingAbove(view, board, breakFoot),
         ...wood(shape, view, namingFor(section.profile, context)),
         ...fasteners(section.profile, shape, view),
         // before the dimensions, whose figures interrupt the leaders that run through them
-        ...noteColumn(beside, notes),
+        ...(notesBeside ? noteColumn(beside.filter(note => note.spots.length > 0), notes) : []),
         ...drawStack(strings.left, view.left),
         ...(strings.right === null ? [] : drawStack(strings.right, view.right)),
         ...drawStack(strings.foot, stringsFrom),
-        ...inside,
+        ...inside.map((note, i) => noteInside(note, view.middle, hollow + pitch * i, pitch, size, y => (y < spacerFoot ? 'wash' : 'paper'))),
     ];
 }
 
@@ -113,11 +120,11 @@ function titleBlock(section: Section, context: SectionContext, sheet: string, sc
     };
 }
 
-function titleOf(section: Section, context: SectionContext): string {
+export function titleOf(section: Section, context: SectionContext): string {
     return ['Section through a box beam', section.profile.label, context.room, context.job.title?.value].filter(Boolean).join(', ');
 }
 
-function descriptionOf(shape: SectionShape, context: SectionContext, scale: Scale): string {
+export function descriptionOf(shape: SectionShape, context: SectionContext, scale: Scale): string {
     const f = (ticks: number) => printLength(ticks, context.job.show.value);
     const { blocking, side, bottom, cleat, spacer, trim } = shape;
     return [

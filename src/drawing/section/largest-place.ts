@@ -1,0 +1,26 @@
+import type { Section } from '../../ceiling/model.ts';
+import { TICKS_PER_INCH } from '../../quantity/ticks.ts';
+import type { Extent } from '../extent.ts';
+import { POINTS_PER_INCH } from '../paper.ts';
+import type { SectionContext } from './context.ts';
+import { placeSection, type PlacedSection } from './place.ts';
+import type { SectionShape } from './shape.ts';
+
+const STEPS = 14;
+/** At most twice the beam's true size: a board as large as a door tells no more. */
+const LARGEST = 2 * POINTS_PER_INCH / TICKS_PER_INCH;
+
+/** The largest scale at which it fits; on paper draftsmen's scales rule, here the pane does. */
+export function largestPlace(section: Section, shape: SectionShape, context: SectionContext, area: Extent, notes: boolean): PlacedSection {
+    const place = (k: number, within: Extent = area) => placeSection(section, shape, context, within, k, { notes, title: false });
+    let low = 0, high = LARGEST, best = place(LARGEST);
+    if (best) return best;
+    for (let step = 0; step < STEPS; step++) {
+        const k = (low + high) / 2;
+        const placed = place(k);
+        if (placed) [low, best] = [k, placed];
+        else high = k;
+    }
+    // where the figures alone are wider than the pane it is shown over the edge
+    return best ?? place(LARGEST / 32, { left: 0, top: 0, right: 1e5, foot: 1e5 })!;
+}
