@@ -54,16 +54,17 @@ export function openings(bodies: readonly Body[], { coffers, lines, across, down
     const faults: OffSize[] = [];
     for (const coffer of coffers) {
         const faces = Object.fromEntries(SIDES.map(side => [side, face(coffer, side)])) as Record<Side, ReturnType<typeof face>>;
-        const pairs = [['east-west', faces.west, faces.east, frame['east-west'].bays[coffer.column - 1], across.coffers[coffer.column - 1]],
-            ['north-south', faces.north, faces.south, frame['north-south'].bays[coffer.row - 1], down.coffers[coffer.row - 1]]] as const;
+        const pairs = [['east-west', faces.west, faces.east, frame['east-west'].bays[coffer.column - 1], across.coffers[coffer.column - 1], across.spacing],
+            ['north-south', faces.north, faces.south, frame['north-south'].bays[coffer.row - 1], down.coffers[coffer.row - 1], down.spacing]] as const;
         let whole = true;
-        for (const [along, low, high, bay, laidOut] of pairs) {
+        for (const [along, low, high, bay, laidOut, spacing] of pairs) {
             if (!low || !high || !bay || laidOut === undefined) { whole = false; continue; }
             const is = high.at - low.at;
             const spare = (bay.before ? 0 : frame[along].spare) + (bay.after ? 0 : frame[along].spare);
             const asCut = bay.end - bay.start + spare;
             const planned = Math.abs(is - asCut) <= NEAR;
-            if (planned && Math.abs(is - laidOut) <= SEEN) continue;
+            // what the tape makes of coffers that are meant equal is said of the run as a whole, by rounding-left-over
+            if (planned && (spacing.by !== 'lines' || Math.abs(is - laidOut) <= SEEN)) continue;
             const wanted = planned ? laidOut : Math.round(asCut);
             const same = faults.findIndex(other => other.along === along && other.is === is && other.wanted === wanted && other.planned === planned);
             if (same < 0) faults.push({ kind: 'coffer', coffer: coffer.number, along, is, wanted, planned, pieces: [...low.pieces, ...high.pieces], alike: [] });

@@ -1,6 +1,7 @@
 import { stretches } from '../ceiling/bays.ts';
 import { sideEnd } from '../ceiling/corners.ts';
 import type { Line } from '../ceiling/model.ts';
+import { roundTo } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { spliceLetter } from '../takeoff/ids.ts';
 import type { TakeOff } from '../takeoff/model.ts';
@@ -8,12 +9,12 @@ import { standing, type Frame, type FrameBay } from './frame.ts';
 import type { Spot } from './places.ts';
 import type { Form } from './stand.ts';
 
-interface Setting { readonly line: Line; readonly frame: Frame; readonly bays: readonly FrameBay[]; readonly takeOff: TakeOff; readonly give: number }
+interface Setting { readonly line: Line; readonly frame: Frame; readonly bays: readonly FrameBay[]; readonly takeOff: TakeOff; readonly give: number; readonly step: Ticks }
 
 /** The places of everything that belongs to a line. Parts that the text says nothing of, or not enough, have none. */
-export function linePlaces(line: Line, frame: Frame, takeOff: TakeOff): Spot[] {
+export function linePlaces(line: Line, frame: Frame, takeOff: TakeOff, step: Ticks): Spot[] {
     const { bays, spare } = frame[line.runs];
-    const setting: Setting = { line, frame, bays, takeOff, give: -spare };
+    const setting: Setting = { line, frame, bays, takeOff, give: -spare, step };
     return [...blocking(setting), ...bottoms(setting), ...sides(setting), ...cleats(setting), ...spacers(setting)];
 }
 
@@ -40,14 +41,16 @@ function cleatFoot({ section: { depth, bottomThickness, profile } }: Line): Tick
 }
 
 /** From band to band, or from splice to splice, where the line runs through; else from the edge of one crossing piece to that of the next. */
-function lying({ line, frame, bays, give }: Setting, part: 'blocking' | 'bottom', after: (other: Line) => number, before: (other: Line) => number,
+function lying({ line, frame, bays, give, step }: Setting, part: 'blocking' | 'bottom', after: (other: Line) => number, before: (other: Line) => number,
     form: Pick<Form, 'across' | 'high'>, down: Spot['seat']['down'], press?: Ticks): Spot[] {
     const across = { middle: standing(frame, line).middle };
     const runs = line.runs;
     if (line.through) {
+        // pieces meet at a mark of the tape, counted from the start of the run
+        const mark = (place: Ticks): Ticks => place === line.end ? place : line.start + roundTo(place - line.start, step);
         return stretches(line.start, line.splices, line.end).map(([from, to], i, all): Spot => ({
             part, named: { line: line.name, nth: spliceLetter(i, all.length) }, press,
-            seat: { runs, middle: (from + to) / 2, across, down }, form: { ...form, along: to - from },
+            seat: { runs, middle: (mark(from) + mark(to)) / 2, across, down }, form: { ...form, along: mark(to) - mark(from) },
         }));
     }
     return bays.map((bay): Spot => {

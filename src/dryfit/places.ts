@@ -40,8 +40,8 @@ export interface Plan { readonly ceiling: Ceiling; readonly frame: Frame; readon
  */
 export function planOf(ceiling: Ceiling, takeOff: TakeOff): Plan {
     const frame = frameOf(ceiling);
-    const spots = [...ceiling.lines.flatMap(line => linePlaces(line, frame, takeOff)), ...bandPlaces(ceiling), ...trimPlaces(ceiling, frame)];
     const step = ceiling.room.job.cutTo.value;
+    const spots = [...ceiling.lines.flatMap(line => linePlaces(line, frame, takeOff, step)), ...bandPlaces(ceiling), ...trimPlaces(ceiling, frame)];
     return { ceiling, frame, places: spots.flatMap(spot => placed(spot, ceiling.room.name, step)) };
 }
 

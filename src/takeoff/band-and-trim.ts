@@ -17,7 +17,7 @@ export function bandOf(setting: Setting): Piece[] {
         const runs = full ? 'east-west' : 'north-south';
         const across: Record<Side, [Ticks, Ticks]> = { north: [0, inside.north], south: [inside.south, length], west: [0, inside.west], east: [inside.east, width] };
         const [start, end] = full ? [0, width] : [inside.north, inside.south];
-        return spliced(start, band.splices[side], end, roomTerm(setting, runs), bandTerm(setting, full ? 0 : 1)).flatMap(stretch => pieceOf({
+        return spliced(start, band.splices[side], end, roomTerm(setting, runs), bandTerm(setting, full ? 0 : 1), setting.step).flatMap(stretch => pieceOf({
             part: 'band', on: side, nth: stretch.letter, stock: perimeter.stock, back: stretch.to - stretch.from, why: stretch.why,
             width: band.height.ticks, thickness: band.thickness.ticks, source: perimeter.at,
             where: stretch.letter ? `${side} wall, piece ${stretch.letter} from the ${full ? 'west' : 'north'}` : `${side} wall`,

@@ -2,6 +2,7 @@ import { bottomHigh, bottomLow, channelHigh, channelLow, stretches, type Bay } f
 import type { Line, Splice } from '../ceiling/model.ts';
 import type { Direction } from '../job/model.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
+import { roundTo } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { spliceLetter } from './ids.ts';
 import type { Setting } from './setting.ts';
@@ -53,7 +54,7 @@ function cutBetween(setting: Setting, line: Line, bay: Bay, part: 'bottom' | 'bl
 }
 
 function throughStretches(setting: Setting, line: Line): Stretch[] {
-    return spliced(line.start, line.splices, line.end, roomTerm(setting, line.runs), bandTerm(setting, 1));
+    return spliced(line.start, line.splices, line.end, roomTerm(setting, line.runs), bandTerm(setting, 1), setting.step);
 }
 
 /** The room from wall to wall, at the words of a wall that says so. */
@@ -66,13 +67,17 @@ export function bandTerm({ ceiling: { band } }: Setting, times: number): WhyTerm
     return term('band', times, thickness?.ticks ?? 0, thickness?.why.terms[0]?.at);
 }
 
-/** The pieces of a run from `start` to `end`: in whole it is `room` less `band` at each end. */
-export function spliced(start: Ticks, splices: readonly Splice[], end: Ticks, room: WhyTerm, band: WhyTerm): Stretch[] {
+/**
+ * The pieces of a run from `start` to `end`: in whole it is `room` less `band` at each end. A splice that is said where the
+ * tape has no mark is cut at the next mark from the start, for both pieces, so that the run is no shorter or longer for it.
+ */
+export function spliced(start: Ticks, splices: readonly Splice[], end: Ticks, room: WhyTerm, band: WhyTerm, step: Ticks): Stretch[] {
+    const mark = (place: Ticks): Ticks => place === end ? end : start + roundTo(place - start, step);
     const less = (t: WhyTerm): WhyTerm => term(t.what, -t.times, t.ticks, t.at);
     const at = ({ at, place, said }: Splice): WhyTerm => term(`splice ${place}`, 1, at, said);
     return stretches(start, splices, end).map(([from, to], i, all) => {
         const first = i === 0 ? band : at(splices[i - 1]!);
         const last = i === all.length - 1 ? [room, less(band)] : [at(splices[i]!)];
-        return { from, to, cut: to - from, why: [...last, less(first)], bay: null, letter: spliceLetter(i, all.length) };
+        return { from, to, cut: mark(to) - mark(from), why: [...last, less(first)], bay: null, letter: spliceLetter(i, all.length) };
     });
 }
