@@ -22,7 +22,8 @@ const NAMES: Readonly<Record<Part, string>> = {
     blocking: 'Blocking', spacer: 'Spacer', side: 'Side', cleat: 'Cleat', bottom: 'Bottom', band: 'Band', trim: 'Ceiling trim',
 };
 
-function pieceTitle(piece: Piece, show: Show): string {
+/** What a piece is called where it is shown, and read out: part, place, length. */
+export function pieceTitle(piece: Piece, show: Show): string {
     const face = piece.cutFace === piece.cutBack ? '' : `, ${printLength(piece.cutFace, show)} at the short points`;
     return `${NAMES[piece.part]}, ${piece.where}: ${printLength(piece.cutBack, show)}${face}`;
 }

@@ -1,0 +1,72 @@
+import { pieceTitle } from '../../drawing/plan/pieces.ts';
+import { meshOf, type Mesh } from '../../drawing/view/mesh.ts';
+import type { Severity } from '../../findings/finding.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
+import { PARTS, type Part } from '../../takeoff/model.ts';
+import type { PageContent, RoomOnPage } from '../page.ts';
+import { findingsOnPlan } from '../plan/findings.ts';
+import { Sources } from '../shared/sources.ts';
+import { solidsOf } from '../../dryfit/solids.ts';
+
+/** All that the view in three dimensions shows: whole ticks, x east, y south, z down from the ceiling. */
+export interface ViewContent extends PageContent {
+    readonly title: string;
+    /** The room, and how far down its lowest piece reaches. */
+    readonly size: { readonly width: Ticks; readonly length: Ticks; readonly depth: Ticks };
+    /** Faces and edges by the numbers of corners: pieces of one form share them. */
+    readonly shapes: readonly Shape[];
+    /** In the order of the parts, from the ceiling down, then of the cut list. */
+    readonly pieces: readonly ViewPiece[];
+    readonly findings: readonly ViewFinding[];
+}
+export type Shape = Pick<Mesh, 'faces' | 'edges'>;
+
+export interface ViewPiece {
+    /** Its id in the cut list. */
+    readonly key: string;
+    readonly part: Part;
+    /** What it is called, where it goes, how long it is. */
+    readonly words: string;
+    /** Number of its place in the text. */
+    readonly at: number;
+    readonly shape: number;
+    /** x, y, z of each corner, one after the other. */
+    readonly corners: readonly Ticks[];
+}
+export interface ViewFinding { readonly severity: Severity; readonly message: string; readonly at: number; readonly keys: readonly string[] }
+
+export function viewContent(room: RoomOnPage): ViewContent {
+    const { ceiling, takeOff, layout } = room;
+    const show = layout.room.job.show.value;
+    const sources = new Sources();
+    const shapes = new Shapes();
+    const solids = solidsOf(ceiling, takeOff);
+    const pieces = PARTS.flatMap(part => solids.filter(solid => solid.piece.part === part)).map((solid): ViewPiece => {
+        const { piece } = solid;
+        const mesh = meshOf(solid);
+        return { key: piece.id, part: piece.part, words: pieceTitle(piece, show), at: sources.number(piece.source), shape: shapes.number(mesh), corners: mesh.corners.flat() };
+    });
+    return {
+        title: layout.room.title ?? layout.room.name,
+        size: { width: ceiling.width, length: ceiling.length, depth: Math.max(0, ...takeOff.pieces.map(({ box }) => box.foot)) },
+        shapes: shapes.list, pieces,
+        findings: findingsOnPlan(room, { pointsPerTick: 0, left: 0, top: 0 }, sources).map(({ severity, message, at, keys }) => ({ severity, message, at, keys })),
+        sources: sources.list,
+    };
+}
+
+/** Each form once. */
+class Shapes {
+    readonly list: Shape[] = [];
+    private readonly numbers = new Map<string, number>();
+
+    number({ faces, edges }: Mesh): number {
+        const key = JSON.stringify([faces, edges]);
+        let number = this.numbers.get(key);
+        if (number === undefined) {
+            this.numbers.set(key, number = this.list.length);
+            this.list.push({ faces, edges });
+        }
+        return number;
+    }
+}

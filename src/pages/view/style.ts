@@ -1,0 +1,28 @@
+export const VIEW_STYLE = `.view-page{display:flex;flex-direction:column;flex:1;min-height:0}
+.sliders{display:flex;flex-wrap:wrap;gap:4px 12px;align-items:center}
+.slide{display:inline-flex;gap:6px;align-items:center;white-space:nowrap}
+.slide input{width:110px;min-height:26px;accent-color:var(--focus)}
+.stage{flex:1 1 60%;min-height:180px;position:relative;overflow:hidden}
+.stage canvas{position:absolute;inset:0;width:100%;height:100%;display:block;cursor:grab;touch-action:none}
+.stage canvas:active{cursor:grabbing}
+.stage canvas.over{cursor:pointer}
+.stage canvas:focus-visible{outline-offset:-2px}
+.no-gl .stage{display:none}
+.no-picture{display:none;margin:0;padding:8px 12px}
+.no-gl .no-picture{display:block}
+.no-gl .sliders,.no-gl .bar{display:none}
+.under{display:flex;flex-wrap:wrap;gap:4px 10px;align-items:center;justify-content:space-between;padding:5px 10px;border-top:1px solid var(--line);min-height:37px}
+.picked{margin:0;flex:1 1 180px;min-width:0}
+.picked .link{color:var(--link)}
+.list{flex:0 1 auto;max-height:38%;overflow:auto;border-top:1px solid var(--line);padding:8px 12px;column-width:300px;column-gap:24px}
+.no-gl .list{max-height:none;flex:1}
+.list h2{margin-top:.6em}
+.list h2:first-child{margin-top:0}
+.list ul{list-style:none;margin:0;padding:0}
+.list li{break-inside:avoid}
+.list .lit{background:color-mix(in srgb,var(--lit) 22%,var(--paper))}
+.vscode-high-contrast .list .lit{background:none;outline:1px solid var(--lit)}
+.findings{flex:0 1 auto;max-height:30%;overflow:auto;border-top:1px solid var(--line);padding:8px 12px}
+.findings ol{margin:0;padding-inline-start:26px}
+.findings li.error::marker{color:var(--accent)}
+.findings li.warning::marker{color:var(--warn)}`;

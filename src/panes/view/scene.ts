@@ -1,0 +1,188 @@
+import {
+    BackSide, BufferAttribute, BufferGeometry, DirectionalLight, FrontSide, Group, HemisphereLight, LineBasicMaterial, LineSegments, Mesh, MeshBasicMaterial, MeshLambertMaterial,
+    Plane, PlaneGeometry, Scene, Vector3, type Material, type Object3D,
+} from 'three';
+import type { ViewContent, ViewPiece } from '../../pages/view/content.ts';
+import type { CutFrom } from '../../pages/view/state.ts';
+import { TICKS_PER_INCH } from '../../quantity/ticks.ts';
+import { PARTS, type Part } from '../../takeoff/model.ts';
+import type { Palette } from './colors.ts';
+import { buffersOf, type Buffers } from './geometry.ts';
+import { woodMaterial } from './wood.ts';
+
+/** All pieces of one part: drawn in one stroke, moved and hidden together. */
+interface PartGroup { readonly part: Part; readonly group: Group; readonly mesh: Mesh; readonly caps: Mesh; readonly pieces: readonly ViewPiece[]; readonly buffers: Buffers }
+
+/** How many steps down a part goes when the beam is taken apart, in the order in which it is built: what stays up is put up first. */
+const STEPS: Readonly<Record<Part, number>> = { blocking: 0, band: 0, trim: 1, spacer: 1.6, cleat: 2.8, side: 3.6, bottom: 5 };
+/** Walls are shown this much farther down than the beams, in inches. */
+const WALL_BELOW = 5;
+/** What lies against walls and ceiling stands before them, however far away the eye is. */
+const BEHIND = { polygonOffset: true, polygonOffsetFactor: 3, polygonOffsetUnits: 3 };
+const OFF_THE_WALL = 0.05;
+
+/** The ceiling as a scene: pieces by part, the ceiling and walls they hang in, light. */
+export class CeilingScene {
+    readonly scene = new Scene();
+    private readonly parts: PartGroup[] = [];
+    private readonly cutPlane = new Plane(new Vector3(0, 0, -1), 0);
+    private readonly planes: Plane[] = [];
+    private readonly marks = new Group();
+    private readonly made: { dispose(): void }[] = [];
+    private readonly sun = new DirectionalLight(0xffffff, 1.5);
+    private apart = 0;
+
+    constructor(private readonly content: ViewContent, private readonly palette: Palette) {
+        const { width, length, depth } = this.size;
+        for (const part of PARTS) this.addPart(part);
+        this.addRoom(width, length, depth);
+        this.addLight(width, length);
+        this.scene.add(this.marks);
+    }
+
+    /** In inches. */
+    get size(): { readonly width: number; readonly length: number; readonly depth: number } {
+        const { width, length, depth } = this.content.size;
+        return { width: width / TICKS_PER_INCH, length: length / TICKS_PER_INCH, depth: depth / TICKS_PER_INCH };
+    }
+
+    /** The box that all of it stands in, as far as it is taken apart. */
+    get bounds(): { readonly min: Vector3; readonly max: Vector3 } {
+        const { width, length, depth } = this.size;
+        return { min: new Vector3(0, -depth - 5 * this.step() * this.apart, 0), max: new Vector3(width, 0, length) };
+    }
+
+    takeApart(share: number): void {
+        this.apart = share;
+        for (const { part, group } of this.parts) group.position.y = -STEPS[part] * this.step() * share;
+    }
+
+    show(isShown: (part: Part) => boolean): void {
+        for (const { part, group } of this.parts) group.visible = isShown(part);
+    }
+
+    cut(share: number, from: CutFrom): void {
+        const { width, length } = this.size;
+        const inward: Readonly<Record<CutFrom, readonly [Vector3, number]>> = {
+            south: [new Vector3(0, 0, -1), length * (1 - share)], north: [new Vector3(0, 0, 1), -length * share],
+            east: [new Vector3(-1, 0, 0), width * (1 - share)], west: [new Vector3(1, 0, 0), -width * share],
+        };
+        const [normal, constant] = inward[from];
+        this.cutPlane.set(normal, constant);
+        this.planes.length = 0;
+        if (share > 0) this.planes.push(this.cutPlane);
+        for (const { caps } of this.parts) caps.visible = share > 0;
+    }
+
+    /** The piece that was hit, out of what is shown and not cut away. */
+    pieceAt(object: Object3D, face: number, point: Vector3): ViewPiece | undefined {
+        const part = this.parts.find(({ mesh }) => mesh === object);
+        if (!part?.group.visible || this.planes.some(plane => plane.distanceToPoint(point) < 0)) return undefined;
+        return part.pieces[part.buffers.pieceOf[face]!];
+    }
+
+    get meshes(): readonly Mesh[] {
+        return this.parts.filter(({ group }) => group.visible).map(({ mesh }) => mesh);
+    }
+
+    /** Lights pieces up: their surface in the color, and their edges through whatever lies before them. */
+    mark(lit: ReadonlySet<string>, wrong: ReadonlySet<string>): void {
+        this.marks.clear();
+        for (const [keys, color, order] of [[wrong, this.palette.wrong, 1], [lit, this.palette.lit, 2]] as const) {
+            for (const { part, pieces, group } of this.parts) {
+                const own = pieces.filter(({ key }) => keys.has(key));
+                if (own.length === 0 || !group.visible) continue;
+                const { geometry, lines } = this.geometryOf(buffersOf(own, this.content));
+                const surface = new Mesh(geometry, this.keep(new MeshLambertMaterial({ color: this.palette.parts[part].clone().lerp(color, 0.72), clippingPlanes: this.planes, polygonOffset: true, polygonOffsetFactor: -1, polygonOffsetUnits: -1 })));
+                const through = new LineSegments(lines, this.keep(new LineBasicMaterial({ color, clippingPlanes: this.planes, depthTest: false, transparent: true, opacity: 0.9 })));
+                through.renderOrder = 10 + order;
+                const both = new Group();
+                both.position.copy(group.position);
+                both.add(surface, through);
+                this.marks.add(both);
+            }
+        }
+    }
+
+    dispose(): void {
+        for (const each of this.made) each.dispose();
+        this.sun.shadow.map?.dispose();
+    }
+
+    private step(): number {
+        return Math.max(4, this.size.depth * 0.75);
+    }
+
+    private keep<M extends Material>(material: M): M {
+        this.made.push(material);
+        return material;
+    }
+
+    private geometryOf(buffers: Buffers): { readonly geometry: BufferGeometry; readonly lines: BufferGeometry } {
+        const geometry = new BufferGeometry();
+        geometry.setAttribute('position', new BufferAttribute(buffers.positions, 3));
+        geometry.setAttribute('normal', new BufferAttribute(buffers.normals, 3));
+        geometry.setAttribute('grain', new BufferAttribute(buffers.grain, 3));
+        const lines = new BufferGeometry();
+        lines.setAttribute('position', new BufferAttribute(buffers.edges, 3));
+        this.made.push(geometry, lines);
+        return { geometry, lines };
+    }
+
+    private addPart(part: Part): void {
+        const pieces = this.content.pieces.filter(piece => piece.part === part);
+        if (pieces.length === 0) return;
+        const { palette, planes } = this;
+        const buffers = buffersOf(pieces, this.content);
+        const { geometry, lines } = this.geometryOf(buffers);
+        const mesh = new Mesh(geometry, this.keep(woodMaterial(palette.parts[part], planes, palette.flat)));
+        mesh.castShadow = mesh.receiveShadow = !palette.flat;
+        // where a board is cut open its inside is seen, painted flat: to the eye it is the wood's end
+        const caps = new Mesh(geometry, this.keep(new MeshBasicMaterial({ color: palette.cut.clone().lerp(palette.parts[part], 0.25), side: BackSide, clippingPlanes: planes })));
+        caps.visible = false;
+        const edges = new LineSegments(lines, this.keep(new LineBasicMaterial({ color: palette.edge, transparent: true, opacity: palette.edgeOpacity, clippingPlanes: planes })));
+        const group = new Group();
+        group.add(mesh, caps, edges);
+        this.scene.add(group);
+        this.parts.push({ part, group, mesh, caps, pieces, buffers });
+    }
+
+    /** The ceiling as found and the walls around, each seen from the room alone. */
+    private addRoom(width: number, length: number, depth: number): void {
+        const { palette, planes } = this;
+        const high = depth + WALL_BELOW;
+        const add = (across: number, down: number, color: Palette['wall'], turn: (mesh: Mesh) => void): void => {
+            const geometry = new PlaneGeometry(across, down);
+            const mesh = new Mesh(geometry, this.keep(palette.flat ? new MeshBasicMaterial({ color, side: FrontSide, clippingPlanes: planes, ...BEHIND }) : new MeshLambertMaterial({ color, side: FrontSide, clippingPlanes: planes, ...BEHIND })));
+            this.made.push(geometry);
+            turn(mesh);
+            mesh.receiveShadow = true;
+            this.scene.add(mesh);
+        };
+        add(width, length, palette.ceiling, mesh => { mesh.rotation.x = Math.PI / 2; mesh.position.set(width / 2, OFF_THE_WALL, length / 2); });
+        add(width, high, palette.wall, mesh => { mesh.position.set(width / 2, -high / 2, -OFF_THE_WALL); });
+        add(width, high, palette.wall, mesh => { mesh.rotation.y = Math.PI; mesh.position.set(width / 2, -high / 2, length + OFF_THE_WALL); });
+        add(length, high, palette.wall, mesh => { mesh.rotation.y = Math.PI / 2; mesh.position.set(-OFF_THE_WALL, -high / 2, length / 2); });
+        add(length, high, palette.wall, mesh => { mesh.rotation.y = -Math.PI / 2; mesh.position.set(width + OFF_THE_WALL, -high / 2, length / 2); });
+    }
+
+    /** As by day: soft from all around, and from a window low in the south-west, whose light the beams take from each other. */
+    private addLight(width: number, length: number): void {
+        const { sun, scene } = this;
+        if (this.palette.flat) {
+            scene.add(new HemisphereLight(0xffffff, 0xffffff, Math.PI));
+            return;
+        }
+        scene.add(new HemisphereLight(0xdfe6ee, 0xfff6e8, 1.9));
+        const reach = Math.hypot(width, length);
+        sun.position.set(width / 2 - reach * 0.75, -reach * 0.8, length / 2 + reach * 0.55);
+        sun.target.position.set(width / 2, 0, length / 2);
+        sun.castShadow = true;
+        sun.shadow.mapSize.set(2048, 2048);
+        sun.shadow.radius = 5;
+        sun.shadow.bias = -0.0006;
+        sun.shadow.normalBias = 0.12;
+        Object.assign(sun.shadow.camera, { left: -reach * 0.62, right: reach * 0.62, top: reach * 0.62, bottom: -reach * 0.62, near: 1, far: reach * 3 });
+        scene.add(sun, sun.target);
+    }
+}
