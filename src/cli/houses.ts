@@ -51,17 +51,20 @@ export function isSound(houses: readonly House[]): boolean {
  */
 export function roomsMaybeLost(checked: readonly Checked[], workspace: Workspace): string[] {
     const used = new Set(checked.filter(c => c.layouts.length > 0).flatMap(({ content: { uri } }) => [uri, ...workspace.madeFrom(uri)]));
-    return checked.filter(c => !used.has(c.content.uri)).flatMap(({ content: { uri }, findings }) => {
-        const errors = findings.filter(isOpenError).length;
-        return errors === 0 ? [] : [`${workspace.files.nameOf(uri)}: ${counted(errors, 'error')}. A room that is meant in it is missing here: run \`cofferwright check\`.`];
+    return checked.filter(c => !used.has(c.content.uri)).flatMap(one => {
+        const errors = openErrors(one).length;
+        return errors === 0 ? [] : [`${workspace.files.nameOf(one.content.uri)}: ${counted(errors, 'error')}. A room that is meant in it is missing here: run \`cofferwright check\`.`];
     });
 }
 
 function errorsBehind(uri: string, checked: readonly Checked[], workspace: Workspace): number {
     const behind = new Set([uri, ...workspace.madeFrom(uri)]);
-    // what is wrong with an alternate is not wrong with the house
-    return checked.filter(c => behind.has(c.content.uri)).flatMap(({ content, findings }) =>
-        findings.filter(finding => isOpenError(finding) && !content.alternates.some(({ whole }) => isWithin(finding.at, whole)))).length;
+    return checked.filter(c => behind.has(c.content.uri)).flatMap(openErrors).length;
+}
+
+/** What is wrong with an alternate is not wrong with the house. */
+function openErrors({ content, findings }: Checked): Finding[] {
+    return findings.filter(finding => isOpenError(finding) && !content.alternates.some(({ whole }) => isWithin(finding.at, whole)));
 }
 
 function isOpenError(finding: Finding): boolean {
