@@ -16,10 +16,8 @@ const GAUGE_LENGTH: Ticks = inches(8);
 export function blocksOf(boards: readonly LaidBoard[], kerf: Ticks): Block[] {
     const pieces = boards.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece);
     const takeFrom = new Leftovers(boards, kerf);
-    const block = (kind: Block['kind'], stock: Stock, count: number, length: Ticks, use: string): Block => {
-        const out = takeFrom.shortest(stock, count, length);
-        return { kind, stock, count, length, for: use, ...out && { out } };
-    };
+    const block = (kind: Block['kind'], stock: Stock, count: number, length: Ticks, use: string): Block =>
+        ({ kind, stock, count, length, for: use, out: Array.from({ length: count }, () => takeFrom.shortest(stock, length)).flatMap(board => board ?? []) });
     return [
         ...each(gaugingBottoms(pieces), p => [p.stock.key]).map(([p]) => block('cleat gauge', p!.stock, 2, GAUGE_LENGTH, 'cleats, held between them and the lower edge of the side')),
         ...each(pieces.flatMap(p => p.ends.filter(isMiter).map(end => ({ stock: p.stock, degrees: end.degrees }))), m => [m.degrees])
@@ -54,19 +52,19 @@ function each<T>(items: readonly T[], keyOf: (item: T) => readonly unknown[]): T
 
 /** Offcuts of the plan; what one block takes is gone for the next. */
 class Leftovers {
-    private readonly left: { readonly board: LaidBoard; readonly strip: LaidBoard['strips'][number]; length: Ticks }[];
+    private readonly left: { readonly board: LaidBoard; length: Ticks }[];
 
     constructor(boards: readonly LaidBoard[], private readonly kerf: Ticks) {
-        this.left = boards.flatMap(board => board.strips.flatMap(strip => (strip.rippedTo === undefined ? [{ board, strip, length: strip.offcut }] : [])));
+        this.left = boards.flatMap(board => board.strips.flatMap(strip => (strip.rippedTo === undefined ? [{ board, length: strip.offcut }] : [])));
     }
 
     /** The shortest that is long enough, so that the long ones stay whole. */
-    shortest(stock: Stock, count: number, length: Ticks): Block['out'] {
-        const need = count * (length + this.kerf);
+    shortest(stock: Stock, length: Ticks): LaidBoard | undefined {
+        const need = length + this.kerf;
         const fitting = this.left.filter(l => l.board.stock.key === stock.key && l.length >= need).sort((a, b) => a.length - b.length);
         const taken = fitting[0];
         if (!taken) return undefined;
         taken.length -= need;
-        return { board: taken.board, strip: taken.strip };
+        return taken.board;
     }
 }

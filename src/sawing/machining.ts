@@ -29,16 +29,23 @@ export function edgesOf(boards: readonly LaidBoard[], job: JobSettings): (Omit<R
 
 /** Slots for biscuits, by size; the ends they sit in are final by now. */
 export function slotStepsOf(pieces: readonly Piece[]): Omit<SlotStep, 'number'>[] {
-    return gathered(pieces.flatMap(piece => piece.work.flatMap(work => (work.kind === 'slots' ? [{ piece, work, key: JSON.stringify([work.size, piece.thickness]) }] : []))))
+    return gathered(pieces.flatMap(piece => slotsOf(piece).map(([size, count]) => ({ piece, size, count, key: JSON.stringify([size, piece.thickness]) }))))
         .map(found => ({
-            do: 'slots', size: found[0]!.work.size, fence: found[0]!.piece.thickness / 2,
-            count: found.reduce((sum, { work }) => sum + work.count * work.places, 0), pieces: once(found.map(f => f.piece)),
+            do: 'slots', size: found[0]!.size, fence: found[0]!.piece.thickness / 2,
+            count: found.reduce((sum, { count }) => sum + count, 0), pieces: inOrder(found.map(f => f.piece)),
         }));
+}
+
+/** Slots in one piece, at ends and edges together, by the size of the biscuit. */
+function slotsOf({ work }: Piece): [size: string, count: number][] {
+    const counts = new Map<string, number>();
+    for (const each of work) if (each.kind === 'slots') counts.set(each.size, (counts.get(each.size) ?? 0) + each.count * each.places);
+    return [...counts];
 }
 
 export function pocketsOf(pieces: readonly Piece[]): Omit<PocketStep, 'number'>[] {
     return gathered(pieces.flatMap(piece => piece.work.flatMap(work => (work.kind === 'pocket-holes' ? [{ piece, work, key: String(work.count) }] : []))))
-        .map(found => ({ do: 'pocket holes', each: found[0]!.work.count, pieces: once(found.map(f => f.piece)) }));
+        .map(found => ({ do: 'pocket holes', each: found[0]!.work.count, pieces: inOrder(found.map(f => f.piece)) }));
 }
 
 type Edge = Extract<Work, { kind: 'rabbet' | 'ease' }>;
@@ -49,7 +56,7 @@ function batches<Kind extends Edge['kind']>(boards: readonly LaidBoard[], kind: 
     const pieces = boards.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece);
     const found = gathered(pieces.flatMap(piece => piece.work.filter(isOwn).map(work => ({ piece, work, key: JSON.stringify(work) }))));
     return found.map(alike => {
-        const own = once(alike.map(a => a.piece));
+        const own = inOrder(alike.map(a => a.piece));
         const has = new Set(own);
         return {
             work: alike[0]!.work, pieces: own, run: own.reduce((sum, piece) => sum + longPoints(piece), 0) * (kind === 'ease' ? 2 : 1),
@@ -67,8 +74,8 @@ function gathered<T extends { readonly key: string }>(items: readonly T[]): T[][
     return [...groups.values()];
 }
 
-function once(pieces: readonly Piece[]): Piece[] {
-    return [...new Set(pieces)].sort(comparePieces);
+function inOrder(pieces: readonly Piece[]): Piece[] {
+    return [...pieces].sort(comparePieces);
 }
 
 function passes(depth: Ticks, deepest: Ticks): number {

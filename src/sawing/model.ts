@@ -93,8 +93,8 @@ export interface Block {
     readonly length: Ticks;
     /** The angle, the biscuit … that it is for, in words. */
     readonly for: string;
-    /** The offcut it comes out of; undefined where the plan leaves none as long. */
-    readonly out?: { readonly board: LaidBoard; readonly strip: LaidStrip };
+    /** The offcuts they come out of, one for each; fewer than `count` where the plan leaves no more that are as long. */
+    readonly out: readonly LaidBoard[];
 }
 
 /** How often a batch is gauged, and what is too much. */

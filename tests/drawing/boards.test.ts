@@ -48,7 +48,7 @@ describe('a board', () => {
         for (const hand of ['left', 'right'] as const) {
             const order = orderOf([side(hand)]);
             const sheet = drawBoard(order, order.boards[0]!, 'b');
-            const own = groupOf(sheet, `piece.sample.side-${hand}`).items;
+            const own = groupOf(sheet, 'piece.fir-1x8 #1.1.1').items;
             const hidden = own.flatMap(item => (item.kind === 'line' && item.pen === 'hidden' ? [item.from[0]] : []));
             const { left, right } = itemsExtent(own.filter(item => item.kind === 'polyline'));
             expect(hidden).toHaveLength(1);

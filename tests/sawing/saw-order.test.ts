@@ -63,7 +63,7 @@ describe('the readings of the tape', () => {
     // Six strips of 3/4" take 6 x 3/4 + 5 x 1/8 = 5 1/8" of a 5 1/2" board; after one more kerf 1/4" is left beside them.
     test('strips lie side by side', () => {
         const pine = stock({ feet: [8] });
-        const cleats = [1, 2, 3].map(i => piece(`c${i}`, pine, inches(40), { part: 'cleat', width: inches('3/4'), work: [{ kind: 'rip', width: inches('3/4'), thickness: inches('3/4') }] }));
+        const cleats = [1, 2, 3, 4, 5, 6].map(i => piece(`c${i}`, pine, inches(80), { part: 'cleat', width: inches('3/4'), work: [{ kind: 'rip', width: inches('3/4'), thickness: inches('3/4') }] }));
         const order = orderOf(cleats);
         expect(order.boards[0]!.strips.map(s => inch(s.rippedTo))).toEqual(Array(6).fill('3/4"'));
         expect(inch(order.boards[0]!.besideStrips)).toBe('1/4"');
@@ -100,13 +100,13 @@ describe('settings', () => {
 
     test('a cleat out of a strip of one width is ripped once; thinner than the board both ways, twice', () => {
         const strip = stock({ name: 'strip-1x2', width: inches('1 1/2'), feet: [8] });
-        const cleat = (thickness: string, width: string): Piece => piece('c', strip, inches(40), {
+        const cleat = (thickness: string, width: string, id = 'c'): Piece => piece(id, strip, inches(80), {
             part: 'cleat', width: inches(width), thickness: inches(thickness), ripped: true, work: [{ kind: 'rip', width: inches(width), thickness: inches(thickness) }],
         });
-        const fences = (p: Piece) => steps(orderOf([p]), 'rip').map(s => [s.what, inch(s.width)]);
+        const fences = (...cleats: Piece[]) => steps(orderOf(cleats), 'rip').map(s => [s.what, inch(s.width)]);
         expect(fences(cleat('3/4', '3/4'))).toEqual([['pieces', '3/4"']]);
         // two strips of 1/2" come out of 1 1/2": ripped whole, then once more on edge
-        expect(fences(cleat('1/2', '1/2'))).toEqual([['boards', '1/2"'], ['on edge', '1/2"']]);
+        expect(fences(cleat('1/2', '1/2'), cleat('1/2', '1/2', 'd'))).toEqual([['boards', '1/2"'], ['on edge', '1/2"']]);
     });
 
     test('a board that is cut already has no step', () => {
@@ -165,12 +165,12 @@ describe('test pieces and gauge blocks', () => {
     test('cleats are gauged with the bottom\'s own stock, out of its shortest offcut that is long enough', () => {
         const order = orderOf([cleat, piece('b1', pine, inches(37)), piece('b2', pine, inches(37)), piece('b3', pine, inches(30))]);
         const [gauge] = steps(order, 'blocks')[0]!.blocks;
-        expect(gauge).toMatchObject({ kind: 'cleat gauge', stock: { name: 'pine-1x6' }, count: 2, out: { board: { name: 'pine-1x6 #1' } } });
+        expect(gauge).toMatchObject({ kind: 'cleat gauge', stock: { name: 'pine-1x6' }, count: 2, out: [{ name: 'pine-1x6 #1' }, { name: 'pine-1x6 #1' }] });
     });
 
     test('where no offcut is long enough none is named', () => {
         const order = orderOf([cleat, piece('b1', pine, inches(47)), piece('b2', pine, inches(47))]);
-        expect(steps(order, 'blocks')[0]!.blocks[0]!.out).toBeUndefined();
+        expect(steps(order, 'blocks')[0]!.blocks[0]!.out).toEqual([]);
     });
 });
 
@@ -184,6 +184,13 @@ describe('machining', () => {
     });
 
     // two ends with 2 biscuits each are 4 slots
+    test('a piece that was spoiled is machined twice', () => {
+        const spoiled = piece('s', stock(), inches(40), { ends: [MITER, MITER], work: [{ kind: 'ease', by: inches('1/8') }] });
+        const order = orderOf([spoiled, spoiled]);
+        expect(steps(order, 'ease')).toMatchObject([{ pieces: [{ id: 's' }, { id: 's' }], run: inches(160) }]);
+        expect(steps(order, 'miter')[0]!.cuts.map(c => c.pieces.length)).toEqual([2, 2]);
+    });
+
     test('slots are counted at every end', () => {
         const b = piece('b', stock(), inches(40), { work: [{ kind: 'slots', count: 2, size: '#10', places: 2, where: 'in the west and the east end' }] });
         expect(steps(orderOf([b]), 'slots')).toMatchObject([{ size: '#10', count: 4, fence: inches('3/8') }]);

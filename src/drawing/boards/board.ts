@@ -60,7 +60,7 @@ function stripItems(board: LaidBoard, strip: LaidStrip, view: BoardView, top: nu
     return group(`strip.${board.name}.${strip.number}`, {}, [
         rectangle(view.left, top, end, foot, 'thin', 'wash'),
         ...waste(view.left, xAt(view, strip.trim), top, foot),
-        ...strip.pieces.map(p => pieceOnBoard(p, view, top, foot)),
+        ...strip.pieces.map((p, i) => pieceOnBoard(p, `piece.${board.name}.${strip.number}.${i + 1}`, view, top, foot)),
         ...usable ? offcut(strip, usable, view, top, foot) : [],
         ...waste(usable ? usable[1] : xAt(view, Math.min(cutEnd, board.length)), end, top, foot),
     ]);

@@ -68,7 +68,7 @@ function label({ laid, board, strip, step }: Cut, order: SawOrder, job: string, 
     const where = fitText(`${piece.room}: ${piece.where}`, width, 7.4, 5.4);
     const work = fitText(piece.work.filter(each => each.kind !== 'rip' || strip.rippedTo === undefined).map(shortWork).join(', '), width * 0.62, 7, 5.4);
     const jobWords = fitText(job, width * 0.36, 6.4, 5);
-    return group(`label.${piece.id}`, { piece: piece.id, part: piece.part, title: `${markOf(piece)}, ${length}` }, [
+    return group(`label.${board.name}.${strip.number}.${strip.pieces.indexOf(laid) + 1}`, { piece: piece.id, part: piece.part, title: `${markOf(piece)}, ${length}` }, [
         text([left, at.top + 13], part, { size: 7, weight: 600, spaced: 0.8 }),
         text([right, at.top + 13], boardWords.text, { size: boardWords.size, anchor: 'end', tone: 'soft' }),
         text([left, at.top + 36], mark.text, { size: mark.size, weight: 600 }),

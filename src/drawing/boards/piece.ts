@@ -12,10 +12,10 @@ const RING = 5.6;
 const PAD = 3;
 
 /** A piece as it lies, seen from above: its blank, the short points underneath, the groove at the fence, its name. */
-export function pieceOnBoard(laid: LaidPiece, view: BoardView, top: number, foot: number): Group {
+export function pieceOnBoard(laid: LaidPiece, id: string, view: BoardView, top: number, foot: number): Group {
     const { piece } = laid;
     const left = xAt(view, laid.from), right = xAt(view, laid.to);
-    return group(`piece.${piece.id}`, { piece: piece.id, part: piece.part, title: titleOf(laid, view) }, [
+    return group(id, { piece: piece.id, part: piece.part, title: titleOf(laid, view) }, [
         rectangle(left, top, right, foot, 'thin', 'paper'),
         ...groove(laid, left, right, top),
         ...shortPoints(laid, view).map(x => line([x, top], [x, foot], 'hidden')),

@@ -1,0 +1,25 @@
+import { printLength } from '../../quantity/print-length.ts';
+import { tapingOf, tapingWords } from '../../sawing/index.ts';
+import { decimal, printCsv, unitOf, type Cell } from '../csv.ts';
+import { titleOf } from '../house.ts';
+import { endText } from '../cut-list/group.ts';
+import type { HouseSaw } from './house-saw.ts';
+
+const HEADER = [
+    'job', 'step', 'stop', 'stock', 'board', 'strip', 'place', 'piece', 'unit', 'from', 'to', 'back', 'face', 'stop_text', 'from_text', 'to_text', 'back_text', 'face_text',
+    'left_end', 'right_end', 'hand', 'measure', 'then',
+];
+
+/** A row for every crosscut in the order of the saw, with the readings of its marks on its board. */
+export function csvSaw(houses: readonly HouseSaw[]): string {
+    return printCsv(HEADER, houses.flatMap(({ house, order }) => order.steps.flatMap(step => (step.do !== 'crosscut' ? [] : step.takes.flatMap(({ board, strip, pieces }) => pieces.map((laid): Cell[] => {
+        const show = house.job.show.value;
+        const { piece } = laid;
+        const lengths = [laid.from, laid.to, piece.cutBack, piece.cutFace];
+        return [
+            titleOf(house.job), step.number, decimal(step.stop, show), board.stock.name, board.number, strip.rippedTo === undefined ? null : strip.number, strip.pieces.indexOf(laid) + 1,
+            piece.id, unitOf(show), ...lengths.map(ticks => decimal(ticks, show)), ...[step.stop, ...lengths].map(ticks => printLength(ticks, show)),
+            endText(laid.ends[0]), endText(laid.ends[1]), piece.hand, tapingWords(tapingOf(piece)), piece.machining.join('; '),
+        ];
+    }))))));
+}

@@ -1,0 +1,100 @@
+import { printLength, type Show } from '../../quantity/print-length.ts';
+import { roundDown } from '../../quantity/round.ts';
+import { tapingOf, tapingWords, type LaidBoard, type LaidStrip, type SawOrder, type SetUps, type Step } from '../../sawing/index.ts';
+import type { Piece } from '../../takeoff/model.ts';
+import { titleOf } from '../house.ts';
+import { cleanLine, columns, counted, wrap, type Paint } from '../look.ts';
+import { countedParts, HOW_TO_MITER, namesIn, STAGES, stepWords } from './step-words.ts';
+import type { HouseSaw } from './house-saw.ts';
+
+const WIDTH = 100;
+
+/** The list to carry to the saw: the settings in their order, then every board with the readings of its marks. */
+export function humanSaw(houses: readonly HouseSaw[], paint: Paint): string {
+    return houses.map(house => `${sawList(house, paint).join('\n')}\n`).join('\n');
+}
+
+function sawList({ house, order }: HouseSaw, paint: Paint): string[] {
+    const { job, rooms } = house;
+    const show = job.show.value;
+    const nameOf = namesIn(order);
+    const pieces = order.boards.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece);
+    return [
+        paint.strong(`AT THE SAW  ${cleanLine(titleOf(job))}`),
+        `${counted(pieces.length, 'piece')} out of ${counted(order.boards.length, 'board')} for ${rooms.map(r => r.room.name).join(', ')}; kerf ${printLength(job.kerf.value, show)}, end trim ${printLength(job.endTrim.value, show)} a board`,
+        ...rooms.filter(r => r.errors > 0).map(r => paint.error(`room ${r.room.name}: ${counted(r.errors, 'error')} in what it is made from. Do not cut before ${r.errors === 1 ? 'it is' : 'they are'} mended.`)),
+        ...rooms.filter(r => !r.takeOff).map(r => paint.error(`room ${r.room.name}: cannot be laid out, so its pieces are not here.`)),
+        ...order.steps.length === 0 ? ['There is nothing to cut.'] : [
+            ...wrap('Cut by the settings: each serves every board, and finds its pieces at the hooked ends, since all that is longer is cut off by then. The marks by board say the same, for laying out and for checking.', WIDTH),
+            ...wrap(setUpsText(order.setUps), WIDTH),
+            ...cautionLines(order, 'all'),
+            ...STAGES.flatMap(stage => stageText(stage.title, order.steps.filter(step => stage.has(step)), order, nameOf, paint)),
+            ...measuring(pieces, paint),
+            '', paint.strong('BY BOARD'),
+            ...wrap('Readings of a tape hooked on the left end; the kerf lies right of each mark. Mitered boards lie back up, groove edge at the fence.', WIDTH),
+            ...byStock(order.boards).flatMap(boards => ['', paint.strong(boards[0]!.stock.name), ...boardLines(boards, job.cutTo.value, show, nameOf)]),
+        ],
+    ];
+}
+
+export function setUpsText({ fences, stops, angles, miterStops, machines, total, pickUps }: SetUps): string {
+    const parts = [
+        [fences, 'fence'], [stops, 'stop'], [angles, 'angle'], [miterStops, 'stop at an angle', 'stops at an angle'], [machines, 'setting of router, joiner and drill', 'settings of router, joiner and drill'],
+    ] as const;
+    return `${counted(total, 'set-up')}: ${parts.flatMap(([count, one, many]) => (count > 0 ? [counted(count, one, many)] : [])).join(', ')}. Boards are taken up ${pickUps === 1 ? 'once' : `${pickUps} times`} at the stops.`;
+}
+
+function stageText(title: string, steps: readonly Step[], order: SawOrder, nameOf: (piece: Piece) => string, paint: Paint): string[] {
+    if (steps.length === 0) return [];
+    const kinds = [...new Set(steps.map(step => step.do))];
+    return [
+        '', paint.strong(title.toUpperCase()), ...kinds.flatMap(kind => cautionLines(order, kind)), ...steps[0]!.do === 'miter' ? HOW_TO_MITER.flatMap(words => wrap(words, WIDTH)) : [],
+        ...steps.flatMap(step => {
+            const { set, lines } = stepWords(step, order, nameOf);
+            return [`${String(step.number).padStart(4)}  ${paint.strong(set)}`, ...lines.flatMap(words => wrap(words, WIDTH - 8).map(line => `        ${line}`))];
+        }),
+    ];
+}
+
+/** The cautions that belong to a part of the work, each behind its mark. */
+function cautionLines({ cautions }: SawOrder, at: SawOrder['cautions'][number]['at']): string[] {
+    return cautions.filter(c => c.at === at).flatMap(c => wrap(c.words, WIDTH - 3).map((line, i) => `${i === 0 ? ' !' : '  '} ${line}`));
+}
+
+/** How a finished piece is measured: pieces that are measured alike together. */
+function measuring(pieces: readonly Piece[], paint: Paint): string[] {
+    const ways = new Map<string, Piece[]>();
+    for (const piece of pieces.filter(p => p.cutFace !== p.cutBack)) {
+        const words = tapingWords(tapingOf(piece));
+        ways.set(words, [...ways.get(words) ?? [], piece]);
+    }
+    if (ways.size === 0) return [];
+    return [
+        '', paint.strong('TO MEASURE WHAT IS MITERED'),
+        ...wrap('At the face the tape finds nothing to hook on: hold its 1" line (100 mm) on one short point and take that off the reading.', WIDTH),
+        ...[...ways].map(([words, own]) => `  ${countedParts(own)}${own[0]!.hand ? `, ${own[0]!.hand}` : ''}: ${words}`),
+    ];
+}
+
+function byStock(boards: readonly LaidBoard[]): LaidBoard[][] {
+    const keys = [...new Set(boards.map(b => b.stock.key))];
+    return keys.map(key => boards.filter(b => b.stock.key === key));
+}
+
+function boardLines(boards: readonly LaidBoard[], step: number, show: Show, nameOf: (piece: Piece) => string): string[] {
+    const heads = columns(boards.map(b => [`#${b.number}`, `${printLength(b.length, show)}${b.from === 'bought' ? '' : ` ${b.from}`}`, '|']));
+    const indent = Math.max(...heads.map(head => head.length)) + 2;
+    return boards.flatMap((board, i) => board.strips.flatMap((strip, j) => wrap(stripText(strip, step, show, nameOf), WIDTH - indent)
+        .map((line, k) => (j === 0 && k === 0 ? `  ${heads[i]!.slice(0, -1)} ${line}` : ' '.repeat(indent) + line))));
+}
+
+/** `1/2" | blocking-A-2 to 3' 7 7/8" | …`: the first mark, then every piece with the mark at its far end. */
+function stripText(strip: LaidStrip, step: number, show: Show, nameOf: (piece: Piece) => string): string {
+    const left = roundDown(strip.offcut, step);
+    const name = strip.rippedTo === undefined ? '' : `strip ${strip.number} (${printLength(strip.rippedTo, show)}): `;
+    if (strip.pieces.length === 0) return `${name}left whole`;
+    return `${name}${[
+        printLength(strip.trim, show), ...strip.pieces.map(p => `${nameOf(p.piece)} to ${printLength(p.to, show)}`),
+        ...(left > 0 ? [`${strip.kept ? 'keep' : 'offcut'} ${printLength(left, show)}`] : []),
+    ].join(' | ')}`;
+}

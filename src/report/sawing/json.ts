@@ -1,0 +1,79 @@
+import { roundDown } from '../../quantity/round.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
+import { tapingOf, type BoardRef, type LaidBoard, type LaidStrip, type SawOrder, type Step } from '../../sawing/index.ts';
+import type { Piece } from '../../takeoff/model.ts';
+import { lengthJson, type LengthJson } from '../amounts-json.ts';
+import { printJson } from '../place-json.ts';
+import { STAGES } from './step-words.ts';
+import type { HouseSaw } from './house-saw.ts';
+
+/** The order at the saw; the shape is src/report/schema/saw.schema.json. Grows within a version, never changes. */
+export function jsonSaw(houses: readonly HouseSaw[]): string {
+    return printJson({
+        version: 1,
+        kind: 'cofferwright.saw',
+        houses: houses.map(({ house, order }) => ({
+            job: house.job.title?.value ?? null,
+            rooms: house.rooms.map(r => ({ name: r.room.name, laidOut: r.takeOff !== undefined, errors: r.errors })),
+            meant: 'by setting',
+            setUps: order.setUps,
+            steps: order.steps.map(step => ({ number: step.number, do: step.do, stage: STAGES.find(s => s.has(step))!.title, ...stepJson(step, order) })),
+            boards: order.boards.map(board => boardJson(board, order)),
+            cautions: order.cautions,
+        })),
+    });
+}
+
+type Length = (ticks: Ticks) => LengthJson;
+const lengthIn = ({ job }: SawOrder): Length => ticks => lengthJson(ticks, ticks, job.show.value);
+const ids = (pieces: readonly Piece[]): string[] => pieces.map(p => p.id);
+
+function stepJson(step: Step, order: SawOrder) {
+    const length = lengthIn(order);
+    switch (step.do) {
+        case 'rip': return { what: step.what, width: length(step.width), fence: step.fence ?? null, boards: step.boards.map(refJson), pieces: ids(step.pieces) };
+        case 'crosscut': return {
+            stop: length(step.stop), by: step.by, over: length(step.over),
+            takes: step.takes.map(({ board, strip, pieces }) => ({ board: board.name, strip: strip.number, pieces: ids(pieces.map(p => p.piece)) })),
+        };
+        case 'blocks': return {
+            blocks: step.blocks.map(({ kind, stock, count, length: each, for: use, out }) => ({ kind, stock: stock.name, count, length: length(each), for: use, boards: out.map(board => board.name) })),
+        };
+        case 'rabbet': return {
+            width: length(step.width), height: length(step.height), edge: step.edge, passes: step.passes, run: length(step.run), pieces: ids(step.pieces), wholeBoards: step.whole.map(b => b.name),
+            gauging: { every: step.gauging.every, warn: length(step.gauging.warn), reject: length(step.gauging.reject) },
+        };
+        case 'ease': return { by: length(step.by), passes: step.passes, run: length(step.run), pieces: ids(step.pieces), wholeBoards: step.whole.map(b => b.name) };
+        case 'miter': return {
+            degrees: step.degrees,
+            cuts: step.cuts.map(({ stop, end, hand, pieces }) => ({ stop: stop === undefined ? null : length(stop), end, hand, pieces: ids(pieces) })),
+        };
+        case 'slots': return { size: step.size, count: step.count, fence: length(step.fence), pieces: ids(step.pieces) };
+        case 'pocket holes': return { each: step.each, pieces: ids(step.pieces) };
+    }
+}
+
+function refJson({ board, strips }: BoardRef) {
+    return { board: board.name, strips };
+}
+
+function boardJson(board: LaidBoard, order: SawOrder) {
+    const length = lengthIn(order);
+    return {
+        name: board.name, stock: board.stock.name, number: board.number, length: length(board.length), from: board.from, besideStrips: length(board.besideStrips),
+        strips: board.strips.map(strip => stripJson(strip, order)),
+    };
+}
+
+function stripJson(strip: LaidStrip, order: SawOrder) {
+    const length = lengthIn(order);
+    const { cutTo, show } = order.job;
+    return {
+        number: strip.number, rippedTo: strip.rippedTo === undefined ? null : length(strip.rippedTo), trim: length(strip.trim),
+        pieces: strip.pieces.map(({ piece, from, to, ends }) => ({
+            piece: piece.id, from: length(from), to: length(to), back: lengthJson(piece.back, piece.cutBack, show.value), face: lengthJson(piece.face, piece.cutFace, show.value),
+            ends, hand: piece.hand, measure: tapingOf(piece),
+        })),
+        offcut: lengthJson(strip.offcut, roundDown(strip.offcut, cutTo.value), show.value), kept: strip.kept, rest: length(strip.rest),
+    };
+}

@@ -1,0 +1,115 @@
+import { printInches, printLength, printRun, type Show } from '../../quantity/print-length.ts';
+import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
+import { degreesText, type Block, type BoardRef, type MiterCut, type SawOrder, type Step } from '../../sawing/index.ts';
+import { PARTS, type Part, type Piece } from '../../takeoff/model.ts';
+import { counted } from '../look.ts';
+import { markOf, marksText } from '../marks.ts';
+
+/** A step as it is printed: what is set, then what is done at that setting, line by line. */
+export interface StepWords { readonly set: string; readonly lines: readonly string[] }
+
+/** The parts of the work, in their order, with what belongs to each. */
+export const STAGES: readonly { readonly title: string; has(step: Step): boolean }[] = [
+    { title: 'Rip whole boards', has: step => step.do === 'rip' && step.what !== 'pieces' },
+    { title: 'Crosscut, square, the stop from long to short', has: step => step.do === 'crosscut' },
+    { title: 'Test pieces and gauge blocks, out of what is left', has: step => step.do === 'blocks' },
+    { title: 'Rip after crosscutting', has: step => step.do === 'rip' && step.what === 'pieces' },
+    { title: 'Edges, before the miters', has: step => step.do === 'rabbet' || step.do === 'ease' },
+    { title: 'Miters, left and right at one setting of the saw', has: step => step.do === 'miter' },
+    { title: 'Slots and pocket holes', has: step => step.do === 'slots' || step.do === 'pocket holes' },
+];
+
+/** How a miter batch is laid: said once, before the first. */
+export const HOW_TO_MITER: readonly string[] = [
+    'Everything lies back up, and the stop stands left of the blade. Tilt the saw, or turn it with the piece on edge, so that the long point comes out on the back.',
+    'A right lies with its groove edge against the fence, a left with its groove edge towards you; with no groove, any edge. Where your saw tilts the other way, put the stop on the right: left and right change places.',
+    'Mitered at both ends: first one end, to the corner of the blank; then turn it end for end and put its long point to the stop.',
+];
+
+export function namesIn(order: SawOrder): (piece: Piece) => string {
+    const rooms = new Set(order.boards.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece.room));
+    return rooms.size > 1 ? piece => piece.id : markOf;
+}
+
+export function stepWords(step: Step, order: SawOrder, nameOf: (piece: Piece) => string = namesIn(order)): StepWords {
+    const show = order.job.show.value;
+    const size = (ticks: Ticks): string => setting(ticks, show);
+    const list = (pieces: readonly Piece[]): string => marksText(pieces, nameOf);
+    switch (step.do) {
+        case 'rip': return {
+            set: `fence ${step.fence === undefined ? '' : `"${step.fence}" `}at ${size(step.width)}${step.what === 'on edge' ? ', strips on edge' : ''}`,
+            lines: step.what === 'pieces' ? [`${step.pieces.length}: ${list(step.pieces)}`] : [boardsText(step.boards, step.what === 'boards')],
+        };
+        case 'crosscut': return {
+            set: `${step.by === 'tape' ? 'measure' : 'stop at'} ${size(step.stop)}, ${counted(step.takes.reduce((sum, t) => sum + t.pieces.length, 0), 'piece')}${step.over > 0 ? ` (blanks ${printLength(step.over, show)} over)` : ''}`,
+            lines: takesByBoard(step.takes).map(({ board, pieces }) => `${board.name}: ${list(pieces)}`),
+        };
+        case 'blocks': return { set: 'from offcuts', lines: step.blocks.map(block => blockText(block, show)) };
+        case 'rabbet': return {
+            set: `rabbet ${size(step.width)} x ${size(step.height)}, ${step.edge.replace('-', ' ')} edge: ${counted(step.pieces.length, 'piece')}, ${printRun(step.run, show)} in ${counted(step.passes, 'pass', 'passes')}`,
+            lines: [
+                `gauge the first and every ${ordinal(step.gauging.every)}; off by ${printLength(step.gauging.warn, show)}: reset; by ${printLength(step.gauging.reject, show)}: recut, or keep it where both its ends die into the band`,
+                list(step.pieces), ...wholeText(step.whole.map(b => b.name)),
+            ],
+        };
+        case 'ease': return {
+            set: `ease both back edges ${size(step.by)}: ${counted(step.pieces.length, 'piece')}, ${printRun(step.run, show)} in ${counted(step.passes, 'pass', 'passes')}`,
+            lines: [list(step.pieces), ...wholeText(step.whole.map(b => b.name))],
+        };
+        case 'miter': return {
+            set: `saw at ${degreesText(step.degrees)}, ${counted(step.cuts.reduce((sum, c) => sum + c.pieces.length, 0), 'cut')}; the test pair first`,
+            // what is mitered at both ends is named where it gets its length
+            lines: step.cuts.map(cut => (cut.stop === undefined ? `${miterText(cut, show)} (${countedParts(cut.pieces)})` : `${miterText(cut, show)}: ${list(cut.pieces)}`)),
+        };
+        case 'slots': return { set: `${step.size} biscuits: ${counted(step.count, 'slot')}, fence ${size(step.fence)} off the face`, lines: [list(step.pieces)] };
+        case 'pocket holes': return { set: `${step.each} pocket holes in each of ${counted(step.pieces.length, 'piece')}`, lines: [list(step.pieces)] };
+    }
+}
+
+/** Feet and inches, and inches alone beside them: stops are set by either. */
+export function setting(ticks: Ticks, show: Show): string {
+    const length = printLength(ticks, show);
+    return show === 'feet-inches' && ticks >= TICKS_PER_FOOT ? `${length} (${printInches(ticks)})` : length;
+}
+
+function miterText({ stop, hand, pieces }: MiterCut, show: Show): string {
+    const count = hand === 'left' || hand === 'right' ? counted(pieces.length, hand) : `${pieces.length} ${hand === 'either' ? 'with one miter, either way round' : 'mitered at both ends'}`;
+    if (stop === undefined) return `no stop, to the corner of the blank: first ends of ${count}`;
+    return `stop at ${setting(stop, show)} to the long point: ${hand === 'both ends' ? `second ends of ${count}` : count}`;
+}
+
+function blockText({ kind, count, length, stock, for: use, out }: Block, show: Show): string {
+    const what = { 'cleat gauge': 'gauge blocks', 'miter test': 'test pieces', 'rabbet test': 'test length', 'slot test': 'test pieces' }[kind];
+    const names = [...new Set(out.map(board => board.name))];
+    const found = names.length === 0 ? '' : `out of the ${names.length === 1 ? 'offcut' : 'offcuts'} of ${names.join(' and ')}`;
+    const lacking = out.length === count ? '' : `no ${found === '' ? '' : 'other '}offcut of ${stock.name} is long enough: out of scrap as thick`;
+    const from = [found, lacking].filter(Boolean).join('; ');
+    return `${count} ${what} of ${stock.name}, ${printLength(length, show)} each, for ${use}; ${from}`;
+}
+
+function boardsText(boards: readonly BoardRef[], counts: boolean): string {
+    return boards.map(({ board, strips }) => `${board.name}${counts ? `: ${counted(strips.length, 'strip')}` : ` (${counted(strips.length, 'strip')})`}`).join(', ');
+}
+
+function takesByBoard(takes: Extract<Step, { do: 'crosscut' }>['takes']) {
+    const boards = [...new Set(takes.map(t => t.board))];
+    return boards.map(board => ({ board, pieces: takes.filter(t => t.board === board).flatMap(t => t.pieces).map(p => p.piece) }));
+}
+
+function wholeText(names: readonly string[]): string[] {
+    return names.length === 0 ? [] : [`hold nothing else, so they may be run whole before they are crosscut: ${names.join(', ')}`];
+}
+
+/** `14 sides, 48 trim`. */
+export function countedParts(pieces: readonly Piece[]): string {
+    return PARTS.flatMap(part => {
+        const count = pieces.filter(p => p.part === part).length;
+        return count === 0 ? [] : [`${count} ${count === 1 ? part : PLURAL[part]}`];
+    }).join(', ');
+}
+const PLURAL: Readonly<Record<Part, string>> =
+    { blocking: 'blocking', spacer: 'spacers', side: 'sides', cleat: 'cleats', bottom: 'bottoms', band: 'band', trim: 'trim' };
+
+function ordinal(n: number): string {
+    return `${n}${n === 1 ? 'st' : n === 2 ? 'nd' : n === 3 ? 'rd' : 'th'}`;
+}
