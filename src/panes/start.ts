@@ -41,6 +41,8 @@ export interface Pane<Content extends PageContent = PageContent, State = unknown
     readonly state: State;
     readonly shown: Shown;
     set(state: State): void;
+    /** Sets the state and keeps it, without drawing anew: for what is on the screen already. */
+    remember(state: State): void;
     send(message: FromPane): void;
     announce(words: string): void;
 }
@@ -96,6 +98,11 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
     set(state: State): void {
         this.state = state;
         this.draw();
+        this.keep();
+    }
+
+    remember(state: State): void {
+        this.state = state;
         this.keep();
     }
 

@@ -16,7 +16,9 @@ export const PLAN_LAYERS = ['blocking', 'bottoms', 'sides', 'trim', 'band', 'hid
 export type PlanLayer = (typeof PLAN_LAYERS)[number];
 
 /** Least ground that a plan with its strings can be read on, in points; in a smaller pane it is shown smaller. */
-const LEAST = 330;
+const LEAST = 270;
+/** On less ground than this the string of centers is left out. */
+const ENOUGH = 380;
 
 /** The plan alone, without a frame, as large as it goes in a pane of this size in points. */
 export function drawPanePlan(ceiling: Ceiling, takeOff: TakeOff, { width, height }: { readonly width: number; readonly height: number }): Sheet & { readonly placed: PlacedPlan } {
@@ -25,7 +27,7 @@ export function drawPanePlan(ceiling: Ceiling, takeOff: TakeOff, { width, height
     const grow = Math.max(1, LEAST / width, LEAST * 0.75 / height);
     const ground = paneGround(width * grow, height * grow);
     const area: Extent = { left: 0, top: 0, right: ground.width, foot: ground.height };
-    const placed = placeLargest(ceiling, area);
+    const placed = placeLargest(ceiling, area, Math.min(ground.width, ground.height * 1.3) < ENOUGH);
     const layers = planLayers(ceiling, takeOff, {}, placed, [], placedFixtures(room.fixtures, ceiling));
     const ofPart = (...parts: readonly string[]) => layers.pieces.filter(item => item.kind === 'group' && parts.includes(item.id.replace('pieces.', '')));
     const layer = (name: PlanLayer, items: readonly Item[]): Group => group(`layer.${name}`, {}, items);
@@ -50,12 +52,12 @@ export function drawPanePlan(ceiling: Ceiling, takeOff: TakeOff, { width, height
 }
 
 /** The largest scale at which it fits, to a thousandth; on paper draftsmen's scales rule, here the pane does. */
-function placeLargest(ceiling: Ceiling, area: Extent): PlacedPlan {
+function placeLargest(ceiling: Ceiling, area: Extent, few: boolean): PlacedPlan {
     const show = ceiling.room.job.show.value;
     let low = 0, high = (area.right - area.left) / Math.max(1, ceiling.width), best: PlacedPlan | null = null;
     for (let step = 0; step < STEPS; step++) {
         const k = (low + high) / 2;
-        const placed = placePlan(ceiling, show, area, k);
+        const placed = placePlan(ceiling, show, area, k, { few });
         if (placed) [low, best] = [k, placed];
         else high = k;
     }

@@ -12,6 +12,8 @@ export interface PlacedPlan {
     readonly view: PlanView;
     readonly top: Stack; readonly left: Stack;
     readonly across: BalloonRows; readonly down: BalloonRows;
+    /** From the walls' outer face to the balloons of A, B … */
+    readonly toBalloon: number;
     /** At this scale there is room on the beams for hidden lines. */
     readonly hiddenLines: boolean;
     /** Where the title, scale bar and north arrow begin. */
@@ -21,8 +23,7 @@ export interface PlacedPlan {
 const PAD = 14;
 /** Center lines run on past the walls by this. */
 export const PAST_WALL = 9;
-/** From the walls' outer face to the balloons of A, B … */
-export const TO_BALLOON = 26;
+const TO_BALLOON = 26;
 /** From the outermost string to the balloons of 1, 2 … */
 export const OVER_STRINGS = 6;
 
@@ -30,26 +31,30 @@ function narrowestBottom(ceiling: Ceiling): number {
     return Math.min(Infinity, ...ceiling.lines.map(line => line.section.bottomWidth.ticks));
 }
 
+/** `few`: without the string of centers, the others summed up, all closer together: for a pane with little room. */
+export interface PlaceOptions { readonly few?: boolean }
+
 /** The plan's place on the sheet at a scale, or null where it does not fit. */
-export function placePlan(ceiling: Ceiling, show: Show, area: Extent, k: number): PlacedPlan | null {
+export function placePlan(ceiling: Ceiling, show: Show, area: Extent, k: number, { few = false }: PlaceOptions = {}): PlacedPlan | null {
     const wall = wallThickness(k);
+    const [pad, toBalloon, clear] = few ? [4, 10, 10] : [PAD, TO_BALLOON, 22];
     const stacks = (view: PlanView, leftClear: number) => {
-        const left = planStack(ceiling, 'down', show, y => view.top + y * k, leftClear);
+        const left = planStack(ceiling, 'down', show, y => view.top + y * k, leftClear, few);
         // figures of the left strings set outside stand above the north wall: the strings there begin above them
         const rise = Math.max(0, ...left.strings.map(string => string.after));
-        const top = planStack(ceiling, 'across', show, x => view.left + x * k, Math.max(wall + 20, rise + 6));
+        const top = planStack(ceiling, 'across', show, x => view.left + x * k, Math.max(wall + clear - 2, rise + 6), few);
         return { left, top };
     };
-    const { left, top } = stacks({ pointsPerTick: k, left: 0, top: 0 }, wall + 22);
+    const { left, top } = stacks({ pointsPerTick: k, left: 0, top: 0 }, wall + clear);
     const across = balloonRows(centersOf(ceiling.across.lines).map(center => center * k));
     const down = balloonRows(centersOf(ceiling.down.lines).map(center => center * k));
-    const before = Math.max(left.depth, ...top.strings.map(string => string.before)) + PAD;
-    const after = Math.max(wall + (down.rows > 0 ? TO_BALLOON + down.depth : 0), ...top.strings.map(string => string.after)) + PAD;
-    const above = top.depth + OVER_STRINGS + across.depth + PAD;
+    const before = Math.max(left.depth, ...top.strings.map(string => string.before)) + pad;
+    const after = Math.max(wall + (down.rows > 0 ? toBalloon + down.depth : 0), ...top.strings.map(string => string.after)) + pad;
+    const above = top.depth + OVER_STRINGS + across.depth + pad;
     const below = Math.max(wall + PAST_WALL, ...left.strings.map(string => string.before)) + 8;
     const spareX = area.right - area.left - before - after - ceiling.width * k;
     const spareY = area.foot - area.top - above - below - FOOT_HEIGHT - ceiling.length * k;
     if (spareX < 0 || spareY < 0) return null;
     const view: PlanView = { pointsPerTick: k, left: area.left + before + spareX / 2, top: area.top + above + spareY * 0.45 };
-    return { view, ...stacks(view, wall + 22), across, down, hiddenLines: narrowestBottom(ceiling) * k >= 10, footFrom: view.top + ceiling.length * k + below + Math.min(16, spareY * 0.2) };
+    return { view, ...stacks(view, wall + clear), across, down, toBalloon, hiddenLines: narrowestBottom(ceiling) * k >= 10, footFrom: view.top + ceiling.length * k + below + Math.min(16, spareY * 0.2) };
 }

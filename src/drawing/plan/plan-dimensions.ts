@@ -10,8 +10,9 @@ const SIZE = 8.6;
 /**
  * Three strings for each direction: coffers and beams, centers of the beams, and the room; each adds up to the room.
  * @param clear how far the first stands off the inner face of the wall at least.
+ * @param few only the first, summed up, and the last.
  */
-export function planStack(ceiling: Ceiling, direction: 'across' | 'down', show: Show, place: (ticks: Ticks) => number, clear: number): Stack {
+export function planStack(ceiling: Ceiling, direction: 'across' | 'down', show: Show, place: (ticks: Ticks) => number, clear: number, few = false): Stack {
     const run = ceiling[direction];
     const whole = direction === 'across' ? ceiling.width : ceiling.length;
     const wall = direction === 'across' ? 'north wall' : 'west wall';
@@ -19,11 +20,11 @@ export function planStack(ceiling: Ceiling, direction: 'across' | 'down', show: 
     const strings: (readonly DimensionString[])[] = [];
     if (run.lines.length > 0 || run.start > 0) {
         strings.push([
-            make('parts', `Coffers and beams along the ${wall}`, partMarks(run, whole, show)),
+            ...few ? [] : [make('parts', `Coffers and beams along the ${wall}`, partMarks(run, whole, show))],
             make('parts', `Coffers and beams along the ${wall}, summed up`, summedMarks(run, whole, show)),
         ]);
     }
-    if (run.lines.length > 0) {
+    if (run.lines.length > 0 && !few) {
         const centers = centerMarks(run, whole, show);
         const ends = make('centers', `First and last beam along the ${wall}`, { stops: [centers.stops[0]!, centers.stops[1]!, centers.stops.at(-2)!, whole], figures: [centers.figures[0]!, figure(centers.cut.at(-2)! - centers.cut[1]!, show), centers.figures.at(-1)!] });
         strings.push([make('centers', `Centers of the beams along the ${wall}`, centers), ...(run.lines.length > 2 ? [ends] : [])]);

@@ -19,7 +19,7 @@ import { fixtureNames, fixtureSymbols, placedFixtures } from './fixtures.ts';
 import { bottomLabels, cofferLabels } from './labels.ts';
 import { sectionMark, spliceMarks } from './marks.ts';
 import { pieces } from './pieces.ts';
-import { OVER_STRINGS, PAST_WALL, placePlan, TO_BALLOON, type PlacedPlan } from './place.ts';
+import { OVER_STRINGS, PAST_WALL, placePlan, type PlacedPlan } from './place.ts';
 import { planStrip } from './plan-strip.ts';
 import { extentOf, toX, toY } from './view.ts';
 import { walls, wallThickness } from './walls.ts';
@@ -94,12 +94,12 @@ export function planLayers(
 }
 
 /** Balloons 1, 2, 3 above the plan, A, B, C at its right. Center lines leave out the strings that stand between. */
-function centerLines(ceiling: Ceiling, { view, top, across, down }: PlacedPlan, fileName: (uri: string) => string): readonly Item[] {
+function centerLines(ceiling: Ceiling, { view, top, across, down, toBalloon }: PlacedPlan, fileName: (uri: string) => string): readonly Item[] {
     const wall = wallThickness(view.pointsPerTick);
     const foot = toY(view, ceiling.length) + wall + PAST_WALL;
     const centerString = view.top - top.lines[Math.max(0, top.lines.length - 2)]!;
     const balloonsFoot = view.top - top.depth - OVER_STRINGS;
-    const right = toX(view, ceiling.width) + wall + TO_BALLOON;
+    const right = toX(view, ceiling.width) + wall + toBalloon;
     return [
         ...ceiling.across.lines.map((each, i) => {
             const x = toX(view, centerOf(each));

@@ -16,8 +16,10 @@ export interface PlanContent extends PageContent {
     readonly findings: readonly PlanFinding[];
 }
 
-/** CSS pixels a point of the drawing takes, so that its figures are as large as the editor's small print. */
-const PIXELS_PER_POINT = 1.2;
+/** CSS pixels a point of the drawing takes: its figures are as large as the editor's small print, a little larger where there is room. */
+function pixelsPerPoint(width: number, height: number): number {
+    return Math.min(1.5, Math.max(1.1, 1.2 + (Math.min(width, height * 1.3) - 700) / 2500));
+}
 const SIZE_UNSAID = { width: 900, height: 680 };
 /** A pane that is nearly closed gets a plan that can be read once it opens. */
 const LEAST_HEIGHT = 240;
@@ -25,8 +27,8 @@ const LEAST_HEIGHT = 240;
 export function planContent(room: RoomOnPage, wishes: Wishes): PlanContent {
     const { ceiling, takeOff, layout } = room;
     const sources = new Sources();
-    const width = (wishes.width ?? SIZE_UNSAID.width) / PIXELS_PER_POINT, height = Math.max(LEAST_HEIGHT, wishes.height ?? SIZE_UNSAID.height) / PIXELS_PER_POINT;
-    const plan = drawPanePlan(ceiling, takeOff, { width, height });
+    const width = wishes.width ?? SIZE_UNSAID.width, height = Math.max(LEAST_HEIGHT, wishes.height ?? SIZE_UNSAID.height), pixels = pixelsPerPoint(width, height);
+    const plan = drawPanePlan(ceiling, takeOff, { width: width / pixels, height: height / pixels });
     const at = placesOf(room);
     const svg = toPaneSvg(plan, { attributesOf: group => attributesOf(group, at, sources) });
     return {

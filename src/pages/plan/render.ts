@@ -10,15 +10,15 @@ export interface PlanState { readonly layers: Partial<Readonly<Record<PlanLayer,
 export const PLAN_STATE: PlanState = { layers: {} };
 
 export function renderPlan(content: PlanContent, state: PlanState, _shown: Shown): Html {
-    const { svg, layers, findings } = content;
+    const { layers, findings } = content;
     const hidden = layers.filter(layer => state.layers[layer] === false).map(layer => `without-${layer}`);
     return html`<div id="plan-page" ${attributes({ 'class': ['plan-page', ...hidden].join(' ') })}>
 <div class="bar" role="toolbar" ${attributes({ 'aria-label': t('Plan') })}>
 ${button('zoom-in', t('Zoom in'), '+')}${button('zoom-out', t('Zoom out'), '−')}${button('fit', t('Show all'), '⤢')}
 ${layerMenu(layers, state)}
-<span class="zoom" id="zoom" aria-hidden="true"></span>
+<span class="zoom" id="zoom" data-own></span><span class="readout" id="readout" aria-hidden="true" data-own></span>
 </div>
-<div class="sheet" id="sheet" data-zoom>${drawing(svg, findings)}</div>
+<div class="sheet" id="sheet" data-zoom>${drawing(content)}</div>
 ${findingList(findings)}
 </div>`;
 }
@@ -39,11 +39,12 @@ ${layers.map(layer => html`<label><input type="checkbox" ${attributes({ 'data-st
 }
 
 /** Marks stand above the drawing, in its own coordinates, numbered as in the list. */
-function drawing(svg: string, findings: readonly PlanFinding[]): Html {
+function drawing({ svg, ground, findings }: PlanContent): Html {
     const marks = findings.flatMap(({ mark, severity, message, at, keys }, i) => mark ? [html`<g ${attributes({
         id: `mark-${i}`, 'class': `part mark ${severity}`, 'data-key': `finding.${i}`, 'data-at': at, 'data-lights': keys.join(' '), role: 'button', tabindex: -1, 'aria-label': `${severityWord(severity)}: ${message}`,
     })}><title>${message}</title><circle ${attributes({ cx: round(mark[0]), cy: round(mark[1]), r: MARK_RADIUS })}/><text text-anchor="middle" font-size="9" font-weight="600" ${attributes({ x: round(mark[0]), y: round(mark[1]) + 3.2 })}>${i + 1}</text></g>`] : []);
-    return html`${trusted(svg.replace(/<\/svg>\s*$/, ''))}<g id="marks">${marks}</g></svg>`;
+    const [begin, end] = [svg.replace(/^<svg/, `<svg data-ground="${round(ground.width)} ${round(ground.height)}"`), '</svg>'];
+    return html`${trusted(begin.slice(0, begin.lastIndexOf(end)))}<g id="marks">${marks}</g></svg>`;
 }
 
 function round(points: number): number {

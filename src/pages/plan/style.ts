@@ -4,7 +4,8 @@ export const PLAN_STYLE = `.plan-page{display:flex;flex-direction:column;flex:1;
 .sheet{flex:1 1 60%;min-height:180px;overflow:hidden;position:relative;touch-action:none;cursor:grab}
 .sheet.moving{cursor:grabbing}
 .sheet>svg{display:block;width:100%;height:100%;outline-offset:-2px}
-.zoom{color:var(--soft);font-variant-numeric:tabular-nums;margin-inline-start:4px}
+.zoom,.readout{color:var(--soft);font-variant-numeric:tabular-nums;margin-inline-start:4px}
+.readout{flex:1 1 100px;min-width:0;overflow:hidden;text-overflow:ellipsis;white-space:nowrap;text-align:end}
 .part{cursor:pointer;outline:none}
 g[id^="plan.coffer."],g[id^="plan.length."],g[id^="plan.fixture-name."],[id="plan.layer.splices"],[id="plan.layer.dimensions"]{pointer-events:none}
 .part:hover>path{fill:color-mix(in srgb,var(--lit) 22%,var(--paper))}
@@ -22,6 +23,7 @@ g[id^="plan.layer.hidden"] .part:hover>path,g[id^="plan.layer.lines"] .part:hove
 .findings{flex:0 1 auto;max-height:34%;overflow:auto;border-top:1px solid var(--line);padding:8px 12px}
 .findings ol{margin:0;padding-inline-start:26px}
 .findings li{margin:2px 0}
+.findings li button{vertical-align:top}
 .findings li.error::marker{color:var(--accent)}
 .findings li.warning::marker{color:var(--warn)}
 .none{color:var(--soft);border-top:1px solid var(--line);margin:0;padding:6px 12px}
