@@ -7,6 +7,7 @@ import type { FileContent } from '../job/file.ts';
 import { createCofferServices } from '../language/services.ts';
 import { readFile } from '../language/read-file.ts';
 import { isBuiltin } from '../language/workspace/builtin.ts';
+import { madeFrom } from '../language/workspace/made-from.ts';
 import { inspect, type Inspection } from '../pipeline/inspect.ts';
 import { counted, type Files } from '../report/look.ts';
 import { Disk } from './disk.ts';
@@ -96,11 +97,7 @@ export class Workspace {
 
     /** Addresses of the files that a file imports, through any chain, and of the job and the rates it stands under. */
     madeFrom(uri: string): string[] {
-        const document = this.documentAt(uri);
-        if (!document) return [];
-        const holders = this.shared.Jobs.holdFor(document);
-        const ofHolders = holders.flatMap(holder => { const holding = this.documentAt(holder); return holding ? [...this.shared.Imports.reached(holding)] : []; });
-        return [...new Set([...this.shared.Imports.reached(document), ...holders, ...ofHolders])];
+        return madeFrom(uri, this.services.shared);
     }
 
     /** Asks something of the document of that address. */

@@ -1,10 +1,11 @@
 import type { LanguageServer } from 'langium/lsp';
-import type { Connection, Diagnostic } from 'vscode-languageserver';
+import type { Connection, Diagnostic, DiagnosticTag } from 'vscode-languageserver';
 
 /** The same connection, but what is published is only what the editor said it can show. */
 export class FittingDiagnostics {
     readonly connection: Connection;
     private related = false;
+    private tags: readonly DiagnosticTag[] = [];
 
     constructor(connection: Connection) {
         this.connection = Object.create(connection, {
@@ -14,10 +15,15 @@ export class FittingDiagnostics {
     }
 
     listenTo(server: LanguageServer): void {
-        server.onInitialize(({ capabilities }) => { this.related = capabilities.textDocument?.publishDiagnostics?.relatedInformation ?? false; });
+        server.onInitialize(({ capabilities }) => {
+            const { relatedInformation, tagSupport } = capabilities.textDocument?.publishDiagnostics ?? {};
+            this.related = relatedInformation ?? false;
+            this.tags = tagSupport?.valueSet ?? [];
+        });
     }
 
-    private fit({ relatedInformation, ...diagnostic }: Diagnostic): Diagnostic {
-        return this.related && relatedInformation ? { ...diagnostic, relatedInformation } : diagnostic;
+    private fit({ relatedInformation, tags, ...diagnostic }: Diagnostic): Diagnostic {
+        const known = tags?.filter(tag => this.tags.includes(tag)) ?? [];
+        return { ...diagnostic, ...this.related && relatedInformation && { relatedInformation }, ...known.length > 0 && { tags: known } };
     }
 }

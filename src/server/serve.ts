@@ -1,6 +1,7 @@
-import { DocumentState, type FileSystemProvider } from 'langium';
+import { DocumentState, URI, type FileSystemProvider } from 'langium';
 import { startLanguageServer } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
+import { madeFrom } from '../language/workspace/made-from.ts';
 import { answerBuiltinDocuments } from './builtin-documents.ts';
 import { dropClosedTexts } from './closed-texts.ts';
 import { EditorFiles } from './editor-files.ts';
@@ -9,25 +10,36 @@ import type { CofferInlayHints } from './features/inlay-hints.ts';
 import { ServerFileSystem } from './file-system.ts';
 import { answerFilesOfJob } from './files-of-job.ts';
 import { FittingDiagnostics } from './fitting-diagnostics.ts';
+import { Panes } from './panes/panes.ts';
 import { Refresh } from './refresh.ts';
+import { CloseLook, type LookClosely } from './late/close-look.ts';
+import { LateFindings } from './late/late-findings.ts';
 import { answerSelectionRanges } from './selection-ranges.ts';
 import { createServerServices } from './services.ts';
 
 /**
  * Serves `.coffer` files over a connection: the language, and the same inspection that the command line runs. `disk`: of
- * the machine that it runs on; without one the editor is asked for files.
+ * the machine that it runs on; without one the editor is asked for files. `look`: what is found while the hand rests.
  */
-export function serve(wire: Connection, disk?: FileSystemProvider): void {
-    const fitting = new FittingDiagnostics(wire), { connection } = fitting;
+export function serve(wire: Connection, disk?: FileSystemProvider, look: LookClosely = () => []): void {
+    const fitting = new FittingDiagnostics(wire);
+    const late = new LateFindings(fitting.connection, {
+        built: uri => shared.workspace.LangiumDocuments.getDocument(URI.parse(uri))?.textDocument.getText(),
+        open: uri => shared.workspace.TextDocuments?.get(URI.parse(uri))?.getText(),
+        madeFrom: uri => [uri, ...madeFrom(uri, shared)].flatMap(each => [each, shared.workspace.LangiumDocuments.getDocument(URI.parse(each))?.textDocument.getText() ?? '']),
+    });
+    const { connection } = late;
     const editorFiles = new EditorFiles(connection);
     const { shared, coffer, client, figures } = createServerServices({ connection, fileSystemProvider: () => new ServerFileSystem(disk, editorFiles) });
     editorFiles.listenTo(shared.lsp.LanguageServer);
     fitting.listenTo(shared.lsp.LanguageServer);
     answerBuiltinDocuments(connection);
     answerFilesOfJob(connection, shared);
+    new Panes(connection, shared);
     answerSelectionRanges(connection, shared);
     connection.onCodeLensResolve(lens => (coffer.lsp.CodeLensProvider as CofferCodeLenses).resolve(lens));
     dropClosedTexts(shared);
+    new CloseLook(shared, late, look);
     new Refresh(connection, shared, { client, figures, hints: coffer.lsp.InlayHintProvider as CofferInlayHints });
     // the outline tells sizes, so it needs the names of other files; and the links are those of imports that have been read
     startLanguageServer(shared, { DocumentSymbolProvider: DocumentState.IndexedReferences, DocumentLinkProvider: DocumentState.Linked });

@@ -9,16 +9,18 @@ import type { Diagnostic, InitializeResult, PublishDiagnosticsParams } from 'vsc
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
-let bundled: Promise<string> | undefined;
-/** Bundles the server as it is shipped, once, and returns the path of the program. */
-export function bundledServer(): Promise<string> {
-    return bundled ??= bundleServer();
+const bundled = new Map<string, Promise<string>>();
+/** Bundles the server as it is shipped, or another one, once, and returns the path of the program. */
+export function bundledServer(entry = 'src/server/main.ts'): Promise<string> {
+    const known = bundled.get(entry) ?? bundleServer(entry);
+    bundled.set(entry, known);
+    return known;
 }
 
-async function bundleServer(): Promise<string> {
+async function bundleServer(entry: string): Promise<string> {
     const { forNode } = await import(pathToFileURL(join(root, 'src/build/bundle.mjs')).href) as { forNode: object };
-    const outfile = join(root, '.cache/server-test/main.cjs');
-    await build({ ...forNode, format: 'cjs', mainFields: ['module', 'main'], entryPoints: ['src/server/main.ts'], outfile });
+    const outfile = join(root, `.cache/server-test/${entry.replaceAll('/', '-')}.${process.pid}.cjs`);
+    await build({ ...forNode, format: 'cjs', mainFields: ['module', 'main'], entryPoints: [entry], outfile });
     return outfile;
 }
 
@@ -52,7 +54,10 @@ export class Client {
             this.published.set(uri, diagnostics);
             for (const look of this.waiting) look();
         });
-        this.connection.onNotification('window/logMessage', ({ message }: { message: string }) => this.log.push(message));
+        this.connection.onNotification('window/logMessage', ({ message }: { message: string }) => {
+            this.log.push(message);
+            for (const look of this.waiting) look();
+        });
         this.connection.onRequest('client/registerCapability', () => null);
         this.connection.onRequest('workspace/configuration', ({ items }: { items: { section?: string }[] }) => items.map(({ section }) => section === 'cofferwright' ? this.settings : null));
         for (const method of ['workspace/inlayHint/refresh', 'workspace/codeLens/refresh']) this.connection.onRequest(method, () => { this.asked.push(method); return null; });
@@ -64,7 +69,7 @@ export class Client {
         const result = await this.connection.sendRequest<InitializeResult>('initialize', {
             processId: process.pid, rootUri: null, workspaceFolders: folders.length === 0 ? null : folders.map(name => ({ uri: this.uri(name), name: `workspace/${name}` })),
             capabilities: {
-                textDocument: { publishDiagnostics: { relatedInformation: true }, codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: ['quickfix'] } } } },
+                textDocument: { publishDiagnostics: { relatedInformation: true, tagSupport: { valueSet: [1, 2] } }, codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: ['quickfix'] } } } },
                 workspace: { workspaceFolders: true, configuration: true, didChangeWatchedFiles: { dynamicRegistration: true }, inlayHint: { refreshSupport: true }, codeLens: { refreshSupport: true }, fileOperations: { willRename: true } },
             },
             ...options && { initializationOptions: options },
@@ -110,6 +115,17 @@ export class Client {
         await this.change(uri, parts.join(words));
     }
 
+    /** Types words in place of others that occur once, as an editor tells it: only what has changed. */
+    async type(uri: string, old: string, words: string): Promise<void> {
+        const document = this.versions.get(uri)!, from = document.text.indexOf(old);
+        if (from < 0 || document.text.includes(old, from + 1)) throw new Error(`"${old}" must occur once in ${uri}`);
+        const at = (offset: number) => ({ line: document.text.slice(0, offset).split('\n').length - 1, character: offset - (document.text.lastIndexOf('\n', offset - 1) + 1) });
+        const range = { start: at(from), end: at(from + old.length) };
+        document.version++;
+        document.text = document.text.slice(0, from) + words + document.text.slice(from + old.length);
+        await this.connection.sendNotification('textDocument/didChange', { textDocument: { uri, version: document.version }, contentChanges: [{ range, text: words }] });
+    }
+
     async close(uri: string): Promise<void> {
         this.versions.delete(uri);
         await this.connection.sendNotification('textDocument/didClose', { textDocument: { uri } });
@@ -144,6 +160,19 @@ export class Client {
                 if (findings === undefined || !wanted(findings)) return;
                 this.waiting.delete(look);
                 resolve(findings);
+            };
+            this.waiting.add(look);
+            look();
+        });
+    }
+
+    /** Waits until the server has logged as many lines of this kind. */
+    async untilLogged(words: string, count: number): Promise<void> {
+        return new Promise(resolve => {
+            const look = (): void => {
+                if (this.log.filter(line => line.includes(words)).length < count) return;
+                this.waiting.delete(look);
+                resolve();
             };
             this.waiting.add(look);
             look();

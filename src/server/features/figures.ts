@@ -66,7 +66,7 @@ function figuresOf(document: LangiumDocument, kept: Kept): FileFigures {
 }
 
 /** Laid out, or told why it cannot be. Where neither is so, something is not said or not readable, here or in a file it uses. */
-function isKnown({ room, ceiling, troubles }: Layout): boolean {
+export function isKnown({ room, ceiling, troubles }: Layout): boolean {
     return !room.broken && (ceiling !== undefined || troubles.length > 0);
 }
 

@@ -1,0 +1,96 @@
+import { DocumentState, URI, type LangiumDocument } from 'langium';
+import type { Diagnostic } from 'vscode-languageserver';
+import type { Finding } from '../../findings/finding.ts';
+import type { FileContent } from '../../job/file.ts';
+import type { Room } from '../../job/model.ts';
+import { finding } from '../../language/findings/make.ts';
+import { readFile } from '../../language/read-file.ts';
+import type { CofferSharedServices } from '../../language/services.ts';
+import { brokenLines } from '../../language/types/broken.ts';
+import { diagnosticsOf } from '../../language/workspace/diagnostics.ts';
+import { layoutOf } from '../../pipeline/inspect.ts';
+import { isKnown } from '../features/figures.ts';
+import type { LateFindings } from './late-findings.ts';
+
+/** Finds what takes longer than a keystroke may. Asked for one room at a time: the file it is given has no others. */
+export type LookClosely = (file: FileContent) => readonly Finding[];
+
+/** Nobody has typed for so long: the hand rests. */
+const REST_MS = 300;
+
+/**
+ * Looks closely at files that were built anew, while nobody types: open ones first, room after room, and between rooms
+ * whatever the editor asks for is answered. An edit breaks it off, to begin again when the hand rests.
+ */
+export class CloseLook {
+    private readonly workspace: CofferSharedServices['workspace'];
+    private readonly late: LateFindings;
+    private readonly look: LookClosely;
+    private readonly waiting = new Set<string>();
+    private timer: ReturnType<typeof setTimeout> | undefined;
+    /** Counts edits and builds: whoever sees another number than at its beginning is out of date. */
+    private edition = 0;
+
+    constructor({ workspace }: CofferSharedServices, late: LateFindings, look: LookClosely) {
+        this.workspace = workspace;
+        this.late = late;
+        this.look = look;
+        late.onEdit(() => this.rest());
+        late.onBuild(uri => {
+            this.waiting.add(uri);
+            this.rest();
+        });
+    }
+
+    private rest(): void {
+        this.edition++;
+        clearTimeout(this.timer);
+        if (this.waiting.size > 0) this.timer = setTimeout(() => void this.begin(this.edition), REST_MS);
+    }
+
+    private async begin(edition: number): Promise<void> {
+        const isOpen = (uri: string): boolean => this.workspace.TextDocuments?.get(URI.parse(uri)) !== undefined;
+        const files = [...this.waiting].sort((a, b) => Number(isOpen(b)) - Number(isOpen(a)));
+        for (const uri of files) {
+            const document = this.workspace.LangiumDocuments.getDocument(URI.parse(uri));
+            const rooms = document?.state === DocumentState.Validated ? await this.rooms(document, edition) : undefined;
+            if (edition !== this.edition) return;
+            this.waiting.delete(uri);                                // what is not built now comes again when it is
+            if (document && rooms) this.late.found(uri, rooms, { whole: brokenLines(document.parseResult.value).size === 0 });
+        }
+    }
+
+    /** undefined where somebody typed meanwhile. */
+    private async rooms(document: LangiumDocument, edition: number): Promise<ReadonlyMap<string, readonly Diagnostic[] | 'unknown'> | undefined> {
+        const content = readFile(document);
+        const found = new Map<string, readonly Diagnostic[] | 'unknown'>();
+        for (const room of content.rooms) {
+            found.set(keyIn(found, room), isKnown(layoutOf(room)) ? diagnosticsOf(document, this.closely({ ...content, rooms: [room] }, room)) : 'unknown');
+            await breath();
+            if (edition !== this.edition) return undefined;
+        }
+        return found;
+    }
+
+    /** A fault in a check must not pass for a room without faults. */
+    private closely(file: FileContent, room: Room): readonly Finding[] {
+        try {
+            return this.look(file);
+        } catch (error) {
+            const reason = error instanceof Error ? error.message : String(error);
+            return [finding('internal-error', room.at, `A fault in Cofferwright itself kept it from looking closely at this room: ${reason}.`)];
+        }
+    }
+}
+
+/** Two rooms of one name are a mistake, and still two rooms. */
+function keyIn(found: ReadonlyMap<string, unknown>, { name }: Room): string {
+    let key = name;
+    while (found.has(key)) key += ' again';
+    return key;
+}
+
+/** Lets whatever has come meanwhile be answered: only a timer lets messages in on Node and in a browser alike. */
+function breath(): Promise<void> {
+    return new Promise(resolve => { setTimeout(resolve, 0); });
+}

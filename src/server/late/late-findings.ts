@@ -1,0 +1,171 @@
+import { DiagnosticTag, type Connection, type Diagnostic, type DidChangeTextDocumentParams, type Location, type Range } from 'vscode-languageserver';
+import { TextDocument } from 'vscode-languageserver-textdocument';
+import { editBetween, editsOf, follow, type Edit, type Span } from './follow.ts';
+
+/** What a closer look found of one room. `stale`: its text, or something it is made from, has changed since. */
+interface OfRoom { readonly found: readonly Diagnostic[]; readonly stale: boolean }
+/** `from`: the texts that all of it was found in; undefined where some of it is older than the rest, or lost its words. */
+interface OfFile { readonly rooms: ReadonlyMap<string, OfRoom>; readonly from: readonly string[] | undefined }
+
+/** Where the texts are read that places are followed through. */
+export interface Texts {
+    /** The text of a file as it was last built; undefined where there is none any more. */
+    built(uri: string): string | undefined;
+    /** The text as it is in the editor now; undefined where it is not open. */
+    open(uri: string): string | undefined;
+    /** The text of a file and those of all that it is made from, as they were last built, each with its address. */
+    madeFrom(uri: string): readonly string[];
+}
+
+/**
+ * Findings that come later than those of a build, published together with them. A new build does not take them away: they
+ * stay at their words, wherever these move, dimmed where a text has changed, until the next closer look has answered. This stands between the server
+ * and the editor, as the connection it hands out.
+ */
+export class LateFindings {
+    readonly connection: Connection;
+    private readonly wire: Connection;
+    private readonly texts: Texts;
+    private readonly quick = new Map<string, readonly Diagnostic[]>();
+    private readonly late = new Map<string, OfFile>();
+    /** The text of each file that its places are told in. */
+    private readonly told = new Map<string, string>();
+    private readonly sent = new Map<string, string>();
+    private readonly builds: ((uri: string) => void)[] = [];
+    private readonly edits: (() => void)[] = [];
+
+    constructor(wire: Connection, texts: Texts) {
+        this.wire = wire;
+        this.texts = texts;
+        this.connection = Object.create(wire, {
+            sendDiagnostics: { value: ({ uri, diagnostics }: Parameters<Connection['sendDiagnostics']>[0]) => this.built(uri, diagnostics) },
+            onDidChangeTextDocument: { value: (listener: (params: DidChangeTextDocumentParams) => void) => wire.onDidChangeTextDocument(params => {
+                this.edited(params);
+                listener(params);
+            }) },
+        }) as Connection;
+    }
+
+    /** Tells of each file that was built anew and has to be looked at. */
+    onBuild(listener: (uri: string) => void): void {
+        this.builds.push(listener);
+    }
+
+    /** Tells of each change of an open text, before the server hears of it. */
+    onEdit(listener: () => void): void {
+        this.edits.push(listener);
+    }
+
+    /**
+     * What a closer look found in a file, room by room. Of a room that could not be looked at now, because its text is half
+     * written, what was known stays, as stale as it is; so it does of a room that is not there now in a file that cannot be
+     * read from end to end.
+     */
+    found(uri: string, rooms: ReadonlyMap<string, readonly Diagnostic[] | 'unknown'>, { whole }: { readonly whole: boolean }): void {
+        const before = this.late.get(uri)?.rooms;
+        const now = new Map<string, OfRoom>(whole ? [] : [...before ?? []].filter(([room]) => !rooms.has(room)));
+        for (const [room, found] of rooms) {
+            const kept = found === 'unknown' ? before?.get(room) : { found, stale: false };
+            if (kept) now.set(room, kept);
+        }
+        const isWhole = whole && ![...rooms.values()].includes('unknown');
+        this.late.set(uri, { rooms: now, from: isWhole ? this.texts.madeFrom(uri) : undefined });
+        if (JSON.stringify(this.all(uri)) !== this.sent.get(uri)) void this.publish(uri);
+    }
+
+    /** Everything that is published of a file now. */
+    all(uri: string): Diagnostic[] {
+        const quick = this.quick.get(uri) ?? [];
+        const known = new Set(quick.map(keyOf));
+        const late = [...this.late.get(uri)?.rooms.values() ?? []].flatMap(({ found, stale }) => (stale ? found.map(dimmed) : found));
+        return [...quick, ...late.filter(each => {
+            const key = keyOf(each), isNew = !known.has(key);
+            known.add(key);
+            return isNew;
+        })];
+    }
+
+    private built(uri: string, diagnostics: readonly Diagnostic[]): Promise<void> {
+        const text = this.texts.built(uri);
+        if (text === undefined) {                                       // it is gone
+            for (const map of [this.quick, this.late, this.told, this.sent]) map.delete(uri);
+            return this.wire.sendDiagnostics({ uri, diagnostics: [...diagnostics] });
+        }
+        this.become(uri, this.texts.open(uri) ?? text);
+        this.quick.set(uri, diagnostics);
+        const late = this.late.get(uri);
+        // opened, saved, or undone: nothing has changed since the last look
+        const isSame = late?.from !== undefined && sameTexts(late.from, this.texts.madeFrom(uri));
+        if (late) this.late.set(uri, { ...late, rooms: new Map([...late.rooms].map(([room, { found }]) => [room, { found, stale: !isSame }])) });
+        const sent = this.publish(uri);
+        if (!isSame) for (const listener of this.builds) listener(uri);
+        return sent;
+    }
+
+    private publish(uri: string): Promise<void> {
+        const diagnostics = this.all(uri);
+        this.sent.set(uri, JSON.stringify(diagnostics));
+        return this.wire.sendDiagnostics({ uri, diagnostics });
+    }
+
+    private edited({ textDocument: { uri }, contentChanges }: DidChangeTextDocumentParams): void {
+        for (const listener of this.edits) listener();
+        const open = this.texts.open(uri);
+        if (open === undefined || !this.told.has(uri)) return;
+        this.become(uri, open);
+        const document = TextDocument.create(uri, '', 0, open);
+        const edits = editsOf(document, contentChanges, change => TextDocument.update(document, [change], 0));
+        this.move(uri, edits, document.getText());
+    }
+
+    /** A text that changed behind the editor's back, or was opened or closed with changes. */
+    private become(uri: string, text: string): void {
+        const told = this.told.get(uri);
+        if (told !== undefined && told !== text) this.move(uri, [editBetween(told, text)], text);
+        this.told.set(uri, text);
+    }
+
+    /** Every place in a file, of its own findings and of others that are related to it, goes where its words went. */
+    private move(uri: string, edits: readonly Edit[], after: string): void {
+        this.told.set(uri, after);
+        const first = edits[0];
+        if (!first) return;
+        const before = TextDocument.create(uri, '', 0, first.before), now = TextDocument.create(uri, '', 0, after);
+        const rangeOf = (range: Range): Range | undefined => {
+            let span: Span | undefined = { from: before.offsetAt(range.start), to: before.offsetAt(range.end) };
+            for (const edit of edits) span &&= follow(span, edit);
+            return span && { start: now.positionAt(span.from), end: now.positionAt(span.to) };
+        };
+        const related = (location: Location): Location | undefined => {
+            const range = location.uri === uri ? rangeOf(location.range) : location.range;
+            return range && { ...location, range };
+        };
+        for (const [file, { rooms, from }] of this.late) {
+            let lost = false;
+            const moved = ([room, { found, stale }]: [string, OfRoom]): [string, OfRoom] => [room, { stale, found: found.flatMap(each => {
+                const range = file === uri ? rangeOf(each.range) : each.range;
+                const relatedInformation = each.relatedInformation?.flatMap(one => {
+                    const location = related(one.location);
+                    return location ? [{ ...one, location }] : [];
+                });
+                lost ||= !range || relatedInformation?.length !== each.relatedInformation?.length;
+                return range ? [{ ...each, range, ...relatedInformation && { relatedInformation } }] : [];
+            }) }];
+            const now = new Map([...rooms].map(moved));
+            this.late.set(file, { rooms: now, from: lost ? undefined : from });
+        }
+    }
+}
+
+function sameTexts(before: readonly string[], now: readonly string[]): boolean {
+    return before.length === now.length && before.every((text, i) => text === now[i]);
+}
+
+/** It may not hold any more, so it offers no fix either. */
+function dimmed({ data: _, ...diagnostic }: Diagnostic): Diagnostic {
+    return { ...diagnostic, tags: [...diagnostic.tags ?? [], DiagnosticTag.Unnecessary] };
+}
+
+function keyOf({ code, message, range: { start, end } }: Diagnostic): string {
+    return JSON.stringify([code, message, start.line, start.character, end.line, end.character]);
+}
