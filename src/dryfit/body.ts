@@ -13,13 +13,17 @@ export interface Body {
     readonly place: Place | undefined;
     /** As the cut list makes it, and as the plan has it. The room itself is what it is. */
     readonly blocks: readonly Block[]; readonly planned: readonly Block[];
+    /** Whether the two are the same. */
+    readonly asPlanned: boolean;
     readonly box: Box;
 }
 export type Box = readonly [west: number, north: number, top: number, east: number, south: number, foot: number];
 
 export function bodyOf(piece: Piece, place: Place, prisms: readonly Prism[]): Body {
-    const blocks = prisms.map(blockOf), planned = prismsOf(place.form, place.seat).map(blockOf);
-    return { is: piece, place, blocks, planned, box: around([...blocks, ...planned]) };
+    const meant = prismsOf(place.form, place.seat);
+    const asPlanned = samePrisms(prisms, meant);
+    const planned = meant.map(blockOf), blocks = asPlanned ? planned : prisms.map(blockOf);
+    return { is: piece, place, blocks, planned, asPlanned, box: around(asPlanned ? planned : [...blocks, ...planned]) };
 }
 
 /** The ceiling and the four walls, as thick as is of use. */
@@ -28,13 +32,21 @@ export function roomBodies({ width, length, band, lines }: Ceiling): Body[] {
     const low = Math.max(0, band?.lowerEdge.ticks ?? 0, ...lines.map(line => line.section.depth.ticks)) + thick;
     const body = (is: string, west: number, north: number, top: number, east: number, south: number, foot: number): Body => {
         const blocks = [blockOf({ outline: [[west, north], [east, north], [east, south], [west, south]], top, foot })];
-        return { is, place: undefined, blocks, planned: blocks, box: around(blocks) };
+        return { is, place: undefined, blocks, planned: blocks, asPlanned: true, box: around(blocks) };
     };
     return [
         body('the ceiling', 0, 0, -thick, width, length, 0),
         body('the north wall', 0, -thick, 0, width, 0, low), body('the south wall', 0, length, 0, width, length + thick, low),
         body('the west wall', -thick, 0, 0, 0, length, low), body('the east wall', width, 0, 0, width + thick, length, low),
     ];
+}
+
+function samePrisms(some: readonly Prism[], others: readonly Prism[]): boolean {
+    return some.length === others.length && some.every((one, i) => {
+        const other = others[i]!;
+        return one.top === other.top && one.foot === other.foot
+            && one.outline.every(([x, y], k) => x === other.outline[k]![0] && y === other.outline[k]![1]);
+    });
 }
 
 function around(blocks: readonly Block[]): Box {

@@ -22,8 +22,8 @@ export function causesOf(piece: Piece, { form, seat, part }: Place, step: Ticks)
     compare('length', is.along, form.along);
     compare('width', lies ? is.across : is.high, lies ? form.across : form.high);
     compare('thickness', lies ? is.high : is.across, lies ? form.high : form.across);
-    causes.push(...miters(piece, { form, seat }, is.off), ...rabbets(piece, form.rabbet), ...face(piece, is, step));
-    return causes;
+    causes.push(...miters(piece, { form, seat }, is.off), ...rabbets(piece, form.rabbet));
+    return causes.length > 0 ? causes : face(piece, is, step);
 }
 
 /** Which ends the saw miters, at what angle, and which of them it is. */

@@ -22,8 +22,7 @@ export function misfits(wrongs: readonly Wrong[], step: Ticks): Misfit[] {
         }
     }
     const found: Misfit[] = [];
-    // with one mended, less may be wrong with the others, so they are put in order again; in buckets this would not be slow
-    for (const body of [...open.keys()].sort((a, b) => compare(a, b, causes, open))) {
+    for (const body of [...open.keys()].sort((a, b) => compare(a, b, open))) {
         const mine = [...open.get(body)!];
         if (mine.length === 0) continue;
         for (const wrong of mine) open.get(wrong.a === body ? wrong.b : wrong.a)?.delete(wrong);
@@ -32,10 +31,9 @@ export function misfits(wrongs: readonly Wrong[], step: Ticks): Misfit[] {
     return found;
 }
 
-function compare(a: Body, b: Body, causes: ReadonlyMap<Body, readonly Cause[]>, open: ReadonlyMap<Body, ReadonlySet<Wrong>>): number {
-    const offA = causes.get(a)!.length > 0 ? 1 : 0, offB = causes.get(b)!.length > 0 ? 1 : 0;
+function compare(a: Body, b: Body, open: ReadonlyMap<Body, ReadonlySet<Wrong>>): number {
     const [idA, idB] = [(a.is as Piece).id, (b.is as Piece).id];
-    return offB - offA || open.get(b)!.size - open.get(a)!.size || (idA < idB ? -1 : 1);
+    return Number(a.asPlanned) - Number(b.asPlanned) || open.get(b)!.size - open.get(a)!.size || (idA < idB ? -1 : 1);
 }
 
 function clashOf({ a, b, kind, ticks, touches, wanted }: Wrong, body: Body): Clash {

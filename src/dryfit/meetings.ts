@@ -27,7 +27,8 @@ export interface Met { readonly joint: boolean; readonly gap: boolean; readonly 
 /** Looks at two bodies: are they in each other; does every face that has to do with a face of the other stand to it as planned. */
 export function meetingOf(a: Body, b: Body): Met {
     const wrong: Wrong[] = [];
-    const deep = depth(a.blocks, b.blocks), meant = depth(a.planned, b.planned);
+    const asPlanned = a.asPlanned && b.asPlanned;
+    const meant = depth(a.planned, b.planned), deep = asPlanned ? meant : depth(a.blocks, b.blocks);
     const allowed = Math.min(Math.max(0, meant), push(a) + push(b));
     if (deep > allowed + NEAR) wrong.push({ a, b, kind: 'overlap', ticks: deep, planned: Math.abs(deep - meant) <= NEAR });
     let joint = false, gap = false;
@@ -43,7 +44,7 @@ export function meetingOf(a: Body, b: Body): Met {
                     const touching = Math.abs(wanted.near + moved) <= NEAR;
                     if (touching) joint = true; else gap = true;
                     const mineNow = a.blocks[p], theirsNow = b.blocks[q];
-                    const found = mineNow && theirsNow && facing(mineNow, i, theirsNow, j);
+                    const found = asPlanned ? wanted : mineNow && theirsNow && facing(mineNow, i, theirsNow, j);
                     const area = found ? areaAt(found, wanted.near, NEAR) : 0;
                     if (Math.abs(area - wanted.area) > NEAR * wanted.girth) {
                         const apart = found ? Math.max(found.near - wanted.near, found.far - wanted.near) : 0;
