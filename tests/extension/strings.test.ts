@@ -1,39 +1,73 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
+import { pathToFileURL } from 'node:url';
+import { join } from 'node:path';
 import ts from 'typescript';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { root } from '../structure/files.ts';
 
-/** Whatever the extension shows goes through `vscode.l10n.t`, so that it can be translated; the manifest's own texts are held by tests/structure. */
-const folder = new URL('../../src/extension/', import.meta.url);
-const sources = readdirSync(folder).filter(name => name.endsWith('.ts')).map(name => ts.createSourceFile(name, readFileSync(new URL(name, folder), 'utf8'), ts.ScriptTarget.ES2022, true));
+interface Texts { readonly bundleFile: string; sourceFilesIn(folder: string): ts.SourceFile[]; isTranslation(node: ts.Node): boolean; translatedTexts(files?: readonly ts.SourceFile[]): string[] }
+const { bundleFile, sourceFilesIn, isTranslation, translatedTexts } = await import(pathToFileURL(join(root, 'src/build/translated-texts.mjs')).href) as Texts;
+const sourceOf = (text: string): ts.SourceFile => ts.createSourceFile('sample.ts', text, ts.ScriptTarget.ES2022, true);
 
-const isTranslation = (node: ts.Node): boolean => ts.isCallExpression(node) && node.expression.getText() === 'vscode.l10n.t';
-/** What is written to the log is for whoever mends the program. */
-const isLog = (node: ts.Node): boolean => ts.isCallExpression(node) && /\.appendLine$/.test(node.expression.getText());
-
-function literals(file: ts.SourceFile): { text: string; translated: boolean }[] {
-    const found: { text: string; translated: boolean }[] = [];
-    const visit = (node: ts.Node, translated: boolean): void => {
-        if (ts.isImportDeclaration(node) || ts.isLiteralTypeNode(node) || isLog(node)) return;
-        if (ts.isStringLiteral(node) || ts.isNoSubstitutionTemplateLiteral(node) || ts.isTemplateHead(node) || ts.isTemplateMiddleOrTemplateTail(node)) found.push({ text: node.text, translated });
-        ts.forEachChild(node, child => visit(child, translated || isTranslation(node)));
-    };
-    visit(file, false);
-    return found;
-}
-
-/** Words to read, and no name, path, option or identifier: there is a space between letters, or it begins with a capital. */
-const isProse = (text: string): boolean => /[A-Za-z] [A-Za-z]/.test(text) || /^[A-Z][a-z]+$/.test(text);
-
-test('every text that is shown can be translated, and the bundle holds these and no others', () => {
-    const texts = sources.flatMap(literals);
-    expect(texts.filter(({ text, translated }) => !translated && isProse(text) && text !== 'Cofferwright').map(({ text }) => text)).toEqual([]);
-    const bundle = JSON.parse(readFileSync(new URL('l10n/bundle.l10n.json', folder), 'utf8')) as Record<string, string>;
-    expect(Object.keys(bundle)).toEqual([...new Set(texts.filter(({ translated }) => translated).map(({ text }) => text))].sort());
+test('the bundle holds the texts that can be translated, and no others: node src/build/translated-texts.mjs', () => {
+    const bundle = JSON.parse(readFileSync(bundleFile, 'utf8')) as Record<string, string>;
+    expect(Object.keys(bundle)).toEqual(translatedTexts());
 });
 
-test('the scan sees what it looks for', () => {
-    const sample = ts.createSourceFile('sample.ts', "window.show('Not said so'); item.text = 'Ready'; window.show(vscode.l10n.t('Said so')); output.appendLine('For the log');", ts.ScriptTarget.ES2022, true);
-    const texts = literals(sample);
-    expect(texts.filter(({ text, translated }) => !translated && isProse(text)).map(({ text }) => text)).toEqual(['Not said so', 'Ready']);
-    expect(texts.filter(({ translated }) => translated).map(({ text }) => text)).toEqual(['Said so']);
+/** Whatever the extension shows goes through `vscode.l10n.t`; the manifest's own texts are held by tests/structure. */
+describe('the extension', () => {
+    /** What is written to the log is for whoever mends the program. */
+    const isLog = (node: ts.Node): boolean => ts.isCallExpression(node) && /\.appendLine$/.test(node.expression.getText());
+
+    function untranslated(file: ts.SourceFile): string[] {
+        const found: string[] = [];
+        const visit = (node: ts.Node): void => {
+            if (ts.isImportDeclaration(node) || ts.isLiteralTypeNode(node) || isLog(node) || isTranslation(node)) return;
+            if (ts.isStringLiteral(node) || ts.isNoSubstitutionTemplateLiteral(node) || ts.isTemplateHead(node) || ts.isTemplateMiddleOrTemplateTail(node)) found.push(node.text);
+            ts.forEachChild(node, visit);
+        };
+        visit(file);
+        return found.filter(isProse);
+    }
+
+    /** Words to read, and no name, path, option or identifier: there is a space between letters, or it begins with a capital. */
+    const isProse = (text: string): boolean => /[A-Za-z] [A-Za-z]/.test(text) || /^[A-Z][a-z]+$/.test(text);
+    /** The empty page of a pane is markup. */
+    const sources = sourceFilesIn('extension').filter(({ fileName }) => !fileName.endsWith('/panes/document.ts'));
+
+    test('shows no text that cannot be translated', () => {
+        expect(sources.length).toBeGreaterThan(10);
+        expect(sources.flatMap(untranslated).filter(text => text !== 'Cofferwright')).toEqual([]);
+    });
+
+    test('the scan sees what it looks for', () => {
+        expect(untranslated(sourceOf("window.show('Not said so'); item.text = 'Ready'; window.show(vscode.l10n.t('Said so')); output.appendLine('For the log');"))).toEqual(['Not said so', 'Ready']);
+    });
+});
+
+/** Pages say their words by `t`: what stands in their markup itself are tags and signs. What is only printed (printed.ts) is in English, as the drawings are. */
+describe('pages and panes', () => {
+    function wordsInMarkup(file: ts.SourceFile): string[] {
+        const found: string[] = [];
+        const visit = (node: ts.Node): void => {
+            if (ts.isTaggedTemplateExpression(node) && node.tag.getText() === 'html') {
+                const { template } = node;
+                const markup = ts.isNoSubstitutionTemplateLiteral(template) ? template.text : [template.head.text, ...template.templateSpans.map(span => span.literal.text)].join('\u0000');
+                const shown = markup.replace(/<[^>]*>/g, ' '), read = [...markup.matchAll(/\b(?:title|alt|aria-label|placeholder)="([^"]*)"/g)].map(match => match[1]!);
+                found.push(...[shown, ...read].flatMap(text => text.match(/\p{Letter}{2,}/gu) ?? []));
+            }
+            ts.forEachChild(node, visit);
+        };
+        visit(file);
+        return found;
+    }
+
+    test('hold no words in their markup that cannot be translated', () => {
+        expect([...sourceFilesIn('pages'), ...sourceFilesIn('panes')].filter(({ fileName }) => !fileName.endsWith('/printed.ts')).flatMap(file => wordsInMarkup(file).map(word => `${file.fileName}: ${word}`))).toEqual([]);
+    });
+
+    test('the scan sees what it looks for', () => {
+        expect(wordsInMarkup(sourceOf('html`<p class="some thing" title="Tip">${t("Said so")} Not <b>${name}</b></p>`; html`plain`'))).toEqual(['Not', 'Tip', 'plain']);
+        expect(translatedTexts([sourceOf('t("Said so"); vscode.l10n.t("And so", 1); left("Not so")')])).toEqual(['And so', 'Said so']);
+    });
 });
