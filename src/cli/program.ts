@@ -5,6 +5,7 @@ import { draw, DRAWING_FORMATS, THEMES, type DrawOptions } from './commands/draw
 import { estimate, type EstimateOptions } from './commands/estimate.ts';
 import { explain } from './commands/explain.ts';
 import { format, type FormatOptions } from './commands/format.ts';
+import { model, MODEL_FORMATS, type ModelOptions } from './commands/model.ts';
 import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
 import type { World } from './input.ts';
 import { openTerminal, type ColorChoice } from './terminal.ts';
@@ -71,6 +72,9 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
         .option('--out <folder>', 'where they go', filled, 'drawings')
         .addOption(new Option('--format <format>', 'for a browser or a printer, or for a drawing program').choices(DRAWING_FORMATS).default('svg')).addOption(new Option('--theme <theme>', 'colors of an SVG').choices(THEMES).default('auto'))
         .addOption(rooms).action(act<DrawOptions>(draw));
+    withFiles('model', 'the pieces as solids, for another program: glTF to be looked at, IFC4 for a building model')
+        .option('--out <folder>', 'where they go', filled, 'models').addOption(new Option('--format <format>', 'of the files').choices(MODEL_FORMATS).default('gltf'))
+        .addOption(rooms).action(act<ModelOptions>(model));
     program.command('explain').description('the page of a rule; all rules without a name').argument('[rule]')
         .action((rule: string | undefined) => run(terminal => explain(rule, { terminal })));
     withFiles('format', 'lay the text out the one way').option('--check', 'change nothing, name the files that would change', false).action(act<FormatOptions>(format));

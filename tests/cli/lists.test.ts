@@ -218,3 +218,27 @@ test('the same files give the same bytes', async () => {
     writeFileSync(join(cwd, 'job.coffer'), 'edition 1\njob "Elsewhere" {}\n');
     expect((await cofferwright(cwd, ['cut-list'])).out).toContain('Elsewhere');
 });
+
+describe('model', () => {
+    test('a binary glTF for the room, or an IFC file', async () => {
+        const cwd = folderWith(house);
+        expect(await cofferwright(cwd, ['model'])).toEqual({ code: 0, out: `${join('models', 'den.glb')}\n`, err: '' });
+        expect(readFileSync(join(cwd, 'models/den.glb')).subarray(0, 8)).toEqual(Buffer.from([0x67, 0x6c, 0x54, 0x46, 2, 0, 0, 0]));
+        expect(await cofferwright(cwd, ['model', '--format', 'ifc', '--out', 'bim'])).toEqual({ code: 0, out: `${join('bim', 'den.ifc')}\n`, err: '' });
+        expect(readFileSync(join(cwd, 'bim/den.ifc'), 'utf8')).toMatch(/^ISO-10303-21;\n[\s\S]*\nEND-ISO-10303-21;\n$/);
+        expect((await cofferwright(cwd, ['model', '--format', 'obj'])).code).toBe(2);
+    });
+
+    test('every piece of the cut list is in it by its name', async () => {
+        const cwd = folderWith(house);
+        const list = JSON.parse((await cofferwright(cwd, ['cut-list', '--format', 'json'])).out) as CutListJson;
+        await cofferwright(cwd, ['model', '--format', 'ifc']);
+        const text = readFileSync(join(cwd, 'models/den.ifc'), 'utf8');
+        expect([...text.matchAll(/IFCMEMBER\('[^']*',\$,'([^']*)'/g)].map(found => found[1]).sort()).toEqual(list.pieces.map(({ id }) => id).sort());
+    });
+
+    test('a room that cannot be laid out is said: 1', async () => {
+        const cwd = folderWith({ ...house, 'den.coffer': den.replace(/wall east.*\n/, '') });
+        expect(await cofferwright(cwd, ['model'])).toMatchObject({ code: 1, out: '', err: 'room den cannot be laid out; `cofferwright check` shows why\n' });
+    });
+});
