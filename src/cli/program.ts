@@ -5,6 +5,7 @@ import { draw, DRAWING_FORMATS, THEMES, type DrawOptions } from './commands/draw
 import { estimate, type EstimateOptions } from './commands/estimate.ts';
 import { explain } from './commands/explain.ts';
 import { format, type FormatOptions } from './commands/format.ts';
+import { LABEL_PAPERS, labels, saw, type LabelOptions, type SawOptions } from './commands/saw.ts';
 import { model, MODEL_FORMATS, type ModelOptions } from './commands/model.ts';
 import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
 import type { World } from './input.ts';
@@ -65,6 +66,11 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
         .action(act<CheckOptions>(check));
     withFiles('cut-list', 'every piece, for the saw').addOption(lists).addOption(rooms).action(act<ListOptions>(cutList));
     withFiles('boards', 'what to buy, and what to cut from each board').addOption(lists).addOption(rooms).action(act<ListOptions>(boards));
+    withFiles('saw', 'the boards in the order of the saw: fences, stops, miters, machining; every cut mark').addOption(lists).addOption(rooms)
+        .option('--sheets <folder>', 'draw the boards as they lie at the saw instead, to be printed', filled).action(act<SawOptions>(saw));
+    withFiles('labels', 'a label for every piece, in the order of the saw, as SVG and HTML to be printed').addOption(rooms)
+        .option('--out <folder>', 'where they go', filled, 'labels').addOption(new Option('--paper <paper>', 'letter, or A4 where the job is in millimeters, unless said').choices(LABEL_PAPERS))
+        .action(act<LabelOptions>(labels));
     withFiles('estimate', 'what the job costs and is sold for, with every alternate beside it').addOption(lists).addOption(rooms)
         .addOption(new Option('--with <alternate>', 'only this alternate; say it again to combine it with another').argParser((name: string, before: string[]) => [...before, name]).default([], 'each by itself'))
         .action(act<EstimateOptions>(estimate));
