@@ -8,6 +8,7 @@ import { createCofferServices } from '../language/services.ts';
 import { readFile } from '../language/read-file.ts';
 import { isBuiltin } from '../language/workspace/builtin.ts';
 import { madeFrom } from '../language/workspace/made-from.ts';
+import { inspectClosely } from '../pipeline/inspect-closely.ts';
 import { inspect, type Inspection } from '../pipeline/inspect.ts';
 import { counted, type Files } from '../report/look.ts';
 import { Disk } from './disk.ts';
@@ -78,8 +79,11 @@ export class Workspace {
         return changed.length + removed.length > 0;
     }
 
-    /** Everything that was asked for and everything that it is made from, in the order of the paths. */
-    async check(): Promise<Checked[]> {
+    /**
+     * Everything that was asked for and everything that it is made from, in the order of the paths. `closely`: with the
+     * findings that take longer, which the editor shows when the hand rests.
+     */
+    async check({ closely = false } = {}): Promise<Checked[]> {
         const wanted = new Set([...this.asked].flatMap(uri => [uri, ...this.madeFrom(uri)]));
         const documents = this.shared.LangiumDocuments.all.toArray()
             .filter(document => wanted.has(document.uri.toString()) && !isBuiltin(document.uri))
@@ -89,7 +93,8 @@ export class Workspace {
             this.terminal.progress(`Checking ${checked.length + 1} of ${documents.length} files ...`);
             if (checked.length % 10 === 9) await setImmediate();
             const content = readFile(document);
-            checked.push({ content, document, ...inspect(content) });
+            const { findings, ...rest } = inspect(content);
+            checked.push({ content, document, ...rest, findings: closely ? [...findings, ...inspectClosely(content)].sort(compareFindings) : findings });
         }
         this.terminal.progress('');
         return checked;

@@ -32,7 +32,7 @@ import { CofferWorkspaceManager } from './workspace/workspace-manager.ts';
 
 /** What a document is checked with. The server and the command line put the whole inspection here; until then it is the language alone. */
 export interface Checks {
-    findings(document: LangiumDocument): readonly Finding[];
+    readonly findings: (document: LangiumDocument) => readonly Finding[];
 }
 
 interface SharedAdditions {

@@ -2,6 +2,7 @@ import { DocumentState, URI, type FileSystemProvider } from 'langium';
 import { startLanguageServer } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
 import { madeFrom } from '../language/workspace/made-from.ts';
+import { inspectClosely } from '../pipeline/inspect-closely.ts';
 import { answerBuiltinDocuments } from './builtin-documents.ts';
 import { dropClosedTexts } from './closed-texts.ts';
 import { EditorFiles } from './editor-files.ts';
@@ -21,7 +22,7 @@ import { createServerServices } from './services.ts';
  * Serves `.coffer` files over a connection: the language, and the same inspection that the command line runs. `disk`: of
  * the machine that it runs on; without one the editor is asked for files. `look`: what is found while the hand rests.
  */
-export function serve(wire: Connection, disk?: FileSystemProvider, look: LookClosely = () => []): void {
+export function serve(wire: Connection, disk?: FileSystemProvider, look: LookClosely = inspectClosely): void {
     const fitting = new FittingDiagnostics(wire);
     const late = new LateFindings(fitting.connection, {
         built: uri => shared.workspace.LangiumDocuments.getDocument(URI.parse(uri))?.textDocument.getText(),

@@ -37,6 +37,7 @@ export function createServerServices(context?: DefaultSharedModuleContext): Serv
             },
         },
         coffer: {
+            checks: () => ({ findings: document => inspect(readFile(document)).findings }),
             editor: () => client,
             lsp: {
                 CompletionProvider: services => new CofferCompletionProvider(services, { namesIn: room => namesInRoom(room, figures), rules: RULES.filter(isAllowable) }),
@@ -51,7 +52,6 @@ export function createServerServices(context?: DefaultSharedModuleContext): Serv
             },
         },
     });
-    coffer.checks.findings = document => inspect(readFile(document)).findings;
     client.listenTo(shared.lsp.LanguageServer);
     return { shared, coffer, client, figures };
 }

@@ -11,8 +11,7 @@ export class Workbench {
     readonly coffer: CofferServices;
 
     constructor() {
-        ({ shared: this.shared, coffer: this.coffer } = createCofferServices());
-        this.coffer.checks.findings = document => inspect(readFile(document)).findings;
+        ({ shared: this.shared, coffer: this.coffer } = createCofferServices(undefined, { coffer: { checks: () => ({ findings: document => inspect(readFile(document)).findings }) } }));
     }
 
     async open(files: readonly MadeFile[], validation = true): Promise<void> {

@@ -30,7 +30,7 @@ ${inside}}
 
 /** What is offered at the | once it has been typed into a room that was whole before. */
 async function offered(inside: string): Promise<readonly string[]> {
-    const workspace = await TestWorkspace.open({ 'box.coffer': BOX, 'den.coffer': room() }, undefined, createServerServices);
+    const workspace = await TestWorkspace.serve({ 'box.coffer': BOX, 'den.coffer': room() }, createServerServices);
     // the editor has looked at the room
     await workspace.coffer.lsp.InlayHintProvider!.getInlayHints(workspace.document('den.coffer'), { textDocument: { uri: '' }, range: { start: { line: 0, character: 0 }, end: { line: 99, character: 0 } } });
     await workspace.edit({ 'den.coffer': room(inside.replace('|', '')) });

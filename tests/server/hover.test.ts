@@ -42,7 +42,7 @@ let client: ReturnType<typeof createServerServices>['client'];
 let workspace: TestWorkspace;
 
 async function open(den = DEN): Promise<void> {
-    workspace = await TestWorkspace.open({ 'yard.coffer': YARD, 'box.coffer': BOX, 'den.coffer': den }, undefined, context => {
+    workspace = await TestWorkspace.serve({ 'yard.coffer': YARD, 'box.coffer': BOX, 'den.coffer': den }, context => {
         const services = createServerServices(context);
         ({ client } = services);
         client.markdownInHover = true;

@@ -23,10 +23,8 @@ export class TestWorkspace {
     }
 
     /** Opens a folder with these files in it; paths are relative to it. */
-    static async open(texts: Readonly<Record<string, string>>, findings = languageFindings, create: CreateServices = createCofferServices): Promise<TestWorkspace> {
-        const workspace = new TestWorkspace(filesOf(texts), create);
-        workspace.coffer.checks.findings = findings;
-        return workspace.opened();
+    static async open(texts: Readonly<Record<string, string>>, findings = languageFindings): Promise<TestWorkspace> {
+        return TestWorkspace.serve(texts, context => createCofferServices(context, { coffer: { checks: () => ({ findings }) } }));
     }
 
     /** The same as the language server puts it together, its checks included. */

@@ -22,7 +22,7 @@ export interface CheckOptions extends Asked {
 /** Everything that is wrong. */
 export async function check(options: CheckOptions, world: World): Promise<ExitCode> {
     const { workspace, code, paths } = await openAsked(options, world);
-    const once = async (): Promise<ExitCode> => report(await workspace.check(), workspace, options, world);
+    const once = async (): Promise<ExitCode> => report(await workspace.check({ closely: true }), workspace, options, world);
     const found = await once();
     if (options.watch) return keepChecking({ workspace, paths, world, asked: options, again: once });
     return worst(code, found);

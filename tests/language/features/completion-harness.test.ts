@@ -15,7 +15,7 @@ const MEAN_LENGTH = 12;
 
 const folder = join(root, HELD_OUT);
 const FILES = Object.fromEntries(readdirSync(folder).filter(name => name.endsWith('.coffer')).map(name => [name, readFileSync(join(folder, name), 'utf8')]));
-const workspace = await TestWorkspace.open(FILES, undefined, createServerServices);
+const workspace = await TestWorkspace.serve(FILES, createServerServices);
 workspace.shared.workspace.DocumentBuilder.updateBuildOptions = { validation: false };
 
 describe('the right word is offered', () => {
