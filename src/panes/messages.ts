@@ -29,12 +29,14 @@ export interface ContentMessage {
 }
 /** What the cursor in the text stands in, by the keys of a page's parts (`data-key`). `reveal`: somebody asked for it by hand. */
 export interface SelectionMessage { readonly type: 'selection'; readonly keys: readonly string[]; readonly reveal: boolean }
+/** A part was picked in another pane that shows the same room. It stays so until the cursor leaves its words. */
+export interface PickedMessage { readonly type: 'picked'; readonly key: string }
 /** What is ticked off, by key. */
 export interface TicksMessage { readonly type: 'ticks'; readonly keys: readonly string[] }
 export interface FollowingMessage { readonly type: 'following'; readonly pinned: boolean }
 /** Words to show and to read out. */
 export interface PlainMessage { readonly type: 'plain'; readonly words: string }
-export type ToPane = ContentMessage | SelectionMessage | TicksMessage | FollowingMessage | PlainMessage;
+export type ToPane = ContentMessage | SelectionMessage | PickedMessage | TicksMessage | FollowingMessage | PlainMessage;
 
 /** The pane's script runs and waits for content. */
 export interface ReadyMessage { readonly type: 'ready' }
@@ -47,10 +49,12 @@ export interface ChooseMessage { readonly type: 'choose'; readonly uri: string; 
 export interface PinMessage { readonly type: 'pin'; readonly pinned: boolean }
 /** Show this part in another kind of pane. */
 export interface FindMessage { readonly type: 'find'; readonly kind: PaneKind; readonly key: string }
-export interface TickMessage { readonly type: 'tick'; readonly key: string; readonly on: boolean }
+export interface TickMessage { readonly type: 'tick'; readonly add: readonly string[]; readonly remove: readonly string[] }
+/** A part was picked by hand: other panes of the room show it too. */
+export interface PickMessage { readonly type: 'pick'; readonly key: string }
 /** Keep the page as a file. `file`: what only the pane can make, such as a picture of what it shows; else the server makes it. */
 export interface ExportMessage { readonly type: 'export'; readonly format: ExportFormat; readonly state: unknown; readonly file?: { readonly name: string; readonly base64: string } }
-export type FromPane = ReadyMessage | SizeMessage | SelectMessage | ChooseMessage | PinMessage | FindMessage | TickMessage | ExportMessage;
+export type FromPane = ReadyMessage | SizeMessage | SelectMessage | ChooseMessage | PinMessage | FindMessage | PickMessage | TickMessage | ExportMessage;
 
 /** On the wire. */
 export type Versioned<Message> = Message & { readonly version: typeof VERSION };
@@ -87,6 +91,7 @@ const TO_PANE: Readonly<Record<ToPane['type'], Check>> = {
         problem: or(isAbsent, has({ message: isText, at: isSource })), content: or(isAbsent, has({ sources: each(isSource) })),
     }),
     selection: has({ keys: isTexts, reveal: isFlag }),
+    picked: has({ key: isText }),
     ticks: has({ keys: isTexts }),
     following: has({ pinned: isFlag }),
     plain: has({ words: isText }),
@@ -98,7 +103,8 @@ const FROM_PANE: Readonly<Record<FromPane['type'], Check>> = {
     choose: has({ uri: isText, room: isText }),
     pin: has({ pinned: isFlag }),
     find: has({ kind: isKind, key: isText }),
-    tick: has({ key: isText, on: isFlag }),
+    pick: has({ key: isText }),
+    tick: has({ add: isTexts, remove: isTexts }),
     export: has({ format: isText, file: or(isAbsent, has({ name: isText, base64: isText })) }),
 };
 

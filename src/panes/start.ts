@@ -25,6 +25,8 @@ export interface PaneScript<Content extends PageContent, State> {
     begin?(pane: Pane<Content, State>): void;
     /** After every change of what is on the screen. */
     shown?(pane: Pane<Content, State>): void;
+    /** A part was picked in another pane: what is needed so that it is on the screen. */
+    reveal?(pane: Pane<Content, State>, key: string): void;
     /** What the cursor stands in, or what `also` is pointed at, has changed: for what is no markup and has to be lit up by the script. */
     lit?(pane: Pane<Content, State>, also: ReadonlySet<string>): void;
     /** `data-act="name"`: what a click on it does. */
@@ -52,6 +54,7 @@ export interface Pane<Content extends PageContent = PageContent, State = unknown
  *
  *     data-at="12"              a click shows place 12 of the content's sources in the text
  *     data-key="side-B-3"       a part by its key: lit while the cursor stands in its words
+ *     data-keys="k1 k2"         the same for what stands for several parts: lit as soon as one of them is
  *     data-lights="k1 k2"       parts to light up while it is pointed at or has the focus
  *     data-find="plan" data-key a click shows the part in another kind of pane
  *     data-state="layers.sides" a checkbox, field or choice that sets this of the pane's state; on a button with data-value="..."
@@ -71,6 +74,7 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
     private message: ContentMessage | undefined;
     private pinned = false;
     private words = '';
+    private picked: string | undefined;
 
     constructor(private readonly script: PaneScript<Content, State>) {
         const kept = keptState(script.kind);
@@ -154,9 +158,11 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
             case 'content': return this.take(message);
             case 'selection':
                 this.lit = new Set(message.keys);
+                if (this.picked !== undefined && !this.lit.has(this.picked)) this.picked = undefined;
+                if (message.reveal && message.keys[0] !== undefined) return this.pick(message.keys[0]);
                 this.light();
-                if (message.reveal) this.reveal();
                 return;
+            case 'picked': return this.pick(message.key);
             case 'ticks':
                 this.ticks = new Set(message.keys);
                 this.draw();
@@ -191,16 +197,25 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
 
     /** Marks what the cursor stands in; without drawing anew, since the cursor moves often. */
     private light(also: ReadonlySet<string> = new Set()): void {
-        for (const part of this.root.querySelectorAll('[data-key]')) {
-            const key = part.getAttribute('data-key')!;
-            part.classList.toggle('lit', this.lit.has(key));
-            part.classList.toggle('about', also.has(key));
+        for (const part of this.root.querySelectorAll('[data-key],[data-keys]')) {
+            const keys = (part.getAttribute('data-keys') ?? part.getAttribute('data-key')!).split(' ');
+            part.classList.toggle('lit', keys.some(key => this.lit.has(key)));
+            part.classList.toggle('picked', this.picked !== undefined && keys.includes(this.picked));
+            part.classList.toggle('about', keys.some(key => also.has(key)));
         }
         this.script.lit?.(this, also);
     }
 
     private reveal(): void {
-        this.root.querySelector('.lit')?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+        (this.root.querySelector('.picked') ?? this.root.querySelector('.lit'))?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+    }
+
+    /** One part among those the cursor stands in: it was asked for by hand, here or in another pane. */
+    private pick(key: string): void {
+        this.picked = key;
+        this.script.reveal?.(this, key);
+        this.light();
+        this.reveal();
     }
 
     private listen(): void {
@@ -231,6 +246,12 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
         else if (value !== null && on.hasAttribute('data-state')) this.set(withValue(this.state, on.getAttribute('data-state')!, value));
         else if (on.hasAttribute('data-at')) {
             const at = this.content?.sources[Number(on.getAttribute('data-at'))];
+            const key = on.closest('[data-key]')?.getAttribute('data-key');
+            if (key !== null && key !== undefined) {
+                this.picked = key;
+                this.light();
+                this.send({ type: 'pick', key });
+            }
             if (at) this.send({ type: 'select', at });
         }
     }
@@ -266,7 +287,7 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
         }
         const tick = field.getAttribute('data-tick'), path = field.getAttribute('data-state');
         const isCheckbox = field instanceof HTMLInputElement && field.type === 'checkbox';
-        if (tick !== null && isCheckbox) this.send({ type: 'tick', key: tick, on: field.checked });
+        if (tick !== null && isCheckbox) this.send({ type: 'tick', add: field.checked ? [tick] : [], remove: field.checked ? [] : [tick] });
         else if (path !== null) this.set(withValue(this.state, path, isCheckbox ? field.checked : field.value));
     }
 

@@ -8,7 +8,7 @@ import { spacingSaidBy, wordsOf } from './support/places.ts';
 import { alongWall, counted, sizesOf } from './support/words.ts';
 
 /** More than this in one run, or between two coffers, is seen. */
-const SEEN = inches('1/16');
+export const COFFERS_DIFFER = inches('1/16');
 
 const wrong = changed(HALL, 'wall north  12\' 10"', 'wall north  12\' 10 1/32"');
 
@@ -36,12 +36,12 @@ Up to half a step of the tape is let pass: nobody can cut it.`,
                 const isEqual = spreadOf(run.coffers) <= 1;
                 // Where the coffers are of several sizes by intent, as round a lamp, it is the rounding alone that counts.
                 const apart = isEqual ? spreadOf(cutCoffers) : spreadOf(cutCoffers.map((cut, i) => cut - run.coffers[i]!));
-                if (!grid || !said || 2 * Math.abs(ticks) <= job.cutTo.value || run.spacing.by === 'lines' || (grid.residue.said && apart <= SEEN)) continue;
+                if (!grid || !said || 2 * Math.abs(ticks) <= job.cutTo.value || run.spacing.by === 'lines' || (grid.residue.said && apart <= COFFERS_DIFFER)) continue;
                 const size = sizesOf(job);
                 const cut = isEqual ? `cut at ${size(roundTo(run.coffers[0] ?? 0, job.cutTo.value))}` : `each cut to its nearest ${size(job.cutTo.value)},`;
                 report({
                     ...wordsOf(said),
-                    severity: Math.abs(ticks) > SEEN || apart > SEEN ? 'warning' : 'hint',
+                    severity: Math.abs(ticks) > COFFERS_DIFFER || apart > COFFERS_DIFFER ? 'warning' : 'hint',
                     message: `${counted(cutCoffers.length, 'coffer')}${isEqual ? '' : ','} ${cut} leave ${size.fine(Math.abs(ticks))} ${ticks > 0 ? 'over' : 'too little'} ${alongWall(run.along)}. `
                         + `${placedIn(run, size)} Say \`residue\` to have it so or otherwise.`,
                     fixes: (['outer-coffers', 'band'] as const).filter(where => where !== 'band' || ceiling?.band)

@@ -7,6 +7,7 @@ export interface KindOfPane { readonly command: string; readonly title: () => st
 /** One line a kind: beside it a line in src/pages/pages.ts, a folder in src/panes, the command in package.json. */
 export const KINDS: Partial<Readonly<Record<PaneKind, KindOfPane>>> = {
     plan: { command: 'cofferwright.showPlan', title: () => vscode.l10n.t('Ceiling Plan') },
+    section: { command: 'cofferwright.showSection', title: () => vscode.l10n.t('Beam Section') },
     view: { command: 'cofferwright.showView', title: () => vscode.l10n.t('In Three Dimensions') },
 };
 

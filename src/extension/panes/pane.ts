@@ -74,6 +74,10 @@ export class Pane {
         this.post({ type: 'selection', keys: [key], reveal: true });
     }
 
+    picked(key: string): void {
+        this.post({ type: 'picked', key });
+    }
+
     pin(pinned: boolean): void {
         this.pinned = pinned;
         this.chosen = pinned && this.shown ? { uri: this.shown.uri, room: this.shown.room } : undefined;
@@ -113,7 +117,7 @@ export class Pane {
                 return;
             case 'pin': return this.pin(message.pinned);
             case 'choose': return this.choose(message.uri, message.room);
-            case 'select': case 'find': case 'tick': case 'export': return this.holder.asked(this, message);
+            case 'select': case 'find': case 'pick': case 'tick': case 'export': return this.holder.asked(this, message);
         }
     }
 

@@ -90,7 +90,8 @@ export class Panes implements Holder, vscode.Disposable {
         switch (message.type) {
             case 'select': void this.text.select(message.at).catch((error: unknown) => pane.say(vscode.l10n.t('The text could not be opened: {0}', String(error)))); return;
             case 'find': return this.find(pane, message.kind, message.key);
-            case 'tick': if (pane.shown) void this.ticks.set(pane.shown.uri, pane.shown.room, message.key, message.on); return;
+            case 'tick': if (pane.shown) void this.ticks.change(pane.shown.uri, pane.shown.room, message.add, message.remove); return;
+            case 'pick': return this.picked(pane, message.key);
             case 'export': void this.export(pane, message); return;
             default: return;
         }
@@ -103,6 +104,10 @@ export class Panes implements Holder, vscode.Disposable {
         if (this.cursor) this.talk.tell(CURSOR, this.cursor);
         this.activated();
         return pane;
+    }
+
+    private picked(from: Pane, key: string): void {
+        for (const pane of this.panes.values()) if (pane !== from && pane.shown?.uri === from.shown?.uri && pane.shown?.room === from.shown?.room) pane.picked(key);
     }
 
     private find(from: Pane, kind: PaneKind, key: string): void {

@@ -12,11 +12,11 @@ export class Ticks {
         return this.all()[`${uri}#${room}`] ?? [];
     }
 
-    async set(uri: string, room: string, key: string, on: boolean): Promise<void> {
+    async change(uri: string, room: string, add: readonly string[], remove: readonly string[]): Promise<void> {
         const all = this.all(), at = `${uri}#${room}`;
         const ticked = new Set(all[at]);
-        if (on) ticked.add(key);
-        else ticked.delete(key);
+        remove.forEach(key => ticked.delete(key));
+        add.forEach(key => ticked.add(key));
         const { [at]: _, ...others } = all;
         await this.memento.update(KEY, ticked.size === 0 ? others : { ...others, [at]: [...ticked].sort() });
         for (const listener of this.listeners) listener();

@@ -12,6 +12,7 @@ g[id^="plan.coffer."],g[id^="plan.length."],g[id^="plan.fixture-name."],[id="pla
 g[id^="plan.layer.hidden"] .part:hover>path,g[id^="plan.layer.lines"] .part:hover>path{fill:none;stroke:var(--lit);stroke-width:1.4}
 .part.lit>path{fill:color-mix(in srgb,var(--lit) 34%,var(--paper));stroke:var(--lit)}
 [id="plan.layer.hidden"] .part.lit>path,[id="plan.layer.lines"] .part.lit>path{fill:none;stroke:var(--lit);stroke-width:1.6}
+.part.picked>path,[id="plan.layer.hidden"] .part.picked>path{fill:color-mix(in srgb,var(--lit) 70%,var(--paper));stroke:var(--lit);stroke-width:2}
 .part.lit>circle{stroke:var(--lit);stroke-width:2}
 .part:focus-visible>path,.part:focus-visible>circle{stroke:var(--focus);stroke-width:2.4;stroke-dasharray:none}
 .part.about>path,.part.about>circle{stroke:var(--accent);stroke-width:1.6}

@@ -1,0 +1,66 @@
+import { drawSection, sectionsOf, toSvg } from '../../drawing/index.ts';
+import { contextIn } from '../../drawing/section/context.ts';
+import { decimal, printCsv, unitOf } from '../../report/csv.ts';
+import { whyText } from '../../provenance/why-text.ts';
+import { worstCase } from '../../quantity/tolerance.ts';
+import { drawTolerance } from '../../drawing/tolerance/figure.ts';
+import { drawRunStrip } from '../../drawing/tolerance/run-strip.ts';
+import type { Derived } from '../../ceiling/model.ts';
+import type { Page, RoomOnPage } from '../page.ts';
+import { html, trusted, type Html } from '../shared/html.ts';
+import { fileName, printable } from '../shared/printable.ts';
+import { t } from '../shared/words.ts';
+import { sectionContent, type SectionContent } from './content.ts';
+import { SECTION_STYLE } from './style.ts';
+import { runCases } from './runs.ts';
+import { fitCase, spacerCase, type ToleranceCase } from './tolerances.ts';
+
+export const sectionPage: Page<SectionContent> = {
+    kind: 'section',
+    contentOf: sectionContent,
+    exports: {
+        svg: (room, state) => ({ name: fileName('section', room.layout.room.name, 'svg'), bytes: toSvg(sheetOf(room, chosen(room, state))) }),
+        html: room => ({ name: fileName('sections', room.layout.room.name, 'html'), bytes: printedSections(room) }),
+        csv: room => ({ name: fileName('sections', room.layout.room.name, 'csv'), bytes: lengthsAsCsv(room) }),
+    },
+};
+
+type OneSection = ReturnType<typeof sectionsOf>[number];
+
+/** The section that the pane shows; the first where its state says none of this room's. */
+function chosen({ ceiling }: RoomOnPage, state: unknown): OneSection {
+    const all = sectionsOf(ceiling), wanted = (state as { section?: unknown } | null | undefined)?.section;
+    return all.find(({ lines }) => lines.map(line => line.name).join(' ') === wanted) ?? all[0]!;
+}
+
+function sheetOf({ ceiling }: RoomOnPage, each: OneSection) {
+    return drawSection(each.section, contextIn(ceiling, each, { sheet: 'C-2', of: '' }));
+}
+
+/** Width of the figures on paper, in points. */
+const FIGURE = 520;
+
+/** Every section as its sheet, with what the tolerances do to it; then the runs of the room. */
+function printedSections(room: RoomOnPage): string {
+    const { ceiling, layout: { room: { name, title, job } } } = room, show = job.show.value;
+    const figure = ({ figure: each, verdict, reasons }: ToleranceCase): Html => {
+        const drawn = drawTolerance(each, FIGURE, show);
+        return html`<div class="case"><h3>${each.title}</h3><p class="verdict">${verdict}</p><div class="figure-drawn">${trusted(toSvg(drawn, { as: 'part of a page' }))}</div>
+<p class="soft scale">${t('Drawn about {0} times as large, left to right; up and down to no scale.', drawn.times)}</p><ul>${reasons.map(({ words }) => html`<li>${words}</li>`)}</ul></div>`;
+    };
+    const body = html`${sectionsOf(ceiling).map(each => html`<section class="sheet"><div class="drawing">${trusted(toSvg(sheetOf(room, each), { as: 'part of a page' }))}</div>
+${[fitCase(each.section, job), spacerCase(each.section, job)].flatMap(one => one ? [figure(one)] : [])}</section>`)}
+${runCases(ceiling).map(({ strip, cases }) => html`<section class="run"><h2>${strip.title}</h2><div class="strip">${trusted(toSvg(drawRunStrip(strip, FIGURE), { as: 'part of a page' }))}</div>${cases.map(figure)}</section>`)}`;
+    return printable({ title: t('Beam sections, {0}', title ?? name), landscape: true, style: SECTION_STYLE, body });
+}
+
+/** Lengths that follow from the parts of each section, with what they may be off. */
+function lengthsAsCsv({ ceiling }: RoomOnPage): string {
+    const show = ceiling.room.job.show.value, unit = unitOf(show);
+    const rows = sectionsOf(ceiling).flatMap(({ section, lines }) => {
+        const { innerWidth, outerWidth, depth, bottomTop, cleatTop, spacerRoom, fit } = section;
+        const lengths: Readonly<Record<string, Derived | undefined>> = { 'inner width': innerWidth, 'outer width': outerWidth, depth, 'bottom top': bottomTop, 'cleat top': cleatTop, 'spacer room': spacerRoom, 'bottom play': fit };
+        return Object.entries(lengths).flatMap(([name, length]) => length ? [[section.profile.label, lines.map(line => line.name).join(' '), name, decimal(length.ticks, show), decimal(worstCase(length.tolerance), show), whyText(length.why, length.ticks, show)]] : []);
+    });
+    return printCsv(['section', 'lines', 'length', unit, `off ${unit}`, 'why'], rows);
+}

@@ -1,0 +1,137 @@
+import { fitAsBuilt } from '../../ceiling/fit.ts';
+import type { Section } from '../../ceiling/model.ts';
+import { drawnFractions, sizeWithUnit } from '../../drawing/figures.ts';
+import type { ToleranceFigure, Zone } from '../../drawing/tolerance/model.ts';
+import type { JobSettings } from '../../job/model.ts';
+import type { Tolerance } from '../../quantity/measure.ts';
+import { minus, rootSumSquare, worstCase } from '../../quantity/tolerance.ts';
+import type { Source } from '../../provenance/source.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
+import { GAP_SHOWS } from '../../rules/bottom-gap-shows.ts';
+import { sizesOf } from '../../rules/support/words.ts';
+import { t } from '../shared/words.ts';
+
+/** A figure that shows what tolerances do, and what it is made from. */
+export interface ToleranceCase {
+    readonly figure: ToleranceFigure;
+    /** What comes of it, in a sentence. */
+    readonly verdict: string;
+    readonly isWrong: boolean;
+    readonly reasons: readonly Reason[];
+}
+/** One of the lengths or causes behind a figure. */
+export interface Reason { readonly words: string; readonly at?: Source }
+
+/** Lengths in figures of a drawing: with the fraction's own slash. */
+export function drawnSizes(job: JobSettings): (ticks: number) => string {
+    const sizes = sizesOf(job);
+    return ticks => drawnFractions(sizes.fine(ticks));
+}
+
+/** The bottom between the sides: where it jams, and where the gap shows. */
+export function fitCase(section: Section, job: JobSettings): ToleranceCase | undefined {
+    const built = fitAsBuilt(section, job), { bottom } = section.profile, { innerWidth, bottomWidth } = section;
+    if (!built || !bottom || !innerWidth || !bottomWidth) return undefined;
+    const f = drawnSizes(job), gap = bottom.gap.value;
+    const { fit, worst, usual, paint, paintCounts } = built;
+    const figures = (reach: { least: number; most: number }) => [f(reach.least), f(reach.most)] as const;
+    const isSame = worst.least === worst.most;
+    const reasons: Reason[] = [
+        { words: t('Between the sides: {0}', sized(innerWidth.ticks, worstCase(innerWidth.tolerance), job)), ...at(innerWidth.why.terms[0]?.at) },
+        { words: t('Bottom: {0}', sized(bottomWidth.ticks, worstCase(bottomWidth.tolerance), job)), ...at(bottomWidth.why.terms[0]?.at) },
+        { words: t('The gap that is asked for, in all: {0} to {1}', f(gap.least), f(gap.most)), at: bottom.gap.at },
+        paintCounts ? { words: t('Paint on the two edges of the bottom: {0} to {1}', f(paint.least), f(paint.most)), at: job.paintFilm.at }
+            : { words: t('Paint on its edges ({0} to {1}) is left out: the text says neither a tolerance nor `paint-film`.', f(paint.least), f(paint.most)), at: job.paintFilm.at },
+        ...causes(fit.tolerance, f), ...cancelled(section, f),
+    ];
+    return {
+        figure: {
+            id: 'tolerance.fit', title: t('Fit of the bottom'), nominal: fit.ticks,
+            wood: { left: t('bottom'), right: t('side') },
+            description: t('Play of the bottom between the sides, in all: {0} as drawn, {1} to {2} at worst, {3} to {4} as root-sum-square.', f(fit.ticks), ...figures(worst), ...figures(usual)),
+            bars: isSame ? [{ kind: 'usual', words: t('as drawn'), ...worst, figures: ['', f(fit.ticks)] }]
+                : [{ kind: 'worst', words: t('at worst'), ...worst, figures: figures(worst) }, { kind: 'usual', words: t('root-sum-square'), ...usual, figures: figures(usual) }],
+            zones: fitZones(gap),
+        },
+        ...verdict(worst, gap, f, isSame), reasons,
+    };
+}
+
+/** Below nothing it jams; over the gap that is asked for it shows, over `GAP_SHOWS` to everybody. */
+export function fitZones(gap: { readonly least: Ticks; readonly most: Ticks }): readonly Zone[] {
+    const seen = Math.max(gap.most, GAP_SHOWS);
+    return [
+        { kind: 'wrong' as const, words: t('jams'), from: -Infinity, to: 0 },
+        { kind: 'plain' as const, words: t('tight'), from: 0, to: gap.least },
+        { kind: 'asked' as const, words: t('as asked'), from: gap.least, to: gap.most },
+        { kind: 'plain' as const, words: t('wide'), from: gap.most, to: seen },
+        { kind: 'wrong' as const, words: t('shows'), from: seen, to: Infinity },
+    ].filter(zone => zone.to > zone.from);
+}
+
+function verdict(worst: { least: number; most: number }, gap: { least: number; most: number }, f: (ticks: number) => string, isSame: boolean): Pick<ToleranceCase, 'verdict' | 'isWrong'> {
+    const words = [
+        ...worst.least < 0 ? [isSame ? t('It jams: it is {0} too wide.', f(-worst.least)) : t('At worst it jams: it is {0} too wide.', f(-worst.least))] : [],
+        ...worst.most > Math.max(gap.most, GAP_SHOWS) ? [t('The gap shows: up to {0} in all, {1} a side.', f(worst.most), f(worst.most / 2))]
+            : worst.most > gap.most ? [t('The gap may come to {0} in all, more than the {1} that are asked for.', f(worst.most), f(gap.most))] : [],
+    ];
+    if (words.length > 0) return { verdict: words.join(' '), isWrong: true };
+    return { verdict: isSame ? t('It goes in with {0} of play, and no gap shows.', f(worst.least)) : t('It goes in with {0} of play even at worst, and no gap shows.', f(worst.least)), isWrong: false };
+}
+
+/** The spacer between blocking and cleats. */
+export function spacerCase(section: Section, job: JobSettings): ToleranceCase | undefined {
+    const { spacerRoom, profile: { spacers, cleats } } = section, height = spacers?.height;
+    if (!spacerRoom || !height) return undefined;
+    const f = drawnSizes(job);
+    const clear = minus(spacerRoom, height.value);
+    const off = worstCase(clear.tolerance), usually = rootSumSquare(clear.tolerance);
+    const bars = off === 0 ? [{ kind: 'usual' as const, words: t('as drawn'), least: clear.ticks, most: clear.ticks, figures: ['', f(clear.ticks)] as const }] : [
+        { kind: 'worst' as const, words: t('at worst'), least: clear.ticks - off, most: clear.ticks + off, figures: [f(clear.ticks - off), f(clear.ticks + off)] as const },
+        { kind: 'usual' as const, words: t('root-sum-square'), least: clear.ticks - usually, most: clear.ticks + usually, figures: [f(clear.ticks - usually), f(clear.ticks + usually)] as const },
+    ];
+    const below = cleats ? t('cleat') : t('bottom');
+    const least = clear.ticks - off;
+    return {
+        figure: {
+            id: 'tolerance.spacer', title: t('Room for the spacer'), nominal: clear.ticks, wood: { left: t('spacer'), right: below }, bars,
+            description: t('Between the spacer and the {0}: {1} as drawn, {2} to {3} at worst.', below, f(clear.ticks), f(least), f(clear.ticks + off)),
+            zones: [{ kind: 'wrong', words: t('runs into it'), from: -Infinity, to: 0 }, { kind: 'asked', words: t('clear'), from: 0, to: Infinity }],
+        },
+        verdict: spacerVerdict(least, off > 0, below, f),
+        isWrong: least < 0,
+        reasons: [
+            { words: t('Room between blocking and {0}: {1}', below, sized(spacerRoom.ticks, worstCase(spacerRoom.tolerance), job)), ...at(section.sideHeight?.why.terms[0]?.at) },
+            { words: t('Spacer: {0} high', sized(height.value.ticks, worstCase(height.value.tolerance), job)), at: height.at },
+            ...causes(clear.tolerance, f),
+        ],
+    };
+}
+
+function spacerVerdict(least: number, mayBeOff: boolean, below: string, f: (ticks: number) => string): string {
+    if (least < 0) return mayBeOff ? t('At worst the spacer runs {0} into the {1}.', f(-least), below) : t('The spacer runs {0} into the {1}.', f(-least), below);
+    return mayBeOff ? t('The spacer stays {0} clear of the {1}, even at worst.', f(least), below) : t('The spacer stays {0} clear of the {1}.', f(least), below);
+}
+
+function sized(ticks: Ticks, off: number, job: JobSettings): string {
+    return `${sizeWithUnit(ticks, job.show.value)}${off > 0 ? ` ± ${drawnSizes(job)(off)}` : ''}`;
+}
+
+function at(source: Source | undefined): { at?: Source } {
+    return source ? { at: source } : {};
+}
+
+function causes(tolerance: Tolerance, f: (ticks: number) => string): readonly Reason[] {
+    return tolerance.map(({ cause, reach }) => ({ words: t('{0}: {1} either way', causeWords(cause), f(Math.abs(reach))) }));
+}
+
+function causeWords(cause: string): string {
+    return cause.startsWith('set-up ') ? t('Fence setting {0}', cause.slice('set-up '.length)) : cause.charAt(0).toUpperCase() + cause.slice(1);
+}
+
+/** What both widths owe to one cause, and so do not owe to each other. */
+function cancelled({ innerWidth, bottomWidth, fit }: Section, f: (ticks: number) => string): readonly Reason[] {
+    const left = new Set(fit?.tolerance.map(({ cause }) => cause));
+    return (innerWidth?.tolerance ?? []).filter(({ cause }) => !left.has(cause) && bottomWidth?.tolerance.some(other => other.cause === cause))
+        .map(({ cause, reach }) => ({ words: t('{0}: {1} either way on both, off together, so that it cancels', causeWords(cause), f(Math.abs(reach))) }));
+}
