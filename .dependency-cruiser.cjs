@@ -11,7 +11,7 @@ const mayUse = {
     ceiling: ['job', 'findings', 'provenance', 'quantity', 'data'],
     takeoff: ['ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     cutting: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
-    rules: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    rules: ['dryfit', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     drawing: ['dryfit', 'sawing', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     dryfit: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // boards in the order and at the settings of the saw
@@ -72,7 +72,7 @@ module.exports = {
             from: { path: folder(['server', 'extension']), pathNot: '^src/(server|extension)/main\\.ts$' },
             to: { path: '(^(node:|langium/node|vscode-languageserver/node|vscode-languageclient/node))|node_modules/(langium/(lib|src)/node/|vscode-language(server|client)/node\\.)' },
         },
-        { name: 'only-declared-packages', severity: 'error', from: { path: '^src/', pathNot: '^src/build/' }, to: { dependencyTypes: ['npm-dev', 'npm-no-pkg', 'npm-unknown'], dependencyTypesNot: ['type-only'], pathNot: ['\\.woff2$', 'node_modules/@types/'] } },
+        { name: 'only-declared-packages', severity: 'error', from: { path: '^src/', pathNot: '^src/build/' }, to: { dependencyTypes: ['npm-dev', 'npm-no-pkg', 'npm-unknown'], dependencyTypesNot: ['type-only'], pathNot: ['\\.woff2?$', 'node_modules/@types/'] } },
     ],
     options: {
         doNotFollow: { path: 'node_modules' },

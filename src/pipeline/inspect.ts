@@ -1,12 +1,10 @@
 import { layOut } from '../ceiling/layout.ts';
-import type { Ceiling, Layout } from '../ceiling/model.ts';
+import type { Layout } from '../ceiling/model.ts';
 import { compareFindings, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import type { Room } from '../job/model.ts';
 import { besideRules, runRules } from '../rules/run.ts';
 import { findingsOfAlternates } from './alternates.ts';
-import { takeOff } from '../takeoff/take-off.ts';
-import type { TakeOff } from '../takeoff/model.ts';
 
 /**
  * The one way from what a file says to what is known about it. The editor, the command line and the tests all ask here,
@@ -33,10 +31,8 @@ export function layoutOf(room: Room): Layout {
     return layouts.for(room, () => layOut(room));
 }
 
-/** The pieces are not needed for findings, so they are taken off when somebody asks for them. */
-export function takeOffOf(ceiling: Ceiling): TakeOff {
-    return takeOffs.for(ceiling, () => takeOff(ceiling));
-}
+/** Few findings need the pieces, so they are taken off when somebody asks for them. */
+export { takeOffOf } from '../takeoff/take-off.ts';
 
 class Kept<Key extends object, Value> {
     private readonly values = new WeakMap<Key, Value>();
@@ -50,4 +46,3 @@ class Kept<Key extends object, Value> {
 
 const inspections = new Kept<FileContent, Inspection>();
 const layouts = new Kept<Room, Layout>();
-const takeOffs = new Kept<Ceiling, TakeOff>();

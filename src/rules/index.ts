@@ -9,6 +9,9 @@ import { bottomWontFit } from './bottom-wont-fit.ts';
 import { cleatOffGauge } from './cleat-off-gauge.ts';
 import { cleatOffStock } from './cleat-off-stock.ts';
 import { cleatsCrowdChannel } from './cleats-crowd-channel.ts';
+import { cofferOffSize } from './coffer-off-size.ts';
+import { cutFromOtherStock } from './cut-from-other-stock.ts';
+import { cutTwice } from './cut-twice.ts';
 import { depthsDiffer } from './depths-differ.ts';
 import { depthsNearlyEqual } from './depths-nearly-equal.ts';
 import { endCoffersDiffer } from './end-coffers-differ.ts';
@@ -17,20 +20,26 @@ import { grooveLeavesNoLip } from './groove-leaves-no-lip.ts';
 import { grooveTooHighForBottom } from './groove-too-high-for-bottom.ts';
 import { grooveWontTurn } from './groove-wont-turn.ts';
 import { groovesDontMeet } from './grooves-dont-meet.ts';
+import { jointOpens } from './joint-opens.ts';
 import { linesOverlap } from './lines-overlap.ts';
 import { longerThanTheBoard } from './longer-than-the-board.ts';
 import { nailShows } from './nail-shows.ts';
 import { nailWontHold } from './nail-wont-hold.ts';
 import { noCofferSizeFits } from './no-coffer-size-fits.ts';
+import { noSuchPiece } from './no-such-piece.ts';
 import { notLaidOut } from './not-laid-out.ts';
 import { notPositive } from './not-positive.ts';
 import { notSupportedLayout } from './not-supported-layout.ts';
+import { offcutTooShort } from './offcut-too-short.ts';
+import { pieceMiscounted } from './piece-miscounted.ts';
+import { piecesOverlap } from './pieces-overlap.ts';
 import { pressAddsUp } from './press-adds-up.ts';
 import { requireFails } from './require-fails.ts';
 import { roomNotRectangular } from './room-not-rectangular.ts';
 import { roundingLeftOver } from './rounding-left-over.ts';
 import type { Rule } from './rule.ts';
 import { runPinchesChannel } from './run-pinches-channel.ts';
+import { shortABoard } from './short-a-board.ts';
 import { sideMissesBlocking } from './side-misses-blocking.ts';
 import { slotsWontFit } from './slots-wont-fit.ts';
 import { spacerHitsCleat } from './spacer-hits-cleat.ts';
@@ -39,16 +48,18 @@ import { thicknessMismatchAtMiter } from './thickness-mismatch-at-miter.ts';
 import { tooManyCoffers } from './too-many-coffers.ts';
 import { tooWideForStock } from './too-wide-for-stock.ts';
 import { trimWontCover } from './trim-wont-cover.ts';
+import { undersideNotFlush } from './underside-not-flush.ts';
 import { unknownLine } from './unknown-line.ts';
 
 /** Every rule of the checker, by name. */
 export const RULES: readonly Rule[] = [
     allowUnused, badCount, bandHitsCeiling, bandTopShows, bitCrept, blockingOffWidth, bottomGapShows, bottomWontFit,
-    cleatOffGauge, cleatOffStock, cleatsCrowdChannel, depthsDiffer, depthsNearlyEqual, endCoffersDiffer, gridDoesntClose,
-    grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn, groovesDontMeet, linesOverlap, longerThanTheBoard,
-    nailShows, nailWontHold, noCofferSizeFits, notLaidOut, notPositive, notSupportedLayout, pressAddsUp, requireFails,
-    roomNotRectangular, roundingLeftOver, runPinchesChannel, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
-    spliceInSight, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, unknownLine,
+    cleatOffGauge, cleatOffStock, cleatsCrowdChannel, cofferOffSize, cutFromOtherStock, cutTwice, depthsDiffer,
+    depthsNearlyEqual, endCoffersDiffer, gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn,
+    groovesDontMeet, jointOpens, linesOverlap, longerThanTheBoard, nailShows, nailWontHold, noCofferSizeFits, noSuchPiece,
+    notLaidOut, notPositive, notSupportedLayout, offcutTooShort, pieceMiscounted, piecesOverlap, pressAddsUp, requireFails,
+    roomNotRectangular, roundingLeftOver, runPinchesChannel, shortABoard, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
+    spliceInSight, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush, unknownLine,
 ];
 
 const byName = new Map(RULES.map(rule => [rule.name, rule]));

@@ -17,8 +17,8 @@ export const longerThanTheBoard = defineRule({
     severity: 'error',
     title: 'A piece is longer than any board it could be cut from',
     explanation: `
-A piece in one length needs a board that is longer by the end trim, that the yard sells, and that may come into the house
-(\`longest-board\`).
+A piece in one length needs a board that is longer by the end trim: one that the yard sells and that may come into the house
+(\`longest-board\`), or one on hand, each for one piece.
 
 A bottom of 9' 5" from boards of at most 8', less 1" of end trim, is 1' 6" too long. Where the grid says \`splices
 on-crossings\` what runs through is spliced on a crossing; else say a splice, buy longer boards, or let the other direction run
@@ -32,12 +32,13 @@ through.`,
             const { value: step } = job.cutTo;
             for (const { line, part, where, length, longest, at } of troublesOf(layout, 'longer-than-the-board')) {
                 const cut = roundTo(length, step);
-                const splices = layout.room.grid?.splices;
-                const undecided = splices?.value === 'where-said' && isSpliced(line, part, layout.ceiling);
+                const { grid, lines } = layout.room;
+                const splices = part === 'band' ? grid?.perimeter?.splices : lines.find(spec => spec.name === line)?.splicing ?? grid?.splices;
+                const undecided = splices !== undefined && splices.value !== 'on-crossings' && (part === 'band' || isSpliced(line, part, layout.ceiling));
                 report({
                     at,
                     message: `The ${part} (${where}) is ${size(Math.max(cut - Math.max(longest, 0), step))} too long to come in one piece: it is ${size(cut)}, and ${longest > 0 ? `${size(longest)} is the longest to be had` : 'the end trim leaves nothing of any board'}. `
-                        + (undecided ? 'Splice it on a crossing, or say where.' : 'Buy longer boards, or divide the room into smaller coffers.'),
+                        + (undecided ? splices.value === 'never' ? 'Let it be spliced, or buy longer boards.' : 'Splice it on a crossing, or say where.' : 'Buy longer boards, or divide the room into smaller coffers.'),
                     fixes: undecided ? replacing(splices, 'on-crossings', 'Splice on the crossings') : [],
                 });
             }

@@ -1,7 +1,9 @@
 import type { Layout, Section } from '../ceiling/model.ts';
+import type { DryFit } from '../dryfit/model.ts';
 import type { Fix, RelatedPlace, Severity } from '../findings/finding.ts';
 import type { JobSettings, Stock } from '../job/model.ts';
 import type { Source } from '../provenance/source.ts';
+import type { Piece } from '../takeoff/model.ts';
 
 /**
  * One rule of the checker: one file, with its words, explanation, check and fix; its tests stand in tests/rules by the
@@ -27,17 +29,26 @@ export interface Rule {
     readonly check: Checks;
 }
 
-/** What a rule looks at: the job said in the file, each stock, each section (a profile with its arguments), each room. */
+/**
+ * What a rule looks at: the job said in the file, each stock, each section (a profile with its arguments), each room; and,
+ * off the path of a keystroke, how the cut list of a room goes together.
+ */
 export interface Checks {
     job?(subject: JobSubject, report: Report): void;
     stock?(subject: StockSubject, report: Report): void;
     section?(subject: SectionSubject, report: Report): void;
     room?(subject: RoomSubject, report: Report): void;
+    fit?(subject: FitSubject, report: Report): void;
 }
 export interface JobSubject { readonly job: JobSettings }
 export interface StockSubject { readonly stock: Stock; readonly job: JobSettings }
 export interface SectionSubject { readonly section: Section; readonly job: JobSettings }
-export interface RoomSubject { readonly layout: Layout; readonly job: JobSettings }
+export interface RoomSubject {
+    readonly layout: Layout;
+    readonly job: JobSettings;
+    /** Its cut list, for the rules that need it: it is made when one asks. None where the room could not be laid out. */
+    pieces(): readonly Piece[];
+}
 
 export interface Report {
     (found: Found): void;

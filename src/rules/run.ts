@@ -3,6 +3,8 @@ import { compareFindings, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import type { JobSettings, Profile, Stock } from '../job/model.ts';
 import { sameSource, type Source } from '../provenance/source.ts';
+import type { Piece } from '../takeoff/model.ts';
+import { takeOffOf } from '../takeoff/take-off.ts';
 import { marked, unused } from './allowances.ts';
 import { RULES } from './index.ts';
 import { notSupportedLayout } from './not-supported-layout.ts';
@@ -65,8 +67,12 @@ function inRoom(layout: Layout, uri: string): Located[] {
     if (room.broken) return located;
     const sites = uses.map(use => sitesOf(use.profile));
     const isOwn = (at: Source): boolean => at.uri === uri && !sites.some(set => isOneOf(set, at));
-    const ofRoom = gather((check, report) => check.room?.({ layout, job: room.job }, report));
+    const ofRoom = gather((check, report) => check.room?.({ layout, job: room.job, pieces: () => piecesOf(layout) }, report));
     return [...located, ...ofRoom.map(one => moved(one, isOwn, isOwn, useOf(uses, one.at)?.at ?? room.at))];
+}
+
+function piecesOf({ ceiling }: Layout): readonly Piece[] {
+    return ceiling ? takeOffOf(ceiling).pieces : [];
 }
 
 /**

@@ -1,5 +1,5 @@
 import type { Side } from '../job/model.ts';
-import type { Part } from './model.ts';
+import type { Part, Piece } from './model.ts';
 
 /**
  * Names of pieces: the room, then what the piece is and where, as a word of the job language, so that a piece can be
@@ -34,4 +34,14 @@ export function spliceLetter(index: number, pieces: number): string | null {
     if (pieces === 1) return null;
     const letter = String.fromCharCode(97 + index % 26);
     return index < 26 ? letter : `${spliceLetter(Math.floor(index / 26) - 1, pieces)}${letter}`;
+}
+
+/** The name of a piece in its own room, as the room says that it is cut or spoiled: `bottom-2`. */
+export function nameInRoom({ id, room }: Piece): string {
+    return id.slice(room.length + 1);
+}
+
+/** The pieces of these names, in their order; a name that none has is left out. */
+export function piecesNamed(names: readonly string[], pieces: readonly Piece[]): Piece[] {
+    return names.flatMap(name => pieces.find(piece => nameInRoom(piece) === name) ?? []);
 }

@@ -8,6 +8,14 @@ import { settingOf } from './setting.ts';
 import { cleatsOfLine, sidesOfLine } from './sides-and-cleats.ts';
 import { spacersOf } from './spacers.ts';
 
+/** The same, kept as long as the ceiling is the same. */
+export function takeOffOf(ceiling: Ceiling): TakeOff {
+    let made = kept.get(ceiling);
+    if (!made) kept.set(ceiling, made = takeOff(ceiling));
+    return made;
+}
+const kept = new WeakMap<Ceiling, TakeOff>();
+
 /**
  * Every piece of a ceiling, the joints between them, and what holds and fills them. Part by part in the order they go
  * up, line by line within a part. A part of which the text does not say enough has no pieces.

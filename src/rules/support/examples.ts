@@ -53,6 +53,17 @@ room hall "Entry hall" {
 }
 `;
 
+/** The hall while it is being built: boards that are cut, and a side that was spoiled and cut once more. */
+export const HALL_IN_WORK = HALL.replace('    through        north-south\n  }\n', `    through        north-south
+  }
+
+  measured {
+    spoiled  side-A-1-north
+    cut      8' of poplar-1x6 into side-A-1-north left 44"
+    cut      6' of poplar-1x6 into side-A-1-north
+  }
+`);
+
 /** The same text with one thing changed. Throws where that is not there exactly once: an example must show its own change. */
 export function changed(text: string, from: string, to: string): string {
     const parts = text.split(from);

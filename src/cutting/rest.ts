@@ -1,0 +1,171 @@
+import type { CutBoard, JobSettings, OnHand, Room, Stock } from '../job/model.ts';
+import type { Given } from '../provenance/source.ts';
+import { roundDown } from '../quantity/round.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import type { Piece } from '../takeoff/model.ts';
+import { nameInRoom, piecesNamed } from '../takeoff/ids.ts';
+import { compareNames } from '../takeoff/piece-order.ts';
+import { blankOf, cutAlong } from './blank.ts';
+import { firstPlan } from './known.ts';
+import type { Board, BoardPlan, StockPlan, Strip } from './model.ts';
+
+/** A room and its cut list. */
+export interface RoomToCut { readonly room: Room; readonly pieces: readonly Piece[] }
+
+/**
+ * What is still to be cut and what there is to cut it from, once the rooms have said which boards are cut and which pieces are
+ * spoiled. Boards are planned from `pieces`; `withCutBoards` then puts those that are cut before them.
+ */
+export interface Rest {
+    /** The pieces of a room that are still to be cut, one that is spoiled again. Their stocks have on hand what is there now. */
+    pieces(room: Room): readonly Piece[];
+    /** The boards cut in a room, in the order of the text, by the key of their stock. */
+    cut(room: Room): ReadonlyMap<string, readonly Board[]>;
+    /** A stock with what is on hand of it now. */
+    now(stock: Stock): Stock;
+}
+
+/**
+ * Takes the rooms of all houses that share a shop. A board that was cut comes from those on hand where one has just its length,
+ * else it was brought; what is left of it is on hand from then on, and may itself have been cut on another line.
+ *
+ * Of every piece so many are to be cut: one, less those cut, and one more for each spoiled.
+ */
+export function restToCut(rooms: readonly RoomToCut[]): Rest {
+    const lists = new Map(rooms.map(one => [one.room, one.pieces]));
+    const untouched = rooms.every(({ room }) => room.cutBoards.length === 0 && room.spoiled.length === 0);
+    if (untouched) return { pieces: room => lists.get(room) ?? [], cut: () => new Map(), now: stock => stock };
+    const stocks = spent(rooms);
+    const now = (stock: Stock): Stock => stocks.get(stock.key) ?? stock;
+    return {
+        pieces: room => demandOf(room, lists.get(room) ?? []).map(piece => (stocks.has(piece.stock.key) ? { ...piece, stock: now(piece.stock) } : piece)),
+        cut: room => cutIn(room, lists.get(room) ?? []),
+        now,
+    };
+}
+
+function demandOf({ cutBoards, spoiled }: Room, pieces: readonly Piece[]): Piece[] {
+    const wanted = new Map<string, number>();
+    const count = (name: string, by: number): void => { wanted.set(name, (wanted.get(name) ?? 1) + by); };
+    for (const { value } of spoiled) count(value, 1);
+    for (const { value } of cutBoards.flatMap(board => board.into)) count(value, -1);
+    return pieces.flatMap(piece => Array.from({ length: Math.max(0, wanted.get(nameInRoom(piece)) ?? 1) }, (_, i) => (i === 0 ? piece : { ...piece })));
+}
+
+/** Every stock that was cut from, with what is on hand of it now. */
+function spent(rooms: readonly RoomToCut[]): Map<string, Stock> {
+    const all = rooms.flatMap(({ room, pieces }) => room.cutBoards.map(board => ({ board, pieces, job: room.job })));
+    const stocks = new Map<string, Stock>();
+    // the longest first: what is left of a board is shorter than it, so it is there by the time it is cut itself
+    for (const { board, pieces, job } of [...all].sort((a, b) => b.board.length.value - a.board.length.value)) {
+        const { stock: { value: stock }, length, at } = board;
+        const before = stocks.get(stock.key)?.onHand ?? stock.onHand;
+        const left = leftOf(board, pieces, job).map((ticks): Given<OnHand> => ({ value: { count: 1, length: ticks }, at, said: true }));
+        stocks.set(stock.key, { ...stock, onHand: [...withoutOne(before, length.value), ...left] });
+    }
+    return stocks;
+}
+
+/** Less one of that length, one that costs nothing before one that is worth something. */
+function withoutOne(onHand: readonly Given<OnHand>[], length: Ticks): Given<OnHand>[] {
+    const there = onHand.filter(({ value }) => value.count > 0 && value.length === length);
+    const taken = there.find(({ value }) => !value.worth) ?? there[0];
+    return onHand.flatMap(each => each !== taken ? [each] : each.value.count > 1 ? [{ ...each, value: { ...each.value, count: each.value.count - 1 } }] : []);
+}
+
+/**
+ * What is left of a board: as it was measured, else as it is reckoned, if it is worth keeping. It has one fresh end, so only the
+ * trim of the other is still on it. Strips that are left of a ripped board are not reckoned: nobody knows how wide.
+ */
+function leftOf(board: CutBoard, pieces: readonly Piece[], job: JobSettings): Ticks[] {
+    if (board.left) return board.left.map(left => left.value).filter(left => left > 0);
+    const out = piecesOf(board, pieces);
+    if (out.some(piece => rippedFirst(piece, job) !== undefined)) return [];
+    const left = leftAfter(out, board.length.value, job);
+    return left >= job.shortestOffcut.value ? [left] : [];
+}
+
+/** What a tape finds left of a board after these pieces, to a step of the tape and never too long. */
+export function leftAfter(pieces: readonly Piece[], length: Ticks, job: JobSettings): Ticks {
+    return roundDown(length - Math.ceil(job.endTrim.value / 2) - usedBy(pieces, job), job.cutTo.value);
+}
+
+/** So much of a board's length these pieces take, one behind the other, each with its cut. */
+function usedBy(pieces: readonly Piece[], job: JobSettings): Ticks {
+    const cut = cutAlong(pieces, job);
+    return pieces.reduce((sum, piece) => sum + Math.max(piece.cutFace, piece.cutBack) + cut, 0);
+}
+
+/** The width a piece is ripped to before it is cut to length: where two or more come out of the board's width. */
+function rippedFirst(piece: Piece, job: JobSettings): Ticks | undefined {
+    const blank = blankOf(piece, job);
+    return typeof blank !== 'string' && blank.abreast > 1 ? blank.width : undefined;
+}
+
+function piecesOf(board: CutBoard, pieces: readonly Piece[]): Piece[] {
+    return piecesNamed(board.into.map(({ value }) => value), pieces);
+}
+
+function cutIn(room: Room, pieces: readonly Piece[]): Map<string, Board[]> {
+    const boards = new Map<string, Board[]>();
+    for (const board of room.cutBoards) {
+        const { key } = board.stock.value;
+        const own = boards.get(key) ?? [];
+        boards.set(key, [...own, cutBoardOf(board, piecesOf(board, pieces), room.job, own.length + 1)]);
+    }
+    return boards;
+}
+
+function cutBoardOf(board: CutBoard, pieces: readonly Piece[], job: JobSettings, number: number): Board {
+    const length = board.length.value, cut = cutAlong(pieces, job);
+    const { value: shortest } = job.shortestOffcut;
+    const said = board.left && Math.max(0, ...board.left.map(left => left.value));
+    const strips = stripsOf(pieces, length, cut, job).map((strip): Strip => {
+        const offcut = strip.rippedTo === undefined && said !== undefined ? said : Math.max(0, length - job.endTrim.value - usedBy(strip.pieces, job));
+        return { ...strip, offcut, kept: offcut >= shortest };
+    });
+    return { number, length, from: 'already cut', cut, strips };
+}
+
+/** Which strips the pieces of a board came out of, taken one after the other as they are named; one strip where none is ripped. */
+function stripsOf(pieces: readonly Piece[], length: Ticks, cut: Ticks, job: JobSettings): { rippedTo?: Ticks; pieces: Piece[] }[] {
+    const strips: { rippedTo?: Ticks; pieces: Piece[]; room: Ticks }[] = [];
+    for (const piece of pieces) {
+        const rippedTo = rippedFirst(piece, job);
+        const takes = Math.max(piece.cutFace, piece.cutBack) + cut;
+        let strip = strips.find(one => one.rippedTo === rippedTo && (rippedTo === undefined || one.room >= takes));
+        if (!strip) strips.push(strip = { ...rippedTo !== undefined && { rippedTo }, pieces: [], room: length + cut });
+        strip.pieces.push(piece);
+        strip.room -= takes;
+    }
+    if (strips.length === 0) return [{ pieces: [] }];
+    return strips.sort((a, b) => (b.rippedTo ?? WIDEST) - (a.rippedTo ?? WIDEST)).map(({ room: _, ...strip }) => strip);
+}
+
+const WIDEST = Number.MAX_SAFE_INTEGER;
+
+/** A plan of the rest, with the boards that these rooms have cut already before those that it cuts. */
+export function withCutBoards(plan: BoardPlan, rest: Rest, rooms: readonly Room[]): BoardPlan {
+    const cut = new Map<string, { stock: Stock; boards: Board[] }>();
+    for (const room of rooms) {
+        for (const [key, boards] of rest.cut(room)) {
+            const own = cut.get(key) ?? { stock: rest.now(room.cutBoards.find(board => board.stock.value.key === key)!.stock.value), boards: [] };
+            own.boards.push(...boards);
+            cut.set(key, own);
+        }
+    }
+    if (cut.size === 0) return plan;
+    const planned = plan.stocks.map(stock => stockWith(cut.get(stock.stock.key)?.boards ?? [], stock));
+    const done = [...cut].filter(([key]) => plan.stocks.every(({ stock }) => stock.key !== key))
+        .map(([, { stock, boards }]) => stockWith(boards, { stock, boards: [], buy: [], costs: [], rips: [], known: { ...firstPlan('length'), as: 'none cheaper', percent: 0 } }));
+    return { ...plan, stocks: [...planned, ...done].sort((a, b) => compareNames(a.stock.name, b.stock.name) || compareNames(a.stock.key, b.stock.key)) };
+}
+
+function stockWith(cut: readonly Board[], plan: StockPlan): StockPlan {
+    if (cut.length === 0) return plan;
+    return {
+        ...plan,
+        boards: [...cut.map((board, i) => ({ ...board, number: i + 1 })), ...plan.boards.map(board => ({ ...board, number: board.number + cut.length }))],
+        rips: plan.rips.map(rip => ({ ...rip, boards: rip.boards.map(number => number + cut.length) })),
+    };
+}

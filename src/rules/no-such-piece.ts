@@ -1,0 +1,61 @@
+import { distance } from 'fastest-levenshtein';
+import type { Room } from '../job/model.ts';
+import type { Given } from '../provenance/source.ts';
+import type { Piece } from '../takeoff/model.ts';
+import { nameInRoom } from '../takeoff/ids.ts';
+import { defineRule } from './rule.ts';
+import { changed, HALL_IN_WORK } from './support/examples.ts';
+import { replacing } from './support/fixes.ts';
+import { wordsOf } from './support/places.ts';
+
+const wrong = changed(HALL_IN_WORK, '6\' of poplar-1x6 into side-A-1-north', '6\' of poplar-1x6 into side-A-4-north');
+
+export const noSuchPiece = defineRule({
+    name: 'no-such-piece',
+    severity: 'error',
+    title: 'A piece is said to be cut or spoiled that is not in the cut list',
+    explanation: `
+What is cut and what is spoiled is said by the names in the cut list, without the room: \`bottom-2\`, \`side-A-1-north\`. A name
+that is not in it counts for nothing, so the boards would be planned as if the piece were still to be cut.
+
+A line of 3 coffers has the bays 1 to 3: there is no \`side-A-4-north\`. Names come from the place alone, so a piece keeps its
+name when something else is changed; it loses it when the lines are counted otherwise.`,
+    wrong,
+    right: HALL_IN_WORK,
+    basis: 'Names as the cut list has them.',
+    check: {
+        room({ layout: { room, ceiling }, pieces }, report) {
+            const said = namesSaid(room);
+            if (said.length === 0 || !ceiling) return;
+            const known = new Set(pieces().map(nameInRoom));
+            if (known.size === 0) return;
+            for (const name of said) {
+                if (known.has(name.value)) continue;
+                const near = nearest(name.value, pieces());
+                report({
+                    ...wordsOf(name), message: `There is no ${name.value} in the cut list of ${room.name}.${near === undefined ? '' : ` Did you mean ${near}?`}`,
+                    fixes: replacing(name, near, `Write ${near}`),
+                });
+            }
+        },
+    },
+});
+
+function namesSaid(room: Room): Given<string>[] {
+    return [...room.spoiled, ...room.cutBoards.flatMap(board => board.into)];
+}
+
+/** The piece whose name is a slip away. Another line or number is no slip but another place: nobody can tell which one is meant. */
+function nearest(name: string, pieces: readonly Piece[]): string | undefined {
+    let best: { readonly name: string; readonly away: number } | undefined;
+    for (const known of new Set(pieces.map(nameInRoom))) {
+        const away = placesIn(name) === placesIn(known) ? distance(name.toLowerCase(), known.toLowerCase()) : Infinity;
+        if (away <= Math.min(3, known.length / 3) && (!best || away < best.away)) best = { name: known, away };
+    }
+    return best?.name;
+}
+
+/** Its lines, bays and numbers: `A 1` in `side-A-1-north`. */
+function placesIn(name: string): string {
+    return name.split('-').map(word => (word.length <= 2 ? word : '…')).join(' ');
+}

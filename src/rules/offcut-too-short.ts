@@ -1,0 +1,74 @@
+import type { CutBoard, JobSettings } from '../job/model.ts';
+import { roundDown } from '../quantity/round.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import { nameInRoom } from '../takeoff/ids.ts';
+import type { Piece } from '../takeoff/model.ts';
+import { defineRule, type Report } from './rule.ts';
+import { boardWords, piecesOut } from './support/cut-boards.ts';
+import { changed, HALL_IN_WORK } from './support/examples.ts';
+import { replacing, spelled } from './support/fixes.ts';
+import { wordsOf } from './support/places.ts';
+import { counted, sizesOf } from './support/words.ts';
+
+const wrong = changed(HALL_IN_WORK, `cut      6' of poplar-1x6`, `cut      48" of poplar-1x6`);
+
+export const offcutTooShort = defineRule({
+    name: 'offcut-too-short',
+    severity: 'error',
+    title: 'More is said to come out of a board than it is long',
+    explanation: `
+Pieces, the kerfs between them and what is left cannot be longer than the board or offcut they come out of. Ends need not be
+trimmed here: this is what was cut, not what is planned.
+
+\`side-A-1-north\` is 48 3/4" between its long points. A board of 48" is 3/4" too short for it: either the board was another one,
+or the piece. And three pieces of 30" out of 8' take 90" and three kerfs, so that at most 5 5/8" is left.`,
+    wrong,
+    right: HALL_IN_WORK,
+    basis: 'The sum of the lengths, with a kerf between two; strips that come out of the width side by side count once.',
+    check: {
+        room({ layout: { room }, job, pieces }, report) {
+            for (const board of room.cutBoards) checkBoard(board, piecesOut(board, pieces()), job, report);
+        },
+    },
+});
+
+function checkBoard(board: CutBoard, pieces: readonly Piece[], job: JobSettings, report: Report): void {
+    const size = sizesOf(job);
+    const whole = board.length.value, kerf = job.kerf.value;
+    const tooLong = pieces.find(piece => lengthOf(piece) > whole);
+    if (tooLong) {
+        const name = board.into.find(({ value }) => value === nameInRoom(tooLong))!;
+        report({
+            ...wordsOf(name), message: `${boardWords(board, job)} is ${size(lengthOf(tooLong) - whole)} too short for ${name.value}, which is ${size(lengthOf(tooLong))}.`,
+            related: [{ at: board.length.at, message: `the board is ${size(whole)}` }],
+        });
+        return;
+    }
+    const taken = pieces.reduce((sum, piece) => sum + (lengthOf(piece) + kerf) / abreast(piece, kerf), 0);
+    const left = board.left ?? [], kept = left.reduce((sum, one) => sum + one.value, 0);
+    const most = whole - taken;
+    if (taken - kerf <= whole && kept <= Math.max(0, most)) return;
+    const sum = `${counted(pieces.length, 'piece')} of ${size(Math.round(taken - kerf * pieces.length))} in all with ${counted(pieces.length, 'kerf')}`;
+    if (taken - kerf > whole) {
+        report({ ...wordsOf(board.length), message: `${sum} do not come out of ${boardWords(board, job)}: it is ${size(Math.round(taken - kerf - whole))} too short.` });
+        return;
+    }
+    const fits = Math.max(0, roundDown(Math.floor(most), job.cutTo.value));
+    report({
+        ...wordsOf(left[0]!),
+        message: `${size(kept)} cannot be left of ${boardWords(board, job)}: after ${pieces.length === 0 ? 'no piece' : sum} there is at most ${size(fits)}.`,
+        related: [{ at: board.length.at, message: `the board is ${size(whole)}` }],
+        fixes: left.length === 1 ? replacing(left[0], spelled(fits, job), `Leave ${size(fits)}`) : [],
+    });
+}
+
+function lengthOf(piece: Piece): Ticks {
+    return Math.max(piece.cutFace, piece.cutBack);
+}
+
+/** How many like it come out of the board's width side by side. */
+function abreast({ stock, width, thickness }: Piece, kerf: Ticks): number {
+    const board = stock.width?.value.ticks;
+    const across = stock.thickness?.value.ticks === width ? thickness : width;
+    return board === undefined || !(across > 0) ? 1 : Math.max(1, Math.floor((board + kerf) / (across + kerf)));
+}
