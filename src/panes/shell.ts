@@ -17,18 +17,20 @@ export function shell({ message, pinned, formats, words, page }: Shell): Html {
     const broken = message?.condition === 'broken';
     return html`<div class="pane" id="pane">
 <header class="head" id="head">${rooms(message)}${pin(pinned)}${files(formats, page !== undefined)}</header>
+<main class="main" id="main">
 <div id="trouble">${trouble(message)}</div>
 ${words ? html`<p class="words" id="words">${words}</p>` : ''}
-<main id="page" ${attributes({ 'class': broken ? 'page broken' : 'page' })}>${page}</main>
+<div id="page" ${attributes({ 'class': broken ? 'page broken' : 'page' })}>${page}</div>
+</main>
 </div>`;
 }
 
 function rooms(message: ContentMessage | undefined): Html {
-    if (!message?.shown) return html`<span class="room" id="room"></span>`;
+    if (!message?.shown) return html`<h1 class="room" id="room">${document.title}</h1>`;
     const { shown } = message;
     const all = message.rooms.some(room => same(room, shown)) ? message.rooms : [shown, ...message.rooms];
     if (all.length === 1) return html`<h1 class="room" id="room">${named(shown.title)}</h1>`;
-    return html`<label class="room" id="room"><span class="unseen">${t('Room')}</span><select id="rooms" data-rooms>
+    return html`<h1 class="unseen" id="room-name">${named(shown.title)}</h1><label class="room" id="room"><span class="unseen">${t('Room')}</span><select id="rooms" data-rooms>
 ${all.map(room => html`<option ${attributes({ value: keyOf(room), selected: same(room, shown) })}>${room.title}</option>`)}
 </select></label>`;
 }

@@ -1,10 +1,10 @@
 /** How the frame around a page looks. Colors: src/pages/shared/style.ts. */
 export const SHELL_STYLE = `html,body{height:100%}
-body{overflow:hidden}
+body{overflow:hidden;overflow-wrap:anywhere}
 .pane{display:flex;flex-direction:column;height:100vh}
 .head{display:flex;flex-wrap:wrap;gap:6px;align-items:center;padding:6px 10px;border-bottom:1px solid var(--line)}
 .room{flex:1 1 120px;min-width:0;margin:0;font-weight:600;overflow:hidden;text-overflow:ellipsis;white-space:nowrap}
-.room select{width:100%;max-width:320px;text-overflow:ellipsis}
+.room select{width:100%;max-width:min(320px,100%);text-overflow:ellipsis}
 button,select,summary{font:inherit;color:var(--button-ink);background:var(--button);border:1px solid var(--button-edge);border-radius:2px;padding:2px 9px;cursor:pointer;min-height:26px}
 button.sign{min-width:28px;padding:2px 6px}
 button[aria-pressed=true]{border-color:var(--focus);box-shadow:inset 0 0 0 1px var(--focus)}
@@ -26,6 +26,7 @@ button.link:hover{text-decoration:underline}
 .trouble,.words{margin:0;padding:6px 12px;background:var(--wash);border-bottom:1px solid var(--line);border-inline-start:4px solid var(--accent)}
 .words{border-inline-start-color:var(--hint)}
 .trouble .link{color:var(--link);text-decoration:underline}
+.main{flex:1;min-height:0;display:flex;flex-direction:column}
 .page{flex:1;min-height:0;overflow:auto;display:flex;flex-direction:column}
 .page.broken{opacity:.55}
 .vscode-high-contrast .page.broken{opacity:1;border:2px dashed var(--accent)}
