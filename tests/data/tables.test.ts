@@ -2,14 +2,19 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { biscuitOf, BISCUIT_SIZES, CUTTER_RADIUS, slotDepth, slotLength } from '../../src/data/biscuits.ts';
 import { boardFeet } from '../../src/data/board-measure.ts';
+import { CURRENCIES } from '../../src/data/currencies.ts';
 import { dressedSize } from '../../src/data/dressed-sizes.ts';
 import { finishNail, lagWithdrawal, LOAD_DURATION, nailWithdrawal, screwShank, screwWithdrawal } from '../../src/data/fasteners.ts';
 import { MOVEMENT, movementOf, SHRINKAGE } from '../../src/data/movement.ts';
 import { citation } from '../../src/data/published.ts';
 import { FASTENER_GRAVITY, STRENGTH } from '../../src/data/species.ts';
+import { CofferTerminals } from '../../src/language/generated/ast.ts';
+import { printAmount } from '../../src/quantity/money.ts';
 import { inches, millimeters, Rational } from '../../src/quantity/rational.ts';
 import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_MM } from '../../src/quantity/ticks.ts';
 import { checksOf, type PublishedValue } from './published.ts';
+
+const MONEY = new RegExp(`^(?:${CofferTerminals.MONEY.source})$`);
 
 /** Within the tolerance stated with the figure. */
 function expectNear(actual: number | undefined, value: PublishedValue): void {
@@ -52,6 +57,20 @@ describe('board measure', () => {
     test.each(checksOf('board-measure', /^bf\./))('%s: %s', (_id, _source, value) => {
         const length = input(value, 'L') * TICKS_PER_FOOT;
         expectNear(boardFeet(new Rational(input(value, 'T')), new Rational(input(value, 'W')), length).valueOf(), value);
+    });
+});
+
+describe('currencies', () => {
+    test.each(Object.entries(CURRENCIES))('%s', (code, { name }) => {
+        // as Unicode CLDR has them, which comes with Node; ISO calls the pound by its metal
+        expect(Intl.supportedValuesOf('currency')).toContain(code);
+        expect(name).toBe(code === 'GBP' ? 'Pound Sterling' : new Intl.DisplayNames('en', { type: 'currency' }).of(code));
+        const digits = new Intl.NumberFormat('en', { style: 'currency', currency: code }).resolvedOptions().maximumFractionDigits!;
+        expect(printAmount(new Rational(5), code)).toBe((5).toFixed(digits));
+    });
+
+    test('those that prices can be written in', () => {
+        for (const code of Intl.supportedValuesOf('currency')) expect(MONEY.test(`5 ${code}`), code).toBe(Object.hasOwn(CURRENCIES, code));
     });
 });
 

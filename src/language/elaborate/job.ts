@@ -1,3 +1,4 @@
+import { CURRENCIES } from '../../data/currencies.ts';
 import type { JobSettings } from '../../job/model.ts';
 import type { Given } from '../../provenance/source.ts';
 import { millimeters } from '../../quantity/rational.ts';
@@ -6,9 +7,6 @@ import { isBroken } from '../types/broken.ts';
 import { sourceOf, sourceOfProperty } from '../types/place.ts';
 import { listed } from '../types/words.ts';
 import type { Reading } from './reading.ts';
-
-/** Currencies that amounts can be written in (ISO 4217), the same as the lexer's. */
-const CURRENCIES = ['USD', 'CAD', 'EUR', 'GBP', 'AUD', 'NZD', 'CHF', 'SEK', 'NOK', 'DKK'];
 
 /**
  * What holds for a whole house. A setting that is said and cannot be known falls back on its default: it is reported
@@ -58,7 +56,7 @@ function shareOf(reading: Reading): JobSettings['offcutWorth'] {
 
 function checkCurrency(reading: Reading): Given<string> | undefined {
     const currency = reading.text('currency');
-    if (!currency || CURRENCIES.includes(currency.value)) return currency;
-    reading.evaluator.raise({ rule: 'wrong-type', at: currency.at, message: `There is no currency "${currency.value}" here; prices can be in ${listed(CURRENCIES)}.` });
+    if (!currency || Object.hasOwn(CURRENCIES, currency.value)) return currency;
+    reading.evaluator.raise({ rule: 'wrong-type', at: currency.at, message: `There is no currency "${currency.value}" here; prices can be in ${listed(Object.keys(CURRENCIES))}.` });
     return undefined;
 }

@@ -2,8 +2,11 @@ import type { LangiumDocument } from 'langium';
 import type { Diagnostic, DiagnosticSeverity } from 'vscode-languageserver-types';
 import type { Finding, Fix, Severity } from '../../findings/finding.ts';
 
-/** The protocol's numbers. */
-const SEVERITY: Readonly<Record<Severity, DiagnosticSeverity>> = { error: 1, warning: 2, hint: 4 };
+/**
+ * The protocol's numbers. Our hints are there to be read, so they are information to an editor: what it calls a hint it lists
+ * nowhere, and VS Code shows no more of it than three dots.
+ */
+const SEVERITY: Readonly<Record<Severity, DiagnosticSeverity>> = { error: 1, warning: 2, hint: 3 };
 
 /** The fixes of a finding travel with its diagnostic to the editor and back, so that nothing has to be found again. */
 export interface DiagnosticData { readonly fixes: readonly Fix[] }

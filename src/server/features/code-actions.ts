@@ -36,7 +36,7 @@ function allOfRule(document: LangiumDocument, rule: Diagnostic['code']): CodeAct
  * about, and is left alone.
  */
 function allOfFile(document: LangiumDocument): CodeAction[] {
-    const { edits } = together(document, (document.diagnostics ?? []).filter(({ severity }) => severity !== DiagnosticSeverity.Hint).flatMap(diagnostic => preferredFix(diagnostic) ?? []));
+    const { edits } = together(document, (document.diagnostics ?? []).filter(({ severity }) => severity !== DiagnosticSeverity.Information).flatMap(diagnostic => preferredFix(diagnostic) ?? []));
     return edits.length === 0 ? [] : [{ title: 'Mend all that can be mended in this file', kind: FIX_ALL, edit: { changes: { [document.textDocument.uri]: edits } } }];
 }
 

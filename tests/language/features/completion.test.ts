@@ -58,6 +58,11 @@ describe('completion', () => {
         ['a line below a block that is not closed', 'profile p {\n  sides {\n    stock s\n  |', ['bottom']],
         ['a comment', 'profile p { // |\n}', []],
         ['a text', 'job "|" { }', []],
+        ['currencies', 'job "House" {\n  currency |\n}', ['"USD"', '"CAD"', '"EUR"', '"GBP"', '"AUD"', '"NZD"', '"CHF"', '"SEK"', '"NOK"', '"DKK"']],
+        ['currencies between quotes', 'job "House" {\n  currency "E|"\n}', ['"USD"', '"CAD"', '"EUR"']],
+        ['settings of a fence between quotes', 'stock s {\n  size 1x6\n  ripped-with "fence A"\n}\nprofile p {\n  sides {\n    rip 5 7/16" with "|"\n  }\n}', ['"fence A"']],
+        ['who sells it, half typed', 'stock s {\n  supplier "Mill"\n}\nstock t {\n  supplier "M|\n}', ['"Mill"']],
+        ['a client', 'job "House" {\n  client "|"\n}', []],
     ])('%s', async (_, marked, expected) => {
         const offered = await labels(marked);
         expect(offered).toEqual(expect.arrayContaining([...expected]));

@@ -1,4 +1,5 @@
 import type { AstNode, LangiumDocuments } from 'langium';
+import { CURRENCIES } from '../../../data/currencies.ts';
 import * as ast from '../../generated/ast.ts';
 import { roomAt } from '../../scope/kind-of.ts';
 import { PICTURE, type Suggestion } from './suggestion.ts';
@@ -36,6 +37,7 @@ export function plainNames(property: ast.PropertyDecl | undefined, from: AstNode
             return words(/[A-Za-z]+|\d+/.test(crossing) ? crossing.match(/[A-Za-z]+|\d+/g)! : names()?.lines ?? []);
         }
         case 'Measured.spoiled': case 'cut.into': return words(names()?.pieces ?? []);
+        case 'Job.currency': return Object.entries(CURRENCIES).map(([code, { name }]) => ({ label: `"${code}"`, kind: PICTURE.constant, detail: name, written: `${name}, ${code} in ISO 4217.` }));
         case 'Stock.ripped-with': case 'rip.with': return words(quotedAfter(/\b(?:ripped-with|with)[ \t]+("[^"\r\n]*")/g, documents));
         case 'Stock.supplier': return words(quotedAfter(/\bsupplier[ \t]+("[^"\r\n]*")/g, documents));
         default: return undefined;

@@ -1,4 +1,4 @@
-import type { AstNode, LangiumDocument } from 'langium';
+import type { LangiumDocument } from 'langium';
 import type { CompletionProvider } from 'langium/lsp';
 import type { CompletionItem, CompletionList, CompletionParams, Range } from 'vscode-languageserver-protocol';
 import * as ast from '../../generated/ast.ts';
@@ -52,11 +52,14 @@ export class CofferCompletionProvider implements CompletionProvider {
             const rest = /^[^"]*(?=")/.exec(line.slice(position.character))?.[0] ?? '';
             return show(importPaths(document, this.services.shared), rangeTo(before.length - path.length, position.character + rest.length));
         }
-        const statement = statementAt(document as LangiumDocument<ast.File>, offset, this.services.parser.Lexer);
+        const quoted = /\s"([^"]*)$/.exec(before)?.[1];               // an inch mark stands behind a figure
+        const statement = statementAt(document as LangiumDocument<ast.File>, quoted === undefined ? offset : offset - quoted.length - 1, this.services.parser.Lexer);
         const place = statement && placeOf(statement, this.services.surroundings);
         if (!place) return [];
-        const suggestions = (from: AstNode) => new Suggestions(this.services, document, from, position.line, this.knowledge.namesIn ?? (() => undefined));
-        return show(suggestions(statement.from).for(place), { start: textDocument.positionAt(statement.start), end: position });
+        const found = new Suggestions(this.services, document, statement.from, position.line, this.knowledge.namesIn ?? (() => undefined)).for(place);
+        if (quoted === undefined) return show(found, { start: textDocument.positionAt(statement.start), end: position });
+        const rest = /^[^"]*"/.exec(line.slice(position.character))?.[0] ?? '';
+        return show(found.filter(({ label }) => label.startsWith('"')), rangeTo(before.length - quoted.length - 1, position.character + rest.length));
     }
 
     private allowances(): Suggestion[] {
