@@ -77,8 +77,8 @@ function miscounts({ ceiling, places }: Plan, takeOff: TakeOff): Miscount[] {
     const byPart = new Map<Part, { id: string; part: Part }[]>();
     for (const one of missing) byPart.set(one.part, [...byPart.get(one.part) ?? [], one]);
     return [
-        ...[...byPart.values()].map(([one, ...rest]): Miscount => ({ kind: 'missing', id: one!.id, piece: ofPart(one!.part), count: 0, alike: rest.map(({ id }) => id) })),
-        ...doubled.map(({ piece, times }): Miscount => ({ kind: 'doubled', id: piece.id, piece, count: times, alike: [] })),
-        ...takeOff.pieces.filter(({ id }) => !placed.has(id)).map((piece): Miscount => ({ kind: 'no-place', id: piece.id, piece, count: 1, alike: [] })),
+        ...[...byPart.values()].map(([one, ...rest]): Miscount => ({ kind: 'missing', id: one!.id, part: one!.part, piece: ofPart(one!.part), count: 0, alike: rest.map(({ id }) => id) })),
+        ...doubled.map(({ piece, times }): Miscount => ({ kind: 'doubled', id: piece.id, part: piece.part, piece, count: times, alike: [] })),
+        ...takeOff.pieces.filter(({ id }) => !placed.has(id)).map((piece): Miscount => ({ kind: 'no-place', id: piece.id, part: piece.part, piece, count: 1, alike: [] })),
     ];
 }

@@ -1,4 +1,4 @@
-import type { Piece } from '../takeoff/model.ts';
+import type { Part, Piece } from '../takeoff/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 
 /**
@@ -85,6 +85,7 @@ export interface Clash {
 export interface Miscount {
     readonly kind: 'missing' | 'doubled' | 'no-place';
     readonly id: string;
+    readonly part: Part;
     /** The piece, where there is one; else a piece of the same part, to tell the text by. */
     readonly piece: Piece | undefined;
     readonly count: number;

@@ -1,10 +1,27 @@
+import type { Ceiling } from '../ceiling/model.ts';
+import { dryFit } from '../dryfit/dry-fit.ts';
+import type { DryFit } from '../dryfit/model.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
+import { hasError, runFitRules } from '../rules/run-fit.ts';
+import { inspect, layoutOf, takeOffOf } from './inspect.ts';
 
 /**
- * What takes longer to find than a keystroke may take: the dry fit of every room of the file. Kept by identity of the
- * rooms, as everything here. Silent on a room in which an error stands that `inspect` tells already.
+ * What takes longer to find than a keystroke may take: how the cut list of every room of the file goes together. Silent on a
+ * room in which an error stands that `inspect` tells already: what does not fit because of it is not told twice.
  */
 export function inspectClosely(file: FileContent): Finding[] {
-    return file.rooms.flatMap(() => []);
+    const { findings } = inspect(file);
+    return file.rooms.flatMap(room => {
+        const layout = layoutOf(room);
+        return layout.ceiling && !hasError(layout, file, findings) ? runFitRules(file, layout, dryFitOf(layout.ceiling)) : [];
+    });
 }
+
+/** Kept by the ceiling's identity, as the take-off is: a room that nobody changes is put together once. */
+export function dryFitOf(ceiling: Ceiling): DryFit {
+    let fit = fits.get(ceiling);
+    if (!fit) fits.set(ceiling, fit = dryFit(ceiling, takeOffOf(ceiling)));
+    return fit;
+}
+const fits = new WeakMap<Ceiling, DryFit>();

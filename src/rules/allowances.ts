@@ -12,9 +12,9 @@ export function marked(findings: readonly Finding[], allowances: readonly Allowa
     });
 }
 
-/** A hint for every comment that allows nothing of what was found. */
+/** A hint for every comment that allows nothing of what was found. What the dry fit finds is not known here, nor what it does not find. */
 export function unused(findings: readonly Finding[], { allowances }: FileContent): Finding[] {
-    return allowances.filter(allowance => !findings.some(finding => allows(allowance, finding))).map(hintOf);
+    return allowances.filter(({ rule }) => !ruleNamed(rule)?.check.fit).filter(allowance => !findings.some(finding => allows(allowance, finding))).map(hintOf);
 }
 
 /** What cannot be read or has no meaning cannot be built, whatever a comment says: errors of the language stay. */

@@ -50,6 +50,8 @@ export interface RoomSubject {
     pieces(): readonly Piece[];
 }
 
+export interface FitSubject { readonly layout: Layout; readonly fit: DryFit; readonly job: JobSettings }
+
 export interface Report {
     (found: Found): void;
 }

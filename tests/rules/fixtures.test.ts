@@ -2,7 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../src/findings/finding.ts';
 import { readFile } from '../../src/language/read-file.ts';
+import type { FileContent } from '../../src/job/file.ts';
 import { inspect } from '../../src/pipeline/inspect.ts';
+import { inspectClosely } from '../../src/pipeline/inspect-closely.ts';
 import { RULES } from '../../src/rules/index.ts';
 import { applied } from '../support/applied.ts';
 import { mismatches, readMarked } from '../support/marked.ts';
@@ -12,9 +14,13 @@ const folder = new URL('.', import.meta.url);
 const fixtures = readdirSync(folder).filter(name => name.endsWith('.coffer')).sort();
 const read = (name: string) => readMarked(readFileSync(new URL(name, folder), 'utf8'));
 
+function findingsIn(file: FileContent): readonly Finding[] {
+    return [...inspect(file).findings, ...inspectClosely(file)];
+}
+
 async function findingsOf(texts: Readonly<Record<string, string>>): Promise<{ path: string; findings: readonly Finding[] }[]> {
     const workspace = await TestWorkspace.open(texts);
-    return Object.keys(texts).map(path => ({ path, findings: inspect(readFile(workspace.document(path))).findings }));
+    return Object.keys(texts).map(path => ({ path, findings: findingsIn(readFile(workspace.document(path))) }));
 }
 
 it('every rule has a fixture of its name, and every fixture is of a rule', () => {

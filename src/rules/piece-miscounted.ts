@@ -1,0 +1,51 @@
+import type { Layout } from '../ceiling/model.ts';
+import type { Miscount } from '../dryfit/model.ts';
+import type { Source } from '../provenance/source.ts';
+import type { Part } from '../takeoff/model.ts';
+import { defineRule } from './rule.ts';
+import { changed, HALL } from './support/examples.ts';
+import { FAULT_OF_THE_LIST, nameOfId, some, theFirst } from './support/fit-words.ts';
+import { capitalized, counted } from './support/words.ts';
+
+const wrong = changed(HALL, '    coffers-north  3', '    lines-north    73 3/4", 80 1/4"');
+
+export const pieceMiscounted = defineRule({
+    name: 'piece-miscounted',
+    severity: 'error',
+    title: 'A place in the ceiling has no piece in the cut list, or a piece has no place',
+    explanation: `
+The layout says what belongs where; the dry fit looks for it in the cut list. Every place has one piece, and every piece one
+place. A piece that is missing is found out on the ladder.
+
+There is one case that the text alone can make: two lines stand so close that the trim of the coffer between them has no
+length. With beams of 5" at 73 3/4" and 80 1/4" the coffer is 1 1/2" wide: trim of 3/4" along either side fills it, and
+nothing is left for its two ends. Set the lines farther apart, or touching each other as one wide beam.`,
+    wrong,
+    right: changed(wrong, '73 3/4", 80 1/4"', '50 1/2", 103 1/2"'),
+    basis: 'Geometry of the layout.',
+    check: {
+        fit({ layout, fit }, report) {
+            theFirst(fit.faults.filter((fault): fault is Miscount => fault.kind === 'missing' || fault.kind === 'doubled' || fault.kind === 'no-place').map(fault => ({
+                at: fault.piece?.source ?? sourceOf(layout, fault.part), message: messageOf(fault),
+            }))).forEach(one => report(one));
+        },
+    },
+});
+
+function messageOf({ kind, id, count, alike, part }: Miscount): string {
+    const names = [id, ...alike].map(nameOfId);
+    switch (kind) {
+        case 'missing': return `${capitalized(some(names, part))} ${names.length === 1 ? 'is' : 'are'} missing in the cut list: the layout has a place for ${names.length === 1 ? 'it' : 'them'}. `
+            + (part === 'trim' ? 'A coffer that is narrower than two trims leaves none between them: set its lines farther apart.' : FAULT_OF_THE_LIST);
+        case 'doubled': return `${capitalized(names[0]!)} is in the cut list ${counted(count, 'time')}, and the layout has one place for it. ${FAULT_OF_THE_LIST}`;
+        case 'no-place': return `${capitalized(names[0]!)} is in the cut list, and the layout has no place for it. ${FAULT_OF_THE_LIST}`;
+    }
+}
+
+function sourceOf({ room, ceiling }: Layout, part: Part): Source {
+    const profile = ceiling?.beams?.profile;
+    const parts: Partial<Record<Part, { readonly at: Source } | undefined>> = {
+        blocking: profile?.blocking, spacer: profile?.spacers, side: profile?.sides, cleat: profile?.cleats, bottom: profile?.bottom, trim: profile?.trim, band: room.grid?.perimeter,
+    };
+    return (parts[part] ?? room.grid ?? room).at;
+}

@@ -1,0 +1,41 @@
+import type { Misfit } from '../dryfit/model.ts';
+import { defineRule } from './rule.ts';
+import { changed, HALL } from './support/examples.ts';
+import { causeWords, clashWords, nameOf, relatedTo, theFirst } from './support/fit-words.ts';
+import { capitalized, sizesOf } from './support/words.ts';
+
+const wrong = changed(HALL, '  cleats {', `  spacers {
+    stock   poplar-1x4
+    height  3 3/4"  // allow spacer-hits-cleat: notched on the job
+  }
+  cleats {`);
+
+export const piecesOverlap = defineRule({
+    name: 'pieces-overlap',
+    severity: 'error',
+    title: 'Two pieces of the cut list are in the same place',
+    explanation: `
+In the dry fit every piece of the cut list is put together as a solid, in the form that its own line of the list gives it:
+cut lengths, miters, hand, rabbet, width and thickness. Where it stands comes from the layout. No two may be in each other,
+but for what is planned: a press, or what rounding to the tape comes to.
+
+A side cut at 50 15/16" in a place of 50 7/8" is 1/16" too long: it bites 1/32" along its length at each end, which is 3/128"
+measured square to a 45 degree miter. The depth that is told is the least that one of the two would have to give way.
+
+Where the list contradicts its own layout, the finding says in what; that is a mistake of this program. Where the text itself
+puts two parts into one place and a comment allows it, as here, the dry fit still shows where, and how deep.`,
+    wrong,
+    right: changed(wrong, '3 3/4"  // allow spacer-hits-cleat: notched on the job', '3 1/2"'),
+    basis: 'Geometry of the solids.',
+    check: {
+        fit({ fit, job }, report) {
+            const size = sizesOf(job);
+            const found = fit.faults.filter((fault): fault is Misfit => fault.kind === 'misfit' && fault.clashes.some(clash => clash.kind === 'overlap'));
+            theFirst(found.map(misfit => ({
+                at: misfit.piece.source, related: relatedTo(misfit),
+                message: `${capitalized(nameOf(misfit.piece))} runs into ${clashWords(misfit.clashes.filter(clash => clash.kind === 'overlap'), clash => `by ${size(clash.ticks)}`)}. `
+                    + causeWords(misfit, size, 'The list does what the text says: change one of the two parts.'),
+            }))).forEach(one => report(one));
+        },
+    },
+});
