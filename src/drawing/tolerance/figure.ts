@@ -2,6 +2,7 @@ import type { Show } from '../../quantity/print-length.ts';
 import { group, line, polygon, polyline, rectangle, sheet, text, type Group, type Item, type Point, type Sheet } from '../display-list.ts';
 import { endGrain } from '../fill/end-grain.ts';
 import { hatch } from '../fill/hatch.ts';
+import { drawnFractions } from '../figures.ts';
 import { paneGround } from '../paper.ts';
 import { patched } from '../patch.ts';
 import { fitText, wrapText } from '../text/fit-text.ts';
@@ -44,22 +45,24 @@ export function drawTolerance(figure: ToleranceFigure, width: number, show: Show
 /** The left piece ends at zero; the right one begins where it stands as drawn, and may stand anywhere in the bands. */
 function wood(figure: ToleranceFigure, axis: Axis, names: { readonly left: string; readonly right: string }): readonly Group[] {
     const top = TOP, foot = TOP + WOOD - 6, zero = along(axis, 0), face = along(axis, figure.nominal);
-    const block = (id: string, from: number, to: number, pith: Point, breakAt: number, name: string): Group => {
+    const block = (id: string, from: number, to: number, pith: Point, breakAt: number, name: string, clearOf: number): Group => {
         const corners: readonly Point[] = [[from, top], [to, top], [to, foot], [from, foot]];
         const middle = (top + foot) / 2;
         const edges = breakAt === from ? [[from, top], [to, top], [to, foot], [from, foot]] as const : [[to, top], [from, top], [from, foot], [to, foot]] as const;
-        const fitted = fitText(name, to - from - 16, 9.4, 7, 600);
+        // the name stands where no band covers it
+        const [nameFrom, nameTo] = breakAt === from ? [from, clearOf] : [clearOf, to];
+        const fitted = fitText(name, nameTo - nameFrom - 16, 9.4, 7, 600);
         return group(id, { title: name }, to - from < 4 ? [] : [
             polygon(corners, null, 'paper'), ...endGrain([corners], { pith, spacing: 7.2, seed: id }),
             polyline(edges, 'cut'), polyline([[breakAt, top], [breakAt, middle - 8], [breakAt - 4, middle - 3], [breakAt + 4, middle + 3], [breakAt, middle + 8], [breakAt, foot]], 'thin'),
-            ...to - from < textWidth(fitted.text, fitted.size, 600) + 8 ? [] : patched(text([(from + to) / 2, middle + 3.2], fitted.text, { size: fitted.size, weight: 600, anchor: 'middle' }), 'paper'),
+            ...nameTo - nameFrom < textWidth(fitted.text, fitted.size, 600) + 8 ? [] : patched(text([(nameFrom + nameTo) / 2, middle + 3.2], fitted.text, { size: fitted.size, weight: 600, anchor: 'middle' }), 'paper'),
         ]);
     };
     const over = face < zero;
     const bands = figure.bars.map(bar => band(bar, axis, top, foot));
     return [
-        block('wood.left', axis.left, zero, [axis.left + (zero - axis.left) * 0.4, foot + 60], axis.left, names.left),
-        block('wood.right', Math.max(face, zero), axis.right, [axis.right - 20, top - 70], axis.right, names.right),
+        block('wood.left', axis.left, zero, [axis.left + (zero - axis.left) * 0.4, foot + 60], axis.left, names.left, Math.min(zero, ...figure.bars.map(bar => along(axis, bar.least)))),
+        block('wood.right', Math.max(face, zero), axis.right, [axis.right - 20, top - 70], axis.right, names.right, Math.max(face, zero, ...figure.bars.map(bar => along(axis, bar.most)))),
         ...over ? [group('wood.over', { title: 'One in the other' }, [rectangle(face, top, zero, foot, 'wrong')])] : [],
         ...bands,
     ];
@@ -69,11 +72,11 @@ function wood(figure: ToleranceFigure, axis: Axis, names: { readonly left: strin
 function band(bar: Bar, axis: Axis, top: number, foot: number): Group {
     const from = along(axis, bar.least), to = along(axis, bar.most), zero = along(axis, 0);
     if (to - from < 0.5) return group(`band.${bar.kind}`, {}, []);
-    const inset = bar.kind === 'worst' ? 0 : 9;
+    const inset = bar.kind === 'worst' ? 0 : 14;
     const corners: readonly Point[] = [[from, top + inset], [to, top + inset], [to, foot - inset], [from, foot - inset]];
     const jammed = Math.min(zero, to);
     return group(`band.${bar.kind}`, { title: bar.words }, [
-        polygon(corners, bar.kind === 'worst' ? 'hidden' : 'edge', bar.kind === 'worst' ? 'wash' : 'tint'),
+        polygon(corners, bar.kind === 'worst' ? 'hidden' : 'thin', bar.kind === 'worst' ? 'wash' : 'tint'),
         ...from < zero && bar.kind === 'worst' ? [...hatch([[from, top], [jammed, top], [jammed, foot], [from, foot]], 3.2, true), rectangle(from, top, jammed, foot, 'wrong')] : [],
     ]);
 }
@@ -104,7 +107,7 @@ function rule(axis: Axis, top: number, show: Show): Group {
 
 function barOf(bar: Bar, axis: Axis, top: number, named: boolean): Group {
     const from = along(axis, bar.least), to = along(axis, bar.most), y = top + (named ? ROW : ROW + 2 * NAME_ROW) / 2, half = bar.kind === 'worst' ? 3 : 4.5;
-    const [before, after] = bar.figures;
+    const [before, after] = bar.figures.map(drawnFractions) as [string, string];
     const names = named ? wrapText(bar.words, NAMES.width - 12, SIZE) : [fitText(bar.words, axis.right - axis.left, SIZE, 7).text];
     const nameAt: Point = named ? [8, y + 3 - (names.length - 1) * 4.6] : [axis.left, top + NAME_ROW - 3];
     return group(`bar.${bar.kind}`, { title: bar.words }, [

@@ -1,4 +1,5 @@
 import { group, line, rectangle, sheet, text, type Group, type Item, type Sheet } from '../display-list.ts';
+import { drawnFractions } from '../figures.ts';
 import { paneGround } from '../paper.ts';
 import { hatch } from '../fill/hatch.ts';
 import { textWidth } from '../text/measure-text.ts';
@@ -32,8 +33,9 @@ function drawn(part: RunPart, from: number, to: number, i: number): Group {
         items.push(rectangle(from, TOP, to, foot, null, 'paper'));
         if (part.differs !== undefined) items.push(rectangle(from + 1, TOP, to - 1, foot, null, 'wash'));
         items.push(line([from, TOP], [to, TOP], 'thin'));
-        if (fits(part.figure)) items.push(text([middle, TOP + HEIGHT / 2 + 3], part.figure, { size: SIZE, anchor: 'middle' }));
-        if (part.differs !== undefined && fits(part.differs)) items.push(text([middle, foot + 12], part.differs, { size: SIZE, weight: 600, anchor: 'middle' }), line([middle, foot + 3], [middle, foot - 4], 'tick'));
+        const figure = drawnFractions(part.figure);
+        if (fits(figure)) items.push(text([middle, TOP + HEIGHT / 2 + 3], figure, { size: SIZE, anchor: 'middle' }));
+        if (part.differs !== undefined && fits(part.differs)) items.push(text([middle, foot + 12], drawnFractions(part.differs), { size: SIZE, weight: 600, anchor: 'middle' }), line([middle, foot + 3], [middle, foot - 4], 'tick'));
     } else {
         items.push(rectangle(from, TOP, to, foot, 'edge', part.kind === 'band' ? 'tint' : 'paper'));
         if (part.kind === 'line') items.push(...hatch([[from, TOP], [to, TOP], [to, foot], [from, foot]], 3.4, true));

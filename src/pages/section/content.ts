@@ -1,7 +1,6 @@
 import type { Derived, Section } from '../../ceiling/model.ts';
 import { contextIn, sectionsOf, type SectionOfLines } from '../../drawing/section/context.ts';
 import type { Group } from '../../drawing/display-list.ts';
-import { drawnFractions } from '../../drawing/figures.ts';
 import { drawPaneSection } from '../../drawing/section/pane-section.ts';
 import { toPaneSvg } from '../../drawing/svg/svg.ts';
 import { drawTolerance } from '../../drawing/tolerance/figure.ts';
@@ -56,7 +55,7 @@ export function sectionContent(room: RoomOnPage, wishes: Wishes): SectionContent
     const wide = width >= SIDE_BY_SIDE;
     const points = (pixels: number) => pixels / PIXELS_PER_POINT;
     const sizes: Sizes = {
-        section: { width: points((wide ? width * 0.56 : width) - PADDING), height: points(wide ? Math.max(360, height - 130) : Math.min(Math.max(300, height * 0.72), width * 0.85)) },
+        section: { width: points((wide ? width * 0.56 : width) - PADDING), height: points(wide ? Math.max(360, height - 130) : Math.min(Math.max(320, height * 0.72), width * 0.95)) },
         figure: points(wide ? width * 0.44 - PADDING - 16 : Math.min(760, width - PADDING)),
     };
     return {
@@ -83,7 +82,8 @@ function shown(each: SectionOfLines, { ceiling, takeOff }: RoomOnPage, sizes: Si
         key, label: profile.label, lines: linesNamed(lines.map(line => line.name)), svg,
         notes: drawn.notes.map(({ id, name, words }) => {
             const part = PART_OF_NOTE[id], at = part && placeOf(profile, part);
-            return { name, words: words.join('; '), ...at && { at: sources.number(at) }, keys: part ? keysOf(part) : [] };
+            // on a page, unlike in a drawing, fractions are written as they are typed
+            return { name, words: words.join('; ').replaceAll('\u2044', '/'), ...at && { at: sources.number(at) }, keys: part ? keysOf(part) : [] };
         }),
         lengths: lengthsOf(section, job, sources),
         cases: [fitCase(section, job), spacerCase(section, job)].flatMap(one => one ? [caseShown(one, sizes.figure, job, sources)] : []),
@@ -110,7 +110,7 @@ function lengthsOf(section: Section, job: JobSettings, sources: Sources): readon
     const row = (name: string, length: Derived | undefined): readonly LengthShown[] => {
         if (!length) return [];
         const off = worstCase(length.tolerance);
-        return [{ name, figure: drawnFractions(f(length.ticks)), off: off > 0 ? `± ${drawnFractions(f.fine(off))}` : '', why: whyWords(length.why, length.ticks, show, sources) }];
+        return [{ name, figure: f(length.ticks), off: off > 0 ? `± ${f.fine(off)}` : '', why: whyWords(length.why, length.ticks, show, sources) }];
     };
     return [
         ...row(t('Width between the sides'), section.innerWidth), ...row(t('Width of the beam'), section.outerWidth), ...row(t('Depth of the beam'), section.depth),

@@ -1,6 +1,7 @@
 import type { Ceiling, Run } from '../../ceiling/model.ts';
 import { pressedRuns, shareOfEach } from '../../ceiling/run-errors.ts';
 import { figure } from '../../drawing/figures.ts';
+import { printLength } from '../../quantity/print-length.ts';
 import type { RunPart, RunStrip } from '../../drawing/tolerance/model.ts';
 import type { Spacing } from '../../job/model.ts';
 import type { Source } from '../../provenance/source.ts';
@@ -9,7 +10,7 @@ import { MOST_PRESS } from '../../rules/press-adds-up.ts';
 import { COFFERS_DIFFER } from '../../rules/rounding-left-over.ts';
 import { linesNamed } from '../../rules/support/words.ts';
 import { t } from '../shared/words.ts';
-import { drawnSizes, fitZones, type Reason, type ToleranceCase } from './tolerances.ts';
+import { fineSizes, fitZones, type Reason, type ToleranceCase } from './tolerances.ts';
 
 /** One direction of the room, wall to wall: the strip of its parts, and what rounding, press and the saw do along it. */
 export interface RunCase { readonly strip: RunStrip; readonly cases: readonly ToleranceCase[] }
@@ -34,7 +35,7 @@ function stripOf(run: Run, { room, band, width, length }: Ceiling): RunStrip {
         const cut = cutCoffers[i] ?? coffer, line = run.lines[i];
         const differs = equal ? cut - usual : cut - roundTo(coffer, room.job.cutTo.value);
         return [
-            { kind: 'coffer', name: '', width: coffer, figure: figure(cut, show.value), ...differs !== 0 && { differs: `${differs > 0 ? '+' : '−'}${drawnSizes(room.job)(Math.abs(differs))}` } },
+            { kind: 'coffer', name: '', width: coffer, figure: figure(cut, show.value), ...differs !== 0 && { differs: `${differs > 0 ? '+' : '−'}${fineSizes(room.job)(Math.abs(differs))}` } },
             ...line ? [{ kind: 'line' as const, name: line.name, width: line.high - line.low, figure: figure(line.high - line.low, show.value) }] : [],
         ];
     }), ...bandPart(after)];
@@ -43,22 +44,22 @@ function stripOf(run: Run, { room, band, width, length }: Ceiling): RunStrip {
 
 /** What equal coffers, cut to the tape, leave over, and who takes it. */
 function roundingCase(run: Run, { room }: Ceiling): ToleranceCase {
-    const { job } = room, f = drawnSizes(job), { ticks, place, cutCoffers, rest } = run.residue;
+    const { job } = room, f = fineSizes(job), { ticks, place, cutCoffers, rest } = run.residue;
     const half = job.cutTo.value / 2, step = job.cutTo.value;
     const first = cutCoffers[0] ?? 0, last = cutCoffers.at(-1) ?? 0, show = job.show.value;
     const taken = Math.abs(ticks) <= half ? t('Nobody can cut that finely: it stays where it is.')
         : place === 'band' ? t('The band takes {0}.', f(Math.abs(rest)))
         : place === 'spread' ? t('It is spread over the coffers, which differ by a step.')
-        : first === last ? t('The outer coffers take it: both are cut at {0}.', figure(first, show)) : t('The outer coffers take it: they are cut at {0} and {1}.', figure(first, show), figure(last, show));
+        : first === last ? t('The outer coffers take it: both are cut at {0}.', printLength(first, show)) : t('The outer coffers take it: they are cut at {0} and {1}.', printLength(first, show), printLength(last, show));
     const said = ticks === 0 ? t('The coffers come out even: nothing is left over.') : ticks > 0 ? t('{0} is left over in the run. {1}', f(ticks), taken) : t('{0} is missing in the run. {1}', f(-ticks), taken);
     return {
         figure: {
             id: `tolerance.rounding.${run.along}`, title: t('Rounding'), nominal: ticks, description: said,
             bars: [{ kind: 'sum', words: t('left over'), least: Math.min(0, ticks), most: Math.max(0, ticks), figures: ticks < 0 ? [f(ticks), ''] : ['', f(ticks)] }],
             zones: [
-                { kind: 'wrong', words: t('is seen'), from: -Infinity, to: -COFFERS_DIFFER }, { kind: 'plain', words: t('goes to the ends'), from: -COFFERS_DIFFER, to: -half },
+                { kind: 'wrong', words: t('is seen'), from: -Infinity, to: -COFFERS_DIFFER }, { kind: 'plain', words: t('not seen'), from: -COFFERS_DIFFER, to: -half },
                 { kind: 'asked', words: t('even'), from: -half, to: half },
-                { kind: 'plain', words: t('goes to the ends'), from: half, to: COFFERS_DIFFER }, { kind: 'wrong', words: t('is seen'), from: COFFERS_DIFFER, to: Infinity },
+                { kind: 'plain', words: t('not seen'), from: half, to: COFFERS_DIFFER }, { kind: 'wrong', words: t('is seen'), from: COFFERS_DIFFER, to: Infinity },
             ],
         },
         verdict: said, isWrong: Math.abs(ticks) > COFFERS_DIFFER,
@@ -71,13 +72,13 @@ function roundingCase(run: Run, { room }: Ceiling): ToleranceCase {
 }
 
 function exactly(ticks: number, f: (ticks: number) => string, show: 'feet-inches' | 'millimeters'): string {
-    const printed = figure(ticks, show);
+    const printed = printLength(ticks, show);
     return printed.startsWith('~') ? f(ticks) : printed;
 }
 
 /** Bottoms cut long: what they press adds up along the run. */
 function pressCases(run: Run, ceiling: Ceiling): readonly ToleranceCase[] {
-    const f = drawnSizes(ceiling.room.job);
+    const f = fineSizes(ceiling.room.job);
     return pressedRuns(ceiling).filter(({ lines }) => lines[0]!.runs === run.along).flatMap(({ lines, pieces }): ToleranceCase[] => {
         const press = lines[0]!.section.profile.bottom?.press;
         if (!press || !(press.value > 0)) return [];
@@ -99,7 +100,7 @@ function channelCases(run: Run, ceiling: Ceiling): readonly ToleranceCase[] {
     const { job } = ceiling.room, allowed = job.cutTolerance;
     const crossing = isAcross(run) ? ceiling.down : ceiling.across;
     if (!allowed || !(allowed.value > 0) || crossing.lines.length === 0) return [];
-    const f = drawnSizes(job), { worst, usual, settings } = shareOfEach(run, allowed.value);
+    const f = fineSizes(job), { worst, usual, settings } = shareOfEach(run, allowed.value);
     const byFit = new Map<string, typeof run.lines[number][]>();
     for (const line of run.lines) {
         const gap = line.section.profile.bottom?.gap.value;

@@ -29,7 +29,9 @@ export const SECTION_STYLE = `.section-page{padding:8px 12px 20px}
 .verdict{margin:0 0 .4em}
 .verdict.wrong{color:var(--accent)}
 .scale{margin:.2em 0;font-size:.92em}
-.case summary{display:inline-block}
+.case summary{display:inline-block;list-style:none}
+.case summary::after{content:' ▾'}
+.case details[open]>summary::after{content:' ▴'}
 .case ul{margin:.3em 0 0;padding-inline-start:20px}
 .run{margin-top:14px}
 .choice{min-height:28px}

@@ -1,6 +1,5 @@
 import { fitAsBuilt } from '../../ceiling/fit.ts';
 import type { Section } from '../../ceiling/model.ts';
-import { drawnFractions, sizeWithUnit } from '../../drawing/figures.ts';
 import type { ToleranceFigure, Zone } from '../../drawing/tolerance/model.ts';
 import type { JobSettings } from '../../job/model.ts';
 import type { Tolerance } from '../../quantity/measure.ts';
@@ -22,17 +21,16 @@ export interface ToleranceCase {
 /** One of the lengths or causes behind a figure. */
 export interface Reason { readonly words: string; readonly at?: Source }
 
-/** Lengths in figures of a drawing: with the fraction's own slash. */
-export function drawnSizes(job: JobSettings): (ticks: number) => string {
-    const sizes = sizesOf(job);
-    return ticks => drawnFractions(sizes.fine(ticks));
+/** Lengths finer than the tape too. */
+export function fineSizes(job: JobSettings): (ticks: number) => string {
+    return sizesOf(job).fine;
 }
 
 /** The bottom between the sides: where it jams, and where the gap shows. */
 export function fitCase(section: Section, job: JobSettings): ToleranceCase | undefined {
     const built = fitAsBuilt(section, job), { bottom } = section.profile, { innerWidth, bottomWidth } = section;
     if (!built || !bottom || !innerWidth || !bottomWidth) return undefined;
-    const f = drawnSizes(job), gap = bottom.gap.value;
+    const f = fineSizes(job), gap = bottom.gap.value;
     const { fit, worst, usual, paint, paintCounts } = built;
     const figures = (reach: { least: number; most: number }) => [f(reach.least), f(reach.most)] as const;
     const isSame = worst.least === worst.most;
@@ -83,7 +81,7 @@ function verdict(worst: { least: number; most: number }, gap: { least: number; m
 export function spacerCase(section: Section, job: JobSettings): ToleranceCase | undefined {
     const { spacerRoom, profile: { spacers, cleats } } = section, height = spacers?.height;
     if (!spacerRoom || !height) return undefined;
-    const f = drawnSizes(job);
+    const f = fineSizes(job);
     const clear = minus(spacerRoom, height.value);
     const off = worstCase(clear.tolerance), usually = rootSumSquare(clear.tolerance);
     const bars = off === 0 ? [{ kind: 'usual' as const, words: t('as drawn'), least: clear.ticks, most: clear.ticks, figures: ['', f(clear.ticks)] as const }] : [
@@ -114,7 +112,7 @@ function spacerVerdict(least: number, mayBeOff: boolean, below: string, f: (tick
 }
 
 function sized(ticks: Ticks, off: number, job: JobSettings): string {
-    return `${sizeWithUnit(ticks, job.show.value)}${off > 0 ? ` ± ${drawnSizes(job)(off)}` : ''}`;
+    return `${sizesOf(job)(ticks)}${off > 0 ? ` ± ${fineSizes(job)(off)}` : ''}`;
 }
 
 function at(source: Source | undefined): { at?: Source } {
