@@ -2,3 +2,4 @@
 declare module '*.coffer' { const text: string; export default text; }
 declare module '*.woff2' { const base64: string; export default base64; }
 declare module '*.md' { const text: string; export default text; }
+declare module '*.woff' { const base64: string; export default base64; }

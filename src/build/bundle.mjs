@@ -7,7 +7,7 @@ import { licensesOf } from './licenses.mjs';
 import { root } from './ready.mjs';
 
 /** Files that are no code and travel inside it. tests/vitest.config.ts does the same for tests; src/assets.d.ts types them. */
-export const loaders = { '.coffer': 'text', '.woff2': 'base64', '.md': 'text' };
+export const loaders = { '.coffer': 'text', '.woff2': 'base64', '.woff': 'base64', '.md': 'text' };
 
 /**
  * Bundled CommonJS packages ask for Node's own modules by `require`, which an ES module has not got.

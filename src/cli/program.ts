@@ -1,12 +1,13 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
+import { bid, BID_FORMATS, type BidOptions } from './commands/bid.ts';
 import { boards, cutList, LIST_FORMATS, type ListOptions } from './commands/lists.ts';
 import { check, CHECK_FORMATS, type CheckOptions } from './commands/check.ts';
 import { draw, DRAWING_FORMATS, THEMES, type DrawOptions } from './commands/draw.ts';
 import { estimate, type EstimateOptions } from './commands/estimate.ts';
 import { explain } from './commands/explain.ts';
 import { format, type FormatOptions } from './commands/format.ts';
-import { LABEL_PAPERS, labels, saw, type LabelOptions, type SawOptions } from './commands/saw.ts';
 import { model, MODEL_FORMATS, type ModelOptions } from './commands/model.ts';
+import { LABEL_PAPERS, labels, saw, type LabelOptions, type SawOptions } from './commands/saw.ts';
 import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
 import type { World } from './input.ts';
 import { openTerminal, type ColorChoice } from './terminal.ts';
@@ -54,6 +55,7 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
         .argument('[files...]', 'files or folders; - is standard input')
         .option('--stdin-file-path <path>', 'where the text on standard input belongs');
     const rooms = new Option('--room <name>', 'only this room; say it again for another').argParser((name: string, before: string[]) => [...before, name]).default([], 'all');
+    const alternates = new Option('--with <alternate>', 'only this alternate; say it again to combine it with another').argParser((name: string, before: string[]) => [...before, name]).default([], 'each by itself');
     const lists = new Option('--format <format>', 'how to print it').choices(LIST_FORMATS).default('human');
     const act = <Options>(job: (options: Options & { files: string[] }, world: World) => ExitCode | Promise<ExitCode>) =>
         (files: string[], options: Options) => run(terminal => job({ ...options, files }, { ...world, terminal }));
@@ -72,8 +74,10 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
         .option('--out <folder>', 'where they go', filled, 'labels').addOption(new Option('--paper <paper>', 'letter, or A4 where the job is in millimeters, unless said').choices(LABEL_PAPERS))
         .action(act<LabelOptions>(labels));
     withFiles('estimate', 'what the job costs and is sold for, with every alternate beside it').addOption(lists).addOption(rooms)
-        .addOption(new Option('--with <alternate>', 'only this alternate; say it again to combine it with another').argParser((name: string, before: string[]) => [...before, name]).default([], 'each by itself'))
-        .action(act<EstimateOptions>(estimate));
+        .addOption(alternates).action(act<EstimateOptions>(estimate));
+    withFiles('bid', 'the client\'s page: what is done, for how much, on which terms').addOption(rooms).addOption(alternates)
+        .option('--out <folder>', 'where it goes', filled, 'bids').addOption(new Option('--format <format>', 'how to write it').choices(BID_FORMATS).default('pdf'))
+        .option('--date <date>', 'the date that stands on it; a line to fill in where none is said').action(act<BidOptions>(bid));
     withFiles('draw', 'plan and sections as SVG files, or as DXF files at true size')
         .option('--out <folder>', 'where they go', filled, 'drawings')
         .addOption(new Option('--format <format>', 'for a browser or a printer, or for a drawing program').choices(DRAWING_FORMATS).default('svg')).addOption(new Option('--theme <theme>', 'colors of an SVG').choices(THEMES).default('auto'))

@@ -9,7 +9,7 @@ const LATIN: Readonly<Record<Weight, string>> = { 400: latin400, 600: latin600 }
 const EXTENDED: Readonly<Record<Weight, string>> = { 400: extended400, 600: extended600 };
 
 /** Letters of the font's second file, which is worth its 20 kB only where a name uses them. */
-const EXTENDED_LETTERS = /[\u0100-\u0130\u0132-\u0151\u0154-\u02ba\u1e00-\u1eff]/u;
+export const EXTENDED_LETTERS = /[\u0100-\u0130\u0132-\u0151\u0154-\u02ba\u1e00-\u1eff]/u;
 const EXTENDED_RANGE = 'U+100-130,U+132-151,U+154-2BA,U+1E00-1EFF';
 
 /** `@font-face` rules with the font inside, for the weights and letters that the sheet uses: a drawing needs nothing from elsewhere. */

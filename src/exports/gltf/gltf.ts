@@ -1,4 +1,4 @@
-import { Document, WebIO, type Buffer, type Material, type Mesh } from '@gltf-transform/core';
+import { Document, WebIO, type Buffer as Bytes, type Material, type Mesh } from '@gltf-transform/core';
 import { meshOf, type Corner } from '../../drawing/view/mesh.ts';
 import type { Solid } from '../../dryfit/model.ts';
 import type { Show } from '../../quantity/print-length.ts';
@@ -48,7 +48,7 @@ function linear(seen: number): number {
 }
 
 /** Faces share no corners, so that each is lit flat. */
-function meshFor(document: Document, buffer: Buffer, solid: Solid, material: Material): Mesh {
+function meshFor(document: Document, buffer: Bytes, solid: Solid, material: Material): Mesh {
     const { corners, faces } = meshOf(solid);
     const positions: number[] = [];
     const normals: number[] = [];

@@ -1,0 +1,37 @@
+import PDFDocument from 'pdfkit';
+import type { BidContent } from '../../pages/bid/content.ts';
+import { documentBytes, newDocument } from './document.ts';
+import { Flow } from './flow.ts';
+import { drawSheetOn } from './sheet.ts';
+
+/**
+ * The client's page as PDF: the same words as the printed page, its drawings as lines and letters, each on a page of its
+ * own paper and at its own scale. The same bid gives the same bytes.
+ */
+export async function bidPdf(bid: BidContent): Promise<Uint8Array> {
+    const doc = newDocument(PDFDocument, `Bid: ${bid.title}`, bid.contractor);
+    const flow = new Flow(doc);
+    flow.heading(`Bid: ${bid.title}`);
+    const between = [bid.contractor && `from ${bid.contractor}`, bid.client && `for ${bid.client}`].filter(Boolean).join(', ');
+    if (between) flow.line(between);
+    flow.line(bid.date === undefined ? 'Date: ______________' : `Date: ${bid.date}`);
+    if (bid.draft.length > 0) flow.list('Draft, not to be sent', bid.draft);
+    flow.list('What is done', bid.scope);
+    flow.title('Price');
+    bid.price.forEach(({ what, amount, strong }) => { flow.row(what, amount, strong); });
+    if (bid.allowances.length > 0) flow.line(`In the price are set aside ${bid.allowances.join('; ')}. What is not used is paid back, what is more comes on top.`);
+    if (bid.options.length > 0) {
+        flow.title('If you choose otherwise');
+        bid.options.forEach(({ title, price }) => { flow.row(title, price, false); });
+        flow.line('Each is priced by itself; together they may come to something else.');
+    }
+    flow.list('What is not done', bid.exclusions);
+    flow.list('Before the work begins', bid.cautions);
+    flow.list('Terms', bid.terms);
+    flow.signatures('Agreed', ['For the client', 'For the contractor']);
+    for (const sheet of bid.drawings) {
+        doc.addPage({ size: [sheet.paper.width, sheet.paper.height], margin: 0 });
+        drawSheetOn(doc, sheet);
+    }
+    return await documentBytes(doc);
+}
