@@ -1,5 +1,6 @@
 import type { Stock } from '../../job/model.ts';
-import { PARTS, type EndCut, type Part, type Piece } from '../../takeoff/model.ts';
+import { cutAlike, endWords } from '../../takeoff/cut-alike.ts';
+import { PARTS, type Part, type Piece } from '../../takeoff/model.ts';
 import { compareNames, comparePieces } from '../../takeoff/piece-order.ts';
 
 /** Pieces that are cut alike, at one setting of stop, fence and saw. */
@@ -18,27 +19,17 @@ export function batchesOf(pieces: readonly Piece[]): StockBatches[] {
 }
 
 function batches(pieces: readonly Piece[]): Batch[] {
-    return groupBy(pieces, cutsOf)
+    return groupBy(pieces, cutAlike)
         .map(alike => alike.sort(comparePieces))
         .map(alike => ({ sample: alike[0]!, pieces: alike }))
         .sort((a, b) => b.sample.cutBack - a.sample.cutBack || b.sample.cutFace - a.sample.cutFace
-            || compareNames(cutsOf(a.sample), cutsOf(b.sample)));
+            || compareNames(cutAlike(a.sample), cutAlike(b.sample)));
 }
 
-/**
- * Everything that is done to a piece. Which end is named first depends on where it hangs; what tells two pieces apart at
- * the saw is the hand.
- */
-function cutsOf(p: Piece): string {
-    return JSON.stringify([p.cutBack, p.cutFace, p.hand, p.width, p.thickness, p.ripped, p.ends.map(endText).sort(), p.machining]);
-}
-
-export function endText(end: EndCut): string {
-    return end.cut === 'miter' ? `miter ${end.degrees}` : end.cut;
-}
+export { endWords as endText } from '../../takeoff/cut-alike.ts';
 
 export function endsText([a, b]: Piece['ends']): string {
-    const [first, second] = [endText(a), endText(b)].sort();
+    const [first, second] = [endWords(a), endWords(b)].sort();
     return first === second ? `${first} both ends` : `${first} one end, ${second} the other`;
 }
 

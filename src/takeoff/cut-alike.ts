@@ -1,0 +1,28 @@
+import type { EndCut, Piece } from './model.ts';
+
+/**
+ * Everything that is done to a piece, as one text: two pieces of one part and one stock with the same text are cut alike, and
+ * a piece whose text has changed has to be cut otherwise. Which end is named first depends on where it hangs; what tells two
+ * pieces apart at the saw is the hand.
+ */
+export function cutAlike({ cutBack, cutFace, hand, width, thickness, ripped, ends, work }: Piece): string {
+    return JSON.stringify([cutBack, cutFace, hand, width, thickness, ripped, ends.map(endWords).sort(), work]);
+}
+
+/**
+ * How a piece is cut, short enough to be kept with a tick: its two cut lengths in ticks, so that what it was cut at can be told
+ * later, and a hash (FNV-1a, 32 bits) of all that is done to it.
+ */
+export function fingerprintOf(piece: Piece): string {
+    return `${piece.cutBack}.${piece.cutFace}.${hash(JSON.stringify([piece.part, piece.stock.name, cutAlike(piece)]))}`;
+}
+
+export function endWords(end: EndCut): string {
+    return end.cut === 'miter' ? `miter ${end.degrees}` : end.cut;
+}
+
+function hash(text: string): string {
+    let value = 0x811c9dc5;
+    for (let i = 0; i < text.length; i++) value = Math.imul(value ^ text.charCodeAt(i), 0x01000193);
+    return (value >>> 0).toString(36);
+}
