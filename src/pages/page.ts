@@ -1,3 +1,4 @@
+import type { BoardPlan } from '../cutting/model.ts';
 import type { Ceiling, Layout } from '../ceiling/model.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
@@ -14,7 +15,7 @@ export interface Page<Content extends PageContent = PageContent> {
     /** Plain data, fit for JSON: all that the renderer of this kind needs, and no more. */
     contentOf(room: RoomOnPage, wishes: Wishes): Content;
     /** Formats the page is kept in, by what makes them. `state` is the pane's own (sort order, ticks), as far as it is known. */
-    readonly exports: Partial<Readonly<Record<ExportFormat, (room: RoomOnPage, state: unknown) => Exported>>>;
+    readonly exports: Partial<Readonly<Record<ExportFormat, (room: RoomOnPage, state: unknown) => Exported | Promise<Exported>>>>;
     /** Set where the page shows the whole house: then it is made anew when any room of the house changes. */
     readonly ofHouse?: boolean;
 }
@@ -23,6 +24,8 @@ export interface Page<Content extends PageContent = PageContent> {
 export interface PageContent {
     /** The places in the text that the page leads to by number: see shared/sources.ts. */
     readonly sources: readonly Source[];
+    /** The rooms whose pieces are ticked off on it, where it shows those of a whole house. */
+    readonly rooms?: readonly { readonly uri: string; readonly room: string }[];
 }
 
 /** A room that could be laid out, with all that is known of it. What takes long is made when it is asked for, and kept. */
@@ -35,6 +38,8 @@ export interface RoomOnPage {
     readonly findings: readonly Finding[];
     /** Every room that is laid out of the house this room belongs to (all under the same `job`), this one among them, by file and place. */
     readonly house: readonly RoomOnPage[];
+    /** The plan of the house's boards, where its host looks for a cheaper one than the first. */
+    readonly boards?: { readonly plan: BoardPlan; readonly proving?: { readonly done: number; readonly of: number } };
 }
 
 /** What a pane says of itself that bears on the content. */

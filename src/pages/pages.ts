@@ -1,5 +1,6 @@
 import type { PaneKind } from './kinds.ts';
 import type { Page } from './page.ts';
+import { boardsPage } from './boards/page.ts';
 import { planPage } from './plan/page.ts';
 import { sectionPage } from './section/page.ts';
 import { viewPage } from './view/page.ts';
@@ -7,6 +8,7 @@ import { viewPage } from './view/page.ts';
 /** All kinds of page there are. One line each; what a pane's script renders is listed in src/panes, what the editor offers in src/extension/panes/kinds.ts. */
 export const PAGES: Partial<Readonly<Record<PaneKind, Page>>> = {
     plan: planPage,
+    boards: boardsPage,
     section: sectionPage,
     view: viewPage,
 };

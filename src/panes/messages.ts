@@ -52,9 +52,12 @@ export interface FindMessage { readonly type: 'find'; readonly kind: PaneKind; r
 export interface TickMessage { readonly type: 'tick'; readonly add: readonly string[]; readonly remove: readonly string[] }
 /** A part was picked by hand: other panes of the room show it too. */
 export interface PickMessage { readonly type: 'pick'; readonly key: string }
+/** Write into the job that a board is cut, or that a piece is spoiled: by the key the page gives it. */
+export interface MarkMessage { readonly type: 'mark'; readonly as: MarkedAs; readonly key: string }
+export type MarkedAs = 'cut' | 'spoiled';
 /** Keep the page as a file. `file`: what only the pane can make, such as a picture of what it shows; else the server makes it. */
 export interface ExportMessage { readonly type: 'export'; readonly format: ExportFormat; readonly state: unknown; readonly file?: { readonly name: string; readonly base64: string } }
-export type FromPane = ReadyMessage | SizeMessage | SelectMessage | ChooseMessage | PinMessage | FindMessage | PickMessage | TickMessage | ExportMessage;
+export type FromPane = ReadyMessage | SizeMessage | SelectMessage | ChooseMessage | PinMessage | FindMessage | PickMessage | TickMessage | MarkMessage | ExportMessage;
 
 /** On the wire. */
 export type Versioned<Message> = Message & { readonly version: typeof VERSION };
@@ -105,6 +108,7 @@ const FROM_PANE: Readonly<Record<FromPane['type'], Check>> = {
     find: has({ kind: isKind, key: isText }),
     pick: has({ key: isText }),
     tick: has({ add: isTexts, remove: isTexts }),
+    mark: has({ as: either('cut', 'spoiled'), key: isText }),
     export: has({ format: isText, file: or(isAbsent, has({ name: isText, base64: isText })) }),
 };
 

@@ -1,6 +1,7 @@
 import type { PaneKind } from '../pages/kinds.ts';
 import type { ExportFormat, PageContent } from '../pages/page.ts';
-import type { Condition, Problem, RoomChoice } from '../panes/messages.ts';
+import type { TextChange } from '../findings/finding.ts';
+import type { Condition, MarkedAs, Problem, RoomChoice } from '../panes/messages.ts';
 import type { Position } from '../provenance/source.ts';
 
 /**
@@ -18,7 +19,10 @@ export type BuiltinDocumentResult = string | null;
  */
 export const SHOW_PIECES = 'cofferwright.showPieces';
 export interface ShowPiecesParams { readonly uri: string; readonly room: string }
-export interface InitializationOptions { readonly commands?: readonly string[]; readonly readsFiles?: boolean }
+export interface InitializationOptions { readonly commands?: readonly string[]; readonly readsFiles?: boolean;
+    /** What the server itself says, in the language of the editor, by the English text. What is missing is said in English. */
+    readonly words?: Readonly<Record<string, string>>;
+}
 
 /**
  * Questions of the server to the editor about files that are not on the server's disk. An editor that answers them says
@@ -62,6 +66,14 @@ export interface PaneContentParams {
 /** From the server: the keys of the parts that the cursor stands in. */
 export const PANE_SELECTION = 'cofferwright/paneSelection';
 export interface PaneSelectionParams { readonly pane: string; readonly keys: readonly string[] }
+
+/**
+ * Asks what has to be written into the job's files so that they say that a board is cut or a piece is spoiled; or why it cannot
+ * be, in words. null: the pane shows nothing, or knows no such board or piece.
+ */
+export const PANE_MARK = 'cofferwright/paneMark';
+export interface PaneMarkParams { readonly pane: string; readonly as: MarkedAs; readonly key: string }
+export type PaneMarkResult = { readonly edits: readonly TextChange[] } | { readonly words: string } | null;
 
 /** Asks for a pane's page as a file; null where there is none to be made. */
 export const PANE_EXPORT = 'cofferwright/paneExport';

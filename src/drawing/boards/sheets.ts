@@ -1,7 +1,7 @@
 import { sizeFigure, figure } from '../figures.ts';
 import type { LaidBoard, LaidStrip, SawOrder } from '../../sawing/model.ts';
 import { line, sheet, text, type Item, type Sheet } from '../display-list.ts';
-import type { Extent } from '../extent.ts';
+import { itemsExtent, type Extent } from '../extent.ts';
 import { paperFor, PAPERS } from '../paper.ts';
 import { sheetAfter } from '../plan/plan.ts';
 import { frame, type TitleBlock } from '../sheet/frame.ts';
@@ -35,6 +35,19 @@ export function drawBoardSheets(order: SawOrder, words: BoardSheetWords, options
             [...items, strip(boardsStrip(order), whole.strip), whole.group],
         );
     });
+}
+/** The same on one sheet, as long as it takes: for a screen, or a roll of paper. */
+export function drawBoardRoll(order: SawOrder, words: BoardSheetWords, options: SheetOptions = {}): Sheet {
+    const base = options.paper === undefined ? paperFor(order.job.show.value) : PAPERS[options.paper];
+    const id = options.sheet ?? FIRST_SHEET;
+    const { area } = frame(base, titleBlock(order, words, options, id, ''));
+    const within = { left: area.left + PAD, top: area.top + PAD, right: area.right - PAD };
+    const items = flow(order, { ...within, foot: Infinity })[0] ?? [];
+    const foot = items.length === 0 ? 0 : itemsExtent(items).foot + PAD + (base.height - area.foot);
+    const height = Math.max(base.height, foot);
+    const paper = { ...base, height, cssHeight: `${Math.ceil(height)}pt`, cssWidth: `${Math.ceil(base.width)}pt` };
+    const whole = frame(paper, titleBlock(order, words, options, id, ''));
+    return sheet({ id, title: `Boards at the saw, ${words.job}`, description: descriptionOf(order) }, paper, [...items, strip(boardsStrip(order), whole.strip), whole.group]);
 }
 const FIRST_SHEET = 'B-1';
 

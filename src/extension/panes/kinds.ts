@@ -8,6 +8,7 @@ export interface KindOfPane { readonly command: string; readonly title: () => st
 export const KINDS: Partial<Readonly<Record<PaneKind, KindOfPane>>> = {
     plan: { command: 'cofferwright.showPlan', title: () => vscode.l10n.t('Ceiling Plan') },
     section: { command: 'cofferwright.showSection', title: () => vscode.l10n.t('Beam Section') },
+    boards: { command: 'cofferwright.showBoards', title: () => vscode.l10n.t('Boards') },
     view: { command: 'cofferwright.showView', title: () => vscode.l10n.t('In Three Dimensions') },
 };
 

@@ -45,6 +45,11 @@ export class Pane {
         return this.last?.shown ?? null;
     }
 
+    /** The rooms whose pieces are ticked off in it. */
+    get ticked(): readonly { readonly uri: string; readonly room: string }[] {
+        return this.last?.content?.rooms ?? (this.shown ? [this.shown] : []);
+    }
+
     /** Says again what is to be shown: to a new server, and after every change. */
     tellServer(): void {
         const room = this.chosen ?? (this.pinned && this.shown ? { uri: this.shown.uri, room: this.shown.room } : undefined);
@@ -52,7 +57,7 @@ export class Pane {
     }
 
     take(params: PaneContentParams): void {
-        const before = this.shown;
+        const before = this.ticked;
         const content = params.content ?? (params.condition === 'nothing' ? undefined : this.last?.content);
         // the cursor has led away from what was chosen by hand
         if (!this.pinned && this.chosen && (params.shown?.uri !== this.chosen.uri || params.shown.room !== this.chosen.room)) this.chosen = undefined;
@@ -60,7 +65,7 @@ export class Pane {
         this.name();
         const { pane: _, ...message } = params;
         this.post({ type: 'content', ...message });
-        if (params.shown && (before?.uri !== params.shown.uri || before.room !== params.shown.room)) this.postTicks();
+        if (!sameRooms(before, this.ticked)) this.postTicks();
     }
 
     select({ keys }: PaneSelectionParams): void {
@@ -92,7 +97,7 @@ export class Pane {
     }
 
     postTicks(): void {
-        if (this.shown) this.post({ type: 'ticks', keys: this.holder.ticksOf(this.shown.uri, this.shown.room) });
+        this.post({ type: 'ticks', keys: this.ticked.flatMap(({ uri, room }) => this.holder.ticksOf(uri, room)) });
     }
 
     say(words: string): void {
@@ -117,7 +122,7 @@ export class Pane {
                 return;
             case 'pin': return this.pin(message.pinned);
             case 'choose': return this.choose(message.uri, message.room);
-            case 'select': case 'find': case 'pick': case 'tick': case 'export': return this.holder.asked(this, message);
+            case 'select': case 'find': case 'pick': case 'tick': case 'mark': case 'export': return this.holder.asked(this, message);
         }
     }
 
@@ -142,4 +147,8 @@ export class Pane {
         this.pinned = kept?.pinned === true;
         this.chosen = { uri: room.uri, room: room.room };
     }
+}
+
+function sameRooms(a: Pane['ticked'], b: Pane['ticked']): boolean {
+    return a.length === b.length && a.every(({ uri, room }, i) => uri === b[i]!.uri && room === b[i]!.room);
 }

@@ -1,8 +1,8 @@
 import * as vscode from 'vscode';
 import { PANE_KINDS, type FromPane, type PaneKind } from '../../panes/messages.ts';
 import {
-    CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_SELECTION, PANE_SHOWS,
-    type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneSelectionParams, type PaneShowsParams,
+    CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_MARK, PANE_SELECTION, PANE_SHOWS,
+    type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneMarkParams, type PaneMarkResult, type PaneSelectionParams, type PaneShowsParams,
 } from '../../server/messages.ts';
 import type { Listen } from '../server.ts';
 import { KINDS, viewType } from './kinds.ts';
@@ -90,7 +90,8 @@ export class Panes implements Holder, vscode.Disposable {
         switch (message.type) {
             case 'select': void this.text.select(message.at).catch((error: unknown) => pane.say(vscode.l10n.t('The text could not be opened: {0}', String(error)))); return;
             case 'find': return this.find(pane, message.kind, message.key);
-            case 'tick': if (pane.shown) void this.ticks.change(pane.shown.uri, pane.shown.room, message.add, message.remove); return;
+            case 'tick': return this.tick(pane, message);
+            case 'mark': void this.mark(pane, message); return;
             case 'pick': return this.picked(pane, message.key);
             case 'export': void this.export(pane, message); return;
             default: return;
@@ -117,6 +118,27 @@ export class Panes implements Holder, vscode.Disposable {
         if (from.shown && !same(pane)) pane.choose(from.shown.uri, from.shown.room);
         pane.panel.reveal(undefined, true);
         pane.reveal(key);
+    }
+
+    /** A piece is ticked off in its own room; what is no piece, in the first. */
+    private tick(pane: Pane, { add, remove }: FromPane & { type: 'tick' }): void {
+        const rooms = pane.ticked;
+        const roomOf = (key: string): unknown => rooms.find(({ room }) => key.startsWith(`${room}.`)) ?? rooms[0];
+        for (const each of rooms) {
+            const own = (keys: readonly string[]): string[] => keys.filter(key => roomOf(key) === each);
+            const [more, less] = [own(add), own(remove)];
+            if (more.length + less.length > 0) void this.ticks.change(each.uri, each.room, more, less);
+        }
+    }
+
+    private async mark(pane: Pane, { as, key }: FromPane & { type: 'mark' }): Promise<void> {
+        const params: PaneMarkParams = { pane: pane.id, as, key };
+        const answer = await this.talk.ask<PaneMarkResult>(PANE_MARK, params);
+        if (!answer) return pane.say(vscode.l10n.t('The job has changed meanwhile.'));
+        if ('words' in answer) return pane.say(answer.words);
+        const edit = new vscode.WorkspaceEdit();
+        for (const { uri, range: { start, end }, text } of answer.edits) edit.replace(vscode.Uri.parse(uri), new vscode.Range(start.line, start.character, end.line, end.character), text);
+        if (!await vscode.workspace.applyEdit(edit)) pane.say(vscode.l10n.t('The text could not be changed.'));
     }
 
     private async export(pane: Pane, { format, state, file }: FromPane & { type: 'export' }): Promise<void> {

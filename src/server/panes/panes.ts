@@ -5,12 +5,13 @@ import type { RoomOnPage } from '../../pages/page.ts';
 import { PAGES } from '../../pages/pages.ts';
 import type { RoomChoice } from '../../panes/messages.ts';
 import {
-    CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_SELECTION, PANE_SHOWS,
-    type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneSelectionParams, type PaneShowsParams,
+    CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_MARK, PANE_SELECTION, PANE_SHOWS,
+    type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneMarkParams, type PaneMarkResult, type PaneSelectionParams, type PaneShowsParams,
 } from '../messages.ts';
 import { base64Of } from './base64.ts';
 import { roomAt, roomFor, type Place } from './choose.ts';
 import { keysAt } from './keys.ts';
+import { markEdits } from './mark.ts';
 import { choiceOf, Rooms } from './rooms.ts';
 
 /** A pane of the editor's, and what was last sent to it. */
@@ -46,6 +47,7 @@ export class Panes {
         connection.onNotification(PANE_SHOWS, (params: PaneShowsParams) => this.shows(params));
         connection.onNotification(PANE_CLOSED, ({ pane }: PaneClosedParams) => this.panes.delete(pane));
         connection.onNotification(CURSOR, (params: CursorParams) => this.cursorAt(params));
+        connection.onRequest(PANE_MARK, (params: PaneMarkParams) => this.mark(params));
         connection.onRequest(PANE_EXPORT, (params: PaneExportParams) => this.export(params));
         services.workspace.DocumentBuilder.onBuildPhase(DocumentState.Validated, () => this.soon());
     }
@@ -137,10 +139,15 @@ export class Panes {
         return content;
     }
 
+    private async mark({ pane: id, as, key }: PaneMarkParams): Promise<PaneMarkResult> {
+        const room = this.panes.get(id)?.good;
+        return room ? this.services.workspace.WorkspaceLock.read(() => markEdits(as, key, room, this.services)).catch(() => null) : null;
+    }
+
     private async export({ pane: id, format, state }: PaneExportParams): Promise<PaneExportResult> {
         const pane = this.panes.get(id), make = pane && PAGES[pane.wishes.kind]?.exports[format];
         if (!pane?.good || !make) return null;
-        const { name, bytes } = make(pane.good, state);
+        const { name, bytes } = await make(pane.good, state);
         return typeof bytes === 'string' ? { name, text: bytes } : { name, base64: base64Of(bytes) };
     }
 

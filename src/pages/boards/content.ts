@@ -1,0 +1,169 @@
+import { knownText, weakest } from '../../cutting/known.ts';
+import type { BoardPlan, Money, StockPlan } from '../../cutting/model.ts';
+import { drawBoard, toPaneSvg } from '../../drawing/index.ts';
+import type { Group } from '../../drawing/display-list.ts';
+import { printMoney } from '../../quantity/money.ts';
+import { printLength, type Show } from '../../quantity/print-length.ts';
+import { roundDown } from '../../quantity/round.ts';
+import { HOW_TO_MITER, namesIn, STAGES, stepWords } from '../../report/sawing/step-words.ts';
+import { setUpsText } from '../../report/sawing/human.ts';
+import { tapingOf, tapingWords, type LaidBoard, type LaidPiece, type LaidStrip, type SawOrder } from '../../sawing/index.ts';
+import type { Piece } from '../../takeoff/model.ts';
+import type { PageContent, RoomOnPage, Wishes } from '../page.ts';
+import { Sources } from '../shared/sources.ts';
+import { boardKey } from './board-key.ts';
+import { boardsOfHouse, type Proving } from './house-plan.ts';
+
+/** All the boards of a house: what to buy, every board at the saw, and the order of the work. Words are plain text. */
+export interface BoardsContent extends PageContent {
+    readonly title: string;
+    readonly rooms: readonly { readonly uri: string; readonly room: string }[];
+    /** What keeps these boards from being cut or bought as they are. */
+    readonly troubles: readonly string[];
+    readonly buy: readonly BuyRow[];
+    readonly total: string;
+    /** How good the plan is known to be. */
+    readonly known: string;
+    readonly isProven: boolean;
+    readonly proving: Proving | null;
+    readonly leftovers: readonly string[];
+    readonly setUps: string;
+    readonly stocks: readonly StockOnPage[];
+    readonly stages: readonly StageOnPage[];
+    readonly cautions: readonly string[];
+}
+export interface BuyRow { readonly stock: string; readonly count: number; readonly length: string; readonly from: 'buy' | 'on hand'; readonly each: string; readonly cost: string }
+export interface StockOnPage { readonly name: string; readonly at: number; readonly size: string; readonly known: string; readonly boards: readonly BoardOnPage[] }
+export interface BoardOnPage {
+    readonly key: string;
+    readonly number: number;
+    readonly length: string;
+    readonly from: 'bought' | 'on hand' | 'already cut';
+    /** The drawing: markup that src/drawing made. */
+    readonly svg: string;
+    readonly pieces: readonly PieceOnPage[];
+}
+export interface PieceOnPage {
+    readonly id: string; readonly name: string; readonly where: string; readonly length: string; readonly face: string;
+    readonly hand: string; readonly measure: string; readonly then: string; readonly marks: string; readonly at: number;
+}
+export interface StageOnPage { readonly title: string; readonly notes: readonly string[]; readonly cautions: readonly string[]; readonly steps: readonly StepOnPage[] }
+export interface StepOnPage { readonly number: number; readonly key: string; readonly set: string; readonly lines: readonly string[] }
+
+/** Boards are drawn no narrower than this: their words would not be read. A narrower pane scrolls them. */
+const LEAST_WIDTH = 620;
+/** CSS pixels a point of the drawing takes, so that its figures are as large as the editor's small print. */
+const PIXELS_PER_POINT = 1.2;
+
+export function boardsContent(room: RoomOnPage, wishes: Wishes): BoardsContent {
+    const { plan, order, proving } = boardsOfHouse(room);
+    const { job } = room.layout.room;
+    const show = job.show.value;
+    const sources = new Sources();
+    const width = Math.max(LEAST_WIDTH, (wishes.width ?? 900) - 28) / PIXELS_PER_POINT;
+    const nameOf = namesIn(order);
+    const known = weakest(plan);
+    return {
+        title: job.title?.value ?? room.layout.room.title ?? room.layout.room.name,
+        rooms: room.house.map(({ file, layout }) => ({ uri: file.uri, room: layout.room.name })),
+        troubles: [...room.house.flatMap(errorsOf), ...troublesOf(plan)],
+        buy: plan.stocks.flatMap(stock => buyRows(stock, show)),
+        total: totalOf(plan),
+        known: plan.stocks.length === 0 ? '' : knownText(known),
+        isProven: known.as === 'none cheaper', proving: proving ?? null,
+        leftovers: leftoversOf(order),
+        setUps: order.steps.length === 0 ? '' : setUpsText(order.setUps),
+        stocks: plan.stocks.map((stock, i) => ({
+            name: stock.stock.title ?? stock.stock.name, at: sources.number(stock.stock.at),
+            size: [stock.stock.thickness, stock.stock.width].flatMap(m => (m ? printLength(m.value.ticks, show) : [])).join(' x '),
+            known: knownText(stock.known),
+            boards: order.boards.filter(b => b.stock.key === stock.stock.key).map(board => boardOnPage(board, order, `boards-${i}-${board.number}`, width, nameOf, sources)),
+        })),
+        stages: stagesOf(order, nameOf),
+        cautions: order.cautions.filter(c => c.at === 'all').map(c => c.words),
+        sources: sources.list,
+    };
+}
+
+function boardOnPage(board: LaidBoard, order: SawOrder, id: string, width: number, nameOf: (piece: Piece) => string, sources: Sources): BoardOnPage {
+    const show = order.job.show.value;
+    return {
+        key: boardKey(board), number: board.number, length: printLength(board.length, show), from: board.from,
+        svg: toPaneSvg(drawBoard(order, board, id, width), { attributesOf }),
+        pieces: board.strips.flatMap((strip: LaidStrip) => strip.pieces.map((laid): PieceOnPage => pieceOnPage(laid, show, nameOf, sources))),
+    };
+}
+
+function pieceOnPage({ piece, from, to }: LaidPiece, show: Show, nameOf: (piece: Piece) => string, sources: Sources): PieceOnPage {
+    return {
+        id: piece.id, name: nameOf(piece), where: piece.where, length: printLength(Math.max(piece.cutBack, piece.cutFace), show),
+        face: piece.cutFace === piece.cutBack ? '' : printLength(piece.cutFace, show), hand: piece.hand ?? '', measure: tapingWords(tapingOf(piece)),
+        then: piece.machining.join('; '), marks: `${printLength(from, show)} – ${printLength(to, show)}`, at: sources.number(piece.source),
+    };
+}
+
+/** A piece of a drawing is a button: it shows what is known of it below its board. */
+function attributesOf({ piece, title }: Group): Readonly<Record<string, string>> {
+    if (piece === undefined || title === undefined) return {};
+    return { 'class': 'part', 'data-key': piece, 'data-state': 'piece', 'data-value': piece, role: 'button', tabindex: '-1', 'aria-label': title };
+}
+
+function stagesOf(order: SawOrder, nameOf: (piece: Piece) => string): StageOnPage[] {
+    return STAGES.flatMap(stage => {
+        const steps = order.steps.filter(step => stage.has(step));
+        if (steps.length === 0) return [];
+        const kinds = new Set<string>(steps.map(step => step.do));
+        return [{
+            title: stage.title, notes: steps[0]!.do === 'miter' ? HOW_TO_MITER : [], cautions: order.cautions.filter(c => kinds.has(c.at)).map(c => c.words),
+            steps: steps.map(step => ({ number: step.number, key: `step.${step.number}`, ...stepWords(step, order, nameOf) })),
+        }];
+    });
+}
+
+function buyRows({ stock, boards, buy }: StockPlan, show: Show): BuyRow[] {
+    const onHand = new Map<number, number>();
+    for (const board of boards) if (board.from === 'on hand') onHand.set(board.length, (onHand.get(board.length) ?? 0) + 1);
+    const name = stock.title ?? stock.name;
+    return [
+        ...buy.map((p): BuyRow => ({ stock: name, count: p.count, length: printLength(p.length, show), from: 'buy', each: p.each ? money(p.each) : '', cost: p.cost ? money(p.cost) : '' })),
+        ...[...onHand].map(([length, count]): BuyRow => ({ stock: name, count, length: printLength(length, show), from: 'on hand', each: '', cost: '' })),
+    ];
+}
+
+function totalOf({ costs, unpriced, stocks }: BoardPlan): string {
+    if (costs.length === 0) return unpriced.length > 0 || stocks.length === 0 ? '' : 'nothing to buy';
+    return `${costs.map(money).join(' + ')}${unpriced.length > 0 ? ', without the boards that have no price' : ''}`;
+}
+
+function errorsOf({ findings, layout: { room } }: RoomOnPage): string[] {
+    const errors = findings.filter(({ severity, allowed }) => severity === 'error' && !allowed).length;
+    return errors === 0 ? [] : [`${room.title ?? room.name}: ${errors === 1 ? '1 error' : `${errors} errors`} in what it is made from. Do not cut or order before ${errors === 1 ? 'it is' : 'they are'} mended.`];
+}
+
+function troublesOf({ unplaced, unpriced }: BoardPlan): string[] {
+    const reasons = new Map<string, string[]>();
+    for (const { piece, reason } of unplaced) reasons.set(reason, [...reasons.get(reason) ?? [], piece.id]);
+    return [
+        ...[...reasons].map(([reason, ids]) => `No board for ${ids[0]!}${ids.length > 1 ? ` and ${ids.length - 1} more` : ''}: ${reason}.`),
+        ...unpriced.length === 0 ? [] : [`Nobody has said a price for ${[...new Set(unpriced.map(u => u.stock.title ?? u.stock.name))].join(', ')}.`],
+    ];
+}
+
+/** Offcuts worth keeping, the long ones first: the next job's stock. */
+function leftoversOf({ boards, job }: SawOrder): string[] {
+    const found = new Map<string, { stock: string; length: number; width: number | undefined; count: number }>();
+    for (const { stock, strips } of boards) for (const strip of strips) {
+        if (!strip.kept) continue;
+        const length = roundDown(strip.offcut, job.cutTo.value);
+        const key = JSON.stringify([stock.key, strip.rippedTo, length]);
+        const before = found.get(key);
+        found.set(key, { stock: stock.title ?? stock.name, length, width: strip.rippedTo, count: (before?.count ?? 0) + 1 });
+    }
+    const show = job.show.value;
+    return [...found.values()].sort((a, b) => (a.stock < b.stock ? -1 : a.stock > b.stock ? 1 : b.length - a.length))
+        .map(({ stock, length, width, count }) => `${count} x ${printLength(length, show)} ${stock}${width === undefined ? '' : `, ripped to ${printLength(width, show)}`}`);
+}
+
+function money({ amount, currency }: Money): string {
+    return printMoney(amount, currency);
+}

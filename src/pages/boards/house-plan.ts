@@ -1,0 +1,30 @@
+import { planBoards } from '../../cutting/first-plan.ts';
+import type { BoardPlan } from '../../cutting/model.ts';
+import { restToCut, withCutBoards } from '../../cutting/rest.ts';
+import { sawOrder, type SawOrder } from '../../sawing/index.ts';
+import type { RoomOnPage } from '../page.ts';
+
+/** The boards of a whole house: what is cut already, and a plan of the rest. */
+export interface HouseBoards {
+    readonly plan: BoardPlan;
+    readonly order: SawOrder;
+    /** How far looking for a cheaper plan has come: stocks looked at, of how many; undefined where nobody looks. */
+    readonly proving?: Proving;
+}
+export interface Proving { readonly done: number; readonly of: number }
+
+/** As the room's host knows it, which may have looked for a cheaper plan; else a good plan at once. */
+export function boardsOfHouse(room: RoomOnPage): HouseBoards {
+    const { job } = room.layout.room;
+    const known = room.boards;
+    const plan = known?.plan ?? firstPlan(room.house);
+    return { plan, order: sawOrder(plan, job), ...known?.proving && { proving: known.proving } };
+}
+
+function firstPlan(house: readonly RoomOnPage[]): BoardPlan {
+    const rooms = house.map(each => each.layout.room);
+    const rest = restToCut(house.map(each => ({ room: each.layout.room, pieces: each.takeOff.pieces })));
+    const job = rooms[0]?.job;
+    const plan = job ? planBoards(rooms.flatMap(room => [...rest.pieces(room)]), job) : { stocks: [], costs: [], unpriced: [], unplaced: [] };
+    return withCutBoards(plan, rest, rooms);
+}

@@ -1,0 +1,76 @@
+import { drawBoard, drawBoardRoll, toSvg } from '../../drawing/index.ts';
+import { printLength, type Show } from '../../quantity/print-length.ts';
+import { titleOf, type House } from '../../report/house.ts';
+import { csvSaw } from '../../report/sawing/csv.ts';
+import type { HouseSaw } from '../../report/sawing/house-saw.ts';
+import { jsonSaw } from '../../report/sawing/json.ts';
+import type { LaidBoard } from '../../sawing/index.ts';
+import type { Page, RoomOnPage } from '../page.ts';
+import { html, trusted, type Html } from '../shared/html.ts';
+import { fileName, printable } from '../shared/printable.ts';
+import { NOTHING_SHOWN } from '../shared/shown.ts';
+import { t } from '../shared/words.ts';
+import { boardsContent, type BoardsContent } from './content.ts';
+import { boardsOfHouse } from './house-plan.ts';
+import { BOARDS_STATE, purchase, stagesSection } from './render.ts';
+import { BOARDS_STYLE } from './style.ts';
+
+export const boardsPage: Page<BoardsContent> = {
+    kind: 'boards',
+    ofHouse: true,
+    contentOf: boardsContent,
+    exports: {
+        html: room => ({ name: named(room, 'html'), bytes: printedBoards(room) }),
+        svg: room => ({ name: named(room, 'svg'), bytes: toSvg(roll(room)) }),
+        csv: room => ({ name: named(room, 'csv'), bytes: csvSaw([sawOf(room)]) }),
+        json: room => ({ name: named(room, 'json'), bytes: jsonSaw([sawOf(room)]) }),
+    },
+};
+
+function named({ layout: { room } }: RoomOnPage, ending: string): string {
+    return fileName('boards', room.job.title?.value ?? room.name, ending);
+}
+
+function sawOf(room: RoomOnPage): HouseSaw {
+    const house: House = {
+        job: room.layout.room.job, rates: room.file.rates, alternates: [],
+        rooms: room.house.map(({ layout, takeOff, findings }) => ({ room: layout.room, takeOff, errors: findings.filter(f => f.severity === 'error' && !f.allowed).length })),
+    };
+    return { house, order: boardsOfHouse(room).order };
+}
+
+function roll(room: RoomOnPage) {
+    const { job } = room.layout.room;
+    const rooms = room.house.map(({ layout }) => layout.room.title ?? layout.room.name).join(', ');
+    return drawBoardRoll(boardsOfHouse(room).order, { job: titleOf(job), rooms, ...job.client === undefined ? {} : { client: job.client.value } });
+}
+
+/** What to buy, every board, and the order of the work, on paper. */
+function printedBoards(room: RoomOnPage): string {
+    const content = boardsContent(room, {});
+    const { order } = boardsOfHouse(room);
+    const show = room.layout.room.job.show.value;
+    return printable({
+        title: t('Boards, {0}', content.title), landscape: true, style: `${BOARDS_STYLE}\n${PRINT_STYLE}`,
+        body: html`${content.troubles.length > 0 ? html`<ul class="troubles">${content.troubles.map(words => html`<li>${words}</li>`)}</ul>` : ''}
+${purchase({ ...content, proving: null })}
+${order.boards.map((board, i) => figure(board, order.boards[i - 1], toSvg(drawBoard(order, board, `board-${i + 1}`, PRINTED_WIDTH), { theme: 'print', as: 'part of a page', fonts: i === 0 ? 'embedded' : 'named' }), show))}
+${stagesSection(content, BOARDS_STATE, NOTHING_SHOWN)}`,
+    });
+}
+
+/** As wide as a landscape page, in points. */
+const PRINTED_WIDTH = 720;
+
+/** A board under its number, and its stock's name over the first. */
+function figure(board: LaidBoard, before: LaidBoard | undefined, svg: string, show: Show): Html {
+    const { stock, number, length, from } = board;
+    return html`${before?.stock.key === stock.key ? '' : html`<h2>${stock.title ?? stock.name}</h2>`}
+<figure class="board"><figcaption><b>#${number}</b> ${printLength(length, show)}${from === 'bought' ? '' : `, ${from}`}</figcaption>${trusted(svg)}</figure>`;
+}
+
+const PRINT_STYLE = `.board{break-inside:avoid}
+.board svg{display:block;width:100%;height:auto}
+.stages{max-width:none;break-before:page}
+.stages ol>li{break-inside:avoid}
+.purchase,.stages{padding-inline:0}`;
