@@ -24,6 +24,15 @@ export const forNode = {
 /** The same for a browser's workers. */
 const forBrowser = { ...forNode, platform: 'browser', target: 'es2022' };
 
+/** The library for glTF can also read and write files on a disk, which it asks for when somebody does; in a browser nobody does. */
+const withoutDisk = {
+    name: 'without-disk',
+    setup({ onResolve, onLoad }) {
+        onResolve({ filter: /^node:(fs|path)$/ }, ({ importer }) => (importer.includes('@gltf-transform') ? { path: 'disk', namespace: 'without' } : undefined));
+        onLoad({ filter: /.*/, namespace: 'without' }, () => ({ contents: 'export {};' }));
+    },
+};
+
 /** Every kind of pane that has a script, `src/panes/KIND/main.ts`, becomes `panes/KIND.js`; the drawings' letters lie beside them. */
 export function paneKinds() {
     const folder = join(root, 'src/panes');
@@ -63,7 +72,7 @@ export async function bundle({ outdir = join(root, 'dist'), minify = false, sour
         }),
         build({ ...cjs, entryPoints: ['src/server/main.ts'], outfile: join(outdir, 'server/main.cjs') }),
         build({ ...cjs, external: ['vscode'], entryPoints: ['src/extension/main.ts'], outfile: join(outdir, 'extension/main.cjs') }),
-        build({ ...forBrowser, ...common, format: 'iife', entryPoints: ['src/server/browser.ts'], outfile: join(outdir, 'server/browser.js') }),
+        build({ ...forBrowser, ...common, plugins: [withoutDisk], format: 'iife', entryPoints: ['src/server/browser.ts'], outfile: join(outdir, 'server/browser.js') }),
         build({ ...forBrowser, ...common, format: 'cjs', external: ['vscode'], entryPoints: ['src/extension/browser.ts'], outfile: join(outdir, 'extension/browser.js') }),
         bundlePanes({ outdir: join(outdir, 'panes'), ...common }),
     ]).then(all => all.flat());
