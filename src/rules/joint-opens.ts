@@ -18,15 +18,15 @@ export const jointOpens = defineRule({
     title: 'Two pieces of the cut list do not meet as they should',
     explanation: `
 In the dry fit every face that has to touch another one is measured against it: how far apart they are, and over what area
-they touch. A gap of nothing is not enough. A miter cut at 44 degrees touches along an edge and gapes by 1/64" at the other
+they touch. A gap of nothing is not enough. A miter cut at 44 degrees touches along an edge and gapes by 0.018" at the other
 one; of the 7.6 square inches that should touch hardly any do. Planned gaps are measured in the same way: what a cleat is
 short, the play beside a bottom, what a side is held down.
 
 Where the list contradicts its own layout, the finding says in what; that is a mistake of this program.
 
 Where the list is right and the tape too coarse, it is a **warning**: sides of 11/16" with \`cut-to 1/8"\` have long points
-that no mark of the tape meets, 48 11/16" becomes 48 3/4", and the miters bite by 1/64" or more. Up to 1/64" is let pass.
-Cut to 1/16".`,
+that no mark of the tape meets: 48 11/16" becomes 48 3/4", and where two such sides meet the miter bites by 3/64".
+Cut to 1/16". Up to 1/64" is let pass.`,
     wrong,
     right: changed(wrong, 'cut-to 1/8"', 'cut-to 1/16"'),
     basis: 'Geometry of the solids; an open joint of 1/64" at the handover: common practice, no source.',

@@ -2,7 +2,7 @@ import type { Layout } from '../ceiling/model.ts';
 import type { DryFit } from '../dryfit/model.ts';
 import { compareFindings, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
-import type { Source } from '../provenance/source.ts';
+import { sameSource, type Source } from '../provenance/source.ts';
 import { marked } from './allowances.ts';
 import { RULES } from './index.ts';
 import { foundIn, type Located } from './sections.ts';
@@ -33,5 +33,5 @@ export function hasError({ room, sections }: Layout, file: FileContent, findings
     const open = findings.filter(finding => finding.severity === 'error' && !finding.allowed);
     if (room.broken || open.some(finding => finding.room === room.name)) return true;
     return [...sections.values()].some(section => foundIn(section, room.job).some(({ rule, severity, at }) =>
-        (severity ?? rule.severity) === 'error' && (at.uri !== file.uri || open.some(finding => finding.rule === rule.name))));
+        (severity ?? rule.severity) === 'error' && (at.uri !== file.uri || open.some(finding => finding.rule === rule.name && [finding, ...finding.related].some(place => sameSource(place.at, at))))));
 }

@@ -40,7 +40,8 @@ describe.each(fixtures)('%s', name => {
 
     it('each quick fix takes its finding away and brings no other', async () => {
         const before = (await findingsOf(texts)).flatMap(({ findings }) => findings);
-        for (const finding of before) {
+        // mended, what is allowed leaves a comment that allows nothing any more
+        for (const finding of before.filter(one => !one.allowed)) {
             for (const fix of finding.fixes) {
                 const after = (await findingsOf(applied(fix, texts))).flatMap(({ findings }) => findings);
                 const kept = before.filter(other => other !== finding).map(named);
