@@ -1,6 +1,7 @@
 import type { BoardPlan } from '../cutting/model.ts';
 import type { Ceiling, Layout } from '../ceiling/model.ts';
 import type { Finding } from '../findings/finding.ts';
+import type { Alternate } from '../job/alternate.ts';
 import type { FileContent } from '../job/file.ts';
 import type { Source } from '../provenance/source.ts';
 import type { TakeOff } from '../takeoff/model.ts';
@@ -14,7 +15,7 @@ export interface Page<Content extends PageContent = PageContent> {
     readonly kind: PaneKind;
     /** Plain data, fit for JSON: all that the renderer of this kind needs, and no more. */
     contentOf(room: RoomOnPage, wishes: Wishes): Content;
-    /** Formats the page is kept in, by what makes them. `state` is the pane's own (sort order, ticks), as far as it is known. */
+    /** Formats the page is kept in, by what makes them. `state` is the pane's own (sort order and the like) with its `ticks`, as far as it is known. */
     readonly exports: Partial<Readonly<Record<ExportFormat, (room: RoomOnPage, state: unknown) => Exported | Promise<Exported>>>>;
     /** Set where the page shows the whole house: then it is made anew when any room of the house changes. */
     readonly ofHouse?: boolean;
@@ -38,6 +39,8 @@ export interface RoomOnPage {
     readonly findings: readonly Finding[];
     /** Every room that is laid out of the house this room belongs to (all under the same `job`), this one among them, by file and place. */
     readonly house: readonly RoomOnPage[];
+    /** Alternates of the house, in the order of their files. */
+    readonly alternates: readonly Alternate[];
     /** The plan of the house's boards, where its host looks for a cheaper one than the first. */
     readonly boards?: { readonly plan: BoardPlan; readonly proving?: { readonly done: number; readonly of: number } };
 }
@@ -49,7 +52,7 @@ export interface Wishes {
     readonly height?: number;
 }
 
-export type ExportFormat = 'html' | 'svg' | 'csv' | 'json' | 'pdf' | 'dxf' | 'gltf' | 'ifc';
+export type ExportFormat = 'html' | 'svg' | 'csv' | 'json' | 'pdf' | 'dxf' | 'gltf' | 'ifc' | 'bid';
 
 /** A file to keep. `name`: with its ending, of letters, digits and hyphens. */
 export interface Exported { readonly name: string; readonly bytes: string | Uint8Array }

@@ -9,6 +9,8 @@ export const KINDS: Partial<Readonly<Record<PaneKind, KindOfPane>>> = {
     plan: { command: 'cofferwright.showPlan', title: () => vscode.l10n.t('Ceiling Plan') },
     section: { command: 'cofferwright.showSection', title: () => vscode.l10n.t('Beam Section') },
     boards: { command: 'cofferwright.showBoards', title: () => vscode.l10n.t('Boards') },
+    estimate: { command: 'cofferwright.showEstimate', title: () => vscode.l10n.t('Estimate') },
+    'cut-list': { command: 'cofferwright.showCutList', title: () => vscode.l10n.t('Cut List') },
     view: { command: 'cofferwright.showView', title: () => vscode.l10n.t('In Three Dimensions') },
 };
 

@@ -1,6 +1,7 @@
 import { URI, type LangiumDocument } from 'langium';
 import type { Ceiling, Layout } from '../../ceiling/model.ts';
 import type { Finding } from '../../findings/finding.ts';
+import type { Alternate } from '../../job/alternate.ts';
 import type { FileContent } from '../../job/file.ts';
 import type { JobSettings } from '../../job/model.ts';
 import { readFile } from '../../language/read-file.ts';
@@ -38,7 +39,7 @@ export class Rooms {
     /** A room with all that pages take from it, or undefined where it is not laid out. */
     onPage({ file, layout }: RoomThere): RoomOnPage | undefined {
         const { ceiling } = layout;
-        return ceiling && !layout.room.broken ? new KnownRoom(file, layout, ceiling, this.findingsBehind(file.uri), job => this.house(job)) : undefined;
+        return ceiling && !layout.room.broken ? new KnownRoom(file, layout, ceiling, this.findingsBehind(file.uri), job => this.house(job), job => this.alternates(job)) : undefined;
     }
 
     /** The first error in a room's file or, where that has none, in a file it uses. */
@@ -57,10 +58,22 @@ export class Rooms {
         });
     }
 
+    /** Alternates of the rooms under a job. */
+    private alternates(job: JobSettings): readonly Alternate[] {
+        const key = keyOf(job);
+        return this.files().flatMap(uri => {
+            const document = this.document(uri);
+            return document && !isBuiltin(document.uri) ? readFile(document).alternates.filter(({ rooms: [first] }) => first && keyOf(first.instead.job) === key) : [];
+        });
+    }
+
+    private files(): string[] {
+        return this.services.workspace.LangiumDocuments.all.toArray().map(({ uri }) => uri.toString()).sort();
+    }
+
     private house(job: JobSettings): RoomOnPage[] {
         const key = keyOf(job);
-        return this.services.workspace.LangiumDocuments.all.toArray().map(({ uri }) => uri.toString()).sort()
-            .flatMap(uri => this.in(uri)).filter(({ layout }) => keyOf(layout.room.job) === key).flatMap(there => this.onPage(there) ?? []);
+        return this.files().flatMap(uri => this.in(uri)).filter(({ layout }) => keyOf(layout.room.job) === key).flatMap(there => this.onPage(there) ?? []);
     }
 }
 
@@ -76,10 +89,14 @@ function keyOf({ at }: JobSettings): string {
 class KnownRoom implements RoomOnPage {
     private rooms: readonly RoomOnPage[] | undefined;
 
-    constructor(readonly file: FileContent, readonly layout: Layout, readonly ceiling: Ceiling, readonly findings: readonly Finding[], private readonly houseOf: (job: JobSettings) => readonly RoomOnPage[]) {}
+    constructor(readonly file: FileContent, readonly layout: Layout, readonly ceiling: Ceiling, readonly findings: readonly Finding[], private readonly houseOf: (job: JobSettings) => readonly RoomOnPage[], private readonly alternatesOf: (job: JobSettings) => readonly Alternate[]) {}
 
     get takeOff(): RoomOnPage['takeOff'] {
         return takeOffOf(this.ceiling);
+    }
+
+    get alternates(): readonly Alternate[] {
+        return this.alternatesOf(this.layout.room.job);
     }
 
     get house(): readonly RoomOnPage[] {

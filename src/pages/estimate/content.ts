@@ -1,0 +1,133 @@
+import { drawPanePlan, drawSmallSection, sectionsOf, toPaneSvg, type Sheet } from '../../drawing/index.ts';
+import { compare } from '../../estimate/compare.ts';
+import { PHASES, type Estimate } from '../../estimate/model.ts';
+import type { Alternate } from '../../job/alternate.ts';
+import type { Room } from '../../job/model.ts';
+import type { Rates } from '../../job/rates.ts';
+import type { Source } from '../../provenance/source.ts';
+import { newFindings } from '../../pipeline/alternates.ts';
+import { layoutOf, takeOffOf } from '../../pipeline/inspect.ts';
+import { price, roomsWith } from '../../pipeline/price.ts';
+import { printMoney } from '../../quantity/money.ts';
+import { printLength, type Show } from '../../quantity/print-length.ts';
+import type { Rational } from '../../quantity/rational.ts';
+import type { HousePrice, PricedAlternate } from '../../report/estimate/house.ts';
+import { differenceText } from '../../report/estimate/human.ts';
+import { basisText, daysText, hoursText, shareText } from '../../report/estimate/words.ts';
+import { titleOf } from '../../report/house.ts';
+import type { PageContent, RoomOnPage } from '../page.ts';
+import { Sources } from '../shared/sources.ts';
+import { t } from '../shared/words.ts';
+
+export interface EstimateContent extends PageContent {
+    readonly title: string;
+    readonly total: string; readonly hours: string; readonly days: string;
+    /** The price, from the costs to the total. */
+    readonly price: readonly PriceRow[];
+    readonly boards: readonly AmountRow[];
+    readonly supplies: readonly AmountRow[];
+    readonly labor: readonly LaborRow[];
+    readonly phases: readonly string[];
+    readonly missing: readonly { readonly rate: string; readonly of: string; readonly at: number | null }[];
+    readonly alternates: readonly AlternateContent[];
+}
+export interface PriceRow { readonly what: string; readonly why: string; readonly amount: string; readonly at: number | null; readonly strong: boolean }
+export interface AmountRow { readonly what: string; readonly count: string; readonly each: string; readonly amount: string; readonly at: number | null }
+export interface LaborRow { readonly phase: string; readonly room: string; readonly what: string; readonly why: string; readonly minutes: number; readonly hours: string; readonly cents: number; readonly amount: string; readonly at: number }
+
+export interface AlternateContent {
+    readonly name: string; readonly title: string; readonly at: number;
+    readonly errors: number;
+    readonly total: string; readonly difference: string; readonly dearer: boolean;
+    readonly hours: string; readonly days: string;
+    readonly changes: readonly { readonly what: string; readonly before: string; readonly after: string }[];
+    /** Drawings as they are and as they would be, of what looks otherwise: markup that src/drawing made. */
+    readonly looks: readonly { readonly title: string; readonly before: string; readonly after: string }[];
+}
+
+/** The house of a room, priced, with every alternate of it by itself. */
+export function housePrice({ house, layout: { room: { job } }, file, alternates }: RoomOnPage): HousePrice {
+    // one set of rates a house: those that hold where its job is said
+    const rates: Rates = (house.find(one => one.file.uri === job.at?.uri) ?? { file }).file.rates;
+    const rooms = house.map(one => one.layout.room);
+    const priced = price(rooms, rates, job);
+    return {
+        house: { job, rates, alternates, rooms: house.map(({ layout, takeOff, findings }) => ({ room: layout.room, takeOff, errors: findings.filter(one => one.severity === 'error' && !one.allowed).length })) },
+        priced, alternates: alternates.map(alternate => pricedWith(alternate, rooms, priced, rates)),
+    };
+}
+
+function pricedWith(alternate: Alternate, rooms: readonly Room[], priced: HousePrice['priced'], rates: Rates): PricedAlternate {
+    const other = price(roomsWith(rooms, alternate), rates, rooms[0]!.job);
+    const errors = alternate.rooms.flatMap(changed => newFindings(changed, alternate.at.uri, layoutOf)).filter(({ severity }) => severity === 'error').length;
+    return { alternate, priced: other, comparison: compare(priced, other), errors };
+}
+
+export function estimateContent(page: RoomOnPage): EstimateContent {
+    const { house, priced, alternates } = housePrice(page);
+    const { estimate } = priced, show = house.job.show.value, sources = new Sources();
+    const money = (amount: Rational): string => printMoney(amount, estimate.currency);
+    const at = (source: Source | undefined): number | null => source ? sources.number(source) : null;
+    return {
+        title: titleOf(house.job), total: money(estimate.sums.total), hours: hoursText(estimate.minutes), days: crewText(estimate),
+        price: priceRows(estimate, money, at),
+        boards: estimate.materials.map(({ stock, length, count, each, onHand, amount }) => ({ what: `${stock.title ?? stock.name}, ${printLength(length, show)}${onHand ? `, ${t('on hand')}` : ''}`, count: String(count), each: money(each), amount: money(amount), at: at(stock.at) })),
+        supplies: estimate.supplies.map(line => ({ what: line.what, count: `${line.count} ${line.unit}`, each: money(line.each), amount: money(line.amount), at: at(line.at) })),
+        labor: estimate.labor.map(line => ({
+            phase: line.phase, room: line.room ?? '', what: line.what, why: basisText(line.basis, show), at: sources.number(line.at), minutes: line.minutes.valueOf(), hours: hoursText(line.minutes),
+            cents: line.amount ? line.amount.mul(100).valueOf() : 0, amount: line.amount ? money(line.amount) : t('no rate'),
+        })),
+        phases: PHASES.filter(phase => estimate.labor.some(line => line.phase === phase)),
+        missing: estimate.missing.map(({ rate, of, at: place }) => ({ rate, of, at: at(place) })),
+        alternates: alternates.map(one => alternateContent(one, show, sources)), sources: sources.list,
+    };
+}
+
+function crewText({ crew, days }: Estimate): string {
+    return crew === undefined || !days ? t('the crew is not said') : t('{0} for a crew of {1}', daysText(days), crew);
+}
+
+function priceRows(estimate: Estimate, money: (amount: Rational) => string, at: (source: Source | undefined) => number | null): PriceRow[] {
+    const { sums } = estimate;
+    const row = (what: string, amount: Rational): PriceRow => ({ what, why: '', amount: money(amount), at: null, strong: false });
+    return [
+        row(t('boards'), sums.materials), row(t('supplies'), sums.supplies), row(t('labor'), sums.labor),
+        ...estimate.additions.map(line => ({ what: line.what, why: shareText(line, estimate), amount: money(line.amount), at: at(line.at), strong: false })),
+        { ...row(t('total'), sums.total), strong: true },
+    ];
+}
+
+function alternateContent({ alternate, priced, comparison, errors }: PricedAlternate, show: Show, sources: Sources): AlternateContent {
+    const { estimate } = priced, { total, boards, pieces } = comparison, difference = total.after.sub(total.before);
+    return {
+        name: alternate.name, title: alternate.title ?? alternate.name, at: sources.number(alternate.at), errors: errors + priced.left.length,
+        total: printMoney(total.after, estimate.currency), difference: differenceText(difference, estimate.currency), dearer: difference.s > 0n && !difference.equals(0),
+        hours: hoursText(estimate.minutes), days: crewText(estimate),
+        changes: [
+            ...pieces.map(({ part, before, after, feet }) => ({ what: part, before: `${before} (${printLength(feet.before, show)})`, after: `${after} (${printLength(feet.after, show)})` })),
+            ...boards.map(({ stock, length, before, after }) => ({ what: `${stock}, ${printLength(length, show)}`, before: String(before), after: String(after) })),
+        ],
+        looks: alternate.rooms.flatMap(({ instead, room }, i) => looksOf(instead, room, `${alternate.name}-${i}`)),
+    };
+}
+
+/** Large enough to tell the grids apart, in points. */
+const PLAN = { width: 300, height: 230 };
+
+/** Two plans, and two sections where the beams differ. */
+function looksOf(before: Room, after: Room, id: string): AlternateContent['looks'] {
+    const a = layoutOf(before).ceiling, b = layoutOf(after).ceiling;
+    if (!a || !b) return [];
+    const picture = (sheet: Sheet, which: string): string => toPaneSvg({ ...sheet, id: `look-${id}-${which}` }, { attributesOf: () => ({}) });
+    const plan = (ceiling: typeof a, which: string): string => picture(drawPanePlan(ceiling, takeOffOf(ceiling), PLAN), which);
+    const [was] = sectionsOf(a), [is] = sectionsOf(b), show = before.job.show.value;
+    const small = (one: typeof was, which: string): string | undefined => {
+        const sheet = one && drawSmallSection(one.section, show);
+        return sheet && picture(sheet, which);
+    };
+    const sections = was && is && was.section.profile.key !== is.section.profile.key ? [small(was, 'was'), small(is, 'is')] as const : undefined;
+    return [
+        { title: t('Plan, {0}', before.title ?? before.name), before: plan(a, 'before'), after: plan(b, 'after') },
+        ...sections?.[0] && sections[1] ? [{ title: t('Beam, {0}', before.title ?? before.name), before: sections[0], after: sections[1] }] : [],
+    ];
+}

@@ -1,0 +1,31 @@
+import { csvEstimate } from '../../report/estimate/csv.ts';
+import { jsonEstimate } from '../../report/estimate/json.ts';
+import { bidContent } from '../bid/content.ts';
+import { printedBid } from '../bid/printed.ts';
+import type { Page, RoomOnPage } from '../page.ts';
+import { fileName, printable } from '../shared/printable.ts';
+import { t } from '../shared/words.ts';
+import { estimateContent, housePrice, type EstimateContent } from './content.ts';
+import { ESTIMATE_STATE, renderEstimate, type EstimateState } from './render.ts';
+import { ESTIMATE_STYLE } from './style.ts';
+
+export const estimatePage: Page<EstimateContent> = {
+    kind: 'estimate',
+    ofHouse: true,
+    contentOf: room => estimateContent(room),
+    exports: {
+        html: (room, state) => ({ name: named('estimate', room, 'html'), bytes: printedEstimate(room, state) }),
+        csv: room => ({ name: named('estimate', room, 'csv'), bytes: csvEstimate([housePrice(room)]) }),
+        json: room => ({ name: named('estimate', room, 'json'), bytes: jsonEstimate([housePrice(room)], { nameOf: uri => uri.slice(uri.lastIndexOf('/') + 1), textOf: () => undefined }) }),
+        bid: room => ({ name: named('bid', room, 'html'), bytes: printedBid(bidContent(housePrice(room))) }),
+    },
+};
+
+function named(kind: string, { layout: { room } }: RoomOnPage, ending: string): string {
+    return fileName(kind, room.job.title?.value ?? room.name, ending);
+}
+
+function printedEstimate(room: RoomOnPage, state: unknown): string {
+    const content = estimateContent(room);
+    return printable({ title: t('Estimate, {0}', content.title), style: ESTIMATE_STYLE, body: renderEstimate(content, { ...ESTIMATE_STATE, ...state as Partial<EstimateState> | undefined }) });
+}

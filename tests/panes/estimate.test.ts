@@ -1,0 +1,67 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { afterAll, describe, expect, test } from 'vitest';
+import type { EstimateContent } from '../../src/pages/estimate/content.ts';
+import { estimatePage } from '../../src/pages/estimate/page.ts';
+import type { RoomOnPage } from '../../src/pages/page.ts';
+import { contentMessage, roomOnPage, serve } from './support/content.ts';
+import { closeBrowser, PanePage, THEMES } from './support/pane-page.ts';
+
+const folder = new URL('../../examples/', import.meta.url);
+const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(name => name.endsWith('.coffer'));
+const house = Object.fromEntries(files.map(name => [name, readFileSync(new URL(name, folder), 'utf8')]));
+const dining = async (more: Record<string, string> = {}): Promise<RoomOnPage> => roomOnPage(await serve({ ...house, ...more }), 'quince-lane/dining-room.coffer');
+
+afterAll(closeBrowser);
+
+describe('the estimate pane', () => {
+    for (const theme of THEMES) {
+        for (const width of [300, 800, 1600] as const) {
+            test(`has nothing against it in ${theme} at ${width} pixels`, async () => {
+                const pane = await PanePage.open('estimate', { theme, width, height: 900 });
+                await pane.say(contentMessage('estimate', await dining()));
+                await pane.picture(`estimate-${theme}-${width}`);
+                expect(await pane.violations()).toEqual([]);
+                expect(await pane.page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+                expect(pane.complaints).toEqual([]);
+                await pane.close();
+            });
+        }
+    }
+
+    test('hours are grouped as one likes, and every figure leads to the rate it comes from', async () => {
+        const pane = await PanePage.open('estimate', { width: 900, height: 900 });
+        await pane.say(contentMessage('estimate', await dining()));
+        const groups = () => pane.page.$$eval('.labor .group th', all => all.map(one => one.textContent));
+        expect(await groups()).toContain('sides');
+        await pane.page.click('[data-value="room"]');
+        expect(await groups()).toEqual(expect.arrayContaining(['dining', 'study', 'all rooms']));
+        await pane.page.click('.labor tbody tr:nth-child(2) [data-at]');
+        expect((await pane.sent('select')).length).toBe(1);
+        await pane.close();
+    });
+
+    test('shows the whole house, each alternate beside it with its look, and what has no rate', async () => {
+        const content = contentMessage('estimate', await dining()).content as EstimateContent;
+        expect(content.missing).toEqual([]);
+        expect(content.alternates.map(({ title, errors }) => [title, errors])).toEqual([['Three coffers by two in the dining room', 0], ['Plain beams without the groove', 0], ['Larger coffers in the study', 0]]);
+        expect(content.alternates[1]!.looks.map(({ title }) => title)).toEqual(['Plan, Dining room', 'Beam, Dining room']);
+        const bare = contentMessage('estimate', await dining({ 'rates.coffer': 'edition 1\n' })).content as EstimateContent;
+        expect(bare.missing.map(({ rate }) => rate)).toEqual(expect.arrayContaining(['labor', 'labor.sides', 'bid.supplies.nails', 'bid.profit']));
+    });
+
+    test('names are text, whatever they hold; and it is kept as files', async () => {
+        const name = '<script>alert(1)</script> \u202egnp.exe \u{1f6aa}';
+        const room = await dining({ 'quince-lane/house.coffer': house['quince-lane/house.coffer']!.replace('Quince Lane 12', name) });
+        const pane = await PanePage.open('estimate', { width: 800, height: 700 });
+        await pane.say(contentMessage('estimate', room));
+        expect(pane.complaints).toEqual([]);
+        expect(await pane.page.$$eval('script', all => all.filter(one => one.textContent?.includes('alert')).length)).toBe(0);
+        await pane.close();
+        for (const format of ['html', 'bid', 'csv', 'json'] as const) {
+            const { bytes, name: file } = estimatePage.exports[format]!(room, undefined);
+            expect(file).toMatch(/^(estimate|bid)-[a-z0-9-]+\.(html|csv|json)$/);
+            expect(bytes.length).toBeGreaterThan(500);
+            if (format !== 'json' && format !== 'csv') expect(bytes).not.toMatch(/<script/);
+        }
+    });
+});
