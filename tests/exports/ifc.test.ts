@@ -68,7 +68,7 @@ describe.each(MODELS.map(model => [model.name, model] as const))('%s', (_name, {
             for (const type of [WebIfc.IFCPROJECT, WebIfc.IFCSITE, WebIfc.IFCBUILDING, WebIfc.IFCBUILDINGSTOREY]) expect(api.GetLineIDsWithType(model, type).size()).toBe(1);
             const ids = api.GetLineIDsWithType(model, WebIfc.IFCMEMBER);
             const members = Array.from({ length: ids.size() }, (_, i) => api.GetLine(model, ids.get(i)) as Member);
-            expect(members.map(member => member.Tag.value).sort()).toEqual(pieces.pieces.map(piece => piece.id).sort());
+            expect(members.map(member => String(member.Tag.value)).sort()).toEqual(pieces.pieces.map(piece => piece.id).sort());
             for (const { Tag, ObjectType, Description } of members) {
                 const piece = pieces.pieces.find(({ id }) => id === Tag.value)!;
                 expect([ObjectType.value, Description.value]).toEqual([piece.part, piece.where]);

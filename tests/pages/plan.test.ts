@@ -97,7 +97,7 @@ describe('the plan as markup', () => {
         const { text } = renderPlan(planContent(room, {}), PLAN_STATE, NOTHING_SHOWN);
         expect(trespasses(text)).toEqual([]);
         for (const make of Object.values(planPage.exports)) {
-            const { bytes, name: file } = make(room, undefined);
+            const { bytes, name: file } = await make(room, undefined);
             expect(file).toMatch(/^plan-den\.\w+$/);
             if (!file.endsWith('.csv')) expect(trespasses(String(bytes))).toEqual([]);
         }
@@ -114,7 +114,7 @@ describe('the plan as markup', () => {
 
     test('as CSV holds every piece', async () => {
         const room = await den();
-        const rows = String(planPage.exports.csv!(room, undefined).bytes).trim().split('\r\n');
+        const rows = String((await planPage.exports.csv!(room, undefined)).bytes).trim().split('\r\n');
         expect(rows).toHaveLength(1 + room.takeOff.pieces.length);
         expect(rows[0]).toBe('piece,part,where,west in,east in,north in,south in,length in');
     });

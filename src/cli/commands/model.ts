@@ -1,3 +1,4 @@
+import { drawView, pictureSvg } from '../../drawing/index.ts';
 import { solidsOf } from '../../dryfit/solids.ts';
 import { toGlb } from '../../exports/gltf/gltf.ts';
 import { toIfc } from '../../exports/ifc/ifc.ts';
@@ -6,16 +7,18 @@ import type { ExitCode } from '../exit-code.ts';
 import type { World } from '../input.ts';
 import { writeRoomFiles, type RoomFilesOptions } from '../room-files.ts';
 
-export const MODEL_FORMATS = ['gltf', 'ifc'] as const;
+export const MODEL_FORMATS = ['gltf', 'ifc', 'svg'] as const;
 export interface ModelOptions extends RoomFilesOptions { readonly format: (typeof MODEL_FORMATS)[number] }
 
-/** `ROOM.glb` or `ROOM.ifc` for every room: its pieces as solids, each with its name. */
+/** `ROOM.glb` or `ROOM.ifc` for every room: its pieces as solids, each with its name. `ROOM.svg`: a picture of them. */
 export async function model(options: ModelOptions, world: World): Promise<ExitCode> {
     return writeRoomFiles(options, world, 'Building', async ceiling => {
         const solids = solidsOf(ceiling, takeOffOf(ceiling));
         const { name, title, job } = ceiling.room;
-        return [options.format === 'ifc'
-            ? { names: [name], ending: 'ifc', content: toIfc(ceiling, solids) }
-            : { names: [name], ending: 'glb', content: await toGlb(title ?? name, solids, job.show.value) }];
+        switch (options.format) {
+            case 'gltf': return [{ names: [name], ending: 'glb', content: await toGlb(title ?? name, solids, job.show.value) }];
+            case 'ifc': return [{ names: [name], ending: 'ifc', content: toIfc(ceiling, solids) }];
+            case 'svg': return [{ names: [name], ending: 'svg', content: pictureSvg(drawView(ceiling, solids)) }];
+        }
     });
 }

@@ -17,6 +17,15 @@ export interface Mesh {
  * edge along faces that run on from the one to the other: a rabbeted side is one board to the eye.
  */
 export function meshOf(solid: Solid): Mesh {
+    return surfaceOf(solid.prisms, solid);
+}
+
+/** The same for each prism by itself, which is convex. */
+export function meshesOf(solid: Solid): readonly Mesh[] {
+    return solid.prisms.map(prism => surfaceOf([prism], solid));
+}
+
+function surfaceOf(prisms: readonly Prism[], solid: Solid): Mesh {
     const corners: Corner[] = [];
     const numbers = new Map<string, number>();
     const number = (x: Ticks, y: Ticks, z: Ticks): number => {
@@ -28,8 +37,8 @@ export function meshOf(solid: Solid): Mesh {
         }
         return found;
     };
-    const faces = solid.prisms.flatMap(prism => facesOf(prism, number));
-    const edges = solid.prisms.flatMap(prism => edgesOf(prism, solid.prisms.filter(other => other !== prism), number));
+    const faces = prisms.flatMap(prism => facesOf(prism, number));
+    const edges = prisms.flatMap(prism => edgesOf(prism, solid.prisms.filter(other => other !== prism), number));
     return { corners, faces, edges };
 }
 

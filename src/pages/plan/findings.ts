@@ -7,6 +7,9 @@ import type { Part } from '../../takeoff/model.ts';
 import type { RoomOnPage } from '../page.ts';
 import type { Sources } from '../shared/sources.ts';
 
+/** What of a room findings are placed by. */
+type RoomWithFindings = Pick<RoomOnPage, 'ceiling' | 'takeOff' | 'layout' | 'findings'>;
+
 /** A finding with the parts of the plan it is about. */
 export interface PlanFinding {
     readonly severity: Severity;
@@ -21,7 +24,7 @@ export interface PlanFinding {
 }
 
 /** The findings that bear on this room, the gravest first, each where it is in the plan. Allowed ones are not drawn. */
-export function findingsOnPlan(room: RoomOnPage, view: PlanView, sources: Sources): readonly PlanFinding[] {
+export function findingsOnPlan(room: RoomWithFindings, view: PlanView, sources: Sources): readonly PlanFinding[] {
     const name = room.layout.room.name;
     const open = room.findings.filter(({ allowed, room: of }) => !allowed && (of === undefined || of === name));
     const marks: (readonly [number, number])[] = [];
@@ -34,7 +37,7 @@ export function findingsOnPlan(room: RoomOnPage, view: PlanView, sources: Source
 const GRAVITY: Readonly<Record<Severity, number>> = { error: 0, warning: 1, hint: 2 };
 
 /** The parts that are said where the finding stands or, where none are, at its other half. */
-function keysOf({ at, related }: Finding, room: RoomOnPage): readonly string[] {
+function keysOf({ at, related }: Finding, room: RoomWithFindings): readonly string[] {
     for (const place of [at, ...related.map(each => each.at)]) {
         const keys = partsSaidAt(place, room);
         if (keys.length > 0) return keys;
@@ -42,7 +45,7 @@ function keysOf({ at, related }: Finding, room: RoomOnPage): readonly string[] {
     return [];
 }
 
-function partsSaidAt(place: Source, { ceiling, takeOff, layout: { room } }: RoomOnPage): readonly string[] {
+function partsSaidAt(place: Source, { ceiling, takeOff, layout: { room } }: RoomWithFindings): readonly string[] {
     for (const fixture of room.fixtures) if (onLineOf(place, fixture.at)) return [`fixture.${fixture.name}`];
     for (const line of room.lines) if (onLineOf(place, line.at)) return [`line.${line.name}`, ...takeOff.pieces.filter(piece => piece.line === line.name).map(({ id }) => id)];
     for (const profile of new Set(ceiling.lines.map(line => line.section.profile))) {
@@ -69,7 +72,7 @@ function before(a: Range['start'], b: Range['start']): boolean {
 }
 
 /** The middle of the part, or of the first of several where no other mark stands. */
-function markOf(keys: readonly string[], { takeOff, ceiling, layout: { room } }: RoomOnPage, view: PlanView, taken: (readonly [number, number])[]): readonly [number, number] | undefined {
+function markOf(keys: readonly string[], { takeOff, ceiling, layout: { room } }: RoomWithFindings, view: PlanView, taken: (readonly [number, number])[]): readonly [number, number] | undefined {
     const places = keys.flatMap((key): (readonly [number, number])[] => {
         const fixture = room.fixtures.find(({ name }) => key === `fixture.${name}`);
         if (fixture?.x !== undefined && fixture.y !== undefined) return [[fixture.x, fixture.y]];

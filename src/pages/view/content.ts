@@ -1,12 +1,13 @@
 import { pieceTitle } from '../../drawing/plan/pieces.ts';
 import { meshOf, type Mesh } from '../../drawing/view/mesh.ts';
+import type { Fault } from '../../dryfit/model.ts';
 import type { Severity } from '../../findings/finding.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
+import { dryFitOf, inspectClosely } from '../../pipeline/inspect-closely.ts';
 import { PARTS, type Part } from '../../takeoff/model.ts';
 import type { PageContent, RoomOnPage } from '../page.ts';
 import { findingsOnPlan } from '../plan/findings.ts';
 import { Sources } from '../shared/sources.ts';
-import { solidsOf } from '../../dryfit/solids.ts';
 
 /** All that the view in three dimensions shows: whole ticks, x east, y south, z down from the ceiling. */
 export interface ViewContent extends PageContent {
@@ -18,6 +19,8 @@ export interface ViewContent extends PageContent {
     /** In the order of the parts, from the ceiling down, then of the cut list. */
     readonly pieces: readonly ViewPiece[];
     readonly findings: readonly ViewFinding[];
+    /** Pieces that do not go together, by the dry fit. */
+    readonly wrong: readonly string[];
 }
 export type Shape = Pick<Mesh, 'faces' | 'edges'>;
 
@@ -36,11 +39,11 @@ export interface ViewPiece {
 export interface ViewFinding { readonly severity: Severity; readonly message: string; readonly at: number; readonly keys: readonly string[] }
 
 export function viewContent(room: RoomOnPage): ViewContent {
-    const { ceiling, takeOff, layout } = room;
+    const { ceiling, layout } = room;
     const show = layout.room.job.show.value;
     const sources = new Sources();
     const shapes = new Shapes();
-    const solids = solidsOf(ceiling, takeOff);
+    const { solids, faults } = dryFitOf(ceiling);
     const pieces = PARTS.flatMap(part => solids.filter(solid => solid.piece.part === part)).map((solid): ViewPiece => {
         const { piece } = solid;
         const mesh = meshOf(solid);
@@ -48,11 +51,23 @@ export function viewContent(room: RoomOnPage): ViewContent {
     });
     return {
         title: layout.room.title ?? layout.room.name,
-        size: { width: ceiling.width, length: ceiling.length, depth: Math.max(0, ...takeOff.pieces.map(({ box }) => box.foot)) },
+        size: { width: ceiling.width, length: ceiling.length, depth: Math.max(0, ...solids.flatMap(({ prisms }) => prisms.map(({ foot }) => foot))) },
         shapes: shapes.list, pieces,
-        findings: findingsOnPlan(room, { pointsPerTick: 0, left: 0, top: 0 }, sources).map(({ severity, message, at, keys }) => ({ severity, message, at, keys })),
+        findings: findingsOnPlan({ ceiling, layout, takeOff: room.takeOff, findings: [...room.findings, ...inspectClosely(room.file)] }, { pointsPerTick: 0, left: 0, top: 0 }, sources)
+            .map(({ severity, message, at, keys }) => ({ severity, message, at, keys })),
+        wrong: [...new Set(faults.flatMap(wrongPieces))].sort(),
         sources: sources.list,
     };
+}
+
+/** The pieces that a fault is about. A coffer of another size stands wrong in none of its own pieces. */
+function wrongPieces(fault: Fault): readonly string[] {
+    switch (fault.kind) {
+        case 'misfit': return [fault.piece, ...fault.alike, ...fault.clashes.map(({ other }) => other)].flatMap(piece => (typeof piece === 'string' ? [] : [piece.id]));
+        case 'underside': return [fault.piece, ...fault.alike].map(({ id }) => id);
+        case 'doubled': case 'no-place': return [fault.id];
+        default: return [];
+    }
 }
 
 /** Each form once. */

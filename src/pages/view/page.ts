@@ -1,8 +1,42 @@
-import type { Page } from '../page.ts';
+import { drawView, pictureSvg } from '../../drawing/index.ts';
+import { pieceTitle } from '../../drawing/plan/pieces.ts';
+import { solidsOf } from '../../dryfit/solids.ts';
+import { toGlb } from '../../exports/gltf/gltf.ts';
+import { toIfc } from '../../exports/ifc/ifc.ts';
+import { PARTS } from '../../takeoff/model.ts';
+import type { Page, RoomOnPage } from '../page.ts';
+import { html, trusted } from '../shared/html.ts';
+import { fileName, printable } from '../shared/printable.ts';
+import { t } from '../shared/words.ts';
 import { viewContent, type ViewContent } from './content.ts';
+import { partNames } from './render.ts';
 
 export const viewPage: Page<ViewContent> = {
     kind: 'view',
     contentOf: viewContent,
-    exports: {},
+    exports: {
+        html: room => ({ name: nameOf(room, 'html'), bytes: printedView(room) }),
+        svg: room => ({ name: nameOf(room, 'svg'), bytes: pictureSvg(drawView(room.ceiling, solidsOf(room.ceiling, room.takeOff))) }),
+        gltf: async room => ({ name: nameOf(room, 'glb'), bytes: await toGlb(room.layout.room.title ?? room.layout.room.name, solidsOf(room.ceiling, room.takeOff), room.layout.room.job.show.value) }),
+        ifc: room => ({ name: nameOf(room, 'ifc'), bytes: toIfc(room.ceiling, solidsOf(room.ceiling, room.takeOff)) }),
+    },
 };
+
+function nameOf({ layout }: RoomOnPage, ending: string): string {
+    return fileName('ceiling', layout.room.name, ending);
+}
+
+/** The picture as it stands still, and every piece in it by name. */
+function printedView({ layout: { room }, ceiling, takeOff }: RoomOnPage): string {
+    const show = room.job.show.value;
+    const picture = pictureSvg(drawView(ceiling, solidsOf(ceiling, takeOff)), { as: 'part of a page', theme: 'print' });
+    const lists = PARTS.filter(part => takeOff.pieces.some(piece => piece.part === part)).map(part => html`<h2>${partNames[part]()}</h2>
+<ul>${takeOff.pieces.filter(piece => piece.part === part).map(piece => html`<li>${pieceTitle(piece, show)}</li>`)}</ul>
+`);
+    return printable({
+        title: t('{0} from below', room.title ?? room.name), landscape: true,
+        style: '.picture svg{width:100%;height:auto;max-height:150mm}\n.pieces{column-width:90mm;column-gap:8mm}\n.pieces ul{list-style:none;margin:0;padding:0}\n.pieces li{break-inside:avoid}',
+        body: html`<div class="picture">${trusted(picture)}</div>
+<div class="pieces">${lists}</div>`,
+    });
+}

@@ -40,7 +40,8 @@ function lookButton(look: Look): Html {
 
 const sideNames: Readonly<Record<CutFrom, () => string>> = { south: () => t('from the south'), west: () => t('from the west'), north: () => t('from the north'), east: () => t('from the east') };
 
-const partNames: Readonly<Record<Part, () => string>> = {
+/** What the pieces of a part are called together. */
+export const partNames: Readonly<Record<Part, () => string>> = {
     blocking: () => t('Blocking'), spacer: () => t('Spacers'), side: () => t('Sides'), cleat: () => t('Cleats'), bottom: () => t('Bottoms'), band: () => t('Band'), trim: () => t('Ceiling trim'),
 };
 

@@ -14,7 +14,7 @@ let canvas: HTMLCanvasElement | undefined;
 let pointedAt: ReadonlySet<string> = new Set();
 
 startPane<ViewContent, ViewState>({
-    kind: 'view', state: VIEW_STATE, render: renderView, style: VIEW_STYLE, formats: ['html', 'svg', 'gltf', 'ifc', 'json'],
+    kind: 'view', state: VIEW_STATE, render: renderView, style: VIEW_STYLE, formats: ['html', 'svg', 'gltf', 'ifc'],
     begin: listen,
     shown(pane) {
         ready(pane);
@@ -62,7 +62,7 @@ function mark(pane: ViewPane): void {
     const { content, state, shown } = pane;
     if (!content || !viewer) return;
     const wrong = content.findings.filter(({ severity }) => severity === 'error').flatMap(({ keys }) => keys);
-    viewer.mark({ lit: new Set([...shown.lit, ...pointedAt, ...(state.piece === null ? [] : [state.piece])]), wrong: new Set(wrong) });
+    viewer.mark({ lit: new Set([...shown.lit, ...pointedAt, ...(state.piece === null ? [] : [state.piece])]), wrong: new Set([...content.wrong, ...wrong]) });
 }
 
 function pick(pane: ViewPane, key: string | null, toText: boolean): void {

@@ -46,10 +46,16 @@ export class CeilingScene {
         return { width: width / TICKS_PER_INCH, length: length / TICKS_PER_INCH, depth: depth / TICKS_PER_INCH };
     }
 
-    /** The box that all of it stands in, as far as it is taken apart. */
+    /** The box that all of it stands in, as far as it is taken apart and not cut away. */
     get bounds(): { readonly min: Vector3; readonly max: Vector3 } {
         const { width, length, depth } = this.size;
-        return { min: new Vector3(0, -depth - 5 * this.step() * this.apart, 0), max: new Vector3(width, 0, length) };
+        const min = new Vector3(0, -depth - WALL_BELOW - 5 * this.step() * this.apart, 0), max = new Vector3(width, 0, length);
+        const { normal, constant } = this.cutPlane;
+        if (this.planes.length > 0) {
+            if (normal.x + normal.z < 0) max.min(new Vector3(normal.x < 0 ? constant : Infinity, Infinity, normal.z < 0 ? constant : Infinity));
+            else min.max(new Vector3(normal.x > 0 ? -constant : -Infinity, -Infinity, normal.z > 0 ? -constant : -Infinity));
+        }
+        return { min, max };
     }
 
     takeApart(share: number): void {
@@ -183,6 +189,9 @@ export class CeilingScene {
         sun.shadow.bias = -0.0006;
         sun.shadow.normalBias = 0.12;
         Object.assign(sun.shadow.camera, { left: -reach * 0.62, right: reach * 0.62, top: reach * 0.62, bottom: -reach * 0.62, near: 1, far: reach * 3 });
-        scene.add(sun, sun.target);
+        // from above there is no window; what is up there is seen all the same
+        const attic = new DirectionalLight(0xffffff, 0.9);
+        attic.position.set(width * 0.2, reach, length);
+        scene.add(sun, sun.target, attic);
     }
 }

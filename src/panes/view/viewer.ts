@@ -1,5 +1,6 @@
 import { PCFSoftShadowMap, PerspectiveCamera, Raycaster, Vector2, Vector3, WebGLRenderer } from 'three';
 import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
+import { LENS } from '../../drawing/view/eye.ts';
 import type { ViewContent, ViewPiece } from '../../pages/view/content.ts';
 import { share, type Look, type ViewState } from '../../pages/view/state.ts';
 import { paletteOf } from './colors.ts';
@@ -15,7 +16,7 @@ export interface Marks { readonly lit: ReadonlySet<string>; readonly wrong: Read
  */
 export class Viewer {
     private readonly renderer: WebGLRenderer;
-    private readonly camera = new PerspectiveCamera(32, 1, 1, 10000);
+    private readonly camera = new PerspectiveCamera(LENS, 1, 1, 10000);
     private readonly controls: OrbitControls;
     private scene: CeilingScene | undefined;
     private content: ViewContent | undefined;
@@ -148,9 +149,10 @@ export class Viewer {
     private place(direction: Vector3): void {
         if (!this.scene) return;
         const { camera, controls } = this;
-        const { target, distance } = standingFor(this.scene.bounds, direction, camera);
+        const { target, at } = standingFor(this.scene.bounds, direction, camera);
+        const distance = at.distanceTo(target);
         controls.target.copy(target);
-        camera.position.copy(target).add(direction.clone().multiplyScalar(distance));
+        camera.position.copy(at);
         camera.near = Math.max(0.5, distance / 200);
         camera.far = distance * 20;
         camera.updateProjectionMatrix();

@@ -1,0 +1,96 @@
+import type { Part } from '../../takeoff/model.ts';
+import type { Point } from '../display-list.ts';
+import { escapeAttribute, escapeText } from '../svg/escape.ts';
+import { coordinate, pathData } from '../svg/path-data.ts';
+import { polygon, polyline } from '../display-list.ts';
+import type { SvgTheme } from '../svg/style-sheet.ts';
+import type { Theme } from '../themes.ts';
+import type { Patch, Picture, SeenPrism } from './picture.ts';
+
+export const VIEW_CLASS = 'coffer-view';
+
+type Wood = Part | 'ceiling' | 'wall';
+interface Paints { readonly woods: Readonly<Record<Wood, string>>; readonly edge: string; readonly paper: string; /** How dark the darkest side of a thing is. */ readonly dusk: number }
+
+/** Calm woods by part; on paper they are the grays that a printer makes of them. */
+const PAINTS: Readonly<Record<Theme, Paints>> = {
+    light: { woods: { blocking: '#b08e5f', spacer: '#9aa28a', side: '#dcc49a', cleat: '#c49d63', bottom: '#e8d6b2', band: '#cfb389', trim: '#f1e6cb', ceiling: '#fbf8f1', wall: '#efece5' }, edge: '#6b5433', paper: '#ffffff', dusk: 0.66 },
+    dark: { woods: { blocking: '#8d7048', spacer: '#7d8571', side: '#bfa477', cleat: '#a8834d', bottom: '#cfb98f', band: '#ad9168', trim: '#dccfae', ceiling: '#63625f', wall: '#4b4d50' }, edge: '#2b2012', paper: '#1d1f23', dusk: 0.55 },
+    print: { woods: { blocking: '#9a9a9a', spacer: '#a8a8a8', side: '#d8d8d8', cleat: '#bdbdbd', bottom: '#ececec', band: '#cdcdcd', trim: '#f4f4f4', ceiling: '#fdfdfd', wall: '#f2f2f2' }, edge: '#333333', paper: '#ffffff', dusk: 0.7 },
+};
+/** Shades from what is turned away from the light to what faces it. */
+const SHADES = 8;
+const shadeOf = (light: number): number => Math.min(SHADES - 1, Math.round(light * (SHADES - 1)));
+
+export interface PictureOptions { readonly theme?: SvgTheme; /** `part of a page`: no ground of its own. */ readonly as?: 'file' | 'part of a page' }
+
+/** A picture as SVG: needs nothing else, follows the reader's light or dark, the same bytes every time. */
+export function pictureSvg(picture: Picture, { theme = 'auto', as = 'file' }: PictureOptions = {}): string {
+    const { width, height, title, description } = picture;
+    return [
+        `<svg xmlns="http://www.w3.org/2000/svg" class="${VIEW_CLASS}" viewBox="0 0 ${coordinate(width)} ${coordinate(height)}" role="img" aria-labelledby="view.title view.description">`,
+        `<title id="view.title">${escapeText(title)}</title>`, `<desc id="view.description">${escapeText(description)}</desc>`,
+        `<style>${styleFor(theme, usedBy(picture))}</style>`,
+        ...(as === 'file' ? [`<path class="v-paper" d="M0 0h${coordinate(width)}v${coordinate(height)}h-${coordinate(width)}z"/>`] : []),
+        ...picture.ground.map(patch => patchSvg('ceiling', patch)),
+        `<path class="v-shadow" d="${picture.shadows.map(shadow => pathData([polygon(sameTurn(shadow), null)])).join('')}"/>`,
+        ...picture.walls.map(patch => patchSvg('wall', patch)),
+        ...picture.pieces.map(prismSvg),
+        '</svg>', '',
+    ].join('\n');
+}
+
+/** Shadows in one path darken once where they lie over each other, as long as all run round the same way. */
+function sameTurn(points: readonly Point[]): readonly Point[] {
+    const area = points.reduce((sum, [x, y], i) => sum + x * points[(i + 1) % points.length]![1] - points[(i + 1) % points.length]![0] * y, 0);
+    return area < 0 ? [...points].reverse() : points;
+}
+
+function prismSvg({ piece, part, faces, edges }: SeenPrism): string {
+    const lines = edges.length === 0 ? '' : `<path class="v-edge" d="${pathData(edges.map(edge => polyline(edge, 'thin')))}"/>`;
+    return `<g data-piece="${escapeAttribute(piece)}">${faces.map(face => patchSvg(part, face)).join('')}${lines}</g>`;
+}
+
+function patchSvg(wood: Wood, { points, light }: Patch): string {
+    return `<path class="${paintClass(wood, shadeOf(light))}" d="${pathData([polygon(points, null)])}"/>`;
+}
+
+const paintClass = (wood: Wood, shade: number): string => `v-${wood}-${shade}`;
+
+type Used = ReadonlyMap<string, readonly [Wood, number]>;
+
+function usedBy({ ground, walls, pieces }: Picture): Used {
+    const all: readonly (readonly [Wood, Patch])[] = [
+        ...ground.map(patch => ['ceiling', patch] as const), ...walls.map(patch => ['wall', patch] as const), ...pieces.flatMap(({ part, faces }) => faces.map(face => [part, face] as const)),
+    ];
+    return new Map(all.map(([wood, { light }]) => [paintClass(wood, shadeOf(light)), [wood, shadeOf(light)] as const] as const).sort(([a], [b]) => (a < b ? -1 : 1)));
+}
+
+/** As the drawings' style sheet does: by the reader's setting, by the editor's theme, gray on paper. */
+function styleFor(theme: SvgTheme, used: Used): string {
+    const all = `.${VIEW_CLASS}`;
+    const edges = `${all} path{stroke-linejoin:round;stroke-linecap:round}\n${all} .v-edge{fill:none;stroke-width:.7}\n${all} .v-shadow{fill:#000;fill-opacity:.13}`;
+    if (theme !== 'auto') return `${edges}\n${rulesFor(theme, all, used)}`;
+    return [
+        edges, rulesFor('light', all, used), `@media (prefers-color-scheme:dark){${rulesFor('dark', all, used)}}`,
+        rulesFor('light', `.vscode-light ${all}`, used), rulesFor('dark', `.vscode-dark ${all}`, used),
+        `@media print{${[all, `.vscode-light ${all}`, `.vscode-dark ${all}`].map(selector => rulesFor('print', selector, used)).join('')}}`,
+    ].join('\n');
+}
+
+/** Faces are drawn round with their own color too, a hair wide: no gap shows between two that meet. */
+function rulesFor(theme: Theme, selector: string, used: Used): string {
+    const { woods, edge, paper, dusk } = PAINTS[theme];
+    return [
+        `${selector} .v-paper{fill:${paper}}`, `${selector} .v-edge{stroke:${edge}}`,
+        ...[...used].map(([name, [wood, shade]]) => {
+            const color = shaded(woods[wood], 1.03 * (dusk + (1 - dusk) * shade / (SHADES - 1)));
+            return `${selector} .${name}{fill:${color};stroke:${color};stroke-width:.3}`;
+        }),
+    ].join('');
+}
+
+function shaded(color: string, by: number): string {
+    const parts = [1, 3, 5].map(i => Math.min(255, Math.round(parseInt(color.slice(i, i + 2), 16) * by)));
+    return `#${parts.map(part => part.toString(16).padStart(2, '0')).join('')}`;
+}

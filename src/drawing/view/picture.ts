@@ -1,0 +1,89 @@
+import type { Ceiling } from '../../ceiling/model.ts';
+import type { Prism, Solid } from '../../dryfit/model.ts';
+import { TICKS_PER_INCH } from '../../quantity/ticks.ts';
+import type { Part } from '../../takeoff/model.ts';
+import type { Point } from '../display-list.ts';
+import { cleanText } from '../text/clean-text.ts';
+import { cross, dot, eyeFor, minus, seenAt, unit, type Eye, type Vector } from './eye.ts';
+import { meshesOf } from './mesh.ts';
+import { paintOrder } from './order.ts';
+import { shadowOn } from './shadow.ts';
+
+/** A picture of the ceiling as it is seen from the room, in points; what comes later covers what came before. */
+export interface Picture {
+    readonly title: string; readonly description: string;
+    readonly width: number; readonly height: number;
+    /** The ceiling as found, the shadows on it, and the walls. */
+    readonly ground: readonly Patch[]; readonly shadows: readonly (readonly Point[])[]; readonly walls: readonly Patch[];
+    readonly pieces: readonly SeenPrism[];
+}
+/** `light`: 0 for what is turned away from it, 1 for what faces it. */
+export interface Patch { readonly points: readonly Point[]; readonly light: number }
+/** What is seen of one prism of a piece. */
+export interface SeenPrism { readonly piece: string; readonly part: Part; readonly faces: readonly Patch[]; readonly edges: readonly (readonly [Point, Point])[] }
+
+const WIDTH = 960;
+const HEIGHT = 640;
+const MARGIN = 14;
+/** From the ceiling towards the eye: from the south-west, as one looks up coming in. */
+const BACK: Vector = [-0.42, 0.86, 0.78];
+/** Towards the window whose light throws shadows: low in the south-west. */
+const WINDOW = unit([-0.75, 0.55, 0.8]);
+/** Towards what lights the faces: the window, and more than it the floor. */
+const LIGHT = unit([-0.42, 0.3, 0.86]);
+const WALL_BELOW = 5 * TICKS_PER_INCH;
+
+/** The ceiling from below, in perspective, with every piece that can be seen. */
+export function drawView(ceiling: Ceiling, solids: readonly Solid[]): Picture {
+    const { width, length, room } = ceiling;
+    const depth = Math.max(0, ...solids.flatMap(solid => solid.prisms.map(({ foot }) => foot)));
+    const eye = eyeFor({ least: [0, 0, 0], most: [width, length, depth + WALL_BELOW] }, BACK, (WIDTH - 2 * MARGIN) / (HEIGHT - 2 * MARGIN));
+    const scale = (HEIGHT - 2 * MARGIN) / 2;
+    const at = (spot: Vector): Point => {
+        const [x, y] = seenAt(eye, spot);
+        return [WIDTH / 2 + x * scale, HEIGHT / 2 - y * scale];
+    };
+    const patch = (corners: readonly Vector[]): readonly Patch[] => {
+        const normal = normalOf(corners);
+        return dot(normal, minus(eye.at, corners[0]!)) <= 0 ? [] : [{ points: corners.map(at), light: Math.max(0, dot(normal, LIGHT)) }];
+    };
+    const seen = solids.flatMap(solid => meshesOf(solid).map((mesh, i) => ({ prism: solid.prisms[i]!, ...seenPrism(solid, mesh, eye, at, patch) })));
+    const title = ['Ceiling from below', room.title ?? room.name, room.job.title?.value].filter(Boolean).join(', ');
+    return {
+        title: cleanText(title), description: cleanText(`Seen from the floor, in perspective: ${solids.length} pieces.`), width: WIDTH, height: HEIGHT,
+        ground: patch([[0, 0, 0], [0, length, 0], [width, length, 0], [width, 0, 0]].reverse() as unknown as readonly Vector[]),
+        shadows: shadowsOf(solids, WINDOW, width, length).map(shadow => shadow.map(([x, y]) => at([x, y, 0]))),
+        walls: wallsOf(width, length, depth + WALL_BELOW).flatMap(patch),
+        pieces: paintOrder(seen, eye.at).filter(({ faces }) => faces.length > 0).map(({ piece, part, faces, edges }) => ({ piece, part, faces, edges })),
+    };
+}
+
+function seenPrism(solid: Solid, { corners, faces, edges }: ReturnType<typeof meshesOf>[number], eye: Eye, at: (spot: Vector) => Point, patch: (corners: readonly Vector[]) => readonly Patch[]) {
+    const front = faces.map(face => face.map(i => corners[i]!)).map(face => ({ face, normal: normalOf(face), patches: patch(face) })).filter(({ patches }) => patches.length > 0);
+    const onFront = ([from, to]: readonly [number, number]) => front.some(({ face, normal }) => [from, to].every(i => Math.abs(dot(minus(corners[i]!, face[0]!), normal)) < 2));
+    const points = corners.map(at);
+    return {
+        piece: solid.piece.id, part: solid.piece.part, depth: corners.reduce((sum, corner) => sum + dot(minus(corner, eye.at), eye.ahead), 0) / corners.length,
+        faces: front.flatMap(({ patches }) => patches), edges: edges.filter(onFront).map(([from, to]) => [points[from]!, points[to]!] as const),
+        frame: {
+            left: Math.min(...points.map(([x]) => x)), right: Math.max(...points.map(([x]) => x)),
+            top: Math.min(...points.map(([, y]) => y)), foot: Math.max(...points.map(([, y]) => y)),
+        },
+    };
+}
+
+/** Pointing out of what it belongs to, of length one. */
+function normalOf([a, b, c]: readonly Vector[]): Vector {
+    return unit(cross(minus(b!, a!), minus(c!, a!)));
+}
+
+/** Inner faces of the four walls, down to a little below the beams. */
+function wallsOf(width: number, length: number, high: number): readonly (readonly Vector[])[] {
+    const wall = ([ax, ay]: readonly [number, number], [bx, by]: readonly [number, number]): readonly Vector[] => [[ax, ay, 0], [bx, by, 0], [bx, by, high], [ax, ay, high]];
+    return [wall([width, 0], [0, 0]), wall([0, 0], [0, length]), wall([0, length], [width, length]), wall([width, length], [width, 0])];
+}
+
+function shadowsOf(solids: readonly Solid[], light: Vector, width: number, length: number): readonly (readonly Point[])[] {
+    const prisms: readonly Prism[] = solids.flatMap(solid => solid.prisms);
+    return prisms.map(prism => shadowOn(prism, light, { width, length })).filter(shadow => shadow.length > 2);
+}
