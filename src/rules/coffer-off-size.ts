@@ -1,4 +1,5 @@
 import type { OffSize } from '../dryfit/model.ts';
+import type { JobSettings } from '../job/model.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { FAULT_OF_THE_LIST, theFirst } from './support/fit-words.ts';
@@ -28,17 +29,21 @@ Anything else is a mistake of this program, an **error**.`,
     check: {
         fit({ layout: { ceiling }, fit, job }, report) {
             const size = sizesOf(job);
-            theFirst(fit.faults.filter((fault): fault is OffSize => fault.kind === 'coffer').flatMap(({ coffer, along, is, wanted, planned, alike }) => {
-                const run = along === 'east-west' ? ceiling?.across : ceiling?.down;
+            theFirst(fit.faults.filter(fault => fault.kind === 'coffer').flatMap(fault => {
+                const run = fault.along === 'east-west' ? ceiling?.across : ceiling?.down;
                 const said = run && spacingSaidBy(run.spacing);
-                if (!said) return [];
-                return [{
-                    ...wordsOf(said), severity: planned ? 'warning' as const : 'error' as const,
-                    message: `Coffer ${coffer} opens to ${size(is)} ${alongWall(along)}, and is ${planned ? 'laid out at' : 'to be'} ${size(wanted)}.${alike.length > 0 ? ` So are ${counted(alike.length, 'other')}.`.replace('So are 1', 'So is 1') : ''} `
-                        + (planned ? `Lengths are cut to ${size(job.cutTo.value)}: say a finer \`cut-to\`, or set the lines to it.` : FAULT_OF_THE_LIST),
-                    related: planned ? [{ at: job.cutTo.at, message: `lengths are cut to ${size(job.cutTo.value)}` }] : [],
-                }];
+                return said ? [{
+                    ...wordsOf(said), severity: fault.planned ? 'warning' as const : 'error' as const, message: cofferWords(fault, job),
+                    related: fault.planned ? [{ at: job.cutTo.at, message: `lengths are cut to ${size(job.cutTo.value)}` }] : [],
+                }] : [];
             })).forEach(one => report(one));
         },
     },
 });
+
+export function cofferWords({ coffer, along, is, wanted, planned, alike }: OffSize, job: JobSettings): string {
+    const size = sizesOf(job);
+    const others = alike.length === 0 ? '' : ` So ${alike.length === 1 ? 'is' : 'are'} ${counted(alike.length, 'other')}.`;
+    return `Coffer ${coffer} opens to ${size(is)} ${alongWall(along)}, and is ${planned ? 'laid out at' : 'to be'} ${size(wanted)}.${others} `
+        + (planned ? `Lengths are cut to ${size(job.cutTo.value)}: say a finer \`cut-to\`, or set the lines to it.` : FAULT_OF_THE_LIST);
+}

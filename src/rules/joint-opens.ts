@@ -1,4 +1,4 @@
-import type { Clash, Misfit } from '../dryfit/model.ts';
+import type { Clash, Fault, Misfit } from '../dryfit/model.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { causeWords, clashWords, nameOf, relatedTo, theFirst } from './support/fit-words.ts';
@@ -33,15 +33,11 @@ Cut to 1/16". Up to 1/64" is let pass.`,
     check: {
         fit({ fit, job }, report) {
             const size = sizesOf(job);
-            const found = fit.faults.filter((fault): fault is Misfit => fault.kind === 'misfit' && fault.clashes.every(clash => clash.kind !== 'overlap'));
-            const isRounded = ({ clashes }: Misfit): boolean => clashes.every(clash => clash.kind === 'rounded');
-            theFirst(found.filter(misfit => !isRounded(misfit)).map(misfit => ({
-                at: misfit.piece.source, related: relatedTo(misfit),
-                message: `${capitalized(nameOf(misfit.piece))} does not meet ${clashWords(misfit.clashes, clash => meetingWords(clash, size))}. `
-                    + causeWords(misfit, size, 'They are joined in the list and have nothing to do with each other where they stand.'),
+            theFirst(fit.faults.filter(opens).filter(misfit => !isRounded(misfit)).map(misfit => ({
+                at: misfit.piece.source, related: relatedTo(misfit), message: jointWords(misfit, size),
             }))).forEach(one => report(one));
 
-            const rounded = found.filter(isRounded);
+            const rounded = fit.faults.filter(opens).filter(isRounded);
             if (rounded.length === 0) return;
             const joints = rounded.flatMap(({ piece, clashes, alike }) => clashes.map(clash => ({ piece, ...clash, count: alike.length + 1 })));
             const worst = joints.reduce((a, b) => (Math.abs(b.ticks) > Math.abs(a.ticks) ? b : a));
@@ -56,7 +52,23 @@ Cut to 1/16". Up to 1/64" is let pass.`,
     },
 });
 
+export function opens(fault: Fault): fault is Misfit {
+    return fault.kind === 'misfit' && fault.clashes.every(clash => clash.kind !== 'overlap');
+}
+
+/** The list is right, and the tape too coarse for it. */
+export function isRounded({ clashes }: Misfit): boolean {
+    return clashes.every(clash => clash.kind === 'rounded');
+}
+
+export function jointWords(misfit: Misfit, size: Sizes): string {
+    return `${capitalized(nameOf(misfit.piece))} does not meet ${clashWords(misfit.clashes, clash => meetingWords(clash, size))}. `
+        + causeWords(misfit, size, isRounded(misfit) ? 'Their lengths have no mark on the tape: say a finer `cut-to`.'
+            : 'They are joined in the list and have nothing to do with each other where they stand.');
+}
+
 function meetingWords({ kind, ticks, touches, wanted }: Clash, size: Sizes): string {
+    if (kind === 'rounded') return `(${size(Math.abs(ticks))} ${ticks > 0 ? 'open' : 'too tight'})`;
     const area = touches === undefined || wanted === undefined ? 'nowhere' : `${shortest(touches, 2)} of ${shortest(wanted, 2)} square inches as they should be`;
     return kind === 'apart' ? `(${size(ticks)} off, ${area})` : `(${area})`;
 }

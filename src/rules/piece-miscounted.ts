@@ -1,5 +1,5 @@
 import type { Layout } from '../ceiling/model.ts';
-import type { Miscount } from '../dryfit/model.ts';
+import type { Fault, Miscount } from '../dryfit/model.ts';
 import type { Source } from '../provenance/source.ts';
 import type { Part } from '../takeoff/model.ts';
 import { defineRule } from './rule.ts';
@@ -25,14 +25,18 @@ nothing is left for its two ends. Set the lines farther apart, or touching each 
     basis: 'Geometry of the layout.',
     check: {
         fit({ layout, fit }, report) {
-            theFirst(fit.faults.filter((fault): fault is Miscount => fault.kind === 'missing' || fault.kind === 'doubled' || fault.kind === 'no-place').map(fault => ({
-                at: fault.piece?.source ?? sourceOf(layout, fault.part), message: messageOf(fault),
+            theFirst(fit.faults.filter(isMiscount).map(fault => ({
+                at: fault.piece?.source ?? sourceOf(layout, fault.part), message: countWords(fault),
             }))).forEach(one => report(one));
         },
     },
 });
 
-function messageOf({ kind, id, count, alike, part }: Miscount): string {
+export function isMiscount(fault: Fault): fault is Miscount {
+    return fault.kind === 'missing' || fault.kind === 'doubled' || fault.kind === 'no-place';
+}
+
+export function countWords({ kind, id, count, alike, part }: Miscount): string {
     const names = [id, ...alike].map(nameOfId);
     switch (kind) {
         case 'missing': return `${capitalized(some(names, part))} ${names.length === 1 ? 'is' : 'are'} missing in the cut list: the layout has a place for ${names.length === 1 ? 'it' : 'them'}. `

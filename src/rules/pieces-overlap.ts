@@ -1,8 +1,8 @@
-import type { Misfit } from '../dryfit/model.ts';
+import type { Fault, Misfit } from '../dryfit/model.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { causeWords, clashWords, nameOf, relatedTo, theFirst } from './support/fit-words.ts';
-import { capitalized, sizesOf } from './support/words.ts';
+import { capitalized, sizesOf, type Sizes } from './support/words.ts';
 
 const wrong = changed(HALL, '  cleats {', `  spacers {
     stock   poplar-1x4
@@ -29,13 +29,19 @@ puts two parts into one place and a comment allows it, as here, the dry fit stil
     basis: 'Geometry of the solids.',
     check: {
         fit({ fit, job }, report) {
-            const size = sizesOf(job);
-            const found = fit.faults.filter((fault): fault is Misfit => fault.kind === 'misfit' && fault.clashes.some(clash => clash.kind === 'overlap'));
-            theFirst(found.map(misfit => ({
-                at: misfit.piece.source, related: relatedTo(misfit),
-                message: `${capitalized(nameOf(misfit.piece))} runs into ${clashWords(misfit.clashes.filter(clash => clash.kind === 'overlap'), clash => `by ${size(clash.ticks)}`)}. `
-                    + causeWords(misfit, size, 'The list does what the text says: change one of the two parts.'),
+            theFirst(fit.faults.filter(overlaps).map(misfit => ({
+                at: misfit.piece.source, related: relatedTo(misfit), message: overlapWords(misfit, sizesOf(job)),
             }))).forEach(one => report(one));
         },
     },
 });
+
+export function overlaps(fault: Fault): fault is Misfit {
+    return fault.kind === 'misfit' && fault.clashes.some(clash => clash.kind === 'overlap');
+}
+
+export function overlapWords(misfit: Misfit, size: Sizes): string {
+    const deep = misfit.clashes.filter(clash => clash.kind === 'overlap');
+    return `${capitalized(nameOf(misfit.piece))} runs into ${clashWords(deep, clash => `by ${size(clash.ticks)}`)}. `
+        + causeWords(misfit, size, 'The list does what the text says: change one of the two parts.');
+}

@@ -2,7 +2,7 @@ import type { Unflush } from '../dryfit/model.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { likeIt, nameOf, theFirst } from './support/fit-words.ts';
-import { capitalized, sizesOf } from './support/words.ts';
+import { capitalized, sizesOf, type Sizes } from './support/words.ts';
 
 const wrong = changed(HALL, '  cleats { rip 3/4" x 3/4" from strip-1x2 }', `  cleats {
     rip    3/4" x 3/4" from strip-1x2
@@ -24,11 +24,13 @@ allows the gauge, as here, the dry fit still shows what comes of it.`,
     basis: 'Geometry of the solids.',
     check: {
         fit({ fit, job }, report) {
-            const size = sizesOf(job);
-            theFirst(fit.faults.filter((fault): fault is Unflush => fault.kind === 'underside').map(({ piece, ticks, alike }) => ({
-                at: piece.source,
-                message: `${capitalized(nameOf(piece))} ends ${size(Math.abs(ticks))} ${ticks > 0 ? 'above' : 'below'} the undersides of the beams, where its neighbors end.${likeIt(piece, alike, 'So do')}`,
+            theFirst(fit.faults.filter(fault => fault.kind === 'underside').map(unflush => ({
+                at: unflush.piece.source, message: undersideWords(unflush, sizesOf(job)),
             }))).forEach(one => report(one));
         },
     },
 });
+
+export function undersideWords({ piece, ticks, alike }: Unflush, size: Sizes): string {
+    return `${capitalized(nameOf(piece))} ends ${size(Math.abs(ticks))} ${ticks > 0 ? 'above' : 'below'} the undersides of the beams, where its neighbors end.${likeIt(piece, alike, alike.length === 1 ? 'So does' : 'So do')}`;
+}

@@ -1,0 +1,56 @@
+import type { Clash, Fault } from '../../dryfit/model.ts';
+import type { JobSettings } from '../../job/model.ts';
+import { printLength } from '../../quantity/print-length.ts';
+import type { Files } from '../look.ts';
+import { printJson, sourceJson } from '../place-json.ts';
+import { closes, faultWords, type RoomFit } from './words.ts';
+
+/** How the cut lists go together; the shape is src/report/schema/dry-fit.schema.json. Grows within a version, never changes. */
+export function jsonDryFit(rooms: readonly RoomFit[], files: Files): string {
+    return printJson({
+        version: 1,
+        kind: 'cofferwright.dry-fit',
+        rooms: rooms.map(one => ({
+            name: one.room.name,
+            title: one.room.title ?? null,
+            job: one.job.title?.value ?? null,
+            source: sourceJson(one.room.at, files),
+            laidOut: one.fit !== undefined,
+            errors: one.errors,
+            closes: closes(one),
+            looked: one.fit?.looked ?? null,
+            faults: one.fit?.faults.map(fault => faultJson(fault, one.job, files)) ?? [],
+        })),
+    });
+}
+
+function faultJson(fault: Fault, job: JobSettings, files: Files) {
+    const { rule, severity, message } = faultWords(fault, job);
+    const piece = 'piece' in fault ? fault.piece : undefined;
+    return {
+        rule: rule.name,
+        severity,
+        message,
+        pieces: piecesOf(fault),
+        source: piece ? sourceJson(piece.source, files) : null,
+        clashes: fault.kind === 'misfit' ? fault.clashes.map(clash => clashJson(clash, job)) : [],
+    };
+}
+
+/** The piece that all of it has in common first, then those that are off like it. */
+function piecesOf(fault: Fault): string[] {
+    switch (fault.kind) {
+        case 'misfit': case 'underside': return [fault.piece, ...fault.alike].map(piece => piece.id);
+        case 'coffer': return fault.pieces.map(piece => piece.id);
+        case 'missing': case 'doubled': case 'no-place': return [fault.id, ...fault.alike];
+    }
+}
+
+/** Distances as they were measured, in ticks, which need not be whole along a miter; areas in square inches. */
+function clashJson({ kind, other, ticks, touches, wanted }: Clash, job: JobSettings) {
+    return {
+        kind, with: typeof other === 'string' ? other : other.id,
+        ticks, text: printLength(ticks, job.show.value),
+        touches: touches ?? null, wanted: wanted ?? null,
+    };
+}
