@@ -63,15 +63,18 @@ export async function runInEditor({ editor, vsix, suite, web, packed, workspace,
 }
 
 const beingAnswered = new Set();
-/** The suite asks for a picture by a file NAME.wanted, for words on the screen by NAME.wanted-words, and waits for NAME.png, NAME.txt. */
+/**
+ * The suite asks for a picture by a file NAME.wanted, for words on the screen by NAME.wanted-words, for what goes on in a pane by
+ * NAME.wanted-pane, and waits for NAME.png, NAME.txt.
+ */
 async function lookFor(page, folder) {
     for (const wanted of readdirSync(folder)) {
-        const [, name, what] = /^(.*)\.(wanted|wanted-words)$/.exec(wanted) ?? [];
+        const [, name, what] = /^(.*)\.(wanted|wanted-words|wanted-pane)$/.exec(wanted) ?? [];
         if (!name || beingAnswered.has(wanted)) continue;
         beingAnswered.add(wanted);
         const question = join(folder, wanted), answer = join(folder, `${name}.${what === 'wanted' ? 'png' : 'txt'}`);
         try {
-            const found = what === 'wanted' ? await page.screenshot() : await wordsOn(page, readFileSync(question, 'utf8'));
+            const found = what === 'wanted' ? await page.screenshot() : what === 'wanted-pane' ? await inPane(page, readFileSync(question, 'utf8')) : await wordsOn(page, readFileSync(question, 'utf8'));
             writeFileSync(`${answer}.new`, found);
             rmSync(question, { force: true });
             renameSync(`${answer}.new`, answer);
@@ -80,6 +83,17 @@ async function lookFor(page, folder) {
             beingAnswered.delete(wanted);
         }
     }
+}
+
+/** What an expression comes to in the pane of a title, as JSON; null where there is no such pane, or its page is being loaded. */
+export async function inPane(page, question) {
+    const { title, expression } = JSON.parse(question);
+    for (const frame of page.frames()) {
+        // a pane that is gone, or is being loaded, is no mistake
+        const found = await frame.evaluate(`document.title === ${JSON.stringify(title)} ? [${expression}] : null`).catch(() => null);
+        if (found) return JSON.stringify(found[0] ?? null);
+    }
+    return 'null';
 }
 
 /** The text of a part of the page, and what a screen reader says of it. */

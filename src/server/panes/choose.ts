@@ -1,7 +1,8 @@
-import { AstUtils, CstUtils, type LangiumDocument } from 'langium';
+import { AstUtils, type LangiumDocument } from 'langium';
 import * as ast from '../../language/generated/ast.ts';
 import type { Position } from '../../provenance/source.ts';
 import type { CursorParams, PaneShowsParams } from '../messages.ts';
+import { nodeAt } from './node-at.ts';
 import type { Rooms, RoomThere } from './rooms.ts';
 
 export interface Place { readonly uri: string; readonly room: string }
@@ -23,8 +24,6 @@ export function roomFor(rooms: Rooms, { pinned, room: chosen }: PaneShowsParams,
 
 /** The room that a place in a text lies in. */
 export function roomAt(document: LangiumDocument, position: Position): Place | undefined {
-    const root = document.parseResult.value.$cstNode;
-    const leaf = root && CstUtils.findLeafNodeAtOffset(root, document.textDocument.offsetAt(position));
-    const room = leaf && AstUtils.getContainerOfType(leaf.astNode, ast.isRoom);
+    const room = AstUtils.getContainerOfType(nodeAt(document, position), ast.isRoom);
     return room && { uri: document.uri.toString(), room: room.name };
 }

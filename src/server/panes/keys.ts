@@ -1,10 +1,11 @@
-import { AstUtils, CstUtils, type AstNode, type LangiumDocument } from 'langium';
+import { AstUtils, type AstNode, type LangiumDocument } from 'langium';
 import type { Line } from '../../ceiling/model.ts';
 import * as ast from '../../language/generated/ast.ts';
 import { sourceOfProperty } from '../../language/types/place.ts';
 import type { RoomOnPage } from '../../pages/page.ts';
 import { sameSource, type Position, type Source } from '../../provenance/source.ts';
 import type { Part } from '../../takeoff/model.ts';
+import { nodeAt } from './node-at.ts';
 
 /** The words of a profile's blocks, and of the grid's, with the pieces they make. */
 const PARTS: Readonly<Record<string, Part>> = { blocking: 'blocking', spacers: 'spacer', sides: 'side', cleats: 'cleat', bottom: 'bottom', trim: 'trim', perimeter: 'band' };
@@ -14,9 +15,7 @@ const PARTS: Readonly<Record<string, Part>> = { blocking: 'blocking', spacers: '
  * `fixture.NAME`, `wall.north`, `stock.NAME`. The innermost word that speaks of some counts.
  */
 export function keysAt(document: LangiumDocument, position: Position, room: RoomOnPage): readonly string[] {
-    const root = document.parseResult.value.$cstNode;
-    const leaf = root && CstUtils.findLeafNodeAtOffset(root, document.textDocument.offsetAt(position));
-    for (let node: AstNode | undefined = leaf?.astNode; node; node = node.$container) {
+    for (let node: AstNode | undefined = nodeAt(document, position); node; node = node.$container) {
         const keys = keysOf(node, room);
         if (keys.length > 0) return keys;
     }

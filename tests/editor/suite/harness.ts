@@ -1,7 +1,7 @@
 import * as vscode from 'vscode';
 import { report } from './outside.ts';
 
-export { isDriven, picture, seen } from './outside.ts';
+export { inPane, isDriven, picture, seen } from './outside.ts';
 
 /**
  * A test runner of few lines, because it must run inside the editor's extension host, wherever that is: in a browser's
@@ -54,13 +54,13 @@ async function runAll(): Promise<Result[]> {
     return results;
 }
 
-/** Waits until `get` gives something; fails with `what` and the last state after 10 s. */
-export async function until<T>(what: string, get: () => T | undefined | false | PromiseLike<T | undefined | false>, state: () => unknown = () => ''): Promise<T> {
-    const end = Date.now() + 10_000;
+/** Waits until `get` gives something; fails with `what` and the last state after 10 s, or as many as are given. */
+export async function until<T>(what: string, get: () => T | undefined | false | PromiseLike<T | undefined | false>, state: () => unknown = () => '', seconds = 10): Promise<T> {
+    const end = Date.now() + seconds * 1000;
     for (;;) {
         const value = await get();
         if (value) return value;
-        if (Date.now() > end) throw new Error(`timed out waiting for ${what}: ${JSON.stringify(state())}`);
+        if (Date.now() > end) throw new Error(`timed out waiting for ${what}: ${JSON.stringify(await state())}`);
         await new Promise(resolve => setTimeout(resolve, 30));
     }
 }

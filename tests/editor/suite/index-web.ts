@@ -4,6 +4,7 @@ import './findings.ts';
 import './answers.ts';
 import './shared-files.ts';
 import './manners.ts';
+import './panes.ts';
 import './survival.ts';
 
 /** In a browser's worker, without a machine behind it: the same tests, but for those of what only a machine can. */

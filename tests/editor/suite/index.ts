@@ -5,6 +5,7 @@ import './answers.ts';
 import './shared-files.ts';
 import './manners.ts';
 import './machine.ts';
+import './panes.ts';
 import './survival.ts';
 
 /** In an extension host on Node: on the desktop, or in a remote window. */

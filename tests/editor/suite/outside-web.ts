@@ -9,6 +9,10 @@ export async function seen(): Promise<string> {
     return '';
 }
 
+export async function inPane(): Promise<unknown> {
+    return null;
+}
+
 export function report(results: Report): void {
     console.log(`cofferwright-results ${JSON.stringify(results)}`);
 }

@@ -18,6 +18,11 @@ export async function seen(selector: string): Promise<string> {
     return ask('seen.wanted-words', selector, 'seen.txt');
 }
 
+/** What an expression comes to inside the pane of this title; null where there is none, or it is not there yet. */
+export async function inPane(title: string, expression: string): Promise<unknown> {
+    return JSON.parse(await ask('pane.wanted-pane', JSON.stringify({ title, expression }), 'pane.txt'));
+}
+
 /** Hands in the results; a desktop editor's caller reads them from a file too. */
 export function report(results: Report): void {
     const file = process.env['COFFERWRIGHT_RESULTS'];
