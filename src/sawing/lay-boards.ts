@@ -22,14 +22,16 @@ export function boardName(stock: Stock, number: number): string {
 function layBoard(board: Board, stock: Stock, job: JobSettings): LaidBoard {
     const ripped = board.strips.flatMap(strip => strip.rippedTo ?? []);
     const taken = ripped.reduce((sum, width) => sum + width + job.kerf.value, 0);
+    const width = stock.width?.value.ticks;
+    const [along, across] = board.crosswise && width !== undefined ? [width, board.length] : [board.length, width ?? taken];
     return {
-        name: boardName(stock, board.number), stock, number: board.number, length: board.length, from: board.from,
-        strips: board.strips.map((strip, i) => layStrip(strip, i + 1, board, job)),
-        besideStrips: ripped.length === 0 ? 0 : Math.max(0, (stock.width?.value.ticks ?? taken) - taken),
+        name: boardName(stock, board.number), stock, number: board.number, length: board.length, along, from: board.from,
+        strips: board.strips.map((strip, i) => layStrip(strip, i + 1, along, board, job)),
+        besideStrips: ripped.length === 0 ? 0 : Math.max(0, across - taken),
     };
 }
 
-function layStrip(strip: Strip, number: number, board: Board, job: JobSettings): LaidStrip {
+function layStrip(strip: Strip, number: number, along: Ticks, board: Board, job: JobSettings): LaidStrip {
     const kerf = job.kerf.value;
     const trim = Math.floor(job.endTrim.value / 2);
     const over = blankOver(board.cut, job);
@@ -42,7 +44,7 @@ function layStrip(strip: Strip, number: number, board: Board, job: JobSettings):
     });
     return {
         number, ...strip.rippedTo !== undefined && { rippedTo: strip.rippedTo }, trim, pieces,
-        offcut: strip.offcut, kept: strip.kept, rest: board.length - at,
+        offcut: strip.offcut, kept: strip.kept, rest: along - at,
     };
 }
 

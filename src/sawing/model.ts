@@ -23,6 +23,8 @@ export interface LaidBoard {
     readonly stock: Stock;
     readonly number: number;
     readonly length: Ticks;
+    /** As long as its strips are: the board's length, or a sheet's width where it is ripped across its length. */
+    readonly along: Ticks;
     readonly from: BoardFrom;
     /** One of full width, or the strips it is ripped to first, side by side. */
     readonly strips: readonly LaidStrip[];

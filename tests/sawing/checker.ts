@@ -13,8 +13,10 @@ export function checkSawOrder(order: SawOrder, plan: BoardPlan, job: JobSettings
     const planned = plan.stocks.flatMap(s => s.boards.map(board => ({ board, stock: s.stock })));
     expect(order.boards.map(b => [b.stock.key, b.number, b.length])).toEqual(planned.map(({ board, stock }) => [stock.key, board.number, board.length]));
 
-    for (const [i, { strips, length, besideStrips, stock }] of order.boards.entries()) {
+    for (const [i, { strips, along: length, besideStrips, stock }] of order.boards.entries()) {
         const { board } = planned[i]!;
+        const [boardAlong, boardAcross] = board.crosswise ? [stock.width!.value.ticks, board.length] : [board.length, stock.width?.value.ticks];
+        expect(length).toBe(boardAlong);
         for (const [j, strip] of strips.entries()) {
             const own = board.strips[j]!;
             expect(strip.pieces.map(p => p.piece.id).sort()).toEqual(own.pieces.map(p => p.id).sort());
@@ -39,8 +41,8 @@ export function checkSawOrder(order: SawOrder, plan: BoardPlan, job: JobSettings
         const ripped = strips.flatMap(s => s.rippedTo ?? []);
         if (ripped.length > 0) {
             const across = ripped.reduce((sum, w) => sum + w, 0) + (ripped.length - 1) * kerf;
-            expect(across).toBeLessThanOrEqual(stock.width!.value.ticks);
-            expect(besideStrips).toBe(Math.max(0, stock.width!.value.ticks - across - kerf));
+            expect(across).toBeLessThanOrEqual(boardAcross!);
+            expect(besideStrips).toBe(Math.max(0, boardAcross! - across - kerf));
         }
     }
     checkSteps(order);

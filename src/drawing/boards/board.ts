@@ -15,7 +15,7 @@ const BETWEEN_STRIPS = 1.6;
 
 /** A board, or some strips of it, as it lies at the saw: the fence behind it, the tape before it, the hooked end at the left. */
 export function boardAtTheSaw(board: LaidBoard, view: BoardView, top: number, shown: readonly LaidStrip[] = board.strips): { readonly group: Group; readonly foot: number } {
-    const end = xAt(view, board.length);
+    const end = xAt(view, board.along);
     const items: Item[] = [rectangle(view.left - 5, top, end + 5, top + FENCE, 'fine', 'tint')];
     let y = top + FENCE + 1.2;
     const groups = alike(shown);
@@ -31,7 +31,7 @@ export function boardAtTheSaw(board: LaidBoard, view: BoardView, top: number, sh
             y += EDGE + BETWEEN_STRIPS;
         }
         if (last.pieces.length > 0) {
-            const under = tape(board.length, [last.trim, ...last.pieces.map(p => p.to)], view, y + 1.4, `tape.${board.name}.${last.number}`);
+            const under = tape(board.along, [last.trim, ...last.pieces.map(p => p.to)], view, y + 1.4, `tape.${board.name}.${last.number}`);
             items.push(under.group);
             y = under.foot + (i < groups.length - 1 ? 7 : 0);
         }
@@ -54,15 +54,15 @@ function marks({ pieces }: LaidStrip): string {
 }
 
 function stripItems(board: LaidBoard, strip: LaidStrip, view: BoardView, top: number, foot: number): Group {
-    const end = xAt(view, board.length);
-    const cutEnd = strip.pieces.length === 0 ? strip.trim : board.length - strip.rest;
+    const end = xAt(view, board.along);
+    const cutEnd = strip.pieces.length === 0 ? strip.trim : board.along - strip.rest;
     const usable = strip.offcut > 0 ? [xAt(view, cutEnd), xAt(view, cutEnd + strip.offcut)] as const : undefined;
     return group(`strip.${board.name}.${strip.number}`, {}, [
         rectangle(view.left, top, end, foot, 'thin', 'wash'),
         ...waste(view.left, xAt(view, strip.trim), top, foot),
-        ...strip.pieces.map((p, i) => pieceOnBoard(p, `piece.${board.name}.${strip.number}.${i + 1}`, view, top, foot)),
+        ...strip.pieces.flatMap((p, i) => pieceOnBoard(p, `piece.${board.name}.${strip.number}.${i + 1}`, view, top, foot)),
         ...usable ? offcut(strip, usable, view, top, foot) : [],
-        ...waste(usable ? usable[1] : xAt(view, Math.min(cutEnd, board.length)), end, top, foot),
+        ...waste(usable ? usable[1] : xAt(view, Math.min(cutEnd, board.along)), end, top, foot),
     ]);
 }
 

@@ -11,16 +11,15 @@ import { xAt, type BoardView } from './view.ts';
 const RING = 5.6;
 const PAD = 3;
 
-/** A piece as it lies, seen from above: its blank, the short points underneath, the groove at the fence, its name. */
-export function pieceOnBoard(laid: LaidPiece, id: string, view: BoardView, top: number, foot: number): Group {
+/** A piece as it lies, seen from above: its blank, the short points underneath, the groove at the fence; its words beside it, so that it has one name only. */
+export function pieceOnBoard(laid: LaidPiece, id: string, view: BoardView, top: number, foot: number): readonly Group[] {
     const { piece } = laid;
     const left = xAt(view, laid.from), right = xAt(view, laid.to);
-    return group(id, { piece: piece.id, part: piece.part, title: titleOf(laid, view) }, [
+    return [group(id, { piece: piece.id, part: piece.part, title: titleOf(laid, view) }, [
         rectangle(left, top, right, foot, 'thin', 'paper'),
         ...groove(laid, left, right, top),
         ...shortPoints(laid, view).map(x => line([x, top], [x, foot], 'hidden')),
-        ...words(laid, view, view.stepOf(laid), [left, right], [top, foot]),
-    ]);
+    ]), group(`words.${id}`, {}, words(laid, view, view.stepOf(laid), [left, right], [top, foot]))];
 }
 
 /** The same from its near edge: back above, face below, so that a miter shows which way it leans. */
@@ -50,11 +49,12 @@ function words({ piece, ends }: LaidPiece, view: BoardView, step: number | undef
     const width = right - left;
     const middle = (top + foot) / 2;
     const inset = Math.max(...ends.map(end => insetOf(end, piece.thickness))) * view.pointsPerTick;
-    if (width < 14) return [];
+    if (width < 8) return [];
     const narrow = width < 52;
+    if (width < 21 && step !== undefined) return [text([(left + right) / 2, middle + 2.6], String(step), { size: step > 99 ? 5.4 : 7.2, weight: 600, anchor: 'middle' })];
     if (narrow) {
         const name = fitText(placeMarkOf(piece), width - 2, 7, 4.6);
-        const tall = foot - top > 20 && step !== undefined;
+        const tall = foot - top >= 20 && step !== undefined;
         return [
             ...tall ? [text([(left + right) / 2, middle - 1.5], String(step), { size: 7.6, weight: 600, anchor: 'middle' })] : [],
             text([(left + right) / 2, tall ? middle + 7 : middle + 2.3], name.text, { size: name.size, anchor: 'middle' }),
@@ -68,7 +68,7 @@ function words({ piece, ends }: LaidPiece, view: BoardView, step: number | undef
     ];
     const size = figure(Math.max(piece.cutBack, piece.cutFace), view.show);
     const details = [size, piece.cutFace === piece.cutBack ? '' : `face ${figure(piece.cutFace, view.show)}`, piece.hand ?? ''].filter(Boolean).join(' · ');
-    const twoLines = foot - top >= 22;
+    const twoLines = foot - top >= 20;
     if (twoLines) {
         const name = fitText(view.nameOf(piece), room, 8.4, 5.4, 600), below = fitText(details, room, 7.4, 5);
         return [...ring, text([start, middle - 1.4], name.text, { size: name.size, weight: 600 }), text([start, middle + 8], below.text, { size: below.size, tone: 'soft' })];

@@ -53,7 +53,7 @@ const FIRST_SHEET = 'B-1';
 
 /** Boards one under the other; a stock's heading stays with its first board. */
 function flow(order: SawOrder, area: Extent): readonly (readonly Item[])[] {
-    const longest = Math.max(1, ...order.boards.map(b => b.length));
+    const longest = Math.max(1, ...order.boards.map(b => b.along));
     const left = area.left + GUTTER;
     const view = boardView(order, left, (area.right - 8 - left) / longest);
     const pages: Item[][] = [[]];

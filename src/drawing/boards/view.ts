@@ -33,6 +33,6 @@ export function xAt(view: BoardView, reading: Ticks): number {
 
 /** Wide enough for two lines of words, and not so wide that a few boards fill the sheet. */
 export function heightOf(width: Ticks | undefined, view: BoardView): number {
-    return Math.min(36, Math.max(16, (width ?? 0) * view.pointsPerTick));
+    return Math.min(36, Math.max(21, (width ?? 0) * view.pointsPerTick));
 }
 export const STRIP_HEIGHT = 14;

@@ -7,7 +7,7 @@ export function boardKey({ stock, length, strips }: LaidBoard): string {
 }
 
 /** 53 bits of two multiplications a letter: short enough to keep, long enough to tell a house's boards apart. */
-function hash(words: string): string {
+export function hash(words: string): string {
     let a = 0xdeadbeef, b = 0x41c6ce57;
     for (let i = 0; i < words.length; i++) {
         const c = words.charCodeAt(i);

@@ -8,10 +8,11 @@ import { roundDown } from '../../quantity/round.ts';
 import { HOW_TO_MITER, namesIn, STAGES, stepWords } from '../../report/sawing/step-words.ts';
 import { setUpsText } from '../../report/sawing/human.ts';
 import { tapingOf, tapingWords, type LaidBoard, type LaidPiece, type LaidStrip, type SawOrder } from '../../sawing/index.ts';
+import { fingerprintOf } from '../../takeoff/cut-alike.ts';
 import type { Piece } from '../../takeoff/model.ts';
 import type { PageContent, RoomOnPage, Wishes } from '../page.ts';
 import { Sources } from '../shared/sources.ts';
-import { boardKey } from './board-key.ts';
+import { boardKey, hash } from './board-key.ts';
 import { boardsOfHouse, type Proving } from './house-plan.ts';
 
 /** All the boards of a house: what to buy, every board at the saw, and the order of the work. Words are plain text. */
@@ -44,16 +45,19 @@ export interface BoardOnPage {
     readonly pieces: readonly PieceOnPage[];
 }
 export interface PieceOnPage {
-    readonly id: string; readonly name: string; readonly where: string; readonly length: string; readonly face: string;
+    readonly id: string;
+    /** What it is ticked off by, here and in the cut list. */
+    readonly tick: string;
+    readonly name: string; readonly where: string; readonly length: string; readonly face: string;
     readonly hand: string; readonly measure: string; readonly then: string; readonly marks: string; readonly at: number;
 }
 export interface StageOnPage { readonly title: string; readonly notes: readonly string[]; readonly cautions: readonly string[]; readonly steps: readonly StepOnPage[] }
 export interface StepOnPage { readonly number: number; readonly key: string; readonly set: string; readonly lines: readonly string[] }
 
 /** Boards are drawn no narrower than this: their words would not be read. A narrower pane scrolls them. */
-const LEAST_WIDTH = 620;
+const LEAST_WIDTH = 700;
 /** CSS pixels a point of the drawing takes, so that its figures are as large as the editor's small print. */
-const PIXELS_PER_POINT = 1.2;
+const PIXELS_PER_POINT = 1.45;
 
 export function boardsContent(room: RoomOnPage, wishes: Wishes): BoardsContent {
     const { plan, order, proving } = boardsOfHouse(room);
@@ -69,7 +73,7 @@ export function boardsContent(room: RoomOnPage, wishes: Wishes): BoardsContent {
         troubles: [...room.house.flatMap(errorsOf), ...troublesOf(plan)],
         buy: plan.stocks.flatMap(stock => buyRows(stock, show)),
         total: totalOf(plan),
-        known: plan.stocks.length === 0 ? '' : knownText(known),
+        known: plan.stocks.length === 0 ? '' : sentence(knownText(known)),
         isProven: known.as === 'none cheaper', proving: proving ?? null,
         leftovers: leftoversOf(order),
         setUps: order.steps.length === 0 ? '' : setUpsText(order.setUps),
@@ -96,14 +100,15 @@ function boardOnPage(board: LaidBoard, order: SawOrder, id: string, width: numbe
 
 function pieceOnPage({ piece, from, to }: LaidPiece, show: Show, nameOf: (piece: Piece) => string, sources: Sources): PieceOnPage {
     return {
-        id: piece.id, name: nameOf(piece), where: piece.where, length: printLength(Math.max(piece.cutBack, piece.cutFace), show),
+        id: piece.id, tick: tickOf(piece), name: nameOf(piece), where: piece.where, length: printLength(Math.max(piece.cutBack, piece.cutFace), show),
         face: piece.cutFace === piece.cutBack ? '' : printLength(piece.cutFace, show), hand: piece.hand ?? '', measure: tapingWords(tapingOf(piece)),
         then: piece.machining.join('; '), marks: `${printLength(from, show)} – ${printLength(to, show)}`, at: sources.number(piece.source),
     };
 }
 
 /** A piece of a drawing is a button: it shows what is known of it below its board. */
-function attributesOf({ piece, title }: Group): Readonly<Record<string, string>> {
+function attributesOf({ id, piece, title }: Group): Readonly<Record<string, string>> {
+    if (id.startsWith('words.')) return { 'class': 'words-on-board', 'aria-hidden': 'true' };
     if (piece === undefined || title === undefined) return {};
     return { 'class': 'part', 'data-key': piece, 'data-state': 'piece', 'data-value': piece, role: 'button', tabindex: '-1', 'aria-label': title };
 }
@@ -115,7 +120,11 @@ function stagesOf(order: SawOrder, nameOf: (piece: Piece) => string): StageOnPag
         const kinds = new Set<string>(steps.map(step => step.do));
         return [{
             title: stage.title, notes: steps[0]!.do === 'miter' ? HOW_TO_MITER : [], cautions: order.cautions.filter(c => kinds.has(c.at)).map(c => c.words),
-            steps: steps.map(step => ({ number: step.number, key: `step.${step.number}`, ...stepWords(step, order, nameOf) })),
+            steps: steps.map(step => {
+                const words = stepWords(step, order, nameOf);
+                // a step that has changed is another one, whatever its number
+                return { number: step.number, key: `step.${hash(JSON.stringify(words))}`, ...words };
+            }),
         }];
     });
 }
@@ -162,6 +171,14 @@ function leftoversOf({ boards, job }: SawOrder): string[] {
     const show = job.show.value;
     return [...found.values()].sort((a, b) => (a.stock < b.stock ? -1 : a.stock > b.stock ? 1 : b.length - a.length))
         .map(({ stock, length, width, count }) => `${count} x ${printLength(length, show)} ${stock}${width === undefined ? '' : `, ripped to ${printLength(width, show)}`}`);
+}
+
+function tickOf(piece: Piece): string {
+    return `${piece.id}#${fingerprintOf(piece)}`;
+}
+
+function sentence(words: string): string {
+    return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
 }
 
 function money({ amount, currency }: Money): string {

@@ -26,7 +26,7 @@ ${state.shows === 'boards' ? content.stocks.map(stock => stockSection(stock, sta
 
 /** A board is cut when all that comes out of it is ticked off, here or in the cut list. */
 export function isDone(board: BoardOnPage, { ticks }: Shown): boolean {
-    return board.from === 'already cut' || board.pieces.length > 0 && board.pieces.every(({ id }) => ticks.has(id));
+    return board.from === 'already cut' || board.pieces.length > 0 && board.pieces.every(({ tick }) => ticks.has(tick));
 }
 
 function choice(state: BoardsState, value: BoardsState['shows'], name: string): Html {
@@ -41,9 +41,9 @@ function troubles({ troubles: said }: BoardsContent): Html | '' {
 export function purchase(content: BoardsContent): Html {
     const { buy, total, known, isProven, proving, leftovers, setUps } = content;
     if (buy.length === 0 && content.stocks.length === 0) return html`<p class="none" id="nothing">${t('There is nothing to cut.')}</p>`;
-    return html`<section class="purchase" id="purchase" aria-labelledby="purchase-heading"><h2 id="purchase-heading">${t('To buy')}</h2>
+    return html`<section class="purchase" id="purchase" aria-labelledby="purchase-heading"><h2 id="purchase-heading">${t('To buy for {0}', content.title)}</h2>
 <table><thead class="unseen"><tr><th scope="col">${t('Stock')}</th><th scope="col">${t('Boards')}</th><th scope="col">${t('Each')}</th><th scope="col">${t('Cost')}</th></tr></thead><tbody>
-${buy.map((row, i) => html`<tr><th scope="row">${buy[i - 1]?.stock === row.stock ? html`<span class="unseen">${named(row.stock)}</span>` : named(row.stock)}</th><td class="figure">${row.count} × ${row.length}</td><td class="figure">${row.from === 'on hand' ? t('on hand') : row.each || t('no price')}</td><td class="figure">${row.cost}</td></tr>
+${buy.map((row, i) => html`<tr ${attributes({ 'class': row.from === 'on hand' ? 'soft' : undefined })}><th scope="row">${buy[i - 1]?.stock === row.stock ? html`<span class="unseen">${named(row.stock)}</span>` : named(row.stock)}</th><td class="figure">${row.count} × ${row.length}</td><td class="figure">${row.from === 'on hand' ? t('on hand') : row.each || t('no price')}</td><td class="figure">${row.cost}</td></tr>
 `)}</tbody>${total ? html`<tfoot><tr><th scope="row" colspan="3">${t('In all')}</th><td class="figure">${total}</td></tr></tfoot>` : ''}</table>
 <p ${attributes({ 'class': isProven ? 'known proven' : 'known', id: 'known' })}>${known}</p>
 ${proving ? html`<p class="proving" id="proving"><label for="proof">${t('Looking for a cheaper plan: {0} of {1} stocks', proving.done, proving.of)}</label> <progress id="proof" ${attributes({ value: proving.done, max: proving.of })}></progress></p>` : ''}
@@ -80,7 +80,7 @@ function pieceCard(piece: PieceOnPage): Html {
 <dl>${rows.filter(([, words]) => words !== '').map(([name, words]) => html`<div><dt>${name}</dt><dd>${words}</dd></div>`)}</dl>
 <p><button type="button" ${attributes({ 'data-at': piece.at })}>${t('Show in the text')}</button>
 <button type="button" ${attributes({ 'data-find': 'plan', 'data-key': piece.id })}>${t('Find on the plan')}</button>
-<button type="button" ${attributes({ 'data-act': 'mark-spoiled', 'data-piece': piece.id, title: t('Writes it into the job: it is planned once more') })}>${t('Spoiled')}</button>
+<button type="button" ${attributes({ 'data-act': 'mark-spoiled', 'data-piece': piece.id, 'data-ticked': piece.tick, title: t('Writes it into the job: it is planned once more') })}>${t('Spoiled')}</button>
 <button type="button" ${attributes({ 'data-state': 'piece', 'data-value': '' })}>${t('Close')}</button></p></div>`;
 }
 

@@ -24,10 +24,12 @@ export const BOARDS_STYLE = `.boards-page{padding-bottom:24px}
 .board .write{margin-inline-start:auto;min-height:24px;padding:0 8px;opacity:.8}
 .board:hover .write,.write:focus-visible{opacity:1}
 .lies{overflow-x:auto;overflow-y:hidden;outline-offset:-2px}
-.lies>svg{display:block;width:100%;min-width:620px;height:auto}
+.lies>svg{display:block;width:100%;min-width:700px;height:auto}
 .board.done .lies{opacity:.45}
 .vscode-high-contrast .board.done .lies{opacity:1}
 .board.done figcaption label,.stages li.done>label span{text-decoration:line-through}
+@media (min-width:701px){.lies>svg{min-width:0}}
+.words-on-board{pointer-events:none}
 .lies .part{cursor:pointer;outline:none}
 .lies .part:hover>path:first-of-type{fill:color-mix(in srgb,var(--lit) 18%,var(--paper))}
 .lies .part.lit>path:first-of-type{fill:color-mix(in srgb,var(--lit) 30%,var(--paper));stroke:var(--lit);stroke-width:1.6}

@@ -13,14 +13,14 @@ startPane<BoardsContent, BoardsState>({
     acts: {
         'tick-board': (on, pane) => {
             const board = pane.content?.stocks.flatMap(stock => stock.boards).find(({ key }) => key === on.getAttribute('data-board'));
-            const ids = board?.pieces.map(({ id }) => id) ?? [];
-            pane.send({ type: 'tick', ...(on as HTMLInputElement).checked ? { add: ids, remove: [] } : { add: [], remove: ids } });
+            const keys = board?.pieces.map(({ tick }) => tick) ?? [];
+            pane.send({ type: 'tick', ...(on as HTMLInputElement).checked ? { add: keys, remove: [] } : { add: [], remove: keys } });
         },
         'mark-cut': (on, pane) => pane.send({ type: 'mark', as: 'cut', key: on.getAttribute('data-board')! }),
         'mark-spoiled': (on, pane) => {
             const piece = on.getAttribute('data-piece')!;
             // it has to be cut once more
-            pane.send({ type: 'tick', add: [], remove: [piece] });
+            pane.send({ type: 'tick', add: [], remove: [on.getAttribute('data-ticked')!] });
             pane.send({ type: 'mark', as: 'spoiled', key: piece });
         },
     },

@@ -82,7 +82,7 @@ function byStock(boards: readonly LaidBoard[]): LaidBoard[][] {
 }
 
 function boardLines(boards: readonly LaidBoard[], step: number, show: Show, nameOf: (piece: Piece) => string): string[] {
-    const heads = columns(boards.map(b => [`#${b.number}`, `${printLength(b.length, show)}${b.from === 'bought' ? '' : ` ${b.from}`}`, '|']));
+    const heads = columns(boards.map(b => [`#${b.number}`, `${printLength(b.length, show)}${b.along === b.length ? '' : ' ripped across'}${b.from === 'bought' ? '' : ` ${b.from}`}`, '|']));
     const indent = Math.max(...heads.map(head => head.length)) + 2;
     return boards.flatMap((board, i) => board.strips.flatMap((strip, j) => wrap(stripText(strip, step, show, nameOf), WIDTH - indent)
         .map((line, k) => (j === 0 && k === 0 ? `  ${heads[i]!.slice(0, -1)} ${line}` : ' '.repeat(indent) + line))));

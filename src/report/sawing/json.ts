@@ -60,7 +60,7 @@ function refJson({ board, strips }: BoardRef) {
 function boardJson(board: LaidBoard, order: SawOrder) {
     const length = lengthIn(order);
     return {
-        name: board.name, stock: board.stock.name, number: board.number, length: length(board.length), from: board.from, besideStrips: length(board.besideStrips),
+        name: board.name, stock: board.stock.name, number: board.number, length: length(board.length), along: length(board.along), from: board.from, besideStrips: length(board.besideStrips),
         strips: board.strips.map(strip => stripJson(strip, order)),
     };
 }
