@@ -43,6 +43,8 @@ export interface Pane<Content extends PageContent = PageContent, State = unknown
     readonly state: State;
     readonly shown: Shown;
     set(state: State): void;
+    /** Draws anew with nothing changed but what the script itself knows, such as which rows are seen. */
+    redraw(): void;
     /** Sets the state and keeps it, without drawing anew: for what is on the screen already. */
     remember(state: State): void;
     send(message: FromPane): void;
@@ -103,6 +105,10 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
         this.state = state;
         this.draw();
         this.keep();
+    }
+
+    redraw(): void {
+        this.draw();
     }
 
     remember(state: State): void {
@@ -273,7 +279,7 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
                 const menu = on.closest('details');
                 if (menu) menu.open = false;
                 const file = this.script.file?.(format, this);
-                this.send({ type: 'export', format, state: this.state, ...file && { file } });
+                this.send({ type: 'export', format, state: { ...this.state, ticks: [...this.ticks] }, ...file && { file } });
                 return;
             }
         }

@@ -12,7 +12,7 @@ const HEADER = [
 ];
 
 /** A row a piece; `back` and `face` are the cut lengths as numbers in `unit`, beside them as they are read. */
-export function csvCutList(houses: readonly House[], files: Files): string {
+export function csvCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], files: Files): string {
     const rows = houses.flatMap(({ job, rooms }) => rooms.flatMap(r => r.takeOff?.pieces ?? []).map((p): Cell[] => {
         const show = job.show.value;
         const source = sourceJson(p.source, files);

@@ -33,7 +33,8 @@ function cutList(house: House, paint: Paint): string[] {
     ];
 }
 
-function howToRead(pieces: readonly Piece[]): string[] {
+/** How lengths, marks and hands of a list are meant. */
+export function howToRead(pieces: readonly Piece[]): string[] {
     const mitered = pieces.some(p => p.cutFace !== p.cutBack);
     return [
         ...(mitered ? ['Lengths are between the long points; "face" is between the short points, on the side that shows.'] : []),

@@ -8,7 +8,7 @@ import type { Files } from '../look.ts';
 import { printJson, sourceJson } from '../place-json.ts';
 
 /** Every piece of the given rooms; the shape is src/report/schema/cut-list.schema.json. Grows within a version, never changes. */
-export function jsonCutList(houses: readonly House[], files: Files): string {
+export function jsonCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], files: Files): string {
     const rooms = houses.flatMap(house => house.rooms.map(r => ({ ...r, job: house.job })));
     const taken = rooms.flatMap(({ takeOff, job }) => (takeOff ? [{ takeOff, job }] : []));
     return printJson({

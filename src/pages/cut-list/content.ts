@@ -1,0 +1,97 @@
+import type { JobSettings } from '../../job/model.ts';
+import { printInches, printLength, type Show } from '../../quantity/print-length.ts';
+import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
+import { cautionsFor } from '../../report/cautions.ts';
+import { endsText } from '../../report/cut-list/group.ts';
+import { howToRead } from '../../report/cut-list/human.ts';
+import { fingerprintOf } from '../../takeoff/cut-alike.ts';
+import { markOf } from '../../takeoff/marks.ts';
+import type { Part, Piece } from '../../takeoff/model.ts';
+import { comparePieces } from '../../takeoff/piece-order.ts';
+import type { PageContent, RoomOnPage } from '../page.ts';
+import { Sources } from '../shared/sources.ts';
+import { whyWords, type WhyWords } from '../shared/why.ts';
+
+/** Pieces are many and alike: what they share is said once, and they name it by its number. */
+export interface CutListContent extends PageContent {
+    readonly title: string;
+    readonly show: Show;
+    readonly cutTo: string;
+    readonly cuts: readonly Cut[];
+    readonly whys: readonly WhyWords[];
+    /** By part, line and place. */
+    readonly pieces: readonly ListedPiece[];
+    readonly howToRead: readonly string[];
+    readonly cautions: readonly string[];
+    /** Errors in what the room is made from: nothing should be cut before they are mended. */
+    readonly errors: number;
+}
+
+/** What is done to pieces of one part and one stock. Lengths in ticks. */
+export interface Cut {
+    /** Fingerprint: see fingerprintOf. */
+    readonly print: string;
+    readonly part: Part;
+    readonly stock: string;
+    /** Long points or hidden back: where the stop is set. */
+    readonly back: Ticks; readonly length: string;
+    /** In inches alone, as on the tape; empty where that is the same. */
+    readonly inches: string;
+    /** Short points, where they differ. */
+    readonly face: Ticks; readonly faceLength: string;
+    readonly ends: string;
+    readonly hand: 'left' | 'right' | null;
+    readonly then: string;
+}
+export interface ListedPiece {
+    readonly id: string;
+    /** What is penciled on it. */
+    readonly mark: string;
+    readonly where: string;
+    readonly line: string | null;
+    readonly cut: number; readonly why: number;
+    /** Number of its place in the text. */
+    readonly at: number;
+}
+
+export function cutListContent(room: RoomOnPage): CutListContent {
+    const { layout, ceiling, takeOff, findings } = room, { job } = ceiling.room, show = job.show.value;
+    const sources = new Sources();
+    const cuts = new Numbered<Cut>(), whys = new Numbered<WhyWords>();
+    const pieces = [...takeOff.pieces].sort(comparePieces).map((piece): ListedPiece => {
+        const words = whyWords(piece.why, piece.cutBack, show, sources), print = fingerprintOf(piece);
+        return {
+            id: piece.id, mark: markOf(piece), where: piece.where, line: piece.line, at: sources.number(piece.source),
+            cut: cuts.number(print, () => cutOf(piece, print, job)), why: whys.number(JSON.stringify(words), () => words),
+        };
+    });
+    return {
+        title: layout.room.title ?? layout.room.name, show, cutTo: printLength(job.cutTo.value, show), cuts: cuts.list, whys: whys.list, pieces,
+        howToRead: howToRead(takeOff.pieces), cautions: cautionsFor(takeOff.pieces),
+        errors: findings.filter(({ severity, allowed }) => severity === 'error' && !allowed).length, sources: sources.list,
+    };
+}
+
+function cutOf(piece: Piece, print: string, { show: { value: show } }: JobSettings): Cut {
+    const { part, stock, cutBack, cutFace, ends, hand, machining, ripped, width, thickness } = piece;
+    const saysHowToRip = machining.some(words => words.startsWith('rip'));
+    const rip = ripped && !saysHowToRip ? [`rip to ${stock.thickness?.value.ticks === thickness ? '' : `${printLength(thickness, show)} x `}${printLength(width, show)}`] : [];
+    return {
+        print, part, stock: stock.name, back: cutBack, length: printLength(cutBack, show), inches: show === 'feet-inches' && cutBack >= TICKS_PER_FOOT ? printInches(cutBack) : '',
+        face: cutFace, faceLength: cutFace === cutBack ? '' : printLength(cutFace, show), ends: endsText(ends), hand, then: [...rip, ...machining].join('; '),
+    };
+}
+
+/** A list in which equal things stand once. */
+class Numbered<T> {
+    readonly list: T[] = [];
+    private readonly numbers = new Map<string, number>();
+    number(key: string, make: () => T): number {
+        let number = this.numbers.get(key);
+        if (number === undefined) {
+            this.numbers.set(key, number = this.list.length);
+            this.list.push(make());
+        }
+        return number;
+    }
+}

@@ -1,0 +1,15 @@
+import type { Part } from '../../takeoff/model.ts';
+import { t } from '../shared/words.ts';
+
+/** A part's name as a heading and in a row. */
+export function partWord(part: Part): string {
+    switch (part) {
+        case 'blocking': return t('Blocking');
+        case 'spacer': return t('Spacer');
+        case 'side': return t('Side');
+        case 'cleat': return t('Cleat');
+        case 'bottom': return t('Bottom');
+        case 'band': return t('Band');
+        case 'trim': return t('Trim');
+    }
+}
