@@ -11,7 +11,8 @@ const mayUse = {
     ceiling: ['job', 'findings', 'provenance', 'quantity', 'data'],
     takeoff: ['ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     cutting: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
-    rules: ['dryfit', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    // what has no rate is what the estimate finds none for
+    rules: ['estimate', 'dryfit', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     drawing: ['dryfit', 'sawing', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     dryfit: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // boards in the order and at the settings of the saw

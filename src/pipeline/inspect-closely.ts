@@ -14,7 +14,7 @@ export function inspectClosely(file: FileContent): Finding[] {
     const { findings } = inspect(file);
     return file.rooms.flatMap(room => {
         const layout = layoutOf(room);
-        return layout.ceiling && !hasError(layout, file, findings) ? runFitRules(file, layout, dryFitOf(layout.ceiling)) : [];
+        return layout.ceiling && !hasError(layout, file, findings) ? runFitRules(file, layout, takeOffOf(layout.ceiling), dryFitOf(layout.ceiling)) : [];
     });
 }
 

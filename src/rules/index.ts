@@ -26,6 +26,7 @@ import { longerThanTheBoard } from './longer-than-the-board.ts';
 import { nailShows } from './nail-shows.ts';
 import { nailWontHold } from './nail-wont-hold.ts';
 import { noCofferSizeFits } from './no-coffer-size-fits.ts';
+import { noRate } from './no-rate.ts';
 import { noSuchPiece } from './no-such-piece.ts';
 import { notLaidOut } from './not-laid-out.ts';
 import { notPositive } from './not-positive.ts';
@@ -56,7 +57,7 @@ export const RULES: readonly Rule[] = [
     allowUnused, badCount, bandHitsCeiling, bandTopShows, bitCrept, blockingOffWidth, bottomGapShows, bottomWontFit,
     cleatOffGauge, cleatOffStock, cleatsCrowdChannel, cofferOffSize, cutFromOtherStock, cutTwice, depthsDiffer,
     depthsNearlyEqual, endCoffersDiffer, gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn,
-    groovesDontMeet, jointOpens, linesOverlap, longerThanTheBoard, nailShows, nailWontHold, noCofferSizeFits, noSuchPiece,
+    groovesDontMeet, jointOpens, linesOverlap, longerThanTheBoard, nailShows, nailWontHold, noCofferSizeFits, noRate, noSuchPiece,
     notLaidOut, notPositive, notSupportedLayout, offcutTooShort, pieceMiscounted, piecesOverlap, pressAddsUp, requireFails,
     roomNotRectangular, roundingLeftOver, runPinchesChannel, shortABoard, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
     spliceInSight, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush, unknownLine,

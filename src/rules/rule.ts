@@ -2,8 +2,9 @@ import type { Layout, Section } from '../ceiling/model.ts';
 import type { DryFit } from '../dryfit/model.ts';
 import type { Fix, RelatedPlace, Severity } from '../findings/finding.ts';
 import type { JobSettings, Stock } from '../job/model.ts';
+import type { Rates } from '../job/rates.ts';
 import type { Source } from '../provenance/source.ts';
-import type { Piece } from '../takeoff/model.ts';
+import type { Piece, TakeOff } from '../takeoff/model.ts';
 
 /**
  * One rule of the checker: one file, with its words, explanation, check and fix; its tests stand in tests/rules by the
@@ -31,7 +32,7 @@ export interface Rule {
 
 /**
  * What a rule looks at: the job said in the file, each stock, each section (a profile with its arguments), each room; and,
- * off the path of a keystroke, how the cut list of a room goes together.
+ * off the path of a keystroke, the cut list of a room: how it goes together, and whether its work has a price.
  */
 export interface Checks {
     job?(subject: JobSubject, report: Report): void;
@@ -50,7 +51,7 @@ export interface RoomSubject {
     pieces(): readonly Piece[];
 }
 
-export interface FitSubject { readonly layout: Layout; readonly fit: DryFit; readonly job: JobSettings }
+export interface FitSubject { readonly layout: Layout; readonly fit: DryFit; readonly takeOff: TakeOff; readonly job: JobSettings; readonly rates: Rates }
 
 export interface Report {
     (found: Found): void;

@@ -3,6 +3,7 @@ import type { DryFit } from '../dryfit/model.ts';
 import { compareFindings, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import { sameSource, type Source } from '../provenance/source.ts';
+import type { TakeOff } from '../takeoff/model.ts';
 import { marked } from './allowances.ts';
 import { RULES } from './index.ts';
 import { foundIn, type Located } from './sections.ts';
@@ -12,12 +13,12 @@ import { isOneOf, moved, sitesOf, useOf, usesOf } from './sites.ts';
  * What the rules of the dry fit find in a room, as far as it stands in the room's own file; marked where a comment allows it.
  * It stands at the beams of the room, or of the line, that use the part; a part's own words are a related place.
  */
-export function runFitRules(file: FileContent, layout: Layout, fit: DryFit): Finding[] {
+export function runFitRules(file: FileContent, layout: Layout, takeOff: TakeOff, fit: DryFit): Finding[] {
     const { room } = layout;
     const uses = usesOf(layout), sites = uses.map(use => sitesOf(use.profile));
     const isOwn = (at: Source): boolean => at.uri === file.uri && !sites.some(set => isOneOf(set, at));
     const located: Located[] = [];
-    for (const rule of RULES) rule.check.fit?.({ layout, fit, job: room.job }, found => located.push({ rule, ...found }));
+    for (const rule of RULES) rule.check.fit?.({ layout, fit, takeOff, job: room.job, rates: file.rates }, found => located.push({ rule, ...found }));
     const findings = located.map(one => moved(one, isOwn, isOwn, useOf(uses, one.at)?.at ?? room.at))
         .map(({ rule, at, message, severity, related, fixes }): Finding => (
             { rule: rule.name, severity: severity ?? rule.severity, at, message, related: related ?? [], fixes: fixes ?? [], room: room.name }))

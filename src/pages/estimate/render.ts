@@ -14,11 +14,15 @@ export function renderEstimate(content: EstimateContent, state: EstimateState): 
 <p class="sum"><strong>${content.total}</strong> <span class="soft">${t('{0}, {1}', content.hours, content.days)}</span></p>
 <p class="soft">${t('For you, not for the client: it shows what you pay and what you earn.')}</p>
 ${missing(content)}
-${alternates(content)}
+<div ${attributes({ 'class': content.alternates.length > 0 ? 'parts beside' : 'parts' })}>
+<div class="costs">
 <section aria-labelledby="price-title"><h2 id="price-title">${t('Price')}</h2>${price(content)}</section>
 <section aria-labelledby="labor-title"><h2 id="labor-title">${t('Labor')}</h2>${by(state)}${labor(content, state)}</section>
 <section aria-labelledby="boards-title"><h2 id="boards-title">${t('Boards')}</h2>${amounts(content.boards, t('Boards'))}</section>
 <section aria-labelledby="supplies-title"><h2 id="supplies-title">${t('Supplies')}</h2>${amounts(content.supplies, t('Supplies'))}</section>
+</div>
+${alternates(content)}
+</div>
 </div>`;
 }
 

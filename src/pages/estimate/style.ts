@@ -1,4 +1,7 @@
-export const ESTIMATE_STYLE = `.estimate{padding:10px 12px 24px;max-width:1100px}
+export const ESTIMATE_STYLE = `.estimate{padding:10px 12px 24px;max-width:1560px}
+.costs{max-width:1000px;min-width:0}
+@media (min-width:1100px){.beside{display:grid;grid-template-columns:minmax(0,3fr) minmax(0,2fr);gap:28px}.beside .alternates{grid-template-columns:1fr}}
+.estimate .link{padding-inline:0}
 .estimate h2{font-size:1.12em;margin:1.3em 0 .3em}
 .estimate h3{margin:0 0 .2em}
 .estimate p{margin:.2em 0}
