@@ -4,8 +4,9 @@ import type { JobSettings } from '../job/model.ts';
 import type { Rates } from '../job/rates.ts';
 import { isWithin } from '../provenance/source.ts';
 import { takeOffOf } from '../pipeline/inspect.ts';
-import { planBoards } from '../cutting/first-plan.ts';
+import { Boards, type HouseToCut } from '../pipeline/boards.ts';
 import type { BoardPlan } from '../cutting/model.ts';
+import type { Questions } from '../cutting/questions.ts';
 import type { House, HousePlan, RoomPieces } from '../report/house.ts';
 import { counted } from '../report/look.ts';
 import type { Checked, Workspace } from './workspace.ts';
@@ -30,14 +31,36 @@ export function housesOf(checked: readonly Checked[], workspace: Workspace): Hou
     return [...houses.values()];
 }
 
-/** A plan for each house; what one takes from the boards on hand is gone for the next. */
-export function plansOf(houses: readonly House[]): HousePlan[] {
+/**
+ * A plan for each house, made at once; what one takes from the boards on hand is gone for the next, as is all that was cut already.
+ * @param all every house that was asked for, where these are only some rooms of them
+ */
+export function plansOf(houses: readonly House[], all = houses): HousePlan[] {
+    const boards = new Boards(all.map(houseToCut));
     const before: BoardPlan[] = [];
     return houses.map(house => {
-        const plan = planBoards(house.rooms.flatMap(r => r.takeOff?.pieces ?? []), house.job, before);
-        before.push(plan);
-        return { house, plan };
+        const { questions: { first }, whole } = boards.of(houseToCut(house), before);
+        before.push(first);
+        return { house, plan: whole(first) };
     });
+}
+
+/** The same with plans that somebody has looked at closer. */
+export async function planHouses(houses: readonly House[], all: readonly House[], solve: (questions: Questions) => Promise<BoardPlan>): Promise<HousePlan[]> {
+    const boards = new Boards(all.map(houseToCut));
+    const before: BoardPlan[] = [];
+    const plans: HousePlan[] = [];
+    for (const house of houses) {
+        const { questions, whole } = boards.of(houseToCut(house), before);
+        const plan = await solve(questions);
+        before.push(plan);
+        plans.push({ house, plan: whole(plan) });
+    }
+    return plans;
+}
+
+function houseToCut({ job, rooms }: House): HouseToCut {
+    return { job, rooms: rooms.map(({ room, takeOff }) => ({ room, pieces: takeOff?.pieces ?? [] })) };
 }
 
 /** True where a list made from these houses may be cut and bought from. */

@@ -1,9 +1,11 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { bid, BID_FORMATS, type BidOptions } from './commands/bid.ts';
-import { boards, cutList, LIST_FORMATS, type ListOptions } from './commands/lists.ts';
+import { cutList, LIST_FORMATS, type ListOptions } from './commands/lists.ts';
+import { boards, order, type BoardsOptions, type LeftoversOptions } from './commands/boards.ts';
 import { check, CHECK_FORMATS, type CheckOptions } from './commands/check.ts';
 import { draw, DRAWING_FORMATS, THEMES, type DrawOptions } from './commands/draw.ts';
 import { estimate, type EstimateOptions } from './commands/estimate.ts';
+import { dryFit, FIT_FORMATS, type FitOptions } from './commands/dry-fit.ts';
 import { explain } from './commands/explain.ts';
 import { format, type FormatOptions } from './commands/format.ts';
 import { model, MODEL_FORMATS, type ModelOptions } from './commands/model.ts';
@@ -67,7 +69,13 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
         .option('--watch', 'stay, and check again after every change', false)
         .action(act<CheckOptions>(check));
     withFiles('cut-list', 'every piece, for the saw').addOption(lists).addOption(rooms).action(act<ListOptions>(cutList));
-    withFiles('boards', 'what to buy, and what to cut from each board').addOption(lists).addOption(rooms).action(act<ListOptions>(boards));
+    const withBoards = (name: string, about: string): Command => withFiles(name, about).addOption(lists).addOption(rooms)
+        .option('--quick', 'plan at once; do not look for cheaper boards, nor for the proof that there are none', false);
+    withBoards('boards', 'what to buy, what to cut from each board, and what is left')
+        .option('--leftovers', 'print what is left instead, as lines for the stocks of the next job', false).action(act<LeftoversOptions>(boards));
+    withBoards('order', 'what to order from whom: lengths, counts, board feet, prices, lead times').action(act<BoardsOptions>(order));
+    withFiles('dry-fit', 'put the cut list together and say what does not fit').addOption(new Option('--format <format>', 'how to print it').choices(FIT_FORMATS).default('human'))
+        .addOption(rooms).action(act<FitOptions>(dryFit));
     withFiles('saw', 'the boards in the order of the saw: fences, stops, miters, machining; every cut mark').addOption(lists).addOption(rooms)
         .option('--sheets <folder>', 'draw the boards as they lie at the saw instead, to be printed', filled).action(act<SawOptions>(saw));
     withFiles('labels', 'a label for every piece, in the order of the saw, as SVG and HTML to be printed').addOption(rooms)

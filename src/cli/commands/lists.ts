@@ -1,13 +1,9 @@
-import type { BoardPlan } from '../../cutting/model.ts';
-import { csvBoards } from '../../report/boards/csv.ts';
-import { humanBoards } from '../../report/boards/human.ts';
-import { jsonBoards } from '../../report/boards/json.ts';
 import { csvCutList } from '../../report/cut-list/csv.ts';
 import { humanCutList } from '../../report/cut-list/human.ts';
 import { jsonCutList } from '../../report/cut-list/json.ts';
 import type { House } from '../../report/house.ts';
 import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
-import { housesOf, isSound, plansOf, roomsMaybeLost } from '../houses.ts';
+import { housesOf, isSound, roomsMaybeLost } from '../houses.ts';
 import { openAsked, type Asked, type World } from '../input.ts';
 import type { Files } from '../../report/look.ts';
 import type { Workspace } from '../workspace.ts';
@@ -31,28 +27,12 @@ export async function cutList(options: ListOptions, world: World): Promise<ExitC
     return worst(code, isSound(houses) ? EXIT.clean : EXIT.findings);
 }
 
-/** What to buy and what to cut from each board. */
-export async function boards(options: ListOptions, world: World): Promise<ExitCode> {
-    const { houses, files, code } = await housesAsked(options, world);
-    const { terminal } = world;
-    const plans = plansOf(houses);
-    switch (options.format) {
-        case 'human': terminal.result(humanBoards(plans, terminal.paint)); break;
-        case 'json': terminal.result(jsonBoards(plans, files)); break;
-        case 'csv': terminal.result(csvBoards(plans)); break;
-    }
-    const complete = plans.every(({ plan }) => isComplete(plan));
-    return worst(code, isSound(houses) && complete ? EXIT.clean : EXIT.findings);
-}
-
-function isComplete(plan: BoardPlan): boolean {
-    return plan.unplaced.length === 0 && plan.unpriced.length === 0;
-}
-
-export async function housesAsked(options: ListOptions, world: World): Promise<{ houses: House[]; files: Files; workspace: Workspace; code: ExitCode }> {
+/** The houses of the files that were asked for, and `all` of them where only some rooms are wanted. */
+export async function housesAsked(options: ListOptions, world: World): Promise<{ houses: House[]; all: House[]; files: Files; workspace: Workspace; code: ExitCode }> {
     const { workspace, code } = await openAsked(options, world);
     const checked = await workspace.check();
-    const houses = onlyRooms(housesOf(checked, workspace), options.room);
+    const all = housesOf(checked, workspace);
+    const houses = onlyRooms(all, options.room);
     const lost = options.room.length > 0 ? [] : roomsMaybeLost(checked, workspace);
     lost.forEach(text => world.terminal.say(text));
     if (houses.length === 0) world.terminal.say('There is no room in these files.');
@@ -60,7 +40,7 @@ export async function housesAsked(options: ListOptions, world: World): Promise<{
     if (broken.length > 0) world.terminal.say(`${broken.map(r => `room ${r.room.name}`).join(', ')}: run \`cofferwright check\` for what has to be mended first.`);
     const twice = houses.flatMap(namedTwice);
     twice.forEach(name => world.terminal.say(`Two rooms of one house are called ${name}: their pieces have the same names. Call one otherwise, or list one file at a time.`));
-    return { houses, files: workspace.files, workspace, code: twice.length + lost.length > 0 ? worst(code, EXIT.findings) : code };
+    return { houses, all, files: workspace.files, workspace, code: twice.length + lost.length > 0 ? worst(code, EXIT.findings) : code };
 }
 
 function namedTwice({ rooms }: House): string[] {

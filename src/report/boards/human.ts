@@ -1,18 +1,22 @@
+import { knownText, weakest } from '../../cutting/known.ts';
+import { besideStrips, leftoversOf } from '../../cutting/leftovers.ts';
 import type { Board, BoardPlan, Money, StockPlan, Strip } from '../../cutting/model.ts';
+import type { JobSettings, Stock } from '../../job/model.ts';
 import { printMoney } from '../../quantity/money.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
 import { roundDown } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import type { Piece } from '../../takeoff/model.ts';
 import { titleOf, type HousePlan } from '../house.ts';
+import { countText, sizeText, there } from './there.ts';
 import { markOf, marksText } from '../marks.ts';
 import { cleanLine, columns, counted, wrap, type Paint } from '../look.ts';
 
 const WIDTH = 100;
 
-/** What to buy, what it costs, and what to cut from each board. */
+/** What to buy, what it costs, how good that is known to be, what to cut from each board, and what is left in the end. */
 export function humanBoards(plans: readonly HousePlan[], paint: Paint): string {
-    return plans.map(plan => `${boards(plan, paint).join('\n')}\n`).join('\n');
+    return [...plans.map(plan => boards(plan, paint)), leftText(plans, paint)].filter(lines => lines.length > 0).map(lines => `${lines.join('\n')}\n`).join('\n');
 }
 
 function boards({ house, plan }: HousePlan, paint: Paint): string[] {
@@ -22,7 +26,7 @@ function boards({ house, plan }: HousePlan, paint: Paint): string[] {
     const nameOf = (piece: Piece): string => (rooms.length > 1 ? piece.id : markOf(piece));
     return [
         paint.strong(`BOARDS TO BUY  ${cleanLine(titleOf(job))}`),
-        `For ${rooms.map(r => r.room.name).join(', ')}. A first plan: it can be cut as it stands, and a cheaper one may exist.`,
+        `For ${rooms.map(r => r.room.name).join(', ')}. ${capitalized(knownText(weakest(plan)))}.`,
         'No allowance for defects or breakage.',
         ...rooms.filter(r => r.errors > 0).map(r => paint.error(`room ${r.room.name}: ${counted(r.errors, 'error')} in what it is made from. Do not order before ${r.errors === 1 ? 'it is' : 'they are'} mended.`)),
         ...rooms.filter(r => !r.takeOff).map(r => paint.error(`room ${r.room.name}: cannot be laid out, so its boards are not here.`)),
@@ -32,8 +36,9 @@ function boards({ house, plan }: HousePlan, paint: Paint): string[] {
         ...unplacedTexts(plan).flatMap(text => wrap(text, WIDTH - 2)).map(l => paint.error(`  ${l}`)),
         '',
         paint.strong('HOW TO CUT THEM'),
-        `kerf ${length(job.kerf.value)}, end trim ${length(job.endTrim.value)} a board; lengths between the long points; offcuts after kerf and trim`,
-        ...plan.stocks.flatMap(stock => ['', paint.strong(stock.stock.name), ...stockCuts(stock, job.cutTo.value, show, nameOf)]),
+        `kerf ${length(job.kerf.value)}, end trim ${length(job.endTrim.value)} a board; lengths between the long points; offcuts after kerf and trim,`,
+        `those of ${length(job.shortestOffcut.value)} and more are kept`,
+        ...plan.stocks.flatMap(stock => ['', `${paint.strong(stock.stock.name)}  ${knownText(stock.known)}`, ...stockCuts(stock, job, nameOf)]),
     ];
 }
 
@@ -57,35 +62,40 @@ function totalText({ costs, unpriced }: BoardPlan, isWhole: boolean): string {
 }
 
 function shoppingRows({ stock, boards: all, buy }: StockPlan, show: Show): string[][] {
-    const onHand = new Map<number, number>();
-    for (const board of all) if (board.from === 'on hand') onHand.set(board.length, (onHand.get(board.length) ?? 0) + 1);
     const rows = [
-        ...[...onHand].map(([length, count]) => [String(count), printLength(length, show), 'on hand', '']),
-        ...buy.map(p => [String(p.count), printLength(p.length, show), p.each ? `at ${money(p.each)}` : 'no price', p.cost ? money(p.cost) : '']),
+        ...there(all).map(({ from, length, count, worth }) => [String(count), sizeText(stock, length, show), worth ? `${from}, worth ${money(worth)}` : from, '']),
+        ...buy.map(p => [String(p.count), sizeText(stock, p.length, show), p.each ? `at ${money(p.each)}` : 'no price', p.cost ? money(p.cost) : '']),
     ];
     return rows.map(([count, ...rest], i) => [i === 0 ? stock.name : '', `${count} x`, ...rest]);
 }
 
 /** Each board: its length, then from one end what is cut off it, pieces of one length together, and what is left. */
-function stockCuts({ boards }: StockPlan, step: Ticks, show: Show, nameOf: (piece: Piece) => string): string[] {
-    const heads = columns(boards.map(b => [`#${b.number}`, `${printLength(b.length, show)}${b.from === 'bought' ? '' : ` ${b.from}`}`, '|']));
+function stockCuts({ stock, boards }: StockPlan, job: JobSettings, nameOf: (piece: Piece) => string): string[] {
+    const { show: { value: show }, cutTo: { value: step } } = job;
+    const heads = columns(boards.map(b => [`#${b.number}`, `${sizeText(stock, b.length, show)}${b.from === 'bought' ? '' : ` ${b.from}`}`, '|']));
     const indent = Math.max(...heads.map(head => head.length)) + 2;
-    return boards.flatMap((board, i) => wrap(boardText(board, step, show, nameOf), WIDTH - indent)
+    return boards.flatMap((board, i) => wrap([boardText(board, step, show, nameOf), ...besideText(board, stock, job)].join('; '), WIDTH - indent)
         .map((line, j) => (j === 0 ? `  ${heads[i]!.slice(0, -1)} ${line}` : ' '.repeat(indent) + line)));
 }
 
-function boardText({ strips }: Board, step: Ticks, show: Show, nameOf: (piece: Piece) => string): string {
+function boardText({ strips, crosswise }: Board, step: Ticks, show: Show, nameOf: (piece: Piece) => string): string {
     const used = strips.filter(strip => strip.pieces.length > 0);
-    if (strips.length === 1) return stripText(strips[0]!, step, show, nameOf);
+    if (strips.length === 1 && strips[0]!.rippedTo === undefined) return stripText(strips[0]!, step, show, nameOf);
+    const widths = [...new Set(strips.map(strip => strip.rippedTo!))];
     return [
-        `rip ${strips.length} strips of ${printLength(strips[0]!.rippedTo!, show)}`,
+        `rip${crosswise ? ' across the sheet' : ''} ${widths.map(width => `${counted(strips.filter(strip => strip.rippedTo === width).length, 'strip')} of ${printLength(width, show)}`).join(', ')}`,
         ...used.map((strip, i) => `strip ${i + 1}: ${stripText(strip, step, show, nameOf)}`),
         ...(strips.length > used.length ? [`${counted(strips.length - used.length, 'strip')} left whole`] : []),
     ].join('; ');
 }
 
+function besideText(board: Board, stock: Stock, job: JobSettings): string[] {
+    const beside = besideStrips(board, stock, job);
+    return beside ? [`keep a strip of ${printLength(beside.width, job.show.value)} beside`] : [];
+}
+
 /** The offcut is rounded down, so that it is never promised too long. */
-function stripText({ pieces, offcut }: Strip, step: Ticks, show: Show, nameOf: (piece: Piece) => string): string {
+function stripText({ pieces, offcut, kept }: Strip, step: Ticks, show: Show, nameOf: (piece: Piece) => string): string {
     const left = roundDown(offcut, step);
     const lengths = [...new Set(pieces.map(lengthOf))];
     return [
@@ -93,7 +103,7 @@ function stripText({ pieces, offcut }: Strip, step: Ticks, show: Show, nameOf: (
             const alike = pieces.filter(p => lengthOf(p) === length);
             return `${alike.length} x ${printLength(length, show)}: ${marksText(alike, nameOf)}`;
         }),
-        ...(left > 0 ? [`offcut ${printLength(left, show)}`] : []),
+        ...(left > 0 ? [`${kept ? 'keep' : 'offcut'} ${printLength(left, show)}`] : []),
     ].join(' | ');
 }
 
@@ -103,4 +113,21 @@ function lengthOf(piece: Piece): Ticks {
 
 function money({ amount, currency }: Money): string {
     return printMoney(amount, currency);
+}
+
+function leftText(plans: readonly HousePlan[], paint: Paint): string[] {
+    const show = plans[0]?.house.job.show.value ?? 'feet-inches';
+    const rows = leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).map(({ stock, pieces, strips }) => [
+        stock.name,
+        [...pieces.map(left => countText(left, show)), ...strips.map(strip => `${countText(strip, show)} (${printLength(strip.width, show)} wide)`)].join(', '),
+    ]);
+    if (rows.length === 0) return [];
+    return [
+        paint.strong('LEFT WHEN ALL IS CUT'), '`cofferwright boards --leftovers` prints what has its full width as lines for the stocks of the next job',
+        ...columns(rows).map(row => `  ${row}`),
+    ];
+}
+
+function capitalized(words: string): string {
+    return words.charAt(0).toUpperCase() + words.slice(1);
 }

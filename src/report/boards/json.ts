@@ -1,4 +1,6 @@
-import type { Board, StockPlan } from '../../cutting/model.ts';
+import { knownText, weakest } from '../../cutting/known.ts';
+import { leftoversOf, type Left } from '../../cutting/leftovers.ts';
+import type { Board, Known, StockPlan } from '../../cutting/model.ts';
 import type { JobSettings } from '../../job/model.ts';
 import type { Show } from '../../quantity/print-length.ts';
 import { roundDown } from '../../quantity/round.ts';
@@ -13,7 +15,7 @@ export function jsonBoards(plans: readonly HousePlan[], files: Files): string {
     return printJson({
         version: 1,
         kind: 'cofferwright.boards',
-        plan: 'first',
+        plan: plans.some(({ plan }) => plan.stocks.some(stock => stock.known.as !== 'first plan')) ? 'looked closer' : 'first',
         houses: plans.map(({ house, plan }) => {
             const length = exactly(house.job);
             const step = house.job.cutTo.value;
@@ -23,6 +25,8 @@ export function jsonBoards(plans: readonly HousePlan[], files: Files): string {
                 rooms: house.rooms.map(r => ({ name: r.room.name, laidOut: r.takeOff !== undefined, errors: r.errors })),
                 kerf: length(house.job.kerf.value),
                 endTrim: length(house.job.endTrim.value),
+                shortestOffcut: length(house.job.shortestOffcut.value),
+                known: knownJson(weakest(plan)),
                 stocks: plan.stocks.map(stock => stockJson(stock, length, step, show, files)),
                 costs: plan.costs.map(moneyJson),
                 complete: plan.unpriced.length === 0 && plan.unplaced.length === 0 && house.rooms.every(r => r.takeOff),
@@ -30,7 +34,16 @@ export function jsonBoards(plans: readonly HousePlan[], files: Files): string {
                 unplaced: plan.unplaced.map(u => ({ piece: u.piece.id, stock: u.piece.stock.name, reason: u.reason })),
             };
         }),
+        left: leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).map(({ stock, pieces, strips }) => {
+            const length = (ticks: Ticks): LengthJson => lengthJson(ticks, ticks, plans[0]!.house.job.show.value);
+            const one = ({ count, length: ticks, worth }: Left) => ({ count, length: length(ticks), worth: worth ? moneyJson(worth) : null });
+            return { stock: stock.name, source: sourceJson(stock.at, files), pieces: pieces.map(one), strips: strips.map(strip => ({ ...one(strip), width: length(strip.width) })) };
+        }),
     });
+}
+
+function knownJson(known: Known) {
+    return { as: known.as, percent: known.percent ?? null, text: knownText(known) };
 }
 
 type PrintLength = (ticks: Ticks) => LengthJson;
@@ -40,23 +53,27 @@ function exactly(job: JobSettings): PrintLength {
     return ticks => lengthJson(ticks, ticks, job.show.value);
 }
 
-function stockJson({ stock, boards, buy, costs }: StockPlan, length: PrintLength, step: Ticks, show: Show, files: Files) {
+function stockJson({ stock, boards, buy, costs, rips, known }: StockPlan, length: PrintLength, step: Ticks, show: Show, files: Files) {
     return {
         stock: stock.name,
         source: sourceJson(stock.at, files),
+        sheet: stock.sheet ? { width: length(stock.sheet.value.width), length: length(stock.sheet.value.length), grain: stock.sheet.value.grain } : null,
+        known: knownJson(known),
         buy: buy.map(p => ({ length: length(p.length), count: p.count, each: p.each ? moneyJson(p.each) : null, cost: p.cost ? moneyJson(p.cost) : null })),
         costs: costs.map(moneyJson),
+        rips: rips.map(({ widths, boards: numbers, left }) => ({ widths: widths.map(({ width, count }) => ({ width: length(width), count })), boards: numbers, left: length(left) })),
         boards: boards.map(board => boardJson(board, length, step, show)),
     };
 }
 
-function boardJson({ number, length: ticks, from, cut, strips }: Board, length: PrintLength, step: Ticks, show: Show) {
+function boardJson({ number, length: ticks, from, worth, cut, strips, crosswise }: Board, length: PrintLength, step: Ticks, show: Show) {
     return {
-        number, length: length(ticks), onHand: from === 'on hand', cut: length(cut),
+        number, length: length(ticks), onHand: from === 'on hand', from, worth: worth ? moneyJson(worth) : null, crosswise: crosswise === true, cut: length(cut),
         strips: strips.map(strip => ({
             rippedTo: strip.rippedTo === undefined ? null : length(strip.rippedTo),
             pieces: strip.pieces.map(p => ({ piece: p.id, length: lengthJson(Math.max(p.face, p.back), Math.max(p.cutFace, p.cutBack), show) })),
             offcut: lengthJson(strip.offcut, roundDown(strip.offcut, step), show),     // never promised too long
+            kept: strip.kept,
         })),
     };
 }

@@ -1,0 +1,73 @@
+import { onHandLines } from '../../cutting/cut-line.ts';
+import { leftoversOf } from '../../cutting/leftovers.ts';
+import type { BoardPlan } from '../../cutting/model.ts';
+import { printAmount } from '../../quantity/money.ts';
+import { csvBoards } from '../../report/boards/csv.ts';
+import { humanBoards } from '../../report/boards/human.ts';
+import { jsonBoards } from '../../report/boards/json.ts';
+import type { House, HousePlan } from '../../report/house.ts';
+import type { Files } from '../../report/look.ts';
+import { csvOrder } from '../../report/order/csv.ts';
+import { humanOrder } from '../../report/order/human.ts';
+import { jsonOrder } from '../../report/order/json.ts';
+import { EXIT, worst, type ExitCode } from '../exit-code.ts';
+import { isSound, planHouses, plansOf } from '../houses.ts';
+import type { World } from '../input.ts';
+import { lookCloser, USUAL_STEPS } from '../prove.ts';
+import { housesAsked, type ListOptions } from './lists.ts';
+
+export interface BoardsOptions extends ListOptions {
+    /** The first plan, made at once: nothing is looked for that may be cheaper. */
+    readonly quick: boolean;
+}
+export interface LeftoversOptions extends BoardsOptions {
+    /** Prints what is left in the end, as lines for the stocks of the next job. */
+    readonly leftovers: boolean;
+}
+
+/** What to buy and what to cut from each board. */
+export async function boards(options: LeftoversOptions, world: World): Promise<ExitCode> {
+    const { plans, houses, files, code } = await planned(options, world);
+    const { terminal } = world;
+    if (options.leftovers) terminal.result(leftoverLines(plans, files));
+    else switch (options.format) {
+        case 'human': terminal.result(humanBoards(plans, terminal.paint)); break;
+        case 'json': terminal.result(jsonBoards(plans, files)); break;
+        case 'csv': terminal.result(csvBoards(plans)); break;
+    }
+    return worst(code, isSound(houses) && plans.every(({ plan }) => isComplete(plan)) ? EXIT.clean : EXIT.findings);
+}
+
+/** What to order from whom, for all houses together. */
+export async function order(options: BoardsOptions, world: World): Promise<ExitCode> {
+    const { plans, houses, files, code } = await planned(options, world);
+    const { terminal } = world;
+    switch (options.format) {
+        case 'human': terminal.result(humanOrder(plans, terminal.paint)); break;
+        case 'json': terminal.result(jsonOrder(plans, files)); break;
+        case 'csv': terminal.result(csvOrder(plans)); break;
+    }
+    return worst(code, isSound(houses) && plans.every(({ plan }) => isComplete(plan)) ? EXIT.clean : EXIT.findings);
+}
+
+async function planned(options: BoardsOptions, world: World): Promise<{ plans: HousePlan[]; houses: House[]; files: Files; code: ExitCode }> {
+    const { houses, all, files, code } = await housesAsked(options, world);
+    if (options.quick) return { plans: plansOf(houses, all), houses, files, code };
+    world.terminal.progress('Looking for the cheapest boards …');
+    const plans = await planHouses(houses, all, questions => lookCloser(questions, USUAL_STEPS));
+    world.terminal.progress('');
+    return { plans, houses, files, code };
+}
+
+function isComplete(plan: BoardPlan): boolean {
+    return plan.unplaced.length === 0 && plan.unpriced.length === 0;
+}
+
+/** Under the place of each stock the lines that say what will be on hand of it, to be pasted there instead of those that are there. */
+function leftoverLines(plans: readonly HousePlan[], files: Files): string {
+    const show = plans[0]?.house.job.show.value ?? 'feet-inches';
+    return leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).filter(({ pieces }) => pieces.length > 0).map(({ stock, pieces }) => {
+        const lines = onHandLines(pieces.map(({ worth, ...left }) => ({ ...left, ...worth && { worth: `${printAmount(worth.amount, worth.currency)} ${worth.currency}` } })), show);
+        return `// ${stock.name}, ${files.nameOf(stock.at.uri)}:${stock.at.range.start.line + 1}\n${lines.map(line => `  ${line}\n`).join('')}`;
+    }).join('');
+}

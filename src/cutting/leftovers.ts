@@ -1,0 +1,75 @@
+import type { JobSettings, Stock } from '../job/model.ts';
+import { inches, type Rational } from '../quantity/rational.ts';
+import { roundDown } from '../quantity/round.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import type { Board, BoardPlan, Money } from './model.ts';
+
+/** What is there of a stock when everything is cut: boards that were not needed, and offcuts worth keeping. */
+export interface Leftovers {
+    readonly stock: Stock;
+    /** In the full width of the stock, the longest first. */
+    readonly pieces: readonly Left[];
+    /** Strips of boards that were ripped, the widest first. */
+    readonly strips: readonly (Left & { readonly width: Ticks })[];
+}
+export interface Left { readonly count: number; readonly length: Ticks; readonly worth?: Money }
+
+/**
+ * Of every stock that is cut from, over all plans made of it, one after the other. Offcuts are never promised too long: rounded
+ * down to a step of the tape, and their trimmed ends not counted.
+ */
+export function leftoversOf(plans: readonly { readonly plan: BoardPlan; readonly job: JobSettings }[]): Leftovers[] {
+    const stocks = new Map<string, Stock>();
+    for (const { stock } of plans.flatMap(({ plan }) => plan.stocks)) if (!stocks.has(stock.key)) stocks.set(stock.key, stock);
+    return [...stocks.values()].map(stock => {
+        const cut = plans.flatMap(({ plan, job }) => plan.stocks.filter(own => own.stock.key === stock.key).flatMap(own => own.boards.map(board => ({ board, job }))));
+        const planned = cut.filter(({ board }) => board.from !== 'already cut');
+        const unused = without(stock, planned.map(({ board }) => board).filter(board => board.from === 'on hand'));
+        const offcuts = planned.flatMap(({ board, job: { cutTo } }) => board.strips.filter(strip => strip.kept).map(({ offcut, rippedTo }) => ({ rippedTo, length: roundDown(offcut, cutTo.value) })));
+        return {
+            stock,
+            pieces: gathered([...unused, ...offcuts.filter(one => one.rippedTo === undefined).map(({ length }) => ({ count: 1, length }))]),
+            strips: stripsOf([...offcuts.flatMap(({ rippedTo, length }) => (rippedTo === undefined ? [] : { width: rippedTo, length })), ...planned.flatMap(({ board, job }) => besideStrips(board, stock, job) ?? [])]),
+        };
+    }).filter(({ pieces, strips }) => pieces.length + strips.length > 0);
+}
+
+/** What is left in width beside the strips of a board that is ripped, over its whole length, where it is worth keeping. */
+export function besideStrips({ strips, length, crosswise }: Board, { width, sheet }: Stock, { kerf, cutTo, shortestOffcut }: JobSettings): { width: Ticks; length: Ticks } | undefined {
+    const ripped = strips.flatMap(strip => strip.rippedTo ?? []);
+    const across = crosswise ? length : width?.value.ticks, along = crosswise ? sheet!.value.width : length;
+    if (ripped.length === 0 || across === undefined) return undefined;
+    const left = roundDown(across - ripped.reduce((sum, strip) => sum + strip + kerf.value, 0), cutTo.value);
+    return left >= NARROWEST_KEPT && along >= shortestOffcut.value ? { width: left, length: along } : undefined;
+}
+/** Narrower strips are burnt. Common practice, no source. */
+const NARROWEST_KEPT = inches(1);
+
+/** What is on hand, less the boards that are used. */
+function without({ onHand }: Stock, used: readonly Board[]): Left[] {
+    const gone = new Map<string, number>();
+    for (const { length, worth } of used) gone.set(keyOf(length, worth), (gone.get(keyOf(length, worth)) ?? 0) + 1);
+    return onHand.map(({ value: { count, length, worth } }) => {
+        const key = keyOf(length, worth), taken = Math.min(count, gone.get(key) ?? 0);
+        gone.set(key, (gone.get(key) ?? 0) - taken);
+        return { count: count - taken, length, ...worth && { worth } };
+    }).filter(({ count }) => count > 0);
+}
+
+function gathered(all: readonly Left[]): Left[] {
+    const alike = new Map<string, Left>();
+    for (const { count, length, worth } of all) {
+        const key = keyOf(length, worth);
+        alike.set(key, { count: (alike.get(key)?.count ?? 0) + count, length, ...worth && { worth } });
+    }
+    return [...alike.values()].sort((a, b) => b.length - a.length || Number(a.worth !== undefined) - Number(b.worth !== undefined));
+}
+
+function stripsOf(all: readonly { readonly width: Ticks; readonly length: Ticks }[]): (Left & { width: Ticks })[] {
+    const widths = [...new Set(all.map(strip => strip.width))].sort((a, b) => b - a);
+    return widths.flatMap(width => gathered(all.filter(strip => strip.width === width).map(({ length }) => ({ count: 1, length }))).map(left => ({ ...left, width })));
+}
+
+function keyOf(length: Ticks, worth: { readonly amount: Rational } | undefined): string {
+    return `${length} ${worth?.amount.toFraction() ?? ''}`;
+}

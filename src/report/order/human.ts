@@ -1,0 +1,58 @@
+import { printMoney } from '../../quantity/money.ts';
+import type { Show } from '../../quantity/print-length.ts';
+import type { Stock } from '../../job/model.ts';
+import { sizeText } from '../boards/there.ts';
+import { titleOf, type HousePlan } from '../house.ts';
+import { cleanLine, columns, counted, wrap, type Paint } from '../look.ts';
+import { feetText, ordersOf, type Order } from './lines.ts';
+
+const WIDTH = 100;
+
+/** What to order, supplier by supplier, for all houses together. */
+export function humanOrder(plans: readonly HousePlan[], paint: Paint): string {
+    const orders = ordersOf(plans, ({ house }) => titleOf(house.job));
+    const show = plans[0]?.house.job.show.value ?? 'feet-inches';
+    const lines = [
+        paint.strong(`TO ORDER  ${cleanLine(plans.map(({ house }) => titleOf(house.job)).join(', '))}`),
+        'What the boards plan buys, besides what is on hand. No allowance for defects or breakage.',
+        ...warnings(plans, paint),
+        ...(orders.length === 0 ? ['', 'nothing to buy'] : orders.flatMap(order => ['', ...orderText(order, plans, show, paint)])),
+    ];
+    return `${lines.join('\n')}\n`;
+}
+
+function warnings(plans: readonly HousePlan[], paint: Paint): string[] {
+    return plans.flatMap(({ house: { rooms }, plan }) => [
+        ...rooms.filter(r => r.errors > 0).map(r => paint.error(`room ${r.room.name}: ${counted(r.errors, 'error')} in what it is made from. Do not order before ${r.errors === 1 ? 'it is' : 'they are'} mended.`)),
+        ...rooms.filter(r => !r.takeOff).map(r => paint.error(`room ${r.room.name}: cannot be laid out, so its boards are not here.`)),
+        ...(plan.unplaced.length > 0 ? wrap(`${counted(plan.unplaced.length, 'piece')} that no board holds: \`cofferwright boards\` says which.`, WIDTH).map(line => paint.error(line)) : []),
+    ]);
+}
+
+function orderText({ supplier, lines, costs, boardFeet, leadDays }: Order, plans: readonly HousePlan[], show: Show, paint: Paint): string[] {
+    const several = plans.length > 1;
+    const rows = lines.map(({ stock, length, count, each, cost, boardFeet: feet, houses }, i) => [
+        lines[i - 1]?.stock === stock ? '' : stock.name,
+        `${count} x`, sizeText(stock, length, show),
+        lines[i - 1]?.stock === stock ? '' : aboutText(stock),
+        feet ? `${feetText(feet)} bd ft` : '',
+        each ? `at ${printMoney(each.amount, each.currency)}` : 'no price', cost ? printMoney(cost.amount, cost.currency) : '',
+        ...(several ? [`for ${houses.join(', ')}`] : []),
+    ]);
+    const unpriced = lines.filter(line => !line.each).length;
+    const sums = [
+        costs.length > 0 ? `total ${costs.map(({ amount, currency }) => printMoney(amount, currency)).join(' + ')}` : 'no total',
+        ...(boardFeet ? [`${feetText(boardFeet)} board feet`] : []),
+        ...(leadDays === undefined ? [] : [`order ${counted(leadDays, 'working day')} ahead`]),
+    ];
+    return [
+        paint.strong(cleanLine(supplier ?? 'no supplier said')),
+        ...columns(rows, [1, 2, 4, 6]).map(line => `  ${line}`),
+        paint.strong(`  ${sums.join('; ')}${unpriced > 0 && costs.length > 0 ? `; without ${counted(unpriced, 'line')} that ${unpriced === 1 ? 'has' : 'have'} no price` : ''}`),
+    ];
+}
+
+/** How a stock comes: `primed yellow-poplar 1x6`. */
+export function aboutText({ comes, species, size }: Stock): string {
+    return [comes?.value, species?.value, size?.value.text].filter(word => word !== undefined).join(' ');
+}

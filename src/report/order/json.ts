@@ -1,0 +1,38 @@
+import type { Rational } from '../../quantity/rational.ts';
+import { lengthJson, moneyJson } from '../amounts-json.ts';
+import { titleOf, type HousePlan } from '../house.ts';
+import type { Files } from '../look.ts';
+import { printJson, sourceJson } from '../place-json.ts';
+import { feetText, ordersOf, type OrderLine } from './lines.ts';
+
+/** The order; the shape is src/report/schema/order.schema.json. Grows within a version, never changes. */
+export function jsonOrder(plans: readonly HousePlan[], files: Files): string {
+    const show = plans[0]?.house.job.show.value ?? 'feet-inches';
+    return printJson({
+        version: 1,
+        kind: 'cofferwright.order',
+        houses: plans.map(({ house, plan }) => ({
+            job: house.job.title?.value ?? null,
+            rooms: house.rooms.map(r => ({ name: r.room.name, laidOut: r.takeOff !== undefined, errors: r.errors })),
+            unplaced: plan.unplaced.length,
+        })),
+        orders: ordersOf(plans, ({ house }) => titleOf(house.job)).map(({ supplier, lines, costs, boardFeet, leadDays }) => ({
+            supplier: supplier ?? null, leadDays: leadDays ?? null, boardFeet: feetJson(boardFeet), costs: costs.map(moneyJson),
+            complete: lines.every(line => line.each),
+            lines: lines.map(line => lineJson(line, files, ticks => lengthJson(ticks, ticks, show))),
+        })),
+    });
+}
+
+function lineJson({ stock, length: ticks, count, each, cost, boardFeet, houses }: OrderLine, files: Files, length: (ticks: number) => object) {
+    const sheet = stock.sheet?.value;
+    return {
+        stock: stock.name, source: sourceJson(stock.at, files), size: stock.size?.value.text ?? null, species: stock.species?.value ?? null, comes: stock.comes?.value ?? null,
+        leadDays: stock.leadDays?.value ?? null, sheet: sheet ? { width: length(sheet.width), length: length(sheet.length) } : null,
+        length: length(ticks), count, boardFeet: feetJson(boardFeet), each: each ? moneyJson(each) : null, cost: cost ? moneyJson(cost) : null, houses,
+    };
+}
+
+function feetJson(feet: Rational | undefined) {
+    return feet ? { amount: feetText(feet), exact: feet.toFraction() } : null;
+}
