@@ -1,6 +1,7 @@
 import type { LanguageServer } from 'langium/lsp';
 import type { Editor } from '../language/features/editor.ts';
 import type { InitializeParams } from 'vscode-languageserver';
+import { setWords } from '../pages/shared/words.ts';
 import type { InitializationOptions } from './messages.ts';
 
 /** What the editor at the other end can do, as it said when it came. */
@@ -28,7 +29,8 @@ export class Client implements Editor {
         this.markdownInCompletion = completionItem?.documentationFormat?.includes('markdown') ?? false;
         this.markdownInHover = textDocument?.hover?.contentFormat?.includes('markdown') ?? false;
         this.markdownInSignature = textDocument?.signatureHelp?.signatureInformation?.documentationFormat?.includes('markdown') ?? false;
-        const { commands } = (initializationOptions ?? {}) as Partial<InitializationOptions>;
+        const { commands, words } = (initializationOptions ?? {}) as Partial<InitializationOptions>;
+        setWords(Object.fromEntries(Object.entries(words ?? {}).filter(([, word]) => typeof word === 'string')));
         this.commands = new Set(Array.isArray(commands) ? commands.filter(name => typeof name === 'string') : []);
     }
 }

@@ -19,7 +19,9 @@ export type BuiltinDocumentResult = string | null;
  */
 export const SHOW_PIECES = 'cofferwright.showPieces';
 export interface ShowPiecesParams { readonly uri: string; readonly room: string }
-export interface InitializationOptions { readonly commands?: readonly string[]; readonly readsFiles?: boolean;
+export interface InitializationOptions {
+    readonly commands?: readonly string[];
+    readonly readsFiles?: boolean;
     /** What the server itself says, in the language of the editor, by the English text. What is missing is said in English. */
     readonly words?: Readonly<Record<string, string>>;
 }

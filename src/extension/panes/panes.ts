@@ -1,8 +1,8 @@
 import * as vscode from 'vscode';
 import { PANE_KINDS, type FromPane, type PaneKind } from '../../panes/messages.ts';
 import {
-    CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_MARK, PANE_SELECTION, PANE_SHOWS,
-    type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneMarkParams, type PaneMarkResult, type PaneSelectionParams, type PaneShowsParams,
+    CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_MARK, PANE_SELECTION, PANE_SHOWS, SHOW_PIECES,
+    type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneMarkParams, type PaneMarkResult, type PaneSelectionParams, type PaneShowsParams, type ShowPiecesParams,
 } from '../../server/messages.ts';
 import type { Listen } from '../server.ts';
 import { KINDS, viewType } from './kinds.ts';
@@ -38,6 +38,7 @@ export class Panes implements Holder, vscode.Disposable {
             ...kinds.map(({ kind }) => vscode.window.registerWebviewPanelSerializer(viewType(kind), {
                 deserializeWebviewPanel: (panel, kept) => Promise.resolve(this.hold(kind, panel, kept)).then(() => undefined),
             })),
+            vscode.commands.registerCommand(SHOW_PIECES, ({ uri, room }: ShowPiecesParams) => { this.showing('cut-list', uri, room); }),
             vscode.commands.registerCommand('cofferwright.pinPane', () => this.active()?.pin(true)),
             vscode.commands.registerCommand('cofferwright.unpinPane', () => this.active()?.pin(false)),
             vscode.window.onDidChangeActiveTextEditor(editor => this.cursorIn(editor)),
@@ -113,11 +114,17 @@ export class Panes implements Holder, vscode.Disposable {
 
     private find(from: Pane, kind: PaneKind, key: string): void {
         if (!KINDS[kind]) return;
-        const same = (pane: Pane): boolean => pane.shown?.uri === from.shown?.uri && pane.shown?.room === from.shown?.room;
-        const pane = [...this.panes.values()].find(each => each.kind === kind && same(each)) ?? this.open(kind);
-        if (from.shown && !same(pane)) pane.choose(from.shown.uri, from.shown.room);
-        pane.panel.reveal(undefined, true);
+        const pane = from.shown ? this.showing(kind, from.shown.uri, from.shown.room) : this.open(kind);
         pane.reveal(key);
+    }
+
+    /** A pane of this kind that shows this room: the one there is, or one that is brought to it. */
+    private showing(kind: PaneKind, uri: string, room: string): Pane {
+        const same = (pane: Pane): boolean => pane.shown?.uri === uri && pane.shown?.room === room;
+        const pane = [...this.panes.values()].find(each => each.kind === kind && same(each)) ?? this.open(kind);
+        if (!same(pane)) pane.choose(uri, room);
+        pane.panel.reveal(undefined, true);
+        return pane;
     }
 
     /** A piece is ticked off in its own room; what is no piece, in the first. */

@@ -3,6 +3,7 @@ import type { CodeActionProvider } from 'langium/lsp';
 import { DiagnosticSeverity, type CodeAction, type CodeActionParams, type Diagnostic } from 'vscode-languageserver';
 import { plainFix, preferredFix, together } from '../../language/features/fix-all.ts';
 import { CofferQuickFixes } from '../../language/features/quick-fixes.ts';
+import { t } from '../../pages/shared/words.ts';
 import { silencing } from './silence.ts';
 
 export const FIX_ALL = 'source.fixAll.cofferwright';
@@ -28,7 +29,7 @@ function allOfRule(document: LangiumDocument, rule: Diagnostic['code']): CodeAct
     const diagnostics = (document.diagnostics ?? []).filter(({ code }) => code === rule);
     const { edits, made } = together(document, diagnostics.flatMap(diagnostic => plainFix(diagnostic) ?? []));
     if (made < 2) return [];
-    return [{ title: `Mend all ${made} of ${rule} in this file`, kind: 'quickfix', diagnostics: diagnostics.filter(one => plainFix(one)), edit: { changes: { [document.textDocument.uri]: edits } } }];
+    return [{ title: t('Mend all {0} of {1} in this file', made, String(rule)), kind: 'quickfix', diagnostics: diagnostics.filter(one => plainFix(one)), edit: { changes: { [document.textDocument.uri]: edits } } }];
 }
 
 /**
@@ -37,7 +38,7 @@ function allOfRule(document: LangiumDocument, rule: Diagnostic['code']): CodeAct
  */
 function allOfFile(document: LangiumDocument): CodeAction[] {
     const { edits } = together(document, (document.diagnostics ?? []).filter(({ severity }) => severity !== DiagnosticSeverity.Information).flatMap(diagnostic => preferredFix(diagnostic) ?? []));
-    return edits.length === 0 ? [] : [{ title: 'Mend all that can be mended in this file', kind: FIX_ALL, edit: { changes: { [document.textDocument.uri]: edits } } }];
+    return edits.length === 0 ? [] : [{ title: t('Mend all that can be mended in this file'), kind: FIX_ALL, edit: { changes: { [document.textDocument.uri]: edits } } }];
 }
 
 /** `source` asks for `source.fixAll.cofferwright` too. What nobody asked for in particular is given where `always` says so. */

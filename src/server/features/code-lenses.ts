@@ -7,7 +7,7 @@ import { takeOffOf } from '../../pipeline/inspect.ts';
 import type { Client } from '../client.ts';
 import { SHOW_PIECES, type ShowPiecesParams } from '../messages.ts';
 import type { Figures } from './figures.ts';
-import { counted } from './words.ts';
+import { coffers, pieces } from './words.ts';
 
 /**
  * Above each room how many pieces and coffers it has. The pieces are taken off when the line comes into view; it leads to
@@ -45,5 +45,5 @@ export class CofferCodeLenses implements CodeLensProvider {
 
 /** `193 pieces, 12 coffers`. */
 export function titleOf(ceiling: Ceiling): string {
-    return `${counted(takeOffOf(ceiling).pieces.length, 'piece')}, ${counted(ceiling.coffers.length, 'coffer')}`;
+    return `${pieces(takeOffOf(ceiling).pieces.length)}, ${coffers(ceiling.coffers.length)}`;
 }

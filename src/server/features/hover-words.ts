@@ -1,12 +1,13 @@
 import type { Ceiling, Derived, Line, Section } from '../../ceiling/model.ts';
 import type { JobSettings } from '../../job/model.ts';
 import { inInches, inMillimeters } from '../../language/elaborate/print.ts';
+import { t } from '../../pages/shared/words.ts';
 import { whyText } from '../../provenance/why-text.ts';
 import { sumOf, term, type Why } from '../../provenance/why.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { worstCase } from '../../quantity/tolerance.ts';
-import { cofferSizes, counted, fitOfBottom } from './words.ts';
+import { coffers as count, cofferSizes, fitOfBottom } from './words.ts';
 
 /** `7 1/2" (190.5 mm)`, the job's own system first. */
 export function inBoth(ticks: Ticks, { show }: JobSettings): string {
@@ -18,9 +19,9 @@ export function inBoth(ticks: Ticks, { show }: JobSettings): string {
 export function beamInWords(section: Section, job: JobSettings): string {
     const fit = fitOfBottom(section, job);
     return [
-        section.depth && `- ${inBoth(section.depth.ticks, job)} deep: ${why(section.depth, job)}`,
-        section.outerWidth && `- ${inBoth(section.outerWidth.ticks, job)} wide: ${why(section.outerWidth, job)}`,
-        section.fit && fit && `- bottom ${fit}${offBy(section.fit, job)}: ${why(section.fit, job)}`,
+        section.depth && `- ${t('{0} deep: {1}', inBoth(section.depth.ticks, job), why(section.depth, job))}`,
+        section.outerWidth && `- ${t('{0} wide: {1}', inBoth(section.outerWidth.ticks, job), why(section.outerWidth, job))}`,
+        section.fit && fit && `- ${t('bottom {0}: {1}', fit + offBy(section.fit, job), why(section.fit, job))}`,
     ].filter(line => line).join('\n');
 }
 
@@ -28,11 +29,11 @@ export function beamInWords(section: Section, job: JobSettings): string {
 export function partInWords(word: string, section: Section, job: JobSettings): readonly string[] {
     const fit = fitOfBottom(section, job);
     switch (word) {
-        case 'sides': case 'held-down': return section.depth ? [`beam ${inBoth(section.depth.ticks, job)} deep: ${why(section.depth, job)}`] : [];
-        case 'blocking': return section.outerWidth ? [`beam ${inBoth(section.outerWidth.ticks, job)} wide: ${why(section.outerWidth, job)}`] : [];
-        case 'bottom': case 'gap': return section.fit && fit ? [`bottom ${fit}${offBy(section.fit, job)}: ${why(section.fit, job)}`] : [];
-        case 'cleats': return section.cleatTop ? [`tops of the cleats ${inBoth(section.cleatTop.ticks, job)} below the ceiling: ${why(section.cleatTop, job)}`] : [];
-        case 'spacers': case 'height': return section.spacerRoom ? [`room for the spacers ${inBoth(section.spacerRoom.ticks, job)}: ${why(section.spacerRoom, job)}`] : [];
+        case 'sides': case 'held-down': return section.depth ? [t('beam {0} deep: {1}', inBoth(section.depth.ticks, job), why(section.depth, job))] : [];
+        case 'blocking': return section.outerWidth ? [t('beam {0} wide: {1}', inBoth(section.outerWidth.ticks, job), why(section.outerWidth, job))] : [];
+        case 'bottom': case 'gap': return section.fit && fit ? [t('bottom {0}: {1}', fit + offBy(section.fit, job), why(section.fit, job))] : [];
+        case 'cleats': return section.cleatTop ? [t('tops of the cleats {0} below the ceiling: {1}', inBoth(section.cleatTop.ticks, job), why(section.cleatTop, job))] : [];
+        case 'spacers': case 'height': return section.spacerRoom ? [t('room for the spacers {0}: {1}', inBoth(section.spacerRoom.ticks, job), why(section.spacerRoom, job))] : [];
         default: return [];
     }
 }
@@ -41,25 +42,27 @@ export function partInWords(word: string, section: Section, job: JobSettings): r
 export function runInWords(ceiling: Ceiling, run: 'across' | 'down'): readonly string[] {
     const { job } = ceiling.room;
     const { coffers, residue, lines, start, end } = ceiling[run];
-    const wall = run === 'across' ? 'north' : 'east', length = run === 'across' ? ceiling.width : ceiling.length;
+    const length = run === 'across' ? ceiling.width : ceiling.length;
     if (coffers.length === 0) return [];
     const free = coffers.reduce((sum, coffer) => sum + coffer, 0);
-    const ends = ceiling.band ? 'band' : 'wall side';
+    const ends = ceiling.band
+        ? { each: t('band'), one: t('band at one end'), other: t('band at the other') }
+        : { each: t('wall side'), one: t('wall side at one end'), other: t('wall side at the other') };
     const terms = [
-        term('wall', 1, length),
-        ...start === length - end ? (start === 0 ? [] : [term(ends, -2, start)]) : [term(`${ends} at one end`, -1, start), term(`${ends} at the other`, -1, length - end)],
+        term(t('wall'), 1, length),
+        ...start === length - end ? (start === 0 ? [] : [term(ends.each, -2, start)]) : [term(ends.one, -1, start), term(ends.other, -1, length - end)],
         ...[...new Set(lines.map(widthOf))].map(width => {
             const same = lines.filter(line => widthOf(line) === width);
-            return term(same.length === 1 ? `line ${same[0]!.name}` : 'line', -same.length, width);
+            return term(same.length === 1 ? t('line {0}', same[0]!.name) : t('line'), -same.length, width);
         }),
     ];
     const sum: Why = { terms };
     const sizes = new Set(residue.cutCoffers);
     const said = sizes.size === 1 ? inBoth(residue.cutCoffers[0]!, job) : cofferSizes(ceiling[run], job);
-    return [[
-        `${counted(coffers.length, 'coffer')} along the ${wall} wall, ${coffers.length === 1 || sizes.size > 1 ? '' : 'each '}${said} clear`,
-        ...sumOf(sum) === free ? [`: ${whyText(sum, free, job.show.value)}`] : [],
-    ].join('')];
+    const sentence = run === 'across'
+        ? coffers.length > 1 && sizes.size === 1 ? t('{0} along the north wall, each {1} clear', count(coffers.length), said) : t('{0} along the north wall, {1} clear', count(coffers.length), said)
+        : coffers.length > 1 && sizes.size === 1 ? t('{0} along the east wall, each {1} clear', count(coffers.length), said) : t('{0} along the east wall, {1} clear', count(coffers.length), said);
+    return [sumOf(sum) === free ? `${sentence}: ${whyText(sum, free, job.show.value)}` : sentence];
 }
 
 function widthOf({ low, high }: Line): Ticks {
@@ -72,5 +75,5 @@ function why({ why, ticks }: Derived, job: JobSettings): string {
 
 function offBy({ tolerance }: Derived, job: JobSettings): string {
     const off = worstCase(tolerance);
-    return off > 0 ? `, ± ${printLength(off, job.show.value)} at worst` : '';
+    return off > 0 ? t(', ± {0} at worst', printLength(off, job.show.value)) : '';
 }

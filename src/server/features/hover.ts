@@ -7,6 +7,7 @@ import * as ast from '../../language/generated/ast.ts';
 import { roomAt } from '../../language/scope/kind-of.ts';
 import type { CofferServices } from '../../language/services.ts';
 import { sourceOf } from '../../language/types/place.ts';
+import { t } from '../../pages/shared/words.ts';
 import { sameSource } from '../../provenance/source.ts';
 import type { Figures, RoomFigures } from './figures.ts';
 import { beamInWords, partInWords, runInWords } from './hover-words.ts';
@@ -97,5 +98,5 @@ function picture(section: Section, job: JobSettings): string[] {
     const sheet = drawSmallSection(section, job.show.value);
     if (!sheet) return [];
     const bytes = new TextEncoder().encode(toSvg(sheet, { theme: 'light', fonts: 'named', as: 'part of a page' }));
-    return [`![section](data:image/svg+xml;base64,${btoa(Array.from(bytes, byte => String.fromCharCode(byte)).join(''))})`];
+    return [`![${t('section')}](data:image/svg+xml;base64,${btoa(Array.from(bytes, byte => String.fromCharCode(byte)).join(''))})`];
 }

@@ -3,12 +3,13 @@ import type { InlayHintProvider } from 'langium/lsp';
 import { LSPErrorCodes, ResponseError, type InlayHint, type InlayHintParams } from 'vscode-languageserver';
 import * as ast from '../../language/generated/ast.ts';
 import { brokenLines } from '../../language/types/broken.ts';
+import { t } from '../../pages/shared/words.ts';
 import { takeOffOf } from '../../pipeline/inspect.ts';
 import type { Position, Range } from '../../provenance/source.ts';
 import type { HintSettings, Settings } from '../settings.ts';
 import { anchorBehind, anchorBehindHead, lineSaying, type Anchor } from './anchors.ts';
 import type { Figures, ProfileFigures, RoomFigures } from './figures.ts';
-import { beamSize, cofferSizes, counted, fitOfBottom, print } from './words.ts';
+import { beamSize, cofferSizes, fitOfBottom, pieces, print } from './words.ts';
 
 interface Hint { readonly anchor: Anchor; readonly label: string; readonly tooltip: string }
 /** What a hint said, and the words it stood behind. */
@@ -83,21 +84,21 @@ function hintsOfRoom(room: ast.Room, { layout, ceiling }: RoomFigures, settings:
         if (label) hints.push({ anchor, label, tooltip });
     };
     if (ceiling && settings.pieces) {
-        show(anchorBehindHead('', room), counted(takeOffOf(ceiling).pieces.length, 'piece'), 'Pieces to cut for this room.');
+        show(anchorBehindHead('', room), pieces(takeOffOf(ceiling).pieces.length), t('Pieces to cut for this room.'));
     }
     if (ceiling && settings.coffers) {
         for (const [wall, run] of [['north', ceiling.across], ['east', ceiling.down]] as const) {
             const line = run.spacing.by === 'number' ? lineSaying(room.body, 'grid', `coffers-${wall}`) : undefined;
             const sizes = run.residue.cutCoffers.map(size => print(size, job)).join(', ');
-            if (line) show(anchorBehind(`grid/coffers-${wall}`, line), cofferSizes(run, job), `Clear coffers along the ${wall} wall, between the faces of the beams: ${sizes}.`);
+            if (line) show(anchorBehind(`grid/coffers-${wall}`, line), cofferSizes(run, job), wall === 'north' ? t('Clear coffers along the north wall, between the faces of the beams: {0}.', sizes) : t('Clear coffers along the east wall, between the faces of the beams: {0}.', sizes));
         }
         const bySize = [['north', ceiling.across], ['east', ceiling.down]] as const;
         const line = lineSaying(room.body, 'grid', 'coffer-size');
-        const parts = bySize.flatMap(([wall, run]) => run.spacing.by === 'size' ? [`${wall} ${run.residue.cutCoffers.length} at ${cofferSizes(run, job)}`] : []);
-        if (line && parts.length > 0) show(anchorBehind('grid/coffer-size', line), parts.join(', '), 'How many coffers go along each wall at this size, and their clear size between the faces of the beams.');
+        const parts = bySize.flatMap(([wall, run]) => run.spacing.by === 'size' ? [wall === 'north' ? t('north {0} at {1}', run.residue.cutCoffers.length, cofferSizes(run, job)) : t('east {0} at {1}', run.residue.cutCoffers.length, cofferSizes(run, job))] : []);
+        if (line && parts.length > 0) show(anchorBehind('grid/coffer-size', line), parts.join(', '), t('How many coffers go along each wall at this size, and their clear size between the faces of the beams.'));
     }
     if (settings.beams) {
-        const tooltip = 'Depth below the ceiling, and width over the outer faces of the sides.';
+        const tooltip = t('Depth below the ceiling, and width over the outer faces of the sides.');
         const section = grid?.beams && sections.get(grid.beams.value.key);
         const line = lineSaying(room.body, 'grid', 'beams');
         if (section && line) show(anchorBehind('grid/beams', line), beamSize(section, job), tooltip);
@@ -117,7 +118,7 @@ function hintsOfProfile(profile: ast.Profile, { section, job }: ProfileFigures, 
     const label = fitOfBottom(section, job);
     const gap = lineSaying(profile.body, 'bottom', 'gap'), bottom = lineSaying(profile.body, 'bottom');
     const anchor = gap ? anchorBehind('bottom/gap', gap) : bottom && anchorBehindHead('bottom', bottom);
-    return label && anchor ? [{ anchor, label, tooltip: 'Width between the sides less the width of the bottom, both sides together, before any tolerance.' }] : [];
+    return label && anchor ? [{ anchor, label, tooltip: t('Width between the sides less the width of the bottom, both sides together, before any tolerance.') }] : [];
 }
 
 /** The tree lags behind the text for a moment after a keystroke: then the editor keeps what it shows, and asks again. */

@@ -1,11 +1,14 @@
 import type { LangiumDocument } from 'langium';
 import type { CodeAction, Diagnostic } from 'vscode-languageserver';
+import { t } from '../../pages/shared/words.ts';
 import { allowUnused } from '../../rules/allow-unused.ts';
 import { ruleNamed } from '../../rules/index.ts';
 import type { Rule } from '../../rules/rule.ts';
 
 /** What stands for the reason until somebody gives one. */
-export const REASON_TO_GIVE = 'say why';
+function reasonToGive(): string {
+    return t('say why');
+}
 
 /** A comment that allows nothing is not to be allowed in its turn. */
 export function isAllowable(rule: Rule): boolean {
@@ -25,7 +28,7 @@ export function silencing(document: LangiumDocument, diagnostic: Diagnostic): Co
     const end = /\r?\n$/.exec(text)?.[0] ?? '\n';
     const above = { line, character: 0 };
     return [{
-        title: `Allow ${found.name} here, and say why`, kind: 'quickfix', diagnostics: [diagnostic],
-        edit: { changes: { [document.textDocument.uri]: [{ range: { start: above, end: above }, newText: `${indentation}// allow ${found.name}: ${REASON_TO_GIVE}${end}` }] } },
+        title: t('Allow {0} here, and say why', found.name), kind: 'quickfix', diagnostics: [diagnostic],
+        edit: { changes: { [document.textDocument.uri]: [{ range: { start: above, end: above }, newText: `${indentation}// allow ${found.name}: ${reasonToGive()}${end}` }] } },
     }];
 }

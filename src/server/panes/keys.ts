@@ -1,7 +1,7 @@
 import { AstUtils, type AstNode, type LangiumDocument } from 'langium';
 import type { Line } from '../../ceiling/model.ts';
 import * as ast from '../../language/generated/ast.ts';
-import { sourceOfProperty } from '../../language/types/place.ts';
+import { sourceOf, sourceOfProperty } from '../../language/types/place.ts';
 import type { RoomOnPage } from '../../pages/page.ts';
 import { sameSource, type Position, type Source } from '../../provenance/source.ts';
 import type { Part } from '../../takeoff/model.ts';
@@ -25,13 +25,20 @@ export function keysAt(document: LangiumDocument, position: Position, room: Room
 function keysOf(node: AstNode, room: RoomOnPage): readonly string[] {
     if (ast.isFixture(node)) return isIn(node, room) ? fixtureKeys(node, room) : [];
     if (ast.isLine(node)) return lineKeys(node, room);
-    if (ast.isProfile(node)) return piecesOf(room, linesOf(node, room));
+    if (ast.isProfile(node)) return saidIn(node, room);
     if (ast.isStock(node)) {
         const name = sourceOfProperty(node, 'name');
         const pieces = room.takeOff.pieces.filter(({ stock }) => sameSource(stock.at, name));
         return pieces.length === 0 ? [] : [`stock.${node.name}`, ...pieces.map(({ id }) => id)];
     }
     return [];
+}
+
+/** The pieces whose words stand in a node: also those of a profile that is like another one, where it says nothing else. */
+function saidIn(node: AstNode, { takeOff }: RoomOnPage): readonly string[] {
+    const { uri, range: { start, end } } = sourceOf(node);
+    const isAfter = (a: Position, b: Position) => a.line > b.line || (a.line === b.line && a.character > b.character);
+    return takeOff.pieces.filter(({ source }) => source.uri === uri && !isAfter(start, source.range.start) && !isAfter(source.range.end, end)).map(({ id }) => id);
 }
 
 /** `wall`, `fixture`, `board`, `line` and `crossing` are written alike. */
@@ -44,8 +51,10 @@ function fixtureKeys({ kind, name }: ast.Fixture, room: RoomOnPage): readonly st
 function lineKeys(line: ast.Line, room: RoomOnPage): readonly string[] {
     const part = PARTS[line.path.at(-1)?.$refText ?? ''];
     if (part === undefined) return [];
+    const said = saidIn(line, room);
+    if (said.length > 0) return said;
+    // a profile that is like another one says some of a part: `spacers.every 20"`
     const profile = AstUtils.getContainerOfType(line, ast.isProfile);
-    if (part === 'band') return !profile && isIn(line, room) ? room.takeOff.pieces.filter(piece => piece.part === part).map(({ id }) => id) : [];
     return profile ? piecesOf(room, linesOf(profile, room), part) : [];
 }
 
