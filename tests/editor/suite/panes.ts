@@ -65,7 +65,7 @@ test('a click on a part selects its words, and the cursor lights up its parts', 
     await inPane(PLAN, 'document.querySelector("[data-key=\'den.bottom-1\']").dispatchEvent(new MouseEvent("click", { bubbles: true }))');
     const beam = await until('the detail on the screen', () => vscode.window.activeTextEditor?.document.uri.path.endsWith('beam.coffer') && vscode.window.activeTextEditor);
     await until('the word selected', () => beam.document.getText(beam.selection) === 'bottom', () => beam.document.getText(beam.selection));
-    await until('the bottoms lit', async () => (await inPane(PLAN, 'document.querySelectorAll("[data-key^=\'den.bottom-\'].lit").length') as number) > 3);
+    await until('the bottoms lit', async () => (await inPane(PLAN, 'document.querySelectorAll("[data-key^=\'den.bottom-\'].lit").length') as number) === 8);
     await picture('plan-lit');
 
     const [start] = endsOf(beam.document, 'sides {');
