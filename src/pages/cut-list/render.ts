@@ -67,7 +67,7 @@ function chunk(content: CutListContent, state: CutListState, list: List, number:
 
 function head(column: Column, { sort, descending }: CutListState): Html {
     const isSorted = sort === column;
-    return html`<th scope="col" ${attributes({ 'class': ['length', 'face', 'pieces'].includes(column) ? `figure ${hidden(column)}` : hidden(column), 'aria-sort': isSorted ? descending ? 'descending' : 'ascending' : 'none' })}><button type="button" class="sort" data-act="sort" ${attributes({ id: `sort-${column}`, 'data-column': column, title: t('Sort by this column') })}>${columnWord(column)}<span aria-hidden="true" class="arrow">${isSorted ? descending ? '▾' : '▴' : ''}</span></button></th>`;
+    return html`<th scope="col" ${attributes({ 'class': ['length', 'face', 'pieces'].includes(column) ? `figure ${column} ${hidden(column)}`.trim() : hidden(column) || undefined, 'aria-sort': isSorted ? descending ? 'descending' : 'ascending' : 'none' })}><button type="button" class="sort" data-act="sort" ${attributes({ id: `sort-${column}`, 'data-column': column, title: t('Sort by this column') })}>${columnWord(column)}<span aria-hidden="true" class="arrow">${isSorted ? descending ? '▾' : '▴' : ''}</span></button></th>`;
 }
 
 function hidden(column: Column): string {

@@ -47,11 +47,11 @@ function entryRow(entry: Entry, content: CutListContent, isOpen: boolean, ticked
 <th scope="row" class="figure length"><button type="button" class="open-why" data-act="open" ${attributes({ 'data-entry': key, 'aria-expanded': String(isOpen), title: t('Why this length, and where each goes') })}><span aria-hidden="true" class="turn">${isOpen ? '▾' : '▸'}</span><span class="long">${cut.length}</span>${cut.inches ? html`<span class="inches">${cut.inches}</span>` : ''}</button></th>
 <td class="figure wide">${cut.faceLength}</td>
 <td class="figure pieces">${pieces.length === 1 ? '1' : html`<b>${pieces.length}</b>`}</td>
-<td class="wide">${partWord(cut.part)}</td>
+<td class="wide part-name">${partWord(cut.part)}</td>
 <td class="piece">${marks(pieces, cut)}${changed > 0 ? changedNote(changed, entry, ticked, content) : ''}${more(cut)}</td>
 <td class="wide">${endWords(cut)}</td>
 <td class="widest">${cut.then}</td>
-<td class="wider">${cut.stock}</td>
+<td class="wider stock-name">${named(cut.stock)}</td>
 </tr>`;
 }
 
@@ -79,7 +79,7 @@ function endWords({ ends, hand }: Cut): string {
 
 /** What the hidden columns say. */
 function more(cut: Cut): Html {
-    return html`<div class="more soft"><span class="n">${partWord(cut.part)}. </span>${cut.faceLength ? html`<span class="n">${t('Face {0}.', cut.faceLength)} </span>` : ''}<span class="n">${endWords(cut)}. </span>${cut.then ? html`<span class="nn">${t('Then: {0}.', cut.then)} </span>` : ''}<span class="nm">${cut.stock}</span></div>`;
+    return html`<div class="more soft"><span class="n">${partWord(cut.part)}; ${cut.faceLength ? `${t('face {0}', cut.faceLength)}; ` : ''}${endWords(cut)}; </span>${cut.then ? html`<span class="nn">${t('then {0}', cut.then)}</span><span class="nm">; </span>` : ''}<span class="nm">${named(cut.stock)}</span></div>`;
 }
 
 function pieceRow(entry: Entry, piece: ListedPiece, content: CutListContent, ticked: Ticked, index: number): Html {

@@ -67,14 +67,14 @@ function compareOrders(a: readonly (string | number)[], b: readonly (string | nu
     return 0;
 }
 
-/** Every word that is looked for stands somewhere in the row, also as the tape reads it. */
+/** Every word that is looked for stands somewhere in the row, also as the tape reads it. `side` is a part, and not every piece on a north side. */
 function found({ pieces, cuts }: CutListContent, { find, onlyOpen }: CutListState, ticked: Ticked): readonly ListedPiece[] {
     const words = find.toLowerCase().split(/\s+/).filter(Boolean);
     const texts = cuts.map(cut => [partWord(cut.part), cut.part, cut.stock, cut.length, cut.inches, cut.faceLength, cut.ends, cut.hand ?? '', cut.then].join(' ').toLowerCase());
     return pieces.filter(piece => {
         if (onlyOpen && ticked.conditionOf(piece, cuts[piece.cut]!) === 'cut') return false;
         if (words.length === 0) return true;
-        const text = `${texts[piece.cut]} ${piece.id} ${piece.where}`.toLowerCase();
+        const text = `${texts[piece.cut]} ${piece.id} ${piece.where.replace(/ side$/, '')}`.toLowerCase();
         return words.every(word => text.includes(word));
     });
 }

@@ -46,9 +46,13 @@ progress::-moz-progress-bar{background:var(--lit)}
 .changed{display:inline-block;border:1px solid var(--warn);color:var(--ink);border-radius:2px;padding:0 6px;font-size:.94em}
 .changed::before{content:'! ';color:var(--warn);font-weight:600}
 .warn-line{margin:0;padding:6px 12px;border-inline-start:4px solid var(--accent);background:var(--wash)}
-.gap{display:block}
+.list .part-name{white-space:nowrap}
+.list td{overflow-wrap:break-word}
+.list .stock-name{min-width:7em;max-width:16em;overflow-wrap:anywhere}
+.list .piece{min-width:9em;max-width:30em}
+.list .figure{white-space:nowrap}
 .more{display:none;font-size:.95em}
-.foot{border-top:1px solid var(--line);flex:0 1 auto;max-height:45%;overflow:auto;padding:4px 12px}
+.foot{border-top:1px solid var(--line);flex:0 0 auto;max-height:45%;overflow:auto;padding:4px 12px}
 .foot>details{display:inline-block;vertical-align:top;margin-inline-end:8px}
 .foot>details[open]{display:block;margin:2px 0 8px}
 .foot summary{display:inline-block;list-style:none}
@@ -62,5 +66,6 @@ progress::-moz-progress-bar{background:var(--lit)}
 .totals .sum td,.totals .sum th{font-weight:600}
 .none{color:var(--soft);padding:10px 12px;margin:0}
 @media (max-width:1179px){.list .widest{display:none}.more,.more .nn{display:block}.more .n,.more .nm{display:none}}
+@media (min-width:640px) and (max-width:1179px){.list .piece{width:44%;max-width:none}}
 @media (max-width:879px){.list .wider{display:none}.more .nn{display:inline}.more .nm{display:inline}}
-@media (max-width:639px){.list .wide{display:none}.more .n{display:inline}.list td,.list tbody th{padding-inline-end:8px}.list td.pieces{width:30px}.open-why{flex-wrap:wrap;gap:0 6px}.inches{min-width:0}.list td.tick{padding-inline-start:8px;width:34px}.sort .arrow{width:9px}}`;
+@media (max-width:639px){.list .wide{display:none}.more .n{display:inline}.list td,.list tbody th{padding-inline-end:8px}.list td.pieces{width:30px}.open-why{display:grid;grid-template-columns:1fr auto;gap:0 4px}.inches{min-width:0;grid-column:1/3}.list thead .pieces .sort{font-size:0;padding-inline-end:6px}.list thead .pieces .sort::before{content:'×';font-size:var(--size)}.list .piece{min-width:0}.list td.tick{padding-inline-start:8px;width:34px}.sort .arrow{width:9px}}`;

@@ -17,6 +17,7 @@ export const PANE_COLORS = `:root{
 --letters:var(--vscode-font-family,sans-serif);--size:var(--vscode-font-size,13px);
 --sheet-ink:var(--ink);--sheet-soft:color-mix(in srgb,var(--ink) 78%,var(--paper));--sheet-paper:var(--paper);
 --sheet-tint:color-mix(in srgb,var(--ink) 18%,var(--paper));--sheet-wash:var(--wash);--sheet-accent:var(--accent)}
+.vscode-dark,.vscode-high-contrast:not(.vscode-high-contrast-light){color-scheme:dark}
 .vscode-high-contrast{--wash:var(--paper);--line:var(--vscode-contrastBorder,var(--ink));--sheet-soft:var(--ink);--sheet-tint:var(--paper);--sheet-wash:var(--paper);
 --lit:var(--vscode-contrastActiveBorder,var(--focus))}`;
 
