@@ -100,7 +100,7 @@ export class CeilingScene {
                 if (own.length === 0 || !group.visible) continue;
                 const { geometry, lines } = this.geometryOf(buffersOf(own, this.content));
                 const surface = new Mesh(geometry, this.keep(new MeshLambertMaterial({ color: this.palette.parts[part].clone().lerp(color, 0.72), clippingPlanes: this.planes, polygonOffset: true, polygonOffsetFactor: -1, polygonOffsetUnits: -1 })));
-                const through = new LineSegments(lines, this.keep(new LineBasicMaterial({ color, clippingPlanes: this.planes, depthTest: false, transparent: true, opacity: 0.9 })));
+                const through = new LineSegments(lines, this.keep(new LineBasicMaterial({ color, clippingPlanes: this.planes, depthTest: false, transparent: true, opacity: order === 1 ? 0.6 : 0.95 })));
                 through.renderOrder = 10 + order;
                 const both = new Group();
                 both.position.copy(group.position);

@@ -45,6 +45,8 @@ export interface PaneOptions {
     readonly kept?: unknown;
     readonly language?: string;
     readonly words?: Readonly<Record<string, string>>;
+    /** Done in the page before the pane's script runs: to play a browser that lacks something. */
+    readonly before?: () => void;
 }
 
 /** A pane's page as the editor shows it, with its own policy, in a browser without a face; this end plays the extension. */
@@ -57,7 +59,7 @@ export class PanePage {
         page.on('console', message => { if (message.type() === 'error') this.complaints.push(message.text()); });
     }
 
-    static async open(kind: PaneKind, { theme = 'dark', width = 700, height = 800, kept, language = 'en', words = {} }: PaneOptions = {}): Promise<PanePage> {
+    static async open(kind: PaneKind, { theme = 'dark', width = 700, height = 800, kept, language = 'en', words = {}, before }: PaneOptions = {}): Promise<PanePage> {
         const context = await (await start()).newContext({ viewport: { width, height } });
         const pane = new PanePage(await context.newPage(), kind);
         const { page } = pane;
@@ -71,6 +73,7 @@ export class PanePage {
             return route.fulfill({ contentType, body: readFileSync(join(outdir, name)) });
         });
         await page.addInitScript(EDITOR, { kept: kept ?? null, ...themes[theme] });
+        if (before) await page.addInitScript(before);
         await page.goto(`${ORIGIN}/`);
         await pane.sent('ready');
         return pane;

@@ -1,0 +1,214 @@
+import { readFileSync } from 'node:fs';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { ContentMessage } from '../../src/panes/messages.ts';
+import type { ViewContent } from '../../src/pages/view/content.ts';
+import { contentMessage, roomOnPage, serve } from './support/content.ts';
+import { closeBrowser, PanePage, THEMES, WIDTHS, type PaneOptions } from './support/pane-page.ts';
+
+const example = (path: string): string => readFileSync(new URL(`../../examples/${path}`, import.meta.url), 'utf8');
+const house = {
+    'yard.coffer': example('yard.coffer'), 'details/groove-box.coffer': example('details/groove-box.coffer'),
+    'quince-lane/house.coffer': example('quince-lane/house.coffer'), 'quince-lane/dining-room.coffer': example('quince-lane/dining-room.coffer'),
+};
+let message: ContentMessage, content: ViewContent, spoiled: ContentMessage;
+beforeAll(async () => {
+    message = contentMessage('view', roomOnPage(await serve(house), 'quince-lane/dining-room.coffer'));
+    content = message.content as ViewContent;
+    const beam = house['details/groove-box.coffer'].replace('spacer: Length = 5"', 'spacer: Length = 5 1/2"');
+    expect(beam).not.toBe(house['details/groove-box.coffer']);
+    spoiled = contentMessage('view', roomOnPage(await serve({ ...house, 'details/groove-box.coffer': beam }), 'quince-lane/dining-room.coffer'));
+});
+afterAll(closeBrowser);
+
+const frames = (pane: PanePage): Promise<number> => pane.page.evaluate(() => Number(document.querySelector('canvas')?.dataset['frames'] ?? 0));
+/** Until the picture has been drawn, and nothing more is being drawn. */
+async function drawn(pane: PanePage, since = 0): Promise<number> {
+    await pane.page.waitForFunction(before => Number(document.querySelector('canvas')?.dataset['frames'] ?? 0) > before, since);
+    for (let now = await frames(pane); ; ) {
+        await pane.page.waitForTimeout(120);
+        const later = await frames(pane);
+        if (later === now) return now;
+        now = later;
+    }
+}
+async function opened(options: PaneOptions = {}, says: ContentMessage = message): Promise<PanePage> {
+    const pane = await PanePage.open('view', options);
+    await pane.say(says);
+    await drawn(pane);
+    return pane;
+}
+/** Colors on the canvas: how many spots of a grid have each. */
+async function spots(pane: PanePage): Promise<ReadonlyMap<string, number>> {
+    const png = await pane.page.locator('#stage').screenshot();
+    const rows = await pane.page.evaluate(async base64 => {
+        const picture = await createImageBitmap(new Blob([Uint8Array.from(atob(base64), letter => letter.charCodeAt(0))], { type: 'image/png' }));
+        const { width, height } = picture, surface = new OffscreenCanvas(width, height).getContext('2d')!;
+        surface.drawImage(picture, 0, 0);
+        const { data } = surface.getImageData(0, 0, width, height);
+        return Array.from({ length: 3600 }, (_, i) => {
+            const at = 4 * (Math.floor((i % 60 + 0.5) * width / 60) + width * Math.floor((Math.floor(i / 60) + 0.5) * height / 60));
+            return `${data[at]! >> 4} ${data[at + 1]! >> 4} ${data[at + 2]! >> 4}`;
+        });
+    }, png.toString('base64'));
+    const counts = new Map<string, number>();
+    for (const row of rows) counts.set(row, (counts.get(row) ?? 0) + 1);
+    return counts;
+}
+
+describe('the pane in three dimensions', () => {
+    for (const theme of THEMES) {
+        for (const width of WIDTHS) {
+            test(`has nothing against it in ${theme} at ${width} pixels`, async () => {
+                const pane = await opened({ theme, width, height: width === 300 ? 700 : 900 }, spoiled);
+                await pane.picture(`view-${theme}-${width}`);
+                expect(await pane.violations()).toEqual([]);
+                expect(pane.complaints).toEqual([]);
+                await pane.close();
+            });
+        }
+    }
+
+    test('draws when something has changed, and at no other time', async () => {
+        const pane = await opened();
+        const before = await frames(pane);
+        await pane.page.waitForTimeout(400);
+        expect(await frames(pane)).toBe(before);
+        await pane.page.click('#look-above');
+        expect(await drawn(pane, before)).toBeGreaterThan(before);
+        await pane.close();
+    });
+
+    test('a click on a piece shows its words in the text, says its name and lights it up', async () => {
+        const pane = await opened();
+        await pane.page.click('#look-below');
+        await drawn(pane, await frames(pane) - 1);
+        await pane.forget();
+        const box = (await pane.page.locator('#canvas').boundingBox())!;
+        // along the middle of the picture there is a beam somewhere
+        let words = '';
+        for (let x = 0.2; x < 0.8 && words === ''; x += 0.02) {
+            await pane.page.mouse.click(box.x + box.width * x, box.y + box.height * 0.55);
+            words = await pane.page.locator('#picked .link').textContent({ timeout: 200 }).catch(() => '') ?? '';
+        }
+        const piece = content.pieces.find(each => each.words === words);
+        expect(piece).toBeDefined();
+        const [select] = (await pane.sent('select')).slice(-1);
+        expect(select!.at).toEqual(content.sources[piece!.at]);
+        expect(await pane.page.locator('[aria-live]').first().textContent()).toContain(words);
+        expect(pane.complaints).toEqual([]);
+        await pane.close();
+    });
+
+    test('a drag turns it, and picks nothing', async () => {
+        const pane = await opened();
+        await pane.forget();
+        const before = await frames(pane), box = (await pane.page.locator('#canvas').boundingBox())!;
+        await pane.page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+        await pane.page.mouse.down();
+        await pane.page.mouse.move(box.x + box.width / 2 + 90, box.y + box.height / 2 + 30, { steps: 4 });
+        await pane.page.mouse.up();
+        expect(await drawn(pane, before)).toBeGreaterThan(before);
+        expect(await pane.saidNothing('select')).toBe(true);
+        await pane.close();
+    });
+
+    test('what the cursor stands in is lit up in the editor\'s own color', async () => {
+        const pane = await opened({ theme: 'light' });
+        const before = await spots(pane), count = await frames(pane);
+        const keys = content.pieces.filter(({ part }) => part === 'bottom').map(({ key }) => key);
+        await pane.say({ type: 'selection', keys, reveal: false });
+        await drawn(pane, count);
+        const after = await spots(pane);
+        const changed = [...after].reduce((sum, [color, times]) => sum + Math.max(0, times - (before.get(color) ?? 0)), 0);
+        expect(changed).toBeGreaterThan(60);
+        const lit = await frames(pane);
+        await pane.say({ type: 'selection', keys: [], reveal: false });
+        await drawn(pane, lit);
+        expect(await spots(pane)).toEqual(before);
+        await pane.close();
+    });
+
+    test('keys walk through the pieces by name, turn it, and lead to the words', async () => {
+        const pane = await opened();
+        await pane.forget();
+        await pane.page.focus('#canvas');
+        await pane.page.keyboard.press('n');
+        await pane.page.keyboard.press('n');
+        const second = content.pieces[1]!;
+        await pane.page.waitForFunction(words => document.querySelector('#picked')?.textContent?.includes(words), second.words);
+        expect(await pane.page.locator('[aria-live]').first().textContent()).toContain(second.words);
+        expect(await pane.saidNothing('select')).toBe(true);
+        await pane.page.keyboard.press('p');
+        await pane.page.keyboard.press('p');
+        const last = content.pieces.at(-1)!;
+        await pane.page.waitForFunction(words => document.querySelector('#picked')?.textContent?.includes(words), last.words);
+        await pane.page.keyboard.press('Enter');
+        expect((await pane.sent('select'))[0]!.at).toEqual(content.sources[last.at]);
+        for (const key of ['ArrowLeft', 'ArrowUp', 'Shift+ArrowRight', '+', '-', 'Home']) {
+            const before = await frames(pane);
+            await pane.page.keyboard.press(key);
+            expect(await drawn(pane, before), key).toBeGreaterThan(before);
+        }
+        await pane.page.keyboard.press('Escape');
+        await pane.page.waitForFunction(() => document.querySelector('#picked .link') === null);
+        await pane.close();
+    });
+
+    test('parts come and go, and walking passes those that are gone', async () => {
+        const pane = await opened();
+        const before = await spots(pane);
+        await pane.page.click('#parts summary');
+        for (const part of ['blocking', 'spacer', 'side', 'cleat', 'band', 'trim']) await pane.page.uncheck(`#part-${part}`);
+        await pane.page.keyboard.press('Escape');
+        await drawn(pane, 0);
+        expect(await spots(pane)).not.toEqual(before);
+        await pane.page.focus('#canvas');
+        await pane.page.keyboard.press('n');
+        const first = content.pieces.find(({ part }) => part === 'bottom')!;
+        await pane.page.waitForFunction(words => document.querySelector('#picked')?.textContent?.includes(words), first.words);
+        expect((await pane.kept() as { own: { parts: Record<string, boolean> } }).own.parts).toMatchObject({ side: false, band: false });
+        await pane.close();
+    });
+
+    test('taken apart and cut open, while the slider moves and when it is let go', async () => {
+        const pane = await opened({ theme: 'light', width: 1000 });
+        for (const [slider, name] of [['#apart', 'apart'], ['#cut', 'cut']] as const) {
+            const before = await spots(pane), count = await frames(pane);
+            await pane.page.locator(slider).focus();
+            for (let step = 0; step < 5; step++) await pane.page.keyboard.press('PageUp');
+            await drawn(pane, count);
+            await pane.page.click('#act-fit');
+            await drawn(pane, 0);
+            await pane.picture(`view-${name}`);
+            expect(await spots(pane)).not.toEqual(before);
+            expect(Number((await pane.kept() as { own: Record<string, string> }).own[name])).toBeGreaterThan(20);
+            await pane.page.fill(slider, '0');
+        }
+        expect(pane.complaints).toEqual([]);
+        await pane.close();
+    });
+
+    test('follows the theme while it is open', async () => {
+        const pane = await opened({ theme: 'light' });
+        const before = await spots(pane), count = await frames(pane);
+        await pane.page.evaluate(() => { document.documentElement.style.setProperty('--vscode-editor-background', '#101010'); document.body.className = 'vscode-dark'; });
+        await drawn(pane, count);
+        expect(await spots(pane)).not.toEqual(before);
+        await pane.close();
+    });
+
+    test('without WebGL there is a list of the pieces by name, and no complaint', async () => {
+        const pane = await PanePage.open('view', { theme: 'light', before: () => { HTMLCanvasElement.prototype.getContext = () => null; } });
+        await pane.say(message);
+        await pane.page.waitForSelector('#list li');
+        expect(await pane.page.locator('#list li').count()).toBe(content.pieces.length);
+        expect(await pane.page.locator('#no-picture').isVisible()).toBe(true);
+        expect(await pane.page.locator('#stage').isVisible()).toBe(false);
+        await pane.picture('view-without-webgl');
+        expect(await pane.violations()).toEqual([]);
+        await pane.forget();
+        await pane.page.locator('#list li button').nth(5).click();
+        expect((await pane.sent('select'))[0]!.at).toEqual(content.sources[content.pieces[5]!.at]);
+        await pane.close();
+    });
+});
