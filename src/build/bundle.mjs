@@ -78,6 +78,7 @@ export async function bundle({ outdir = join(root, 'dist'), minify = false, sour
     ]).then(all => all.flat());
     await chmod(join(outdir, 'cli/main.js'), 0o755);
     await writeFile(join(outdir, 'cli/package.json'), '{ "type": "module" }\n'); // whatever the package around it says
+    await cp(join(root, 'node_modules/highs/build/highs.wasm'), join(outdir, 'cli/highs.wasm'));
     // the shape of what the command line prints as JSON, for whoever reads it
     await cp(join(root, 'src/report/schema'), join(outdir, 'schema'), { recursive: true });
     await writeFile(join(outdir, 'licenses.txt'), await licensesOf(built.flatMap(result => Object.keys(result.metafile.inputs))));

@@ -1,6 +1,7 @@
 import { prove } from '../cutting/solve/prove.ts';
 import type { Answer, Questions } from '../cutting/questions.ts';
 import type { BoardPlan } from '../cutting/model.ts';
+import type { LinearSolver } from '../cutting/solve/solver.ts';
 import { solverBy } from '../worker/highs.ts';
 
 /** Steps for all stocks of a house together: about a second. Counted and not timed, so that the same files give the same plan. */
@@ -11,8 +12,7 @@ export const USUAL_STEPS = 10_000_000;
  * leaves its steps to those after it. The solver is loaded only here, since it is large.
  */
 export async function lookCloser({ asked, answered }: Questions, steps: number): Promise<BoardPlan> {
-    const { default: load } = await import('highs');
-    const solver = solverBy(await load());
+    const solver = await (loading ??= loadSolver());
     const answers = new Map<number, Answer>();
     let left = steps;
     for (const [i, { problem, layouts }] of asked.entries()) {
@@ -23,4 +23,12 @@ export async function lookCloser({ asked, answered }: Questions, steps: number):
         left -= step.value.spent;
     }
     return answered(answers);
+}
+
+let loading: Promise<LinearSolver> | undefined;
+
+/** It lies beside the program as WebAssembly. */
+async function loadSolver(): Promise<LinearSolver> {
+    const { default: load } = await import('highs');
+    return solverBy(await load());
 }

@@ -1,5 +1,5 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'esbuild';
@@ -39,6 +39,13 @@ describe('the built program', () => {
         expect(out.length).toBeGreaterThan(1_000_000);
         expect((JSON.parse(out) as { rooms: unknown[] }).rooms).toHaveLength(21);
         expect(code).toBe(0);
+    });
+
+    test('looks for the cheapest boards with the solver that lies beside it', () => {
+        copyFileSync('node_modules/highs/build/highs.wasm', join(folder, 'highs.wasm'));
+        const { out, err, code } = run(folderWith(house), ['boards']);
+        expect(out).toContain('For den. None cheaper exists.');
+        expect({ err, code }).toEqual({ err: '', code: 0 });
     });
 
     test('a reader that closes the pipe early is no failure', async () => {
