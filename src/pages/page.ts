@@ -52,7 +52,7 @@ export interface Wishes {
     readonly height?: number;
 }
 
-export type ExportFormat = 'html' | 'svg' | 'csv' | 'json' | 'pdf' | 'dxf' | 'gltf' | 'ifc' | 'bid';
+export type ExportFormat = 'html' | 'svg' | 'csv' | 'json' | 'pdf' | 'dxf' | 'gltf' | 'ifc' | 'bid' | 'labels';
 
 /** A file to keep. `name`: with its ending, of letters, digits and hyphens. */
 export interface Exported { readonly name: string; readonly bytes: string | Uint8Array }

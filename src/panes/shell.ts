@@ -48,12 +48,12 @@ function pin(pinned: boolean): Html {
     return html`<button type="button" id="pin" ${attributes({ 'data-act': 'pin', 'aria-pressed': String(pinned), title: pinned ? t('Follow the cursor again') : t('Stay with this room') })}>${name}</button>`;
 }
 
-const formatNames: Readonly<Record<ExportFormat, string>> = { html: 'HTML', svg: 'SVG', csv: 'CSV', json: 'JSON', pdf: 'PDF', dxf: 'DXF', gltf: 'glTF', ifc: 'IFC', bid: 'HTML' };
+const formatNames: Readonly<Record<ExportFormat, string>> = { html: 'HTML', svg: 'SVG', csv: 'CSV', json: 'JSON', pdf: 'PDF', dxf: 'DXF', gltf: 'glTF', ifc: 'IFC', bid: 'HTML', labels: 'HTML' };
 
 function files(formats: readonly ExportFormat[], can: boolean): Html | '' {
     if (formats.length === 0) return '';
     return html`<details class="menu end" id="files"><summary>${t('Save a copy')}</summary><div class="choices">
-${formats.map(format => html`<button type="button" ${attributes({ 'data-act': 'export', 'data-format': format, disabled: !can })}>${format === 'html' ? t('HTML, to print') : format === 'bid' ? t('The client\'s page') : formatNames[format]}</button>`)}
+${formats.map(format => html`<button type="button" ${attributes({ 'data-act': 'export', 'data-format': format, disabled: !can })}>${format === 'html' ? t('HTML, to print') : format === 'bid' ? t('The client\'s page') : format === 'labels' ? t('Labels, to print') : formatNames[format]}</button>`)}
 </div></details>`;
 }
 

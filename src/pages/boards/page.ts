@@ -1,4 +1,4 @@
-import { drawBoard, drawBoardRoll, toSvg } from '../../drawing/index.ts';
+import { drawBoard, drawBoardRoll, drawLabels, toSvg } from '../../drawing/index.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
 import { titleOf, type House } from '../../report/house.ts';
 import { csvSaw } from '../../report/sawing/csv.ts';
@@ -8,6 +8,7 @@ import type { LaidBoard } from '../../sawing/index.ts';
 import type { Page, RoomOnPage } from '../page.ts';
 import { html, trusted, type Html } from '../shared/html.ts';
 import { fileName, printable } from '../shared/printable.ts';
+import { printedSheets } from '../shared/printed-sheets.ts';
 import { NOTHING_SHOWN } from '../shared/shown.ts';
 import { t } from '../shared/words.ts';
 import { boardsContent, type BoardsContent } from './content.ts';
@@ -22,6 +23,7 @@ export const boardsPage: Page<BoardsContent> = {
     exports: {
         html: room => ({ name: named(room, 'html'), bytes: printedBoards(room) }),
         svg: room => ({ name: named(room, 'svg'), bytes: toSvg(roll(room)) }),
+        labels: room => ({ name: fileName('labels', room.layout.room.job.title?.value ?? room.layout.room.name, 'html'), bytes: printedLabels(room) }),
         csv: room => ({ name: named(room, 'csv'), bytes: csvSaw([sawOf(room)]) }),
         json: room => ({ name: named(room, 'json'), bytes: jsonSaw([sawOf(room)]) }),
     },
@@ -43,6 +45,11 @@ function roll(room: RoomOnPage) {
     const { job } = room.layout.room;
     const rooms = room.house.map(({ layout }) => layout.room.title ?? layout.room.name).join(', ');
     return drawBoardRoll(boardsOfHouse(room).order, { job: titleOf(job), rooms, ...job.client === undefined ? {} : { client: job.client.value } });
+}
+
+function printedLabels(room: RoomOnPage): string {
+    const title = titleOf(room.layout.room.job);
+    return printedSheets(t('Labels, {0}', title), drawLabels(boardsOfHouse(room).order, title));
 }
 
 /** What to buy, every board, and the order of the work, on paper. */
@@ -72,5 +79,6 @@ function figure(board: LaidBoard, before: LaidBoard | undefined, svg: string, sh
 const PRINT_STYLE = `.board{break-inside:avoid}
 .board svg{display:block;width:100%;height:auto}
 .stages{max-width:none;break-before:page}
-.stages ol>li{break-inside:avoid}
+.stages h3,.stages .cautions,.stages ol>li>label{break-after:avoid}
+.stages ol ul li{break-inside:avoid}
 .purchase,.stages{padding-inline:0}`;

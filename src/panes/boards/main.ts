@@ -7,7 +7,7 @@ import { Walk } from '../walk.ts';
 let walk: Walk | undefined;
 
 startPane<BoardsContent, BoardsState>({
-    kind: 'boards', state: BOARDS_STATE, render: renderBoards, style: BOARDS_STYLE, formats: ['html', 'svg', 'csv', 'json'],
+    kind: 'boards', state: BOARDS_STATE, render: renderBoards, style: BOARDS_STYLE, formats: ['html', 'labels', 'svg', 'csv', 'json'],
     begin({ root }) { walk = new Walk(root, '[data-lies] .part', part => part.scrollIntoView({ block: 'nearest', inline: 'nearest' })); },
     shown() { walk?.apply(); },
     acts: {
