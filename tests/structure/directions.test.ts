@@ -45,6 +45,7 @@ describe('directions between the parts', () => {
             'src/server/k.ts': "import { l } from '../cli/l.ts'; export const k = l;",
             'src/cli/l.ts': "import { m } from '../server/m.ts'; import 'esbuild'; export const l = m;",
             'src/server/m.ts': 'export const m = 1;',
+            'src/panes/o.ts': "import { e } from '../rules/e.ts'; export const o = e;",
             'src/server/n.ts': "import { NodeFileSystem } from 'langium/node'; export const n = NodeFileSystem;",
         };
         for (const [path, text] of Object.entries(tree)) {
