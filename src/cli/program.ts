@@ -69,16 +69,16 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
         .option('--watch', 'stay, and check again after every change', false)
         .action(act<CheckOptions>(check));
     withFiles('cut-list', 'every piece, for the saw').addOption(lists).addOption(rooms).action(act<ListOptions>(cutList));
-    const withBoards = (name: string, about: string): Command => withFiles(name, about).addOption(lists).addOption(rooms)
-        .option('--quick', 'plan at once; do not look for cheaper boards, nor for the proof that there are none', false);
+    const quick = new Option('--quick', 'plan at once; do not look for cheaper boards, nor for the proof that there are none').default(false);
+    const withBoards = (name: string, about: string): Command => withFiles(name, about).addOption(lists).addOption(rooms).addOption(quick);
     withBoards('boards', 'what to buy, what to cut from each board, and what is left')
         .option('--leftovers', 'print what is left instead, as lines for the stocks of the next job', false).action(act<LeftoversOptions>(boards));
     withBoards('order', 'what to order from whom: lengths, counts, board feet, prices, lead times').action(act<BoardsOptions>(order));
     withFiles('dry-fit', 'put the cut list together and say what does not fit').addOption(new Option('--format <format>', 'how to print it').choices(FIT_FORMATS).default('human'))
         .addOption(rooms).action(act<FitOptions>(dryFit));
-    withFiles('saw', 'the boards in the order of the saw: fences, stops, miters, machining; every cut mark').addOption(lists).addOption(rooms)
+    withBoards('saw', 'the boards in the order of the saw: fences, stops, miters, machining; every cut mark')
         .option('--sheets <folder>', 'draw the boards as they lie at the saw instead, to be printed', filled).action(act<SawOptions>(saw));
-    withFiles('labels', 'a label for every piece, in the order of the saw, as SVG and HTML to be printed').addOption(rooms)
+    withFiles('labels', 'a label for every piece, in the order of the saw, as SVG and HTML to be printed').addOption(rooms).addOption(quick)
         .option('--out <folder>', 'where they go', filled, 'labels').addOption(new Option('--paper <paper>', 'letter, or A4 where the job is in millimeters, unless said').choices(LABEL_PAPERS))
         .action(act<LabelOptions>(labels));
     withFiles('estimate', 'what the job costs and is sold for, with every alternate beside it').addOption(lists).addOption(rooms)

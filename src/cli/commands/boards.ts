@@ -50,7 +50,8 @@ export async function order(options: BoardsOptions, world: World): Promise<ExitC
     return worst(code, isSound(houses) && plans.every(({ plan }) => isComplete(plan)) ? EXIT.clean : EXIT.findings);
 }
 
-async function planned(options: BoardsOptions, world: World): Promise<{ plans: HousePlan[]; houses: House[]; files: Files; code: ExitCode }> {
+/** Plans of the houses that were asked for: the first, or what was found by looking closer. */
+export async function planned(options: BoardsOptions, world: World): Promise<{ plans: HousePlan[]; houses: House[]; files: Files; code: ExitCode }> {
     const { houses, all, files, code } = await housesAsked(options, world);
     if (options.quick) return { plans: plansOf(houses, all), houses, files, code };
     world.terminal.progress('Looking for the cheapest boards …');

@@ -9,17 +9,17 @@ import { sawOf, type HouseSaw } from '../../report/sawing/house-saw.ts';
 import { humanSaw } from '../../report/sawing/human.ts';
 import { jsonSaw } from '../../report/sawing/json.ts';
 import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
-import { isSound, plansOf } from '../houses.ts';
+import { isSound } from '../houses.ts';
 import type { World } from '../input.ts';
 import { reasonOf } from '../read-text.ts';
-import { housesAsked, type ListOptions } from './lists.ts';
+import { planned, type BoardsOptions } from './boards.ts';
 
-export interface SawOptions extends ListOptions {
+export interface SawOptions extends BoardsOptions {
     /** The folder for the drawn boards; nothing is drawn where none is named. */
     readonly sheets?: string;
 }
 export const LABEL_PAPERS = ['letter', 'A4'] as const;
-export interface LabelOptions extends Omit<ListOptions, 'format'> {
+export interface LabelOptions extends Omit<BoardsOptions, 'format'> {
     readonly out: string;
     /** By the job's own unit where it is not said. */
     readonly paper?: (typeof LABEL_PAPERS)[number];
@@ -27,9 +27,8 @@ export interface LabelOptions extends Omit<ListOptions, 'format'> {
 
 /** Everything at the saw in its order; with `sheets` also every board as it lies there, drawn to be printed. */
 export async function saw(options: SawOptions, world: World): Promise<ExitCode> {
-    const { houses, code } = await housesAsked(options, world);
+    const { houses, plans, code } = await planned(options, world);
     const { terminal } = world;
-    const plans = plansOf(houses);
     const saws = plans.map(sawOf);
     if (options.sheets === undefined) {
         switch (options.format) {
@@ -44,8 +43,7 @@ export async function saw(options: SawOptions, world: World): Promise<ExitCode> 
 
 /** A label for every piece, in the order the pieces come off the saw, on sheets to be cut apart. */
 export async function labels(options: LabelOptions, world: World): Promise<ExitCode> {
-    const { houses, code } = await housesAsked({ ...options, format: 'human' }, world);
-    const plans = plansOf(houses);
+    const { houses, plans, code } = await planned({ ...options, format: 'human' }, world);
     await writeSheets(plans.map(sawOf), 'labels', options.out, world, ({ house, order }) =>
         drawLabels(order, titleOf(house.job), options.paper === undefined ? labelGridFor(order) : { ...labelGridFor(order), paper: options.paper }));
     return worst(code, isSound(houses) && plans.every(({ plan }) => plan.unplaced.length === 0) ? EXIT.clean : EXIT.findings);
