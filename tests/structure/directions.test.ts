@@ -45,6 +45,8 @@ describe('directions between the parts', () => {
             'src/server/k.ts': "import { l } from '../cli/l.ts'; export const k = l;",
             'src/cli/l.ts': "import { m } from '../server/m.ts'; import 'esbuild'; export const l = m;",
             'src/server/m.ts': 'export const m = 1;',
+            'src/report/r.ts': 'export const r = 1;',
+            'src/rules/q.ts': "import { r } from '../report/r.ts'; export const q = r;",
             'src/panes/o.ts': "import { e } from '../rules/e.ts'; export const o = e;",
             'src/server/n.ts': "import { NodeFileSystem } from 'langium/node'; export const n = NodeFileSystem;",
         };
