@@ -15,6 +15,7 @@ import type { MarkedAs } from '../../panes/messages.ts';
 import type { Stock } from '../../job/model.ts';
 import { nameInRoom } from '../../takeoff/ids.ts';
 import type { PaneMarkResult } from '../messages.ts';
+import { t } from '../../pages/shared/words.ts';
 
 /**
  * What has to be written into the rooms' `measured` so that it says that a board of the house's plan is cut, or a piece is
@@ -43,8 +44,8 @@ function cut(key: string, page: RoomOnPage, shared: CofferSharedServices): PaneM
         return known ?? stock.name;
     };
     const lines = cutLines(board, nameIn, page.layout.room.job);
-    if (!lines) return { words: 'A length of this board cannot be written exactly in feet and inches nor in millimeters. Write it into the text by hand.' };
-    if (taken.length > 0) return { words: `${stock.name} means something else in the file of ${taken.join(', ')}. Import it there by another name first.` };
+    if (!lines) return { words: t('A length of this board cannot be written exactly in feet and inches nor in millimeters. Write it into the text by hand.') };
+    if (taken.length > 0) return { words: t('{0} means something else in the file of {1}. Import it there by another name first.', stock.name, taken.join(', ')) };
     return written(lines.flatMap(({ room: name, line }) => { const room = roomNamed(name, page); return room ? [{ room, line }] : []; }), imports, shared);
 }
 

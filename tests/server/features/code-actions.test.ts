@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { RULES } from '../../../src/rules/index.ts';
 import { fixesOf } from '../../../src/language/workspace/diagnostics.ts';
 import type { TestWorkspace } from '../../support/workspace.ts';
-import { applied, EVERYWHERE, HOUSE, openHouse } from './house.ts';
+import { applied, EVERYWHERE, HOUSE, openHouse, openRested } from './house.ts';
 
 /** What an editor is offered for a file: for all its findings, as they travel to it and back. */
 async function actions(house: TestWorkspace, path: string, only?: string[]): Promise<CodeAction[]> {
@@ -43,7 +43,7 @@ describe('every rule of the trade', () => {
 
     test.each(RULES.filter(({ name }) => name !== 'allow-unused').map(rule => [rule.name, rule] as const))('%s can be let stand with a reason, and its fixes take it away', async (name, rule) => {
         const files = filesOf(rule.wrong), texts = Object.fromEntries(files), [path] = files.at(-1)!;
-        const open = (text: string): Promise<TestWorkspace> => openHouse({ ...texts, [path]: text });
+        const open = (text: string): Promise<TestWorkspace> => openRested({ ...texts, [path]: text });
         const house = await open(texts[path]!);
         const countIn = (one: TestWorkspace): number => one.rules(path).filter(each => each === name).length;
         const before = countIn(house);

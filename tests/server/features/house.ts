@@ -1,5 +1,7 @@
 import type { LangiumDocument } from 'langium';
 import type { InlayHint, Position, Range, TextEdit } from 'vscode-languageserver';
+import { readFile } from '../../../src/language/read-file.ts';
+import { inspectClosely } from '../../../src/pipeline/inspect-closely.ts';
 import { createServerServices } from '../../../src/server/services.ts';
 import { TestWorkspace, uriOf } from '../../support/workspace.ts';
 
@@ -45,6 +47,15 @@ room den "Den" {
 
 export async function openHouse(texts: Readonly<Record<string, string>> = {}): Promise<TestWorkspace> {
     return TestWorkspace.serve({ ...HOUSE, ...texts }, createServerServices);
+}
+
+/** The same with what takes longer to find among the findings, as if the hand had rested. */
+export async function openRested(texts: Readonly<Record<string, string>>): Promise<TestWorkspace> {
+    return TestWorkspace.serve({ ...HOUSE, ...texts }, context => {
+        const services = createServerServices(context), { findings } = services.coffer.checks;
+        Object.assign(services.coffer.checks, { findings: (document: LangiumDocument) => [...findings(document), ...inspectClosely(readFile(document))] });
+        return services;
+    });
 }
 
 export const EVERYWHERE: Range = { start: { line: 0, character: 0 }, end: { line: 9999, character: 0 } };
