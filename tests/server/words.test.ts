@@ -35,7 +35,7 @@ test('hints, counts, fixes and hovers are in the language of the editor', async 
     const hover = await client.request<Hover>('textDocument/hover', { textDocument: { uri: room }, position: { line, character: lines[line]!.indexOf('coffers-north') + 2 } });
     expect(JSON.stringify(hover.contents)).toMatch(/⟦⟦3 coffêrs⟧ along thê north wall, êach .* clêar⟧/);
     const outline = await client.request<DocumentSymbol[]>('textDocument/documentSymbol', { textDocument: { uri: room } });
-    expect(outline.map(({ detail }) => detail)).toContain('⟦9 coffêrs⟧');
+    expect(outline.map(({ detail }) => detail)).toContain('Den, ⟦9 coffêrs⟧');
     await client.replace(room, 'wall south  14\' 2"', 'wall south  13\' 2"');
     const [finding] = (await client.until(room, hasRule('room-not-rectangular'))).filter(({ code }) => code === 'room-not-rectangular');
     const actions = await client.request<CodeAction[]>('textDocument/codeAction', { textDocument: { uri: room }, range: finding!.range, context: { diagnostics: [finding] } });
