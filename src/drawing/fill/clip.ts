@@ -6,13 +6,13 @@ export type Segment = readonly [Point, Point];
 export function clipToConvex([from, to]: Segment, shape: readonly Point[]): Segment | null {
     let enter = 0;
     let leave = 1;
-    const turn = signedArea(shape) > 0 ? 1 : -1;
+    const turn = turnOf(shape);
     for (let i = 0; i < shape.length; i++) {
         const a = shape[i]!;
-        const b = shape[(i + 1) % shape.length]!;
-        const inside = ([x, y]: Point) => turn * ((b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0]));
-        const atFrom = inside(from);
-        const atTo = inside(to);
+        const b = shape[i + 1 === shape.length ? 0 : i + 1]!;
+        const across = turn * (b[0] - a[0]), down = turn * (b[1] - a[1]);
+        const atFrom = across * (from[1] - a[1]) - down * (from[0] - a[0]);
+        const atTo = across * (to[1] - a[1]) - down * (to[0] - a[0]);
         if (atFrom < 0 && atTo < 0) return null;
         if (atFrom < 0) enter = Math.max(enter, atFrom / (atFrom - atTo));
         else if (atTo < 0) leave = Math.min(leave, atFrom / (atFrom - atTo));
@@ -20,6 +20,14 @@ export function clipToConvex([from, to]: Segment, shape: readonly Point[]): Segm
     const along = (t: number): Point => [from[0] + t * (to[0] - from[0]), from[1] + t * (to[1] - from[1])];
     return enter < leave ? [along(enter), along(leave)] : null;
 }
+
+/** Which way round a shape is given; asked for every stroke of its filling, so it is kept. */
+function turnOf(shape: readonly Point[]): 1 | -1 {
+    let turn = turns.get(shape);
+    if (turn === undefined) turns.set(shape, turn = signedArea(shape) > 0 ? 1 : -1);
+    return turn;
+}
+const turns = new WeakMap<readonly Point[], 1 | -1>();
 
 function signedArea(shape: readonly Point[]): number {
     return shape.reduce((sum, [x, y], i) => {

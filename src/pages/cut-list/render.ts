@@ -52,7 +52,8 @@ function progress({ pieces, cuts, show }: CutListContent, { cutPieces, shownPiec
 function table(content: CutListContent, state: CutListState, list: List, { from, to }: Span): Html {
     const chunks = Math.ceil(list.rows.length / CHUNK), last = Math.min(to, chunks - 1), first = Math.min(from, Math.max(0, last));
     if (list.rows.length === 0) return html`<p class="none">${content.pieces.length === 0 ? t('This room has no pieces yet.') : t('Nothing in the list has all of these words.')}</p>`;
-    const gap = (id: string, rows: number): Html | '' => rows <= 0 ? '' : html`<tbody class="gap" aria-hidden="true" data-keep="style" ${attributes({ id, 'data-rows': rows })}></tbody>`;
+    // its height is the script's matter
+    const gap = (id: string, rows: number): Html | '' => rows <= 0 ? '' : html`<tbody class="gap" aria-hidden="true" data-own ${attributes({ id })}></tbody>`;
     return html`<table ${attributes({ 'aria-rowcount': list.rows.length + 1, 'aria-label': t('Cut list, {0}', content.title) })}>
 <thead><tr aria-rowindex="1"><th scope="col" class="tick"><span class="unseen">${t('Cut')}</span><span aria-hidden="true">✓</span></th>${COLUMNS.map(column => head(column, state))}</tr></thead>
 ${gap('gap-before', first * CHUNK)}
