@@ -92,6 +92,24 @@ describe.each(MODELS.map(model => [model.name, model] as const))('%s', (_name, {
         });
     });
 
+    test('every instance has as many attributes as its entity in the schema', () => {
+        open(model => {
+            const ids = api.GetAllLines(model);
+            expect(ids.size()).toBeGreaterThan(30);
+            const derived = new Map([...file.matchAll(/^#(\d+)=\w+\((.*)\);$/gm)].map(([, id, given]) => [Number(id), given!.split(',').filter(each => each === '*').length]));
+            const off: string[] = [];
+            for (let i = 0; i < ids.size(); i++) {
+                const id = ids.get(i);
+                const line = api.GetLine(model, id) as object;
+                const wanted = Object.keys(line).filter(name => name !== 'expressID' && name !== 'type').length;
+                // the reader leaves out what is derived (*)
+                const given = (api.GetRawLineData(model, id).arguments as unknown[]).length + (derived.get(id) ?? 0);
+                if (given !== wanted) off.push(`${line.constructor.name}: ${given} given, ${wanted} wanted`);
+            }
+            expect(off).toEqual([]);
+        });
+    });
+
     test('quantities are those of the piece: its length in the job\'s unit, its volume in cubic meters', () => {
         open(model => {
             const ids = api.GetLineIDsWithType(model, WebIfc.IFCELEMENTQUANTITY);
