@@ -198,7 +198,7 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
         const shown = message.shown && (!before?.shown || keyOf(before.shown) !== keyOf(message.shown)) ? t('Shows {0}.', message.shown.title) : '';
         const trouble = message.condition !== before?.condition && message.problem ? t('First error: {0}', message.problem.message) : '';
         if (shown || trouble) announce(`${shown} ${trouble}`.trim());
-        document.documentElement.dataset['painted'] = String(Number(document.documentElement.dataset['painted'] ?? 0) + 1);
+        markPainted();
     }
 
     /** Marks what the cursor stands in; without drawing anew, since the cursor moves often. */
@@ -309,6 +309,16 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
             this.clicked(target);
         }
     }
+}
+
+let painted = 0;
+/** For whoever measures: when the browser shows what has come. */
+function markPainted(): void {
+    const count = ++painted;
+    requestAnimationFrame(() => {
+        performance.clearMarks('painted');
+        performance.mark('painted', { detail: count });
+    });
 }
 
 /** Style sheets stand in elements that carry the page's nonce: its policy takes no others. */

@@ -143,6 +143,11 @@ export class Client {
         return this.connection.sendNotification(method, params);
     }
 
+    /** What the server says besides the protocol, from now on. */
+    on<Params>(method: string, listener: (params: Params) => void): void {
+        this.connection.onNotification(method, listener);
+    }
+
     request<Result>(method: string, params: object): Promise<Result> {
         return this.connection.sendRequest<Result>(method, params);
     }

@@ -1,6 +1,7 @@
 import { DocumentState } from 'langium';
 import type { Connection } from 'vscode-languageserver';
 import type { CofferSharedServices } from '../../language/services.ts';
+import { isPaneKind } from '../../pages/kinds.ts';
 import type { RoomOnPage } from '../../pages/page.ts';
 import { PAGES } from '../../pages/pages.ts';
 import type { RoomChoice } from '../../panes/messages.ts';
@@ -52,7 +53,9 @@ export class Panes {
         services.workspace.DocumentBuilder.onBuildPhase(DocumentState.Validated, () => this.soon());
     }
 
-    private shows(wishes: PaneShowsParams): void {
+    private shows(params: PaneShowsParams): void {
+        const wishes = sensible(params);
+        if (!wishes) return;
         const pane = this.panes.get(wishes.pane);
         if (pane) {
             // asked anew, a pane may have lost what it was sent
@@ -63,6 +66,8 @@ export class Panes {
     }
 
     private cursorAt(cursor: CursorParams): void {
+        const { uri, position } = cursor;
+        if (typeof uri !== 'string' || !isCount(position?.line) || !isCount(position.character)) return;
         this.cursor = cursor;
         this.soon();
     }
@@ -154,4 +159,16 @@ export class Panes {
     private send(method: string, params: object): void {
         this.connection.sendNotification(method, params).catch(error => this.connection.console.log(`${method}: ${String(error)}`));
     }
+}
+
+/** Wishes as they can be met, or undefined where nothing is wished. Another version of the extension may say something else. */
+function sensible({ pane, kind, pinned, room, width, height }: PaneShowsParams): PaneShowsParams | undefined {
+    if (typeof pane !== 'string' || !isPaneKind(kind)) return undefined;
+    const size = isCount(width) && isCount(height) ? { width: Math.min(width, MOST_PIXELS), height: Math.min(height, MOST_PIXELS) } : {};
+    return { pane, kind, pinned: pinned === true, ...typeof room?.uri === 'string' && typeof room.room === 'string' && { room: { uri: room.uri, room: room.room } }, ...size };
+}
+const MOST_PIXELS = 20_000;
+
+function isCount(value: unknown): value is number {
+    return Number.isInteger(value) && (value as number) >= 0;
 }
