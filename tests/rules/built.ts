@@ -1,21 +1,36 @@
 import { NO_RATES } from '../support/no-rates.ts';
 import { layOut } from '../../src/ceiling/layout.ts';
+import { dryFit } from '../../src/dryfit/dry-fit.ts';
 import type { Finding } from '../../src/findings/finding.ts';
 import type { FileContent } from '../../src/job/file.ts';
 import type { JobSettings, Profile, Room, Stock } from '../../src/job/model.ts';
+import { runFitRules } from '../../src/rules/run-fit.ts';
 import { runRules } from '../../src/rules/run.ts';
+import { takeOff } from '../../src/takeoff/take-off.ts';
 import { jobBuilder, type Length, type ProfileWords, type RoomWords } from '../support/job-builder.ts';
 
 /** Jobs put together by hand, for figures finer than a text can say. */
 export const build = jobBuilder();
 
 /** Findings of a file with these profiles and rooms in it. */
-export function findingsOf(content: { job?: JobSettings; stocks?: Stock[]; profiles?: Profile[]; rooms?: Room[] }): Finding[] {
-    const file: FileContent = {
+export function findingsOf(content: Content): Finding[] {
+    const file = fileOf(content);
+    return runRules(file, file.rooms.map(layOut));
+}
+
+/** How the cut lists of its rooms go together, whatever else is wrong with them. */
+export function fitFindingsOf(content: Content): Finding[] {
+    const file = fileOf(content);
+    return file.rooms.map(layOut).flatMap(layout => layout.ceiling ? runFitRules(file, layout, takeOff(layout.ceiling), dryFit(layout.ceiling, takeOff(layout.ceiling))) : []);
+}
+
+interface Content { readonly job?: JobSettings; readonly stocks?: Stock[]; readonly profiles?: Profile[]; readonly rooms?: Room[] }
+
+function fileOf(content: Content): FileContent {
+    return {
         uri: build.at().uri, job: content.job ?? build.settings(), rates: NO_RATES, stocks: content.stocks ?? [],
         profiles: content.profiles ?? [], rooms: content.rooms ?? [], alternates: [], findings: [], allowances: [],
     };
-    return runRules(file, file.rooms.map(layOut));
 }
 
 export function board(width: Length, thickness: Length = '3/4"', name = 'board'): Stock {
