@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Profile, Room, Stock } from '../../src/job/model.ts';
 import { inches } from '../../src/quantity/rational.ts';
-import { build, findingsOf } from './built.ts';
+import { build, findingsOf, fitFindingsOf } from './built.ts';
 
 /** Jobs of which anything may be missing, zero, negative or absurd. */
 const lengths = (...usual: string[]) => fc.oneof({ weight: 30, arbitrary: fc.constantFrom(...usual.map(inches)) }, fc.integer({ min: 1, max: 120_000 }), { weight: 1, arbitrary: fc.constantFrom(0, 1, -1, -9999, inches(1e9)) });
@@ -44,7 +44,7 @@ describe('jobs that are only half known', () => {
         fc.assert(fc.property(fc.array(profile, { maxLength: 2 }), fc.array(room, { maxLength: 2 }), settings, (profiles, drawn, job) => {
             const rooms = drawn.map(one => ({ ...one, job }));
             const foreign = job.show.value === 'millimeters' ? /\d["']/ : /\d mm/;
-            for (const { rule, message, fixes, related } of findingsOf({ profiles, rooms, job })) {
+            for (const { rule, message, fixes, related } of [...findingsOf({ profiles, rooms, job }), ...fitFindingsOf({ rooms, job })]) {
                 spoken.add(rule);
                 const words = [message, ...related.map(place => place.message), ...fixes.flatMap(fix => [fix.title, ...fix.edits.map(edit => edit.text)])];
                 for (const text of words) expect(text).not.toMatch(foreign);
