@@ -4,8 +4,8 @@ import type { BoardPlan } from '../cutting/model.ts';
 import type { LinearSolver } from '../cutting/solve/solver.ts';
 import { solverBy } from '../worker/highs.ts';
 
-/** Steps for all stocks of a house together: about a second. Counted and not timed, so that the same files give the same plan. */
-export const USUAL_STEPS = 10_000_000;
+/** Steps for all stocks of a house together: a second or two. Counted and not timed, so that the same files give the same plan. */
+export const USUAL_STEPS = 2_000_000;
 
 /**
  * The plan after looking for cheaper ones, stock by stock, and for the proof that there is none. A stock that is done early

@@ -1,5 +1,6 @@
 import type { JobSettings, Stock } from '../job/model.ts';
 import { inches, type Rational } from '../quantity/rational.ts';
+import type { Show } from '../quantity/print-length.ts';
 import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Board, BoardPlan, Money } from './model.ts';
@@ -7,6 +8,8 @@ import type { Board, BoardPlan, Money } from './model.ts';
 /** What is there of a stock when everything is cut: boards that were not needed, and offcuts worth keeping. */
 export interface Leftovers {
     readonly stock: Stock;
+    /** How its lengths are shown: as in the first house that is built of it. */
+    readonly show: Show;
     /** In the full width of the stock, the longest first. */
     readonly pieces: readonly Left[];
     /** Strips of boards that were ripped, the widest first. */
@@ -27,7 +30,7 @@ export function leftoversOf(plans: readonly { readonly plan: BoardPlan; readonly
         const unused = without(stock, planned.map(({ board }) => board).filter(board => board.from === 'on hand'));
         const offcuts = planned.flatMap(({ board, job: { cutTo } }) => board.strips.filter(strip => strip.kept).map(({ offcut, rippedTo }) => ({ rippedTo, length: roundDown(offcut, cutTo.value) })));
         return {
-            stock,
+            stock, show: cut[0]?.job.show.value ?? 'feet-inches',
             pieces: gathered([...unused, ...offcuts.filter(one => one.rippedTo === undefined).map(({ length }) => ({ count: 1, length }))]),
             strips: stripsOf([...offcuts.flatMap(({ rippedTo, length }) => (rippedTo === undefined ? [] : { width: rippedTo, length })), ...planned.flatMap(({ board, job }) => besideStrips(board, stock, job) ?? [])]),
         };

@@ -29,7 +29,11 @@ export interface LeftoversOptions extends BoardsOptions {
 export async function boards(options: LeftoversOptions, world: World): Promise<ExitCode> {
     const { plans, houses, files, code } = await planned(options, world);
     const { terminal } = world;
-    if (options.leftovers) terminal.result(leftoverLines(plans, files));
+    if (options.leftovers) {
+        const lines = leftoverLines(plans, files);
+        if (lines === '') terminal.say('Nothing is left that is worth keeping.');
+        terminal.result(lines);
+    }
     else switch (options.format) {
         case 'human': terminal.result(humanBoards(plans, terminal.paint)); break;
         case 'json': terminal.result(jsonBoards(plans, files)); break;
@@ -66,8 +70,7 @@ function isComplete(plan: BoardPlan): boolean {
 
 /** Under the place of each stock the lines that say what will be on hand of it, to be pasted there instead of those that are there. */
 function leftoverLines(plans: readonly HousePlan[], files: Files): string {
-    const show = plans[0]?.house.job.show.value ?? 'feet-inches';
-    return leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).filter(({ pieces }) => pieces.length > 0).map(({ stock, pieces }) => {
+    return leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).filter(({ pieces }) => pieces.length > 0).map(({ stock, show, pieces }) => {
         const lines = onHandLines(pieces.map(({ worth, ...left }) => ({ ...left, ...worth && { worth: `${printAmount(worth.amount, worth.currency)} ${worth.currency}` } })), show);
         return `// ${stock.name}, ${files.nameOf(stock.at.uri)}:${stock.at.range.start.line + 1}\n${lines.map(line => `  ${line}\n`).join('')}`;
     }).join('');

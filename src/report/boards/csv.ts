@@ -1,7 +1,7 @@
 import { knownText } from '../../cutting/known.ts';
 import { leftoversOf, type Left } from '../../cutting/leftovers.ts';
 import { printAmount } from '../../quantity/money.ts';
-import { printLength } from '../../quantity/print-length.ts';
+import { printLength, type Show } from '../../quantity/print-length.ts';
 import { decimal, printCsv, unitOf, type Cell } from '../csv.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { titleOf, type HousePlan } from '../house.ts';
@@ -40,10 +40,9 @@ function rowsOf({ house, plan }: HousePlan): Cell[][] {
 
 /** What is left belongs to the shop, not to one job. */
 function leftRows(plans: readonly HousePlan[]): Cell[][] {
-    const show = plans[0]?.house.job.show.value ?? 'feet-inches';
-    const row = (stock: string, { count, length, worth }: Left, note: string): Cell[] =>
+    const row = (stock: string, show: Show, { count, length, worth }: Left, note: string): Cell[] =>
         [null, stock, 'left', count, decimal(length, show), unitOf(show), printLength(length, show), worth ? printAmount(worth.amount, worth.currency) : null, null, worth?.currency ?? null, note, null];
-    return leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).flatMap(({ stock, pieces, strips }) => [
-        ...pieces.map(left => row(stock.name, left, '')), ...strips.map(strip => row(stock.name, strip, `a strip ${printLength(strip.width, show)} wide`)),
+    return leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).flatMap(({ stock, show, pieces, strips }) => [
+        ...pieces.map(left => row(stock.name, show, left, '')), ...strips.map(strip => row(stock.name, show, strip, `a strip ${printLength(strip.width, show)} wide`)),
     ]);
 }

@@ -116,8 +116,7 @@ function money({ amount, currency }: Money): string {
 }
 
 function leftText(plans: readonly HousePlan[], paint: Paint): string[] {
-    const show = plans[0]?.house.job.show.value ?? 'feet-inches';
-    const rows = leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).map(({ stock, pieces, strips }) => [
+    const rows = leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).map(({ stock, show, pieces, strips }) => [
         stock.name,
         [...pieces.map(left => countText(left, show)), ...strips.map(strip => `${countText(strip, show)} (${printLength(strip.width, show)} wide)`)].join(', '),
     ]);

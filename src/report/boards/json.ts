@@ -34,8 +34,8 @@ export function jsonBoards(plans: readonly HousePlan[], files: Files): string {
                 unplaced: plan.unplaced.map(u => ({ piece: u.piece.id, stock: u.piece.stock.name, reason: u.reason })),
             };
         }),
-        left: leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).map(({ stock, pieces, strips }) => {
-            const length = (ticks: Ticks): LengthJson => lengthJson(ticks, ticks, plans[0]!.house.job.show.value);
+        left: leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).map(({ stock, show, pieces, strips }) => {
+            const length = (ticks: Ticks): LengthJson => lengthJson(ticks, ticks, show);
             const one = ({ count, length: ticks, worth }: Left) => ({ count, length: length(ticks), worth: worth ? moneyJson(worth) : null });
             return { stock: stock.name, source: sourceJson(stock.at, files), pieces: pieces.map(one), strips: strips.map(strip => ({ ...one(strip), width: length(strip.width) })) };
         }),

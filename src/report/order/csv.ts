@@ -8,8 +8,7 @@ const HEADER = ['supplier', 'stock', 'size', 'species', 'comes', 'count', 'lengt
 
 /** A row for every length of every stock that is bought. */
 export function csvOrder(plans: readonly HousePlan[]): string {
-    const show = plans[0]?.house.job.show.value ?? 'feet-inches';
-    return printCsv(HEADER, ordersOf(plans, ({ house }) => titleOf(house.job)).flatMap(({ lines }) => lines.map(({ stock, length, count, each, cost, boardFeet, houses }): Cell[] => [
+    return printCsv(HEADER, ordersOf(plans, ({ house }) => titleOf(house.job)).flatMap(({ lines }) => lines.map(({ stock, length, count, each, cost, boardFeet, houses, show }): Cell[] => [
         stock.supplier?.value ?? null, stock.name, stock.size?.value.text ?? null, stock.species?.value ?? null, stock.comes?.value ?? null,
         count, decimal(length, show), unitOf(show), printLength(length, show), stock.sheet ? decimal(stock.sheet.value.width, show) : null,
         boardFeet ? feetText(boardFeet) : null, each ? printAmount(each.amount, each.currency) : null, cost ? printAmount(cost.amount, cost.currency) : null, each?.currency ?? null,

@@ -1,5 +1,4 @@
 import { printMoney } from '../../quantity/money.ts';
-import type { Show } from '../../quantity/print-length.ts';
 import type { Stock } from '../../job/model.ts';
 import { sizeText } from '../boards/there.ts';
 import { titleOf, type HousePlan } from '../house.ts';
@@ -11,12 +10,11 @@ const WIDTH = 100;
 /** What to order, supplier by supplier, for all houses together. */
 export function humanOrder(plans: readonly HousePlan[], paint: Paint): string {
     const orders = ordersOf(plans, ({ house }) => titleOf(house.job));
-    const show = plans[0]?.house.job.show.value ?? 'feet-inches';
     const lines = [
         paint.strong(`TO ORDER  ${cleanLine(plans.map(({ house }) => titleOf(house.job)).join(', '))}`),
         'What the boards plan buys, besides what is on hand. No allowance for defects or breakage.',
         ...warnings(plans, paint),
-        ...(orders.length === 0 ? ['', 'nothing to buy'] : orders.flatMap(order => ['', ...orderText(order, plans, show, paint)])),
+        ...(orders.length === 0 ? ['', 'nothing to buy'] : orders.flatMap(order => ['', ...orderText(order, plans, paint)])),
     ];
     return `${lines.join('\n')}\n`;
 }
@@ -29,9 +27,9 @@ function warnings(plans: readonly HousePlan[], paint: Paint): string[] {
     ]);
 }
 
-function orderText({ supplier, lines, costs, boardFeet, leadDays }: Order, plans: readonly HousePlan[], show: Show, paint: Paint): string[] {
+function orderText({ supplier, lines, costs, boardFeet, leadDays }: Order, plans: readonly HousePlan[], paint: Paint): string[] {
     const several = plans.length > 1;
-    const rows = lines.map(({ stock, length, count, each, cost, boardFeet: feet, houses }, i) => [
+    const rows = lines.map(({ stock, length, count, each, cost, boardFeet: feet, houses, show }, i) => [
         lines[i - 1]?.stock === stock ? '' : stock.name,
         `${count} x`, sizeText(stock, length, show),
         lines[i - 1]?.stock === stock ? '' : aboutText(stock),

@@ -7,7 +7,6 @@ import { feetText, ordersOf, type OrderLine } from './lines.ts';
 
 /** The order; the shape is src/report/schema/order.schema.json. Grows within a version, never changes. */
 export function jsonOrder(plans: readonly HousePlan[], files: Files): string {
-    const show = plans[0]?.house.job.show.value ?? 'feet-inches';
     return printJson({
         version: 1,
         kind: 'cofferwright.order',
@@ -19,7 +18,7 @@ export function jsonOrder(plans: readonly HousePlan[], files: Files): string {
         orders: ordersOf(plans, ({ house }) => titleOf(house.job)).map(({ supplier, lines, costs, boardFeet, leadDays }) => ({
             supplier: supplier ?? null, leadDays: leadDays ?? null, boardFeet: feetJson(boardFeet), costs: costs.map(moneyJson),
             complete: lines.every(line => line.each),
-            lines: lines.map(line => lineJson(line, files, ticks => lengthJson(ticks, ticks, show))),
+            lines: lines.map(line => lineJson(line, files, ticks => lengthJson(ticks, ticks, line.show))),
         })),
     });
 }

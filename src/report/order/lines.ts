@@ -3,6 +3,7 @@ import type { Money } from '../../cutting/model.ts';
 import { boardFeet } from '../../data/board-measure.ts';
 import type { Stock } from '../../job/model.ts';
 import { Rational } from '../../quantity/rational.ts';
+import type { Show } from '../../quantity/print-length.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { compareNames } from '../../takeoff/piece-order.ts';
 import type { HousePlan } from '../house.ts';
@@ -27,8 +28,9 @@ export interface OrderLine {
     readonly cost?: Money;
     /** Board measure on the nominal size, of all of them. Undefined for sheets, and where no nominal size is said. */
     readonly boardFeet?: Rational;
-    /** For which houses, by their titles, in the order of the plans. */
+    /** For which houses, by their titles, in the order of the plans; lengths are told as the first of them shows them. */
     readonly houses: readonly string[];
+    readonly show: Show;
 }
 
 /** The boards that all plans buy, one line for each length of each stock, by supplier; those that nobody is said to sell come last. */
@@ -39,7 +41,7 @@ export function ordersOf(plans: readonly HousePlan[], titleOf: (plan: HousePlan)
             for (const { length, count, each } of buy) {
                 const key = `${stock.key} ${length}`;
                 const before = lines.get(key);
-                lines.set(key, lineOf(stock, length, (before?.count ?? 0) + count, each, [...new Set([...before?.houses ?? [], titleOf(house)])]));
+                lines.set(key, lineOf(stock, length, (before?.count ?? 0) + count, each, [...new Set([...before?.houses ?? [], titleOf(house)])], before?.show ?? house.house.job.show.value));
             }
         }
     }
@@ -47,10 +49,10 @@ export function ordersOf(plans: readonly HousePlan[], titleOf: (plan: HousePlan)
     return suppliers.map(supplier => orderOf(supplier, [...lines.values()].filter(({ stock }) => stock.supplier?.value === supplier)));
 }
 
-function lineOf(stock: Stock, length: Ticks, count: number, each: Money | undefined, houses: readonly string[]): OrderLine {
+function lineOf(stock: Stock, length: Ticks, count: number, each: Money | undefined, houses: readonly string[], show: Show): OrderLine {
     const size = stock.sheet ? undefined : stock.size?.value;
     return {
-        stock, length, count, houses,
+        stock, length, count, houses, show,
         ...each && { each, cost: { amount: each.amount.mul(count), currency: each.currency } },
         ...size && { boardFeet: boardFeet(size.thickness, size.width, length).mul(count) },
     };

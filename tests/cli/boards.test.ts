@@ -1,0 +1,116 @@
+import Papa from 'papaparse';
+import { describe, expect, test } from 'vitest';
+import { strictSchema } from '../report/samples.ts';
+import { folderWith } from './folder.ts';
+import { den, house, yard } from './house.ts';
+import { cofferwright } from './world.ts';
+
+interface Printed {
+    plan: string;
+    houses: {
+        job: string; known: { as: string; text: string }; costs: { amount: string }[];
+        stocks: { stock: string; known: { text: string }; buy: { count: number; length: { text: string } }[]; boards: { from: string; length: { text: string }; strips: { pieces: { piece: string }[] }[] }[] }[];
+    }[];
+    left: { stock: string; pieces: { count: number; length: { text: string } }[]; strips: object[] }[];
+}
+const boards = async (cwd: string, ...more: string[]) => JSON.parse((await cofferwright(cwd, ['boards', '--format', 'json', ...more])).out) as Printed;
+const planned = ({ houses }: Printed, ...from: string[]): string[] =>
+    houses.flatMap(h => h.stocks).flatMap(s => s.boards).filter(b => from.length === 0 || from.includes(b.from)).flatMap(b => b.strips).flatMap(s => s.pieces.map(p => p.piece)).sort();
+const cost = ({ houses }: Printed): number => houses.flatMap(h => h.costs).reduce((sum, { amount }) => sum + Number(amount), 0);
+const inWork = (lines: string): string => den.replace(/\n}\n$/, `\n  measured {\n${lines.split('\n').map(line => `    ${line.trim()}\n`).join('')}  }\n}\n`);
+
+describe('boards', () => {
+    test('say how good their plan is known to be; --quick makes one at once', async () => {
+        const cwd = folderWith(house);
+        const [close, quick] = [await boards(cwd), await boards(cwd, '--quick')];
+        expect([close.plan, close.houses[0]!.known.text]).toEqual(['looked closer', 'none cheaper exists']);
+        expect([quick.plan, quick.houses[0]!.known.as]).toEqual(['first', 'first plan']);
+        expect(planned(quick)).toEqual(planned(close));
+        expect(cost(close)).toBeLessThanOrEqual(cost(quick));
+        expect((await cofferwright(cwd, ['boards'])).out).toContain('For den. None cheaper exists.');
+        expect((await cofferwright(cwd, ['boards', '--quick'])).out).toContain('For den. A first plan: a cheaper one may exist.');
+    });
+
+    test('what is cut is not planned again, what is spoiled is, and less has to be bought', async () => {
+        const before = await boards(folderWith(house));
+        const cut = inWork(`cut 16' of pine-1x8 into side-A-1-north, side-A-1-south, side-A-2-north
+            cut 12' of pine-1x8 into side-A-3-north, side-A-3-south
+            spoiled side-A-1-south`);
+        const cwd = folderWith({ ...house, 'den.coffer': cut });
+        const after = await boards(cwd);
+        const done = ['side-A-1-north', 'side-A-1-south', 'side-A-2-north', 'side-A-3-north', 'side-A-3-south'].map(name => `den.${name}`);
+        expect(planned(after, 'already cut')).toEqual(done);
+        expect(planned(after, 'bought', 'on hand')).toEqual(planned(before).filter(piece => !done.includes(piece) || piece === 'den.side-A-1-south'));
+        expect(cost(after)).toBeLessThan(cost(before));
+        const human = await cofferwright(cwd, ['boards']);
+        expect(human.out).toMatch(/pine-1x8 +1 x +16' +already cut/);
+        expect(human.code).toBe(0);
+        const valid = strictSchema('boards');
+        expect(valid(after), JSON.stringify(valid.errors)).toBe(true);
+    });
+
+    test('a board on hand that another room has cut is gone, also where only one room is asked for', async () => {
+        const withBoard = yard.replace('price    3.25 USD per ft', 'price    3.25 USD per ft\n  on-hand  1 x 16\'');
+        const files = { ...house, 'yard.coffer': withBoard, 'hall.coffer': inWork(`cut 16' of pine-1x8 into band-north left 3'`).replace('room den', 'room hall') };
+        const used = async (...more: string[]) => (await boards(folderWith(files), ...more)).houses.flatMap(h => h.stocks).flatMap(s => s.boards).filter(b => b.from === 'on hand').map(b => b.length.text);
+        expect(await used('--room', 'den', '.')).toEqual([]);
+        const untouched = { ...files, 'hall.coffer': den.replace('room den', 'room hall') };
+        const all = (await boards(folderWith(untouched), '--room', 'den', '.')).houses.flatMap(h => h.stocks).flatMap(s => s.boards).filter(b => b.from === 'on hand');
+        expect(all.map(b => b.length.text)).toEqual(["16'"]);
+    });
+
+    test('a mistake in what is cut is said, and the end is 1', async () => {
+        const { code, err } = await cofferwright(folderWith({ ...house, 'den.coffer': inWork(`cut 16' of pine-1x8 into side-A-9-north`) }), ['boards']);
+        expect(err).toContain('room den: run `cofferwright check`');
+        expect(code).toBe(1);
+    });
+
+    test('what is left is printed as lines that can be pasted into the stocks', async () => {
+        const cwd = folderWith(house);
+        const { left } = await boards(cwd);
+        const { out, code } = await cofferwright(cwd, ['boards', '--leftovers']);
+        expect(code).toBe(0);
+        const [, name, line] = /^\/\/ (\S+), yard\.coffer:\d+\n {2}(on-hand .*)$/m.exec(out)!;
+        const count = line!.split(',').length;
+        expect(count).toBe(left.find(one => one.stock === name)!.pieces.length);
+        const pasted = yard.replace(new RegExp(`(stock ${name} \\{\n)`), `$1  ${line}\n`);
+        expect(await cofferwright(folderWith({ ...house, 'yard.coffer': pasted }), ['check'])).toMatchObject({ code: 0 });
+        const next = await boards(folderWith({ ...house, 'yard.coffer': pasted }));
+        expect(next.houses[0]!.stocks.find(s => s.stock === name)!.boards.some(b => b.from === 'on hand')).toBe(true);
+    });
+});
+
+describe('order', () => {
+    const sold = yard.replace("lengths  8', 12'\n", "lengths  8', 12'\n  supplier  \"Tern & Daughters\"\n  lead-days  4\n  comes  primed\n");
+
+    test('one order for two houses, by supplier, as its schema says', async () => {
+        const inFolder = (folder: string) => ({ [`${folder}/den.coffer`]: den.replace('"yard', '"../yard').replace('"box', '"../box'), [`${folder}/job.coffer`]: `edition 1\njob "${folder}" {}\n` });
+        const cwd = folderWith({ 'yard.coffer': sold, 'box.coffer': house['box.coffer'], ...inFolder('one'), ...inFolder('two') });
+        const { out, code } = await cofferwright(cwd, ['order', '--format', 'json']);
+        const valid = strictSchema('order');
+        expect(valid(JSON.parse(out)), JSON.stringify(valid.errors)).toBe(true);
+        const { orders } = JSON.parse(out) as { orders: { supplier: string | null; leadDays: number | null; lines: { stock: string; count: number; houses: string[] }[]; costs: { amount: string }[] }[] };
+        expect(orders.map(({ supplier, leadDays, lines }) => [supplier, leadDays, [...new Set(lines.map(l => l.stock))]])).toEqual([
+            ['Tern & Daughters', 4, ['strip-1x2']], [null, null, ['pine-1x6', 'pine-1x8']],
+        ]);
+        expect(orders.every(({ lines }) => lines.every(({ houses }) => houses.join() === 'one,two'))).toBe(true);
+        const both = await boards(cwd);
+        expect(orders.flatMap(o => o.costs).reduce((sum, { amount }) => sum + Number(amount), 0)).toBeCloseTo(cost(both), 2);
+        expect(code).toBe(0);
+        const { data } = Papa.parse<Record<string, string>>((await cofferwright(cwd, ['order', '--format', 'csv'])).out, { header: true, skipEmptyLines: true });
+        expect(data.reduce((sum, row) => sum + Number(row.cost), 0)).toBeCloseTo(cost(both), 2);
+    });
+
+    test('a stock without a price is said, and the end is 1', async () => {
+        const { out, code } = await cofferwright(folderWith({ ...house, 'yard.coffer': sold.replace(/ {2}price {4}3.25.*\n/, '') }), ['order', '--quick']);
+        expect(out).toMatch(/pine-1x8 +\d+ x .* no price/);
+        expect(out).toContain('no price');
+        expect(code).toBe(1);
+    });
+
+    test('a house with an error is not to be ordered for', async () => {
+        const { out, code } = await cofferwright(folderWith({ ...house, 'den.coffer': inWork('spoiled nothing-like-it') }), ['order', '--quick']);
+        expect(out).toContain('room den: 1 error in what it is made from. Do not order before it is mended.');
+        expect(code).toBe(1);
+    });
+});
