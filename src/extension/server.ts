@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
-import { SHOW_PIECES, type InitializationOptions } from '../server/messages.ts';
+import { SHOW_ESTIMATE, SHOW_PIECES, type InitializationOptions } from '../server/messages.ts';
 import { BuiltinDocuments } from './builtin-documents.ts';
 import { readForServer } from './workspace-files.ts';
 
@@ -109,7 +109,7 @@ export class Server implements vscode.Disposable {
     }
 
     private options(): LanguageClientOptions {
-        const initializationOptions: InitializationOptions = { readsFiles: true, commands: [SHOW_PIECES], ...vscode.l10n.bundle && { words: vscode.l10n.bundle } };
+        const initializationOptions: InitializationOptions = { readsFiles: true, commands: [SHOW_PIECES, SHOW_ESTIMATE], ...vscode.l10n.bundle && { words: vscode.l10n.bundle } };
         // what a comparison or a history shows is no job to check, so only places that files are kept in
         const places = new Set(['file', 'untitled', BuiltinDocuments.scheme, ...(vscode.workspace.workspaceFolders ?? []).map(folder => folder.uri.scheme)]);
         return {

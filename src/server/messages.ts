@@ -18,6 +18,8 @@ export type BuiltinDocumentResult = string | null;
  * `initializationOptions`; then the line above a room leads there.
  */
 export const SHOW_PIECES = 'cofferwright.showPieces';
+/** The same for what the house of a room costs. */
+export const SHOW_ESTIMATE = 'cofferwright.showPrice';
 export interface ShowPiecesParams { readonly uri: string; readonly room: string }
 export interface InitializationOptions {
     readonly commands?: readonly string[];

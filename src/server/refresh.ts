@@ -4,9 +4,13 @@ import type { Ceiling } from '../ceiling/model.ts';
 import type { CofferSharedServices } from '../language/services.ts';
 import type { Client } from './client.ts';
 import { titleOf } from './features/code-lenses.ts';
+import { hasPrices } from './features/price-lenses.ts';
 import type { Figures } from './features/figures.ts';
 import type { CofferInlayHints } from './features/inlay-hints.ts';
 import type { Settings } from './settings.ts';
+
+/** Milliseconds without a change. */
+const REST = 600;
 
 /** What an open file showed when it was last looked at. */
 interface Shown { readonly text: string; readonly hints: string; readonly ceilings: readonly (Ceiling | undefined)[] }
@@ -49,6 +53,7 @@ export class Refresh {
             lenses ||= before.ceilings.length !== now.ceilings.length || before.ceilings.some((ceiling, i) => !countsAlike(ceiling, now.ceilings[i]));
         }
         if (hints) this.refreshHints();
+        if (!lenses) this.pricesLater();
         if (lenses && this.client.refreshesCodeLenses) this.ask(CodeLensRefreshRequest.method);
     }
 
@@ -57,6 +62,19 @@ export class Refresh {
             text: document.textDocument.getText(), hints: await this.hints.shown(document),
             ceilings: [...this.figures.of(document).rooms.values()].map(({ ceiling }) => ceiling),
         };
+    }
+
+    private waiting: ReturnType<typeof setTimeout> | undefined;
+    /** A price depends on every file of the house; it is asked for again once the hand rests, where one is on the screen. */
+    private pricesLater(): void {
+        clearTimeout(this.waiting);
+        if (!this.client.refreshesCodeLenses || !this.services.workspace.TextDocuments?.all().some(({ uri }) => this.showsPrice(uri))) return;
+        this.waiting = setTimeout(() => this.ask(CodeLensRefreshRequest.method), REST);
+    }
+
+    private showsPrice(uri: string): boolean {
+        const document = this.services.workspace.LangiumDocuments.getDocument(URI.parse(uri));
+        return document !== undefined && hasPrices(document);
     }
 
     private refreshHints(): void {

@@ -15,11 +15,13 @@ import { FittingDefinitions } from './features/definition.ts';
 import { Figures } from './features/figures.ts';
 import { CofferCeilingHover } from './features/hover.ts';
 import { CofferInlayHints } from './features/inlay-hints.ts';
+import { PriceLenses } from './features/price-lenses.ts';
 import { namesInRoom } from './features/names-in.ts';
 import { computedFor } from './features/outline-figures.ts';
 import { SayingRename } from './features/rename.ts';
 import { isAllowable } from './features/silence.ts';
 import { CofferLanguageServer } from './language-server.ts';
+import { Rooms } from './panes/rooms.ts';
 import { Settings } from './settings.ts';
 
 export interface ServerServices { readonly shared: CofferSharedServices; readonly coffer: CofferServices; readonly client: Client; readonly figures: Figures }
@@ -43,7 +45,7 @@ export function createServerServices(context?: DefaultSharedModuleContext): Serv
                 CompletionProvider: services => new CofferCompletionProvider(services, { namesIn: room => namesInRoom(room, figures), rules: RULES.filter(isAllowable) }),
                 HoverProvider: services => new CofferCeilingHover(services, figures),
                 InlayHintProvider: services => new CofferInlayHints(figures, services.shared.workspace.ConfigurationProvider as Settings),
-                CodeLensProvider: services => new CofferCodeLenses(figures, client, services.shared.workspace.LangiumDocuments),
+                CodeLensProvider: services => new CofferCodeLenses(figures, client, services.shared.workspace.LangiumDocuments, new PriceLenses(client, new Rooms(services.shared))),
                 DocumentSymbolProvider: () => new CofferOutlineProvider(document => computedFor(figures.of(document))),
                 DefinitionProvider: services => new FittingDefinitions(services, client),
                 FoldingRangeProvider: () => new CofferFolding(),

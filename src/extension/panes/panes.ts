@@ -1,7 +1,7 @@
 import * as vscode from 'vscode';
 import { PANE_KINDS, type FromPane, type PaneKind } from '../../panes/messages.ts';
 import {
-    CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_MARK, PANE_SELECTION, PANE_SHOWS, SHOW_PIECES,
+    CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_MARK, PANE_SELECTION, PANE_SHOWS, SHOW_ESTIMATE, SHOW_PIECES,
     type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneMarkParams, type PaneMarkResult, type PaneSelectionParams, type PaneShowsParams, type ShowPiecesParams,
 } from '../../server/messages.ts';
 import type { Listen } from '../server.ts';
@@ -39,6 +39,7 @@ export class Panes implements Holder, vscode.Disposable {
                 deserializeWebviewPanel: (panel, kept) => Promise.resolve(this.hold(kind, panel, kept)).then(() => undefined),
             })),
             vscode.commands.registerCommand(SHOW_PIECES, ({ uri, room }: ShowPiecesParams) => { this.showing('cut-list', uri, room); }),
+            vscode.commands.registerCommand(SHOW_ESTIMATE, ({ uri, room }: ShowPiecesParams) => { this.showing('estimate', uri, room); }),
             vscode.commands.registerCommand('cofferwright.pinPane', () => this.active()?.pin(true)),
             vscode.commands.registerCommand('cofferwright.unpinPane', () => this.active()?.pin(false)),
             vscode.window.onDidChangeActiveTextEditor(editor => this.cursorIn(editor)),

@@ -17,7 +17,8 @@ export interface RoomThere { readonly file: FileContent; readonly layout: Layout
 
 /** The rooms of the open folders, as pages want them. Asked for only between builds, so that every document is linked. */
 export class Rooms {
-    constructor(private readonly services: CofferSharedServices) {}
+    /** `boardsOf`: what is known of a house's boards, where somebody looks for cheaper ones. */
+    constructor(private readonly services: CofferSharedServices, private readonly boardsOf?: (house: readonly RoomOnPage[]) => RoomOnPage['boards']) {}
 
     document(uri: string): LangiumDocument | undefined {
         return this.services.workspace.LangiumDocuments.getDocument(URI.parse(uri));
@@ -39,7 +40,7 @@ export class Rooms {
     /** A room with all that pages take from it, or undefined where it is not laid out. */
     onPage({ file, layout }: RoomThere): RoomOnPage | undefined {
         const { ceiling } = layout;
-        return ceiling && !layout.room.broken ? new KnownRoom(file, layout, ceiling, this.findingsBehind(file.uri), job => this.house(job), job => this.alternates(job)) : undefined;
+        return ceiling && !layout.room.broken ? new KnownRoom(file, layout, ceiling, this.findingsBehind(file.uri), job => this.house(job), job => this.alternates(job), this.boardsOf) : undefined;
     }
 
     /** The first error in a room's file or, where that has none, in a file it uses. */
@@ -67,6 +68,11 @@ export class Rooms {
         });
     }
 
+    /** Every room there is. */
+    all(): readonly RoomThere[] {
+        return this.files().flatMap(uri => this.in(uri));
+    }
+
     private files(): string[] {
         return this.services.workspace.LangiumDocuments.all.toArray().map(({ uri }) => uri.toString()).sort();
     }
@@ -89,7 +95,7 @@ function keyOf({ at }: JobSettings): string {
 class KnownRoom implements RoomOnPage {
     private rooms: readonly RoomOnPage[] | undefined;
 
-    constructor(readonly file: FileContent, readonly layout: Layout, readonly ceiling: Ceiling, readonly findings: readonly Finding[], private readonly houseOf: (job: JobSettings) => readonly RoomOnPage[], private readonly alternatesOf: (job: JobSettings) => readonly Alternate[]) {}
+    constructor(readonly file: FileContent, readonly layout: Layout, readonly ceiling: Ceiling, readonly findings: readonly Finding[], private readonly houseOf: (job: JobSettings) => readonly RoomOnPage[], private readonly alternatesOf: (job: JobSettings) => readonly Alternate[], private readonly boardsOf?: (house: readonly RoomOnPage[]) => RoomOnPage['boards']) {}
 
     get takeOff(): RoomOnPage['takeOff'] {
         return takeOffOf(this.ceiling);
@@ -101,5 +107,9 @@ class KnownRoom implements RoomOnPage {
 
     get house(): readonly RoomOnPage[] {
         return this.rooms ??= this.houseOf(this.layout.room.job);
+    }
+
+    get boards(): RoomOnPage['boards'] {
+        return this.boardsOf?.(this.house);
     }
 }

@@ -1,0 +1,29 @@
+import type { CodeLens } from 'vscode-languageserver';
+import { describe, expect, test } from 'vitest';
+import { readdirSync, readFileSync } from 'node:fs';
+import { createServerServices } from '../../src/server/services.ts';
+import type { CofferCodeLenses } from '../../src/server/features/code-lenses.ts';
+import { TestWorkspace } from '../support/workspace.ts';
+
+const folder = new URL('../../examples/', import.meta.url);
+const house = Object.fromEntries(readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(name => name.endsWith('.coffer')).map(name => [name, readFileSync(new URL(name, folder), 'utf8')]));
+
+async function titlesIn(path: string, files: Record<string, string> = house): Promise<string[]> {
+    const workspace = await TestWorkspace.serve(files, createServerServices);
+    const provider = workspace.coffer.lsp.CodeLensProvider as CofferCodeLenses;
+    return provider.provideCodeLens(workspace.document(path)).map((lens: CodeLens) => provider.resolve(lens).command!.title);
+}
+
+describe('prices above the text', () => {
+    test('the job tells what it costs its client, how long it takes, and each alternate how much more or less', async () => {
+        expect(await titlesIn('quince-lane/house.coffer')).toEqual([expect.stringMatching(/^\$[\d,]+\.\d\d, [\d.]+ h, [\d.]+ days$/)]);
+        expect(await titlesIn('quince-lane/alternates.coffer')).toEqual([expect.stringMatching(/^\$[\d,]+\.\d\d less$/), expect.stringMatching(/^\$[\d,]+\.\d\d less$/), expect.stringMatching(/^\$[\d,]+\.\d\d less$/)]);
+    });
+
+    test('a house without rates has none; one that lacks some says so; an alternate that cannot be built is no price', async () => {
+        const { 'rates.coffer': rates, ...bare } = house;
+        expect(await titlesIn('quince-lane/house.coffer', bare)).toEqual([]);
+        expect(await titlesIn('quince-lane/house.coffer', { ...house, 'rates.coffer': rates!.replace(/ {2}cleats .*\n/, '') })).toEqual([expect.stringMatching(/, without what has no rate$/)]);
+        expect(await titlesIn('quince-lane/alternates.coffer', { ...house, 'quince-lane/alternates.coffer': house['quince-lane/alternates.coffer']!.replace('perimeter.rip  6"', 'perimeter.rip  7"') })).toContain('cannot be built so');
+    });
+});
