@@ -49,7 +49,10 @@ function readState(state: unknown): { own: CutListState; ticks: ReadonlySet<stri
     };
 }
 
-const STYLE = `.printed-list{width:100%}
+const STYLE = `.printed{--size:9.5pt}
+h2{break-after:avoid}
+.printed-list{width:100%}
+.printed-list .figure{white-space:nowrap}
 .printed-list thead th{border-bottom:1.5px solid var(--ink)}
 .printed-list .group>th{padding-top:12px;font-size:1.1em;break-after:avoid}
 .printed-list tbody.entry{break-inside:avoid}

@@ -41,7 +41,7 @@ ${notes.length === 0 ? '' : html`<dl class="notes">${notes.map(({ name, words, a
 
 function tolerances(section: SectionShown): Html {
     return html`<section><h2>${t('What the tolerances do')}</h2>
-${section.isExact ? html`<p class="soft">${t('The text says of nothing how far it may be off. Say it, as in `rip 5 1/2" ± 1/64"`, and what it does is drawn here.')}</p>` : ''}
+${section.isExact ? html`<p class="soft">${t('The text says of nothing how far it may be off. What is said is drawn here, such as:')} <code>rip 5 1/2" ± 1/64"</code></p>` : ''}
 ${section.cases.map(caseMarkup)}</section>`;
 }
 

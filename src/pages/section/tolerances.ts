@@ -39,7 +39,7 @@ export function fitCase(section: Section, job: JobSettings): ToleranceCase | und
         { words: t('Bottom: {0}', sized(bottomWidth.ticks, worstCase(bottomWidth.tolerance), job)), ...at(bottomWidth.why.terms[0]?.at) },
         { words: t('The gap that is asked for, in all: {0} to {1}', f(gap.least), f(gap.most)), at: bottom.gap.at },
         paintCounts ? { words: t('Paint on the two edges of the bottom: {0} to {1}', f(paint.least), f(paint.most)), at: job.paintFilm.at }
-            : { words: t('Paint on its edges ({0} to {1}) is left out: the text says neither a tolerance nor `paint-film`.', f(paint.least), f(paint.most)), at: job.paintFilm.at },
+            : { words: t('Paint on its edges ({0} to {1}) is left out: neither width may be off by itself, and the text says nothing of paint.', f(paint.least), f(paint.most)), at: job.paintFilm.at },
         ...causes(fit.tolerance, f), ...cancelled(section, f),
     ];
     return {
@@ -74,6 +74,7 @@ function verdict(worst: { least: number; most: number }, gap: { least: number; m
             : worst.most > gap.most ? [t('The gap may come to {0} in all, more than the {1} that are asked for.', f(worst.most), f(gap.most))] : [],
     ];
     if (words.length > 0) return { verdict: words.join(' '), isWrong: true };
+    if (worst.least === 0) return { verdict: isSame ? t('It just goes in, without any play, and no gap shows.') : t('Even at worst it just goes in, and no gap shows.'), isWrong: false };
     return { verdict: isSame ? t('It goes in with {0} of play, and no gap shows.', f(worst.least)) : t('It goes in with {0} of play even at worst, and no gap shows.', f(worst.least)), isWrong: false };
 }
 
