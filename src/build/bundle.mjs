@@ -71,6 +71,8 @@ export async function bundle({ outdir = join(root, 'dist'), minify = false, sour
             banner: { js: `#!/usr/bin/env node\n${requireInEsm}` }, plugins: [serverBeside],
         }),
         build({ ...cjs, entryPoints: ['src/server/main.ts'], outfile: join(outdir, 'server/main.cjs') }),
+        // the server's thread for boards shares the solver that lies beside the command line
+        build({ ...forNode, ...common, format: 'esm', entryPoints: ['src/worker/boards-worker.ts'], outfile: join(outdir, 'cli/boards-worker.js'), banner: { js: requireInEsm } }),
         build({ ...cjs, external: ['vscode'], entryPoints: ['src/extension/main.ts'], outfile: join(outdir, 'extension/main.cjs') }),
         build({ ...forBrowser, ...common, plugins: [withoutDisk], format: 'iife', entryPoints: ['src/server/browser.ts'], outfile: join(outdir, 'server/browser.js') }),
         build({ ...forBrowser, ...common, format: 'cjs', external: ['vscode'], entryPoints: ['src/extension/browser.ts'], outfile: join(outdir, 'extension/browser.js') }),

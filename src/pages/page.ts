@@ -19,6 +19,10 @@ export interface Page<Content extends PageContent = PageContent> {
     readonly exports: Partial<Readonly<Record<ExportFormat, (room: RoomOnPage, state: unknown) => Exported | Promise<Exported>>>>;
     /** Set where the page shows the whole house: then it is made anew when any room of the house changes. */
     readonly ofHouse?: boolean;
+    /** Set where making it takes longer than a keystroke may: then it waits until the hand rests. */
+    readonly takesLong?: boolean;
+    /** Set where it shows the house's boards: then it is made anew when more is known of them. */
+    readonly showsBoards?: boolean;
 }
 
 /** What every content has. */

@@ -11,6 +11,7 @@ import type { CofferInlayHints } from './features/inlay-hints.ts';
 import { ServerFileSystem } from './file-system.ts';
 import { answerFilesOfJob } from './files-of-job.ts';
 import { FittingDiagnostics } from './fitting-diagnostics.ts';
+import type { BoardProver } from './panes/board-proofs.ts';
 import { Panes } from './panes/panes.ts';
 import { Refresh } from './refresh.ts';
 import { CloseLook, type LookClosely } from './late/close-look.ts';
@@ -20,9 +21,10 @@ import { createServerServices } from './services.ts';
 
 /**
  * Serves `.coffer` files over a connection: the language, and the same inspection that the command line runs. `disk`: of
- * the machine that it runs on; without one the editor is asked for files. `look`: what is found while the hand rests.
+ * the machine that it runs on; without one the editor is asked for files. `look`: what is found while the hand rests. `prover`: looks for
+ * cheaper boards, in a thread of its own.
  */
-export function serve(wire: Connection, disk?: FileSystemProvider, look: LookClosely = inspectClosely): void {
+export function serve(wire: Connection, disk?: FileSystemProvider, look: LookClosely = inspectClosely, prover?: (say: (words: string) => void) => BoardProver): void {
     const fitting = new FittingDiagnostics(wire);
     const late = new LateFindings(fitting.connection, {
         built: uri => shared.workspace.LangiumDocuments.getDocument(URI.parse(uri))?.textDocument.getText(),
@@ -36,8 +38,9 @@ export function serve(wire: Connection, disk?: FileSystemProvider, look: LookClo
     fitting.listenTo(shared.lsp.LanguageServer);
     answerBuiltinDocuments(connection);
     answerFilesOfJob(connection, shared);
-    new Panes(connection, shared);
+    new Panes(connection, shared, prover?.(words => connection.console.log(words)));
     answerSelectionRanges(connection, shared);
+    connection.onNotification(COLORS, ({ colors }: ColorsParams) => client.take(colors));
     connection.onCodeLensResolve(lens => (coffer.lsp.CodeLensProvider as CofferCodeLenses).resolve(lens));
     dropClosedTexts(shared);
     new CloseLook(shared, late, look);

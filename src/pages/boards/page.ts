@@ -18,7 +18,7 @@ import { BOARDS_STYLE } from './style.ts';
 
 export const boardsPage: Page<BoardsContent> = {
     kind: 'boards',
-    ofHouse: true,
+    ofHouse: true, takesLong: true, showsBoards: true,
     contentOf: boardsContent,
     exports: {
         html: room => ({ name: named(room, 'html'), bytes: printedBoards(room) }),

@@ -10,6 +10,7 @@ import {
     type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneMarkParams, type PaneMarkResult, type PaneSelectionParams, type PaneShowsParams,
 } from '../messages.ts';
 import { base64Of } from './base64.ts';
+import { BoardProofs, type BoardProver } from './board-proofs.ts';
 import { roomAt, roomFor, type Place } from './choose.ts';
 import { keysAt } from './keys.ts';
 import { markEdits } from './mark.ts';
@@ -31,6 +32,8 @@ interface Pane {
 
 /** After the last build, and after the first one that waits: a picture must not stand in the way of the next keystroke. */
 const SETTLE_MS = 20, LATEST_MS = 120;
+/** Nobody has typed for so long: what takes long may be made. */
+const REST_MS = 300;
 
 /**
  * Shows rooms in the editor's panes: pushes contents when a room has really changed, a moment after the build, one pane
@@ -39,18 +42,26 @@ const SETTLE_MS = 20, LATEST_MS = 120;
 export class Panes {
     private readonly panes = new Map<string, Pane>();
     private readonly rooms: Rooms;
+    private readonly proofs: BoardProofs | undefined;
+    private builtAt = 0;
+    private resting: ReturnType<typeof setTimeout> | undefined;
     private cursor: CursorParams | undefined;
     private waiting: ReturnType<typeof setTimeout> | undefined;
     private waitsSince = 0;
 
-    constructor(private readonly connection: Connection, private readonly services: CofferSharedServices) {
-        this.rooms = new Rooms(services);
+    /** `prover`: looks for cheaper boards than the first plan's, where the machine lets it. */
+    constructor(private readonly connection: Connection, private readonly services: CofferSharedServices, prover?: BoardProver) {
+        this.proofs = prover && new BoardProofs(prover, () => this.soon());
+        this.rooms = new Rooms(services, this.proofs && (house => this.proofs?.of(house)));
         connection.onNotification(PANE_SHOWS, (params: PaneShowsParams) => this.shows(params));
-        connection.onNotification(PANE_CLOSED, ({ pane }: PaneClosedParams) => this.panes.delete(pane));
+        connection.onNotification(PANE_CLOSED, ({ pane }: PaneClosedParams) => this.closed(pane));
         connection.onNotification(CURSOR, (params: CursorParams) => this.cursorAt(params));
         connection.onRequest(PANE_MARK, (params: PaneMarkParams) => this.mark(params));
         connection.onRequest(PANE_EXPORT, (params: PaneExportParams) => this.export(params));
-        services.workspace.DocumentBuilder.onBuildPhase(DocumentState.Validated, () => this.soon());
+        services.workspace.DocumentBuilder.onBuildPhase(DocumentState.Validated, () => {
+            this.builtAt = Date.now();
+            this.soon();
+        });
     }
 
     private shows(params: PaneShowsParams): void {
@@ -63,6 +74,11 @@ export class Panes {
             pane.content = pane.rest = pane.keys = undefined;
         } else this.panes.set(wishes.pane, { wishes, ...wishes.room && { at: wishes.room } });
         this.soon();
+    }
+
+    private closed(pane: string): void {
+        this.panes.delete(pane);
+        if (![...this.panes.values()].some(({ wishes }) => PAGES[wishes.kind]?.showsBoards)) this.proofs?.stop();
     }
 
     private cursorAt(cursor: CursorParams): void {
@@ -134,8 +150,17 @@ export class Panes {
     /** The content, where it is not the one that was sent before. */
     private contentFor(pane: Pane, room: RoomOnPage): PaneContentParams['content'] {
         const page = PAGES[pane.wishes.kind]!, { width, height } = pane.wishes;
-        const madeFrom = [room.file, ...page.ofHouse ? room.house.map(({ file }) => file) : [], width, height];
-        if (pane.content !== undefined && pane.madeFrom?.length === madeFrom.length && madeFrom.every((each, i) => each === pane.madeFrom![i])) return undefined;
+        const madeFrom: unknown[] = [room.file, ...page.ofHouse ? room.house.map(({ file }) => file) : [], width, height];
+        const isSame = (now: readonly unknown[]): boolean => pane.content !== undefined && pane.madeFrom?.length === now.length && now.every((each, i) => each === pane.madeFrom![i]);
+        if (!page.showsBoards && isSame(madeFrom)) return undefined;
+        const rested = Date.now() - this.builtAt;
+        if (page.takesLong && pane.content !== undefined && rested < REST_MS) {
+            clearTimeout(this.resting);
+            this.resting = setTimeout(() => this.soon(), REST_MS - rested);
+            return undefined;
+        }
+        if (page.showsBoards) madeFrom.push(room.boards);
+        if (isSame(madeFrom)) return undefined;
         pane.madeFrom = madeFrom;
         const content = page.contentOf(room, { width, height });
         const text = JSON.stringify(content);

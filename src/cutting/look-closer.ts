@@ -1,0 +1,28 @@
+import type { Answer, Asked } from './questions.ts';
+import { prove } from './solve/prove.ts';
+import type { LinearSolver } from './solve/solver.ts';
+
+/** Steps for all stocks of a house together: a second or two. Counted and not timed, so that the same files give the same plan. */
+export const USUAL_STEPS = 2_000_000;
+
+/** What was found for the question of an index; `isLast`: nothing more comes for it. */
+export interface Found { readonly index: number; readonly answer: Answer; readonly isLast: boolean }
+
+/**
+ * Looks for cheaper plans, stock by stock, and for the proof that there is none. A stock that is done early leaves its steps to
+ * those after it. Yields whenever more is known, so that it can be shown, or stopped. The same questions, the same answers.
+ */
+export function* lookCloser(asked: readonly Asked[], solver: LinearSolver, steps: number): Generator<Found, void> {
+    let left = steps;
+    for (const [index, { problem, layouts }] of asked.entries()) {
+        const search = prove(problem, layouts, solver, Math.floor(left / (asked.length - index)));
+        let step = search.next();
+        for (; !step.done; step = search.next()) yield { index, answer: answerOf(step.value), isLast: false };
+        yield { index, answer: answerOf(step.value), isLast: true };
+        left -= step.value.spent;
+    }
+}
+
+function answerOf({ layouts, bound }: Answer): Answer {
+    return { layouts, bound };
+}
