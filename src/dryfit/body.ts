@@ -3,7 +3,7 @@ import { TICKS_PER_INCH } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { blockOf, type Block } from './block.ts';
 import type { Prism } from './model.ts';
-import type { Place } from './places.ts';
+import type { Place } from './place.ts';
 import { prismsOf } from './stand.ts';
 
 /** What stands in the room: a piece in its place, or what the room itself is. */

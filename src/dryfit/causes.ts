@@ -2,7 +2,7 @@ import type { Piece } from '../takeoff/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Cause } from './model.ts';
 import { NEAR } from './meetings.ts';
-import type { Place } from './places.ts';
+import type { Place } from './place.ts';
 import { endsAsHung, formOf, rabbetOf } from './stand.ts';
 
 /** Where a line of the cut list differs from what its place wants: why a piece does not fit, once it is seen that it does not. */

@@ -3,7 +3,7 @@ import type { Ceiling } from '../ceiling/model.ts';
 import { SIDES } from '../job/model.ts';
 import { spliceLetter } from '../takeoff/ids.ts';
 import type { Frame } from './frame.ts';
-import type { Spot } from './places.ts';
+import type { Spot } from './place.ts';
 
 /** The band: its back against the wall, its lower edge where the layout sets it; north and south from wall to wall, the others between. */
 export function bandPlaces({ band, room, width, length, inside }: Ceiling): Spot[] {

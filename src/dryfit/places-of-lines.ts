@@ -6,7 +6,7 @@ import type { Ticks } from '../quantity/ticks.ts';
 import { spliceLetter } from '../takeoff/ids.ts';
 import type { TakeOff } from '../takeoff/model.ts';
 import { standing, type Frame, type FrameBay } from './frame.ts';
-import type { Spot } from './places.ts';
+import type { Spot } from './place.ts';
 import type { Form } from './stand.ts';
 
 interface Setting { readonly line: Line; readonly frame: Frame; readonly bays: readonly FrameBay[]; readonly takeOff: TakeOff; readonly give: number; readonly step: Ticks }

@@ -30,7 +30,7 @@ export function some(names: readonly string[], of: string): string {
 
 /** "bottom 2 by 1/16", side A-1-north by 1/32"": the worst first. */
 export function clashWords(clashes: readonly Clash[], say: (clash: Clash) => string): string {
-    return some([...clashes].sort((a, b) => Math.abs(b.ticks) - Math.abs(a.ticks)).map(clash => `${nameOf(clash.other)} ${say(clash)}`), 'pieces');
+    return some([...clashes].sort((a, b) => Math.abs(b.ticks) - Math.abs(a.ticks)).map(clash => `${nameOf(clash.other)} ${say(clash)}`), 'piece');
 }
 
 /** Where the lines of the text stand that two pieces come from. */
