@@ -16,7 +16,7 @@ ${partsMenu(content, state)}
 <label class="slide">${t('Cut away')}<input type="range" id="cut" min="0" max="100" step="1" data-state="cut" ${attributes({ value: String(state.cut) })}></label>
 <label class="unseen" for="cut-from">${t('Cut from')}</label><select id="cut-from" data-state="cutFrom" ${attributes({ title: t('Cut from') })}>${CUT_FROM.map(side => html`<option ${attributes({ value: side, selected: side === state.cutFrom })}>${sideNames[side]()}</option>`)}</select></span>
 </div>
-<div class="stage" id="stage" data-own><canvas id="canvas" tabindex="0" role="img" aria-describedby="keys" ${attributes({ 'aria-label': t('{0} in three dimensions, {1} pieces', content.title, content.pieces.length) })}></canvas></div>
+<div class="stage" id="stage" data-own><canvas id="canvas" tabindex="0" role="application" aria-describedby="keys" ${attributes({ 'aria-label': t('{0} in three dimensions, {1} pieces', content.title, content.pieces.length) })}></canvas></div>
 <p class="unseen" id="keys">${t('Arrow keys turn, with Shift they move; plus and minus go nearer and farther; N and P walk through the pieces, Enter shows the words of one; Home shows all.')}</p>
 <p class="no-picture" id="no-picture">${t('This machine draws nothing in three dimensions. The list below says the same.')}</p>
 <div class="under" id="under">

@@ -37,15 +37,16 @@ export function buffersOf(pieces: readonly ViewPiece[], { shapes }: Pick<ViewCon
     return { positions: new Float32Array(positions), normals: new Float32Array(normals), grain: new Float32Array(grain), pieceOf: new Uint32Array(pieceOf), edges: new Float32Array(edges) };
 }
 
-type Point = readonly [x: number, y: number, z: number];
+/** In inches; y up, z south. */
+export type Spot = readonly [x: number, y: number, z: number];
 
 /** From z down to y up: a quarter turn about the east. */
-export function cornersOf({ corners }: ViewPiece): readonly Point[] {
-    return Array.from({ length: corners.length / 3 }, (_, i): Point => [corners[3 * i]! / TICKS_PER_INCH, 0 - corners[3 * i + 2]! / TICKS_PER_INCH, corners[3 * i + 1]! / TICKS_PER_INCH]);
+export function cornersOf({ corners }: ViewPiece): readonly Spot[] {
+    return Array.from({ length: corners.length / 3 }, (_, i): Spot => [corners[3 * i]! / TICKS_PER_INCH, 0 - corners[3 * i + 2]! / TICKS_PER_INCH, corners[3 * i + 1]! / TICKS_PER_INCH]);
 }
 
 /** Of length one, by Newell's formula. */
-function normalOf(points: readonly Point[]): Point {
+function normalOf(points: readonly Spot[]): Spot {
     let [x, y, z] = [0, 0, 0];
     for (const [i, [ax, ay, az]] of points.entries()) {
         const [bx, by, bz] = points[(i + 1) % points.length]!;
@@ -58,7 +59,7 @@ function normalOf(points: readonly Point[]): Point {
 }
 
 /** The grain runs the long way: along is the axis of that, across the next longest, rise the last. */
-function grainOf(corners: readonly Point[]): { readonly along: 0 | 1 | 2; readonly across: 0 | 1 | 2; readonly rise: 0 | 1 | 2 } {
+function grainOf(corners: readonly Spot[]): { readonly along: 0 | 1 | 2; readonly across: 0 | 1 | 2; readonly rise: 0 | 1 | 2 } {
     const size = (axis: 0 | 1 | 2) => Math.max(...corners.map(corner => corner[axis])) - Math.min(...corners.map(corner => corner[axis]));
     const [along, across, rise] = ([0, 1, 2] as const).map(axis => ({ axis, size: size(axis) })).sort((a, b) => b.size - a.size).map(({ axis }) => axis);
     return { along: along!, across: rise!, rise: across! };

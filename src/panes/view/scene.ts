@@ -1,5 +1,5 @@
 import {
-    BackSide, BufferAttribute, BufferGeometry, DirectionalLight, FrontSide, Group, HemisphereLight, LineBasicMaterial, LineSegments, Mesh, MeshBasicMaterial, MeshLambertMaterial,
+    BufferAttribute, BufferGeometry, DirectionalLight, DoubleSide, FrontSide, Group, HemisphereLight, LineBasicMaterial, LineSegments, Mesh, MeshBasicMaterial, MeshLambertMaterial,
     Plane, PlaneGeometry, Scene, Vector3, type Material, type Object3D,
 } from 'three';
 import type { ViewContent, ViewPiece } from '../../pages/view/content.ts';
@@ -7,11 +7,12 @@ import type { CutFrom } from '../../pages/view/state.ts';
 import { TICKS_PER_INCH } from '../../quantity/ticks.ts';
 import { PARTS, type Part } from '../../takeoff/model.ts';
 import type { Palette } from './colors.ts';
+import { capsOf } from './caps.ts';
 import { buffersOf, type Buffers } from './geometry.ts';
 import { woodMaterial } from './wood.ts';
 
 /** All pieces of one part: drawn in one stroke, moved and hidden together. */
-interface PartGroup { readonly part: Part; readonly group: Group; readonly mesh: Mesh; readonly caps: Mesh; readonly pieces: readonly ViewPiece[]; readonly buffers: Buffers }
+interface PartGroup { readonly part: Part; readonly group: Group; readonly mesh: Mesh; readonly caps: Mesh; readonly capEdges: LineSegments; readonly pieces: readonly ViewPiece[]; readonly buffers: Buffers }
 
 /** How many steps down a part goes when the beam is taken apart, in the order in which it is built: what stays up is put up first. */
 const STEPS: Readonly<Record<Part, number>> = { blocking: 0, band: 0, trim: 1, spacer: 1.6, cleat: 2.8, side: 3.6, bottom: 5 };
@@ -20,6 +21,8 @@ const WALL_BELOW = 5;
 /** What lies against walls and ceiling stands before them, however far away the eye is. */
 const BEHIND = { polygonOffset: true, polygonOffsetFactor: 3, polygonOffsetUnits: 3 };
 const OFF_THE_WALL = 0.05;
+/** Cut ends lie this far on the side that is left, in inches, so that the cut does not take them too. */
+const INSIDE = 0.002;
 
 /** The ceiling as a scene: pieces by part, the ceiling and walls they hang in, light. */
 export class CeilingScene {
@@ -77,7 +80,22 @@ export class CeilingScene {
         this.cutPlane.set(normal, constant);
         this.planes.length = 0;
         if (share > 0) this.planes.push(this.cutPlane);
-        for (const { caps } of this.parts) caps.visible = share > 0;
+        for (const part of this.parts) this.cap(part, share > 0);
+    }
+
+    /** Where boards are cut open: their ends, and the line round each. */
+    private cap({ caps, capEdges, pieces }: PartGroup, isCut: boolean): void {
+        caps.visible = capEdges.visible = isCut;
+        if (!isCut) return;
+        const { normal, constant } = this.cutPlane;
+        const axis = normal.x === 0 ? 2 : 0;
+        const inward = axis === 0 ? normal.x : normal.z;
+        const { positions, edges } = capsOf(pieces, this.content, axis, -constant * inward + inward * INSIDE);
+        for (const [object, numbers] of [[caps, positions], [capEdges, edges]] as const) {
+            object.geometry.dispose();
+            object.geometry.setAttribute('position', new BufferAttribute(numbers, 3));
+            object.geometry.computeBoundingSphere();
+        }
     }
 
     /** The piece that was hit, out of what is shown and not cut away. */
@@ -143,14 +161,16 @@ export class CeilingScene {
         const { geometry, lines } = this.geometryOf(buffers);
         const mesh = new Mesh(geometry, this.keep(woodMaterial(palette.parts[part], planes, palette.flat)));
         mesh.castShadow = mesh.receiveShadow = !palette.flat;
-        // where a board is cut open its inside is seen, painted flat: to the eye it is the wood's end
-        const caps = new Mesh(geometry, this.keep(new MeshBasicMaterial({ color: palette.cut.clone().lerp(palette.parts[part], 0.25), side: BackSide, clippingPlanes: planes })));
-        caps.visible = false;
+        const [end, endLine] = [new BufferGeometry(), new BufferGeometry()];
+        this.made.push(end, endLine);
+        const caps = new Mesh(end, this.keep(new MeshBasicMaterial({ color: palette.cut.clone().lerp(palette.parts[part], 0.35), side: DoubleSide })));
+        const capEdges = new LineSegments(endLine, this.keep(new LineBasicMaterial({ color: palette.edge })));
+        caps.visible = capEdges.visible = false;
         const edges = new LineSegments(lines, this.keep(new LineBasicMaterial({ color: palette.edge, transparent: true, opacity: palette.edgeOpacity, clippingPlanes: planes })));
         const group = new Group();
-        group.add(mesh, caps, edges);
+        group.add(mesh, caps, capEdges, edges);
         this.scene.add(group);
-        this.parts.push({ part, group, mesh, caps, pieces, buffers });
+        this.parts.push({ part, group, mesh, caps, capEdges, pieces, buffers });
     }
 
     /** The ceiling as found and the walls around, each seen from the room alone. */
