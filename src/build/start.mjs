@@ -25,8 +25,16 @@ await main(() => {
         save('boards.txt', cofferwright('boards', example)),
         save('boards.csv', cofferwright('boards', '--format', 'csv', example)),
     ];
+    files.push(
+        save('dry-fit.txt', cofferwright('dry-fit', example)),
+        save('saw.txt', cofferwright('saw', example)),
+        save('order.txt', cofferwright('order', example)),
+        save('estimate.txt', cofferwright('estimate', example)),
+        save('estimate.csv', cofferwright('estimate', '--format', 'csv', example)),
+    );
+    for (const format of ['pdf', 'html']) files.push(...paths(cofferwright('bid', '--format', format, '--out', join(out, 'bids'), example)));
     const drawn = cofferwright('draw', '--out', join(out, 'drawings'), example);
-    files.push(...drawn.trim().split('\n').map(path => relative(root, path)));
+    files.push(...paths(drawn));
 
     // of each house what is to be bought; how to cut it stands in out/boards.txt
     for (const [bought] of cofferwright('boards', example).matchAll(/^BOARDS TO BUY.*?(?=\n\n)/gms)) console.log(`\n${bought}`);
@@ -39,6 +47,11 @@ function cofferwright(...args) {
     const { status, stdout, stderr } = spawnSync(process.execPath, [join(root, 'dist/cli/main.js'), ...args], { cwd: root, encoding: 'utf8', maxBuffer: 64_000_000 });
     if (status !== 0 && status !== 1) throw new Error(`cofferwright ${args.join(' ')} ended with exit code ${status}\n${stderr}`);
     return stdout || stderr;
+}
+
+/** Paths that a command printed, as they are seen from here. */
+function paths(printed) {
+    return printed.trim().split('\n').map(path => relative(root, path));
 }
 
 function save(name, text) {
