@@ -2,10 +2,13 @@ import type { JobSettings, Stock } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 
 /**
- * The longest piece to be had of a stock: the longest length the yard sells, or the longest that may come into the
- * house, less what is cut off a board's ends. Without end where neither is known.
+ * The longest piece to be had of a stock: the longest length the yard sells that may come into the house, less what is cut off
+ * a board's ends. Without end where nothing of that is known; less than nothing, without end, where every length sold is too long
+ * to come in.
  */
 export function longestPiece(stock: Stock | undefined, job: JobSettings): Ticks {
-    const sold = stock && stock.lengths.length > 0 ? Math.max(...stock.lengths.map(length => length.value)) : Infinity;
-    return Math.min(sold, job.longestBoard?.value ?? Infinity) - Math.max(0, job.endTrim.value);
+    const most = job.longestBoard?.value ?? Infinity;
+    const sold = stock?.lengths.map(length => length.value) ?? [];
+    const longest = sold.length === 0 ? most : Math.max(...sold.filter(length => length <= most));
+    return longest - Math.max(0, job.endTrim.value);
 }

@@ -35,6 +35,14 @@ through.`,
                 const { grid, lines } = layout.room;
                 const splices = part === 'band' ? grid?.perimeter?.splices : lines.find(spec => spec.name === line)?.splicing ?? grid?.splices;
                 const undecided = splices !== undefined && splices.value !== 'on-crossings' && (part === 'band' || isSpliced(line, part, layout.ceiling));
+                if (longest === -Infinity) {
+                    report({
+                        at,
+                        message: `The ${part} (${where}) comes out of no board: at most ${size(job.longestBoard?.value ?? 0)} may come into the house, and its stock is sold in longer boards only. Have it cut, and say that length too.`,
+                        related: job.longestBoard ? [{ at: job.longestBoard.at, message: 'the longest board that may come in' }] : [],
+                    });
+                    continue;
+                }
                 report({
                     at,
                     message: `The ${part} (${where}) is ${size(Math.max(cut - Math.max(longest, 0), step))} too long to come in one piece: it is ${size(cut)}, and ${longest > 0 ? `${size(longest)} is the longest to be had` : 'the end trim leaves nothing of any board'}. `

@@ -106,7 +106,7 @@ describe('CSV that cannot inject formulas', () => {
 
 describe('boards to buy', () => {
     test('for the yard and the saw', () => {
-        expect(humanBoards([housePlan], noPaint)).toMatchSnapshot();
+        expect(humanBoards([housePlan], noPaint, files)).toMatchSnapshot();
     });
 
     test('as JSON, as its published schema says; what is missing is said', () => {
@@ -132,7 +132,7 @@ describe('boards to buy', () => {
     test('pieces of one length that no board holds share a line', () => {
         const short = stock({ name: 'strip-1x2', feet: [4] });
         const trims = [1, 2, 3].map(i => piece(`hall.trim-${i}-east`, short, inches(50), { part: 'trim', room: 'hall' }));
-        const printed = humanBoards([{ house, plan: planBoards(trims, settings) }], noPaint);
+        const printed = humanBoards([{ house, plan: planBoards(trims, settings) }], noPaint, files);
         expect(printed.match(/no board for .*/g)).toEqual([expect.stringMatching(/^no board for hall\.trim-1-east and 2 more \(trim, hall\): it is 4' 2",/)]);
     });
 
@@ -148,6 +148,6 @@ describe('boards to buy', () => {
 
     test('a house with nothing to buy says so', () => {
         const empty = { house: { ...house, job: job(), rooms: [] }, plan: planBoards([], job()) };
-        expect(humanBoards([empty], noPaint)).toContain('nothing to buy');
+        expect(humanBoards([empty], noPaint, files)).toContain('nothing to buy');
     });
 });

@@ -35,7 +35,7 @@ export async function boards(options: LeftoversOptions, world: World): Promise<E
         terminal.result(lines);
     }
     else switch (options.format) {
-        case 'human': terminal.result(humanBoards(plans, terminal.paint)); break;
+        case 'human': terminal.result(humanBoards(plans, terminal.paint, files)); break;
         case 'json': terminal.result(jsonBoards(plans, files)); break;
         case 'csv': terminal.result(csvBoards(plans)); break;
     }

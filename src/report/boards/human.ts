@@ -10,30 +10,30 @@ import type { Piece } from '../../takeoff/model.ts';
 import { titleOf, type HousePlan } from '../house.ts';
 import { countText, sizeText, there } from './there.ts';
 import { markOf, marksText } from '../marks.ts';
-import { cleanLine, columns, counted, wrap, type Paint } from '../look.ts';
+import { cleanLine, columns, counted, wrap, type Files, type Paint } from '../look.ts';
 
 const WIDTH = 100;
 
 /** What to buy, what it costs, how good that is known to be, what to cut from each board, and what is left in the end. */
-export function humanBoards(plans: readonly HousePlan[], paint: Paint): string {
-    return [...plans.map(plan => boards(plan, paint)), leftText(plans, paint)].filter(lines => lines.length > 0).map(lines => `${lines.join('\n')}\n`).join('\n');
+export function humanBoards(plans: readonly HousePlan[], paint: Paint, files: Files): string {
+    return [...plans.map(plan => boards(plan, paint, files)), leftText(plans, paint)].filter(lines => lines.length > 0).map(lines => `${lines.join('\n')}\n`).join('\n');
 }
 
-function boards({ house, plan }: HousePlan, paint: Paint): string[] {
+function boards({ house, plan }: HousePlan, paint: Paint, files: Files): string[] {
     const { job, rooms } = house;
     const show = job.show.value;
     const length = (ticks: number): string => printLength(ticks, show);
     const nameOf = (piece: Piece): string => (rooms.length > 1 ? piece.id : markOf(piece));
     return [
         paint.strong(`BOARDS TO BUY  ${cleanLine(titleOf(job))}`),
-        `For ${rooms.map(r => r.room.name).join(', ')}. ${capitalized(knownText(weakest(plan)))}.`,
+        `For ${rooms.map(r => r.room.name).join(', ')}.${plan.stocks.length === 0 ? '' : ` ${capitalized(knownText(weakest(plan)))}.`}`,
         'No allowance for defects or breakage.',
         ...rooms.filter(r => r.errors > 0).map(r => paint.error(`room ${r.room.name}: ${counted(r.errors, 'error')} in what it is made from. Do not order before ${r.errors === 1 ? 'it is' : 'they are'} mended.`)),
         ...rooms.filter(r => !r.takeOff).map(r => paint.error(`room ${r.room.name}: cannot be laid out, so its boards are not here.`)),
         ...columns(plan.stocks.flatMap(stock => shoppingRows(stock, show)), [1, 2, 4]).map(line => `  ${line}`),
         paint.strong(`  ${totalText(plan, rooms.every(r => r.takeOff))}`),
         ...plan.unpriced.flatMap(u => wrap(`no price for ${u.stock.name}: ${u.count} x ${length(u.length)} not in the total`, WIDTH - 2)).map(l => paint.warning(`  ${l}`)),
-        ...unplacedTexts(plan).flatMap(text => wrap(text, WIDTH - 2)).map(l => paint.error(`  ${l}`)),
+        ...unplacedTexts(plan, files).flatMap(text => wrap(text, WIDTH - 2)).map(l => paint.error(`  ${l}`)),
         '',
         paint.strong('HOW TO CUT THEM'),
         `kerf ${length(job.kerf.value)}, end trim ${length(job.endTrim.value)} a board; lengths between the long points; offcuts after kerf and trim,`,
@@ -43,10 +43,11 @@ function boards({ house, plan }: HousePlan, paint: Paint): string[] {
 }
 
 /** What no board holds; the pieces of one part that it is so for the same reason share a line. */
-function unplacedTexts({ unplaced }: BoardPlan): string[] {
+function unplacedTexts({ unplaced }: BoardPlan, files: Files): string[] {
     const alike = new Map<string, Piece[]>();
     for (const { piece, reason } of unplaced) {
-        const key = `${piece.part}, ${piece.room}): ${reason}`;
+        const { uri, range } = piece.stock.at;
+        const key = `${piece.part}, ${piece.room}): ${reason} (see ${files.nameOf(uri)}:${range.start.line + 1})`;
         alike.set(key, [...alike.get(key) ?? [], piece]);
     }
     return [...alike].map(([what, pieces]) => {

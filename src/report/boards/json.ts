@@ -31,7 +31,7 @@ export function jsonBoards(plans: readonly HousePlan[], files: Files): string {
                 costs: plan.costs.map(moneyJson),
                 complete: plan.unpriced.length === 0 && plan.unplaced.length === 0 && house.rooms.every(r => r.takeOff),
                 unpriced: plan.unpriced.map(u => ({ stock: u.stock.name, length: length(u.length), count: u.count })),
-                unplaced: plan.unplaced.map(u => ({ piece: u.piece.id, stock: u.piece.stock.name, reason: u.reason })),
+                unplaced: plan.unplaced.map(u => ({ piece: u.piece.id, stock: u.piece.stock.name, reason: u.reason, source: sourceJson(u.piece.stock.at, files) })),
             };
         }),
         left: leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).map(({ stock, show, pieces, strips }) => {
