@@ -6,7 +6,7 @@ const WIDTH = 100;
 
 /** How the cut lists of the rooms go together, room by room. */
 export function humanDryFit(rooms: readonly RoomFit[], paint: Paint): string {
-    const jobs = [...new Set(rooms.map(({ job }) => titleOf(job)))].map(cleanLine).join(', ');
+    const jobs = [...new Set(rooms.map(({ job }) => titleOf(job)))].map(cleanLine).join('; ');
     return [
         paint.strong(`DRY FIT  ${jobs}`),
         ...rooms.flatMap(room => ['', ...roomLines(room, paint)]),
