@@ -32,6 +32,15 @@ describe('the tour in the README', () => {
         expect(lines(list)).toContain(lines(excerpt!));
     });
 
+    test('what it says of boards that are cut is a part of that room without a mistake', async () => {
+        const [, measured] = /^((?: {4}measured \{\n)(?: {4}.*\n)+? {4}\}\n)/m.exec(readme)!;
+        const inWork = tour.replace(/\n\}\n(?=\n*labor \{)/, `\n${measured!}}\n`);
+        expect(inWork).not.toBe(tour);
+        const { findings, layouts } = await inspected(inWork);
+        expect(findings.filter(({ severity }) => severity !== 'hint').map(({ message }) => message)).toEqual([]);
+        expect(layouts.flatMap(({ room }) => [room.cutBoards.length, room.spoiled.length])).toEqual([1, 1]);
+    });
+
     test('the mistake it makes is told in the words that it shows', async () => {
         const wrong = tour.replace('height 5"', 'height 5 1/2"');
         expect(wrong).not.toBe(tour);
