@@ -75,8 +75,16 @@ function found({ pieces, cuts }: CutListContent, { find, onlyOpen }: CutListStat
         if (onlyOpen && ticked.conditionOf(piece, cuts[piece.cut]!) === 'cut') return false;
         if (words.length === 0) return true;
         const text = `${texts[piece.cut]} ${piece.id} ${piece.where.replace(/ side$/, '')}`.toLowerCase();
-        return words.every(word => text.includes(word));
+        return words.every(word => stands(word, text));
     });
+}
+
+/** One or two letters or figures are a word of their own: `B` is line B, and not every board. */
+function stands(word: string, text: string): boolean {
+    for (let at = text.indexOf(word); at >= 0; at = text.indexOf(word, at + 1)) {
+        if (word.length > 2 || !/[\p{L}\p{N}]/u.test(`${text[at - 1] ?? ''}${text[at + word.length] ?? ''}`)) return true;
+    }
+    return false;
 }
 
 function entriesOf(group: string, pieces: readonly ListedPiece[], { cuts }: CutListContent, together: boolean): readonly Entry[] {

@@ -58,7 +58,8 @@ export class LongList {
         if (list) list.scrollTop = this.sum(0, chunk - 1);
     }
 
-    private follow(redraw: () => void): void {
+    /** Once chunks are in the page they may be higher or lower than was reckoned, so that others are seen: then once more. */
+    private follow(redraw: () => void, tries = 4): void {
         const list = document.getElementById('list');
         if (!list || this.count <= WHOLE) return;
         const seen = { from: this.chunkAt(list.scrollTop), to: this.chunkAt(list.scrollTop + list.clientHeight) };
@@ -69,6 +70,7 @@ export class LongList {
         if (from === this.span.from && to === this.span.to) return;
         this.span = { from, to };
         redraw();
+        if (tries > 1) this.follow(redraw, tries - 1);
     }
 
     private last(): number {
