@@ -1,4 +1,5 @@
 import { drawPlan, toSvg } from '../../drawing/index.ts';
+import { toDxf } from '../../exports/dxf/dxf.ts';
 import { printCsv, decimal, unitOf } from '../../report/csv.ts';
 import type { Page, RoomOnPage } from '../page.ts';
 import { html, trusted, type Html } from '../shared/html.ts';
@@ -15,6 +16,7 @@ export const planPage: Page<PlanContent> = {
     exports: {
         svg: room => ({ name: fileName('plan', room.layout.room.name, 'svg'), bytes: toSvg(drawPlan(room.ceiling, room.takeOff)) }),
         html: room => ({ name: fileName('plan', room.layout.room.name, 'html'), bytes: printedPlan(room) }),
+        dxf: room => ({ name: fileName('plan', room.layout.room.name, 'dxf'), bytes: toDxf(drawPlan(room.ceiling, room.takeOff), room.layout.room.job.show.value) }),
         csv: room => ({ name: fileName('plan', room.layout.room.name, 'csv'), bytes: partsAsCsv(room) }),
     },
 };

@@ -1,5 +1,6 @@
 import { drawSection, sectionsOf, toSvg } from '../../drawing/index.ts';
 import { contextIn } from '../../drawing/section/context.ts';
+import { toDxf } from '../../exports/dxf/dxf.ts';
 import { decimal, printCsv, unitOf } from '../../report/csv.ts';
 import { whyText } from '../../provenance/why-text.ts';
 import { worstCase } from '../../quantity/tolerance.ts';
@@ -20,6 +21,7 @@ export const sectionPage: Page<SectionContent> = {
     contentOf: sectionContent,
     exports: {
         svg: (room, state) => ({ name: fileName('section', room.layout.room.name, 'svg'), bytes: toSvg(sheetOf(room, chosen(room, state))) }),
+        dxf: (room, state) => ({ name: fileName('section', room.layout.room.name, 'dxf'), bytes: toDxf(sheetOf(room, chosen(room, state)), room.layout.room.job.show.value) }),
         html: room => ({ name: fileName('sections', room.layout.room.name, 'html'), bytes: printedSections(room) }),
         csv: room => ({ name: fileName('sections', room.layout.room.name, 'csv'), bytes: lengthsAsCsv(room) }),
     },

@@ -8,7 +8,7 @@ type State = PlanState & SeenState;
 let drawing: Drawing<PlanContent, State> | undefined;
 
 startPane<PlanContent, State>({
-    kind: 'plan', state: PLAN_STATE, render: renderPlan, style: PLAN_STYLE, formats: ['html', 'svg', 'csv'],
+    kind: 'plan', state: PLAN_STATE, render: renderPlan, style: PLAN_STYLE, formats: ['html', 'svg', 'dxf', 'csv'],
     begin(pane) { drawing = new Drawing(pane); },
     shown() { drawing?.shown(); },
     acts: { 'zoom-in': () => drawing?.act('zoom-in'), 'zoom-out': () => drawing?.act('zoom-out'), fit: () => drawing?.act('fit') },

@@ -4,5 +4,5 @@ import { SECTION_STYLE } from '../../pages/section/style.ts';
 import { startPane } from '../start.ts';
 
 startPane<SectionContent, SectionState>({
-    kind: 'section', state: SECTION_STATE, render: renderSection, style: SECTION_STYLE, formats: ['html', 'svg', 'csv'],
+    kind: 'section', state: SECTION_STATE, render: renderSection, style: SECTION_STYLE, formats: ['html', 'svg', 'dxf', 'csv'],
 });
