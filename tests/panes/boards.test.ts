@@ -53,6 +53,22 @@ describe('the boards pane', () => {
         await pane.close();
     });
 
+    test('says how far the search for a cheaper plan has come, and in the end how good the plan is', async () => {
+        const pane = await PanePage.open('boards', { theme: 'light', width: 800, height: 500 });
+        const message = contentMessage('boards', await dining());
+        const content = message.content as BoardsContent;
+        await pane.say({ ...message, content: { ...content, proving: { done: 1, of: 3 } } as BoardsContent });
+        expect(await pane.page.textContent('#proving label')).toBe('Looking for a cheaper plan: 1 of 3 stocks');
+        expect(await pane.page.getAttribute('#proof', 'value')).toBe('1');
+        expect(await pane.violations()).toEqual([]);
+        await pane.picture('boards-proving');
+        await pane.say({ ...message, content: { ...content, known: 'None cheaper exists.', isProven: true } as BoardsContent });
+        expect(await pane.page.locator('#proving').count()).toBe(0);
+        expect(await pane.page.textContent('#known')).toBe('None cheaper exists.');
+        await pane.picture('boards-proven');
+        await pane.close();
+    });
+
     test('ticking a board ticks off all that comes out of it, and writing it as cut asks for that board', async () => {
         const pane = await PanePage.open('boards', { width: 1000, height: 900 });
         const message = contentMessage('boards', await dining());
