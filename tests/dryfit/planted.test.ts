@@ -11,6 +11,7 @@ import { told } from './told.ts';
 
 /** Faults of one piece, planted in the lists of random ceilings. Each is found, and found at that piece. */
 const RUNS = { seed: 7, numRuns: 40 };
+const POOL = fc.sample(ceilings, { seed: 17, numRuns: 60 }).filter(built => built !== undefined);
 const SIXTEENTH = inches('1/16');
 
 interface Planted { readonly built: Built; readonly piece: Piece }
@@ -18,10 +19,10 @@ interface Planted { readonly built: Built; readonly piece: Piece }
 /** Plants a fault in one piece of each ceiling that has one to plant it in, and counts that there were enough. */
 function forEvery(suits: (piece: Piece, built: Built) => boolean, check: (planted: Planted) => void): void {
     let planted = 0;
-    fc.assert(fc.property(ceilings, fc.nat(), (built, nth) => {
-        const suiting = built?.off.pieces.filter(piece => suits(piece, built)) ?? [];
+    fc.assert(fc.property(fc.constantFrom(...POOL), fc.nat(), (built, nth) => {
+        const suiting = built.off.pieces.filter(piece => suits(piece, built));
         const piece = suiting[nth % suiting.length];
-        if (!built || !piece) return;
+        if (!piece) return;
         planted++;
         check({ built, piece });
     }), RUNS);
