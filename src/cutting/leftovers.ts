@@ -19,7 +19,7 @@ export interface Left { readonly count: number; readonly length: Ticks; readonly
 
 /**
  * Of every stock that is cut from, over all plans made of it, one after the other. Offcuts are never promised too long: rounded
- * down to a step of the tape, and their trimmed ends not counted.
+ * down to a step of the tape, and their trimmed ends not counted. They are worth the share of their price that the job says.
  */
 export function leftoversOf(plans: readonly { readonly plan: BoardPlan; readonly job: JobSettings }[]): Leftovers[] {
     const stocks = new Map<string, Stock>();
@@ -29,9 +29,10 @@ export function leftoversOf(plans: readonly { readonly plan: BoardPlan; readonly
         const planned = cut.filter(({ board }) => board.from !== 'already cut');
         const unused = without(stock, planned.map(({ board }) => board).filter(board => board.from === 'on hand'));
         const offcuts = planned.flatMap(({ board, job: { cutTo } }) => board.strips.filter(strip => strip.kept).map(({ offcut, rippedTo }) => ({ rippedTo, length: roundDown(offcut, cutTo.value) })));
+        const share = cut[0]?.job.offcutWorth?.value;
         return {
             stock, show: cut[0]?.job.show.value ?? 'feet-inches',
-            pieces: gathered([...unused, ...offcuts.filter(one => one.rippedTo === undefined).map(({ length }) => ({ count: 1, length }))]),
+            pieces: gathered([...unused, ...offcuts.filter(one => one.rippedTo === undefined).map(({ length }) => ({ count: 1, length, ...worthOf(length, stock, share) }))]),
             strips: stripsOf([...offcuts.flatMap(({ rippedTo, length }) => (rippedTo === undefined ? [] : { width: rippedTo, length })), ...planned.flatMap(({ board, job }) => besideStrips(board, stock, job) ?? [])]),
         };
     }).filter(({ pieces, strips }) => pieces.length + strips.length > 0);
@@ -71,6 +72,12 @@ function gathered(all: readonly Left[]): Left[] {
 function stripsOf(all: readonly { readonly width: Ticks; readonly length: Ticks }[]): (Left & { width: Ticks })[] {
     const widths = [...new Set(all.map(strip => strip.width))].sort((a, b) => b - a);
     return widths.flatMap(width => gathered(all.filter(strip => strip.width === width).map(({ length }) => ({ count: 1, length }))).map(left => ({ ...left, width })));
+}
+
+/** The share of what so much of the stock costs at its lowest price; none where nobody says the one or the other. */
+function worthOf(length: Ticks, { prices }: Stock, share: Rational | undefined): { worth?: Money } {
+    const cheapest = prices.reduce<Stock['prices'][number] | undefined>((best, price) => (best && best.perTick.lte(price.perTick) ? best : price), undefined);
+    return cheapest && share && share.s > 0n ? { worth: { amount: cheapest.perTick.mul(length).mul(share), currency: cheapest.currency } } : {};
 }
 
 function keyOf(length: Ticks, worth: { readonly amount: Rational } | undefined): string {

@@ -172,6 +172,16 @@ describe('lines that are written into the job', () => {
 });
 
 describe('what is left when all is cut', () => {
+    test('a kept offcut is worth the share of its price that the job says, so that the next job reckons with it', () => {
+        const quarter = job({ offcutWorth: given(new Rational(1, 4)) });
+        const pine = stock({ feet: [16], perFoot: '2', each: { 16: '28.80' }, onHand: [[1, feet(4)]] });
+        const [left] = leftoversOf([{ plan: planBoards([inDen('a', pine, inches(100))], quarter), job: quarter }]);
+        // 192 - 1 - 100 - 1/8 = 90 7/8", a quarter of 1.80 a foot, the lowest price; what was there before keeps its own
+        expect(left!.pieces.map(({ length, worth }) => [length, worth?.amount.toFraction()])).toEqual([
+            [inches('90 7/8'), new Rational('90.875').div(12).mul('1.8').div(4).toFraction()], [feet(4), undefined],
+        ]);
+    });
+
     test('boards that were not needed, offcuts worth keeping rounded down, strips by their width', () => {
         const pine = stock({ perFoot: '2', onHand: [[2, feet(16)], [1, inches(62)]] });
         const wide = stock({ name: 'wide-1x8', width: inches('7 1/4'), feet: [8], perFoot: '3' });

@@ -47,6 +47,7 @@ test('its pieces', async () => {
     const names = await offered('  measured { spoiled | }\n');
     expect(names).toEqual(expect.arrayContaining(['side-A-1-north', 'bottom-1', 'blocking-A-3']));
     expect(await offered('  measured { board | }\n')).toEqual(names);
+    expect(await offered("  measured { cut 16' of pine into bottom-1, | }\n")).toEqual(names);
 });
 test('rules that a comment can allow', async () => {
     const names = await offered('  // allow |\n');
