@@ -21,7 +21,7 @@ export function columnWord(column: Column): string {
 }
 
 /** Columns that a narrow pane has no room for; what they say then stands under the name of the piece: see style.ts. */
-export const HIDDEN_WHEN_NARROW: Partial<Readonly<Record<Column, string>>> = { face: 'wide', part: 'wide', ends: 'wide', stock: 'wider', then: 'widest' };
+export const HIDDEN_WHEN_NARROW: Partial<Readonly<Record<Column, string>>> = { face: 'wide', part: 'wide', ends: 'half', stock: 'wider', then: 'widest' };
 
 export function rowMarkup(row: Row, content: CutListContent, state: CutListState, ticked: Ticked, index: number): Html {
     switch (row.kind) {
@@ -44,12 +44,12 @@ function entryRow(entry: Entry, content: CutListContent, isOpen: boolean, ticked
     const name = t('{0} at {1}, {2}', `${pieces.length} x ${partWord(cut.part)}`, cut.length, pieces.length === 1 ? pieces[0]!.mark : cut.ends);
     return html`<tr ${attributes({ 'class': done === pieces.length ? 'entry done' : 'entry', 'aria-rowindex': index, 'data-keys': pieces.map(({ id }) => id).join(' '), 'data-row': key })}>
 <td class="tick"><input type="checkbox" data-act="tick" ${attributes({ 'data-entry': key, checked: done === pieces.length, 'data-some': done > 0 && done < pieces.length, 'aria-label': t('Cut: {0}', name) })}></td>
-<th scope="row" class="figure length"><button type="button" class="open-why" data-act="open" ${attributes({ 'data-entry': key, 'aria-expanded': String(isOpen), title: t('Why this length, and where each goes') })}><span aria-hidden="true" class="turn">${isOpen ? '▾' : '▸'}</span><span class="long">${cut.length}</span>${cut.inches ? html`<span class="inches">${cut.inches}</span>` : ''}</button></th>
+<th scope="row" class="figure length"><button type="button" class="open-why" data-act="open" ${attributes({ 'data-entry': key, 'aria-expanded': String(isOpen), title: t('Why this length, and where each goes') })}><span aria-hidden="true" class="turn">${isOpen ? '▾' : '▸'}</span><span class="long">${cut.length}</span>${content.show === 'feet-inches' ? html`<span class="inches">${cut.inches}</span>` : ''}</button></th>
 <td class="figure wide">${cut.faceLength}</td>
 <td class="figure pieces">${pieces.length === 1 ? '1' : html`<b>${pieces.length}</b>`}</td>
 <td class="wide part-name">${partWord(cut.part)}</td>
 <td class="piece">${marks(pieces, cut)}${changed > 0 ? changedNote(changed, entry, ticked, content) : ''}${more(cut)}</td>
-<td class="wide">${endWords(cut)}</td>
+<td class="half">${endWords(cut)}</td>
 <td class="widest">${cut.then}</td>
 <td class="wider stock-name">${named(cut.stock)}</td>
 </tr>`;
@@ -79,7 +79,7 @@ function endWords({ ends, hand }: Cut): string {
 
 /** What the hidden columns say. */
 function more(cut: Cut): Html {
-    return html`<div class="more soft"><span class="n">${partWord(cut.part)}; ${cut.faceLength ? `${t('face {0}', cut.faceLength)}; ` : ''}${endWords(cut)}; </span>${cut.then ? html`<span class="nn">${t('then {0}', cut.then)}</span><span class="nm">; </span>` : ''}<span class="nm">${named(cut.stock)}</span></div>`;
+    return html`<div class="more soft"><span class="n">${partWord(cut.part)}; ${cut.faceLength ? `${t('face {0}', cut.faceLength)}; ` : ''}</span><span class="ne">${endWords(cut)}; </span>${cut.then ? html`<span class="nn">${t('then {0}', cut.then)}</span><span class="nm">; </span>` : ''}<span class="nm">${named(cut.stock)}</span></div>`;
 }
 
 function pieceRow(entry: Entry, piece: ListedPiece, content: CutListContent, ticked: Ticked, index: number): Html {

@@ -65,7 +65,8 @@ progress::-moz-progress-bar{background:var(--lit)}
 .totals tbody th{font-weight:600}
 .totals .sum td,.totals .sum th{font-weight:600}
 .none{color:var(--soft);padding:10px 12px;margin:0}
-@media (max-width:1179px){.list .widest{display:none}.more,.more .nn{display:block}.more .n,.more .nm{display:none}}
+@media (max-width:1179px){.list .widest{display:none}.more,.more .nn{display:block}.more .n,.more .ne,.more .nm{display:none}}
 @media (min-width:640px) and (max-width:1179px){.list .piece{width:44%;max-width:none}}
 @media (max-width:879px){.list .wider{display:none}.more .nn{display:inline}.more .nm{display:inline}}
-@media (max-width:639px){.list .wide{display:none}.more .n{display:inline}.list td,.list tbody th{padding-inline-end:8px}.list td.pieces{width:30px}.open-why{display:grid;grid-template-columns:1fr auto;gap:0 4px}.inches{min-width:0;grid-column:1/3}.list thead .pieces .sort{font-size:0;padding-inline-end:6px}.list thead .pieces .sort::before{content:'×';font-size:var(--size)}.list .piece{min-width:0}.list td.tick{padding-inline-start:8px;width:34px}.sort .arrow{width:9px}}`;
+@media (max-width:799px){.list .half{display:none}.more .ne{display:inline}}
+@media (max-width:639px){.inches:empty{display:none}.list .wide{display:none}.more .n{display:inline}.list td,.list tbody th{padding-inline-end:8px}.list td.pieces{width:30px}.open-why{display:grid;grid-template-columns:1fr auto;gap:0 4px}.inches{min-width:0;grid-column:1/3}.list thead .pieces .sort{font-size:0;padding-inline-end:6px}.list thead .pieces .sort::before{content:'×';font-size:var(--size)}.list .piece{min-width:0}.list td.tick{padding-inline-start:8px;width:34px}.sort .arrow{width:9px}}`;
