@@ -12,6 +12,7 @@ import { fingerprintOf } from '../../takeoff/cut-alike.ts';
 import type { Piece } from '../../takeoff/model.ts';
 import type { PageContent, RoomOnPage, Wishes } from '../page.ts';
 import { Sources } from '../shared/sources.ts';
+import { t } from '../shared/words.ts';
 import { boardKey, hash } from './board-key.ts';
 import { boardsOfHouse, type Proving } from './house-plan.ts';
 
@@ -140,21 +141,24 @@ function buyRows({ stock, boards, buy }: StockPlan, show: Show): BuyRow[] {
 }
 
 function totalOf({ costs, unpriced, stocks }: BoardPlan): string {
-    if (costs.length === 0) return unpriced.length > 0 || stocks.length === 0 ? '' : 'nothing to buy';
-    return `${costs.map(money).join(' + ')}${unpriced.length > 0 ? ', without the boards that have no price' : ''}`;
+    if (costs.length === 0) return unpriced.length > 0 || stocks.length === 0 ? '' : t('nothing to buy');
+    const sum = costs.map(money).join(' + ');
+    return unpriced.length > 0 ? t('{0}, without the boards that have no price', sum) : sum;
 }
 
 function errorsOf({ findings, layout: { room } }: RoomOnPage): string[] {
     const errors = findings.filter(({ severity, allowed }) => severity === 'error' && !allowed).length;
-    return errors === 0 ? [] : [`${room.title ?? room.name}: ${errors === 1 ? '1 error' : `${errors} errors`} in what it is made from. Do not cut or order before ${errors === 1 ? 'it is' : 'they are'} mended.`];
+    const name = room.title ?? room.name;
+    if (errors === 0) return [];
+    return [errors === 1 ? t('{0}: there is an error in what it is made from. Do not cut or order before it is mended.', name) : t('{0}: there are {1} errors in what it is made from. Do not cut or order before they are mended.', name, errors)];
 }
 
 function troublesOf({ unplaced, unpriced }: BoardPlan): string[] {
     const reasons = new Map<string, string[]>();
     for (const { piece, reason } of unplaced) reasons.set(reason, [...reasons.get(reason) ?? [], piece.id]);
     return [
-        ...[...reasons].map(([reason, ids]) => `No board for ${ids[0]!}${ids.length > 1 ? ` and ${ids.length - 1} more` : ''}: ${reason}.`),
-        ...unpriced.length === 0 ? [] : [`Nobody has said a price for ${[...new Set(unpriced.map(u => u.stock.title ?? u.stock.name))].join(', ')}.`],
+        ...[...reasons].map(([reason, ids]) => (ids.length > 1 ? t('No board for {0} and {1} more: {2}.', ids[0]!, ids.length - 1, reason) : t('No board for {0}: {1}.', ids[0]!, reason))),
+        ...unpriced.length === 0 ? [] : [t('Nobody has said a price for {0}.', [...new Set(unpriced.map(u => u.stock.title ?? u.stock.name))].join(', '))],
     ];
 }
 
@@ -170,7 +174,7 @@ function leftoversOf({ boards, job }: SawOrder): string[] {
     }
     const show = job.show.value;
     return [...found.values()].sort((a, b) => (a.stock < b.stock ? -1 : a.stock > b.stock ? 1 : b.length - a.length))
-        .map(({ stock, length, width, count }) => `${count} x ${printLength(length, show)} ${stock}${width === undefined ? '' : `, ripped to ${printLength(width, show)}`}`);
+        .map(({ stock, length, width, count }) => (width === undefined ? `${count} × ${printLength(length, show)} ${stock}` : t('{0} × {1} {2}, ripped to {3}', count, printLength(length, show), stock, printLength(width, show))));
 }
 
 function tickOf(piece: Piece): string {
