@@ -42,7 +42,7 @@ async function measure(name) {
     const results = join(built, `${name}.json`);
     mkdirSync(built, { recursive: true });
     await build({
-        ...forNode, format: 'esm', outfile, banner: { js: requireInEsm },
+        ...forNode, external: ['playwright-core'], format: 'esm', outfile, banner: { js: requireInEsm },
         stdin: {
             resolveDir: folder, loader: 'ts',
             contents: `import { writeFileSync } from 'node:fs'; import measure from './${name}.bench.ts'; writeFileSync(${JSON.stringify(results)}, JSON.stringify(await measure()));`,

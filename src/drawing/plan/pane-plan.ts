@@ -7,7 +7,7 @@ import { figure } from '../figures.ts';
 import { paneGround, POINTS_PER_INCH } from '../paper.ts';
 import { FOOT_HEIGHT, FOOT_UNDER, northArrow, scaleBar } from '../sheet/foot.ts';
 import { placedFixtures } from './fixtures.ts';
-import { placePlan, type PlacedPlan } from './place.ts';
+import { fitPlan, placePlan, type PlacedPlan } from './place.ts';
 import { descriptionOf, planLayers } from './plan.ts';
 import { extentOf, toX } from './view.ts';
 
@@ -51,20 +51,24 @@ export function drawPanePlan(ceiling: Ceiling, takeOff: TakeOff, { width, height
     };
 }
 
-/** The largest scale at which it fits, to a thousandth; on paper draftsmen's scales rule, here the pane does. */
+/** The largest scale at which it fits, nearly; on paper draftsmen's scales rule, here the pane does. */
 function placeLargest(ceiling: Ceiling, area: Extent, few: boolean): PlacedPlan {
     const show = ceiling.room.job.show.value;
-    let low = 0, high = (area.right - area.left) / Math.max(1, ceiling.width), best: PlacedPlan | null = null;
+    const [width, length] = [Math.max(1, ceiling.width), Math.max(1, ceiling.length)];
+    let k = Math.min((area.right - area.left) / width, (area.foot - area.top) / length) * FIRST_GUESS;
     for (let step = 0; step < STEPS; step++) {
-        const k = (low + high) / 2;
-        const placed = placePlan(ceiling, show, area, k, { few });
-        if (placed) [low, best] = [k, placed];
-        else high = k;
+        const fitted = fitPlan(ceiling, show, area, k, { few });
+        const more = Math.min(fitted.spareX / width, fitted.spareY / length);
+        if (more >= 0 && (more < k * CLOSE || step >= STEPS / 2)) return fitted.place();
+        // what stands around the plan hardly grows with it, but figures that no longer fit go up a row
+        k = Math.max(k * 0.3, more < 0 && step > 2 ? (k + more) * 0.98 : k + more);
     }
     // of a room too large for any pane the strings alone are wider than it: then it is shown over the edge
-    return best ?? placePlan(ceiling, show, { left: 0, top: 0, right: 1e5, foot: 1e5 }, POINTS_PER_INCH / TICKS_PER_FOOT / 16)!;
+    return placePlan(ceiling, show, { left: 0, top: 0, right: 1e5, foot: 1e5 }, POINTS_PER_INCH / TICKS_PER_FOOT / 16)!;
 }
-const STEPS = 12;
+const FIRST_GUESS = 0.7;
+const CLOSE = 0.02;
+const STEPS = 16;
 
 function footOf(ceiling: Ceiling, { view }: PlacedPlan, area: Extent, y: number): readonly Item[] {
     const right = Math.min(area.right - 20, toX(view, ceiling.width) + 20);

@@ -35,7 +35,15 @@ function narrowestBottom(ceiling: Ceiling): number {
 export interface PlaceOptions { readonly few?: boolean }
 
 /** The plan's place on the sheet at a scale, or null where it does not fit. */
-export function placePlan(ceiling: Ceiling, show: Show, area: Extent, k: number, { few = false }: PlaceOptions = {}): PlacedPlan | null {
+export function placePlan(ceiling: Ceiling, show: Show, area: Extent, k: number, options: PlaceOptions = {}): PlacedPlan | null {
+    const { spareX, spareY, place } = fitPlan(ceiling, show, area, k, options);
+    return spareX < 0 || spareY < 0 ? null : place();
+}
+
+/** How much of the sheet the plan leaves at a scale, in points (less than nothing where it does not fit), and its place there. */
+export interface FittedPlan { readonly spareX: number; readonly spareY: number; place(): PlacedPlan }
+
+export function fitPlan(ceiling: Ceiling, show: Show, area: Extent, k: number, { few = false }: PlaceOptions = {}): FittedPlan {
     const wall = wallThickness(k);
     const [pad, toBalloon, clear] = few ? [4, 10, 10] : [PAD, TO_BALLOON, 22];
     const stacks = (view: PlanView, leftClear: number) => {
@@ -54,7 +62,9 @@ export function placePlan(ceiling: Ceiling, show: Show, area: Extent, k: number,
     const below = Math.max(wall + PAST_WALL, ...left.strings.map(string => string.before)) + 8;
     const spareX = area.right - area.left - before - after - ceiling.width * k;
     const spareY = area.foot - area.top - above - below - FOOT_HEIGHT - ceiling.length * k;
-    if (spareX < 0 || spareY < 0) return null;
-    const view: PlanView = { pointsPerTick: k, left: area.left + before + spareX / 2, top: area.top + above + spareY * 0.45 };
-    return { view, ...stacks(view, wall + clear), across, down, toBalloon, hiddenLines: narrowestBottom(ceiling) * k >= 10, footFrom: view.top + ceiling.length * k + below + Math.min(16, spareY * 0.2) };
+    const place = (): PlacedPlan => {
+        const view: PlanView = { pointsPerTick: k, left: area.left + before + spareX / 2, top: area.top + above + spareY * 0.45 };
+        return { view, ...stacks(view, wall + clear), across, down, toBalloon, hiddenLines: narrowestBottom(ceiling) * k >= 10, footFrom: view.top + ceiling.length * k + below + Math.min(16, spareY * 0.2) };
+    };
+    return { spareX, spareY, place };
 }

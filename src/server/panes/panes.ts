@@ -30,8 +30,11 @@ interface Pane {
     keys?: string;
 }
 
-/** After the last build, and after the first one that waits: a picture must not stand in the way of the next keystroke. */
-const SETTLE_MS = 20, LATEST_MS = 120;
+/**
+ * How long a picture waits after a build. While somebody types it waits as long as it took the last time, so that it does not
+ * stand in the way of the next keystroke; but never longer than LATEST_MS after the first build that waits.
+ */
+const AT_ONCE_MS = 4, TYPING_MS = 200, LATEST_MS = 120;
 /** Nobody has typed for so long: what takes long may be made. */
 const REST_MS = 300;
 
@@ -48,6 +51,9 @@ export class Panes {
     private cursor: CursorParams | undefined;
     private waiting: ReturnType<typeof setTimeout> | undefined;
     private waitsSince = 0;
+    /** When something last changed, and how long it then took to show it. */
+    private lastChange = 0;
+    private lastCost = 0;
 
     /** `prover`: looks for cheaper boards than the first plan's, where the machine lets it. */
     constructor(private readonly connection: Connection, private readonly services: CofferSharedServices, prover?: BoardProver) {
@@ -93,18 +99,22 @@ export class Panes {
         if (this.panes.size === 0) return;
         const now = Date.now();
         if (this.waiting === undefined) this.waitsSince = now;
+        const settle = now - this.lastChange < TYPING_MS ? Math.max(AT_ONCE_MS, this.lastCost) : AT_ONCE_MS;
+        this.lastChange = now;
         clearTimeout(this.waiting);
-        this.waiting = setTimeout(() => void this.showAll(), Math.max(0, Math.min(SETTLE_MS, this.waitsSince + LATEST_MS - now)));
+        this.waiting = setTimeout(() => void this.showAll(), Math.max(0, Math.min(settle, this.waitsSince + LATEST_MS - now)));
     }
 
     private async showAll(): Promise<void> {
         this.waiting = undefined;
         await this.services.workspace.WorkspaceManager.ready;
+        const begun = Date.now();
         for (const [id, pane] of [...this.panes]) {
             if (this.waiting !== undefined) return;      // something changed again: it is shown then
             await this.between(() => { if (this.panes.get(id) === pane) this.show(id, pane); });
             await new Promise(resolve => setTimeout(resolve));
         }
+        this.lastCost = Date.now() - begun;
     }
 
     /** Between builds, when every document is linked. */

@@ -1,5 +1,6 @@
 import * as assert from 'node:assert/strict';
 import * as vscode from 'vscode';
+import { hallOf } from '../../bench/hall.ts';
 import { endsOf, fileUri, inPane, isDriven, measured, open, picture, replace, test, until } from './harness.ts';
 
 const PLAN = 'Ceiling Plan';
@@ -113,27 +114,6 @@ test('a restarted server fills the panes again', async () => {
     await replace(editor, 'coffers-east   2', 'coffers-east   3');
 });
 
-/** Jobs of a room with as many coffers. */
-const jobOf = (across: number, down: number): string => `edition 1
-stock board-1x6 { size 1x6; lengths 12', 16' }
-stock board-1x8 { size 1x8; lengths 12', 16' }
-stock strip-1x2 { size 1x2; lengths 8' }
-profile box {
-  blocking { stock board-1x6; screws #8 x 2 1/2" every 16" }
-  spacers { stock board-1x6; height 5"; every 24" }
-  sides { stock board-1x8; held-down 1/4"; rabbet 1/4" x 1/4" on lower-back; nails 16 ga x 2" every 12" }
-  cleats { rip 3/4" x 3/4" from strip-1x2; nails 18 ga x 1 1/4" every 8" }
-  bottom { stock board-1x6; ease 1/16"; biscuits 1 x #10 }
-  trim { stock strip-1x2; nails 18 ga x 2" every 12" }
-}
-room hall "Hall" {
-  wall north 32'
-  wall east 24'
-  wall south 32'
-  wall west 24'
-  grid { coffers-north ${across}; coffers-east ${down}; beams box; through north-south; splices on-crossings }
-}
-`;
 const P95 = (times: readonly number[]): number => [...times].sort((a, b) => a - b)[Math.floor(times.length * 0.95)]!;
 /** When the pane showed the newest picture, by the machine's clock, and which one it was. */
 const painted = async (): Promise<{ count: number; at: number } | undefined> => await inPane(PLAN,
@@ -142,7 +122,7 @@ const painted = async (): Promise<{ count: number; at: number } | undefined> => 
 test('from a keystroke to the new picture, of 12 and 40 coffers', async () => {
     if (!isDriven) return;
     for (const [across, down] of [[4, 3], [8, 5]] as const) {
-        const editor = await vscode.window.showTextDocument(await vscode.workspace.openTextDocument({ language: 'coffer', content: jobOf(across, down) }));
+        const editor = await vscode.window.showTextDocument(await vscode.workspace.openTextDocument({ language: 'coffer', content: hallOf(across, down) }));
         await vscode.commands.executeCommand('cofferwright.showPlan');
         await until('the plan', async () => await coffersShown() === across * down, coffersShown, 40);
         const toPicture: number[] = [], afterFindings: number[] = [];

@@ -1,6 +1,6 @@
 import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
+import { pathToFileURL } from 'node:url';
 import axe from 'axe-core';
 import { chromium, type Browser, type Page } from 'playwright-core';
 import { paneDocument } from '../../../src/extension/panes/document.ts';
@@ -13,7 +13,8 @@ export const THEMES = ['dark', 'light', 'high-contrast'] as const;
 export type Theme = keyof typeof themes;
 export const WIDTHS = [300, 700, 1600] as const;
 
-const root = fileURLToPath(new URL('../../..', import.meta.url));
+/** Tests and benchmarks run in the repository's own folder. */
+const root = process.cwd();
 const ORIGIN = 'http://pane.test';
 const outdir = join(root, '.cache/panes-test');
 /** Where pictures go, to be looked at. */
@@ -88,6 +89,25 @@ export class PanePage {
         await this.page.evaluate(given => window.postMessage(given, '*'), message);
         // a message is handled after those before it
         await this.page.evaluate(() => new Promise(resolve => { setTimeout(resolve); }));
+    }
+
+    /** Gives the pane a content; milliseconds from the message to the frame that shows it. */
+    async paints(message: ToPane): Promise<number> {
+        return this.page.evaluate(given => new Promise<number>(resolve => {
+            const painted = (): number => Number((performance.getEntriesByName('painted')[0] as PerformanceMark | undefined)?.detail ?? 0);
+            const before = painted(), began = performance.now();
+            window.postMessage(given, '*');
+            const look = (): void => { if (painted() > before) resolve(performance.now() - began); else requestAnimationFrame(look); };
+            look();
+        }), versioned(message) as unknown);
+    }
+
+    /** What the page's script holds, in bytes, after what it holds no more is collected. */
+    async memory(): Promise<number> {
+        const session = await this.page.context().newCDPSession(this.page);
+        await session.send('HeapProfiler.collectGarbage');
+        const { usedSize } = await session.send('Runtime.getHeapUsage');
+        return usedSize;
     }
 
     /** All that the pane has said of one type, when there is some. */
