@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
-import { SHOW_ESTIMATE, SHOW_PIECES, type InitializationOptions } from '../server/messages.ts';
+import { COLORS, SHOW_ESTIMATE, SHOW_PIECES, type Colors, type ColorsParams, type InitializationOptions } from '../server/messages.ts';
 import { BuiltinDocuments } from './builtin-documents.ts';
 import { readForServer } from './workspace-files.ts';
 
@@ -16,6 +16,10 @@ type Condition = 'starting' | 'running' | 'stopped';
 export class Server implements vscode.Disposable {
     readonly output = vscode.window.createOutputChannel('Cofferwright');
     private readonly status = vscode.languages.createLanguageStatusItem('cofferwright.server', { language: 'coffer' });
+    private readonly listening = vscode.window.onDidChangeActiveColorTheme(() => {
+        const params: ColorsParams = { colors: colorsNow() };
+        this.tell(COLORS, params);
+    });
     private readonly newClient: NewClient;
     private client: BaseLanguageClient | undefined;
     private readonly startListeners: ((listen: Listen) => void)[] = [];
@@ -70,6 +74,7 @@ export class Server implements vscode.Disposable {
     }
 
     dispose(): void {
+        this.listening.dispose();
         this.status.dispose();
         this.output.dispose();
     }
@@ -109,13 +114,15 @@ export class Server implements vscode.Disposable {
     }
 
     private options(): LanguageClientOptions {
-        const initializationOptions: InitializationOptions = { readsFiles: true, commands: [SHOW_PIECES, SHOW_ESTIMATE], ...vscode.l10n.bundle && { words: vscode.l10n.bundle } };
+        const initializationOptions: InitializationOptions = { readsFiles: true, commands: [SHOW_PIECES, SHOW_ESTIMATE], colors: colorsNow(), ...vscode.l10n.bundle && { words: vscode.l10n.bundle } };
         // what a comparison or a history shows is no job to check, so only places that files are kept in
         const places = new Set(['file', 'untitled', BuiltinDocuments.scheme, ...(vscode.workspace.workspaceFolders ?? []).map(folder => folder.uri.scheme)]);
         return {
             documentSelector: [...places].map(scheme => ({ language: 'coffer', scheme })),
             outputChannel: this.output,
             initializationOptions,
+            // a picture and its words stand beside each other; what a job says is never taken for a tag
+            markdown: { supportHtml: true },
         };
     }
 
@@ -124,6 +131,11 @@ export class Server implements vscode.Disposable {
         this.status.severity = condition === 'stopped' ? vscode.LanguageStatusSeverity.Error : vscode.LanguageStatusSeverity.Information;
         this.status.text = condition === 'stopped' ? vscode.l10n.t('Cofferwright is not running') : 'Cofferwright';
     }
+}
+
+function colorsNow(): Colors {
+    const { Dark, HighContrast } = vscode.ColorThemeKind;
+    return [Dark, HighContrast].includes(vscode.window.activeColorTheme.kind) ? 'dark' : 'light';
 }
 
 function listenTo(client: BaseLanguageClient): Listen {

@@ -2,7 +2,7 @@ import type { LanguageServer } from 'langium/lsp';
 import type { Editor } from '../language/features/editor.ts';
 import type { InitializeParams } from 'vscode-languageserver';
 import { setWords } from '../pages/shared/words.ts';
-import type { InitializationOptions } from './messages.ts';
+import type { Colors, InitializationOptions } from './messages.ts';
 
 /** What the editor at the other end can do, as it said when it came. */
 export class Client implements Editor {
@@ -13,6 +13,10 @@ export class Client implements Editor {
     markdownInCompletion = false;
     markdownInHover = false;
     markdownInSignature = false;
+    /** Pictures and words beside each other. */
+    tablesInMarkdown = false;
+    /** Whether the editor is light or dark; undefined where it does not tell. */
+    colors: Colors | undefined;
     /** Commands of the editor's own that the server may offer. */
     commands: ReadonlySet<string> = new Set();
 
@@ -20,7 +24,12 @@ export class Client implements Editor {
         server.onInitialize(params => this.learn(params));
     }
 
-    private learn({ capabilities: { workspace, textDocument }, initializationOptions }: InitializeParams): void {
+    /** Told when it comes, and whenever it changes. */
+    take(colors: unknown): void {
+        this.colors = colors === 'light' || colors === 'dark' ? colors : undefined;
+    }
+
+    private learn({ capabilities: { general, workspace, textDocument }, initializationOptions }: InitializeParams): void {
         this.refreshesInlayHints = workspace?.inlayHint?.refreshSupport ?? false;
         this.refreshesCodeLenses = workspace?.codeLens?.refreshSupport ?? false;
         this.definitionLinks = textDocument?.definition?.linkSupport ?? false;
@@ -29,7 +38,9 @@ export class Client implements Editor {
         this.markdownInCompletion = completionItem?.documentationFormat?.includes('markdown') ?? false;
         this.markdownInHover = textDocument?.hover?.contentFormat?.includes('markdown') ?? false;
         this.markdownInSignature = textDocument?.signatureHelp?.signatureInformation?.documentationFormat?.includes('markdown') ?? false;
-        const { commands, words } = (initializationOptions ?? {}) as Partial<InitializationOptions>;
+        this.tablesInMarkdown = general?.markdown?.allowedTags?.includes('table') ?? false;
+        const { commands, colors, words } = (initializationOptions ?? {}) as Partial<InitializationOptions>;
+        this.take(colors);
         setWords(Object.fromEntries(Object.entries(words ?? {}).filter(([, word]) => typeof word === 'string')));
         this.commands = new Set(Array.isArray(commands) ? commands.filter(name => typeof name === 'string') : []);
     }

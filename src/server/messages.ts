@@ -24,9 +24,15 @@ export interface ShowPiecesParams { readonly uri: string; readonly room: string 
 export interface InitializationOptions {
     readonly commands?: readonly string[];
     readonly readsFiles?: boolean;
+    readonly colors?: Colors;
     /** What the server itself says, in the language of the editor, by the English text. What is missing is said in English. */
     readonly words?: Readonly<Record<string, string>>;
 }
+
+/** Tells that the editor has become light or dark: what is drawn in a hover lies on its ground. */
+export const COLORS = 'cofferwright/colors';
+export type Colors = 'light' | 'dark';
+export interface ColorsParams { readonly colors: Colors }
 
 /**
  * Questions of the server to the editor about files that are not on the server's disk. An editor that answers them says

@@ -11,6 +11,7 @@ import type { CofferInlayHints } from './features/inlay-hints.ts';
 import { ServerFileSystem } from './file-system.ts';
 import { answerFilesOfJob } from './files-of-job.ts';
 import { FittingDiagnostics } from './fitting-diagnostics.ts';
+import { COLORS, type ColorsParams } from './messages.ts';
 import type { BoardProver } from './panes/board-proofs.ts';
 import { Panes } from './panes/panes.ts';
 import { Refresh } from './refresh.ts';

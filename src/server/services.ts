@@ -43,7 +43,7 @@ export function createServerServices(context?: DefaultSharedModuleContext): Serv
             editor: () => client,
             lsp: {
                 CompletionProvider: services => new CofferCompletionProvider(services, { namesIn: room => namesInRoom(room, figures), rules: RULES.filter(isAllowable) }),
-                HoverProvider: services => new CofferCeilingHover(services, figures),
+                HoverProvider: services => new CofferCeilingHover(services, figures, client),
                 InlayHintProvider: services => new CofferInlayHints(figures, services.shared.workspace.ConfigurationProvider as Settings),
                 CodeLensProvider: services => new CofferCodeLenses(figures, client, services.shared.workspace.LangiumDocuments, new PriceLenses(client, new Rooms(services.shared))),
                 DocumentSymbolProvider: () => new CofferOutlineProvider(document => computedFor(figures.of(document))),

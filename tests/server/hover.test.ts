@@ -1,5 +1,6 @@
 import type { Hover } from 'vscode-languageserver-types';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { THEMES } from '../../src/drawing/themes.ts';
 import { createServerServices } from '../../src/server/services.ts';
 import { TestWorkspace } from '../support/workspace.ts';
 
@@ -89,6 +90,36 @@ describe('hover in a room that is laid out', () => {
         expect(svg).toMatch(/^<svg [^>]*>[\s\S]*<\/svg>\s*$/);
         expect(svg).toContain('7" wide and 7 1/2" deep.');
         expect(picture(await hover('beams «box»('))).not.toBe(drawn);
+    });
+    test('beside its words where the editor can, in its colors where it tells them', async () => {
+        const svg = async (): Promise<string> => Buffer.from(picture(await hover('profile «box»', 'box.coffer'))!, 'base64').toString();
+        const onWhite = await svg();
+        expect(onWhite).toContain('class="f-paper"');
+        try {
+            client.take('dark');
+            client.tablesInMarkdown = true;
+            expect(await hover('profile «box»', 'box.coffer')).toMatch(/<table><tr><td>\n\n!\[section\]\([^)]*\)\n\n<\/td><td>\n\n- 7 1\/2"[^<]*<\/td><\/tr><\/table>$/);
+            const onDark = await svg(), inks = (text: string): string[] => [...text.matchAll(/\.p-cut\{[^}]*stroke:(#\w+)/g)].map(match => match[1]!);
+            // only the ground is left out: the wood keeps its own
+            expect(onDark.match(/class="f-paper" d="M0 0h/)).toBeNull();
+            expect(inks(onDark)).toEqual([THEMES.dark.ink]);
+            expect(inks(onWhite)).toEqual([THEMES.light.ink]);
+            client.take('purple');
+            expect(await svg()).toBe(onWhite);
+        } finally {
+            client.take(undefined);
+            client.tablesInMarkdown = false;
+        }
+    });
+    test('what is written about it is words, whatever signs are in them', async () => {
+        const house = await TestWorkspace.serve({ 'box.coffer': '/** <b>Wide</b> `a<b` <img src="x"> */\nstock pine { size 1x6 }\n' }, context => {
+            const services = createServerServices(context);
+            services.client.markdownInHover = true;
+            return services;
+        });
+        const document = house.document('box.coffer');
+        const found = await house.coffer.lsp.HoverProvider!.getHoverContent(document, { textDocument: { uri: document.textDocument.uri }, position: { line: 1, character: 7 } });
+        expect((found!.contents as { value: string }).value).toContain('&lt;b>Wide&lt;/b> `a<b` &lt;img src="x">');
     });
     test('plain text for an editor that shows no more', async () => {
         client.markdownInHover = false;

@@ -13,6 +13,8 @@ export interface SvgOptions {
     readonly fonts?: 'embedded' | 'named';
     /** `part of a page`: says nothing of the paper it is printed on, which is then the page's matter. */
     readonly as?: 'file' | 'part of a page';
+    /** `none`: what is drawn lies on whatever is behind it, whose color should be near that of the theme's paper. */
+    readonly paper?: 'none';
 }
 
 export interface PaneSvgOptions {
@@ -32,7 +34,7 @@ export function toSvg(sheet: Sheet, options: SvgOptions = {}): string {
         `<title id="${name}">${escapeText(sheet.title)}</title>`,
         `<desc id="${description}">${escapeText(sheet.description)}</desc>`,
         `<style>${page}${styleSheet(options.theme ?? 'auto', options.fonts === 'named' ? '' : fontFaces(sheet))}</style>`,
-        `<path class="f-paper" d="M0 0h${coordinate(width)}v${coordinate(height)}h-${coordinate(width)}z"/>`,
+        ...options.paper === 'none' ? [] : [`<path class="f-paper" d="M0 0h${coordinate(width)}v${coordinate(height)}h-${coordinate(width)}z"/>`],
         ...itemsSvg(sheet.items, { id: sheet.id }),
         '</svg>',
         '',

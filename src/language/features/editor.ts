@@ -16,7 +16,15 @@ export function plainText(markdown: string): string {
     return markdown.replace(/^```.*\n?/gm, '').replace(/!\[([^\]]*)\]\([^)]*\)/g, '').replace(/[`*]/g, '').replace(/\n{3,}/g, '\n\n').trim();
 }
 
-/** `markdown` where the editor renders it. */
-export function markup(value: string, markdown: boolean): { kind: 'markdown' | 'plaintext'; value: string } {
-    return markdown ? { kind: 'markdown', value } : { kind: 'plaintext', value: plainText(value) };
+/**
+ * Markdown in which nothing is a tag, outside of code, where signs are signs anyway: what somebody writes about a board, such as
+ * `<see the yard>`, is words.
+ */
+function withoutTags(markdown: string): string {
+    return markdown.replace(/```[\s\S]*?```|`[^`\n]*`|</g, found => (found === '<' ? '&lt;' : found));
+}
+
+/** `markdown` where the editor renders it. `ours`: what is added of our own making, tags and all. */
+export function markup(value: string, markdown: boolean, ours: readonly string[] = []): { kind: 'markdown' | 'plaintext'; value: string } {
+    return markdown ? { kind: 'markdown', value: [withoutTags(value), ...ours].filter(part => part !== '').join('\n\n') } : { kind: 'plaintext', value: plainText([value, ...ours].join('\n\n')) };
 }

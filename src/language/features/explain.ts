@@ -3,6 +3,9 @@ import * as ast from '../generated/ast.ts';
 import { blockKindOf } from '../types/declared.ts';
 import { listed, quoted } from '../types/words.ts';
 
+/** Letters of a line that is still read at a glance. */
+const LONGEST = 200;
+
 /** What is written of a declaration, on one line: `held-down : Length = 1/4"`, `profile box(groove: Length = 1/4")`. */
 export function signature(node: AstNode): string {
     if (ast.isPropertyDecl(node)) return `${node.name}${node.optional ? '?' : ''} : ${typeText(node)}${node.default ? ` = ${oneLine(node.default)}` : ''}`;
@@ -42,6 +45,8 @@ export function oneLine(node: AstNode): string {
 }
 
 function collapse(text: string): string {
-    const line = text.replace(/\/\/[^\n]*/g, ' ').replace(/\/\*[\s\S]*?\*\//g, ' ').replace(/\s+/g, ' ').trim();
-    return line.length > 160 ? `${line.slice(0, 159)}…` : line;
+    const line = text.replace(/\/\/[^\n]*/g, ' ').replace(/\/\*[\s\S]*?\*\//g, ' ').replace(/\s+/g, ' ').replace(/\( | (?=\))/g, found => found.trim()).trim();
+    if (line.length <= LONGEST) return line;
+    const comma = line.lastIndexOf(', ', LONGEST - 3);
+    return comma > 0 ? `${line.slice(0, comma)}, …` : `${line.slice(0, LONGEST - 1)}…`;
 }

@@ -25,15 +25,15 @@ export class CofferHoverProvider implements HoverProvider {
         const offset = document.textDocument.offsetAt(position);
         const leaf = CstUtils.findDeclarationNodeAtOffset(root, offset, this.services.parser.GrammarConfig.nameRegexp);
         if (!leaf || leaf.hidden || leaf.end < offset) return undefined;
-        const parts = this.parts(leaf);
-        return parts.length > 0 ? { contents: markup(parts.join('\n\n'), this.services.editor.markdownInHover), range: leaf.range } : undefined;
+        const [written, computed] = this.parts(leaf);
+        return written.length + computed.length > 0 ? { contents: markup(written.join('\n\n'), this.services.editor.markdownInHover, computed), range: leaf.range } : undefined;
     }
 
-    private parts(leaf: CstNode): string[] {
+    private parts(leaf: CstNode): [written: readonly string[], computed: readonly string[]] {
         const [found] = this.services.references.References.findDeclarations(leaf);
         const target = ast.isUsedName(found) ? found.target?.ref ?? found : found;
         const parts = target ? this.declaration(target) : this.keyword(leaf);
-        if (isUnsound(leaf.astNode) || target && isUnsound(target)) return parts;
+        if (isUnsound(leaf.astNode) || target && isUnsound(target)) return [parts, []];
         const comesTo = describe(leaf.astNode);
         if (comesTo) parts.push(comesTo);
         const where = comesTo && whereNames(leaf.astNode);
@@ -42,7 +42,7 @@ export class CofferHoverProvider implements HoverProvider {
         if (stock) parts.push(...[describe(stock)].filter(part => part !== undefined));
         const published = publishedFor(stock ?? target ?? leaf.astNode);
         if (published) parts.push(published);
-        return [...parts, ...this.computed(leaf, target)];
+        return [parts, this.computed(leaf, target)];
     }
 
     /** For whoever knows about ceilings: what more there is to say of a word that stands in sound text. */

@@ -9,6 +9,8 @@ import type { CofferServices } from '../../language/services.ts';
 import { sourceOf } from '../../language/types/place.ts';
 import { t } from '../../pages/shared/words.ts';
 import { sameSource } from '../../provenance/source.ts';
+import type { Client } from '../client.ts';
+import type { Colors } from '../messages.ts';
 import type { Figures, RoomFigures } from './figures.ts';
 import { beamInWords, partInWords, runInWords } from './hover-words.ts';
 
@@ -21,10 +23,12 @@ interface Shown { readonly section: Section; readonly job: JobSettings }
  */
 export class CofferCeilingHover extends CofferHoverProvider {
     private readonly figures: Figures;
+    private readonly client: Client;
 
-    constructor(services: CofferServices, figures: Figures) {
+    constructor(services: CofferServices, figures: Figures, client: Client) {
         super(services);
         this.figures = figures;
+        this.client = client;
     }
 
     protected override computed(leaf: CstNode, target: AstNode | undefined): readonly string[] {
@@ -68,7 +72,11 @@ export class CofferCeilingHover extends CofferHoverProvider {
         const shown = ast.isRef(node) && node.call ? this.asCalled(node) : this.byDefault(target);
         if (!shown) return [];
         const { section, job } = shown;
-        return [beamInWords(section, job), ...this.services.editor.markdownInHover ? picture(section, job) : []];
+        const words = beamInWords(section, job);
+        const drawn = this.client.markdownInHover ? picture(section, job, this.client.colors) : undefined;
+        if (!drawn) return [words];
+        // beside each other both fit into the height an editor gives
+        return this.client.tablesInMarkdown ? [`<table><tr><td>\n\n${drawn}\n\n</td><td>\n\n${words}\n\n</td></tr></table>`] : [words, drawn];
     }
 
     /** With the arguments that stand behind its name, in a room. */
@@ -93,10 +101,10 @@ export class CofferCeilingHover extends CofferHoverProvider {
     }
 }
 
-/** On white, for a picture knows nothing of the editor's colors. */
-function picture(section: Section, job: JobSettings): string[] {
+/** In the editor's colors where it tells them; on white where it does not. */
+function picture(section: Section, job: JobSettings, colors: Colors | undefined): string | undefined {
     const sheet = drawSmallSection(section, job.show.value);
-    if (!sheet) return [];
-    const bytes = new TextEncoder().encode(toSvg(sheet, { theme: 'light', fonts: 'named', as: 'part of a page' }));
-    return [`![${t('section')}](data:image/svg+xml;base64,${btoa(Array.from(bytes, byte => String.fromCharCode(byte)).join(''))})`];
+    if (!sheet) return undefined;
+    const bytes = new TextEncoder().encode(toSvg(sheet, { theme: colors ?? 'light', fonts: 'named', as: 'part of a page', ...colors && { paper: 'none' } }));
+    return `![${t('section')}](data:image/svg+xml;base64,${btoa(Array.from(bytes, byte => String.fromCharCode(byte)).join(''))})`;
 }
