@@ -51,7 +51,7 @@ export function drawView(ceiling: Ceiling, solids: readonly Solid[]): Picture {
     const title = ['Ceiling from below', room.title ?? room.name, room.job.title?.value].filter(Boolean).join(', ');
     return {
         title: cleanText(title), description: cleanText(`Seen from the floor, in perspective: ${solids.length} pieces.`), width: WIDTH, height: HEIGHT,
-        ground: patch([[0, 0, 0], [0, length, 0], [width, length, 0], [width, 0, 0]].reverse() as unknown as readonly Vector[]),
+        ground: patch([[0, 0, 0], [width, 0, 0], [width, length, 0], [0, length, 0]]),
         shadows: shadowsOf(solids, WINDOW, width, length).map(shadow => shadow.map(([x, y]) => at([x, y, 0]))),
         walls: wallsOf(width, length, depth + WALL_BELOW).flatMap(patch),
         pieces: paintOrder(seen, eye.at).filter(({ faces }) => faces.length > 0).map(({ piece, part, faces, edges }) => ({ piece, part, faces, edges })),
