@@ -80,6 +80,18 @@ describe('boards', () => {
     });
 });
 
+test('a sheet is ripped into strips, bought by the sheet, and told with its size', async () => {
+    const panel = `${yard}stock panel { sheet 48" x 96"; thickness 3/4"; price 61 USD per sheet }\n`;
+    const box = house['box.coffer'].replace('strip-1x2\n', 'strip-1x2, panel\n').replace('spacers {\n    stock   pine-1x6', 'spacers {\n    stock   panel\n    rip     5 1/2"');
+    const cwd = folderWith({ ...house, 'yard.coffer': panel, 'box.coffer': box });
+    expect(await cofferwright(cwd, ['check'])).toMatchObject({ code: 0 });
+    const printed = await boards(cwd) as Printed & { houses: { stocks: { stock: string; sheet: object | null; rips: { widths: { width: { text: string } }[] }[] }[] }[] };
+    const stock = printed.houses[0]!.stocks.find(s => s.stock === 'panel')!;
+    expect(stock).toMatchObject({ sheet: { width: { text: "4'" }, length: { text: "8'" }, grain: 'lengthwise' }, buy: [{ count: 1, length: { text: "8'" }, each: { amount: '61.00' } }] });
+    expect(stock.rips.flatMap(rip => rip.widths.map(({ width }) => width.text))).toEqual(['5 1/2"']);
+    expect((await cofferwright(cwd, ['boards'])).out).toMatch(/panel +1 x +4' x 8' sheet +at \$61\.00/);
+});
+
 describe('order', () => {
     const sold = yard.replace("lengths  8', 12'\n", "lengths  8', 12'\n  supplier  \"Tern & Daughters\"\n  lead-days  4\n  comes  primed\n");
 

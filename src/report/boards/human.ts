@@ -117,14 +117,16 @@ function money({ amount, currency }: Money): string {
 }
 
 function leftText(plans: readonly HousePlan[], paint: Paint): string[] {
-    const rows = leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).map(({ stock, show, pieces, strips }) => [
-        stock.name,
-        [...pieces.map(left => countText(left, show)), ...strips.map(strip => `${countText(strip, show)} (${printLength(strip.width, show)} wide)`)].join(', '),
-    ]);
-    if (rows.length === 0) return [];
+    const all = leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job })));
+    if (all.length === 0) return [];
+    const names = columns(all.map(({ stock }) => [stock.name, '|']));
+    const indent = Math.max(...names.map(name => name.length)) + 1;
     return [
         paint.strong('LEFT WHEN ALL IS CUT'), '`cofferwright boards --leftovers` prints what has its full width as lines for the stocks of the next job',
-        ...columns(rows).map(row => `  ${row}`),
+        ...all.flatMap(({ show, pieces, strips }, i) => {
+            const texts = [...pieces.map(left => countText(left, show)), ...strips.map(strip => `${countText(strip, show)} (${printLength(strip.width, show)} wide)`)];
+            return wrap(texts.join(', '), WIDTH - indent).map((line, j) => (j === 0 ? `  ${names[i]!.slice(0, -1)}${line}` : ' '.repeat(indent + 1) + line));
+        }),
     ];
 }
 
