@@ -9,7 +9,7 @@ interface Printed {
     plan: string;
     houses: {
         job: string; known: { as: string; text: string }; costs: { amount: string }[];
-        stocks: { stock: string; known: { text: string }; buy: { count: number; length: { text: string } }[]; boards: { from: string; length: { text: string }; strips: { pieces: { piece: string }[] }[] }[] }[];
+        stocks: { stock: string; known: { text: string }; buy: { count: number; length: { text: string } }[]; boards: { from: string; length: { text: string }; strips: { pieces: { piece: string }[] }[] }[]; rips: { widths: { width: { text: string } }[] }[] }[];
     }[];
     left: { stock: string; pieces: { count: number; length: { text: string } }[]; strips: object[] }[];
 }
@@ -85,7 +85,7 @@ test('a sheet is ripped into strips, bought by the sheet, and told with its size
     const box = house['box.coffer'].replace('strip-1x2\n', 'strip-1x2, panel\n').replace('spacers {\n    stock   pine-1x6', 'spacers {\n    stock   panel\n    rip     5 1/2"');
     const cwd = folderWith({ ...house, 'yard.coffer': panel, 'box.coffer': box });
     expect(await cofferwright(cwd, ['check'])).toMatchObject({ code: 0 });
-    const printed = await boards(cwd) as Printed & { houses: { stocks: { stock: string; sheet: object | null; rips: { widths: { width: { text: string } }[] }[] }[] }[] };
+    const printed = await boards(cwd);
     const stock = printed.houses[0]!.stocks.find(s => s.stock === 'panel')!;
     expect(stock).toMatchObject({ sheet: { width: { text: "4'" }, length: { text: "8'" }, grain: 'lengthwise' }, buy: [{ count: 1, length: { text: "8'" }, each: { amount: '61.00' } }] });
     expect(stock.rips.flatMap(rip => rip.widths.map(({ width }) => width.text))).toEqual(['5 1/2"']);
