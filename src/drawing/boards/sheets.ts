@@ -101,12 +101,16 @@ function stockHeading(order: SawOrder, { stock }: LaidBoard, area: Extent, top: 
     ];
 }
 
-/** Number, length, and where the board comes from. */
+/** Number, length, how it is ripped, and where the board comes from. */
 function gutter(board: LaidBoard, left: number, top: number, order: SawOrder): Item[] {
+    const show = order.job.show.value;
+    const widths = board.strips.flatMap(strip => strip.rippedTo ?? []);
+    const rips = [...new Set(widths)].map(width => `rip ${widths.filter(w => w === width).length} × ${sizeFigure(width, show)}`);
+    const small = [...rips.length > 2 ? [`rip ${rips.length} widths`] : rips, ...board.from === 'bought' ? [] : [board.from]];
     return [
         text([left, top + 16], `#${board.number}`, { size: 13, weight: 600 }),
-        text([left, top + 27], figure(board.length, order.job.show.value), { size: 8.4 }),
-        ...board.from === 'bought' ? [] : [text([left, top + 37], board.from, { size: 7.4, tone: 'soft' })],
+        text([left, top + 27], figure(board.length, show), { size: 8.4 }),
+        ...small.map((words, i) => text([left, top + 37 + i * 9], words, { size: 7.4, tone: 'soft' })),
     ];
 }
 
