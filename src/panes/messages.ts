@@ -4,6 +4,7 @@ import type { Source } from '../provenance/source.ts';
 
 export { isPaneKind, PANE_KINDS, type PaneKind } from '../pages/kinds.ts';
 export type { ExportFormat } from '../pages/page.ts';
+export type { Source } from '../provenance/source.ts';
 
 /**
  * What a pane and the extension that holds it say to each other. A pane that was opened by an older version of the program

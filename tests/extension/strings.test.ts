@@ -51,7 +51,7 @@ describe('the extension and the server', () => {
     });
 });
 
-/** Pages say their words by `t`: what stands in their markup itself are tags and signs. What is only printed (printed.ts) is in English, as the drawings are. */
+/** Pages say their words by `t`: what stands in their markup itself are tags, signs and, in `<code>`, words of the job language. What is only printed (printed.ts) is in English, as the drawings are. */
 describe('pages and panes', () => {
     function wordsInMarkup(file: ts.SourceFile): string[] {
         const found: string[] = [];
@@ -59,7 +59,7 @@ describe('pages and panes', () => {
             if (ts.isTaggedTemplateExpression(node) && node.tag.getText() === 'html') {
                 const { template } = node;
                 const markup = ts.isNoSubstitutionTemplateLiteral(template) ? template.text : [template.head.text, ...template.templateSpans.map(span => span.literal.text)].join('\u0000');
-                const shown = markup.replace(/<[^>]*>/g, ' '), read = [...markup.matchAll(/\b(?:title|alt|aria-label|placeholder)="([^"]*)"/g)].map(match => match[1]!);
+                const shown = markup.replace(/<code>[^<]*<\/code>/g, ' ').replace(/<[^>]*>/g, ' '), read = [...markup.matchAll(/\b(?:title|alt|aria-label|placeholder)="([^"]*)"/g)].map(match => match[1]!);
                 found.push(...[shown, ...read].flatMap(text => text.match(/\p{Letter}{2,}/gu) ?? []));
             }
             ts.forEachChild(node, visit);

@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import type { Source } from '../../provenance/source.ts';
+import type { Source } from '../../panes/messages.ts';
 
 /** How long words that were asked for stay lit. */
 const LIT_MS = 1500;
