@@ -33,6 +33,9 @@ export const SECTION_STYLE = `.section-page{padding:8px 12px 20px}
 .case summary::after{content:' ▾'}
 .case details[open]>summary::after{content:' ▴'}
 .case ul{margin:.3em 0 0;padding-inline-start:20px}
+.case li{margin:2px 0}
+.case li .link{display:inline;min-height:0;padding:0;text-decoration:underline;text-decoration-color:var(--line);text-underline-offset:3px}
+.case li .link:hover{text-decoration-color:currentColor}
 .run{margin-top:14px}
 .choice{min-height:28px}
 .printed .case,.printed .run{break-inside:avoid}

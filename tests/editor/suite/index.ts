@@ -6,6 +6,7 @@ import './shared-files.ts';
 import './manners.ts';
 import './machine.ts';
 import './panes.ts';
+import './pieces.ts';
 import './survival.ts';
 
 /** In an extension host on Node: on the desktop, or in a remote window. */
