@@ -4,6 +4,7 @@ import { chmodSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:
 import { join } from 'node:path';
 import type { Log } from 'sarif';
 import { describe, expect, test } from 'vitest';
+import { piecesOverlap } from '../../src/rules/pieces-overlap.ts';
 import { strictSchema } from '../report/samples.ts';
 import { folderWith } from './folder.ts';
 import { den, house, tooWide } from './house.ts';
@@ -30,6 +31,13 @@ describe('check', () => {
         const { code, out } = await cofferwright(cwd, ['check', 'rooms/den.coffer', '--format', 'json']);
         expect(code).toBe(1);
         expect((JSON.parse(out) as { files: string[] }).files).toEqual(['rooms/box.coffer', 'rooms/den.coffer', 'rooms/job.coffer', 'rooms/yard.coffer']);
+    });
+
+    test('what takes longer to find is among it', async () => {
+        const { code, out } = await cofferwright(folderWith({ 'hall.coffer': piecesOverlap.wrong }), ['check', '--format', 'concise']);
+        expect(code).toBe(1);
+        expect(out).toMatch(/^hall\.coffer:\d+:\d+: error: .* \[pieces-overlap\]$/m);
+        expect((await cofferwright(folderWith({ 'hall.coffer': piecesOverlap.right }), ['check', '--format', 'concise'])).out).not.toContain('[pieces-overlap]');
     });
 
     test('hints alone are clean; what fails can be chosen', async () => {

@@ -1,5 +1,6 @@
 import { DiagnosticTag, type CodeAction, type Diagnostic, type Hover, type PublishDiagnosticsParams } from 'vscode-languageserver';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { piecesOverlap } from '../../../src/rules/pieces-overlap.ts';
 import { bundledServer, Client, hasNoErrors, hasRule } from '../client.ts';
 
 /** Findings that take their time, as the real server publishes them: its closer look is one that is slow and always finds something. */
@@ -145,6 +146,25 @@ test('a fault in the closer look is said, and costs nothing else', async () => {
     expect(findings.find(({ code }) => code === 'internal-error')!.message).toContain('no luck');
     await client.change(room, text.replace('room cursed', 'room den'));
     await client.until(room, each => fresh(each) && hasNoErrors(each));
+});
+
+test('the dry fit of the shipped server comes late too, and stays while its room is typed in', async () => {
+    client.dispose();
+    client = await new Client(await bundledServer()).initialize();
+    const isIt = hasRule(piecesOverlap.name);
+    room = await client.open('untitled:hall', piecesOverlap.wrong);
+    await client.until(room, isIt);
+    const [first] = publicationsOf(room);
+    expect(isIt(first!.diagnostics)).toBe(false);
+    const from = client.history.length;
+    await client.change(room, `// a note\n${client.text(room)}`);
+    const placeOf = (findings: readonly Diagnostic[]): Diagnostic => findings.find(({ code }) => code === piecesOverlap.name)!;
+    const moved = await client.until(room, findings => isIt(findings) && isDimmed(placeOf(findings)));
+    expect(wordsAt(client.text(room), placeOf(moved).range)).toBe(wordsAt(piecesOverlap.wrong, placeOf(publicationsOf(room).find(({ diagnostics }) => isIt(diagnostics))!.diagnostics).range));
+    await client.until(room, findings => isIt(findings) && !isDimmed(placeOf(findings)));
+    for (const { diagnostics } of publicationsOf(room, from)) expect(diagnostics.filter(({ code }) => code === piecesOverlap.name).length).toBeGreaterThan(0);
+    await client.change(room, piecesOverlap.right);
+    await client.until(room, findings => !isIt(findings));
 });
 
 describe('are gone', () => {
