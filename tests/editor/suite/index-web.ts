@@ -5,6 +5,7 @@ import './answers.ts';
 import './shared-files.ts';
 import './manners.ts';
 import './panes.ts';
+import './pieces.ts';
 import './survival.ts';
 
 /** In a browser's worker, without a machine behind it: the same tests, but for those of what only a machine can. */
