@@ -13,7 +13,7 @@ import { jsonOrder } from '../../report/order/json.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
 import { isSound, planHouses, plansOf } from '../houses.ts';
 import type { World } from '../input.ts';
-import { lookCloser, USUAL_STEPS } from '../prove.ts';
+import { proved } from '../prove.ts';
 import { housesAsked, type ListOptions } from './lists.ts';
 
 export interface BoardsOptions extends ListOptions {
@@ -59,7 +59,7 @@ export async function planned(options: BoardsOptions, world: World): Promise<{ p
     const { houses, all, files, code } = await housesAsked(options, world);
     if (options.quick) return { plans: plansOf(houses, all), houses, files, code };
     world.terminal.progress('Looking for the cheapest boards …');
-    const plans = await planHouses(houses, all, questions => lookCloser(questions, USUAL_STEPS));
+    const plans = await planHouses(houses, all, proved);
     world.terminal.progress('');
     return { plans, houses, files, code };
 }
