@@ -81,6 +81,20 @@ describe('a board that is cut', () => {
         }
     });
 
+    test('with pieces of two rooms it is said in both, and its pieces are planned no more in either', async () => {
+        const two = { ...house, 'hall.coffer': den.replace('room den', 'room hall').replace("13'", "9' 6\""), 'job.coffer': 'edition 1\njob "Plum Street 4" { }\n' };
+        const { workspace, page } = await opened(two);
+        const roomsOf = (board: ReturnType<typeof open>[number]): Set<string> => new Set(board.strips.flatMap(s => s.pieces).map(p => p.piece.room));
+        const shared = open(page).filter(board => roomsOf(board).size === 2);
+        expect(shared.length).toBeGreaterThan(0);
+        const own = shared[0]!.strips.flatMap(s => s.pieces).map(p => p.piece.id);
+        const files = write(markEdits('cut', boardKey(shared[0]!), page, workspace.shared), two);
+        for (const path of ['den.coffer', 'hall.coffer']) expect(files[path]).toMatch(/\n {2}measured \{\n {4}cut .* into .*\n {2}\}\n\}\n$/);
+        const after = (await opened(files)).page;
+        expect(after.house.flatMap(r => r.findings).filter(f => f.severity === 'error')).toEqual([]);
+        expect(piecesOf(after)).toEqual(piecesOf(page).filter(id => !own.includes(id)));
+    });
+
     test('imports its stock where the room has no name for it, once, and uses the name it has', async () => {
         const { workspace, page } = await opened(house);
         const board = open(page).find(b => b.stock.name === 'board-1x6')!;
