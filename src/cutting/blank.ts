@@ -1,6 +1,6 @@
 import type { JobSettings } from '../job/model.ts';
-import type { Ticks } from '../quantity/ticks.ts';
 import { printLength } from '../quantity/print-length.ts';
+import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 
 /** What a piece takes of a board before it is cut to length. */
@@ -8,10 +8,10 @@ export interface Blank {
     readonly piece: Piece;
     /** Between the long points. */
     readonly length: Ticks;
+    /** Across the board. */
+    readonly width: Ticks;
     /** How many come out of the board's width side by side. */
     readonly abreast: number;
-    /** The width to rip to, where two or more come out of the board's width: then the board is ripped first. */
-    readonly rippedTo?: Ticks;
 }
 
 /** The blank of a piece, or in words why it cannot come out of its stock. */
@@ -21,13 +21,11 @@ export function blankOf(piece: Piece, job: JobSettings): Blank | string {
     const show = (ticks: Ticks): string => printLength(ticks, job.show.value);
     const boardWidth = piece.stock.width?.value.ticks;
     const boardThickness = piece.stock.thickness?.value.ticks;
-    const across = widthAcross(piece, boardThickness);
-    if (across === undefined) return `it is ${show(Math.min(piece.width, piece.thickness))} thick, and ${piece.stock.name} is ${show(boardThickness!)}`;
-    if (boardWidth === undefined) return { piece, length, abreast: 1 };
-    if (across > boardWidth) return `it is ${show(across)} wide, and ${piece.stock.name} is ${show(boardWidth)}`;
-    const abreast = across === boardWidth ? 1 : stripsAcross(boardWidth, across, job.kerf.value);
-    // One strip a board: it is cut to length first and then ripped, so it can share a board with pieces of full width.
-    return abreast < 2 ? { piece, length, abreast: 1 } : { piece, length, abreast, rippedTo: across };
+    const width = widthAcross(piece, boardThickness);
+    if (width === undefined) return `it is ${show(Math.min(piece.width, piece.thickness))} thick, and ${piece.stock.name} is ${show(boardThickness!)}`;
+    if (boardWidth === undefined) return { piece, length, width, abreast: 1 };
+    if (width > boardWidth) return `it is ${show(width)} wide, and ${piece.stock.name} is ${show(boardWidth)}`;
+    return { piece, length, width, abreast: width === boardWidth ? 1 : Math.max(1, stripsAcross(boardWidth, width, job.kerf.value)) };
 }
 
 /** How many strips of a width come out of a board's width: n strips take n - 1 kerfs. */
@@ -49,12 +47,14 @@ function widthAcross(piece: Piece, boardThickness: Ticks | undefined): Ticks | u
 
 /**
  * What one cut takes along the board: the kerf over the cosine of the steepest miter, since a saw at 45 degrees leaves a
- * slot that is longer by 1.414 on the face. One figure for a stock, so that any piece may lie beside any other.
+ * slot that is longer by 1.414 on the face. One figure for a stock, so that any piece may lie beside any other; it is
+ * rounded up to the finest a tape is read to, 1/128" or 0.1 mm.
  */
-export function cutAlong(pieces: readonly Piece[], kerf: Ticks): Ticks {
+export function cutAlong(pieces: readonly Piece[], job: JobSettings): Ticks {
     let steepest = 0;
     for (const piece of pieces)
         for (const end of piece.ends)
             if (end.cut === 'miter' && end.degrees > steepest && end.degrees < 90) steepest = end.degrees;
-    return steepest === 0 ? kerf : Math.ceil(kerf / Math.cos(steepest * Math.PI / 180));
+    const finest = job.show.value === 'millimeters' ? TICKS_PER_MM / 10 : TICKS_PER_INCH / 128;
+    return Math.ceil(job.kerf.value / Math.cos(steepest * Math.PI / 180) / finest - 1e-9) * finest;
 }

@@ -65,6 +65,8 @@ export interface Board {
     readonly cut: Ticks;
     /** A board that is ripped first has a strip for every width of its `Rip`, the widest first; any other has one, of its full width. */
     readonly strips: readonly Strip[];
+    /** A sheet that is ripped across its length: its strips are as long as the sheet is wide. */
+    readonly crosswise?: true;
 }
 export type BoardFrom = 'bought' | 'on hand' | 'already cut';
 

@@ -73,8 +73,8 @@ export class Pricing {
                 columns.push(...filling.picks.map(picks => ({ board, lane, picks })));
             });
         });
-        this.rips(prices, usable, part, stripWorth, worth, columns);
-        return { columns, worth, exact };
+        const complete = this.rips(prices, usable, part, stripWorth, worth, columns);
+        return { columns, worth, exact: exact && complete };
     }
 
     /** The same by tables, where the searches were given up. Undefined where the tables would be too large. */
@@ -94,22 +94,27 @@ export class Pricing {
                 if (value > price) columns.push({ board, lane, picks: this.tables[lane]!.picksAt(kind.capacity) });
             });
         });
-        this.rips(prices, usable, 1, stripWorth, worth, columns);
-        return { columns, worth, exact: true };
+        const exact = this.rips(prices, usable, 1, stripWorth, worth, columns);
+        return { columns, worth, exact };
     }
 
     /**
      * What the best content of a board of each kind is worth, exactly where the values are whole numbers below 2^53.
-     * Undefined where the tables would be too large.
+     * Undefined where that takes too much.
      */
     worthOfBoards(values: ArrayLike<number>): number[] | undefined {
         const lanes = this.stripValues(values, false);
         if (!lanes) return undefined;
         const stripWorth = lanes.map(value => this.problem.boards.map(kind => value[kind.capacity]!));
-        return this.problem.boards.map((kind, board) => {
+        let complete = true;
+        const worth = this.problem.boards.map((kind, board) => {
             const whole = canCut(kind, WHOLE) ? stripWorth[WHOLE]![board]! : 0;
-            return this.problem.strips.length > 0 ? this.ripOf(board, stripWorth, whole).value : whole;
+            if (this.problem.strips.length === 0) return whole;
+            const { value, exact } = this.ripOf(board, stripWorth, whole);
+            complete &&= exact;
+            return value;
         });
+        return complete ? worth : undefined;
     }
 
     /** By lane, what the best content of a strip of each capacity is worth. */
@@ -120,24 +125,28 @@ export class Pricing {
     }
 
     /** Adds the ways to rip that are worth more than their board, given what a strip of each lane is worth. */
-    private rips(prices: Prices, usable: readonly boolean[], part: number, stripWorth: readonly (readonly number[])[], worth: number[], columns: Column[]): void {
-        if (this.problem.strips.length === 0) return;
+    private rips(prices: Prices, usable: readonly boolean[], part: number, stripWorth: readonly (readonly number[])[], worth: number[], columns: Column[]): boolean {
+        let complete = true;
+        if (this.problem.strips.length === 0) return complete;
         this.problem.boards.forEach((_, board) => {
             if (!usable[board]) return;
-            const { value, picks } = this.ripOf(board, stripWorth, Math.max(0, prices.boards[board]! * part));
+            const { value, picks, exact } = this.ripOf(board, stripWorth, Math.max(0, prices.boards[board]! * part));
+            complete &&= exact;
             worth[board] = Math.max(worth[board]!, value);
             columns.push(...picks.map(strips => ({ board, strips })));
         });
+        return complete;
     }
 
-    /** The strips of a board that are worth most together. Exact where the values are whole numbers: there are few widths, so the search is short. */
+    /** The strips of a board that are worth most together. Exact where the values are whole numbers, unless there are so many widths that the search is given up. */
     private ripOf(board: number, stripWorth: readonly (readonly number[])[], above: number): Filling {
         const { strips, boards } = this.problem;
         const lanes = strips.map((_, i) => i);
         this.ripping.worth(lanes.map(i => stripWorth[i + 1]?.[board] ?? 0), lanes);
-        const filling = this.ripping.fill(boards[board]!.across, lanes.map(() => Infinity), above, Infinity);
+        const filling = this.ripping.fill(boards[board]!.across, lanes.map(() => Infinity), above, RIP_BUDGET);
         return { ...filling, picks: filling.picks.map(picks => picks.map(([i, count]): [number, number] => [i + 1, count]).sort(([a], [b]) => a - b)) };
     }
 }
+const RIP_BUDGET = 200_000;
 /** 150 MB of table is as much as is asked of a machine. */
 const MOST_CELLS = 150_000_000;

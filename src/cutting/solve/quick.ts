@@ -1,4 +1,6 @@
+import { coarsened } from './coarse.ts';
 import type { Effort } from './effort.ts';
+import { cheapestFor, gathered } from './layouts.ts';
 import { sequentialPlan } from './sequential.ts';
 import { pieceCount, type CuttingProblem, type Layout } from './problem.ts';
 
@@ -8,6 +10,11 @@ import { pieceCount, type CuttingProblem, type Layout } from './problem.ts';
  */
 export function quickPlan(problem: CuttingProblem, effort: Effort): Layout[] | undefined {
     if (problem.items.length === 0) return [];
+    if (problem.items.length > MOST_LENGTHS) {
+        const coarse = coarsened(problem, MOST_LENGTHS / 2);
+        const layouts = coarse.problem.items.length <= MOST_LENGTHS ? quickPlan(coarse.problem, effort) : undefined;
+        if (layouts) return gathered(shrunk(problem, coarse.refined(layouts)));
+    }
     const { items, boards } = problem;
     const longest = Math.max(...boards.map(kind => kind.capacity));
     // long pieces are worth a little more than their length, so that they are not what is left at the end
@@ -16,4 +23,18 @@ export function quickPlan(problem: CuttingProblem, effort: Effort): Layout[] | u
     const demand = items.map(item => item.count);
     const large = items.length > 150 || pieceCount(problem) > 1500;
     return sequentialPlan(problem, demand, free, values, effort, { rounds: large ? 1 : 8, budget: large ? 200 : 1000 });
+}
+/** More lengths than this are planned by groups of lengths. */
+const MOST_LENGTHS = 300;
+
+/** Each board exchanged for the cheapest that holds its pieces: they are a little shorter than they were planned. */
+function shrunk(problem: CuttingProblem, layouts: readonly Layout[]): Layout[] {
+    const free = problem.boards.map(kind => kind.available ?? Infinity);
+    for (const { board } of layouts) free[board]! -= 1;
+    return layouts.map(layout => {
+        const board = cheapestFor(problem, layout, free);
+        free[layout.board]! += 1;
+        free[board]! -= 1;
+        return { ...layout, board };
+    });
 }

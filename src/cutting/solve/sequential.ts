@@ -129,7 +129,7 @@ class Filler {
         boards.forEach((kind, board) => {
             if (!(free[board]! > 0)) return;
             this.ripping.worth(lanes.map(i => worth[i + 1]?.[board] ?? 0), lanes);
-            const chosen = this.ripping.fill(kind.across, lanes.map(() => Infinity), 0, 10_000).picks.at(-1);
+            const chosen = this.ripping.fill(kind.across, lanes.map(() => Infinity), 0, this.budget).picks.at(-1);
             if (!chosen) return;
             const left = [...this.left];
             let value = 0;

@@ -1,0 +1,122 @@
+import type { JobSettings, Stock } from '../job/model.ts';
+import { inches, Rational } from '../quantity/rational.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import type { Piece } from '../takeoff/model.ts';
+import { comparePieces } from '../takeoff/piece-order.ts';
+import { cutAlong, type Blank } from './blank.ts';
+import { kindsOf, type Kinds } from './kinds.ts';
+import type { BoardPlan } from './model.ts';
+import type { Offer } from './offers.ts';
+import { divisor, WHOLE, type CuttingProblem } from './solve/problem.ts';
+
+export interface Saw {
+    /** What one cut takes along the board. */
+    readonly cut: Ticks;
+    /** What is cut off both ends of a board together. */
+    readonly endTrim: Ticks;
+}
+
+/** What is to be cut from one stock, as a problem in whole numbers with the way back from it. */
+export interface Posed {
+    readonly stock: Stock;
+    readonly saw: Saw;
+    readonly kinds: Kinds;
+    readonly problem: CuttingProblem;
+    /** By item: the pieces that are alike, in the order they are taken. */
+    readonly pieces: readonly (readonly Piece[])[];
+    /** By lane: the width it is ripped to; lane 0 is not ripped. */
+    readonly widths: readonly (Ticks | undefined)[];
+    /** What one unit of cost in the problem is: in the currency's major unit, or in ticks. */
+    readonly costUnit: Rational;
+    /** False where lengths or costs had to be rounded to become whole numbers: then a bound on the problem says nothing of the job. */
+    readonly exact: boolean;
+}
+
+export function pose(stock: Stock, blanks: readonly Blank[], offers: readonly Offer[], job: JobSettings, before: readonly BoardPlan[]): Posed {
+    const saw: Saw = { cut: cutAlong(blanks.map(b => b.piece), job), endTrim: job.endTrim.value };
+    const longest = blanks.reduce((most, b) => Math.max(most, b.length), 0) + saw.endTrim;
+    const kinds = kindsOf(stock, job, offers, longest, before);
+    const boardWidth = stock.width?.value.ticks;
+    const widths = boardWidth === undefined ? [] : stripWidths(blanks, boardWidth, job.kerf.value);
+    const items = itemsOf(blanks, widths);
+    const lengths = gridOf(items.map(item => item.length + saw.cut), kinds.all.map(({ length, crosswise }) => (crosswise ? boardWidth! : length) - saw.endTrim + saw.cut));
+    const across = gridOf(widths.map(width => width + job.kerf.value), kinds.all.map(({ length, crosswise }) => (crosswise ? length : boardWidth ?? 0) + job.kerf.value));
+    const costs = costsOf(kinds);
+    return {
+        stock, saw, kinds, costUnit: costs.unit,
+        problem: {
+            items: items.map((item, i) => ({ size: lengths.sizes[i]!, count: item.pieces.length, lanes: item.lanes })),
+            boards: kinds.all.map(({ available, crosswise }, k) => ({
+                capacity: lengths.capacities[k]!, cost: costs.whole[k]!, available: available ?? null, across: across.capacities[k]!, ...(crosswise ? { ripOnly: true } : {}),
+            })),
+            strips: across.sizes,
+        },
+        pieces: items.map(item => item.pieces),
+        widths: [undefined, ...widths],
+        exact: lengths.exact && costs.exact && (widths.length === 0 || across.exact),
+    };
+}
+
+/** Widths that are ripped first, the widest first: two or more come out of the board's width, or one with another beside it. */
+function stripWidths(blanks: readonly Blank[], boardWidth: Ticks, kerf: Ticks): Ticks[] {
+    const several = new Set(blanks.filter(b => b.abreast > 1).map(b => b.width));
+    const narrowest = Math.min(...several);
+    const beside = new Set(blanks.filter(b => b.abreast === 1 && b.width + kerf + narrowest <= boardWidth).map(b => b.width));
+    return [...new Set([...several, ...beside])].sort((a, b) => b - a);
+}
+
+interface PosedItem { readonly length: Ticks; readonly lanes: readonly number[]; readonly pieces: Piece[] }
+
+/** Pieces of one length and width together, the longest first. */
+function itemsOf(blanks: readonly Blank[], widths: readonly Ticks[]): PosedItem[] {
+    const items = new Map<string, PosedItem>();
+    for (const blank of blanks) {
+        const { length, width } = blank;
+        const lane = widths.indexOf(width) + 1;
+        const key = `${length} ${lane}`;
+        const item = items.get(key);
+        if (item) item.pieces.push(blank.piece);
+        else items.set(key, { length, lanes: lanesOf(blank, lane), pieces: [blank.piece] });
+    }
+    for (const { pieces } of items.values()) pieces.sort(comparePieces);
+    return [...items.values()].sort((a, b) => b.length - a.length || comparePieces(a.pieces[0]!, b.pieces[0]!));
+}
+
+/** What fills most of the board's width may be cut off first and ripped then; a narrow strip only where it is long enough to be ripped by itself. */
+function lanesOf({ length, abreast }: Blank, lane: number): number[] {
+    if (lane === WHOLE) return [WHOLE];
+    return abreast === 1 || length >= SHORTEST_RIPPED ? [WHOLE, lane] : [lane];
+}
+/** Shorter pieces are not fed through a table saw along their length. Common practice, no source. */
+const SHORTEST_RIPPED = inches(12);
+
+/**
+ * Sizes and capacities in the largest unit that all sizes are whole in; capacities lose nothing by being rounded down to it. Where
+ * that is too fine, sizes are rounded up to a coarser one.
+ */
+function gridOf(sizes: readonly Ticks[], capacities: readonly Ticks[]): { sizes: number[]; capacities: number[]; exact: boolean } {
+    const common = sizes.reduce(divisor, 0) || 1;
+    const unit = Math.max(1, ...capacities) / common > FINEST ? Math.ceil(Math.max(...capacities) / FINEST) : common;
+    return {
+        sizes: sizes.map(size => Math.ceil(size / unit)), capacities: capacities.map(capacity => Math.max(0, Math.floor(capacity / unit))),
+        exact: unit === common,
+    };
+}
+const FINEST = 65_536;
+
+/** Costs as whole numbers without a common divisor, and what one of them is. */
+function costsOf({ all }: Kinds): { whole: number[]; unit: Rational; exact: boolean } {
+    const costs = all.map(kind => kind.cost);
+    const parts = costs.reduce((common, cost) => common * cost.d / greatest(common, cost.d), 1n);
+    const exact = parts <= MOST_PARTS;
+    const denominator = exact ? parts : MOST_PARTS;
+    const numbers = costs.map(cost => cost.n * denominator / cost.d);
+    const common = numbers.reduce(greatest, 0n) || 1n;
+    return { whole: numbers.map(n => Number(n / common)), unit: new Rational(common, denominator), exact };
+}
+const MOST_PARTS = 1_000_000n;
+
+function greatest(a: bigint, b: bigint): bigint {
+    while (b > 0n) [a, b] = [b, a % b];
+    return a;
+}
