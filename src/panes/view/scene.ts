@@ -31,7 +31,9 @@ export class CeilingScene {
     private readonly cutPlane = new Plane(new Vector3(0, 0, -1), 0);
     private readonly planes: Plane[] = [];
     private readonly marks = new Group();
+    /** To be given back to the graphics card: with the scene, and with the marks, which change with the cursor. */
     private readonly made: { dispose(): void }[] = [];
+    private readonly madeForMarks: { dispose(): void }[] = [];
     private readonly sun = new DirectionalLight(0xffffff, 1.5);
     private apart = 0;
 
@@ -112,24 +114,27 @@ export class CeilingScene {
     /** Lights pieces up: their surface in the color, and their edges through whatever lies before them. */
     mark(lit: ReadonlySet<string>, wrong: ReadonlySet<string>): void {
         this.marks.clear();
+        for (const each of this.madeForMarks.splice(0)) each.dispose();
         for (const [keys, color, order] of [[wrong, this.palette.wrong, 1], [lit, this.palette.lit, 2]] as const) {
             for (const { part, pieces, group } of this.parts) {
                 const own = pieces.filter(({ key }) => keys.has(key));
                 if (own.length === 0 || !group.visible) continue;
-                const { geometry, lines } = this.geometryOf(buffersOf(own, this.content));
-                const surface = new Mesh(geometry, this.keep(new MeshLambertMaterial({ color: this.palette.parts[part].clone().lerp(color, 0.72), clippingPlanes: this.planes, polygonOffset: true, polygonOffsetFactor: -1, polygonOffsetUnits: -1 })));
-                const through = new LineSegments(lines, this.keep(new LineBasicMaterial({ color, clippingPlanes: this.planes, depthTest: false, transparent: true, opacity: order === 1 ? 0.6 : 0.95 })));
+                const { geometry, lines } = geometryOf(buffersOf(own, this.content));
+                const paint = new MeshLambertMaterial({ color: this.palette.parts[part].clone().lerp(color, 0.72), clippingPlanes: this.planes, polygonOffset: true, polygonOffsetFactor: -1, polygonOffsetUnits: -1 });
+                const line = new LineBasicMaterial({ color, clippingPlanes: this.planes, depthTest: false, transparent: true, opacity: order === 1 ? 0.6 : 0.95 });
+                this.madeForMarks.push(geometry, lines, paint, line);
+                const through = new LineSegments(lines, line);
                 through.renderOrder = 10 + order;
                 const both = new Group();
                 both.position.copy(group.position);
-                both.add(surface, through);
+                both.add(new Mesh(geometry, paint), through);
                 this.marks.add(both);
             }
         }
     }
 
     dispose(): void {
-        for (const each of this.made) each.dispose();
+        for (const each of [...this.made, ...this.madeForMarks]) each.dispose();
         this.sun.shadow.map?.dispose();
     }
 
@@ -142,23 +147,13 @@ export class CeilingScene {
         return material;
     }
 
-    private geometryOf(buffers: Buffers): { readonly geometry: BufferGeometry; readonly lines: BufferGeometry } {
-        const geometry = new BufferGeometry();
-        geometry.setAttribute('position', new BufferAttribute(buffers.positions, 3));
-        geometry.setAttribute('normal', new BufferAttribute(buffers.normals, 3));
-        geometry.setAttribute('grain', new BufferAttribute(buffers.grain, 3));
-        const lines = new BufferGeometry();
-        lines.setAttribute('position', new BufferAttribute(buffers.edges, 3));
-        this.made.push(geometry, lines);
-        return { geometry, lines };
-    }
-
     private addPart(part: Part): void {
         const pieces = this.content.pieces.filter(piece => piece.part === part);
         if (pieces.length === 0) return;
         const { palette, planes } = this;
         const buffers = buffersOf(pieces, this.content);
-        const { geometry, lines } = this.geometryOf(buffers);
+        const { geometry, lines } = geometryOf(buffers);
+        this.made.push(geometry, lines);
         const mesh = new Mesh(geometry, this.keep(woodMaterial(palette.parts[part], planes, palette.flat)));
         mesh.castShadow = mesh.receiveShadow = !palette.flat;
         const [end, endLine] = [new BufferGeometry(), new BufferGeometry()];
@@ -214,4 +209,13 @@ export class CeilingScene {
         attic.position.set(width * 0.2, reach, length);
         scene.add(sun, sun.target, attic);
     }
+}
+
+function geometryOf(buffers: Buffers): { readonly geometry: BufferGeometry; readonly lines: BufferGeometry } {
+    const geometry = new BufferGeometry(), lines = new BufferGeometry();
+    geometry.setAttribute('position', new BufferAttribute(buffers.positions, 3));
+    geometry.setAttribute('normal', new BufferAttribute(buffers.normals, 3));
+    geometry.setAttribute('grain', new BufferAttribute(buffers.grain, 3));
+    lines.setAttribute('position', new BufferAttribute(buffers.edges, 3));
+    return { geometry, lines };
 }

@@ -37,6 +37,8 @@ export class Viewer {
         this.controls.addEventListener('change', () => this.draw());
         // turned by hand, it stays as it is when the pane changes its size
         this.controls.addEventListener('start', () => { this.look = null; });
+        // a graphics card that has slept has forgotten everything
+        canvas.addEventListener('webglcontextrestored', () => this.repaint());
         new ResizeObserver(() => this.fitCanvas()).observe(canvas.parentElement!);
         const recolored = new MutationObserver(() => this.repaint());
         recolored.observe(document.body, { attributes: true, attributeFilter: ['class', 'data-vscode-theme-id'] });
@@ -181,6 +183,7 @@ export class Viewer {
             this.renderer.render(this.scene.scene, this.camera);
             this.frames++;
             this.canvas.dataset['frames'] = String(this.frames);
+            this.canvas.dataset['forms'] = String(this.renderer.info.memory.geometries);
         });
     }
 }
