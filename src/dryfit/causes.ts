@@ -22,21 +22,24 @@ export function causesOf(piece: Piece, { form, seat, part }: Place, step: Ticks)
     compare('length', is.along, form.along);
     compare('width', lies ? is.across : is.high, lies ? form.across : form.high);
     compare('thickness', lies ? is.high : is.across, lies ? form.high : form.across);
-    causes.push(...miters(piece, { form, seat }, is.off), ...rabbets(piece, form.rabbet));
+    causes.push(...miters(piece, { form, seat }), ...rabbets(piece, form.rabbet));
     return causes.length > 0 ? causes : face(piece, is, step);
 }
 
+/** A line that leaves it open which end is mitered, though the piece cannot be turned round. */
+export function lacksHand(piece: Piece): boolean {
+    return piece.hand === null && rabbetOf(piece) !== undefined && piece.ends.filter(end => end.cut === 'miter').length === 1;
+}
+
 /** Which ends the saw miters, at what angle, and which of them it is. */
-function miters(piece: Piece, { form, seat }: Pick<Place, 'form' | 'seat'>, off: readonly [Ticks, Ticks]): Cause[] {
-    const [first, last] = off, [wantFirst, wantLast] = form.off;
-    const near = (a: Ticks, b: Ticks): boolean => Math.abs(a - b) <= NEAR;
-    const single = (first === 0) !== (last === 0);
-    if (single && near(first, wantLast) && near(last, wantFirst)) return [{ what: 'hand', is: piece.hand }];
-    if (single && piece.hand === null && rabbetOf(piece)) return [{ what: 'hand', is: null }];
-    const ends = endsAsHung(piece, seat);
-    const degrees = (take: Ticks): number => Math.atan2(take, form.across) * 180 / Math.PI;
-    return ([['first', first, wantFirst, ends[0]], ['last', last, wantLast, ends[1]]] as const).flatMap(([end, is, wanted, cut]): Cause[] =>
-        near(is, wanted) ? [] : [{ what: 'miter', end, is: cut.cut === 'miter' ? cut.degrees : 0, wanted: degrees(wanted) }]);
+function miters(piece: Piece, { form, seat }: Pick<Place, 'form' | 'seat'>): Cause[] {
+    if (lacksHand(piece)) return [{ what: 'hand', is: null }];
+    const is = endsAsHung(piece, seat).map(end => (end.cut === 'miter' ? end.degrees : 0)) as [number, number];
+    const wanted = form.off.map(take => Math.atan2(take, form.across) * 180 / Math.PI) as [number, number];
+    const near = (a: number, b: number): boolean => Math.abs(a - b) < 0.01;
+    if (near(is[0], wanted[0]) && near(is[1], wanted[1])) return [];
+    if (near(is[0], wanted[1]) && near(is[1], wanted[0])) return [{ what: 'hand', is: piece.hand }];
+    return (['first', 'last'] as const).flatMap((end, i): Cause[] => near(is[i]!, wanted[i]!) ? [] : [{ what: 'miter', end, is: is[i]!, wanted: wanted[i]! }]);
 }
 
 function rabbets(piece: Piece, wanted: Place['form']['rabbet']): Cause[] {

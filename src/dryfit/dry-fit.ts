@@ -1,13 +1,14 @@
 import type { Ceiling } from '../ceiling/model.ts';
 import type { Part, Piece, TakeOff } from '../takeoff/model.ts';
 import { bodyOf, pairsWithin, roomBodies, type Body } from './body.ts';
-import { misfits } from './gather.ts';
+import { handless, misfits } from './gather.ts';
 import { meetingOf, REACH, type Wrong } from './meetings.ts';
 import type { DryFit, Fault, Miscount, Solid } from './model.ts';
 import { openings, undersides } from './openings.ts';
 import { planOf, type Plan } from './places.ts';
 import { assembled } from './solids.ts';
 import { missingSpacers } from './spacers.ts';
+import { prismsOf } from './stand.ts';
 
 /**
  * Puts the cut list of one room together and looks at it:
@@ -42,8 +43,12 @@ export function examined(plan: Plan, takeOff: TakeOff, solids: readonly Solid[])
     }
     wrongs.push(...unmet(takeOff, bodies, joined));
     const under = undersides(bodies, ceiling), open = openings(bodies, ceiling, frame);
+    const misfit = misfits(wrongs, ceiling.room.job.cutTo.value);
+    // a coffer that is off because a piece round it is off is said by the piece
+    const blamed = new Set(misfit.flatMap(({ piece, causes, alike }) => causes.length > 0 ? [piece, ...alike] : []));
     const faults: Fault[] = [
-        ...miscounts(plan, takeOff), ...misfits(wrongs, ceiling.room.job.cutTo.value), ...under.faults, ...open.faults,
+        ...miscounts(plan, takeOff), ...misfit, ...handless(bodies, misfit), ...under.faults,
+        ...open.faults.filter(({ pieces }) => !pieces.some(piece => blamed.has(piece))),
     ];
     return {
         room: takeOff.room, solids, faults,
@@ -72,13 +77,19 @@ function miscounts({ ceiling, places }: Plan, takeOff: TakeOff): Miscount[] {
     for (const { id } of takeOff.pieces) count.set(id, (count.get(id) ?? 0) + 1);
     const placed = new Set(places.map(place => place.id));
     const ofPart = (part: Part): Piece | undefined => takeOff.pieces.find(piece => piece.part === part);
-    const missing = [...places.filter(({ id }) => !count.has(id)).map(({ id, part }) => ({ id, part })), ...missingSpacers(ceiling, takeOff).map(id => ({ id, part: 'spacer' as const }))];
+    const missing = [
+        ...places.filter(({ id }) => !count.has(id)).map(({ id, part, form, seat }) => ({ id, part, noRoom: prismsOf(form, seat).length === 0 })),
+        ...missingSpacers(ceiling, takeOff).map(id => ({ id, part: 'spacer' as const, noRoom: false })),
+    ];
     const doubled = [...count].filter(([, times]) => times > 1).map(([id, times]) => ({ times, piece: takeOff.pieces.find(piece => piece.id === id)! }));
-    const byPart = new Map<Part, { id: string; part: Part }[]>();
-    for (const one of missing) byPart.set(one.part, [...byPart.get(one.part) ?? [], one]);
+    const byPart = new Map<string, typeof missing>();
+    for (const one of missing) {
+        const key = `${one.part} ${one.noRoom}`;
+        byPart.set(key, [...byPart.get(key) ?? [], one]);
+    }
     return [
-        ...[...byPart.values()].map(([one, ...rest]): Miscount => ({ kind: 'missing', id: one!.id, part: one!.part, piece: ofPart(one!.part), count: 0, alike: rest.map(({ id }) => id) })),
-        ...doubled.map(({ piece, times }): Miscount => ({ kind: 'doubled', id: piece.id, part: piece.part, piece, count: times, alike: [] })),
-        ...takeOff.pieces.filter(({ id }) => !placed.has(id)).map((piece): Miscount => ({ kind: 'no-place', id: piece.id, part: piece.part, piece, count: 1, alike: [] })),
+        ...[...byPart.values()].map(([one, ...rest]): Miscount => ({ kind: 'missing', id: one!.id, part: one!.part, piece: ofPart(one!.part), count: 0, noRoom: one!.noRoom, alike: rest.map(({ id }) => id) })),
+        ...doubled.map(({ piece, times }): Miscount => ({ kind: 'doubled', id: piece.id, part: piece.part, piece, count: times, noRoom: false, alike: [] })),
+        ...takeOff.pieces.filter(({ id }) => !placed.has(id)).map((piece): Miscount => ({ kind: 'no-place', id: piece.id, part: piece.part, piece, count: 1, noRoom: false, alike: [] })),
     ];
 }

@@ -1,7 +1,7 @@
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import type { Body } from './body.ts';
-import { causesOf } from './causes.ts';
+import { causesOf, lacksHand } from './causes.ts';
 import type { Wrong } from './meetings.ts';
 import type { Cause, Clash, Misfit } from './model.ts';
 
@@ -27,6 +27,16 @@ export function misfits(wrongs: readonly Wrong[], step: Ticks): Misfit[] {
         if (mine.length === 0) continue;
         for (const wrong of mine) open.get(wrong.a === body ? wrong.b : wrong.a)?.delete(wrong);
         add(found, { kind: 'misfit', piece: body.is as Piece, causes: causes.get(body)!, clashes: mine.map(wrong => clashOf(wrong, body)), alike: [] });
+    }
+    return found;
+}
+
+/** Pieces that would fit, if it were said which way round they are cut. */
+export function handless(bodies: readonly Body[], told: readonly Misfit[]): Misfit[] {
+    const known = new Set(told.flatMap(({ piece, alike }) => [piece, ...alike]));
+    const found: Misfit[] = [];
+    for (const { is } of bodies) {
+        if (typeof is !== 'string' && lacksHand(is) && !known.has(is)) add(found, { kind: 'misfit', piece: is, causes: [{ what: 'hand', is: null }], clashes: [], alike: [] });
     }
     return found;
 }

@@ -13,10 +13,10 @@ const LEAST_AREA = (TICKS_PER_INCH / 8) ** 2;
 export interface Wrong {
     readonly a: Body; readonly b: Body;
     /**
-     * `overlap`: in each other by `ticks`. `apart`: so far apart where they should touch, or from where they should be.
-     * `area`: they touch, or keep their gap, over too little or too much of it. `rounded`: as the tape has it, `ticks` off.
+     * `overlap`: in each other by `ticks`. `apart`: so far apart where they should touch. `gap`: a gap that is so much wider than
+     * planned. `area`: they touch, or keep their gap, over too little or too much of it. `rounded`: as the tape has it, `ticks` off.
      */
-    readonly kind: 'overlap' | 'apart' | 'area' | 'rounded';
+    readonly kind: 'overlap' | 'apart' | 'gap' | 'area' | 'rounded';
     readonly ticks: number;
     readonly touches?: number; readonly wanted?: number;
     /** Whether the list does what the plan wants, so that it is the text that wants it. */
@@ -49,7 +49,7 @@ export function meetingOf(a: Body, b: Body): Met {
                     if (Math.abs(area - wanted.area) > NEAR * wanted.girth) {
                         const apart = found ? Math.max(found.near - wanted.near, found.far - wanted.near) : 0;
                         wrong.push({
-                            a, b, kind: apart > NEAR ? 'apart' : 'area', ticks: apart > NEAR ? apart : 0, planned: false,
+                            a, b, kind: apart <= NEAR ? 'area' : touching ? 'apart' : 'gap', ticks: apart > NEAR ? apart : 0, planned: false,
                             touches: squareInches(touching ? area : Math.min(area, wanted.area)), wanted: squareInches(wanted.area),
                         });
                     } else if (touching) {

@@ -50,6 +50,7 @@ export interface Misfit {
     readonly piece: Piece;
     /** Where its line of the list differs from its place; empty where nothing does, and the text itself wants it so. */
     readonly causes: readonly Cause[];
+    /** Empty where the piece would fit, but its line does not say how it is cut. */
     readonly clashes: readonly Clash[];
     /** Other pieces of the same part that are off in the same way. */
     readonly alike: readonly Piece[];
@@ -70,10 +71,11 @@ export type Cause =
 /** How a piece stands to another one. */
 export interface Clash {
     /**
-     * In each other by `ticks`; so far apart where they should touch, or than planned; touching, or keeping their gap, over
-     * another area than they should; or, as it is planned, `ticks` apart (negative: in each other) because the tape has no finer step.
+     * In each other by `ticks`; so far apart where they should touch; with a gap that is so much wider than planned; touching, or
+     * keeping their gap, over another area than they should; or, as it is planned, `ticks` apart (negative: in each other) because
+     * the tape has no finer step.
      */
-    readonly kind: 'overlap' | 'apart' | 'area' | 'rounded';
+    readonly kind: 'overlap' | 'apart' | 'gap' | 'area' | 'rounded';
     /** The other piece, or "the ceiling", "the north wall". */
     readonly other: Piece | string;
     readonly ticks: number;
@@ -89,6 +91,8 @@ export interface Miscount {
     /** The piece, where there is one; else a piece of the same part, to tell the text by. */
     readonly piece: Piece | undefined;
     readonly count: number;
+    /** Missing, and there is no room for one: the text leaves it none. */
+    readonly noRoom: boolean;
     /** Others like it. */
     readonly alike: readonly string[];
 }

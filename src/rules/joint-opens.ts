@@ -58,17 +58,21 @@ export function opens(fault: Fault): fault is Misfit {
 
 /** The list is right, and the tape too coarse for it. */
 export function isRounded({ clashes }: Misfit): boolean {
-    return clashes.every(clash => clash.kind === 'rounded');
+    return clashes.length > 0 && clashes.every(clash => clash.kind === 'rounded');
 }
 
 export function jointWords(misfit: Misfit, size: Sizes): string {
+    if (misfit.clashes.length === 0) return `${capitalized(nameOf(misfit.piece))} can be cut in two ways, and fits in one. ${causeWords(misfit, size, '')}`;
     return `${capitalized(nameOf(misfit.piece))} does not meet ${clashWords(misfit.clashes, clash => meetingWords(clash, size))}. `
         + causeWords(misfit, size, isRounded(misfit) ? 'Their lengths have no mark on the tape: say a finer `cut-to`.'
             : 'They are joined in the list and have nothing to do with each other where they stand.');
 }
 
 function meetingWords({ kind, ticks, touches, wanted }: Clash, size: Sizes): string {
-    if (kind === 'rounded') return `(${size(Math.abs(ticks))} ${ticks > 0 ? 'open' : 'too tight'})`;
-    const area = touches === undefined || wanted === undefined ? 'nowhere' : `${shortest(touches, 2)} of ${shortest(wanted, 2)} square inches as they should be`;
-    return kind === 'apart' ? `(${size(ticks)} off, ${area})` : `(${area})`;
+    switch (kind) {
+        case 'rounded': return `(${size(Math.abs(ticks))} ${ticks > 0 ? 'open' : 'too tight'})`;
+        case 'apart': return `(${size(ticks)} open)`;
+        case 'gap': return `(the gap is ${size(ticks)} wider than planned)`;
+        case 'area': case 'overlap': return touches === undefined || wanted === undefined ? '(nowhere)' : `(over ${shortest(touches, 2)} square inches instead of ${shortest(wanted, 2)})`;
+    }
 }

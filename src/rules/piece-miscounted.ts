@@ -36,11 +36,11 @@ export function isMiscount(fault: Fault): fault is Miscount {
     return fault.kind === 'missing' || fault.kind === 'doubled' || fault.kind === 'no-place';
 }
 
-export function countWords({ kind, id, count, alike, part }: Miscount): string {
+export function countWords({ kind, id, count, alike, part, noRoom }: Miscount): string {
     const names = [id, ...alike].map(nameOfId);
     switch (kind) {
         case 'missing': return `${capitalized(some(names, part))} ${names.length === 1 ? 'is' : 'are'} missing in the cut list: the layout has a place for ${names.length === 1 ? 'it' : 'them'}. `
-            + (part === 'trim' ? 'A coffer that is narrower than two trims leaves none between them: set its lines farther apart.' : FAULT_OF_THE_LIST);
+            + (noRoom ? 'Between lines that stand so close there is no room for any: set them farther apart.' : FAULT_OF_THE_LIST);
         case 'doubled': return `${capitalized(names[0]!)} is in the cut list ${counted(count, 'time')}, and the layout has one place for it. ${FAULT_OF_THE_LIST}`;
         case 'no-place': return `${capitalized(names[0]!)} is in the cut list, and the layout has no place for it. ${FAULT_OF_THE_LIST}`;
     }

@@ -72,6 +72,13 @@ describe('a piece that is off by itself', () => {
         });
     });
 
+    test('a side of which it is not said which end is mitered, and which cannot be turned round', () => {
+        forEvery(piece => piece.part === 'side' && piece.hand !== null, planted => {
+            const { faults } = fitWith(planted, { hand: null });
+            expect(faults.map(fault => fault.kind === 'misfit' && [fault.piece.id, fault.causes])).toEqual([[planted.piece.id, [{ what: 'hand', is: null }]]]);
+        });
+    });
+
     test('a bottom 1/16" wide, and one 1/16" thick', () => {
         forEvery((piece, { ceiling }) => piece.part === 'bottom' && ceiling.lines.some(line => line.name === piece.line && line.section.profile.sides?.stock), planted => {
             expectMisfit(fitWith(planted, { width: planted.piece.width + SIXTEENTH }), planted, 'width');

@@ -28,9 +28,13 @@ export function some(names: readonly string[], of: string): string {
     return names.length <= 3 ? listed(names) : `${names.slice(0, 2).join(', ')} and ${counted(names.length - 2, `other ${of}`)}`;
 }
 
-/** "bottom 2 by 1/16", side A-1-north by 1/32"": the worst first. */
+/** What shows is named before what does not. */
+const SHOWN: readonly Piece['part'][] = ['side', 'bottom', 'trim', 'band', 'cleat', 'spacer', 'blocking'];
+
+/** "side A-1-north by 1/32", bottom 2 by 1/16"". */
 export function clashWords(clashes: readonly Clash[], say: (clash: Clash) => string): string {
-    return some([...clashes].sort((a, b) => Math.abs(b.ticks) - Math.abs(a.ticks)).map(clash => `${nameOf(clash.other)} ${say(clash)}`), 'piece');
+    const rank = ({ other }: Clash): number => typeof other === 'string' ? SHOWN.length : SHOWN.indexOf(other.part);
+    return some([...clashes].sort((a, b) => rank(a) - rank(b) || Math.abs(b.ticks) - Math.abs(a.ticks)).map(clash => `${nameOf(clash.other)} ${say(clash)}`), 'piece');
 }
 
 /** Where the lines of the text stand that two pieces come from. */
@@ -64,8 +68,8 @@ function causeOf(piece: Piece, cause: Cause, size: Sizes): string {
         case 'rabbet width': return `its rabbet is ${size(cause.is)} wide instead of ${size(cause.wanted)}`;
         case 'rabbet height': return `its rabbet is ${size(cause.is)} high instead of ${size(cause.wanted)}`;
         case 'rabbet': return 'its rabbet is missing, or along another edge';
-        case 'miter': return `its ${endOf(piece, cause.end)} end is cut at ${angle(cause.is)} and closes at ${angle(cause.wanted)}`;
-        case 'hand': return cause.is === null ? 'it has no hand, and cannot be turned round' : `it is a ${cause.is} one, mitered at the wrong end`;
+        case 'miter': return `its ${endOf(piece, cause.end)} end is ${cut(cause.is)} instead of ${cut(cause.wanted)}`;
+        case 'hand': return cause.is === null ? 'it has no hand, and it cannot be turned round' : `it is a ${cause.is} one, mitered at the wrong end`;
         case 'face': return `its face is ${size(cause.is)}, and its back less the miters leaves ${size(cause.wanted)}`;
     }
 }
@@ -75,6 +79,6 @@ function endOf({ line, on }: Piece, end: 'first' | 'last'): string {
     return alongX ? (end === 'first' ? 'west' : 'east') : end === 'first' ? 'north' : 'south';
 }
 
-function angle(degrees: number): string {
-    return degrees === 0 ? '90 degrees, square,' : `${shortest(degrees, 2)} degrees`;
+function cut(degrees: number): string {
+    return degrees === 0 ? 'square' : `mitered at ${shortest(degrees, 2)} degrees`;
 }
