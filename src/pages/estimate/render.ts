@@ -11,8 +11,9 @@ export const ESTIMATE_STATE: EstimateState = { by: 'phase' };
 
 export function renderEstimate(content: EstimateContent, state: EstimateState): Html {
     return html`<div class="estimate">
+<p class="of">${named(content.title)}</p>
 <p class="sum"><strong>${content.total}</strong> <span class="soft">${t('{0}, {1}', content.hours, content.days)}</span></p>
-<p class="soft">${t('For you, not for the client: it shows what you pay and what you earn.')}</p>
+<p class="soft">${t('For you, not for the client: it shows what you pay and what you earn.')} ${t('Boards are reckoned by the first plan, the job as if nothing were cut yet; the Boards pane looks for a cheaper one.')}</p>
 ${missing(content)}
 <div ${attributes({ 'class': content.alternates.length > 0 ? 'parts beside' : 'parts' })}>
 <div class="costs">

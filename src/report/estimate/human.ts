@@ -22,6 +22,7 @@ function estimate({ house, priced: { estimate, left }, alternates }: HousePrice,
     return [
         paint.strong(`ESTIMATE  ${cleanLine(titleOf(house.job))}`),
         `For ${estimate.rooms.join(', ') || 'no room'}. For you, not for the client: it shows what you pay and what you earn.`,
+        'Boards by the first plan, the job as if nothing were cut yet; `cofferwright boards` looks for a cheaper one.',
         ...left.map(name => paint.error(`room ${name}: cannot be laid out, so it is not in here.`)),
         ...house.rooms.filter(room => room.errors > 0).map(room => paint.error(`room ${room.room.name}: ${counted(room.errors, 'error')} in what it is made from; the figures may be wrong.`)),
         '',
