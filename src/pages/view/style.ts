@@ -2,6 +2,7 @@ export const VIEW_STYLE = `.view-page{display:flex;flex-direction:column;flex:1;
 .sliders{display:flex;flex-wrap:wrap;gap:4px 12px;align-items:center}
 .slide{display:inline-flex;gap:6px;align-items:center;white-space:nowrap}
 .slide input{width:110px;min-height:26px;accent-color:var(--focus)}
+@media (max-width:560px){.slide input{width:64px}.sliders{gap:4px 8px}}
 .stage{flex:1 1 60%;min-height:180px;position:relative;overflow:hidden}
 .stage canvas{position:absolute;inset:0;width:100%;height:100%;display:block;cursor:grab;touch-action:none}
 .stage canvas:active{cursor:grabbing}

@@ -6,6 +6,7 @@ import './shared-files.ts';
 import './manners.ts';
 import './panes.ts';
 import './pieces.ts';
+import './view.ts';
 import './survival.ts';
 
 /** In a browser's worker, without a machine behind it: the same tests, but for those of what only a machine can. */

@@ -7,6 +7,7 @@ import './manners.ts';
 import './machine.ts';
 import './panes.ts';
 import './pieces.ts';
+import './view.ts';
 import './survival.ts';
 
 /** In an extension host on Node: on the desktop, or in a remote window. */
