@@ -9,6 +9,7 @@ import { dryFit, FIT_FORMATS, type FitOptions } from './commands/dry-fit.ts';
 import { explain } from './commands/explain.ts';
 import { format, type FormatOptions } from './commands/format.ts';
 import { model, MODEL_FORMATS, type ModelOptions } from './commands/model.ts';
+import { PAGE_FORMATS, print, PRINTED_PAGES, type PrintOptions } from './commands/print.ts';
 import { LABEL_PAPERS, labels, saw, type LabelOptions, type SawOptions } from './commands/saw.ts';
 import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
 import type { World } from './input.ts';
@@ -93,6 +94,9 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
     withFiles('model', 'the pieces as solids, for another program: glTF to be looked at, IFC4 for a building model')
         .option('--out <folder>', 'where they go', filled, 'models').addOption(new Option('--format <format>', 'of the files').choices(MODEL_FORMATS).default('gltf'))
         .addOption(rooms).action(act<ModelOptions>(model));
+    withFiles('print', 'a page as the editor\'s panes show it, as a file: HTML that prints well, SVG, or CSV')
+        .addOption(new Option('--page <page>', 'which one').choices(PRINTED_PAGES).default('plan')).addOption(new Option('--format <format>', 'how to write it').choices(PAGE_FORMATS).default('html'))
+        .option('--out <folder>', 'where it goes', filled, 'pages').addOption(rooms).action(act<PrintOptions>(print));
     program.command('explain').description('the page of a rule; all rules without a name').argument('[rule]')
         .action((rule: string | undefined) => run(terminal => explain(rule, { terminal })));
     withFiles('format', 'lay the text out the one way').option('--check', 'change nothing, name the files that would change', false).action(act<FormatOptions>(format));

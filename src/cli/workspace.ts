@@ -100,6 +100,17 @@ export class Workspace {
         return checked;
     }
 
+    /** Addresses of all files in use, sorted. */
+    uris(): string[] {
+        return this.shared.LangiumDocuments.all.toArray().filter(({ uri }) => !isBuiltin(uri)).map(({ uri }) => uri.toString()).sort();
+    }
+
+    /** What a file says. */
+    contentOf(uri: string): FileContent | undefined {
+        const document = this.documentAt(uri);
+        return document && !isBuiltin(document.uri) ? readFile(document) : undefined;
+    }
+
     /** Addresses of the files that a file imports, through any chain, and of the job and the rates it stands under. */
     madeFrom(uri: string): string[] {
         return madeFrom(uri, this.services.shared);

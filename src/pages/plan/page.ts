@@ -29,7 +29,7 @@ function printedPlan(room: RoomOnPage): string {
         : html`<h2>${t('Found here')}</h2><ol>${findings.map(({ severity, message }) => html`<li><b>${severityWord(severity)}.</b> ${message}</li>`)}</ol>`;
     return printable({
         title: t('Ceiling plan, {0}', title ?? name), landscape: true, style: '.drawing svg{width:100%;height:auto}',
-        body: html`<div class="drawing">${trusted(toSvg(drawPlan(ceiling, takeOff), { as: 'part of a page' }))}</div>${list}`,
+        body: html`<div class="drawing">${trusted(toSvg(drawPlan(ceiling, takeOff), { as: 'part of a page' }))}</div><p class="soft">${t('On paper smaller than the sheet names, its scale no longer holds; the scale bar does.')}</p>${list}`,
     });
 }
 

@@ -1,0 +1,95 @@
+import type { Ceiling, Layout } from '../ceiling/model.ts';
+import type { Finding } from '../findings/finding.ts';
+import type { Alternate } from '../job/alternate.ts';
+import type { FileContent } from '../job/file.ts';
+import type { JobSettings } from '../job/model.ts';
+import { inspect, takeOffOf } from '../pipeline/inspect.ts';
+import type { RoomOnPage } from './page.ts';
+
+/** The files that rooms are looked for in: the open folders of an editor, or what a command was asked about. */
+export interface FilesThere {
+    /** Addresses of all of them, sorted, without the built-in vocabulary. */
+    all(): readonly string[];
+    content(uri: string): FileContent | undefined;
+    /** Addresses of what a file uses, through any chain. */
+    reached(uri: string): readonly string[];
+}
+
+/** A room that stands in a text, laid out or not. */
+export interface RoomThere { readonly file: FileContent; readonly layout: Layout }
+
+/** Rooms as pages want them. */
+export class RoomsOnPages {
+    /** `boardsOf`: what is known of a house's boards, where somebody looks for cheaper ones. */
+    constructor(private readonly files: FilesThere, private readonly boardsOf?: (house: readonly RoomOnPage[]) => RoomOnPage['boards']) {}
+
+    /** Of one file, in the order of the text. */
+    in(uri: string): readonly RoomThere[] {
+        const file = this.files.content(uri);
+        return file ? inspect(file).layouts.map(layout => ({ file, layout })) : [];
+    }
+
+    /** Every room there is. */
+    all(): readonly RoomThere[] {
+        return this.files.all().flatMap(uri => this.in(uri));
+    }
+
+    /** A room with all that pages take from it, or undefined where it is not laid out. */
+    onPage({ file, layout }: RoomThere): RoomOnPage | undefined {
+        const { ceiling } = layout;
+        return ceiling && !layout.room.broken ? new KnownRoom(this, file, layout, ceiling, this.boardsOf) : undefined;
+    }
+
+    /** What was found in a file and in those it uses, its own first. */
+    findingsBehind(uri: string): readonly Finding[] {
+        return [uri, ...this.files.reached(uri)].flatMap(file => {
+            const content = this.files.content(file);
+            return content ? inspect(content).findings : [];
+        });
+    }
+
+    /** The laid out rooms under a job. */
+    house(job: JobSettings): readonly RoomOnPage[] {
+        const key = keyOf(job);
+        return this.all().filter(({ layout }) => keyOf(layout.room.job) === key).flatMap(there => this.onPage(there) ?? []);
+    }
+
+    /** Alternates of the rooms under a job. */
+    alternates(job: JobSettings): readonly Alternate[] {
+        const key = keyOf(job);
+        return this.files.all().flatMap(uri => this.files.content(uri)?.alternates.filter(({ rooms: [first] }) => first && keyOf(first.instead.job) === key) ?? []);
+    }
+}
+
+/** Rooms without a job are under the same one: none. */
+function keyOf({ at }: JobSettings): string {
+    return at ? `${at.uri}#${at.range.start.line}:${at.range.start.character}` : '';
+}
+
+/** What takes long is made when it is asked for. */
+class KnownRoom implements RoomOnPage {
+    private rooms: readonly RoomOnPage[] | undefined;
+
+    constructor(private readonly from: RoomsOnPages, readonly file: FileContent, readonly layout: Layout, readonly ceiling: Ceiling, private readonly boardsOf?: (house: readonly RoomOnPage[]) => RoomOnPage['boards']) {}
+
+    get takeOff(): RoomOnPage['takeOff'] {
+        return takeOffOf(this.ceiling);
+    }
+
+    get findings(): readonly Finding[] {
+        return this.known ??= this.from.findingsBehind(this.file.uri);
+    }
+    private known: readonly Finding[] | undefined;
+
+    get alternates(): readonly Alternate[] {
+        return this.from.alternates(this.layout.room.job);
+    }
+
+    get house(): readonly RoomOnPage[] {
+        return this.rooms ??= this.from.house(this.layout.room.job);
+    }
+
+    get boards(): RoomOnPage['boards'] {
+        return this.boardsOf?.(this.house);
+    }
+}
