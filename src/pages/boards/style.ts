@@ -13,6 +13,8 @@ export const BOARDS_STYLE = `.boards-page{padding-bottom:24px}
 .purchase .known{font-weight:600}
 .purchase .known.proven::before{content:'✓ '}
 .proving progress{vertical-align:middle;width:120px;accent-color:var(--focus)}
+.left>summary{display:list-item;width:max-content;max-width:100%;margin:4px 0;padding-inline:6px 10px}
+.left>summary::marker{color:var(--soft)}
 .left ul{margin:4px 0}
 .stock{padding:6px 14px 0}
 .stock>header{display:flex;flex-wrap:wrap;gap:2px 12px;align-items:baseline;border-bottom:1px solid var(--line);margin-top:10px}

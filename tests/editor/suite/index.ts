@@ -6,6 +6,7 @@ import './shared-files.ts';
 import './manners.ts';
 import './machine.ts';
 import './panes.ts';
+import './boards.ts';
 import './pieces.ts';
 import './view.ts';
 import './survival.ts';
