@@ -34,7 +34,17 @@ export async function end(): Promise<void> {
     await server?.stop();
 }
 
-/** A small whole job in a file that is not saved yet, to change into one's own. */
+/** A small whole job in a file that is not saved yet, to change into one's own. It has a name already, and with it the file's icon. */
 async function newJob(): Promise<void> {
-    await vscode.window.showTextDocument(await vscode.workspace.openTextDocument({ language: 'coffer', content: firstJob }));
+    const open = new Set(vscode.workspace.textDocuments.map(({ uri }) => uri.toString()));
+    let uri: vscode.Uri, count = 1;
+    do {
+        uri = vscode.Uri.from({ scheme: 'untitled', path: count === 1 ? 'ceiling.coffer' : `ceiling-${count}.coffer` });
+        count++;
+    } while (open.has(uri.toString()));
+    const edit = new vscode.WorkspaceEdit();
+    edit.insert(uri, new vscode.Position(0, 0), firstJob);
+    const document = await vscode.workspace.openTextDocument(uri);
+    await vscode.workspace.applyEdit(edit);
+    await vscode.window.showTextDocument(document);
 }
