@@ -7,11 +7,14 @@ const frames = async (): Promise<number> => Number(await inPane(VIEW, 'Number(do
 const picked = async (): Promise<unknown> => inPane(VIEW, 'document.querySelector("#picked .link")?.textContent ?? ""');
 
 test('the ceiling in three dimensions is drawn in a pane of the editor, and a piece leads to its words', async () => {
-    if (!isDriven) return;
     const editor = await open('rooms/den.coffer');
     await until('activation', () => vscode.extensions.getExtension('cofferwright.cofferwright')?.isActive);
     const began = Date.now();
     await vscode.commands.executeCommand('cofferwright.showView');
+    const labels = (): string[] => vscode.window.tabGroups.all.flatMap(group => group.tabs).map(({ label }) => label);
+    await until('the room it shows', () => labels().includes(`Den — ${VIEW}`), labels, 40);
+    // what is in the pane is seen only from outside of the editor
+    if (!isDriven) return;
     await until('the first frame', async () => await frames() > 0, frames, 60);
     measured('view in three dimensions, from the command to the first frame', Date.now() - began);
     await picture('view');
