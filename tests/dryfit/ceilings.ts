@@ -4,6 +4,7 @@ import type { Ceiling } from '../../src/ceiling/model.ts';
 import type { LineSpec, Profile, Room } from '../../src/job/model.ts';
 import { inches, millimeters } from '../../src/quantity/rational.ts';
 import { exactly } from '../../src/quantity/tolerance.ts';
+import type { Ticks } from '../../src/quantity/ticks.ts';
 import type { TakeOff } from '../../src/takeoff/model.ts';
 import { takeOff } from '../../src/takeoff/take-off.ts';
 import { randomRooms } from '../support/random-rooms.ts';
@@ -21,16 +22,24 @@ const variation = fc.record({
     gauge: fc.option(fc.constant(0)), plain: fc.boolean(),
     heldDown: fc.subarray(['1', '2', 'B']),
     splices: fc.uniqueArray(fc.record({ at: fc.integer({ min: 1, max: 6 }), off: fc.integer({ min: -3, max: 3 }), from: direction }), { maxLength: 3, selector: ({ at, from }) => from === 'north' ? at : 7 - at }),
-    fineness: fc.constantFrom(0, 1, 2),
+    fineness: fc.constantFrom(0, 1, 2), spacersWider: fc.constantFrom(0, 0, 1, 2),
 });
 type Variation = typeof variation extends fc.Arbitrary<infer T> ? T : never;
 
 /** Ceilings of every kind that the language can say and the program computes. A room that cannot be laid out gives none. */
-export const ceilings: fc.Arbitrary<Built | undefined> = fc.tuple(randomRooms, variation).map(([random, v]) => {
-    const room = varied(random.room, v);
-    const { ceiling } = layOut(room);
-    return ceiling && { ceiling, off: takeOff(ceiling), [fc.toStringMethod]: () => `${random[fc.toStringMethod]()} ${JSON.stringify(v)}` };
-});
+export const ceilings: fc.Arbitrary<Built | undefined> = built();
+
+/** The same, cut to this step of the tape. */
+export const cutTo = (step: Ticks): fc.Arbitrary<Built | undefined> => built(step);
+
+function built(step?: Ticks): fc.Arbitrary<Built | undefined> {
+    return fc.tuple(randomRooms, variation).map(([random, v]) => {
+        const made = varied(random.room, v);
+        const room = step === undefined ? made : { ...made, job: { ...made.job, cutTo: { ...made.job.cutTo, value: step } } };
+        const { ceiling } = layOut(room);
+        return ceiling && { ceiling, off: takeOff(ceiling), [fc.toStringMethod]: () => `${random[fc.toStringMethod]()} ${JSON.stringify(v)}` };
+    });
+}
 
 /** Steps of the tape that are as fine as boards are thick: a coarser one opens corners, and that is told. */
 const STEPS = { 'feet-inches': ['1/64', '1/32', '1/16'].map(inches), 'millimeters': ['0.5', '1', '1'].map(millimeters) };
@@ -63,13 +72,15 @@ function varied(room: Room, v: Variation): Room {
     };
 }
 
-function variedProfile(profile: Profile, { without, edge, wide, high, gauge }: Variation): Profile {
+function variedProfile(profile: Profile, { without, edge, wide, high, gauge, spacersWider }: Variation): Profile {
     const rabbet = profile.sides!.rabbet, sixteenth = inches('1/16');
     return {
         ...profile,
         cleats: without.includes('cleats') || !profile.cleats ? undefined
             : { ...profile.cleats, ...gauge !== null && { gauge: { ...profile.bottom!.stock!.value.thickness!, said: true } } },
-        spacers: without.includes('spacers') ? undefined : profile.spacers,
+        // wider than the blocking within the gap that a bottom may have: they push the sides out by plan
+        spacers: without.includes('spacers') || !profile.spacers ? undefined
+            : { ...profile.spacers, ...spacersWider > 0 && { rip: { ...profile.spacers.stock!.value.width!, value: exactly(profile.blocking!.stock!.value.width!.value.ticks + spacersWider * inches('1/128')) } } },
         trim: without.includes('trim') ? undefined : profile.trim,
         // without a bottom a section has no fit, so nothing is laid out: it keeps one
         sides: {
