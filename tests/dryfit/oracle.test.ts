@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { layOut } from '../../src/ceiling/layout.ts';
-import { areaOf, blockOf, separation, sharedPlan } from '../../src/dryfit/block.ts';
+import { areaOf, blockOf, facesOf, facing, separation, sharedPlan } from '../../src/dryfit/block.ts';
 import { bodyOf, pairsWithin } from '../../src/dryfit/body.ts';
 import type { Prism, Solid } from '../../src/dryfit/model.ts';
 import { planOf } from '../../src/dryfit/places.ts';
@@ -78,6 +78,38 @@ describe('against another library', () => {
         }), RUNS);
         expect(within).toBeGreaterThan(100);
         expect(apart).toBeGreaterThan(100);
+    });
+
+    test('faces touch over the area by which one goes into the other when it is pushed a little', () => {
+        const push = 32;                                    // ticks
+        let joints = 0, slanted = 0;
+        fc.assert(fc.property(ceilings, built => {
+            if (!built) return;
+            const places = new Map(planOf(built.ceiling, built.off).places.map(place => [place.id, place]));
+            const bodies = solidsOf(built.ceiling, built.off).map(({ piece, prisms }) => bodyOf(piece, places.get(piece.id)!, prisms));
+            const looked = new Map<string, number>();
+            for (const [a, b] of pairsWithin(bodies, 0)) {
+                const kind = `${(a.is as Piece).part} ${(b.is as Piece).part}`;
+                if ((looked.get(kind) ?? 0) > 5) continue;                      // some of every kind
+                for (const one of a.blocks) for (const other of b.blocks) for (let i = 0; i < facesOf(one); i++) for (let j = 0; j < facesOf(other); j++) {
+                    const faces = facing(one, i, other, j);
+                    if (!faces || Math.abs(faces.near) > 2 || Math.abs(faces.far) > 2 || faces.area < (TICKS_PER_INCH / 4) ** 2) continue;
+                    looked.set(kind, (looked.get(kind) ?? 0) + 1);
+                    const edge = one.edges[i];
+                    const out = edge ? [edge.dy / edge.unit, -edge.dx / edge.unit, 0] : [0, 0, i === one.edges.length ? -1 : 1];
+                    const by = (push + faces.near) / TICKS_PER_INCH;
+                    const pushed = asManifold([other.prism]).translate([-out[0]! * by, out[1]! * by, out[2]! * by]);
+                    const area = asManifold([one.prism]).intersect(pushed).volume() / (push / TICKS_PER_INCH);
+                    const ours = faces.area / TICKS_PER_INCH ** 2;
+                    // what is pushed along a slant, or past the edge of the other, differs by the push along the way around
+                    expect(Math.abs(area - ours), `${(a.is as Piece).id} ${(b.is as Piece).id}`).toBeLessThan(2 * push / TICKS_PER_INCH ** 2 * faces.girth);
+                    joints++;
+                    if (edge && edge.dx !== 0 && edge.dy !== 0) slanted++;
+                }
+            }
+        }), RUNS);
+        expect(joints).toBeGreaterThan(200);
+        expect(slanted).toBeGreaterThan(15);
     });
 
     test('how deep two prisms are in each other is how far one must be moved to be out of the other', () => {
