@@ -26,6 +26,7 @@ import { CofferDocumentValidator } from './workspace/document-validator.ts';
 import { ImportGraph } from './workspace/import-graph.ts';
 import { CofferIndexManager } from './workspace/index-manager.ts';
 import { Jobs } from './workspace/jobs.ts';
+import { Rooms } from './workspace/rooms.ts';
 import { CofferServiceRegistry } from './workspace/service-registry.ts';
 import { Stamps } from './workspace/stamps.ts';
 import { CofferWorkspaceManager } from './workspace/workspace-manager.ts';
@@ -36,7 +37,7 @@ export interface Checks {
 }
 
 interface SharedAdditions {
-    readonly workspace: { readonly Imports: ImportGraph, readonly Jobs: Jobs, readonly Stamps: Stamps };
+    readonly workspace: { readonly Imports: ImportGraph, readonly Jobs: Jobs, readonly Rooms: Rooms, readonly Stamps: Stamps };
 }
 interface Additions {
     readonly vocabulary: Vocabulary;
@@ -52,6 +53,7 @@ const sharedModule: Module<CofferSharedServices, PartialLangiumSharedServices & 
     workspace: {
         Imports: services => new ImportGraph(services),
         Jobs: () => new Jobs(),
+        Rooms: services => new Rooms(services.workspace.Jobs),
         Stamps: () => new Stamps(),
         LangiumDocumentFactory: services => new CofferDocumentFactory(services),
         IndexManager: services => new CofferIndexManager(services),

@@ -1,4 +1,4 @@
-import type { AstNode, LangiumDocument } from 'langium';
+import { AstUtils, UriUtils, type AstNode, type LangiumDocument } from 'langium';
 import type { Finding } from '../../findings/finding.ts';
 import * as ast from '../generated/ast.ts';
 import { sourceOf, sourceOfKeyword, sourceOfProperty } from '../types/place.ts';
@@ -14,7 +14,7 @@ export function declaredFindings(document: LangiumDocument, file: ast.File): rea
     const found = [...twice(file.items.filter(isGlobal), 'in this file'), ...twice(file.items.filter(ast.isAlternate), 'in this file')];
     for (const profile of file.items.filter(ast.isProfile)) found.push(...twice(profile.params, 'among these parameters'));
     found.push(...onlyOnce(file.items.filter(ast.isLabor), 'labor'), ...onlyOnce(file.items.filter(ast.isBid), 'bid'));
-    return [...found, ...jobFindings(document, file)];
+    return [...found, ...roomFindings(document, file), ...jobFindings(document, file)];
 }
 
 /** What shares the names of a file: a stock and a profile may not be called alike. */
@@ -45,6 +45,18 @@ function onlyOnce(nodes: readonly AstNode[], keyword: string): Finding[] {
         related: [{ at: sourceOfKeyword(nodes[0]!, keyword), message: 'The first.' }],
         fixes: [removeLines(`Take this ${keyword} block out`, sourceOf(node))],
     }));
+}
+
+/** Pieces of two rooms that are called alike could not be told apart. It is said at all but the first. */
+function roomFindings(document: LangiumDocument, file: ast.File): Finding[] {
+    const { Rooms } = servicesOf(document).shared.workspace;
+    return file.items.filter(ast.isRoom).flatMap(room => {
+        const other = Rooms.namesake(document, room);
+        if (!other) return [];
+        const where = UriUtils.relative(UriUtils.dirname(document.uri), AstUtils.getDocument(other).uri);
+        const message = `Another room of this house is called ${quoted(room.name)} (${where}), and pieces are known by their room: two would have every name. Give one of the rooms another name.`;
+        return [finding('declared-twice', sourceOfProperty(room, 'name'), message, { severity: 'warning', related: [{ at: sourceOfProperty(other, 'name'), message: 'The other room.' }] })];
+    });
 }
 
 /** One job a folder: with two, nobody could say which holds. It is said at all but the first. */

@@ -2,28 +2,33 @@ import { AstUtils, CstUtils, DefaultIndexManager, isReference, stream, type AstN
 import type { CofferSharedServices } from '../services.ts';
 import type { ImportGraph } from './import-graph.ts';
 import type { Jobs } from './jobs.ts';
+import type { Rooms } from './rooms.ts';
 
 /**
- * Keeps the list of jobs beside the index of names: both are made from what has just been parsed.
+ * Keeps the lists of jobs and rooms beside the index of names: all are made from what has just been parsed.
  * Uses of a name are looked for when somebody asks for them; a list of all of them, kept up to date at every keystroke,
  * would cost as much as linking. Which files a change concerns is read off the imports.
  */
 export class CofferIndexManager extends DefaultIndexManager {
     private readonly jobs: Jobs;
+    private readonly rooms: Rooms;
     private readonly imports: ImportGraph;
 
     constructor(services: CofferSharedServices) {
         super(services);
         this.jobs = services.workspace.Jobs;
+        this.rooms = services.workspace.Rooms;
         this.imports = services.workspace.Imports;
     }
 
     override async updateContent(document: LangiumDocument, cancelToken?: Cancellation.CancellationToken): Promise<void> {
         this.jobs.update(document);
+        this.rooms.update(document);
         await super.updateContent(document, cancelToken);
     }
 
     override remove(uri: URI): void {
+        this.rooms.remove(uri.toString());
         this.jobs.remove(uri.toString());
         super.remove(uri);
     }

@@ -72,6 +72,20 @@ export class Jobs {
         return all;
     }
 
+    /** The folder whose job holds for a file, by address: files of one house have the same. Undefined where there is no job. */
+    houseOf(key: string): string | undefined {
+        for (let folder = folderOf(key); folder !== ''; folder = folderOf(folder)) {
+            if ([...this.folders.get(folder)?.values() ?? []].some(items => items.some(ast.isJob))) return folder;
+        }
+        return undefined;
+    }
+
+    /** Has the whole house that a file is of looked at again. */
+    touch(key: string): void {
+        const house = this.houseOf(key);
+        if (house !== undefined) this.touched.add(house);
+    }
+
     /** True for documents in or below a folder whose job or rates were touched. */
     takeTouched(): (key: string) => boolean {
         const folders = [...this.touched];

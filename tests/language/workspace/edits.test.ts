@@ -152,3 +152,38 @@ describe('the job that holds', () => {
         expect(workspace.rules('b.coffer')).toEqual(['two-jobs']);
     });
 });
+
+describe('rooms of one house that are called alike', () => {
+    const job = 'edition 1\njob "House" { currency "USD" }\n';
+    const room = (name: string) => `edition 1\nroom ${name} "Room" {\n  wall north 10'\n  wall east 9'\n}\n`;
+    const files = { 'house.coffer': job, 'a.coffer': room('den'), 'rooms/b.coffer': room('den'), 'other/house.coffer': job, 'other/c.coffer': room('den') };
+    const told = (workspace: TestWorkspace) => Object.keys(files).filter(path => workspace.has(path)).filter(path => workspace.rules(path).includes('declared-twice'));
+
+    test('are told at all but the first, and not between houses', async () => {
+        const workspace = await TestWorkspace.open(files);
+        expect(told(workspace)).toEqual(['rooms/b.coffer']);
+        const finding = workspace.findings('rooms/b.coffer').find(({ rule }) => rule === 'declared-twice')!;
+        expect(finding).toMatchObject({ severity: 'warning', message: 'Another room of this house is called `den` (../a.coffer), and pieces are known by their room: two would have every name. Give one of the rooms another name.' });
+        expect(workspace.words(finding.at)).toBe('den');
+        expect(finding.related.map(({ at }) => [at.uri, workspace.words(at)])).toEqual([[workspace.document('a.coffer').uri.toString(), 'den']]);
+    });
+
+    test('until one of them is called otherwise, goes, or is in another house', async () => {
+        const workspace = await TestWorkspace.open(files);
+        await workspace.edit({ 'a.coffer': room('hall') });
+        expect(told(workspace)).toEqual([]);
+        await workspace.edit({ 'a.coffer': `// moved\n${room('den')}` });
+        expect(told(workspace)).toEqual(['rooms/b.coffer']);
+        await workspace.edit({ 'a.coffer': `// moved\n// again\n${room('den')}` });
+        expect(workspace.findings('rooms/b.coffer').flatMap(({ related }) => related.map(({ at }) => workspace.words(at)))).toEqual(['den']);
+        expect(workspace.document('rooms/b.coffer').diagnostics!.flatMap(({ relatedInformation }) => relatedInformation!.map(({ location }) => location.range.start.line))).toEqual([3]);
+        await workspace.edit({ 'a.coffer': undefined });
+        expect(told(workspace)).toEqual([]);
+        await workspace.edit({ 'a.coffer': room('den') });
+        expect(told(workspace)).toEqual(['rooms/b.coffer']);
+        await workspace.edit({ 'rooms/house.coffer': job });
+        expect(told(workspace)).toEqual([]);
+        await workspace.edit({ 'rooms/house.coffer': undefined, 'other/house.coffer': undefined });
+        expect(told(workspace)).toEqual(['other/c.coffer', 'rooms/b.coffer'].sort((a, b) => Object.keys(files).indexOf(a) - Object.keys(files).indexOf(b)));
+    });
+});
