@@ -26,6 +26,8 @@ export interface Posed {
     readonly pieces: readonly (readonly Piece[])[];
     /** By lane: the width it is ripped to; lane 0 is not ripped. */
     readonly widths: readonly (Ticks | undefined)[];
+    /** What one unit of length in the problem is. */
+    readonly lengthUnit: Ticks;
     /** What one unit of cost in the problem is: in the currency's major unit, or in ticks. */
     readonly costUnit: Rational;
     /** False where lengths or costs had to be rounded to become whole numbers: then a bound on the problem says nothing of the job. */
@@ -37,13 +39,13 @@ export function pose(stock: Stock, blanks: readonly Blank[], offers: readonly Of
     const longest = blanks.reduce((most, b) => Math.max(most, b.length), 0) + saw.endTrim;
     const kinds = kindsOf(stock, job, offers, longest, before);
     const boardWidth = stock.width?.value.ticks;
-    const widths = boardWidth === undefined ? [] : stripWidths(blanks, boardWidth, job.kerf.value);
+    const widths = boardWidth === undefined ? [] : stripWidths(blanks, boardWidth, kinds.all.some(kind => kind.crosswise), job.kerf.value);
     const items = itemsOf(blanks, widths);
     const lengths = gridOf(items.map(item => item.length + saw.cut), kinds.all.map(({ length, crosswise }) => (crosswise ? boardWidth! : length) - saw.endTrim + saw.cut));
     const across = gridOf(widths.map(width => width + job.kerf.value), kinds.all.map(({ length, crosswise }) => (crosswise ? length : boardWidth ?? 0) + job.kerf.value));
     const costs = costsOf(kinds);
     return {
-        stock, saw, kinds, costUnit: costs.unit,
+        stock, saw, kinds, lengthUnit: lengths.unit, costUnit: costs.unit,
         problem: {
             items: items.map((item, i) => ({ size: lengths.sizes[i]!, count: item.pieces.length, lanes: item.lanes })),
             boards: kinds.all.map(({ available, crosswise }, k) => ({
@@ -57,11 +59,14 @@ export function pose(stock: Stock, blanks: readonly Blank[], offers: readonly Of
     };
 }
 
-/** Widths that are ripped first, the widest first: two or more come out of the board's width, or one with another beside it. */
-function stripWidths(blanks: readonly Blank[], boardWidth: Ticks, kerf: Ticks): Ticks[] {
+/**
+ * Widths that are ripped first, the widest first: two or more come out of the board's width, or one with another beside it, or the
+ * sheet may be turned.
+ */
+function stripWidths(blanks: readonly Blank[], boardWidth: Ticks, turns: boolean, kerf: Ticks): Ticks[] {
     const several = new Set(blanks.filter(b => b.abreast > 1).map(b => b.width));
     const narrowest = Math.min(...several);
-    const beside = new Set(blanks.filter(b => b.abreast === 1 && b.width + kerf + narrowest <= boardWidth).map(b => b.width));
+    const beside = new Set(blanks.filter(b => b.abreast === 1 && (turns ? b.width < boardWidth : b.width + kerf + narrowest <= boardWidth)).map(b => b.width));
     return [...new Set([...several, ...beside])].sort((a, b) => b - a);
 }
 
@@ -94,12 +99,12 @@ const SHORTEST_RIPPED = inches(12);
  * Sizes and capacities in the largest unit that all sizes are whole in; capacities lose nothing by being rounded down to it. Where
  * that is too fine, sizes are rounded up to a coarser one.
  */
-function gridOf(sizes: readonly Ticks[], capacities: readonly Ticks[]): { sizes: number[]; capacities: number[]; exact: boolean } {
+function gridOf(sizes: readonly Ticks[], capacities: readonly Ticks[]): { sizes: number[]; capacities: number[]; unit: Ticks; exact: boolean } {
     const common = sizes.reduce(divisor, 0) || 1;
     const unit = Math.max(1, ...capacities) / common > FINEST ? Math.ceil(Math.max(...capacities) / FINEST) : common;
     return {
         sizes: sizes.map(size => Math.ceil(size / unit)), capacities: capacities.map(capacity => Math.max(0, Math.floor(capacity / unit))),
-        exact: unit === common,
+        unit, exact: unit === common,
     };
 }
 const FINEST = 65_536;

@@ -12,6 +12,7 @@ import { pose, type Posed } from './pose.ts';
 import { stockPlanOf } from './stock-plan.ts';
 import { Effort } from './solve/effort.ts';
 import { costOfLayouts, type CuttingProblem, type Layout } from './solve/problem.ts';
+import { withLongerOffcuts } from './solve/offcuts.ts';
 import { quickPlan } from './solve/quick.ts';
 
 /** A first plan, and for each stock the question whether there is a cheaper one. */
@@ -117,9 +118,15 @@ function reasonFor({ piece, length }: Blank, offers: readonly Offer[], job: JobS
         : `no ${stock.name} is sold that is at most ${show(job.longestBoard?.value ?? 0)} long`;
 }
 
-function stockPlan({ posed, offers, layouts }: Draft, job: JobSettings, answer?: Answer): StockPlan {
-    return stockPlanOf(posed, answer?.layouts ?? layouts, offers, job, answer ? knownOf(posed, answer) : firstPlan(posed.kinds.least));
+function stockPlan({ posed, offers, layouts: first }: Draft, job: JobSettings, answer?: Answer): StockPlan {
+    // an offcut is what is left after the last cut
+    const shortest = Math.ceil((job.shortestOffcut.value + posed.saw.cut) / posed.lengthUnit);
+    const layouts = withLongerOffcuts(posed.problem, answer?.layouts ?? first, shortest, answer ? LOOKS : QUICK_LOOKS);
+    return stockPlanOf(posed, layouts, offers, job, answer ? knownOf(posed, { ...answer, layouts }) : firstPlan(posed.kinds.least));
 }
+
+const QUICK_LOOKS = 50_000;
+const LOOKS = 1_000_000;
 
 /** Nothing is claimed where the problem is not exactly the job, nor where costs cannot be compared. */
 function knownOf({ problem, costUnit, exact, kinds: { least, comparable } }: Posed, { layouts, bound }: Answer): Known {

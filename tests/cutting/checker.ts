@@ -17,7 +17,7 @@ export function checkPlan(plan: BoardPlan, pieces: readonly Piece[], job: JobSet
 
     const sums = new Map<string, Rational>();
     const unpriced = new Map<string, number>();
-    for (const { stock, boards, buy, costs } of plan.stocks) {
+    for (const { stock, boards, buy, costs, rips } of plan.stocks) {
         const longest = job.longestBoard?.value ?? Infinity;
         for (const board of boards) {
             expect(board.strips.flatMap(s => s.pieces).length, 'no board without a piece').toBeGreaterThan(0);
@@ -25,20 +25,25 @@ export function checkPlan(plan: BoardPlan, pieces: readonly Piece[], job: JobSet
                 expect(stock.lengths.map(l => l.value)).toContain(board.length);
                 expect(board.length).toBeLessThanOrEqual(longest);
             }
+            const along = board.crosswise ? stock.width!.value.ticks : board.length;
+            if (board.crosswise) expect(stock.sheet!.value.grain).toBe('none');
             let width = 0;
             for (const strip of board.strips) {
                 for (const piece of strip.pieces) expect(piece.stock.key).toBe(stock.key);
-                expect(stripLength(strip.pieces, job)).toBeLessThanOrEqual(board.length - job.endTrim.value);
+                expect(stripLength(strip.pieces, job)).toBeLessThanOrEqual(along - job.endTrim.value);
                 if (strip.rippedTo === undefined) expect(board.strips).toHaveLength(1);
                 for (const piece of strip.pieces)
                     if (strip.rippedTo !== undefined) expect([piece.width, piece.thickness]).toContain(strip.rippedTo);
                     else expect(Math.min(piece.width, piece.thickness)).toBeLessThanOrEqual(stock.width?.value.ticks ?? Infinity);
                 width += (strip.rippedTo ?? 0) + (width > 0 ? job.kerf.value : 0);
                 expect(strip.offcut).toBeGreaterThanOrEqual(0);
-                expect(strip.offcut + stripLength(strip.pieces, job)).toBeLessThanOrEqual(board.length - job.endTrim.value + 1e-9);
+                expect(strip.offcut + stripLength(strip.pieces, job)).toBeLessThanOrEqual(along - job.endTrim.value + 1e-9);
+                expect(strip.kept).toBe(strip.offcut >= job.shortestOffcut.value);
             }
-            if (stock.width && board.strips.length > 1) expect(width).toBeLessThanOrEqual(stock.width.value.ticks);
+            if (stock.width && board.strips.length > 1) expect(width).toBeLessThanOrEqual(board.crosswise ? board.length : stock.width.value.ticks);
         }
+        const ripped = boards.filter(b => b.strips.some(strip => strip.rippedTo !== undefined)).map(b => b.number);
+        expect(rips.flatMap(rip => rip.boards).sort((a, b) => a - b), 'every board that is ripped first is in one rip').toEqual(ripped);
         for (const { value } of stock.onHand)
             expect(boards.filter(b => b.from === 'on hand' && b.length === value.length).length)
                 .toBeLessThanOrEqual(stock.onHand.filter(o => o.value.length === value.length).reduce((n, o) => n + o.value.count, 0));

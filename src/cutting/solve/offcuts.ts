@@ -1,0 +1,83 @@
+import { gathered } from './layouts.ts';
+import type { CuttingProblem, Layout } from './problem.ts';
+
+/**
+ * The same boards, with pieces moved and exchanged between them so that what is left is in fewer and longer offcuts. Of two plans
+ * at one cost that with the greater sum of the squares of the kept offcuts is better: one of 6' rather than two of 3'. Goes on
+ * until no single move or exchange helps; the best of all it need not be.
+ * @param shortest the shortest offcut worth keeping, in the problem's unit
+ * @param looks how many exchanges are looked at, in all: a large job is left half improved rather than keep anybody waiting
+ */
+export function withLongerOffcuts(problem: CuttingProblem, layouts: readonly Layout[], shortest: number, looks: number): Layout[] {
+    const shop = new Shop(problem, layouts, shortest);
+    for (let improved = true; improved && looks > 0;) {
+        improved = false;
+        for (const from of shop.strips)
+            for (const to of shop.strips) {
+                if (from === to || from.lane !== to.lane || looks <= 0) continue;
+                looks -= 1 + from.picks.size * (1 + to.picks.size);
+                if (shop.improve(from, to)) improved = true;
+            }
+    }
+    return shop.improvedOnce ? shop.layouts() : [...layouts];
+}
+
+interface StripLeft { readonly lane: number; readonly picks: Map<number, number>; room: number }
+
+class Shop {
+    readonly strips: readonly StripLeft[];
+    improvedOnce = false;
+    private readonly boards: readonly { readonly board: number; readonly strips: readonly StripLeft[] }[];
+    private readonly problem: CuttingProblem;
+    private readonly shortest: number;
+
+    constructor(problem: CuttingProblem, layouts: readonly Layout[], shortest: number) {
+        this.problem = problem;
+        this.shortest = Math.max(1, shortest);
+        this.boards = layouts.flatMap(({ board, strips, times }) => Array.from({ length: times }, () => ({
+            board, strips: strips.map(({ lane, picks }) => ({
+                lane, picks: new Map(picks), room: picks.reduce((room, [item, count]) => room - count * problem.items[item]!.size, problem.boards[board]!.capacity),
+            })),
+        })));
+        this.strips = this.boards.flatMap(({ strips }) => strips);
+    }
+
+    /** Moves a piece from one strip to another, or exchanges two, where that makes the offcuts longer. */
+    improve(from: StripLeft, to: StripLeft): boolean {
+        const { items } = this.problem;
+        const now = this.worth(from.room) + this.worth(to.room);
+        let best = now;
+        let move: { given: number; taken?: number } | undefined;
+        for (const given of from.picks.keys()) {
+            const size = items[given]!.size;
+            for (const taken of [undefined, ...to.picks.keys()]) {
+                const shift = size - (taken === undefined ? 0 : items[taken]!.size);
+                if (shift <= 0 || shift > to.room) continue;
+                const worth = this.worth(from.room + shift) + this.worth(to.room - shift);
+                if (worth > best) { best = worth; move = { given, taken }; }
+            }
+        }
+        if (!move) return false;
+        transfer(move.given, from, to, items[move.given]!.size);
+        if (move.taken !== undefined) transfer(move.taken, to, from, items[move.taken]!.size);
+        return this.improvedOnce = true;
+    }
+
+    layouts(): Layout[] {
+        return gathered(this.boards.map(({ board, strips }) => ({
+            board, times: 1, strips: strips.map(({ lane, picks }) => ({ lane, picks: [...picks].sort(([a], [b]) => a - b) })),
+        })));
+    }
+
+    private worth(room: number): number {
+        return room >= this.shortest ? room * room : 0;
+    }
+}
+
+function transfer(item: number, from: StripLeft, to: StripLeft, size: number): void {
+    const left = from.picks.get(item)! - 1;
+    if (left > 0) from.picks.set(item, left); else from.picks.delete(item);
+    to.picks.set(item, (to.picks.get(item) ?? 0) + 1);
+    from.room += size;
+    to.room -= size;
+}
