@@ -25,6 +25,9 @@ export async function runInEditor({ editor, vsix, suite, web, packed, workspace,
     let browser;
     try {
         cpSync(workspace, join(folder, 'workspace'), { recursive: true });
+        // where the suite meets the driver: on Node in the folder for pictures, in the browser in one of the workspace
+        const asked = web ? join(folder, 'workspace/.driver') : pictures;
+        mkdirSync(asked, { recursive: true });
         // An extension under development must be named, or the editor runs no suite. On Node it is one for that alone, and
         // the extension that is tested is installed. The browser's host runs only a suite that lies in an extension of its
         // own: there the tested one, as it was packed, is named, and the suite laid into it.
@@ -44,7 +47,7 @@ export async function runInEditor({ editor, vsix, suite, web, packed, workspace,
             if (first.startsWith(RESULTS)) writeFileSync(results, first.slice(RESULTS.length));
             else if (/^(not )?ok - /.test(first) || type === 'error') log(words.map(word => String(word).slice(0, 400)).join(' '));
         });
-        const looking = setInterval(() => { void lookFor(page, pictures); }, 50);
+        const looking = setInterval(() => { void lookFor(page, asked); }, 50);
         const remote = path => `vscode-remote://127.0.0.1:${port}${path}`;
         const payload = [['extensionDevelopmentPath', remote(driver)], ['extensionTestsPath', remote(join(driver, 'suite.js'))], ['skipWelcome', 'true'], ...web ? [['extensionDevelopmentKind', 'web']] : []];
         await page.goto(`http://127.0.0.1:${port}/?folder=${encodeURIComponent(join(folder, 'workspace'))}&payload=${encodeURIComponent(JSON.stringify(payload))}`);
@@ -70,9 +73,11 @@ const beingAnswered = new Set();
 async function lookFor(page, folder) {
     for (const wanted of readdirSync(folder)) {
         const [, name, what] = /^(.*)\.(wanted|wanted-words|wanted-pane)$/.exec(wanted) ?? [];
-        if (!name || beingAnswered.has(wanted)) continue;
+        const question = join(folder, wanted);
+        // what is still being written does not end with a line yet
+        if (!name || beingAnswered.has(wanted) || !readFileSync(question, 'utf8').endsWith('\n')) continue;
         beingAnswered.add(wanted);
-        const question = join(folder, wanted), answer = join(folder, `${name}.${what === 'wanted' ? 'png' : 'txt'}`);
+        const answer = join(folder, `${name}.${what === 'wanted' ? 'png' : 'txt'}`);
         try {
             const found = what === 'wanted' ? await page.screenshot() : what === 'wanted-pane' ? await inPane(page, readFileSync(question, 'utf8')) : await wordsOn(page, readFileSync(question, 'utf8'));
             writeFileSync(`${answer}.new`, found);

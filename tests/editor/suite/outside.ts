@@ -32,7 +32,7 @@ export function report(results: Report): void {
 async function ask(question: string, text: string, answer: string): Promise<string> {
     const from = path.join(folder!, question), to = path.join(folder!, answer);
     fs.rmSync(to, { force: true }); // of an earlier time
-    fs.writeFileSync(`${from}.new`, text);
+    fs.writeFileSync(`${from}.new`, `${text}\n`);
     fs.renameSync(`${from}.new`, from);
     for (let time = 0; time < 300; time++) {
         if (fs.existsSync(to)) return answer.endsWith('.png') ? '' : fs.readFileSync(to, 'utf8');
