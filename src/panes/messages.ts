@@ -30,7 +30,7 @@ export interface ContentMessage {
 }
 /** What the cursor in the text stands in, by the keys of a page's parts (`data-key`). `reveal`: somebody asked for it by hand. */
 export interface SelectionMessage { readonly type: 'selection'; readonly keys: readonly string[]; readonly reveal: boolean }
-/** A part was picked in another pane that shows the same room. It stays so until the cursor leaves its words. */
+/** A part was picked in another pane that shows the same room. It stays so until the cursor comes into the words of others. */
 export interface PickedMessage { readonly type: 'picked'; readonly key: string }
 /** What is ticked off, by key. */
 export interface TicksMessage { readonly type: 'ticks'; readonly keys: readonly string[] }

@@ -164,7 +164,7 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
             case 'content': return this.take(message);
             case 'selection':
                 this.lit = new Set(message.keys);
-                if (this.picked !== undefined && !this.lit.has(this.picked)) this.picked = undefined;
+                if (this.picked !== undefined && this.lit.size > 0 && !this.lit.has(this.picked)) this.picked = undefined;
                 if (message.reveal && message.keys[0] !== undefined) return this.pick(message.keys[0]);
                 this.light();
                 return;

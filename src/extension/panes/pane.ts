@@ -22,7 +22,10 @@ export class Pane {
     private chosen: { readonly uri: string; readonly room: string } | undefined;
     private size: { readonly width: number; readonly height: number } | undefined;
     private last: PaneContentParams | undefined;
-    private keys: readonly string[] = [];
+    /** What the cursor stands in; undefined until the server has said so. */
+    private keys: readonly string[] | undefined;
+    /** The part that was picked by hand: said again to a script that comes back, until the cursor comes into the words of others. */
+    private pickedKey: string | undefined;
     /** Its script has said that it is there. */
     private isReady = false;
 
@@ -65,21 +68,28 @@ export class Pane {
         this.name();
         const { pane: _, ...message } = params;
         this.post({ type: 'content', ...message });
+        // somebody asked for a part of a pane that was not there yet
+        if (this.pickedKey !== undefined && before.length === 0) this.picked(this.pickedKey);
         if (!sameRooms(before, this.ticked)) this.postTicks();
     }
 
     select({ keys }: PaneSelectionParams): void {
+        const isFirst = this.keys === undefined, isElsewhere = this.pickedKey !== undefined && keys.length > 0 && !keys.includes(this.pickedKey);
         this.keys = keys;
         this.post({ type: 'selection', keys, reveal: false });
+        if (!isElsewhere) return;
+        // where the cursor was before somebody picked is no reason to forget what was picked
+        if (isFirst) this.post({ type: 'picked', key: this.pickedKey! });
+        else this.pickedKey = undefined;
     }
 
     /** Shows a part that somebody asked for in another pane. */
     reveal(key: string): void {
-        this.keys = [key];
-        this.post({ type: 'selection', keys: [key], reveal: true });
+        this.picked(key);
     }
 
     picked(key: string): void {
+        this.pickedKey = key;
         this.post({ type: 'picked', key });
     }
 
@@ -133,7 +143,8 @@ export class Pane {
         const { pane: _, ...message } = this.last;
         this.post({ type: 'content', ...message });
         this.postTicks();
-        this.post({ type: 'selection', keys: this.keys, reveal: false });
+        if (this.keys) this.post({ type: 'selection', keys: this.keys, reveal: false });
+        if (this.pickedKey !== undefined) this.post({ type: 'picked', key: this.pickedKey });
     }
 
     private name(): void {

@@ -30,6 +30,15 @@ test('a piece picked in the cut list is picked on the plan, and its words are se
     await until('the piece picked on the plan', async () => await inPane(PLAN, 'document.querySelector(".picked")?.dataset.key') === 'den.bottom-2', () => inPane(PLAN, 'document.querySelector(".picked")?.outerHTML.slice(0, 200) ?? "nothing"'));
     await picture('cut-list-and-plan');
     await vscode.commands.executeCommand('cofferwright.showCutList');
+    // a plan that is not there yet opens at the piece
+    await vscode.window.tabGroups.close(vscode.window.tabGroups.all.flatMap(group => group.tabs).filter(({ label }) => label.endsWith(PLAN)));
+    await until('the list again', async () => await entries() === 1, entries);
+    await look('side-B-1-south');
+    await click(CUT_LIST, '.open-why');
+    await click(CUT_LIST, '#list [data-find=plan]');
+    await until('the piece picked on a new plan', async () => await inPane(PLAN, 'document.querySelector(".picked")?.dataset.key') === 'den.side-B-1-south', () => inPane(PLAN, 'document.querySelectorAll("[data-key]").length'));
+    await vscode.commands.executeCommand('cofferwright.showCutList');
+    await until('the list again', async () => await entries() === 1, entries);
     await look('');
 });
 
