@@ -8,6 +8,8 @@ import { Ticked, tickChange, tickKey } from '../../src/pages/cut-list/ticks.ts';
 import { totalsOf } from '../../src/pages/cut-list/totals.ts';
 import type { RoomOnPage } from '../../src/pages/page.ts';
 import { whyText } from '../../src/provenance/why-text.ts';
+import { folderWith } from '../cli/folder.ts';
+import { cofferwright } from '../cli/world.ts';
 import { roomOnPage, serve } from '../panes/support/content.ts';
 import { HOSTILE, trespasses } from './hostile.ts';
 import { parlor, type ParlorWords } from './parlor.ts';
@@ -172,6 +174,20 @@ describe('the cut list as markup and as files', () => {
         for (const { mark } of content.pieces) expect(paper).toContain(mark);
         expect(paper).not.toMatch(/<button|<input|file:/);
         expect(paper).toMatch(/<thead>/);
+    });
+
+    test('the CSV is the one that the command line prints', async () => {
+        const text = parlor();
+        const { out } = await cofferwright(folderWith({ 'parlor.coffer': text }), ['cut-list', '--format', 'csv', 'parlor.coffer']);
+        const csv = String((await cutListPage.exports.csv!(await room(), CUT_LIST_STATE)).bytes);
+        expect(csv).toBe(out);
+        expect(csv.split('\r\n').length).toBeGreaterThan(100);
+    });
+
+    test('of a room without a beam is the band alone', async () => {
+        const content = cutListContent(await room({}, text => text.replace('coffers-north 3', 'coffers-north 1').replace('coffers-east 3', 'coffers-east 1').replace('  line B { beams clear-box }\n', '')));
+        expect(content.pieces.map(({ mark }) => mark)).toEqual(['band-east', 'band-north', 'band-south', 'band-west']);
+        expect(markup({ ...content, pieces: [] })).toContain('This room has no pieces yet.');
     });
 
     test('files are named by their way from the room\'s own', () => {

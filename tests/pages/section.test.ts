@@ -163,6 +163,21 @@ describe('the section page as markup', () => {
         expect([pressed(''), pressed('B'), pressed('1 2 A'), pressed('gone')]).toEqual(['deep-box', 'clear-box', 'deep-box', 'deep-box']);
     });
 
+    test('of a room without a beam says so, on the page and in every file', async () => {
+        const page = roomOnPage(await serve({ 'parlor.coffer': parlor().replace('coffers-north 3', 'coffers-north 1').replace('coffers-east 3', 'coffers-east 1').replace('  line B { beams clear-box }\n', '') }), 'parlor.coffer');
+        expect(renderSection(sectionContent(page, WIDE), SECTION_STATE, NOTHING_SHOWN).text).toContain('No beam runs through this room.');
+        expect(String((await sectionPage.exports.svg!(page, undefined)).bytes)).toContain('No beam runs through this room.');
+        for (const make of Object.values(sectionPage.exports)) expect(String((await make(page, undefined)).bytes)).not.toMatch(/NaN|undefined/);
+    });
+
+    test('speaks millimeters where the job does', async () => {
+        const shown = await content({ job: 'show millimeters\n  cut-tolerance 0.5 mm' });
+        expect(caseOf(shown, 'tolerance.channel.east-west.1').verdict).toMatch(/lacks 0\.75 mm at worst/);
+        const markup = renderSection(shown, SECTION_STATE, NOTHING_SHOWN).text;
+        expect(markup).toContain('139.7 mm');
+        expect(markup.replace(/<[^>]*>/g, '')).not.toMatch(/\d"/);
+    });
+
     test('is kept as a sheet of the section that is chosen, and as a table of all', async () => {
         const { page } = await room();
         const svg = String((await sectionPage.exports.svg!(page, { section: 'B' })).bytes);

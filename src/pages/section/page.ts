@@ -1,4 +1,6 @@
+import { sheet, text, type Sheet } from '../../drawing/display-list.ts';
 import { drawSection, sectionsOf, toSvg } from '../../drawing/index.ts';
+import { paneGround } from '../../drawing/paper.ts';
 import { contextIn } from '../../drawing/section/context.ts';
 import { toDxf } from '../../exports/dxf/dxf.ts';
 import { decimal, printCsv, unitOf } from '../../report/csv.ts';
@@ -30,12 +32,13 @@ export const sectionPage: Page<SectionContent> = {
 type OneSection = ReturnType<typeof sectionsOf>[number];
 
 /** The section that the pane shows; the first where its state says none of this room's. */
-function chosen({ ceiling }: RoomOnPage, state: unknown): OneSection {
+function chosen({ ceiling }: RoomOnPage, state: unknown): OneSection | undefined {
     const all = sectionsOf(ceiling), wanted = (state as { section?: unknown } | null | undefined)?.section;
-    return all.find(({ lines }) => lines.map(line => line.name).join(' ') === wanted) ?? all[0]!;
+    return all.find(({ lines }) => lines.map(line => line.name).join(' ') === wanted) ?? all[0];
 }
 
-function sheetOf({ ceiling }: RoomOnPage, each: OneSection) {
+function sheetOf({ ceiling }: RoomOnPage, each: OneSection | undefined): Sheet {
+    if (!each) return sheet({ id: 'C-2', title: t('No beam runs through this room.'), description: '' }, paneGround(400, 60), [text([200, 34], t('No beam runs through this room.'), { size: 11, anchor: 'middle' })]);
     return drawSection(each.section, contextIn(ceiling, each, { sheet: 'C-2', of: '' }));
 }
 
