@@ -6,6 +6,7 @@ import { toPaneSvg } from '../../drawing/svg/svg.ts';
 import { drawTolerance } from '../../drawing/tolerance/figure.ts';
 import { drawRunStrip } from '../../drawing/tolerance/run-strip.ts';
 import { linesNamed, sizesOf } from '../../rules/support/words.ts';
+import type { Show } from '../../quantity/print-length.ts';
 import { worstCase } from '../../quantity/tolerance.ts';
 import type { JobSettings, Profile } from '../../job/model.ts';
 import type { Source } from '../../provenance/source.ts';
@@ -19,6 +20,7 @@ import { fitCase, spacerCase, type ToleranceCase } from './tolerances.ts';
 
 export interface SectionContent extends PageContent {
     readonly title: string;
+    readonly show: Show;
     readonly sections: readonly SectionShown[];
     /** What rounding, press and the saw do along the runs of the room. */
     readonly runs: readonly { readonly title: string; readonly svg: string; readonly cases: readonly CaseShown[] }[];
@@ -59,7 +61,7 @@ export function sectionContent(room: RoomOnPage, wishes: Wishes): SectionContent
         figure: points(wide ? width * 0.44 - PADDING - 16 : Math.min(760, width - PADDING)),
     };
     return {
-        title: layout.room.title ?? layout.room.name,
+        title: layout.room.title ?? layout.room.name, show: ceiling.room.job.show.value,
         sections: sectionsOf(ceiling).map(each => shown(each, room, sizes, sources)),
         runs: runCases(ceiling).map(({ strip, cases }) => ({
             title: strip.title, svg: toPaneSvg(drawRunStrip(strip, sizes.figure), { attributesOf: () => ({}) }),

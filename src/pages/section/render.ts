@@ -16,7 +16,7 @@ ${content.sections.length > 1 ? chooser(content.sections, section) : ''}
 <div class="columns">
 <div class="one">${picture(section)}</div>
 <div class="other">
-${tolerances(section)}
+${tolerances(section, content.show)}
 ${content.runs.map(run => html`<section class="run"><h2>${run.title}</h2><div class="strip">${trusted(run.svg)}</div>${run.cases.map(caseMarkup)}</section>`)}
 </div>
 </div>
@@ -39,9 +39,9 @@ ${notes.length === 0 ? '' : html`<dl class="notes">${notes.map(({ name, words, a
 <tbody>${lengths.map(({ name, figure, off, why }) => html`<tr><th scope="row">${name}</th><td class="figure">${figure}${off ? html` <span class="soft">${off}</span>` : ''}</td><td>${whyMarkup(why)}</td></tr>`)}</tbody></table>`;
 }
 
-function tolerances(section: SectionShown): Html {
+function tolerances(section: SectionShown, show: SectionContent['show']): Html {
     return html`<section><h2>${t('What the tolerances do')}</h2>
-${section.isExact ? html`<p class="soft">${t('The text says of nothing how far it may be off. What is said is drawn here, such as:')} <code>rip 5 1/2" ± 1/64"</code></p>` : ''}
+${section.isExact ? html`<p class="soft">${t('The text says of nothing how far it may be off. What is said is drawn here, such as:')} <code>${show === 'millimeters' ? 'rip 140 mm ± 0.5 mm' : 'rip 5 1/2" ± 1/64"'}</code></p>` : ''}
 ${section.cases.map(caseMarkup)}</section>`;
 }
 
