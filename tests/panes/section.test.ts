@@ -71,6 +71,21 @@ describe('the section pane', () => {
         await pane.close();
     });
 
+    test('a piece that is picked elsewhere brings its section', async () => {
+        const pane = await PanePage.open('section');
+        await pane.say(await section(pane));
+        const picked = (): Promise<string[]> => pane.page.locator('.drawing .part.picked').evaluateAll(parts => parts.map(each => each.getAttribute('aria-label')!));
+        await pane.say({ type: 'picked', key: 'parlor.bottom-B-2' });
+        expect(await pane.page.locator('h2').first().textContent()).toContain('clear-box');
+        expect(await picked()).toEqual(['Bottom']);
+        await pane.say({ type: 'picked', key: 'parlor.side-1-1-east' });
+        expect(await pane.page.locator('h2').first().textContent()).toContain('deep-box');
+        expect(await picked()).toEqual(['Side, left', 'Side, right']);
+        await pane.say({ type: 'picked', key: 'parlor.band-north' });
+        expect(await pane.page.locator('h2').first().textContent()).toContain('deep-box');
+        await pane.close();
+    });
+
     test('hostile names are text', async () => {
         const pane = await PanePage.open('section', { width: 300 });
         for (const name of HOSTILE) {

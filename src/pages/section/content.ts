@@ -10,7 +10,7 @@ import type { Show } from '../../quantity/print-length.ts';
 import { worstCase } from '../../quantity/tolerance.ts';
 import type { JobSettings, Profile } from '../../job/model.ts';
 import type { Source } from '../../provenance/source.ts';
-import type { Part } from '../../takeoff/model.ts';
+import { PARTS, type Part } from '../../takeoff/model.ts';
 import type { PageContent, RoomOnPage, Wishes } from '../page.ts';
 import { Sources } from '../shared/sources.ts';
 import { whyWords, type WhyWords } from '../shared/why.ts';
@@ -30,6 +30,8 @@ export interface SectionShown {
     readonly key: string;
     readonly label: string;
     readonly lines: string;
+    /** Ids of the pieces that are built so. */
+    readonly pieces: readonly string[];
     readonly svg: string;
     /** Parts in words, where the picture has no room for them. */
     readonly notes: readonly { readonly name: string; readonly words: string; readonly at?: number; readonly keys: readonly string[] }[];
@@ -81,7 +83,7 @@ function shown(each: SectionOfLines, { ceiling, takeOff }: RoomOnPage, sizes: Si
     const key = lines.map(line => line.name).join(' ');
     const svg = toPaneSvg({ ...drawn, id: `section-${lines[0]?.name ?? ''}` }, { attributesOf: group => attributesOf(group, profile, keysOf, sources) });
     return {
-        key, label: profile.label, lines: linesNamed(lines.map(line => line.name)), svg,
+        key, label: profile.label, lines: linesNamed(lines.map(line => line.name)), pieces: PARTS.filter(part => part !== 'band').flatMap(keysOf), svg,
         notes: drawn.notes.map(({ id, name, words }) => {
             const part = PART_OF_NOTE[id], at = part && placeOf(profile, part);
             // on a page, unlike in a drawing, fractions are written as they are typed

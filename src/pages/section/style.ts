@@ -12,6 +12,7 @@ export const SECTION_STYLE = `.section-page{padding:8px 12px 20px}
 .drawing .part:hover>path:first-of-type{fill:color-mix(in srgb,var(--lit) 16%,var(--paper))}
 .drawing .part.lit>path:first-of-type{fill:color-mix(in srgb,var(--lit) 30%,var(--paper))}
 .drawing .part.lit>path:last-of-type{stroke:var(--lit)}
+.drawing .part.picked>path:first-of-type{fill:color-mix(in srgb,var(--lit) 55%,var(--paper))}
 .drawing .part:focus-visible>path:last-of-type{stroke:var(--focus);stroke-width:2.6}
 .lengths{width:100%}
 .lengths th[scope=row]{font-weight:400}
@@ -23,7 +24,7 @@ export const SECTION_STYLE = `.section-page{padding:8px 12px 20px}
 .notes dt{font-weight:600}
 .notes dt .link{font-weight:600;padding:0}
 .notes dd{margin:0;color:var(--soft)}
-.notes div.lit{box-shadow:inset 3px 0 0 var(--lit);padding-inline-start:8px}
+.notes div.lit,.notes div.picked{box-shadow:inset 3px 0 0 var(--lit);padding-inline-start:8px}
 .case{border-top:1px solid var(--line);padding:2px 0 10px;margin-top:8px}
 .case h3{margin-top:.6em}
 .verdict{margin:0 0 .4em}
