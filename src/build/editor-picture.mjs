@@ -1,4 +1,4 @@
-// Takes the README's picture of the editor, examples/pictures/editor.png: a copy of the examples, with a mistake in it. Run
+// Takes the README's pictures of the editor, examples/pictures/editor.png and plan-pane.png: a copy of the examples, with a mistake in it. Run
 // by hand after a change of what the editor shows: node src/build/editor-picture.mjs
 import { cpSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -41,6 +41,22 @@ await main(async () => {
         await page.waitForSelector('.monaco-hover:not(.hidden) .hover-contents', { timeout: 30_000 });
         await page.waitForTimeout(1500);
         await page.screenshot({ path: join(root, 'examples/pictures/editor.png') });
+
+        // the same mistake on the plan: the detail at the left, the plan at the right, the cursor in the spacers
+        await page.keyboard.press('Escape');
+        await page.keyboard.press('Control+Shift+M');
+        await page.keyboard.press('Control+K');
+        await page.keyboard.press('Control+W');
+        await page.waitForTimeout(1000);
+        await open(page, 'dining-room.coffer');
+        await page.keyboard.press('Control+B');
+        await command(page, 'Show Ceiling Plan');
+        const plan = page.frameLocator('iframe.webview.ready').frameLocator('iframe#active-frame');
+        await plan.locator('#finding-0 button').click({ timeout: 60_000 });
+        await page.waitForSelector('.tab.active:has-text("groove-box.coffer")');
+        await plan.locator('.lit').first().waitFor({ state: 'attached' });
+        await page.waitForTimeout(2500);
+        await page.screenshot({ path: join(root, 'examples/pictures/plan-pane.png') });
     } catch (error) {
         await browser?.contexts()[0]?.pages()[0]?.screenshot({ path: join(root, 'out/editor-picture-failure.png') });
         throw error;
@@ -50,13 +66,21 @@ await main(async () => {
     }
 });
 
+async function command(page, title) {
+    await page.keyboard.press('F1');
+    await page.waitForSelector('.quick-input-widget input');
+    await page.keyboard.type(title);
+    await page.waitForSelector(`.quick-input-list .monaco-list-row.focused:has-text("${title}")`);
+    await page.keyboard.press('Enter');
+}
+
 /** Opens a file by its name, as fingers do. */
 async function open(page, name) {
     await page.waitForSelector('.monaco-workbench .explorer-folders-view .monaco-list-row', { timeout: 60_000 });
     await page.keyboard.press('Control+P');
     await page.waitForSelector('.quick-input-widget input');
     await page.keyboard.type(name);
-    await page.waitForSelector(`.quick-input-list .monaco-list-row:has-text("${name}")`);
+    await page.waitForSelector(`.quick-input-list .monaco-list-row.focused:has-text("${name}")`);
     await page.keyboard.press('Enter');
     await page.waitForSelector(`.tab.active:has-text("${name}")`);
     await page.waitForTimeout(1500);

@@ -29,7 +29,11 @@ export class Walk {
 
     private stopAt(part: SVGElement, all = this.all()): void {
         this.key = part.dataset['key'];
-        for (const each of all) each.setAttribute('tabindex', each === part ? '0' : '-1');
+        for (const each of all) {
+            const stop = each === part ? '0' : '-1';
+            // a plan has hundreds of parts, and nearly all are as they should be
+            if (each.getAttribute('tabindex') !== stop) each.setAttribute('tabindex', stop);
+        }
     }
 
     private pressed(event: KeyboardEvent): void {
