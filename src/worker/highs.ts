@@ -10,6 +10,8 @@ export function solverBy(highs: Highs): LinearSolver {
             try {
                 model.options.set({
                     output_flag: false, random_seed: 1, mip_max_nodes: nodes, mip_max_stall_nodes: nodes, mip_rel_gap: 0, mip_abs_gap: step * 0.999,
+                    // what they find is found before, by dives
+                    mip_heuristic_run_feasibility_jump: false, mip_heuristic_run_rins: false, mip_heuristic_run_rens: false,
                 });
                 model.run();
                 const status = model.getModelStatus();
@@ -17,7 +19,6 @@ export function solverBy(highs: Highs): LinearSolver {
                 return {
                     values: found ? Array.from(model.getSolution().colValue, Math.round) : undefined,
                     finished: status === OPTIMAL || status === INFEASIBLE,
-                    pivots: Math.max(0, figure(model, 'mip_total_lp_iterations')),
                 };
             } finally {
                 model.dispose();
@@ -30,7 +31,7 @@ const INFEASIBLE = 8;
 const FEASIBLE = 2;
 
 /** HiGHS throws for every figure where it ended before its search began. */
-function figure(model: Model, name: 'primal_solution_status' | 'mip_total_lp_iterations' | 'simplex_iteration_count'): number {
+function figure(model: Model, name: 'primal_solution_status' | 'simplex_iteration_count'): number {
     try {
         return Number(model.info.get(name));
     } catch {

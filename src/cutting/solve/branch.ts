@@ -20,11 +20,16 @@ export interface WholeBoards {
 export interface BranchWatch {
     /** The cost of the best plan so far. */
     best(): number;
-    /** Looks for a plan with just these boards; says whether all such plans are done with: found to be too dear, or none. */
+    /** Looks quickly for a plan with just these boards; says whether one was found. */
     onWholeBoards(found: WholeBoards): boolean;
+    /** Looks for one with more effort; says whether all such plans are done with: one was found, or that there is none. */
+    onStubborn(found: WholeBoards): boolean;
     /** No plan is cheaper than this. */
     onBound(bound: number): void;
 }
+
+/** As many boards that no plan was found for are put aside before one is looked at closer: a cheap plan may yet make that needless. */
+const MOST_STUBBORN = 4;
 
 interface Branch { readonly counts: Counts; readonly bound: number; readonly depth: number }
 
@@ -40,19 +45,24 @@ export function* branchOnBoards(problem: CuttingProblem, columns: readonly Colum
     const every = allCounts(problem, watch.best());
     const master = new Master(problem, demand, every, solver, effort);
     const open: Branch[] = [{ counts: every, bound: 0, depth: 0 }];
-    let unsettled = Infinity; // the least cost of whole boards that no plan was found for, nor that there is none
+    const stubborn: { readonly found: WholeBoards; readonly bound: number }[] = [];
+    let unsettled = Infinity; // the least cost of boards that no plan was found for, nor that there is none
 
-    const report = (): void => watch.onBound(open.reduce((least, b) => Math.min(least, b.bound), Math.min(unsettled, watch.best())));
+    const report = (): void => watch.onBound(Math.min(watch.best(), unsettled, ...open.map(b => b.bound), ...stubborn.map(b => b.bound)));
     try {
         for (const column of columns) master.add(column);
-        while (open.length > 0) {
-            const branch = next(open);
-            if (branch.bound >= watch.best()) { open.length = 0; break; }
-            open.push(branch);
+        while (true) {
             report();
-            if (effort.isSpent || unsettled <= branch.bound) return; // nothing that follows could raise the bound
-            open.pop();
-
+            open.splice(0, open.length, ...open.filter(b => b.bound < watch.best()));
+            stubborn.splice(0, stubborn.length, ...stubborn.filter(b => b.bound < watch.best()).sort((a, b) => a.bound - b.bound));
+            if (effort.isSpent || open.length + stubborn.length === 0) return;
+            if (open.length === 0 || stubborn.length >= MOST_STUBBORN) {
+                const { found, bound } = stubborn.shift()!;
+                if (!watch.onStubborn(found)) unsettled = Math.min(unsettled, bound);
+                yield;
+                continue;
+            }
+            const branch = next(open);
             master.limit(branch.counts);
             const made = generate(problem, demand, master, pricing, branch.counts, effort, watch.best() - step + 0.001 * step);
             if (!made) { unsettled = Math.min(unsettled, branch.bound); continue; }
@@ -70,13 +80,12 @@ export function* branchOnBoards(problem: CuttingProblem, columns: readonly Colum
             } else {
                 const whole = boards.map(Math.round);
                 const cost = whole.reduce((sum, n, k) => sum + n * problem.boards[k]!.cost, 0);
-                const settled = watch.onWholeBoards({ boards: whole, cost, prices, start: { used, columns: master.allColumns(), values: prices.items } });
-                if (!settled) unsettled = Math.min(unsettled, Math.max(bound, cost));
+                const found = { boards: whole, cost, prices, start: { used, columns: master.allColumns(), values: prices.items } };
+                if (!watch.onWholeBoards(found)) stubborn.push({ found, bound: Math.max(bound, cost) });
                 open.push(...around(branch, whole, bound));
             }
             yield;
         }
-        report();
     } finally {
         master.dispose();
     }

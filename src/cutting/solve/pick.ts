@@ -3,7 +3,7 @@ import { costOfColumn, isRip, layoutsFrom, type Column } from './columns.ts';
 import type { Effort } from './effort.ts';
 import { trimmed } from './layouts.ts';
 import { MasterRows } from './master.ts';
-import type { CuttingProblem, Layout } from './problem.ts';
+import { laneCount, type CuttingProblem, type Layout } from './problem.ts';
 import type { LinearSolver } from './solver.ts';
 
 export interface Picked {
@@ -18,14 +18,17 @@ export function pickPlan(problem: CuttingProblem, columns: readonly Column[], co
     const rows = new MasterRows(problem, demand);
     const linear = columns.map(column => ({ cost: costOfColumn(problem, column), entries: rows.entries(column), most: mostOf(column, demand, counts) }));
     const answer = solver.wholeNumbers(rows.limits(demand, counts), linear, { nodes, step });
-    effort.spent += answer.pivots * PIVOT * (1 + rows.count / 60);
+    effort.spent += effortToPick(problem, columns);
     if (!answer.values) return { finished: answer.finished };
     const used = columns.map((column, j) => ({ column, times: answer.values![j]! })).filter(({ times }) => times > 0);
     const layouts = layoutsFrom(used).map(({ layout, times }) => ({ ...layout, times }));
     return { layouts: trimmed(problem, layouts, demand), finished: answer.finished };
 }
-/** Steps of effort a pivot takes inside the search over whole numbers, which does more besides. */
-const PIVOT = 150;
+/** What a search takes, as far as it can be known before: it grows with the columns and with the rows they stand in. */
+export function effortToPick(problem: CuttingProblem, columns: readonly Column[]): number {
+    return PICKING * columns.length * (problem.items.length + problem.boards.length * laneCount(problem));
+}
+const PICKING = 150;
 
 function mostOf(column: Column, demand: readonly number[], { most }: Counts): number {
     if (isRip(column)) return most[column.board]!;

@@ -7,7 +7,7 @@ import { columnsWithin } from './enumerate.ts';
 import { generate, type Generated } from './generate.ts';
 import { faultOf } from './layouts.ts';
 import { Master } from './master.ts';
-import { pickPlan } from './pick.ts';
+import { effortToPick, pickPlan } from './pick.ts';
 import { Pricing } from './pricing.ts';
 import { costOfLayouts, costStep, type CuttingProblem, type Layout } from './problem.ts';
 import { sequentialPlan } from './sequential.ts';
@@ -116,6 +116,7 @@ class Search {
         const steps = branchOnBoards(this.problem, columns, this.bounds, this.step, this.solver, this.effort, {
             best: () => this.cost,
             onWholeBoards: found => this.cutFrom(found),
+            onStubborn: found => this.cutFromAll(found),
             onBound: bound => this.raise(bound),
         });
         let shown = this.standing;
@@ -124,13 +125,16 @@ class Search {
         }
     }
 
-    /** A plan with just these boards, if there is one; true where the search for it came to an end. */
-    private cutFrom({ boards, cost, start, prices }: WholeBoards): boolean {
-        this.diveFrom(start, boards, 0);
-        if (this.cost <= cost) return true;
-        const usable = boards.map(n => n > 0);
-        const columns = columnsWithin(this.problem, prices, usable, 1e-6 * Math.max(1, cost), FEW_COLUMNS, this.effort);
-        if (!columns) return false;
+    /** A plan with just these boards by dives from where the search stands; true where there is one. */
+    private cutFrom({ boards, cost, start }: WholeBoards): boolean {
+        for (let variant = 0; variant < NODE_DIVES && this.cost > cost && !this.isOver; variant++) this.diveFrom(start, boards, variant);
+        return this.cost <= cost;
+    }
+
+    /** A plan with just these boards out of all ways to cut them; true where it is found, or that there is none. */
+    private cutFromAll({ boards, cost, prices }: WholeBoards): boolean {
+        const columns = columnsWithin(this.problem, prices, boards.map(n => n > 0), 1e-6 * Math.max(1, cost), FEW_COLUMNS, this.effort);
+        if (!columns || effortToPick(this.problem, columns) > this.effort.left) return false;
         const picked = pickPlan(this.problem, columns, { least: boards.map(() => 0), most: boards }, this.solver, this.effort, NODES, this.step);
         this.take(picked.layouts);
         return picked.finished || this.cost <= cost;
@@ -142,7 +146,7 @@ class Search {
         for (let variant = DIVES; !this.isOver; variant += DIVES, nodes *= 4) {
             const gap = this.cost - this.step - made.answer.objective;
             const columns = made.complete ? columnsWithin(this.problem, made.answer.prices, [true], Math.max(0, gap) + 1e-6, MANY_COLUMNS, this.effort) : undefined;
-            if (columns) {
+            if (columns && effortToPick(this.problem, columns) <= this.effort.left) {
                 const counts = { least: [0], most: [(this.cost - this.step) / this.problem.boards[0]!.cost] };
                 const picked = pickPlan(this.problem, columns, counts, this.solver, this.effort, nodes, this.step);
                 this.take(picked.layouts);
@@ -169,6 +173,7 @@ class Search {
     }
 }
 const DIVES = 4;
+const NODE_DIVES = 3;
 const NODES = 200;
 const FEW_COLUMNS = 4000;
 const MANY_COLUMNS = 20_000;

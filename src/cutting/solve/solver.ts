@@ -45,5 +45,4 @@ export interface WholeAnswer {
     readonly values?: readonly number[];
     /** True where the search came to its end: then the best found is the best, or there is none. */
     readonly finished: boolean;
-    readonly pivots: number;
 }
