@@ -28,6 +28,8 @@ button.link:hover{text-decoration:underline}
 .trouble .link{color:var(--link);text-decoration:underline}
 .main{flex:1;min-height:0;display:flex;flex-direction:column}
 .page{flex:1;min-height:0;overflow:auto;display:flex;flex-direction:column}
-.page.broken{opacity:.55}
-.vscode-high-contrast .page.broken{opacity:1;border:2px dashed var(--accent)}
+.page.broken{--ink:var(--soft);color:var(--ink)}
+.page.broken :is(svg,canvas){opacity:.5}
+.vscode-high-contrast .page.broken{border:2px dashed var(--accent)}
+.vscode-high-contrast .page.broken :is(svg,canvas){opacity:1}
 input[type=checkbox]{width:16px;height:16px;accent-color:var(--focus);margin:2px}`;

@@ -3,6 +3,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 import type { RoomOnPage } from '../../src/pages/page.ts';
 import { contentMessage, roomOnPage, serve } from './support/content.ts';
 import type { ContentMessage } from '../../src/panes/messages.ts';
+import { hallOf } from '../bench/hall.ts';
 import { HOSTILE } from '../pages/hostile.ts';
 import { closeBrowser, PanePage, THEMES, WIDTHS, type PaneOptions } from './support/pane-page.ts';
 
@@ -19,10 +20,8 @@ afterAll(closeBrowser);
 /** A pane with the dining room in it. */
 async function shown(options: PaneOptions = {}, files: Partial<typeof house> = {}): Promise<{ pane: PanePage; message: ContentMessage }> {
     const pane = await PanePage.open('plan', options);
-    const [size] = (await pane.sent('size')).slice(-1);
-    const message = contentMessage('plan', await dining(files), size);
-    await pane.say(message);
-    return { pane, message };
+    const room = await dining(files);
+    return { pane, message: await pane.fill(size => contentMessage('plan', room, size)) };
 }
 const viewBox = (pane: PanePage): Promise<number[]> => pane.page.locator('#sheet > svg').evaluate(svg => svg.getAttribute('viewBox')!.split(' ').map(Number));
 const part = (pane: PanePage, key: string) => pane.page.locator(`[data-key="${key}"]`);
@@ -34,14 +33,34 @@ describe('the plan pane', () => {
                 const beam = house['details/groove-box.coffer'].replace('spacer: Length = 5"', 'spacer: Length = 5 1/2"');
                 expect(beam).not.toBe(house['details/groove-box.coffer']);
                 const pane = await PanePage.open('plan', { theme, width, height: width === 300 ? 700 : 900 });
-                const [size] = (await pane.sent('size')).slice(-1);
-                await pane.say(contentMessage('plan', await dining({ 'details/groove-box.coffer': beam }), size));
+                const room = await dining({ 'details/groove-box.coffer': beam });
+                await pane.fill(size => contentMessage('plan', room, size));
                 await pane.picture(`plan-${theme}-${width}`);
                 expect(await pane.violations()).toEqual([]);
                 expect(pane.complaints).toEqual([]);
                 await pane.close();
             });
         }
+    }
+});
+
+test.each([[1, 1, 13], [8, 5, 32], [12, 9, 60]])('a plan of %i by %i coffers can be read in a wide pane and in a narrow one', async (across, down, width) => {
+    for (const pixels of [300, 1200]) {
+        const pane = await PanePage.open('plan', { theme: 'light', width: pixels });
+        const room = roomOnPage(await serve({ 'hall.coffer': hallOf(across, down, width) }), 'hall.coffer');
+        await pane.fill(size => contentMessage('plan', room, size));
+        await pane.picture(`plan-${across}-by-${down}-${pixels}`);
+        expect(await pane.page.locator('[data-key^="coffer."]').count()).toBe(across * down);
+        // the whole of it lies in the pane
+        const sheet = (await pane.page.locator('#sheet').boundingBox())!;
+        for (const box of await pane.page.locator('[id="plan.ground"], [id="plan.layer.dimensions"], [id="plan.layer.lines"], [id="plan.foot"]').evaluateAll(all => all.map(each => each.getBoundingClientRect().toJSON() as DOMRect))) {
+            if (box.width + box.height === 0) continue;
+            expect(box.left).toBeGreaterThanOrEqual(sheet.x - 2);
+            expect(box.right).toBeLessThanOrEqual(sheet.x + sheet.width + 2);
+            expect(box.top).toBeGreaterThanOrEqual(sheet.y - 2);
+            expect(box.bottom).toBeLessThanOrEqual(sheet.y + sheet.height + 2);
+        }
+        await pane.close();
     }
 });
 
@@ -199,6 +218,7 @@ describe('the frame of a pane', () => {
         expect(await pane.page.locator('#page').getAttribute('class')).toContain('broken');
         expect(await pane.page.locator('[data-key="coffer.1"]').count()).toBe(1);
         await pane.picture('plan-broken');
+        expect(await pane.violations()).toEqual([]);
         expect(await pane.page.locator('[role="status"]').innerText()).toContain('A brace is missing.');
         await pane.page.locator('[data-act="problem"]').click();
         expect((await pane.sent('select'))[0]!.at).toEqual(at);

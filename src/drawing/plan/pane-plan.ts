@@ -7,7 +7,7 @@ import { figure } from '../figures.ts';
 import { paneGround, POINTS_PER_INCH } from '../paper.ts';
 import { FOOT_HEIGHT, FOOT_UNDER, northArrow, scaleBar } from '../sheet/foot.ts';
 import { placedFixtures } from './fixtures.ts';
-import { fitPlan, placePlan, type PlacedPlan } from './place.ts';
+import { fitPlan, placePlan, type FittedPlan, type PlacedPlan } from './place.ts';
 import { descriptionOf, planLayers } from './plan.ts';
 import { extentOf, toX } from './view.ts';
 
@@ -53,22 +53,37 @@ export function drawPanePlan(ceiling: Ceiling, takeOff: TakeOff, { width, height
 
 /** The largest scale at which it fits, nearly; on paper draftsmen's scales rule, here the pane does. */
 function placeLargest(ceiling: Ceiling, area: Extent, few: boolean): PlacedPlan {
-    const show = ceiling.room.job.show.value;
+    const most = Math.min((area.right - area.left) / Math.max(1, ceiling.width), (area.foot - area.top) / Math.max(1, ceiling.length));
+    const found = placeFrom(ceiling, area, few, most * FIRST_GUESS);
+    // where a figure stands beside its string because the string is short, a larger plan may take less room than a smaller one
+    const larger = few ? LARGER.find(times => fits(fitPlan(ceiling, ceiling.room.job.show.value, area, most * times, { few }))) : undefined;
+    const better = larger === undefined ? null : placeFrom(ceiling, area, few, most * larger);
+    if (better && (!found || better.view.pointsPerTick > found.view.pointsPerTick)) return better;
+    // of a room too large for any pane the strings alone are wider than it: then it is shown over the edge
+    return found ?? placePlan(ceiling, ceiling.room.job.show.value, { left: 0, top: 0, right: 1e5, foot: 1e5 }, POINTS_PER_INCH / TICKS_PER_FOOT / 16)!;
+}
+
+/** Steps from one scale to the next by what is left of the pane, until little is. */
+function placeFrom(ceiling: Ceiling, area: Extent, few: boolean, first: number): PlacedPlan | null {
     const [width, length] = [Math.max(1, ceiling.width), Math.max(1, ceiling.length)];
-    let k = Math.min((area.right - area.left) / width, (area.foot - area.top) / length) * FIRST_GUESS;
+    let k = first;
     for (let step = 0; step < STEPS; step++) {
-        const fitted = fitPlan(ceiling, show, area, k, { few });
+        const fitted = fitPlan(ceiling, ceiling.room.job.show.value, area, k, { few });
         const more = Math.min(fitted.spareX / width, fitted.spareY / length);
         if (more >= 0 && (more < k * CLOSE || step >= STEPS / 2)) return fitted.place();
         // what stands around the plan hardly grows with it, but figures that no longer fit go up a row
         k = Math.max(k * 0.3, more < 0 && step > 2 ? (k + more) * 0.98 : k + more);
     }
-    // of a room too large for any pane the strings alone are wider than it: then it is shown over the edge
-    return placePlan(ceiling, show, { left: 0, top: 0, right: 1e5, foot: 1e5 }, POINTS_PER_INCH / TICKS_PER_FOOT / 16)!;
+    return null;
 }
 const FIRST_GUESS = 0.7;
+const LARGER: readonly number[] = [0.8, 0.72, 0.65, 0.58, 0.52];
 const CLOSE = 0.02;
 const STEPS = 16;
+
+function fits({ spareX, spareY }: FittedPlan): boolean {
+    return spareX >= 0 && spareY >= 0;
+}
 
 function footOf(ceiling: Ceiling, { view }: PlacedPlan, area: Extent, y: number): readonly Item[] {
     const right = Math.min(area.right - 20, toX(view, ceiling.width) + 20);

@@ -91,6 +91,21 @@ export class PanePage {
         await this.page.evaluate(() => new Promise(resolve => { setTimeout(resolve); }));
     }
 
+    /** Gives the pane a content laid out for its size, and once more where what stands around it has changed that. */
+    async fill<Message extends ToPane>(make: (size: { readonly width: number; readonly height: number }) => Message): Promise<Message> {
+        let size = (await this.sent('size')).at(-1)!, message = make(size);
+        for (let round = 0; round < 3; round++) {
+            await this.say(message);
+            // the pane tells its size when it has settled
+            await this.page.waitForTimeout(150);
+            const now = (await this.sent('size')).at(-1)!;
+            if (now.width === size.width && now.height === size.height) break;
+            size = now;
+            message = make(size);
+        }
+        return message;
+    }
+
     /** Gives the pane a content; milliseconds from the message to the frame that shows it. */
     async paints(message: ToPane): Promise<number> {
         return this.page.evaluate(given => new Promise<number>(resolve => {
