@@ -74,8 +74,10 @@ class Search {
             yield this.standing;
         }
         if (this.isOver) return;
-        if (this.problem.boards.length > 1) yield* this.branch(root.start.columns);
-        else yield* this.alternate(root);
+        if (this.problem.boards.length > 1) {
+            if (this.cost - this.bound <= 2 * this.step) this.pickAmongAll(root.made, NODES);
+            if (!this.isOver) yield* this.branch(root.start.columns);
+        } else yield* this.alternate(root);
     }
 
     private get isDone(): boolean {
@@ -134,8 +136,8 @@ class Search {
     /** A plan with just these boards out of all ways to cut them; true where it is found, or that there is none. */
     private cutFromAll({ boards, cost, prices }: WholeBoards): boolean {
         const columns = columnsWithin(this.problem, prices, boards.map(n => n > 0), 1e-6 * Math.max(1, cost), FEW_COLUMNS, this.effort);
-        if (!columns || effortToPick(this.problem, columns) > this.effort.left) return false;
-        const picked = pickPlan(this.problem, columns, { least: boards.map(() => 0), most: boards }, this.solver, this.effort, NODES, this.step);
+        if (!columns || effortToPick(columns) > this.effort.left) return false;
+        const picked = pickPlan(this.problem, columns, { least: boards.map(() => 0), most: boards }, cost, this.solver, this.effort, NODES, this.step);
         this.take(picked.layouts);
         return picked.finished || this.cost <= cost;
     }
@@ -144,18 +146,22 @@ class Search {
     private *alternate({ made, start }: { made: Generated; start: DiveStart }): Generator<Standing, void> {
         let nodes = NODES;
         for (let variant = DIVES; !this.isOver; variant += DIVES, nodes *= 4) {
-            const gap = this.cost - this.step - made.answer.objective;
-            const columns = made.complete ? columnsWithin(this.problem, made.answer.prices, [true], Math.max(0, gap) + 1e-6, MANY_COLUMNS, this.effort) : undefined;
-            if (columns && effortToPick(this.problem, columns) <= this.effort.left) {
-                const counts = { least: [0], most: [(this.cost - this.step) / this.problem.boards[0]!.cost] };
-                const picked = pickPlan(this.problem, columns, counts, this.solver, this.effort, nodes, this.step);
-                this.take(picked.layouts);
-                if (picked.finished && !picked.layouts) this.raise(this.cost);
-                yield this.standing;
-            }
+            if (this.pickAmongAll(made, nodes)) yield this.standing;
             for (let more = 0; more < DIVES && !this.isOver; more++) this.diveFrom(start, this.free, variant + more);
             yield this.standing;
         }
+    }
+
+    /** The cheapest plan out of all ways to cut that a cheaper plan than the best could hold, where those are few; says whether it was looked for. */
+    private pickAmongAll({ answer, complete }: Generated, nodes: number): boolean {
+        const dearest = this.cost - this.step;
+        const usable = this.problem.boards.map(() => true);
+        const columns = complete ? columnsWithin(this.problem, answer.prices, usable, Math.max(0, dearest - answer.objective) + 1e-6, MANY_COLUMNS, this.effort) : undefined;
+        if (!columns || effortToPick(columns) > this.effort.left) return false;
+        const picked = pickPlan(this.problem, columns, allCounts(this.problem, dearest), dearest, this.solver, this.effort, nodes, this.step);
+        this.take(picked.layouts);
+        if (picked.finished && !picked.layouts) this.raise(this.cost);
+        return true;
     }
 
     /** Takes a plan that is cheaper and sound; a plan with a fault is a fault of the solver and goes unused. */
