@@ -22,7 +22,7 @@ const YARD = FEET.map((feet, i) => ({ capacity: feet * 384 - 12, cost: Math.roun
 export default async function measure(): Promise<Record<string, number>> {
     const figures: Record<string, number> = {};
     const began = performance.now();
-    const highs = await load({ wasmBinary: readFileSync('node_modules/highs/build/highs.wasm') });
+    const highs = await load({ locateFile: file => join(process.cwd(), 'node_modules/highs/build', file) });
     const solver = solverBy(highs);
     figures['solver loaded, wall'] = performance.now() - began;
     const first = clocked(() => closely(job(60, 999), solver));

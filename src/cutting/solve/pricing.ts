@@ -99,22 +99,25 @@ export class Pricing {
     }
 
     /**
-     * What the best content of a board of each kind is worth, exactly where the values are whole numbers below 2^53.
-     * Undefined where that takes too much.
+     * What the best content of a board of each kind is worth, exactly where the values are whole numbers below 2^53 (of boards with very
+     * many widths: what it is worth at most). Undefined where the tables would be too large.
      */
     worthOfBoards(values: ArrayLike<number>): number[] | undefined {
         const lanes = this.stripValues(values, false);
         if (!lanes) return undefined;
         const stripWorth = lanes.map(value => this.problem.boards.map(kind => value[kind.capacity]!));
-        let complete = true;
-        const worth = this.problem.boards.map((kind, board) => {
+        return this.problem.boards.map((kind, board) => {
             const whole = canCut(kind, WHOLE) ? stripWorth[WHOLE]![board]! : 0;
             if (this.problem.strips.length === 0) return whole;
             const { value, exact } = this.ripOf(board, stripWorth, whole);
-            complete &&= exact;
-            return value;
+            return exact ? value : Math.max(value, this.ripAtMost(board, stripWorth));
         });
-        return complete ? worth : undefined;
+    }
+
+    /** More than the strips of a board are worth together: as if its whole width were worth what the best strip is by its width. */
+    private ripAtMost(board: number, stripWorth: readonly (readonly number[])[]): number {
+        const rates = this.problem.strips.map((width, i) => (stripWorth[i + 1]?.[board] ?? 0) / width);
+        return Math.ceil(Math.max(...rates) * this.problem.boards[board]!.across * (1 + 1e-12));
     }
 
     /** By lane, what the best content of a strip of each capacity is worth. */

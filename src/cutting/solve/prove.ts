@@ -61,7 +61,8 @@ class Search {
     }
 
     *run(): Generator<Standing, void> {
-        if (this.isDone) return;
+        this.raise(this.bounds.of(worthByArea(this.problem), allCounts(this.problem, this.cost)));
+        if (this.isOver) return;
         const root = this.root();
         if (!root) return;
         this.raise(this.bounds.of(root.made.values, allCounts(this.problem, this.cost)));
@@ -178,6 +179,14 @@ class Search {
         this.bound = Math.max(this.bound, Math.min(bound ?? 0, this.cost));
     }
 }
+
+/** Every piece worth the cheapest wood it is made of: what it covers of a board's length and width, and no waste. */
+function worthByArea({ items, boards, strips }: CuttingProblem): number[] {
+    const rate = Math.min(...boards.filter(kind => kind.available === null && kind.capacity > 0).map(kind => kind.cost / kind.capacity));
+    const widest = Math.max(...boards.map(kind => kind.across));
+    return items.map(({ size, lanes }) => (Number.isFinite(rate) ? rate * size * Math.min(1, ...lanes.filter(lane => lane > 0).map(lane => strips[lane - 1]! / widest)) : 0));
+}
+
 const DIVES = 4;
 const NODE_DIVES = 3;
 const NODES = 200;
