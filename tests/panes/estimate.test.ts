@@ -58,7 +58,7 @@ describe('the estimate pane', () => {
         expect(await pane.page.$$eval('script', all => all.filter(one => one.textContent?.includes('alert')).length)).toBe(0);
         await pane.close();
         for (const format of ['html', 'bid', 'csv', 'json'] as const) {
-            const { bytes, name: file } = estimatePage.exports[format]!(room, undefined);
+            const { bytes, name: file } = await estimatePage.exports[format]!(room, undefined);
             expect(file).toMatch(/^(estimate|bid)-[a-z0-9-]+\.(html|csv|json)$/);
             expect(bytes.length).toBeGreaterThan(500);
             if (format !== 'json' && format !== 'csv') expect(bytes).not.toMatch(/<script/);
