@@ -22,7 +22,7 @@ export function quickPlan(problem: CuttingProblem, effort: Effort): Layout[] | u
     const free = boards.map(kind => kind.available ?? Infinity);
     const demand = items.map(item => item.count);
     const large = items.length > 150 || pieceCount(problem) > 1500;
-    return sequentialPlan(problem, demand, free, values, effort, { rounds: large ? 1 : 8, budget: large ? 200 : 1000 });
+    return sequentialPlan(problem, demand, free, values, effort, { rounds: large ? 3 : 8, budget: large ? 200 : 1000 });
 }
 /** More lengths than this are planned by groups of lengths. */
 const MOST_LENGTHS = 300;
