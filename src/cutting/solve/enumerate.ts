@@ -24,7 +24,9 @@ export function columnsWithin(problem: CuttingProblem, prices: Prices, usable: r
     for (const [board, kind] of problem.boards.entries()) {
         if (!usable[board] || problem.strips.length === 0) continue;
         const worth = problem.strips.map((_, i) => stripWorth[i + 1]?.[board] ?? 0);
-        for (const strips of rippings(problem.strips, kind.across)) {
+        const all = rippings(problem.strips, kind.across);
+        if (!all) return undefined;
+        for (const strips of all) {
             const value = strips.reduce((sum, [lane, count]) => sum + count * worth[lane - 1]!, 0);
             if (value >= prices.boards[board]! - gap) columns.push({ board, strips });
             if (columns.length > most) return undefined;
@@ -33,24 +35,24 @@ export function columnsWithin(problem: CuttingProblem, prices: Prices, usable: r
     return columns;
 }
 
-/** Every way to rip a board that no further strip could be added to. */
-function rippings(strips: readonly number[], across: number): [number, number][][] {
+/** Every way to rip a board that no further strip could be added to. Undefined where there are too many. */
+function rippings(strips: readonly number[], across: number): [number, number][][] | undefined {
     const all: [number, number][][] = [];
     const narrowest = Math.min(...strips);
+    let tried = 0;
     const search = (from: number, room: number, chosen: [number, number][]): void => {
+        if (++tried > MOST_RIPPINGS) return;
         if (room < narrowest || from === strips.length) {
             if (room < narrowest && chosen.length > 0) all.push(chosen);
             return;
         }
-        for (let count = Math.floor(room / strips[from]!); count >= 0; count--) {
+        for (let count = Math.floor(room / strips[from]!); count >= 0; count--)
             search(from + 1, room - count * strips[from]!, count > 0 ? [...chosen, [from + 1, count]] : chosen);
-            if (all.length > MOST_RIPPINGS) return;
-        }
     };
     search(0, across, []);
-    return all;
+    return tried > MOST_RIPPINGS ? undefined : all;
 }
-const MOST_RIPPINGS = 20_000;
+const MOST_RIPPINGS = 100_000;
 
 /** Lists the contents of a board in one lane that are worth at least so much. */
 class Listing {

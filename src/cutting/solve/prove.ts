@@ -136,7 +136,7 @@ class Search {
 
     /** A plan with just these boards out of all ways to cut them; true where it is found, or that there is none. */
     private cutFromAll({ boards, cost, prices }: WholeBoards): boolean {
-        const columns = columnsWithin(this.problem, prices, boards.map(n => n > 0), 1e-6 * Math.max(1, cost), FEW_COLUMNS, this.effort);
+        const columns = columnsWithin(this.problem, prices, boards.map(n => n > 0), HAIR * Math.max(1, cost), FEW_COLUMNS, this.effort);
         if (!columns || effortToPick(columns) > this.effort.left) return false;
         const picked = pickPlan(this.problem, columns, { least: boards.map(() => 0), most: boards }, cost, this.solver, this.effort, NODES, this.step);
         this.take(picked.layouts);
@@ -157,7 +157,7 @@ class Search {
     private pickAmongAll({ answer, complete }: Generated, nodes: number): boolean {
         const dearest = this.cost - this.step;
         const usable = this.problem.boards.map(() => true);
-        const columns = complete ? columnsWithin(this.problem, answer.prices, usable, Math.max(0, dearest - answer.objective) + 1e-6, MANY_COLUMNS, this.effort) : undefined;
+        const columns = complete ? columnsWithin(this.problem, answer.prices, usable, Math.max(0, dearest - answer.objective) + HAIR * Math.max(1, this.cost), MANY_COLUMNS, this.effort) : undefined;
         if (!columns || effortToPick(columns) > this.effort.left) return false;
         const picked = pickPlan(this.problem, columns, allCounts(this.problem, dearest), dearest, this.solver, this.effort, nodes, this.step);
         this.take(picked.layouts);
@@ -187,6 +187,8 @@ function worthByArea({ items, boards, strips }: CuttingProblem): number[] {
     return items.map(({ size, lanes }) => (Number.isFinite(rate) ? rate * size * Math.min(1, ...lanes.filter(lane => lane > 0).map(lane => strips[lane - 1]! / widest)) : 0));
 }
 
+/** Part of the cost by which a column may seem too dear and still be looked at: far more than floating point rounds. */
+const HAIR = 1e-6;
 const DIVES = 4;
 const NODE_DIVES = 3;
 const NODES = 200;
