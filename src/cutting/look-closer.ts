@@ -14,8 +14,10 @@ export interface Found { readonly index: number; readonly answer: Answer; readon
  */
 export function* lookCloser(asked: readonly Asked[], solver: LinearSolver, steps: number): Generator<Found, void> {
     let left = steps;
-    for (const [index, { problem, layouts }] of asked.entries()) {
-        const search = prove(problem, layouts, solver, Math.floor(left / (asked.length - index)));
+    // what has few lengths is soon done, and leaves the more to what has many
+    const order = [...asked.entries()].sort(([i, a], [j, b]) => a.problem.items.length - b.problem.items.length || i - j);
+    for (const [place, [index, { problem, layouts }]] of order.entries()) {
+        const search = prove(problem, layouts, solver, Math.floor(left / (order.length - place)));
         let step = search.next();
         for (; !step.done; step = search.next()) yield { index, answer: answerOf(step.value), isLast: false };
         yield { index, answer: answerOf(step.value), isLast: true };
