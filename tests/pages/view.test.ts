@@ -61,6 +61,16 @@ describe('the content of the view', () => {
     });
 });
 
+test('spacers that are too high are wrong, and so are the cleats they run into', async () => {
+    const high = { ...house, 'box.coffer': house['box.coffer'].replace('height  5"', 'height  5 1/2"') };
+    expect(high['box.coffer']).not.toBe(house['box.coffer']);
+    const { wrong, findings, pieces } = viewContent(roomOnPage(await serve(high), 'den.coffer'));
+    const parts = new Set(wrong.map(key => pieces.find(piece => piece.key === key)!.part));
+    expect([...parts].sort()).toEqual(['cleat', 'spacer']);
+    expect(wrong.length).toBeGreaterThan(10);
+    expect(findings.some(({ severity, message }) => severity === 'error' && /spacer/.test(message))).toBe(true);
+});
+
 describe('the view as markup', () => {
     test.each(HOSTILE)('shows a name as text: %s', async name => {
         const room = await denPage(name.replace(/["\\]/g, ''));

@@ -6,17 +6,17 @@ import { polygon, polyline } from '../display-list.ts';
 import type { SvgTheme } from '../svg/style-sheet.ts';
 import type { Theme } from '../themes.ts';
 import type { Patch, Picture, SeenPrism } from './picture.ts';
+import { WOODS } from './woods.ts';
 
 export const VIEW_CLASS = 'coffer-view';
 
 type Wood = Part | 'ceiling' | 'wall';
 interface Paints { readonly woods: Readonly<Record<Wood, string>>; readonly edge: string; readonly paper: string; /** How dark the darkest side of a thing is. */ readonly dusk: number }
 
-/** Calm woods by part; on paper they are the grays that a printer makes of them. */
 const PAINTS: Readonly<Record<Theme, Paints>> = {
-    light: { woods: { blocking: '#b08e5f', spacer: '#9aa28a', side: '#dcc49a', cleat: '#c49d63', bottom: '#e8d6b2', band: '#cfb389', trim: '#f1e6cb', ceiling: '#fbf8f1', wall: '#efece5' }, edge: '#6b5433', paper: '#ffffff', dusk: 0.66 },
-    dark: { woods: { blocking: '#8d7048', spacer: '#7d8571', side: '#bfa477', cleat: '#a8834d', bottom: '#cfb98f', band: '#ad9168', trim: '#dccfae', ceiling: '#63625f', wall: '#4b4d50' }, edge: '#2b2012', paper: '#1d1f23', dusk: 0.55 },
-    print: { woods: { blocking: '#9a9a9a', spacer: '#a8a8a8', side: '#d8d8d8', cleat: '#bdbdbd', bottom: '#ececec', band: '#cdcdcd', trim: '#f4f4f4', ceiling: '#fdfdfd', wall: '#f2f2f2' }, edge: '#333333', paper: '#ffffff', dusk: 0.7 },
+    light: { woods: { ...WOODS.light, ceiling: '#fbf8f1', wall: '#efece5' }, edge: '#6b5433', paper: '#ffffff', dusk: 0.66 },
+    dark: { woods: { ...WOODS.dark, ceiling: '#63625f', wall: '#4b4d50' }, edge: '#2b2012', paper: '#1d1f23', dusk: 0.55 },
+    print: { woods: { ...WOODS.print, ceiling: '#fdfdfd', wall: '#f2f2f2' }, edge: '#333333', paper: '#ffffff', dusk: 0.7 },
 };
 /** Shades from what is turned away from the light to what faces it. */
 const SHADES = 8;

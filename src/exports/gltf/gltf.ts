@@ -5,7 +5,7 @@ import type { Show } from '../../quantity/print-length.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import { TICKS_PER_MM } from '../../quantity/ticks.ts';
 import { PARTS, type Part } from '../../takeoff/model.ts';
-import { PART_COLORS, PART_WORDS } from '../part-words.ts';
+import { PART_WORDS, partColor } from '../part-words.ts';
 
 const METERS_PER_TICK = 1 / (1000 * TICKS_PER_MM);
 
@@ -38,7 +38,7 @@ export async function toGlb(name: string, solids: readonly Solid[], show: Show):
 }
 
 function materialOf(document: Document, part: Part): Material {
-    return document.createMaterial(PART_WORDS[part]).setBaseColorFactor([...PART_COLORS[part].map(linear), 1] as [number, number, number, number]).setRoughnessFactor(0.9).setMetallicFactor(0);
+    return document.createMaterial(PART_WORDS[part]).setBaseColorFactor([...partColor(part).map(linear), 1] as [number, number, number, number]).setRoughnessFactor(0.9).setMetallicFactor(0);
 }
 
 /** A color as it is seen, as the share of light that it stands for (IEC 61966-2-1, sRGB). */

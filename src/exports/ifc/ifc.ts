@@ -3,7 +3,7 @@ import type { Solid } from '../../dryfit/model.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT } from '../../quantity/ticks.ts';
 import { PARTS, type EndCut, type Part, type Piece } from '../../takeoff/model.ts';
-import { PART_COLORS, PART_WORDS } from '../part-words.ts';
+import { PART_WORDS, partColor } from '../part-words.ts';
 import { axes, guid, pieceElement, placement, quantities, type Ground } from './pieces.ts';
 import { real, StepText, text, textOrNone } from './step.ts';
 import { unitsOf } from './units.ts';
@@ -89,7 +89,7 @@ function materials(elements: readonly Made[], { step, body }: Ground, house: str
     }
     for (const [i, { part, stock, made }] of [...groups.values()].entries()) {
         const material = step.add(`IFCMATERIAL(${text(stock)},${text(PART_WORDS[part])},'wood')`);
-        const color = step.add(`IFCCOLOURRGB($,${PART_COLORS[part].map(value => real(Math.round(value / 255 * 1000) / 1000)).join(',')})`);
+        const color = step.add(`IFCCOLOURRGB($,${partColor(part).map(value => real(Math.round(value / 255 * 1000) / 1000)).join(',')})`);
         const style = step.add(`IFCSURFACESTYLE(${text(PART_WORDS[part])},.BOTH.,(${step.add(`IFCSURFACESTYLESHADING(${color},0.)`)}))`);
         const styled = step.add(`IFCSTYLEDITEM($,(${style}),$)`);
         const shown = step.add(`IFCSTYLEDREPRESENTATION(${body},'Style','Material',(${styled}))`);

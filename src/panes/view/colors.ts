@@ -1,4 +1,5 @@
 import { Color } from 'three';
+import { WOODS } from '../../drawing/view/woods.ts';
 import type { Part } from '../../takeoff/model.ts';
 
 /** What the picture is painted with, by the editor's theme. */
@@ -11,13 +12,6 @@ export interface Palette {
     readonly flat: boolean;
 }
 
-const LIGHT: Readonly<Record<Part, string>> = {
-    blocking: '#b08e5f', spacer: '#9aa28a', side: '#dcc49a', cleat: '#c49d63', bottom: '#e8d6b2', band: '#cfb389', trim: '#f1e6cb',
-};
-const DARK: Readonly<Record<Part, string>> = {
-    blocking: '#8d7048', spacer: '#7d8571', side: '#bfa477', cleat: '#a8834d', bottom: '#cfb98f', band: '#ad9168', trim: '#dccfae',
-};
-
 /** Read from the page as it is: the theme's variables, and the class that the editor gives the body. */
 export function paletteOf(page: HTMLElement): Palette {
     const { classList } = document.body;
@@ -25,7 +19,7 @@ export function paletteOf(page: HTMLElement): Palette {
     const paper = seen('--paper'), ink = seen('--ink'), lit = seen('--lit'), wrong = seen('--accent');
     const flat = classList.contains('vscode-high-contrast') || classList.contains('vscode-high-contrast-light');
     const dark = brightness(paper) < 0.4;
-    const woods = dark ? DARK : LIGHT;
+    const woods = dark ? WOODS.dark : WOODS.light;
     const parts = Object.fromEntries(Object.entries(woods).map(([part, color]) => [part, flat ? paper : new Color(color)])) as Record<Part, Color>;
     if (flat) return { parts, paper, edge: ink, ceiling: paper, wall: paper, lit, wrong, cut: ink.clone().lerp(paper, 0.6), edgeOpacity: 1, flat };
     return {
