@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { bidPdf } from '../../src/exports/pdf/bid.ts';
 import { readFile } from '../../src/language/read-file.ts';
-import { bidContent, type BidContent } from '../../src/pages/bid/content.ts';
+import { bidContent, type BidContent } from '../../src/report/bid/content.ts';
 import { printedBid } from '../../src/pages/bid/printed.ts';
 import { compare } from '../../src/estimate/compare.ts';
 import { takeOffOf, inspect } from '../../src/pipeline/inspect.ts';

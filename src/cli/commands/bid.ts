@@ -1,6 +1,6 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join, relative, resolve } from 'node:path';
-import { bidContent } from '../../pages/bid/content.ts';
+import { bidContent } from '../../report/bid/content.ts';
 import { printedBid } from '../../pages/bid/printed.ts';
 import { fileName } from '../../pages/shared/printable.ts';
 import { titleOf } from '../../report/house.ts';

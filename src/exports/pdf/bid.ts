@@ -1,5 +1,5 @@
 import PDFDocument from 'pdfkit';
-import type { BidContent } from '../../pages/bid/content.ts';
+import type { BidContent } from '../../report/bid/content.ts';
 import { documentBytes, newDocument } from './document.ts';
 import { Flow } from './flow.ts';
 import { drawSheetOn } from './sheet.ts';

@@ -1,7 +1,7 @@
 import { toSvg } from '../../drawing/index.ts';
 import { html, named, trusted, type Content, type Html } from '../shared/html.ts';
 import { printable } from '../shared/printable.ts';
-import type { BidContent } from './content.ts';
+import type { BidContent } from '../../report/bid/content.ts';
 
 /** The client's page as one HTML file that prints well: what is done, for how much, on which terms, the drawings last. */
 export function printedBid(bid: BidContent): string {

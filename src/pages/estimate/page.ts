@@ -1,6 +1,6 @@
 import { csvEstimate } from '../../report/estimate/csv.ts';
 import { jsonEstimate } from '../../report/estimate/json.ts';
-import { bidContent } from '../bid/content.ts';
+import { bidContent } from '../../report/bid/content.ts';
 import { printedBid } from '../bid/printed.ts';
 import type { Page, RoomOnPage } from '../page.ts';
 import { fileName, printable } from '../shared/printable.ts';

@@ -1,6 +1,6 @@
 import type { Ceiling } from '../../ceiling/model.ts';
 import { printLength } from '../../quantity/print-length.ts';
-import { counted } from '../../report/look.ts';
+import { counted } from '../look.ts';
 
 /** One room as its client would be told of it. */
 export function roomText(ceiling: Ceiling): string {
