@@ -3,7 +3,8 @@ import type { CuttingProblem, Layout } from './problem.ts';
 
 /**
  * The same boards, with pieces moved and exchanged between them so that what is left is in fewer and longer offcuts. Of two plans
- * at one cost that with the greater sum of the squares of the kept offcuts is better: one of 6' rather than two of 3'. Goes on
+ * at one cost that with the greater sum of the squares of the kept offcuts is better: one of 6' rather than two of 3'; and of two
+ * that leave alike, that whose boards hold fewer different lengths: a board is taken up at the saw's stop once for each. Goes on
  * until no single move or exchange helps; the best of all it need not be.
  * @param shortest the shortest offcut worth keeping, in the problem's unit
  * @param looks how many exchanges are looked at, in all: a large job is left half improved rather than keep anybody waiting
@@ -42,19 +43,20 @@ class Shop {
         this.strips = this.boards.flatMap(({ strips }) => strips);
     }
 
-    /** Moves a piece from one strip to another, or exchanges two, where that makes the offcuts longer. */
+    /** Moves a piece from one strip to another, or exchanges two, where that makes the offcuts longer, or the lengths of a strip fewer. */
     improve(from: StripLeft, to: StripLeft): boolean {
         const { items } = this.problem;
-        const now = this.worth(from.room) + this.worth(to.room);
-        let best = now;
+        let best = this.worth(from.room) + this.worth(to.room), fewest = from.picks.size + to.picks.size;
         let move: { given: number; taken?: number } | undefined;
         for (const given of from.picks.keys()) {
             const size = items[given]!.size;
             for (const taken of [undefined, ...to.picks.keys()]) {
                 const shift = size - (taken === undefined ? 0 : items[taken]!.size);
-                if (shift <= 0 || shift > to.room) continue;
+                if (shift < 0 || shift > to.room || taken === given) continue;
                 const worth = this.worth(from.room + shift) + this.worth(to.room - shift);
-                if (worth > best) { best = worth; move = { given, taken }; }
+                if (worth < best) continue;
+                const lengths = from.picks.size + to.picks.size + changeOf(from, to, given) + (taken === undefined ? 0 : changeOf(to, from, taken));
+                if (worth > best || lengths < fewest) { best = worth; fewest = lengths; move = { given, taken }; }
             }
         }
         if (!move) return false;
@@ -72,6 +74,11 @@ class Shop {
     private worth(room: number): number {
         return room >= this.shortest ? room * room : 0;
     }
+}
+
+/** How many more different lengths two strips hold once one piece has gone over. */
+function changeOf(from: StripLeft, to: StripLeft, item: number): number {
+    return (to.picks.has(item) ? 0 : 1) - (from.picks.get(item) === 1 ? 1 : 0);
 }
 
 function transfer(item: number, from: StripLeft, to: StripLeft, size: number): void {
