@@ -6,6 +6,7 @@ import './shared-files.ts';
 import './manners.ts';
 import './panes.ts';
 import './pieces.ts';
+import './estimate.ts';
 import './view.ts';
 import './survival.ts';
 

@@ -8,6 +8,7 @@ import './machine.ts';
 import './panes.ts';
 import './boards.ts';
 import './pieces.ts';
+import './estimate.ts';
 import './view.ts';
 import './survival.ts';
 
