@@ -1,14 +1,13 @@
 import type { Ceiling } from '../ceiling/model.ts';
-import type { Part, Piece, TakeOff } from '../takeoff/model.ts';
+import type { Piece, TakeOff } from '../takeoff/model.ts';
 import { bodyOf, pairsWithin, roomBodies, type Body } from './body.ts';
 import { handless, misfits } from './gather.ts';
 import { meetingOf, REACH, type Wrong } from './meetings.ts';
-import type { DryFit, Fault, Miscount, Solid } from './model.ts';
+import { miscounts } from './miscounts.ts';
+import type { DryFit, Fault, Solid } from './model.ts';
 import { openings, undersides } from './openings.ts';
 import { planOf, type Plan } from './places.ts';
 import { assembled } from './solids.ts';
-import { missingSpacers } from './spacers.ts';
-import { prismsOf } from './stand.ts';
 
 /**
  * Puts the cut list of one room together and looks at it:
@@ -38,8 +37,7 @@ export function examined(plan: Plan, takeOff: TakeOff, solids: readonly Solid[])
         const { joint, gap, wrong } = meetingOf(a, b);
         if (joint) { joints++; joined.add(pairName(a.is, b.is)); }
         if (gap) gaps++;
-        const deep = wrong.find(one => one.kind === 'overlap');
-        wrongs.push(...deep ? [deep] : wrong);
+        wrongs.push(...wrong);
     }
     wrongs.push(...unmet(takeOff, bodies, joined));
     const under = undersides(bodies, ceiling), open = openings(bodies, ceiling, frame);
@@ -67,29 +65,6 @@ function unmet({ joints }: TakeOff, bodies: readonly Body[], joined: ReadonlySet
     return joints.flatMap(({ pieces }): Wrong[] => {
         const [a, b] = pieces.map(id => byId.get(id));
         if (!a || !b || joined.has(pairName(a.is, b.is))) return [];
-        return [{ a, b, kind: 'area', ticks: 0, touches: 0, planned: true }];
+        return [{ a, b, kind: 'area', ticks: 0 }];
     });
-}
-
-/** Places without a piece, pieces on the list more than once, pieces without a place; of one part together. */
-function miscounts({ ceiling, places }: Plan, takeOff: TakeOff): Miscount[] {
-    const count = new Map<string, number>();
-    for (const { id } of takeOff.pieces) count.set(id, (count.get(id) ?? 0) + 1);
-    const placed = new Set(places.map(place => place.id));
-    const ofPart = (part: Part): Piece | undefined => takeOff.pieces.find(piece => piece.part === part);
-    const missing = [
-        ...places.filter(({ id }) => !count.has(id)).map(({ id, part, form, seat }) => ({ id, part, noRoom: prismsOf(form, seat).length === 0 })),
-        ...missingSpacers(ceiling, takeOff).map(id => ({ id, part: 'spacer' as const, noRoom: false })),
-    ];
-    const doubled = [...count].filter(([, times]) => times > 1).map(([id, times]) => ({ times, piece: takeOff.pieces.find(piece => piece.id === id)! }));
-    const byPart = new Map<string, typeof missing>();
-    for (const one of missing) {
-        const key = `${one.part} ${one.noRoom}`;
-        byPart.set(key, [...byPart.get(key) ?? [], one]);
-    }
-    return [
-        ...[...byPart.values()].map(([one, ...rest]): Miscount => ({ kind: 'missing', id: one!.id, part: one!.part, piece: ofPart(one!.part), count: 0, noRoom: one!.noRoom, alike: rest.map(({ id }) => id) })),
-        ...doubled.map(({ piece, times }): Miscount => ({ kind: 'doubled', id: piece.id, part: piece.part, piece, count: times, noRoom: false, alike: [] })),
-        ...takeOff.pieces.filter(({ id }) => !placed.has(id)).map((piece): Miscount => ({ kind: 'no-place', id: piece.id, part: piece.part, piece, count: 1, noRoom: false, alike: [] })),
-    ];
 }

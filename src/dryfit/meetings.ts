@@ -1,6 +1,7 @@
 import { TICKS_PER_INCH } from '../quantity/ticks.ts';
-import { areaAt, facesOf, facing, separation, type Block } from './block.ts';
+import { areaAt, facesOf, facing, separation, type Block, type Facing } from './block.ts';
 import type { Body } from './body.ts';
+import type { Clash } from './model.ts';
 
 /** How far a face may be from another one to have to do with it. */
 export const REACH = TICKS_PER_INCH / 2;
@@ -9,29 +10,38 @@ export const NEAR = 4;
 /** Smaller than this in square ticks a contact is a corner's accident, and no joint: 1/8" by 1/8". */
 const LEAST_AREA = (TICKS_PER_INCH / 8) ** 2;
 
-/** What is wrong between two bodies. */
+/** An open joint up to this passes at the handover. Common practice, no source. */
+const OPEN_JOINT = TICKS_PER_INCH / 64;
+
+/** What is wrong between two bodies: see Clash in model.ts. */
 export interface Wrong {
     readonly a: Body; readonly b: Body;
-    /**
-     * `overlap`: in each other by `ticks`. `apart`: so far apart where they should touch. `gap`: a gap that is so much wider than
-     * planned. `area`: they touch, or keep their gap, over too little or too much of it. `rounded`: as the tape has it, `ticks` off.
-     */
-    readonly kind: 'overlap' | 'apart' | 'gap' | 'area' | 'rounded';
+    readonly kind: Clash['kind'];
     readonly ticks: number;
     readonly touches?: number; readonly wanted?: number;
-    /** Whether the list does what the plan wants, so that it is the text that wants it. */
-    readonly planned: boolean;
 }
 export interface Met { readonly joint: boolean; readonly gap: boolean; readonly wrong: readonly Wrong[] }
 
 /** Looks at two bodies: are they in each other; does every face that has to do with a face of the other stand to it as planned. */
 export function meetingOf(a: Body, b: Body): Met {
-    const wrong: Wrong[] = [];
     const asPlanned = a.asPlanned && b.asPlanned;
     const meant = depth(a.planned, b.planned), deep = asPlanned ? meant : depth(a.blocks, b.blocks);
     const allowed = Math.min(Math.max(0, meant), push(a) + push(b));
-    if (deep > allowed + NEAR) wrong.push({ a, b, kind: 'overlap', ticks: deep, planned: Math.abs(deep - meant) <= NEAR });
     let joint = false, gap = false;
+    const wrong: Wrong[] = [];
+    for (const [mine, theirs, i, j, wanted, found] of facesThatMeet(a, b, asPlanned)) {
+        // without the tape's roundings and the press, would they touch?
+        const touching = Math.abs(wanted.near + shift(a, mine, i) + shift(b, theirs, j)) <= NEAR;
+        if (touching) joint = true; else gap = true;
+        const off = wrongWith(wanted, found, touching, shift(a, mine, i, 'pressed') + shift(b, theirs, j, 'pressed'));
+        if (off) wrong.push({ a, b, ...off });
+    }
+    // of what is in another piece nobody wants to know what else is off
+    return { joint, gap, wrong: deep > allowed + NEAR ? [{ a, b, kind: 'overlap', ticks: deep }] : wrong };
+}
+
+/** Every two faces of the plan that look at each other within reach, with what has become of them. */
+function* facesThatMeet(a: Body, b: Body, asPlanned: boolean): Generator<readonly [Block, Block, number, number, Facing, Facing | undefined]> {
     for (const [p, mine] of a.planned.entries()) {
         for (const [q, theirs] of b.planned.entries()) {
             if (!within(mine, theirs)) continue;
@@ -39,33 +49,25 @@ export function meetingOf(a: Body, b: Body): Met {
                 for (let j = 0; j < facesOf(theirs); j++) {
                     const wanted = facing(mine, i, theirs, j);
                     if (!wanted || wanted.area < LEAST_AREA || Math.abs(wanted.near) > REACH || Math.abs(wanted.far) > REACH) continue;
-                    // without the tape's roundings and the press, would they touch?
-                    const moved = shift(a, mine, i) + shift(b, theirs, j);
-                    const touching = Math.abs(wanted.near + moved) <= NEAR;
-                    if (touching) joint = true; else gap = true;
                     const mineNow = a.blocks[p], theirsNow = b.blocks[q];
-                    const found = asPlanned ? wanted : mineNow && theirsNow && facing(mineNow, i, theirsNow, j);
-                    const area = found ? areaAt(found, wanted.near, NEAR) : 0;
-                    if (Math.abs(area - wanted.area) > NEAR * wanted.girth) {
-                        const apart = found ? Math.max(found.near - wanted.near, found.far - wanted.near) : 0;
-                        wrong.push({
-                            a, b, kind: apart <= NEAR ? 'area' : touching ? 'apart' : 'gap', ticks: apart > NEAR ? apart : 0, planned: false,
-                            touches: squareInches(touching ? area : Math.min(area, wanted.area)), wanted: squareInches(wanted.area),
-                        });
-                    } else if (touching) {
-                        const press = shift(a, mine, i, 'pressed') + shift(b, theirs, j, 'pressed');
-                        const off = wanted.near > 0 ? wanted.near : Math.min(0, wanted.near + press);
-                        if (Math.abs(off) > OPEN_JOINT + NEAR) wrong.push({ a, b, kind: 'rounded', ticks: off, planned: true });
-                    }
+                    yield [mine, theirs, i, j, wanted, asPlanned ? wanted : mineNow && theirsNow && facing(mineNow, i, theirsNow, j)];
                 }
             }
         }
     }
-    return { joint, gap, wrong };
 }
 
-/** An open joint up to this passes at the handover. Common practice, no source. */
-export const OPEN_JOINT = TICKS_PER_INCH / 64;
+function wrongWith(wanted: Facing, found: Facing | undefined, touching: boolean, press: number): Omit<Wrong, 'a' | 'b'> | undefined {
+    const area = found ? areaAt(found, wanted.near, NEAR) : 0;
+    if (Math.abs(area - wanted.area) > NEAR * wanted.girth) {
+        const apart = found ? Math.max(found.near - wanted.near, found.far - wanted.near) : 0;
+        const areas = { touches: squareInches(area), wanted: squareInches(wanted.area) };
+        return apart > NEAR ? { kind: touching ? 'apart' : 'gap', ticks: apart, ...areas } : { kind: 'area', ticks: 0, ...areas };
+    }
+    // as planned: is the plan, at the steps of the tape, good enough
+    const off = wanted.near > 0 ? wanted.near : Math.min(0, wanted.near + press);
+    return touching && Math.abs(off) > OPEN_JOINT + NEAR ? { kind: 'rounded', ticks: off } : undefined;
+}
 
 function squareInches(squareTicks: number): number {
     return squareTicks / TICKS_PER_INCH ** 2;
