@@ -29,9 +29,10 @@ export async function testReload({ editor, vsix, workspace, pictures }) {
         await seen(page, 'nine coffers', ({ coffers }) => coffers === 9);
         await inPane(page, JSON.stringify({ title: 'Ceiling Plan', expression: `[document.getElementById('pin').click(), document.getElementById('layer-sides').click()].length` }));
         await seen(page, 'pinned, without sides', ({ pinned, sides }) => pinned === 'true' && sides === false);
-        // the editor keeps what a window shows a moment after it has changed
-        await page.waitForTimeout(3000);
-        await page.reload();
+        // by the editor's own command, which keeps what the window shows before it goes
+        const gone = page.waitForEvent('load', { timeout: 60_000 });
+        await pick(page, 'F1', 'Developer: Reload Window');
+        await gone;
         await seen(page, 'the same again', ({ coffers, pinned, sides }) => coffers === 9 && pinned === 'true' && sides === false);
         await page.screenshot({ path: join(pictures, 'reload.png') });
         return { name, ok: true, milliseconds: Date.now() - began };

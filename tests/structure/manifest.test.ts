@@ -2,12 +2,14 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { conciseFindings } from '../../src/report/findings/human.ts';
+import { PAGES } from '../../src/pages/pages.ts';
 import { HINTS_BY_DEFAULT } from '../../src/server/settings.ts';
 import type { Finding } from '../../src/findings/finding.ts';
 import { read, root } from './files.ts';
 
 interface Manifest {
     readonly icon: string;
+    readonly activationEvents: readonly string[];
     readonly contributes: {
         readonly languages: readonly { readonly id: string; readonly extensions: readonly string[]; readonly configuration: string; readonly icon: { readonly light: string; readonly dark: string } }[];
         readonly grammars: readonly { readonly language: string; readonly scopeName: string; readonly path: string }[];
@@ -21,9 +23,13 @@ interface Manifest {
     };
 }
 const text = read('package.json');
-const { icon, contributes } = JSON.parse(text) as Manifest;
+const { icon, activationEvents, contributes } = JSON.parse(text) as Manifest;
 
 describe('the extension\'s manifest', () => {
+    test('every kind of pane that has a page wakes the extension when the editor brings it back', () => {
+        expect([...activationEvents].sort()).toEqual(Object.keys(PAGES).map(kind => `onWebviewPanel:cofferwright.${kind}`).sort());
+    });
+
     test('names files that exist', () => {
         const [language] = contributes.languages;
         const named = [icon, language!.configuration, language!.icon.light, language!.icon.dark, ...contributes.grammars.map(grammar => grammar.path), ...contributes.snippets.map(({ path }) => path),
