@@ -34,7 +34,8 @@ export class Workbench {
 
     /** The same text through the parser and the linker alone, as Langium does it, in a document of its own. Milliseconds. */
     async parseAndLink(path: string, text: string): Promise<number> {
-        const uri = URI.file(path.replace('.coffer', '.bare.coffer'));
+        // beside the house: a second room of the same name in it would have the whole house looked at again
+        const uri = URI.file(path.replace('/rooms/', '/bare/').replace('.coffer', '.bare.coffer'));
         const began = performance.now();
         const document = this.shared.workspace.LangiumDocumentFactory.fromString(text, uri);
         this.shared.workspace.LangiumDocuments.addDocument(document);
