@@ -1,6 +1,7 @@
 import type { Ceiling } from '../ceiling/model.ts';
 import { planBoards } from '../cutting/first-plan.ts';
 import type { BoardPlan } from '../cutting/model.ts';
+import { compare, type Comparison } from '../estimate/compare.ts';
 import { estimateOf } from '../estimate/estimate.ts';
 import type { Estimate } from '../estimate/model.ts';
 import type { Alternate } from '../job/alternate.ts';
@@ -8,6 +9,7 @@ import type { JobSettings, Room } from '../job/model.ts';
 import type { Rates } from '../job/rates.ts';
 import { sawOrder } from '../sawing/saw-order.ts';
 import type { Piece } from '../takeoff/model.ts';
+import { newFindings } from './alternates.ts';
 import { layoutOf, takeOffOf } from './inspect.ts';
 
 /** Rooms of one job with what it takes to build them and what that costs. */
@@ -20,17 +22,47 @@ export interface Priced {
     readonly left: readonly string[];
 }
 
-/** Rooms of one job, priced together. `plan`: their boards, where somebody has a better plan than the first one. */
-export function price(rooms: readonly Room[], rates: Rates, job: JobSettings, plan?: BoardPlan): Priced {
+/** Rooms of one job, priced together. Kept by identity of the rooms and their rates, as everything here. */
+export function price(rooms: readonly Room[], rates: Rates, job: JobSettings): Priced {
+    const known = kept.get(rates) ?? [];
+    kept.set(rates, known);
+    let found = known.find(one => one.job === job && one.rooms.length === rooms.length && one.rooms.every((room, i) => room === rooms[i]));
+    if (!found) {
+        found = { rooms, job, priced: priceOf(rooms, rates, job) };
+        known.push(found);
+        if (known.length > MOST_KEPT) known.shift();
+    }
+    return found.priced;
+}
+const kept = new WeakMap<Rates, { readonly rooms: readonly Room[]; readonly job: JobSettings; readonly priced: Priced }[]>();
+/** A house with more alternates than a client is ever shown. */
+const MOST_KEPT = 24;
+
+function priceOf(rooms: readonly Room[], rates: Rates, job: JobSettings): Priced {
     const ceilings = rooms.flatMap(room => layoutOf(room).ceiling ?? []);
     const priced = ceilings.map(ceiling => ({ ceiling, takeOff: takeOffOf(ceiling) }));
     const pieces = priced.flatMap(({ takeOff }) => takeOff.pieces);
-    const boards = plan ?? planBoards(pieces, job);
+    const plan = planBoards(pieces, job);
     return {
-        ceilings, pieces, plan: boards,
-        estimate: estimateOf({ rooms: priced, plan: boards, setUps: sawOrder(boards, job).setUps.total }, rates, job),
+        ceilings, pieces, plan,
+        estimate: estimateOf({ rooms: priced, plan, setUps: sawOrder(plan, job).setUps.total }, rates, job),
         left: rooms.filter(room => !layoutOf(room).ceiling).map(room => room.name),
     };
+}
+
+/** An alternate priced beside the rooms as they are. */
+export interface PricedAlternate {
+    readonly alternate: Alternate;
+    readonly priced: Priced;
+    readonly comparison: Comparison;
+    /** Errors that the job itself has not. */
+    readonly errors: number;
+}
+
+export function priceWith(alternate: Alternate, rooms: readonly Room[], rates: Rates, job: JobSettings): PricedAlternate {
+    const priced = price(roomsWith(rooms, alternate), rates, job);
+    const errors = alternate.rooms.flatMap(changed => newFindings(changed, alternate.at.uri, layoutOf)).filter(({ severity }) => severity === 'error').length;
+    return { alternate, priced, comparison: compare(price(rooms, rates, job), priced), errors };
 }
 
 /** The rooms as an alternate has them. */

@@ -1,13 +1,10 @@
 import type { Alternate } from '../../job/alternate.ts';
 import { combinedAlternate } from '../../language/combined-alternate.ts';
-import { compare } from '../../estimate/compare.ts';
-import { newFindings } from '../../pipeline/alternates.ts';
-import { layoutOf } from '../../pipeline/inspect.ts';
-import { price, roomsWith } from '../../pipeline/price.ts';
+import { price, priceWith } from '../../pipeline/price.ts';
 import { csvEstimate } from '../../report/estimate/csv.ts';
 import { humanEstimate } from '../../report/estimate/human.ts';
 import { jsonEstimate } from '../../report/estimate/json.ts';
-import type { HousePrice, PricedAlternate } from '../../report/estimate/house.ts';
+import type { HousePrice } from '../../report/estimate/house.ts';
 import type { House } from '../../report/house.ts';
 import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
 import { isSound } from '../houses.ts';
@@ -43,11 +40,7 @@ export function pricesOf(houses: readonly House[], names: readonly string[], wor
         const rooms = house.rooms.map(({ room }) => room);
         const priced = price(rooms, house.rates, house.job);
         const asked = names.length === 0 ? house.alternates : together(house, names, workspace);
-        return { house, priced, alternates: asked.map((alternate): PricedAlternate => {
-            const other = price(roomsWith(rooms, alternate), house.rates, house.job);
-            const errors = alternate.rooms.flatMap(changed => newFindings(changed, alternate.at.uri, layoutOf)).filter(({ severity }) => severity === 'error').length;
-            return { alternate, priced: other, comparison: compare(priced, other), errors };
-        }) };
+        return { house, priced, alternates: asked.map(alternate => priceWith(alternate, rooms, house.rates, house.job)) };
     });
 }
 

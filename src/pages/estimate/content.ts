@@ -1,19 +1,15 @@
 import { drawPanePlan, drawSmallSection, sectionsOf, toPaneSvg, type Sheet } from '../../drawing/index.ts';
-import { compare } from '../../estimate/compare.ts';
 import { PHASES, type Estimate } from '../../estimate/model.ts';
-import type { Alternate } from '../../job/alternate.ts';
 import type { Room } from '../../job/model.ts';
 import type { Rates } from '../../job/rates.ts';
 import type { Source } from '../../provenance/source.ts';
-import { newFindings } from '../../pipeline/alternates.ts';
 import { layoutOf, takeOffOf } from '../../pipeline/inspect.ts';
-import { price, roomsWith } from '../../pipeline/price.ts';
+import { price, priceWith, type PricedAlternate } from '../../pipeline/price.ts';
 import { printMoney } from '../../quantity/money.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
 import type { Rational } from '../../quantity/rational.ts';
-import type { HousePrice, PricedAlternate } from '../../report/estimate/house.ts';
-import { differenceText } from '../../report/estimate/human.ts';
-import { basisText, daysText, hoursText, shareText } from '../../report/estimate/words.ts';
+import type { HousePrice } from '../../report/estimate/house.ts';
+import { basisText, daysText, differenceText, hoursText, shareText } from '../../report/estimate/words.ts';
 import { titleOf } from '../../report/house.ts';
 import type { PageContent, RoomOnPage } from '../page.ts';
 import { Sources } from '../shared/sources.ts';
@@ -53,14 +49,8 @@ export function housePrice({ house, layout: { room: { job } }, file, alternates 
     const priced = price(rooms, rates, job);
     return {
         house: { job, rates, alternates, rooms: house.map(({ layout, takeOff, findings }) => ({ room: layout.room, takeOff, errors: findings.filter(one => one.severity === 'error' && !one.allowed).length })) },
-        priced, alternates: alternates.map(alternate => pricedWith(alternate, rooms, priced, rates)),
+        priced, alternates: alternates.map(alternate => priceWith(alternate, rooms, rates, job)),
     };
-}
-
-function pricedWith(alternate: Alternate, rooms: readonly Room[], priced: HousePrice['priced'], rates: Rates): PricedAlternate {
-    const other = price(roomsWith(rooms, alternate), rates, rooms[0]!.job);
-    const errors = alternate.rooms.flatMap(changed => newFindings(changed, alternate.at.uri, layoutOf)).filter(({ severity }) => severity === 'error').length;
-    return { alternate, priced: other, comparison: compare(priced, other), errors };
 }
 
 export function estimateContent(page: RoomOnPage): EstimateContent {

@@ -2,9 +2,9 @@ import { drawPlan, drawSection, contextIn, sectionsOf, type Sheet } from '../../
 import type { Ceiling } from '../../ceiling/model.ts';
 import { printMoney } from '../../quantity/money.ts';
 import type { Rational } from '../../quantity/rational.ts';
-import { differenceText } from '../estimate/human.ts';
-import type { HousePrice, PricedAlternate } from '../estimate/house.ts';
-import { percentText } from '../estimate/words.ts';
+import type { PricedAlternate } from '../../pipeline/price.ts';
+import type { HousePrice } from '../estimate/house.ts';
+import { differenceText, percentText } from '../estimate/words.ts';
 import { takeOffOf } from '../../pipeline/inspect.ts';
 import { cautionsForClient } from './cautions.ts';
 import { roomText } from './scope.ts';

@@ -5,8 +5,9 @@ import { printLength, type Show } from '../../quantity/print-length.ts';
 import { Rational } from '../../quantity/rational.ts';
 import { columns, cleanLine, counted, wrap, type Paint } from '../look.ts';
 import { titleOf } from '../house.ts';
-import type { HousePrice, PricedAlternate } from './house.ts';
-import { basisText, daysText, hoursText, placeText, shareText } from './words.ts';
+import type { PricedAlternate } from '../../pipeline/price.ts';
+import type { HousePrice } from './house.ts';
+import { basisText, daysText, differenceText, hoursText, placeText, shareText } from './words.ts';
 
 const WIDTH = 100;
 
@@ -70,11 +71,6 @@ function alternateText({ alternate, priced, comparison, errors }: PricedAlternat
         indented(`${hoursText(minutes.after)} instead of ${hoursText(minutes.before)}${days ? `; ${daysText(days.after)} instead of ${daysText(days.before)}` : ''}`),
         ...changeRows(comparison, show).map(indented),
     ];
-}
-
-export function differenceText(difference: Rational, currency: string): string {
-    if (difference.equals(0)) return 'the same';
-    return `${printMoney(difference.abs(), currency)} ${difference.s > 0n ? 'more' : 'less'}`;
 }
 
 function changeRows({ boards, pieces }: Comparison, show: Show): string[] {

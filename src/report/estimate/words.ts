@@ -41,6 +41,12 @@ export function placeText({ room }: LaborLine): string {
     return room ?? 'all rooms';
 }
 
+/** `$2,546.02 less`, `the same`. */
+export function differenceText(difference: Rational, currency: string): string {
+    if (difference.equals(0)) return 'the same';
+    return `${printMoney(difference.abs(), currency)} ${difference.s > 0n ? 'more' : 'less'}`;
+}
+
 function figure(value: Rational, digits = 2): string {
     return String(Number(value.valueOf().toFixed(digits)));
 }
