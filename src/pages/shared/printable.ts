@@ -17,21 +17,29 @@ export interface PrintedPage {
  */
 export function printable({ title, body, style = '', landscape = false, language = 'en' }: PrintedPage): string {
     const paper = `@page{size:${landscape ? 'landscape' : 'portrait'};margin:12mm}`;
-    return html`<!doctype html>
-<html ${attributes({ lang: language })}>
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:">
-<meta name="viewport" content="width=device-width">
-<title>${title}</title>
-<style>${trusted([PRINT_COLORS, PAGE_STYLE, paper, style].join('\n'))}</style>
-</head>
-<body class="printed">
+    return wholeFile({
+        title, language, policy: "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:", style: [PRINT_COLORS, PAGE_STYLE, paper, style].join('\n'),
+        body: html`<body class="printed">
 <main>
 <h1>${title}</h1>
 ${body}
 </main>
-</body>
+</body>`,
+    });
+}
+
+/** An HTML file. `policy`: what it may load; `body`: with its own tags. */
+export function wholeFile({ title, language, policy, style, body }: { readonly title: string; readonly language: string; readonly policy: string; readonly style: string; readonly body: Html }): string {
+    return html`<!doctype html>
+<html ${attributes({ lang: language })}>
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${trusted(policy)}">
+<meta name="viewport" content="width=device-width">
+<title>${title}</title>
+<style>${trusted(style)}</style>
+</head>
+${body}
 </html>
 `.text;
 }

@@ -1,5 +1,6 @@
 import { toSvg, type Sheet } from '../../drawing/index.ts';
-import { attributes, html, trusted } from './html.ts';
+import { html, trusted } from './html.ts';
+import { wholeFile } from './printable.ts';
 
 /**
  * Sheets of paper as one HTML file that needs nothing else: each on a page of its own, at its true size. All of one paper.
@@ -12,20 +13,12 @@ export function printedSheets(title: string, sheets: readonly Sheet[], language 
         '.page{break-after:page;break-inside:avoid;overflow:hidden}', '.page:last-child{break-after:auto}', '.page svg{display:block}',
         '@media screen{body{background:#e4e4e4}.page{width:max-content;margin:12px auto;box-shadow:0 1px 4px #0006}}',
     ].join('\n');
-    return html`<!doctype html>
-<html ${attributes({ lang: language })}>
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; font-src data:">
-<meta name="viewport" content="width=device-width">
-<title>${title}</title>
-<style>${trusted(style)}</style>
-</head>
-<body>
+    return wholeFile({
+        title, language, policy: "default-src 'none'; style-src 'unsafe-inline'; font-src data:", style,
+        body: html`<body>
 <main aria-label="${title}">
 ${sheets.map(sheet => html`<div class="page">${trusted(toSvg(sheet, { theme: 'print', as: 'part of a page' }))}</div>
 `)}</main>
-</body>
-</html>
-`.text;
+</body>`,
+    });
 }
