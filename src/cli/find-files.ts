@@ -1,5 +1,5 @@
 import { readdir, stat } from 'node:fs/promises';
-import { dirname, join, resolve } from 'node:path';
+import { dirname, join, resolve, sep } from 'node:path';
 import { reasonOf } from './read-text.ts';
 
 export const SUFFIX = '.coffer';
@@ -7,13 +7,15 @@ export const SUFFIX = '.coffer';
 export interface Found {
     /** Full paths, each once, in order. */
     readonly files: readonly string[];
+    /** Full paths of the folders that were asked for, and of those that files asked for lie in. */
+    readonly folders: readonly string[];
     /** What was asked for and is not there, in words. */
     readonly problems: readonly string[];
 }
 
 /** The files that were asked for: files as they are, folders with every `.coffer` file below them. */
 export async function findFiles(asked: readonly string[], cwd: string): Promise<Found> {
-    const files = new Set<string>();
+    const files = new Set<string>(), folders = new Set<string>();
     const problems: string[] = [];
     for (const name of asked) {
         const path = resolve(cwd, name);
@@ -22,13 +24,16 @@ export async function findFiles(asked: readonly string[], cwd: string): Promise<
                 const below = await cofferFilesIn(path, problems);
                 if (below.length === 0) problems.push(`${name}: there is no ${SUFFIX} file in this folder`);
                 below.forEach(file => files.add(file));
-            } else if (path.endsWith(SUFFIX)) files.add(path);
-            else problems.push(`${name} is not a ${SUFFIX} file`);
+                folders.add(path);
+            } else if (path.endsWith(SUFFIX)) {
+                files.add(path);
+                folders.add(dirname(path));
+            } else problems.push(`${name} is not a ${SUFFIX} file`);
         } catch (error) {
             problems.push(`${name} ${reasonOf(error)}`);
         }
     }
-    return { files: [...files].sort(), problems };
+    return { files: [...files].sort(), folders: [...folders], problems };
 }
 
 /** Hidden folders and installed packages are passed over, and links to folders, which could lead in a circle. */
@@ -51,6 +56,11 @@ async function isFile(path: string): Promise<boolean> {
     return stat(path).then(info => info.isFile(), () => false);
 }
 
+/** True for a folder itself and for whatever lies below it. */
+export function isWithin(path: string, folder: string): boolean {
+    return path === folder || path.startsWith(folder.endsWith(sep) ? folder : folder + sep);
+}
+
 /** The folders above a file, the nearest first, up to and with `top`; all of them without one. */
 export function foldersAbove(file: string, top: string | undefined): string[] {
     const folders: string[] = [];
@@ -60,9 +70,9 @@ export function foldersAbove(file: string, top: string | undefined): string[] {
     }
 }
 
-/** The folder of the repository that a folder lies in: what a house may import ends there. Undefined outside of one. */
-export async function repositoryOf(cwd: string): Promise<string | undefined> {
-    for (const folder of foldersAbove(join(cwd, 'x'), undefined))
+/** The folder of the repository that a folder lies in: the nearest upward that holds `.git`. Undefined outside of one. */
+export async function repositoryOf(from: string): Promise<string | undefined> {
+    for (const folder of foldersAbove(join(from, 'x'), undefined))
         if (await stat(join(folder, '.git')).then(() => true, () => false)) return folder;
     return undefined;
 }

@@ -32,7 +32,7 @@ export async function openAsked({ files, stdinFilePath }: Asked, { cwd, terminal
     const found = await findFiles(named.length === 0 && !fromStdin ? ['.'] : named, cwd);
     found.problems.forEach(problem => terminal.say(problem));
 
-    const workspace = await Workspace.open(cwd, terminal);
+    const workspace = await Workspace.open(cwd, terminal, found.folders);
     const paths = [...found.files];
     if (fromStdin) {
         const path = resolve(cwd, stdinFilePath ?? 'stdin.coffer');

@@ -57,6 +57,6 @@ const STANDING_BY = 'Watching for changes; stop with Ctrl+C.';
 
 /** What was asked for, as it is on the disk now: files of a folder come and go. */
 async function filesNow(asked: Asked, cwd: string, paths: readonly string[]): Promise<Found> {
-    const { files, problems } = await findFiles(asked.files.length === 0 ? ['.'] : asked.files.filter(name => name !== '-'), cwd);
-    return { files: [...new Set([...files, ...paths])], problems };
+    const found = await findFiles(asked.files.length === 0 ? ['.'] : asked.files.filter(name => name !== '-'), cwd);
+    return { ...found, files: [...new Set([...found.files, ...paths])] };
 }

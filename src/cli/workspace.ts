@@ -1,5 +1,5 @@
 import { readdir } from 'node:fs/promises';
-import { isAbsolute, join, relative, sep } from 'node:path';
+import { dirname, isAbsolute, join, relative, sep } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import { URI, type LangiumDocument } from 'langium';
 import { compareFindings, type Finding } from '../findings/finding.ts';
@@ -12,7 +12,7 @@ import { inspectClosely } from '../pipeline/inspect-closely.ts';
 import { inspect, type Inspection } from '../pipeline/inspect.ts';
 import { counted, type Files } from '../report/look.ts';
 import { Disk } from './disk.ts';
-import { foldersAbove, repositoryOf, SUFFIX } from './find-files.ts';
+import { foldersAbove, isWithin, repositoryOf, SUFFIX } from './find-files.ts';
 import type { Terminal } from './terminal.ts';
 
 /** A file as it was read and what is wrong with it. */
@@ -26,15 +26,15 @@ export class Workspace {
     private readonly shared = this.services.shared.workspace;
     private readonly asked = new Set<string>();
     private readonly names = new Map<string, string>();
-    private top: string | undefined;
+    /** By folder, the one whose files belong together with its own. */
+    private readonly tops = new Map<string, string>();
 
-    private constructor(readonly cwd: string, private readonly terminal: Terminal) {}
+    private constructor(readonly cwd: string, private readonly terminal: Terminal, private readonly askedFolders: readonly string[]) {}
 
-    static async open(cwd: string, terminal: Terminal): Promise<Workspace> {
-        const workspace = new Workspace(cwd, terminal);
+    /** @param askedFolders full paths of the folders that are asked about */
+    static async open(cwd: string, terminal: Terminal, askedFolders: readonly string[]): Promise<Workspace> {
+        const workspace = new Workspace(cwd, terminal, askedFolders);
         await workspace.shared.WorkspaceManager.initializeWorkspace([]);
-        workspace.top = await repositoryOf(cwd);
-        workspace.shared.Imports.folders = workspace.top === undefined ? [] : [URI.file(workspace.top)];
         return workspace;
     }
 
@@ -48,6 +48,8 @@ export class Workspace {
     /** Reads files, what they import, and the jobs they stand under. */
     async add(paths: readonly string[]): Promise<void> {
         paths.forEach(path => this.asked.add(URI.file(path).toString()));
+        for (const path of paths) await this.findTop(dirname(path));
+        this.shared.Imports.folders = [...new Set(this.tops.values())].map(top => URI.file(top));
         this.terminal.progress(`Reading ${counted(paths.length, 'file')} ...`);
         const all = [...new Set([...paths, ...await this.jobFilesFor(paths)])].map(path => URI.file(path));
         const documents = await Promise.all(all.filter(uri => !this.shared.LangiumDocuments.hasDocument(uri))
@@ -151,9 +153,19 @@ export class Workspace {
         return (path === '' || isAbsolute(path) ? parsed.fsPath : path).split(sep).join('/');
     }
 
+    /**
+     * Finds the folder that a file may import from, and whose job and rates hold for it: the repository it lies in, wherever the program
+     * was called; outside of one the folder that was asked for, or the one the program was called in where that is further up.
+     */
+    private async findTop(folder: string): Promise<void> {
+        if (this.tops.has(folder)) return;
+        const above = [this.cwd, ...this.askedFolders].filter(asked => isWithin(folder, asked)).sort((a, b) => a.length - b.length);
+        this.tops.set(folder, await repositoryOf(folder) ?? above[0] ?? folder);
+    }
+
     /** Files in the folders above that may hold a job or rates: what they say holds for the file. */
     private async jobFilesFor(paths: readonly string[]): Promise<string[]> {
-        const folders = new Set(paths.flatMap(path => foldersAbove(path, this.top)));
+        const folders = new Set(paths.flatMap(path => foldersAbove(path, this.tops.get(dirname(path)))));
         const listed = await Promise.all([...folders].map(async folder => {
             const names = await readdir(folder).catch((): string[] => []);
             return names.filter(name => name.endsWith(SUFFIX)).map(name => join(folder, name));

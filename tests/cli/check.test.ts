@@ -33,6 +33,23 @@ describe('check', () => {
         expect((JSON.parse(out) as { files: string[] }).files).toEqual(['rooms/box.coffer', 'rooms/den.coffer', 'rooms/job.coffer', 'rooms/yard.coffer']);
     });
 
+    test('a house is opened from anywhere: what it imports lies in its own repository, and a job above that is none of it', async () => {
+        const cwd = folderWith({
+            'other/notes.coffer': 'edition 1\n', 'job.coffer': 'edition 1\njob "Not ours" { longest-board 1\' }\n',
+            'maple/.git/HEAD': '', 'maple/rooms/den.coffer': house['den.coffer'].replaceAll('from "', 'from "../'), 'maple/box.coffer': house['box.coffer'], 'maple/yard.coffer': house['yard.coffer'],
+        });
+        for (const [from, asked] of [['other', '../maple'], ['.', 'maple'], ['maple/rooms', '.'], ['other', '../maple/rooms/den.coffer'], ['maple', '.']] as const)
+            expect((await cofferwright(join(cwd, from), ['check', asked])).code).toBe(0);
+    });
+
+    test('outside of a repository the folder that is asked for belongs together', async () => {
+        const cwd = folderWith({ 'maple/rooms/den.coffer': house['den.coffer'].replaceAll('from "', 'from "../'), 'maple/box.coffer': house['box.coffer'], 'maple/yard.coffer': house['yard.coffer'], 'other/notes.coffer': '' });
+        rmSync(join(cwd, '../.git'), { recursive: true });
+        expect(await cofferwright(join(cwd, 'other'), ['check', '../maple'])).toMatchObject({ code: 0 });
+        expect(await cofferwright(join(cwd, 'maple'), ['check', 'rooms/den.coffer'])).toMatchObject({ code: 0 });
+        expect((await cofferwright(join(cwd, 'other'), ['check', '../maple/rooms', '--format', 'concise'])).out).toContain('import-outside-workspace');
+    });
+
     test('what takes longer to find is among it', async () => {
         const { code, out } = await cofferwright(folderWith({ 'hall.coffer': piecesOverlap.wrong }), ['check', '--format', 'concise']);
         expect(code).toBe(1);

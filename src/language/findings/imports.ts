@@ -34,7 +34,7 @@ function pathFinding(document: LangiumDocument, use: ast.Use): Finding | undefin
         return finding('import-outside-workspace', at, `${quoted(use.path)} is not a path seen from this file. Write one that begins with ./ or ../, such as "../details/yard.coffer".`);
     }
     if (!isInside(leads.uri, Imports.folders)) {
-        return finding('import-outside-workspace', at, `${quoted(use.path)} leads out of the folder that is open. Files can only be imported from inside it.`);
+        return finding('import-outside-workspace', at, `${quoted(use.path)} leads out of the folder that belongs together: the repository, or else the folder that is open. Files can only be imported from inside it.`);
     }
     if (LangiumDocuments.hasDocument(leads.uri)) return undefined;
     return missing(document, use.path, leads.uri, at);

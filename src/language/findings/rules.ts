@@ -18,7 +18,7 @@ export const READING_RULES = {
     'name-not-exported': 'The file is there and declares nothing of that name.',
     'imported-twice': 'A name comes in twice.',
     'import-cycle': 'Files import each other in a ring.',
-    'import-outside-workspace': 'A `from` line leads out of the folder that is open.',
+    'import-outside-workspace': 'A `from` line leads out of the repository, or of the open folder where there is none.',
     'misplaced-import': 'A `from` line stands below what it is for.',
     'misplaced-edition': 'The edition does not stand first.',
     'unknown-edition': 'An edition of the language that this program does not know.',
