@@ -5,6 +5,8 @@
 const mayUse = {
     quantity: [],
     data: ['quantity'],
+    // points, lines and polygons of whole numbers: knows no wood
+    plane: ['quantity'],
     provenance: ['quantity', 'data'],
     findings: ['provenance', 'quantity', 'data'],
     job: ['findings', 'provenance', 'quantity', 'data'],
