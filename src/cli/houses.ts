@@ -1,7 +1,6 @@
 import type { Finding } from '../findings/finding.ts';
 import type { Alternate } from '../job/alternate.ts';
 import type { JobSettings } from '../job/model.ts';
-import type { Rates } from '../job/rates.ts';
 import { isWithin } from '../provenance/source.ts';
 import { takeOffOf } from '../pipeline/inspect.ts';
 import { Boards, type HouseToCut } from '../pipeline/boards.ts';
@@ -13,15 +12,13 @@ import type { Checked, Workspace } from './workspace.ts';
 
 /** The rooms of the files, those under one job together, in the order of their files. */
 export function housesOf(checked: readonly Checked[], workspace: Workspace): House[] {
-    const houses = new Map<string, { job: JobSettings; rooms: RoomPieces[]; rates: Rates; alternates: readonly Alternate[] }>();
+    const houses = new Map<string, { job: JobSettings; rooms: RoomPieces[]; alternates: readonly Alternate[] }>();
     for (const { content, layouts } of checked) {
         const errors = errorsBehind(content.uri, checked, workspace);
         for (const { room, ceiling } of layouts) {
             const key = jobKey(room.job);
             const house = houses.get(key) ?? {
                 job: room.job, rooms: [],
-                // a house has one set of rates: those that hold where its job is said
-                rates: (checked.find(other => other.content.uri === room.job.at?.uri)?.content ?? content).rates,
                 alternates: checked.flatMap(other => other.content.alternates.filter(({ rooms: [first] }) => first && jobKey(first.instead.job) === key)),
             };
             houses.set(key, house);

@@ -30,14 +30,14 @@ const JOINTS: readonly { readonly kinds: readonly Joint['kind'][]; readonly rate
 /**
  * Hours of work, room by room: feet of every part, joints, coffers, and what a detail takes longer that is new to the crew
  * or put up for the first time. What nobody has timed is missing, not nothing.
+ * @param seen keys of the details whose first bay has been reckoned, in rooms under other rates too; grows
  */
-export function laborOf(rooms: readonly PricedRoom[], setUps: number, labor: Labor): { lines: LaborLine[]; missing: Missing[] } {
+export function laborOf(rooms: readonly PricedRoom[], setUps: number, labor: Labor, seen = new Set<string>()): { lines: LaborLine[]; missing: Missing[] } {
     const book = new Book(labor);
-    const seen = new Set<string>();
     for (const room of rooms) {
         const own = book.room(room);
         const details = detailsOf(room.ceiling).filter(({ key }) => !seen.has(key));
-        details.forEach(({ key }) => seen.add(key));
+        if (labor.firstBay) details.forEach(({ key }) => seen.add(key));
         book.slower(room, own, details);
     }
     if (setUps > 0) book.counted(undefined, 'set-up', 'saw set-ups', 'fences and stops set', setUps, 'set-ups');

@@ -1,11 +1,13 @@
 import type { BoardPlan } from '../cutting/model.ts';
-import type { Supplies } from '../job/rates.ts';
+import type { Sum, Supplies } from '../job/rates.ts';
+import type { Given } from '../provenance/source.ts';
 import { roundMoney } from '../quantity/money.ts';
 import { printLength, type Show } from '../quantity/print-length.ts';
 import { Rational } from '../quantity/rational.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM } from '../quantity/ticks.ts';
 import type { Consumable } from '../takeoff/model.ts';
 import type { MaterialLine, Missing, SupplyLine } from './model.ts';
+import { sameStatement } from './statements.ts';
 
 /** Boards to buy, and boards on hand that are reckoned at a worth; what has no price is missing. */
 export function materialsOf(plan: BoardPlan, currency: string, show: Show): { lines: MaterialLine[]; missing: Missing[] } {
@@ -35,24 +37,34 @@ const VOLUMES: Readonly<Record<string, Rational>> = {
     'fl oz': new Rational(TICKS_PER_INCH).pow(3)!.mul(231).div(128), mL: new Rational(10 * TICKS_PER_MM).pow(3)!,
 };
 
-/** Screws, nails, glue and the rest, those of one name in all rooms together. */
-export function suppliesOf(consumables: readonly Consumable[], supplies: Supplies, currency: string): { lines: SupplyLine[]; missing: Missing[] } {
-    const lines: SupplyLine[] = [];
+/** What the rooms under one set of rates use up. */
+export interface Used { readonly consumables: readonly Consumable[]; readonly supplies: Supplies }
+/** `counts`: of each part, how many of the line's count it uses. */
+export interface SharedSupply extends SupplyLine { readonly counts: readonly number[] }
+
+/** Screws, nails, glue and the rest, those of one name at one price in all rooms together. */
+export function suppliesOf(parts: readonly Used[], currency: string): { lines: SharedSupply[]; missing: Missing[] } {
+    const lines: SharedSupply[] = [];
     const missing: Missing[] = [];
-    for (const { kind, what, unit, count } of together(consumables)) {
-        const price = supplies[kind];
+    for (const { one: { kind, what, unit }, price, counts } of together(parts)) {
+        const count = counts.reduce((sum, own) => sum + own, 0);
         if (!price || price.value.currency !== currency) { missing.push({ rate: `bid.supplies.${kind}`, of: `${count} ${unit} of ${what}` }); continue; }
         const each = price.value.amount.mul(VOLUMES[unit] ?? 1);
-        lines.push({ what, count, unit, each, amount: roundMoney(each.mul(count), currency), at: price.at });
+        lines.push({ what, count, unit, each, amount: roundMoney(each.mul(count), currency), at: price.at, counts });
     }
     return { lines, missing };
 }
 
-function together(consumables: readonly Consumable[]): Consumable[] {
-    const sums = new Map<string, Consumable>();
-    for (const one of consumables) {
-        const key = `${one.what}|${one.unit}`;
-        sums.set(key, { ...one, count: one.count + (sums.get(key)?.count ?? 0) });
+interface Together { readonly one: Consumable; readonly price: Given<Sum> | undefined; readonly counts: number[] }
+function together(parts: readonly Used[]): Together[] {
+    const all: Together[] = [];
+    for (const [part, { consumables, supplies }] of parts.entries()) {
+        for (const one of consumables) {
+            const price = supplies[one.kind];
+            let line = all.find(other => other.one.what === one.what && other.one.unit === one.unit && sameStatement(other.price, price));
+            if (!line) all.push(line = { one, price, counts: parts.map(() => 0) });
+            line.counts[part]! += one.count;
+        }
     }
-    return [...sums.values()];
+    return all;
 }

@@ -1,5 +1,5 @@
 import type { Stock } from '../job/model.ts';
-import type { Sum } from '../job/rates.ts';
+import type { Rates, Sum } from '../job/rates.ts';
 import type { Source } from '../provenance/source.ts';
 import type { Rational } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -19,10 +19,13 @@ export interface Estimate {
     /** What is set aside and what is added, in the order it is added. */
     readonly additions: readonly Addition[];
     readonly sums: Sums;
-    /** Minutes of one person, and days of the whole crew; undefined where nobody says how many they are. */
+    /** Minutes of one person, and days of the crews; undefined where nobody says how many they are. */
     readonly minutes: Rational;
+    /** How many people, where the same crew does all of it. */
     readonly crew?: number;
     readonly days?: Rational;
+    /** What the rooms under each set of rates come to of the total, exact. */
+    readonly parts: readonly { readonly rates: Rates; readonly total: Rational }[];
     /** What has no rate, and so is in no sum. Where there is any, the total is not the whole price. */
     readonly missing: readonly Missing[];
 }

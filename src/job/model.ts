@@ -2,6 +2,7 @@ import type Fraction from 'fraction.js';
 import type { Measure } from '../quantity/measure.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Given, Source } from '../provenance/source.ts';
+import type { Rates } from './rates.ts';
 
 /**
  * A job as plain data: names resolved, parameters applied, imports followed, every value with the words it comes from.
@@ -190,6 +191,8 @@ export interface Room {
     readonly at: Source;
     readonly key: string;
     readonly job: JobSettings;
+    /** The rates that hold where the room is declared. */
+    readonly rates: Rates;
     readonly walls: Partial<Record<Side, Given<Measure>>>;
     readonly height?: Given<Ticks>;
     readonly covering?: { readonly kind: Given<string>; readonly thickness?: Given<Ticks> };

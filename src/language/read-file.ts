@@ -51,7 +51,8 @@ function read(document: LangiumDocument): FileContent {
     }
     const alternates = file?.items.filter(ast.isAlternate).map(item => readAlternate(item, house)) ?? [];
     const rates = ratesFor(document, house);
-    if (file?.items.some(ast.isJob)) checkRates(rates, job, raise);
+    if (file?.items.some(ast.isJob)) checkRates(rates, job, job.currency.at, raise);
+    else if (rooms[0] && rates !== house.ratesOfJob(document)) checkRates(rates, job, rooms[0].at, raise);
     const allowances = allowancesOf(document, raise);
     const own = [...storeOf(document).raised, ...raised].filter(one => one.at.uri === uri);
     return { uri, job, rates, stocks, profiles, rooms, alternates, findings: together(languageFindings(document), findingsOf(own)), allowances };

@@ -1,15 +1,12 @@
 import type { BoardPlan } from '../cutting/model.ts';
 import type { Alternate } from '../job/alternate.ts';
 import type { JobSettings, Room } from '../job/model.ts';
-import type { Rates } from '../job/rates.ts';
 import type { TakeOff } from '../takeoff/model.ts';
 
 /** Rooms that are built under the same job settings: one list for the saw, one order to the yard. */
 export interface House {
     readonly job: JobSettings;
     readonly rooms: readonly RoomPieces[];
-    /** The rates that hold for the job. */
-    readonly rates: Rates;
     /** Alternates of its rooms, in the order of their files. */
     readonly alternates: readonly Alternate[];
 }

@@ -33,7 +33,8 @@ and is told nothing.`,
     right: HALL + RATES.replace('  bottom', '  cleats    2 min per ft\n  bottom'),
     basis: 'Which times there are is the program\'s own; how long work takes is for whoever does it to say.',
     check: {
-        fit({ layout, takeOff, rates: { labor } }, report) {
+        fit({ layout, takeOff }, report) {
+            const { labor } = layout.room.rates;
             if (!layout.ceiling || !labor.at) return;
             const { missing } = laborOf([{ ceiling: layout.ceiling, takeOff }], 0, labor);
             if (missing.length === 0) return;

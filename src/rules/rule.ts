@@ -2,7 +2,6 @@ import type { Layout, Section } from '../ceiling/model.ts';
 import type { DryFit } from '../dryfit/model.ts';
 import type { Fix, RelatedPlace, Severity } from '../findings/finding.ts';
 import type { JobSettings, Stock } from '../job/model.ts';
-import type { Rates } from '../job/rates.ts';
 import type { Source } from '../provenance/source.ts';
 import type { Piece, TakeOff } from '../takeoff/model.ts';
 
@@ -51,7 +50,7 @@ export interface RoomSubject {
     pieces(): readonly Piece[];
 }
 
-export interface FitSubject { readonly layout: Layout; readonly fit: DryFit; readonly takeOff: TakeOff; readonly job: JobSettings; readonly rates: Rates }
+export interface FitSubject { readonly layout: Layout; readonly fit: DryFit; readonly takeOff: TakeOff; readonly job: JobSettings }
 
 export interface Report {
     (found: Found): void;

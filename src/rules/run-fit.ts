@@ -18,7 +18,7 @@ export function runFitRules(file: FileContent, layout: Layout, takeOff: TakeOff,
     const uses = usesOf(layout), sites = uses.map(use => sitesOf(use.profile));
     const isOwn = (at: Source): boolean => at.uri === file.uri && !sites.some(set => isOneOf(set, at));
     const located: Located[] = [];
-    for (const rule of RULES) rule.check.fit?.({ layout, fit, takeOff, job: room.job, rates: file.rates }, found => located.push({ rule, ...found }));
+    for (const rule of RULES) rule.check.fit?.({ layout, fit, takeOff, job: room.job }, found => located.push({ rule, ...found }));
     const findings = located.map(one => moved(one, isOwn, isOwn, useOf(uses, one.at)?.at ?? room.at))
         .map(({ rule, at, message, severity, related, fixes }): Finding => (
             { rule: rule.name, severity: severity ?? rule.severity, at, message, related: related ?? [], fixes: fixes ?? [], room: room.name }))

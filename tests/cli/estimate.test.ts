@@ -6,7 +6,7 @@ import { house } from './house.ts';
 import { cofferwright } from './world.ts';
 
 interface MoneyJson { amount: string; currency: string }
-interface EstimateJson { complete: boolean; currency: string; materials: { amount: MoneyJson }[]; supplies: { amount: MoneyJson }[]; labor: { phase: string; amount: MoneyJson | null }[]; additions: { kind: string; amount: MoneyJson }[]; sums: { total: MoneyJson }; missing: { rate: string; of: string; room: string | null }[] }
+interface EstimateJson { complete: boolean; currency: string; materials: { amount: MoneyJson }[]; supplies: { amount: MoneyJson }[]; labor: { phase: string; room: string | null; what: string; minutes: { value: number }; amount: MoneyJson | null }[]; additions: { kind: string; what: string; amount: MoneyJson }[]; sums: Record<string, MoneyJson> & { total: MoneyJson }; missing: { rate: string; of: string; room: string | null }[] }
 interface OutJson { houses: { job: string; estimate: EstimateJson; alternates: { name: string; title: string | null; errors: number; changes: { total: { before: MoneyJson; after: MoneyJson }; pieces: { part: string }[] }; estimate: EstimateJson }[] }[] }
 
 const RATES = `edition 1
@@ -54,6 +54,31 @@ const run = async (files: Record<string, string>, ...args: string[]) => {
 const cents = ({ amount }: MoneyJson): number => Math.round(Number(amount) * 100);
 
 describe('estimate', () => {
+    test('rates said below the job hold in their folder: each room is priced by its own', async () => {
+        const up = house['den.coffer'].replaceAll('from "', 'from "../').replace('room den', 'room loft');
+        const dear = 'edition 1\nlabor { sides 50 min per ft }\nbid { overhead 90%; deposit 50% }\n';
+        const lines = async (files: Record<string, string>) => (await run(files)).json!.houses[0]!.estimate;
+        const one = await lines({ ...priced, 'up/loft.coffer': up }), two = await lines({ ...priced, 'up/loft.coffer': up, 'up/rates.coffer': dear });
+        const sides = ({ labor }: EstimateJson): Record<string, number> => Object.fromEntries(labor.filter(({ what }) => what === 'sides').map(({ room, minutes }) => [room!, minutes.value]));
+        expect(sides(two)['den']).toBe(sides(one)['den']);
+        expect(sides(two)['loft']).toBeCloseTo(10 * sides(one)['loft']!, 5);
+        const direct = (estimate: EstimateJson): number => ['materials', 'supplies', 'labor'].reduce((sum, key) => sum + cents(estimate.sums[key]!), 0);
+        const added = (estimate: EstimateJson, kind: string) => estimate.additions.filter(one => one.kind === kind);
+        expect(added(two, 'overhead').map(({ what }) => what)).toEqual(['overhead, den', 'overhead, loft']);
+        expect(added(two, 'profit')).toHaveLength(1);
+        // what the two overheads are shares of is all that it costs, tax included
+        const [den, loft] = added(two, 'overhead').map(({ amount }, i) => cents(amount) / (i === 0 ? 0.12 : 0.9));
+        expect(Math.abs(den! + loft! - direct(two) - cents(added(two, 'tax on materials')[0]!.amount))).toBeLessThan(10);
+        expect(two.missing).toEqual([]);
+    });
+
+    test('a folder below the job that alone says rates prices its room', async () => {
+        const { 'den.coffer': den, ...rest } = house;
+        const { code, json } = await run({ ...rest, 'up/den.coffer': den.replaceAll('from "', 'from "../'), 'up/rates.coffer': RATES });
+        expect([code, json!.houses[0]!.estimate.missing]).toEqual([0, []]);
+        expect(json!.houses[0]!.estimate.sums.total).toEqual((await run(priced)).json!.houses[0]!.estimate.sums.total);
+    });
+
     test('as its schema says; the lines on the paper add up to the total, and nothing is missing: 0', async () => {
         const { code, json } = await run(priced);
         const valid = strictSchema('estimate');

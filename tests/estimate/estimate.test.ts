@@ -23,7 +23,7 @@ const sumOf = (values: readonly Decimal[]): Decimal => values.reduce((sum, value
 /** An empty job of one sum of labor: what is added to it, alone. */
 function bidOn(cost: string, bid: Partial<Rates['bid']>): Estimate {
     const rates: Rates = { labor: NO_RATES.labor, bid: { ...NO_RATES.bid, allowances: [dollars(cost)], ...bid } };
-    return estimateOf({ rooms: [], plan: planBoards([], jobBuilder().settings()), setUps: 0 }, rates, jobBuilder().settings());
+    return estimateOf({ parts: [{ rates, rooms: [] }], plan: planBoards([], jobBuilder().settings()), setUps: 0 }, jobBuilder().settings());
 }
 const price = (estimate: Estimate): number => estimate.sums.price.valueOf();
 
@@ -63,7 +63,7 @@ test('hours from feet: published rates of trim work', () => {
     const rate = new Rational(3 * 8 * 60).div(200).div(TICKS_PER_FOOT);
     expect(rate.mul(452 * TICKS_PER_FOOT).div(60).valueOf()).toBeCloseTo(54.24, 10);
     const feet = takeOff(layOut(plainRoom()).ceiling!).pieces.filter(piece => piece.part === 'trim').reduce((sum, piece) => sum + piece.back, 0);
-    const { labor } = estimateOf(workOf(plainRoom()), { ...NO_RATES, labor: { ...NO_RATES.labor, byLength: { trim: given(rate) } } }, jobBuilder().settings());
+    const { labor } = estimateOf(under({ ...NO_RATES, labor: { ...NO_RATES.labor, byLength: { trim: given(rate) } } }, workOf(plainRoom())), jobBuilder().settings());
     expect(labor.map(({ what }) => what)).toEqual(['trim']);
     expect(labor[0]!.minutes.div(60).valueOf()).toBeCloseTo(feet / TICKS_PER_FOOT / (200 / 24), 10);
 });
@@ -76,9 +76,13 @@ function plainRoom() {
         beams: profile('box', { blocking: { stock: board }, sides: { stock: board }, cleats: { stock: board }, bottom: { stock: board }, trim: { stock: board } }),
     });
 }
+/** All rooms under the same rates. */
+function under(rates: Rates, { rooms, ...work }: ReturnType<typeof workOf>) {
+    return { ...work, parts: [{ rates, rooms }] };
+}
 function workOf(...rooms: Parameters<typeof layOut>[0][]) {
     const laidOut = rooms.flatMap(room => layOut(room).ceiling ?? []).map(ceiling => ({ ceiling, takeOff: takeOff(ceiling) }));
-    return { rooms: laidOut, plan: planBoards(laidOut.flatMap(room => room.takeOff.pieces), rooms[0]!.job), setUps: 7 };
+    return { rooms: laidOut, job: rooms[0]!.job, plan: planBoards(laidOut.flatMap(room => room.takeOff.pieces), rooms[0]!.job), setUps: 7 };
 }
 
 describe('over random jobs and rates', () => {
@@ -86,7 +90,7 @@ describe('over random jobs and rates', () => {
     const check = (property: (estimate: Estimate, rates: Rates, work: ReturnType<typeof workOf>) => void): void =>
         fc.assert(fc.property(jobs, ([rooms, rates]) => {
             const work = workOf(...rooms.map(({ room }, i) => ({ ...room, name: `room-${i}` })));
-            property(estimateOf(work, rates, rooms[0]!.room.job), rates, work);
+            property(estimateOf(under(rates, work), rooms[0]!.room.job), rates, work);
         }), { numRuns: 40, seed: 20261125 });
 
     test('the same to the cent by decimal arithmetic of another library', () => check((estimate, { labor, bid }, work) => {
@@ -107,6 +111,14 @@ describe('over random jobs and rates', () => {
         const tax = bid.tax?.value.on === 'everything' ? cents(decimal(bid.tax.value.share).mul(price)) : new D(0);
         expect([estimate.sums.cost, estimate.sums.profit, estimate.sums.price, estimate.sums.total].map(sum => decimal(sum).toFixed(4)))
             .toEqual([cost, profit, price, price.plus(tax)].map(sum => sum.toFixed(4)));
+    }));
+
+    test('rooms that have the same rates on two ways cost what they cost together, to the cent', () => check((estimate, rates, { rooms, job, ...work }) => {
+        const parts = rooms.map(room => ({ rates: { labor: { ...rates.labor }, bid: { ...rates.bid } }, rooms: [room] }));
+        const { parts: shares, ...apart } = estimateOf({ ...work, parts }, job);
+        const { parts: _, ...together } = estimate;
+        expect({ ...apart, missing: [] }).toEqual({ ...together, missing: [] });
+        expect(shares.reduce((sum, { total }) => sum.add(total), new Rational(0)).equals(apart.sums.total)).toBe(true);
     }));
 
     test('every foot, joint and coffer of the take-off is timed or said to be missing', () => check((estimate, { labor }, { rooms }) => {

@@ -46,11 +46,11 @@ ${more}`;
 
 async function bidOf(title: string, date?: string): Promise<{ bid: BidContent; secrets: string[] }> {
     const workspace = await TestWorkspace.open({ 'den.coffer': text(title) });
-    const content = readFile(workspace.document('den.coffer')), { rooms, rates, job, alternates } = content;
-    const priced = price(rooms, rates, job);
-    const house = { job, rates, alternates, rooms: inspect(content).layouts.map(({ room, ceiling }) => ({ room, errors: 0, takeOff: takeOffOf(ceiling!) })) };
+    const content = readFile(workspace.document('den.coffer')), { rooms, job, alternates } = content;
+    const priced = price(rooms, job);
+    const house = { job, alternates, rooms: inspect(content).layouts.map(({ room, ceiling }) => ({ room, errors: 0, takeOff: takeOffOf(ceiling!) })) };
     const others = alternates.map(alternate => {
-        const other = price(roomsWith(rooms, alternate), rates, job);
+        const other = price(roomsWith(rooms, alternate), job);
         return { alternate, priced: other, comparison: compare(priced, other), errors: alternate.name === 'impossible' ? 1 : 0 };
     });
     const { sums, materials, labor, additions } = priced.estimate;

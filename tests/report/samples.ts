@@ -69,14 +69,14 @@ export const pieces: readonly Piece[] = [
     piece('den.bottom-A-long', pine, 20 * TICKS_PER_FOOT, { where: 'line A' }),
 ];
 
-const room: Room = { name: 'den', title: 'The "den", as built', at: words(1, 'den'), key: 'den', job: job(), walls: {}, lines: [], fixtures: [], measuredBoards: [], spoiled: [], cutBoards: [], broken: false };
+const room: Room = { name: 'den', title: 'The "den", as built', at: words(1, 'den'), key: 'den', job: job(), rates: NO_RATES, walls: {}, lines: [], fixtures: [], measuredBoards: [], spoiled: [], cutBoards: [], broken: false };
 export const takeOff: TakeOff = {
     room: 'den', pieces,
     joints: [{ kind: 'butt', at: 'A2', pieces: ['den.bottom-A-1', 'den.bottom-A-2'], biscuits: { count: 2, size: '#10' } }],
     consumables: [{ kind: 'screws', what: '#8 x 2 1/2" screws', count: 24, unit: 'screws', by: 'one every 16"', basis: 'common practice, no source' }],
 };
 export const settings: JobSettings = job({ title: given('Plum Street 4') });
-export const house: House = { job: settings, rates: NO_RATES, alternates: [], rooms: [{ room, takeOff, errors: 0 }, { room: { ...room, name: 'attic' }, errors: 2 }] };
+export const house: House = { job: settings, alternates: [], rooms: [{ room, takeOff, errors: 0 }, { room: { ...room, name: 'attic' }, errors: 2 }] };
 export const housePlan: HousePlan = { house, plan: planBoards(pieces, settings) };
 export { nowhere };
 

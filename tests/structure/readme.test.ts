@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import type { Finding } from '../../src/findings/finding.ts';
 import { readFile } from '../../src/language/read-file.ts';
 import { inspect, takeOffOf, type Inspection } from '../../src/pipeline/inspect.ts';
-import { NO_RATES } from '../support/no-rates.ts';
 import { humanCutList } from '../../src/report/cut-list/human.ts';
 import { noPaint } from '../../src/report/look.ts';
 import { TestWorkspace } from '../support/workspace.ts';
@@ -26,7 +25,7 @@ describe('the tour in the README', () => {
     test('the lines of its cut list are those that the list has, one below the other', async () => {
         const [, excerpt] = /^\*\*5\. .*\n\n((?: {4}.*\n)+)/m.exec(readme)!;
         const rooms = (await inspected(tour)).layouts.map(({ room, ceiling }) => ({ room, errors: 0, takeOff: takeOffOf(ceiling!) }));
-        const list = humanCutList([{ job: rooms[0]!.room.job, rooms, rates: NO_RATES, alternates: [] }], noPaint);
+        const list = humanCutList([{ job: rooms[0]!.room.job, rooms, alternates: [] }], noPaint);
         const lines = (text: string): string => text.trim().split('\n').map(line => line.trim().replaceAll(/ {2,}/g, '  ')).join('\n');
         expect(lines(excerpt!).split('\n').length).toBeGreaterThan(3);
         expect(lines(list)).toContain(lines(excerpt!));

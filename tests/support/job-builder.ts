@@ -4,6 +4,7 @@ import type { Measure } from '../../src/quantity/measure.ts';
 import { Rational, toTicks } from '../../src/quantity/rational.ts';
 import { readLength } from '../../src/quantity/read-length.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../../src/quantity/ticks.ts';
+import { NO_RATES } from './no-rates.ts';
 import { within, exactly } from '../../src/quantity/tolerance.ts';
 
 /** A length as a job writes it, `18' 4"` or `140 mm`, or ticks. */
@@ -146,7 +147,7 @@ export function jobBuilder(uri = 'file:///job/house.coffer') {
             belowBeams: orDefault(band.belowBeams === undefined ? undefined : measure(band.belowBeams), measure('0"')), splices: byDefault('on-crossings' as const), nails: nails(band.nails),
         } : undefined;
         return {
-            name, at: at(), key: `${uri}#${name}`, job: words.job ?? settings(),
+            name, at: at(), key: `${uri}#${name}`, job: words.job ?? settings(), rates: NO_RATES,
             walls: Object.fromEntries(Object.entries(walls).filter(([, w]) => w !== undefined).map(([side, w]) => [side, said(measure(w))])),
             grid: {
                 at: at(), north: words.north && spacing(words.north), east: words.east && spacing(words.east),

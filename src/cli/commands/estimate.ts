@@ -38,9 +38,9 @@ export function pricesOf(houses: readonly House[], names: readonly string[], wor
     if (unknown.length > 0) throw new UsageError(`There is no alternate ${unknown.join(', ')} here; there is ${known.join(', ') || 'none'}`);
     return houses.map(house => {
         const rooms = house.rooms.map(({ room }) => room);
-        const priced = price(rooms, house.rates, house.job);
+        const priced = price(rooms, house.job);
         const asked = names.length === 0 ? house.alternates : together(house, names, workspace);
-        return { house, priced, alternates: asked.map(alternate => priceWith(alternate, rooms, house.rates, house.job)) };
+        return { house, priced, alternates: asked.map(alternate => priceWith(alternate, rooms, house.job)) };
     });
 }
 

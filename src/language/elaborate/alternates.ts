@@ -32,9 +32,9 @@ function changed(declaration: ast.Room, lines: readonly ast.Line[], house: House
     const instead = house.room(declaration);
     if (!instead) return undefined;
     const raised: Raised[] = [], known: Raised[] = [];
-    readRoom(declaration, instead.job, house, one => known.push(one));
+    readRoom(declaration, instead, house, one => known.push(one));
     // what is cut is cut for the room as it is: an alternate is offered, nobody has begun it
-    const room: Room = { ...readRoom(declaration, instead.job, house, one => raised.push(one), lines), spoiled: [], cutBoards: [] };
+    const room: Room = { ...readRoom(declaration, instead, house, one => raised.push(one), lines), spoiled: [], cutBoards: [] };
     const has = (one: Raised): boolean => known.some(other => other.rule === one.rule && other.message === one.message);
     return { instead, room, findings: findingsOf(raised.filter(one => !has(one))) };
 }

@@ -14,6 +14,8 @@ export function computed(operator: string, a: Value, b: Value): Number | Trouble
     if (a.is !== 'quantity' || b.is !== 'quantity' || mixed(a.type, b.type)) return undefined;
     const result = operate(operator, a, b);
     if (typeof result !== 'object') return result;
+    const per = a.per ?? b.per;          // twice 4 min per joint is still a time per joint
+    if (per !== undefined) return { ...result, per };
     return result.exact.n > MOST || result.exact.d > MOST ? 'too-large' : result;
 }
 
@@ -73,6 +75,6 @@ export function compared(operator: string, a: Value, b: Value): boolean | undefi
 }
 
 export function negated(value: Value): Value | undefined {
-    return value.is === 'quantity' ? number(value.exact.neg(), value.type, times(off(value), -1).tolerance) : undefined;
+    return value.is === 'quantity' ? number(value.exact.neg(), value.type, times(off(value), -1).tolerance, value.per) : undefined;
 }
 

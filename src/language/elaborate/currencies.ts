@@ -32,13 +32,13 @@ function checkCurrency(stock: Stock, job: JobSettings, at: Source, raise: Raise)
     });
 }
 
-/** Rates in another money than the job's, where the job says its own. Said at the job: the rates may serve other houses as well. */
-export function checkRates({ labor, bid }: Rates, job: JobSettings, raise: Raise): void {
+/** Rates in another money than the job's, where the job says its own. Said at the job, or at the room that stands under other rates than it: rates may serve other houses as well. */
+export function checkRates({ labor, bid }: Rates, job: JobSettings, at: Source, raise: Raise): void {
     if (!job.currency.said) return;
     const sums = [labor.rate, bid.delivery, bid.minimum, ...bid.allowances, ...Object.values(bid.supplies)];
     const other = sums.find(one => one !== undefined && one.value.currency !== job.currency.value);
     if (other) raise({
-        rule: 'mixed-currency', at: job.currency.at, message: `The job is in ${job.currency.value}, and its rates are in ${other.value.currency}; no rate of exchange is known.`,
+        rule: 'mixed-currency', at, message: `The job is in ${job.currency.value}, and its rates are in ${other.value.currency}; no rate of exchange is known.`,
         related: [{ at: other.at, message: `In ${other.value.currency} here.` }],
     });
 }

@@ -10,7 +10,7 @@ import { isBroken } from '../types/broken.ts';
 import { declaredType } from '../types/declared.ts';
 import { operandOf } from '../types/infer.ts';
 import { sourceOf, sourceOfRange, uriOf } from '../types/place.ts';
-import { LENGTH, rate, type Type } from '../types/type.ts';
+import { LENGTH, rate, TIME, type Type } from '../types/type.ts';
 import { compared, computed, negated, tolerated } from './arithmetic.ts';
 import type { Word } from './block.ts';
 import type { House } from './house.ts';
@@ -27,6 +27,8 @@ export type Arguments = ReadonlyMap<ast.Param, Known | undefined>;
  */
 export class Evaluator {
     readonly raise: Raise;
+    /** Within `labor`, once its `day` is read. */
+    minutesOfDay?: Rational;
     private readonly house: House;
     private readonly values = new Map<ast.Param | ast.Let, Known | undefined>();
 
@@ -76,7 +78,17 @@ export class Evaluator {
         const read = readLiteral(expr);
         if (read === 'over-zero') this.raise({ rule: 'divided-by-zero', at: sourceOf(expr), message: 'This fraction is over zero.' });
         else if (read === 'too-many-digits') this.raise({ rule: 'out-of-range', at: sourceOf(expr), message: 'This figure has more digits than any job needs.' });
+        else if (read && 'days' in read) {
+            const day = this.day(expr);
+            return day && known(number(read.days.mul(day), TIME));
+        }
         return typeof read === 'object' ? read : undefined;
+    }
+
+    /** Working minutes of a day; where nobody says how many, that is raised. */
+    private day(expr: ast.Expr): Rational | undefined {
+        if (!this.minutesOfDay) this.raise({ rule: 'wrong-unit', at: sourceOf(expr), message: 'How many hours are a day? Only within `labor` a day has as many as its `day` says: write hours.' });
+        return this.minutesOfDay;
     }
 
     private signed(expr: ast.Neg): Known | undefined {
@@ -88,10 +100,11 @@ export class Evaluator {
     private rate(expr: ast.Rate): Known | undefined {
         const unit = expr.unit?.ref;
         const inner = this.evaluate(expr.value);
-        const size = unit && UNITS[unit.name];
+        const size = unit && (unit.name === 'day' ? this.day(expr) : UNITS[unit.name]);
         if (!inner || inner.value.is !== 'quantity' || !size) return undefined;
-        const type = rate(inner.value.type, unit.type?.ref?.name);
-        return type && known(number(inner.value.exact.div(size), type), inner.via);
+        const quantity = unit.type?.ref?.name;
+        const type = rate(inner.value.type, quantity);
+        return type && known(number(inner.value.exact.div(size), type, undefined, quantity === 'Count' ? unit.name : undefined), inner.via);
     }
 
     private operation(operation: Operation): Known | undefined {
@@ -177,7 +190,7 @@ export class Evaluator {
 /** Causes of a tolerance that is written where a length is: they are given the name of what the length is bound to. */
 export const UNNAMED = '± at ';
 
-/** What one of each unit is. A day is left out: a working day has as many hours as the crew says. */
+/** What one of each unit is; a day, which has as many hours as the crew works, is not among them. */
 const UNITS: Readonly<Record<string, Rational | undefined>> = {
     in: new Rational(TICKS_PER_INCH), ft: new Rational(TICKS_PER_FOOT),
     mm: new Rational(TICKS_PER_MM), cm: new Rational(10 * TICKS_PER_MM), m: new Rational(1000 * TICKS_PER_MM),

@@ -13,7 +13,7 @@ import { Evaluator, type Arguments } from './evaluate.ts';
 import { changedProfile, instanceOf, type Instance } from './instance.ts';
 import { readJob } from './job.ts';
 import { shownAtUser, type Raise } from './raised.ts';
-import { readBid, readLabor } from './rates.ts';
+import { ratesFor, readBid, readLabor } from './rates.ts';
 import { Reading } from './reading.ts';
 import { readRoom } from './room.ts';
 import { readStock } from './stock.ts';
@@ -196,12 +196,12 @@ export class House {
         return job;
     }
 
-    /** A room of this or another file, under the job that holds there. */
+    /** A room of this or another file, under the job and the rates that hold there. */
     room(declaration: ast.Room): Room | undefined {
         const store = this.store(declaration), document = AstUtils.findRootNode(declaration).$document;
         if (!store || !document) return undefined;
         let room = store.rooms.get(declaration);
-        if (!room) store.rooms.set(declaration, room = readRoom(declaration, this.jobFor(document), this, raised => store.raised.push(raised)));
+        if (!room) store.rooms.set(declaration, room = readRoom(declaration, { job: this.jobFor(document), rates: ratesFor(document, this) }, this, raised => store.raised.push(raised)));
         return room;
     }
 
@@ -211,11 +211,25 @@ export class House {
         return job ? this.job(job) : readJob(this.reading('Job', undefined, () => { /* defaults hold */ }, ''), undefined);
     }
 
+    /** The rates that hold where the job of a document is said. */
+    ratesOfJob(document: LangiumDocument): Rates | undefined {
+        const [job] = servicesOf(document).shared.workspace.Jobs.nearest(document);
+        const home = job && AstUtils.findRootNode(job).$document;
+        return home && ratesFor(home, this);
+    }
+
     labor(declaration: ast.Labor): Labor {
         const store = this.store(declaration)!;
         let labor = store.labor.get(declaration);
-        if (!labor) store.labor.set(declaration, labor = readLabor(this.reading('Labor', declaration.body, raised => store.raised.push(raised), 'labor'), declaration));
+        if (!labor) store.labor.set(declaration, labor = readLabor(this.reading('Labor', declaration.body, raised => store.raised.push(raised), 'labor'), declaration, this.dayAbove(declaration)));
         return labor;
+    }
+
+    /** The working day that holds for a `labor` which says none: that of the nearest one above it that does. */
+    private dayAbove(declaration: ast.Labor): Labor['day'] | undefined {
+        const document = AstUtils.findRootNode(declaration).$document;
+        const all = document ? servicesOf(document).shared.workspace.Jobs.labor(document) : [];
+        return all.slice(all.indexOf(declaration) + 1).map(far => this.labor(far).day).find(day => day.said);
     }
 
     bid(declaration: ast.Bid): Bid {

@@ -6,7 +6,9 @@ import { ANGLE, COUNT, LENGTH, NUMBER, PERCENT, quantity, TIME } from '../types/
 import { known, number, type Known } from './value.ts';
 
 /** A literal that has a meaning; why it has none; undefined where the expression is no literal. */
-export type Read = Known | 'over-zero' | 'too-many-digits' | undefined;
+export type Read = Known | InDays | 'over-zero' | 'too-many-digits' | undefined;
+/** A time in days, which are as long as the crew works. */
+export interface InDays { readonly days: Rational }
 
 /** No figure on a job is longer; exact arithmetic on a pasted page of digits would stop the editor. */
 const MOST_DIGITS = 30;
@@ -56,7 +58,7 @@ function readText(kind: string, text: string): Read {
         case 'NumberLit': return known(number(exact, figure.includes('.') ? NUMBER : COUNT));
         case 'PercentLit': return known(number(exact.div(100), PERCENT));
         case 'AngleLit': return known(number(exact, ANGLE));
-        case 'TimeLit': return /day/.test(text) ? undefined : known(number(/min/.test(text) ? exact : exact.mul(60), TIME));    // a working day has as many hours as the crew says
+        case 'TimeLit': return /day/.test(text) ? { days: exact } : known(number(/min/.test(text) ? exact : exact.mul(60), TIME));
         case 'MoneyLit': return known(number(exact, quantity({ money: 1 }, currencyOf(text))));
         default: return undefined;
     }

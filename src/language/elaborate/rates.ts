@@ -20,15 +20,18 @@ export function ratesFor(document: LangiumDocument, house: House): Rates {
     return together(labor, bids, house);
 }
 
-/** Made anew only where one of its parts is, so that whoever keeps an estimate by its rates finds it again. */
-const kept = new WeakMap<object, { readonly parts: readonly object[]; readonly rates: Rates }>();
+/** Made anew only where one of its parts is: rooms under the same rates are told by that, and so are estimates that are kept. */
+const kept = new WeakMap<object, { readonly parts: readonly object[]; readonly rates: Rates }[]>();
+/** More folders than one set of rates is ever varied in. */
+const MOST_KEPT = 24;
 function together(labor: readonly Labor[], bids: readonly Bid[], house: House): Rates {
     const all = [...labor, ...bids];
     const key = labor[0] ?? bids[0] ?? house.noRates;
-    const known = kept.get(key);
-    if (known?.parts.length === all.length && known.parts.every((part, i) => part === all[i])) return known.rates;
+    const before = kept.get(key) ?? [];
+    const known = before.find(({ parts }) => parts.length === all.length && parts.every((part, i) => part === all[i]));
+    if (known) return known.rates;
     const rates: Rates = { labor: labor.reduce(laborBelow, undefined) ?? house.noRates.labor, bid: bids.reduce(bidBelow, undefined) ?? house.noRates.bid };
-    kept.set(key, { parts: all, rates });
+    kept.set(key, [...before.slice(1 - MOST_KEPT), { parts: all, rates }]);
     return rates;
 }
 
@@ -52,12 +55,15 @@ function said<T extends object>(of: T): Partial<T> {
     return Object.fromEntries(Object.entries(of).filter(([, value]) => value !== undefined)) as Partial<T>;
 }
 
-export function readLabor(reading: Reading, declaration: ast.Labor | undefined): Labor {
+/** @param dayAbove the working day that a folder above says, where this one says none */
+export function readLabor(reading: Reading, declaration: ast.Labor | undefined, dayAbove?: Given<Rational>): Labor {
+    const day = exact(reading, 'day') ?? exact(reading.empty(), 'day')!;
+    reading.evaluator.minutesOfDay = (day.said ? day : dayAbove ?? day).value;
     const share = exact(reading, 'unfamiliar');
     return {
         ...declaration && { at: sourceOfKeyword(declaration, 'labor') },
         crew: crewOf(reading), rate: perHour(sum(reading, 'crew', 'rate')),
-        day: exact(reading, 'day') ?? exact(reading.empty(), 'day')!,
+        day,
         byLength: times(reading, BY_LENGTH), byCount: times(reading, BY_COUNT),
         firstBay: exact(reading, 'first-bay'),
         unfamiliar: share && { ...share, value: { share: share.value, of: profilesOf(reading) } },

@@ -1,5 +1,5 @@
 import { AstUtils } from 'langium';
-import { SIDES, type CutBoard, type JobSettings, type LineSpec, type MeasuredBoard, type Room, type Side } from '../../job/model.ts';
+import { SIDES, type CutBoard, type LineSpec, type MeasuredBoard, type Room, type Side } from '../../job/model.ts';
 import type { Given, Source } from '../../provenance/source.ts';
 import type { Measure } from '../../quantity/measure.ts';
 import * as ast from '../generated/ast.ts';
@@ -18,7 +18,7 @@ import type { Found } from './values.ts';
 import { keyOfDeclaration } from './stock.ts';
 
 /** A room: drawn first, then overruled by what was measured, and by what an alternate changes: lines that begin with its name. */
-export function readRoom(declaration: ast.Room, job: JobSettings, house: House, raise: Raise, changes: readonly ast.Line[] = []): Room {
+export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job' | 'rates'>, house: House, raise: Raise, changes: readonly ast.Line[] = []): Room {
     const key = keyOfDeclaration(declaration);
     const room = house.reading('Room', declaration.body, raise, key);
     const measured = room.inner('measured');
@@ -36,7 +36,7 @@ export function readRoom(declaration: ast.Room, job: JobSettings, house: House, 
     const grid = readGrid(room, fixtures, declaration, raise);
     if (grid) checkWalls(declaration, walls, room, raise);
     return {
-        name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title }, at: sourceOfProperty(declaration, 'name'), key, job,
+        name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title }, at: sourceOfProperty(declaration, 'name'), key, job, rates,
         walls, ...ceilingOf(room), grid: grid ?? undefined,
         lines: things.filter(thing => thing.kind === 'line').map(thing => lineOf(thing, room, house)),
         fixtures: [...fixtures.values()],

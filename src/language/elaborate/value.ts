@@ -12,7 +12,7 @@ import { atom, COUNT, DATE, fits, GAUGE, isPlainNumber, NUMBER_SIZE, pair, PERCE
  * products; they are rounded once, when they are bound to a length.
  */
 export type Value =
-    | { readonly is: 'quantity'; readonly exact: Rational; readonly type: Quantity; readonly tolerance: Tolerance }
+    | { readonly is: 'quantity'; readonly exact: Rational; readonly type: Quantity; readonly tolerance: Tolerance; /** What it is for each of, where something counted stands after `per`: `joint`. */ readonly per?: string }
     | { readonly is: 'word'; readonly word: string; readonly list: ast.Words }
     | { readonly is: 'text' | 'number-size' | 'date'; readonly text: string }
     | { readonly is: 'gauge'; readonly gauge: number }
@@ -31,8 +31,8 @@ export function known(value: Value, via: readonly Source[] = NO_VIA): Known {
 }
 export const NO_VIA: readonly Source[] = [];
 
-export function number(exact: Rational, type: Quantity, tolerance: Tolerance = NO_TOLERANCE): Value {
-    return { is: 'quantity', exact, type, tolerance };
+export function number(exact: Rational, type: Quantity, tolerance: Tolerance = NO_TOLERANCE, per?: string): Value {
+    return per === undefined ? { is: 'quantity', exact, type, tolerance } : { is: 'quantity', exact, type, tolerance, per };
 }
 const NO_TOLERANCE: Tolerance = [];
 
@@ -101,7 +101,7 @@ export function sameValue(a: Value | undefined, b: Value | undefined): boolean {
 
 function sameQuantity(a: Extract<Value, { is: 'quantity' }>, b: typeof a): boolean {
     const x = a.exact, y = b.exact;
-    return a.type === b.type && x.n === y.n && x.d === y.d && x.s === y.s && a.tolerance.length === b.tolerance.length
+    return a.type === b.type && a.per === b.per && x.n === y.n && x.d === y.d && x.s === y.s && a.tolerance.length === b.tolerance.length
         && a.tolerance.every((term, i) => term.cause === b.tolerance[i]!.cause && term.reach === b.tolerance[i]!.reach);
 }
 

@@ -14,6 +14,7 @@ import { quoted } from '../types/words.ts';
 import { placeOf, UNNAMED, type Evaluator } from './evaluate.ts';
 import { checkCount, checkLength, checkOrder, KIND_WITH_A_MOST, LONGEST, type Binding } from './limits.ts';
 import { toleranceUnused } from './not-computed-yet.ts';
+import { isCountedBy } from './counted-by.ts';
 import { conforms, type Known } from './value.ts';
 
 /** Values of a property, or of one of its modifiers, and who works them out. */
@@ -162,7 +163,7 @@ export abstract class Values {
     protected valueOf(slot: Slot, expr: ast.Expr): Found | undefined {
         const type = declaredType(slot.declaration.type);
         const known = slot.evaluator.evaluate(expr);
-        if (known) return conforms(type, known.value) ? { known, expr, slot } : undefined;
+        if (known) return conforms(type, known.value) && isCountedBy(pathOf(this.kind, slot), this.nameOf(slot), expr, known, this.evaluator.raise) ? { known, expr, slot } : undefined;
         // A name that need not be declared: `A` in `from A`, `s-12` in `spoiled s-12`.
         const plain = (type === NAME || type?.is === 'many' && type.of === NAME) && ast.isRef(expr) && !expr.call ? expr.$cstNode?.text : undefined;
         return plain === undefined ? undefined : { known: { value: { is: 'text', text: plain }, via: [] }, expr, slot };

@@ -19,6 +19,7 @@ export const LANGUAGE_RULES = {
     'no-block-here': 'A block stands behind something that takes none, or is missing where one is wanted.',
     'no-such-wall': 'A room has four walls, named by where they lie.',
     'divided-by-zero': 'Something is divided by zero.',
+    'wrong-unit': 'A rate is per something that it is not reckoned by: a corner per coffer, screws per board.',
     'out-of-range': 'A size that no job has: negative or zero where there must be something, or too large.',
     'not-whole': 'A count is not a whole number.',
     'range-upside-down': 'The least of a range is more than its most.',

@@ -50,6 +50,13 @@ export class Jobs {
         return this.upward(document).flatMap(folder => folder.filter(ast.isBid));
     }
 
+    /** Whether any rates hold for a document, or for some room in the folders below it. */
+    hasRatesNear(document: LangiumDocument): boolean {
+        const below = `${folderOf(document.uri.toString())}/`;
+        return this.labor(document).length + this.bids(document).length > 0
+            || [...this.folders].some(([folder, files]) => folder.startsWith(below) && [...files.values()].some(items => items.some(item => !ast.isJob(item))));
+    }
+
     /** Addresses of the files that hold for a document without being imported. */
     holdFor(document: LangiumDocument): string[] {
         const all = [...this.nearest(document), ...this.labor(document), ...this.bids(document)];

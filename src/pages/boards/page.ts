@@ -35,7 +35,7 @@ function named({ layout: { room } }: RoomOnPage, ending: string): string {
 
 function sawOf(room: RoomOnPage): HouseSaw {
     const house: House = {
-        job: room.layout.room.job, rates: room.file.rates, alternates: [],
+        job: room.layout.room.job, alternates: [],
         rooms: room.house.map(({ layout, takeOff, findings }) => ({ room: layout.room, takeOff, errors: findings.filter(f => f.severity === 'error' && !f.allowed).length })),
     };
     return { house, order: boardsOfHouse(room).order };

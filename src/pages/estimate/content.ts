@@ -1,7 +1,6 @@
 import { drawPanePlan, drawSmallSection, sectionsOf, toPaneSvg, type Sheet } from '../../drawing/index.ts';
 import { PHASES, type Estimate } from '../../estimate/model.ts';
 import type { Room } from '../../job/model.ts';
-import type { Rates } from '../../job/rates.ts';
 import type { Source } from '../../provenance/source.ts';
 import { layoutOf, takeOffOf } from '../../pipeline/inspect.ts';
 import { price, priceWith, type PricedAlternate } from '../../pipeline/price.ts';
@@ -42,14 +41,12 @@ export interface AlternateContent {
 }
 
 /** The house of a room, priced, with every alternate of it by itself. */
-export function housePrice({ house, layout: { room: { job } }, file, alternates }: RoomOnPage): HousePrice {
-    // one set of rates a house: those that hold where its job is said
-    const rates: Rates = (house.find(one => one.file.uri === job.at?.uri) ?? { file }).file.rates;
+export function housePrice({ house, layout: { room: { job } }, alternates }: RoomOnPage): HousePrice {
     const rooms = house.map(one => one.layout.room);
-    const priced = price(rooms, rates, job);
+    const priced = price(rooms, job);
     return {
-        house: { job, rates, alternates, rooms: house.map(({ layout, takeOff, findings }) => ({ room: layout.room, takeOff, errors: findings.filter(one => one.severity === 'error' && !one.allowed).length })) },
-        priced, alternates: alternates.map(alternate => priceWith(alternate, rooms, rates, job)),
+        house: { job, alternates, rooms: house.map(({ layout, takeOff, findings }) => ({ room: layout.room, takeOff, errors: findings.filter(one => one.severity === 'error' && !one.allowed).length })) },
+        priced, alternates: alternates.map(alternate => priceWith(alternate, rooms, job)),
     };
 }
 
@@ -74,7 +71,8 @@ export function estimateContent(page: RoomOnPage): EstimateContent {
 }
 
 function crewText({ crew, days }: Estimate): string {
-    return crew === undefined || !days ? t('the crew is not said') : t('{0} for a crew of {1}', daysText(days), crew);
+    if (!days) return t('the crew is not said');
+    return crew === undefined ? t('{0}, each room by its own crew', daysText(days)) : t('{0} for a crew of {1}', daysText(days), crew);
 }
 
 function priceRows(estimate: Estimate, money: (amount: Rational) => string, at: (source: Source | undefined) => number | null): PriceRow[] {

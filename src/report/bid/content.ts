@@ -1,7 +1,9 @@
 import { drawPlan, drawSection, contextIn, sectionsOf, type Sheet } from '../../drawing/index.ts';
 import type { Ceiling } from '../../ceiling/model.ts';
+import type { Addition, Estimate } from '../../estimate/model.ts';
+import type { Given } from '../../provenance/source.ts';
 import { printMoney } from '../../quantity/money.ts';
-import type { Rational } from '../../quantity/rational.ts';
+import { Rational } from '../../quantity/rational.ts';
 import type { PricedAlternate } from '../../pipeline/price.ts';
 import type { HousePrice } from '../estimate/house.ts';
 import { differenceText, percentText } from '../estimate/words.ts';
@@ -31,31 +33,49 @@ export interface BidContent {
 export interface PriceLine { readonly what: string; readonly amount: string; readonly strong: boolean }
 
 export function bidContent({ house, priced, alternates }: HousePrice, date?: string): BidContent {
-    const { job, rates: { bid } } = house, { estimate, ceilings, left } = priced;
+    const { job } = house, { estimate, ceilings, left } = priced;
+    const said = bidsOf(estimate);
     const money = (amount: Rational): string => printMoney(amount, estimate.currency);
-    const taxed = estimate.additions.find(({ kind }) => kind === 'tax');
-    const deposit = bid.deposit && estimate.sums.total.mul(bid.deposit.value);
+    const taxes = estimate.additions.filter(({ kind }) => kind === 'tax'), [taxed] = taxes;
     return {
         title: job.title?.value ?? ceilings[0]?.room.title ?? ceilings[0]?.room.name ?? 'Coffered ceiling',
-        ...bid.contractor && { contractor: bid.contractor.value }, ...job.client && { client: job.client.value }, ...date !== undefined && { date },
+        ...said.contractor !== undefined && { contractor: said.contractor }, ...job.client && { client: job.client.value }, ...date !== undefined && { date },
         draft: [
             ...left.map(name => `Room ${name} cannot be laid out and is not in it.`),
             ...house.rooms.some(({ errors }) => errors > 0) ? ['There are errors in what it is made from.'] : [],
             ...estimate.missing.length > 0 ? ['Some of the work has no rate and is not in the price.'] : [],
         ],
-        scope: [...ceilings.map(roomText), ...bid.scope.map(({ value }) => value)],
+        scope: [...ceilings.map(roomText), ...said.scope],
         price: [
-            ...taxed ? [{ what: 'Price', amount: money(estimate.sums.price), strong: false }, { what: `Tax, ${percentText(taxed.share!.share)}`, amount: money(taxed.amount), strong: false }] : [],
+            ...taxed ? [{ what: 'Price', amount: money(estimate.sums.price), strong: false }, { what: taxes.length === 1 ? `Tax, ${percentText(taxed.share!.share)}` : 'Tax', amount: money(total(taxes)), strong: false }] : [],
             { what: taxed ? 'Total' : 'For all of the above', amount: money(estimate.sums.total), strong: true },
-            ...deposit ? [{ what: `To be paid on signing, ${percentText(bid.deposit!.value)}`, amount: money(deposit), strong: false }] : [],
+            ...said.deposit ? [{ what: `To be paid on signing${said.deposit.share ? `, ${percentText(said.deposit.share)}` : ''}`, amount: money(said.deposit.amount), strong: false }] : [],
         ],
         allowances: estimate.additions.filter(({ kind }) => kind === 'allowance').map(({ what, amount }) => `${money(amount)} for ${what}`),
         options: alternates.filter(({ errors, priced: other }) => errors === 0 && other.left.length === 0).map(optionText),
-        exclusions: bid.exclusions.map(({ value }) => value),
+        exclusions: said.exclusions,
         cautions: cautionsForClient(ceilings),
-        terms: [...bid.terms.map(({ value }) => value), ...bid.validDays ? [`The price holds for ${bid.validDays.value} days from the date above.`] : []],
+        terms: [...said.terms, ...said.validDays !== undefined ? [`The price holds for ${said.validDays} days from the date above.`] : []],
         drawings: ceilings.flatMap(drawingsOf).map((sheet, i) => ({ ...sheet, id: `${sheet.id}.${i + 1}` })),
     };
+}
+
+/** What the bids that hold for the rooms say to the client: each thing once, the shortest time the price holds, and what all deposits come to. */
+function bidsOf({ parts }: Estimate) {
+    const bids = parts.map(({ rates }) => rates.bid);
+    const texts = (of: (bid: typeof bids[number]) => readonly Given<string>[]): string[] => [...new Set(bids.flatMap(bid => of(bid).map(({ value }) => value)))];
+    const days = bids.flatMap(bid => bid.validDays?.value ?? []), shares = parts.map(({ rates }) => rates.bid.deposit?.value ?? new Rational(0));
+    const deposit = parts.reduce((sum, part, i) => sum.add(part.total.mul(shares[i]!)), new Rational(0));
+    return {
+        contractor: bids.find(bid => bid.contractor)?.contractor?.value,
+        scope: texts(bid => bid.scope), exclusions: texts(bid => bid.exclusions), terms: texts(bid => bid.terms),
+        validDays: days.length > 0 ? Math.min(...days) : undefined,
+        deposit: deposit.equals(0) ? undefined : { amount: deposit, share: shares.every(share => share.equals(shares[0]!)) ? shares[0] : undefined },
+    };
+}
+
+function total(additions: readonly Addition[]): Rational {
+    return additions.reduce((sum, { amount }) => sum.add(amount), new Rational(0));
 }
 
 function optionText({ alternate, priced, comparison: { total } }: PricedAlternate): { title: string; price: string } {

@@ -56,8 +56,8 @@ function laborRows(estimate: Estimate, show: Show): string[] {
 }
 
 function crewText({ crew, days, minutes }: Estimate): string {
-    if (crew === undefined || !days) return `${hoursText(minutes)} of one person; the crew is not said`;
-    return `${daysText(days)} for a crew of ${crew}`;
+    if (!days) return `${hoursText(minutes)} of one person; the crew is not said`;
+    return crew === undefined ? `${daysText(days)}, each room by its own crew` : `${daysText(days)} for a crew of ${crew}`;
 }
 
 function alternateText({ alternate, priced, comparison, errors }: PricedAlternate, show: Show, paint: Paint): string[] {

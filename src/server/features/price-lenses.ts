@@ -2,8 +2,8 @@ import { URI, type LangiumDocument } from 'langium';
 import type { CodeLens } from 'vscode-languageserver';
 import type { JobSettings } from '../../job/model.ts';
 import * as ast from '../../language/generated/ast.ts';
-import { readFile } from '../../language/read-file.ts';
 import { sourceOfProperty } from '../../language/types/place.ts';
+import { servicesOf } from '../../language/workspace/services-of.ts';
 import { housePrice } from '../../pages/estimate/content.ts';
 import type { RoomOnPage } from '../../pages/page.ts';
 import { t } from '../../pages/shared/words.ts';
@@ -19,12 +19,11 @@ export function isPriceLens(data: unknown): data is PriceLens {
     return typeof data === 'object' && data !== null && 'price' in data;
 }
 
-/** Whether a file has a job or an alternate, and rates hold for it. */
+/** Whether a file has a job or an alternate, and rates hold for it or for what lies below it. */
 export function hasPrices(document: LangiumDocument): boolean {
     const file = document.parseResult.value;
     if (!ast.isFile(file) || !file.items.some(item => ast.isJob(item) || ast.isAlternate(item))) return false;
-    const { rates: { labor, bid } } = readFile(document);
-    return labor.at !== undefined || bid.at !== undefined;
+    return servicesOf(document).shared.workspace.Jobs.hasRatesNear(document);
 }
 
 /**

@@ -68,8 +68,22 @@ test('a change of rates above reaches the house, and nothing else makes them ane
     expect(ratesIn(workspace, 'pear/house.coffer').bid.overhead).toBeUndefined();
 });
 
+test('a rate and a time by the day are reckoned with the hours of the nearest folder that says how many they are', async () => {
+    const workspace = await open({ 'a.coffer': 'edition 1\nlabor { day 10 h }\n', 'b/b.coffer': 'edition 1\nlabor { crew 2 rate 600 USD per day; coffer 0.25 day per coffer }\n', 'b/c/c.coffer': 'edition 1\nlabor { day 6 h; layout 1 day per crossing }\n' });
+    const of = (path: string) => ratesIn(workspace, path).labor;
+    expect([of('b/b.coffer').rate!.value.amount.toFraction(), of('b/b.coffer').byCount.coffer!.value.toFraction(), of('b/b.coffer').day.value.toFraction()]).toEqual(['60', '150', '600']);
+    expect([of('b/c/c.coffer').byCount.layout!.value.toFraction(), of('b/c/c.coffer').rate!.value.amount.toFraction()]).toEqual(['360', '60']);
+    await workspace.edit({ 'a.coffer': 'edition 1\n' });
+    expect(of('b/b.coffer').rate!.value.amount.toFraction()).toBe('75');
+});
+
 test.each([
     ['labor { crew 0 }', /one person or more/], ['labor { crew 1.5 }', /whole number/], ['labor { sides -3 min per ft }', /nothing or more/],
+    ['labor { corner 16 min per coffer }', /`corner` is reckoned by the joint: write `per joint`, not `per coffer`\./], ['labor { spacers 2 * (1 min per board) }', /write `per piece`, not `per board`/],
+    ['bid { supplies { screws 9.50 USD per board } }', /`screws` is reckoned by the piece/], ['bid { supplies { caulk 6 USD per piece } }', /by the tube/],
+    ['bid { delivery 90 USD per board }', /`delivery` is reckoned by nothing that is counted: leave out `per board`/], ['room r { wall north 12\' per joint; wall east 9\' }', /leave out `per joint`/],
+    ['stock s { size 1x6; price 9 USD per tube }', /write `per board`, `per sheet` or `per piece`, not `per tube`/],
+    ['let far = 2 days\nlabor { layout far }', /How many hours are a day/], ['labor { day 1 day }', /How many hours are a day/],
     ['bid { overhead -5% }', /nothing or more/], ['bid { delivery -5 USD }', /nothing or more/],
 ])('%s is wrong', async (text, words) => {
     const findings = readFile((await open({ 'a.coffer': `edition 1\n${text}\n` })).document('a.coffer')).findings;
@@ -77,6 +91,8 @@ test.each([
 });
 
 test('rates in another money than the job is in are said at the job', async () => {
+    const up = await open({ 'job.coffer': 'edition 1\njob "Pear Row 3" { currency "EUR" }\n', 'up/rates.coffer': SHOP, 'up/den.coffer': 'edition 1\nroom den { wall north 15\'; wall east 12\' }\n' });
+    expect(readFile(up.document('up/den.coffer')).findings).toMatchObject([{ rule: 'mixed-currency', at: { range: { start: { line: 1, character: 5 } } } }]);
     const workspace = await open({ 'rates.coffer': SHOP, 'pear/house.coffer': HOUSE.replace('"USD"', '"EUR"') });
     expect(readFile(workspace.document('pear/house.coffer')).findings).toMatchObject([{ rule: 'mixed-currency', related: [{ at: { uri: expect.stringContaining('rates.coffer') } }] }]);
 });
