@@ -50,7 +50,7 @@ function detailsOf(ceiling: Ceiling): { key: string; profile: Profile }[] {
     for (const { section: { profile } } of ceiling.lines) byKey.set(declarationOf(profile), profile);
     return [...byKey].map(([key, profile]) => ({ key, profile }));
 }
-function declarationOf({ at }: Profile): string {
+function declarationOf({ at }: Pick<Profile, 'at'>): string {
     return `${at.uri}:${at.range.start.line}:${at.range.start.character}`;
 }
 

@@ -1,6 +1,5 @@
 import type { Given, Source } from '../provenance/source.ts';
 import type { Rational } from '../quantity/rational.ts';
-import type { Profile } from './model.ts';
 
 /**
  * What an hour and a piece of work cost: `labor` and `bid` of the folder and of those above it, the nearest first. What
@@ -28,7 +27,7 @@ export interface Labor {
     readonly byCount: Partial<Record<TimedByCount, Given<Rational>>>;
     /** Shares: 1 is 100 %. */
     readonly firstBay?: Given<Rational>;
-    readonly unfamiliar?: Given<{ readonly share: Rational; /** Keys of declarations; none: every detail. */ readonly of: readonly Profile[] }>;
+    readonly unfamiliar?: Given<{ readonly share: Rational; /** Profiles by where they are declared; none: every detail. */ readonly of: readonly { readonly at: Source }[] }>;
 }
 
 export interface Bid {
