@@ -34,10 +34,11 @@ export function layOut(room: Room): Layout {
 function ceilingOf(room: Room, sections: LineSections, troubles: Trouble[]): Ceiling | undefined {
     const step = cutStep(room.job, troubles);
     const { rectangle, troubles: shape } = rectangleOf(room);
-    troubles.push(...shape);
+    const unknown = notSupported(room);
+    troubles.push(...shape, ...unknown);
     const grid = room.grid;
     const board = grid && bandBoardOf(grid, troubles);
-    if (!step || !grid?.through || !rectangle || board === undefined || troubles.some(trouble => trouble.kind === 'not-positive')) return undefined;
+    if (unknown.length > 0 || !step || !grid?.through || !rectangle || board === undefined || troubles.some(trouble => trouble.kind === 'not-positive')) return undefined;
 
     const p = board?.thickness.ticks ?? 0;
     const across = runOf('east-west', rectangle.width, p, { room, grid, sections, step, troubles });
@@ -46,6 +47,11 @@ function ceilingOf(room: Room, sections: LineSections, troubles: Trouble[]): Cei
     troubles.push(...unknownLines(room.lines, [...across.lines, ...down.lines]));
     if (room.lines.some(spec => spec.notComputed.length > 0) || tooMany({ across, down }, grid.at, troubles)) return undefined;
     return assembled({ room, grid, sections, rectangle, board, across, down, step, troubles });
+}
+
+/** What makes every length of the room wrong, since nothing is computed from it. */
+function notSupported({ notComputed }: Room): Trouble[] {
+    return notComputed.flatMap(({ at, words, spoils }): Trouble[] => (spoils !== 'nothing' && 'instead' in spoils ? [{ kind: 'not-supported', what: words, instead: spoils.instead, at }] : []));
 }
 
 interface Parts { room: Room; grid: Grid; sections: LineSections; step: Ticks; troubles: Trouble[] }

@@ -130,6 +130,7 @@ export type Trouble =
         /** How many coffers go in at a size that looks like one, and that size. Undefined where none do. */ readonly fits?: { readonly coffers: number; readonly size: Ticks } }
     | { readonly kind: 'no-coffer-size-fits'; readonly along: Direction; readonly at: Source; readonly nearest: readonly { readonly coffers: number; readonly size: Ticks }[] }
     | { readonly kind: 'not-rectangular'; readonly walls: readonly [Side, Side]; readonly a: Ticks; readonly b: Ticks; readonly at: Source; readonly other: Source }
+    | { readonly kind: 'out-of-square'; readonly measured: Ticks; readonly square: Ticks; readonly at: Source }
     | { readonly kind: 'depths-differ'; readonly lines: readonly [string, string]; readonly a: Ticks; readonly b: Ticks; readonly at: Source; readonly other: Source }
     | { readonly kind: 'lines-overlap'; readonly lines: readonly [string, string]; readonly by: Ticks; readonly at: Source }
     | { readonly kind: 'unknown-line'; readonly name: string; readonly has: readonly string[]; readonly at: Source }

@@ -2,7 +2,7 @@ import { SIDES, type Room, type Side } from '../job/model.ts';
 import type { Given } from '../provenance/source.ts';
 import type { Measure } from '../quantity/measure.ts';
 import { printLength } from '../quantity/print-length.ts';
-import { TICKS_PER_FOOT, type Ticks } from '../quantity/ticks.ts';
+import { TICKS_PER_FOOT, TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
 import type { Trouble } from './model.ts';
 
 /** A wall longer than this is a slip of the keyboard, and its figures would no longer be exact. */
@@ -14,8 +14,19 @@ export interface Rectangle {
     readonly widthBy: Given<Measure>; readonly lengthBy: Given<Measure>;
 }
 
+/** A tape across a room tells no less: common practice, no source. */
+const TELLS: Ticks = TICKS_PER_INCH / 16;
+
+/** A diagonal that is not that of a rectangle with these walls. */
+function outOfSquare({ diagonal }: Room, width: Ticks, length: Ticks): Trouble[] {
+    if (!diagonal) return [];
+    const { at, ticks, acrossWidth, acrossLength } = diagonal;
+    const square = Math.round(Math.hypot(acrossWidth ? width : 0, acrossLength ? length : 0));
+    return Math.abs(ticks - square) <= TELLS ? [] : [{ kind: 'out-of-square', measured: ticks, square, at }];
+}
+
 /**
- * The room as a rectangle: opposite walls must be equal. A wall that nobody gave is as long as the one across.
+ * The room as a rectangle: opposite walls must be equal, and a diagonal that was measured that of a rectangle. A wall that nobody gave is as long as the one across.
  * Undefined where neither wall of a pair is known, silently, and where the walls are no rectangle's, with the trouble.
  */
 export function rectangleOf(room: Room): { readonly rectangle?: Rectangle; readonly troubles: readonly Trouble[] } {
@@ -35,6 +46,7 @@ export function rectangleOf(room: Room): { readonly rectangle?: Rectangle; reado
         return one ?? other;
     };
     const widthBy = pair('north', 'south'), lengthBy = pair('east', 'west');
+    if (widthBy && lengthBy && troubles.length === 0) troubles.push(...outOfSquare(room, widthBy.value.ticks, lengthBy.value.ticks));
     if (troubles.length > 0 || !widthBy || !lengthBy) return { troubles };
     return { rectangle: { width: widthBy.value.ticks, length: lengthBy.value.ticks, widthBy, lengthBy }, troubles };
 }

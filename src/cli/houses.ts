@@ -4,6 +4,7 @@ import type { JobSettings } from '../job/model.ts';
 import { isWithin } from '../provenance/source.ts';
 import { takeOffOf } from '../pipeline/inspect.ts';
 import { Boards, type HouseToCut } from '../pipeline/boards.ts';
+import { isSound as isWell, standingOf } from '../pipeline/standing.ts';
 import type { BoardPlan } from '../cutting/model.ts';
 import type { Questions } from '../cutting/questions.ts';
 import type { House, HousePlan, RoomPieces } from '../report/house.ts';
@@ -14,7 +15,8 @@ import type { Checked, Workspace } from './workspace.ts';
 export function housesOf(checked: readonly Checked[], workspace: Workspace): House[] {
     const houses = new Map<string, { job: JobSettings; rooms: RoomPieces[]; alternates: readonly Alternate[] }>();
     for (const { content, layouts } of checked) {
-        const errors = errorsBehind(content.uri, checked, workspace);
+        const found = foundBehind(content.uri, checked, workspace);
+        const passed = passedBy(checked);
         for (const { room, ceiling } of layouts) {
             const key = jobKey(room.job);
             const house = houses.get(key) ?? {
@@ -22,27 +24,16 @@ export function housesOf(checked: readonly Checked[], workspace: Workspace): Hou
                 alternates: checked.flatMap(other => other.content.alternates.filter(({ rooms: [first] }) => first && jobKey(first.instead.job) === key)),
             };
             houses.set(key, house);
-            house.rooms.push({ room, errors, ...(ceiling ? { takeOff: takeOffOf(ceiling) } : {}) });
+            house.rooms.push({ room, standing: standingOf(room, found, passed, workspace.files.nameOf), ...(ceiling ? { takeOff: takeOffOf(ceiling) } : {}) });
         }
     }
     return [...houses.values()];
 }
 
 /**
- * A plan for each house, made at once; what one takes from the boards on hand is gone for the next, as is all that was cut already.
+ * A plan for each house; what one takes from the boards on hand is gone for the next, as is all that was cut already.
  * @param all every house that was asked for, where these are only some rooms of them
  */
-export function plansOf(houses: readonly House[], all = houses): HousePlan[] {
-    const boards = new Boards(all.map(houseToCut));
-    const before: BoardPlan[] = [];
-    return houses.map(house => {
-        const { questions: { first }, whole } = boards.of(houseToCut(house), before);
-        before.push(first);
-        return { house, plan: whole(first) };
-    });
-}
-
-/** The same with plans that somebody has looked at closer. */
 export async function planHouses(houses: readonly House[], all: readonly House[], solve: (questions: Questions) => Promise<BoardPlan>): Promise<HousePlan[]> {
     const boards = new Boards(all.map(houseToCut));
     const before: BoardPlan[] = [];
@@ -62,7 +53,7 @@ function houseToCut({ job, rooms }: House): HouseToCut {
 
 /** True where a list made from these houses may be cut and bought from. */
 export function isSound(houses: readonly House[]): boolean {
-    return houses.every(house => house.rooms.every(room => room.takeOff !== undefined && room.errors === 0));
+    return houses.every(house => house.rooms.every(room => room.takeOff !== undefined && isWell(room.standing)));
 }
 
 /**
@@ -77,18 +68,20 @@ export function roomsMaybeLost(checked: readonly Checked[], workspace: Workspace
     });
 }
 
-function errorsBehind(uri: string, checked: readonly Checked[], workspace: Workspace): number {
+/** Everything found in a file and in what it is made from. */
+export function foundBehind(uri: string, checked: readonly Checked[], workspace: Workspace): Finding[] {
     const behind = new Set([uri, ...workspace.madeFrom(uri)]);
-    return checked.filter(c => behind.has(c.content.uri)).flatMap(openErrors).length;
+    return checked.filter(c => behind.has(c.content.uri)).flatMap(({ findings }) => findings);
 }
 
 /** What is wrong with an alternate is not wrong with the house. */
-function openErrors({ content, findings }: Checked): Finding[] {
-    return findings.filter(finding => isOpenError(finding) && !content.alternates.some(({ whole }) => isWithin(finding.at, whole)));
+export function passedBy(checked: readonly Checked[]): (finding: Finding) => boolean {
+    const alternates = checked.flatMap(({ content }) => content.alternates);
+    return ({ at }) => alternates.some(({ whole }) => isWithin(at, whole));
 }
 
-function isOpenError(finding: Finding): boolean {
-    return finding.severity === 'error' && !finding.allowed;
+function openErrors({ content, findings }: Checked): Finding[] {
+    return findings.filter(({ severity, allowed, at }) => severity === 'error' && !allowed && !content.alternates.some(({ whole }) => isWithin(at, whole)));
 }
 
 function jobKey({ at }: JobSettings): string {

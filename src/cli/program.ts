@@ -83,8 +83,8 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
         .option('--out <folder>', 'where they go', filled, 'labels').addOption(new Option('--paper <paper>', 'letter, or A4 where the job is in millimeters, unless said').choices(LABEL_PAPERS))
         .action(act<LabelOptions>(labels));
     withFiles('estimate', 'what the job costs and is sold for, with every alternate beside it').addOption(lists).addOption(rooms)
-        .addOption(alternates).action(act<EstimateOptions>(estimate));
-    withFiles('bid', 'the client\'s page: what is done, for how much, on which terms').addOption(rooms).addOption(alternates)
+        .addOption(alternates).addOption(quick).action(act<EstimateOptions>(estimate));
+    withFiles('bid', 'the client\'s page: what is done, for how much, on which terms').addOption(rooms).addOption(alternates).addOption(quick)
         .option('--out <folder>', 'where it goes', filled, 'bids').addOption(new Option('--format <format>', 'how to write it').choices(BID_FORMATS).default('pdf'))
         .option('--date <date>', 'the date that stands on it; a line to fill in where none is said').action(act<BidOptions>(bid));
     withFiles('draw', 'plan and sections as SVG files, or as DXF files at true size')
@@ -96,7 +96,7 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
         .addOption(rooms).action(act<ModelOptions>(model));
     withFiles('print', 'a page as the editor\'s panes show it, as a file: HTML that prints well, SVG, or CSV')
         .addOption(new Option('--page <page>', 'which one').choices(PRINTED_PAGES).default('plan')).addOption(new Option('--format <format>', 'how to write it').choices(PAGE_FORMATS).default('html'))
-        .option('--out <folder>', 'where it goes', filled, 'pages').addOption(rooms).action(act<PrintOptions>(print));
+        .option('--out <folder>', 'where it goes', filled, 'pages').addOption(rooms).addOption(quick).action(act<PrintOptions>(print));
     program.command('explain').description('the page of a rule; all rules without a name').argument('[rule]')
         .action((rule: string | undefined) => run(terminal => explain(rule, { terminal })));
     withFiles('format', 'lay the text out the one way').option('--check', 'change nothing, name the files that would change', false).action(act<FormatOptions>(format));

@@ -3,7 +3,9 @@ import { join, relative, resolve } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import type { Ceiling } from '../ceiling/model.ts';
 import { EXIT, UsageError, worst, type ExitCode } from './exit-code.ts';
-import { roomsMaybeLost } from './houses.ts';
+import { isSound, standingOf, type Standing } from '../pipeline/standing.ts';
+import { standingNotice } from '../report/standing.ts';
+import { foundBehind, passedBy, roomsMaybeLost } from './houses.ts';
 import { openAsked, type Asked, type World } from './input.ts';
 import { reasonOf } from './read-text.ts';
 import type { Workspace } from './workspace.ts';
@@ -20,11 +22,11 @@ export interface RoomFile { readonly names: readonly string[]; readonly ending: 
 
 /** Writes files for every room that was asked for, says their names, and what could not be made. `doing`: "Drawing". */
 export async function writeRoomFiles(
-    options: RoomFilesOptions, world: World, doing: string, make: (ceiling: Ceiling, workspace: Workspace) => readonly RoomFile[] | Promise<readonly RoomFile[]>,
+    options: RoomFilesOptions, world: World, doing: string, make: (ceiling: Ceiling, workspace: Workspace, standing: Standing) => readonly RoomFile[] | Promise<readonly RoomFile[]>,
 ): Promise<ExitCode> {
     const { terminal, cwd } = world;
     const { workspace, code } = await openAsked(options, world);
-    const checked = await workspace.check();
+    const checked = await workspace.check({ closely: true });
     const layouts = checked.flatMap(c => c.layouts);
     const unknown = options.room.filter(name => !layouts.some(l => l.room.name === name));
     if (unknown.length > 0) throw new UsageError(`There is no room ${unknown.join(', ')} in these files`);
@@ -37,6 +39,11 @@ export async function writeRoomFiles(
     let worstCode = lost.length > 0 ? worst(code, EXIT.findings) : code;
     await mkdir(folder, { recursive: true }).catch((error: unknown) => { throw new UsageError(`${options.out} ${reasonOf(error)}`); });
     for (const { room, ceiling } of wanted) {
+        const standing = standingOf(room, foundBehind(room.at.uri, checked, workspace), passedBy(checked), workspace.files.nameOf);
+        if (!isSound(standing)) {
+            standingNotice(standing).forEach((line, i) => terminal.say(i === 0 ? `room ${room.name}: ${line.charAt(0).toLowerCase()}${line.slice(1)}` : `  ${line}`));
+            worstCode = worst(worstCode, EXIT.findings);
+        }
         if (!ceiling) {
             terminal.say(`room ${room.name} cannot be laid out; \`cofferwright check\` shows why`);
             worstCode = worst(worstCode, EXIT.findings);
@@ -44,7 +51,7 @@ export async function writeRoomFiles(
         }
         terminal.progress(`${doing} ${room.name} ...`);
         await setImmediate();
-        for (const file of await make(ceiling, workspace)) {
+        for (const file of await make(ceiling, workspace, standing)) {
             const name = names.free(file);
             const path = join(folder, name);
             await writeFile(path, file.content).catch((error: unknown) => { throw new UsageError(`${name} ${reasonOf(error)}`); });

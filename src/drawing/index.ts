@@ -4,6 +4,7 @@ export { contextIn, sectionsOf, type SectionContext, type SectionOfLines } from 
 export { toPaneSvg, toSvg, type SvgOptions } from './svg/svg.ts';
 export { FONT_FAMILY, sheetRules, type SvgTheme } from './svg/style-sheet.ts';
 export type { Sheet } from './display-list.ts';
+export { withNotice } from './sheet/notice.ts';
 export type { SheetOptions } from './sheet-options.ts';
 export { drawPlan } from './plan/plan.ts';
 export { drawPanePlan, PLAN_LAYERS, type PlanLayer } from './plan/pane-plan.ts';

@@ -3,6 +3,7 @@ import type { Measure } from '../quantity/measure.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import type { Rates } from './rates.ts';
+import type { NotComputed } from './not-computed.ts';
 
 /**
  * A job as plain data: names resolved, parameters applied, imports followed, every value with the words it comes from.
@@ -205,7 +206,13 @@ export interface Room {
     readonly cutBoards: readonly CutBoard[];
     /** True where something in the room could not be read (a syntax error, an unknown name): lay out what is known, be silent on the rest. */
     readonly broken: boolean;
+    /** What is said of it and not computed yet, where no rule of the layout tells it by itself. */
+    readonly notComputed: readonly NotComputed[];
+    /** A diagonal as it was measured, and what it spans of the room. */
+    readonly diagonal?: Diagonal;
 }
+/** `acrossWidth`, `acrossLength`: whether its corners lie apart along the north and along the east wall. */
+export interface Diagonal { readonly at: Source; readonly ticks: Ticks; readonly acrossWidth: boolean; readonly acrossLength: boolean }
 export interface Grid {
     readonly at: Source;
     readonly body?: Source;

@@ -3,6 +3,8 @@ import type { Ceiling, Layout } from '../ceiling/model.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { Alternate } from '../job/alternate.ts';
 import type { FileContent } from '../job/file.ts';
+import type { PricePlans } from '../pipeline/price-plans.ts';
+import type { Standing } from '../pipeline/standing.ts';
 import type { Source } from '../provenance/source.ts';
 import type { TakeOff } from '../takeoff/model.ts';
 import type { PaneKind } from './kinds.ts';
@@ -31,6 +33,8 @@ export interface PageContent {
     readonly sources: readonly Source[];
     /** The rooms whose pieces are ticked off on it, where it shows those of a whole house. */
     readonly rooms?: readonly { readonly uri: string; readonly room: string }[];
+    /** Why nothing is to be built from it as it stands: a line each, with the number of its place. Put in for every kind of page alike (pages.ts). */
+    readonly standing?: readonly { readonly words: string; readonly at: number }[];
 }
 
 /** A room that could be laid out, with all that is known of it. What takes long is made when it is asked for, and kept. */
@@ -41,12 +45,23 @@ export interface RoomOnPage {
     readonly takeOff: TakeOff;
     /** What was found in the room's own file and in the files it uses. */
     readonly findings: readonly Finding[];
+    /** What has to be said with everything made from it. */
+    readonly standing: Standing;
     /** Every room that is laid out of the house this room belongs to (all under the same `job`), this one among them, by file and place. */
     readonly house: readonly RoomOnPage[];
+    /** Set where the rooms of the house are only those that were asked for. */
+    readonly picked?: boolean;
     /** Alternates of the house, in the order of their files. */
     readonly alternates: readonly Alternate[];
     /** The plan of the house's boards, where its host looks for a cheaper one than the first. */
-    readonly boards?: { readonly plan: BoardPlan; readonly proving?: { readonly done: number; readonly of: number } };
+    readonly boards?: {
+        readonly plan: BoardPlan;
+        readonly proving?: { readonly done: number; readonly of: number };
+        /** Where somebody has looked for the boards of prices, and of the alternates too. */
+        readonly forPrices?: PricePlans;
+    };
+    /** Set where what takes longer to find is wanted of alternates too. */
+    readonly looksClosely?: boolean;
 }
 
 /** What a pane says of itself that bears on the content. */

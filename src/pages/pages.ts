@@ -1,5 +1,7 @@
 import type { PaneKind } from './kinds.ts';
-import type { Page } from './page.ts';
+import { isSound } from '../pipeline/standing.ts';
+import { standingOfRooms } from '../report/standing.ts';
+import type { Page, PageContent, RoomOnPage, Wishes } from './page.ts';
 import { boardsPage } from './boards/page.ts';
 import { planPage } from './plan/page.ts';
 import { cutListPage } from './cut-list/page.ts';
@@ -16,3 +18,14 @@ export const PAGES: Partial<Readonly<Record<PaneKind, Page>>> = {
     view: viewPage,
     estimate: estimatePage,
 };
+
+/** A page's content, and what has to be said over it. */
+export function contentOn(page: Page, room: RoomOnPage, wishes: Wishes): PageContent {
+    const content = page.contentOf(room, wishes), standing = page.ofHouse ? standingOfRooms(room.house) : room.standing;
+    if (isSound(standing)) return content;
+    const said = [...standing.errors, ...standing.notComputed];
+    return {
+        ...content, sources: [...content.sources, ...said.map(({ at }) => at)],
+        standing: said.map(({ place, message }, i) => ({ words: `${place}: ${message}`, at: content.sources.length + i })),
+    };
+}

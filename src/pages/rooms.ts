@@ -2,7 +2,11 @@ import type { Ceiling, Layout } from '../ceiling/model.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { Alternate } from '../job/alternate.ts';
 import type { FileContent } from '../job/file.ts';
-import type { JobSettings } from '../job/model.ts';
+import type { JobSettings, Room } from '../job/model.ts';
+import { isWithin } from '../provenance/source.ts';
+import { knownClosely } from '../pipeline/inspect-closely.ts';
+import { standingOf, type Standing } from '../pipeline/standing.ts';
+import { filesBeside } from './shared/files-beside.ts';
 import { inspect, takeOffOf } from '../pipeline/inspect.ts';
 import type { RoomOnPage } from './page.ts';
 
@@ -18,15 +22,26 @@ export interface FilesThere {
 /** A room that stands in a text, laid out or not. */
 export interface RoomThere { readonly file: FileContent; readonly layout: Layout }
 
+/** What a host knows beside the texts. */
+export interface Ways {
+    /** What is known of a house's boards, where somebody looks for cheaper ones. */
+    readonly boardsOf?: (house: readonly RoomOnPage[]) => RoomOnPage['boards'];
+    /** What the dry fit finds in a file; what is known of it already where nothing is said. */
+    readonly closely?: (file: FileContent) => readonly Finding[];
+    /** What files are called; by their way from the room's own where nothing is said. */
+    readonly nameOf?: (uri: string) => string;
+    /** Only these rooms; the houses of pages have no others. */
+    readonly isWanted?: (room: Room) => boolean;
+}
+
 /** Rooms as pages want them. */
 export class RoomsOnPages {
-    /** `boardsOf`: what is known of a house's boards, where somebody looks for cheaper ones. */
-    constructor(private readonly files: FilesThere, private readonly boardsOf?: (house: readonly RoomOnPage[]) => RoomOnPage['boards']) {}
+    constructor(private readonly files: FilesThere, private readonly ways: Ways = {}) {}
 
     /** Of one file, in the order of the text. */
     in(uri: string): readonly RoomThere[] {
         const file = this.files.content(uri);
-        return file ? inspect(file).layouts.map(layout => ({ file, layout })) : [];
+        return file ? inspect(file).layouts.filter(({ room }) => this.ways.isWanted?.(room) ?? true).map(layout => ({ file, layout })) : [];
     }
 
     /** Every room there is. */
@@ -37,7 +52,7 @@ export class RoomsOnPages {
     /** A room with all that pages take from it, or undefined where it is not laid out. */
     onPage({ file, layout }: RoomThere): RoomOnPage | undefined {
         const { ceiling } = layout;
-        return ceiling && !layout.room.broken ? new KnownRoom(this, file, layout, ceiling, this.boardsOf) : undefined;
+        return ceiling && !layout.room.broken ? new KnownRoom(this, file, layout, ceiling, this.ways) : undefined;
     }
 
     /** What was found in a file and in those it uses, its own first. */
@@ -46,6 +61,14 @@ export class RoomsOnPages {
             const content = this.files.content(file);
             return content ? inspect(content).findings : [];
         });
+    }
+
+    /** What has to be said with a room. */
+    standing(room: Room, uri: string): Standing {
+        const { closely = knownClosely, nameOf = filesBeside(uri).nameOf } = this.ways;
+        const behind = [uri, ...this.files.reached(uri)].flatMap(file => this.files.content(file) ?? []), own = this.files.content(uri);
+        const alternates = behind.flatMap(content => content.alternates);
+        return standingOf(room, [...behind.flatMap(content => inspect(content).findings), ...own ? closely(own) : []], ({ at }) => alternates.some(({ whole }) => isWithin(at, whole)), nameOf);
     }
 
     /** The laid out rooms under a job. */
@@ -70,7 +93,7 @@ function keyOf({ at }: JobSettings): string {
 class KnownRoom implements RoomOnPage {
     private rooms: readonly RoomOnPage[] | undefined;
 
-    constructor(private readonly from: RoomsOnPages, readonly file: FileContent, readonly layout: Layout, readonly ceiling: Ceiling, private readonly boardsOf?: (house: readonly RoomOnPage[]) => RoomOnPage['boards']) {}
+    constructor(private readonly from: RoomsOnPages, readonly file: FileContent, readonly layout: Layout, readonly ceiling: Ceiling, private readonly ways: Ways) {}
 
     get takeOff(): RoomOnPage['takeOff'] {
         return takeOffOf(this.ceiling);
@@ -81,6 +104,11 @@ class KnownRoom implements RoomOnPage {
     }
     private known: readonly Finding[] | undefined;
 
+    get standing(): Standing {
+        return this.stands ??= this.from.standing(this.layout.room, this.file.uri);
+    }
+    private stands: Standing | undefined;
+
     get alternates(): readonly Alternate[] {
         return this.from.alternates(this.layout.room.job);
     }
@@ -89,7 +117,15 @@ class KnownRoom implements RoomOnPage {
         return this.rooms ??= this.from.house(this.layout.room.job);
     }
 
+    get picked(): boolean {
+        return this.ways.isWanted !== undefined;
+    }
+
+    get looksClosely(): boolean {
+        return this.ways.closely !== undefined;
+    }
+
     get boards(): RoomOnPage['boards'] {
-        return this.boardsOf?.(this.house);
+        return this.ways.boardsOf?.(this.house);
     }
 }

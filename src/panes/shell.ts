@@ -1,3 +1,4 @@
+import type { PageContent } from '../pages/page.ts';
 import { attributes, html, named, type Html } from '../pages/shared/html.ts';
 import { t } from '../pages/shared/words.ts';
 import type { ContentMessage, ExportFormat, RoomChoice } from './messages.ts';
@@ -10,16 +11,19 @@ export interface Shell {
     readonly words: string;
     /** The page itself. */
     readonly page: Html | undefined;
+    /** Why nothing is to be built from it as it stands. */
+    readonly standing: PageContent['standing'];
 }
 
 /** What stands around every page: which room, pinned or not, files to keep, and what is wrong with the text. */
-export function shell({ message, pinned, formats, words, page }: Shell): Html {
+export function shell({ message, pinned, formats, words, page, standing }: Shell): Html {
     const broken = message?.condition === 'broken';
     return html`<div class="pane" id="pane">
 <header class="head" id="head">${rooms(message)}${pin(pinned)}${files(formats, page !== undefined)}</header>
 <main class="main" id="main">
 <div id="trouble">${trouble(message)}</div>
 ${words ? html`<p class="words" id="words">${words}</p>` : ''}
+<div id="standing">${page && standing ? notice(standing) : ''}</div>
 <div id="page" ${attributes({ 'class': broken ? 'page broken' : 'page' })}>${page}</div>
 </main>
 </div>`;
@@ -55,6 +59,12 @@ function files(formats: readonly ExportFormat[], can: boolean): Html | '' {
     return html`<details class="menu end" id="files"><summary>${t('Save a copy')}</summary><div class="choices">
 ${formats.map(format => html`<button type="button" ${attributes({ 'data-act': 'export', 'data-format': format, disabled: !can })}>${format === 'html' ? t('HTML, to print') : format === 'bid' ? t('The client\'s page') : format === 'labels' ? t('Labels, to print') : formatNames[format]}</button>`)}
 </div></details>`;
+}
+
+/** Each line leads to its words. */
+function notice(standing: NonNullable<PageContent['standing']>): Html {
+    return html`<section class="standing" aria-labelledby="standing-title"><h2 id="standing-title">${t('Not to be built from as it stands:')}</h2><ul>
+${standing.map(({ words, at }) => html`<li><button type="button" class="link" ${attributes({ 'data-at': at })}>${words}</button></li>`)}</ul></section>`;
 }
 
 function trouble(message: ContentMessage | undefined): Html | '' {

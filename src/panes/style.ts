@@ -26,6 +26,7 @@ button.link:hover{text-decoration:underline}
 .trouble,.words{margin:0;padding:6px 12px;background:var(--wash);border-bottom:1px solid var(--line);border-inline-start:4px solid var(--accent)}
 .words{border-inline-start-color:var(--hint)}
 .trouble .link{color:var(--link);text-decoration:underline}
+#standing .standing{margin:0;border-width:0 0 0 4px;max-height:30vh;overflow:auto}
 .main{flex:1;min-height:0;display:flex;flex-direction:column}
 .page{flex:1;min-height:0;overflow:auto;display:flex;flex-direction:column}
 .page.broken{--ink:var(--soft);color:var(--ink)}

@@ -15,9 +15,9 @@ export function findingsOfAlternates({ alternates, uri }: FileContent, layoutOf:
     return alternates.flatMap(alternate => alternate.rooms.flatMap(changed => newFindings(changed, uri, layoutOf).map(finding => shownAt(alternate, finding))));
 }
 
-/** What is wrong with a changed room and not with the room it is instead of. Hints are for what is going to be built. */
+/** What is wrong with a changed room, or not computed there, and not with the room it is instead of. Other hints are for what is going to be built. */
 export function newFindings(changed: ChangedRoom, uri: string, layoutOf: (room: Room) => Layout): Finding[] {
-    return [...changed.findings, ...ofRules(changed, uri, layoutOf)].filter(({ severity }) => severity !== 'hint');
+    return [...changed.findings, ...ofRules(changed, uri, layoutOf)].filter(({ severity, rule }) => severity !== 'hint' || rule === 'not-computed-yet');
 }
 
 function ofRules({ instead, room }: ChangedRoom, uri: string, layoutOf: (room: Room) => Layout): Finding[] {

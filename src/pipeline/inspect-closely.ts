@@ -11,10 +11,19 @@ import { inspect, layoutOf, takeOffOf } from './inspect.ts';
  * room in which an error stands that `inspect` tells already: what does not fit because of it is not told twice.
  */
 export function inspectClosely(file: FileContent): Finding[] {
+    return lookedAt(file, () => true);
+}
+
+/** As much of it as is known without looking: of the rooms that somebody has put together already. */
+export function knownClosely(file: FileContent): Finding[] {
+    return lookedAt(file, ceiling => fits.has(ceiling));
+}
+
+function lookedAt(file: FileContent, wanted: (ceiling: Ceiling) => boolean): Finding[] {
     const { findings } = inspect(file);
     return file.rooms.flatMap(room => {
         const layout = layoutOf(room);
-        return layout.ceiling && !hasError(layout, file, findings) ? runFitRules(file, layout, takeOffOf(layout.ceiling), dryFitOf(layout.ceiling)) : [];
+        return layout.ceiling && wanted(layout.ceiling) && !hasError(layout, file, findings) ? runFitRules(file, layout, takeOffOf(layout.ceiling), dryFitOf(layout.ceiling)) : [];
     });
 }
 

@@ -1,5 +1,4 @@
 import type { Ceiling } from '../ceiling/model.ts';
-import { planBoards } from '../cutting/first-plan.ts';
 import type { BoardPlan } from '../cutting/model.ts';
 import { compare, type Comparison } from '../estimate/compare.ts';
 import { estimateOf, type Part } from '../estimate/estimate.ts';
@@ -10,8 +9,11 @@ import type { Rates } from '../job/rates.ts';
 import type { PricedRoom } from '../estimate/labor.ts';
 import { sawOrder } from '../sawing/saw-order.ts';
 import type { Piece } from '../takeoff/model.ts';
-import { newFindings } from './alternates.ts';
+import type { FileContent } from '../job/file.ts';
+import { alternateFindings } from './alternate-findings.ts';
 import { layoutOf, takeOffOf } from './inspect.ts';
+import { firstPricePlans, roomsWith, type PricePlans } from './price-plans.ts';
+import { toldAs, type Standing, type Told } from './standing.ts';
 
 /** Rooms of one job with what it takes to build them and what that costs. */
 export interface Priced {
@@ -23,29 +25,29 @@ export interface Priced {
     readonly left: readonly string[];
 }
 
-/** Rooms of one job, priced together, each by the rates that hold for it. Kept by identity of the rooms, as everything here. */
-export function price(rooms: readonly Room[], job: JobSettings): Priced {
-    const [first] = rooms;
-    if (!first) return priceOf(rooms, job);
+/** Rooms of one job, priced together, each by the rates that hold for it, with these boards; with a plan made at once where none is given. Kept by identity of all of it. */
+export function price(rooms: readonly Room[], job: JobSettings, plan?: BoardPlan): Priced {
+    const [first] = rooms, planned = (): BoardPlan => plan ?? firstPricePlans(rooms, [], job).plan;
+    if (!first) return priceOf(rooms, job, planned());
     const known = kept.get(first) ?? [];
     kept.set(first, known);
-    let found = known.find(one => one.job === job && one.rooms.length === rooms.length && one.rooms.every((room, i) => room === rooms[i]));
+    let found = known.find(one => one.job === job && one.plan === plan && one.rooms.length === rooms.length && one.rooms.every((room, i) => room === rooms[i]));
     if (!found) {
-        found = { rooms, job, priced: priceOf(rooms, job) };
+        found = { rooms, job, plan, priced: priceOf(rooms, job, planned()) };
         known.push(found);
         if (known.length > MOST_KEPT) known.shift();
     }
     return found.priced;
 }
-const kept = new WeakMap<Room, { readonly rooms: readonly Room[]; readonly job: JobSettings; readonly priced: Priced }[]>();
+interface Kept { readonly rooms: readonly Room[]; readonly job: JobSettings; readonly plan: BoardPlan | undefined; readonly priced: Priced }
+const kept = new WeakMap<Room, Kept[]>();
 /** A house with more alternates than a client is ever shown. */
 const MOST_KEPT = 24;
 
-function priceOf(rooms: readonly Room[], job: JobSettings): Priced {
+function priceOf(rooms: readonly Room[], job: JobSettings, plan: BoardPlan): Priced {
     const ceilings = rooms.flatMap(room => layoutOf(room).ceiling ?? []);
     const priced = ceilings.map(ceiling => ({ ceiling, takeOff: takeOffOf(ceiling) }));
     const pieces = priced.flatMap(({ takeOff }) => takeOff.pieces);
-    const plan = planBoards(pieces, job);
     return {
         ceilings, pieces, plan,
         estimate: estimateOf({ parts: byRates(priced), plan, setUps: sawOrder(plan, job).setUps.total }, job),
@@ -68,17 +70,22 @@ export interface PricedAlternate {
     readonly alternate: Alternate;
     readonly priced: Priced;
     readonly comparison: Comparison;
-    /** Errors that the job itself has not. */
-    readonly errors: number;
+    /** What is wrong with it, or not computed, and is not so with the job itself; the errors first. */
+    readonly told: readonly Told[];
 }
 
-export function priceWith(alternate: Alternate, rooms: readonly Room[], job: JobSettings): PricedAlternate {
-    const priced = price(roomsWith(rooms, alternate), job);
-    const errors = alternate.rooms.flatMap(changed => newFindings(changed, alternate.at.uri, layoutOf)).filter(({ severity }) => severity === 'error').length;
-    return { alternate, priced, comparison: compare(price(rooms, job), priced), errors };
+/** How an alternate is looked at. `plans`: plans made at once where none are given. `fileOf`: for what the dry fit finds, which takes longer. */
+export interface Looking { readonly plans?: PricePlans; readonly nameOf: (uri: string) => string; readonly fileOf?: (uri: string) => FileContent | undefined }
+
+export function priceWith(alternate: Alternate, rooms: readonly Room[], job: JobSettings, { plans, nameOf, fileOf }: Looking): PricedAlternate {
+    const priced = price(roomsWith(rooms, alternate), job, plans?.alternates.get(alternate));
+    const told = alternateFindings(alternate, fileOf).filter(({ allowed }) => !allowed).map(finding => toldAs(finding, nameOf));
+    const isError = ({ severity }: Told): boolean => severity === 'error';
+    return { alternate, priced, comparison: compare(price(rooms, job, plans?.plan), priced), told: [...told.filter(isError), ...told.filter(one => !isError(one))] };
 }
 
-/** The rooms as an alternate has them. */
-export function roomsWith(rooms: readonly Room[], alternate: Alternate): Room[] {
-    return rooms.map(room => alternate.rooms.find(({ instead }) => instead.key === room.key)?.room ?? room);
+/** What keeps an alternate from being built, beside what keeps the job from it. */
+export function alternateStanding({ told }: Pick<PricedAlternate, 'told'>): Standing {
+    const errors = told.filter(({ severity }) => severity === 'error');
+    return { errors, notComputed: told.filter(one => one.rule === 'not-computed-yet' && !errors.includes(one)) };
 }

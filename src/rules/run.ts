@@ -71,8 +71,11 @@ function inRoom(layout: Layout, uri: string): Located[] {
     return [...located, ...ofRoom.map(one => moved(one, isOwn, isOwn, useOf(uses, one.at)?.at ?? room.at))];
 }
 
+/** Also those that are left out of lists: they have their names, and will have their length once somebody computes it. */
 function piecesOf({ ceiling }: Layout): readonly Piece[] {
-    return ceiling ? takeOffOf(ceiling).pieces : [];
+    if (!ceiling) return [];
+    const { pieces, leftOut } = takeOffOf(ceiling);
+    return leftOut.length === 0 ? pieces : [...pieces, ...leftOut];
 }
 
 /**

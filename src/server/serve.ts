@@ -39,7 +39,8 @@ export function serve(wire: Connection, disk?: FileSystemProvider, look: LookClo
     fitting.listenTo(shared.lsp.LanguageServer);
     answerBuiltinDocuments(connection);
     answerFilesOfJob(connection, shared);
-    new Panes(connection, shared, prover?.(words => connection.console.log(words)));
+    const panes = new Panes(connection, shared, prover?.(words => connection.console.log(words)));
+    late.onLook(() => panes.soon());
     answerSelectionRanges(connection, shared);
     connection.onNotification(COLORS, ({ colors }: ColorsParams) => client.take(colors));
     connection.onCodeLensResolve(lens => (coffer.lsp.CodeLensProvider as CofferCodeLenses).resolve(lens));

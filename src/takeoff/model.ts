@@ -1,11 +1,11 @@
 import type { Stock } from '../job/model.ts';
+import type { Part } from '../job/part.ts';
 import type { Source } from '../provenance/source.ts';
 import type { Why } from '../provenance/why.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Work } from './work.ts';
 
-export type Part = 'blocking' | 'spacer' | 'side' | 'cleat' | 'bottom' | 'band' | 'trim';
-export const PARTS: readonly Part[] = ['blocking', 'spacer', 'side', 'cleat', 'bottom', 'band', 'trim'];
+export { PARTS, type Part } from '../job/part.ts';
 
 /** One piece of wood. Lengths in ticks, exact; `cutFace` and `cutBack` are rounded once to the job's cut-to. */
 export interface Piece {
@@ -62,4 +62,9 @@ export interface Consumable {
     readonly by: string;
     readonly basis: string;
 }
-export interface TakeOff { readonly room: string; readonly pieces: readonly Piece[]; readonly joints: readonly Joint[]; readonly consumables: readonly Consumable[] }
+export interface TakeOff {
+    readonly room: string;
+    readonly pieces: readonly Piece[]; readonly joints: readonly Joint[]; readonly consumables: readonly Consumable[];
+    /** Pieces whose figures would be wrong, for something the text says and nothing computes: they stand in no list, and in no count. */
+    readonly leftOut: readonly Piece[];
+}

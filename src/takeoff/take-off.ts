@@ -1,4 +1,5 @@
 import type { Ceiling } from '../ceiling/model.ts';
+import { isSpoiled } from '../job/not-computed.ts';
 import { bandOf, trimOf } from './band-and-trim.ts';
 import { blockingOf, bottomsOf } from './blocking-and-bottoms.ts';
 import { consumablesOf } from './consumables.ts';
@@ -18,15 +19,17 @@ const kept = new WeakMap<Ceiling, TakeOff>();
 
 /**
  * Every piece of a ceiling, the joints between them, and what holds and fills them. Part by part in the order they go
- * up, line by line within a part. A part of which the text does not say enough has no pieces.
+ * up, line by line within a part. A part of which the text does not say enough has no pieces; pieces that something not
+ * computed makes wrong are left out, with the joints and fasteners that they would have.
  */
 export function takeOff(ceiling: Ceiling): TakeOff {
     const setting = settingOf(ceiling);
     const eachLine = (make: typeof blockingOf): Piece[] => ceiling.lines.flatMap(line => make(line, setting));
-    const pieces = [
+    const all = [
         ...eachLine(blockingOf), ...eachLine(spacersOf), ...eachLine(sidesOfLine), ...eachLine(cleatsOfLine), ...eachLine(bottomsOf),
         ...bandOf(setting), ...trimOf(setting),
     ];
-    const joints = jointsOf(pieces, setting);
-    return { room: ceiling.room.name, pieces, joints, consumables: consumablesOf(pieces, joints, setting) };
+    const { name, notComputed } = ceiling.room;
+    const pieces = all.filter(piece => !isSpoiled(piece, notComputed)), joints = jointsOf(pieces, setting);
+    return { room: name, pieces, joints, consumables: consumablesOf(pieces, joints, setting), leftOut: all.filter(piece => isSpoiled(piece, notComputed)) };
 }

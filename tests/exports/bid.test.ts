@@ -3,9 +3,9 @@ import { bidPdf } from '../../src/exports/pdf/bid.ts';
 import { readFile } from '../../src/language/read-file.ts';
 import { bidContent, type BidContent } from '../../src/report/bid/content.ts';
 import { printedBid } from '../../src/pages/bid/printed.ts';
-import { compare } from '../../src/estimate/compare.ts';
 import { takeOffOf, inspect } from '../../src/pipeline/inspect.ts';
-import { price, roomsWith } from '../../src/pipeline/price.ts';
+import { price, priceWith } from '../../src/pipeline/price.ts';
+import { SOUND } from '../../src/pipeline/standing.ts';
 import { TestWorkspace } from '../support/workspace.ts';
 import { fontsOf, hasPoppler, pageSizes, wordsOf } from './support/poppler.ts';
 
@@ -48,11 +48,8 @@ async function bidOf(title: string, date?: string): Promise<{ bid: BidContent; s
     const workspace = await TestWorkspace.open({ 'den.coffer': text(title) });
     const content = readFile(workspace.document('den.coffer')), { rooms, job, alternates } = content;
     const priced = price(rooms, job);
-    const house = { job, alternates, rooms: inspect(content).layouts.map(({ room, ceiling }) => ({ room, errors: 0, takeOff: takeOffOf(ceiling!) })) };
-    const others = alternates.map(alternate => {
-        const other = price(roomsWith(rooms, alternate), job);
-        return { alternate, priced: other, comparison: compare(priced, other), errors: alternate.name === 'impossible' ? 1 : 0 };
-    });
+    const house = { job, alternates, rooms: inspect(content).layouts.map(({ room, ceiling }) => ({ room, standing: SOUND, takeOff: takeOffOf(ceiling!) })) };
+    const others = alternates.map(alternate => priceWith(alternate, rooms, job, { nameOf: uri => uri }));
     const { sums, materials, labor, additions } = priced.estimate;
     const inner = [sums.materials, sums.labor, sums.cost, sums.profit, ...materials.map(({ each }) => each), ...labor.flatMap(({ amount }) => amount ?? []), ...additions.filter(({ kind }) => !['allowance', 'tax'].includes(kind)).map(({ amount }) => amount)];
     return { bid: bidContent({ house, priced, alternates: others }, date), secrets: ['61.37', '17 %', '11 %', ...inner.map(one => one.valueOf().toFixed(2))] };

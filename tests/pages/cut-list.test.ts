@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cutListContent, type CutListContent, type ListedPiece } from '../../src/pages/cut-list/content.ts';
-import { cutListPage, filesBeside } from '../../src/pages/cut-list/page.ts';
+import { cutListPage } from '../../src/pages/cut-list/page.ts';
+import { filesBeside } from '../../src/pages/shared/files-beside.ts';
 import { CHUNK, listOf, renderCutList } from '../../src/pages/cut-list/render.ts';
 import { COLUMNS, CUT_LIST_STATE, GROUPINGS, type CutListState } from '../../src/pages/cut-list/rows.ts';
 import { Ticked, tickChange, tickKey } from '../../src/pages/cut-list/ticks.ts';

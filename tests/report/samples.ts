@@ -1,3 +1,4 @@
+import { SOUND, type Standing, type Told } from '../../src/pipeline/standing.ts';
 import { readFileSync } from 'node:fs';
 import { Ajv, type ValidateFunction } from 'ajv';
 import { NO_RATES } from '../support/no-rates.ts';
@@ -69,14 +70,17 @@ export const pieces: readonly Piece[] = [
     piece('den.bottom-A-long', pine, 20 * TICKS_PER_FOOT, { where: 'line A' }),
 ];
 
-const room: Room = { name: 'den', title: 'The "den", as built', at: words(1, 'den'), key: 'den', job: job(), rates: NO_RATES, walls: {}, lines: [], fixtures: [], measuredBoards: [], spoiled: [], cutBoards: [], broken: false };
+const room: Room = { name: 'den', title: 'The "den", as built', at: words(1, 'den'), key: 'den', job: job(), rates: NO_RATES, walls: {}, lines: [], fixtures: [], measuredBoards: [], spoiled: [], cutBoards: [], broken: false, notComputed: [] };
 export const takeOff: TakeOff = {
     room: 'den', pieces,
     joints: [{ kind: 'butt', at: 'A2', pieces: ['den.bottom-A-1', 'den.bottom-A-2'], biscuits: { count: 2, size: '#10' } }],
     consumables: [{ kind: 'screws', what: '#8 x 2 1/2" screws', count: 24, unit: 'screws', by: 'one every 16"', basis: 'common practice, no source' }],
+    leftOut: [],
 };
 export const settings: JobSettings = job({ title: given('Plum Street 4') });
-export const house: House = { job: settings, alternates: [], rooms: [{ room, takeOff, errors: 0 }, { room: { ...room, name: 'attic' }, errors: 2 }] };
+const told = (line: number, message: string): Told => ({ rule: 'grid-doesnt-close', severity: 'error', message, at: words(line, 'den'), file: 'attic.coffer', place: `attic.coffer:${line}:1` });
+const wrongTwice: Standing = { errors: [told(3, 'Four coffers do not close.'), told(9, 'Nor do five.')], notComputed: [] };
+export const house: House = { job: settings, alternates: [], rooms: [{ room, takeOff, standing: SOUND }, { room: { ...room, name: 'attic' }, standing: wrongTwice }] };
 export const housePlan: HousePlan = { house, plan: planBoards(pieces, settings) };
 export { nowhere };
 

@@ -1,3 +1,4 @@
+import { SOUND } from '../../src/pipeline/standing.ts';
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { layOut } from '../../src/ceiling/layout.ts';
@@ -16,7 +17,7 @@ import { house, housePlan, strictSchema } from './samples.ts';
 
 const saw = sawOf(housePlan);
 const room = exampleRoom();
-const parlor: House = { ...house, job: room.job, rooms: [{ room, takeOff: takeOff(layOut(room).ceiling!), errors: 0 }] };
+const parlor: House = { ...house, job: room.job, rooms: [{ room, takeOff: takeOff(layOut(room).ceiling!), standing: SOUND }] };
 const wholeRoom = sawOf({ house: parlor, plan: planBoards(parlor.rooms[0]!.takeOff!.pieces, room.job) });
 
 describe('the order at the saw', () => {

@@ -11,6 +11,7 @@ const troubles: { [K in Trouble['kind']]: Extract<Trouble, { kind: K }>[] } = {
     'grid-doesnt-close': [{ kind: 'grid-doesnt-close', along: 'east-west', wanted: inches(20), has: inches(18), at: build.at(), parts: '4 x beam 5"' }],
     'no-coffer-size-fits': [{ kind: 'no-coffer-size-fits', along: 'north-south', at: build.at(), nearest: [{ coffers: 2, size: inches(54) }] }],
     'not-rectangular': [{ kind: 'not-rectangular', walls: ['north', 'south'], a: inches(100), b: inches(101), at: build.at(), other: build.at() }],
+    'out-of-square': [{ kind: 'out-of-square', measured: inches(200), square: inches(199), at: build.at() }],
     'depths-differ': [
         { kind: 'depths-differ', lines: ['1', 'A'], a: inches('7 1/2'), b: inches('7 3/8'), at: build.at(), other: build.at() },
         { kind: 'depths-differ', lines: ['1', 'B'], a: inches('7 1/2'), b: inches(7), at: build.at(), other: build.at() },

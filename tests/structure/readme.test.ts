@@ -1,3 +1,4 @@
+import { SOUND } from '../../src/pipeline/standing.ts';
 import { describe, expect, test } from 'vitest';
 import type { Finding } from '../../src/findings/finding.ts';
 import { readFile } from '../../src/language/read-file.ts';
@@ -24,7 +25,7 @@ describe('the tour in the README', () => {
 
     test('the lines of its cut list are those that the list has, one below the other', async () => {
         const [, excerpt] = /^\*\*5\. .*\n\n((?: {4}.*\n)+)/m.exec(readme)!;
-        const rooms = (await inspected(tour)).layouts.map(({ room, ceiling }) => ({ room, errors: 0, takeOff: takeOffOf(ceiling!) }));
+        const rooms = (await inspected(tour)).layouts.map(({ room, ceiling }) => ({ room, standing: SOUND, takeOff: takeOffOf(ceiling!) }));
         const list = humanCutList([{ job: rooms[0]!.room.job, rooms, alternates: [] }], noPaint);
         const lines = (text: string): string => text.trim().split('\n').map(line => line.trim().replaceAll(/ {2,}/g, '  ')).join('\n');
         expect(lines(excerpt!).split('\n').length).toBeGreaterThan(3);

@@ -46,6 +46,7 @@ export interface RoomWords {
     lines?: Record<string, LineWords>;
     centeredOn?: { x: Length; y: Length; name?: string };
     broken?: boolean;
+    notComputed?: Room['notComputed'];
 }
 
 /**
@@ -155,7 +156,7 @@ export function jobBuilder(uri = 'file:///job/house.coffer') {
                 centeredOn: lamp, perimeter, splices: orDefault(words.splices, 'on-crossings'),
             },
             lines: Object.entries(words.lines ?? {}).map(([name, line]) => lineSpec(name, line)),
-            fixtures: lamp ? [lamp.value] : [], measuredBoards: [], spoiled: [], cutBoards: [], broken: words.broken ?? false,
+            fixtures: lamp ? [lamp.value] : [], measuredBoards: [], spoiled: [], cutBoards: [], broken: words.broken ?? false, notComputed: words.notComputed ?? [],
         };
     };
     return { at, said, byDefault, measure, settings, stock, profile, room };

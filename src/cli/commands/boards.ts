@@ -11,9 +11,9 @@ import { csvOrder } from '../../report/order/csv.ts';
 import { humanOrder } from '../../report/order/human.ts';
 import { jsonOrder } from '../../report/order/json.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
-import { isSound, planHouses, plansOf } from '../houses.ts';
+import { isSound, planHouses } from '../houses.ts';
 import type { World } from '../input.ts';
-import { proved } from '../prove.ts';
+import { atOnce, proved } from '../prove.ts';
 import { housesAsked, type ListOptions } from './lists.ts';
 
 export interface BoardsOptions extends ListOptions {
@@ -57,9 +57,8 @@ export async function order(options: BoardsOptions, world: World): Promise<ExitC
 /** Plans of the houses that were asked for: the first, or what was found by looking closer. */
 export async function planned(options: BoardsOptions, world: World): Promise<{ plans: HousePlan[]; houses: House[]; files: Files; code: ExitCode }> {
     const { houses, all, files, code } = await housesAsked(options, world);
-    if (options.quick) return { plans: plansOf(houses, all), houses, files, code };
     world.terminal.progress('Looking for the cheapest boards …');
-    const plans = await planHouses(houses, all, proved);
+    const plans = await planHouses(houses, all, options.quick ? atOnce : proved);
     world.terminal.progress('');
     return { plans, houses, files, code };
 }

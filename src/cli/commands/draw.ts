@@ -1,7 +1,8 @@
 import type { Ceiling } from '../../ceiling/model.ts';
-import { drawSheets, sectionsOf, toSvg, type SvgTheme } from '../../drawing/index.ts';
+import { drawSheets, sectionsOf, toSvg, withNotice, type SvgTheme } from '../../drawing/index.ts';
 import { toDxf } from '../../exports/dxf/dxf.ts';
 import { takeOffOf } from '../../pipeline/inspect.ts';
+import { standingNotice } from '../../report/standing.ts';
 import type { ExitCode } from '../exit-code.ts';
 import type { World } from '../input.ts';
 import { writeRoomFiles, type RoomFilesOptions } from '../room-files.ts';
@@ -15,8 +16,8 @@ export interface DrawOptions extends RoomFilesOptions {
 
 /** `plan-ROOM.svg` or `.dxf` for every room, and `section-PROFILE` for every beam section in it. */
 export async function draw(options: DrawOptions, world: World): Promise<ExitCode> {
-    return writeRoomFiles(options, world, 'Drawing', (ceiling, workspace) => {
-        const sheets = drawSheets(ceiling, takeOffOf(ceiling), { fileName: uri => workspace.files.nameOf(uri) });
+    return writeRoomFiles(options, world, 'Drawing', (ceiling, workspace, standing) => {
+        const sheets = drawSheets(ceiling, takeOffOf(ceiling), { fileName: uri => workspace.files.nameOf(uri) }).map(sheet => withNotice(sheet, standingNotice(standing)));
         return namesOf(ceiling).map((names, i) => ({
             names, ending: options.format,
             content: options.format === 'dxf' ? toDxf(sheets[i]!, ceiling.room.job.show.value) : toSvg(sheets[i]!, { theme: options.theme }),

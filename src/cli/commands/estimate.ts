@@ -1,6 +1,9 @@
 import type { Alternate } from '../../job/alternate.ts';
 import { combinedAlternate } from '../../language/combined-alternate.ts';
-import { price, priceWith } from '../../pipeline/price.ts';
+import type { BoardPlan } from '../../cutting/model.ts';
+import { alternateStanding, price, priceWith } from '../../pipeline/price.ts';
+import { pricePlans } from '../../pipeline/price-plans.ts';
+import { isSound as isWell } from '../../pipeline/standing.ts';
 import { csvEstimate } from '../../report/estimate/csv.ts';
 import { humanEstimate } from '../../report/estimate/human.ts';
 import { jsonEstimate } from '../../report/estimate/json.ts';
@@ -10,38 +13,48 @@ import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
 import { isSound } from '../houses.ts';
 import type { World } from '../input.ts';
 import type { Workspace } from '../workspace.ts';
-import { housesAsked, type ListOptions } from './lists.ts';
+import { atOnce, proved } from '../prove.ts';
+import type { BoardsOptions } from './boards.ts';
+import { housesAsked, type HousesAsked } from './lists.ts';
 
-export interface EstimateOptions extends ListOptions {
+export interface EstimateOptions extends BoardsOptions {
     /** Alternates to price beside the job, together where several are named; all of them, each by itself, where none is. */
     readonly with: readonly string[];
 }
 
 /** What the job costs and is sold for, and what each alternate changes. */
 export async function estimate(options: EstimateOptions, world: World): Promise<ExitCode> {
-    const { houses, files, workspace, code } = await housesAsked(options, world);
+    const asked = await housesAsked(options, world);
     const { terminal } = world;
-    const prices = pricesOf(houses, options.with, workspace);
+    const prices = await pricesOf(asked, options, world);
     switch (options.format) {
         case 'human': terminal.result(humanEstimate(prices, terminal.paint)); break;
-        case 'json': terminal.result(jsonEstimate(prices, files)); break;
+        case 'json': terminal.result(jsonEstimate(prices, asked.files)); break;
         case 'csv': terminal.result(csvEstimate(prices)); break;
     }
-    const whole = isSound(houses) && prices.every(({ priced, alternates }) => priced.estimate.missing.length === 0 && alternates.every(({ errors }) => errors === 0));
-    return worst(code, whole ? EXIT.clean : EXIT.findings);
+    const whole = isSound(asked.houses) && prices.every(({ priced, alternates }) => priced.estimate.missing.length === 0 && alternates.every(one => isWell(alternateStanding(one))));
+    return worst(asked.code, whole ? EXIT.clean : EXIT.findings);
 }
 
-/** Each house with its price and the alternates that were asked for. Throws a UsageError for one that there is not. */
-export function pricesOf(houses: readonly House[], names: readonly string[], workspace: Workspace): HousePrice[] {
+/** Each house with its price and the alternates that were asked for, all with the boards that `boards` would buy. Throws a UsageError for one that there is not. */
+export async function pricesOf({ houses, workspace }: HousesAsked, { with: names, quick }: Pick<EstimateOptions, 'with' | 'quick'>, { terminal }: World): Promise<HousePrice[]> {
     const known = houses.flatMap(house => house.alternates.map(({ name }) => name));
     const unknown = names.filter(name => !known.includes(name));
     if (unknown.length > 0) throw new UsageError(`There is no alternate ${unknown.join(', ')} here; there is ${known.join(', ') || 'none'}`);
-    return houses.map(house => {
+    const looking = { nameOf: workspace.files.nameOf, fileOf: (uri: string) => workspace.contentOf(uri) };
+    const prices: HousePrice[] = [];
+    const before: BoardPlan[] = [];
+    terminal.progress('Looking for the cheapest boards …');
+    for (const house of houses) {
         const rooms = house.rooms.map(({ room }) => room);
-        const priced = price(rooms, house.job);
         const asked = names.length === 0 ? house.alternates : together(house, names, workspace);
-        return { house, priced, alternates: asked.map(alternate => priceWith(alternate, rooms, house.job)) };
-    });
+        const plans = await pricePlans(rooms, asked, house.job, before, quick ? atOnce : proved);
+        before.push(plans.plan);
+        const priced = price(rooms, house.job, plans.plan);
+        prices.push({ house, priced, alternates: asked.map(alternate => priceWith(alternate, rooms, house.job, { ...looking, plans })) });
+    }
+    terminal.progress('');
+    return prices;
 }
 
 /** The named alternates of a house as one. They stand in one file, where all that they change can be seen. */

@@ -1,9 +1,10 @@
 import { csvCutList } from '../../report/cut-list/csv.ts';
 import { humanCutList } from '../../report/cut-list/human.ts';
 import { jsonCutList } from '../../report/cut-list/json.ts';
+import { isSound } from '../../pipeline/standing.ts';
 import type { House } from '../../report/house.ts';
 import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
-import { housesOf, isSound, roomsMaybeLost } from '../houses.ts';
+import { housesOf, isSound as isWhole, roomsMaybeLost } from '../houses.ts';
 import { openAsked, type Asked, type World } from '../input.ts';
 import type { Files } from '../../report/look.ts';
 import type { Workspace } from '../workspace.ts';
@@ -24,19 +25,21 @@ export async function cutList(options: ListOptions, world: World): Promise<ExitC
         case 'json': terminal.result(jsonCutList(houses, files)); break;
         case 'csv': terminal.result(csvCutList(houses, files)); break;
     }
-    return worst(code, isSound(houses) ? EXIT.clean : EXIT.findings);
+    return worst(code, isWhole(houses) ? EXIT.clean : EXIT.findings);
 }
 
-/** The houses of the files that were asked for, and `all` of them where only some rooms are wanted. */
-export async function housesAsked(options: ListOptions, world: World): Promise<{ houses: House[]; all: House[]; files: Files; workspace: Workspace; code: ExitCode }> {
+export interface HousesAsked { readonly houses: House[]; readonly all: House[]; readonly files: Files; readonly workspace: Workspace; readonly code: ExitCode }
+
+/** The houses of the files that were asked for, and `all` of them where only some rooms are wanted. `closely`: what the dry fit finds is among what is wrong with them. */
+export async function housesAsked(options: ListOptions, world: World, { closely = true } = {}): Promise<HousesAsked> {
     const { workspace, code } = await openAsked(options, world);
-    const checked = await workspace.check();
+    const checked = await workspace.check({ closely });
     const all = housesOf(checked, workspace);
     const houses = onlyRooms(all, options.room);
     const lost = options.room.length > 0 ? [] : roomsMaybeLost(checked, workspace);
     lost.forEach(text => world.terminal.say(text));
     if (houses.length === 0) world.terminal.say('There is no room in these files.');
-    const broken = houses.flatMap(h => h.rooms).filter(r => !r.takeOff || r.errors > 0);
+    const broken = houses.flatMap(h => h.rooms).filter(r => !r.takeOff || !isSound(r.standing));
     if (broken.length > 0) world.terminal.say(`${broken.map(r => `room ${r.room.name}`).join(', ')}: run \`cofferwright check\` for what has to be mended first.`);
     const twice = houses.flatMap(namedTwice);
     twice.forEach(name => world.terminal.say(`Two rooms of one house are called ${name}: their pieces have the same names. Call one otherwise, or list one file at a time.`));
@@ -54,5 +57,5 @@ export function onlyRooms(houses: readonly House[], names: readonly string[]): H
     const known = houses.flatMap(h => h.rooms.map(r => r.room.name));
     const unknown = names.filter(name => !known.includes(name));
     if (unknown.length > 0) throw new UsageError(`There is no room ${unknown.join(', ')} in these files; there is ${known.join(', ') || 'none'}`);
-    return houses.map(house => ({ ...house, rooms: house.rooms.filter(r => names.includes(r.room.name)) })).filter(house => house.rooms.length > 0);
+    return houses.map(house => ({ ...house, picked: true, rooms: house.rooms.filter(r => names.includes(r.room.name)) })).filter(house => house.rooms.length > 0);
 }

@@ -1,22 +1,30 @@
-import type { ExportFormat } from '../../pages/page.ts';
+import type { BoardPlan } from '../../cutting/model.ts';
+import type { Alternate } from '../../job/alternate.ts';
+import type { ExportFormat, RoomOnPage } from '../../pages/page.ts';
 import type { PaneKind } from '../../pages/kinds.ts';
 import { PAGES } from '../../pages/pages.ts';
 import { RoomsOnPages } from '../../pages/rooms.ts';
+import { Boards, type HouseToCut } from '../../pipeline/boards.ts';
+import { inspectClosely } from '../../pipeline/inspect-closely.ts';
+import { pricePlans } from '../../pipeline/price-plans.ts';
 import { UsageError, type ExitCode } from '../exit-code.ts';
 import type { World } from '../input.ts';
+import { atOnce, proved } from '../prove.ts';
 import { writeRoomFiles, type RoomFilesOptions } from '../room-files.ts';
 import type { Workspace } from '../workspace.ts';
 
 export const PRINTED_PAGES = Object.keys(PAGES) as PaneKind[];
 export const PAGE_FORMATS: readonly ExportFormat[] = ['html', 'svg', 'csv'];
-export interface PrintOptions extends RoomFilesOptions { readonly page: PaneKind; readonly format: ExportFormat }
+export interface PrintOptions extends RoomFilesOptions { readonly page: PaneKind; readonly format: ExportFormat; readonly quick: boolean }
 
-/** A page of the editor's as a file for every room; one for the house where it shows the whole of it. */
+/** A page of the editor's as a file for every room that is asked for; one for the house, with these rooms alone, where it shows the whole of it. */
 export async function print(options: PrintOptions, world: World): Promise<ExitCode> {
     const page = PAGES[options.page]!, make = page.exports[options.format];
     if (!make) throw new UsageError(`The page ${options.page} is kept as ${PAGE_FORMATS.filter(format => page.exports[format]).join(' or ')}, not as ${options.format}.`);
+    let known: Known | undefined;
     return writeRoomFiles(options, world, 'Printing', async (ceiling, workspace) => {
-        const rooms = roomsOf(workspace);
+        known ??= await knownOf(workspace, options);
+        const { rooms } = known;
         const there = rooms.all().find(({ layout }) => layout.ceiling === ceiling), room = there && rooms.onPage(there);
         if (!room || (page.ofHouse && room.house[0]!.ceiling !== ceiling)) return [];
         const { name, bytes } = await make(room, undefined);
@@ -25,6 +33,45 @@ export async function print(options: PrintOptions, world: World): Promise<ExitCo
     });
 }
 
-function roomsOf(workspace: Workspace): RoomsOnPages {
-    return new RoomsOnPages({ all: () => workspace.uris(), content: uri => workspace.contentOf(uri), reached: uri => workspace.madeFrom(uri) });
+interface Known { readonly rooms: RoomsOnPages }
+
+/** The rooms that are asked for, and their boards as `boards`, `order` and `estimate` look for them, where the page shows any. */
+async function knownOf(workspace: Workspace, { room: names, page, quick }: PrintOptions): Promise<Known> {
+    const files = { all: () => workspace.uris(), content: (uri: string) => workspace.contentOf(uri), reached: (uri: string) => workspace.madeFrom(uri) };
+    const ways = { closely: inspectClosely, nameOf: workspace.files.nameOf };
+    const picked = names.length === 0 ? {} : { isWanted: (room: { readonly name: string }): boolean => names.includes(room.name) };
+    const rooms = new RoomsOnPages(files, { ...ways, ...picked });
+    if (!PAGES[page]!.showsBoards) return { rooms };
+    const all = housesIn(new RoomsOnPages(files, ways)), houses = housesIn(rooms);
+    const boards = new Boards(all.map(toCut)), solve = quick ? atOnce : proved;
+    const found = new Map<string, RoomOnPage['boards']>();
+    const before: BoardPlan[] = [], beforePrices: BoardPlan[] = [];
+    for (const house of houses) {
+        const { layout: { room: { job } }, alternates } = house[0]!;
+        const { questions, whole } = boards.of(toCut(house), before);
+        const plan = await solve(questions);
+        before.push(plan);
+        const asked: readonly Alternate[] = page === 'estimate' ? alternates : [];
+        const forPrices = page === 'estimate' ? await pricePlans(house.map(({ layout }) => layout.room), asked, job, beforePrices, solve) : undefined;
+        if (forPrices) beforePrices.push(forPrices.plan);
+        found.set(keyOf(house), { plan: whole(plan), ...forPrices && { forPrices } });
+    }
+    return { rooms: new RoomsOnPages(files, { ...ways, ...picked, boardsOf: house => found.get(keyOf(house)) }) };
+}
+
+function housesIn(rooms: RoomsOnPages): (readonly RoomOnPage[])[] {
+    const houses = new Map<string, readonly RoomOnPage[]>();
+    for (const there of rooms.all()) {
+        const house = rooms.onPage(there)?.house;
+        if (house && !houses.has(keyOf(house))) houses.set(keyOf(house), house);
+    }
+    return [...houses.values()];
+}
+
+function toCut(house: readonly RoomOnPage[]): HouseToCut {
+    return { job: house[0]!.layout.room.job, rooms: house.map(({ layout: { room }, takeOff: { pieces } }) => ({ room, pieces })) };
+}
+
+function keyOf(house: readonly RoomOnPage[]): string {
+    return house.map(({ layout: { room } }) => room.key).join(' ');
 }

@@ -1,9 +1,10 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join, relative, resolve } from 'node:path';
-import { drawBoardSheets, drawLabels, labelGridFor, toSvg, type Sheet } from '../../drawing/index.ts';
+import { drawBoardSheets, drawLabels, labelGridFor, toSvg, withNotice, type Sheet } from '../../drawing/index.ts';
 import { printedSheets } from '../../pages/shared/printed-sheets.ts';
 import { fileName } from '../../pages/shared/printable.ts';
-import { titleOf, type House } from '../../report/house.ts';
+import { standingNotice, standingOfRooms } from '../../report/standing.ts';
+import { fileNameOfHouse, titleOf, titleOfHouse, type House } from '../../report/house.ts';
 import { csvSaw } from '../../report/sawing/csv.ts';
 import { sawOf, type HouseSaw } from '../../report/sawing/house-saw.ts';
 import { humanSaw } from '../../report/sawing/human.ts';
@@ -45,7 +46,7 @@ export async function saw(options: SawOptions, world: World): Promise<ExitCode> 
 export async function labels(options: LabelOptions, world: World): Promise<ExitCode> {
     const { houses, plans, code } = await planned({ ...options, format: 'human' }, world);
     await writeSheets(plans.map(sawOf), 'labels', options.out, world, ({ house, order }) =>
-        drawLabels(order, titleOf(house.job), options.paper === undefined ? labelGridFor(order) : { ...labelGridFor(order), paper: options.paper }));
+        drawLabels(order, titleOfHouse(house), options.paper === undefined ? labelGridFor(order) : { ...labelGridFor(order), paper: options.paper }));
     return worst(code, isSound(houses) && plans.every(({ plan }) => plan.unplaced.length === 0) ? EXIT.clean : EXIT.findings);
 }
 
@@ -64,12 +65,14 @@ async function writeSheets(saws: readonly HouseSaw[], kind: string, out: string,
     const taken = new Set<string>();
     await mkdir(folder, { recursive: true }).catch((error: unknown) => { throw new UsageError(`${out} ${reasonOf(error)}`); });
     for (const saw of saws) {
-        const sheets = draw(saw);
+        const standing = standingOfRooms(saw.house.rooms);
+        standingNotice(standing).forEach((line, i) => terminal.say(i === 0 ? line : `  ${line}`));
+        const sheets = draw(saw).map(sheet => withNotice(sheet, standingNotice(standing)));
         if (sheets.length === 0 || saw.order.steps.length === 0) continue;
-        const base = free(fileName(kind, saw.house.job.title === undefined ? saw.house.rooms[0]!.room.name : titleOf(saw.house.job), 'html').replace(/\.html$/, ''), taken);
+        const base = free(fileName(kind, fileNameOfHouse(saw.house), 'html').replace(/\.html$/, ''), taken);
         const files = [
             ...sheets.map((sheet, i) => ({ name: `${base}-${i + 1}.svg`, text: toSvg(sheet) })),
-            { name: `${base}.html`, text: printedSheets(sheets[0]!.title.replace(/, sheet 1 of \d+$/, ''), sheets) },
+            { name: `${base}.html`, text: printedSheets(sheets[0]!.title.replace(/, sheet 1 of \d+/, ''), sheets) },
         ];
         for (const { name, text } of files) {
             const path = join(folder, name);

@@ -1,6 +1,7 @@
 import type { Part } from '../../takeoff/model.ts';
 import type { Point } from '../display-list.ts';
 import { escapeAttribute, escapeText } from '../svg/escape.ts';
+import { cleanText } from '../text/clean-text.ts';
 import { coordinate, pathData } from '../svg/path-data.ts';
 import { polygon, polyline } from '../display-list.ts';
 import type { SvgTheme } from '../svg/style-sheet.ts';
@@ -22,22 +23,42 @@ const PAINTS: Readonly<Record<Theme, Paints>> = {
 const SHADES = 8;
 const shadeOf = (light: number): number => Math.min(SHADES - 1, Math.round(light * (SHADES - 1)));
 
-export interface PictureOptions { readonly theme?: SvgTheme; /** `part of a page`: no ground of its own. */ readonly as?: 'file' | 'part of a page' }
+export interface PictureOptions {
+    readonly theme?: SvgTheme;
+    /** `part of a page`: no ground of its own. */
+    readonly as?: 'file' | 'part of a page';
+    /** Why it is not to be built from, over the picture; the first line stands out. */
+    readonly notice?: readonly string[];
+}
+/** Points a line of a notice takes, and about as many letters as it has room for. */
+const LINE = 14, LETTERS = 150;
 
 /** A picture as SVG: needs nothing else, follows the reader's light or dark, the same bytes every time. */
-export function pictureSvg(picture: Picture, { theme = 'auto', as = 'file' }: PictureOptions = {}): string {
-    const { width, height, title, description } = picture;
+export function pictureSvg(picture: Picture, { theme = 'auto', as = 'file', notice = [] }: PictureOptions = {}): string {
+    const { width, title } = picture, lines = notice.flatMap(broken), above = lines.length === 0 ? 0 : lines.length * LINE + 8;
+    const description = [...notice, picture.description].join(' '), height = picture.height + above;
     return [
-        `<svg xmlns="http://www.w3.org/2000/svg" class="${VIEW_CLASS}" viewBox="0 0 ${coordinate(width)} ${coordinate(height)}" role="img" aria-labelledby="view.title view.description">`,
+        `<svg xmlns="http://www.w3.org/2000/svg" class="${VIEW_CLASS}" viewBox="0 ${coordinate(-above)} ${coordinate(width)} ${coordinate(height)}" role="img" aria-labelledby="view.title view.description">`,
         `<title id="view.title">${escapeText(title)}</title>`, `<desc id="view.description">${escapeText(description)}</desc>`,
         `<style>${styleFor(theme, usedBy(picture))}</style>`,
-        ...(as === 'file' ? [`<path class="v-paper" d="M0 0h${coordinate(width)}v${coordinate(height)}h-${coordinate(width)}z"/>`] : []),
+        ...(as === 'file' ? [`<path class="v-paper" d="M0 ${coordinate(-above)}h${coordinate(width)}v${coordinate(height)}h-${coordinate(width)}z"/>`] : []),
         ...picture.ground.map(patch => patchSvg('ceiling', patch)),
         `<path class="v-shadow" d="${picture.shadows.map(shadow => pathData([polygon(sameTurn(shadow), null)])).join('')}"/>`,
         ...picture.walls.map(patch => patchSvg('wall', patch)),
         ...picture.pieces.map(prismSvg),
+        ...lines.map((words, i) => `<text class="v-notice" x="8" y="${coordinate((i + 1) * LINE - above)}"${i === 0 ? ' font-weight="600"' : ''}>${escapeText(words)}</text>`),
         '</svg>', '',
     ].join('\n');
+}
+
+function broken(words: string): string[] {
+    const lines = [''];
+    for (const word of cleanText(words).split(' ')) {
+        const line = lines.at(-1)!;
+        if (line !== '' && line.length + 1 + word.length > LETTERS) lines.push(word);
+        else lines[lines.length - 1] = line === '' ? word : `${line} ${word}`;
+    }
+    return lines;
 }
 
 /** Shadows in one path darken once where they lie over each other, as long as all run round the same way. */
@@ -69,7 +90,7 @@ function usedBy({ ground, walls, pieces }: Picture): Used {
 /** As the drawings' style sheet does: by the reader's setting, by the editor's theme, gray on paper. */
 function styleFor(theme: SvgTheme, used: Used): string {
     const all = `.${VIEW_CLASS}`;
-    const edges = `${all} path{stroke-linejoin:round;stroke-linecap:round}\n${all} .v-edge{fill:none;stroke-width:.7}\n${all} .v-shadow{fill:#000;fill-opacity:.13}`;
+    const edges = `${all} path{stroke-linejoin:round;stroke-linecap:round}\n${all} .v-edge{fill:none;stroke-width:.7}\n${all} .v-shadow{fill:#000;fill-opacity:.13}\n${all} .v-notice{font:12px sans-serif;fill:#a3341f}`;
     if (theme !== 'auto') return `${edges}\n${rulesFor(theme, all, used)}`;
     return [
         edges, rulesFor('light', all, used), `@media (prefers-color-scheme:dark){${rulesFor('dark', all, used)}}`,

@@ -12,13 +12,14 @@ const METERS_PER_TICK = 1 / (1000 * TICKS_PER_MM);
 /**
  * The pieces of a room as glTF 2.0 in one binary file: a node for every piece, named by its id, under a node for its part.
  * Meters, y up, x east, z south, as the format wants it; zero is the ceiling's north-west corner. The same pieces give
- * the same bytes.
+ * the same bytes. `notice`: why it is not to be built from, in the scene's name and extras.
  */
-export async function toGlb(name: string, solids: readonly Solid[], show: Show): Promise<Uint8Array> {
+export async function toGlb(name: string, solids: readonly Solid[], show: Show, notice: readonly string[] = []): Promise<Uint8Array> {
     const document = new Document();
     document.getRoot().getAsset().generator = 'Cofferwright';
     const buffer = document.createBuffer();
-    const scene = document.createScene(name);
+    const scene = document.createScene(notice[0] === undefined ? name : `${name} (${notice[0].replace(/:$/, '')})`);
+    if (notice.length > 0) scene.setExtras({ standing: [...notice] });
     document.getRoot().setDefaultScene(scene);
     for (const part of PARTS) {
         const own = solids.filter(solid => solid.piece.part === part);

@@ -18,7 +18,7 @@ const USUAL_HEIGHT = 8 * TICKS_PER_FOOT;
  * building and a storey, and on it one member for each piece, named by its id, by part and stock. Lengths in inches or
  * millimeters, as the job shows them; z up from the floor. GlobalIds are made from names, so that they stay the same.
  */
-export function toIfc(ceiling: Ceiling, solids: readonly Solid[]): string {
+export function toIfc(ceiling: Ceiling, solids: readonly Solid[], notice: readonly string[] = []): string {
     const { room } = ceiling;
     const show = room.job.show.value;
     const house = room.job.title?.value ?? 'Job';
@@ -27,7 +27,7 @@ export function toIfc(ceiling: Ceiling, solids: readonly Solid[]): string {
     const world = axes(step, [0, 0, 0]);
     const model = step.add(`IFCGEOMETRICREPRESENTATIONCONTEXT($,'Model',3,1.E-06,${world},$)`);
     const body = step.add(`IFCGEOMETRICREPRESENTATIONSUBCONTEXT('Body','Model',*,*,*,*,${model},$,.MODEL_VIEW.,$)`);
-    const project = step.add(`IFCPROJECT(${guid(house, 'project')},$,${text(house)},$,$,$,$,(${model}),${units.assignment})`);
+    const project = step.add(`IFCPROJECT(${guid(house, 'project')},$,${text(house)},${textOrNone(notice.length === 0 ? undefined : notice.join(' '))},$,$,$,(${model}),${units.assignment})`);
     const sitePlace = placement(step, '$', world);
     const site = step.add(`IFCSITE(${guid(house, 'site')},$,'Site',$,$,${sitePlace},$,$,.ELEMENT.,$,$,$,$,$)`);
     const buildingPlace = placement(step, sitePlace, world);
@@ -46,7 +46,7 @@ export function toIfc(ceiling: Ceiling, solids: readonly Solid[]): string {
     if (elements.length > 0) step.add(`IFCRELCONTAINEDINSPATIALSTRUCTURE(${guid(house, room.name, 'contains')},$,$,$,(${elements.map(({ element }) => element).join(',')}),${storey})`);
     types(elements, ground, house, room.name);
     materials(elements, ground, house, room.name);
-    return step.file({ description: 'ViewDefinition [ReferenceView_V1.2]', name: `${room.name}.ifc`, stamp: NO_TIME, schema: 'IFC4', by: 'Cofferwright' });
+    return step.file({ descriptions: ['ViewDefinition [ReferenceView_V1.2]', ...notice.map(words => `Remark [${words}]`)], name: `${room.name}.ifc`, stamp: NO_TIME, schema: 'IFC4', by: 'Cofferwright' });
 }
 
 type Made = { readonly piece: Piece; readonly element: string };

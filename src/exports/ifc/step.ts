@@ -16,11 +16,11 @@ export class StepText {
         return reference;
     }
 
-    /** The whole file. `description`, `name`, `schema`: as the header's records of the same names have them. */
-    file({ description, name, stamp, schema, by }: { description: string; name: string; stamp: string; schema: string; by: string }): string {
+    /** The whole file. `descriptions`, `name`, `schema`: as the header's records of the same names have them. */
+    file({ descriptions, name, stamp, schema, by }: { descriptions: readonly string[]; name: string; stamp: string; schema: string; by: string }): string {
         return [
             'ISO-10303-21;', 'HEADER;',
-            `FILE_DESCRIPTION((${text(description)}),'2;1');`,
+            `FILE_DESCRIPTION((${descriptions.map(text).join(',')}),'2;1');`,
             `FILE_NAME(${text(name)},${text(stamp)},(''),(''),${text(by)},${text(by)},'');`,
             `FILE_SCHEMA((${text(schema)}));`,
             'ENDSEC;', 'DATA;', ...this.lines, 'ENDSEC;', 'END-ISO-10303-21;', '',

@@ -1,5 +1,5 @@
 import PDFDocument from 'pdfkit';
-import type { BidContent } from '../../report/bid/content.ts';
+import { DRAFT, type BidContent } from '../../report/bid/content.ts';
 import { documentBytes, newDocument } from './document.ts';
 import { Flow } from './flow.ts';
 import { drawSheetOn } from './sheet.ts';
@@ -9,13 +9,14 @@ import { drawSheetOn } from './sheet.ts';
  * own paper and at its own scale. The same bid gives the same bytes.
  */
 export async function bidPdf(bid: BidContent): Promise<Uint8Array> {
-    const doc = newDocument(PDFDocument, `Bid: ${bid.title}`, bid.contractor);
+    const title = `${bid.draft.length > 0 ? 'Draft of a bid' : 'Bid'}: ${bid.title}`;
+    const doc = newDocument(PDFDocument, title, bid.contractor);
     const flow = new Flow(doc);
-    flow.heading(`Bid: ${bid.title}`);
+    flow.heading(title);
+    if (bid.draft.length > 0) flow.list(DRAFT, bid.draft);
     const between = [bid.contractor && `from ${bid.contractor}`, bid.client && `for ${bid.client}`].filter(Boolean).join(', ');
     if (between) flow.line(between);
     flow.line(bid.date === undefined ? 'Date: ______________' : `Date: ${bid.date}`);
-    if (bid.draft.length > 0) flow.list('Draft, not to be sent', bid.draft);
     flow.list('What is done', bid.scope);
     flow.title('Price');
     bid.price.forEach(({ what, amount, strong }) => { flow.row(what, amount, strong); });
@@ -28,7 +29,7 @@ export async function bidPdf(bid: BidContent): Promise<Uint8Array> {
     flow.list('What is not done', bid.exclusions);
     flow.list('Before the work begins', bid.cautions);
     flow.list('Terms', bid.terms);
-    flow.signatures('Agreed', ['For the client', 'For the contractor']);
+    if (bid.draft.length === 0) flow.signatures('Agreed', ['For the client', 'For the contractor']);
     for (const sheet of bid.drawings) {
         doc.addPage({ size: [sheet.paper.width, sheet.paper.height], margin: 0 });
         drawSheetOn(doc, sheet);

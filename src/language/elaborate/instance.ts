@@ -7,7 +7,7 @@ import { quoted } from '../types/words.ts';
 import { Block, type Word } from './block.ts';
 import { Evaluator, type Arguments } from './evaluate.ts';
 import type { House } from './house.ts';
-import { notComputed, partsNotComputed } from './not-computed-yet.ts';
+import { notComputed, partsNotComputed, raisedFor } from './not-computed-yet.ts';
 import { readParts } from './parts.ts';
 import { printValue } from './print.ts';
 import { sameRaised, shownAtUser, type Raised } from './raised.ts';
@@ -147,9 +147,9 @@ function checkSection(declaration: ast.Profile, reading: Reading, sound: boolean
 }
 
 function reportNotComputed(reading: Reading, raised: Raised[]): void {
-    notComputed(reading, one => raised.push(one));
+    notComputed(reading, one => raised.push(raisedFor(one)));
     for (const name of reading.block.blocks.keys()) {
-        if (!['back', 'under'].includes(name)) notComputed(reading.inner(name)!, one => raised.push(one));
+        if (!['back', 'under'].includes(name)) notComputed(reading.inner(name)!, one => raised.push(raisedFor(one)));
     }
 }
 

@@ -11,7 +11,7 @@ import { Block } from './block.ts';
 import { readFixture } from './fixture.ts';
 import { readGrid } from './grid.ts';
 import type { House } from './house.ts';
-import { fixtureNotComputed, notComputed } from './not-computed-yet.ts';
+import { fixtureNotComputed, measuredOf, notComputed, raisedFor, type Uncounted } from './not-computed-yet.ts';
 import type { Raise } from './raised.ts';
 import type { LineReading, Reading } from './reading.ts';
 import type { Found } from './values.ts';
@@ -22,10 +22,11 @@ export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job'
     const key = keyOfDeclaration(declaration);
     const room = house.reading('Room', declaration.body, raise, key);
     const measured = room.inner('measured');
-    reportNotComputed(room, measured, house, raise);
     for (const body of measured?.block.bodies ?? []) overrule(room.block, body);
     for (const line of changes) change(room.block, line);
+    const unknown = notComputedOf(declaration, room, measured, house, raise);
 
+    const diagonal = diagonalOf(room);
     const walls = wallsOf(room, measured, house);
     const across = (walls.north ?? walls.south)?.value.ticks, down = (walls.east ?? walls.west)?.value.ticks;
     const things = room.block.fixtures.filter(thing => thing.name !== undefined);
@@ -42,7 +43,7 @@ export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job'
         fixtures: [...fixtures.values()],
         measuredBoards: [...measured?.block.fixtures ?? [], ...things].filter(thing => thing.kind === 'board').map(thing => boardOf(thing, room, house)),
         ...cutOf(measured),
-        broken: isIncomplete(declaration, house),
+        broken: isIncomplete(declaration, house), notComputed: unknown, ...diagonal && { diagonal },
     };
 }
 
@@ -77,6 +78,15 @@ function change(room: Block, line: ast.Line): void {
 /** What lines of the room itself, or of an alternate, say anew of one of its walls, lines or fixtures, the last of them. */
 function saidAnew(room: Block, thing: ast.Fixture): ast.Line | undefined {
     return room.ofThings.findLast(one => one.thing === thing && one.line.path.at(-1)?.ref === thing)?.line;
+}
+
+/** What was measured from corner to corner, with what lies between the corners. */
+function diagonalOf(room: Reading): Room['diagonal'] {
+    const length = room.length('diagonal', 'measures');
+    const corners = room.given(room.found('diagonal'), ({ known: { value } }) => value.is !== 'range' ? undefined
+        : [value.first.value, value.second.value].flatMap(corner => (corner.is === 'word' ? [corner.word.split('-')] : [])));
+    const [from, to] = corners?.value ?? [];
+    return length && from && to && { at: length.at, ticks: length.value, acrossWidth: from[1] !== to[1], acrossLength: from[0] !== to[0] };
 }
 
 /** A wall that nobody gave is as long as the one across; one that could not be read is unknown. */
@@ -185,21 +195,25 @@ function cutOf(measured: Reading | undefined): Pick<Room, 'spoiled' | 'cutBoards
     return { spoiled: measured.each('spoiled', named), cutBoards: boards.map(({ value }) => value) };
 }
 
-function reportNotComputed(room: Reading, measured: Reading | undefined, house: House, raise: Raise): void {
-    notComputed(room, raise);
-    if (measured) notComputed(measured, raise);
-    for (const name of ['ceiling', 'grid'] as const) {
-        for (const inner of [room.inner(name), measured?.inner(name)]) if (inner) notComputed(inner, raise);
+/** What is said of the room and not computed: each is told, and what the layout has no error for goes with the room. */
+function notComputedOf({ name }: ast.Room, room: Reading, measured: Reading | undefined, house: House, raise: Raise): Room['notComputed'] {
+    const found: Uncounted[] = [];
+    const tell = (one: Uncounted): void => { found.push(one); };
+    notComputed(room, tell);
+    if (measured) notComputed(measured, tell);
+    for (const block of ['ceiling', 'grid'] as const) {
+        for (const inner of [room.inner(block), measured?.inner(block)]) if (inner) notComputed(inner, tell);
     }
-    for (const perimeter of [room.inner('grid')?.inner('perimeter'), measured?.inner('grid')?.inner('perimeter')]) if (perimeter) notComputed(perimeter, raise);
+    for (const perimeter of [room.inner('grid')?.inner('perimeter'), measured?.inner('grid')?.inner('perimeter')]) if (perimeter) notComputed(perimeter, tell);
     for (const thing of [...room.block.fixtures, ...measured?.block.fixtures ?? []]) {
-        fixtureNotComputed(thing, house.vocabulary.kindOfFixture(thing), raise);
-        if (thing.kind === 'line' || thing.kind === 'board') notComputed(thingReading(room, thing, house), raise);
+        fixtureNotComputed(thing, house.vocabulary.kindOfFixture(thing), tell);
+        if (thing.kind === 'line' || thing.kind === 'board') notComputed(thingReading(room, thing, house), tell);
     }
     for (const { thing, line } of measured?.block.ofThings ?? []) {
-        if (thing.kind === 'wall' && line.path.length === 1) continue;
-        raise({ rule: 'not-computed-yet', severity: 'hint', at: sourceOfProperty(line, 'path', 0), message: `Not computed yet: what was measured of ${quoted(`${thing.kind} ${thing.name}`)}.` });
+        if (thing.kind !== 'wall' || line.path.length > 1) tell(measuredOf(line, thing));
     }
+    for (const one of found) raise({ ...raisedFor(one), ...name !== undefined && { room: name } });
+    return found.flatMap(({ at, words, spoils }) => (spoils === 'told' ? [] : [{ at, words, spoils }]));
 }
 
 /** True where anything in the room could not be read: a syntax error, a name that leads nowhere. */

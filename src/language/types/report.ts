@@ -10,11 +10,13 @@ export interface Said {
     readonly severity?: Severity;
     readonly related?: readonly RelatedPlace[];
     readonly fixes?: readonly Fix[];
+    /** The room it is about, where it is about one alone. */
+    readonly room?: string;
 }
 export type Report = (said: Said) => void;
 
-export function findingOf({ rule, at, message, severity = 'error', related = [], fixes = [] }: Said): Finding {
-    return { rule, severity, at, message, related, fixes };
+export function findingOf({ rule, at, message, severity = 'error', related = [], fixes = [], room }: Said): Finding {
+    return { rule, severity, at, message, related, fixes, ...room !== undefined && { room } };
 }
 
 /** A fix that puts something else where a word stands. */

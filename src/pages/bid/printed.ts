@@ -1,16 +1,15 @@
 import { toSvg } from '../../drawing/index.ts';
 import { html, named, trusted, type Content, type Html } from '../shared/html.ts';
 import { printable } from '../shared/printable.ts';
-import type { BidContent } from '../../report/bid/content.ts';
+import { DRAFT, type BidContent } from '../../report/bid/content.ts';
 
 /** The client's page as one HTML file that prints well: what is done, for how much, on which terms, the drawings last. */
 export function printedBid(bid: BidContent): string {
     return printable({
-        title: `Bid: ${bid.title}`, style: STYLE,
+        title: `${bid.draft.length > 0 ? 'Draft of a bid' : 'Bid'}: ${bid.title}`, notice: bid.draft.length > 0 ? [`${DRAFT}:`, ...bid.draft] : [], style: STYLE,
         body: html`
 <p class="between">${[bid.contractor && html`from ${named(bid.contractor)}`, bid.client && html`for ${named(bid.client)}`].filter(part => part !== undefined && part !== '').map((part, i) => html`${i > 0 && ', '}${part}`)}</p>
 <p class="between">Date: ${bid.date ?? html`<span class="blank"></span>`}</p>
-${bid.draft.length > 0 && html`<section class="draft"><h2>Draft, not to be sent</h2><ul>${bid.draft.map(item)}</ul></section>`}
 ${list('What is done', bid.scope)}
 <section><h2>Price</h2>
 <table class="price"><tbody>${bid.price.map(line => html`<tr class="${line.strong ? 'strong' : ''}"><th scope="row">${line.what}</th><td class="figure">${line.amount}</td></tr>`)}</tbody></table>
@@ -22,9 +21,9 @@ ${bid.options.length > 0 && html`<section><h2>If you choose otherwise</h2>
 ${list('What is not done', bid.exclusions)}
 ${list('Before the work begins', bid.cautions)}
 ${list('Terms', bid.terms)}
-<section class="sign"><h2>Agreed</h2>
+${bid.draft.length === 0 && html`<section class="sign"><h2>Agreed</h2>
 ${['For the client', 'For the contractor'].map(who => html`<p><span class="blank long"></span> <span class="blank"></span><br><span class="soft">${who}: name and signature, date</span></p>`)}
-</section>
+</section>`}
 ${bid.drawings.map(sheet => html`<section class="drawing">${trusted(toSvg(sheet, { as: 'part of a page', theme: 'print' }))}</section>`)}`,
     });
 }
@@ -40,6 +39,5 @@ const STYLE = `.between{margin:.1em 0}
 section{margin-top:1.2em;break-inside:avoid}
 ul{margin:.2em 0;padding-inline-start:1.2em}li{margin:.25em 0;max-width:75ch}
 .price{min-width:min(100%,32em)}.price th{font-weight:400}.price td{padding-inline-end:0}.strong th,.strong td{font-weight:600;border-bottom:2px solid var(--ink)}
-.draft{border:2px solid var(--ink);padding:.6em 1em}
 .blank{display:inline-block;width:9em;border-bottom:1px solid var(--ink)}.blank.long{width:22em;max-width:60%;height:2.4em}
 .drawing{break-before:page}.drawing svg{width:100%;height:auto}`;

@@ -5,6 +5,7 @@ import type { Group } from '../../drawing/display-list.ts';
 import { printMoney } from '../../quantity/money.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
 import { roundDown } from '../../quantity/round.ts';
+import { titleOfHouse } from '../../report/house.ts';
 import { HOW_TO_MITER, namesIn, STAGES, stepWords } from '../../report/sawing/step-words.ts';
 import { setUpsText } from '../../report/sawing/human.ts';
 import { tapingOf, tapingWords, type LaidBoard, type LaidPiece, type LaidStrip, type SawOrder } from '../../sawing/index.ts';
@@ -69,9 +70,9 @@ export function boardsContent(room: RoomOnPage, wishes: Wishes): BoardsContent {
     const nameOf = namesIn(order);
     const known = weakest(plan);
     return {
-        title: job.title?.value ?? room.layout.room.title ?? room.layout.room.name,
+        title: titleOfHouse({ job, rooms: room.house.map(({ layout }) => layout), picked: room.picked ?? false }),
         rooms: room.house.map(({ file, layout }) => ({ uri: file.uri, room: layout.room.name })),
-        troubles: [...room.house.flatMap(errorsOf), ...troublesOf(plan)],
+        troubles: troublesOf(plan),
         buy: plan.stocks.flatMap(stock => buyRows(stock, show)),
         total: totalOf(plan),
         known: plan.stocks.length === 0 ? '' : sentence(knownText(known)),
@@ -144,13 +145,6 @@ function totalOf({ costs, unpriced, stocks }: BoardPlan): string {
     if (costs.length === 0) return unpriced.length > 0 || stocks.length === 0 ? '' : t('nothing to buy');
     const sum = costs.map(money).join(' + ');
     return unpriced.length > 0 ? t('{0}, without the boards that have no price', sum) : sum;
-}
-
-function errorsOf({ findings, layout: { room } }: RoomOnPage): string[] {
-    const errors = findings.filter(({ severity, allowed }) => severity === 'error' && !allowed).length;
-    const name = room.title ?? room.name;
-    if (errors === 0) return [];
-    return [errors === 1 ? t('{0}: there is an error in what it is made from. Do not cut or order before it is mended.', name) : t('{0}: there are {1} errors in what it is made from. Do not cut or order before they are mended.', name, errors)];
 }
 
 function troublesOf({ unplaced, unpriced }: BoardPlan): string[] {

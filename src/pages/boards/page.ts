@@ -1,9 +1,10 @@
-import { drawBoard, drawBoardRoll, drawLabels, toSvg } from '../../drawing/index.ts';
+import { drawBoard, drawBoardRoll, drawLabels, toSvg, withNotice } from '../../drawing/index.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
-import { titleOf, type House } from '../../report/house.ts';
+import { fileNameOfHouse, titleOf, titleOfHouse, type House } from '../../report/house.ts';
 import { csvSaw } from '../../report/sawing/csv.ts';
 import type { HouseSaw } from '../../report/sawing/house-saw.ts';
 import { jsonSaw } from '../../report/sawing/json.ts';
+import { standingNotice, standingOfRooms } from '../../report/standing.ts';
 import type { LaidBoard } from '../../sawing/index.ts';
 import type { Page, RoomOnPage } from '../page.ts';
 import { html, trusted, type Html } from '../shared/html.ts';
@@ -23,33 +24,37 @@ export const boardsPage: Page<BoardsContent> = {
     exports: {
         html: room => ({ name: named(room, 'html'), bytes: printedBoards(room) }),
         svg: room => ({ name: named(room, 'svg'), bytes: toSvg(roll(room)) }),
-        labels: room => ({ name: fileName('labels', room.layout.room.job.title?.value ?? room.layout.room.name, 'html'), bytes: printedLabels(room) }),
+        labels: room => ({ name: named(room, 'html', 'labels'), bytes: printedLabels(room) }),
         csv: room => ({ name: named(room, 'csv'), bytes: csvSaw([sawOf(room)]) }),
         json: room => ({ name: named(room, 'json'), bytes: jsonSaw([sawOf(room)]) }),
     },
 };
 
-function named({ layout: { room } }: RoomOnPage, ending: string): string {
-    return fileName('boards', room.job.title?.value ?? room.name, ending);
+function named(room: RoomOnPage, ending: string, kind = 'boards'): string {
+    return fileName(kind, fileNameOfHouse(houseOf(room)), ending);
+}
+
+function houseOf({ layout: { room: { job } }, house, picked = false }: RoomOnPage): House {
+    return { job, alternates: [], picked, rooms: house.map(({ layout, takeOff, standing }) => ({ room: layout.room, takeOff, standing })) };
 }
 
 function sawOf(room: RoomOnPage): HouseSaw {
-    const house: House = {
-        job: room.layout.room.job, alternates: [],
-        rooms: room.house.map(({ layout, takeOff, findings }) => ({ room: layout.room, takeOff, errors: findings.filter(f => f.severity === 'error' && !f.allowed).length })),
-    };
-    return { house, order: boardsOfHouse(room).order };
+    return { house: houseOf(room), order: boardsOfHouse(room).order };
 }
 
 function roll(room: RoomOnPage) {
     const { job } = room.layout.room;
     const rooms = room.house.map(({ layout }) => layout.room.title ?? layout.room.name).join(', ');
-    return drawBoardRoll(boardsOfHouse(room).order, { job: titleOf(job), rooms, ...job.client === undefined ? {} : { client: job.client.value } });
+    return withNotice(drawBoardRoll(boardsOfHouse(room).order, { job: titleOf(job), rooms, ...job.client === undefined ? {} : { client: job.client.value } }), noticeOf(room));
+}
+
+function noticeOf({ house }: RoomOnPage): readonly string[] {
+    return standingNotice(standingOfRooms(house));
 }
 
 function printedLabels(room: RoomOnPage): string {
-    const title = titleOf(room.layout.room.job);
-    return printedSheets(t('Labels, {0}', title), drawLabels(boardsOfHouse(room).order, title));
+    const title = titleOfHouse(houseOf(room));
+    return printedSheets(t('Labels, {0}', title), drawLabels(boardsOfHouse(room).order, title).map(sheet => withNotice(sheet, noticeOf(room))));
 }
 
 /** What to buy, every board, and the order of the work, on paper. */
@@ -58,7 +63,7 @@ function printedBoards(room: RoomOnPage): string {
     const { order } = boardsOfHouse(room);
     const show = room.layout.room.job.show.value;
     return printable({
-        title: t('Boards, {0}', content.title), landscape: true, style: `${BOARDS_STYLE}\n${PRINT_STYLE}`,
+        title: t('Boards, {0}', titleOfHouse(houseOf(room))), landscape: true, notice: noticeOf(room), style: `${BOARDS_STYLE}\n${PRINT_STYLE}`,
         body: html`${content.troubles.length > 0 ? html`<ul class="troubles">${content.troubles.map(words => html`<li>${words}</li>`)}</ul>` : ''}
 ${purchase({ ...content, proving: null })}
 ${order.boards.map((board, i) => figure(board, order.boards[i - 1], toSvg(drawBoard(order, board, `board-${i + 1}`, PRINTED_WIDTH), { theme: 'print', as: 'part of a page', fonts: i === 0 ? 'embedded' : 'named' }), show))}

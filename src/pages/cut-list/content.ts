@@ -23,8 +23,6 @@ export interface CutListContent extends PageContent {
     readonly pieces: readonly ListedPiece[];
     readonly howToRead: readonly string[];
     readonly cautions: readonly string[];
-    /** Errors in what the room is made from: nothing should be cut before they are mended. */
-    readonly errors: number;
 }
 
 /** What is done to pieces of one part and one stock. Lengths in ticks. */
@@ -55,7 +53,7 @@ export interface ListedPiece {
 }
 
 export function cutListContent(room: RoomOnPage): CutListContent {
-    const { layout, ceiling, takeOff, findings } = room, { job } = ceiling.room, show = job.show.value;
+    const { layout, ceiling, takeOff } = room, { job } = ceiling.room, show = job.show.value;
     const sources = new Sources();
     const cuts = new Numbered<Cut>(), whys = new Numbered<WhyWords>();
     const pieces = [...takeOff.pieces].sort(comparePieces).map((piece): ListedPiece => {
@@ -68,7 +66,7 @@ export function cutListContent(room: RoomOnPage): CutListContent {
     return {
         title: layout.room.title ?? layout.room.name, show, cutTo: printLength(job.cutTo.value, show), cuts: cuts.list, whys: whys.list, pieces,
         howToRead: howToRead(takeOff.pieces), cautions: cautionsFor(takeOff.pieces),
-        errors: findings.filter(({ severity, allowed }) => severity === 'error' && !allowed).length, sources: sources.list,
+        sources: sources.list,
     };
 }
 

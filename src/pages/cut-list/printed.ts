@@ -9,17 +9,16 @@ import { CUT_LIST_STATE, COLUMNS, GROUPINGS, type CutListState, type Entry } fro
 import { totalsTable } from './totals.ts';
 
 /** The list for paper: heads repeated on every sheet, a box to tick by hand for every piece, ticked where it is cut; every mark and every why. */
-export function printedCutList(content: CutListContent, state: unknown): string {
+export function printedCutList(content: CutListContent, notice: readonly string[], state: unknown): string {
     const { own, ticks } = readState(state);
     const list = listOf(content, own, ticks);
     const body = html`<p>${t('{0} pieces, cut to {1}', content.pieces.length, content.cutTo)}${list.shownPieces === content.pieces.length ? '' : html`; ${t('{0} shown', list.shownPieces)}`}${own.find ? html` (${named(own.find)})` : ''}</p>
-${content.errors > 0 ? html`<p><b>${t('There are {0} errors in what this room is made from. Do not cut before they are mended.', content.errors)}</b></p>` : ''}
 <table class="printed-list"><thead><tr>${['✓', t('Length'), t('Face'), t('Pieces'), t('Part'), t('Ends'), t('Then'), t('Stock')].map((words, i) => html`<th scope="col" ${attributes({ 'class': i === 1 || i === 2 || i === 3 ? 'figure' : undefined })}>${words}</th>`)}</tr></thead>
 ${list.groups.map(group => html`<tbody>${group.title === '' ? '' : html`<tr class="group"><th scope="rowgroup" colspan="8">${named(group.title)} <span class="soft">${group.pieces === 1 ? t('1 piece') : t('{0} pieces', group.pieces)}</span></th></tr>`}</tbody>${group.entries.map(entry => entryRows(entry, content, list))}`)}
 </table>
 <h2>${t('Totals by stock and part')}</h2>${totalsTable(content, list.ticked)}
 <h2>${t('How to read it, and take care')}</h2>${reading(content)}`;
-    return printable({ title: t('Cut list, {0}', content.title), style: STYLE, body });
+    return printable({ title: t('Cut list, {0}', content.title), notice, style: STYLE, body });
 }
 
 const box = (on: boolean): string => on ? '☑' : '☐';

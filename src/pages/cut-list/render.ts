@@ -25,7 +25,6 @@ export interface Span { readonly from: number; readonly to: number }
 
 export function renderCutList(content: CutListContent, state: CutListState, list: List, span: Span = { from: 0, to: Infinity }): Html {
     return html`<div class="cut-list">
-${content.errors > 0 ? html`<p class="warn-line">${content.errors === 1 ? t('There is an error in what this room is made from. Do not cut before it is mended.') : t('There are {0} errors in what this room is made from. Do not cut before they are mended.', content.errors)}</p>` : ''}
 ${bar(state)}
 ${progress(content, list)}
 <div class="list" id="list">${table(content, state, list, span)}</div>

@@ -45,7 +45,6 @@ progress::-moz-progress-bar{background:var(--lit)}
 .small{min-height:24px;padding:0 8px;font-size:.94em}
 .changed{display:inline-block;border:1px solid var(--warn);color:var(--ink);border-radius:2px;padding:0 6px;font-size:.94em}
 .changed::before{content:'! ';color:var(--warn);font-weight:600}
-.warn-line{margin:0;padding:6px 12px;border-inline-start:4px solid var(--accent);background:var(--wash)}
 .list .part-name{white-space:nowrap}
 .list td{overflow-wrap:break-word}
 .list .stock-name{min-width:7em;max-width:16em;overflow-wrap:anywhere}

@@ -1,6 +1,9 @@
+import { knownText, weakest } from '../../cutting/known.ts';
 import { drawPanePlan, drawSmallSection, sectionsOf, toPaneSvg, type Sheet } from '../../drawing/index.ts';
 import { PHASES, type Estimate } from '../../estimate/model.ts';
 import type { Room } from '../../job/model.ts';
+import type { Severity } from '../../findings/finding.ts';
+import { filesBeside } from '../shared/files-beside.ts';
 import type { Source } from '../../provenance/source.ts';
 import { layoutOf, takeOffOf } from '../../pipeline/inspect.ts';
 import { price, priceWith, type PricedAlternate } from '../../pipeline/price.ts';
@@ -9,7 +12,7 @@ import { printLength, type Show } from '../../quantity/print-length.ts';
 import type { Rational } from '../../quantity/rational.ts';
 import type { HousePrice } from '../../report/estimate/house.ts';
 import { basisText, daysText, differenceText, hoursText, shareText } from '../../report/estimate/words.ts';
-import { titleOf } from '../../report/house.ts';
+import { titleOfHouse } from '../../report/house.ts';
 import type { PageContent, RoomOnPage } from '../page.ts';
 import { Sources } from '../shared/sources.ts';
 import { t } from '../shared/words.ts';
@@ -17,6 +20,8 @@ import { t } from '../shared/words.ts';
 export interface EstimateContent extends PageContent {
     readonly title: string;
     readonly total: string; readonly hours: string; readonly days: string;
+    /** How good the plan of the boards is known to be. */
+    readonly boardsKnown: string;
     /** The price, from the costs to the total. */
     readonly price: readonly PriceRow[];
     readonly boards: readonly AmountRow[];
@@ -32,21 +37,28 @@ export interface LaborRow { readonly phase: string; readonly room: string; reado
 
 export interface AlternateContent {
     readonly name: string; readonly title: string; readonly at: number;
-    readonly errors: number;
-    readonly total: string; readonly difference: string; readonly dearer: boolean;
+    /** What was found with it and not with the job, the errors first. */
+    readonly found: readonly { readonly words: string; readonly severity: Severity; readonly at: number }[];
+    readonly canBeBuilt: boolean;
+    readonly total: string; readonly before: string; readonly difference: string; readonly dearer: boolean;
     readonly hours: string; readonly days: string;
     readonly changes: readonly { readonly what: string; readonly before: string; readonly after: string }[];
     /** Drawings as they are and as they would be, of what looks otherwise: markup that src/drawing made. */
     readonly looks: readonly { readonly title: string; readonly before: string; readonly after: string }[];
 }
 
-/** The house of a room, priced, with every alternate of it by itself. */
-export function housePrice({ house, layout: { room: { job } }, alternates }: RoomOnPage): HousePrice {
+/**
+ * The house of a room, priced, with every alternate of it by itself. The job is priced with the best boards known. Where nobody has
+ * looked for those of the alternates they are compared as they come at once, and so is the job beside them: like with like.
+ */
+export function housePrice({ house, layout: { room: { job } }, file, alternates, boards, looksClosely, picked = false }: RoomOnPage): HousePrice {
     const rooms = house.map(one => one.layout.room);
-    const priced = price(rooms, job);
+    const plans = boards?.forPrices, fresh = house.every(one => one.layout.room.cutBoards.length === 0 && one.layout.room.spoiled.length === 0);
+    const known = plans?.plan ?? (fresh ? boards?.plan : undefined);
+    const looking = { nameOf: filesBeside(file.uri).nameOf, ...plans && { plans }, ...looksClosely && { fileOf: (uri: string) => house.find(one => one.file.uri === uri)?.file } };
     return {
-        house: { job, alternates, rooms: house.map(({ layout, takeOff, findings }) => ({ room: layout.room, takeOff, errors: findings.filter(one => one.severity === 'error' && !one.allowed).length })) },
-        priced, alternates: alternates.map(alternate => priceWith(alternate, rooms, job)),
+        house: { job, alternates, picked, rooms: house.map(({ layout, takeOff, standing }) => ({ room: layout.room, takeOff, standing })) },
+        priced: price(rooms, job, known), alternates: alternates.map(alternate => priceWith(alternate, rooms, job, looking)),
     };
 }
 
@@ -56,7 +68,7 @@ export function estimateContent(page: RoomOnPage): EstimateContent {
     const money = (amount: Rational): string => printMoney(amount, estimate.currency);
     const at = (source: Source | undefined): number | null => source ? sources.number(source) : null;
     return {
-        title: titleOf(house.job), total: money(estimate.sums.total), hours: hoursText(estimate.minutes), days: crewText(estimate),
+        title: titleOfHouse(house), total: money(estimate.sums.total), boardsKnown: knownText(weakest(priced.plan)), hours: hoursText(estimate.minutes), days: crewText(estimate),
         price: priceRows(estimate, money, at),
         boards: estimate.materials.map(({ stock, length, count, each, onHand, amount }) => ({ what: `${stock.title ?? stock.name}, ${printLength(length, show)}${onHand ? `, ${t('on hand')}` : ''}`, count: String(count), each: money(each), amount: money(amount), at: at(stock.at) })),
         supplies: estimate.supplies.map(line => ({ what: line.what, count: `${line.count} ${line.unit}`, each: money(line.each), amount: money(line.amount), at: at(line.at) })),
@@ -85,11 +97,12 @@ function priceRows(estimate: Estimate, money: (amount: Rational) => string, at: 
     ];
 }
 
-function alternateContent({ alternate, priced, comparison, errors }: PricedAlternate, show: Show, sources: Sources): AlternateContent {
+function alternateContent({ alternate, priced, comparison, told }: PricedAlternate, show: Show, sources: Sources): AlternateContent {
     const { estimate } = priced, { total, boards, pieces } = comparison, difference = total.after.sub(total.before);
     return {
-        name: alternate.name, title: alternate.title ?? alternate.name, at: sources.number(alternate.at), errors: errors + priced.left.length,
-        total: printMoney(total.after, estimate.currency), difference: differenceText(difference, estimate.currency), dearer: difference.s > 0n && !difference.equals(0),
+        name: alternate.name, title: alternate.title ?? alternate.name, at: sources.number(alternate.at),
+        found: told.map(({ message, severity, at }) => ({ words: message, severity, at: sources.number(at) })), canBeBuilt: priced.left.length === 0 && told.every(({ severity }) => severity !== 'error'),
+        total: printMoney(total.after, estimate.currency), before: printMoney(total.before, estimate.currency), difference: differenceText(difference, estimate.currency), dearer: difference.s > 0n && !difference.equals(0),
         hours: hoursText(estimate.minutes), days: crewText(estimate),
         changes: [
             ...pieces.map(({ part, before, after, feet }) => ({ what: part, before: `${before} (${printLength(feet.before, show)})`, after: `${after} (${printLength(feet.after, show)})` })),

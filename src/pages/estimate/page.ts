@@ -1,7 +1,9 @@
 import { csvEstimate } from '../../report/estimate/csv.ts';
 import { jsonEstimate } from '../../report/estimate/json.ts';
+import { fileNameOfHouse } from '../../report/house.ts';
 import { bidContent } from '../../report/bid/content.ts';
 import { printedBid } from '../bid/printed.ts';
+import { standingNotice, standingOfRooms } from '../../report/standing.ts';
 import type { Page, RoomOnPage } from '../page.ts';
 import { fileName, printable } from '../shared/printable.ts';
 import { t } from '../shared/words.ts';
@@ -11,7 +13,7 @@ import { ESTIMATE_STYLE } from './style.ts';
 
 export const estimatePage: Page<EstimateContent> = {
     kind: 'estimate',
-    ofHouse: true,
+    ofHouse: true, showsBoards: true,
     contentOf: room => estimateContent(room),
     exports: {
         html: (room, state) => ({ name: named('estimate', room, 'html'), bytes: printedEstimate(room, state) }),
@@ -21,11 +23,11 @@ export const estimatePage: Page<EstimateContent> = {
     },
 };
 
-function named(kind: string, { layout: { room } }: RoomOnPage, ending: string): string {
-    return fileName(kind, room.job.title?.value ?? room.name, ending);
+function named(kind: string, { layout: { room: { job } }, house, picked = false }: RoomOnPage, ending: string): string {
+    return fileName(kind, fileNameOfHouse({ job, rooms: house.map(({ layout }) => layout), picked }), ending);
 }
 
 function printedEstimate(room: RoomOnPage, state: unknown): string {
     const content = estimateContent(room);
-    return printable({ title: t('Estimate, {0}', content.title), style: ESTIMATE_STYLE, body: renderEstimate(content, { ...ESTIMATE_STATE, ...state as Partial<EstimateState> | undefined }) });
+    return printable({ title: t('Estimate, {0}', content.title), notice: standingNotice(standingOfRooms(room.house)), style: ESTIMATE_STYLE, body: renderEstimate(content, { ...ESTIMATE_STATE, ...state as Partial<EstimateState> | undefined }) });
 }

@@ -1,4 +1,5 @@
 import { attributes, html, named, trusted, type Html } from '../shared/html.ts';
+import { severityWord } from '../plan/render.ts';
 import { t } from '../shared/words.ts';
 import type { AlternateContent, AmountRow, EstimateContent, LaborRow } from './content.ts';
 
@@ -13,7 +14,7 @@ export function renderEstimate(content: EstimateContent, state: EstimateState): 
     return html`<div class="estimate">
 <p class="of">${named(content.title)}</p>
 <p class="sum"><strong>${content.total}</strong> <span class="soft">${t('{0}, {1}', content.hours, content.days)}</span></p>
-<p class="soft">${t('For you, not for the client: it shows what you pay and what you earn.')} ${t('Boards are reckoned by the first plan, the job as if nothing were cut yet; the Boards pane looks for a cheaper one.')}</p>
+<p class="soft">${t('For you, not for the client: it shows what you pay and what you earn.')} ${t('The job as if nothing were cut yet; boards: {0}.', content.boardsKnown)}</p>
 ${missing(content)}
 <div ${attributes({ 'class': content.alternates.length > 0 ? 'parts beside' : 'parts' })}>
 <div class="costs">
@@ -68,15 +69,16 @@ function amounts(rows: readonly AmountRow[], title: string): Html {
     return html`<table class="amounts" aria-label="${title}"><tbody>${rows.map(row => html`<tr><th scope="row">${place(row.at, row.what)}</th><td class="figure">${row.count}</td><td class="figure">${t('at {0}', row.each)}</td><td class="figure">${row.amount}</td></tr>`)}</tbody></table>`;
 }
 
-function alternates({ alternates: all, total }: EstimateContent): Html | '' {
+function alternates({ alternates: all }: EstimateContent): Html | '' {
     if (all.length === 0) return '';
-    return html`<section aria-labelledby="alternates-title"><h2 id="alternates-title">${t('Alternates')}</h2><div class="alternates">${all.map(one => alternate(one, total))}</div></section>`;
+    return html`<section aria-labelledby="alternates-title"><h2 id="alternates-title">${t('Alternates')}</h2><div class="alternates">${all.map(alternate)}</div></section>`;
 }
 
-function alternate(one: AlternateContent, total: string): Html {
+function alternate(one: AlternateContent): Html {
     return html`<article class="alternate"><h3>${place(one.at, one.title)}</h3>
-${one.errors > 0 ? html`<p class="wrong">${t('It cannot be built so: the text shows what is wrong with it.')}</p>` : ''}
-<p><strong>${one.difference}</strong> <span class="soft">${t('{0} instead of {1}; {2}, {3}', one.total, total, one.hours, one.days)}</span></p>
+${one.found.length > 0 ? html`<ul class="found">${one.found.map(({ words, severity, at }) => html`<li class="${severity}"><b>${severityWord(severity)}.</b> ${place(at, words)}</li>`)}</ul>` : ''}
+${one.canBeBuilt ? '' : html`<p class="wrong">${t('It cannot be built so.')}</p>`}
+<p><strong>${one.difference}</strong> <span class="soft">${t('{0} instead of {1}; {2}, {3}', one.total, one.before, one.hours, one.days)}</span></p>
 ${one.looks.map(({ title, before, after }) => html`<div class="looks" role="group" aria-label="${title}"><figure><figcaption>${t('as it is')}</figcaption>${trusted(before)}</figure><figure><figcaption>${t('with this')}</figcaption>${trusted(after)}</figure></div>`)}
 <details><summary>${t('What changes')}</summary><table class="amounts"><thead><tr><th scope="col">${t('What')}</th><th scope="col" class="figure">${t('as it is')}</th><th scope="col" class="figure">${t('with this')}</th></tr></thead><tbody>
 ${one.changes.map(({ what, before, after }) => html`<tr><th scope="row">${what}</th><td class="figure">${before}</td><td class="figure">${after}</td></tr>`)}</tbody></table></details></article>`;

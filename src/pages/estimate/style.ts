@@ -22,5 +22,7 @@ export const ESTIMATE_STYLE = `.estimate{padding:10px 12px 24px;max-width:1560px
 .looks figure{margin:0;min-width:0}
 .looks figcaption{color:var(--soft);font-size:.92em}
 .looks svg{display:block;width:100%;height:auto}
-.wrong{color:var(--accent)}
+.wrong,.found .error b{color:var(--accent)}
+.found .warning b{color:var(--warn)}
+.found{margin:.3em 0;padding-inline-start:1.2em}
 @media (max-width:480px){.amounts.labor td.why,.amounts.labor th:nth-child(2){display:none}.looks{grid-template-columns:1fr}}`;

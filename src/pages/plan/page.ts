@@ -1,6 +1,7 @@
-import { drawPlan, toSvg } from '../../drawing/index.ts';
+import { drawPlan, toSvg, withNotice, type Sheet } from '../../drawing/index.ts';
 import { toDxf } from '../../exports/dxf/dxf.ts';
-import { printCsv, decimal, unitOf } from '../../report/csv.ts';
+import { decimal, unitOf } from '../../report/csv.ts';
+import { csvStanding, standingNotice } from '../../report/standing.ts';
 import type { Page, RoomOnPage } from '../page.ts';
 import { html, trusted, type Html } from '../shared/html.ts';
 import { fileName, printable } from '../shared/printable.ts';
@@ -14,31 +15,35 @@ export const planPage: Page<PlanContent> = {
     kind: 'plan',
     contentOf: planContent,
     exports: {
-        svg: room => ({ name: fileName('plan', room.layout.room.name, 'svg'), bytes: toSvg(drawPlan(room.ceiling, room.takeOff)) }),
+        svg: room => ({ name: fileName('plan', room.layout.room.name, 'svg'), bytes: toSvg(planSheet(room)) }),
         html: room => ({ name: fileName('plan', room.layout.room.name, 'html'), bytes: printedPlan(room) }),
-        dxf: room => ({ name: fileName('plan', room.layout.room.name, 'dxf'), bytes: toDxf(drawPlan(room.ceiling, room.takeOff), room.layout.room.job.show.value) }),
+        dxf: room => ({ name: fileName('plan', room.layout.room.name, 'dxf'), bytes: toDxf(planSheet(room), room.layout.room.job.show.value) }),
         csv: room => ({ name: fileName('plan', room.layout.room.name, 'csv'), bytes: partsAsCsv(room) }),
     },
 };
 
+function planSheet({ ceiling, takeOff, standing }: RoomOnPage): Sheet {
+    return withNotice(drawPlan(ceiling, takeOff), standingNotice(standing));
+}
+
 /** The sheet as it is drawn for paper, with what was found below it. */
 function printedPlan(room: RoomOnPage): string {
-    const { layout: { room: { name, title } }, ceiling, takeOff } = room;
+    const { layout: { room: { name, title } }, standing } = room;
     const findings = findingsOnPlan(room, { pointsPerTick: 0, left: 0, top: 0 }, new Sources());
     const list: Html = findings.length === 0 ? html`<p>${t('Nothing found in this room.')}</p>`
         : html`<h2>${t('Found here')}</h2><ol>${findings.map(({ severity, message }) => html`<li><b>${severityWord(severity)}.</b> ${message}</li>`)}</ol>`;
     return printable({
-        title: t('Ceiling plan, {0}', title ?? name), landscape: true, style: '.drawing svg{width:100%;height:auto}',
-        body: html`<div class="drawing">${trusted(toSvg(drawPlan(ceiling, takeOff), { as: 'part of a page' }))}</div><p class="soft">${t('On paper smaller than the sheet names, its scale no longer holds; the scale bar does.')}</p>${list}`,
+        title: t('Ceiling plan, {0}', title ?? name), landscape: true, notice: standingNotice(standing), style: '.drawing svg{width:100%;height:auto}',
+        body: html`<div class="drawing">${trusted(toSvg(planSheet(room), { as: 'part of a page' }))}</div><p class="soft">${t('On paper smaller than the sheet names, its scale no longer holds; the scale bar does.')}</p>${list}`,
     });
 }
 
 /** Every piece with its place in the room: its edges from the north-west corner. */
-function partsAsCsv({ takeOff, ceiling }: RoomOnPage): string {
+function partsAsCsv({ takeOff, ceiling, standing }: RoomOnPage): string {
     const show = ceiling.room.job.show.value, unit = unitOf(show);
     const f = (ticks: number) => decimal(ticks, show);
-    return printCsv(
+    return csvStanding(
         ['piece', 'part', 'where', ...['west', 'east', 'north', 'south', 'length'].map(name => `${name} ${unit}`)],
-        takeOff.pieces.map(({ id, part, where, box, cutBack }) => [id, part, where, f(box.west), f(box.east), f(box.north), f(box.south), f(cutBack)]),
+        [{ standing, rows: takeOff.pieces.map(({ id, part, where, box, cutBack }) => [id, part, where, f(box.west), f(box.east), f(box.north), f(box.south), f(cutBack)]) }],
     );
 }

@@ -1,9 +1,10 @@
 import { sheet, text, type Sheet } from '../../drawing/display-list.ts';
-import { drawSection, sectionsOf, toSvg } from '../../drawing/index.ts';
+import { drawSection, sectionsOf, toSvg, withNotice } from '../../drawing/index.ts';
 import { paneGround } from '../../drawing/paper.ts';
 import { contextIn } from '../../drawing/section/context.ts';
 import { toDxf } from '../../exports/dxf/dxf.ts';
-import { decimal, printCsv, unitOf } from '../../report/csv.ts';
+import { decimal, unitOf } from '../../report/csv.ts';
+import { csvStanding, standingNotice } from '../../report/standing.ts';
 import { whyText } from '../../provenance/why-text.ts';
 import { worstCase } from '../../quantity/tolerance.ts';
 import { drawTolerance } from '../../drawing/tolerance/figure.ts';
@@ -22,8 +23,8 @@ export const sectionPage: Page<SectionContent> = {
     kind: 'section',
     contentOf: sectionContent,
     exports: {
-        svg: (room, state) => ({ name: fileName('section', room.layout.room.name, 'svg'), bytes: toSvg(sheetOf(room, chosen(room, state))) }),
-        dxf: (room, state) => ({ name: fileName('section', room.layout.room.name, 'dxf'), bytes: toDxf(sheetOf(room, chosen(room, state)), room.layout.room.job.show.value) }),
+        svg: (room, state) => ({ name: fileName('section', room.layout.room.name, 'svg'), bytes: toSvg(noticed(room, sheetOf(room, chosen(room, state)))) }),
+        dxf: (room, state) => ({ name: fileName('section', room.layout.room.name, 'dxf'), bytes: toDxf(noticed(room, sheetOf(room, chosen(room, state))), room.layout.room.job.show.value) }),
         html: room => ({ name: fileName('sections', room.layout.room.name, 'html'), bytes: printedSections(room) }),
         csv: room => ({ name: fileName('sections', room.layout.room.name, 'csv'), bytes: lengthsAsCsv(room) }),
     },
@@ -42,6 +43,10 @@ function sheetOf({ ceiling }: RoomOnPage, each: OneSection | undefined): Sheet {
     return drawSection(each.section, contextIn(ceiling, each, { sheet: 'C-2', of: '' }));
 }
 
+function noticed({ standing }: RoomOnPage, drawn: Sheet): Sheet {
+    return withNotice(drawn, standingNotice(standing));
+}
+
 /** Width of the figures on paper, in points. */
 const FIGURE = 520;
 
@@ -56,16 +61,16 @@ function printedSections(room: RoomOnPage): string {
     const body = html`${sectionsOf(ceiling).map(each => html`<section class="sheet"><div class="drawing">${trusted(toSvg(sheetOf(room, each), { as: 'part of a page' }))}</div>
 ${[fitCase(each.section, job), spacerCase(each.section, job)].flatMap(one => one ? [figure(one)] : [])}</section>`)}
 ${runCases(ceiling).map(({ strip, cases }) => html`<section class="run"><h2>${strip.title}</h2><div class="strip">${trusted(toSvg(drawRunStrip(strip, FIGURE), { as: 'part of a page' }))}</div>${cases.map(figure)}</section>`)}`;
-    return printable({ title: t('Beam sections, {0}', title ?? name), landscape: true, style: SECTION_STYLE, body });
+    return printable({ title: t('Beam sections, {0}', title ?? name), landscape: true, notice: standingNotice(room.standing), style: SECTION_STYLE, body });
 }
 
 /** Lengths that follow from the parts of each section, with what they may be off. */
-function lengthsAsCsv({ ceiling }: RoomOnPage): string {
+function lengthsAsCsv({ ceiling, standing }: RoomOnPage): string {
     const show = ceiling.room.job.show.value, unit = unitOf(show);
     const rows = sectionsOf(ceiling).flatMap(({ section, lines }) => {
         const { innerWidth, outerWidth, depth, bottomTop, cleatTop, spacerRoom, fit } = section;
         const lengths: Readonly<Record<string, Derived | undefined>> = { 'inner width': innerWidth, 'outer width': outerWidth, depth, 'bottom top': bottomTop, 'cleat top': cleatTop, 'spacer room': spacerRoom, 'bottom play': fit };
         return Object.entries(lengths).flatMap(([name, length]) => length ? [[section.profile.label, lines.map(line => line.name).join(' '), name, decimal(length.ticks, show), decimal(worstCase(length.tolerance), show), whyText(length.why, length.ticks, show)]] : []);
     });
-    return printCsv(['section', 'lines', 'length', unit, `off ${unit}`, 'why'], rows);
+    return csvStanding(['section', 'lines', 'length', unit, `off ${unit}`, 'why'], [{ rows, standing }]);
 }

@@ -7,6 +7,8 @@ export interface PrintedPage {
     /** Rules of this page besides those that every page has. */
     readonly style?: string;
     readonly landscape?: boolean;
+    /** Why it is not to be built from as it stands; the first line stands over the others. */
+    readonly notice?: readonly string[];
     /** BCP 47; English unless said. */
     readonly language?: string;
 }
@@ -15,17 +17,23 @@ export interface PrintedPage {
  * A page as one HTML file that needs nothing else and prints well: black on white, no scripts, nothing fetched (its own policy
  * forbids it), nothing of the machine it was made on.
  */
-export function printable({ title, body, style = '', landscape = false, language = 'en' }: PrintedPage): string {
+export function printable({ title, body, style = '', landscape = false, language = 'en', notice = [] }: PrintedPage): string {
     const paper = `@page{size:${landscape ? 'landscape' : 'portrait'};margin:12mm}`;
     return wholeFile({
         title, language, policy: "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:", style: [PRINT_COLORS, PAGE_STYLE, paper, style].join('\n'),
         body: html`<body class="printed">
 <main>
 <h1>${title}</h1>
-${body}
+${noticeMarkup(notice)}${body}
 </main>
 </body>`,
     });
+}
+
+/** In a box of its own over everything else. */
+export function noticeMarkup([head, ...lines]: readonly string[]): Html | '' {
+    return head === undefined ? '' : html`<section class="standing"><h2>${head}</h2><ul>${lines.map(line => html`<li>${line}</li>`)}</ul></section>
+`;
 }
 
 /** An HTML file. `policy`: what it may load; `body`: with its own tags. */

@@ -3,6 +3,7 @@ import { pieceTitle } from '../../drawing/plan/pieces.ts';
 import { solidsOf } from '../../dryfit/solids.ts';
 import { toGlb } from '../../exports/gltf/gltf.ts';
 import { toIfc } from '../../exports/ifc/ifc.ts';
+import { standingNotice } from '../../report/standing.ts';
 import { PARTS } from '../../takeoff/model.ts';
 import type { Page, RoomOnPage } from '../page.ts';
 import { html, trusted } from '../shared/html.ts';
@@ -16,9 +17,9 @@ export const viewPage: Page<ViewContent> = {
     contentOf: viewContent,
     exports: {
         html: room => ({ name: nameOf(room, 'html'), bytes: printedView(room) }),
-        svg: room => ({ name: nameOf(room, 'svg'), bytes: pictureSvg(drawView(room.ceiling, solidsOf(room.ceiling, room.takeOff))) }),
-        gltf: async room => ({ name: nameOf(room, 'glb'), bytes: await toGlb(room.layout.room.title ?? room.layout.room.name, solidsOf(room.ceiling, room.takeOff), room.layout.room.job.show.value) }),
-        ifc: room => ({ name: nameOf(room, 'ifc'), bytes: toIfc(room.ceiling, solidsOf(room.ceiling, room.takeOff)) }),
+        svg: room => ({ name: nameOf(room, 'svg'), bytes: pictureSvg(drawView(room.ceiling, solidsOf(room.ceiling, room.takeOff)), { notice: standingNotice(room.standing) }) }),
+        gltf: async room => ({ name: nameOf(room, 'glb'), bytes: await toGlb(room.layout.room.title ?? room.layout.room.name, solidsOf(room.ceiling, room.takeOff), room.layout.room.job.show.value, standingNotice(room.standing)) }),
+        ifc: room => ({ name: nameOf(room, 'ifc'), bytes: toIfc(room.ceiling, solidsOf(room.ceiling, room.takeOff), standingNotice(room.standing)) }),
     },
 };
 
@@ -27,14 +28,14 @@ function nameOf({ layout }: RoomOnPage, ending: string): string {
 }
 
 /** The picture as it stands still, and every piece in it by name. */
-function printedView({ layout: { room }, ceiling, takeOff }: RoomOnPage): string {
+function printedView({ layout: { room }, ceiling, takeOff, standing }: RoomOnPage): string {
     const show = room.job.show.value;
     const picture = pictureSvg(drawView(ceiling, solidsOf(ceiling, takeOff)), { as: 'part of a page', theme: 'print' });
     const lists = PARTS.filter(part => takeOff.pieces.some(piece => piece.part === part)).map(part => html`<h2>${partNames[part]()}</h2>
 <ul>${takeOff.pieces.filter(piece => piece.part === part).map(piece => html`<li>${pieceTitle(piece, show)}</li>`)}</ul>
 `);
     return printable({
-        title: t('{0} from below', room.title ?? room.name), landscape: true,
+        title: t('{0} from below', room.title ?? room.name), landscape: true, notice: standingNotice(standing),
         style: '.picture svg{width:100%;height:auto;max-height:150mm}\n.pieces{column-width:90mm;column-gap:8mm}\n.pieces ul{list-style:none;margin:0;padding:0}\n.pieces li{break-inside:avoid}',
         body: html`<div class="picture">${trusted(picture)}</div>
 <div class="pieces">${lists}</div>`,

@@ -1,10 +1,13 @@
-import { drawPlan, drawSection, contextIn, sectionsOf, type Sheet } from '../../drawing/index.ts';
+import { drawPlan, drawSection, contextIn, sectionsOf, withNotice, type Sheet } from '../../drawing/index.ts';
 import type { Ceiling } from '../../ceiling/model.ts';
 import type { Addition, Estimate } from '../../estimate/model.ts';
 import type { Given } from '../../provenance/source.ts';
 import { printMoney } from '../../quantity/money.ts';
 import { Rational } from '../../quantity/rational.ts';
-import type { PricedAlternate } from '../../pipeline/price.ts';
+import { alternateStanding, type PricedAlternate } from '../../pipeline/price.ts';
+import { isSound } from '../../pipeline/standing.ts';
+import { titleOfHouse } from '../house.ts';
+import { standingOfRooms } from '../standing.ts';
 import type { HousePrice } from '../estimate/house.ts';
 import { differenceText, percentText } from '../estimate/words.ts';
 import { takeOffOf } from '../../pipeline/inspect.ts';
@@ -30,21 +33,26 @@ export interface BidContent {
     readonly terms: readonly string[];
     readonly drawings: readonly Sheet[];
 }
+/** Stands on the page, and on each of its drawings, while something of it is open. */
+export const DRAFT = 'Draft, not to be signed';
 export interface PriceLine { readonly what: string; readonly amount: string; readonly strong: boolean }
 
 export function bidContent({ house, priced, alternates }: HousePrice, date?: string): BidContent {
-    const { job } = house, { estimate, ceilings, left } = priced;
+    const { job } = house, { estimate, ceilings, left } = priced, standing = standingOfRooms(house.rooms);
     const said = bidsOf(estimate);
     const money = (amount: Rational): string => printMoney(amount, estimate.currency);
     const taxes = estimate.additions.filter(({ kind }) => kind === 'tax'), [taxed] = taxes;
+    const draft = [
+        ...left.map(name => `Room ${name} cannot be laid out and is not in it.`),
+        ...standing.errors.length > 0 ? ['The ceiling cannot be built as it is drawn here.'] : [],
+        ...house.rooms.some(({ takeOff }) => takeOff && takeOff.leftOut.length > 0) ? ['Part of the work is still to be worked out, and is neither drawn nor in the price.'] : [],
+        ...standing.notComputed.length > 0 ? ['Not everything that is to be kept in mind is worked out yet.'] : [],
+        ...estimate.missing.length > 0 ? ['Some of the work has no rate and is not in the price.'] : [],
+    ];
     return {
-        title: job.title?.value ?? ceilings[0]?.room.title ?? ceilings[0]?.room.name ?? 'Coffered ceiling',
+        title: house.rooms.length > 0 ? titleOfHouse(house) : 'Coffered ceiling',
         ...said.contractor !== undefined && { contractor: said.contractor }, ...job.client && { client: job.client.value }, ...date !== undefined && { date },
-        draft: [
-            ...left.map(name => `Room ${name} cannot be laid out and is not in it.`),
-            ...house.rooms.some(({ errors }) => errors > 0) ? ['There are errors in what it is made from.'] : [],
-            ...estimate.missing.length > 0 ? ['Some of the work has no rate and is not in the price.'] : [],
-        ],
+        draft,
         scope: [...ceilings.map(roomText), ...said.scope],
         price: [
             ...taxed ? [{ what: 'Price', amount: money(estimate.sums.price), strong: false }, { what: taxes.length === 1 ? `Tax, ${percentText(taxed.share!.share)}` : 'Tax', amount: money(total(taxes)), strong: false }] : [],
@@ -52,11 +60,11 @@ export function bidContent({ house, priced, alternates }: HousePrice, date?: str
             ...said.deposit ? [{ what: `To be paid on signing${said.deposit.share ? `, ${percentText(said.deposit.share)}` : ''}`, amount: money(said.deposit.amount), strong: false }] : [],
         ],
         allowances: estimate.additions.filter(({ kind }) => kind === 'allowance').map(({ what, amount }) => `${money(amount)} for ${what}`),
-        options: alternates.filter(({ errors, priced: other }) => errors === 0 && other.left.length === 0).map(optionText),
+        options: alternates.filter(one => isSound(alternateStanding(one)) && one.priced.left.length === 0).map(optionText),
         exclusions: said.exclusions,
         cautions: cautionsForClient(ceilings),
         terms: [...said.terms, ...said.validDays !== undefined ? [`The price holds for ${said.validDays} days from the date above.`] : []],
-        drawings: ceilings.flatMap(drawingsOf).map((sheet, i) => ({ ...sheet, id: `${sheet.id}.${i + 1}` })),
+        drawings: ceilings.flatMap(drawingsOf).map((sheet, i) => ({ ...withNotice(sheet, draft.length > 0 ? [DRAFT] : []), id: `${sheet.id}.${i + 1}` })),
     };
 }
 

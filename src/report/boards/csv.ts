@@ -2,16 +2,20 @@ import { knownText } from '../../cutting/known.ts';
 import { leftoversOf, type Left } from '../../cutting/leftovers.ts';
 import { printAmount } from '../../quantity/money.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
-import { decimal, printCsv, unitOf, type Cell } from '../csv.ts';
+import { decimal, unitOf, type Cell } from '../csv.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { titleOf, type HousePlan } from '../house.ts';
+import { csvStanding, standingOfRooms } from '../standing.ts';
 import { sizeText, there } from './there.ts';
 
 const HEADER = ['job', 'stock', 'from', 'count', 'length', 'unit', 'length_text', 'each', 'cost', 'currency', 'note', 'known'];
 
 /** The boards: a row for every length of every stock, one for every piece that no board holds, and what is left in the end. */
 export function csvBoards(plans: readonly HousePlan[]): string {
-    return printCsv(HEADER, [...plans.flatMap(rowsOf), ...leftRows(plans)]);
+    return csvStanding(HEADER, [
+        ...plans.map(plan => ({ rows: rowsOf(plan), standing: standingOfRooms(plan.house.rooms) })),
+        ...plans.length > 0 ? [{ rows: leftRows(plans), standing: standingOfRooms(plans.flatMap(({ house }) => house.rooms)) }] : [],
+    ]);
 }
 
 function rowsOf({ house, plan }: HousePlan): Cell[][] {

@@ -11,6 +11,7 @@ import { titleOf, type HousePlan } from '../house.ts';
 import { countText, sizeText, there } from './there.ts';
 import { markOf, marksText } from '../marks.ts';
 import { cleanLine, columns, counted, wrap, type Files, type Paint } from '../look.ts';
+import { standingText } from '../standing.ts';
 
 const WIDTH = 100;
 
@@ -28,8 +29,7 @@ function boards({ house, plan }: HousePlan, paint: Paint, files: Files): string[
         paint.strong(`BOARDS TO BUY  ${cleanLine(titleOf(job))}`),
         `For ${rooms.map(r => r.room.name).join(', ')}.${plan.stocks.length === 0 ? '' : ` ${capitalized(knownText(weakest(plan)))}.`}`,
         'No allowance for defects or breakage.',
-        ...rooms.filter(r => r.errors > 0).map(r => paint.error(`room ${r.room.name}: ${counted(r.errors, 'error')} in what it is made from. Do not order before ${r.errors === 1 ? 'it is' : 'they are'} mended.`)),
-        ...rooms.filter(r => !r.takeOff).map(r => paint.error(`room ${r.room.name}: cannot be laid out, so its boards are not here.`)),
+        ...standingText(rooms, { dont: 'order', lacks: 'its boards are not here' }, paint, WIDTH),
         ...columns(plan.stocks.flatMap(stock => shoppingRows(stock, show)), [1, 2, 4]).map(line => `  ${line}`),
         paint.strong(`  ${totalText(plan, rooms.every(r => r.takeOff))}`),
         ...plan.unpriced.flatMap(u => wrap(`no price for ${u.stock.name}: ${u.count} x ${length(u.length)} not in the total`, WIDTH - 2)).map(l => paint.warning(`  ${l}`)),

@@ -9,12 +9,14 @@ import { lengthJson, moneyJson, type LengthJson } from '../amounts-json.ts';
 import type { HousePlan } from '../house.ts';
 import type { Files } from '../look.ts';
 import { printJson, sourceJson } from '../place-json.ts';
+import { standingJson, standingOfRooms } from '../standing.ts';
 
 /** Boards and cuts; the shape is src/report/schema/boards.schema.json. Grows within a version, never changes. */
 export function jsonBoards(plans: readonly HousePlan[], files: Files): string {
     return printJson({
         version: 1,
         kind: 'cofferwright.boards',
+        standing: standingJson(standingOfRooms(plans.flatMap(({ house }) => house.rooms))),
         plan: plans.some(({ plan }) => plan.stocks.some(stock => stock.known.as !== 'first plan')) ? 'looked closer' : 'first',
         houses: plans.map(({ house, plan }) => {
             const length = exactly(house.job);
@@ -22,7 +24,7 @@ export function jsonBoards(plans: readonly HousePlan[], files: Files): string {
             const { value: show } = house.job.show;
             return {
                 job: house.job.title?.value ?? null,
-                rooms: house.rooms.map(r => ({ name: r.room.name, laidOut: r.takeOff !== undefined, errors: r.errors })),
+                rooms: house.rooms.map(r => ({ name: r.room.name, laidOut: r.takeOff !== undefined, errors: r.standing.errors.length })),
                 kerf: length(house.job.kerf.value),
                 endTrim: length(house.job.endTrim.value),
                 shortestOffcut: length(house.job.shortestOffcut.value),

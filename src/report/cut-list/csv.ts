@@ -1,9 +1,10 @@
 import { whyText } from '../../provenance/why-text.ts';
 import { printLength } from '../../quantity/print-length.ts';
-import { decimal, printCsv, unitOf, type Cell } from '../csv.ts';
+import { decimal, unitOf, type Cell } from '../csv.ts';
 import type { House } from '../house.ts';
 import type { Files } from '../look.ts';
 import { sourceJson } from '../place-json.ts';
+import { csvStanding } from '../standing.ts';
 import { endText } from './group.ts';
 
 const HEADER = [
@@ -13,7 +14,7 @@ const HEADER = [
 
 /** A row a piece; `back` and `face` are the cut lengths as numbers in `unit`, beside them as they are read. */
 export function csvCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], files: Files): string {
-    const rows = houses.flatMap(({ job, rooms }) => rooms.flatMap(r => r.takeOff?.pieces ?? []).map((p): Cell[] => {
+    return csvStanding(HEADER, houses.flatMap(({ job, rooms }) => rooms.map(({ takeOff, standing }) => ({ standing, rows: (takeOff?.pieces ?? []).map((p): Cell[] => {
         const show = job.show.value;
         const source = sourceJson(p.source, files);
         return [
@@ -22,6 +23,5 @@ export function csvCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], file
             endText(p.ends[0]), endText(p.ends[1]), p.hand, decimal(p.width, show), decimal(p.thickness, show), p.ripped ? 'yes' : 'no',
             p.machining.join('; '), p.where, whyText(p.why, p.cutBack, show), source.file, source.line, source.column,
         ];
-    }));
-    return printCsv(HEADER, rows);
+    }) }))));
 }

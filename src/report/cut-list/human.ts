@@ -1,16 +1,16 @@
+import { PLURAL } from '../../job/part.ts';
 import { whyText } from '../../provenance/why-text.ts';
 import { printInches, printLength, printRun, type Show } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
-import type { Consumable, Part, Piece } from '../../takeoff/model.ts';
+import type { Consumable, Piece } from '../../takeoff/model.ts';
 import { cautionsFor } from '../cautions.ts';
 import { titleOf, type House } from '../house.ts';
 import { cleanLine, columns, counted, wrap, type Paint } from '../look.ts';
 import { marksText, placeMarkOf } from '../marks.ts';
+import { standingText } from '../standing.ts';
 import { batchesOf, endsText, type Batch, type StockBatches } from './group.ts';
 
 const WIDTH = 100;
-const PLURAL: Readonly<Record<Part, string>> =
-    { blocking: 'blocking', spacer: 'spacers', side: 'sides', cleat: 'cleats', bottom: 'bottoms', band: 'band', trim: 'trim' };
 
 /** The list to carry to the saw: one house, by stock, part and length. */
 export function humanCutList(houses: readonly House[], paint: Paint): string {
@@ -24,8 +24,7 @@ function cutList(house: House, paint: Paint): string[] {
     return [
         paint.strong(`CUT LIST  ${cleanLine(titleOf(job))}`),
         `${counted(pieces.length, 'piece')} for ${rooms.map(r => r.room.name).join(', ')}; cut to ${printLength(job.cutTo.value, show)}`,
-        ...rooms.filter(r => r.errors > 0).map(r => paint.error(`room ${r.room.name}: ${counted(r.errors, 'error')} in what it is made from. Do not cut before ${r.errors === 1 ? 'it is' : 'they are'} mended.`)),
-        ...rooms.filter(r => !r.takeOff).map(r => paint.error(`room ${r.room.name}: cannot be laid out, so it has no pieces here.`)),
+        ...standingText(rooms, { dont: 'cut', lacks: 'it has no pieces here' }, paint, WIDTH),
         ...howToRead(pieces).flatMap(note => wrap(note, WIDTH)),
         ...batchesOf(pieces).flatMap(stock => ['', ...stockList(stock, show, paint)]),
         ...besides(rooms.flatMap(r => r.takeOff?.consumables ?? []), paint),

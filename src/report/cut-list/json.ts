@@ -6,6 +6,7 @@ import { lengthJson, type LengthJson } from '../amounts-json.ts';
 import type { House } from '../house.ts';
 import type { Files } from '../look.ts';
 import { printJson, sourceJson } from '../place-json.ts';
+import { standingJson, standingOfRooms } from '../standing.ts';
 
 /** Every piece of the given rooms; the shape is src/report/schema/cut-list.schema.json. Grows within a version, never changes. */
 export function jsonCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], files: Files): string {
@@ -14,13 +15,14 @@ export function jsonCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], fil
     return printJson({
         version: 1,
         kind: 'cofferwright.cut-list',
-        rooms: rooms.map(({ room, job, takeOff, errors }) => ({
+        standing: standingJson(standingOfRooms(rooms)),
+        rooms: rooms.map(({ room, job, takeOff, standing }) => ({
             name: room.name,
             title: room.title ?? null,
             job: job.title?.value ?? null,
             source: sourceJson(room.at, files),
             laidOut: takeOff !== undefined,
-            errors,
+            errors: standing.errors.length,
             cutTo: lengthJson(job.cutTo.value, job.cutTo.value, job.show.value),
         })),
         pieces: taken.flatMap(({ takeOff, job }) => takeOff.pieces.map(piece => pieceJson(piece, job, files))),

@@ -1,5 +1,6 @@
 import { titleOf } from '../house.ts';
 import { cleanLine, counted, wrap, type Paint } from '../look.ts';
+import { standingNotice, standingOfRooms } from '../standing.ts';
 import { closes, faultWords, SHOWS, type RoomFit } from './words.ts';
 
 const WIDTH = 100;
@@ -9,20 +10,21 @@ export function humanDryFit(rooms: readonly RoomFit[], paint: Paint): string {
     const jobs = [...new Set(rooms.map(({ job }) => titleOf(job)))].map(cleanLine).join('; ');
     return [
         paint.strong(`DRY FIT  ${jobs}`),
+        ...standingNotice(standingOfRooms(rooms)).flatMap((line, i) => wrap(line, WIDTH - 2).map(part => (i === 0 ? paint.error(part) : `  ${part}`))),
         ...rooms.flatMap(room => ['', ...roomLines(room, paint)]),
         '', ...SHOWS.flatMap(note => wrap(note, WIDTH)).map(paint.faint), '',
     ].join('\n');
 }
 
 function roomLines(one: RoomFit, paint: Paint): string[] {
-    const { room: { name }, fit, errors, job } = one;
+    const { room: { name }, fit, standing: { errors }, job } = one;
     if (!fit) return [paint.error(`room ${name}: cannot be laid out, so nothing is put together.`)];
     const { looked: { pieces, pairs, joints, gaps, undersides, coffers }, faults } = fit;
     const head = closes(one) ? `room ${name}: all of it goes together.` : `room ${name}: ${counted(faults.length, 'thing')} to mend.`;
     return [
         closes(one) ? paint.strong(head) : paint.error(head),
         ...wrap(`${counted(pieces, 'piece')}; ${counted(pairs, 'pair')} looked at for overlap, ${counted(joints, 'joint')} over the whole of their faces, ${counted(gaps, 'planned gap')}, ${counted(undersides, 'underside')}, ${counted(coffers, 'coffer')} from face to face.`, WIDTH - 2).map(line => `  ${line}`),
-        ...errors > 0 ? [paint.error(`  ${counted(errors, 'error')} in what it is made from: run \`cofferwright check\` first.`)] : [],
+        ...errors.length > 0 ? [paint.error(`  ${counted(errors.length, 'error')} in what it is made from: run \`cofferwright check\` first.`)] : [],
         ...faults.flatMap(fault => {
             const { rule, severity, message } = faultWords(fault, job);
             return ['', `  ${paint[severity](severity)}  ${paint.strong(rule.name)}`, ...wrap(message, WIDTH - 4).map(line => `    ${line}`)];

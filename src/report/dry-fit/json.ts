@@ -3,6 +3,7 @@ import type { JobSettings } from '../../job/model.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import type { Files } from '../look.ts';
 import { printJson, sourceJson } from '../place-json.ts';
+import { standingJson, standingOfRooms } from '../standing.ts';
 import { closes, faultWords, type RoomFit } from './words.ts';
 
 /** How the cut lists go together; the shape is src/report/schema/dry-fit.schema.json. Grows within a version, never changes. */
@@ -10,13 +11,14 @@ export function jsonDryFit(rooms: readonly RoomFit[], files: Files): string {
     return printJson({
         version: 1,
         kind: 'cofferwright.dry-fit',
+        standing: standingJson(standingOfRooms(rooms)),
         rooms: rooms.map(one => ({
             name: one.room.name,
             title: one.room.title ?? null,
             job: one.job.title?.value ?? null,
             source: sourceJson(one.room.at, files),
             laidOut: one.fit !== undefined,
-            errors: one.errors,
+            errors: one.standing.errors.length,
             closes: closes(one),
             looked: one.fit?.looked ?? null,
             faults: one.fit?.faults.map(fault => faultJson(fault, one.job, files)) ?? [],

@@ -1,8 +1,11 @@
 import type { Estimate } from '../../estimate/model.ts';
 import { printAmount } from '../../quantity/money.ts';
 import { printLength } from '../../quantity/print-length.ts';
-import { printCsv, type Cell } from '../csv.ts';
+import { alternateStanding } from '../../pipeline/price.ts';
+import { standingTogether } from '../../pipeline/standing.ts';
+import type { Cell } from '../csv.ts';
 import { titleOf } from '../house.ts';
+import { csvStanding, standingOfRooms } from '../standing.ts';
 import type { HousePrice } from './house.ts';
 import { basisText, shareText } from './words.ts';
 
@@ -10,9 +13,12 @@ const HEADER = ['job', 'alternate', 'kind', 'phase', 'room', 'what', 'count', 'u
 
 /** A row a line of the estimate, of the job and of each alternate; the amounts of one of them add up to its total. */
 export function csvEstimate(prices: readonly HousePrice[]): string {
-    return printCsv(HEADER, prices.flatMap(({ house, priced, alternates }) => [
-        ...rows(priced.estimate, house.job.show.value).map(row => [titleOf(house.job), null, ...row]),
-        ...alternates.flatMap(({ alternate, priced: other }) => rows(other.estimate, house.job.show.value).map(row => [titleOf(house.job), alternate.title ?? alternate.name, ...row])),
+    return csvStanding(HEADER, prices.flatMap(({ house, priced, alternates }) => [
+        { rows: rows(priced.estimate, house.job.show.value).map(row => [titleOf(house.job), null, ...row]), standing: standingOfRooms(house.rooms) },
+        ...alternates.map(({ alternate, priced: other, told }) => ({
+            rows: rows(other.estimate, house.job.show.value).map(row => [titleOf(house.job), alternate.title ?? alternate.name, ...row]),
+            standing: standingTogether([standingOfRooms(house.rooms), alternateStanding({ told })]),
+        })),
     ]));
 }
 

@@ -1,3 +1,4 @@
+import { knownText, weakest } from '../../cutting/known.ts';
 import type { Comparison } from '../../estimate/compare.ts';
 import { PHASES, type Estimate } from '../../estimate/model.ts';
 import { printMoney } from '../../quantity/money.ts';
@@ -5,6 +6,7 @@ import { printLength, type Show } from '../../quantity/print-length.ts';
 import { Rational } from '../../quantity/rational.ts';
 import { columns, cleanLine, counted, wrap, type Paint } from '../look.ts';
 import { titleOf } from '../house.ts';
+import { standingText } from '../standing.ts';
 import type { PricedAlternate } from '../../pipeline/price.ts';
 import type { HousePrice } from './house.ts';
 import { basisText, daysText, differenceText, hoursText, placeText, shareText } from './words.ts';
@@ -16,16 +18,15 @@ export function humanEstimate(prices: readonly HousePrice[], paint: Paint): stri
     return prices.map(price => `${estimate(price, paint).join('\n')}\n`).join('\n');
 }
 
-function estimate({ house, priced: { estimate, left }, alternates }: HousePrice, paint: Paint): string[] {
+function estimate({ house, priced: { estimate, plan }, alternates }: HousePrice, paint: Paint): string[] {
     const show = house.job.show.value;
     const money = (amount: Rational): string => printMoney(amount, estimate.currency);
     const { sums } = estimate;
     return [
         paint.strong(`ESTIMATE  ${cleanLine(titleOf(house.job))}`),
         `For ${estimate.rooms.join(', ') || 'no room'}. For you, not for the client: it shows what you pay and what you earn.`,
-        'Boards by the first plan, the job as if nothing were cut yet; `cofferwright boards` looks for a cheaper one.',
-        ...left.map(name => paint.error(`room ${name}: cannot be laid out, so it is not in here.`)),
-        ...house.rooms.filter(room => room.errors > 0).map(room => paint.error(`room ${room.room.name}: ${counted(room.errors, 'error')} in what it is made from; the figures may be wrong.`)),
+        `The job as if nothing were cut yet. Boards: ${knownText(weakest(plan))}.`,
+        ...standingText(house.rooms, { dont: 'offer it', lacks: 'it is not in here' }, paint, WIDTH),
         '',
         paint.strong('BOARDS'), ...columns([
             ...estimate.materials.map(line => [line.stock.name, `${line.count} x`, printLength(line.length, show), line.onHand ? `on hand, worth ${money(line.each)}` : `at ${money(line.each)}`, money(line.amount)]),
@@ -60,12 +61,14 @@ function crewText({ crew, days, minutes }: Estimate): string {
     return crew === undefined ? `${daysText(days)}, each room by its own crew` : `${daysText(days)} for a crew of ${crew}`;
 }
 
-function alternateText({ alternate, priced, comparison, errors }: PricedAlternate, show: Show, paint: Paint): string[] {
+function alternateText({ alternate, priced, comparison, told }: PricedAlternate, show: Show, paint: Paint): string[] {
     const { currency } = priced.estimate;
     const { total, minutes, days } = comparison;
     return [
         paint.strong(`WITH ${cleanLine(alternate.title ?? alternate.name)}`),
-        ...errors > 0 ? [paint.error(indented(`${counted(errors, 'error')} that the job itself has not: it cannot be built so. Run \`cofferwright check\`.`))] : [],
+        ...told.length > 0 ? [indented('Found with it, and not with the job as it is:')] : [],
+        ...told.flatMap(({ place, severity, message, rule }) => wrap(`${place}: ${severity}: ${message} [${rule}]`, WIDTH - 6).map((line, i) => `${i === 0 ? '    ' : '      '}${paint[severity](line)}`)),
+        ...told.some(({ severity }) => severity === 'error') ? [paint.error(indented('It cannot be built so.'))] : [],
         ...priced.left.map(name => paint.error(indented(`room ${name} cannot be laid out so, and is not in here.`))),
         indented(`${printMoney(total.after, currency)} instead of ${printMoney(total.before, currency)}: ${differenceText(total.after.sub(total.before), currency)}`),
         indented(`${hoursText(minutes.after)} instead of ${hoursText(minutes.before)}${days ? `; ${daysText(days.after)} instead of ${daysText(days.before)}` : ''}`),

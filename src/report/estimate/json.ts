@@ -5,6 +5,7 @@ import type { Rational } from '../../quantity/rational.ts';
 import { lengthJson, moneyJson } from '../amounts-json.ts';
 import type { Files } from '../look.ts';
 import { printJson, sourceJson } from '../place-json.ts';
+import { standingJson, standingOfRooms, toldJson } from '../standing.ts';
 import type { HousePrice } from './house.ts';
 import { basisText, shareText } from './words.ts';
 
@@ -13,12 +14,14 @@ export function jsonEstimate(prices: readonly HousePrice[], files: Files): strin
     return printJson({
         version: 1,
         kind: 'cofferwright.estimate',
+        standing: standingJson(standingOfRooms(prices.flatMap(({ house }) => house.rooms))),
         houses: prices.map(({ house: { job }, priced, alternates }) => ({
             job: job.title?.value ?? null,
             leftOut: priced.left,
             estimate: estimateJson(priced.estimate, job, files),
-            alternates: alternates.map(({ alternate, priced: other, comparison, errors }) => ({
-                name: alternate.name, title: alternate.title ?? null, source: sourceJson(alternate.at, files), errors, leftOut: other.left,
+            alternates: alternates.map(({ alternate, priced: other, comparison, told }) => ({
+                name: alternate.name, title: alternate.title ?? null, source: sourceJson(alternate.at, files), errors: told.filter(({ severity }) => severity === 'error').length, leftOut: other.left,
+                findings: told.map(one => ({ severity: one.severity, ...toldJson(one) })),
                 changes: changesJson(comparison, other.estimate.currency, job),
                 estimate: estimateJson(other.estimate, job, files),
             })),

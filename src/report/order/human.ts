@@ -3,6 +3,7 @@ import type { Stock } from '../../job/model.ts';
 import { sizeText } from '../boards/there.ts';
 import { titleOf, type HousePlan } from '../house.ts';
 import { cleanLine, columns, counted, wrap, type Paint } from '../look.ts';
+import { standingText } from '../standing.ts';
 import { feetText, ordersOf, type Order } from './lines.ts';
 
 const WIDTH = 100;
@@ -20,11 +21,9 @@ export function humanOrder(plans: readonly HousePlan[], paint: Paint): string {
 }
 
 function warnings(plans: readonly HousePlan[], paint: Paint): string[] {
-    return plans.flatMap(({ house: { rooms }, plan }) => [
-        ...rooms.filter(r => r.errors > 0).map(r => paint.error(`room ${r.room.name}: ${counted(r.errors, 'error')} in what it is made from. Do not order before ${r.errors === 1 ? 'it is' : 'they are'} mended.`)),
-        ...rooms.filter(r => !r.takeOff).map(r => paint.error(`room ${r.room.name}: cannot be laid out, so its boards are not here.`)),
+    return [...standingText(plans.flatMap(({ house: { rooms } }) => rooms), { dont: 'order', lacks: 'its boards are not here' }, paint, WIDTH), ...plans.flatMap(({ plan }) => [
         ...(plan.unplaced.length > 0 ? wrap(`${counted(plan.unplaced.length, 'piece')} that no board holds: \`cofferwright boards\` says which.`, WIDTH).map(line => paint.error(line)) : []),
-    ]);
+    ])];
 }
 
 function orderText({ supplier, lines, costs, boardFeet, leadDays }: Order, plans: readonly HousePlan[], paint: Paint): string[] {

@@ -3,6 +3,7 @@ import { lengthJson, moneyJson } from '../amounts-json.ts';
 import { titleOf, type HousePlan } from '../house.ts';
 import type { Files } from '../look.ts';
 import { printJson, sourceJson } from '../place-json.ts';
+import { standingJson, standingOfRooms } from '../standing.ts';
 import { feetText, ordersOf, type OrderLine } from './lines.ts';
 
 /** The order; the shape is src/report/schema/order.schema.json. Grows within a version, never changes. */
@@ -10,9 +11,10 @@ export function jsonOrder(plans: readonly HousePlan[], files: Files): string {
     return printJson({
         version: 1,
         kind: 'cofferwright.order',
+        standing: standingJson(standingOfRooms(plans.flatMap(({ house }) => house.rooms))),
         houses: plans.map(({ house, plan }) => ({
             job: house.job.title?.value ?? null,
-            rooms: house.rooms.map(r => ({ name: r.room.name, laidOut: r.takeOff !== undefined, errors: r.errors })),
+            rooms: house.rooms.map(r => ({ name: r.room.name, laidOut: r.takeOff !== undefined, errors: r.standing.errors.length })),
             unplaced: plan.unplaced.length,
         })),
         orders: ordersOf(plans, ({ house }) => titleOf(house.job)).map(({ supplier, lines, costs, boardFeet, leadDays }) => ({

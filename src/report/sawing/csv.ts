@@ -1,8 +1,9 @@
 import { printLength } from '../../quantity/print-length.ts';
 import { tapingOf, tapingWords } from '../../sawing/index.ts';
-import { decimal, printCsv, unitOf, type Cell } from '../csv.ts';
+import { decimal, unitOf, type Cell } from '../csv.ts';
 import { titleOf } from '../house.ts';
 import { endText } from '../cut-list/group.ts';
+import { csvStanding, standingOfRooms } from '../standing.ts';
 import type { HouseSaw } from './house-saw.ts';
 
 const HEADER = [
@@ -12,7 +13,7 @@ const HEADER = [
 
 /** A row for every crosscut in the order of the saw, with the readings of its marks on its board. */
 export function csvSaw(houses: readonly HouseSaw[]): string {
-    return printCsv(HEADER, houses.flatMap(({ house, order }) => order.steps.flatMap(step => (step.do !== 'crosscut' ? [] : step.takes.flatMap(({ board, strip, pieces }) => pieces.map((laid): Cell[] => {
+    return csvStanding(HEADER, houses.map(({ house, order }) => ({ standing: standingOfRooms(house.rooms), rows: order.steps.flatMap(step => (step.do !== 'crosscut' ? [] : step.takes.flatMap(({ board, strip, pieces }) => pieces.map((laid): Cell[] => {
         const show = house.job.show.value;
         const { piece } = laid;
         const lengths = [laid.from, laid.to, piece.cutBack, piece.cutFace];
@@ -21,5 +22,5 @@ export function csvSaw(houses: readonly HouseSaw[]): string {
             piece.id, unitOf(show), ...lengths.map(ticks => decimal(ticks, show)), ...[step.stop, ...lengths].map(ticks => printLength(ticks, show)),
             endText(laid.ends[0]), endText(laid.ends[1]), piece.hand, tapingWords(tapingOf(piece)), piece.machining.join('; '),
         ];
-    }))))));
+    })))) })));
 }

@@ -4,6 +4,7 @@ import { tapingOf, tapingWords, type LaidBoard, type LaidStrip, type SawOrder, t
 import type { Piece } from '../../takeoff/model.ts';
 import { titleOf } from '../house.ts';
 import { cleanLine, columns, counted, wrap, type Paint } from '../look.ts';
+import { standingText } from '../standing.ts';
 import { countedParts, HOW_TO_MITER, namesIn, STAGES, stepWords } from './step-words.ts';
 import type { HouseSaw } from './house-saw.ts';
 
@@ -22,8 +23,7 @@ function sawList({ house, order }: HouseSaw, paint: Paint): string[] {
     return [
         paint.strong(`AT THE SAW  ${cleanLine(titleOf(job))}`),
         `${counted(pieces.length, 'piece')} out of ${counted(order.boards.length, 'board')} for ${rooms.map(r => r.room.name).join(', ')}; kerf ${printLength(job.kerf.value, show)}, end trim ${printLength(job.endTrim.value, show)} a board`,
-        ...rooms.filter(r => r.errors > 0).map(r => paint.error(`room ${r.room.name}: ${counted(r.errors, 'error')} in what it is made from. Do not cut before ${r.errors === 1 ? 'it is' : 'they are'} mended.`)),
-        ...rooms.filter(r => !r.takeOff).map(r => paint.error(`room ${r.room.name}: cannot be laid out, so its pieces are not here.`)),
+        ...standingText(rooms, { dont: 'cut', lacks: 'its pieces are not here' }, paint, WIDTH),
         ...order.steps.length === 0 ? ['There is nothing to cut.'] : [
             ...wrap('Cut by the settings: each serves every board, and finds its pieces at the hooked ends, since all that is longer is cut off by then. The marks by board say the same, for laying out and for checking.', WIDTH),
             ...wrap(setUpsText(order.setUps), WIDTH),

@@ -4,6 +4,7 @@ import { tapingOf, type BoardRef, type LaidBoard, type LaidStrip, type SawOrder,
 import type { Piece } from '../../takeoff/model.ts';
 import { lengthJson, type LengthJson } from '../amounts-json.ts';
 import { printJson } from '../place-json.ts';
+import { standingJson, standingOfRooms } from '../standing.ts';
 import { STAGES } from './step-words.ts';
 import type { HouseSaw } from './house-saw.ts';
 
@@ -12,9 +13,10 @@ export function jsonSaw(houses: readonly HouseSaw[]): string {
     return printJson({
         version: 1,
         kind: 'cofferwright.saw',
+        standing: standingJson(standingOfRooms(houses.flatMap(({ house }) => house.rooms))),
         houses: houses.map(({ house, order }) => ({
             job: house.job.title?.value ?? null,
-            rooms: house.rooms.map(r => ({ name: r.room.name, laidOut: r.takeOff !== undefined, errors: r.errors })),
+            rooms: house.rooms.map(r => ({ name: r.room.name, laidOut: r.takeOff !== undefined, errors: r.standing.errors.length })),
             meant: 'by setting',
             setUps: order.setUps,
             steps: order.steps.map(step => ({ number: step.number, do: step.do, stage: STAGES.find(s => s.has(step))!.title, ...stepJson(step, order) })),

@@ -1,7 +1,8 @@
+import { PLURAL } from '../../job/part.ts';
 import { printInches, printLength, printRun, type Show } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
 import { degreesText, type Block, type BoardRef, type MiterCut, type SawOrder, type Step } from '../../sawing/index.ts';
-import { PARTS, type Part, type Piece } from '../../takeoff/model.ts';
+import { PARTS, type Piece } from '../../takeoff/model.ts';
 import { counted } from '../look.ts';
 import { markOf, marksText } from '../marks.ts';
 
@@ -107,8 +108,6 @@ export function countedParts(pieces: readonly Piece[]): string {
         return count === 0 ? [] : [`${count} ${count === 1 ? part : PLURAL[part]}`];
     }).join(', ');
 }
-const PLURAL: Readonly<Record<Part, string>> =
-    { blocking: 'blocking', spacer: 'spacers', side: 'sides', cleat: 'cleats', bottom: 'bottoms', band: 'band', trim: 'trim' };
 
 function ordinal(n: number): string {
     return `${n}${n === 1 ? 'st' : n === 2 ? 'nd' : n === 3 ? 'rd' : 'th'}`;

@@ -76,7 +76,7 @@ function titleOf(room: RoomOnPage, { price, uri, name }: PriceLens): string | un
     if (price === 'alternate') {
         const found = alternates.find(({ alternate }) => alternate.at.uri === uri && alternate.name === name);
         if (!found) return undefined;
-        if (found.errors > 0) return t('cannot be built so');
+        if (found.told.some(({ severity }) => severity === 'error')) return t('cannot be built so');
         return differenceText(found.comparison.total.after.sub(found.comparison.total.before), found.priced.estimate.currency);
     }
     const days = estimate.days ? `, ${daysText(estimate.days)}` : '';

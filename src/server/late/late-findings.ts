@@ -33,6 +33,7 @@ export class LateFindings {
     private readonly sent = new Map<string, string>();
     private readonly builds: ((uri: string) => void)[] = [];
     private readonly edits: (() => void)[] = [];
+    private readonly looks: (() => void)[] = [];
 
     constructor(wire: Connection, texts: Texts) {
         this.wire = wire;
@@ -49,6 +50,11 @@ export class LateFindings {
     /** Tells of each file that was built anew and has to be looked at. */
     onBuild(listener: (uri: string) => void): void {
         this.builds.push(listener);
+    }
+
+    /** Tells whenever a closer look at a file has come to its end. */
+    onLook(listener: () => void): void {
+        this.looks.push(listener);
     }
 
     /** Tells of each change of an open text, before the server hears of it. */
@@ -71,6 +77,7 @@ export class LateFindings {
         const isWhole = whole && ![...rooms.values()].includes('unknown');
         this.late.set(uri, { rooms: now, from: isWhole ? this.texts.madeFrom(uri) : undefined });
         if (JSON.stringify(this.all(uri)) !== this.sent.get(uri)) void this.publish(uri);
+        for (const listener of this.looks) listener();
     }
 
     /** Everything that is published of a file now. */

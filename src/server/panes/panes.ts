@@ -3,7 +3,7 @@ import type { Connection } from 'vscode-languageserver';
 import type { CofferSharedServices } from '../../language/services.ts';
 import { isPaneKind } from '../../pages/kinds.ts';
 import type { RoomOnPage } from '../../pages/page.ts';
-import { PAGES } from '../../pages/pages.ts';
+import { contentOn, PAGES } from '../../pages/pages.ts';
 import type { RoomChoice } from '../../panes/messages.ts';
 import {
     CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_MARK, PANE_SELECTION, PANE_SHOWS,
@@ -95,7 +95,7 @@ export class Panes {
     }
 
     /** In a moment; moments that follow each other are one, but nobody waits longer than LATEST_MS. */
-    private soon(): void {
+    soon(): void {
         if (this.panes.size === 0) return;
         const now = Date.now();
         if (this.waiting === undefined) this.waitsSince = now;
@@ -160,7 +160,8 @@ export class Panes {
     /** The content, where it is not the one that was sent before. */
     private contentFor(pane: Pane, room: RoomOnPage): PaneContentParams['content'] {
         const page = PAGES[pane.wishes.kind]!, { width, height } = pane.wishes;
-        const madeFrom: unknown[] = [room.file, ...page.ofHouse ? room.house.map(({ file }) => file) : [], width, height];
+        const stands = (page.ofHouse ? room.house : [room]).map(({ standing }) => [...standing.errors, ...standing.notComputed].map(({ place, message }) => `${place} ${message}`).join('\n'));
+        const madeFrom: unknown[] = [room.file, ...page.ofHouse ? room.house.map(({ file }) => file) : [], width, height, ...stands];
         const isSame = (now: readonly unknown[]): boolean => pane.content !== undefined && pane.madeFrom?.length === now.length && now.every((each, i) => each === pane.madeFrom![i]);
         if (!page.showsBoards && isSame(madeFrom)) return undefined;
         const rested = Date.now() - this.builtAt;
@@ -172,7 +173,7 @@ export class Panes {
         if (page.showsBoards) madeFrom.push(room.boards);
         if (isSame(madeFrom)) return undefined;
         pane.madeFrom = madeFrom;
-        const content = page.contentOf(room, { width, height });
+        const content = contentOn(page, room, { width, height });
         const text = JSON.stringify(content);
         if (text === pane.content) return undefined;
         pane.content = text;

@@ -3,6 +3,7 @@ import type { FileContent } from '../../job/file.ts';
 import { readFile } from '../../language/read-file.ts';
 import type { CofferSharedServices } from '../../language/services.ts';
 import { isBuiltin } from '../../language/workspace/builtin.ts';
+import { madeFrom } from '../../language/workspace/made-from.ts';
 import type { RoomOnPage } from '../../pages/page.ts';
 import { RoomsOnPages, type FilesThere, type RoomThere } from '../../pages/rooms.ts';
 import type { Problem, RoomChoice } from '../../panes/messages.ts';
@@ -14,7 +15,7 @@ export type { RoomThere } from '../../pages/rooms.ts';
 export class Rooms extends RoomsOnPages {
     /** `boardsOf`: what is known of a house's boards, where somebody looks for cheaper ones. */
     constructor(private readonly services: CofferSharedServices, boardsOf?: (house: readonly RoomOnPage[]) => RoomOnPage['boards']) {
-        super(new OpenFiles(services), boardsOf);
+        super(new OpenFiles(services), { ...boardsOf && { boardsOf } });
     }
 
     document(uri: string): LangiumDocument | undefined {
@@ -46,8 +47,7 @@ class OpenFiles implements FilesThere {
     }
 
     reached(uri: string): readonly string[] {
-        const document = documentAt(this.services, uri);
-        return document ? [...this.services.workspace.Imports.reached(document)] : [];
+        return madeFrom(uri, this.services);
     }
 }
 

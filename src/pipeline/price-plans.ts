@@ -1,0 +1,34 @@
+import type { BoardPlan } from '../cutting/model.ts';
+import { questionsOf, type Questions } from '../cutting/questions.ts';
+import type { Alternate } from '../job/alternate.ts';
+import type { JobSettings, Room } from '../job/model.ts';
+import { layoutOf, takeOffOf } from './inspect.ts';
+
+/** The boards that prices are reckoned by: of the job as if nothing were cut yet, and of each alternate. */
+export interface PricePlans { readonly plan: BoardPlan; readonly alternates: ReadonlyMap<Alternate, BoardPlan> }
+
+/**
+ * @param before the plans of the houses before this one: what they take from the boards on hand is gone
+ * @param solve the same that the boards of the house are looked for with: then the boards of the price are those that are bought
+ */
+export async function pricePlans(rooms: readonly Room[], alternates: readonly Alternate[], job: JobSettings, before: readonly BoardPlan[], solve: (questions: Questions) => Promise<BoardPlan>): Promise<PricePlans> {
+    const planOf = (of: readonly Room[]): Promise<BoardPlan> => solve(questionsFor(of, job, before));
+    const plan = await planOf(rooms), plans = new Map<Alternate, BoardPlan>();
+    for (const alternate of alternates) plans.set(alternate, await planOf(roomsWith(rooms, alternate)));
+    return { plan, alternates: plans };
+}
+
+/** Plans at once. */
+export function firstPricePlans(rooms: readonly Room[], alternates: readonly Alternate[], job: JobSettings): PricePlans {
+    const planOf = (of: readonly Room[]): BoardPlan => questionsFor(of, job, []).first;
+    return { plan: planOf(rooms), alternates: new Map(alternates.map(alternate => [alternate, planOf(roomsWith(rooms, alternate))])) };
+}
+
+function questionsFor(rooms: readonly Room[], job: JobSettings, before: readonly BoardPlan[]): Questions {
+    return questionsOf(rooms.flatMap(room => layoutOf(room).ceiling ?? []).flatMap(ceiling => takeOffOf(ceiling).pieces), job, before);
+}
+
+/** The rooms as an alternate has them. */
+export function roomsWith(rooms: readonly Room[], alternate: Alternate): Room[] {
+    return rooms.map(room => alternate.rooms.find(({ instead }) => instead.key === room.key)?.room ?? room);
+}

@@ -1,0 +1,66 @@
+import { compareFindings, type Finding } from '../findings/finding.ts';
+import { spoiledPieces } from '../job/not-computed.ts';
+import type { Room } from '../job/model.ts';
+import { sameSource } from '../provenance/source.ts';
+
+/**
+ * Why something may not be built as it stands: it goes with a room, and is told at the head of everything that is made from
+ * it, with its place in the text. Nothing in it: nothing was found.
+ */
+export interface Standing {
+    /** Errors that stand open: of the text, of the rules, of the dry fit; in the room's file and in what it uses. In the order of the text. */
+    readonly errors: readonly Told[];
+    /** What is said and not computed yet. Figures that it would make wrong are left out of everything. */
+    readonly notComputed: readonly Told[];
+}
+/** A finding, with its place as it is told: `den.coffer:12:5`, counted from one. */
+export interface Told extends Pick<Finding, 'rule' | 'severity' | 'message' | 'at' | 'room'> { readonly file: string; readonly place: string }
+
+export const SOUND: Standing = { errors: [], notComputed: [] };
+
+export function isSound({ errors, notComputed }: Standing): boolean {
+    return errors.length === 0 && notComputed.length === 0;
+}
+
+/**
+ * @param found everything found in the room's file and in the files it is made from
+ * @param passed what is wrong there and not with the room: in an alternate, say
+ * @param nameOf what a file is called where it is told
+ */
+export function standingOf(room: Room, found: readonly Finding[], passed: (finding: Finding) => boolean, nameOf: (uri: string) => string): Standing {
+    const told = (finding: Finding): Told => toldAs(finding, nameOf);
+    const own = found.filter(finding => !passed(finding) && !isOfAnother(finding, room)).sort(compareFindings);
+    return {
+        errors: own.filter(({ severity, allowed }) => severity === 'error' && !allowed).map(told),
+        notComputed: own.filter(finding => finding.rule === 'not-computed-yet' && finding.severity !== 'error' && (!finding.allowed || leavesOut(finding, room))).map(told),
+    };
+}
+
+export function toldAs({ rule, severity, message, at, room }: Finding, nameOf: (uri: string) => string): Told {
+    const { uri, range: { start } } = at, file = nameOf(uri);
+    return { rule, severity, message, at, ...room !== undefined && { room }, file, place: `${file}:${start.line + 1}:${start.character + 1}` };
+}
+
+/** A mistake in the text of another room may reach further than it stands; what a rule finds there does not. */
+function isOfAnother({ room: of, at }: Finding, room: Room): boolean {
+    return of !== undefined && of !== room.name && at.uri === room.at.uri;
+}
+
+/** Allowed or not: the pieces are missing. */
+function leavesOut({ at }: Finding, { notComputed }: Room): boolean {
+    return notComputed.some(one => spoiledPieces(one) && sameSource(one.at, at));
+}
+
+/** Of several rooms; what they share is told once. */
+export function standingTogether(standings: readonly Standing[]): Standing {
+    return { errors: once(standings.flatMap(({ errors }) => errors)), notComputed: once(standings.flatMap(({ notComputed }) => notComputed)) };
+}
+
+function once(all: readonly Told[]): Told[] {
+    const seen = new Set<string>();
+    return all.filter(({ place, rule, message }) => {
+        const key = `${place} ${rule} ${message}`;
+        return !seen.has(key) && Boolean(seen.add(key));
+    });
+}
+

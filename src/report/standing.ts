@@ -1,0 +1,59 @@
+import { isSound, standingTogether, type Standing, type Told } from '../pipeline/standing.ts';
+import { printCsv, type Cell } from './csv.ts';
+import type { RoomPieces } from './house.ts';
+import { cleanLine, counted, wrap, type Paint } from './look.ts';
+
+/** What stands over everything that may not be built from, bought or sold as it is. */
+export const NOT_AS_IT_STANDS = 'Not to be built from as it stands';
+const MOST_TOLD = 12, MOST_IN_A_CELL = 3;
+
+/** One line for everything that is wrong or not computed, with its place: `den.coffer:12:5: Not computed yet: …`. */
+export function standingLines({ errors, notComputed }: Standing, most = MOST_TOLD): string[] {
+    const all = [...errors.map(one => `${one.place}: ${one.message} [${one.rule}]`), ...notComputed.map(one => `${one.place}: ${one.message}`)].map(cleanLine);
+    return all.length <= most ? all : [...all.slice(0, most), `and ${all.length - most} more: \`cofferwright check\` shows them`];
+}
+
+/** The same with the words that stand over it; nothing where nothing was found. For sheets, pages and models. */
+export function standingNotice(standing: Standing): readonly string[] {
+    return isSound(standing) ? [] : [`${NOT_AS_IT_STANDS}:`, ...standingLines(standing)];
+}
+
+/** The head of a list to be read. `dont`: what is not to be done with it; `lacks`: what follows where a room could not be laid out. */
+export function standingText(rooms: readonly RoomPieces[], { dont, lacks }: { readonly dont: string; readonly lacks: string }, paint: Paint, width = 100): string[] {
+    const standing = standingOfRooms(rooms);
+    return [
+        ...rooms.flatMap(({ room: { name }, takeOff, standing: { errors } }) => [
+            ...errors.length > 0 ? [paint.error(`room ${name}: ${counted(errors.length, 'error')} in what it is made from. Do not ${dont} before ${errors.length === 1 ? 'it is' : 'they are'} mended.`)] : [],
+            ...takeOff ? [] : [paint.error(`room ${name}: cannot be laid out, so ${lacks}.`)],
+        ]),
+        ...isSound(standing) ? [] : [paint.error(`${NOT_AS_IT_STANDS}:`), ...standingLines(standing).flatMap(line => wrap(line, width - 4).map((part, i) => `${i === 0 ? '  ' : '    '}${part}`))],
+    ];
+}
+
+export function standingOfRooms(rooms: readonly Pick<RoomPieces, 'standing'>[]): Standing {
+    return standingTogether(rooms.map(({ standing }) => standing));
+}
+
+/** For programs; described in each schema as `standing`. */
+export function standingJson(standing: Standing) {
+    return { sound: isSound(standing), errors: standing.errors.map(toldJson), notComputed: standing.notComputed.map(toldJson) };
+}
+
+export function toldJson({ rule, message, at: { range: { start } }, file, room }: Told) {
+    return { rule, message, file, line: start.line + 1, column: start.character + 1, room: room ?? null };
+}
+
+/** The last column of every table: the same in each row, so that it stays a plain table, and no row can be taken out of it without. */
+const STANDING_COLUMN = 'standing';
+
+/** A table of rows that stand as one of these does. What has no rows, and is not as it should be, has one that says so. */
+export function csvStanding(header: readonly string[], parts: readonly { readonly rows: readonly (readonly Cell[])[]; readonly standing: Standing }[]): string {
+    return printCsv([...header, STANDING_COLUMN], parts.flatMap(({ rows, standing }) => {
+        const cell = standingCell(standing);
+        return rows.length === 0 && !isSound(standing) ? [[...header.map(() => null), cell]] : rows.map(row => [...row, cell]);
+    }));
+}
+
+function standingCell(standing: Standing): Cell {
+    return isSound(standing) ? 'ok' : `${NOT_AS_IT_STANDS}: ${standingLines(standing, MOST_IN_A_CELL).join(' | ')}`;
+}

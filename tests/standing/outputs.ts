@@ -1,0 +1,36 @@
+import { existsSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { cofferwright } from '../cli/world.ts';
+
+/** Everything the command line makes of a room: the command, and where its files go, if it writes any. */
+export const OUTPUTS: readonly { readonly argv: readonly string[]; readonly folder?: string; readonly forClient?: boolean }[] = [
+    ...['cut-list', 'boards', 'saw', 'order', 'estimate'].flatMap(command => ['human', 'json', 'csv'].map(format => ({
+        argv: [command, '--format', format, ...command === 'cut-list' ? [] : ['--quick']],
+    }))),
+    ...['human', 'json'].map(format => ({ argv: ['dry-fit', '--format', format] })),
+    { argv: ['saw', '--quick', '--sheets', 'sheets'], folder: 'sheets' },
+    { argv: ['labels', '--quick', '--out', 'labels'], folder: 'labels' },
+    ...['svg', 'dxf'].map(format => ({ argv: ['draw', '--format', format, '--out', 'drawn'], folder: 'drawn' })),
+    ...['gltf', 'ifc', 'svg'].map(format => ({ argv: ['model', '--format', format, '--out', 'models'], folder: 'models' })),
+    ...[['plan', 'html', 'svg', 'csv'], ['section', 'html', 'svg', 'csv'], ['cut-list', 'html', 'csv'], ['boards', 'html', 'svg', 'csv'], ['view', 'html', 'svg'], ['estimate', 'html', 'csv']]
+        .flatMap(([page, ...formats]) => formats.map(format => ({ argv: ['print', '--page', page!, '--format', format, '--quick', '--out', 'pages'], folder: 'pages' }))),
+    { argv: ['bid', '--quick', '--format', 'html', '--out', 'bids'], folder: 'bids', forClient: true },
+];
+
+export interface Made { readonly code: number; readonly texts: readonly { readonly name: string; readonly text: string }[]; readonly err: string }
+
+/** What one of them makes: what it prints, or its files. Fonts are left out of the texts. */
+export async function made(cwd: string, { argv, folder }: (typeof OUTPUTS)[number]): Promise<Made> {
+    const { code, out, err } = await cofferwright(cwd, argv);
+    if (folder === undefined) return { code, err, texts: [{ name: argv.join(' '), text: out }] };
+    const at = join(cwd, folder);
+    const files = existsSync(at) ? readdirSync(at).filter(name => statSync(join(at, name)).isFile()) : [];
+    const texts = files.sort().map(name => ({ name, text: readFileSync(join(at, name), 'utf8').replaceAll(/url\(data:[^)]*\)/g, '') }));
+    rmSync(at, { recursive: true, force: true });
+    return { code, err, texts };
+}
+
+/** Words of a file, whatever is around them: escaped, broken into lines, split into runs of letters. */
+export function wordsIn(text: string): string {
+    return text.replaceAll(/<[^>]*>/g, ' ').replaceAll('&quot;', '"').replaceAll('&#39;', "'").replaceAll('&gt;', '>').replaceAll('&amp;', '&').replaceAll('\\"', '"').replaceAll(/\s+/g, ' ');
+}
