@@ -14,7 +14,7 @@ const HEADER = ['job', 'stock', 'from', 'count', 'length', 'unit', 'length_text'
 export function csvBoards(plans: readonly HousePlan[]): string {
     return csvStanding(HEADER, [
         ...plans.map(plan => ({ rows: rowsOf(plan), standing: standingOfRooms(plan.house.rooms) })),
-        ...plans.length > 0 ? [{ rows: leftRows(plans), standing: standingOfRooms(plans.flatMap(({ house }) => house.rooms)) }] : [],
+        ...leftRows(plans).map(row => ({ rows: [row], standing: standingOfRooms(plans.flatMap(({ house }) => house.rooms)) })),
     ]);
 }
 

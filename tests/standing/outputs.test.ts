@@ -1,0 +1,103 @@
+import { describe, expect, test } from 'vitest';
+import { NOT_COMPUTED } from '../../src/language/elaborate/not-computed-yet.ts';
+import { piecesOverlap } from '../../src/rules/pieces-overlap.ts';
+import { den, house, job } from '../cli/house.ts';
+import { folderWith } from '../cli/folder.ts';
+import { made, OUTPUTS, wordsIn } from './outputs.ts';
+
+/**
+ * Whatever is said and not computed, or is found wrong, stands at the head of everything made from it, with its place, and the
+ * exit code is 1. What would be a wrong figure stands nowhere.
+ */
+const rates = `
+labor { crew 1 rate 50 USD per h; blocking 3 min per ft; bottom 4 min per ft; trim 2 min per ft; coffer 10 min per coffer }
+bid { overhead 10% }
+`;
+const whole = { ...house, 'job.coffer': job.replace('job "', 'job "').concat(rates) };
+const inRoom = (words: string): Readonly<Record<string, string>> => ({ ...whole, 'den.coffer': den.replace('  grid {', `  ${words}\n\n  grid {`) });
+const inGrid = (words: string): Readonly<Record<string, string>> => ({ ...whole, 'den.coffer': den.replace('    beams          box\n', `    beams          box\n    ${words}\n`) });
+const inBox = (from: string, to: string): Readonly<Record<string, string>> => ({ ...whole, 'box.coffer': whole['box.coffer'].replace(from, to) });
+const perimeter = /perimeter \{[^}]*\}/;
+
+/** How each row of the table is said in a job. `lacks`: parts that are left out; 'all': the room is refused. */
+const SAID: Readonly<Record<string, { readonly files: Readonly<Record<string, string>>; readonly lacks?: readonly string[] | 'all' }>> = {
+    'Room.survey': { files: inRoom('survey {\n    method laser\n  }') },
+    'Room.trim': { files: inRoom('trim { stock pine-1x8 }'), lacks: ['trim'] },
+    'Measured.survey': { files: inRoom('measured { survey {\n    method laser\n  } }') },
+    'Measured.trim': { files: inRoom('measured { trim { stock pine-1x8 } }'), lacks: ['trim'] },
+    'Ceiling.joists': { files: inRoom('ceiling { joists 2x8 every 16" running north-south }') },
+    'Profile.back': { files: inBox('  sides  {', '  back { thickness 1/4" }\n  sides  {'), lacks: 'all' },
+    'Profile.under': { files: inBox('  sides  {', '  under { stock strip-1x2 }\n  sides  {'), lacks: 'all' },
+    'Blocking.fit bench-box': { files: inBox('blocking { stock pine-1x6 }', 'blocking { stock pine-1x6\n    fit bench-box }'), lacks: 'all' },
+    'Bottom.place under-sides': { files: inBox('bottom { stock pine-1x6 }', 'bottom { stock pine-1x6\n    place under-sides }'), lacks: 'all' },
+    'Bottom.place in-rabbets': { files: inBox('bottom { stock pine-1x6 }', 'bottom { stock pine-1x6\n    place in-rabbets }'), lacks: 'all' },
+    'Trim.corners coped': { files: inBox('bottom {', 'trim { stock strip-1x2; corners coped }\n  bottom {'), lacks: ['trim'] },
+    'Perimeter.kind half-beam': { files: { ...whole, 'den.coffer': den.replace(perimeter, 'perimeter { kind half-beam; width 2" }') }, lacks: 'all' },
+    'Grid.square-to': { files: inGrid('square-to north') },
+    'Fixture.value casing': { files: inRoom('fixture door casing on east width 3\'') },
+    'Fixture.value cabinet': { files: inRoom('fixture press cabinet on east width 3\''), lacks: 'all' },
+    'Fixture.value soffit': { files: inRoom('fixture drop soffit on east width 3\''), lacks: 'all' },
+    'Fixture.value pocket': { files: inRoom('fixture blind pocket on east width 3\''), lacks: 'all' },
+    'Fixture.value/keep-clear': { files: inRoom('fixture pan light at 2\', 2\' keep-clear 4"') },
+    'Fixture.value/wants coffer-center': { files: inRoom('fixture pan light at 2\', 2\' wants coffer-center') },
+    'Fixture.value/wants beam-center': { files: inRoom('fixture pan light at 2\', 2\' wants beam-center') },
+    'Board.width': { files: inRoom('measured { board b1 pine-1x8 { width 7 1/8" } }') },
+    'Board.thickness': { files: inRoom('measured { board b1 pine-1x8 { thickness 3/4" } }') },
+    'Board.length': { files: inRoom('measured { board b1 pine-1x8 { length 8\' } }') },
+    'BeamLine.from': { files: inRoom('line 1 { from A }'), lacks: 'all' },
+    'BeamLine.until': { files: inRoom('line 1 { until A }'), lacks: 'all' },
+    'BeamLine.meets dies-into': { files: inRoom('line 1 { meets dies-into }'), lacks: 'all' },
+};
+/** What the table's own function tells besides its rows. */
+const BESIDES: typeof SAID = {
+    'a crossing\'s own way through': { files: inRoom('crossing A1 { through A }'), lacks: ['blocking-A', 'blocking-1', 'bottom-A', 'bottom-1'] },
+    'a diagonal that is no rectangle\'s': { files: inRoom('diagonal north-west to south-east measures 16\' 9"'), lacks: 'all' },
+    'a tolerance without use': { files: inBox('height  5"', 'height  5"\n    every 20" ± 1"') },
+};
+
+test('every row of the table is tried', () => {
+    const rows = NOT_COMPUTED.flatMap(({ what, only }) => (only ? only.map(word => `${what} ${word}`) : [what]));
+    expect(Object.keys(SAID).sort()).toEqual([...rows].sort());
+});
+
+/** What a piece that is left out is called: `side-A-1-north`, `den.trim-1-east`. */
+const named = (part: string): RegExp => new RegExp(`(?<![a-z-])${part}${part.includes('-') ? '' : '-(?:[A-Z]|\\d+)'}(?![A-Za-z0-9])`);
+
+/** Every row through every output takes minutes; without SOAK each row goes through a seventh of them, one after the other another. */
+const tried = (row: number): typeof OUTPUTS => (process.env.SOAK ? OUTPUTS : OUTPUTS.filter((_, output) => (row + output) % 7 === 0));
+
+describe.each(Object.entries({ ...SAID, ...BESIDES }).map(([name, said], row) => [name, said, row] as const))('%s', (_, { files, lacks = [] }, row) => {
+    test('stands at the head of every output, and no figure that it makes wrong', async () => {
+        const cwd = folderWith({ ...files });
+        for (const output of tried(row)) {
+            const { code, texts, err } = await made(cwd, output), what = output.argv.join(' ');
+            expect(code, what).toBe(1);
+            // a room that is refused has no drawing: then the reason is said instead
+            if (texts.length === 0 || lacks === 'all' && output.folder) expect(wordsIn(err), what).toMatch(/(den|box)\.coffer:\d+:\d+/);
+            for (const { name, text } of texts) {
+                const words = wordsIn(text);
+                if (output.forClient) expect(words, name).toContain('Draft, not to be signed');
+                else {
+                    expect(words.toLowerCase(), name).toMatch(/not to be built from as it stands|"sound": false/);
+                    expect(words, name).toMatch(/(den|box)\.coffer(:\d+:\d+|", "line": \d+)/);
+                    if (lacks !== 'all') expect(words, name).toMatch(/Not computed yet/);
+                }
+                for (const part of lacks === 'all' ? ['blocking', 'side', 'bottom', 'cleat', 'band'] : lacks) expect(words, `${name}: ${part}`).not.toMatch(named(part));
+            }
+        }
+    });
+});
+
+test('so does what the dry fit finds wrong', async () => {
+    const cwd = folderWith({ 'hall.coffer': `${piecesOverlap.wrong.replaceAll(/(size\s+1x\d)/g, "$1; lengths 8', 16'")}\n${rates}` });
+    for (const output of OUTPUTS.filter(({ argv }) => argv[0] !== 'dry-fit')) {
+        const { code, texts } = await made(cwd, output), what = output.argv.join(' ');
+        expect(code, what).toBe(1);
+        expect(texts.length, what).toBeGreaterThan(0);
+        for (const { name, text } of texts) {
+            const words = wordsIn(text);
+            if (output.forClient) expect(words, name).toContain('Draft, not to be signed');
+            else expect(words, name).toMatch(/hall\.coffer:\d+:\d+.*pieces-overlap|"rule": "pieces-overlap"/);
+        }
+    }
+});
