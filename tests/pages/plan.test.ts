@@ -116,6 +116,6 @@ describe('the plan as markup', () => {
         const room = await den();
         const rows = String((await planPage.exports.csv!(room, undefined)).bytes).trim().split('\r\n');
         expect(rows).toHaveLength(1 + room.takeOff.pieces.length);
-        expect(rows[0]).toBe('piece,part,where,west in,east in,north in,south in,length in');
+        expect(rows[0]).toBe('piece,part,where,west in,east in,north in,south in,length in,standing');
     });
 });
