@@ -43,10 +43,26 @@ describe('the estimate pane', () => {
     test('shows the whole house, each alternate beside it with its look, and what has no rate', async () => {
         const content = contentMessage('estimate', await dining()).content as EstimateContent;
         expect(content.missing).toEqual([]);
-        expect(content.alternates.map(({ title, errors }) => [title, errors])).toEqual([['Three coffers by two in the dining room', 0], ['Plain beams without the groove', 0], ['Larger coffers in the study', 0]]);
+        expect(content.alternates.map(({ title, canBeBuilt }) => [title, canBeBuilt])).toEqual([['Three coffers by two in the dining room', true], ['Plain beams without the groove', true], ['Larger coffers in the study', true]]);
         expect(content.alternates[1]!.looks.map(({ title }) => title)).toEqual(['Plan, Dining room', 'Beam, Dining room']);
         const bare = contentMessage('estimate', await dining({ 'rates.coffer': 'edition 1\n' })).content as EstimateContent;
         expect(bare.missing.map(({ rate }) => rate)).toEqual(expect.arrayContaining(['labor', 'labor.sides', 'bid.supplies.nails', 'bid.profit']));
+    });
+
+    test('says over everything why it is not to be built from, each line leads to its words; and with an alternate what is wrong with it', async () => {
+        const crossed = house['quince-lane/dining-room.coffer']!.replace(/\n  grid \{/, '\n  crossing B2 { through B }\n  grid {');
+        const wide = `${house['quince-lane/alternates.coffer']!}\nalternate wide { dining.grid.coffers-north 60 }\n`;
+        const room = await dining({ 'quince-lane/dining-room.coffer': crossed, 'quince-lane/alternates.coffer': wide });
+        const pane = await PanePage.open('estimate', { width: 1200, height: 900 });
+        await pane.say(contentMessage('estimate', room));
+        expect(await pane.page.textContent('#standing')).toMatch(/Not to be built from as it stands:\s+dining-room\.coffer:\d+:\d+: Not computed yet: which line runs through at one crossing\. Left out .*: blocking and bottoms of lines B and 2\./);
+        await pane.page.click('#standing [data-at]');
+        expect((await pane.sent('select')).length).toBe(1);
+        const last = pane.page.locator('.alternate').last();
+        expect(await last.locator('.found').textContent()).toMatch(/Error\. \S+/);
+        expect(await last.textContent()).toContain('It cannot be built so.');
+        expect(await pane.violations()).toEqual([]);
+        await pane.close();
     });
 
     test('names are text, whatever they hold; and it is kept as files', async () => {

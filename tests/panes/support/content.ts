@@ -1,6 +1,6 @@
 import type { PaneKind } from '../../../src/pages/kinds.ts';
 import type { RoomOnPage, Wishes } from '../../../src/pages/page.ts';
-import { PAGES } from '../../../src/pages/pages.ts';
+import { contentOn, PAGES } from '../../../src/pages/pages.ts';
 import type { ContentMessage } from '../../../src/panes/messages.ts';
 import { choiceOf, Rooms } from '../../../src/server/panes/rooms.ts';
 import { createServerServices } from '../../../src/server/services.ts';
@@ -25,6 +25,6 @@ export function contentMessage(kind: PaneKind, room: RoomOnPage, wishes: Wishes 
     const page = PAGES[kind];
     if (!page) throw new Error(`there is no page ${kind}`);
     const shown = choiceOf(room);
-    const message: ContentMessage = { type: 'content', kind, shown, rooms: [shown], condition: 'current', content: page.contentOf(room, wishes) };
+    const message: ContentMessage = { type: 'content', kind, shown, rooms: [shown], condition: 'current', content: contentOn(page, room, wishes) };
     return JSON.parse(JSON.stringify(message)) as ContentMessage;
 }
