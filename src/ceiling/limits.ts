@@ -7,7 +7,7 @@ import { MOST_COFFERS } from './division.ts';
 import type { Ceiling, Line, Trouble } from './model.ts';
 
 /** Figures beyond these are slips of the keyboard: they are told, and not worked out, so that nothing ever hangs. */
-const COARSEST_STEP: Ticks = TICKS_PER_INCH;
+const COARSEST_STEP: Ticks = TICKS_PER_INCH / 2;
 const MOST_SPACERS = 10_000;
 
 /** The resolution of cut lengths; undefined where the job's makes none. */

@@ -99,12 +99,12 @@ export interface Run {
     readonly residue: Residue;
 }
 export interface Residue {
-    /** end - start - lines - coffers cut to their nearest size, before it is placed; may be negative. Of `spread`: what its coffers leave. */
+    /** end - start - lines - coffers cut to their nearest size, before it is placed; may be negative. Of `band` and `spread`: what their coffers leave. */
     readonly ticks: Ticks;
     readonly place: 'outer-coffers' | 'band' | 'spread';
     /** The cut size of every coffer of the run after the residue is placed. */
     readonly cutCoffers: readonly Ticks[];
-    /** end - start - lines - cutCoffers: what no coffer takes. All of it with `band`, else at most half a step of the job's cut-to. */
+    /** end - start - lines - cutCoffers: what no coffer takes. Never negative. All of it with `band`, else less than a step of the job's cut-to. */
     readonly rest: Ticks;
 }
 

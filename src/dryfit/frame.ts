@@ -12,7 +12,7 @@ export interface Frame { readonly 'east-west': Rank; readonly 'north-south': Ran
 /** One direction: what the bays along it are, and where the lines across it stand. */
 export interface Rank {
     readonly bays: readonly FrameBay[];
-    /** Left at either end, at the band; negative where the run is too long for the room. May be half a tick off whole. */
+    /** Left at either end, at the band. May be half a tick off whole. */
     readonly spare: number;
     readonly lines: ReadonlyMap<Line, Standing>;
 }

@@ -12,7 +12,7 @@ export interface Place {
     readonly form: Form;
     /** What rounding to the tape, and pressing, push each end past its place; negative: short of it. May be half a tick off whole. */
     readonly rounded: number; readonly pressed: number;
-    /** What else may be in the way of others by plan: spacers within the bottom's gap, a run that is too long for the room. */
+    /** What else may be in the way of others by plan: spacers within the bottom's gap. */
     readonly give: number;
 }
 

@@ -9,12 +9,12 @@ import { standing, type Frame, type FrameBay } from './frame.ts';
 import type { Spot } from './place.ts';
 import type { Form } from './stand.ts';
 
-interface Setting { readonly line: Line; readonly frame: Frame; readonly bays: readonly FrameBay[]; readonly takeOff: TakeOff; readonly give: number; readonly step: Ticks }
+interface Setting { readonly line: Line; readonly frame: Frame; readonly bays: readonly FrameBay[]; readonly takeOff: TakeOff; readonly step: Ticks }
 
 /** The places of everything that belongs to a line. Parts that the text says nothing of, or not enough, have none. */
 export function linePlaces(line: Line, frame: Frame, takeOff: TakeOff, step: Ticks): Spot[] {
-    const { bays, spare } = frame[line.runs];
-    const setting: Setting = { line, frame, bays, takeOff, give: -spare, step };
+    const { bays } = frame[line.runs];
+    const setting: Setting = { line, frame, bays, takeOff, step };
     return [...blocking(setting), ...bottoms(setting), ...sides(setting), ...cleats(setting), ...spacers(setting)];
 }
 
@@ -41,7 +41,7 @@ function cleatFoot({ section: { depth, bottomThickness, profile } }: Line): Tick
 }
 
 /** From band to band, or from splice to splice, where the line runs through; else from the edge of one crossing piece to that of the next. */
-function lying({ line, frame, bays, give, step }: Setting, part: 'blocking' | 'bottom', after: (other: Line) => number, before: (other: Line) => number,
+function lying({ line, frame, bays, step }: Setting, part: 'blocking' | 'bottom', after: (other: Line) => number, before: (other: Line) => number,
     form: Pick<Form, 'across' | 'high'>, down: Spot['seat']['down'], press?: Ticks): Spot[] {
     const across = { middle: standing(frame, line).middle };
     const runs = line.runs;
@@ -55,7 +55,7 @@ function lying({ line, frame, bays, give, step }: Setting, part: 'blocking' | 'b
     }
     return bays.map((bay): Spot => {
         const from = bay.before ? after(bay.before) : bay.start, to = bay.after ? before(bay.after) : bay.end;
-        return { part, named: { line: line.name, bay: bay.number }, press, give: atBand(bay, give), seat: { runs, middle: (from + to) / 2, across, down }, form: { ...form, along: to - from } };
+        return { part, named: { line: line.name, bay: bay.number }, press, seat: { runs, middle: (from + to) / 2, across, down }, form: { ...form, along: to - from } };
     });
 }
 
@@ -80,11 +80,11 @@ function flanks({ line, frame, bays }: Setting): Flank[] {
 }
 
 function sides(setting: Setting): Spot[] {
-    const { line, give } = setting, { sideThickness, sideHeight, heldDown, profile } = line.section;
+    const { line } = setting, { sideThickness, sideHeight, heldDown, profile } = line.section;
     const rabbet = profile.sides?.rabbet?.value;
     if (!profile.sides?.stock) return [];
     return flanks(setting).map(({ bay, on, back, looks, from, to, off }): Spot => ({
-        part: 'side', named: { line: line.name, bay: bay.number, on }, give: atBand(bay, give),
+        part: 'side', named: { line: line.name, bay: bay.number, on },
         seat: { runs: line.runs, middle: (from + to) / 2, across: { back, looks }, down: { top: heldDown.value.ticks } },
         form: {
             along: to - from, across: sideThickness.ticks, high: sideHeight.ticks, off,
@@ -95,11 +95,11 @@ function sides(setting: Setting): Spot[] {
 
 /** Behind the sides, looking into the channel; as long as the back of its side, less what it is short. */
 function cleats(setting: Setting): Spot[] {
-    const { line, give } = setting, { cleatThickness, cleatHeight, profile } = line.section;
+    const { line } = setting, { cleatThickness, cleatHeight, profile } = line.section;
     const short = profile.cleats?.shortEachEnd.value;
     if (!profile.cleats?.stock || !cleatThickness || !cleatHeight || short === undefined) return [];
     return flanks(setting).map(({ bay, on, back, looks, from, to }): Spot => ({
-        part: 'cleat', named: { line: line.name, bay: bay.number, on }, give: atBand(bay, give),
+        part: 'cleat', named: { line: line.name, bay: bay.number, on },
         seat: { runs: line.runs, middle: (from + to) / 2, across: { back, looks: looks === 1 ? -1 : 1 }, down: { foot: cleatFoot(line) } },
         form: { along: to - from - 2 * short, across: cleatThickness.ticks, high: cleatHeight.ticks },
     }));
@@ -122,9 +122,4 @@ function spacers({ line, frame, bays, takeOff }: Setting): Spot[] {
             form: { along: spacerThickness.ticks, across: spacerWidth.ticks, high: height },
         }];
     });
-}
-
-/** What a run that is too long for the room pushes its end pieces into the band. */
-function atBand({ before, after }: FrameBay, give: number): number {
-    return before && after ? 0 : give;
 }

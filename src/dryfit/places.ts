@@ -1,5 +1,5 @@
 import type { Ceiling } from '../ceiling/model.ts';
-import { roundTo } from '../quantity/round.ts';
+import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { idOf } from '../takeoff/ids.ts';
 import type { TakeOff } from '../takeoff/model.ts';
@@ -22,12 +22,12 @@ export function planOf(ceiling: Ceiling, takeOff: TakeOff): Plan {
     return { ceiling, frame, places: spots.flatMap(spot => placed(spot, ceiling.room.name, step)) };
 }
 
-/** Cut lengths are whole steps of the tape; which way the last one goes is planned. A spacer's length stands upright. */
+/** Cut lengths are whole steps of the tape, never more than the place; what that leaves open is planned. A spacer's length stands upright. */
 function placed({ part, named, seat, form, press = 0, give = 0 }: Spot, room: string, step: Ticks): Place[] {
     const upright = part === 'spacer';
     const length = (upright ? form.high : form.along) + press;
     if (!(length > 0)) return [];
-    const cut = roundTo(length, step);
+    const cut = roundDown(length, step);
     return [{
         id: idOf(room, part, named), part, seat, give: Math.max(0, give),
         form: { ...form, off: form.off ?? [0, 0], along: upright ? form.along : cut, high: upright ? cut : form.high },

@@ -25,7 +25,7 @@ short, the play beside a bottom, what a side is held down.
 Where the list contradicts its own layout, the finding says in what; that is a mistake of this program.
 
 Where the list is right and the tape too coarse, it is a **warning**: sides of 11/16" with \`cut-to 1/8"\` have long points
-that no mark of the tape meets: 48 11/16" becomes 48 3/4", and where two such sides meet the miter bites by 3/64".
+that no mark of the tape meets: 48 11/16" becomes 48 5/8", and where two such sides meet the miter stands open by 3/64".
 Cut to 1/16". Up to 1/64" is let pass.`,
     wrong,
     right: changed(wrong, 'cut-to 1/8"', 'cut-to 1/16"'),

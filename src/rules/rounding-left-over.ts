@@ -1,6 +1,7 @@
 import type { Run } from '../ceiling/model.ts';
 import { inches } from '../quantity/rational.ts';
 import { roundTo } from '../quantity/round.ts';
+import type { Ticks } from '../quantity/ticks.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { adding } from './support/fixes.ts';
@@ -23,7 +24,8 @@ coffers differ by a step (\`spread\`).
 
 Three coffers in 161" are 53 2/3" each. Cut at 53 21/32" they leave 1/32" over. As long as the grid does not say \`residue\` that
 is a **hint**, and a **warning** over 1/16". Where it does, it is silent unless coffers then differ by more than 1/16".
-Up to half a step of the tape is let pass: nobody can cut it.`,
+What is short by less than a step of the tape is let pass: nobody can cut it. Too much is never let pass: a run that is longer than
+the room does not go in, so the outer coffers are cut smaller by it, and with \`residue band\` all of them are.`,
     wrong,
     right: changed(wrong, '    through        north-south', '    through        north-south\n    residue        outer-coffers'),
     basis: 'Coffers equal within 1/16": common practice, no source.',
@@ -36,9 +38,9 @@ Up to half a step of the tape is let pass: nobody can cut it.`,
                 const isEqual = spreadOf(run.coffers) <= 1;
                 // Where the coffers are of several sizes by intent, as round a lamp, it is the rounding alone that counts.
                 const apart = isEqual ? spreadOf(cutCoffers) : spreadOf(cutCoffers.map((cut, i) => cut - run.coffers[i]!));
-                if (!grid || !said || 2 * Math.abs(ticks) <= job.cutTo.value || run.spacing.by === 'lines' || (grid.residue.said && apart <= COFFERS_DIFFER)) continue;
+                if (!grid || !said || (ticks >= 0 && ticks < job.cutTo.value) || run.spacing.by === 'lines' || (grid.residue.said && apart <= COFFERS_DIFFER)) continue;
                 const size = sizesOf(job);
-                const cut = isEqual ? `cut at ${size(roundTo(run.coffers[0] ?? 0, job.cutTo.value))}` : `each cut to its nearest ${size(job.cutTo.value)},`;
+                const cut = isEqual ? `cut at ${size(nearestOf(run, job.cutTo.value))}` : `each cut to its nearest ${size(job.cutTo.value)},`;
                 report({
                     ...wordsOf(said),
                     severity: Math.abs(ticks) > COFFERS_DIFFER || apart > COFFERS_DIFFER ? 'warning' : 'hint',
@@ -51,6 +53,11 @@ Up to half a step of the tape is let pass: nobody can cut it.`,
         },
     },
 });
+
+/** What equal coffers are cut to before the outer ones take what is left. */
+function nearestOf({ residue: { place, cutCoffers }, coffers }: Run, step: Ticks): Ticks {
+    return place === 'outer-coffers' ? roundTo(coffers[0] ?? 0, step) : cutCoffers[0] ?? 0;
+}
 
 /** From the least to the greatest. */
 function spreadOf(lengths: readonly number[]): number {

@@ -7,7 +7,7 @@ import type { Work } from './work.ts';
 
 export { PARTS, type Part } from '../job/part.ts';
 
-/** One piece of wood. Lengths in ticks, exact; `cutFace` and `cutBack` are rounded once to the job's cut-to. */
+/** One piece of wood. Lengths in ticks, exact; `cutFace` and `cutBack` are rounded once, down to the job's cut-to. */
 export interface Piece {
     /** Stable under edits elsewhere: room, line or coffer, bay, part, side. See ids.ts. */
     readonly id: string;

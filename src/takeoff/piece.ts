@@ -2,7 +2,7 @@ import { gathered } from '../ceiling/derived.ts';
 import type { Side, Stock } from '../job/model.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import type { WhyTerm } from '../provenance/why.ts';
-import { roundTo } from '../quantity/round.ts';
+import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { idOf } from './ids.ts';
 import type { Box, EndCut, Part, Piece } from './model.ts';
@@ -40,7 +40,8 @@ export interface Draft {
 
 /**
  * The finished piece, or nothing where it has no stock or no length. Cut lengths are rounded here and nowhere else, so
- * that pieces of one length are cut at one setting of the stop. A board ripped narrower is told first in its machining.
+ * that pieces of one length are cut at one setting of the stop; and down, to the last mark of the tape that goes into its place,
+ * so that no row of pieces is longer than the room. A board ripped narrower is told first in its machining.
  */
 export function pieceOf(draft: Draft, { ceiling, step, size }: Setting): Piece[] {
     const { part, back, width, thickness, where, source, box } = draft;
@@ -55,7 +56,7 @@ export function pieceOf(draft: Draft, { ceiling, step, size }: Setting): Piece[]
     return [{
         id: idOf(ceiling.room.name, part, draft), room: ceiling.room.name, part,
         line: draft.line ?? null, bay: draft.bay ?? null, coffer: draft.coffer ?? null, on: draft.on ?? null, stock,
-        face, back, cutFace: roundTo(draft.cutFace ?? cutBack, step), cutBack: roundTo(cutBack, step),
+        face, back, cutFace: roundDown(draft.cutFace ?? cutBack, step), cutBack: roundDown(cutBack, step),
         ends: draft.ends ?? [SQUARE, SQUARE], hand: draft.hand ?? null, width, thickness, ripped,
         work, machining: work.map(each => workWords(each, size)),
         where, why: { terms: gathered(draft.why) }, source, box,

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { inches } from '../../src/quantity/rational.ts';
 import { dryFit } from '../../src/dryfit/dry-fit.ts';
+import type { Fault } from '../../src/dryfit/model.ts';
 import { told } from './told.ts';
 import { ceilings, cutTo } from './ceilings.ts';
 
@@ -13,7 +14,9 @@ test('random ceilings of every kind that the language can say dry-fit clean', ()
         built++;
         const { faults, looked } = dryFit(all.ceiling, all.off);
         joints += looked.joints;
-        expect(faults.map(told)).toEqual([]);
+        // a tape coarser than the joints that pass leaves them open, and that is told
+        const coarse = all.ceiling.room.job.cutTo.value > inches('1/64');
+        expect(faults.filter(fault => !(coarse && (isRounded(fault) || fault.kind === 'coffer' && fault.planned))).map(told)).toEqual([]);
         expect(looked.pieces).toBe(all.off.pieces.length);
         expect(looked.coffers).toBe(all.ceiling.coffers.length);
     }), { seed: 51, numRuns: 250 });
@@ -21,15 +24,20 @@ test('random ceilings of every kind that the language can say dry-fit clean', ()
     expect(joints).toBeGreaterThan(built * 100);
 });
 
-test.each(['1/128', '1/10', '1/4', '3/8', '1'])('cut to %s inches, nothing is off but what the tape cannot show', fraction => {
+test.each(['1/128', '1/10', '1/4', '3/8', '1/2'])('cut to %s inches, nothing is off but what the tape cannot show', fraction => {
     let rounded = 0;
     fc.assert(fc.property(cutTo(inches(fraction)), all => {
         if (!all) return;
         const { faults } = dryFit(all.ceiling, all.off);
-        const others = faults.filter(fault => !(fault.kind === 'misfit' && fault.causes.length === 0 && fault.clashes.every(clash => clash.kind === 'rounded')) && !(fault.kind === 'coffer' && fault.planned));
+        const others = faults.filter(fault => !isRounded(fault) && !(fault.kind === 'coffer' && fault.planned));
         expect(others.map(told)).toEqual([]);
         rounded += faults.length;
     }), { seed: 77, numRuns: 40 });
     // finer than 1/64" no joint opens that anybody sees
     expect(rounded > 0).toBe(fraction !== '1/128');
 });
+
+/** The list is right, and the tape too coarse for it. */
+function isRounded(fault: Fault): boolean {
+    return fault.kind === 'misfit' && fault.causes.length === 0 && fault.clashes.every(clash => clash.kind === 'rounded');
+}

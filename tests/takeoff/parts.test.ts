@@ -86,7 +86,7 @@ describe('bottoms', () => {
         const { find } = off({}, { bottom: { stock: six, rip: '5 15/32"', biscuits: [1, '#20'] } });
         expect([find('bottom-A-2'), find('bottom-A-1')].map(({ cutBack, why }) => whyText(why, cutBack))).toEqual([
             `coffer 4' 1 3/8" + 2 x side 3/4" + gap beside the bottom of line 1 1/64" + gap beside the bottom of line 2 1/64" = 4' 2 29/32"`,
-            `coffer 4' 1 3/8" + side 3/4" + gap beside the bottom of line 1 1/64" = 4' 2 9/64", cut at 4' 2 5/32"`,
+            `coffer 4' 1 3/8" + side 3/4" + gap beside the bottom of line 1 1/64" = 4' 2 9/64", cut at 4' 2 1/8"`,
         ]);
         expect(find('bottom-2')).toMatchObject({ ripped: true, width: ticksOf('5 15/32"'), machining: expect.arrayContaining(['rip to 5 15/32"']) });
         expect(find('blocking-A-2').back).toBe(ticksOf('50 7/8"'));
