@@ -40,6 +40,7 @@ import { roomNotRectangular } from './room-not-rectangular.ts';
 import { roundingLeftOver } from './rounding-left-over.ts';
 import type { Rule } from './rule.ts';
 import { runPinchesChannel } from './run-pinches-channel.ts';
+import { sheetNotRipped } from './sheet-not-ripped.ts';
 import { shortABoard } from './short-a-board.ts';
 import { sideMissesBlocking } from './side-misses-blocking.ts';
 import { slotsWontFit } from './slots-wont-fit.ts';
@@ -59,7 +60,7 @@ export const RULES: readonly Rule[] = [
     depthsNearlyEqual, endCoffersDiffer, gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn,
     groovesDontMeet, jointOpens, linesOverlap, longerThanTheBoard, nailShows, nailWontHold, noCofferSizeFits, noRate, noSuchPiece,
     notLaidOut, notPositive, notSupportedLayout, offcutTooShort, pieceMiscounted, piecesOverlap, pressAddsUp, requireFails,
-    roomNotRectangular, roundingLeftOver, runPinchesChannel, shortABoard, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
+    roomNotRectangular, roundingLeftOver, runPinchesChannel, sheetNotRipped, shortABoard, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
     spliceInSight, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush, unknownLine,
 ];
 

@@ -87,6 +87,7 @@ function boughtOf(reading: Reading, size: NominalSize | undefined, sheet: Given<
     const lengths = lengthsOf(reading, sheet);
     const prices = reading.each('price', (found, line) => priceOf(found, line, reading, size, lengths, raise)).map(({ value, at }): Price => ({ ...value, at }));
     for (const price of prices) {
+        if (price.perTick.equals(0)) raise({ rule: 'likely-slip', severity: 'warning', at: price.at, message: `A board that costs nothing. If it is there already, say ${quoted('on-hand')}; if nobody knows the price yet, leave it out.` });
         if (price.perTick.s < 0n) raise({ rule: 'out-of-range', at: price.at, message: 'A price is nothing or more.' });
     }
     const onHand = onHandOf(reading);

@@ -15,6 +15,7 @@ import { placeOf, UNNAMED, type Evaluator } from './evaluate.ts';
 import { checkCount, checkLength, checkOrder, KIND_WITH_A_MOST, LONGEST, type Binding } from './limits.ts';
 import { toleranceUnused } from './not-computed-yet.ts';
 import { isCountedBy } from './counted-by.ts';
+import { isUsual, minutesOf, usualOf, warnUnusual } from './usual.ts';
 import { conforms, type Known } from './value.ts';
 
 /** Values of a property, or of one of its modifiers, and who works them out. */
@@ -104,7 +105,11 @@ export abstract class Values {
     amountOf(found: Found): { exact: Rational; currency: string } | undefined {
         const { value } = found.known;
         if (value.is !== 'quantity') return undefined;
-        if (value.exact.s >= 0n) return { exact: value.exact, currency: value.type.currency };
+        if (value.exact.s >= 0n) {
+            const { declaration: { name }, of } = found.slot;
+            if (value.type.currency === '') this.lookOver(found, minutesOf(value.exact, of ? undefined : usualOf(this.kind, name)));
+            return { exact: value.exact, currency: value.type.currency };
+        }
         this.evaluator.raise({ rule: 'out-of-range', at: sourceOf(found.expr), via: found.known.via, message: `${quoted(this.nameOf(found.slot))} is less than nothing; it has to be nothing or more.` });
         return undefined;
     }
@@ -127,6 +132,7 @@ export abstract class Values {
             const first = value.first.value;
             const gauge = first.is === 'gauge' ? first.gauge : first.is === 'number-size' ? Number(first.text.slice(1)) : undefined;
             const length = this.ticks(found, value.second);
+            if (gauge !== undefined) this.lookOver(found, gauge, 'gauge');
             return gauge === undefined || length === undefined ? undefined : { gauge, length, every: every.value };
         });
     }
@@ -163,10 +169,16 @@ export abstract class Values {
     protected valueOf(slot: Slot, expr: ast.Expr): Found | undefined {
         const type = declaredType(slot.declaration.type);
         const known = slot.evaluator.evaluate(expr);
-        if (known) return conforms(type, known.value) && isCountedBy(pathOf(this.kind, slot), this.nameOf(slot), expr, known, this.evaluator.raise) ? { known, expr, slot } : undefined;
+        if (known) return conforms(type, known.value) && this.isCounted(slot, expr, known) ? { known, expr, slot } : undefined;
         // A name that need not be declared: `A` in `from A`, `s-12` in `spoiled s-12`.
         const plain = (type === NAME || type?.is === 'many' && type.of === NAME) && ast.isRef(expr) && !expr.call ? expr.$cstNode?.text : undefined;
         return plain === undefined ? undefined : { known: { value: { is: 'text', text: plain }, via: [] }, expr, slot };
+    }
+
+    /** Whether a rate is for each of what its property is reckoned by. */
+    private isCounted(slot: Slot, expr: ast.Expr, known: Known): boolean {
+        if (known.value.is !== 'quantity' || known.value.per === undefined) return true;
+        return isCountedBy(pathOf(this.kind, slot), this.nameOf(slot), expr, known, this.evaluator.raise);
     }
 
     /** A length of a value, or of one side of it, as whole ticks. */
@@ -179,12 +191,16 @@ export abstract class Values {
 
     /** Nearly all lengths are as they should be, and many are read at every keystroke. */
     private checked(ticks: Ticks, found: Found): Ticks | undefined {
-        return ticks > 0 && ticks <= LONGEST && this.kind !== KIND_WITH_A_MOST ? ticks : checkLength(ticks, this.binding(found));
+        const sound = ticks > 0 && ticks <= LONGEST && this.kind !== KIND_WITH_A_MOST ? ticks : checkLength(ticks, this.binding(found));
+        if (sound !== undefined) this.lookOver(found, sound);
+        return sound;
     }
 
     /** A whole number from zero up. */
     count(found: Found, known = found.known): number | undefined {
-        return checkCount(known.value, this.binding(found));
+        const count = checkCount(known.value, this.binding(found));
+        if (count !== undefined) this.lookOver(found, count, known === found.known ? undefined : 'count');
+        return count;
     }
 
     /** `side` tells the two of a pair apart. */
@@ -198,6 +214,13 @@ export abstract class Values {
         const others = known.value.tolerance.filter(t => !t.cause.startsWith(UNNAMED));
         const { tolerance } = plus({ ticks: 0, tolerance: others }, { ticks: 0, tolerance: unnamed === 0 ? [] : [{ cause, reach: unnamed }] });
         return { ticks, tolerance };
+    }
+
+    /** Warns of what is said and hardly any job has. `aspect`: which figure of the value it is, where it is not the one of the property's own kind. */
+    protected lookOver(found: Found, value: number, aspect?: 'count' | 'gauge'): void {
+        const { declaration, of, said } = found.slot;
+        const usual = said ? usualOf(this.kind, of ? `${of.name}/${declaration.name}` : declaration.name, aspect) : undefined;
+        if (usual && !isUsual(usual, value)) warnUnusual(usual, value, { name: this.nameOf(found.slot), expr: found.expr, via: found.known.via, raise: this.evaluator.raise });
     }
 
     /** What the text calls a value, for messages. */

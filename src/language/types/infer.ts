@@ -6,6 +6,7 @@ import { checkArguments } from './arguments.ts';
 import { declaredType, typeOfWords } from './declared.ts';
 import { sourceOf, sourceOfRange } from './place.ts';
 import { replacing, replacingAny, type Report } from './report.ts';
+import { checkDash, checkInches } from './slips-in-lengths.ts';
 import { suggestions, type UsualUnits } from './suggest.ts';
 import {
     ANGLE, atom, combine, CONDITION, COUNT, DATE, fits, GAUGE, isPlainNumber, LENGTH, mixed, NAME, NUMBER, NUMBER_SIZE, pair, PERCENT,
@@ -100,7 +101,7 @@ export class Inference {
 
     private leafType(expr: ast.Expr, want: Type | undefined): Type | undefined {
         switch (expr.$type) {
-            case 'LengthLit': return LENGTH;
+            case 'LengthLit': checkInches(expr as ast.LengthLit, this.report); return LENGTH;
             case 'TimeLit': return TIME;
             case 'AngleLit': return ANGLE;
             case 'PercentLit': return PERCENT;
@@ -169,6 +170,7 @@ export class Inference {
         const { operator } = operation;
         const both = operator === '+' || operator === '-' || operator === '±' ? want : undefined;
         const left = this.side(operation.left, both), right = this.side(operation.right, both);
+        checkDash(operation, this.report);
         switch (operator) {
             case 'x': return pair(left, right);
             case 'to': return this.alike(operation, left, right) ? pair(left, right, 'range') : undefined;

@@ -42,7 +42,7 @@ test('expressions come to what arithmetic says, exactly, and are rounded once, h
         const some = all.filter(one => one.exact.abs().compare(LONGEST) <= 0);
         await workspace.edit({ 'main.coffer': some.map((one, i) => `stock s${i} {\n  width  ${one.text}\n  thickness 1"\n}`).join('\n') });
         const { stocks, findings } = readFile(workspace.document('main.coffer'));
-        expect(findings).toEqual([]);
+        expect(findings.filter(({ rule }) => rule !== 'likely-slip')).toEqual([]);       // no board is eight feet wide
         expect(stocks.map(stock => stock.width?.value.ticks)).toEqual(some.map(one => toTicks(one.exact)));
     }), { seed: 41, numRuns: 40 });
 });

@@ -1,0 +1,40 @@
+import type { JobSettings, Stock } from '../job/model.ts';
+import type { Given } from '../provenance/source.ts';
+import type { Measure } from '../quantity/measure.ts';
+import { printLength } from '../quantity/print-length.ts';
+import { defineRule, type Report } from './rule.ts';
+import { BEAM, changed } from './support/examples.ts';
+import { wordsOf } from './support/places.ts';
+
+const SHEET = '\nstock panel { sheet 48" x 96"; thickness 3/4" }\n';
+const wrong = changed(changed(BEAM, '\nprofile', `${SHEET}\nprofile`), '  sides { stock poplar-1x6 }', '  sides { stock panel }');
+
+export const sheetNotRipped = defineRule({
+    name: 'sheet-not-ripped',
+    severity: 'warning',
+    title: 'A part of a beam takes the whole width of a sheet',
+    explanation: `
+A part that says no \`rip\` is as wide as its stock. Of a board that is meant; of a sheet it makes a beam as wide as the sheet.
+
+Sides from a sheet of 48" x 96" that are not ripped make a beam 4' deep. Say how wide they are: \`rip 5 1/2"\`.`,
+    wrong,
+    right: changed(wrong, '{ stock panel }', '{\n    stock  panel\n    rip    5 1/2"\n  }'),
+    basis: 'Strips are ripped from sheets: common practice, no source.',
+    check: {
+        section({ section: { profile: { blocking, spacers, sides, bottom, trim } }, job }, report) {
+            for (const [word, part] of [['blocking', blocking], ['spacers', spacers], ['sides', sides], ['bottom', bottom], ['trim', trim]] as const) if (part) check(word, part, job, report);
+        },
+        room({ layout: { room: { grid } }, job }, report) {
+            if (grid?.perimeter) check('band', grid.perimeter, job, report);
+        },
+    },
+});
+
+function check(word: string, { stock, rip }: { readonly stock?: Given<Stock>; readonly rip?: Given<Measure> }, { show }: JobSettings, report: Report): void {
+    const sheet = stock?.value.sheet;
+    if (!stock || !sheet || rip) return;
+    report({
+        ...wordsOf(stock), message: `The ${word} ${word === 'sides' || word === 'spacers' ? 'take' : 'takes'} the whole width of the sheet, ${printLength(sheet.value.width, show.value)}. Say how wide it is ripped: \`rip\`.`,
+        related: [{ at: sheet.at, message: `${stock.value.name} is a sheet` }],
+    });
+}
