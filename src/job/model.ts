@@ -260,6 +260,7 @@ export interface Fixture {
     /** Centre, from the room's north-west corner: x to the east, y to the south. */
     readonly x?: Ticks; readonly y?: Ticks;
     readonly diameter?: Given<Ticks>;
+    readonly width?: Given<Ticks>;
     readonly keepClear?: Given<Ticks>;
     readonly wants?: Given<'coffer-center' | 'beam-center' | 'anywhere'>;
 }

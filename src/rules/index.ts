@@ -15,6 +15,9 @@ import { cutTwice } from './cut-twice.ts';
 import { depthsDiffer } from './depths-differ.ts';
 import { depthsNearlyEqual } from './depths-nearly-equal.ts';
 import { endCoffersDiffer } from './end-coffers-differ.ts';
+import { fixtureInBeam } from './fixture-in-beam.ts';
+import { fixtureOffCenter } from './fixture-off-center.ts';
+import { fixtureOutsideRoom } from './fixture-outside-room.ts';
 import { gridDoesntClose } from './grid-doesnt-close.ts';
 import { grooveLeavesNoLip } from './groove-leaves-no-lip.ts';
 import { grooveTooHighForBottom } from './groove-too-high-for-bottom.ts';
@@ -57,7 +60,7 @@ import { unknownLine } from './unknown-line.ts';
 export const RULES: readonly Rule[] = [
     allowUnused, badCount, bandHitsCeiling, bandTopShows, bitCrept, blockingOffWidth, bottomGapShows, bottomWontFit,
     cleatOffGauge, cleatOffStock, cleatsCrowdChannel, cofferOffSize, cutFromOtherStock, cutTwice, depthsDiffer,
-    depthsNearlyEqual, endCoffersDiffer, gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn,
+    depthsNearlyEqual, endCoffersDiffer, fixtureInBeam, fixtureOffCenter, fixtureOutsideRoom, gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn,
     groovesDontMeet, jointOpens, linesOverlap, longerThanTheBoard, nailShows, nailWontHold, noCofferSizeFits, noRate, noSuchPiece,
     notLaidOut, notPositive, notSupportedLayout, offcutTooShort, pieceMiscounted, piecesOverlap, pressAddsUp, requireFails,
     roomNotRectangular, roundingLeftOver, runPinchesChannel, sheetNotRipped, shortABoard, sideMissesBlocking, slotsWontFit, spacerHitsCleat,

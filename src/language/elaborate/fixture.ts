@@ -12,7 +12,7 @@ import type { LineReading } from './reading.ts';
 export function readFixture(thing: ast.Fixture, line: LineReading, across: Ticks | undefined, down: Ticks | undefined): Fixture {
     return {
         name: thing.name, at: sourceOfProperty(thing, 'name'), kind: line.word('value')?.value ?? '', ...placeOf(thing, line, across, down),
-        diameter: line.length('diameter'), keepClear: line.length('keep-clear'), wants: line.word('wants'),
+        diameter: line.length('diameter'), width: line.length('width'), keepClear: line.length('keep-clear'), wants: line.word('wants'),
     };
 }
 

@@ -47,8 +47,6 @@ export const NOT_COMPUTED: readonly Row[] = [
     { what: 'Fixture.value', words: 'what a cabinet leaves of the ceiling', only: ['cabinet'], spoils: { instead: 'a room without it: leave it out of the text where it stays below the beams' } },
     { what: 'Fixture.value', words: 'what a soffit leaves of the ceiling', only: ['soffit'], spoils: { instead: 'a room without one' } },
     { what: 'Fixture.value', words: 'what a pocket at the wall leaves of the ceiling', only: ['pocket'], spoils: { instead: 'a room without one' } },
-    { what: 'Fixture.value/keep-clear', words: 'whether a fixture is kept clear', spoils: 'nothing' },
-    { what: 'Fixture.value/wants', words: 'whether a fixture is where it wants to be', only: ['coffer-center', 'beam-center'], spoils: 'nothing' },
     // of one board among many: the pieces are reckoned with their stock's own sizes
     { what: 'Board.width', words: 'what follows from the width of a measured board', spoils: 'nothing' },
     { what: 'Board.thickness', words: 'what follows from the thickness of a measured board', spoils: 'nothing' },

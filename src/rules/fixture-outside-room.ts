@@ -1,0 +1,35 @@
+import { defineRule } from './rule.ts';
+import { changed, HALL } from './support/examples.ts';
+import { placed } from './support/in-the-way.ts';
+import { sizesOf } from './support/words.ts';
+
+const wrong = changed(HALL, `  wall east   9' 5"\n`, `  wall east   9' 5"\n  fixture lamp-1 light at 2', 20' 3" diameter 6"\n`);
+
+export const fixtureOutsideRoom = defineRule({
+    name: 'fixture-outside-room',
+    severity: 'error',
+    title: 'A fixture of the ceiling lies outside of the room',
+    explanation: `
+The place of a fixture is said from a corner of the room, first along the north wall and then along the east wall. What lies beyond a wall
+was measured from another corner, in the other order, or with a slip in a figure; it would be passed over wherever fixtures are looked at.
+
+The hall is 12' 10" by 9' 5": 20' 3" along its east wall is 10' 10" outside. Where only its edge reaches into a wall, it is a **warning**.`,
+    wrong,
+    right: changed(wrong, `20' 3"`, `2' 3"`),
+    basis: 'Geometry of the room.',
+    check: {
+        room({ layout: { room }, job }, report) {
+            const across = room.walls.north?.value.ticks, down = room.walls.east?.value.ticks;
+            if (across === undefined || down === undefined) return;
+            const size = sizesOf(job);
+            for (const { fixture: { name, at }, x, y, half } of placed(room.fixtures)) {
+                const beyond = [['west', -x], ['east', x - across], ['north', -y], ['south', y - down]] as const;
+                const [way, by] = beyond.reduce((most, one) => (one[1] > most[1] ? one : most));
+                if (by + half <= 0) continue;
+                const room_ = `the room is ${size(across)} along the north wall and ${size(down)} along the east wall`;
+                if (by > 0) report({ at, message: `${name} is ${size(by)} beyond the ${way} wall: ${room_}. From which corner was it measured, and which way first?` });
+                else report({ at, severity: 'warning', message: `${name}, ${size(2 * half)} across, reaches ${size(by + half)} into the ${way} wall: ${room_}.` });
+            }
+        },
+    },
+});
