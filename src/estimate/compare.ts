@@ -3,6 +3,7 @@ import type { Rational } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { PARTS, type Part, type Piece } from '../takeoff/model.ts';
 import type { Estimate } from './model.ts';
+import { stockNames } from '../job/stock-names.ts';
 
 /** A job as it is and as it would be. */
 export interface Side { readonly pieces: readonly Piece[]; readonly plan: BoardPlan; readonly estimate: Estimate }
@@ -28,7 +29,8 @@ export function compare(before: Side, after: Side): Comparison {
 }
 
 function boardChanges(before: BoardPlan, after: BoardPlan): Comparison['boards'] {
-    const bought = (plan: BoardPlan) => plan.stocks.flatMap(({ stock, buy }) => buy.map(({ length, count }) => ({ stock: stock.name, length, count })));
+    const nameOf = stockNames([before, after].flatMap(({ stocks }) => stocks.map(({ stock }) => stock)));
+    const bought = (plan: BoardPlan) => plan.stocks.flatMap(({ stock, buy }) => buy.map(({ length, count }) => ({ stock: nameOf(stock), length, count })));
     const was = bought(before), is = bought(after);
     const rows = new Map([...was, ...is].map(({ stock, length }) => [`${stock} ${length}`, { stock, length }]));
     const countIn = (list: typeof was, row: { stock: string; length: Ticks }): number =>

@@ -6,26 +6,28 @@ import type { Piece } from '../takeoff/model.ts';
 import { comparePieces } from '../takeoff/piece-order.ts';
 import { endsAsItLies, miterCount } from './lie.ts';
 import type { LaidBoard, LaidPiece, LaidStrip } from './model.ts';
+import { stockNames } from '../job/stock-names.ts';
 
 /**
  * Every board of a plan with the readings of a tape hooked on its left end. On a board the longest piece lies first, so
  * that the stop, set from long to short, always finds its piece at the end that is being cut.
  */
 export function layBoards(plan: BoardPlan, job: JobSettings): LaidBoard[] {
-    return plan.stocks.flatMap(({ stock, boards }) => boards.map(board => layBoard(board, stock, job)));
+    const nameOf = stockNames(plan.stocks.map(({ stock }) => stock));
+    return plan.stocks.flatMap(({ stock, boards }) => boards.map(board => layBoard(board, stock, nameOf(stock), job)));
 }
 
-export function boardName(stock: Stock, number: number): string {
+export function boardName(stock: Pick<Stock, 'name'>, number: number): string {
     return `${stock.name} #${number}`;
 }
 
-function layBoard(board: Board, stock: Stock, job: JobSettings): LaidBoard {
+function layBoard(board: Board, stock: Stock, name: string, job: JobSettings): LaidBoard {
     const ripped = board.strips.flatMap(strip => strip.rippedTo ?? []);
     const taken = ripped.reduce((sum, width) => sum + width + job.kerf.value, 0);
     const width = stock.width?.value.ticks;
     const [along, across] = board.crosswise && width !== undefined ? [width, board.length] : [board.length, width ?? taken];
     return {
-        name: boardName(stock, board.number), stock, number: board.number, length: board.length, along, from: board.from,
+        name: boardName({ name }, board.number), stock, number: board.number, length: board.length, along, from: board.from,
         strips: board.strips.map((strip, i) => layStrip(strip, i + 1, along, board, job)),
         besideStrips: ripped.length === 0 ? 0 : Math.max(0, across - taken),
     };

@@ -16,6 +16,7 @@ import { Sources } from '../shared/sources.ts';
 import { t } from '../shared/words.ts';
 import { boardKey, hash } from './board-key.ts';
 import { boardsOfHouse, type Proving } from './house-plan.ts';
+import { stockNames, titleOrName } from '../../job/stock-names.ts';
 
 /** All the boards of a house: what to buy, every board at the saw, and the order of the work. Words are plain text. */
 export interface BoardsContent extends PageContent {
@@ -64,7 +65,7 @@ const PIXELS_PER_POINT = 1.45;
 export function boardsContent(room: RoomOnPage, wishes: Wishes): BoardsContent {
     const { plan, order, proving } = boardsOfHouse(room);
     const { job } = room.layout.room;
-    const show = job.show.value;
+    const show = job.show.value, stockName = stockNames(plan.stocks.map(({ stock }) => stock), titleOrName);
     const sources = new Sources();
     const width = Math.max(LEAST_WIDTH, (wishes.width ?? 900) - 28) / PIXELS_PER_POINT;
     const nameOf = namesIn(order);
@@ -73,14 +74,14 @@ export function boardsContent(room: RoomOnPage, wishes: Wishes): BoardsContent {
         title: titleOfHouse({ job, rooms: room.house.map(({ layout }) => layout), picked: room.picked ?? false }),
         rooms: room.house.map(({ file, layout }) => ({ uri: file.uri, room: layout.room.name })),
         troubles: troublesOf(plan),
-        buy: plan.stocks.flatMap(stock => buyRows(stock, show)),
+        buy: plan.stocks.flatMap(stock => buyRows(stock, stockName(stock.stock), show)),
         total: totalOf(plan),
         known: plan.stocks.length === 0 ? '' : sentence(knownText(known)),
         isProven: known.as === 'none cheaper', proving: proving ?? null,
         leftovers: leftoversOf(order),
         setUps: order.steps.length === 0 ? '' : setUpsText(order.setUps),
         stocks: plan.stocks.map((stock, i) => ({
-            name: stock.stock.title ?? stock.stock.name, at: sources.number(stock.stock.at),
+            name: stockName(stock.stock), at: sources.number(stock.stock.at),
             size: [stock.stock.thickness, stock.stock.width].flatMap(m => (m ? printLength(m.value.ticks, show) : [])).join(' x '),
             known: knownText(stock.known),
             boards: order.boards.filter(b => b.stock.key === stock.stock.key).map(board => boardOnPage(board, order, `boards-${i}-${board.number}`, width, nameOf, sources)),
@@ -131,10 +132,9 @@ function stagesOf(order: SawOrder, nameOf: (piece: Piece) => string): StageOnPag
     });
 }
 
-function buyRows({ stock, boards, buy }: StockPlan, show: Show): BuyRow[] {
+function buyRows({ boards, buy }: StockPlan, name: string, show: Show): BuyRow[] {
     const onHand = new Map<number, number>();
     for (const board of boards) if (board.from === 'on hand') onHand.set(board.length, (onHand.get(board.length) ?? 0) + 1);
-    const name = stock.title ?? stock.name;
     return [
         ...buy.map((p): BuyRow => ({ stock: name, count: p.count, length: printLength(p.length, show), from: 'buy', each: p.each ? money(p.each) : '', cost: p.cost ? money(p.cost) : '' })),
         ...[...onHand].map(([length, count]): BuyRow => ({ stock: name, count, length: printLength(length, show), from: 'on hand', each: '', cost: '' })),

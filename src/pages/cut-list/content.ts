@@ -11,6 +11,7 @@ import { comparePieces } from '../../takeoff/piece-order.ts';
 import type { PageContent, RoomOnPage } from '../page.ts';
 import { Sources } from '../shared/sources.ts';
 import { whyWords, type WhyWords } from '../shared/why.ts';
+import { stockNames } from '../../job/stock-names.ts';
 
 /** Pieces are many and alike: what they share is said once, and they name it by its number. */
 export interface CutListContent extends PageContent {
@@ -54,13 +55,13 @@ export interface ListedPiece {
 
 export function cutListContent(room: RoomOnPage): CutListContent {
     const { layout, ceiling, takeOff } = room, { job } = ceiling.room, show = job.show.value;
-    const sources = new Sources();
+    const sources = new Sources(), nameOf = stockNames(takeOff.pieces.map(({ stock }) => stock));
     const cuts = new Numbered<Cut>(), whys = new Numbered<WhyWords>();
     const pieces = [...takeOff.pieces].sort(comparePieces).map((piece): ListedPiece => {
         const words = whyWords(piece.why, piece.cutBack, show, sources), print = fingerprintOf(piece);
         return {
             id: piece.id, mark: markOf(piece), where: piece.where, line: piece.line, at: sources.number(piece.source),
-            cut: cuts.number(print, () => cutOf(piece, print, job)), why: whys.number(JSON.stringify(words), () => words),
+            cut: cuts.number(print, () => cutOf(piece, print, nameOf(piece.stock), job)), why: whys.number(JSON.stringify(words), () => words),
         };
     });
     return {
@@ -70,12 +71,12 @@ export function cutListContent(room: RoomOnPage): CutListContent {
     };
 }
 
-function cutOf(piece: Piece, print: string, { show: { value: show } }: JobSettings): Cut {
+function cutOf(piece: Piece, print: string, stockName: string, { show: { value: show } }: JobSettings): Cut {
     const { part, stock, cutBack, cutFace, ends, hand, machining, ripped, width, thickness } = piece;
     const saysHowToRip = machining.some(words => words.startsWith('rip'));
     const rip = ripped && !saysHowToRip ? [`rip to ${stock.thickness?.value.ticks === thickness ? '' : `${printLength(thickness, show)} x `}${printLength(width, show)}`] : [];
     return {
-        print, part, stock: stock.name, back: cutBack, length: printLength(cutBack, show), inches: show === 'feet-inches' && cutBack >= TICKS_PER_FOOT ? printInches(cutBack) : '',
+        print, part, stock: stockName, back: cutBack, length: printLength(cutBack, show), inches: show === 'feet-inches' && cutBack >= TICKS_PER_FOOT ? printInches(cutBack) : '',
         face: cutFace, faceLength: cutFace === cutBack ? '' : printLength(cutFace, show), ends: endsText(ends), hand, then: [...rip, ...machining].join('; '),
     };
 }

@@ -7,6 +7,7 @@ import type { Ticks } from '../../quantity/ticks.ts';
 import { titleOf, type HousePlan } from '../house.ts';
 import { csvStanding, standingOfRooms } from '../standing.ts';
 import { sizeText, there } from './there.ts';
+import { stockNames } from '../../job/stock-names.ts';
 
 const HEADER = ['job', 'stock', 'from', 'count', 'length', 'unit', 'length_text', 'each', 'cost', 'currency', 'note', 'known'];
 
@@ -20,7 +21,7 @@ export function csvBoards(plans: readonly HousePlan[]): string {
 
 function rowsOf({ house, plan }: HousePlan): Cell[][] {
     const show = house.job.show.value;
-    const job = titleOf(house.job);
+    const job = titleOf(house.job), nameOf = stockNames(plan.stocks.map(({ stock }) => stock));
     const size = (ticks: number): Cell[] => [decimal(ticks, show), unitOf(show), printLength(ticks, show)];
     return [
         ...plan.stocks.flatMap(({ stock, boards, buy, known }): Cell[][] => {
@@ -28,11 +29,11 @@ function rowsOf({ house, plan }: HousePlan): Cell[][] {
             const note = (length: Ticks, ...others: string[]): string => [...sheet(length), ...others].join('; ');
             return [
                 ...there(boards).map((b): Cell[] => [
-                    job, stock.name, b.from, b.count, ...size(b.length), b.worth ? printAmount(b.worth.amount, b.worth.currency) : null, null, b.worth?.currency ?? null,
+                    job, nameOf(stock), b.from, b.count, ...size(b.length), b.worth ? printAmount(b.worth.amount, b.worth.currency) : null, null, b.worth?.currency ?? null,
                     note(b.length, ...b.worth ? ['worth that each'] : []), knownText(known),
                 ]),
                 ...buy.map((p): Cell[] => [
-                    job, stock.name, 'buy', p.count, ...size(p.length), p.each ? printAmount(p.each.amount, p.each.currency) : null,
+                    job, nameOf(stock), 'buy', p.count, ...size(p.length), p.each ? printAmount(p.each.amount, p.each.currency) : null,
                     p.cost ? printAmount(p.cost.amount, p.cost.currency) : null, p.each?.currency ?? null, note(p.length, ...p.each ? [] : ['no price said']), knownText(known),
                 ]),
             ];

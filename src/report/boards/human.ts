@@ -12,6 +12,7 @@ import { countText, sizeText, there } from './there.ts';
 import { markOf, marksText } from '../marks.ts';
 import { cleanLine, columns, counted, wrap, type Files, type Paint } from '../look.ts';
 import { standingText } from '../standing.ts';
+import { stockNames } from '../../job/stock-names.ts';
 
 const WIDTH = 100;
 
@@ -24,21 +25,22 @@ function boards({ house, plan }: HousePlan, paint: Paint, files: Files): string[
     const { job, rooms } = house;
     const show = job.show.value;
     const length = (ticks: number): string => printLength(ticks, show);
+    const stockName = stockNames(plan.stocks.map(({ stock }) => stock));
     const nameOf = (piece: Piece): string => (rooms.length > 1 ? piece.id : markOf(piece));
     return [
         paint.strong(`BOARDS TO BUY  ${cleanLine(titleOf(job))}`),
         `For ${rooms.map(r => r.room.name).join(', ')}.${plan.stocks.length === 0 ? '' : ` ${capitalized(knownText(weakest(plan)))}.`}`,
         'No allowance for defects or breakage.',
         ...standingText(rooms, { dont: 'order', lacks: 'its boards are not here' }, paint, WIDTH),
-        ...columns(plan.stocks.flatMap(stock => shoppingRows(stock, show)), [1, 2, 4]).map(line => `  ${line}`),
+        ...columns(plan.stocks.flatMap(stock => shoppingRows(stock, stockName(stock.stock), show)), [1, 2, 4]).map(line => `  ${line}`),
         paint.strong(`  ${totalText(plan, rooms.every(r => r.takeOff))}`),
-        ...plan.unpriced.flatMap(u => wrap(`no price for ${u.stock.name}: ${u.count} x ${length(u.length)} not in the total`, WIDTH - 2)).map(l => paint.warning(`  ${l}`)),
+        ...plan.unpriced.flatMap(u => wrap(`no price for ${stockName(u.stock)}: ${u.count} x ${length(u.length)} not in the total`, WIDTH - 2)).map(l => paint.warning(`  ${l}`)),
         ...unplacedTexts(plan, files).flatMap(text => wrap(text, WIDTH - 2)).map(l => paint.error(`  ${l}`)),
         '',
         paint.strong('HOW TO CUT THEM'),
         `kerf ${length(job.kerf.value)}, end trim ${length(job.endTrim.value)} a board; lengths between the long points; offcuts after kerf and trim,`,
         `those of ${length(job.shortestOffcut.value)} and more are kept`,
-        ...plan.stocks.flatMap(stock => ['', `${paint.strong(stock.stock.name)}  ${knownText(stock.known)}`, ...stockCuts(stock, job, nameOf)]),
+        ...plan.stocks.flatMap(stock => ['', `${paint.strong(stockName(stock.stock))}  ${knownText(stock.known)}`, ...stockCuts(stock, job, nameOf)]),
     ];
 }
 
@@ -62,12 +64,12 @@ function totalText({ costs, unpriced }: BoardPlan, isWhole: boolean): string {
     return unpriced.length > 0 ? `${sum}, without the boards that have no price` : sum;
 }
 
-function shoppingRows({ stock, boards: all, buy }: StockPlan, show: Show): string[][] {
+function shoppingRows({ stock, boards: all, buy }: StockPlan, name: string, show: Show): string[][] {
     const rows = [
         ...there(all).map(({ from, length, count, worth }) => [String(count), sizeText(stock, length, show), worth ? `${from}, worth ${money(worth)}` : from, '']),
         ...buy.map(p => [String(p.count), sizeText(stock, p.length, show), p.each ? `at ${money(p.each)}` : 'no price', p.cost ? money(p.cost) : '']),
     ];
-    return rows.map(([count, ...rest], i) => [i === 0 ? stock.name : '', `${count} x`, ...rest]);
+    return rows.map(([count, ...rest], i) => [i === 0 ? name : '', `${count} x`, ...rest]);
 }
 
 /** Each board: its length, then from one end what is cut off it, pieces of one length together, and what is left. */
@@ -119,7 +121,8 @@ function money({ amount, currency }: Money): string {
 function leftText(plans: readonly HousePlan[], paint: Paint): string[] {
     const all = leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job })));
     if (all.length === 0) return [];
-    const names = columns(all.map(({ stock }) => [stock.name, '|']));
+    const stockName = stockNames(all.map(({ stock }) => stock));
+    const names = columns(all.map(({ stock }) => [stockName(stock), '|']));
     const indent = Math.max(...names.map(name => name.length)) + 1;
     return [
         paint.strong('LEFT WHEN ALL IS CUT'), '`cofferwright boards --leftovers` prints what has its full width as lines for the stocks of the next job',

@@ -9,6 +9,7 @@ import { cleanLine, columns, counted, wrap, type Paint } from '../look.ts';
 import { marksText, placeMarkOf } from '../marks.ts';
 import { standingText } from '../standing.ts';
 import { batchesOf, endsText, type Batch, type StockBatches } from './group.ts';
+import { stockNames } from '../../job/stock-names.ts';
 
 const WIDTH = 100;
 
@@ -19,14 +20,14 @@ export function humanCutList(houses: readonly House[], paint: Paint): string {
 
 function cutList(house: House, paint: Paint): string[] {
     const { job, rooms } = house;
-    const pieces = rooms.flatMap(r => r.takeOff?.pieces ?? []);
+    const pieces = rooms.flatMap(r => r.takeOff?.pieces ?? []), nameOf = stockNames(pieces.map(({ stock }) => stock));
     const show = job.show.value;
     return [
         paint.strong(`CUT LIST  ${cleanLine(titleOf(job))}`),
         `${counted(pieces.length, 'piece')} for ${rooms.map(r => r.room.name).join(', ')}; cut to ${printLength(job.cutTo.value, show)}`,
         ...standingText(rooms, { dont: 'cut', lacks: 'it has no pieces here' }, paint, WIDTH),
         ...howToRead(pieces).flatMap(note => wrap(note, WIDTH)),
-        ...batchesOf(pieces).flatMap(stock => ['', ...stockList(stock, show, paint)]),
+        ...batchesOf(pieces).flatMap(stock => ['', ...stockList(stock, nameOf(stock.stock), show, paint)]),
         ...besides(rooms.flatMap(r => r.takeOff?.consumables ?? []), paint),
         ...cautionsFor(pieces).flatMap((caution, i) => [...(i === 0 ? ['', paint.strong('Take care')] : []), ...wrap(caution, WIDTH - 2).map(l => `  ${l}`)]),
     ];
@@ -44,11 +45,11 @@ export function howToRead(pieces: readonly Piece[]): string[] {
     ];
 }
 
-function stockList({ stock, pieces, parts }: StockBatches, show: Show, paint: Paint): string[] {
+function stockList({ stock, pieces, parts }: StockBatches, name: string, show: Show, paint: Paint): string[] {
     const size = [stock.thickness, stock.width].flatMap(m => (m ? printLength(m.value.ticks, show) : [])).join(' x ');
     const total = parts.flatMap(p => p.batches).reduce((sum, b) => sum + b.sample.cutBack * b.pieces.length, 0);
     return [
-        `${paint.strong(stock.name)}  ${size}  ${counted(pieces, 'piece')}, ${printRun(total, show)} end to end`,
+        `${paint.strong(name)}  ${size}  ${counted(pieces, 'piece')}, ${printRun(total, show)} end to end`,
         ...parts.flatMap(({ part, batches }) => {
             const heads = columns(batches.map(b => head(b, show)), [0, 1]);
             return [`  ${PLURAL[part]}`, ...batches.flatMap((b, i) => [`    ${heads[i]!}`, ...details(b, show, paint).map(l => `          ${l}`)])];

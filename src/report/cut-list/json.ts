@@ -7,11 +7,13 @@ import type { House } from '../house.ts';
 import type { Files } from '../look.ts';
 import { printJson, sourceJson } from '../place-json.ts';
 import { standingJson, standingOfRooms } from '../standing.ts';
+import { stockNames } from '../../job/stock-names.ts';
 
 /** Every piece of the given rooms; the shape is src/report/schema/cut-list.schema.json. Grows within a version, never changes. */
 export function jsonCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], files: Files): string {
     const rooms = houses.flatMap(house => house.rooms.map(r => ({ ...r, job: house.job })));
     const taken = rooms.flatMap(({ takeOff, job }) => (takeOff ? [{ takeOff, job }] : []));
+    const nameOf = stockNames(taken.flatMap(({ takeOff }) => takeOff.pieces.map(({ stock }) => stock)));
     return printJson({
         version: 1,
         kind: 'cofferwright.cut-list',
@@ -25,13 +27,13 @@ export function jsonCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], fil
             errors: standing.errors.length,
             cutTo: lengthJson(job.cutTo.value, job.cutTo.value, job.show.value),
         })),
-        pieces: taken.flatMap(({ takeOff, job }) => takeOff.pieces.map(piece => pieceJson(piece, job, files))),
+        pieces: taken.flatMap(({ takeOff, job }) => takeOff.pieces.map(piece => pieceJson(piece, nameOf(piece.stock), job, files))),
         joints: taken.flatMap(({ takeOff }) => takeOff.joints.map(joint => ({ room: takeOff.room, ...joint }))),
         consumables: taken.flatMap(({ takeOff }) => consumablesJson(takeOff)),
     });
 }
 
-function pieceJson(p: Piece, job: JobSettings, files: Files) {
+function pieceJson(p: Piece, stock: string, job: JobSettings, files: Files) {
     const show = job.show.value;
     const length = (ticks: number): LengthJson => lengthJson(ticks, roundTo(ticks, job.cutTo.value), show);
     return {
@@ -42,7 +44,7 @@ function pieceJson(p: Piece, job: JobSettings, files: Files) {
         bay: p.bay,
         coffer: p.coffer,
         on: p.on,
-        stock: p.stock.name,
+        stock,
         face: lengthJson(p.face, p.cutFace, show),
         back: lengthJson(p.back, p.cutBack, show),
         ends: p.ends,

@@ -8,6 +8,7 @@ import { titleOf } from '../house.ts';
 import { csvStanding, standingOfRooms } from '../standing.ts';
 import type { HousePrice } from './house.ts';
 import { basisText, shareText } from './words.ts';
+import { stockNames } from '../../job/stock-names.ts';
 
 const HEADER = ['job', 'alternate', 'kind', 'phase', 'room', 'what', 'count', 'unit', 'each', 'hours', 'amount', 'currency', 'why'];
 
@@ -23,10 +24,10 @@ export function csvEstimate(prices: readonly HousePrice[]): string {
 }
 
 function rows(estimate: Estimate, show: 'feet-inches' | 'millimeters'): Cell[][] {
-    const { currency } = estimate;
+    const { currency } = estimate, nameOf = stockNames(estimate.materials.map(({ stock }) => stock));
     const money = (amount: Estimate['minutes'] | undefined): string | null => amount === undefined ? null : printAmount(amount, currency);
     return [
-        ...estimate.materials.map(({ stock, length, count, each, onHand, amount }): Cell[] => ['board', null, null, `${stock.name} ${printLength(length, show)}`, count, onHand ? 'on hand' : 'board', money(each), null, money(amount), currency, null]),
+        ...estimate.materials.map(({ stock, length, count, each, onHand, amount }): Cell[] => ['board', null, null, `${nameOf(stock)} ${printLength(length, show)}`, count, onHand ? 'on hand' : 'board', money(each), null, money(amount), currency, null]),
         ...estimate.supplies.map(({ what, count, unit, each, amount }): Cell[] => ['supply', null, null, what, count, unit, money(each), null, money(amount), currency, null]),
         ...estimate.labor.map(({ phase, room, what, basis, minutes, amount }): Cell[] => ['labor', phase, room ?? null, what, null, null, null, Number(minutes.div(60).valueOf().toFixed(2)), money(amount), currency, basisText(basis, show)]),
         ...estimate.additions.map((addition): Cell[] => ['added', null, null, addition.what, null, null, null, null, money(addition.amount), currency, shareText(addition, estimate) || null]),

@@ -10,6 +10,7 @@ import { standingText } from '../standing.ts';
 import type { PricedAlternate } from '../../pipeline/price.ts';
 import type { HousePrice } from './house.ts';
 import { basisText, daysText, differenceText, hoursText, placeText, shareText } from './words.ts';
+import { stockNames } from '../../job/stock-names.ts';
 
 const WIDTH = 100;
 
@@ -21,7 +22,7 @@ export function humanEstimate(prices: readonly HousePrice[], paint: Paint): stri
 function estimate({ house, priced: { estimate, plan }, alternates }: HousePrice, paint: Paint): string[] {
     const show = house.job.show.value;
     const money = (amount: Rational): string => printMoney(amount, estimate.currency);
-    const { sums } = estimate;
+    const { sums } = estimate, nameOf = stockNames(estimate.materials.map(({ stock }) => stock));
     return [
         paint.strong(`ESTIMATE  ${cleanLine(titleOf(house.job))}`),
         `For ${estimate.rooms.join(', ') || 'no room'}. For you, not for the client: it shows what you pay and what you earn.`,
@@ -29,7 +30,7 @@ function estimate({ house, priced: { estimate, plan }, alternates }: HousePrice,
         ...standingText(house.rooms, { dont: 'offer it', lacks: 'it is not in here' }, paint, WIDTH),
         '',
         paint.strong('BOARDS'), ...columns([
-            ...estimate.materials.map(line => [line.stock.name, `${line.count} x`, printLength(line.length, show), line.onHand ? `on hand, worth ${money(line.each)}` : `at ${money(line.each)}`, money(line.amount)]),
+            ...estimate.materials.map(line => [nameOf(line.stock), `${line.count} x`, printLength(line.length, show), line.onHand ? `on hand, worth ${money(line.each)}` : `at ${money(line.each)}`, money(line.amount)]),
             ['together', '', '', '', money(sums.materials)],
         ], [1, 2, 4]).map(indented),
         paint.strong('SUPPLIES'), ...columns([

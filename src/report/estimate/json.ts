@@ -8,6 +8,7 @@ import { printJson, sourceJson } from '../place-json.ts';
 import { standingJson, standingOfRooms, toldJson } from '../standing.ts';
 import type { HousePrice } from './house.ts';
 import { basisText, shareText } from './words.ts';
+import { stockNames } from '../../job/stock-names.ts';
 
 /** An estimate and its alternates; the shape is src/report/schema/estimate.schema.json. Grows within a version, never changes. */
 export function jsonEstimate(prices: readonly HousePrice[], files: Files): string {
@@ -30,11 +31,11 @@ export function jsonEstimate(prices: readonly HousePrice[], files: Files): strin
 }
 
 function estimateJson(estimate: Estimate, job: JobSettings, files: Files) {
-    const { currency, sums } = estimate, show = job.show.value;
+    const { currency, sums } = estimate, show = job.show.value, nameOf = stockNames(estimate.materials.map(({ stock }) => stock));
     const money = (amount: Rational) => moneyJson({ amount, currency });
     return {
         currency, rooms: estimate.rooms, complete: estimate.missing.length === 0,
-        materials: estimate.materials.map(line => ({ stock: line.stock.name, length: lengthJson(line.length, line.length, show), count: line.count, each: money(line.each), onHand: line.onHand, amount: money(line.amount) })),
+        materials: estimate.materials.map(line => ({ stock: nameOf(line.stock), length: lengthJson(line.length, line.length, show), count: line.count, each: money(line.each), onHand: line.onHand, amount: money(line.amount) })),
         supplies: estimate.supplies.map(line => ({ what: line.what, count: line.count, unit: line.unit, each: money(line.each), amount: money(line.amount), source: sourceJson(line.at, files) })),
         labor: estimate.labor.map(line => ({
             phase: line.phase, room: line.room ?? null, what: line.what, why: basisText(line.basis, show), basis: basisJson(line.basis),

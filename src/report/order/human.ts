@@ -5,6 +5,7 @@ import { titleOf, type HousePlan } from '../house.ts';
 import { cleanLine, columns, counted, wrap, type Paint } from '../look.ts';
 import { standingText } from '../standing.ts';
 import { feetText, ordersOf, type Order } from './lines.ts';
+import { stockNames } from '../../job/stock-names.ts';
 
 const WIDTH = 100;
 
@@ -27,9 +28,9 @@ function warnings(plans: readonly HousePlan[], paint: Paint): string[] {
 }
 
 function orderText({ supplier, lines, costs, boardFeet, leadDays }: Order, plans: readonly HousePlan[], paint: Paint): string[] {
-    const several = plans.length > 1;
+    const several = plans.length > 1, nameOf = stockNames(plans.flatMap(({ plan }) => plan.stocks.map(({ stock }) => stock)));
     const rows = lines.map(({ stock, length, count, each, cost, boardFeet: feet, houses, show }, i) => [
-        lines[i - 1]?.stock === stock ? '' : stock.name,
+        lines[i - 1]?.stock === stock ? '' : nameOf(stock),
         `${count} x`, sizeText(stock, length, show),
         lines[i - 1]?.stock === stock ? '' : aboutText(stock),
         feet ? `${feetText(feet)} bd ft` : '',

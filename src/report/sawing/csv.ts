@@ -5,6 +5,7 @@ import { titleOf } from '../house.ts';
 import { endText } from '../cut-list/group.ts';
 import { csvStanding, standingOfRooms } from '../standing.ts';
 import type { HouseSaw } from './house-saw.ts';
+import { stockNames } from '../../job/stock-names.ts';
 
 const HEADER = [
     'job', 'step', 'stop', 'stock', 'board', 'strip', 'place', 'piece', 'unit', 'from', 'to', 'back', 'face', 'stop_text', 'from_text', 'to_text', 'back_text', 'face_text',
@@ -18,7 +19,7 @@ export function csvSaw(houses: readonly HouseSaw[]): string {
         const { piece } = laid;
         const lengths = [laid.from, laid.to, piece.cutBack, piece.cutFace];
         return [
-            titleOf(house.job), step.number, decimal(step.stop, show), board.stock.name, board.number, strip.rippedTo === undefined ? null : strip.number, strip.pieces.indexOf(laid) + 1,
+            titleOf(house.job), step.number, decimal(step.stop, show), stockNames(order.boards.map(({ stock }) => stock))(board.stock), board.number, strip.rippedTo === undefined ? null : strip.number, strip.pieces.indexOf(laid) + 1,
             piece.id, unitOf(show), ...lengths.map(ticks => decimal(ticks, show)), ...[step.stop, ...lengths].map(ticks => printLength(ticks, show)),
             endText(laid.ends[0]), endText(laid.ends[1]), piece.hand, tapingWords(tapingOf(piece)), piece.machining.join('; '),
         ];

@@ -7,6 +7,7 @@ import { cleanLine, columns, counted, wrap, type Paint } from '../look.ts';
 import { standingText } from '../standing.ts';
 import { countedParts, HOW_TO_MITER, namesIn, STAGES, stepWords } from './step-words.ts';
 import type { HouseSaw } from './house-saw.ts';
+import { stockNames } from '../../job/stock-names.ts';
 
 const WIDTH = 100;
 
@@ -32,7 +33,7 @@ function sawList({ house, order }: HouseSaw, paint: Paint): string[] {
             ...measuring(pieces, paint),
             '', paint.strong('BY BOARD'),
             ...wrap('Readings of a tape hooked on the left end; the kerf lies right of each mark. Mitered boards lie back up, groove edge at the fence.', WIDTH),
-            ...byStock(order.boards).flatMap(boards => ['', paint.strong(boards[0]!.stock.name), ...boardLines(boards, job.cutTo.value, show, nameOf)]),
+            ...byStock(order.boards).flatMap(boards => ['', paint.strong(stockNames(order.boards.map(({ stock }) => stock))(boards[0]!.stock)), ...boardLines(boards, job.cutTo.value, show, nameOf)]),
         ],
     ];
 }

@@ -7,6 +7,7 @@ import { printJson } from '../place-json.ts';
 import { standingJson, standingOfRooms } from '../standing.ts';
 import { STAGES } from './step-words.ts';
 import type { HouseSaw } from './house-saw.ts';
+import { stockNames } from '../../job/stock-names.ts';
 
 /** The order at the saw; the shape is src/report/schema/saw.schema.json. Grows within a version, never changes. */
 export function jsonSaw(houses: readonly HouseSaw[]): string {
@@ -62,7 +63,7 @@ function refJson({ board, strips }: BoardRef) {
 function boardJson(board: LaidBoard, order: SawOrder) {
     const length = lengthIn(order);
     return {
-        name: board.name, stock: board.stock.name, number: board.number, length: length(board.length), along: length(board.along), from: board.from, besideStrips: length(board.besideStrips),
+        name: board.name, stock: stockNames(order.boards.map(({ stock }) => stock))(board.stock), number: board.number, length: length(board.length), along: length(board.along), from: board.from, besideStrips: length(board.besideStrips),
         strips: board.strips.map(strip => stripJson(strip, order)),
     };
 }
