@@ -77,10 +77,11 @@ export class RoomsOnPages {
         return this.all().filter(({ layout }) => keyOf(layout.room.job) === key).flatMap(there => this.onPage(there) ?? []);
     }
 
-    /** Alternates of the rooms under a job. */
+    /** Alternates of the rooms under a job; only those that change a room that is wanted. */
     alternates(job: JobSettings): readonly Alternate[] {
         const key = keyOf(job);
-        return this.files.all().flatMap(uri => this.files.content(uri)?.alternates.filter(({ rooms: [first] }) => first && keyOf(first.instead.job) === key) ?? []);
+        return this.files.all().flatMap(uri => this.files.content(uri)?.alternates.filter(({ rooms: [first] }) => first && keyOf(first.instead.job) === key) ?? [])
+            .filter(({ rooms }) => !this.ways.isWanted || rooms.some(({ instead }) => this.ways.isWanted!(instead)));
     }
 }
 

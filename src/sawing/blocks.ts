@@ -8,6 +8,8 @@ import type { Block, LaidBoard } from './model.ts';
 /** Long enough to be held at the saw and the router with the hands away from the blade. Common practice, no source. */
 const TEST_LENGTH: Ticks = inches(12);
 const GAUGE_LENGTH: Ticks = inches(8);
+/** Of a gauge block the thickness counts; narrower ones do not lie still. Common practice, no source. */
+const GAUGE_WIDTH: Ticks = inches(2);
 
 /**
  * What is cut from the leftovers before the real pieces are machined: a pair for every angle, a length for every rabbet and
@@ -16,16 +18,16 @@ const GAUGE_LENGTH: Ticks = inches(8);
 export function blocksOf(boards: readonly LaidBoard[], kerf: Ticks): Block[] {
     const pieces = boards.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece);
     const takeFrom = new Leftovers(boards, kerf);
-    const block = (kind: Block['kind'], stock: Stock, count: number, length: Ticks, use: string): Block =>
-        ({ kind, stock, count, length, for: use, out: Array.from({ length: count }, () => takeFrom.shortest(stock, length)).flatMap(board => board ?? []) });
+    const block = (kind: Block['kind'], stock: Stock, count: number, length: Ticks, use: string, width: Ticks): Block =>
+        ({ kind, stock, count, length, for: use, out: Array.from({ length: count }, () => takeFrom.shortest(stock, length, width)).flatMap(board => board ?? []) });
     return [
-        ...each(gaugingBottoms(pieces), p => [p.stock.key]).map(([p]) => block('cleat gauge', p!.stock, 2, GAUGE_LENGTH, 'cleats, held between them and the lower edge of the side')),
-        ...each(pieces.flatMap(p => p.ends.filter(isMiter).map(end => ({ stock: p.stock, degrees: end.degrees }))), m => [m.degrees])
-            .map(([m]) => block('miter test', m!.stock, 2, TEST_LENGTH, `${degreesText(m!.degrees)} pair`)),
-        ...each(pieces.flatMap(p => p.work.flatMap(w => (w.kind === 'rabbet' ? [{ stock: p.stock, rabbet: w }] : []))), r => [r.rabbet.width, r.rabbet.height, r.rabbet.edge])
-            .map(([r]) => block('rabbet test', r!.stock, 1, TEST_LENGTH, 'rabbet')),
-        ...each(pieces.flatMap(p => p.work.flatMap(w => (w.kind === 'slots' ? [{ stock: p.stock, size: w.size }] : []))), s => [s.size])
-            .map(([s]) => block('slot test', s!.stock, 2, TEST_LENGTH, `${s!.size} biscuit`)),
+        ...each(gaugingBottoms(pieces), p => [p.stock.key]).map(([p]) => block('cleat gauge', p!.stock, 2, GAUGE_LENGTH, 'cleats, held between them and the lower edge of the side', GAUGE_WIDTH)),
+        ...each(pieces.flatMap(p => p.ends.filter(isMiter).map(end => ({ stock: p.stock, width: p.width, degrees: end.degrees }))), m => [m.degrees])
+            .map(([m]) => block('miter test', m!.stock, 2, TEST_LENGTH, `${degreesText(m!.degrees)} pair`, m!.width)),
+        ...each(pieces.flatMap(p => p.work.flatMap(w => (w.kind === 'rabbet' ? [{ stock: p.stock, width: p.width, rabbet: w }] : []))), r => [r.rabbet.width, r.rabbet.height, r.rabbet.edge])
+            .map(([r]) => block('rabbet test', r!.stock, 1, TEST_LENGTH, 'rabbet', r!.width)),
+        ...each(pieces.flatMap(p => p.work.flatMap(w => (w.kind === 'slots' ? [{ stock: p.stock, width: p.width, size: w.size }] : []))), s => [s.size])
+            .map(([s]) => block('slot test', s!.stock, 2, TEST_LENGTH, `${s!.size} biscuit`, s!.width)),
     ];
 }
 
@@ -50,18 +52,21 @@ function each<T>(items: readonly T[], keyOf: (item: T) => readonly unknown[]): T
     return [...groups.values()];
 }
 
-/** Offcuts of the plan; what one block takes is gone for the next. */
+/** Offcuts of the plan, of boards and of the strips that they are ripped to, and what is left beside these; what one block takes is gone for the next. */
 class Leftovers {
-    private readonly left: { readonly board: LaidBoard; length: Ticks }[];
+    private readonly left: { readonly board: LaidBoard; readonly width: Ticks; length: Ticks }[];
 
     constructor(boards: readonly LaidBoard[], private readonly kerf: Ticks) {
-        this.left = boards.flatMap(board => board.strips.flatMap(strip => (strip.rippedTo === undefined ? [{ board, length: strip.offcut }] : [])));
+        this.left = boards.flatMap(board => [
+            ...board.strips.map(({ rippedTo, offcut }) => ({ board, width: rippedTo ?? Infinity, length: offcut })),
+            ...board.besideStrips > 0 ? [{ board, width: board.besideStrips, length: board.along }] : [],
+        ]);
     }
 
-    /** The shortest that is long enough, so that the long ones stay whole. */
-    shortest(stock: Stock, length: Ticks): LaidBoard | undefined {
+    /** The shortest that is long and wide enough, so that the long ones stay whole; of these the narrowest. */
+    shortest(stock: Stock, length: Ticks, width: Ticks): LaidBoard | undefined {
         const need = length + this.kerf;
-        const fitting = this.left.filter(l => l.board.stock.key === stock.key && l.length >= need).sort((a, b) => a.length - b.length);
+        const fitting = this.left.filter(l => l.board.stock.key === stock.key && l.length >= need && l.width >= width).sort((a, b) => a.length - b.length || a.width - b.width);
         const taken = fitting[0];
         if (!taken) return undefined;
         taken.length -= need;

@@ -65,6 +65,19 @@ describe('boards', () => {
         expect(code).toBe(1);
     });
 
+    test('strips of sheets are told as left too, as remarks, and gauge blocks come out of them', async () => {
+        const sheets = yard.replace(/stock pine-1x6 \{[^}]*\}/, `stock pine-1x6 { thickness 3/4"; sheet 48" x 96" grain lengthwise; price 60 USD per sheet }`);
+        const inSheets = { ...house, 'yard.coffer': sheets, 'box.coffer': house['box.coffer'].replaceAll('stock pine-1x6 }', 'stock pine-1x6; rip 5 1/2" }').replace('stock   pine-1x6', 'stock   pine-1x6\n    rip     5 1/2"') };
+        const cwd = folderWith(inSheets);
+        const { left } = await boards(cwd);
+        const strips = left.find(({ stock }) => stock === 'pine-1x6') as unknown as { pieces: unknown[]; strips: unknown[] };
+        expect([strips.pieces.length, strips.strips.length > 0]).toEqual([0, true]);
+        const { out, err } = await cofferwright(cwd, ['boards', '--leftovers']);
+        expect(err).not.toContain('Nothing is left');
+        expect(out.match(/^ {2}\/\/ \d+ x .*, ripped to .*$/gm)!.length).toBeGreaterThanOrEqual(strips.strips.length);
+        expect((await cofferwright(cwd, ['saw'])).out.replaceAll(/\s+/g, ' ')).toMatch(/2 gauge blocks of pine-1x6, 8" each, for cleats[^;]*; out of the offcuts? of pine-1x6 #\d/);
+    });
+
     test('what is left is printed as lines that can be pasted into the stocks', async () => {
         const cwd = folderWith(house);
         const { left } = await boards(cwd);

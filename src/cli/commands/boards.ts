@@ -2,6 +2,8 @@ import { onHandLines } from '../../cutting/cut-line.ts';
 import { leftoversOf } from '../../cutting/leftovers.ts';
 import type { BoardPlan } from '../../cutting/model.ts';
 import { printAmount } from '../../quantity/money.ts';
+import { printLength } from '../../quantity/print-length.ts';
+import { countText } from '../../report/boards/there.ts';
 import { csvBoards } from '../../report/boards/csv.ts';
 import { humanBoards } from '../../report/boards/human.ts';
 import { jsonBoards } from '../../report/boards/json.ts';
@@ -67,10 +69,16 @@ function isComplete(plan: BoardPlan): boolean {
     return plan.unplaced.length === 0 && plan.unpriced.length === 0;
 }
 
-/** Under the place of each stock the lines that say what will be on hand of it, to be pasted there instead of those that are there. */
+/**
+ * Under the place of each stock the lines that say what will be on hand of it, to be pasted there instead of those that are there.
+ * Strips are no boards of that stock any more, so they are remarks.
+ */
 function leftoverLines(plans: readonly HousePlan[], files: Files): string {
-    return leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).filter(({ pieces }) => pieces.length > 0).map(({ stock, show, pieces }) => {
-        const lines = onHandLines(pieces.map(({ worth, ...left }) => ({ ...left, ...worth && { worth: `${printAmount(worth.amount, worth.currency)} ${worth.currency}` } })), show);
+    return leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).map(({ stock, show, pieces, strips }) => {
+        const lines = [
+            ...onHandLines(pieces.map(({ worth, ...left }) => ({ ...left, ...worth && { worth: `${printAmount(worth.amount, worth.currency)} ${worth.currency}` } })), show),
+            ...strips.map(strip => `// ${countText(strip, show)}, ripped to ${printLength(strip.width, show)}`),
+        ];
         return `// ${stock.name}, ${files.nameOf(stock.at.uri)}:${stock.at.range.start.line + 1}\n${lines.map(line => `  ${line}\n`).join('')}`;
     }).join('');
 }

@@ -51,11 +51,11 @@ function namedTwice({ rooms }: House): string[] {
     return [...new Set(names.filter((name, i) => names.indexOf(name) !== i))];
 }
 
-/** The houses with the named rooms alone. Throws a UsageError for a room that is in none of them. */
+/** The houses with the named rooms alone, and the alternates that change one of them. Throws a UsageError for a room that is in none of them. */
 export function onlyRooms(houses: readonly House[], names: readonly string[]): House[] {
     if (names.length === 0) return [...houses];
     const known = houses.flatMap(h => h.rooms.map(r => r.room.name));
     const unknown = names.filter(name => !known.includes(name));
     if (unknown.length > 0) throw new UsageError(`There is no room ${unknown.join(', ')} in these files; there is ${known.join(', ') || 'none'}`);
-    return houses.map(house => ({ ...house, picked: true, rooms: house.rooms.filter(r => names.includes(r.room.name)) })).filter(house => house.rooms.length > 0);
+    return houses.map(house => ({ ...house, picked: true, alternates: house.alternates.filter(({ rooms }) => rooms.some(({ instead }) => names.includes(instead.name))), rooms: house.rooms.filter(r => names.includes(r.room.name)) })).filter(house => house.rooms.length > 0);
 }

@@ -1,10 +1,11 @@
 import { knownText, weakest } from '../../cutting/known.ts';
+import { leftoversOf } from '../../cutting/leftovers.ts';
+import type { JobSettings } from '../../job/model.ts';
 import type { BoardPlan, Money, StockPlan } from '../../cutting/model.ts';
 import { drawBoard, toPaneSvg } from '../../drawing/index.ts';
 import type { Group } from '../../drawing/display-list.ts';
 import { printMoney } from '../../quantity/money.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
-import { roundDown } from '../../quantity/round.ts';
 import { titleOfHouse } from '../../report/house.ts';
 import { HOW_TO_MITER, namesIn, STAGES, stepWords } from '../../report/sawing/step-words.ts';
 import { setUpsText } from '../../report/sawing/human.ts';
@@ -78,7 +79,7 @@ export function boardsContent(room: RoomOnPage, wishes: Wishes): BoardsContent {
         total: totalOf(plan),
         known: plan.stocks.length === 0 ? '' : sentence(knownText(known)),
         isProven: known.as === 'none cheaper', proving: proving ?? null,
-        leftovers: leftoversOf(order),
+        leftovers: leftTexts(plan, job),
         setUps: order.steps.length === 0 ? '' : setUpsText(order.setUps),
         stocks: plan.stocks.map((stock, i) => ({
             name: stockName(stock.stock), at: sources.number(stock.stock.at),
@@ -156,19 +157,12 @@ function troublesOf({ unplaced, unpriced }: BoardPlan): string[] {
     ];
 }
 
-/** Offcuts worth keeping, the long ones first: the next job's stock. */
-function leftoversOf({ boards, job }: SawOrder): string[] {
-    const found = new Map<string, { stock: string; length: number; width: number | undefined; count: number }>();
-    for (const { stock, strips } of boards) for (const strip of strips) {
-        if (!strip.kept) continue;
-        const length = roundDown(strip.offcut, job.cutTo.value);
-        const key = JSON.stringify([stock.key, strip.rippedTo, length]);
-        const before = found.get(key);
-        found.set(key, { stock: stock.title ?? stock.name, length, width: strip.rippedTo, count: (before?.count ?? 0) + 1 });
-    }
-    const show = job.show.value;
-    return [...found.values()].sort((a, b) => (a.stock < b.stock ? -1 : a.stock > b.stock ? 1 : b.length - a.length))
-        .map(({ stock, length, width, count }) => (width === undefined ? `${count} × ${printLength(length, show)} ${stock}` : t('{0} × {1} {2}, ripped to {3}', count, printLength(length, show), stock, printLength(width, show))));
+/** What is there when all is cut, the long ones first: the next job's stock. */
+function leftTexts(plan: BoardPlan, job: JobSettings): string[] {
+    return leftoversOf([{ plan, job }]).flatMap(({ stock: { title, name }, show, pieces, strips }) => [
+        ...pieces.map(({ count, length }) => `${count} × ${printLength(length, show)} ${title ?? name}`),
+        ...strips.map(({ count, length, width }) => t('{0} × {1} {2}, ripped to {3}', count, printLength(length, show), title ?? name, printLength(width, show))),
+    ]);
 }
 
 function tickOf(piece: Piece): string {

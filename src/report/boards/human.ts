@@ -125,7 +125,7 @@ function leftText(plans: readonly HousePlan[], paint: Paint): string[] {
     const names = columns(all.map(({ stock }) => [stockName(stock), '|']));
     const indent = Math.max(...names.map(name => name.length)) + 1;
     return [
-        paint.strong('LEFT WHEN ALL IS CUT'), '`cofferwright boards --leftovers` prints what has its full width as lines for the stocks of the next job',
+        paint.strong('LEFT WHEN ALL IS CUT'), '`cofferwright boards --leftovers` prints it as lines for the stocks of the next job, strips as remarks',
         ...all.flatMap(({ show, pieces, strips }, i) => {
             const texts = [...pieces.map(left => countText(left, show)), ...strips.map(strip => `${countText(strip, show)} (${printLength(strip.width, show)} wide)`)];
             return wrap(texts.join(', '), WIDTH - indent).map((line, j) => (j === 0 ? `  ${names[i]!.slice(0, -1)}${line}` : ' '.repeat(indent + 1) + line));
