@@ -1,11 +1,11 @@
-import { inches } from '../quantity/rational.ts';
+import { inches, millimeters } from '../quantity/rational.ts';
 import { defineRule } from './rule.ts';
 import { changed } from './support/examples.ts';
 import { replacingAt, spelledLike } from './support/fixes.ts';
 import { sizesOf } from './support/words.ts';
 
-/** What a rabbet leaves of the board's thickness at least. */
-const LIP = inches('3/8');
+/** What a rabbet leaves of the board's thickness at least, in the round figure of the tape that the job is measured with. */
+const LIPS = { 'feet-inches': inches('3/8'), 'millimeters': millimeters('9.5') };
 
 const wrong = `edition 1
 
@@ -33,7 +33,7 @@ breaks in handling, and a nail near it comes through.
 A rabbet 7/16" wide in a side of 3/4" leaves 5/16". 3/8" is the widest it can be there.`,
     wrong,
     right: changed(wrong, '7/16"', '3/8"'),
-    basis: 'Lip of 3/8": common practice, no source.',
+    basis: 'Lip of 3/8", 9.5 mm: common practice, no source.',
     check: {
         section({ section: { profile: { sides } }, job }, report) {
             const rabbet = sides?.rabbet;
@@ -41,13 +41,14 @@ A rabbet 7/16" wide in a side of 3/4" leaves 5/16". 3/8" is the widest it can be
             const thickness = stock?.value.thickness?.value.ticks;
             if (!rabbet || !stock || thickness === undefined) return;
             const { width, widthAt } = rabbet.value;
+            const least = LIPS[job.show.value];
             const lip = thickness - width.ticks;
-            if (lip >= LIP) return;
+            if (lip >= least) return;
             const size = sizesOf(job);
-            const widest = thickness - LIP;
+            const widest = thickness - least;
             report({
                 at: widthAt, via: rabbet.via,
-                message: `${lip > 0 ? `${size(lip)} of lip is left` : 'No lip is left'}: the rabbet is ${size(width.ticks)} wide and the side ${size(thickness)} thick. ${size(LIP)} is the least, `
+                message: `${lip > 0 ? `${size(lip)} of lip is left` : 'No lip is left'}: the rabbet is ${size(width.ticks)} wide and the side ${size(thickness)} thick. ${size(least)} is the least, `
                     + `or the edge breaks and the nails show${widest > 0 ? `: make the rabbet ${size(widest)} at most` : ''}.`,
                 related: [{ at: stock.at, message: `the side is ${size(thickness)} thick` }],
                 fixes: widest > 0 ? replacingAt(rabbet, widthAt, spelledLike(width, widest, job), `Make the rabbet ${size(widest)} wide`) : [],

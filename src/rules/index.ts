@@ -35,6 +35,7 @@ import { notLaidOut } from './not-laid-out.ts';
 import { notPositive } from './not-positive.ts';
 import { notSupportedLayout } from './not-supported-layout.ts';
 import { offcutTooShort } from './offcut-too-short.ts';
+import { partVanishes } from './part-vanishes.ts';
 import { pieceMiscounted } from './piece-miscounted.ts';
 import { piecesOverlap } from './pieces-overlap.ts';
 import { pressAddsUp } from './press-adds-up.ts';
@@ -62,7 +63,7 @@ export const RULES: readonly Rule[] = [
     cleatOffGauge, cleatOffStock, cleatsCrowdChannel, cofferOffSize, cutFromOtherStock, cutTwice, depthsDiffer,
     depthsNearlyEqual, endCoffersDiffer, fixtureInBeam, fixtureOffCenter, fixtureOutsideRoom, gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn,
     groovesDontMeet, jointOpens, linesOverlap, longerThanTheBoard, nailShows, nailWontHold, noCofferSizeFits, noRate, noSuchPiece,
-    notLaidOut, notPositive, notSupportedLayout, offcutTooShort, pieceMiscounted, piecesOverlap, pressAddsUp, requireFails,
+    notLaidOut, notPositive, notSupportedLayout, offcutTooShort, partVanishes, pieceMiscounted, piecesOverlap, pressAddsUp, requireFails,
     roomNotRectangular, roundingLeftOver, runPinchesChannel, sheetNotRipped, shortABoard, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
     spliceInSight, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush, unknownLine,
 ];

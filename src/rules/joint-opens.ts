@@ -1,7 +1,9 @@
 import type { Clash, Fault, Misfit } from '../dryfit/model.ts';
+import { rowsOff } from '../takeoff/rows.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { causeWords, clashWords, nameOf, relatedTo, theFirst } from './support/fit-words.ts';
+import { rowFound } from './support/row-words.ts';
 import { capitalized, counted, shortest, sizesOf, type Sizes } from './support/words.ts';
 
 const wrong = changed(changed(changed(changed(HALL, `12' 10"`, `12' 9 3/4"`), `9' 5"`, `9' 4 7/8"`), 'edition 1\n', `edition 1
@@ -31,7 +33,8 @@ Cut to 1/16". Up to 1/64" is let pass.`,
     right: changed(wrong, 'cut-to 1/8"', 'cut-to 1/16"'),
     basis: 'Geometry of the solids; an open joint of 1/64" at the handover: common practice, no source.',
     check: {
-        fit({ fit, job }, report) {
+        fit({ layout: { ceiling }, fit, takeOff, job }, report) {
+            for (const row of ceiling ? rowsOff(ceiling, takeOff.pieces) : []) if (row.sum < row.room) report(rowFound(row, job));
             const size = sizesOf(job);
             theFirst(fit.faults.filter(opens).filter(misfit => !isRounded(misfit)).map(misfit => ({
                 at: misfit.piece.source, related: relatedTo(misfit), message: jointWords(misfit, size),

@@ -1,6 +1,7 @@
 import type { CutBoard, JobSettings } from '../job/model.ts';
 import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
+import { blankOf, type Blank } from '../cutting/blank.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { defineRule, type Report } from './rule.ts';
@@ -44,7 +45,15 @@ function checkBoard(board: CutBoard, pieces: readonly Piece[], job: JobSettings,
         });
         return;
     }
-    const taken = pieces.reduce((sum, piece) => sum + (lengthOf(piece) + kerf) / abreast(piece, kerf), 0);
+    const blanks = new Map(pieces.map(piece => [piece, blankOf(piece, job)]));
+    const impossible = pieces.find(piece => typeof blanks.get(piece) === 'string');
+    if (impossible) {
+        const name = board.into.find(({ value }) => value === nameInRoom(impossible))!;
+        report({ ...wordsOf(name), message: `${name.value} cannot come out of ${boardWords(board, job)}: ${blanks.get(impossible) as string}.` });
+        return;
+    }
+    const abreast = (piece: Piece): number => (blanks.get(piece) as Blank).abreast;
+    const taken = pieces.reduce((sum, piece) => sum + (lengthOf(piece) + kerf) / abreast(piece), 0);
     const left = board.left ?? [], kept = left.reduce((sum, one) => sum + one.value, 0);
     const most = whole - taken;
     if (taken - kerf <= whole && kept <= Math.max(0, most)) return;
@@ -66,9 +75,3 @@ function lengthOf(piece: Piece): Ticks {
     return Math.max(piece.cutFace, piece.cutBack);
 }
 
-/** How many like it come out of the board's width side by side. */
-function abreast({ stock, width, thickness }: Piece, kerf: Ticks): number {
-    const board = stock.width?.value.ticks;
-    const across = stock.thickness?.value.ticks === width ? thickness : width;
-    return board === undefined || !(across > 0) ? 1 : Math.max(1, Math.floor((board + kerf) / (across + kerf)));
-}

@@ -1,7 +1,9 @@
 import type { Fault, Misfit } from '../dryfit/model.ts';
+import { rowsOff } from '../takeoff/rows.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { causeWords, clashWords, nameOf, relatedTo, theFirst } from './support/fit-words.ts';
+import { rowFound } from './support/row-words.ts';
 import { capitalized, sizesOf, type Sizes } from './support/words.ts';
 
 const wrong = changed(HALL, '  cleats {', `  spacers {
@@ -22,13 +24,17 @@ but for what is planned: a press, or what rounding to the tape comes to.
 A side cut at 50 15/16" in a place of 50 7/8" is 1/16" too long: it bites 1/32" along its length at each end, which is 3/128"
 measured square to a 45 degree miter. The depth that is told is the least that one of the two would have to give way.
 
+Besides, the cut lengths of every row from wall to wall are added up with what stands between them: no row may come to more than its
+room, but for a press.
+
 Where the list contradicts its own layout, the finding says in what; that is a mistake of this program. Where the text itself
 puts two parts into one place and a comment allows it, as here, the dry fit still shows where, and how deep.`,
     wrong,
     right: changed(wrong, '3 3/4"  // allow spacer-hits-cleat: notched on the job', '3 1/2"'),
     basis: 'Geometry of the solids.',
     check: {
-        fit({ fit, job }, report) {
+        fit({ layout: { ceiling }, fit, takeOff, job }, report) {
+            for (const row of ceiling ? rowsOff(ceiling, takeOff.pieces) : []) if (row.sum > row.room) report(rowFound(row, job));
             theFirst(fit.faults.filter(overlaps).map(misfit => ({
                 at: misfit.piece.source, related: relatedTo(misfit), message: overlapWords(misfit, sizesOf(job)),
             }))).forEach(one => report(one));

@@ -4,7 +4,7 @@ import { roundTo } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
-import { adding } from './support/fixes.ts';
+import { adding, replacing } from './support/fixes.ts';
 import { spacingSaidBy, wordsOf } from './support/places.ts';
 import { alongWall, counted, sizesOf } from './support/words.ts';
 
@@ -22,6 +22,8 @@ Equal pieces are cut at one stop, so all of them are rounded alike, to \`cut-to\
 leaves over in the run has to go somewhere: \`residue\` says whether the outer coffers take it, or the band, or whether the
 coffers differ by a step (\`spread\`).
 
+Where it says \`band\` and no band runs round the room, nobody takes it: that is an **error**.
+
 Three coffers in 161" are 53 2/3" each. Cut at 53 21/32" they leave 1/32" over. As long as the grid does not say \`residue\` that
 is a **hint**, and a **warning** over 1/16". Where it does, it is silent unless coffers then differ by more than 1/16".
 What is short by less than a step of the tape is let pass: nobody can cut it. Too much is never let pass: a run that is longer than
@@ -34,6 +36,14 @@ the room does not go in, so the outer coffers are cut smaller by it, and with \`
             const grid = room.grid;
             for (const run of ceiling && grid ? [ceiling.across, ceiling.down] : []) {
                 const { ticks, place, cutCoffers } = run.residue;
+                if (grid && place === 'band' && !ceiling?.band && run.residue.rest >= job.cutTo.value) {
+                    report({
+                        ...wordsOf(grid.residue), severity: 'error',
+                        message: `${sizesOf(job).fine(run.residue.rest)} is left for the band ${alongWall(run.along)}, and no band runs round this room: the beams end short of the wall. Say \`residue outer-coffers\`, or a band.`,
+                        fixes: replacing(grid.residue, 'outer-coffers', 'Let the outer coffers take it'),
+                    });
+                    continue;
+                }
                 const said = spacingSaidBy(run.spacing);
                 const isEqual = spreadOf(run.coffers) <= 1;
                 // Where the coffers are of several sizes by intent, as round a lamp, it is the rounding alone that counts.

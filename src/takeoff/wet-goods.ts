@@ -1,4 +1,4 @@
-import { TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
+import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
 import type { Consumable, Joint, Piece } from './model.ts';
 import type { Setting } from './setting.ts';
 
@@ -10,7 +10,7 @@ const GLUE = { metric: { perArea: 160, words: '160 mL a square meter' }, us: { p
 const HOLES = { metric: { each: 0.3, words: '30 mL' }, us: { each: 0.01, words: '1 fl oz' } };
 /** A tube of caulk, and the round bead it is run out as. */
 const TUBE_ML = 300;
-const BEAD_MM = 5;
+const BEAD = { metric: { mm: 5, words: '5 mm' }, us: { mm: 3 / 16 * TICKS_PER_INCH / TICKS_PER_MM, words: '3/16"' } };
 
 /** Glue, filler and caulk: amounts to have on the job, rounded up. `holes`: nail holes in what shows. */
 export function wetGoods(pieces: readonly Piece[], joints: readonly Joint[], setting: Setting, holes: number): Consumable[] {
@@ -59,12 +59,13 @@ function caulk(pieces: readonly Piece[], setting: Setting): Consumable[] {
     for (const { part, back } of pieces) if (part === 'trim' || part === 'band') length += 2 * back;
     if (length === 0) return [];
     const bead = length / TICKS_PER_MM;
-    const beadOfTube = TUBE_ML * 1000 / (Math.PI / 4 * BEAD_MM ** 2);
+    const round = isMetric(setting) ? BEAD.metric : BEAD.us;
+    const beadOfTube = TUBE_ML * 1000 / (Math.PI / 4 * round.mm ** 2);
     const run = (mm: number): string => isMetric(setting) ? `${(mm / 1000).toFixed(0)} m` : `${(mm / MM_PER_FOOT).toFixed(0)} ft`;
-    const [tube, across] = isMetric(setting) ? [`${TUBE_ML} mL`, `${BEAD_MM} mm`] : [`${(TUBE_ML / ML_PER_FL_OZ).toFixed(1)} fl oz`, '3/16"'];
+    const tube = isMetric(setting) ? `${TUBE_ML} mL` : `${(TUBE_ML / ML_PER_FL_OZ).toFixed(1)} fl oz`;
     return [{
         kind: 'caulk', what: 'painter\'s caulk', count: Math.ceil(bead / beadOfTube), unit: 'tubes',
-        by: `both edges of trim and band, ${run(bead)}; a tube of ${tube} makes ${run(beadOfTube)} of a round bead ${across} across`,
+        by: `both edges of trim and band, ${run(bead)}; a tube of ${tube} makes ${run(beadOfTube)} of a round bead ${round.words} across`,
         basis: 'computed from the volume of the bead; its size is common practice, no source',
     }];
 }

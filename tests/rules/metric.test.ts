@@ -39,7 +39,7 @@ profile metric-box {
   sides {
     stock      board-185
     held-down  6 mm
-    rabbet     »11 mm« x 6 mm on lower-back   // error groove-leaves-no-lip "8 mm of lip is left" "make the rabbet ~9.5 mm at most"
+    rabbet     »11 mm« x 6 mm on lower-back   // error groove-leaves-no-lip "8 mm of lip is left" "make the rabbet 9.5 mm at most"
   }
   cleats {
     rip    19 mm x 19 mm from strip-38

@@ -3,6 +3,7 @@ import { worstCase } from '../../quantity/tolerance.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { line, polygon, rectangle, type Point } from '../display-list.ts';
 import { endGrain } from '../fill/end-grain.ts';
+import { hatch } from '../fill/hatch.ts';
 import { sizeWithUnit } from '../figures.ts';
 import { fitText } from '../text/fit-text.ts';
 import { SAMPLE_WIDTH, SIZE, type StripBlock, type StripRow } from '../sheet/strip.ts';
@@ -24,6 +25,7 @@ function keyRows(section: Section, shape: SectionShape, context: SectionContext)
     const field = (left: number, middle: number): readonly Point[] => [[left, middle - 6], [left + SAMPLE_WIDTH, middle - 6], [left + SAMPLE_WIDTH, middle + 6], [left, middle + 6]];
     const nailed = [section.profile.cleats?.nails, section.profile.sides?.nails, section.profile.bottom?.nails, section.profile.trim?.nails].some(Boolean);
     return [
+        ...(shape.sheet.size === 0 ? [] : [{ kind: 'sample', words: 'sheet material, cut', draw: (left: number, middle: number) => [...hatch(field(left, middle), 3.4, true), polygon(field(left, middle), 'edge')] } as const]),
         { kind: 'sample', words: 'wood cut across the grain', draw: (left, middle) => [...endGrain([field(left, middle)], { pith: [left + 11, middle + 40], spacing: 4.6, seed: 'key' }), polygon(field(left, middle), 'edge')] },
         { kind: 'sample', words: 'blocking, running on', draw: (left, middle) => { const [a, b, c, d] = field(left, middle) as [Point, Point, Point, Point]; return [polygon([a, b, c, d], 'edge'), line(a, c, 'thin'), line(b, d, 'thin')]; } },
         ...(shape.spacer === null ? [] : [{ kind: 'sample', words: 'beyond the cut', draw: (left: number, middle: number) => [polygon(field(left, middle), 'thin', 'wash')] } as const]),

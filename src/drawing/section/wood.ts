@@ -1,6 +1,7 @@
 import type { Part } from '../../takeoff/model.ts';
 import { group, line, polygon, polyline, type Group, type Item, type Point } from '../display-list.ts';
 import { endGrain } from '../fill/end-grain.ts';
+import { hatch } from '../fill/hatch.ts';
 import type { Rabbet } from '../../job/model.ts';
 import type { SectionShape } from './shape.ts';
 import { across, box, down, spot, type SectionView } from './view.ts';
@@ -11,6 +12,8 @@ export type Naming = (part: Part, title: string) => { readonly title: string; re
 const SIDES = [[-1, 'left'], [1, 'right']] as const;
 /** Growth rings: about eight to the inch at full size, and never so close that they print gray. */
 const RING_SPACING = 6.2;
+/** Lines of sheet material, closer than those of the ceiling's covering. */
+const SHEET_SPACING = 3.4;
 
 /** The wood of the beam, back to front: spacer beyond, then everything the section cuts. */
 export function wood(shape: SectionShape, view: SectionView, naming: Naming): readonly Group[] {
@@ -46,31 +49,32 @@ function sideBoard(shape: SectionShape, view: SectionView, naming: Naming, side:
     const outline = notched([innerWidth / 2, outerWidth / 2], [top, foot], rabbet).map(([x, y]) => spot(view, side * x, y));
     const convex = convexParts([innerWidth / 2, outerWidth / 2], [top, foot], rabbet).map(([x, y]) => box(view, x, y, side));
     const pith = spot(view, side * (outerWidth / 2 + height * 0.55), top + height * (side < 0 ? 0.68 : 0.4));
-    return cutWood(`side.${name}`, naming('side', `Side, ${name}`), outline, convex, pith);
+    return cutWood(shape.sheet.has('side'), `side.${name}`, naming('side', `Side, ${name}`), outline, convex, pith);
 }
 
-function cleat({ innerWidth }: SectionShape, { thickness, top, foot }: NonNullable<SectionShape['cleat']>, view: SectionView, naming: Naming, side: -1 | 1, name: string): Group {
+function cleat({ innerWidth, sheet }: SectionShape, { thickness, top, foot }: NonNullable<SectionShape['cleat']>, view: SectionView, naming: Naming, side: -1 | 1, name: string): Group {
     const corners = box(view, [innerWidth / 2 - thickness, innerWidth / 2], [top, foot], side);
-    return cutWood(`cleat.${name}`, naming('cleat', `Cleat, ${name}`), corners, [corners], spot(view, side * (innerWidth / 2 - 2.6 * thickness), top - 1.4 * (foot - top)));
+    return cutWood(sheet.has('cleat'), `cleat.${name}`, naming('cleat', `Cleat, ${name}`), corners, [corners], spot(view, side * (innerWidth / 2 - 2.6 * thickness), top - 1.4 * (foot - top)));
 }
 
-function trim({ outerWidth }: SectionShape, { thickness, height }: NonNullable<SectionShape['trim']>, view: SectionView, naming: Naming, side: -1 | 1, name: string): Group {
+function trim({ outerWidth, sheet }: SectionShape, { thickness, height }: NonNullable<SectionShape['trim']>, view: SectionView, naming: Naming, side: -1 | 1, name: string): Group {
     const corners = box(view, [outerWidth / 2, outerWidth / 2 + thickness], [0, height], side);
-    return cutWood(`trim.${name}`, naming('trim', `Ceiling trim, ${name}`), corners, [corners], spot(view, side * (outerWidth / 2 + 3.4 * thickness), 1.5 * height));
+    return cutWood(sheet.has('trim'), `trim.${name}`, naming('trim', `Ceiling trim, ${name}`), corners, [corners], spot(view, side * (outerWidth / 2 + 3.4 * thickness), 1.5 * height));
 }
 
-function bottom({ bottom: { width, thickness, top, ease }, innerWidth }: SectionShape, view: SectionView, naming: Naming): Group {
+function bottom({ bottom: { width, thickness, top, ease }, innerWidth, sheet }: SectionShape, view: SectionView, naming: Naming): Group {
     const half = width / 2;
     const eased = Math.min(ease, thickness, half);
     const corners: readonly Point[] = [[-half + eased, top], [half - eased, top], [half, top + eased], [half, top + thickness], [-half, top + thickness], [-half, top + eased]];
     const outline = corners.filter((_, i) => eased > 0 || (i !== 2 && i !== 5)).map(([x, y]) => spot(view, x, y));
-    const drawn = cutWood('bottom', naming('bottom', 'Bottom'), outline, [outline], spot(view, width * 0.06, top + thickness + width * 0.7));
+    const drawn = cutWood(sheet.has('bottom'), 'bottom', naming('bottom', 'Bottom'), outline, [outline], spot(view, width * 0.06, top + thickness + width * 0.7));
     if (width <= innerWidth) return drawn;
     return { ...drawn, items: [...drawn.items, polygon(outline, 'wrong')] };
 }
 
-function cutWood(id: string, names: ReturnType<Naming>, outline: readonly Point[], convex: readonly (readonly Point[])[], pith: Point): Group {
-    const grain = endGrain(convex, { pith, spacing: RING_SPACING, seed: id });
+/** What the section cuts: growth rings in wood, close slanted lines in sheet material. */
+function cutWood(isSheet: boolean, id: string, names: ReturnType<Naming>, outline: readonly Point[], convex: readonly (readonly Point[])[], pith: Point): Group {
+    const grain = isSheet ? convex.flatMap(part => hatch(part, SHEET_SPACING, true)) : endGrain(convex, { pith, spacing: RING_SPACING, seed: id });
     return group(id, names, [polygon(outline, null, 'paper'), ...grain, polygon(outline, 'cut')]);
 }
 

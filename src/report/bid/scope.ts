@@ -2,16 +2,32 @@ import type { Ceiling } from '../../ceiling/model.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import { counted } from '../look.ts';
 
+/**
+ * What the beams that show are of: one wood where all their sides and bottoms are of it, else which part is of which. Nothing where
+ * the text does not say it of all of them: half of it would read as the whole.
+ */
+function woodWords({ lines }: Ceiling): string {
+    const of = (part: 'sides' | 'bottom'): string[] | undefined => {
+        const species = lines.map(line => line.section.profile[part]?.stock?.value.species?.value);
+        return species.some(one => one === undefined) ? undefined : [...new Set(species.map(one => NAMES[one!] ?? one!.replaceAll('-', ' ')))].sort();
+    };
+    const sides = of('sides'), bottoms = of('bottom');
+    if (!sides || !bottoms || sides.length === 0) return '';
+    const [a, b] = [sides.join(' and '), bottoms.join(' and ')];
+    return a === b ? a : `${a} sides and ${b} bottoms`;
+}
+const NAMES: Readonly<Record<string, string>> = { mdf: 'MDF' };
+
 /** One room as its client would be told of it. */
 export function roomText(ceiling: Ceiling): string {
     const { room, coffers, across, down, lines, band, beams, width, length } = ceiling;
     const show = (ticks: number): string => printLength(ticks, room.job.show.value).replace('/', '\u2044');       // the font makes a fraction of it
     const section = lines[0]?.section;
-    const woods = new Set(lines.flatMap(line => line.section.profile.sides?.stock?.value.species?.value ?? []).map(name => name.replaceAll('-', ' ')));
+    const woods = woodWords(ceiling);
     return [
         `${room.title ?? room.name}, ${show(width)} by ${show(length)}: a coffered ceiling of ${counted(coffers.length, 'coffer')}, ${across.coffers.length} by ${down.coffers.length}`,
         ...section ? [`, in box beams ${show(section.outerWidth.ticks)} wide and ${show(section.depth.ticks)} deep`] : [],
-        ...woods.size > 0 ? [` of ${[...woods].sort().join(' and ')}`] : [],
+        ...woods !== '' ? [` of ${woods}`] : [],
         ...band ? [`, with a band ${show(band.height.ticks)} high round the walls`] : [],
         ...beams?.profile.trim ? [`, and trim against the ceiling in every coffer`] : [],
         '. Cut, fitted, fastened, holes filled and sanded.',

@@ -3,6 +3,7 @@ import { whyText } from '../../provenance/why-text.ts';
 import { printInches, printLength, printRun, type Show } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
 import type { Consumable, Piece } from '../../takeoff/model.ts';
+import { tapingOf } from '../../sawing/tape.ts';
 import { cautionsFor } from '../cautions.ts';
 import { titleOf, type House } from '../house.ts';
 import { cleanLine, columns, counted, wrap, type Paint } from '../look.ts';
@@ -40,8 +41,8 @@ export function howToRead(pieces: readonly Piece[]): string[] {
         ...(mitered ? ['Lengths are between the long points; "face" is between the short points, on the side that shows.'] : []),
         ...(pieces.length > 0 ? ['Pencil each piece\'s mark on it. A mark is the line (1, 2 from the west; A, B from the north), the bay from the west or north end, and the side; for trim the coffer and the side.'] : []),
         ...(pieces.some(p => p.hand) ? ['Left, right: the end with the miter, the face towards you and the groove edge down.'] : []),
-        ...(mitered && pieces.some(p => p.machining.some(m => m.includes('rabbet')))
-            ? ['A rabbet takes the long point away at the lower back edge: hook the tape on the top back edge.'] : []),
+        ...(['upper', 'lower'] as const).filter(edge => mitered && pieces.some(p => tapingOf(p).edge === edge))
+            .map(edge => `A rabbet takes the long point away at the ${edge === 'upper' ? 'lower' : 'upper'} back edge: hook the tape on the ${edge} back edge.`),
     ];
 }
 

@@ -1,0 +1,78 @@
+import { baysAlong } from '../ceiling/bays.ts';
+import type { Ceiling, Line } from '../ceiling/model.ts';
+import { sidesOf } from '../takeoff/setting.ts';
+import { idOf, type Place } from '../takeoff/ids.ts';
+import type { Part, Piece } from '../takeoff/model.ts';
+import { PLURAL } from '../job/part.ts';
+import type { Source } from '../provenance/source.ts';
+import { defineRule } from './rule.ts';
+import { changed, HALL } from './support/examples.ts';
+import { counted, sizesOf } from './support/words.ts';
+
+const wrong = changed(HALL, '  cleats { rip 3/4" x 3/4" from strip-1x2 }', `  cleats {
+    rip             3/4" x 3/4" from strip-1x2
+    short-each-end  30"
+  }`);
+
+export const partVanishes = defineRule({
+    name: 'part-vanishes',
+    severity: 'error',
+    title: 'A part that is said has no length left where it belongs',
+    explanation: `
+Whatever a profile says of a part, each place of it must leave something to cut. Where it leaves nothing there is no piece in the
+cut list, and nobody misses it before the bottom finds nothing to be pressed against.
+
+Cleats are as long as the back of their side, less \`short-each-end\` twice: in a coffer of 48" between sides of 3/4" that is
+49 1/2" less 60", and no cleat. 1/4" leaves 49". A coffer narrower than a spacer is thick has no spacer, and a coffer of 1/4" cut
+to 1/2" has no side.`,
+    wrong,
+    right: changed(wrong, '30"', '1/4"'),
+    basis: 'Arithmetic of the layout.',
+    check: {
+        room({ layout: { ceiling }, job, pieces }, report) {
+            if (!ceiling) return;
+            const cut = new Map(pieces().map(piece => [piece.id, piece]));
+            const lost = new Map<string, { part: Part; at: Source; where: string; count: number }>();
+            for (const { part, at, where, named } of placesOf(ceiling)) {
+                const piece = cut.get(idOf(ceiling.room.name, part, named));
+                if (piece && hasLength(piece)) continue;
+                const key = `${part} ${at.uri} ${at.range.start.line}:${at.range.start.character}`;
+                const same = lost.get(key);
+                if (same) same.count++;
+                else lost.set(key, { part, at, where, count: 1 });
+            }
+            for (const { part, at, where, count } of lost.values()) {
+                const others = count === 1 ? '' : ` So it is at ${counted(count - 1, 'other place')}.`;
+                const why = part === 'cleat' ? 'They are as long as the back of their side, less what they are short at each end, twice: make them less short.'
+                    : part === 'spacer' ? 'The coffer is narrower than a spacer is thick: set the lines farther apart, or take the spacers out.'
+                        : `The place is shorter than the tape's ${sizesOf(job)(job.cutTo.value)}, or than nothing: set the lines farther apart, or say a finer \`cut-to\`.`;
+                report({ at, message: `Nothing is left to cut of ${PLURAL[part]} at ${where}.${others} ${why}` });
+            }
+        },
+    },
+});
+
+function hasLength({ cutBack }: Piece): boolean {
+    return cutBack > 0;
+}
+
+interface Wanted { readonly part: Part; readonly at: Source; readonly where: string; readonly named: Place }
+
+/** Every place along the lines that the text wants a piece in. (Trim in a coffer too narrow for it is told by piece-miscounted.) */
+function* placesOf(ceiling: Ceiling): Generator<Wanted> {
+    for (const line of ceiling.lines) {
+        for (const bay of baysAlong(ceiling, line.runs)) yield* inBay(line, bay.number);
+    }
+}
+
+function* inBay(line: Line, bay: number): Generator<Wanted> {
+    const { blocking, spacers, sides, cleats, bottom } = line.section.profile;
+    const where = `line ${line.name}, bay ${bay}`, named = { line: line.name, bay };
+    if (!line.through && blocking?.stock) yield { part: 'blocking', at: blocking.at, where, named };
+    if (!line.through && bottom?.stock) yield { part: 'bottom', at: bottom.at, where, named };
+    if (spacers?.stock?.value.thickness && spacers.height && line.section.spacerWidth) yield { part: 'spacer', at: spacers.at, where, named: { ...named, nth: 1 } };
+    for (const on of sidesOf(line.runs)) {
+        if (sides?.stock) yield { part: 'side', at: sides.at, where, named: { ...named, on } };
+        if (cleats?.stock && cleats.thickness && cleats.height) yield { part: 'cleat', at: cleats.shortEachEnd.said ? cleats.shortEachEnd.at : cleats.at, where, named: { ...named, on } };
+    }
+}

@@ -1,0 +1,72 @@
+import { sideReach } from '../ceiling/corners.ts';
+import type { Ceiling, Line, Run } from '../ceiling/model.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import type { Part, Piece } from './model.ts';
+
+/** Pieces that stand one after the other from wall to wall, with what stands between them, and the room they have. */
+export interface Row {
+    readonly part: Part;
+    readonly pieces: readonly Piece[];
+    /** Cut lengths and what stands between the pieces, together; and from wall to wall or band to band. In ticks. */
+    readonly sum: Ticks; readonly room: Ticks;
+    /** What the text lets it be longer (press) or shorter (rounding, play, residue at the band): both positive. */
+    readonly longer: Ticks; readonly shorter: Ticks;
+}
+
+/** Half a tick of play on either side of a bottom. */
+const HAIR: Ticks = 2;
+
+/**
+ * Every row of a cut list, added up from cut lengths, walls and the sections of the crossing lines alone: nothing that the take-off
+ * or the layout works out of positions or coffers is used. A row that lacks a piece is none: that is told as a missing piece.
+ */
+export function rowsOf(ceiling: Ceiling, pieces: readonly Piece[]): Row[] {
+    const groups = new Map<string, Piece[]>();
+    for (const piece of pieces) {
+        if (piece.part === 'trim' || piece.part === 'spacer') continue;
+        const key = `${piece.part} ${piece.line} ${piece.part === 'band' || piece.bay !== null ? piece.on : ''}`;
+        groups.set(key, [...groups.get(key) ?? [], piece]);
+    }
+    return [...groups.values()].flatMap(group => rowOf(ceiling, group) ?? []);
+}
+
+/** Rows that come to more, or to less, than the text allows. */
+export function rowsOff(ceiling: Ceiling, pieces: readonly Piece[]): Row[] {
+    return rowsOf(ceiling, pieces).filter(({ sum, room, longer, shorter }) => sum > room + longer + HAIR || sum < room - shorter - HAIR);
+}
+
+function rowOf(ceiling: Ceiling, pieces: readonly Piece[]): Row | undefined {
+    const { part, on } = pieces[0]!;
+    const { width, length, band, room: { job } } = ceiling;
+    const cut = pieces.reduce((sum, piece) => sum + piece.cutBack, 0), rounding = pieces.length * job.cutTo.value;
+    const ofBand = 2 * (band?.thickness.ticks ?? 0);
+    if (part === 'band') {
+        const room = on === 'north' || on === 'south' ? width : length - ofBand;
+        return { part, pieces, sum: cut, room, longer: 0, shorter: rounding };
+    }
+    const line = ceiling.lines.find(one => one.name === pieces[0]!.line);
+    if (!line) return undefined;
+    const [run, wall] = line.runs === 'east-west' ? [ceiling.across, width] : [ceiling.down, length];
+    const press = part === 'bottom' ? pieces.length * (line.section.profile.bottom?.press?.value ?? 0) : 0;
+    if (pieces.every(piece => piece.bay === null)) return { part, pieces, sum: cut, room: wall - ofBand, longer: press, shorter: rounding };
+    if (pieces.length !== run.lines.length + 1) return undefined;
+    const short = part === 'cleat' ? 2 * pieces.length * (line.section.profile.cleats?.shortEachEnd.value ?? 0) : 0;
+    const play = part === 'bottom' ? run.lines.reduce((sum, other) => sum + Math.max(0, other.section.fit.ticks), 0) : 0;
+    return {
+        part, pieces, sum: cut + short + run.lines.reduce((sum, other) => sum + between(line, other, part), 0), room: wall - ofBand,
+        longer: press - Math.min(0, ...run.lines.map(other => other.section.fit.ticks)) * run.lines.length,
+        shorter: rounding + play + stated(run, job.cutTo.value),
+    };
+}
+
+/** What one crossing line takes of a row: measured at the backs of sides and cleats, and at the edges of bottoms and blocking. */
+function between(line: Line, { section, ...other }: Line, part: Part): Ticks {
+    if (part === 'bottom') return section.bottomWidth.ticks;
+    if (part === 'blocking') return section.blockingWidth.ticks;
+    return section.blockingWidth.ticks + 2 * section.sideThickness.ticks - 2 * sideReach(line, { section, ...other });
+}
+
+/** What the text itself leaves open in a run: all that the band is said to take, or less than a step that no coffer can take. */
+function stated({ residue: { place }, coffers }: Run, step: Ticks): Ticks {
+    return place === 'band' ? coffers.length * step : step;
+}
