@@ -91,6 +91,6 @@ describe('a metric job', () => {
             expect(words.join(' ')).not.toMatch(/\d["']/);
         }
         expect(findings.flatMap(({ fixes }) => fixes.flatMap(fix => fix.edits.map(edit => edit.text.trim()))).sort())
-            .toEqual(['1 x #20', '134 mm', '18 ga x 30 mm', '2 x #10', 'residue outer-coffers', 'rip 138 mm']);
+            .toEqual(['1 x #20', '134 mm', '18 ga x 30 mm', '2 x #10', '9.5 mm', 'residue outer-coffers', 'rip 138 mm']);
     });
 });
