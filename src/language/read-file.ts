@@ -1,4 +1,5 @@
 import type { LangiumDocument } from 'langium';
+import { faultAt, topOf } from '../findings/fault.ts';
 import { compareFindings, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import type { Profile, Room, Stock } from '../job/model.ts';
@@ -6,7 +7,7 @@ import * as ast from './generated/ast.ts';
 import { allowancesOf } from './elaborate/allowances.ts';
 import { checkCurrencies, checkRates } from './elaborate/currencies.ts';
 import { House } from './elaborate/house.ts';
-import { readAlternate } from './elaborate/alternates.ts';
+import { readEachAlternate } from './elaborate/alternates.ts';
 import { findingsOf, type Raised } from './elaborate/raised.ts';
 import { ratesFor } from './elaborate/rates.ts';
 import { storeOf } from './elaborate/store.ts';
@@ -19,7 +20,20 @@ import { languageFindings } from './findings/collect.ts';
  */
 export function readFile(document: LangiumDocument): FileContent {
     const store = storeOf(document);
-    return store.content ??= read(document);
+    return store.content ??= readBehindWall(document);
+}
+
+/** Never throws: where reading fails, the file says nothing but that. */
+function readBehindWall(document: LangiumDocument): FileContent {
+    try {
+        return read(document);
+    } catch (error) {
+        const uri = document.uri.toString(), house = new House(document);
+        return {
+            uri, job: house.noJob, rates: house.noRates, stocks: [], profiles: [], rooms: [], alternates: [], allowances: [],
+            findings: [faultAt(topOf(uri), error, 'reading this file'), ...languageFindings(document)],
+        };
+    }
 }
 
 function read(document: LangiumDocument): FileContent {
@@ -49,7 +63,7 @@ function read(document: LangiumDocument): FileContent {
             if (baseline.complete) profiles.push(baseline.profile);
         }
     }
-    const alternates = file?.items.filter(ast.isAlternate).map(item => readAlternate(item, house)) ?? [];
+    const alternates = readEachAlternate(file?.items.filter(ast.isAlternate) ?? [], house, raise);
     const rates = ratesFor(document, house);
     if (file?.items.some(ast.isJob)) checkRates(rates, job, job.currency.at, raise);
     else if (rooms[0] && rates !== house.ratesOfJob(document)) checkRates(rates, job, rooms[0].at, raise);

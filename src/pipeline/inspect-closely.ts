@@ -1,6 +1,7 @@
 import type { Ceiling } from '../ceiling/model.ts';
 import { dryFit } from '../dryfit/dry-fit.ts';
 import type { DryFit } from '../dryfit/model.ts';
+import { faultAt } from '../findings/fault.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import { hasError, runFitRules } from '../rules/run-fit.ts';
@@ -22,8 +23,12 @@ export function knownClosely(file: FileContent): Finding[] {
 function lookedAt(file: FileContent, wanted: (ceiling: Ceiling) => boolean): Finding[] {
     const { findings } = inspect(file);
     return file.rooms.flatMap(room => {
-        const layout = layoutOf(room);
-        return layout.ceiling && wanted(layout.ceiling) && !hasError(layout, file, findings) ? runFitRules(file, layout, takeOffOf(layout.ceiling), dryFitOf(layout.ceiling)) : [];
+        try {
+            const layout = layoutOf(room);
+            return layout.ceiling && wanted(layout.ceiling) && !hasError(layout, file, findings) ? runFitRules(file, layout, takeOffOf(layout.ceiling), dryFitOf(layout.ceiling)) : [];
+        } catch (error) {
+            return [faultAt(room.at, error, 'looking closely at this room')];
+        }
     });
 }
 

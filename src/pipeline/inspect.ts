@@ -1,5 +1,6 @@
 import { layOut } from '../ceiling/layout.ts';
 import type { Layout } from '../ceiling/model.ts';
+import { faultAt, topOf } from '../findings/fault.ts';
 import { compareFindings, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import type { Room } from '../job/model.ts';
@@ -18,12 +19,17 @@ export interface Inspection {
     readonly layouts: readonly Layout[];
 }
 
+/** Never throws: one file in which something fails must not silence the others. */
 export function inspect(file: FileContent): Inspection {
     return inspections.for(file, () => {
-        const layouts = file.rooms.map(layoutOf);
-        const ofRules = runRules(file, layouts, findingsOfAlternates(file, layoutOf));
-        const findings = [...besideRules(file, ofRules), ...ofRules].sort(compareFindings);
-        return { findings, layouts };
+        try {
+            const layouts = file.rooms.map(layoutOf);
+            const ofRules = runRules(file, layouts, findingsOfAlternates(file, layoutOf));
+            const findings = [...besideRules(file, ofRules), ...ofRules].sort(compareFindings);
+            return { findings, layouts };
+        } catch (error) {
+            return { findings: [faultAt(topOf(file.uri), error, 'checking this file'), ...file.findings], layouts: [] };
+        }
     });
 }
 

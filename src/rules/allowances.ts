@@ -6,20 +6,29 @@ import { ruleNamed } from './index.ts';
 /** The findings with those marked that a comment allows. They keep their severity; who shows them says that they are allowed. */
 export function marked(findings: readonly Finding[], allowances: readonly Allowance[]): Finding[] {
     if (allowances.length === 0) return [...findings];
+    const first = new Map<string, Allowance>();
+    for (const allowance of allowances) if (!first.has(placeOf(allowance))) first.set(placeOf(allowance), allowance);
     return findings.map(finding => {
-        const allowance = allowances.find(one => allows(one, finding));
+        const allowance = mayBeAllowed(finding) ? first.get(placeOf(finding)) : undefined;
         return allowance ? { ...finding, allowed: { reason: allowance.reason, at: allowance.at } } : finding;
     });
 }
 
 /** A hint for every comment that allows nothing of what was found. What the dry fit finds is not known here, nor what it does not find. */
 export function unused(findings: readonly Finding[], { allowances }: FileContent): Finding[] {
-    return allowances.filter(({ rule }) => !ruleNamed(rule)?.check.fit).filter(allowance => !findings.some(finding => allows(allowance, finding))).map(hintOf);
+    if (allowances.length === 0) return [];
+    const found = new Set(findings.filter(mayBeAllowed).map(placeOf));
+    return allowances.filter(({ rule }) => !ruleNamed(rule)?.check.fit).filter(allowance => !found.has(placeOf(allowance))).map(hintOf);
 }
 
 /** What cannot be read or has no meaning cannot be built, whatever a comment says: errors of the language stay. */
-function allows({ rule, line }: Allowance, finding: Finding): boolean {
-    return finding.rule === rule && finding.at.range.start.line === line && (finding.severity !== 'error' || ruleNamed(rule) !== undefined);
+function mayBeAllowed({ rule, severity }: Finding): boolean {
+    return severity !== 'error' || ruleNamed(rule) !== undefined;
+}
+
+/** A comment allows what a rule finds on a line. */
+function placeOf(one: Finding | Allowance): string {
+    return `${'line' in one ? one.line : one.at.range.start.line} ${one.rule}`;
 }
 
 function hintOf({ rule, at }: Allowance): Finding {

@@ -2,7 +2,7 @@ import type { Layout } from '../ceiling/model.ts';
 import { compareFindings, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import type { JobSettings, Profile, Stock } from '../job/model.ts';
-import { sameSource, type Source } from '../provenance/source.ts';
+import type { Source } from '../provenance/source.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { takeOffOf } from '../takeoff/take-off.ts';
 import { marked, unused } from './allowances.ts';
@@ -100,11 +100,9 @@ function findingOf({ rule, at, message, severity, related, fixes }: Located, roo
 
 /** The same words about the same place, found on two ways, are one finding. */
 function once(findings: readonly Finding[]): Finding[] {
-    const kept = new Map<string, Finding[]>();
-    return findings.filter(finding => {
-        const same = kept.get(finding.rule) ?? [];
-        if (same.some(other => other.message === finding.message && sameSource(other.at, finding.at))) return false;
-        kept.set(finding.rule, [...same, finding]);
-        return true;
+    const known = new Set<string>();
+    return findings.filter(({ rule, message, at: { uri, range: { start, end } } }) => {
+        const key = [rule, uri, start.line, start.character, end.line, end.character, message].join(' ');
+        return !known.has(key) && known.add(key);
     });
 }

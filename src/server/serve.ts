@@ -1,6 +1,7 @@
 import { DocumentState, URI, type FileSystemProvider } from 'langium';
 import { startLanguageServer } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
+import type { CofferDocumentBuilder } from '../language/workspace/document-builder.ts';
 import { madeFrom } from '../language/workspace/made-from.ts';
 import { inspectClosely } from '../pipeline/inspect-closely.ts';
 import { answerBuiltinDocuments } from './builtin-documents.ts';
@@ -44,6 +45,7 @@ export function serve(wire: Connection, disk?: FileSystemProvider, look: LookClo
     answerSelectionRanges(connection, shared);
     connection.onNotification(COLORS, ({ colors }: ColorsParams) => client.take(colors));
     connection.onCodeLensResolve(lens => (coffer.lsp.CodeLensProvider as CofferCodeLenses).resolve(lens));
+    (shared.workspace.DocumentBuilder as CofferDocumentBuilder).onFault = error => connection.console.error(error instanceof Error ? error.stack ?? error.message : String(error));
     dropClosedTexts(shared);
     new CloseLook(shared, late, look);
     new Refresh(connection, shared, { client, figures, hints: coffer.lsp.InlayHintProvider as CofferInlayHints });

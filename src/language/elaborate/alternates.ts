@@ -3,12 +3,36 @@ import type { Room } from '../../job/model.ts';
 import * as ast from '../generated/ast.ts';
 import { sourceOf, sourceOfProperty } from '../types/place.ts';
 import type { House } from './house.ts';
-import { findingsOf, type Raised } from './raised.ts';
+import { findingsOf, type Raise, type Raised } from './raised.ts';
 import { readRoom } from './room.ts';
 
 /** What an alternate makes of each room that it changes. What reading a changed room finds that the room itself has not, stays with it. */
 export function readAlternate(declaration: ast.Alternate, house: House): Alternate {
     return readAlternates([declaration], house);
+}
+
+/** Every alternate reads the rooms anew that it changes: so many lines of rooms are read for the alternates of a file. */
+const MOST_LINES = 20_000;
+
+/** The alternates of a file, as many of them as are read; the first that is not is told so. */
+export function readEachAlternate(declarations: readonly ast.Alternate[], house: House, raise: Raise): Alternate[] {
+    const alternates: Alternate[] = [];
+    let lines = 0;
+    for (const declaration of declarations) {
+        const rooms = new Set(declaration.body?.members.filter(ast.isLine).map(line => line.path[0]?.ref));
+        for (const room of rooms) if (ast.isRoom(room)) lines += linesIn(room);
+        if (lines > MOST_LINES) {
+            raise({ rule: 'out-of-range', at: sourceOfProperty(declaration, 'name'), message: `With this alternate the alternates of this file change rooms of ${lines} lines, each counted as often as it is changed; ${MOST_LINES} are the most. It is not read, nor are those below it.` });
+            break;
+        }
+        alternates.push(readAlternate(declaration, house));
+    }
+    return alternates;
+}
+
+/** A room is never so short that reading it costs nothing. */
+function linesIn({ $cstNode: words }: ast.Room): number {
+    return 10 + (words ? words.range.end.line - words.range.start.line : 0);
 }
 
 /** One or more of a file together, the later on top of the earlier. */

@@ -208,7 +208,12 @@ export class House {
     /** The settings of the nearest job, or the built-in defaults. */
     jobFor(document: LangiumDocument): JobSettings {
         const [job] = servicesOf(document).shared.workspace.Jobs.nearest(document);
-        return job ? this.job(job) : readJob(this.reading('Job', undefined, () => { /* defaults hold */ }, ''), undefined);
+        return job ? this.job(job) : this.noJob;
+    }
+
+    /** The settings where there is no job. */
+    get noJob(): JobSettings {
+        return readJob(this.reading('Job', undefined, () => { /* defaults hold */ }, ''), undefined);
     }
 
     /** The rates that hold where the job of a document is said. */

@@ -82,7 +82,7 @@ function make(house: House, declaration: ast.Profile, given: Arguments, baseline
 
     const key = keyOfDeclaration(declaration);
     const reading = new Reading(block, evaluator, house.builtin, key);
-    const changed = baseline && changes.length === 0 ? declaration.params.filter((_, i) => !sameValue(values[i]?.value, baseline.values[i]?.value)) : [];
+    const changed = declaration.params.flatMap((parameter, i) => baseline && changes.length === 0 && !sameValue(values[i]?.value, baseline.values[i]?.value) ? [{ parameter, value: values[i] }] : []);
     const words = changes.map(({ line }) => line.$cstNode?.text ?? '');
     const own = ownKey(key, declaration, values, words);
     if (own === undefined) raised.push(tooMuchInside(declaration));
@@ -93,7 +93,7 @@ function make(house: House, declaration: ast.Profile, given: Arguments, baseline
         name: declaration.name ?? '', at: sourceOfProperty(declaration, 'name'), key: own ?? key, isDefault: !baseline && complete,
         ...(baseline ? baseline.complete && { defaultKey: baseline.profile.key } : complete && { defaultKey: own }),
         ...variesFrom?.complete && { variesFrom: variesFrom.profile },
-        label: changes.length > 0 && baseline ? `${baseline.profile.label}, changed` : labelOf(declaration, changed.map(parameter => ({ parameter, value: values[declaration.params.indexOf(parameter)] }))),
+        label: changes.length > 0 && baseline ? `${baseline.profile.label}, changed` : labelOf(declaration, changed),
         ...readParts(reading, declaration),
         requires: requirementsOf(block, evaluator), notComputed: partsNotComputed(block),
     };
@@ -114,25 +114,37 @@ function tooMuchInside(declaration: ast.Profile): Raised {
     return { rule: 'out-of-range', at: sourceOfProperty(declaration, 'name'), message: `${quoted(declaration.name)} is given profiles that are given profiles, and so on; that is not followed any further.` };
 }
 
+/** So many profiles may stand behind one by `like`; every one of them is read with all that stand behind it. */
+const LONGEST_LINEAGE = 32;
+
 /** A profile and what it is like, the deepest first. Parameters of what it is like are bound on the way. */
 function lineage(declaration: ast.Profile, evaluator: Evaluator): { profiles: ast.Profile[]; sound: boolean } {
     const profiles = [declaration];
-    for (let ref = declaration.base; ref; ref = profiles[0]!.base) {
+    for (let ref = declaration.base; ref; ref = profiles.at(-1)!.base) {
         const base = ref.target?.ref;
-        if (!ast.isProfile(base) || isBroken(profiles[0]!)) return { profiles, sound: false };
+        if (!ast.isProfile(base) || isBroken(profiles.at(-1)!)) return { profiles: profiles.reverse(), sound: false };
         if (profiles.includes(base)) {
             if (base === declaration) evaluator.raise(ringOf(profiles, ref));
-            return { profiles, sound: false };
+            return { profiles: profiles.reverse(), sound: false };
+        }
+        if (profiles.length > LONGEST_LINEAGE) {
+            evaluator.raise(tooLong(declaration));
+            return { profiles: profiles.reverse(), sound: false };
         }
         evaluator.give(evaluator.argumentsOf(ref));
-        profiles.unshift(base);
+        profiles.push(base);
     }
-    return { profiles, sound: true };
+    return { profiles: profiles.reverse(), sound: true };
+}
+
+function tooLong(declaration: ast.Profile): Raised {
+    const at = sourceOf(declaration.base ?? declaration);
+    return { rule: 'out-of-range', at, message: `${quoted(declaration.name)} is like a profile that is like another, and so on: ${LONGEST_LINEAGE} behind each other are the most. Say what it is like with fewer steps between.` };
 }
 
 function ringOf(profiles: readonly ast.Profile[], closing: ast.Ref): Raised {
-    const own = profiles.at(-1)!;
-    const names = [...profiles].reverse().map(profile => quoted(profile.name));
+    const own = profiles[0]!;
+    const names = profiles.map(profile => quoted(profile.name));
     const at = sourceOf(own.base ?? closing);
     if (profiles.length === 1) return { rule: 'goes-round-in-a-ring', at, message: `${names[0]} is like itself; it has to be like another profile, or say everything itself.` };
     return { rule: 'goes-round-in-a-ring', at, message: `${[...names, names[0]].join(' is like ')}: one of them has to say everything itself.` };

@@ -1,4 +1,5 @@
 import type { LangiumDocument } from 'langium';
+import { faultAt, topOf } from '../../findings/fault.ts';
 import { compareFindings, type Finding } from '../../findings/finding.ts';
 import * as ast from '../generated/ast.ts';
 import { brokenLines } from '../types/broken.ts';
@@ -17,8 +18,16 @@ import { syntaxFindings } from './syntax.ts';
  * read says nothing more than that: what else seems wrong with it only follows from there.
  */
 export function languageFindings(document: LangiumDocument): readonly Finding[] {
-    const file = document.parseResult.value;
     const syntax = syntaxFindings(document);
+    try {
+        return withNames(document, syntax);
+    } catch (error) {
+        return [faultAt(topOf(document.uri.toString()), error, 'checking the words of this file'), ...syntax];
+    }
+}
+
+function withNames(document: LangiumDocument, syntax: readonly Finding[]): readonly Finding[] {
+    const file = document.parseResult.value;
     if (!ast.isFile(file)) return syntax;
     if (isBuiltin(document.uri)) return [...syntax, ...linkFindings(document), ...typeFindings(document)].sort(compareFindings);
     const { vocabulary } = servicesOf(document);

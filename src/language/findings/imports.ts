@@ -30,6 +30,7 @@ function pathFinding(document: LangiumDocument, use: ast.Use): Finding | undefin
     const at = sourceOfProperty(use, 'path');
     const leads = importPath(document.uri, use.path);
     if ('problem' in leads) {
+        if (leads.problem === 'unwritable') return finding('missing-import', at, 'This path holds a character that no file name has: write it anew.');
         if (leads.problem === 'empty') return finding('missing-import', at, 'Which file? Between the quotes stands its path, seen from this file, such as "./yard.coffer".');
         return finding('import-outside-workspace', at, `${quoted(use.path)} is not a path seen from this file. Write one that begins with ./ or ../, such as "../details/yard.coffer".`);
     }

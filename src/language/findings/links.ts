@@ -8,13 +8,14 @@ import { declarationOf, kindOfBody, kindOfExpression, kindOfTarget, targetOf } f
 import { allNames } from '../scope/layer.ts';
 import { namesOf, usedNames } from '../scope/names.ts';
 import { inReach } from '../scope/reach.ts';
+import type { Vocabulary } from '../scope/vocabulary.ts';
 import { brokenLines, isBroken } from '../types/broken.ts';
 import { sourceOfRange } from '../types/place.ts';
 import { listed, quoted } from '../types/words.ts';
 import { servicesOf } from '../workspace/services-of.ts';
 import { blockName } from './block-name.ts';
 import { finding } from './make.ts';
-import { didYouMean, meantFixes, near } from './near.ts';
+import { didYouMean, meantFixes, near, Patience } from './near.ts';
 import { importFixes, offeredElsewhere } from './offered.ts';
 import { calledHere } from './other-words.ts';
 import type { ReadingRule } from './rules.ts';
@@ -26,28 +27,53 @@ import type { ReadingRule } from './rules.ts';
  */
 export function linkFindings(document: LangiumDocument): readonly Finding[] {
     const found: Finding[] = [];
+    const guesses: Guesses = { patience: new Patience(), unknownImports: unknownImportsOf(document) };
     for (const reference of document.references) {
         const info = reference.error?.info;
         if (!info?.reference.$refText || !info.reference.$refNode || isBroken(statementOf(info.container))) continue;
-        const about = new Unknown(document, info).finding();
+        const about = new Unknown(document, info, guesses).finding();
         if (about) found.push(about);
     }
     return found;
 }
 
+/** What is known of a file as a whole while its unknown words are gone through. */
+interface Guesses {
+    readonly patience: Patience;
+    /** Names that are imported from files that do not declare them. */
+    readonly unknownImports: readonly ast.UsedName[];
+}
+
+function unknownImportsOf(document: LangiumDocument): readonly ast.UsedName[] {
+    const file = document.parseResult.value;
+    return ast.isFile(file) ? file.uses.flatMap(use => use.names.filter(({ target }) => target && !target.ref)) : [];
+}
+
 class Unknown {
     private readonly document: LangiumDocument;
     private readonly info: ReferenceInfo;
+    private readonly guesses: Guesses;
     private readonly word: string;
     private readonly at: Source;
-    private readonly names: readonly string[];
 
-    constructor(document: LangiumDocument, info: ReferenceInfo) {
+    constructor(document: LangiumDocument, info: ReferenceInfo, guesses: Guesses) {
         this.document = document;
         this.info = info;
+        this.guesses = guesses;
         this.word = info.reference.$refText;
         this.at = sourceOfRange(info.container, info.reference.$refNode!.range);
-        this.names = [...allNames(inReach(info, servicesOf(document).surroundings))].map(([name]) => name);
+    }
+
+    /** All that could stand here. */
+    private get names(): readonly string[] {
+        return [...allNames(inReach(this.info, servicesOf(this.document).surroundings))].map(([name]) => name);
+    }
+
+    /** What may have been meant by the word. */
+    private meant(): readonly string[] {
+        if (!this.guesses.patience.for(0)) return [];
+        const { names } = this;
+        return this.guesses.patience.for(names.length) ? near(this.word, names) : [];
     }
 
     finding(): Finding | undefined {
@@ -58,7 +84,7 @@ class Unknown {
         if (ast.isMemberOf(node)) return this.member(node);
         if (ast.isArg(node)) return this.parameter(node);
         if (ast.isUsedName(node)) return this.imported(node);
-        if (ast.isRate(node)) return this.say('unknown-unit', `${quoted(this.word)} is no unit; there are ${listed(this.names)}`, this.called('Unit') ?? near(this.word, this.names));
+        if (ast.isRate(node)) return this.say('unknown-unit', `${quoted(this.word)} is no unit; there are ${listed(this.names)}`, this.called('Unit') ?? this.meant());
         if (ast.isTypeAtom(node)) return this.say('unknown-type', `There is no type ${quoted(this.word)}`);
         return this.say('unknown-name', `There is nothing called ${quoted(this.word)}`);
     }
@@ -67,7 +93,7 @@ class Unknown {
         return servicesOf(this.document).vocabulary;
     }
 
-    private say(rule: ReadingRule, message: string, words = near(this.word, this.names)): Finding {
+    private say(rule: ReadingRule, message: string, words = this.meant()): Finding {
         return finding(rule, this.at, sentence(message + didYouMean(words)), { fixes: meantFixes(this.at, words) });
     }
 
@@ -89,7 +115,7 @@ class Unknown {
         if (!body || !kindOfBody(body, this.vocabulary)) return undefined;
         const misplaced = this.fixture(line);
         if (misplaced) return misplaced;
-        const words = near(this.word, this.names);
+        const words = this.meant();
         const elsewhere = words.length > 0 ? [] : this.blocksWith(this.word);
         const where = elsewhere.length > 0 ? `; it is said in ${listed(elsewhere.map(quoted))}` : '';
         return this.say('unknown-property', `There is no property ${quoted(this.word)} in ${blockName(body)}${where}`, words);
@@ -109,14 +135,7 @@ class Unknown {
 
     /** The blocks in which a property is said that was looked for in the wrong one. */
     private blocksWith(property: string): readonly string[] {
-        const blocks = new Set<string>();
-        for (const kind of this.vocabulary.kinds.values()) {
-            for (const [name, declared] of this.vocabulary.properties(kind)) {
-                const block = kindOfTarget(declared, this.vocabulary);
-                if (block && this.vocabulary.properties(block).has(property)) blocks.add(name);
-            }
-        }
-        return [...blocks].slice(0, 4);
+        return blocksByProperty(this.vocabulary).get(property) ?? [];
     }
 
     private modifier(mod: ast.Mod): Finding | undefined {
@@ -188,17 +207,19 @@ class Unknown {
     /** True for a name whose import has been found wrong, or that occurs in a line that could not be read. */
     private isExcused(word: string): boolean {
         const file = this.document.parseResult.value;
-        return ast.isFile(file) && (usedNames(file).has(word) || unreadWords(file).has(word) || this.isMisspelledInImport(file, word));
+        return ast.isFile(file) && (usedNames(file).has(word) || unreadWords(file).has(word) || this.isMisspelledInImport(word));
     }
 
     /** `use poplar-1x` is found at the import; that `poplar-1x6` is not in reach then follows from it. */
-    private isMisspelledInImport(file: ast.File, word: string): boolean {
+    private isMisspelledInImport(word: string): boolean {
+        const { patience, unknownImports } = this.guesses;
+        if (unknownImports.length === 0 || !patience.for(unknownImports.length)) return false;
         const { surroundings } = servicesOf(this.document);
-        return file.uses.some(use => use.names.some(({ target }) => {
-            if (!target || target.ref || near(target.$refText, [word]).length === 0) return false;
+        return unknownImports.some(({ target, $container: use }) => {
+            if (near(target.$refText, [word]).length === 0) return false;
             const from = surroundings.importOf(use);
             return from !== undefined && namesOf(from).has(word);
-        }));
+        });
     }
 
     private member(member: ast.MemberOf): Finding | undefined {
@@ -223,6 +244,22 @@ class Unknown {
         return this.say('name-not-exported', `${quoted(used.$container.path)} declares no ${quoted(this.word)}`);
     }
 }
+
+/** The blocks in which each property is said: the first four of them. */
+const blocksByProperty = kept((vocabulary: Vocabulary): ReadonlyMap<string, readonly string[]> => {
+    const blocks = new Map<string, Set<string>>();
+    for (const kind of vocabulary.kinds.values()) {
+        for (const [name, declared] of vocabulary.properties(kind)) {
+            const block = kindOfTarget(declared, vocabulary);
+            for (const property of block ? vocabulary.properties(block).keys() : []) {
+                const known = blocks.get(property) ?? new Set();
+                if (known.size < 4) known.add(name);
+                blocks.set(property, known);
+            }
+        }
+    }
+    return new Map([...blocks].map(([property, names]) => [property, [...names]]));
+});
 
 /** The words of the lines that could not be read: what is declared there is not known. */
 const unreadWords = kept((root: AstNode): ReadonlySet<string> => {

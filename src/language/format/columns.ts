@@ -15,10 +15,10 @@ export interface Layout { readonly starts: readonly number[]; readonly comment: 
 export function layOut(rows: readonly Row[], places: Places): Map<Row, Layout> {
     const layouts = new Map<Row, Layout>();
     for (const run of runsOf(rows)) {
-        const starts = new Map(run.map(row => [row, startsOf(row, run, places)] as const));
+        const starts = startsOf(run, places);
         for (const row of run) if (row.goesOn) starts.set(row, [indentation(row, starts, layouts)]);
         const ends = new Map(run.map(row => [row, endOf(row, starts.get(row)!, places)] as const));
-        const furthest = Math.max(0, ...run.filter(row => row.comment && !row.edge).map(row => ends.get(row)!));
+        const furthest = most(run.filter(row => row.comment && !row.edge).map(row => ends.get(row)!));
         for (const row of run) layouts.set(row, { starts: starts.get(row)!, comment: (row.edge ? ends.get(row)! : furthest) + COMMENT_GAP });
     }
     return layouts;
@@ -34,13 +34,23 @@ function* runsOf(rows: readonly Row[]): Generator<Row[]> {
     if (run.length > 0) yield run;
 }
 
-function startsOf(row: Row, run: readonly Row[], places: Places): number[] {
-    const starts = [row.depth * STEP];
-    if (!row.aligns) return starts;
-    const alike = run.filter(other => other.aligns === row.aligns);
-    const gap = alike.every(isFixture) ? 1 : GAPS[row.aligns];
-    starts.push(starts[0]! + widest(alike, 0, places) + gap);
-    if (row.columns.length > 2) starts.push(starts[1]! + widest(neighbors(row, alike).filter(other => other.columns.length > 2), 1, places) + 1);
+/** Where the columns of each row of a run begin. Rows align with those of the run that have columns of the same kind. */
+function startsOf(run: readonly Row[], places: Places): Map<Row, readonly number[]> {
+    const starts = new Map<Row, readonly number[]>(run.map(row => [row, [row.depth * STEP]]));
+    const kinds = new Map<Column, Row[]>();
+    for (const row of run) {
+        if (!row.aligns) continue;
+        const alike = kinds.get(row.aligns);
+        if (alike) alike.push(row);
+        else kinds.set(row.aligns, [row]);
+    }
+    for (const [column, alike] of kinds) {
+        const second = alike[0]!.depth * STEP + widest(alike, 0, places) + (alike.every(isFixture) ? 1 : GAPS[column]);
+        for (const group of groupsOf(alike)) {
+            const third = second + widest(group.filter(row => row.columns.length > 2), 1, places) + 1;
+            for (const row of group) starts.set(row, row.columns.length > 2 ? [row.depth * STEP, second, third] : [row.depth * STEP, second]);
+        }
+    }
     return starts;
 }
 
@@ -49,18 +59,25 @@ function isFixture(row: Row): boolean {
     return row.columns[0]![0]!.kind === 'fixture';
 }
 
-/** The rows around a row that begin with the same word: only their modifiers are worth aligning. */
-function neighbors(row: Row, alike: readonly Row[]): readonly Row[] {
-    const word = row.columns[0]![0]!.text;
-    const same = (other: Row | undefined) => other?.columns[0]![0]!.text === word;
-    let from = alike.indexOf(row), to = from;
-    while (same(alike[from - 1])) from--;
-    while (same(alike[to + 1])) to++;
-    return alike.slice(from, to + 1);
+/** Rows that follow each other and begin with the same word: only their modifiers are worth aligning. */
+function groupsOf(alike: readonly Row[]): Row[][] {
+    const groups: Row[][] = [];
+    const word = (row: Row) => row.columns[0]![0]!.text;
+    for (const row of alike) {
+        const group = groups[groups.length - 1];
+        if (group && word(group[0]!) === word(row)) group.push(row);
+        else groups.push([row]);
+    }
+    return groups;
 }
 
 function widest(rows: readonly Row[], column: number, places: Places): number {
-    return Math.max(...rows.map(row => lastLine(textOf(row.columns[column]!, places)).length));
+    return most(rows.map(row => lastLine(textOf(row.columns[column]!, places)).length));
+}
+
+/** Zero where there is none. (`Math.max(...)` takes no more arguments than the stack has room for.) */
+function most(numbers: readonly number[]): number {
+    return numbers.reduce((a, b) => Math.max(a, b), 0);
 }
 
 function indentation({ goesOn }: Row, starts: ReadonlyMap<Row, readonly number[]>, done: ReadonlyMap<Row, Layout>): number {

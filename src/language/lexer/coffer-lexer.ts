@@ -4,7 +4,7 @@ import { boundNesting } from './nesting.ts';
 import { markStatementEnds } from './line-ends.ts';
 import { plainDashes } from './pasted.ts';
 import { problemAt, type Problem } from './problem.ts';
-import { unreadable } from './readable.ts';
+import { tooManyWords, unreadable } from './readable.ts';
 import { GLUED, isGluedText, slipOf } from './slips.ts';
 import type { Token } from './token.ts';
 
@@ -26,6 +26,8 @@ export class CofferLexer extends DefaultLexer {
         if (reason !== undefined) return notRead(reason);
         const whole = options?.mode !== 'partial';
         const raw = super.tokenize(text, options);
+        const tooMany = tooManyWords(raw.tokens.length + raw.hidden.length + raw.errors.length);
+        if (tooMany !== undefined) return notRead(tooMany);
         const problems: Problem[] = [...raw.errors];
         for (const token of raw.hidden) noteSlip(token, problems);
         raw.tokens.forEach((token, i) => {

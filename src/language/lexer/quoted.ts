@@ -1,8 +1,8 @@
 /** `"text"`, with `\"` for a quote in it, or “text” as a letter has it. Never over a line end. */
 const CLOSED = /"(?:[^"\\\r\n]|\\.)*"|“[^”"\r\n]*[”"]/y;
 const REST_OF_LINE = /[^\r\n]*/y;
-/** What follows a text on its line in an ordinary file: the end of a value, of a block, a comment. */
-const AFTER_TEXT = /(?:\s|[;,(){}])*(?:\/\/.*)?$/;
+/** What follows a text on its line in an ordinary file: the end of a value, or of a block. */
+const AFTER_TEXT = /[\s;,(){}]/;
 
 /**
  * The text that is quoted at an offset, with its quotes. One that is not closed ends with its line, but leaves alone
@@ -14,7 +14,15 @@ export function quotedText(text: string, offset: number): string | undefined {
     if (closed) return closed[0];
     REST_OF_LINE.lastIndex = offset;
     const rest = REST_OF_LINE.exec(text)![0];
-    return rest[0] === '"' || rest[0] === '“' ? rest[0] + rest.slice(1).replace(AFTER_TEXT, '') : undefined;
+    return rest[0] === '"' || rest[0] === '“' ? withoutEnd(rest) : undefined;
+}
+
+/** Without the comment at its end, and without the signs before that. Each sign is looked at once: a pattern would begin anew at each of them. */
+function withoutEnd(rest: string): string {
+    const comment = rest.indexOf('//', 1);
+    let end = comment < 0 ? rest.length : comment;
+    while (end > 1 && AFTER_TEXT.test(rest[end - 1]!)) end--;
+    return rest.slice(0, end);
 }
 
 export function isClosedText(image: string): boolean {

@@ -1,5 +1,6 @@
-/** A job file has some hundred lines. Half a million characters are ten thousand of them, and still read in about a second. */
-export const MOST_CHARACTERS = 500_000;
+/** A job file has some hundred lines; this is some thousands, and they are still read in about a second. */
+const MOST_CHARACTERS = 300_000;
+const MOST_WORDS = 60_000;
 /** Of the characters of a text hardly any cannot be seen; of a picture or a drawing most. */
 const MOST_UNSEEN = 1 / 50;
 const FEW_UNSEEN = 10;
@@ -15,6 +16,12 @@ export function unreadable(text: string): string | undefined {
     return /\0[^\0]\0[^\0]\0|[^\0]\0[^\0]\0/.test(text.slice(0, 200))
         ? 'This file is saved as UTF-16. Save it as UTF-8, then it can be read.'
         : 'This file holds something else than text. Nothing in it is read.';
+}
+
+/** The same for a file that is not long, but of which there is much: each word and each sign is a piece of the tree. */
+export function tooManyWords(count: number): string | undefined {
+    return count <= MOST_WORDS ? undefined
+        : `This file holds too much to be a job: ${grouped(count)} words and signs, where ${grouped(MOST_WORDS)} are the most. Nothing in it is read. Split it into files that use each other.`;
 }
 
 function grouped(count: number): string {

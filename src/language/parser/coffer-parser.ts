@@ -1,7 +1,7 @@
 import { LangiumParser, type AstNode, type LangiumCoreServices, type ParseResult, type ParserOptions } from 'langium';
 import { leftovers } from './leftovers.ts';
 import { onePerMistake } from './one-per-mistake.ts';
-import { CofferParserMessages, TooManyMistakes } from './messages.ts';
+import { CofferParserMessages, faultMessage } from './messages.ts';
 import { createWorker } from './worker.ts';
 
 /**
@@ -27,7 +27,7 @@ export class CofferParser extends LangiumParser {
             this.worker = undefined;
             this.startCounting();
             const nothing = this.work<T>('', options);
-            return { ...nothing, lexerErrors: [{ offset: 0, line: 1, column: 1, length: 1, message: reasonOf(error) }] };
+            return { ...nothing, lexerErrors: [{ offset: 0, line: 1, column: 1, length: 1, message: faultMessage(error) }] };
         }
     }
 
@@ -40,10 +40,4 @@ export class CofferParser extends LangiumParser {
         const messages = this.services.parser.ParserErrorMessageProvider;
         if (messages instanceof CofferParserMessages) messages.startCounting();
     }
-}
-
-function reasonOf(error: unknown): string {
-    if (error instanceof TooManyMistakes) return error.message;
-    const detail = error instanceof Error ? error.message : String(error);
-    return `This file cannot be read, and that is a fault of the program, not of the file: ${detail}`;
 }

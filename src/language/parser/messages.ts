@@ -7,6 +7,13 @@ const MOST_MISTAKES = 500;
 
 export class TooManyMistakes extends Error {}
 
+/** Why a file has no content, in words. */
+export function faultMessage(error: unknown): string {
+    if (error instanceof TooManyMistakes) return error.message;
+    const detail = error instanceof Error ? error.message : String(error);
+    return `This file cannot be read, and that is a fault of the program, not of the file: ${detail}`;
+}
+
 /**
  * Says a syntax error in the words of the trade. What is missing or too much shows in the two tokens around the place
  * where the parser stopped (say.ts); the tokens it could have gone on with are of no use to anybody.

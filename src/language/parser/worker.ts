@@ -1,4 +1,4 @@
-import { createParser, LangiumParser, type CstNodeBuilder, type LangiumCoreServices } from 'langium';
+import { createParser, LangiumParser, type AstNode, type CompositeCstNode, type CstNode, type CstNodeBuilder, type LangiumCoreServices } from 'langium';
 import type { Token, TokenType } from '../lexer/token.ts';
 
 /** The parser that does the work; CofferParser holds it and replaces it when it throws. */
@@ -12,14 +12,63 @@ class Worker extends LangiumParser {
     constructor(services: LangiumCoreServices) {
         super(services);
         keepStatementsApart(this.wrapper as unknown as Recovering);
-        skipEmptyWork((this as unknown as { nodeBuilder: CstNodeBuilder }).nodeBuilder);
+        takeCommentsInPassing(this as unknown as WithComments);
     }
 }
 
-/** The builder looks for a place for comments at every token, also where there are none: with many lines in a block that takes longest of all. */
-function skipEmptyWork(builder: CstNodeBuilder): void {
-    const add = builder.addHiddenNodes;
-    builder.addHiddenNodes = tokens => { if (tokens.length > 0) add.call(builder, tokens); };
+/** The part of Langium's parser that puts comments into the tree. */
+interface WithComments {
+    lexerResult: { hidden: Token[] };
+    readonly nodeBuilder: CstNodeBuilder;
+    extractHiddenTokens(token: Token): Token[];
+    doParse(rule: unknown): AstNode;
+}
+
+/**
+ * Langium cuts the comments before each token off their list, and looks for their place, and for that of a node that turned out empty,
+ * from the beginning of the block: with many lines in a block that takes longest of all. Here a number moves along the list, and
+ * places are looked for from the end, where they are.
+ */
+function takeCommentsInPassing(parser: WithComments): void {
+    const parse = parser.doParse;
+    let taken = 0;
+    parser.doParse = rule => {
+        taken = 0;
+        const result = parse.call(parser, rule);
+        parser.lexerResult.hidden.splice(0, taken);
+        return result;
+    };
+    parser.extractHiddenTokens = ({ startOffset }) => {
+        const { hidden } = parser.lexerResult, from = taken;
+        while (taken < hidden.length && hidden[taken]!.startOffset <= startOffset) taken++;
+        return from === taken ? [] : hidden.slice(from, taken);
+    };
+    const builder = parser.nodeBuilder;
+    builder.removeNode = node => {
+        const siblings = node.container?.content;
+        const at = siblings?.lastIndexOf(node) ?? -1;
+        if (at >= 0) siblings!.splice(at, 1);
+    };
+    builder.addHiddenNodes = tokens => { if (tokens.length > 0) addComments(builder, tokens); };
+}
+
+/** Into the node under way, or, where that has nothing yet, before it; before everything at the beginning of a file. */
+function addComments(builder: CstNodeBuilder, tokens: readonly Token[]): void {
+    const { current, rootNode } = builder as unknown as { current: CompositeCstNode, rootNode: CompositeCstNode };
+    const isEmpty = current.content.length === 0;
+    const comments = tokens.map(token => builder.buildLeafNode(token));
+    if (!isEmpty) return;
+    current.content.length = 0;
+    for (let node = current; node.container; node = node.container) {
+        const at = node.container.content.lastIndexOf(node);
+        if (at > 0) return insert(node.container.content, at, comments);
+    }
+    insert(rootNode.content, 0, comments);
+}
+
+/** A few at a time: a call takes no more arguments than the stack has room for. */
+function insert(nodes: CstNode[], at: number, more: readonly CstNode[]): void {
+    for (let done = 0; done < more.length; done += 1000) nodes.splice(at + done, 0, ...more.slice(done, done + 1000));
 }
 
 /** The part of the parser under Langium that decides how to go on after an error. */

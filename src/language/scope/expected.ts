@@ -38,7 +38,7 @@ function typeOfPlace(place: AstNode, value: AstNode, vocabulary: Vocabulary): as
 export function parameterOf(argument: ast.Arg): ast.Param | undefined {
     if (argument.param) return argument.param.ref;
     const profile = argument.$container.target?.ref;
-    return ast.isProfile(profile) ? profile.params[argument.$container.args.indexOf(argument)] : undefined;
+    return ast.isProfile(profile) ? profile.params[argument.$containerIndex ?? -1] : undefined;
 }
 
 /**

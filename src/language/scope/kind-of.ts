@@ -39,21 +39,36 @@ export function kindOfBody(body: ast.Body, vocabulary: Vocabulary): ast.Kind | u
  * What kind of thing an expression stands for, as far as it has members: `poplar.width`, `beam.sides.stock.width`.
  * Follows names and declared types only; it must not resolve a member, for members are resolved with its help.
  */
-export function kindOfExpression(expr: ast.Expr | undefined, vocabulary: Vocabulary, seen = new Set<AstNode>()): ast.Kind | undefined {
-    if (!expr || seen.has(expr)) return undefined;
-    seen.add(expr);
-    if (ast.isGroup(expr)) return kindOfExpression(expr.value, vocabulary, seen);
-    if (ast.isMemberOf(expr)) {
-        const kind = kindOfExpression(expr.of, vocabulary, seen);
-        return kind && kindOfType(vocabulary.properties(kind).get(expr.member?.$refText)?.type, vocabulary);
+export function kindOfExpression(expr: ast.Expr | undefined, vocabulary: Vocabulary): ast.Kind | undefined {
+    const members: string[] = [];                       // that are asked of it, the last first
+    const seen = new Set<AstNode>();
+    let at: ast.Expr | undefined = expr, kind: ast.Kind | undefined;
+    // As many steps as there are names and parentheses on the way: a chain of `let`s is as long as the file.
+    while (at && !kind) {
+        if (seen.has(at)) return undefined;
+        seen.add(at);
+        if (ast.isGroup(at)) at = at.value;
+        else if (ast.isMemberOf(at)) {
+            members.push(at.member?.$refText ?? '');
+            at = at.of;
+        } else {
+            const target: AstNode | undefined = ast.isRef(at) ? at.target?.ref : undefined;
+            kind = kindOfDeclared(target, vocabulary);
+            at = ast.isLet(target) && !target.type ? target.value : undefined;
+        }
     }
-    return ast.isRef(expr) ? kindOfNamed(expr.target?.ref, vocabulary, seen) : undefined;
+    while (kind && members.length > 0) kind = kindOfType(vocabulary.properties(kind).get(members.pop()!)?.type, vocabulary);
+    return kind;
 }
 
 /** What kind of thing a name stands for, as far as it has members. */
-export function kindOfNamed(target: AstNode | undefined, vocabulary: Vocabulary, seen = new Set<AstNode>()): ast.Kind | undefined {
-    if (ast.isParam(target)) return kindOfType(target.type, vocabulary);
-    if (ast.isLet(target)) return target.type ? kindOfType(target.type, vocabulary) : kindOfExpression(target.value, vocabulary, seen);
+export function kindOfNamed(target: AstNode | undefined, vocabulary: Vocabulary): ast.Kind | undefined {
+    return ast.isLet(target) && !target.type ? kindOfExpression(target.value, vocabulary) : kindOfDeclared(target, vocabulary);
+}
+
+/** The same as far as its own words tell: a `let` without a type is what its value is. */
+function kindOfDeclared(target: AstNode | undefined, vocabulary: Vocabulary): ast.Kind | undefined {
+    if (ast.isParam(target) || ast.isLet(target)) return target.type && kindOfType(target.type, vocabulary);
     if (ast.isStock(target) || ast.isProfile(target) || ast.isRoom(target)) return vocabulary.kind(target.$type);
     return undefined;
 }

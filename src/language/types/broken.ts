@@ -17,8 +17,7 @@ export function isBroken(statement: AstNode): boolean {
     if (lines.size === 0) return false;
     const body = (statement as { body?: ast.Body }).body?.$cstNode;
     const last = body ? body.range.start.line : words.range.end.line;
-    for (let line = words.range.start.line; line <= last; line++) if (lines.has(line)) return true;
-    return false;
+    return isAnyBetween(words.range.start.line, last, sortedLines(AstUtils.findRootNode(statement)));
 }
 
 /** True where something between the braces could not be read, so that nobody can tell what is missing there. */
@@ -27,8 +26,19 @@ export function hasBroken(body: ast.Body): boolean {
     const lines = brokenLines(AstUtils.findRootNode(body));
     if (lines.size === 0) return false;
     const { range } = body.$cstNode;
-    for (const line of lines) if (line >= range.start.line && line <= range.end.line) return true;
-    return false;
+    return isAnyBetween(range.start.line, range.end.line, sortedLines(AstUtils.findRootNode(body)));
+}
+
+const sortedLines = kept((root: AstNode): readonly number[] => [...brokenLines(root)].sort((a, b) => a - b));
+
+function isAnyBetween(first: number, last: number, sorted: readonly number[]): boolean {
+    let from = 0, to = sorted.length;
+    while (from < to) {
+        const middle = (from + to) >> 1;
+        if (sorted[middle]! < first) from = middle + 1;
+        else to = middle;
+    }
+    return from < sorted.length && sorted[from]! <= last;
 }
 
 /** Lines with an error of the lexer or the parser, counted from zero. */

@@ -15,9 +15,10 @@ import {
 import { inWords, listed, quoted, wantedInWords } from './words.ts';
 
 /** Types of `let`s that are known, and how deep in expressions we are, through all the `let`s followed. */
-interface Seen { readonly lets: Map<ast.Let, Type | undefined>; depth: number }
-/** Deeper than this, a type is unknown: the stack has an end. Evaluation says so. */
+interface Seen { readonly lets: Map<ast.Let, Type | undefined>; depth: number; following: number }
+/** Deeper than this, or through more `let`s, a type is unknown: the stack has an end. Evaluation says so. */
 const DEEPEST = 1500;
+const MOST_LETS = 200;
 
 /** A place where a value is wanted: the type that is wanted there, what wants it, for messages, and whether it is as large as a room or a board. */
 export interface Place { readonly want: Type | undefined; readonly what: string; readonly isLarge?: boolean }
@@ -33,7 +34,7 @@ export class Inference {
     private readonly isMetric: boolean;
     private readonly seen: Seen;
 
-    constructor(vocabulary: Vocabulary, report: Report, isMetric = false, seen: Seen = { lets: new Map(), depth: 0 }) {
+    constructor(vocabulary: Vocabulary, report: Report, isMetric = false, seen: Seen = { lets: new Map(), depth: 0, following: 0 }) {
         this.vocabulary = vocabulary;
         this.report = report;
         this.isMetric = isMetric;
@@ -161,7 +162,10 @@ export class Inference {
         if (!this.seen.lets.has(declaration)) {
             this.seen.lets.set(declaration, undefined);
             const inner = new Inference(this.vocabulary, () => { /* reported where it stands */ }, this.isMetric, this.seen);
+            if (this.seen.following >= MOST_LETS) return undefined;
+            this.seen.following++;
             this.seen.lets.set(declaration, inner.infer(declaration.value));
+            this.seen.following--;
         }
         return this.seen.lets.get(declaration);
     }

@@ -1,5 +1,6 @@
-import { DefaultDocumentBuilder, DocumentState, type AstNode, type BuildOptions, type Cancellation, type FileSystemProvider, type LangiumDocument, type LangiumDocuments, type URI } from 'langium';
+import { DefaultDocumentBuilder, DocumentState, interruptAndCheck, isOperationCancelled, type AstNode, type BuildOptions, type Cancellation, type FileSystemProvider, type LangiumDocument, type LangiumDocuments, type URI } from 'langium';
 import type { CofferSharedServices } from '../services.ts';
+import type { CofferDocumentFactory } from './document-factory.ts';
 import type { ImportGraph } from './import-graph.ts';
 import type { Jobs } from './jobs.ts';
 import type { Stamps } from './stamps.ts';
@@ -14,6 +15,7 @@ export class CofferDocumentBuilder extends DefaultDocumentBuilder {
     private readonly stamps: Stamps;
     private readonly documents: LangiumDocuments;
     private readonly files: FileSystemProvider;
+    private readonly factory: CofferDocumentFactory;
 
     constructor(services: CofferSharedServices) {
         super(services);
@@ -22,6 +24,7 @@ export class CofferDocumentBuilder extends DefaultDocumentBuilder {
         this.stamps = services.workspace.Stamps;
         this.documents = services.workspace.LangiumDocuments;
         this.files = services.workspace.FileSystemProvider;
+        this.factory = services.workspace.LangiumDocumentFactory as CofferDocumentFactory;
         this.updateBuildOptions = { validation: true };
     }
 
@@ -33,6 +36,44 @@ export class CofferDocumentBuilder extends DefaultDocumentBuilder {
     override resetToState<T extends AstNode>(document: LangiumDocument<T>, state: DocumentState): void {
         super.resetToState(document, state);
         if (state < DocumentState.Validated) this.stamps.bump(document);
+    }
+
+    /** Told of what fails beside the documents themselves, in what is done after each phase; the adapter logs it. */
+    onFault: (error: unknown) => void = () => { /* nobody listens */ };
+
+    /** A wall around each document: one that fails in a phase goes on without its content, and says why; the others go on as they are. */
+    protected override runCancelable(documents: LangiumDocument[], state: DocumentState, cancelToken: Cancellation.CancellationToken, callback: (document: LangiumDocument) => unknown): Promise<void> {
+        return super.runCancelable(documents, state, cancelToken, async document => {
+            try {
+                await callback(document);
+            } catch (error) {
+                if (isOperationCancelled(error)) throw error;
+                this.factory.giveUp(document, error);
+                await callback(document);
+            }
+        });
+    }
+
+    /** So is one around everybody who waits for a phase: what fails there is no matter of the build. */
+    protected override async notifyBuildPhase(documents: LangiumDocument[], state: DocumentState, cancelToken: Cancellation.CancellationToken): Promise<void> {
+        const listeners = documents.length > 0 ? this.buildPhaseListeners.get(state) : [];
+        for (const listener of [...listeners]) {
+            await interruptAndCheck(cancelToken);
+            try {
+                await listener(documents, cancelToken);
+            } catch (error) {
+                if (isOperationCancelled(error)) throw error;
+                this.onFault(error);
+            }
+        }
+    }
+
+    protected override async notifyDocumentPhase(document: LangiumDocument, state: DocumentState, cancelToken: Cancellation.CancellationToken): Promise<void> {
+        try {
+            await super.notifyDocumentPhase(document, state, cancelToken);
+        } catch (error) {
+            this.onFault(error);
+        }
     }
 
     /** Parses first, since only then is it known what else has to be built. */

@@ -1,5 +1,6 @@
-import { DefaultLangiumDocumentFactory, isOperationCancelled, type AstNode, type LangiumDocument, type LangiumSharedCoreServices, type ParseResult, type TextDocument, type URI } from 'langium';
+import { DefaultLangiumDocumentFactory, isOperationCancelled, type AstNode, type DocumentState, type LangiumDocument, type LangiumSharedCoreServices, type ParseResult, type TextDocument, type URI } from 'langium';
 import type { CofferServices } from '../services.ts';
+import { faultMessage } from '../parser/messages.ts';
 import { belongsTo } from './services-of.ts';
 
 type Mutable<T> = Parameters<DefaultLangiumDocumentFactory['update']>[0] & T;
@@ -28,11 +29,23 @@ export class CofferDocumentFactory extends DefaultLangiumDocumentFactory {
             return await super.update(document, cancelToken);
         } catch (error) {
             if (isOperationCancelled(error)) throw error;
-            const empty = this.fromString<T>('', document.uri);
-            document.parseResult = empty.parseResult;
-            Object.assign(document.parseResult.value, { $document: document });
-            document.state = empty.state;
+            document.state = this.empty(document);
             return document;
         }
+    }
+
+    /** Leaves a document without content and with the reason as its one error, until its text changes. */
+    giveUp(document: Mutable<LangiumDocument>, error: unknown): void {
+        this.empty(document);
+        document.parseResult.lexerErrors.push({ offset: 0, line: 1, column: 1, length: 1, message: faultMessage(error) });
+        document.references = [];
+    }
+
+    /** Returns the state of what it holds then. */
+    private empty<T extends AstNode>(document: Mutable<LangiumDocument<T>>): DocumentState {
+        const empty = this.fromString<T>('', document.uri);
+        document.parseResult = empty.parseResult;
+        Object.assign(document.parseResult.value, { $document: document });
+        return empty.state;
     }
 }

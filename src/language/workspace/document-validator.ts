@@ -1,8 +1,8 @@
 import type { DocumentValidator, LangiumDocument } from 'langium';
 import type { Diagnostic } from 'vscode-languageserver-types';
+import { faultAt, topOf } from '../../findings/fault.ts';
 import type { Finding } from '../../findings/finding.ts';
 import { languageFindings } from '../findings/collect.ts';
-import { finding } from '../findings/make.ts';
 import type { Checks, CofferServices } from '../services.ts';
 import { diagnosticsOf } from './diagnostics.ts';
 
@@ -23,11 +23,7 @@ export class CofferDocumentValidator implements DocumentValidator {
         try {
             return this.checks.findings(document);
         } catch (error) {
-            const top = { line: 0, character: 0 };
-            const at = { uri: document.uri.toString(), range: { start: top, end: top } };
-            const reason = error instanceof Error ? error.message : String(error);
-            const fault = finding('internal-error', at, `A fault in Cofferwright itself kept it from checking this file: ${reason}. Only what is wrong with the text as such is shown.`);
-            return [fault, ...languageFindings(document)];
+            return [faultAt(topOf(document.uri.toString()), error, 'checking this file'), ...languageFindings(document)];
         }
     }
 }

@@ -1,6 +1,6 @@
 import { UriUtils, type LangiumDocument, type LangiumDocuments, type LangiumSharedCoreServices, type URI } from 'langium';
 import type * as ast from '../generated/ast.ts';
-import { importsOf, isInside, type Import } from './imports.ts';
+import { importOf, importsOf, isInside, type Import } from './imports.ts';
 
 /**
  * Which file imports which. The edges are read off the trees, so there is nothing to keep up to date; a path to a file
@@ -24,9 +24,8 @@ export class ImportGraph {
 
     /** The document a `from` line brings names from; undefined where there is none or it may not be followed. */
     importOf(use: ast.Use): LangiumDocument | undefined {
-        const document = use.$container?.$document;
-        const found = document && this.followed(document).find(i => i.use === use);
-        return found && this.documents.getDocument(found.uri);
+        const found = importOf(use);
+        return found && isInside(found.uri, this.folders) ? this.documents.getDocument(found.uri) : undefined;
     }
 
     /** All files that a document imports, through any chain, by address. Its own is among them if it lies on a ring. */

@@ -5,9 +5,11 @@ import { kept } from '../scope/kept.ts';
 /** Where a `from` line leads: to a file, or nowhere, and why. */
 export type ImportPath =
     | { readonly uri: URI }
-    | { readonly problem: 'empty' | 'not-relative' };
+    | { readonly problem: 'empty' | 'not-relative' | 'unwritable' };
 
 const SUFFIX = '.coffer';
+/** What no address of a file can hold: half of a character that takes two, and what cannot be seen. */
+const UNWRITABLE = /\p{Cs}|\p{Cc}/u;
 
 /**
  * The file that a path names, seen from another file. Paths are relative to the file they stand in and written with `/`;
@@ -16,6 +18,7 @@ const SUFFIX = '.coffer';
 export function importPath(from: URI, path: string): ImportPath {
     const text = path.trim();
     if (text === '') return { problem: 'empty' };
+    if (UNWRITABLE.test(text)) return { problem: 'unwritable' };
     if (text.startsWith('/') || /^[A-Za-z][\w+.-]*:/.test(text) || text.startsWith('~')) return { problem: 'not-relative' };
     return { uri: UriUtils.resolvePath(UriUtils.dirname(from), text.endsWith(SUFFIX) ? text : text + SUFFIX) };
 }
@@ -31,16 +34,20 @@ export function isInside(uri: URI, folders: readonly URI[]): boolean {
 /** The `from` lines of a file that lead to some file, whether it exists or not. */
 export interface Import { readonly use: ast.Use; readonly uri: URI; readonly key: string }
 
-const importsOfFile = kept((file: ast.File): readonly Import[] => {
+const importsOfFile = kept((file: ast.File): ReadonlyMap<ast.Use, Import> => {
     const from = file.$document?.uri;
-    if (!from) return [];
-    return file.uses.flatMap(use => {
+    return new Map(from ? file.uses.flatMap(use => {
         const path = importPath(from, use.path ?? '');
-        return 'uri' in path ? [{ use, uri: path.uri, key: path.uri.toString() }] : [];
-    });
+        return 'uri' in path ? [[use, { use, uri: path.uri, key: path.uri.toString() }]] : [];
+    }) : []);
 });
 
 export function importsOf(document: LangiumDocument): readonly Import[] {
     const file = document.parseResult.value;
-    return ast.isFile(file) ? importsOfFile(file) : [];
+    return ast.isFile(file) ? [...importsOfFile(file).values()] : [];
+}
+
+/** Where one `from` line leads, where it leads to some file. */
+export function importOf(use: ast.Use): Import | undefined {
+    return use.$container && importsOfFile(use.$container).get(use);
 }

@@ -1,9 +1,9 @@
 import { DocumentState, URI, type LangiumDocument } from 'langium';
 import type { Diagnostic } from 'vscode-languageserver';
+import { faultAt } from '../../findings/fault.ts';
 import type { Finding } from '../../findings/finding.ts';
 import type { FileContent } from '../../job/file.ts';
 import type { Room } from '../../job/model.ts';
-import { finding } from '../../language/findings/make.ts';
 import { readFile } from '../../language/read-file.ts';
 import type { CofferSharedServices } from '../../language/services.ts';
 import { brokenLines } from '../../language/types/broken.ts';
@@ -77,8 +77,7 @@ export class CloseLook {
         try {
             return this.look(file);
         } catch (error) {
-            const reason = error instanceof Error ? error.message : String(error);
-            return [finding('internal-error', room.at, `A fault in Cofferwright itself kept it from looking closely at this room: ${reason}.`)];
+            return [faultAt(room.at, error, 'looking closely at this room')];
         }
     }
 }
