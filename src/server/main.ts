@@ -1,14 +1,29 @@
 import { join } from 'node:path';
 import { NodeFileSystemProvider } from 'langium/node';
-import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
+import { createConnection, ProposedFeatures, type Connection } from 'vscode-languageserver/node';
 import { USUAL_STEPS } from '../cutting/look-closer.ts';
 import { boardsInThreads } from '../worker/boards-thread.ts';
-import { outlive } from './outlive.ts';
+import { NotBeforeInitialize } from './not-before-initialize.ts';
+import { logToEditor, outlive } from './outlive.ts';
 import { serve } from './serve.ts';
+import { WholeMessages } from './whole-messages.ts';
 
 // The way to the editor (--stdio, --node-ipc, --pipe, --socket) stands in the command line, as the protocol's library reads it.
-const connection = createConnection(ProposedFeatures.all);
+const early = new NotBeforeInitialize();
+const options = { messageStrategy: early };
+const connection = process.argv.includes('--stdio') ? overStdio() : createConnection(ProposedFeatures.all, options);
+early.answerOn(connection);
 outlive(connection.console);
+
+/** What is written to the console is logged by the editor: its way is standard output, and what is no message would break it. */
+function overStdio(): Connection {
+    const messages = new WholeMessages();
+    process.stdin.pipe(messages);
+    process.stdin.on('close', () => messages.end());
+    const made = createConnection(ProposedFeatures.all, messages, process.stdout, options);
+    logToEditor(made.console);
+    return made;
+}
 // a bundle of its own beside the command line's, where the boards' solver lies
 const boardsWorker = join(__dirname, '../cli/boards-worker.js');
 serve(connection, new NodeFileSystemProvider(), undefined, say => boardsInThreads(boardsWorker, USUAL_STEPS, say));

@@ -56,22 +56,38 @@ export class CofferDocumentBuilder extends DefaultDocumentBuilder {
 
     /** So is one around everybody who waits for a phase: what fails there is no matter of the build. */
     protected override async notifyBuildPhase(documents: LangiumDocument[], state: DocumentState, cancelToken: Cancellation.CancellationToken): Promise<void> {
-        const listeners = documents.length > 0 ? this.buildPhaseListeners.get(state) : [];
-        for (const listener of [...listeners]) {
+        const told = state === DocumentState.Validated ? this.withUntold(documents) : documents;
+        if (told.length === 0) return;
+        for (const listener of [...this.buildPhaseListeners.get(state)]) {
             await interruptAndCheck(cancelToken);
-            try {
-                await listener(documents, cancelToken);
-            } catch (error) {
-                if (isOperationCancelled(error)) throw error;
-                this.onFault(error);
-            }
+            await this.behindWall(() => listener(told, cancelToken));
+        }
+        if (state === DocumentState.Validated) this.untold.clear();
+    }
+
+    /** Checked documents that nobody could be told of, since the next change broke their build off at its very end. */
+    private readonly untold = new Set<LangiumDocument>();
+
+    private withUntold(documents: readonly LangiumDocument[]): LangiumDocument[] {
+        for (const document of documents) this.untold.add(document);
+        return [...this.untold].filter(document => document.state === DocumentState.Validated && this.documents.getDocument(document.uri) === document);
+    }
+
+    /**
+     * A document that has come to a phase is told of, even where the next change breaks the build off just then: nobody
+     * would tell of it later, and what is wrong with it would never be published.
+     */
+    protected override async notifyDocumentPhase(document: LangiumDocument, state: DocumentState, cancelToken: Cancellation.CancellationToken): Promise<void> {
+        for (const listener of [...this.documentPhaseListeners.get(state)]) {
+            await this.behindWall(() => listener(document, cancelToken)).catch((error: unknown) => { if (!isOperationCancelled(error)) throw error; });
         }
     }
 
-    protected override async notifyDocumentPhase(document: LangiumDocument, state: DocumentState, cancelToken: Cancellation.CancellationToken): Promise<void> {
+    private async behindWall(work: () => unknown): Promise<void> {
         try {
-            await super.notifyDocumentPhase(document, state, cancelToken);
+            await work();
         } catch (error) {
+            if (isOperationCancelled(error)) throw error;
             this.onFault(error);
         }
     }
