@@ -19,8 +19,8 @@ test('sums and products of a thousand', async () => {
     expect(await rulesIn(`let a = ${many(1000, () => '987654321').join(' * ')}`)).toEqual(['out-of-range']);
 });
 test('sums of a thousand that begin with the next one', async () => {
-    const text = many(100, i => `let v${i} = v${i + 1} + ${many(900, () => '1"').join(' + ')}`).join('\n');
-    expect(await rulesIn(`${text}\nlet v100 = 1"`)).toEqual(['out-of-range']);
+    const text = many(30, i => `let v${i} = v${i + 1} + ${many(900, () => '1"').join(' + ')}`).join('\n');
+    expect(await rulesIn(`${text}\nlet v30 = 1"`)).toEqual(['out-of-range']);
 });
 test('ten thousand digits', async () => {
     expect(await rulesIn(`let a = ${'9'.repeat(10_000)}\nlet b = ${'9'.repeat(10_000)}"\nlet c = 1/${'9'.repeat(10_000)}"`)).toEqual(['out-of-range']);
