@@ -1,5 +1,5 @@
-// npm run reference: writes the language reference and the rule reference anew. Both are committed, so that they can be
-// read where the code is read; a test fails while one of them is stale.
+// npm run reference: writes the language reference, the rule reference and the schemas of what is printed as JSON anew. They are
+// committed, so that they can be read where the code is read; a test fails while one of them is stale.
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { forNode, requireInEsm } from './bundle.mjs';
@@ -7,6 +7,6 @@ import { main, root, run } from './ready.mjs';
 
 await main(async () => {
     const outfile = join(root, '.cache/reference.mjs');
-    await build({ ...forNode, format: 'esm', entryPoints: [join(root, 'src/build/write-references.ts')], outfile, banner: { js: requireInEsm } });
+    await build({ ...forNode, format: 'esm', entryPoints: [join(root, 'src/build/write-references.ts')], outfile, external: ['ts-json-schema-generator'], banner: { js: requireInEsm } });
     run(process.execPath, [outfile]);
 });

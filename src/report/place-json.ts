@@ -1,10 +1,22 @@
 import type { Range, Source } from '../provenance/source.ts';
+import type { FromOne } from './amounts-json.ts';
 import type { Files } from './look.ts';
 
-/** Lines and columns count from one, columns in UTF-16 units, as editors show them; `end` is the first column after. */
-export interface PlaceJson { readonly line: number; readonly column: number }
+/** Line and column from one, columns in UTF-16 units. */
+export interface PlaceJson { readonly line: FromOne; readonly column: FromOne }
+
+/** From the first column to the first one after. */
 export interface RangeJson { readonly start: PlaceJson; readonly end: PlaceJson }
-export interface SourceJson { readonly file: string; readonly line: number; readonly column: number }
+
+/** Where the text says it. */
+export interface SourceJson {
+    /** Path as the program was asked for it, with forward slashes. */
+    readonly file: string;
+    /** From one. */
+    readonly line: FromOne;
+    /** From one, in UTF-16 units. */
+    readonly column: FromOne;
+}
 
 export function rangeJson({ start, end }: Range): RangeJson {
     return { start: { line: start.line + 1, column: start.character + 1 }, end: { line: end.line + 1, column: end.character + 1 } };
@@ -15,7 +27,7 @@ export function sourceJson(source: Source, files: Files): SourceJson {
     return { file: files.nameOf(source.uri), line: line + 1, column: character + 1 };
 }
 
-/** The one way JSON is written here: two spaces, a line end at the end. */
-export function printJson(value: unknown): string {
+/** The one way JSON is written here: two spaces, a line end at the end. `Shape` is what its published schema is made from. */
+export function printJson<Shape>(value: Shape): string {
     return `${JSON.stringify(value, null, 2)}\n`;
 }

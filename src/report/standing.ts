@@ -1,4 +1,4 @@
-import { isSound, standingTogether, type Standing, type Told } from '../pipeline/standing.ts';
+import { isSound, standingTogether, type Standing } from '../pipeline/standing.ts';
 import { printCsv, type Cell } from './csv.ts';
 import type { RoomPieces } from './house.ts';
 import { cleanLine, counted, wrap, type Paint } from './look.ts';
@@ -32,15 +32,6 @@ export function standingText(rooms: readonly RoomPieces[], { dont, lacks }: { re
 
 export function standingOfRooms(rooms: readonly Pick<RoomPieces, 'standing'>[]): Standing {
     return standingTogether(rooms.map(({ standing }) => standing));
-}
-
-/** For programs; described in each schema as `standing`. */
-export function standingJson(standing: Standing) {
-    return { sound: isSound(standing), errors: standing.errors.map(toldJson), notComputed: standing.notComputed.map(toldJson) };
-}
-
-export function toldJson({ rule, message, at: { range: { start } }, file, room }: Told) {
-    return { rule, message, file, line: start.line + 1, column: start.character + 1, room: room ?? null };
 }
 
 /** The last column of every table: the same in each row, so that it stays a plain table, and no row can be taken out of it without. */

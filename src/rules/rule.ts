@@ -67,4 +67,6 @@ export interface Found {
     readonly fixes?: readonly Fix[];
 }
 
-export function defineRule(rule: Rule): Rule { return rule; }
+export function defineRule<const Name extends string>(rule: NamedRule<Name>): NamedRule<Name> { return rule; }
+/** Its name is known by its type. */
+export type NamedRule<Name extends string> = Rule & { readonly name: Name };

@@ -1,5 +1,6 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { reportSchemas } from '../../src/build/report-schemas.ts';
 import { languageReference } from '../../src/language/reference.ts';
 import { createCofferServices } from '../../src/language/services.ts';
 import { RULES } from '../../src/rules/index.ts';
@@ -13,4 +14,9 @@ test('the language reference is what the built-in library says', () => {
 
 test('the rule reference is what the rules say', () => {
     expect(readFileSync('src/rules/REFERENCE.md', 'utf8'), STALE).toBe(ruleReference(RULES));
+});
+
+test('the published JSON schemas are what the types of the reports say', () => {
+    const published = readdirSync('src/report/schema').map(file => [file, readFileSync(`src/report/schema/${file}`, 'utf8')]);
+    expect(Object.fromEntries(published), STALE).toEqual(Object.fromEntries(reportSchemas()));
 });

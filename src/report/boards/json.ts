@@ -6,14 +6,19 @@ import type { Show } from '../../quantity/print-length.ts';
 import { roundDown } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { lengthJson, moneyJson, type LengthJson } from '../amounts-json.ts';
+import { houseRooms } from '../house-json.ts';
 import type { HousePlan } from '../house.ts';
 import type { Files } from '../look.ts';
 import { printJson, sourceJson } from '../place-json.ts';
-import { standingJson, standingOfRooms } from '../standing.ts';
+import { standingOfRooms } from '../standing.ts';
+import { standingJson } from '../standing-json.ts';
+import type { BoardsJson, KnownJson } from './shape.ts';
 
-/** Boards and cuts; the shape is src/report/schema/boards.schema.json. Grows within a version, never changes. */
+type StockJson = BoardsJson['houses'][number]['stocks'][number];
+
+/** Boards and cuts. */
 export function jsonBoards(plans: readonly HousePlan[], files: Files): string {
-    return printJson({
+    return printJson<BoardsJson>({
         version: 1,
         kind: 'cofferwright.boards',
         standing: standingJson(standingOfRooms(plans.flatMap(({ house }) => house.rooms))),
@@ -24,7 +29,7 @@ export function jsonBoards(plans: readonly HousePlan[], files: Files): string {
             const { value: show } = house.job.show;
             return {
                 job: house.job.title?.value ?? null,
-                rooms: house.rooms.map(r => ({ name: r.room.name, laidOut: r.takeOff !== undefined, errors: r.standing.errors.length })),
+                rooms: houseRooms(house.rooms),
                 kerf: length(house.job.kerf.value),
                 endTrim: length(house.job.endTrim.value),
                 shortestOffcut: length(house.job.shortestOffcut.value),
@@ -44,7 +49,7 @@ export function jsonBoards(plans: readonly HousePlan[], files: Files): string {
     });
 }
 
-function knownJson(known: Known) {
+function knownJson(known: Known): KnownJson {
     return { as: known.as, percent: known.percent ?? null, text: knownText(known) };
 }
 
@@ -55,7 +60,7 @@ function exactly(job: JobSettings): PrintLength {
     return ticks => lengthJson(ticks, ticks, job.show.value);
 }
 
-function stockJson({ stock, boards, buy, costs, rips, known }: StockPlan, length: PrintLength, step: Ticks, show: Show, files: Files) {
+function stockJson({ stock, boards, buy, costs, rips, known }: StockPlan, length: PrintLength, step: Ticks, show: Show, files: Files): StockJson {
     return {
         stock: stock.name,
         source: sourceJson(stock.at, files),
@@ -68,7 +73,7 @@ function stockJson({ stock, boards, buy, costs, rips, known }: StockPlan, length
     };
 }
 
-function boardJson({ number, length: ticks, from, worth, cut, strips, crosswise }: Board, length: PrintLength, step: Ticks, show: Show) {
+function boardJson({ number, length: ticks, from, worth, cut, strips, crosswise }: Board, length: PrintLength, step: Ticks, show: Show): StockJson['boards'][number] {
     return {
         number, length: length(ticks), onHand: from === 'on hand', from, worth: worth ? moneyJson(worth) : null, crosswise: crosswise === true, cut: length(cut),
         strips: strips.map(strip => ({

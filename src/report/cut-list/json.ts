@@ -1,4 +1,5 @@
 import type { JobSettings } from '../../job/model.ts';
+import { stockNames } from '../../job/stock-names.ts';
 import { whyText } from '../../provenance/why-text.ts';
 import { roundTo } from '../../quantity/round.ts';
 import type { Piece, TakeOff } from '../../takeoff/model.ts';
@@ -6,15 +7,16 @@ import { lengthJson, type LengthJson } from '../amounts-json.ts';
 import type { House } from '../house.ts';
 import type { Files } from '../look.ts';
 import { printJson, sourceJson } from '../place-json.ts';
-import { standingJson, standingOfRooms } from '../standing.ts';
-import { stockNames } from '../../job/stock-names.ts';
+import { standingOfRooms } from '../standing.ts';
+import { standingJson } from '../standing-json.ts';
+import type { CutListJson } from './shape.ts';
 
-/** Every piece of the given rooms; the shape is src/report/schema/cut-list.schema.json. Grows within a version, never changes. */
+/** Every piece of the given rooms. */
 export function jsonCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], files: Files): string {
     const rooms = houses.flatMap(house => house.rooms.map(r => ({ ...r, job: house.job })));
     const taken = rooms.flatMap(({ takeOff, job }) => (takeOff ? [{ takeOff, job }] : []));
     const nameOf = stockNames(taken.flatMap(({ takeOff }) => takeOff.pieces.map(({ stock }) => stock)));
-    return printJson({
+    return printJson<CutListJson>({
         version: 1,
         kind: 'cofferwright.cut-list',
         standing: standingJson(standingOfRooms(rooms)),
@@ -33,7 +35,7 @@ export function jsonCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], fil
     });
 }
 
-function pieceJson(p: Piece, stock: string, job: JobSettings, files: Files) {
+function pieceJson(p: Piece, stock: string, job: JobSettings, files: Files): CutListJson['pieces'][number] {
     const show = job.show.value;
     const length = (ticks: number): LengthJson => lengthJson(ticks, roundTo(ticks, job.cutTo.value), show);
     return {
@@ -60,6 +62,6 @@ function pieceJson(p: Piece, stock: string, job: JobSettings, files: Files) {
     };
 }
 
-function consumablesJson({ room, consumables }: TakeOff) {
+function consumablesJson({ room, consumables }: TakeOff): CutListJson['consumables'] {
     return consumables.map(({ what, count, unit, by, basis }) => ({ room, what, count, unit, by, basis }));
 }

@@ -3,12 +3,14 @@ import type { JobSettings } from '../../job/model.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import type { Files } from '../look.ts';
 import { printJson, sourceJson } from '../place-json.ts';
-import { standingJson, standingOfRooms } from '../standing.ts';
+import { standingOfRooms } from '../standing.ts';
+import { standingJson } from '../standing-json.ts';
+import type { ClashJson, DryFitJson, FaultJson } from './shape.ts';
 import { closes, faultWords, type RoomFit } from './words.ts';
 
-/** How the cut lists go together; the shape is src/report/schema/dry-fit.schema.json. Grows within a version, never changes. */
+/** How the cut lists go together. */
 export function jsonDryFit(rooms: readonly RoomFit[], files: Files): string {
-    return printJson({
+    return printJson<DryFitJson>({
         version: 1,
         kind: 'cofferwright.dry-fit',
         standing: standingJson(standingOfRooms(rooms)),
@@ -26,7 +28,7 @@ export function jsonDryFit(rooms: readonly RoomFit[], files: Files): string {
     });
 }
 
-function faultJson(fault: Fault, job: JobSettings, files: Files) {
+function faultJson(fault: Fault, job: JobSettings, files: Files): FaultJson {
     const { rule, severity, message } = faultWords(fault, job);
     const piece = 'piece' in fault ? fault.piece : undefined;
     return {
@@ -49,7 +51,7 @@ function piecesOf(fault: Fault): string[] {
 }
 
 /** Distances as they were measured, in ticks, which need not be whole along a miter; areas in square inches. */
-function clashJson({ kind, other, ticks, touches, wanted }: Clash, job: JobSettings) {
+function clashJson({ kind, other, ticks, touches, wanted }: Clash, job: JobSettings): ClashJson {
     return {
         kind, with: typeof other === 'string' ? other : other.id,
         ticks, text: printLength(ticks, job.show.value),

@@ -4,10 +4,11 @@ import { cofferOffSize, cofferWords } from '../../rules/coffer-off-size.ts';
 import { isRounded, jointOpens, jointWords } from '../../rules/joint-opens.ts';
 import { countWords, isMiscount, pieceMiscounted } from '../../rules/piece-miscounted.ts';
 import { overlaps, overlapWords, piecesOverlap } from '../../rules/pieces-overlap.ts';
-import type { Rule } from '../../rules/rule.ts';
+import type { NamedRule } from '../../rules/rule.ts';
 import { sizesOf } from '../../rules/support/words.ts';
 import { undersideNotFlush, undersideWords } from '../../rules/underside-not-flush.ts';
 import type { House, RoomPieces } from '../house.ts';
+import type { FaultJson } from './shape.ts';
 
 /** A room with how its cut list goes together; none where it could not be laid out. */
 export interface RoomFit extends RoomPieces { readonly job: JobSettings; readonly fit: DryFit | undefined }
@@ -22,7 +23,7 @@ export function closes({ fit }: RoomFit): boolean {
 }
 
 /** What the editor says of it too, and the rule whose page explains it. */
-export function faultWords(fault: Fault, job: JobSettings): { rule: Rule; severity: 'error' | 'warning'; message: string } {
+export function faultWords(fault: Fault, job: JobSettings): { rule: NamedRule<FaultJson['rule']>; severity: FaultJson['severity']; message: string } {
     const size = sizesOf(job);
     if (isMiscount(fault)) return { rule: pieceMiscounted, severity: 'error', message: countWords(fault) };
     if (fault.kind === 'underside') return { rule: undersideNotFlush, severity: 'error', message: undersideWords(fault, size) };

@@ -1,18 +1,20 @@
 import type { Comparison } from '../../estimate/compare.ts';
 import type { Estimate, LaborBasis } from '../../estimate/model.ts';
 import type { JobSettings } from '../../job/model.ts';
+import { stockNames } from '../../job/stock-names.ts';
 import type { Rational } from '../../quantity/rational.ts';
 import { lengthJson, moneyJson } from '../amounts-json.ts';
 import type { Files } from '../look.ts';
 import { printJson, sourceJson } from '../place-json.ts';
-import { standingJson, standingOfRooms, toldJson } from '../standing.ts';
+import { standingOfRooms } from '../standing.ts';
+import { standingJson, toldJson } from '../standing-json.ts';
 import type { HousePrice } from './house.ts';
+import type { EstimateJson, EstimatesJson, NumberJson } from './shape.ts';
 import { basisText, shareText } from './words.ts';
-import { stockNames } from '../../job/stock-names.ts';
 
-/** An estimate and its alternates; the shape is src/report/schema/estimate.schema.json. Grows within a version, never changes. */
+/** An estimate and its alternates. */
 export function jsonEstimate(prices: readonly HousePrice[], files: Files): string {
-    return printJson({
+    return printJson<EstimatesJson>({
         version: 1,
         kind: 'cofferwright.estimate',
         standing: standingJson(standingOfRooms(prices.flatMap(({ house }) => house.rooms))),
@@ -30,7 +32,7 @@ export function jsonEstimate(prices: readonly HousePrice[], files: Files): strin
     });
 }
 
-function estimateJson(estimate: Estimate, job: JobSettings, files: Files) {
+function estimateJson(estimate: Estimate, job: JobSettings, files: Files): EstimateJson {
     const { currency, sums } = estimate, show = job.show.value, nameOf = stockNames(estimate.materials.map(({ stock }) => stock));
     const money = (amount: Rational) => moneyJson({ amount, currency });
     return {
@@ -42,18 +44,18 @@ function estimateJson(estimate: Estimate, job: JobSettings, files: Files) {
             minutes: exactJson(line.minutes), amount: line.amount ? money(line.amount) : null, source: sourceJson(line.at, files),
         })),
         additions: estimate.additions.map(line => ({ kind: line.kind, what: line.what, why: shareText(line, estimate) || null, amount: money(line.amount), source: sourceJson(line.at, files) })),
-        sums: Object.fromEntries(Object.entries(sums).map(([name, amount]) => [name, money(amount)])),
+        sums: Object.fromEntries(Object.entries(sums).map(([name, amount]) => [name, money(amount)])) as EstimateJson['sums'],     // the same names
         minutes: exactJson(estimate.minutes), crew: estimate.crew ?? null, days: estimate.days ? exactJson(estimate.days) : null,
         missing: estimate.missing.map(({ rate, of, room, at }) => ({ rate, of, room: room ?? null, source: at ? sourceJson(at, files) : null })),
     };
 }
 
 /** `value` to read, `exact` as a fraction. */
-function exactJson(value: Rational) {
+function exactJson(value: Rational): NumberJson {
     return { value: Number(value.valueOf().toFixed(6)), exact: value.toFraction() };
 }
 
-function basisJson(basis: LaborBasis) {
+function basisJson(basis: LaborBasis): EstimateJson['labor'][number]['basis'] {
     switch (basis.by) {
         case 'length': return { by: basis.by, ticks: basis.ticks, perTick: basis.perTick.toFraction() };
         case 'count': return { by: basis.by, count: basis.count, unit: basis.unit, each: basis.each.toFraction() };
@@ -61,7 +63,7 @@ function basisJson(basis: LaborBasis) {
     }
 }
 
-function changesJson({ total, minutes, days, boards, pieces }: Comparison, currency: string, { show }: JobSettings) {
+function changesJson({ total, minutes, days, boards, pieces }: Comparison, currency: string, { show }: JobSettings): EstimatesJson['houses'][number]['alternates'][number]['changes'] {
     return {
         total: { before: moneyJson({ amount: total.before, currency }), after: moneyJson({ amount: total.after, currency }) },
         minutes: { before: exactJson(minutes.before), after: exactJson(minutes.after) },

@@ -3,11 +3,12 @@ import type { Source } from '../../provenance/source.ts';
 import type { Files } from '../look.ts';
 import { printJson, rangeJson } from '../place-json.ts';
 import { tally } from './human.ts';
+import type { FindingsJson } from './shape.ts';
 
-/** Findings for programs; the shape is src/report/schema/findings.schema.json. Grows within a version, never changes. */
+/** Findings for programs. */
 export function jsonFindings(findings: readonly Finding[], checked: readonly string[], files: Files): string {
     const counts = tally(findings);
-    return printJson({
+    return printJson<FindingsJson>({
         version: 1,
         kind: 'cofferwright.findings',
         files: checked.map(uri => files.nameOf(uri)),

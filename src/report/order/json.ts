@@ -1,20 +1,23 @@
 import type { Rational } from '../../quantity/rational.ts';
-import { lengthJson, moneyJson } from '../amounts-json.ts';
+import { lengthJson, moneyJson, type LengthJson } from '../amounts-json.ts';
+import { houseRooms } from '../house-json.ts';
 import { titleOf, type HousePlan } from '../house.ts';
 import type { Files } from '../look.ts';
 import { printJson, sourceJson } from '../place-json.ts';
-import { standingJson, standingOfRooms } from '../standing.ts';
+import { standingOfRooms } from '../standing.ts';
+import { standingJson } from '../standing-json.ts';
 import { feetText, ordersOf, type OrderLine } from './lines.ts';
+import type { BoardFeetJson, OrderJson } from './shape.ts';
 
-/** The order; the shape is src/report/schema/order.schema.json. Grows within a version, never changes. */
+/** The order. */
 export function jsonOrder(plans: readonly HousePlan[], files: Files): string {
-    return printJson({
+    return printJson<OrderJson>({
         version: 1,
         kind: 'cofferwright.order',
         standing: standingJson(standingOfRooms(plans.flatMap(({ house }) => house.rooms))),
         houses: plans.map(({ house, plan }) => ({
             job: house.job.title?.value ?? null,
-            rooms: house.rooms.map(r => ({ name: r.room.name, laidOut: r.takeOff !== undefined, errors: r.standing.errors.length })),
+            rooms: houseRooms(house.rooms),
             unplaced: plan.unplaced.length,
         })),
         orders: ordersOf(plans, ({ house }) => titleOf(house.job)).map(({ supplier, lines, costs, boardFeet, leadDays }) => ({
@@ -25,7 +28,7 @@ export function jsonOrder(plans: readonly HousePlan[], files: Files): string {
     });
 }
 
-function lineJson({ stock, length: ticks, count, each, cost, boardFeet, houses }: OrderLine, files: Files, length: (ticks: number) => object) {
+function lineJson({ stock, length: ticks, count, each, cost, boardFeet, houses }: OrderLine, files: Files, length: (ticks: number) => LengthJson): OrderJson['orders'][number]['lines'][number] {
     const sheet = stock.sheet?.value;
     return {
         stock: stock.name, source: sourceJson(stock.at, files), size: stock.size?.value.text ?? null, species: stock.species?.value ?? null, comes: stock.comes?.value ?? null,
@@ -34,6 +37,6 @@ function lineJson({ stock, length: ticks, count, each, cost, boardFeet, houses }
     };
 }
 
-function feetJson(feet: Rational | undefined) {
+function feetJson(feet: Rational | undefined): BoardFeetJson | null {
     return feet ? { amount: feetText(feet), exact: feet.toFraction() } : null;
 }

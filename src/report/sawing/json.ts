@@ -1,26 +1,31 @@
+import { stockNames } from '../../job/stock-names.ts';
 import { roundDown } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { tapingOf, type BoardRef, type LaidBoard, type LaidStrip, type SawOrder, type Step } from '../../sawing/index.ts';
 import type { Piece } from '../../takeoff/model.ts';
 import { lengthJson, type LengthJson } from '../amounts-json.ts';
 import { printJson } from '../place-json.ts';
-import { standingJson, standingOfRooms } from '../standing.ts';
-import { STAGES } from './step-words.ts';
+import { houseRooms } from '../house-json.ts';
+import { standingOfRooms } from '../standing.ts';
+import { standingJson } from '../standing-json.ts';
 import type { HouseSaw } from './house-saw.ts';
-import { stockNames } from '../../job/stock-names.ts';
+import type { SawJson } from './shape.ts';
+import { STAGES } from './step-words.ts';
 
-/** The order at the saw; the shape is src/report/schema/saw.schema.json. Grows within a version, never changes. */
+type HouseJson = SawJson['houses'][number];
+
+/** The order at the saw. */
 export function jsonSaw(houses: readonly HouseSaw[]): string {
-    return printJson({
+    return printJson<SawJson>({
         version: 1,
         kind: 'cofferwright.saw',
         standing: standingJson(standingOfRooms(houses.flatMap(({ house }) => house.rooms))),
         houses: houses.map(({ house, order }) => ({
             job: house.job.title?.value ?? null,
-            rooms: house.rooms.map(r => ({ name: r.room.name, laidOut: r.takeOff !== undefined, errors: r.standing.errors.length })),
+            rooms: houseRooms(house.rooms),
             meant: 'by setting',
             setUps: order.setUps,
-            steps: order.steps.map(step => ({ number: step.number, do: step.do, stage: STAGES.find(s => s.has(step))!.title, ...stepJson(step, order) })),
+            steps: order.steps.map(step => stepJson(step, order)),
             boards: order.boards.map(board => boardJson(board, order)),
             cautions: order.cautions,
         })),
@@ -31,28 +36,33 @@ type Length = (ticks: Ticks) => LengthJson;
 const lengthIn = ({ job }: SawOrder): Length => ticks => lengthJson(ticks, ticks, job.show.value);
 const ids = (pieces: readonly Piece[]): string[] => pieces.map(p => p.id);
 
-function stepJson(step: Step, order: SawOrder) {
+function head<S extends Step>(step: S): { number: number; do: S['do']; stage: string } {
+    return { number: step.number, do: step.do, stage: STAGES.find(s => s.has(step))!.title };
+}
+
+function stepJson(step: Step, order: SawOrder): HouseJson['steps'][number] {
     const length = lengthIn(order);
     switch (step.do) {
-        case 'rip': return { what: step.what, width: length(step.width), fence: step.fence ?? null, boards: step.boards.map(refJson), pieces: ids(step.pieces) };
+        case 'rip': return { ...head(step), what: step.what, width: length(step.width), fence: step.fence ?? null, boards: step.boards.map(refJson), pieces: ids(step.pieces) };
         case 'crosscut': return {
-            stop: length(step.stop), by: step.by, over: length(step.over),
+            ...head(step), stop: length(step.stop), by: step.by, over: length(step.over),
             takes: step.takes.map(({ board, strip, pieces }) => ({ board: board.name, strip: strip.number, pieces: ids(pieces.map(p => p.piece)) })),
         };
         case 'blocks': return {
+            ...head(step),
             blocks: step.blocks.map(({ kind, stock, count, length: each, for: use, out }) => ({ kind, stock: stock.name, count, length: length(each), for: use, boards: out.map(board => board.name) })),
         };
         case 'rabbet': return {
-            width: length(step.width), height: length(step.height), edge: step.edge, passes: step.passes, run: length(step.run), pieces: ids(step.pieces), wholeBoards: step.whole.map(b => b.name),
+            ...head(step), width: length(step.width), height: length(step.height), edge: step.edge, passes: step.passes, run: length(step.run), pieces: ids(step.pieces), wholeBoards: step.whole.map(b => b.name),
             gauging: { every: step.gauging.every, warn: length(step.gauging.warn), reject: length(step.gauging.reject) },
         };
-        case 'ease': return { by: length(step.by), passes: step.passes, run: length(step.run), pieces: ids(step.pieces), wholeBoards: step.whole.map(b => b.name) };
+        case 'ease': return { ...head(step), by: length(step.by), passes: step.passes, run: length(step.run), pieces: ids(step.pieces), wholeBoards: step.whole.map(b => b.name) };
         case 'miter': return {
-            degrees: step.degrees,
+            ...head(step), degrees: step.degrees,
             cuts: step.cuts.map(({ stop, end, hand, pieces }) => ({ stop: stop === undefined ? null : length(stop), end, hand, pieces: ids(pieces) })),
         };
-        case 'slots': return { size: step.size, count: step.count, fence: length(step.fence), pieces: ids(step.pieces) };
-        case 'pocket holes': return { each: step.each, pieces: ids(step.pieces) };
+        case 'slots': return { ...head(step), size: step.size, count: step.count, fence: length(step.fence), pieces: ids(step.pieces) };
+        case 'pocket holes': return { ...head(step), each: step.each, pieces: ids(step.pieces) };
     }
 }
 
@@ -60,7 +70,7 @@ function refJson({ board, strips }: BoardRef) {
     return { board: board.name, strips };
 }
 
-function boardJson(board: LaidBoard, order: SawOrder) {
+function boardJson(board: LaidBoard, order: SawOrder): HouseJson['boards'][number] {
     const length = lengthIn(order);
     return {
         name: board.name, stock: stockNames(order.boards.map(({ stock }) => stock))(board.stock), number: board.number, length: length(board.length), along: length(board.along), from: board.from, besideStrips: length(board.besideStrips),
@@ -68,7 +78,7 @@ function boardJson(board: LaidBoard, order: SawOrder) {
     };
 }
 
-function stripJson(strip: LaidStrip, order: SawOrder) {
+function stripJson(strip: LaidStrip, order: SawOrder): HouseJson['boards'][number]['strips'][number] {
     const length = lengthIn(order);
     const { cutTo, show } = order.job;
     return {

@@ -1,0 +1,121 @@
+import type { BoardFrom } from '../../cutting/model.ts';
+import type { Sheet } from '../../job/model.ts';
+import type { Count, FromOne, LengthJson, MoneyJson } from '../amounts-json.ts';
+import type { HouseRoom } from '../house-json.ts';
+import type { SourceJson } from '../place-json.ts';
+import type { StandingJson } from '../standing-json.ts';
+
+// What came later than the first lists of this version is marked `?`, so that these too are as the schema says.
+
+/**
+ * What `cofferwright boards --format json` prints.
+ * @title Boards to buy
+ */
+export interface BoardsJson {
+    readonly version: 1;
+    readonly kind: 'cofferwright.boards';
+    readonly standing: StandingJson;
+    /**
+     * first: plans that can be cut as they stand; nothing proves that none is cheaper. looked closer: cheaper ones were looked for,
+     * and `known` says of each what was found.
+     */
+    readonly plan: 'first' | 'looked closer';
+    /** Rooms under the same job settings are one house. */
+    readonly houses: readonly House[];
+    /** What is there when all houses are cut: boards that were not needed and offcuts worth keeping. */
+    readonly left?: readonly Left[];
+}
+
+interface House {
+    readonly job: string | null;
+    readonly rooms: readonly HouseRoom[];
+    readonly kerf: LengthJson;
+    readonly endTrim: LengthJson;
+    /** The shortest offcut worth keeping. */
+    readonly shortestOffcut?: LengthJson;
+    /** Of all stocks together: the weakest of what is known of each. */
+    readonly known?: KnownJson;
+    readonly stocks: readonly Stock[];
+    /** One sum a currency. */
+    readonly costs: readonly MoneyJson[];
+    /** False where boards have no price, pieces have no board or a room could not be laid out: then the sums are not the whole cost. */
+    readonly complete: boolean;
+    readonly unpriced: readonly { readonly stock: string; readonly length: LengthJson; readonly count: Count }[];
+    readonly unplaced: readonly Unplaced[];
+}
+
+interface Unplaced {
+    readonly piece: string;
+    readonly stock: string;
+    readonly reason: string;
+    /** Where its stock is said. */
+    readonly source?: SourceJson;
+}
+
+/** How good the plan is known to be: at most `percent` above the cheapest possible; null where nothing is known. */
+export interface KnownJson {
+    readonly as: 'first plan' | 'within' | 'none cheaper';
+    readonly percent: Percent | null;
+    /** The same in plain words. */
+    readonly text: string;
+}
+/** @minimum 0 */
+type Percent = number;
+
+interface Stock {
+    readonly stock: string;
+    readonly source: SourceJson;
+    /** Size of a sheet; null: boards. */
+    readonly sheet?: { readonly width: LengthJson; readonly length: LengthJson; readonly grain: Sheet['grain'] } | null;
+    readonly known?: KnownJson;
+    /** Null prices: nobody has said them. */
+    readonly buy: readonly Purchase[];
+    readonly costs: readonly MoneyJson[];
+    /** How the boards and sheets that are ripped first are ripped. */
+    readonly rips?: readonly Rip[];
+    readonly boards: readonly Board[];
+}
+
+interface Purchase { readonly length: LengthJson; readonly count: Count; readonly each: MoneyJson | null; readonly cost: MoneyJson | null }
+
+interface Rip {
+    readonly widths: readonly { readonly width: LengthJson; readonly count: FromOne }[];
+    /** Numbers of the boards. */
+    readonly boards: readonly FromOne[];
+    /** What is left beside the last strip. */
+    readonly left: LengthJson;
+}
+
+interface Board {
+    readonly number: FromOne;
+    readonly length: LengthJson;
+    readonly onHand: boolean;
+    readonly from?: BoardFrom;
+    /** What a board on hand is reckoned at, where it is at all. */
+    readonly worth?: MoneyJson | null;
+    /** A sheet that is ripped across its length. */
+    readonly crosswise?: boolean;
+    /** What one cut takes along the board; more than the kerf where pieces are mitered. */
+    readonly cut: LengthJson;
+    readonly strips: readonly Strip[];
+}
+
+interface Strip {
+    /** The width it is ripped to before it is cut to length. */
+    readonly rippedTo: LengthJson | null;
+    readonly pieces: readonly { readonly piece: string; readonly length: LengthJson }[];
+    readonly offcut: LengthJson;
+    /** The offcut is worth keeping. */
+    readonly kept?: boolean;
+}
+
+interface Left {
+    readonly stock: string;
+    readonly source: SourceJson;
+    /** In the full width of the stock. */
+    readonly pieces: readonly LeftPiece[];
+    /** Strips of boards that were ripped. */
+    readonly strips: readonly LeftStrip[];
+}
+interface LeftPiece { readonly count: FromOne; readonly length: LengthJson; readonly worth: MoneyJson | null }
+interface LeftStrip extends LeftPiece { readonly width: LengthJson }

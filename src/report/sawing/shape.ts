@@ -1,0 +1,175 @@
+import type { BoardFrom } from '../../cutting/model.ts';
+import type { Block, SetUps } from '../../sawing/index.ts';
+import type { EndCut } from '../../takeoff/model.ts';
+import type { Count, FromOne, LengthJson } from '../amounts-json.ts';
+import type { HouseRoom } from '../house-json.ts';
+import type { StandingJson } from '../standing-json.ts';
+
+/**
+ * What `cofferwright saw --format json` prints.
+ * @title The order at the saw
+ */
+export interface SawJson {
+    readonly version: 1;
+    readonly kind: 'cofferwright.saw';
+    readonly standing: StandingJson;
+    /** Rooms under the same job settings are one house. */
+    readonly houses: readonly House[];
+}
+
+interface House {
+    readonly job: string | null;
+    readonly rooms: readonly HouseRoom[];
+    /** The steps are meant; the readings by board say the same, for laying out and for checking. */
+    readonly meant: 'by setting';
+    /** `total` follows from the pieces alone; `pickUps`, how often boards are taken up at a stop, from the plan. */
+    readonly setUps: { readonly [Name in keyof SetUps]: Count };
+    /** In the order of the saw, numbered from 1. */
+    readonly steps: readonly Step[];
+    readonly boards: readonly Board[];
+    /** Reminders; makers' manuals and local rules come first. */
+    readonly cautions: readonly { readonly at: string; readonly words: string }[];
+}
+
+// ---------------------------------------------------------------- steps
+
+type Step = Rip | Crosscut | Blocks | Rabbet | Ease | Miter | Slots | PocketHoles;
+interface Numbered { readonly number: FromOne; readonly stage: string }
+interface OnPieces extends Numbered {
+    /** Ids of pieces in the cut list. */
+    readonly pieces: readonly string[];
+}
+interface Run extends OnPieces {
+    readonly passes: FromOne;
+    readonly run: LengthJson;
+    /** Boards that hold nothing else and may be run whole before they are crosscut. */
+    readonly wholeBoards: readonly string[];
+}
+
+/** One setting of the rip fence: whole boards, their strips once more on edge, or pieces that are cut to length. */
+interface Rip extends OnPieces {
+    readonly do: 'rip';
+    readonly what: 'boards' | 'on edge' | 'pieces';
+    readonly width: LengthJson;
+    /** The name the job gives this setting. */
+    readonly fence: string | null;
+    readonly boards: readonly { readonly board: string; readonly strips: readonly FromOne[] }[];
+}
+
+/** One setting of the stop, square, over all boards that hold a piece of this length. */
+interface Crosscut extends Numbered {
+    readonly do: 'crosscut';
+    readonly stop: LengthJson;
+    readonly by: 'stop' | 'tape';
+    /** What blanks of mitered pieces are longer than their long points. */
+    readonly over: LengthJson;
+    readonly takes: readonly Take[];
+}
+interface Take {
+    readonly board: string;
+    readonly strip: FromOne;
+    /** Ids of pieces in the cut list. */
+    readonly pieces: readonly string[];
+}
+
+/** Test pieces and gauge blocks. */
+interface Blocks extends Numbered { readonly do: 'blocks'; readonly blocks: readonly OneBlock[] }
+interface OneBlock {
+    readonly kind: Block['kind'];
+    readonly stock: string;
+    readonly count: FromOne;
+    readonly length: LengthJson;
+    readonly for: string;
+    /** The boards whose offcuts they come out of; fewer than `count` where no more offcuts are as long. */
+    readonly boards: readonly string[];
+}
+
+/** A rabbet along the whole piece. */
+interface Rabbet extends Run {
+    readonly do: 'rabbet';
+    readonly width: LengthJson;
+    readonly height: LengthJson;
+    readonly edge: 'lower-back' | 'lower-front' | 'upper-back' | 'upper-front';
+    /** How often a piece is gauged, and what is too much. */
+    readonly gauging: { readonly every: FromOne; readonly warn: LengthJson; readonly reject: LengthJson };
+}
+
+/** Both back edges eased. */
+interface Ease extends Run { readonly do: 'ease'; readonly by: LengthJson }
+
+/** One angle of the saw. */
+interface Miter extends Numbered { readonly do: 'miter'; readonly degrees: number; readonly cuts: readonly Cut[] }
+interface Cut {
+    /** To the long point; null: to the corner of the blank, the other end follows. */
+    readonly stop: LengthJson | null;
+    /** As it lies: back up, groove edge at the fence. */
+    readonly end: 'left' | 'right';
+    readonly hand: 'left' | 'right' | 'both ends' | 'either';
+    /** Ids of pieces in the cut list. */
+    readonly pieces: readonly string[];
+}
+
+/** Slots for biscuits. */
+interface Slots extends OnPieces { readonly do: 'slots'; readonly size: string; readonly count: Count; readonly fence: LengthJson }
+
+/** Pocket holes. */
+interface PocketHoles extends OnPieces { readonly do: 'pocket holes'; readonly each: FromOne }
+
+// ---------------------------------------------------------------- boards
+
+/** As it lies at the saw, the tape hooked on its left end. */
+interface Board {
+    readonly name: string;
+    readonly stock: string;
+    readonly number: FromOne;
+    readonly length: LengthJson;
+    /** As long as its strips are: a sheet that is ripped across its length has strips as long as it is wide. */
+    readonly along: LengthJson;
+    readonly from: BoardFrom;
+    /** Across the board, what is left beside the strips. */
+    readonly besideStrips: LengthJson;
+    readonly strips: readonly Strip[];
+}
+
+interface Strip {
+    readonly number: FromOne;
+    readonly rippedTo: LengthJson | null;
+    /** Reading of the first mark. */
+    readonly trim: LengthJson;
+    /** From the hooked end on, in the order they are cut. */
+    readonly pieces: readonly OnePiece[];
+    /** Promised by the plan; `cut` rounded down. */
+    readonly offcut: LengthJson;
+    readonly kept: boolean;
+    /** From the last kerf to the raw end; negative where that kerf falls into the end trim. */
+    readonly rest: LengthJson;
+}
+
+interface OnePiece {
+    readonly piece: string;
+    /** Readings of a tape hooked on the left end; the kerf lies right of `to`. */
+    readonly from: LengthJson;
+    readonly to: LengthJson;
+    readonly back: LengthJson;
+    readonly face: LengthJson;
+    /** Left and right as it lies. */
+    readonly ends: readonly [End, End];
+    /** The end with the miter, the face towards you and the groove edge down; null where it does not matter. */
+    readonly hand: 'left' | 'right' | null;
+    /** Where the tape is hooked to measure the finished piece. */
+    readonly measure: Measure;
+}
+
+interface End {
+    readonly cut: EndCut['cut'];
+    /** Of a miter: off square. */
+    readonly degrees?: number;
+}
+
+interface Measure {
+    readonly hook: 'either end' | 'square end' | 'long point';
+    /** The end that is hooked, as it lies. */
+    readonly end: 'left' | 'right' | null;
+    readonly along: 'face or back' | 'back';
+    readonly edge: 'any' | 'upper' | 'lower';
+}

@@ -1,0 +1,30 @@
+import { isSound, type Standing, type Told } from '../pipeline/standing.ts';
+import type { FromOne } from './amounts-json.ts';
+
+/** Why it is not to be built, bought or sold as it stands. Of what is not computed, what would be a wrong figure is left out of everything here. */
+export interface StandingJson {
+    /** Nothing was found wrong, and all that is said is computed. */
+    readonly sound: boolean;
+    /** Errors that stand open: of the text, of the rules, of the dry fit. */
+    readonly errors: readonly ToldJson[];
+    /** What the text says and nothing is computed from yet; the message says which pieces are left out for it. */
+    readonly notComputed: readonly ToldJson[];
+}
+
+export interface ToldJson {
+    readonly rule: string;
+    readonly message: string;
+    readonly file: string;
+    readonly line: FromOne;
+    readonly column: FromOne;
+    /** The room it is about, where it is about one alone. */
+    readonly room: string | null;
+}
+
+export function standingJson(standing: Standing): StandingJson {
+    return { sound: isSound(standing), errors: standing.errors.map(toldJson), notComputed: standing.notComputed.map(toldJson) };
+}
+
+export function toldJson({ rule, message, at: { range: { start } }, file, room }: Told): ToldJson {
+    return { rule, message, file, line: start.line + 1, column: start.character + 1, room: room ?? null };
+}
