@@ -1,16 +1,14 @@
 import { AstUtils, isReference, type AstNode, type LangiumDocument, type Reference, type ReferenceInfo } from 'langium';
 import * as ast from '../generated/ast.ts';
+import { LETTERED } from '../grammar-words.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
 import { fixturesOf, letsOf, ownNames, parametersOf, usedNames } from '../scope/names.ts';
 import type { CofferServices } from '../services.ts';
 import { sourceOf } from '../types/place.ts';
 import { quoted } from '../types/words.ts';
 
-/** The words that declarations and blocks begin with, and those that stand between things. */
-const KEYWORDS: ReadonlySet<string> = new Set([
-    'stock', 'profile', 'job', 'room', 'labor', 'bid', 'alternate', 'edition', 'use', 'from', 'as', 'like', 'kind', 'words', 'quantity', 'unit',
-    'of', 'is', 'many', 'wall', 'fixture', 'board', 'line', 'crossing', 'require', 'let', 'allow', 'x', 'to', 'per',
-]);
+/** `allow` begins a comment that allows a finding. */
+const KEYWORDS: ReadonlySet<string> = new Set([...LETTERED, 'allow']);
 
 /** Why nothing may be called this, in the carpenter's words; undefined where it may. */
 export function whyNoName(name: string, vocabulary: Vocabulary): string | undefined {

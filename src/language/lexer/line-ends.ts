@@ -1,12 +1,10 @@
+import { OPERATORS, ROOM_WORDS, VALUES } from '../grammar-words.ts';
 import { columnOf, impliedAfter, indentationOf, isBoundary, isClose, isEnd, isOpen, type Token, type TokenTypes } from './token.ts';
 
 /** After one of these a statement wants more. */
-const WANTS_MORE = new Set([',', '+', '-', '*', '/', '±', '+/-', 'x', 'to', 'per', '=', ':', '(', '<', '<=', '>', '>=', '.']);
+const WANTS_MORE = new Set([...OPERATORS, 'per', ',', '=', ':', '(', '.']);
 /** None of these can begin a statement, so a line that begins with one goes on with the line before. */
-const GOES_ON = new Set([',', '+', '-', '*', '/', '±', '+/-', 'x', 'to', 'per', '=', ':', '(', ')', '<', '<=', '>', '>=']);
-/** Nor can one of these; but a line that lost its first word begins with one, so only a name that has no value yet takes it. */
-const VALUES = new Set(['LENGTH', 'MONEY', 'TIME', 'ANGLE', 'PERCENT', 'GAUGE', 'HASH', 'NOMINAL', 'DATE', 'NUMBER', 'UNMARKED', 'STRING']);
-const KINDS = new Set(['wall', 'fixture', 'board', 'line', 'crossing']);
+const GOES_ON = new Set([...OPERATORS, 'per', ',', '=', ':', '(', ')']);
 const HEADS = new Set(['stock', 'profile', 'room', 'job', 'labor', 'bid', 'alternate']);
 
 /** True where what stands on either side of a line end says that the statement has more to come. */
@@ -77,6 +75,7 @@ export function markStatementEnds(tokens: readonly Token[], text: string, types:
         if (stands <= (anchor ? columnOf(text, anchor) : line)) return false;
         if (head && belongsToHead(next, second) || isBrokenAtWord(first, before, next)) return true;
         if (continues(before, next)) return true;
+        // a line that lost its first word begins with a value, so only a name that has no value yet takes it
         if (VALUES.has(next.tokenType.name)) return before === first || first.image === 'require';
         return second !== undefined && !isBoundary(second) && stands === valueColumn(tokens, begin, text);
     }
@@ -85,7 +84,7 @@ export function markStatementEnds(tokens: readonly Token[], text: string, types:
 /** Where the value of a statement stands, if it has one on its first line. */
 function valueColumn(tokens: readonly Token[], begin: number, text: string): number | undefined {
     const first = tokens[begin]!;
-    let at = KINDS.has(first.image) ? begin + 2 : begin + 1;
+    let at = ROOM_WORDS.has(first.image) ? begin + 2 : begin + 1;
     while (tokens[at]?.image === '.') at += 2;
     const value = tokens[at];
     return /^[A-Za-z_]/.test(first.image) && value && !isBoundary(value) && value.startLine === first.startLine ? columnOf(text, value) : undefined;

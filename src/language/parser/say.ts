@@ -1,3 +1,4 @@
+import { OPERATORS, VALUES } from '../grammar-words.ts';
 import { plainValue } from '../lexer/pasted.ts';
 import { shown } from '../lexer/shown.ts';
 import type { Token } from '../lexer/token.ts';
@@ -10,8 +11,6 @@ export interface Stop {
     readonly rule: string;
 }
 
-const VALUES = new Set(['LENGTH', 'MONEY', 'TIME', 'ANGLE', 'PERCENT', 'GAUGE', 'HASH', 'NOMINAL', 'DATE', 'NUMBER', 'UNMARKED', 'STRING']);
-const OPERATORS = new Set(['*', '/', '+', '-', '±', '+/-', 'x', 'to', '<', '<=', '>', '>=']);
 const NAMES = new Set(['Word', 'Key', 'Name', 'UsedName', 'WordDecl']);
 const NAMED = new Set(['stock', 'profile', 'room', 'alternate', 'let', 'wall', 'fixture', 'board', 'line', 'crossing', 'kind', 'words', 'quantity', 'unit']);
 /** What each of these wants behind it. */

@@ -1,5 +1,6 @@
 import type { AstNode } from 'langium';
 import * as ast from '../../generated/ast.ts';
+import { ROOM_WORDS } from '../../grammar-words.ts';
 import { kindOfNamed, kindOfType } from '../../scope/kind-of.ts';
 import { lookUp, type Layer } from '../../scope/layer.ts';
 import { namesAt, wordsAfter, wordsOfBody, type Surroundings } from '../../scope/reach.ts';
@@ -21,8 +22,6 @@ export type Place =
     | { readonly at: 'value', readonly wanted: ast.TypeAtom | string | undefined, readonly property?: ast.PropertyDecl }
     | { readonly at: 'argument', readonly profile: ast.Profile, readonly given: readonly string[], readonly wanted: ast.TypeAtom | undefined }
     | { readonly at: 'after-value', readonly declaration: ast.PropertyDecl, readonly said: readonly string[], readonly side: number, readonly modifier?: ast.PropertyDecl };
-
-const ROOM_WORDS = new Set(['wall', 'fixture', 'board', 'line', 'crossing']);
 
 /** Undefined where a name is being invented, or nothing is known. */
 export function placeOf(statement: Statement, around: Surroundings): Place | undefined {
