@@ -13,7 +13,23 @@ const assets = {
     },
 };
 
+const root = new URL('..', import.meta.url).pathname;
+const all = ['tests/**/*.test.ts'];
+const panes = ['tests/panes/**/*.test.ts'];
+/** Measures the memory of the process it runs in. */
+const alone = ['tests/server/soak.test.ts'];
+
+const common = { root, testTimeout: 60_000, hookTimeout: 60_000 };
+
 export default defineConfig({
     plugins: [assets],
-    test: { root: new URL('..', import.meta.url).pathname, include: ['tests/**/*.test.ts'], testTimeout: 60_000, hookTimeout: 60_000 },
+    test: {
+        ...common,
+        projects: [
+            // what is tested is pure: the files of a process share the modules, which load in seconds
+            { extends: true, test: { name: 'parts', include: all, exclude: [...panes, ...alone], isolate: false } },
+            { extends: true, test: { name: 'panes', include: panes, isolate: false, globalSetup: ['tests/panes/support/browser-for-all.ts'] } },
+            { extends: true, test: { name: 'alone', include: alone } },
+        ],
+    },
 });

@@ -2,7 +2,7 @@
 // painted picture; then all panes of a room of 12 coffers open at once. Milliseconds and MB.
 import { roomOnPage, serve } from '../panes/support/content.ts';
 import { contentMessage } from '../panes/support/content.ts';
-import { closeBrowser, PanePage } from '../panes/support/pane-page.ts';
+import { leaveBrowser, PanePage, startBrowser, useBrowser } from '../panes/support/pane-page.ts';
 import { PANE_KINDS } from '../../src/pages/kinds.ts';
 import { PAGES } from '../../src/pages/pages.ts';
 import { hallOf } from './hall.ts';
@@ -13,7 +13,9 @@ const MEGA = 1e6;
 
 export default async function measure(): Promise<Record<string, number>> {
     const figures: Record<string, number> = {};
+    const server = await startBrowser();
     try {
+        await useBrowser(server.wsEndpoint());
         for (const [across, down] of [[4, 3], [8, 5]] as const) {
             const plan = `plan of ${across * down} coffers`;
             const workspace = await serve({ 'hall.coffer': hallOf(across, down) });
@@ -45,7 +47,8 @@ export default async function measure(): Promise<Record<string, number>> {
         }
         figures['memory of all panes together, MB'] = all;
     } finally {
-        await closeBrowser();
+        await leaveBrowser();
+        await server.close();
     }
     return figures;
 }

@@ -8,6 +8,7 @@ import { takeOff } from '../../src/takeoff/take-off.ts';
 import { exampleRoom } from '../support/example-room.ts';
 import { jobBuilder, ticksOf, type ProfileWords, type RoomWords } from '../support/job-builder.ts';
 import { randomRooms } from '../support/random-rooms.ts';
+import { runs } from '../support/full.ts';
 
 const { stock, profile, at, said } = jobBuilder('file:///details/beams.coffer');
 const board = (width: string, thickness = '3/4"') => stock(`board-${width}-${thickness}`, { thickness, width, lengths: ["16'"] });
@@ -129,7 +130,7 @@ test('whatever is missing or absurd, a layout and its pieces come back, and neve
         const { ceiling } = layOut(spoiled(room, changes));
         const pieces = ceiling ? takeOff(ceiling).pieces : [];
         expect(pieces.length).toBeLessThan(60_000);
-    }), { seed: 12, numRuns: 400 });
+    }), { seed: 12, numRuns: runs(400) });
 });
 
 /** A copy of the room in which some numbers are something else; undefined takes a whole optional value away. */

@@ -4,6 +4,7 @@ import { residueOf } from '../../src/ceiling/residue.ts';
 import { printInches } from '../../src/quantity/print-length.ts';
 import { divided, type RunWords } from '../support/divisions.ts';
 import { ticksOf } from '../support/job-builder.ts';
+import { runs } from '../support/full.ts';
 
 type Place = Parameters<typeof residueOf>[2];
 function residue(words: RunWords, place: Place, step = '1/32"') {
@@ -71,6 +72,6 @@ describe('what rounding leaves in the run', () => {
             else expect(r.rest).toBeLessThan(n * step);
             if (place === 'spread') r.cutCoffers.forEach((coffer, i) => expect(Math.abs(coffer - coffers[i]!)).toBeLessThanOrEqual(step + step / n + 1));
             if (place === 'outer-coffers') expect(Math.abs(r.cutCoffers[0]! - r.cutCoffers.at(-1)!)).toBeLessThanOrEqual(step);
-        }), { seed: 9, numRuns: 400 });
+        }), { seed: 9, numRuns: runs(400) });
     });
 });

@@ -5,6 +5,7 @@ import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
 import { checksOf } from '../data/published.ts';
 import { divided } from '../support/divisions.ts';
 import { ticksOf } from '../support/job-builder.ts';
+import { runs } from '../support/full.ts';
 
 const inches = (ticks: readonly number[]): string[] => ticks.map(printInches);
 const kinds = (words: Parameters<typeof divided>[0]): string[] => divided(words).troubles.map(trouble => trouble.kind);
@@ -40,7 +41,7 @@ describe('by number', () => {
                 expect(coffers).toHaveLength(n);
                 expect(Math.max(...coffers) - Math.min(...coffers)).toBeLessThanOrEqual(1);
                 expect(coffers.reduce((sum, coffer) => sum + coffer, 0) + result!.widths.reduce((sum, width) => sum + width, 0) + 2 * band).toBe(room);
-            }), { seed: 7, numRuns: 300 });
+            }), { seed: 7, numRuns: runs(300) });
     });
 
     test('faces stand at start + round(i x free / n) + the widths before', () => {
@@ -149,6 +150,6 @@ describe('centered on a feature', () => {
             expect(new Set(coffers.slice(1, -1)).size).toBeLessThanOrEqual(1);
             expect(Math.min(...middles(coffers, 60_001).map(middle => Math.abs(middle - feature)))).toBeLessThanOrEqual(0.5);
             expect(coffers.reduce((sum, coffer) => sum + coffer + 60_001, -60_001)).toBe(length);
-        }), { seed: 8, numRuns: 300 });
+        }), { seed: 8, numRuns: runs(300) });
     });
 });

@@ -5,6 +5,7 @@ import { spliceOnCrossings } from '../../src/ceiling/splices.ts';
 import { printInches } from '../../src/quantity/print-length.ts';
 import { exampleRoom } from '../support/example-room.ts';
 import { ticksOf, type RoomWords } from '../support/job-builder.ts';
+import { runs } from '../support/full.ts';
 
 const at = (...positions: number[]) => positions.map((position, i) => ({ at: position, place: `on line ${i + 1}` }));
 const chosen = (to: number, most: number, crossings: number[], neighbor: number[] = []) =>
@@ -34,7 +35,7 @@ describe('splices on the crossings', () => {
             ends.forEach((end, i) => { if (i > 0) expect(end - ends[i - 1]!).toBeLessThanOrEqual(most); });
             expect(splices.every(splice => sorted.includes(splice))).toBe(true);
             expect(splices.length).toBe(fewestByTrying(stops, most) - 1);
-        }), { seed: 10, numRuns: 300 });
+        }), { seed: 10, numRuns: runs(300) });
     });
 });
 

@@ -6,6 +6,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { strictSchema } from '../report/samples.ts';
 import { house } from './house.ts';
 import { cofferwright } from './world.ts';
+import { runs } from '../support/full.ts';
 
 /**
  * Real files, spoiled the way files get spoiled: a line lost or doubled, a word gone, a figure absurd, the rest cut off,
@@ -56,6 +57,6 @@ describe('spoiled files', () => {
             expect(validBoards(JSON.parse(boards.out)), JSON.stringify(validBoards.errors)).toBe(true);
             const planned = houses.flatMap(h => [...h.stocks.flatMap(s => s.boards).flatMap(b => b.strips).flatMap(s => s.pieces.map(p => p.piece)), ...h.unplaced.map(u => u.piece)]);
             expect(planned.sort()).toEqual(pieces.map(p => p.id).sort());
-        }), { seed: 1717, numRuns: 20 });
+        }), { seed: 1717, numRuns: runs(20) });
     });
 });

@@ -8,6 +8,7 @@ import { TICKS_PER_FOOT } from '../../src/quantity/ticks.ts';
 import type { Piece } from '../../src/takeoff/model.ts';
 import { checkPlan } from './checker.ts';
 import { given, job, piece, stock, type StockSample } from './samples.ts';
+import { runs } from '../support/full.ts';
 
 const bought = (plan: BoardPlan): string[] => plan.stocks.flatMap(s => s.buy.map(p => `${p.count} x ${p.length / TICKS_PER_FOOT}'`));
 const money = (plan: BoardPlan): string[] => plan.costs.map(c => `${c.amount.toFraction()} ${c.currency}`);
@@ -162,7 +163,7 @@ describe('any job', () => {
             });
             const made = plan(pieces, s);
             expect(planBoards([...pieces].reverse(), s), 'the order of the pieces does not matter').toEqual(made);
-        }), { seed: 88, numRuns: 400 });
+        }), { seed: 88, numRuns: runs(400) });
     });
 
     test('five thousand pieces are planned, and no more than one bought board is less than half used', () => {

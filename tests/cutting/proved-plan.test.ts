@@ -11,6 +11,7 @@ import type { Piece } from '../../src/takeoff/model.ts';
 import { checkPlan } from './checker.ts';
 import { given, job, piece, stock } from './samples.ts';
 import { solver } from './solve/problems.ts';
+import { runs } from '../support/full.ts';
 
 function closely(pieces: readonly Piece[], settings = job(), steps = 5e6): BoardPlan {
     const { asked, answered } = questionsOf(pieces, settings);
@@ -90,7 +91,7 @@ describe('a plan that was looked at closer', () => {
                 if (known.as === 'none cheaper') expect(known.percent).toBe(0);
                 if (known.lowerBound) expect(known.lowerBound.lte(cost(first))).toBe(true);
             }
-        }), { seed: 41, numRuns: 60 });
+        }), { seed: 41, numRuns: runs(60) });
     });
 });
 

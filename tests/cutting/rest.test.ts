@@ -11,6 +11,7 @@ import { TICKS_PER_FOOT, type Ticks } from '../../src/quantity/ticks.ts';
 import type { Piece } from '../../src/takeoff/model.ts';
 import { jobBuilder } from '../support/job-builder.ts';
 import { given, job, nowhere, piece, stock } from './samples.ts';
+import { runs } from '../support/full.ts';
 
 const settings = job();
 const feet = (n: number): Ticks => n * TICKS_PER_FOOT;
@@ -128,7 +129,7 @@ describe('a plan of the rest', () => {
                 const left = cut.filter(b => (b.left === undefined ? leftAfter(b.into.flatMap(i => all[i] ?? []), inches(b.length), settings) : inches(b.left)) === length).length;
                 expect(used.filter(b => b.length === length).length).toBeLessThanOrEqual(Math.max(0, had - gone) + left);
             }
-        }), { seed: 31, numRuns: 200 });
+        }), { seed: 31, numRuns: runs(200) });
     });
 
     test('cutting on as planned, board by board, never costs more than what was planned for the rest', () => {

@@ -16,6 +16,7 @@ import { outside, touching } from './support/checks.ts';
 import { laid, ROOMS } from './support/rooms.ts';
 import { groupOf, groups, texts } from './support/walk.ts';
 import { all, readXml } from './support/xml.ts';
+import { runs } from '../support/full.ts';
 
 const MITER: EndCut = { cut: 'miter', degrees: 45 };
 const SQUARE: EndCut = { cut: 'square' };
@@ -86,8 +87,8 @@ describe('sheets of boards', () => {
             if (!ceiling) return;
             drawn++;
             checkSheets(orderOf(takeOff(ceiling).pieces, room.job));
-        }), { seed: 23, numRuns: 30 });
-        expect(drawn).toBeGreaterThan(10);
+        }), { seed: 23, numRuns: runs(30) });
+        expect(drawn).toBeGreaterThan(runs(10));
     });
 
     test('a board of more strips than a sheet holds goes on on the next', () => {
@@ -126,7 +127,7 @@ describe('labels', () => {
                     for (const run of texts(label.items)) expect(within(textExtent(run), { left, top, right: left + own.width, foot: top + own.height })).toBe(true);
                 }
             }
-        }), { seed: 24, numRuns: 25 });
+        }), { seed: 24, numRuns: runs(25) });
     });
 
     test('say mark, lengths, hand, board and stop', () => {

@@ -9,6 +9,7 @@ import { Rational, toTicks } from '../../src/quantity/rational.ts';
 import type { Ticks } from '../../src/quantity/ticks.ts';
 import { groups, texts } from './support/walk.ts';
 import { laid, ROOMS } from './support/rooms.ts';
+import { runs } from '../support/full.ts';
 
 /** A figure of a string, or a sum of them (`50 × 1'-0" + 49 × 7"`), in ticks. */
 export function valueOf(figure: string, metric: boolean): Ticks {
@@ -62,7 +63,7 @@ test('figures of one string never touch, and no leader runs through a figure', (
             if (flag.leader === null) continue;
             for (const other of placed) if (other !== flag && other.row > 0 && other.row < flag.row) expect(flag.leader > other.from && flag.leader < other.to).toBe(false);
         }
-    }), { seed: 7, numRuns: 400 });
+    }), { seed: 7, numRuns: runs(400) });
 });
 
 test('a string read upward is laid from the foot up', () => {

@@ -14,6 +14,7 @@ import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
 import { jobBuilder, ticksOf } from '../support/job-builder.ts';
 import { groupOf, leaves } from './support/walk.ts';
 import { laid, ROOMS } from './support/rooms.ts';
+import { runs } from '../support/full.ts';
 
 const SQUARE: readonly Point[] = [[0, 0], [10, 0], [10, 10], [0, 10]];
 const inside = ([x, y]: Point, [left, top, right, foot]: readonly [number, number, number, number]) => x >= left - 1e-6 && x <= right + 1e-6 && y >= top - 1e-6 && y <= foot + 1e-6;
@@ -39,7 +40,7 @@ describe('filling shapes', () => {
             expect(rings.flatMap(ring => ring.points).every(point => inside(point, [0, 0, 14, 10]))).toBe(true);
             expect(rings.length).toBeGreaterThan(2);
             expect(endGrain([SQUARE, [[10, 0], [14, 0], [14, 4], [10, 4]]], growth)).toEqual(rings);
-        }), { seed: 4, numRuns: 60 });
+        }), { seed: 4, numRuns: runs(60) });
     });
 });
 

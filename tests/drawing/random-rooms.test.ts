@@ -6,6 +6,7 @@ import { outside, touching } from './support/checks.ts';
 import { groups } from './support/walk.ts';
 import { laidOut, type RoomWishes } from './support/rooms.ts';
 import { all, readXml } from './support/xml.ts';
+import { runs } from '../support/full.ts';
 
 function inchesOf(least: number, most: number): fc.Arbitrary<number> {
     return fc.integer({ min: least, max: most }).map(n => n * TICKS_PER_INCH);
@@ -40,8 +41,8 @@ test('any room that can be laid out is drawn: all pieces once, nothing on anythi
             expect(touching(sheet)).toEqual([]);
             expect(outside(sheet)).toEqual([]);
         }
-    }), { seed: 20, numRuns: 100 });
-    expect(drawn).toBeGreaterThan(60);
+    }), { seed: 20, numRuns: runs(100) });
+    expect(drawn).toBeGreaterThan(runs(60));
 });
 
 test('the same room gives the same bytes, and they are XML', () => {
@@ -54,5 +55,5 @@ test('the same room gives the same bytes, and they are XML', () => {
             const ids = all(readXml(svg)).flatMap(element => element.attributes['id'] ?? []);
             expect(new Set(ids).size).toBe(ids.length);
         }
-    }), { seed: 21, numRuns: 15 });
+    }), { seed: 21, numRuns: runs(15) });
 });

@@ -7,6 +7,7 @@ import { jobBuilder } from '../support/job-builder.ts';
 import { outside, touching } from './support/checks.ts';
 import { texts } from './support/walk.ts';
 import { readXml } from './support/xml.ts';
+import { runs } from '../support/full.ts';
 
 const inches = (least: number, most: number) => fc.integer({ min: Math.round(least * 32), max: Math.round(most * 32) }).map(n => n * TICKS_PER_INCH / 32);
 const nails = fc.option(fc.record({ gauge: fc.constantFrom(15, 16, 18, 23, 99), length: inches(0.5, 3), every: inches(4, 24) }), { nil: undefined });
@@ -46,8 +47,8 @@ test('any section is drawn with nothing on anything else, inside the border, and
         readXml(toSvg(sheet, { fonts: 'named' }));
         expect(drawSection(section, context)).toEqual(sheet);
         if (texts(sheet.items).some(run => run.text === 'WHAT FOLLOWS FROM THE PARTS')) full++;
-    }), { seed: 5, numRuns: 120 });
-    expect(full).toBeGreaterThan(90);
+    }), { seed: 5, numRuns: runs(120) });
+    expect(full).toBeGreaterThan(runs(90));
 });
 
 test('a section that is not known is said not to be, and not guessed', () => {

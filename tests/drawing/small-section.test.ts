@@ -5,6 +5,7 @@ import { drawSmallSection, toSvg } from '../../src/drawing/index.ts';
 import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
 import { jobBuilder } from '../support/job-builder.ts';
 import { readXml } from './support/xml.ts';
+import { runs } from '../support/full.ts';
 
 const inches = (least: number, most: number) => fc.integer({ min: Math.round(least * 32), max: Math.round(most * 32) }).map(n => n * TICKS_PER_INCH / 32);
 const beams = fc.record({ board: inches(0.25, 1.5), width: inches(1.5, 16), deep: inches(2.5, 20), bottomOff: inches(-0.25, 0.25), metric: fc.boolean(), name: fc.string({ unit: 'grapheme', maxLength: 40 }) });
@@ -21,7 +22,7 @@ test('a beam of any size makes a small picture that is well-formed, and the same
         expect(svg.length).toBeLessThan(40_000);
         expect(() => readXml(svg)).not.toThrow();
         expect(toSvg(drawSmallSection(section, metric ? 'millimeters' : 'feet-inches')!, { theme: 'light', fonts: 'named', as: 'part of a page' })).toBe(svg);
-    }), { seed: 5, numRuns: 60 });
+    }), { seed: 5, numRuns: runs(60) });
 });
 
 test('no picture where a size is not known', () => {

@@ -11,6 +11,7 @@ import { isInFont, textWidth } from '../../src/drawing/text/measure-text.ts';
 import { ticksOf } from '../support/job-builder.ts';
 import { laid, ROOMS } from './support/rooms.ts';
 import { texts } from './support/walk.ts';
+import { runs } from '../support/full.ts';
 
 const root = new URL('../..', import.meta.url);
 const fontFile = (subset: string, weight: number) => readFileSync(new URL(`node_modules/@fontsource/barlow-semi-condensed/files/barlow-semi-condensed-${subset}-${weight}-normal.woff2`, root));
@@ -89,7 +90,7 @@ describe('names as they may stand on a sheet', () => {
             const { text, size } = fitText(words, width, 13, 7, 600);
             expect(textWidth(text, size, 600)).toBeLessThanOrEqual(width + 1e-9);
             if (textWidth(cleanText(words).trim(), 7, 600) <= width) expect(text).toBe(cleanText(words).trim());
-        }), { seed: 3, numRuns: 300 });
+        }), { seed: 3, numRuns: runs(300) });
     });
 
     test('an ellipsis follows whole letters', () => {

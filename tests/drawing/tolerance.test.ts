@@ -9,6 +9,7 @@ import { drawRunStrip } from '../../src/drawing/tolerance/run-strip.ts';
 import { textWidth } from '../../src/drawing/text/measure-text.ts';
 import { toSvg } from '../../src/drawing/svg/svg.ts';
 import { inches } from '../../src/quantity/rational.ts';
+import { runs } from '../support/full.ts';
 
 const figure = (least: number, most: number, nominal = (least + most) / 2): ToleranceFigure => ({
     id: 'tolerance.fit', title: 'Fit of the bottom', description: 'Play of the bottom.', wood: { left: 'bottom', right: 'side' }, nominal,
@@ -28,7 +29,7 @@ describe('a figure of tolerances', () => {
             expect(top).toBeGreaterThanOrEqual(0);
             expect(foot).toBeLessThanOrEqual(drawn.paper.height);
             expect(toSvg(drawn)).not.toMatch(/NaN|Infinity/);
-        }), { seed: 20251125, numRuns: 150 });
+        }), { seed: 20251125, numRuns: runs(150) });
     });
 
     test('what jams is marked as wrong from zero to the worst, and nothing is where nothing jams', () => {
@@ -49,7 +50,7 @@ describe('a figure of tolerances', () => {
                 expect(b.at - a.at).toBeGreaterThan((textWidth(a.text, 8.6) + textWidth(b.text, 8.6)) / 2 + 4);
             }
             expect(marks.every(({ at }) => at >= 8 && at <= width - 8)).toBe(true);
-        }), { seed: 20251125, numRuns: 150 });
+        }), { seed: 20251125, numRuns: runs(150) });
     });
 
     test('says how much larger than true it is: an inch of 720 points is ten times an inch', () => {

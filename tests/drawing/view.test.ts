@@ -10,6 +10,7 @@ import type { Prism, Solid } from '../../src/dryfit/model.ts';
 import { solidsOf } from '../../src/dryfit/solids.ts';
 import { laid, ROOMS } from './support/rooms.ts';
 import { all, readXml } from './support/xml.ts';
+import { runs } from '../support/full.ts';
 
 const rooms = Object.entries(ROOMS).filter(([name]) => !['many small', 'ten by eight'].includes(name)).map(([name, wishes]) => {
     const { ceiling, pieces } = laid(wishes);
@@ -91,7 +92,7 @@ describe('the order of painting', () => {
                 // whatever lies over the target along this ray is painted after it
                 for (const { prism, at } of met) if (prism !== target && at < met.find(each => each.prism === target)!.at - 1e-9) cyclesAllowed(order, prism, target, apart, eye);
             }
-        }), { seed: 4, numRuns: 400 });
+        }), { seed: 4, numRuns: runs(400) });
     });
 });
 
@@ -157,7 +158,7 @@ describe('the eye', () => {
             expect(Math.max(right / 1.5, top, -left / 1.5, -foot)).toBeGreaterThan(0.9);
             expect(Math.abs(left + right)).toBeLessThan(0.05);
             expect(Math.abs(top + foot)).toBeLessThan(0.05);
-        }), { seed: 2, numRuns: 200 });
+        }), { seed: 2, numRuns: runs(200) });
     });
 });
 

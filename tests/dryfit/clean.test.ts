@@ -5,6 +5,7 @@ import { dryFit } from '../../src/dryfit/dry-fit.ts';
 import type { Fault } from '../../src/dryfit/model.ts';
 import { told } from './told.ts';
 import { ceilings, cutTo } from './ceilings.ts';
+import { runs } from '../support/full.ts';
 
 test('random ceilings of every kind that the language can say dry-fit clean', () => {
     let tried = 0, built = 0, joints = 0;
@@ -19,7 +20,7 @@ test('random ceilings of every kind that the language can say dry-fit clean', ()
         expect(faults.filter(fault => !(coarse && (isRounded(fault) || fault.kind === 'coffer' && fault.planned))).map(told)).toEqual([]);
         expect(looked.pieces).toBe(all.off.pieces.length);
         expect(looked.coffers).toBe(all.ceiling.coffers.length);
-    }), { seed: 51, numRuns: 250 });
+    }), { seed: 51, numRuns: runs(250) });
     expect(built).toBeGreaterThan(tried * 0.6);
     expect(joints).toBeGreaterThan(built * 100);
 });
@@ -32,7 +33,7 @@ test.each(['1/128', '1/10', '1/4', '3/8', '1/2'])('cut to %s inches, nothing is 
         const others = faults.filter(fault => !isRounded(fault) && !(fault.kind === 'coffer' && fault.planned));
         expect(others.map(told)).toEqual([]);
         rounded += faults.length;
-    }), { seed: 77, numRuns: 40 });
+    }), { seed: 77, numRuns: runs(40) });
     // finer than 1/64" no joint opens that anybody sees
     expect(rounded > 0).toBe(fraction !== '1/128');
 });

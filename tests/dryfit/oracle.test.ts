@@ -13,9 +13,10 @@ import { takeOff } from '../../src/takeoff/take-off.ts';
 import { exampleRoom } from '../support/example-room.ts';
 import { ceilings } from './ceilings.ts';
 import { asManifold, broughtTo, cutAndHung, ready } from './oracle.ts';
+import { runs } from '../support/full.ts';
 
 /** Held to the manifold library, which computes solids of any shape by meshes, in floating point. */
-const RUNS = { seed: 3, numRuns: 12 };
+const RUNS = { seed: 3, numRuns: runs(12, 4) };
 const cubic = TICKS_PER_INCH ** 3;
 
 beforeAll(ready);
@@ -53,7 +54,7 @@ describe('against another library', () => {
                 expect(sawn.subtract(solid).volume() + solid.subtract(sawn).volume(), `${piece.id} ${piece.hand}`).toBeLessThan(5e-3);
             }
         }), RUNS);
-        expect(pieces).toBeGreaterThan(100);
+        expect(pieces).toBeGreaterThan(runs(100));
     });
 
     test('of pairs in a ceiling that was shaken, the same are in each other, by the same volume', () => {
@@ -76,8 +77,8 @@ describe('against another library', () => {
                 if (ours > 0) within++; else apart++;
             }
         }), RUNS);
-        expect(within).toBeGreaterThan(100);
-        expect(apart).toBeGreaterThan(100);
+        expect(within).toBeGreaterThan(runs(100));
+        expect(apart).toBeGreaterThan(runs(100));
     });
 
     test('faces touch over the area by which one goes into the other when it is pushed a little', () => {
@@ -108,8 +109,8 @@ describe('against another library', () => {
                 }
             }
         }), RUNS);
-        expect(joints).toBeGreaterThan(200);
-        expect(slanted).toBeGreaterThan(15);
+        expect(joints).toBeGreaterThan(runs(200));
+        expect(slanted).toBeGreaterThan(runs(15));
     });
 
     test('how deep two prisms are in each other is how far one must be moved to be out of the other', () => {
@@ -135,8 +136,8 @@ describe('against another library', () => {
             const depth = -distance / TICKS_PER_INCH;
             expect(free(depth * 1.001 + 1e-5), `free at ${depth}`).toBe(true);
             expect(free(depth * 0.99), `not free before ${depth}`).toBe(false);
-        }), { seed: 5, numRuns: 30 });
-        expect(deep).toBeGreaterThan(5);
+        }), { seed: 5, numRuns: runs(30) });
+        expect(deep).toBeGreaterThan(runs(5));
     });
 });
 
@@ -172,6 +173,6 @@ describe('against arithmetic', () => {
                 }
                 expect(Math.abs(volumeOf(prisms) - volume / cubic), piece.id).toBeLessThan(1e-3);
             }
-        }), { seed: 9, numRuns: 60 });
+        }), { seed: 9, numRuns: runs(60) });
     });
 });

@@ -8,9 +8,10 @@ import { inches } from '../../src/quantity/rational.ts';
 import type { EndCut, Piece } from '../../src/takeoff/model.ts';
 import { ceilings, type Built } from './ceilings.ts';
 import { told } from './told.ts';
+import { runs } from '../support/full.ts';
 
 /** Faults of one piece, planted in the lists of random ceilings that go together. Each is found, and found at that piece. */
-const RUNS = { seed: 7, numRuns: 40 };
+const RUNS = { seed: 7, numRuns: runs(40, 16) };
 const POOL = fc.sample(ceilings, { seed: 17, numRuns: 110 }).filter(built => built !== undefined)
     .filter(({ ceiling, off }) => dryFit(ceiling, off).faults.length === 0);
 const SIXTEENTH = inches('1/16');
@@ -27,7 +28,7 @@ function forEvery(suits: (piece: Piece, built: Built) => boolean, check: (plante
         planted++;
         check({ built, piece });
     }), RUNS);
-    expect(planted).toBeGreaterThan(6);
+    expect(planted).toBeGreaterThan(runs(6));
 }
 
 function fitWith({ built: { ceiling, off }, piece }: Planted, changed: Partial<Piece>): DryFit {
@@ -159,7 +160,7 @@ describe('pieces by their number', () => {
             const blamed = faults.flatMap(fault => fault.kind === 'misfit' ? [fault.piece.id, ...fault.alike.map(one => one.id)] : []);
             expect(blamed.sort()).toEqual([piece.id, other.id].sort());
         });
-        expect(planted).toBeGreaterThan(6);
+        expect(planted).toBeGreaterThan(runs(6));
     });
 });
 
@@ -196,7 +197,7 @@ describe('a mistake in all pieces of one kind becomes few faults', () => {
             seen++;
             most = Math.max(most, faults.length);
         });
-        expect(seen).toBeGreaterThan(4);
+        expect(seen).toBeGreaterThan(runs(4));
         expect(most).toBeLessThan(20);
     });
     const formIn = ({ cutBack, hand, thickness }: Piece): unknown => [cutBack, hand, thickness];

@@ -13,6 +13,7 @@ import { NO_RATES } from '../support/no-rates.ts';
 import { jobBuilder } from '../support/job-builder.ts';
 import { randomRooms } from '../support/random-rooms.ts';
 import { dollars, given, randomRates } from './random-rates.ts';
+import { runs } from '../support/full.ts';
 
 /** Decimal arithmetic by another library: forty digits, and cents rounded half away from zero. */
 const D = Decimal.clone({ precision: 40, rounding: Decimal.ROUND_HALF_UP });
@@ -91,7 +92,7 @@ describe('over random jobs and rates', () => {
         fc.assert(fc.property(jobs, ([rooms, rates]) => {
             const work = workOf(...rooms.map(({ room }, i) => ({ ...room, name: `room-${i}` })));
             property(estimateOf(under(rates, work), rooms[0]!.room.job), rates, work);
-        }), { numRuns: 40, seed: 20261125 });
+        }), { numRuns: runs(40), seed: 20261125 });
 
     test('the same to the cent by decimal arithmetic of another library', () => check((estimate, { labor, bid }, work) => {
         const hour = labor.rate ? decimal(labor.rate.value.amount) : undefined;

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Point } from '../../src/drawing/display-list.ts';
 import { cover, uncovered, type Segment } from '../../src/exports/dxf/hidden-lines.ts';
 import { plainText } from '../../src/exports/dxf/plain-text.ts';
+import { runs } from '../support/full.ts';
 
 const square: readonly Point[] = [[10, 10], [20, 10], [20, 20], [10, 20]];
 /** An L: the upper right quarter is missing. */
@@ -51,7 +52,7 @@ describe('lines behind what is filled', () => {
             }).filter(Boolean).length;
             const whole = lengthOf([[from, to]]);
             expect(Math.abs(lengthOf(seen) - whole * (1 - inside / steps))).toBeLessThan(whole * (2 * boxes.length + 1) / steps + 1e-3);
-        }), { seed: 9, numRuns: 300 });
+        }), { seed: 9, numRuns: runs(300) });
     });
 });
 

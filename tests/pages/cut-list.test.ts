@@ -14,6 +14,7 @@ import { cofferwright } from '../cli/world.ts';
 import { roomOnPage, serve } from '../panes/support/content.ts';
 import { HOSTILE, trespasses } from './hostile.ts';
 import { parlor, type ParlorWords } from './parlor.ts';
+import { runs } from '../support/full.ts';
 
 const room = async (words: ParlorWords = {}, change = (text: string) => text): Promise<RoomOnPage> => roomOnPage(await serve({ 'parlor.coffer': change(parlor(words)) }), 'parlor.coffer');
 const NONE: ReadonlySet<string> = new Set();
@@ -59,7 +60,7 @@ describe('rows', () => {
             const entries = groups[0]!.entries;
             expect(entries.reduce((sum, { pieces }) => sum + pieces.length, 0)).toBe(all.length);
             if (sort === 'length') for (let i = 1; i < entries.length; i++) expect(descending ? entries[i - 1]!.cut.back >= entries[i]!.cut.back : entries[i - 1]!.cut.back <= entries[i]!.cut.back).toBe(true);
-        }), { seed: 20251125, numRuns: 60 });
+        }), { seed: 20251125, numRuns: runs(60) });
     });
 
     test('a set-up is one setting of the stop, the hands apart', async () => {

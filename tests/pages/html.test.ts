@@ -4,6 +4,7 @@ import { attributes, html, named, trusted } from '../../src/pages/shared/html.ts
 import { fileName, printable } from '../../src/pages/shared/printable.ts';
 import { Sources } from '../../src/pages/shared/sources.ts';
 import { HOSTILE } from './hostile.ts';
+import { runs } from '../support/full.ts';
 
 describe('the tag html', () => {
     test('puts words in as text', () => {
@@ -26,7 +27,7 @@ describe('the tag html', () => {
             const { text } = html`${words}`;
             expect(text).not.toMatch(/[<>"']/);
             expect(text.replace(/&(amp|lt|gt|quot|#39);/g, '')).not.toContain('&');
-        }), { seed: 4, numRuns: 500 });
+        }), { seed: 4, numRuns: runs(500) });
     });
 });
 

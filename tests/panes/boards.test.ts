@@ -1,9 +1,10 @@
 import { readFileSync } from 'node:fs';
-import { afterAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { RoomOnPage } from '../../src/pages/page.ts';
 import type { BoardsContent } from '../../src/pages/boards/content.ts';
 import { contentMessage, roomOnPage, serve } from './support/content.ts';
-import { closeBrowser, PanePage, THEMES } from './support/pane-page.ts';
+import { inTheOneBrowser } from './support/one-browser.ts';
+import { looks, PanePage } from './support/pane-page.ts';
 
 const example = (path: string): string => readFileSync(new URL(`../../examples/${path}`, import.meta.url), 'utf8');
 const house = {
@@ -12,28 +13,24 @@ const house = {
 };
 const dining = async (): Promise<RoomOnPage> => roomOnPage(await serve(house), 'quince-lane/dining-room.coffer');
 
-afterAll(closeBrowser);
+inTheOneBrowser();
 
 describe('the boards pane', () => {
-    for (const theme of THEMES) {
-        for (const width of [300, 800, 1600] as const) {
-            test(`has nothing against it in ${theme} at ${width} pixels`, async () => {
-                const pane = await PanePage.open('boards', { theme, width, height: 900 });
-                const [size] = (await pane.sent('size')).slice(-1);
-                const message = contentMessage('boards', await dining(), size);
-                await pane.say(message);
-                const content = message.content as BoardsContent;
-                await pane.say({ type: 'ticks', keys: content.stocks[0]!.boards[1]!.pieces.map(p => p.tick) });
-                await pane.picture(`boards-${theme}-${width}`);
-                expect(await pane.violations()).toEqual([]);
-                await pane.page.click('#shows-steps');
-                await pane.picture(`boards-steps-${theme}-${width}`);
-                expect(await pane.violations()).toEqual([]);
-                expect(pane.complaints).toEqual([]);
-                await pane.close();
-            });
-        }
-    }
+    test.each(looks([300, 800, 1600]))('has nothing against it in %s at %i pixels', async (theme, width) => {
+        const pane = await PanePage.open('boards', { theme, width, height: 900 });
+        const [size] = (await pane.sent('size')).slice(-1);
+        const message = contentMessage('boards', await dining(), size);
+        await pane.say(message);
+        const content = message.content as BoardsContent;
+        await pane.say({ type: 'ticks', keys: content.stocks[0]!.boards[1]!.pieces.map(p => p.tick) });
+        await pane.picture(`boards-${theme}-${width}`);
+        expect(await pane.violations()).toEqual([]);
+        await pane.page.click('#shows-steps');
+        await pane.picture(`boards-steps-${theme}-${width}`);
+        expect(await pane.violations()).toEqual([]);
+        expect(pane.complaints).toEqual([]);
+        await pane.close();
+    });
 
     test('a click on a piece shows what is known of it, and leads on', async () => {
         const pane = await PanePage.open('boards', { width: 1000, height: 900 });

@@ -1,12 +1,13 @@
-import { afterAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { CutListContent } from '../../src/pages/cut-list/content.ts';
 import type { ContentMessage } from '../../src/panes/messages.ts';
 import { parlor } from '../pages/parlor.ts';
 import { HOSTILE } from '../pages/hostile.ts';
 import { contentMessage, roomOnPage, serve } from './support/content.ts';
-import { closeBrowser, PanePage, THEMES, WIDTHS } from './support/pane-page.ts';
+import { inTheOneBrowser } from './support/one-browser.ts';
+import { looks, PanePage } from './support/pane-page.ts';
 
-afterAll(closeBrowser);
+inTheOneBrowser();
 
 async function listOf(text = parlor()): Promise<{ message: ContentMessage; content: CutListContent }> {
     const message = contentMessage('cut-list', roomOnPage(await serve({ 'parlor.coffer': text }), 'parlor.coffer'));
@@ -16,24 +17,20 @@ const keyOf = ({ cuts, pieces }: CutListContent, id: string): string => `${id}#$
 const lengths = (pane: PanePage): Promise<string[]> => pane.page.locator('.entry .long').allTextContents();
 
 describe('the cut list pane', () => {
-    for (const theme of THEMES) {
-        for (const width of WIDTHS) {
-            test(`has nothing against it in ${theme} at ${width} pixels`, async () => {
-                const { message, content } = await listOf();
-                const pane = await PanePage.open('cut-list', { theme, width, height: width === 300 ? 700 : 900 });
-                await pane.say(message);
-                await pane.say({ type: 'ticks', keys: [...content.pieces.slice(0, 9).map(({ id }) => keyOf(content, id)), 'parlor.side-A-1-north#600000.600000.x', 'parlor.side-C-1-north#1.1.x'] });
-                await pane.say({ type: 'selection', keys: content.pieces.filter(({ id }) => id.includes('.side-')).map(({ id }) => id), reveal: false });
-                await pane.page.locator('.open-why').nth(1).click();
-                await pane.picture(`cut-list-${theme}-${width}`);
-                expect(await pane.violations()).toEqual([]);
-                for (const name of ['#totals', '#how']) await pane.page.locator(`${name} > summary`).click();
-                expect(await pane.violations()).toEqual([]);
-                expect(pane.complaints).toEqual([]);
-                await pane.close();
-            });
-        }
-    }
+    test.each(looks())('has nothing against it in %s at %i pixels', async (theme, width) => {
+        const { message, content } = await listOf();
+        const pane = await PanePage.open('cut-list', { theme, width, height: width === 300 ? 700 : 900 });
+        await pane.say(message);
+        await pane.say({ type: 'ticks', keys: [...content.pieces.slice(0, 9).map(({ id }) => keyOf(content, id)), 'parlor.side-A-1-north#600000.600000.x', 'parlor.side-C-1-north#1.1.x'] });
+        await pane.say({ type: 'selection', keys: content.pieces.filter(({ id }) => id.includes('.side-')).map(({ id }) => id), reveal: false });
+        await pane.page.locator('.open-why').nth(1).click();
+        await pane.picture(`cut-list-${theme}-${width}`);
+        expect(await pane.violations()).toEqual([]);
+        for (const name of ['#totals', '#how']) await pane.page.locator(`${name} > summary`).click();
+        expect(await pane.violations()).toEqual([]);
+        expect(pane.complaints).toEqual([]);
+        await pane.close();
+    });
 
     test('is sorted by a click on a head, and says how', async () => {
         const { message } = await listOf();

@@ -1,32 +1,29 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { afterAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { EstimateContent } from '../../src/pages/estimate/content.ts';
 import { estimatePage } from '../../src/pages/estimate/page.ts';
 import type { RoomOnPage } from '../../src/pages/page.ts';
 import { contentMessage, roomOnPage, serve } from './support/content.ts';
-import { closeBrowser, PanePage, THEMES } from './support/pane-page.ts';
+import { inTheOneBrowser } from './support/one-browser.ts';
+import { looks, PanePage } from './support/pane-page.ts';
 
 const folder = new URL('../../examples/', import.meta.url);
 const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(name => name.endsWith('.coffer'));
 const house = Object.fromEntries(files.map(name => [name, readFileSync(new URL(name, folder), 'utf8')]));
 const dining = async (more: Record<string, string> = {}): Promise<RoomOnPage> => roomOnPage(await serve({ ...house, ...more }), 'quince-lane/dining-room.coffer');
 
-afterAll(closeBrowser);
+inTheOneBrowser();
 
 describe('the estimate pane', () => {
-    for (const theme of THEMES) {
-        for (const width of [300, 800, 1600] as const) {
-            test(`has nothing against it in ${theme} at ${width} pixels`, async () => {
-                const pane = await PanePage.open('estimate', { theme, width, height: 900 });
-                await pane.say(contentMessage('estimate', await dining()));
-                await pane.picture(`estimate-${theme}-${width}`);
-                expect(await pane.violations()).toEqual([]);
-                expect(await pane.page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
-                expect(pane.complaints).toEqual([]);
-                await pane.close();
-            });
-        }
-    }
+    test.each(looks([300, 800, 1600]))('has nothing against it in %s at %i pixels', async (theme, width) => {
+        const pane = await PanePage.open('estimate', { theme, width, height: 900 });
+        await pane.say(contentMessage('estimate', await dining()));
+        await pane.picture(`estimate-${theme}-${width}`);
+        expect(await pane.violations()).toEqual([]);
+        expect(await pane.page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+        expect(pane.complaints).toEqual([]);
+        await pane.close();
+    });
 
     test('hours are grouped as one likes, and every figure leads to the rate it comes from', async () => {
         const pane = await PanePage.open('estimate', { width: 900, height: 900 });

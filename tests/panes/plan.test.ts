@@ -1,11 +1,12 @@
 import { readFileSync } from 'node:fs';
-import { afterAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { RoomOnPage } from '../../src/pages/page.ts';
 import { contentMessage, roomOnPage, serve } from './support/content.ts';
 import type { ContentMessage } from '../../src/panes/messages.ts';
 import { hallOf } from '../bench/hall.ts';
 import { HOSTILE } from '../pages/hostile.ts';
-import { closeBrowser, PanePage, THEMES, WIDTHS, type PaneOptions } from './support/pane-page.ts';
+import { inTheOneBrowser } from './support/one-browser.ts';
+import { looks, PanePage, type PaneOptions } from './support/pane-page.ts';
 
 const example = (path: string): string => readFileSync(new URL(`../../examples/${path}`, import.meta.url), 'utf8');
 const house = {
@@ -15,7 +16,7 @@ const house = {
 const DINING = 'quince-lane/dining-room.coffer';
 const dining = async (files: Partial<typeof house> = {}): Promise<RoomOnPage> => roomOnPage(await serve({ ...house, ...files }), DINING);
 
-afterAll(closeBrowser);
+inTheOneBrowser();
 
 /** A pane with the dining room in it. */
 async function shown(options: PaneOptions = {}, files: Partial<typeof house> = {}): Promise<{ pane: PanePage; message: ContentMessage }> {
@@ -27,21 +28,17 @@ const viewBox = (pane: PanePage): Promise<number[]> => pane.page.locator('#sheet
 const part = (pane: PanePage, key: string) => pane.page.locator(`[data-key="${key}"]`);
 
 describe('the plan pane', () => {
-    for (const theme of THEMES) {
-        for (const width of WIDTHS) {
-            test(`has nothing against it in ${theme} at ${width} pixels`, async () => {
-                const beam = house['details/groove-box.coffer'].replace('spacer: Length = 5"', 'spacer: Length = 5 1/2"');
-                expect(beam).not.toBe(house['details/groove-box.coffer']);
-                const pane = await PanePage.open('plan', { theme, width, height: width === 300 ? 700 : 900 });
-                const room = await dining({ 'details/groove-box.coffer': beam });
-                await pane.fill(size => contentMessage('plan', room, size));
-                await pane.picture(`plan-${theme}-${width}`);
-                expect(await pane.violations()).toEqual([]);
-                expect(pane.complaints).toEqual([]);
-                await pane.close();
-            });
-        }
-    }
+    test.each(looks())('has nothing against it in %s at %i pixels', async (theme, width) => {
+        const beam = house['details/groove-box.coffer'].replace('spacer: Length = 5"', 'spacer: Length = 5 1/2"');
+        expect(beam).not.toBe(house['details/groove-box.coffer']);
+        const pane = await PanePage.open('plan', { theme, width, height: width === 300 ? 700 : 900 });
+        const room = await dining({ 'details/groove-box.coffer': beam });
+        await pane.fill(size => contentMessage('plan', room, size));
+        await pane.picture(`plan-${theme}-${width}`);
+        expect(await pane.violations()).toEqual([]);
+        expect(pane.complaints).toEqual([]);
+        await pane.close();
+    });
 });
 
 test.each([[1, 1, 13], [8, 5, 32], [12, 9, 60]])('a plan of %i by %i coffers can be read in a wide pane and in a narrow one', async (across, down, width) => {

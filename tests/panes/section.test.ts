@@ -1,12 +1,13 @@
-import { afterAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { SectionContent } from '../../src/pages/section/content.ts';
 import type { ContentMessage } from '../../src/panes/messages.ts';
 import { HOSTILE } from '../pages/hostile.ts';
 import { parlor, type ParlorWords } from '../pages/parlor.ts';
 import { contentMessage, roomOnPage, serve } from './support/content.ts';
-import { closeBrowser, PanePage, THEMES, WIDTHS } from './support/pane-page.ts';
+import { inTheOneBrowser } from './support/one-browser.ts';
+import { looks, PanePage } from './support/pane-page.ts';
 
-afterAll(closeBrowser);
+inTheOneBrowser();
 
 /** Widths that may be off, a saw that is off, joints that are pressed. */
 const OFF: ParlorWords = { job: 'cut-tolerance 1/64"', blocking: 'rip 5 7/16" ± 1/64"', bottom: 'rip 5 13/32" ± 1/64"\n    gap 0" to 1/32"\n    press 1/32"' };
@@ -16,23 +17,19 @@ async function section(pane: PanePage, words: ParlorWords = OFF): Promise<Conten
 }
 
 describe('the section pane', () => {
-    for (const theme of THEMES) {
-        for (const width of WIDTHS) {
-            test(`has nothing against it in ${theme} at ${width} pixels`, async () => {
-                const pane = await PanePage.open('section', { theme, width, height: width === 300 ? 700 : 900 });
-                await pane.say(await section(pane));
-                await pane.picture(`section-${theme}-${width}`);
-                expect(await pane.violations()).toEqual([]);
-                for (const why of await pane.page.locator('.case summary').all()) await why.click();
-                expect(await pane.violations()).toEqual([]);
-                expect(await pane.page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-                await pane.page.evaluate(() => document.querySelector('.other')!.scrollIntoView());
-                await pane.picture(`section-${theme}-${width}-tolerances`);
-                expect(pane.complaints).toEqual([]);
-                await pane.close();
-            });
-        }
-    }
+    test.each(looks())('has nothing against it in %s at %i pixels', async (theme, width) => {
+        const pane = await PanePage.open('section', { theme, width, height: width === 300 ? 700 : 900 });
+        await pane.say(await section(pane));
+        await pane.picture(`section-${theme}-${width}`);
+        expect(await pane.violations()).toEqual([]);
+        for (const why of await pane.page.locator('.case summary').all()) await why.click();
+        expect(await pane.violations()).toEqual([]);
+        expect(await pane.page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+        await pane.page.evaluate(() => document.querySelector('.other')!.scrollIntoView());
+        await pane.picture(`section-${theme}-${width}-tolerances`);
+        expect(pane.complaints).toEqual([]);
+        await pane.close();
+    });
 
     test('shows the section that is chosen, also after a reload', async () => {
         const pane = await PanePage.open('section');

@@ -1,11 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { PerspectiveCamera, Vector3 } from 'three';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import type { ContentMessage } from '../../src/panes/messages.ts';
 import type { ViewContent, ViewPiece } from '../../src/pages/view/content.ts';
 import { directionOf, standingFor } from '../../src/panes/view/looks.ts';
 import { contentMessage, roomOnPage, serve } from './support/content.ts';
-import { closeBrowser, PanePage, THEMES, WIDTHS, type PaneOptions } from './support/pane-page.ts';
+import { inTheOneBrowser } from './support/one-browser.ts';
+import { looks, PanePage, type PaneOptions } from './support/pane-page.ts';
 
 const example = (path: string): string => readFileSync(new URL(`../../examples/${path}`, import.meta.url), 'utf8');
 const house = {
@@ -20,7 +21,7 @@ beforeAll(async () => {
     expect(beam).not.toBe(house['details/groove-box.coffer']);
     spoiled = contentMessage('view', roomOnPage(await serve({ ...house, 'details/groove-box.coffer': beam }), 'quince-lane/dining-room.coffer'));
 });
-afterAll(closeBrowser);
+inTheOneBrowser();
 
 const frames = (pane: PanePage): Promise<number> => pane.page.evaluate(() => Number(document.querySelector('canvas')?.dataset['frames'] ?? 0));
 /** Until the picture has been drawn, and nothing more is being drawn. */
@@ -73,17 +74,13 @@ function seenFromBelow({ corners }: ViewPiece, aspect: number): readonly [number
 }
 
 describe('the pane in three dimensions', () => {
-    for (const theme of THEMES) {
-        for (const width of WIDTHS) {
-            test(`has nothing against it in ${theme} at ${width} pixels`, async () => {
-                const pane = await opened({ theme, width, height: width === 300 ? 700 : 900 }, spoiled);
-                await pane.picture(`view-${theme}-${width}`);
-                expect(await pane.violations()).toEqual([]);
-                expect(pane.complaints).toEqual([]);
-                await pane.close();
-            });
-        }
-    }
+    test.each(looks())('has nothing against it in %s at %i pixels', async (theme, width) => {
+        const pane = await opened({ theme, width, height: width === 300 ? 700 : 900 }, spoiled);
+        await pane.picture(`view-${theme}-${width}`);
+        expect(await pane.violations()).toEqual([]);
+        expect(pane.complaints).toEqual([]);
+        await pane.close();
+    });
 
     test('draws when something has changed, and at no other time', async () => {
         const pane = await opened();

@@ -6,8 +6,9 @@ import { printInches, printLength, printRun } from '../../src/quantity/print-len
 import { inches, millimeters, Rational, toTicks } from '../../src/quantity/rational.ts';
 import { readLength } from '../../src/quantity/read-length.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM } from '../../src/quantity/ticks.ts';
+import { runs } from '../support/full.ts';
 
-const SEED = { seed: 20_240, numRuns: 2000 };
+const SEED = { seed: 20_240, numRuns: runs(2000) };
 const PART = TICKS_PER_INCH / 128;
 const TENTH = TICKS_PER_MM / 10;
 

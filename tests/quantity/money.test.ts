@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { costOf, printAmount, printMoney, roundMoney } from '../../src/quantity/money.ts';
 import { inches, Rational } from '../../src/quantity/rational.ts';
 import { TICKS_PER_FOOT } from '../../src/quantity/ticks.ts';
+import { runs } from '../support/full.ts';
 
 describe('money', () => {
     test.each<[string, string, string]>([
@@ -26,6 +27,6 @@ describe('money', () => {
             const off = rounded.sub(a).abs();
             expect(off.lte(new Rational(1, 200))).toBe(true);
             if (off.equals(new Rational(1, 200))) expect(rounded.abs().gt(a.abs())).toBe(true);
-        }), { seed: 7, numRuns: 1000 });
+        }), { seed: 7, numRuns: runs(1000) });
     });
 });

@@ -4,8 +4,9 @@ import type { Measure } from '../../src/quantity/measure.ts';
 import { inches } from '../../src/quantity/rational.ts';
 import { roundDown, roundTo, roundUp } from '../../src/quantity/round.ts';
 import { exactly, minus, plus, rootSumSquare, times, within, worstCase } from '../../src/quantity/tolerance.ts';
+import { runs } from '../support/full.ts';
 
-const SEED = { seed: 1_066, numRuns: 1000 };
+const SEED = { seed: 1_066, numRuns: runs(1000) };
 
 describe('rounding to what the tape shows', () => {
     const ticks = fc.integer({ min: -1e12, max: 1e12 });

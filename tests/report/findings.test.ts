@@ -11,6 +11,7 @@ import { jsonFindings } from '../../src/report/findings/json.ts';
 import { sarifFindings } from '../../src/report/findings/sarif.ts';
 import { noPaint, type Paint } from '../../src/report/look.ts';
 import { files, finding, findings, strictSchema, text } from './samples.ts';
+import { runs } from '../support/full.ts';
 
 describe('the line a finding is about', () => {
     const frame = (line: string, from: number, to: number): string[] => codeFrame([line], { start: { line: 0, character: from }, end: { line: 0, character: to } });
@@ -53,7 +54,7 @@ describe('the line a finding is about', () => {
             const [code, marks] = codeFrame(linesOf(line), { start: { line: 0, character: Math.min(a, b) }, end: { line: 0, character: Math.max(a, b) } });
             expect(marks).toContain('^');
             expect(/[\u0000-\u001f\u007f-\u009f\u202e]/.test(code!)).toBe(false);
-        }), { seed: 4, numRuns: 1000 });
+        }), { seed: 4, numRuns: runs(1000) });
     });
 });
 
@@ -168,7 +169,7 @@ describe('SARIF', () => {
         fc.assert(fc.property(fc.string({ unit: 'binary' }), fc.string({ minLength: 1 }), (message, title) => {
             const log = sarif([finding({ message, fixes: [{ title, edits: [] }], related: [{ at: finding().at, message }] })]);
             expect(valid(log), JSON.stringify(valid.errors)).toBe(true);
-        }), { seed: 21, numRuns: 200 });
+        }), { seed: 21, numRuns: runs(200) });
     });
 });
 

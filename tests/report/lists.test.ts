@@ -14,6 +14,7 @@ import { printCsv } from '../../src/report/csv.ts';
 import { noPaint } from '../../src/report/look.ts';
 import { given, job, piece, stock } from '../cutting/samples.ts';
 import { files, house, housePlan, pieces, settings, strictSchema } from './samples.ts';
+import { runs } from '../support/full.ts';
 
 describe('the cut list', () => {
     test('for the saw', () => {
@@ -30,7 +31,7 @@ describe('the cut list', () => {
     test('the order of the pieces changes nothing', () => {
         fc.assert(fc.property(fc.shuffledSubarray([...pieces], { minLength: pieces.length }), shuffled => {
             expect(batchesOf(shuffled)).toEqual(batchesOf(pieces));
-        }), { seed: 3, numRuns: 50 });
+        }), { seed: 3, numRuns: runs(50) });
     });
 
     test('as JSON, as its published schema says', () => {
@@ -99,7 +100,7 @@ describe('CSV that cannot inject formulas', () => {
                 expect([String(cell), `'${cell}`]).toContain(back);
                 if (typeof cell === 'string') expect(/^[=+\-@\t\r]/.test(back)).toBe(false);
             }));
-        }), { seed: 5, numRuns: 500 });
+        }), { seed: 5, numRuns: runs(500) });
     });
 
     test('a byte order mark only where the letters need one', () => {

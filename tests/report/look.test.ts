@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cleanLine, columns, counted, wrap } from '../../src/report/look.ts';
+import { runs } from '../support/full.ts';
 
 describe('laying out text', () => {
     test('a paragraph breaks at spaces and never inside a length', () => {
@@ -12,7 +13,7 @@ describe('laying out text', () => {
             const lines = wrap(words.join('  '), width);
             expect(lines.join(' ')).toBe(words.join(' '));
             for (const line of lines) expect(line.length).toBeLessThanOrEqual(width);
-        }), { seed: 9, numRuns: 300 });
+        }), { seed: 9, numRuns: runs(300) });
     });
 
     test('what would steer a terminal or turn the reading order round is left out', () => {

@@ -13,6 +13,7 @@ import { given, job, piece, stock } from '../cutting/samples.ts';
 import { exampleRoom } from '../support/example-room.ts';
 import { randomRooms } from '../support/random-rooms.ts';
 import { checkSawOrder } from './checker.ts';
+import { runs } from '../support/full.ts';
 
 const MITER: EndCut = { cut: 'miter', degrees: 45 };
 const SQUARE: EndCut = { cut: 'square' };
@@ -216,7 +217,7 @@ describe('whole rooms', () => {
             const order = sawOrder(plan, room.job);
             checkSawOrder(order, plan, room.job);
             expect(sawOrder(plan, room.job)).toEqual(order);
-        }), { seed: 17, numRuns: 120 });
+        }), { seed: 17, numRuns: runs(120) });
     });
 
     test('nothing to cut is no step and no caution', () => {

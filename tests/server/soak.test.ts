@@ -5,11 +5,11 @@ import { runInNewContext } from 'node:vm';
 import { expect, test } from 'vitest';
 import type { CofferCodeLenses } from '../../src/server/features/code-lenses.ts';
 import { createServerServices } from '../../src/server/services.ts';
+import { runs } from '../support/full.ts';
 import { TestWorkspace } from '../support/workspace.ts';
 import { edited, seeded } from './random-edits.ts';
 
-/** How many edits: few in everyday's test run, SOAK=10000 where everything is run. */
-const EDITS = Number(process.env['SOAK'] ?? 400);
+const EDITS = runs(10_000, 400);
 /** Where the first measurement is taken: once what is compiled and kept on the way has settled, as far as a short run gets there. */
 const EARLY = EDITS >= 10_000 ? EDITS / 5 : EDITS / 2;
 

@@ -8,9 +8,10 @@ import type { Box, Piece, TakeOff } from '../../src/takeoff/model.ts';
 import { takeOff } from '../../src/takeoff/take-off.ts';
 import { areaOf, board, metAt, rectangle, scanLines, turned, type Shape } from '../support/plan-view.ts';
 import { randomRooms } from '../support/random-rooms.ts';
+import { runs } from '../support/full.ts';
 
 /** Properties of the pieces of any ceiling. The rooms are random, and the same at every run. */
-const RUNS = { seed: 41, numRuns: 160 };
+const RUNS = { seed: 41, numRuns: runs(160) };
 interface Built { ceiling: Ceiling; off: TakeOff; press: number }
 
 let tried = 0, built = 0;
@@ -241,5 +242,5 @@ function touch({ pieces }: TakeOff, a: string, b: string): boolean {
 
 test('most of the random rooms could be laid out', () => {
     expect(built).toBeGreaterThan(tried * 0.6);
-    expect(tried).toBeGreaterThan(1000);
+    expect(tried).toBeGreaterThan(runs(1000));
 });

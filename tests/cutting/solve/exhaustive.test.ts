@@ -7,6 +7,7 @@ import { quickPlan } from '../../../src/cutting/solve/quick.ts';
 import { checkLayouts } from './check-layouts.ts';
 import { leastCost } from './exhaustive.ts';
 import { proved } from './problems.ts';
+import { runs } from '../../support/full.ts';
 
 const kind = (across: fc.Arbitrary<number>) => fc.record({
     capacity: fc.integer({ min: 8, max: 30 }), cost: fc.integer({ min: 0, max: 40 }), available: fc.constantFrom(null, null, 1, 2), across,
@@ -42,10 +43,10 @@ function agrees(problem: CuttingProblem): void {
 
 describe('small jobs, against trying everything', () => {
     test('boards cut to length', () => {
-        fc.assert(fc.property(plain, agrees), { seed: 20, numRuns: 300 });
+        fc.assert(fc.property(plain, agrees), { seed: 20, numRuns: runs(300) });
     });
     test('boards and sheets that are ripped first, in any mix of widths', () => {
-        fc.assert(fc.property(ripped, agrees), { seed: 21, numRuns: 300 });
+        fc.assert(fc.property(ripped, agrees), { seed: 21, numRuns: runs(300) });
     });
     test('how many strips come out of a width', () => {
         fc.assert(fc.property(fc.integer({ min: 1, max: 400 }), fc.integer({ min: 1, max: 60 }), fc.integer({ min: 0, max: 8 }), (board, strip, kerf) => {

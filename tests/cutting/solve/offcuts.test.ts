@@ -5,6 +5,7 @@ import { withLongerOffcuts } from '../../../src/cutting/solve/offcuts.ts';
 import type { CuttingProblem, Layout } from '../../../src/cutting/solve/problem.ts';
 import { checkLayouts } from './check-layouts.ts';
 import { problemOfPieces, quick } from './problems.ts';
+import { runs } from '../../support/full.ts';
 
 const boards = [{ capacity: 100, cost: 10, available: null }];
 const rooms = (problem: CuttingProblem, layouts: readonly Layout[]): number[] =>
@@ -41,6 +42,6 @@ describe('of two plans at one cost', () => {
             if (emptied === 0) expect(whole(after)).toBeGreaterThanOrEqual(whole(before));
             const takenUp = (layouts: readonly Layout[]): number => layouts.reduce((sum, { strips, times }) => sum + times * strips.reduce((n, { picks }) => n + picks.length, 0), 0);
             if (emptied === 0 && whole(after) === whole(before)) expect(takenUp(after)).toBeLessThanOrEqual(takenUp(before));
-        }), { seed: 30, numRuns: 300 });
+        }), { seed: 30, numRuns: runs(300) });
     });
 });

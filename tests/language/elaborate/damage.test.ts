@@ -7,6 +7,7 @@ import { describe as explain } from '../../../src/language/elaborate/describe.ts
 import { readFile } from '../../../src/language/read-file.ts';
 import { readMarked } from '../../support/marked.ts';
 import { TestWorkspace } from '../../support/workspace.ts';
+import { runs } from '../../support/full.ts';
 
 /** Whole houses, damaged as people damage them while they type: whatever comes of it, it is read without a throw. */
 const here = new URL('.', import.meta.url).pathname;
@@ -39,7 +40,7 @@ test('damaged houses are read without a throw, and what a hover asks is answered
             for (const node of AstUtils.streamAst(workspace.document(each).parseResult.value)) explain(node);
         }
         await workspace.edit({ [path]: houses[which]![path]! });
-    }), { seed: 20260302, numRuns: 200 });
+    }), { seed: 20260302, numRuns: runs(200) });
 });
 
 test('a damaged house that is mended says what it said before', async () => {

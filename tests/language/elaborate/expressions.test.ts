@@ -4,6 +4,7 @@ import { readFile } from '../../../src/language/read-file.ts';
 import { Rational, toTicks } from '../../../src/quantity/rational.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM } from '../../../src/quantity/ticks.ts';
 import { TestWorkspace } from '../../support/workspace.ts';
+import { runs } from '../../support/full.ts';
 
 /** An expression with its exact value in ticks (lengths) or as a plain number, and how tightly its text binds. */
 interface Written { readonly text: string; readonly exact: Rational; readonly binds: number }
@@ -44,7 +45,7 @@ test('expressions come to what arithmetic says, exactly, and are rounded once, h
         const { stocks, findings } = readFile(workspace.document('main.coffer'));
         expect(findings.filter(({ rule }) => rule !== 'likely-slip')).toEqual([]);       // no board is eight feet wide
         expect(stocks.map(stock => stock.width?.value.ticks)).toEqual(some.map(one => toTicks(one.exact)));
-    }), { seed: 41, numRuns: 40 });
+    }), { seed: 41, numRuns: runs(40) });
 });
 
 test('a third of a foot taken three times is a foot: nothing is rounded on the way', async () => {

@@ -5,6 +5,7 @@ import { createFront } from '../../../src/language/front.ts';
 import { formatText } from '../../../src/language/format/index.ts';
 import type { LineReport } from '../../../src/language/lexer/index.ts';
 import { isComment, piecesOf } from '../../../src/language/format/pieces.ts';
+import { runs } from '../../support/full.ts';
 
 const { parser: { Lexer: lexer } } = createFront();
 const here = new URL('.', import.meta.url);
@@ -60,7 +61,7 @@ describe('white space does not matter', () => {
                 const respaced = withOtherSpace(formatted, gaps, step, tabs, trail, blankLines);
                 expect(formatText(respaced)).toBe(formatted);
             },
-        ), { seed: 7, numRuns: 25 });
+        ), { seed: 7, numRuns: runs(25) });
     });
 });
 

@@ -7,6 +7,7 @@ import { createFront } from '../../../src/language/front.ts';
 import { CofferGeneratedModule, CofferGeneratedSharedModule } from '../../../src/language/generated/module.ts';
 import type * as ast from '../../../src/language/generated/ast.ts';
 import { marksOf } from './marked.ts';
+import { runs } from '../../support/full.ts';
 
 const { parser: { LangiumParser: parser, Lexer: lexer } } = createFront();
 const SOUND = 'room r {\n  height 8\'\n}\n';
@@ -106,16 +107,16 @@ describe('whatever is typed', () => {
         expect(() => lexer.tokenize(text, { mode: 'partial' })).not.toThrow();
     };
     test('any text at all', () => {
-        fc.assert(fc.property(fc.string({ unit: 'binary', maxLength: 200 }), holds), { seed: 1, numRuns: 300 });
+        fc.assert(fc.property(fc.string({ unit: 'binary', maxLength: 200 }), holds), { seed: 1, numRuns: runs(300) });
     });
     test('words and signs in any order', () => {
         const word = fc.constantFrom(...'room stock profile let require wall fixture a b-c { } ( ) , . : = + - * / x to per ± 5 5" 5\' 1x6 #8 3% "t" “u” " \' /* */ // ; ? like from use job edition é @'.split(' '), '\n', '\n  ', '\n    ', ' ');
-        fc.assert(fc.property(fc.array(word, { maxLength: 60 }).map(words => words.join(' ')), holds), { seed: 2, numRuns: 1500 });
+        fc.assert(fc.property(fc.array(word, { maxLength: 60 }).map(words => words.join(' ')), holds), { seed: 2, numRuns: runs(1500) });
     });
     test('a sound file with characters lost, doubled and put in', () => {
         const edit = fc.record({ at: fc.nat(), take: fc.nat({ max: 5 }), put: fc.constantFrom('', '{', '}', '(', '"', '\n', ',', ' ', '/*', 'x', '½', '\u00a0') });
         fc.assert(fc.property(fc.constantFrom(...sound), fc.array(edit, { minLength: 1, maxLength: 4 }), (text, edits) => {
             holds(edits.reduce((now, { at, take, put }) => now.slice(0, at % (now.length + 1)) + put + now.slice(at % (now.length + 1) + take), text));
-        }), { seed: 3, numRuns: 400 });
+        }), { seed: 3, numRuns: runs(400) });
     });
 });

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { root } from '../../structure/files.ts';
 import { TestWorkspace } from '../../support/workspace.ts';
+import { runs } from '../../support/full.ts';
 
 const folder = join(root, 'examples');
 const FILES = Object.fromEntries((readdirSync(folder, { recursive: true }) as string[])
@@ -48,8 +49,8 @@ describe('whatever is typed into real files', () => {
             brokenOnes += workspace.findings(path).length > 0 ? 1 : 0;
             await workspace.edit({ [path]: FILES[path] });
             for (const each of PATHS) expect(workspace.rules(each)).toEqual([]);
-        }), { seed: 411, numRuns: 250 });
-        expect(brokenOnes).toBeGreaterThan(150);
+        }), { seed: 411, numRuns: runs(250) });
+        expect(brokenOnes).toBeGreaterThan(runs(150));
     });
 
     test('what the editor asks is answered', async () => {
@@ -71,6 +72,6 @@ describe('whatever is typed into real files', () => {
             await lsp.FoldingRangeProvider!.getFoldingRanges(document, at);
             const symbols = await lsp.DocumentSymbolProvider!.getSymbols(document, at);
             for (const { name } of symbols) expect(name).not.toBe('');
-        }), { seed: 412, numRuns: 250 });
+        }), { seed: 412, numRuns: runs(250) });
     });
 });

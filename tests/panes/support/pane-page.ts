@@ -2,16 +2,21 @@ import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import axe from 'axe-core';
-import { chromium, type Browser, type Page } from 'playwright-core';
+import { chromium, type Browser, type BrowserServer, type Page } from 'playwright-core';
 import { paneDocument } from '../../../src/extension/panes/document.ts';
 import type { PaneKind } from '../../../src/pages/kinds.ts';
 import { versioned, type FromPane, type ToPane, type Versioned } from '../../../src/panes/messages.ts';
+import { FULL } from '../../support/full.ts';
 import themes from './themes.json' with { type: 'json' };
 
 export const THEMES = ['dark', 'light', 'high-contrast'] as const;
 /** A theme's colors, as the editor hands them to its panes. */
 export type Theme = keyof typeof themes;
-export const WIDTHS = [300, 700, 1600] as const;
+
+/** In which colors and widths panes are looked at: each in each where everything is run, everyday each width in other colors. */
+export function looks(widths: readonly number[] = [300, 700, 1600]): readonly (readonly [Theme, number])[] {
+    return THEMES.flatMap((theme, i) => widths.map((width, j) => [theme, width, i === j] as const)).filter(([, , own]) => own || FULL).map(([theme, width]) => [theme, width] as const);
+}
 
 /** Tests and benchmarks run in the repository's own folder. */
 const root = process.cwd();
@@ -24,19 +29,36 @@ interface Built { paneKinds(): string[]; bundlePanes(options: { outdir: string; 
 interface Driver { browserPath(): string; browserArguments: string[] }
 const load = async <Module>(path: string): Promise<Module> => await import(pathToFileURL(join(root, path)).href) as Module;
 
-let bundled: Promise<unknown> | undefined;
-let browser: Promise<Browser> | undefined;
+const driver = (): Promise<Driver> => load<Driver>('src/build/editor-server.mjs');
 
-async function start(): Promise<Browser> {
-    bundled ??= load<Built>('src/build/bundle.mjs').then(({ bundlePanes }) => bundlePanes({ outdir, minify: true, sourcemap: false }));
-    await bundled;
-    browser ??= load<Driver>('src/build/editor-server.mjs').then(({ browserPath, browserArguments }) => chromium.launch({ executablePath: browserPath(), args: browserArguments }));
-    return browser;
+/** What is missing where there is no browser. */
+export async function missingBrowser(): Promise<string | undefined> {
+    const { browserPath } = await driver();
+    try {
+        browserPath();
+        return undefined;
+    } catch (error) {
+        return (error as Error).message;
+    }
 }
 
-/** To be called after the last test of a file. */
-export async function closeBrowser(): Promise<void> {
-    await (await browser)?.close();
+/** Bundles the panes and starts a browser for all who open panes. */
+export async function startBrowser(): Promise<BrowserServer> {
+    const { browserPath, browserArguments } = await driver();
+    const { bundlePanes } = await load<Built>('src/build/bundle.mjs');
+    await bundlePanes({ outdir, minify: true, sourcemap: false });
+    return chromium.launchServer({ executablePath: browserPath(), args: browserArguments });
+}
+
+let browser: Browser | undefined;
+
+/** Panes open in this browser from now on. */
+export async function useBrowser(endpoint: string): Promise<void> {
+    browser ??= await chromium.connect(endpoint);
+}
+
+export async function leaveBrowser(): Promise<void> {
+    await browser?.close();
     browser = undefined;
 }
 
@@ -61,7 +83,8 @@ export class PanePage {
     }
 
     static async open(kind: PaneKind, { theme = 'dark', width = 700, height = 800, kept, language = 'en', words = {}, before }: PaneOptions = {}): Promise<PanePage> {
-        const context = await (await start()).newContext({ viewport: { width, height } });
+        if (!browser) throw new Error('panes open in a browser: say which one by useBrowser');
+        const context = await browser.newContext({ viewport: { width, height } });
         const pane = new PanePage(await context.newPage(), kind);
         const { page } = pane;
         await page.route(`${ORIGIN}/**`, async route => {
@@ -150,9 +173,11 @@ export class PanePage {
         return this.page.evaluate(run);
     }
 
+    /** Keeps a picture where everything is run; everyday nobody looks at it. */
     async picture(name: string): Promise<void> {
-        mkdirSync(pictures, { recursive: true });
         await this.page.evaluate(() => document.fonts.ready);
+        if (!FULL) return;
+        mkdirSync(pictures, { recursive: true });
         await this.page.screenshot({ path: join(pictures, `${name}.png`) });
     }
 

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { expect, test } from 'vitest';
 import { editBetween, editsOf, follow, type Edit, type Span } from '../../../src/server/late/follow.ts';
+import { runs } from '../../support/full.ts';
 
 /** The text with the words between « and » followed through the edits; undefined where they are lost. */
 function followed(marked: string, after: string | ((before: string) => Edit[])): string | undefined {
@@ -60,5 +61,5 @@ test('words that no edit touches are the same words afterwards, through any edit
         expect(document.getText()).toBe(scratch.getText());
         const between = follow({ from: head.length, to: head.length + words.length }, editBetween(`${head}${words}${tail}`, scratch.getText()));
         if (between) expect(scratch.getText().slice(between.from, between.to)).toBe(words);
-    }), { seed: 7, numRuns: 2000 });
+    }), { seed: 7, numRuns: runs(2000) });
 });
