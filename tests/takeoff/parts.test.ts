@@ -164,7 +164,7 @@ describe('what is counted', () => {
             '18 ga x 1 1/4" nails, bottoms': `${2 * (3 * 17 + 8 * 6)} pieces`,
             '16 ga x 2 1/2" nails, band': `${2 * (4 * 8 + 2 * 13)} pieces`,
             '18 ga x 2" nails, trim': `${24 * 6 + 24 * 6} pieces`,
-            'wood glue': '6 fl oz', 'wood filler': '11 fl oz', 'painter\'s caulk': '12 tubes',
+            'wood glue': '6 fl oz', 'wood filler': '11 fl oz', 'painter\'s caulk': '11 tubes',
         });
         for (const { by, basis } of off().consumables) { expect(by.length).toBeGreaterThan(10); expect(basis).toContain('common practice, no source'); }
     });

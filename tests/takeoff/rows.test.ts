@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { inches, millimeters } from '../../src/quantity/rational.ts';
 import { rowsOf, rowsOff } from '../../src/takeoff/rows.ts';
+import { runs } from '../support/full.ts';
 import { cutTo } from '../dryfit/ceilings.ts';
 
 /** Rooms of every kind, with residue of every kind, with and without band and press, at the steps that tapes have. */
@@ -14,7 +15,7 @@ test.each(Object.entries(STEPS))('cut to %s, no row is longer than the room but 
         rows += rowsOf(all.ceiling, all.off.pieces).length;
         expect(rowsOff(all.ceiling, all.off.pieces).map(({ part, pieces, sum, room }) => `${part} ${pieces[0]!.id} ${sum - room}`)).toEqual([]);
         for (const run of [all.ceiling.across, all.ceiling.down]) expect(run.residue.rest).toBeGreaterThanOrEqual(0);
-    }), { seed: 5, numRuns: 60 });
+    }), { seed: 5, numRuns: runs(60, 15) });
     expect(rows).toBeGreaterThan(400);
 });
 
@@ -31,6 +32,6 @@ test('a row is found where each of its pieces is a step too long, or all of them
         const off = rowsOff(all.ceiling, pieces);
         expect(off.map(one => [one.part, one.pieces.map(piece => piece.id), one.sum > one.room])).toEqual([[row.part, row.pieces.map(piece => piece.id), long]]);
         planted++;
-    }), { seed: 6, numRuns: 60 });
-    expect(planted).toBeGreaterThan(15);
+    }), { seed: 6, numRuns: runs(60, 15) });
+    expect(planted).toBeGreaterThan(runs(15, 4));
 });
