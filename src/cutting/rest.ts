@@ -3,8 +3,9 @@ import type { Given } from '../provenance/source.ts';
 import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
-import { nameInRoom, piecesNamed } from '../takeoff/ids.ts';
+import { nameInRoom } from '../takeoff/ids.ts';
 import { compareNames } from '../takeoff/piece-order.ts';
+import { creditOf, lengthsUnlisted, piecesAsCut } from './as-cut.ts';
 import { blankOf, cutAlong } from './blank.ts';
 import { firstPlan } from './known.ts';
 import type { Board, BoardPlan, StockPlan, Strip } from './model.ts';
@@ -29,7 +30,8 @@ export interface Rest {
  * Takes the rooms of all houses that share a shop. A board that was cut comes from those on hand where one has just its length,
  * else it was brought; what is left of it is on hand from then on, and may itself have been cut on another line.
  *
- * Of every piece so many are to be cut: one, less those cut, and one more for each spoiled.
+ * Of every piece so many are to be cut: one, less those cut that still fit, and one more for each spoiled. One that fits no more is
+ * not offered as an offcut either: it may be rabbeted, ripped or mitered, and no plan knows that. Trimmed, its record says so.
  */
 export function restToCut(rooms: readonly RoomToCut[]): Rest {
     const lists = new Map(rooms.map(one => [one.room, one.pieces]));
@@ -44,12 +46,9 @@ export function restToCut(rooms: readonly RoomToCut[]): Rest {
     };
 }
 
-function demandOf({ cutBoards, spoiled }: Room, pieces: readonly Piece[]): Piece[] {
-    const wanted = new Map<string, number>();
-    const count = (name: string, by: number): void => { wanted.set(name, (wanted.get(name) ?? 1) + by); };
-    for (const { value } of spoiled) count(value, 1);
-    for (const { value } of cutBoards.flatMap(board => board.into)) count(value, -1);
-    return pieces.flatMap(piece => Array.from({ length: Math.max(0, wanted.get(nameInRoom(piece)) ?? 1) }, (_, i) => (i === 0 ? piece : { ...piece })));
+function demandOf(room: Room, pieces: readonly Piece[]): Piece[] {
+    const credit = creditOf(room, pieces);
+    return pieces.flatMap(piece => Array.from({ length: credit.wanted(nameInRoom(piece)) }, (_, i) => (i === 0 ? piece : { ...piece })));
 }
 
 /** Every stock that was cut from, with what is on hand of it now. */
@@ -79,9 +78,9 @@ function withoutOne(onHand: readonly Given<OnHand>[], length: Ticks): Given<OnHa
  */
 function leftOf(board: CutBoard, pieces: readonly Piece[], job: JobSettings): Ticks[] {
     if (board.left) return board.left.map(left => left.value).filter(left => left > 0);
-    const out = piecesOf(board, pieces);
+    const out = piecesAsCut(board, pieces);
     if (out.some(piece => rippedFirst(piece, job) !== undefined)) return [];
-    const left = leftAfter(out, board.length.value, job);
+    const left = leftAfter(out, board.length.value - usedByUnlisted(board, pieces, cutAlong(out, job)), job);
     return left >= job.shortestOffcut.value ? [left] : [];
 }
 
@@ -96,14 +95,14 @@ function usedBy(pieces: readonly Piece[], job: JobSettings): Ticks {
     return pieces.reduce((sum, piece) => sum + Math.max(piece.cutFace, piece.cutBack) + cut, 0);
 }
 
+function usedByUnlisted(board: CutBoard, pieces: readonly Piece[], cut: Ticks): Ticks {
+    return lengthsUnlisted(board, pieces).reduce((sum, length) => sum + length + cut, 0);
+}
+
 /** The width a piece is ripped to before it is cut to length: where two or more come out of the board's width. */
 function rippedFirst(piece: Piece, job: JobSettings): Ticks | undefined {
     const blank = blankOf(piece, job);
     return typeof blank !== 'string' && blank.abreast > 1 ? blank.width : undefined;
-}
-
-function piecesOf(board: CutBoard, pieces: readonly Piece[]): Piece[] {
-    return piecesNamed(board.into.map(({ value }) => value), pieces);
 }
 
 function cutIn(room: Room, pieces: readonly Piece[]): Map<string, Board[]> {
@@ -111,17 +110,18 @@ function cutIn(room: Room, pieces: readonly Piece[]): Map<string, Board[]> {
     for (const board of room.cutBoards) {
         const { key } = board.stock.value;
         const own = boards.get(key) ?? [];
-        boards.set(key, [...own, cutBoardOf(board, piecesOf(board, pieces), room.job, own.length + 1)]);
+        boards.set(key, [...own, cutBoardOf(board, pieces, room.job, own.length + 1)]);
     }
     return boards;
 }
 
-function cutBoardOf(board: CutBoard, pieces: readonly Piece[], job: JobSettings, number: number): Board {
-    const length = board.length.value, cut = cutAlong(pieces, job);
+function cutBoardOf(board: CutBoard, list: readonly Piece[], job: JobSettings, number: number): Board {
+    const pieces = piecesAsCut(board, list);
+    const length = board.length.value, cut = cutAlong(pieces, job), unlisted = usedByUnlisted(board, list, cut);
     const { value: shortest } = job.shortestOffcut;
     const said = board.left && Math.max(0, ...board.left.map(left => left.value));
     const strips = stripsOf(pieces, length, cut, job).map((strip): Strip => {
-        const offcut = strip.rippedTo === undefined && said !== undefined ? said : Math.max(0, length - job.endTrim.value - usedBy(strip.pieces, job));
+        const offcut = strip.rippedTo === undefined && said !== undefined ? said : Math.max(0, length - job.endTrim.value - usedBy(strip.pieces, job) - (strip.rippedTo === undefined ? unlisted : 0));
         return { ...strip, offcut, kept: offcut >= shortest };
     });
     return { number, length, from: 'already cut', cut, strips };

@@ -278,8 +278,21 @@ export interface CutBoard {
     /** As long as the board was. */
     readonly length: Given<Ticks>;
     readonly stock: Given<Stock>;
-    /** Names of pieces, without the room. */
-    readonly into: readonly Given<string>[];
+    /** Names of pieces, without the room, each with how it was cut. */
+    readonly into: readonly CutName[];
+    /** From the first `into` to the last record, where nothing else stands between: a quick fix writes them anew. */
+    readonly intoAt?: Source;
     /** What is left of it in full width, measured; undefined: nobody says, and it is reckoned. */
     readonly left?: readonly Given<Ticks>[];
+}
+/** `asCut` undefined: nobody says how it was cut. `unknown`: it is said, and could not be read. */
+export interface CutName extends Given<string> { readonly asCut?: AsCut | 'unknown' }
+/** How a piece was cut: between its long points, with the angles of its mitered ends in degrees. */
+export interface AsCut {
+    readonly length: Ticks;
+    readonly miters: readonly number[];
+    /** The mitered end, as in a cut list; null where there is none, or where it does not matter. */
+    readonly hand: 'left' | 'right' | null;
+    /** The words of the length. */
+    readonly at?: Source;
 }

@@ -1,3 +1,4 @@
+import { creditOf } from '../cutting/as-cut.ts';
 import type { Given } from '../provenance/source.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
 import { defineRule } from './rule.ts';
@@ -23,12 +24,11 @@ once for each that was. Otherwise one of the two lines names the wrong piece, an
         room({ layout: { room }, job, pieces }, report) {
             if (room.cutBoards.length === 0) return;
             const known = new Set(pieces().map(nameInRoom));
-            const may = new Map<string, number>();
-            for (const { value } of room.spoiled) may.set(value, (may.get(value) ?? 1) + 1);
+            const credit = creditOf(room, pieces()), may = new Map<string, number>();
             const before = new Map<string, { readonly name: Given<string>; readonly board: string }>();
             for (const board of room.cutBoards) {
                 for (const name of board.into) {
-                    const left = may.get(name.value) ?? 1;
+                    const left = may.get(name.value) ?? credit.may(name.value);
                     may.set(name.value, left - 1);
                     const first = before.get(name.value);
                     if (!first) before.set(name.value, { name, board: boardWords(board, job) });

@@ -11,7 +11,9 @@ import { cleatOffStock } from './cleat-off-stock.ts';
 import { cleatsCrowdChannel } from './cleats-crowd-channel.ts';
 import { cofferOffSize } from './coffer-off-size.ts';
 import { cutFromOtherStock } from './cut-from-other-stock.ts';
+import { cutNoLongerFits } from './cut-no-longer-fits.ts';
 import { cutTwice } from './cut-twice.ts';
+import { cutWithoutRecord } from './cut-without-record.ts';
 import { depthsDiffer } from './depths-differ.ts';
 import { depthsNearlyEqual } from './depths-nearly-equal.ts';
 import { endCoffersDiffer } from './end-coffers-differ.ts';
@@ -60,7 +62,8 @@ import { unknownLine } from './unknown-line.ts';
 /** Every rule of the checker, by name. */
 export const RULES: readonly Rule[] = [
     allowUnused, badCount, bandHitsCeiling, bandTopShows, bitCrept, blockingOffWidth, bottomGapShows, bottomWontFit,
-    cleatOffGauge, cleatOffStock, cleatsCrowdChannel, cofferOffSize, cutFromOtherStock, cutTwice, depthsDiffer,
+    cleatOffGauge, cleatOffStock, cleatsCrowdChannel, cofferOffSize, cutFromOtherStock, cutNoLongerFits, cutTwice,
+    cutWithoutRecord, depthsDiffer,
     depthsNearlyEqual, endCoffersDiffer, fixtureInBeam, fixtureOffCenter, fixtureOutsideRoom, gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn,
     groovesDontMeet, jointOpens, linesOverlap, longerThanTheBoard, nailShows, nailWontHold, noCofferSizeFits, noRate, noSuchPiece,
     notLaidOut, notPositive, notSupportedLayout, offcutTooShort, partVanishes, pieceMiscounted, piecesOverlap, pressAddsUp, requireFails,

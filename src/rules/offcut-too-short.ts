@@ -1,11 +1,11 @@
 import type { CutBoard, JobSettings } from '../job/model.ts';
 import { roundDown } from '../quantity/round.ts';
-import type { Ticks } from '../quantity/ticks.ts';
+import { longestOf, piecesAsCut } from '../cutting/as-cut.ts';
 import { blankOf, type Blank } from '../cutting/blank.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { defineRule, type Report } from './rule.ts';
-import { boardWords, piecesOut } from './support/cut-boards.ts';
+import { boardWords } from './support/cut-boards.ts';
 import { changed, HALL_IN_WORK } from './support/examples.ts';
 import { replacing, spelled } from './support/fixes.ts';
 import { wordsOf } from './support/places.ts';
@@ -28,7 +28,7 @@ or the piece. And three pieces of 30" out of 8' take 90" and three kerfs, so tha
     basis: 'The sum of the lengths, with a kerf between two; strips that come out of the width side by side count once.',
     check: {
         room({ layout: { room }, job, pieces }, report) {
-            for (const board of room.cutBoards) checkBoard(board, piecesOut(board, pieces()), job, report);
+            for (const board of room.cutBoards) checkBoard(board, piecesAsCut(board, pieces()), job, report);
         },
     },
 });
@@ -36,11 +36,11 @@ or the piece. And three pieces of 30" out of 8' take 90" and three kerfs, so tha
 function checkBoard(board: CutBoard, pieces: readonly Piece[], job: JobSettings, report: Report): void {
     const size = sizesOf(job);
     const whole = board.length.value, kerf = job.kerf.value;
-    const tooLong = pieces.find(piece => lengthOf(piece) > whole);
+    const tooLong = pieces.find(piece => longestOf(piece) > whole);
     if (tooLong) {
         const name = board.into.find(({ value }) => value === nameInRoom(tooLong))!;
         report({
-            ...wordsOf(name), message: `${boardWords(board, job)} is ${size(lengthOf(tooLong) - whole)} too short for ${name.value}, which is ${size(lengthOf(tooLong))}.`,
+            ...wordsOf(name), message: `${boardWords(board, job)} is ${size(longestOf(tooLong) - whole)} too short for ${name.value}, which is ${size(longestOf(tooLong))}.`,
             related: [{ at: board.length.at, message: `the board is ${size(whole)}` }],
         });
         return;
@@ -53,7 +53,7 @@ function checkBoard(board: CutBoard, pieces: readonly Piece[], job: JobSettings,
         return;
     }
     const abreast = (piece: Piece): number => (blanks.get(piece) as Blank).abreast;
-    const taken = pieces.reduce((sum, piece) => sum + (lengthOf(piece) + kerf) / abreast(piece), 0);
+    const taken = pieces.reduce((sum, piece) => sum + (longestOf(piece) + kerf) / abreast(piece), 0);
     const left = board.left ?? [], kept = left.reduce((sum, one) => sum + one.value, 0);
     const most = whole - taken;
     if (taken - kerf <= whole && kept <= Math.max(0, most)) return;
@@ -70,8 +70,3 @@ function checkBoard(board: CutBoard, pieces: readonly Piece[], job: JobSettings,
         fixes: left.length === 1 ? replacing(left[0], spelled(fits, job), `Leave ${size(fits)}`) : [],
     });
 }
-
-function lengthOf(piece: Piece): Ticks {
-    return Math.max(piece.cutFace, piece.cutBack);
-}
-

@@ -40,8 +40,3 @@ export function spliceLetter(index: number, pieces: number): string | null {
 export function nameInRoom({ id, room }: Piece): string {
     return id.slice(room.length + 1);
 }
-
-/** The pieces of these names, in their order; a name that none has is left out. */
-export function piecesNamed(names: readonly string[], pieces: readonly Piece[]): Piece[] {
-    return names.flatMap(name => pieces.find(piece => nameInRoom(piece) === name) ?? []);
-}

@@ -153,16 +153,16 @@ describe('lines that are written into the job', () => {
 
     test('a board with its pieces, and what is left of it', () => {
         expect(cutLines(board([inDen('bottom-2', pine, inches(90)), inDen('side-A-1-north', pine, inches(60))], feet(16)), () => 'poplar', settings)).toEqual([
-            { room: 'den', line: `cut 16' of poplar into bottom-2, side-A-1-north left 3' 5 1/4"` },
+            { room: 'den', line: `cut 16' of poplar\n    into bottom-2 at 7' 6"\n    into side-A-1-north at 5'\n    left 3' 5 1/4"` },
         ]);
     });
     test('what is not worth keeping is not told', () => {
-        expect(cutLines(board([inDen('a', pine, inches(90))], feet(8)), () => 'poplar', settings)).toEqual([{ room: 'den', line: `cut 8' of poplar into a` }]);
+        expect(cutLines(board([inDen('a', pine, inches(90))], feet(8)), () => 'poplar', settings)).toEqual([{ room: 'den', line: `cut 8' of poplar into a at 7' 6"` }]);
     });
     test('a board that two rooms share: each cuts what the one before it left', () => {
         const shared = board([inDen('a', pine, inches(90)), piece('study.b', pine, inches(80), { room: 'study' })], feet(16));
         expect(cutLines(shared, room => `${room}-pine`, settings)).toEqual([
-            { room: 'den', line: `cut 16' of den-pine into a left 8' 5 3/8"` }, { room: 'study', line: `cut 8' 5 3/8" of study-pine into b` },
+            { room: 'den', line: `cut 16' of den-pine into a at 7' 6" left 8' 5 3/8"` }, { room: 'study', line: `cut 8' 5 3/8" of study-pine into b at 6' 8"` },
         ]);
     });
     test('what is on hand, those of one worth together', () => {

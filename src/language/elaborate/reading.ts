@@ -124,6 +124,14 @@ export class LineReading extends Values {
         return slot?.values.flatMap(expr => this.given(this.valueOf(slot, expr), convert) ?? []) ?? [];
     }
 
+    /** All values of one modifier as it stands, each at its words: for those that may stand on a line more than once. */
+    eachIn<T>(mod: ast.Mod, convert: (found: Found) => T | undefined): Given<T>[] {
+        const declaration = mod.decl?.ref;
+        if (!declaration || isBroken(this.said)) return [];
+        const slot: Slot = { declaration, of: this.declaration, values: mod.values, said: true, evaluator: this.evaluator };
+        return mod.values.flatMap(expr => this.given(this.valueOf(slot, expr), convert) ?? []);
+    }
+
     /** A wall's length has no name of its own: it is that of the wall. */
     protected override nameOf(slot: Slot): string {
         return slot.of ? super.nameOf(slot) : nameOf(this.said, false);

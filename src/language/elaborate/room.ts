@@ -1,10 +1,11 @@
 import { AstUtils } from 'langium';
-import { SIDES, type CutBoard, type LineSpec, type MeasuredBoard, type Room, type Side } from '../../job/model.ts';
+import { SIDES, type CutBoard, type CutName, type LineSpec, type MeasuredBoard, type Room, type Side } from '../../job/model.ts';
 import type { Given, Source } from '../../provenance/source.ts';
 import type { Measure } from '../../quantity/measure.ts';
 import * as ast from '../generated/ast.ts';
 import { hasBroken, isBroken } from '../types/broken.ts';
-import { sourceOfProperty } from '../types/place.ts';
+import { recordsOf } from '../types/cut-record.ts';
+import { sourceOf, sourceOfProperty } from '../types/place.ts';
 import { wordsOf } from '../types/values.ts';
 import { quoted } from '../types/words.ts';
 import { Block } from './block.ts';
@@ -190,9 +191,33 @@ function cutOf(measured: Reading | undefined): Pick<Room, 'spoiled' | 'cutBoards
         const length = measured.given(found, each => measured.ticks(each)), stock = line.stock('of');
         const left = line.each('left', each => line.ticks(each));
         const isLeftSaid = said.mods.some(mod => mod.decl?.$refText === 'left');
-        return length && stock && { at: wordsOf(said), length, stock, into: line.each('into', named), ...isLeftSaid && { left } };
+        return length && stock && { at: wordsOf(said), length, stock, ...intoOf(said, line, named), ...isLeftSaid && { left } };
     });
     return { spoiled: measured.each('spoiled', named), cutBoards: boards.map(({ value }) => value) };
+}
+
+/** The pieces that came out of a board, those that follow one `into` with how they were cut. */
+function intoOf({ mods }: ast.Line, line: LineReading, named: (found: Found) => string | undefined): Pick<CutBoard, 'into' | 'intoAt'> {
+    const records = recordsOf(mods);
+    const into = records.flatMap((record): CutName[] => {
+        const asCut = asCutOf(record, line);
+        return line.eachIn(record[0]!, named).map(name => ({ ...name, ...asCut && { asCut } }));
+    });
+    const first = mods.indexOf(records[0]?.[0] as ast.Mod), last = mods.indexOf(records.at(-1)?.at(-1) as ast.Mod);
+    if (first < 0 || last - first + 1 !== records.flat().length) return { into };
+    const from = sourceOf(mods[first]!), until = sourceOf(mods[last]!);
+    return { into, intoAt: { ...from, range: { start: from.range.start, end: until.range.end } } };
+}
+
+function asCutOf(record: readonly ast.Mod[], line: LineReading): CutName['asCut'] {
+    const [, ...rest] = record;
+    if (rest.length === 0) return undefined;
+    const mod = (name: string): ast.Mod | undefined => rest.find(each => each.decl?.ref?.name === name);
+    const at = mod('at'), left = mod('left-hand'), right = mod('right-hand'), ends = left ?? right ?? mod('mitered');
+    const length = at && line.eachIn(at, found => line.ticks(found))[0];
+    const miters = ends ? line.eachIn(ends, ({ known: { value } }) => value.is === 'quantity' ? value.exact.valueOf() : undefined).map(({ value }) => value) : [];
+    if (!length || ends && (miters.length === 0 || miters.length !== ends.values.length)) return 'unknown';
+    return { length: length.value, miters, hand: left ? 'left' : right ? 'right' : null, at: length.at };
 }
 
 /** What is said of the room and not computed: each is told, and what the layout has no error for goes with the room. */

@@ -1,14 +1,17 @@
-import type { CutBoard, JobSettings } from '../../job/model.ts';
+import { intoTexts } from '../../cutting/cut-line.ts';
+import type { Fix } from '../../findings/finding.ts';
+import type { CutBoard, CutName, JobSettings } from '../../job/model.ts';
 import { printLength } from '../../quantity/print-length.ts';
-import { piecesNamed } from '../../takeoff/ids.ts';
-import type { Piece } from '../../takeoff/model.ts';
-
-/** The pieces that came out of a board, as far as their names are in the cut list. */
-export function piecesOut(board: CutBoard, pieces: readonly Piece[]): Piece[] {
-    return piecesNamed(board.into.map(({ value }) => value), pieces);
-}
 
 /** `16' of poplar-1x6`. */
 export function boardWords({ length, stock }: CutBoard, job: JobSettings): string {
     return `${printLength(length.value, job.show.value)} of ${stock.value.name}`;
+}
+
+/** Writes anew what came out of a board and how it was cut; nothing where that could not be read or cannot be written exactly. */
+export function intoFix(board: CutBoard, recordFor: (name: CutName) => CutName['asCut'], job: JobSettings, title: string): Fix[] {
+    const { intoAt, into } = board;
+    if (!intoAt || into.some(({ via, asCut }) => via?.length || asCut === 'unknown')) return [];
+    const texts = intoTexts(into.map(name => { const asCut = recordFor(name); return { name: name.value, ...typeof asCut === 'object' && { asCut } }; }), job.show.value);
+    return texts === undefined ? [] : [{ title, edits: [{ uri: intoAt.uri, range: intoAt.range, text: texts.join(`\n${' '.repeat(board.length.at.range.start.character)}`) }], preferred: true }];
 }

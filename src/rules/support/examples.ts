@@ -59,8 +59,8 @@ export const HALL_IN_WORK = HALL.replace('    through        north-south\n  }\n'
 
   measured {
     spoiled  side-A-1-north
-    cut      8' of poplar-1x6 into side-A-1-north left 44"
-    cut      6' of poplar-1x6 into side-A-1-north
+    cut      8' of poplar-1x6 into side-A-1-north at 48 3/4" mitered 45° left 44"
+    cut      6' of poplar-1x6 into side-A-1-north at 48 3/4" mitered 45°
   }
 `);
 

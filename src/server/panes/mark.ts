@@ -94,8 +94,8 @@ function lineInRoom(document: LangiumDocument, name: string, line: string): Text
     const file = document.parseResult.value;
     const body = ast.isFile(file) ? file.items.filter(ast.isRoom).find(room => room.name === name)?.body : undefined;
     const measured = body?.members.filter(ast.isLine).find(({ path, body: own }) => own && path.length === 1 && path[0]!.$refText === 'measured')?.body;
-    if (measured) return beforeBrace(document, measured, [line]);
-    return body && beforeBrace(document, body, ['measured {', `  ${line}`, '}']);
+    if (measured) return beforeBrace(document, measured, line.split('\n'));
+    return body && beforeBrace(document, body, ['measured {', ...line.split('\n').map(each => `  ${each}`), '}']);
 }
 
 /** New lines before the brace that closes a block, a step further in than it. */

@@ -14,6 +14,7 @@ import { filesFrom } from './paths.ts';
 import type { Place } from './place.ts';
 import { namesForFixture, plainNames, type NamesIn } from './plain-names.ts';
 import { isRequired, requiredOf, Skeleton } from './skeleton.ts';
+import { saidOnce } from '../../types/cut-record.ts';
 import { PICTURE, type Suggestion } from './suggestion.ts';
 
 /** The words that are right at a place, and no others. */
@@ -147,7 +148,8 @@ export class Suggestions {
     private afterValue({ declaration, said, side, modifier }: Extract<Place, { at: 'after-value' }>): readonly Suggestion[] {
         const type = said.length > 0 ? modifier?.type : declaration.type;
         const keywords = [type?.seps[side], type?.parts[side]?.per ? 'per' : undefined].filter(word => word !== undefined);
-        const modifiers = [...this.vocabulary.modifiers(declaration)].filter(([name]) => !said.includes(name));
+        const taken = declaration.name === 'cut' ? saidOnce(said) : said;
+        const modifiers = [...this.vocabulary.modifiers(declaration)].filter(([name]) => !taken.includes(name));
         return [
             ...keywords.map(label => ({ label, kind: PICTURE.keyword, first: true })),
             ...modifiers.map(([label, node]) => ({ label, kind: PICTURE.property, detail: typeText(node), about: node, first: isRequired(node) })),

@@ -1,0 +1,110 @@
+import type { AsCut, CutBoard, CutName, Room } from '../job/model.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import { nameInRoom } from '../takeoff/ids.ts';
+import type { EndCut, Piece } from '../takeoff/model.ts';
+
+/** An angle is written to a hundredth of a degree. */
+const SAME_ANGLE = 0.01;
+
+/** Between the long points. */
+export function longestOf(piece: Piece): Ticks {
+    return Math.max(piece.cutFace, piece.cutBack);
+}
+
+/** A piece as it is cut today. */
+export function recordOf(piece: Piece): AsCut {
+    return { length: longestOf(piece), miters: mitersOf(piece), hand: piece.hand };
+}
+
+function mitersOf({ ends }: Piece): number[] {
+    return ends.flatMap(end => (end.cut === 'miter' ? [Math.round(end.degrees * 100) / 100] : []));
+}
+
+/** True where the ends are as they have to be. A hand matters only where both know one: without a rabbet a piece may be turned round. */
+export function hasItsEnds(piece: Piece, { miters, hand }: AsCut): boolean {
+    const wanted = mitersOf(piece).sort(byAngle), cut = [...miters].sort(byAngle);
+    return wanted.length === cut.length && wanted.every((degrees, i) => Math.abs(degrees - cut[i]!) <= SAME_ANGLE) && (!hand || !piece.hand || hand === piece.hand);
+}
+
+export function fits(piece: Piece, record: AsCut): boolean {
+    return record.length === longestOf(piece) && hasItsEnds(piece, record);
+}
+
+/** So much of a piece can be used for a piece with these ends: all of it, or what is left when its miters are cut off. */
+export function usableFor(piece: Piece, record: AsCut): Ticks {
+    return hasItsEnds(piece, record) ? record.length : record.length - Math.ceil(lostToMiters(piece, record));
+}
+
+function lostToMiters({ thickness }: Piece, { miters }: AsCut): number {
+    return miters.reduce((sum, degrees) => sum + thickness * Math.tan(degrees * Math.PI / 180), 0);
+}
+
+/** The pieces that came out of a board, as they were cut, as far as their names are in the cut list. */
+export function piecesAsCut(board: CutBoard, pieces: readonly Piece[]): Piece[] {
+    return board.into.flatMap(({ value, asCut }) => {
+        const piece = pieces.find(each => nameInRoom(each) === value);
+        return !piece ? [] : typeof asCut === 'object' && !fits(piece, asCut) ? [asRecorded(piece, asCut)] : [piece];
+    });
+}
+
+/** Lengths of pieces that came out of a board and are in the cut list no more. */
+export function lengthsUnlisted(board: CutBoard, pieces: readonly Piece[]): Ticks[] {
+    return board.into.flatMap(({ value, asCut }) => (typeof asCut === 'object' && pieces.every(each => nameInRoom(each) !== value) ? [asCut.length] : []));
+}
+
+function asRecorded(piece: Piece, record: AsCut): Piece {
+    const { length } = record;
+    if (hasItsEnds(piece, record)) return { ...piece, cutBack: length - Math.max(0, piece.cutFace - piece.cutBack), cutFace: length - Math.max(0, piece.cutBack - piece.cutFace) };
+    const short = Math.max(0, length - Math.round(lostToMiters(piece, record)));
+    const isLongBehind = piece.cutBack >= piece.cutFace;
+    const cuts = [0, 1].map((i): EndCut => (record.miters[i] === undefined ? { cut: 'square' } : { cut: 'miter', degrees: record.miters[i] }));
+    return { ...piece, cutBack: isLongBehind ? length : short, cutFace: isLongBehind ? short : length, ends: [cuts[0]!, cuts[1]!], hand: record.hand };
+}
+
+/** A piece that was cut and is wanted otherwise now. */
+export interface Misfit { readonly piece: Piece; readonly name: CutName; readonly record: AsCut; readonly board: CutBoard }
+
+export interface Credit {
+    /** What was cut, is wanted otherwise, and was not given up as spoiled. */
+    readonly misfits: readonly Misfit[];
+    /** How many times a piece of that name is still to be cut. */
+    wanted(name: string): number;
+    /** How many times it may be said to be cut: once, and once more for each that is spoiled or does not fit. */
+    may(name: string): number;
+}
+
+/**
+ * What counts of that which a room says is cut. A piece that does not fit any more counts for nothing, so it is to be cut again; one
+ * that is said to be spoiled is first of all one that does not fit.
+ */
+export function creditOf({ cutBoards, spoiled }: Pick<Room, 'cutBoards' | 'spoiled'>, pieces: readonly Piece[]): Credit {
+    const byName = new Map(pieces.map(piece => [nameInRoom(piece), piece]));
+    const bad = countOf(spoiled.map(({ value }) => value));
+    const fitting = new Map<string, number>(), unfit = new Map<string, number>();
+    const misfits: Misfit[] = [];
+    for (const board of cutBoards) {
+        for (const name of board.into) {
+            const piece = byName.get(name.value), record = name.asCut;
+            if (!piece || typeof record !== 'object' || fits(piece, record)) { count(fitting, name.value); continue; }
+            const before = unfit.get(name.value) ?? 0;
+            count(unfit, name.value);
+            if (before >= (bad.get(name.value) ?? 0)) misfits.push({ piece, name, record, board });
+        }
+    }
+    const of = (counts: ReadonlyMap<string, number>, name: string): number => counts.get(name) ?? 0;
+    return {
+        misfits,
+        wanted: name => Math.max(0, 1 - of(fitting, name) + Math.max(0, of(bad, name) - of(unfit, name))),
+        may: name => 1 + Math.max(of(bad, name), of(unfit, name)),
+    };
+}
+
+function countOf(names: readonly string[]): Map<string, number> {
+    const counts = new Map<string, number>();
+    for (const name of names) count(counts, name);
+    return counts;
+}
+function count(counts: Map<string, number>, name: string): void {
+    counts.set(name, (counts.get(name) ?? 0) + 1);
+}
+function byAngle(a: number, b: number): number { return a - b; }

@@ -1,0 +1,91 @@
+import { creditOf, fits, hasItsEnds, longestOf, recordOf, usableFor, type Misfit } from '../cutting/as-cut.ts';
+import type { Fix } from '../findings/finding.ts';
+import type { AsCut } from '../job/model.ts';
+import { nameInRoom } from '../takeoff/ids.ts';
+import type { Piece } from '../takeoff/model.ts';
+import { defineRule } from './rule.ts';
+import { intoFix } from './support/cut-boards.ts';
+import { changed, HALL_IN_WORK } from './support/examples.ts';
+import { replacing } from './support/fixes.ts';
+import { wordsOf } from './support/places.ts';
+import { sizesOf, type Sizes } from './support/words.ts';
+
+const wrong = changed(changed(HALL_IN_WORK, '    spoiled  side-A-1-north\n', ''), `at 48 3/4" mitered 45° left 44"`, `at 49 7/8" mitered 45° left 44"`);
+
+export const cutNoLongerFits = defineRule({
+    name: 'cut-no-longer-fits',
+    severity: 'error',
+    title: 'A piece was cut otherwise than it is wanted now',
+    explanation: `
+Wood keeps the length, the miters and the hand it was cut with, whatever becomes of the drawing. Where a wall is measured anew or the
+grid is changed after the first boards are cut, the record behind \`into\` says how a piece was cut, and the cut list how it is wanted.
+
+\`side-A-1-north\` was cut at 49 7/8" and is now wanted at 48 3/4": trim 1 1/8" off, and write the new length. Cut at 48", it would be
+3/4" too short and lost, unless another piece is wanted just as it is. A left-hand piece is no right-hand one: its miter has to come
+off first, which with a thickness of 3/4" at 45° takes 3/4" of its length.
+
+Until then such a piece does not count as cut: boards, order and saw want it again, and do not reckon with it as an offcut. Recut it
+and write how it is now, put it where it fits, or give it up with \`spoiled\`.`,
+    wrong,
+    right: HALL_IN_WORK,
+    basis: 'Cut lengths, miters and hands of the cut list. A length has to be the same; angles are compared to 0.01°.',
+    check: {
+        room({ layout: { room }, job, pieces }, report) {
+            if (room.cutBoards.length === 0) return;
+            const credit = creditOf(room, pieces());
+            const settled = new Set<string>();
+            for (const misfit of credit.misfits) {
+                const { piece, name, record, board } = misfit;
+                const fitting = pieces().find(each => isOther(each, piece) && fits(each, record) && credit.wanted(nameInRoom(each)) > 0 && !settled.has(nameInRoom(each)));
+                if (fitting) settled.add(nameInRoom(fitting));
+                const size = sizesOf(job);
+                report({
+                    ...wordsOf(name),
+                    message: `${name.value} was cut ${cutWords(record, piece, size)}, and is now wanted ${cutWords(recordOf(piece), piece, size)}. ${remedy(misfit, fitting, size)}`,
+                    related: [...record.at ? [{ at: record.at, message: `it was cut at ${size(record.length)}` }] : [], { at: piece.source, message: `it is wanted at ${size(longestOf(piece))} for this` }],
+                    fixes: [
+                        ...fitting ? replacing(name, nameInRoom(fitting), `Use it for ${nameInRoom(fitting)}`) : [],
+                        ...isRecut(misfit) ? intoFix(board, one => (one === name ? recordOf(piece) : one.asCut), job, 'It is recut: write how it is now') : [],
+                        ...spoiledFix(misfit),
+                    ],
+                });
+            }
+        },
+    },
+});
+
+/** Another piece of the same wood with the same work on it. */
+function isOther(each: Piece, than: Piece): boolean {
+    return each !== than && each.part === than.part && each.stock.key === than.stock.key && each.width === than.width && each.thickness === than.thickness
+        && JSON.stringify(each.work) === JSON.stringify(than.work);
+}
+
+function isRecut({ piece, record }: Misfit): boolean {
+    return usableFor(piece, record) >= longestOf(piece);
+}
+
+/** `at 3' 6 5/8", left-hand 45°`. */
+function cutWords({ length, miters, hand }: AsCut, piece: Piece, size: Sizes): string {
+    const ends = miters.map(degrees => `${degrees}°`).join(' and ');
+    return `at ${size(length)}, ${miters.length === 0 ? piece.ends.some(end => end.cut === 'miter') ? 'square' : '' : hand ? `${hand}-hand ${ends}` : `mitered ${ends}`}`.replace(/, $/, '');
+}
+
+function remedy(misfit: Misfit, fitting: Piece | undefined, size: Sizes): string {
+    const { piece, record } = misfit;
+    const wanted = longestOf(piece), over = record.length - wanted;
+    const elsewhere = fitting ? `It fits as it is for ${nameInRoom(fitting)}.` : '';
+    if (isRecut(misfit)) {
+        const how = hasItsEnds(piece, record) ? `Trim ${size(over)} off` : over > 0 ? `Recut its ends, ${size(over)} shorter in all` : 'Recut its ends';
+        return `${elsewhere && `${elsewhere} Or: `}${how}, and write how it is then. Until then it is wanted again.`;
+    }
+    const short = wanted - usableFor(piece, record);
+    const why = hasItsEnds(piece, record) ? `It is ${size(short)} too short` : `With its miter cut off it would be ${size(short)} too short`;
+    return `${why}, so it is wanted again. ${elsewhere || `Nothing else is wanted like it: say \`spoiled ${nameInRoom(piece)}\`.`}`;
+}
+
+function spoiledFix({ name, piece, board: { at } }: Misfit): Fix[] {
+    if (!name.said || name.via?.length) return [];
+    const { start } = at.range;
+    const text = `spoiled ${nameInRoom(piece)}\n${' '.repeat(start.character)}`;
+    return [{ title: `It is lost: say that ${nameInRoom(piece)} is spoiled`, edits: [{ uri: at.uri, range: { start, end: start }, text }] }];
+}
