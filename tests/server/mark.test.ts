@@ -103,7 +103,7 @@ describe('a board that is cut', () => {
         const named = { ...house, 'den.coffer': den.replace('from "box', 'from "yard.coffer" use board-1x6 as sixes\nfrom "box') };
         const other = await opened(named);
         const again = write(markEdits('cut', boardKey(open(other.page).find(b => b.stock.name === 'board-1x6')!), other.page, other.workspace.shared), named);
-        expect(again['den.coffer']).toMatch(/cut 16' of sixes into /);
+        expect(again['den.coffer']).toMatch(/cut 16' of sixes\s+into /);
         expect(again['den.coffer']!.match(/from "/g)).toHaveLength(2);
     });
 
