@@ -9,14 +9,18 @@ import { fileURLToPath } from 'node:url';
 export const root = resolve(dirname(fileURLToPath(import.meta.url)), '../..');
 const generated = join(root, 'src/language/generated');
 
-/** Installs and generates what is missing or stale. Throws where a step fails. */
-export function ready() {
+/**
+ * Installs and generates what is missing or stale. Throws where a step fails.
+ * @param {{ onlyToBuild?: boolean }} options `onlyToBuild`: leaves out what only tests, checks and the package for editors
+ *     need, which is most of it; what is there already stays
+ */
+export function ready({ onlyToBuild = false } = {}) {
     const major = Number(process.versions.node.split('.')[0]);
     if (major < 20) throw new Error(`Node 20 or newer is needed; this is ${process.version}.`);
-    if (!installed()) {
+    if (!installed(onlyToBuild)) {
         console.log('Installing dependencies …');
-        // `dev` is asked for by name: with NODE_ENV=production npm would leave the build tools out
-        npm(['ci', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error']);
+        // `dev` is asked for by name: with NODE_ENV=production npm would leave it out
+        npm(['ci', onlyToBuild ? '--omit=dev' : '--include=dev', '--no-audit', '--no-fund', '--loglevel=error']);
     }
     if (!parserIsFresh()) {
         console.log('Generating the parser …');
@@ -31,12 +35,12 @@ export function ready() {
  * What npm says it has installed (node_modules/.package-lock.json) against what the lock file asks for. Compared by
  * content: a stamp or a file time would be wrong after a change of branch or an install by hand.
  */
-function installed() {
+function installed(onlyToBuild) {
     const has = readJson(join(root, 'node_modules/.package-lock.json'))?.packages;
     const wants = readJson(join(root, 'package-lock.json'))?.packages;
     if (!has || !wants) return false;
     return Object.entries(wants).every(([path, wanted]) =>
-        path === '' || (has[path] ? has[path].version === wanted.version : wanted.optional === true));
+        path === '' || (onlyToBuild && wanted.dev) || (has[path] ? has[path].version === wanted.version : wanted.optional === true));
 }
 
 function parserIsFresh() {
