@@ -4,7 +4,7 @@ import { spawn, spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { delimiter, join } from 'node:path';
 
 /** Settings of every editor that is served. */
 const quiet = {
@@ -55,7 +55,8 @@ export async function serveEditor({ editor, vsix, settings = {}, env: given = {}
 }
 
 export function browserPath() {
-    const found = [process.env.CHROMIUM, '/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find(path => path && existsSync(path));
+    const onPath = (process.env.PATH ?? '').split(delimiter).flatMap(folder => ['chromium', 'chromium-browser', 'google-chrome'].map(name => join(folder, name)));
+    const found = [process.env.CHROMIUM, ...onPath].find(path => path && existsSync(path));
     if (!found) throw new Error('No Chromium found: install it (apt-get install chromium) or name it in the environment variable CHROMIUM.');
     return found;
 }

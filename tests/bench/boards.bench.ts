@@ -11,7 +11,7 @@ import { prove, type Standing } from '../../src/cutting/solve/prove.ts';
 import { quickPlan } from '../../src/cutting/solve/quick.ts';
 import type { LinearSolver } from '../../src/cutting/solve/solver.ts';
 import { solverBy } from '../../src/worker/highs.ts';
-import { flowModel } from '../cutting/solve/flow-model.ts';
+import { flowModel, whatIsMissing } from '../cutting/solve/flow-model.ts';
 import { median, p95 } from './spread.ts';
 
 const STEPS = 5e7;
@@ -76,6 +76,11 @@ function beside(problems: readonly CuttingProblem[]): Record<string, number> {
     const figures: Record<string, number> = {};
     const folder = mkdtempSync(join(tmpdir(), 'boards-'));
     for (const program of ['cbc', 'glpsol'] as const) {
+        const missing = whatIsMissing(program);
+        if (missing !== undefined) {
+            console.log(`  left out: ${missing}`);
+            continue;
+        }
         const times: number[] = [];
         let proven = 0;
         for (const problem of problems) {
