@@ -38,10 +38,10 @@ and write how it is now, put it where it fits, or give it up with \`spoiled\`.`,
                 const { piece, name, record, board } = misfit;
                 const fitting = pieces().find(each => isOther(each, piece) && fits(each, record) && credit.wanted(nameInRoom(each)) > 0 && !settled.has(nameInRoom(each)));
                 if (fitting) settled.add(nameInRoom(fitting));
-                const size = sizesOf(job);
+                const size = sizesOf(job), words = (cut: AsCut): string => cutWords(cut, { piece, record, size });
                 report({
                     ...wordsOf(name),
-                    message: `${name.value} was cut ${cutWords(record, piece, size)}, and is now wanted ${cutWords(recordOf(piece), piece, size)}. ${remedy(misfit, fitting, size)}`,
+                    message: `${name.value} was cut ${words(record)}, and is now wanted ${words(recordOf(piece))}. ${remedy(misfit, fitting, size)}`,
                     related: [...record.at ? [{ at: record.at, message: `it was cut at ${size(record.length)}` }] : [], { at: piece.source, message: `it is wanted at ${size(longestOf(piece))} for this` }],
                     fixes: [
                         ...fitting ? replacing(name, nameInRoom(fitting), `Use it for ${nameInRoom(fitting)}`) : [],
@@ -64,10 +64,11 @@ function isRecut({ piece, record }: Misfit): boolean {
     return usableFor(piece, record) >= longestOf(piece);
 }
 
-/** `at 3' 6 5/8", left-hand 45°`. */
-function cutWords({ length, miters, hand }: AsCut, piece: Piece, size: Sizes): string {
-    const ends = miters.map(degrees => `${degrees}°`).join(' and ');
-    return `at ${size(length)}, ${miters.length === 0 ? piece.ends.some(end => end.cut === 'miter') ? 'square' : '' : hand ? `${hand}-hand ${ends}` : `mitered ${ends}`}`.replace(/, $/, '');
+/** `at 3' 6 5/8"`, and where its ends are not as they have to be `at 3' 6 5/8", left-hand 45°`. */
+function cutWords(cut: AsCut, { piece, record, size }: { piece: Piece; record: AsCut; size: Sizes }): string {
+    if (hasItsEnds(piece, record)) return `at ${size(cut.length)}`;
+    const angles = cut.miters.map(degrees => `${degrees}°`).join(' and ');
+    return `at ${size(cut.length)}, ${cut.miters.length === 0 ? 'square' : cut.hand ? `${cut.hand}-hand ${angles}` : `mitered ${angles}`}`;
 }
 
 function remedy(misfit: Misfit, fitting: Piece | undefined, size: Sizes): string {

@@ -49,6 +49,23 @@ describe('boards', () => {
         expect(valid(after), JSON.stringify(valid.errors)).toBe(true);
     });
 
+    test('what was cut before a wall was measured anew is told with both lengths, and cut again', async () => {
+        const lines = `cut 16' of pine-1x8 into side-A-1-north, side-A-3-south at 4' 1 1/8" mitered 45° into side-A-2-north at 30" left 4'
+            spoiled side-A-2-north`;
+        const cwd = folderWith({ ...house, 'den.coffer': inWork(lines) });
+        const { out, code } = await cofferwright(cwd, ['check']);
+        const wantedAt = /side-A-1-north was cut at 4' 1 1\/8", and is now wanted at (\S+ ?[\d/"]* ?[\d/"]*)\./.exec(out.replace(/\s+/g, ' '))?.[1];
+        expect([code, wantedAt === undefined], out).toEqual([1, false]);
+        expect(out.match(/cut-no-longer-fits/g)).toHaveLength(2);
+        const after = await boards(cwd);
+        expect(planned(after, 'bought', 'on hand')).toEqual(planned(await boards(folderWith(house))));
+        expect(planned(after, 'already cut')).toEqual(['den.side-A-1-north', 'den.side-A-2-north', 'den.side-A-3-south']);
+        const right = inWork(lines.replace(`4' 1 1/8"`, wantedAt!));
+        const mended = folderWith({ ...house, 'den.coffer': right });
+        expect((await cofferwright(mended, ['check'])).code).toBe(0);
+        expect(planned(await boards(mended), 'bought', 'on hand')).not.toContain('den.side-A-1-north');
+    });
+
     test('a board on hand that another room has cut is gone, also where only one room is asked for', async () => {
         const withBoard = yard.replace('price    3.25 USD per ft', 'price    3.25 USD per ft\n  on-hand  1 x 16\'');
         const files = { ...house, 'yard.coffer': withBoard, 'hall.coffer': inWork(`cut 16' of pine-1x8 into band-north left 3'`).replace('room den', 'room hall') };

@@ -49,6 +49,15 @@ test('its pieces', async () => {
     expect(await offered('  measured { board | }\n')).toEqual(names);
     expect(await offered("  measured { cut 16' of pine into bottom-1, | }\n")).toEqual(names);
 });
+test('how a piece was cut, and a piece that was cut otherwise', async () => {
+    const names = await offered('  measured { spoiled | }\n');
+    expect(await offered("  measured { cut 16' of pine into bottom-1 | }\n")).toEqual(expect.arrayContaining(['at', 'left-hand', 'mitered', 'left']));
+    const after = await offered("  measured { cut 16' of pine into bottom-1 at 9' | }\n");
+    expect(after).toEqual(expect.arrayContaining(['into', 'left-hand', 'right-hand', 'mitered', 'left']));
+    expect(after).not.toContain('at');
+    expect(await offered("  measured { cut 16' of pine into bottom-1 at 9' into side-A-1-north | }\n")).toContain('at');
+    expect(await offered("  measured { cut 16' of pine into bottom-1 at 9' into | }\n")).toEqual(names);
+});
 test('rules that a comment can allow', async () => {
     const names = await offered('  // allow |\n');
     expect(names).toEqual(RULES.map(({ name }) => name).filter(name => name !== 'allow-unused'));
