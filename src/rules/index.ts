@@ -28,6 +28,7 @@ import { groovesDontMeet } from './grooves-dont-meet.ts';
 import { jointOpens } from './joint-opens.ts';
 import { linesOverlap } from './lines-overlap.ts';
 import { longerThanTheBoard } from './longer-than-the-board.ts';
+import { mdfEdgeFastening } from './mdf-edge-fastening.ts';
 import { nailShows } from './nail-shows.ts';
 import { nailWontHold } from './nail-wont-hold.ts';
 import { noCofferSizeFits } from './no-coffer-size-fits.ts';
@@ -65,7 +66,7 @@ export const RULES: readonly Rule[] = [
     cleatOffGauge, cleatOffStock, cleatsCrowdChannel, cofferOffSize, cutFromOtherStock, cutNoLongerFits, cutTwice,
     cutWithoutRecord, depthsDiffer,
     depthsNearlyEqual, endCoffersDiffer, fixtureInBeam, fixtureOffCenter, fixtureOutsideRoom, gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn,
-    groovesDontMeet, jointOpens, linesOverlap, longerThanTheBoard, nailShows, nailWontHold, noCofferSizeFits, noRate, noSuchPiece,
+    groovesDontMeet, jointOpens, linesOverlap, longerThanTheBoard, mdfEdgeFastening, nailShows, nailWontHold, noCofferSizeFits, noRate, noSuchPiece,
     notLaidOut, notPositive, notSupportedLayout, offcutTooShort, partVanishes, pieceMiscounted, piecesOverlap, pressAddsUp, requireFails,
     roomNotRectangular, roundingLeftOver, runPinchesChannel, sheetNotRipped, shortABoard, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
     spliceInSight, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush, unknownLine,

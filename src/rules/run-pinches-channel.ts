@@ -1,15 +1,19 @@
 import type { Run } from '../ceiling/model.ts';
 import { shareOfEach } from '../ceiling/run-errors.ts';
+import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { spacingSaidBy, wordsOf } from './support/places.ts';
 import { alongWall, linesNamed, sizesOf } from './support/words.ts';
 
+/** A bottom that is tight by this is eased with a plane, and a gap that is wider by it is filled. Common practice, no source. */
+export const EASED_IN_PLACE = inches('1/32');
+
 const wrong = `${changed(HALL, 'edition 1\n', `edition 1
 
 job "Ferry Road 3" {
-  cut-tolerance  1/64"
+  cut-tolerance  1/32"
 }
 `)}`;
 
@@ -28,12 +32,15 @@ crosscut that may be off by t (\`cut-tolerance\`):
 Pieces cut at one stop setting are off together: each k is how many coffers of the run share one setting. The sides of the
 two end coffers have one miter less than the others, so they are a setting of their own.
 
-Three coffers, two lines, t = 1/64": at worst each channel is 3 x 1/64" / 2 = 0.023" narrower or wider, 0.017" as
-root-sum-square (k = 2 and 1). A bottom without play binds; with a play of 1/32" it still goes in. Rip the bottoms narrower by
-that, or fit the first bay dry and set the stop again.`,
+It speaks where the root-sum-square goes more than 1/32" beyond the play, or beyond the gap that is asked for: less is eased
+with a plane as the bottom goes in, or filled. Cuts within 1/64" never get there.
+
+Three coffers, two lines, t = 1/32": each channel is 0.035" narrower or wider as root-sum-square (k = 2 and 1), 3 x 1/32" / 2 =
+0.047" at worst. A bottom without play binds; with a play of 1/64" a plane sees to it. Set the stop by a test piece, so that cuts are
+within 1/64", rip the bottoms narrower, or fit the first bay dry and set the stop again.`,
     wrong,
-    right: changed(changed(wrong, 'cut-tolerance  1/64"', 'cut-tolerance  1/128"'), 'bottom { stock poplar-1x4 }', 'bottom {\n    stock  poplar-1x4\n    rip    3 31/64"\n  }'),
-    basis: 'Arithmetic; that the channels share the error evenly is common practice, no source.',
+    right: changed(wrong, 'cut-tolerance  1/32"', 'cut-tolerance  1/64"'),
+    basis: 'Arithmetic; that the channels share the error evenly, and 1/32" eased in place: common practice, no source.',
     check: {
         room({ layout: { ceiling }, job }, report) {
             const t = job.cutTolerance;
@@ -42,8 +49,8 @@ that, or fit the first bay dry and set the stop again.`,
                 const said = spacingSaidBy(run.spacing);
                 if (!said || crossing.lines.length === 0 || run.lines.length === 0) continue;      // no sides along the run, or no channel across it
                 const { worst, usual } = shareOfEach(run, t.value);
-                const pinched = run.lines.filter(({ section }) => section.fit.ticks >= 0 && section.fit.ticks < worst);
-                const opened = run.lines.filter(({ section: { fit, profile } }) => fit.ticks <= mostOf(profile) && fit.ticks + worst > mostOf(profile));
+                const pinched = run.lines.filter(({ section }) => section.fit.ticks >= 0 && usual - section.fit.ticks > EASED_IN_PLACE);
+                const opened = run.lines.filter(({ section: { fit, profile } }) => fit.ticks <= mostOf(profile) && fit.ticks + usual - mostOf(profile) > EASED_IN_PLACE);
                 const lines = pinched.length > 0 ? pinched : opened;
                 if (lines.length === 0) continue;
                 const size = sizesOf(job);
@@ -56,8 +63,8 @@ that, or fit the first bay dry and set the stop again.`,
                     message: `Sides cut ${size.fine(t.value)}${figure(t.value) === size.fine(t.value) ? '' : ` (${figure(t.value)})`} long or short ${alongWall(run.along)} pinch or open the channels of ${linesNamed(run.lines.map(line => line.name))}: `
                         + `${count} x ${figure(t.value)} / ${run.lines.length} = ${figure(worst)} each at worst, ${figure(usual)} as root-sum-square, `
                         + (pinched.length > 0
-                            ? `and the bottom of ${linesNamed(lines.map(line => line.name))} has ${play} of play. Leave it ${figure(worst)}, or fit the first bay dry and set the stop again.`
-                            : `and the gap beside the bottom of ${linesNamed(lines.map(line => line.name))} is ${play} already. Leave less, or fit the first bay dry and set the stop again.`),
+                            ? `and the bottom of ${linesNamed(lines.map(line => line.name))} has ${play} of play. Cut closer, leave it ${figure(usual)}, or fit the first bay dry and set the stop again.`
+                            : `and the gap beside the bottom of ${linesNamed(lines.map(line => line.name))} is ${play} already. Cut closer, leave less, or fit the first bay dry and set the stop again.`),
                     related: [{ at: t.at, message: `crosscuts may be off by ${size.fine(t.value)}` }],
                 });
             }

@@ -12,7 +12,7 @@ import { inches } from '../../src/quantity/rational.ts';
 import { runs } from '../support/full.ts';
 
 const figure = (least: number, most: number, nominal = (least + most) / 2): ToleranceFigure => ({
-    id: 'tolerance.fit', title: 'Fit of the bottom', description: 'Play of the bottom.', wood: { left: 'bottom', right: 'side' }, nominal,
+    id: 'tolerance.fit', title: 'Fit of the bottom', description: 'Play of the bottom.', wood: { left: { name: 'bottom', isSheet: false }, right: { name: 'side', isSheet: false } }, nominal,
     bars: [{ kind: 'worst', words: 'at worst', least, most, figures: ['-1/64"', '1/32"'] }, { kind: 'usual', words: 'root-sum-square', least: least * 0.7, most: most * 0.7, figures: ['-0.01"', '0.02"'] }],
     zones: [{ kind: 'wrong', words: 'jams', from: -Infinity, to: 0 }, { kind: 'asked', words: 'as asked', from: 0, to: inches('1/32') }, { kind: 'wrong', words: 'shows', from: inches('1/32'), to: Infinity }],
 });
@@ -40,6 +40,16 @@ describe('a figure of tolerances', () => {
         expect(left).toBeCloseTo(along(axis, -inches('1/64')), 6);
         expect(right).toBeCloseTo(along(axis, 0), 6);
         expect(wrongOf(0)).toEqual([]);
+    });
+
+    test('growth rings are drawn in wood, and none in a piece of sheet material', () => {
+        const plain = figure(0, inches('1/32'));
+        const drawn = drawTolerance({ ...plain, wood: { left: { name: 'bottom', isSheet: true }, right: { name: 'side', isSheet: false } } }, 600, 'feet-inches');
+        const pens = (id: string) => new Set(groups(drawn.items).find(one => one.id === id)!.items.flatMap(item => 'pen' in item && item.pen ? [item.pen] : []));
+        expect(pens('wood.left')).toContain('hatch');
+        expect(pens('wood.left')).not.toContain('grain');
+        expect(pens('wood.right')).toContain('grain');
+        expect(pens('wood.right')).not.toContain('hatch');
     });
 
     test('figures of its rule keep apart, and lie where they say', () => {

@@ -121,11 +121,13 @@ describe('what the tolerances do', () => {
         expect(await press('1/32"')).toMatchObject({ isWrong: true, verdict: '3 pieces press 3/32" in one run; 1/16" in all is the most.' });
     });
 
-    test('a saw that is off pinches the channels: 3 x 1/64" / 2 = 0.023" each at worst, sqrt(2² + 1²) x 1/64" / 2 = 0.017"', async () => {
-        const shown = caseOf(await content({ job: 'cut-tolerance 1/64"' }), 'tolerance.channel.east-west.1');
+    test('a saw that is off pinches the channels: 3 x 1/32" / 2 = 0.047" each at worst, sqrt(2² + 1²) x 1/32" / 2 = 0.035"', async () => {
+        const shown = caseOf(await content({ job: 'cut-tolerance 1/32"' }), 'tolerance.channel.east-west.1');
         expect(shown.isWrong).toBe(true);
-        expect(shown.verdict).toMatch(/^Sides that are cut long pinch the channel: its bottom lacks 3\/128" at worst\./);
-        expect(all(readXml(shown.svg)).map(({ text }) => text.trim())).toEqual(expect.arrayContaining(['-0.017"', '0.017"']));
+        expect(shown.verdict).toMatch(/^Sides that are cut long pinch the channel: its bottom lacks 3\/64" at worst\./);
+        expect(all(readXml(shown.svg)).map(({ text }) => text.trim())).toEqual(expect.arrayContaining(['-0.035"', '0.035"']));
+        const closer = caseOf(await content({ job: 'cut-tolerance 1/64"' }), 'tolerance.channel.east-west.1');
+        expect(closer).toMatchObject({ isWrong: false, verdict: 'At worst the bottom lacks 3/128": it is eased as it goes in.' });
         expect((await content()).runs.flatMap(({ cases }) => cases).filter(({ id }) => id.startsWith('tolerance.channel'))).toEqual([]);
     });
 
@@ -171,8 +173,8 @@ describe('the section page as markup', () => {
     });
 
     test('speaks millimeters where the job does', async () => {
-        const shown = await content({ job: 'show millimeters\n  cut-tolerance 0.5 mm' });
-        expect(caseOf(shown, 'tolerance.channel.east-west.1').verdict).toMatch(/lacks 0\.75 mm at worst/);
+        const shown = await content({ job: 'show millimeters\n  cut-tolerance 2 mm' });
+        expect(caseOf(shown, 'tolerance.channel.east-west.1').verdict).toMatch(/lacks 3 mm at worst/);
         const markup = renderSection(shown, SECTION_STATE, NOTHING_SHOWN).text;
         expect(markup).toContain('139.7 mm');
         expect(markup.replace(/<[^>]*>/g, '')).not.toMatch(/\d"/);

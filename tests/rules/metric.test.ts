@@ -10,7 +10,7 @@ const METRIC = `edition 1
 job "Gartenweg 5" {
   show           millimeters
   cut-to         0.5 mm
-  cut-tolerance  0.5 mm
+  cut-tolerance  2 mm
 }
 
 stock board-140 {
@@ -72,7 +72,7 @@ room hall {
   wall north  4 m
   wall east   3 m
   grid {
-    coffers-north  »3«                     // warning run-pinches-channel "0.5 mm long or short" "3 x 0.5 mm / 2 = 0.75 mm each at worst, 0.43 mm as root-sum-square" "has 0.5 mm of play"; hint rounding-left-over "0.5 mm"
+    coffers-north  »3«                     // warning run-pinches-channel "2 mm long or short" "3 x 2 mm / 2 = 3 mm each at worst, 1.73 mm as root-sum-square" "has 0.5 mm of play"; hint rounding-left-over "0.5 mm"
     coffers-east   »2«                     // warning run-pinches-channel
     beams          right-box
     through        north-south

@@ -1,7 +1,7 @@
 import { isWhole } from '../../ceiling/section.ts';
 import type { Section } from '../../ceiling/model.ts';
-import type { Rabbet, Stock } from '../../job/model.ts';
-import type { Given } from '../../provenance/source.ts';
+import { isFiberboard } from '../../job/fiberboard.ts';
+import type { Rabbet } from '../../job/model.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 
 /** The section as it will stand, in ticks: widths across, heights measured down from the ceiling. */
@@ -32,16 +32,10 @@ export function shapeOf(section: Section): SectionShape | null {
         bottom: { width: section.bottomWidth.ticks, thickness: bottomThickness, top: bottomTop, ease: profile.bottom?.ease?.value ?? 0 },
         cleat: cleatThickness && cleatHeight ? { thickness: cleatThickness.ticks, top: bottomTop - cleatHeight.ticks, foot: bottomTop } : null,
         spacer: spacerWidth && spacerHeight !== undefined ? { width: spacerWidth.ticks, height: spacerHeight } : null,
-        sheet: new Set([...isSheet(profile.sides) ? ['side' as const] : [], ...isSheet(profile.cleats) ? ['cleat' as const] : [], ...isSheet(profile.bottom) ? ['bottom' as const] : [], ...isSheet(profile.trim) ? ['trim' as const] : []]),
+        sheet: new Set([...isFiberboard(profile.sides) ? ['side' as const] : [], ...isFiberboard(profile.cleats) ? ['cleat' as const] : [], ...isFiberboard(profile.bottom) ? ['bottom' as const] : [], ...isFiberboard(profile.trim) ? ['trim' as const] : []]),
         trim: trimThickness && trimHeight ? { thickness: trimThickness.ticks, height: trimHeight.ticks } : null,
     };
     return sizesOf(shape).every(ticks => ticks > 0 && Number.isFinite(ticks)) ? shape : null;
-}
-
-/** Fiberboard and the like: said to be MDF, or ripped from a sheet without grain. */
-function isSheet(part: { readonly stock?: Given<Stock> } | undefined): boolean {
-    const stock = part?.stock?.value;
-    return stock?.species?.value === 'mdf' || stock?.sheet?.value.grain === 'none';
 }
 
 /** How far the parts reach from the middle of the beam, and above and below the ceiling. Where sizes contradict each other that is more than the beam. */

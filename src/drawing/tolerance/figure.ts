@@ -8,11 +8,13 @@ import { patched } from '../patch.ts';
 import { fitText, wrapText } from '../text/fit-text.ts';
 import { textWidth } from '../text/measure-text.ts';
 import { along, axisFor, exaggeration, marksOn, type Axis } from './axis.ts';
-import type { Bar, ToleranceFigure } from './model.ts';
+import type { Bar, Cut, ToleranceFigure } from './model.ts';
 
 export interface DrawnTolerance extends Sheet { /** How many times larger than it is a length across the paper is drawn. */ readonly times: number }
 
 const SIZE = 8.6;
+/** Of the lines that fill sheet material; those of what jams stand closer. */
+const SHEET_SPACING = 5;
 /** Column of the bars' names; on a narrow ground they stand above their bars. */
 const NAMES = { width: 84, from: 380 };
 const TOP = 6, WOOD = 54, ZONES = 17, RULE = 22, ROW = 19, NAME_ROW = 12, FOOT = 6;
@@ -43,9 +45,9 @@ export function drawTolerance(figure: ToleranceFigure, width: number, show: Show
 }
 
 /** The left piece ends at zero; the right one begins where it stands as drawn, and may stand anywhere in the bands. */
-function wood(figure: ToleranceFigure, axis: Axis, names: { readonly left: string; readonly right: string }): readonly Group[] {
+function wood(figure: ToleranceFigure, axis: Axis, cuts: NonNullable<ToleranceFigure['wood']>): readonly Group[] {
     const top = TOP, foot = TOP + WOOD - 6, zero = along(axis, 0), face = along(axis, figure.nominal);
-    const block = (id: string, from: number, to: number, pith: Point, breakAt: number, name: string, clearOf: number): Group => {
+    const block = (id: string, from: number, to: number, pith: Point, breakAt: number, { name, isSheet }: Cut, clearOf: number): Group => {
         const corners: readonly Point[] = [[from, top], [to, top], [to, foot], [from, foot]];
         const middle = (top + foot) / 2;
         const edges = breakAt === from ? [[from, top], [to, top], [to, foot], [from, foot]] as const : [[to, top], [from, top], [from, foot], [to, foot]] as const;
@@ -53,7 +55,7 @@ function wood(figure: ToleranceFigure, axis: Axis, names: { readonly left: strin
         const [nameFrom, nameTo] = breakAt === from ? [from, clearOf] : [clearOf, to];
         const fitted = fitText(name, nameTo - nameFrom - 16, 9.4, 7, 600);
         return group(id, { title: name }, to - from < 4 ? [] : [
-            polygon(corners, null, 'paper'), ...endGrain([corners], { pith, spacing: 7.2, seed: id }),
+            polygon(corners, null, 'paper'), ...isSheet ? hatch(corners, SHEET_SPACING, true) : endGrain([corners], { pith, spacing: 7.2, seed: id }),
             polyline(edges, 'cut'), polyline([[breakAt, top], [breakAt, middle - 8], [breakAt - 4, middle - 3], [breakAt + 4, middle + 3], [breakAt, middle + 8], [breakAt, foot]], 'thin'),
             ...nameTo - nameFrom < textWidth(fitted.text, fitted.size, 600) + 8 ? [] : patched(text([(nameFrom + nameTo) / 2, middle + 3.2], fitted.text, { size: fitted.size, weight: 600, anchor: 'middle' }), 'paper'),
         ]);
@@ -61,8 +63,8 @@ function wood(figure: ToleranceFigure, axis: Axis, names: { readonly left: strin
     const over = face < zero;
     const bands = figure.bars.map(bar => band(bar, axis, top, foot));
     return [
-        block('wood.left', axis.left, zero, [axis.left + (zero - axis.left) * 0.4, foot + 60], axis.left, names.left, Math.min(zero, ...figure.bars.map(bar => along(axis, bar.least)))),
-        block('wood.right', Math.max(face, zero), axis.right, [axis.right - 20, top - 70], axis.right, names.right, Math.max(face, zero, ...figure.bars.map(bar => along(axis, bar.most)))),
+        block('wood.left', axis.left, zero, [axis.left + (zero - axis.left) * 0.4, foot + 60], axis.left, cuts.left, Math.min(zero, ...figure.bars.map(bar => along(axis, bar.least)))),
+        block('wood.right', Math.max(face, zero), axis.right, [axis.right - 20, top - 70], axis.right, cuts.right, Math.max(face, zero, ...figure.bars.map(bar => along(axis, bar.most)))),
         ...over ? [group('wood.over', { title: 'One in the other' }, [rectangle(face, top, zero, foot, 'wrong')])] : [],
         ...bands,
     ];

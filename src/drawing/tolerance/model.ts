@@ -10,13 +10,16 @@ export interface ToleranceFigure {
     /** What is to be seen, in words, for who cannot see it. */
     readonly description: string;
     /** The wood left of zero and the wood that stands off it; undefined where nothing stands beside each other. */
-    readonly wood?: { readonly left: string; readonly right: string };
+    readonly wood?: { readonly left: Cut; readonly right: Cut };
     /** As drawn, everything at its named size. */
     readonly nominal: number;
     readonly bars: readonly Bar[];
     /** From small to great, without gaps. */
     readonly zones: readonly Zone[];
 }
+
+/** A piece as it is cut through: growth rings in wood, none in sheet material. */
+export interface Cut { readonly name: string; readonly isSheet: boolean }
 
 export interface Bar {
     readonly kind: 'worst' | 'usual' | 'sum';

@@ -8,9 +8,10 @@ import type { Source } from '../../provenance/source.ts';
 import { roundTo } from '../../quantity/round.ts';
 import { MOST_PRESS } from '../../rules/press-adds-up.ts';
 import { COFFERS_DIFFER } from '../../rules/rounding-left-over.ts';
+import { EASED_IN_PLACE } from '../../rules/run-pinches-channel.ts';
 import { linesNamed } from '../../rules/support/words.ts';
 import { t } from '../shared/words.ts';
-import { fineSizes, fitZones, type Reason, type ToleranceCase } from './tolerances.ts';
+import { bottomAndSide, fineSizes, fitZones, type Reason, type ToleranceCase } from './tolerances.ts';
 
 /** One direction of the room, wall to wall: the strip of its parts, and what rounding, press and the saw do along it. */
 export interface RunCase { readonly strip: RunStrip; readonly cases: readonly ToleranceCase[] }
@@ -110,7 +111,8 @@ function channelCases(run: Run, ceiling: Ceiling): readonly ToleranceCase[] {
     return [...byFit.values()].flatMap((lines): ToleranceCase[] => {
         const { fit, profile: { bottom } } = lines[0]!.section, gap = bottom?.gap.value;
         if (!bottom || !gap) return [];
-        const least = fit.ticks - worst, most = fit.ticks + worst, named = linesNamed(lines.map(line => line.name)), isWrong = least < 0 || most > gap.most;
+        const least = fit.ticks - worst, most = fit.ticks + worst, named = linesNamed(lines.map(line => line.name));
+        const isWrong = usual - fit.ticks > EASED_IN_PLACE || fit.ticks + usual - gap.most > EASED_IN_PLACE;
         const reasons: Reason[] = [
             { words: t('Every crosscut may be {0} off, either way', f(allowed.value)), at: allowed.at },
             { words: t('{0} coffers x {1} / {2} channels = {3} each at worst', run.coffers.length, f(allowed.value), run.lines.length, f(worst)) },
@@ -119,12 +121,14 @@ function channelCases(run: Run, ceiling: Ceiling): readonly ToleranceCase[] {
         ];
         return [{
             figure: {
-                id: `tolerance.channel.${run.along}.${lines[0]!.name}`, title: t('Channel of {0}', named), nominal: fit.ticks, wood: { left: t('bottom'), right: t('side') },
+                id: `tolerance.channel.${run.along}.${lines[0]!.name}`, title: t('Channel of {0}', named), nominal: fit.ticks, wood: bottomAndSide(lines[0]!.section),
                 description: t('Play of the bottom once the sides push: {0} to {1} at worst.', f(least), f(most)),
                 bars: [{ kind: 'worst', words: t('at worst'), least, most, figures: [f(least), f(most)] }, { kind: 'usual', words: t('root-sum-square'), least: fit.ticks - usual, most: fit.ticks + usual, figures: [f(fit.ticks - usual), f(fit.ticks + usual)] }],
                 zones: fitZones(gap),
             },
-            verdict: least < 0 ? t('Sides that are cut long pinch the channel: its bottom lacks {0} at worst. Leave it that much, or fit the first bay dry and set the stop again.', f(-least))
+            verdict: !isWrong && least < 0 ? t('At worst the bottom lacks {0}: it is eased as it goes in.', f(-least))
+                : !isWrong && most > gap.most ? t('At worst the gap comes to {0}: it is filled.', f(most))
+                : least < 0 ? t('Sides that are cut long pinch the channel: its bottom lacks {0} at worst. Leave it that much, or fit the first bay dry and set the stop again.', f(-least))
                 : most > gap.most ? t('Sides that are cut short open the channel: the gap may come to {0}. Leave less, or fit the first bay dry and set the stop again.', f(most)) : t('The bottom still goes in, with {0} of play at worst.', f(least)),
             isWrong, reasons,
         }];

@@ -1,6 +1,7 @@
 import { fitAsBuilt } from '../../ceiling/fit.ts';
 import type { Section } from '../../ceiling/model.ts';
 import type { ToleranceFigure, Zone } from '../../drawing/tolerance/model.ts';
+import { isFiberboard } from '../../job/fiberboard.ts';
 import type { JobSettings } from '../../job/model.ts';
 import type { Tolerance } from '../../quantity/measure.ts';
 import { minus, rootSumSquare, worstCase } from '../../quantity/tolerance.ts';
@@ -45,7 +46,7 @@ export function fitCase(section: Section, job: JobSettings): ToleranceCase | und
     return {
         figure: {
             id: 'tolerance.fit', title: t('Fit of the bottom'), nominal: fit.ticks,
-            wood: { left: t('bottom'), right: t('side') },
+            wood: bottomAndSide(section),
             description: t('Play of the bottom between the sides, in all: {0} as drawn, {1} to {2} at worst, {3} to {4} as root-sum-square.', f(fit.ticks), ...figures(worst), ...figures(usual)),
             bars: isSame ? [{ kind: 'usual', words: t('as drawn'), ...worst, figures: ['', f(fit.ticks)] }]
                 : [{ kind: 'worst', words: t('at worst'), ...worst, figures: figures(worst) }, { kind: 'usual', words: t('root-sum-square'), ...usual, figures: figures(usual) }],
@@ -53,6 +54,11 @@ export function fitCase(section: Section, job: JobSettings): ToleranceCase | und
         },
         ...verdict(worst, gap, f, isSame), reasons,
     };
+}
+
+/** What stands beside each other where a bottom goes between sides. */
+export function bottomAndSide({ profile: { bottom, sides } }: Pick<Section, 'profile'>): NonNullable<ToleranceFigure['wood']> {
+    return { left: { name: t('bottom'), isSheet: isFiberboard(bottom) }, right: { name: t('side'), isSheet: isFiberboard(sides) } };
 }
 
 /** Below nothing it jams; over the gap that is asked for it shows, over `GAP_SHOWS` to everybody. */
@@ -93,7 +99,7 @@ export function spacerCase(section: Section, job: JobSettings): ToleranceCase | 
     const least = clear.ticks - off;
     return {
         figure: {
-            id: 'tolerance.spacer', title: t('Room for the spacer'), nominal: clear.ticks, wood: { left: t('spacer'), right: below }, bars,
+            id: 'tolerance.spacer', title: t('Room for the spacer'), nominal: clear.ticks, wood: { left: { name: t('spacer'), isSheet: isFiberboard(spacers) }, right: { name: below, isSheet: isFiberboard(cleats ?? section.profile.bottom) } }, bars,
             description: t('Between the spacer and the {0}: {1} as drawn, {2} to {3} at worst.', below, f(clear.ticks), f(least), f(clear.ticks + off)),
             zones: [{ kind: 'wrong', words: t('runs into it'), from: -Infinity, to: 0 }, { kind: 'asked', words: t('clear'), from: 0, to: Infinity }],
         },
