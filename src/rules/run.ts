@@ -2,12 +2,13 @@ import type { Layout } from '../ceiling/model.ts';
 import { compareFindings, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import type { JobSettings, Profile, Stock } from '../job/model.ts';
-import type { Source } from '../provenance/source.ts';
+import { sameSource, type Source } from '../provenance/source.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { takeOffOf } from '../takeoff/take-off.ts';
 import { marked, unused } from './allowances.ts';
 import { RULES } from './index.ts';
 import { notSupportedLayout } from './not-supported-layout.ts';
+import { partVanishes } from './part-vanishes.ts';
 import type { Checks, Report } from './rule.ts';
 import { foundIn, foundInherited, ownSection, type Located } from './sections.ts';
 import { isOneOf, moved, sitesOf, useOf, usesOf } from './sites.ts';
@@ -79,12 +80,15 @@ function piecesOf({ ceiling }: Layout): readonly Piece[] {
 }
 
 /**
- * What the language found, marked where a comment allows it, and less the hints that something is not computed yet where a
- * rule says on the same line that a room is not laid out for it.
+ * What the language found, marked where a comment allows it, and less what a rule says better: that something is not computed
+ * yet, where a room is not laid out for it on the same line; that a figure is a likely slip, where a part vanishes by it.
  */
 export function besideRules({ findings, allowances }: FileContent, ofRules: readonly Finding[]): Finding[] {
     const lines = new Set(ofRules.filter(({ rule }) => rule === notSupportedLayout.name).map(({ at }) => at.range.start.line));
-    return marked(findings.filter(({ rule, at }) => rule !== 'not-computed-yet' || !lines.has(at.range.start.line)), allowances);
+    const vanishing = ofRules.filter(({ rule }) => rule === partVanishes.name).flatMap(({ at, related }) => [at, ...related.map(place => place.at)]);
+    const isSaidBetter = ({ rule, at }: Finding): boolean => rule === 'not-computed-yet' ? lines.has(at.range.start.line)
+        : rule === 'likely-slip' && vanishing.some(place => sameSource(place, at));
+    return marked(findings.filter(one => !isSaidBetter(one)), allowances);
 }
 
 /** Runs one kind of check of every rule. */

@@ -85,5 +85,5 @@ ${gone.length === 0 ? '' : html`<p class="gone">${t('Cut, and no longer in the l
 
 /** What the figures mean, and the usual cautions. */
 export function reading({ howToRead, cautions, cutTo }: CutListContent): Html {
-    return html`<ul>${[t('Lengths are cut to the nearest {0}.', cutTo), ...howToRead].map(words => html`<li>${words}</li>`)}</ul><h2>${t('Take care')}</h2><ul>${cautions.map(words => html`<li>${words}</li>`)}</ul>`;
+    return html`<ul>${[t('Lengths are rounded down to the tape, to {0}.', cutTo), ...howToRead].map(words => html`<li>${words}</li>`)}</ul><h2>${t('Take care')}</h2><ul>${cautions.map(words => html`<li>${words}</li>`)}</ul>`;
 }

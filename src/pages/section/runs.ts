@@ -65,7 +65,7 @@ function roundingCase(run: Run, { room }: Ceiling): ToleranceCase {
         },
         verdict: said, isWrong: Math.abs(ticks) > COFFERS_DIFFER,
         reasons: [
-            { words: t('{0} coffers, each cut to the nearest {1}', run.coffers.length, f(step)), ...at(saidBy(run.spacing) ?? room.grid?.at) },
+            { words: t('{0} coffers, each set to the {1} of the tape', run.coffers.length, f(step)), ...at(saidBy(run.spacing) ?? room.grid?.at) },
             ...run.coffers[0] === undefined ? [] : [{ words: t('A coffer is {0} before it is rounded', exactly(run.coffers[Math.floor(run.coffers.length / 2)]!, f, show)) }],
             { words: t('Cut lengths go by steps of {0}', f(step)), at: job.cutTo.at },
         ],
