@@ -63,6 +63,10 @@ describe('by number', () => {
     test('a million coffers are told, and not worked out', () => {
         expect(divided({ room: `10'`, widths: ['7"'], spacing: { coffers: 1_000_000 } }).troubles).toMatchObject([{ kind: 'too-many-coffers', count: 1_000_000, most: 41 }]);
     });
+    test('a coffer may be a single tick, and no less', () => {
+        expect(divided({ room: 13, widths: [5], spacing: { coffers: 3 } }).coffers).toEqual([1, 1, 1]);
+        expect(kinds({ room: 12, widths: [5], spacing: { coffers: 3 } })).toEqual(['grid-doesnt-close']);
+    });
     test('beams wider than the room do not close', () => {
         expect(divided({ room: `10'`, band: '3/4"', widths: ['7"'], spacing: { coffers: 19 } }).troubles).toMatchObject([
             { kind: 'grid-doesnt-close', along: 'east-west', wanted: ticksOf('127 1/2"'), has: ticksOf('120"'), parts: `18 x beam 7" + 2 x band 3/4"` },
@@ -80,6 +84,10 @@ describe('by size', () => {
     test('of two that are as near, the fewer', () => {
         // no width to speak of: 120" in 3 is 40", in 4 is 30"; the middle of 30" to 40" is 35"
         expect(divided({ room: '120"', widths: [1], spacing: { size: ['29 1/2"', '40 1/2"'] } }).coffers).toHaveLength(3);
+    });
+    test('of two that are exactly as near, the fewer', () => {
+        // 1010 less one line of 10 is 2 x 500, less two 3 x 330; both are 85 from the middle of 330 to 500
+        expect(divided({ room: 1010, widths: [10], spacing: { size: [330, 500] } }).coffers).toEqual([500, 500]);
     });
     test('a range said the wrong way round is the same range', () => {
         expect(divided({ room: '220"', widths: ['7"'], spacing: { size: ['54"', '40"'] } }).coffers).toHaveLength(4);

@@ -4,7 +4,7 @@ import { layOut } from '../../src/ceiling/layout.ts';
 import { spliceOnCrossings } from '../../src/ceiling/splices.ts';
 import { printInches } from '../../src/quantity/print-length.ts';
 import { exampleRoom } from '../support/example-room.ts';
-import { ticksOf, type RoomWords } from '../support/job-builder.ts';
+import { jobBuilder, ticksOf, type RoomWords } from '../support/job-builder.ts';
 import { runs } from '../support/full.ts';
 
 const at = (...positions: number[]) => positions.map((position, i) => ({ at: position, place: `on line ${i + 1}` }));
@@ -23,6 +23,19 @@ describe('splices on the crossings', () => {
         const apart = ticksOf('60"');
         expect(chosen(3 * apart, 2 * apart, [apart, 2 * apart])).toEqual([apart]);
         expect(chosen(3 * apart, 2 * apart, [apart, 2 * apart], [apart])).toEqual([2 * apart]);
+    });
+    test('on the marks of the tape, counted from where the run starts', () => {
+        // centers at 105 and 203 from a run that starts at 7 are 98 and 196 along it; the tape has marks at 96 and 200
+        const run = { from: 7, to: 307, most: 120, crossings: at(105, 203), neighbor: [], step: 8 };
+        expect(spliceOnCrossings(run)?.map(splice => splice.at)).toEqual([7 + 96, 7 + 200]);
+    });
+    test('two choices whose longest pieces differ by a step of the tape at most are as good: then away from the neighboring line\'s', () => {
+        // breaking 300" at 148" or at 160" leaves 152" or 160" as the longest piece: 8" apart
+        const inch = ticksOf('1"'), breaks = (step: number) => spliceOnCrossings({
+            from: 0, to: 300 * inch, most: 190 * inch, crossings: at(148 * inch, 160 * inch), neighbor: at(148 * inch), step: step * inch,
+        })?.map(splice => splice.at / inch);
+        expect(breaks(4)).toEqual([148]);
+        expect(breaks(8)).toEqual([160]);
     });
     test('no choice will do', () => expect(chosen(300, 90, [100, 200])).toBeUndefined());
     test('never a piece longer than the board, never a splice more than needed', () => {
@@ -87,4 +100,16 @@ describe('splices of a room', () => {
         expect(layOut(room).troubles.flatMap(trouble => trouble.kind === 'longer-than-the-board' ? [`${trouble.part} ${trouble.where}`] : []).sort())
             .toEqual(['band the north wall', 'bottom line A, bay 1', 'trim coffer 1']);
     });
+});
+
+test('a cleat is looked for among the boards at its own length, short of its side at both ends', () => {
+    // the longest sides are 57" (coffer 55 1/2" + 2 x 3/4"); cleats 1/4" short at each end are 56 1/2"; no end trim
+    const { stock, settings, said } = jobBuilder();
+    const tooLong = (length: string) => {
+        const strips = stock('strip', { thickness: '3/4"', width: '3/4"', lengths: [length] });
+        const job = { ...settings(), endTrim: said(0) };
+        return layOut(exampleRoom({ job, splices: 'on-crossings' }, { cleats: { stock: strips } })).troubles.filter(({ kind }) => kind === 'longer-than-the-board');
+    };
+    expect(tooLong('56 1/2"')).toEqual([]);
+    expect(tooLong('56 15/32"')).toMatchObject([{ part: 'cleat', length: ticksOf('56 1/2"'), longest: ticksOf('56 15/32"') }]);
 });

@@ -69,6 +69,35 @@ test('hours from feet: published rates of trim work', () => {
     expect(labor[0]!.minutes.div(60).valueOf()).toBeCloseTo(feet / TICKS_PER_FOOT / (200 / 24), 10);
 });
 
+describe('work on a detail', () => {
+    const minute = new Rational(1);
+    const shares = (over: Partial<Rates['labor']>, room = twoDetails()): [string, number][] =>
+        estimateOf(under({ ...NO_RATES, labor: { ...NO_RATES.labor, ...over } }, workOf(room)), jobBuilder().settings()).labor
+            .filter(({ phase }) => phase === 'first of its kind').map(({ what, minutes }) => [what, minutes.valueOf()]);
+
+    test('the first bay takes longer by a share of an average bay: the detail\'s time over the coffers', () => {
+        // 12 minutes for each of two crossings, which lie on the lines north-south: 24 minutes on the box; 6 coffers; twice as long
+        expect(shares({ byCount: { layout: given(new Rational(12)) }, firstBay: given(new Rational(1)) })).toEqual([['first bay of box', 4]]);
+    });
+    test('setting out belongs to the lines north-south, joints to the line of their first piece', () => {
+        const unfamiliar = given({ share: new Rational(1, 2), of: [] });
+        expect(shares({ byCount: { layout: given(minute) }, unfamiliar })).toEqual([['box is new to the crew', 1]]);
+        // bottoms east-west are cut between: two butts at each crossing, at pieces of line A
+        expect(shares({ byCount: { butt: given(minute) }, unfamiliar })).toEqual([['flat is new to the crew', 2]]);
+    });
+});
+
+/** Lines 1 and 2 of one detail, line A of another. */
+function twoDetails() {
+    const { stock, profile, room } = jobBuilder();
+    const board = stock('board', { thickness: '3/4"', width: '5 1/2"', lengths: [`16'`], perFoot: 2 });
+    const parts = { blocking: { stock: board }, sides: { stock: board }, cleats: { stock: board }, bottom: { stock: board } };
+    return room('den', {
+        width: `14'`, length: `12'`, north: { coffers: 3 }, east: { coffers: 2 }, through: 'north-south',
+        beams: profile('box', parts), lines: { A: { beams: profile('flat', parts) } },
+    });
+}
+
 function plainRoom() {
     const { stock, profile, room } = jobBuilder();
     const board = stock('board', { thickness: '3/4"', width: '5 1/2"', lengths: [`16'`], perFoot: 2 });

@@ -103,3 +103,10 @@ it('rounding that the job places is silent as long as the coffers stay within 1/
     expect(named(over('1/16'), 'rounding-left-over')).toEqual([]);                                     // 1/16" to each outer coffer
     expect(named(over('1/8'), 'rounding-left-over').map(finding => finding.severity)).toEqual(['warning']);       // 1/8" to one of them
 });
+
+it('a trim that is too low is ripped wider where its strip has the width, to the tick', () => {
+    const fixes = (strip: string): string[] =>
+        beamFindings({ trim: { stock: board(strip), rip: '9/16"' } }).filter(({ rule }) => rule === 'trim-wont-cover').flatMap(finding => finding.fixes.map(({ title }) => title));
+    expect(fixes('5/8"')).toEqual(['Rip the trim to 5/8"']);
+    expect(fixes('39/64"')).toEqual([]);
+});

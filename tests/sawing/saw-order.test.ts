@@ -169,6 +169,13 @@ describe('test pieces and gauge blocks', () => {
         expect(gauge).toMatchObject({ kind: 'cleat gauge', stock: { name: 'pine-1x6' }, count: 2, out: [{ name: 'pine-1x6 #1' }, { name: 'pine-1x6 #1' }] });
     });
 
+    // 96 - 1 = 95" to cut from; a piece and its kerf of 1/8" leave 8 1/8", which a block of 8" and its kerf just use up; 1/32" less do not do
+    test('a block takes its kerf too', () => {
+        const outOf = (length: string): number => steps(orderOf([cleat, piece('b1', pine, inches(length))]), 'blocks')[0]!.blocks[0]!.out.length;
+        expect(outOf('86 3/4')).toBe(1);
+        expect(outOf('86 25/32')).toBe(0);
+    });
+
     test('where no offcut is long enough none is named', () => {
         const order = orderOf([cleat, piece('b1', pine, inches(47)), piece('b2', pine, inches(47))]);
         expect(steps(order, 'blocks')[0]!.blocks[0]!.out).toEqual([]);

@@ -164,9 +164,17 @@ describe('what is counted', () => {
             '18 ga x 1 1/4" nails, bottoms': `${2 * (3 * 17 + 8 * 6)} pieces`,
             '16 ga x 2 1/2" nails, band': `${2 * (4 * 8 + 2 * 13)} pieces`,
             '18 ga x 2" nails, trim': `${24 * 6 + 24 * 6} pieces`,
-            'wood glue': '6 fl oz', 'wood filler': '11 fl oz', 'painter\'s caulk': '11 tubes',
+            'wood glue': '6 fl oz', 'wood filler': '11 fl oz',
+            // 300 mL run out as a round bead of 3/16" (4.7625 mm), 17.814 mm2 in section, are 16.84 m
+            'painter\'s caulk': '11 tubes',
         });
         for (const { by, basis } of off().consumables) { expect(by.length).toBeGreaterThan(10); expect(basis).toContain('common practice, no source'); }
+    });
+    test('one row of screws in blocking up to 3" wide, two in wider', () => {
+        const screws = (width: string): number => Number(Object.entries(counts({}, { blocking: { stock: stock('narrow', { thickness: '3/4"', width, lengths: ["16'"] }), screws: { gauge: 8, length: '2 1/2"', every: '16"' } } }))
+            .find(([what]) => what.includes('screws, blocking'))![1].split(' ')[0]);
+        const [three, more] = [screws('3"'), screws('3 1/32"')];
+        expect(more).toBe(2 * three);
     });
     test('what the job does not say how to fasten is not counted', () => {
         const plain = counts({ band: { stock: eight } }, { blocking: { stock: six }, sides: { stock: eight }, bottom: { stock: six }, spacers: null, cleats: null, trim: null });
