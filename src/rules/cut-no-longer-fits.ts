@@ -21,7 +21,7 @@ Wood keeps the length, the miters and the hand it was cut with, whatever becomes
 grid is changed after the first boards are cut, the record behind \`into\` says how a piece was cut, and the cut list how it is wanted.
 
 \`side-A-1-north\` was cut at 49 7/8" and is now wanted at 48 3/4": trim 1 1/8" off, and write the new length. Cut at 48", it would be
-3/4" too short and lost, unless another piece is wanted just as it is. A left-hand piece is no right-hand one: its miter has to come
+3/4" too short and lost, unless another piece is wanted just as it is, or shorter. A left-hand piece is no right-hand one: its miter has to come
 off first, which with a thickness of 3/4" at 45° takes 3/4" of its length.
 
 Until then such a piece does not count as cut: boards, order and saw want it again, and do not reckon with it as an offcut. Recut it
@@ -33,15 +33,19 @@ and write how it is now, put it where it fits, or give it up with \`spoiled\`.`,
         room({ layout: { room }, job, pieces }, report) {
             if (room.cutBoards.length === 0) return;
             const credit = creditOf(room, pieces());
-            const settled = new Set<string>();
+            // what can be recut for its own place waits for no other piece
+            const settled = new Set(credit.misfits.filter(isRecut).map(({ name }) => name.value));
+            const open = (each: Piece): boolean => credit.wanted(nameInRoom(each)) > 0 && !settled.has(nameInRoom(each));
             for (const misfit of credit.misfits) {
                 const { piece, name, record, board } = misfit;
-                const fitting = pieces().find(each => isOther(each, piece) && fits(each, record) && credit.wanted(nameInRoom(each)) > 0 && !settled.has(nameInRoom(each)));
-                if (fitting) settled.add(nameInRoom(fitting));
+                const others = pieces().filter(each => isOther(each, piece) && open(each));
+                const fitting = others.find(each => fits(each, record));
+                const shorter = fitting || isRecut(misfit) ? undefined : longest(others.filter(each => usableFor(each, record) >= longestOf(each)));
+                for (const each of [fitting, shorter]) if (each) settled.add(nameInRoom(each));
                 const size = sizesOf(job), words = (cut: AsCut): string => cutWords(cut, { piece, record, size });
                 report({
                     ...wordsOf(name),
-                    message: `${name.value} was cut ${words(record)}, and is now wanted ${words(recordOf(piece))}. ${remedy(misfit, fitting, size)}`,
+                    message: `${name.value} was cut ${words(record)}, and is now wanted ${words(recordOf(piece))}. ${remedy(misfit, { fitting, shorter }, size)}`,
                     related: [...record.at ? [{ at: record.at, message: `it was cut at ${size(record.length)}` }] : [], { at: piece.source, message: `it is wanted at ${size(longestOf(piece))} for this` }],
                     fixes: [
                         ...fitting ? replacing(name, nameInRoom(fitting), `Use it for ${nameInRoom(fitting)}`) : [],
@@ -53,6 +57,11 @@ and write how it is now, put it where it fits, or give it up with \`spoiled\`.`,
         },
     },
 });
+
+/** Of several as long as each other, the first. */
+function longest(pieces: readonly Piece[]): Piece | undefined {
+    return pieces.reduce<Piece | undefined>((best, each) => (best && longestOf(best) >= longestOf(each) ? best : each), undefined);
+}
 
 /** Another piece of the same wood with the same work on it. */
 function isOther(each: Piece, than: Piece): boolean {
@@ -71,10 +80,14 @@ function cutWords(cut: AsCut, { piece, record, size }: { piece: Piece; record: A
     return `at ${size(cut.length)}, ${cut.miters.length === 0 ? 'square' : cut.hand ? `${cut.hand}-hand ${angles}` : `mitered ${angles}`}`;
 }
 
-function remedy(misfit: Misfit, fitting: Piece | undefined, size: Sizes): string {
+/** What else it may be used for: as it is, or recut. */
+interface Elsewhere { readonly fitting?: Piece; readonly shorter?: Piece }
+
+function remedy(misfit: Misfit, { fitting, shorter }: Elsewhere, size: Sizes): string {
     const { piece, record } = misfit;
     const wanted = longestOf(piece), over = record.length - wanted;
-    const elsewhere = fitting ? `It fits as it is for ${nameInRoom(fitting)}.` : '';
+    const elsewhere = fitting ? `It fits as it is for ${nameInRoom(fitting)}.`
+        : shorter ? `Recut to ${size(longestOf(shorter))}, it does for ${nameInRoom(shorter)}: then write that name, and how it is then.` : '';
     if (isRecut(misfit)) {
         const how = hasItsEnds(piece, record) ? `Trim ${size(over)} off` : over > 0 ? `Recut its ends, ${size(over)} shorter in all` : 'Recut its ends';
         return `${elsewhere && `${elsewhere} Or: `}${how}, and write how it is then. Until then it is wanted again.`;
