@@ -45,10 +45,18 @@ export function serve(wire: Connection, disk?: FileSystemProvider, look: LookClo
     answerSelectionRanges(connection, shared);
     connection.onNotification(COLORS, ({ colors }: ColorsParams) => client.take(colors));
     connection.onCodeLensResolve(lens => (coffer.lsp.CodeLensProvider as CofferCodeLenses).resolve(lens));
-    (shared.workspace.DocumentBuilder as CofferDocumentBuilder).onFault = error => connection.console.error(error instanceof Error ? error.stack ?? error.message : String(error));
+    (shared.workspace.DocumentBuilder as CofferDocumentBuilder).onFault = error => logFault(connection, error);
     dropClosedTexts(shared);
     new CloseLook(shared, late, look);
     new Refresh(connection, shared, { client, figures, hints: coffer.lsp.InlayHintProvider as CofferInlayHints });
     // the outline tells sizes, so it needs the names of other files; and the links are those of imports that have been read
     startLanguageServer(shared, { DocumentSymbolProvider: DocumentState.IndexedReferences, DocumentLinkProvider: DocumentState.Linked });
+}
+
+function logFault(connection: Connection, error: unknown): void {
+    try {
+        connection.console.error(error instanceof Error ? error.stack ?? error.message : String(error));
+    } catch {
+        // the connection itself is gone: nobody is left to tell
+    }
 }

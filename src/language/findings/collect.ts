@@ -12,15 +12,16 @@ import { importFindings } from './imports.ts';
 import { linkFindings } from './links.ts';
 import { misplacedFindings } from './misplaced.ts';
 import { syntaxFindings } from './syntax.ts';
+import { withinText } from './within-text.ts';
 
 /**
  * All that can be wrong with a file as a text in the job language, in the order of the text. A line that could not be
  * read says nothing more than that: what else seems wrong with it only follows from there.
  */
 export function languageFindings(document: LangiumDocument): readonly Finding[] {
-    const syntax = syntaxFindings(document);
+    const syntax = withinText(document, syntaxFindings(document));
     try {
-        return withNames(document, syntax);
+        return withinText(document, withNames(document, syntax));
     } catch (error) {
         return [faultAt(topOf(document.uri.toString()), error, 'checking the words of this file'), ...syntax];
     }

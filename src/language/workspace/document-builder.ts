@@ -1,6 +1,7 @@
 import { DefaultDocumentBuilder, DocumentState, interruptAndCheck, isOperationCancelled, type AstNode, type BuildOptions, type Cancellation, type FileSystemProvider, type LangiumDocument, type LangiumDocuments, type URI } from 'langium';
 import type { CofferSharedServices } from '../services.ts';
 import type { CofferDocumentFactory } from './document-factory.ts';
+import { HintsOfOthers } from './hints-of-others.ts';
 import type { ImportGraph } from './import-graph.ts';
 import type { Jobs } from './jobs.ts';
 import type { Stamps } from './stamps.ts';
@@ -13,6 +14,7 @@ export class CofferDocumentBuilder extends DefaultDocumentBuilder {
     private readonly imports: ImportGraph;
     private readonly jobs: Jobs;
     private readonly stamps: Stamps;
+    private readonly hints = new HintsOfOthers();
     private readonly documents: LangiumDocuments;
     private readonly files: FileSystemProvider;
     private readonly factory: CofferDocumentFactory;
@@ -31,6 +33,14 @@ export class CofferDocumentBuilder extends DefaultDocumentBuilder {
     /** Langium would also link again, at every edit anywhere, each file with an unknown name; here only what it imports can mend that. */
     protected override shouldRelink(document: LangiumDocument, changed: Set<string>): boolean {
         return this.indexManager.isAffected(document, changed);
+    }
+
+    /** A file that goes from the disk, alone or with its folder, while it is open in the editor is what the editor says it is. */
+    override update(changed: URI[], deleted: URI[], cancelToken?: Cancellation.CancellationToken): Promise<void> {
+        const gone = deleted.map(uri => uri.toString());
+        const isGone = (uri: URI): boolean => gone.some(key => uri.toString() === key || uri.toString().startsWith(`${key}/`));
+        const open = gone.length === 0 ? [] : this.documents.all.map(({ uri }) => uri).filter(uri => isGone(uri) && this.textDocuments?.get(uri) !== undefined).toArray();
+        return super.update([...changed, ...open], deleted, cancelToken);
     }
 
     override resetToState<T extends AstNode>(document: LangiumDocument<T>, state: DocumentState): void {
@@ -98,7 +108,8 @@ export class CofferDocumentBuilder extends DefaultDocumentBuilder {
         await this.runCancelable(changed, DocumentState.Parsed, cancelToken, document => this.langiumDocumentFactory.update(document, cancelToken));
         const documents = await this.withImports(changed);
         await this.runCancelable(documents, DocumentState.IndexedContent, cancelToken, document => this.indexManager.updateContent(document, cancelToken));
-        await super.buildDocuments([...documents, ...this.underTouchedJobs(documents)], options, cancelToken);
+        for (const document of documents) this.hints.update(document);
+        await super.buildDocuments([...documents, ...this.alsoToCheck(documents)], options, cancelToken);
     }
 
     /** The documents and, through any chain, the files they import that nobody has opened yet. */
@@ -122,12 +133,18 @@ export class CofferDocumentBuilder extends DefaultDocumentBuilder {
         }
     }
 
-    private underTouchedJobs(known: readonly LangiumDocument[]): LangiumDocument[] {
-        const touched = this.jobs.takeTouched();
+    protected override cleanUpDeleted<T extends AstNode>(document: LangiumDocument<T>): void {
+        this.hints.remove(document.uri.toString());
+        super.cleanUpDeleted(document);
+    }
+
+    /** What stands under a job that was touched, and what is told of names and files that came or went. */
+    private alsoToCheck(known: readonly LangiumDocument[]): LangiumDocument[] {
+        const touched = this.jobs.takeTouched(), told = this.hints.takeChanged(this.imports, ({ uri }) => this.documents.hasDocument(uri));
         const others: LangiumDocument[] = [];
         const alreadyBuilt = new Set(known);
         for (const document of this.documents.all) {
-            if (!touched(document.uri.toString())) continue;
+            if (!touched(document.uri.toString()) && !told(document)) continue;
             if (document.state > DocumentState.IndexedReferences) this.resetToState(document, DocumentState.IndexedReferences);
             else this.stamps.bump(document);
             if (!alreadyBuilt.has(document)) others.push(document);

@@ -1,0 +1,22 @@
+import { fileURLToPath } from 'node:url';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { formats } from './look.ts';
+import { inputs, textOf } from './mutations.ts';
+import { fuzz } from './run.ts';
+import { corpusOf } from './texts.ts';
+
+// A few of what `npm run fuzz` does by the thousand, always the same ones.
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const corpus = corpusOf(root);
+
+test('mutilated texts through the house, and sessions with the server', async () => {
+    const said: string[] = [];
+    const outcome = await fuzz({ root, count: 150, seed: 5, perSession: 30, timed: false, say: words => { said.push(words); } });
+    expect(said).toEqual([]);
+    expect(outcome).toMatchObject({ inputs: 150, sessions: 5, failures: 0 });
+});
+
+test('mutilated texts are formatted in one go, or left alone', () => {
+    fc.assert(fc.property(inputs(corpus.seeds.length), input => formats(textOf(input, corpus.seeds))), { seed: 5, numRuns: 1500 });
+});
