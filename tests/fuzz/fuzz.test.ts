@@ -12,11 +12,11 @@ const corpus = corpusOf(root);
 
 test('mutilated texts through the house, and sessions with the server', async () => {
     const said: string[] = [];
-    const outcome = await fuzz({ root, count: 60, seed: 5, perSession: 20, timed: false, say: words => { said.push(words); } });
+    const outcome = await fuzz({ root, count: 40, seed: 5, perSession: 20, timed: false, say: words => { said.push(words); } });
     expect(said).toEqual([]);
-    expect(outcome).toMatchObject({ inputs: 60, sessions: 3, failures: 0 });
+    expect(outcome).toMatchObject({ inputs: 40, sessions: 2, failures: 0 });
 });
 
 test('mutilated texts are formatted in one go, or left alone', () => {
-    fc.assert(fc.property(inputs(corpus.seeds.length), input => formats(textOf(input, corpus.seeds))), { seed: 5, numRuns: 400 });
+    fc.assert(fc.property(inputs(corpus.seeds.length), input => formats(textOf(input, corpus.seeds))), { seed: 5, numRuns: 250 });
 });

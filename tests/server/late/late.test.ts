@@ -177,11 +177,14 @@ describe('are gone', () => {
         expect(client.history.filter(each => each.uri === uri).at(-1)!.diagnostics).toEqual([]);
     });
 
-    test('with a file that is deleted, open or not', async () => {
+    test('with a file that is deleted: while it is open it is what the editor holds, and closed it is gone', async () => {
         await openedDen();
+        const from0 = client.history.length;
         await client.onDiskChange('rooms/den.coffer', undefined);
-        await client.until(room, findings => findings.length === 0);
+        await client.until(client.uri('yard.coffer'), () => publicationsOf(room, from0).length > 0);
+        expect(publicationsOf(room, from0).at(-1)!.diagnostics.length).toBeGreaterThan(0);
         await client.close(room);
+        await client.until(room, findings => findings.length === 0);
         const from = client.history.length;
         const other = await client.open('untitled:other', 'edition 1\nroom hall { wall north 9 }\n');
         await client.until(other, findings => findings.length > 0);
