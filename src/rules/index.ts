@@ -42,6 +42,7 @@ import { partVanishes } from './part-vanishes.ts';
 import { pieceMiscounted } from './piece-miscounted.ts';
 import { piecesOverlap } from './pieces-overlap.ts';
 import { pressAddsUp } from './press-adds-up.ts';
+import { pressLost } from './press-lost.ts';
 import { requireFails } from './require-fails.ts';
 import { roomNotRectangular } from './room-not-rectangular.ts';
 import { roundingLeftOver } from './rounding-left-over.ts';
@@ -67,7 +68,7 @@ export const RULES: readonly Rule[] = [
     cutWithoutRecord, depthsDiffer,
     depthsNearlyEqual, endCoffersDiffer, fixtureInBeam, fixtureOffCenter, fixtureOutsideRoom, gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn,
     groovesDontMeet, jointOpens, linesOverlap, longerThanTheBoard, mdfEdgeFastening, nailShows, nailWontHold, noCofferSizeFits, noRate, noSuchPiece,
-    notLaidOut, notPositive, notSupportedLayout, offcutTooShort, partVanishes, pieceMiscounted, piecesOverlap, pressAddsUp, requireFails,
+    notLaidOut, notPositive, notSupportedLayout, offcutTooShort, partVanishes, pieceMiscounted, piecesOverlap, pressAddsUp, pressLost, requireFails,
     roomNotRectangular, roundingLeftOver, runPinchesChannel, sheetNotRipped, shortABoard, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
     spliceInSight, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush, unknownLine,
 ];

@@ -9,9 +9,8 @@ import { linesNamed, sizesOf } from './support/words.ts';
 
 /** What bottoms may press in one run, all of them together. */
 export const MOST_PRESS = inches('1/16');
-const STEP = inches('1/128');
 
-const wrong = changed(HALL, 'bottom { stock poplar-1x4 }', `bottom {
+const wrong = changed(changed(HALL, 'room hall', 'job "Press" { cut-to 1/64" }\n\nroom hall'), 'bottom { stock poplar-1x4 }', `bottom {
     stock  poplar-1x4
     press  1/32"
   }`);
@@ -26,7 +25,7 @@ last one, or drives the lines apart.
 
 Three bottoms, each 1/32" long, press 3/32" in the run. 1/64" each is 3/64".`,
     wrong,
-    right: changed(wrong, '1/32"', '1/64"'),
+    right: changed(wrong, 'press  1/32"', 'press  1/64"'),
     basis: '1/32" a piece, not over 1/16" a run: common practice, no source.',
     check: {
         room({ layout: { ceiling }, job }, report) {
@@ -36,14 +35,14 @@ Three bottoms, each 1/32" long, press 3/32" in the run. 1/64" each is 3/64".`,
                 const run = ceiling && (lines[0]!.runs === 'east-west' ? ceiling.across : ceiling.down);
                 const said = run && spacingSaidBy(run.spacing);
                 if (!press || !said || pieces < 2 || pieces * press.value <= MOST_PRESS) continue;
-                const right = roundDown(MOST_PRESS / pieces, STEP);
+                const right = roundDown(MOST_PRESS / pieces, job.cutTo.value);
                 report({
                     ...wordsOf(said),
                     message: `The bottoms of ${linesNamed(lines.map(line => line.name))} press ${size(pieces * press.value)} in one run: ${pieces} pieces, each cut ${size(press.value)} long. `
-                        + `${size(MOST_PRESS)} in all is the most: ${size(right)} each.`,
+                        + `${size(MOST_PRESS)} in all is the most: ${right > 0 ? `${size(right)} each` : 'say a finer \`cut-to\` and less, or none'}.`,
                     related: [{ at: press.at, message: `each bottom is cut ${size(press.value)} long` }],
                     // in another file the same detail may serve rooms with shorter runs
-                    fixes: press.at.uri === said.at.uri ? replacing(press, spelled(right, job), `Press ${size(right)} each`) : [],
+                    fixes: press.at.uri === said.at.uri && right > 0 ? replacing(press, spelled(right, job), `Press ${size(right)} each`) : [],
                 });
             }
         },

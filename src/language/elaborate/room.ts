@@ -12,6 +12,7 @@ import { Block } from './block.ts';
 import { readFixture } from './fixture.ts';
 import { readGrid } from './grid.ts';
 import type { House } from './house.ts';
+import { warnNoEffect } from './no-effect.ts';
 import { fixtureNotComputed, measuredOf, notComputed, raisedFor, type Uncounted } from './not-computed-yet.ts';
 import type { Raise } from './raised.ts';
 import type { LineReading, Reading } from './reading.ts';
@@ -229,7 +230,11 @@ function notComputedOf({ name }: ast.Room, room: Reading, measured: Reading | un
     for (const block of ['ceiling', 'grid'] as const) {
         for (const inner of [room.inner(block), measured?.inner(block)]) if (inner) notComputed(inner, tell);
     }
-    for (const perimeter of [room.inner('grid')?.inner('perimeter'), measured?.inner('grid')?.inner('perimeter')]) if (perimeter) notComputed(perimeter, tell);
+    for (const grid of [room.inner('grid'), measured?.inner('grid')]) {
+        const perimeter = grid?.inner('perimeter');
+        if (perimeter) notComputed(perimeter, tell);
+        for (const inner of [grid, perimeter]) if (inner) warnNoEffect(inner, one => raise({ ...one, ...name !== undefined && { room: name } }));
+    }
     for (const thing of [...room.block.fixtures, ...measured?.block.fixtures ?? []]) {
         fixtureNotComputed(thing, house.vocabulary.kindOfFixture(thing), tell);
         if (thing.kind === 'line' || thing.kind === 'board') notComputed(thingReading(room, thing, house), tell);

@@ -22,6 +22,7 @@ export const LANGUAGE_RULES = {
     'wrong-unit': 'A rate is per something that it is not reckoned by: a corner per coffer, screws per board.',
     'out-of-range': 'A size that no job has: negative or zero where there must be something, or too large.',
     'likely-slip': 'A figure that is read as it stands, and that hardly any job has: most likely the pen slipped.',
+    'no-effect': 'Something is said that changes nothing beside what else is said: an overhang of a bottom that lies between the sides.',
     'not-whole': 'A count is not a whole number.',
     'range-upside-down': 'The least of a range is more than its most.',
     'goes-round-in-a-ring': 'A value, a stock or a profile depends on itself.',
