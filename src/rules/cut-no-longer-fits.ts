@@ -21,8 +21,8 @@ Wood keeps the length, the miters and the hand it was cut with, whatever becomes
 grid is changed after the first boards are cut, the record behind \`into\` says how a piece was cut, and the cut list how it is wanted.
 
 \`side-A-1-north\` was cut at 49 7/8" and is now wanted at 48 3/4": trim 1 1/8" off, and write the new length. Cut at 48", it would be
-3/4" too short and lost, unless another piece is wanted just as it is, or shorter. A left-hand piece is no right-hand one: its miter has to come
-off first, which with a thickness of 3/4" at 45° takes 3/4" of its length.
+3/4" too short and lost, unless another piece is wanted just as it is, or shorter. A left-hand piece is no right-hand one: its
+miter has to come off first, which with a thickness of 3/4" at 45° takes 3/4" of its length.
 
 Until then such a piece does not count as cut: boards, order and saw want it again, and do not reckon with it as an offcut. Recut it
 and write how it is now, put it where it fits, or give it up with \`spoiled\`.`,
