@@ -7,6 +7,8 @@ const mayUse = {
     data: ['quantity'],
     // points, lines and polygons of whole numbers: knows no wood
     plane: ['quantity'],
+    // a ceiling from its plan: walls, lines, how they meet, every piece
+    arrangement: ['plane', 'quantity'],
     provenance: ['quantity', 'data'],
     findings: ['provenance', 'quantity', 'data'],
     job: ['findings', 'provenance', 'quantity', 'data'],

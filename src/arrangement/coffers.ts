@@ -1,0 +1,82 @@
+import { directionOf } from '../plane/line.ts';
+import { cornerAngles, extentOf, placeIn, twiceArea, type Extent } from '../plane/polygon.ts';
+import { distance, reach, type Point } from '../plane/point.ts';
+import type { Flank } from './carriers.ts';
+import type { CofferLoop, WalkedEdge } from './coffer-walks.ts';
+import { compassOf } from './compass.ts';
+import type { Coffer, CofferEdge } from './model.ts';
+import type { Stretch } from './piece.ts';
+import { tickPoint, type Unit } from './unit.ts';
+
+/** A coffer's loops in units: round it, and round what stands free in it. */
+export interface WalkedCoffer { readonly number: number; readonly outer: CofferLoop; readonly holes: readonly CofferLoop[] }
+
+/** Loops that are walked clockwise are coffers; those walked the other way go round what stands free in the smallest coffer about them. */
+export function numberedCoffers(loops: readonly CofferLoop[]): WalkedCoffer[] {
+    const measured = loops.map(loop => {
+        const corners = loop.map(edge => edge.from);
+        return { loop, corners, area: twiceArea(corners), extent: extentOf(corners) };
+    });
+    const outer = measured.filter(({ area }) => area > 0n), inner = measured.filter(({ area }) => area < 0n);
+    const holes = new Map<CofferLoop, CofferLoop[]>();
+    for (const hole of inner) {
+        const about = outer.filter(({ corners }) => placeIn(corners, hole.corners[0]!) === 'inside').sort((a, b) => (a.area < b.area ? -1 : 1))[0];
+        if (about) holes.set(about.loop, [...holes.get(about.loop) ?? [], hole.loop]);
+    }
+    return inRows(outer).map(({ loop }, i) => ({ number: i + 1, outer: loop, holes: holes.get(loop) ?? [] }));
+}
+
+/**
+ * Row by row: the coffer whose top is highest (of several, the westmost) begins a row of all whose tops lie above its middle; these are
+ * numbered from the west by their middles, and so on with the rest.
+ */
+function inRows<T extends { readonly extent: Extent }>(coffers: readonly T[]): T[] {
+    const middle = ({ extent: { west, east } }: T): number => west + east;
+    const ordered: T[] = [];
+    let left = [...coffers].sort((a, b) => a.extent.north - b.extent.north || a.extent.west - b.extent.west);
+    while (left.length > 0) {
+        const { north, south } = left[0]!.extent;
+        const row = left.filter(({ extent }) => 2 * extent.north < north + south);
+        ordered.push(...row.sort((a, b) => middle(a) - middle(b) || a.extent.north - b.extent.north));
+        left = left.filter(coffer => !row.includes(coffer));
+    }
+    return ordered;
+}
+
+/** The numbers of the coffers that a stretch of a flank's face looks into: several where shallower beams die into it. */
+export function coffersAlong(flank: Flank, face: Stretch, coffers: readonly WalkedCoffer[], unit: Unit): number[] {
+    const way = directionOf(flank.base), length = reach(face.from, face.to, way);
+    const looksIn = ({ flanks, from, to }: WalkedEdge): boolean => flanks.includes(flank)
+        && Math.min(length, reach(face.from, to, way)) - Math.max(0, reach(face.from, from, way)) > unit.perTick;
+    return coffers.filter(({ outer, holes }) => [outer, ...holes].some(loop => loop.some(looksIn))).map(coffer => coffer.number);
+}
+
+export function cofferOf({ number, outer, holes }: WalkedCoffer, unit: Unit): Coffer {
+    const first = fromNorthWest(outer);
+    const area = [outer, ...holes].reduce((sum, loop) => sum + twiceArea(loop.map(edge => edge.from)), 0n);
+    return {
+        number, edges: edgesOf(first, unit), holes: holes.map(hole => edgesOf(hole, unit)),
+        outline: outlineOf(first, unit), holeOutlines: holes.map(hole => outlineOf(hole, unit)),
+        area: Number(area) / 2 / unit.perTick ** 2,
+    };
+}
+
+/** Beginning with the corner that lies farthest to the north-west; of two, the one farther north. */
+function fromNorthWest(loop: CofferLoop): CofferLoop {
+    const before = (a: Point, b: Point): boolean => a.x + a.y < b.x + b.y || a.x + a.y === b.x + b.y && a.y < b.y;
+    let first = 0;
+    loop.forEach((edge, i) => { if (before(edge.from, loop[first]!.from)) first = i; });
+    return [...loop.slice(first), ...loop.slice(0, first)];
+}
+
+function edgesOf(loop: CofferLoop, unit: Unit): CofferEdge[] {
+    const angles = cornerAngles(loop.map(edge => edge.from));
+    return loop.map(({ flanks, line, from, to }, i) => ({
+        on: compassOf({ x: 0 - line.a, y: 0 - line.b }), along: [...new Set(flanks.map(flank => flank.of.name))],
+        length: distance(from, to) / unit.perTick, angle: angles[i]!,
+    }));
+}
+
+function outlineOf(loop: CofferLoop, unit: Unit): Point[] {
+    return loop.map(edge => tickPoint(edge.from, unit));
+}

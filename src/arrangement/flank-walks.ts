@@ -1,0 +1,66 @@
+import { turn } from '../plane/line.ts';
+import { flanksOf, type Flank, type WallCarrier } from './carriers.ts';
+import { isOutside, sideCut, type SideCut } from './corners.ts';
+import type { Meetings, Pass, Run } from './meetings.ts';
+import type { Plan } from './plan.ts';
+import type { Trouble } from './troubles.ts';
+
+/** Where a flank meets another: the corner of a coffer. `cut`: how the side on this flank ends here; null where it runs on unbroken. */
+export interface Border { readonly other: Flank; readonly outside: boolean; readonly cut: SideCut | null }
+/** Where something passes or ends at a flank: the coffer before it ends at `entry`, the one after it begins at `exit`. */
+export interface Gap { readonly entry: Border; readonly exit: Border }
+/** A flank from its start to its end, all that meets it in order. */
+export interface FlankWalk { readonly flank: Flank; readonly start: Border; readonly end: Border; readonly gaps: readonly Gap[] }
+
+export function flankWalks(plan: Plan, walls: readonly WallCarrier[], meetings: Meetings, troubles: Trouble[]): FlankWalk[] {
+    return [
+        ...walls.map((wall, i) => walkOfWall(wall, walls.at(i - 1)!, walls[(i + 1) % walls.length]!, meetings.onWalls.get(wall)!, plan, troubles)),
+        ...meetings.runs.flatMap(run => flanksOf(run.carrier).map(flank => walkOfFlank(run, flank))),
+    ];
+}
+
+function walkOfFlank({ start, end, passes }: Run, flank: Flank): FlankWalk {
+    const border = (at: typeof start): Border => {
+        const other = at.at[flank.side];
+        const outside = at.ring && isOutsideOfRing(flank, at, at === start);
+        return { other, outside, cut: at.relation === 'dies' ? 'dies' : sideCut(flank, other, outside, at.corners, other.of.kind === 'wall' ? false : at.through) };
+    };
+    const gaps = passes.filter(pass => pass.touches.includes(flank.side)).map(pass => gapOf(flank, pass));
+    return flank.side === 'right' ? { flank, start: border(start), end: border(end), gaps } : { flank, start: border(end), end: border(start), gaps: gaps.reverse() };
+}
+
+/** In a ring the outer flanks meet in a corner that turns left as the coffer is walked. */
+function isOutsideOfRing(flank: Flank, end: Run['start'], atStartOfLine: boolean): boolean {
+    const other = end.at[flank.side];
+    const atStartOfFlank = atStartOfLine === (flank.side === 'right');
+    return atStartOfFlank ? isOutside(other, flank) : isOutside(flank, other);
+}
+
+function gapOf(flank: Flank, { near, far, relation, through, corners }: Pass): Gap {
+    const [entry, exit] = flank.side === 'right' ? [near, far] : [far, near];
+    const border = (other: Flank): Border => ({
+        other, outside: false, cut: relation === 'over' ? null : relation === 'dies' ? 'dies' : sideCut(flank, other, false, corners, flank.of.kind === 'wall' ? true : !through),
+    });
+    return { entry: border(entry), exit: border(exit) };
+}
+
+function walkOfWall(wall: WallCarrier, before: WallCarrier, after: WallCarrier, passes: readonly Pass[], plan: Plan, troubles: Trouble[]): FlankWalk {
+    return {
+        flank: wall.right,
+        start: wallCorner(before, wall, wall, plan), end: wallCorner(wall, after, wall, plan, troubles),
+        gaps: passes.map(pass => gapOf(wall.right, pass)),
+    };
+}
+
+/** The corner of two walls, for one of them. Told once, where the first of them ends. */
+function wallCorner(before: WallCarrier, after: WallCarrier, own: WallCarrier, plan: Plan, troubles?: Trouble[]): Border {
+    const other = own === before ? after : before;
+    const outside = isOutside(before.right, after.right);
+    const [a, b] = [own.perimeter, other.perimeter], walls = [before.name, after.name] as const;
+    const both = a.kind === 'half-beam' && b.kind === 'half-beam';
+    if (both && a.depth !== b.depth) troubles?.push({ kind: 'unlike-half-beams', walls, depths: own === before ? [a.depth, b.depth] : [b.depth, a.depth] });
+    if (outside && !both && [a.kind, b.kind].includes('half-beam') && [a.kind, b.kind].includes('band')) troubles?.push({ kind: 'unlike-outside-corner', walls });
+    if (turn(before.right.base, after.right.base) === 0 && before.right.offsets.face !== after.right.offsets.face) troubles?.push({ kind: 'step-in-a-wall', walls });
+    const cut = a.kind !== 'half-beam' ? null : both ? sideCut(own.right, other.right, outside, plan.corners, undefined) : 'dies';
+    return { other: other.right, outside, cut };
+}

@@ -1,0 +1,72 @@
+import { touch, type Polygon } from '../plane/polygon.ts';
+import type { Point } from '../plane/point.ts';
+import type { WallCarrier } from './carriers.ts';
+import type { Joint, Part, Piece } from './model.ts';
+import type { SideRun } from './sides.ts';
+
+/** Sides with the runs they were made from, and trims loop by loop: what tells whose ends meet. */
+export interface Made {
+    readonly pieces: readonly Piece[];
+    readonly sides: ReadonlyMap<SideRun, Piece>;
+    readonly trims: readonly (readonly Piece[])[];
+    readonly walls: readonly WallCarrier[];
+}
+
+/** The joints that show: corners of sides and of trims, bottoms and timbers that butt against one that runs through, splices, corners of the band. */
+export function jointsOf({ pieces, sides, trims, walls }: Made): Joint[] {
+    const index = new Map(pieces.map((piece, i) => [piece, i]));
+    const joint = (kind: Joint['kind'], a: Piece | undefined, b: Piece | undefined): Joint[] =>
+        a && b && a !== b ? [{ kind, pieces: [index.get(a)!, index.get(b)!], meets: [a.of, b.of] }] : [];
+    const byCarrier = new Map<string, Piece[]>();
+    for (const piece of pieces) {
+        const key = placeKey(piece.part, piece.of);
+        byCarrier.set(key, [...byCarrier.get(key) ?? [], piece]);
+    }
+    const all = (part: Part, of: string): readonly Piece[] => byCarrier.get(placeKey(part, of)) ?? [];
+    return [
+        ...sideCorners(sides).flatMap(([a, b]) => joint('corner', a, b)),
+        ...pieces.flatMap(piece => buttsOf(piece, all).flatMap(other => joint('butt', piece, other))),
+        ...pieces.flatMap(piece => piece.ends[1].cut === 'splice' ? joint('splice', piece, all(piece.part, piece.of).find(next => next.nth === piece.nth + 1)) : []),
+        ...walls.flatMap((wall, i) => joint('band-corner', all('band', wall.name).at(-1), all('band', walls[(i + 1) % walls.length]!.name)[0])),
+        ...trims.flatMap(loop => loop.flatMap((piece, i) => joint('trim-corner', piece, loop[(i + 1) % loop.length]))),
+    ];
+}
+
+function placeKey(part: Part, of: string): string {
+    return `${part} ${of}`;
+}
+
+/** In every corner of a coffer a side that ends meets the one that starts there. */
+function sideCorners(sides: ReadonlyMap<SideRun, Piece>): [Piece, Piece | undefined][] {
+    const starting = new Map<string, Piece>();
+    for (const [{ flank, start }, piece] of sides) if (start.cut !== 'dies') starting.set(`${start.other.id} ${flank.id}`, piece);
+    return [...sides].flatMap(([{ flank, end }, piece]) => end.cut === 'dies' ? [] : [[piece, starting.get(`${flank.id} ${end.other.id}`)]]);
+}
+
+/** What a bottom's or a timber's ends butt against: the piece of the other line that they touch. */
+function buttsOf(piece: Piece, all: (part: Part, of: string) => readonly Piece[]): Piece[] {
+    if (piece.part !== 'bottom' && piece.part !== 'beam') return [];
+    return piece.ends.flatMap(({ cut, meets }, i) => {
+        if (cut !== 'between') return [];
+        const others = all(piece.part, meets);
+        const end = endOf(piece, i);
+        const met = others.find(({ outline }) => touches(outline, end));
+        return met ? [met] : [];
+    });
+}
+
+/** The middle of one end, and a point a thousandth of an inch in front of it, that lies in what it touches. Outlines start and end at the start of a piece. */
+function endOf({ outline }: Piece, which: number): readonly [Point, Point] {
+    const [a, b, c, d] = outline as [Point, Point, Point, Point];
+    const middle = (p: Point, q: Point): Point => ({ x: Math.round((p.x + q.x) / 2), y: Math.round((p.y + q.y) / 2) });
+    const [start, end] = [middle(a, d), middle(b, c)];
+    const [at, from] = which === 0 ? [start, end] : [end, start];
+    const length = Math.hypot(at.x - from.x, at.y - from.y) || 1;
+    return [at, { x: Math.round(at.x + (at.x - from.x) * BEYOND / length), y: Math.round(at.y + (at.y - from.y) * BEYOND / length) }];
+}
+/** Ticks. A play is wider than this; so from the end of a bottom the other begins within it only where they touch but for rounding. */
+const BEYOND = 16;
+
+function touches(outline: Polygon, [at, beyond]: readonly [Point, Point]): boolean {
+    return outline.some((corner, i) => touch(corner, outline[(i + 1) % outline.length]!, at, beyond));
+}

@@ -1,0 +1,102 @@
+import { crossing, offset, squareThrough, type Line } from '../plane/line.ts';
+import { reach } from '../plane/point.ts';
+import type { Flank, LineCarrier } from './carriers.ts';
+import type { End, Pass, Run } from './meetings.ts';
+import type { Cut, Piece, Term } from './model.ts';
+import { heightsOf } from './offsets.ts';
+import { pieceOf, type Stretch } from './piece.ts';
+import { pointOf, type Unit } from './unit.ts';
+
+type StripPart = 'bottom' | 'blocking' | 'beam';
+
+/** Where a strip is cut off, and the face that its clear length counts from. */
+interface CutOff {
+    readonly at: Line; readonly face: Line;
+    readonly cut: Cut;
+    readonly meets: string;
+    /** Blocking stands clear of a deeper beam; and where one end does, the other stands clear of a band or a bare wall as well. */
+    readonly clearOf: 'deeper' | 'wall' | null;
+}
+
+/** What runs along a line between its sides, bottom and blocking; of a solid beam the timber itself. */
+export function stripsOfLine(run: Run, clearance: number, unit: Unit): Piece[] {
+    const { beam } = run.carrier;
+    const parts: StripPart[] = beam.kind === 'solid' ? ['beam'] : [...beam.blocking ? ['blocking' as const] : [], ...beam.bottom ? ['bottom' as const] : []];
+    return parts.flatMap(part => {
+        const stretches = stretchesOf(run, part, unit);
+        return stretches.flatMap(([start, end], i) => strip(run.carrier, part, i + 1, start, end, Math.round(clearance * unit.perTick), unit) ?? []);
+    });
+}
+
+/** From cut to cut, what has a length, and each divided where it is spliced. */
+function stretchesOf({ carrier, passes, start, end }: Run, part: StripPart, unit: Unit): (readonly [CutOff, CutOff])[] {
+    const cuts = passes.flatMap(pass => cutByPass(carrier, pass, part));
+    const starts = [cutByEnd(start, part), ...cuts.map(cut => cut.after)], ends = [...cuts.map(cut => cut.before), cutByEnd(end, part)];
+    const place = ({ at }: CutOff): number => reach({ x: 0, y: 0 }, crossing(carrier.center, at)!, carrier.direction);
+    const splices = (carrier.line.splices ?? []).map((spot): CutOff => {
+        const at = squareThrough(carrier.center, pointOf(spot, unit));
+        return { at, face: at, cut: 'splice', meets: carrier.name, clearOf: null };
+    }).sort((a, b) => place(a) - place(b));
+    return starts.flatMap((from, i) => {
+        const to = ends[i]!;
+        if (place(from) >= place(to)) return [];
+        const within = splices.filter(splice => place(from) < place(splice) && place(splice) < place(to));
+        const stops = [from, ...within, to];
+        return stops.slice(1).map((stop, k) => [stops[k]!, stop] as const);
+    });
+}
+
+function edgeOf(flank: Flank, part: StripPart): Line {
+    return part === 'beam' ? flank.face : flank[part];
+}
+
+/** What crosses or ends here cuts it in two where it is deeper, or its own runs through. */
+function cutByPass(own: LineCarrier, { line, near, far, relation, through, stem }: Pass, part: StripPart): { before: CutOff; after: CutOff }[] {
+    const cutOff = (flank: Flank): CutOff => relation === 'dies'
+        ? { at: flank.face, face: flank.face, cut: 'dies', meets: line.name, clearOf: 'deeper' }
+        : { at: edgeOf(flank, part), face: flank.face, cut: 'between', meets: line.name, clearOf: null };
+    const cuts = relation === 'dies' || relation === 'flush' && (through || part === 'blocking' && !stem && hasBlocking(own) && !hasBlocking(line));
+    return cuts ? [{ before: cutOff(near), after: cutOff(far) }] : [];
+}
+
+/** A beam that has something else inside has no blocking, and none runs through it. */
+function hasBlocking({ beam }: LineCarrier): boolean {
+    return beam.kind === 'box' && beam.blocking !== undefined;
+}
+
+function cutByEnd({ carrier, relation, near, far, through }: End, part: StripPart): CutOff {
+    const meets = carrier.name, { face } = near;
+    if (carrier.kind === 'wall' && carrier.perimeter.kind !== 'half-beam') return { at: face, face, cut: 'dies', meets, clearOf: 'wall' };
+    if (relation === 'dies') return { at: face, face, cut: 'dies', meets, clearOf: 'deeper' };
+    if (through && carrier.kind === 'line') return { at: edgeOf(far, part), face, cut: 'runs-through', meets, clearOf: null };
+    return { at: edgeOf(near, part), face, cut: 'between', meets, clearOf: null };
+}
+
+function strip(own: LineCarrier, part: StripPart, nth: number, start: CutOff, end: CutOff, clearance: number, unit: Unit): Piece | undefined {
+    const standsClear = part === 'blocking' && (start.clearOf === 'deeper' || end.clearOf === 'deeper');
+    const [from, to] = [start, end].map(cut => standsClear && cut.clearOf ? offset(cut.at, clearance) : cut.at) as [Line, Line];
+    const rightEdge = edgeOf(own.right, part);
+    const left = stretch(edgeOf(own.left, part), from, to), right = stretch(rightEdge, from, to), clear = stretch(rightEdge, start.face, end.face);
+    if (!left || !right || !clear) return undefined;
+    const why: Term[] = [
+        { what: 'clear', of: own.name, ticks: reach(clear.from, clear.to, own.direction) },
+        { what: 'end', of: start.meets, ticks: reach(right.from, clear.from, own.direction) },
+        { what: 'end', of: end.meets, ticks: reach(clear.to, right.to, own.direction) },
+    ];
+    const edgeName = part === 'beam' ? 'face' : part;
+    return pieceOf({
+        part, of: own.name, nth, way: own.center, names: ['left', 'right'], edges: [left, right], cuts: [start.cut, end.cut], meets: [start.meets, end.meets],
+        width: own.left.offsets[edgeName] + own.right.offsets[edgeName], ...heights(own, part), why,
+    }, unit);
+}
+
+function heights({ beam }: LineCarrier, part: StripPart): { top: number; foot: number } {
+    if (beam.kind === 'solid') return { top: 0, foot: beam.depth };
+    const { bottomTop, bottomFoot, blockingFoot } = heightsOf(beam);
+    return part === 'bottom' ? { top: bottomTop, foot: bottomFoot } : { top: 0, foot: blockingFoot };
+}
+
+function stretch(line: Line, from: Line, to: Line): Stretch | undefined {
+    const a = crossing(line, from), b = crossing(line, to);
+    return a && b && { from: a, to: b };
+}

@@ -1,0 +1,110 @@
+import type { Polygon } from '../plane/polygon.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import type { Trouble } from './troubles.ts';
+
+/**
+ * A ceiling as it is worked out from a plan: plain data. Lengths are in ticks, and where a division left a fraction of one, with it, so
+ * that equal pieces stay equal; they are rounded once, by whoever cuts. Corners of outlines are rounded once to whole ticks, so
+ * outlines fit to a tick a corner. Angles in degrees.
+ */
+export interface Arrangement {
+    readonly coffers: readonly Coffer[];
+    readonly pieces: readonly Piece[];
+    readonly joints: readonly Joint[];
+    /** Where there is one, there are no coffers, pieces or joints. */
+    readonly troubles: readonly Trouble[];
+}
+
+export type Compass = 'north' | 'north-east' | 'east' | 'south-east' | 'south' | 'south-west' | 'west' | 'north-west';
+export type Part = 'side' | 'cleat' | 'bottom' | 'blocking' | 'beam' | 'band' | 'wall-cleat' | 'trim';
+
+export interface Coffer {
+    /** Row by row from the north-west. */
+    readonly number: number;
+    /** Clockwise, from the corner that lies farthest to the north-west. */
+    readonly edges: readonly CofferEdge[];
+    /** Round what stands free in it: walked counterclockwise. */
+    readonly holes: readonly (readonly CofferEdge[])[];
+    readonly outline: Polygon;
+    readonly holeOutlines: readonly Polygon[];
+    /** In square ticks, exact but for rounding. */
+    readonly area: number;
+}
+export interface CofferEdge {
+    readonly on: Compass;
+    /** The carriers whose faces it runs along: more than one where faces lie in line. */
+    readonly along: readonly string[];
+    readonly length: number;
+    /** Inside the coffer, at the edge's start; over 180 at an outside corner. */
+    readonly angle: number;
+}
+
+/**
+ * One piece: a strip between two long edges, cut off at each end. Its frame runs along its carrier's flank, or its carrier; `edges` and
+ * `ends` follow it. Of a side, a half beam, a band, a trim: from left to right for somebody who stands in the coffer and faces
+ * it, groove edge down; of the bottom and blocking of a line: the way the line runs, its left edge first.
+ */
+export interface Piece {
+    readonly part: Part;
+    /** Its line or wall; of a trim the trim's name. */
+    readonly of: string;
+    /** Where it stands: the way a side looks, the edge of a coffer that a trim lies on. */
+    readonly on: Compass | null;
+    /** Of a side, its cleat, a trim: the coffers that its face looks into; of other parts none. */
+    readonly coffers: readonly number[];
+    /** Counted along its line or wall (of sides and cleats, on their flank) the way it runs, from 1. */
+    readonly nth: number;
+    readonly edges: readonly [Edge, Edge];
+    readonly ends: readonly [End, End];
+    readonly long: number; readonly short: number;
+    /** What it takes of a board: from the first of its four corners to the last, along it. */
+    readonly overall: number;
+    /** Across, on the plan: between its two long edges. */
+    readonly width: number;
+    /** The end with a miter where just one has one. */
+    readonly hand: 'left' | 'right' | null;
+    /** It is not its own mirror image: its ends lean differently. */
+    readonly handed: boolean;
+    /** What its edge at the wall is left wider, to be scribed. */
+    readonly scribe: Ticks;
+    readonly outline: Polygon;
+    /** Down from the ceiling. */
+    readonly top: Ticks; readonly foot: Ticks;
+    /** What adds up to the length of its second edge. */
+    readonly why: readonly Term[];
+}
+export interface Edge { readonly name: EdgeName; readonly length: number }
+export type EdgeName = 'face' | 'back' | 'channel' | 'wall' | 'room' | 'left' | 'right';
+export type Cut =
+    | 'miter' | 'outside-miter'
+    /** Square, past the other side or against it. */
+    | 'past' | 'butt'
+    /** Along the face of what it ends at: a deeper beam, a band, a wall. */
+    | 'dies'
+    /** Against the edge of a piece that runs through. */
+    | 'between'
+    /** On to the far edge of what it ends at. */
+    | 'runs-through'
+    | 'splice' | 'square' | 'coped';
+export interface End {
+    readonly cut: Cut;
+    /** The carrier that it meets; of a splice its own. */
+    readonly meets: string;
+    /** From square: positive where the second edge is the longer at this end. */
+    readonly angle: number;
+    /** Of a crown that lies flat on the saw. */
+    readonly saw?: { readonly miter: number; readonly bevel: number };
+}
+/**
+ * One term of a length; the terms of a piece add up to it. `clear`: between the faces of what it stands between, along that edge. `end`:
+ * what the meeting with that carrier adds to it, or takes off: a side's thickness, half a play, an overhang, a clearance, a bevel.
+ * `short`: what a cleat is shorter at an end, `cleat` the neighbor's cleat that it makes room for.
+ */
+export interface Term { readonly what: 'clear' | 'end' | 'short' | 'cleat'; readonly of: string; readonly ticks: number }
+
+export interface Joint {
+    readonly kind: 'corner' | 'butt' | 'splice' | 'band-corner' | 'trim-corner';
+    /** Places in `pieces`. */
+    readonly pieces: readonly [number, number];
+    readonly meets: readonly [string, string];
+}

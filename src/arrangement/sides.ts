@@ -1,0 +1,102 @@
+import { crossing, directionOf, offset, squareThrough, type Line } from '../plane/line.ts';
+import { plus, reach, type Point } from '../plane/point.ts';
+import type { Flank } from './carriers.ts';
+import { compassOf } from './compass.ts';
+import type { Border, FlankWalk } from './flank-walks.ts';
+import type { Piece, Term } from './model.ts';
+import { heightsOf } from './offsets.ts';
+import { pieceOf, type Stretch } from './piece.ts';
+import type { Cleats } from './plan.ts';
+import type { Unit } from './unit.ts';
+
+/** A side of a beam between two ends that break it, and where its four corners lie. */
+export interface SideRun {
+    readonly flank: Flank;
+    readonly start: Border; readonly end: Border;
+    readonly face: Stretch; readonly back: Stretch;
+    /** Counted along the line, from 1. */
+    readonly nth: number;
+}
+
+/** The sides of a flank: broken where it meets its equals and where it dies, not where others die into it. */
+export function sideRuns({ flank, start, end, gaps }: FlankWalk): SideRun[] {
+    if (!boardOf(flank)) return [];
+    const broken = gaps.filter(gap => gap.entry.cut !== null);
+    const starts = [start, ...broken.map(gap => gap.exit)], ends = [...broken.map(gap => gap.entry), end];
+    return starts.flatMap((from, i): SideRun[] => {
+        const to = ends[i]!;
+        const [a, b] = [endPoints(flank, from), endPoints(flank, to)];
+        if (!a || !b) return [];
+        const nth = flank.side === 'right' ? i + 1 : starts.length - i;
+        return [{ flank, start: from, end: to, face: { from: a.face, to: b.face }, back: { from: a.back, to: b.back }, nth }];
+    });
+}
+
+/**
+ * The four-point rule: own face f and back k, the other's face F and back K. Mitered: f x F and k x K. Running past: f x K, k x K.
+ * Butted against it, or dying into it: f x F, k x F.
+ */
+function endPoints({ face, back }: Flank, { other, cut }: Border): { face: Point; back: Point } | undefined {
+    const far = cut === 'past' ? other.back : other.face;
+    const behind = cut === 'butt' || cut === 'dies' ? other.face : other.back;
+    const [onFace, onBack] = [crossing(face, far), crossing(back, behind)];
+    return onFace && onBack && { face: onFace, back: onBack };
+}
+
+export function sideOf(run: SideRun, unit: Unit): Piece | undefined {
+    const { flank, start, end, face, back, nth } = run;
+    const { side, depth, bottom } = boardOf(flank)!;
+    const way = directionOf(flank.base);
+    return pieceOf({
+        part: 'side', of: flank.of.name, on: looking(flank), nth, way: flank.base, names: ['face', 'back'], edges: [face, back],
+        cuts: [start.cut ?? 'dies', end.cut ?? 'dies'], meets: [start.other.of.name, end.other.of.name],
+        width: flank.offsets.face - flank.offsets.back, top: side.heldDown, foot: heightsOf({ depth, ...bottom && { bottom } }).sideFoot,
+        why: [
+            { what: 'clear', of: flank.of.name, ticks: reach(face.from, face.to, way) },
+            { what: 'end', of: start.other.of.name, ticks: reach(back.from, face.from, way) },
+            { what: 'end', of: end.other.of.name, ticks: reach(face.to, back.to, way) },
+        ],
+    }, unit);
+}
+
+/** A cleat on the back of a side: square, shorter at each end, and by a cleat more where the neighbor's stands in its way, at an outside corner. */
+export function cleatOf(run: SideRun, unit: Unit): Piece | undefined {
+    const { flank, start, end, back, nth } = run;
+    const { cleats, depth, bottom } = boardOf(flank)!;
+    if (!cleats) return undefined;
+    const way = directionOf(flank.base);
+    const off = (border: Border): number => (cleats.short + (border.cut === 'outside-miter' ? cleats.width : 0)) * unit.perTick;
+    const near: Stretch = { from: ahead(back.from, flank.base, off(start)), to: ahead(back.to, flank.base, 0 - off(end)) };
+    if (reach(near.from, near.to, way) <= 0) return undefined;
+    const inner = offset(flank.back, 0 - cleats.width * unit.perTick);
+    const { cleatTop, cleatFoot } = heightsOf({ depth, cleats, ...bottom && { bottom } });
+    const across = (point: Point): Point => crossing(inner, squareThrough(inner, point))!;
+    return pieceOf({
+        part: 'cleat', of: flank.of.name, on: looking(flank), nth, way: flank.base, names: ['channel', 'back'], edges: [{ from: across(near.from), to: across(near.to) }, near],
+        cuts: ['square', 'square'], meets: [start.other.of.name, end.other.of.name], width: cleats.width, top: cleatTop, foot: cleatFoot,
+        why: [
+            { what: 'clear', of: flank.of.name, ticks: reach(back.from, back.to, way) },
+            ...[start, end].flatMap((border): Term[] => [
+                { what: 'short', of: border.other.of.name, ticks: 0 - cleats.short * unit.perTick },
+                { what: 'cleat', of: border.other.of.name, ticks: border.cut === 'outside-miter' ? 0 - cleats.width * unit.perTick : 0 },
+            ]),
+        ],
+    }, unit);
+}
+
+/** So far on along a line from a point, to the nearest unit; exact along the axes. */
+export function ahead(point: Point, line: Line, units: number): Point {
+    const { x, y } = directionOf(line), length = Math.hypot(x, y);
+    return plus(point, { x: Math.round(x * units / length), y: Math.round(y * units / length) });
+}
+
+export function looking({ base }: Flank): Piece['on'] {
+    return compassOf({ x: base.a, y: base.b });
+}
+
+interface Board { readonly side: { readonly heldDown: number; readonly thickness: number }; readonly depth: number; readonly bottom?: Parameters<typeof heightsOf>[0]['bottom']; readonly cleats?: Cleats }
+function boardOf({ of, side }: Flank): Board | undefined {
+    if (of.kind === 'line') return of.beam.kind === 'box' ? { ...of.beam, side: of.beam[side] } : undefined;
+    return of.perimeter.kind === 'half-beam' ? of.perimeter : undefined;
+}
+

@@ -1,0 +1,67 @@
+import { crossing, directionOf, offset, squareThrough, type Line } from '../plane/line.ts';
+import { cornerAngles } from '../plane/polygon.ts';
+import { reach, type Point } from '../plane/point.ts';
+import type { CofferLoop, WalkedEdge } from './coffer-walks.ts';
+import type { WalkedCoffer } from './coffers.ts';
+import { compassOf } from './compass.ts';
+import { sawFlat } from './crown.ts';
+import type { Cut, End, Piece } from './model.ts';
+import { pieceOf } from './piece.ts';
+import type { Trim } from './plan.ts';
+import type { Unit } from './unit.ts';
+
+/**
+ * A trim round a coffer, loop by loop: round it, and round what stands free in it. Its back against the faces. Mitered, its back is the coffer's edge and its face the same strip farther in:
+ * long points at the back in an inside corner, at the face round an outside one. Coped, in inside corners the piece that lies
+ * nearer east-west is square and as long as the edge, and the other is cut to its back first and then coped. Common practice, no source.
+ */
+export function trimsOf({ number, outer, holes }: WalkedCoffer, trim: Trim, unit: Unit): Piece[][] {
+    let nth = 0;
+    return [outer, ...holes].map(loop => trimRound(loop, trim, unit, () => ++nth).map(piece => ({ ...piece, coffers: [number] })));
+}
+
+interface Corner { readonly back: Point; readonly miter: Point; readonly angle: number }
+
+function trimRound(loop: CofferLoop, trim: Trim, unit: Unit, count: () => number): Piece[] {
+    const n = loop.length, faces = loop.map(edge => offset(edge.line, trim.thickness * unit.perTick));
+    const angles = cornerAngles(loop.map(edge => edge.from));
+    const corners = loop.map((edge, i): Corner => ({ back: edge.from, miter: crossing(faces.at(i - 1)!, faces[i]!) ?? edge.from, angle: angles[i]! }));
+    return loop.flatMap((edge, i) => {
+        const start = corners[i]!, end = corners[(i + 1) % n]!;
+        const cuts = [cutAt(trim, start, edge, loop.at(i - 1)!), cutAt(trim, end, edge, loop[(i + 1) % n]!)] as const;
+        const face = [faceAt(start, cuts[0], edge.line, faces[i]!), faceAt(end, cuts[1], edge.line, faces[i]!)] as const;
+        const way = directionOf(edge.line), meets = [nameOf(loop.at(i - 1)!), nameOf(loop[(i + 1) % n]!)] as const;
+        return pieceOf({
+            part: 'trim', of: trim.name, on: compassOf({ x: 0 - edge.line.a, y: 0 - edge.line.b }), nth: count(), way: edge.line,
+            names: ['face', 'back'], edges: [{ from: face[0], to: face[1] }, { from: start.back, to: end.back }], cuts, meets,
+            width: trim.thickness, top: trim.top, foot: trim.foot,
+            why: [{ what: 'clear', of: nameOf(edge), ticks: reach(start.back, end.back, way) }],
+            ...trim.spring !== undefined && { saw: [saw(trim.spring, cuts[0], start.angle), saw(trim.spring, cuts[1], end.angle)] as const },
+        }, unit) ?? [];
+    });
+}
+
+function nameOf({ flanks }: WalkedEdge): string {
+    return flanks[0]!.of.name;
+}
+
+function cutAt({ corners }: Trim, { angle }: Corner, own: WalkedEdge, other: WalkedEdge): Cut {
+    if (angle > 180) return 'outside-miter';
+    if (corners === 'mitered') return 'miter';
+    return liesNearerEastWest(own.line, other.line) ? 'square' : 'coped';
+}
+
+/** Of two that lie alike, as in a room that stands on its corner, the one that rises. */
+function liesNearerEastWest(own: Line, other: Line): boolean {
+    const [mine, theirs] = [own, other].map(({ a, b }) => Math.abs(a) * 1e-9 < Math.abs(b) ? Math.abs(a) / Math.abs(b) : Infinity) as [number, number];
+    return mine === theirs ? own.a * own.b > 0 : mine < theirs;
+}
+
+function faceAt(corner: Corner, cut: Cut, back: Line, face: Line): Point {
+    if (cut !== 'square') return corner.miter;
+    return crossing(face, squareThrough(back, corner.back)) ?? corner.miter;
+}
+
+function saw(spring: number, cut: Cut, angle: number): End['saw'] {
+    return cut === 'square' ? undefined : sawFlat(spring, angle);
+}

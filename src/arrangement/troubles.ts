@@ -1,0 +1,22 @@
+import type { Ticks } from '../quantity/ticks.ts';
+
+/** Why a plan cannot be worked out. Names are those of the plan; whoever asked turns them into words at their places. */
+export type Trouble =
+    | { readonly kind: 'room-crosses-itself' }
+    /** Walls listed the wrong way round. */
+    | { readonly kind: 'room-counterclockwise' }
+    | { readonly kind: 'wall-without-length'; readonly wall: string }
+    | { readonly kind: 'name-twice'; readonly name: string }
+    | { readonly kind: 'unknown-carrier'; readonly line: string; readonly name: string }
+    /** It runs along what it should end at, or ends where it starts. */
+    | { readonly kind: 'never-gets-there'; readonly line: string; readonly to: string }
+    /** It reaches a wall or line beyond the end of that. */
+    | { readonly kind: 'misses'; readonly line: string; readonly to: string }
+    | { readonly kind: 'leaves-the-room'; readonly line: string; readonly at: string }
+    /** Its end lies over an outside corner, across two walls, or over another line's end. `by`: how far, along `on`. */
+    | { readonly kind: 'in-the-way'; readonly on: string; readonly between: readonly [string, string]; readonly by: Ticks }
+    | { readonly kind: 'deeper-than-its-end'; readonly line: string; readonly at: string; readonly deep: Ticks; readonly has: Ticks }
+    | { readonly kind: 'unlike-half-beams'; readonly walls: readonly [string, string]; readonly depths: readonly [Ticks, Ticks] }
+    | { readonly kind: 'unlike-outside-corner'; readonly walls: readonly [string, string] }
+    /** One wall in two pieces that stand off it differently. */
+    | { readonly kind: 'step-in-a-wall'; readonly walls: readonly [string, string] };
