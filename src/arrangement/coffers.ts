@@ -52,7 +52,7 @@ export function coffersAlong(flank: Flank, face: Stretch, coffers: readonly Walk
 }
 
 export function cofferOf({ number, outer, holes }: WalkedCoffer, unit: Unit): Coffer {
-    const first = fromNorthWest(outer);
+    const first = fromNorthWest(outer, unit);
     const area = [outer, ...holes].reduce((sum, loop) => sum + twiceArea(loop.map(edge => edge.from)), 0n);
     return {
         number, edges: edgesOf(first, unit), holes: holes.map(hole => edgesOf(hole, unit)),
@@ -61,9 +61,12 @@ export function cofferOf({ number, outer, holes }: WalkedCoffer, unit: Unit): Co
     };
 }
 
-/** Beginning with the corner that lies farthest to the north-west; of two, the one farther north. */
-function fromNorthWest(loop: CofferLoop): CofferLoop {
-    const before = (a: Point, b: Point): boolean => a.x + a.y < b.x + b.y || a.x + a.y === b.x + b.y && a.y < b.y;
+/** Beginning with the corner that lies farthest to the north-west; of two, to a tick, the one farther north. */
+function fromNorthWest(loop: CofferLoop, unit: Unit): CofferLoop {
+    const before = (a: Point, b: Point): boolean => {
+        const farther = b.x + b.y - (a.x + a.y);
+        return Math.abs(farther) > unit.perTick ? farther > 0 : a.y < b.y;
+    };
     let first = 0;
     loop.forEach((edge, i) => { if (before(edge.from, loop[first]!.from)) first = i; });
     return [...loop.slice(first), ...loop.slice(0, first)];
