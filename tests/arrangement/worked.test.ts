@@ -95,7 +95,7 @@ function agrees(piece: Piece, { part, edges, cuts, angles, hand, width, overall 
 function placeOf({ part, of }: WorkedPiece, at: readonly (string | number)[]): string {
     if (part !== 'side' && part !== 'cleat') return [part, of ?? '', ...at].join(', ');
     const [on, ...between] = at;
-    return [part, of, on, ...between.sort()].join(', ');
+    return [part, of, on, ...between.map(String).sort()].join(', ');
 }
 
 function placeMade({ part, of, on, ends, coffers }: Piece): string {
