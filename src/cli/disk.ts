@@ -1,6 +1,7 @@
 import type { URI} from 'langium';
 import { type FileSystemNode } from 'langium';
 import { NodeFileSystemProvider } from 'langium/node';
+import type { FileSystem } from './file-system.ts';
 import { readText } from './read-text.ts';
 
 /**
@@ -8,6 +9,10 @@ import { readText } from './read-text.ts';
  * and cannot be read counts as empty, and is remembered: one bad file must not keep the others from being checked.
  */
 export class Disk extends NodeFileSystemProvider {
+    constructor(private readonly files: FileSystem) {
+        super();
+    }
+
     /** Texts that stand in for files, by address. */
     readonly laidOver = new Map<string, string>();
     /** Files that could not be read, by path, with the reason. */
@@ -18,7 +23,7 @@ export class Disk extends NodeFileSystemProvider {
         if (over !== undefined) return over;
         this.unreadable.delete(uri.fsPath);
         try {
-            return (await readText(uri.fsPath)).text;
+            return (await readText(uri.fsPath, this.files)).text;
         } catch (error) {
             this.unreadable.set(uri.fsPath, (error as Error).message);
             return '';

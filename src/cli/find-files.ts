@@ -1,5 +1,5 @@
-import { readdir, stat } from 'node:fs/promises';
 import { dirname, join, resolve, sep } from 'node:path';
+import { nodeFiles, type FileSystem } from './file-system.ts';
 import { reasonOf } from './read-text.ts';
 
 export const SUFFIX = '.coffer';
@@ -14,14 +14,14 @@ export interface Found {
 }
 
 /** The files that were asked for: files as they are, folders with every `.coffer` file below them. */
-export async function findFiles(asked: readonly string[], cwd: string): Promise<Found> {
+export async function findFiles(asked: readonly string[], cwd: string, disk: FileSystem = nodeFiles): Promise<Found> {
     const files = new Set<string>(), folders = new Set<string>();
     const problems: string[] = [];
     for (const name of asked) {
         const path = resolve(cwd, name);
         try {
-            if ((await stat(path)).isDirectory()) {
-                const below = await cofferFilesIn(path, problems);
+            if ((await disk.stat(path)).isDirectory()) {
+                const below = await cofferFilesIn(path, problems, disk);
                 if (below.length === 0) problems.push(`${name}: there is no ${SUFFIX} file in this folder`);
                 below.forEach(file => files.add(file));
                 folders.add(path);
@@ -37,8 +37,8 @@ export async function findFiles(asked: readonly string[], cwd: string): Promise<
 }
 
 /** Hidden folders and installed packages are passed over, and links to folders, which could lead in a circle. */
-async function cofferFilesIn(folder: string, problems: string[]): Promise<string[]> {
-    const entries = await readdir(folder, { withFileTypes: true }).catch((error: unknown) => {
+async function cofferFilesIn(folder: string, problems: string[], disk: FileSystem): Promise<string[]> {
+    const entries = await disk.readdir(folder, { withFileTypes: true }).catch((error: unknown) => {
         problems.push(`${folder} ${reasonOf(error)}`);
         return [];
     });
@@ -46,14 +46,14 @@ async function cofferFilesIn(folder: string, problems: string[]): Promise<string
     for (const entry of entries) {
         const path = join(folder, entry.name);
         if (entry.isDirectory()) {
-            if (!entry.name.startsWith('.') && entry.name !== 'node_modules') files.push(...await cofferFilesIn(path, problems));
-        } else if (entry.name.endsWith(SUFFIX) && (entry.isFile() || await isFile(path))) files.push(path);
+            if (!entry.name.startsWith('.') && entry.name !== 'node_modules') files.push(...await cofferFilesIn(path, problems, disk));
+        } else if (entry.name.endsWith(SUFFIX) && (entry.isFile() || await isFile(path, disk))) files.push(path);
     }
     return files;
 }
 
-async function isFile(path: string): Promise<boolean> {
-    return stat(path).then(info => info.isFile(), () => false);
+async function isFile(path: string, disk: FileSystem): Promise<boolean> {
+    return disk.stat(path).then(info => info.isFile(), () => false);
 }
 
 /** True for a folder itself and for whatever lies below it. */
@@ -71,8 +71,8 @@ export function foldersAbove(file: string, top: string | undefined): string[] {
 }
 
 /** The folder of the repository that a folder lies in: the nearest upward that holds `.git`. Undefined outside of one. */
-export async function repositoryOf(from: string): Promise<string | undefined> {
+export async function repositoryOf(from: string, disk: FileSystem): Promise<string | undefined> {
     for (const folder of foldersAbove(join(from, 'x'), undefined))
-        if (await stat(join(folder, '.git')).then(() => true, () => false)) return folder;
+        if (await disk.stat(join(folder, '.git')).then(() => true, () => false)) return folder;
     return undefined;
 }

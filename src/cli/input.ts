@@ -1,5 +1,6 @@
 import { resolve } from 'node:path';
 import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
+import type { FileSystem } from './file-system.ts';
 import { findFiles, SUFFIX } from './find-files.ts';
 import { decode } from './read-text.ts';
 import type { Terminal } from './terminal.ts';
@@ -11,6 +12,7 @@ export interface Asked { readonly files: readonly string[]; readonly stdinFilePa
 export interface World {
     readonly cwd: string;
     readonly terminal: Terminal;
+    readonly disk: FileSystem;
     /** All of standard input. */
     readStdin(): Promise<Uint8Array>;
     /** Ends `--watch`. */
@@ -24,15 +26,16 @@ export interface Opened { readonly workspace: Workspace; readonly code: ExitCode
  * Opens what was asked for: files, folders, standard input for `-`; the current folder where nothing is said. What is not
  * there or cannot be read is said, and the rest is opened all the same. Throws a UsageError where nothing is left.
  */
-export async function openAsked({ files, stdinFilePath }: Asked, { cwd, terminal, readStdin }: World): Promise<Opened> {
+export async function openAsked({ files, stdinFilePath }: Asked, world: World): Promise<Opened> {
+    const { cwd, terminal, disk, readStdin } = world;
     const fromStdin = files.includes('-') || stdinFilePath !== undefined;
     const named = files.filter(name => name !== '-');
     if (stdinFilePath !== undefined && named.length > 0) throw new UsageError('--stdin-file-path says where standard input belongs; name no other files with it');
     if (stdinFilePath !== undefined && !stdinFilePath.endsWith(SUFFIX)) throw new UsageError(`${stdinFilePath} is not a ${SUFFIX} file`);
-    const found = await findFiles(named.length === 0 && !fromStdin ? ['.'] : named, cwd);
+    const found = await findFiles(named.length === 0 && !fromStdin ? ['.'] : named, cwd, disk);
     found.problems.forEach(problem => terminal.say(problem));
 
-    const workspace = await Workspace.open(cwd, terminal, found.folders);
+    const workspace = await Workspace.open(world, found.folders);
     const paths = [...found.files];
     if (fromStdin) {
         const path = resolve(cwd, stdinFilePath ?? 'stdin.coffer');

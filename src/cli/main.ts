@@ -1,4 +1,5 @@
 import { EXIT } from './exit-code.ts';
+import { nodeFiles } from './file-system.ts';
 import { run } from './program.ts';
 import { reasonOf } from './read-text.ts';
 
@@ -58,5 +59,5 @@ function currentFolder(): string {
     }
 }
 
-run(process.argv.slice(2), { cwd: currentFolder(), stdout: process.stdout, stderr: process.stderr, env: process.env, readStdin, serveEditor, stop: stop.signal })
+run(process.argv.slice(2), { cwd: currentFolder(), disk: nodeFiles, stdout: process.stdout, stderr: process.stderr, env: process.env, readStdin, serveEditor, stop: stop.signal })
     .then(code => { process.exitCode = code; }, internal);

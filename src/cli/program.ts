@@ -60,6 +60,7 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
     const rooms = new Option('--room <name>', 'only this room; say it again for another').argParser((name: string, before: string[]) => [...before, name]).default([], 'all');
     const alternates = new Option('--with <alternate>', 'only this alternate; say it again to combine it with another').argParser((name: string, before: string[]) => [...before, name]).default([], 'each by itself');
     const lists = new Option('--format <format>', 'how to print it').choices(LIST_FORMATS).default('human');
+    const force = new Option('--force', 'replace also files that this program has not made, or that were changed since').default(false);
     const act = <Options>(job: (options: Options & { files: string[] }, world: World) => ExitCode | Promise<ExitCode>) =>
         (files: string[], options: Options) => run(terminal => job({ ...options, files }, { ...world, terminal }));
 
@@ -78,25 +79,25 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
     withFiles('dry-fit', 'put the cut list together and say what does not fit').addOption(new Option('--format <format>', 'how to print it').choices(FIT_FORMATS).default('human'))
         .addOption(rooms).action(act<FitOptions>(dryFit));
     withBoards('saw', 'the boards in the order of the saw: fences, stops, miters, machining; every cut mark')
-        .option('--sheets <folder>', 'draw the boards as they lie at the saw instead, to be printed', filled).action(act<SawOptions>(saw));
+        .option('--sheets <folder>', 'draw the boards as they lie at the saw instead, to be printed', filled).addOption(force).action(act<SawOptions>(saw));
     withFiles('labels', 'a label for every piece, in the order of the saw, as SVG and HTML to be printed').addOption(rooms).addOption(quick)
-        .option('--out <folder>', 'where they go', filled, 'labels').addOption(new Option('--paper <paper>', 'letter, or A4 where the job is in millimeters, unless said').choices(LABEL_PAPERS))
+        .option('--out <folder>', 'where they go', filled, 'labels').addOption(force).addOption(new Option('--paper <paper>', 'letter, or A4 where the job is in millimeters, unless said').choices(LABEL_PAPERS))
         .action(act<LabelOptions>(labels));
     withFiles('estimate', 'what the job costs and is sold for, with every alternate beside it').addOption(lists).addOption(rooms)
         .addOption(alternates).addOption(quick).action(act<EstimateOptions>(estimate));
     withFiles('bid', 'the client\'s page: what is done, for how much, on which terms').addOption(rooms).addOption(alternates).addOption(quick)
-        .option('--out <folder>', 'where it goes', filled, 'bids').addOption(new Option('--format <format>', 'how to write it').choices(BID_FORMATS).default('pdf'))
+        .option('--out <folder>', 'where it goes', filled, 'bids').addOption(force).addOption(new Option('--format <format>', 'how to write it').choices(BID_FORMATS).default('pdf'))
         .option('--date <date>', 'the date that stands on it; a line to fill in where none is said').action(act<BidOptions>(bid));
     withFiles('draw', 'plan and sections as SVG files, or as DXF files at true size')
-        .option('--out <folder>', 'where they go', filled, 'drawings')
+        .option('--out <folder>', 'where they go', filled, 'drawings').addOption(force)
         .addOption(new Option('--format <format>', 'for a browser or a printer, or for a drawing program').choices(DRAWING_FORMATS).default('svg')).addOption(new Option('--theme <theme>', 'colors of an SVG').choices(THEMES).default('auto'))
         .addOption(rooms).action(act<DrawOptions>(draw));
     withFiles('model', 'the pieces as solids, for another program: glTF to be looked at, IFC4 for a building model')
-        .option('--out <folder>', 'where they go', filled, 'models').addOption(new Option('--format <format>', 'of the files').choices(MODEL_FORMATS).default('gltf'))
+        .option('--out <folder>', 'where they go', filled, 'models').addOption(force).addOption(new Option('--format <format>', 'of the files').choices(MODEL_FORMATS).default('gltf'))
         .addOption(rooms).action(act<ModelOptions>(model));
     withFiles('print', 'a page as the editor\'s panes show it, as a file: HTML that prints well, SVG, or CSV')
         .addOption(new Option('--page <page>', 'which one').choices(PRINTED_PAGES).default('plan')).addOption(new Option('--format <format>', 'how to write it').choices(PAGE_FORMATS).default('html'))
-        .option('--out <folder>', 'where it goes', filled, 'pages').addOption(rooms).addOption(quick).action(act<PrintOptions>(print));
+        .option('--out <folder>', 'where it goes', filled, 'pages').addOption(force).addOption(rooms).addOption(quick).action(act<PrintOptions>(print));
     program.command('explain').description('the page of a rule; all rules without a name').argument('[rule]')
         .action((rule: string | undefined) => run(terminal => explain(rule, { terminal })));
     withFiles('format', 'lay the text out the one way').option('--check', 'change nothing, name the files that would change', false).action(act<FormatOptions>(format));

@@ -1,18 +1,16 @@
-import { mkdir, writeFile } from 'node:fs/promises';
-import { join, relative, resolve } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import type { Ceiling } from '../ceiling/model.ts';
 import { EXIT, UsageError, worst, type ExitCode } from './exit-code.ts';
+import { fileNameOf } from '../pages/shared/file-name.ts';
 import { isSound, standingOf, type Standing } from '../pipeline/standing.ts';
 import { standingNotice } from '../report/standing.ts';
+import { FileNames } from './file-names.ts';
 import { foundBehind, passedBy, roomsMaybeLost } from './houses.ts';
 import { openAsked, type Asked, type World } from './input.ts';
-import { reasonOf } from './read-text.ts';
+import { OutputFolder, type OutputOptions } from './output-folder.ts';
 import type { Workspace } from './workspace.ts';
 
-export interface RoomFilesOptions extends Asked {
-    /** The folder the files go to; it is made where it is not there. */
-    readonly out: string;
+export interface RoomFilesOptions extends Asked, OutputOptions {
     /** Only these rooms; all where none is named. */
     readonly room: readonly string[];
 }
@@ -24,7 +22,7 @@ export interface RoomFile { readonly names: readonly string[]; readonly ending: 
 export async function writeRoomFiles(
     options: RoomFilesOptions, world: World, doing: string, make: (ceiling: Ceiling, workspace: Workspace, standing: Standing) => readonly RoomFile[] | Promise<readonly RoomFile[]>,
 ): Promise<ExitCode> {
-    const { terminal, cwd } = world;
+    const { terminal } = world;
     const { workspace, code } = await openAsked(options, world);
     const checked = await workspace.check({ closely: true });
     const layouts = checked.flatMap(c => c.layouts);
@@ -33,11 +31,10 @@ export async function writeRoomFiles(
     const wanted = layouts.filter(l => options.room.length === 0 || options.room.includes(l.room.name));
 
     const names = new FileNames();
-    const folder = resolve(cwd, options.out);
+    const folder = new OutputFolder(options, world);
     const lost = options.room.length > 0 ? [] : roomsMaybeLost(checked, workspace);
     lost.forEach(text => terminal.say(text));
     let worstCode = lost.length > 0 ? worst(code, EXIT.findings) : code;
-    await mkdir(folder, { recursive: true }).catch((error: unknown) => { throw new UsageError(`${options.out} ${reasonOf(error)}`); });
     for (const { room, ceiling } of wanted) {
         const standing = standingOf(room, foundBehind(room.at.uri, checked, workspace), passedBy(checked), workspace.files.nameOf);
         if (!isSound(standing)) {
@@ -51,29 +48,15 @@ export async function writeRoomFiles(
         }
         terminal.progress(`${doing} ${room.name} ...`);
         await setImmediate();
-        for (const file of await make(ceiling, workspace, standing)) {
-            const name = names.free(file);
-            const path = join(folder, name);
-            await writeFile(path, file.content).catch((error: unknown) => { throw new UsageError(`${name} ${reasonOf(error)}`); });
-            terminal.result(`${relative(cwd, path) || path}\n`);
-        }
+        const files = await make(ceiling, workspace, standing);
+        await folder.write(files.map(file => ({ name: names.free(n => nameOf(file, n)), content: file.content })));
     }
     terminal.progress('');
     if (wanted.length === 0) terminal.say('There is no room in these files.');
-    return worstCode;
+    return worst(worstCode, folder.code);
 }
 
-/** Names of files, each once, also on a disk that does not tell capitals apart. */
-class FileNames {
-    private readonly taken = new Set<string>();
-
-    free({ names, ending }: RoomFile): string {
-        const last = names.at(-1)!;
-        for (let n = 0; ; n++) {
-            const name = `${names[n] ?? `${last}-${n - names.length + 2}`}.${ending}`.replace(/[^\w.-]/g, '_');
-            if (this.taken.has(name.toLowerCase())) continue;
-            this.taken.add(name.toLowerCase());
-            return name;
-        }
-    }
+/** The wishes one after the other, then the last one with a number. */
+function nameOf({ names, ending }: RoomFile, n: number): string {
+    return fileNameOf(names[n - 1] ?? `${names.at(-1)!}-${n - names.length + 1}`, ending);
 }

@@ -34,7 +34,7 @@ export async function keepChecking({ workspace, paths, world, asked, again }: Wa
         waiting = true;
         running = running.then(async () => {
             waiting = false;
-            const { files, problems } = await filesNow(asked, world.cwd, paths);
+            const { files, problems } = await filesNow(asked, world, paths);
             if (!await workspace.refresh(files)) return;
             watcher.add(folders());
             world.terminal.say('');
@@ -56,7 +56,7 @@ export async function keepChecking({ workspace, paths, world, asked, again }: Wa
 const STANDING_BY = 'Watching for changes; stop with Ctrl+C.';
 
 /** What was asked for, as it is on the disk now: files of a folder come and go. */
-async function filesNow(asked: Asked, cwd: string, paths: readonly string[]): Promise<Found> {
-    const found = await findFiles(asked.files.length === 0 ? ['.'] : asked.files.filter(name => name !== '-'), cwd);
+async function filesNow(asked: Asked, { cwd, disk }: World, paths: readonly string[]): Promise<Found> {
+    const found = await findFiles(asked.files.length === 0 ? ['.'] : asked.files.filter(name => name !== '-'), cwd, disk);
     return { ...found, files: [...new Set([...found.files, ...paths])] };
 }

@@ -1,4 +1,3 @@
-import { readdir } from 'node:fs/promises';
 import { dirname, isAbsolute, join, relative, sep } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import { URI, type LangiumDocument } from 'langium';
@@ -13,27 +12,35 @@ import { inspect, type Inspection } from '../pipeline/inspect.ts';
 import { counted, type Files } from '../report/look.ts';
 import { Disk } from './disk.ts';
 import { foldersAbove, isWithin, repositoryOf, SUFFIX } from './find-files.ts';
+import type { FileSystem } from './file-system.ts';
+import type { World } from './input.ts';
 import type { Terminal } from './terminal.ts';
 
 /** A file as it was read and what is wrong with it. */
 export interface Checked extends Inspection { readonly content: FileContent; readonly document: LangiumDocument }
 
+type Services = ReturnType<typeof createCofferServices>;
+
 /** Files that were asked for with everything they are made from, kept warm: after a change only what depends on it is done again. */
 export class Workspace {
     readonly files: Files = { nameOf: uri => this.nameOf(uri), textOf: uri => this.documentAt(uri)?.textDocument.getText() };
-    readonly disk = new Disk();
-    readonly services = createCofferServices({ fileSystemProvider: () => this.disk });
-    private readonly shared = this.services.shared.workspace;
+    readonly disk: Disk;
+    readonly services: Services;
+    private readonly shared: Services['shared']['workspace'];
     private readonly asked = new Set<string>();
     private readonly names = new Map<string, string>();
     /** By folder, the one whose files belong together with its own. */
     private readonly tops = new Map<string, string>();
 
-    private constructor(readonly cwd: string, private readonly terminal: Terminal, private readonly askedFolders: readonly string[]) {}
+    private constructor(readonly cwd: string, private readonly terminal: Terminal, private readonly fileSystem: FileSystem, private readonly askedFolders: readonly string[]) {
+        this.disk = new Disk(fileSystem);
+        this.services = createCofferServices({ fileSystemProvider: () => this.disk });
+        this.shared = this.services.shared.workspace;
+    }
 
     /** @param askedFolders full paths of the folders that are asked about */
-    static async open(cwd: string, terminal: Terminal, askedFolders: readonly string[]): Promise<Workspace> {
-        const workspace = new Workspace(cwd, terminal, askedFolders);
+    static async open({ cwd, terminal, disk }: Pick<World, 'cwd' | 'terminal' | 'disk'>, askedFolders: readonly string[]): Promise<Workspace> {
+        const workspace = new Workspace(cwd, terminal, disk, askedFolders);
         await workspace.shared.WorkspaceManager.initializeWorkspace([]);
         return workspace;
     }
@@ -160,14 +167,14 @@ export class Workspace {
     private async findTop(folder: string): Promise<void> {
         if (this.tops.has(folder)) return;
         const above = [this.cwd, ...this.askedFolders].filter(asked => isWithin(folder, asked)).sort((a, b) => a.length - b.length);
-        this.tops.set(folder, await repositoryOf(folder) ?? above[0] ?? folder);
+        this.tops.set(folder, await repositoryOf(folder, this.fileSystem) ?? above[0] ?? folder);
     }
 
     /** Files in the folders above that may hold a job or rates: what they say holds for the file. */
     private async jobFilesFor(paths: readonly string[]): Promise<string[]> {
         const folders = new Set(paths.flatMap(path => foldersAbove(path, this.tops.get(dirname(path)))));
         const listed = await Promise.all([...folders].map(async folder => {
-            const names = await readdir(folder).catch((): string[] => []);
+            const names = await this.fileSystem.readdir(folder).catch((): string[] => []);
             return names.filter(name => name.endsWith(SUFFIX)).map(name => join(folder, name));
         }));
         const texts = await Promise.all(listed.flat().map(async path => ({ path, text: await this.textOrNothing(path) })));

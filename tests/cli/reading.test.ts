@@ -1,6 +1,7 @@
 import { chmodSync, symlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { nodeFiles } from '../../src/cli/file-system.ts';
 import { findFiles, foldersAbove, repositoryOf } from '../../src/cli/find-files.ts';
 import { decode, readText } from '../../src/cli/read-text.ts';
 import { wantsColor } from '../../src/cli/terminal.ts';
@@ -35,7 +36,7 @@ describe('finding files', () => {
 
     test('the folders above end at the repository, or at the root', async () => {
         const cwd = folderWith({ 'house/rooms/den.coffer': '', 'house/.git/HEAD': '' });
-        expect(await repositoryOf(join(cwd, 'house/rooms'))).toBe(join(cwd, 'house'));
+        expect(await repositoryOf(join(cwd, 'house/rooms'), nodeFiles)).toBe(join(cwd, 'house'));
         expect(foldersAbove(join(cwd, 'house/rooms/den.coffer'), join(cwd, 'house'))).toEqual([join(cwd, 'house/rooms'), join(cwd, 'house')]);
         expect(foldersAbove('/a/b/c.coffer', undefined)).toEqual(['/a/b', '/a', '/']);
     });

@@ -40,7 +40,7 @@ describe('saw', () => {
     test('sheets: an SVG each, and one HTML that prints them all and fetches nothing', async () => {
         const cwd = folderWith(house);
         const { code, out } = await cofferwright(cwd, ['saw', '--sheets', 'paper']);
-        const files = readdirSync(join(cwd, 'paper')).sort();
+        const files = readdirSync(join(cwd, 'paper')).filter(name => !name.startsWith('.')).sort();
         expect(code).toBe(0);
         expect(out.trim().split('\n').map(line => line.split('/').at(-1)).sort((a, b) => (a! < b! ? -1 : 1))).toEqual(files);
         expect(files).toContain('boards-plum-street-4.html');

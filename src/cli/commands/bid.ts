@@ -1,20 +1,18 @@
-import { mkdir, writeFile } from 'node:fs/promises';
-import { join, relative, resolve } from 'node:path';
 import { bidContent } from '../../report/bid/content.ts';
 import { printedBid } from '../../pages/bid/printed.ts';
-import { fileName } from '../../pages/shared/printable.ts';
+import { fileName } from '../../pages/shared/file-name.ts';
 import { standingLines, standingOfRooms } from '../../report/standing.ts';
 import { fileNameOfHouse, titleOf } from '../../report/house.ts';
-import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
+import { EXIT, worst, type ExitCode } from '../exit-code.ts';
+import { FileNames } from '../file-names.ts';
 import type { World } from '../input.ts';
-import { reasonOf } from '../read-text.ts';
+import { OutputFolder, type OutputOptions } from '../output-folder.ts';
 import { pricesOf, type EstimateOptions } from './estimate.ts';
 import { housesAsked } from './lists.ts';
 
 export const BID_FORMATS = ['html', 'pdf'] as const;
-export interface BidOptions extends Omit<EstimateOptions, 'format'> {
+export interface BidOptions extends Omit<EstimateOptions, 'format'>, OutputOptions {
     readonly format: (typeof BID_FORMATS)[number];
-    readonly out: string;
     /** Stands on the page as it is written. */
     readonly date?: string;
 }
@@ -22,32 +20,21 @@ export interface BidOptions extends Omit<EstimateOptions, 'format'> {
 /** The client's page of every house: `bid-JOB.html` or `.pdf`. What is not fit to be sent says so on the page: then the code is 1. */
 export async function bid(options: BidOptions, world: World): Promise<ExitCode> {
     const asked = await housesAsked({ ...options, format: 'human' }, world);
-    const { terminal, cwd } = world;
-    const folder = resolve(cwd, options.out);
-    await mkdir(folder, { recursive: true }).catch((error: unknown) => { throw new UsageError(`${options.out} ${reasonOf(error)}`); });
+    const { terminal } = world;
+    const folder = new OutputFolder(options, world);
     let worstCode = asked.code;
-    const taken = new Set<string>();
+    const names = new FileNames();
     for (const price of await pricesOf(asked, options, world)) {
         const content = bidContent(price, options.date);
         if (content.draft.length > 0) {
             terminal.say([`The bid of ${titleOf(price.house.job)} is a draft: ${content.draft.join(' ')} \`cofferwright estimate\` shows more.`, ...standingLines(standingOfRooms(price.house.rooms)).map(line => `  ${line}`)].join('\n'));
             worstCode = worst(worstCode, EXIT.findings);
         }
-        const bytes = options.format === 'pdf' ? await pdfOf(content) : printedBid(content);
-        const path = join(folder, freeName(taken, fileNameOfHouse(price.house), options.format));
-        await writeFile(path, bytes).catch((error: unknown) => { throw new UsageError(`${relative(cwd, path)} ${reasonOf(error)}`); });
-        terminal.result(`${relative(cwd, path) || path}\n`);
+        const title = fileNameOfHouse(price.house);
+        const name = names.free(n => fileName('bid', n === 1 ? title : `${title} ${n}`, options.format));
+        await folder.write([{ name, content: options.format === 'pdf' ? await pdfOf(content) : printedBid(content) }]);
     }
-    return worstCode;
-}
-
-function freeName(taken: Set<string>, title: string, ending: string): string {
-    for (let n = 1; ; n++) {
-        const name = fileName('bid', n === 1 ? title : `${title} ${n}`, ending);
-        if (taken.has(name)) continue;
-        taken.add(name);
-        return name;
-    }
+    return worst(worstCode, folder.code);
 }
 
 /** The library that writes PDF is large, so it is read only when it is wanted. */

@@ -1,10 +1,11 @@
-import { writeFile } from 'node:fs/promises';
-import { relative, resolve } from 'node:path';
+import { dirname, relative, resolve } from 'node:path';
 import { formatText } from '../../language/format/index.ts';
+import { destinationOf, isWithin } from '../destination.ts';
 import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
 import { findFiles } from '../find-files.ts';
 import { stdinText, type Asked, type World } from '../input.ts';
-import { readText, reasonOf } from '../read-text.ts';
+import { readText, reasonNotWritten } from '../read-text.ts';
+import { replaceFile } from '../replace-file.ts';
 
 export interface FormatOptions extends Asked { readonly check: boolean }
 
@@ -18,15 +19,15 @@ export async function format(options: FormatOptions, world: World): Promise<Exit
         if (files.some(name => name !== '-')) throw new UsageError('Standard input is formatted by itself; name no other files with it');
         return formatStdin(stdinFilePath ?? '<stdin>', check, world);
     }
-    const { terminal, cwd } = world;
-    const found = await findFiles(files.length === 0 ? ['.'] : files, cwd);
+    const { terminal, cwd, disk } = world;
+    const found = await findFiles(files.length === 0 ? ['.'] : files, cwd, disk);
     found.problems.forEach(problem => terminal.say(problem));
     if (found.files.length === 0) throw new UsageError('There is nothing to format');
 
     let code: ExitCode = found.problems.length > 0 ? EXIT.usage : EXIT.clean;
     let changed = 0;
     for (const path of found.files) {
-        const outcome = await formatFile(path, relative(cwd, resolve(path)) || path, check, terminal);
+        const outcome = await formatFile(path, relative(cwd, resolve(path)) || path, check, foldersAsked(path, files, cwd), world);
         code = worst(code, outcome.code);
         if (outcome.changed) changed++;
     }
@@ -34,9 +35,14 @@ export async function format(options: FormatOptions, world: World): Promise<Exit
     return code;
 }
 
-async function formatFile(path: string, name: string, check: boolean, terminal: World['terminal']): Promise<{ code: ExitCode; changed: boolean }> {
+/** Within which a link may lead: the folders that were named and hold the file, and the own folder of one that is named itself. */
+function foldersAsked(path: string, asked: readonly string[], cwd: string): string[] {
+    return (asked.length === 0 ? [cwd] : asked.map(name => resolve(cwd, name))).filter(name => isWithin(path, name)).map(name => (name === path ? dirname(path) : name));
+}
+
+async function formatFile(path: string, name: string, check: boolean, folders: readonly string[], { terminal, disk }: World): Promise<{ code: ExitCode; changed: boolean }> {
     try {
-        const { text, hasMark } = await readText(path);
+        const { text, hasMark, stats } = await readText(path, disk);
         const formatted = formatText(text);
         if (formatted === undefined) {
             terminal.say(cannotFormat(name));
@@ -44,10 +50,14 @@ async function formatFile(path: string, name: string, check: boolean, terminal: 
         }
         if (formatted === text) return { code: EXIT.clean, changed: false };
         if (check) terminal.result(`${name}\n`);
-        else await writeFile(path, hasMark ? `\ufeff${formatted}` : formatted).catch((error: unknown) => { throw new Error(reasonOf(error)); });
+        else {
+            const to = await destinationOf(disk, path, folders);
+            if (stats.nlink > 1) throw new Error('has a second name on the disk (a hard link), from which it would be parted: left as it is');
+            await replaceFile(disk, to.path, hasMark ? `\ufeff${formatted}` : formatted, stats);
+        }
         return { code: check ? EXIT.findings : EXIT.clean, changed: true };
     } catch (error) {
-        terminal.say(`${name} ${(error as Error).message}`);
+        terminal.say(`${name} ${reasonNotWritten(error)}`);
         return { code: EXIT.usage, changed: false };
     }
 }

@@ -1,27 +1,26 @@
-import { mkdir, writeFile } from 'node:fs/promises';
-import { join, relative, resolve } from 'node:path';
 import { drawBoardSheets, drawLabels, labelGridFor, toSvg, withNotice, type Sheet } from '../../drawing/index.ts';
 import { printedSheets } from '../../pages/shared/printed-sheets.ts';
-import { fileName } from '../../pages/shared/printable.ts';
+import { fileName } from '../../pages/shared/file-name.ts';
 import { standingNotice, standingOfRooms } from '../../report/standing.ts';
 import { fileNameOfHouse, titleOf, titleOfHouse, type House } from '../../report/house.ts';
 import { csvSaw } from '../../report/sawing/csv.ts';
 import { sawOf, type HouseSaw } from '../../report/sawing/house-saw.ts';
 import { humanSaw } from '../../report/sawing/human.ts';
 import { jsonSaw } from '../../report/sawing/json.ts';
-import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
+import { EXIT, worst, type ExitCode } from '../exit-code.ts';
+import { FileNames } from '../file-names.ts';
 import { isSound } from '../houses.ts';
 import type { World } from '../input.ts';
-import { reasonOf } from '../read-text.ts';
+import { OutputFolder, type OutputOptions } from '../output-folder.ts';
 import { planned, type BoardsOptions } from './boards.ts';
 
 export interface SawOptions extends BoardsOptions {
     /** The folder for the drawn boards; nothing is drawn where none is named. */
     readonly sheets?: string;
+    readonly force?: boolean;
 }
 export const LABEL_PAPERS = ['letter', 'A4'] as const;
-export interface LabelOptions extends Omit<BoardsOptions, 'format'> {
-    readonly out: string;
+export interface LabelOptions extends Omit<BoardsOptions, 'format'>, OutputOptions {
     /** By the job's own unit where it is not said. */
     readonly paper?: (typeof LABEL_PAPERS)[number];
 }
@@ -31,23 +30,24 @@ export async function saw(options: SawOptions, world: World): Promise<ExitCode> 
     const { houses, plans, code } = await planned(options, world);
     const { terminal } = world;
     const saws = plans.map(sawOf);
+    let written: ExitCode = EXIT.clean;
     if (options.sheets === undefined) {
         switch (options.format) {
             case 'human': terminal.result(humanSaw(saws, terminal.paint)); break;
             case 'json': terminal.result(jsonSaw(saws)); break;
             case 'csv': terminal.result(csvSaw(saws)); break;
         }
-    } else await writeSheets(saws, 'boards', options.sheets, world, boardSheets);
+    } else written = await writeSheets(saws, 'boards', { ...options, out: options.sheets }, world, boardSheets);
     const complete = plans.every(({ plan }) => plan.unplaced.length === 0);
-    return worst(code, isSound(houses) && complete ? EXIT.clean : EXIT.findings);
+    return worst(worst(code, written), isSound(houses) && complete ? EXIT.clean : EXIT.findings);
 }
 
 /** A label for every piece, in the order the pieces come off the saw, on sheets to be cut apart. */
 export async function labels(options: LabelOptions, world: World): Promise<ExitCode> {
     const { houses, plans, code } = await planned({ ...options, format: 'human' }, world);
-    await writeSheets(plans.map(sawOf), 'labels', options.out, world, ({ house, order }) =>
+    const written = await writeSheets(plans.map(sawOf), 'labels', options, world, ({ house, order }) =>
         drawLabels(order, titleOfHouse(house), options.paper === undefined ? labelGridFor(order) : { ...labelGridFor(order), paper: options.paper }));
-    return worst(code, isSound(houses) && plans.every(({ plan }) => plan.unplaced.length === 0) ? EXIT.clean : EXIT.findings);
+    return worst(worst(code, written), isSound(houses) && plans.every(({ plan }) => plan.unplaced.length === 0) ? EXIT.clean : EXIT.findings);
 }
 
 export function boardSheets({ house, order }: HouseSaw): readonly Sheet[] {
@@ -60,34 +60,23 @@ function roomNames({ rooms }: House): string {
 }
 
 /** An SVG for every sheet, and one HTML file that prints them all. A house without anything to cut has none. */
-async function writeSheets(saws: readonly HouseSaw[], kind: string, out: string, { cwd, terminal }: World, draw: (saw: HouseSaw) => readonly Sheet[]): Promise<void> {
-    const folder = resolve(cwd, out);
-    const taken = new Set<string>();
-    await mkdir(folder, { recursive: true }).catch((error: unknown) => { throw new UsageError(`${out} ${reasonOf(error)}`); });
+async function writeSheets(saws: readonly HouseSaw[], kind: string, options: OutputOptions, world: World, draw: (saw: HouseSaw) => readonly Sheet[]): Promise<ExitCode> {
+    const folder = new OutputFolder(options, world);
+    const names = new FileNames();
+    let any = false;
     for (const saw of saws) {
         const standing = standingOfRooms(saw.house.rooms);
-        standingNotice(standing).forEach((line, i) => terminal.say(i === 0 ? line : `  ${line}`));
+        standingNotice(standing).forEach((line, i) => world.terminal.say(i === 0 ? line : `  ${line}`));
         const sheets = draw(saw).map(sheet => withNotice(sheet, standingNotice(standing)));
         if (sheets.length === 0 || saw.order.steps.length === 0) continue;
-        const base = free(fileName(kind, fileNameOfHouse(saw.house), 'html').replace(/\.html$/, ''), taken);
-        const files = [
-            ...sheets.map((sheet, i) => ({ name: `${base}-${i + 1}.svg`, text: toSvg(sheet) })),
-            { name: `${base}.html`, text: printedSheets(sheets[0]!.title.replace(/, sheet 1 of \d+/, ''), sheets) },
-        ];
-        for (const { name, text } of files) {
-            const path = join(folder, name);
-            await writeFile(path, text).catch((error: unknown) => { throw new UsageError(`${name} ${reasonOf(error)}`); });
-            terminal.result(`${relative(cwd, path) || path}\n`);
-        }
+        any = true;
+        const words = fileNameOfHouse(saw.house);
+        const name = names.free(n => fileName(kind, n === 1 ? words : `${words} ${n}`, 'html'));
+        await folder.write([
+            ...sheets.map((sheet, i) => ({ name: names.free(n => `${name.replace(/\.html$/, '')}-${i + n}.svg`), content: toSvg(sheet) })),
+            { name, content: printedSheets(sheets[0]!.title.replace(/, sheet 1 of \d+/, ''), sheets) },
+        ]);
     }
-    if (taken.size === 0) terminal.say('There is nothing to cut.');
-}
-
-function free(wish: string, taken: Set<string>): string {
-    for (let n = 1; ; n++) {
-        const name = n === 1 ? wish : `${wish}-${n}`;
-        if (taken.has(name)) continue;
-        taken.add(name);
-        return name;
-    }
+    if (!any) world.terminal.say('There is nothing to cut.');
+    return folder.code;
 }

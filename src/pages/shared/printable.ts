@@ -51,9 +51,3 @@ ${body}
 </html>
 `.text;
 }
-
-/** A file's name out of words: what is no letter or digit of ours becomes a hyphen. */
-export function fileName(kind: string, room: string, ending: string): string {
-    const words = `${kind}-${room}`.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '');
-    return `${words.slice(0, 80) || kind}.${ending}`;
-}

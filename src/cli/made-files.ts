@@ -1,0 +1,57 @@
+import { join } from 'node:path';
+import { destinationOf } from './destination.ts';
+import type { FileSystem } from './file-system.ts';
+import { replaceFile } from './replace-file.ts';
+
+const LIST = '.cofferwright.sha256';
+/** Tens of thousands of files; a longer list is somebody else's. */
+const MOST_BYTES = 4_000_000;
+
+/**
+ * What this program has made in a folder: names and SHA-256 in a list beside the files, in the form that `sha256sum --check`
+ * reads. By their bytes and not by a mark inside, since a CSV has no room for one, and since a file that somebody has
+ * written notes into would still carry it.
+ */
+export class MadeFiles {
+    private constructor(private readonly disk: FileSystem, readonly path: string, private readonly hashes: Map<string, readonly string[]>) {}
+
+    /** Throws where the list is no file that could be written again. */
+    static async of(disk: FileSystem, folder: string): Promise<MadeFiles> {
+        const path = join(folder, LIST);
+        const { before } = await destinationOf(disk, path, [folder]).catch((error: unknown) => { throw new Error(`holds ${LIST}, which ${(error as Error).message}`); });
+        const hashes = new Map<string, readonly string[]>();
+        if (before && before.size > MOST_BYTES) throw new Error(`holds ${LIST}, which is not the list of what this program has made there`);
+        for (const [, hash, name] of (before ? await textOf(disk, path) : '').matchAll(/^([0-9a-f]{64}) [ *](.+)$/gm)) hashes.set(name!, [...hashes.get(name!) ?? [], hash!]);
+        return new MadeFiles(disk, path, hashes);
+    }
+
+    knows(name: string): boolean {
+        return this.hashes.has(name);
+    }
+
+    has(name: string, hash: string): boolean {
+        return this.hashes.get(name)?.includes(hash) === true;
+    }
+
+    /** Files that are about to be written. What they replace stays known until the next time, should they not get there. True where that is news. */
+    add(files: readonly { readonly name: string; readonly hash: string }[]): boolean {
+        const fresh = files.filter(({ name, hash }) => !this.has(name, hash));
+        for (const { name, hash } of fresh) this.hashes.set(name, [...this.hashes.get(name)?.slice(-1) ?? [], hash]);
+        return fresh.length > 0;
+    }
+
+    async save(): Promise<void> {
+        const lines = [...this.hashes].flatMap(([name, hashes]) => hashes.map(hash => `${hash}  ${name}\n`)).sort((a, b) => (a.slice(66) < b.slice(66) ? -1 : a.slice(66) > b.slice(66) ? 1 : 0));
+        const { before } = await destinationOf(this.disk, this.path, [join(this.path, '..')]);
+        await replaceFile(this.disk, this.path, lines.join(''), before);
+    }
+}
+
+async function textOf(disk: FileSystem, path: string): Promise<string> {
+    const handle = await disk.open(path, 'r');
+    try {
+        return await handle.readFile('utf8');
+    } finally {
+        await handle.close();
+    }
+}

@@ -1,0 +1,107 @@
+import { createHash } from 'node:crypto';
+import { join, relative, resolve } from 'node:path';
+import { destinationOf, mustNotLeadOut, type Destination } from './destination.ts';
+import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
+import type { FileSystem } from './file-system.ts';
+import type { World } from './input.ts';
+import { MadeFiles } from './made-files.ts';
+import { reasonNotWritten } from './read-text.ts';
+import { replaceFile } from './replace-file.ts';
+
+export interface OutputOptions {
+    /** The folder the files go to; it is made where it is not there. */
+    readonly out: string;
+    /** Replaces also what this program has not made. */
+    readonly force?: boolean;
+}
+export interface OutputFile { readonly name: string; readonly content: string | Uint8Array }
+
+/**
+ * A folder that files are made in. A file that is there already is replaced only where this program has made it and nobody
+ * has changed it since; anything else is left, and said. `code` is how it went.
+ */
+export class OutputFolder {
+    code: ExitCode = EXIT.clean;
+    private readonly folder: string;
+    private made: MadeFiles | undefined;
+
+    constructor(private readonly options: OutputOptions, private readonly world: Pick<World, 'cwd' | 'terminal' | 'disk'>) {
+        this.folder = resolve(world.cwd, options.out);
+    }
+
+    /** Writes what may be written and prints the names. Throws a UsageError where the folder itself cannot be had. */
+    async write(files: readonly OutputFile[]): Promise<void> {
+        if (files.length === 0) return;
+        const made = this.made ??= await this.open();
+        const planned: Planned[] = [];
+        for (const file of files) {
+            const bytes = typeof file.content === 'string' ? new TextEncoder().encode(file.content) : file.content;
+            const planOne = { name: file.name, bytes, hash: hashOf(bytes) };
+            try {
+                planned.push({ ...planOne, ...await this.look(planOne, made) });
+            } catch (error) {
+                this.leave(file.name, error);
+            }
+        }
+        // the list first: a file that it names and that was not written does no harm, the other way round it would be a stranger's
+        if (made.add(planned)) await made.save().catch((error: unknown) => { throw new UsageError(`${this.nameOf(made.path)} ${reasonNotWritten(error)}`); });
+        for (const { name, bytes, to, same } of planned) {
+            try {
+                if (!same) await replaceFile(this.world.disk, to.path, bytes, to.before);
+                this.world.terminal.result(`${this.nameOf(join(this.folder, name))}\n`);
+            } catch (error) {
+                this.leave(name, error);
+            }
+        }
+    }
+
+    private async open(): Promise<MadeFiles> {
+        const { disk, cwd } = this.world;
+        try {
+            await mustNotLeadOut(disk, this.folder, cwd);
+            await disk.mkdir(this.folder, { recursive: true });
+            return await MadeFiles.of(disk, this.folder);
+        } catch (error) {
+            throw new UsageError(`${this.options.out} ${reasonNotWritten(error)}`);
+        }
+    }
+
+    private async look({ name, bytes, hash }: Wanted, made: MadeFiles): Promise<{ to: Destination; same: boolean }> {
+        const { disk } = this.world;
+        const to = await destinationOf(disk, join(this.folder, name), [this.folder]);
+        if (!to.before) return { to, same: false };
+        // a file that nobody would recognize is not read, however long it is
+        const there = to.before.size === bytes.length || made.knows(name) ? await hashOfFile(disk, to.path) : undefined;
+        if (there === hash) return { to, same: true };
+        if (!this.options.force && (there === undefined || !made.has(name, there)))
+            throw new Error(`${made.knows(name) ? 'has been changed since this program made it' : 'is there already, and this program has not made it'}: left as it is; --force replaces it`);
+        return { to, same: false };
+    }
+
+    private leave(name: string, error: unknown): void {
+        this.world.terminal.say(`${this.nameOf(join(this.folder, name))} ${reasonNotWritten(error)}`);
+        this.code = EXIT.usage;
+    }
+
+    private nameOf(path: string): string {
+        return relative(this.world.cwd, path) || path;
+    }
+}
+
+interface Wanted { readonly name: string; readonly bytes: Uint8Array; readonly hash: string }
+interface Planned extends Wanted { readonly to: Destination; readonly same: boolean }
+
+function hashOf(bytes: Uint8Array): string {
+    return createHash('sha256').update(bytes).digest('hex');
+}
+
+async function hashOfFile(disk: FileSystem, path: string): Promise<string> {
+    const handle = await disk.open(path, 'r');
+    try {
+        const hash = createHash('sha256');
+        for await (const chunk of handle.createReadStream({ autoClose: false })) hash.update(chunk as Uint8Array);
+        return hash.digest('hex');
+    } finally {
+        await handle.close();
+    }
+}
