@@ -4,6 +4,7 @@ import type { DryFit } from '../dryfit/model.ts';
 import { faultAt } from '../findings/fault.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
+import type { Room } from '../job/model.ts';
 import { hasError, runFitRules } from '../rules/run-fit.ts';
 import { inspect, layoutOf, takeOffOf } from './inspect.ts';
 
@@ -27,9 +28,14 @@ function lookedAt(file: FileContent, wanted: (ceiling: Ceiling) => boolean): Fin
             const layout = layoutOf(room);
             return layout.ceiling && wanted(layout.ceiling) && !hasError(layout, file, findings) ? runFitRules(file, layout, takeOffOf(layout.ceiling), dryFitOf(layout.ceiling)) : [];
         } catch (error) {
-            return [faultAt(room.at, error, 'looking closely at this room')];
+            return [faultInRoom(room, error)];
         }
     });
+}
+
+/** A fault in a check must not pass for a room without faults. */
+export function faultInRoom({ at }: Pick<Room, 'at'>, error: unknown): Finding {
+    return faultAt(at, error, 'looking closely at this room');
 }
 
 /** Kept by the ceiling's identity, as the take-off is: a room that nobody changes is put together once. */

@@ -10,7 +10,8 @@ import { replacing } from './support/fixes.ts';
 import { wordsOf } from './support/places.ts';
 import { sizesOf, type Sizes } from './support/words.ts';
 
-const wrong = changed(changed(HALL_IN_WORK, '    spoiled  side-A-1-north\n', ''), `at 48 3/4" mitered 45° left 44"`, `at 49 7/8" mitered 45° left 44"`);
+const right = changed(changed(HALL_IN_WORK, '    spoiled  side-A-1-north\n', ''), `    cut      6' of poplar-1x6 into side-A-1-north at 48 3/4" mitered 45°\n`, '');
+const wrong = changed(right, `at 48 3/4" mitered 45° left 44"`, `at 49 7/8" mitered 45° left 44"`);
 
 export const cutNoLongerFits = defineRule({
     name: 'cut-no-longer-fits',
@@ -27,7 +28,7 @@ miter has to come off first, which with a thickness of 3/4" at 45° takes 3/4" o
 Until then such a piece does not count as cut: boards, order and saw want it again, and do not reckon with it as an offcut. Recut it
 and write how it is now, put it where it fits, or give it up with \`spoiled\`.`,
     wrong,
-    right: HALL_IN_WORK,
+    right,
     basis: 'Cut lengths, miters and hands of the cut list. A length has to be the same; angles are compared to 0.01°.',
     check: {
         room({ layout: { room }, job, pieces }, report) {

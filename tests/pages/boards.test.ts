@@ -110,7 +110,7 @@ describe('the boards as markup', () => {
         }
         for (const make of Object.values(boardsPage.exports)) {
             const { bytes, name: file } = await make(page, undefined);
-            expect(file).toMatch(/^(boards|labels)(-[a-z0-9-]+)?\.\w+$/);
+            expect(file).toMatch(/^(boards|labels)(-[\p{Ll}\p{Lo}\p{M}\p{N}-]+)?\.\w+$/u);
             if (/(html|svg)$/.test(file)) expect(String(bytes)).not.toMatch(/<script|<img src=x|<svg onload/i);
         }
     });

@@ -19,12 +19,15 @@ export const OUTPUTS: readonly { readonly argv: readonly string[]; readonly fold
 
 export interface Made { readonly code: number; readonly texts: readonly { readonly name: string; readonly text: string }[]; readonly err: string }
 
+/** The list of what was made there, which is no output. */
+export const MADE = '.cofferwright.sha256';
+
 /** What one of them makes: what it prints, or its files. Fonts are left out of the texts. */
 export async function made(cwd: string, { argv, folder }: (typeof OUTPUTS)[number]): Promise<Made> {
     const { code, out, err } = await cofferwright(cwd, argv);
     if (folder === undefined) return { code, err, texts: [{ name: argv.join(' '), text: out }] };
     const at = join(cwd, folder);
-    const files = existsSync(at) ? readdirSync(at).filter(name => statSync(join(at, name)).isFile()) : [];
+    const files = existsSync(at) ? readdirSync(at).filter(name => name !== MADE && statSync(join(at, name)).isFile()) : [];
     const texts = files.sort().map(name => ({ name, text: readFileSync(join(at, name), 'utf8').replaceAll(/url\(data:[^)]*\)/g, '') }));
     rmSync(at, { recursive: true, force: true });
     return { code, err, texts };

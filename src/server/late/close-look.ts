@@ -1,6 +1,5 @@
 import { DocumentState, URI, type LangiumDocument } from 'langium';
 import type { Diagnostic } from 'vscode-languageserver';
-import { faultAt } from '../../findings/fault.ts';
 import type { Finding } from '../../findings/finding.ts';
 import type { FileContent } from '../../job/file.ts';
 import type { Room } from '../../job/model.ts';
@@ -8,6 +7,7 @@ import { readFile } from '../../language/read-file.ts';
 import type { CofferSharedServices } from '../../language/services.ts';
 import { brokenLines } from '../../language/types/broken.ts';
 import { diagnosticsOf } from '../../language/workspace/diagnostics.ts';
+import { faultInRoom } from '../../pipeline/inspect-closely.ts';
 import { layoutOf } from '../../pipeline/inspect.ts';
 import { isKnown } from '../features/figures.ts';
 import type { LateFindings } from './late-findings.ts';
@@ -77,7 +77,7 @@ export class CloseLook {
         try {
             return this.look(file);
         } catch (error) {
-            return [faultAt(room.at, error, 'looking closely at this room')];
+            return [faultInRoom(room, error)];
         }
     }
 }
