@@ -11,7 +11,7 @@ export function allowancesOf(document: LangiumDocument, raise: Raise): Allowance
     const text = document.textDocument.getText();
     if (!text.includes('allow')) return [];
     const allowances: Allowance[] = [];
-    const lines = text.split('\n');
+    const lines = text.split(/\r\n?|\n/), below = linesBelow(lines);
     for (const comment of commentsOf(document)) {
         const words = /^\/\/\s*allow\b\s*([\w-]*)\s*(:?)\s*(.*?)\s*$/.exec(comment.text);
         if (!words) continue;
@@ -20,17 +20,24 @@ export function allowancesOf(document: LangiumDocument, raise: Raise): Allowance
         if (rule === '') continue;                   // a comment that happens to begin with the word
         if (words[2] !== ':' || reason === '') {
             raise({ rule: 'allow-without-reason', at, message: `Say why: // allow ${rule}: the reason. It is shown wherever the finding would be.` });
-        } else allowances.push({ rule, reason, at, line: coveredLine(comment, lines) });
+        } else allowances.push({ rule, reason, at, line: coveredLine(comment, lines, below) });
     }
     return allowances;
 }
 
-function coveredLine(comment: LeafCstNode, lines: readonly string[]): number {
+function coveredLine(comment: LeafCstNode, lines: readonly string[], below: readonly number[]): number {
     const { line, character } = comment.range.start;
-    if (lines[line]!.slice(0, character).trim() !== '') return line;
-    let next = line + 1;
-    while (next < lines.length && /^\s*(\/\/.*)?$/.test(lines[next]!)) next++;
-    return next;
+    return lines[line]!.slice(0, character).trim() !== '' ? line : below[line]!;
+}
+
+/** For each line the next below it that is not a comment, from the last up: so each is looked at once, however many comments follow each other. */
+function linesBelow(lines: readonly string[]): number[] {
+    const below: number[] = [];
+    for (let line = lines.length - 1; line >= 0; line--) {
+        const next = line + 1;
+        below[line] = next < lines.length && /^\s*(\/\/.*)?$/.test(lines[next]!) ? below[next]! : next;
+    }
+    return below;
 }
 
 function* commentsOf(document: LangiumDocument): Iterable<LeafCstNode> {

@@ -4,7 +4,10 @@ import { combine, isPlainNumber, LENGTH, mixed, quantity, sameDimensions, type Q
 import { number, type Value } from './value.ts';
 
 type Number = Extract<Value, { is: 'quantity' }>;
-export type Trouble = 'divided-by-zero' | 'too-large';
+export type Trouble = 'divided-by-zero' | 'too-large' | 'too-many-causes';
+
+/** A length that is off for so many reasons is one that nobody can follow; each is carried through all that is reckoned with it. */
+export const MOST_CAUSES = 100;
 
 /** Numerator and denominator stay below this: enough for any job, and nothing that could be typed takes noticeable time. */
 const MOST = 1n << 320n;
@@ -16,6 +19,7 @@ export function computed(operator: string, a: Value, b: Value): Number | Trouble
     if (typeof result !== 'object') return result;
     const per = a.per ?? b.per;          // twice 4 min per joint is still a time per joint
     if (per !== undefined) return { ...result, per };
+    if (result.tolerance.length > MOST_CAUSES) return 'too-many-causes';
     return result.exact.n > MOST || result.exact.d > MOST ? 'too-large' : result;
 }
 

@@ -11,7 +11,7 @@ import { declaredType } from '../types/declared.ts';
 import { operandOf } from '../types/infer.ts';
 import { sourceOf, sourceOfRange, uriOf } from '../types/place.ts';
 import { LENGTH, rate, TIME, type Type } from '../types/type.ts';
-import { compared, computed, negated, tolerated } from './arithmetic.ts';
+import { compared, computed, MOST_CAUSES, negated, tolerated } from './arithmetic.ts';
 import type { Word } from './block.ts';
 import type { House } from './house.ts';
 import { readLiteral } from './literals.ts';
@@ -134,6 +134,7 @@ export class Evaluator {
         const value = computed(operation.operator, left.value, right.value);
         if (typeof value === 'object') return known(value, via);
         if (value === 'divided-by-zero') this.raise({ rule: 'divided-by-zero', at: placeOf(operation.right!), message: 'This is zero, and nothing can be divided by it.', via: right.via });
+        else if (value === 'too-many-causes') this.raise({ rule: 'out-of-range', at: placeOf(operation), message: `This is off for more than ${MOST_CAUSES} reasons, each with a ± of its own. Say one ± for all of it.`, via });
         else if (value === 'too-large') this.raise({ rule: 'out-of-range', at: placeOf(operation), message: 'This comes to a figure that no job has.', via });
         return undefined;
     }

@@ -263,7 +263,7 @@ const blocksByProperty = kept((vocabulary: Vocabulary): ReadonlyMap<string, read
 
 /** The words of the lines that could not be read: what is declared there is not known. */
 const unreadWords = kept((root: AstNode): ReadonlySet<string> => {
-    const lines = brokenLines(root).size > 0 ? root.$cstNode?.root.fullText.split('\n') ?? [] : [];
+    const lines = brokenLines(root).size > 0 ? root.$cstNode?.root.fullText.split(/\r\n?|\n/) ?? [] : [];
     return new Set([...brokenLines(root)].flatMap(line => lines[line]?.match(WORD) ?? []));
 });
 const WORD = /[A-Za-z_]\w*(?:-\w+)*/g;

@@ -50,6 +50,19 @@ function takeCommentsInPassing(parser: WithComments): void {
         if (at >= 0) siblings!.splice(at, 1);
     };
     builder.addHiddenNodes = tokens => { if (tokens.length > 0) addComments(builder, tokens); };
+    const construct = builder.construct;
+    builder.construct = item => {
+        const { current } = builder;
+        construct.call(builder, item);
+        if (current.container && current.content.length > 0) Object.assign(current, { content: exactly(current.content) });
+    };
+}
+
+/** A list that grows is given room for many more, and most nodes of a tree hold one or two: in a finished node there is room for just these. */
+function exactly(nodes: readonly CstNode[]): CstNode[] {
+    const exact = new Array<CstNode>(nodes.length);
+    for (let i = 0; i < nodes.length; i++) exact[i] = nodes[i]!;
+    return exact;
 }
 
 /** Into the node under way, or, where that has nothing yet, before it; before everything at the beginning of a file. */

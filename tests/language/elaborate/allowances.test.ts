@@ -28,3 +28,9 @@ test('comments that allow a finding, with the line they cover', async () => {
     expect(workspace.words(allowances[2]!.at)).toBe('// allow taper-shows: drapes hide it');
     expect(findings.map(({ rule, at }) => [rule, at.range.start.line])).toEqual([['allow-without-reason', 6]]);
 });
+
+test.each(['\r', '\r\n'])('whatever ends the lines: %j', async end => {
+    const workspace = await TestWorkspace.open({ 'main.coffer': text.replaceAll('\n', end) });
+    const { allowances } = readFile(workspace.document('main.coffer'));
+    expect(allowances.map(({ line }) => line)).toEqual([5, 5, 5, 7, 12]);
+});
