@@ -2,7 +2,7 @@ import { resolve } from 'node:path';
 import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
 import type { FileSystem } from './file-system.ts';
 import { findFiles, SUFFIX } from './find-files.ts';
-import { decode } from './read-text.ts';
+import { decode, MOST_BYTES, tooLarge } from './read-text.ts';
 import type { Terminal } from './terminal.ts';
 import { Workspace } from './workspace.ts';
 
@@ -13,7 +13,7 @@ export interface World {
     readonly cwd: string;
     readonly terminal: Terminal;
     readonly disk: FileSystem;
-    /** All of standard input. */
+    /** All of standard input, or more than `MOST_BYTES` of it. */
     readStdin(): Promise<Uint8Array>;
     /** Ends `--watch`. */
     readonly stop: AbortSignal;
@@ -52,6 +52,7 @@ export async function openAsked({ files, stdinFilePath }: Asked, world: World): 
 export async function stdinText(readStdin: () => Promise<Uint8Array>): Promise<string> {
     const bytes = await readStdin();
     try {
+        if (bytes.length > MOST_BYTES) throw new Error(tooLarge());
         return decode(bytes).text;
     } catch (error) {
         throw new UsageError(`Standard input ${(error as Error).message}`);

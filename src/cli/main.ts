@@ -1,7 +1,9 @@
+import { rmSync } from 'node:fs';
 import { EXIT } from './exit-code.ts';
 import { nodeFiles } from './file-system.ts';
 import { run } from './program.ts';
-import { reasonOf } from './read-text.ts';
+import { MOST_BYTES, reasonOf } from './read-text.ts';
+import { unfinished } from './replace-file.ts';
 
 const stop = new AbortController();
 process.once('SIGINT', () => {
@@ -11,14 +13,23 @@ process.once('SIGINT', () => {
     if (!process.argv.includes('--watch')) process.exit(130);
 });
 
+// whatever ends the program in the middle of a write leaves no half of a file behind
+process.on('exit', () => unfinished.forEach(path => rmSync(path, { force: true })));
+
 process.stdout.on('error', outputLost);
 process.stderr.on('error', outputLost);
 process.on('uncaughtException', internal);
 process.on('unhandledRejection', internal);
 
+/** Ends as soon as it is more than may be read: some inputs have no end. */
 async function readStdin(): Promise<Uint8Array> {
     const chunks: Uint8Array[] = [];
-    for await (const chunk of process.stdin) chunks.push(chunk as Uint8Array);
+    let size = 0;
+    for await (const chunk of process.stdin) {
+        chunks.push(chunk as Uint8Array);
+        size += (chunk as Uint8Array).length;
+        if (size > MOST_BYTES) break;
+    }
     return Buffer.concat(chunks);
 }
 

@@ -131,6 +131,11 @@ export class Workspace {
         return document && of(document);
     }
 
+    /** Whether a file was there and could not be read, so that nothing is known of it. */
+    isUnread(uri: string): boolean {
+        return this.disk.unreadable.has(URI.parse(uri).fsPath);
+    }
+
     /** What could not be read, in words. */
     problems(): string[] {
         return [...this.disk.unreadable].map(([path, reason]) => `${this.nameOf(URI.file(path).toString())} ${reason}`).sort();

@@ -33,6 +33,11 @@ describe('the built program', () => {
         expect(run(folderWith(house), ['check', '--stdin-file-path', 'box.coffer'], tooWide['box.coffer']).code).toBe(1);
     });
 
+    test.skipIf(process.platform === 'win32')('reads standard input without an end only as far as a file may go', () => {
+        const { status, stderr } = spawnSync('sh', ['-c', '"$0" "$1" check - < /dev/zero', process.execPath, main], { encoding: 'utf8', timeout: 60_000 });
+        expect({ status, stderr }).toEqual({ status: 2, stderr: 'cofferwright: Standard input is too large for a job file: more than 8 MB\n' });
+    });
+
     test('writes all of a long list before it ends', () => {
         const rooms = Object.fromEntries(Array.from({ length: 20 }, (_, i) => [`room-${i}.coffer`, den.replace('room den', `room den-${i}`)]));
         const { out, code } = run(folderWith({ ...house, ...rooms }), ['cut-list', '--format', 'json']);

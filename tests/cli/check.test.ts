@@ -171,6 +171,18 @@ describe('files that are not what they should be', () => {
         expect(ran.code).toBe(2);
     });
 
+    test('nothing is said to be right in a file that was not read', async () => {
+        const alone = await cofferwright(folderWith({ 'photo.coffer': Uint8Array.from([0x89, 0x50, 0, 1]) }), ['check']);
+        expect(alone).toEqual({ code: 2, out: '', err: 'photo.coffer is not a text file\n1 file could not be read, and was not checked\n' });
+        const beside = await cofferwright(folderWith({ ...house, 'photo.coffer': Uint8Array.from([0x89, 0x50, 0, 1]) }), ['check']);
+        expect(beside).toEqual({ code: 2, out: '', err: 'photo.coffer is not a text file\nNothing found in 4 files\n1 file could not be read, and was not checked\n' });
+    });
+
+    test.each(['check', 'format'])('%s: standard input is too large from the same size on as a file', async command => {
+        const ran = await cofferwright(folderWith({}), [command, '-'], { stdin: new Uint8Array(8_000_001).fill(0x20) });
+        expect(ran).toEqual({ code: 2, out: '', err: 'cofferwright: Standard input is too large for a job file: more than 8 MB\n' });
+    });
+
     test('a file that may not be opened', async () => {
         const cwd = folderWith(house);
         chmodSync(join(cwd, 'den.coffer'), 0);
@@ -262,8 +274,8 @@ describe('watching', () => {
             },
         });
         expect(ran.err.split('\n').filter(line => line !== '' && !line.startsWith('Watching'))).toEqual([
-            '1 error in 1 file', 'Nothing found in 2 files', 'a.coffer is UTF-16 text: save it as UTF-8', 'Nothing found in 1 file',
-            'a.coffer is not there', 'Nothing found in 0 files',
+            '1 error in 1 file', 'Nothing found in 2 files', 'a.coffer is UTF-16 text: save it as UTF-8', '1 file could not be read, and was not checked',
+            'a.coffer is not there',
         ]);
         expect(ran.code).toBe(0);
     });

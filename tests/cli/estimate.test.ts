@@ -136,3 +136,10 @@ describe('estimate', () => {
         expect(human).toContain('for a crew of 2');
     });
 });
+
+test('what an allowance is for carries nothing to the terminal but its words', async () => {
+    const cwd = folderWith({ ...house, 'rates.coffer': RATES.replace('bid {', 'bid {\n  allowance 250 USD for "paint\u001b]0;x\u0007\u001b[31m\u202e\u009b5m"') });
+    const { out } = await cofferwright(cwd, ['estimate', '--quick']);
+    expect(out).toMatch(/paint\]0;x\[31m5m +.*250\.00/);
+    expect(out).not.toMatch(/[\u001b\u0007\u009b\u202e]/);
+});

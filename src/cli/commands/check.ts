@@ -2,6 +2,7 @@ import type { Finding, Severity } from '../../findings/finding.ts';
 import { githubFindings } from '../../report/findings/github.ts';
 import { conciseFindings, humanFindings, summary } from '../../report/findings/human.ts';
 import { jsonFindings } from '../../report/findings/json.ts';
+import { counted } from '../../report/look.ts';
 import { sarifFindings } from '../../report/findings/sarif.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
 import { openAsked, type Asked, type World } from '../input.ts';
@@ -31,7 +32,12 @@ export async function check(options: CheckOptions, world: World): Promise<ExitCo
 function report(checked: readonly Checked[], workspace: Workspace, options: CheckOptions, { terminal }: World): ExitCode {
     const findings = findingsOf(checked);
     terminal.result(printed(findings, checked, workspace, options, terminal.paint));
-    if (options.format === 'human') terminal.say(summary(findings, checked.length));
+    if (options.format === 'human') {
+        const unread = checked.filter(({ content }) => workspace.isUnread(content.uri)).length;
+        // of a file that was not read nobody knows whether something is wrong in it
+        if (unread < checked.length || findings.length > 0) terminal.say(summary(findings, checked.length - unread));
+        if (unread > 0) terminal.say(`${counted(unread, 'file')} could not be read, and ${unread === 1 ? 'was' : 'were'} not checked`);
+    }
     if (findings.some(f => f.rule === 'internal-error')) return EXIT.internal;
     return options.exitZero || !findings.some(f => !f.allowed && GRAVITY[f.severity] >= GRAVITY[options.failOn]) ? EXIT.clean : EXIT.findings;
 }

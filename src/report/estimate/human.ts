@@ -40,7 +40,7 @@ function estimate({ house, priced: { estimate, plan }, alternates }: HousePrice,
         indented(crewText(estimate)),
         paint.strong('PRICE'), ...columns([
             ['boards', '', money(sums.materials)], ['supplies', '', money(sums.supplies)], ['labor', '', money(sums.labor)],
-            ...estimate.additions.map(addition => [addition.what, shareText(addition, estimate), money(addition.amount)]),
+            ...estimate.additions.map(addition => [cleanLine(addition.what), shareText(addition, estimate), money(addition.amount)]),
             ['total', estimate.missing.length > 0 ? 'without what has no rate, below' : '', money(sums.total)],
         ], [2]).map((line, i, all) => (i === all.length - 1 ? paint.strong(indented(line)) : indented(line))),
         ...estimate.missing.length > 0 ? [paint.warning('NOT IN THE PRICE, FOR WANT OF A RATE')] : [],
