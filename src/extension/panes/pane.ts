@@ -26,6 +26,8 @@ export class Pane {
     private keys: readonly string[] | undefined;
     /** The part that was picked by hand: said again to a script that comes back, until the cursor comes into the words of others. */
     private pickedKey: string | undefined;
+    /** The cursor has gone somewhere since. */
+    private hasMoved = false;
     /** Its script has said that it is there. */
     private isReady = false;
 
@@ -73,14 +75,17 @@ export class Pane {
         if (!sameRooms(before, this.ticked)) this.postTicks();
     }
 
+    /** The server says it after every build too: only a cursor that has moved makes forget what was picked. */
     select({ keys }: PaneSelectionParams): void {
-        const isFirst = this.keys === undefined, isElsewhere = this.pickedKey !== undefined && keys.length > 0 && !keys.includes(this.pickedKey);
         this.keys = keys;
         this.post({ type: 'selection', keys, reveal: false });
-        if (!isElsewhere) return;
-        // where the cursor was before somebody picked is no reason to forget what was picked
-        if (isFirst) this.post({ type: 'picked', key: this.pickedKey! });
-        else this.pickedKey = undefined;
+        if (this.pickedKey === undefined || keys.length === 0 || keys.includes(this.pickedKey)) return;
+        if (this.hasMoved) this.pickedKey = undefined;
+        else this.post({ type: 'picked', key: this.pickedKey });
+    }
+
+    cursorMoved(): void {
+        this.hasMoved = true;
     }
 
     /** Shows a part that somebody asked for in another pane. */
@@ -90,6 +95,7 @@ export class Pane {
 
     picked(key: string): void {
         this.pickedKey = key;
+        this.hasMoved = false;
         this.post({ type: 'picked', key });
     }
 

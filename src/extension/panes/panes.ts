@@ -164,8 +164,10 @@ export class Panes implements Holder, vscode.Disposable {
     /** Other files and other panes leave the cursor where it was. */
     private cursorIn(editor: vscode.TextEditor | undefined): void {
         if (editor?.document.languageId !== 'coffer') return;
-        const { line, character } = editor.selection.active;
-        this.cursor = { uri: editor.document.uri.toString(), position: { line, character } };
+        const { line, character } = editor.selection.active, uri = editor.document.uri.toString();
+        const before = this.cursor;
+        this.cursor = { uri, position: { line, character } };
+        if (before?.uri !== uri || before.position.line !== line || before.position.character !== character) for (const pane of this.panes.values()) pane.cursorMoved();
         if (this.panes.size > 0) this.talk.tell(CURSOR, this.cursor);
     }
 }
