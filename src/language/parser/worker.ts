@@ -1,8 +1,26 @@
-import { createParser, LangiumParser, type AstNode, type CompositeCstNode, type CstNode, type CstNodeBuilder, type LangiumCoreServices } from 'langium';
+import { createParser, LangiumParser, type AstNode, type CompositeCstNode, type CstNode, type CstNodeBuilder, type LangiumCoreServices, type ParseResult, type ParserOptions } from 'langium';
 import type { Token, TokenType } from '../lexer/token.ts';
 
-/** The parser that does the work; CofferParser holds it and replaces it when it throws. */
-export function createWorker(services: LangiumCoreServices): LangiumParser {
+/** What of those for whom it parses comes into the tree. */
+interface Lent {
+    linker: LangiumCoreServices['references']['Linker'];
+    converter: LangiumCoreServices['parser']['ValueConverter'];
+}
+
+/** The parser that does the work. It takes longer to learn the grammar than to parse a house, so one works for all. */
+let worker: LangiumParser | undefined;
+
+/** Where it throws, its state is not to be trusted: another one does the next work. */
+export function parseFor<T extends AstNode>(services: LangiumCoreServices, input: string, options: ParserOptions | undefined): ParseResult<T> {
+    const working = worker ??= createWorker(services);
+    worker = undefined;
+    Object.assign(working, { linker: services.references.Linker, converter: services.parser.ValueConverter } satisfies Lent);
+    const result = working.parse<T>(input, options);
+    worker = working;
+    return result;
+}
+
+function createWorker(services: LangiumCoreServices): LangiumParser {
     const parser = createParser(services.Grammar, new Worker(services), services.parser.Lexer.definition);
     parser.finalize();
     return parser;
