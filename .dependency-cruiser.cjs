@@ -12,8 +12,8 @@ const mayUse = {
     provenance: ['quantity', 'data'],
     findings: ['provenance', 'quantity', 'data'],
     job: ['findings', 'provenance', 'quantity', 'data'],
-    ceiling: ['job', 'findings', 'provenance', 'quantity', 'data'],
-    takeoff: ['ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    ceiling: ['arrangement', 'plane', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    takeoff: ['arrangement', 'plane', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     cutting: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // what has no rate is what the estimate finds none for
     rules: ['estimate', 'dryfit', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],

@@ -1,7 +1,7 @@
 import { isSimple, twiceArea } from '../plane/polygon.ts';
 import { carriersOf, type WallCarrier } from './carriers.ts';
 import { cofferLoops } from './coffer-walks.ts';
-import { cofferOf, coffersAlong, numberedCoffers, type WalkedCoffer } from './coffers.ts';
+import { cofferOf, coffersAlong, edgesByFlank, numberedCoffers, type EdgesOf } from './coffers.ts';
 import { flankWalks } from './flank-walks.ts';
 import { jointsOf } from './joints.ts';
 import { stripsOfLine } from './line-strips.ts';
@@ -31,9 +31,9 @@ export function arrange(plan: Plan): Arrangement {
     if (troubles.length > 0) return nothing(troubles);
 
     const coffers = numberedCoffers(loops);
-    const runs = walks.flatMap(sideRuns);
-    const sides = new Map(runs.flatMap(run => withCoffers(run, sideOf(run, unit), coffers, unit)));
-    const cleats = new Map(runs.flatMap(run => withCoffers(run, cleatOf(run, unit), coffers, unit)));
+    const runs = walks.flatMap(sideRuns), edges = edgesByFlank(coffers);
+    const sides = new Map(runs.flatMap(run => withCoffers(run, sideOf(run, unit), edges, unit)));
+    const cleats = new Map(runs.flatMap(run => withCoffers(run, cleatOf(run, unit), edges, unit)));
     const trims = (plan.trims ?? []).flatMap(trim => coffers.flatMap(coffer => trimsOf(coffer, trim, unit)));
     const pieces = [
         ...sides.values(), ...cleats.values(), ...meetings.runs.flatMap(run => stripsOfLine(run, plan.clearance, unit)),
@@ -54,6 +54,6 @@ function roomTroubles(plan: Plan, walls: readonly WallCarrier[], troubles: Troub
     else if (twiceArea(corners) < 0n) troubles.push({ kind: 'room-counterclockwise' });
 }
 
-function withCoffers(run: SideRun, piece: Piece | undefined, coffers: readonly WalkedCoffer[], unit: Unit): [SideRun, Piece][] {
-    return piece ? [[run, { ...piece, coffers: coffersAlong(run.flank, run.face, coffers, unit) }]] : [];
+function withCoffers(run: SideRun, piece: Piece | undefined, edges: EdgesOf, unit: Unit): [SideRun, Piece][] {
+    return piece ? [[run, { ...piece, coffers: coffersAlong(run.flank, run.face, edges, unit) }]] : [];
 }

@@ -43,12 +43,23 @@ function inRows<T extends { readonly extent: Extent }>(coffers: readonly T[]): T
     return ordered;
 }
 
+/** The edges of coffers along each flank. */
+export type EdgesOf = ReadonlyMap<Flank, readonly { readonly edge: WalkedEdge; readonly coffer: number }[]>;
+export function edgesByFlank(coffers: readonly WalkedCoffer[]): EdgesOf {
+    const found = new Map<Flank, { edge: WalkedEdge; coffer: number }[]>();
+    for (const { number, outer, holes } of coffers) for (const loop of [outer, ...holes]) for (const edge of loop) for (const flank of edge.flanks) {
+        const there = found.get(flank);
+        if (there) there.push({ edge, coffer: number });
+        else found.set(flank, [{ edge, coffer: number }]);
+    }
+    return found;
+}
+
 /** The numbers of the coffers that a stretch of a flank's face looks into: several where shallower beams die into it. */
-export function coffersAlong(flank: Flank, face: Stretch, coffers: readonly WalkedCoffer[], unit: Unit): number[] {
+export function coffersAlong(flank: Flank, face: Stretch, edges: EdgesOf, unit: Unit): number[] {
     const way = directionOf(flank.base), length = reach(face.from, face.to, way);
-    const looksIn = ({ flanks, from, to }: WalkedEdge): boolean => flanks.includes(flank)
-        && Math.min(length, reach(face.from, to, way)) - Math.max(0, reach(face.from, from, way)) > unit.perTick;
-    return coffers.filter(({ outer, holes }) => [outer, ...holes].some(loop => loop.some(looksIn))).map(coffer => coffer.number);
+    const looksIn = ({ from, to }: WalkedEdge): boolean => Math.min(length, reach(face.from, to, way)) - Math.max(0, reach(face.from, from, way)) > unit.perTick;
+    return [...new Set((edges.get(flank) ?? []).filter(({ edge }) => looksIn(edge)).map(({ coffer }) => coffer))].sort((a, b) => a - b);
 }
 
 export function cofferOf({ number, outer, holes }: WalkedCoffer, unit: Unit): Coffer {

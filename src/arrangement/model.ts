@@ -1,3 +1,4 @@
+import type { Point, Vector } from '../plane/point.ts';
 import type { Polygon } from '../plane/polygon.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Trouble } from './troubles.ts';
@@ -67,6 +68,11 @@ export interface Piece {
     readonly handed: boolean;
     /** What its edge at the wall is left wider, to be scribed. */
     readonly scribe: Ticks;
+    /** The way its frame runs: its start is the end that lies farther back along it. */
+    readonly way: Vector;
+    /** Corners on the plan: along its first edge from the start, then back along its second. */
+    readonly corners: readonly [Point, Point, Point, Point];
+    /** The same, clockwise on the plan. */
     readonly outline: Polygon;
     /** Down from the ceiling. */
     readonly top: Ticks; readonly foot: Ticks;

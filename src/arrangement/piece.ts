@@ -48,23 +48,19 @@ export function pieceOf(blank: Blank, unit: Unit): Piece | undefined {
         const saw = blank.saw?.[i];
         return { cut: cuts[i]!, meets: meets[i]!, angle: Math.abs(more) < ROUNDING * perTick ? 0 : degreesOf(more, blank.width * perTick), ...saw && { saw } };
     }) as [End, End];
+    const corners = [tickPoint(first.from, unit), tickPoint(first.to, unit), tickPoint(second.to, unit), tickPoint(second.from, unit)] as const;
     return {
         part: blank.part, of: blank.of, on: blank.on ?? null, coffers: [], nth: blank.nth,
         edges: [edge(names[0], lengths[0]), edge(names[1], lengths[1])], ends,
         long: Math.max(...lengths), short: Math.min(...lengths), overall, width: blank.width,
         hand: handOf(cuts), handed: isHanded(ends), scribe: blank.scribe ?? 0,
-        outline: outlineOf(first, second, unit), top: blank.top, foot: blank.foot,
+        way: direction, corners, outline: twiceArea(corners) < 0n ? [...corners].reverse() : corners, top: blank.top, foot: blank.foot,
         why: blank.why.filter(term => term.ticks !== 0).map(term => ({ ...term, ticks: term.ticks / perTick })),
     };
 }
 
 function edge(name: EdgeName, length: number): Edge {
     return { name, length };
-}
-
-function outlineOf(first: Stretch, second: Stretch, unit: Unit): Point[] {
-    const corners = [first.from, first.to, second.to, second.from].map(point => tickPoint(point, unit));
-    return twiceArea(corners) < 0n ? corners.reverse() : corners;
 }
 
 const isMiter = (cut: Cut): boolean => cut === 'miter' || cut === 'outside-miter';

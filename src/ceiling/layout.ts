@@ -10,6 +10,7 @@ import { cutStep, featureAt, tooMany, tooManySpacers } from './limits.ts';
 import { lineName, LineSections } from './lines.ts';
 import { longestPiece } from './longest.ts';
 import type { Band, Ceiling, Layout, Line, Run, Splice, Trouble } from './model.ts';
+import { arranged } from './plan.ts';
 import { profileTroubles } from './profile-troubles.ts';
 import { residueOf } from './residue.ts';
 import { rectangleOf, type Rectangle } from './room-shape.ts';
@@ -103,9 +104,9 @@ function assembled(parts: Parts & { rectangle: Rectangle; board: BandBoard | nul
     if (board && !depth) return undefined;
     const band = board && hung(board, depth!, bandSplices(board, rectangle, across, down, parts), troubles);
     const inside = { west: across.start, east: across.end, north: down.start, south: down.end };
+    const placed = { room, width: rectangle.width, length: rectangle.length, band, inside, across, down, beams: sections.grid(), lines: [...across.lines, ...down.lines] };
     const ceiling: Ceiling = {
-        room, width: rectangle.width, length: rectangle.length, band, inside, across, down, beams: sections.grid(),
-        lines: [...across.lines, ...down.lines],
+        ...placed, arranged: arranged(placed),
         crossings: crossingsOf(across.lines, down.lines, grid.through!.value), coffers: coffersOf(across, down),
     };
     troubles.push(...tooLongForBoards(ceiling));

@@ -1,3 +1,4 @@
+import type { Arrangement } from '../arrangement/model.ts';
 import type { Direction, Profile, Room, Side, Spacing } from '../job/model.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import type { Why } from '../provenance/why.ts';
@@ -122,6 +123,18 @@ export interface Ceiling {
     readonly lines: readonly Line[];      // 1, 2, 3 …, then A, B …
     readonly crossings: readonly Crossing[];
     readonly coffers: readonly Coffer[];
+    /** Every piece with its place, and the joints. */
+    readonly arranged: Arranged;
+}
+
+/** A ceiling worked out from its plan: every piece with its place, the joints. */
+export interface Arranged {
+    readonly exact: Arrangement;
+    /**
+     * The same with every coffer at the size it is cut to: equal pieces that are cut at one stop of the saw shift the lines by a step of
+     * the tape here and there, and what is left of a run stands half at either end of it, at the wall.
+     */
+    readonly asCut: Arrangement;
 }
 
 /** Why a room could not be laid out, or only by bending it. Rules turn these into findings; layout itself reports nothing. */

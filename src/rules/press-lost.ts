@@ -1,8 +1,8 @@
-import type { Ceiling, Line } from '../ceiling/model.ts';
+import type { Line } from '../ceiling/model.ts';
 import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { stretchesOf } from '../takeoff/runs.ts';
-import { settingOf } from '../takeoff/setting.ts';
+import { settingOf, type Setting } from '../takeoff/setting.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { replacing, spelled } from './support/fixes.ts';
@@ -29,9 +29,10 @@ Say a press of a mark of the tape or more, a finer \`cut-to\`, or none.`,
         room({ layout: { ceiling }, job }, report) {
             if (!ceiling) return;
             const lost = new Map<string, Line[]>();
+            const setting = settingOf(ceiling);
             for (const line of ceiling.lines) {
                 const press = line.section.profile.bottom?.press?.value ?? 0;
-                if (press > 0 && isLost(press, line, ceiling)) lost.set(line.section.profile.key, [...lost.get(line.section.profile.key) ?? [], line]);
+                if (press > 0 && isLost(press, line, setting)) lost.set(line.section.profile.key, [...lost.get(line.section.profile.key) ?? [], line]);
             }
             const size = sizesOf(job), step = job.cutTo.value;
             for (const lines of lost.values()) {
@@ -48,7 +49,6 @@ Say a press of a mark of the tape or more, a finer \`cut-to\`, or none.`,
 });
 
 /** Whether every bottom of the line is cut as long as without it. */
-function isLost(press: Ticks, line: Line, ceiling: Ceiling): boolean {
-    const setting = settingOf(ceiling);
+function isLost(press: Ticks, line: Line, setting: Setting): boolean {
     return stretchesOf(setting, line, 'bottom').every(({ cut }) => roundDown(cut + press, setting.step) === roundDown(cut, setting.step));
 }

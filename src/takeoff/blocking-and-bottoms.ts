@@ -1,11 +1,11 @@
-import { bottomHigh, bottomLow, centerOf, channelHigh, channelLow } from '../ceiling/bays.ts';
+import { centerOf } from '../ceiling/bays.ts';
 import type { Line } from '../ceiling/model.ts';
 import type { Biscuits } from '../job/model.ts';
 import { term } from '../provenance/why.ts';
 import type { Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import { stretchesOf, type Stretch } from './runs.ts';
-import { boxOf, endsOf, type Setting } from './setting.ts';
+import { endsOf, type Setting } from './setting.ts';
 import type { Work } from './work.ts';
 
 /** Blocking of a line: flat against the ceiling, as wide as the channel between the sides. */
@@ -13,48 +13,48 @@ export function blockingOf(line: Line, setting: Setting): Piece[] {
     const { section } = line, blocking = section.profile.blocking;
     if (!blocking) return [];
     return stretchesOf(setting, line, 'blocking').flatMap(stretch => pieceOf({
-        part: 'blocking', line: line.name, bay: stretch.bay?.number, nth: stretch.letter, stock: blocking.stock,
+        part: 'blocking', line: line.name, bay: stretch.bay, nth: stretch.letter, stock: blocking.stock,
         back: stretch.to - stretch.from, cutBack: stretch.cut, why: stretch.why,
         width: section.blockingWidth.ticks, thickness: section.blockingThickness.ticks, fence: blocking.ripWith?.value,
         where: whereOf(line, stretch), source: blocking.at,
-        box: boxOf(line.runs, [stretch.from, stretch.to], [channelLow(line), channelHigh(line)], [0, section.blockingThickness.ticks]),
+        corners: stretch.lie.corners, heights: [0, section.blockingThickness.ticks],
     }, setting));
 }
 
 /**
- * Bottoms of a line, pressed against the cleats. `press` makes each longer than the opening it goes into; the box is
- * the opening, where it stands once it is in.
+ * Bottoms of a line, pressed against the cleats. `press` makes each longer than the opening it goes into; its place
+ * is the opening, where it stands once it is in.
  */
 export function bottomsOf(line: Line, setting: Setting): Piece[] {
     const { section } = line, bottom = section.profile.bottom;
     if (!bottom) return [];
     const press = bottom.press?.value ?? 0;
     return stretchesOf(setting, line, 'bottom').flatMap(stretch => pieceOf({
-        part: 'bottom', line: line.name, bay: stretch.bay?.number, nth: stretch.letter, stock: bottom.stock,
+        part: 'bottom', line: line.name, bay: stretch.bay, nth: stretch.letter, stock: bottom.stock,
         back: stretch.to - stretch.from + press, cutBack: stretch.cut + press,
         why: [...stretch.why, term('press', 1, press, bottom.press?.at)],
         width: section.bottomWidth.ticks, thickness: section.bottomThickness.ticks,
         work: [bottom.ease && { kind: 'ease', by: bottom.ease.value }, ...slots(line, stretch, setting)], fence: bottom.ripWith?.value,
         where: whereOf(line, stretch), source: bottom.at,
-        box: boxOf(line.runs, [stretch.from, stretch.to], [bottomLow(line), bottomHigh(line)], [section.bottomTop.ticks, section.depth.ticks]),
+        corners: stretch.lie.corners, heights: [section.bottomTop.ticks, section.depth.ticks],
     }, setting));
 }
 
 function whereOf(line: Line, { bay, letter }: Stretch): string {
-    if (bay) return `line ${line.name}, bay ${bay.number}`;
+    if (bay !== null) return `line ${line.name}, bay ${bay}`;
     return letter ? `line ${line.name}, piece ${letter} from the ${endsOf(line.runs)[0]}` : `line ${line.name}, through`;
 }
 
 /** Slots for biscuits: in the ends that butt or are spliced, and in the edges where the pieces cut between meet it. */
-function slots(line: Line, { from, to, bay, letter }: Stretch, setting: Setting): Work[] {
+function slots(line: Line, { lie, from, to, bay }: Stretch, setting: Setting): Work[] {
     const own = line.section.profile.bottom?.biscuits?.value;
     const ends = endsOf(line.runs);
     const cut = ({ count, size }: Biscuits, places: number, where: string): Work => ({ kind: 'slots', count, size, places, where });
-    if (bay) {
-        const butts = ends.filter((_, i) => i === 0 ? bay.before : bay.after);
+    if (bay !== null) {
+        const butts = ends.filter((_, i) => lie.cuts[i] === 'between');
         return own && butts.length > 0 ? [cut(own, butts.length, `in the ${butts.join(' and the ')} end`)] : [];
     }
-    const splices = ends.filter((_, i) => letter !== null && (i === 0 ? from !== line.start : to !== line.end));
+    const splices = ends.filter((_, i) => lie.cuts[i] === 'splice');
     const crossing = (line.runs === 'east-west' ? setting.ceiling.across : setting.ceiling.down).lines;
     const edges = crossing.flatMap(other => {
         const biscuits = other.section.profile.bottom?.biscuits?.value;

@@ -3,6 +3,7 @@ import type { Part } from '../job/part.ts';
 import type { Source } from '../provenance/source.ts';
 import type { Why } from '../provenance/why.ts';
 import type { Ticks } from '../quantity/ticks.ts';
+import type { Corners } from './lie.ts';
 import type { Work } from './work.ts';
 
 export { PARTS, type Part } from '../job/part.ts';
@@ -38,6 +39,8 @@ export interface Piece {
     readonly where: string;
     readonly why: Why;
     readonly source: Source;
+    /** Corners on the plan: along its back (its long points; of a cleat the edge at its side), the end to the west or north first, then back along its face. */
+    readonly corners: Corners;
     /** Place in the ceiling: a box in x, y, z (down), of the piece's full extent. */
     readonly box: Box;
 }

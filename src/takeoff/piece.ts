@@ -5,7 +5,8 @@ import type { WhyTerm } from '../provenance/why.ts';
 import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { idOf } from './ids.ts';
-import type { Box, EndCut, Part, Piece } from './model.ts';
+import { boxAround, type Corners } from './lie.ts';
+import type { EndCut, Part, Piece } from './model.ts';
 import type { Setting } from './setting.ts';
 import { workWords, type Work } from './work.ts';
 
@@ -20,8 +21,8 @@ export interface Draft {
     readonly on?: Side | null;
     readonly nth?: string | number | null;
     readonly stock: Given<Stock> | undefined;
-    /** Hidden back (long points), and visible face (short points) where it is shorter. */
-    readonly back: Ticks; readonly face?: Ticks;
+    /** Hidden back (long points), and visible face (short points) where it is shorter. May be a fraction of a tick off whole. */
+    readonly back: number; readonly face?: number;
     /** The same with the coffers at the size they are cut to; may be half a tick off whole. Not said: as it stands. */
     readonly cutBack?: number; readonly cutFace?: number;
     readonly ends?: readonly [EndCut, EndCut];
@@ -35,7 +36,9 @@ export interface Draft {
     /** Terms that add up to the back. */
     readonly why: readonly WhyTerm[];
     readonly source: Source;
-    readonly box: Box;
+    /** Its place on the plan: along the back, the end to the west or north first, then back along the face. Down from the ceiling: its top and its foot. */
+    readonly corners: Corners;
+    readonly heights: readonly [Ticks, Ticks];
 }
 
 /**
@@ -44,11 +47,12 @@ export interface Draft {
  * so that no row of pieces is longer than the room. A board ripped narrower is told first in its machining.
  */
 export function pieceOf(draft: Draft, { ceiling, step, size }: Setting): Piece[] {
-    const { part, back, width, thickness, where, source, box } = draft;
+    const { part, width, thickness, where, source, corners, heights } = draft;
+    const back = Math.round(draft.back);
     const stock = draft.stock?.value;
     if (!stock || !(back > 0)) return [];
-    const face = draft.face ?? back;
-    const cutBack = draft.cutBack ?? back;
+    const face = Math.round(draft.face ?? back);
+    const cutBack = draft.cutBack ?? draft.back;
     const full = stock.width?.value.ticks;
     const ripped = full !== undefined && width < full;
     const rip = (part === 'cleat' || ripped) && { kind: 'rip' as const, width, ...part === 'cleat' && { thickness }, ...draft.fence !== undefined && { fence: draft.fence } };
@@ -59,6 +63,6 @@ export function pieceOf(draft: Draft, { ceiling, step, size }: Setting): Piece[]
         face, back, cutFace: roundDown(draft.cutFace ?? cutBack, step), cutBack: roundDown(cutBack, step),
         ends: draft.ends ?? [SQUARE, SQUARE], hand: draft.hand ?? null, width, thickness, ripped,
         work, machining: work.map(each => workWords(each, size)),
-        where, why: { terms: gathered(draft.why) }, source, box,
+        where, why: { terms: gathered(draft.why) }, source, corners, box: boxAround(corners, heights),
     }];
 }

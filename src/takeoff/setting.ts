@@ -2,12 +2,15 @@ import type { Direction, JobSettings, Side } from '../job/model.ts';
 import { printInches, printLength } from '../quantity/print-length.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { baysAlong, type Bay } from '../ceiling/bays.ts';
-import type { Ceiling, Line } from '../ceiling/model.ts';
-import type { Box } from './model.ts';
+import type { Ceiling } from '../ceiling/model.ts';
+import type { Point } from '../plane/point.ts';
+import { Pairs, type Corners } from './lie.ts';
 
 /** What every part of the take-off needs, worked out once a room. */
 export interface Setting {
     readonly ceiling: Ceiling;
+    /** Every piece of the arrangement. */
+    readonly pairs: Pairs;
     /** The job's resolution of cut lengths. */
     readonly step: Ticks;
     readonly bays: Readonly<Record<Direction, readonly Bay[]>>;
@@ -18,7 +21,7 @@ export interface Setting {
 export function settingOf(ceiling: Ceiling): Setting {
     const job = ceiling.room.job;
     return {
-        ceiling, step: job.cutTo.value,
+        ceiling, pairs: new Pairs(ceiling.arranged), step: job.cutTo.value,
         bays: { 'east-west': baysAlong(ceiling, 'east-west'), 'north-south': baysAlong(ceiling, 'north-south') },
         size: sizeIn(job),
     };
@@ -37,18 +40,8 @@ export function endsOf(runs: Direction): readonly [Side, Side] {
     return runs === 'east-west' ? ['west', 'east'] : ['north', 'south'];
 }
 
-type Stretch = readonly [Ticks, Ticks];
-/** A box from its extent along the line, across it, and down from the ceiling. */
-export function boxOf(runs: Direction, [from, to]: Stretch, [low, high]: Stretch, [top, foot]: Stretch): Box {
-    return runs === 'east-west'
-        ? { west: from, east: to, north: low, south: high, top, foot }
-        : { west: low, east: high, north: from, south: to, top, foot };
-}
-
-/** The coffer that a side of a line looks at. */
-export function cofferBeside(ceiling: Ceiling, line: Line, bay: Bay, on: Side): number {
-    const columns = ceiling.across.coffers.length;
-    const index = (line.runs === 'east-west' ? ceiling.down : ceiling.across).lines.findIndex(other => other.name === line.name);
-    const beyond = on === 'south' || on === 'east' ? index + 2 : index + 1;
-    return line.runs === 'east-west' ? (beyond - 1) * columns + bay.number : (bay.number - 1) * columns + beyond;
+/** Corners on the plan of what runs from one place to another along a line, and from one to another across it. */
+export function cornersOf(runs: Direction, [from, to]: readonly [Ticks, Ticks], [low, high]: readonly [Ticks, Ticks]): Corners {
+    const at = (along: Ticks, across: Ticks): Point => (runs === 'east-west' ? { x: along, y: across } : { x: across, y: along });
+    return [at(from, low), at(from, high), at(to, high), at(to, low)];
 }

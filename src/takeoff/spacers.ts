@@ -5,7 +5,7 @@ import { term } from '../provenance/why.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
-import { boxOf, type Setting } from './setting.ts';
+import { cornersOf, type Setting } from './setting.ts';
 
 /** Pocket screws up into the blocking. Common practice, no source. */
 export const POCKET_SCREWS_A_SPACER = 2;
@@ -22,7 +22,7 @@ export function spacersOf(line: Line, setting: Setting): Piece[] {
         back: height, why: [term('spacer height', 1, height, spacers.height?.at)],
         width: spacerWidth.ticks, thickness, work: [{ kind: 'pocket-holes', count: POCKET_SCREWS_A_SPACER }], fence: spacers.ripWith?.value,
         where: `line ${line.name}, bay ${bay.number}, spacer ${i + 1}`, source: spacers.at,
-        box: boxOf(line.runs, [start, start + thickness], [low, low + spacerWidth.ticks], [top, top + height]),
+        corners: cornersOf(line.runs, [start, start + thickness], [low, low + spacerWidth.ticks]), heights: [top, top + height],
     }, setting)));
 }
 

@@ -2,9 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { layOut } from '../../src/ceiling/layout.ts';
 import { whyText } from '../../src/provenance/why-text.ts';
 import { printInches } from '../../src/quantity/print-length.ts';
-import { handOf } from '../../src/takeoff/hands.ts';
 import { idOf, spliceLetter } from '../../src/takeoff/ids.ts';
-import type { EndCut, Piece, TakeOff } from '../../src/takeoff/model.ts';
+import type { Piece, TakeOff } from '../../src/takeoff/model.ts';
 import { spacerStarts } from '../../src/takeoff/spacers.ts';
 import { takeOff } from '../../src/takeoff/take-off.ts';
 import { exampleRoom } from '../support/example-room.ts';
@@ -125,14 +124,13 @@ describe('residue', () => {
 });
 
 test('hands: a rabbet on an upper edge is looked at upside down', () => {
-    const miter: EndCut = { cut: 'miter', degrees: 45 }, square: EndCut = { cut: 'square' };
-    expect(handOf('south', [miter, square], 'lower-back')).toBe('left');
-    expect(handOf('north', [miter, square], 'lower-back')).toBe('right');
-    expect(handOf('west', [miter, square], 'lower-back')).toBe('left');
-    expect(handOf('east', [miter, square], 'lower-back')).toBe('right');
-    expect(handOf('south', [miter, square], 'upper-back')).toBe('right');
-    expect(handOf('south', [miter, miter], 'lower-back')).toBeNull();
-    expect(handOf('south', [square, square], 'lower-back')).toBeNull();
+    const hands = (edge: 'lower-back' | 'upper-back'): unknown[] => {
+        const { find } = off({}, { sides: { stock: eight, rabbet: ['1/4"', '1/4"'], edge } });
+        // the first bays, mitered at the east or south end, then the last, then one in the middle
+        return ['side-A-1-south', 'side-A-1-north', 'side-1-1-west', 'side-1-1-east', 'side-A-4-south', 'side-1-3-west', 'side-A-2-south'].map(id => find(id).hand);
+    };
+    expect(hands('lower-back')).toEqual(['right', 'left', 'right', 'left', 'left', 'left', null]);
+    expect(hands('upper-back')).toEqual(['left', 'right', 'left', 'right', 'right', 'right', null]);
 });
 test('without a rabbet a side with one miter fits either way round', () => {
     expect(off({}, { sides: { stock: eight } }).pieces.some(piece => piece.hand !== null)).toBe(false);

@@ -29,40 +29,17 @@ export function pieceTitle(piece: Piece, show: Show): string {
 }
 
 function pieceItems(piece: Piece, view: PlanView, hidden: boolean): readonly Item[] {
-    const [startLong, endLong, endShort, startShort] = outline(piece).map(([x, y]): Point => [toX(view, x), toY(view, y)]) as [Point, Point, Point, Point];
-    const all = [startLong, endLong, endShort, startShort];
+    const all = piece.corners.map(({ x, y }): Point => [toX(view, x), toY(view, y)]);
+    const [, , endOfFace, startOfFace] = all as [Point, Point, Point, Point];
     switch (piece.part) {
         // the bottom under it has the same edges: only its ground is drawn
         case 'blocking': return [polygon(all, null, 'wash')];
         case 'bottom': return [polygon(all, 'thin', 'wash')];
         case 'band': return [polygon(all, 'thin', 'paper')];
         case 'spacer': return hidden ? [polygon(all, 'hidden')] : [];
-        case 'cleat': return hidden ? [line(startShort, endShort, 'hidden')] : [];
-        // the short points of a side are its face, the coffer's edge; its back lies on the bottom's edge
-        case 'side': return [polygon(all, 'fine', 'wash'), line(startShort, endShort, 'edge')];
+        case 'cleat': return hidden ? [line(startOfFace, endOfFace, 'hidden')] : [];
+        // the face of a side is the coffer's edge; its back lies on the bottom's edge, and so a cleat is drawn by its inner edge alone
+        case 'side': return [polygon(all, 'fine', 'wash'), line(startOfFace, endOfFace, 'edge')];
         case 'trim': return [polygon(all, 'fine', 'paper')];
     }
-}
-
-/**
- * Corners in plan, in ticks: along the long points, then back along the short ones. A side's short points are its face
- * (towards `on`); a piece of trim has its long points at the side that it lies against. A cleat is drawn by its inner edge.
- */
-export function outline({ box, on, part, ends }: Piece): readonly Point[] {
-    const level = on === null ? box.east - box.west >= box.south - box.north : on === 'north' || on === 'south';
-    const longAt = part === 'side' || part === 'cleat' ? opposite(on) : on;
-    const across = level ? box.south - box.north : box.east - box.west;
-    const inset = ends.map(end => (end.cut === 'miter' ? across * Math.tan(end.degrees * Math.PI / 180) : 0));
-    const [from, to] = level ? [box.west, box.east] : [box.north, box.south];
-    const [long, short] = level
-        ? (longAt === 'south' ? [box.south, box.north] : [box.north, box.south])
-        : (longAt === 'east' ? [box.east, box.west] : [box.west, box.east]);
-    const place = (along: number, aside: number): Point => (level ? [along, aside] : [aside, along]);
-    // of a cleat the edge that shows is the one away from its side
-    const [first, second] = part === 'cleat' ? [short, long] : [long, short];
-    return [place(from, first), place(to, first), place(to - inset[1]!, second), place(from + inset[0]!, second)];
-}
-
-function opposite(side: Piece['on']): Piece['on'] {
-    return side === 'north' ? 'south' : side === 'south' ? 'north' : side === 'east' ? 'west' : side === 'west' ? 'east' : null;
 }
