@@ -1,7 +1,7 @@
 import type { Arrangement, Cut, Piece as Strip } from '../arrangement/model.ts';
 import type { Point } from '../plane/point.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import type { Box, EndCut } from './model.ts';
+import type { Box, Corners, EndCut } from './model.ts';
 
 /**
  * How a piece of the arrangement lies in the ceiling, as cut lists tell it: the end to the west or north first, and the long edge
@@ -19,7 +19,6 @@ export interface Lie {
     readonly cuts: readonly [Cut, Cut];
     readonly meets: readonly [string, string];
 }
-export type Corners = readonly [Point, Point, Point, Point];
 
 export function lieOf(strip: Strip): Lie {
     const { way, corners: [a, b, c, d], edges, ends } = strip;

@@ -1,9 +1,9 @@
 import type { Stock } from '../job/model.ts';
 import type { Part } from '../job/part.ts';
+import type { Point } from '../plane/point.ts';
 import type { Source } from '../provenance/source.ts';
 import type { Why } from '../provenance/why.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import type { Corners } from './lie.ts';
 import type { Work } from './work.ts';
 
 export { PARTS, type Part } from '../job/part.ts';
@@ -45,6 +45,7 @@ export interface Piece {
     readonly box: Box;
 }
 export type EndCut = { readonly cut: 'square' } | { readonly cut: 'miter'; readonly degrees: number } | { readonly cut: 'coped' };
+export type Corners = readonly [Point, Point, Point, Point];
 export interface Box { readonly west: Ticks; readonly east: Ticks; readonly north: Ticks; readonly south: Ticks; readonly top: Ticks; readonly foot: Ticks }
 
 /** Where two pieces meet end to edge or end to end. */

@@ -5,8 +5,8 @@ import type { WhyTerm } from '../provenance/why.ts';
 import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { idOf } from './ids.ts';
-import { boxAround, type Corners } from './lie.ts';
-import type { EndCut, Part, Piece } from './model.ts';
+import { boxAround } from './lie.ts';
+import type { Corners, EndCut, Part, Piece } from './model.ts';
 import type { Setting } from './setting.ts';
 import { workWords, type Work } from './work.ts';
 

@@ -4,7 +4,8 @@ import type { Ticks } from '../quantity/ticks.ts';
 import { baysAlong, type Bay } from '../ceiling/bays.ts';
 import type { Ceiling } from '../ceiling/model.ts';
 import type { Point } from '../plane/point.ts';
-import { Pairs, type Corners } from './lie.ts';
+import { Pairs } from './lie.ts';
+import type { Corners } from './model.ts';
 
 /** What every part of the take-off needs, worked out once a room. */
 export interface Setting {
