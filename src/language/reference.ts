@@ -2,6 +2,7 @@ import type { CofferServices } from './services.ts';
 import { typeText } from './features/explain.ts';
 import { blockKindOf } from './types/declared.ts';
 import * as ast from './generated/ast.ts';
+import { factsInWords } from './types/facts-in-words.ts';
 import introduction from './reference-introduction.md';
 
 /**
@@ -29,7 +30,7 @@ function block(kind: ast.Kind, services: CofferServices, told: (node: object) =>
         `### ${kind.name}`, '', ...(told(kind) ? [told(kind), ''] : []),
         ...(value ? [`Its line holds: \`${typeText(value)}\`${modifiers(value)}.`, ''] : []),
         '| property | holds | |', '|---|---|---|',
-        ...properties.map(property => `| \`${property.name}\`${property.optional ? ' ?' : ''} | ${holds(property)}${fallback(property)}${modifiers(property)} | ${told(property)} |`), '',
+        ...properties.map(property => `| \`${property.name}\`${property.optional ? ' ?' : ''} | ${holds(property)}${fallback(property)}${modifiers(property)} | ${[told(property), ...factsInWords(property)].filter(text => text !== '').join(' ')} |`), '',
     ];
 }
 

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { FULL } from '../support/full.ts';
-import { NOT_COMPUTED } from '../../src/language/elaborate/not-computed-yet.ts';
+import { createCofferServices } from '../../src/language/services.ts';
+import type { PropertyDecl } from '../../src/language/generated/ast.ts';
+import { factsOf } from '../../src/language/types/facts.ts';
 import { piecesOverlap } from '../../src/rules/pieces-overlap.ts';
 import { den, house, job } from '../cli/house.ts';
 import { folderWith } from '../cli/folder.ts';
@@ -53,8 +55,16 @@ const BESIDES: typeof SAID = {
     'a tolerance without use': { files: inBox('height  5"', 'height  5"\n    every 20" ± 1"') },
 };
 
-test('every row of the table is tried', () => {
-    const rows = NOT_COMPUTED.flatMap(({ what, only }) => (only ? only.map(word => `${what} ${word}`) : [what]));
+test('all that the library says is not computed is tried', () => {
+    const { vocabulary } = createCofferServices().coffer;
+    const rows = [...vocabulary.kinds.values()].flatMap(kind => {
+        const value = vocabulary.valueOf(kind);
+        return [...value ? [value] : [], ...vocabulary.properties(kind).values()].flatMap(property => {
+            const said = (of: PropertyDecl, path: string) => factsOf(of).notComputed.flatMap(({ only }) => only?.map(word => `${path} ${word}`) ?? [path]);
+            const path = `${kind.name}.${property.name}`;
+            return [...said(property, path), ...property.mods.flatMap(mod => said(mod, `${path}/${mod.name}`))];
+        });
+    });
     expect(Object.keys(SAID).sort()).toEqual([...rows].sort());
 });
 

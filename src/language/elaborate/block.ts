@@ -3,7 +3,7 @@ import * as ast from '../generated/ast.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
 import { isBroken } from '../types/broken.ts';
 import { blockKindOf } from '../types/declared.ts';
-import { REPEATED } from '../types/blocks.ts';
+import { factsOf } from '../types/facts.ts';
 
 /** One word of a line's path: where a block or a property is named. */
 export interface Word { readonly line: ast.Line; readonly index: number }
@@ -71,7 +71,7 @@ export class Block {
 
     private say(property: ast.PropertyDecl, line: ast.Line, broken: boolean): void {
         const before = this.entries.get(property.name);
-        const together = before && REPEATED.has(property.name);
+        const together = before && factsOf(property).severalLines;
         this.entries.set(property.name, { property, lines: together ? [...before.lines, line] : [line], broken: broken || Boolean(together && before.broken) });
     }
 

@@ -5,18 +5,9 @@ import { listed, quoted } from '../types/words.ts';
 import type { Raise } from './raised.ts';
 import type { Known } from './value.ts';
 
-/** What may stand after `per` where something counted is priced or timed: each is reckoned by just that. */
-const UNITS: ReadonlyMap<string, readonly string[]> = new Map([
-    ['Labor.layout', ['crossing']], ['Labor.spacers', ['piece']], ['Labor.corner', ['joint']], ['Labor.butt', ['joint']], ['Labor.splice', ['joint']],
-    ['Labor.coffer', ['coffer']], ['Labor.set-up', ['set-up']],
-    ['Supplies.screws', ['piece']], ['Supplies.nails', ['piece']], ['Supplies.biscuits', ['piece']], ['Supplies.caulk', ['tube']],
-    ['Stock.price', ['board', 'sheet', 'piece']], ['Stock.on-hand/worth', ['board', 'sheet', 'piece']],
-]);
-
 /** Whether a value of that property is for each of what the property is reckoned by; where it is not, that is raised at the unit. */
-export function isCountedBy(path: string, name: string, expr: ast.Expr, { value, via }: Known, raise: Raise): boolean {
+export function isCountedBy(units: readonly string[], name: string, expr: ast.Expr, { value, via }: Known, raise: Raise): boolean {
     if (value.is !== 'quantity' || value.per === undefined) return true;
-    const units = UNITS.get(path) ?? [];
     if (units.includes(value.per)) return true;
     const operand = operandOf(expr);
     const at = operand?.kind === 'leaf' && operand.expr.$type === 'Rate' ? sourceOfProperty(operand.expr as ast.Rate, 'unit') : sourceOf(expr);

@@ -8,7 +8,7 @@ import { Block, type Word } from './block.ts';
 import { Evaluator, type Arguments } from './evaluate.ts';
 import type { House } from './house.ts';
 import { warnNoEffect } from './no-effect.ts';
-import { notComputed, partsNotComputed, raisedFor } from './not-computed-yet.ts';
+import { isLeftOut, notComputed, partsNotComputed, raisedFor } from './not-computed-yet.ts';
 import { readParts } from './parts.ts';
 import { printValue } from './print.ts';
 import { sameRaised, shownAtUser, type Raised } from './raised.ts';
@@ -162,7 +162,7 @@ function checkSection(declaration: ast.Profile, reading: Reading, sound: boolean
 function reportNotComputed(reading: Reading, raised: Raised[]): void {
     notComputed(reading, one => raised.push(raisedFor(one)));
     for (const name of reading.block.blocks.keys()) {
-        if (['back', 'under'].includes(name)) continue;
+        if (isLeftOut(reading.block, name)) continue;
         notComputed(reading.inner(name)!, one => raised.push(raisedFor(one)));
         warnNoEffect(reading.inner(name)!, one => raised.push(one));
     }

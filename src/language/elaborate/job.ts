@@ -1,9 +1,9 @@
 import { CURRENCIES } from '../../data/currencies.ts';
 import type { JobSettings } from '../../job/model.ts';
 import type { Given } from '../../provenance/source.ts';
-import { millimeters } from '../../quantity/rational.ts';
 import * as ast from '../generated/ast.ts';
 import { isBroken } from '../types/broken.ts';
+import { factsOf } from '../types/facts.ts';
 import { sourceOf, sourceOfProperty } from '../types/place.ts';
 import { listed } from '../types/words.ts';
 import type { Reading } from './reading.ts';
@@ -14,7 +14,7 @@ import type { Reading } from './reading.ts';
  */
 export function readJob(reading: Reading, declaration: ast.Job | undefined): JobSettings {
     const show: JobSettings['show'] = reading.word('show') ?? standing(reading, r => r.word('show'))!;
-    const usual = <T>(name: keyof typeof METRIC, given: Given<T>): Given<T> => show.value === 'millimeters' ? inMillimeters(name, given) : given;
+    const usual = <T>(name: string, given: Given<T>): Given<T> => show.value === 'millimeters' ? inMillimeters(reading, name, given) : given;
     const title = declaration?.title !== undefined && !isBroken(declaration) ? { value: declaration.title, at: sourceOfProperty(declaration, 'title'), said: true } : undefined;
     return {
         title, client: reading.text('client'),
@@ -32,12 +32,10 @@ export function readJob(reading: Reading, declaration: ast.Job | undefined): Job
     };
 }
 
-/** Defaults of a job that shows millimeters, where the declared ones are no whole figures in them; builtin.coffer tells them too. */
-const METRIC = {
-    'cut-to': millimeters('0.5'), kerf: millimeters(3), 'end-trim': millimeters(25), 'shortest-offcut': millimeters(600), 'paint-film': { least: millimeters('0.1'), most: millimeters('0.15') },
-} as const;
-function inMillimeters<T>(name: keyof typeof METRIC, given: Given<T>): Given<T> {
-    return given.said ? given : { ...given, value: METRIC[name] as T };
+/** What holds unsaid in a job that shows millimeters: one length, or least and most. */
+function inMillimeters<T>(reading: Reading, name: string, given: Given<T>): Given<T> {
+    const [least, most] = given.said ? [] : factsOf(reading.block.declaration(name)!).inMillimeters ?? [];
+    return least === undefined ? given : { ...given, value: (most === undefined ? least : { least, most }) as T };
 }
 
 /** The declared default, of a block that says nothing. */

@@ -4,6 +4,7 @@ import type { Given, Source } from '../../provenance/source.ts';
 import type { Measure } from '../../quantity/measure.ts';
 import * as ast from '../generated/ast.ts';
 import { hasBroken, isBroken } from '../types/broken.ts';
+import { factsOf } from '../types/facts.ts';
 import { recordsOf } from '../types/cut-record.ts';
 import { sourceOf, sourceOfProperty } from '../types/place.ts';
 import { wordsOf } from '../types/values.ts';
@@ -64,16 +65,12 @@ function overruleBlock(drawn: Block, found: Block): void {
 }
 
 /** A grid is divided one way, so a change that says another takes the place of what was drawn. */
-const WAYS: Readonly<Record<string, readonly string[]>> = {
-    'coffers-north': ['lines-north'], 'lines-north': ['coffers-north'], 'coffers-east': ['lines-east'], 'lines-east': ['coffers-east'],
-    'coffer-size': ['coffers-north', 'coffers-east', 'lines-north', 'lines-east'],
-};
 function change(room: Block, line: ast.Line): void {
     const before = new Set(room.blocks.get('grid')?.entries.values());
     room.addLine(line, 1);
     const grid = room.blocks.get('grid');
     for (const entry of grid?.entries.values() ?? []) {
-        if (!before.has(entry)) for (const other of WAYS[entry.property.name] ?? []) grid!.entries.delete(other);
+        if (!before.has(entry)) for (const other of factsOf(entry.property).insteadOf) grid!.entries.delete(other);
     }
 }
 
@@ -236,7 +233,7 @@ function notComputedOf({ name }: ast.Room, room: Reading, measured: Reading | un
         for (const inner of [grid, perimeter]) if (inner) warnNoEffect(inner, one => raise({ ...one, ...name !== undefined && { room: name } }));
     }
     for (const thing of [...room.block.fixtures, ...measured?.block.fixtures ?? []]) {
-        fixtureNotComputed(thing, house.vocabulary.kindOfFixture(thing), tell);
+        fixtureNotComputed(thing, house.vocabulary.valueOfFixture(thing), tell);
         if (thing.kind === 'line' || thing.kind === 'board') notComputed(thingReading(room, thing, house), tell);
     }
     for (const { thing, line } of measured?.block.ofThings ?? []) {

@@ -1,7 +1,7 @@
-import { USUAL, type Usual } from '../../data/usual-values.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT } from '../../quantity/ticks.ts';
 import * as ast from '../generated/ast.ts';
+import type { Facts, Usual } from '../types/facts.ts';
 import { operandOf } from '../types/infer.ts';
 import { sourceOf } from '../types/place.ts';
 import { quoted } from '../types/words.ts';
@@ -11,10 +11,9 @@ import type { Known } from './value.ts';
 /** Where the value that is looked at is said. */
 export interface SaidAt { readonly name: string; readonly expr: ast.Expr; readonly via: Known['via']; readonly raise: Raise }
 
-/** What is usual for a property of a kind; `aspect` tells a count or a gauge from the length beside it. */
-export function usualOf(kind: string, property: string, aspect?: 'count' | 'gauge'): Usual | undefined {
-    const own = USUAL[kind];
-    return own && own[aspect ? `${property}#${aspect}` : property];
+/** What is usual for a property; `aspect` tells a count or a gauge from the length beside it. */
+export function usualOf({ usual }: Facts, aspect?: 'count' | 'gauge'): Usual | undefined {
+    return usual.find(({ of }) => aspect ? of === aspect : of !== 'gauge' && (of !== 'count' || usual.length === 1));
 }
 
 /** Warns where a figure is read as it stands and hardly any job has it, and names what is most likely meant. */

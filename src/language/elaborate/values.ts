@@ -7,12 +7,13 @@ import { plus, worstCase } from '../../quantity/tolerance.ts';
 import * as ast from '../generated/ast.ts';
 import { kept } from '../scope/kept.ts';
 import { declaredType } from '../types/declared.ts';
+import { factsOf } from '../types/facts.ts';
 import { operandOf } from '../types/infer.ts';
 import { sourceOf } from '../types/place.ts';
 import { LENGTH, NAME } from '../types/type.ts';
 import { quoted } from '../types/words.ts';
 import { placeOf, UNNAMED, type Evaluator } from './evaluate.ts';
-import { checkCount, checkLength, checkOrder, KIND_WITH_A_MOST, LONGEST, type Binding } from './limits.ts';
+import { checkCount, checkLength, checkOrder, LONGEST, type Binding } from './limits.ts';
 import { toleranceUnused } from './not-computed-yet.ts';
 import { isCountedBy } from './counted-by.ts';
 import { isUsual, minutesOf, usualOf, warnUnusual } from './usual.ts';
@@ -39,7 +40,7 @@ const sourceOfDefault = kept(sourceOf);
  */
 export abstract class Values {
     readonly evaluator: Evaluator;
-    /** The kind of block, for limits and causes. */
+    /** The kind of block, for causes. */
     protected readonly kind: string;
     /** What the values belong to, for the causes of tolerances. */
     readonly owner: string;
@@ -106,8 +107,7 @@ export abstract class Values {
         const { value } = found.known;
         if (value.is !== 'quantity') return undefined;
         if (value.exact.s >= 0n) {
-            const { declaration: { name }, of } = found.slot;
-            if (value.type.currency === '') this.lookOver(found, minutesOf(value.exact, of ? undefined : usualOf(this.kind, name)));
+            if (value.type.currency === '') this.lookOver(found, minutesOf(value.exact, usualOf(factsOf(found.slot.declaration))));
             return { exact: value.exact, currency: value.type.currency };
         }
         this.evaluator.raise({ rule: 'out-of-range', at: sourceOf(found.expr), via: found.known.via, message: `${quoted(this.nameOf(found.slot))} is less than nothing; it has to be nothing or more.` });
@@ -178,20 +178,25 @@ export abstract class Values {
     /** Whether a rate is for each of what its property is reckoned by. */
     private isCounted(slot: Slot, expr: ast.Expr, known: Known): boolean {
         if (known.value.is !== 'quantity' || known.value.per === undefined) return true;
-        return isCountedBy(pathOf(this.kind, slot), this.nameOf(slot), expr, known, this.evaluator.raise);
+        return isCountedBy(factsOf(slot.declaration).reckonedBy, this.nameOf(slot), expr, known, this.evaluator.raise);
     }
 
     /** A length of a value, or of one side of it, as whole ticks. */
     ticks(found: Found, known = found.known): Ticks | undefined {
         const { value } = known;
         if (value.is !== 'quantity') return undefined;
-        if (value.tolerance.length > 0) this.evaluator.raise(toleranceUnused(sourceOf(found.expr), found.slot.declaration.name));
+        this.checkTolerance(found, known);
         return this.checked(toTicks(value.exact), found);
+    }
+
+    private checkTolerance({ expr, slot: { declaration } }: Found, { value }: Known): void {
+        if (value.is === 'quantity' && value.tolerance.length > 0 && !factsOf(declaration).keepsTolerance) this.evaluator.raise(toleranceUnused(sourceOf(expr), declaration.name));
     }
 
     /** Nearly all lengths are as they should be, and many are read at every keystroke. */
     private checked(ticks: Ticks, found: Found): Ticks | undefined {
-        const sound = ticks > 0 && ticks <= LONGEST && this.kind !== KIND_WITH_A_MOST ? ticks : checkLength(ticks, this.binding(found));
+        const { most = LONGEST } = factsOf(found.slot.declaration);
+        const sound = ticks > 0 && ticks <= most ? ticks : checkLength(ticks, this.binding(found));
         if (sound !== undefined) this.lookOver(found, sound);
         return sound;
     }
@@ -208,6 +213,7 @@ export abstract class Values {
         if (known.value.is !== 'quantity' || !conforms(LENGTH, known.value)) return undefined;
         const ticks = this.checked(toTicks(known.value.exact), found);
         if (ticks === undefined) return undefined;
+        this.checkTolerance(found, known);
         if (known.value.tolerance.length === 0) return { ticks, tolerance: [] };
         const cause = named ?? `${this.owner} ${pathOf(this.kind, found.slot)}${side}`;
         const unnamed = worstCase(known.value.tolerance.filter(t => t.cause.startsWith(UNNAMED)));
@@ -218,8 +224,8 @@ export abstract class Values {
 
     /** Warns of what is said and hardly any job has. `aspect`: which figure of the value it is, where it is not the one of the property's own kind. */
     protected lookOver(found: Found, value: number, aspect?: 'count' | 'gauge'): void {
-        const { declaration, of, said } = found.slot;
-        const usual = said ? usualOf(this.kind, of ? `${of.name}/${declaration.name}` : declaration.name, aspect) : undefined;
+        const { declaration, said } = found.slot;
+        const usual = said ? usualOf(factsOf(declaration), aspect) : undefined;
         if (usual && !isUsual(usual, value)) warnUnusual(usual, value, { name: this.nameOf(found.slot), expr: found.expr, via: found.known.via, raise: this.evaluator.raise });
     }
 
@@ -229,7 +235,7 @@ export abstract class Values {
     }
 
     private binding(found: Found): Binding {
-        return { path: pathOf(this.kind, found.slot), name: this.nameOf(found.slot), at: () => sourceOf(found.expr), via: found.known.via, raise: this.evaluator.raise };
+        return { facts: factsOf(found.slot.declaration), name: this.nameOf(found.slot), at: () => sourceOf(found.expr), via: found.known.via, raise: this.evaluator.raise };
     }
 }
 

@@ -3,13 +3,11 @@ import * as ast from '../generated/ast.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
 import { hasBroken } from './broken.ts';
 import { blockKindOf, declaredType } from './declared.ts';
+import { factsOf } from './facts.ts';
 import { sourceOfProperty } from './place.ts';
 import type { Report } from './report.ts';
 import { nameOf, wordsOf } from './values.ts';
 import { listed, quoted, wantedInWords } from './words.ts';
-
-/** Lines that may stand in a block more than once: each adds to what is known. */
-export const REPEATED: ReadonlySet<string | undefined> = new Set(['price', 'point', 'splice', 'spoiled', 'cut', 'lengths', 'on-hand', 'allowance', 'scope', 'exclusion', 'terms']);
 
 /** One thing said twice in a block: which of the two holds? */
 export function checkSaidTwice(body: ast.Body, report: Report): void {
@@ -26,11 +24,12 @@ export function checkSaidTwice(body: ast.Body, report: Report): void {
 function keyOf(member: ast.Member): string | undefined {
     if (ast.isFixture(member)) return member.name === undefined ? undefined : `${member.kind === 'fixture' ? 'a' : member.kind} ${member.name}`;
     if (!ast.isLine(member) || member.path.length === 0 || member.path.some(word => !word.ref)) return undefined;
-    const last = member.path.at(-1)!.$refText;
-    if (!REPEATED.has(last)) return member.path.length === 1 ? last : member.path.map(word => word.$refText).join('.');
-    if (last !== 'price') return undefined;
-    const only = member.mods.find(mod => mod.decl?.$refText === 'for')?.values[0]?.$cstNode?.text;
-    return `price ${only ?? ''}`;
+    const last = member.path.at(-1)!;
+    const several = ast.isPropertyDecl(last.ref) ? factsOf(last.ref).severalLines : undefined;
+    if (!several) return member.path.map(word => word.$refText).join('.');
+    if (several.by === undefined) return undefined;
+    const only = member.mods.find(mod => mod.decl?.$refText === several.by)?.values[0]?.$cstNode?.text;
+    return `${last.$refText} ${only ?? ''}`;
 }
 
 /** A line of a block, from that word of its path on which lies within the block. */

@@ -5,7 +5,8 @@ import { declarationOf, targetOf } from '../scope/kind-of.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
 import { isBroken } from './broken.ts';
 import { blockKindOf, declaredType } from './declared.ts';
-import { checkRecords, CUT_INTO, isOfRecord } from './cut-record.ts';
+import { checkRecords, saidAgainWith } from './cut-record.ts';
+import { factsOf } from './facts.ts';
 import { decimalCommas } from './decimal-comma.ts';
 import type { Inference } from './infer.ts';
 import { sourceOf, sourceOfProperty } from './place.ts';
@@ -51,7 +52,7 @@ function checkValues(values: readonly ast.Expr[], declaration: ast.PropertyDecl,
         if (declaration.name !== 'value' || !declaration.optional) report({ rule: 'value-missing', at: at(), message: `${named} wants ${wantedInWords(type)}.` });
         return;
     }
-    const place = { want: type, what: named, isLarge: isLarge(declaration) };
+    const place = { want: type, what: named, isLarge: factsOf(declaration).mostlyInFeet };
     const commas = decimalCommas(values, type?.is === 'many');
     for (const comma of commas) {
         report({ rule: 'decimal-comma', at: comma.at, message: `A decimal takes a point, since a comma stands between two values: write ${comma.meant}.`, fixes: [replacing(comma.at, comma.meant)] });
@@ -66,28 +67,19 @@ function checkValues(values: readonly ast.Expr[], declaration: ast.PropertyDecl,
     }
 }
 
-/** What is as long as a room or a board, and is mostly said in feet or in meters. */
-const LARGE: ReadonlySet<string> = new Set(['Stock.lengths', 'Stock.price.for', 'Stock.on-hand', 'Job.longest-board', 'Measured.cut', 'Measured.cut.at', 'Measured.cut.left', 'Wall.value', 'Ceiling.height', 'Room.diagonal.measures']);
-
-function isLarge(declaration: ast.PropertyDecl): boolean {
-    const owner = declaration.$container;
-    const path = ast.isPropertyDecl(owner) ? `${(owner.$container as ast.Kind).name}.${owner.name}` : owner.name;
-    return LARGE.has(`${path}.${declaration.name}`);
-}
-
 function checkMods(member: ast.Line | ast.Fixture, declaration: ast.PropertyDecl, named: string, inference: Inference, report: Report): void {
     const seen = new Map<ast.PropertyDecl, ast.Mod>();
     let unknown = false;
     for (const mod of member.mods) {
         const wanted = mod.decl?.ref;
         if (!wanted) { unknown = true; continue; }
-        if (wanted.name === CUT_INTO && seen.has(wanted) && declaration.name === 'cut') for (const each of declaration.mods) if (isOfRecord(each)) seen.delete(each);
+        if (seen.has(wanted)) for (const again of saidAgainWith(wanted, declaration)) seen.delete(again);
         const first = seen.get(wanted);
         if (first) report({ rule: 'said-twice', at: sourceOfProperty(mod, 'decl'), message: `${quoted(wanted.name)} is said twice on this line.`, related: [{ at: sourceOf(first), message: 'Said here first.' }] });
         else seen.set(wanted, mod);
         checkValues(mod.values, wanted, quoted(wanted.name), () => sourceOfProperty(mod, 'decl'), inference, report);
     }
-    if (declaration.name === 'cut') checkRecords(member.mods, report);
+    checkRecords(member.mods, report);
     if (unknown || member.values.length === 0) return;
     const missing = declaration.mods.filter(mod => !mod.optional && !mod.default && !seen.has(mod));
     if (missing.length === 0) return;

@@ -1,6 +1,7 @@
 import type { AstNode, LangiumDocuments } from 'langium';
 import { CURRENCIES } from '../../../data/currencies.ts';
 import * as ast from '../../generated/ast.ts';
+import { factsOf } from '../../types/facts.ts';
 import { roomAt } from '../../scope/kind-of.ts';
 import { PICTURE, type Suggestion } from './suggestion.ts';
 
@@ -26,20 +27,20 @@ export function plainNames(property: ast.PropertyDecl | undefined, from: AstNode
         return room && namesKnown(room, namesIn);
     };
     const words = (list: readonly string[]): readonly Suggestion[] => list.map(label => ({ label, kind: PICTURE.word }));
-    switch (`${(property.$container as { name?: string }).name}.${property.name}`) {
-        case 'BeamLine.from': case 'BeamLine.until': {
+    switch (factsOf(property).names) {
+        case 'lines across': {
             const line = fixtureAt(from)?.name ?? '';
             const along = /^\d/.test(line) ? 'north-south' : 'east-west';
             return words([...(names()?.lines ?? []).filter(name => /^\d/.test(name) !== /^\d/.test(line)), ...WALLS[along]]);
         }
-        case 'Crossing.through': {
+        case 'lines here': {
             const crossing = fixtureAt(from)?.name ?? '';
             return words(/[A-Za-z]+|\d+/.test(crossing) ? crossing.match(/[A-Za-z]+|\d+/g)! : names()?.lines ?? []);
         }
-        case 'Measured.spoiled': case 'cut.into': return words(names()?.pieces ?? []);
-        case 'Job.currency': return Object.entries(CURRENCIES).map(([code, { name }]) => ({ label: `"${code}"`, kind: PICTURE.constant, detail: name, written: `${name}, ${code} in ISO 4217.` }));
-        case 'Stock.ripped-with': case 'rip.with': return words(quotedAfter(/\b(?:ripped-with|with)[ \t]+("[^"\r\n]*")/g, documents));
-        case 'Stock.supplier': return words(quotedAfter(/\bsupplier[ \t]+("[^"\r\n]*")/g, documents));
+        case 'pieces': return words(names()?.pieces ?? []);
+        case 'currencies': return Object.entries(CURRENCIES).map(([code, { name }]) => ({ label: `"${code}"`, kind: PICTURE.constant, detail: name, written: `${name}, ${code} in ISO 4217.` }));
+        case 'fence settings': return words(quotedAfter(/\b(?:ripped-with|with)[ \t]+("[^"\r\n]*")/g, documents));
+        case 'suppliers': return words(quotedAfter(/\bsupplier[ \t]+("[^"\r\n]*")/g, documents));
         default: return undefined;
     }
 }

@@ -5,7 +5,6 @@ import { allNames } from '../../scope/layer.ts';
 import { namesAt, wordsOfBody } from '../../scope/reach.ts';
 import { namesOf } from '../../scope/names.ts';
 import type { CofferServices } from '../../services.ts';
-import { REPEATED } from '../../types/blocks.ts';
 import { importPath, isInside } from '../../workspace/imports.ts';
 import { heading, oneLine, typeText } from '../explain.ts';
 import { importables } from './auto-import.ts';
@@ -15,6 +14,7 @@ import type { Place } from './place.ts';
 import { namesForFixture, plainNames, type NamesIn } from './plain-names.ts';
 import { isRequired, requiredOf, Skeleton } from './skeleton.ts';
 import { saidOnce } from '../../types/cut-record.ts';
+import { factsOf } from '../../types/facts.ts';
 import { PICTURE, type Suggestion } from './suggestion.ts';
 
 /** The words that are right at a place, and no others. */
@@ -69,7 +69,7 @@ export class Suggestions {
         const kind = kindOfBody(body, this.vocabulary);
         const said = new Set(body.members.filter(member => ast.isLine(member) && this.isElsewhere(member)).map(member => (member as ast.Line).path.map(word => word.$refText).join('.')));
         const found = [...allNames(wordsOfBody(body, this.services.surroundings))]
-            .filter(([name]) => REPEATED.has(name) || !said.has(name))
+            .filter(([name, node]) => ast.isPropertyDecl(node) && factsOf(node).severalLines || !said.has(name))
             .map(([name, node]) => this.named(name, node));
         if (ast.isAlternate(body.$container)) return [...found, ...this.elsewhere('Room', new Set(found.map(({ label }) => label)))];
         if (!kind) return found;
@@ -148,7 +148,7 @@ export class Suggestions {
     private afterValue({ declaration, said, side, modifier }: Extract<Place, { at: 'after-value' }>): readonly Suggestion[] {
         const type = said.length > 0 ? modifier?.type : declaration.type;
         const keywords = [type?.seps[side], type?.parts[side]?.per ? 'per' : undefined].filter(word => word !== undefined);
-        const taken = declaration.name === 'cut' ? saidOnce(said) : said;
+        const taken = saidOnce(said, declaration);
         const modifiers = [...this.vocabulary.modifiers(declaration)].filter(([name]) => !taken.includes(name));
         return [
             ...keywords.map(label => ({ label, kind: PICTURE.keyword, first: true })),
