@@ -58,8 +58,20 @@ export async function useBrowser(endpoint: string): Promise<void> {
 }
 
 export async function leaveBrowser(): Promise<void> {
+    free = undefined;
     await browser?.close();
     browser = undefined;
+}
+
+/** A page whose pane was closed: the next one opens in it, since a page of its own costs more than most tests. What a pane did in its document ends with that. */
+let free: Page | undefined;
+
+async function pageOf({ width, height }: { readonly width: number; readonly height: number }): Promise<Page> {
+    if (!browser) throw new Error('panes open in a browser: say which one by useBrowser');
+    const page = free ?? await (await browser.newContext()).newPage();
+    free = undefined;
+    await page.setViewportSize({ width, height });
+    return page;
 }
 
 export interface PaneOptions {
@@ -76,6 +88,8 @@ export interface PaneOptions {
 export class PanePage {
     /** What the policy refused, and what went wrong in the script: tests end with none. */
     readonly complaints: string[] = [];
+    /** What is done in the page before its own script, for this pane alone. */
+    private readonly first: { dispose(): Promise<void> }[] = [];
 
     private constructor(readonly page: Page, readonly kind: PaneKind) {
         page.on('pageerror', error => this.complaints.push(error.message));
@@ -83,9 +97,7 @@ export class PanePage {
     }
 
     static async open(kind: PaneKind, { theme = 'dark', width = 700, height = 800, kept, language = 'en', words = {}, before }: PaneOptions = {}): Promise<PanePage> {
-        if (!browser) throw new Error('panes open in a browser: say which one by useBrowser');
-        const context = await browser.newContext({ viewport: { width, height } });
-        const pane = new PanePage(await context.newPage(), kind);
+        const pane = new PanePage(await pageOf({ width, height }), kind);
         const { page } = pane;
         await page.route(`${ORIGIN}/**`, async route => {
             const name = new URL(route.request().url()).pathname.slice(1);
@@ -96,8 +108,8 @@ export class PanePage {
             const contentType = name.endsWith('.js') ? 'text/javascript' : name.endsWith('.css') ? 'text/css' : 'font/woff2';
             return route.fulfill({ contentType, body: readFileSync(join(outdir, name)) });
         });
-        await page.addInitScript(EDITOR, { kept: kept ?? null, ...themes[theme] });
-        if (before) await page.addInitScript(before);
+        pane.first.push(await page.addInitScript(EDITOR, { kept: kept ?? null, ...themes[theme] }));
+        if (before) pane.first.push(await page.addInitScript(before));
         await page.goto(`${ORIGIN}/`);
         await pane.sent('ready');
         return pane;
@@ -182,7 +194,13 @@ export class PanePage {
     }
 
     async close(): Promise<void> {
-        await this.page.context().close();
+        const { page } = this;
+        for (const script of this.first) await script.dispose();
+        await page.unrouteAll();
+        page.removeAllListeners();
+        await page.mouse.move(-1, -1);
+        await page.goto('about:blank');
+        free = page;
     }
 }
 
