@@ -1,4 +1,4 @@
-import type { CofferServices } from './services.ts';
+import type { CofferServices } from './coffer-services.ts';
 import { typeText } from './features/explain.ts';
 import { blockKindOf } from './types/declared.ts';
 import * as ast from './generated/ast.ts';

@@ -1,8 +1,8 @@
-import { createGrammarConfig, EmptyFileSystem, inject, type DeepPartial, type LangiumDocument, type Module } from 'langium';
-import { createDefaultModule, createDefaultSharedModule, type DefaultSharedModuleContext, type LangiumServices, type LangiumSharedServices, type PartialLangiumServices, type PartialLangiumSharedServices } from 'langium/lsp';
-import type { Finding } from '../findings/finding.ts';
+import { createGrammarConfig, EmptyFileSystem, inject, type DeepPartial, type Module } from 'langium';
+import { createDefaultModule, createDefaultSharedModule, type DefaultSharedModuleContext, type PartialLangiumServices, type PartialLangiumSharedServices } from 'langium/lsp';
+import type { Additions, CofferServices, CofferSharedServices, SharedAdditions } from './coffer-services.ts';
 import { CofferCompletionProvider } from './features/completion/provider.ts';
-import { FULL_EDITOR, type Editor } from './features/editor.ts';
+import { FULL_EDITOR } from './features/editor.ts';
 import { CofferHoverProvider } from './features/hover.ts';
 import { CofferImportLinks } from './features/import-links.ts';
 import { CofferOutlineProvider } from './features/outline.ts';
@@ -14,7 +14,6 @@ import { languageFindings } from './findings/collect.ts';
 import { CofferFormatter } from './format/index.ts';
 import { frontModule } from './front-module.ts';
 import { CofferGeneratedModule, CofferGeneratedSharedModule } from './generated/module.ts';
-import type { Surroundings } from './scope/reach.ts';
 import { CofferLinker } from './scope/linker.ts';
 import { CofferScopeComputation } from './scope/scope-computation.ts';
 import { CofferScopeProvider } from './scope/scope-provider.ts';
@@ -30,23 +29,6 @@ import { Rooms } from './workspace/rooms.ts';
 import { CofferServiceRegistry } from './workspace/service-registry.ts';
 import { Stamps } from './workspace/stamps.ts';
 import { CofferWorkspaceManager } from './workspace/workspace-manager.ts';
-
-/** What a document is checked with. The server and the command line put the whole inspection here; until then it is the language alone. */
-export interface Checks {
-    readonly findings: (document: LangiumDocument) => readonly Finding[];
-}
-
-interface SharedAdditions {
-    readonly workspace: { readonly Imports: ImportGraph, readonly Jobs: Jobs, readonly Rooms: Rooms, readonly Stamps: Stamps };
-}
-interface Additions {
-    readonly vocabulary: Vocabulary;
-    readonly surroundings: Surroundings;
-    readonly checks: Checks;
-    readonly editor: Editor;
-}
-export type CofferSharedServices = LangiumSharedServices & SharedAdditions;
-export type CofferServices = LangiumServices & Additions & { readonly shared: CofferSharedServices };
 
 const sharedModule: Module<CofferSharedServices, PartialLangiumSharedServices & SharedAdditions> = {
     ServiceRegistry: services => new CofferServiceRegistry(services),

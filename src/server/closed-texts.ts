@@ -1,5 +1,5 @@
 import { URI } from 'langium';
-import type { CofferSharedServices } from '../language/services.ts';
+import type { CofferSharedServices } from '../language/coffer-services.ts';
 
 /**
  * A text that is closed counts no more: what the disk holds does, or nothing where it was never saved. Without this,

@@ -1,6 +1,6 @@
 import { URI } from 'langium';
 import type { Connection } from 'vscode-languageserver';
-import type { CofferSharedServices } from '../language/services.ts';
+import type { CofferSharedServices } from '../language/coffer-services.ts';
 import { isBuiltin } from '../language/workspace/builtin.ts';
 import { FILES_OF_JOB, type FilesOfJobParams, type FilesOfJobResult } from './messages.ts';
 

@@ -1,7 +1,7 @@
 import { DocumentState, URI, type LangiumDocument } from 'langium';
 import { CodeLensRefreshRequest, InlayHintRefreshRequest, type Connection } from 'vscode-languageserver';
 import type { Ceiling } from '../ceiling/model.ts';
-import type { CofferSharedServices } from '../language/services.ts';
+import type { CofferSharedServices } from '../language/coffer-services.ts';
 import type { Client } from './client.ts';
 import { titleOf } from './features/code-lenses.ts';
 import { hasPrices } from './features/price-lenses.ts';

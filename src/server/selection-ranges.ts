@@ -1,7 +1,7 @@
 import { URI } from 'langium';
 import type { Connection, SelectionRange } from 'vscode-languageserver';
 import { selectionAt } from '../language/features/selection.ts';
-import type { CofferSharedServices } from '../language/services.ts';
+import type { CofferSharedServices } from '../language/coffer-services.ts';
 
 /** Answers what a selection grows to; Langium has no such service. */
 export function answerSelectionRanges(connection: Connection, { workspace }: CofferSharedServices): void {

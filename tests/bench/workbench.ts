@@ -1,7 +1,8 @@
 import { DocumentState, URI, type LangiumDocument } from 'langium';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { readFile } from '../../src/language/read-file.ts';
-import { createCofferServices, type CofferServices, type CofferSharedServices } from '../../src/language/services.ts';
+import type { CofferServices, CofferSharedServices } from '../../src/language/coffer-services.ts';
+import { createCofferServices } from '../../src/language/services.ts';
 import { inspect } from '../../src/pipeline/inspect.ts';
 import type { MadeFile } from './made-house.ts';
 

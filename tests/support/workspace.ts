@@ -3,7 +3,8 @@ import type { DefaultSharedModuleContext } from 'langium/lsp';
 import type { Finding } from '../../src/findings/finding.ts';
 import { languageFindings } from '../../src/language/findings/collect.ts';
 import type * as ast from '../../src/language/generated/ast.ts';
-import { createCofferServices, type CofferServices, type CofferSharedServices } from '../../src/language/services.ts';
+import type { CofferServices, CofferSharedServices } from '../../src/language/coffer-services.ts';
+import { createCofferServices } from '../../src/language/services.ts';
 import type { Source } from '../../src/provenance/source.ts';
 
 const ROOT = 'file:///house';

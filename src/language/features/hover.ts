@@ -3,7 +3,7 @@ import type { HoverProvider } from 'langium/lsp';
 import type { Hover, HoverParams } from 'vscode-languageserver-protocol';
 import { describe } from '../elaborate/describe.ts';
 import * as ast from '../generated/ast.ts';
-import type { CofferServices } from '../services.ts';
+import type { CofferServices } from '../coffer-services.ts';
 import { hasBroken, isBroken } from '../types/broken.ts';
 import { markup } from './editor.ts';
 import { signature, whereabouts } from './explain.ts';

@@ -2,7 +2,7 @@ import type { LangiumDocument } from 'langium';
 import type { DocumentLinkProvider } from 'langium/lsp';
 import type { DocumentLink } from 'vscode-languageserver-types';
 import { sourceOfProperty } from '../types/place.ts';
-import type { CofferServices } from '../services.ts';
+import type { CofferServices } from '../coffer-services.ts';
 
 /** Makes the paths of imports lead to their files. */
 export class CofferImportLinks implements DocumentLinkProvider {

@@ -2,7 +2,7 @@ import { URI, UriUtils, type LangiumDocuments } from 'langium';
 import type { FileOperationHandler } from 'langium/lsp';
 import type { FileOperationOptions, RenameFilesParams, WorkspaceEdit } from 'vscode-languageserver-protocol';
 import type { TextEdit } from 'vscode-languageserver-types';
-import type { CofferSharedServices } from '../services.ts';
+import type { CofferSharedServices } from '../coffer-services.ts';
 import { sourceOfProperty } from '../types/place.ts';
 import { importsOf } from '../workspace/imports.ts';
 import { isBuiltin } from '../workspace/builtin.ts';

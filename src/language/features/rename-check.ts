@@ -3,7 +3,7 @@ import * as ast from '../generated/ast.ts';
 import { LETTERED } from '../grammar-words.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
 import { fixturesOf, letsOf, ownNames, parametersOf, usedNames } from '../scope/names.ts';
-import type { CofferServices } from '../services.ts';
+import type { CofferServices } from '../coffer-services.ts';
 import { sourceOf } from '../types/place.ts';
 import { quoted } from '../types/words.ts';
 

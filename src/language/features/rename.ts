@@ -3,7 +3,7 @@ import { DefaultRenameProvider } from 'langium/lsp';
 import type { Range, RenameParams, TextDocumentPositionParams, TextEdit, WorkspaceEdit } from 'vscode-languageserver-protocol';
 import * as ast from '../generated/ast.ts';
 import { localName, usedNames } from '../scope/names.ts';
-import type { CofferServices } from '../services.ts';
+import type { CofferServices } from '../coffer-services.ts';
 import { sourceOfProperty, uriOf } from '../types/place.ts';
 import { BUILTIN_URI } from '../workspace/builtin.ts';
 import { whyClash, whyNoName } from './rename-check.ts';

@@ -5,7 +5,7 @@ import { describe } from '../elaborate/describe.ts';
 import * as ast from '../generated/ast.ts';
 import { lookUp } from '../scope/layer.ts';
 import { namesAt } from '../scope/reach.ts';
-import type { CofferServices } from '../services.ts';
+import type { CofferServices } from '../coffer-services.ts';
 import { statementAt, type Word } from './completion/statement.ts';
 import { markup } from './editor.ts';
 import { oneLine } from './explain.ts';

@@ -2,7 +2,7 @@ import type { LangiumDocuments } from 'langium';
 import type { FuzzyMatcher, WorkspaceSymbolProvider } from 'langium/lsp';
 import type { WorkspaceSymbol, WorkspaceSymbolParams } from 'vscode-languageserver-protocol';
 import * as ast from '../generated/ast.ts';
-import type { CofferSharedServices } from '../services.ts';
+import type { CofferSharedServices } from '../coffer-services.ts';
 import { isBuiltin } from '../workspace/builtin.ts';
 import { symbolsOfFile } from './outline.ts';
 

@@ -1,5 +1,5 @@
 import { EMPTY_STREAM, type AstNodeDescription, type AstNodeDescriptionProvider, type LangiumDocument, type LocalSymbols, type ScopeComputation } from 'langium';
-import type { CofferServices } from '../services.ts';
+import type { CofferServices } from '../coffer-services.ts';
 import { namesOf } from './names.ts';
 
 const NO_LOCAL_SYMBOLS: LocalSymbols = { has: () => false, getStream: () => EMPTY_STREAM };

@@ -1,5 +1,5 @@
 import { AstUtils, stream, type AstNode, type AstNodeDescription, type DocumentSegment, type ReferenceInfo, type Scope, type ScopeProvider, type Stream, type URI } from 'langium';
-import type { CofferServices } from '../services.ts';
+import type { CofferServices } from '../coffer-services.ts';
 import { allNames, lookUp, type Layer } from './layer.ts';
 import { inReach } from './reach.ts';
 

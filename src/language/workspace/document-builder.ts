@@ -1,5 +1,5 @@
 import { DefaultDocumentBuilder, DocumentState, interruptAndCheck, isOperationCancelled, type AstNode, type BuildOptions, type Cancellation, type FileSystemProvider, type LangiumDocument, type LangiumDocuments, type URI } from 'langium';
-import type { CofferSharedServices } from '../services.ts';
+import type { CofferSharedServices } from '../coffer-services.ts';
 import type { CofferDocumentFactory } from './document-factory.ts';
 import { HintsOfOthers } from './hints-of-others.ts';
 import type { ImportGraph } from './import-graph.ts';

@@ -1,5 +1,5 @@
 import { DefaultLangiumDocumentFactory, isOperationCancelled, type AstNode, type DocumentState, type LangiumDocument, type LangiumSharedCoreServices, type ParseResult, type TextDocument, type URI } from 'langium';
-import type { CofferServices } from '../services.ts';
+import type { CofferServices } from '../coffer-services.ts';
 import { faultMessage } from '../parser/messages.ts';
 import { belongsTo } from './services-of.ts';
 

@@ -3,7 +3,7 @@ import type { Diagnostic } from 'vscode-languageserver-types';
 import { faultAt, topOf } from '../../findings/fault.ts';
 import type { Finding } from '../../findings/finding.ts';
 import { languageFindings } from '../findings/collect.ts';
-import type { Checks, CofferServices } from '../services.ts';
+import type { Checks, CofferServices } from '../coffer-services.ts';
 import { diagnosticsOf } from './diagnostics.ts';
 
 /** Asks one function for everything that is wrong with a document, so that editor and command line cannot disagree. */

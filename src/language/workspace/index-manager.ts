@@ -1,5 +1,5 @@
 import { AstUtils, CstUtils, DefaultIndexManager, isReference, stream, type AstNode, type Cancellation, type LangiumDocument, type ReferenceDescription, type Stream, type URI } from 'langium';
-import type { CofferSharedServices } from '../services.ts';
+import type { CofferSharedServices } from '../coffer-services.ts';
 import type { ImportGraph } from './import-graph.ts';
 import type { Jobs } from './jobs.ts';
 import type { Rooms } from './rooms.ts';

@@ -1,5 +1,5 @@
 import { URI } from 'langium';
-import type { CofferSharedServices } from '../services.ts';
+import type { CofferSharedServices } from '../coffer-services.ts';
 
 /** Addresses of the files that a file imports, through any chain, and of the job and the rates it stands under with what these import. */
 export function madeFrom(uri: string, { workspace }: CofferSharedServices): string[] {

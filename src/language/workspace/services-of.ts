@@ -1,6 +1,6 @@
 import type { LangiumDocument } from 'langium';
 import type * as ast from '../generated/ast.ts';
-import type { CofferServices } from '../services.ts';
+import type { CofferServices } from '../coffer-services.ts';
 
 const services = new WeakMap<LangiumDocument, CofferServices>();
 

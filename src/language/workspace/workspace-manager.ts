@@ -1,6 +1,6 @@
 import { DefaultWorkspaceManager, URI, type Cancellation, type LangiumDocument, type LangiumSharedCoreServices, type Stream } from 'langium';
 import type { WorkspaceFolder } from 'vscode-languageserver-types';
-import type { CofferSharedServices } from '../services.ts';
+import type { CofferSharedServices } from '../coffer-services.ts';
 import { builtinDocument } from './builtin.ts';
 import type { ImportGraph } from './import-graph.ts';
 

@@ -5,7 +5,7 @@ import type { JobSettings } from '../../job/model.ts';
 import { CofferHoverProvider } from '../../language/features/hover.ts';
 import * as ast from '../../language/generated/ast.ts';
 import { roomAt } from '../../language/scope/kind-of.ts';
-import type { CofferServices } from '../../language/services.ts';
+import type { CofferServices } from '../../language/coffer-services.ts';
 import { sourceOf } from '../../language/types/place.ts';
 import { t } from '../../pages/shared/words.ts';
 import { sameSource } from '../../provenance/source.ts';

@@ -4,7 +4,7 @@ import type { Finding } from '../../findings/finding.ts';
 import type { FileContent } from '../../job/file.ts';
 import type { Room } from '../../job/model.ts';
 import { readFile } from '../../language/read-file.ts';
-import type { CofferSharedServices } from '../../language/services.ts';
+import type { CofferSharedServices } from '../../language/coffer-services.ts';
 import { brokenLines } from '../../language/types/broken.ts';
 import { diagnosticsOf } from '../../language/workspace/diagnostics.ts';
 import { faultInRoom } from '../../pipeline/inspect-closely.ts';

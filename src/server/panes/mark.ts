@@ -5,7 +5,7 @@ import type { TextChange } from '../../findings/finding.ts';
 import { importEdit } from '../../language/findings/offered.ts';
 import * as ast from '../../language/generated/ast.ts';
 import { namesOf } from '../../language/scope/names.ts';
-import type { CofferSharedServices } from '../../language/services.ts';
+import type { CofferSharedServices } from '../../language/coffer-services.ts';
 import { pathBetween } from '../../language/workspace/import-graph.ts';
 import { importsOf } from '../../language/workspace/imports.ts';
 import { boardKey } from '../../pages/boards/board-key.ts';

@@ -1,6 +1,6 @@
 import { DocumentState } from 'langium';
 import type { Connection } from 'vscode-languageserver';
-import type { CofferSharedServices } from '../../language/services.ts';
+import type { CofferSharedServices } from '../../language/coffer-services.ts';
 import { isPaneKind } from '../../pages/kinds.ts';
 import type { RoomOnPage } from '../../pages/page.ts';
 import { contentOn, PAGES } from '../../pages/pages.ts';

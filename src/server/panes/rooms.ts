@@ -1,7 +1,7 @@
 import { URI, type LangiumDocument } from 'langium';
 import type { FileContent } from '../../job/file.ts';
 import { readFile } from '../../language/read-file.ts';
-import type { CofferSharedServices } from '../../language/services.ts';
+import type { CofferSharedServices } from '../../language/coffer-services.ts';
 import { isBuiltin } from '../../language/workspace/builtin.ts';
 import { madeFrom } from '../../language/workspace/made-from.ts';
 import type { RoomOnPage } from '../../pages/page.ts';

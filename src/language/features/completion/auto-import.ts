@@ -2,7 +2,7 @@ import type { AstNode, LangiumDocument } from 'langium';
 import type { TextEdit } from 'vscode-languageserver-types';
 import * as ast from '../../generated/ast.ts';
 import { namesOf } from '../../scope/names.ts';
-import type { CofferSharedServices } from '../../services.ts';
+import type { CofferSharedServices } from '../../coffer-services.ts';
 import { isBroken } from '../../types/broken.ts';
 import { isBuiltin } from '../../workspace/builtin.ts';
 import { pathBetween } from '../../workspace/import-graph.ts';

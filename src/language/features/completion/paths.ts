@@ -1,5 +1,5 @@
 import type { LangiumDocument } from 'langium';
-import type { CofferSharedServices } from '../../services.ts';
+import type { CofferSharedServices } from '../../coffer-services.ts';
 import { isBuiltin } from '../../workspace/builtin.ts';
 import { pathBetween } from '../../workspace/import-graph.ts';
 import { isInside } from '../../workspace/imports.ts';

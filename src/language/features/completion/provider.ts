@@ -2,7 +2,7 @@ import type { LangiumDocument } from 'langium';
 import type { CompletionProvider } from 'langium/lsp';
 import type { CompletionItem, CompletionList, CompletionParams, Range } from 'vscode-languageserver-protocol';
 import * as ast from '../../generated/ast.ts';
-import type { CofferServices } from '../../services.ts';
+import type { CofferServices } from '../../coffer-services.ts';
 import { markup } from '../editor.ts';
 import { signature } from '../explain.ts';
 import { importPaths } from './paths.ts';

@@ -4,7 +4,7 @@ import { kindOfBody, kindOfExpression, kindOfNamed } from '../../scope/kind-of.t
 import { allNames } from '../../scope/layer.ts';
 import { namesAt, wordsOfBody } from '../../scope/reach.ts';
 import { namesOf } from '../../scope/names.ts';
-import type { CofferServices } from '../../services.ts';
+import type { CofferServices } from '../../coffer-services.ts';
 import { importPath, isInside } from '../../workspace/imports.ts';
 import { heading, oneLine, typeText } from '../explain.ts';
 import { importables } from './auto-import.ts';
