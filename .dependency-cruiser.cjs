@@ -40,11 +40,7 @@ const folder = names => `^src/(${names.join('|')})/`;
 
 module.exports = {
     forbidden: [
-        { name: 'no-cycles', severity: 'error', from: {}, to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } } },
-        {
-            name: 'no-cycles-of-types-in-the-core', severity: 'error',
-            comment: 'in the language a service names the type of all services it is given, which is a cycle and harmless', from: { path: folder(core) }, to: { circular: true },
-        },
+        { name: 'no-cycles', comment: 'of types neither: what is used is said below whoever uses it', severity: 'error', from: {}, to: { circular: true } },
         { name: 'nothing-unresolved', severity: 'error', from: {}, to: { couldNotResolve: true, pathNot: editor } },
         {
             name: 'place-the-folder', comment: 'a folder under src that has no place in the directions yet', severity: 'error',

@@ -1,23 +1,11 @@
 import { resolve } from 'node:path';
 import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
-import type { FileSystem } from './file-system.ts';
 import { findFiles, SUFFIX } from './find-files.ts';
 import { decode, MOST_BYTES, tooLarge } from './read-text.ts';
-import type { Terminal } from './terminal.ts';
 import { Workspace } from './workspace.ts';
+import type { World } from './world.ts';
 
 export interface Asked { readonly files: readonly string[]; readonly stdinFilePath?: string }
-
-/** The world the program runs in: replaced by tests, never reached for. */
-export interface World {
-    readonly cwd: string;
-    readonly terminal: Terminal;
-    readonly disk: FileSystem;
-    /** All of standard input, or more than `MOST_BYTES` of it. */
-    readStdin(): Promise<Uint8Array>;
-    /** Ends `--watch`. */
-    readonly stop: AbortSignal;
-}
 
 /** A workspace with the files that were asked for, and how it went. */
 export interface Opened { readonly workspace: Workspace; readonly code: ExitCode; readonly paths: readonly string[] }

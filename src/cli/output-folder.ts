@@ -3,7 +3,7 @@ import { join, relative, resolve } from 'node:path';
 import { destinationOf, mustNotLeadOut, type Destination } from './destination.ts';
 import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
 import type { FileSystem } from './file-system.ts';
-import type { World } from './input.ts';
+import type { World } from './world.ts';
 import { MadeFiles } from './made-files.ts';
 import { reasonNotWritten } from './read-text.ts';
 import { replaceFile } from './replace-file.ts';

@@ -12,7 +12,7 @@ import { model, MODEL_FORMATS, type ModelOptions } from './commands/model.ts';
 import { PAGE_FORMATS, print, PRINTED_PAGES, type PrintOptions } from './commands/print.ts';
 import { LABEL_PAPERS, labels, saw, type LabelOptions, type SawOptions } from './commands/saw.ts';
 import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
-import type { World } from './input.ts';
+import type { World } from './world.ts';
 import { openTerminal, type ColorChoice } from './terminal.ts';
 import { version } from './version.ts';
 

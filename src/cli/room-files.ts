@@ -6,7 +6,8 @@ import { isSound, standingOf, type Standing } from '../pipeline/standing.ts';
 import { standingNotice } from '../report/standing.ts';
 import { FileNames } from './file-names.ts';
 import { foundBehind, passedBy, roomsMaybeLost } from './houses.ts';
-import { openAsked, type Asked, type World } from './input.ts';
+import { openAsked, type Asked } from './input.ts';
+import type { World } from './world.ts';
 import { OutputFolder, type OutputOptions } from './output-folder.ts';
 import type { Workspace } from './workspace.ts';
 

@@ -2,7 +2,8 @@ import { dirname } from 'node:path';
 import { watch } from 'chokidar';
 import { EXIT, type ExitCode } from './exit-code.ts';
 import { findFiles, SUFFIX, type Found } from './find-files.ts';
-import type { Asked, World } from './input.ts';
+import type { Asked } from './input.ts';
+import type { World } from './world.ts';
 import type { Workspace } from './workspace.ts';
 
 export interface Watching {

@@ -13,7 +13,7 @@ import { counted, type Files } from '../report/look.ts';
 import { Disk } from './disk.ts';
 import { foldersAbove, isWithin, repositoryOf, SUFFIX } from './find-files.ts';
 import type { FileSystem } from './file-system.ts';
-import type { World } from './input.ts';
+import type { World } from './world.ts';
 import type { Terminal } from './terminal.ts';
 
 /** A file as it was read and what is wrong with it. */

@@ -9,7 +9,6 @@ import { checkCurrencies, checkRates } from './elaborate/currencies.ts';
 import { House } from './elaborate/house.ts';
 import { readEachAlternate } from './elaborate/alternates.ts';
 import { findingsOf, type Raised } from './elaborate/raised.ts';
-import { ratesFor } from './elaborate/rates.ts';
 import { storeOf } from './elaborate/store.ts';
 import { languageFindings } from './findings/collect.ts';
 
@@ -64,7 +63,7 @@ function read(document: LangiumDocument): FileContent {
         }
     }
     const alternates = readEachAlternate(file?.items.filter(ast.isAlternate) ?? [], house, raise);
-    const rates = ratesFor(document, house);
+    const rates = house.ratesFor(document);
     if (file?.items.some(ast.isJob)) checkRates(rates, job, job.currency.at, raise);
     else if (rooms[0] && rates !== house.ratesOfJob(document)) checkRates(rates, job, rooms[0].at, raise);
     const allowances = allowancesOf(document, raise);

@@ -5,7 +5,7 @@ import { standingLines, standingOfRooms } from '../../report/standing.ts';
 import { fileNameOfHouse, titleOf } from '../../report/house.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
 import { FileNames } from '../file-names.ts';
-import type { World } from '../input.ts';
+import type { World } from '../world.ts';
 import { OutputFolder, type OutputOptions } from '../output-folder.ts';
 import { pricesOf, type EstimateOptions } from './estimate.ts';
 import { housesAsked } from './lists.ts';

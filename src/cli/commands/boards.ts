@@ -14,7 +14,7 @@ import { humanOrder } from '../../report/order/human.ts';
 import { jsonOrder } from '../../report/order/json.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
 import { isSound, planHouses } from '../houses.ts';
-import type { World } from '../input.ts';
+import type { World } from '../world.ts';
 import { atOnce, proved } from '../prove.ts';
 import { housesAsked, type ListOptions } from './lists.ts';
 

@@ -4,7 +4,7 @@ import { toDxf } from '../../exports/dxf/dxf.ts';
 import { takeOffOf } from '../../pipeline/inspect.ts';
 import { standingNotice } from '../../report/standing.ts';
 import type { ExitCode } from '../exit-code.ts';
-import type { World } from '../input.ts';
+import type { World } from '../world.ts';
 import { writeRoomFiles, type RoomFilesOptions } from '../room-files.ts';
 
 export const THEMES: readonly SvgTheme[] = ['auto', 'light', 'dark', 'print'];

@@ -5,7 +5,7 @@ import { humanDryFit } from '../../report/dry-fit/human.ts';
 import { jsonDryFit } from '../../report/dry-fit/json.ts';
 import { closes, roomFits } from '../../report/dry-fit/words.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
-import type { World } from '../input.ts';
+import type { World } from '../world.ts';
 import { housesAsked, type ListOptions } from './lists.ts';
 
 export const FIT_FORMATS = ['human', 'json'] as const;

@@ -11,7 +11,7 @@ import type { HousePrice } from '../../report/estimate/house.ts';
 import type { House } from '../../report/house.ts';
 import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
 import { isSound } from '../houses.ts';
-import type { World } from '../input.ts';
+import type { World } from '../world.ts';
 import type { Workspace } from '../workspace.ts';
 import { atOnce, proved } from '../prove.ts';
 import type { BoardsOptions } from './boards.ts';

@@ -2,7 +2,7 @@ import { closest, distance } from 'fastest-levenshtein';
 import { columns } from '../../report/look.ts';
 import { explainRule } from '../../rules/reference.ts';
 import { EXIT, UsageError, type ExitCode } from '../exit-code.ts';
-import type { World } from '../input.ts';
+import type { World } from '../world.ts';
 import { PAGES, type RulePage } from '../rule-pages.ts';
 
 /** The page of a rule; the list of all of them where none is named. */

@@ -3,7 +3,8 @@ import { formatText } from '../../language/format/index.ts';
 import { destinationOf, isWithin } from '../destination.ts';
 import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
 import { findFiles } from '../find-files.ts';
-import { stdinText, type Asked, type World } from '../input.ts';
+import { stdinText, type Asked } from '../input.ts';
+import type { World } from '../world.ts';
 import { readText, reasonNotWritten } from '../read-text.ts';
 import { replaceFile } from '../replace-file.ts';
 

@@ -5,7 +5,8 @@ import { isSound } from '../../pipeline/standing.ts';
 import type { House } from '../../report/house.ts';
 import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
 import { housesOf, isSound as isWhole, roomsMaybeLost } from '../houses.ts';
-import { openAsked, type Asked, type World } from '../input.ts';
+import { openAsked, type Asked } from '../input.ts';
+import type { World } from '../world.ts';
 import type { Files } from '../../report/look.ts';
 import type { Workspace } from '../workspace.ts';
 

@@ -5,7 +5,7 @@ import { toIfc } from '../../exports/ifc/ifc.ts';
 import { takeOffOf } from '../../pipeline/inspect.ts';
 import { standingNotice } from '../../report/standing.ts';
 import type { ExitCode } from '../exit-code.ts';
-import type { World } from '../input.ts';
+import type { World } from '../world.ts';
 import { writeRoomFiles, type RoomFilesOptions } from '../room-files.ts';
 
 export const MODEL_FORMATS = ['gltf', 'ifc', 'svg'] as const;

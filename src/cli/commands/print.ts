@@ -8,7 +8,7 @@ import { Boards, type HouseToCut } from '../../pipeline/boards.ts';
 import { inspectClosely } from '../../pipeline/inspect-closely.ts';
 import { pricePlans } from '../../pipeline/price-plans.ts';
 import { UsageError, type ExitCode } from '../exit-code.ts';
-import type { World } from '../input.ts';
+import type { World } from '../world.ts';
 import { atOnce, proved } from '../prove.ts';
 import { writeRoomFiles, type RoomFilesOptions } from '../room-files.ts';
 import type { Workspace } from '../workspace.ts';

@@ -10,7 +10,7 @@ import { jsonSaw } from '../../report/sawing/json.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
 import { FileNames } from '../file-names.ts';
 import { isSound } from '../houses.ts';
-import type { World } from '../input.ts';
+import type { World } from '../world.ts';
 import { OutputFolder, type OutputOptions } from '../output-folder.ts';
 import { planned, type BoardsOptions } from './boards.ts';
 

@@ -1,6 +1,6 @@
 import { AstUtils, type AstNode } from 'langium';
 import { BOARD_FOOT } from '../../data/board-measure.ts';
-import type { Profile } from '../../job/model.ts';
+import type { Profile, Stock } from '../../job/model.ts';
 import { Rational, toTicks } from '../../quantity/rational.ts';
 import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_MM } from '../../quantity/ticks.ts';
 import * as ast from '../generated/ast.ts';
@@ -13,13 +13,25 @@ import { sourceOf, sourceOfRange, uriOf } from '../types/place.ts';
 import { LENGTH, rate, TIME, type Type } from '../types/type.ts';
 import { compared, computed, MOST_CAUSES, negated, tolerated } from './arithmetic.ts';
 import type { Word } from './block.ts';
-import type { House } from './house.ts';
 import { readLiteral } from './literals.ts';
+import type { Progress } from './progress.ts';
 import type { Raise } from './raised.ts';
 import { both, conforms, known, number, type Known } from './value.ts';
 
 /** Arguments of a profile by parameter. An argument that is there and unknown stays unknown; its default does not step in. */
 export type Arguments = ReadonlyMap<ast.Param, Known | undefined>;
+
+/** What expressions use that is said elsewhere, in whichever file. */
+export interface Elsewhere {
+    readonly progress: Progress;
+    /** A `let` of a file. */
+    fileValue(declaration: ast.Let): Known | undefined;
+    stock(declaration: ast.Stock): Stock | undefined;
+    /** The profile that a name with its arguments stands for. */
+    profile(ref: ast.Ref, declaration: ast.Profile, given: Arguments, raise: Raise): Profile | undefined;
+    /** A profile with something in it said otherwise where it is used. */
+    changedProfile(profile: Profile, changes: readonly Word[], raise: Raise): Profile;
+}
 
 /**
  * Works out expressions, exactly, within one declaration: a stock, a room, one instance of a profile with its arguments.
@@ -29,12 +41,14 @@ export class Evaluator {
     readonly raise: Raise;
     /** Within `labor`, once its `day` is read. */
     minutesOfDay?: Rational;
-    private readonly house: House;
-    private readonly values = new Map<ast.Param | ast.Let, Known | undefined>();
+    private readonly elsewhere: Elsewhere;
+    private readonly values: Map<ast.Param | ast.Let, Known | undefined>;
 
-    constructor(house: House, raise: Raise, given: Arguments = new Map()) {
-        this.house = house;
+    /** @param values where what is worked out is kept */
+    constructor(elsewhere: Elsewhere, raise: Raise, given: Arguments = new Map(), values: Map<ast.Param | ast.Let, Known | undefined> = new Map()) {
+        this.elsewhere = elsewhere;
         this.raise = raise;
+        this.values = values;
         for (const [parameter, value] of given) this.values.set(parameter, value);
     }
 
@@ -58,7 +72,7 @@ export class Evaluator {
 
     operand(operand: Operand): Known | undefined {
         if (operand.kind === 'operation' && !(operand.left && operand.right)) return undefined;
-        return this.house.deeper(() => operand.kind === 'leaf' ? this.leaf(operand.expr) : this.operation(operand), () => {
+        return this.elsewhere.progress.deeper(() => operand.kind === 'leaf' ? this.leaf(operand.expr) : this.operation(operand), () => {
             this.raise({ rule: 'out-of-range', at: placeOf(operand), message: 'This depends on so much else that it is not followed any further.' });
         });
     }
@@ -69,7 +83,7 @@ export class Evaluator {
             case 'Group': return this.evaluate((expr as ast.Group).value);
             case 'Neg': return this.signed(expr as ast.Neg);
             case 'Rate': return this.rate(expr as ast.Rate);
-            case 'MemberOf': return this.house.memberOf(this.evaluate((expr as ast.MemberOf).of), (expr as ast.MemberOf).member?.ref);
+            case 'MemberOf': return memberOf(this.evaluate((expr as ast.MemberOf).of), (expr as ast.MemberOf).member?.ref);
             default: return this.literal(expr);
         }
     }
@@ -142,13 +156,13 @@ export class Evaluator {
     private named(ref: ast.Ref): Known | undefined {
         const target = ref.target?.ref;
         if (ast.isParam(target)) return this.parameter(target);
-        if (ast.isLet(target)) return ast.isFile(target.$container) ? this.house.fileValue(target) : this.value(target);
+        if (ast.isLet(target)) return ast.isFile(target.$container) ? this.elsewhere.fileValue(target) : this.value(target);
         if (ast.isStock(target)) {
-            const stock = this.house.stock(target);
+            const stock = this.elsewhere.stock(target);
             return stock && known({ is: 'stock', stock });
         }
         if (ast.isProfile(target)) {
-            const profile = this.house.profile(ref, target, this.argumentsOf(ref), this.raise);
+            const profile = this.elsewhere.profile(ref, target, this.argumentsOf(ref), this.raise);
             return profile && known({ is: 'profile', profile });
         }
         if (ast.isWordDecl(target)) return known({ is: 'word', word: target.name, list: target.$container });
@@ -158,7 +172,7 @@ export class Evaluator {
 
     /** A profile with something in it said otherwise by lines that go on into it. */
     changed(profile: Profile, changes: readonly Word[]): Profile {
-        return this.house.changedProfile(profile, changes, this.raise);
+        return this.elsewhere.changedProfile(profile, changes, this.raise);
     }
 
     /** What stands in the parentheses behind a profile's name. The argument itself is the innermost thing its value came through. */
@@ -183,9 +197,17 @@ export class Evaluator {
     }
 
     private once<T extends ast.Param | ast.Let>(node: T, make: () => Known | undefined): Known | undefined {
-        if (!this.values.has(node)) this.values.set(node, this.house.guarded(node, this.raise, make));
+        if (!this.values.has(node)) this.values.set(node, this.elsewhere.progress.guarded(node, this.raise, make));
         return this.values.get(node);
     }
+}
+
+/** `poplar.width`: what a stock says. */
+function memberOf(of: Known | undefined, property: ast.PropertyDecl | undefined): Known | undefined {
+    if (of?.value.is !== 'stock' || !property) return undefined;
+    const { stock } = of.value;
+    const size = property.name === 'width' ? stock.width : property.name === 'thickness' ? stock.thickness : undefined;
+    return size && known(number(new Rational(size.value.ticks), LENGTH, size.value.tolerance), of.via);
 }
 
 /** Causes of a tolerance that is written where a length is: they are given the name of what the length is bound to. */

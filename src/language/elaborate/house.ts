@@ -4,49 +4,29 @@ import type { Bid, Labor, Rates } from '../../job/rates.ts';
 import * as ast from '../generated/ast.ts';
 import { isPlainName } from '../scope/expected.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
-import { sourceOf, sourceOfProperty } from '../types/place.ts';
-import { quoted } from '../types/words.ts';
+import { sourceOf } from '../types/place.ts';
 import { builtinDocument } from '../workspace/builtin.ts';
 import { servicesOf } from '../workspace/services-of.ts';
 import { Block, type Word } from './block.ts';
-import { Evaluator, type Arguments } from './evaluate.ts';
-import { changedProfile, instanceOf, type Instance } from './instance.ts';
+import { Evaluator, type Arguments, type Elsewhere } from './evaluate.ts';
+import { changedProfile, instanceOf, type Family, type Instance, type Profiles } from './instance.ts';
 import { readJob } from './job.ts';
+import { Progress } from './progress.ts';
 import { shownAtUser, type Raise } from './raised.ts';
-import { ratesFor, readBid, readLabor } from './rates.ts';
-import { Reading } from './reading.ts';
+import { ratesTogether, readBid, readLabor } from './rates.ts';
+import { Reading, type Reader } from './reading.ts';
 import { readRoom } from './room.ts';
 import { readStock } from './stock.ts';
 import { storeOf, type Store } from './store.ts';
-import { known, number, type Known } from './value.ts';
-import { LENGTH } from '../types/type.ts';
-import { Rational } from '../../quantity/rational.ts';
-
-/** Deeper than this nothing a person writes depends on other things. */
-const MOST_STEPS = 200;
-
-/**
- * What is being worked out, outermost first, to notice what goes round in a ring, also through several files. Nothing here
- * waits for anything, so it is empty whenever nobody is at work.
- */
-const working = new Map<AstNode, { readonly name: string; readonly raise: Raise; readonly user?: AstNode }>();
-
-/**
- * How much has been begun since `working` was last empty. Profiles that hand on two variants of each other come to more
- * than can ever be worked out, though none of them is deep.
- */
-let begun = 0;
-const MOST_BEGUN = 1500;
-
-/** How deep in expressions we are, through everything that is being worked out. */
-let depth = 0;
-const DEEPEST = 1500;
+import type { Known } from './value.ts';
 
 /**
  * One reading of a document and of what it reaches: shared things are worked out when somebody asks, once, and kept in the
  * stores of the documents they stand in.
  */
-export class House {
+export class House implements Elsewhere, Reader, Profiles {
+    /** What is being worked out in this reading. */
+    readonly progress = new Progress();
     readonly vocabulary: Vocabulary;
     readonly builtin: Evaluator;
     private readonly library: LangiumDocument;
@@ -81,64 +61,11 @@ export class House {
         return this.stores.get(root);
     }
 
-    /**
-     * Works something out unless it is just being worked out: then everything on that ring is told so, each where it stands.
-     * `user`: the words that ask for it, where it is not worked out for itself.
-     */
-    guarded<T>(node: AstNode & { name?: string }, raise: Raise, make: () => T, user?: AstNode): T | undefined {
-        if (working.has(node)) { this.reportRing(node); return undefined; }
-        if (working.size >= MOST_STEPS) { this.reportDepth(node, raise); return undefined; }
-        begun = working.size === 0 ? 1 : begun + 1;
-        if (begun > MOST_BEGUN) { if (begun === MOST_BEGUN + 1) this.reportBreadth(node); return undefined; }
-        working.set(node, { name: node.name ?? '?', raise, ...user && { user } });
-        try {
-            return make();
-        } finally {
-            working.delete(node);
-        }
-    }
-
-    /** One step further into an expression, unless that is too deep for the stack. */
-    deeper<T>(step: () => T, tooDeep: () => void): T | undefined {
-        if (depth >= DEEPEST) { tooDeep(); return undefined; }
-        depth++;
-        try {
-            return step();
-        } finally {
-            depth--;
-        }
-    }
-
-    private reportDepth(node: AstNode & { name?: string }, raise: Raise): void {
-        raise({ rule: 'out-of-range', at: sourceOfProperty(node, 'name'), message: `${quoted(node.name)} is at the end of ${MOST_STEPS} values that depend on each other; further than that is not followed.` });
-    }
-
-    /** Said where it began, at the use if it is a use: there is the one value that all of this is for. */
-    private reportBreadth(node: AstNode & { name?: string }): void {
-        const [first] = working;
-        if (!first) return;
-        const [start, { name, raise, user }] = first;
-        raise({ rule: 'out-of-range', at: user ? sourceOf(user) : sourceOfProperty(start, 'name'), message: `${quoted(name)} is made from more than ${MOST_BEGUN} other values, ${quoted(node.name)} among them; further than that is not followed.` });
-    }
-
-    private reportRing(start: AstNode): void {
-        const steps = [...working];
-        const ring = steps.slice(steps.findIndex(([node]) => node === start));
-        for (const [i, [node, { name, raise }]] of ring.entries()) {
-            const around = [...ring.slice(i), ...ring.slice(0, i + 1)].map(([, step]) => quoted(step.name));
-            raise({
-                rule: 'goes-round-in-a-ring', at: sourceOfProperty(node, 'name'),
-                message: ring.length === 1 ? `${quoted(name)} depends on itself, so it has no value.` : `${quoted(name)} depends on itself: ${around.join(' → ')}. One of them needs a value of its own.`,
-            });
-        }
-    }
-
     /** A `let` of a file. */
     fileValue(declaration: ast.Let): Known | undefined {
         const store = this.store(declaration);
         if (!store) return undefined;
-        store.values ??= new Evaluator(this, raised => store.raised.push(raised));
-        return store.values.value(declaration);
+        return new Evaluator(this, raised => store.raised.push(raised), undefined, store.values).value(declaration);
     }
 
     stock(declaration: ast.Stock): Stock | undefined {
@@ -146,8 +73,8 @@ export class House {
         if (!store) return undefined;
         if (!store.stocks.has(declaration)) {
             const raise: Raise = raised => store.raised.push(raised);
-            const stock = this.guarded(declaration, raise, () => readStock(declaration, this, raise));
-            if (working.has(declaration)) return undefined;
+            const stock = this.progress.guarded(declaration, raise, () => readStock(declaration, this, raise));
+            if (this.progress.isWorkingOn(declaration)) return undefined;
             store.stocks.set(declaration, stock);
         }
         return store.stocks.get(declaration);
@@ -155,7 +82,7 @@ export class House {
 
     /** The profile that a name with its arguments stands for. What it raises because of them is shown at the name. */
     profile(ref: ast.Ref, declaration: ast.Profile, given: Arguments, raise: Raise): Profile | undefined {
-        const instance = this.guarded(declaration, raise, () => instanceOf(this, declaration, given), ref);
+        const instance = this.progress.guarded(declaration, raise, () => instanceOf(this, declaration, given), ref);
         if (!instance) return undefined;
         const { baseline } = this.family(declaration);
         if (instance !== baseline) for (const one of shownAtUser(instance.raised, baseline?.raised ?? [], sourceOf(ref))) raise(one);
@@ -165,7 +92,7 @@ export class House {
     /** A profile with its own defaults; parameters without one are unknown in it. */
     baseline(declaration: ast.Profile): Instance | undefined {
         const raised: Raise = one => this.store(declaration)?.raised.push(one);
-        return this.guarded(declaration, raised, () => instanceOf(this, declaration, new Map()));
+        return this.progress.guarded(declaration, raised, () => instanceOf(this, declaration, new Map()));
     }
 
     /** The profile that a name stands for, with something in it said otherwise where it is used. */
@@ -176,7 +103,7 @@ export class House {
         return changed.profile;
     }
 
-    family(declaration: ast.Profile) {
+    family(declaration: ast.Profile): Family {
         const store = this.store(declaration);
         let family = store?.profiles.get(declaration);
         if (!family) {
@@ -201,7 +128,7 @@ export class House {
         const store = this.store(declaration), document = AstUtils.findRootNode(declaration).$document;
         if (!store || !document) return undefined;
         let room = store.rooms.get(declaration);
-        if (!room) store.rooms.set(declaration, room = readRoom(declaration, { job: this.jobFor(document), rates: ratesFor(document, this) }, this, raised => store.raised.push(raised)));
+        if (!room) store.rooms.set(declaration, room = readRoom(declaration, { job: this.jobFor(document), rates: this.ratesFor(document) }, this, raised => store.raised.push(raised)));
         return room;
     }
 
@@ -216,11 +143,17 @@ export class House {
         return readJob(this.reading('Job', undefined, () => { /* defaults hold */ }, ''), undefined);
     }
 
+    /** The rates that hold for a document: what the nearest folder says, and for the rest what those above it say. */
+    ratesFor(document: LangiumDocument): Rates {
+        const { Jobs } = servicesOf(document).shared.workspace;
+        return ratesTogether(Jobs.labor(document).map(one => this.labor(one)), Jobs.bids(document).map(one => this.bid(one)), this.noRates);
+    }
+
     /** The rates that hold where the job of a document is said. */
     ratesOfJob(document: LangiumDocument): Rates | undefined {
         const [job] = servicesOf(document).shared.workspace.Jobs.nearest(document);
         const home = job && AstUtils.findRootNode(job).$document;
-        return home && ratesFor(home, this);
+        return home && this.ratesFor(home);
     }
 
     labor(declaration: ast.Labor): Labor {
@@ -254,16 +187,5 @@ export class House {
     reading(kind: string, body: ast.Body | undefined, raise: Raise, owner: string): Reading {
         const block = new Block(this.vocabulary.kind(kind)!, this.vocabulary).add(body);
         return new Reading(block, new Evaluator(this, raise), this.builtin, owner);
-    }
-
-    /** `poplar.width`: what a stock, a profile or a part of one says. */
-    memberOf(of: Known | undefined, property: ast.PropertyDecl | undefined): Known | undefined {
-        if (!of || !property) return undefined;
-        if (of.value.is === 'stock') {
-            const { stock } = of.value;
-            const size = property.name === 'width' ? stock.width : property.name === 'thickness' ? stock.thickness : undefined;
-            return size && known(number(new Rational(size.value.ticks), LENGTH, size.value.tolerance), of.via);
-        }
-        return undefined;
     }
 }

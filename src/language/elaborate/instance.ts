@@ -5,16 +5,17 @@ import { isBroken } from '../types/broken.ts';
 import { sourceOf, sourceOfProperty } from '../types/place.ts';
 import { quoted } from '../types/words.ts';
 import { Block, type Word } from './block.ts';
-import { Evaluator, type Arguments } from './evaluate.ts';
-import type { House } from './house.ts';
+import type { Vocabulary } from '../scope/vocabulary.ts';
+import { Evaluator, type Arguments, type Elsewhere } from './evaluate.ts';
 import { warnNoEffect } from './no-effect.ts';
-import { isLeftOut, notComputed, partsNotComputed, raisedFor } from './not-computed-yet.ts';
+import { isLeftOut, notComputed, partsNotComputed } from './not-computed-yet.ts';
 import { readParts } from './parts.ts';
 import { printValue } from './print.ts';
 import { sameRaised, shownAtUser, type Raised } from './raised.ts';
 import { Reading } from './reading.ts';
 import { requirementsOf } from './requirements.ts';
 import { keyOfDeclaration } from './stock.ts';
+import { raisedFor } from './uncounted.ts';
 import { keyOf, sameValue, type Known } from './value.ts';
 
 /** A profile with its arguments applied, what that raised, and the values it was made with. */
@@ -24,6 +25,19 @@ export interface Instance {
     /** False where a parameter has neither an argument nor a default: then the profile is only known in part. */
     readonly complete: boolean;
     readonly values: readonly (Known | undefined)[];
+}
+
+/** The instances of one profile: with its own defaults, and with arguments. */
+export interface Family { baseline?: Instance; readonly varied: Instance[] }
+
+/** Where profiles that are worked out are kept, and what they are worked out with. */
+export interface Profiles extends Elsewhere {
+    readonly vocabulary: Vocabulary;
+    /** Works out what the built-in library says holds unsaid. */
+    readonly builtin: Evaluator;
+    family(declaration: ast.Profile): Family;
+    /** A profile with its own defaults; parameters without one are unknown in it. */
+    baseline(declaration: ast.Profile): Instance | undefined;
 }
 
 /** Instances with arguments that are kept beside the default one. */
@@ -40,16 +54,16 @@ const LONGEST_KEY = 20_000;
  * the same object as long as nothing that the declaration reaches has changed. (The places count because the values
  * carry them: a finding is shown at the argument that caused it.)
  */
-export function instanceOf(house: House, declaration: ast.Profile, given: Arguments): Instance {
-    const family = house.family(declaration);
-    family.baseline ??= make(house, declaration, new Map(), undefined);
+export function instanceOf(profiles: Profiles, declaration: ast.Profile, given: Arguments): Instance {
+    const family = profiles.family(declaration);
+    family.baseline ??= make(profiles, declaration, new Map(), undefined);
     if (given.size === 0) return family.baseline;
     const own = family.baseline.values;
     const values = declaration.params.map((parameter, i) => given.has(parameter) ? given.get(parameter) : own[i]);
     if (values.every((value, i) => sameValue(value?.value, own[i]?.value))) return family.baseline;
     const kept = family.varied.find(one => one.values.every((value, i) => isSame(value, values[i])));
     if (kept) return kept;
-    const made = make(house, declaration, given, family.baseline);
+    const made = make(profiles, declaration, given, family.baseline);
     family.varied.push(made);
     if (family.varied.length > MOST_KEPT) family.varied.shift();
     return made;
@@ -59,10 +73,10 @@ export function instanceOf(house: House, declaration: ast.Profile, given: Argume
 const origins = new WeakMap<Profile, { readonly declaration: ast.Profile; readonly given: Arguments; readonly raised: readonly Raised[] }>();
 
 /** The same profile with something in it said otherwise, by lines whose path goes on into it: `beams.sides.corners butted`. */
-export function changedProfile(house: House, profile: Profile, changes: readonly Word[]): { readonly profile: Profile; readonly raised: readonly Raised[] } | undefined {
+export function changedProfile(profiles: Profiles, profile: Profile, changes: readonly Word[]): { readonly profile: Profile; readonly raised: readonly Raised[] } | undefined {
     const origin = origins.get(profile);
     if (!origin) return undefined;
-    const changed = make(house, origin.declaration, origin.given, { profile, raised: origin.raised, complete: true, values: [] }, changes);
+    const changed = make(profiles, origin.declaration, origin.given, { profile, raised: origin.raised, complete: true, values: [] }, changes);
     return { profile: changed.profile, raised: changed.raised.filter(one => !origin.raised.some(other => sameRaised(one, other))) };
 }
 
@@ -72,24 +86,24 @@ function isSame(a: Known | undefined, b: Known | undefined): boolean {
     return sameValue(a.value, b.value) && a.via.every((source, i) => sameSource(source, b.via[i]!));
 }
 
-function make(house: House, declaration: ast.Profile, given: Arguments, baseline: Instance | undefined, changes: readonly Word[] = []): Instance {
+function make(profiles: Profiles, declaration: ast.Profile, given: Arguments, baseline: Instance | undefined, changes: readonly Word[] = []): Instance {
     const raised: Raised[] = [];
-    const evaluator = new Evaluator(house, one => raised.push(one), given);
+    const evaluator = new Evaluator(profiles, one => raised.push(one), given);
     const values = declaration.params.map(parameter => evaluator.parameter(parameter));
     const chain = lineage(declaration, evaluator);
-    const block = new Block(house.vocabulary.kind('Profile')!, house.vocabulary);
+    const block = new Block(profiles.vocabulary.kind('Profile')!, profiles.vocabulary);
     for (const profile of chain.profiles) block.add(profile.body);
     for (const { line, index } of changes) block.addLine(line, index + 1);
 
     const key = keyOfDeclaration(declaration);
-    const reading = new Reading(block, evaluator, house.builtin, key);
+    const reading = new Reading(block, evaluator, profiles.builtin, key);
     const changed = declaration.params.flatMap((parameter, i) => baseline && changes.length === 0 && !sameValue(values[i]?.value, baseline.values[i]?.value) ? [{ parameter, value: values[i] }] : []);
     const words = changes.map(({ line }) => line.$cstNode?.text ?? '');
     const own = ownKey(key, declaration, values, words);
     if (own === undefined) raised.push(tooMuchInside(declaration));
     const complete = own !== undefined && declaration.params.every(parameter => parameter.default ?? given.has(parameter));
     const base = chain.sound ? chain.profiles.at(-2) : undefined;
-    const variesFrom = baseline ? (baseline.complete ? baseline : undefined) : base && house.baseline(base);
+    const variesFrom = baseline ? (baseline.complete ? baseline : undefined) : base && profiles.baseline(base);
     const profile: Profile = {
         name: declaration.name ?? '', at: sourceOfProperty(declaration, 'name'), key: own ?? key, isDefault: !baseline && complete,
         ...(baseline ? baseline.complete && { defaultKey: baseline.profile.key } : complete && { defaultKey: own }),
@@ -100,7 +114,7 @@ function make(house: House, declaration: ast.Profile, given: Arguments, baseline
     };
     checkSection(declaration, reading, chain.sound, one => raised.push(one));
     reportNotComputed(reading, raised);
-    const shown = base ? shownAtUser(raised, house.baseline(base)?.raised ?? [], sourceOf(declaration)) : raised;
+    const shown = base ? shownAtUser(raised, profiles.baseline(base)?.raised ?? [], sourceOf(declaration)) : raised;
     origins.set(profile, { declaration, given, raised: shown });
     return { profile, raised: shown, complete, values };
 }

@@ -8,22 +8,11 @@ import { quoted } from '../types/words.ts';
 import { factsOf, type NotComputedFact } from '../types/facts.ts';
 import { wordsOf } from '../types/values.ts';
 import type { Block } from './block.ts';
-import { spoiledPieces, spoiledWords, type NotComputed, type Spoils } from '../../job/not-computed.ts';
-import type { Raised } from './raised.ts';
+import type { Spoils } from '../../job/not-computed.ts';
 import type { Reading } from './reading.ts';
+import type { Tell, Uncounted } from './uncounted.ts';
 
 const PROFILE = atom('Profile');
-
-/** Something not computed, as it was found: with the arguments it came through, and whether the layout tells it too. */
-export interface Uncounted extends Omit<NotComputed, 'spoils'> { readonly spoils: Spoils | 'told'; readonly via?: Raised['via'] }
-export type Tell = (one: Uncounted) => void;
-
-/** What is told of it where it is said: as a warning where pieces are left out for it. An error of the layout takes the place of a room's hint. */
-export function raisedFor({ at, words, spoils, via }: Uncounted): Raised {
-    const pieces = spoils === 'told' ? undefined : spoiledPieces({ at, words, spoils });
-    const left = pieces ? ` Left out of every list, price and drawing for that: ${spoiledWords(pieces)}.` : '';
-    return { rule: 'not-computed-yet', severity: pieces ? 'warning' : 'hint', at, message: `Not computed yet: ${words}.${left}`, ...via && { via } };
-}
 
 /**
  * What a block says that is not computed yet. Each is told once, where it is said, and at the head of everything that is made from it; a
@@ -92,10 +81,6 @@ export function measuredOf(line: ast.Line, { kind, name }: ast.Fixture): Uncount
         at: sourceOfProperty(line, 'path', 0), words: `what was measured of ${quoted(`${kind} ${name}`)}`,
         spoils: kind === 'board' ? 'nothing' : { instead: 'what is said at its own place in the room: change it there' },
     };
-}
-
-export function toleranceUnused(at: Source, name: string): Raised {
-    return raisedFor({ at, words: `what a tolerance of ${quoted(name)} does`, spoils: 'nothing' });
 }
 
 /** Where a profile says parts, or changes, that have no place in its section yet. */

@@ -1,36 +1,27 @@
-import type { LangiumDocument } from 'langium';
 import type { Profile } from '../../job/model.ts';
 import type { Bid, Labor, Rates, Sum, Supplies, TimedByCount, TimedByLength } from '../../job/rates.ts';
 import type { Given } from '../../provenance/source.ts';
 import type { Rational } from '../../quantity/rational.ts';
 import type * as ast from '../generated/ast.ts';
 import { sourceOfKeyword } from '../types/place.ts';
-import { servicesOf } from '../workspace/services-of.ts';
-import type { House } from './house.ts';
 import type { Reading } from './reading.ts';
 
 /** Properties of `labor` by what they are the time of. */
 const BY_LENGTH: Readonly<Record<TimedByLength, string>> = { blocking: 'blocking', side: 'sides', cleat: 'cleats', bottom: 'bottom', band: 'band', trim: 'trim' };
 const BY_COUNT: Readonly<Record<TimedByCount, string>> = { layout: 'layout', spacer: 'spacers', corner: 'corner', butt: 'butt', splice: 'splice', coffer: 'coffer', 'set-up': 'set-up' };
 
-/** The rates that hold for a document: what the nearest folder says, and for the rest what those above it say. */
-export function ratesFor(document: LangiumDocument, house: House): Rates {
-    const { Jobs } = servicesOf(document).shared.workspace;
-    const labor = Jobs.labor(document).map(one => house.labor(one)), bids = Jobs.bids(document).map(one => house.bid(one));
-    return together(labor, bids, house);
-}
-
-/** Made anew only where one of its parts is: rooms under the same rates are told by that, and so are estimates that are kept. */
+/** What the nearest folder says, and for the rest what those above it say. Made anew only where one of its parts is: rooms under the same rates are told by that, and so are estimates that are kept. */
 const kept = new WeakMap<object, { readonly parts: readonly object[]; readonly rates: Rates }[]>();
 /** More folders than one set of rates is ever varied in. */
 const MOST_KEPT = 24;
-function together(labor: readonly Labor[], bids: readonly Bid[], house: House): Rates {
+/** @param none what holds where nobody says any */
+export function ratesTogether(labor: readonly Labor[], bids: readonly Bid[], none: Rates): Rates {
     const all = [...labor, ...bids];
-    const key = labor[0] ?? bids[0] ?? house.noRates;
+    const key = labor[0] ?? bids[0] ?? none;
     const before = kept.get(key) ?? [];
     const known = before.find(({ parts }) => parts.length === all.length && parts.every((part, i) => part === all[i]));
     if (known) return known.rates;
-    const rates: Rates = { labor: labor.reduce(laborBelow, undefined) ?? house.noRates.labor, bid: bids.reduce(bidBelow, undefined) ?? house.noRates.bid };
+    const rates: Rates = { labor: labor.reduce(laborBelow, undefined) ?? none.labor, bid: bids.reduce(bidBelow, undefined) ?? none.bid };
     kept.set(key, [...before.slice(1 - MOST_KEPT), { parts: all, rates }]);
     return rates;
 }

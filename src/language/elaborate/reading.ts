@@ -2,12 +2,21 @@ import type { Profile } from '../../job/model.ts';
 import type { Given, Source } from '../../provenance/source.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import * as ast from '../generated/ast.ts';
+import type { Vocabulary } from '../scope/vocabulary.ts';
 import { isBroken } from '../types/broken.ts';
 import { sourceOf, sourceOfProperty } from '../types/place.ts';
 import { nameOf } from '../types/values.ts';
 import { Block } from './block.ts';
 import type { Evaluator } from './evaluate.ts';
+import type { Raise } from './raised.ts';
 import { Values, type Found, type Slot } from './values.ts';
+
+/** Makes readings of declarations. */
+export interface Reader {
+    readonly vocabulary: Vocabulary;
+    /** A declaration's block, read by itself. */
+    reading(kind: string, body: ast.Body | undefined, raise: Raise, owner: string): Reading;
+}
 
 /** Reads the properties of a block. */
 export class Reading extends Values {

@@ -1,4 +1,4 @@
-import { AstUtils } from 'langium';
+import { AstUtils, type CstNode, type LangiumDocument } from 'langium';
 import { SIDES, type CutBoard, type CutName, type LineSpec, type MeasuredBoard, type Room, type Side } from '../../job/model.ts';
 import type { Given, Source } from '../../provenance/source.ts';
 import type { Measure } from '../../quantity/measure.ts';
@@ -12,29 +12,32 @@ import { quoted } from '../types/words.ts';
 import { Block } from './block.ts';
 import { readFixture } from './fixture.ts';
 import { readGrid } from './grid.ts';
-import type { House } from './house.ts';
 import { warnNoEffect } from './no-effect.ts';
-import { fixtureNotComputed, measuredOf, notComputed, raisedFor, type Uncounted } from './not-computed-yet.ts';
+import { fixtureNotComputed, measuredOf, notComputed } from './not-computed-yet.ts';
 import type { Raise } from './raised.ts';
-import type { LineReading, Reading } from './reading.ts';
+import type { LineReading, Reader, Reading } from './reading.ts';
+import { raisedFor, type Uncounted } from './uncounted.ts';
 import type { Found } from './values.ts';
 import { keyOfDeclaration } from './stock.ts';
 
+/** Knows besides which names of a file lead nowhere. */
+interface RoomReader extends Reader { lostNames(document: LangiumDocument): readonly CstNode[] }
+
 /** A room: drawn first, then overruled by what was measured, and by what an alternate changes: lines that begin with its name. */
-export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job' | 'rates'>, house: House, raise: Raise, changes: readonly ast.Line[] = []): Room {
+export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job' | 'rates'>, reader: RoomReader, raise: Raise, changes: readonly ast.Line[] = []): Room {
     const key = keyOfDeclaration(declaration);
-    const room = house.reading('Room', declaration.body, raise, key);
+    const room = reader.reading('Room', declaration.body, raise, key);
     const measured = room.inner('measured');
     for (const body of measured?.block.bodies ?? []) overrule(room.block, body);
     for (const line of changes) change(room.block, line);
-    const unknown = notComputedOf(declaration, room, measured, house, raise);
+    const unknown = notComputedOf(declaration, room, measured, reader, raise);
 
     const diagonal = diagonalOf(room);
-    const walls = wallsOf(room, measured, house);
+    const walls = wallsOf(room, measured, reader);
     const across = (walls.north ?? walls.south)?.value.ticks, down = (walls.east ?? walls.west)?.value.ticks;
     const things = room.block.fixtures.filter(thing => thing.name !== undefined);
     const fixtures = new Map(things.filter(thing => thing.kind === 'fixture' && !isBroken(thing)).flatMap(thing => {
-        const line = ownLine(room, thing, saidAnew(room.block, thing) ?? thing, house);
+        const line = ownLine(room, thing, saidAnew(room.block, thing) ?? thing, reader);
         return line ? [[thing, readFixture(thing, line, across, down)] as const] : [];
     }));
     const grid = readGrid(room, fixtures, declaration, raise);
@@ -42,11 +45,11 @@ export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job'
     return {
         name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title }, at: sourceOfProperty(declaration, 'name'), key, job, rates,
         walls, ...ceilingOf(room), grid: grid ?? undefined,
-        lines: things.filter(thing => thing.kind === 'line').map(thing => lineOf(thing, room, house)),
+        lines: things.filter(thing => thing.kind === 'line').map(thing => lineOf(thing, room, reader)),
         fixtures: [...fixtures.values()],
-        measuredBoards: [...measured?.block.fixtures ?? [], ...things].filter(thing => thing.kind === 'board').map(thing => boardOf(thing, room, house)),
+        measuredBoards: [...measured?.block.fixtures ?? [], ...things].filter(thing => thing.kind === 'board').map(thing => boardOf(thing, room, reader)),
         ...cutOf(measured),
-        broken: isIncomplete(declaration, house), notComputed: unknown, ...diagonal && { diagonal },
+        broken: isIncomplete(declaration, reader), notComputed: unknown, ...diagonal && { diagonal },
     };
 }
 
@@ -89,18 +92,18 @@ function diagonalOf(room: Reading): Room['diagonal'] {
 }
 
 /** A wall that nobody gave is as long as the one across; one that could not be read is unknown. */
-function wallsOf(room: Reading, measured: Reading | undefined, house: House): Room['walls'] {
+function wallsOf(room: Reading, measured: Reading | undefined, reader: RoomReader): Room['walls'] {
     const walls: Partial<Record<Side, Given<Measure>>> = {};
     const said = new Set<Side>();
     for (const thing of [...room.block.fixtures, ...measured?.block.fixtures ?? []]) {
         const side = sideOf(thing);
         if (!side) continue;
         said.add(side);
-        walls[side] = wallLength(room, thing, thing, house);
+        walls[side] = wallLength(room, thing, thing, reader);
     }
     for (const { thing, line } of [...measured?.block.ofThings ?? [], ...room.block.ofThings]) {
         const side = sideOf(thing);
-        if (side && line.path.at(-1)?.ref === thing && line.values.length > 0) walls[side] = wallLength(room, thing, line, house);
+        if (side && line.path.at(-1)?.ref === thing && line.values.length > 0) walls[side] = wallLength(room, thing, line, reader);
     }
     for (const [i, side] of SIDES.entries()) if (!said.has(side)) walls[side] ??= walls[SIDES[(i + 2) % 4]!];
     for (const side of SIDES) if (!walls[side]) delete walls[side];
@@ -111,13 +114,13 @@ function sideOf(thing: ast.Fixture): Side | undefined {
     return thing.kind === 'wall' ? SIDES.find(side => side === thing.name) : undefined;
 }
 
-function wallLength(room: Reading, wall: ast.Fixture, said: ast.Fixture | ast.Line, house: House): Given<Measure> | undefined {
-    return ownLine(room, wall, said, house)?.measure('value', `tape along wall ${wall.name} of ${room.owner}`);
+function wallLength(room: Reading, wall: ast.Fixture, said: ast.Fixture | ast.Line, reader: RoomReader): Given<Measure> | undefined {
+    return ownLine(room, wall, said, reader)?.measure('value', `tape along wall ${wall.name} of ${room.owner}`);
 }
 
 /** The line of a wall, a board, a fixture: what stands behind its name. */
-function ownLine(room: Reading, thing: ast.Fixture, said: ast.Fixture | ast.Line, house: House): LineReading | undefined {
-    const kind = house.vocabulary.kindOfFixture(thing), declaration = house.vocabulary.valueOfFixture(thing);
+function ownLine(room: Reading, thing: ast.Fixture, said: ast.Fixture | ast.Line, reader: RoomReader): LineReading | undefined {
+    const kind = reader.vocabulary.kindOfFixture(thing), declaration = reader.vocabulary.valueOfFixture(thing);
     return kind && declaration && room.line(said, declaration, kind.name);
 }
 
@@ -137,9 +140,9 @@ function ceilingOf(room: Reading): Pick<Room, 'height' | 'covering'> {
 }
 
 /** The block of a line, a board or a fixture, read as its own kind. */
-function thingReading(room: Reading, thing: ast.Fixture, house: House): Reading {
-    const kind = house.vocabulary.kindOfFixture(thing)!;
-    const block = new Block(kind, house.vocabulary).add(thing.body);
+function thingReading(room: Reading, thing: ast.Fixture, reader: RoomReader): Reading {
+    const kind = reader.vocabulary.kindOfFixture(thing)!;
+    const block = new Block(kind, reader.vocabulary).add(thing.body);
     for (const { thing: other, line } of room.block.ofThings) if (other === thing) addAnew(block, thing, line);
     return room.of(block);
 }
@@ -151,9 +154,9 @@ function addAnew(block: Block, thing: ast.Fixture, line: ast.Line): void {
     else block.add(line.body);
 }
 
-function lineOf(thing: ast.Fixture, room: Reading, house: House): LineSpec {
-    const line = thingReading(room, thing, house);
-    const direct = ownLine(room, thing, saidAnew(room.block, thing) ?? thing, house)?.profile('value');
+function lineOf(thing: ast.Fixture, room: Reading, reader: RoomReader): LineSpec {
+    const line = thingReading(room, thing, reader);
+    const direct = ownLine(room, thing, saidAnew(room.block, thing) ?? thing, reader)?.profile('value');
     const meets = line.word<'flush' | 'dies-into'>('meets');
     const stops: Source[] = ['from', 'until'].flatMap(name => line.block.entries.get(name)?.lines.map(one => sourceOfProperty(one, 'path')) ?? []);
     if (meets?.value === 'dies-into') stops.push(meets.at);
@@ -172,9 +175,9 @@ function splicesOf(line: Reading): LineSpec['splices'] {
     }).map(({ value: { ticks, from }, ...words }) => ({ ...words, value: ticks, ...from && { from } }));
 }
 
-function boardOf(thing: ast.Fixture, room: Reading, house: House): MeasuredBoard {
-    const board = thingReading(room, thing, house);
-    const stock = ownLine(room, thing, thing, house)?.stock('value');
+function boardOf(thing: ast.Fixture, room: Reading, reader: RoomReader): MeasuredBoard {
+    const board = thingReading(room, thing, reader);
+    const stock = ownLine(room, thing, thing, reader)?.stock('value');
     return { name: thing.name, at: sourceOfProperty(thing, 'name'), stock, rabbet: board.length('rabbet') };
 }
 
@@ -219,7 +222,7 @@ function asCutOf(record: readonly ast.Mod[], line: LineReading): CutName['asCut'
 }
 
 /** What is said of the room and not computed: each is told, and what the layout has no error for goes with the room. */
-function notComputedOf({ name }: ast.Room, room: Reading, measured: Reading | undefined, house: House, raise: Raise): Room['notComputed'] {
+function notComputedOf({ name }: ast.Room, room: Reading, measured: Reading | undefined, reader: RoomReader, raise: Raise): Room['notComputed'] {
     const found: Uncounted[] = [];
     const tell = (one: Uncounted): void => { found.push(one); };
     notComputed(room, tell);
@@ -233,8 +236,8 @@ function notComputedOf({ name }: ast.Room, room: Reading, measured: Reading | un
         for (const inner of [grid, perimeter]) if (inner) warnNoEffect(inner, one => raise({ ...one, ...name !== undefined && { room: name } }));
     }
     for (const thing of [...room.block.fixtures, ...measured?.block.fixtures ?? []]) {
-        fixtureNotComputed(thing, house.vocabulary.valueOfFixture(thing), tell);
-        if (thing.kind === 'line' || thing.kind === 'board') notComputed(thingReading(room, thing, house), tell);
+        fixtureNotComputed(thing, reader.vocabulary.valueOfFixture(thing), tell);
+        if (thing.kind === 'line' || thing.kind === 'board') notComputed(thingReading(room, thing, reader), tell);
     }
     for (const { thing, line } of measured?.block.ofThings ?? []) {
         if (thing.kind !== 'wall' || line.path.length > 1) tell(measuredOf(line, thing));
@@ -244,10 +247,10 @@ function notComputedOf({ name }: ast.Room, room: Reading, measured: Reading | un
 }
 
 /** True where anything in the room could not be read: a syntax error, a name that leads nowhere. */
-function isIncomplete(declaration: ast.Room, house: House): boolean {
+function isIncomplete(declaration: ast.Room, reader: RoomReader): boolean {
     const words = declaration.$cstNode;
     if (!words || !declaration.body) return true;
     if (hasBroken(declaration.body) || isBroken(declaration)) return true;
     const document = AstUtils.findRootNode(declaration).$document;
-    return !document || house.lostNames(document).some(name => name.offset >= words.offset && name.end <= words.end);
+    return !document || reader.lostNames(document).some(name => name.offset >= words.offset && name.end <= words.end);
 }

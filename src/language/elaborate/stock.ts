@@ -12,9 +12,8 @@ import { isBroken } from '../types/broken.ts';
 import { isForEach, isPerVolume } from '../types/type.ts';
 import { sourceOf, sourceOfProperty, uriOf } from '../types/place.ts';
 import { listed, quoted } from '../types/words.ts';
-import type { House } from './house.ts';
 import type { Raise } from './raised.ts';
-import type { Reading } from './reading.ts';
+import type { Reader, Reading } from './reading.ts';
 import type { Found } from './values.ts';
 
 /**
@@ -25,9 +24,9 @@ import type { Found } from './values.ts';
  * What the width and the thickness may be off has the cause `stock:<key>`: the section makes it that of one board, since
  * parts of one stock are still different boards.
  */
-export function readStock(declaration: ast.Stock, house: House, raise: Raise): Stock {
+export function readStock(declaration: ast.Stock, reader: Reader, raise: Raise): Stock {
     const key = keyOfDeclaration(declaration);
-    const reading = house.reading('Stock', declaration.body, raise, key);
+    const reading = reader.reading('Stock', declaration.body, raise, key);
     const size: Given<NominalSize> | undefined = reading.given(reading.found('size'), ({ known: { value } }) => value.is === 'size' ? value.size : undefined);
     const said = { thickness: reading.measure('thickness', `stock:${key}`), width: reading.measure('width', `stock:${key}`) };
     const sheet = sheetOf(reading);

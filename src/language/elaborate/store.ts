@@ -4,9 +4,9 @@ import type { JobSettings, Room, Stock } from '../../job/model.ts';
 import type { Bid, Labor, Rates } from '../../job/rates.ts';
 import * as ast from '../generated/ast.ts';
 import { servicesOf } from '../workspace/services-of.ts';
-import type { Evaluator } from './evaluate.ts';
-import type { Instance } from './instance.ts';
+import type { Family } from './instance.ts';
 import type { Raised } from './raised.ts';
+import type { Known } from './value.ts';
 
 /**
  * What has been worked out of one document. It holds as long as the document and everything it reaches stay as they are:
@@ -21,14 +21,12 @@ export interface Store {
     readonly bids: Map<ast.Bid, Bid>;
     readonly profiles: Map<ast.Profile, Family>;
     readonly rooms: Map<ast.Room, Room>;
-    /** Works out the values of the file itself. */
-    values?: Evaluator;
+    /** What the file's own values come to. */
+    readonly values: Map<ast.Param | ast.Let, Known | undefined>;
     content?: FileContent;
     /** Of the built-in library: rates where nobody says any. */
     noRates?: Rates;
 }
-/** The instances of one profile: with its own defaults, and with arguments. */
-export interface Family { baseline?: Instance; readonly varied: Instance[] }
 
 const stores = new WeakMap<LangiumDocument, Store>();
 
@@ -36,7 +34,7 @@ export function storeOf(document: LangiumDocument): Store {
     const stamp = servicesOf(document).shared.workspace.Stamps.of(document);
     let store = stores.get(document);
     if (store?.stamp !== stamp) {
-        stores.set(document, store = { stamp, raised: [], stocks: new Map(), jobs: new Map(), labor: new Map(), bids: new Map(), profiles: new Map(), rooms: new Map() });
+        stores.set(document, store = { stamp, raised: [], values: new Map(), stocks: new Map(), jobs: new Map(), labor: new Map(), bids: new Map(), profiles: new Map(), rooms: new Map() });
     }
     return store!;
 }

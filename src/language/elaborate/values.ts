@@ -14,7 +14,7 @@ import { LENGTH, NAME } from '../types/type.ts';
 import { quoted } from '../types/words.ts';
 import { placeOf, UNNAMED, type Evaluator } from './evaluate.ts';
 import { checkCount, checkLength, checkOrder, LONGEST, type Binding } from './limits.ts';
-import { toleranceUnused } from './not-computed-yet.ts';
+import { toleranceUnused } from './uncounted.ts';
 import { isCountedBy } from './counted-by.ts';
 import { isUsual, minutesOf, usualOf, warnUnusual } from './usual.ts';
 import { conforms, type Known } from './value.ts';
