@@ -70,9 +70,9 @@ export interface Piece {
     readonly scribe: Ticks;
     /** The way its frame runs: its start is the end that lies farther back along it. */
     readonly way: Vector;
-    /** Corners on the plan: along its first edge from the start, then back along its second. */
+    /** Corners on the plan, not rounded: along its first edge from the start, then back along its second. */
     readonly corners: readonly [Point, Point, Point, Point];
-    /** The same, clockwise on the plan. */
+    /** The same in whole ticks, clockwise on the plan. */
     readonly outline: Polygon;
     /** Down from the ceiling. */
     readonly top: Ticks; readonly foot: Ticks;

@@ -48,13 +48,14 @@ export function pieceOf(blank: Blank, unit: Unit): Piece | undefined {
         const saw = blank.saw?.[i];
         return { cut: cuts[i]!, meets: meets[i]!, angle: Math.abs(more) < ROUNDING * perTick ? 0 : degreesOf(more, blank.width * perTick), ...saw && { saw } };
     }) as [End, End];
-    const corners = [tickPoint(first.from, unit), tickPoint(first.to, unit), tickPoint(second.to, unit), tickPoint(second.from, unit)] as const;
+    const spots = [first.from, first.to, second.to, second.from] as const, outline = spots.map(spot => tickPoint(spot, unit));
+    const exact = ({ x, y }: Point): Point => ({ x: x / perTick, y: y / perTick });
     return {
         part: blank.part, of: blank.of, on: blank.on ?? null, coffers: [], nth: blank.nth,
         edges: [edge(names[0], lengths[0]), edge(names[1], lengths[1])], ends,
         long: Math.max(...lengths), short: Math.min(...lengths), overall, width: blank.width,
         hand: handOf(cuts), handed: isHanded(ends), scribe: blank.scribe ?? 0,
-        way: direction, corners, outline: twiceArea(corners) < 0n ? [...corners].reverse() : corners, top: blank.top, foot: blank.foot,
+        way: direction, corners: [exact(spots[0]), exact(spots[1]), exact(spots[2]), exact(spots[3])], outline: twiceArea(outline) < 0n ? outline.reverse() : outline, top: blank.top, foot: blank.foot,
         why: blank.why.filter(term => term.ticks !== 0).map(term => ({ ...term, ticks: term.ticks / perTick })),
     };
 }

@@ -26,7 +26,7 @@ export function dryFit(ceiling: Ceiling, takeOff: TakeOff): DryFit {
 
 /** The same, of solids that may have been moved: for tests of what is seen. */
 export function examined(plan: Plan, takeOff: TakeOff, solids: readonly Solid[]): DryFit {
-    const { ceiling, frame, places } = plan;
+    const { ceiling, places } = plan;
     const byId = new Map(places.map(place => [place.id, place]));
     const bodies = solids.map(({ piece, prisms }) => bodyOf(piece, byId.get(piece.id)!, prisms));
     const pairs = pairsWithin([...bodies, ...roomBodies(ceiling)], REACH);
@@ -40,7 +40,7 @@ export function examined(plan: Plan, takeOff: TakeOff, solids: readonly Solid[])
         wrongs.push(...wrong);
     }
     wrongs.push(...unmet(takeOff, bodies, joined));
-    const under = undersides(bodies, ceiling), open = openings(bodies, ceiling, frame);
+    const under = undersides(bodies, ceiling), open = openings(bodies, ceiling);
     const misfit = misfits(wrongs, ceiling.room.job.cutTo.value);
     // a coffer that is off because a piece round it is off is said by the piece
     const blamed = new Set(misfit.flatMap(({ piece, causes, alike }) => causes.length > 0 ? [piece, ...alike] : []));

@@ -90,7 +90,8 @@ function shift({ place }: Body, { edges }: Block, face: number, what?: 'pressed'
     const edge = edges[face];
     if (!place || !edge || face % 2 === 0) return 0;
     const by = what === 'pressed' ? place.pressed : place.rounded + place.pressed;
-    return by * Math.abs(place.seat.runs === 'east-west' ? edge.dy : edge.dx) / edge.unit;
+    const { x, y } = place.seat.way;
+    return by * Math.abs(edge.dy * x - edge.dx * y) / edge.unit / Math.hypot(x, y);
 }
 
 function within(a: Block, b: Block): boolean {

@@ -1,11 +1,12 @@
-import type { Ceiling, Coffer } from '../ceiling/model.ts';
-import { SIDES, type Side } from '../job/model.ts';
+import type { Coffer as Face, CofferEdge } from '../arrangement/model.ts';
+import type { Ceiling } from '../ceiling/model.ts';
+import type { Direction, Side } from '../job/model.ts';
+import { extentOf } from '../plane/polygon.ts';
 import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import type { Body } from './body.ts';
 import { NEAR } from './meetings.ts';
 import type { OffSize, Unflush } from './model.ts';
-import type { Frame } from './frame.ts';
 
 /** A coffer that differs by more than this from what was laid out is seen. Common practice, no source. */
 const SEEN = TICKS_PER_INCH / 16;
@@ -27,24 +28,26 @@ export function undersides(bodies: readonly Body[], ceiling: Ceiling): { looked:
     return { looked, faults };
 }
 
-/** Every coffer, from face to face of what stands round it. A side that is missing is told as missing, and nothing is measured there. */
-export function openings(bodies: readonly Body[], { coffers, lines, across, down, width, length, band }: Ceiling, frame: Frame): { looked: number; faults: OffSize[] } {
+/** A face that looks into a coffer from one side of it, and the pieces that make it. */
+interface Looking { readonly at: Ticks; readonly pieces: readonly Piece[] }
+const OPPOSITE = { north: 'south', south: 'north', west: 'east', east: 'west' } as const;
+
+/** Every coffer of four square corners, from face to face of what stands round it. A side that is missing is told as missing, and nothing is measured there. */
+export function openings(bodies: readonly Body[], ceiling: Ceiling): { looked: number; faults: OffSize[] } {
     const around = new Map<string, Body[]>();
     for (const body of bodies) {
         if (typeof body.is === 'string' || body.blocks.length === 0) continue;
-        const { part, line, bay, on } = body.is;
-        const key = part === 'side' ? `${line} ${bay} ${on}` : part === 'band' ? `band ${on}` : undefined;
+        const { part, line, coffer, on } = body.is;
+        const key = part === 'side' ? `${line} ${coffer} ${on}` : part === 'band' ? `band ${on}` : undefined;
         if (key) around.set(key, [...around.get(key) ?? [], body]);
     }
-    const hasSides = new Set(lines.filter(line => line.section.profile.sides?.stock).map(line => line.name));
-    const walls: Record<Side, Ticks> = { west: 0, north: 0, east: width, south: length };
-    /** The face that looks into the coffer from one side of it. */
-    const face = ({ bounds, column, row }: Coffer, side: Side): { at: Ticks; pieces: Piece[] } | undefined => {
-        const line = bounds[side], low = side === 'west' || side === 'north';
-        if (line && !hasSides.has(line.name)) return undefined;
-        if (!line && !band) return { at: walls[side], pieces: [] };
-        const facing: Side = ({ west: 'east', east: 'west', north: 'south', south: 'north' } as const)[side];
-        const there = around.get(line ? `${line.name} ${line.runs === 'east-west' ? column : row} ${facing}` : `band ${side}`);
+    const walls: Record<Side, Ticks> = { west: 0, north: 0, east: ceiling.width, south: ceiling.length };
+    const lines = new Map(ceiling.lines.map(line => [line.name, line]));
+    const face = (number: number, { on, along: [of] }: CofferEdge): Looking | undefined => {
+        const side = on as Side, low = side === 'west' || side === 'north', line = lines.get(of!);
+        if (line && !line.section.profile.sides?.stock) return undefined;
+        if (!line && !ceiling.band) return { at: walls[side], pieces: [] };
+        const there = around.get(line ? `${of} ${number} ${OPPOSITE[side]}` : `band ${side}`);
         if (!there) return undefined;
         const reach = there.flatMap(({ blocks }) => blocks.map(block => ({ west: block.east, east: block.west, north: block.south, south: block.north })[side]));
         return { at: low ? Math.max(...reach) : Math.min(...reach), pieces: there.map(body => body.is as Piece) };
@@ -52,16 +55,17 @@ export function openings(bodies: readonly Body[], { coffers, lines, across, down
 
     let looked = 0;
     const faults: OffSize[] = [];
-    for (const coffer of coffers) {
-        const faces = Object.fromEntries(SIDES.map(side => [side, face(coffer, side)])) as Record<Side, ReturnType<typeof face>>;
-        const pairs = [['east-west', faces.west, faces.east, frame['east-west'].bays[coffer.column - 1], across.coffers[coffer.column - 1], across.spacing],
-            ['north-south', faces.north, faces.south, frame['north-south'].bays[coffer.row - 1], down.coffers[coffer.row - 1], down.spacing]] as const;
+    ceiling.arranged.exact.coffers.forEach((coffer, i) => {
+        if (!isRectangle(coffer)) return;
+        const find = (side: Side): Looking | undefined => face(coffer.number, coffer.edges.find(edge => edge.on === side)!);
+        const drawn = extentOf(coffer.outline), cut = sizesOf(ceiling.arranged.asCut.coffers[i]!);
+        const pairs = [['east-west', find('west'), find('east'), drawn.east - drawn.west, ceiling.across], ['north-south', find('north'), find('south'), drawn.south - drawn.north, ceiling.down]] as const;
         let whole = true;
-        for (const [along, low, high, bay, laidOut, spacing] of pairs) {
-            if (!low || !high || !bay || laidOut === undefined) { whole = false; continue; }
+        for (const [along, low, high, laidOut, { spacing, residue }] of pairs) {
+            if (!low || !high) { whole = false; continue; }
             const is = high.at - low.at;
-            const spare = (bay.before ? 0 : frame[along].spare) + (bay.after ? 0 : frame[along].spare);
-            const asCut = bay.end - bay.start + spare;
+            // what is left of a run stands at the walls
+            const asCut = cut[along] + coffer.edges.filter(edge => !lines.has(edge.along[0]!) && (edge.on === 'west' || edge.on === 'east') === (along === 'east-west')).length * residue.rest / 2;
             const planned = Math.abs(is - asCut) <= NEAR;
             // what the tape makes of coffers that are meant equal is said of the run as a whole, by rounding-left-over
             if (planned && (spacing.by !== 'lines' || Math.abs(is - laidOut) <= SEEN)) continue;
@@ -71,6 +75,15 @@ export function openings(bodies: readonly Body[], { coffers, lines, across, down
             else faults[same] = { ...faults[same]!, alike: [...faults[same]!.alike, coffer.number] };
         }
         if (whole) looked++;
-    }
+    });
     return { looked, faults };
+}
+
+function isRectangle({ edges, holes }: Face): boolean {
+    return holes.length === 0 && edges.length === 4 && edges.every(({ angle, on }) => Math.abs(angle - 90) < 1e-9 && on in OPPOSITE);
+}
+
+function sizesOf({ edges: [first, second] }: Face): Readonly<Record<Direction, Ticks>> {
+    const level = first!.on === 'north' || first!.on === 'south';
+    return { 'east-west': (level ? first! : second!).length, 'north-south': (level ? second! : first!).length };
 }

@@ -1,25 +1,77 @@
-import type { Ceiling } from '../ceiling/model.ts';
+import { baysAlong } from '../ceiling/bays.ts';
+import type { Ceiling, Line } from '../ceiling/model.ts';
 import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { idOf } from '../takeoff/ids.ts';
+import { marksOf, Pairs, placeAlong, type Lie, type Pair } from '../takeoff/lie.ts';
 import type { TakeOff } from '../takeoff/model.ts';
-import { frameOf, type Frame } from './frame.ts';
-import { bandPlaces, trimPlaces } from './places-of-coffers.ts';
-import { linePlaces } from './places-of-lines.ts';
+import { formAt } from './boards.ts';
 import type { Place, Spot } from './place.ts';
+import { seatOf, type Seat } from './stand.ts';
 
-export interface Plan { readonly ceiling: Ceiling; readonly frame: Frame; readonly places: readonly Place[] }
+export interface Plan { readonly ceiling: Ceiling; readonly places: readonly Place[] }
 
 /**
- * Where every piece belongs, and the form it has there, worked out from the layout's lines, coffers and sections and from
- * nothing that the take-off does. Along a line the layout does not say where its spacers stand: that is looked up in the
- * list, and `spacers.ts` judges it.
+ * Where every piece belongs, and the form it has there: corners of the arrangement, with every coffer at the size it is cut to, and sizes of
+ * the sections; nothing that the take-off works out of them but names. The lengths of the list come from the same arrangement, so what is held here is that
+ * it goes together: nothing in each other, all that should touch touching, and every line of the list filling its place. Along a line the layout does
+ * not say where its spacers stand: that is looked up in the list, and `spacers.ts` judges it.
  */
 export function planOf(ceiling: Ceiling, takeOff: TakeOff): Plan {
-    const frame = frameOf(ceiling);
-    const step = ceiling.room.job.cutTo.value;
-    const spots = [...ceiling.lines.flatMap(line => linePlaces(line, frame, takeOff, step)), ...bandPlaces(ceiling), ...trimPlaces(ceiling, frame)];
-    return { ceiling, frame, places: spots.flatMap(spot => placed(spot, ceiling.room.name, step)) };
+    const step = ceiling.room.job.cutTo.value, pairs = new Pairs(ceiling);
+    const spots = [...pairs.all().flatMap(pair => spotOf(pair, pairs, ceiling, step)), ...ceiling.lines.flatMap(line => spacers(line, pairs, ceiling, takeOff))];
+    return { ceiling, places: spots.flatMap(spot => placed(spot, ceiling.room.name, step)) };
+}
+
+/** The place of a piece of the arrangement; none of a part that the text says nothing of, or not enough. */
+function spotOf(pair: Pair, pairs: Pairs, ceiling: Ceiling, step: Ticks): Spot[] {
+    const { strip } = pair.exact, board = formAt(strip, ceiling);
+    if (!board) return [];
+    const { across, high, rabbet, down, press = 0 } = board, seat = seatOf(pair.cut, board.centered, down);
+    const shared = { part: board.part, named: pair.named, press }, form = { across, high, off: offOf(pair.cut), ...rabbet && { rabbet } };
+    if (!pair.through) return [{ ...shared, seat, form: { ...form, along: pair.cut.back } }];
+    const mark = marksOf(pairs.of(strip.part, strip.of), step), [from, to] = [mark(pair.exact.from), mark(pair.exact.to)];
+    return [{ ...shared, seat: movedAlong(seat, (from + to) / 2 - placeAlong(seat.way, seat.at)), form: { ...form, along: to - from } }];
+}
+
+/** What the ends take off the face. */
+function offOf({ corners: [back, backEnd, faceEnd, face], way }: Lie): readonly [Ticks, Ticks] {
+    return [Math.round(placeAlong(way, face) - placeAlong(way, back)), Math.round(placeAlong(way, backEnd) - placeAlong(way, faceEnd))];
+}
+
+function movedAlong(seat: Seat, by: number): Seat {
+    const { x, y } = seat.way, length = Math.hypot(x, y);
+    return { ...seat, at: { x: seat.at.x + x * by / length, y: seat.at.y + y * by / length } };
+}
+
+/** Where along the line each stands is the list's own; they hang under the blocking, in the middle of the channel. */
+function spacers(line: Line, pairs: Pairs, ceiling: Ceiling, takeOff: TakeOff): Spot[] {
+    const { spacerThickness, spacerWidth, blockingThickness, innerWidth, profile } = line.section;
+    const height = profile.spacers?.height?.value.ticks;
+    if (!profile.spacers?.stock || !spacerThickness || !spacerWidth || !height) return [];
+    const most = (profile.bottom?.gap.value.most ?? 0) / 2;
+    const tight = (spacerWidth.ticks - innerWidth.ticks) / 2;
+    const bays = baysAlong(ceiling, line.runs), sides = pairs.of('side', line.name);
+    return takeOff.pieces.filter(piece => piece.part === 'spacer' && piece.line === line.name).flatMap((piece): Spot[] => {
+        const bay = bays[(piece.bay ?? 0) - 1], beside = sides.find(({ named }) => named.bay === piece.bay);
+        if (!bay || !beside) return [];
+        const [low, high] = line.runs === 'east-west' ? [piece.box.west, piece.box.east] : [piece.box.north, piece.box.south];
+        // where the bay has come to stand with its coffer as it is cut
+        const { way, corners: [, , , face] } = beside.cut;
+        const along = (low + high) / 2 + placeAlong(way, face) - placeAlong(way, beside.exact.corners[3]);
+        const middle = middleOf(line, pairs);
+        return [{
+            part: 'spacer', named: { line: line.name, bay: bay.number, nth: Number(piece.id.split('-').at(-1)) }, give: tight <= most ? tight : 0,
+            seat: { at: line.runs === 'east-west' ? { x: along, y: middle } : { x: middle, y: along }, way, looks: 1, centered: true, down: { top: blockingThickness.ticks } },
+            form: { along: spacerThickness.ticks, across: spacerWidth.ticks, high: height },
+        }];
+    });
+}
+
+/** Where the middle of a line has come to stand, across it. */
+function middleOf({ name, runs }: Line, pairs: Pairs): number {
+    const { corners: [a, , , d] } = pairs.of('blocking', name)[0]!.cut;
+    return runs === 'east-west' ? (a.y + d.y) / 2 : (a.x + d.x) / 2;
 }
 
 /** Cut lengths are whole steps of the tape, never more than the place; what that leaves open is planned. A spacer's length stands upright. */

@@ -1,24 +1,35 @@
-import type { Direction, Rabbet } from '../job/model.ts';
+import type { Rabbet } from '../job/model.ts';
+import type { Point, Vector } from '../plane/point.ts';
 import type { Ticks } from '../quantity/ticks.ts';
+import type { Lie } from '../takeoff/lie.ts';
 import type { Piece } from '../takeoff/model.ts';
-import type { Point, Prism } from './model.ts';
+import type { Point as Corner, Prism } from './model.ts';
 
-/** Where a piece belongs. Places along the run and across it may be half a tick off whole. */
+/** Where a piece belongs. Places need not be whole ticks. */
 export interface Seat {
-    readonly runs: Direction;
-    /** The middle of its long points, along the run. */
-    readonly middle: number;
-    /** Across the run: the plane that its back stands against and the way its face looks from there; or its middle. */
-    readonly across: { readonly back: number; readonly looks: 1 | -1 } | { readonly middle: number };
+    /** The middle of its back, between the long points; of what stands in the middle of its place, its own middle. */
+    readonly at: Point;
+    /** From its first end to its last. */
+    readonly way: Vector;
+    /** Whether its face lies to the right of that, or to the left. */
+    readonly looks: 1 | -1;
+    readonly centered: boolean;
     /** What sets its height: what it hangs under, or what its lower edge is set to. */
     readonly down: { readonly top: number } | { readonly foot: number };
 }
 
-/** A piece's form, lying along its run, with its first end to the west or north. */
+/** The seat of a piece that lies so: its back along the first two corners. */
+export function seatOf({ corners: [a, b, c, d], way }: Pick<Lie, 'corners' | 'way'>, centered: boolean, down: Seat['down']): Seat {
+    const middle = (...points: readonly Point[]): Point => ({ x: points.reduce((sum, { x }) => sum + x, 0) / points.length, y: points.reduce((sum, { y }) => sum + y, 0) / points.length });
+    const isRight = way.x * (d.y - a.y) - way.y * (d.x - a.x) > 0;
+    return { at: centered ? middle(a, b, c, d) : middle(a, b), way, looks: isRight ? 1 : -1, centered, down };
+}
+
+/** A piece's form, lying along its way. */
 export interface Form {
-    /** From long point to long point, from back to face, and from top to foot. */
+    /** Its back from end to end, from back to face, and from top to foot. */
     readonly along: Ticks; readonly across: Ticks; readonly high: Ticks;
-    /** What the miters take off the face at the first and the last end. */
+    /** What the ends take off the face at the first and the last end; negative where the face is longer. */
     readonly off: readonly [Ticks, Ticks];
     readonly rabbet?: { readonly width: Ticks; readonly height: Ticks; readonly edge: Rabbet['edge'] };
 }
@@ -36,20 +47,17 @@ export function prismsOf(form: Form, seat: Seat): Prism[] {
 }
 
 /** The part of it between two distances from its back and two heights. */
-function slice({ along, across, off: [first, last] }: Form, seat: Seat, [from, to]: [Ticks, Ticks], [top, foot]: [Ticks, Ticks]): Prism[] {
-    const start = seat.middle - along / 2, end = seat.middle + along / 2;
-    const startAt = (depth: Ticks): number => start + first * depth / across, endAt = (depth: Ticks): number => end - last * depth / across;
+function slice({ along, across, off: [first, last] }: Form, { at: { x, y }, way, looks, centered }: Seat, [from, to]: [Ticks, Ticks], [top, foot]: [Ticks, Ticks]): Prism[] {
+    const startAt = (depth: Ticks): number => first * depth / across - along / 2, endAt = (depth: Ticks): number => along / 2 - last * depth / across;
     if (!(to > from) || !(foot > top) || endAt(from) <= startAt(from) || endAt(to) <= startAt(to)) return [];
-    const { across: stands } = seat;
-    const back = 'back' in stands ? stands.back : stands.middle - across / 2, looks = 'back' in stands ? stands.looks : 1;
-    const at = (place: number, depth: Ticks): Point => {
-        const x = Math.round(place), y = Math.round(back + looks * depth);
-        return seat.runs === 'east-west' ? [x, y] : [y, x];
+    const length = Math.hypot(way.x, way.y), u = { x: way.x / length, y: way.y / length }, back = centered ? 0 - across / 2 : 0;
+    const at = (place: number, depth: Ticks): Corner => {
+        const aside = looks * (back + depth);
+        return [Math.round(x + u.x * place - u.y * aside), Math.round(y + u.y * place + u.x * aside)];
     };
     // along the back, then the last end, the face, the first end; the other way round where that would turn it inside out
     const outline = [at(startAt(from), from), at(endAt(from), from), at(endAt(to), to), at(startAt(to), to)];
-    const turned = (looks > 0) === (seat.runs === 'east-west');
-    return [{ outline: turned ? outline : [outline[1]!, outline[0]!, outline[3]!, outline[2]!], top, foot }];
+    return [{ outline: looks > 0 ? outline : [outline[1]!, outline[0]!, outline[3]!, outline[2]!], top, foot }];
 }
 
 /**
@@ -75,13 +83,13 @@ export function rabbetOf({ work }: Piece): Form['rabbet'] {
  * The ends as they come to be when the piece is hung with its face to the coffer and its rabbet where it belongs. A hand
  * says which end is mitered, seen with the face towards one and the groove edge down; it cannot be turned round any more.
  */
-export function endsAsHung({ ends, hand, ...piece }: Piece, { runs, across }: Seat): Piece['ends'] {
+export function endsAsHung({ ends, hand, ...piece }: Piece, { looks, centered }: Seat): Piece['ends'] {
     const mitered = ends.findIndex(end => end.cut === 'miter');
-    if (hand === null || mitered < 0 || ends.every(end => end.cut === 'miter') || !('looks' in across)) return ends;
+    if (hand === null || mitered < 0 || ends.every(end => end.cut === 'miter') || centered) return ends;
     const edge = piece.work.find(one => one.kind === 'rabbet');
     const upsideDown = edge?.kind === 'rabbet' && edge.edge.startsWith('upper');
-    // who stands in the coffer and looks at a face that looks south has the west, the first end, on the left
-    const leftIsFirst = (across.looks > 0) === (runs === 'east-west');
+    // who stands to the right of the way, and looks at the face, has the first end on the left
+    const leftIsFirst = looks > 0;
     const atFirst = ((hand === 'left') === leftIsFirst) !== upsideDown;
     return atFirst === (mitered === 0) ? ends : [ends[1], ends[0]];
 }

@@ -1,6 +1,9 @@
-import type { Arrangement, Cut, Piece as Strip } from '../arrangement/model.ts';
-import type { Point } from '../plane/point.ts';
+import type { Cut, Piece as Strip } from '../arrangement/model.ts';
+import type { Ceiling } from '../ceiling/model.ts';
+import type { Side } from '../job/model.ts';
+import { reach, reversed, type Point, type Vector } from '../plane/point.ts';
 import type { Ticks } from '../quantity/ticks.ts';
+import { spliceLetter, type Place } from './ids.ts';
 import type { Box, Corners, EndCut } from './model.ts';
 
 /**
@@ -9,11 +12,13 @@ import type { Box, Corners, EndCut } from './model.ts';
  */
 export interface Lie {
     readonly strip: Strip;
-    /** Along the back, then back along the face. */
+    /** From the first end to the last. */
+    readonly way: Vector;
+    /** Along the back, then back along the face; not rounded. */
     readonly corners: Corners;
-    /** From end to end along an axis, in whole ticks. */
-    readonly from: Ticks; readonly to: Ticks;
-    /** Exact lengths of both long edges, with the fraction of a tick that a division left. */
+    /** From end to end along its way, as told by `placeAlong`. */
+    readonly from: number; readonly to: number;
+    /** Lengths of both long edges. */
     readonly back: number; readonly face: number;
     readonly ends: readonly [EndCut, EndCut];
     readonly cuts: readonly [Cut, Cut];
@@ -21,19 +26,23 @@ export interface Lie {
 }
 
 export function lieOf(strip: Strip): Lie {
-    const { way, corners: [a, b, c, d], edges, ends } = strip;
-    const turned = way.x < 0 || way.x === 0 && way.y < 0;
-    const along = ([start, end]: readonly [Point, Point]): readonly [Point, Point] => (turned ? [end, start] : [start, end]);
+    const { corners: [a, b, c, d], edges, ends } = strip;
+    const turned = strip.way.x < 0 || strip.way.x === 0 && strip.way.y < 0;
+    const along = (start: Point, end: Point): readonly [Point, Point] => (turned ? [end, start] : [start, end]);
     const firstIsBack = strip.part === 'band' || isWestOrNorth(strip);
-    const [back, face] = firstIsBack ? [along([a, b]), along([d, c])] : [along([d, c]), along([a, b])];
+    const [back, face] = firstIsBack ? [along(a, b), along(d, c)] : [along(d, c), along(a, b)];
     const [first, last] = turned ? [ends[1], ends[0]] : ends;
-    const level = Math.abs(way.x) >= Math.abs(way.y);
-    const places = [a, b, c, d].map(point => (level ? point.x : point.y));
+    const way = turned ? reversed(strip.way) : strip.way, places = [a, b, c, d].map(point => placeAlong(way, point));
     return {
-        strip, corners: [back[0], back[1], face[1], face[0]], from: Math.min(...places), to: Math.max(...places),
+        strip, way, corners: [back[0], back[1], face[1], face[0]], from: Math.min(...places), to: Math.max(...places),
         back: edges[firstIsBack ? 0 : 1].length, face: edges[firstIsBack ? 1 : 0].length,
         ends: [endCut(first), endCut(last)], cuts: [first.cut, last.cut], meets: [first.meets, last.meets],
     };
+}
+
+/** How far a point lies along a direction from the corner where x and y begin. */
+export function placeAlong(way: Vector, point: Point): number {
+    return reach({ x: 0, y: 0 }, point, way);
 }
 
 /** Whether, of what lies in a beam, the first edge is the one to the west or north. */
@@ -45,34 +54,74 @@ function endCut({ cut, angle }: Strip['ends'][number]): EndCut {
     return cut === 'miter' || cut === 'outside-miter' ? { cut: 'miter', degrees: Math.abs(angle) } : { cut: 'square' };
 }
 
+/** Corners in whole ticks, as they are drawn. */
+export function inTicks(corners: Corners): Corners {
+    const rounded = ({ x, y }: Point): Point => ({ x: Math.round(x) + 0, y: Math.round(y) + 0 });
+    const [a, b, c, d] = corners;
+    return [rounded(a), rounded(b), rounded(c), rounded(d)];
+}
+
 /** The box around it, from `top` down to `foot`. */
-export function boxAround(corners: readonly Point[], [top, foot]: readonly [Ticks, Ticks]): Box {
+export function boxAround(corners: Corners, [top, foot]: readonly [Ticks, Ticks]): Box {
     const xs = corners.map(({ x }) => x), ys = corners.map(({ y }) => y);
     return { west: Math.min(...xs), east: Math.max(...xs), north: Math.min(...ys), south: Math.max(...ys), top, foot };
 }
 
-/** A piece as it is drawn, and the same one with the coffers at the sizes they are cut to. */
-export interface Pair { readonly exact: Lie; readonly cut: Lie }
+/** A piece as it is drawn, the same one with the coffers at the sizes they are cut to, and its name. */
+export interface Pair {
+    readonly exact: Lie; readonly cut: Lie;
+    readonly named: Place;
+    /** It runs from wall to wall or to a splice, and is cut to these and to no coffer. */
+    readonly through: boolean;
+}
 
-/** The pieces of one part, by what they belong to: a line, a wall, a trim. */
+/** Every piece of the arrangement, by part and by what it belongs to: a line, a wall, a trim. */
 export class Pairs {
     private readonly byPlace = new Map<string, Pair[]>();
 
-    constructor({ exact, asCut }: { readonly exact: Arrangement; readonly asCut: Arrangement }) {
+    constructor({ arranged: { exact, asCut }, lines }: Pick<Ceiling, 'arranged' | 'lines'>) {
+        const through = new Set(lines.filter(line => line.through).map(line => line.name));
         const cut = exact === asCut ? undefined : new Map(asCut.pieces.map(piece => [keyOf(piece), piece]));
+        const groups = new Map<string, Strip[]>();
         for (const piece of exact.pieces) {
-            const other = cut?.get(keyOf(piece)), lie = lieOf(piece);
-            const key = `${piece.part} ${piece.of}`, pair = { exact: lie, cut: other ? lieOf(other) : lie };
-            const there = this.byPlace.get(key);
-            if (there) there.push(pair);
-            else this.byPlace.set(key, [pair]);
+            const key = `${piece.part} ${piece.of}`, there = groups.get(key);
+            if (there) there.push(piece);
+            else groups.set(key, [piece]);
+        }
+        for (const [key, strips] of groups) {
+            const lies = strips.map(lieOf), { part, of } = strips[0]!;
+            const runs = part === 'band' || (part === 'bottom' || part === 'blocking') && through.has(of);
+            if (runs) lies.sort((a, b) => a.from - b.from);
+            this.byPlace.set(key, lies.map((lie, i) => {
+                const other = cut?.get(keyOf(lie.strip));
+                return { exact: lie, cut: other ? lieOf(other) : lie, through: runs, named: nameOf(lie.strip, runs ? spliceLetter(i, lies.length) : undefined) };
+            }));
         }
     }
     of(part: Strip['part'], owner: string): readonly Pair[] {
         return this.byPlace.get(`${part} ${owner}`) ?? [];
     }
+    all(): readonly Pair[] {
+        return [...this.byPlace.values()].flat();
+    }
 }
 
 function keyOf({ part, of, on, nth, coffers }: Strip): string {
     return `${part} ${of} ${on} ${nth} ${part === 'trim' ? coffers[0] : ''}`;
+}
+
+/** `letter`: of what runs through, and where it is spliced which piece it is. */
+function nameOf({ part, of, on, nth, coffers }: Strip, letter: string | null | undefined): Place {
+    switch (part) {
+        case 'trim': return { coffer: coffers[0]!, on: on as Side };
+        case 'band': return { on: of as Side, nth: letter ?? null };
+        case 'side': case 'cleat': return { line: of, bay: nth, on: on as Side };
+        default: return letter === undefined ? { line: of, bay: nth } : { line: of, nth: letter };
+    }
+}
+
+/** Where the pieces of a run from wall to wall meet: at a mark of the tape, counted from the start of the run, so that it is no shorter or longer for a splice. */
+export function marksOf(pairs: readonly Pair[], step: Ticks): (place: number) => number {
+    const start = Math.min(...pairs.map(({ exact }) => exact.from)), end = Math.max(...pairs.map(({ exact }) => exact.to));
+    return place => place === end ? end : start + Math.round((place - start) / step) * step;
 }

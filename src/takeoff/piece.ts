@@ -5,7 +5,7 @@ import type { WhyTerm } from '../provenance/why.ts';
 import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { idOf } from './ids.ts';
-import { boxAround } from './lie.ts';
+import { boxAround, inTicks } from './lie.ts';
 import type { Corners, EndCut, Part, Piece } from './model.ts';
 import type { Setting } from './setting.ts';
 import { workWords, type Work } from './work.ts';
@@ -47,7 +47,7 @@ export interface Draft {
  * so that no row of pieces is longer than the room. A board ripped narrower is told first in its machining.
  */
 export function pieceOf(draft: Draft, { ceiling, step, size }: Setting): Piece[] {
-    const { part, width, thickness, where, source, corners, heights } = draft;
+    const { part, width, thickness, where, source, heights } = draft, corners = inTicks(draft.corners);
     const back = Math.round(draft.back);
     const stock = draft.stock?.value;
     if (!stock || !(back > 0)) return [];

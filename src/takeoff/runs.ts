@@ -1,10 +1,8 @@
 import type { Line, Splice } from '../ceiling/model.ts';
 import type { Direction } from '../job/model.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
-import { roundTo } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import { spliceLetter } from './ids.ts';
-import type { Lie, Pair } from './lie.ts';
+import { marksOf, type Lie, type Pair } from './lie.ts';
 import type { Setting } from './setting.ts';
 
 /** Where one piece of a line's bottom or blocking, or of the band, begins and ends, and why. */
@@ -42,7 +40,7 @@ export function stretchesOf(setting: Setting, line: Line, part: 'bottom' | 'bloc
  * crossing, and for a bottom half of the play beside the bottom that it meets. At the band or wall: to its face.
  */
 function cutBetween(setting: Setting, line: Line, { exact, cut }: Pair): Stretch {
-    const { strip, from, to, meets } = exact;
+    const { strip, meets } = exact, from = Math.round(exact.from), to = Math.round(exact.to);
     const met = meets.flatMap(name => setting.ceiling.lines.find(other => other.name === name) ?? []);
     const beyond = met.map(other => Math.round(strip.why.find(({ what, of }) => what === 'end' && of === other.name)!.ticks) - other.section.sideThickness.ticks);
     const clear = Math.round(strip.why.find(({ what }) => what === 'clear')!.ticks);
@@ -63,20 +61,14 @@ export function bandTerm({ ceiling: { band } }: Setting, times: number): WhyTerm
     return term('band', times, thickness?.ticks ?? 0, thickness?.why.terms[0]?.at);
 }
 
-/**
- * The pieces of a run from wall to wall: in whole it is `room` less `band` at each end. A splice that is said where the
- * tape has no mark is cut at the next mark from the start, for both pieces, so that the run is no shorter or longer for it.
- */
+/** The pieces of a run from wall to wall: in whole it is `room` less `band` at each end. */
 export function spliced(pairs: readonly Pair[], splices: readonly Splice[], room: WhyTerm, band: WhyTerm, step: Ticks): Stretch[] {
-    const lies = pairs.map(({ exact }) => exact).sort((a, b) => a.from - b.from);
-    const start = lies[0]?.from ?? 0, end = lies.at(-1)?.to ?? 0;
-    const mark = (place: Ticks): Ticks => place === end ? end : start + roundTo(place - start, step);
+    const mark = marksOf(pairs, step);
     const less = (t: WhyTerm): WhyTerm => term(t.what, -t.times, t.ticks, t.at);
     const at = ({ at, place, said }: Splice): WhyTerm => term(`splice ${place}`, 1, at, said);
-    return lies.map((lie, i) => {
-        const { from, to } = lie;
+    return pairs.map(({ exact, named: { nth } }, i) => {
         const first = i === 0 ? band : at(splices[i - 1]!);
-        const last = i === lies.length - 1 ? [room, less(band)] : [at(splices[i]!)];
-        return { lie, from, to, cut: mark(to) - mark(from), why: [...last, less(first)], bay: null, letter: spliceLetter(i, lies.length) };
+        const last = i === pairs.length - 1 ? [room, less(band)] : [at(splices[i]!)];
+        return { lie: exact, from: exact.from, to: exact.to, cut: mark(exact.to) - mark(exact.from), why: [...last, less(first)], bay: null, letter: typeof nth === 'string' ? nth : null };
     });
 }

@@ -22,7 +22,7 @@ export interface Setting {
 export function settingOf(ceiling: Ceiling): Setting {
     const job = ceiling.room.job;
     return {
-        ceiling, pairs: new Pairs(ceiling.arranged), step: job.cutTo.value,
+        ceiling, pairs: new Pairs(ceiling), step: job.cutTo.value,
         bays: { 'east-west': baysAlong(ceiling, 'east-west'), 'north-south': baysAlong(ceiling, 'north-south') },
         size: sizeIn(job),
     };
