@@ -18,7 +18,7 @@ const mayUse = {
     // what has no rate is what the estimate finds none for
     rules: ['estimate', 'dryfit', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     drawing: ['dryfit', 'sawing', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
-    dryfit: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    dryfit: ['arrangement', 'plane', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // boards in the order and at the settings of the saw
     sawing: ['cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     estimate: ['cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
