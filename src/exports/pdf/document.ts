@@ -13,8 +13,7 @@ export function newDocument(Document: typeof PDFDocument, title: string, author:
     const doc = new Document({
         // 1.3 has no second description of the file, which the library writes without escaping what it is told
         size: 'LETTER', margins: { top: 60, bottom: 60, left: 62, right: 62 }, lang: 'en', displayTitle: true, pdfVersion: '1.3',
-        // the type of the option knows names of fonts alone; bytes are what it hands on
-        font: firstFont() as unknown as string,
+        font: firstFont(),
         info: { Title: title, ...author !== undefined && { Author: author }, CreationDate: NO_TIME as never },
     });
     Object.defineProperty(doc.info, 'CreationDate', { value: NO_TIME, enumerable: false });

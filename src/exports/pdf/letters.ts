@@ -1,3 +1,4 @@
+import { create, type Bytes, type Font } from 'fontkit';
 import type PDFDocument from 'pdfkit';
 import latin400 from '@fontsource/barlow-semi-condensed/files/barlow-semi-condensed-latin-400-normal.woff';
 import latin600 from '@fontsource/barlow-semi-condensed/files/barlow-semi-condensed-latin-600-normal.woff';
@@ -14,14 +15,42 @@ type Doc = InstanceType<typeof PDFDocument>;
 const FONTS: Readonly<Record<string, string>> = { 'latin-400': latin400, 'latin-600': latin600, 'extended-400': extended400, 'extended-600': extended600 };
 const MISSING = '\u25a1';
 
-/** The library keeps to the letters that are used; four fonts cost nothing until one is. */
+/** The library keeps to the letters that are used, and reads nothing of a font before one is. */
 export function useLetters(doc: Doc): void {
-    for (const [name, base64] of Object.entries(FONTS)) doc.registerFont(name, bytesOf(base64));
+    for (const name of Object.keys(FONTS)) doc.registerFont(name, given(fontOf(name)));
 }
 
 /** The first font, for who makes the document: without one it would look for a font of its own on the disk. */
-export function firstFont(): Uint8Array {
-    return bytesOf(latin400);
+export function firstFont(): string {
+    return given(fontOf('latin-400'));
+}
+
+/** The types know names and files of fonts alone; one that is open is taken as it is. */
+function given(font: Font): string {
+    return font as unknown as string;
+}
+
+const opened = new Map<string, Font>();
+
+/** Open for all documents: what was looked up for one letter serves the next. */
+function fontOf(name: string): Font {
+    const font = opened.get(name) ?? inflatingOnce(create(bytesOf(FONTS[name]!)));
+    opened.set(name, font);
+    return font;
+}
+
+/** The reader of fonts inflates all outlines anew whenever it looks at a letter, which took most of the time that a page took. */
+function inflatingOnce(font: Font): Font {
+    const inflate = font._getTableStream, inflated = new Map<string, Bytes>();
+    font._getTableStream = table => {
+        const known = inflated.get(table);
+        if (known) { known.pos = 0; return known; }
+        const bytes = inflate.call(font, table);
+        // a table that is not packed lies in the file itself, at its place
+        if (bytes && bytes !== font.stream) inflated.set(table, bytes);
+        return bytes;
+    };
+    return font;
 }
 
 /** Stretches of a text that are set in one font each. */

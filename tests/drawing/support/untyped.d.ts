@@ -11,12 +11,3 @@ declare module 'sax' {
     }
     export function parser(strict: boolean): Parser;
 }
-declare module 'fontkit' {
-    export interface Font {
-        readonly unitsPerEm: number;
-        readonly characterSet: readonly number[];
-        hasGlyphForCodePoint(code: number): boolean;
-        layout(text: string): { readonly advanceWidth: number; readonly glyphs: readonly { readonly name: string }[] };
-    }
-    export function create(file: Uint8Array): Font;
-}
