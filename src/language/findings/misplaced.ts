@@ -1,12 +1,12 @@
 import type { Finding } from '../../findings/finding.ts';
 import * as ast from '../generated/ast.ts';
+import { DECLARATIONS } from '../grammar-words.ts';
 import { kindOfBody } from '../scope/kind-of.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
 import { sourceOfKeyword, sourceOfProperty } from '../types/place.ts';
 import { listed, quoted } from '../types/words.ts';
 import { blockName } from './block-name.ts';
 import { finding } from './make.ts';
-import { DECLARATIONS } from './syntax.ts';
 
 const VOCABULARY = 'Only the built-in library declares words of the language.';
 
@@ -14,7 +14,7 @@ const VOCABULARY = 'Only the built-in library declares words of the language.';
 export function misplacedFindings(file: ast.File, vocabulary: Vocabulary): readonly Finding[] {
     const found: Finding[] = [];
     for (const item of file.items) {
-        if (ast.isKind(item) || ast.isWords(item) || ast.isQuantity(item) || ast.isUnit(item)) {
+        if (ast.isLibrary(item)) {
             found.push(finding('not-here', sourceOfKeyword(item, item.$type.toLowerCase()), `${VOCABULARY} Here one writes ${listed(DECLARATIONS)}.`));
         }
     }

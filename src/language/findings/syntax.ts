@@ -2,14 +2,12 @@ import type { AstNode, LangiumDocument } from 'langium';
 import type { Finding, Fix } from '../../findings/finding.ts';
 import type { Source } from '../../provenance/source.ts';
 import * as ast from '../generated/ast.ts';
+import { DECLARATIONS } from '../grammar-words.ts';
 import { plainValue } from '../lexer/pasted.ts';
 import type { Problem } from '../lexer/problem.ts';
 import { finding, replace } from './make.ts';
 import { meantFixes, near } from './near.ts';
 import { meantOtherwise } from './written-apart.ts';
-
-/** What a line at the margin of a file can begin with. */
-export const DECLARATIONS = ['stock', 'profile', 'room', 'job', 'labor', 'bid', 'alternate', 'let', 'from', 'edition'];
 
 /** What the lexer and the parser could not read: one mistake a statement, in their words. */
 export function syntaxFindings(document: LangiumDocument): readonly Finding[] {

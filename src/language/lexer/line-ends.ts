@@ -1,11 +1,10 @@
-import { OPERATORS, ROOM_WORDS, VALUES } from '../grammar-words.ts';
+import { HEADS, OPERATORS, ROOM_WORDS, VALUES } from '../grammar-words.ts';
 import { columnOf, impliedAfter, indentationOf, isBoundary, isClose, isEnd, isOpen, type Token, type TokenTypes } from './token.ts';
 
 /** After one of these a statement wants more. */
 const WANTS_MORE = new Set([...OPERATORS, 'per', ',', '=', ':', '(', '.']);
 /** None of these can begin a statement, so a line that begins with one goes on with the line before. */
 const GOES_ON = new Set([...OPERATORS, 'per', ',', '=', ':', '(', ')']);
-const HEADS = new Set(['stock', 'profile', 'room', 'job', 'labor', 'bid', 'alternate']);
 
 /** True where what stands on either side of a line end says that the statement has more to come. */
 export function continues(last: Token, next: Token): boolean {
@@ -14,7 +13,7 @@ export function continues(last: Token, next: Token): boolean {
 
 /** True for the first word of a declaration, which stands at the left margin and has a block. */
 export function isHead(first: Token, indentation: number): boolean {
-    return indentation === 0 && HEADS.has(first.image);
+    return indentation === 0 && HEADS.includes(first.image);
 }
 
 /** True where a line that begins with these two can only be part of a head: a parameter, what closes them, what is varied. */

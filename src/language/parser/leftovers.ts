@@ -1,14 +1,11 @@
 import { AstUtils, CstUtils, GrammarUtils, type AstNode, type CstNode, type LeafCstNode } from 'langium';
 import { distance } from 'fastest-levenshtein';
 import * as ast from '../generated/ast.ts';
-import { ROOM_WORDS } from '../grammar-words.ts';
+import { DECLARATIONS, HEADS, ROOM_WORDS } from '../grammar-words.ts';
 import { shown } from '../lexer/shown.ts';
 import type { Token } from '../lexer/token.ts';
 import type { SyntaxError } from './one-per-mistake.ts';
 import { sayMistake } from './say.ts';
-
-/** What a job file is made of. (The built-in library has four more words, which are no one else's.) */
-const DECLARATIONS = ['stock', 'profile', 'job', 'room', 'labor', 'bid', 'alternate', 'let', 'from', 'edition'];
 
 /**
  * What the grammar lets through so that nothing else is lost, and that yet means nothing: what a line holds too much, a
@@ -46,7 +43,7 @@ function sayStray({ word, name }: ast.Stray): string {
     const nothing = `${shown(word ?? '')} is nothing that a file has`;
     if (word && near.far <= Math.max(1, word.length / 3)) return `${nothing}; did you mean ${shown(near.known)}?`;
     if (word && ROOM_WORDS.has(word)) return `A ${shown(word)} stands inside a room, between its \`{\` and \`}\`.`;
-    return name ? `${nothing}: it has stock, profile, room, job, labor, bid, alternate and let.` : `${nothing}. A property stands inside the block it belongs to, between its \`{\` and \`}\`.`;
+    return name ? `${nothing}: it has ${HEADS.join(', ')} and let.` : `${nothing}. A property stands inside the block it belongs to, between its \`{\` and \`}\`.`;
 }
 
 function firstWord(node: CstNode | undefined): CstNode | undefined {

@@ -1,4 +1,4 @@
-import { OPERATORS, VALUES } from '../grammar-words.ts';
+import { NAMED, OPERATORS, VALUES } from '../grammar-words.ts';
 import { plainValue } from '../lexer/pasted.ts';
 import { shown } from '../lexer/shown.ts';
 import type { Token } from '../lexer/token.ts';
@@ -12,7 +12,6 @@ export interface Stop {
 }
 
 const NAMES = new Set(['Word', 'Key', 'Name', 'UsedName', 'WordDecl']);
-const NAMED = new Set(['stock', 'profile', 'room', 'alternate', 'let', 'wall', 'fixture', 'board', 'line', 'crossing', 'kind', 'words', 'quantity', 'unit']);
 /** What each of these wants behind it. */
 const WANTS: Readonly<Record<string, string>> = {
     ',': 'A value is missing after the comma.',

@@ -3,7 +3,7 @@ import { byName } from './layer.ts';
 import { kept } from './kept.ts';
 
 /** The kinds of block that begin with one of the words of a room. */
-const KIND_OF_FIXTURE: Readonly<Record<string, string>> = {
+const KIND_OF_FIXTURE: Readonly<Record<ast.Fixture['kind'], string>> = {
     wall: 'Wall', fixture: 'Fixture', board: 'Board', line: 'BeamLine', crossing: 'Crossing',
 };
 
