@@ -1,4 +1,4 @@
-// npm run reference: writes the language reference, the rule reference and the schemas of what is printed as JSON anew. They are
+// npm run reference: writes the language reference, the rule reference, the colors and the schemas of what is printed as JSON anew. They are
 // committed, so that they can be read where the code is read; a test fails while one of them is stale.
 import { join } from 'node:path';
 import { build } from 'esbuild';

@@ -4,7 +4,10 @@ import { createCofferServices } from '../language/services.ts';
 import { RULES } from '../rules/index.ts';
 import { ruleReference } from '../rules/reference.ts';
 import { reportSchemas } from './report-schemas.ts';
+import { tmLanguage } from './syntax.ts';
 
-writeFileSync('src/language/REFERENCE.md', languageReference(createCofferServices().coffer));
+const { coffer } = createCofferServices();
+writeFileSync('src/language/REFERENCE.md', languageReference(coffer));
+writeFileSync('syntaxes/coffer.tmLanguage.json', tmLanguage(coffer.vocabulary));
 writeFileSync('src/rules/REFERENCE.md', ruleReference(RULES));
 for (const [file, text] of reportSchemas()) writeFileSync(`src/report/schema/${file}`, text);

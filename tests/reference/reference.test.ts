@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { reportSchemas } from '../../src/build/report-schemas.ts';
+import { tmLanguage } from '../../src/build/syntax.ts';
 import { languageReference } from '../../src/language/reference.ts';
 import { createCofferServices } from '../../src/language/services.ts';
 import { RULES } from '../../src/rules/index.ts';
@@ -10,6 +11,10 @@ const STALE = 'stale: run `npm run reference`';
 
 test('the language reference is what the built-in library says', () => {
     expect(readFileSync('src/language/REFERENCE.md', 'utf8'), STALE).toBe(languageReference(createCofferServices().coffer));
+});
+
+test('the colors know the words of the grammar and of the library', () => {
+    expect(readFileSync('syntaxes/coffer.tmLanguage.json', 'utf8'), STALE).toBe(tmLanguage(createCofferServices().coffer.vocabulary));
 });
 
 test('the rule reference is what the rules say', () => {
