@@ -194,7 +194,7 @@ export interface Room {
     readonly job: JobSettings;
     /** The rates that hold where the room is declared. */
     readonly rates: Rates;
-    readonly walls: Partial<Record<Side, Given<Measure>>>;
+    readonly walls: Partial<Record<Side, MeasuredWall>>;
     readonly height?: Given<Ticks>;
     readonly covering?: { readonly kind: Given<string>; readonly thickness?: Given<Ticks> };
     readonly grid?: Grid;
@@ -211,6 +211,8 @@ export interface Room {
     /** A diagonal as it was measured, and what it spans of the room. */
     readonly diagonal?: Diagonal;
 }
+/** The length of a wall, and when and by whom it was measured, as it is said. */
+export interface MeasuredWall extends Given<Measure> { readonly on?: string; readonly by?: string }
 /** `acrossWidth`, `acrossLength`: whether its corners lie apart along the north and along the east wall. */
 export interface Diagonal { readonly at: Source; readonly ticks: Ticks; readonly acrossWidth: boolean; readonly acrossLength: boolean }
 export interface Grid {
@@ -236,6 +238,8 @@ export interface Perimeter {
     readonly kind: Given<'band' | 'half-beam' | 'none'>;
     readonly stock?: Given<Stock>;
     readonly rip?: Given<Measure>;
+    /** Name of the fence setting it is ripped at, where said. */
+    readonly ripWith?: Given<string>;
     /** How far the band's lower edge is below the beams' undersides. */
     readonly belowBeams: Given<Measure>;
     readonly splices: Given<'on-crossings' | 'never'>;

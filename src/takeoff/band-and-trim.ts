@@ -13,7 +13,7 @@ export function bandOf(setting: Setting): Piece[] {
         const full = side === 'north' || side === 'south';
         return spliced(setting.pairs.of('band', side), band.splices[side], roomTerm(setting, full ? 'east-west' : 'north-south'), bandTerm(setting, full ? 0 : 1), setting.step).flatMap(stretch => pieceOf({
             part: 'band', on: side, nth: stretch.letter, stock: perimeter.stock, back: stretch.to - stretch.from, cutBack: stretch.cut, why: stretch.why,
-            width: band.height.ticks, thickness: band.thickness.ticks, source: perimeter.at,
+            width: band.height.ticks, thickness: band.thickness.ticks, fence: perimeter.ripWith?.value, source: perimeter.at,
             where: stretch.letter ? `${side} wall, piece ${stretch.letter} from the ${full ? 'west' : 'north'}` : `${side} wall`,
             corners: stretch.lie.corners, heights: [band.lowerEdge.ticks - band.height.ticks, band.lowerEdge.ticks],
         }, setting));

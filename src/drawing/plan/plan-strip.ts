@@ -1,4 +1,5 @@
 import type { Ceiling } from '../../ceiling/model.ts';
+import { SIDES, type Side } from '../../job/model.ts';
 import type { Show } from '../../quantity/print-length.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import type { Part, TakeOff } from '../../takeoff/model.ts';
@@ -55,9 +56,11 @@ function noteWords(ceiling: Ceiling, takeOff: TakeOff, sections: readonly (Secti
         coffersNote(ceiling, show),
         ...sections.map(({ section, lines, sheet }) => `${sections.length === 1 ? 'Beams' : `Line${lines.length === 1 ? '' : 's'} ${lines.map(each => each.name).join(', ')}:`} ${f(section.outerWidth!.ticks)} wide, ${f(section.depth!.ticks)} deep; section on ${sheet}.`),
         band ? `Band ${f(band.thickness.ticks)} thick; its lower edge ${bandWords(band.lowerEdge.ticks - (sections[0]?.section.depth?.ticks ?? band.lowerEdge.ticks), f)}.` : ceiling.lines.length > 0 ? 'No band: beams end at the walls.' : 'No band, no beams.',
+        ...floorNote(ceiling, show),
         ...(through ? [`Bottoms run through ${through.runs}${lengths.length === 0 ? '.' : `; cut between: ${few(lengths).join(', ')}.`}`] : []),
         ...cornerNote(ceiling),
         ...[across, down].filter(run => run.residue.ticks !== 0).map(run => `Rounding leaves ${f(Math.abs(run.residue.ticks))} ${run.residue.ticks < 0 ? 'too little' : 'over'} along the ${run.along === 'east-west' ? 'north' : 'west'} wall: ${RESIDUE[run.residue.place]}.`),
+        ...measuredNotes(ceiling),
         [ceiling.lines.length > 0 ? 'Lines stand by their centers, from the west and the north wall. ' : '', room.job.show.value === 'millimeters' ? 'Millimeters. ' : '', 'Figures rule over the scale.'].join(''),
     ];
 }
@@ -70,6 +73,22 @@ function coffersNote(ceiling: Ceiling, show: Show): string {
     const words = `${range(ceiling.across.residue.cutCoffers)} × ${range(ceiling.down.residue.cutCoffers)}`;
     if (ceiling.coffers.length === 1) return `One coffer, ${words}.`;
     return sizes === 1 ? `${ceiling.coffers.length} coffers, all ${words}.` : `${ceiling.coffers.length} coffers, ${words}.`;
+}
+
+/** How much head room the beams leave. */
+function floorNote({ room: { height }, lines, band }: Ceiling, show: Show): readonly string[] {
+    const lowest = Math.max(band?.lowerEdge.ticks ?? 0, ...lines.map(({ section }) => section.depth?.ticks ?? 0));
+    return height && lowest > 0 ? [`${figureWithUnit(height.value, show)} from the floor to the ceiling, ${figureWithUnit(height.value - lowest, show)} to the lowest edge.`] : [];
+}
+
+/** When the walls were measured, and by whom, where it is said. */
+function measuredNotes({ room: { walls } }: Ceiling): readonly string[] {
+    const recordOf = (side: Side): string => [walls[side]?.on, walls[side]?.by && `by ${walls[side].by}`].filter(Boolean).join(' ');
+    const records = new Set(SIDES.map(recordOf).filter(words => words !== ''));
+    return [...records].map(words => {
+        const own = SIDES.filter(side => recordOf(side) === words);
+        return `Measured ${words}: the ${own.join(', ')} wall${own.length === 1 ? '' : 's'}.`;
+    });
 }
 
 function bandWords(below: Ticks, f: (ticks: Ticks) => string): string {

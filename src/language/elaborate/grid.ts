@@ -66,9 +66,8 @@ function perimeterOf(grid: Reading, home: ast.Room, raise: Raise): Perimeter | n
     if (!kind) return undefined;
     const board = readBoard(perimeter, home), belowBeams = perimeter.measure('below-beams'), splices = perimeter.word<Perimeter['splices']['value']>('splices'), nails = perimeter.fasteners('nails');
     if (!board || !belowBeams || !splices) return undefined;
-    const { ripWith: _, ...rest } = board;
     if (kind.value === 'band' && !perimeter.lost('stock', undefined) && !board.stock) {
         raise({ rule: 'not-said', at: board.at, message: `${quoted('perimeter')} does not say the ${quoted('stock')} of the band.` });
     }
-    return { ...rest, kind, belowBeams, splices, nails };
+    return { ...board, kind, belowBeams, splices, nails };
 }

@@ -1,11 +1,13 @@
-import type * as ast from '../generated/ast.ts';
+import * as ast from '../generated/ast.ts';
+import { isBroken } from '../types/broken.ts';
 import { sourceOfProperty } from '../types/place.ts';
 import { factsOf } from '../types/facts.ts';
 import { wordsOf } from '../types/values.ts';
 import { listed, quoted } from '../types/words.ts';
 import type { Source } from '../../provenance/source.ts';
 import type { Raise } from './raised.ts';
-import type { Reading } from './reading.ts';
+import type { LineReading, Reading } from './reading.ts';
+import type { Values } from './values.ts';
 
 /** Warns of what a block says that counts only with other words of another property: where it is said beside those it changes nothing. */
 export function warnNoEffect(reading: Reading, raise: Raise): void {
@@ -18,15 +20,29 @@ export function warnNoEffect(reading: Reading, raise: Raise): void {
     if (reading.block.kind.name === 'Grid') warnUnusedSize(reading, raise);
 }
 
-function warn(declaration: ast.PropertyDecl, at: Source, reading: Reading, raise: Raise): void {
+function warn(declaration: ast.PropertyDecl, at: Source, reading: Values, raise: Raise): void {
     const { countsWith } = factsOf(declaration);
     const deciding = countsWith && reading.word(countsWith.property);
     if (!deciding || countsWith.words.includes(deciding.value)) return;
     raise({
         rule: 'no-effect', severity: 'warning', at, via: deciding.via,
-        message: `${quoted(declaration.name)} has no effect with ${quoted(`${countsWith.property} ${deciding.value}`)}: `
+        message: `${quoted(declaration.name)} has no effect with ${quoted(countsWith.property === 'value' ? deciding.value : `${countsWith.property} ${deciding.value}`)}: `
             + `it counts with ${listed(countsWith.words.map(quoted))} only. Take it out, or say that.`,
     });
+}
+
+/** What is said of a fixture and looked at nowhere. `said`: what stands behind its name, there or where it is changed. */
+export function warnUnusedOfFixture({ name }: ast.Fixture, said: ast.Fixture | ast.Line, line: LineReading, raise: Raise): void {
+    if (isBroken(said) || said.mods.some(({ decl }) => !decl?.ref)) return;
+    const mods = new Map(said.mods.map(mod => [mod.decl!.ref!, sourceOfProperty(mod, 'decl')]));
+    const placeOf = (property: string): Source | undefined => [...mods].find(([declared]) => declared.name === property)?.[1];
+    for (const [declaration, at] of mods) warn(declaration, at, line, raise);
+    const width = placeOf('diameter') && placeOf('width');
+    if (width) raise({ rule: 'no-effect', severity: 'warning', at: width, message: `${quoted('width')} has no effect beside ${quoted('diameter')}, which says how far it reaches. Take one of them out.` });
+    const isAtWall = placeOf('on') !== undefined || line.word('value') === undefined;
+    if (placeOf('at') || isAtWall) return;
+    const at = ast.isFixture(said) ? sourceOfProperty(said, 'name') : wordsOf(said);
+    raise({ rule: 'no-effect', severity: 'warning', at, message: `${quoted(name)} is looked at nowhere: nobody says where it is. Say how far along the north wall and how far along the east wall, such as at 2' 3", 4' 1" from north-west.` });
 }
 
 /** A range of sizes divides the walls that nothing more particular divides. */

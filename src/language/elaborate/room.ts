@@ -1,7 +1,6 @@
 import { AstUtils, type CstNode, type LangiumDocument } from 'langium';
-import { SIDES, type CutBoard, type CutName, type LineSpec, type MeasuredBoard, type Room, type Side } from '../../job/model.ts';
-import type { Given, Source } from '../../provenance/source.ts';
-import type { Measure } from '../../quantity/measure.ts';
+import { SIDES, type CutBoard, type CutName, type LineSpec, type MeasuredBoard, type MeasuredWall, type Room, type Side } from '../../job/model.ts';
+import type { Source } from '../../provenance/source.ts';
 import * as ast from '../generated/ast.ts';
 import { hasBroken, isBroken } from '../types/broken.ts';
 import { factsOf } from '../types/facts.ts';
@@ -12,7 +11,7 @@ import { quoted } from '../types/words.ts';
 import { Block } from './block.ts';
 import { readFixture } from './fixture.ts';
 import { readGrid } from './grid.ts';
-import { warnNoEffect } from './no-effect.ts';
+import { warnNoEffect, warnUnusedOfFixture } from './no-effect.ts';
 import { fixtureNotComputed, measuredOf, notComputed } from './not-computed-yet.ts';
 import type { Raise } from './raised.ts';
 import type { LineReading, Reader, Reading } from './reading.ts';
@@ -37,8 +36,10 @@ export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job'
     const across = (walls.north ?? walls.south)?.value.ticks, down = (walls.east ?? walls.west)?.value.ticks;
     const things = room.block.fixtures.filter(thing => thing.name !== undefined);
     const fixtures = new Map(things.filter(thing => thing.kind === 'fixture' && !isBroken(thing)).flatMap(thing => {
-        const line = ownLine(room, thing, saidAnew(room.block, thing) ?? thing, reader);
-        return line ? [[thing, readFixture(thing, line, across, down)] as const] : [];
+        const said = saidAnew(room.block, thing) ?? thing, line = ownLine(room, thing, said, reader);
+        if (!line) return [];
+        warnUnusedOfFixture(thing, said, line, one => raise({ ...one, room: declaration.name ?? '' }));
+        return [[thing, readFixture(thing, line, across, down)] as const];
     }));
     const grid = readGrid(room, fixtures, declaration, raise);
     if (grid) checkWalls(declaration, walls, room, raise);
@@ -93,7 +94,7 @@ function diagonalOf(room: Reading): Room['diagonal'] {
 
 /** A wall that nobody gave is as long as the one across; one that could not be read is unknown. */
 function wallsOf(room: Reading, measured: Reading | undefined, reader: RoomReader): Room['walls'] {
-    const walls: Partial<Record<Side, Given<Measure>>> = {};
+    const walls: Partial<Record<Side, MeasuredWall>> = {};
     const said = new Set<Side>();
     for (const thing of [...room.block.fixtures, ...measured?.block.fixtures ?? []]) {
         const side = sideOf(thing);
@@ -105,17 +106,27 @@ function wallsOf(room: Reading, measured: Reading | undefined, reader: RoomReade
         const side = sideOf(thing);
         if (side && line.path.at(-1)?.ref === thing && line.values.length > 0) walls[side] = wallLength(room, thing, line, reader);
     }
-    for (const [i, side] of SIDES.entries()) if (!said.has(side)) walls[side] ??= walls[SIDES[(i + 2) % 4]!];
+    for (const [i, side] of SIDES.entries()) if (!said.has(side)) walls[side] ??= asLongAs(walls[SIDES[(i + 2) % 4]!]);
     for (const side of SIDES) if (!walls[side]) delete walls[side];
     return walls;
+}
+
+/** Nobody measured this one. */
+function asLongAs(wall: MeasuredWall | undefined): MeasuredWall | undefined {
+    if (!wall) return undefined;
+    const { on: _on, by: _by, ...length } = wall;
+    return length;
 }
 
 function sideOf(thing: ast.Fixture): Side | undefined {
     return thing.kind === 'wall' ? SIDES.find(side => side === thing.name) : undefined;
 }
 
-function wallLength(room: Reading, wall: ast.Fixture, said: ast.Fixture | ast.Line, reader: RoomReader): Given<Measure> | undefined {
-    return ownLine(room, wall, said, reader)?.measure('value', `tape along wall ${wall.name} of ${room.owner}`);
+function wallLength(room: Reading, wall: ast.Fixture, said: ast.Fixture | ast.Line, reader: RoomReader): MeasuredWall | undefined {
+    const line = ownLine(room, wall, said, reader), length = line?.measure('value', `tape along wall ${wall.name} of ${room.owner}`);
+    if (!line || !length) return undefined;
+    const on = line.given(line.found('on'), ({ known: { value } }) => value.is === 'date' ? value.text : undefined), by = line.text('by');
+    return { ...length, ...on && { on: on.value }, ...by && { by: by.value } };
 }
 
 /** The line of a wall, a board, a fixture: what stands behind its name. */
