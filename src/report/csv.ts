@@ -14,6 +14,11 @@ export function printCsv(header: readonly string[], rows: readonly (readonly Cel
     return /[^\x00-\x7f]/.test(file) ? `\ufeff${file}` : file;
 }
 
+/** A row from its cells by the names of their columns; one that has none is empty. */
+export function rowOf<Column extends string>(header: readonly Column[], cells: Readonly<Partial<Record<Column, Cell>>>): Cell[] {
+    return header.map(column => cells[column] ?? null);
+}
+
 /** Also behind spaces and control characters, and in the wide forms that spreadsheets fold to the plain ones. */
 const LIKE_A_FORMULA = /^[\s\p{Cc}\p{Cf}]*[=+\-@\uff1d\uff0b\uff0d\uff20\u2212]|^[\t\r\n]/u;
 

@@ -4,7 +4,9 @@ import { cutListContent, type CutListContent, type ListedPiece } from '../../src
 import { cutListPage } from '../../src/pages/cut-list/page.ts';
 import { filesBeside } from '../../src/pages/shared/files-beside.ts';
 import { CHUNK, listOf, renderCutList } from '../../src/pages/cut-list/render.ts';
-import { COLUMNS, CUT_LIST_STATE, GROUPINGS, type CutListState } from '../../src/pages/cut-list/rows.ts';
+import { COLUMNS } from '../../src/pages/cut-list/columns.ts';
+import { GROUPINGS } from '../../src/pages/cut-list/groupings.ts';
+import { CUT_LIST_STATE, type CutListState } from '../../src/pages/cut-list/rows.ts';
 import { Ticked, tickChange, tickKey } from '../../src/pages/cut-list/ticks.ts';
 import { totalsOf } from '../../src/pages/cut-list/totals.ts';
 import type { RoomOnPage } from '../../src/pages/page.ts';

@@ -53,6 +53,9 @@ export interface ListedPiece {
     readonly at: number;
 }
 
+/** Pieces that stand in one row. */
+export interface Entry { readonly key: string; readonly cut: Cut; readonly pieces: readonly ListedPiece[] }
+
 export function cutListContent(room: RoomOnPage): CutListContent {
     const { layout, ceiling, takeOff } = room, { job } = ceiling.room, show = job.show.value;
     const sources = new Sources(), nameOf = stockNames(takeOff.pieces.map(({ stock }) => stock));

@@ -2,10 +2,11 @@ import { printLength } from '../../quantity/print-length.ts';
 import { attributes, html, named, type Html } from '../shared/html.ts';
 import { printable } from '../shared/printable.ts';
 import { t } from '../shared/words.ts';
-import type { CutListContent } from './content.ts';
-import { partWord } from './part-words.ts';
+import { COLUMN, COLUMNS } from './columns.ts';
+import type { CutListContent, Entry } from './content.ts';
+import { GROUPINGS } from './groupings.ts';
 import { reading, listOf, type List } from './render.ts';
-import { CUT_LIST_STATE, COLUMNS, GROUPINGS, type CutListState, type Entry } from './rows.ts';
+import { CUT_LIST_STATE, type CutListState } from './rows.ts';
 import { totalsTable } from './totals.ts';
 
 /** The list for paper: heads repeated on every sheet, a box to tick by hand for every piece, ticked where it is cut; every mark and every why. */
@@ -13,22 +14,27 @@ export function printedCutList(content: CutListContent, notice: readonly string[
     const { own, ticks } = readState(state);
     const list = listOf(content, own, ticks);
     const body = html`<p>${t('{0} pieces, cut to {1}', content.pieces.length, content.cutTo)}${list.shownPieces === content.pieces.length ? '' : html`; ${t('{0} shown', list.shownPieces)}`}${own.find ? html` (${named(own.find)})` : ''}</p>
-<table class="printed-list"><thead><tr>${['✓', t('Length'), t('Face'), t('Pieces'), t('Part'), t('Ends'), t('Then'), t('Stock')].map((words, i) => html`<th scope="col" ${attributes({ 'class': i === 1 || i === 2 || i === 3 ? 'figure' : undefined })}>${words}</th>`)}</tr></thead>
-${list.groups.map(group => html`<tbody>${group.title === '' ? '' : html`<tr class="group"><th scope="rowgroup" colspan="8">${named(group.title)} <span class="soft">${group.pieces === 1 ? t('1 piece') : t('{0} pieces', group.pieces)}</span></th></tr>`}</tbody>${group.entries.map(entry => entryRows(entry, content, list))}`)}
+<table class="printed-list"><thead><tr><th scope="col">✓</th>${PRINTED.map(({ word, isFigure }) => html`<th scope="col" ${attributes({ 'class': isFigure ? 'figure' : undefined })}>${word()}</th>`)}</tr></thead>
+${list.groups.map(group => html`<tbody>${group.title === '' ? '' : html`<tr class="group"><th scope="rowgroup" ${attributes({ colspan: PRINTED.length + 1 })}>${named(group.title)} <span class="soft">${group.pieces === 1 ? t('1 piece') : t('{0} pieces', group.pieces)}</span></th></tr>`}</tbody>${group.entries.map(entry => entryRows(entry, content, list))}`)}
 </table>
 <h2>${t('Totals by stock and part')}</h2>${totalsTable(content, list.ticked)}
 <h2>${t('How to read it, and take care')}</h2>${reading(content)}`;
     return printable({ title: t('Cut list, {0}', content.title), notice, style: STYLE, body });
 }
 
+/** The columns that stand beside each other on paper. */
+const PRINTED = COLUMNS.flatMap(column => {
+    const { word, isFigure, printed } = COLUMN[column];
+    return printed ? [{ word, isFigure, printed }] : [];
+});
+
 const box = (on: boolean): string => on ? '☑' : '☐';
 
 function entryRows(entry: Entry, content: CutListContent, { ticked }: List): Html {
     const { cut, pieces } = entry;
     const whys = [...new Set(pieces.map(({ why }) => content.whys[why]!.map(({ text }) => text).join('')))];
-    const hand = cut.hand === null ? '' : `, ${cut.hand === 'left' ? t('left hand') : t('right hand')}`;
-    return html`<tbody class="entry"><tr><td class="box">${pieces.length === 1 ? box(ticked.conditionOf(pieces[0]!, cut) === 'cut') : ''}</td><td class="figure"><b>${cut.length}</b>${cut.inches ? html` <span class="soft">${cut.inches}</span>` : ''}</td><td class="figure">${cut.faceLength}</td><td class="figure"><b>${pieces.length}</b></td><td>${partWord(cut.part)}</td><td>${cut.ends}${hand}</td><td>${cut.then}</td><td>${cut.stock}</td></tr>
-<tr><td></td><td colspan="7"><div>${pieces.map(piece => {
+    return html`<tbody class="entry"><tr><td class="box">${pieces.length === 1 ? box(ticked.conditionOf(pieces[0]!, cut) === 'cut') : ''}</td>${PRINTED.map(({ printed, isFigure }) => html`<td ${attributes({ 'class': isFigure ? 'figure' : undefined })}>${printed(entry)}</td>`)}</tr>
+<tr><td></td><td ${attributes({ colspan: PRINTED.length })}><div>${pieces.map(piece => {
         const condition = ticked.conditionOf(piece, cut), was = ticked.cutAt(piece);
         return html`<span class="mark">${pieces.length === 1 ? '' : html`<span class="box">${box(condition === 'cut')}</span> `}${piece.mark}${condition === 'changed' ? html` (${was !== undefined && was !== cut.back ? t('changed since cut: it was {0}', printLength(was, content.show)) : t('changed since cut')})` : ''}</span> `;
     })}</div>${whys.map(why => html`<div class="soft">${why}</div>`)}</td></tr></tbody>`;

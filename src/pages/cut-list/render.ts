@@ -2,8 +2,10 @@ import { printRun } from '../../quantity/print-length.ts';
 import { attributes, html, type Html } from '../shared/html.ts';
 import { t } from '../shared/words.ts';
 import type { CutListContent } from './content.ts';
-import { columnWord, HIDDEN_WHEN_NARROW, rowMarkup } from './row-markup.ts';
-import { COLUMNS, GROUPINGS, groupsOf, rowsOf, type Column, type CutListState, type Group, type Grouping, type Row } from './rows.ts';
+import { COLUMN, COLUMNS, type Column } from './columns.ts';
+import { GROUPING, GROUPINGS } from './groupings.ts';
+import { rowMarkup } from './row-markup.ts';
+import { groupsOf, rowsOf, type CutListState, type Group, type Row } from './rows.ts';
 import { Ticked } from './ticks.ts';
 import { totalsTable } from './totals.ts';
 
@@ -33,10 +35,9 @@ ${foot(content, list)}
 }
 
 function bar(state: CutListState): Html {
-    const groupings: Readonly<Record<Grouping, string>> = { none: t('nothing'), part: t('part'), stock: t('stock'), 'set-up': t('set-up'), line: t('line') };
     return html`<div class="bar">
 <label class="find"><span class="unseen">${t('Find in the list')}</span><input type="search" id="find" data-live="find" spellcheck="false" ${attributes({ value: state.find, placeholder: t('Find: bottom, 42 5/8, line B …') })}></label>
-<label class="group-by">${t('Grouped by')} <select id="group" data-state="group">${GROUPINGS.map(grouping => html`<option ${attributes({ value: grouping, selected: grouping === state.group })}>${groupings[grouping]}</option>`)}</select></label>
+<label class="group-by">${t('Grouped by')} <select id="group" data-state="group">${GROUPINGS.map(grouping => html`<option ${attributes({ value: grouping, selected: grouping === state.group })}>${GROUPING[grouping].word()}</option>`)}</select></label>
 <label><input type="checkbox" id="together" data-state="together" ${attributes({ checked: state.together })}>${t('Equal pieces in one row')}</label>
 <label><input type="checkbox" id="only-open" data-state="onlyOpen" ${attributes({ checked: state.onlyOpen })}>${t('Only what is left to cut')}</label>
 </div>`;
@@ -66,12 +67,9 @@ function chunk(content: CutListContent, state: CutListState, list: List, number:
 }
 
 function head(column: Column, { sort, descending }: CutListState): Html {
-    const isSorted = sort === column;
-    return html`<th scope="col" ${attributes({ 'class': ['length', 'face', 'pieces'].includes(column) ? `figure ${column} ${hidden(column)}`.trim() : hidden(column) || undefined, 'aria-sort': isSorted ? descending ? 'descending' : 'ascending' : 'none' })}><button type="button" class="sort" data-act="sort" ${attributes({ id: `sort-${column}`, 'data-column': column, title: t('Sort by this column') })}>${columnWord(column)}<span aria-hidden="true" class="arrow">${isSorted ? descending ? '▾' : '▴' : ''}</span></button></th>`;
-}
-
-function hidden(column: Column): string {
-    return HIDDEN_WHEN_NARROW[column] ?? '';
+    const isSorted = sort === column, { isFigure, hidden, word } = COLUMN[column];
+    const names = [...isFigure ? ['figure', column] : [], ...hidden ? [hidden] : []].join(' ');
+    return html`<th scope="col" ${attributes({ 'class': names || undefined, 'aria-sort': isSorted ? descending ? 'descending' : 'ascending' : 'none' })}><button type="button" class="sort" data-act="sort" ${attributes({ id: `sort-${column}`, 'data-column': column, title: t('Sort by this column') })}>${word()}<span aria-hidden="true" class="arrow">${isSorted ? descending ? '▾' : '▴' : ''}</span></button></th>`;
 }
 
 function foot(content: CutListContent, { ticked }: List): Html {

@@ -1,14 +1,8 @@
-import { PARTS } from '../../takeoff/model.ts';
 import { compareNames } from '../../takeoff/piece-order.ts';
-import { t } from '../shared/words.ts';
-import type { Cut, CutListContent, ListedPiece } from './content.ts';
+import { COLUMN, COLUMNS, type Column } from './columns.ts';
+import type { CutListContent, Entry, ListedPiece } from './content.ts';
+import { GROUPING, type Grouping } from './groupings.ts';
 import type { Ticked } from './ticks.ts';
-import { partWord } from './part-words.ts';
-
-export const COLUMNS = ['length', 'face', 'pieces', 'part', 'piece', 'ends', 'then', 'stock'] as const;
-export type Column = (typeof COLUMNS)[number];
-export const GROUPINGS = ['none', 'part', 'stock', 'set-up', 'line'] as const;
-export type Grouping = (typeof GROUPINGS)[number];
 
 /** What a reader of the list has set. */
 export interface CutListState {
@@ -24,8 +18,6 @@ export interface CutListState {
 }
 export const CUT_LIST_STATE: CutListState = { sort: 'length', descending: true, group: 'stock', together: true, find: '', onlyOpen: false, open: {} };
 
-/** Pieces that stand in one row. */
-export interface Entry { readonly key: string; readonly cut: Cut; readonly pieces: readonly ListedPiece[] }
 export interface Group { readonly key: string; readonly title: string; readonly entries: readonly Entry[]; readonly pieces: number }
 
 /** Groups in their natural order, entries sorted within; one group without a title where nothing is grouped. */
@@ -33,7 +25,7 @@ export function groupsOf(content: CutListContent, state: CutListState, ticked: T
     const kept = found(content, state, ticked);
     const groups = new Map<string, { title: string; order: readonly (string | number)[]; pieces: ListedPiece[] }>();
     for (const piece of kept) {
-        const { key, title, order } = GROUPED[state.group](content.cuts[piece.cut]!, piece);
+        const { key, title, order } = GROUPING[state.group].of(content.cuts[piece.cut]!, piece);
         const group = groups.get(key);
         if (group) group.pieces.push(piece);
         else groups.set(key, { title, order, pieces: [piece] });
@@ -41,22 +33,6 @@ export function groupsOf(content: CutListContent, state: CutListState, ticked: T
     return [...groups].sort(([, a], [, b]) => compareOrders(a.order, b.order))
         .map(([key, { title, pieces }]) => ({ key, title, pieces: pieces.length, entries: sorted(entriesOf(key, pieces, content, state.together), state) }));
 }
-
-const stop = (cut: Cut): string => cut.length;
-/** One setting of the stop: the length, and which way round the piece lies. */
-function setUp(cut: Cut): { key: string; title: string; order: readonly (string | number)[] } {
-    const lies = cut.hand ?? cut.ends;
-    const words = cut.hand === null ? cut.ends : cut.hand === 'left' ? t('left hand') : t('right hand');
-    return { key: `${cut.back} ${lies}`, title: t('Stop at {0}, {1}', cut.inches || stop(cut), words), order: [-cut.back, lies] };
-}
-
-const GROUPED: Readonly<Record<Grouping, (cut: Cut, piece: ListedPiece) => { key: string; title: string; order: readonly (string | number)[] }>> = {
-    none: () => ({ key: '', title: '', order: [] }),
-    part: ({ part }) => ({ key: part, title: partWord(part), order: [PARTS.indexOf(part)] }),
-    stock: ({ stock }) => ({ key: stock, title: stock, order: [stock] }),
-    'set-up': setUp,
-    line: ({ part }, { line }) => line === null ? { key: `-${part}`, title: partWord(part), order: [1, PARTS.indexOf(part)] } : { key: line, title: t('Line {0}', line), order: [0, line] },
-};
 
 function compareOrders(a: readonly (string | number)[], b: readonly (string | number)[]): number {
     for (let i = 0; i < Math.min(a.length, b.length); i++) {
@@ -70,7 +46,7 @@ function compareOrders(a: readonly (string | number)[], b: readonly (string | nu
 /** Every word that is looked for stands somewhere in the row, also as the tape reads it. `side` is a part, and not every piece on a north side. */
 function found({ pieces, cuts }: CutListContent, { find, onlyOpen }: CutListState, ticked: Ticked): readonly ListedPiece[] {
     const words = find.toLowerCase().split(/\s+/).filter(Boolean);
-    const texts = cuts.map(cut => [partWord(cut.part), cut.part, cut.stock, cut.length, cut.inches, cut.faceLength, cut.ends, cut.hand ?? '', cut.then].join(' ').toLowerCase());
+    const texts = cuts.map(cut => COLUMNS.flatMap(column => COLUMN[column].sought(cut)).join(' ').toLowerCase());
     return pieces.filter(piece => {
         if (onlyOpen && ticked.conditionOf(piece, cuts[piece.cut]!) === 'cut') return false;
         if (words.length === 0) return true;
@@ -98,21 +74,10 @@ function entriesOf(group: string, pieces: readonly ListedPiece[], { cuts }: CutL
     return [...byCut].map(([cut, alike]) => ({ key: `${group}|${cuts[cut]!.print}`, cut: cuts[cut]!, pieces: alike }));
 }
 
-const COMPARED: Readonly<Record<Column, (a: Entry, b: Entry) => number>> = {
-    length: (a, b) => a.cut.back - b.cut.back || a.cut.face - b.cut.face,
-    face: (a, b) => a.cut.face - b.cut.face,
-    pieces: (a, b) => a.pieces.length - b.pieces.length,
-    part: (a, b) => PARTS.indexOf(a.cut.part) - PARTS.indexOf(b.cut.part),
-    piece: (a, b) => compareNames(a.pieces[0]!.id, b.pieces[0]!.id),
-    ends: (a, b) => compareNames(`${a.cut.ends} ${a.cut.hand ?? ''}`, `${b.cut.ends} ${b.cut.hand ?? ''}`),
-    then: (a, b) => compareNames(a.cut.then, b.cut.then),
-    stock: (a, b) => compareNames(a.cut.stock, b.cut.stock),
-};
-
 /** What is equal in the column stays by part, from long to short, then in the order of the list. */
 function sorted(entries: readonly Entry[], { sort, descending }: CutListState): readonly Entry[] {
     const sign = descending ? -1 : 1;
-    return [...entries].sort((a, b) => sign * COMPARED[sort](a, b) || COMPARED.part(a, b) || COMPARED.length(b, a) || COMPARED.piece(a, b));
+    return [...entries].sort((a, b) => sign * COLUMN[sort].compare(a, b) || COLUMN.part.compare(a, b) || COLUMN.length.compare(b, a) || COLUMN.piece.compare(a, b));
 }
 
 /** A line of the table. */

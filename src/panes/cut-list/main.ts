@@ -1,7 +1,7 @@
-import type { CutListContent } from '../../pages/cut-list/content.ts';
+import { COLUMN, type Column } from '../../pages/cut-list/columns.ts';
+import type { CutListContent, Entry } from '../../pages/cut-list/content.ts';
 import { listOf, renderCutList, type List } from '../../pages/cut-list/render.ts';
-import { columnWord } from '../../pages/cut-list/row-markup.ts';
-import { CUT_LIST_STATE, type Column, type CutListState, type Entry } from '../../pages/cut-list/rows.ts';
+import { CUT_LIST_STATE, type CutListState } from '../../pages/cut-list/rows.ts';
 import { CUT_LIST_STYLE } from '../../pages/cut-list/style.ts';
 import { tickChange } from '../../pages/cut-list/ticks.ts';
 import { t } from '../../pages/shared/words.ts';
@@ -40,10 +40,10 @@ function tick(element: Element, pane: CutListPane): void {
 
 /** Figures begin with the largest, words with the first of the alphabet; the same column again turns them round. */
 function sortBy(element: Element, pane: CutListPane): void {
-    const sort = element.getAttribute('data-column') as Column;
-    const descending = pane.state.sort === sort ? !pane.state.descending : sort === 'length' || sort === 'face' || sort === 'pieces';
+    const sort = element.getAttribute('data-column') as Column, { word, isFigure = false } = COLUMN[sort];
+    const descending = pane.state.sort === sort ? !pane.state.descending : isFigure;
     pane.set({ ...pane.state, sort, descending });
-    pane.announce(descending ? t('Sorted by {0}, descending', columnWord(sort)) : t('Sorted by {0}, ascending', columnWord(sort)));
+    pane.announce(descending ? t('Sorted by {0}, descending', word()) : t('Sorted by {0}, ascending', word()));
 }
 
 /** Only what is open is kept. */

@@ -1,29 +1,37 @@
 import { whyText } from '../../provenance/why-text.ts';
-import { printLength } from '../../quantity/print-length.ts';
+import type { Stock } from '../../job/model.ts';
+import { printLength, type Show } from '../../quantity/print-length.ts';
+import type { Piece } from '../../takeoff/model.ts';
 import { decimal, unitOf, type Cell } from '../csv.ts';
 import type { House } from '../house.ts';
 import type { Files } from '../look.ts';
-import { sourceJson } from '../place-json.ts';
+import { sourceJson, type SourceJson } from '../place-json.ts';
 import { csvStanding } from '../standing.ts';
 import { endText } from './group.ts';
 import { stockNames } from '../../job/stock-names.ts';
 
-const HEADER = [
-    'id', 'room', 'part', 'line', 'bay', 'coffer', 'on', 'stock', 'unit', 'back', 'face', 'back_text', 'face_text', 'west_or_north_end', 'east_or_south_end',
-    'hand', 'width', 'thickness', 'ripped', 'machining', 'where', 'why', 'file', 'source_line', 'source_column',
-];
+/** A piece, and what its cells need to know of its house. */
+interface InHouse { readonly piece: Piece; readonly show: Show; readonly nameOf: (stock: Stock) => string; readonly source: SourceJson }
 
-/** A row a piece; `back` and `face` are the cut lengths as numbers in `unit`, beside them as they are read. */
+/** The columns in their order; `back` and `face` are the cut lengths as numbers in `unit`, beside them as they are read. */
+const COLUMNS: Readonly<Record<string, (of: InHouse) => Cell>> = {
+    id: ({ piece }) => piece.id, room: ({ piece }) => piece.room, part: ({ piece }) => piece.part, line: ({ piece }) => piece.line,
+    bay: ({ piece }) => piece.bay, coffer: ({ piece }) => piece.coffer, on: ({ piece }) => piece.on, stock: ({ piece, nameOf }) => nameOf(piece.stock),
+    unit: ({ show }) => unitOf(show),
+    back: ({ piece, show }) => decimal(piece.cutBack, show), face: ({ piece, show }) => decimal(piece.cutFace, show),
+    back_text: ({ piece, show }) => printLength(piece.cutBack, show), face_text: ({ piece, show }) => printLength(piece.cutFace, show),
+    west_or_north_end: ({ piece }) => endText(piece.ends[0]), east_or_south_end: ({ piece }) => endText(piece.ends[1]), hand: ({ piece }) => piece.hand,
+    width: ({ piece, show }) => decimal(piece.width, show), thickness: ({ piece, show }) => decimal(piece.thickness, show),
+    ripped: ({ piece }) => (piece.ripped ? 'yes' : 'no'), machining: ({ piece }) => piece.machining.join('; '), where: ({ piece }) => piece.where,
+    why: ({ piece, show }) => whyText(piece.why, piece.cutBack, show),
+    file: ({ source }) => source.file, source_line: ({ source }) => source.line, source_column: ({ source }) => source.column,
+};
+
+/** A row a piece. */
 export function csvCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], files: Files): string {
     const nameOf = stockNames(houses.flatMap(({ rooms }) => rooms.flatMap(({ takeOff }) => takeOff?.pieces.map(({ stock }) => stock) ?? [])));
-    return csvStanding(HEADER, houses.flatMap(({ job, rooms }) => rooms.map(({ takeOff, standing }) => ({ standing, rows: (takeOff?.pieces ?? []).map((p): Cell[] => {
-        const show = job.show.value;
-        const source = sourceJson(p.source, files);
-        return [
-            p.id, p.room, p.part, p.line, p.bay, p.coffer, p.on, nameOf(p.stock), unitOf(show),
-            decimal(p.cutBack, show), decimal(p.cutFace, show), printLength(p.cutBack, show), printLength(p.cutFace, show),
-            endText(p.ends[0]), endText(p.ends[1]), p.hand, decimal(p.width, show), decimal(p.thickness, show), p.ripped ? 'yes' : 'no',
-            p.machining.join('; '), p.where, whyText(p.why, p.cutBack, show), source.file, source.line, source.column,
-        ];
-    }) }))));
+    const rowOf = (piece: Piece, show: Show): Cell[] => Object.values(COLUMNS).map(cell => cell({ piece, show, nameOf, source: sourceJson(piece.source, files) }));
+    return csvStanding(Object.keys(COLUMNS), houses.flatMap(({ job, rooms }) => rooms.map(({ takeOff, standing }) => ({
+        standing, rows: (takeOff?.pieces ?? []).map(piece => rowOf(piece, job.show.value)),
+    }))));
 }
