@@ -93,7 +93,7 @@ export class Workspace {
      * findings that take longer, which the editor shows when the hand rests.
      */
     async check({ closely = false } = {}): Promise<Checked[]> {
-        const wanted = new Set([...this.asked].flatMap(uri => [uri, ...this.madeFrom(uri)]));
+        const wanted = new Set([...this.asked, ...madeFrom([...this.asked], this.services.shared)]);
         const documents = this.shared.LangiumDocuments.all.toArray()
             .filter(document => wanted.has(document.uri.toString()) && !isBuiltin(document.uri))
             .sort((a, b) => (a.uri.toString() < b.uri.toString() ? -1 : 1));
@@ -122,7 +122,7 @@ export class Workspace {
 
     /** Addresses of the files that a file imports, through any chain, and of the job and the rates it stands under. */
     madeFrom(uri: string): string[] {
-        return madeFrom(uri, this.services.shared);
+        return madeFrom([uri], this.services.shared);
     }
 
     /** Asks something of the document of that address. */

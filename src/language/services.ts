@@ -21,6 +21,7 @@ import { Vocabulary } from './scope/vocabulary.ts';
 import { builtinDocument } from './workspace/builtin.ts';
 import { CofferDocumentBuilder } from './workspace/document-builder.ts';
 import { CofferDocumentFactory } from './workspace/document-factory.ts';
+import { CofferDocuments } from './workspace/documents.ts';
 import { CofferDocumentValidator } from './workspace/document-validator.ts';
 import { ImportGraph } from './workspace/import-graph.ts';
 import { CofferIndexManager } from './workspace/index-manager.ts';
@@ -37,6 +38,7 @@ const sharedModule: Module<CofferSharedServices, PartialLangiumSharedServices & 
         Jobs: () => new Jobs(),
         Rooms: services => new Rooms(services.workspace.Jobs),
         Stamps: () => new Stamps(),
+        LangiumDocuments: services => new CofferDocuments(services),
         LangiumDocumentFactory: services => new CofferDocumentFactory(services),
         IndexManager: services => new CofferIndexManager(services),
         DocumentBuilder: services => new CofferDocumentBuilder(services),

@@ -31,7 +31,7 @@ export function serve(wire: Connection, disk?: FileSystemProvider, look: LookClo
     const late = new LateFindings(fitting.connection, {
         built: uri => shared.workspace.LangiumDocuments.getDocument(URI.parse(uri))?.textDocument.getText(),
         open: uri => shared.workspace.TextDocuments?.get(URI.parse(uri))?.getText(),
-        madeFrom: uri => [uri, ...madeFrom(uri, shared)].flatMap(each => [each, shared.workspace.LangiumDocuments.getDocument(URI.parse(each))?.textDocument.getText() ?? '']),
+        madeFrom: uri => [uri, ...madeFrom([uri], shared)].flatMap(each => [each, shared.workspace.LangiumDocuments.getDocument(URI.parse(each))?.textDocument.getText() ?? '']),
     });
     const { connection } = late;
     const editorFiles = new EditorFiles(connection);

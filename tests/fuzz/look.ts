@@ -1,17 +1,13 @@
-import { URI, type LangiumDocument } from 'langium';
-import type { Finding } from '../../src/findings/finding.ts';
+import type { LangiumDocument } from 'langium';
 import { formatText } from '../../src/language/format/index.ts';
 import { readFile } from '../../src/language/read-file.ts';
 import { inspect, layoutOf, takeOffOf } from '../../src/pipeline/inspect.ts';
 import { inspectClosely } from '../../src/pipeline/inspect-closely.ts';
 import { price } from '../../src/pipeline/price.ts';
-import type { Range } from '../../src/provenance/source.ts';
 import { createServerServices } from '../../src/server/services.ts';
+import { Broken, mustStandWithin } from '../hostile/within.ts';
 import { TestWorkspace } from '../support/workspace.ts';
 import type { Corpus } from './texts.ts';
-
-/** Something that must never be. */
-export class Broken extends Error {}
 
 /**
  * A house that is kept warm, as an editor has it: one file after the other gets a text that somebody mutilated, is looked at in
@@ -42,34 +38,14 @@ export class FuzzedHouse {
 
     private lookAt(document: LangiumDocument, closely: boolean): void {
         const content = readFile(document), { findings } = inspect(content);
-        this.within(findings);
+        mustStandWithin(findings, this.workspace.shared.workspace.LangiumDocuments);
         if (!closely) return;
-        this.within(inspectClosely(content));
+        mustStandWithin(inspectClosely(content), this.workspace.shared.workspace.LangiumDocuments);
         for (const room of content.rooms) {
             const { ceiling } = layoutOf(room);
             if (ceiling && takeOffOf(ceiling).pieces.some(piece => !(piece.cutFace > 0 && piece.cutBack > 0))) throw new Broken(`A piece of ${room.name} has no length.`);
         }
         if (content.rooms.length > 0) price(content.rooms, content.job);
-    }
-
-    /** Findings, what they are related to, and what would mend them stand in the texts. */
-    private within(findings: readonly Finding[]): void {
-        for (const finding of findings) {
-            if (finding.rule === 'internal-error') throw new Broken(finding.message);
-            this.placeWithin(finding.at.uri, finding.at.range, finding.rule);
-            for (const { at } of finding.related) this.placeWithin(at.uri, at.range, `${finding.rule}, related`);
-            for (const fix of finding.fixes) for (const { uri, range } of fix.edits) this.placeWithin(uri, range, `${finding.rule}, "${fix.title}"`);
-        }
-    }
-
-    private placeWithin(uri: string, { start, end }: Range, of: string): void {
-        const text = this.workspace.shared.workspace.LangiumDocuments.getDocument(URI.parse(uri))?.textDocument;
-        if (!text) throw new Broken(`${of} stands in ${uri}, which is no file.`);
-        for (const place of [start, end]) {
-            const back = text.positionAt(text.offsetAt(place));
-            if (back.line !== place.line || back.character !== place.character) throw new Broken(`${of} stands at ${place.line}:${place.character}, outside of the text of ${uri}.`);
-        }
-        if (end.line < start.line || end.line === start.line && end.character < start.character) throw new Broken(`${of} ends before it begins.`);
     }
 
     /** The same texts, opened anew, have the same findings. */

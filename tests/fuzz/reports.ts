@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { cofferwright } from '../cli/world.ts';
 import { OUTPUTS } from '../standing/outputs.ts';
-import { Broken } from './look.ts';
+import { Broken } from '../hostile/within.ts';
 import type { Corpus } from './texts.ts';
 
 /** Everything the command line makes of the house with one file mutilated: it ends with a code that it knows, and writes only where it was asked to. */

@@ -6,7 +6,7 @@ import { createConnection, ProposedFeatures, type Diagnostic, type PublishDiagno
 import { serve } from '../../src/server/serve.ts';
 import { createServerServices } from '../../src/server/services.ts';
 import { TestWorkspace } from '../support/workspace.ts';
-import { Broken } from './look.ts';
+import { Broken } from '../hostile/within.ts';
 import { inputs, textOf, type Input } from './mutations.ts';
 import type { Corpus } from './texts.ts';
 

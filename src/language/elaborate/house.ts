@@ -40,14 +40,21 @@ export class House implements Elsewhere, Reader, Profiles {
         this.builtin = new Evaluator(this, raised => storeOf(this.library).raised.push(raised));
     }
 
-    /** The names of a document that lead nowhere. */
-    lostNames(document: LangiumDocument): readonly CstNode[] {
+    /** Whether a name within some words of a document leads nowhere. */
+    hasLostName(document: LangiumDocument, { offset, end }: CstNode): boolean {
         let lost = this.lost.get(document);
         if (!lost) {
-            lost = document.references.flatMap(({ error, $refNode: words }) => error && words && !this.isPlain(words.astNode) ? [words] : []);
+            lost = document.references.flatMap(({ error, $refNode: words }) => error && words && !this.isPlain(words.astNode) ? [words] : []).sort((a, b) => a.offset - b.offset);
             this.lost.set(document, lost);
         }
-        return lost;
+        let from = 0, to = lost.length;
+        while (from < to) {
+            const middle = (from + to) >> 1;
+            if (lost[middle]!.offset < offset) from = middle + 1;
+            else to = middle;
+        }
+        const next = lost[from];
+        return next !== undefined && next.end <= end;
     }
 
     /** A name that means nothing but itself, such as the line after `until`: nobody has to find it. */

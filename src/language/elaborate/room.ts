@@ -20,7 +20,7 @@ import type { Found } from './values.ts';
 import { keyOfDeclaration } from './stock.ts';
 
 /** Knows besides which names of a file lead nowhere. */
-interface RoomReader extends Reader { lostNames(document: LangiumDocument): readonly CstNode[] }
+interface RoomReader extends Reader { hasLostName(document: LangiumDocument, words: CstNode): boolean }
 
 /** A room: drawn first, then overruled by what was measured, and by what an alternate changes: lines that begin with its name. */
 export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job' | 'rates'>, reader: RoomReader, raise: Raise, changes: readonly ast.Line[] = []): Room {
@@ -263,5 +263,5 @@ function isIncomplete(declaration: ast.Room, reader: RoomReader): boolean {
     if (!words || !declaration.body) return true;
     if (hasBroken(declaration.body) || isBroken(declaration)) return true;
     const document = AstUtils.findRootNode(declaration).$document;
-    return !document || reader.lostNames(document).some(name => name.offset >= words.offset && name.end <= words.end);
+    return !document || reader.hasLostName(document, words);
 }

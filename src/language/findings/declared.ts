@@ -4,6 +4,7 @@ import * as ast from '../generated/ast.ts';
 import { sourceOf, sourceOfKeyword, sourceOfProperty } from '../types/place.ts';
 import { quoted } from '../types/words.ts';
 import { servicesOf } from '../workspace/services-of.ts';
+import { MOST_IN_FOLDER } from '../workspace/jobs.ts';
 import { finding, removeLines } from './make.ts';
 
 /**
@@ -14,7 +15,7 @@ export function declaredFindings(document: LangiumDocument, file: ast.File): rea
     const found = [...twice(file.items.filter(isGlobal), 'in this file'), ...twice(file.items.filter(ast.isAlternate), 'in this file')];
     for (const profile of file.items.filter(ast.isProfile)) found.push(...twice(profile.params, 'among these parameters'));
     found.push(...onlyOnce(file.items.filter(ast.isLabor), 'labor'), ...onlyOnce(file.items.filter(ast.isBid), 'bid'));
-    return [...found, ...roomFindings(document, file), ...jobFindings(document, file)];
+    return [...found, ...roomFindings(document, file), ...jobFindings(document, file), ...ratesFindings(document, file)];
 }
 
 /** What shares the names of a file: a stock and a profile may not be called alike. */
@@ -61,12 +62,19 @@ function roomFindings(document: LangiumDocument, file: ast.File): Finding[] {
 
 /** One job a folder: with two, nobody could say which holds. It is said at all but the first. */
 function jobFindings(document: LangiumDocument, file: ast.File): Finding[] {
-    if (!file.items.some(ast.isJob)) return [];
-    const [first, ...others] = servicesOf(document).shared.workspace.Jobs.beside(document, ast.isJob);
-    return others.filter(job => job.$container === file).map(job => {
+    const [first] = servicesOf(document).shared.workspace.Jobs.beside(document).jobs;
+    return file.items.filter(ast.isJob).filter(job => job !== first).map(job => {
         const title = first?.title ? ` (${quoted(first.title)})` : '';
         return finding('two-jobs', sourceOfKeyword(job, 'job'), `This folder has another job${title}, and a folder can have one: what it says holds for all the rooms in it. Take one out, or move it to a folder of its own.`, {
             related: first ? [{ at: sourceOfKeyword(first, 'job'), message: 'The other job.' }] : [],
         });
     });
+}
+
+/** Rates that are said in very many files of one folder are not all read. */
+function ratesFindings(document: LangiumDocument, file: ast.File): Finding[] {
+    const { labor, bids } = servicesOf(document).shared.workspace.Jobs.beside(document);
+    const unread = (nodes: readonly AstNode[], read: readonly AstNode[], keyword: string): Finding[] => read.length < MOST_IN_FOLDER ? [] : nodes.filter(node => !read.includes(node)).map(node =>
+        finding('declared-twice', sourceOfKeyword(node, keyword), `This folder has more than ${MOST_IN_FOLDER} ${keyword} blocks, and this is not among the first ${MOST_IN_FOLDER}: it is not read. Say the rates in one file, or in folders of their own.`));
+    return [...unread(file.items.filter(ast.isLabor), labor, 'labor'), ...unread(file.items.filter(ast.isBid), bids, 'bid')];
 }

@@ -6,7 +6,7 @@ import { localName, ownNames } from '../scope/names.ts';
 import { sourceOfProperty } from '../types/place.ts';
 import { listed, quoted } from '../types/words.ts';
 import { isBuiltin } from '../workspace/builtin.ts';
-import { pathBetween } from '../workspace/import-graph.ts';
+import { MOST_FOLLOWED, pathBetween } from '../workspace/import-graph.ts';
 import { importPath, isInside } from '../workspace/imports.ts';
 import { servicesOf } from '../workspace/services-of.ts';
 import { finding, replace } from './make.ts';
@@ -19,7 +19,7 @@ export function importFindings(document: LangiumDocument, file: ast.File): reado
         const wrong = pathFinding(document, use);
         if (wrong) found.push(wrong);
     }
-    const ring = ringFinding(document, file);
+    const ring = ringFinding(document);
     if (ring) found.push(ring);
     return [...found, ...nameFindings(document, file)];
 }
@@ -66,20 +66,24 @@ function stem(uri: URI): string {
 }
 
 /** A ring is reported once in each of its files, at the line that leads into it. */
-function ringFinding(document: LangiumDocument, file: ast.File): Finding | undefined {
+function ringFinding(document: LangiumDocument): Finding | undefined {
     const { Imports } = servicesOf(document).shared.workspace;
-    if (!Imports.reached(document).has(document.uri.toString())) return undefined;
-    for (const first of Imports.followed(document)) {
-        const ring = Imports.ring(document, first);
-        if (!ring || !file.uses.includes(first.use)) continue;
-        const chain = [document.uri, ...ring].map(uri => quoted(pathBetween(document.uri, uri))).join(' → ');
-        const message = ring.length === 1
-            ? 'This file imports itself. What it declares is in reach anyway: take the line out.'
-            : `These files import each other in a ring: ${chain}. Move what both need into a file of its own.`;
-        return finding('import-cycle', sourceOfProperty(first.use, 'path'), message);
-    }
-    return undefined;
+    const first = Imports.followed(document).find(each => Imports.closesRing(document, each));
+    if (!first) return undefined;
+    return finding('import-cycle', sourceOfProperty(first.use, 'path'), ringMessage(document, Imports.ring(document, first)));
 }
+
+function ringMessage(document: LangiumDocument, ring: readonly URI[] | undefined): string {
+    if (ring === undefined) return `This import leads back to this file, through more than ${MOST_FOLLOWED - 1} others. Move what they need of each other into a file of its own.`;
+    if (ring.length === 1) return 'This file imports itself. What it declares is in reach anyway: take the line out.';
+    const all = [document.uri, ...ring], middle = all.length - 2 * SHOWN_OF_RING;
+    const shown = middle > 1 ? [...all.slice(0, SHOWN_OF_RING), middle, ...all.slice(-SHOWN_OF_RING)] : all;
+    const chain = shown.map(each => typeof each === 'number' ? `${each} more` : quoted(pathBetween(document.uri, each))).join(' → ');
+    return `These files import each other in a ring: ${chain}. Move what both need into a file of its own.`;
+}
+
+/** Files of a long ring at its beginning, and at its end. */
+const SHOWN_OF_RING = 4;
 
 function nameFindings(document: LangiumDocument, file: ast.File): readonly Finding[] {
     const found: Finding[] = [];

@@ -1,4 +1,4 @@
-import { balanceOf, linesOf, lacksBrace, partsOf, type Line } from './lines.ts';
+import { linesOf, lacksBrace, partOf, partsOf, type Line } from './lines.ts';
 import { DEEPEST } from './nesting.ts';
 import { problemAfter, problemAt, type Problem } from './problem.ts';
 import { impliedAfter, isClose, isEnd, isOpen, type Token, type TokenTypes } from './token.ts';
@@ -21,9 +21,9 @@ export function mendBraces(tokens: Token[], text: string, types: TokenTypes, pro
 
 function mendPart(lines: readonly Line[], types: TokenTypes, problems: Problem[]): Token[] {
     const tokens = lines.flatMap(line => line.tokens);
-    const balance = balanceOf(tokens);
-    const matching = balance === 'matching';
-    if (matching && !lines.some((_, i) => lacksBrace(lines, i, balance))) return tokens;
+    const part = partOf(lines);
+    const matching = part.balance === 'matching';
+    if (matching && !lines.some((_, i) => lacksBrace(part, i))) return tokens;
     const mended: Token[] = [];
     const blocks: Block[] = [];
     const top = () => blocks[blocks.length - 1];
@@ -43,7 +43,7 @@ function mendPart(lines: readonly Line[], types: TokenTypes, problems: Problem[]
         // A line that stands no deeper than its block was pasted: how deep the next one stands says nothing.
         const block = top();
         const believable = !block || block.indentation < line.statement && block.open.startLine !== line.first.startLine;
-        if (believable && lacksBrace(lines, i, balance)) {
+        if (believable && lacksBrace(part, i)) {
             problems.push(problemAfter(line.last, NO_BLOCK));
             blocks.push({ indentation: line.statement, open: supply('{'), implied: true });
         }

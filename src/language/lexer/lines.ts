@@ -90,18 +90,48 @@ export function balanceOf(tokens: readonly Token[]): Balance {
     return depth < 0 ? 'too few open' : 'too few closed';
 }
 
+/** Lines whose braces are mended together, and what is asked of them as a whole. */
+export interface Part {
+    readonly lines: readonly Line[];
+    readonly balance: Balance;
+    /** By line: true where a ) stands before the next brace that nothing opened from that line on, so that a head above is not over. */
+    readonly closesParenthesis: readonly boolean[];
+}
+
+export function partOf(lines: readonly Line[]): Part {
+    return { lines, balance: balanceOf(lines.flatMap(line => line.tokens)), closesParenthesis: closingLines(lines) };
+}
+
+/** From the last line up: the deepest that parentheses go below where they stand at a line, up to the next brace. */
+function closingLines(lines: readonly Line[]): boolean[] {
+    const closing = new Array<boolean>(lines.length);
+    let deepest = 0;
+    for (let i = lines.length - 1; i >= 0; i--) {
+        const { tokens } = lines[i]!;
+        for (let at = tokens.length - 1; at >= 0; at--) {
+            const token = tokens[at]!;
+            if (isOpen(token) || isClose(token)) deepest = 0;
+            else if (token.image === '(') deepest = Math.min(0, deepest + 1);
+            else if (token.image === ')') deepest--;
+        }
+        closing[i] = deepest < 0;
+    }
+    return closing;
+}
+
 export type Balance = 'matching' | 'too few open' | 'too few closed';
 
 /**
  * True where a { is missing behind a line: of a declaration without its block, of a name alone on its line with deeper
  * lines below it, or (where the braces do not match) before deeper lines that end in a } standing right below this line.
  */
-export function lacksBrace(lines: readonly Line[], i: number, balance: Balance): boolean {
+export function lacksBrace(part: Part, i: number): boolean {
+    const { lines, balance } = part;
     const line = lines[i]!, next = lines[i + 1];
     if (!next || isOpen(line.last) || isClose(line.last) || isOpen(next.first)) return false;
     const deeper = next.indentation > line.statement;
     if (!deeper && balance !== 'too few open') return false;
-    if (isHead((line.head ?? line).first, line.statement)) return (next.begins || balance !== 'matching') && endsHead(lines, i);
+    if (isHead((line.head ?? line).first, line.statement)) return (next.begins || balance !== 'matching') && endsHead(part, i);
     if (!deeper || !next.begins) return false;
     const isName = line.begins && line.first === line.last && isWord(line.first) && isWord(next.first);
     return isName || balance !== 'matching' && endsInBrace(lines, i);
@@ -114,11 +144,11 @@ function endsInBrace(lines: readonly Line[], i: number): boolean {
 }
 
 /** A head without a brace ends where the lines below it can no longer be part of it, whatever its own last word wants. */
-function endsHead(lines: readonly Line[], i: number): boolean {
+function endsHead({ lines, closesParenthesis }: Part, i: number): boolean {
     if (isPartOfHead(lines, i + 1)) return false;
     for (let at = i; ; at--) {
         if (hasBrace(lines[at]!)) return false;
-        if (lines[at]!.begins) return !closesParenthesis(lines, i + 1);
+        if (lines[at]!.begins) return !closesParenthesis[i + 1];
         if (!isPartOfHead(lines, at)) return false;
     }
 }
@@ -126,17 +156,6 @@ function endsHead(lines: readonly Line[], i: number): boolean {
 function isPartOfHead(lines: readonly Line[], i: number): boolean {
     const { first, last, tokens } = lines[i]!;
     return belongsToHead(first, tokens[1]) || lines[i - 1]!.last.image === 'like' && isOpen(last);
-}
-
-/** True where a ) stands before the next brace that nothing opened from this line on: the head is not over. */
-function closesParenthesis(lines: readonly Line[], i: number): boolean {
-    let open = 0;
-    for (; i < lines.length; i++) for (const token of lines[i]!.tokens) {
-        if (isOpen(token) || isClose(token)) return false;
-        if (token.image === '(') open++;
-        else if (token.image === ')' && --open < 0) return true;
-    }
-    return false;
 }
 
 function hasBrace({ tokens }: Line): boolean {

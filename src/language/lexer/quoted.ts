@@ -9,12 +9,13 @@ const AFTER_TEXT = /[\s;,(){}]/;
  * the brace or the comment there, which are hardly meant.
  */
 export function quotedText(text: string, offset: number): string | undefined {
+    // behind what it cannot read the lexer asks at every character: the rest of the line is not to be read each time
+    if (text[offset] !== '"' && text[offset] !== '“') return undefined;
     CLOSED.lastIndex = offset;
     const closed = CLOSED.exec(text);
     if (closed) return closed[0];
     REST_OF_LINE.lastIndex = offset;
-    const rest = REST_OF_LINE.exec(text)![0];
-    return rest[0] === '"' || rest[0] === '“' ? withoutEnd(rest) : undefined;
+    return withoutEnd(REST_OF_LINE.exec(text)![0]);
 }
 
 /** Without the comment at its end, and without the signs before that. Each sign is looked at once: a pattern would begin anew at each of them. */

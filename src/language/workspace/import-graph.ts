@@ -1,6 +1,10 @@
-import { UriUtils, type LangiumDocument, type LangiumDocuments, type LangiumSharedCoreServices, type URI } from 'langium';
+import { UriUtils, type AstNode, type LangiumDocument, type LangiumDocuments, type LangiumSharedCoreServices, type URI } from 'langium';
 import type * as ast from '../generated/ast.ts';
 import { importOf, importsOf, isInside, type Import } from './imports.ts';
+import { ringsOf } from './rings.ts';
+
+/** A ring is followed through so many files to show it. */
+export const MOST_FOLLOWED = 100;
 
 /**
  * Which file imports which. The edges are read off the trees, so there is nothing to keep up to date; a path to a file
@@ -12,14 +16,28 @@ export class ImportGraph {
 
     private readonly documents: LangiumDocuments;
     private readonly affected = new WeakMap<ReadonlySet<string>, ReadonlySet<string>>();
+    private readonly edges = new WeakMap<AstNode, { readonly folders: readonly URI[], readonly imports: readonly Import[] }>();
+    /** By document the ring it lies on, where it lies on one: a number that all files of the ring have. */
+    private rings: { readonly folders: readonly URI[], readonly of: ReadonlyMap<LangiumDocument, number> } | undefined;
 
     constructor(services: LangiumSharedCoreServices) {
         this.documents = services.workspace.LangiumDocuments;
     }
 
+    /** To be called whenever a document has been parsed, or is gone. */
+    changed(): void {
+        this.rings = undefined;
+    }
+
     /** The imports of a document that may be followed. */
     followed(document: LangiumDocument): readonly Import[] {
-        return importsOf(document).filter(i => isInside(i.uri, this.folders));
+        const root = document.parseResult.value;
+        let edges = this.edges.get(root);
+        if (edges?.folders !== this.folders) {
+            edges = { folders: this.folders, imports: importsOf(document).filter(i => isInside(i.uri, this.folders)) };
+            this.edges.set(root, edges);
+        }
+        return edges.imports;
     }
 
     /** The document a `from` line brings names from; undefined where there is none or it may not be followed. */
@@ -28,10 +46,10 @@ export class ImportGraph {
         return found && isInside(found.uri, this.folders) ? this.documents.getDocument(found.uri) : undefined;
     }
 
-    /** All files that a document imports, through any chain, by address. Its own is among them if it lies on a ring. */
-    reached(document: LangiumDocument): ReadonlySet<string> {
+    /** All files that some documents import, through any chain, by address. A document itself is among them if it lies on a ring. */
+    reached(...from: readonly LangiumDocument[]): ReadonlySet<string> {
         const reached = new Set<string>();
-        const todo = [document];
+        const todo = [...from];
         for (let next = todo.pop(); next; next = todo.pop()) {
             for (const { key, uri } of this.followed(next)) {
                 if (reached.has(key)) continue;
@@ -50,26 +68,34 @@ export class ImportGraph {
         return affected;
     }
 
-    /** The shortest ring that an import closes: the files from the one imported back to the one that imports. */
+    /** Whether an import of a document leads back to it. All rings are looked for at once: each file would go through all others. */
+    closesRing(document: LangiumDocument, { uri }: Import): boolean {
+        if (this.rings?.folders !== this.folders) this.rings = { folders: this.folders, of: ringsOf(this.documents.all, each => this.importedBy(each)) };
+        const ring = this.rings.of.get(document), imported = this.documents.getDocument(uri);
+        return ring !== undefined && imported !== undefined && this.rings.of.get(imported) === ring;
+    }
+
+    /** The shortest ring that an import closes: the files from the one imported back to the one that imports. Undefined where it is too long to show. */
     ring(document: LangiumDocument, first: Import): readonly URI[] | undefined {
         const goal = document.uri.toString();
         const cameFrom = new Map<string, { uri: URI, from: string | undefined }>([[first.key, { uri: first.uri, from: undefined }]]);
-        const todo = [first.uri];
-        for (let uri = todo.shift(); uri; uri = todo.shift()) {
-            const key = uri.toString();
+        for (const [key, { uri }] of cameFrom) {          // grows while it is gone through
             if (key === goal) {
                 const chain: URI[] = [];
                 for (let step = cameFrom.get(key); step; step = step.from === undefined ? undefined : cameFrom.get(step.from)) chain.unshift(step.uri);
                 return chain;
             }
+            if (cameFrom.size > MOST_FOLLOWED) return undefined;
             const imported = this.documents.getDocument(uri);
             for (const next of imported ? this.followed(imported) : []) {
-                if (cameFrom.has(next.key)) continue;
-                cameFrom.set(next.key, { uri: next.uri, from: key });
-                todo.push(next.uri);
+                if (!cameFrom.has(next.key)) cameFrom.set(next.key, { uri: next.uri, from: key });
             }
         }
         return undefined;
+    }
+
+    private importedBy(document: LangiumDocument): LangiumDocument[] {
+        return this.followed(document).flatMap(({ uri }) => this.documents.getDocument(uri) ?? []);
     }
 
     private findAffected(changed: ReadonlySet<string>): ReadonlySet<string> {

@@ -24,12 +24,14 @@ export class CofferIndexManager extends DefaultIndexManager {
     override async updateContent(document: LangiumDocument, cancelToken?: Cancellation.CancellationToken): Promise<void> {
         this.jobs.update(document);
         this.rooms.update(document);
+        this.imports.changed();
         await super.updateContent(document, cancelToken);
     }
 
     override remove(uri: URI): void {
         this.rooms.remove(uri.toString());
         this.jobs.remove(uri.toString());
+        this.imports.changed();
         super.remove(uri);
     }
 

@@ -7,12 +7,22 @@ function isHouseWide(item: ast.Item): item is HouseWide {
     return ast.isJob(item) || ast.isLabor(item) || ast.isBid(item);
 }
 
+/** What holds for a folder and all below it, in the order of the files. */
+interface Said { readonly jobs: readonly ast.Job[]; readonly labor: readonly ast.Labor[]; readonly bids: readonly ast.Bid[] }
+
+/** Of each kind so many in one folder are read: every file below would have to look at every one of them. */
+export const MOST_IN_FOLDER = 50;
+
 /**
  * Which folders hold a `job`, a `labor`, a `bid`. What they say holds in their folder and below: a job until a nearer folder
  * has one, rates wherever a nearer folder does not say the same.
  */
 export class Jobs {
     private readonly folders = new Map<string, Map<string, readonly HouseWide[]>>();
+    /** What holds in a folder, put in order when somebody first asks. */
+    private readonly said = new Map<string, Said>();
+    /** Changes whenever anything here does. */
+    version = 0;
     /** Folders whose job was touched since somebody last asked: everything below them has to be looked at again. */
     private touched = new Set<string>();
 
@@ -23,6 +33,8 @@ export class Jobs {
         const key = document.uri.toString();
         if (this.forget(key) || jobs.length > 0) this.touched.add(folderOf(key));
         if (jobs.length === 0) return;
+        this.version++;
+        this.said.delete(folderOf(key));
         const folder = this.folders.get(folderOf(key));
         if (folder) folder.set(key, jobs);
         else this.folders.set(folderOf(key), new Map([[key, jobs]]));
@@ -35,19 +47,15 @@ export class Jobs {
 
     /** The jobs of the nearest folder upward that has any, in the order of their files. More than one is a mistake. */
     nearest(document: LangiumDocument): readonly ast.Job[] {
-        for (const folder of this.upward(document)) {
-            const jobs = folder.filter(ast.isJob);
-            if (jobs.length > 0) return jobs;
-        }
-        return [];
+        return this.upward(document).find(({ jobs }) => jobs.length > 0)?.jobs ?? [];
     }
 
     /** All labor rates, or all bids, that hold for a document, those of the nearest folder first. */
     labor(document: LangiumDocument): readonly ast.Labor[] {
-        return this.upward(document).flatMap(folder => folder.filter(ast.isLabor));
+        return this.upward(document).flatMap(({ labor }) => labor);
     }
     bids(document: LangiumDocument): readonly ast.Bid[] {
-        return this.upward(document).flatMap(folder => folder.filter(ast.isBid));
+        return this.upward(document).flatMap(({ bids }) => bids);
     }
 
     /** Whether any rates hold for a document, or for some room in the folders below it. */
@@ -63,26 +71,35 @@ export class Jobs {
         return [...new Set(all.flatMap(item => item.$container?.$document?.uri.toString() ?? []))];
     }
 
-    /** The jobs, labor rates or bids of a document's own folder. */
-    beside<T extends HouseWide>(document: LangiumDocument, is: (item: HouseWide) => item is T): readonly T[] {
-        const items = this.folders.get(folderOf(document.uri.toString()));
-        return items ? inOrder(items).filter(is) : [];
+    /** What is said in a document's own folder. */
+    beside(document: LangiumDocument): Said {
+        return this.saidIn(folderOf(document.uri.toString()));
     }
 
     /** What the folders upward hold, the document's own first. */
-    private upward(document: LangiumDocument): (readonly HouseWide[])[] {
-        const all: (readonly HouseWide[])[] = [];
+    private upward(document: LangiumDocument): Said[] {
+        const all: Said[] = [];
         for (let folder = folderOf(document.uri.toString()); folder !== ''; folder = folderOf(folder)) {
-            const items = this.folders.get(folder);
-            if (items) all.push(inOrder(items));
+            if (this.folders.has(folder)) all.push(this.saidIn(folder));
         }
         return all;
+    }
+
+    private saidIn(folder: string): Said {
+        let said = this.said.get(folder);
+        if (!said) {
+            const items = inOrder(this.folders.get(folder) ?? new Map());
+            const first = <T extends HouseWide>(is: (item: HouseWide) => item is T): readonly T[] => items.filter(is).slice(0, MOST_IN_FOLDER);
+            said = { jobs: first(ast.isJob), labor: first(ast.isLabor), bids: first(ast.isBid) };
+            if (this.folders.has(folder)) this.said.set(folder, said);
+        }
+        return said;
     }
 
     /** The folder whose job holds for a file, by address: files of one house have the same. Undefined where there is no job. */
     houseOf(key: string): string | undefined {
         for (let folder = folderOf(key); folder !== ''; folder = folderOf(folder)) {
-            if ([...this.folders.get(folder)?.values() ?? []].some(items => items.some(ast.isJob))) return folder;
+            if (this.folders.has(folder) && this.saidIn(folder).jobs.length > 0) return folder;
         }
         return undefined;
     }
@@ -95,14 +112,19 @@ export class Jobs {
 
     /** True for documents in or below a folder whose job or rates were touched. */
     takeTouched(): (key: string) => boolean {
-        const folders = [...this.touched];
+        const { touched } = this;
         this.touched = new Set();
-        return key => folders.some(folder => key.startsWith(folder + '/'));
+        return key => {
+            if (touched.size === 0) return false;
+            for (let folder = folderOf(key); folder !== ''; folder = folderOf(folder)) if (touched.has(folder)) return true;
+            return false;
+        };
     }
 
     private forget(key: string): boolean {
         const folder = this.folders.get(folderOf(key));
         const had = folder?.delete(key) ?? false;
+        if (had) { this.version++; this.said.delete(folderOf(key)); }
         if (folder?.size === 0) this.folders.delete(folderOf(key));
         return had;
     }

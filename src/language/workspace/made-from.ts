@@ -1,14 +1,10 @@
-import { URI } from 'langium';
+import { URI, type LangiumDocument } from 'langium';
 import type { CofferSharedServices } from '../coffer-services.ts';
 
-/** Addresses of the files that a file imports, through any chain, and of the job and the rates it stands under with what these import. */
-export function madeFrom(uri: string, { workspace }: CofferSharedServices): string[] {
-    const document = workspace.LangiumDocuments.getDocument(URI.parse(uri));
-    if (!document) return [];
-    const holders = workspace.Jobs.holdFor(document);
-    const ofHolders = holders.flatMap(holder => {
-        const holding = workspace.LangiumDocuments.getDocument(URI.parse(holder));
-        return holding ? [...workspace.Imports.reached(holding)] : [];
-    });
-    return [...new Set([...workspace.Imports.reached(document), ...holders, ...ofHolders])];
+/** Addresses of the files that some files import, through any chain, and of the jobs and the rates they stand under with what these import. */
+export function madeFrom(uris: readonly string[], { workspace }: CofferSharedServices): string[] {
+    const documentsAt = (addresses: readonly string[]): LangiumDocument[] => addresses.flatMap(each => workspace.LangiumDocuments.getDocument(URI.parse(each)) ?? []);
+    const documents = documentsAt(uris);
+    const holders = [...new Set(documents.flatMap(document => workspace.Jobs.holdFor(document)))];
+    return [...new Set([...workspace.Imports.reached(...documents), ...holders, ...workspace.Imports.reached(...documentsAt(holders))])];
 }

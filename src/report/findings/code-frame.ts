@@ -16,7 +16,7 @@ export function codeFrame(lines: readonly string[], { start, end }: Range, mark 
     const line = lines[start.line];
     if (line === undefined) return [];
     const until = end.line > start.line ? line.length : end.character;
-    const cells = cellsOf(line);
+    const cells = cellsNear(line, start.character);
     const marked = cells.map(cell => cell.at >= start.character && cell.at < until);
     if (!marked.includes(true)) marked[Math.max(0, cells.findLastIndex(cell => cell.at < start.character) + 1)] = true;
     const [from, to] = window(cells, marked.indexOf(true));
@@ -36,10 +36,14 @@ export function linesOf(text: string): string[] {
 /** One visible character: where it starts in the text, what is shown for it, and how many columns that takes. */
 interface Cell { readonly at: number; readonly text: string; readonly width: number }
 
-function cellsOf(line: string): Cell[] {
+/** What of a line may be shown when it is cut around a place, and more: a line that has many findings must not be gone through for each of them. */
+function cellsNear(line: string, place: number): Cell[] {
+    const near = Math.min(place, line.length);
+    let from = Math.max(0, near - 2 * WIDEST - 2);
+    if (/[\udc00-\udfff]/.test(line[from] ?? '')) from--;
     const cells: Cell[] = [];
-    let at = 0;
-    for (const character of line) {
+    let at = from;
+    for (const character of line.slice(from, near + 2 * WIDEST + 2)) {
         cells.push({ at, ...shownAs(character) });
         at += character.length;
     }
@@ -47,6 +51,7 @@ function cellsOf(line: string): Cell[] {
 }
 
 function shownAs(character: string): { text: string; width: number } {
+    if (character >= ' ' && character <= '~') return { text: character, width: 1 };
     if (character === '\t') return { text: '    ', width: 4 };
     if (/[\p{Cf}\p{Mn}\p{Me}]/u.test(character)) return { text: /\p{Cf}/u.test(character) ? '' : character, width: 0 };
     if (/[\p{Cc}\p{Cs}]/u.test(character)) return { text: '\ufffd', width: 1 };

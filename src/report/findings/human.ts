@@ -4,14 +4,20 @@ import { cleanLine, counted, wrap, type Files, type Paint } from '../look.ts';
 import { codeFrame, linesOf } from './code-frame.ts';
 
 const WIDTH = 100;
+/** Nobody reads more than so many; whoever works through them with a program takes another format. */
+export const MOST_READ = 1000;
 
 /**
  * Findings to be read: the place, the words, the line with marks under what it is about, the other half of the
- * contradiction with its line, and what would mend it.
+ * contradiction with its line, and what would mend it. Of very many the first, and how many more there are.
  */
 export function humanFindings(findings: readonly Finding[], files: Files, paint: Paint): string {
     const lines = lineReader(files);
-    return findings.filter(f => !f.allowed).map(f => `${block(f, files, lines, paint)}\n`).join('\n');
+    const open = findings.filter(f => !f.allowed), more = open.length - MOST_READ;
+    return [
+        ...open.slice(0, MOST_READ).map(f => `${block(f, files, lines, paint)}\n`),
+        ...more > 0 ? [`And ${more} more: \`--format concise\` shows all of them.\n`] : [],
+    ].join('\n');
 }
 
 function block(finding: Finding, files: Files, lines: (uri: string) => readonly string[], paint: Paint): string {

@@ -47,7 +47,7 @@ class OpenFiles implements FilesThere {
     }
 
     reached(uri: string): readonly string[] {
-        return madeFrom(uri, this.services);
+        return madeFrom([uri], this.services);
     }
 }
 
