@@ -7,6 +7,10 @@ export const EXIT = {
     usage: 2,
     /** A mistake in this program. */
     internal: 101,
+    /** Told to end by the system, with its number of that: a closed terminal, Ctrl+C, and what `kill` sends. */
+    hungUp: 129,
+    interrupted: 130,
+    terminated: 143,
 } as const;
 export type ExitCode = (typeof EXIT)[keyof typeof EXIT];
 

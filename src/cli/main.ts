@@ -1,17 +1,14 @@
 import { rmSync } from 'node:fs';
+import { USUAL_STEPS } from '../cutting/look-closer.ts';
+import { boardsInThreads } from '../worker/boards-thread.ts';
 import { EXIT } from './exit-code.ts';
 import { nodeFiles } from './file-system.ts';
+import { ProcessInterrupts } from './interrupts.ts';
 import { run } from './program.ts';
 import { MOST_BYTES, reasonOf } from './read-text.ts';
 import { unfinished } from './replace-file.ts';
 
-const stop = new AbortController();
-process.once('SIGINT', () => {
-    stop.abort();
-    // Outside of --watch nothing listens: end as an interrupted program does, without waiting for the work.
-    process.once('SIGINT', () => process.exit(130));
-    if (!process.argv.includes('--watch')) process.exit(130);
-});
+const interrupts = new ProcessInterrupts();
 
 // whatever ends the program in the middle of a write leaves no half of a file behind
 process.on('exit', () => unfinished.forEach(path => rmSync(path, { force: true })));
@@ -33,10 +30,10 @@ async function readStdin(): Promise<Uint8Array> {
     return Buffer.concat(chunks);
 }
 
-/** A reader that has seen enough (`| head`) closes the pipe, which is no failure; a disk that is full is one. */
-function outputLost(error: NodeJS.ErrnoException): never {
-    if (error.code === 'EPIPE') process.exit(process.exitCode ?? EXIT.clean);
-    giveUp(`What the program writes ${reasonOf(error)}`);
+/** A reader that has seen enough (`| head`) closes the pipe, which is no failure, and no reason to write half of the files; a disk that is full is one. */
+function outputLost(error: NodeJS.ErrnoException): void {
+    if (error.code === 'EPIPE') interrupts.nobodyReads();
+    else giveUp(`What the program writes ${reasonOf(error)}`);
 }
 
 function giveUp(why: string): never {
@@ -55,9 +52,9 @@ async function serveEditor(): Promise<never> {
     return new Promise(() => {});
 }
 
-function internal(error: unknown): never {
+function internal(error: unknown): void {
     // Output that goes to a file is written at once, and fails here; files that the program writes are looked after where it does.
-    if ((error as NodeJS.ErrnoException | undefined)?.syscall === 'write') outputLost(error as NodeJS.ErrnoException);
+    if ((error as NodeJS.ErrnoException | undefined)?.syscall === 'write') return outputLost(error as NodeJS.ErrnoException);
     process.stderr.write(`cofferwright: this is a mistake in the program, not in your files.\n${error instanceof Error ? error.stack : String(error)}\n`);
     process.exit(EXIT.internal);
 }
@@ -70,5 +67,8 @@ function currentFolder(): string {
     }
 }
 
-run(process.argv.slice(2), { cwd: currentFolder(), disk: nodeFiles, stdout: process.stdout, stderr: process.stderr, env: process.env, readStdin, serveEditor, stop: stop.signal })
+// in a bundle of its own, beside this one. A search that fails is a mistake in the program: a plan that is less than was asked for must not look like one
+const prover = boardsInThreads(new URL('./boards-worker.js', import.meta.url), { steps: USUAL_STEPS, keep: true, say: words => { throw new Error(words); } });
+
+run(process.argv.slice(2), { cwd: currentFolder(), disk: nodeFiles, stdout: process.stdout, stderr: process.stderr, env: process.env, readStdin, serveEditor, prover, interrupts })
     .then(code => { process.exitCode = code; }, internal);

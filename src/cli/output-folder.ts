@@ -25,13 +25,16 @@ export class OutputFolder {
     private readonly folder: string;
     private made: MadeFiles | undefined;
 
-    constructor(private readonly options: OutputOptions, private readonly world: Pick<World, 'cwd' | 'terminal' | 'disk'>) {
+    constructor(private readonly options: OutputOptions, private readonly world: Pick<World, 'cwd' | 'terminal' | 'disk' | 'interrupts'>) {
         this.folder = resolve(world.cwd, options.out);
     }
 
     /** Writes what may be written and prints the names. Throws a UsageError where the folder itself cannot be had. */
     async write(files: readonly OutputFile[]): Promise<void> {
-        if (files.length === 0) return;
+        if (files.length > 0) await this.world.interrupts.tidily(() => this.writeAll(files));
+    }
+
+    private async writeAll(files: readonly OutputFile[]): Promise<void> {
         const made = this.made ??= await this.open();
         const planned: Planned[] = [];
         for (const file of files) {

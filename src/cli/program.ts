@@ -13,6 +13,7 @@ import { PAGE_FORMATS, print, PRINTED_PAGES, type PrintOptions } from './command
 import { LABEL_PAPERS, labels, saw, type LabelOptions, type SawOptions } from './commands/saw.ts';
 import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
 import type { World } from './world.ts';
+import { codeOfStop } from './interrupts.ts';
 import { openTerminal, type ColorChoice } from './terminal.ts';
 import { version } from './version.ts';
 
@@ -25,7 +26,8 @@ const ABOUT = 'Coffered ceilings of box beams, written as text: what does not fi
 const NOTES = `
 Files are .coffer files or folders of them; - is standard input; nothing means the current folder.
 
-Exit codes: 0 nothing wrong, 1 something found or a list incomplete, 2 asked wrongly or a file that cannot be read or written, 101 a mistake in this program.
+Exit codes: 0 nothing wrong, 1 something found or a list incomplete, 2 asked wrongly or a file that cannot be read or written, 101 a mistake in this program;
+stopped by Ctrl+C 130, by another program 143.
 
 It computes and draws; it does not judge whether a ceiling is safe. Local codes and licensed people come first.`;
 
@@ -35,7 +37,7 @@ export async function run(argv: readonly string[], world: Surroundings): Promise
     const program = command(world, async job => { code = await job(openTerminal(program.opts<{ color: ColorChoice }>().color, world)); });
     try {
         await program.parseAsync([...argv], { from: 'user' });
-        return code;
+        return codeOfStop(world.interrupts.stopped) ?? code;
     } catch (error) {
         if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.clean : EXIT.usage;
         if (!(error instanceof UsageError)) throw error;

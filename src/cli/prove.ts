@@ -1,26 +1,46 @@
-import { lookCloser, USUAL_STEPS } from '../cutting/look-closer.ts';
 import type { BoardPlan } from '../cutting/model.ts';
 import type { Answer, Questions } from '../cutting/questions.ts';
-import type { LinearSolver } from '../cutting/solve/solver.ts';
-import { solverBy } from '../worker/highs.ts';
+import type { World } from './world.ts';
 
-/** The plan after looking for cheaper ones and for the proof that there are none. */
-export async function proved({ asked, answered }: Questions): Promise<BoardPlan> {
-    if (asked.length === 0) return answered(new Map());
-    const answers = new Map<number, Answer>();
-    for (const { index, answer } of lookCloser(asked, await (loading ??= loadSolver()), USUAL_STEPS)) answers.set(index, answer);
-    return answered(answers);
+/** Shown meanwhile. */
+export const LOOKING = 'Looking for the cheapest boards … Ctrl+C takes the best so far.';
+
+/** Makes a plan of what is asked. */
+export type Solve = (questions: Questions) => Promise<BoardPlan>;
+
+/**
+ * How boards are looked for in one run: `quick` takes the plan that is made at once; otherwise cheaper ones are looked for, and the
+ * proof that there are none. Whoever tells the program to stop gets the best that is known by then.
+ */
+export function solveBy({ quick }: { readonly quick: boolean }, { prover, interrupts, terminal }: World): Solve {
+    if (quick) return ({ first }) => Promise.resolve(first);
+    let told = false;
+    return async ({ asked, answered, first }) => {
+        if (asked.length === 0) return first;
+        const answers = new Map<number, Answer>();
+        const isWhole = await interrupts.stoppable(stop => searched(asked, prover, answers, stop));
+        if (!isWhole && !told) terminal.say('The search for cheaper boards was stopped: these are the best that were found until then.');
+        told ||= !isWhole;
+        return answered(answers, { atOnce: !isWhole });
+    };
 }
 
-/** The plan that is made at once. */
-export function atOnce({ first }: Questions): Promise<BoardPlan> {
-    return Promise.resolve(first);
-}
-
-let loading: Promise<LinearSolver> | undefined;
-
-/** It lies beside the program as WebAssembly, and is loaded only where it is needed, since it is large. */
-async function loadSolver(): Promise<LinearSolver> {
-    const { default: load } = await import('highs');
-    return solverBy(await load());
+/** Gathers the answers as they are found. False where it was stopped before the last of them. */
+function searched(asked: Questions['asked'], prover: World['prover'], answers: Map<number, Answer>, stop: AbortSignal): Promise<boolean> {
+    if (stop.aborted) return Promise.resolve(false);
+    return new Promise(done => {
+        let open = asked.length;
+        const end = prover.prove(asked, (index, answer, isLast) => {
+            answers.set(index, answer);
+            if (isLast) open--;
+            if (open > 0) return;
+            stop.removeEventListener('abort', halt);
+            done(true);
+        });
+        const halt = (): void => {
+            end();
+            done(false);
+        };
+        stop.addEventListener('abort', halt, { once: true });
+    });
 }

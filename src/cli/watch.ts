@@ -28,33 +28,56 @@ export async function keepChecking({ workspace, paths, world, asked, again }: Wa
         cwd: world.cwd, ignoreInitial: true, awaitWriteFinish: { stabilityThreshold: SETTLE_MS, pollInterval: 20 },
         ignored: path => /[\\/](node_modules|\.[^\\/.]+)([\\/]|$)/.test(path.slice(world.cwd.length)),
     });
-    let running: Promise<void> = Promise.resolve();
-    let waiting = false;
-    const changed = (): void => {
-        if (waiting) return;
-        waiting = true;
-        running = running.then(async () => {
-            waiting = false;
-            const { files, problems } = await filesNow(asked, world, paths);
-            if (!await workspace.refresh(files)) return;
-            watcher.add(folders());
-            world.terminal.say('');
-            [...problems, ...workspace.problems()].forEach(problem => world.terminal.say(problem));
-            await again();
-            world.terminal.say(STANDING_BY);
-        }).catch((error: unknown) => { world.terminal.say(String(error)); });
+    const changes = new Changes();
+    watcher.on('all', (_event, path) => { if (path.endsWith(SUFFIX)) changes.come(); });
+    let isNews = true;
+    const next = (stop: AbortSignal): Promise<boolean> => {
+        if (isNews) world.terminal.say('Watching for changes; stop with Ctrl+C.');
+        isNews = false;
+        return changes.next(stop);
     };
-    watcher.on('all', (_event, path) => { if (path.endsWith(SUFFIX)) changed(); });
-    world.terminal.say(STANDING_BY);
-    await new Promise<void>(done => {
-        if (world.stop.aborted) done();
-        world.stop.addEventListener('abort', () => done(), { once: true });
-    });
+    const look = async (): Promise<void> => {
+        const { files, problems } = await filesNow(asked, world, paths);
+        if (!await workspace.refresh(files)) return;
+        watcher.add(folders());
+        world.terminal.say('');
+        [...problems, ...workspace.problems()].forEach(problem => world.terminal.say(problem));
+        isNews = true;
+        await again();
+    };
+    // it can be stopped while it waits; while it checks, the system ends it on the spot
+    while (await world.interrupts.stoppable(next))
+        await look().catch((error: unknown) => { world.terminal.say(String(error)); });
     await watcher.close();
-    await running;
     return EXIT.clean;
 }
-const STANDING_BY = 'Watching for changes; stop with Ctrl+C.';
+
+/** Changes that are waited for; those that come while nobody waits are one. */
+class Changes {
+    private has = false;
+    private tell = (): void => {};
+
+    come(): void {
+        this.has = true;
+        this.tell();
+    }
+
+    /** True when there is a change, false when it is told to stop. */
+    next(stop: AbortSignal): Promise<boolean> {
+        return new Promise(done => {
+            const settle = (): void => {
+                if (!this.has && !stop.aborted) return;
+                stop.removeEventListener('abort', settle);
+                this.tell = () => {};
+                this.has = false;
+                done(!stop.aborted);
+            };
+            this.tell = settle;
+            stop.addEventListener('abort', settle);
+            settle();
+        });
+    }
+}
 
 /** What was asked for, as it is on the disk now: files of a folder come and go. */
 async function filesNow(asked: Asked, { cwd, disk }: World, paths: readonly string[]): Promise<Found> {

@@ -1,4 +1,6 @@
+import type { BoardProver } from '../cutting/board-prover.ts';
 import type { FileSystem } from './file-system.ts';
+import type { Interrupts } from './interrupts.ts';
 import type { Terminal } from './terminal.ts';
 
 /** The world the program runs in: replaced by tests, never reached for. */
@@ -8,6 +10,7 @@ export interface World {
     readonly disk: FileSystem;
     /** All of standard input, or more than `MOST_BYTES` of it. */
     readStdin(): Promise<Uint8Array>;
-    /** Ends `--watch`. */
-    readonly stop: AbortSignal;
+    /** Looks for cheaper boards. */
+    readonly prover: BoardProver;
+    readonly interrupts: Interrupts;
 }

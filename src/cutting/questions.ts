@@ -20,8 +20,8 @@ export interface Questions {
     readonly first: BoardPlan;
     /** Plain data, one a stock that anything is cut from: to be sent to whoever looks for the answer. */
     readonly asked: readonly Asked[];
-    /** The plan as it is with the answers found so far, by the index of the question. */
-    answered(answers: ReadonlyMap<number, Answer>): BoardPlan;
+    /** The plan as it is with the answers found so far, by the index of the question. `atOnce`: offcuts are made longer only as far as that takes no time. */
+    answered(answers: ReadonlyMap<number, Answer>, how?: { readonly atOnce: boolean }): BoardPlan;
 }
 export interface Asked { readonly problem: CuttingProblem; readonly layouts: readonly Layout[] }
 /** A plan for the problem, and what no plan costs less than, in the problem's units. */
@@ -35,7 +35,7 @@ export function questionsOf(pieces: readonly Piece[], job: JobSettings, before: 
     return {
         first: planOf(first, unplaced),
         asked: drafts.map(({ posed, layouts }) => ({ problem: posed.problem, layouts })),
-        answered: answers => planOf(drafts.map((draft, i) => (answers.has(i) ? stockPlan(draft, job, answers.get(i)) : first[i]!)), unplaced),
+        answered: (answers, { atOnce } = { atOnce: false }) => planOf(drafts.map((draft, i) => (answers.has(i) ? stockPlan(draft, job, answers.get(i), atOnce ? QUICK_LOOKS : LOOKS) : first[i]!)), unplaced),
     };
 }
 
@@ -118,10 +118,10 @@ function reasonFor({ piece, length }: Blank, offers: readonly Offer[], job: JobS
         : `no ${stock.name} is sold that is at most ${show(job.longestBoard?.value ?? 0)} long`;
 }
 
-function stockPlan({ posed, offers, layouts: first }: Draft, job: JobSettings, answer?: Answer): StockPlan {
+function stockPlan({ posed, offers, layouts: first }: Draft, job: JobSettings, answer?: Answer, looks = QUICK_LOOKS): StockPlan {
     // an offcut is what is left after the last cut
     const shortest = Math.ceil((job.shortestOffcut.value + posed.saw.cut) / posed.lengthUnit);
-    const layouts = withLongerOffcuts(posed.problem, answer?.layouts ?? first, shortest, answer ? LOOKS : QUICK_LOOKS);
+    const layouts = withLongerOffcuts(posed.problem, answer?.layouts ?? first, shortest, looks);
     return stockPlanOf(posed, layouts, offers, job, answer ? knownOf(posed, { ...answer, layouts }) : firstPlan(posed.kinds.least));
 }
 

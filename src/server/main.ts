@@ -26,4 +26,4 @@ function overStdio(): Connection {
 }
 // a bundle of its own beside the command line's, where the boards' solver lies
 const boardsWorker = join(__dirname, '../cli/boards-worker.js');
-serve(connection, new NodeFileSystemProvider(), undefined, say => boardsInThreads(boardsWorker, USUAL_STEPS, say));
+serve(connection, new NodeFileSystemProvider(), undefined, say => boardsInThreads(boardsWorker, { steps: USUAL_STEPS, say }));

@@ -13,7 +13,7 @@ import { ServerFileSystem } from './file-system.ts';
 import { answerFilesOfJob } from './files-of-job.ts';
 import { FittingDiagnostics } from './fitting-diagnostics.ts';
 import { COLORS, type ColorsParams } from './messages.ts';
-import type { BoardProver } from './panes/board-proofs.ts';
+import type { BoardProver } from '../cutting/board-prover.ts';
 import { Panes } from './panes/panes.ts';
 import { Refresh } from './refresh.ts';
 import { CloseLook, type LookClosely } from './late/close-look.ts';

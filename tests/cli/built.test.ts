@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { some } from '../support/full.ts';
 import { folderWith } from './folder.ts';
 import { den, house, tooWide } from './house.ts';
 
@@ -13,7 +14,13 @@ const main = join(folder, 'main.mjs');
 beforeAll(async () => {
     // @ts-expect-error a build script, which has no types
     const { forNode, requireInEsm } = await import('../../src/build/bundle.mjs') as { forNode: object; requireInEsm: string };
-    await build({ ...forNode, format: 'esm', entryPoints: ['src/cli/main.ts'], outfile: main, banner: { js: requireInEsm } });
+    const esm = { ...forNode, format: 'esm' as const, banner: { js: requireInEsm } };
+    await Promise.all([
+        build({ ...esm, entryPoints: ['src/cli/main.ts'], outfile: main }),
+        build({ ...esm, entryPoints: ['src/worker/boards-worker.ts'], outfile: join(folder, 'boards-worker.js') }),
+    ]);
+    copyFileSync('node_modules/highs/build/highs.wasm', join(folder, 'highs.wasm'));
+    writeFileSync(join(folder, 'package.json'), '{ "type": "module" }');
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
@@ -47,7 +54,6 @@ describe('the built program', () => {
     });
 
     test('looks for the cheapest boards with the solver that lies beside it', () => {
-        copyFileSync('node_modules/highs/build/highs.wasm', join(folder, 'highs.wasm'));
         const { out, err, code } = run(folderWith(house), ['boards']);
         expect(out).toContain('For den. None cheaper exists.');
         expect({ err, code }).toEqual({ err: '', code: 0 });
@@ -75,10 +81,54 @@ describe('the built program', () => {
             .toBe('2 cofferwright: The current folder is not there\n');
     });
 
+    test.skipIf(process.platform === 'win32')('a closed pipe keeps no file from being written, and ends --watch', async () => {
+        const sh = (script: string, cwd: string) => spawnSync('sh', ['-c', script, process.execPath, main], { cwd, encoding: 'utf8', timeout: 60_000 });
+        const cwd = folderWith(house);
+        const drawn = sh('{ "$0" "$1" draw; echo "ended with $?" >&2; } | true', cwd);
+        expect(drawn.stderr).toBe('ended with 0\n');
+        expect(readdirSync(join(cwd, 'drawings')).sort()).toEqual(['.cofferwright.sha256', 'plan-den.svg', 'section-box.svg']);
+        expect(sh('{ "$0" "$1" cut-list; echo "ended with $?" >&2; } | head -1', cwd).stderr).toBe('ended with 0\n');
+        expect(sh('{ "$0" "$1" check --watch; echo "ended with $?" >&2; } | true', folderWith(tooWide)).stderr).toMatch(/Watching for changes; stop with Ctrl\+C\.\nended with 0\n$/);
+    });
+
+    describe('is stopped while it looks for cheaper boards', () => {
+        const COMMANDS: readonly (readonly [signal: NodeJS.Signals, code: number, ...argv: string[]])[] = [
+            ['SIGINT', 130, 'boards'], ['SIGTERM', 143, 'order'], ['SIGINT', 130, 'boards', '--format', 'json'], ['SIGINT', 130, 'saw'], ['SIGTERM', 143, 'labels'],
+            ['SIGINT', 130, 'estimate'], ['SIGINT', 130, 'print', '--page', 'boards'], ['SIGHUP', 129, 'bid', '--format', 'html'],
+        ];
+        // the search as it is, but what it finds last never comes: so it is sure to be going on
+        const endless = `import { Worker } from 'node:worker_threads';
+            const { on, postMessage } = Worker.prototype;
+            let open = 0;
+            Worker.prototype.postMessage = function (message) { open = message.asked.length; return postMessage.call(this, message); };
+            Worker.prototype.on = function (name, heard) {
+                return on.call(this, name, name !== 'message' ? heard : ({ found }) => {
+                    heard({ found: { ...found, isLast: false } });
+                    if (found.isLast && --open === 0) process.send('found');
+                });
+            };`;
+
+        test.each(some(COMMANDS, 4))('by %s: %i; the best plan is kept: %s', async (signal, code, ...argv) => {
+            writeFileSync(join(folder, 'endless.mjs'), endless);
+            const cwd = folderWith(house), twin = folderWith(house);
+            const child = spawn(process.execPath, ['--import', join(folder, 'endless.mjs'), main, ...argv], { cwd, stdio: ['ignore', 'pipe', 'pipe', 'ipc'] });
+            let out = '', err = '';
+            child.stdout!.on('data', (chunk: Buffer) => { out += String(chunk); });
+            child.stderr!.on('data', (chunk: Buffer) => { err += String(chunk); });
+            child.on('message', () => child.kill(signal));
+            const ended = await new Promise(done => child.once('close', (exit, killed) => done(killed ?? exit)));
+            const whole = run(twin, argv);
+            expect({ ended, err }).toEqual({ ended: code, err: `The search for cheaper boards was stopped: these are the best that were found until then.\n${whole.err}` });
+            expect(out).toBe(whole.out);
+            expect(out).not.toBe('');
+            expect(readdirSync(cwd, { recursive: true }).sort()).toEqual(readdirSync(twin, { recursive: true }).sort());
+        });
+    });
+
     test('Ctrl+C ends --watch in good order', async () => {
         const child = spawn(process.execPath, [main, 'check', '--watch'], { cwd: folderWith(house), stdio: ['ignore', 'ignore', 'pipe'] });
         child.stderr.on('data', (chunk: Buffer) => { if (String(chunk).includes('Watching')) child.kill('SIGINT'); });
-        expect(await new Promise(done => child.once('exit', (code, signal) => done(signal ?? code)))).toBe(0);
+        expect(await new Promise(done => child.once('exit', (code, signal) => done(signal ?? code)))).toBe(130);
     });
 
     test('nothing is written where nothing should be', () => {

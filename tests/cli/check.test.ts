@@ -253,7 +253,7 @@ describe('watching', () => {
         expect(ran.err.split('\n').filter(line => / in \d files?/.test(line)).map(line => line.replace(/^(\d+ errors?|Nothing found).*( in)/, '$1$2'))).toEqual([
             'Nothing found in 4 files', '1 error in 4 files', 'Nothing found in 4 files', '1 error in 5 files', 'Nothing found in 4 files',
         ]);
-        expect(ran.code).toBe(0);
+        expect(ran.code).toBe(130);
     });
 
     test('says what cannot be read any more, and sees a missing file come', async () => {
@@ -277,6 +277,6 @@ describe('watching', () => {
             '1 error in 1 file', 'Nothing found in 2 files', 'a.coffer is UTF-16 text: save it as UTF-8', '1 file could not be read, and was not checked',
             'a.coffer is not there',
         ]);
-        expect(ran.code).toBe(0);
+        expect(ran.code).toBe(130);
     });
 });

@@ -2,17 +2,19 @@ import { Writable } from 'node:stream';
 import type { ExitCode } from '../../src/cli/exit-code.ts';
 import { nodeFiles, type FileSystem } from '../../src/cli/file-system.ts';
 import { run } from '../../src/cli/program.ts';
+import type { BoardProver } from '../../src/cutting/board-prover.ts';
+import { proverHere } from './prover.ts';
 
 export interface Ran { readonly code: ExitCode; readonly out: string; readonly err: string }
-export interface Around { readonly stdin?: string | Uint8Array; readonly env?: NodeJS.ProcessEnv; readonly isTerminal?: boolean; readonly stop?: AbortSignal; readonly onErr?: (all: string) => void; readonly disk?: FileSystem }
+export interface Around { readonly stdin?: string | Uint8Array; readonly env?: NodeJS.ProcessEnv; readonly isTerminal?: boolean; readonly stop?: AbortSignal; readonly onErr?: (all: string) => void; readonly disk?: FileSystem; readonly prover?: BoardProver }
 
 /** Runs the program in this process, as if it had been called in `cwd`. */
-export async function cofferwright(cwd: string, argv: readonly string[], { stdin = '', env = {}, isTerminal = false, stop = new AbortController().signal, onErr, disk = nodeFiles }: Around = {}): Promise<Ran> {
+export async function cofferwright(cwd: string, argv: readonly string[], { stdin = '', env = {}, isTerminal = false, stop = new AbortController().signal, onErr, disk = nodeFiles, prover = proverHere }: Around = {}): Promise<Ran> {
     let [out, err] = ['', ''];
     const stream = (write: (text: string) => void): NodeJS.WriteStream =>
         Object.assign(new Writable({ write: (chunk: Buffer, _encoding, done) => { write(String(chunk)); done(); } }), { isTTY: isTerminal }) as unknown as NodeJS.WriteStream;
     const code = await run(argv, {
-        cwd, env, stop, disk, serveEditor: () => Promise.reject(new Error('a test has no editor')), readStdin: () => Promise.resolve(typeof stdin === 'string' ? new TextEncoder().encode(stdin) : stdin),
+        cwd, env, disk, prover, interrupts: { stopped: stop, stoppable: work => work(stop), tidily: work => work() }, serveEditor: () => Promise.reject(new Error('a test has no editor')), readStdin: () => Promise.resolve(typeof stdin === 'string' ? new TextEncoder().encode(stdin) : stdin),
         stdout: stream(text => { out += text; }) as NodeJS.Process['stdout'],
         stderr: stream(text => { err += text; onErr?.(err); }) as NodeJS.Process['stderr'],
     });

@@ -4,10 +4,11 @@ import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { BoardProver } from '../../src/cutting/board-prover.ts';
 import { lookCloser, USUAL_STEPS, type Found } from '../../src/cutting/look-closer.ts';
 import { questionsOf, type Asked } from '../../src/cutting/questions.ts';
 import { boardsContent } from '../../src/pages/boards/content.ts';
-import { BoardProofs, type BoardProver } from '../../src/server/panes/board-proofs.ts';
+import { BoardProofs } from '../../src/server/panes/board-proofs.ts';
 import { inches } from '../../src/quantity/rational.ts';
 import { boardsInThreads } from '../../src/worker/boards-thread.ts';
 import { solverBy } from '../../src/worker/highs.ts';
@@ -111,7 +112,7 @@ describe('in a thread', () => {
     const { asked } = questionsOf([30, 41, 52, 20, 20, 63].map((length, i) => piece(`p${i}`, pine, inches(length))), job());
     const search = (script: string) => new Promise<{ found: Found[]; said: string[] }>(resolve => {
         const found: Found[] = [], said: string[] = [];
-        boardsInThreads(script, USUAL_STEPS, words => said.push(words)).prove(asked, (index, answer, isLast) => {
+        boardsInThreads(script, { steps: USUAL_STEPS, say: words => said.push(words) }).prove(asked, (index, answer, isLast) => {
             found.push({ index, answer, isLast });
             if (isLast) resolve({ found, said });
         });
@@ -126,7 +127,7 @@ describe('in a thread', () => {
 
     test('a search that is ended says nothing more', async () => {
         const found: Found[] = [];
-        boardsInThreads(join(folder, 'boards-worker.mjs'), USUAL_STEPS, () => undefined).prove(asked, (index, answer, isLast) => found.push({ index, answer, isLast }))();
+        boardsInThreads(join(folder, 'boards-worker.mjs'), { steps: USUAL_STEPS, say: () => undefined }).prove(asked, (index, answer, isLast) => found.push({ index, answer, isLast }))();
         await new Promise(resolve => { setTimeout(resolve, 300); });
         expect(found).toEqual([]);
     });

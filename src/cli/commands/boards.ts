@@ -14,8 +14,8 @@ import { humanOrder } from '../../report/order/human.ts';
 import { jsonOrder } from '../../report/order/json.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
 import { isSound, planHouses } from '../houses.ts';
+import { LOOKING, solveBy } from '../prove.ts';
 import type { World } from '../world.ts';
-import { atOnce, proved } from '../prove.ts';
 import { housesAsked, type ListOptions } from './lists.ts';
 
 export interface BoardsOptions extends ListOptions {
@@ -59,8 +59,8 @@ export async function order(options: BoardsOptions, world: World): Promise<ExitC
 /** Plans of the houses that were asked for: the first, or what was found by looking closer. */
 export async function planned(options: BoardsOptions, world: World): Promise<{ plans: HousePlan[]; houses: House[]; files: Files; code: ExitCode }> {
     const { houses, all, files, code } = await housesAsked(options, world);
-    world.terminal.progress('Looking for the cheapest boards …');
-    const plans = await planHouses(houses, all, options.quick ? atOnce : proved);
+    world.terminal.progress(LOOKING);
+    const plans = await planHouses(houses, all, solveBy(options, world));
     world.terminal.progress('');
     return { plans, houses, files, code };
 }

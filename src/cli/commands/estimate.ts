@@ -13,7 +13,7 @@ import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
 import { isSound } from '../houses.ts';
 import type { World } from '../world.ts';
 import type { Workspace } from '../workspace.ts';
-import { atOnce, proved } from '../prove.ts';
+import { LOOKING, solveBy } from '../prove.ts';
 import type { BoardsOptions } from './boards.ts';
 import { housesAsked, type HousesAsked } from './lists.ts';
 
@@ -37,23 +37,24 @@ export async function estimate(options: EstimateOptions, world: World): Promise<
 }
 
 /** Each house with its price and the alternates that were asked for, all with the boards that `boards` would buy. Throws a UsageError for one that there is not. */
-export async function pricesOf({ houses, workspace }: HousesAsked, { with: names, quick }: Pick<EstimateOptions, 'with' | 'quick'>, { terminal }: World): Promise<HousePrice[]> {
+export async function pricesOf({ houses, workspace }: HousesAsked, { with: names, quick }: Pick<EstimateOptions, 'with' | 'quick'>, world: World): Promise<HousePrice[]> {
     const known = houses.flatMap(house => house.alternates.map(({ name }) => name));
     const unknown = names.filter(name => !known.includes(name));
     if (unknown.length > 0) throw new UsageError(`There is no alternate ${unknown.join(', ')} here; there is ${known.join(', ') || 'none'}`);
     const looking = { nameOf: workspace.files.nameOf, fileOf: (uri: string) => workspace.contentOf(uri) };
     const prices: HousePrice[] = [];
     const before: BoardPlan[] = [];
-    terminal.progress('Looking for the cheapest boards …');
+    const solve = solveBy({ quick }, world);
+    world.terminal.progress(LOOKING);
     for (const house of houses) {
         const rooms = house.rooms.map(({ room }) => room);
         const asked = names.length === 0 ? house.alternates : together(house, names, workspace);
-        const plans = await pricePlans(rooms, asked, house.job, before, quick ? atOnce : proved);
+        const plans = await pricePlans(rooms, asked, house.job, before, solve);
         before.push(plans.plan);
         const priced = price(rooms, house.job, plans.plan);
         prices.push({ house, priced, alternates: asked.map(alternate => priceWith(alternate, rooms, house.job, { ...looking, plans })) });
     }
-    terminal.progress('');
+    world.terminal.progress('');
     return prices;
 }
 

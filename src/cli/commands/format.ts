@@ -41,7 +41,7 @@ function foldersAsked(path: string, asked: readonly string[], cwd: string): stri
     return (asked.length === 0 ? [cwd] : asked.map(name => resolve(cwd, name))).filter(name => isWithin(path, name)).map(name => (name === path ? dirname(path) : name));
 }
 
-async function formatFile(path: string, name: string, check: boolean, folders: readonly string[], { terminal, disk }: World): Promise<{ code: ExitCode; changed: boolean }> {
+async function formatFile(path: string, name: string, check: boolean, folders: readonly string[], { terminal, disk, interrupts }: World): Promise<{ code: ExitCode; changed: boolean }> {
     try {
         const { text, hasMark, stats } = await readText(path, disk);
         const formatted = formatText(text);
@@ -54,7 +54,7 @@ async function formatFile(path: string, name: string, check: boolean, folders: r
         else {
             const to = await destinationOf(disk, path, folders);
             if (stats.nlink > 1) throw new Error('has a second name on the disk (a hard link), from which it would be parted: left as it is');
-            await replaceFile(disk, to.path, hasMark ? `\ufeff${formatted}` : formatted, stats);
+            await interrupts.tidily(() => replaceFile(disk, to.path, hasMark ? `\ufeff${formatted}` : formatted, stats));
         }
         return { code: check ? EXIT.findings : EXIT.clean, changed: true };
     } catch (error) {

@@ -8,8 +8,8 @@ import { Boards, type HouseToCut } from '../../pipeline/boards.ts';
 import { inspectClosely } from '../../pipeline/inspect-closely.ts';
 import { pricePlans } from '../../pipeline/price-plans.ts';
 import { UsageError, type ExitCode } from '../exit-code.ts';
+import { LOOKING, solveBy } from '../prove.ts';
 import type { World } from '../world.ts';
-import { atOnce, proved } from '../prove.ts';
 import { writeRoomFiles, type RoomFilesOptions } from '../room-files.ts';
 import type { Workspace } from '../workspace.ts';
 
@@ -23,7 +23,7 @@ export async function print(options: PrintOptions, world: World): Promise<ExitCo
     if (!make) throw new UsageError(`The page ${options.page} is kept as ${PAGE_FORMATS.filter(format => page.exports[format]).join(' or ')}, not as ${options.format}.`);
     let known: Known | undefined;
     return writeRoomFiles(options, world, 'Printing', async (ceiling, workspace) => {
-        known ??= await knownOf(workspace, options);
+        known ??= await knownOf(workspace, options, world);
         const { rooms } = known;
         const there = rooms.all().find(({ layout }) => layout.ceiling === ceiling), room = there && rooms.onPage(there);
         if (!room || (page.ofHouse && room.house[0]!.ceiling !== ceiling)) return [];
@@ -36,14 +36,15 @@ export async function print(options: PrintOptions, world: World): Promise<ExitCo
 interface Known { readonly rooms: RoomsOnPages }
 
 /** The rooms that are asked for, and their boards as `boards`, `order` and `estimate` look for them, where the page shows any. */
-async function knownOf(workspace: Workspace, { room: names, page, quick }: PrintOptions): Promise<Known> {
+async function knownOf(workspace: Workspace, { room: names, page, quick }: PrintOptions, world: World): Promise<Known> {
     const files = { all: () => workspace.uris(), content: (uri: string) => workspace.contentOf(uri), reached: (uri: string) => workspace.madeFrom(uri) };
     const ways = { closely: inspectClosely, nameOf: workspace.files.nameOf };
     const picked = names.length === 0 ? {} : { isWanted: (room: { readonly name: string }): boolean => names.includes(room.name) };
     const rooms = new RoomsOnPages(files, { ...ways, ...picked });
     if (!PAGES[page]!.showsBoards) return { rooms };
     const all = housesIn(new RoomsOnPages(files, ways)), houses = housesIn(rooms);
-    const boards = new Boards(all.map(toCut)), solve = quick ? atOnce : proved;
+    const boards = new Boards(all.map(toCut)), solve = solveBy({ quick }, world);
+    world.terminal.progress(LOOKING);
     const found = new Map<string, RoomOnPage['boards']>();
     const before: BoardPlan[] = [], beforePrices: BoardPlan[] = [];
     for (const house of houses) {

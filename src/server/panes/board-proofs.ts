@@ -1,17 +1,9 @@
+import type { BoardProver } from '../../cutting/board-prover.ts';
 import type { BoardPlan } from '../../cutting/model.ts';
-import type { Answer, Asked, Questions } from '../../cutting/questions.ts';
+import type { Answer, Questions } from '../../cutting/questions.ts';
 import type { RoomOnPage } from '../../pages/page.ts';
 import { Boards } from '../../pipeline/boards.ts';
 import type { TakeOff } from '../../takeoff/model.ts';
-
-/** Looks for cheaper boards somewhere else than here, so that whatever the editor asks meanwhile is answered. */
-export interface BoardProver {
-    /**
-     * Takes the questions one after the other. `found`: a better plan or a better bound for the question of that index, `isLast`
-     * where nothing more comes for it. Returns what ends the search; nothing is found any more after that.
-     */
-    prove(asked: readonly Asked[], found: (index: number, answer: Answer, isLast: boolean) => void): () => void;
-}
 
 /** The boards of one house as far as they are known. */
 interface Known {

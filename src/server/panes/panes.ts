@@ -1,5 +1,6 @@
 import { DocumentState } from 'langium';
 import type { Connection } from 'vscode-languageserver';
+import type { BoardProver } from '../../cutting/board-prover.ts';
 import type { CofferSharedServices } from '../../language/coffer-services.ts';
 import { isPaneKind } from '../../pages/kinds.ts';
 import type { RoomOnPage } from '../../pages/page.ts';
@@ -10,7 +11,7 @@ import {
     type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneMarkParams, type PaneMarkResult, type PaneSelectionParams, type PaneShowsParams,
 } from '../messages.ts';
 import { base64Of } from './base64.ts';
-import { BoardProofs, type BoardProver } from './board-proofs.ts';
+import { BoardProofs } from './board-proofs.ts';
 import { roomAt, roomFor, type Place } from './choose.ts';
 import { keysAt } from './keys.ts';
 import { markEdits } from './mark.ts';
