@@ -92,9 +92,9 @@ describe('the built program', () => {
     });
 
     describe('is stopped while it looks for cheaper boards', () => {
-        const COMMANDS: readonly (readonly [signal: NodeJS.Signals, code: number, ...argv: string[]])[] = [
-            ['SIGINT', 130, 'boards'], ['SIGTERM', 143, 'order'], ['SIGINT', 130, 'boards', '--format', 'json'], ['SIGINT', 130, 'saw'], ['SIGTERM', 143, 'labels'],
-            ['SIGINT', 130, 'estimate'], ['SIGINT', 130, 'print', '--page', 'boards'], ['SIGHUP', 129, 'bid', '--format', 'html'],
+        const COMMANDS: readonly (readonly [signal: NodeJS.Signals, code: number, argv: readonly string[]])[] = [
+            ['SIGINT', 130, ['boards']], ['SIGTERM', 143, ['order']], ['SIGINT', 130, ['boards', '--format', 'json']], ['SIGINT', 130, ['saw']], ['SIGTERM', 143, ['labels']],
+            ['SIGINT', 130, ['estimate']], ['SIGINT', 130, ['print', '--page', 'boards']], ['SIGHUP', 129, ['bid', '--format', 'html']],
         ];
         // the search as it is, but what it finds last never comes: so it is sure to be going on
         const endless = `import { Worker } from 'node:worker_threads';
@@ -108,7 +108,7 @@ describe('the built program', () => {
                 });
             };`;
 
-        test.each(some(COMMANDS, 4))('by %s: %i; the best plan is kept: %s', async (signal, code, ...argv) => {
+        test.each(some(COMMANDS, 4))('by %s: %i; the best plan is kept: %j', async (signal, code, argv) => {
             writeFileSync(join(folder, 'endless.mjs'), endless);
             const cwd = folderWith(house), twin = folderWith(house);
             const child = spawn(process.execPath, ['--import', join(folder, 'endless.mjs'), main, ...argv], { cwd, stdio: ['ignore', 'pipe', 'pipe', 'ipc'] });
