@@ -121,7 +121,8 @@ describe('the built program', () => {
             expect({ ended, err }).toEqual({ ended: code, err: `The search for cheaper boards was stopped: these are the best that were found until then.\n${whole.err}` });
             expect(out).toBe(whole.out);
             expect(out).not.toBe('');
-            expect(readdirSync(cwd, { recursive: true }).sort()).toEqual(readdirSync(twin, { recursive: true }).sort());
+            const names = (at: string): string[] => readdirSync(at, { recursive: true, encoding: 'utf8' }).sort();
+            expect(names(cwd)).toEqual(names(twin));
         });
     });
 
