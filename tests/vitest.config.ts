@@ -21,7 +21,7 @@ const panes = ['tests/panes/**/*.test.ts'];
 /** Measures the memory of the process it runs in. */
 const alone = ['tests/server/soak.test.ts'];
 
-const common = { root, testTimeout: 60_000, hookTimeout: 60_000 };
+const common = { root, testTimeout: 60_000, hookTimeout: 60_000, setupFiles: ['tests/support/builtin-once.ts'] };
 
 export default defineConfig({
     plugins: [assets],
