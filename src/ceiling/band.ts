@@ -1,19 +1,18 @@
-import type { Grid, Perimeter } from '../job/model.ts';
+import type { Perimeter } from '../job/model.ts';
 import { fromGiven, summed } from './derived.ts';
-import type { Band, Derived, Trouble } from './model.ts';
+import type { LineSections } from './lines.ts';
+import type { Band, Derived, HalfBeam, Splice, Trouble } from './model.ts';
 import { thicknessOf, widthOf } from './part-sizes.ts';
+import { isWhole } from './section.ts';
 
-/** The board round the walls as far as it is known before the beams are: its section. */
-export interface BandBoard { readonly perimeter: Perimeter; readonly thickness: Derived; readonly height: Derived }
+/** What runs along a wall as far as it is known before the beams are. `reach`: how far its face stands off the wall. */
+export type Edging = BandBoard | Omit<HalfBeam, 'splices'> & { readonly reach: Derived };
+export interface BandBoard { readonly kind: 'band'; readonly perimeter: Perimeter; readonly reach: Derived; readonly height: Derived }
 
-/** Null: nothing runs round the walls. Undefined: not enough is known, or what is said is not computed (then with a trouble). */
-export function bandBoardOf(grid: Grid, troubles: Trouble[]): BandBoard | null | undefined {
-    const perimeter = grid.perimeter;
+/** Null: nothing runs along the wall. Undefined: not enough is known, or what is said cannot be (then with a trouble). */
+export function edgingOf(perimeter: Perimeter | null, sections: LineSections, troubles: Trouble[]): Edging | null | undefined {
     if (!perimeter || perimeter.kind.value === 'none') return null;
-    if (perimeter.kind.value === 'half-beam') {
-        troubles.push({ kind: 'not-supported', what: 'a half beam round the walls', instead: 'a band, or nothing', at: perimeter.kind.at });
-        return undefined;
-    }
+    if (perimeter.kind.value === 'half-beam') return halfBeamOf(perimeter, sections, troubles);
     const thickness = thicknessOf(perimeter, 'band'), height = widthOf(perimeter, 'band');
     if (!thickness || !height) return undefined;
     const stock = perimeter.stock?.value;
@@ -23,13 +22,24 @@ export function bandBoardOf(grid: Grid, troubles: Trouble[]): BandBoard | null |
     ] as const;
     const wrong = sizes.filter(([, { ticks }]) => !(ticks > 0));
     for (const [what, { ticks }, given] of wrong) troubles.push({ kind: 'not-positive', what, ticks, at: (given ?? perimeter).at });
-    return wrong.length > 0 ? undefined : { perimeter, thickness, height };
+    return wrong.length > 0 ? undefined : { kind: 'band', perimeter, reach: thickness, height };
+}
+
+function halfBeamOf(perimeter: Perimeter, sections: LineSections, troubles: Trouble[]): Edging | undefined {
+    const section = perimeter.beams ? sections.ofProfile(perimeter.beams.value) : sections.grid();
+    const width = fromGiven('half beam', perimeter.width);
+    if (!width || !section || !isWhole(section)) return undefined;
+    if (!(width.ticks > 0)) {
+        troubles.push({ kind: 'not-positive', what: 'the width of the half beam', ticks: width.ticks, at: perimeter.width!.at });
+        return undefined;
+    }
+    return { kind: 'half-beam', perimeter, width, section, reach: summed([width, 1], [section.sideThickness, 1])! };
 }
 
 /** The band hangs by its lower edge, which stands below the undersides of the beams by what the job says. */
-export function hung({ perimeter, thickness, height }: BandBoard, depth: Derived, splices: Band['splices'], troubles: Trouble[]): Band {
+export function hung({ perimeter, reach, height }: BandBoard, depth: Derived, splices: readonly Splice[], troubles: Trouble[]): Band {
     const lowerEdge = summed([depth, 1], [fromGiven('below the beams', perimeter.belowBeams), 1])!;
     const saidBy = perimeter.rip ?? perimeter.stock ?? perimeter;
     if (height.ticks > lowerEdge.ticks) troubles.push({ kind: 'band-too-high', height: height.ticks, room: lowerEdge.ticks, at: saidBy.at });
-    return { kind: 'band', thickness, height, lowerEdge, splices };
+    return { kind: 'band', perimeter, thickness: reach, height, lowerEdge, splices };
 }

@@ -1,16 +1,13 @@
+import type { Piece as Strip } from '../arrangement/model.ts';
 import { SIDES, type JobSettings, type Stock } from '../job/model.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import { baysAlong, between, bottomHigh, bottomLow, channelHigh, channelLow, stretches } from './bays.ts';
-import { sideReach } from './corners.ts';
 import { longestPiece } from './longest.ts';
 import type { Ceiling, Line, Trouble } from './model.ts';
 
 interface LongPart {
     readonly line: string; readonly part: string; readonly where: string;
     readonly length: Ticks; readonly stock: Given<Stock> | undefined; readonly at: Source;
-    /** Pieces like it at this place: a beam has two sides. */
-    readonly count: number;
 }
 
 /**
@@ -35,7 +32,7 @@ export function tooLongForBoards(ceiling: Ceiling): Trouble[] {
 /** Each long board on hand is there for one piece, the longest board for the longest piece. */
 function longestWithoutBoard(parts: readonly LongPart[], job: JobSettings): LongPart | undefined {
     const boards = longBoards(parts[0]?.stock?.value, job);
-    const pieces = parts.flatMap(part => Array.from({ length: Math.min(part.count, boards.length + 1) }, () => part)).sort((a, b) => b.length - a.length);
+    const pieces = [...parts].sort((a, b) => b.length - a.length);
     let next = 0;
     return pieces.find(piece => {
         if (next >= boards.length || boards[next]! < piece.length) return true;
@@ -55,48 +52,29 @@ function longBoards(stock: Stock | undefined, job: JobSettings): Ticks[] {
 /** More long boards than a room has lines. */
 const MOST_LOOKED_AT = 200;
 
-function* longParts(ceiling: Ceiling): Generator<LongPart> {
-    for (const line of ceiling.lines) yield* partsOfLine(ceiling, line);
-    yield* bandParts(ceiling);
+/** Bottoms before blocking, sides and cleats, line by line and bay by bay; then what runs round the walls, then trim. */
+function longParts(ceiling: Ceiling): LongPart[] {
+    const { pieces } = ceiling.arranged.exact;
+    const own = new Map<string, Strip[]>();
+    for (const piece of pieces) own.set(piece.of, [...own.get(piece.of) ?? [], piece]);
+    const inOrder = (of: string): Strip[] => (own.get(of) ?? []).sort((a, b) => a.nth - b.nth || ORDER.indexOf(a.part) - ORDER.indexOf(b.part));
     const trim = ceiling.room.grid?.beams?.value.trim;
-    if (trim) {
-        for (const { number, west, east, north, south } of ceiling.coffers) {
-            const length = Math.max(east - west, south - north);
-            yield { line: '', part: 'trim', where: `coffer ${number}`, count: 2, length, stock: trim.stock, at: (trim.stock ?? trim).at };
-        }
-    }
+    return [
+        ...ceiling.lines.flatMap(line => inOrder(line.name).flatMap(strip => partOfBeam(strip, line.section, line.name,
+            line.through && (strip.part === 'bottom' || strip.part === 'blocking') ? `line ${line.name}` : `line ${line.name}, bay ${strip.nth}`, given => line.splices[0]?.said ?? given?.at ?? line.at))),
+        ...SIDES.flatMap(side => {
+            const around = ceiling.around[side];
+            return inOrder(side).flatMap((strip): LongPart[] => around?.kind === 'half-beam' ? partOfBeam(strip, around.section, '', `the half beam along the ${side} wall`, given => given?.at ?? around.perimeter.at)
+                : around ? [{ line: '', part: 'band', where: `the ${side} wall`, length: Math.round(strip.overall), stock: around.perimeter.stock, at: (around.perimeter.stock ?? around.perimeter).at }] : []);
+        }),
+        ...trim ? inOrder('trim').map((strip): LongPart => ({ line: '', part: 'trim', where: `coffer ${strip.coffers[0]}`, length: Math.round(strip.overall), stock: trim.stock, at: (trim.stock ?? trim).at })) : [],
+    ];
 }
+const ORDER: readonly Strip['part'][] = ['bottom', 'blocking', 'side', 'cleat', 'wall-cleat', 'band', 'trim'];
 
-function* partsOfLine(ceiling: Ceiling, line: Line): Generator<LongPart> {
-    const { blocking, bottom, sides, cleats } = line.section.profile;
-    const at = (given: Given<unknown> | undefined): Source => line.splices[0]?.said ?? given?.at ?? line.at;
-    const press = bottom?.press?.value ?? 0;
-    if (line.through) {
-        for (const [from, to] of stretches(line.start, line.splices, line.end)) {
-            const where = `line ${line.name}`;
-            yield { line: line.name, part: 'bottom', where, count: 1, length: to - from + press, stock: bottom?.stock, at: at(bottom?.stock) };
-            yield { line: line.name, part: 'blocking', where, count: 1, length: to - from, stock: blocking?.stock, at: at(blocking?.stock) };
-        }
-    }
-    for (const bay of baysAlong(ceiling, line.runs)) {
-        const where = `line ${line.name}, bay ${bay.number}`;
-        const side = bay.end - bay.start + sideReach(line, bay.before) + sideReach(line, bay.after);
-        if (!line.through) {
-            yield { line: line.name, part: 'bottom', where, count: 1, length: between(bay, bottomHigh, bottomLow) + press, stock: bottom?.stock, at: at(bottom?.stock) };
-            yield { line: line.name, part: 'blocking', where, count: 1, length: between(bay, channelHigh, channelLow), stock: blocking?.stock, at: at(blocking?.stock) };
-        }
-        yield { line: line.name, part: 'side', where, count: 2, length: side, stock: sides?.stock, at: at(sides?.stock) };
-        if (cleats) yield { line: line.name, part: 'cleat', where, count: 2, length: side - 2 * cleats.shortEachEnd.value, stock: cleats.stock, at: at(cleats.stock) };
-    }
-}
-
-function* bandParts({ band, room, width, inside }: Ceiling): Generator<LongPart> {
-    const perimeter = room.grid?.perimeter;
-    if (!band || !perimeter) return;
-    for (const side of SIDES) {
-        const [start, end] = side === 'north' || side === 'south' ? [0, width] : [inside.north, inside.south];
-        for (const [from, to] of stretches(start, band.splices[side], end)) {
-            yield { line: '', part: 'band', where: `the ${side} wall`, count: 1, length: to - from, stock: perimeter.stock, at: (perimeter.stock ?? perimeter).at };
-        }
-    }
+function partOfBeam(strip: Strip, { profile: { blocking, bottom, sides, cleats } }: Line['section'], line: string, where: string, at: (given: Given<unknown> | undefined) => Source): LongPart[] {
+    const part = ({ bottom, blocking, side: sides, cleat: cleats, 'wall-cleat': cleats } as Partial<Record<Strip['part'], { readonly stock?: Given<Stock> }>>)[strip.part];
+    if (!part) return [];
+    const press = strip.part === 'bottom' ? bottom?.press?.value ?? 0 : 0;
+    return [{ line, part: strip.part === 'wall-cleat' ? 'cleat' : strip.part, where, length: Math.round(strip.overall) + press, stock: part.stock, at: at(part.stock) }];
 }

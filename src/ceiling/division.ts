@@ -13,6 +13,8 @@ export interface Division {
     readonly spacing: Spacing;
     /** Inside the band. */
     readonly start: Ticks; readonly end: Ticks;
+    /** What runs along the wall at either end; null: nothing. */
+    readonly ends: readonly (string | null)[];
     /** From wall to wall. */
     readonly room: Ticks;
     /** Center of the feature that a coffer is to be centered on, and the words that ask for it. */

@@ -1,4 +1,4 @@
-import type { Direction, LineSpec, Room } from '../job/model.ts';
+import type { Direction, LineSpec, Profile, Room } from '../job/model.ts';
 import type { Section, WholeSection } from './model.ts';
 import { isWhole, sectionOf } from './section.ts';
 
@@ -41,6 +41,13 @@ export class LineSections {
         const key = spec?.heldDown ? `${profile.key} held down ${spec.heldDown.value.ticks}` : profile.key;
         let section = this.all.get(key);
         if (!section) this.all.set(key, section = sectionOf(profile, spec?.heldDown));
+        return section;
+    }
+
+    /** The section of a profile as it is. */
+    ofProfile(profile: Profile): Section {
+        let section = this.all.get(profile.key);
+        if (!section) this.all.set(profile.key, section = sectionOf(profile));
         return section;
     }
 

@@ -1,5 +1,5 @@
 import type { Arrangement } from '../arrangement/model.ts';
-import type { Direction, Profile, Room, Side, Spacing } from '../job/model.ts';
+import type { Direction, Perimeter, Profile, Room, Side, Spacing } from '../job/model.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import type { Why } from '../provenance/why.ts';
 import type { Measure, Tolerance } from '../quantity/measure.ts';
@@ -79,13 +79,26 @@ export interface Crossing { readonly name: string; readonly ns: Line; readonly e
 
 export interface Band {
     readonly kind: 'band';
+    readonly perimeter: Perimeter;
     readonly thickness: Derived;
     readonly height: Derived;
     /** Depth of its lower edge below the ceiling. */
     readonly lowerEdge: Derived;
-    /** Where the band of a wall is spliced, from the wall's west or north end. North and south run full, west and east between. */
-    readonly splices: Readonly<Record<Side, readonly Splice[]>>;
+    /** Where it is spliced, from the wall's west or north end. */
+    readonly splices: readonly Splice[];
 }
+/** Half of a beam along a wall. Its side looks into the room. */
+export interface HalfBeam {
+    readonly kind: 'half-beam';
+    readonly perimeter: Perimeter;
+    /** From the wall to the back of its side; its bottom and blocking are as wide. */
+    readonly width: Derived;
+    readonly section: WholeSection;
+    /** Where its bottom and blocking are spliced. */
+    readonly splices: readonly Splice[];
+}
+/** What runs along each wall. */
+export type Around = Readonly<Record<Side, Band | HalfBeam | null>>;
 
 /** One direction's division: along 'east-west' stand lines 1, 2, 3; along 'north-south' A, B. */
 export interface Run {
@@ -113,6 +126,8 @@ export interface Ceiling {
     readonly room: Room;
     readonly width: Ticks;   // east-west
     readonly length: Ticks;  // north-south
+    readonly around: Around;
+    /** The first band there is, from the north clockwise: what is told of the room in a word. */
     readonly band: Band | null;
     /** The section of the grid's own beams; its trim goes round every coffer. */
     readonly beams?: Section;

@@ -1,10 +1,13 @@
 import { arrange } from '../arrangement/arrange.ts';
-import type { BeamLine, BoxBeam, Corners, Perimeter, Plan, Trim, Wall } from '../arrangement/plan.ts';
-import type { Direction, Side } from '../job/model.ts';
-import type { Ticks } from '../quantity/ticks.ts';
-import type { Arranged, Ceiling, Line, Run } from './model.ts';
+import type { Arrangement } from '../arrangement/model.ts';
+import type { Trouble as Unbuilt } from '../arrangement/troubles.ts';
+import type { BeamLine, BoxBeam, Corners, HalfBeam as PlannedHalf, Perimeter, Plan, Trim, Wall } from '../arrangement/plan.ts';
+import { SIDES, type Side } from '../job/model.ts';
+import type { Source } from '../provenance/source.ts';
+import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
+import type { Arranged, Band, Ceiling, HalfBeam, Line, Run, Trouble } from './model.ts';
 
-type LaidOut = Pick<Ceiling, 'width' | 'length' | 'band' | 'across' | 'down' | 'lines' | 'beams' | 'room'>;
+type LaidOut = Pick<Ceiling, 'width' | 'length' | 'around' | 'across' | 'down' | 'lines' | 'beams' | 'room'>;
 
 export function arranged(ceiling: LaidOut): Arranged {
     const exact = arrange(planOf(ceiling, asDrawn));
@@ -29,24 +32,39 @@ function asItComesToStand({ start, lines, residue: { cutCoffers, rest } }: Run):
     return { middles, spare: rest / 2 };
 }
 
-function planOf({ width, length, band, across, down, lines, beams, room }: LaidOut, stand: (run: Run) => Stand): Plan {
+function planOf({ width, length, around, across, down, lines, beams, room }: LaidOut, stand: (run: Run) => Stand): Plan {
     const stands = { 'north-south': stand(across), 'east-west': stand(down) };
-    const around = (spare: number): Perimeter => {
-        const thickness = (band?.thickness.ticks ?? 0) + spare;
-        return thickness === 0 ? { kind: 'bare' } : { kind: 'band', thickness, top: band ? band.lowerEdge.ticks - band.height.ticks : 0, foot: band?.lowerEdge.ticks ?? 0 };
+    const wall = (name: Side, x: Ticks, y: Ticks): Wall => {
+        const level = name === 'north' || name === 'south', own = around[name];
+        return {
+            name, from: { x, y }, perimeter: perimeterOf(own, stands[level ? 'east-west' : 'north-south'].spare),
+            splices: own?.splices.map(({ at }) => ({ north: { x: at, y: 0 }, east: { x: width, y: at }, south: { x: at, y: length }, west: { x: 0, y: at } })[name]) ?? [],
+        };
     };
-    const [ends, sides] = [around(stands['east-west'].spare), around(stands['north-south'].spare)];
-    const wall = (name: Side, x: Ticks, y: Ticks, perimeter: Perimeter, spots: readonly { x: Ticks; y: Ticks }[]): Wall => ({ name, from: { x, y }, perimeter, splices: spots });
-    const splices = (side: Side): readonly Ticks[] => band?.splices[side].map(splice => splice.at) ?? [];
     const trim = beams?.profile.trim, trims: Trim[] = trim?.corners.value === 'mitered' && beams?.trimThickness && beams.trimHeight
         ? [{ name: 'trim', thickness: beams.trimThickness.ticks, top: 0, foot: beams.trimHeight.ticks, corners: 'mitered' }] : [];
     return {
-        walls: [
-            wall('north', 0, 0, ends, splices('north').map(x => ({ x, y: 0 }))), wall('east', width, 0, sides, splices('east').map(y => ({ x: width, y }))),
-            wall('south', width, length, ends, splices('south').map(x => ({ x, y: length }))), wall('west', 0, length, sides, splices('west').map(y => ({ x: 0, y }))),
-        ],
+        walls: [wall('north', 0, 0), wall('east', width, 0), wall('south', width, length), wall('west', 0, length)],
         lines: [across, down].flatMap(run => run.lines.map((line, i) => lineOf(line, stands[line.runs].middles[i]!))),
-        through: room.grid!.through!.value, corners: cornersOf(lines), clearance: 0, trims,
+        through: room.grid!.through!.value, corners: cornersOf(lines, around), clearance: CLEARANCE, trims,
+    };
+}
+
+/** What blocking stays clear of the face of a deeper beam, so that its side gets past. Common practice, no source. */
+const CLEARANCE: Ticks = TICKS_PER_INCH / 8;
+
+/** What is left of the run stands between the wall and what runs along it. */
+function perimeterOf(own: Band | HalfBeam | null, spare: number): Perimeter {
+    if (own?.kind === 'half-beam') return halfBeamOf(own, spare);
+    const thickness = (own?.thickness.ticks ?? 0) + spare;
+    return thickness === 0 ? { kind: 'bare' } : { kind: 'band', thickness, top: own ? own.lowerEdge.ticks - own.height.ticks : 0, foot: own?.lowerEdge.ticks ?? 0 };
+}
+
+function halfBeamOf({ width, section }: HalfBeam, spare: number): PlannedHalf {
+    const { depth, left, bottom, blocking, cleats } = beamOf(section);
+    return {
+        kind: 'half-beam', inside: width.ticks + spare, depth, side: left, ...bottom && { bottom: { ...bottom, play: 0 } }, ...blocking && { blocking },
+        ...cleats && { cleats, wallCleat: { width: cleats.width, height: cleats.height } },
     };
 }
 
@@ -71,13 +89,27 @@ function beamOf({ innerWidth, depth, sideThickness, heldDown, bottomThickness, b
 }
 
 /** Lines that cross have the same corners: corners.ts sees to it. Where nobody names the sides that run past, they do in the direction in which the bottoms run through. */
-function cornersOf(lines: readonly Line[]): Corners {
-    const said = lines[0]?.section.profile.sides;
+function cornersOf(lines: readonly Line[], around: Ceiling['around']): Corners {
+    const first = lines[0]?.section ?? SIDES.flatMap(side => { const own = around[side]; return own?.kind === 'half-beam' ? [own.section] : []; })[0];
+    const said = first?.profile.sides;
     if (said?.corners.value !== 'butted') return { kind: 'mitered' };
-    const through = lines.find(line => line.through)?.runs ?? opposite(lines[0]!.runs);
+    const through = lines.find(line => line.through)?.runs ?? (lines[0]?.runs === 'north-south' ? 'east-west' : 'north-south');
     return { kind: 'butted', past: said.past?.value ?? through };
 }
 
-function opposite(runs: Direction): Direction {
-    return runs === 'north-south' ? 'east-west' : 'north-south';
+/** Why the arrangement cannot be built, at the words of what stands in the way. */
+export function arrangementTroubles({ troubles }: Arrangement, { around, lines }: LaidOut): Trouble[] {
+    const at = (...names: readonly string[]): Source | undefined => names.flatMap(name => around[name as Side]?.perimeter.kind.at ?? lines.find(line => line.name === name)?.at ?? [])[0];
+    return troubles.flatMap((trouble): Trouble[] => {
+        const { what, instead, names } = unbuiltWords(trouble), place = at(...names) ?? lines[0]?.at;
+        return place ? [{ kind: 'not-supported', what, instead, at: place }] : [];
+    });
+}
+
+function unbuiltWords(trouble: Unbuilt): { what: string; instead: string; names: readonly string[] } {
+    switch (trouble.kind) {
+        case 'deeper-than-its-end': return { what: `line ${trouble.line}, which is deeper than the half beam along the ${trouble.at} wall that it meets`, instead: 'a half beam as deep as the lines, or deeper', names: [trouble.at] };
+        case 'unlike-half-beams': return { what: `half beams of two depths along the ${trouble.walls[0]} and the ${trouble.walls[1]} wall, in one corner`, instead: 'half beams of one depth', names: trouble.walls };
+        default: return { what: `these lines and walls together (${trouble.kind})`, instead: 'a rectangle of lines from wall to wall', names: [] };
+    }
 }

@@ -90,13 +90,13 @@ function byLines(run: Division, centers: readonly Given<Ticks>[], from: string, 
         sizes.push(size);
         low = position + widths[i]! / 2;
         if (size >= 1) return;
-        if (i === 0) troubles.push(pastTheEnd(run, widths[i]!, i, run.start, position, at));
+        if (i === 0) troubles.push(pastTheEnd(run, widths[i]!, i, 0, run.start, position, at));
         else troubles.push({ kind: 'lines-overlap', lines: [run.name(i - 1), run.name(i)], by: Math.round(-size), at });
     });
     sizes.push(run.end - low);
     const last = lines.length - 1;
     if (lines.length > 0 && run.end - low < 1) {
-        troubles.push(pastTheEnd(run, widths[last]!, last, run.room - run.end, run.room - lines[last]!.position, lines[last]!.at));
+        troubles.push(pastTheEnd(run, widths[last]!, last, 1, run.room - run.end, run.room - lines[last]!.position, lines[last]!.at));
     }
     if (troubles.length > before) return undefined;
     const lows = lines.map(({ position }, i) => Math.floor(position - widths[i]! / 2));
@@ -116,9 +116,9 @@ function checkCentered({ lows, widths }: Divided, run: Division, { position, by 
 }
 
 /** A line's center wants half its width and the band from the wall, and does not have it. */
-function pastTheEnd(run: Division, width: Ticks, index: number, band: Ticks, has: Ticks, at: Source): Trouble {
+function pastTheEnd(run: Division, width: Ticks, index: number, end: 0 | 1, band: Ticks, has: Ticks, at: Source): Trouble {
     const half = Math.ceil(width / 2);
-    const parts = `half of line ${run.name(index)} ${printLength(half, run.show)}${band > 0 ? ` + band ${printLength(band, run.show)}` : ''}`;
+    const parts = `half of line ${run.name(index)} ${printLength(half, run.show)}${band > 0 ? ` + ${run.ends[end]} ${printLength(band, run.show)}` : ''}`;
     return { kind: 'grid-doesnt-close', along: run.along, wanted: half + band, has, at, parts };
 }
 
@@ -126,7 +126,8 @@ function doesntClose(run: Division, widths: readonly Ticks[], at: Source): Troub
     const counts = new Map<Ticks, number>();
     for (const width of widths) counts.set(width, (counts.get(width) ?? 0) + 1);
     const beams = [...counts].map(([width, count]) => `${count} x beam ${printLength(width, run.show)}`);
-    const band = run.start > 0 ? [`2 x band ${printLength(run.start, run.show)}`] : [];
+    const reach = [run.start, run.room - run.end], alike = reach[0] === reach[1] && run.ends[0] === run.ends[1];
+    const band = reach.flatMap((each, i) => each > 0 && !(alike && i === 1) ? [`${alike ? '2 x ' : ''}${run.ends[i]} ${printLength(each, run.show)}`] : []);
     const wanted = run.room - freeOf(run, widths);
     return { kind: 'grid-doesnt-close', along: run.along, wanted, has: run.room, at, parts: [...beams, ...band].join(' + '), fits: mostThatFit(run, widths.length) };
 }

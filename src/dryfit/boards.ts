@@ -1,5 +1,6 @@
 import type { Piece as Strip } from '../arrangement/model.ts';
-import type { Ceiling, Line } from '../ceiling/model.ts';
+import type { Band, Ceiling, WholeSection } from '../ceiling/model.ts';
+import type { Side } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Part } from '../takeoff/model.ts';
 import type { Form, Seat } from './stand.ts';
@@ -15,25 +16,26 @@ export interface Board extends Pick<Form, 'across' | 'high' | 'rabbet'> {
 
 export function formAt(strip: Strip, ceiling: Ceiling): Board | undefined {
     switch (strip.part) {
-        case 'band': return bandBoard(ceiling);
         case 'trim': return trimBoard(ceiling);
         default: {
-            const line = ceiling.lines.find(one => one.name === strip.of);
-            return line && boardOfLine(strip.part, line);
+            const line = ceiling.lines.find(one => one.name === strip.of), own = ceiling.around[strip.of as Side];
+            if (line) return boardOfBeam(strip.part, line.section, {});
+            return own?.kind === 'band' ? bandBoard(own) : own ? boardOfBeam(strip.part, own.section, { width: own.width.ticks }) : undefined;
         }
     }
 }
 
-function boardOfLine(part: Strip['part'], line: Line): Board | undefined {
-    const { blockingWidth, blockingThickness, bottomWidth, bottomThickness, sideThickness, sideHeight, heldDown, cleatThickness, cleatHeight, depth, profile } = line.section;
+/** `width`: of a half beam, what lies in it is ripped to that, its back against the wall. */
+function boardOfBeam(part: Strip['part'], section: WholeSection, { width }: { readonly width?: Ticks }): Board | undefined {
+    const { blockingWidth, blockingThickness, bottomWidth, bottomThickness, sideThickness, sideHeight, heldDown, cleatThickness, cleatHeight, depth, profile } = section, lies = { centered: width === undefined };
     switch (part) {
         case 'blocking':
-            return profile.blocking?.stock && { part, centered: true, across: blockingWidth.ticks, high: blockingThickness.ticks, down: { top: 0 } };
+            return profile.blocking?.stock && { part, ...lies, across: width ?? blockingWidth.ticks, high: blockingThickness.ticks, down: { top: 0 } };
         case 'bottom':
             // bottoms go up until they meet the cleats
             return profile.bottom?.stock && {
-                part, centered: true, across: bottomWidth.ticks, high: bottomThickness.ticks, press: profile.bottom.press?.value,
-                down: { top: profile.cleats ? cleatFoot(line) : depth.ticks - bottomThickness.ticks },
+                part, ...lies, across: width ?? bottomWidth.ticks, high: bottomThickness.ticks, ...width === undefined && { press: profile.bottom.press?.value },
+                down: { top: profile.cleats ? cleatFoot(section) : depth.ticks - bottomThickness.ticks },
             };
         case 'side': {
             const rabbet = profile.sides?.rabbet?.value;
@@ -42,20 +44,20 @@ function boardOfLine(part: Strip['part'], line: Line): Board | undefined {
                 ...rabbet && { rabbet: { width: rabbet.width.ticks, height: rabbet.height.ticks, edge: rabbet.edge } },
             };
         }
-        case 'cleat':
-            return profile.cleats?.stock && cleatThickness && cleatHeight && { part, centered: false, across: cleatThickness.ticks, high: cleatHeight.ticks, down: { foot: cleatFoot(line) } };
+        case 'cleat': case 'wall-cleat':
+            return profile.cleats?.stock && cleatThickness && cleatHeight && { part: 'cleat', centered: false, across: cleatThickness.ticks, high: cleatHeight.ticks, down: { foot: cleatFoot(section) } };
         default: return undefined;
     }
 }
 
 /** Cleats are set with a block of the bottom's own stock unless the text says otherwise. */
-function cleatFoot({ section: { depth, bottomThickness, profile } }: Line): Ticks {
+function cleatFoot({ depth, bottomThickness, profile }: WholeSection): Ticks {
     return depth.ticks - (profile.cleats?.gauge?.value.ticks ?? bottomThickness.ticks);
 }
 
 /** Its back against the wall, its lower edge where the layout sets it. */
-function bandBoard({ band, room }: Ceiling): Board | undefined {
-    return band && room.grid?.perimeter?.stock ? { part: 'band', centered: false, across: band.thickness.ticks, high: band.height.ticks, down: { foot: band.lowerEdge.ticks } } : undefined;
+function bandBoard(band: Band): Board | undefined {
+    return band.perimeter.stock ? { part: 'band', centered: false, across: band.thickness.ticks, high: band.height.ticks, down: { foot: band.lowerEdge.ticks } } : undefined;
 }
 
 /** Its back to the sides, its edge to the ceiling. */

@@ -1,4 +1,5 @@
 import type { Ceiling } from '../ceiling/model.ts';
+import { SIDES } from '../job/model.ts';
 import { TICKS_PER_INCH } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { blockOf, type Block } from './block.ts';
@@ -27,9 +28,9 @@ export function bodyOf(piece: Piece, place: Place, prisms: readonly Prism[]): Bo
 }
 
 /** The ceiling and the four walls, as thick as is of use. */
-export function roomBodies({ width, length, band, lines }: Ceiling): Body[] {
+export function roomBodies({ width, length, around: edging, lines }: Ceiling): Body[] {
     const thick = 12 * TICKS_PER_INCH;
-    const low = Math.max(0, band?.lowerEdge.ticks ?? 0, ...lines.map(line => line.section.depth.ticks)) + thick;
+    const low = Math.max(0, ...SIDES.map(side => { const own = edging[side]; return own?.kind === 'band' ? own.lowerEdge.ticks : own?.section.depth.ticks ?? 0; }), ...lines.map(line => line.section.depth.ticks)) + thick;
     const body = (is: string, west: number, north: number, top: number, east: number, south: number, foot: number): Body => {
         const blocks = [blockOf({ outline: [[west, north], [east, north], [east, south], [west, south]], top, foot })];
         return { is, place: undefined, blocks, planned: blocks, asPlanned: true, box: around(blocks) };

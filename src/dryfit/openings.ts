@@ -1,6 +1,6 @@
 import type { Coffer as Face, CofferEdge } from '../arrangement/model.ts';
 import type { Ceiling } from '../ceiling/model.ts';
-import type { Direction, Side } from '../job/model.ts';
+import { SIDES, type Direction, type Side } from '../job/model.ts';
 import { extentOf } from '../plane/polygon.ts';
 import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
@@ -14,12 +14,13 @@ const SEEN = TICKS_PER_INCH / 16;
 /** Sides and bottoms end in one plane, the beam's depth. */
 export function undersides(bodies: readonly Body[], ceiling: Ceiling): { looked: number; faults: Unflush[] } {
     const depths = new Map(ceiling.lines.map(line => [line.name, line.section.depth.ticks]));
+    for (const side of SIDES) { const own = ceiling.around[side]; if (own?.kind === 'half-beam') depths.set(side, own.section.depth.ticks); }
     let looked = 0;
     const faults: Unflush[] = [];
     for (const { is, blocks } of bodies) {
-        if (typeof is === 'string' || is.line === null || (is.part !== 'side' && is.part !== 'bottom') || blocks.length === 0) continue;
+        if (typeof is === 'string' || (is.part !== 'side' && is.part !== 'bottom') || blocks.length === 0) continue;
         looked++;
-        const ticks = depths.get(is.line)! - Math.max(...blocks.map(block => block.foot));
+        const ticks = depths.get(is.line ?? is.on!)! - Math.max(...blocks.map(block => block.foot));
         if (Math.abs(ticks) <= NEAR) continue;
         const same = faults.findIndex(other => other.piece.part === is.part && other.piece.source === is.source && other.ticks === ticks);
         if (same < 0) faults.push({ kind: 'underside', piece: is, ticks, alike: [] });
@@ -38,16 +39,16 @@ export function openings(bodies: readonly Body[], ceiling: Ceiling): { looked: n
     for (const body of bodies) {
         if (typeof body.is === 'string' || body.blocks.length === 0) continue;
         const { part, line, coffer, on } = body.is;
-        const key = part === 'side' ? `${line} ${coffer} ${on}` : part === 'band' ? `band ${on}` : undefined;
+        const key = part === 'side' ? `${line ?? on} ${coffer} ${line === null ? '' : on}` : part === 'band' ? `band ${on}` : undefined;
         if (key) around.set(key, [...around.get(key) ?? [], body]);
     }
     const walls: Record<Side, Ticks> = { west: 0, north: 0, east: ceiling.width, south: ceiling.length };
     const lines = new Map(ceiling.lines.map(line => [line.name, line]));
     const face = (number: number, { on, along: [of] }: CofferEdge): Looking | undefined => {
-        const side = on as Side, low = side === 'west' || side === 'north', line = lines.get(of!);
+        const side = on as Side, low = side === 'west' || side === 'north', line = lines.get(of!), own = ceiling.around[side];
         if (line && !line.section.profile.sides?.stock) return undefined;
-        if (!line && !ceiling.band) return { at: walls[side], pieces: [] };
-        const there = around.get(line ? `${of} ${number} ${OPPOSITE[side]}` : `band ${side}`);
+        if (!line && !own) return { at: walls[side], pieces: [] };
+        const there = around.get(line ? `${of} ${number} ${OPPOSITE[side]}` : own!.kind === 'band' ? `band ${side}` : `${side} ${number} `);
         if (!there) return undefined;
         const reach = there.flatMap(({ blocks }) => blocks.map(block => ({ west: block.east, east: block.west, north: block.south, south: block.north })[side]));
         return { at: low ? Math.max(...reach) : Math.min(...reach), pieces: there.map(body => body.is as Piece) };

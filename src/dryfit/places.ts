@@ -27,7 +27,7 @@ export function planOf(ceiling: Ceiling, takeOff: TakeOff): Plan {
 function spotOf(pair: Pair, pairs: Pairs, ceiling: Ceiling, step: Ticks): Spot[] {
     const { strip } = pair.exact, board = formAt(strip, ceiling);
     if (!board) return [];
-    const { across, high, rabbet, down, press = 0 } = board, seat = seatOf(pair.cut, board.centered, down);
+    const { across, high, rabbet, down, press = 0 } = board, seat = seatOf(pair.through && !board.centered ? pair.exact : pair.cut, board.centered, down);
     const shared = { part: board.part, named: pair.named, press }, form = { across, high, off: offOf(pair.cut), ...rabbet && { rabbet } };
     if (!pair.through) return [{ ...shared, seat, form: { ...form, along: pair.cut.back } }];
     const mark = marksOf(pairs.of(strip.part, strip.of), step), [from, to] = [mark(pair.exact.from), mark(pair.exact.to)];

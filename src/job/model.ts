@@ -225,7 +225,8 @@ export interface Grid {
     readonly through?: Given<Direction>;
     readonly residue: Given<'outer-coffers' | 'band' | 'spread'>;
     readonly centeredOn?: Given<Fixture>;
-    readonly perimeter?: Perimeter;
+    /** What runs along each wall: the grid's, overruled by what the wall says. Null: nothing runs along it. */
+    readonly around: Readonly<Record<Side, Perimeter | null>>;
     /** Splices of a line longer than the board: on the crossings, or only where a line says one (none: an error), or none at all. */
     readonly splices: Given<'on-crossings' | 'where-said' | 'never'>;
 }
@@ -240,6 +241,9 @@ export interface Perimeter {
     readonly rip?: Given<Measure>;
     /** Name of the fence setting it is ripped at, where said. */
     readonly ripWith?: Given<string>;
+    /** Of a half beam: from the wall to the back of its side, and the beam that it is half of, where that is not the grid's. */
+    readonly width?: Given<Measure>;
+    readonly beams?: Given<Profile>;
     /** How far the band's lower edge is below the beams' undersides. */
     readonly belowBeams: Given<Measure>;
     readonly splices: Given<'on-crossings' | 'never'>;

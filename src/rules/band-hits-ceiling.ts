@@ -1,3 +1,5 @@
+import { perimetersOf } from '../job/perimeters.ts';
+import { sameSource } from '../provenance/source.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL_WITH_BAND } from './support/examples.ts';
 import { replacing, spelledLike } from './support/fixes.ts';
@@ -22,9 +24,9 @@ spares scribing it to the ceiling; the trim covers 3/8" and more.`,
     basis: 'Geometry of the section.',
     check: {
         room({ layout, job }, report) {
-            const perimeter = layout.room.grid?.perimeter;
             const size = sizesOf(job);
             for (const { height, room, at } of troublesOf(layout, 'band-too-high')) {
+                const perimeter = perimetersOf(layout.room).find(each => sameSource((each.rip ?? each.stock ?? each).at, at));
                 report({
                     at,
                     message: `The band is ${size(height - room)} too high: it is ${size(height)}, and its lower edge hangs ${size(room)} below the ceiling. `

@@ -1,3 +1,5 @@
+import { perimetersOf } from '../job/perimeters.ts';
+import { sameSource } from '../provenance/source.ts';
 import type { Ceiling } from '../ceiling/model.ts';
 import { roundTo } from '../quantity/round.ts';
 import { defineRule } from './rule.ts';
@@ -33,7 +35,7 @@ through.`,
             for (const { line, part, where, length, longest, at } of troublesOf(layout, 'longer-than-the-board')) {
                 const cut = roundTo(length, step);
                 const { grid, lines } = layout.room;
-                const splices = part === 'band' ? grid?.perimeter?.splices : lines.find(spec => spec.name === line)?.splicing ?? grid?.splices;
+                const splices = part === 'band' ? perimetersOf(layout.room).find(each => sameSource((each.stock ?? each).at, at))?.splices : lines.find(spec => spec.name === line)?.splicing ?? grid?.splices;
                 const undecided = splices !== undefined && splices.value !== 'on-crossings' && (part === 'band' || isSpliced(line, part, layout.ceiling));
                 if (longest === -Infinity) {
                     report({

@@ -1,3 +1,4 @@
+import { perimetersOf } from '../job/perimeters.ts';
 import type { Layout } from '../ceiling/model.ts';
 import type { Room } from '../job/model.ts';
 import type { Source } from '../provenance/source.ts';
@@ -51,8 +52,7 @@ not pass unseen it is said once, at the beams; what has to be mended is said whe
 
 /** Whether everything is known that a room has to say itself. */
 function saysEnough({ walls, grid, lines }: Room): boolean {
-    const perimeter = grid?.perimeter;
-    const around = !perimeter || perimeter.kind.value === 'none' || perimeter.stock !== undefined;
+    const around = !grid || perimetersOf({ grid }).every(({ kind, stock, width }) => kind.value === 'none' || (kind.value === 'band' ? stock : width) !== undefined);
     return Boolean(grid?.north && grid.east && grid.through && around && (walls.north ?? walls.south) && (walls.east ?? walls.west))
         && lines.every(line => line.notComputed.length === 0);
 }

@@ -1,3 +1,4 @@
+import { perimetersOf } from '../job/perimeters.ts';
 import type { JobSettings, Profile, Stock } from '../job/model.ts';
 import { sameSource, type Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -33,11 +34,11 @@ What follows from such a length is not said: mend it, and the rest is looked at 
         },
         room({ layout, job }, report) {
             const found = finder(job);
-            const band = layout.room.grid?.perimeter?.stock?.value;
+            const bands = perimetersOf(layout.room).flatMap(perimeter => perimeter.stock?.value ?? []);
             // what is wrong with a profile is said of the profile
             const said = [...layout.sections.values()].flatMap(section => profileTroublesOf(section, 'not-positive').map(({ at }) => at));
             for (const { what, ticks, at } of troublesOf(layout, 'not-positive')) {
-                if ((band && isSaidOf(band, at)) || said.some(other => sameSource(other, at))) continue;
+                if (bands.some(band => isSaidOf(band, at)) || said.some(other => sameSource(other, at))) continue;
                 report(found(what, ticks, at));
                 said.push(at);          // a wall that nobody gave is as long as the one across, and as wrong
             }

@@ -5,10 +5,14 @@ import { defineRule, type Found } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { troublesOf } from './support/troubles.ts';
 
-const wrong = changed(HALL, 'through        north-south', `through        north-south
+const wrong = changed(changed(HALL, '\nroom hall', `
+profile low-box like hall-box { sides.stock poplar-1x4 }
+
+room hall`), 'through        north-south', `through        north-south
     perimeter {
       kind   half-beam
       width  2 1/2"
+      beams  low-box
     }`);
 
 export const notSupportedLayout = defineRule({
@@ -19,10 +23,10 @@ export const notSupportedLayout = defineRule({
 The language can say more than the program can lay out today. What it cannot compute it does not guess: no piece is cut for
 such a room, and this says which words are the reason and what can be computed instead.
 
-A half beam of 2 1/2" round the walls is not computed yet; a band is, and so is nothing round the walls.`,
+Beams 5 3/4" deep that meet a half beam of 3 3/4" round the walls are not computed yet; a half beam as deep as they are is, and a deeper one,
+that they die into.`,
     wrong,
-    right: changed(wrong, `      kind   half-beam
-      width  2 1/2"`, '      kind   none'),
+    right: changed(wrong, '      beams  low-box\n', ''),
     basis: 'A limit of the program.',
     check: {
         job({ job }, report) {

@@ -1,3 +1,4 @@
+import { perimetersOf } from '../job/perimeters.ts';
 import type { JobSettings, Stock } from '../job/model.ts';
 import type { Given } from '../provenance/source.ts';
 import type { Measure } from '../quantity/measure.ts';
@@ -24,8 +25,8 @@ Sides from a sheet of 48" x 96" that are not ripped make a beam 4' deep. Say how
         section({ section: { profile: { blocking, spacers, sides, bottom, trim } }, job }, report) {
             for (const [word, part] of [['blocking', blocking], ['spacers', spacers], ['sides', sides], ['bottom', bottom], ['trim', trim]] as const) if (part) check(word, part, job, report);
         },
-        room({ layout: { room: { grid } }, job }, report) {
-            if (grid?.perimeter) check('band', grid.perimeter, job, report);
+        room({ layout: { room }, job }, report) {
+            for (const perimeter of perimetersOf(room)) check('band', perimeter, job, report);
         },
     },
 });

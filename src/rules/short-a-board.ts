@@ -1,3 +1,4 @@
+import { perimetersOf } from '../job/perimeters.ts';
 import { planBoards } from '../cutting/first-plan.ts';
 import { restToCut } from '../cutting/rest.ts';
 import type { Layout } from '../ceiling/model.ts';
@@ -55,7 +56,7 @@ a spoiled piece wants its wood twice.`,
 /** Every stock that parts of the room are made of, with the words that say so. */
 function stocksOf({ room, sections }: Layout): Given<Stock>[] {
     const parts = [...sections.values()].flatMap(({ profile: { blocking, spacers, sides, cleats, bottom, trim } }) => [blocking, spacers, sides, cleats, bottom, trim]);
-    const all = [...parts, room.grid?.perimeter].flatMap(part => part?.stock ?? []);
+    const all = [...parts, ...perimetersOf(room)].flatMap(part => part?.stock ?? []);
     return all.filter(({ value }, i) => all.findIndex(other => other.value.key === value.key) === i);
 }
 

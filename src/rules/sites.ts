@@ -1,6 +1,7 @@
 import type { Layout, Section } from '../ceiling/model.ts';
 import { sectionOf } from '../ceiling/section.ts';
 import type { Profile } from '../job/model.ts';
+import { perimetersOf } from '../job/perimeters.ts';
 import { sameSource, type Source } from '../provenance/source.ts';
 import { ownSection, type Located } from './sections.ts';
 
@@ -23,6 +24,7 @@ export function usesOf({ room, troubles }: Layout): Use[] {
         uses.push({ profile, section, at, heldDown, isOwn: words => contains(at, words) || (heldDown !== undefined && sameSource(words, heldDown)) });
     };
     if (grid) add(grid.value, ownSection(grid.value), grid.at);
+    for (const { beams } of perimetersOf(room)) if (beams) add(beams.value, ownSection(beams.value), beams.at);
     for (const { name, beams, heldDown } of room.lines) {
         if (unknown.has(name)) continue;
         if (beams) add(beams.value, ownSection(beams.value), beams.at);

@@ -1,3 +1,4 @@
+import { perimetersOf } from '../job/perimeters.ts';
 import { dressedSize } from '../data/dressed-sizes.ts';
 import type { JobSettings, NominalSize, Profile, Stock } from '../job/model.ts';
 import type { Given } from '../provenance/source.ts';
@@ -42,8 +43,12 @@ There is no 7 1/2" in a 1x8. Rip it from a 1x10 (9 1/4"), or make do with 7 1/4"
             for (const [word, part] of ripped(profile)) check(word, part, job, report);
         },
         room({ layout, job }, report) {
-            const perimeter = layout.room.grid?.perimeter;
-            if (perimeter) check('band', perimeter, job, report);
+            for (const perimeter of perimetersOf(layout.room)) {
+                check('band', perimeter, job, report);
+                const profile = (perimeter.beams ?? layout.room.grid?.beams)?.value;
+                // what lies in a half beam is ripped to its width
+                for (const part of ['bottom', 'blocking'] as const) if (perimeter.width && profile?.[part]?.stock) check(part, { stock: profile[part].stock, rip: perimeter.width }, job, report);
+            }
         },
     },
 });

@@ -1,20 +1,19 @@
 import { SIDES, type Side } from '../job/model.ts';
 import type { Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
-import { bandTerm, cofferTerm, roomTerm, spliced } from './runs.ts';
-import type { Setting } from './setting.ts';
+import { cofferTerm, spliced } from './runs.ts';
+import { endsOf, type Setting } from './setting.ts';
 
 /** The band, wall by wall: who runs full and who stands between is decided in the corners, see the arrangement. */
 export function bandOf(setting: Setting): Piece[] {
-    const { band, room } = setting.ceiling;
-    const perimeter = room.grid?.perimeter;
-    if (!band || !perimeter) return [];
     return SIDES.flatMap(side => {
-        const full = side === 'north' || side === 'south';
-        return spliced(setting.pairs.of('band', side), band.splices[side], roomTerm(setting, full ? 'east-west' : 'north-south'), bandTerm(setting, full ? 0 : 1), setting.step).flatMap(stretch => pieceOf({
+        const band = setting.ceiling.around[side], runs = setting.runsOf(side);
+        if (band?.kind !== 'band') return [];
+        const { perimeter } = band;
+        return spliced(setting.pairs.of('band', side), band.splices, runs, setting).flatMap(stretch => pieceOf({
             part: 'band', on: side, nth: stretch.letter, stock: perimeter.stock, back: stretch.to - stretch.from, cutBack: stretch.cut, why: stretch.why,
             width: band.height.ticks, thickness: band.thickness.ticks, fence: perimeter.ripWith?.value, source: perimeter.at,
-            where: stretch.letter ? `${side} wall, piece ${stretch.letter} from the ${full ? 'west' : 'north'}` : `${side} wall`,
+            where: stretch.letter ? `${side} wall, piece ${stretch.letter} from the ${endsOf(runs)[0]}` : `${side} wall`,
             corners: stretch.lie.corners, heights: [band.lowerEdge.ticks - band.height.ticks, band.lowerEdge.ticks],
         }, setting));
     });

@@ -44,9 +44,9 @@ function biscuits(joints: readonly Joint[]): Consumable[] {
     }));
 }
 
-/** The profile that a piece belongs to: its line's, or for trim the grid's. */
-function profileOf({ line }: Piece, { ceiling }: Setting): Profile | undefined {
-    return line === null ? ceiling.beams?.profile : ceiling.lines.find(other => other.name === line)?.section.profile;
+/** The profile that a piece belongs to: its line's, its half beam's, or for trim the grid's. */
+function profileOf({ line, part, on }: Piece, { ceiling, beam }: Setting): Profile | undefined {
+    return line === null && part === 'trim' ? ceiling.beams?.profile : beam(line ?? on ?? '')?.section.profile;
 }
 
 function blockingScrews(pieces: readonly Piece[], setting: Setting): Consumable[] {
@@ -104,7 +104,7 @@ function nailsFor(part: keyof typeof NAMES, piece: Piece, setting: Setting): Giv
         case 'cleat': return profile?.cleats?.nails;
         case 'bottom': return profile?.bottom?.nails;
         case 'trim': return profile?.trim?.nails;
-        case 'band': return setting.ceiling.room.grid?.perimeter?.nails;
+        case 'band': return setting.ceiling.around[piece.on!]?.perimeter.nails;
     }
 }
 

@@ -12,11 +12,15 @@ import type { Part, Piece } from './model.ts';
  *     spacer-B-3-2                    second spacer of that bay
  *     band-north, band-north-a        band on the north wall, and its first piece where it is spliced
  *     trim-5-north                    north side of coffer 5
+ *     side-north-2, bottom-north      of the half beam along the north wall: its second side from the west, its bottom
+ *     cleat-north-2, cleat-north-wall cleats on that side, and on the wall
  *
  * Names come from the place alone, never from a count over all pieces: what is changed elsewhere leaves them as they are.
  */
 export interface Place {
     readonly line?: string;
+    /** Of a half beam: the wall it runs along. */
+    readonly wall?: Side;
     readonly coffer?: number;
     readonly bay?: number | null;
     readonly on?: Side | null;
@@ -24,8 +28,8 @@ export interface Place {
     readonly nth?: string | number | null;
 }
 
-export function idOf(room: string, part: Part, { line, coffer, bay, on, nth }: Place): string {
-    const words = [part, line ?? coffer, bay, on, nth].filter(word => word !== undefined && word !== null);
+export function idOf(room: string, part: Part, { line, wall, coffer, bay, on, nth }: Place): string {
+    const words = [part, line ?? wall ?? coffer, bay, on, nth].filter(word => word !== undefined && word !== null);
     return `${room}.${words.join('-')}`;
 }
 

@@ -1,106 +1,92 @@
-import { centerOf } from '../ceiling/bays.ts';
-import type { Crossing } from '../ceiling/model.ts';
-import type { Biscuits, Corner, Side } from '../job/model.ts';
-import type { Ticks } from '../quantity/ticks.ts';
-import type { Joint, Part, Piece } from './model.ts';
+import type { Joint as Met, Piece as Strip } from '../arrangement/model.ts';
+import { SIDES, type Biscuits, type Side } from '../job/model.ts';
+import type { Joint, Piece } from './model.ts';
+import { idOf } from './ids.ts';
 import { endsOf, type Setting } from './setting.ts';
 
 /**
- * The joints that show: bottoms that butt against the one that runs through, splices of bottoms, corners of sides, of
+ * The joints that show, from the arrangement: bottoms that butt against the one that runs through, splices of bottoms, corners of sides, of
  * the band and of the trim, and splices of the band. Biscuits are the profile's, in every butt and splice of bottoms.
  */
 export function jointsOf(pieces: readonly Piece[], setting: Setting): Joint[] {
-    const find = new Pieces(pieces);
-    const { ceiling } = setting, columns = ceiling.across.lines.length;
-    return [
-        ...ceiling.crossings.flatMap(crossing => butts(crossing, find)),
-        ...ceiling.lines.flatMap(({ name, splices: at, section }) =>
-            splices('splice', find.all('bottom', name), `line ${name}`, at.map(s => s.place), section.profile.bottom?.biscuits?.value)),
-        ...ceiling.crossings.flatMap((crossing, i) => sideCorners(crossing, Math.floor(i / columns), i % columns, find)),
-        ...bandJoints(find, setting),
-        ...ceiling.coffers.flatMap(({ number }) => CORNERS.flatMap(([ns, ew]) =>
-            joint('trim-corner', `coffer ${number}, ${ns}-${ew}`, find.trim(number, ns), find.trim(number, ew)))),
-    ];
-}
-
-type VerticalSide = 'north' | 'south';
-type HorizontalSide = 'west' | 'east';
-const CORNERS: readonly [VerticalSide, HorizontalSide][] = [['north', 'west'], ['north', 'east'], ['south', 'west'], ['south', 'east']];
-
-function joint(kind: Joint['kind'], at: string, a: Piece | undefined, b: Piece | undefined, biscuits?: Biscuits): Joint[] {
-    return a && b ? [{ kind, at, pieces: [a.id, b.id], biscuits: biscuits ? { count: biscuits.count, size: biscuits.size } : null }] : [];
-}
-
-/** Either side of a crossing a bottom butts against the one that runs through; at a splice, against its first piece. */
-function butts({ name, ns, ew, through }: Crossing, find: Pieces): Joint[] {
-    const [on, cut] = through === 'north-south' ? [ns, ew] : [ew, ns];
-    const passing = find.bottomAt(on.name, on.runs, centerOf(cut));
-    const bays = find.all('bottom', cut.name);
-    return endsOf(cut.runs).flatMap(end => {
-        const butting = bays.find(piece => meets(piece, end, passing));
-        return joint('butt', `crossing ${name}, ${end}`, butting, passing, cut.section.profile.bottom?.biscuits?.value);
+    const { exact } = setting.ceiling.arranged, listed = new Set(pieces.map(piece => piece.id));
+    const found = exact.joints.flatMap((met): Told[] => {
+        const strips = met.pieces.map(i => exact.pieces[i]!) as [Strip, Strip];
+        const told = tell(met.kind, strips, setting);
+        return told && told.pieces.every(id => listed.has(id)) ? [told] : [];
     });
+    return found.sort((a, b) => compareKeys(a.order, b.order)).map(({ order: _, ...joint }) => joint);
 }
 
-/** Whether the piece comes up to the passing one from this side. */
-function meets({ box }: Piece, from: Side, passing: Piece | undefined): boolean {
-    if (!passing) return false;
-    switch (from) {
-        case 'west': return box.east === passing.box.west;
-        case 'east': return box.west === passing.box.east;
-        case 'north': return box.south === passing.box.north;
-        case 'south': return box.north === passing.box.south;
-    }
+interface Told extends Joint { readonly order: readonly number[] }
+const KINDS: readonly Joint['kind'][] = ['butt', 'splice', 'corner', 'band-corner', 'band-splice', 'trim-corner'];
+const CORNERS: readonly string[] = ['north-west', 'north-east', 'south-west', 'south-east'];
+
+function compareKeys(a: readonly number[], b: readonly number[]): number {
+    for (const [i, one] of a.entries()) if (one !== b[i]) return one - (b[i] ?? 0);
+    return 0;
 }
 
-function splices(kind: Joint['kind'], pieces: readonly Piece[], of: string, places: readonly string[], biscuits?: Biscuits): Joint[] {
-    return places.flatMap((place, i) => joint(kind, `${of}, ${place}`, pieces[i], pieces[i + 1], biscuits));
-}
-
-/** Four sides' corners at a crossing, one in each of the coffers around it. */
-function sideCorners({ name, ns, ew }: Crossing, row: number, column: number, find: Pieces): Joint[] {
-    return CORNERS.flatMap(([vertical, horizontal]) => {
-        const a = find.side(ew.name, column + (horizontal === 'west' ? 1 : 2), vertical);
-        const b = find.side(ns.name, row + (vertical === 'north' ? 1 : 2), horizontal);
-        return joint('corner', `crossing ${name}, ${vertical}-${horizontal}`, a, b);
+function tell(kind: Met['kind'], strips: readonly [Strip, Strip], setting: Setting): Told | undefined {
+    const joint = (as: Joint['kind'], at: string, order: readonly number[], both: readonly [Strip, Strip], biscuits?: Biscuits): Told => ({
+        kind: as, at, pieces: [idFor(both[0], setting), idFor(both[1], setting)],
+        biscuits: biscuits ? { count: biscuits.count, size: biscuits.size } : null, order: [KINDS.indexOf(as), ...order],
     });
-}
-
-function bandJoints(find: Pieces, { ceiling: { band } }: Setting): Joint[] {
-    if (!band) return [];
-    const corners = CORNERS.flatMap(([ns, ew]) => {
-        const full = find.band(ns), between = find.band(ew);
-        const corner: Corner = `${ns}-${ew}`;
-        return joint('band-corner', corner, ew === 'west' ? full[0] : full.at(-1), ns === 'north' ? between[0] : between.at(-1));
-    });
-    const sides: Side[] = ['north', 'east', 'south', 'west'];
-    return [...corners, ...sides.flatMap(side => splices('band-splice', find.band(side), `${side} wall`, band.splices[side].map(s => s.place)))];
-}
-
-/** Pieces by the place they have in the ceiling. */
-class Pieces {
-    private readonly byPlace = new Map<string, Piece[]>();
-
-    constructor(pieces: readonly Piece[]) {
-        for (const piece of pieces) {
-            const key = placeKey(piece.part, piece.line, piece.part === 'trim' ? piece.coffer : piece.part === 'side' ? piece.bay : null, piece.on);
-            const there = this.byPlace.get(key);
-            if (there) there.push(piece);
-            else this.byPlace.set(key, [piece]);
+    switch (kind) {
+        case 'butt': {
+            const { at, order } = meetingPlace(strips, setting), [butting, passing] = strips, end = liesTo(butting, passing, setting);
+            return joint('butt', `${at}${end === undefined ? '' : `, ${end}`}`, [...order, end === undefined ? 0 : SIDES_BY_END.indexOf(end)], strips, setting.beam(butting.of)?.section.profile.bottom?.biscuits?.value);
+        }
+        case 'splice': {
+            const [{ part, of }] = strips, line = setting.ceiling.lines.findIndex(one => one.name === of);
+            if (part !== 'bottom' && part !== 'band') return undefined;
+            const inRun = setting.pairs.of(part, of).map(({ exact }) => exact.strip), both = [...strips].sort((a, b) => inRun.indexOf(a) - inRun.indexOf(b)) as [Strip, Strip];
+            const nth = inRun.indexOf(both[0]), splices = line < 0 ? setting.ceiling.around[of as Side]!.splices : setting.ceiling.lines[line]!.splices;
+            return joint(part === 'band' ? 'band-splice' : 'splice', `${line < 0 ? `${of} wall` : `line ${of}`}, ${splices[nth]?.place}`, [line < 0 ? 1000 + SIDES.indexOf(of as Side) : line, nth], both,
+                part === 'bottom' ? setting.beam(of)?.section.profile.bottom?.biscuits?.value : undefined);
+        }
+        case 'corner': {
+            const both = levelFirst(strips, setting), { at, order } = meetingPlace(both, setting);
+            const corner = `${both[0].on}-${both[1].on}`;
+            return joint('corner', setting.isWall(both[0].of) && setting.isWall(both[1].of) ? at : `${at}, ${corner}`, [...order, CORNERS.indexOf(corner)], both);
+        }
+        case 'band-corner': {
+            const both = levelFirst(strips, setting), corner = `${both[0].of}-${both[1].of}`;
+            return joint('band-corner', corner, [CORNERS.indexOf(corner)], both);
+        }
+        case 'trim-corner': {
+            const both = strips[0].on === 'north' || strips[0].on === 'south' ? strips : [strips[1], strips[0]] as const, corner = `${both[0].on}-${both[1].on}`;
+            return joint('trim-corner', `coffer ${both[0].coffers[0]}, ${corner}`, [both[0].coffers[0]!, CORNERS.indexOf(corner)], both);
         }
     }
-    all(part: Part, line: string): readonly Piece[] { return this.byPlace.get(placeKey(part, line, null, null)) ?? []; }
-    side(line: string, bay: number, on: Side): Piece | undefined { return this.byPlace.get(placeKey('side', line, bay, on))?.[0]; }
-    trim(coffer: number, on: Side): Piece | undefined { return this.byPlace.get(placeKey('trim', null, coffer, on))?.[0]; }
-    band(on: Side): readonly Piece[] { return this.byPlace.get(placeKey('band', null, null, on)) ?? []; }
-    bottomAt(line: string, runs: 'north-south' | 'east-west', position: Ticks): Piece | undefined {
-        return this.all('bottom', line).find(({ box }) => {
-            const [from, to] = runs === 'east-west' ? [box.west, box.east] : [box.north, box.south];
-            return from < position && position <= to;
-        });
-    }
+}
+const SIDES_BY_END: readonly Side[] = ['west', 'east', 'north', 'south'];
+
+function idFor(strip: Strip, { ceiling: { room }, pairs }: Setting): string {
+    return idOf(room.name, pairs.partOf(strip), pairs.nameOf(strip));
 }
 
-function placeKey(part: Part, line: string | null, place: number | null, on: Side | null): string {
-    return `${part} ${line} ${place} ${on}`;
+/** What runs east-west first. */
+function levelFirst([a, b]: readonly [Strip, Strip], setting: Setting): readonly [Strip, Strip] {
+    return setting.runsOf(a.of) === 'east-west' ? [a, b] : [b, a];
+}
+
+/** Where two lines cross, a line meets a half beam, or two of these each other. */
+function meetingPlace(strips: readonly [Strip, Strip], setting: Setting): { at: string; order: readonly number[] } {
+    const [level, upright] = levelFirst(strips, setting), place = (of: string): number => setting.ceiling.lines.findIndex(line => line.name === of);
+    const walls = [level, upright].map(({ of }) => setting.isWall(of));
+    if (walls[0] && walls[1]) return { at: `${level.of}-${upright.of}, half beams`, order: [2000 + CORNERS.indexOf(`${level.of}-${upright.of}`), 0] };
+    if (walls[0] || walls[1]) {
+        const [wall, line] = walls[0] ? [level, upright] : [upright, level];
+        return { at: `line ${line.of} at the ${wall.of} wall`, order: [1000 + SIDES.indexOf(wall.of as Side), place(line.of)] };
+    }
+    return { at: `crossing ${level.of}${upright.of}`, order: [place(level.of), place(upright.of)] };
+}
+
+/** On which side of the passing piece the butting one lies; nothing to tell at a wall. */
+function liesTo(butting: Strip, passing: Strip, setting: Setting): Side | undefined {
+    if (setting.isWall(passing.of)) return undefined;
+    const middle = ({ outline }: Strip, axis: 'x' | 'y'): number => outline.reduce((sum, point) => sum + point[axis], 0);
+    const runs = setting.runsOf(butting.of), axis = runs === 'east-west' ? 'x' : 'y';
+    return endsOf(runs)[middle(butting, axis) < middle(passing, axis) ? 0 : 1];
 }

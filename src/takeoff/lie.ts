@@ -1,14 +1,14 @@
 import type { Cut, Piece as Strip } from '../arrangement/model.ts';
 import type { Ceiling } from '../ceiling/model.ts';
-import type { Side } from '../job/model.ts';
+import { SIDES, type Side } from '../job/model.ts';
 import { reach, reversed, type Point, type Vector } from '../plane/point.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { spliceLetter, type Place } from './ids.ts';
-import type { Box, Corners, EndCut } from './model.ts';
+import type { Box, Corners, EndCut, Part } from './model.ts';
 
 /**
  * How a piece of the arrangement lies in the ceiling, as cut lists tell it: the end to the west or north first, and the long edge
- * that its length is told by (`back`: of a side its back, of a band its wall edge, of what lies in a beam that to the west or north) before the other.
+ * that its length is told by (`back`: of a side its back, of what runs along a wall its wall edge, of what lies in a beam that to the west or north) before the other.
  */
 export interface Lie {
     readonly strip: Strip;
@@ -29,7 +29,7 @@ export function lieOf(strip: Strip): Lie {
     const { corners: [a, b, c, d], edges, ends } = strip;
     const turned = strip.way.x < 0 || strip.way.x === 0 && strip.way.y < 0;
     const along = (start: Point, end: Point): readonly [Point, Point] => (turned ? [end, start] : [start, end]);
-    const firstIsBack = strip.part === 'band' || isWestOrNorth(strip);
+    const firstIsBack = edges[0].name === 'wall' || isWestOrNorth(strip);
     const [back, face] = firstIsBack ? [along(a, b), along(d, c)] : [along(d, c), along(a, b)];
     const [first, last] = turned ? [ends[1], ends[0]] : ends;
     const way = turned ? reversed(strip.way) : strip.way, places = [a, b, c, d].map(point => placeAlong(way, point));
@@ -78,6 +78,7 @@ export interface Pair {
 /** Every piece of the arrangement, by part and by what it belongs to: a line, a wall, a trim. */
 export class Pairs {
     private readonly byPlace = new Map<string, Pair[]>();
+    private readonly names = new Map<Strip, Place>();
 
     constructor({ arranged: { exact, asCut }, lines }: Pick<Ceiling, 'arranged' | 'lines'>) {
         const through = new Set(lines.filter(line => line.through).map(line => line.name));
@@ -89,12 +90,14 @@ export class Pairs {
             else groups.set(key, [piece]);
         }
         for (const [key, strips] of groups) {
-            const lies = strips.map(lieOf), { part, of } = strips[0]!;
-            const runs = part === 'band' || (part === 'bottom' || part === 'blocking') && through.has(of);
-            if (runs) lies.sort((a, b) => a.from - b.from);
+            const lies = strips.map(lieOf), { part, of } = strips[0]!, wall = isSide(of) ? of : undefined;
+            const runs = wall ? part !== 'side' && part !== 'cleat' : (part === 'bottom' || part === 'blocking') && through.has(of);
+            if (wall || runs) lies.sort((a, b) => a.from - b.from);
             this.byPlace.set(key, lies.map((lie, i) => {
-                const other = cut?.get(keyOf(lie.strip));
-                return { exact: lie, cut: other ? lieOf(other) : lie, through: runs, named: nameOf(lie.strip, runs ? spliceLetter(i, lies.length) : undefined) };
+                const other = cut?.get(keyOf(lie.strip)), letter = runs ? spliceLetter(i, lies.length) : undefined;
+                const named = wall ? nameAtWall(part, wall, i, letter) : nameOf(lie.strip, letter);
+                this.names.set(lie.strip, named);
+                return { exact: lie, cut: other ? lieOf(other) : lie, through: runs, named };
             }));
         }
     }
@@ -104,19 +107,39 @@ export class Pairs {
     all(): readonly Pair[] {
         return [...this.byPlace.values()].flat();
     }
+    nameOf(strip: Strip): Place {
+        return this.names.get(strip)!;
+    }
+    /** The part that lists know it by. */
+    partOf({ part }: Strip): Part {
+        return part === 'wall-cleat' ? 'cleat' : part === 'beam' ? 'side' : part;
+    }
 }
 
 function keyOf({ part, of, on, nth, coffers }: Strip): string {
     return `${part} ${of} ${on} ${nth} ${part === 'trim' ? coffers[0] : ''}`;
 }
 
+function isSide(name: string): name is Side {
+    return SIDES.includes(name as Side);
+}
+
 /** `letter`: of what runs through, and where it is spliced which piece it is. */
 function nameOf({ part, of, on, nth, coffers }: Strip, letter: string | null | undefined): Place {
     switch (part) {
         case 'trim': return { coffer: coffers[0]!, on: on as Side };
-        case 'band': return { on: of as Side, nth: letter ?? null };
         case 'side': case 'cleat': return { line: of, bay: nth, on: on as Side };
         default: return letter === undefined ? { line: of, bay: nth } : { line: of, nth: letter };
+    }
+}
+
+/** Bays of a half beam's sides are counted from the west or north. */
+function nameAtWall(part: Strip['part'], wall: Side, index: number, letter: string | null | undefined): Place {
+    switch (part) {
+        case 'band': return { on: wall, nth: letter ?? null };
+        case 'wall-cleat': return { wall, nth: letter ? `wall-${letter}` : 'wall' };
+        case 'side': case 'cleat': return { wall, bay: index + 1 };
+        default: return { wall, nth: letter ?? null };
     }
 }
 

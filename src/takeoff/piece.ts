@@ -16,6 +16,8 @@ export const SQUARE: EndCut = { cut: 'square' };
 export interface Draft {
     readonly part: Part;
     readonly line?: string;
+    /** Of a half beam: its wall. */
+    readonly wall?: Side;
     readonly coffer?: number;
     readonly bay?: number | null;
     readonly on?: Side | null;
@@ -59,7 +61,7 @@ export function pieceOf(draft: Draft, { ceiling, step, size }: Setting): Piece[]
     const work = [rip, ...draft.work ?? []].filter((each): each is Work => typeof each === 'object');
     return [{
         id: idOf(ceiling.room.name, part, draft), room: ceiling.room.name, part,
-        line: draft.line ?? null, bay: draft.bay ?? null, coffer: draft.coffer ?? null, on: draft.on ?? null, stock,
+        line: draft.line ?? null, bay: draft.bay ?? null, coffer: draft.coffer ?? null, on: draft.on ?? draft.wall ?? null, stock,
         face, back, cutFace: roundDown(draft.cutFace ?? cutBack, step), cutBack: roundDown(cutBack, step),
         ends: draft.ends ?? [SQUARE, SQUARE], hand: draft.hand ?? null, width, thickness, ripped,
         work, machining: work.map(each => workWords(each, size)),

@@ -37,23 +37,26 @@ export function rowsOff(ceiling: Ceiling, pieces: readonly Piece[]): Row[] {
 
 function rowOf(ceiling: Ceiling, pieces: readonly Piece[]): Row | undefined {
     const { part, on } = pieces[0]!;
-    const { width, length, band, room: { job } } = ceiling;
+    const { width, length, around, room: { job } } = ceiling;
     const cut = pieces.reduce((sum, piece) => sum + piece.cutBack, 0), rounding = pieces.length * job.cutTo.value;
-    const ofBand = 2 * (band?.thickness.ticks ?? 0);
     if (part === 'band') {
-        const room = on === 'north' || on === 'south' ? width : length - ofBand;
+        // those along the east and west walls stand between those of the other two
+        const between = (['north', 'south'] as const).reduce((sum, side) => { const own = around[side]; return sum + (own?.kind === 'band' ? own.thickness.ticks : 0); }, 0);
+        const room = on === 'north' || on === 'south' ? width : length - between;
         return { part, pieces, sum: cut, room, longer: 0, shorter: rounding };
     }
     const line = ceiling.lines.find(one => one.name === pieces[0]!.line);
     if (!line) return undefined;
-    const [run, wall] = line.runs === 'east-west' ? [ceiling.across, width] : [ceiling.down, length];
+    const [run, ends] = line.runs === 'east-west' ? [ceiling.across, [around.west, around.east]] : [ceiling.down, [around.north, around.south]], room = line.end - line.start;
+    // sides are mitered round to those of a half beam: the dry fit looks at them
+    if ((part === 'side' || part === 'cleat') && ends.some(own => own?.kind === 'half-beam')) return undefined;
     const press = part === 'bottom' ? pieces.length * (line.section.profile.bottom?.press?.value ?? 0) : 0;
-    if (pieces.every(piece => piece.bay === null)) return { part, pieces, sum: cut, room: wall - ofBand, longer: press, shorter: rounding };
+    if (pieces.every(piece => piece.bay === null)) return { part, pieces, sum: cut, room, longer: press, shorter: rounding };
     if (pieces.length !== run.lines.length + 1) return undefined;
     const short = part === 'cleat' ? 2 * pieces.length * (line.section.profile.cleats?.shortEachEnd.value ?? 0) : 0;
     const play = part === 'bottom' ? run.lines.reduce((sum, other) => sum + Math.max(0, other.section.fit.ticks), 0) : 0;
     return {
-        part, pieces, sum: cut + short + run.lines.reduce((sum, other) => sum + between(line, other, part), 0), room: wall - ofBand,
+        part, pieces, sum: cut + short + run.lines.reduce((sum, other) => sum + between(line, other, part), 0), room,
         longer: press - Math.min(0, ...run.lines.map(other => other.section.fit.ticks)) * run.lines.length,
         shorter: rounding + play + stated(run, job.cutTo.value),
     };

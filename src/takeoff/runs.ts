@@ -1,9 +1,9 @@
-import type { Line, Splice } from '../ceiling/model.ts';
-import type { Direction } from '../job/model.ts';
+import type { Line, Splice, WholeSection } from '../ceiling/model.ts';
+import type { Direction, Side } from '../job/model.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { marksOf, type Lie, type Pair } from './lie.ts';
-import type { Setting } from './setting.ts';
+import { endsOf, type Setting } from './setting.ts';
 
 /** Where one piece of a line's bottom or blocking, or of the band, begins and ends, and why. */
 export interface Stretch {
@@ -24,14 +24,14 @@ export function cofferTerm({ ceiling: { across, down, room } }: Setting, along: 
     return term('coffer', 1, coffer, at);
 }
 
-export function sideTerm(line: Line): WhyTerm {
-    return line.section.sideThickness.why.terms[0]!;
+export function sideTerm({ section }: { readonly section: WholeSection }): WhyTerm {
+    return section.sideThickness.why.terms[0]!;
 }
 
 /** Through lines run from band to band, or from splice to splice; the others from crossing to crossing. */
 export function stretchesOf(setting: Setting, line: Line, part: 'bottom' | 'blocking'): Stretch[] {
     const pairs = setting.pairs.of(part, line.name);
-    if (line.through) return spliced(pairs, line.splices, roomTerm(setting, line.runs), bandTerm(setting, 1), setting.step);
+    if (line.through) return spliced(pairs, line.splices, line.runs, setting);
     return pairs.map(pair => cutBetween(setting, line, pair));
 }
 
@@ -40,8 +40,8 @@ export function stretchesOf(setting: Setting, line: Line, part: 'bottom' | 'bloc
  * crossing, and for a bottom half of the play beside the bottom that it meets. At the band or wall: to its face.
  */
 function cutBetween(setting: Setting, line: Line, { exact, cut }: Pair): Stretch {
-    const { strip, meets } = exact, from = Math.round(exact.from), to = Math.round(exact.to);
-    const met = meets.flatMap(name => setting.ceiling.lines.find(other => other.name === name) ?? []);
+    const { strip, meets, cuts } = exact, from = Math.round(exact.from), to = Math.round(exact.to);
+    const met = meets.flatMap((name, i) => { const beam = cuts[i] === 'between' ? setting.beam(name) : undefined; return beam ? [{ name, section: beam.section }] : []; });
     const beyond = met.map(other => Math.round(strip.why.find(({ what, of }) => what === 'end' && of === other.name)!.ticks) - other.section.sideThickness.ticks);
     const clear = Math.round(strip.why.find(({ what }) => what === 'clear')!.ticks);
     // an odd tick of play is on one side of the bottom
@@ -56,19 +56,22 @@ export function roomTerm({ ceiling: { room: { walls }, width, length } }: Settin
     return along === 'east-west' ? term('room', 1, width, (walls.north ?? walls.south)?.at) : term('room', 1, length, (walls.east ?? walls.west)?.at);
 }
 
-export function bandTerm({ ceiling: { band } }: Setting, times: number): WhyTerm {
-    const thickness = band?.thickness;
-    return term('band', times, thickness?.ticks ?? 0, thickness?.why.terms[0]?.at);
+/** What keeps a run from a wall, at its words. */
+function wallTerm({ ceiling: { around } }: Setting, wall: Side, ticks: Ticks): WhyTerm {
+    const own = around[wall], by = own?.kind === 'half-beam' ? own.width : own?.thickness;
+    return term(own?.kind === 'half-beam' ? 'half beam' : 'band', 1, ticks, by?.why.terms[0]?.at);
 }
 
-/** The pieces of a run from wall to wall: in whole it is `room` less `band` at each end. */
-export function spliced(pairs: readonly Pair[], splices: readonly Splice[], room: WhyTerm, band: WhyTerm, step: Ticks): Stretch[] {
-    const mark = marksOf(pairs, step);
+/** The pieces of a run from wall to wall: in whole it is the room less what runs along the walls at either end. */
+export function spliced(pairs: readonly Pair[], splices: readonly Splice[], runs: Direction, setting: Setting): Stretch[] {
+    if (pairs.length === 0) return [];
+    const mark = marksOf(pairs, setting.step), room = roomTerm(setting, runs), [west, east] = endsOf(runs);
+    const start = wallTerm(setting, west, Math.round(pairs[0]!.exact.from)), end = wallTerm(setting, east, room.ticks - Math.round(pairs.at(-1)!.exact.to));
     const less = (t: WhyTerm): WhyTerm => term(t.what, -t.times, t.ticks, t.at);
     const at = ({ at, place, said }: Splice): WhyTerm => term(`splice ${place}`, 1, at, said);
     return pairs.map(({ exact, named: { nth } }, i) => {
-        const first = i === 0 ? band : at(splices[i - 1]!);
-        const last = i === pairs.length - 1 ? [room, less(band)] : [at(splices[i]!)];
+        const first = i === 0 ? start : at(splices[i - 1]!);
+        const last = i === pairs.length - 1 ? [room, less(end)] : [at(splices[i]!)];
         return { lie: exact, from: exact.from, to: exact.to, cut: mark(exact.to) - mark(exact.from), why: [...last, less(first)], bay: null, letter: typeof nth === 'string' ? nth : null };
     });
 }

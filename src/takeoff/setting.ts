@@ -1,8 +1,8 @@
-import type { Direction, JobSettings, Side } from '../job/model.ts';
+import { SIDES, type Direction, type JobSettings, type Side } from '../job/model.ts';
 import { printInches, printLength } from '../quantity/print-length.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { baysAlong, type Bay } from '../ceiling/bays.ts';
-import type { Ceiling } from '../ceiling/model.ts';
+import type { Ceiling, HalfBeam, Line, WholeSection } from '../ceiling/model.ts';
 import type { Point } from '../plane/point.ts';
 import { Pairs } from './lie.ts';
 import type { Corners } from './model.ts';
@@ -15,15 +15,23 @@ export interface Setting {
     /** The job's resolution of cut lengths. */
     readonly step: Ticks;
     readonly bays: Readonly<Record<Direction, readonly Bay[]>>;
+    /** The beam of a line, or the half beam along a wall, by its name in the plan. */
+    beam(name: string): { readonly section: WholeSection } | undefined;
+    isWall(name: string): boolean;
+    /** Which way a line or a wall runs. */
+    runsOf(name: string): Direction;
     /** A size as it is set at the saw: inches without feet, or millimeters. */
     size(ticks: Ticks): string;
 }
 
 export function settingOf(ceiling: Ceiling): Setting {
-    const job = ceiling.room.job;
+    const job = ceiling.room.job, beams = new Map<string, Line | HalfBeam>(ceiling.lines.map(line => [line.name, line]));
+    for (const side of SIDES) if (ceiling.around[side]?.kind === 'half-beam') beams.set(side, ceiling.around[side]);
     return {
         ceiling, pairs: new Pairs(ceiling), step: job.cutTo.value,
         bays: { 'east-west': baysAlong(ceiling, 'east-west'), 'north-south': baysAlong(ceiling, 'north-south') },
+        beam: name => beams.get(name), isWall: name => SIDES.includes(name as Side),
+        runsOf: name => { const line = ceiling.lines.find(one => one.name === name); return line ? line.runs : name === 'north' || name === 'south' ? 'east-west' : 'north-south'; },
         size: sizeIn(job),
     };
 }

@@ -1,8 +1,8 @@
 import type { Line } from '../ceiling/model.ts';
-import type { Rabbet, Side } from '../job/model.ts';
-import { term } from '../provenance/why.ts';
+import type { Direction, Rabbet, Side } from '../job/model.ts';
+import { term, type WhyTerm } from '../provenance/why.ts';
 import { handHung } from './hands.ts';
-import type { Pair } from './lie.ts';
+import type { Lie, Pair } from './lie.ts';
 import type { Piece } from './model.ts';
 import { pieceOf, type Draft } from './piece.ts';
 import { cofferTerm, sideTerm } from './runs.ts';
@@ -16,15 +16,20 @@ function inOrder(part: 'side' | 'cleat', line: Line, { pairs }: Setting): Pair[]
     return [...pairs.of(part, line.name)].sort((a, b) => place(a) - place(b));
 }
 
+/** The coffer, and the thickness of every side that it is mitered with or runs past. */
+export function whyOfSide({ back, cuts, meets }: Lie, runs: Direction, setting: Setting): WhyTerm[] {
+    const met = meets.filter((_, i) => cuts[i] === 'miter' || cuts[i] === 'past').map(name => setting.beam(name)!);
+    const reach = met.reduce((sum, other) => sum + other.section.sideThickness.ticks, 0);
+    return [cofferTerm(setting, runs, Math.round(back) - reach), ...met.map(sideTerm)];
+}
+
 /** What a side and its cleat have in common. */
 function shared(line: Line, { exact }: Pair, setting: Setting): Pick<Draft, 'line' | 'bay' | 'coffer' | 'on' | 'where' | 'corners' | 'ends' | 'why'> {
-    const { strip, cuts, meets } = exact, on = strip.on as Side;
-    const met = meets.filter((_, i) => cuts[i] === 'miter' || cuts[i] === 'past').map(name => setting.ceiling.lines.find(other => other.name === name)!);
-    const reach = met.reduce((sum, other) => sum + other.section.sideThickness.ticks, 0);
+    const { strip } = exact, on = strip.on as Side;
     return {
         line: line.name, bay: strip.nth, on, ...strip.coffers[0] !== undefined && { coffer: strip.coffers[0] },
         where: `line ${line.name}, bay ${strip.nth}, ${on} side`, corners: exact.corners, ends: exact.ends,
-        why: [cofferTerm(setting, line.runs, Math.round(exact.back) - reach), ...met.map(sideTerm)],
+        why: whyOfSide(exact, line.runs, setting),
     };
 }
 
@@ -59,6 +64,6 @@ export function cleatsOfLine(line: Line, setting: Setting): Piece[] {
     });
 }
 
-function rabbetWork({ width, height, edge }: Rabbet): Work {
+export function rabbetWork({ width, height, edge }: Rabbet): Work {
     return { kind: 'rabbet', width: width.ticks, height: height.ticks, edge };
 }

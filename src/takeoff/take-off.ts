@@ -4,7 +4,8 @@ import { bandOf, trimOf } from './band-and-trim.ts';
 import { blockingOf, bottomsOf } from './blocking-and-bottoms.ts';
 import { consumablesOf } from './consumables.ts';
 import { jointsOf } from './joints.ts';
-import type { Piece, TakeOff } from './model.ts';
+import { halfBeamPieces } from './half-beams.ts';
+import type { Part, Piece, TakeOff } from './model.ts';
 import { settingOf } from './setting.ts';
 import { cleatsOfLine, sidesOfLine } from './sides-and-cleats.ts';
 import { spacersOf } from './spacers.ts';
@@ -34,8 +35,10 @@ const order: WeakRef<Ceiling>[] = [];
 export function takeOff(ceiling: Ceiling): TakeOff {
     const setting = settingOf(ceiling);
     const eachLine = (make: typeof blockingOf): Piece[] => ceiling.lines.flatMap(line => make(line, setting));
+    const halves = (part: Part): Piece[] => halfBeamPieces(part, setting);
     const all = [
-        ...eachLine(blockingOf), ...eachLine(spacersOf), ...eachLine(sidesOfLine), ...eachLine(cleatsOfLine), ...eachLine(bottomsOf),
+        ...eachLine(blockingOf), ...halves('blocking'), ...eachLine(spacersOf), ...eachLine(sidesOfLine), ...halves('side'),
+        ...eachLine(cleatsOfLine), ...halves('cleat'), ...eachLine(bottomsOf), ...halves('bottom'),
         ...bandOf(setting), ...trimOf(setting),
     ];
     const { name, notComputed } = ceiling.room;

@@ -39,9 +39,22 @@ describe('the room', () => {
         expect([band!.thickness, band!.height, band!.lowerEdge].map(d => printInches(d.ticks))).toEqual(['3/4"', '7 1/4"', '7 3/4"']);
         expect(band!.lowerEdge.why.terms.map(term => term.what)).toEqual(['held down', 'side', 'below the beams']);
     });
-    test('a half beam is not computed, and gives no ceiling', () => {
-        const layout = laid({ band: { stock: board('7 1/4"'), kind: 'half-beam' } });
-        expect([layout.ceiling, kinds(layout)]).toEqual([undefined, ['not-supported']]);
+    test('a half beam round the walls: lines and coffers run to its face, bottoms to its bottom', () => {
+        const { ceiling, troubles } = laid({ band: { kind: 'half-beam', width: '2 1/2"' } });
+        expect([troubles, ceiling!.inside.west, ceiling!.inside.east].flat().map(ticks => printInches(ticks as number))).toEqual(['3 1/4"', '216 3/4"']);
+        expect(ceiling!.lines.map(({ start, end }) => [start, end].map(printInches).join()).slice(0, 1)).toEqual(['2 1/2",179 1/2"']);
+    });
+    test('each wall for itself: a band, a half beam, nothing', () => {
+        const { ceiling } = laid({ around: { north: { kind: 'half-beam', width: '3 1/4"' }, west: null } });
+        const { west, east, north, south } = ceiling!.inside;
+        expect([west, east, north, south].map(printInches)).toEqual(['0"', '219 1/4"', '4"', '181 1/4"']);
+        // the coffers stay equal: 219 1/4" less three beams of 7", and 177 1/4" less two of them
+        expect(ceiling!.across.coffers.map(printInches)).toEqual(['49 9/16"', '49 9/16"', '49 9/16"', '49 9/16"']);
+        expect(ceiling!.down.coffers.reduce((sum, coffer) => sum + coffer, 0)).toBe(ticksOf('163 1/4"'));
+    });
+    test('a half beam that is not as deep as the lines is told, and gives no ceiling', () => {
+        const layout = laid({ band: { kind: 'half-beam', width: '2 1/2"', beams: beam({ sides: { stock: board('5 1/2"') } }) } });
+        expect([layout.ceiling, [...new Set(kinds(layout))]]).toEqual([undefined, ['not-supported']]);
     });
     test.each([['0"', 'not-positive'], [-5, 'not-positive'], [`5000'`, 'not-supported']])('a wall of %s', (north, kind) => {
         expect(kinds(laid({ walls: { north, east: `15' 2"` } }))).toEqual([kind]);
@@ -115,7 +128,7 @@ describe('what is not said', () => {
         ['walls', (room: Room): Room => ({ ...room, walls: {} })], ['grid', (room: Room): Room => ({ ...room, grid: undefined })],
         ['the spacing of one wall', (room: Room) => grid(room, { east: undefined })], ['beams', (room: Room) => grid(room, { beams: undefined })],
         ['through', (room: Room) => grid(room, { through: undefined })],
-        ['the stock of the band', (room: Room) => grid(room, { perimeter: { ...room.grid!.perimeter!, stock: undefined } })],
+        ['the stock of the band', (room: Room) => grid(room, { around: { ...room.grid!.around, east: { ...room.grid!.around.east!, stock: undefined } } })],
         ['where the feature is', (room: Room) => grid(room, { centeredOn: said({ name: 'lamp', at: at(), kind: 'light' }) })],
         ['what a line that stops would be', (room: Room): Room => ({ ...room, lines: [{ name: 'A', at: at(), splices: [], notComputed: [at()] }] })],
     ] as [string, (room: Room) => Room][])('without %s: no ceiling, silently', (_, change) => {

@@ -20,7 +20,6 @@ const whole = { ...house, 'job.coffer': job.replace('job "', 'job "').concat(rat
 const inRoom = (words: string): Readonly<Record<string, string>> => ({ ...whole, 'den.coffer': den.replace('  grid {', `  ${words}\n\n  grid {`) });
 const inGrid = (words: string): Readonly<Record<string, string>> => ({ ...whole, 'den.coffer': den.replace('    beams          box\n', `    beams          box\n    ${words}\n`) });
 const inBox = (from: string, to: string): Readonly<Record<string, string>> => ({ ...whole, 'box.coffer': whole['box.coffer'].replace(from, to) });
-const perimeter = /perimeter \{[^}]*\}/;
 
 /** How each row of the table is said in a job. `lacks`: parts that are left out; 'all': the room is refused. */
 const SAID: Readonly<Record<string, { readonly files: Readonly<Record<string, string>>; readonly lacks?: readonly string[] | 'all' }>> = {
@@ -35,7 +34,6 @@ const SAID: Readonly<Record<string, { readonly files: Readonly<Record<string, st
     'Bottom.place under-sides': { files: inBox('bottom { stock pine-1x6 }', 'bottom { stock pine-1x6\n    place under-sides }'), lacks: 'all' },
     'Bottom.place in-rabbets': { files: inBox('bottom { stock pine-1x6 }', 'bottom { stock pine-1x6\n    place in-rabbets }'), lacks: 'all' },
     'Trim.corners coped': { files: inBox('bottom {', 'trim { stock strip-1x2; corners coped }\n  bottom {'), lacks: ['trim'] },
-    'Perimeter.kind half-beam': { files: { ...whole, 'den.coffer': den.replace(perimeter, 'perimeter { kind half-beam; width 2" }') }, lacks: 'all' },
     'Grid.square-to': { files: inGrid('square-to north') },
     'Fixture.value casing': { files: inRoom('fixture door casing on east width 3\'') },
     'Fixture.value cabinet': { files: inRoom('fixture press cabinet on east width 3\''), lacks: 'all' },

@@ -11,7 +11,7 @@ export function divided({ room, band = 0, widths, spacing, feature, step = '1/32
     const b = jobBuilder();
     const grid = b.room('room', { north: spacing, centeredOn: { x: feature ?? 0, y: 0 } }).grid!;
     const division: Division = {
-        along: 'east-west', spacing: grid.north!, start: ticksOf(band), end: ticksOf(room) - ticksOf(band), room: ticksOf(room),
+        along: 'east-west', spacing: grid.north!, start: ticksOf(band), end: ticksOf(room) - ticksOf(band), room: ticksOf(room), ends: ['band', 'band'],
         step: ticksOf(step), show: 'feet-inches', name: index => lineName('north-south', index), width: index => ticksOf(widths[Math.min(index, widths.length - 1)]!),
         ...feature !== undefined && { feature: { position: ticksOf(feature), by: grid.centeredOn! } },
     };

@@ -1,4 +1,4 @@
-import type { Bottom, Blocking, Cleats, Fixture, Grid, JobSettings, LineSpec, Perimeter, Price, Profile, Room, Side, Sides, Spacers, Spacing, Stock, Trim } from '../../src/job/model.ts';
+import { SIDES, type Bottom, type Blocking, type Cleats, type Fixture, type Grid, type JobSettings, type LineSpec, type Perimeter, type Price, type Profile, type Room, type Side, type Sides, type Spacers, type Spacing, type Stock, type Trim } from '../../src/job/model.ts';
 import type { Given, Source } from '../../src/provenance/source.ts';
 import type { Measure } from '../../src/quantity/measure.ts';
 import { Rational, toTicks } from '../../src/quantity/rational.ts';
@@ -32,6 +32,7 @@ export interface ProfileWords {
 }
 export type SpacingWords = { coffers: number } | { size: [Length, Length] } | { lines: Length[]; from?: 'north-west' | 'north-east' | 'south-west' | 'south-east' };
 export interface LineWords { beams?: Profile; heldDown?: Length; splices?: ({ at: Length; from?: Side } | Length)[] }
+export interface PerimeterWords { stock?: Stock; rip?: Length; belowBeams?: Length; kind?: Perimeter['kind']['value']; nails?: NailWords; width?: Length; beams?: Profile }
 export interface RoomWords {
     job?: JobSettings;
     walls?: Partial<Record<Side, Length>>;
@@ -42,7 +43,9 @@ export interface RoomWords {
     through?: Direction;
     residue?: Grid['residue']['value'];
     splices?: Grid['splices']['value'];
-    band?: { stock?: Stock; rip?: Length; belowBeams?: Length; kind?: Perimeter['kind']['value']; nails?: NailWords } | null;
+    band?: PerimeterWords | null;
+    /** Of single walls, where they differ from `band`. */
+    around?: Partial<Record<Side, PerimeterWords | null>>;
     lines?: Record<string, LineWords>;
     centeredOn?: { x: Length; y: Length; name?: string };
     broken?: boolean;
@@ -143,17 +146,20 @@ export function jobBuilder(uri = 'file:///job/house.coffer') {
             name: on.name ?? 'lamp', at: at(), kind: 'light', x: ticksOf(on.x), y: ticksOf(on.y),
         }));
         const band = words.band;
-        const perimeter: Perimeter | undefined = band ? {
-            at: at(), kind: said(band.kind ?? 'band'), stock: maybe(band.stock, x => x), rip: maybe(band.rip, r => measure(r)),
-            belowBeams: orDefault(band.belowBeams === undefined ? undefined : measure(band.belowBeams), measure('0"')), splices: byDefault('on-crossings' as const), nails: nails(band.nails),
-        } : undefined;
+        const perimeterOf = (own: NonNullable<typeof band>): Perimeter => ({
+            at: at(), kind: said(own.kind ?? 'band'), stock: maybe(own.stock, x => x), rip: maybe(own.rip, r => measure(r)),
+            belowBeams: orDefault(own.belowBeams === undefined ? undefined : measure(own.belowBeams), measure('0"')), splices: byDefault('on-crossings' as const), nails: nails(own.nails),
+            width: maybe(own.width, w => measure(w)), beams: maybe(own.beams, x => x),
+        });
+        const perimeter = band ? perimeterOf(band) : undefined;
+        const around = Object.fromEntries(SIDES.map(side => [side, words.around && side in words.around ? words.around[side] ? perimeterOf(words.around[side]) : null : perimeter ?? null])) as Grid['around'];
         return {
             name, at: at(), key: `${uri}#${name}`, job: words.job ?? settings(), rates: NO_RATES,
             walls: Object.fromEntries(Object.entries(walls).filter(([, w]) => w !== undefined).map(([side, w]) => [side, said(measure(w))])),
             grid: {
                 at: at(), north: words.north && spacing(words.north), east: words.east && spacing(words.east),
                 beams: maybe(words.beams, x => x), through: maybe(words.through, x => x), residue: orDefault(words.residue, 'outer-coffers'),
-                centeredOn: lamp, perimeter, splices: orDefault(words.splices, 'on-crossings'),
+                centeredOn: lamp, around, splices: orDefault(words.splices, 'on-crossings'),
             },
             lines: Object.entries(words.lines ?? {}).map(([name, line]) => lineSpec(name, line)),
             fixtures: lamp ? [lamp.value] : [], measuredBoards: [], spoiled: [], cutBoards: [], broken: words.broken ?? false, notComputed: words.notComputed ?? [],

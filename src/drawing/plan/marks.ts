@@ -1,5 +1,6 @@
 import type { Ceiling, Line } from '../../ceiling/model.ts';
 import { baysAlong, bottomHigh, bottomLow } from '../../ceiling/bays.ts';
+import { SIDES } from '../../job/model.ts';
 import type { Claims } from '../claims.ts';
 import { circle, group, line, polygon, text, type Group, type Item, type Point } from '../display-list.ts';
 import { around, type Extent } from '../extent.ts';
@@ -60,13 +61,12 @@ export function spliceMarks(ceiling: Ceiling, view: PlanView): Group | null {
             strokes.push(...stroke(each.runs === 'north-south' ? [toX(view, across), toY(view, splice.at)] : [toX(view, splice.at), toY(view, across)]));
         }
     }
-    const band = ceiling.band;
-    if (band) {
-        const half = band.thickness.ticks / 2;
-        for (const at of band.splices.north.map(s => s.at)) strokes.push(...stroke([toX(view, at), toY(view, half)]));
-        for (const at of band.splices.south.map(s => s.at)) strokes.push(...stroke([toX(view, at), toY(view, ceiling.length - half)]));
-        for (const at of band.splices.west.map(s => s.at)) strokes.push(...stroke([toX(view, half), toY(view, at)]));
-        for (const at of band.splices.east.map(s => s.at)) strokes.push(...stroke([toX(view, ceiling.width - half), toY(view, at)]));
+    for (const side of SIDES) {
+        const own = ceiling.around[side];
+        for (const { at } of own?.splices ?? []) {
+            const off = (own!.kind === 'band' ? own!.thickness : own!.width).ticks / 2;
+            strokes.push(...stroke(({ north: [toX(view, at), toY(view, off)], south: [toX(view, at), toY(view, ceiling.length - off)], west: [toX(view, off), toY(view, at)], east: [toX(view, ceiling.width - off), toY(view, at)] } as const)[side]));
+        }
     }
     return strokes.length === 0 ? null : group('splices', { title: 'Splices' }, strokes);
 }

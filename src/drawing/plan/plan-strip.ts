@@ -1,3 +1,4 @@
+import { aroundWords } from '../../ceiling/around-words.ts';
 import type { Ceiling } from '../../ceiling/model.ts';
 import { SIDES, type Side } from '../../job/model.ts';
 import type { Show } from '../../quantity/print-length.ts';
@@ -27,7 +28,7 @@ function keyRows(ceiling: Ceiling, takeOff: TakeOff, fixtures: readonly PlacedFi
     const has = (part: Part) => takeOff.pieces.some(piece => piece.part === part);
     const stretch = (pen: PenName, words: string): StripRow => ({ kind: 'sample', words, draw: (left, middle) => [line([left, middle], [left + SAMPLE_WIDTH, middle], pen)] });
     const middleOf = (draw: (x: number, y: number) => readonly Item[], words: string): StripRow => ({ kind: 'symbol', words, draw: (left, y) => draw(left + SYMBOL_WIDTH / 2, y) });
-    const spliced = ceiling.lines.some(each => each.splices.length > 0) || (ceiling.band !== null && Object.values(ceiling.band.splices).some(splices => splices.length > 0));
+    const spliced = ceiling.lines.some(each => each.splices.length > 0) || Object.values(ceiling.around).some(own => own !== null && own.splices.length > 0);
     return [
         stretch('cut', 'wall, inner face'),
         ...(has('side') ? [stretch('edge', 'face of a side, the coffer’s edge')] : []),
@@ -48,14 +49,14 @@ function numbered(notes: readonly string[]): readonly StripRow[] {
 
 function noteWords(ceiling: Ceiling, takeOff: TakeOff, sections: readonly (SectionOfLines & { readonly sheet: string })[], show: Show): readonly string[] {
     const f = (ticks: Ticks) => sizeWithUnit(ticks, show);
-    const { room, band, across, down } = ceiling;
+    const { room, band, around, across, down } = ceiling, hasHalfBeam = Object.values(around).some(own => own?.kind === 'half-beam');
     const through = ceiling.lines.find(each => each.through);
     const cutBetween = takeOff.pieces.filter(piece => piece.part === 'bottom' && ceiling.lines.some(each => each.name === piece.line && !each.through));
     const lengths = countedFigures(cutBetween.map(piece => piece.cutBack), show);
     return [
         coffersNote(ceiling, show),
         ...sections.map(({ section, lines, sheet }) => `${sections.length === 1 ? 'Beams' : `Line${lines.length === 1 ? '' : 's'} ${lines.map(each => each.name).join(', ')}:`} ${f(section.outerWidth!.ticks)} wide, ${f(section.depth!.ticks)} deep; section on ${sheet}.`),
-        band ? `Band ${f(band.thickness.ticks)} thick; its lower edge ${bandWords(band.lowerEdge.ticks - (sections[0]?.section.depth?.ticks ?? band.lowerEdge.ticks), f)}.` : ceiling.lines.length > 0 ? 'No band: beams end at the walls.' : 'No band, no beams.',
+        ...hasHalfBeam ? aroundWords(around, f).map(words => `${words[0]!.toUpperCase()}${words.slice(1)}.`) : [band ? `Band ${f(band.thickness.ticks)} thick; its lower edge ${bandWords(band.lowerEdge.ticks - (sections[0]?.section.depth?.ticks ?? band.lowerEdge.ticks), f)}.` : ceiling.lines.length > 0 ? 'No band: beams end at the walls.' : 'No band, no beams.'],
         ...floorNote(ceiling, show),
         ...(through ? [`Bottoms run through ${through.runs}${lengths.length === 0 ? '.' : `; cut between: ${few(lengths).join(', ')}.`}`] : []),
         ...cornerNote(ceiling),

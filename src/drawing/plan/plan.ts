@@ -1,3 +1,4 @@
+import { aroundWords } from '../../ceiling/around-words.ts';
 import type { Ceiling } from '../../ceiling/model.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import type { TakeOff } from '../../takeoff/model.ts';
@@ -151,7 +152,7 @@ export function descriptionOf(ceiling: Ceiling, takeOff: TakeOff): string {
     const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
     const lines = (run: typeof across, runs: string) => (run.lines.length === 0 ? [] : [`${count(run.lines.length, 'beam runs', 'beams run')} ${runs}: ${run.lines.map(each => each.name).join(', ')}.`]);
     return [
-        `A room ${f(ceiling.width)} east to west by ${f(ceiling.length)} north to south, ${ceiling.band ? 'with a band round the walls' : 'without a band'}.`,
+        `A room ${f(ceiling.width)} east to west by ${f(ceiling.length)} north to south, ${Object.values(ceiling.around).some(own => own?.kind === 'half-beam') ? `with ${aroundWords(ceiling.around, f).join(' and ')}` : ceiling.band ? 'with a band round the walls' : 'without a band'}.`,
         `${count(ceiling.coffers.length, 'coffer', 'coffers')}, ${across.coffers.length} across and ${down.coffers.length} down, the first ${f(across.residue.cutCoffers[0]!)} by ${f(down.residue.cutCoffers[0]!)}.`,
         ...lines(across, 'north to south'), ...lines(down, 'east to west'),
         `${count(takeOff.pieces.length, 'piece', 'pieces')} in all.`,

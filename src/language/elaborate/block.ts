@@ -92,3 +92,25 @@ export class Block {
         return this.unknown.some(word => name.startsWith(word) || distance(word, name) <= 2);
     }
 }
+
+/** What was found on top of what was drawn: its words win. */
+export function overruleBlock(drawn: Block, found: Block): void {
+    for (const [name, entry] of found.entries) drawn.entries.set(name, entry);
+    drawn.beyond.push(...found.beyond);
+    for (const [name, inner] of found.blocks) {
+        const under = drawn.blocks.get(name);
+        if (under) overruleBlock(under, inner);
+        else drawn.blocks.set(name, inner);
+    }
+}
+
+/** A block without inner ones, overruled by another of its kind, whose place it takes; both stay what they are. */
+export function mergedBlock(base: Block | undefined, over: Block): Block {
+    const merged = new Block(over.kind, over.vocabulary);
+    if (base) overruleBlock(merged, base);
+    overruleBlock(merged, over);
+    merged.words.push(...over.words);
+    merged.bodies.push(...over.bodies);
+    merged.unknown.push(...base?.unknown ?? [], ...over.unknown);
+    return merged;
+}

@@ -1,4 +1,5 @@
 import type { JobSettings, Room, Stock } from '../../job/model.ts';
+import { perimetersOf } from '../../job/perimeters.ts';
 import type { Rates } from '../../job/rates.ts';
 import type { Source } from '../../provenance/source.ts';
 import { quoted } from '../types/words.ts';
@@ -14,12 +15,12 @@ export function checkCurrencies(room: Room, raise: Raise): void {
         checkCurrency(stock, job, at, raise);
     };
     const lines = room.lines.flatMap(line => line.beams ?? []);
-    for (const { value: profile, at } of [...grid?.beams ? [grid.beams] : [], ...lines]) {
+    const around = perimetersOf(room), halves = around.flatMap(perimeter => perimeter.beams ?? []);
+    for (const { value: profile, at } of [...grid?.beams ? [grid.beams] : [], ...lines, ...halves]) {
         const { blocking, spacers, sides, cleats, bottom, trim } = profile;
         for (const part of [blocking, spacers, sides, cleats, bottom, trim]) check(part?.stock?.value, at);
     }
-    const band = grid?.perimeter?.stock;
-    if (band) check(band.value, band.at);
+    for (const { stock } of around) if (stock) check(stock.value, stock.at);
 }
 
 /** `at` is where the stock comes into the job. A job that does not say its money is in that of its stocks. */

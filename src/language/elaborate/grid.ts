@@ -1,8 +1,9 @@
-import type { Fixture, Grid, Perimeter, Spacing } from '../../job/model.ts';
+import { SIDES, type Fixture, type Grid, type Perimeter, type Side, type Spacing } from '../../job/model.ts';
 import type { Given, Source } from '../../provenance/source.ts';
 import type * as ast from '../generated/ast.ts';
 import { wordsOf } from '../types/values.ts';
 import { listed, quoted } from '../types/words.ts';
+import { mergedBlock, type Block } from './block.ts';
 import { readBoard } from './parts.ts';
 import type { Raise } from './raised.ts';
 import type { Reading } from './reading.ts';
@@ -11,20 +12,20 @@ import type { Reading } from './reading.ts';
  * The grid of a room. Null where there is none; undefined where what is said of it cannot be known and every layout would
  * be a guess: then there is nothing to lay out.
  */
-export function readGrid(room: Reading, fixtures: ReadonlyMap<ast.Fixture, Fixture>, home: ast.Room, raise: Raise): Grid | null | undefined {
+export function readGrid(room: Reading, fixtures: ReadonlyMap<ast.Fixture, Fixture>, walls: Walls, home: ast.Room, raise: Raise): Grid | null | undefined {
     const grid = room.inner('grid');
     if (!grid) return null;
     const size = grid.range('coffer-size');
     const north = spacingOf(grid, 'north', size), east = spacingOf(grid, 'east', size);
     checkSpacing(grid, home, raise);
     const residue = grid.word<Grid['residue']['value']>('residue'), splices = grid.word<Grid['splices']['value']>('splices');
-    const perimeter = perimeterOf(grid, home, raise);
+    const perimeter = perimeterOf(grid, home, raise), around = aroundOf(grid, perimeter, walls, home, raise);
     const centered = grid.thing('centered-on');
     const on = centered && fixtures.get(centered.value);
-    if (!residue || !splices || perimeter === undefined || grid.lost('centered-on', on)) return undefined;
+    if (!residue || !splices || perimeter === undefined || !around || grid.lost('centered-on', on)) return undefined;
     return {
-        ...grid.place(home), north, east, beams: grid.profile('beams'), through: grid.word('through'), residue, splices,
-        ...on && { centeredOn: { ...centered, value: on } }, ...perimeter && { perimeter },
+        ...grid.place(home), north, east, beams: grid.profile('beams'), through: grid.word('through'), residue, splices, around,
+        ...on && { centeredOn: { ...centered, value: on } },
     };
 }
 
@@ -58,16 +59,37 @@ function placeOf(grid: Reading, name: string): Source {
     return wordsOf(grid.block.entries.get(name)!.lines[0]!);
 }
 
+/** What walls say of what runs along them. */
+export type Walls = ReadonlyMap<Side, Block>;
+
+/** Wall by wall, the grid's overruled by the wall's own. Undefined where something runs along one of them, and nobody can tell what. */
+function aroundOf(grid: Reading, perimeter: Perimeter | null | undefined, walls: Walls, home: ast.Room, raise: Raise): Grid['around'] | undefined {
+    if (perimeter === undefined) return undefined;
+    const around = new Map<Side, Perimeter | null>();
+    for (const side of SIDES) {
+        const own = walls.get(side), read = own ? readPerimeter(grid.of(mergedBlock(grid.block.blocks.get('perimeter'), own)), home, raise) : perimeter;
+        if (read === undefined) return undefined;
+        around.set(side, read);
+    }
+    return Object.fromEntries(around) as Grid['around'];
+}
+
 /** Null: nothing runs round the walls. Undefined: something does, and nobody can tell what. */
 function perimeterOf(grid: Reading, home: ast.Room, raise: Raise): Perimeter | null | undefined {
     const perimeter = grid.inner('perimeter');
     if (!perimeter) return grid.lost('perimeter', undefined) ? undefined : null;
+    return readPerimeter(perimeter, home, raise);
+}
+
+function readPerimeter(perimeter: Reading, home: ast.Room, raise: Raise): Perimeter | undefined {
     const kind = perimeter.word<Perimeter['kind']['value']>('kind');
     if (!kind) return undefined;
     const board = readBoard(perimeter, home), belowBeams = perimeter.measure('below-beams'), splices = perimeter.word<Perimeter['splices']['value']>('splices'), nails = perimeter.fasteners('nails');
-    if (!board || !belowBeams || !splices) return undefined;
+    const width = perimeter.measure('width'), beams = perimeter.profile('beams');
+    if (!board || !belowBeams || !splices || perimeter.lost('width', width) || perimeter.lost('beams', beams)) return undefined;
     if (kind.value === 'band' && !perimeter.lost('stock', undefined) && !board.stock) {
         raise({ rule: 'not-said', at: board.at, message: `${quoted('perimeter')} does not say the ${quoted('stock')} of the band.` });
     }
-    return { ...board, kind, belowBeams, splices, nails };
+    if (kind.value === 'half-beam' && !width) raise({ rule: 'not-said', at: board.at, message: `${quoted('perimeter')} does not say the ${quoted('width')} of the half beam.` });
+    return { ...board, kind, belowBeams, splices, nails, ...width && { width }, ...beams && { beams } };
 }

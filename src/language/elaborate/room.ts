@@ -8,9 +8,9 @@ import { recordsOf } from '../types/cut-record.ts';
 import { sourceOf, sourceOfProperty } from '../types/place.ts';
 import { wordsOf } from '../types/values.ts';
 import { quoted } from '../types/words.ts';
-import { Block } from './block.ts';
+import { Block, overruleBlock } from './block.ts';
 import { readFixture } from './fixture.ts';
-import { readGrid } from './grid.ts';
+import { readGrid, type Walls } from './grid.ts';
 import { warnNoEffect, warnUnusedOfFixture } from './no-effect.ts';
 import { fixtureNotComputed, measuredOf, notComputed } from './not-computed-yet.ts';
 import type { Raise } from './raised.ts';
@@ -41,7 +41,7 @@ export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job'
         warnUnusedOfFixture(thing, said, line, one => raise({ ...one, room: declaration.name ?? '' }));
         return [[thing, readFixture(thing, line, across, down)] as const];
     }));
-    const grid = readGrid(room, fixtures, declaration, raise);
+    const grid = readGrid(room, fixtures, perimetersOf(room, reader), declaration, raise);
     if (grid) checkWalls(declaration, walls, room, raise);
     return {
         name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title }, at: sourceOfProperty(declaration, 'name'), key, job, rates,
@@ -57,15 +57,6 @@ export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job'
 /** What was measured is said in the words of a room, and comes on top of what was drawn. */
 function overrule(room: Block, measured: ast.Body): void {
     overruleBlock(room, new Block(room.kind, room.vocabulary).add(measured));
-}
-function overruleBlock(drawn: Block, found: Block): void {
-    for (const [name, entry] of found.entries) drawn.entries.set(name, entry);
-    drawn.beyond.push(...found.beyond);
-    for (const [name, inner] of found.blocks) {
-        const under = drawn.blocks.get(name);
-        if (under) overruleBlock(under, inner);
-        else drawn.blocks.set(name, inner);
-    }
 }
 
 /** A grid is divided one way, so a change that says another takes the place of what was drawn. */
@@ -116,6 +107,14 @@ function asLongAs(wall: MeasuredWall | undefined): MeasuredWall | undefined {
     if (!wall) return undefined;
     const { on: _on, by: _by, ...length } = wall;
     return length;
+}
+
+/** What walls say of what runs along them. */
+function perimetersOf(room: Reading, reader: RoomReader): Walls {
+    return new Map(room.block.fixtures.flatMap((thing): [Side, Block][] => {
+        const side = sideOf(thing), own = side && thingReading(room, thing, reader).block.blocks.get('perimeter');
+        return side && own ? [[side, own]] : [];
+    }));
 }
 
 function sideOf(thing: ast.Fixture): Side | undefined {
@@ -245,6 +244,10 @@ function notComputedOf({ name }: ast.Room, room: Reading, measured: Reading | un
         const perimeter = grid?.inner('perimeter');
         if (perimeter) notComputed(perimeter, tell);
         for (const inner of [grid, perimeter]) if (inner) warnNoEffect(inner, one => raise({ ...one, ...name !== undefined && { room: name } }));
+    }
+    for (const own of perimetersOf(room, reader).values()) {
+        notComputed(room.of(own), tell);
+        if (own.entries.has('kind')) warnNoEffect(room.of(own), one => raise({ ...one, ...name !== undefined && { room: name } }));
     }
     for (const thing of [...room.block.fixtures, ...measured?.block.fixtures ?? []]) {
         fixtureNotComputed(thing, reader.vocabulary.valueOfFixture(thing), tell);

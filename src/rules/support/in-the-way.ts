@@ -1,4 +1,4 @@
-import type { Band, Ceiling, Line } from '../../ceiling/model.ts';
+import type { Band, Ceiling, HalfBeam, Line } from '../../ceiling/model.ts';
 import type { Fixture } from '../../job/model.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 
@@ -16,10 +16,10 @@ export function placed(fixtures: readonly Fixture[]): Placed[] {
 }
 
 /** What a fixture is on, or nearer than it is to be: a line or the band, and how far it has to move to be clear, which way. */
-export interface Hit { readonly on: Line | Band; readonly name: string; readonly by: Ticks; readonly way: 'north' | 'east' | 'south' | 'west' }
+export interface Hit { readonly on: Line | Band | HalfBeam; readonly name: string; readonly by: Ticks; readonly way: 'north' | 'east' | 'south' | 'west' }
 
 /** Everything that a circle round a point reaches into. */
-export function hits({ x, y }: Placed, reach: Ticks, { lines, band, inside }: Ceiling): Hit[] {
+export function hits({ x, y }: Placed, reach: Ticks, { lines, around, inside }: Ceiling): Hit[] {
     const found: Hit[] = [];
     for (const line of lines) {
         const isAcross = line.runs === 'north-south', at = isAcross ? x : y, along = isAcross ? y : x;
@@ -28,7 +28,10 @@ export function hits({ x, y }: Placed, reach: Ticks, { lines, band, inside }: Ce
         const way = isAcross ? (back <= on ? 'west' : 'east') : back <= on ? 'north' : 'south';
         found.push({ on: line, name: `line ${line.name}`, by: Math.min(back, on), way });
     }
-    const atWalls = [['east', inside.west - (x - reach)], ['west', x + reach - inside.east], ['south', inside.north - (y - reach)], ['north', y + reach - inside.south]] as const;
-    if (band) for (const [way, by] of atWalls) if (by > 0) found.push({ on: band, name: 'the band', by, way });
+    const atWalls = [['west', 'east', inside.west - (x - reach)], ['east', 'west', x + reach - inside.east], ['north', 'south', inside.north - (y - reach)], ['south', 'north', y + reach - inside.south]] as const;
+    for (const [wall, way, by] of atWalls) {
+        const on = around[wall];
+        if (on && by > 0) found.push({ on, name: on.kind === 'band' ? 'the band' : `the half beam along the ${wall} wall`, by, way });
+    }
     return found;
 }

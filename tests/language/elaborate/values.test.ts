@@ -187,7 +187,7 @@ describe('rooms', () => {
         expect(grid.north?.by === 'lines' && grid.north.centers.map(one => one.value)).toEqual([feet(4), feet(8), inches('150 1/3')]);
         expect(grid.east).toMatchObject({ by: 'size', size: { value: { least: inches(40), most: inches(54) } } });
         expect(grid).toMatchObject({ through: { value: 'east-west' }, residue: { value: 'outer-coffers', said: false }, splices: { value: 'on-crossings', said: false } });
-        expect(grid.perimeter).toMatchObject({ kind: { value: 'band' }, rip: { value: { ticks: inches(5) } }, belowBeams: { value: { ticks: inches('-1/4') } } });
+        expect(grid.around.west).toMatchObject({ kind: { value: 'band' }, rip: { value: { ticks: inches(5) } }, belowBeams: { value: { ticks: inches('-1/4') } } });
     });
     test('a third of an inch is rounded once, half away from zero', () => {
         expect(inches('150 1/3')).toBe(Math.round(150 * 16256 + 16256 / 3));
@@ -241,6 +241,6 @@ describe('what stays the same object', () => {
         await workspace.edit({ 'yard.coffer': texts['yard.coffer']!.replace('11/16"', '5/8"') });
         expect(profile('box')).not.toBe(before);
         expect(profile('box').sides!.stock!.value.thickness!.value.ticks).toBe(inches('5/8'));
-        expect(content('house/den.coffer').rooms[0]!.grid!.perimeter!.stock!.value).toBe(stock('poplar-1x8'));
+        expect(content('house/den.coffer').rooms[0]!.grid!.around.north!.stock!.value).toBe(stock('poplar-1x8'));
     });
 });

@@ -1,0 +1,80 @@
+import type { HalfBeam } from '../ceiling/model.ts';
+import { SIDES, type Side } from '../job/model.ts';
+import { term } from '../provenance/why.ts';
+import { handHung } from './hands.ts';
+import type { Part, Piece } from './model.ts';
+import { pieceOf } from './piece.ts';
+import { spliced } from './runs.ts';
+import { endsOf, type Setting } from './setting.ts';
+import { rabbetWork, whyOfSide } from './sides-and-cleats.ts';
+
+/** The pieces of one part of every half beam along a wall. Its sides and their cleats are as those of a line; what lies in it runs along the wall, and is ripped to its width. */
+export function halfBeamPieces(part: Part, setting: Setting): Piece[] {
+    return SIDES.flatMap(side => {
+        const own = setting.ceiling.around[side];
+        return own?.kind === 'half-beam' ? piecesOf(part, side, own, setting) : [];
+    });
+}
+
+function piecesOf(part: Part, wall: Side, own: HalfBeam, setting: Setting): Piece[] {
+    switch (part) {
+        case 'blocking': case 'bottom': return lying(part, wall, own, setting);
+        case 'side': return sidesOf(wall, own, setting);
+        case 'cleat': return [...cleatsOf(wall, own, setting), ...wallCleats(wall, own, setting)];
+        default: return [];
+    }
+}
+
+function lying(part: 'blocking' | 'bottom', wall: Side, { section, width, splices }: HalfBeam, setting: Setting): Piece[] {
+    const board = section.profile[part], runs = setting.runsOf(wall);
+    if (!board) return [];
+    const bottom = part === 'bottom' ? section.profile.bottom : undefined;
+    const thickness = part === 'bottom' ? section.bottomThickness.ticks : section.blockingThickness.ticks;
+    return spliced(setting.pairs.of(part, wall), splices, runs, setting).flatMap(stretch => pieceOf({
+        part, wall, nth: stretch.letter, stock: board.stock, back: stretch.to - stretch.from, cutBack: stretch.cut, why: stretch.why,
+        width: width.ticks, thickness, work: [bottom?.ease && { kind: 'ease', by: bottom.ease.value }], source: board.at,
+        where: stretch.letter ? `half beam along the ${wall} wall, piece ${stretch.letter} from the ${endsOf(runs)[0]}` : `half beam along the ${wall} wall`,
+        corners: stretch.lie.corners, heights: part === 'bottom' ? [section.bottomTop.ticks, section.depth.ticks] : [0, thickness],
+    }, setting));
+}
+
+function whereOf(wall: Side, bay: number | null | undefined): string {
+    return `half beam along the ${wall} wall, bay ${bay}`;
+}
+
+function sidesOf(wall: Side, { section }: HalfBeam, setting: Setting): Piece[] {
+    const { sides } = section.profile;
+    if (!sides) return [];
+    return setting.pairs.of('side', wall).flatMap(({ exact, cut, named: { bay = null } }) => pieceOf({
+        part: 'side', wall, bay, ...exact.strip.coffers[0] !== undefined && { coffer: exact.strip.coffers[0] }, stock: sides.stock,
+        face: exact.face, back: exact.back, cutFace: cut.face, cutBack: cut.back, ends: exact.ends,
+        hand: sides.rabbet ? handHung(exact.strip.hand, sides.rabbet.value.edge) : null,
+        width: section.sideHeight.ticks, thickness: section.sideThickness.ticks, work: [sides.rabbet && rabbetWork(sides.rabbet.value)], fence: sides.ripWith?.value,
+        where: whereOf(wall, bay), why: whyOfSide(exact, setting.runsOf(wall), setting), source: sides.at, corners: exact.corners, heights: [section.heldDown.value.ticks, section.depth.ticks],
+    }, setting));
+}
+
+function cleatsOf(wall: Side, { section }: HalfBeam, setting: Setting): Piece[] {
+    const { cleatThickness, cleatHeight, cleatTop, bottomTop, profile: { cleats } } = section;
+    if (!cleats || !cleatThickness || !cleatHeight || !cleatTop) return [];
+    const sides = setting.pairs.of('side', wall);
+    return setting.pairs.of('cleat', wall).flatMap(({ exact, cut, named: { bay = null } }) => {
+        const side = sides.find(({ exact: { strip } }) => strip.nth === exact.strip.nth)!.exact;
+        return pieceOf({
+            part: 'cleat', wall, bay, ...exact.strip.coffers[0] !== undefined && { coffer: exact.strip.coffers[0] }, stock: cleats.stock, back: exact.back, cutBack: cut.back,
+            width: cleatHeight.ticks, thickness: cleatThickness.ticks, where: whereOf(wall, bay), source: cleats.at, corners: exact.corners, heights: [cleatTop.ticks, bottomTop.ticks],
+            why: [...whyOfSide(side, setting.runsOf(wall), setting), term('short at the end', -2, cleats.shortEachEnd.value, cleats.shortEachEnd.at)],
+        }, setting);
+    });
+}
+
+/** A strip along the wall that the bottom's other edge is pressed against. */
+function wallCleats(wall: Side, { section, splices }: HalfBeam, setting: Setting): Piece[] {
+    const { cleatThickness, cleatHeight, cleatTop, bottomTop, profile: { cleats } } = section;
+    if (!cleats || !cleatThickness || !cleatHeight || !cleatTop) return [];
+    return spliced(setting.pairs.of('wall-cleat', wall), splices, setting.runsOf(wall), setting).flatMap(stretch => pieceOf({
+        part: 'cleat', wall, nth: stretch.letter, stock: cleats.stock, back: stretch.to - stretch.from, cutBack: stretch.cut, why: stretch.why,
+        width: cleatHeight.ticks, thickness: cleatThickness.ticks, where: `half beam along the ${wall} wall, on the wall`, source: cleats.at,
+        corners: stretch.lie.corners, heights: [cleatTop.ticks, bottomTop.ticks],
+    }, setting));
+}
