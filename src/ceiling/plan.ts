@@ -100,7 +100,9 @@ function cornersOf(lines: readonly Line[], around: Ceiling['around']): Corners {
 /** Why the arrangement cannot be built, at the words of what stands in the way. */
 export function arrangementTroubles({ troubles }: Arrangement, { around, lines }: LaidOut): Trouble[] {
     const at = (...names: readonly string[]): Source | undefined => names.flatMap(name => around[name as Side]?.perimeter.kind.at ?? lines.find(line => line.name === name)?.at ?? [])[0];
-    return troubles.flatMap((trouble): Trouble[] => {
+    // what is wrong once is wrong at every line
+    const first = troubles.filter((trouble, i) => troubles.findIndex(other => other.kind === trouble.kind) === i);
+    return first.flatMap((trouble): Trouble[] => {
         const { what, instead, names } = unbuiltWords(trouble), place = at(...names) ?? lines[0]?.at;
         return place ? [{ kind: 'not-supported', what, instead, at: place }] : [];
     });

@@ -11,7 +11,7 @@ profile low-box like hall-box { sides.stock poplar-1x4 }
 room hall`), 'through        north-south', `through        north-south
     perimeter {
       kind   half-beam
-      width  2 1/2"
+      width  2 1/4"
       beams  low-box
     }`);
 
@@ -23,8 +23,8 @@ export const notSupportedLayout = defineRule({
 The language can say more than the program can lay out today. What it cannot compute it does not guess: no piece is cut for
 such a room, and this says which words are the reason and what can be computed instead.
 
-Beams 5 3/4" deep that meet a half beam of 3 3/4" round the walls are not computed yet; a half beam as deep as they are is, and a deeper one,
-that they die into.`,
+Beams 5 3/4" deep that meet a half beam of 3 3/4" round the walls are not computed yet. A half beam as deep as they are is computed, and
+a deeper one, which they die into.`,
     wrong,
     right: changed(wrong, '      beams  low-box\n', ''),
     basis: 'A limit of the program.',
