@@ -16,9 +16,9 @@ import { stripsOfWalls } from './wall-strips.ts';
 
 /**
  * Works a plan out: coffers, every piece with its place, and the joints between them. Never throws. Where a plan cannot be built, or is
- * of a kind that is not worked out, troubles say so, and there is nothing else: no wrong figure.
+ * of a kind that is not worked out, troubles say so, and there is nothing else: no wrong figure. Joints are left out where nobody wants them.
  */
-export function arrange(plan: Plan): Arrangement {
+export function arrange(plan: Plan, withJoints = true): Arrangement {
     const troubles: Trouble[] = [];
     const unit = unitFor(plan);
     const { walls, lines } = carriersOf(plan.walls, plan.lines, unit);
@@ -39,7 +39,7 @@ export function arrange(plan: Plan): Arrangement {
         ...sides.values(), ...cleats.values(), ...meetings.runs.flatMap(run => stripsOfLine(run, plan.clearance, unit)),
         ...stripsOfWalls(walls, unit), ...trims.flat(),
     ];
-    return { coffers: coffers.map(coffer => cofferOf(coffer, unit)), pieces, joints: jointsOf({ pieces, sides, trims, walls }), troubles };
+    return { coffers: coffers.map(coffer => cofferOf(coffer, unit)), pieces, joints: withJoints ? jointsOf({ pieces, sides, trims, walls }) : [], troubles };
 }
 
 function nothing(troubles: readonly Trouble[]): Arrangement {

@@ -1,7 +1,6 @@
 import { degreesOf } from '../plane/angle.ts';
 import { directionOf, type Line } from '../plane/line.ts';
 import { reach, type Point } from '../plane/point.ts';
-import { twiceArea } from '../plane/polygon.ts';
 import type { Compass, Cut, Edge, EdgeName, End, Part, Piece, Term } from './model.ts';
 import { tickPoint, type Unit } from './unit.ts';
 
@@ -55,13 +54,23 @@ export function pieceOf(blank: Blank, unit: Unit): Piece | undefined {
         edges: [edge(names[0], lengths[0]), edge(names[1], lengths[1])], ends,
         long: Math.max(...lengths), short: Math.min(...lengths), overall, width: blank.width,
         hand: handOf(cuts), handed: isHanded(ends), scribe: blank.scribe ?? 0,
-        way: direction, corners: [exact(spots[0]), exact(spots[1]), exact(spots[2]), exact(spots[3])], outline: twiceArea(outline) < 0n ? outline.reverse() : outline, top: blank.top, foot: blank.foot,
+        way: direction, corners: [exact(spots[0]), exact(spots[1]), exact(spots[2]), exact(spots[3])], outline: isClockwise(outline) ? outline : outline.reverse(), top: blank.top, foot: blank.foot,
         why: blank.why.filter(term => term.ticks !== 0).map(term => ({ ...term, ticks: term.ticks / perTick })),
     };
 }
 
 function edge(name: EdgeName, length: number): Edge {
     return { name, length };
+}
+
+/** Reckoned from one of its corners, so that plain numbers are enough for a piece as long as a street. */
+function isClockwise([a, ...others]: readonly Point[]): boolean {
+    let twice = 0;
+    for (let i = 1; i < others.length; i++) {
+        const b = others[i - 1]!, c = others[i]!;
+        twice += (b.x - a!.x) * (c.y - a!.y) - (c.x - a!.x) * (b.y - a!.y);
+    }
+    return twice >= 0;
 }
 
 const isMiter = (cut: Cut): boolean => cut === 'miter' || cut === 'outside-miter';

@@ -147,7 +147,7 @@ export interface Arranged {
     readonly exact: Arrangement;
     /**
      * The same with every coffer at the size it is cut to: equal pieces that are cut at one stop of the saw shift the lines by a step of
-     * the tape here and there, and what is left of a run stands half at either end of it, at the wall.
+     * the tape here and there, and what is left of a run stands half at either end of it, at the wall. The joints are those of the other.
      */
     readonly asCut: Arrangement;
 }

@@ -12,7 +12,7 @@ type LaidOut = Pick<Ceiling, 'width' | 'length' | 'around' | 'across' | 'down' |
 export function arranged(ceiling: LaidOut): Arranged {
     const exact = arrange(planOf(ceiling, asDrawn));
     const moves = [ceiling.across, ceiling.down].some(({ residue, coffers }) => residue.rest !== 0 || residue.cutCoffers.some((cut, i) => cut !== coffers[i]));
-    return { exact, asCut: moves ? arrange(planOf(ceiling, asItComesToStand)) : exact };
+    return { exact, asCut: moves ? arrange(planOf(ceiling, asItComesToStand), false) : exact };
 }
 
 /** Where the lines of a run stand, by their middles, and what is left between a wall and what ends there. */

@@ -53,12 +53,12 @@ export function sidesOfLine(line: Line, setting: Setting): Piece[] {
 export function cleatsOfLine(line: Line, setting: Setting): Piece[] {
     const { section } = line, { cleatThickness, cleatHeight, cleatTop } = section, cleats = section.profile.cleats;
     if (!cleats || !cleatThickness || !cleatHeight || !cleatTop) return [];
-    const sides = inOrder('side', line, setting);
-    return inOrder('cleat', line, setting).flatMap(pair => {
-        const { strip } = pair.exact, side = sides.find(({ exact }) => exact.strip.nth === strip.nth && exact.strip.on === strip.on)!;
+    const sides = new Map(setting.pairs.of('side', line.name).map(pair => [`${pair.exact.strip.nth} ${pair.exact.strip.on}`, pair]));
+    return inOrder('cleat', line, setting).flatMap(({ exact, cut }) => {
+        const ofSide = shared(line, sides.get(`${exact.strip.nth} ${exact.strip.on}`)!, setting);
         return pieceOf({
-            ...shared(line, side, setting), part: 'cleat', stock: cleats.stock, back: pair.exact.back, cutBack: pair.cut.back,
-            corners: pair.exact.corners, ends: pair.exact.ends, why: [...shared(line, side, setting).why, term('short at the end', -2, cleats.shortEachEnd.value, cleats.shortEachEnd.at)],
+            ...ofSide, part: 'cleat', stock: cleats.stock, back: exact.back, cutBack: cut.back,
+            corners: exact.corners, ends: exact.ends, why: [...ofSide.why, term('short at the end', -2, cleats.shortEachEnd.value, cleats.shortEachEnd.at)],
             width: cleatHeight.ticks, thickness: cleatThickness.ticks, source: cleats.at, heights: [cleatTop.ticks, section.bottomTop.ticks],
         }, setting);
     });
