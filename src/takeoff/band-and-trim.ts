@@ -14,7 +14,7 @@ export function bandOf(setting: Setting): Piece[] {
             part: 'band', on: side, nth: stretch.letter, stock: perimeter.stock, back: stretch.to - stretch.from, cutBack: stretch.cut, why: stretch.why,
             width: band.height.ticks, thickness: band.thickness.ticks, fence: perimeter.ripWith?.value, source: perimeter.at,
             where: stretch.letter ? `${side} wall, piece ${stretch.letter} from the ${endsOf(runs)[0]}` : `${side} wall`,
-            corners: stretch.lie.corners, heights: [band.lowerEdge.ticks - band.height.ticks, band.lowerEdge.ticks],
+            corners: stretch.lie.corners, meets: stretch.lie.meets, heights: [band.lowerEdge.ticks - band.height.ticks, band.lowerEdge.ticks],
         }, setting));
     });
 }
@@ -33,7 +33,7 @@ export function trimOf(setting: Setting): Piece[] {
             part: 'trim', coffer, on: side, stock: trim.stock, face, back, cutFace: cut.face, cutBack: cut.back,
             ends, width: height, thickness, fence: trim.ripWith?.value, where: `coffer ${coffer}, ${side} side`, source: trim.at,
             why: [cofferTerm(setting, side === 'north' || side === 'south' ? 'east-west' : 'north-south', Math.round(back))],
-            corners, heights: [0, height],
+            corners, meets: exact.meets, heights: [0, height],
         }, setting);
     });
 }

@@ -17,7 +17,7 @@ export function blockingOf(line: Line, setting: Setting): Piece[] {
         back: stretch.to - stretch.from, cutBack: stretch.cut, why: stretch.why,
         width: section.blockingWidth.ticks, thickness: section.blockingThickness.ticks, fence: blocking.ripWith?.value,
         where: whereOf(line, stretch), source: blocking.at,
-        corners: stretch.lie.corners, heights: [0, section.blockingThickness.ticks],
+        corners: stretch.lie.corners, meets: stretch.lie.meets, heights: [0, section.blockingThickness.ticks],
     }, setting));
 }
 
@@ -36,7 +36,7 @@ export function bottomsOf(line: Line, setting: Setting): Piece[] {
         width: section.bottomWidth.ticks, thickness: section.bottomThickness.ticks,
         work: [bottom.ease && { kind: 'ease', by: bottom.ease.value }, ...slots(line, stretch, setting)], fence: bottom.ripWith?.value,
         where: whereOf(line, stretch), source: bottom.at,
-        corners: stretch.lie.corners, heights: [section.bottomTop.ticks, section.depth.ticks],
+        corners: stretch.lie.corners, meets: stretch.lie.meets, heights: [section.bottomTop.ticks, section.depth.ticks],
     }, setting));
 }
 

@@ -34,7 +34,7 @@ function lying(part: 'blocking' | 'bottom', wall: Side, { section, width, splice
         part, wall, nth: stretch.letter, stock: board.stock, back: stretch.to - stretch.from, cutBack: stretch.cut, why: stretch.why,
         width: width.ticks, thickness, work: [bottom?.ease && { kind: 'ease', by: bottom.ease.value }], source: board.at,
         where: stretch.letter ? `half beam along the ${wall} wall, piece ${stretch.letter} from the ${endsOf(runs)[0]}` : `half beam along the ${wall} wall`,
-        corners: stretch.lie.corners, heights: part === 'bottom' ? [section.bottomTop.ticks, section.depth.ticks] : [0, thickness],
+        corners: stretch.lie.corners, meets: stretch.lie.meets, heights: part === 'bottom' ? [section.bottomTop.ticks, section.depth.ticks] : [0, thickness],
     }, setting));
 }
 
@@ -50,7 +50,7 @@ function sidesOf(wall: Side, { section }: HalfBeam, setting: Setting): Piece[] {
         face: exact.face, back: exact.back, cutFace: cut.face, cutBack: cut.back, ends: exact.ends,
         hand: sides.rabbet ? handHung(exact.strip.hand, sides.rabbet.value.edge) : null,
         width: section.sideHeight.ticks, thickness: section.sideThickness.ticks, work: [sides.rabbet && rabbetWork(sides.rabbet.value)], fence: sides.ripWith?.value,
-        where: whereOf(wall, bay), why: whyOfSide(exact, setting.runsOf(wall), setting), source: sides.at, corners: exact.corners, heights: [section.heldDown.value.ticks, section.depth.ticks],
+        where: whereOf(wall, bay), why: whyOfSide(exact, setting.runsOf(wall), setting), source: sides.at, corners: exact.corners, meets: exact.meets, heights: [section.heldDown.value.ticks, section.depth.ticks],
     }, setting));
 }
 
@@ -62,7 +62,7 @@ function cleatsOf(wall: Side, { section }: HalfBeam, setting: Setting): Piece[] 
         const side = sides.find(({ exact: { strip } }) => strip.nth === exact.strip.nth)!.exact;
         return pieceOf({
             part: 'cleat', wall, bay, ...exact.strip.coffers[0] !== undefined && { coffer: exact.strip.coffers[0] }, stock: cleats.stock, back: exact.back, cutBack: cut.back,
-            width: cleatHeight.ticks, thickness: cleatThickness.ticks, where: whereOf(wall, bay), source: cleats.at, corners: exact.corners, heights: [cleatTop.ticks, bottomTop.ticks],
+            width: cleatHeight.ticks, thickness: cleatThickness.ticks, where: whereOf(wall, bay), source: cleats.at, corners: exact.corners, meets: exact.meets, heights: [cleatTop.ticks, bottomTop.ticks],
             why: [...whyOfSide(side, setting.runsOf(wall), setting), term('short at the end', -2, cleats.shortEachEnd.value, cleats.shortEachEnd.at)],
         }, setting);
     });
@@ -75,6 +75,6 @@ function wallCleats(wall: Side, { section, splices }: HalfBeam, setting: Setting
     return spliced(setting.pairs.of('wall-cleat', wall), splices, setting.runsOf(wall), setting).flatMap(stretch => pieceOf({
         part: 'cleat', wall, nth: stretch.letter, stock: cleats.stock, back: stretch.to - stretch.from, cutBack: stretch.cut, why: stretch.why,
         width: cleatHeight.ticks, thickness: cleatThickness.ticks, where: `half beam along the ${wall} wall, on the wall`, source: cleats.at,
-        corners: stretch.lie.corners, heights: [cleatTop.ticks, bottomTop.ticks],
+        corners: stretch.lie.corners, meets: stretch.lie.meets, heights: [cleatTop.ticks, bottomTop.ticks],
     }, setting));
 }

@@ -22,7 +22,8 @@ export interface Lie {
     readonly back: number; readonly face: number;
     readonly ends: readonly [EndCut, EndCut];
     readonly cuts: readonly [Cut, Cut];
-    readonly meets: readonly [string, string];
+    /** Null at a splice. */
+    readonly meets: readonly [string | null, string | null];
 }
 
 export function lieOf(strip: Strip): Lie {
@@ -36,8 +37,12 @@ export function lieOf(strip: Strip): Lie {
     return {
         strip, way, corners: [back[0], back[1], face[1], face[0]], from: Math.min(...places), to: Math.max(...places),
         back: edges[firstIsBack ? 0 : 1].length, face: edges[firstIsBack ? 1 : 0].length,
-        ends: [endCut(first), endCut(last)], cuts: [first.cut, last.cut], meets: [first.meets, last.meets],
+        ends: [endCut(first), endCut(last)], cuts: [first.cut, last.cut], meets: [metAt(first), metAt(last)],
     };
+}
+
+function metAt({ cut, meets }: Strip['ends'][number]): string | null {
+    return cut === 'splice' ? null : meets;
 }
 
 /** How far a point lies along a direction from the corner where x and y begin. */

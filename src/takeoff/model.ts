@@ -27,6 +27,8 @@ export interface Piece {
     readonly cutFace: Ticks; readonly cutBack: Ticks;
     /** West or north end first. */
     readonly ends: readonly [EndCut, EndCut];
+    /** The line or wall that it meets at each of them; null at a splice, and of a spacer. */
+    readonly meets: readonly [string | null, string | null];
     /** The mitred end, seen face towards you, groove edge down; null where it does not matter. */
     readonly hand: 'left' | 'right' | null;
     /** Ripped width and thickness as it stands in the ceiling; `ripped` where it is narrower than its stock. */

@@ -28,6 +28,7 @@ export interface Draft {
     /** The same with the coffers at the size they are cut to; may be half a tick off whole. Not said: as it stands. */
     readonly cutBack?: number; readonly cutFace?: number;
     readonly ends?: readonly [EndCut, EndCut];
+    readonly meets?: Piece['meets'];
     readonly hand?: Piece['hand'];
     readonly width: Ticks; readonly thickness: Ticks;
     /** What is done to it besides ripping. */
@@ -63,7 +64,7 @@ export function pieceOf(draft: Draft, { ceiling, step, size }: Setting): Piece[]
         id: idOf(ceiling.room.name, part, draft), room: ceiling.room.name, part,
         line: draft.line ?? null, bay: draft.bay ?? null, coffer: draft.coffer ?? null, on: draft.on ?? draft.wall ?? null, stock,
         face, back, cutFace: roundDown(draft.cutFace ?? cutBack, step), cutBack: roundDown(cutBack, step),
-        ends: draft.ends ?? [SQUARE, SQUARE], hand: draft.hand ?? null, width, thickness, ripped,
+        ends: draft.ends ?? [SQUARE, SQUARE], meets: draft.meets ?? [null, null], hand: draft.hand ?? null, width, thickness, ripped,
         work, machining: work.map(each => workWords(each, size)),
         where, why: { terms: gathered(draft.why) }, source, corners, box: boxAround(corners, heights),
     }];

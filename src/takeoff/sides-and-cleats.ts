@@ -18,17 +18,17 @@ function inOrder(part: 'side' | 'cleat', line: Line, { pairs }: Setting): Pair[]
 
 /** The coffer, and the thickness of every side that it is mitered with or runs past. */
 export function whyOfSide({ back, cuts, meets }: Lie, runs: Direction, setting: Setting): WhyTerm[] {
-    const met = meets.filter((_, i) => cuts[i] === 'miter' || cuts[i] === 'past').map(name => setting.beam(name)!);
+    const met = meets.filter((_, i) => cuts[i] === 'miter' || cuts[i] === 'past').map(name => setting.beam(name!)!);
     const reach = met.reduce((sum, other) => sum + other.section.sideThickness.ticks, 0);
     return [cofferTerm(setting, runs, Math.round(back) - reach), ...met.map(sideTerm)];
 }
 
 /** What a side and its cleat have in common. */
-function shared(line: Line, { exact }: Pair, setting: Setting): Pick<Draft, 'line' | 'bay' | 'coffer' | 'on' | 'where' | 'corners' | 'ends' | 'why'> {
+function shared(line: Line, { exact }: Pair, setting: Setting): Pick<Draft, 'line' | 'bay' | 'coffer' | 'on' | 'where' | 'corners' | 'ends' | 'meets' | 'why'> {
     const { strip } = exact, on = strip.on as Side;
     return {
         line: line.name, bay: strip.nth, on, ...strip.coffers[0] !== undefined && { coffer: strip.coffers[0] },
-        where: `line ${line.name}, bay ${strip.nth}, ${on} side`, corners: exact.corners, ends: exact.ends,
+        where: `line ${line.name}, bay ${strip.nth}, ${on} side`, corners: exact.corners, ends: exact.ends, meets: exact.meets,
         why: whyOfSide(exact, line.runs, setting),
     };
 }

@@ -61,6 +61,7 @@ test('each wall has its own: a half beam in the north, nothing in the west, a ba
     // the side of the half beam dies into the band in the east and ends at the wall in the west
     expect(mixed.find('side-north-4').ends.map(end => end.cut)).toEqual(['miter', 'square']);
     expect([mixed.find('side-north-4').hand, mixed.find('side-north-1').hand]).toEqual(['left', 'right']);
+    expect([mixed.find('side-north-4').meets, mixed.find('bottom-1').meets, mixed.find('trim-1-north').meets]).toEqual([['3', 'east'], ['north', 'south'], ['west', '1']]);
     expect(mixed.find('side-A-1-north').ends.map(end => end.cut)).toEqual(['square', 'miter']);
     expect(mixed.cut('bottom-1')).toEqual(['178" 178"']);
     expect(whyText(mixed.find('bottom-1').why, mixed.find('bottom-1').back, 'feet-inches')).toBe(`room 15' 2" - band 3/4" - half beam 3 1/4" = 14' 10"`);

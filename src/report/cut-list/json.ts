@@ -50,6 +50,7 @@ function pieceJson(p: Piece, stock: string, job: JobSettings, files: Files): Cut
         face: lengthJson(p.face, p.cutFace, show),
         back: lengthJson(p.back, p.cutBack, show),
         ends: p.ends,
+        meets: p.meets,
         hand: p.hand,
         width: length(p.width),
         thickness: length(p.thickness),

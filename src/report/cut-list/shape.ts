@@ -47,6 +47,8 @@ interface OnePiece {
     readonly back: LengthJson;
     /** West or north end first. */
     readonly ends: readonly [EndJson, EndJson];
+    /** The line, or the wall by its name (north), that it meets at each of them; null at a splice, and of a spacer. */
+    readonly meets?: readonly [string | null, string | null];
     /** The mitered end, seen with the face towards you and the groove edge down; null where it does not matter. */
     readonly hand: 'left' | 'right' | null;
     readonly width: LengthJson;
