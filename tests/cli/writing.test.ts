@@ -28,7 +28,7 @@ function contents(folder: string): Record<string, string> {
     }));
 }
 
-describe.each(some(COMMANDS, 3).map(command => [command.filter(word => word !== command[1]).join(' '), command] as const))('%s', (_name, command) => {
+describe.each(some(COMMANDS, 3).map((command, i) => [command.filter(word => word !== command[1]).join(' '), command, i] as const))('%s', (_name, command, row) => {
     const folder = command[1];
 
     test('replaces what it made, and nothing else', async () => {
@@ -102,7 +102,9 @@ describe.each(some(COMMANDS, 3).map(command => [command.filter(word => word !== 
         const kept = join(dirname(cwd), 'kept');
         cpSync(join(cwd, folder), kept, { recursive: true });
         // at first the list of what was made, then the file itself
-        for (const [step, code] of FAULTS) for (const first of [0, 1]) {
+        for (const [fault, [step, code]] of FAULTS.entries()) for (const first of [0, 1]) {
+            // everyday half of them, of the next command the other half
+            if (!FULL && (fault + first + row) % 2 !== 0) continue;
             rmSync(join(cwd, folder), { recursive: true });
             cpSync(kept, join(cwd, folder), { recursive: true });
             let count = 0;

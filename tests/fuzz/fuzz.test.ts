@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { runs } from '../support/full.ts';
 import { formats } from './look.ts';
 import { inputs, textOf } from './mutations.ts';
 import { fuzz } from './run.ts';
@@ -10,13 +11,15 @@ import { corpusOf } from './texts.ts';
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const corpus = corpusOf(root);
 
+const COUNT = runs(40, 20);
+
 test('mutilated texts through the house, and sessions with the server', async () => {
     const said: string[] = [];
-    const outcome = await fuzz({ root, count: 40, seed: 5, perSession: 20, timed: false, say: words => { said.push(words); } });
+    const outcome = await fuzz({ root, count: COUNT, seed: 5, perSession: 20, timed: false, say: words => { said.push(words); } });
     expect(said).toEqual([]);
-    expect(outcome).toMatchObject({ inputs: 40, sessions: 2, failures: 0 });
+    expect(outcome).toMatchObject({ inputs: COUNT, sessions: COUNT / 20, failures: 0 });
 });
 
 test('mutilated texts are formatted in one go, or left alone', () => {
-    fc.assert(fc.property(inputs(corpus.seeds.length), input => formats(textOf(input, corpus.seeds))), { seed: 5, numRuns: 250 });
+    fc.assert(fc.property(inputs(corpus.seeds.length), input => formats(textOf(input, corpus.seeds))), { seed: 5, numRuns: runs(250, 80) });
 });

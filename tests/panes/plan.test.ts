@@ -5,6 +5,7 @@ import { contentMessage, roomOnPage, serve } from './support/content.ts';
 import type { ContentMessage } from '../../src/panes/messages.ts';
 import { hallOf } from '../bench/hall.ts';
 import { HOSTILE } from '../pages/hostile.ts';
+import { some } from '../support/full.ts';
 import { inTheOneBrowser } from './support/one-browser.ts';
 import { looks, PanePage, type PaneOptions } from './support/pane-page.ts';
 
@@ -269,7 +270,7 @@ describe('the frame of a pane', () => {
         await pane.close();
     });
 
-    test.each(HOSTILE)('shows a name as text: %s', async name => {
+    test.each(some(HOSTILE, 3))('shows a name as text: %s', async name => {
         const room = house[DINING].replace('"Dining room"', JSON.stringify(name.replace(/["\\]/g, ''))).replaceAll('pendant-west', 'pendant-west');
         const { pane, message } = await shown({ width: 300 }, { [DINING]: room });
         await pane.say({ ...message, condition: 'broken', rooms: [message.shown!, { ...message.shown!, room: 'two', title: name }], problem: { message: name, at } });

@@ -5,6 +5,7 @@ import type { ContentMessage } from '../../src/panes/messages.ts';
 import type { ViewContent, ViewPiece } from '../../src/pages/view/content.ts';
 import { directionOf, standingFor } from '../../src/panes/view/looks.ts';
 import { contentMessage, roomOnPage, serve } from './support/content.ts';
+import { runs } from '../support/full.ts';
 import { inTheOneBrowser } from './support/one-browser.ts';
 import { looks, PanePage, type PaneOptions } from './support/pane-page.ts';
 
@@ -34,8 +35,9 @@ async function drawn(pane: PanePage, since = 0): Promise<number> {
         now = later;
     }
 }
+/** Small, since without a graphics card every point of the picture is worked out by the processor. */
 async function opened(options: PaneOptions = {}, says: ContentMessage = message): Promise<PanePage> {
-    const pane = await PanePage.open('view', options);
+    const pane = await PanePage.open('view', { width: 420, height: 480, ...options });
     await pane.say(says);
     await drawn(pane);
     return pane;
@@ -146,7 +148,7 @@ describe('the pane in three dimensions', () => {
         const keys = (part: string) => content.pieces.filter(piece => piece.part === part).map(({ key }) => key);
         await pane.say({ type: 'selection', keys: keys('side'), reveal: false });
         const before = await held();
-        for (let move = 0; move < 16; move++) {
+        for (let move = 0; move < runs(16, 4); move++) {
             await pane.say({ type: 'selection', keys: keys(move % 2 === 0 ? 'bottom' : 'side'), reveal: false });
             await drawn(pane, -1);
         }
@@ -203,7 +205,7 @@ describe('the pane in three dimensions', () => {
     });
 
     test('taken apart and cut open, while the slider moves and when it is let go', async () => {
-        const pane = await opened({ theme: 'light', width: 1000 });
+        const pane = await opened({ theme: 'light', width: 600 });
         for (const [slider, name] of [['#apart', 'apart'], ['#cut', 'cut']] as const) {
             const before = await spots(pane), count = await frames(pane);
             await pane.page.locator(slider).focus();

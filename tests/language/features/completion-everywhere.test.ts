@@ -5,6 +5,7 @@ import type { CompletionItem, CompletionList } from 'vscode-languageserver-types
 import { expect, test } from 'vitest';
 import * as ast from '../../../src/language/generated/ast.ts';
 import { isPlainName } from '../../../src/language/scope/expected.ts';
+import { some } from '../../support/full.ts';
 import { root } from '../../structure/files.ts';
 import { TestWorkspace } from '../../support/workspace.ts';
 
@@ -33,7 +34,7 @@ test.each(Object.keys(FILES))('every word of %s is offered where it stands', asy
     expect(words.length).toBeGreaterThan(2);
     const notOffered: string[] = [];
     let longest = 0;
-    for (const { offset, end, word } of words) {
+    for (const { offset, end, word } of some(words, 4)) {
         for (const typed of ['', word.slice(0, 2)]) {
             await workspace.edit({ [path]: text.slice(0, offset) + typed + text.slice(end) });
             const document = workspace.document(path);

@@ -39,10 +39,10 @@ function inventedIn(file: ast.File, text: string): ReadonlySet<number> {
     return offsets;
 }
 
-/** Asks for completion at each word as it would be written, and counts where the word is offered. */
-export async function tally(workspace: TestWorkspace, path: string, way: Way): Promise<Tally> {
+/** Asks for completion at each word, or every n-th, as it would be written, and counts where the word is offered. */
+export async function tally(workspace: TestWorkspace, path: string, way: Way, everyNth = 1): Promise<Tally> {
     const text = workspace.text(path);
-    const asked = askedIn(workspace, path);
+    const asked = askedIn(workspace, path).filter((_, i) => i % everyNth === 0);
     const missed: Missed[] = [];
     let items = 0;
     for (const each of asked) {

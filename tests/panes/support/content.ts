@@ -6,9 +6,14 @@ import { choiceOf, Rooms } from '../../../src/server/panes/rooms.ts';
 import { createServerServices } from '../../../src/server/services.ts';
 import { TestWorkspace, uriOf } from '../../support/workspace.ts';
 
-/** Files of a job, with the server that reads them. */
-export async function serve(files: Readonly<Record<string, string>>): Promise<TestWorkspace> {
-    return TestWorkspace.serve(files, createServerServices);
+const served = new Map<string, Promise<TestWorkspace>>();
+
+/** Files of a job, with the server that reads them; the same one for the same files, since nobody here edits them. */
+export function serve(files: Readonly<Record<string, string>>): Promise<TestWorkspace> {
+    const key = JSON.stringify(files);
+    const workspace = served.get(key) ?? TestWorkspace.serve(files, createServerServices);
+    served.set(key, workspace);
+    return workspace;
 }
 
 /** A room of a file as pages get it from the server. */
