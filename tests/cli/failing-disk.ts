@@ -3,7 +3,7 @@ import { nodeFiles, type FileSystem } from '../../src/cli/file-system.ts';
 
 /** What is done to the disk to change it, in the order it is done. */
 export type Step = 'open to write' | 'write' | 'sync' | 'chmod' | 'close' | 'rename' | 'unlink' | 'mkdir';
-/** Decides at each step: an error's code, `short` for a write that takes one byte, `gone` for one behind which the folder vanishes, or nothing. */
+/** Decides at each step: an error's code, `short` for a write that takes half of what it is given, `gone` for one behind which the folder vanishes, or nothing. */
 export type Fault = (step: Step, path: string) => string | undefined;
 
 /** The disk with faults where `fault` says. */
@@ -32,7 +32,7 @@ function failingHandle(handle: FileHandle, at: (step: Step) => string | undefine
         get(target, name) {
             const own: unknown = Reflect.get(target, name, target);
             switch (name) {
-                case 'write': return async (bytes: Uint8Array, from: number, length: number) => target.write(bytes, from, at('write') === 'short' ? 1 : length);
+                case 'write': return async (bytes: Uint8Array, from: number, length: number) => target.write(bytes, from, at('write') === 'short' ? Math.ceil(length / 2) : length);
                 case 'sync': case 'chmod': return async (...args: unknown[]) => { at(name); return (own as (...args: unknown[]) => unknown).apply(target, args); };
                 // closed all the same, as the system does it
                 case 'close': return async () => { await target.close(); at(name); };
