@@ -4,6 +4,7 @@ import type { Given, Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { longestPiece } from './longest.ts';
 import type { Ceiling, Line, Trouble } from './model.ts';
+import { arrangedOf } from './plan.ts';
 
 interface LongPart {
     readonly line: string; readonly part: string; readonly where: string;
@@ -54,7 +55,7 @@ const MOST_LOOKED_AT = 200;
 
 /** Bottoms before blocking, sides and cleats, line by line and bay by bay; then what runs round the walls, then trim. */
 function longParts(ceiling: Ceiling): LongPart[] {
-    const { pieces } = ceiling.arranged.exact;
+    const { pieces } = arrangedOf(ceiling).exact;
     const own = new Map<string, Strip[]>();
     for (const piece of pieces) own.set(piece.of, [...own.get(piece.of) ?? [], piece]);
     const inOrder = (of: string): Strip[] => (own.get(of) ?? []).sort((a, b) => a.nth - b.nth || ORDER.indexOf(a.part) - ORDER.indexOf(b.part));

@@ -10,7 +10,7 @@ import { cutStep, featureAt, tooMany, tooManySpacers } from './limits.ts';
 import { lineName, LineSections } from './lines.ts';
 import { longestPiece } from './longest.ts';
 import type { Around, Ceiling, Layout, Line, Run, Splice, Trouble } from './model.ts';
-import { arranged, arrangementTroubles } from './plan.ts';
+import { arrangedOf, arrangementTroubles } from './plan.ts';
 import { profileTroubles } from './profile-troubles.ts';
 import { residueOf } from './residue.ts';
 import { rectangleOf, type Rectangle } from './room-shape.ts';
@@ -116,12 +116,9 @@ function assembled(parts: Parts & { rectangle: Rectangle; edging: Edgings; acros
     const band = SIDES.map(side => around[side]).find(each => each?.kind === 'band') ?? null;
     const inside = { west: across.start, east: across.end, north: down.start, south: down.end };
     const placed = { room, width: rectangle.width, length: rectangle.length, around, band, inside, across, down, beams: sections.grid(), lines: [...across.lines, ...down.lines] };
-    const pieces = arranged(placed), unbuilt = arrangementTroubles(pieces.exact, placed);
+    const ceiling: Ceiling = { ...placed, crossings: crossingsOf(across.lines, down.lines, grid.through!.value), coffers: coffersOf(across, down) };
+    const unbuilt = arrangementTroubles(arrangedOf(ceiling).exact, ceiling);
     if (unbuilt.length > 0) { troubles.push(...unbuilt); return undefined; }
-    const ceiling: Ceiling = {
-        ...placed, arranged: pieces,
-        crossings: crossingsOf(across.lines, down.lines, grid.through!.value), coffers: coffersOf(across, down),
-    };
     troubles.push(...tooLongForBoards(ceiling));
     return ceiling;
 }

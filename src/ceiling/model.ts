@@ -138,8 +138,6 @@ export interface Ceiling {
     readonly lines: readonly Line[];      // 1, 2, 3 …, then A, B …
     readonly crossings: readonly Crossing[];
     readonly coffers: readonly Coffer[];
-    /** Every piece with its place, and the joints. */
-    readonly arranged: Arranged;
 }
 
 /** A ceiling worked out from its plan: every piece with its place, the joints. */

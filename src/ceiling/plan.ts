@@ -5,11 +5,15 @@ import type { BeamLine, BoxBeam, Corners, HalfBeam as PlannedHalf, Perimeter, Pl
 import { SIDES, type Side } from '../job/model.ts';
 import type { Source } from '../provenance/source.ts';
 import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
+import { keepFew, MOST_ROOMS } from './keep-few.ts';
 import type { Arranged, Band, Ceiling, HalfBeam, Line, Run, Trouble } from './model.ts';
 
-type LaidOut = Pick<Ceiling, 'width' | 'length' | 'around' | 'across' | 'down' | 'lines' | 'beams' | 'room'>;
+export type LaidOut = Pick<Ceiling, 'width' | 'length' | 'around' | 'across' | 'down' | 'lines' | 'beams' | 'room'>;
 
-export function arranged(ceiling: LaidOut): Arranged {
+/** Every piece of a ceiling with its place, and the joints. It is most of what there is to know of a room, so few are kept. */
+export const arrangedOf: (ceiling: LaidOut) => Arranged = keepFew(MOST_ROOMS, arranged);
+
+function arranged(ceiling: LaidOut): Arranged {
     const exact = arrange(planOf(ceiling, asDrawn));
     const moves = [ceiling.across, ceiling.down].some(({ residue, coffers }) => residue.rest !== 0 || residue.cutCoffers.some((cut, i) => cut !== coffers[i]));
     return { exact, asCut: moves ? arrange(planOf(ceiling, asItComesToStand), false) : exact };

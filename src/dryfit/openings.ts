@@ -1,5 +1,6 @@
 import type { Coffer as Face, CofferEdge } from '../arrangement/model.ts';
 import type { Ceiling } from '../ceiling/model.ts';
+import { arrangedOf } from '../ceiling/plan.ts';
 import { SIDES, type Direction, type Side } from '../job/model.ts';
 import { extentOf } from '../plane/polygon.ts';
 import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
@@ -56,10 +57,11 @@ export function openings(bodies: readonly Body[], ceiling: Ceiling): { looked: n
 
     let looked = 0;
     const faults: OffSize[] = [];
-    ceiling.arranged.exact.coffers.forEach((coffer, i) => {
+    const { exact, asCut: afterCutting } = arrangedOf(ceiling);
+    exact.coffers.forEach((coffer, i) => {
         if (!isRectangle(coffer)) return;
         const find = (side: Side): Looking | undefined => face(coffer.number, coffer.edges.find(edge => edge.on === side)!);
-        const drawn = extentOf(coffer.outline), cut = sizesOf(ceiling.arranged.asCut.coffers[i]!);
+        const drawn = extentOf(coffer.outline), cut = sizesOf(afterCutting.coffers[i]!);
         const pairs = [['east-west', find('west'), find('east'), drawn.east - drawn.west, ceiling.across], ['north-south', find('north'), find('south'), drawn.south - drawn.north, ceiling.down]] as const;
         let whole = true;
         for (const [along, low, high, laidOut, { spacing, residue }] of pairs) {

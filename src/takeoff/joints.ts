@@ -1,4 +1,5 @@
 import type { Joint as Met, Piece as Strip } from '../arrangement/model.ts';
+import { arrangedOf } from '../ceiling/plan.ts';
 import { SIDES, type Biscuits, type Side } from '../job/model.ts';
 import type { Joint, Piece } from './model.ts';
 import { idOf } from './ids.ts';
@@ -9,7 +10,7 @@ import { endsOf, type Setting } from './setting.ts';
  * the band and of the trim, and splices of the band. Biscuits are the profile's, in every butt and splice of bottoms.
  */
 export function jointsOf(pieces: readonly Piece[], setting: Setting): Joint[] {
-    const { exact } = setting.ceiling.arranged, listed = new Set(pieces.map(piece => piece.id));
+    const { exact } = arrangedOf(setting.ceiling), listed = new Set(pieces.map(piece => piece.id));
     const found = exact.joints.flatMap((met): Told[] => {
         const strips = met.pieces.map(i => exact.pieces[i]!) as [Strip, Strip];
         const told = tell(met.kind, strips, setting);

@@ -1,5 +1,5 @@
 import type { Cut, Piece as Strip } from '../arrangement/model.ts';
-import type { Ceiling } from '../ceiling/model.ts';
+import { arrangedOf, type LaidOut } from '../ceiling/plan.ts';
 import { SIDES, type Side } from '../job/model.ts';
 import { reach, reversed, type Point, type Vector } from '../plane/point.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -85,7 +85,8 @@ export class Pairs {
     private readonly byPlace = new Map<string, Pair[]>();
     private readonly names = new Map<Strip, Place>();
 
-    constructor({ arranged: { exact, asCut }, lines }: Pick<Ceiling, 'arranged' | 'lines'>) {
+    constructor(ceiling: LaidOut) {
+        const { exact, asCut } = arrangedOf(ceiling), { lines } = ceiling;
         const through = new Set(lines.filter(line => line.through).map(line => line.name));
         const cut = exact === asCut ? undefined : new Map(asCut.pieces.map(piece => [keyOf(piece), piece]));
         const groups = new Map<string, Strip[]>();

@@ -1,3 +1,4 @@
+import { keepFew, MOST_ROOMS } from '../ceiling/keep-few.ts';
 import type { Ceiling } from '../ceiling/model.ts';
 import { isSpoiled } from '../job/not-computed.ts';
 import { bandOf, trimOf } from './band-and-trim.ts';
@@ -10,22 +11,8 @@ import { settingOf } from './setting.ts';
 import { cleatsOfLine, sidesOfLine } from './sides-and-cleats.ts';
 import { spacersOf } from './spacers.ts';
 
-/** So many are kept at a time: all rooms of any house, and not those of every file of a large workspace. */
-const MOST_KEPT = 128;
-
 /** The same, kept as long as the ceiling is the same, and nobody asked for many others since. */
-export function takeOffOf(ceiling: Ceiling): TakeOff {
-    let made = kept.get(ceiling);
-    if (made) return made;
-    kept.set(ceiling, made = takeOff(ceiling));
-    order.push(new WeakRef(ceiling));
-    const oldest = order.length > MOST_KEPT ? order.shift()!.deref() : undefined;
-    if (oldest) kept.delete(oldest);
-    return made;
-}
-const kept = new WeakMap<Ceiling, TakeOff>();
-/** The ceilings whose take-off is kept, in the order they were asked for. It must not keep the ceilings themselves. */
-const order: WeakRef<Ceiling>[] = [];
+export const takeOffOf: (ceiling: Ceiling) => TakeOff = keepFew(MOST_ROOMS, takeOff);
 
 /**
  * Every piece of a ceiling, the joints between them, and what holds and fills them. Part by part in the order they go

@@ -1,5 +1,6 @@
 import { createParser, LangiumParser, type AstNode, type CompositeCstNode, type CstNode, type CstNodeBuilder, type LangiumCoreServices, type ParseResult, type ParserOptions } from 'langium';
 import type { Token, TokenType } from '../lexer/token.ts';
+import { keepLean } from './lean-tree.ts';
 
 /** What of those for whom it parses comes into the tree. */
 interface Lent {
@@ -68,19 +69,7 @@ function takeCommentsInPassing(parser: WithComments): void {
         if (at >= 0) siblings!.splice(at, 1);
     };
     builder.addHiddenNodes = tokens => { if (tokens.length > 0) addComments(builder, tokens); };
-    const construct = builder.construct;
-    builder.construct = item => {
-        const { current } = builder;
-        construct.call(builder, item);
-        if (current.container && current.content.length > 0) Object.assign(current, { content: exactly(current.content) });
-    };
-}
-
-/** A list that grows is given room for many more, and most nodes of a tree hold one or two: in a finished node there is room for just these. */
-function exactly(nodes: readonly CstNode[]): CstNode[] {
-    const exact = new Array<CstNode>(nodes.length);
-    for (let i = 0; i < nodes.length; i++) exact[i] = nodes[i]!;
-    return exact;
+    keepLean(builder);
 }
 
 /** Into the node under way, or, where that has nothing yet, before it; before everything at the beginning of a file. */

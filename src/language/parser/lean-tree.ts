@@ -1,0 +1,70 @@
+import { AstUtils, GrammarAST, isCompositeCstNode, LeafCstNodeImpl, type CompositeCstNode, type CstNode, type CstNodeBuilder } from 'langium';
+import type { Range } from '../../provenance/source.ts';
+import type { Token } from '../lexer/token.ts';
+
+/**
+ * The tree of a text is most of what an editor holds of it. A word keeps where it begins and how long it is, and makes its range when
+ * somebody asks; a chain of rules that call each other for one value (`12'` goes through four) is one node.
+ */
+export function keepLean(builder: CstNodeBuilder): void {
+    builder.buildLeafNode = (token, feature) => {
+        const leaf = new LeanLeaf(token, feature === undefined);
+        leaf.grammarSource = feature;
+        leaf.root = (builder as unknown as { rootNode: LeanLeaf['root'] }).rootNode;
+        builder.current.content.push(leaf);
+        return leaf;
+    };
+    const construct = builder.construct;
+    builder.construct = item => {
+        const { current } = builder;
+        construct.call(builder, item);
+        if (!current.container || current.content.length === 0) return;
+        const content = contentOf(current);
+        if (content !== current.content) for (const node of content) Object.assign(node, { container: current });
+        Object.assign(current, { content: exactly(content) });
+    };
+}
+
+const NOWHERE: Range = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
+
+class LeanLeaf extends LeafCstNodeImpl {
+    private readonly line: number;
+    private readonly character: number;
+    private readonly overLines: Range | undefined;
+
+    constructor(token: Token, hidden: boolean) {
+        // only what goes on over several lines cannot be reckoned from its beginning and its length
+        const { startLine = 1, startColumn = 1, endLine = startLine, endColumn = startColumn } = token;
+        const range: Range | undefined = endLine === startLine && endColumn - startColumn + 1 === token.image.length ? undefined
+            : { start: { line: startLine - 1, character: startColumn - 1 }, end: { line: endLine - 1, character: endColumn } };
+        super(token.startOffset, token.image.length, NOWHERE, token.tokenType, hidden);
+        this.overLines = range;
+        this.line = startLine - 1;
+        this.character = startColumn - 1;
+    }
+
+    override get range(): Range {
+        return this.overLines ?? { start: { line: this.line, character: this.character }, end: { line: this.line, character: this.character + this.length } };
+    }
+}
+
+/** What a node holds; where that is one rule that it calls for nothing of its own, what that holds. */
+function contentOf({ content }: CompositeCstNode): readonly CstNode[] {
+    const only = content.length === 1 ? content[0] : undefined;
+    return isCompositeCstNode(only) && (only as { _astNode?: unknown })._astNode === undefined && !isAssigned(only.grammarSource) ? only.content : content;
+}
+
+const assigned = new WeakMap<object, boolean>();
+function isAssigned(feature: CstNode['grammarSource']): boolean {
+    if (!feature) return false;
+    let is = assigned.get(feature);
+    if (is === undefined) assigned.set(feature, is = AstUtils.getContainerOfType(feature, GrammarAST.isAssignment) !== undefined);
+    return is;
+}
+
+/** A list that grows is given room for many more, and most nodes of a tree hold one or two: in a finished node there is room for just these. */
+function exactly(nodes: readonly CstNode[]): CstNode[] {
+    const exact = new Array<CstNode>(nodes.length);
+    for (let i = 0; i < nodes.length; i++) exact[i] = nodes[i]!;
+    return exact;
+}
