@@ -22,9 +22,8 @@ export function parsedAnew(parser: CofferParser): ParseResult {
 
 type Copies = Map<object, object>;
 type Made<Node> = { -readonly [Key in keyof Node]: Node[Key] };
-/** What a node of the text keeps for itself: the node of the tree that it is the words of, and a leaf its place. */
+/** What a node of the text keeps for itself: the node of the tree that it is the words of. */
 interface Means { readonly _astNode?: AstNode }
-interface Leaf extends LeafCstNode { readonly _range: LeafCstNode['range'] }
 
 /** A tree of its own, whose references are looked up by whom it is for. */
 function copyOf(result: ParseResult, services: LangiumCoreServices): ParseResult {
@@ -47,7 +46,7 @@ function copyWords(original: CompositeCstNode, copy: CompositeCstNodeImpl, root:
     note(original, copy, copies, means);
     for (const each of original.content) {
         const holds = isCompositeCstNode(each);
-        const child = holds ? new CompositeCstNodeImpl() : new LeafCstNodeImpl(each.offset, each.length, (each as Leaf)._range, (each as Leaf).tokenType, each.hidden);
+        const child = holds ? new CompositeCstNodeImpl() : new LeafCstNodeImpl(each.offset, each.length, each.range, (each as LeafCstNode).tokenType, each.hidden);
         child.grammarSource = each.grammarSource;
         child.root = root;
         copy.content.push(child);
