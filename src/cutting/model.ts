@@ -2,6 +2,7 @@ import type { Stock } from '../job/model.ts';
 import type { Rational } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
+import type { Spare } from './spare.ts';
 
 /** Boards to buy and what is cut from each. Lengths in ticks, money exact. */
 export interface BoardPlan {
@@ -22,7 +23,10 @@ export interface StockPlan {
     readonly stock: Stock;
     /** Boards already cut, boards on hand, then those to buy, the longest first. */
     readonly boards: readonly Board[];
+    /** Those that are cut, and the spare ones. */
     readonly buy: readonly Purchase[];
+    /** What of it is bought besides what is cut, for boards that turn out unusable. */
+    readonly spare?: Spare;
     readonly costs: readonly Money[];
     /** How the boards and sheets that are ripped first are ripped, those with the most boards first. */
     readonly rips: readonly Rip[];

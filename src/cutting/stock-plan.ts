@@ -5,6 +5,7 @@ import { sumMoney } from './money.ts';
 import { purchasesOf, type Offer } from './offers.ts';
 import type { Posed } from './pose.ts';
 import { ripsOf } from './rips.ts';
+import { spareOf } from './spare.ts';
 import { lengthNeeded } from './solve/layouts.ts';
 import type { Layout, StripCut } from './solve/problem.ts';
 
@@ -13,8 +14,9 @@ export function stockPlanOf(posed: Posed, layouts: readonly Layout[], offers: re
     const queues = posed.pieces.map(pieces => [...pieces]);
     const boards = inOrder(posed, layouts).flatMap(layout => Array.from({ length: layout.times }, () => layout))
         .map((layout, i) => boardOf(posed, layout, i + 1, queues, job));
-    const buy = purchasesOf(boards.filter(b => b.from === 'bought').map(b => b.length), offers);
-    return { stock: posed.stock, boards, buy, costs: sumMoney(buy.flatMap(p => p.cost ?? [])), rips: ripsOf(boards, posed.stock, job), known };
+    const bought = boards.filter(b => b.from === 'bought').map(b => b.length), spare = spareOf(posed.stock, bought);
+    const buy = purchasesOf([...bought, ...Array.from({ length: spare?.count ?? 0 }, () => spare!.length)], offers);
+    return { stock: posed.stock, boards, buy, ...spare && { spare }, costs: sumMoney(buy.flatMap(p => p.cost ?? [])), rips: ripsOf(boards, posed.stock, job), known };
 }
 
 /** Boards on hand first, the shortest first; then those to buy, the longest first; of one length those ripped alike and the best used first. */

@@ -42,7 +42,7 @@ export interface Sums {
 
 /** Boards of one stock and length, or pieces on hand that are reckoned at a worth. */
 export interface MaterialLine {
-    readonly stock: Stock; readonly length: Ticks; readonly count: number; readonly each: Rational; readonly onHand: boolean; readonly amount: Rational;
+    readonly stock: Stock; readonly length: Ticks; readonly count: number; /** How many of them are bought besides those that are cut. */ readonly spare: number; readonly each: Rational; readonly onHand: boolean; readonly amount: Rational;
 }
 export interface SupplyLine { readonly what: string; readonly count: number; readonly unit: string; readonly each: Rational; readonly amount: Rational; readonly at: Source }
 

@@ -60,6 +60,9 @@ export interface Stock {
     /** Working days from order to delivery. */
     readonly leadDays?: Given<number>;
     readonly comes?: Given<'raw' | 'primed' | 'finished'>;
+    /** Share of the boards bought that is expected to be unusable, less than 1; and so many boards at least are bought besides those that are cut. */
+    readonly defects?: Given<Fraction>;
+    readonly spare?: Given<number>;
     /** What is there before the first board is cut, in the order of the text. */
     readonly onHand: readonly Given<OnHand>[];
 }

@@ -70,7 +70,7 @@ function wantedText(left: readonly Piece[], longest: Ticks, stock: Stock, job: J
     const size = sizesOf(job);
     const sold: Stock = { ...stock, onHand: [], prices: [], lengths: [{ value: longest, at: stock.at, said: false }] };
     const { stocks, unplaced } = planBoards(left.map(piece => ({ ...piece, stock: sold })), job);
-    const short = stocks.flatMap(plan => plan.buy).reduce((sum, { count }) => sum + count, 0);
+    const short = stocks.reduce((sum, { boards }) => sum + boards.length, 0);
     const most = Math.max(...left.map(piece => Math.max(piece.cutFace, piece.cutBack)));
     if (unplaced.length > 0) return `The longest is ${size(most)}: with the end trim it wants a board of ${size(most + job.endTrim.value)}.`;
     return `It is ${counted(short, 'board')} of ${size(longest)} short.`;

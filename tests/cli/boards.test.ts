@@ -31,6 +31,26 @@ describe('boards', () => {
         expect((await cofferwright(cwd, ['boards', '--quick'])).out).toContain('For den. A first plan: a cheaper one may exist.');
     });
 
+    test('what is expected to be unusable is bought besides, for the same money everywhere, and said at the head', async () => {
+        const bad = { ...house, 'yard.coffer': yard.replace('price    3.25 USD per ft', 'price    3.25 USD per ft\n  defects  20%') };
+        const [plain, cwd] = [folderWith(house), folderWith(bad)];
+        const said = async (command: string, folder = cwd): Promise<string> => (await cofferwright(folder, [command, '--quick'])).out.replace(/\s+/g, ' ');
+        const printed = async <T>(command: string, folder = cwd): Promise<T> => JSON.parse((await cofferwright(folder, [command, '--quick', '--format', 'json'])).out) as T;
+        for (const command of ['boards', 'order', 'estimate']) {
+            expect(await said(command, plain), command).toContain('Nothing is reckoned for defects or breakage: a stock may say `defects` or `spare`.');
+            expect(await said(command), command).toMatch(/Bought besides what is cut, for defects and breakage: 3 x 16' of pine-1x8 \(20 % are expected to be unusable\)\. Nothing is reckoned for defects of pine-1x6, strip-1x2\./);
+        }
+        interface Costs { readonly costs: readonly { readonly amount: string }[] }
+        const boardsOf = async (folder: string) => (await printed<{ houses: readonly (Costs & { stocks: readonly { stock: string; defects: { spare: { count: number } | null } | null; buy: readonly { count: number }[]; boards: readonly { from: string }[] }[] })[] }>('boards', folder)).houses[0]!;
+        const [without, withSpare] = [await boardsOf(plain), await boardsOf(cwd)], wide = withSpare.stocks.find(({ stock }) => stock === 'pine-1x8')!;
+        expect(Number(withSpare.costs[0]!.amount)).toBeGreaterThan(Number(without.costs[0]!.amount));
+        expect(wide.buy.reduce((sum, { count }) => sum + count, 0)).toBe(wide.boards.filter(({ from }) => from === 'bought').length + wide.defects!.spare!.count);
+        expect(withSpare.stocks.find(({ stock }) => stock === 'pine-1x6')!.defects).toBeNull();
+        const total = withSpare.costs[0]!.amount;
+        expect((await printed<{ orders: readonly Costs[] }>('order')).orders[0]!.costs[0]!.amount).toBe(total);
+        expect((await printed<{ houses: readonly { estimate: { sums: { materials: { amount: string } } } }[] }>('estimate')).houses[0]!.estimate.sums.materials.amount).toBe(total);
+    });
+
     test('what is cut is not planned again, what is spoiled is, and less has to be bought', async () => {
         const before = await boards(folderWith(house));
         const cut = inWork(`cut 16' of pine-1x8 into side-A-1-north, side-A-1-south, side-A-2-north

@@ -17,7 +17,7 @@ export function checkPlan(plan: BoardPlan, pieces: readonly Piece[], job: JobSet
 
     const sums = new Map<string, Rational>();
     const unpriced = new Map<string, number>();
-    for (const { stock, boards, buy, costs, rips } of plan.stocks) {
+    for (const { stock, boards, buy, spare, costs, rips } of plan.stocks) {
         const longest = job.longestBoard?.value ?? Infinity;
         for (const board of boards) {
             expect(board.strips.flatMap(s => s.pieces).length, 'no board without a piece').toBeGreaterThan(0);
@@ -51,10 +51,11 @@ export function checkPlan(plan: BoardPlan, pieces: readonly Piece[], job: JobSet
         expect(boards.map(b => b.number)).toEqual(boards.map((_, i) => i + 1));
 
         const bought = boards.filter(b => b.from === 'bought');
-        expect(buy.reduce((n, p) => n + p.count, 0)).toBe(bought.length);
+        expect(buy.reduce((n, p) => n + p.count, 0)).toBe(bought.length + (spare?.count ?? 0));
+        if (spare) expect(spare.length).toBe(Math.max(...bought.map(b => b.length)));
         const own = new Map<string, Rational>();
         for (const purchase of buy) {
-            expect(purchase.count).toBe(bought.filter(b => b.length === purchase.length).length);
+            expect(purchase.count).toBe(bought.filter(b => b.length === purchase.length).length + (spare?.length === purchase.length ? spare.count : 0));
             const price = stock.prices.find(p => p.for?.value === purchase.length) ?? stock.prices.find(p => p.for === undefined);
             if (!price) {
                 expect(purchase.each).toBeUndefined();

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { stripsAcross } from '../../src/cutting/blank.ts';
 import { planBoards } from '../../src/cutting/first-plan.ts';
 import type { BoardPlan } from '../../src/cutting/model.ts';
-import { inches } from '../../src/quantity/rational.ts';
+import { inches, Rational } from '../../src/quantity/rational.ts';
 import { TICKS_PER_FOOT } from '../../src/quantity/ticks.ts';
 import type { Piece } from '../../src/takeoff/model.ts';
 import { checkPlan } from './checker.ts';
@@ -52,6 +52,20 @@ describe('a first plan of the boards to buy', () => {
         const pieces = (each: Record<number, string>): Piece[] => several(2, id => piece(id, stock({ feet: [8, 16], each }), inches(90)));
         expect(bought(plan(pieces({ 8: '10', 16: '24' })))).toEqual(["2 x 8'"]);
         expect(bought(plan(pieces({ 8: '14', 16: '24' })))).toEqual(["1 x 16'"]);
+    });
+
+    test('what is expected to be unusable is bought besides, as long as the longest', () => {
+        const pine = stock({ feet: [8, 16], each: { 8: '10', 16: '24' } });
+        const with_ = (spared: Partial<typeof pine>): BoardPlan => plan(['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'i'].map(id => piece(id, { ...pine, ...spared }, id === 'a' ? inches(180) : inches(90))));
+        const share = (text: string): Partial<typeof pine> => ({ defects: given(new Rational(text)) });
+        expect(bought(with_({}))).toEqual(["1 x 16'", "8 x 8'"]);
+        // of ten boards a tenth is bad, and nine are wanted
+        expect(bought(with_(share('1/10')))).toEqual(["2 x 16'", "8 x 8'"]);
+        expect(bought(with_(share('0.11')))).toEqual(["3 x 16'", "8 x 8'"]);
+        expect(money(with_(share('1/10')))).toEqual(['128 USD']);
+        expect(bought(with_({ spare: given(2) }))).toEqual(["3 x 16'", "8 x 8'"]);
+        expect(bought(with_({ ...share('1/10'), spare: given(2) })), 'the larger of the two').toEqual(["3 x 16'", "8 x 8'"]);
+        expect(bought(with_(share('0')))).toEqual(["1 x 16'", "8 x 8'"]);
     });
 
     test('money is exact: 3 boards of 10/3 dollars are ten dollars', () => {

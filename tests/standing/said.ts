@@ -70,6 +70,8 @@ stock flat-6 {
   supplier     Millrace
   lead-days    5
   comes        primed
+  defects      8%
+  spare        2
   on-hand      2 x 7' worth 4 USD
 }
 stock flat-6b { size 1x6; ripped-with fence-a; width 5 1/2" ± 1/64"; lengths 8', 12'; price 2.40 USD per ft }
@@ -196,6 +198,8 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Stock.supplier': is('Millrace', 'Harbor'),
     'Stock.lead-days': is('lead-days    5', 'lead-days    9'),
     'Stock.comes': is('comes        primed', 'comes        raw'),
+    'Stock.defects': is('defects      8%', 'defects      60%'),
+    'Stock.spare': is('spare        2', 'spare        3'),
     'Stock.on-hand': is('2 x 7\'', '1 x 7\''),
     'Stock.on-hand/worth': is('worth 4 USD', 'worth 5 USD'),
     'Profile.blocking': is('profile slim { blocking { stock flat-6 }; ', 'profile slim { blocking { stock flat-6b }; '),

@@ -43,9 +43,18 @@ export function readStock(declaration: ast.Stock, reader: Reader, raise: Raise):
         size, species: reading.word('species'), thickness: side('thickness'), width: side('width'),
         rippedWith: reading.text('ripped-with'), sheet, lengths: lengthsOf(reading, sheet), ...boughtOf(reading, size?.value, sheet, raise),
         supplier: reading.text('supplier'), leadDays: reading.wholeNumber('lead-days'), comes: reading.word('comes'),
+        defects: defectsOf(reading, raise), spare: reading.wholeNumber('spare'),
     };
     checkSize(declaration, stock, reading, raise);
     return stock;
+}
+
+/** Where every board is bad none is enough. */
+function defectsOf(reading: Reading, raise: Raise): Stock['defects'] {
+    const share = reading.amount('defects');
+    if (!share || share.value.exact.compare(1) < 0) return share && { ...share, value: share.value.exact };
+    raise({ rule: 'out-of-range', at: share.at, via: share.via, message: `${quoted('defects')} is the share of the boards that is expected to be unusable: less than 100%.` });
+    return undefined;
 }
 
 /** Declared once, one key: the file and the name. */

@@ -7,6 +7,7 @@ import type { Group } from '../../drawing/display-list.ts';
 import { printMoney } from '../../quantity/money.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
 import { titleOfHouse } from '../../report/house.ts';
+import { spareText } from '../../report/spare.ts';
 import { HOW_TO_MITER, namesIn, STAGES, stepWords } from '../../report/sawing/step-words.ts';
 import { setUpsText } from '../../report/sawing/human.ts';
 import { tapingOf, tapingWords, type LaidBoard, type LaidPiece, type LaidStrip, type SawOrder } from '../../sawing/index.ts';
@@ -30,6 +31,8 @@ export interface BoardsContent extends PageContent {
     /** How good the plan is known to be. */
     readonly known: string;
     readonly isProven: boolean;
+    /** What is reckoned for defects. */
+    readonly spare: string;
     readonly proving: Proving | null;
     readonly leftovers: readonly string[];
     readonly setUps: string;
@@ -78,7 +81,7 @@ export function boardsContent(room: RoomOnPage, wishes: Wishes): BoardsContent {
         buy: plan.stocks.flatMap(stock => buyRows(stock, stockName(stock.stock), show)),
         total: totalOf(plan),
         known: plan.stocks.length === 0 ? '' : sentence(knownText(known)),
-        isProven: known.as === 'none cheaper', proving: proving ?? null,
+        isProven: known.as === 'none cheaper', spare: plan.stocks.length === 0 ? '' : spareText([plan], show), proving: proving ?? null,
         leftovers: leftTexts(plan, job),
         setUps: order.steps.length === 0 ? '' : setUpsText(order.setUps),
         stocks: plan.stocks.map((stock, i) => ({

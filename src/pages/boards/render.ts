@@ -39,13 +39,14 @@ function troubles({ troubles: said }: BoardsContent): Html | '' {
 
 /** What to buy, and in plain words how good the plan is known to be. */
 export function purchase(content: BoardsContent): Html {
-    const { buy, total, known, isProven, proving, leftovers, setUps } = content;
+    const { buy, total, known, isProven, spare, proving, leftovers, setUps } = content;
     if (buy.length === 0 && content.stocks.length === 0) return html`<p class="none" id="nothing">${t('There is nothing to cut.')}</p>`;
     return html`<section class="purchase" id="purchase" aria-labelledby="purchase-heading"><h2 id="purchase-heading">${t('To buy for {0}', content.title)}</h2>
 <table><thead class="unseen"><tr><th scope="col">${t('Stock')}</th><th scope="col">${t('Boards')}</th><th scope="col">${t('Each')}</th><th scope="col">${t('Cost')}</th></tr></thead><tbody>
 ${buy.map((row, i) => html`<tr ${attributes({ 'class': row.from === 'on hand' ? 'soft' : undefined })}><th scope="row">${buy[i - 1]?.stock === row.stock ? html`<span class="unseen">${named(row.stock)}</span>` : named(row.stock)}</th><td class="figure">${row.count} × ${row.length}</td><td class="figure">${row.from === 'on hand' ? t('on hand') : row.each || t('no price')}</td><td class="figure">${row.cost}</td></tr>
 `)}</tbody>${total ? html`<tfoot><tr><th scope="row" colspan="3">${t('In all')}</th><td class="figure">${total}</td></tr></tfoot>` : ''}</table>
 <p ${attributes({ 'class': isProven ? 'known proven' : 'known', id: 'known' })}>${known}</p>
+<p class="soft" id="spare">${spare}</p>
 ${proving ? html`<p class="proving" id="proving"><label for="proof">${t('Looking for a cheaper plan: {0} of {1} stocks', proving.done, proving.of)}</label> <progress id="proof" ${attributes({ value: proving.done, max: proving.of })}></progress></p>` : ''}
 ${leftovers.length > 0 ? html`<details class="left" id="left"><summary>${t('Left over to keep: {0}', leftovers.length)}</summary><ul>${leftovers.map(words => html`<li>${words}</li>`)}</ul></details>` : ''}
 <p class="soft" id="set-ups">${setUps}</p></section>`;

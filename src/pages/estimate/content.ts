@@ -12,6 +12,7 @@ import { printLength, type Show } from '../../quantity/print-length.ts';
 import type { Rational } from '../../quantity/rational.ts';
 import type { HousePrice } from '../../report/estimate/house.ts';
 import { basisText, daysText, differenceText, hoursText, shareText } from '../../report/estimate/words.ts';
+import { spareText } from '../../report/spare.ts';
 import { titleOfHouse } from '../../report/house.ts';
 import type { PageContent, RoomOnPage } from '../page.ts';
 import { Sources } from '../shared/sources.ts';
@@ -22,6 +23,8 @@ export interface EstimateContent extends PageContent {
     readonly total: string; readonly hours: string; readonly days: string;
     /** How good the plan of the boards is known to be. */
     readonly boardsKnown: string;
+    /** What is reckoned for defects. */
+    readonly spare: string;
     /** The price, from the costs to the total. */
     readonly price: readonly PriceRow[];
     readonly boards: readonly AmountRow[];
@@ -68,7 +71,7 @@ export function estimateContent(page: RoomOnPage): EstimateContent {
     const money = (amount: Rational): string => printMoney(amount, estimate.currency);
     const at = (source: Source | undefined): number | null => source ? sources.number(source) : null;
     return {
-        title: titleOfHouse(house), total: money(estimate.sums.total), boardsKnown: knownText(weakest(priced.plan)), hours: hoursText(estimate.minutes), days: crewText(estimate),
+        title: titleOfHouse(house), total: money(estimate.sums.total), boardsKnown: knownText(weakest(priced.plan)), spare: spareText([priced.plan], show), hours: hoursText(estimate.minutes), days: crewText(estimate),
         price: priceRows(estimate, money, at),
         boards: estimate.materials.map(({ stock, length, count, each, onHand, amount }) => ({ what: `${stock.title ?? stock.name}, ${printLength(length, show)}${onHand ? `, ${t('on hand')}` : ''}`, count: String(count), each: money(each), amount: money(amount), at: at(stock.at) })),
         supplies: estimate.supplies.map(line => ({ what: line.what, count: `${line.count} ${line.unit}`, each: money(line.each), amount: money(line.amount), at: at(line.at) })),

@@ -26,7 +26,7 @@ function rowsOf({ house, plan }: HousePlan): Row[] {
     const show = house.job.show.value;
     const job = titleOf(house.job), nameOf = stockNames(plan.stocks.map(({ stock }) => stock));
     return [
-        ...plan.stocks.flatMap(({ stock, boards, buy, known }): Row[] => {
+        ...plan.stocks.flatMap(({ stock, boards, buy, spare, known }): Row[] => {
             const sheet = (length: Ticks): string[] => (stock.sheet?.value.length === length ? [sizeText(stock, length, show)] : []);
             const note = (length: Ticks, ...others: string[]): string => [...sheet(length), ...others].join('; ');
             const own = { job, stock: nameOf(stock), known: knownText(known) };
@@ -35,7 +35,7 @@ function rowsOf({ house, plan }: HousePlan): Row[] {
                     { ...own, from, count, ...size(length, show), ...eachOf(worth), note: note(length, ...worth ? ['worth that each'] : []) })),
                 ...buy.map(({ count, length, each, cost }): Row => ({
                     ...own, from: 'buy', count, ...size(length, show), ...eachOf(each), cost: cost ? printAmount(cost.amount, cost.currency) : null,
-                    note: note(length, ...each ? [] : ['no price said']),
+                    note: note(length, ...each ? [] : ['no price said'], ...spare?.length === length ? [`${spare.count} of them for defects and breakage`] : []),
                 })),
             ];
         }),

@@ -11,6 +11,7 @@ import { titleOf, type HousePlan } from '../house.ts';
 import { countText, sizeText, there } from './there.ts';
 import { markOf, marksText } from '../marks.ts';
 import { cleanLine, columns, counted, wrap, type Files, type Paint } from '../look.ts';
+import { spareText } from '../spare.ts';
 import { standingText } from '../standing.ts';
 import { stockNames } from '../../job/stock-names.ts';
 
@@ -30,7 +31,7 @@ function boards({ house, plan }: HousePlan, paint: Paint, files: Files): string[
     return [
         paint.strong(`BOARDS TO BUY  ${cleanLine(titleOf(job))}`),
         `For ${rooms.map(r => r.room.name).join(', ')}.${plan.stocks.length === 0 ? '' : ` ${capitalized(knownText(weakest(plan)))}.`}`,
-        'No allowance for defects or breakage.',
+        ...wrap(spareText([plan], show), WIDTH),
         ...standingText(rooms, { dont: 'order', lacks: 'its boards are not here' }, paint, WIDTH),
         ...columns(plan.stocks.flatMap(stock => shoppingRows(stock, stockName(stock.stock), show)), [1, 2, 4]).map(line => `  ${line}`),
         paint.strong(`  ${totalText(plan, rooms.every(r => r.takeOff))}`),

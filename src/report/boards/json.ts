@@ -60,13 +60,14 @@ function exactly(job: JobSettings): PrintLength {
     return ticks => lengthJson(ticks, ticks, job.show.value);
 }
 
-function stockJson({ stock, boards, buy, costs, rips, known }: StockPlan, length: PrintLength, step: Ticks, show: Show, files: Files): StockJson {
+function stockJson({ stock, boards, buy, spare, costs, rips, known }: StockPlan, length: PrintLength, step: Ticks, show: Show, files: Files): StockJson {
     return {
         stock: stock.name,
         source: sourceJson(stock.at, files),
         sheet: stock.sheet ? { width: length(stock.sheet.value.width), length: length(stock.sheet.value.length), grain: stock.sheet.value.grain } : null,
         known: knownJson(known),
         buy: buy.map(p => ({ length: length(p.length), count: p.count, each: p.each ? moneyJson(p.each) : null, cost: p.cost ? moneyJson(p.cost) : null })),
+        defects: stock.defects ?? stock.spare ? { share: stock.defects ? Number(stock.defects.value.valueOf().toFixed(6)) : null, spare: spare ? { count: spare.count, length: length(spare.length) } : null } : null,
         costs: costs.map(moneyJson),
         rips: rips.map(({ widths, boards: numbers, left }) => ({ widths: widths.map(({ width, count }) => ({ width: length(width), count })), boards: numbers, left: length(left) })),
         boards: boards.map(board => boardJson(board, length, step, show)),

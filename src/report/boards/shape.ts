@@ -70,6 +70,8 @@ interface Stock {
     readonly known?: KnownJson;
     /** Null prices: nobody has said them. */
     readonly buy: readonly Purchase[];
+    /** What is reckoned for boards that turn out unusable; null: nothing. `spare`: how many of `buy` are for that; null: none is. */
+    readonly defects?: { readonly share: Percent | null; readonly spare: { readonly count: FromOne; readonly length: LengthJson } | null } | null;
     readonly costs: readonly MoneyJson[];
     /** How the boards and sheets that are ripped first are ripped. */
     readonly rips?: readonly Rip[];

@@ -6,6 +6,7 @@ import { printLength, type Show } from '../../quantity/print-length.ts';
 import { Rational } from '../../quantity/rational.ts';
 import { columns, cleanLine, counted, wrap, type Paint } from '../look.ts';
 import { titleOf } from '../house.ts';
+import { spareText } from '../spare.ts';
 import { standingText } from '../standing.ts';
 import type { PricedAlternate } from '../../pipeline/price.ts';
 import type { HousePrice } from './house.ts';
@@ -26,7 +27,7 @@ function estimate({ house, priced: { estimate, plan }, alternates }: HousePrice,
     return [
         paint.strong(`ESTIMATE  ${cleanLine(titleOf(house.job))}`),
         `For ${estimate.rooms.join(', ') || 'no room'}. For you, not for the client: it shows what you pay and what you earn.`,
-        `The job as if nothing were cut yet. Boards: ${knownText(weakest(plan))}.`,
+        `The job as if nothing were cut yet. Boards: ${knownText(weakest(plan))}.`, ...wrap(spareText([plan], show), WIDTH),
         ...standingText(house.rooms, { dont: 'offer it', lacks: 'it is not in here' }, paint, WIDTH),
         '',
         paint.strong('BOARDS'), ...columns([

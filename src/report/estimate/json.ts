@@ -37,7 +37,7 @@ function estimateJson(estimate: Estimate, job: JobSettings, files: Files): Estim
     const money = (amount: Rational) => moneyJson({ amount, currency });
     return {
         currency, rooms: estimate.rooms, complete: estimate.missing.length === 0,
-        materials: estimate.materials.map(line => ({ stock: nameOf(line.stock), length: lengthJson(line.length, line.length, show), count: line.count, each: money(line.each), onHand: line.onHand, amount: money(line.amount) })),
+        materials: estimate.materials.map(line => ({ stock: nameOf(line.stock), length: lengthJson(line.length, line.length, show), count: line.count, spare: line.spare, each: money(line.each), onHand: line.onHand, amount: money(line.amount) })),
         supplies: estimate.supplies.map(line => ({ what: line.what, count: line.count, unit: line.unit, each: money(line.each), amount: money(line.amount), source: sourceJson(line.at, files) })),
         labor: estimate.labor.map(line => ({
             phase: line.phase, room: line.room ?? null, what: line.what, why: basisText(line.basis, show), basis: basisJson(line.basis),

@@ -85,6 +85,8 @@ interface Material {
     readonly stock: string;
     readonly length: LengthJson;
     readonly count: Whole;
+    /** How many of them are bought besides those that are cut, for boards that turn out unusable. */
+    readonly spare?: Count;
     readonly each: MoneyJson;
     /** Not bought: on hand, and reckoned at a worth. */
     readonly onHand: boolean;

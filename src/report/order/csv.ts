@@ -6,16 +6,16 @@ import { csvStanding, standingOfRooms } from '../standing.ts';
 import { feetText, ordersOf } from './lines.ts';
 import { stockNames } from '../../job/stock-names.ts';
 
-const HEADER = ['supplier', 'stock', 'size', 'species', 'comes', 'count', 'length', 'unit', 'length_text', 'sheet_width', 'board_feet', 'each', 'cost', 'currency', 'lead_days', 'houses'];
+const HEADER = ['supplier', 'stock', 'size', 'species', 'comes', 'count', 'length', 'unit', 'length_text', 'sheet_width', 'board_feet', 'each', 'cost', 'currency', 'lead_days', 'houses', 'spare'];
 
 /** A row for every length of every stock that is bought. */
 export function csvOrder(plans: readonly HousePlan[]): string {
     const nameOf = stockNames(plans.flatMap(({ plan }) => plan.stocks.map(({ stock }) => stock)));
-    const rows = ordersOf(plans, ({ house }) => titleOf(house.job)).flatMap(({ lines }) => lines.map(({ stock, length, count, each, cost, boardFeet, houses, show }): Cell[] => [
+    const rows = ordersOf(plans, ({ house }) => titleOf(house.job)).flatMap(({ lines }) => lines.map(({ stock, length, count, spare, each, cost, boardFeet, houses, show }): Cell[] => [
         stock.supplier?.value ?? null, nameOf(stock), stock.size?.value.text ?? null, stock.species?.value ?? null, stock.comes?.value ?? null,
         count, decimal(length, show), unitOf(show), printLength(length, show), stock.sheet ? decimal(stock.sheet.value.width, show) : null,
         boardFeet ? feetText(boardFeet) : null, each ? printAmount(each.amount, each.currency) : null, cost ? printAmount(cost.amount, cost.currency) : null, each?.currency ?? null,
-        stock.leadDays?.value ?? null, houses.join('; '),
+        stock.leadDays?.value ?? null, houses.join('; '), spare,
     ]));
     return csvStanding(HEADER, [{ rows, standing: standingOfRooms(plans.flatMap(({ house }) => house.rooms)) }]);
 }

@@ -3,6 +3,7 @@ import type { Stock } from '../../job/model.ts';
 import { sizeText } from '../boards/there.ts';
 import { titleOf, type HousePlan } from '../house.ts';
 import { cleanLine, columns, counted, wrap, type Paint } from '../look.ts';
+import { spareText } from '../spare.ts';
 import { standingText } from '../standing.ts';
 import { feetText, ordersOf, type Order } from './lines.ts';
 import { stockNames } from '../../job/stock-names.ts';
@@ -14,7 +15,7 @@ export function humanOrder(plans: readonly HousePlan[], paint: Paint): string {
     const orders = ordersOf(plans, ({ house }) => titleOf(house.job));
     const lines = [
         paint.strong(`TO ORDER  ${cleanLine(plans.map(({ house }) => titleOf(house.job)).join(', '))}`),
-        'What the boards plan buys, besides what is on hand. No allowance for defects or breakage.',
+        ...wrap(`What the boards plan buys, besides what is on hand. ${spareText(plans.map(({ plan }) => plan), plans[0]?.house.job.show.value ?? 'feet-inches')}`, WIDTH),
         ...warnings(plans, paint),
         ...(orders.length === 0 ? ['', 'nothing to buy'] : orders.flatMap(order => ['', ...orderText(order, plans, paint)])),
     ];

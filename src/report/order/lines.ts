@@ -26,6 +26,8 @@ export interface OrderLine {
     readonly count: number;
     readonly each?: Money;
     readonly cost?: Money;
+    /** How many of them are bought besides those that are cut. */
+    readonly spare: number;
     /** Board measure on the nominal size, of all of them. Undefined for sheets, and where no nominal size is said. */
     readonly boardFeet?: Rational;
     /** For which houses, by their titles, in the order of the plans; lengths are told as the first of them shows them. */
@@ -37,11 +39,12 @@ export interface OrderLine {
 export function ordersOf(plans: readonly HousePlan[], titleOf: (plan: HousePlan) => string): Order[] {
     const lines = new Map<string, OrderLine>();
     for (const house of plans) {
-        for (const { stock, buy } of house.plan.stocks) {
+        for (const { stock, buy, spare } of house.plan.stocks) {
             for (const { length, count, each } of buy) {
                 const key = `${stock.key} ${length}`;
                 const before = lines.get(key);
-                lines.set(key, lineOf(stock, length, (before?.count ?? 0) + count, each, [...new Set([...before?.houses ?? [], titleOf(house)])], before?.show ?? house.house.job.show.value));
+                const spares = (before?.spare ?? 0) + (spare?.length === length ? spare.count : 0);
+                lines.set(key, lineOf(stock, length, { count: (before?.count ?? 0) + count, spare: spares }, each, [...new Set([...before?.houses ?? [], titleOf(house)])], before?.show ?? house.house.job.show.value));
             }
         }
     }
@@ -49,10 +52,10 @@ export function ordersOf(plans: readonly HousePlan[], titleOf: (plan: HousePlan)
     return suppliers.map(supplier => orderOf(supplier, [...lines.values()].filter(({ stock }) => stock.supplier?.value === supplier)));
 }
 
-function lineOf(stock: Stock, length: Ticks, count: number, each: Money | undefined, houses: readonly string[], show: Show): OrderLine {
+function lineOf(stock: Stock, length: Ticks, { count, spare }: Pick<OrderLine, 'count' | 'spare'>, each: Money | undefined, houses: readonly string[], show: Show): OrderLine {
     const size = stock.sheet ? undefined : stock.size?.value;
     return {
-        stock, length, count, houses, show,
+        stock, length, count, spare, houses, show,
         ...each && { each, cost: { amount: each.amount.mul(count), currency: each.currency } },
         ...size && { boardFeet: boardFeet(size.thickness, size.width, length).mul(count) },
     };

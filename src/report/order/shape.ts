@@ -47,6 +47,8 @@ interface Line {
     readonly sheet: { readonly width: LengthJson; readonly length: LengthJson } | null;
     readonly length: LengthJson;
     readonly count: FromOne;
+    /** How many of them are bought besides those that are cut, for boards that turn out unusable. */
+    readonly spare?: Count;
     readonly boardFeet: BoardFeetJson | null;
     readonly each: MoneyJson | null;
     readonly cost: MoneyJson | null;
