@@ -60,19 +60,3 @@ async function isFile(path: string, disk: FileSystem): Promise<boolean> {
 export function isWithin(path: string, folder: string): boolean {
     return path === folder || path.startsWith(folder.endsWith(sep) ? folder : folder + sep);
 }
-
-/** The folders above a file, the nearest first, up to and with `top`; all of them without one. */
-export function foldersAbove(file: string, top: string | undefined): string[] {
-    const folders: string[] = [];
-    for (let folder = dirname(file); ; folder = dirname(folder)) {
-        folders.push(folder);
-        if (folder === top || dirname(folder) === folder) return folders;
-    }
-}
-
-/** The folder of the repository that a folder lies in: the nearest upward that holds `.git`. Undefined outside of one. */
-export async function repositoryOf(from: string, disk: FileSystem): Promise<string | undefined> {
-    for (const folder of foldersAbove(join(from, 'x'), undefined))
-        if (await disk.stat(join(folder, '.git')).then(() => true, () => false)) return folder;
-    return undefined;
-}

@@ -1,17 +1,18 @@
-import { dirname, isAbsolute, join, relative, sep } from 'node:path';
+import { dirname, isAbsolute, relative, sep } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import { URI, type LangiumDocument } from 'langium';
 import { compareFindings, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import { createCofferServices } from '../language/services.ts';
 import { readFile } from '../language/read-file.ts';
+import { foldersAbove, houseWideFiles, repositoryOf } from '../language/workspace/folders-above.ts';
 import { isBuiltin } from '../language/workspace/builtin.ts';
 import { madeFrom } from '../language/workspace/made-from.ts';
 import { inspectClosely } from '../pipeline/inspect-closely.ts';
 import { inspect, type Inspection } from '../pipeline/inspect.ts';
 import { counted, type Files } from '../report/look.ts';
 import { Disk } from './disk.ts';
-import { foldersAbove, isWithin, repositoryOf, SUFFIX } from './find-files.ts';
+import { isWithin } from './find-files.ts';
 import type { FileSystem } from './file-system.ts';
 import type { World } from './world.ts';
 import type { Terminal } from './terminal.ts';
@@ -32,7 +33,7 @@ export class Workspace {
     /** By folder, the one whose files belong together with its own. */
     private readonly tops = new Map<string, string>();
 
-    private constructor(readonly cwd: string, private readonly terminal: Terminal, private readonly fileSystem: FileSystem, private readonly askedFolders: readonly string[]) {
+    private constructor(readonly cwd: string, private readonly terminal: Terminal, fileSystem: FileSystem, private readonly askedFolders: readonly string[]) {
         this.disk = new Disk(fileSystem);
         this.services = createCofferServices({ fileSystemProvider: () => this.disk });
         this.shared = this.services.shared.workspace;
@@ -172,24 +173,21 @@ export class Workspace {
     private async findTop(folder: string): Promise<void> {
         if (this.tops.has(folder)) return;
         const above = [this.cwd, ...this.askedFolders].filter(asked => isWithin(folder, asked)).sort((a, b) => a.length - b.length);
-        this.tops.set(folder, await repositoryOf(folder, this.fileSystem) ?? above[0] ?? folder);
+        this.tops.set(folder, (await repositoryOf(URI.file(folder), this.disk))?.fsPath ?? above[0] ?? folder);
     }
 
-    /** Files in the folders above that may hold a job or rates: what they say holds for the file. */
+    /** Files in the folders above that may hold a job or rates: what they say holds for the file. One that cannot be read and was not asked for is passed over. */
     private async jobFilesFor(paths: readonly string[]): Promise<string[]> {
-        const folders = new Set(paths.flatMap(path => foldersAbove(path, this.tops.get(dirname(path)))));
-        const listed = await Promise.all([...folders].map(async folder => {
-            const names = await this.fileSystem.readdir(folder).catch((): string[] => []);
-            return names.filter(name => name.endsWith(SUFFIX)).map(name => join(folder, name));
-        }));
-        const texts = await Promise.all(listed.flat().map(async path => ({ path, text: await this.textOrNothing(path) })));
-        return texts.filter(({ text }) => /^[ \t]*(job|labor|bid)\b/m.test(text)).map(({ path }) => path);
+        const folders = new Map(paths.flatMap(path => foldersAbove(URI.file(dirname(path)), this.topOf(path))).map(folder => [folder.toString(), folder]));
+        const before = new Set(this.disk.unreadable.keys());
+        const found = (await houseWideFiles([...folders.values()], this.disk)).map(uri => uri.fsPath);
+        for (const path of [...this.disk.unreadable.keys()]) if (!before.has(path) && !this.asked.has(URI.file(path).toString())) this.disk.unreadable.delete(path);
+        return found;
     }
 
-    private async textOrNothing(path: string): Promise<string> {
-        const text = await this.disk.readFile(URI.file(path));
-        if (!this.asked.has(URI.file(path).toString())) this.disk.unreadable.delete(path);
-        return text;
+    private topOf(path: string): URI | undefined {
+        const top = this.tops.get(dirname(path));
+        return top === undefined ? undefined : URI.file(top);
     }
 }
 

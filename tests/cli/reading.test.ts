@@ -1,8 +1,7 @@
 import { chmodSync, symlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { nodeFiles } from '../../src/cli/file-system.ts';
-import { findFiles, foldersAbove, repositoryOf } from '../../src/cli/find-files.ts';
+import { findFiles } from '../../src/cli/find-files.ts';
 import { decode, readText } from '../../src/cli/read-text.ts';
 import { wantsColor } from '../../src/cli/terminal.ts';
 import { folderWith } from './folder.ts';
@@ -32,13 +31,6 @@ describe('finding files', () => {
         symlinkSync(join(cwd, 'round.coffer'), join(cwd, 'round.coffer'));
         expect((await findFiles(['.'], cwd)).files).toEqual([join(cwd, 'a/b.coffer'), join(cwd, 'link.coffer')]);
         expect((await findFiles(['round.coffer'], cwd)).problems).toEqual(['round.coffer is a link that leads in a circle']);
-    });
-
-    test('the folders above end at the repository, or at the root', async () => {
-        const cwd = folderWith({ 'house/rooms/den.coffer': '', 'house/.git/HEAD': '' });
-        expect(await repositoryOf(join(cwd, 'house/rooms'), nodeFiles)).toBe(join(cwd, 'house'));
-        expect(foldersAbove(join(cwd, 'house/rooms/den.coffer'), join(cwd, 'house'))).toEqual([join(cwd, 'house/rooms'), join(cwd, 'house')]);
-        expect(foldersAbove('/a/b/c.coffer', undefined)).toEqual(['/a/b', '/a', '/']);
     });
 });
 

@@ -67,7 +67,7 @@ export class Client {
     /** `folders`: names of folders of the workspace to open; none: an editor with single files open. */
     async initialize(folders: readonly string[] = [''], options?: object): Promise<this> {
         const result = await this.connection.sendRequest<InitializeResult>('initialize', {
-            processId: process.pid, rootUri: null, workspaceFolders: folders.length === 0 ? null : folders.map(name => ({ uri: this.uri(name), name: `workspace/${name}` })),
+            processId: process.pid, rootUri: null, workspaceFolders: folders.length === 0 ? null : folders.map(name => ({ uri: name.includes(':') ? name : this.uri(name), name: `workspace/${name}` })),
             capabilities: {
                 textDocument: { publishDiagnostics: { relatedInformation: true, tagSupport: { valueSet: [1, 2] } }, codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: ['quickfix'] } } } },
                 workspace: { workspaceFolders: true, configuration: true, didChangeWatchedFiles: { dynamicRegistration: true }, inlayHint: { refreshSupport: true }, codeLens: { refreshSupport: true }, fileOperations: { willRename: true } },
@@ -137,6 +137,11 @@ export class Client {
         else writeFileSync(join(this.folder, name), text);
         const type = text === undefined ? 3 : 2;
         await this.connection.sendNotification('workspace/didChangeWatchedFiles', { changes: [{ uri: this.uri(name), type }] });
+    }
+
+    /** What this editor answers when the server asks it, from now on. */
+    answer<Params>(method: string, answer: (params: Params) => unknown): void {
+        this.connection.onRequest(method, answer);
     }
 
     notify(method: string, params: object): Promise<void> {

@@ -11,7 +11,7 @@ export const MOST_FOLLOWED = 100;
  * that does not exist is an edge too, so that the file is noticed when it appears.
  */
 export class ImportGraph {
-    /** The folders that are open; imports may not leave them. None: anything goes. */
+    /** The folders that are open, or the repositories these lie in; imports may not leave them. None: anything goes. */
     folders: readonly URI[] = [];
 
     private readonly documents: LangiumDocuments;

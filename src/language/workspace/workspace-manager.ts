@@ -2,12 +2,18 @@ import { DefaultWorkspaceManager, URI, type Cancellation, type LangiumDocument, 
 import type { WorkspaceFolder } from 'vscode-languageserver-types';
 import type { CofferSharedServices } from '../coffer-services.ts';
 import { builtinDocument } from './builtin.ts';
+import { foldersAbove, houseWideFiles, repositoryOf } from './folders-above.ts';
 import type { ImportGraph } from './import-graph.ts';
+import { isInside } from './imports.ts';
 
-/** Opens a workspace: the built-in library and every `.coffer` file of its folders, all of them checked. */
+/**
+ * Opens a workspace: the built-in library and every `.coffer` file of its folders, all of them checked. What belongs together with a
+ * folder is the repository it lies in, as for the command line: its files may import from there, and a job above the folder holds.
+ */
 export class CofferWorkspaceManager extends DefaultWorkspaceManager {
     private readonly shared: LangiumSharedCoreServices;
     private readonly imports: ImportGraph;
+    private opened: readonly URI[] = [];
 
     constructor(services: CofferSharedServices) {
         super(services);
@@ -17,12 +23,20 @@ export class CofferWorkspaceManager extends DefaultWorkspaceManager {
     }
 
     override async initializeWorkspace(folders: WorkspaceFolder[], cancelToken?: Cancellation.CancellationToken): Promise<void> {
-        this.imports.folders = folders.map(folder => URI.parse(folder.uri));
+        this.opened = folders.map(folder => URI.parse(folder.uri));
+        this.imports.folders = await Promise.all(this.opened.map(async folder => await repositoryOf(folder, this.fileSystemProvider) ?? folder));
         await super.initializeWorkspace(folders, cancelToken);
     }
 
+    /** Of what lies above the folders only what holds for their files too is read here; what they import from there is read with them. */
     protected override async loadAdditionalDocuments(_folders: WorkspaceFolder[], collect: (document: LangiumDocument) => void): Promise<void> {
         collect(builtinDocument(this.shared));
+        const above = this.opened.flatMap((folder, i) => foldersAbove(folder, this.imports.folders[i]).slice(1));
+        const once = [...new Map(above.filter(folder => !isInside(folder, this.opened)).map(folder => [folder.toString(), folder])).values()];
+        for (const uri of await houseWideFiles(once, this.fileSystemProvider)) {
+            const document = this.langiumDocuments.hasDocument(uri) ? undefined : await this.langiumDocuments.getOrCreateDocument(uri).catch(() => undefined);
+            if (document) collect(document);
+        }
     }
 
     /** A file that cannot be read is left out; it must not keep the others from opening. */

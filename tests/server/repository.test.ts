@@ -1,0 +1,69 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { afterEach, describe, expect, test } from 'vitest';
+import { FILE_KIND, LIST_FOLDER, READ_FILE, type FileParams } from '../../src/server/messages.ts';
+import { bundledServer, Client, hasNoErrors, hasRule } from './client.ts';
+
+/** A folder inside of a repository: what belongs together is the repository, as for the command line. */
+const FILES: Readonly<Record<string, string>> = {
+    'shared/yard.coffer': 'edition 1\n\nstock ash-1x6 { size 1x6; lengths 8\', 12\' }\nstock ash-1x8 { size 1x8; lengths 8\', 12\' }\n',
+    'job.coffer': 'edition 1\n\njob "Tern Street 2" {\n  cut-to  1/16"\n  kerf    6\'\n}\n',
+    'barn/barn.coffer': 'edition 1\n\nstock oak { size one }\n',
+    'house/rooms/pantry.coffer': `edition 1
+from "../../shared/yard.coffer" use ash-1x6, ash-1x8
+
+profile box { blocking { stock ash-1x6 }; sides { stock ash-1x8 }; bottom { stock ash-1x6; rip 5 15/32" } }
+room pantry {
+  wall north  9' 2"
+  wall east   7'
+  grid { coffers-north 2; coffers-east 2; beams box; through north-south }
+}
+`,
+};
+const FOLDER = 'house/rooms', PANTRY = 'house/rooms/pantry.coffer';
+
+let client: Client;
+afterEach(() => client.dispose());
+
+const write = (name: string, text: string): void => {
+    mkdirSync(dirname(join(client.folder, name)), { recursive: true });
+    writeFileSync(join(client.folder, name), text);
+};
+
+describe('a folder of a repository that is opened by itself', () => {
+    test('has what its files import from above it, and the job above it; nothing else there is looked at', async () => {
+        client = new Client(await bundledServer());
+        for (const [name, text] of Object.entries({ ...FILES, '.git/HEAD': '' })) write(name, text);
+        await client.initialize([FOLDER]);
+        const pantry = await client.open(PANTRY);
+        await client.until(pantry, hasNoErrors);
+        await client.until(client.uri('job.coffer'), hasRule('out-of-range'));
+        expect(client.findings(client.uri('barn/barn.coffer'))).toBeUndefined();
+        // what is imported is kept as it is said in the editor
+        const yard = await client.open('shared/yard.coffer');
+        await client.replace(yard, 'stock ash-1x8', 'stock ash-1x10');
+        await client.until(pantry, findings => !hasNoErrors(findings));
+    });
+
+    test('without a repository it stands for itself', async () => {
+        client = new Client(await bundledServer());
+        for (const [name, text] of Object.entries(FILES)) write(name, text);
+        await client.initialize([FOLDER]);
+        await client.until(await client.open(PANTRY), hasRule('import-outside-workspace'));
+    });
+
+    test('where only the editor reaches the files it is asked for them', async () => {
+        client = new Client(await bundledServer());
+        const at = ({ uri }: FileParams): string => uri.replace('vault:/', ''), there = Object.entries({ ...FILES, '.git/HEAD': '' });
+        client.answer(FILE_KIND, (params: FileParams) => there.some(([name]) => name === at(params)) ? 'file' : there.some(([name]) => name.startsWith(`${at(params)}/`)) ? 'folder' : null);
+        client.answer(READ_FILE, (params: FileParams) => FILES[at(params)] ?? null);
+        client.answer(LIST_FOLDER, (params: FileParams) => {
+            const folder = at(params) === '' ? '' : `${at(params)}/`, inside = there.filter(([name]) => name.startsWith(folder)).map(([name]) => name.slice(folder.length).split('/'));
+            return [...new Map(inside.map(([first, ...rest]) => [first!, rest.length > 0 ? 'folder' : 'file']))].map(([name, kind]) => ({ uri: `vault:/${folder}${name}`, kind }));
+        });
+        await client.initialize([`vault:/${FOLDER}`], { readsFiles: true });
+        await client.until(`vault:/${PANTRY}`, hasNoErrors);
+        await client.until('vault:/job.coffer', hasRule('out-of-range'));
+        expect(client.history.some(({ uri }) => uri.endsWith('barn.coffer'))).toBe(false);
+    });
+});
