@@ -47,7 +47,7 @@ export async function planHouses(houses: readonly House[], all: readonly House[]
     return plans;
 }
 
-function houseToCut({ job, rooms }: House): HouseToCut {
+export function houseToCut({ job, rooms }: House): HouseToCut {
     return { job, rooms: rooms.map(({ room, takeOff }) => ({ room, pieces: takeOff?.pieces ?? [] })) };
 }
 

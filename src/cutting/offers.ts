@@ -14,7 +14,7 @@ export function offersOf(stock: Stock, job: JobSettings): Offer[] {
 }
 
 /** The price of one length: the one said for that length, else the one for every length. */
-function priceOf(stock: Stock, length: Ticks): Money | undefined {
+export function priceOf(stock: Stock, length: Ticks): Money | undefined {
     const price = stock.prices.find(p => p.for?.value === length) ?? stock.prices.find(p => !p.for);
     return price && { amount: costOf(price.perTick, length), currency: price.currency };
 }

@@ -8,7 +8,8 @@ import { compareNames } from '../takeoff/piece-order.ts';
 import { creditOf, lengthsUnlisted, piecesAsCut } from './as-cut.ts';
 import { blankOf, cutAlong } from './blank.ts';
 import { firstPlan } from './known.ts';
-import type { Board, BoardPlan, StockPlan, Strip } from './model.ts';
+import type { Board, BoardPlan, Money, StockPlan, Strip } from './model.ts';
+import { priceOf } from './offers.ts';
 
 /** A room and its cut list. */
 export interface RoomToCut { readonly room: Room; readonly pieces: readonly Piece[] }
@@ -51,18 +52,30 @@ function demandOf(room: Room, pieces: readonly Piece[]): Piece[] {
     return pieces.flatMap(piece => Array.from({ length: credit.wanted(nameInRoom(piece)) }, (_, i) => (i === 0 ? piece : { ...piece })));
 }
 
+/** A board that was cut: whether it was there, and where not, at what the yard sells such a one. */
+export interface Taken { readonly room: Room; readonly from: 'on hand' | 'bought'; readonly price?: Money }
+export function boardsTaken(rooms: readonly RoomToCut[]): readonly Taken[] {
+    return cutFrom(rooms).taken;
+}
+
 /** Every stock that was cut from, with what is on hand of it now. */
 function spent(rooms: readonly RoomToCut[]): Map<string, Stock> {
-    const all = rooms.flatMap(({ room, pieces }) => room.cutBoards.map(board => ({ board, pieces, job: room.job })));
-    const stocks = new Map<string, Stock>();
+    return cutFrom(rooms).stocks;
+}
+
+function cutFrom(rooms: readonly RoomToCut[]): { stocks: Map<string, Stock>; taken: Taken[] } {
+    const all = rooms.flatMap(({ room, pieces }) => room.cutBoards.map(board => ({ board, pieces, room, job: room.job })));
+    const stocks = new Map<string, Stock>(), taken: Taken[] = [];
     // the longest first: what is left of a board is shorter than it, so it is there by the time it is cut itself
-    for (const { board, pieces, job } of [...all].sort((a, b) => b.board.length.value - a.board.length.value)) {
+    for (const { board, pieces, room, job } of [...all].sort((a, b) => b.board.length.value - a.board.length.value)) {
         const { stock: { value: stock }, length, at } = board;
         const before = stocks.get(stock.key)?.onHand ?? stock.onHand;
         const left = leftOf(board, pieces, job).map((ticks): Given<OnHand> => ({ value: { count: 1, length: ticks }, at, said: true }));
         stocks.set(stock.key, { ...stock, onHand: [...withoutOne(before, length.value), ...left] });
+        const isThere = before.some(({ value }) => value.count > 0 && value.length === length.value), price = isThere ? undefined : priceOf(stock, length.value);
+        taken.push({ room, from: isThere ? 'on hand' : 'bought', ...price && { price } });
     }
-    return stocks;
+    return { stocks, taken };
 }
 
 /** Less one of that length, one that costs nothing before one that is worth something. */

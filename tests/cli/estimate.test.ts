@@ -2,7 +2,7 @@ import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { strictSchema } from '../report/samples.ts';
 import { folderWith } from './folder.ts';
-import { house } from './house.ts';
+import { den, house } from './house.ts';
 import { cofferwright } from './world.ts';
 
 interface MoneyJson { amount: string; currency: string }
@@ -142,4 +142,27 @@ test('what an allowance is for carries nothing to the terminal but its words', a
     const { out } = await cofferwright(cwd, ['estimate', '--quick']);
     expect(out).toMatch(/paint\]0;x\[31m5m +.*250\.00/);
     expect(out).not.toMatch(/[\u001b\u0007\u009b\u202e]/);
+});
+
+test('what is cut and spoiled is not in the price, and what it costs beside it is said: the same as boards and order', async () => {
+    interface Money { readonly amount: string }
+    interface Printed { readonly houses: readonly { readonly after: { boards: number; spoiled: number; bought: Money[]; toBuy: Money[]; together: Money[]; planned: Money[] } | null; readonly estimate: { readonly sums: { readonly materials: Money; readonly total: Money } } }[] }
+    const rates = { 'rates.coffer': 'edition 1\n\nlabor { crew 2 rate 60 USD per h; sides 5 min per ft }\nbid { overhead 10%; profit 15% }\n' };
+    const cut = den.replace(/\n}\n$/, `\n  measured {\n    cut      16' of pine-1x8 into side-A-1-north, side-A-1-south, side-A-2-north\n    spoiled  side-A-1-south, side-A-2-north\n  }\n}\n`);
+    const [plain, cwd] = [folderWith({ ...house, ...rates }), folderWith({ ...house, ...rates, 'den.coffer': cut })];
+    const printed = async <T>(folder: string, command: string): Promise<T> => JSON.parse((await cofferwright(folder, [command, '--format', 'json', '--quick'])).out) as T;
+    const [before, after] = [(await printed<Printed>(plain, 'estimate')).houses[0]!, (await printed<Printed>(cwd, 'estimate')).houses[0]!];
+    expect(before.after).toBeNull();
+    expect(after.estimate.sums.total.amount, 'the price is that of the whole job').toBe(before.estimate.sums.total.amount);
+    const lost = after.after!, sum = (money: readonly Money[]): number => money.reduce((all, { amount }) => all + Number(amount), 0);
+    expect([lost.boards, lost.spoiled]).toEqual([1, 2]);
+    expect(sum(lost.bought), "16' at 3.25 a foot").toBe(52);
+    expect(sum(lost.planned)).toBe(Number(after.estimate.sums.materials.amount));
+    expect(sum(lost.toBuy)).toBe(sum((await printed<{ houses: readonly { costs: Money[] }[] }>(cwd, 'boards')).houses[0]!.costs));
+    expect(sum(lost.toBuy)).toBe(sum((await printed<{ orders: readonly { costs: Money[] }[] }>(cwd, 'order')).orders.flatMap(({ costs }) => costs)));
+    expect(sum(lost.together)).toBe(sum(lost.bought) + sum(lost.toBuy));
+    expect(sum(lost.together), 'two sides more').toBeGreaterThan(sum(lost.planned));
+    const words = (await cofferwright(cwd, ['estimate', '--quick'])).out.replace(/\s+/g, ' ');
+    expect(words).toMatch(/1 board is cut already and 2 pieces are spoiled\. Boards bought for what is cut come to \$52\.00, those still to buy to \$[\d.,]+: \$[\d.,]+ in all, where this price has \$[\d.,]+: \$[\d.,]+ more\./);
+    expect((await cofferwright(cwd, ['bid', '--format', 'html', '--quick', '--out', 'bids'])).err.replace(/\s+/g, ' ')).toContain('prices the job as if nothing were cut yet. 1 board is cut already');
 });

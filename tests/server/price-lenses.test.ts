@@ -16,7 +16,7 @@ async function titlesIn(path: string, files: Record<string, string> = house): Pr
 
 describe('prices above the text', () => {
     test('the job tells what it costs its client, how long it takes, and each alternate how much more or less', async () => {
-        expect(await titlesIn('quince-lane/house.coffer')).toEqual([expect.stringMatching(/^\$[\d,]+\.\d\d, [\d.]+ h, [\d.]+ days$/)]);
+        expect(await titlesIn('quince-lane/house.coffer')).toEqual([expect.stringMatching(/^\$[\d,]+\.\d\d, [\d.]+ h, [\d.]+ days, boards as they are planned at once$/)]);
         expect(await titlesIn('quince-lane/alternates.coffer')).toEqual([expect.stringMatching(/^\$[\d,]+\.\d\d less$/), expect.stringMatching(/^\$[\d,]+\.\d\d less$/), expect.stringMatching(/^\$[\d,]+\.\d\d less$/)]);
     });
 

@@ -1,3 +1,4 @@
+import { afterCuttingText } from '../../report/estimate/after-cutting.ts';
 import { bidContent } from '../../report/bid/content.ts';
 import { printedBid } from '../../pages/bid/printed.ts';
 import { fileName } from '../../pages/shared/file-name.ts';
@@ -30,6 +31,7 @@ export async function bid(options: BidOptions, world: World): Promise<ExitCode> 
             terminal.say([`The bid of ${titleOf(price.house.job)} is a draft: ${content.draft.join(' ')} \`cofferwright estimate\` shows more.`, ...standingLines(standingOfRooms(price.house.rooms)).map(line => `  ${line}`)].join('\n'));
             worstCode = worst(worstCode, EXIT.findings);
         }
+        if (price.after) terminal.say(`The bid of ${titleOf(price.house.job)} prices the job as if nothing were cut yet. ${afterCuttingText(price.after)}`);
         const title = fileNameOfHouse(price.house);
         const name = names.free(n => fileName('bid', n === 1 ? title : `${title} ${n}`, options.format));
         await folder.write([{ name, content: options.format === 'pdf' ? await pdfOf(content) : printedBid(content) }]);

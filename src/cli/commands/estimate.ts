@@ -1,5 +1,6 @@
 import type { Alternate } from '../../job/alternate.ts';
 import { combinedAlternate } from '../../language/combined-alternate.ts';
+import { afterCutting } from '../../cutting/after-cutting.ts';
 import type { BoardPlan } from '../../cutting/model.ts';
 import { alternateStanding, price, priceWith } from '../../pipeline/price.ts';
 import { pricePlans } from '../../pipeline/price-plans.ts';
@@ -10,7 +11,7 @@ import { jsonEstimate } from '../../report/estimate/json.ts';
 import type { HousePrice } from '../../report/estimate/house.ts';
 import type { House } from '../../report/house.ts';
 import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
-import { isSound } from '../houses.ts';
+import { houseToCut, isSound, planHouses } from '../houses.ts';
 import type { World } from '../world.ts';
 import type { Workspace } from '../workspace.ts';
 import { LOOKING, solveBy } from '../prove.ts';
@@ -37,7 +38,7 @@ export async function estimate(options: EstimateOptions, world: World): Promise<
 }
 
 /** Each house with its price and the alternates that were asked for, all with the boards that `boards` would buy. Throws a UsageError for one that there is not. */
-export async function pricesOf({ houses, workspace }: HousesAsked, { with: names, quick }: Pick<EstimateOptions, 'with' | 'quick'>, world: World): Promise<HousePrice[]> {
+export async function pricesOf({ houses, all, workspace }: HousesAsked, { with: names, quick }: Pick<EstimateOptions, 'with' | 'quick'>, world: World): Promise<HousePrice[]> {
     const known = houses.flatMap(house => house.alternates.map(({ name }) => name));
     const unknown = names.filter(name => !known.includes(name));
     if (unknown.length > 0) throw new UsageError(`There is no alternate ${unknown.join(', ')} here; there is ${known.join(', ') || 'none'}`);
@@ -46,13 +47,16 @@ export async function pricesOf({ houses, workspace }: HousesAsked, { with: names
     const before: BoardPlan[] = [];
     const solve = solveBy({ quick }, world);
     world.terminal.progress(LOOKING);
-    for (const house of houses) {
+    // what is cut is gone for every house
+    const isCut = houses.some(({ rooms }) => rooms.some(({ room: { cutBoards, spoiled } }) => cutBoards.length + spoiled.length > 0));
+    const rests = isCut ? await planHouses(houses, all, solve) : [], shop = all.flatMap(house => houseToCut(house).rooms);
+    for (const [i, house] of houses.entries()) {
         const rooms = house.rooms.map(({ room }) => room);
         const asked = names.length === 0 ? house.alternates : together(house, names, workspace);
         const plans = await pricePlans(rooms, asked, house.job, before, solve);
         before.push(plans.plan);
-        const priced = price(rooms, house.job, plans.plan);
-        prices.push({ house, priced, alternates: asked.map(alternate => priceWith(alternate, rooms, house.job, { ...looking, plans })) });
+        const priced = price(rooms, house.job, plans.plan), after = rests[i] && afterCutting(rooms, shop, rests[i].plan, plans.plan);
+        prices.push({ house, priced, ...after && { after }, alternates: asked.map(alternate => priceWith(alternate, rooms, house.job, { ...looking, plans })) });
     }
     world.terminal.progress('');
     return prices;

@@ -1,3 +1,4 @@
+import { afterCutting } from '../../cutting/after-cutting.ts';
 import { knownText, weakest } from '../../cutting/known.ts';
 import { drawPanePlan, drawSmallSection, sectionsOf, toPaneSvg, type Sheet } from '../../drawing/index.ts';
 import { PHASES, type Estimate } from '../../estimate/model.ts';
@@ -12,9 +13,11 @@ import { printLength, type Show } from '../../quantity/print-length.ts';
 import type { Rational } from '../../quantity/rational.ts';
 import type { HousePrice } from '../../report/estimate/house.ts';
 import { basisText, daysText, differenceText, hoursText, shareText } from '../../report/estimate/words.ts';
+import { afterCuttingText } from '../../report/estimate/after-cutting.ts';
 import { spareText } from '../../report/spare.ts';
 import { titleOfHouse } from '../../report/house.ts';
 import type { PageContent, RoomOnPage } from '../page.ts';
+import { boardsOfHouse } from '../boards/house-plan.ts';
 import { Sources } from '../shared/sources.ts';
 import { t } from '../shared/words.ts';
 
@@ -25,6 +28,8 @@ export interface EstimateContent extends PageContent {
     readonly boardsKnown: string;
     /** What is reckoned for defects. */
     readonly spare: string;
+    /** What is bought besides, where something is cut or spoiled already. */
+    readonly after: string;
     /** The price, from the costs to the total. */
     readonly price: readonly PriceRow[];
     readonly boards: readonly AmountRow[];
@@ -33,6 +38,8 @@ export interface EstimateContent extends PageContent {
     readonly phases: readonly string[];
     readonly missing: readonly { readonly rate: string; readonly of: string; readonly at: number | null }[];
     readonly alternates: readonly AlternateContent[];
+    /** Why the job beside the alternates costs something else than above: it is compared by boards as they are planned at once, like them. */
+    readonly compared: string;
 }
 export interface PriceRow { readonly what: string; readonly why: string; readonly amount: string; readonly at: number | null; readonly strong: boolean }
 export interface AmountRow { readonly what: string; readonly count: string; readonly each: string; readonly amount: string; readonly at: number | null }
@@ -54,24 +61,26 @@ export interface AlternateContent {
  * The house of a room, priced, with every alternate of it by itself. The job is priced with the best boards known. Where nobody has
  * looked for those of the alternates they are compared as they come at once, and so is the job beside them: like with like.
  */
-export function housePrice({ house, layout: { room: { job } }, file, alternates, boards, looksClosely, picked = false }: RoomOnPage): HousePrice {
+export function housePrice(page: RoomOnPage): HousePrice {
+    const { house, layout: { room: { job } }, file, alternates, boards, looksClosely, picked = false } = page;
     const rooms = house.map(one => one.layout.room);
     const plans = boards?.forPrices, fresh = house.every(one => one.layout.room.cutBoards.length === 0 && one.layout.room.spoiled.length === 0);
-    const known = plans?.plan ?? (fresh ? boards?.plan : undefined);
+    const known = plans?.plan ?? (fresh ? boards?.plan : undefined), priced = price(rooms, job, known);
+    const after = fresh ? undefined : afterCutting(rooms, page.house.map(({ layout, takeOff }) => ({ room: layout.room, pieces: takeOff.pieces })), boardsOfHouse(page).plan, priced.plan);
     const looking = { nameOf: filesBeside(file.uri).nameOf, ...plans && { plans }, ...looksClosely && { fileOf: (uri: string) => house.find(one => one.file.uri === uri)?.file } };
     return {
         house: { job, alternates, picked, rooms: house.map(({ layout, takeOff, standing }) => ({ room: layout.room, takeOff, standing })) },
-        priced: price(rooms, job, known), alternates: alternates.map(alternate => priceWith(alternate, rooms, job, looking)),
+        priced, ...after && { after }, alternates: alternates.map(alternate => priceWith(alternate, rooms, job, looking)),
     };
 }
 
 export function estimateContent(page: RoomOnPage): EstimateContent {
-    const { house, priced, alternates } = housePrice(page);
+    const { house, priced, alternates, after } = housePrice(page);
     const { estimate } = priced, show = house.job.show.value, sources = new Sources();
     const money = (amount: Rational): string => printMoney(amount, estimate.currency);
     const at = (source: Source | undefined): number | null => source ? sources.number(source) : null;
     return {
-        title: titleOfHouse(house), total: money(estimate.sums.total), boardsKnown: knownText(weakest(priced.plan)), spare: spareText([priced.plan], show), hours: hoursText(estimate.minutes), days: crewText(estimate),
+        title: titleOfHouse(house), total: money(estimate.sums.total), boardsKnown: knownText(weakest(priced.plan)), spare: spareText([priced.plan], show), after: after ? afterCuttingText(after) : '', hours: hoursText(estimate.minutes), days: crewText(estimate),
         price: priceRows(estimate, money, at),
         boards: estimate.materials.map(({ stock, length, count, each, onHand, amount }) => ({ what: `${stock.title ?? stock.name}, ${printLength(length, show)}${onHand ? `, ${t('on hand')}` : ''}`, count: String(count), each: money(each), amount: money(amount), at: at(stock.at) })),
         supplies: estimate.supplies.map(line => ({ what: line.what, count: `${line.count} ${line.unit}`, each: money(line.each), amount: money(line.amount), at: at(line.at) })),
@@ -81,8 +90,13 @@ export function estimateContent(page: RoomOnPage): EstimateContent {
         })),
         phases: PHASES.filter(phase => estimate.labor.some(line => line.phase === phase)),
         missing: estimate.missing.map(({ rate, of, at: place }) => ({ rate, of, at: at(place) })),
-        alternates: alternates.map(one => alternateContent(one, show, sources)), sources: sources.list,
+        alternates: alternates.map(one => alternateContent(one, show, sources)), compared: comparedText(alternates[0], estimate), sources: sources.list,
     };
+}
+
+function comparedText(one: PricedAlternate | undefined, { sums: { total }, currency }: Estimate): string {
+    const before = one?.comparison.total.before;
+    return !before || before.equals(total) ? '' : t('Compared by boards as they are planned at once, of the job and of the alternates alike: so the job costs {0} here.', printMoney(before, currency));
 }
 
 function crewText({ crew, days }: Estimate): string {

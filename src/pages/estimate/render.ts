@@ -15,6 +15,7 @@ export function renderEstimate(content: EstimateContent, state: EstimateState): 
 <p class="of">${named(content.title)}</p>
 <p class="sum"><strong>${content.total}</strong> <span class="soft">${t('{0}, {1}', content.hours, content.days)}</span></p>
 <p class="soft">${t('For you, not for the client: it shows what you pay and what you earn.')} ${t('The job as if nothing were cut yet; boards: {0}.', content.boardsKnown)}</p>
+${content.after ? html`<p class="missing" id="after">${content.after}</p>` : ''}
 ${missing(content)}
 <div ${attributes({ 'class': content.alternates.length > 0 ? 'parts beside' : 'parts' })}>
 <div class="costs">
@@ -69,9 +70,9 @@ function amounts(rows: readonly AmountRow[], title: string): Html {
     return html`<table class="amounts" aria-label="${title}"><tbody>${rows.map(row => html`<tr><th scope="row">${place(row.at, row.what)}</th><td class="figure">${row.count}</td><td class="figure">${t('at {0}', row.each)}</td><td class="figure">${row.amount}</td></tr>`)}</tbody></table>`;
 }
 
-function alternates({ alternates: all }: EstimateContent): Html | '' {
+function alternates({ alternates: all, compared }: EstimateContent): Html | '' {
     if (all.length === 0) return '';
-    return html`<section aria-labelledby="alternates-title"><h2 id="alternates-title">${t('Alternates')}</h2><div class="alternates">${all.map(alternate)}</div></section>`;
+    return html`<section aria-labelledby="alternates-title"><h2 id="alternates-title">${t('Alternates')}</h2>${compared ? html`<p class="soft">${compared}</p>` : ''}<div class="alternates">${all.map(alternate)}</div></section>`;
 }
 
 function alternate(one: AlternateContent): Html {

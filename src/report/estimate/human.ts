@@ -9,6 +9,7 @@ import { titleOf } from '../house.ts';
 import { spareText } from '../spare.ts';
 import { standingText } from '../standing.ts';
 import type { PricedAlternate } from '../../pipeline/price.ts';
+import { afterCuttingText } from './after-cutting.ts';
 import type { HousePrice } from './house.ts';
 import { basisText, daysText, differenceText, hoursText, placeText, shareText } from './words.ts';
 import { stockNames } from '../../job/stock-names.ts';
@@ -20,7 +21,7 @@ export function humanEstimate(prices: readonly HousePrice[], paint: Paint): stri
     return prices.map(price => `${estimate(price, paint).join('\n')}\n`).join('\n');
 }
 
-function estimate({ house, priced: { estimate, plan }, alternates }: HousePrice, paint: Paint): string[] {
+function estimate({ house, priced: { estimate, plan }, alternates, after }: HousePrice, paint: Paint): string[] {
     const show = house.job.show.value;
     const money = (amount: Rational): string => printMoney(amount, estimate.currency);
     const { sums } = estimate, nameOf = stockNames(estimate.materials.map(({ stock }) => stock));
@@ -28,6 +29,7 @@ function estimate({ house, priced: { estimate, plan }, alternates }: HousePrice,
         paint.strong(`ESTIMATE  ${cleanLine(titleOf(house.job))}`),
         `For ${estimate.rooms.join(', ') || 'no room'}. For you, not for the client: it shows what you pay and what you earn.`,
         `The job as if nothing were cut yet. Boards: ${knownText(weakest(plan))}.`, ...wrap(spareText([plan], show), WIDTH),
+        ...after ? wrap(afterCuttingText(after), WIDTH).map(line => paint.warning(line)) : [],
         ...standingText(house.rooms, { dont: 'offer it', lacks: 'it is not in here' }, paint, WIDTH),
         '',
         paint.strong('BOARDS'), ...columns([

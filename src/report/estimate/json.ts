@@ -18,10 +18,11 @@ export function jsonEstimate(prices: readonly HousePrice[], files: Files): strin
         version: 1,
         kind: 'cofferwright.estimate',
         standing: standingJson(standingOfRooms(prices.flatMap(({ house }) => house.rooms))),
-        houses: prices.map(({ house: { job }, priced, alternates }) => ({
+        houses: prices.map(({ house: { job }, priced, alternates, after }) => ({
             job: job.title?.value ?? null,
             leftOut: priced.left,
             estimate: estimateJson(priced.estimate, job, files),
+            after: after ? { ...after, bought: after.bought.map(moneyJson), toBuy: after.toBuy.map(moneyJson), together: after.together.map(moneyJson), planned: after.planned.map(moneyJson) } : null,
             alternates: alternates.map(({ alternate, priced: other, comparison, told }) => ({
                 name: alternate.name, title: alternate.title ?? null, source: sourceJson(alternate.at, files), errors: told.filter(({ severity }) => severity === 'error').length, leftOut: other.left,
                 findings: told.map(one => ({ severity: one.severity, ...toldJson(one) })),

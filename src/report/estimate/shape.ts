@@ -21,8 +21,27 @@ interface House {
     readonly job: string | null;
     /** Rooms that cannot be laid out. */
     readonly leftOut: readonly string[];
+    /** Of the job as if nothing were cut yet. */
     readonly estimate: EstimateJson;
+    /** What is bought where something is cut or spoiled already, which no price here holds; null: nothing is. */
+    readonly after?: After | null;
     readonly alternates: readonly Alternate[];
+}
+
+/** One sum a currency each. */
+interface After {
+    /** Boards that are cut, and pieces that are spoiled. */
+    readonly boards: Count;
+    readonly spoiled: Count;
+    /** What the boards that are cut were bought for; those that were on hand, or left of another, were not. */
+    readonly bought: readonly MoneyJson[];
+    /** Of how many nobody says the price. */
+    readonly unpriced: Count;
+    /** What the rest still costs: the total of `boards` and `order`. */
+    readonly toBuy: readonly MoneyJson[];
+    readonly together: readonly MoneyJson[];
+    /** What the estimate has. */
+    readonly planned: readonly MoneyJson[];
 }
 
 interface Alternate {

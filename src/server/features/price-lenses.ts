@@ -1,5 +1,6 @@
 import { URI, type LangiumDocument } from 'langium';
 import type { CodeLens } from 'vscode-languageserver';
+import { weakest } from '../../cutting/known.ts';
 import type { JobSettings } from '../../job/model.ts';
 import * as ast from '../../language/generated/ast.ts';
 import { sourceOfProperty } from '../../language/types/place.ts';
@@ -72,7 +73,7 @@ function firstOfEach<T extends { readonly job: JobSettings }>(rooms: readonly T[
 }
 
 function titleOf(room: RoomOnPage, { price, uri, name }: PriceLens): string | undefined {
-    const { priced: { estimate }, alternates } = housePrice(room);
+    const { priced: { estimate, plan }, alternates } = housePrice(room);
     if (price === 'alternate') {
         const found = alternates.find(({ alternate }) => alternate.at.uri === uri && alternate.name === name);
         if (!found) return undefined;
@@ -80,6 +81,8 @@ function titleOf(room: RoomOnPage, { price, uri, name }: PriceLens): string | un
         return differenceText(found.comparison.total.after.sub(found.comparison.total.before), found.priced.estimate.currency);
     }
     const days = estimate.days ? `, ${daysText(estimate.days)}` : '';
-    const words = `${printMoney(estimate.sums.total, estimate.currency)}, ${hoursText(estimate.minutes)}${days}`;
+    const sum = `${printMoney(estimate.sums.total, estimate.currency)}, ${hoursText(estimate.minutes)}${days}`;
+    // a pane may have looked for cheaper ones meanwhile
+    const words = weakest(plan).as === 'first plan' ? t('{0}, boards as they are planned at once', sum) : sum;
     return estimate.missing.length > 0 ? t('{0}, without what has no rate', words) : words;
 }
