@@ -83,6 +83,6 @@ function titleOf(room: RoomOnPage, { price, uri, name }: PriceLens): string | un
     const days = estimate.days ? `, ${daysText(estimate.days)}` : '';
     const sum = `${printMoney(estimate.sums.total, estimate.currency)}, ${hoursText(estimate.minutes)}${days}`;
     // a pane may have looked for cheaper ones meanwhile
-    const words = weakest(plan).as === 'first plan' ? t('{0}, boards as they are planned at once', sum) : sum;
+    const words = weakest(plan).percent === undefined ? t('{0}, boards as they are planned at once', sum) : sum;
     return estimate.missing.length > 0 ? t('{0}, without what has no rate', words) : words;
 }
