@@ -1,4 +1,4 @@
-// npm run fuzz [-- COUNT SEED]: so many mutilated texts through everything, and sessions with the server beside them.
+// npm run fuzz [-- COUNT SEED SESSIONS]: so many mutilated texts through everything, and so many sessions with the server, one for a hundred texts unless it is said.
 // Says how many there were, what was found and how long the worst took; what fails is kept in .cache/fuzz. Ends with 1 where anything failed.
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
@@ -7,8 +7,8 @@ import { forNode, requireInEsm } from './bundle.mjs';
 import { main, root, run } from './ready.mjs';
 
 await main(async () => {
-    const [count = 2000, seed = 1] = process.argv.slice(2).map(Number);
-    if (!Number.isSafeInteger(count) || !Number.isSafeInteger(seed) || count < 1) throw new Error('npm run fuzz -- COUNT SEED: two whole numbers');
+    const [count = 2000, seed = 1, sessions = Math.floor(count / 100)] = process.argv.slice(2).map(Number);
+    if (![count, seed, sessions].every(each => Number.isSafeInteger(each) && each >= 0)) throw new Error('npm run fuzz -- COUNT SEED SESSIONS: whole numbers');
     const outfile = join(root, '.cache/fuzz/fuzz.mjs');
     mkdirSync(join(root, '.cache/fuzz'), { recursive: true });
     await build({
@@ -16,7 +16,7 @@ await main(async () => {
         stdin: {
             resolveDir: join(root, 'tests/fuzz'), loader: 'ts',
             contents: `import { fuzz } from './run.ts';
-                const { worst, ...outcome } = await fuzz({ root: ${JSON.stringify(root)}, count: ${count}, seed: ${seed}, perSession: 100, timed: true, say: words => console.log(words) });
+                const { worst, ...outcome } = await fuzz({ root: ${JSON.stringify(root)}, count: ${count}, seed: ${seed}, wantedSessions: ${sessions}, timed: true, say: words => console.log(words) });
                 console.log(JSON.stringify(outcome));
                 process.exit(outcome.failures > 0 ? 1 : 0);`,
         },

@@ -15,7 +15,7 @@ const COUNT = runs(40, 20);
 
 test('mutilated texts through the house, and sessions with the server', async () => {
     const said: string[] = [];
-    const outcome = await fuzz({ root, count: COUNT, seed: 5, perSession: 20, timed: false, say: words => { said.push(words); } });
+    const outcome = await fuzz({ root, count: COUNT, seed: 5, wantedSessions: COUNT / 20, timed: false, say: words => { said.push(words); } });
     expect(said).toEqual([]);
     expect(outcome).toMatchObject({ inputs: COUNT, sessions: COUNT / 20, failures: 0 });
 });
