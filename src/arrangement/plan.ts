@@ -80,7 +80,7 @@ export interface SolidBeam { readonly kind: 'solid'; readonly width: Ticks; read
 export interface SideBoard { readonly thickness: Ticks; readonly heldDown: Ticks }
 /**
  * Between the sides; under them, and beyond each by `by`; or let into each by `by`. `play` in all, not a side: none where it lies
- * under the sides, none in a half beam.
+ * under the sides, none in a half beam. `by` may be half a tick, and less than nothing where it stops short.
  */
 export interface BottomBoard { readonly place: 'between-sides' | 'under-sides' | 'in-rabbets'; readonly by: Ticks; readonly play: Ticks; readonly thickness: Ticks }
 /** `short`: what each is shorter than the back of its side, at each end. */

@@ -29,6 +29,11 @@ function halfBeamOf(perimeter: Perimeter, sections: LineSections, troubles: Trou
     const section = perimeter.beams ? sections.ofProfile(perimeter.beams.value) : sections.grid();
     const width = fromGiven('half beam', perimeter.width);
     if (!width || !section || !isWhole(section)) return undefined;
+    const { bottom } = section.profile;
+    if (bottom && bottom.place.value !== 'between-sides') {
+        troubles.push({ kind: 'not-supported', what: 'a half beam with a bottom that lies under its side or is let into it', instead: 'a half beam of other beams, with its bottom between wall and side', at: perimeter.kind.at });
+        return undefined;
+    }
     if (!(width.ticks > 0)) {
         troubles.push({ kind: 'not-positive', what: 'the width of the half beam', ticks: width.ticks, at: perimeter.width!.at });
         return undefined;

@@ -29,7 +29,7 @@ export function centerOf(line: Line): Ticks {
     return Math.floor((line.low + line.high) / 2);
 }
 
-/** Where the channel between the sides begins, and where the bottom lies in it: its play is on both sides, an odd tick on the low side. */
+/** Where the channel between the sides begins, and where the bottom lies, in its middle: what it is narrower or wider is on both sides, an odd tick on the low side. */
 export function channelLow(line: Line): Ticks {
     return line.low + line.section.sideThickness.ticks;
 }
@@ -37,7 +37,7 @@ export function channelHigh(line: Line): Ticks {
     return line.high - line.section.sideThickness.ticks;
 }
 export function bottomLow(line: Line): Ticks {
-    return channelLow(line) + Math.ceil(line.section.fit.ticks / 2);
+    return channelLow(line) + Math.ceil((line.section.innerWidth.ticks - line.section.bottomWidth.ticks) / 2);
 }
 export function bottomHigh(line: Line): Ticks {
     return bottomLow(line) + line.section.bottomWidth.ticks;

@@ -31,20 +31,23 @@ export interface Section {
     readonly trimThickness?: Derived;
     readonly cleatThickness?: Derived;
     readonly cleatHeight?: Derived;
+    /** Between the backs of the sides. */
     readonly innerWidth?: Derived;
+    /** What the bottom goes up into: between the sides, or between their rabbets. Undefined where it lies under them. */
+    readonly channelWidth?: Derived;
     readonly outerWidth?: Derived;
     readonly depth?: Derived;
     readonly bottomTop?: Derived;
     readonly cleatTop?: Derived;
     readonly spacerRoom?: Derived;
-    /** innerWidth - bottomWidth, in all, not a side. */
+    /** channelWidth - bottomWidth, in all, not a side. */
     readonly fit?: Derived;
     readonly trimHeight?: Derived;
 }
 /** A section with all that a layout needs. */
 export interface WholeSection extends Section {
     readonly innerWidth: Derived; readonly outerWidth: Derived; readonly depth: Derived; readonly bottomWidth: Derived;
-    readonly bottomTop: Derived; readonly fit: Derived; readonly sideHeight: Derived; readonly blockingWidth: Derived;
+    readonly bottomTop: Derived; readonly sideHeight: Derived; readonly blockingWidth: Derived;
     readonly sideThickness: Derived; readonly bottomThickness: Derived; readonly blockingThickness: Derived;
     readonly heldDown: Given<Measure>;
 }

@@ -1,12 +1,13 @@
 import { arrange } from '../arrangement/arrange.ts';
 import type { Arrangement } from '../arrangement/model.ts';
 import type { Trouble as Unbuilt } from '../arrangement/troubles.ts';
-import type { BeamLine, BoxBeam, Corners, HalfBeam as PlannedHalf, Perimeter, Plan, Trim, Wall } from '../arrangement/plan.ts';
+import type { BeamLine, BottomBoard, BoxBeam, Corners, HalfBeam as PlannedHalf, Perimeter, Plan, Trim, Wall } from '../arrangement/plan.ts';
 import { SIDES, type Side } from '../job/model.ts';
 import type { Source } from '../provenance/source.ts';
 import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
 import { keepFew, MOST_ROOMS } from './keep-few.ts';
 import type { Arranged, Band, Ceiling, HalfBeam, Line, Run, Trouble } from './model.ts';
+import { playOf } from './section.ts';
 
 export type LaidOut = Pick<Ceiling, 'width' | 'length' | 'around' | 'across' | 'down' | 'lines' | 'beams' | 'room'>;
 
@@ -82,14 +83,23 @@ function lineOf(line: Line, middle: number): BeamLine {
     };
 }
 
-function beamOf({ innerWidth, depth, sideThickness, heldDown, bottomThickness, blockingThickness, fit, cleatThickness, cleatHeight, profile }: Line['section']): BoxBeam {
+function beamOf(section: Line['section']): BoxBeam {
+    const { innerWidth, depth, sideThickness, heldDown, blockingThickness, blockingWidth, cleatThickness, cleatHeight, profile } = section;
     const side = { thickness: sideThickness.ticks, heldDown: heldDown.value.ticks };
     return {
         kind: 'box', inside: innerWidth.ticks, depth: depth.ticks, left: side, right: side,
-        bottom: { place: 'between-sides', by: 0, play: fit.ticks, thickness: bottomThickness.ticks },
-        blocking: { thickness: blockingThickness.ticks, narrower: 0 },
+        bottom: bottomOf(section), blocking: { thickness: blockingThickness.ticks, narrower: innerWidth.ticks - blockingWidth.ticks },
         ...profile.cleats && cleatThickness && cleatHeight && { cleats: { width: cleatThickness.ticks, height: cleatHeight.ticks, short: profile.cleats.shortEachEnd.value } },
     };
+}
+
+function bottomOf({ bottomThickness, bottomWidth, outerWidth, profile: { bottom, sides }, ...section }: Line['section']): BottomBoard {
+    const place = bottom?.place.value ?? 'between-sides', thickness = bottomThickness.ticks;
+    switch (place) {
+        case 'under-sides': return { place, by: (bottomWidth.ticks - outerWidth.ticks) / 2, play: 0, thickness };
+        case 'in-rabbets': return { place, by: sides!.rabbet!.value.width.ticks, play: playOf(section), thickness };
+        case 'between-sides': return { place, by: 0, play: playOf(section), thickness };
+    }
 }
 
 /** Lines that cross have the same corners: corners.ts sees to it. Where nobody names the sides that run past, they do in the direction in which the bottoms run through. */

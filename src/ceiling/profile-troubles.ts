@@ -11,19 +11,11 @@ export function profileTroubles(section: Section): Trouble[] {
     return [...notComputed(profile), ...notPositive(section)];
 }
 
-function notComputed({ bottom, blocking, trim }: Profile): Trouble[] {
+function notComputed({ trim }: Profile): Trouble[] {
     const troubles: Trouble[] = [];
     const add = (what: string, instead: string, given: Given<unknown>): void => {
         troubles.push({ kind: 'not-supported', what, instead, at: given.at });
     };
-    switch (bottom?.place.value) {
-        case 'under-sides': add('a bottom under the sides', 'a bottom between the sides', bottom.place); break;
-        case 'in-rabbets': add('a bottom let into the sides', 'a bottom between the sides', bottom.place); break;
-        case 'between-sides': case undefined: break;
-    }
-    if (blocking?.fit.value === 'bench-box') {
-        add('a box made at the bench and slipped over the blocking', 'blocking as wide as the bottom', blocking.fit);
-    }
     if (trim?.corners.value === 'coped') add('ceiling trim with coped corners', 'ceiling trim with mitered corners', trim.corners);
     return troubles;
 }

@@ -1,36 +1,45 @@
-import type { Profile } from '../job/model.ts';
+import type { Bottom, Profile } from '../job/model.ts';
 import type { Given } from '../provenance/source.ts';
 import type { Measure } from '../quantity/measure.ts';
-import { fromGiven, summed } from './derived.ts';
-import type { Section, WholeSection } from './model.ts';
+import { exactly } from '../quantity/tolerance.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import { fromGiven, fromWords, summed } from './derived.ts';
+import type { Derived, Section, WholeSection } from './model.ts';
 import { thicknessOf, widthOf } from './part-sizes.ts';
 
 /**
- * The section of a box beam whose bottom drops in between the sides. Depths are measured down from the ceiling.
+ * The section of a box beam. Depths are measured down from the ceiling.
  *
- *     inner width  = blocking                      outer width = inner width + 2 sides (thickness)
- *     depth        = held down + side (width)      top of the bottom = depth - bottom (thickness): flush with the sides' lower edge
+ *     inner width  = blocking; of a box made at the bench: its spacers, or what its bottom wants
+ *     outer width  = inner width + 2 sides (thickness)
+ *     depth        = held down + side (width), and + bottom (thickness) where the bottom lies under the sides
+ *     top of the bottom = depth - bottom (thickness): flush with the sides' lower edge, or under it
  *     top of cleat = top of the bottom - cleat     spacer room = top of cleat (or of the bottom, without cleats) - blocking (thickness)
- *     fit          = inner width - bottom (width), in all, not a side
+ *     channel      = inner width, and + 2 rabbets (width) where the bottom is let into the sides; none under the sides
+ *     fit          = channel - bottom (width), in all, not a side
+ *     a bottom under the sides that is said to stand out beyond them is outer width + 2 overhangs wide
  *
  * Formulas: common practice, no source. A part of it is undefined where the text does not say enough, or says what is not
- * computed (another place of the bottom, a bench-built box, a panel back): profile-troubles.ts tells which.
- * `heldDown` is a line's own figure, where it has one.
+ * computed (a panel back): profile-troubles.ts tells which. `heldDown` is a line's own figure, where it has one.
  */
 export function sectionOf(profile: Profile, heldDown: Given<Measure> | undefined = profile.sides?.heldDown): Section {
     const { blocking, spacers, sides, cleats, bottom, trim } = profile;
     const blockingWidth = widthOf(blocking, 'blocking');
     const blockingThickness = thicknessOf(blocking, 'blocking');
-    const bottomWidth = widthOf(bottom, 'bottom');
     const bottomThickness = thicknessOf(bottom, 'bottom');
     const sideHeight = widthOf(sides, 'side');
     const sideThickness = thicknessOf(sides, 'side');
     const otherSide = thicknessOf(sides, 'side', 'other side');
     const cleatHeight = fromGiven('cleat', cleats?.height);
+    const place = bottom?.place.value ?? 'between-sides';
 
-    const boxed = bottom === undefined || bottom.place.value === 'between-sides';
-    const innerWidth = blocking?.fit.value === 'full-width' ? blockingWidth : undefined;
-    const depth = boxed && profile.notComputed.length === 0 ? summed([fromGiven('held down', heldDown), 1], [sideHeight, 1]) : undefined;
+    const rabbets = rabbetsFor(profile);
+    const innerWidth = blocking?.fit.value === 'bench-box' ? insideOfBox(profile, [sideThickness, otherSide], rabbets) : blockingWidth;
+    const outerWidth = summed([innerWidth, 1], [sideThickness, 1], [otherSide, 1]);
+    const bottomWidth = bottom?.overhang && !bottom.rip ? summed([outerWidth, 1], [fromGiven('overhang', bottom.overhang), 2]) : widthOf(bottom, 'bottom');
+    const channelWidth = place === 'under-sides' ? undefined : place === 'in-rabbets' ? summed([innerWidth, 1], [rabbets, 2]) : innerWidth;
+    const depth = profile.notComputed.length > 0 ? undefined
+        : summed([fromGiven('held down', heldDown), 1], [sideHeight, 1], ...place === 'under-sides' ? [[bottomThickness, 1] as const] : []);
     const bottomTop = summed([depth, 1], [bottomThickness, -1]);
     const cleatTop = summed([bottomTop, 1], [cleatHeight, -1]);
     return {
@@ -39,17 +48,67 @@ export function sectionOf(profile: Profile, heldDown: Given<Measure> | undefined
         blockingThickness, bottomThickness, sideThickness, spacerThickness: thicknessOf(spacers, 'spacer'),
         trimThickness: thicknessOf(trim, 'trim'), trimHeight: widthOf(trim, 'trim'),
         cleatThickness: fromGiven('cleat', cleats?.thickness), cleatHeight,
-        innerWidth,
-        outerWidth: boxed ? summed([innerWidth, 1], [sideThickness, 1], [otherSide, 1]) : undefined,
-        depth, bottomTop, cleatTop,
+        innerWidth, channelWidth, outerWidth, depth, bottomTop, cleatTop,
         spacerRoom: summed([cleats ? cleatTop : bottomTop, 1], [blockingThickness, -1]),
-        fit: boxed ? summed([innerWidth, 1], [bottomWidth, -1]) : undefined,
+        fit: summed([channelWidth, 1], [bottomWidth, -1]),
     };
+}
+
+/** What each side's rabbet is wide, of a bottom that is let into them; undefined where there is none for it. */
+function rabbetsFor({ sides, bottom }: Profile): Derived | undefined {
+    const rabbet = bottom?.place.value === 'in-rabbets' ? sides?.rabbet : undefined;
+    return rabbet?.value.edge === 'lower-back' ? fromWords('rabbet', rabbet.value.width, rabbet.value.widthAt) : undefined;
+}
+
+/** A box is made at the bench round its spacers; where it has none, round its bottom, with the least play that it is to have. */
+function insideOfBox({ spacers, bottom }: Profile, sides: readonly (Derived | undefined)[], rabbets: Derived | undefined): Derived | undefined {
+    if (spacers) return widthOf(spacers, 'spacer');
+    const own = widthOf(bottom, 'bottom');
+    switch (bottom?.place.value) {
+        case 'between-sides': return summed([own, 1], [leastPlay(bottom), 1]);
+        case 'in-rabbets': return summed([own, 1], [rabbets, -2], [leastPlay(bottom), 1]);
+        case 'under-sides': return bottom.overhang && summed([own, 1], [fromGiven('overhang', bottom.overhang), -2], [sides[0], -1], [sides[1], -1]);
+        case undefined: return undefined;
+    }
+}
+
+function leastPlay({ gap }: Bottom): Derived {
+    return fromWords('gap', exactly(gap.value.least), gap.at);
 }
 
 /** Whether it has all that a layout needs. Cleats, spacers and trim may be missing: then there are no pieces of them. */
 export function isWhole(section: Section): section is WholeSection {
-    return Boolean(section.innerWidth && section.outerWidth && section.depth && section.bottomTop && section.fit
+    const { profile: { bottom } } = section;
+    return Boolean(section.innerWidth && section.outerWidth && section.depth && section.bottomTop && (section.fit || bottom?.place.value === 'under-sides')
         && section.sideHeight && section.sideThickness && section.bottomWidth && section.bottomThickness
         && section.blockingWidth && section.blockingThickness && section.heldDown);
+}
+
+/** The play of the bottom in its channel, in all; none where it lies under the sides. */
+export function playOf({ fit }: Pick<Section, 'fit'>): Ticks {
+    return fit?.ticks ?? 0;
+}
+
+/** The lower edge of the sides, down from the ceiling: the depth, or the top of a bottom that lies under them. */
+export function sideFootOf({ depth, bottomTop, profile }: Pick<WholeSection, 'depth' | 'bottomTop' | 'profile'>): Ticks {
+    return (profile.bottom?.place.value === 'under-sides' ? bottomTop : depth).ticks;
+}
+
+/**
+ * What stops the bottom as it goes up, down from the ceiling: the edges of the sides that it lies under; else cleats, or the shoulders of the
+ * rabbets, whichever it meets first; without any, where it is flush.
+ */
+export function seatOf({ depth, bottomTop, bottomThickness, profile: { bottom, cleats, sides } }: Pick<WholeSection, 'depth' | 'bottomTop' | 'bottomThickness' | 'profile'>): Ticks {
+    if (bottom?.place.value === 'under-sides') return bottomTop.ticks;
+    const stops = [
+        ...cleats ? [cleats.gauge?.value.ticks ?? bottomThickness.ticks] : [],
+        ...bottom?.place.value === 'in-rabbets' && sides?.rabbet ? [sides.rabbet.value.height.ticks] : [],
+    ];
+    return depth.ticks - (stops.length > 0 ? Math.min(...stops) : bottomThickness.ticks);
+}
+
+/** Cleats stand one bottom above its lower edge, or as high as the block they are set with; over a bottom that lies under the sides, at their edge. */
+export function cleatFootOf({ depth, bottomTop, profile: { bottom, cleats } }: Pick<WholeSection, 'depth' | 'bottomTop' | 'profile'>): Ticks {
+    const gauge = bottom?.place.value === 'under-sides' ? undefined : cleats?.gauge;
+    return gauge ? depth.ticks - gauge.value.ticks : bottomTop.ticks;
 }

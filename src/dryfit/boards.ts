@@ -1,5 +1,6 @@
 import type { Piece as Strip } from '../arrangement/model.ts';
 import type { Band, Ceiling, WholeSection } from '../ceiling/model.ts';
+import { cleatFootOf, seatOf } from '../ceiling/section.ts';
 import type { Side } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Part } from '../takeoff/model.ts';
@@ -27,15 +28,14 @@ export function formAt(strip: Strip, ceiling: Ceiling): Board | undefined {
 
 /** `width`: of a half beam, what lies in it is ripped to that, its back against the wall. */
 function boardOfBeam(part: Strip['part'], section: WholeSection, { width }: { readonly width?: Ticks }): Board | undefined {
-    const { blockingWidth, blockingThickness, bottomWidth, bottomThickness, sideThickness, sideHeight, heldDown, cleatThickness, cleatHeight, depth, profile } = section, lies = { centered: width === undefined };
+    const { blockingWidth, blockingThickness, bottomWidth, bottomThickness, sideThickness, sideHeight, heldDown, cleatThickness, cleatHeight, profile } = section, lies = { centered: width === undefined };
     switch (part) {
         case 'blocking':
             return profile.blocking?.stock && { part, ...lies, across: width ?? blockingWidth.ticks, high: blockingThickness.ticks, down: { top: 0 } };
         case 'bottom':
-            // bottoms go up until they meet the cleats
             return profile.bottom?.stock && {
-                part, ...lies, across: width ?? bottomWidth.ticks, high: bottomThickness.ticks, ...width === undefined && { press: profile.bottom.press?.value },
-                down: { top: profile.cleats ? cleatFoot(section) : depth.ticks - bottomThickness.ticks },
+                part, ...lies, across: width ?? bottomWidth.ticks, high: bottomThickness.ticks,
+                ...width === undefined && { press: profile.bottom.press?.value }, down: { top: seatOf(section) },
             };
         case 'side': {
             const rabbet = profile.sides?.rabbet?.value;
@@ -45,14 +45,9 @@ function boardOfBeam(part: Strip['part'], section: WholeSection, { width }: { re
             };
         }
         case 'cleat': case 'wall-cleat':
-            return profile.cleats?.stock && cleatThickness && cleatHeight && { part: 'cleat', centered: false, across: cleatThickness.ticks, high: cleatHeight.ticks, down: { foot: cleatFoot(section) } };
+            return profile.cleats?.stock && cleatThickness && cleatHeight && { part: 'cleat', centered: false, across: cleatThickness.ticks, high: cleatHeight.ticks, down: { foot: cleatFootOf(section) } };
         default: return undefined;
     }
-}
-
-/** Cleats are set with a block of the bottom's own stock unless the text says otherwise. */
-function cleatFoot({ depth, bottomThickness, profile }: WholeSection): Ticks {
-    return depth.ticks - (profile.cleats?.gauge?.value.ticks ?? bottomThickness.ticks);
 }
 
 /** Its back against the wall, its lower edge where the layout sets it. */

@@ -1,6 +1,7 @@
 import type { Coffer as Face, CofferEdge } from '../arrangement/model.ts';
-import type { Ceiling } from '../ceiling/model.ts';
+import type { Ceiling, WholeSection } from '../ceiling/model.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
+import { sideFootOf } from '../ceiling/section.ts';
 import { SIDES, type Direction, type Side } from '../job/model.ts';
 import { extentOf } from '../plane/polygon.ts';
 import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
@@ -12,16 +13,17 @@ import type { OffSize, Unflush } from './model.ts';
 /** A coffer that differs by more than this from what was laid out is seen. Common practice, no source. */
 const SEEN = TICKS_PER_INCH / 16;
 
-/** Sides and bottoms end in one plane, the beam's depth. */
+/** Sides and bottoms end in one plane, the beam's depth; sides over a bottom that lies under them, all in one of their own. */
 export function undersides(bodies: readonly Body[], ceiling: Ceiling): { looked: number; faults: Unflush[] } {
-    const depths = new Map(ceiling.lines.map(line => [line.name, line.section.depth.ticks]));
-    for (const side of SIDES) { const own = ceiling.around[side]; if (own?.kind === 'half-beam') depths.set(side, own.section.depth.ticks); }
+    const planes = ({ section }: { readonly section: WholeSection }) => ({ bottom: section.depth.ticks, side: sideFootOf(section) });
+    const depths = new Map(ceiling.lines.map(line => [line.name, planes(line)]));
+    for (const side of SIDES) { const own = ceiling.around[side]; if (own?.kind === 'half-beam') depths.set(side, planes(own)); }
     let looked = 0;
     const faults: Unflush[] = [];
     for (const { is, blocks } of bodies) {
         if (typeof is === 'string' || (is.part !== 'side' && is.part !== 'bottom') || blocks.length === 0) continue;
         looked++;
-        const ticks = depths.get(is.line ?? is.on!)! - Math.max(...blocks.map(block => block.foot));
+        const ticks = depths.get(is.line ?? is.on!)![is.part] - Math.max(...blocks.map(block => block.foot));
         if (Math.abs(ticks) <= NEAR) continue;
         const same = faults.findIndex(other => other.piece.part === is.part && other.piece.source === is.source && other.ticks === ticks);
         if (same < 0) faults.push({ kind: 'underside', piece: is, ticks, alike: [] });

@@ -173,6 +173,10 @@ export interface Cleats {
 }
 export interface Bottom extends PartBase {
     readonly place: Given<'between-sides' | 'under-sides' | 'in-rabbets'>;
+    /** Of one under the sides: how far it stands out beyond each. */
+    readonly overhang?: Given<Measure>;
+    /** Of one in rabbets: how far it is let into each side. */
+    readonly letIn?: Given<Measure>;
     /** Play allowed between the sides, in all. */
     readonly gap: Given<{ readonly least: Ticks; readonly most: Ticks }>;
     /** How far the back edges are eased. */

@@ -43,8 +43,8 @@ Rip both to the same width, best at one fence setting. Where the blocking itself
             const { profile, spacerWidth, blockingWidth, bottomWidth, fit } = section;
             const said = widthSaidBy(profile.spacers);
             const blocking = widthSaidBy(profile.blocking);
-            if (!spacerWidth || !blockingWidth || !said || !blocking || spacerWidth.ticks === blockingWidth.ticks) return;
-            const gap = profile.bottom?.gap.value;
+            if (!spacerWidth || !blockingWidth || !said || !blocking || profile.blocking?.fit.value === 'bench-box' || spacerWidth.ticks === blockingWidth.ticks) return;
+            const gap = profile.bottom?.place.value === 'between-sides' ? profile.bottom.gap.value : undefined;
             if (fit && gap && bottomWidth) {
                 if (fit.ticks < 0 || fit.ticks > gap.most) return;              // the blocking is wrong: the bottom's rules say so
                 const atSpacers = spacerWidth.ticks - bottomWidth.ticks;

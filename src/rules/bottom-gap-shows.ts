@@ -45,33 +45,39 @@ Rip the bottom to the channel less the least gap, or block with a narrower board
     basis: 'Play of 0" to 1/32" in all, and over 1/16" shows: common practice, no source.',
     check: {
         section({ section, job }, report) {
-            const { fit, innerWidth, bottomWidth, profile } = section;
+            const { fit, channelWidth, bottomWidth, profile } = section;
             const said = widthSaidBy(profile.bottom);
-            if (!fit || !innerWidth || !bottomWidth || !profile.bottom || !said) return;
+            if (!fit || !channelWidth || !bottomWidth || !profile.bottom || !said) return;
             const { most } = profile.bottom.gap.value;
             if (fit.ticks <= most) return;
             const size = sizesOf(job);
-            const blocking = widthSaidBy(profile.blocking);
+            const blocking = blocksTheChannel(profile) ? widthSaidBy(profile.blocking) : undefined;
             const right = bottomThatFits(section, job);
             report({
                 ...wordsOf(said),
                 severity: fit.ticks > Math.max(most, GAP_SHOWS) ? 'error' : 'warning',
-                message: `${size.fine(fit.ticks / 2)} of gap shows on each side of the bottom: it is ${size(bottomWidth.ticks)} wide in a channel of ${size(innerWidth.ticks)}, `
+                message: `${size.fine(fit.ticks / 2)} of gap shows on each side of the bottom: it is ${size(bottomWidth.ticks)} wide in a channel of ${size(channelWidth.ticks)}, `
                     + `and ${size.fine(most / 2)} a side is the most. ${advice(section, right, job)}`,
-                related: blocking ? [{ at: blocking.at, message: `the channel is ${size(innerWidth.ticks)} wide` }] : [],
+                related: blocking ? [{ at: blocking.at, message: `the channel is ${size(channelWidth.ticks)} wide` }] : [],
                 fixes: fixes(section, right, job),
             });
         },
     },
 });
 
+/** Whether the channel is as wide as the blocking: not between rabbets, and not in a box that is made at the bench. */
+function blocksTheChannel({ bottom, blocking }: Section['profile']): boolean {
+    return bottom?.place.value === 'between-sides' && blocking?.fit.value !== 'bench-box';
+}
+
 /** A bottom that is as wide as its stock cannot be ripped wider: then it is the blocking that is too wide. */
-function advice({ profile, bottomWidth, innerWidth }: Section, right: Ticks | undefined, job: JobSettings): string {
-    if (!profile.bottom || !bottomWidth || !innerWidth) return '';
+function advice({ profile, bottomWidth, channelWidth }: Section, right: Ticks | undefined, job: JobSettings): string {
+    if (!profile.bottom || !bottomWidth || !channelWidth) return '';
     const size = sizesOf(job);
     const { least } = profile.bottom.gap.value;
+    if (!blocksTheChannel(profile)) return `Rip it to ${size(right ?? channelWidth.ticks - least)}, or make the channel ${size(bottomWidth.ticks + least)}.`;
     return profile.bottom.rip
-        ? `Rip it to ${size(right ?? innerWidth.ticks - least)}, or block with a ${size(bottomWidth.ticks + least)} board.`
+        ? `Rip it to ${size(right ?? channelWidth.ticks - least)}, or block with a ${size(bottomWidth.ticks + least)} board.`
         : `Rip the blocking and the spacers to ${size(bottomWidth.ticks + least)}, or take the bottom from a wider board.`;
 }
 
@@ -85,6 +91,6 @@ function fixes({ profile: { bottom, blocking }, bottomWidth, spacerWidth }: Sect
     }
     const { least, most } = bottom.gap.value;
     const narrower = bottomWidth.ticks + least;
-    if (!blocking?.rip || (spacerWidth && (spacerWidth.ticks < bottomWidth.ticks || spacerWidth.ticks > bottomWidth.ticks + most))) return [];
+    if (!blocking?.rip || bottom.place.value !== 'between-sides' || blocking.fit.value === 'bench-box' || (spacerWidth && (spacerWidth.ticks < bottomWidth.ticks || spacerWidth.ticks > bottomWidth.ticks + most))) return [];
     return replacing(blocking.rip, spelledLike(blocking.rip.value, narrower, job), `Rip the blocking to ${sizesOf(job)(narrower)}`);
 }

@@ -54,21 +54,21 @@ at the worst of what the text says may be off:
     silentAfter: ['too-wide-for-stock'],
     check: {
         section({ section, job }, report) {
-            const { fit, innerWidth, bottomWidth, profile } = section;
+            const { fit, channelWidth, bottomWidth, profile } = section;
             const said = widthSaidBy(profile.bottom);
-            if (!fit || !innerWidth || !bottomWidth || !profile.bottom || !said) return;
+            if (!fit || !channelWidth || !bottomWidth || !profile.bottom || !said) return;
             const size = sizesOf(job);
             const least = profile.bottom.gap.value.least;
-            const channel = size(innerWidth.ticks);
-            const right = size(bottomThatFits(section, job) ?? innerWidth.ticks - least);
+            const channel = size(channelWidth.ticks);
+            const right = size(bottomThatFits(section, job) ?? channelWidth.ticks - least);
             const related = blockingOf(section, job);
             const blocking = related.length > 0 ? ` (the blocking is ${channel})` : '';
             const at = { ...wordsOf(said), related };
             if (fit.ticks < 0) {
                 report({
                     ...at, fixes: ripping(section, job),
-                    message: `The bottom will not go in: it is ${size(bottomWidth.ticks)} wide and there are ${channel} between the sides${blocking}. `
-                        + `Rip the bottom to ${right}, or block with a ${size(bottomWidth.ticks + least)} board.`,
+                    message: `The bottom will not go in: it is ${size(bottomWidth.ticks)} wide and there are ${channel} between ${inRabbets(section) ? 'the rabbets' : 'the sides'}${blocking}. `
+                        + `Rip the bottom to ${right}${inRabbets(section) || isBox(section) ? '' : `, or block with a ${size(bottomWidth.ticks + least)} board`}.`,
                 });
             } else if (fit.ticks < least) {
                 report({
@@ -83,9 +83,9 @@ at the worst of what the text says may be off:
 
 /** Fit less everything that is said to be off, and less the paint on two edges. */
 function checkWorstCase({ section, job }: SectionSubject, at: ReturnType<typeof wordsOf> & { related: RelatedPlace[] }, report: Report): void {
-    const { fit, innerWidth, bottomWidth } = section;
+    const { fit, channelWidth, bottomWidth } = section;
     const built = fitAsBuilt(section, job);
-    if (!built?.paintCounts || !fit || !innerWidth || !bottomWidth) return;
+    if (!built?.paintCounts || !fit || !channelWidth || !bottomWidth) return;
     const off = worstCase(fit.tolerance);
     const atWorst = built.worst.least, usual = built.usual.least;
     if (atWorst >= 0) return;
@@ -93,7 +93,7 @@ function checkWorstCase({ section, job }: SectionSubject, at: ReturnType<typeof 
     const causes = [off > 0 && `both widths off by as much as they are said to be (${fine(off)} together)`, `paint on its two edges (${fine(built.paint.most)})`];
     report({
         ...at, severity: 'warning', fixes: fit.tolerance.length > 1 ? [] : ripping(section, job),
-        message: `The bottom is ${size.of(bottomWidth.ticks)} wide in a channel of ${size.of(innerWidth.ticks)}, which leaves ${size.of(fit.ticks)}: `
+        message: `The bottom is ${size.of(bottomWidth.ticks)} wide in a channel of ${size.of(channelWidth.ticks)}, which leaves ${size.of(fit.ticks)}: `
             + `with ${causes.filter(cause => cause !== false).join(' and ')} it is ${fine(-atWorst)} too wide at worst, `
             + `and as root-sum-square ${usual < 0 ? `${fine(-usual)} too wide` : `there is ${fine(usual)} to spare`}. ${remedy(section, job)}`,
     });
@@ -101,22 +101,29 @@ function checkWorstCase({ section, job }: SectionSubject, at: ReturnType<typeof 
 
 /** One fence setting for both widths makes their errors one; whether that is enough depends on the rest. */
 function remedy(section: Section, job: JobSettings): string {
-    const { fit, innerWidth, bottomWidth } = section;
-    if (!fit || !innerWidth || !bottomWidth) return '';
+    const { fit, channelWidth, bottomWidth } = section;
+    if (!fit || !channelWidth || !bottomWidth) return '';
     const size = sizesOf(job);
     const film = 2 * job.paintFilm.value.most;
     const narrower = size.fine(worstCase(fit.tolerance) + film - fit.ticks);
     const separate = fit.tolerance.length > 1;
-    const together = Math.abs(worstCase(innerWidth.tolerance) - worstCase(bottomWidth.tolerance));
+    const together = Math.abs(worstCase(channelWidth.tolerance) - worstCase(bottomWidth.tolerance));
     const width = bottomThatFits(section, job);
     if (!separate) return `Rip the bottom ${narrower} narrower${width === undefined ? '' : `: ${size(width)}`}.`;
     if (fit.ticks - together - film >= 0) return 'Rip both at one fence setting, so that they are off together, and it fits.';
     return `Ripping both at one fence setting takes ${size.fine(worstCase(fit.tolerance) - together)} of that away; without it, rip the bottom ${narrower} narrower.`;
 }
 
-function blockingOf({ profile, innerWidth, blockingWidth }: Section, job: JobSettings): RelatedPlace[] {
+function inRabbets({ profile: { bottom } }: Section): boolean {
+    return bottom?.place.value === 'in-rabbets';
+}
+function isBox({ profile: { blocking } }: Section): boolean {
+    return blocking?.fit.value === 'bench-box';
+}
+
+function blockingOf({ profile, channelWidth, blockingWidth }: Section, job: JobSettings): RelatedPlace[] {
     const said = widthSaidBy(profile.blocking);
-    if (!said || !blockingWidth || blockingWidth.ticks !== innerWidth?.ticks) return [];
+    if (!said || !blockingWidth || profile.blocking?.fit.value === 'bench-box' || blockingWidth.ticks !== channelWidth?.ticks) return [];
     return [{ at: said.at, message: `the blocking, and so the channel, is ${sizesOf(job)(blockingWidth.ticks)} wide` }];
 }
 

@@ -45,7 +45,7 @@ Set the cleats with a scrap of the bottom's own stock: leave \`gauge\` out, or g
             const gauge = profile.cleats?.gauge;
             const stock = profile.bottom?.stock;
             const thickness = stock?.value.thickness?.value.ticks;
-            if (!gauge || !stock || thickness === undefined || gauge.value.ticks === thickness) return;
+            if (!gauge || profile.bottom?.place.value === 'under-sides' || !stock || thickness === undefined || gauge.value.ticks === thickness) return;
             const size = sizesOf(job);
             const off = gauge.value.ticks - thickness;
             report({

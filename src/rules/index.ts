@@ -5,7 +5,10 @@ import { bandTopShows } from './band-top-shows.ts';
 import { bitCrept } from './bit-crept.ts';
 import { blockingOffWidth } from './blocking-off-width.ts';
 import { bottomGapShows } from './bottom-gap-shows.ts';
+import { bottomMissesRabbet } from './bottom-misses-rabbet.ts';
+import { bottomOffSides } from './bottom-off-sides.ts';
 import { bottomWontFit } from './bottom-wont-fit.ts';
+import { boxOffBlocking } from './box-off-blocking.ts';
 import { cleatOffGauge } from './cleat-off-gauge.ts';
 import { cleatOffStock } from './cleat-off-stock.ts';
 import { cleatsCrowdChannel } from './cleats-crowd-channel.ts';
@@ -63,7 +66,7 @@ import { unknownLine } from './unknown-line.ts';
 
 /** Every rule of the checker, by name. */
 export const RULES: readonly Rule[] = [
-    allowUnused, badCount, bandHitsCeiling, bandTopShows, bitCrept, blockingOffWidth, bottomGapShows, bottomWontFit,
+    allowUnused, badCount, bandHitsCeiling, bandTopShows, bitCrept, blockingOffWidth, bottomGapShows, bottomMissesRabbet, bottomOffSides, bottomWontFit, boxOffBlocking,
     cleatOffGauge, cleatOffStock, cleatsCrowdChannel, cofferOffSize, cutFromOtherStock, cutNoLongerFits, cutTwice,
     cutWithoutRecord, depthsDiffer,
     depthsNearlyEqual, endCoffersDiffer, fixtureInBeam, fixtureOffCenter, fixtureOutsideRoom, gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn,

@@ -74,7 +74,7 @@ function nailed({ cleats, sides, bottom, trim }: Profile): Nailed[] {
     const all = [
         { first: 'cleat', second: 'side', nails: cleats?.nails, thickness: cleat, longest: cleat === undefined || side === undefined ? undefined : cleat + side - SHORT_OF_FACE },
         { first: 'side', second: 'blocking', nails: sides?.nails, thickness: side },
-        { first: 'bottom', second: 'cleat', nails: bottom?.nails, thickness: bottom?.stock?.value.thickness?.value.ticks },
+        { first: 'bottom', second: bottom?.place.value === 'between-sides' ? 'cleat' : 'side', nails: bottom?.nails, thickness: bottom?.stock?.value.thickness?.value.ticks },
         { first: 'trim', second: 'side', nails: trim?.nails, thickness: trim?.stock?.value.thickness?.value.ticks },
     ];
     return all.filter((one): one is Nailed => one.nails !== undefined && one.thickness !== undefined);

@@ -1,4 +1,5 @@
 import type { Run } from '../ceiling/model.ts';
+import { playOf } from '../ceiling/section.ts';
 import { shareOfEach } from '../ceiling/run-errors.ts';
 import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -49,14 +50,15 @@ within 1/64", rip the bottoms narrower, or fit the first bay dry and set the sto
                 const said = spacingSaidBy(run.spacing);
                 if (!said || crossing.lines.length === 0 || run.lines.length === 0) continue;      // no sides along the run, or no channel across it
                 const { worst, usual } = shareOfEach(run, t.value);
-                const pinched = run.lines.filter(({ section }) => section.fit.ticks >= 0 && usual - section.fit.ticks > EASED_IN_PLACE);
-                const opened = run.lines.filter(({ section: { fit, profile } }) => fit.ticks <= mostOf(profile) && fit.ticks + usual - mostOf(profile) > EASED_IN_PLACE);
+                const inChannels = run.lines.filter(({ section }) => section.fit);                                  // a bottom under its sides is in none
+                const pinched = inChannels.filter(({ section }) => playOf(section) >= 0 && usual - playOf(section) > EASED_IN_PLACE);
+                const opened = inChannels.filter(({ section }) => playOf(section) <= mostOf(section.profile) && playOf(section) + usual - mostOf(section.profile) > EASED_IN_PLACE);
                 const lines = pinched.length > 0 ? pinched : opened;
                 if (lines.length === 0) continue;
                 const size = sizesOf(job);
                 const figure = size.alike([t.value, worst, usual]);
                 const count = run.coffers.length;
-                const fits = lines.map(line => line.section.fit.ticks);
+                const fits = lines.map(line => playOf(line.section));
                 const play = size(pinched.length > 0 ? Math.min(...fits) : Math.max(...fits));
                 report({
                     ...wordsOf(said),

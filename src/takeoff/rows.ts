@@ -1,4 +1,5 @@
 import { sideReach } from '../ceiling/corners.ts';
+import { playOf } from '../ceiling/section.ts';
 import type { Ceiling, Line, Run } from '../ceiling/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Part, Piece } from './model.ts';
@@ -54,10 +55,10 @@ function rowOf(ceiling: Ceiling, pieces: readonly Piece[]): Row | undefined {
     if (pieces.every(piece => piece.bay === null)) return { part, pieces, sum: cut, room, longer: press, shorter: rounding };
     if (pieces.length !== run.lines.length + 1) return undefined;
     const short = part === 'cleat' ? 2 * pieces.length * (line.section.profile.cleats?.shortEachEnd.value ?? 0) : 0;
-    const play = part === 'bottom' ? run.lines.reduce((sum, other) => sum + Math.max(0, other.section.fit.ticks), 0) : 0;
+    const play = part === 'bottom' ? run.lines.reduce((sum, other) => sum + Math.max(0, playOf(other.section)), 0) : 0;
     return {
         part, pieces, sum: cut + short + run.lines.reduce((sum, other) => sum + between(line, other, part), 0), room,
-        longer: press - Math.min(0, ...run.lines.map(other => other.section.fit.ticks)) * run.lines.length,
+        longer: press - Math.min(0, ...run.lines.map(other => playOf(other.section))) * run.lines.length,
         shorter: rounding + play + stated(run, job.cutTo.value),
     };
 }
@@ -66,7 +67,7 @@ function rowOf(ceiling: Ceiling, pieces: readonly Piece[]): Row | undefined {
 function between(line: Line, { section, ...other }: Line, part: Part): Ticks {
     if (part === 'bottom') return section.bottomWidth.ticks;
     if (part === 'blocking') return section.blockingWidth.ticks;
-    return section.blockingWidth.ticks + 2 * section.sideThickness.ticks - 2 * sideReach(line, { section, ...other });
+    return section.innerWidth.ticks + 2 * section.sideThickness.ticks - 2 * sideReach(line, { section, ...other });
 }
 
 /** What the text itself leaves open in a run: all that the band is said to take, or less than a step that no coffer can take. */

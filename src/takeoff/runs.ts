@@ -1,3 +1,4 @@
+import type { Piece as Strip } from '../arrangement/model.ts';
 import type { Line, Splice, WholeSection } from '../ceiling/model.ts';
 import type { Direction, Side } from '../job/model.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
@@ -35,20 +36,33 @@ export function stretchesOf(setting: Setting, line: Line, part: 'bottom' | 'bloc
     return pairs.map(pair => cutBetween(setting, line, pair));
 }
 
-/**
- * From the edge of the piece that runs through before it to the edge of the one after it: coffer + a side at each
- * crossing, and for a bottom half of the play beside the bottom that it meets. At the band or wall: to its face.
- */
+/** From the edge of the piece that runs through before it to the edge of the one after it: the coffer, and at each crossing `endTerms`. At the band or wall: to its face. */
 function cutBetween(setting: Setting, line: Line, { exact, cut }: Pair): Stretch {
     const { strip, meets, cuts } = exact, from = Math.round(exact.from), to = Math.round(exact.to);
     const met = meets.flatMap((name, i) => { const beam = cuts[i] === 'between' && name !== null ? setting.beam(name) : undefined; return beam ? [{ name, section: beam.section }] : []; });
-    const beyond = met.map(other => Math.round(strip.why.find(({ what, of }) => what === 'end' && of === other.name)!.ticks) - other.section.sideThickness.ticks);
+    const beyond = met.map(other => Math.round(strip.why.find(({ what, of }) => what === 'end' && of === other.name)?.ticks ?? 0));
     const clear = Math.round(strip.why.find(({ what }) => what === 'clear')!.ticks);
     // an odd tick of play is on one side of the bottom
-    const sum = clear + met.reduce((sum, other, i) => sum + other.section.sideThickness.ticks + beyond[i]!, 0);
-    if (beyond.length > 0) beyond[beyond.length - 1]! += to - from - sum;
-    const why = [cofferTerm(setting, line.runs, clear), ...met.flatMap((other, i) => [sideTerm(other), term(`gap beside the bottom of line ${other.name}`, 1, beyond[i]!)])];
+    if (beyond.length > 0) beyond[beyond.length - 1]! += to - from - beyond.reduce((sum, more) => sum + more, clear);
+    const why = [cofferTerm(setting, line.runs, clear), ...met.flatMap((other, i) => endTerms(other, strip.part, beyond[i]!))];
     return { lie: exact, from, to, cut: cut.back, why, bay: strip.nth, letter: null };
+}
+
+/**
+ * What a piece is longer than the coffer where it ends at the edge of another line's: that line's side, and for blocking what a box leaves
+ * beside it; for a bottom half of the play, less what it is let in; or where it lies under the sides, the overhang, which it is shorter by.
+ */
+function endTerms({ name, section }: { readonly name: string; readonly section: WholeSection }, part: Strip['part'], beyond: Ticks): WhyTerm[] {
+    const { bottom, sides } = section.profile, side = section.sideThickness.ticks;
+    if (part !== 'bottom') return [sideTerm({ section }), term(`gap beside the blocking of line ${name}`, 1, beyond - side)];
+    switch (bottom?.place.value) {
+        case 'under-sides': return [term(`overhang of the bottom of line ${name}`, -1, -beyond, (bottom.overhang ?? bottom.place).at)];
+        case 'in-rabbets': {
+            const { width, widthAt } = sides!.rabbet!.value;
+            return [sideTerm({ section }), term(`rabbet of line ${name}`, -1, width.ticks, widthAt), term(`gap beside the bottom of line ${name}`, 1, beyond - side + width.ticks)];
+        }
+        default: return [sideTerm({ section }), term(`gap beside the bottom of line ${name}`, 1, beyond - side)];
+    }
 }
 
 /** The room from wall to wall, at the words of a wall that says so. */

@@ -1,4 +1,5 @@
 import type { Line } from '../ceiling/model.ts';
+import { sideFootOf } from '../ceiling/section.ts';
 import type { Direction, Rabbet, Side } from '../job/model.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
 import { handHung } from './hands.ts';
@@ -45,7 +46,7 @@ export function sidesOfLine(line: Line, setting: Setting): Piece[] {
         face: pair.exact.face, back: pair.exact.back, cutFace: pair.cut.face, cutBack: pair.cut.back,
         hand: sides.rabbet ? handHung(pair.exact.strip.hand, sides.rabbet.value.edge) : null,
         width: section.sideHeight.ticks, thickness: section.sideThickness.ticks, work: [sides.rabbet && rabbetWork(sides.rabbet.value)], fence: sides.ripWith?.value, source: sides.at,
-        heights: [section.heldDown.value.ticks, section.depth.ticks],
+        heights: [section.heldDown.value.ticks, sideFootOf(section)],
     }, setting));
 }
 

@@ -74,18 +74,20 @@ function varied(room: Room, v: Variation): Room {
 
 function variedProfile(profile: Profile, { without, edge, wide, high, gauge, spacersWider }: Variation): Profile {
     const rabbet = profile.sides!.rabbet, sixteenth = inches('1/16');
+    const isBox = profile.blocking!.fit.value === 'bench-box', lapped = profile.bottom!.place.value === 'in-rabbets';
     return {
         ...profile,
         cleats: without.includes('cleats') || !profile.cleats ? undefined
             : { ...profile.cleats, ...gauge !== null && { gauge: { ...profile.bottom!.stock!.value.thickness!, said: true } } },
         // wider than the blocking within the gap that a bottom may have: they push the sides out by plan
-        spacers: without.includes('spacers') || !profile.spacers ? undefined
-            : { ...profile.spacers, ...spacersWider > 0 && { rip: { ...profile.spacers.stock!.value.width!, value: exactly(profile.blocking!.stock!.value.width!.value.ticks + spacersWider * inches('1/128')) } } },
+        spacers: without.includes('spacers') && !isBox || !profile.spacers ? undefined
+            : { ...profile.spacers, ...spacersWider > 0 && !isBox && { rip: { ...profile.spacers.stock!.value.width!, value: exactly(profile.blocking!.stock!.value.width!.value.ticks + spacersWider * inches('1/128')) } } },
         trim: without.includes('trim') ? undefined : profile.trim,
         // without a bottom a section has no fit, so nothing is laid out: it keeps one
         sides: {
             ...profile.sides!,
-            rabbet: without.includes('rabbet') || !rabbet ? undefined
+            // one that a bottom is let into is as it has to be
+            rabbet: lapped ? rabbet : without.includes('rabbet') || !rabbet ? undefined
                 : { ...rabbet, value: { ...rabbet.value, edge, width: exactly(wide * sixteenth), height: exactly(high * sixteenth) } },
         },
     };

@@ -82,8 +82,10 @@ describe('a piece that is off by itself', () => {
     });
 
     test('a bottom 1/16" wide, and one 1/16" thick', () => {
+        // beside a bottom that lies under its sides there is nothing that it could be in the way of
+        const isUnder = (piece: Piece, { ceiling }: Pick<Built, 'ceiling'>): boolean => ceiling.lines.some(({ name, section }) => name === piece.line && section.profile.bottom!.place.value === 'under-sides');
         forEvery((piece, { ceiling }) => piece.part === 'bottom' && ceiling.lines.some(line => line.name === piece.line && line.section.profile.sides?.stock), planted => {
-            expectMisfit(fitWith(planted, { width: planted.piece.width + SIXTEENTH }), planted, 'width');
+            if (!isUnder(planted.piece, planted.built)) expectMisfit(fitWith(planted, { width: planted.piece.width + SIXTEENTH }), planted, 'width');
             const thick = fitWith(planted, { thickness: planted.piece.thickness + SIXTEENTH });
             expect(thick.faults.some(fault => fault.kind === 'underside' && fault.piece.id === planted.piece.id)).toBe(true);
         });

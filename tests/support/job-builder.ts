@@ -27,7 +27,7 @@ export interface ProfileWords {
     spacers?: (PartWords & { height?: Length; every?: Length; fromEnd?: Length }) | null;
     sides?: PartWords & { heldDown?: Length; rabbet?: [Length, Length]; edge?: 'lower-back' | 'lower-front' | 'upper-back' | 'upper-front'; corners?: Corners; past?: Direction; nails?: NailWords };
     cleats?: { stock?: Stock; thickness?: Length; height?: Length; gauge?: Length; shortEachEnd?: Length; nails?: NailWords } | null;
-    bottom?: PartWords & { place?: Bottom['place']['value']; gap?: [Length, Length]; ease?: Length; biscuits?: [number, string]; press?: Length; nails?: NailWords };
+    bottom?: PartWords & { place?: Bottom['place']['value']; overhang?: Length; gap?: [Length, Length]; ease?: Length; biscuits?: [number, string]; press?: Length; nails?: NailWords };
     trim?: (PartWords & { corners?: Trim['corners']['value']; nails?: NailWords }) | null;
 }
 export type SpacingWords = { coffers: number } | { size: [Length, Length] } | { lines: Length[]; from?: 'north-west' | 'north-east' | 'south-west' | 'south-east' };
@@ -118,7 +118,7 @@ export function jobBuilder(uri = 'file:///job/house.coffer') {
             gauge: maybe(w.gauge, g => measure(g)), nails: nails(w.nails), shortEachEnd: ticksOr(w.shortEachEnd, '1/4"'),
         });
         const bottom = (w: NonNullable<ProfileWords['bottom']>): Bottom => ({
-            ...part(w), place: orDefault(w.place, 'between-sides'), gap: orDefault(w.gap && range(...w.gap), range('0"', '1/32"')),
+            ...part(w), place: orDefault(w.place, 'between-sides'), overhang: maybe(w.overhang, o => measure(o)), gap: orDefault(w.gap && range(...w.gap), range('0"', '1/32"')),
             ease: ticks(w.ease), biscuits: maybe(w.biscuits, ([count, size]) => ({ count, size })), press: ticks(w.press), nails: nails(w.nails),
         });
         const trim = (w: NonNullable<ProfileWords['trim']>): Trim => ({ ...part(w), corners: orDefault(w.corners, 'mitered'), nails: nails(w.nails) });

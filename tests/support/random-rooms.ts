@@ -5,7 +5,7 @@ import { jobBuilder, type ProfileWords, type SpacingWords } from './job-builder.
 
 /**
  * Rooms that can be laid out, or nearly: any size, US or metric, with a band or without, mitered or butted, one profile or
- * two, divided in every way the language has. Sizes are whole units of 1/128" or 0.1 mm, so that halves of ticks occur.
+ * two, bottoms between, under or let into the sides, full blocking or a box over it, divided in every way the language has. Sizes are whole units of 1/128" or 0.1 mm, so that halves of ticks occur.
  */
 export interface RandomRoom { readonly room: Room; readonly press: Ticks; readonly [fc.toStringMethod]: () => string }
 
@@ -32,6 +32,8 @@ const plan = fc.record({
     through: direction, north: spacing, east: spacing, feature: fc.option(fc.tuple(between(20, 80), between(20, 80)), { nil: undefined, freq: 1 }),
     residue: fc.constantFrom('outer-coffers' as const, 'band' as const, 'spread' as const), fine: fc.boolean(),
     longest: between(8, 20),
+    place: fc.constantFrom('between-sides' as const, 'between-sides' as const, 'under-sides' as const, 'in-rabbets' as const),
+    overhang: between(0, 6), box: between(0, 12),
 });
 type Plan = typeof plan extends fc.Arbitrary<infer T> ? T : never;
 
@@ -46,17 +48,20 @@ function roomOf(p: Plan): RandomRoom {
     const depth = 7 * inch;
     const press = p.press * fine;
 
-    const detail = (name: string, wide: Ticks, thick: Ticks): Profile => {
+    const detail = (name: string, wide: Ticks, thick: Ticks, place: Plan['place']): Profile => {
         const board = (part: string, thickness: Ticks, width: Ticks): Stock => stock(`${name}-${part}`, { thickness, width, lengths });
+        const capped = place === 'under-sides', lapped = place === 'in-rabbets', high = depth - (capped ? 6 * eighth : 0);
+        const bottomWide = capped ? wide + 2 * thick + 2 * p.overhang * fine : lapped ? wide + 4 * eighth - p.gap * fine : wide - p.gap * fine;
         const words: ProfileWords = {
-            blocking: { stock: board('blocking', 6 * eighth, wide), screws: { gauge: 8, length: 3 * inch, every: 16 * inch } },
+            // a box stands on blocking that is narrower by so much; then its spacers say how wide it is
+            blocking: { stock: board('blocking', 6 * eighth, wide - p.box * fine), fit: p.box > 0 ? 'bench-box' : 'full-width', screws: { gauge: 8, length: 3 * inch, every: 16 * inch } },
             spacers: { stock: board('spacer', 6 * eighth, wide), height: 3 * inch, every: 24 * inch, fromEnd: 6 * inch },
             sides: {
-                stock: board('side', thick, depth - p.heldDown * eighth), heldDown: p.heldDown * eighth, corners: p.corners, past: p.past,
-                rabbet: p.rabbet && [2 * eighth, 2 * eighth], edge: p.rabbet, nails: { gauge: 16, length: 2 * inch, every: 12 * inch },
+                stock: board('side', thick, high - p.heldDown * eighth), heldDown: p.heldDown * eighth, corners: lapped ? 'mitered' : p.corners, past: p.past,
+                rabbet: lapped ? [2 * eighth, 6 * eighth] : p.rabbet && [2 * eighth, 2 * eighth], edge: lapped ? 'lower-back' : p.rabbet, nails: { gauge: 16, length: 2 * inch, every: 12 * inch },
             },
             cleats: { stock: board('cleat', 6 * eighth, 2 * inch), thickness: 3 * eighth, height: 6 * eighth, shortEachEnd: p.shortEachEnd * eighth },
-            bottom: { stock: board('bottom', 6 * eighth, wide - p.gap * fine), biscuits: [2, '#10'], press },
+            bottom: { stock: board('bottom', 6 * eighth, bottomWide), place, ...capped && { overhang: p.overhang * fine }, biscuits: [2, '#10'], press },
             // one trim goes round every coffer, whatever the beams
             trim: p.trim ? { stock: trimStock, nails: { gauge: 18, length: 2 * inch, every: 12 * inch } } : null,
         };
@@ -64,8 +69,8 @@ function roomOf(p: Plan): RandomRoom {
     };
     const trimStock = stock('strip', { thickness: (p.trim ?? 4) * eighth, width: 2 * inch, lengths });
     const wide = p.wide * eighth + p.odd[0] * fine + 2 * eighth;
-    const beams = detail('beam', wide, p.side * eighth);
-    const other = detail('other-beam', Math.max(10 * eighth, wide + p.narrower * eighth), (p.sameSides ? p.side : p.otherSide) * eighth);
+    const beams = detail('beam', wide, p.side * eighth, p.place);
+    const other = detail('other-beam', Math.max(10 * eighth, wide + p.narrower * eighth), (p.sameSides || p.place === 'in-rabbets' ? p.side : p.otherSide) * eighth, p.place);
 
     const width = p.width * inch + p.odd[0] * fine, length = p.length * inch + p.odd[1] * fine;
     const feature = p.feature && { x: Math.round(width * p.feature[0] / 100), y: Math.round(length * p.feature[1] / 100) };

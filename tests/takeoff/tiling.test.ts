@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bottomHigh, bottomLow, channelHigh, channelLow } from '../../src/ceiling/bays.ts';
 import { layOut } from '../../src/ceiling/layout.ts';
+import { playOf } from '../../src/ceiling/section.ts';
 import type { Ceiling, Line } from '../../src/ceiling/model.ts';
 import { sumOf } from '../../src/provenance/why.ts';
 import type { Box, Piece, TakeOff } from '../../src/takeoff/model.ts';
@@ -29,16 +30,34 @@ const of = ({ off }: Built, ...parts: Piece['part'][]): Piece[] => off.pieces.fi
 const runsEast = (piece: Piece): boolean => !/\d/.test(piece.line ?? 'A');
 const extent = ({ box }: Piece, alongX: boolean): number => alongX ? box.east - box.west : box.south - box.north;
 
-/** What one looks up at: band, sides, bottoms and the open coffers; or, a little higher, blocking instead of bottoms. */
+/**
+ * What one looks up at: band, sides, bottoms and the open coffers; or, a little higher, blocking instead of bottoms. Where bottoms lie under
+ * the sides or are let into them, and where a box is wider than its blocking, the channel between the sides is filled.
+ */
 function seenFromBelow(all: Built, middle: 'bottom' | 'blocking'): Shape[] {
     return [
-        ...of(all, 'band', middle).map(piece => rectangle(piece.id, piece.box)),
+        ...of(all, 'band').map(piece => rectangle(piece.id, piece.box)),
+        ...of(all, middle).map(piece => inChannel(all, piece)),
         ...of(all, 'side').map(piece => board(piece, piece.on!)),
         ...all.ceiling.coffers.map(coffer => rectangle(`coffer ${coffer.number}`, coffer)),
     ];
 }
+function inChannel({ ceiling }: Built, piece: Piece): Shape {
+    const widened = (line: Line): number => line.section.innerWidth.ticks - (piece.part === 'bottom' ? line.section.bottomWidth.ticks + fit(line) : line.section.blockingWidth.ticks);
+    const line = ceiling.lines.find(one => one.name === piece.line)!, aside = widened(line) / 2;
+    const crossing = (line.runs === 'east-west' ? ceiling.across : ceiling.down).lines;
+    // at an end between others: what those are wider or narrower than their channels
+    const [before, after] = piece.bay === null ? [0, 0] : [crossing[piece.bay - 2], crossing[piece.bay - 1]].map(other => (other ? 0 - widened(other) / 2 : 0)) as [number, number];
+    const { west, east, north, south } = piece.box;
+    const to = line.runs === 'east-west' ? { west: west - before, east: east + after, north: north - aside, south: south + aside }
+        : { west: west - aside, east: east + aside, north: north - before, south: south + after };
+    return rectangle(piece.id, { ...piece.box, ...to });
+}
+function isLetIn({ ceiling }: Built, { line }: Piece): boolean {
+    return ceiling.lines.find(one => one.name === line)!.section.profile.bottom!.place.value === 'in-rabbets';
+}
 const total = (shapes: readonly Shape[]): number => shapes.reduce((sum, shape) => sum + areaOf(shape), 0);
-const fit = (line: Line): number => line.section.fit.ticks;
+const fit = (line: Line): number => playOf(line.section);
 
 /** Area of the play beside the bottoms, from the section's figures alone. */
 function gapArea({ ceiling: { lines, crossings, across, down } }: Built): number {
@@ -51,7 +70,7 @@ function gapArea({ ceiling: { lines, crossings, across, down } }: Built): number
     }
     for (const { ns, ew, through } of crossings) {
         const [on, cut] = through === 'north-south' ? [ns, ew] : [ew, ns];
-        area -= fit(on) * cut.section.bottomWidth.ticks;    // the pieces cut between cross the play to the one they butt against
+        area -= fit(on) * (cut.section.innerWidth.ticks - fit(cut));    // the pieces cut between cross the play to the one they butt against
     }
     return area;
 }
@@ -77,7 +96,9 @@ describe('the pieces tile the room', () => {
         forEveryCeiling(all => {
             const pieces = of(all, 'blocking', 'spacer', 'cleat', 'bottom', 'side', 'band');
             const corners = (a: Piece, b: Piece): boolean => a.part === 'side' && b.part === 'side';   // mitered: their boxes cross, they do not
-            const wrong = overlapping(pieces).filter(([a, b]) => !corners(a, b)).map(([a, b]) => `${a.id} ${b.id}`);
+            // a bottom that is let into its sides stands in their boxes, where their rabbets are
+            const letIn = (a: Piece, b: Piece): boolean => [a, b].some(piece => piece.part === 'side') && [a, b].some(piece => piece.part === 'bottom' && isLetIn(all, piece));
+            const wrong = overlapping(pieces).filter(([a, b]) => !corners(a, b) && !letIn(a, b)).map(([a, b]) => `${a.id} ${b.id}`);
             expect(wrong).toEqual([]);
             const trims = of(all, 'trim');
             const inCoffers = overlapping([...trims, ...pieces]).filter(([a, b]) => (a.part === 'trim') !== (b.part === 'trim'));
@@ -86,12 +107,16 @@ describe('the pieces tile the room', () => {
     });
 });
 
+/** Where the play beside a bottom ends, as if it stood between the sides. */
+const playLow = (line: Line): number => channelLow(line) + Math.max(0, bottomLow(line) - channelLow(line) + (line.section.bottomWidth.ticks + fit(line) - line.section.innerWidth.ticks) / 2);
+const playHigh = (line: Line): number => channelHigh(line) - Math.max(0, channelHigh(line) - bottomHigh(line) + (line.section.bottomWidth.ticks + fit(line) - line.section.innerWidth.ticks) / 2);
+
 /** Holds one direction: every uncovered stretch is the play beside a bottom, and its length is that play's. */
 function follow(shapes: readonly Shape[], room: number, crossed: readonly Line[], along: readonly Line[]): void {
     const near = 1e-6;
-    const strips = crossed.flatMap(line => [[channelLow(line), bottomLow(line)], [bottomHigh(line), channelHigh(line)]] as const);
+    const strips = crossed.flatMap(line => [[channelLow(line), playLow(line)], [playHigh(line), channelHigh(line)]] as const);
     for (const y of scanLines(shapes)) {
-        const inPlay = along.some(line => (y > channelLow(line) && y < bottomLow(line)) || (y > bottomHigh(line) && y < channelHigh(line)));
+        const inPlay = along.some(line => (y > channelLow(line) && y < playLow(line)) || (y > playHigh(line) && y < channelHigh(line)));
         let at = 0;
         for (const { id, from, to } of [...metAt(shapes, y), { id: 'wall', from: room, to: room }]) {
             if (Math.abs(from - at) > near) {
@@ -123,7 +148,7 @@ describe('the sum rule, by the lengths of the pieces', () => {
                 const lengths = (part: Piece['part']): number => mine(part).reduce((sum, piece) => sum + piece.back, 0);
                 const sum = (width: (other: Line) => number): number => crossed.reduce((sum, other) => sum + width(other), 0);
                 expect(lengths('bottom') - press * mine('bottom').length + sum(other => other.section.bottomWidth.ticks) + band).toBe(room);
-                expect(lengths('blocking') + sum(other => other.section.innerWidth.ticks) + band).toBe(room);
+                expect(lengths('blocking') + sum(other => other.section.blockingWidth.ticks) + band).toBe(room);
             }
         });
     });

@@ -23,7 +23,11 @@ export function fasteners(profile: Profile, shape: SectionShape, view: SectionVi
         const height = (cleat.top + cleat.foot) / 2;
         groups.push(pairs('nails.cleat', 'Nails through the cleat into the side', hand => nail(profile.cleats!.nails!.value, view, [hand * (innerWidth / 2 - cleat.thickness), height], outward(hand))));
     }
-    if (cleat && profile.bottom?.nails) {
+    if (profile.bottom?.nails && bottom.place !== 'between-sides') {
+        // into the edge of the side over it, or the shoulder of its rabbet
+        const aside = bottom.place === 'under-sides' ? (innerWidth + outerWidth) / 4 : (innerWidth + bottom.width) / 4;
+        groups.push(pairs('nails.bottom', 'Nails through the bottom into the side', hand => nail(profile.bottom!.nails!.value, view, [hand * aside, bottom.top + bottom.thickness], [0, -1])));
+    } else if (cleat && profile.bottom?.nails) {
         groups.push(pairs('nails.bottom', 'Nails through the bottom into the cleat', hand => nail(profile.bottom!.nails!.value, view, [hand * (innerWidth - cleat.thickness) / 2, bottom.top + bottom.thickness], [0, -1])));
     }
     if (trim && profile.trim?.nails) {

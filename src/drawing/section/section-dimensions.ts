@@ -20,15 +20,16 @@ export function sectionDimensions(shape: SectionShape, show: Show, at: { readonl
     const { innerWidth, outerWidth, depth, side, blocking, bottom, cleat, trim } = shape;
     const parts = [0, blocking.thickness, ...(cleat ? [cleat.top] : []), bottom.top, bottom.top + bottom.thickness];
     const left = [
-        upright('side', 'Held down, and height of the side', [0, Math.max(0, side.top), depth]),
+        upright('side', 'Held down, and height of the side', [0, Math.max(0, side.top), side.top + side.height]),
         upright('parts', 'Blocking, hollow, cleat, bottom', parts),
         upright('depth', 'Depth of the beam', [0, depth]),
     ];
-    const rightMarks = [0, ...(trim && trim.height < depth ? [trim.height] : []), ...(side.rabbet ? rabbetMarks(shape) : []), depth];
+    const rightMarks = [0, ...(trim && trim.height < depth ? [trim.height] : []), ...(side.rabbet ? rabbetMarks(shape) : []), side.top + side.height];
     const lip = side.rabbet?.width.ticks ?? 0;
     const from = side.rabbet?.edge.endsWith('front') ? outerWidth / 2 - lip : innerWidth / 2 + lip;
     const underside = level('underside', 'Lips, grooves and inner width, at the underside', [-outerWidth / 2, ...(side.rabbet ? [-from] : []), -innerWidth / 2, innerWidth / 2, ...(side.rabbet ? [from] : []), outerWidth / 2]);
-    const bottomOnly = bottom.width === innerWidth ? [] : [level('bottom', 'Width of the bottom', [-bottom.width / 2, bottom.width / 2])];
+    const bottomOnly = bottom.width === innerWidth || bottom.width === outerWidth && bottom.place === 'under-sides' ? [] : [level('bottom', 'Width of the bottom', bottom.place === 'under-sides'
+        ? [-bottom.width / 2, -outerWidth / 2, outerWidth / 2, bottom.width / 2] : [-bottom.width / 2, bottom.width / 2])];
     const right = rightMarks.length > 2 ? upright('trim', 'Trim and groove', rightMarks) : [];
     const some = (strings: readonly (readonly DimensionString[])[]) => strings.filter(variants => variants.length > 0);
     return {
@@ -38,7 +39,7 @@ export function sectionDimensions(shape: SectionShape, show: Show, at: { readonl
     };
 }
 
-function rabbetMarks({ depth, side }: SectionShape): readonly Ticks[] {
+function rabbetMarks({ side }: SectionShape): readonly Ticks[] {
     const height = side.rabbet!.height.ticks;
-    return side.rabbet!.edge.startsWith('lower') ? [depth - height] : [side.top, side.top + height];
+    return side.rabbet!.edge.startsWith('lower') ? [side.top + side.height - height] : [side.top, side.top + height];
 }

@@ -55,9 +55,11 @@ function whatFollows(section: Section, shape: SectionShape, context: SectionCont
     derived('play of the bottom, in all', section.fit);
     plain('side laps blocking', blocking.thickness - side.top);
     if (trim) plain('trim laps side', trim.height - side.top);
+    if (bottom.place === 'under-sides') plain('bottom beyond each side', (bottom.width - shape.outerWidth) / 2);
     if (side.rabbet?.edge === 'lower-back') {
         plain('lip left at the groove', side.thickness - side.rabbet.width.ticks);
-        plain('bottom bears on side', Math.min(depth, bottom.top + bottom.thickness) - side.rabbet.height.ticks - bottom.top - bottom.ease);
+        if (bottom.place === 'in-rabbets') plain('bottom let into each side', side.rabbet.width.ticks);
+        else plain('bottom bears on side', Math.min(depth, bottom.top + bottom.thickness) - side.rabbet.height.ticks - bottom.top - bottom.ease);
     }
     return rows;
 }

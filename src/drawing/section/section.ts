@@ -134,7 +134,7 @@ export function descriptionOf(shape: SectionShape, context: SectionContext, scal
         `sides ${f(side.thickness)} by ${f(side.height)}, held down ${f(side.top)};`,
         ...(spacer ? [`spacers ${f(spacer.height)} high between them;`] : []),
         ...(cleat ? [`cleats ${f(cleat.thickness)} by ${f(cleat.foot - cleat.top)}, their tops ${f(cleat.top)} down;`] : []),
-        `bottom ${f(bottom.thickness)} by ${f(bottom.width)} between the sides, play ${f(shape.innerWidth - bottom.width)} in all${trim ? ';' : '.'}`,
+        `bottom ${f(bottom.thickness)} by ${f(bottom.width)} ${shape.channel === null ? 'under the sides' : `${bottom.place === 'in-rabbets' ? 'let into' : 'between'} the sides, play ${f(shape.channel - bottom.width)} in all`}${trim ? ';' : '.'}`,
         ...(trim ? [`ceiling trim ${f(trim.thickness)} by ${f(trim.height)}.`] : []),
     ].join(' ');
 }

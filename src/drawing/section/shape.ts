@@ -1,15 +1,17 @@
-import { isWhole } from '../../ceiling/section.ts';
+import { cleatFootOf, isWhole, seatOf } from '../../ceiling/section.ts';
 import type { Section } from '../../ceiling/model.ts';
 import { isFiberboard } from '../../job/fiberboard.ts';
-import type { Rabbet } from '../../job/model.ts';
+import type { Bottom, Rabbet } from '../../job/model.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 
 /** The section as it will stand, in ticks: widths across, heights measured down from the ceiling. */
 export interface SectionShape {
     readonly innerWidth: Ticks; readonly outerWidth: Ticks; readonly depth: Ticks;
+    /** What the bottom goes up into; null where it lies under the sides. */
+    readonly channel: Ticks | null;
     readonly side: { readonly thickness: Ticks; readonly top: Ticks; readonly height: Ticks; readonly rabbet: Rabbet | null };
     readonly blocking: { readonly width: Ticks; readonly thickness: Ticks };
-    readonly bottom: { readonly width: Ticks; readonly thickness: Ticks; readonly top: Ticks; readonly ease: Ticks };
+    readonly bottom: { readonly place: Bottom['place']['value']; readonly width: Ticks; readonly thickness: Ticks; readonly top: Ticks; readonly ease: Ticks };
     readonly cleat: { readonly thickness: Ticks; readonly top: Ticks; readonly foot: Ticks } | null;
     readonly spacer: { readonly width: Ticks; readonly height: Ticks } | null;
     readonly trim: { readonly thickness: Ticks; readonly height: Ticks } | null;
@@ -22,15 +24,16 @@ export function shapeOf(section: Section): SectionShape | null {
     if (!isWhole(section)) return null;
     const { profile, cleatThickness, cleatHeight, spacerWidth, trimThickness, trimHeight } = section;
     const bottomThickness = section.bottomThickness.ticks;
-    // pushed up against the cleats: where these were set with another gauge, the bottom does not end flush, and is drawn so
-    const bottomTop = section.depth.ticks - (profile.cleats?.gauge?.value.ticks ?? bottomThickness);
+    // pushed up against what stops it: where cleats were set with another gauge, the bottom does not end flush, and is drawn so
+    const cleatFoot = cleatFootOf(section);
     const spacerHeight = profile.spacers?.height?.value.ticks;
     const shape: SectionShape = {
         innerWidth: section.innerWidth.ticks, outerWidth: section.outerWidth.ticks, depth: section.depth.ticks,
+        channel: section.channelWidth?.ticks ?? null,
         side: { thickness: section.sideThickness.ticks, top: section.heldDown.value.ticks, height: section.sideHeight.ticks, rabbet: profile.sides?.rabbet?.value ?? null },
         blocking: { width: section.blockingWidth.ticks, thickness: section.blockingThickness.ticks },
-        bottom: { width: section.bottomWidth.ticks, thickness: bottomThickness, top: bottomTop, ease: profile.bottom?.ease?.value ?? 0 },
-        cleat: cleatThickness && cleatHeight ? { thickness: cleatThickness.ticks, top: bottomTop - cleatHeight.ticks, foot: bottomTop } : null,
+        bottom: { place: profile.bottom?.place.value ?? 'between-sides', width: section.bottomWidth.ticks, thickness: bottomThickness, top: seatOf(section), ease: profile.bottom?.ease?.value ?? 0 },
+        cleat: cleatThickness && cleatHeight ? { thickness: cleatThickness.ticks, top: cleatFoot - cleatHeight.ticks, foot: cleatFoot } : null,
         spacer: spacerWidth && spacerHeight !== undefined ? { width: spacerWidth.ticks, height: spacerHeight } : null,
         sheet: new Set([...isFiberboard(profile.sides) ? ['side' as const] : [], ...isFiberboard(profile.cleats) ? ['cleat' as const] : [], ...isFiberboard(profile.bottom) ? ['bottom' as const] : [], ...isFiberboard(profile.trim) ? ['trim' as const] : []]),
         trim: trimThickness && trimHeight ? { thickness: trimThickness.ticks, height: trimHeight.ticks } : null,

@@ -62,13 +62,13 @@ function trim({ outerWidth, sheet }: SectionShape, { thickness, height }: NonNul
     return cutWood(sheet.has('trim'), `trim.${name}`, naming('trim', `Ceiling trim, ${name}`), corners, [corners], spot(view, side * (outerWidth / 2 + 3.4 * thickness), 1.5 * height));
 }
 
-function bottom({ bottom: { width, thickness, top, ease }, innerWidth, sheet }: SectionShape, view: SectionView, naming: Naming): Group {
+function bottom({ bottom: { width, thickness, top, ease }, channel, sheet }: SectionShape, view: SectionView, naming: Naming): Group {
     const half = width / 2;
     const eased = Math.min(ease, thickness, half);
     const corners: readonly Point[] = [[-half + eased, top], [half - eased, top], [half, top + eased], [half, top + thickness], [-half, top + thickness], [-half, top + eased]];
     const outline = corners.filter((_, i) => eased > 0 || (i !== 2 && i !== 5)).map(([x, y]) => spot(view, x, y));
     const drawn = cutWood(sheet.has('bottom'), 'bottom', naming('bottom', 'Bottom'), outline, [outline], spot(view, width * 0.06, top + thickness + width * 0.7));
-    if (width <= innerWidth) return drawn;
+    if (channel === null || width <= channel) return drawn;
     return { ...drawn, items: [...drawn.items, polygon(outline, 'wrong')] };
 }
 
@@ -108,6 +108,12 @@ function cornerOf(rabbet: Rabbet, [back, face]: Stretch, [top, foot]: Stretch): 
     return [rabbet.edge.endsWith('back') ? back : face, rabbet.edge.startsWith('lower') ? foot : top];
 }
 
+/** Lower edges of the crossing beam, and from where they are seen: those of its sides, and of a bottom that lies under them. */
+function undersides({ bottom, outerWidth, depth }: SectionShape): readonly Point[] {
+    if (bottom.place !== 'under-sides') return [[outerWidth / 2, depth]];
+    return [[Math.max(outerWidth, bottom.width) / 2, depth], [Math.max(outerWidth, bottom.width) / 2, bottom.top]];
+}
+
 /** Edges seen beyond the cut: of the crossing beam and its trim, and of the band. */
 export function beyond(shape: SectionShape, view: SectionView, edges: { readonly crossed: boolean; readonly bandEdge: number | null }): Group {
     const lines: Item[] = [];
@@ -115,7 +121,7 @@ export function beyond(shape: SectionShape, view: SectionView, edges: { readonly
         const end = side < 0 ? view.left : view.right;
         const from = (x: number, y: number) => polyline([spot(view, side * x, y), [end, down(view, y)]], 'beyond');
         if (shape.trim !== null) lines.push(from(shape.outerWidth / 2 + shape.trim.thickness, shape.trim.height));
-        if (edges.crossed) lines.push(from(shape.outerWidth / 2, shape.depth));
+        if (edges.crossed) lines.push(...undersides(shape).map(([x, y]) => from(x, y)));
         if (edges.bandEdge !== null && edges.bandEdge > 0) {
             const past = edges.bandEdge > shape.depth ? 0 : shape.outerWidth / 2;
             lines.push(polyline([[across(view, side * past), down(view, edges.bandEdge)], [end, down(view, edges.bandEdge)]], 'beyond'));

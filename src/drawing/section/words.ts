@@ -69,14 +69,15 @@ export function partNotes(section: Section, shape: SectionShape, context: Sectio
         id: 'bottom', name: 'Bottom',
         words: [
             `${by(bottom.thickness, bottom.width)}${stockWords(profile.bottom?.stock)}`,
-            proud === 0 ? `${cleat ? 'up against the cleats' : 'between the sides'}, flush with ${cleat ? 'the sides' : 'them'}` : `ends ${f(Math.abs(proud))} ${proud > 0 ? 'below' : 'above'} the sides’ lower edge`,
-            ...(bottom.width > innerWidth ? [`does not go in: ${f(bottom.width - innerWidth)} too wide`] : []),
+            ...bottom.place === 'under-sides' ? [underSides(shape, f)] : bottom.place === 'in-rabbets' ? [`let ${f(side.rabbet?.width.ticks ?? 0)} into each side${proud === 0 ? ', flush with them' : ''}`] : [],
+            ...bottom.place !== 'between-sides' && proud === 0 ? [] : [proud === 0 ? `${cleat ? 'up against the cleats' : 'between the sides'}, flush with ${cleat ? 'the sides' : 'them'}` : `ends ${f(Math.abs(proud))} ${proud > 0 ? 'below' : 'above'} the sides’ lower edge`],
+            ...(shape.channel !== null && bottom.width > shape.channel ? [`does not go in: ${f(bottom.width - shape.channel)} too wide`] : []),
             ...(bottom.ease > 0 ? [`back edges eased ${f(bottom.ease)}`] : []),
             ...(profile.bottom?.biscuits ? [`${profile.bottom.biscuits.value.count} × ${profile.bottom.biscuits.value.size} biscuit${profile.bottom.biscuits.value.count === 1 ? '' : 's'} in each butt joint`] : []),
         ],
         spots: [spot(view, bottom.width * 0.33, bottom.top + bottom.thickness * 0.55)],
     });
-    if (side.rabbet) {
+    if (side.rabbet && bottom.place !== 'in-rabbets') {
         const { width, height, edge } = side.rabbet;
         const lower = edge.startsWith('lower');
         const back = edge.endsWith('back');
@@ -91,6 +92,11 @@ export function partNotes(section: Section, shape: SectionShape, context: Sectio
         beside.push({ id: 'band', name: 'Band, beyond', words: [below === 0 ? 'flush with the beams' : `${f(Math.abs(below))} ${below > 0 ? 'lower' : 'higher'} than the beams`], spots: [[view.right - 10, down(view, context.bandEdge)]] });
     }
     return { inside, beside };
+}
+
+function underSides({ bottom, outerWidth }: SectionShape, f: (ticks: Ticks) => string): string {
+    const beyond = (bottom.width - outerWidth) / 2;
+    return beyond === 0 ? 'under the sides, flush with their faces' : `under the sides, ${f(Math.abs(beyond))} ${beyond > 0 ? 'beyond' : 'short of'} the face of each`;
 }
 
 function stockWords(stock: Given<Stock> | undefined): string {

@@ -169,7 +169,6 @@ function ringOf(profiles: readonly ast.Profile[], closing: ast.Ref): Raised {
 function checkSection(declaration: ast.Profile, reading: Reading, sound: boolean, raise: (raised: Raised) => void): void {
     const { block } = reading;
     if (!sound || block.blocks.has('blocking') || reading.lost('blocking', undefined) || !block.blocks.has('bottom') || declaration.body === undefined) return;
-    if (reading.inner('bottom')?.word('place')?.value !== 'between-sides') return;
     raise({ rule: 'not-said', at: sourceOfProperty(declaration, 'name'), message: `${quoted(declaration.name)} has no ${quoted('blocking')}, and the blocking is as wide as the beam is inside. Say its stock: blocking { stock ... }.` });
 }
 

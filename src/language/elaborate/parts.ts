@@ -11,10 +11,19 @@ export function readParts(profile: Reading, home: ast.Profile): Pick<Profile, 'b
         const inner = profile.inner(name);
         return inner && read(inner, home);
     };
+    const sides = part('sides', readSides), bottom = part('bottom', readBottom);
     return {
-        blocking: part('blocking', readBlocking), spacers: part('spacers', readSpacers), sides: part('sides', readSides),
-        cleats: part('cleats', readCleats), bottom: part('bottom', readBottom), trim: part('trim', readTrim),
+        blocking: part('blocking', readBlocking), spacers: part('spacers', readSpacers), sides: sides && withRabbetFor(bottom, sides),
+        cleats: part('cleats', readCleats), bottom, trim: part('trim', readTrim),
     };
+}
+
+/** A bottom that is let into the sides so far wants a rabbet there, as high as it is thick: where nobody says one, it is that. */
+function withRabbetFor(bottom: Bottom | undefined, sides: Sides): Sides {
+    const thickness = bottom?.stock?.value.thickness;
+    if (bottom?.place.value !== 'in-rabbets' || !bottom.letIn || !thickness || sides.rabbet) return sides;
+    const { letIn } = bottom;
+    return { ...sides, rabbet: { ...letIn, value: { width: letIn.value, height: thickness.value, edge: 'lower-back', widthAt: letIn.at, heightAt: thickness.at } } };
 }
 
 /** What every part cut from a board has. Undefined where its width cannot be known. */
@@ -60,7 +69,9 @@ function readCleats(part: Reading, home: ast.Profile): Cleats | undefined {
 function readBottom(part: Reading, home: ast.Profile): Bottom | undefined {
     const board = readBoard(part, home), place = part.word<Bottom['place']['value']>('place'), gap = part.range('gap'), press = part.length('press');
     const ease = part.length('ease'), biscuits = biscuitsOf(part), nails = part.fasteners('nails');
-    return board && place && gap && !part.lost('press', press) ? { ...board, place, gap, ease, biscuits, press, nails } : undefined;
+    const overhang = part.measure('place', undefined, 'overhang'), letIn = part.measure('place', undefined, 'let-in');
+    if (!board || !place || !gap || part.lost('press', press)) return undefined;
+    return { ...board, place, ...place.value === 'under-sides' && { overhang }, ...place.value === 'in-rabbets' && { letIn }, gap, ease, biscuits, press, nails };
 }
 
 function biscuitsOf(part: Reading): Bottom['biscuits'] {

@@ -59,8 +59,8 @@ export abstract class Values {
     }
 
     /** A length that keeps its tolerance. `cause` names what pushes it off; not given: the property of its owner. */
-    measure(name: string, cause?: string): Given<Measure> | undefined {
-        return this.given(this.found(name), found => this.measured(found, found.known, '', cause));
+    measure(name: string, cause?: string, mod?: string): Given<Measure> | undefined {
+        return this.given(this.found(name, mod), found => this.measured(found, found.known, '', cause));
     }
 
     word<T extends string>(name: string, mod?: string): Given<T> | undefined {

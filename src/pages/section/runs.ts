@@ -103,14 +103,14 @@ function channelCases(run: Run, ceiling: Ceiling): readonly ToleranceCase[] {
     if (!allowed || !(allowed.value > 0) || crossing.lines.length === 0) return [];
     const f = fineSizes(job), { worst, usual, settings } = shareOfEach(run, allowed.value);
     const byFit = new Map<string, typeof run.lines[number][]>();
-    for (const line of run.lines) {
+    for (const line of run.lines.filter(({ section }) => section.fit)) {
         const gap = line.section.profile.bottom?.gap.value;
-        const key = `${line.section.fit.ticks} ${gap?.least} ${gap?.most}`;
+        const key = `${line.section.fit!.ticks} ${gap?.least} ${gap?.most}`;
         byFit.set(key, [...byFit.get(key) ?? [], line]);
     }
     return [...byFit.values()].flatMap((lines): ToleranceCase[] => {
         const { fit, profile: { bottom } } = lines[0]!.section, gap = bottom?.gap.value;
-        if (!bottom || !gap) return [];
+        if (!bottom || !gap || !fit) return [];
         const least = fit.ticks - worst, most = fit.ticks + worst, named = linesNamed(lines.map(line => line.name));
         const isWrong = usual - fit.ticks > EASED_IN_PLACE || fit.ticks + usual - gap.most > EASED_IN_PLACE;
         const reasons: Reason[] = [

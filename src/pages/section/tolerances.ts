@@ -29,14 +29,14 @@ export function fineSizes(job: JobSettings): (ticks: number) => string {
 
 /** The bottom between the sides: where it jams, and where the gap shows. */
 export function fitCase(section: Section, job: JobSettings): ToleranceCase | undefined {
-    const built = fitAsBuilt(section, job), { bottom } = section.profile, { innerWidth, bottomWidth } = section;
-    if (!built || !bottom || !innerWidth || !bottomWidth) return undefined;
+    const built = fitAsBuilt(section, job), { bottom } = section.profile, { channelWidth, bottomWidth } = section;
+    if (!built || !bottom || !channelWidth || !bottomWidth) return undefined;
     const f = fineSizes(job), gap = bottom.gap.value;
     const { fit, worst, usual, paint, paintCounts } = built;
     const figures = (reach: { least: number; most: number }) => [f(reach.least), f(reach.most)] as const;
     const isSame = worst.least === worst.most;
     const reasons: Reason[] = [
-        { words: t('Between the sides: {0}', sized(innerWidth.ticks, worstCase(innerWidth.tolerance), job)), ...at(innerWidth.why.terms[0]?.at) },
+        { words: t(bottom.place.value === 'in-rabbets' ? 'Between the rabbets: {0}' : 'Between the sides: {0}', sized(channelWidth.ticks, worstCase(channelWidth.tolerance), job)), ...at(channelWidth.why.terms[0]?.at) },
         { words: t('Bottom: {0}', sized(bottomWidth.ticks, worstCase(bottomWidth.tolerance), job)), ...at(bottomWidth.why.terms[0]?.at) },
         { words: t('The gap that is asked for, in all: {0} to {1}', f(gap.least), f(gap.most)), at: bottom.gap.at },
         paintCounts ? { words: t('Paint on the two edges of the bottom: {0} to {1}', f(paint.least), f(paint.most)), at: job.paintFilm.at }
@@ -135,8 +135,8 @@ function causeWords(cause: string): string {
 }
 
 /** What both widths owe to one cause, and so do not owe to each other. */
-function cancelled({ innerWidth, bottomWidth, fit }: Section, f: (ticks: number) => string): readonly Reason[] {
+function cancelled({ channelWidth, bottomWidth, fit }: Section, f: (ticks: number) => string): readonly Reason[] {
     const left = new Set(fit?.tolerance.map(({ cause }) => cause));
-    return (innerWidth?.tolerance ?? []).filter(({ cause }) => !left.has(cause) && bottomWidth?.tolerance.some(other => other.cause === cause))
+    return (channelWidth?.tolerance ?? []).filter(({ cause }) => !left.has(cause) && bottomWidth?.tolerance.some(other => other.cause === cause))
         .map(({ cause, reach }) => ({ words: t('{0}: {1} either way on both, off together, so that it cancels', causeWords(cause), f(Math.abs(reach))) }));
 }

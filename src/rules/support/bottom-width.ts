@@ -13,12 +13,12 @@ const FINEST = { 'feet-inches': inches('1/128'), 'millimeters': millimeters('0.1
  * The widest bottom of which nothing is left to say: it leaves the least gap, and room for what the text says may be off
  * and for paint where that counts. By the steps of the tape where the gap allows that. Undefined where no width does it.
  */
-export function bottomThatFits({ profile: { bottom }, innerWidth, fit }: Section, job: JobSettings): Ticks | undefined {
-    if (!bottom || !innerWidth || !fit) return undefined;
+export function bottomThatFits({ profile: { bottom }, channelWidth, fit }: Section, job: JobSettings): Ticks | undefined {
+    if (!bottom || !channelWidth || !fit) return undefined;
     const { least, most } = bottom.gap.value;
     const counted = fit.tolerance.length > 0 || job.paintFilm.said;
-    const widest = innerWidth.ticks - (counted ? Math.max(least, Math.ceil(worstCase(fit.tolerance) + 2 * job.paintFilm.value.most)) : least);
+    const widest = channelWidth.ticks - (counted ? Math.max(least, Math.ceil(worstCase(fit.tolerance) + 2 * job.paintFilm.value.most)) : least);
     const width = [1, job.cutTo.value, FINEST[job.show.value]].map(step => roundDown(widest, step))
-        .find(one => spelled(one, job) !== undefined && innerWidth.ticks - one <= most);
+        .find(one => spelled(one, job) !== undefined && channelWidth.ticks - one <= most);
     return width !== undefined && width > 0 ? width : undefined;
 }
