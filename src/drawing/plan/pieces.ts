@@ -6,6 +6,8 @@ import { toX, toY, type PlanView } from './view.ts';
 
 /** From the ceiling down to the eye, as the pieces lie: what comes later covers what came before. */
 const ORDER: readonly Part[] = ['blocking', 'bottom', 'spacer', 'cleat', 'trim', 'side', 'band'];
+/** The same where bottoms lie under the sides. */
+const ORDER_UNDER: readonly Part[] = ['blocking', 'trim', 'side', 'bottom', 'spacer', 'cleat', 'band'];
 
 export interface PieceLook { readonly show: Show; readonly fileName: FileName; /** Spacers and cleats shown by hidden lines. */ readonly hidden: boolean }
 
@@ -14,8 +16,14 @@ export interface PieceLook { readonly show: Show; readonly fileName: FileName; /
  * where the scale leaves no room for hidden lines and there is nothing to see of it.
  */
 export function pieces(all: readonly Piece[], view: PlanView, { show, fileName, hidden }: PieceLook): readonly Group[] {
-    return ORDER.map(part => group(`pieces.${part}`, {}, all.filter(piece => piece.part === part).map(piece =>
+    return (liesUnder(all) ? ORDER_UNDER : ORDER).map(part => group(`pieces.${part}`, {}, all.filter(piece => piece.part === part).map(piece =>
         group(piece.id, { title: pieceTitle(piece, show), piece: piece.id, part, source: sourceReference(piece.source, fileName) }, pieceItems(piece, view, hidden)))));
+}
+
+/** Beams that meet flush have their bottoms all in one plane, so one tells of all. */
+function liesUnder(all: readonly Piece[]): boolean {
+    const side = all.find(({ part }) => part === 'side'), bottom = side && all.find(({ part, line }) => part === 'bottom' && line === side.line);
+    return bottom !== undefined && bottom.box.top >= side!.box.foot;
 }
 
 const NAMES: Readonly<Record<Part, string>> = {

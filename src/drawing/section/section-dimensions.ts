@@ -30,12 +30,13 @@ export function sectionDimensions(shape: SectionShape, show: Show, at: { readonl
     const underside = level('underside', 'Lips, grooves and inner width, at the underside', [-outerWidth / 2, ...(side.rabbet ? [-from] : []), -innerWidth / 2, innerWidth / 2, ...(side.rabbet ? [from] : []), outerWidth / 2]);
     const bottomOnly = bottom.width === innerWidth || bottom.width === outerWidth && bottom.place === 'under-sides' ? [] : [level('bottom', 'Width of the bottom', bottom.place === 'under-sides'
         ? [-bottom.width / 2, -outerWidth / 2, outerWidth / 2, bottom.width / 2] : [-bottom.width / 2, bottom.width / 2])];
+    const widest = bottom.place === 'under-sides' ? Math.max(outerWidth, bottom.width) : outerWidth;
     const right = rightMarks.length > 2 ? upright('trim', 'Trim and groove', rightMarks) : [];
     const some = (strings: readonly (readonly DimensionString[])[]) => strings.filter(variants => variants.length > 0);
     return {
         left: layStack('left', some(left), SIZE, CLEAR),
         right: right.length > 0 ? layStack('right', [right], SIZE, CLEAR) : null,
-        foot: layStack('foot', some([underside, ...bottomOnly, level('width', 'Width of the beam', [-outerWidth / 2, outerWidth / 2])]), SIZE, CLEAR),
+        foot: layStack('foot', some([underside, ...bottomOnly, level('width', 'Width of the beam', [-widest / 2, widest / 2])]), SIZE, CLEAR),
     };
 }
 
