@@ -40,6 +40,6 @@ test('lengths, shares, times and gauges are read in their units', () => {
 test('what is not computed is read with what it makes wrong', () => {
     expect(of('Room.survey').notComputed).toEqual([{ words: 'what the survey of the ceiling says', spoils: 'nothing' }]);
     expect(of('Room.trim').notComputed).toMatchObject([{ spoils: { parts: ['trim'] } }]);
-    expect(of('Perimeter.kind').notComputed).toMatchObject([{ only: ['half-beam'], spoils: 'told' }]);
+    expect(of('Trim.corners').notComputed).toMatchObject([{ only: ['coped'], spoils: 'told' }]);
     expect(of('Fixture.value').notComputed.map(({ only }) => only)).toEqual([['casing'], ['cabinet'], ['soffit'], ['pocket']]);
 });
