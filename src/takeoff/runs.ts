@@ -39,7 +39,7 @@ export function stretchesOf(setting: Setting, line: Line, part: 'bottom' | 'bloc
 /** From the edge of the piece that runs through before it to the edge of the one after it: the coffer, and at each crossing `endTerms`. At the band or wall: to its face. */
 function cutBetween(setting: Setting, line: Line, { exact, cut }: Pair): Stretch {
     const { strip, meets, cuts } = exact, from = Math.round(exact.from), to = Math.round(exact.to);
-    const met = meets.flatMap((name, i) => { const beam = cuts[i] === 'between' && name !== null ? setting.beam(name) : undefined; return beam ? [{ name, section: beam.section }] : []; });
+    const met = meets.flatMap((name, i) => { const beam = cuts[i] === 'between' && name !== null ? setting.beam(name) : undefined; return beam && name !== null ? [{ name, section: beam.section }] : []; });
     const beyond = met.map(other => Math.round(strip.why.find(({ what, of }) => what === 'end' && of === other.name)?.ticks ?? 0));
     const clear = Math.round(strip.why.find(({ what }) => what === 'clear')!.ticks);
     // an odd tick of play is on one side of the bottom
