@@ -2,7 +2,7 @@ import { fitAsBuilt } from '../../ceiling/fit.ts';
 import type { Section } from '../../ceiling/model.ts';
 import type { ToleranceFigure, Zone } from '../../drawing/tolerance/model.ts';
 import { isFiberboard } from '../../job/fiberboard.ts';
-import type { JobSettings } from '../../job/model.ts';
+import type { Bottom, JobSettings } from '../../job/model.ts';
 import type { Tolerance } from '../../quantity/measure.ts';
 import { minus, rootSumSquare, worstCase } from '../../quantity/tolerance.ts';
 import type { Source } from '../../provenance/source.ts';
@@ -36,7 +36,7 @@ export function fitCase(section: Section, job: JobSettings): ToleranceCase | und
     const figures = (reach: { least: number; most: number }) => [f(reach.least), f(reach.most)] as const;
     const isSame = worst.least === worst.most;
     const reasons: Reason[] = [
-        { words: t(bottom.place.value === 'in-rabbets' ? 'Between the rabbets: {0}' : 'Between the sides: {0}', sized(channelWidth.ticks, worstCase(channelWidth.tolerance), job)), ...at(channelWidth.why.terms[0]?.at) },
+        { words: between(bottom, sized(channelWidth.ticks, worstCase(channelWidth.tolerance), job)), ...at(channelWidth.why.terms[0]?.at) },
         { words: t('Bottom: {0}', sized(bottomWidth.ticks, worstCase(bottomWidth.tolerance), job)), ...at(bottomWidth.why.terms[0]?.at) },
         { words: t('The gap that is asked for, in all: {0} to {1}', f(gap.least), f(gap.most)), at: bottom.gap.at },
         paintCounts ? { words: t('Paint on the two edges of the bottom: {0} to {1}', f(paint.least), f(paint.most)), at: job.paintFilm.at }
@@ -54,6 +54,10 @@ export function fitCase(section: Section, job: JobSettings): ToleranceCase | und
         },
         ...verdict(worst, gap, f, isSame), reasons,
     };
+}
+
+function between({ place }: Bottom, width: string): string {
+    return place.value === 'in-rabbets' ? t('Between the rabbets: {0}', width) : t('Between the sides: {0}', width);
 }
 
 /** What stands beside each other where a bottom goes between sides. */
