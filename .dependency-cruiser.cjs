@@ -3,6 +3,8 @@
 
 /** Folder under src: the folders it may use, besides itself. */
 const mayUse = {
+    // what somebody wrote, made fit for the place it goes to
+    text: [],
     quantity: [],
     data: ['quantity'],
     // points, lines and polygons of whole numbers: knows no wood
@@ -17,17 +19,17 @@ const mayUse = {
     cutting: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // what has no rate is what the estimate finds none for
     rules: ['estimate', 'dryfit', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
-    drawing: ['dryfit', 'sawing', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    drawing: ['text', 'dryfit', 'sawing', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     dryfit: ['arrangement', 'plane', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // boards in the order and at the settings of the saw
     sawing: ['cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     estimate: ['cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     pipeline: ['estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
-    report: ['pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    report: ['text', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // other programs' formats, as bytes: DXF, glTF, IFC, PDF
-    exports: ['report', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    exports: ['text', 'report', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // what a pane shows and prints, as markup; runs in the server, the command line and the pane itself
-    pages: ['exports', 'report', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    pages: ['text', 'exports', 'report', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // what the text says, and nothing of what follows from it
     language: ['job', 'findings', 'provenance', 'quantity', 'data'],
 };
@@ -62,7 +64,7 @@ module.exports = {
         // the extension runs in the editor and must stay thin: it shares the names of the messages with the server, no more
         { name: 'thin-extension', severity: 'error', from: { path: folder(['extension']) }, to: { path: '^src/', pathNot: ['^src/extension/', '^src/server/messages\\.ts$', '^src/panes/messages\\.ts$'] } },
         // what runs inside a pane shows what it is sent
-        { name: 'thin-panes', severity: 'error', from: { path: folder(['panes']) }, to: { path: '^src/', pathNot: ['^src/panes/', '^src/pages/', '^src/drawing/', '^src/provenance/', '^src/quantity/', '^src/takeoff/model\\.ts$', '^src/server/messages\\.ts$'] } },
+        { name: 'thin-panes', severity: 'error', from: { path: folder(['panes']) }, to: { path: '^src/', pathNot: ['^src/panes/', '^src/pages/', '^src/drawing/', '^src/text/', '^src/provenance/', '^src/quantity/', '^src/takeoff/model\\.ts$', '^src/server/messages\\.ts$'] } },
         { name: 'server-directions', severity: 'error', from: { path: folder(['server']) }, to: { path: folder(['cli', 'extension', 'build']) } },
         {
             name: 'cli-directions', comment: 'the one exception is the command that becomes the server', severity: 'error',

@@ -6,6 +6,7 @@ import { nodeFiles } from './file-system.ts';
 import { ProcessInterrupts } from './interrupts.ts';
 import { run } from './program.ts';
 import { MOST_BYTES, reasonOf } from './read-text.ts';
+import { terminalLines } from '../text/terminal.ts';
 import { unfinished } from './replace-file.ts';
 
 const interrupts = new ProcessInterrupts();
@@ -38,7 +39,7 @@ function outputLost(error: NodeJS.ErrnoException): void {
 
 function giveUp(why: string): never {
     try {
-        process.stderr.write(`cofferwright: ${why}\n`);
+        process.stderr.write(terminalLines([`cofferwright: ${why}`]));
     } finally {
         process.exit(EXIT.usage);
     }
@@ -55,7 +56,7 @@ async function serveEditor(): Promise<never> {
 function internal(error: unknown): void {
     // Output that goes to a file is written at once, and fails here; files that the program writes are looked after where it does.
     if ((error as NodeJS.ErrnoException | undefined)?.syscall === 'write') return outputLost(error as NodeJS.ErrnoException);
-    process.stderr.write(`cofferwright: this is a mistake in the program, not in your files.\n${error instanceof Error ? error.stack : String(error)}\n`);
+    process.stderr.write(terminalLines(['cofferwright: this is a mistake in the program, not in your files.', ...(error instanceof Error ? error.stack ?? '' : String(error)).split('\n')]));
     process.exit(EXIT.internal);
 }
 

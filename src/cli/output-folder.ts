@@ -2,6 +2,9 @@ import { createHash } from 'node:crypto';
 import { join, relative, resolve } from 'node:path';
 import { destinationOf, mustNotLeadOut, type Destination } from './destination.ts';
 import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
+import type { FileName } from '../text/file-name.ts';
+import type { Content } from '../text/fit.ts';
+import { terminalLines } from '../text/terminal.ts';
 import type { FileSystem } from './file-system.ts';
 import type { World } from './world.ts';
 import { MadeFiles } from './made-files.ts';
@@ -14,7 +17,7 @@ export interface OutputOptions {
     /** Replaces also what this program has not made. */
     readonly force?: boolean;
 }
-export interface OutputFile { readonly name: string; readonly content: string | Uint8Array }
+export interface OutputFile { readonly name: FileName; readonly content: Content }
 
 /**
  * A folder that files are made in. A file that is there already is replaced only where this program has made it and nobody
@@ -51,7 +54,7 @@ export class OutputFolder {
         for (const { name, bytes, to, same } of planned) {
             try {
                 if (!same) await replaceFile(this.world.disk, to.path, bytes, to.before);
-                this.world.terminal.result(`${this.nameOf(join(this.folder, name))}\n`);
+                this.world.terminal.result(terminalLines([this.nameOf(join(this.folder, name))]));
             } catch (error) {
                 this.leave(name, error);
             }

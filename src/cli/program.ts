@@ -15,6 +15,7 @@ import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
 import type { World } from './world.ts';
 import { codeOfStop } from './interrupts.ts';
 import { openTerminal, type ColorChoice } from './terminal.ts';
+import { terminalLines } from '../text/terminal.ts';
 import { version } from './version.ts';
 
 export interface Surroundings extends Omit<World, 'terminal'>, Pick<NodeJS.Process, 'stdout' | 'stderr' | 'env'> {
@@ -43,7 +44,7 @@ export async function run(argv: readonly string[], world: Surroundings): Promise
         if (!(error instanceof UsageError)) throw error;
         const terminal = openTerminal(program.opts<{ color: ColorChoice }>().color, world);
         terminal.progress('');
-        terminal.say(`${terminal.chatterPaint.error('cofferwright:')} ${error.message}`);
+        terminal.say(`${terminal.paint.error('cofferwright:')} ${error.message}`);
         return EXIT.usage;
     }
 }
@@ -55,7 +56,7 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
         .description(ABOUT).version(version, '-V, --version').addHelpText('after', NOTES)
         .addOption(new Option('--color <when>', 'color the output').choices(['auto', 'always', 'never']).default('auto'))
         .showHelpAfterError('(see --help)').exitOverride()
-        .configureOutput({ writeOut: text => { world.stdout.write(text); }, writeErr: text => { world.stderr.write(text); } });
+        .configureOutput({ writeOut: text => { world.stdout.write(text); }, writeErr: text => { world.stderr.write(terminalLines(text.trimEnd().split('\n'))); } });
     const withFiles = (name: string, about: string): Command => program.command(name).description(about)
         .argument('[files...]', 'files or folders; - is standard input')
         .option('--stdin-file-path <path>', 'where the text on standard input belongs');

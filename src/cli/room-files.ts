@@ -1,9 +1,10 @@
 import { setImmediate } from 'node:timers/promises';
 import type { Ceiling } from '../ceiling/model.ts';
 import { EXIT, UsageError, worst, type ExitCode } from './exit-code.ts';
-import { fileNameOf } from '../pages/shared/file-name.ts';
+import { fileNameOf, type FileName } from '../text/file-name.ts';
 import { isSound, standingOf, type Standing } from '../pipeline/standing.ts';
 import { standingNotice } from '../report/standing.ts';
+import type { Content } from '../text/fit.ts';
 import { FileNames } from './file-names.ts';
 import { foundBehind, passedBy, roomsMaybeLost } from './houses.ts';
 import { openAsked, type Asked } from './input.ts';
@@ -17,7 +18,7 @@ export interface RoomFilesOptions extends Asked, OutputOptions {
 }
 
 /** A file made from a room. `names`: without its ending, the one that is wanted most first; another is taken where that is used already. */
-export interface RoomFile { readonly names: readonly string[]; readonly ending: string; readonly content: string | Uint8Array }
+export interface RoomFile { readonly names: readonly string[]; readonly ending: string; readonly content: Content }
 
 /** Writes files for every room that was asked for, says their names, and what could not be made. `doing`: "Drawing". */
 export async function writeRoomFiles(
@@ -58,6 +59,6 @@ export async function writeRoomFiles(
 }
 
 /** The wishes one after the other, then the last one with a number. */
-function nameOf({ names, ending }: RoomFile, n: number): string {
+function nameOf({ names, ending }: RoomFile, n: number): FileName {
     return fileNameOf(names[n - 1] ?? `${names.at(-1)!}-${n - names.length + 1}`, ending);
 }

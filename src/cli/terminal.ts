@@ -1,17 +1,17 @@
 import { styleText } from 'node:util';
-import { noPaint, type Paint } from '../report/look.ts';
+import { paint, type Paint } from '../report/look.ts';
+import type { Printed } from '../text/fit.ts';
+import { terminalLine, withStyles, type Style } from '../text/terminal.ts';
 
 /** Where results and chatter go. Results are what was asked for; everything else is chatter. */
 export interface Terminal {
     /** Standard output. */
-    result(text: string): void;
-    /** Standard error, a line. */
-    say(text: string): void;
+    result(text: Printed): void;
+    /** Standard error, a line; what is in it is cleaned. */
+    say(line: string): void;
     /** Overwrites one line of standard error, or clears it; does nothing where nobody watches. */
     progress(text: string): void;
     readonly paint: Paint;
-    /** The same for standard error. */
-    readonly chatterPaint: Paint;
 }
 
 export type ColorChoice = 'auto' | 'always' | 'never';
@@ -19,18 +19,18 @@ export type ColorChoice = 'auto' | 'always' | 'never';
 export function openTerminal(color: ColorChoice, { stdout, stderr, env }: Pick<NodeJS.Process, 'stdout' | 'stderr' | 'env'>): Terminal {
     const watched = stderr.isTTY === true;
     let shown = '';
+    const ofResult = wantsColor(color, stdout.isTTY === true, env) ? codeOf : none, ofChatter = wantsColor(color, watched, env) ? codeOf : none;
     const clear = (): void => { if (shown !== '') stderr.write('\r\u001b[2K'); shown = ''; };
     return {
-        result: text => { clear(); stdout.write(text); },
-        say: text => { clear(); stderr.write(`${text}\n`); },
+        result: text => { clear(); stdout.write(withStyles(text, ofResult)); },
+        say: line => { clear(); stderr.write(`${withStyles(terminalLine(line), ofChatter)}\n`); },
         progress: text => {
             if (!watched || text === shown) return;
             clear();
             shown = text;
-            stderr.write(text);
+            stderr.write(withStyles(terminalLine(text), none));
         },
-        paint: wantsColor(color, stdout.isTTY === true, env) ? colors : noPaint,
-        chatterPaint: wantsColor(color, watched, env) ? colors : noPaint,
+        paint,
     };
 }
 
@@ -42,7 +42,11 @@ export function wantsColor(choice: ColorChoice, isTerminal: boolean, env: NodeJS
     return isTerminal && env.TERM !== 'dumb';
 }
 
-/** Without asking the stream: that has been done above. */
-const style = (...format: ('red' | 'yellow' | 'cyan' | 'bold' | 'dim')[]) => (text: string): string => styleText(format, text, { validateStream: false });
+const FORMATS = { error: ['red', 'bold'], warning: ['yellow', 'bold'], hint: ['cyan'], strong: ['bold'], faint: ['dim'] } as const satisfies Record<Style, readonly string[]>;
+const none = (): string => '';
 
-const colors: Paint = { error: style('red', 'bold'), warning: style('yellow', 'bold'), hint: style('cyan'), strong: style('bold'), faint: style('dim') };
+/** What a terminal is told before and after words of a style; without asking the stream, that has been done above. */
+function codeOf(style: Style, begins: boolean): string {
+    const [before, after] = styleText([...FORMATS[style]], '|', { validateStream: false }).split('|');
+    return begins ? before! : after!;
+}

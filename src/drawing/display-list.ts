@@ -1,5 +1,5 @@
 import type { Part } from '../takeoff/model.ts';
-import { cleanText } from './text/clean-text.ts';
+import { cleanText } from '../text/clean-text.ts';
 import type { Paper } from './paper.ts';
 import type { PenName } from './pens.ts';
 import type { Tone } from './themes.ts';

@@ -8,6 +8,8 @@ import type { Standing } from '../pipeline/standing.ts';
 import type { Source } from '../provenance/source.ts';
 import type { TakeOff } from '../takeoff/model.ts';
 import type { PaneKind } from './kinds.ts';
+import type { Content } from '../text/fit.ts';
+import type { FileName } from '../text/file-name.ts';
 
 /**
  * A kind of page: what it takes from a room, and the files it can be kept as. It runs in the server and in the command
@@ -74,4 +76,4 @@ export interface Wishes {
 export type ExportFormat = 'html' | 'svg' | 'csv' | 'json' | 'pdf' | 'dxf' | 'gltf' | 'ifc' | 'bid' | 'labels';
 
 /** A file to keep. `name`: with its ending, of letters, digits and hyphens. */
-export interface Exported { readonly name: string; readonly bytes: string | Uint8Array }
+export interface Exported { readonly name: FileName; readonly bytes: Content }

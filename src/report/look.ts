@@ -1,3 +1,6 @@
+import { cleanText } from '../text/clean-text.ts';
+import { styled, type Style } from '../text/terminal.ts';
+
 /** How a report names files and shows words: given by whoever prints it. */
 export interface Files {
     /** The path to show for a file, with forward slashes: relative where it lies below. */
@@ -6,27 +9,20 @@ export interface Files {
     textOf(uri: string): string | undefined;
 }
 
-/** Color on a terminal; words are never told apart by color alone. */
-export interface Paint {
-    error(text: string): string;
-    warning(text: string): string;
-    hint(text: string): string;
-    strong(text: string): string;
-    faint(text: string): string;
-}
+/** Sets words off on a terminal; words are never told apart by that alone. */
+export type Paint = Readonly<Record<Style, (text: string) => string>>;
 const same = (text: string): string => text;
 export const noPaint: Paint = { error: same, warning: same, hint: same, strong: same, faint: same };
-
-/** Somebody's words, fit for a terminal and for one line: no control characters, no marks that reverse the reading order. */
-export function cleanLine(text: string): string {
-    return text.replace(/\s+/g, ' ').replace(/[\p{Cc}\p{Cf}\p{Cs}]/gu, '');
-}
+/** Marks that the terminal turns into colors. */
+export const paint: Paint = {
+    error: text => styled('error', text), warning: text => styled('warning', text), hint: text => styled('hint', text), strong: text => styled('strong', text), faint: text => styled('faint', text),
+};
 
 /** Breaks a paragraph at spaces, to lines of at most `width` characters where its words allow it; never inside a length. */
 export function wrap(text: string, width: number): string[] {
     const lines: string[] = [];
     let line = '';
-    for (const word of cleanLine(text).trim().split(/(?<!\d'?|\bx) | (?!\d|mm\b|x\b)/)) {
+    for (const word of cleanText(text).trim().split(/(?<!\d'?|\bx) | (?!\d|mm\b|x\b)/)) {
         if (line !== '' && line.length + 1 + word.length > width) { lines.push(line); line = word; }
         else line = line === '' ? word : `${line} ${word}`;
     }

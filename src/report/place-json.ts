@@ -26,8 +26,3 @@ export function sourceJson(source: Source, files: Files): SourceJson {
     const { line, character } = source.range.start;
     return { file: files.nameOf(source.uri), line: line + 1, column: character + 1 };
 }
-
-/** The one way JSON is written here: two spaces, a line end at the end. `Shape` is what its published schema is made from. */
-export function printJson<Shape>(value: Shape): string {
-    return `${JSON.stringify(value, null, 2)}\n`;
-}

@@ -1,7 +1,10 @@
 import { isSound, standingTogether, type Standing } from '../pipeline/standing.ts';
-import { printCsv, type Cell } from './csv.ts';
+import type { Cell } from '../text/csv.ts';
+import { printCsv } from '../text/csv.ts';
 import type { RoomPieces } from './house.ts';
-import { cleanLine, counted, wrap, type Paint } from './look.ts';
+import { counted, wrap, type Paint } from './look.ts';
+import { cleanText } from '../text/clean-text.ts';
+import type { CsvText } from '../text/fit.ts';
 
 /** What stands over everything that may not be built from, bought or sold as it is. */
 export const NOT_AS_IT_STANDS = 'Not to be built from as it stands';
@@ -9,7 +12,7 @@ const MOST_TOLD = 12, MOST_IN_A_CELL = 3;
 
 /** One line for everything that is wrong or not computed, with its place: `den.coffer:12:5: Not computed yet: …`. */
 export function standingLines({ errors, notComputed }: Standing, most = MOST_TOLD): string[] {
-    const all = [...errors.map(one => `${one.place}: ${one.message} [${one.rule}]`), ...notComputed.map(one => `${one.place}: ${one.message}`)].map(cleanLine);
+    const all = [...errors.map(one => `${one.place}: ${one.message} [${one.rule}]`), ...notComputed.map(one => `${one.place}: ${one.message}`)].map(cleanText);
     return all.length <= most ? all : [...all.slice(0, most), `and ${all.length - most} more: \`cofferwright check\` shows them`];
 }
 
@@ -38,7 +41,7 @@ export function standingOfRooms(rooms: readonly Pick<RoomPieces, 'standing'>[]):
 const STANDING_COLUMN = 'standing';
 
 /** A table of rows that stand as one of these does. What has no rows, and is not as it should be, has one that says so. */
-export function csvStanding(header: readonly string[], parts: readonly { readonly rows: readonly (readonly Cell[])[]; readonly standing: Standing }[]): string {
+export function csvStanding(header: readonly string[], parts: readonly { readonly rows: readonly (readonly Cell[])[]; readonly standing: Standing }[]): CsvText {
     return printCsv([...header, STANDING_COLUMN], parts.flatMap(({ rows, standing }) => {
         const cell = standingCell(standing);
         return rows.length === 0 && !isSound(standing) ? [[...header.map(() => null), cell]] : rows.map(row => [...row, cell]);

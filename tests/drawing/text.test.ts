@@ -5,7 +5,7 @@ import { create } from 'fontkit';
 import { describe, expect, test } from 'vitest';
 import { drawSheets } from '../../src/drawing/index.ts';
 import { countedFigures, drawnFractions, figure, figureWithUnit, sizeFigure, sizeWithUnit } from '../../src/drawing/figures.ts';
-import { cleanText } from '../../src/drawing/text/clean-text.ts';
+import { cleanText } from '../../src/text/clean-text.ts';
 import { fitText, wrapText } from '../../src/drawing/text/fit-text.ts';
 import { isInFont, textWidth } from '../../src/drawing/text/measure-text.ts';
 import { ticksOf } from '../support/job-builder.ts';

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Point } from '../../src/drawing/display-list.ts';
 import { cover, uncovered, type Segment } from '../../src/exports/dxf/hidden-lines.ts';
-import { plainText } from '../../src/exports/dxf/plain-text.ts';
+import { plainText } from '../../src/text/dxf.ts';
 import { runs } from '../support/full.ts';
 
 const square: readonly Point[] = [[10, 10], [20, 10], [20, 20], [10, 20]];

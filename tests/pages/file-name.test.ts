@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fileName, fileNameOf } from '../../src/pages/shared/file-name.ts';
+import { fileName, fileNameOf } from '../../src/text/file-name.ts';
 
 describe('a file\'s name', () => {
     test.each<[string, string]>([

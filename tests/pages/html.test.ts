@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { attributes, html, named, trusted } from '../../src/pages/shared/html.ts';
-import { fileName } from '../../src/pages/shared/file-name.ts';
+import { fileName } from '../../src/text/file-name.ts';
 import { printable } from '../../src/pages/shared/printable.ts';
 import { Sources } from '../../src/pages/shared/sources.ts';
 import { HOSTILE } from './hostile.ts';

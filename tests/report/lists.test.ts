@@ -10,7 +10,7 @@ import { csvCutList } from '../../src/report/cut-list/csv.ts';
 import { batchesOf } from '../../src/report/cut-list/group.ts';
 import { humanCutList } from '../../src/report/cut-list/human.ts';
 import { jsonCutList } from '../../src/report/cut-list/json.ts';
-import { printCsv } from '../../src/report/csv.ts';
+import { printCsv } from '../../src/text/csv.ts';
 import { noPaint } from '../../src/report/look.ts';
 import { given, job, piece, stock } from '../cutting/samples.ts';
 import { files, house, housePlan, pieces, settings, strictSchema } from './samples.ts';

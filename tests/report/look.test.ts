@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { cleanLine, columns, counted, wrap } from '../../src/report/look.ts';
+import { columns, counted, wrap } from '../../src/report/look.ts';
+import { cleanText } from '../../src/text/clean-text.ts';
 import { runs } from '../support/full.ts';
 
 describe('laying out text', () => {
@@ -17,7 +18,7 @@ describe('laying out text', () => {
     });
 
     test('what would steer a terminal or turn the reading order round is left out', () => {
-        expect(cleanLine('a\u001b[2Jb\u202ec\r\nd\te')).toBe('a[2Jbc d e');
+        expect(cleanText('a\u001b[2Jb\u202ec\r\nd\te')).toBe('a[2Jbc d e');
     });
 
     test('columns stand under each other', () => {

@@ -1,7 +1,7 @@
 import { afterCuttingText } from '../../report/estimate/after-cutting.ts';
 import { bidContent } from '../../report/bid/content.ts';
 import { printedBid } from '../../pages/bid/printed.ts';
-import { fileName } from '../../pages/shared/file-name.ts';
+import { fileName } from '../../text/file-name.ts';
 import { standingLines, standingOfRooms } from '../../report/standing.ts';
 import { fileNameOfHouse, titleOf } from '../../report/house.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
@@ -28,7 +28,7 @@ export async function bid(options: BidOptions, world: World): Promise<ExitCode> 
     for (const price of await pricesOf(asked, options, world)) {
         const content = bidContent(price, options.date);
         if (content.draft.length > 0) {
-            terminal.say([`The bid of ${titleOf(price.house.job)} is a draft: ${content.draft.join(' ')} \`cofferwright estimate\` shows more.`, ...standingLines(standingOfRooms(price.house.rooms)).map(line => `  ${line}`)].join('\n'));
+            [`The bid of ${titleOf(price.house.job)} is a draft: ${content.draft.join(' ')} \`cofferwright estimate\` shows more.`, ...standingLines(standingOfRooms(price.house.rooms)).map(line => `  ${line}`)].forEach(line => terminal.say(line));
             worstCode = worst(worstCode, EXIT.findings);
         }
         if (price.after) terminal.say(`The bid of ${titleOf(price.house.job)} prices the job as if nothing were cut yet. ${afterCuttingText(price.after)}`);

@@ -12,6 +12,7 @@ import type { Files } from '../../report/look.ts';
 import { csvOrder } from '../../report/order/csv.ts';
 import { humanOrder } from '../../report/order/human.ts';
 import { jsonOrder } from '../../report/order/json.ts';
+import { terminalLines } from '../../text/terminal.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
 import { isSound, planHouses } from '../houses.ts';
 import { LOOKING, solveBy } from '../prove.ts';
@@ -33,8 +34,8 @@ export async function boards(options: LeftoversOptions, world: World): Promise<E
     const { terminal } = world;
     if (options.leftovers) {
         const lines = leftoverLines(plans, files);
-        if (lines === '') terminal.say('Nothing is left that is worth keeping.');
-        terminal.result(lines);
+        if (lines.length === 0) terminal.say('Nothing is left that is worth keeping.');
+        terminal.result(terminalLines(lines));
     }
     else switch (options.format) {
         case 'human': terminal.result(humanBoards(plans, terminal.paint, files)); break;
@@ -73,12 +74,12 @@ function isComplete(plan: BoardPlan): boolean {
  * Under the place of each stock the lines that say what will be on hand of it, to be pasted there instead of those that are there.
  * Strips are no boards of that stock any more, so they are remarks.
  */
-function leftoverLines(plans: readonly HousePlan[], files: Files): string {
-    return leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).map(({ stock, show, pieces, strips }) => {
+function leftoverLines(plans: readonly HousePlan[], files: Files): string[] {
+    return leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).flatMap(({ stock, show, pieces, strips }) => {
         const lines = [
             ...onHandLines(pieces.map(({ worth, ...left }) => ({ ...left, ...worth && { worth: `${printAmount(worth.amount, worth.currency)} ${worth.currency}` } })), show),
             ...strips.map(strip => `// ${countText(strip, show)}, ripped to ${printLength(strip.width, show)}`),
         ];
-        return `// ${stock.name}, ${files.nameOf(stock.at.uri)}:${stock.at.range.start.line + 1}\n${lines.map(line => `  ${line}\n`).join('')}`;
-    }).join('');
+        return [`// ${stock.name}, ${files.nameOf(stock.at.uri)}:${stock.at.range.start.line + 1}`, ...lines.map(line => `  ${line}`)];
+    });
 }

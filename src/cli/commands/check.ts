@@ -4,6 +4,7 @@ import { conciseFindings, humanFindings, summary } from '../../report/findings/h
 import { jsonFindings } from '../../report/findings/json.ts';
 import { counted } from '../../report/look.ts';
 import { sarifFindings } from '../../report/findings/sarif.ts';
+import type { Printed } from '../../text/fit.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
 import { openAsked, type Asked } from '../input.ts';
 import type { World } from '../world.ts';
@@ -43,7 +44,7 @@ function report(checked: readonly Checked[], workspace: Workspace, options: Chec
     return options.exitZero || !findings.some(f => !f.allowed && GRAVITY[f.severity] >= GRAVITY[options.failOn]) ? EXIT.clean : EXIT.findings;
 }
 
-function printed(findings: readonly Finding[], checked: readonly Checked[], { files }: Workspace, options: CheckOptions, paint: World['terminal']['paint']): string {
+function printed(findings: readonly Finding[], checked: readonly Checked[], { files }: Workspace, options: CheckOptions, paint: World['terminal']['paint']): Printed {
     switch (options.format) {
         case 'human': return humanFindings(findings, files, paint);
         case 'concise': return conciseFindings(findings, files);

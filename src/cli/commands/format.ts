@@ -6,6 +6,8 @@ import { findFiles } from '../find-files.ts';
 import { stdinText, type Asked } from '../input.ts';
 import type { World } from '../world.ts';
 import { readText, reasonNotWritten } from '../read-text.ts';
+import { ownText } from '../../text/fit.ts';
+import { terminalLines } from '../../text/terminal.ts';
 import { replaceFile } from '../replace-file.ts';
 
 export interface FormatOptions extends Asked { readonly check: boolean }
@@ -50,7 +52,7 @@ async function formatFile(path: string, name: string, check: boolean, folders: r
             return { code: EXIT.findings, changed: false };
         }
         if (formatted === text) return { code: EXIT.clean, changed: false };
-        if (check) terminal.result(`${name}\n`);
+        if (check) terminal.result(terminalLines([name]));
         else {
             const to = await destinationOf(disk, path, folders);
             if (stats.nlink > 1) throw new Error('has a second name on the disk (a hard link), from which it would be parted: left as it is');
@@ -67,8 +69,8 @@ async function formatStdin(name: string, check: boolean, { terminal, readStdin }
     const text = await stdinText(readStdin);
     const formatted = formatText(text);
     if (formatted === undefined) terminal.say(cannotFormat(name));
-    if (!check) terminal.result(formatted ?? text);
-    else if (formatted !== undefined && formatted !== text) terminal.result(`${name}\n`);
+    if (!check) terminal.result(ownText(formatted ?? text));
+    else if (formatted !== undefined && formatted !== text) terminal.result(terminalLines([name]));
     return formatted === undefined || (check && formatted !== text) ? EXIT.findings : EXIT.clean;
 }
 

@@ -1,6 +1,6 @@
 import { drawBoardSheets, drawLabels, labelGridFor, toSvg, withNotice, type Sheet } from '../../drawing/index.ts';
 import { printedSheets } from '../../pages/shared/printed-sheets.ts';
-import { fileName } from '../../pages/shared/file-name.ts';
+import { besideName, fileName } from '../../text/file-name.ts';
 import { standingNotice, standingOfRooms } from '../../report/standing.ts';
 import { fileNameOfHouse, titleOf, titleOfHouse, type House } from '../../report/house.ts';
 import { csvSaw } from '../../report/sawing/csv.ts';
@@ -73,7 +73,7 @@ async function writeSheets(saws: readonly HouseSaw[], kind: string, options: Out
         const words = fileNameOfHouse(saw.house);
         const name = names.free(n => fileName(kind, n === 1 ? words : `${words} ${n}`, 'html'));
         await folder.write([
-            ...sheets.map((sheet, i) => ({ name: names.free(n => `${name.replace(/\.html$/, '')}-${i + n}.svg`), content: toSvg(sheet) })),
+            ...sheets.map((sheet, i) => ({ name: names.free(n => besideName(name, i + n, 'svg')), content: toSvg(sheet) })),
             { name, content: printedSheets(sheets[0]!.title.replace(/, sheet 1 of \d+/, ''), sheets) },
         ]);
     }

@@ -1,5 +1,5 @@
 import { group, text, type Sheet, type TextRun } from '../display-list.ts';
-import { cleanText } from '../text/clean-text.ts';
+import { cleanText } from '../../text/clean-text.ts';
 import { textWidth } from '../text/measure-text.ts';
 import { wrapText } from '../text/fit-text.ts';
 import { MARGIN } from './frame.ts';

@@ -2,10 +2,11 @@ import type { Circle, Group, Item, Line, Polyline, Sheet, TextRun } from '../dis
 import { isInFont, textWidth } from '../text/measure-text.ts';
 import type { Tone } from '../themes.ts';
 import type { PenName } from '../pens.ts';
-import { escapeAttribute, escapeText } from './escape.ts';
+import { escapeAttribute, escapeText } from '../../text/xml.ts';
 import { fontFaces } from './fonts.ts';
 import { coordinate, pathData } from './path-data.ts';
 import { SHEET_CLASS, styleSheet, type SvgTheme } from './style-sheet.ts';
+import type { SvgText } from '../../text/fit.ts';
 
 export interface SvgOptions {
     readonly theme?: SvgTheme;
@@ -23,7 +24,7 @@ export interface PaneSvgOptions {
 }
 
 /** A sheet as one SVG file that needs nothing else: true to scale in print, readable by screen readers, the same bytes every time. */
-export function toSvg(sheet: Sheet, options: SvgOptions = {}): string {
+export function toSvg(sheet: Sheet, options: SvgOptions = {}): SvgText {
     const { width, height, cssWidth, cssHeight } = sheet.paper;
     const name = `${idText(sheet.id)}.title`;
     const description = `${idText(sheet.id)}.description`;
@@ -38,21 +39,21 @@ export function toSvg(sheet: Sheet, options: SvgOptions = {}): string {
         ...itemsSvg(sheet.items, { id: sheet.id }),
         '</svg>',
         '',
-    ].join('\n');
+    ].join('\n') as SvgText;
 }
 
 /**
  * A sheet as markup inside a page that has the font and the style sheet (sheetRules) itself and decides on its size. It says
  * nothing of files, and is no single picture to a screen reader: its groups may be what somebody walks through.
  */
-export function toPaneSvg(sheet: Sheet, options: PaneSvgOptions): string {
+export function toPaneSvg(sheet: Sheet, options: PaneSvgOptions): SvgText {
     const { width, height } = sheet.paper;
     return [
         `<svg xmlns="http://www.w3.org/2000/svg" id="${idText(sheet.id)}" class="${SHEET_CLASS}" viewBox="0 0 ${coordinate(width)} ${coordinate(height)}" role="group" aria-label="${escapeAttribute(sheet.title)}">`,
         `<desc>${escapeText(sheet.description)}</desc>`,
         ...itemsSvg(sheet.items, { id: sheet.id, attributesOf: options.attributesOf }),
         '</svg>',
-    ].join('\n');
+    ].join('\n') as SvgText;
 }
 
 /** The sheet that groups belong to, and how they are told apart there. */

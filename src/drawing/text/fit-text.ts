@@ -1,5 +1,5 @@
 import type { Weight } from '../display-list.ts';
-import { cleanText } from './clean-text.ts';
+import { cleanText } from '../../text/clean-text.ts';
 import { textWidth } from './measure-text.ts';
 
 export interface Fitted { readonly text: string; readonly size: number }

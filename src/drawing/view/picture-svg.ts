@@ -1,13 +1,14 @@
 import type { Part } from '../../takeoff/model.ts';
 import type { Point } from '../display-list.ts';
-import { escapeAttribute, escapeText } from '../svg/escape.ts';
-import { cleanText } from '../text/clean-text.ts';
+import { escapeAttribute, escapeText } from '../../text/xml.ts';
+import { cleanText } from '../../text/clean-text.ts';
 import { coordinate, pathData } from '../svg/path-data.ts';
 import { polygon, polyline } from '../display-list.ts';
 import type { SvgTheme } from '../svg/style-sheet.ts';
 import type { Theme } from '../themes.ts';
 import type { Patch, Picture, SeenPrism } from './picture.ts';
 import { WOODS } from './woods.ts';
+import type { SvgText } from '../../text/fit.ts';
 
 export const VIEW_CLASS = 'coffer-view';
 
@@ -34,7 +35,7 @@ export interface PictureOptions {
 const LINE = 14, LETTERS = 150;
 
 /** A picture as SVG: needs nothing else, follows the reader's light or dark, the same bytes every time. */
-export function pictureSvg(picture: Picture, { theme = 'auto', as = 'file', notice = [] }: PictureOptions = {}): string {
+export function pictureSvg(picture: Picture, { theme = 'auto', as = 'file', notice = [] }: PictureOptions = {}): SvgText {
     const { width, title } = picture, lines = notice.flatMap(broken), above = lines.length === 0 ? 0 : lines.length * LINE + 8;
     const description = [...notice, picture.description].join(' '), height = picture.height + above;
     return [
@@ -48,7 +49,7 @@ export function pictureSvg(picture: Picture, { theme = 'auto', as = 'file', noti
         ...picture.pieces.map(prismSvg),
         ...lines.map((words, i) => `<text class="v-notice" x="8" y="${coordinate((i + 1) * LINE - above)}"${i === 0 ? ' font-weight="600"' : ''}>${escapeText(words)}</text>`),
         '</svg>', '',
-    ].join('\n');
+    ].join('\n') as SvgText;
 }
 
 function broken(words: string): string[] {

@@ -3,7 +3,7 @@ import type { Prism, Solid } from '../../dryfit/model.ts';
 import { TICKS_PER_INCH } from '../../quantity/ticks.ts';
 import type { Part } from '../../takeoff/model.ts';
 import type { Point } from '../display-list.ts';
-import { cleanText } from '../text/clean-text.ts';
+import { cleanText } from '../../text/clean-text.ts';
 import { cross, dot, eyeFor, minus, seenAt, unit, type Eye, type Vector } from './eye.ts';
 import { meshesOf } from './mesh.ts';
 import { paintOrder } from './order.ts';

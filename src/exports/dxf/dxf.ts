@@ -6,7 +6,8 @@ import type { Show } from '../../quantity/print-length.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM } from '../../quantity/ticks.ts';
 import { circlePoints, cover, uncovered, type Cover, type Segment } from './hidden-lines.ts';
 import { colorOf, kindOf, layerName, SHEET_KIND, weightOf, type Kind } from './layers.ts';
-import { plainText } from './plain-text.ts';
+import { plainText } from '../../text/dxf.ts';
+import type { DxfText } from '../../text/fit.ts';
 
 /**
  * A sheet as a DXF file (AC1021, text in UTF-8) in model space at true size: inches, or millimeters where the job shows
@@ -14,10 +15,10 @@ import { plainText } from './plain-text.ts';
  * dimensions stand round it as large as they must be to come out right when it is plotted at the sheet's scale.
  * Dimensions are lines and text, so that every reader shows the figures of the drawing and reckons none of its own.
  */
-export function toDxf(sheet: Sheet, show: Show): string {
+export function toDxf(sheet: Sheet, show: Show): DxfText {
     const drawing = new Drawing(sheet, show);
     drawing.add(sheet.items);
-    return drawing.text();
+    return drawing.text() as DxfText;
 }
 
 type Drawn = { readonly item: Line | Polyline | Circle; readonly kind: Kind; readonly covers: number };

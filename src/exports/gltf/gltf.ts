@@ -5,6 +5,7 @@ import type { Show } from '../../quantity/print-length.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import { TICKS_PER_MM } from '../../quantity/ticks.ts';
 import { PARTS, type Part } from '../../takeoff/model.ts';
+import { cleanText } from '../../text/clean-text.ts';
 import { PART_WORDS, partColor } from '../part-words.ts';
 
 const METERS_PER_TICK = 1 / (1000 * TICKS_PER_MM);
@@ -18,8 +19,8 @@ export async function toGlb(name: string, solids: readonly Solid[], show: Show, 
     const document = new Document();
     document.getRoot().getAsset().generator = 'Cofferwright';
     const buffer = document.createBuffer();
-    const scene = document.createScene(notice[0] === undefined ? name : `${name} (${notice[0].replace(/:$/, '')})`);
-    if (notice.length > 0) scene.setExtras({ standing: [...notice] });
+    const scene = document.createScene(notice[0] === undefined ? cleanText(name) : `${cleanText(name)} (${notice[0].replace(/:$/, '')})`);
+    if (notice.length > 0) scene.setExtras({ standing: notice.map(cleanText) });
     document.getRoot().setDefaultScene(scene);
     for (const part of PARTS) {
         const own = solids.filter(solid => solid.piece.part === part);

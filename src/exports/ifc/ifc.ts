@@ -7,6 +7,7 @@ import { PART_WORDS, partColor } from '../part-words.ts';
 import { axes, guid, pieceElement, placement, quantities, type Ground } from './pieces.ts';
 import { real, StepText, text, textOrNone } from './step.ts';
 import { unitsOf } from './units.ts';
+import type { IfcText } from '../../text/fit.ts';
 
 /** The format wants a time. A job has none, and the same job must give the same file on any day. */
 const NO_TIME = '1970-01-01T00:00:00';
@@ -18,7 +19,7 @@ const USUAL_HEIGHT = 8 * TICKS_PER_FOOT;
  * building and a storey, and on it one member for each piece, named by its id, by part and stock. Lengths in inches or
  * millimeters, as the job shows them; z up from the floor. GlobalIds are made from names, so that they stay the same.
  */
-export function toIfc(ceiling: Ceiling, solids: readonly Solid[], notice: readonly string[] = []): string {
+export function toIfc(ceiling: Ceiling, solids: readonly Solid[], notice: readonly string[] = []): IfcText {
     const { room } = ceiling;
     const show = room.job.show.value;
     const house = room.job.title?.value ?? 'Job';

@@ -1,3 +1,6 @@
+import { cleanText } from '../../text/clean-text.ts';
+import type { IfcText } from '../../text/fit.ts';
+
 /**
  * The clear text of a STEP file (ISO 10303-21): instances are numbered as they are first used, and one that is said again
  * in the same words keeps its number.
@@ -17,14 +20,14 @@ export class StepText {
     }
 
     /** The whole file. `descriptions`, `name`, `schema`: as the header's records of the same names have them. */
-    file({ descriptions, name, stamp, schema, by }: { descriptions: readonly string[]; name: string; stamp: string; schema: string; by: string }): string {
+    file({ descriptions, name, stamp, schema, by }: { descriptions: readonly string[]; name: string; stamp: string; schema: string; by: string }): IfcText {
         return [
             'ISO-10303-21;', 'HEADER;',
             `FILE_DESCRIPTION((${descriptions.map(text).join(',')}),'2;1');`,
             `FILE_NAME(${text(name)},${text(stamp)},(''),(''),${text(by)},${text(by)},'');`,
             `FILE_SCHEMA((${text(schema)}));`,
             'ENDSEC;', 'DATA;', ...this.lines, 'ENDSEC;', 'END-ISO-10303-21;', '',
-        ].join('\n');
+        ].join('\n') as IfcText;
     }
 }
 
@@ -36,7 +39,7 @@ export function real(value: number): string {
 
 /** Text in quotes: apostrophes and backslashes doubled, all that is not plain ASCII by its code (ISO 10303-21, 6.4.3). */
 export function text(words: string): string {
-    const coded = words.replace(/['\\]/g, '$&$&').replace(/[^\x20-\x7e]/gu, letter => {
+    const coded = cleanText(words).replace(/['\\]/g, '$&$&').replace(/[^\x20-\x7e]/gu, letter => {
         const code = letter.codePointAt(0)!.toString(16).toUpperCase();
         return code.length > 4 ? `\\X4\\${code.padStart(8, '0')}\\X0\\` : `\\X2\\${code.padStart(4, '0')}\\X0\\`;
     });

@@ -7,7 +7,7 @@ import extended600 from '@fontsource/barlow-semi-condensed/files/barlow-semi-con
 import type { Weight } from '../../drawing/display-list.ts';
 import { isInFont } from '../../drawing/text/measure-text.ts';
 import { EXTENDED_LETTERS } from '../../drawing/svg/fonts.ts';
-import { cleanText } from '../../drawing/text/clean-text.ts';
+import { cleanText } from '../../text/clean-text.ts';
 
 type Doc = InstanceType<typeof PDFDocument>;
 

@@ -2,9 +2,10 @@ import { toSvg } from '../../drawing/index.ts';
 import { html, named, trusted, type Content, type Html } from '../shared/html.ts';
 import { printable } from '../shared/printable.ts';
 import { DRAFT, type BidContent } from '../../report/bid/content.ts';
+import type { HtmlText } from '../../text/fit.ts';
 
 /** The client's page as one HTML file that prints well: what is done, for how much, on which terms, the drawings last. */
-export function printedBid(bid: BidContent): string {
+export function printedBid(bid: BidContent): HtmlText {
     return printable({
         title: `${bid.draft.length > 0 ? 'Draft of a bid' : 'Bid'}: ${bid.title}`, notice: bid.draft.length > 0 ? [`${DRAFT}:`, ...bid.draft] : [], style: STYLE,
         body: html`

@@ -8,7 +8,7 @@ import { standingNotice, standingOfRooms } from '../../report/standing.ts';
 import type { LaidBoard } from '../../sawing/index.ts';
 import type { Page, RoomOnPage } from '../page.ts';
 import { html, trusted, type Html } from '../shared/html.ts';
-import { fileName } from '../shared/file-name.ts';
+import { fileName, type FileName } from '../../text/file-name.ts';
 import { printable } from '../shared/printable.ts';
 import { printedSheets } from '../shared/printed-sheets.ts';
 import { NOTHING_SHOWN } from '../shared/shown.ts';
@@ -17,6 +17,7 @@ import { boardsContent, type BoardsContent } from './content.ts';
 import { boardsOfHouse } from './house-plan.ts';
 import { BOARDS_STATE, purchase, stagesSection } from './render.ts';
 import { BOARDS_STYLE } from './style.ts';
+import type { HtmlText } from '../../text/fit.ts';
 
 export const boardsPage: Page<BoardsContent> = {
     kind: 'boards',
@@ -31,7 +32,7 @@ export const boardsPage: Page<BoardsContent> = {
     },
 };
 
-function named(room: RoomOnPage, ending: string, kind = 'boards'): string {
+function named(room: RoomOnPage, ending: string, kind = 'boards'): FileName {
     return fileName(kind, fileNameOfHouse(houseOf(room)), ending);
 }
 
@@ -53,13 +54,13 @@ function noticeOf({ house }: RoomOnPage): readonly string[] {
     return standingNotice(standingOfRooms(house));
 }
 
-function printedLabels(room: RoomOnPage): string {
+function printedLabels(room: RoomOnPage): HtmlText {
     const title = titleOfHouse(houseOf(room));
     return printedSheets(t('Labels, {0}', title), drawLabels(boardsOfHouse(room).order, title).map(sheet => withNotice(sheet, noticeOf(room))));
 }
 
 /** What to buy, every board, and the order of the work, on paper. */
-function printedBoards(room: RoomOnPage): string {
+function printedBoards(room: RoomOnPage): HtmlText {
     const content = boardsContent(room, {});
     const { order } = boardsOfHouse(room);
     const show = room.layout.room.job.show.value;

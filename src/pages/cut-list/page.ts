@@ -4,7 +4,7 @@ import { standingNotice } from '../../report/standing.ts';
 import type { House } from '../../report/house.ts';
 import type { Page, RoomOnPage } from '../page.ts';
 import { filesBeside } from '../shared/files-beside.ts';
-import { fileName } from '../shared/file-name.ts';
+import { fileName } from '../../text/file-name.ts';
 import { cutListContent, type CutListContent } from './content.ts';
 import { printedCutList } from './printed.ts';
 

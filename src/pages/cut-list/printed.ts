@@ -8,9 +8,10 @@ import { GROUPINGS } from './groupings.ts';
 import { reading, listOf, type List } from './render.ts';
 import { CUT_LIST_STATE, type CutListState } from './rows.ts';
 import { totalsTable } from './totals.ts';
+import type { HtmlText } from '../../text/fit.ts';
 
 /** The list for paper: heads repeated on every sheet, a box to tick by hand for every piece, ticked where it is cut; every mark and every why. */
-export function printedCutList(content: CutListContent, notice: readonly string[], state: unknown): string {
+export function printedCutList(content: CutListContent, notice: readonly string[], state: unknown): HtmlText {
     const { own, ticks } = readState(state);
     const list = listOf(content, own, ticks);
     const body = html`<p>${t('{0} pieces, cut to {1}', content.pieces.length, content.cutTo)}${list.shownPieces === content.pieces.length ? '' : html`; ${t('{0} shown', list.shownPieces)}`}${own.find ? html` (${named(own.find)})` : ''}</p>

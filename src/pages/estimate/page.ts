@@ -5,12 +5,13 @@ import { bidContent } from '../../report/bid/content.ts';
 import { printedBid } from '../bid/printed.ts';
 import { standingNotice, standingOfRooms } from '../../report/standing.ts';
 import type { Page, RoomOnPage } from '../page.ts';
-import { fileName } from '../shared/file-name.ts';
+import { fileName, type FileName } from '../../text/file-name.ts';
 import { printable } from '../shared/printable.ts';
 import { t } from '../shared/words.ts';
 import { estimateContent, housePrice, type EstimateContent } from './content.ts';
 import { ESTIMATE_STATE, renderEstimate, type EstimateState } from './render.ts';
 import { ESTIMATE_STYLE } from './style.ts';
+import type { HtmlText } from '../../text/fit.ts';
 
 export const estimatePage: Page<EstimateContent> = {
     kind: 'estimate',
@@ -24,11 +25,11 @@ export const estimatePage: Page<EstimateContent> = {
     },
 };
 
-function named(kind: string, { layout: { room: { job } }, house, picked = false }: RoomOnPage, ending: string): string {
+function named(kind: string, { layout: { room: { job } }, house, picked = false }: RoomOnPage, ending: string): FileName {
     return fileName(kind, fileNameOfHouse({ job, rooms: house.map(({ layout }) => layout), picked }), ending);
 }
 
-function printedEstimate(room: RoomOnPage, state: unknown): string {
+function printedEstimate(room: RoomOnPage, state: unknown): HtmlText {
     const content = estimateContent(room);
     return printable({ title: t('Estimate, {0}', content.title), notice: standingNotice(standingOfRooms(room.house)), style: ESTIMATE_STYLE, body: renderEstimate(content, { ...ESTIMATE_STATE, ...state as Partial<EstimateState> | undefined }) });
 }

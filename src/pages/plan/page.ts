@@ -4,13 +4,14 @@ import { decimal, unitOf } from '../../report/csv.ts';
 import { csvStanding, standingNotice } from '../../report/standing.ts';
 import type { Page, RoomOnPage } from '../page.ts';
 import { html, trusted, type Html } from '../shared/html.ts';
-import { fileName } from '../shared/file-name.ts';
+import { fileName } from '../../text/file-name.ts';
 import { printable } from '../shared/printable.ts';
 import { Sources } from '../shared/sources.ts';
 import { planContent, type PlanContent } from './content.ts';
 import { findingsOnPlan } from './findings.ts';
 import { severityWord } from './render.ts';
 import { t } from '../shared/words.ts';
+import type { CsvText, HtmlText } from '../../text/fit.ts';
 
 export const planPage: Page<PlanContent> = {
     kind: 'plan',
@@ -28,7 +29,7 @@ function planSheet({ ceiling, takeOff, standing }: RoomOnPage): Sheet {
 }
 
 /** The sheet as it is drawn for paper, with what was found below it. */
-function printedPlan(room: RoomOnPage): string {
+function printedPlan(room: RoomOnPage): HtmlText {
     const { layout: { room: { name, title } }, standing } = room;
     const findings = findingsOnPlan(room, { pointsPerTick: 0, left: 0, top: 0 }, new Sources());
     const list: Html = findings.length === 0 ? html`<p>${t('Nothing found in this room.')}</p>`
@@ -40,7 +41,7 @@ function printedPlan(room: RoomOnPage): string {
 }
 
 /** Every piece with its place in the room: its edges from the north-west corner. */
-function partsAsCsv({ takeOff, ceiling, standing }: RoomOnPage): string {
+function partsAsCsv({ takeOff, ceiling, standing }: RoomOnPage): CsvText {
     const show = ceiling.room.job.show.value, unit = unitOf(show);
     const f = (ticks: number) => decimal(ticks, show);
     return csvStanding(

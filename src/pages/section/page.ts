@@ -12,13 +12,14 @@ import { drawRunStrip } from '../../drawing/tolerance/run-strip.ts';
 import type { Derived } from '../../ceiling/model.ts';
 import type { Page, RoomOnPage } from '../page.ts';
 import { html, trusted, type Html } from '../shared/html.ts';
-import { fileName } from '../shared/file-name.ts';
+import { fileName } from '../../text/file-name.ts';
 import { printable } from '../shared/printable.ts';
 import { t } from '../shared/words.ts';
 import { sectionContent, type SectionContent } from './content.ts';
 import { SECTION_STYLE } from './style.ts';
 import { runCases } from './runs.ts';
 import { fitCase, spacerCase, type ToleranceCase } from './tolerances.ts';
+import type { CsvText, HtmlText } from '../../text/fit.ts';
 
 export const sectionPage: Page<SectionContent> = {
     kind: 'section',
@@ -52,7 +53,7 @@ function noticed({ standing }: RoomOnPage, drawn: Sheet): Sheet {
 const FIGURE = 520;
 
 /** Every section as its sheet, with what the tolerances do to it; then the runs of the room. */
-function printedSections(room: RoomOnPage): string {
+function printedSections(room: RoomOnPage): HtmlText {
     const { ceiling, layout: { room: { name, title, job } } } = room, show = job.show.value;
     const figure = ({ figure: each, verdict, reasons }: ToleranceCase): Html => {
         const drawn = drawTolerance(each, FIGURE, show);
@@ -66,7 +67,7 @@ ${runCases(ceiling).map(({ strip, cases }) => html`<section class="run"><h2>${st
 }
 
 /** Lengths that follow from the parts of each section, with what they may be off. */
-function lengthsAsCsv({ ceiling, standing }: RoomOnPage): string {
+function lengthsAsCsv({ ceiling, standing }: RoomOnPage): CsvText {
     const show = ceiling.room.job.show.value, unit = unitOf(show);
     const rows = sectionsOf(ceiling).flatMap(({ section, lines }) => {
         const { innerWidth, outerWidth, depth, bottomTop, cleatTop, spacerRoom, fit } = section;

@@ -1,5 +1,5 @@
-import { escapeAttribute } from '../../drawing/svg/escape.ts';
-import { cleanText } from '../../drawing/text/clean-text.ts';
+import { escapeAttribute } from '../../text/xml.ts';
+import { cleanText } from '../../text/clean-text.ts';
 
 /**
  * Markup in the making. The only way to make it is the tag `html`, which escapes whatever is put in: names and words come

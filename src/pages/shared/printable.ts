@@ -1,5 +1,6 @@
 import { attributes, html, trusted, type Html } from './html.ts';
 import { PRINT_COLORS, PAGE_STYLE } from './style.ts';
+import type { HtmlText } from '../../text/fit.ts';
 
 export interface PrintedPage {
     readonly title: string;
@@ -17,7 +18,7 @@ export interface PrintedPage {
  * A page as one HTML file that needs nothing else and prints well: black on white, no scripts, nothing fetched (its own policy
  * forbids it), nothing of the machine it was made on.
  */
-export function printable({ title, body, style = '', landscape = false, language = 'en', notice = [] }: PrintedPage): string {
+export function printable({ title, body, style = '', landscape = false, language = 'en', notice = [] }: PrintedPage): HtmlText {
     const paper = `@page{size:${landscape ? 'landscape' : 'portrait'};margin:12mm}`;
     return wholeFile({
         title, language, policy: "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:", style: [PRINT_COLORS, PAGE_STYLE, paper, style].join('\n'),
@@ -37,7 +38,7 @@ export function noticeMarkup([head, ...lines]: readonly string[]): Html | '' {
 }
 
 /** An HTML file. `policy`: what it may load; `body`: with its own tags. */
-export function wholeFile({ title, language, policy, style, body }: { readonly title: string; readonly language: string; readonly policy: string; readonly style: string; readonly body: Html }): string {
+export function wholeFile({ title, language, policy, style, body }: { readonly title: string; readonly language: string; readonly policy: string; readonly style: string; readonly body: Html }): HtmlText {
     return html`<!doctype html>
 <html ${attributes({ lang: language })}>
 <head>
@@ -49,5 +50,5 @@ export function wholeFile({ title, language, policy, style, body }: { readonly t
 </head>
 ${body}
 </html>
-`.text;
+`.text as HtmlText;
 }

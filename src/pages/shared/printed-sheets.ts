@@ -1,11 +1,12 @@
 import { toSvg, type Sheet } from '../../drawing/index.ts';
 import { html, trusted } from './html.ts';
 import { wholeFile } from './printable.ts';
+import type { HtmlText } from '../../text/fit.ts';
 
 /**
  * Sheets of paper as one HTML file that needs nothing else: each on a page of its own, at its true size. All of one paper.
  */
-export function printedSheets(title: string, sheets: readonly Sheet[], language = 'en'): string {
+export function printedSheets(title: string, sheets: readonly Sheet[], language = 'en'): HtmlText {
     const paper = sheets[0]?.paper;
     const style = [
         `@page{size:${paper?.cssWidth ?? 'auto'} ${paper?.cssHeight ?? ''};margin:0}`,

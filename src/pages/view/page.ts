@@ -7,11 +7,12 @@ import { standingNotice } from '../../report/standing.ts';
 import { PARTS } from '../../takeoff/model.ts';
 import type { Page, RoomOnPage } from '../page.ts';
 import { html, trusted } from '../shared/html.ts';
-import { fileName } from '../shared/file-name.ts';
+import { fileName, type FileName } from '../../text/file-name.ts';
 import { printable } from '../shared/printable.ts';
 import { t } from '../shared/words.ts';
 import { viewContent, type ViewContent } from './content.ts';
 import { partNames } from './render.ts';
+import type { HtmlText } from '../../text/fit.ts';
 
 export const viewPage: Page<ViewContent> = {
     kind: 'view',
@@ -24,12 +25,12 @@ export const viewPage: Page<ViewContent> = {
     },
 };
 
-function nameOf({ layout }: RoomOnPage, ending: string): string {
+function nameOf({ layout }: RoomOnPage, ending: string): FileName {
     return fileName('ceiling', layout.room.name, ending);
 }
 
 /** The picture as it stands still, and every piece in it by name. */
-function printedView({ layout: { room }, ceiling, takeOff, standing }: RoomOnPage): string {
+function printedView({ layout: { room }, ceiling, takeOff, standing }: RoomOnPage): HtmlText {
     const show = room.job.show.value;
     const picture = pictureSvg(drawView(ceiling, solidsOf(ceiling, takeOff)), { as: 'part of a page', theme: 'print' });
     const lists = PARTS.filter(part => takeOff.pieces.some(piece => piece.part === part)).map(part => html`<h2>${partNames[part]()}</h2>

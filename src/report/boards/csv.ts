@@ -3,18 +3,20 @@ import type { Sum } from '../../job/rates.ts';
 import { leftoversOf, type Left } from '../../cutting/leftovers.ts';
 import { printAmount } from '../../quantity/money.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
-import { decimal, rowOf, unitOf, type Cell } from '../csv.ts';
+import { decimal, unitOf } from '../csv.ts';
+import { rowOf, type Cell } from '../../text/csv.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { titleOf, type HousePlan } from '../house.ts';
 import { csvStanding, standingOfRooms } from '../standing.ts';
 import { sizeText, there } from './there.ts';
 import { stockNames } from '../../job/stock-names.ts';
+import type { CsvText } from '../../text/fit.ts';
 
 const HEADER = ['job', 'stock', 'from', 'count', 'length', 'unit', 'length_text', 'each', 'cost', 'currency', 'note', 'known'] as const;
 type Row = Readonly<Partial<Record<(typeof HEADER)[number], Cell>>>;
 
 /** The boards: a row for every length of every stock, one for every piece that no board holds, and what is left in the end. */
-export function csvBoards(plans: readonly HousePlan[]): string {
+export function csvBoards(plans: readonly HousePlan[]): CsvText {
     const cells = (rows: readonly Row[]): Cell[][] => rows.map(row => rowOf(HEADER, row));
     return csvStanding(HEADER, [
         ...plans.map(plan => ({ rows: cells(rowsOf(plan)), standing: standingOfRooms(plan.house.rooms) })),

@@ -10,16 +10,19 @@ import type { Piece } from '../../takeoff/model.ts';
 import { titleOf, type HousePlan } from '../house.ts';
 import { countText, sizeText, there } from './there.ts';
 import { markOf, marksText } from '../marks.ts';
-import { cleanLine, columns, counted, wrap, type Files, type Paint } from '../look.ts';
+import { columns, counted, wrap, type Files, type Paint } from '../look.ts';
 import { spareText } from '../spare.ts';
+import { cleanText } from '../../text/clean-text.ts';
 import { standingText } from '../standing.ts';
 import { stockNames } from '../../job/stock-names.ts';
+import type { TerminalText } from '../../text/fit.ts';
+import { terminalParagraphs } from '../../text/terminal.ts';
 
 const WIDTH = 100;
 
 /** What to buy, what it costs, how good that is known to be, what to cut from each board, and what is left in the end. */
-export function humanBoards(plans: readonly HousePlan[], paint: Paint, files: Files): string {
-    return [...plans.map(plan => boards(plan, paint, files)), leftText(plans, paint)].filter(lines => lines.length > 0).map(lines => `${lines.join('\n')}\n`).join('\n');
+export function humanBoards(plans: readonly HousePlan[], paint: Paint, files: Files): TerminalText {
+    return terminalParagraphs([...plans.map(plan => boards(plan, paint, files)), leftText(plans, paint)].filter(lines => lines.length > 0));
 }
 
 function boards({ house, plan }: HousePlan, paint: Paint, files: Files): string[] {
@@ -29,7 +32,7 @@ function boards({ house, plan }: HousePlan, paint: Paint, files: Files): string[
     const stockName = stockNames(plan.stocks.map(({ stock }) => stock));
     const nameOf = (piece: Piece): string => (rooms.length > 1 ? piece.id : markOf(piece));
     return [
-        paint.strong(`BOARDS TO BUY  ${cleanLine(titleOf(job))}`),
+        paint.strong(`BOARDS TO BUY  ${cleanText(titleOf(job))}`),
         `For ${rooms.map(r => r.room.name).join(', ')}.${plan.stocks.length === 0 ? '' : ` ${capitalized(knownText(weakest(plan)))}.`}`,
         ...wrap(spareText([plan], show), WIDTH),
         ...standingText(rooms, { dont: 'order', lacks: 'its boards are not here' }, paint, WIDTH),

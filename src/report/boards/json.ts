@@ -9,15 +9,17 @@ import { lengthJson, moneyJson, type LengthJson } from '../amounts-json.ts';
 import { houseRooms } from '../house-json.ts';
 import type { HousePlan } from '../house.ts';
 import type { Files } from '../look.ts';
-import { printJson, sourceJson } from '../place-json.ts';
+import { sourceJson } from '../place-json.ts';
+import { printJson } from '../../text/json.ts';
 import { standingOfRooms } from '../standing.ts';
 import { standingJson } from '../standing-json.ts';
 import type { BoardsJson, KnownJson } from './shape.ts';
+import type { JsonText } from '../../text/fit.ts';
 
 type StockJson = BoardsJson['houses'][number]['stocks'][number];
 
 /** Boards and cuts. */
-export function jsonBoards(plans: readonly HousePlan[], files: Files): string {
+export function jsonBoards(plans: readonly HousePlan[], files: Files): JsonText {
     return printJson<BoardsJson>({
         version: 1,
         kind: 'cofferwright.boards',

@@ -2,13 +2,15 @@ import { whyText } from '../../provenance/why-text.ts';
 import type { Stock } from '../../job/model.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
 import type { Piece } from '../../takeoff/model.ts';
-import { decimal, unitOf, type Cell } from '../csv.ts';
+import { decimal, unitOf } from '../csv.ts';
+import type { Cell } from '../../text/csv.ts';
 import type { House } from '../house.ts';
 import type { Files } from '../look.ts';
 import { sourceJson, type SourceJson } from '../place-json.ts';
 import { csvStanding } from '../standing.ts';
 import { endText } from './group.ts';
 import { stockNames } from '../../job/stock-names.ts';
+import type { CsvText } from '../../text/fit.ts';
 
 /** A piece, and what its cells need to know of its house. */
 interface InHouse { readonly piece: Piece; readonly show: Show; readonly nameOf: (stock: Stock) => string; readonly source: SourceJson }
@@ -28,7 +30,7 @@ const COLUMNS: Readonly<Record<string, (of: InHouse) => Cell>> = {
 };
 
 /** A row a piece. */
-export function csvCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], files: Files): string {
+export function csvCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], files: Files): CsvText {
     const nameOf = stockNames(houses.flatMap(({ rooms }) => rooms.flatMap(({ takeOff }) => takeOff?.pieces.map(({ stock }) => stock) ?? [])));
     const rowOf = (piece: Piece, show: Show): Cell[] => Object.values(COLUMNS).map(cell => cell({ piece, show, nameOf, source: sourceJson(piece.source, files) }));
     return csvStanding(Object.keys(COLUMNS), houses.flatMap(({ job, rooms }) => rooms.map(({ takeOff, standing }) => ({

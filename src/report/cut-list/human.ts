@@ -6,17 +6,20 @@ import type { Consumable, Piece } from '../../takeoff/model.ts';
 import { tapingOf } from '../../sawing/tape.ts';
 import { cautionsFor } from '../cautions.ts';
 import { titleOf, type House } from '../house.ts';
-import { cleanLine, columns, counted, wrap, type Paint } from '../look.ts';
+import { columns, counted, wrap, type Paint } from '../look.ts';
+import { cleanText } from '../../text/clean-text.ts';
 import { marksText, placeMarkOf } from '../marks.ts';
 import { standingText } from '../standing.ts';
 import { batchesOf, endsText, type Batch, type StockBatches } from './group.ts';
 import { stockNames } from '../../job/stock-names.ts';
+import type { TerminalText } from '../../text/fit.ts';
+import { terminalParagraphs } from '../../text/terminal.ts';
 
 const WIDTH = 100;
 
 /** The list to carry to the saw: one house, by stock, part and length. */
-export function humanCutList(houses: readonly House[], paint: Paint): string {
-    return houses.map(house => `${cutList(house, paint).join('\n')}\n`).join('\n');
+export function humanCutList(houses: readonly House[], paint: Paint): TerminalText {
+    return terminalParagraphs(houses.map(house => cutList(house, paint)));
 }
 
 function cutList(house: House, paint: Paint): string[] {
@@ -24,7 +27,7 @@ function cutList(house: House, paint: Paint): string[] {
     const pieces = rooms.flatMap(r => r.takeOff?.pieces ?? []), nameOf = stockNames(pieces.map(({ stock }) => stock));
     const show = job.show.value;
     return [
-        paint.strong(`CUT LIST  ${cleanLine(titleOf(job))}`),
+        paint.strong(`CUT LIST  ${cleanText(titleOf(job))}`),
         `${counted(pieces.length, 'piece')} for ${rooms.map(r => r.room.name).join(', ')}; cut to ${printLength(job.cutTo.value, show)}`,
         ...standingText(rooms, { dont: 'cut', lacks: 'it has no pieces here' }, paint, WIDTH),
         ...howToRead(pieces).flatMap(note => wrap(note, WIDTH)),

@@ -6,13 +6,15 @@ import type { Piece, TakeOff } from '../../takeoff/model.ts';
 import { lengthJson, type LengthJson } from '../amounts-json.ts';
 import type { House } from '../house.ts';
 import type { Files } from '../look.ts';
-import { printJson, sourceJson } from '../place-json.ts';
+import { sourceJson } from '../place-json.ts';
+import { printJson } from '../../text/json.ts';
 import { standingOfRooms } from '../standing.ts';
 import { standingJson } from '../standing-json.ts';
 import type { CutListJson } from './shape.ts';
+import type { JsonText } from '../../text/fit.ts';
 
 /** Every piece of the given rooms. */
-export function jsonCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], files: Files): string {
+export function jsonCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], files: Files): JsonText {
     const rooms = houses.flatMap(house => house.rooms.map(r => ({ ...r, job: house.job })));
     const taken = rooms.flatMap(({ takeOff, job }) => (takeOff ? [{ takeOff, job }] : []));
     const nameOf = stockNames(taken.flatMap(({ takeOff }) => takeOff.pieces.map(({ stock }) => stock)));

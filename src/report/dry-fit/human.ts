@@ -1,19 +1,22 @@
 import { titleOf } from '../house.ts';
-import { cleanLine, counted, wrap, type Paint } from '../look.ts';
+import { counted, wrap, type Paint } from '../look.ts';
+import { cleanText } from '../../text/clean-text.ts';
 import { standingNotice, standingOfRooms } from '../standing.ts';
 import { closes, faultWords, SHOWS, type RoomFit } from './words.ts';
+import type { TerminalText } from '../../text/fit.ts';
+import { terminalLines } from '../../text/terminal.ts';
 
 const WIDTH = 100;
 
 /** How the cut lists of the rooms go together, room by room. */
-export function humanDryFit(rooms: readonly RoomFit[], paint: Paint): string {
-    const jobs = [...new Set(rooms.map(({ job }) => titleOf(job)))].map(cleanLine).join('; ');
-    return [
+export function humanDryFit(rooms: readonly RoomFit[], paint: Paint): TerminalText {
+    const jobs = [...new Set(rooms.map(({ job }) => titleOf(job)))].map(cleanText).join('; ');
+    return terminalLines([
         paint.strong(`DRY FIT  ${jobs}`),
         ...standingNotice(standingOfRooms(rooms)).flatMap((line, i) => wrap(line, WIDTH - 2).map(part => (i === 0 ? paint.error(part) : `  ${part}`))),
         ...rooms.flatMap(room => ['', ...roomLines(room, paint)]),
-        '', ...SHOWS.flatMap(note => wrap(note, WIDTH)).map(paint.faint), '',
-    ].join('\n');
+        '', ...SHOWS.flatMap(note => wrap(note, WIDTH)).map(paint.faint),
+    ]);
 }
 
 function roomLines(one: RoomFit, paint: Paint): string[] {

@@ -2,14 +2,16 @@ import type { Clash, Fault } from '../../dryfit/model.ts';
 import type { JobSettings } from '../../job/model.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import type { Files } from '../look.ts';
-import { printJson, sourceJson } from '../place-json.ts';
+import { sourceJson } from '../place-json.ts';
+import { printJson } from '../../text/json.ts';
 import { standingOfRooms } from '../standing.ts';
 import { standingJson } from '../standing-json.ts';
 import type { ClashJson, DryFitJson, FaultJson } from './shape.ts';
 import { closes, faultWords, type RoomFit } from './words.ts';
+import type { JsonText } from '../../text/fit.ts';
 
 /** How the cut lists go together. */
-export function jsonDryFit(rooms: readonly RoomFit[], files: Files): string {
+export function jsonDryFit(rooms: readonly RoomFit[], files: Files): JsonText {
     return printJson<DryFitJson>({
         version: 1,
         kind: 'cofferwright.dry-fit',

@@ -3,18 +3,19 @@ import { printAmount } from '../../quantity/money.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
 import { alternateStanding } from '../../pipeline/price.ts';
 import { standingTogether } from '../../pipeline/standing.ts';
-import { rowOf, type Cell } from '../csv.ts';
+import { rowOf, type Cell } from '../../text/csv.ts';
 import { titleOf } from '../house.ts';
 import { csvStanding, standingOfRooms } from '../standing.ts';
 import type { HousePrice } from './house.ts';
 import { basisText, shareText } from './words.ts';
 import { stockNames } from '../../job/stock-names.ts';
+import type { CsvText } from '../../text/fit.ts';
 
 const HEADER = ['job', 'alternate', 'kind', 'phase', 'room', 'what', 'count', 'unit', 'each', 'hours', 'amount', 'currency', 'why'] as const;
 type Row = Readonly<Partial<Record<(typeof HEADER)[number], Cell>>>;
 
 /** A row a line of the estimate, of the job and of each alternate; the amounts of one of them add up to its total. */
-export function csvEstimate(prices: readonly HousePrice[]): string {
+export function csvEstimate(prices: readonly HousePrice[]): CsvText {
     return csvStanding(HEADER, prices.flatMap(({ house, priced, alternates }) => [
         { rows: rows(priced.estimate, house.job.show.value).map(row => rowOf(HEADER, { job: titleOf(house.job), ...row })), standing: standingOfRooms(house.rooms) },
         ...alternates.map(({ alternate, priced: other, told }) => ({

@@ -4,7 +4,8 @@ import { PHASES, type Estimate } from '../../estimate/model.ts';
 import { printMoney } from '../../quantity/money.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
 import { Rational } from '../../quantity/rational.ts';
-import { columns, cleanLine, counted, wrap, type Paint } from '../look.ts';
+import { columns, counted, wrap, type Paint } from '../look.ts';
+import { cleanText } from '../../text/clean-text.ts';
 import { titleOf } from '../house.ts';
 import { spareText } from '../spare.ts';
 import { standingText } from '../standing.ts';
@@ -13,12 +14,14 @@ import { afterCuttingText } from './after-cutting.ts';
 import type { HousePrice } from './house.ts';
 import { basisText, daysText, differenceText, hoursText, placeText, shareText } from './words.ts';
 import { stockNames } from '../../job/stock-names.ts';
+import type { TerminalText } from '../../text/fit.ts';
+import { terminalParagraphs } from '../../text/terminal.ts';
 
 const WIDTH = 100;
 
 /** What a job costs and is sold for, line by line, and what each alternate changes. */
-export function humanEstimate(prices: readonly HousePrice[], paint: Paint): string {
-    return prices.map(price => `${estimate(price, paint).join('\n')}\n`).join('\n');
+export function humanEstimate(prices: readonly HousePrice[], paint: Paint): TerminalText {
+    return terminalParagraphs(prices.map(price => estimate(price, paint)));
 }
 
 function estimate({ house, priced: { estimate, plan }, alternates, after }: HousePrice, paint: Paint): string[] {
@@ -26,7 +29,7 @@ function estimate({ house, priced: { estimate, plan }, alternates, after }: Hous
     const money = (amount: Rational): string => printMoney(amount, estimate.currency);
     const { sums } = estimate, nameOf = stockNames(estimate.materials.map(({ stock }) => stock));
     return [
-        paint.strong(`ESTIMATE  ${cleanLine(titleOf(house.job))}`),
+        paint.strong(`ESTIMATE  ${cleanText(titleOf(house.job))}`),
         `For ${estimate.rooms.join(', ') || 'no room'}. For you, not for the client: it shows what you pay and what you earn.`,
         `The job as if nothing were cut yet. Boards: ${knownText(weakest(plan))}.`, ...wrap(spareText([plan], show), WIDTH),
         ...after ? wrap(afterCuttingText(after), WIDTH).map(line => paint.warning(line)) : [],
@@ -43,7 +46,7 @@ function estimate({ house, priced: { estimate, plan }, alternates, after }: Hous
         indented(crewText(estimate)),
         paint.strong('PRICE'), ...columns([
             ['boards', '', money(sums.materials)], ['supplies', '', money(sums.supplies)], ['labor', '', money(sums.labor)],
-            ...estimate.additions.map(addition => [cleanLine(addition.what), shareText(addition, estimate), money(addition.amount)]),
+            ...estimate.additions.map(addition => [cleanText(addition.what), shareText(addition, estimate), money(addition.amount)]),
             ['total', estimate.missing.length > 0 ? 'without what has no rate, below' : '', money(sums.total)],
         ], [2]).map((line, i, all) => (i === all.length - 1 ? paint.strong(indented(line)) : indented(line))),
         ...estimate.missing.length > 0 ? [paint.warning('NOT IN THE PRICE, FOR WANT OF A RATE')] : [],
@@ -69,7 +72,7 @@ function alternateText({ alternate, priced, comparison, told }: PricedAlternate,
     const { currency } = priced.estimate;
     const { total, minutes, days } = comparison;
     return [
-        paint.strong(`WITH ${cleanLine(alternate.title ?? alternate.name)}`),
+        paint.strong(`WITH ${cleanText(alternate.title ?? alternate.name)}`),
         ...told.length > 0 ? [indented('Found with it, and not with the job as it is:')] : [],
         ...told.flatMap(({ place, severity, message, rule }) => wrap(`${place}: ${severity}: ${message} [${rule}]`, WIDTH - 6).map((line, i) => `${i === 0 ? '    ' : '      '}${paint[severity](line)}`)),
         ...told.some(({ severity }) => severity === 'error') ? [paint.error(indented('It cannot be built so.'))] : [],

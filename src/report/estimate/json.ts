@@ -5,15 +5,17 @@ import { stockNames } from '../../job/stock-names.ts';
 import type { Rational } from '../../quantity/rational.ts';
 import { lengthJson, moneyJson } from '../amounts-json.ts';
 import type { Files } from '../look.ts';
-import { printJson, sourceJson } from '../place-json.ts';
+import { sourceJson } from '../place-json.ts';
+import { printJson } from '../../text/json.ts';
 import { standingOfRooms } from '../standing.ts';
 import { standingJson, toldJson } from '../standing-json.ts';
 import type { HousePrice } from './house.ts';
 import type { EstimateJson, EstimatesJson, NumberJson } from './shape.ts';
 import { basisText, shareText } from './words.ts';
+import type { JsonText } from '../../text/fit.ts';
 
 /** An estimate and its alternates. */
-export function jsonEstimate(prices: readonly HousePrice[], files: Files): string {
+export function jsonEstimate(prices: readonly HousePrice[], files: Files): JsonText {
     return printJson<EstimatesJson>({
         version: 1,
         kind: 'cofferwright.estimate',

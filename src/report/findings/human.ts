@@ -1,7 +1,10 @@
 import type { Finding, Severity } from '../../findings/finding.ts';
 import type { Source } from '../../provenance/source.ts';
-import { cleanLine, counted, wrap, type Files, type Paint } from '../look.ts';
+import { counted, wrap, type Files, type Paint } from '../look.ts';
+import { cleanText } from '../../text/clean-text.ts';
 import { codeFrame, linesOf } from './code-frame.ts';
+import type { TerminalText } from '../../text/fit.ts';
+import { terminalLines, terminalParagraphs } from '../../text/terminal.ts';
 
 const WIDTH = 100;
 /** Nobody reads more than so many; whoever works through them with a program takes another format. */
@@ -11,34 +14,34 @@ export const MOST_READ = 1000;
  * Findings to be read: the place, the words, the line with marks under what it is about, the other half of the
  * contradiction with its line, and what would mend it. Of very many the first, and how many more there are.
  */
-export function humanFindings(findings: readonly Finding[], files: Files, paint: Paint): string {
+export function humanFindings(findings: readonly Finding[], files: Files, paint: Paint): TerminalText {
     const lines = lineReader(files);
     const open = findings.filter(f => !f.allowed), more = open.length - MOST_READ;
-    return [
-        ...open.slice(0, MOST_READ).map(f => `${block(f, files, lines, paint)}\n`),
-        ...more > 0 ? [`And ${more} more: \`--format concise\` shows all of them.\n`] : [],
-    ].join('\n');
+    return terminalParagraphs([
+        ...open.slice(0, MOST_READ).map(f => block(f, files, lines, paint)),
+        ...more > 0 ? [[`And ${more} more: \`--format concise\` shows all of them.`]] : [],
+    ]);
 }
 
-function block(finding: Finding, files: Files, lines: (uri: string) => readonly string[], paint: Paint): string {
+function block(finding: Finding, files: Files, lines: (uri: string) => readonly string[], paint: Paint): string[] {
     const color = paint[finding.severity];
     const frame = (at: Source, mark: string, tint: (text: string) => string): string[] =>
         codeFrame(lines(at.uri), at.range, mark).map((line, i) => (i === 0 ? paint.faint(line.slice(0, 8)) + line.slice(8) : paint.faint(line.slice(0, 8)) + tint(line.slice(8))));
     return [
-        `${paint.strong(placeOf(finding.at, files))}  ${color(finding.severity)}  ${finding.rule}${finding.room ? paint.faint(`  room ${cleanLine(finding.room)}`) : ''}`,
+        `${paint.strong(placeOf(finding.at, files))}  ${color(finding.severity)}  ${finding.rule}${finding.room ? paint.faint(`  room ${cleanText(finding.room)}`) : ''}`,
         ...wrap(finding.message, WIDTH).map(line => `  ${line}`),
         ...frame(finding.at, '^', color),
         ...finding.related.flatMap(r => [
             ...wrap(`see ${placeOf(r.at, files)}: ${r.message}`, WIDTH).map((line, i) => (i === 0 ? `  ${line}` : `    ${line}`)),
             ...frame(r.at, '-', paint.faint),
         ]),
-        ...finding.fixes.map(fix => `  fix: ${cleanLine(fix.title)}`),
-    ].join('\n');
+        ...finding.fixes.map(fix => `  fix: ${cleanText(fix.title)}`),
+    ];
 }
 
 /** `rooms/study.coffer:12:5`, counted from one. */
 export function placeOf(at: Source, files: Files): string {
-    return `${cleanLine(files.nameOf(at.uri))}:${at.range.start.line + 1}:${at.range.start.character + 1}`;
+    return `${cleanText(files.nameOf(at.uri))}:${at.range.start.line + 1}:${at.range.start.character + 1}`;
 }
 
 /** Splits each file once, however many findings it has. */
@@ -68,7 +71,6 @@ export function summary(findings: readonly Finding[], fileCount: number): string
 }
 
 /** One line a finding: `path:line:column: severity: message [rule]`. */
-export function conciseFindings(findings: readonly Finding[], files: Files): string {
-    return findings.filter(f => !f.allowed)
-        .map(f => `${placeOf(f.at, files)}: ${f.severity}: ${cleanLine(f.message)} [${f.rule}]\n`).join('');
+export function conciseFindings(findings: readonly Finding[], files: Files): TerminalText {
+    return terminalLines(findings.filter(f => !f.allowed).map(f => `${placeOf(f.at, files)}: ${f.severity}: ${cleanText(f.message)} [${f.rule}]`));
 }

@@ -1,12 +1,14 @@
 import type { Finding } from '../../findings/finding.ts';
 import type { Source } from '../../provenance/source.ts';
 import type { Files } from '../look.ts';
-import { printJson, rangeJson } from '../place-json.ts';
+import { rangeJson } from '../place-json.ts';
+import { printJson } from '../../text/json.ts';
 import { tally } from './human.ts';
 import type { FindingsJson } from './shape.ts';
+import type { JsonText } from '../../text/fit.ts';
 
 /** Findings for programs. */
-export function jsonFindings(findings: readonly Finding[], checked: readonly string[], files: Files): string {
+export function jsonFindings(findings: readonly Finding[], checked: readonly string[], files: Files): JsonText {
     const counts = tally(findings);
     return printJson<FindingsJson>({
         version: 1,

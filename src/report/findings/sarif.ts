@@ -2,7 +2,8 @@ import type { ArtifactLocation, Log, PhysicalLocation, Region, ReportingDescript
 import type { Finding, Severity } from '../../findings/finding.ts';
 import type { Range, Source } from '../../provenance/source.ts';
 import type { Files } from '../look.ts';
-import { printJson } from '../place-json.ts';
+import { printJson } from '../../text/json.ts';
+import type { JsonText } from '../../text/fit.ts';
 
 /** What is known of a rule besides its name. */
 export interface RulePage { readonly name: string; readonly title: string; readonly severity?: Severity; readonly explanation?: string }
@@ -11,7 +12,7 @@ const LEVEL = { error: 'error', warning: 'warning', hint: 'note' } as const;
 const SCHEMA = 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json';
 
 /** SARIF 2.1.0 (OASIS): what code hosts and editors read. What the text allows is there, marked as suppressed with its reason. */
-export function sarifFindings(findings: readonly Finding[], files: Files, program: { readonly version: string; readonly rules: readonly RulePage[] }): string {
+export function sarifFindings(findings: readonly Finding[], files: Files, program: { readonly version: string; readonly rules: readonly RulePage[] }): JsonText {
     const rules = usedRules(findings, program.rules);
     const index = new Map(rules.map((rule, i) => [rule.id, i]));
     const log: Log = {

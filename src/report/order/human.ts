@@ -2,24 +2,27 @@ import { printMoney } from '../../quantity/money.ts';
 import type { Stock } from '../../job/model.ts';
 import { sizeText } from '../boards/there.ts';
 import { titleOf, type HousePlan } from '../house.ts';
-import { cleanLine, columns, counted, wrap, type Paint } from '../look.ts';
+import { columns, counted, wrap, type Paint } from '../look.ts';
 import { spareText } from '../spare.ts';
+import { cleanText } from '../../text/clean-text.ts';
 import { standingText } from '../standing.ts';
 import { feetText, ordersOf, type Order } from './lines.ts';
 import { stockNames } from '../../job/stock-names.ts';
+import type { TerminalText } from '../../text/fit.ts';
+import { terminalLines } from '../../text/terminal.ts';
 
 const WIDTH = 100;
 
 /** What to order, supplier by supplier, for all houses together. */
-export function humanOrder(plans: readonly HousePlan[], paint: Paint): string {
+export function humanOrder(plans: readonly HousePlan[], paint: Paint): TerminalText {
     const orders = ordersOf(plans, ({ house }) => titleOf(house.job));
     const lines = [
-        paint.strong(`TO ORDER  ${cleanLine(plans.map(({ house }) => titleOf(house.job)).join(', '))}`),
+        paint.strong(`TO ORDER  ${cleanText(plans.map(({ house }) => titleOf(house.job)).join(', '))}`),
         ...wrap(`What the boards plan buys, besides what is on hand. ${spareText(plans.map(({ plan }) => plan), plans[0]?.house.job.show.value ?? 'feet-inches')}`, WIDTH),
         ...warnings(plans, paint),
         ...(orders.length === 0 ? ['', 'nothing to buy'] : orders.flatMap(order => ['', ...orderText(order, plans, paint)])),
     ];
-    return `${lines.join('\n')}\n`;
+    return terminalLines(lines);
 }
 
 function warnings(plans: readonly HousePlan[], paint: Paint): string[] {
@@ -45,7 +48,7 @@ function orderText({ supplier, lines, costs, boardFeet, leadDays }: Order, plans
         ...(leadDays === undefined ? [] : [`order ${counted(leadDays, 'working day')} ahead`]),
     ];
     return [
-        paint.strong(cleanLine(supplier ?? 'no supplier said')),
+        paint.strong(cleanText(supplier ?? 'no supplier said')),
         ...columns(rows, [1, 2, 4, 6]).map(line => `  ${line}`),
         paint.strong(`  ${sums.join('; ')}${unpriced > 0 && costs.length > 0 ? `; without ${counted(unpriced, 'line')} that ${unpriced === 1 ? 'has' : 'have'} no price` : ''}`),
     ];

@@ -3,14 +3,16 @@ import { lengthJson, moneyJson, type LengthJson } from '../amounts-json.ts';
 import { houseRooms } from '../house-json.ts';
 import { titleOf, type HousePlan } from '../house.ts';
 import type { Files } from '../look.ts';
-import { printJson, sourceJson } from '../place-json.ts';
+import { sourceJson } from '../place-json.ts';
+import { printJson } from '../../text/json.ts';
 import { standingOfRooms } from '../standing.ts';
 import { standingJson } from '../standing-json.ts';
 import { feetText, ordersOf, type OrderLine } from './lines.ts';
 import type { BoardFeetJson, OrderJson } from './shape.ts';
+import type { JsonText } from '../../text/fit.ts';
 
 /** The order. */
-export function jsonOrder(plans: readonly HousePlan[], files: Files): string {
+export function jsonOrder(plans: readonly HousePlan[], files: Files): JsonText {
     return printJson<OrderJson>({
         version: 1,
         kind: 'cofferwright.order',

@@ -3,17 +3,20 @@ import { roundDown } from '../../quantity/round.ts';
 import { tapingOf, tapingWords, type LaidBoard, type LaidStrip, type SawOrder, type SetUps, type Step } from '../../sawing/index.ts';
 import type { Piece } from '../../takeoff/model.ts';
 import { titleOf } from '../house.ts';
-import { cleanLine, columns, counted, wrap, type Paint } from '../look.ts';
+import { columns, counted, wrap, type Paint } from '../look.ts';
+import { cleanText } from '../../text/clean-text.ts';
 import { standingText } from '../standing.ts';
 import { countedParts, HOW_TO_MITER, namesIn, STAGES, stepWords } from './step-words.ts';
 import type { HouseSaw } from './house-saw.ts';
 import { stockNames } from '../../job/stock-names.ts';
+import type { TerminalText } from '../../text/fit.ts';
+import { terminalParagraphs } from '../../text/terminal.ts';
 
 const WIDTH = 100;
 
 /** The list to carry to the saw: the settings in their order, then every board with the readings of its marks. */
-export function humanSaw(houses: readonly HouseSaw[], paint: Paint): string {
-    return houses.map(house => `${sawList(house, paint).join('\n')}\n`).join('\n');
+export function humanSaw(houses: readonly HouseSaw[], paint: Paint): TerminalText {
+    return terminalParagraphs(houses.map(house => sawList(house, paint)));
 }
 
 function sawList({ house, order }: HouseSaw, paint: Paint): string[] {
@@ -22,7 +25,7 @@ function sawList({ house, order }: HouseSaw, paint: Paint): string[] {
     const nameOf = namesIn(order);
     const pieces = order.boards.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece);
     return [
-        paint.strong(`AT THE SAW  ${cleanLine(titleOf(job))}`),
+        paint.strong(`AT THE SAW  ${cleanText(titleOf(job))}`),
         `${counted(pieces.length, 'piece')} out of ${counted(order.boards.length, 'board')} for ${rooms.map(r => r.room.name).join(', ')}; kerf ${printLength(job.kerf.value, show)}, end trim ${printLength(job.endTrim.value, show)} a board`,
         ...standingText(rooms, { dont: 'cut', lacks: 'its pieces are not here' }, paint, WIDTH),
         ...order.steps.length === 0 ? ['There is nothing to cut.'] : [

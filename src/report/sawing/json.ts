@@ -4,18 +4,19 @@ import type { Ticks } from '../../quantity/ticks.ts';
 import { tapingOf, type BoardRef, type LaidBoard, type LaidStrip, type SawOrder, type Step } from '../../sawing/index.ts';
 import type { Piece } from '../../takeoff/model.ts';
 import { lengthJson, type LengthJson } from '../amounts-json.ts';
-import { printJson } from '../place-json.ts';
+import { printJson } from '../../text/json.ts';
 import { houseRooms } from '../house-json.ts';
 import { standingOfRooms } from '../standing.ts';
 import { standingJson } from '../standing-json.ts';
 import type { HouseSaw } from './house-saw.ts';
 import type { SawJson } from './shape.ts';
 import { STAGES } from './step-words.ts';
+import type { JsonText } from '../../text/fit.ts';
 
 type HouseJson = SawJson['houses'][number];
 
 /** The order at the saw. */
-export function jsonSaw(houses: readonly HouseSaw[]): string {
+export function jsonSaw(houses: readonly HouseSaw[]): JsonText {
     return printJson<SawJson>({
         version: 1,
         kind: 'cofferwright.saw',

@@ -15,6 +15,11 @@ export function fileNameOf(name: string, ending: string): FileName {
     return named([name.normalize('NFC').replace(/[^\p{L}\p{M}\p{N}_-]+/gu, '_')], name, ending);
 }
 
+/** Another one beside it, told apart by a number and by its ending. */
+export function besideName(name: FileName, n: number, ending: string): FileName {
+    return `${name.slice(0, name.lastIndexOf('.'))}-${n}.${ending}` as FileName;
+}
+
 function named(parts: readonly string[], words: string, ending: string): FileName {
     const stem = parts.filter(part => part !== '').join('-');
     const short = cut(stem);
