@@ -1,5 +1,5 @@
 import Papa from 'papaparse';
-import { cleanText } from './clean-text.ts';
+import { cleanLine } from './clean-text.ts';
 import type { CsvText } from './fit.ts';
 
 export type Cell = string | number | null;
@@ -23,5 +23,5 @@ export function rowOf<Column extends string>(header: readonly Column[], cells: R
 const LIKE_A_FORMULA = /^[\s\p{Cc}\p{Cf}]*[=+\-@\uff1d\uff0b\uff0d\uff20\u2212]|^[\t\r\n]/u;
 
 function clean(cell: Cell): Cell {
-    return typeof cell === 'string' ? cleanText(cell) : cell;
+    return typeof cell === 'string' ? cleanLine(cell) : cell;
 }

@@ -1,4 +1,3 @@
-import { cleanText } from '../../text/clean-text.ts';
 import type { IfcText } from '../../text/fit.ts';
 
 /**
@@ -39,7 +38,7 @@ export function real(value: number): string {
 
 /** Text in quotes: apostrophes and backslashes doubled, all that is not plain ASCII by its code (ISO 10303-21, 6.4.3). */
 export function text(words: string): string {
-    const coded = cleanText(words).replace(/['\\]/g, '$&$&').replace(/[^\x20-\x7e]/gu, letter => {
+    const coded = words.replace(/['\\]/g, '$&$&').replace(/[^\x20-\x7e]/gu, letter => {
         const code = letter.codePointAt(0)!.toString(16).toUpperCase();
         return code.length > 4 ? `\\X4\\${code.padStart(8, '0')}\\X0\\` : `\\X2\\${code.padStart(4, '0')}\\X0\\`;
     });
