@@ -1,6 +1,6 @@
-import { dirname, join, resolve, sep } from 'node:path';
+import { dirname, join, relative, resolve, sep } from 'node:path';
 import { nodeFiles, type FileSystem } from './file-system.ts';
-import { reasonOf } from './read-text.ts';
+import { notPlain, reasonOf } from './read-text.ts';
 
 export const SUFFIX = '.coffer';
 
@@ -9,51 +9,92 @@ export interface Found {
     readonly files: readonly string[];
     /** Full paths of the folders that were asked for, and of those that files asked for lie in. */
     readonly folders: readonly string[];
-    /** What was asked for and is not there, in words. */
+    /** What was asked for and cannot be had, in words. */
     readonly problems: readonly string[];
+    /** What is as it may be, and worth knowing: links that lead out. */
+    readonly notes: readonly string[];
 }
 
-/** The files that were asked for: files as they are, folders with every `.coffer` file below them. */
+/**
+ * The files that were asked for: files as they are, folders with every `.coffer` file below them. What is called so below a folder
+ * and is no file is told: nobody should think that it was read.
+ */
 export async function findFiles(asked: readonly string[], cwd: string, disk: FileSystem = nodeFiles): Promise<Found> {
-    const files = new Set<string>(), folders = new Set<string>();
-    const problems: string[] = [];
-    for (const name of asked) {
-        const path = resolve(cwd, name);
+    const look = new Look(cwd, disk);
+    for (const name of asked) await look.at(name);
+    return { files: [...look.files].sort(), folders: [...look.folders], problems: look.problems, notes: look.notes };
+}
+
+class Look {
+    readonly files = new Set<string>();
+    readonly folders = new Set<string>();
+    readonly problems: string[] = [];
+    readonly notes: string[] = [];
+
+    constructor(private readonly cwd: string, private readonly disk: FileSystem) {}
+
+    async at(name: string): Promise<void> {
+        const path = resolve(this.cwd, name);
         try {
-            if ((await disk.stat(path)).isDirectory()) {
-                const below = await cofferFilesIn(path, problems, disk);
-                if (below.length === 0) problems.push(`${name}: there is no ${SUFFIX} file in this folder`);
-                below.forEach(file => files.add(file));
-                folders.add(path);
-            } else if (path.endsWith(SUFFIX)) {
-                files.add(path);
-                folders.add(dirname(path));
-            } else problems.push(`${name} is not a ${SUFFIX} file`);
+            const info = await this.disk.stat(path);
+            if (info.isDirectory()) {
+                if (!await this.inFolder(path, path)) this.problems.push(`${name}: there is no ${SUFFIX} file in this folder`);
+                this.folders.add(path);
+            } else if (!path.endsWith(SUFFIX)) this.problems.push(`${name} is not a ${SUFFIX} file`);
+            else if (!info.isFile()) this.problems.push(`${name} ${notPlain(info)}`);
+            else {
+                await this.take(path, dirname(path), (await this.disk.lstat(path)).isSymbolicLink());
+                this.folders.add(dirname(path));
+            }
         } catch (error) {
-            problems.push(`${name} ${reasonOf(error)}`);
+            this.problems.push(`${name} ${reasonOf(error)}`);
         }
     }
-    return { files: [...files].sort(), folders: [...folders], problems };
-}
 
-/** Hidden folders and installed packages are passed over, and links to folders, which could lead in a circle. */
-async function cofferFilesIn(folder: string, problems: string[], disk: FileSystem): Promise<string[]> {
-    const entries = await disk.readdir(folder, { withFileTypes: true }).catch((error: unknown) => {
-        problems.push(`${folder} ${reasonOf(error)}`);
-        return [];
-    });
-    const files: string[] = [];
-    for (const entry of entries) {
-        const path = join(folder, entry.name);
-        if (entry.isDirectory()) {
-            if (!entry.name.startsWith('.') && entry.name !== 'node_modules') files.push(...await cofferFilesIn(path, problems, disk));
-        } else if (entry.name.endsWith(SUFFIX) && (entry.isFile() || await isFile(path, disk))) files.push(path);
+    /** Hidden folders and installed packages are passed over, and links to folders, which could lead in a circle. True where there was any file. */
+    private async inFolder(folder: string, top: string): Promise<boolean> {
+        const entries = await this.disk.readdir(folder, { withFileTypes: true }).catch((error: unknown) => {
+            this.problems.push(`${this.nameOf(folder)} ${reasonOf(error)}`);
+            return [];
+        });
+        let any = false;
+        for (const entry of entries.sort((a, b) => (a.name < b.name ? -1 : 1))) {
+            const path = join(folder, entry.name), isOurs = entry.name.endsWith(SUFFIX);
+            if (entry.isDirectory()) {
+                if (entry.name.startsWith('.') || entry.name === 'node_modules') continue;
+                const found = await this.inFolder(path, top);
+                if (isOurs && !found) this.problems.push(`${this.nameOf(path)} is a folder, and no ${SUFFIX} file is in it`);
+                any ||= found;
+            } else if (isOurs) {
+                any = true;
+                await this.one(path, top, entry.isSymbolicLink());
+            }
+        }
+        return any;
     }
-    return files;
-}
 
-async function isFile(path: string, disk: FileSystem): Promise<boolean> {
-    return disk.stat(path).then(info => info.isFile(), () => false);
+    private async one(path: string, top: string, isLink: boolean): Promise<void> {
+        try {
+            const info = await this.disk.stat(path);
+            if (info.isFile()) await this.take(path, top, isLink);
+            else this.problems.push(`${this.nameOf(path)} ${isLink && info.isDirectory() ? 'is a link to a folder' : notPlain(info)}`);
+        } catch (error) {
+            this.problems.push(`${this.nameOf(path)} ${isLink && (error as NodeJS.ErrnoException).code === 'ENOENT' ? 'is a link to something that is not there' : reasonOf(error)}`);
+        }
+    }
+
+    /** A link that leads out of what was asked for is followed, and told. */
+    private async take(path: string, top: string, isLink: boolean): Promise<void> {
+        this.files.add(path);
+        if (!isLink) return;
+        const target = await this.disk.realpath(path);
+        const inside = await Promise.all([top, this.cwd].map(async folder => isWithin(target, await this.disk.realpath(folder))));
+        if (!inside.includes(true)) this.notes.push(`${this.nameOf(path)} is a link to ${target}, outside of the folder: what is read is there`);
+    }
+
+    private nameOf(path: string): string {
+        return relative(this.cwd, path) || path;
+    }
 }
 
 /** True for a folder itself and for whatever lies below it. */

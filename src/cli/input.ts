@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
 import { findFiles, SUFFIX } from './find-files.ts';
-import { decode, MOST_BYTES, tooLarge } from './read-text.ts';
+import { decode, MOST_BYTES, reasonOf, tooLarge } from './read-text.ts';
 import { Workspace } from './workspace.ts';
 import type { World } from './world.ts';
 
@@ -21,7 +21,7 @@ export async function openAsked({ files, stdinFilePath }: Asked, world: World): 
     if (stdinFilePath !== undefined && named.length > 0) throw new UsageError('--stdin-file-path says where standard input belongs; name no other files with it');
     if (stdinFilePath !== undefined && !stdinFilePath.endsWith(SUFFIX)) throw new UsageError(`${stdinFilePath} is not a ${SUFFIX} file`);
     const found = await findFiles(named.length === 0 && !fromStdin ? ['.'] : named, cwd, disk);
-    found.problems.forEach(problem => terminal.say(problem));
+    [...found.problems, ...found.notes].forEach(words => terminal.say(words));
 
     const workspace = await Workspace.open(world, found.folders);
     const paths = [...found.files];
@@ -38,11 +38,11 @@ export async function openAsked({ files, stdinFilePath }: Asked, world: World): 
 }
 
 export async function stdinText(readStdin: () => Promise<Uint8Array>): Promise<string> {
-    const bytes = await readStdin();
     try {
+        const bytes = await readStdin();
         if (bytes.length > MOST_BYTES) throw new Error(tooLarge());
         return decode(bytes).text;
     } catch (error) {
-        throw new UsageError(`Standard input ${(error as Error).message}`);
+        throw new UsageError(`Standard input ${(error as NodeJS.ErrnoException).code === undefined ? (error as Error).message : reasonOf(error)}`);
     }
 }

@@ -13,7 +13,7 @@ const MOST_BYTES = 4_000_000;
  * written notes into would still carry it.
  */
 export class MadeFiles {
-    private constructor(private readonly disk: FileSystem, readonly path: string, private readonly hashes: Map<string, readonly string[]>) {}
+    private constructor(private readonly disk: FileSystem, readonly path: string, private readonly hashes: Map<string, readonly string[]>, private readonly sources: Map<string, string>) {}
 
     /** Throws where the list is no file that could be written again. */
     static async of(disk: FileSystem, folder: string): Promise<MadeFiles> {
@@ -21,8 +21,10 @@ export class MadeFiles {
         const { before } = await destinationOf(disk, path, [folder]).catch((error: unknown) => { throw new Error(`holds ${LIST}, which ${(error as Error).message}`); });
         const hashes = new Map<string, readonly string[]>();
         if (before && before.size > MOST_BYTES) throw new Error(`holds ${LIST}, which is not the list of what this program has made there`);
-        for (const [, hash, name] of (before ? await textOf(disk, path) : '').matchAll(/^([0-9a-f]{64}) [ *](.+)$/gm)) hashes.set(name!, [...hashes.get(name!) ?? [], hash!]);
-        return new MadeFiles(disk, path, hashes);
+        const text = before ? await textOf(disk, path) : '';
+        for (const [, hash, name] of text.matchAll(/^([0-9a-f]{64}) [ *](.+)$/gm)) hashes.set(name!, [...hashes.get(name!) ?? [], hash!]);
+        const sources = new Map([...text.matchAll(/^# (\S+) from (\S+)$/gm)].map(([, name, source]) => [name!, source!]));
+        return new MadeFiles(disk, path, hashes, sources);
     }
 
     knows(name: string): boolean {
@@ -33,17 +35,27 @@ export class MadeFiles {
         return this.hashes.get(name)?.includes(hash) === true;
     }
 
-    /** Files that are about to be written. What they replace stays known until the next time, should they not get there. True where that is news. */
-    add(files: readonly { readonly name: string; readonly hash: string }[]): boolean {
+    /** The file of the job that one was made from, from the folder; undefined where nobody has noted it. */
+    sourceOf(name: string): string | undefined {
+        const source = this.sources.get(name);
+        return source === undefined ? undefined : decodeURI(source);
+    }
+
+    /** Files that are about to be written, and the file of the job they are made from, from the folder. What they replace stays known until the next time, should they not get there. True where that is news. */
+    add(files: readonly { readonly name: string; readonly hash: string }[], source: string): boolean {
         const fresh = files.filter(({ name, hash }) => !this.has(name, hash));
         for (const { name, hash } of fresh) this.hashes.set(name, [...this.hashes.get(name)?.slice(-1) ?? [], hash]);
-        return fresh.length > 0;
+        const moved = files.filter(({ name }) => this.sourceOf(name) !== source);
+        for (const { name } of moved) this.sources.set(name, encodeURI(source));
+        return fresh.length + moved.length > 0;
     }
 
     async save(): Promise<void> {
         const lines = [...this.hashes].flatMap(([name, hashes]) => hashes.map(hash => `${hash}  ${name}\n`)).sort((a, b) => (a.slice(66) < b.slice(66) ? -1 : a.slice(66) > b.slice(66) ? 1 : 0));
+        // a line that begins so is a remark to sha256sum
+        const sources = [...this.sources].map(([name, source]) => `# ${name} from ${source}\n`).sort();
         const { before } = await destinationOf(this.disk, this.path, [join(this.path, '..')]);
-        await replaceFile(this.disk, this.path, lines.join(''), before);
+        await replaceFile(this.disk, this.path, [...lines, ...sources].join(''), before);
     }
 }
 

@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
-import { join, relative, resolve } from 'node:path';
+import { join, relative, resolve, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { destinationOf, mustNotLeadOut, type Destination } from './destination.ts';
 import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
 import type { FileName } from '../text/file-name.ts';
@@ -32,25 +33,28 @@ export class OutputFolder {
         this.folder = resolve(world.cwd, options.out);
     }
 
-    /** Writes what may be written and prints the names. Throws a UsageError where the folder itself cannot be had. */
-    async write(files: readonly OutputFile[]): Promise<void> {
-        if (files.length > 0) await this.world.interrupts.tidily(() => this.writeAll(files));
+    /**
+     * Writes what may be written and prints the names. `from`: the address of the file that says which house it is; what another house that
+     * is still there has made under the same name is left, and said. Throws a UsageError where the folder itself cannot be had.
+     */
+    async write(files: readonly OutputFile[], from: string): Promise<void> {
+        if (files.length > 0) await this.world.interrupts.tidily(() => this.writeAll(files, fileURLToPath(from)));
     }
 
-    private async writeAll(files: readonly OutputFile[]): Promise<void> {
+    private async writeAll(files: readonly OutputFile[], from: string): Promise<void> {
         const made = this.made ??= await this.open();
-        const planned: Planned[] = [];
+        const source = relative(this.folder, from).split(sep).join('/'), planned: Planned[] = [];
         for (const file of files) {
             const bytes = typeof file.content === 'string' ? new TextEncoder().encode(file.content) : file.content;
             const planOne = { name: file.name, bytes, hash: hashOf(bytes) };
             try {
-                planned.push({ ...planOne, ...await this.look(planOne, made) });
+                planned.push({ ...planOne, ...await this.look(planOne, made, source) });
             } catch (error) {
                 this.leave(file.name, error);
             }
         }
         // the list first: a file that it names and that was not written does no harm, the other way round it would be a stranger's
-        if (made.add(planned)) await made.save().catch((error: unknown) => { throw new UsageError(`${this.nameOf(made.path)} ${reasonNotWritten(error)}`); });
+        if (made.add(planned, source)) await made.save().catch((error: unknown) => { throw new UsageError(`${this.nameOf(made.path)} ${reasonNotWritten(error)}`); });
         for (const { name, bytes, to, same } of planned) {
             try {
                 if (!same) await replaceFile(this.world.disk, to.path, bytes, to.before);
@@ -72,7 +76,7 @@ export class OutputFolder {
         }
     }
 
-    private async look({ name, bytes, hash }: Wanted, made: MadeFiles): Promise<{ to: Destination; same: boolean }> {
+    private async look({ name, bytes, hash }: Wanted, made: MadeFiles, source: string): Promise<{ to: Destination; same: boolean }> {
         const { disk } = this.world;
         const to = await destinationOf(disk, join(this.folder, name), [this.folder]);
         if (!to.before) return { to, same: false };
@@ -81,6 +85,9 @@ export class OutputFolder {
         if (there === hash) return { to, same: true };
         if (!this.options.force && (there === undefined || !made.has(name, there)))
             throw new Error(`${made.knows(name) ? 'has been changed since this program made it' : 'is there already, and this program has not made it'}: left as it is; --force replaces it`);
+        const other = made.sourceOf(name);
+        if (!this.options.force && other !== undefined && other !== source && await isThere(disk, resolve(this.folder, other)))
+            throw new Error(`was made from ${this.nameOf(resolve(this.folder, other))}, which gives it the same name: left as it is; --force replaces it, another --out keeps both`);
         return { to, same: false };
     }
 
@@ -96,6 +103,10 @@ export class OutputFolder {
 
 interface Wanted { readonly name: string; readonly bytes: Uint8Array; readonly hash: string }
 interface Planned extends Wanted { readonly to: Destination; readonly same: boolean }
+
+function isThere(disk: FileSystem, path: string): Promise<boolean> {
+    return disk.stat(path).then(() => true, () => false);
+}
 
 function hashOf(bytes: Uint8Array): string {
     return createHash('sha256').update(bytes).digest('hex');

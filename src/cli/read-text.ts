@@ -32,9 +32,13 @@ export async function readText(path: string, disk: Pick<FileSystem, 'open' | 'st
 }
 
 function mustBePlain(info: Stats): void {
-    if (info.isDirectory()) throw new Error('is a folder');
-    if (!info.isFile()) throw new Error(`is not a file${info.isFIFO() ? ', but a pipe' : info.isSocket() ? ', but a socket' : ', but a device'}`);
+    if (!info.isFile()) throw new Error(notPlain(info));
     if (info.size > MOST_BYTES) throw new Error(tooLarge());
+}
+
+/** What it is that is no file. */
+export function notPlain(info: Stats): string {
+    return info.isDirectory() ? 'is a folder' : `is not a file, but a ${info.isFIFO() ? 'pipe' : info.isSocket() ? 'socket' : 'device'}`;
 }
 
 export function tooLarge(): string {

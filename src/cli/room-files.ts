@@ -5,6 +5,7 @@ import { fileNameOf, type FileName } from '../text/file-name.ts';
 import { isSound, standingOf, type Standing } from '../pipeline/standing.ts';
 import { standingNotice } from '../report/standing.ts';
 import type { Content } from '../text/fit.ts';
+import { addressOf } from '../report/house.ts';
 import { FileNames } from './file-names.ts';
 import { foundBehind, passedBy, roomsMaybeLost } from './houses.ts';
 import { openAsked, type Asked } from './input.ts';
@@ -51,7 +52,7 @@ export async function writeRoomFiles(
         terminal.progress(`${doing} ${room.name} ...`);
         await setImmediate();
         const files = await make(ceiling, workspace, standing);
-        await folder.write(files.map(file => ({ name: names.free(n => nameOf(file, n)), content: file.content })));
+        await folder.write(files.map(file => ({ name: names.free(n => nameOf(file, n)), content: file.content })), addressOf({ job: room.job, rooms: [{ room }] }));
     }
     terminal.progress('');
     if (wanted.length === 0) terminal.say('There is no room in these files.');

@@ -38,3 +38,8 @@ export function fileNameOfHouse({ job, rooms, picked = false }: Pick<House, 'job
     const names = rooms.map(({ room }) => room.name);
     return job.title === undefined ? names[0] ?? '' : [job.title.value, ...picked ? names : []].join(' ');
 }
+
+/** The address of the file that says which house it is: that of its job, or of its first room where there is none. */
+export function addressOf({ job, rooms }: Pick<House, 'job'> & { readonly rooms: readonly { readonly room: Room }[] }): string {
+    return job.at?.uri ?? rooms[0]!.room.at.uri;
+}

@@ -9,7 +9,7 @@ import { folderWith } from './folder.ts';
 describe('finding files', () => {
     test('a folder is its .coffer files, all the way down, hidden folders and packages left out', async () => {
         const cwd = folderWith({ 'b.coffer': '', 'a/c.coffer': '', 'a/readme.md': '', '.git/x.coffer': '', 'node_modules/p/y.coffer': '', 'a/d/.hidden/z.coffer': '' });
-        expect(await findFiles(['.'], cwd)).toEqual({ files: [join(cwd, 'a/c.coffer'), join(cwd, 'b.coffer')], folders: [cwd], problems: [] });
+        expect(await findFiles(['.'], cwd)).toEqual({ files: [join(cwd, 'a/c.coffer'), join(cwd, 'b.coffer')], folders: [cwd], problems: [], notes: [] });
     });
 
     test('each file once, however it is asked for', async () => {

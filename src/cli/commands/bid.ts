@@ -3,7 +3,7 @@ import { bidContent } from '../../report/bid/content.ts';
 import { printedBid } from '../../pages/bid/printed.ts';
 import { fileName } from '../../text/file-name.ts';
 import { standingLines, standingOfRooms } from '../../report/standing.ts';
-import { fileNameOfHouse, titleOf } from '../../report/house.ts';
+import { addressOf, fileNameOfHouse, titleOf } from '../../report/house.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
 import { FileNames } from '../file-names.ts';
 import type { World } from '../world.ts';
@@ -34,7 +34,7 @@ export async function bid(options: BidOptions, world: World): Promise<ExitCode> 
         if (price.after) terminal.say(`The bid of ${titleOf(price.house.job)} prices the job as if nothing were cut yet. ${afterCuttingText(price.after)}`);
         const title = fileNameOfHouse(price.house);
         const name = names.free(n => fileName('bid', n === 1 ? title : `${title} ${n}`, options.format));
-        await folder.write([{ name, content: options.format === 'pdf' ? await pdfOf(content) : printedBid(content) }]);
+        await folder.write([{ name, content: options.format === 'pdf' ? await pdfOf(content) : printedBid(content) }], addressOf(price.house));
     }
     return worst(worstCode, folder.code);
 }

@@ -25,15 +25,15 @@ export interface CheckOptions extends Asked {
 /** Everything that is wrong. */
 export async function check(options: CheckOptions, world: World): Promise<ExitCode> {
     const { workspace, code, paths } = await openAsked(options, world);
-    const once = async (): Promise<ExitCode> => report(await workspace.check({ closely: true }), workspace, options, world);
+    const once = async (): Promise<ExitCode> => report(await workspace.check({ closely: true }), workspace, options, world, code === EXIT.clean);
     const found = await once();
     if (options.watch) return keepChecking({ workspace, paths, world, asked: options, again: once });
     return worst(code, found);
 }
 
-function report(checked: readonly Checked[], workspace: Workspace, options: CheckOptions, { terminal }: World): ExitCode {
+function report(checked: readonly Checked[], workspace: Workspace, options: CheckOptions, { terminal }: World, isWhole: boolean): ExitCode {
     const findings = findingsOf(checked);
-    terminal.result(printed(findings, checked, workspace, options, terminal.paint));
+    terminal.result(printed(findings, checked, workspace, isWhole, options, terminal.paint));
     if (options.format === 'human') {
         const unread = checked.filter(({ content }) => workspace.isUnread(content.uri)).length;
         // of a file that was not read nobody knows whether something is wrong in it
@@ -44,12 +44,13 @@ function report(checked: readonly Checked[], workspace: Workspace, options: Chec
     return options.exitZero || !findings.some(f => !f.allowed && GRAVITY[f.severity] >= GRAVITY[options.failOn]) ? EXIT.clean : EXIT.findings;
 }
 
-function printed(findings: readonly Finding[], checked: readonly Checked[], { files }: Workspace, options: CheckOptions, paint: World['terminal']['paint']): Printed {
+function printed(findings: readonly Finding[], checked: readonly Checked[], workspace: Workspace, isWhole: boolean, options: CheckOptions, paint: World['terminal']['paint']): Printed {
+    const { files } = workspace, read = checked.filter(({ content }) => !workspace.isUnread(content.uri));
     switch (options.format) {
         case 'human': return humanFindings(findings, files, paint);
         case 'concise': return conciseFindings(findings, files);
-        case 'json': return jsonFindings(findings, checked.map(c => c.content.uri), files);
-        case 'sarif': return sarifFindings(findings, files, { version, rules: PAGES });
+        case 'json': return jsonFindings(findings, read.map(c => c.content.uri), files);
+        case 'sarif': return sarifFindings(findings, files, { version, rules: PAGES }, isWhole && read.length === checked.length);
         case 'github': return githubFindings(findings, files);
     }
 }

@@ -2,7 +2,7 @@ import { drawBoardSheets, drawLabels, labelGridFor, toSvg, withNotice, type Shee
 import { printedSheets } from '../../pages/shared/printed-sheets.ts';
 import { besideName, fileName } from '../../text/file-name.ts';
 import { standingNotice, standingOfRooms } from '../../report/standing.ts';
-import { fileNameOfHouse, titleOf, titleOfHouse, type House } from '../../report/house.ts';
+import { addressOf, fileNameOfHouse, titleOf, titleOfHouse, type House } from '../../report/house.ts';
 import { csvSaw } from '../../report/sawing/csv.ts';
 import { sawOf, type HouseSaw } from '../../report/sawing/house-saw.ts';
 import { humanSaw } from '../../report/sawing/human.ts';
@@ -75,7 +75,7 @@ async function writeSheets(saws: readonly HouseSaw[], kind: string, options: Out
         await folder.write([
             ...sheets.map((sheet, i) => ({ name: names.free(n => besideName(name, i + n, 'svg')), content: toSvg(sheet) })),
             { name, content: printedSheets(sheets[0]!.title.replace(/, sheet 1 of \d+/, ''), sheets) },
-        ]);
+        ], addressOf(saw.house));
     }
     if (!any) world.terminal.say('There is nothing to cut.');
     return folder.code;

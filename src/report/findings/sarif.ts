@@ -11,8 +11,11 @@ export interface RulePage { readonly name: string; readonly title: string; reado
 const LEVEL = { error: 'error', warning: 'warning', hint: 'note' } as const;
 const SCHEMA = 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json';
 
-/** SARIF 2.1.0 (OASIS): what code hosts and editors read. What the text allows is there, marked as suppressed with its reason. */
-export function sarifFindings(findings: readonly Finding[], files: Files, program: { readonly version: string; readonly rules: readonly RulePage[] }): JsonText {
+/**
+ * SARIF 2.1.0 (OASIS): what code hosts and editors read. What the text allows is there, marked as suppressed with its reason.
+ * @param isWhole false where a file that was asked for could not be read
+ */
+export function sarifFindings(findings: readonly Finding[], files: Files, program: { readonly version: string; readonly rules: readonly RulePage[] }, isWhole = true): JsonText {
     const rules = usedRules(findings, program.rules);
     const index = new Map(rules.map((rule, i) => [rule.id, i]));
     const log: Log = {
@@ -21,7 +24,7 @@ export function sarifFindings(findings: readonly Finding[], files: Files, progra
         runs: [{
             tool: { driver: { name: 'cofferwright', version: program.version, rules } },
             columnKind: 'utf16CodeUnits',
-            invocations: [{ executionSuccessful: true }],
+            invocations: [{ executionSuccessful: isWhole }],
             results: findings.map(f => result(f, index.get(f.rule)!, files)),
         }],
     };
