@@ -3,6 +3,7 @@ import type { Point } from '../plane/point.ts';
 import type { WallCarrier } from './carriers.ts';
 import type { Joint, Part, Piece } from './model.ts';
 import type { SideRun } from './sides.ts';
+import { grouped } from '../plain/groups.ts';
 
 /** Sides with the runs they were made from, and trims loop by loop: what tells whose ends meet. */
 export interface Made {
@@ -17,11 +18,7 @@ export function jointsOf({ pieces, sides, trims, walls }: Made): Joint[] {
     const index = new Map(pieces.map((piece, i) => [piece, i]));
     const joint = (kind: Joint['kind'], a: Piece | undefined, b: Piece | undefined): Joint[] =>
         a && b && a !== b ? [{ kind, pieces: [index.get(a)!, index.get(b)!], meets: [a.of, b.of] }] : [];
-    const byCarrier = new Map<string, Piece[]>();
-    for (const piece of pieces) {
-        const key = placeKey(piece.part, piece.of);
-        byCarrier.set(key, [...byCarrier.get(key) ?? [], piece]);
-    }
+    const byCarrier = grouped(pieces, piece => placeKey(piece.part, piece.of));
     const all = (part: Part, of: string): readonly Piece[] => byCarrier.get(placeKey(part, of)) ?? [];
     return [
         ...sideCorners(sides).flatMap(([a, b]) => joint('corner', a, b)),

@@ -8,8 +8,8 @@ import { isSound as isWell, standingOf } from '../pipeline/standing.ts';
 import type { BoardPlan } from '../cutting/model.ts';
 import type { Questions } from '../cutting/questions.ts';
 import type { House, HousePlan, RoomPieces } from '../report/house.ts';
-import { counted } from '../report/look.ts';
 import type { Checked, Workspace } from './workspace.ts';
+import { counted } from '../plain/words.ts';
 
 /** The rooms of the files, those under one job together, in the order of their files. */
 export function housesOf(checked: readonly Checked[], workspace: Workspace): House[] {

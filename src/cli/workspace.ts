@@ -10,12 +10,13 @@ import { isBuiltin } from '../language/workspace/builtin.ts';
 import { madeFrom } from '../language/workspace/made-from.ts';
 import { inspectClosely } from '../pipeline/inspect-closely.ts';
 import { inspect, type Inspection } from '../pipeline/inspect.ts';
-import { counted, type Files } from '../report/look.ts';
+import { type Files } from '../report/look.ts';
 import { Disk } from './disk.ts';
 import { isWithin } from './find-files.ts';
 import type { FileSystem } from './file-system.ts';
 import type { World } from './world.ts';
 import type { Terminal } from './terminal.ts';
+import { counted } from '../plain/words.ts';
 
 /** A file as it was read and what is wrong with it. */
 export interface Checked extends Inspection { readonly content: FileContent; readonly document: LangiumDocument }

@@ -14,6 +14,7 @@ import { Effort } from './solve/effort.ts';
 import { costOfLayouts, type CuttingProblem, type Layout } from './solve/problem.ts';
 import { withLongerOffcuts } from './solve/offcuts.ts';
 import { quickPlan } from './solve/quick.ts';
+import { grouped } from '../plain/groups.ts';
 
 /** A first plan, and for each stock the question whether there is a cheaper one. */
 export interface Questions {
@@ -135,11 +136,6 @@ function knownOf({ problem, costUnit, exact, kinds: { least, comparable } }: Pos
 }
 
 function byStock(pieces: readonly Piece[]): Piece[][] {
-    const groups = new Map<string, Piece[]>();
-    for (const piece of pieces) {
-        const own = groups.get(piece.stock.key);
-        if (own) own.push(piece); else groups.set(piece.stock.key, [piece]);
-    }
-    const stocks = [...groups.values()].map(own => ({ own, stock: own[0]!.stock }));
+    const stocks = [...grouped(pieces, ({ stock }) => stock.key).values()].map(own => ({ own, stock: own[0]!.stock }));
     return stocks.sort((a, b) => compareNames(a.stock.name, b.stock.name) || compareNames(a.stock.key, b.stock.key)).map(({ own }) => own);
 }

@@ -1,5 +1,6 @@
 import type { Source } from '../provenance/source.ts';
 import { PLURAL, type Part } from './part.ts';
+import { listed } from '../plain/words.ts';
 
 /** Something that a text says, that is read, and that nothing is computed from yet. */
 export interface NotComputed {
@@ -32,8 +33,4 @@ export function isSpoiled({ part, line }: { readonly part: Part; readonly line: 
 export function spoiledWords({ parts, lines = [] }: SpoiledPieces): string {
     const of = lines.length === 0 ? '' : ` of ${lines.length === 1 ? 'line' : 'lines'} ${listed(lines)}`;
     return `${listed(parts.map(part => PLURAL[part]))}${of}`;
-}
-
-function listed(words: readonly string[]): string {
-    return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }

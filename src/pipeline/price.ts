@@ -5,7 +5,6 @@ import { estimateOf, type Part } from '../estimate/estimate.ts';
 import type { Estimate } from '../estimate/model.ts';
 import type { Alternate } from '../job/alternate.ts';
 import type { JobSettings, Room } from '../job/model.ts';
-import type { Rates } from '../job/rates.ts';
 import type { PricedRoom } from '../estimate/labor.ts';
 import { sawOrder } from '../sawing/saw-order.ts';
 import type { Piece } from '../takeoff/model.ts';
@@ -14,6 +13,7 @@ import { alternateFindings } from './alternate-findings.ts';
 import { layoutOf, takeOffOf } from './inspect.ts';
 import { firstPricePlans, roomsWith, type PricePlans } from './price-plans.ts';
 import { toldAs, type Standing, type Told } from './standing.ts';
+import { grouped } from '../plain/groups.ts';
 
 /** Rooms of one job with what it takes to build them and what that costs. */
 export interface Priced {
@@ -57,12 +57,7 @@ function priceOf(rooms: readonly Room[], job: JobSettings, plan: BoardPlan): Pri
 
 /** Rooms under the same rates together. */
 function byRates(rooms: readonly PricedRoom[]): Part[] {
-    const parts = new Map<Rates, PricedRoom[]>();
-    for (const priced of rooms) {
-        const { rates } = priced.ceiling.room;
-        parts.set(rates, [...parts.get(rates) ?? [], priced]);
-    }
-    return [...parts].map(([rates, own]) => ({ rates, rooms: own }));
+    return [...grouped(rooms, ({ ceiling }) => ceiling.room.rates)].map(([rates, own]) => ({ rates, rooms: own }));
 }
 
 /** An alternate priced beside the rooms as they are. */

@@ -29,11 +29,6 @@ export function wrap(text: string, width: number): string[] {
     return [...lines, line];
 }
 
-/** `1 board`, `3 boards`, `0 boards`. */
-export function counted(count: number, one: string, many = `${one}s`): string {
-    return `${count} ${count === 1 ? one : many}`;
-}
-
 /** Pads to columns; the last is left as it is. `right` lists the columns that are set to the right. */
 export function columns(rows: readonly (readonly string[])[], right: readonly number[] = [], gap = '  '): string[] {
     const widths: number[] = [];

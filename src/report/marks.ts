@@ -1,5 +1,5 @@
 import type { Piece } from '../takeoff/model.ts';
-import { counted } from './look.ts';
+import { counted } from '../plain/words.ts';
 
 export { markOf, placeMarkOf } from '../takeoff/marks.ts';
 

@@ -4,7 +4,8 @@ import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { FAULT_OF_THE_LIST, theFirst } from './support/fit-words.ts';
 import { spacingSaidBy, wordsOf } from './support/places.ts';
-import { alongWall, counted, sizesOf } from './support/words.ts';
+import { alongWall, sizesOf } from './support/words.ts';
+import { counted } from '../plain/words.ts';
 
 const wrong = changed(changed(HALL, 'edition 1\n', `edition 1
 

@@ -4,7 +4,7 @@ import { defineRule } from './rule.ts';
 import { boardWords, intoFix } from './support/cut-boards.ts';
 import { changed, HALL_IN_WORK } from './support/examples.ts';
 import { wordsOf } from './support/places.ts';
-import { counted, listed } from './support/words.ts';
+import { counted, listed } from '../plain/words.ts';
 
 const wrong = changed(HALL_IN_WORK, `6' of poplar-1x6 into side-A-1-north at 48 3/4" mitered 45°`, `6' of poplar-1x6 into side-A-1-north`);
 

@@ -1,7 +1,8 @@
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { hits, placed, type Hit } from './support/in-the-way.ts';
-import { listed, sizesOf } from './support/words.ts';
+import { sizesOf } from './support/words.ts';
+import { listed } from '../plain/words.ts';
 
 const wrong = changed(HALL, `  wall east   9' 5"\n`, `  wall east   9' 5"\n  fixture lamp-1 light at 4' 4", 2' 3" diameter 6"\n`);
 

@@ -6,7 +6,8 @@ import { POCKET_SCREWS_A_SPACER } from '../takeoff/spacers.ts';
 import { defineRule } from './rule.ts';
 import { changed } from './support/examples.ts';
 import { wordsOf } from './support/places.ts';
-import { counted, sizesOf } from './support/words.ts';
+import { sizesOf } from './support/words.ts';
+import { counted } from '../plain/words.ts';
 
 const wrong = `edition 1
 

@@ -6,7 +6,8 @@ import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { replacing, spelled } from './support/fixes.ts';
 import { troublesOf } from './support/troubles.ts';
-import { alongWall, counted, sizesOf } from './support/words.ts';
+import { alongWall, sizesOf } from './support/words.ts';
+import { counted } from '../plain/words.ts';
 
 const wrong = changed(HALL, `    coffers-north  3
     coffers-east   2

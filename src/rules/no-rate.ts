@@ -2,7 +2,7 @@ import { laborOf } from '../estimate/labor.ts';
 import type { Missing } from '../estimate/model.ts';
 import { defineRule } from './rule.ts';
 import { HALL } from './support/examples.ts';
-import { listed } from './support/words.ts';
+import { listed } from '../plain/words.ts';
 
 const RATES = `
 labor {

@@ -5,7 +5,8 @@ import type { Ticks } from '../quantity/ticks.ts';
 import { defineRule, type Found } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { profileTroublesOf, troublesOf } from './support/troubles.ts';
-import { capitalized, sizesOf } from './support/words.ts';
+import { sizesOf } from './support/words.ts';
+import { capitalized } from '../plain/words.ts';
 
 export const notPositive = defineRule({
     name: 'not-positive',

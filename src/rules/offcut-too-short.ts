@@ -9,7 +9,8 @@ import { boardWords } from './support/cut-boards.ts';
 import { changed, HALL_IN_WORK } from './support/examples.ts';
 import { replacing, spelled } from './support/fixes.ts';
 import { wordsOf } from './support/places.ts';
-import { counted, sizesOf } from './support/words.ts';
+import { sizesOf } from './support/words.ts';
+import { counted } from '../plain/words.ts';
 
 const wrong = changed(HALL_IN_WORK, `cut      6' of poplar-1x6`, `cut      48" of poplar-1x6`);
 

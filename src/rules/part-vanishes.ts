@@ -7,7 +7,8 @@ import { PLURAL } from '../job/part.ts';
 import type { Source } from '../provenance/source.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
-import { counted, sizesOf } from './support/words.ts';
+import { sizesOf } from './support/words.ts';
+import { counted } from '../plain/words.ts';
 
 const wrong = changed(HALL, '  cleats { rip 3/4" x 3/4" from strip-1x2 }', `  cleats {
     rip             3/4" x 3/4" from strip-1x2

@@ -6,7 +6,7 @@ import type { Part } from '../takeoff/model.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { FAULT_OF_THE_LIST, nameOfId, some, theFirst } from './support/fit-words.ts';
-import { capitalized, counted } from './support/words.ts';
+import { capitalized, counted } from '../plain/words.ts';
 
 const wrong = changed(HALL, '    coffers-north  3', '    lines-north    73 3/4", 80 1/4"');
 

@@ -4,7 +4,8 @@ import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { causeWords, clashWords, nameOf, relatedTo, theFirst } from './support/fit-words.ts';
 import { rowFound } from './support/row-words.ts';
-import { capitalized, sizesOf, type Sizes } from './support/words.ts';
+import { sizesOf, type Sizes } from './support/words.ts';
+import { capitalized } from '../plain/words.ts';
 
 const wrong = changed(HALL, '  cleats {', `  spacers {
     stock   poplar-1x4

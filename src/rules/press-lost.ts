@@ -7,6 +7,7 @@ import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { replacing, spelled } from './support/fixes.ts';
 import { linesNamed, sizesOf } from './support/words.ts';
+import { grouped } from '../plain/groups.ts';
 
 const wrong = changed(changed(HALL, 'coffers-north  3', 'coffers-north  2'), 'bottom { stock poplar-1x4 }', `bottom {
     stock  poplar-1x4
@@ -28,12 +29,11 @@ Say a press of a mark of the tape or more, a finer \`cut-to\`, or none.`,
     check: {
         room({ layout: { ceiling }, job }, report) {
             if (!ceiling) return;
-            const lost = new Map<string, Line[]>();
             const setting = settingOf(ceiling);
-            for (const line of ceiling.lines) {
+            const lost = grouped(ceiling.lines.filter(line => {
                 const press = line.section.profile.bottom?.press?.value ?? 0;
-                if (press > 0 && isLost(press, line, setting)) lost.set(line.section.profile.key, [...lost.get(line.section.profile.key) ?? [], line]);
-            }
+                return press > 0 && isLost(press, line, setting);
+            }), ({ section }) => section.profile.key);
             const size = sizesOf(job), step = job.cutTo.value;
             for (const lines of lost.values()) {
                 const press = lines[0]!.section.profile.bottom!.press!;

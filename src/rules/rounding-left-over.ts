@@ -6,7 +6,8 @@ import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { adding, replacing } from './support/fixes.ts';
 import { spacingSaidBy, wordsOf } from './support/places.ts';
-import { alongWall, counted, sizesOf } from './support/words.ts';
+import { alongWall, sizesOf } from './support/words.ts';
+import { counted } from '../plain/words.ts';
 
 /** More than this in one run, or between two coffers, is seen. */
 export const COFFERS_DIFFER = inches('1/16');

@@ -9,7 +9,8 @@ import { nameInRoom } from '../takeoff/ids.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
-import { counted, listed, sizesOf } from './support/words.ts';
+import { sizesOf } from './support/words.ts';
+import { counted, listed } from '../plain/words.ts';
 
 const wrong = changed(HALL, 'stock poplar-1x4 { size 1x4 }', `stock poplar-1x4 {
   size     1x4

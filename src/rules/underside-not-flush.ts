@@ -2,7 +2,8 @@ import type { Unflush } from '../dryfit/model.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { likeIt, nameOf, theFirst } from './support/fit-words.ts';
-import { capitalized, sizesOf, type Sizes } from './support/words.ts';
+import { sizesOf, type Sizes } from './support/words.ts';
+import { capitalized } from '../plain/words.ts';
 
 const wrong = changed(HALL, '  cleats { rip 3/4" x 3/4" from strip-1x2 }', `  cleats {
     rip    3/4" x 3/4" from strip-1x2

@@ -4,6 +4,7 @@ import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { isMiter } from './lie.ts';
 import type { Block, LaidBoard } from './model.ts';
+import { grouped } from '../plain/groups.ts';
 
 /** Long enough to be held at the saw and the router with the hands away from the blade. Common practice, no source. */
 const TEST_LENGTH: Ticks = inches(12);
@@ -43,13 +44,7 @@ function gaugingBottoms(pieces: readonly Piece[]): Piece[] {
 }
 
 function each<T>(items: readonly T[], keyOf: (item: T) => readonly unknown[]): T[][] {
-    const groups = new Map<string, T[]>();
-    for (const item of items) {
-        const key = JSON.stringify(keyOf(item));
-        const group = groups.get(key);
-        if (group) group.push(item); else groups.set(key, [item]);
-    }
-    return [...groups.values()];
+    return [...grouped(items, item => JSON.stringify(keyOf(item))).values()];
 }
 
 /** Offcuts of the plan, of boards and of the strips that they are ripped to, and what is left beside these; what one block takes is gone for the next. */

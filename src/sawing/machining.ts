@@ -6,6 +6,7 @@ import { comparePieces } from '../takeoff/piece-order.ts';
 import type { Work } from '../takeoff/work.ts';
 import { longPoints } from './lay-boards.ts';
 import type { EaseStep, Gauging, LaidBoard, PocketStep, RabbetStep, SlotStep } from './model.ts';
+import { grouped } from '../plain/groups.ts';
 
 /** Nothing deeper in one pass of a router. Common practice, no source. */
 export const DEEPEST_PASS = { us: inches('1/8'), metric: millimeters(3) };
@@ -66,12 +67,7 @@ function batches<Kind extends Edge['kind']>(boards: readonly LaidBoard[], kind: 
 }
 
 function gathered<T extends { readonly key: string }>(items: readonly T[]): T[][] {
-    const groups = new Map<string, T[]>();
-    for (const item of items) {
-        const group = groups.get(item.key);
-        if (group) group.push(item); else groups.set(item.key, [item]);
-    }
-    return [...groups.values()];
+    return [...grouped(items, ({ key }) => key).values()];
 }
 
 function inOrder(pieces: readonly Piece[]): Piece[] {

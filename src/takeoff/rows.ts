@@ -3,6 +3,7 @@ import { playOf } from '../ceiling/section.ts';
 import type { Ceiling, Line, Run } from '../ceiling/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Part, Piece } from './model.ts';
+import { grouped } from '../plain/groups.ts';
 
 /** Pieces that stand one after the other from wall to wall, with what stands between them, and the room they have. */
 export interface Row {
@@ -22,12 +23,10 @@ const HAIR: Ticks = 2;
  * or the layout works out of positions or coffers is used. A row that lacks a piece is none: that is told as a missing piece.
  */
 export function rowsOf(ceiling: Ceiling, pieces: readonly Piece[]): Row[] {
-    const groups = new Map<string, Piece[]>();
-    for (const piece of pieces) {
-        if (piece.part === 'trim' || piece.part === 'spacer') continue;
-        const key = `${piece.part} ${piece.line} ${piece.part === 'band' || piece.bay !== null ? piece.on : ''}`;
-        groups.set(key, [...groups.get(key) ?? [], piece]);
-    }
+    const groups = grouped(
+        pieces.filter(({ part }) => part !== 'trim' && part !== 'spacer'),
+        ({ part, line, bay, on }) => `${part} ${line} ${part === 'band' || bay !== null ? on : ''}`,
+    );
     return [...groups.values()].flatMap(group => rowOf(ceiling, group) ?? []);
 }
 

@@ -2,7 +2,6 @@ import type { Finding, Severity } from '../../findings/finding.ts';
 import { githubFindings } from '../../report/findings/github.ts';
 import { conciseFindings, humanFindings, summary } from '../../report/findings/human.ts';
 import { jsonFindings } from '../../report/findings/json.ts';
-import { counted } from '../../report/look.ts';
 import { sarifFindings } from '../../report/findings/sarif.ts';
 import type { Printed } from '../../text/fit.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
@@ -12,6 +11,7 @@ import { PAGES } from '../rule-pages.ts';
 import { version } from '../version.ts';
 import { keepChecking } from '../watch.ts';
 import { findingsOf, type Checked, type Workspace } from '../workspace.ts';
+import { counted } from '../../plain/words.ts';
 
 export const CHECK_FORMATS = ['human', 'concise', 'json', 'sarif', 'github'] as const;
 export interface CheckOptions extends Asked {

@@ -1,4 +1,5 @@
 import type { CuttingProblem, Item, Layout } from './problem.ts';
+import { grouped } from '../../plain/groups.ts';
 
 /**
  * The same problem with fewer lengths: items of nearly one length are taken together, all as long as the longest of them. A plan
@@ -29,13 +30,7 @@ export function coarsened(problem: CuttingProblem, groups: number): Coarse {
 }
 
 function byLanes(items: readonly Item[]): number[][] {
-    const groups = new Map<string, number[]>();
-    items.forEach(({ lanes }, i) => {
-        const key = lanes.join(' ');
-        const group = groups.get(key);
-        if (group) group.push(i); else groups.set(key, [i]);
-    });
-    return [...groups.values()];
+    return [...grouped(items.keys(), i => items[i]!.lanes.join(' ')).values()];
 }
 
 /** Gives every place of a group to the longest of its pieces that is left. */

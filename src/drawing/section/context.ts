@@ -2,6 +2,7 @@ import type { Ceiling, Line, Section } from '../../ceiling/model.ts';
 import type { JobSettings, Room } from '../../job/model.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import type { SheetOptions } from '../sheet-options.ts';
+import { grouped } from '../../plain/groups.ts';
 
 /** Where a section stands: what is around it and what the sheet says of it. */
 export interface SectionContext extends SheetOptions {
@@ -22,11 +23,7 @@ export interface SectionOfLines { readonly section: Section; readonly lines: rea
 
 /** The sections of a ceiling, each once, in the order of the lines 1, 2, 3 …, A, B …. */
 export function sectionsOf(ceiling: Ceiling): readonly SectionOfLines[] {
-    const byKey = new Map<string, Line[]>();
-    for (const line of ceiling.lines) {
-        const key = `${line.section.profile.key} ${line.section.heldDown.value.ticks}`;
-        byKey.set(key, [...(byKey.get(key) ?? []), line]);
-    }
+    const byKey = grouped(ceiling.lines, ({ section }) => `${section.profile.key} ${section.heldDown.value.ticks}`);
     return [...byKey.values()].map(lines => ({ section: withTrimOf(ceiling.beams, lines[0]!.section), lines }));
 }
 

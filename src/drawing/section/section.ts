@@ -23,6 +23,7 @@ import { shapeOf, type SectionShape } from './shape.ts';
 import { down } from './view.ts';
 import { beyond, wood, type Naming } from './wood.ts';
 import { partNotes } from './words.ts';
+import { capitalized } from '../../plain/words.ts';
 
 /**
  * The section through a box beam, at full size where the sheet has room for it. Everything stands where the job puts it: gaps,
@@ -104,7 +105,7 @@ function foot(context: SectionContext, scale: Scale, { view, titleAt: y, strings
     const left = Math.max(area.left + 14, view.left - strings.left.depth);
     const right = Math.max(view.right, left + TITLE + 230);
     return [
-        viewTitle([left, y], (context.sheet ?? 'C-2').replace(/^.*-/u, ''), 'Section through a box beam', `${where}${capital(scale.label)}.${noScale ? '' : ' Measure the bar: it tells whether the print is true.'}`, TITLE),
+        viewTitle([left, y], (context.sheet ?? 'C-2').replace(/^.*-/u, ''), 'Section through a box beam', `${where}${capitalized(scale.label)}.${noScale ? '' : ' Measure the bar: it tells whether the print is true.'}`, TITLE),
         ...(noScale ? [] : [scaleBar([right, y - 3], view.pointsPerTick, 'section', context.job.show.value, Math.min(300, right - left - TITLE - 80))]),
     ];
 }
@@ -137,8 +138,4 @@ export function descriptionOf(shape: SectionShape, context: SectionContext, scal
         `bottom ${f(bottom.thickness)} by ${f(bottom.width)} ${shape.channel === null ? 'under the sides' : `${bottom.place === 'in-rabbets' ? 'let into' : 'between'} the sides, play ${f(shape.channel - bottom.width)} in all`}${trim ? ';' : '.'}`,
         ...(trim ? [`ceiling trim ${f(trim.thickness)} by ${f(trim.height)}.`] : []),
     ].join(' ');
-}
-
-function capital(words: string): string {
-    return words.charAt(0).toUpperCase() + words.slice(1);
 }

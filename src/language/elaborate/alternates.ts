@@ -5,6 +5,7 @@ import { sourceOf, sourceOfProperty } from '../types/place.ts';
 import type { House } from './house.ts';
 import { findingsOf, type Raise, type Raised } from './raised.ts';
 import { readRoom } from './room.ts';
+import { grouped } from '../../plain/groups.ts';
 
 /** What an alternate makes of each room that it changes. What reading a changed room finds that the room itself has not, stays with it. */
 export function readAlternate(declaration: ast.Alternate, house: House): Alternate {
@@ -37,18 +38,12 @@ function linesIn({ $cstNode: words }: ast.Room): number {
 
 /** One or more of a file together, the later on top of the earlier. */
 export function readAlternates(declarations: readonly ast.Alternate[], house: House): Alternate {
-    const lines = new Map<ast.Room, ast.Line[]>();
-    for (const line of declarations.flatMap(({ body }) => body?.members.filter(ast.isLine) ?? [])) {
-        const room = line.path[0]?.ref;
-        if (!ast.isRoom(room)) continue;
-        const before = lines.get(room);
-        if (before) before.push(line); else lines.set(room, [line]);
-    }
+    const lines = grouped(declarations.flatMap(({ body }) => body?.members.filter(ast.isLine) ?? []), line => line.path[0]?.ref);
     const titles = declarations.flatMap(({ title }) => title ?? []), last = declarations.at(-1)!;
     return {
         name: declarations.map(({ name }) => name ?? '').join('+'), ...titles.length > 0 && { title: titles.join(' + ') },
         at: sourceOfProperty(last, 'name'), whole: sourceOf(last),
-        rooms: [...lines].flatMap(([room, changes]) => changed(room, changes, house) ?? []),
+        rooms: [...lines].flatMap(([room, changes]) => (ast.isRoom(room) ? changed(room, changes, house) ?? [] : [])),
     };
 }
 

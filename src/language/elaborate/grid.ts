@@ -2,11 +2,12 @@ import { SIDES, type Fixture, type Grid, type Perimeter, type Side, type Spacing
 import type { Given, Source } from '../../provenance/source.ts';
 import type * as ast from '../generated/ast.ts';
 import { wordsOf } from '../types/values.ts';
-import { listed, quoted } from '../types/words.ts';
+import { quoted } from '../types/words.ts';
 import { mergedBlock, type Block } from './block.ts';
 import { readBoard } from './parts.ts';
 import type { Raise } from './raised.ts';
 import type { Reading } from './reading.ts';
+import { listed } from '../../plain/words.ts';
 
 /**
  * The grid of a room. Null where there is none; undefined where what is said of it cannot be known and every layout would
@@ -51,7 +52,7 @@ function checkSpacing(grid: Reading, home: ast.Room, raise: Raise): void {
         const [first, second] = ways.filter(name => grid.block.entries.has(name));
         if (first && second && second !== 'coffer-size') raise({ rule: 'said-twice', at: placeOf(grid, second), message: `${quoted(first)} and ${quoted(second)} both divide the ${wall} wall. Which of the two holds?`, related: [{ at: placeOf(grid, first), message: `${quoted(first)} is said here.` }] });
         if (first || ways.some(says)) continue;
-        raise({ rule: 'not-said', at: grid.place(home).at, message: `${quoted('grid')} does not say how the ${wall} wall is divided: say ${listed(ways.map(quoted))}.` });
+        raise({ rule: 'not-said', at: grid.place(home).at, message: `${quoted('grid')} does not say how the ${wall} wall is divided: say ${listed(ways.map(quoted), 'or')}.` });
     }
 }
 

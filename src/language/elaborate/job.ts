@@ -5,8 +5,8 @@ import * as ast from '../generated/ast.ts';
 import { isBroken } from '../types/broken.ts';
 import { factsOf } from '../types/facts.ts';
 import { sourceOf, sourceOfProperty } from '../types/place.ts';
-import { listed } from '../types/words.ts';
 import type { Reading } from './reading.ts';
+import { listed } from '../../plain/words.ts';
 
 /**
  * What holds for a whole house. A setting that is said and cannot be known falls back on its default: it is reported
@@ -55,6 +55,6 @@ function shareOf(reading: Reading): JobSettings['offcutWorth'] {
 function checkCurrency(reading: Reading): Given<string> | undefined {
     const currency = reading.text('currency');
     if (!currency || Object.hasOwn(CURRENCIES, currency.value)) return currency;
-    reading.evaluator.raise({ rule: 'wrong-type', at: currency.at, message: `There is no currency "${currency.value}" here; prices can be in ${listed(Object.keys(CURRENCIES))}.` });
+    reading.evaluator.raise({ rule: 'wrong-type', at: currency.at, message: `There is no currency "${currency.value}" here; prices can be in ${listed(Object.keys(CURRENCIES), 'or')}.` });
     return undefined;
 }

@@ -3,11 +3,12 @@ import { isBroken } from '../types/broken.ts';
 import { sourceOfProperty } from '../types/place.ts';
 import { factsOf } from '../types/facts.ts';
 import { wordsOf } from '../types/values.ts';
-import { listed, quoted } from '../types/words.ts';
+import { quoted } from '../types/words.ts';
 import type { Source } from '../../provenance/source.ts';
 import type { Raise } from './raised.ts';
 import type { LineReading, Reading } from './reading.ts';
 import type { Values } from './values.ts';
+import { listed } from '../../plain/words.ts';
 
 /** Warns of what a block says that counts only with other words of another property: where it is said beside those it changes nothing. */
 export function warnNoEffect(reading: Reading, raise: Raise): void {
@@ -27,7 +28,7 @@ function warn(declaration: ast.PropertyDecl, at: Source, reading: Values, raise:
     raise({
         rule: 'no-effect', severity: 'warning', at, via: deciding.via,
         message: `${quoted(declaration.name)} has no effect with ${quoted(countsWith.property === 'value' ? deciding.value : `${countsWith.property} ${deciding.value}`)}: `
-            + `it counts with ${listed(countsWith.words.map(quoted))} only. Take it out, or say that.`,
+            + `it counts with ${listed(countsWith.words.map(quoted), 'or')} only. Take it out, or say that.`,
     });
 }
 

@@ -11,10 +11,11 @@ import type * as ast from '../generated/ast.ts';
 import { isBroken } from '../types/broken.ts';
 import { isForEach, isPerVolume } from '../types/type.ts';
 import { sourceOf, sourceOfProperty, uriOf } from '../types/place.ts';
-import { listed, quoted } from '../types/words.ts';
+import { quoted } from '../types/words.ts';
 import type { Raise } from './raised.ts';
 import type { Reader, Reading } from './reading.ts';
 import type { Found } from './values.ts';
+import { listed } from '../../plain/words.ts';
 
 /**
  * A board or a sheet one can buy. Width and thickness are those that are said, or else the published dressed size of the

@@ -1,7 +1,8 @@
 import type { AstNode } from 'langium';
 import * as ast from '../generated/ast.ts';
 import { blockKindOf } from '../types/declared.ts';
-import { listed, quoted } from '../types/words.ts';
+import { quoted } from '../types/words.ts';
+import { listed } from '../../plain/words.ts';
 
 /** Letters of a line that is still read at a glance. */
 const LONGEST = 200;
@@ -21,7 +22,7 @@ export function whereabouts(node: AstNode): string | undefined {
         const owner = node.$container;
         return ast.isPropertyDecl(owner) ? `follows the value of ${quoted(owner.name)}` : `property of ${quoted(owner?.name)}`;
     }
-    if (ast.isWordDecl(node)) return `one of ${listed(node.$container.words.map(word => word.name))}`;
+    if (ast.isWordDecl(node)) return `one of ${listed(node.$container.words.map(word => word.name), 'or')}`;
     if (ast.isParam(node)) return `parameter of ${quoted(ast.isProfile(node.$container) ? node.$container.name : undefined)}`;
     return undefined;
 }

@@ -1,8 +1,9 @@
 import { AstUtils, type AstNode } from 'langium';
 import { describe } from '../elaborate/describe.ts';
 import * as ast from '../generated/ast.ts';
-import { listed, quoted } from '../types/words.ts';
+import { quoted } from '../types/words.ts';
 import { oneLine } from './explain.ts';
+import { listed } from '../../plain/words.ts';
 
 /** What the names in a value stand for: ``where `wide.width` is 5 1/2" (139.7 mm) and `groove` is 1/4" (6.35 mm) by default``. */
 export function whereNames(node: AstNode): string | undefined {

@@ -4,13 +4,14 @@ import type { Source } from '../../provenance/source.ts';
 import * as ast from '../generated/ast.ts';
 import { localName, ownNames } from '../scope/names.ts';
 import { sourceOfProperty } from '../types/place.ts';
-import { listed, quoted } from '../types/words.ts';
+import { quoted } from '../types/words.ts';
 import { isBuiltin } from '../workspace/builtin.ts';
 import { MOST_FOLLOWED, pathBetween } from '../workspace/import-graph.ts';
 import { importPath, isInside } from '../workspace/imports.ts';
 import { servicesOf } from '../workspace/services-of.ts';
 import { finding, replace } from './make.ts';
 import { near } from './near.ts';
+import { listed } from '../../plain/words.ts';
 
 /** What is wrong with the `from` lines: files that are not there or not allowed, rings of imports, names brought in twice. */
 export function importFindings(document: LangiumDocument, file: ast.File): readonly Finding[] {
@@ -44,7 +45,7 @@ function pathFinding(document: LangiumDocument, use: ast.Use): Finding | undefin
 function missing(document: LangiumDocument, path: string, uri: URI, at: Source): Finding {
     const nearby = filesNear(document, uri);
     const slash = document.textDocument.getText(at.range).includes('\\') ? ' Between folders stands /, on every machine.' : '';
-    const hint = nearby.length > 0 ? ` Near by name: ${listed(nearby.map(quoted))}.` : '';
+    const hint = nearby.length > 0 ? ` Near by name: ${listed(nearby.map(quoted), 'or')}.` : '';
     return finding('missing-import', at, `There is no file ${quoted(path)}, seen from this one.${slash}${hint}`, {
         fixes: nearby.map((other, i) => replace(`Write "${other}"`, at, `"${other}"`, i === 0)),
     });

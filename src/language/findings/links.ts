@@ -11,7 +11,7 @@ import { inReach } from '../scope/reach.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
 import { brokenLines, isBroken } from '../types/broken.ts';
 import { sourceOfRange } from '../types/place.ts';
-import { listed, quoted } from '../types/words.ts';
+import { quoted } from '../types/words.ts';
 import { servicesOf } from '../workspace/services-of.ts';
 import { blockName } from './block-name.ts';
 import { finding } from './make.ts';
@@ -19,6 +19,7 @@ import { didYouMean, meantFixes, near, Patience } from './near.ts';
 import { importFixes, offeredElsewhere } from './offered.ts';
 import { calledHere } from './other-words.ts';
 import type { ReadingRule } from './rules.ts';
+import { listed } from '../../plain/words.ts';
 
 /**
  * Words that mean nothing where they stand. What hangs on such a word is not reported: the modifiers of an unknown
@@ -84,7 +85,7 @@ class Unknown {
         if (ast.isMemberOf(node)) return this.member(node);
         if (ast.isArg(node)) return this.parameter(node);
         if (ast.isUsedName(node)) return this.imported(node);
-        if (ast.isRate(node)) return this.say('unknown-unit', `${quoted(this.word)} is no unit; there are ${listed(this.names)}`, this.called('Unit') ?? this.meant());
+        if (ast.isRate(node)) return this.say('unknown-unit', `${quoted(this.word)} is no unit; there are ${listed(this.names, 'or')}`, this.called('Unit') ?? this.meant());
         if (ast.isTypeAtom(node)) return this.say('unknown-type', `There is no type ${quoted(this.word)}`);
         return this.say('unknown-name', `There is nothing called ${quoted(this.word)}`);
     }
@@ -117,7 +118,7 @@ class Unknown {
         if (misplaced) return misplaced;
         const words = this.meant();
         const elsewhere = words.length > 0 ? [] : this.blocksWith(this.word);
-        const where = elsewhere.length > 0 ? `; it is said in ${listed(elsewhere.map(quoted))}` : '';
+        const where = elsewhere.length > 0 ? `; it is said in ${listed(elsewhere.map(quoted), 'or')}` : '';
         return this.say('unknown-property', `There is no property ${quoted(this.word)} in ${blockName(body)}${where}`, words);
     }
 
@@ -145,7 +146,7 @@ class Unknown {
         if (this.beginsLine(mod)) return this.newLine(mod, owner);
         if (mod.$container.mods.some(earlier => earlier !== mod && !earlier.decl?.ref && isBefore(earlier, mod))) return undefined;
         if (this.names.length === 0) return this.say('unknown-modifier', `${quoted(owner)} takes nothing after its value`);
-        return this.say('unknown-modifier', `${quoted(owner)} takes no ${quoted(this.word)}, only ${listed(this.names.map(quoted))}`);
+        return this.say('unknown-modifier', `${quoted(owner)} takes no ${quoted(this.word)}, only ${listed(this.names.map(quoted), 'or')}`);
     }
 
     /** `{ stock poplar  height 5" }`: a property of the same block, written on behind another one. */
@@ -170,7 +171,7 @@ class Unknown {
         if (words) {
             const all = [...this.vocabulary.wordsOf(words).keys()];
             if (ast.isChain(ref.$container) && ref.$container.operators[0] === '/') return this.twoWords(ref, ref.$container, all);
-            const choice = all.length <= 8 ? `; here stands ${listed(all.map(quoted))}` : '';
+            const choice = all.length <= 8 ? `; here stands ${listed(all.map(quoted), 'or')}` : '';
             return this.say('unknown-name', `${quoted(this.word)} is not one of the words for this${choice}`, this.called(wanted!) ?? near(this.word, all));
         }
         const price = this.priceByUnit(ref);
@@ -178,7 +179,7 @@ class Unknown {
         const noun = ast.isProfile(ref.$container) ? 'profile' : NOUNS[wanted ?? ''] ?? 'name';
         const elsewhere = offeredElsewhere(this.document, this.word);
         if (elsewhere.length === 0) return this.say('unknown-name', `There is no ${noun} ${quoted(this.word)} here`);
-        const files = listed(elsewhere.map(each => quoted(each.path)));
+        const files = listed(elsewhere.map(each => quoted(each.path)), 'or');
         return finding('unknown-name', this.at, `There is no ${noun} ${quoted(this.word)} here. It is declared in ${files}: import it from there.`,
             { fixes: importFixes(this.document, this.word, elsewhere) });
     }
@@ -188,7 +189,7 @@ class Unknown {
         if (chain.operands[0] !== ref || !chain.$cstNode) return undefined;
         const written = chain.$cstNode.text, at = sourceOfRange(chain, chain.$cstNode.range);
         const meant = near(written.replace(/\s*\/\s*/g, '-'), words);
-        return finding('unknown-name', at, sentence(`${quoted(written)} is not one of the words for this; here stands ${listed(words.map(quoted))}${didYouMean(meant)}`), { fixes: meantFixes(at, meant) });
+        return finding('unknown-name', at, sentence(`${quoted(written)} is not one of the words for this; here stands ${listed(words.map(quoted), 'or')}${didYouMean(meant)}`), { fixes: meantFixes(at, meant) });
     }
 
     /** `2.70 USD / ft`: a unit is no value that something can be divided by. */
@@ -234,7 +235,7 @@ class Unknown {
         const target = argument.$container?.target;
         if (!target?.ref) return undefined;
         if (!ast.isProfile(target.ref)) return undefined;           // whether it can be called at all is a matter of types
-        const takes = this.names.length === 0 ? 'it takes none' : `it takes ${listed(this.names.map(quoted))}`;
+        const takes = this.names.length === 0 ? 'it takes none' : `it takes ${listed(this.names.map(quoted), 'or')}`;
         return this.say('unknown-parameter', `${quoted(target.$refText)} has no parameter ${quoted(this.word)}; ${takes}`);
     }
 

@@ -4,9 +4,10 @@ import { DECLARATIONS } from '../grammar-words.ts';
 import { kindOfBody } from '../scope/kind-of.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
 import { sourceOfKeyword, sourceOfProperty } from '../types/place.ts';
-import { listed, quoted } from '../types/words.ts';
+import { quoted } from '../types/words.ts';
 import { blockName } from './block-name.ts';
 import { finding } from './make.ts';
+import { listed } from '../../plain/words.ts';
 
 const VOCABULARY = 'Only the built-in library declares words of the language.';
 
@@ -15,7 +16,7 @@ export function misplacedFindings(file: ast.File, vocabulary: Vocabulary): reado
     const found: Finding[] = [];
     for (const item of file.items) {
         if (ast.isLibrary(item)) {
-            found.push(finding('not-here', sourceOfKeyword(item, item.$type.toLowerCase()), `${VOCABULARY} Here one writes ${listed(DECLARATIONS)}.`));
+            found.push(finding('not-here', sourceOfKeyword(item, item.$type.toLowerCase()), `${VOCABULARY} Here one writes ${listed(DECLARATIONS, 'or')}.`));
         }
     }
     for (const item of file.items) for (const body of bodiesIn(item)) found.push(...inBody(body, vocabulary));

@@ -7,7 +7,8 @@ import { factsOf } from './facts.ts';
 import { sourceOfProperty } from './place.ts';
 import type { Report } from './report.ts';
 import { nameOf, wordsOf } from './values.ts';
-import { listed, quoted, wantedInWords } from './words.ts';
+import { quoted, wantedInWords } from './words.ts';
+import { listed } from '../../plain/words.ts';
 
 /** One thing said twice in a block: which of the two holds? */
 export function checkSaidTwice(body: ast.Body, report: Report): void {

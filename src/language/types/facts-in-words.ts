@@ -1,6 +1,7 @@
 import type * as ast from '../generated/ast.ts';
 import { factsOf } from './facts.ts';
-import { listed, quoted } from './words.ts';
+import { quoted } from './words.ts';
+import { listed } from '../../plain/words.ts';
 
 /** What the built-in library says of the values of a property and of its modifiers, a sentence each, for the reference. */
 export function factsInWords(property: ast.PropertyDecl): string[] {
@@ -17,11 +18,11 @@ function sentences(property: ast.PropertyDecl): string[] {
         ...bounds.length > 0 ? [`Has to be ${bounds.join(' and ')}.`] : [],
         ...usual.length > 0 ? [`Usual is ${usual.join(' and ')}.`] : [],
         ...severalLines ? [`May stand on several lines${severalLines.by === undefined ? '' : `, each with another ${quoted(severalLines.by)}`}.`] : [],
-        ...countsWith ? [`Counts only with ${listed(countsWith.words.map(word => quoted(`${countsWith.property} ${word}`)))}.`] : [],
-        ...facts.insteadOf.length > 0 ? [`Instead of ${listed(facts.insteadOf.map(quoted))}.`] : [],
+        ...countsWith ? [`Counts only with ${listed(countsWith.words.map(word => quoted(`${countsWith.property} ${word}`)), 'or')}.`] : [],
+        ...facts.insteadOf.length > 0 ? [`Instead of ${listed(facts.insteadOf.map(quoted), 'or')}.`] : [],
         ...facts.follows === undefined ? [] : [`Follows ${quoted(facts.follows)}, and may be said again after the next.`],
         ...facts.keepsTolerance ? ['May have a tolerance.'] : [],
-        ...facts.reckonedBy.length > 0 ? [`Reckoned by ${listed(facts.reckonedBy.map(unit => quoted(`per ${unit}`)))}.`] : [],
+        ...facts.reckonedBy.length > 0 ? [`Reckoned by ${listed(facts.reckonedBy.map(unit => quoted(`per ${unit}`)), 'or')}.`] : [],
         ...facts.notComputed.map(({ words, only }) => `Not computed yet: ${words}${only ? ` (${only.map(quoted).join(', ')})` : ''}.`),
     ];
 }

@@ -12,7 +12,9 @@ import {
     ANGLE, atom, combine, CONDITION, COUNT, DATE, fits, GAUGE, isPlainNumber, LENGTH, mixed, NAME, NUMBER, NUMBER_SIZE, pair, PERCENT,
     quantity, rate, sameDimensions, SIZE, TEXT, TIME, type Type,
 } from './type.ts';
-import { inWords, listed, quoted, wantedInWords } from './words.ts';
+import { inWords, quoted, wantedInWords } from './words.ts';
+import { capitalized } from '../../plain/words.ts';
+import { listed } from '../../plain/words.ts';
 
 /** Types of `let`s that are known, and how deep in expressions we are, through all the `let`s followed. */
 interface Seen { readonly lets: Map<ast.Let, Type | undefined>; depth: number; following: number }
@@ -208,7 +210,7 @@ export class Inference {
         }
         const repair = this.otherSide(operation, left, right);
         const a = inWords(left), b = inWords(right);
-        const message = operation.operator === '±' ? `${capital(b)} is no tolerance of ${a}.` : operation.operator === '+' ? `${capital(a)} and ${b} cannot be added.` : `${capital(b)} cannot be taken off ${a}.`;
+        const message = operation.operator === '±' ? `${capitalized(b)} is no tolerance of ${a}.` : operation.operator === '+' ? `${capitalized(a)} and ${b} cannot be added.` : `${capitalized(b)} cannot be taken off ${a}.`;
         this.report({ rule: 'cannot-add', at: this.place(repair?.operand ?? operation), message: message + (repair ? ` Did you mean ${repair.text}?` : ''), fixes: repair ? [replacing(this.place(repair.operand), repair.text)] : [] });
         return undefined;
     }
@@ -220,7 +222,7 @@ export class Inference {
         const range = operation.operator === 'to';
         if (sameDimensions(left, right) && (range || left.is === 'quantity')) return true;
         const repair = this.otherSide(operation, left, right);
-        const message = range ? `A range goes from one thing to another of its kind; this goes from ${inWords(left)} to ${inWords(right)}.` : `${capital(inWords(left))} cannot be compared with ${inWords(right)}.`;
+        const message = range ? `A range goes from one thing to another of its kind; this goes from ${inWords(left)} to ${inWords(right)}.` : `${capitalized(inWords(left))} cannot be compared with ${inWords(right)}.`;
         this.report({ rule: 'cannot-compare', at: this.place(repair?.operand ?? operation), message: message + (repair ? ` Did you mean ${repair.text}?` : ''), fixes: repair ? [replacing(this.place(repair.operand), repair.text)] : [] });
         return false;
     }
@@ -293,16 +295,12 @@ function unmarked(operand: Operand): boolean {
 }
 
 function offered(repairs: readonly string[]): string {
-    return repairs.length > 0 ? ` Did you mean ${listed(repairs)}?` : '';
+    return repairs.length > 0 ? ` Did you mean ${listed(repairs, 'or')}?` : '';
 }
 
 /** "this", or the name where the text has one. */
 function subject(operand: Operand): string {
     return operand.kind === 'leaf' && ast.isRef(operand.expr) ? quoted(operand.expr.target?.$refText) : 'this';
-}
-
-function capital(words: string): string {
-    return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 /** `USD` in `3.35 USD`; the dollar sign is the US dollar's. */

@@ -1,4 +1,5 @@
 import { COUNT, DATE, GAUGE, LENGTH, NAME, NUMBER_SIZE, SIZE, TEXT, type Dimensions, type Quantity, type Type } from './type.ts';
+import { listed } from '../../plain/words.ts';
 
 /** What something is, in the trade's words: "a length", "a price per length", "a stock", "a gauge x a length". */
 export function inWords(type: Type | undefined): string {
@@ -19,7 +20,7 @@ export function wantedInWords(type: Type | undefined): string {
         case 'many': return wantedInWords(type.of);
         case 'atom': {
             if (!type.words) return EXAMPLES.has(type) ? `${inWords(type)} such as ${EXAMPLES.get(type)}` : inWords(type);
-            return type.words.length <= 6 ? listed(type.words) : `${wordOf(type.name)} such as ${type.words[0]}`;
+            return type.words.length <= 6 ? listed(type.words, 'or') : `${wordOf(type.name)} such as ${type.words[0]}`;
         }
         case 'pair': case 'range': {
             if (type.is === 'range' && type.first === LENGTH && type.second === LENGTH) return `${inWords(type)}, such as 0" to 1/32"`;
@@ -36,11 +37,6 @@ export function wantedInWords(type: Type | undefined): string {
             return inWords(type);
         }
     }
-}
-
-/** `mitered or butted`, `a, b or c`; `a, b and c`. */
-export function listed(words: readonly string[], last: 'or' | 'and' = 'or'): string {
-    return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;
 }
 
 /** `shadow-box` and `on-hand` as they are written, between backquotes. */

@@ -19,6 +19,8 @@ import { t } from '../shared/words.ts';
 import { boardKey, hash } from './board-key.ts';
 import { boardsOfHouse, type Proving } from './house-plan.ts';
 import { stockNames, titleOrName } from '../../job/stock-names.ts';
+import { grouped } from '../../plain/groups.ts';
+import { capitalized } from '../../plain/words.ts';
 
 /** All the boards of a house: what to buy, every board at the saw, and the order of the work. Words are plain text. */
 export interface BoardsContent extends PageContent {
@@ -152,10 +154,12 @@ function totalOf({ costs, unpriced, stocks }: BoardPlan): string {
 }
 
 function troublesOf({ unplaced, unpriced }: BoardPlan): string[] {
-    const reasons = new Map<string, string[]>();
-    for (const { piece, reason } of unplaced) reasons.set(reason, [...reasons.get(reason) ?? [], piece.id]);
+    const reasons = grouped(unplaced, ({ reason }) => reason);
     return [
-        ...[...reasons].map(([reason, ids]) => (ids.length > 1 ? t('No board for {0} and {1} more: {2}.', ids[0]!, ids.length - 1, reason) : t('No board for {0}: {1}.', ids[0]!, reason))),
+        ...[...reasons].map(([reason, all]) => {
+            const { id } = all[0]!.piece;
+            return all.length > 1 ? t('No board for {0} and {1} more: {2}.', id, all.length - 1, reason) : t('No board for {0}: {1}.', id, reason);
+        }),
         ...unpriced.length === 0 ? [] : [t('Nobody has said a price for {0}.', [...new Set(unpriced.map(u => u.stock.title ?? u.stock.name))].join(', '))],
     ];
 }
@@ -173,7 +177,7 @@ function tickOf(piece: Piece): string {
 }
 
 function sentence(words: string): string {
-    return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+    return `${capitalized(words)}.`;
 }
 
 function money({ amount, currency }: Money): string {

@@ -3,6 +3,7 @@ import { COLUMN, COLUMNS, type Column } from './columns.ts';
 import type { CutListContent, Entry, ListedPiece } from './content.ts';
 import { GROUPING, type Grouping } from './groupings.ts';
 import type { Ticked } from './ticks.ts';
+import { grouped } from '../../plain/groups.ts';
 
 /** What a reader of the list has set. */
 export interface CutListState {
@@ -65,13 +66,7 @@ function stands(word: string, text: string): boolean {
 
 function entriesOf(group: string, pieces: readonly ListedPiece[], { cuts }: CutListContent, together: boolean): readonly Entry[] {
     if (!together) return pieces.map(piece => ({ key: piece.id, cut: cuts[piece.cut]!, pieces: [piece] }));
-    const byCut = new Map<number, ListedPiece[]>();
-    for (const piece of pieces) {
-        const alike = byCut.get(piece.cut);
-        if (alike) alike.push(piece);
-        else byCut.set(piece.cut, [piece]);
-    }
-    return [...byCut].map(([cut, alike]) => ({ key: `${group}|${cuts[cut]!.print}`, cut: cuts[cut]!, pieces: alike }));
+    return [...grouped(pieces, ({ cut }) => cut)].map(([cut, alike]) => ({ key: `${group}|${cuts[cut]!.print}`, cut: cuts[cut]!, pieces: alike }));
 }
 
 /** What is equal in the column stays by part, from long to short, then in the order of the list. */

@@ -1,7 +1,7 @@
 import { aroundWords } from '../../ceiling/around-words.ts';
 import type { Ceiling } from '../../ceiling/model.ts';
 import { printLength } from '../../quantity/print-length.ts';
-import { counted } from '../look.ts';
+import { counted } from '../../plain/words.ts';
 
 /**
  * What the beams that show are of: one wood where all their sides and bottoms are of it, else which part is of which. Nothing where

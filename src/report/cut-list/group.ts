@@ -2,6 +2,7 @@ import type { Stock } from '../../job/model.ts';
 import { cutAlike, endWords } from '../../takeoff/cut-alike.ts';
 import { PARTS, type Part, type Piece } from '../../takeoff/model.ts';
 import { compareNames, comparePieces } from '../../takeoff/piece-order.ts';
+import { grouped } from '../../plain/groups.ts';
 
 /** Pieces that are cut alike, at one setting of stop, fence and saw. */
 export interface Batch { readonly sample: Piece; readonly pieces: readonly Piece[] }
@@ -10,7 +11,7 @@ export interface StockBatches { readonly stock: Stock; readonly pieces: number; 
 
 /** For the saw: by stock, then part, then the longest first; left and right hands apart. */
 export function batchesOf(pieces: readonly Piece[]): StockBatches[] {
-    const stocks = groupBy(pieces, p => p.stock.key);
+    const stocks = [...grouped(pieces, p => p.stock.key).values()];
     return stocks.map(own => ({
         stock: own[0]!.stock,
         pieces: own.length,
@@ -19,7 +20,7 @@ export function batchesOf(pieces: readonly Piece[]): StockBatches[] {
 }
 
 function batches(pieces: readonly Piece[]): Batch[] {
-    return groupBy(pieces, cutAlike)
+    return [...grouped(pieces, cutAlike).values()]
         .map(alike => alike.sort(comparePieces))
         .map(alike => ({ sample: alike[0]!, pieces: alike }))
         .sort((a, b) => b.sample.cutBack - a.sample.cutBack || b.sample.cutFace - a.sample.cutFace
@@ -31,14 +32,4 @@ export { endWords as endText } from '../../takeoff/cut-alike.ts';
 export function endsText([a, b]: Piece['ends']): string {
     const [first, second] = [endWords(a), endWords(b)].sort();
     return first === second ? `${first} both ends` : `${first} one end, ${second} the other`;
-}
-
-function groupBy<T>(values: readonly T[], keyOf: (value: T) => string): T[][] {
-    const groups = new Map<string, T[]>();
-    for (const value of values) {
-        const key = keyOf(value);
-        const group = groups.get(key);
-        if (group) group.push(value); else groups.set(key, [value]);
-    }
-    return [...groups.values()];
 }

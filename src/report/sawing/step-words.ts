@@ -3,8 +3,8 @@ import { printInches, printLength, printRun, type Show } from '../../quantity/pr
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
 import { degreesText, type Block, type BoardRef, type MiterCut, type SawOrder, type Step } from '../../sawing/index.ts';
 import { PARTS, type Piece } from '../../takeoff/model.ts';
-import { counted } from '../look.ts';
 import { markOf, marksText } from '../marks.ts';
+import { counted } from '../../plain/words.ts';
 
 /** A step as it is printed: what is set, then what is done at that setting, line by line. */
 export interface StepWords { readonly set: string; readonly lines: readonly string[] }

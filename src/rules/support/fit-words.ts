@@ -2,7 +2,8 @@ import type { Cause, Clash, Misfit } from '../../dryfit/model.ts';
 import type { RelatedPlace } from '../../findings/finding.ts';
 import type { Piece } from '../../takeoff/model.ts';
 import type { Found } from '../rule.ts';
-import { counted, listed, shortest, type Sizes } from './words.ts';
+import { shortest, type Sizes } from './words.ts';
+import { counted, listed } from '../../plain/words.ts';
 
 /** More findings of one rule in one room are no news: `cofferwright dry-fit` tells all of them. */
 const MOST = 5;

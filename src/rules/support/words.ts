@@ -1,6 +1,7 @@
 import { printLength } from '../../quantity/print-length.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../../quantity/ticks.ts';
 import type { JobSettings } from '../../job/model.ts';
+import { listed } from '../../plain/words.ts';
 
 /** Lengths in the job's own units, as they stand in messages and in the text that a fix writes. */
 export interface Sizes {
@@ -31,26 +32,12 @@ export function shortest(value: number, decimals: number): string {
     return String(Number(value.toFixed(decimals)));
 }
 
-/** `2`, `2 and B`, `1, 2 and B`. */
-export function listed(words: readonly string[]): string {
-    return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
-}
-
 /** `line 2`, `lines 1, 2 and 3`. */
 export function linesNamed(names: readonly string[]): string {
     return `${names.length === 1 ? 'line' : 'lines'} ${listed(names)}`;
 }
 
-/** `1 coffer`, `3 coffers`. */
-export function counted(count: number, one: string, many = `${one}s`): string {
-    return `${count} ${count === 1 ? one : many}`;
-}
-
 /** The wall that a run is measured along: what is divided east-west stands along the north wall. */
 export function alongWall(along: 'north-south' | 'east-west'): string {
     return along === 'east-west' ? 'along the north wall' : 'along the east wall';
-}
-
-export function capitalized(words: string): string {
-    return words.charAt(0).toUpperCase() + words.slice(1);
 }
