@@ -2,18 +2,14 @@ import type { AsCut, CutBoard, CutName, Room } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
 import type { EndCut, Piece } from '../takeoff/model.ts';
+import { longPoints } from '../takeoff/long-points.ts';
 
 /** An angle is written to a hundredth of a degree. */
 const SAME_ANGLE = 0.01;
 
-/** Between the long points. */
-export function longestOf(piece: Piece): Ticks {
-    return Math.max(piece.cutFace, piece.cutBack);
-}
-
 /** A piece as it is cut today. */
 export function recordOf(piece: Piece): AsCut {
-    return { length: longestOf(piece), miters: mitersOf(piece), hand: piece.hand };
+    return { length: longPoints(piece), miters: mitersOf(piece), hand: piece.hand };
 }
 
 function mitersOf({ ends }: Piece): number[] {
@@ -27,7 +23,7 @@ export function hasItsEnds(piece: Piece, { miters, hand }: AsCut): boolean {
 }
 
 export function fits(piece: Piece, record: AsCut): boolean {
-    return record.length === longestOf(piece) && hasItsEnds(piece, record);
+    return record.length === longPoints(piece) && hasItsEnds(piece, record);
 }
 
 /** So much of a piece can be used for a piece with these ends: all of it, or what is left when its miters are cut off. */

@@ -2,6 +2,7 @@ import type { JobSettings } from '../job/model.ts';
 import { printLength } from '../quantity/print-length.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
+import { longPoints } from '../takeoff/long-points.ts';
 
 /** What a piece takes of a board before it is cut to length. */
 export interface Blank {
@@ -16,7 +17,7 @@ export interface Blank {
 
 /** The blank of a piece, or in words why it cannot come out of its stock. */
 export function blankOf(piece: Piece, job: JobSettings): Blank | string {
-    const length = Math.max(piece.cutFace, piece.cutBack);
+    const length = longPoints(piece);
     if (!(length > 0) || !Number.isFinite(length)) return 'it has no length';
     const show = (ticks: Ticks): string => printLength(ticks, job.show.value);
     const boardWidth = piece.stock.width?.value.ticks;

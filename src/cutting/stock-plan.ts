@@ -8,6 +8,7 @@ import { ripsOf } from './rips.ts';
 import { spareOf } from './spare.ts';
 import { lengthNeeded } from './solve/layouts.ts';
 import type { Layout, StripCut } from './solve/problem.ts';
+import { longPoints } from '../takeoff/long-points.ts';
 
 /** A solution of the problem as boards with their pieces. */
 export function stockPlanOf(posed: Posed, layouts: readonly Layout[], offers: readonly Offer[], job: JobSettings, known: Known): StockPlan {
@@ -41,7 +42,7 @@ function boardOf(posed: Posed, layout: Layout, number: number, queues: Piece[][]
 
 function stripOf({ saw, widths }: Posed, { lane, picks }: StripCut, along: number, queues: Piece[][], job: JobSettings): Strip {
     const pieces = [...picks].sort(([a], [b]) => a - b).flatMap(([item, count]) => queues[item]!.splice(0, count));
-    const used = pieces.reduce((sum, piece) => sum + Math.max(piece.cutFace, piece.cutBack) + saw.cut, saw.endTrim);
+    const used = pieces.reduce((sum, piece) => sum + longPoints(piece) + saw.cut, saw.endTrim);
     const offcut = Math.max(0, along - used);
     const rippedTo = widths[lane];
     return { ...(rippedTo === undefined ? {} : { rippedTo }), pieces, offcut, kept: offcut >= job.shortestOffcut.value };

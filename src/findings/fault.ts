@@ -1,4 +1,4 @@
-import type { Finding } from './finding.ts';
+import { findingOf, type Finding } from './finding.ts';
 import type { Source } from '../provenance/source.ts';
 
 /**
@@ -7,7 +7,7 @@ import type { Source } from '../provenance/source.ts';
  */
 export function faultAt(at: Source, error: unknown, doing: string): Finding {
     const reason = error instanceof Error ? error.message : String(error);
-    return { rule: 'internal-error', severity: 'error', at, message: `A fault in Cofferwright itself kept it from ${doing}: ${reason}.`, related: [], fixes: [] };
+    return findingOf({ rule: 'internal-error', at, message: `A fault in Cofferwright itself kept it from ${doing}: ${reason}.` });
 }
 
 /** The first place of a file. */

@@ -27,6 +27,18 @@ export interface RelatedPlace { readonly at: Source; readonly message: string }
 export interface Fix { readonly title: string; readonly edits: readonly TextChange[]; readonly preferred?: boolean }
 export interface TextChange { readonly uri: string; readonly range: Range; readonly text: string }
 
+/** What a check says. Everything but rule, place and words has a usual value. */
+export type Said = Pick<Finding, 'rule' | 'at' | 'message'> & Partial<Pick<Finding, 'severity' | 'related' | 'fixes' | 'room'>>;
+
+export function findingOf({ rule, severity = 'error', at, message, related = [], fixes = [], room }: Said): Finding {
+    return { rule, severity, at, message, related, fixes, ...room !== undefined && { room } };
+}
+
+/** Puts a text in the place of some words; `preferred` where nothing else can have been meant. */
+export function replacing(at: Source, text: string, { title = `Write ${text}`, preferred = true } = {}): Fix {
+    return { title, edits: [{ uri: at.uri, range: at.range, text }], ...preferred && { preferred } };
+}
+
 /** The order in which findings are listed: by place in the text, then the graver first, then by name. */
 export function compareFindings(a: Finding, b: Finding): number {
     return compareSources(a.at, b.at) || GRAVITY[a.severity] - GRAVITY[b.severity]

@@ -23,19 +23,19 @@ export function knownClosely(file: FileContent): Finding[] {
 
 function lookedAt(file: FileContent, wanted: (ceiling: Ceiling) => boolean): Finding[] {
     const { findings } = inspect(file);
-    return file.rooms.flatMap(room => {
-        try {
-            const layout = layoutOf(room);
-            return layout.ceiling && wanted(layout.ceiling) && !hasError(layout, file, findings) ? runFitRules(file, layout, takeOffOf(layout.ceiling), dryFitOf(layout.ceiling)) : [];
-        } catch (error) {
-            return [faultInRoom(room, error)];
-        }
-    });
+    return file.rooms.flatMap(room => behindWall(room, () => {
+        const { ceiling } = layoutOf(room);
+        return ceiling && wanted(ceiling) && !hasError(layoutOf(room), file, findings) ? runFitRules(file, layoutOf(room), takeOffOf(ceiling), dryFitOf(ceiling)) : [];
+    }));
 }
 
 /** A fault in a check must not pass for a room without faults. */
-export function faultInRoom({ at }: Pick<Room, 'at'>, error: unknown): Finding {
-    return faultAt(at, error, 'looking closely at this room');
+export function behindWall({ at }: Pick<Room, 'at'>, look: () => readonly Finding[]): readonly Finding[] {
+    try {
+        return look();
+    } catch (error) {
+        return [faultAt(at, error, 'looking closely at this room')];
+    }
 }
 
 /** Kept by the ceiling's identity, as the take-off is: a room that nobody changes is put together once. */

@@ -1,4 +1,4 @@
-import type { Finding } from '../findings/finding.ts';
+import { findingOf, type Finding } from '../findings/finding.ts';
 import type { Allowance, FileContent } from '../job/file.ts';
 import { allowUnused } from './allow-unused.ts';
 import { ruleNamed } from './index.ts';
@@ -34,5 +34,5 @@ function placeOf(one: Finding | Allowance): string {
 function hintOf({ rule, at }: Allowance): Finding {
     const message = ruleNamed(rule) ? `Nothing of ${rule} is found here: take the comment away.` : `${rule} is no rule that finds anything here and may be allowed.`;
     const remove = { title: 'Take the comment away', edits: [{ uri: at.uri, range: at.range, text: '' }], preferred: true };
-    return { rule: allowUnused.name, severity: allowUnused.severity, at, message, related: [], fixes: [remove] };
+    return findingOf({ rule: allowUnused.name, severity: allowUnused.severity, at, message, fixes: [remove] });
 }

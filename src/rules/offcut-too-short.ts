@@ -1,6 +1,6 @@
 import type { CutBoard, JobSettings } from '../job/model.ts';
 import { roundDown } from '../quantity/round.ts';
-import { longestOf, piecesAsCut } from '../cutting/as-cut.ts';
+import { piecesAsCut } from '../cutting/as-cut.ts';
 import { blankOf, type Blank } from '../cutting/blank.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
 import type { Piece } from '../takeoff/model.ts';
@@ -11,6 +11,7 @@ import { replacing, spelled } from './support/fixes.ts';
 import { wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
 import { counted } from '../plain/words.ts';
+import { longPoints } from '../takeoff/long-points.ts';
 
 const wrong = changed(HALL_IN_WORK, `cut      6' of poplar-1x6`, `cut      48" of poplar-1x6`);
 
@@ -37,11 +38,11 @@ or the piece. And three pieces of 30" out of 8' take 90" and three kerfs, so tha
 function checkBoard(board: CutBoard, pieces: readonly Piece[], job: JobSettings, report: Report): void {
     const size = sizesOf(job);
     const whole = board.length.value, kerf = job.kerf.value;
-    const tooLong = pieces.find(piece => longestOf(piece) > whole);
+    const tooLong = pieces.find(piece => longPoints(piece) > whole);
     if (tooLong) {
         const name = board.into.find(({ value }) => value === nameInRoom(tooLong))!;
         report({
-            ...wordsOf(name), message: `${boardWords(board, job)} is ${size(longestOf(tooLong) - whole)} too short for ${name.value}, which is ${size(longestOf(tooLong))}.`,
+            ...wordsOf(name), message: `${boardWords(board, job)} is ${size(longPoints(tooLong) - whole)} too short for ${name.value}, which is ${size(longPoints(tooLong))}.`,
             related: [{ at: board.length.at, message: `the board is ${size(whole)}` }],
         });
         return;
@@ -54,7 +55,7 @@ function checkBoard(board: CutBoard, pieces: readonly Piece[], job: JobSettings,
         return;
     }
     const abreast = (piece: Piece): number => (blanks.get(piece) as Blank).abreast;
-    const taken = pieces.reduce((sum, piece) => sum + (longestOf(piece) + kerf) / abreast(piece), 0);
+    const taken = pieces.reduce((sum, piece) => sum + (longPoints(piece) + kerf) / abreast(piece), 0);
     const left = board.left ?? [], kept = left.reduce((sum, one) => sum + one.value, 0);
     const most = whole - taken;
     if (taken - kerf <= whole && kept <= Math.max(0, most)) return;

@@ -1,6 +1,6 @@
 import type { Layout } from '../ceiling/model.ts';
 import type { DryFit } from '../dryfit/model.ts';
-import { compareFindings, type Finding } from '../findings/finding.ts';
+import { findingOf, compareFindings, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import { sameSource, type Source } from '../provenance/source.ts';
 import type { TakeOff } from '../takeoff/model.ts';
@@ -21,7 +21,7 @@ export function runFitRules(file: FileContent, layout: Layout, takeOff: TakeOff,
     for (const rule of RULES) rule.check.fit?.({ layout, fit, takeOff, job: room.job }, found => located.push({ rule, ...found }));
     const findings = located.map(one => moved(one, isOwn, isOwn, useOf(uses, one.at)?.at ?? room.at))
         .map(({ rule, at, message, severity, related, fixes }): Finding => (
-            { rule: rule.name, severity: severity ?? rule.severity, at, message, related: related ?? [], fixes: fixes ?? [], room: room.name }))
+            findingOf({ rule: rule.name, severity: severity ?? rule.severity, at, message, related, fixes, room: room.name })))
         .filter(({ at }) => at.uri === file.uri);
     return marked(findings, file.allowances).sort(compareFindings);
 }

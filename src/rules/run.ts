@@ -1,5 +1,5 @@
 import type { Layout } from '../ceiling/model.ts';
-import { compareFindings, type Finding } from '../findings/finding.ts';
+import { compareFindings, findingOf, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import type { JobSettings, Profile, Stock } from '../job/model.ts';
 import { sameSource, type Source } from '../provenance/source.ts';
@@ -30,7 +30,7 @@ export function runRules(file: FileContent, layouts: readonly Layout[], ofAltern
         ...file.job.at?.uri === file.uri ? inJob(file.job) : [],
         ...file.stocks.flatMap(stock => inStock(stock, file.job)),
         ...file.profiles.flatMap(profile => inProfile(profile, file)),
-    ].map(one => findingOf(one));
+    ].map(one => toldOf(one));
     const inRooms = layouts.flatMap(layout => findingsInRoom(layout, file.uri));
     const findings = once([...located, ...inRooms, ...ofAlternates]).filter(finding => finding.at.uri === file.uri);
     return [...marked(findings, file.allowances), ...unused([...file.findings, ...findings], file)].sort(compareFindings);
@@ -38,7 +38,7 @@ export function runRules(file: FileContent, layouts: readonly Layout[], ofAltern
 
 /** What is wrong in one room, shown in the file of that address where it stands there, and else at what brings it about. */
 export function findingsInRoom(layout: Layout, uri: string): Finding[] {
-    return inRoom(layout, uri).map(one => findingOf(one, layout.room.name));
+    return inRoom(layout, uri).map(one => toldOf(one, layout.room.name));
 }
 
 function inJob(job: JobSettings): Located[] {
@@ -98,8 +98,8 @@ function gather(run: (check: Checks, report: Report) => void): Located[] {
     return located;
 }
 
-function findingOf({ rule, at, message, severity, related, fixes }: Located, room?: string): Finding {
-    return { rule: rule.name, severity: severity ?? rule.severity, at, message, related: related ?? [], fixes: fixes ?? [], ...room !== undefined && { room } };
+function toldOf({ rule, severity, at, message, related, fixes }: Located, room?: string): Finding {
+    return findingOf({ rule: rule.name, severity: severity ?? rule.severity, at, message, related, fixes, room });
 }
 
 /** The same words about the same place, found on two ways, are one finding. */

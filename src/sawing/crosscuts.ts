@@ -1,6 +1,6 @@
 import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import { longPoints } from './lay-boards.ts';
+import { longPoints } from '../takeoff/long-points.ts';
 import type { CrosscutStep, LaidBoard, Take } from './model.ts';
 
 /** As far from the blade as a stop usually stands; what is longer is measured. Common practice, no source. */

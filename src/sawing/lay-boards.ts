@@ -7,6 +7,7 @@ import { comparePieces } from '../takeoff/piece-order.ts';
 import { endsAsItLies, miterCount } from './lie.ts';
 import type { LaidBoard, LaidPiece, LaidStrip } from './model.ts';
 import { stockNames } from '../job/stock-names.ts';
+import { longPoints } from '../takeoff/long-points.ts';
 
 /**
  * Every board of a plan with the readings of a tape hooked on its left end. On a board the longest piece lies first, so
@@ -54,10 +55,6 @@ function layStrip(strip: Strip, number: number, along: Ticks, board: Board, job:
 export function blankLength(piece: Piece, over: Ticks): Ticks {
     return longPoints(piece) + (miterCount(piece) === 0 ? 0 : over);
 }
-export function longPoints(piece: Piece): Ticks {
-    return Math.max(piece.cutFace, piece.cutBack);
-}
-
 /**
  * What a mitered piece's blank is cut longer, so that its miters are cut into fresh wood. The plan reckons a slanted kerf
  * for every piece, and a square cut takes less: the difference, on the tape's divisions, is there to be used.

@@ -4,7 +4,7 @@ import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { comparePieces } from '../takeoff/piece-order.ts';
 import type { Work } from '../takeoff/work.ts';
-import { longPoints } from './lay-boards.ts';
+import { longPoints } from '../takeoff/long-points.ts';
 import type { EaseStep, Gauging, LaidBoard, PocketStep, RabbetStep, SlotStep } from './model.ts';
 import { grouped } from '../plain/groups.ts';
 

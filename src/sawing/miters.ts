@@ -1,7 +1,7 @@
 import type { Piece } from '../takeoff/model.ts';
 import { comparePieces } from '../takeoff/piece-order.ts';
 import { endsAsItLies, handAtSaw, isMiter } from './lie.ts';
-import { longPoints } from './lay-boards.ts';
+import { longPoints } from '../takeoff/long-points.ts';
 import type { MiterCut, MiterStep } from './model.ts';
 
 /**

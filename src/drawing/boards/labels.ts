@@ -7,6 +7,7 @@ import { figure, figureWithUnit } from '../figures.ts';
 import { PAPERS } from '../paper.ts';
 import { fitText } from '../text/fit-text.ts';
 import { textWidth } from '../text/measure-text.ts';
+import { longPoints } from '../../takeoff/long-points.ts';
 
 /** Labels on a sheet: a plain grid, to be cut apart along its lines. */
 export interface LabelGrid { readonly paper: 'letter' | 'A4'; readonly columns: number; readonly rows: number }
@@ -63,7 +64,7 @@ function label({ laid, board, strip, step }: Cut, order: SawOrder, job: string, 
     const boardWords = fitText(from, width * 0.62, 7, 5);
     const part = piece.part === 'trim' ? 'CEILING TRIM' : piece.part.toUpperCase();
     const mark = fitText(placeMarkOf(piece), width, 23, 11, 600);
-    const length = figureWithUnit(Math.max(piece.cutBack, piece.cutFace), show);
+    const length = figureWithUnit(longPoints(piece), show);
     const face = piece.cutFace === piece.cutBack ? '' : `face ${figure(piece.cutFace, show)}`;
     const where = fitText(`${piece.room}: ${piece.where}`, width, 7.4, 5.4);
     const work = fitText(piece.work.filter(each => each.kind !== 'rip' || strip.rippedTo === undefined).map(shortWork).join(', '), width * 0.62, 7, 5.4);

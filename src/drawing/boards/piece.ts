@@ -7,6 +7,7 @@ import { figure } from '../figures.ts';
 import { fitText } from '../text/fit-text.ts';
 import { textWidth } from '../text/measure-text.ts';
 import { xAt, type BoardView } from './view.ts';
+import { longPoints } from '../../takeoff/long-points.ts';
 
 const RING = 5.6;
 const PAD = 3;
@@ -66,7 +67,7 @@ function words({ piece, ends }: LaidPiece, view: BoardView, step: number | undef
         circle([left + inset + PAD + RING, middle], RING, 'thin'),
         text([left + inset + PAD + RING, middle + 2.5], String(step), { size: step > 99 ? 5.2 : 6.8, weight: 600, anchor: 'middle' }),
     ];
-    const size = figure(Math.max(piece.cutBack, piece.cutFace), view.show);
+    const size = figure(longPoints(piece), view.show);
     const details = [size, piece.cutFace === piece.cutBack ? '' : `face ${figure(piece.cutFace, view.show)}`, piece.hand ?? ''].filter(Boolean).join(' · ');
     const twoLines = foot - top >= 20;
     if (twoLines) {
@@ -84,5 +85,5 @@ function words({ piece, ends }: LaidPiece, view: BoardView, step: number | undef
 
 function titleOf({ piece, from, to }: LaidPiece, view: BoardView): string {
     const mitered = piece.cutFace === piece.cutBack ? '' : `, face ${figure(piece.cutFace, view.show)}`;
-    return `${view.nameOf(piece)}: ${figure(Math.max(piece.cutBack, piece.cutFace), view.show)}${mitered}${piece.hand ? `, ${piece.hand}` : ''}; marks at ${figure(from, view.show)} and ${figure(to, view.show)}`;
+    return `${view.nameOf(piece)}: ${figure(longPoints(piece), view.show)}${mitered}${piece.hand ? `, ${piece.hand}` : ''}; marks at ${figure(from, view.show)} and ${figure(to, view.show)}`;
 }

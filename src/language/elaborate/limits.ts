@@ -2,10 +2,10 @@ import type { Source } from '../../provenance/source.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
 import type { Facts } from '../types/facts.ts';
-import { replacing } from '../types/report.ts';
 import { quoted } from '../types/words.ts';
 import type { Raise } from './raised.ts';
 import type { Value } from './value.ts';
+import { replacing } from '../../findings/finding.ts';
 
 /** Where a value is bound: what the library says of it, and how to say what is wrong with it. */
 export interface Binding {

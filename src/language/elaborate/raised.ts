@@ -1,5 +1,5 @@
-import { findingOf, type Said } from '../types/report.ts';
-import type { Finding } from '../../findings/finding.ts';
+import type { Said } from '../types/report.ts';
+import { findingOf, type Finding } from '../../findings/finding.ts';
 import { compareSources, isWithin, sameSource, type Source } from '../../provenance/source.ts';
 
 /**

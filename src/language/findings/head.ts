@@ -1,10 +1,10 @@
 import type { AstNode } from 'langium';
-import type { Finding } from '../../findings/finding.ts';
+import { replacing, type Finding } from '../../findings/finding.ts';
 import type { Source } from '../../provenance/source.ts';
 import * as ast from '../generated/ast.ts';
 import { sourceOf, sourceOfKeyword, sourceOfProperty } from '../types/place.ts';
 import { quoted } from '../types/words.ts';
-import { finding, removeLines, replace } from './make.ts';
+import { finding, removeLines } from './make.ts';
 
 /** The edition of the language that this program reads. */
 export const EDITION = '1';
@@ -23,7 +23,7 @@ function editionFindings(file: ast.File): Finding[] {
             found.push(finding('misplaced-edition', at, message, { fixes: [moved(edition, i === 0 ? top(at) : undefined, 'the edition')] }));
         } else if (edition.number !== undefined && edition.number !== EDITION) {
             const number = sourceOfProperty(edition, 'number');
-            found.push(finding('unknown-edition', number, `This program reads edition ${EDITION} of the language, not edition ${edition.number}.`, { fixes: [replace(`Write edition ${EDITION}`, number, EDITION)] }));
+            found.push(finding('unknown-edition', number, `This program reads edition ${EDITION} of the language, not edition ${edition.number}.`, { fixes: [replacing(number, EDITION, { title: `Write edition ${EDITION}`, preferred: false })] }));
         }
     }
     return found;

@@ -1,5 +1,5 @@
 import { UriUtils, type LangiumDocument, type URI } from 'langium';
-import type { Finding } from '../../findings/finding.ts';
+import { replacing, type Finding } from '../../findings/finding.ts';
 import type { Source } from '../../provenance/source.ts';
 import * as ast from '../generated/ast.ts';
 import { localName, ownNames } from '../scope/names.ts';
@@ -9,7 +9,7 @@ import { isBuiltin } from '../workspace/builtin.ts';
 import { MOST_FOLLOWED, pathBetween } from '../workspace/import-graph.ts';
 import { importPath, isInside } from '../workspace/imports.ts';
 import { servicesOf } from '../workspace/services-of.ts';
-import { finding, replace } from './make.ts';
+import { finding } from './make.ts';
 import { near } from './near.ts';
 import { listed } from '../../plain/words.ts';
 
@@ -47,7 +47,7 @@ function missing(document: LangiumDocument, path: string, uri: URI, at: Source):
     const slash = document.textDocument.getText(at.range).includes('\\') ? ' Between folders stands /, on every machine.' : '';
     const hint = nearby.length > 0 ? ` Near by name: ${listed(nearby.map(quoted), 'or')}.` : '';
     return finding('missing-import', at, `There is no file ${quoted(path)}, seen from this one.${slash}${hint}`, {
-        fixes: nearby.map((other, i) => replace(`Write "${other}"`, at, `"${other}"`, i === 0)),
+        fixes: nearby.map((other, i) => replacing(at, `"${other}"`, { preferred: i === 0 })),
     });
 }
 

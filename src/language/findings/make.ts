@@ -1,21 +1,10 @@
-import type { Finding, Fix, RelatedPlace, Severity } from '../../findings/finding.ts';
+import { findingOf, type Finding, type Fix, type Said } from '../../findings/finding.ts';
 import type { Range, Source } from '../../provenance/source.ts';
 import type { ReadingRule } from './rules.ts';
 
-export interface More {
-    readonly severity?: Severity;
-    readonly related?: readonly RelatedPlace[];
-    readonly fixes?: readonly Fix[];
-}
-
 /** A finding of the language: an error unless it says otherwise. */
-export function finding(rule: ReadingRule, at: Source, message: string, more: More = {}): Finding {
-    return { rule, severity: more.severity ?? 'error', at, message, related: more.related ?? [], fixes: more.fixes ?? [] };
-}
-
-/** Puts a text in the place of some words. */
-export function replace(title: string, at: Source, text: string, preferred = false): Fix {
-    return { title, edits: [{ uri: at.uri, range: at.range, text }], ...preferred && { preferred } };
+export function finding(rule: ReadingRule, at: Source, message: string, more: Omit<Said, 'rule' | 'at' | 'message'> = {}): Finding {
+    return findingOf({ rule, at, message, ...more });
 }
 
 /** Takes whole lines out. */

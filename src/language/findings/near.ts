@@ -1,8 +1,7 @@
 import { distance } from 'fastest-levenshtein';
-import type { Fix } from '../../findings/finding.ts';
+import { replacing, type Fix } from '../../findings/finding.ts';
 import type { Source } from '../../provenance/source.ts';
 import { quoted } from '../types/words.ts';
-import { replace } from './make.ts';
 
 const MOST = 3;
 
@@ -64,5 +63,5 @@ export function didYouMean(words: readonly string[]): string {
 
 /** A fix for each word that may have been meant. */
 export function meantFixes(at: Source, words: readonly string[]): readonly Fix[] {
-    return words.map((word, i) => replace(`Write ${quoted(word)}`, at, word, i === 0));
+    return words.map((word, i) => replacing(at, word, { title: `Write ${quoted(word)}`, preferred: i === 0 }));
 }

@@ -1,11 +1,11 @@
 import type { AstNode, LangiumDocument } from 'langium';
-import type { Finding, Fix } from '../../findings/finding.ts';
+import { replacing, type Finding, type Fix } from '../../findings/finding.ts';
 import type { Source } from '../../provenance/source.ts';
 import * as ast from '../generated/ast.ts';
 import { DECLARATIONS } from '../grammar-words.ts';
 import { plainValue } from '../lexer/pasted.ts';
 import type { Problem } from '../lexer/problem.ts';
-import { finding, replace } from './make.ts';
+import { finding } from './make.ts';
 import { meantFixes, near } from './near.ts';
 import { meantOtherwise } from './written-apart.ts';
 
@@ -42,14 +42,14 @@ function importFix(document: LangiumDocument, at: Source): readonly Fix[] {
     const [all, names, path] = /^\s*import\s+\{?\s*([\w-]+(?:\s*,\s*[\w-]+)*)\s*\}?\s+from\s+("[^"]*");?/.exec(written) ?? [];
     if (all === undefined || names === undefined || path === undefined) return [];
     const meant = `from ${path} use ${names}`;
-    return [replace(`Write ${meant}`, { uri: at.uri, range: { start: at.range.start, end: { line, character: all.length } } }, meant, true)];
+    return [replacing({ uri: at.uri, range: { start: at.range.start, end: { line, character: all.length } } }, meant)];
 }
 
 /** A value that is read as it is meant, and yet is not written as it should be. */
 function plainly(document: LangiumDocument, at: Source): readonly Fix[] {
     const written = document.textDocument.getText(at.range);
     const plain = plainValue(written);
-    return plain === written ? [] : [replace(`Write ${plain}`, at, plain, true)];
+    return plain === written ? [] : [replacing(at, plain)];
 }
 
 /** Tokens count lines and columns from one, and the last column in; at the end of a file they count nothing. */

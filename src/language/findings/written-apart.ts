@@ -1,12 +1,11 @@
 import type { LangiumDocument } from 'langium';
-import type { Fix } from '../../findings/finding.ts';
+import { replacing, type Fix } from '../../findings/finding.ts';
 import type { Range, Source } from '../../provenance/source.ts';
 import { kept } from '../scope/kept.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
 import { quoted } from '../types/words.ts';
 import { servicesOf } from '../workspace/services-of.ts';
 import { calledHere } from './other-words.ts';
-import { replace } from './make.ts';
 
 /** What a line that cannot be read would be with one word of it written otherwise. */
 export interface Meant { readonly at: Source; readonly message: string; readonly fixes: readonly Fix[] }
@@ -47,7 +46,7 @@ export function meantOtherwise(document: LangiumDocument, stopped: Source): Mean
 }
 
 function said(at: Source, message: string, meant: string): Meant {
-    return { at, message, fixes: [replace(`Write ${meant}`, at, meant, true)] };
+    return { at, message, fixes: [replacing(at, meant)] };
 }
 
 /** The error may stand on the next word: `held down 1/4"` is stopped at its length. */

@@ -1,5 +1,5 @@
 import type { LangiumDocument } from 'langium';
-import type { Finding } from '../../findings/finding.ts';
+import { findingOf, type Finding } from '../../findings/finding.ts';
 import * as ast from '../generated/ast.ts';
 import { kindOfBody } from '../scope/kind-of.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
@@ -9,7 +9,7 @@ import { isBroken } from './broken.ts';
 import { declaredType } from './declared.ts';
 import { Inference } from './infer.ts';
 import { sourceOf, sourceOfKeyword, sourceOfProperty } from './place.ts';
-import { findingOf, type Report } from './report.ts';
+import type { Report } from './report.ts';
 import { CONDITION } from './type.ts';
 import { checkMember } from './values.ts';
 import { quoted } from './words.ts';

@@ -5,7 +5,7 @@ import type { Vocabulary } from '../scope/vocabulary.ts';
 import { checkArguments } from './arguments.ts';
 import { declaredType, typeOfWords } from './declared.ts';
 import { sourceOf, sourceOfRange } from './place.ts';
-import { replacing, replacingAny, type Report } from './report.ts';
+import { replacingAny, type Report } from './report.ts';
 import { checkDash, checkInches } from './slips-in-lengths.ts';
 import { suggestions, type UsualUnits } from './suggest.ts';
 import {
@@ -15,6 +15,7 @@ import {
 import { inWords, quoted, wantedInWords } from './words.ts';
 import { capitalized } from '../../plain/words.ts';
 import { listed } from '../../plain/words.ts';
+import { replacing } from '../../findings/finding.ts';
 
 /** Types of `let`s that are known, and how deep in expressions we are, through all the `let`s followed. */
 interface Seen { readonly lets: Map<ast.Let, Type | undefined>; depth: number; following: number }

@@ -1,7 +1,8 @@
 import * as ast from '../generated/ast.ts';
 import type { Operand, Operation } from '../operators.ts';
 import { sourceOf, sourceOfRange } from './place.ts';
-import { replacing, type Report } from './report.ts';
+import type { Report } from './report.ts';
+import { replacing } from '../../findings/finding.ts';
 
 /** `12' 18"`: the inches behind feet are fewer than twelve. */
 export function checkInches(expr: ast.LengthLit, report: Report): void {

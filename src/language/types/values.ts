@@ -10,8 +10,9 @@ import { factsOf } from './facts.ts';
 import { decimalCommas } from './decimal-comma.ts';
 import type { Inference } from './infer.ts';
 import { sourceOf, sourceOfProperty } from './place.ts';
-import { replacing, type Report } from './report.ts';
+import type { Report } from './report.ts';
 import { quoted, wantedInWords } from './words.ts';
+import { replacing } from '../../findings/finding.ts';
 
 /** The values and modifiers of one line, held against what its property declares. */
 export function checkMember(member: ast.Line | ast.Fixture, vocabulary: Vocabulary, inference: Inference, report: Report): void {

@@ -21,6 +21,7 @@ import { boardsOfHouse, type Proving } from './house-plan.ts';
 import { stockNames, titleOrName } from '../../job/stock-names.ts';
 import { grouped } from '../../plain/groups.ts';
 import { capitalized } from '../../plain/words.ts';
+import { longPoints } from '../../takeoff/long-points.ts';
 
 /** All the boards of a house: what to buy, every board at the saw, and the order of the work. Words are plain text. */
 export interface BoardsContent extends PageContent {
@@ -109,7 +110,7 @@ function boardOnPage(board: LaidBoard, order: SawOrder, id: string, width: numbe
 
 function pieceOnPage({ piece, from, to }: LaidPiece, show: Show, nameOf: (piece: Piece) => string, sources: Sources): PieceOnPage {
     return {
-        id: piece.id, tick: tickOf(piece), name: nameOf(piece), where: piece.where, length: printLength(Math.max(piece.cutBack, piece.cutFace), show),
+        id: piece.id, tick: tickOf(piece), name: nameOf(piece), where: piece.where, length: printLength(longPoints(piece), show),
         face: piece.cutFace === piece.cutBack ? '' : printLength(piece.cutFace, show), hand: piece.hand ?? '', measure: tapingWords(tapingOf(piece)),
         then: piece.machining.join('; '), marks: `${printLength(from, show)} – ${printLength(to, show)}`, at: sources.number(piece.source),
     };

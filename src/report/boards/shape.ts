@@ -1,7 +1,7 @@
 import type { BoardFrom } from '../../cutting/model.ts';
 import type { Sheet } from '../../job/model.ts';
 import type { Count, FromOne, LengthJson, MoneyJson } from '../amounts-json.ts';
-import type { HouseRoom } from '../house-json.ts';
+import type { HouseHead } from '../house-json.ts';
 import type { SourceJson } from '../place-json.ts';
 import type { StandingJson } from '../standing-json.ts';
 
@@ -26,9 +26,7 @@ export interface BoardsJson {
     readonly left?: readonly Left[];
 }
 
-interface House {
-    readonly job: string | null;
-    readonly rooms: readonly HouseRoom[];
+interface House extends HouseHead {
     readonly kerf: LengthJson;
     readonly endTrim: LengthJson;
     /** The shortest offcut worth keeping. */

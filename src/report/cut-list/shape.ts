@@ -3,6 +3,7 @@ import type { Joint, Part } from '../../takeoff/model.ts';
 import type { Count, LengthJson, Whole } from '../amounts-json.ts';
 import type { SourceJson } from '../place-json.ts';
 import type { StandingJson } from '../standing-json.ts';
+import type { RoomHead } from '../house-json.ts';
 
 /**
  * What `cofferwright cut-list --format json` prints.
@@ -18,17 +19,7 @@ export interface CutListJson {
     readonly consumables: readonly OneConsumable[];
 }
 
-interface Room {
-    readonly name: string;
-    readonly title: string | null;
-    readonly job: string | null;
-    readonly source: SourceJson;
-    /** False where the room could not be laid out; it has no pieces then. */
-    readonly laidOut: boolean;
-    /** Errors in the room's file and in what it imports: nothing should be cut before they are mended. */
-    readonly errors: Count;
-    readonly cutTo: LengthJson;
-}
+interface Room extends RoomHead { readonly cutTo: LengthJson }
 
 interface OnePiece {
     /** Stable under edits elsewhere in the text. */

@@ -2,6 +2,7 @@ import type { Clash } from '../../dryfit/model.ts';
 import type { Count } from '../amounts-json.ts';
 import type { SourceJson } from '../place-json.ts';
 import type { StandingJson } from '../standing-json.ts';
+import type { RoomHead } from '../house-json.ts';
 
 /**
  * What `cofferwright dry-fit --format json` prints: how the pieces of the cut list go together, each a solid in the form of its own line of the list.
@@ -14,15 +15,7 @@ export interface DryFitJson {
     readonly rooms: readonly RoomJson[];
 }
 
-export interface RoomJson {
-    readonly name: string;
-    readonly title: string | null;
-    readonly job: string | null;
-    readonly source: SourceJson;
-    /** False: the text does not say enough, or says what cannot be built; nothing is put together. */
-    readonly laidOut: boolean;
-    /** Errors in the room's file and in what it imports, from `check`. */
-    readonly errors: Count;
+export interface RoomJson extends RoomHead {
     /** True where it is laid out and has no faults. */
     readonly closes: boolean;
     /** What was looked at; null where it is not laid out. */

@@ -1,6 +1,6 @@
 import type { Rational } from '../../quantity/rational.ts';
 import { lengthJson, moneyJson, type LengthJson } from '../amounts-json.ts';
-import { houseRooms } from '../house-json.ts';
+import { houseHead } from '../house-json.ts';
 import { titleOf, type HousePlan } from '../house.ts';
 import type { Files } from '../look.ts';
 import { sourceJson } from '../place-json.ts';
@@ -18,8 +18,7 @@ export function jsonOrder(plans: readonly HousePlan[], files: Files): JsonText {
         kind: 'cofferwright.order',
         standing: standingJson(standingOfRooms(plans.flatMap(({ house }) => house.rooms))),
         houses: plans.map(({ house, plan }) => ({
-            job: house.job.title?.value ?? null,
-            rooms: houseRooms(house.rooms),
+            ...houseHead(house),
             unplaced: plan.unplaced.length,
         })),
         orders: ordersOf(plans, ({ house }) => titleOf(house.job)).map(({ supplier, lines, costs, boardFeet, leadDays }) => ({

@@ -1,5 +1,5 @@
 import type { Count, FromOne, LengthJson, MoneyJson } from '../amounts-json.ts';
-import type { HouseRoom } from '../house-json.ts';
+import type { HouseHead } from '../house-json.ts';
 import type { SourceJson } from '../place-json.ts';
 import type { StandingJson } from '../standing-json.ts';
 
@@ -17,9 +17,7 @@ export interface OrderJson {
     readonly orders: readonly Order[];
 }
 
-interface House {
-    readonly job: string | null;
-    readonly rooms: readonly HouseRoom[];
+interface House extends HouseHead {
     /** Pieces that no board holds. */
     readonly unplaced: Count;
 }

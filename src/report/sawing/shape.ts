@@ -2,7 +2,7 @@ import type { BoardFrom } from '../../cutting/model.ts';
 import type { Block, SetUps } from '../../sawing/index.ts';
 import type { EndCut } from '../../takeoff/model.ts';
 import type { Count, FromOne, LengthJson } from '../amounts-json.ts';
-import type { HouseRoom } from '../house-json.ts';
+import type { HouseHead } from '../house-json.ts';
 import type { StandingJson } from '../standing-json.ts';
 
 /**
@@ -17,9 +17,7 @@ export interface SawJson {
     readonly houses: readonly House[];
 }
 
-interface House {
-    readonly job: string | null;
-    readonly rooms: readonly HouseRoom[];
+interface House extends HouseHead {
     /** The steps are meant; the readings by board say the same, for laying out and for checking. */
     readonly meant: 'by setting';
     /** `total` follows from the pieces alone; `pickUps`, how often boards are taken up at a stop, from the plan. */

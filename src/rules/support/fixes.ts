@@ -1,4 +1,4 @@
-import type { Fix } from '../../findings/finding.ts';
+import { replacing as replacingWords, type Fix } from '../../findings/finding.ts';
 import type { JobSettings } from '../../job/model.ts';
 import type { Given, Source } from '../../provenance/source.ts';
 import type { Measure } from '../../quantity/measure.ts';
@@ -11,7 +11,7 @@ import { sizesOf } from './words.ts';
  */
 export function replacing(given: Given<unknown> | undefined, text: string | undefined, title: string): Fix[] {
     if (!given?.said || given.via?.length || text === undefined) return [];
-    return [{ title, edits: [{ uri: given.at.uri, range: given.at.range, text }], preferred: true }];
+    return [replacingWords(given.at, text, { title })];
 }
 
 /** The words at one place of a longer value, such as the width in a rabbet's `1/4" x 1/4"`. */

@@ -7,7 +7,7 @@ import { readFile } from '../../language/read-file.ts';
 import type { CofferSharedServices } from '../../language/coffer-services.ts';
 import { brokenLines } from '../../language/types/broken.ts';
 import { diagnosticsOf } from '../../language/workspace/diagnostics.ts';
-import { faultInRoom } from '../../pipeline/inspect-closely.ts';
+import { behindWall } from '../../pipeline/inspect-closely.ts';
 import { layoutOf } from '../../pipeline/inspect.ts';
 import { isKnown } from '../features/figures.ts';
 import type { LateFindings } from './late-findings.ts';
@@ -65,20 +65,11 @@ export class CloseLook {
         const content = readFile(document);
         const found = new Map<string, readonly Diagnostic[] | 'unknown'>();
         for (const room of content.rooms) {
-            found.set(keyIn(found, room), isKnown(layoutOf(room)) ? diagnosticsOf(document, this.closely({ ...content, rooms: [room] }, room)) : 'unknown');
+            found.set(keyIn(found, room), isKnown(layoutOf(room)) ? diagnosticsOf(document, behindWall(room, () => this.look({ ...content, rooms: [room] }))) : 'unknown');
             await breath();
             if (edition !== this.edition) return undefined;
         }
         return found;
-    }
-
-    /** A fault in a check must not pass for a room without faults. */
-    private closely(file: FileContent, room: Room): readonly Finding[] {
-        try {
-            return this.look(file);
-        } catch (error) {
-            return [faultInRoom(room, error)];
-        }
     }
 }
 
