@@ -1,3 +1,4 @@
+import { lineName } from '../job/line-names.ts';
 import { SIDES, type Direction, type Grid, type LineSpec, type Room, type Side } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { edgingOf, hung, type Edging } from './band.ts';
@@ -7,7 +8,7 @@ import { coffersOf, crossingsOf } from './coffers.ts';
 import { cornerTroubles } from './corners.ts';
 import type { Divided, Division } from './division.ts';
 import { cutStep, featureAt, tooMany, tooManySpacers } from './limits.ts';
-import { lineName, LineSections } from './lines.ts';
+import { LineSections } from './lines.ts';
 import { longestPiece } from './longest.ts';
 import type { Around, Ceiling, Layout, Line, Run, Splice, Trouble } from './model.ts';
 import { arrangedOf, arrangementTroubles } from './plan.ts';

@@ -1,13 +1,6 @@
-import type { Direction, LineSpec, Profile, Room } from '../job/model.ts';
+import type { LineSpec, Profile, Room } from '../job/model.ts';
 import type { Section, WholeSection } from './model.ts';
 import { isWhole, sectionOf } from './section.ts';
-
-/** Lines are 1, 2, 3 … running north-south, and A … Z, AA, AB … running east-west; `index` counts from zero. */
-export function lineName(runs: Direction, index: number): string {
-    if (runs === 'north-south') return String(index + 1);
-    const letter = String.fromCharCode(65 + index % 26);
-    return index < 26 ? letter : lineName(runs, Math.floor(index / 26) - 1) + letter;
-}
 
 /**
  * The sections of a room's lines: the grid's profile, or the line's own, and the line's own held-down where it has one.

@@ -1,6 +1,6 @@
 import { divide } from '../../src/ceiling/spacing.ts';
 import type { Divided, Division } from '../../src/ceiling/division.ts';
-import { lineName } from '../../src/ceiling/lines.ts';
+import { lineName } from '../../src/job/line-names.ts';
 import type { Trouble } from '../../src/ceiling/model.ts';
 import { jobBuilder, ticksOf, type Length, type SpacingWords } from './job-builder.ts';
 

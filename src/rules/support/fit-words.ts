@@ -1,4 +1,5 @@
 import type { Cause, Clash, Misfit } from '../../dryfit/model.ts';
+import { runsByName } from '../../job/line-names.ts';
 import type { RelatedPlace } from '../../findings/finding.ts';
 import type { Piece } from '../../takeoff/model.ts';
 import type { Found } from '../rule.ts';
@@ -76,7 +77,7 @@ function causeOf(piece: Piece, cause: Cause, size: Sizes): string {
 }
 
 function endOf({ line, on }: Piece, end: 'first' | 'last'): string {
-    const alongX = line === null ? on === 'north' || on === 'south' : !/\d/.test(line);
+    const alongX = line === null ? on === 'north' || on === 'south' : runsByName(line) === 'east-west';
     return alongX ? (end === 'first' ? 'west' : 'east') : end === 'first' ? 'north' : 'south';
 }
 

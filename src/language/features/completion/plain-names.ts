@@ -1,4 +1,5 @@
 import type { AstNode, LangiumDocuments } from 'langium';
+import { lineName, runsByName } from '../../../job/line-names.ts';
 import { CURRENCIES } from '../../../data/currencies.ts';
 import * as ast from '../../generated/ast.ts';
 import { factsOf } from '../../types/facts.ts';
@@ -30,8 +31,8 @@ export function plainNames(property: ast.PropertyDecl | undefined, from: AstNode
     switch (factsOf(property).names) {
         case 'lines across': {
             const line = fixtureAt(from)?.name ?? '';
-            const along = /^\d/.test(line) ? 'north-south' : 'east-west';
-            return words([...(names()?.lines ?? []).filter(name => /^\d/.test(name) !== /^\d/.test(line)), ...WALLS[along]]);
+            const along = runsByName(line);
+            return words([...(names()?.lines ?? []).filter(name => runsByName(name) !== along), ...WALLS[along]]);
         }
         case 'lines here': {
             const crossing = fixtureAt(from)?.name ?? '';
@@ -57,8 +58,8 @@ export function namesForFixture(keyword: string, from: AstNode, namesIn: NamesIn
 function namesKnown(room: ast.Room, namesIn: NamesIn): NamesOfRoom {
     const known = namesIn(room);
     if (known) return known;
-    const numbers = linesAlong(room, 'north', i => String(i + 1));
-    const letters = linesAlong(room, 'east', i => String.fromCharCode('A'.charCodeAt(0) + i));
+    const numbers = linesAlong(room, 'north', i => lineName('north-south', i));
+    const letters = linesAlong(room, 'east', i => lineName('east-west', i));
     return { lines: [...numbers, ...letters], crossings: letters.flatMap(letter => numbers.map(number => letter + number)), pieces: [] };
 }
 
