@@ -1,4 +1,5 @@
 import type { LexerResult } from 'langium';
+import { VALUES } from '../grammar-words.ts';
 import { plainValue } from '../lexer/pasted.ts';
 import { isClosedText, unquoted } from '../lexer/quoted.ts';
 import { isClose, isEnd, isOpen, type Token } from '../lexer/token.ts';
@@ -19,8 +20,6 @@ export interface Piece {
     /** For a comment: true where no statement is under way. */
     readonly between: boolean;
 }
-
-const VALUES = new Set(['LENGTH', 'UNMARKED', 'NOMINAL', 'DATE', 'MONEY', 'TIME', 'ANGLE', 'PERCENT', 'GAUGE']);
 
 /** All that a text holds besides white space, in order. */
 export function piecesOf({ tokens, hidden }: LexerResult): Piece[] {
@@ -50,7 +49,7 @@ function pieceOf(token: Token, begins: boolean, between: boolean): Piece {
 
 /** What was pasted is printed as it is typed. */
 function printed({ image, tokenType: { name } }: Token): string {
-    if (VALUES.has(name)) return plainValue(image);
+    if (VALUES.has(name) && name !== 'STRING') return plainValue(image);
     if (name === '+/-') return '±';
     if (name === 'STRING' && image.startsWith('“') && isClosedText(image)) return `"${unquoted(image).replace(/\\/g, '\\\\')}"`;
     return name === 'SL_COMMENT' ? image.trimEnd() : image;

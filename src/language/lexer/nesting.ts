@@ -1,3 +1,4 @@
+import { OPERATORS } from '../grammar-words.ts';
 import { problemAt, type Problem } from './problem.ts';
 import { impliedAfter, isBoundary, isClose, isOpen, type Token, type TokenTypes } from './token.ts';
 
@@ -5,7 +6,7 @@ import { impliedAfter, isBoundary, isClose, isOpen, type Token, type TokenTypes 
 export const DEEPEST = 64;
 /** Operators in one statement: what reads the tree of a value goes as deep as there are operators. */
 export const LONGEST = 1000;
-const LINKS = new Set(['*', '/', '+', '-', '±', '+/-', 'x', 'to', '<', '<=', '>', '>=', '.', 'per']);
+const LINKS = new Set([...OPERATORS, '.', 'per']);
 
 const TOO_DEEP = `This is nested too deep: ${DEEPEST} within each other are the most. What stands in here is not read.`;
 const TOO_LONG = `This goes on for too long: ${LONGEST} operators in one statement are the most. Say part of it with \`let\`.`;

@@ -1,8 +1,7 @@
 import { DefaultValueConverter, type CstNode, type GrammarAST, type ValueType } from 'langium';
+import { VALUES } from '../grammar-words.ts';
 import { plainValue } from '../lexer/pasted.ts';
 import { unquoted } from '../lexer/quoted.ts';
-
-const VALUES = new Set(['LENGTH', 'UNMARKED', 'NOMINAL', 'DATE', 'MONEY', 'TIME', 'ANGLE', 'PERCENT', 'GAUGE', 'NUMBER']);
 
 /** The tree holds every value in its plain spelling, however it was pasted. Total: a throw here would end the parse. */
 export class CofferValueConverter extends DefaultValueConverter {

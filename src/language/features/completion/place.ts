@@ -1,6 +1,6 @@
 import type { AstNode } from 'langium';
 import * as ast from '../../generated/ast.ts';
-import { ROOM_WORDS } from '../../grammar-words.ts';
+import { OPERATORS, ROOM_WORDS } from '../../grammar-words.ts';
 import { kindOfNamed, kindOfType } from '../../scope/kind-of.ts';
 import { lookUp, type Layer } from '../../scope/layer.ts';
 import { namesAt, wordsAfter, wordsOfBody, type Surroundings } from '../../scope/reach.ts';
@@ -130,7 +130,7 @@ class Values {
         let value: AstNode | undefined;
         for (let i = 0; i < words.length; i++) {
             const { text } = words[i]!;
-            const isWord = /^[A-Za-z_]/.test(text) && !OPERATORS.has(text);
+            const isWord = /^[A-Za-z_]/.test(text) && !BETWEEN.has(text);
             if (expecting) {
                 if (text === '(') this.open.push({ profile: undefined, argument: 0, parameter: undefined, given: [] });
                 else if (text !== '-' && text !== '+') {
@@ -149,7 +149,7 @@ class Values {
                 this.open.push({ profile: ast.isProfile(value) ? value : undefined, argument: 0, parameter: undefined, given: [] });
                 expecting = true;
             } else if (text === ')') this.open.pop();
-            else if (text === ',' || text === ':' || OPERATORS.has(text)) {
+            else if (text === ',' || text === ':' || BETWEEN.has(text)) {
                 this.next(text, words[i - 1]!.text);
                 expecting = true;
             } else if (isWord && this.open.length === 0 && this.declaration) {
@@ -203,4 +203,4 @@ class Values {
     }
 }
 
-const OPERATORS = new Set(['x', 'to', 'per', '+', '-', '*', '/', '±', '+/-', '<', '<=', '>', '>=']);
+const BETWEEN: ReadonlySet<string> = new Set([...OPERATORS, 'per']);
