@@ -20,6 +20,8 @@ export default tseslint.config(
             // `noUncheckedIndexedAccess` is on; an index known to be there is marked with `!`
             '@typescript-eslint/no-non-null-assertion': 'off',
             eqeqeq: ['error', 'always', { null: 'ignore' }],
+            // a line is read at a glance; a sentence or a pattern in quotes may be longer
+            'max-len': ['error', { code: 160, ignoreStrings: true, ignoreTemplateLiterals: true, ignoreRegExpLiterals: true, ignoreUrls: true }],
             'no-else-return': 'off',
             'no-restricted-syntax': ['error', {
                 selector: 'CallExpression[callee.property.name="localeCompare"]',

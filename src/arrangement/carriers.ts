@@ -43,7 +43,9 @@ export function carriersOf(walls: readonly Wall[], lines: readonly BeamLine[], u
     let id = 0;
     const flank = (of: Carrier, side: Flank['side'], base: Line, offsets: Offsets): Flank => {
         const at = (ticks: number): Line => offset(base, Math.round(ticks * unit.perTick));
-        return { id: id++, of, side, base, offsets, face: at(offsets.face), back: at(offsets.back), bottom: at(offsets.bottom), blocking: at(offsets.blocking) };
+        return {
+            id: id++, of, side, base, offsets, face: at(offsets.face), back: at(offsets.back), bottom: at(offsets.bottom), blocking: at(offsets.blocking),
+        };
     };
     const starts = walls.map(wall => pointOf(wall.from, unit));
     const wallCarriers = walls.flatMap((wall, index): WallCarrier[] => {

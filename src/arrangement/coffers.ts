@@ -58,7 +58,8 @@ export function edgesByFlank(coffers: readonly WalkedCoffer[]): EdgesOf {
 /** The numbers of the coffers that a stretch of a flank's face looks into: several where shallower beams die into it. */
 export function coffersAlong(flank: Flank, face: Stretch, edges: EdgesOf, unit: Unit): number[] {
     const way = directionOf(flank.base), length = reach(face.from, face.to, way);
-    const looksIn = ({ from, to }: WalkedEdge): boolean => Math.min(length, reach(face.from, to, way)) - Math.max(0, reach(face.from, from, way)) > unit.perTick;
+    const looksIn = ({ from, to }: WalkedEdge): boolean =>
+        Math.min(length, reach(face.from, to, way)) - Math.max(0, reach(face.from, from, way)) > unit.perTick;
     return [...new Set((edges.get(flank) ?? []).filter(({ edge }) => looksIn(edge)).map(({ coffer }) => coffer))].sort((a, b) => a - b);
 }
 

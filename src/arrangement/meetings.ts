@@ -45,7 +45,15 @@ export interface Meetings {
     readonly onWalls: ReadonlyMap<WallCarrier, readonly Pass[]>;
 }
 
-interface Span { readonly line: LineCarrier; readonly from: Carrier; readonly to: Carrier; readonly start: Point; readonly end: Point; readonly first: number; readonly last: number }
+interface Span {
+    readonly line: LineCarrier;
+    readonly from: Carrier;
+    readonly to: Carrier;
+    readonly start: Point;
+    readonly end: Point;
+    readonly first: number;
+    readonly last: number;
+}
 
 /** Who meets whom, and how. Lines that end nowhere, or outside, are told and left out. */
 export function meetingsOf(plan: Plan, walls: readonly WallCarrier[], lines: readonly LineCarrier[], troubles: Trouble[]): Meetings {

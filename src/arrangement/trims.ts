@@ -11,7 +11,8 @@ import type { Trim } from './plan.ts';
 import type { Unit } from './unit.ts';
 
 /**
- * A trim round a coffer, loop by loop: round it, and round what stands free in it. Its back against the faces. Mitered, its back is the coffer's edge and its face the same strip farther in:
+ * A trim round a coffer, loop by loop: round it, and round what stands free in it. Its back against the faces. Mitered, its back is the
+ * coffer's edge and its face the same strip farther in:
  * long points at the back in an inside corner, at the face round an outside one. Coped, in inside corners the piece that lies
  * nearer east-west is square and as long as the edge, and the other is cut to its back first and then coped. Common practice, no source.
  */

@@ -22,7 +22,14 @@ export function stripsOfWalls(walls: readonly WallCarrier[], unit: Unit): Piece[
 /** Within this of 90 or 270 degrees a corner is taken for square. */
 const NEARLY_SQUARE = 10;
 
-interface WallPart { readonly part: Part; readonly width: number; readonly edge: (wall: WallCarrier) => Line; readonly top: number; readonly foot: number; readonly scribe?: number }
+interface WallPart {
+    readonly part: Part;
+    readonly width: number;
+    readonly edge: (wall: WallCarrier) => Line;
+    readonly top: number;
+    readonly foot: number;
+    readonly scribe?: number;
+}
 
 function partsOf({ perimeter }: WallCarrier, unit: Unit): WallPart[] {
     switch (perimeter.kind) {

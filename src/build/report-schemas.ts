@@ -40,7 +40,8 @@ function writer(definitions: NonNullable<Schema['definitions']>): (schema: unkno
             // the values say what type they are of
             ...type !== undefined && !('enum' in rest || 'const' in rest) && { type },
             ...required !== undefined && { required },
-            ...properties !== undefined && { properties: Object.fromEntries(Object.entries(properties as object).map(([name, value]) => [name, write(value)])) },
+            ...properties !== undefined
+                && { properties: Object.fromEntries(Object.entries(properties as object).map(([name, value]) => [name, write(value)])) },
             ...items !== undefined && { items: write(alike(items)) },
             ...anyOf !== undefined && orNull((anyOf as unknown[]).map(write)),
             ...rest,

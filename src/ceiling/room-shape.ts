@@ -26,7 +26,8 @@ function outOfSquare({ diagonal }: Room, width: Ticks, length: Ticks): Trouble[]
 }
 
 /**
- * The room as a rectangle: opposite walls must be equal, and a diagonal that was measured that of a rectangle. A wall that nobody gave is as long as the one across.
+ * The room as a rectangle: opposite walls must be equal, and a diagonal that was measured that of a rectangle. A wall that nobody gave is as
+ * long as the one across.
  * Undefined where neither wall of a pair is known, silently, and where the walls are no rectangle's, with the trouble.
  */
 export function rectangleOf(room: Room): { readonly rectangle?: Rectangle; readonly troubles: readonly Trouble[] } {

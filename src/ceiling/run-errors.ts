@@ -2,7 +2,12 @@ import type { Ticks } from '../quantity/ticks.ts';
 import type { Ceiling, Line, Run } from './model.ts';
 
 /** What the channels of a run gain or lose by errors in the lengths of the sides, each of them, either way; in ticks. */
-export interface ShareOfEach { readonly worst: number; readonly usual: number; /** How many coffers of the run share one setting of the stop. */ readonly settings: readonly number[] }
+export interface ShareOfEach {
+    readonly worst: number;
+    readonly usual: number;
+    /** How many coffers of the run share one setting of the stop. */
+    readonly settings: readonly number[];
+}
 
 /**
  * From wall to wall nothing gives: what the sides of n + 1 coffers are off, `t` at most, the n channels between them take, evenly.

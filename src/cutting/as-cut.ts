@@ -19,7 +19,8 @@ function mitersOf({ ends }: Piece): number[] {
 /** True where the ends are as they have to be. A hand matters only where both know one: without a rabbet a piece may be turned round. */
 export function hasItsEnds(piece: Piece, { miters, hand }: AsCut): boolean {
     const wanted = mitersOf(piece).sort(byAngle), cut = [...miters].sort(byAngle);
-    return wanted.length === cut.length && wanted.every((degrees, i) => Math.abs(degrees - cut[i]!) <= SAME_ANGLE) && (!hand || !piece.hand || hand === piece.hand);
+    return wanted.length === cut.length && wanted.every((degrees, i) => Math.abs(degrees - cut[i]!) <= SAME_ANGLE)
+        && (!hand || !piece.hand || hand === piece.hand);
 }
 
 export function fits(piece: Piece, record: AsCut): boolean {
@@ -50,7 +51,9 @@ export function lengthsUnlisted(board: CutBoard, pieces: readonly Piece[]): Tick
 
 function asRecorded(piece: Piece, record: AsCut): Piece {
     const { length } = record;
-    if (hasItsEnds(piece, record)) return { ...piece, cutBack: length - Math.max(0, piece.cutFace - piece.cutBack), cutFace: length - Math.max(0, piece.cutBack - piece.cutFace) };
+    if (hasItsEnds(piece, record)) return {
+        ...piece, cutBack: length - Math.max(0, piece.cutFace - piece.cutBack), cutFace: length - Math.max(0, piece.cutBack - piece.cutFace),
+    };
     const short = Math.max(0, length - Math.round(lostToMiters(piece, record)));
     const isLongBehind = piece.cutBack >= piece.cutFace;
     const cuts = [0, 1].map((i): EndCut => (record.miters[i] === undefined ? { cut: 'square' } : { cut: 'miter', degrees: record.miters[i] }));

@@ -67,7 +67,8 @@ function onHandOf(stock: Stock, job: JobSettings, before: readonly BoardPlan[]):
         const kind = kinds.get(key);
         if (kind) kinds.set(key, { ...kind, available: kind.available - 1 });
     }
-    return [...kinds.values()].filter(kind => kind.available > 0 && kind.length > job.endTrim.value).sort((a, b) => a.length - b.length || a.cost.compare(b.cost));
+    return [...kinds.values()].filter(kind => kind.available > 0 && kind.length > job.endTrim.value)
+        .sort((a, b) => a.length - b.length || a.cost.compare(b.cost));
 }
 /** More boards than anybody has: a mistyped count must not stop the program. */
 const MOST_ON_HAND = 10_000;

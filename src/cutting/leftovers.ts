@@ -25,21 +25,30 @@ export function leftoversOf(plans: readonly { readonly plan: BoardPlan; readonly
     const stocks = new Map<string, Stock>();
     for (const { stock } of plans.flatMap(({ plan }) => plan.stocks)) if (!stocks.has(stock.key)) stocks.set(stock.key, stock);
     return [...stocks.values()].map(stock => {
-        const cut = plans.flatMap(({ plan, job }) => plan.stocks.filter(own => own.stock.key === stock.key).flatMap(own => own.boards.map(board => ({ board, job }))));
+        const cut = plans.flatMap(({ plan, job }) =>
+            plan.stocks.filter(own => own.stock.key === stock.key).flatMap(own => own.boards.map(board => ({ board, job }))));
         const planned = cut.filter(({ board }) => board.from !== 'already cut');
         const unused = without(stock, planned.map(({ board }) => board).filter(board => board.from === 'on hand'));
-        const offcuts = planned.flatMap(({ board, job: { cutTo } }) => board.strips.filter(strip => strip.kept).map(({ offcut, rippedTo }) => ({ rippedTo, length: roundDown(offcut, cutTo.value) })));
+        const offcuts = planned.flatMap(({ board, job: { cutTo } }) =>
+            board.strips.filter(strip => strip.kept).map(({ offcut, rippedTo }) => ({ rippedTo, length: roundDown(offcut, cutTo.value) })));
         const share = cut[0]?.job.offcutWorth?.value;
         return {
             stock, show: cut[0]?.job.show.value ?? 'feet-inches',
-            pieces: gathered([...unused, ...offcuts.filter(one => one.rippedTo === undefined).map(({ length }) => ({ count: 1, length, ...worthOf(length, stock, share) }))]),
-            strips: stripsOf([...offcuts.flatMap(({ rippedTo, length }) => (rippedTo === undefined ? [] : { width: rippedTo, length })), ...planned.flatMap(({ board, job }) => besideStrips(board, stock, job) ?? [])]),
+            pieces: gathered([
+                ...unused, ...offcuts.filter(one => one.rippedTo === undefined).map(({ length }) => ({ count: 1, length, ...worthOf(length, stock, share) })),
+            ]),
+            strips: stripsOf([
+                ...offcuts.flatMap(({ rippedTo, length }) => (rippedTo === undefined ? [] : { width: rippedTo, length })),
+                ...planned.flatMap(({ board, job }) => besideStrips(board, stock, job) ?? []),
+            ]),
         };
     }).filter(({ pieces, strips }) => pieces.length + strips.length > 0);
 }
 
 /** What is left in width beside the strips of a board that is ripped, over its whole length, where it is worth keeping. */
-export function besideStrips({ strips, length, crosswise }: Board, { width, sheet }: Stock, { kerf, cutTo, shortestOffcut }: JobSettings): { width: Ticks; length: Ticks } | undefined {
+export function besideStrips(
+    { strips, length, crosswise }: Board, { width, sheet }: Stock, { kerf, cutTo, shortestOffcut }: JobSettings,
+): { width: Ticks; length: Ticks } | undefined {
     const ripped = strips.flatMap(strip => strip.rippedTo ?? []);
     const across = crosswise ? length : width?.value.ticks, along = crosswise ? sheet!.value.width : length;
     if (ripped.length === 0 || across === undefined) return undefined;
@@ -71,7 +80,8 @@ function gathered(all: readonly Left[]): Left[] {
 
 function stripsOf(all: readonly { readonly width: Ticks; readonly length: Ticks }[]): (Left & { width: Ticks })[] {
     const widths = [...new Set(all.map(strip => strip.width))].sort((a, b) => b - a);
-    return widths.flatMap(width => gathered(all.filter(strip => strip.width === width).map(({ length }) => ({ count: 1, length }))).map(left => ({ ...left, width })));
+    return widths.flatMap(width =>
+        gathered(all.filter(strip => strip.width === width).map(({ length }) => ({ count: 1, length }))).map(left => ({ ...left, width })));
 }
 
 /** The share of what so much of the stock costs at its lowest price; none where nobody says the one or the other. */

@@ -41,15 +41,20 @@ export function pose(stock: Stock, blanks: readonly Blank[], offers: readonly Of
     const boardWidth = stock.width?.value.ticks;
     const widths = boardWidth === undefined ? [] : stripWidths(blanks, boardWidth, kinds.all.some(kind => kind.crosswise), job.kerf.value);
     const items = itemsOf(blanks, widths);
-    const lengths = gridOf(items.map(item => item.length + saw.cut), kinds.all.map(({ length, crosswise }) => (crosswise ? boardWidth! : length) - saw.endTrim + saw.cut));
-    const across = gridOf(widths.map(width => width + job.kerf.value), kinds.all.map(({ length, crosswise }) => (crosswise ? length : boardWidth ?? 0) + job.kerf.value));
+    const lengths = gridOf(
+        items.map(item => item.length + saw.cut), kinds.all.map(({ length, crosswise }) => (crosswise ? boardWidth! : length) - saw.endTrim + saw.cut),
+    );
+    const across = gridOf(
+        widths.map(width => width + job.kerf.value), kinds.all.map(({ length, crosswise }) => (crosswise ? length : boardWidth ?? 0) + job.kerf.value),
+    );
     const costs = costsOf(kinds);
     return {
         stock, saw, kinds, lengthUnit: lengths.unit, costUnit: costs.unit,
         problem: {
             items: items.map((item, i) => ({ size: lengths.sizes[i]!, count: item.pieces.length, lanes: item.lanes })),
             boards: kinds.all.map(({ available, crosswise }, k) => ({
-                capacity: lengths.capacities[k]!, cost: costs.whole[k]!, available: available ?? null, across: across.capacities[k]!, ...(crosswise ? { ripOnly: true } : {}),
+                capacity: lengths.capacities[k]!, cost: costs.whole[k]!, available: available ?? null, across: across.capacities[k]!,
+                ...(crosswise ? { ripOnly: true } : {}),
             })),
             strips: across.sizes,
         },

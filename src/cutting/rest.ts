@@ -134,7 +134,8 @@ function cutBoardOf(board: CutBoard, list: readonly Piece[], job: JobSettings, n
     const { value: shortest } = job.shortestOffcut;
     const said = board.left && Math.max(0, ...board.left.map(left => left.value));
     const strips = stripsOf(pieces, length, cut, job).map((strip): Strip => {
-        const offcut = strip.rippedTo === undefined && said !== undefined ? said : Math.max(0, length - job.endTrim.value - usedBy(strip.pieces, job) - (strip.rippedTo === undefined ? unlisted : 0));
+        const offcut = strip.rippedTo === undefined && said !== undefined ? said
+            : Math.max(0, length - job.endTrim.value - usedBy(strip.pieces, job) - (strip.rippedTo === undefined ? unlisted : 0));
         return { ...strip, offcut, kept: offcut >= shortest };
     });
     return { number, length, from: 'already cut', cut, strips };

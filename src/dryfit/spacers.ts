@@ -20,7 +20,9 @@ export function missingSpacers({ lines, across, down, room }: Ceiling, takeOff: 
             if (bay.end - bay.start < thick) return [];
             const middles = mine.filter(piece => piece.bay === bay.number)
                 .map(({ box }) => line.runs === 'east-west' ? (box.west + box.east) / 2 : (box.north + box.south) / 2).sort((a, b) => a - b);
-            const fromEnd = Math.max(spacers.fromEnd.value, (bay.end - bay.start) / 2 < spacers.fromEnd.value + thick ? (bay.end - bay.start) / 2 : 0, Math.ceil(thick / 2));
+            const fromEnd = Math.max(
+                spacers.fromEnd.value, (bay.end - bay.start) / 2 < spacers.fromEnd.value + thick ? (bay.end - bay.start) / 2 : 0, Math.ceil(thick / 2),
+            );
             const stops = [bay.start + fromEnd - spacers.every.value, ...middles, bay.end - fromEnd + spacers.every.value];
             const every = Math.max(spacers.every.value, thick);
             const open = stops.slice(1).findIndex((stop, i) => stop - stops[i]! > every + NEAR);

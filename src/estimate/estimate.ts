@@ -36,11 +36,14 @@ export function estimateOf({ parts, plan, setUps }: Work, job: JobSettings): Est
     const sawyer = sawyerOf(parts), sawing = parts[sawyer]?.rates.labor;
     const saw = sawing ? laborOf([], setUps, { ...sawing, rate: inMoney(sawing.rate) }) : { lines: [], missing: [] };
     const boards = materialsOf(plan, currency, show);
-    const used = suppliesOf(parts.map(({ rooms, rates: { bid } }) => ({ consumables: rooms.flatMap(room => room.takeOff.consumables), supplies: bid.supplies })), currency);
+    const used = suppliesOf(
+        parts.map(({ rooms, rates: { bid } }) => ({ consumables: rooms.flatMap(room => room.takeOff.consumables), supplies: bid.supplies })), currency,
+    );
 
     const materials = total(boards.lines), supplies = total(used.lines);
     const ofWood = materialsByPart(boards.lines, plan, parts);
-    const ofSupplies = parts.map((_, i) => used.lines.reduce((sum, { amount, count, counts }) => count === 0 ? sum : sum.add(amount.mul(counts[i]!).div(count)), ZERO));
+    const ofSupplies = parts.map((_, i) =>
+        used.lines.reduce((sum, { amount, count, counts }) => count === 0 ? sum : sum.add(amount.mul(counts[i]!).div(count)), ZERO));
     /** What each part costs so far, exact; together the sum of the lines. */
     const costs = parts.map((_, i) => ofWood[i]!.add(ofSupplies[i]!).add(total(hours[i]!.lines)));
     const bear = (amount: Rational, among: readonly number[], by: readonly Rational[]): void => {
@@ -63,7 +66,8 @@ export function estimateOf({ parts, plan, setUps }: Work, job: JobSettings): Est
         const of = sumOver(base, among);
         bear(add(kind, what, at, share.mul(of), among, { share, of: roundMoney(of, currency), ofWhat }), among, base);
     };
-    const statements = <T>(of: (bid: Bid) => Given<T> | undefined): Statement<T>[] => statementsOf(parts.map(({ rates: { bid } }) => { const one = of(bid); return one ? [one] : []; }));
+    const statements = <T>(of: (bid: Bid) => Given<T> | undefined): Statement<T>[] =>
+        statementsOf(parts.map(({ rates: { bid } }) => { const one = of(bid); return one ? [one] : []; }));
 
     const direct = [...costs];
     const fixed = (kind: 'delivery' | 'allowance', what: string, given: Given<Sum>, among: readonly number[]): Rational => {
@@ -104,7 +108,10 @@ export function estimateOf({ parts, plan, setUps }: Work, job: JobSettings): Est
         sums: { materials, supplies, labor: work, delivery, allowances, cost, profit: gain, price, total: sumOver(costs, everybody) },
         ...timeOf(parts, hours.map((one, i) => minutesOf(i === sawyer ? [...one.lines, ...saw.lines] : one.lines))),
         parts: parts.map(({ rates }, i) => ({ rates, total: costs[i]! })),
-        missing: [...boards.missing, ...used.missing, ...hours.flatMap(one => one.missing), ...saw.missing, ...notSaid(parts, hours.map(one => minutesOf(one.lines)), currency, tooLarge)],
+        missing: [
+            ...boards.missing, ...used.missing, ...hours.flatMap(one => one.missing), ...saw.missing,
+            ...notSaid(parts, hours.map(one => minutesOf(one.lines)), currency, tooLarge),
+        ],
     };
 }
 
@@ -126,7 +133,8 @@ function sawyerOf(parts: readonly Part[]): number {
 function timeOf(parts: readonly Part[], minutes: readonly Rational[]): Pick<Estimate, 'minutes' | 'crew' | 'days'> {
     const all = minutes.reduce((sum, own) => sum.add(own), ZERO);
     const crews = parts.map(({ rates: { labor } }) => labor.crew?.value), [crew] = crews;
-    const days = parts.map(({ rates: { labor: { day, crew: people } } }, i) => people && !day.value.equals(0) ? minutes[i]!.div(day.value.mul(people.value)) : undefined);
+    const days = parts.map(({ rates: { labor: { day, crew: people } } }, i) =>
+        people && !day.value.equals(0) ? minutes[i]!.div(day.value.mul(people.value)) : undefined);
     const together = days.reduce<Rational | undefined>((sum, own) => sum && own && sum.add(own), ZERO);
     return { minutes: all, ...crew !== undefined && crews.every(one => one === crew) && { crew }, ...parts.length > 0 && together && { days: together } };
 }

@@ -17,7 +17,8 @@ export function divided(amount: Rational, weights: readonly Rational[]): Rationa
  */
 export function materialsByPart(lines: readonly MaterialLine[], plan: BoardPlan, parts: readonly { readonly rooms: readonly PricedRoom[] }[]): Rational[] {
     const sums = parts.map(() => ZERO);
-    const partOf = new Map<Piece, number>(parts.flatMap(({ rooms }, i) => rooms.flatMap(({ takeOff }) => takeOff.pieces.map((piece): [Piece, number] => [piece, i]))));
+    const partOf = new Map<Piece, number>(parts.flatMap(({ rooms }, i) =>
+        rooms.flatMap(({ takeOff }) => takeOff.pieces.map((piece): [Piece, number] => [piece, i]))));
     for (const { stock, boards } of plan.stocks) {
         const amount = lines.filter(line => line.stock.key === stock.key).reduce((sum, line) => sum.add(line.amount), ZERO);
         const areas = parts.map(() => ZERO);

@@ -114,7 +114,9 @@ export class Server implements vscode.Disposable {
     }
 
     private options(): LanguageClientOptions {
-        const initializationOptions: InitializationOptions = { readsFiles: true, commands: [SHOW_PIECES, SHOW_ESTIMATE], colors: colorsNow(), ...vscode.l10n.bundle && { words: vscode.l10n.bundle } };
+        const initializationOptions: InitializationOptions = {
+            readsFiles: true, commands: [SHOW_PIECES, SHOW_ESTIMATE], colors: colorsNow(), ...vscode.l10n.bundle && { words: vscode.l10n.bundle },
+        };
         // what a comparison or a history shows is no job to check, so only places that files are kept in
         const places = new Set(['file', 'untitled', BuiltinDocuments.scheme, ...(vscode.workspace.workspaceFolders ?? []).map(folder => folder.uri.scheme)]);
         return {

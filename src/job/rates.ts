@@ -27,7 +27,11 @@ export interface Labor {
     readonly byCount: Partial<Record<TimedByCount, Given<Rational>>>;
     /** Shares: 1 is 100 %. */
     readonly firstBay?: Given<Rational>;
-    readonly unfamiliar?: Given<{ readonly share: Rational; /** Profiles by where they are declared; none: every detail. */ readonly of: readonly { readonly at: Source }[] }>;
+    readonly unfamiliar?: Given<{
+        readonly share: Rational;
+        /** Profiles by where they are declared; none: every detail. */
+        readonly of: readonly { readonly at: Source }[];
+    }>;
 }
 
 export interface Bid {

@@ -7,7 +7,8 @@ import type { Stock } from './model.ts';
  */
 export function stockNames(stocks: readonly Stock[], of = (stock: Stock): string => stock.name): (stock: Stock) => string {
     const each = [...new Map(stocks.map(stock => [stock.key, stock])).values()];
-    const named = new Map(each.map(stock => [stock.key, nameAmong(stock, each.filter(other => other.key !== stock.key && of(other) === of(stock)), of(stock))]));
+    const named = new Map(each.map(stock =>
+        [stock.key, nameAmong(stock, each.filter(other => other.key !== stock.key && of(other) === of(stock)), of(stock))]));
     return stock => named.get(stock.key) ?? of(stock);
 }
 

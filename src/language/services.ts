@@ -86,7 +86,9 @@ export interface MoreServices {
 }
 
 /** All that understands `.coffer` files. Without a file system it works on texts that are handed to it. */
-export function createCofferServices(context: DefaultSharedModuleContext = EmptyFileSystem, more: MoreServices = {}): { shared: CofferSharedServices, coffer: CofferServices } {
+export function createCofferServices(
+    context: DefaultSharedModuleContext = EmptyFileSystem, more: MoreServices = {},
+): { shared: CofferSharedServices, coffer: CofferServices } {
     const shared = inject(createDefaultSharedModule(context), CofferGeneratedSharedModule, sharedModule, more.shared) as CofferSharedServices;
     const coffer = inject(createDefaultModule({ shared }), CofferGeneratedModule, frontModule, languageModule, more.coffer) as CofferServices;
     shared.ServiceRegistry.register(coffer);

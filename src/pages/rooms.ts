@@ -68,7 +68,10 @@ export class RoomsOnPages {
         const { closely = knownClosely, nameOf = filesBeside(uri).nameOf } = this.ways;
         const behind = [uri, ...this.files.reached(uri)].flatMap(file => this.files.content(file) ?? []), own = this.files.content(uri);
         const alternates = behind.flatMap(content => content.alternates);
-        return standingOf(room, [...behind.flatMap(content => inspect(content).findings), ...own ? closely(own) : []], ({ at }) => alternates.some(({ whole }) => isWithin(at, whole)), nameOf);
+        return standingOf(
+            room, [...behind.flatMap(content => inspect(content).findings), ...own ? closely(own) : []],
+            ({ at }) => alternates.some(({ whole }) => isWithin(at, whole)), nameOf,
+        );
     }
 
     /** The laid out rooms under a job. */
@@ -80,7 +83,8 @@ export class RoomsOnPages {
     /** Alternates of the rooms under a job; only those that change a room that is wanted. */
     alternates(job: JobSettings): readonly Alternate[] {
         const key = keyOf(job);
-        return this.files.all().flatMap(uri => this.files.content(uri)?.alternates.filter(({ rooms: [first] }) => first && keyOf(first.instead.job) === key) ?? [])
+        return this.files.all().flatMap(uri =>
+            this.files.content(uri)?.alternates.filter(({ rooms: [first] }) => first && keyOf(first.instead.job) === key) ?? [])
             .filter(({ rooms }) => !this.ways.isWanted || rooms.some(({ instead }) => this.ways.isWanted!(instead)));
     }
 }
@@ -94,7 +98,9 @@ function keyOf({ at }: JobSettings): string {
 class KnownRoom implements RoomOnPage {
     private rooms: readonly RoomOnPage[] | undefined;
 
-    constructor(private readonly from: RoomsOnPages, readonly file: FileContent, readonly layout: Layout, readonly ceiling: Ceiling, private readonly ways: Ways) {}
+    constructor(
+        private readonly from: RoomsOnPages, readonly file: FileContent, readonly layout: Layout, readonly ceiling: Ceiling, private readonly ways: Ways,
+    ) {}
 
     get takeOff(): RoomOnPage['takeOff'] {
         return takeOffOf(this.ceiling);

@@ -142,7 +142,10 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
     private draw(): void {
         const { content, state, script } = this;
         const page = content && script.render(content, state, this.shown);
-        patch(this.root, shell({ message: this.message, pinned: this.pinned, formats: script.formats, words: this.words, page, standing: content?.standing }).text);
+        patch(
+            this.root,
+            shell({ message: this.message, pinned: this.pinned, formats: script.formats, words: this.words, page, standing: content?.standing }).text,
+        );
         this.light();
         script.shown?.(this);
         this.sendSize();

@@ -1,7 +1,13 @@
 import { editor } from './vscode-api.ts';
 
 /** What a pane keeps over a reload: the room it shows, and what its reader has set. The room is read by the extension too. */
-export interface Kept { readonly version: 1; readonly kind: string; readonly pinned: boolean; readonly room?: { readonly uri: string; readonly room: string }; readonly own: unknown }
+export interface Kept {
+    readonly version: 1;
+    readonly kind: string;
+    readonly pinned: boolean;
+    readonly room?: { readonly uri: string; readonly room: string };
+    readonly own: unknown;
+}
 
 /** What was kept of this kind, or nothing where it is another version's. */
 export function keptState(kind: string): Kept | undefined {

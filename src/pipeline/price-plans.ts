@@ -11,7 +11,10 @@ export interface PricePlans { readonly plan: BoardPlan; readonly alternates: Rea
  * @param before the plans of the houses before this one: what they take from the boards on hand is gone
  * @param solve the same that the boards of the house are looked for with: then the boards of the price are those that are bought
  */
-export async function pricePlans(rooms: readonly Room[], alternates: readonly Alternate[], job: JobSettings, before: readonly BoardPlan[], solve: (questions: Questions) => Promise<BoardPlan>): Promise<PricePlans> {
+export async function pricePlans(
+    rooms: readonly Room[], alternates: readonly Alternate[], job: JobSettings, before: readonly BoardPlan[],
+    solve: (questions: Questions) => Promise<BoardPlan>,
+): Promise<PricePlans> {
     const planOf = (of: readonly Room[]): Promise<BoardPlan> => solve(questionsFor(of, job, before));
     const plan = await planOf(rooms), plans = new Map<Alternate, BoardPlan>();
     for (const alternate of alternates) plans.set(alternate, await planOf(roomsWith(rooms, alternate)));

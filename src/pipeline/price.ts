@@ -25,7 +25,10 @@ export interface Priced {
     readonly left: readonly string[];
 }
 
-/** Rooms of one job, priced together, each by the rates that hold for it, with these boards; with a plan made at once where none is given. Kept by identity of all of it. */
+/**
+ * Rooms of one job, priced together, each by the rates that hold for it, with these boards; with a plan made at once where none is given. Kept
+ * by identity of all of it.
+ */
 export function price(rooms: readonly Room[], job: JobSettings, plan?: BoardPlan): Priced {
     const [first] = rooms, planned = (): BoardPlan => plan ?? firstPricePlans(rooms, [], job).plan;
     if (!first) return priceOf(rooms, job, planned());
@@ -76,7 +79,9 @@ export function priceWith(alternate: Alternate, rooms: readonly Room[], job: Job
     const priced = price(roomsWith(rooms, alternate), job, plans?.alternates.get(alternate));
     const told = alternateFindings(alternate, fileOf).filter(({ allowed }) => !allowed).map(finding => toldAs(finding, nameOf));
     const isError = ({ severity }: Told): boolean => severity === 'error';
-    return { alternate, priced, comparison: compare(price(rooms, job, plans?.plan), priced), told: [...told.filter(isError), ...told.filter(one => !isError(one))] };
+    return {
+        alternate, priced, comparison: compare(price(rooms, job, plans?.plan), priced), told: [...told.filter(isError), ...told.filter(one => !isError(one))],
+    };
 }
 
 /** What keeps an alternate from being built, beside what keeps the job from it. */

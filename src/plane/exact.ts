@@ -15,7 +15,8 @@ export function signOfDifference(a: number, d: number, b: number, c: number): nu
 export function differenceOver(a: number, d: number, b: number, c: number, by: number): number {
     const left = a * d, right = b * c, difference = left - right;
     // the quotient of safe integers may still round to a half that it is not: only small divisors are taken here
-    if (Number.isSafeInteger(left) && Number.isSafeInteger(right) && Number.isSafeInteger(difference) && Math.abs(by) <= 2) return Math.round(difference / by) + 0;
+    if (Number.isSafeInteger(left) && Number.isSafeInteger(right) && Number.isSafeInteger(difference)
+        && Math.abs(by) <= 2) return Math.round(difference / by) + 0;
     const over = BigInt(a) * BigInt(d) - BigInt(b) * BigInt(c);
     const divisor = BigInt(by);
     return Number(divisor > 0n ? floorOf(2n * over + divisor, 2n * divisor) : floorOf(-2n * over - divisor, -2n * divisor));

@@ -11,7 +11,8 @@ export function twiceArea(polygon: Polygon): bigint {
     polygon.forEach((point, i) => {
         const next = polygon[(i + 1) % polygon.length]!;
         const left = point.x * next.y, right = next.x * point.y;
-        sum += Number.isSafeInteger(left) && Number.isSafeInteger(right) ? BigInt(left) - BigInt(right) : BigInt(point.x) * BigInt(next.y) - BigInt(next.x) * BigInt(point.y);
+        sum += Number.isSafeInteger(left) && Number.isSafeInteger(right) ? BigInt(left) - BigInt(right)
+            : BigInt(point.x) * BigInt(next.y) - BigInt(next.x) * BigInt(point.y);
     });
     return sum;
 }

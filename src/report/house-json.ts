@@ -12,7 +12,8 @@ export interface HouseHead { readonly job: string | null; readonly rooms: readon
 
 export function houseHead({ job, rooms }: Pick<House, 'job' | 'rooms'>): HouseHead {
     return {
-        job: jobJson(job), rooms: rooms.map(({ room, takeOff, standing }) => ({ name: room.name, laidOut: takeOff !== undefined, errors: standing.errors.length })),
+        job: jobJson(job),
+        rooms: rooms.map(({ room, takeOff, standing }) => ({ name: room.name, laidOut: takeOff !== undefined, errors: standing.errors.length })),
     };
 }
 

@@ -25,6 +25,8 @@ const ALWAYS: readonly string[] = [
 export function cautionsOf(steps: readonly Pick<Step, 'do'>[]): Caution[] {
     if (steps.length === 0) return [];
     const seen = new Set<string>();
-    const own = [...new Set(steps.map(s => s.do))].flatMap(at => PLACES[at].flatMap((words): Caution[] => (seen.has(words) ? [] : (seen.add(words), [{ at, words }]))));
+    const own = [
+        ...new Set(steps.map(s => s.do)),
+    ].flatMap(at => PLACES[at].flatMap((words): Caution[] => (seen.has(words) ? [] : (seen.add(words), [{ at, words }]))));
     return [...ALWAYS.map((words): Caution => ({ at: 'all', words })), ...own];
 }

@@ -28,7 +28,9 @@ export class Refresh {
     private readonly figures: Figures;
     private readonly hints: CofferInlayHints;
 
-    constructor(connection: Connection, services: CofferSharedServices, { client, figures, hints }: { client: Client; figures: Figures; hints: CofferInlayHints }) {
+    constructor(
+        connection: Connection, services: CofferSharedServices, { client, figures, hints }: { client: Client; figures: Figures; hints: CofferInlayHints },
+    ) {
         this.connection = connection;
         this.services = services;
         this.client = client;

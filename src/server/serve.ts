@@ -26,7 +26,9 @@ import { createServerServices } from './services.ts';
  * the machine that it runs on; without one the editor is asked for files. `look`: what is found while the hand rests. `prover`: looks for
  * cheaper boards, in a thread of its own.
  */
-export function serve(wire: Connection, disk?: FileSystemProvider, look: LookClosely = inspectClosely, prover?: (say: (words: string) => void) => BoardProver): void {
+export function serve(
+    wire: Connection, disk?: FileSystemProvider, look: LookClosely = inspectClosely, prover?: (say: (words: string) => void) => BoardProver,
+): void {
     const fitting = new FittingDiagnostics(wire);
     const late = new LateFindings(fitting.connection, {
         built: uri => shared.workspace.LangiumDocuments.getDocument(URI.parse(uri))?.textDocument.getText(),

@@ -43,10 +43,12 @@ export function createServerServices(context?: DefaultSharedModuleContext): Serv
             checks: () => ({ findings: document => inspect(readFile(document)).findings }),
             editor: () => client,
             lsp: {
-                CompletionProvider: services => new CofferCompletionProvider(services, { namesIn: room => namesInRoom(room, figures), rules: RULES.filter(isAllowable) }),
+                CompletionProvider: services =>
+                    new CofferCompletionProvider(services, { namesIn: room => namesInRoom(room, figures), rules: RULES.filter(isAllowable) }),
                 HoverProvider: services => new CofferCeilingHover(services, figures, client),
                 InlayHintProvider: services => new CofferInlayHints(figures, services.shared.workspace.ConfigurationProvider as Settings),
-                CodeLensProvider: services => new CofferCodeLenses(figures, client, services.shared.workspace.LangiumDocuments, new PriceLenses(client, new Rooms(services.shared))),
+                CodeLensProvider: services =>
+                    new CofferCodeLenses(figures, client, services.shared.workspace.LangiumDocuments, new PriceLenses(client, new Rooms(services.shared))),
                 DocumentSymbolProvider: () => new CofferOutlineProvider(document => computedFor(figures.of(document))),
                 DefinitionProvider: services => new FittingDefinitions(services, client),
                 FoldingRangeProvider: () => new CofferFolding(),

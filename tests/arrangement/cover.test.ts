@@ -21,7 +21,8 @@ describe('sides, channels, bands and coffers cover the room', () => {
             expect(arrangement.troubles).toEqual([]);
             expect(gapInCover(room, seen(arrangement), channels)).toBeUndefined();
             // joints name pieces that are there, and two different ones
-            for (const { pieces: [a, b] } of arrangement.joints) expect(a !== b && arrangement.pieces[a] !== undefined && arrangement.pieces[b] !== undefined).toBe(true);
+            for (const { pieces: [a, b] } of arrangement.joints) expect(a !== b && arrangement.pieces[a] !== undefined && arrangement.pieces[b] !== undefined)
+                .toBe(true);
             // a coffer's own area is that of its outline
             for (const { area, outline } of arrangement.coffers) expect(2 * area).toBeCloseTo(shoelace(outline), 0);
             met.lines += plan.lines.length;

@@ -44,7 +44,8 @@ function stretches(y: number, name: string, corners: Corners): Stretch[] {
         const b = corners[(i + 1) % corners.length]!;
         return a.y < y === b.y < y ? [] : [a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y)];
     }).sort((a, b) => a - b);
-    return Array.from({ length: crossed.length / 2 }, (_, i) => ({ name, from: crossed[2 * i]!, to: crossed[2 * i + 1]! })).filter(({ from, to }) => to - from > ROUNDING);
+    return Array.from({ length: crossed.length / 2 }, (_, i) => ({ name, from: crossed[2 * i]!, to: crossed[2 * i + 1]! }))
+        .filter(({ from, to }) => to - from > ROUNDING);
 }
 
 function joined(all: readonly Stretch[]): Stretch[] {

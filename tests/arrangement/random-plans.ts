@@ -35,7 +35,8 @@ export const randomPlans: fc.Arbitrary<RandomPlan> = fc.record({
     const places = (wanted: readonly number[], direction: Direction, beam: typeof made.downs): number[] => {
         const reach = beam.inside / 2 + beam.side, kept: number[] = [];
         for (const at of wanted) {
-            const clear = room.every(corner => Math.abs(corner[direction] - at) > widest + reach + INCH) && kept.every(other => Math.abs(other - at) > 2 * reach + INCH);
+            const clear = room.every(corner => Math.abs(corner[direction] - at) > widest + reach + INCH)
+                && kept.every(other => Math.abs(other - at) > 2 * reach + INCH);
             if (clear && chord(room, direction, at)) kept.push(at);
         }
         return kept;
@@ -67,7 +68,18 @@ function perimeterOf(kind: Perimeter['kind'], thickness: number, half: HalfBeam)
     return kind === 'half-beam' ? half : kind === 'band' ? { kind, thickness, top: 0, foot: INCH } : { kind };
 }
 
-interface Line { readonly direction: Direction; readonly at: number; readonly name: string; readonly from: string; readonly to: string; readonly start: number; readonly end: number; readonly inside: number; readonly side: number; readonly depth: number }
+interface Line {
+    readonly direction: Direction;
+    readonly at: number;
+    readonly name: string;
+    readonly from: string;
+    readonly to: string;
+    readonly start: number;
+    readonly end: number;
+    readonly inside: number;
+    readonly side: number;
+    readonly depth: number;
+}
 
 const other = (direction: Direction): Direction => (direction === 'x' ? 'y' : 'x');
 

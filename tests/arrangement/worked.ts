@@ -12,7 +12,9 @@ import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
 export interface WorkedRoom {
     readonly name: string;
     readonly walls: readonly (readonly [name: string, from: InchSpot, perimeter: 'bare' | readonly ['band', string] | readonly ['half-beam', string, string, string]])[];
-    readonly lines: readonly (readonly [name: string, family: string, from: string, to: string, spot: InchSpot, heading: readonly [number, number], beam: readonly string[]])[];
+    readonly lines: readonly (readonly [
+        name: string, family: string, from: string, to: string, spot: InchSpot, heading: readonly [number, number], beam: readonly string[],
+    ])[];
     readonly through: string;
     readonly clearance: string;
     /** Thickness, and of a crown its spring. */

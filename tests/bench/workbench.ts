@@ -12,7 +12,9 @@ export class Workbench {
     readonly coffer: CofferServices;
 
     constructor() {
-        ({ shared: this.shared, coffer: this.coffer } = createCofferServices(undefined, { coffer: { checks: () => ({ findings: document => inspect(readFile(document)).findings }) } }));
+        ({
+            shared: this.shared, coffer: this.coffer,
+        } = createCofferServices(undefined, { coffer: { checks: () => ({ findings: document => inspect(readFile(document)).findings }) } }));
     }
 
     async open(files: readonly MadeFile[], validation = true): Promise<void> {

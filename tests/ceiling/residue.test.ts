@@ -59,7 +59,9 @@ describe('what rounding leaves in the run', () => {
 
     test('whatever the run: coffers + lines + rest are the run, inner coffers are equal, and no face is off by more than a step', () => {
         const places = fc.constantFrom<Place>('outer-coffers', 'band', 'spread');
-        fc.assert(fc.property(fc.integer({ min: 1, max: 12 }), fc.integer({ min: 1_500_000, max: 5_000_000 }), fc.constantFrom(508, 1016, 320, 640), places, (n, room, step, place) => {
+        fc.assert(fc.property(fc.integer({
+            min: 1, max: 12,
+        }), fc.integer({ min: 1_500_000, max: 5_000_000 }), fc.constantFrom(508, 1016, 320, 640), places, (n, room, step, place) => {
             const words: RunWords = { room, widths: [80_000, 70_000], spacing: { coffers: n } };
             const { result, coffers } = divided(words);
             const r = residueOf({ start: 0, end: room }, result!, place, step);

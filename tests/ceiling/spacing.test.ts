@@ -20,7 +20,8 @@ describe('gap spacing, against figures that others worked', () => {
 
     test.each(checksOf('gap-spacing', /^count\./))('%s: %s', (_id, _source, { inputs, expected }) => {
         const { R, w, g } = inputs as Record<string, number>;
-        const gaps = (members: number): number => Math.max(...divided({ room: R! * TICKS_PER_INCH, widths: [w! * TICKS_PER_INCH], spacing: { coffers: members + 1 } }).coffers);
+        const gaps = (members: number): number =>
+            Math.max(...divided({ room: R! * TICKS_PER_INCH, widths: [w! * TICKS_PER_INCH], spacing: { coffers: members + 1 } }).coffers);
         expect(gaps(expected)).toBeLessThanOrEqual(g! * TICKS_PER_INCH);
         expect(gaps(expected - 1)).toBeGreaterThan(g! * TICKS_PER_INCH);
     });
@@ -35,7 +36,9 @@ describe('gap spacing, against figures that others worked', () => {
 
 describe('by number', () => {
     test('coffers are equal to a tick, and add up with the lines to the run exactly', () => {
-        fc.assert(fc.property(fc.integer({ min: 1, max: 12 }), fc.integer({ min: 1_000_000, max: 5_000_000 }), fc.array(fc.integer({ min: 1000, max: 50_000 }), { minLength: 1, maxLength: 12 }), fc.integer({ min: 0, max: 20_000 }),
+        fc.assert(fc.property(fc.integer({ min: 1, max: 12 }), fc.integer({
+            min: 1_000_000, max: 5_000_000,
+        }), fc.array(fc.integer({ min: 1000, max: 50_000 }), { minLength: 1, maxLength: 12 }), fc.integer({ min: 0, max: 20_000 }),
             (n, room, widths, band) => {
                 const { coffers, result } = divided({ room, band, widths, spacing: { coffers: n } });
                 expect(coffers).toHaveLength(n);
@@ -151,7 +154,9 @@ describe('centered on a feature', () => {
         expect(kinds({ room, widths, spacing: { lines: ['110"'] }, feature: '60"' })).toEqual(['not-supported']);
     });
     test('anywhere in the room some coffer is centered on it to half a tick, and the inner coffers are equal', () => {
-        fc.assert(fc.property(fc.integer({ min: 2, max: 8 }), fc.integer({ min: 2_000_000, max: 5_000_000 }), fc.integer({ min: 10, max: 90 }), (n, length, share) => {
+        fc.assert(fc.property(fc.integer({
+            min: 2, max: 8,
+        }), fc.integer({ min: 2_000_000, max: 5_000_000 }), fc.integer({ min: 10, max: 90 }), (n, length, share) => {
             const feature = Math.round(length * share / 100);
             const { coffers, troubles } = divided({ room: length, widths: [60_001], spacing: { coffers: n }, feature });
             if (coffers.length === 0) { expect(troubles).toHaveLength(1); return; }

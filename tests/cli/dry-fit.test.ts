@@ -4,7 +4,14 @@ import { folderWith } from './folder.ts';
 import { box, den, house, tooWide, yard } from './house.ts';
 import { cofferwright } from './world.ts';
 
-interface FitJson { rooms: { name: string; laidOut: boolean; errors: number; closes: boolean; looked: { pieces: number; joints: number; coffers: number } | null; faults: { rule: string; severity: string; message: string; pieces: string[]; clashes: { kind: string; with: string; text: string }[] }[] }[] }
+interface FitJson { rooms: {
+    name: string;
+    laidOut: boolean;
+    errors: number;
+    closes: boolean;
+    looked: { pieces: number; joints: number; coffers: number } | null;
+    faults: { rule: string; severity: string; message: string; pieces: string[]; clashes: { kind: string; with: string; text: string }[] }[];
+}[] }
 
 /** The den with spacers that run into the cleats, which somebody has allowed. */
 const notched = { ...house, 'box.coffer': box.replace(/(height +)[^\n]*/, '$15 1/2"   // allow spacer-hits-cleat: notched on the job') };

@@ -6,8 +6,23 @@ import { den, house } from './house.ts';
 import { cofferwright } from './world.ts';
 
 interface MoneyJson { amount: string; currency: string }
-interface EstimateJson { complete: boolean; currency: string; materials: { amount: MoneyJson }[]; supplies: { amount: MoneyJson }[]; labor: { phase: string; room: string | null; what: string; minutes: { value: number }; amount: MoneyJson | null }[]; additions: { kind: string; what: string; amount: MoneyJson }[]; sums: Record<string, MoneyJson> & { total: MoneyJson }; missing: { rate: string; of: string; room: string | null }[] }
-interface OutJson { houses: { job: string; estimate: EstimateJson; alternates: { name: string; title: string | null; errors: number; changes: { total: { before: MoneyJson; after: MoneyJson }; pieces: { part: string }[] }; estimate: EstimateJson }[] }[] }
+interface EstimateJson {
+    complete: boolean;
+    currency: string;
+    materials: { amount: MoneyJson }[];
+    supplies: { amount: MoneyJson }[];
+    labor: { phase: string; room: string | null; what: string; minutes: { value: number }; amount: MoneyJson | null }[];
+    additions: { kind: string; what: string; amount: MoneyJson }[];
+    sums: Record<string, MoneyJson> & { total: MoneyJson };
+    missing: { rate: string; of: string; room: string | null }[];
+}
+interface OutJson { houses: { job: string; estimate: EstimateJson; alternates: {
+    name: string;
+    title: string | null;
+    errors: number;
+    changes: { total: { before: MoneyJson; after: MoneyJson }; pieces: { part: string }[] };
+    estimate: EstimateJson;
+}[] }[] }
 
 const RATES = `edition 1
 labor {

@@ -12,7 +12,13 @@ import { cofferwright } from './world.ts';
 
 interface PieceJson { id: string; room: string; part: string; why: string; back: { ticks: number; cut: number }; source: { file: string } }
 interface CutListJson { rooms: { name: string; laidOut: boolean; errors: number }[]; pieces: PieceJson[] }
-interface BoardsJson { houses: { job: string | null; complete: boolean; costs: { amount: string }[]; unpriced: { stock: string }[]; stocks: { boards: { onHand: boolean; strips: { pieces: { piece: string }[] }[] }[] }[] }[] }
+interface BoardsJson { houses: {
+    job: string | null;
+    complete: boolean;
+    costs: { amount: string }[];
+    unpriced: { stock: string }[];
+    stocks: { boards: { onHand: boolean; strips: { pieces: { piece: string }[] }[] }[] }[];
+}[] }
 
 describe('cut-list', () => {
     test('every piece as its schema says, tied to the text it comes from', async () => {

@@ -52,10 +52,14 @@ describe('spoiled files', () => {
             const list = await cofferwright(cwd, ['cut-list', '--format', 'json']);
             const boards = await cofferwright(cwd, ['boards', '--format', 'json']);
             const { pieces } = JSON.parse(list.out) as { pieces: { id: string }[] };
-            const { houses } = JSON.parse(boards.out) as { houses: { stocks: { boards: { strips: { pieces: { piece: string }[] }[] }[] }[]; unplaced: { piece: string }[] }[] };
+            const { houses } = JSON.parse(boards.out) as { houses: {
+                stocks: { boards: { strips: { pieces: { piece: string }[] }[] }[] }[];
+                unplaced: { piece: string }[];
+            }[] };
             expect(validCutList(JSON.parse(list.out)), JSON.stringify(validCutList.errors)).toBe(true);
             expect(validBoards(JSON.parse(boards.out)), JSON.stringify(validBoards.errors)).toBe(true);
-            const planned = houses.flatMap(h => [...h.stocks.flatMap(s => s.boards).flatMap(b => b.strips).flatMap(s => s.pieces.map(p => p.piece)), ...h.unplaced.map(u => u.piece)]);
+            const planned = houses.flatMap(h =>
+                [...h.stocks.flatMap(s => s.boards).flatMap(b => b.strips).flatMap(s => s.pieces.map(p => p.piece)), ...h.unplaced.map(u => u.piece)]);
             expect(planned.sort()).toEqual(pieces.map(p => p.id).sort());
         }), { seed: 1717, numRuns: runs(20) });
     });

@@ -55,7 +55,9 @@ const grids: fc.Arbitrary<Grid> = fc.record({
 describe('a change after cutting', () => {
     test('whatever is cut and changed: what counts as cut fits, and what does not is told and wanted again', async () => {
         let credited = 0, told = 0;
-        await fc.assert(fc.asyncProperty(grids, grids, fc.boolean(), fc.array(fc.nat(999), { minLength: 1, maxLength: 6 }), async (drawn, other, isSame, picks) => {
+        await fc.assert(fc.asyncProperty(grids, grids, fc.boolean(), fc.array(
+            fc.nat(999), { minLength: 1, maxLength: 6 },
+        ), async (drawn, other, isSame, picks) => {
             const changed = isSame ? { ...drawn, corners: other.corners } : { ...other, metric: drawn.metric };
             const before = await roomOf(den(drawn, ''));
             const cut = [...new Set(picks.map(pick => before.pieces[pick % before.pieces.length]!))];

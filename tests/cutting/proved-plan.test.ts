@@ -78,7 +78,9 @@ describe('a plan that was looked at closer', () => {
 
     test('any job: sound, never dearer than the first plan, and no plan is below what is claimed', () => {
         const cut = fc.record({ length: fc.integer({ min: 100, max: 12_000 }), width: fc.option(fc.constantFrom(inches('3/4'), inches('1 1/2'), inches('3 1/2'), inches('5 7/16'))), miter: fc.constantFrom(0, 0, 45) });
-        fc.assert(fc.property(fc.array(cut, { minLength: 1, maxLength: 30 }), fc.uniqueArray(fc.integer({ min: 7, max: 16 }), { minLength: 1, maxLength: 4 }), fc.integer({ min: 1, max: 900 }), (cuts, feet, cents) => {
+        fc.assert(fc.property(fc.array(
+            cut, { minLength: 1, maxLength: 30 },
+        ), fc.uniqueArray(fc.integer({ min: 7, max: 16 }), { minLength: 1, maxLength: 4 }), fc.integer({ min: 1, max: 900 }), (cuts, feet, cents) => {
             const pine = stock({ feet, perFoot: `${cents}/100`, onHand: [[2, inches(40)], [1, inches(70)]] });
             const pieces = cuts.map((c, i) => piece(`p${i}`, pine, c.length * 127, {
                 ...(c.width === null ? {} : { width: c.width, ripped: true }), ...(c.miter ? { ends: [{ cut: 'miter' as const, degrees: c.miter }, { cut: 'square' as const }] as const } : {}),

@@ -21,7 +21,8 @@ const empty = jobBuilder().room('den', {});
 function den(cut: readonly { length: Ticks; of: Stock; into?: readonly string[]; left?: readonly Ticks[] }[], spoiled: readonly string[] = [], name = 'den'): Room {
     return {
         ...empty, name, job: settings, spoiled: spoiled.map(given),
-        cutBoards: cut.map(({ length, of, into = [], left }): CutBoard => ({ at: nowhere, length: given(length), stock: given(of), into: into.map(given), ...left && { left: left.map(given) } })),
+        cutBoards: cut.map(({ length, of, into = [], left }): CutBoard =>
+            ({ at: nowhere, length: given(length), stock: given(of), into: into.map(given), ...left && { left: left.map(given) } })),
     };
 }
 const inDen = (id: string, of: Stock, length: Ticks): Piece => piece(`den.${id}`, of, length, { room: 'den' });
@@ -97,7 +98,8 @@ describe('a plan of the rest', () => {
         const room = den([{ length: feet(8), of: pine, into: ['a', 'b'] }, { length: feet(8), of: oak, into: ['d'] }]);
         const rest = restToCut([{ room, pieces }]);
         const plan = withCutBoards(planBoards(rest.pieces(room), settings), rest, [room]);
-        expect(plan.stocks.map(({ stock: { name }, boards, buy }) => [name, boards.map(b => [b.number, b.from, b.length, b.strips.flatMap(s => s.pieces.map(p => p.id))]), buy.length])).toEqual([
+        expect(plan.stocks.map(({ stock: { name }, boards, buy }) =>
+            [name, boards.map(b => [b.number, b.from, b.length, b.strips.flatMap(s => s.pieces.map(p => p.id))]), buy.length])).toEqual([
             ['oak-1x8', [[1, 'already cut', feet(8), ['den.d']]], 0],
             ['pine-1x6', [[1, 'already cut', feet(8), ['den.a', 'den.b']], [2, 'bought', feet(8), ['den.c']]], 1],
         ]);
@@ -106,7 +108,10 @@ describe('a plan of the rest', () => {
 
     test('any boards cut, any pieces spoiled: demand is what was asked less what is cut and more what is spoiled, and no board is used twice', () => {
         const lengths = fc.array(fc.integer({ min: 20, max: 90 }), { minLength: 1, maxLength: 12 });
-        const boards = fc.array(fc.record({ length: fc.constantFrom(62, 96, 144, 192), into: fc.uniqueArray(fc.nat(11), { maxLength: 3 }), left: fc.option(fc.integer({ min: 0, max: 60 }), { nil: undefined }) }), { maxLength: 5 });
+        const boards = fc.array(fc.record({
+            length: fc.constantFrom(62, 96, 144, 192), into: fc.uniqueArray(fc.nat(11), { maxLength: 3 }),
+            left: fc.option(fc.integer({ min: 0, max: 60 }), { nil: undefined }),
+        }), { maxLength: 5 });
         const hand = fc.array(fc.tuple(fc.integer({ min: 0, max: 3 }), fc.constantFrom(30, 62, 96, 144)), { maxLength: 3 });
         fc.assert(fc.property(lengths, boards, hand, fc.array(fc.nat(11), { maxLength: 4 }), (sizes, cut, there, bad) => {
             const own = stock({ perFoot: '2', onHand: there.map(([count, length]) => [count, inches(length)] as const) });
@@ -126,7 +131,8 @@ describe('a plan of the rest', () => {
             for (const length of new Set(used.map(b => b.length))) {
                 const had = there.filter(([, l]) => inches(l) === length).reduce((n, [count]) => n + count, 0);
                 const gone = cut.filter(b => inches(b.length) === length).length;
-                const left = cut.filter(b => (b.left === undefined ? leftAfter(b.into.flatMap(i => all[i] ?? []), inches(b.length), settings) : inches(b.left)) === length).length;
+                const left = cut.filter(b =>
+                    (b.left === undefined ? leftAfter(b.into.flatMap(i => all[i] ?? []), inches(b.length), settings) : inches(b.left)) === length).length;
                 expect(used.filter(b => b.length === length).length).toBeLessThanOrEqual(Math.max(0, had - gone) + left);
             }
         }), { seed: 31, numRuns: runs(200) });
@@ -189,7 +195,8 @@ describe('what is left when all is cut', () => {
         const pieces = [inDen('a', pine, inches(60)), inDen('b', pine, inches(100)), ...[1, 2].map(i => piece(`den.cleat-${i}`, wide, inches(60), { room: 'den', part: 'cleat', width: inches('3/4'), ripped: true }))];
         const left = leftoversOf([{ plan: planBoards(pieces, settings), job: settings }]);
         // 62" holds the 60"; a 16' board the 100", and 92 - 1 - 1/8 is left; a rip of 7 1/4" leaves 7 1/4 - 2 x (3/4 + 1/8)
-        expect(left.map(({ stock: { name }, pieces: full, strips }) => [name, full.map(p => [p.count, p.length]), strips.map(s => [s.count, s.width, s.length])])).toEqual([
+        expect(left.map(({ stock: { name }, pieces: full, strips }) =>
+            [name, full.map(p => [p.count, p.length]), strips.map(s => [s.count, s.width, s.length])])).toEqual([
             ['pine-1x6', [[1, feet(16)], [1, inches('90 7/8')]], []],
             ['wide-1x8', [], [[1, inches('5 1/2'), feet(8)], [2, inches('3/4'), inches('34 7/8')]]],
         ]);

@@ -61,7 +61,8 @@ test('figures of one string never touch, and no leader runs through a figure', (
         }));
         for (const flag of placed) {
             if (flag.leader === null) continue;
-            for (const other of placed) if (other !== flag && other.row > 0 && other.row < flag.row) expect(flag.leader > other.from && flag.leader < other.to).toBe(false);
+            for (const other of placed) if (other !== flag && other.row > 0
+                && other.row < flag.row) expect(flag.leader > other.from && flag.leader < other.to).toBe(false);
         }
     }), { seed: 7, numRuns: runs(400) });
 });

@@ -16,7 +16,8 @@ import { laid, ROOMS } from './support/rooms.ts';
 import { runs } from '../support/full.ts';
 
 const SQUARE: readonly Point[] = [[0, 0], [10, 0], [10, 10], [0, 10]];
-const inside = ([x, y]: Point, [left, top, right, foot]: readonly [number, number, number, number]) => x >= left - 1e-6 && x <= right + 1e-6 && y >= top - 1e-6 && y <= foot + 1e-6;
+const inside = ([x, y]: Point, [left, top, right, foot]: readonly [number, number, number, number]) =>
+    x >= left - 1e-6 && x <= right + 1e-6 && y >= top - 1e-6 && y <= foot + 1e-6;
 
 describe('filling shapes', () => {
     test('a segment is clipped to what it crosses', () => {
@@ -49,7 +50,8 @@ describe('pieces in plan', () => {
         for (const piece of pieces.pieces.filter(each => each.part !== 'cleat')) {
             const { west, east, north, south } = piece.box;
             const [length, across] = piece.on === 'west' || piece.on === 'east' ? [south - north, east - west] : [east - west, south - north];
-            const area = piece.on === null ? (east - west) * (south - north) : across * (length + (piece.face === piece.back ? length : length - (piece.back - piece.face))) / 2;
+            const area = piece.on === null ? (east - west) * (south - north)
+                : across * (length + (piece.face === piece.back ? length : length - (piece.back - piece.face))) / 2;
             expect(Math.abs(polygonArea(piece.corners.map(({ x, y }): Point => [x, y])) - area) / area).toBeLessThan(1e-9);
         }
     });
@@ -127,5 +129,8 @@ function polygonArea(points: readonly Point[]): number {
 
 function boundsOf(items: readonly Item[]): { left: number; right: number; top: number; foot: number } {
     const points = items.flatMap(item => (item.kind === 'polyline' ? item.points : []));
-    return { left: Math.min(...points.map(p => p[0])), right: Math.max(...points.map(p => p[0])), top: Math.min(...points.map(p => p[1])), foot: Math.max(...points.map(p => p[1])) };
+    return {
+        left: Math.min(...points.map(p => p[0])), right: Math.max(...points.map(p => p[0])), top: Math.min(...points.map(p => p[1])),
+        foot: Math.max(...points.map(p => p[1])),
+    };
 }

@@ -19,7 +19,8 @@ const shared = {
 };
 const fixtures = fc.array(fc.record({
     name: fc.string({ maxLength: 30 }), kind: fc.constantFrom('light', 'sprinkler', 'smoke-alarm', 'speaker', 'fan', 'register', 'junction-box', 'access-panel', 'soffit'),
-    x: inchesOf(0, 400), y: inchesOf(0, 400), diameter: fc.option(inchesOf(0, 60), { nil: undefined }), keepClear: fc.option(inchesOf(0, 900), { nil: undefined }),
+    x: inchesOf(0, 400), y: inchesOf(0, 400), diameter: fc.option(inchesOf(0, 60), { nil: undefined }),
+    keepClear: fc.option(inchesOf(0, 900), { nil: undefined }),
 }), { maxLength: 12 }).map(all => all.map((each, i) => ({ ...each, name: `${each.name}-${i}` })));
 const sixteenths = fc.integer({ min: 5 * 12 * 16, max: 45 * 12 * 16 }).map(n => n * TICKS_PER_INCH / 16);
 const millimeters = fc.integer({ min: 1500, max: 14000 }).map(n => n * TICKS_PER_MM);

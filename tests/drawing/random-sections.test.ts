@@ -12,11 +12,13 @@ import { runs } from '../support/full.ts';
 const inches = (least: number, most: number) => fc.integer({ min: Math.round(least * 32), max: Math.round(most * 32) }).map(n => n * TICKS_PER_INCH / 32);
 const nails = fc.option(fc.record({ gauge: fc.constantFrom(15, 16, 18, 23, 99), length: inches(0.5, 3), every: inches(4, 24) }), { nil: undefined });
 const wishes = fc.record({
-    board: inches(0.25, 1.5), width: inches(1.5, 16), deep: inches(2.5, 20), heldDown: inches(0, 0.75), bottomOff: inches(-0.25, 0.25), bottomThick: inches(0.25, 1.5),
+    board: inches(0.25, 1.5), width: inches(1.5, 16), deep: inches(2.5, 20), heldDown: inches(0, 0.75), bottomOff: inches(-0.25, 0.25),
+    bottomThick: inches(0.25, 1.5),
     spacer: fc.option(inches(1, 12), { nil: undefined }), cleat: fc.option(fc.tuple(inches(0.25, 1.5), inches(0.25, 1.5)), { nil: undefined }),
     gauge: fc.option(inches(0.25, 1.5), { nil: undefined }), trim: fc.option(fc.tuple(inches(0.25, 1), inches(0.5, 6)), { nil: undefined }),
     rabbet: fc.option(fc.tuple(inches(0.06, 0.5), inches(0.06, 0.5)), { nil: undefined }), edge: fc.constantFrom('lower-back' as const, 'lower-front' as const, 'upper-back' as const, 'upper-front' as const),
-    ease: fc.option(inches(0, 0.25), { nil: undefined }), nails, screws: fc.option(fc.record({ gauge: fc.constantFrom(6, 8, 10, 13), length: inches(1, 6), every: inches(8, 24) }), { nil: undefined }),
+    ease: fc.option(inches(0, 0.25), { nil: undefined }), nails,
+    screws: fc.option(fc.record({ gauge: fc.constantFrom(6, 8, 10, 13), length: inches(1, 6), every: inches(8, 24) }), { nil: undefined }),
     covering: fc.option(fc.tuple(fc.constantFrom('gypsum', 'plaster', 'plywood', 'boards'), inches(0.25, 1.5)), { nil: undefined }),
     bandBelow: fc.option(inches(-1, 2), { nil: undefined }), crossed: fc.boolean(), lines: fc.integer({ min: 0, max: 60 }), metric: fc.boolean(), name: fc.string({ unit: 'grapheme', maxLength: 60 }),
 });
@@ -29,8 +31,13 @@ test('any section is drawn with nothing on anything else, inside the border, and
         const profile = b.profile(w.name, {
             blocking: { stock: board(w.board, w.width), ...(w.screws && { screws: w.screws }) },
             spacers: w.spacer === undefined ? null : { stock: board(w.board, w.width), height: w.spacer },
-            sides: { stock: board(w.board, w.deep), heldDown: w.heldDown, edge: w.edge, ...(w.rabbet && { rabbet: w.rabbet }), ...(w.nails && { nails: w.nails }) },
-            cleats: w.cleat === undefined ? null : { stock: board(w.board, w.width), thickness: w.cleat[0], height: w.cleat[1], ...(w.gauge && { gauge: w.gauge }), ...(w.nails && { nails: w.nails }) },
+            sides: {
+                stock: board(w.board, w.deep), heldDown: w.heldDown, edge: w.edge, ...(w.rabbet && { rabbet: w.rabbet }), ...(w.nails && { nails: w.nails }),
+            },
+            cleats: w.cleat === undefined ? null : {
+                stock: board(w.board, w.width), thickness: w.cleat[0], height: w.cleat[1], ...(w.gauge && { gauge: w.gauge }),
+                ...(w.nails && { nails: w.nails }),
+            },
             bottom: { stock: board(w.bottomThick, w.width + w.bottomOff), ...(w.ease && { ease: w.ease }), ...(w.nails && { nails: w.nails }) },
             trim: w.trim === undefined ? null : { stock: board(w.trim[0], w.trim[1]), ...(w.nails && { nails: w.nails }) },
         });

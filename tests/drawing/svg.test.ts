@@ -131,6 +131,7 @@ function contrast(a: string, b: string): number {
     return (light + 0.05) / (dark + 0.05);
 }
 function luminance(color: string): number {
-    const [r, g, b] = [1, 3, 5].map(i => parseInt(color.slice(i, i + 2), 16) / 255).map(c => (c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4)) as [number, number, number];
+    const [r, g, b] = [1, 3, 5].map(i => parseInt(color.slice(i, i + 2), 16) / 255)
+        .map(c => (c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4)) as [number, number, number];
     return 0.2126 * r + 0.7152 * g + 0.0722 * b;
 }

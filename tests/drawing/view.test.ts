@@ -60,9 +60,12 @@ describe.each(rooms)('%s, seen from the floor', (_name, { ceiling, solids }) => 
         for (let i = 0; i < 900; i++) {
             const spot: Point = [(i % 30 + 0.37) * picture.width / 30, (Math.floor(i / 30) + 0.61) * picture.height / 30];
             const top = picture.pieces.findLast(({ faces }) => faces.some(({ points }) => isInside(spot, points)));
-            const [x, y] = [(spot[0] - picture.width / 2) / 306 * Math.tan(16 * Math.PI / 180), (picture.height / 2 - spot[1]) / 306 * Math.tan(16 * Math.PI / 180)];
+            const [x, y] = [
+                (spot[0] - picture.width / 2) / 306 * Math.tan(16 * Math.PI / 180), (picture.height / 2 - spot[1]) / 306 * Math.tan(16 * Math.PI / 180),
+            ];
             const along = plus(eye.ahead, plus(times(eye.right, x), times(eye.up, y)));
-            const met = solids.flatMap(solid => solid.prisms.map(prism => ({ piece: solid.piece.id, at: entry(prism, eye.at, along) }))).filter(({ at }) => at < Infinity).sort((a, b) => a.at - b.at);
+            const met = solids.flatMap(solid => solid.prisms.map(prism =>
+                ({ piece: solid.piece.id, at: entry(prism, eye.at, along) }))).filter(({ at }) => at < Infinity).sort((a, b) => a.at - b.at);
             const first = met[0];
             // at an edge, to a hair, either may be seen
             const near = met.filter(({ at }) => at - first!.at < 400).map(({ piece }) => piece);
@@ -78,19 +81,28 @@ describe('the order of painting', () => {
     test('boxes in random places are painted as rays meet them', () => {
         const size = fc.integer({ min: 1, max: 8 }), place = fc.integer({ min: 0, max: 11 });
         const box = fc.record({ x: place, y: place, z: place, w: size, l: size, h: size });
-        fc.assert(fc.property(fc.array(box, { minLength: 2, maxLength: 7 }), fc.tuple(fc.integer({ min: -80, max: 100 }), fc.integer({ min: -80, max: 100 }), fc.integer({ min: 30, max: 120 })), (boxes, eyeAt) => {
-            const prisms = boxes.map(({ x, y, z, w, l, h }): Prism => ({ outline: [[x, y], [x + w, y], [x + w, y + l], [x, y + l]].map(([a, b]) => [a! * 1000, b! * 1000] as const), top: z * 1000, foot: (z + h) * 1000 }));
-            const apart = prisms.filter((prism, i) => prisms.slice(0, i).every(other => prism.top >= other.foot || other.top >= prism.foot || !overlap(prism, other)));
+        fc.assert(fc.property(fc.array(
+            box, { minLength: 2, maxLength: 7 },
+        ), fc.tuple(fc.integer({ min: -80, max: 100 }), fc.integer({ min: -80, max: 100 }), fc.integer({ min: 30, max: 120 })), (boxes, eyeAt) => {
+            const prisms = boxes.map(({ x, y, z, w, l, h }): Prism => ({
+                outline: [[x, y], [x + w, y], [x + w, y + l], [x, y + l]].map(([a, b]) => [a! * 1000, b! * 1000] as const), top: z * 1000, foot: (z + h) * 1000,
+            }));
+            const apart = prisms.filter((prism, i) =>
+                prisms.slice(0, i).every(other => prism.top >= other.foot || other.top >= prism.foot || !overlap(prism, other)));
             const eye = eyeAt.map(v => v * 1000) as unknown as Vector;
-            const all = apart.map(prism => ({ prism, frame: { left: 0, right: 1, top: 0, foot: 1 }, depth: Math.hypot(...prism.outline[0]!.map((v, i) => v - eye[i]!), prism.top - eye[2]) }));
+            const all = apart.map(prism => ({
+                prism, frame: { left: 0, right: 1, top: 0, foot: 1 }, depth: Math.hypot(...prism.outline[0]!.map((v, i) => v - eye[i]!), prism.top - eye[2]),
+            }));
             const order = paintOrder(all, eye).map(({ prism }) => prism);
             expect([...order].sort(byTop)).toEqual([...apart].sort(byTop));
             for (const target of apart) {
-                const middle: Vector = [(target.outline[0]![0] + target.outline[2]![0]) / 2, (target.outline[0]![1] + target.outline[2]![1]) / 2, (target.top + target.foot) / 2];
+                const middle: Vector = [(target.outline[0]![0]
+                    + target.outline[2]![0]) / 2, (target.outline[0]![1] + target.outline[2]![1]) / 2, (target.top + target.foot) / 2];
                 const along: Vector = [middle[0] - eye[0], middle[1] - eye[1], middle[2] - eye[2]];
                 const met = apart.map(prism => ({ prism, at: entry(prism, eye, along) })).filter(({ at }) => at < Infinity).sort((a, b) => a.at - b.at);
                 // whatever lies over the target along this ray is painted after it
-                for (const { prism, at } of met) if (prism !== target && at < met.find(each => each.prism === target)!.at - 1e-9) cyclesAllowed(order, prism, target, apart, eye);
+                for (const { prism, at } of met) if (prism !== target
+                    && at < met.find(each => each.prism === target)!.at - 1e-9) cyclesAllowed(order, prism, target, apart, eye);
             }
         }), { seed: 4, numRuns: runs(400) });
     });
@@ -100,7 +112,8 @@ function byTop(a: Prism, b: Prism): number {
     return JSON.stringify(a) < JSON.stringify(b) ? -1 : 1;
 }
 function overlap(a: Prism, b: Prism): boolean {
-    const span = ({ outline }: Prism, axis: 0 | 1): readonly [number, number] => [Math.min(...outline.map(p => p[axis])), Math.max(...outline.map(p => p[axis]))];
+    const span = ({ outline }: Prism, axis: 0 | 1): readonly [number, number] =>
+        [Math.min(...outline.map(p => p[axis])), Math.max(...outline.map(p => p[axis]))];
     return ([0, 1] as const).every(axis => span(a, axis)[0] < span(b, axis)[1] && span(b, axis)[0] < span(a, axis)[1]);
 }
 /** Boxes that hide each other in a circle have no order; three are the least that can. */

@@ -38,7 +38,8 @@ test('every room of the examples goes together', async () => {
 
 describe('the worked example', () => {
     const ceiling = layOut(exampleRoom()).ceiling!, off = takeOff(ceiling);
-    const fitWith = (id: string, change: object) => dryFit(ceiling, { ...off, pieces: off.pieces.map(piece => piece.id === id ? { ...piece, ...change } : piece) });
+    const fitWith = (id: string, change: object) =>
+        dryFit(ceiling, { ...off, pieces: off.pieces.map(piece => piece.id === id ? { ...piece, ...change } : piece) });
 
     test('closes, and all of it was looked at', () => {
         const { faults, looked } = dryFit(ceiling, off);

@@ -64,7 +64,9 @@ test('hours from feet: published rates of trim work', () => {
     const rate = new Rational(3 * 8 * 60).div(200).div(TICKS_PER_FOOT);
     expect(rate.mul(452 * TICKS_PER_FOOT).div(60).valueOf()).toBeCloseTo(54.24, 10);
     const feet = takeOff(layOut(plainRoom()).ceiling!).pieces.filter(piece => piece.part === 'trim').reduce((sum, piece) => sum + piece.back, 0);
-    const { labor } = estimateOf(under({ ...NO_RATES, labor: { ...NO_RATES.labor, byLength: { trim: given(rate) } } }, workOf(plainRoom())), jobBuilder().settings());
+    const { labor } = estimateOf(
+        under({ ...NO_RATES, labor: { ...NO_RATES.labor, byLength: { trim: given(rate) } } }, workOf(plainRoom())), jobBuilder().settings(),
+    );
     expect(labor.map(({ what }) => what)).toEqual(['trim']);
     expect(labor[0]!.minutes.div(60).valueOf()).toBeCloseTo(feet / TICKS_PER_FOOT / (200 / 24), 10);
 });
@@ -162,7 +164,8 @@ describe('over random jobs and rates', () => {
                 expect(missing.some(one => one.rate === `labor.${part === 'side' || part === 'cleat' ? word : part}`)).toBe(ticks > 0 && !rate);
             }
             const corners = joints.filter(({ kind }) => kind === 'corner').length, timed = lines.find(line => line.what === 'corners of sides');
-            if (labor.byCount.corner && !labor.byCount.corner.value.equals(0)) expect(timed?.basis).toEqual(corners === 0 ? undefined : expect.objectContaining({ count: corners }));
+            if (labor.byCount.corner
+                && !labor.byCount.corner.value.equals(0)) expect(timed?.basis).toEqual(corners === 0 ? undefined : expect.objectContaining({ count: corners }));
             expect(lines.find(line => line.what === 'coffers')?.basis ?? { count: ceiling.coffers.length }).toMatchObject({ count: ceiling.coffers.length });
         }
     }));

@@ -24,7 +24,8 @@ const ounce = money(2).map(price => price && dollars(price.value.amount.div(new 
 /** Rates of a shop, every one of them said or not, to the cent and the hundredth of a minute. */
 export const randomRates: fc.Arbitrary<Rates> = fc.record({
     labor: fc.record({
-        at: fc.constant(at), crew: maybe(fc.integer({ min: 1, max: 6 }).map(given)), rate: money(120), day: fc.integer({ min: 300, max: 600 }).map(n => given(new Rational(n))),
+        at: fc.constant(at), crew: maybe(fc.integer({ min: 1, max: 6 }).map(given)), rate: money(120),
+        day: fc.integer({ min: 300, max: 600 }).map(n => given(new Rational(n))),
         byLength: fc.record({ blocking: aFoot, side: aFoot, cleat: aFoot, bottom: aFoot, band: aFoot, trim: aFoot }),
         byCount: fc.record({ layout: each, spacer: each, corner: each, butt: each, splice: each, coffer: each, 'set-up': each }),
         firstBay: share(150), unfamiliar: maybe(hundredths(40).map(percent => given({ share: percent.div(100), of: [] }))),

@@ -89,7 +89,8 @@ describe.runIf(hasPoppler())('the client\'s page as PDF, read back by another pr
         const all = plain([first, ...drawings].join(' '));
         for (const secret of secrets) expect(all).not.toContain(secret);
         expect(drawings.join(' ')).toMatch(/\d \d+⁄\d+"/);
-        expect(pageSizes(pdf, pages.length)).toEqual([...Array.from({ length: count }, () => [612, 792]), ...bid.drawings.map(({ paper }) => [paper.width, paper.height])]);
+        expect(pageSizes(pdf, pages.length))
+            .toEqual([...Array.from({ length: count }, () => [612, 792]), ...bid.drawings.map(({ paper }) => [paper.width, paper.height])]);
         const fonts = fontsOf(pdf);
         expect(fonts.length).toBeGreaterThan(1);
         for (const font of fonts) expect(font).toMatch(/BarlowSemiCondensed.* yes yes yes /);

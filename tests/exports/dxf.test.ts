@@ -81,7 +81,8 @@ describe.each(plans)('%s is at true size', (_name, { text, metric, room: { ceili
         for (const piece of sides) {
             const length = piece.face / unit;
             const { box } = piece;
-            const inBox = ([x, y]: readonly number[]) => x! > box.west / unit - 1e-4 && x! < box.east / unit + 1e-4 && y! > (ceiling.length - box.south) / unit - 1e-4 && y! < (ceiling.length - box.north) / unit + 1e-4;
+            const inBox = ([x, y]: readonly number[]) => x! > box.west / unit - 1e-4 && x! < box.east / unit + 1e-4
+                && y! > (ceiling.length - box.south) / unit - 1e-4 && y! < (ceiling.length - box.north) / unit + 1e-4;
             // a pendant or a mark may hide a stretch of it; what is left lies in the piece and is no longer than it
             const own = faces.filter(face => inBox(face) && face[2]! <= length + 1e-4);
             expect(own.length, piece.id).toBeGreaterThan(0);

@@ -65,7 +65,9 @@ describe.each(MODELS.map(model => [model.name, model] as const))('%s', (_name, {
     test('a project, a site, a building, a storey, and a member for every piece of the cut list', () => {
         open(model => {
             expect(api.GetModelSchema(model)).toBe('IFC4');
-            for (const type of [WebIfc.IFCPROJECT, WebIfc.IFCSITE, WebIfc.IFCBUILDING, WebIfc.IFCBUILDINGSTOREY]) expect(api.GetLineIDsWithType(model, type).size()).toBe(1);
+            for (const type of [
+                WebIfc.IFCPROJECT, WebIfc.IFCSITE, WebIfc.IFCBUILDING, WebIfc.IFCBUILDINGSTOREY,
+            ]) expect(api.GetLineIDsWithType(model, type).size()).toBe(1);
             const ids = api.GetLineIDsWithType(model, WebIfc.IFCMEMBER);
             const members = Array.from({ length: ids.size() }, (_, i) => api.GetLine(model, ids.get(i)) as Member);
             expect(members.map(member => String(member.Tag.value)).sort()).toEqual(pieces.pieces.map(piece => piece.id).sort());
@@ -87,7 +89,9 @@ describe.each(MODELS.map(model => [model.name, model] as const))('%s', (_name, {
                 expect(Math.abs(volume / solidVolume(solid) - 1), solid.piece.id).toBeLessThan(1e-6);
                 const [west, east, north, south, top, foot] = extentOf(solid) as [number, number, number, number, number, number];
                 const span = (axis: 0 | 1 | 2) => [Math.min(...corners.map(c => c[axis])), Math.max(...corners.map(c => c[axis]))];
-                [west, east, height - foot, height - top, north - length, south - length].forEach((wanted, i) => expect([...span(0), ...span(1), ...span(2)][i], solid.piece.id).toBeCloseTo(wanted, 5));
+                [
+                    west, east, height - foot, height - top, north - length, south - length,
+                ].forEach((wanted, i) => expect([...span(0), ...span(1), ...span(2)][i], solid.piece.id).toBeCloseTo(wanted, 5));
             }
         });
     });
@@ -116,7 +120,9 @@ describe.each(MODELS.map(model => [model.name, model] as const))('%s', (_name, {
             expect(ids.size()).toBe(solids.length);
             const unit = ceiling.room.job.show.value === 'millimeters' ? 640 : 16256;
             for (const [i, solid] of solids.entries()) {
-                const { Name, Quantities } = api.GetLine(model, ids.get(i), true) as { Name: Value; Quantities: { Name: Value; LengthValue?: Value; VolumeValue?: Value }[] };
+                const { Name, Quantities } = api.GetLine(
+                    model, ids.get(i), true,
+                ) as { Name: Value; Quantities: { Name: Value; LengthValue?: Value; VolumeValue?: Value }[] };
                 expect(Name.value).toBe('Qto_MemberBaseQuantities');
                 expect(Number(Quantities[0]!.LengthValue!.value)).toBeCloseTo(solid.piece.back / unit, 6);
                 expect(Number(Quantities[1]!.VolumeValue!.value)).toBeCloseTo(solidVolume(solid), 8);

@@ -5,7 +5,12 @@ import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
 import { root } from '../structure/files.ts';
 
-interface Texts { readonly bundleFile: string; sourceFilesIn(folder: string): ts.SourceFile[]; isTranslation(node: ts.Node): boolean; translatedTexts(files?: readonly ts.SourceFile[]): string[] }
+interface Texts {
+    readonly bundleFile: string;
+    sourceFilesIn(folder: string): ts.SourceFile[];
+    isTranslation(node: ts.Node): boolean;
+    translatedTexts(files?: readonly ts.SourceFile[]): string[];
+}
 const { bundleFile, sourceFilesIn, isTranslation, translatedTexts } = await import(pathToFileURL(join(root, 'src/build/translated-texts.mjs')).href) as Texts;
 const sourceOf = (text: string): ts.SourceFile => ts.createSourceFile('sample.ts', text, ts.ScriptTarget.ES2022, true);
 
@@ -29,7 +34,8 @@ describe('the extension and the server', () => {
         const found: string[] = [];
         const visit = (node: ts.Node): void => {
             if (ts.isImportDeclaration(node) || ts.isLiteralTypeNode(node) || isLog(node) || isTranslation(node)) return;
-            if (ts.isStringLiteral(node) || ts.isNoSubstitutionTemplateLiteral(node) || ts.isTemplateHead(node) || ts.isTemplateMiddleOrTemplateTail(node)) found.push(node.text);
+            if (ts.isStringLiteral(node) || ts.isNoSubstitutionTemplateLiteral(node) || ts.isTemplateHead(node)
+                || ts.isTemplateMiddleOrTemplateTail(node)) found.push(node.text);
             ts.forEachChild(node, visit);
         };
         visit(file);
@@ -51,7 +57,10 @@ describe('the extension and the server', () => {
     });
 });
 
-/** Pages say their words by `t`: what stands in their markup itself are tags, signs and, in `<code>`, words of the job language. What is only printed (printed.ts) is in English, as the drawings are. */
+/**
+ * Pages say their words by `t`: what stands in their markup itself are tags, signs and, in `<code>`, words of the job language. What is only
+ * printed (printed.ts) is in English, as the drawings are.
+ */
 describe('pages and panes', () => {
     function wordsInMarkup(file: ts.SourceFile): string[] {
         const found: string[] = [];

@@ -22,7 +22,10 @@ export class FuzzedHouse {
         return new FuzzedHouse(corpus, await TestWorkspace.serve(corpus.house, createServerServices));
     }
 
-    /** Throws `Broken` where an invariant does not hold. `closely`: also puts rooms together and prices them; `cold`: also compares with a house that is opened anew. */
+    /**
+     * Throws `Broken` where an invariant does not hold. `closely`: also puts rooms together and prices them; `cold`: also compares with a
+     * house that is opened anew.
+     */
     async look(path: string, text: string, { closely, cold }: { closely: boolean; cold: boolean }): Promise<void> {
         const before = this.spoiled !== undefined && this.spoiled !== path ? { [this.spoiled]: this.corpus.house[this.spoiled] } : {};
         this.spoiled = path;

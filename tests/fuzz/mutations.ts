@@ -5,7 +5,9 @@ import type { Seed } from './texts.ts';
 export interface Step { readonly kind: number; readonly at: number; readonly length: number; readonly pick: number; readonly times: number }
 export interface Input { readonly seed: number; readonly steps: readonly Step[] }
 
-const step: fc.Arbitrary<Step> = fc.record({ kind: fc.nat(15), at: fc.nat(1_000_000), length: fc.nat(60), pick: fc.nat(1_000_000), times: fc.integer({ min: 1, max: 80 }) });
+const step: fc.Arbitrary<Step> = fc.record({
+    kind: fc.nat(15), at: fc.nat(1_000_000), length: fc.nat(60), pick: fc.nat(1_000_000), times: fc.integer({ min: 1, max: 80 }),
+});
 export const inputs = (seeds: number): fc.Arbitrary<Input> => fc.record({ seed: fc.nat(seeds - 1), steps: fc.array(step, { minLength: 1, maxLength: 8 }) });
 
 /** Longer texts are cut: what is longer has tests of its own. */

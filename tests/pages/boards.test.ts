@@ -65,7 +65,9 @@ describe('the content of the boards', () => {
     test('a host that has looked further is believed, and its progress shown', async () => {
         const page = await den();
         const plan = boardsContent(page, {});
-        const known: RoomOnPage = Object.create(page, { boards: { value: { plan: { stocks: [], costs: [], unpriced: [], unplaced: [] }, proving: { done: 1, of: 3 } } } }) as RoomOnPage;
+        const known: RoomOnPage = Object.create(
+            page, { boards: { value: { plan: { stocks: [], costs: [], unpriced: [], unplaced: [] }, proving: { done: 1, of: 3 } } } },
+        ) as RoomOnPage;
         expect(plan.proving).toBeNull();
         const content = boardsContent(known, {});
         expect(content).toMatchObject({ proving: { done: 1, of: 3 }, stocks: [] });

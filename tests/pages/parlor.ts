@@ -1,5 +1,12 @@
 /** A room whose lines are of two details, with tolerances, press and a saw that is off; what differs is put in by tests. */
-export interface ParlorWords { readonly title?: string; readonly job?: string; readonly bottom?: string; readonly blocking?: string; readonly more?: string; readonly yard?: string }
+export interface ParlorWords {
+    readonly title?: string;
+    readonly job?: string;
+    readonly bottom?: string;
+    readonly blocking?: string;
+    readonly more?: string;
+    readonly yard?: string;
+}
 
 export function parlor({ title = 'Parlor', job = '', bottom = 'gap 0" to 1/32"', blocking = '', more = '', yard = '' }: ParlorWords = {}): string {
     return `edition 1

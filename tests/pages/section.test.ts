@@ -184,7 +184,9 @@ describe('the section page as markup', () => {
         const { page } = await room();
         const svg = String((await sectionPage.exports.svg!(page, { section: 'B' })).bytes);
         expect(svg).toContain('Line B.');
-        const { data, errors } = Papa.parse<Record<string, string>>(String((await sectionPage.exports.csv!(page, undefined)).bytes), { header: true, skipEmptyLines: true });
+        const { data, errors } = Papa.parse<Record<string, string>>(
+            String((await sectionPage.exports.csv!(page, undefined)).bytes), { header: true, skipEmptyLines: true },
+        );
         expect(errors).toEqual([]);
         expect(data.filter(row => row['length'] === 'depth').map(row => [row['section'], row['lines'], row['in']])).toEqual([['deep-box', '1 2 A', '7.5'], ['clear-box', 'B', '7.5']]);
     });

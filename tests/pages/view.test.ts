@@ -38,7 +38,10 @@ describe('the content of the view', () => {
             expect(Math.max(...faces.flat(), ...edges.flat())).toBe(corners.length / 3 - 1);
             const at = (axis: number) => corners.filter((_, i) => i % 3 === axis);
             expect(corners.every(Number.isInteger)).toBe(true);
-            expect([Math.min(...at(0)) >= 0, Math.max(...at(0)) <= size.width, Math.min(...at(1)) >= 0, Math.max(...at(1)) <= size.length, Math.max(...at(2)) <= size.depth]).toEqual([true, true, true, true, true]);
+            expect([
+                Math.min(...at(0)) >= 0, Math.max(...at(0)) <= size.width, Math.min(...at(1)) >= 0, Math.max(...at(1)) <= size.length,
+                Math.max(...at(2)) <= size.depth,
+            ]).toEqual([true, true, true, true, true]);
         }
     });
 
@@ -75,7 +78,9 @@ describe('the view as markup', () => {
     test.each(HOSTILE)('shows a name as text: %s', async name => {
         const room = await denPage(name.replace(/["\\]/g, ''));
         const content = viewContent(room);
-        for (const state of [VIEW_STATE, { ...VIEW_STATE, list: true, piece: content.pieces[3]!.key }]) expect(trespasses(renderView(content, state, NOTHING_SHOWN).text)).toEqual([]);
+        for (const state of [
+            VIEW_STATE, { ...VIEW_STATE, list: true, piece: content.pieces[3]!.key },
+        ]) expect(trespasses(renderView(content, state, NOTHING_SHOWN).text)).toEqual([]);
         for (const [format, make] of Object.entries(viewPage.exports)) {
             const { bytes, name: file } = await make(room, undefined);
             expect(file).toMatch(/^ceiling-den\.(html|svg|glb|ifc)$/);

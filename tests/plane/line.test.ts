@@ -10,7 +10,8 @@ import { Rational } from '../../src/quantity/rational.ts';
 const FAR = 10_000_000_000;
 const coordinate = fc.integer({ min: -FAR, max: FAR });
 const points: fc.Arbitrary<Point> = fc.record({ x: coordinate, y: coordinate });
-const directions = fc.record({ x: fc.integer({ min: -9_000_000, max: 9_000_000 }), y: fc.integer({ min: -9_000_000, max: 9_000_000 }) }).filter(({ x, y }) => x !== 0 || y !== 0);
+const directions = fc.record({ x: fc.integer({ min: -9_000_000, max: 9_000_000 }), y: fc.integer({ min: -9_000_000, max: 9_000_000 }) })
+    .filter(({ x, y }) => x !== 0 || y !== 0);
 const diagonal = fc.constantFrom({ x: 1, y: 1 }, { x: 1, y: -1 }, { x: -1, y: 1 }, { x: -1, y: -1 });
 const axis = fc.constantFrom({ x: 1, y: 0 }, { x: 0, y: 1 }, { x: -1, y: 0 }, { x: 0, y: -1 });
 
@@ -28,7 +29,9 @@ describe('sums of products', () => {
     });
     test('the quotient is the nearest whole number', () => {
         const far = fc.integer({ min: -1e8, max: 1e8 });
-        fc.assert(fc.property(fc.oneof(whole, far), far, fc.oneof(whole, far), far, fc.oneof(fc.constantFrom(1, -1, 2, -2), far).filter(by => by !== 0), (a, d, b, c, by) => {
+        fc.assert(fc.property(fc.oneof(
+            whole, far,
+        ), far, fc.oneof(whole, far), far, fc.oneof(fc.constantFrom(1, -1, 2, -2), far).filter(by => by !== 0), (a, d, b, c, by) => {
             const exact = new Rational(BigInt(a) * BigInt(d) - BigInt(b) * BigInt(c), 1n).div(by);
             const off = exact.sub(new Rational(BigInt(differenceOver(a, d, b, c, by)), 1n)).abs();
             // past 2^53 the answer itself is the nearest plain number
@@ -105,7 +108,8 @@ describe('lines', () => {
 
 test('angles of the compass are exact, others are those of the tangent', () => {
     const way = (x: number, y: number) => lineThrough({ x: 0, y: 0 }, { x, y });
-    expect([[1, 0], [1, 1], [0, 1], [-1, 1], [-1, 0], [-1, -1], [0, -1], [1, -1]].map(([x, y]) => turnBetween(way(1, 0), way(x!, y!)))).toEqual([0, 45, 90, 135, 180, -135, -90, -45]);
+    expect([[1, 0], [1, 1], [0, 1], [-1, 1], [-1, 0], [-1, -1], [0, -1], [1, -1]].map(([x, y]) => turnBetween(way(1, 0), way(x!, y!))))
+        .toEqual([0, 45, 90, 135, 180, -135, -90, -45]);
     expect(degreesOf(3, 4)).toBeCloseTo(36.8699, 4);
     expect(turnBetween(way(4, 3), way(4, -3))).toBeCloseTo(-73.7398, 4);
 });

@@ -36,7 +36,9 @@ test('corner angles, inside', () => {
     expect(cornerAngles(square)).toEqual([90, 90, 90, 90]);
     expect(cornerAngles(ell)).toEqual([90, 90, 90, 270, 90, 90]);
     expect(cornerAngles([at(0, 0), at(10, 0), at(0, 10)])).toEqual([90, 45, 45]);
-    fc.assert(fc.property(fc.array(fc.record({ x: fc.integer({ min: -99, max: 99 }), y: fc.integer({ min: -99, max: 99 }) }), { minLength: 3, maxLength: 7 }), points => {
+    fc.assert(fc.property(fc.array(
+        fc.record({ x: fc.integer({ min: -99, max: 99 }), y: fc.integer({ min: -99, max: 99 }) }), { minLength: 3, maxLength: 7 },
+    ), points => {
         if (!isSimple(points)) return;
         const clockwise = twiceArea(points) > 0n ? points : [...points].reverse();
         // the angles of an n-gon add up to (n - 2) x 180

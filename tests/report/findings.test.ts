@@ -14,7 +14,8 @@ import { files, finding, findings, strictSchema, text } from './samples.ts';
 import { runs } from '../support/full.ts';
 
 describe('the line a finding is about', () => {
-    const frame = (line: string, from: number, to: number): string[] => codeFrame([line], { start: { line: 0, character: from }, end: { line: 0, character: to } });
+    const frame = (line: string, from: number, to: number): string[] =>
+        codeFrame([line], { start: { line: 0, character: from }, end: { line: 0, character: to } });
 
     test('marks stand under the words', () => {
         expect(frame('  stock pine', 8, 12)).toEqual(['    1 |   stock pine', '      |         ^^^^']);

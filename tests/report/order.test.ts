@@ -37,7 +37,8 @@ const titles = ({ house: { job: { title } } }: HousePlan): string => title!.valu
 describe('an order', () => {
     test('each supplier in turn, what two houses buy on one line, what nobody is said to sell at the end', () => {
         const orders = ordersOf(plans, titles);
-        expect(orders.map(({ supplier, lines }) => [supplier, lines.map(line => [line.stock.name, line.count, line.length / TICKS_PER_FOOT, line.houses])])).toEqual([
+        expect(orders.map(({ supplier, lines }) => [supplier, lines.map(line => [line.stock.name, line.count, line.length / TICKS_PER_FOOT, line.houses])]))
+            .toEqual([
             ['Alder Street Panels', [['ply', 1, 8, ['Plum Street 4']]]],
             ['Tern & Daughters', [['fir-1x8', 2, 16, ['Plum Street 4']], ['pine-1x6', 5, 8, ['Plum Street 4', 'Quay 9']]]],
             [undefined, [['loose', 3, 8, ['Plum Street 4']]]],
@@ -45,7 +46,8 @@ describe('an order', () => {
     });
 
     test('sums by supplier: money of what has a price, board feet of what has a nominal size, the longest lead', () => {
-        expect(ordersOf(plans, titles).map(({ costs, boardFeet, leadDays }) => [costs.map(c => c.amount.toFraction()), boardFeet?.toFraction(), leadDays])).toEqual([
+        expect(ordersOf(plans, titles).map(({ costs, boardFeet, leadDays }) => [costs.map(c => c.amount.toFraction()), boardFeet?.toFraction(), leadDays]))
+            .toEqual([
             [['58'], undefined, undefined],
             // 2 x 1" x 8" x 16' / 12 + 5 x 1" x 6" x 8' / 12
             [['84'], new Rational(128 + 120, 6).toFraction(), 10],
@@ -68,7 +70,9 @@ describe('an order', () => {
 
     test('as JSON, as its published schema says', () => {
         const valid = strictSchema('order');
-        const printed = JSON.parse(jsonOrder(plans, files)) as { orders: { supplier: string | null; complete: boolean; boardFeet: object | null; lines: object[] }[] };
+        const printed = JSON.parse(jsonOrder(
+            plans, files,
+        )) as { orders: { supplier: string | null; complete: boolean; boardFeet: object | null; lines: object[] }[] };
         expect(valid(printed), JSON.stringify(valid.errors)).toBe(true);
         expect(printed.orders.map(({ supplier, complete }) => [supplier, complete])).toEqual([['Alder Street Panels', true], ['Tern & Daughters', false], [null, true]]);
         expect(printed.orders[1]).toMatchObject({ leadDays: 10, boardFeet: { amount: '41.33', exact: '124/3' }, lines: [{ each: null }, { comes: 'primed', species: 'eastern-white-pine', boardFeet: { amount: '20' }, cost: { amount: '84.00' } }] });

@@ -46,7 +46,9 @@ describe('the order at the saw', () => {
 
     // den.side-A-2, long points 50 7/8": the first of its board, half an inch of trim before it, its blank 1/32" over
     test('as JSON: marks, setting and hooks of a piece', () => {
-        const { houses: [printed] } = JSON.parse(jsonSaw([saw])) as { houses: { boards: { strips: { pieces: Record<string, unknown>[] }[] }[]; steps: Record<string, unknown>[] }[] };
+        const { houses: [printed] } = JSON.parse(jsonSaw([
+            saw,
+        ])) as { houses: { boards: { strips: { pieces: Record<string, unknown>[] }[] }[]; steps: Record<string, unknown>[] }[] };
         const laid = printed!.boards.flatMap(b => b.strips).flatMap(s => s.pieces).find(p => p.piece === 'den.side-A-2');
         expect(laid).toMatchObject({ from: { text: '1/2"' }, to: { text: `4' 3 13/32"` }, back: { text: `4' 2 7/8"` }, measure: { hook: 'long point', along: 'back', edge: 'upper' } });
         expect(printed!.steps.find(s => s.do === 'crosscut' && (s.stop as { text: string }).text === `4' 2 29/32"`)).toMatchObject({ by: 'stop', over: { text: '1/32"' } });

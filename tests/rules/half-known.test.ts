@@ -6,7 +6,9 @@ import { build, findingsOf, fitFindingsOf } from './built.ts';
 import { runs } from '../support/full.ts';
 
 /** Jobs of which anything may be missing, zero, negative or absurd. */
-const lengths = (...usual: string[]) => fc.oneof({ weight: 30, arbitrary: fc.constantFrom(...usual.map(inches)) }, fc.integer({ min: 1, max: 120_000 }), { weight: 1, arbitrary: fc.constantFrom(0, 1, -1, -9999, inches(1e9)) });
+const lengths = (...usual: string[]) => fc.oneof({
+    weight: 30, arbitrary: fc.constantFrom(...usual.map(inches)),
+}, fc.integer({ min: 1, max: 120_000 }), { weight: 1, arbitrary: fc.constantFrom(0, 1, -1, -9999, inches(1e9)) });
 const ticks = lengths('1/16', '1/4', '3/8', '3/4', '1 1/4', '3 1/2', '5 1/2');
 const maybe = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: undefined, freq: 12 });
 const stock: fc.Arbitrary<Stock> = fc.record({ width: maybe(lengths('1 1/2', '3 1/2', '5 1/2', '7 1/4')), thickness: maybe(lengths('3/4', '3/4', '11/16')), widthOff: maybe(fc.nat(400)), rippedWith: maybe(fc.constantFrom('A', 'B')) })

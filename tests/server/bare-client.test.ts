@@ -24,11 +24,15 @@ const bare: ClientCapabilities = {};
 const full: ClientCapabilities = {
     workspace: {
         workspaceFolders: true, configuration: true, applyEdit: true, workspaceEdit: { documentChanges: true, resourceOperations: ['create', 'rename', 'delete'], changeAnnotationSupport: { groupsOnLabel: true } },
-        didChangeConfiguration: { dynamicRegistration: true }, didChangeWatchedFiles: { dynamicRegistration: true, relativePatternSupport: true }, symbol: { dynamicRegistration: true },
-        fileOperations: { willRename: true }, inlayHint: { refreshSupport: true }, codeLens: { refreshSupport: true }, semanticTokens: { refreshSupport: true }, diagnostics: { refreshSupport: true },
+        didChangeConfiguration: { dynamicRegistration: true }, didChangeWatchedFiles: { dynamicRegistration: true, relativePatternSupport: true },
+        symbol: { dynamicRegistration: true },
+        fileOperations: { willRename: true }, inlayHint: { refreshSupport: true }, codeLens: { refreshSupport: true },
+        semanticTokens: { refreshSupport: true }, diagnostics: { refreshSupport: true },
     },
     textDocument: {
-        synchronization: { didSave: true }, publishDiagnostics: { relatedInformation: true, codeDescriptionSupport: true, versionSupport: true, tagSupport: { valueSet: [1, 2] }, dataSupport: true },
+        synchronization: { didSave: true }, publishDiagnostics: {
+            relatedInformation: true, codeDescriptionSupport: true, versionSupport: true, tagSupport: { valueSet: [1, 2] }, dataSupport: true,
+        },
         completion: { completionItem: { snippetSupport: true, documentationFormat: ['markdown', 'plaintext'], insertReplaceSupport: true, labelDetailsSupport: true, resolveSupport: { properties: ['documentation', 'detail', 'additionalTextEdits'] } }, contextSupport: true },
         hover: { contentFormat: ['markdown', 'plaintext'] }, signatureHelp: { signatureInformation: { documentationFormat: ['markdown'], parameterInformation: { labelOffsetSupport: true } } },
         definition: { linkSupport: true }, rename: { prepareSupport: true }, documentSymbol: { hierarchicalDocumentSymbolSupport: true }, codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: ['quickfix'] } } },
@@ -130,7 +134,9 @@ const itemsOf = (answer: CompletionList | CompletionItem[]): CompletionItem[] =>
 test.each([['hardly anything', bare], ['everything', full]])('an editor that can do %s is served', async (_, capabilities) => {
     editor = new Editor();
     const { capabilities: can } = await editor.begin(capabilities);
-    expect(can).toMatchObject({ hoverProvider: true, definitionProvider: true, completionProvider: expect.anything() as unknown, renameProvider: expect.anything() as unknown });
+    expect(can).toMatchObject({
+        hoverProvider: true, definitionProvider: true, completionProvider: expect.anything() as unknown, renameProvider: expect.anything() as unknown,
+    });
     expect(can.documentFormattingProvider).toBe(true);
 
     // diagnostics: of what is typed, and of a file nobody opened

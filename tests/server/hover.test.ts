@@ -118,7 +118,9 @@ describe('hover in a room that is laid out', () => {
             return services;
         });
         const document = house.document('box.coffer');
-        const found = await house.coffer.lsp.HoverProvider!.getHoverContent(document, { textDocument: { uri: document.textDocument.uri }, position: { line: 1, character: 7 } });
+        const found = await house.coffer.lsp.HoverProvider!.getHoverContent(
+            document, { textDocument: { uri: document.textDocument.uri }, position: { line: 1, character: 7 } },
+        );
         expect((found!.contents as { value: string }).value).toContain('&lt;b>Wide&lt;/b> `a<b` &lt;img src="x">');
     });
     test('plain text for an editor that shows no more', async () => {

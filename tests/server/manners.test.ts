@@ -21,8 +21,10 @@ const settled = async (): Promise<void> => { await client.request('textDocument/
 
 test('says what it can do', () => {
     expect(client.capabilities).toMatchObject({
-        inlayHintProvider: expect.anything(), codeLensProvider: { resolveProvider: true }, selectionRangeProvider: true, foldingRangeProvider: true, documentHighlightProvider: true,
-        workspaceSymbolProvider: expect.anything(), documentLinkProvider: expect.anything(), referencesProvider: true, renameProvider: { prepareProvider: true },
+        inlayHintProvider: expect.anything(), codeLensProvider: { resolveProvider: true }, selectionRangeProvider: true, foldingRangeProvider: true,
+        documentHighlightProvider: true,
+        workspaceSymbolProvider: expect.anything(), documentLinkProvider: expect.anything(), referencesProvider: true,
+        renameProvider: { prepareProvider: true },
         codeActionProvider: { codeActionKinds: ['quickfix', 'source.fixAll.cofferwright'] }, workspace: { fileOperations: { willRename: { filters: expect.anything() } } },
     });
 });

@@ -17,7 +17,8 @@ const outline = async (uri: string): Promise<string[]> => (await client.request<
 describe('the language server', () => {
     test('says what it can do', () => {
         expect(client.capabilities).toMatchObject({
-            hoverProvider: true, documentSymbolProvider: true, codeActionProvider: expect.anything(), documentFormattingProvider: true, definitionProvider: true,
+            hoverProvider: true, documentSymbolProvider: true, codeActionProvider: expect.anything(), documentFormattingProvider: true,
+            definitionProvider: true,
             completionProvider: expect.anything(),
         });
     });

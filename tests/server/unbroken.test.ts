@@ -2,7 +2,12 @@ import { spawn } from 'node:child_process';
 import { describe, expect, test } from 'vitest';
 import { bundledServer } from './client.ts';
 
-interface Answer { readonly id?: number; readonly method?: string; readonly error?: { readonly code: number }; readonly params?: { readonly uri?: string; readonly diagnostics?: { readonly message: string }[] } }
+interface Answer {
+    readonly id?: number;
+    readonly method?: string;
+    readonly error?: { readonly code: number };
+    readonly params?: { readonly uri?: string; readonly diagnostics?: { readonly message: string }[] };
+}
 
 const framed = (body: string): string => `Content-Length: ${Buffer.byteLength(body)}\r\n\r\n${body}`;
 const message = (content: object): string => framed(JSON.stringify({ jsonrpc: '2.0', ...content }));

@@ -29,9 +29,14 @@ describe.each([['as it is looked for', [], HOUSE], ['at once', ['--quick'], [...
         expect(bought.length).toBeGreaterThan(2);
         expect(lines(order.orders.flatMap(one => one.lines))).toEqual(lines(bought));
         expect(lines(estimate.houses.flatMap(({ estimate: { materials } }) => materials.filter(({ onHand }) => !onHand)))).toEqual(lines(bought));
-        const onBoards = (all: readonly { readonly number: number; readonly stock: string; readonly strips: readonly { readonly pieces: readonly { readonly piece: string }[] }[] }[]): string[] =>
+        const onBoards = (all: readonly {
+            readonly number: number;
+            readonly stock: string;
+            readonly strips: readonly { readonly pieces: readonly { readonly piece: string }[] }[];
+        }[]): string[] =>
             all.map(({ number, stock, strips }) => `${stock} #${number}: ${strips.flatMap(({ pieces }) => pieces.map(({ piece }) => piece)).sort().join(' ')}`).sort();
-        expect(onBoards(saw.houses.flatMap(house => house.boards))).toEqual(onBoards(boards.houses.flatMap(({ stocks }) => stocks.flatMap(({ stock, boards: own }) => own.map(one => ({ ...one, stock }))))));
+        expect(onBoards(saw.houses.flatMap(house => house.boards)))
+            .toEqual(onBoards(boards.houses.flatMap(({ stocks }) => stocks.flatMap(({ stock, boards: own }) => own.map(one => ({ ...one, stock }))))));
 
         const page = async (argv: readonly string[], folder: string): Promise<string> => {
             await cofferwright(cwd, [...argv, ...rooms, ...quick, '--out', folder]);
@@ -43,7 +48,8 @@ describe.each([['as it is looked for', [], HOUSE], ['at once', ['--quick'], [...
         expect(await page(['print', '--page', 'estimate'], 'pages-estimate')).toContain(money(total.amount));
         expect(await page(['bid', '--format', 'html'], 'pages-bid')).toContain(money(total.amount));
         const labels = await page(['labels'], 'pages-labels');
-        for (const { name, strips } of saw.houses.flatMap(house => house.boards)) if (strips.some(({ pieces }) => pieces.length > 0)) expect(labels, name).toContain(name);
+        for (const { name, strips } of saw.houses.flatMap(house =>
+            house.boards)) if (strips.some(({ pieces }) => pieces.length > 0)) expect(labels, name).toContain(name);
     }, 120_000);
 });
 

@@ -11,14 +11,22 @@ interface Manifest {
     readonly icon: string;
     readonly activationEvents: readonly string[];
     readonly contributes: {
-        readonly languages: readonly { readonly id: string; readonly extensions: readonly string[]; readonly configuration: string; readonly icon: { readonly light: string; readonly dark: string } }[];
+        readonly languages: readonly {
+            readonly id: string;
+            readonly extensions: readonly string[];
+            readonly configuration: string;
+            readonly icon: { readonly light: string; readonly dark: string };
+        }[];
         readonly grammars: readonly { readonly language: string; readonly scopeName: string; readonly path: string }[];
         readonly commands: readonly { readonly command: string; readonly category: string }[];
         readonly configurationDefaults: Record<string, unknown>;
         readonly snippets: readonly { readonly path: string }[];
         readonly configuration: { readonly properties: Record<string, { readonly type: string; readonly default: unknown }> };
         readonly menus: Record<string, readonly { readonly command: string; readonly when?: string }[]>;
-        readonly walkthroughs: readonly { readonly steps: readonly { readonly description: string; readonly media: { readonly svg?: string; readonly markdown?: string } }[] }[];
+        readonly walkthroughs: readonly { readonly steps: readonly {
+            readonly description: string;
+            readonly media: { readonly svg?: string; readonly markdown?: string };
+        }[] }[];
         readonly problemMatchers: readonly { readonly pattern: Record<'regexp' | 'file' | 'line' | 'column' | 'severity' | 'message' | 'code', never> }[];
     };
 }
@@ -32,7 +40,8 @@ describe('the extension\'s manifest', () => {
 
     test('names files that exist', () => {
         const [language] = contributes.languages;
-        const named = [icon, language!.configuration, language!.icon.light, language!.icon.dark, ...contributes.grammars.map(grammar => grammar.path), ...contributes.snippets.map(({ path }) => path),
+        const named = [icon, language!.configuration, language!.icon.light, language!.icon.dark, ...contributes.grammars.map(grammar =>
+            grammar.path), ...contributes.snippets.map(({ path }) => path),
             ...contributes.walkthroughs.flatMap(({ steps }) => steps.map(({ media }) => media.svg ?? media.markdown ?? 'a step without a picture'))];
         expect(named.filter(path => !existsSync(join(root, path)))).toEqual([]);
         expect(JSON.parse(read(contributes.grammars[0]!.path))).toMatchObject({ scopeName: contributes.grammars[0]!.scopeName });

@@ -86,7 +86,8 @@ function readOne(path: string, first: number, lines: readonly string[], verbs: r
     let waiting: Omit<Expectation, 'line' | 'range'>[] = [];
     for (const [number, text] of clean.entries()) {
         const comment = commentOf(text);
-        const said = comment === undefined ? [] : partsOf(comment).map(one => readExpectation(one.trim(), verbs, what => fail(number, what))).filter(one => one !== undefined);
+        const said = comment === undefined ? []
+            : partsOf(comment).map(one => readExpectation(one.trim(), verbs, what => fail(number, what))).filter(one => one !== undefined);
         const alone = text.trimStart().startsWith('//');
         if (alone) { waiting.push(...said); continue; }
         if (text.trim() === '') continue;

@@ -27,10 +27,12 @@ test('a row is found where each of its pieces is a step too long, or all of them
         const row = rowsOf(all.ceiling, all.off.pieces).find(one => one.pieces.length > 2);
         if (!row) return;
         // past whatever the text allows this row
-        const by = long ? Math.ceil((row.room + row.longer - row.sum) / row.pieces.length) + step : -Math.ceil((row.sum - row.room + row.shorter) / row.pieces.length) - step;
+        const by = long ? Math.ceil((row.room + row.longer - row.sum) / row.pieces.length) + step
+            : -Math.ceil((row.sum - row.room + row.shorter) / row.pieces.length) - step;
         const pieces = all.off.pieces.map(piece => row.pieces.includes(piece) ? { ...piece, cutBack: piece.cutBack + by } : piece);
         const off = rowsOff(all.ceiling, pieces);
-        expect(off.map(one => [one.part, one.pieces.map(piece => piece.id), one.sum > one.room])).toEqual([[row.part, row.pieces.map(piece => piece.id), long]]);
+        expect(off.map(one => [one.part, one.pieces.map(piece => piece.id), one.sum > one.room]))
+            .toEqual([[row.part, row.pieces.map(piece => piece.id), long]]);
         planted++;
     }), { seed: 6, numRuns: runs(60, 15) });
     expect(planted).toBeGreaterThan(runs(15, 4));

@@ -17,7 +17,8 @@ export interface DrawOptions extends RoomFilesOptions {
 /** `plan-ROOM.svg` or `.dxf` for every room, and `section-PROFILE` for every beam section in it. */
 export async function draw(options: DrawOptions, world: World): Promise<ExitCode> {
     return writeRoomFiles(options, world, 'Drawing', (ceiling, workspace, standing) => {
-        const sheets = drawSheets(ceiling, takeOffOf(ceiling), { fileName: uri => workspace.files.nameOf(uri) }).map(sheet => withNotice(sheet, standingNotice(standing)));
+        const sheets = drawSheets(ceiling, takeOffOf(ceiling), { fileName: uri => workspace.files.nameOf(uri) })
+            .map(sheet => withNotice(sheet, standingNotice(standing)));
         return namesOf(ceiling).map((names, i) => ({
             names, ending: options.format,
             content: options.format === 'dxf' ? toDxf(sheets[i]!, ceiling.room.job.show.value) : toSvg(sheets[i]!, { theme: options.theme }),

@@ -31,7 +31,10 @@ export async function cutList(options: ListOptions, world: World): Promise<ExitC
 
 export interface HousesAsked { readonly houses: House[]; readonly all: House[]; readonly files: Files; readonly workspace: Workspace; readonly code: ExitCode }
 
-/** The houses of the files that were asked for, and `all` of them where only some rooms are wanted. `closely`: what the dry fit finds is among what is wrong with them. */
+/**
+ * The houses of the files that were asked for, and `all` of them where only some rooms are wanted. `closely`: what the dry fit finds is among
+ * what is wrong with them.
+ */
 export async function housesAsked(options: ListOptions, world: World, { closely = true } = {}): Promise<HousesAsked> {
     const { workspace, code } = await openAsked(options, world);
     const checked = await workspace.check({ closely });
@@ -58,5 +61,8 @@ export function onlyRooms(houses: readonly House[], names: readonly string[]): H
     const known = houses.flatMap(h => h.rooms.map(r => r.room.name));
     const unknown = names.filter(name => !known.includes(name));
     if (unknown.length > 0) throw new UsageError(`There is no room ${unknown.join(', ')} in these files; there is ${known.join(', ') || 'none'}`);
-    return houses.map(house => ({ ...house, picked: true, alternates: house.alternates.filter(({ rooms }) => rooms.some(({ instead }) => names.includes(instead.name))), rooms: house.rooms.filter(r => names.includes(r.room.name)) })).filter(house => house.rooms.length > 0);
+    return houses.map(house => ({
+        ...house, picked: true, alternates: house.alternates.filter(({ rooms }) => rooms.some(({ instead }) => names.includes(instead.name))),
+        rooms: house.rooms.filter(r => names.includes(r.room.name)),
+    })).filter(house => house.rooms.length > 0);
 }

@@ -39,7 +39,9 @@ interface Branch { readonly counts: Counts; readonly bound: number; readonly dep
  * settled, and what is left is whether the pieces can be cut from them. A branch is left when the verified bound says that it
  * holds nothing cheaper. Ends when there is none left or the effort is spent; says through `watch` how far it came.
  */
-export function* branchOnBoards(problem: CuttingProblem, columns: readonly Column[], bounds: VerifiedBound, step: number, solver: LinearSolver, effort: Effort, watch: BranchWatch): Generator<void> {
+export function* branchOnBoards(
+    problem: CuttingProblem, columns: readonly Column[], bounds: VerifiedBound, step: number, solver: LinearSolver, effort: Effort, watch: BranchWatch,
+): Generator<void> {
     const demand = problem.items.map(item => item.count);
     const pricing = new Pricing(problem, demand, effort);
     const every = allCounts(problem, watch.best());
@@ -124,7 +126,9 @@ function around({ counts, depth }: Branch, whole: readonly number[], bound: numb
     const most = [...counts.most];
     return whole.flatMap((n, kind) => {
         const branches: Branch[] = [];
-        if (least[kind]! <= n - 1) branches.push({ counts: { least: [...least], most: most.map((m, k) => (k === kind ? n - 1 : m)) }, bound, depth: depth + 1 });
+        if (least[kind]! <= n - 1) branches.push({
+            counts: { least: [...least], most: most.map((m, k) => (k === kind ? n - 1 : m)) }, bound, depth: depth + 1,
+        });
         if (most[kind]! >= n + 1) branches.push({ counts: { least: least.map((m, k) => (k === kind ? n + 1 : m)), most: [...most] }, bound, depth: depth + 1 });
         least[kind] = n;
         most[kind] = n;

@@ -46,7 +46,9 @@ export function layoutsFrom(columns: readonly Weighted[]): { layout: Layout; tim
     }
     for (const same of cuts.values()) same.sort((a, b) => b.left - a.left);
     return columns.flatMap(({ column, times }) => {
-        if (!isRip(column)) return column.lane === WHOLE ? [{ layout: { board: column.board, strips: [{ lane: WHOLE, picks: column.picks }], times: 1 }, times }] : [];
+        if (!isRip(column)) return column.lane === WHOLE ? [
+            { layout: { board: column.board, strips: [{ lane: WHOLE, picks: column.picks }], times: 1 }, times },
+        ] : [];
         const made: { layout: Layout; times: number }[] = [];
         for (let left = times; left > 1e-9;) {
             const part = Math.min(1, left);

@@ -32,7 +32,9 @@ export interface DiveOptions {
  * every step the rest is also planned board after board, which is often as good and then ends it. Undefined where nothing
  * cheaper was found.
  */
-export function dive(problem: CuttingProblem, start: DiveStart, solver: LinearSolver, effort: Effort, { free, below, target, variant }: DiveOptions): Layout[] | undefined {
+export function dive(
+    problem: CuttingProblem, start: DiveStart, solver: LinearSolver, effort: Effort, { free, below, target, variant }: DiveOptions,
+): Layout[] | undefined {
     const settled = new Settled(problem, free);
     const jitter = jitterOf(variant);
     let best: Layout[] | undefined;
@@ -56,7 +58,9 @@ export function dive(problem: CuttingProblem, start: DiveStart, solver: LinearSo
 }
 
 /** The rest in parts, or undefined where it cannot become cheap enough. */
-function resolve(problem: CuttingProblem, { left, free }: Settled, columns: readonly Column[], solver: LinearSolver, effort: Effort, below: number): DiveStart | undefined {
+function resolve(
+    problem: CuttingProblem, { left, free }: Settled, columns: readonly Column[], solver: LinearSolver, effort: Effort, below: number,
+): DiveStart | undefined {
     const every = allCounts(problem, Infinity);
     const counts: Counts = { least: every.least, most: every.most.map((most, k) => Math.min(most, free[k]!)) };
     const master = new Master(problem, left, counts, solver, effort);
@@ -112,7 +116,8 @@ class Settled {
         for (const { layout, times } of parts)
             for (let n = Math.floor(times + 1e-6); n > 0; n--) if (!this.take(layout)) break;
         if (this.pieces < before) return true;
-        const nearest = parts.map(({ layout, times }) => ({ layout, part: times - Math.floor(times), rank: times - Math.floor(times) + jitter() })).sort((a, b) => b.rank - a.rank);
+        const nearest = parts.map(({ layout, times }) => ({ layout, part: times - Math.floor(times), rank: times - Math.floor(times) + jitter() }))
+            .sort((a, b) => b.rank - a.rank);
         const most = Math.max(1, parts.length * 0.15);
         let taken = 0;
         for (const { layout, part } of nearest) {

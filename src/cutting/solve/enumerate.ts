@@ -8,7 +8,9 @@ import { canCut, laneCount, WHOLE, type CuttingProblem } from './problem.ts';
  * that is worth less than its price by more than the gap cannot be. Only contents are listed that nothing could be added to.
  * Undefined where there are more than `most`, or the effort is spent.
  */
-export function columnsWithin(problem: CuttingProblem, prices: Prices, usable: readonly boolean[], gap: number, most: number, effort: Effort): Column[] | undefined {
+export function columnsWithin(
+    problem: CuttingProblem, prices: Prices, usable: readonly boolean[], gap: number, most: number, effort: Effort,
+): Column[] | undefined {
     const columns: Column[] = [];
     const stripWorth: number[][] = [];
     for (let lane = 0; lane < laneCount(problem); lane++) {
@@ -68,7 +70,8 @@ class Listing {
 
     constructor({ items, boards }: CuttingProblem, values: ArrayLike<number>, lane: number, effort: Effort) {
         const longest = Math.max(...boards.map(kind => kind.capacity));
-        const fitting = items.flatMap((item, i) => (item.lanes.includes(lane) && item.count > 0 && item.size <= longest ? [i] : [])).sort((a, b) => items[b]!.size - items[a]!.size || a - b);
+        const fitting = items.flatMap((item, i) => (item.lanes.includes(lane) && item.count > 0 && item.size <= longest ? [i] : []))
+            .sort((a, b) => items[b]!.size - items[a]!.size || a - b);
         this.items = fitting;
         this.sizes = fitting.map(i => items[i]!.size);
         this.values = fitting.map(i => Math.max(0, values[i]!));

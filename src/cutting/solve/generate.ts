@@ -75,7 +75,9 @@ function scaleOf({ boards }: CuttingProblem, worth: readonly number[]): number {
     return boards.reduce((most, { cost, available }, k) => (available === null && cost > 0 ? Math.max(most, worth[k]! / cost) : most), 1);
 }
 
-function lagrangian({ boards }: CuttingProblem, demand: readonly number[], values: ArrayLike<number>, worth: readonly number[], scale: number, { least, most }: Counts): number {
+function lagrangian(
+    { boards }: CuttingProblem, demand: readonly number[], values: ArrayLike<number>, worth: readonly number[], scale: number, { least, most }: Counts,
+): number {
     let sum = demand.reduce((total, count, i) => total + count * values[i]!, 0) / scale;
     boards.forEach(({ cost }, k) => {
         const over = cost - worth[k]! / scale;

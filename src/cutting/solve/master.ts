@@ -132,7 +132,9 @@ export class MasterRows {
         return {
             items: this.itemRows.map(row => (row >= 0 ? Math.max(0, duals[row]!) : 0)),
             boards: boards.map(({ cost }, board) => cost - duals[this.boardRow(board)]!),
-            strips: Array.from({ length: this.lanes }, (_, lane) => boards.map((_b, board) => (lane === WHOLE ? 0 : Math.max(0, duals[this.stripRow(lane, board)]!)))),
+            strips: Array.from(
+                { length: this.lanes }, (_, lane) => boards.map((_b, board) => (lane === WHOLE ? 0 : Math.max(0, duals[this.stripRow(lane, board)]!))),
+            ),
         };
     }
 

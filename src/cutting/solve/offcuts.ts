@@ -37,7 +37,8 @@ class Shop {
         this.shortest = Math.max(1, shortest);
         this.boards = layouts.flatMap(({ board, strips, times }) => Array.from({ length: times }, () => ({
             board, strips: strips.map(({ lane, picks }) => ({
-                lane, picks: new Map(picks), room: picks.reduce((room, [item, count]) => room - count * problem.items[item]!.size, problem.boards[board]!.capacity),
+                lane, picks: new Map(picks),
+                room: picks.reduce((room, [item, count]) => room - count * problem.items[item]!.size, problem.boards[board]!.capacity),
             })),
         })));
         this.strips = this.boards.flatMap(({ strips }) => strips);

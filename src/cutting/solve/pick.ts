@@ -13,7 +13,9 @@ export interface Picked {
 }
 
 /** The cheapest plan that can be put together from the columns with so many boards, if it costs at most `dearest`. */
-export function pickPlan(problem: CuttingProblem, columns: readonly Column[], counts: Counts, dearest: number, solver: LinearSolver, effort: Effort, nodes: number, step: number): Picked {
+export function pickPlan(
+    problem: CuttingProblem, columns: readonly Column[], counts: Counts, dearest: number, solver: LinearSolver, effort: Effort, nodes: number, step: number,
+): Picked {
     const demand = problem.items.map(item => item.count);
     const rows = new MasterRows(problem, demand);
     const linear = columns.map(column => {

@@ -128,7 +128,9 @@ export class Pricing {
     }
 
     /** Adds the ways to rip that are worth more than their board, given what a strip of each lane is worth. */
-    private rips(prices: Prices, usable: readonly boolean[], part: number, stripWorth: readonly (readonly number[])[], worth: number[], columns: Column[]): boolean {
+    private rips(
+        prices: Prices, usable: readonly boolean[], part: number, stripWorth: readonly (readonly number[])[], worth: number[], columns: Column[],
+    ): boolean {
         let complete = true;
         if (this.problem.strips.length === 0) return complete;
         this.problem.boards.forEach((_, board) => {
@@ -141,7 +143,10 @@ export class Pricing {
         return complete;
     }
 
-    /** The strips of a board that are worth most together. Exact where the values are whole numbers, unless there are so many widths that the search is given up. */
+    /**
+     * The strips of a board that are worth most together. Exact where the values are whole numbers, unless there are so many widths that the
+     * search is given up.
+     */
     private ripOf(board: number, stripWorth: readonly (readonly number[])[], above: number): Filling {
         const { strips, boards } = this.problem;
         const lanes = strips.map((_, i) => i);

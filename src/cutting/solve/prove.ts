@@ -157,7 +157,9 @@ class Search {
     private pickAmongAll({ answer, complete }: Generated, nodes: number): boolean {
         const dearest = this.cost - this.step;
         const usable = this.problem.boards.map(() => true);
-        const columns = complete ? columnsWithin(this.problem, answer.prices, usable, Math.max(0, dearest - answer.objective) + HAIR * Math.max(1, this.cost), MANY_COLUMNS, this.effort) : undefined;
+        const columns = complete ? columnsWithin(
+            this.problem, answer.prices, usable, Math.max(0, dearest - answer.objective) + HAIR * Math.max(1, this.cost), MANY_COLUMNS, this.effort,
+        ) : undefined;
         if (!columns || effortToPick(columns) > this.effort.left) return false;
         const picked = pickPlan(this.problem, columns, allCounts(this.problem, dearest), dearest, this.solver, this.effort, nodes, this.step);
         this.take(picked.layouts);
@@ -184,7 +186,8 @@ class Search {
 function worthByArea({ items, boards, strips }: CuttingProblem): number[] {
     const rate = Math.min(...boards.filter(kind => kind.available === null && kind.capacity > 0).map(kind => kind.cost / kind.capacity));
     const widest = Math.max(...boards.map(kind => kind.across));
-    return items.map(({ size, lanes }) => (Number.isFinite(rate) ? rate * size * Math.min(1, ...lanes.filter(lane => lane > 0).map(lane => strips[lane - 1]! / widest)) : 0));
+    return items.map(({ size, lanes }) =>
+        (Number.isFinite(rate) ? rate * size * Math.min(1, ...lanes.filter(lane => lane > 0).map(lane => strips[lane - 1]! / widest)) : 0));
 }
 
 /** Part of the cost by which a column may seem too dear and still be looked at: far more than floating point rounds. */

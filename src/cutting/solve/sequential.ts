@@ -123,7 +123,9 @@ class Filler {
     }
 
     /** Chooses the strips by what one of each is worth, then fills them one after the other with what is still left. */
-    private rip(free: readonly number[], worth: readonly (readonly number[])[], take: (board: number, strips: readonly StripCut[], value: number) => void): void {
+    private rip(
+        free: readonly number[], worth: readonly (readonly number[])[], take: (board: number, strips: readonly StripCut[], value: number) => void,
+    ): void {
         const { strips: widths, boards } = this.problem;
         const lanes = widths.map((_, i) => i);
         boards.forEach((kind, board) => {

@@ -14,7 +14,9 @@ const EDGE = 5.4;
 const BETWEEN_STRIPS = 1.6;
 
 /** A board, or some strips of it, as it lies at the saw: the fence behind it, the tape before it, the hooked end at the left. */
-export function boardAtTheSaw(board: LaidBoard, view: BoardView, top: number, shown: readonly LaidStrip[] = board.strips): { readonly group: Group; readonly foot: number } {
+export function boardAtTheSaw(
+    board: LaidBoard, view: BoardView, top: number, shown: readonly LaidStrip[] = board.strips,
+): { readonly group: Group; readonly foot: number } {
     const end = xAt(view, board.along);
     const items: Item[] = [rectangle(view.left - 5, top, end + 5, top + FENCE, 'fine', 'tint')];
     let y = top + FENCE + 1.2;

@@ -65,7 +65,9 @@ function flow(order: SawOrder, area: Extent): readonly (readonly Item[])[] {
             const heads = isNew || top === area.top;
             const from = top + (heads ? STOCK_HEIGHT : 0);
             const laid = boardAtTheSaw(board, view, from, strips);
-            return { items: [...heads ? stockHeading(order, board, area, top, !isNew) : [], ...gutter(board, area.left, from, order), laid.group], foot: laid.foot };
+            return {
+                items: [...heads ? stockHeading(order, board, area, top, !isNew) : [], ...gutter(board, area.left, from, order), laid.group], foot: laid.foot,
+            };
         };
         const alone = place(area.top);
         if (alone.foot > area.foot && strips.length > 1) {

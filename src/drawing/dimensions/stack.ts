@@ -2,7 +2,12 @@ import type { Item } from '../display-list.ts';
 import { drawString, layString, type DimensionString, type Edge, type LaidString } from './dimension-string.ts';
 
 /** Strings beside each other on one edge of a drawing, the finest innermost. */
-export interface Stack { readonly strings: readonly LaidString[]; /** From the drawing's edge to the outermost reach. */ readonly depth: number; readonly lines: readonly number[] }
+export interface Stack {
+    readonly strings: readonly LaidString[];
+    /** From the drawing's edge to the outermost reach. */
+    readonly depth: number;
+    readonly lines: readonly number[];
+}
 
 /** Figures of a string raised over more rows than this make a thicket: the string is set smaller, or summed up. */
 const MOST_ROWS = 3;

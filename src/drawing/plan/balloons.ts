@@ -5,7 +5,13 @@ import { centerOf } from '../../ceiling/bays.ts';
 import { sourceReference, type FileName } from '../source-reference.ts';
 
 /** How the balloons of one direction are set: in one row where the lines are far enough apart, else staggered. */
-export interface BalloonRows { readonly radius: number; readonly rows: number; /** Where even that is too close, only each n-th is named. */ readonly each: number; readonly depth: number }
+export interface BalloonRows {
+    readonly radius: number;
+    readonly rows: number;
+    /** Where even that is too close, only each n-th is named. */
+    readonly each: number;
+    readonly depth: number;
+}
 
 const MOST_ROWS = 3;
 
@@ -21,7 +27,10 @@ export function balloonRows(centers: readonly number[]): BalloonRows {
 }
 
 /** A line's name in its balloon, on its center line. */
-export function balloon(each: Line, rows: BalloonRows, index: number, place: { readonly balloonAt: (row: number) => Point; readonly strokes: readonly (readonly [Point, Point])[]; readonly towards: Point }, fileName: FileName): Group {
+export function balloon(
+    each: Line, rows: BalloonRows, index: number,
+    place: { readonly balloonAt: (row: number) => Point; readonly strokes: readonly (readonly [Point, Point])[]; readonly towards: Point }, fileName: FileName,
+): Group {
     const row = Math.floor(index / rows.each) % rows.rows;
     const center = place.balloonAt(row);
     const [dx, dy] = place.towards;

@@ -37,7 +37,9 @@ function* cofferCandidates(ceiling: Ceiling, coffer: Coffer, inside: Extent, sho
         text([x, y + size * 0.1], number, { size, weight: 600, anchor: 'middle' }),
         text([x, y + size * 0.1 + sizeText.size * 1.6], sizeText.text, { size: sizeText.size, anchor: 'middle', tone: 'soft' }),
     ];
-    const spots = [0, -0.25, 0.25].flatMap(right => [0, -0.27, 0.27].map((down): Point => [inside.left + width * (0.5 + right), inside.top + height * (0.5 + down)]));
+    const spots = [
+        0, -0.25, 0.25,
+    ].flatMap(right => [0, -0.27, 0.27].map((down): Point => [inside.left + width * (0.5 + right), inside.top + height * (0.5 + down)]));
     if (both) for (const spot of spots) yield label(spot);
     for (const [x, y] of spots) yield [text([x, y + size * 0.35], number, { size, weight: 600, anchor: 'middle' })];
     for (const [x, y] of spots) yield [text([x, y + 2], number, { size: 5.5, weight: 600, anchor: 'middle' })];
@@ -69,7 +71,8 @@ function* bottomCandidates(ceiling: Ceiling, piece: Piece, through: boolean, vie
             if (textWidth(words, size) + 8 > (b - a) * view.pointsPerTick) continue;
             for (const part of [0.5, 0.3, 0.7]) {
                 const along = a + (b - a) * part;
-                const at: Point = upright ? [toX(view, (west + east) / 2) + size * 0.35, toY(view, along)] : [toX(view, along), toY(view, (north + south) / 2) + size * 0.35];
+                const at: Point = upright ? [toX(view, (west + east) / 2) + size * 0.35, toY(view, along)]
+                    : [toX(view, along), toY(view, (north + south) / 2) + size * 0.35];
                 const run = text(at, words, { size, anchor: 'middle', turned: upright });
                 yield [run];
             }

@@ -21,7 +21,9 @@ const LEAST = 270;
 const ENOUGH = 380;
 
 /** The plan alone, without a frame, as large as it goes in a pane of this size in points. */
-export function drawPanePlan(ceiling: Ceiling, takeOff: TakeOff, { width, height }: { readonly width: number; readonly height: number }): Sheet & { readonly placed: PlacedPlan } {
+export function drawPanePlan(
+    ceiling: Ceiling, takeOff: TakeOff, { width, height }: { readonly width: number; readonly height: number },
+): Sheet & { readonly placed: PlacedPlan } {
     const { room } = ceiling;
     const show = room.job.show.value;
     const grow = Math.max(1, LEAST / width, LEAST * 0.75 / height);

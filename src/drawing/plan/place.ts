@@ -64,7 +64,10 @@ export function fitPlan(ceiling: Ceiling, show: Show, area: Extent, k: number, {
     const spareY = area.foot - area.top - above - below - FOOT_HEIGHT - ceiling.length * k;
     const place = (): PlacedPlan => {
         const view: PlanView = { pointsPerTick: k, left: area.left + before + spareX / 2, top: area.top + above + spareY * 0.45 };
-        return { view, ...stacks(view, wall + clear), across, down, toBalloon, hiddenLines: narrowestBottom(ceiling) * k >= 10, footFrom: view.top + ceiling.length * k + below + Math.min(16, spareY * 0.2) };
+        return {
+            view, ...stacks(view, wall + clear), across, down, toBalloon, hiddenLines: narrowestBottom(ceiling) * k >= 10,
+            footFrom: view.top + ceiling.length * k + below + Math.min(16, spareY * 0.2),
+        };
     };
     return { spareX, spareY, place };
 }

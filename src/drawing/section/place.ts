@@ -33,7 +33,9 @@ export interface Around { readonly notes: boolean; readonly title: boolean }
 const ON_A_SHEET: Around = { notes: true, title: true };
 
 /** The drawing's place on the sheet at a scale, or null where it does not fit. */
-export function placeSection(section: Section, shape: SectionShape, context: SectionContext, area: Extent, k: number, around: Around = ON_A_SHEET): PlacedSection | null {
+export function placeSection(
+    section: Section, shape: SectionShape, context: SectionContext, area: Extent, k: number, around: Around = ON_A_SHEET,
+): PlacedSection | null {
     const board = Math.max(0, context.covering?.thickness?.value ?? 0) * k;
     const reach = reachOf(shape);
     const lowest = Math.max(reach.down, context.bandEdge ?? 0) * k;
@@ -61,7 +63,8 @@ export function placeSection(section: Section, shape: SectionShape, context: Sec
     const stringsFrom = view.ceiling + lowest + UNDER.strings;
     const column = right + (rough.right?.depth ?? 0) + 24;
     return {
-        view, stringsFrom, titleAt: stringsFrom + rough.foot.depth + FOOT_HEIGHT - FOOT_UNDER + Math.min(18, slackY * 0.3), foot: view.ceiling + lowest + UNDER.breaks,
+        view, stringsFrom, titleAt: stringsFrom + rough.foot.depth + FOOT_HEIGHT - FOOT_UNDER + Math.min(18, slackY * 0.3),
+        foot: view.ceiling + lowest + UNDER.breaks,
         strings: sectionDimensions(shape, context.job.show.value, { across: t => across(view, t), down: t => down(view, t) }),
         notes: { left: column, right: column + notesWidth, top: top + 4, foot: stringsFrom + rough.foot.depth },
     };

@@ -76,7 +76,8 @@ class Block {
     }
 
     lines(label: string, lines: readonly { readonly words: string; readonly size: number; readonly bold: boolean }[]): void {
-        const fitted = lines.map(({ words, size, bold }) => ({ ...fitText(words, this.right - this.left - 2 * PAD, size, Math.min(size, 7.5), bold ? 600 : 400), full: size, bold }));
+        const fitted = lines.map(({ words, size, bold }) =>
+            ({ ...fitText(words, this.right - this.left - 2 * PAD, size, Math.min(size, 7.5), bold ? 600 : 400), full: size, bold }));
         this.field(18 + fitted.reduce((sum, { full }) => sum + full * 1.22, 0) + 6);
         this.label(this.left + PAD, label);
         let y = this.top + 16;

@@ -87,7 +87,8 @@ function layRow(row: StripRow, room: Extent, y: number, factor: number): LaidRow
         case 'beside': {
             const gap = 14;
             const half = (room.right - room.left - gap) / 2;
-            const laid = row.rows.map((each, i) => layRow(each, { ...room, left: room.left + i * (half + gap), right: room.left + i * (half + gap) + half }, y, factor));
+            const laid = row.rows.map((each, i) =>
+                layRow(each, { ...room, left: room.left + i * (half + gap), right: room.left + i * (half + gap) + half }, y, factor));
             return { items: laid.flatMap(each => each.items), height: Math.max(...laid.map(each => each.height)) };
         }
         case 'pair': {

@@ -18,7 +18,8 @@ const LEAST_SPAN: Readonly<Record<Show, number>> = { 'feet-inches': TICKS_PER_IN
 export function axisFor({ nominal, bars, zones, wood }: ToleranceFigure, left: number, right: number, show: Show): Axis {
     const marks = [0, nominal, ...bars.flatMap(bar => [bar.least, bar.most])];
     const reach = Math.max(...marks) - Math.min(...marks);
-    const bounds = zones.flatMap(zone => [zone.from, zone.to]).filter(bound => Number.isFinite(bound) && Math.abs(bound) <= 2.5 * Math.max(reach, LEAST_SPAN[show]));
+    const bounds = zones.flatMap(zone => [zone.from, zone.to])
+        .filter(bound => Number.isFinite(bound) && Math.abs(bound) <= 2.5 * Math.max(reach, LEAST_SPAN[show]));
     const from = Math.min(...marks, ...bounds), to = Math.max(...marks, ...bounds, from + LEAST_SPAN[show]);
     const ends = wood ? ENDS.wood : ENDS.bare;
     const pointsPerTick = (right - left - 2 * ends) / (to - from);
@@ -43,7 +44,9 @@ export function marksOn(axis: Axis, size: number, show: Show): readonly Mark[] {
         const gap = step * pointsPerTick;
         const first = Math.ceil((left + 6 - zero) / gap), last = Math.floor((right - 6 - zero) / gap);
         if (last - first > 40) continue;
-        const marks = Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => ({ at: zero + (first + i) * gap, text: sizeFigure(Math.round((first + i) * step), show) }));
+        const marks = Array.from(
+            { length: Math.max(0, last - first + 1) }, (_, i) => ({ at: zero + (first + i) * gap, text: sizeFigure(Math.round((first + i) * step), show) }),
+        );
         if (Math.max(0, ...marks.map(mark => textWidth(mark.text, size))) + AIR <= gap) return marks;
     }
     return [{ at: zero, text: '0' }];

@@ -50,7 +50,8 @@ function wood(figure: ToleranceFigure, axis: Axis, cuts: NonNullable<ToleranceFi
     const block = (id: string, from: number, to: number, pith: Point, breakAt: number, { name, isSheet }: Cut, clearOf: number): Group => {
         const corners: readonly Point[] = [[from, top], [to, top], [to, foot], [from, foot]];
         const middle = (top + foot) / 2;
-        const edges = breakAt === from ? [[from, top], [to, top], [to, foot], [from, foot]] as const : [[to, top], [from, top], [from, foot], [to, foot]] as const;
+        const edges = breakAt === from ? [[from, top], [to, top], [to, foot], [from, foot]] as const
+            : [[to, top], [from, top], [from, foot], [to, foot]] as const;
         // the name stands where no band covers it
         const [nameFrom, nameTo] = breakAt === from ? [from, clearOf] : [clearOf, to];
         const fitted = fitText(name, nameTo - nameFrom - 16, 9.4, 7, 600);

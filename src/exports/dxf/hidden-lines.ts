@@ -20,7 +20,9 @@ export function cover(points: readonly Point[]): Cover {
 
 /** A circle as a polygon of this many sides covers, and is covered, as the circle would be, to a hair. */
 export function circlePoints([x, y]: Point, radius: number): readonly Point[] {
-    return Array.from({ length: CIRCLE_SIDES }, (_, i) => [x + radius * Math.cos(2 * Math.PI * i / CIRCLE_SIDES), y + radius * Math.sin(2 * Math.PI * i / CIRCLE_SIDES)]);
+    return Array.from(
+        { length: CIRCLE_SIDES }, (_, i) => [x + radius * Math.cos(2 * Math.PI * i / CIRCLE_SIDES), y + radius * Math.sin(2 * Math.PI * i / CIRCLE_SIDES)],
+    );
 }
 const CIRCLE_SIDES = 72;
 

@@ -31,7 +31,10 @@ export class Pane {
     /** Its script has said that it is there. */
     private isReady = false;
 
-    constructor(readonly id: string, readonly kind: PaneKind, readonly panel: vscode.WebviewPanel, extension: vscode.Uri, private readonly holder: Holder, kept: unknown) {
+    constructor(
+        readonly id: string, readonly kind: PaneKind, readonly panel: vscode.WebviewPanel, extension: vscode.Uri, private readonly holder: Holder,
+        kept: unknown,
+    ) {
         this.recall(kept as Kept | undefined);
         const { webview } = panel;
         webview.options = { enableScripts: true, localResourceRoots: [paneFiles(extension)] };

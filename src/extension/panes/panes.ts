@@ -2,7 +2,8 @@ import * as vscode from 'vscode';
 import { PANE_KINDS, type FromPane, type PaneKind } from '../../panes/messages.ts';
 import {
     CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_MARK, PANE_SELECTION, PANE_SHOWS, SHOW_ESTIMATE, SHOW_PIECES,
-    type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneMarkParams, type PaneMarkResult, type PaneSelectionParams, type PaneShowsParams, type ShowPiecesParams,
+    type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneMarkParams, type PaneMarkResult,
+    type PaneSelectionParams, type PaneShowsParams, type ShowPiecesParams,
 } from '../../server/messages.ts';
 import type { Listen } from '../server.ts';
 import { KINDS, viewType } from './kinds.ts';
@@ -61,7 +62,9 @@ export class Panes implements Holder, vscode.Disposable {
             there.panel.reveal(undefined, true);
             return there;
         }
-        return this.hold(kind, vscode.window.createWebviewPanel(viewType(kind), KINDS[kind]!.title(), { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true }, { enableScripts: true }), undefined);
+        return this.hold(kind, vscode.window.createWebviewPanel(
+            viewType(kind), KINDS[kind]!.title(), { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true }, { enableScripts: true },
+        ), undefined);
     }
 
     dispose(): void {
@@ -110,7 +113,8 @@ export class Panes implements Holder, vscode.Disposable {
     }
 
     private picked(from: Pane, key: string): void {
-        for (const pane of this.panes.values()) if (pane !== from && pane.shown?.uri === from.shown?.uri && pane.shown?.room === from.shown?.room) pane.picked(key);
+        for (const pane of this.panes.values()) if (pane !== from && pane.shown?.uri === from.shown?.uri
+            && pane.shown?.room === from.shown?.room) pane.picked(key);
     }
 
     private find(from: Pane, kind: PaneKind, key: string): void {
@@ -145,7 +149,9 @@ export class Panes implements Holder, vscode.Disposable {
         if (!answer) return pane.say(vscode.l10n.t('The job has changed meanwhile.'));
         if ('words' in answer) return pane.say(answer.words);
         const edit = new vscode.WorkspaceEdit();
-        for (const { uri, range: { start, end }, text } of answer.edits) edit.replace(vscode.Uri.parse(uri), new vscode.Range(start.line, start.character, end.line, end.character), text);
+        for (const { uri, range: { start, end }, text } of answer.edits) edit.replace(
+            vscode.Uri.parse(uri), new vscode.Range(start.line, start.character, end.line, end.character), text,
+        );
         if (!await vscode.workspace.applyEdit(edit)) pane.say(vscode.l10n.t('The text could not be changed.'));
     }
 
@@ -167,7 +173,8 @@ export class Panes implements Holder, vscode.Disposable {
         const { line, character } = editor.selection.active, uri = editor.document.uri.toString();
         const before = this.cursor;
         this.cursor = { uri, position: { line, character } };
-        if (before?.uri !== uri || before.position.line !== line || before.position.character !== character) for (const pane of this.panes.values()) pane.cursorMoved();
+        if (before?.uri !== uri || before.position.line !== line
+            || before.position.character !== character) for (const pane of this.panes.values()) pane.cursorMoved();
         if (this.panes.size > 0) this.talk.tell(CURSOR, this.cursor);
     }
 }

@@ -4,7 +4,9 @@ import * as vscode from 'vscode';
 export async function saveFile(name: string, bytes: Uint8Array, beside: vscode.Uri | undefined): Promise<void> {
     const folder = beside && beside.scheme !== 'untitled' ? vscode.Uri.joinPath(beside, '..') : vscode.workspace.workspaceFolders?.[0]?.uri;
     const ending = name.slice(name.lastIndexOf('.') + 1);
-    const to = await vscode.window.showSaveDialog({ filters: { [ending.toUpperCase()]: [ending] }, ...folder && { defaultUri: vscode.Uri.joinPath(folder, name) } });
+    const to = await vscode.window.showSaveDialog({
+        filters: { [ending.toUpperCase()]: [ending] }, ...folder && { defaultUri: vscode.Uri.joinPath(folder, name) },
+    });
     if (!to) return;
     try {
         await vscode.workspace.fs.writeFile(to, bytes);

@@ -14,7 +14,9 @@ export class TextSelector implements vscode.Disposable {
     async select({ uri, range: { start, end } }: Source): Promise<void> {
         const file = vscode.Uri.parse(uri);
         const range = new vscode.Range(start.line, start.character, end.line, end.character);
-        const editor = await vscode.window.showTextDocument(await vscode.workspace.openTextDocument(file), { viewColumn: columnFor(file), preserveFocus: false, preview: true, selection: range });
+        const editor = await vscode.window.showTextDocument(
+            await vscode.workspace.openTextDocument(file), { viewColumn: columnFor(file), preserveFocus: false, preview: true, selection: range },
+        );
         editor.revealRange(range, vscode.TextEditorRevealType.InCenterIfOutsideViewport);
         editor.setDecorations(this.light, [range]);
         setTimeout(() => editor.setDecorations(this.light, []), LIT_MS);

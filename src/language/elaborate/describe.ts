@@ -73,7 +73,8 @@ export function inBothSystems(value: Value | undefined): string | undefined {
     const inches = lengths(value, inInches), millimeters = lengths(value, inMillimeters);
     if (inches && millimeters) return `${inches} (${millimeters.replace(/ mm(?=.* mm$)/g, '')})`;
     if (value.is === 'pair' || value.is === 'range') {
-        const first = inBothSystems(value.first.value) ?? printValue(value.first.value), second = inBothSystems(value.second.value) ?? printValue(value.second.value);
+        const first = inBothSystems(value.first.value) ?? printValue(value.first.value);
+        const second = inBothSystems(value.second.value) ?? printValue(value.second.value);
         return `${first} ${value.is === 'pair' ? 'x' : 'to'} ${second}`;
     }
     return value.is === 'quantity' ? printValue(value) : undefined;

@@ -44,7 +44,8 @@ export class House implements Elsewhere, Reader, Profiles {
     hasLostName(document: LangiumDocument, { offset, end }: CstNode): boolean {
         let lost = this.lost.get(document);
         if (!lost) {
-            lost = document.references.flatMap(({ error, $refNode: words }) => error && words && !this.isPlain(words.astNode) ? [words] : []).sort((a, b) => a.offset - b.offset);
+            lost = document.references.flatMap(({ error, $refNode: words }) => error && words && !this.isPlain(words.astNode) ? [words] : [])
+                .sort((a, b) => a.offset - b.offset);
             this.lost.set(document, lost);
         }
         let from = 0, to = lost.length;
@@ -135,7 +136,10 @@ export class House implements Elsewhere, Reader, Profiles {
         const store = this.store(declaration), document = AstUtils.findRootNode(declaration).$document;
         if (!store || !document) return undefined;
         let room = store.rooms.get(declaration);
-        if (!room) store.rooms.set(declaration, room = readRoom(declaration, { job: this.jobFor(document), rates: this.ratesFor(document) }, this, raised => store.raised.push(raised)));
+        if (!room) store.rooms.set(
+            declaration,
+            room = readRoom(declaration, { job: this.jobFor(document), rates: this.ratesFor(document) }, this, raised => store.raised.push(raised)),
+        );
         return room;
     }
 

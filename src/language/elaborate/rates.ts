@@ -10,7 +10,10 @@ import type { Reading } from './reading.ts';
 const BY_LENGTH: Readonly<Record<TimedByLength, string>> = { blocking: 'blocking', side: 'sides', cleat: 'cleats', bottom: 'bottom', band: 'band', trim: 'trim' };
 const BY_COUNT: Readonly<Record<TimedByCount, string>> = { layout: 'layout', spacer: 'spacers', corner: 'corner', butt: 'butt', splice: 'splice', coffer: 'coffer', 'set-up': 'set-up' };
 
-/** What the nearest folder says, and for the rest what those above it say. Made anew only where one of its parts is: rooms under the same rates are told by that, and so are estimates that are kept. */
+/**
+ * What the nearest folder says, and for the rest what those above it say. Made anew only where one of its parts is: rooms under the same rates
+ * are told by that, and so are estimates that are kept.
+ */
 const kept = new WeakMap<object, { readonly parts: readonly object[]; readonly rates: Rates }[]>();
 /** More folders than one set of rates is ever varied in. */
 const MOST_KEPT = 24;
@@ -39,7 +42,8 @@ function bidBelow(near: Bid | undefined, far: Bid): Bid {
     const nearest = <T>(of: (bid: Bid) => readonly T[]): readonly T[] => of(near).length > 0 ? of(near) : of(far);
     return {
         ...far, ...said(near), supplies: { ...far.supplies, ...said(near.supplies) },
-        allowances: nearest(bid => bid.allowances), scope: nearest(bid => bid.scope), exclusions: nearest(bid => bid.exclusions), terms: nearest(bid => bid.terms),
+        allowances: nearest(bid => bid.allowances), scope: nearest(bid => bid.scope), exclusions: nearest(bid => bid.exclusions),
+        terms: nearest(bid => bid.terms),
     };
 }
 function said<T extends object>(of: T): Partial<T> {

@@ -153,7 +153,9 @@ export class LineReading extends Values {
 }
 
 /** What a property's line says, or its modifier, or the default of either. */
-function slotOf(declaration: ast.PropertyDecl, line: ast.Line | ast.Fixture | undefined, mod: string | undefined, evaluator: Evaluator, builtin: Evaluator): Slot | undefined {
+function slotOf(
+    declaration: ast.PropertyDecl, line: ast.Line | ast.Fixture | undefined, mod: string | undefined, evaluator: Evaluator, builtin: Evaluator,
+): Slot | undefined {
     if (mod === undefined) {
         if (line) return { declaration, values: line.values, said: true, evaluator };
         return declaration.default ? { declaration, values: [declaration.default], said: false, evaluator: builtin } : undefined;

@@ -34,7 +34,9 @@ export function storeOf(document: LangiumDocument): Store {
     const stamp = servicesOf(document).shared.workspace.Stamps.of(document);
     let store = stores.get(document);
     if (store?.stamp !== stamp) {
-        stores.set(document, store = { stamp, raised: [], values: new Map(), stocks: new Map(), jobs: new Map(), labor: new Map(), bids: new Map(), profiles: new Map(), rooms: new Map() });
+        stores.set(document, store = {
+            stamp, raised: [], values: new Map(), stocks: new Map(), jobs: new Map(), labor: new Map(), bids: new Map(), profiles: new Map(), rooms: new Map(),
+        });
     }
     return store!;
 }

@@ -31,7 +31,8 @@ export function symbolsOfFile(file: ast.File, computed: Computed = NOTHING_COMPU
 }
 
 function symbolOfItem(item: ast.Item, computed: Computed): DocumentSymbol[] {
-    const symbol = (node: AstNode & { body?: ast.Body }, name: string | undefined, detail: string, kind: SymbolKind, nameIn?: string) => symbolOf(node, name, detail, kind, computed, nameIn);
+    const symbol = (node: AstNode & { body?: ast.Body }, name: string | undefined, detail: string, kind: SymbolKind, nameIn?: string) =>
+        symbolOf(node, name, detail, kind, computed, nameIn);
     switch (item.$type) {
         case 'Stock': return symbol(item, item.name, oneOf(item, 'size', 'species') ?? 'stock', PICTURES.constant);
         case 'Profile': return symbol(item, item.name, 'profile', PICTURES.class);

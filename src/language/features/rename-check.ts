@@ -19,7 +19,9 @@ export function whyNoName(name: string, vocabulary: Vocabulary): string | undefi
 }
 
 /** What else would be called this, or would be taken for it, in the files that use `target` by its own name; undefined where nothing would. */
-export function whyClash(target: AstNode, oldName: string, newName: string, documents: readonly LangiumDocument[], services: CofferServices): string | undefined {
+export function whyClash(
+    target: AstNode, oldName: string, newName: string, documents: readonly LangiumDocument[], services: CofferServices,
+): string | undefined {
     const beside = namesBeside(target).get(newName);
     if (beside && beside !== target) return already(newName, beside);
     for (const document of documents) {
@@ -34,7 +36,8 @@ export function whyClash(target: AstNode, oldName: string, newName: string, docu
             if (found && found !== target) return already(newName, found);
         }
         for (const other of document.references.filter(isReference)) {
-            if (other.$refText === newName && other.ref && other.ref !== target && nodeCalled(oldName, other, services) === target) return already(newName, other.ref);
+            if (other.$refText === newName && other.ref && other.ref !== target
+                && nodeCalled(oldName, other, services) === target) return already(newName, other.ref);
         }
     }
     return undefined;

@@ -14,7 +14,8 @@ export function selectionAt(document: LangiumDocument, position: Position): Sele
     for (const node of leaf ? [...outwards(leaf.astNode)].reverse() : []) {
         if (ast.isFile(node)) continue;
         ranges.push(sourceOf(node).range);
-        if (ast.isBody(node) && node.members.length > 0) ranges.push({ start: sourceOf(node.members[0]!).range.start, end: sourceOf(node.members.at(-1)!).range.end });
+        if (ast.isBody(node)
+            && node.members.length > 0) ranges.push({ start: sourceOf(node.members[0]!).range.start, end: sourceOf(node.members.at(-1)!).range.end });
     }
     if (leaf) ranges.push(leaf.range);
     const own = ranges.filter(range => contains({ start: text.offsetAt(range.start), end: text.offsetAt(range.end) }, offset));

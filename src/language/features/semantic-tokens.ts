@@ -24,7 +24,9 @@ export class CofferSemanticTokens extends AbstractSemanticTokenProvider {
         return this.color(document, range, new SemanticTokensBuilder()).build();
     }
 
-    override async semanticHighlightDelta(document: LangiumDocument, { previousResultId }: SemanticTokensDeltaParams): Promise<SemanticTokens | SemanticTokensDelta> {
+    override async semanticHighlightDelta(
+        document: LangiumDocument, { previousResultId }: SemanticTokensDeltaParams,
+    ): Promise<SemanticTokens | SemanticTokensDelta> {
         const builder = this.getDocumentTokensBuilder(document);
         builder.previousResult(previousResultId);
         return this.color(document, undefined, builder).buildEdits();

@@ -34,7 +34,10 @@ export class CofferSignatureHelp implements SignatureHelpProvider {
         if (!ast.isProfile(profile) || profile.params.length === 0) return undefined;
         const named = /^([\w-]*)[ \t]*:/.exec(textDocument.getText().slice(offset));
         const typed = named ? statement.prefix + named[1]! : undefined;
-        return { signatures: [this.signature(profile)], activeSignature: 0, activeParameter: activeParameter(profile, { ...call, parameter: call.parameter ?? typed }) };
+        return {
+            signatures: [this.signature(profile)], activeSignature: 0,
+            activeParameter: activeParameter(profile, { ...call, parameter: call.parameter ?? typed }),
+        };
     }
 
     private signature(profile: ast.Profile): SignatureInformation {

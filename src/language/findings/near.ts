@@ -16,7 +16,8 @@ export function near(word: string, among: Iterable<string>): readonly string[] {
     for (const candidate of new Set(among)) {
         const meant = candidate.toLowerCase();
         const alike = Math.abs(written.length - meant.length) <= most;
-        const far = alike && isSwapped(written, meant) ? 0.5 : isBegun(written, meant) || isOneWordOf(written, meant) ? 1 : alike ? distance(written, meant) : Infinity;
+        const far = alike
+            && isSwapped(written, meant) ? 0.5 : isBegun(written, meant) || isOneWordOf(written, meant) ? 1 : alike ? distance(written, meant) : Infinity;
         if (far <= most) candidates.push({ candidate, far });
     }
     return candidates.sort((a, b) => a.far - b.far || (a.candidate < b.candidate ? -1 : 1)).slice(0, MOST).map(c => c.candidate);

@@ -20,7 +20,8 @@ export function meantOtherwise(document: LangiumDocument, stopped: Source): Mean
     const { line } = stopped.range.start;
     const text = document.textDocument.getText({ start: { line, character: 0 }, end: { line: line + 1, character: 0 } });
     const spelled = (from: number, length: number): Source => ({ uri: stopped.uri, range: rangeOn(line, from, from + length) });
-    const isNear = (from: number, length: number): boolean => from <= stopped.range.end.character && from + length + gapAfter(text, from + length) >= stopped.range.start.character;
+    const isNear = (from: number, length: number): boolean =>
+        from <= stopped.range.end.character && from + length + gapAfter(text, from + length) >= stopped.range.start.character;
     for (const { 0: written, index } of text.matchAll(/(?<![\w/.])\d+(?:\/\d+)?[X×]\d+(?!\w)/g)) {
         if (!isNear(index, written.length)) continue;
         const meant = written.replace(/[X×]/, 'x');

@@ -25,7 +25,9 @@ export function formatText(text: string): string | undefined {
  * The changes that bring a text into its form, in order; each replaces white space, or one pasted value.
  * Undefined where the text cannot be parsed.
  */
-export function formatEdits(text: string, services: Front = front ??= createFront(), parsed: ParseResult = services.parser.LangiumParser.parse(text)): Edit[] | undefined {
+export function formatEdits(
+    text: string, services: Front = front ??= createFront(), parsed: ParseResult = services.parser.LangiumParser.parse(text),
+): Edit[] | undefined {
     if (parsed.lexerErrors.length + parsed.parserErrors.length > 0) return undefined;
     const pieces = piecesOf(services.parser.Lexer.tokenize(text));
     const places = placesOf(parsed.value);

@@ -57,7 +57,8 @@ function mendPart(lines: readonly Line[], types: TokenTypes, problems: Problem[]
         // The block of the declaration itself ends with it, whatever stands at the left margin in between.
         const believed = (block: Block) => matching && !block.implied || block === blocks[0];
         if (!isClose(first)) closeWhile(block => block.indentation >= indentation && !believed(block));
-        else if (blocks.slice(-DEEPEST).some(block => block.indentation === indentation)) closeWhile(block => block.indentation > indentation && !believed(block));
+        else if (blocks.slice(-DEEPEST)
+            .some(block => block.indentation === indentation)) closeWhile(block => block.indentation > indentation && !believed(block));
     }
 
     function closeWhile(ends: (block: Block) => boolean): void {

@@ -34,7 +34,9 @@ export function linesOf(tokens: readonly Token[], text: string): Line[] {
         const goesOn = above !== undefined && head !== undefined && !isOpen(above.last) && !isClose(above.last)
             && (first.image === ')' || indentation > head.statement && (continues(above.last, first) || isBrokenAtWord(head.first, above.last, first)
                 || isHead(head.first, head.statement) && belongsToHead(first, group[1])));
-        const line: Line = { tokens: group, first, last, indentation, begins: !goesOn, head: goesOn ? head : undefined, statement: goesOn ? head!.statement : indentation };
+        const line: Line = {
+            tokens: group, first, last, indentation, begins: !goesOn, head: goesOn ? head : undefined, statement: goesOn ? head!.statement : indentation,
+        };
         if (!goesOn) head = line;
         lines.push(line);
     }

@@ -7,7 +7,9 @@ export interface Problem extends LexingDiagnostic {
 }
 
 export function problemAt(token: Token, message: string, harmless = false): Problem {
-    return { offset: token.startOffset, line: token.startLine, column: token.startColumn, length: Math.max(1, firstLine(token.image).length), message, harmless };
+    return {
+        offset: token.startOffset, line: token.startLine, column: token.startColumn, length: Math.max(1, firstLine(token.image).length), message, harmless,
+    };
 }
 
 export function problemAfter(token: Token, message: string): Problem {

@@ -26,7 +26,9 @@ export function leftovers(root: AstNode): SyntaxError[] {
 
 function sayExcess(rule: string, first: CstNode): string {
     const before = CstUtils.getPreviousNode(first, false);
-    return sayMistake({ expected: undefined, actual: tokenAt(first), previous: before && tokenAt(CstUtils.flattenCst(before).toArray().findLast(leaf => !leaf.hidden)), rule });
+    return sayMistake({
+        expected: undefined, actual: tokenAt(first), previous: before && tokenAt(CstUtils.flattenCst(before).toArray().findLast(leaf => !leaf.hidden)), rule,
+    });
 }
 
 function sayLoose(node: ast.Loose): string {

@@ -26,7 +26,12 @@ export class CofferParserMessages extends AbstractParserErrorMessageProvider {
         this.mistakes = 0;
     }
 
-    override buildMismatchTokenMessage({ expected, actual, previous, ruleName }: { expected: TokenType, actual: Token, previous: Token, ruleName: string }): string {
+    override buildMismatchTokenMessage({ expected, actual, previous, ruleName }: {
+        expected: TokenType;
+        actual: Token;
+        previous: Token;
+        ruleName: string;
+    }): string {
         return this.say(expected.name, actual, previous, ruleName);
     }
 

@@ -19,7 +19,8 @@ export function referencesIn(root: AstNode): ReferenceInfo[] {
 
         function take(value: unknown, container: AstNode, property: string, index: number | undefined): void {
             if (isAstNode(value)) inner.push(value);
-            else if (isReference(value)) found.push(index === undefined ? { reference: value, container, property } : { reference: value, container, property, index });
+            else if (isReference(value)) found.push(index === undefined ? { reference: value, container, property }
+                : { reference: value, container, property, index });
         }
     }
     return found;

@@ -59,7 +59,8 @@ class Walk {
     }
 
     private profile(profile: ast.Profile): void {
-        for (const parameter of profile.params) if (parameter.default && !isBroken(parameter)) this.inference.check(parameter.default, { want: declaredType(parameter.type), what: quoted(parameter.name) });
+        for (const parameter of profile.params) if (parameter.default
+            && !isBroken(parameter)) this.inference.check(parameter.default, { want: declaredType(parameter.type), what: quoted(parameter.name) });
         const base = profile.base;
         if (base && !isBroken(profile)) {
             this.inference.infer(base);

@@ -47,7 +47,9 @@ function checkBlock(member: ast.Line | ast.Fixture, named: string, report: Repor
     else if (!member.body) report({ rule: 'no-block-here', at: wordsOf(member), message: `${named} is said with a block: ${nameOf(member, false)} { ... }.` });
 }
 
-function checkValues(values: readonly ast.Expr[], declaration: ast.PropertyDecl, named: string, at: () => ReturnType<typeof sourceOf>, inference: Inference, report: Report): void {
+function checkValues(
+    values: readonly ast.Expr[], declaration: ast.PropertyDecl, named: string, at: () => ReturnType<typeof sourceOf>, inference: Inference, report: Report,
+): void {
     const type = declaredType(declaration.type);
     if (values.length === 0) {
         if (declaration.name !== 'value' || !declaration.optional) report({ rule: 'value-missing', at: at(), message: `${named} wants ${wantedInWords(type)}.` });

@@ -39,7 +39,8 @@ export class CofferDocumentBuilder extends DefaultDocumentBuilder {
     override update(changed: URI[], deleted: URI[], cancelToken?: Cancellation.CancellationToken): Promise<void> {
         const gone = deleted.map(uri => uri.toString());
         const isGone = (uri: URI): boolean => gone.some(key => uri.toString() === key || uri.toString().startsWith(`${key}/`));
-        const open = gone.length === 0 ? [] : this.documents.all.map(({ uri }) => uri).filter(uri => isGone(uri) && this.textDocuments?.get(uri) !== undefined).toArray();
+        const open = gone.length === 0 ? []
+            : this.documents.all.map(({ uri }) => uri).filter(uri => isGone(uri) && this.textDocuments?.get(uri) !== undefined).toArray();
         return super.update([...changed, ...open], deleted, cancelToken);
     }
 
@@ -52,7 +53,9 @@ export class CofferDocumentBuilder extends DefaultDocumentBuilder {
     onFault: (error: unknown) => void = () => { /* nobody listens */ };
 
     /** A wall around each document: one that fails in a phase goes on without its content, and says why; the others go on as they are. */
-    protected override runCancelable(documents: LangiumDocument[], state: DocumentState, cancelToken: Cancellation.CancellationToken, callback: (document: LangiumDocument) => unknown): Promise<void> {
+    protected override runCancelable(
+        documents: LangiumDocument[], state: DocumentState, cancelToken: Cancellation.CancellationToken, callback: (document: LangiumDocument) => unknown,
+    ): Promise<void> {
         return super.runCancelable(documents, state, cancelToken, async document => {
             try {
                 await callback(document);

@@ -14,7 +14,9 @@ export class CofferDocumentFactory extends DefaultLangiumDocumentFactory {
         this.registry = services.ServiceRegistry;
     }
 
-    protected override createLangiumDocument<T extends AstNode>(result: ParseResult<T>, uri: URI, textDocument?: TextDocument, text?: string): LangiumDocument<T> {
+    protected override createLangiumDocument<T extends AstNode>(
+        result: ParseResult<T>, uri: URI, textDocument?: TextDocument, text?: string,
+    ): LangiumDocument<T> {
         const document = super.createLangiumDocument(result, uri, textDocument, text);
         belongsTo(document, this.registry.getServices(uri) as CofferServices);
         return document;

@@ -10,7 +10,13 @@ import { Ticked } from './ticks.ts';
 import { totalsTable } from './totals.ts';
 
 /** The rows as they are to be shown: worked out once for a content, a state and a set of ticks. */
-export interface List { readonly groups: readonly Group[]; readonly rows: readonly Row[]; readonly ticked: Ticked; readonly shownPieces: number; readonly cutPieces: number }
+export interface List {
+    readonly groups: readonly Group[];
+    readonly rows: readonly Row[];
+    readonly ticked: Ticked;
+    readonly shownPieces: number;
+    readonly cutPieces: number;
+}
 
 export function listOf(content: CutListContent, state: CutListState, ticks: ReadonlySet<string>): List {
     const ticked = new Ticked(ticks), groups = groupsOf(content, state, ticked);

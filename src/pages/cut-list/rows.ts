@@ -72,7 +72,9 @@ function entriesOf(group: string, pieces: readonly ListedPiece[], { cuts }: CutL
 /** What is equal in the column stays by part, from long to short, then in the order of the list. */
 function sorted(entries: readonly Entry[], { sort, descending }: CutListState): readonly Entry[] {
     const sign = descending ? -1 : 1;
-    return [...entries].sort((a, b) => sign * COLUMN[sort].compare(a, b) || COLUMN.part.compare(a, b) || COLUMN.length.compare(b, a) || COLUMN.piece.compare(a, b));
+    return [
+        ...entries,
+    ].sort((a, b) => sign * COLUMN[sort].compare(a, b) || COLUMN.part.compare(a, b) || COLUMN.length.compare(b, a) || COLUMN.piece.compare(a, b));
 }
 
 /** A line of the table. */

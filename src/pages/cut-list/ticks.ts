@@ -43,7 +43,9 @@ export class Ticked {
 }
 
 /** What to tell the keeper of ticks when pieces are ticked off, or are not cut after all. A tick of another cut goes either way. */
-export function tickChange(pieces: readonly { readonly piece: ListedPiece; readonly cut: Cut }[], on: boolean, ticked: Ticked): { readonly add: readonly string[]; readonly remove: readonly string[] } {
+export function tickChange(
+    pieces: readonly { readonly piece: ListedPiece; readonly cut: Cut }[], on: boolean, ticked: Ticked,
+): { readonly add: readonly string[]; readonly remove: readonly string[] } {
     const add = on ? pieces.map(({ piece, cut }) => tickKey(piece, cut)) : [];
     const kept = new Set(add);
     return { add, remove: pieces.flatMap(({ piece }) => ticked.keysOf(piece.id)).filter(key => !kept.has(key)) };

@@ -7,7 +7,14 @@ import type { CutListContent } from './content.ts';
 import { partWord } from './part-words.ts';
 import type { Ticked } from './ticks.ts';
 
-export interface Total { readonly stock: string; readonly part: Part; readonly pieces: number; readonly cut: number; /** End to end, in ticks. */ readonly length: number }
+export interface Total {
+    readonly stock: string;
+    readonly part: Part;
+    readonly pieces: number;
+    readonly cut: number;
+    /** End to end, in ticks. */
+    readonly length: number;
+}
 
 /** Pieces and lengths by stock and part, in that order. */
 export function totalsOf({ pieces, cuts }: CutListContent, ticked: Ticked): readonly Total[] {
@@ -26,9 +33,14 @@ export function totalsOf({ pieces, cuts }: CutListContent, ticked: Ticked): read
 /** A row a part of each stock, and a sum for every stock that has several. */
 export function totalsTable(content: CutListContent, ticked: Ticked): Html {
     const totals = totalsOf(content, ticked), stocks = [...new Set(totals.map(({ stock }) => stock))];
-    const row = (name: Html | string, { pieces, cut, length }: { readonly pieces: number; readonly cut: number; readonly length: number }, kind?: string): Html =>
+    const row = (name: Html | string, { pieces, cut, length }: {
+        readonly pieces: number;
+        readonly cut: number;
+        readonly length: number;
+    }, kind?: string): Html =>
         html`<tr ${attributes({ 'class': kind })}>${name}<td class="figure">${pieces}</td><td class="figure">${cut}</td><td class="figure">${printRun(length, content.show)}</td></tr>`;
-    const sum = (all: readonly Total[]) => all.reduce((to, one) => ({ pieces: to.pieces + one.pieces, cut: to.cut + one.cut, length: to.length + one.length }), { pieces: 0, cut: 0, length: 0 });
+    const sum = (all: readonly Total[]) =>
+        all.reduce((to, one) => ({ pieces: to.pieces + one.pieces, cut: to.cut + one.cut, length: to.length + one.length }), { pieces: 0, cut: 0, length: 0 });
     return html`<table class="totals"><thead><tr><th scope="col">${t('Stock')}</th><th scope="col">${t('Part')}</th><th scope="col" class="figure">${t('Pieces')}</th><th scope="col" class="figure">${t('Cut')}</th><th scope="col" class="figure">${t('End to end')}</th></tr></thead>
 ${stocks.map(stock => {
         const own = totals.filter(total => total.stock === stock);

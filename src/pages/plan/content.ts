@@ -27,7 +27,8 @@ const LEAST_HEIGHT = 240;
 export function planContent(room: RoomOnPage, wishes: Wishes): PlanContent {
     const { ceiling, takeOff, layout } = room;
     const sources = new Sources();
-    const width = wishes.width ?? SIZE_UNSAID.width, height = Math.max(LEAST_HEIGHT, wishes.height ?? SIZE_UNSAID.height), pixels = pixelsPerPoint(width, height);
+    const width = wishes.width ?? SIZE_UNSAID.width, height = Math.max(LEAST_HEIGHT, wishes.height ?? SIZE_UNSAID.height);
+    const pixels = pixelsPerPoint(width, height);
     const plan = drawPanePlan(ceiling, takeOff, { width: width / pixels, height: height / pixels });
     const at = placesOf(room);
     const svg = toPaneSvg(plan, { attributesOf: group => attributesOf(group, at, sources) });

@@ -28,7 +28,8 @@ export function findingsOnPlan(room: RoomWithFindings, view: PlanView, sources: 
     const name = room.layout.room.name;
     const open = room.findings.filter(({ allowed, room: of }) => !allowed && (of === undefined || of === name));
     const marks: (readonly [number, number])[] = [];
-    return open.map((finding, order) => ({ finding, order })).sort((a, b) => GRAVITY[a.finding.severity] - GRAVITY[b.finding.severity] || a.order - b.order).map(({ finding }) => {
+    return open.map((finding, order) => ({ finding, order })).sort((a, b) => GRAVITY[a.finding.severity] - GRAVITY[b.finding.severity] || a.order - b.order)
+        .map(({ finding }) => {
         const keys = keysOf(finding, room);
         const mark = markOf(keys, room, view, marks);
         return { severity: finding.severity, rule: finding.rule, message: finding.message, at: sources.number(finding.at), keys, ...mark && { mark } };
@@ -72,7 +73,9 @@ function before(a: Range['start'], b: Range['start']): boolean {
 }
 
 /** The middle of the part, or of the first of several where no other mark stands. */
-function markOf(keys: readonly string[], { takeOff, ceiling, layout: { room } }: RoomWithFindings, view: PlanView, taken: (readonly [number, number])[]): readonly [number, number] | undefined {
+function markOf(
+    keys: readonly string[], { takeOff, ceiling, layout: { room } }: RoomWithFindings, view: PlanView, taken: (readonly [number, number])[],
+): readonly [number, number] | undefined {
     const places = keys.flatMap((key): (readonly [number, number])[] => {
         const fixture = room.fixtures.find(({ name }) => key === `fixture.${name}`);
         if (fixture?.x !== undefined && fixture.y !== undefined) return [[fixture.x, fixture.y]];

@@ -47,13 +47,18 @@ export function viewContent(room: RoomOnPage): ViewContent {
     const pieces = PARTS.flatMap(part => solids.filter(solid => solid.piece.part === part)).map((solid): ViewPiece => {
         const { piece } = solid;
         const mesh = meshOf(solid);
-        return { key: piece.id, part: piece.part, words: pieceTitle(piece, show), at: sources.number(piece.source), shape: shapes.number(mesh), corners: mesh.corners.flat() };
+        return {
+            key: piece.id, part: piece.part, words: pieceTitle(piece, show), at: sources.number(piece.source), shape: shapes.number(mesh),
+            corners: mesh.corners.flat(),
+        };
     });
     return {
         title: layout.room.title ?? layout.room.name,
         size: { width: ceiling.width, length: ceiling.length, depth: Math.max(0, ...solids.flatMap(({ prisms }) => prisms.map(({ foot }) => foot))) },
         shapes: shapes.list, pieces,
-        findings: findingsOnPlan({ ceiling, layout, takeOff: room.takeOff, findings: [...room.findings, ...inspectClosely(room.file)] }, { pointsPerTick: 0, left: 0, top: 0 }, sources)
+        findings: findingsOnPlan({
+            ceiling, layout, takeOff: room.takeOff, findings: [...room.findings, ...inspectClosely(room.file)],
+        }, { pointsPerTick: 0, left: 0, top: 0 }, sources)
             .map(({ severity, message, at, keys }) => ({ severity, message, at, keys })),
         wrong: [...new Set(faults.flatMap(wrongPieces))].sort(),
         sources: sources.list,

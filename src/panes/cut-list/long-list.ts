@@ -97,7 +97,8 @@ export class LongList {
         const known = this.heights.get(chunk);
         if (known !== undefined) return known;
         const rows = Math.min(CHUNK, this.count - chunk * CHUNK);
-        const measured = [...this.heights].reduce((sum, [, height]) => sum + height, 0), measuredRows = [...this.heights.keys()].reduce((sum, key) => sum + Math.min(CHUNK, this.count - key * CHUNK), 0);
+        const measured = [...this.heights].reduce((sum, [, height]) => sum + height, 0);
+        const measuredRows = [...this.heights.keys()].reduce((sum, key) => sum + Math.min(CHUNK, this.count - key * CHUNK), 0);
         return rows * (measuredRows > 0 ? measured / measuredRows : ROW_HEIGHT);
     }
 }

@@ -34,7 +34,10 @@ export function buffersOf(pieces: readonly ViewPiece[], { shapes }: Pick<ViewCon
         }
         for (const [from, to] of lines) edges.push(...corners[from]!, ...corners[to]!);
     }
-    return { positions: new Float32Array(positions), normals: new Float32Array(normals), grain: new Float32Array(grain), pieceOf: new Uint32Array(pieceOf), edges: new Float32Array(edges) };
+    return {
+        positions: new Float32Array(positions), normals: new Float32Array(normals), grain: new Float32Array(grain), pieceOf: new Uint32Array(pieceOf),
+        edges: new Float32Array(edges),
+    };
 }
 
 /** In inches; y up, z south. */
@@ -42,7 +45,9 @@ export type Spot = readonly [x: number, y: number, z: number];
 
 /** From z down to y up: a quarter turn about the east. */
 export function cornersOf({ corners }: ViewPiece): readonly Spot[] {
-    return Array.from({ length: corners.length / 3 }, (_, i): Spot => [corners[3 * i]! / TICKS_PER_INCH, 0 - corners[3 * i + 2]! / TICKS_PER_INCH, corners[3 * i + 1]! / TICKS_PER_INCH]);
+    return Array.from({
+        length: corners.length / 3,
+    }, (_, i): Spot => [corners[3 * i]! / TICKS_PER_INCH, 0 - corners[3 * i + 2]! / TICKS_PER_INCH, corners[3 * i + 1]! / TICKS_PER_INCH]);
 }
 
 /** Of length one, by Newell's formula. */

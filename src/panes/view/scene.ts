@@ -1,5 +1,6 @@
 import {
-    BufferAttribute, BufferGeometry, DirectionalLight, DoubleSide, FrontSide, Group, HemisphereLight, LineBasicMaterial, LineSegments, Mesh, MeshBasicMaterial, MeshLambertMaterial,
+    BufferAttribute, BufferGeometry, DirectionalLight, DoubleSide, FrontSide, Group, HemisphereLight, LineBasicMaterial, LineSegments, Mesh, MeshBasicMaterial,
+    MeshLambertMaterial,
     Plane, PlaneGeometry, Scene, Vector3, type Material, type Object3D,
 } from 'three';
 import type { ViewContent, ViewPiece } from '../../pages/view/content.ts';
@@ -12,7 +13,15 @@ import { buffersOf, type Buffers } from './geometry.ts';
 import { woodMaterial } from './wood.ts';
 
 /** All pieces of one part: drawn in one stroke, moved and hidden together. */
-interface PartGroup { readonly part: Part; readonly group: Group; readonly mesh: Mesh; readonly caps: Mesh; readonly capEdges: LineSegments; readonly pieces: readonly ViewPiece[]; readonly buffers: Buffers }
+interface PartGroup {
+    readonly part: Part;
+    readonly group: Group;
+    readonly mesh: Mesh;
+    readonly caps: Mesh;
+    readonly capEdges: LineSegments;
+    readonly pieces: readonly ViewPiece[];
+    readonly buffers: Buffers;
+}
 
 /** How many steps down a part goes when the beam is taken apart, in the order in which it is built: what stays up is put up first. */
 const STEPS: Readonly<Record<Part, number>> = { blocking: 0, band: 0, trim: 1, spacer: 1.6, cleat: 2.8, side: 3.6, bottom: 5 };
@@ -120,8 +129,13 @@ export class CeilingScene {
                 const own = pieces.filter(({ key }) => keys.has(key));
                 if (own.length === 0 || !group.visible) continue;
                 const { geometry, lines } = geometryOf(buffersOf(own, this.content));
-                const paint = new MeshLambertMaterial({ color: this.palette.parts[part].clone().lerp(color, 0.72), clippingPlanes: this.planes, polygonOffset: true, polygonOffsetFactor: -1, polygonOffsetUnits: -1 });
-                const line = new LineBasicMaterial({ color, clippingPlanes: this.planes, depthTest: false, transparent: true, opacity: order === 1 ? 0.6 : 0.95 });
+                const paint = new MeshLambertMaterial({
+                    color: this.palette.parts[part].clone().lerp(color, 0.72), clippingPlanes: this.planes, polygonOffset: true, polygonOffsetFactor: -1,
+                    polygonOffsetUnits: -1,
+                });
+                const line = new LineBasicMaterial({
+                    color, clippingPlanes: this.planes, depthTest: false, transparent: true, opacity: order === 1 ? 0.6 : 0.95,
+                });
                 this.madeForMarks.push(geometry, lines, paint, line);
                 const through = new LineSegments(lines, line);
                 through.renderOrder = 10 + order;
@@ -161,7 +175,9 @@ export class CeilingScene {
         const caps = new Mesh(end, this.keep(new MeshBasicMaterial({ color: palette.cut.clone().lerp(palette.parts[part], 0.35), side: DoubleSide })));
         const capEdges = new LineSegments(endLine, this.keep(new LineBasicMaterial({ color: palette.edge })));
         caps.visible = capEdges.visible = false;
-        const edges = new LineSegments(lines, this.keep(new LineBasicMaterial({ color: palette.edge, transparent: true, opacity: palette.edgeOpacity, clippingPlanes: planes })));
+        const edges = new LineSegments(lines, this.keep(new LineBasicMaterial({
+            color: palette.edge, transparent: true, opacity: palette.edgeOpacity, clippingPlanes: planes,
+        })));
         const group = new Group();
         group.add(mesh, caps, capEdges, edges);
         this.scene.add(group);
@@ -174,7 +190,8 @@ export class CeilingScene {
         const high = depth + WALL_BELOW;
         const add = (across: number, down: number, color: Palette['wall'], turn: (mesh: Mesh) => void): void => {
             const geometry = new PlaneGeometry(across, down);
-            const mesh = new Mesh(geometry, this.keep(palette.flat ? new MeshBasicMaterial({ color, side: FrontSide, clippingPlanes: planes, ...BEHIND }) : new MeshLambertMaterial({ color, side: FrontSide, clippingPlanes: planes, ...BEHIND })));
+            const mesh = new Mesh(geometry, this.keep(palette.flat ? new MeshBasicMaterial({ color, side: FrontSide, clippingPlanes: planes, ...BEHIND })
+                : new MeshLambertMaterial({ color, side: FrontSide, clippingPlanes: planes, ...BEHIND })));
             this.made.push(geometry);
             turn(mesh);
             mesh.receiveShadow = true;

@@ -5,7 +5,9 @@ import { MeshLambertMaterial, type Color, type Plane } from 'three';
  * is reckoned in the shader, from where on the board a spot lies: there are no pictures to load.
  */
 export function woodMaterial(color: Color, planes: Plane[], flat: boolean): MeshLambertMaterial {
-    const material = new MeshLambertMaterial({ color, clippingPlanes: planes, clipShadows: true, polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 });
+    const material = new MeshLambertMaterial({
+        color, clippingPlanes: planes, clipShadows: true, polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1,
+    });
     if (flat) return material;
     material.onBeforeCompile = shader => {
         shader.vertexShader = shader.vertexShader

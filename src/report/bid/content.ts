@@ -71,7 +71,8 @@ export function bidContent({ house, priced, alternates }: HousePrice, date?: str
 /** What the bids that hold for the rooms say to the client: each thing once, the shortest time the price holds, and what all deposits come to. */
 function bidsOf({ parts }: Estimate) {
     const bids = parts.map(({ rates }) => rates.bid);
-    const texts = (of: (bid: typeof bids[number]) => readonly Given<string>[]): string[] => [...new Set(bids.flatMap(bid => of(bid).map(({ value }) => value)))];
+    const texts = (of: (bid: typeof bids[number]) => readonly Given<string>[]): string[] =>
+        [...new Set(bids.flatMap(bid => of(bid).map(({ value }) => value)))];
     const days = bids.flatMap(bid => bid.validDays?.value ?? []), shares = parts.map(({ rates }) => rates.bid.deposit?.value ?? new Rational(0));
     const deposit = parts.reduce((sum, part, i) => sum.add(part.total.mul(shares[i]!)), new Rational(0));
     return {

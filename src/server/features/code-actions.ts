@@ -37,7 +37,8 @@ function allOfRule(document: LangiumDocument, rule: Diagnostic['code']): CodeAct
  * about, and is left alone.
  */
 function allOfFile(document: LangiumDocument): CodeAction[] {
-    const { edits } = together(document, (document.diagnostics ?? []).filter(({ severity }) => severity !== DiagnosticSeverity.Information).flatMap(diagnostic => preferredFix(diagnostic) ?? []));
+    const { edits } = together(document, (document.diagnostics ?? []).filter(({ severity }) => severity !== DiagnosticSeverity.Information)
+        .flatMap(diagnostic => preferredFix(diagnostic) ?? []));
     return edits.length === 0 ? [] : [{ title: t('Mend all that can be mended in this file'), kind: FIX_ALL, edit: { changes: { [document.textDocument.uri]: edits } } }];
 }
 

@@ -127,5 +127,6 @@ function refuseBehindTheText({ parseResult, textDocument }: LangiumDocument): vo
 }
 
 function isWithin({ line, character }: Position, { start, end }: Range): boolean {
-    return (line > start.line || (line === start.line && character >= start.character)) && (line < end.line || (line === end.line && character <= end.character));
+    return (line > start.line || (line === start.line && character >= start.character))
+        && (line < end.line || (line === end.line && character <= end.character));
 }

@@ -11,7 +11,9 @@ export interface Place { readonly uri: string; readonly room: string }
  * The room a pane shows: the one it is pinned to; else the one the cursor is in; else the one it showed, if that belongs to
  * the job of the file at hand; else the first of that job. `chosen`: by hand, since the cursor last came into another room.
  */
-export function roomFor(rooms: Rooms, { pinned, room: chosen }: PaneShowsParams, cursor: CursorParams | undefined, before: Place | undefined): { readonly there?: RoomThere; readonly all: readonly RoomThere[] } {
+export function roomFor(
+    rooms: Rooms, { pinned, room: chosen }: PaneShowsParams, cursor: CursorParams | undefined, before: Place | undefined,
+): { readonly there?: RoomThere; readonly all: readonly RoomThere[] } {
     const at = pinned && chosen ? chosen.uri : cursor?.uri ?? chosen?.uri ?? before?.uri;
     if (at === undefined) return { all: [] };
     let all = rooms.ofJob(at);

@@ -38,7 +38,8 @@ function keysOf(node: AstNode, room: RoomOnPage): readonly string[] {
 function saidIn(node: AstNode, { takeOff }: RoomOnPage): readonly string[] {
     const { uri, range: { start, end } } = sourceOf(node);
     const isAfter = (a: Position, b: Position) => a.line > b.line || (a.line === b.line && a.character > b.character);
-    return takeOff.pieces.filter(({ source }) => source.uri === uri && !isAfter(start, source.range.start) && !isAfter(source.range.end, end)).map(({ id }) => id);
+    return takeOff.pieces.filter(({ source }) => source.uri === uri && !isAfter(start, source.range.start) && !isAfter(source.range.end, end))
+        .map(({ id }) => id);
 }
 
 /** `wall`, `fixture`, `board`, `line` and `crossing` are written alike. */

@@ -74,14 +74,17 @@ function nameOfStock({ name, at }: Stock, document: LangiumDocument, imports: Te
         if (used) return used.name ?? name;
     }
     const file = document.parseResult.value;
-    const isTaken = namesOf(document).has(name) || ast.isFile(file) && file.uses.some(use => use.names.some(each => (each.name ?? each.target?.$refText) === name));
+    const isTaken = namesOf(document).has(name)
+        || ast.isFile(file) && file.uses.some(use => use.names.some(each => (each.name ?? each.target?.$refText) === name));
     if (isTaken) return undefined;
     const change = importEdit(document, name, at.uri, pathBetween(document.uri, URI.parse(at.uri)));
     if (!imports.some(each => each.uri === here && each.text === change.text)) imports.push(change);
     return name;
 }
 
-function written(lines: readonly { readonly room: RoomOnPage; readonly line: string }[], imports: readonly TextChange[], shared: CofferSharedServices): PaneMarkResult {
+function written(
+    lines: readonly { readonly room: RoomOnPage; readonly line: string }[], imports: readonly TextChange[], shared: CofferSharedServices,
+): PaneMarkResult {
     const edits = lines.flatMap(({ room, line }) => {
         const document = documentOf(room, shared);
         return document ? lineInRoom(document, room.layout.room.name, line) ?? [] : [];

@@ -8,7 +8,8 @@ import { contentOn, PAGES } from '../../pages/pages.ts';
 import type { RoomChoice } from '../../panes/messages.ts';
 import {
     CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_MARK, PANE_SELECTION, PANE_SHOWS,
-    type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneMarkParams, type PaneMarkResult, type PaneSelectionParams, type PaneShowsParams,
+    type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneMarkParams, type PaneMarkResult,
+    type PaneSelectionParams, type PaneShowsParams,
 } from '../messages.ts';
 import { base64Of } from './base64.ts';
 import { BoardProofs } from './board-proofs.ts';
@@ -163,7 +164,8 @@ export class Panes {
         const page = PAGES[pane.wishes.kind]!, { width, height } = pane.wishes;
         const stands = (page.ofHouse ? room.house : [room]).map(({ standing }) => [...standing.errors, ...standing.notComputed].map(({ place, message }) => `${place} ${message}`).join('\n'));
         const madeFrom: unknown[] = [room.file, ...page.ofHouse ? room.house.map(({ file }) => file) : [], width, height, ...stands];
-        const isSame = (now: readonly unknown[]): boolean => pane.content !== undefined && pane.madeFrom?.length === now.length && now.every((each, i) => each === pane.madeFrom![i]);
+        const isSame = (now: readonly unknown[]): boolean =>
+            pane.content !== undefined && pane.madeFrom?.length === now.length && now.every((each, i) => each === pane.madeFrom![i]);
         if (!page.showsBoards && isSame(madeFrom)) return undefined;
         const rested = Date.now() - this.builtAt;
         if (page.takesLong && pane.content !== undefined && rested < REST_MS) {

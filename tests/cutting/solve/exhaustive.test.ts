@@ -13,12 +13,20 @@ const kind = (across: fc.Arbitrary<number>) => fc.record({
     capacity: fc.integer({ min: 8, max: 30 }), cost: fc.integer({ min: 0, max: 40 }), available: fc.constantFrom(null, null, 1, 2), across,
 });
 const plain: fc.Arbitrary<CuttingProblem> = fc.record({
-    items: fc.array(fc.record({ size: fc.integer({ min: 1, max: 20 }), count: fc.integer({ min: 1, max: 3 }), lanes: fc.constant([0]) }), { minLength: 1, maxLength: 5 }),
+    items: fc.array(
+        fc.record({ size: fc.integer({ min: 1, max: 20 }), count: fc.integer({ min: 1, max: 3 }), lanes: fc.constant([0]) }), { minLength: 1, maxLength: 5 },
+    ),
     boards: fc.array(kind(fc.constant(1)), { minLength: 1, maxLength: 4 }), strips: fc.constant([]),
 });
 const ripped: fc.Arbitrary<CuttingProblem> = fc.record({
-    items: fc.array(fc.record({ size: fc.integer({ min: 1, max: 20 }), count: fc.integer({ min: 1, max: 3 }), lanes: fc.constantFrom([0], [1], [2], [0, 1], [0, 2]) }), { minLength: 1, maxLength: 5 }),
-    boards: fc.array(fc.oneof(kind(fc.integer({ min: 5, max: 12 })), kind(fc.integer({ min: 5, max: 12 })).map(k => ({ ...k, ripOnly: true }))), { minLength: 1, maxLength: 3 }),
+    items: fc.array(
+        fc.record({ size: fc.integer({ min: 1, max: 20 }), count: fc.integer({ min: 1, max: 3 }), lanes: fc.constantFrom([0], [1], [2], [0, 1], [0, 2]) }),
+        { minLength: 1, maxLength: 5 },
+    ),
+    boards: fc.array(
+        fc.oneof(kind(fc.integer({ min: 5, max: 12 })), kind(fc.integer({ min: 5, max: 12 })).map(k => ({ ...k, ripOnly: true }))),
+        { minLength: 1, maxLength: 3 },
+    ),
     strips: fc.tuple(fc.integer({ min: 2, max: 6 }), fc.integer({ min: 2, max: 6 })),
 });
 

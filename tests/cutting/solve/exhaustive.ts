@@ -34,8 +34,10 @@ function comesOutOf({ items, strips: widths }: CuttingProblem, kind: BoardKind, 
         if (next === pieces.length) return true;
         const { size, lanes } = items[pieces[next]!]!;
         return lanes.filter(lane => lane > 0).some(lane =>
-            strips.some((strip, s) => strip.lane === lane && strip.room >= size && place(next + 1, strips.map((other, t) => (t === s ? { lane, room: other.room - size } : other)), across))
-            || (size <= kind.capacity && widths[lane - 1]! <= across && place(next + 1, [...strips, { lane, room: kind.capacity - size }], across - widths[lane - 1]!)));
+            strips.some((strip, s) => strip.lane === lane && strip.room >= size
+                && place(next + 1, strips.map((other, t) => (t === s ? { lane, room: other.room - size } : other)), across))
+            || (size <= kind.capacity && widths[lane - 1]! <= across
+                && place(next + 1, [...strips, { lane, room: kind.capacity - size }], across - widths[lane - 1]!)));
     };
     return place(0, [], kind.across);
 }

@@ -9,7 +9,8 @@ import { runs } from '../../support/full.ts';
 
 const boards = [{ capacity: 100, cost: 10, available: null }];
 const rooms = (problem: CuttingProblem, layouts: readonly Layout[]): number[] =>
-    layouts.flatMap(({ board, strips, times }) => Array.from({ length: times }, () => strips.map(({ picks }) => problem.boards[board]!.capacity - sizeOf(problem, picks))).flat()).sort((a, b) => b - a);
+    layouts.flatMap(({ board, strips, times }) =>
+        Array.from({ length: times }, () => strips.map(({ picks }) => problem.boards[board]!.capacity - sizeOf(problem, picks))).flat()).sort((a, b) => b - a);
 
 describe('of two plans at one cost', () => {
     test('the one with the longer offcut is taken: 60 and 0 rather than 30 and 30', () => {
@@ -31,16 +32,21 @@ describe('of two plans at one cost', () => {
     });
 
     test('for any plan: the same pieces, no dearer, kept offcuts at least as good', () => {
-        fc.assert(fc.property(fc.array(fc.integer({ min: 3, max: 90 }), { minLength: 1, maxLength: 40 }), fc.integer({ min: 1, max: 60 }), (pieces, shortest) => {
+        fc.assert(fc.property(fc.array(
+            fc.integer({ min: 3, max: 90 }), { minLength: 1, maxLength: 40 },
+        ), fc.integer({ min: 1, max: 60 }), (pieces, shortest) => {
             const problem = problemOfPieces(pieces, [...boards, { capacity: 70, cost: 8, available: null }, { capacity: 50, cost: 0, available: 2 }]);
             const before = quick(problem);
             const after = withLongerOffcuts(problem, before, shortest, 1e6);
             expect(checkLayouts(problem, after)).toBeLessThanOrEqual(checkLayouts(problem, before));
             // boards that nothing is left on are whole again: their room counts too
-            const whole = (layouts: readonly Layout[]): number => rooms(problem, layouts).filter(room => room >= shortest).reduce((sum, room) => sum + room * room, 0);
-            const emptied = before.flatMap(l => Array.from({ length: l.times }, () => problem.boards[l.board]!.capacity)).reduce((a, b) => a + b, 0) - after.flatMap(l => Array.from({ length: l.times }, () => problem.boards[l.board]!.capacity)).reduce((a, b) => a + b, 0);
+            const whole = (layouts: readonly Layout[]): number =>
+                rooms(problem, layouts).filter(room => room >= shortest).reduce((sum, room) => sum + room * room, 0);
+            const emptied = before.flatMap(l => Array.from({ length: l.times }, () => problem.boards[l.board]!.capacity)).reduce((a, b) =>
+                a + b, 0) - after.flatMap(l => Array.from({ length: l.times }, () => problem.boards[l.board]!.capacity)).reduce((a, b) => a + b, 0);
             if (emptied === 0) expect(whole(after)).toBeGreaterThanOrEqual(whole(before));
-            const takenUp = (layouts: readonly Layout[]): number => layouts.reduce((sum, { strips, times }) => sum + times * strips.reduce((n, { picks }) => n + picks.length, 0), 0);
+            const takenUp = (layouts: readonly Layout[]): number =>
+                layouts.reduce((sum, { strips, times }) => sum + times * strips.reduce((n, { picks }) => n + picks.length, 0), 0);
             if (emptied === 0 && whole(after) === whole(before)) expect(takenUp(after)).toBeLessThanOrEqual(takenUp(before));
         }), { seed: 30, numRuns: runs(300) });
     });

@@ -24,7 +24,8 @@ export function problemOfPieces(pieces: readonly number[], boards: readonly Omit
 export function jobs(): Known[] {
     interface Job { name: string; w: number[]; d: number[]; stock: { C: number; cost: number; avail: number | null }[]; optimum: number }
     const read = JSON.parse(readFileSync(new URL('../data/jobs-60-to-400-pieces.json', import.meta.url), 'utf8')) as Job[];
-    return read.map(({ name, w, d, stock, optimum }) => ({ name, optimum, problem: problemOf(w, d, stock.map(({ C, cost, avail }) => ({ capacity: C, cost, available: avail }))) }));
+    return read.map(({ name, w, d, stock, optimum }) =>
+        ({ name, optimum, problem: problemOf(w, d, stock.map(({ C, cost, avail }) => ({ capacity: C, cost, available: avail }))) }));
 }
 
 export function orLibrary(): Known[] {

@@ -15,7 +15,14 @@ export interface RoomWishes {
     readonly metric?: boolean;
     readonly residue?: RoomWords['residue'];
     readonly title?: string; readonly roomTitle?: string; readonly client?: string; readonly profileName?: string;
-    readonly fixtures?: readonly { readonly name: string; readonly kind: string; readonly x: Length; readonly y: Length; readonly diameter?: Length; readonly keepClear?: Length }[];
+    readonly fixtures?: readonly {
+        readonly name: string;
+        readonly kind: string;
+        readonly x: Length;
+        readonly y: Length;
+        readonly diameter?: Length;
+        readonly keepClear?: Length;
+    }[];
     readonly lengths?: Length[];
     /** Lines that are built of a second profile: the same beam under another name. */
     readonly otherBeams?: readonly string[];
@@ -60,7 +67,8 @@ export function roomWith(wishes: RoomWishes): Room {
     const room = b.room('parlor', {
         job: settings(b, wishes), width: wishes.width ?? "14' 3 1/2\"", length: wishes.length ?? "11' 2\"",
         north: { coffers: wishes.across ?? 3 }, east: { coffers: wishes.down ?? 2 }, beams: profile, through: wishes.through ?? 'north-south',
-        ...(wishes.residue === undefined ? {} : { residue: wishes.residue }), ...(wishes.otherBeams === undefined ? {} : { lines: Object.fromEntries(wishes.otherBeams.map(line => [line, { beams: second.profile }])) }),
+        ...(wishes.residue === undefined ? {} : { residue: wishes.residue }),
+        ...(wishes.otherBeams === undefined ? {} : { lines: Object.fromEntries(wishes.otherBeams.map(line => [line, { beams: second.profile }])) }),
         band: wishes.band === false ? null : { stock, belowBeams: wishes.metric ? '6 mm' : '1/4"' },
     });
     const fixtures = (wishes.fixtures ?? []).map((words): Fixture => ({

@@ -51,7 +51,8 @@ test('a tick stays when the pane is closed, stands in no file, and tells when th
     await inPane(CUT_LIST, 'document.querySelector("#list .entry .tick input").click()');
     const ticked = (): Promise<unknown> => inPane(CUT_LIST, 'document.querySelector("#list .entry .tick input")?.checked');
     await until('the tick', async () => await inPane(CUT_LIST, 'document.querySelector(".progress").textContent.includes("1 of ")') === true);
-    await vscode.window.tabGroups.close(vscode.window.tabGroups.all.flatMap(group => group.tabs).filter(({ input }) => input instanceof vscode.TabInputWebview));
+    await vscode.window.tabGroups.close(vscode.window.tabGroups.all.flatMap(group => group.tabs)
+        .filter(({ input }) => input instanceof vscode.TabInputWebview));
     await vscode.commands.executeCommand('cofferwright.showCutList');
     await filled();
     await look('side-A-1-north');

@@ -25,5 +25,7 @@ export function solidVolume({ prisms }: Solid): number {
 export function extentOf({ prisms }: Solid): readonly number[] {
     const xs = prisms.flatMap(({ outline }) => outline.map(([x]) => x));
     const ys = prisms.flatMap(({ outline }) => outline.map(([, y]) => y));
-    return [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys), Math.min(...prisms.map(p => p.top)), Math.max(...prisms.map(p => p.foot))].map(ticks => ticks * METERS_PER_TICK);
+    return [
+        Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys), Math.min(...prisms.map(p => p.top)), Math.max(...prisms.map(p => p.foot)),
+    ].map(ticks => ticks * METERS_PER_TICK);
 }

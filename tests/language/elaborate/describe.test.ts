@@ -14,7 +14,8 @@ const document = workspace.document(file!.path);
 test.each(file!.expectations.map(one => [file!.text.split('\n')[one.line]!.trim(), one] as const))('%s', (_, { line, range, rest }) => {
     const nodes = AstUtils.streamAst(document.parseResult.value).filter(node => node.$cstNode?.range.start.line === line);
     const here = range
-        ? nodes.filter(node => node.$cstNode!.range.start.character === range.start.character && node.$cstNode!.range.end.character === range.end.character).toArray().at(-1)
+        ? nodes.filter(node =>
+            node.$cstNode!.range.start.character === range.start.character && node.$cstNode!.range.end.character === range.end.character).toArray().at(-1)
         : nodes.find(node => ast.isStock(node) || ast.isParam(node) || ast.isLet(node) || ast.isLine(node) || ast.isFixture(node));
     expect(here).toBeDefined();
     expect(explain(here!) ?? 'nothing').toBe(rest);

@@ -12,7 +12,9 @@ async function at(marked: string, path = 'rooms/den.coffer', others: Readonly<Re
     const workspace = await TestWorkspace.open({ 'yard.coffer': YARD, ...others, [path]: marked.replace('|', '') });
     if (editor) Object.defineProperty(workspace.coffer, 'editor', { value: editor });
     const document = workspace.document(path);
-    const list = await workspace.coffer.lsp.CompletionProvider!.getCompletion(document, { textDocument: { uri: document.textDocument.uri }, position: document.textDocument.positionAt(offset) });
+    const list = await workspace.coffer.lsp.CompletionProvider!.getCompletion(
+        document, { textDocument: { uri: document.textDocument.uri }, position: document.textDocument.positionAt(offset) },
+    );
     return list?.items ?? [];
 }
 const labels = async (...from: Parameters<typeof at>) => (await at(...from)).toSorted((a, b) => (a.sortText! < b.sortText! ? -1 : 1)).map(item => item.label);

@@ -162,7 +162,8 @@ describe('the rest of a file', () => {
     test('outline', async () => {
         const workspace = await TestWorkspace.open(FILES);
         const lines = (symbols: DocumentSymbol[], indent = ''): string[] => symbols.flatMap(each => [`${indent}${each.name} | ${each.detail ?? ''}`, ...lines(each.children ?? [], indent + '  ')]);
-        const outline = async (path: string) => lines(await workspace.coffer.lsp.DocumentSymbolProvider!.getSymbols(workspace.document(path), { textDocument: { uri: uriOf(path).toString() } }));
+        const outline = async (path: string) =>
+            lines(await workspace.coffer.lsp.DocumentSymbolProvider!.getSymbols(workspace.document(path), { textDocument: { uri: uriOf(path).toString() } }));
         expect(await outline('den.coffer')).toEqual(['Den | job', 'den | Den', '  wall north | 10\' 6"', '  grid | ', '  fixture lamp | light', 'wider | Wider grooves']);
         expect(await outline('box.coffer')).toEqual(['box | profile', '  sides | ', '  bottom | ']);
         expect(await outline('yard.coffer')).toEqual(['poplar | 1x6', 'oak | 1x8']);
@@ -171,7 +172,9 @@ describe('the rest of a file', () => {
     test('formatting', async () => {
         const workspace = await TestWorkspace.open({ 'a.coffer': 'edition 1\nstock s {\nsize 1x6\n    species   red-oak\n}\n' });
         const document = workspace.document('a.coffer');
-        const edits = await workspace.coffer.lsp.Formatter!.formatDocument(document, { textDocument: { uri: document.textDocument.uri }, options: { tabSize: 2, insertSpaces: true } });
+        const edits = await workspace.coffer.lsp.Formatter!.formatDocument(
+            document, { textDocument: { uri: document.textDocument.uri }, options: { tabSize: 2, insertSpaces: true } },
+        );
         expect(applied(workspace.text('a.coffer'), edits)).toBe('edition 1\nstock s {\n  size     1x6\n  species  red-oak\n}\n');
     });
 
@@ -191,8 +194,11 @@ describe('quick fixes', () => {
         const document = workspace.document(path);
         const { diagnostics = [] } = document;
         const range = { start: { line: 0, character: 0 }, end: { line: 99, character: 0 } };
-        const actions = await workspace.coffer.lsp.CodeActionProvider!.getCodeActions(document, { textDocument: { uri: document.textDocument.uri }, range, context: { diagnostics: JSON.parse(JSON.stringify(diagnostics)) as typeof diagnostics } });
-        const edits = ((actions ?? []) as CodeAction[]).filter(action => action.isPreferred).flatMap(action => action.edit?.changes?.[document.textDocument.uri] ?? []);
+        const actions = await workspace.coffer.lsp.CodeActionProvider!.getCodeActions(document, {
+            textDocument: { uri: document.textDocument.uri }, range, context: { diagnostics: JSON.parse(JSON.stringify(diagnostics)) as typeof diagnostics },
+        });
+        const edits = ((actions ?? []) as CodeAction[]).filter(action => action.isPreferred)
+            .flatMap(action => action.edit?.changes?.[document.textDocument.uri] ?? []);
         return applied(document.textDocument.getText(), edits);
     }
     test('what was meant is written', async () => {
@@ -235,6 +241,8 @@ describe('findings as the editor is told them', () => {
 
 function applied(text: string, edits: readonly TextEdit[]): string {
     const lines = text.split('\n');
-    const offset = ({ line, character }: { line: number, character: number }) => lines.slice(0, line).reduce((sum, each) => sum + each.length + 1, 0) + character;
-    return edits.toSorted((a, b) => offset(b.range.start) - offset(a.range.start)).reduce((now, { range, newText }) => now.slice(0, offset(range.start)) + newText + now.slice(offset(range.end)), text);
+    const offset = ({ line, character }: { line: number, character: number }) =>
+        lines.slice(0, line).reduce((sum, each) => sum + each.length + 1, 0) + character;
+    return edits.toSorted((a, b) => offset(b.range.start) - offset(a.range.start))
+        .reduce((now, { range, newText }) => now.slice(0, offset(range.start)) + newText + now.slice(offset(range.end)), text);
 }

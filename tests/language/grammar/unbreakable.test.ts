@@ -80,7 +80,9 @@ describe('a parser that throws is replaced', () => {
         }
     }
     const shared = inject(createDefaultSharedCoreModule(EmptyFileSystem), CofferGeneratedSharedModule);
-    const services: LangiumCoreServices = inject(createDefaultCoreModule({ shared }), CofferGeneratedModule, frontModule, { parser: { ValueConverter: () => new Throwing() } });
+    const services: LangiumCoreServices = inject(
+        createDefaultCoreModule({ shared }), CofferGeneratedModule, frontModule, { parser: { ValueConverter: () => new Throwing() } },
+    );
     test('and the next file parses', () => {
         const broken = services.parser.LangiumParser.parse<ast.File>('room r {\n  a bang\n}\n');
         expect(broken.value.items).toEqual([]);

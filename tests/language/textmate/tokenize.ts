@@ -25,7 +25,8 @@ export async function painter(): Promise<(text: string) => Painted[][]> {
         return text.split(/\r?\n/).map(line => {
             const { tokens, ruleStack } = grammar.tokenizeLine(line, state);
             state = ruleStack;
-            return tokens.map(({ startIndex, endIndex, scopes }) => ({ text: line.slice(startIndex, endIndex), start: startIndex, end: endIndex, scopes: scopes.slice(1) }));
+            return tokens.map(({ startIndex, endIndex, scopes }) =>
+                ({ text: line.slice(startIndex, endIndex), start: startIndex, end: endIndex, scopes: scopes.slice(1) }));
         });
     };
 }

@@ -15,7 +15,9 @@ test.each(properties)('what is said of %s is read, in every word that it names',
     const owner = property.$container;
     const beside = 'mods' in owner ? owner.mods : owner.props;
     const named = (name: string): PropertyDecl | undefined => beside.find(each => each.name === name) ?? ('mods' in owner ? [owner] : []).find(each => each.name === name);
-    for (const name of [...facts.insteadOf, ...facts.follows ?? [] ? [facts.follows].filter(each => each !== undefined) : []]) expect(named(name), name).toBeDefined();
+    for (const name of [
+        ...facts.insteadOf, ...facts.follows ?? [] ? [facts.follows].filter(each => each !== undefined) : [],
+    ]) expect(named(name), name).toBeDefined();
     if (facts.severalLines?.by !== undefined) expect(property.mods.map(({ name }) => name)).toContain(facts.severalLines.by);
     for (const unit of facts.reckonedBy) expect([...vocabulary.units.keys()]).toContain(unit);
     const words = (of: PropertyDecl | undefined) => {

@@ -31,7 +31,8 @@ test.each([
     [LENGTH, undefined, true], [undefined, LENGTH, true], [LENGTH, LENGTH, true], [LENGTH, COUNT, false],
     [COUNT, NUMBER, true], [COUNT, PERCENT, false], [COUNT, RATIO, false], [RATIO, PERCENT, true], [RATIO, COUNT, true],
     [MONEY, quantity({ money: 1 }, 'EUR'), true], [quantity({ money: 1 }, 'USD'), quantity({ money: 1 }, 'EUR'), false],
-    [many(LENGTH), LENGTH, true], [many(LENGTH), COUNT, false], [pair(COUNT, LENGTH), pair(COUNT, LENGTH), true], [pair(COUNT, LENGTH), pair(LENGTH, COUNT), false],
+    [many(LENGTH), LENGTH, true], [many(LENGTH), COUNT, false], [pair(COUNT, LENGTH), pair(COUNT, LENGTH), true],
+    [pair(COUNT, LENGTH), pair(LENGTH, COUNT), false],
     [pair(LENGTH, LENGTH, 'range'), pair(LENGTH, LENGTH), false], [pair(COUNT, COUNT), SIZE, true], [pair(LENGTH, LENGTH), SIZE, false],
     [NAME, TEXT, true], [NAME, COUNT, true], [NAME, LENGTH, false], [atom('Stock'), atom('Profile'), false], [atom('Corners', ['mitered']), atom('Corners', ['mitered']), true],
 ] as [Type | undefined, Type | undefined, boolean][])('%o wanted, %o found: %s', (want, got, expected) => {

@@ -56,7 +56,9 @@ describe('whatever is typed into real files', () => {
     test('what the editor asks is answered', async () => {
         const workspace = await TestWorkspace.open(FILES);
         const { lsp } = workspace.coffer;
-        await fc.assert(fc.asyncProperty(fc.constantFrom(...PATHS), fc.array(slip, { minLength: 1, maxLength: 3 }), fc.double({ min: 0, max: 1, noNaN: true }), async (path, slips, where) => {
+        await fc.assert(fc.asyncProperty(fc.constantFrom(...PATHS), fc.array(
+            slip, { minLength: 1, maxLength: 3 },
+        ), fc.double({ min: 0, max: 1, noNaN: true }), async (path, slips, where) => {
             const text = slipped(FILES[path]!, slips);
             await workspace.edit({ [path]: text });
             const document = workspace.document(path);

@@ -31,7 +31,9 @@ describe('one file in which something fails', () => {
                 return super.link(document, token);
             }
         }
-        const workspace = await TestWorkspace.serve(failing, context => createCofferServices(context, { coffer: { references: { Linker: services => new Failing(services) } } }));
+        const workspace = await TestWorkspace.serve(
+            failing, context => createCofferServices(context, { coffer: { references: { Linker: services => new Failing(services) } } }),
+        );
         expect(workspace.published('bad.coffer').map(({ message }) => message)).toEqual(['This file cannot be read, and that is a fault of the program, not of the file: too deep']);
         expect(workspace.rules('good.coffer')).toEqual(['unknown-name']);
         await workspace.edit({ 'bad.coffer': 'edition 1\nlet bang = 2"\n' });

@@ -15,7 +15,8 @@ export type Theme = keyof typeof themes;
 
 /** In which colors and widths panes are looked at: each in each where everything is run, everyday each width in other colors. */
 export function looks(widths: readonly number[] = [300, 700, 1600]): readonly (readonly [Theme, number])[] {
-    return THEMES.flatMap((theme, i) => widths.map((width, j) => [theme, width, i === j] as const)).filter(([, , own]) => own || FULL).map(([theme, width]) => [theme, width] as const);
+    return THEMES.flatMap((theme, i) => widths.map((width, j) => [theme, width, i === j] as const)).filter(([, , own]) => own || FULL)
+        .map(([theme, width]) => [theme, width] as const);
 }
 
 /** Tests and benchmarks run in the repository's own folder. */
@@ -63,7 +64,10 @@ export async function leaveBrowser(): Promise<void> {
     browser = undefined;
 }
 
-/** A page whose pane was closed: the next one opens in it, since a page of its own costs more than most tests. What a pane did in its document ends with that. */
+/**
+ * A page whose pane was closed: the next one opens in it, since a page of its own costs more than most tests. What a pane did in its document
+ * ends with that.
+ */
 let free: Page | undefined;
 
 async function pageOf({ width, height }: { readonly width: number; readonly height: number }): Promise<Page> {

@@ -72,7 +72,9 @@ describe('folding', () => {
 test('a selection grows from the word to the file', () => {
     const { document, position } = placeIn(OPEN, 'rooms/den.coffer', 'coffers-n«orth  4');
     const steps: string[] = [];
-    for (let step: SelectionRange | undefined = selectionAt(document, position); step; step = step.parent) steps.push(document.textDocument.getText(step.range));
+    for (let step: SelectionRange | undefined = selectionAt(
+        document, position,
+    ); step; step = step.parent) steps.push(document.textDocument.getText(step.range));
     const text = document.textDocument.getText();
     expect(steps.slice(0, 2)).toEqual(['coffers-north', 'coffers-north  4']);
     expect(steps[2]).toMatch(/^coffers-north[^{}]*north-south$/);
@@ -82,7 +84,9 @@ test('a selection grows from the word to the file', () => {
     const value = placeIn(OPEN, 'details/box.coffer', 'rip 3/4" x «3/4"');
     expect(document.textDocument.getText(selectionAt(value.document, value.position).range)).toBeDefined();
     const values: string[] = [];
-    for (let step: SelectionRange | undefined = selectionAt(value.document, value.position); step; step = step.parent) values.push(value.document.textDocument.getText(step.range));
+    for (let step: SelectionRange | undefined = selectionAt(
+        value.document, value.position,
+    ); step; step = step.parent) values.push(value.document.textDocument.getText(step.range));
     expect(values.slice(0, 3)).toEqual(['3/4"', '3/4" x 3/4"', 'rip 3/4" x 3/4" from pine-1x2']);
 });
 
@@ -110,7 +114,9 @@ test('a name is marked wherever it stands in the file, its declaration too', asy
     const found: DocumentHighlight[] = await OPEN.coffer.lsp.DocumentHighlightProvider!.getDocumentHighlight(document, params) ?? [];
     expect(found.map(({ range }) => document.textDocument.getText(range))).toEqual(['deep', 'deep']);
     const property = placeIn(OPEN, 'rooms/den.coffer', '«through ');
-    const marks: DocumentHighlight[] = await OPEN.coffer.lsp.DocumentHighlightProvider!.getDocumentHighlight(property.document, { textDocument: property.textDocument, position: property.position }) ?? [];
+    const marks: DocumentHighlight[] = await OPEN.coffer.lsp.DocumentHighlightProvider!.getDocumentHighlight(
+        property.document, { textDocument: property.textDocument, position: property.position },
+    ) ?? [];
     expect(marks.map(({ range }) => property.document.textDocument.getText(range))).toEqual(['through']);
 });
 

@@ -9,7 +9,9 @@ import { applied, EVERYWHERE, HOUSE, openHouse, openRested } from './house.ts';
 async function actions(house: TestWorkspace, path: string, only?: string[]): Promise<CodeAction[]> {
     const document = house.document(path);
     const diagnostics = JSON.parse(JSON.stringify(document.diagnostics ?? [])) as NonNullable<typeof document.diagnostics>;
-    return await house.coffer.lsp.CodeActionProvider!.getCodeActions(document, { textDocument: { uri: document.textDocument.uri }, range: EVERYWHERE, context: { diagnostics, ...only && { only } } }) as CodeAction[];
+    return await house.coffer.lsp.CodeActionProvider!.getCodeActions(
+        document, { textDocument: { uri: document.textDocument.uri }, range: EVERYWHERE, context: { diagnostics, ...only && { only } } },
+    ) as CodeAction[];
 }
 
 const after = (house: TestWorkspace, action: CodeAction, path: string): string => applied(house, action.edit?.changes, [path])[path]!;

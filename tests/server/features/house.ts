@@ -63,7 +63,9 @@ export const EVERYWHERE: Range = { start: { line: 0, character: 0 }, end: { line
 /** The hints of a file, each behind the words it stands behind. */
 export async function hints(house: TestWorkspace, path: string, range: Range = EVERYWHERE): Promise<string[]> {
     const document = house.document(path);
-    const found: InlayHint[] = await house.coffer.lsp.InlayHintProvider!.getInlayHints(document, { textDocument: { uri: document.textDocument.uri }, range }) ?? [];
+    const found: InlayHint[] = await house.coffer.lsp.InlayHintProvider!.getInlayHints(
+        document, { textDocument: { uri: document.textDocument.uri }, range },
+    ) ?? [];
     return found.map(({ position, label }) => `${document.textDocument.getText({ start: { ...position, character: 0 }, end: position }).trim().replace(/ +/g, ' ')} | ${typeof label === 'string' ? label : label.map(part => part.value).join('')}`);
 }
 
@@ -76,10 +78,14 @@ export function placeIn(house: TestWorkspace, path: string, marked: string): { d
 }
 
 /** All files with the edits made, by path. */
-export function applied(house: TestWorkspace, changes: Readonly<Record<string, readonly TextEdit[]>> | undefined, paths: readonly string[] = Object.keys(HOUSE)): Record<string, string> {
+export function applied(
+    house: TestWorkspace, changes: Readonly<Record<string, readonly TextEdit[]>> | undefined, paths: readonly string[] = Object.keys(HOUSE),
+): Record<string, string> {
     return Object.fromEntries(paths.map(path => {
         const { textDocument } = house.document(path);
-        const edits = (changes?.[uriOf(path).toString()] ?? []).map(({ range, newText }) => ({ from: textDocument.offsetAt(range.start), to: textDocument.offsetAt(range.end), newText }));
-        return [path, edits.sort((a, b) => b.from - a.from).reduce((text, { from, to, newText }) => text.slice(0, from) + newText + text.slice(to), textDocument.getText())];
+        const edits = (changes?.[uriOf(path)
+            .toString()] ?? []).map(({ range, newText }) => ({ from: textDocument.offsetAt(range.start), to: textDocument.offsetAt(range.end), newText }));
+        return [path, edits.sort((a, b) => b.from - a.from)
+            .reduce((text, { from, to, newText }) => text.slice(0, from) + newText + text.slice(to), textDocument.getText())];
     }));
 }

@@ -5,7 +5,9 @@ import { applied, HOUSE, openHouse } from './house.ts';
 /** Moves files or folders as an editor does: asks first, makes the edits, then moves. Returns the texts by their new paths. */
 async function move(house: TestWorkspace, ...moves: readonly [from: string, to: string][]): Promise<Record<string, string>> {
     const paths = Object.keys(HOUSE);
-    const edit = await house.shared.lsp.FileOperationHandler!.willRenameFiles!({ files: moves.map(([from, to]) => ({ oldUri: uriOf(from).toString(), newUri: uriOf(to).toString() })) });
+    const edit = await house.shared.lsp.FileOperationHandler!.willRenameFiles!({
+        files: moves.map(([from, to]) => ({ oldUri: uriOf(from).toString(), newUri: uriOf(to).toString() })),
+    });
     const texts = applied(house, edit?.changes, paths);
     const placeOf = (path: string): string => {
         for (const [from, to] of moves) if (path === from || path.startsWith(`${from}/`)) return to + path.slice(from.length);
@@ -35,7 +37,8 @@ describe('imports are mended when', () => {
 
 test('nothing is edited where nothing changes', async () => {
     const house = await openHouse();
-    const rename = (from: string, to: string) => house.shared.lsp.FileOperationHandler!.willRenameFiles!({ files: [{ oldUri: uriOf(from).toString(), newUri: uriOf(to).toString() }] });
+    const rename = (from: string, to: string) =>
+        house.shared.lsp.FileOperationHandler!.willRenameFiles!({ files: [{ oldUri: uriOf(from).toString(), newUri: uriOf(to).toString() }] });
     expect(await rename('rooms/den.coffer', 'rooms/study.coffer')).toBeNull();
     expect(await rename('notes.txt', 'rooms/notes.txt')).toBeNull();
     expect(await rename('', '/cottage')).toBeNull();

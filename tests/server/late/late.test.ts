@@ -160,7 +160,8 @@ test('the dry fit of the shipped server comes late too, and stays while its room
     await client.change(room, `// a note\n${client.text(room)}`);
     const placeOf = (findings: readonly Diagnostic[]): Diagnostic => findings.find(({ code }) => code === piecesOverlap.name)!;
     const moved = await client.until(room, findings => isIt(findings) && isDimmed(placeOf(findings)));
-    expect(wordsAt(client.text(room), placeOf(moved).range)).toBe(wordsAt(piecesOverlap.wrong, placeOf(publicationsOf(room).find(({ diagnostics }) => isIt(diagnostics))!.diagnostics).range));
+    expect(wordsAt(client.text(room), placeOf(moved).range))
+        .toBe(wordsAt(piecesOverlap.wrong, placeOf(publicationsOf(room).find(({ diagnostics }) => isIt(diagnostics))!.diagnostics).range));
     await client.until(room, findings => isIt(findings) && !isDimmed(placeOf(findings)));
     for (const { diagnostics } of publicationsOf(room, from)) expect(diagnostics.filter(({ code }) => code === piecesOverlap.name).length).toBeGreaterThan(0);
     await client.change(room, piecesOverlap.right);

@@ -44,7 +44,8 @@ function asLine(path: string, name: string, { parseResult, textDocument }: Langi
     const text = textDocument.getText();
     const newLine = text.includes('\r\n') ? '\r\n' : '\n';
     const line = `from "${path}" use ${name}`;
-    const last = [...uses, ...editions].flatMap(({ $cstNode }) => $cstNode ?? []).reduce((end, node) => Math.max(end, node.offset + node.text.trimEnd().length), -1);
+    const last = [...uses, ...editions].flatMap(({ $cstNode }) => $cstNode ?? [])
+        .reduce((end, node) => Math.max(end, node.offset + node.text.trimEnd().length), -1);
     if (last < 0) return insert({ line: 0, character: 0 }, `${line}${newLine}`);
     const rest = /[^\r\n]*/.exec(text.slice(last))![0];      // a comment behind it stays where it is
     return insert(textDocument.positionAt(last + rest.length), `${newLine}${line}`);

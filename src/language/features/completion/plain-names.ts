@@ -21,7 +21,9 @@ export type NamesIn = (room: ast.Room) => NamesOfRoom | undefined;
 const WALLS: Readonly<Record<'north-south' | 'east-west', readonly string[]>> = { 'north-south': ['wall-north', 'wall-south'], 'east-west': ['wall-west', 'wall-east'] };
 
 /** What can be written where a name is wanted that need not be declared. Undefined where nothing is known of such names. */
-export function plainNames(property: ast.PropertyDecl | undefined, from: AstNode, namesIn: NamesIn, documents: LangiumDocuments): readonly Suggestion[] | undefined {
+export function plainNames(
+    property: ast.PropertyDecl | undefined, from: AstNode, namesIn: NamesIn, documents: LangiumDocuments,
+): readonly Suggestion[] | undefined {
     if (!property) return undefined;
     const names = (): NamesOfRoom | undefined => {
         const room = roomAt(from);

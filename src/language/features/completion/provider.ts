@@ -41,7 +41,8 @@ export class CofferCompletionProvider implements CompletionProvider {
         if (!ast.isFile(file)) return [];
         const line = textDocument.getText({ start: { line: position.line, character: 0 }, end: { line: position.line + 1, character: 0 } }).replace(/[\r\n]+$/, '');
         const before = line.slice(0, position.character);
-        const rangeTo = (start: number, end = position.character): Range => ({ start: { line: position.line, character: start }, end: { line: position.line, character: end } });
+        const rangeTo = (start: number, end = position.character): Range =>
+            ({ start: { line: position.line, character: start }, end: { line: position.line, character: end } });
         const show = (found: readonly Suggestion[], range: Range): CompletionItem[] => found.map((each, i) => this.item(each, i, range, /^[ \t]*/.exec(line)![0]));
 
         const allowed = /\/\/[ \t]*allow[ \t]+([\w-]*)$/.exec(before)?.[1];
@@ -53,7 +54,9 @@ export class CofferCompletionProvider implements CompletionProvider {
             return show(importPaths(document, this.services.shared), rangeTo(before.length - path.length, position.character + rest.length));
         }
         const quoted = /\s"([^"]*)$/.exec(before)?.[1];               // an inch mark stands behind a figure
-        const statement = statementAt(document as LangiumDocument<ast.File>, quoted === undefined ? offset : offset - quoted.length - 1, this.services.parser.Lexer);
+        const statement = statementAt(
+            document as LangiumDocument<ast.File>, quoted === undefined ? offset : offset - quoted.length - 1, this.services.parser.Lexer,
+        );
         const place = statement && placeOf(statement, this.services.surroundings);
         if (!place) return [];
         const found = new Suggestions(this.services, document, statement.from, position.line, this.knowledge.namesIn ?? (() => undefined)).for(place);

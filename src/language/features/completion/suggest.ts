@@ -121,7 +121,8 @@ export class Suggestions {
     private fits(node: AstNode, name: string | undefined, type: string | undefined): boolean {
         if (name === undefined || ast.isWordDecl(node)) return true;
         if (ast.isParam(node)) return typeText(node) === type;
-        if (ast.isLet(node)) return node.type ? oneLine(node.type) === type : !this.vocabulary.kind(name) || kindOfExpression(node.value, this.vocabulary)?.name === name;
+        if (ast.isLet(node)) return node.type ? oneLine(node.type) === type
+            : !this.vocabulary.kind(name) || kindOfExpression(node.value, this.vocabulary)?.name === name;
         if (ast.isFixture(node)) return name === 'Name' || this.vocabulary.kindOfFixture(node)?.name === name;
         return node.$type === name;
     }
@@ -135,7 +136,8 @@ export class Suggestions {
 
     /** What other files have, with the import it takes. */
     private elsewhere(kind: string, taken: ReadonlySet<string>): readonly Suggestion[] {
-        return importables(this.document, kind, taken, this.services.shared).map(({ name, node, path, edit }) => ({ ...this.named(name, node), last: true, importing: { path, edit } }));
+        return importables(this.document, kind, taken, this.services.shared)
+            .map(({ name, node, path, edit }) => ({ ...this.named(name, node), last: true, importing: { path, edit } }));
     }
 
     private arguments({ profile, given, wanted }: Extract<Place, { at: 'argument' }>): readonly Suggestion[] {
@@ -158,7 +160,10 @@ export class Suggestions {
 
     private named(label: string, node: AstNode): Suggestion {
         if (ast.isPropertyDecl(node)) {
-            return { label, kind: PICTURE.property, detail: typeText(node), about: node, snippet: new Skeleton(this.vocabulary).property(node), first: isRequired(node) };
+            return {
+                label, kind: PICTURE.property, detail: typeText(node), about: node, snippet: new Skeleton(this.vocabulary).property(node),
+                first: isRequired(node),
+            };
         }
         if (ast.isWordDecl(node)) return { label, kind: PICTURE.word, about: node.$container };
         if (ast.isParam(node)) return { label, kind: PICTURE.variable, detail: oneLine(node), about: node };
