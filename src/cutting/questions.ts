@@ -36,7 +36,8 @@ export function questionsOf(pieces: readonly Piece[], job: JobSettings, before: 
     return {
         first: planOf(first, unplaced),
         asked: drafts.map(({ posed, layouts }) => ({ problem: posed.problem, layouts })),
-        answered: (answers, { atOnce } = { atOnce: false }) => planOf(drafts.map((draft, i) => (answers.has(i) ? stockPlan(draft, job, answers.get(i), atOnce ? QUICK_LOOKS : LOOKS) : first[i]!)), unplaced),
+        answered: (answers, { atOnce } = { atOnce: false }) =>
+            planOf(drafts.map((draft, i) => (answers.has(i) ? stockPlan(draft, job, answers.get(i), atOnce ? QUICK_LOOKS : LOOKS) : first[i]!)), unplaced),
     };
 }
 

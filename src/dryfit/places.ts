@@ -19,7 +19,9 @@ export interface Plan { readonly ceiling: Ceiling; readonly places: readonly Pla
  */
 export function planOf(ceiling: Ceiling, takeOff: TakeOff): Plan {
     const step = ceiling.room.job.cutTo.value, pairs = new Pairs(ceiling);
-    const spots = [...pairs.all().flatMap(pair => spotOf(pair, pairs, ceiling, step)), ...ceiling.lines.flatMap(line => spacers(line, pairs, ceiling, takeOff))];
+    const spots = [
+        ...pairs.all().flatMap(pair => spotOf(pair, pairs, ceiling, step)), ...ceiling.lines.flatMap(line => spacers(line, pairs, ceiling, takeOff)),
+    ];
     return { ceiling, places: spots.flatMap(spot => placed(spot, ceiling.room.name, step)) };
 }
 

@@ -25,7 +25,8 @@ function lookedAt(file: FileContent, wanted: (ceiling: Ceiling) => boolean): Fin
     const { findings } = inspect(file);
     return file.rooms.flatMap(room => behindWall(room, () => {
         const { ceiling } = layoutOf(room);
-        return ceiling && wanted(ceiling) && !hasError(layoutOf(room), file, findings) ? runFitRules(file, layoutOf(room), takeOffOf(ceiling), dryFitOf(ceiling)) : [];
+        return ceiling && wanted(ceiling)
+            && !hasError(layoutOf(room), file, findings) ? runFitRules(file, layoutOf(room), takeOffOf(ceiling), dryFitOf(ceiling)) : [];
     }));
 }
 

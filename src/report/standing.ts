@@ -2,9 +2,10 @@ import { isSound, standingTogether, type Standing } from '../pipeline/standing.t
 import type { Cell } from '../text/csv.ts';
 import { printCsv } from '../text/csv.ts';
 import type { RoomPieces } from './house.ts';
-import { counted, wrap, type Paint } from './look.ts';
+import { wrap, type Paint } from './look.ts';
 import { cleanText } from '../text/clean-text.ts';
 import type { CsvText } from '../text/fit.ts';
+import { counted } from '../plain/words.ts';
 
 /** What stands over everything that may not be built from, bought or sold as it is. */
 export const NOT_AS_IT_STANDS = 'Not to be built from as it stands';

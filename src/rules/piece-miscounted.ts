@@ -50,7 +50,8 @@ export function countWords({ kind, id, count, alike, part, noRoom }: Miscount): 
 function sourceOf({ room, ceiling }: Layout, part: Part): Source {
     const profile = ceiling?.beams?.profile;
     const parts: Partial<Record<Part, { readonly at: Source } | undefined>> = {
-        blocking: profile?.blocking, spacer: profile?.spacers, side: profile?.sides, cleat: profile?.cleats, bottom: profile?.bottom, trim: profile?.trim, band: perimetersOf(room)[0],
+        blocking: profile?.blocking, spacer: profile?.spacers, side: profile?.sides, cleat: profile?.cleats, bottom: profile?.bottom, trim: profile?.trim,
+        band: perimetersOf(room)[0],
     };
     return (parts[part] ?? room.grid ?? room).at;
 }

@@ -41,7 +41,8 @@ function tell(kind: Met['kind'], strips: readonly [Strip, Strip], setting: Setti
         case 'splice': {
             const [{ part, of }] = strips, line = setting.ceiling.lines.findIndex(one => one.name === of);
             if (part !== 'bottom' && part !== 'band') return undefined;
-            const inRun = setting.pairs.of(part, of).map(({ exact }) => exact.strip), both = [...strips].sort((a, b) => inRun.indexOf(a) - inRun.indexOf(b)) as [Strip, Strip];
+            const inRun = setting.pairs.of(part, of).map(({ exact }) => exact.strip);
+            const both = [...strips].sort((a, b) => inRun.indexOf(a) - inRun.indexOf(b)) as [Strip, Strip];
             const nth = inRun.indexOf(both[0]), splices = line < 0 ? setting.ceiling.around[of as Side]!.splices : setting.ceiling.lines[line]!.splices;
             return joint(part === 'band' ? 'band-splice' : 'splice', `${line < 0 ? `${of} wall` : `line ${of}`}, ${splices[nth]?.place}`, [line < 0 ? 1000 + SIDES.indexOf(of as Side) : line, nth], both,
                 part === 'bottom' ? setting.beam(of)?.section.profile.bottom?.biscuits?.value : undefined);

@@ -66,7 +66,8 @@ function fewestByTrying(stops: readonly number[], most: number): number {
 
 describe('splices of a room', () => {
     const laid = (words: RoomWords) => layOut(exampleRoom({ through: 'east-west', ...words }));
-    const of = (words: RoomWords, name: string) => laid(words).ceiling?.lines.find(line => line.name === name)?.splices.map(splice => [printInches(splice.at), splice.place]);
+    const of = (words: RoomWords, name: string) =>
+        laid(words).ceiling?.lines.find(line => line.name === name)?.splices.map(splice => [printInches(splice.at), splice.place]);
 
     test('the band breaks on the center of a line too; north and south run full', () => {
         const { around } = laid({}).ceiling!;

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { columns, counted, wrap } from '../../src/report/look.ts';
+import { columns, wrap } from '../../src/report/look.ts';
 import { cleanText } from '../../src/text/clean-text.ts';
 import { runs } from '../support/full.ts';
+import { counted } from '../../src/plain/words.ts';
 
 describe('laying out text', () => {
     test('a paragraph breaks at spaces and never inside a length', () => {

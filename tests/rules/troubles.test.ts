@@ -27,7 +27,9 @@ const troubles: { [K in Trouble['kind']]: Extract<Trouble, { kind: K }>[] } = {
     'longer-than-the-board': [{ kind: 'longer-than-the-board', line: 'A', part: 'bottom', where: 'line A', length: inches(200), longest: inches(190), at: build.at() }],
 };
 
-const file: FileContent = { uri: build.at().uri, job: build.settings(), rates: NO_RATES, stocks: [], profiles: [], rooms: [], alternates: [], findings: [], allowances: [] };
+const file: FileContent = {
+    uri: build.at().uri, job: build.settings(), rates: NO_RATES, stocks: [], profiles: [], rooms: [], alternates: [], findings: [], allowances: [],
+};
 
 describe('troubles of a layout', () => {
     it.each(Object.values(troubles).flat())('$kind is said exactly once, by an error at its place', trouble => {

@@ -11,7 +11,10 @@ const parser = createFront().parser.LangiumParser as CofferParser;
 function told({ value, lexerErrors, parserErrors, lexerReport }: ParseResult): object {
     const nodes = AstUtils.streamAst(value).toArray();
     const number = new Map(nodes.map((node, i) => [node, i]));
-    return { lexerErrors, parserErrors, lexerReport, nodes: nodes.map(node => said(node, number)), words: wordsIn(value.$cstNode!).map(each => [each.text, each.offset, each.end, each.hidden, each.range, each.grammarSource?.$type, isLeafCstNode(each) && each.tokenType.name, number.get(each.astNode), each.container?.offset]) };
+    return { lexerErrors, parserErrors, lexerReport, nodes: nodes.map(node => said(node, number)), words: wordsIn(value.$cstNode!).map(each => [
+        each.text, each.offset, each.end, each.hidden, each.range, each.grammarSource?.$type, isLeafCstNode(each) && each.tokenType.name,
+        number.get(each.astNode), each.container?.offset,
+    ]) };
 }
 
 function said(node: AstNode, number: ReadonlyMap<AstNode, number>): unknown {
@@ -35,5 +38,7 @@ test('a copy of the built-in library is what the parser makes of it, and is nobo
     expect(told(one)).toEqual(told(parsed));
     const nodes = new Set<object>([...AstUtils.streamAst(one.value), ...wordsIn(one.value.$cstNode!)]);
     expect([...AstUtils.streamAst(other.value), ...wordsIn(other.value.$cstNode!)].filter(each => nodes.has(each))).toEqual([]);
-    for (const each of wordsIn(one.value.$cstNode!)) expect([each.root === one.value.$cstNode, nodes.has(each.astNode), each.container === undefined || nodes.has(each.container)]).toEqual([true, true, true]);
+    for (const each of wordsIn(one.value.$cstNode!)) expect([
+        each.root === one.value.$cstNode, nodes.has(each.astNode), each.container === undefined || nodes.has(each.container),
+    ]).toEqual([true, true, true]);
 });

@@ -111,7 +111,8 @@ describe('any of them, round any room', () => {
     test('bands, sides, bottoms and coffers cover the room exactly', () => {
         fc.assert(fc.property(rooms, words => {
             const { pieces, ceiling } = built(words);
-            const shoelace = (points: readonly { x: number; y: number }[]): number => Math.abs(points.reduce((sum, { x, y }, i) => sum + x * points[(i + 1) % points.length]!.y - points[(i + 1) % points.length]!.x * y, 0)) / 2;
+            const shoelace = (points: readonly { x: number; y: number }[]): number =>
+                Math.abs(points.reduce((sum, { x, y }, i) => sum + x * points[(i + 1) % points.length]!.y - points[(i + 1) % points.length]!.x * y, 0)) / 2;
             const seen = pieces.filter(({ part }) => part === 'band' || part === 'side' || part === 'bottom').reduce((sum, { corners }) => sum + shoelace(corners), 0);
             const open = ceiling.coffers.reduce((sum, { west, east, north, south }) => sum + (east - west) * (south - north), 0);
             expect(seen + open).toBe(ceiling.width * ceiling.length);

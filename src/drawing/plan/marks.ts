@@ -65,7 +65,10 @@ export function spliceMarks(ceiling: Ceiling, view: PlanView): Group | null {
         const own = ceiling.around[side];
         for (const { at } of own?.splices ?? []) {
             const off = (own!.kind === 'band' ? own!.thickness : own!.width).ticks / 2;
-            strokes.push(...stroke(({ north: [toX(view, at), toY(view, off)], south: [toX(view, at), toY(view, ceiling.length - off)], west: [toX(view, off), toY(view, at)], east: [toX(view, ceiling.width - off), toY(view, at)] } as const)[side]));
+            strokes.push(...stroke(({
+                north: [toX(view, at), toY(view, off)], south: [toX(view, at), toY(view, ceiling.length - off)], west: [toX(view, off), toY(view, at)],
+                east: [toX(view, ceiling.width - off), toY(view, at)],
+            } as const)[side]));
         }
     }
     return strokes.length === 0 ? null : group('splices', { title: 'Splices' }, strokes);

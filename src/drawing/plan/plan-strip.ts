@@ -13,7 +13,9 @@ import { symbol, type PlacedFixture } from './fixtures.ts';
 import { stroke } from './marks.ts';
 
 /** Key, notes, counts, fixtures and cautions of the plan's sheet. */
-export function planStrip(ceiling: Ceiling, takeOff: TakeOff, sections: readonly (SectionOfLines & { readonly sheet: string })[], fixtures: readonly PlacedFixture[], hidden: boolean): readonly StripBlock[] {
+export function planStrip(
+    ceiling: Ceiling, takeOff: TakeOff, sections: readonly (SectionOfLines & { readonly sheet: string })[], fixtures: readonly PlacedFixture[], hidden: boolean,
+): readonly StripBlock[] {
     const show = ceiling.room.job.show.value;
     return [
         { id: 'key', heading: 'KEY', rows: keyRows(ceiling, takeOff, fixtures, hidden) },
@@ -113,7 +115,8 @@ const COUNTED: readonly (readonly [Part, string])[] = [
 ];
 
 function countRows(takeOff: TakeOff): readonly StripRow[] {
-    const counts = COUNTED.map(([part, words]) => [words, takeOff.pieces.filter(piece => piece.part === part).length] as const).filter(([, count]) => count > 0);
+    const counts = COUNTED.map(([part, words]) => [words, takeOff.pieces.filter(piece => piece.part === part).length] as const)
+        .filter(([, count]) => count > 0);
     if (counts.length === 0) return [];
     return [
         ...inTwoColumns(counts.map(([left, count]): StripRow => ({ kind: 'pair', left, right: String(count) }))),

@@ -64,7 +64,8 @@ export interface PlanLayers {
 
 function drawing(layers: PlanLayers): readonly Item[] {
     return [
-        layers.walls, ...layers.pieces, ...layers.lines, ...layers.coffers, ...layers.lengths, ...layers.fixtures, ...layers.splices, ...layers.marks, ...layers.dimensions,
+        layers.walls, ...layers.pieces, ...layers.lines, ...layers.coffers, ...layers.lengths, ...layers.fixtures, ...layers.splices, ...layers.marks,
+        ...layers.dimensions,
     ];
 }
 

@@ -33,7 +33,10 @@ function checkCurrency(stock: Stock, job: JobSettings, at: Source, raise: Raise)
     });
 }
 
-/** Rates in another money than the job's, where the job says its own. Said at the job, or at the room that stands under other rates than it: rates may serve other houses as well. */
+/**
+ * Rates in another money than the job's, where the job says its own. Said at the job, or at the room that stands under other rates than it:
+ * rates may serve other houses as well.
+ */
 export function checkRates({ labor, bid }: Rates, job: JobSettings, at: Source, raise: Raise): void {
     if (!job.currency.said) return;
     const sums = [labor.rate, bid.delivery, bid.minimum, ...bid.allowances, ...Object.values(bid.supplies)];

@@ -74,7 +74,8 @@ function jobFindings(document: LangiumDocument, file: ast.File): Finding[] {
 /** Rates that are said in very many files of one folder are not all read. */
 function ratesFindings(document: LangiumDocument, file: ast.File): Finding[] {
     const { labor, bids } = servicesOf(document).shared.workspace.Jobs.beside(document);
-    const unread = (nodes: readonly AstNode[], read: readonly AstNode[], keyword: string): Finding[] => read.length < MOST_IN_FOLDER ? [] : nodes.filter(node => !read.includes(node)).map(node =>
+    const unread = (nodes: readonly AstNode[], read: readonly AstNode[], keyword: string): Finding[] =>
+        read.length < MOST_IN_FOLDER ? [] : nodes.filter(node => !read.includes(node)).map(node =>
         finding('declared-twice', sourceOfKeyword(node, keyword), `This folder has more than ${MOST_IN_FOLDER} ${keyword} blocks, and this is not among the first ${MOST_IN_FOLDER}: it is not read. Say the rates in one file, or in folders of their own.`));
     return [...unread(file.items.filter(ast.isLabor), labor, 'labor'), ...unread(file.items.filter(ast.isBid), bids, 'bid')];
 }

@@ -10,13 +10,14 @@ import type { Piece } from '../../takeoff/model.ts';
 import { titleOf, type HousePlan } from '../house.ts';
 import { countText, sizeText, there } from './there.ts';
 import { markOf, marksText } from '../marks.ts';
-import { columns, counted, wrap, type Files, type Paint } from '../look.ts';
+import { columns, wrap, type Files, type Paint } from '../look.ts';
 import { spareText } from '../spare.ts';
 import { cleanText } from '../../text/clean-text.ts';
 import { standingText } from '../standing.ts';
 import { stockNames } from '../../job/stock-names.ts';
 import type { TerminalText } from '../../text/fit.ts';
 import { terminalParagraphs } from '../../text/terminal.ts';
+import { counted } from '../../plain/words.ts';
 
 const WIDTH = 100;
 

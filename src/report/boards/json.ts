@@ -6,7 +6,7 @@ import type { Show } from '../../quantity/print-length.ts';
 import { roundDown } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { lengthJson, moneyJson, type LengthJson } from '../amounts-json.ts';
-import { houseRooms } from '../house-json.ts';
+import { houseHead } from '../house-json.ts';
 import type { HousePlan } from '../house.ts';
 import type { Files } from '../look.ts';
 import { sourceJson } from '../place-json.ts';
@@ -30,8 +30,7 @@ export function jsonBoards(plans: readonly HousePlan[], files: Files): JsonText 
             const step = house.job.cutTo.value;
             const { value: show } = house.job.show;
             return {
-                job: house.job.title?.value ?? null,
-                rooms: houseRooms(house.rooms),
+                ...houseHead(house),
                 kerf: length(house.job.kerf.value),
                 endTrim: length(house.job.endTrim.value),
                 shortestOffcut: length(house.job.shortestOffcut.value),

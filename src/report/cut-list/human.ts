@@ -6,7 +6,7 @@ import type { Consumable, Piece } from '../../takeoff/model.ts';
 import { tapingOf } from '../../sawing/tape.ts';
 import { cautionsFor } from '../cautions.ts';
 import { titleOf, type House } from '../house.ts';
-import { columns, counted, wrap, type Paint } from '../look.ts';
+import { columns, wrap, type Paint } from '../look.ts';
 import { cleanText } from '../../text/clean-text.ts';
 import { marksText, placeMarkOf } from '../marks.ts';
 import { standingText } from '../standing.ts';
@@ -14,6 +14,7 @@ import { batchesOf, endsText, type Batch, type StockBatches } from './group.ts';
 import { stockNames } from '../../job/stock-names.ts';
 import type { TerminalText } from '../../text/fit.ts';
 import { terminalParagraphs } from '../../text/terminal.ts';
+import { counted } from '../../plain/words.ts';
 
 const WIDTH = 100;
 

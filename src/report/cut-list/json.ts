@@ -8,6 +8,7 @@ import type { House } from '../house.ts';
 import type { Files } from '../look.ts';
 import { sourceJson } from '../place-json.ts';
 import { printJson } from '../../text/json.ts';
+import { roomHead } from '../house-json.ts';
 import { standingOfRooms } from '../standing.ts';
 import { standingJson } from '../standing-json.ts';
 import type { CutListJson } from './shape.ts';
@@ -22,14 +23,8 @@ export function jsonCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], fil
         version: 1,
         kind: 'cofferwright.cut-list',
         standing: standingJson(standingOfRooms(rooms)),
-        rooms: rooms.map(({ room, job, takeOff, standing }) => ({
-            name: room.name,
-            title: room.title ?? null,
-            job: job.title?.value ?? null,
-            source: sourceJson(room.at, files),
-            laidOut: takeOff !== undefined,
-            errors: standing.errors.length,
-            cutTo: lengthJson(job.cutTo.value, job.cutTo.value, job.show.value),
+        rooms: rooms.map(one => ({
+            ...roomHead(one, one.takeOff !== undefined, one.job, files), cutTo: lengthJson(one.job.cutTo.value, one.job.cutTo.value, one.job.show.value),
         })),
         pieces: taken.flatMap(({ takeOff, job }) => takeOff.pieces.map(piece => pieceJson(piece, nameOf(piece.stock), job, files))),
         joints: taken.flatMap(({ takeOff }) => takeOff.joints.map(joint => ({ room: takeOff.room, ...joint }))),

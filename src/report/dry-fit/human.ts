@@ -1,10 +1,11 @@
 import { titleOf } from '../house.ts';
-import { counted, wrap, type Paint } from '../look.ts';
+import { wrap, type Paint } from '../look.ts';
 import { cleanText } from '../../text/clean-text.ts';
 import { standingNotice, standingOfRooms } from '../standing.ts';
 import { closes, faultWords, SHOWS, type RoomFit } from './words.ts';
 import type { TerminalText } from '../../text/fit.ts';
 import { terminalLines } from '../../text/terminal.ts';
+import { counted } from '../../plain/words.ts';
 
 const WIDTH = 100;
 

@@ -4,6 +4,7 @@ import { printLength } from '../../quantity/print-length.ts';
 import type { Files } from '../look.ts';
 import { sourceJson } from '../place-json.ts';
 import { printJson } from '../../text/json.ts';
+import { roomHead } from '../house-json.ts';
 import { standingOfRooms } from '../standing.ts';
 import { standingJson } from '../standing-json.ts';
 import type { ClashJson, DryFitJson, FaultJson } from './shape.ts';
@@ -17,12 +18,7 @@ export function jsonDryFit(rooms: readonly RoomFit[], files: Files): JsonText {
         kind: 'cofferwright.dry-fit',
         standing: standingJson(standingOfRooms(rooms)),
         rooms: rooms.map(one => ({
-            name: one.room.name,
-            title: one.room.title ?? null,
-            job: one.job.title?.value ?? null,
-            source: sourceJson(one.room.at, files),
-            laidOut: one.fit !== undefined,
-            errors: one.standing.errors.length,
+            ...roomHead(one, one.fit !== undefined, one.job, files),
             closes: closes(one),
             looked: one.fit?.looked ?? null,
             faults: one.fit?.faults.map(fault => faultJson(fault, one.job, files)) ?? [],

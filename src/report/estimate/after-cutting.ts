@@ -1,7 +1,7 @@
 import type { AfterCutting } from '../../cutting/after-cutting.ts';
 import type { Money } from '../../cutting/model.ts';
 import { printMoney } from '../../quantity/money.ts';
-import { counted } from '../look.ts';
+import { counted } from '../../plain/words.ts';
 import { differenceText } from './words.ts';
 
 /** What a price does not hold once something is cut: it stays that of the whole job as if nothing were. */

@@ -4,7 +4,7 @@ import { PHASES, type Estimate } from '../../estimate/model.ts';
 import { printMoney } from '../../quantity/money.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
 import { Rational } from '../../quantity/rational.ts';
-import { columns, counted, wrap, type Paint } from '../look.ts';
+import { columns, wrap, type Paint } from '../look.ts';
 import { cleanText } from '../../text/clean-text.ts';
 import { titleOf } from '../house.ts';
 import { spareText } from '../spare.ts';
@@ -16,6 +16,7 @@ import { basisText, daysText, differenceText, hoursText, placeText, shareText } 
 import { stockNames } from '../../job/stock-names.ts';
 import type { TerminalText } from '../../text/fit.ts';
 import { terminalParagraphs } from '../../text/terminal.ts';
+import { counted } from '../../plain/words.ts';
 
 const WIDTH = 100;
 

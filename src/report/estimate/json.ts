@@ -9,6 +9,7 @@ import { sourceJson } from '../place-json.ts';
 import { printJson } from '../../text/json.ts';
 import { standingOfRooms } from '../standing.ts';
 import { standingJson, toldJson } from '../standing-json.ts';
+import { jobJson } from '../house-json.ts';
 import type { HousePrice } from './house.ts';
 import type { EstimateJson, EstimatesJson, NumberJson } from './shape.ts';
 import { basisText, shareText } from './words.ts';
@@ -21,7 +22,7 @@ export function jsonEstimate(prices: readonly HousePrice[], files: Files): JsonT
         kind: 'cofferwright.estimate',
         standing: standingJson(standingOfRooms(prices.flatMap(({ house }) => house.rooms))),
         houses: prices.map(({ house: { job }, priced, alternates, after }) => ({
-            job: job.title?.value ?? null,
+            job: jobJson(job),
             leftOut: priced.left,
             estimate: estimateJson(priced.estimate, job, files),
             after: after ? { ...after, bought: after.bought.map(moneyJson), toBuy: after.toBuy.map(moneyJson), together: after.together.map(moneyJson), planned: after.planned.map(moneyJson) } : null,

@@ -1,10 +1,11 @@
 import type { Finding, Severity } from '../../findings/finding.ts';
 import type { Source } from '../../provenance/source.ts';
-import { counted, wrap, type Files, type Paint } from '../look.ts';
+import { wrap, type Files, type Paint } from '../look.ts';
 import { cleanText } from '../../text/clean-text.ts';
 import { codeFrame, linesOf } from './code-frame.ts';
 import type { TerminalText } from '../../text/fit.ts';
 import { terminalLines, terminalParagraphs } from '../../text/terminal.ts';
+import { counted } from '../../plain/words.ts';
 
 const WIDTH = 100;
 /** Nobody reads more than so many; whoever works through them with a program takes another format. */

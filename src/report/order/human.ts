@@ -2,7 +2,7 @@ import { printMoney } from '../../quantity/money.ts';
 import type { Stock } from '../../job/model.ts';
 import { sizeText } from '../boards/there.ts';
 import { titleOf, type HousePlan } from '../house.ts';
-import { columns, counted, wrap, type Paint } from '../look.ts';
+import { columns, wrap, type Paint } from '../look.ts';
 import { spareText } from '../spare.ts';
 import { cleanText } from '../../text/clean-text.ts';
 import { standingText } from '../standing.ts';
@@ -10,6 +10,7 @@ import { feetText, ordersOf, type Order } from './lines.ts';
 import { stockNames } from '../../job/stock-names.ts';
 import type { TerminalText } from '../../text/fit.ts';
 import { terminalLines } from '../../text/terminal.ts';
+import { counted } from '../../plain/words.ts';
 
 const WIDTH = 100;
 

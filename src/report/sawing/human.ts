@@ -3,7 +3,7 @@ import { roundDown } from '../../quantity/round.ts';
 import { tapingOf, tapingWords, type LaidBoard, type LaidStrip, type SawOrder, type SetUps, type Step } from '../../sawing/index.ts';
 import type { Piece } from '../../takeoff/model.ts';
 import { titleOf } from '../house.ts';
-import { columns, counted, wrap, type Paint } from '../look.ts';
+import { columns, wrap, type Paint } from '../look.ts';
 import { cleanText } from '../../text/clean-text.ts';
 import { standingText } from '../standing.ts';
 import { countedParts, HOW_TO_MITER, namesIn, STAGES, stepWords } from './step-words.ts';
@@ -11,6 +11,7 @@ import type { HouseSaw } from './house-saw.ts';
 import { stockNames } from '../../job/stock-names.ts';
 import type { TerminalText } from '../../text/fit.ts';
 import { terminalParagraphs } from '../../text/terminal.ts';
+import { counted } from '../../plain/words.ts';
 
 const WIDTH = 100;
 

@@ -5,7 +5,7 @@ import { tapingOf, type BoardRef, type LaidBoard, type LaidStrip, type SawOrder,
 import type { Piece } from '../../takeoff/model.ts';
 import { lengthJson, type LengthJson } from '../amounts-json.ts';
 import { printJson } from '../../text/json.ts';
-import { houseRooms } from '../house-json.ts';
+import { houseHead } from '../house-json.ts';
 import { standingOfRooms } from '../standing.ts';
 import { standingJson } from '../standing-json.ts';
 import type { HouseSaw } from './house-saw.ts';
@@ -22,8 +22,7 @@ export function jsonSaw(houses: readonly HouseSaw[]): JsonText {
         kind: 'cofferwright.saw',
         standing: standingJson(standingOfRooms(houses.flatMap(({ house }) => house.rooms))),
         houses: houses.map(({ house, order }) => ({
-            job: house.job.title?.value ?? null,
-            rooms: houseRooms(house.rooms),
+            ...houseHead(house),
             meant: 'by setting',
             setUps: order.setUps,
             steps: order.steps.map(step => stepJson(step, order)),
