@@ -20,7 +20,7 @@ export function summed(...parts: readonly (readonly [Derived | undefined, number
     for (const [part, count] of parts) {
         if (!part) return undefined;
         sum = plus(sum, times(part, count));
-        for (const t of part.why.terms) terms.push(term(t.what, t.times * count, t.ticks, t.at));
+        for (const t of part.why.terms) terms.push(term(t.what, t.times * count, t.ticks, t.at, t.mark));
     }
     return { ...sum, why: { terms: gathered(terms) } };
 }
@@ -31,7 +31,7 @@ export function gathered(terms: readonly WhyTerm[]): WhyTerm[] {
     for (const t of terms) {
         const same = kept.findIndex(k => k.what === t.what && k.ticks === t.ticks);
         if (same < 0) kept.push(t);
-        else kept[same] = term(t.what, kept[same]!.times + t.times, t.ticks, kept[same]!.at);
+        else kept[same] = term(t.what, kept[same]!.times + t.times, t.ticks, kept[same]!.at, kept[same]!.mark);
     }
     return kept.filter(t => t.times !== 0 && t.ticks !== 0);
 }

@@ -57,7 +57,7 @@ export function sectionOf(profile: Profile, heldDown: Given<Measure> | undefined
 /** What each side's rabbet is wide, of a bottom that is let into them; undefined where there is none for it. */
 function rabbetsFor({ sides, bottom }: Profile): Derived | undefined {
     const rabbet = bottom?.place.value === 'in-rabbets' ? sides?.rabbet : undefined;
-    return rabbet?.value.edge === 'lower-back' ? fromWords('rabbet', rabbet.value.width, rabbet.value.widthAt) : undefined;
+    return rabbet?.value.edge === 'lower' && rabbet.value.face === 'back' ? fromWords('rabbet', rabbet.value.width, rabbet.value.widthAt) : undefined;
 }
 
 /** A box is made at the bench round its spacers; where it has none, round its bottom, with the least play that it is to have. */

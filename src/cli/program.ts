@@ -83,7 +83,7 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
         .addOption(rooms).action(act<FitOptions>(dryFit));
     withBoards('saw', 'the boards in the order of the saw: fences, stops, miters, machining; every cut mark')
         .option('--sheets <folder>', 'draw the boards as they lie at the saw instead, to be printed', filled).addOption(force).action(act<SawOptions>(saw));
-    withFiles('labels', 'a label for every piece, in the order of the saw, as SVG and HTML to be printed').addOption(rooms).addOption(quick)
+    withFiles('labels', 'a label for every piece, and one for each bundle of spacers cut alike, in the order of the saw, as SVG and HTML to be printed').addOption(rooms).addOption(quick)
         .option('--out <folder>', 'where they go', filled, 'labels').addOption(force).addOption(new Option('--paper <paper>', 'letter, or A4 where the job is in millimeters, unless said').choices(LABEL_PAPERS))
         .action(act<LabelOptions>(labels));
     withFiles('estimate', 'what the job costs and is sold for, with every alternate beside it').addOption(lists).addOption(rooms)

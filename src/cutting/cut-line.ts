@@ -71,5 +71,6 @@ export function onHandLines(pieces: readonly { readonly count: number; readonly 
 }
 
 function exactLength(ticks: Ticks, show: Show): string | undefined {
-    return [printLength(ticks, show), printLength(ticks, show === 'millimeters' ? 'feet-inches' : 'millimeters')].find(text => !text.startsWith('~'));
+    const text = printLength(ticks, show);
+    return text.startsWith('~') ? undefined : text;
 }

@@ -41,7 +41,7 @@ function boardOfBeam(part: Strip['part'], section: WholeSection, { width }: { re
             const rabbet = profile.sides?.rabbet?.value;
             return profile.sides?.stock && {
                 part, centered: false, across: sideThickness.ticks, high: sideHeight.ticks, down: { top: heldDown.value.ticks },
-                ...rabbet && { rabbet: { width: rabbet.width.ticks, height: rabbet.height.ticks, edge: rabbet.edge } },
+                ...rabbet && { rabbet: { width: rabbet.width.ticks, height: rabbet.height.ticks, edge: rabbet.edge, face: rabbet.face } },
             };
         }
         case 'cleat': case 'wall-cleat':

@@ -44,7 +44,7 @@ function miters(piece: Piece, { form, seat }: Pick<Place, 'form' | 'seat'>): Cau
 
 function rabbets(piece: Piece, wanted: Place['form']['rabbet']): Cause[] {
     const is = rabbetOf(piece);
-    if (!is || !wanted || is.edge !== wanted.edge) return is || wanted ? [{ what: 'rabbet' }] : [];
+    if (!is || !wanted || is.edge !== wanted.edge || is.face !== wanted.face) return is || wanted ? [{ what: 'rabbet' }] : [];
     return [
         ...is.width === wanted.width ? [] : [{ what: 'rabbet width' as const, is: is.width, wanted: wanted.width }],
         ...is.height === wanted.height ? [] : [{ what: 'rabbet height' as const, is: is.height, wanted: wanted.height }],

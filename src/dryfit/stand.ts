@@ -31,7 +31,7 @@ export interface Form {
     readonly along: Ticks; readonly across: Ticks; readonly high: Ticks;
     /** What the ends take off the face at the first and the last end; negative where the face is longer. */
     readonly off: readonly [Ticks, Ticks];
-    readonly rabbet?: { readonly width: Ticks; readonly height: Ticks; readonly edge: Rabbet['edge'] };
+    readonly rabbet?: { readonly width: Ticks; readonly height: Ticks; readonly edge: Rabbet['edge']; readonly face: Rabbet['face'] };
 }
 
 /** The piece in its place: one prism, or two where a rabbet takes a corner out of it. Empty where nothing is left of it. */
@@ -39,10 +39,10 @@ export function prismsOf(form: Form, seat: Seat): Prism[] {
     const { along, across, high, rabbet } = form;
     const top = Math.round('top' in seat.down ? seat.down.top : seat.down.foot - high), foot = top + high;
     if (!rabbet) return slice(form, seat, [0, across], [top, foot]);
-    const { width, height, edge } = rabbet;
+    const { width, height, edge, face } = rabbet;
     // the full thickness on one side of the rabbet's height, what the rabbet leaves on the other
-    const rest: [Ticks, Ticks] = edge.endsWith('back') ? [width, across] : [0, across - width];
-    const [full, beside]: [Ticks, Ticks][] = edge.startsWith('lower') ? [[top, foot - height], [foot - height, foot]] : [[top + height, foot], [top, top + height]];
+    const rest: [Ticks, Ticks] = face === 'back' ? [width, across] : [0, across - width];
+    const [full, beside]: [Ticks, Ticks][] = edge === 'lower' ? [[top, foot - height], [foot - height, foot]] : [[top + height, foot], [top, top + height]];
     return along > 0 ? [...slice(form, seat, [0, across], full!), ...slice(form, seat, rest, beside!)] : [];
 }
 
@@ -76,7 +76,7 @@ export function formOf(piece: Piece, seat: Seat): Form {
 
 export function rabbetOf({ work }: Piece): Form['rabbet'] {
     const rabbet = work.find(one => one.kind === 'rabbet');
-    return rabbet?.kind === 'rabbet' ? { width: rabbet.width, height: rabbet.height, edge: rabbet.edge } : undefined;
+    return rabbet?.kind === 'rabbet' ? { width: rabbet.width, height: rabbet.height, edge: rabbet.edge, face: rabbet.face } : undefined;
 }
 
 /**
@@ -87,7 +87,7 @@ export function endsAsHung({ ends, hand, ...piece }: Piece, { looks, centered }:
     const mitered = ends.findIndex(end => end.cut === 'miter');
     if (hand === null || mitered < 0 || ends.every(end => end.cut === 'miter') || centered) return ends;
     const edge = piece.work.find(one => one.kind === 'rabbet');
-    const upsideDown = edge?.kind === 'rabbet' && edge.edge.startsWith('upper');
+    const upsideDown = edge?.kind === 'rabbet' && edge.edge === 'upper';
     // who stands to the right of the way, and looks at the face, has the first end on the left
     const leftIsFirst = looks > 0;
     const atFirst = ((hand === 'left') === leftIsFirst) !== upsideDown;

@@ -3,7 +3,7 @@ import type { Profile } from '../job/model.ts';
 import type { Labor, TimedByCount, TimedByLength } from '../job/rates.ts';
 import type { Given } from '../provenance/source.ts';
 import { roundMoney } from '../quantity/money.ts';
-import { printLength } from '../quantity/print-length.ts';
+import { printRun } from '../quantity/print-length.ts';
 import { Rational } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Joint, Part, Piece, TakeOff } from '../takeoff/model.ts';
@@ -109,7 +109,7 @@ class Book {
 
     private long(room: string, part: TimedByLength, phase: Phase, word: string, what: string, ticks: Ticks, show: 'feet-inches' | 'millimeters'): Rational | undefined {
         const rate = this.labor.byLength[part];
-        if (!rate) { this.lacks(`labor.${word}`, `${printLength(ticks, show)} of ${what}`, room); return undefined; }
+        if (!rate) { this.lacks(`labor.${word}`, `${printRun(ticks, show)} of ${what}`, room); return undefined; }
         this.write(room, phase, what, rate, { by: 'length', ticks, perTick: rate.value });
         return rate.value;
     }

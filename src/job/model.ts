@@ -153,7 +153,9 @@ export interface Sides extends PartBase {
 }
 export interface Rabbet {
     readonly width: Measure; readonly height: Measure;
-    readonly edge: 'lower-back' | 'lower-front' | 'upper-back' | 'upper-front';
+    /** Which long edge of the side, as it hangs, and which of its faces it is cut into: the hidden back or the front, which shows. */
+    readonly edge: 'lower' | 'upper';
+    readonly face: 'back' | 'front';
     readonly widthAt: Source; readonly heightAt: Source;
 }
 /** `length` is the nail's, `every` its spacing along the part; diameter by gauge from the published table. */

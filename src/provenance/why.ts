@@ -3,7 +3,7 @@ import type { Source } from './source.ts';
 
 /**
  * Why a length is what it is: a sum in words, such as
- * "coffer 4' 1 3/8" + 2 x side 3/4" = 4' 2 7/8"". `why-text.ts` writes it out.
+ * "coffer 4' 1 3/8" + 2 x side 3/4" = 4' 2 7/8"". `why-text.ts` writes it out, as the tape reads it.
  * Invariant, held by tests: the terms add up to the length they explain, exactly.
  */
 export interface Why { readonly terms: readonly WhyTerm[] }
@@ -14,13 +14,15 @@ export interface WhyTerm {
     /** How often it counts; negative where it is taken off. */
     readonly times: number;
     readonly ticks: Ticks;
+    /** What the tape reads for it, where it is worked out and not said: a coffer, at the size it is cut to. */
+    readonly mark?: Ticks;
     /** The words in the text that this term comes from, where there are any. */
     readonly at?: Source;
 }
 
 /** One term of the sum; `times` is negative where it is taken off. */
-export function term(what: string, times: number, ticks: Ticks, at?: Source): WhyTerm {
-    return at ? { what, times, ticks, at } : { what, times, ticks };
+export function term(what: string, times: number, ticks: Ticks, at?: Source, mark?: Ticks): WhyTerm {
+    return { what, times, ticks, ...mark !== undefined && { mark }, ...at && { at } };
 }
 
 /** What the terms come to, in ticks: the length they explain. */

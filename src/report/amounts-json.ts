@@ -15,9 +15,9 @@ export type FromOne = number;
 export interface LengthJson {
     /** Exact: 1 tick is 1/16256 in and 1/640 mm. */
     readonly ticks: Ticks;
-    /** In ticks: a piece or an offcut rounded down to the job's cut-to, all else as it is. */
+    /** In ticks: a piece or an offcut rounded down to the job's cut-to, a reading of the tape at the saw to its nearest mark, all else as it is. */
     readonly cut: Ticks;
-    /** The rounded length as it is read, in the job's units: 4' 2 7/8" or 1292.5 mm. */
+    /** The rounded length as it is read, in the job's units: 4' 2 7/8" or 1292.5 mm; 19 mm also in a job in inches. */
     readonly text: string;
 }
 

@@ -50,10 +50,10 @@ that it wants. Such sides meet in miters, since one that runs past would stand i
                     fixes: sides.past?.said ? [] : replacing(sides.corners, 'mitered', 'Miter the corners'),
                 });
             }
-            if (!rabbet || rabbet.value.edge !== 'lower-back') {
+            if (!rabbet || rabbet.value.edge !== 'lower' || rabbet.value.face !== 'back') {
                 if (!rabbet && letIn) return;                                                   // its thickness is not known
                 report({
-                    ...wordsOf(bottom.place), related: rabbet ? [{ at: rabbet.at, message: `this rabbet is on the ${rabbet.value.edge.replace('-', ' ')} edge` }] : [],
+                    ...wordsOf(bottom.place), related: rabbet ? [{ at: rabbet.at, message: `this rabbet is on the ${rabbet.value.edge} ${rabbet.value.face} edge` }] : [],
                     message: `The bottom is let into rabbets, and the sides have none along their lower back edge. Say how far: \`in-rabbets let-in 1/4"\`${rabbet ? ', with no other rabbet' : ''}.`,
                 });
                 return;

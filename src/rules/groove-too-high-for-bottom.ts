@@ -44,7 +44,7 @@ beam. That is an **error**. A bearing under 3/8" is a **warning**: the least gap
             const rabbet = sides?.rabbet;
             const stock = bottom?.stock;
             const thickness = stock?.value.thickness?.value.ticks;
-            if (!rabbet || rabbet.value.edge !== 'lower-back' || !bottom || bottom.place.value !== 'between-sides' || !stock || thickness === undefined) return;
+            if (!rabbet || rabbet.value.edge !== 'lower' || rabbet.value.face !== 'back' || !bottom || bottom.place.value !== 'between-sides' || !stock || thickness === undefined) return;
             const { height, heightAt } = rabbet.value;
             const ease = bottom.ease?.value ?? 0;
             const bearing = thickness - ease - height.ticks;

@@ -54,7 +54,7 @@ function differenceOf(mine: Profile, theirs: Profile, size: Sizes): string | und
     if (!a && !b) return undefined;
     if (!a || !b) return 'the groove of one ends in a corner where the other has none.';
     const [wide, high] = [Math.abs(a.width.ticks - b.width.ticks), Math.abs(a.height.ticks - b.height.ticks)];
-    if (wide === 0 && high === 0) return a.edge === b.edge ? undefined : 'one groove is in the back of the side and the other in its face.';
+    if (wide === 0 && high === 0) return a.face === b.face ? undefined : 'one groove is in the back of the side and the other in its face.';
     const miss = wide > 0 ? `the grooves miss by ${size(wide)} in the corner` : `the grooves differ by ${size(high)} in height in the corner`;
     return `${miss}, ${size(a.width.ticks)} x ${size(a.height.ticks)} against ${size(b.width.ticks)} x ${size(b.height.ticks)}.`;
 }

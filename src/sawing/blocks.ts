@@ -25,7 +25,7 @@ export function blocksOf(boards: readonly LaidBoard[], kerf: Ticks): Block[] {
         ...each(gaugingBottoms(pieces), p => [p.stock.key]).map(([p]) => block('cleat gauge', p!.stock, 2, GAUGE_LENGTH, 'cleats, held between them and the lower edge of the side', GAUGE_WIDTH)),
         ...each(pieces.flatMap(p => p.ends.filter(isMiter).map(end => ({ stock: p.stock, width: p.width, degrees: end.degrees }))), m => [m.degrees])
             .map(([m]) => block('miter test', m!.stock, 2, TEST_LENGTH, `${degreesText(m!.degrees)} pair`, m!.width)),
-        ...each(pieces.flatMap(p => p.work.flatMap(w => (w.kind === 'rabbet' ? [{ stock: p.stock, width: p.width, rabbet: w }] : []))), r => [r.rabbet.width, r.rabbet.height, r.rabbet.edge])
+        ...each(pieces.flatMap(p => p.work.flatMap(w => (w.kind === 'rabbet' ? [{ stock: p.stock, width: p.width, rabbet: w }] : []))), r => [r.rabbet.width, r.rabbet.height, r.rabbet.edge, r.rabbet.face])
             .map(([r]) => block('rabbet test', r!.stock, 1, TEST_LENGTH, 'rabbet', r!.width)),
         ...each(pieces.flatMap(p => p.work.flatMap(w => (w.kind === 'slots' ? [{ stock: p.stock, width: p.width, size: w.size }] : []))), s => [s.size])
             .map(([s]) => block('slot test', s!.stock, 2, TEST_LENGTH, `${s!.size} biscuit`, s!.width)),

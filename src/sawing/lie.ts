@@ -18,7 +18,7 @@ function leftIsFirst({ part, on }: Piece): boolean {
 const OPPOSITE = { north: 'south', south: 'north', east: 'west', west: 'east' } as const;
 
 function grooveIsUp({ work }: Piece): boolean {
-    return work.some(each => each.kind === 'rabbet' && each.edge.startsWith('upper'));
+    return work.some(each => each.kind === 'rabbet' && each.edge === 'upper');
 }
 
 export function isMiter(end: EndCut): end is EndCut & { readonly cut: 'miter' } {

@@ -22,7 +22,7 @@ export function gaugingIn(job: JobSettings): Gauging {
 export function edgesOf(boards: readonly LaidBoard[], job: JobSettings): (Omit<RabbetStep, 'number'> | Omit<EaseStep, 'number'>)[] {
     const deepest = isMetric(job) ? DEEPEST_PASS.metric : DEEPEST_PASS.us;
     const rabbets = batches(boards, 'rabbet').map(({ work, ...batch }): Omit<RabbetStep, 'number'> => ({
-        do: 'rabbet', width: work.width, height: work.height, edge: work.edge, passes: passes(Math.max(work.width, work.height), deepest), gauging: gaugingIn(job), ...batch,
+        do: 'rabbet', width: work.width, height: work.height, edge: work.edge, face: work.face, passes: passes(Math.max(work.width, work.height), deepest), gauging: gaugingIn(job), ...batch,
     }));
     const eased = batches(boards, 'ease').map(({ work, ...batch }): Omit<EaseStep, 'number'> => ({ do: 'ease', by: work.by, passes: passes(work.by, deepest), ...batch }));
     return [...rabbets, ...eased];

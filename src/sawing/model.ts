@@ -110,7 +110,7 @@ interface Machining extends Numbered {
     readonly passes: number;
 }
 export interface RabbetStep extends Machining {
-    readonly do: 'rabbet'; readonly width: Ticks; readonly height: Ticks; readonly edge: Rabbet['edge']; readonly gauging: Gauging;
+    readonly do: 'rabbet'; readonly width: Ticks; readonly height: Ticks; readonly edge: Rabbet['edge']; readonly face: Rabbet['face']; readonly gauging: Gauging;
 }
 export interface EaseStep extends Machining { readonly do: 'ease'; readonly by: Ticks }
 

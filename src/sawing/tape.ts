@@ -13,7 +13,7 @@ export interface Taping {
 
 export function tapingOf(piece: Piece): Taping {
     const rabbet = piece.work.find(each => each.kind === 'rabbet');
-    const edge = rabbet?.edge === 'lower-back' ? 'upper' : rabbet?.edge === 'upper-back' ? 'lower' : 'any';
+    const edge = rabbet?.face !== 'back' ? 'any' : rabbet.edge === 'lower' ? 'upper' : 'lower';
     if (miterCount(piece) === 0) return { hook: 'either end', end: null, along: 'face or back', edge: 'any' };
     if (miterCount(piece) === 2) return { hook: 'long point', end: null, along: 'back', edge };
     const hand = handAtSaw(piece);

@@ -32,7 +32,7 @@ export function trimOf(setting: Setting): Piece[] {
         return pieceOf({
             part: 'trim', coffer, on: side, stock: trim.stock, face, back, cutFace: cut.face, cutBack: cut.back,
             ends, width: height, thickness, fence: trim.ripWith?.value, where: `coffer ${coffer}, ${side} side`, source: trim.at,
-            why: [cofferTerm(setting, side === 'north' || side === 'south' ? 'east-west' : 'north-south', Math.round(back))],
+            why: [cofferTerm(setting, side === 'north' || side === 'south' ? 'east-west' : 'north-south', Math.round(back), Math.round(cut.back))],
             corners, meets: exact.meets, heights: [0, height],
         }, setting);
     });

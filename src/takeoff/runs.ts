@@ -2,6 +2,7 @@ import type { Piece as Strip } from '../arrangement/model.ts';
 import type { Line, Splice, WholeSection } from '../ceiling/model.ts';
 import type { Direction, Side } from '../job/model.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
+import { roundTo } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { marksOf, type Lie, type Pair } from './lie.ts';
 import { endsOf, type Setting } from './setting.ts';
@@ -18,11 +19,11 @@ export interface Stretch {
     readonly letter: string | null;
 }
 
-/** A coffer's size along one direction, at the words that say how the coffers come about. */
-export function cofferTerm({ ceiling: { across, down, room } }: Setting, along: Direction, coffer: Ticks): WhyTerm {
+/** A coffer's size along one direction, and what it is cut to, at the words that say how the coffers come about. */
+export function cofferTerm({ ceiling: { across, down, room } }: Setting, along: Direction, coffer: Ticks, cut: Ticks): WhyTerm {
     const { spacing } = along === 'east-west' ? across : down;
     const at = spacing.by === 'number' ? spacing.coffers.at : spacing.by === 'size' ? spacing.size.at : room.grid?.at;
-    return term('coffer', 1, coffer, at);
+    return term('coffer', 1, coffer, at, cut);
 }
 
 export function sideTerm({ section }: { readonly section: WholeSection }): WhyTerm {
@@ -36,15 +37,18 @@ export function stretchesOf(setting: Setting, line: Line, part: 'bottom' | 'bloc
     return pairs.map(pair => cutBetween(setting, line, pair));
 }
 
-/** From the edge of the piece that runs through before it to the edge of the one after it: the coffer, and at each crossing `endTerms`. At the band or wall: to its face. */
+/**
+ * From the edge of the piece that runs through before it to the edge of the one after it: the coffer, and at each crossing `endTerms`. At the
+ * band or wall: to its face.
+ */
 function cutBetween(setting: Setting, line: Line, { exact, cut }: Pair): Stretch {
     const { strip, meets, cuts } = exact, from = Math.round(exact.from), to = Math.round(exact.to);
     const met = meets.flatMap((name, i) => { const beam = cuts[i] === 'between' && name !== null ? setting.beam(name) : undefined; return beam && name !== null ? [{ name, section: beam.section }] : []; });
     const beyond = met.map(other => Math.round(strip.why.find(({ what, of }) => what === 'end' && of === other.name)?.ticks ?? 0));
-    const clear = Math.round(strip.why.find(({ what }) => what === 'clear')!.ticks);
+    const [clear, cutClear] = [strip, cut.strip].map(({ why }) => Math.round(why.find(({ what }) => what === 'clear')!.ticks)) as [Ticks, Ticks];
     // an odd tick of play is on one side of the bottom
     if (beyond.length > 0) beyond[beyond.length - 1]! += to - from - beyond.reduce((sum, more) => sum + more, clear);
-    const why = [cofferTerm(setting, line.runs, clear), ...met.flatMap((other, i) => endTerms(other, strip.part, beyond[i]!))];
+    const why = [cofferTerm(setting, line.runs, clear, cutClear), ...met.flatMap((other, i) => endTerms(other, strip.part, beyond[i]!))];
     return { lie: exact, from, to, cut: cut.back, why, bay: strip.nth, letter: null };
 }
 
@@ -81,8 +85,8 @@ export function spliced(pairs: readonly Pair[], splices: readonly Splice[], runs
     if (pairs.length === 0) return [];
     const mark = marksOf(pairs, setting.step), room = roomTerm(setting, runs), [west, east] = endsOf(runs);
     const start = wallTerm(setting, west, Math.round(pairs[0]!.exact.from)), end = wallTerm(setting, east, room.ticks - Math.round(pairs.at(-1)!.exact.to));
-    const less = (t: WhyTerm): WhyTerm => term(t.what, -t.times, t.ticks, t.at);
-    const at = ({ at, place, said }: Splice): WhyTerm => term(`splice ${place}`, 1, at, said);
+    const less = (t: WhyTerm): WhyTerm => term(t.what, -t.times, t.ticks, t.at, t.mark);
+    const at = ({ at, place, said }: Splice): WhyTerm => term(`splice ${place}`, 1, at, said, roundTo(mark(at), setting.step));
     return pairs.map(({ exact, named: { nth } }, i) => {
         const first = i === 0 ? start : at(splices[i - 1]!);
         const last = i === pairs.length - 1 ? [room, less(end)] : [at(splices[i]!)];

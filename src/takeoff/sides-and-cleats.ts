@@ -3,7 +3,7 @@ import { sideFootOf } from '../ceiling/section.ts';
 import type { Direction, Rabbet, Side } from '../job/model.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
 import { handHung } from './hands.ts';
-import type { Lie, Pair } from './lie.ts';
+import type { Pair } from './lie.ts';
 import type { Piece } from './model.ts';
 import { pieceOf, type Draft } from './piece.ts';
 import { cofferTerm, sideTerm } from './runs.ts';
@@ -18,19 +18,19 @@ function inOrder(part: 'side' | 'cleat', line: Line, { pairs }: Setting): Pair[]
 }
 
 /** The coffer, and the thickness of every side that it is mitered with or runs past. */
-export function whyOfSide({ back, cuts, meets }: Lie, runs: Direction, setting: Setting): WhyTerm[] {
+export function whyOfSide({ exact: { back, cuts, meets }, cut }: Pick<Pair, 'exact' | 'cut'>, runs: Direction, setting: Setting): WhyTerm[] {
     const met = meets.filter((_, i) => cuts[i] === 'miter' || cuts[i] === 'past').map(name => setting.beam(name!)!);
     const reach = met.reduce((sum, other) => sum + other.section.sideThickness.ticks, 0);
-    return [cofferTerm(setting, runs, Math.round(back) - reach), ...met.map(sideTerm)];
+    return [cofferTerm(setting, runs, Math.round(back) - reach, Math.round(cut.back) - reach), ...met.map(sideTerm)];
 }
 
 /** What a side and its cleat have in common. */
-function shared(line: Line, { exact }: Pair, setting: Setting): Pick<Draft, 'line' | 'bay' | 'coffer' | 'on' | 'where' | 'corners' | 'ends' | 'meets' | 'why'> {
-    const { strip } = exact, on = strip.on as Side;
+function shared(line: Line, pair: Pair, setting: Setting): Pick<Draft, 'line' | 'bay' | 'coffer' | 'on' | 'where' | 'corners' | 'ends' | 'meets' | 'why'> {
+    const { exact } = pair, { strip } = exact, on = strip.on as Side;
     return {
         line: line.name, bay: strip.nth, on, ...strip.coffers[0] !== undefined && { coffer: strip.coffers[0] },
         where: `line ${line.name}, bay ${strip.nth}, ${on} side`, corners: exact.corners, ends: exact.ends, meets: exact.meets,
-        why: whyOfSide(exact, line.runs, setting),
+        why: whyOfSide(pair, line.runs, setting),
     };
 }
 
@@ -65,6 +65,6 @@ export function cleatsOfLine(line: Line, setting: Setting): Piece[] {
     });
 }
 
-export function rabbetWork({ width, height, edge }: Rabbet): Work {
-    return { kind: 'rabbet', width: width.ticks, height: height.ticks, edge };
+export function rabbetWork({ width, height, edge, face }: Rabbet): Work {
+    return { kind: 'rabbet', width: width.ticks, height: height.ticks, edge, face };
 }

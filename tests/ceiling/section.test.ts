@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Derived, Section } from '../../src/ceiling/model.ts';
 import { profileTroubles } from '../../src/ceiling/profile-troubles.ts';
 import { isWhole, sectionOf } from '../../src/ceiling/section.ts';
+import { tapeOf } from '../../src/job/tape.ts';
 import { sumOf } from '../../src/provenance/why.ts';
 import { whyText } from '../../src/provenance/why-text.ts';
 import { printInches } from '../../src/quantity/print-length.ts';
@@ -9,6 +10,7 @@ import { rootSumSquare, worstCase } from '../../src/quantity/tolerance.ts';
 import { jobBuilder, ticksOf, type ProfileWords, type StockWords } from '../support/job-builder.ts';
 
 const b = jobBuilder();
+const INCHES = tapeOf(b.settings());
 const board = (name: string, words: StockWords = {}) => b.stock(name, { thickness: '3/4"', width: '5 1/2"', ...words });
 function sectionWith(words: ProfileWords = {}, heldDown?: string): Section {
     const six = board('one-by-six');
@@ -36,8 +38,8 @@ describe('the section of a box beam', () => {
         expect(all.length).toBeGreaterThan(15);
         for (const [name, { ticks, why }] of all) expect(`${name} ${sumOf(why)}`).toBe(`${name} ${ticks}`);
         const { outerWidth, spacerRoom } = sectionWith();
-        expect(whyText(outerWidth!.why, outerWidth!.ticks)).toBe('blocking 5 1/2" + 2 x side 3/4" = 7"');
-        expect(whyText(spacerRoom!.why, spacerRoom!.ticks)).toBe('held down 1/4" + side 7 1/4" - bottom 3/4" - cleat 3/4" - blocking 3/4" = 5 1/4"');
+        expect(whyText(outerWidth!.why, outerWidth!.ticks, INCHES)).toBe('blocking 5 1/2" + 2 x side 3/4" = 7"');
+        expect(whyText(spacerRoom!.why, spacerRoom!.ticks, INCHES)).toBe('held down 1/4" + side 7 1/4" - bottom 3/4" - cleat 3/4" - blocking 3/4" = 5 1/4"');
     });
     test('without cleats the spacers have room down to the bottom', () => {
         expect(inch(sectionWith({ cleats: null }).spacerRoom)).toBe('6"');

@@ -66,14 +66,18 @@ describe('saw', () => {
 });
 
 describe('labels', () => {
-    test('one for every piece, on the paper that was asked for', async () => {
+    test('one for every piece and one for the bundle of spacers, on the paper that was asked for', async () => {
         const cwd = folderWith(house);
         const { code } = await cofferwright(cwd, ['labels', '--out', 'stickers', '--paper', 'A4']);
         expect(code).toBe(0);
         const list = JSON.parse((await cofferwright(cwd, ['cut-list', '--format', 'json'])).out) as CutListJson;
         const html = readFileSync(join(cwd, 'stickers', 'labels-plum-street-4.html'), 'utf8');
         const pieces = [...html.matchAll(/<g id="[^"]*label\.[^"]*" data-piece="([^"]*)"/g)].map(found => found[1]!);
-        expect(pieces.sort()).toEqual(list.pieces.map(p => p.id).sort());
+        const isSpacer = (id: string): boolean => id.includes('.spacer-');
+        expect(pieces.filter(id => !isSpacer(id)).sort()).toEqual(list.pieces.map(p => p.id).filter(id => !isSpacer(id)).sort());
+        const spacers = list.pieces.filter(p => isSpacer(p.id));
+        expect(pieces.filter(isSpacer)).toHaveLength(1);
+        expect(html).toContain(`${spacers.length} alike`);
         expect(html).toContain('@page{size:210mm 297mm;margin:0}');
     });
 

@@ -5,6 +5,7 @@ import { itemsExtent, textExtent, within } from '../../src/drawing/extent.ts';
 import type { Sheet } from '../../src/drawing/display-list.ts';
 import { drawBoard, drawBoardSheets, drawLabels, toSvg } from '../../src/drawing/index.ts';
 import { layOut } from '../../src/ceiling/layout.ts';
+import { cutAlike } from '../../src/takeoff/cut-alike.ts';
 import { inches } from '../../src/quantity/rational.ts';
 import { sawOrder } from '../../src/sawing/index.ts';
 import type { SawOrder } from '../../src/sawing/model.ts';
@@ -110,14 +111,19 @@ describe('sheets of boards', () => {
 });
 
 describe('labels', () => {
-    test('any room: one for every piece, in the order of the saw, each within its own field', () => {
+    test('any room: one for every piece, one for all spacers cut alike, in the order of the saw, each within its own field', () => {
         fc.assert(fc.property(randomRooms, ({ room }) => {
             const { ceiling } = layOut(room);
             if (!ceiling) return;
             const order = orderOf(takeOff(ceiling).pieces, room.job);
             const sheets = drawLabels(order, 'Plum Street 4');
-            const cut = order.steps.flatMap(s => (s.do === 'crosscut' ? s.takes.flatMap(t => t.pieces) : [])).map(p => p.piece.id);
-            expect(sheets.flatMap(s => groups(s.items)).map(g => g.piece)).toEqual(cut);
+            const cut = order.steps.flatMap(s => (s.do === 'crosscut' ? s.takes.flatMap(t => t.pieces) : [])).map(p => p.piece);
+            const labels = sheets.flatMap(s => groups(s.items));
+            expect(labels.map(g => g.piece).filter(id => !id!.includes('.spacer-'))).toEqual(cut.filter(({ part }) => part !== 'spacer').map(({ id }) => id));
+            const spacers = cut.filter(({ part }) => part === 'spacer'), sizes = new Set(spacers.map(spacer => `${spacer.stock.key} ${cutAlike(spacer)}`));
+            const bundles = labels.filter(g => g.piece!.includes('.spacer-'));
+            expect(bundles.length).toBe(sizes.size);
+            expect(bundles.map(({ title }) => Number(/^(\d+) spacers, /.exec(title!)?.[1] ?? 1)).reduce((a, b) => a + b, 0)).toBe(spacers.length);
             for (const sheet of sheets) {
                 expect(touching(sheet)).toEqual([]);
                 const { width, height } = sheet.paper;
@@ -136,6 +142,17 @@ describe('labels', () => {
             part: 'side', on: 'north', hand: 'left', face: inches('39 3/4'), cutFace: inches('39 3/4'), ends: [SQUARE, MITER], where: 'line B, bay 3, north side',
         })]);
         expect(said(drawLabels(order, 'Plum Street 4')[0]!)).toEqual(['SIDE', 'fir-1x8 #1 · stop 1', 'B-3-north', `3'-4 1⁄2"`, `face 3'-3 3⁄4"`, 'left', 'sample: line B, bay 3, north side', 'Plum Street 4']);
+    });
+
+    test('a bundle says how many, and what lines they are for', () => {
+        const pine = stock({ name: 'pine-1x6', width: inches('5 1/2'), feet: [8] });
+        const spacers = ['A-1-1', 'A-1-2', '2-1-1', '10-1-1'].map(name => piece(`sample.spacer-${name}`, pine, inches(5), { part: 'spacer', line: name.split('-')[0]! }));
+        const taller = piece('sample.spacer-B-1-1', pine, inches(6), { part: 'spacer', line: 'B', where: 'line B, bay 1, spacer 1' });
+        const labels = groups(drawLabels(orderOf([...spacers, taller]), 'Plum Street 4')[0]!.items);
+        expect(labels.map(({ items }) => texts(items).map(run => run.text))).toEqual([
+            ['SPACER', 'pine-1x6 #1 · stop 1', 'B-1-1', '6"', 'sample: line B, bay 1, spacer 1', 'Plum Street 4'],
+            ['SPACERS', 'pine-1x6 #1 · stop 2', '4 alike', '5"', 'sample: lines 2, 10, A', 'Plum Street 4'],
+        ]);
     });
 
     test('on A4 where the job shows millimeters', () => {

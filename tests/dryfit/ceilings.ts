@@ -13,7 +13,7 @@ import { randomRooms } from '../support/random-rooms.ts';
 export interface Built { readonly ceiling: Ceiling; readonly off: TakeOff; readonly [fc.toStringMethod]: () => string }
 
 const direction = fc.constantFrom('north' as const, 'west' as const);
-const edge = fc.constantFrom('lower-back' as const, 'lower-front' as const, 'upper-back' as const, 'upper-front' as const);
+const edge = fc.record({ edge: fc.constantFrom('lower' as const, 'upper' as const), face: fc.constantFrom('back' as const, 'front' as const) });
 
 /** What is said otherwise of a random room, so that everything that the language can say comes up. */
 const variation = fc.record({
@@ -88,7 +88,7 @@ function variedProfile(profile: Profile, { without, edge, wide, high, gauge, spa
             ...profile.sides!,
             // one that a bottom is let into is as it has to be
             rabbet: lapped ? rabbet : without.includes('rabbet') || !rabbet ? undefined
-                : { ...rabbet, value: { ...rabbet.value, edge, width: exactly(wide * sixteenth), height: exactly(high * sixteenth) } },
+                : { ...rabbet, value: { ...rabbet.value, ...edge, width: exactly(wide * sixteenth), height: exactly(high * sixteenth) } },
         },
     };
 }

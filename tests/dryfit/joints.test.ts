@@ -38,10 +38,10 @@ test('all that has to touch is held to touch: every joint of the list, sides and
             const { profile: { sides, cleats, bottom: board }, blockingThickness, blockingWidth, innerWidth, heldDown, fit, bottomThickness } = sectionOf(side);
             const isBox = innerWidth.ticks > blockingWidth.ticks, place = board!.place.value;
             const rabbet = sides!.rabbet?.value;
-            const off = (edge: string): number => (rabbet?.edge === edge ? rabbet.height.ticks : 0);
-            if (!isBox && blockingThickness.ticks - heldDown.value.ticks - off('upper-back') > inches('1/8')) for (const blocking of of('blocking').filter(one => alongside(side, one))) expectJoint('side on blocking', side.id, blocking.id);
+            const off = (edge: 'lower' | 'upper'): number => (rabbet?.edge === edge && rabbet.face === 'back' ? rabbet.height.ticks : 0);
+            if (!isBox && blockingThickness.ticks - heldDown.value.ticks - off('upper') > inches('1/8')) for (const blocking of of('blocking').filter(one => alongside(side, one))) expectJoint('side on blocking', side.id, blocking.id);
             if (place === 'under-sides' || place === 'in-rabbets' && fit!.ticks <= 2) for (const bottom of of('bottom').filter(one => alongside(side, one))) expectJoint('bottom under or in side', side.id, bottom.id);
-            if (place === 'between-sides' && fit!.ticks <= 2 && bottomThickness.ticks - off('lower-back') > inches('1/8')) for (const bottom of of('bottom').filter(one => alongside(side, one))) expectJoint('bottom in side', side.id, bottom.id);
+            if (place === 'between-sides' && fit!.ticks <= 2 && bottomThickness.ticks - off('lower') > inches('1/8')) for (const bottom of of('bottom').filter(one => alongside(side, one))) expectJoint('bottom in side', side.id, bottom.id);
             const cleat = of('cleat').find(one => one.id.endsWith(side.id.slice(side.id.indexOf('.side-') + 6)));
             if (cleats && cleat) {
                 expectJoint('cleat on side', side.id, cleat.id);

@@ -168,7 +168,7 @@ describe('against arithmetic', () => {
                 const rabbet = work.find(one => one.kind === 'rabbet');
                 let volume = width * thickness * (cutBack - lean * thickness / 2);
                 if (rabbet?.kind === 'rabbet') {
-                    const middle = rabbet.edge.endsWith('back') ? rabbet.width / 2 : thickness - rabbet.width / 2;
+                    const middle = rabbet.face === 'back' ? rabbet.width / 2 : thickness - rabbet.width / 2;
                     volume -= rabbet.width * rabbet.height * (cutBack - lean * middle);
                 }
                 expect(Math.abs(volumeOf(prisms) - volume / cubic), piece.id).toBeLessThan(1e-3);

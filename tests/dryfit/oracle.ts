@@ -37,7 +37,7 @@ export function cutAndHung(piece: Piece): Manifold {
 
     const looks = looksTo(piece);
     const rabbet = piece.work.find(one => one.kind === 'rabbet');
-    const upper = rabbet?.kind === 'rabbet' && rabbet.edge.startsWith('upper');
+    const upper = rabbet?.kind === 'rabbet' && rabbet.edge === 'upper';
     let board = box(cutBack, thickness, width);
     // at the saw: groove edge down, face to the viewer
     const [left, right] = cutsOf(piece, looks, upper);
@@ -52,7 +52,7 @@ export function cutAndHung(piece: Piece): Manifold {
     trim(left, 0, 1);
     trim(right, L, -1);
     if (rabbet?.kind === 'rabbet') {
-        const depth = inch(rabbet.width), high = inch(rabbet.height), y = rabbet.edge.endsWith('back') ? inch(thickness) - depth : -1;
+        const depth = inch(rabbet.width), high = inch(rabbet.height), y = rabbet.face === 'back' ? inch(thickness) - depth : -1;
         board = board.subtract(library().cube([L + 2, depth + 1, high + 1]).translate([-1, y, -1]));
     }
     if (upper) board = board.rotate([0, 180, 0]);

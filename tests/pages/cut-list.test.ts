@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { tapeOf } from '../../src/job/tape.ts';
 import { cutListContent, type CutListContent, type ListedPiece } from '../../src/pages/cut-list/content.ts';
 import { cutListPage } from '../../src/pages/cut-list/page.ts';
 import { filesBeside } from '../../src/pages/shared/files-beside.ts';
@@ -35,7 +36,7 @@ describe('the content of the cut list', () => {
         for (const piece of page.takeOff.pieces) {
             const listed = pieces.find(({ id }) => id === piece.id)!, cut = cuts[listed.cut]!;
             expect([cut.back, cut.face, cut.part, cut.stock, cut.hand]).toEqual([piece.cutBack, piece.cutFace, piece.part, piece.stock.name, piece.hand]);
-            expect(whys[listed.why]!.map(({ text }) => text).join('')).toBe(whyText(piece.why, piece.cutBack));
+            expect(whys[listed.why]!.map(({ text }) => text).join('')).toBe(whyText(piece.why, piece.cutBack, tapeOf(page.ceiling.room.job)));
             expect(sources[listed.at]).toEqual(piece.source);
         }
         const side = pieces.find(({ id }) => id === 'parlor.side-B-2-north')!;

@@ -37,24 +37,31 @@ describe('what is printed reads back as the same length', () => {
         }), SEED);
     });
 
-    test('anything else is marked, and is the nearest there is', () => {
-        fc.assert(fc.property(fc.integer({ min: -9e9, max: 9e9 }), fc.constantFrom(['feet-inches', PART], ['millimeters', TENTH] as const), (ticks, [show, step]) => {
+    test('anything else is said in millimeters where these have it, or marked, and is at the nearest mark of a tape', () => {
+        const near = fc.integer({ min: -9e9, max: 9e9 }), multiples = (of: number) => near.map(ticks => ticks - ticks % of);
+        const all = fc.oneof(near, multiples(TICKS_PER_MM / 2), multiples(TICKS_PER_INCH / 64));
+        fc.assert(fc.property(all, fc.constantFrom(['feet-inches', PART, TICKS_PER_MM / 2, TICKS_PER_INCH / 32], ['millimeters', TENTH, TENTH, TICKS_PER_MM / 2] as const), (ticks, [show, own, other, mark]) => {
             const text = printLength(ticks, show);
-            expect(text.startsWith('~')).toBe(ticks % (step) !== 0);
+            expect(text.startsWith('~')).toBe(ticks % own !== 0 && ticks % other !== 0);
             const back = Number(readLength(text.replace('~', '')));
-            expect(Math.abs(back - ticks)).toBeLessThanOrEqual((step) / 2);
+            if (!text.startsWith('~')) { expect(back).toBe(ticks); return; }
+            expect(Math.abs(back - ticks)).toBeLessThanOrEqual(mark / 2);
+            expect(Math.abs(back % mark)).toBe(0);
         }), SEED);
     });
 
     test.each<[number, string, string]>([
         [0, '0"', '0 mm'],
-        [inches('50 7/8'), `4' 2 7/8"`, '~1292.2 mm'],
-        [inches('7 1/4'), '7 1/4"', '~184.2 mm'],
+        [inches('50 7/8'), `4' 2 7/8"`, '~1292 mm'],
+        [inches('7 1/4'), '7 1/4"', '~184 mm'],
         [inches(16 * 12), "16'", '4876.8 mm'],
         [inches('168 1/2'), `14' 0 1/2"`, '4279.9 mm'],
-        [-inches('1/32'), '-1/32"', '~-0.8 mm'],
-        [millimeters(1239), `~4' 0 25/32"`, '1239 mm'],
-        [millimeters('12.5'), '~63/128"', '12.5 mm'],
+        [-inches('1/32'), '-1/32"', '~-1 mm'],
+        [millimeters(1239), '1239 mm', '1239 mm'],
+        [millimeters('3.2'), '~1/8"', '3.2 mm'],
+        [millimeters('12.5'), '12.5 mm', '12.5 mm'],
+        [inches('1/128'), '1/128"', '~0 mm'],
+        [inches(100) + 3000, `~8' 4 3/16"`, '~2544.5 mm'],
         [1, '~0"', '~0 mm'],
         [-1, '~0"', '~0 mm'],
     ])('%d ticks', (ticks, us, metric) => {
@@ -140,8 +147,9 @@ describe('sums are exact', () => {
     });
 });
 
-test('what lies end to end is told in meters, not in tens of thousands of millimeters', () => {
+test('what lies end to end is told in feet and whole inches, or in meters, not in tens of thousands of millimeters', () => {
     expect(printRun(millimeters(64963), 'millimeters')).toBe('64.96 m');
     expect(printRun(millimeters('12.4'), 'millimeters')).toBe('0.01 m');
-    expect(printRun(inches('202 7/8'))).toBe('16\' 10 7/8"');
+    expect(printRun(inches('202 7/8'))).toBe('16\' 11"');
+    expect(printRun(inches('10 7/8'))).toBe('10 7/8"');
 });

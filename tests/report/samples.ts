@@ -54,7 +54,7 @@ const piece = (id: string, of: Stock, length: Ticks, over: Partial<Piece>): Piec
 function side(id: string, over: Partial<Piece>): Piece {
     const face = inches('49 3/8');
     return piece(id, fir, face, {
-        part: 'side', why: { terms: [{ what: 'coffer', times: 1, ticks: face }, { what: 'side', times: over.ends?.[0].cut === over.ends?.[1].cut ? 2 : 1, ticks: inches('3/4') }] }, on: 'north', work: [{ kind: 'rabbet', width: inches('1/4'), height: inches('1/4'), edge: 'lower-back' }], machining: ['rabbet 1/4" x 1/4", lower back edge'], where: `line A, bay ${id.slice(-1)}, north side`,
+        part: 'side', why: { terms: [{ what: 'coffer', times: 1, ticks: face }, { what: 'side', times: over.ends?.[0].cut === over.ends?.[1].cut ? 2 : 1, ticks: inches('3/4') }] }, on: 'north', work: [{ kind: 'rabbet', width: inches('1/4'), height: inches('1/4'), edge: 'lower', face: 'back' }], machining: ['rabbet 1/4" x 1/4", lower back edge'], where: `line A, bay ${id.slice(-1)}, north side`,
         ...over,
     });
 }

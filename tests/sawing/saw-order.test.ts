@@ -123,7 +123,7 @@ describe('settings', () => {
 describe('miters', () => {
     const fir = stock({ name: 'fir-1x8', width: inches('7 1/4'), feet: [16] });
     const side = (id: string, on: 'north' | 'south', ends: [EndCut, EndCut], hand: Piece['hand'], back: string): Piece => piece(id, fir, inches(back), {
-        part: 'side', on, ends, hand, face: inches(30), cutFace: inches(30), work: [{ kind: 'rabbet', width: inches('1/4'), height: inches('1/4'), edge: 'lower-back' }],
+        part: 'side', on, ends, hand, face: inches(30), cutFace: inches(30), work: [{ kind: 'rabbet', width: inches('1/4'), height: inches('1/4'), edge: 'lower', face: 'back' }],
     });
     // A side facing south is looked at from the south: west, its first end, is on the left. Facing north it is the other way round.
     const both = side('both', 'south', [MITER, MITER], null, '31 1/2');
@@ -146,7 +146,7 @@ describe('miters', () => {
     });
 
     test('a rabbet in the upper edge is looked at upside down: left and right change places', () => {
-        const upside = { ...left, hand: 'right' as const, work: [{ ...left.work[0]!, edge: 'upper-back' as const }] as Piece['work'] };
+        const upside = { ...left, hand: 'right' as const, work: [{ ...left.work[0]!, edge: 'upper' as const }] as Piece['work'] };
         const [laid] = orderOf([upside]).boards.flatMap(b => b.strips).flatMap(s => s.pieces);
         expect(laid!.ends.map(e => e.cut)).toEqual(['square', 'miter']);
     });
@@ -186,7 +186,7 @@ describe('machining', () => {
     // 1/4" deep, no pass over 1/8": two passes. A figure of the bit's wear: a sixty-fourth warns, a thirty-second rejects.
     test('passes, the run, and a gauge check every fifth piece', () => {
         const fir = stock({ name: 'fir-1x8', width: inches('7 1/4'), feet: [16] });
-        const sides = [1, 2, 3, 4].map(i => piece(`s${i}`, fir, inches(40), { part: 'side', work: [{ kind: 'rabbet', width: inches('1/4'), height: inches('1/4'), edge: 'lower-back' }] }));
+        const sides = [1, 2, 3, 4].map(i => piece(`s${i}`, fir, inches(40), { part: 'side', work: [{ kind: 'rabbet', width: inches('1/4'), height: inches('1/4'), edge: 'lower', face: 'back' }] }));
         const [rabbet] = steps(orderOf(sides), 'rabbet');
         expect(rabbet).toMatchObject({ passes: 2, run: inches(160), gauging: { every: 5, warn: inches('1/64'), reject: inches('1/32') }, whole: [{ name: 'fir-1x8 #1' }] });
     });
@@ -233,7 +233,7 @@ describe('whole rooms', () => {
 
     test('in millimeters the cutter is gauged in tenths', () => {
         const metric = job({ show: given('millimeters' as const) });
-        const side = piece('s', stock({ name: 'fir', width: inches('7 1/4') }), inches(40), { work: [{ kind: 'rabbet', width: 6 * 640, height: 6 * 640, edge: 'lower-back' }] });
+        const side = piece('s', stock({ name: 'fir', width: inches('7 1/4') }), inches(40), { work: [{ kind: 'rabbet', width: 6 * 640, height: 6 * 640, edge: 'lower', face: 'back' }] });
         expect(steps(orderOf([side], metric), 'rabbet')).toMatchObject([{ passes: 2, gauging: { warn: 256, reject: 512 } }]);
     });
 });

@@ -1,4 +1,4 @@
-import { SIDES, type Bottom, type Blocking, type Cleats, type Fixture, type Grid, type JobSettings, type LineSpec, type Perimeter, type Price, type Profile, type Room, type Side, type Sides, type Spacers, type Spacing, type Stock, type Trim } from '../../src/job/model.ts';
+import { SIDES, type Bottom, type Blocking, type Cleats, type Fixture, type Grid, type JobSettings, type LineSpec, type Perimeter, type Price, type Profile, type Rabbet, type Room, type Side, type Sides, type Spacers, type Spacing, type Stock, type Trim } from '../../src/job/model.ts';
 import type { Given, Source } from '../../src/provenance/source.ts';
 import type { Measure } from '../../src/quantity/measure.ts';
 import { Rational, toTicks } from '../../src/quantity/rational.ts';
@@ -18,6 +18,7 @@ export function ticksOf(length: Length): Ticks {
 }
 
 type Corners = Sides['corners']['value'];
+const edgeOf = (words: string): Pick<Rabbet, 'edge' | 'face'> => ({ edge: words.startsWith('lower') ? 'lower' : 'upper', face: words.endsWith('back') ? 'back' : 'front' });
 type Direction = 'north-south' | 'east-west';
 export interface StockWords { thickness?: Length; width?: Length; widthOff?: Length; thicknessOff?: Length; lengths?: Length[]; rippedWith?: string; species?: string; perFoot?: number }
 export interface PartWords { stock?: Stock; rip?: Length; ripOff?: Length; ripWith?: string }
@@ -110,7 +111,7 @@ export function jobBuilder(uri = 'file:///job/house.coffer') {
         });
         const sides = (w: NonNullable<ProfileWords['sides']>): Sides => ({
             ...part(w), heldDown: orDefault(w.heldDown === undefined ? undefined : measure(w.heldDown), measure('1/4"')),
-            rabbet: maybe(w.rabbet, ([width, height]) => ({ width: measure(width), height: measure(height), edge: w.edge ?? 'lower-back', widthAt: at(), heightAt: at() })),
+            rabbet: maybe(w.rabbet, ([width, height]) => ({ width: measure(width), height: measure(height), ...edgeOf(w.edge ?? 'lower-back'), widthAt: at(), heightAt: at() })),
             corners: orDefault(w.corners, 'mitered'), past: maybe(w.past, x => x), nails: nails(w.nails),
         });
         const cleats = (w: NonNullable<ProfileWords['cleats']>): Cleats => ({

@@ -10,9 +10,12 @@ import { printInches } from '../../src/quantity/print-length.ts';
 import type { Piece, TakeOff } from '../../src/takeoff/model.ts';
 import { takeOff } from '../../src/takeoff/take-off.ts';
 import { told } from '../dryfit/told.ts';
+import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
 import { exampleRoom } from '../support/example-room.ts';
 import { runs } from '../support/full.ts';
 import { jobBuilder, type PerimeterWords, type ProfileWords, type RoomWords } from '../support/job-builder.ts';
+
+const INCHES = { show: 'feet-inches', step: TICKS_PER_INCH / 32 } as const;
 
 const { stock } = jobBuilder('file:///yard.coffer');
 const eight = stock('eight', { thickness: '3/4"', width: '7 1/4"', lengths: ["16'"] });
@@ -38,7 +41,7 @@ describe('half beams all round', () => {
     });
     test('bottoms through run from bottom to bottom of the half beams, those cut between too', () => {
         expect(all.cut('bottom-2', 'blocking-2', 'bottom-A-1', 'bottom-A-2')).toEqual(['177 1/2" 177 1/2"', '177 1/2" 177 1/2"', '49 5/8" 49 5/8"', '49 5/8" 49 5/8"']);
-        expect(whyText(all.find('bottom-2').why, all.find('bottom-2').back, 'feet-inches')).toBe(`room 15' 2 1/2" - 2 x half beam 2 1/2" = 14' 9 1/2"`);
+        expect(whyText(all.find('bottom-2').why, all.find('bottom-2').back, INCHES)).toBe(`room 15' 2 1/2" - 2 x half beam 2 1/2" = 14' 9 1/2"`);
     });
     test('what lies in them is ripped to their width: north and south from wall to wall, west and east between', () => {
         const found = ['bottom-north-a', 'bottom-west', 'blocking-east', 'cleat-west-wall'].map(all.find);
@@ -64,7 +67,7 @@ test('each wall has its own: a half beam in the north, nothing in the west, a ba
     expect([mixed.find('side-north-4').meets, mixed.find('bottom-1').meets, mixed.find('trim-1-north').meets]).toEqual([['3', 'east'], ['north', 'south'], ['west', '1']]);
     expect(mixed.find('side-A-1-north').ends.map(end => end.cut)).toEqual(['square', 'miter']);
     expect(mixed.cut('bottom-1')).toEqual(['178" 178"']);
-    expect(whyText(mixed.find('bottom-1').why, mixed.find('bottom-1').back, 'feet-inches')).toBe(`room 15' 2" - band 3/4" - half beam 3 1/4" = 14' 10"`);
+    expect(whyText(mixed.find('bottom-1').why, mixed.find('bottom-1').back, INCHES)).toBe(`room 15' 2" - band 3/4" - half beam 3 1/4" = 14' 10"`);
     expect(mixed.pieces.some(piece => /band-(north|west)/.test(piece.id))).toBe(false);
     // the band in the east runs on to the wall in the north, where none stands
     expect(printInches(mixed.find('band-east').back)).toBe('181 1/4"');

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { layOut } from '../../src/ceiling/layout.ts';
+import { tapeOf } from '../../src/job/tape.ts';
 import { whyText } from '../../src/provenance/why-text.ts';
 import { printInches } from '../../src/quantity/print-length.ts';
 import { idOf, spliceLetter } from '../../src/takeoff/ids.ts';
@@ -83,9 +84,9 @@ test('sides of two thicknesses meet in a miter that is no 45', () => {
 describe('bottoms', () => {
     test('with play they reach across it to the bottom they butt against', () => {
         const { find } = off({}, { bottom: { stock: six, rip: '5 15/32"', biscuits: [1, '#20'] } });
-        expect([find('bottom-A-2'), find('bottom-A-1')].map(({ cutBack, why }) => whyText(why, cutBack))).toEqual([
+        expect([find('bottom-A-2'), find('bottom-A-1')].map(({ cutBack, why }) => whyText(why, cutBack, tapeOf(settings())))).toEqual([
             `coffer 4' 1 3/8" + 2 x side 3/4" + gap beside the bottom of line 1 1/64" + gap beside the bottom of line 2 1/64" = 4' 2 29/32"`,
-            `coffer 4' 1 3/8" + side 3/4" + gap beside the bottom of line 1 1/64" = 4' 2 9/64", cut at 4' 2 1/8"`,
+            `coffer 4' 1 3/8" + side 3/4" + gap beside the bottom of line 1 1/64" - rounding 1/64" = 4' 2 1/8"`,
         ]);
         expect(find('bottom-2')).toMatchObject({ ripped: true, width: ticksOf('5 15/32"'), machining: expect.arrayContaining(['rip to 5 15/32"']) });
         expect(find('blocking-A-2').back).toBe(ticksOf('50 7/8"'));
@@ -94,7 +95,7 @@ describe('bottoms', () => {
         const { find } = off({}, { bottom: { stock: six, press: '1/32"' } });
         const { back, box, why } = find('bottom-A-2');
         expect([back, box.east - box.west].map(printInches)).toEqual(['50 29/32"', '50 7/8"']);
-        expect(whyText(why, back)).toBe(`coffer 4' 1 3/8" + 2 x side 3/4" + press 1/32" = 4' 2 29/32"`);
+        expect(whyText(why, back, tapeOf(settings()))).toBe(`coffer 4' 1 3/8" + 2 x side 3/4" + press 1/32" = 4' 2 29/32"`);
         expect(printInches(find('bottom-2').back)).toBe('180 17/32"');
     });
 });
@@ -182,7 +183,7 @@ describe('what is counted', () => {
         const metric = { ...settings(), show: said('millimeters' as const), cutTo: said(ticksOf('0.5 mm')) };
         const { consumables, find } = off({ job: metric, splices: 'on-crossings' });
         expect(consumables.find(({ what }) => what === 'wood glue')).toMatchObject({ unit: 'mL', by: expect.stringContaining('160 mL a square meter') });
-        expect(find('side-A-2-north').machining).toEqual(['rabbet ~6.4 mm x ~6.4 mm on the lower back edge']);
+        expect(find('side-A-2-north').machining).toEqual(['rabbet ~6.5 mm x ~6.5 mm on the lower back edge']);
         expect(find('side-A-2-north').cutBack % ticksOf('0.5 mm')).toBe(0);
     });
 });

@@ -8,6 +8,9 @@ import { takeOff } from '../../src/takeoff/take-off.ts';
 import type { Piece } from '../../src/takeoff/model.ts';
 import { jobBuilder, type ProfileWords } from '../support/job-builder.ts';
 import { exampleRoom } from '../support/example-room.ts';
+import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
+
+const INCHES = { show: 'feet-inches', step: TICKS_PER_INCH / 32 } as const;
 
 /**
  * The room of tests/support/example-room.ts (coffers 49 3/8" x 55 1/2") with bottoms in other places, by hand: with coffer c, side ts,
@@ -31,7 +34,7 @@ function built(beam: ProfileWords) {
     expect(fit.looked.pieces).toBe(off.pieces.length);
     for (const piece of off.pieces) expect(`${piece.id} ${sumOf(piece.why)}`).toBe(`${piece.id} ${piece.back}`);
     const lines = (part: Piece['part']): Record<string, string[]> => Object.fromEntries(['A', '1'].map(line => [line, off.pieces.filter(piece => piece.part === part && piece.line === line).map(({ back, width }) => `${printInches(back)} x ${printInches(width)}`)]));
-    return { section: ceiling!.lines[0]!.section, off, lines, why: (id: string) => { const piece = off.pieces.find(one => one.id === `parlor.${id}`)!; return whyText(piece.why, piece.back); } };
+    return { section: ceiling!.lines[0]!.section, off, lines, why: (id: string) => { const piece = off.pieces.find(one => one.id === `parlor.${id}`)!; return whyText(piece.why, piece.back, INCHES); } };
 }
 const SIDES_OF_A = ['49 3/8 face 50 1/8 back', '49 3/8 face 50 7/8 back', '49 3/8 face 50 7/8 back', '49 3/8 face 50 1/8 back'];
 function sidesOfA(pieces: readonly Piece[]): string[] {
@@ -44,7 +47,7 @@ describe('a bottom under the sides', () => {
     test('makes the beam deeper, and is as wide as the beam and two overhangs', () => {
         expect([section.outerWidth, section.bottomWidth, section.depth, section.bottomTop].map(length => printInches(length.ticks))).toEqual(['7"', '8"', '8 1/4"', '7 1/2"']);
         expect([section.fit, section.channelWidth]).toEqual([undefined, undefined]);
-        expect(whyText(section.bottomWidth.why, section.bottomWidth.ticks)).toBe('blocking 5 1/2" + 2 x side 3/4" + 2 x overhang 1/2" = 8"');
+        expect(whyText(section.bottomWidth.why, section.bottomWidth.ticks, INCHES)).toBe('blocking 5 1/2" + 2 x side 3/4" + 2 x overhang 1/2" = 8"');
     });
     test('is cut between others to the coffer less their overhangs; blocking and sides are what they always are', () => {
         expect(lines('bottom')).toEqual({ A: ['48 7/8" x 8"', '48 3/8" x 8"', '48 3/8" x 8"', '48 7/8" x 8"'], 1: ['180 1/2" x 8"'] });
@@ -82,7 +85,7 @@ describe('a box that is made at the bench', () => {
     test('is as wide inside as its spacers, and without any as its bottom', () => {
         expect([section.innerWidth, section.outerWidth, section.blockingWidth, section.fit].map(length => printInches(length!.ticks))).toEqual(['5 1/2"', '7"', '5 3/8"', '0"']);
         const { section: bare } = built({ blocking: { stock: six, rip: '5 3/8"', fit: 'bench-box' }, spacers: null });
-        expect(whyText(bare.innerWidth.why, bare.innerWidth.ticks)).toBe('bottom 5 1/2"');
+        expect(whyText(bare.innerWidth.why, bare.innerWidth.ticks, INCHES)).toBe('bottom 5 1/2"');
     });
     test('leaves blocking that is longer between its lines by what it is narrower', () => {
         expect(lines('blocking')).toEqual({ A: ['50 3/16" x 5 3/8"', '51" x 5 3/8"', '51" x 5 3/8"', '50 3/16" x 5 3/8"'], 1: ['180 1/2" x 5 3/8"'] });

@@ -42,7 +42,7 @@ export async function saw(options: SawOptions, world: World): Promise<ExitCode> 
     return worst(worst(code, written), isSound(houses) && complete ? EXIT.clean : EXIT.findings);
 }
 
-/** A label for every piece, in the order the pieces come off the saw, on sheets to be cut apart. */
+/** A label for every piece, and for every bundle of spacers cut alike, in the order they come off the saw, on sheets to be cut apart. */
 export async function labels(options: LabelOptions, world: World): Promise<ExitCode> {
     const { houses, plans, code } = await planned({ ...options, format: 'human' }, world);
     const written = await writeSheets(plans.map(sawOf), 'labels', options, world, ({ house, order }) =>

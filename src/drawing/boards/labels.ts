@@ -1,4 +1,7 @@
 import type { LaidBoard, LaidPiece, LaidStrip, SawOrder } from '../../sawing/model.ts';
+import { PLURAL } from '../../job/part.ts';
+import { cutAlike } from '../../takeoff/cut-alike.ts';
+import { comparePieces } from '../../takeoff/piece-order.ts';
 import { markOf, placeMarkOf } from '../../takeoff/marks.ts';
 import type { Work } from '../../takeoff/work.ts';
 import { group, line, polygon, sheet, text, type Group, type Item, type Sheet } from '../display-list.ts';
@@ -20,12 +23,13 @@ export function labelGridFor(order: SawOrder): LabelGrid {
 
 /**
  * A label for every piece that is still to be cut, in the order in which the pieces come off the saw, so that the next label
- * on the sheet belongs to the next piece. `job` stands small on each.
+ * on the sheet belongs to the next piece; spacers that are cut alike go anywhere, and have one for their bundle, at the first of
+ * them. `job` stands small on each.
  */
 export function drawLabels(order: SawOrder, job: string, grid: LabelGrid = labelGridFor(order)): readonly Sheet[] {
     const paper = PAPERS[grid.paper];
     const cell = { width: (paper.width - 2 * MARGIN) / grid.columns, height: (paper.height - 2 * MARGIN) / grid.rows };
-    const cuts = cutsInOrder(order);
+    const cuts = bundled(cutsInOrder(order));
     const perSheet = grid.columns * grid.rows;
     const sheets = Math.ceil(cuts.length / perSheet);
     return Array.from({ length: sheets }, (_, i) => {
@@ -34,17 +38,33 @@ export function drawLabels(order: SawOrder, job: string, grid: LabelGrid = label
             const left = MARGIN + (n % grid.columns) * cell.width, top = MARGIN + Math.floor(n / grid.columns) * cell.height;
             return label(cut, order, job, { left, top, right: left + cell.width, foot: top + cell.height });
         });
-        const words = { id: `labels-${i + 1}`, title: `Labels, ${job}, sheet ${i + 1} of ${sheets}`, description: `${own.length} labels, in the order the pieces are cut.` };
+        const words = { id: `labels-${i + 1}`, title: `Labels, ${job}, sheet ${i + 1} of ${sheets}`, description: `${own.length} labels, in the order the pieces are cut; spacers cut alike have one for their bundle.` };
         return sheet(words, paper, [...cutLines(grid, cell, Math.ceil(own.length / grid.columns)), ...labels]);
     });
 }
 
 interface Cut { readonly laid: LaidPiece; readonly board: LaidBoard; readonly strip: LaidStrip; readonly step: number }
+/** What one label is for: a piece, or a bundle, whose first piece stands for all. */
+interface Labeled extends Cut { readonly bundle: readonly Cut[] }
 
 function cutsInOrder({ steps }: SawOrder): Cut[] {
     return steps.flatMap(step => (step.do === 'crosscut'
         ? step.takes.flatMap(({ board, strip, pieces }) => pieces.map(laid => ({ laid, board, strip, step: step.number })))
         : []));
+}
+
+/**
+ * A piece has a label of its own where its name is needed: sides, bottoms, blocking, band, trim and cleats hang in a place with a number,
+ * and most differ by hand or slots. A spacer hangs wherever one of its size is wanted.
+ */
+function bundled(cuts: readonly Cut[]): Labeled[] {
+    const bundles = new Map<string, Cut[]>();
+    for (const cut of cuts) {
+        const { piece } = cut.laid;
+        const key = piece.part === 'spacer' ? JSON.stringify([piece.room, piece.stock.key, cutAlike(piece)]) : piece.id;
+        bundles.set(key, [...bundles.get(key) ?? [], cut]);
+    }
+    return [...bundles.values()].map(bundle => ({ ...bundle[0]!, bundle }));
 }
 
 function cutLines({ columns }: LabelGrid, cell: { readonly width: number; readonly height: number }, rows: number): Item[] {
@@ -56,20 +76,21 @@ function cutLines({ columns }: LabelGrid, cell: { readonly width: number; readon
 }
 
 /** The mark large enough to be read from across the shop; what it is, its lengths and its board around it. */
-function label({ laid, board, strip, step }: Cut, order: SawOrder, job: string, at: Extent): Group {
+function label({ laid, board, strip, step, bundle }: Labeled, order: SawOrder, job: string, at: Extent): Group {
     const { piece } = laid;
     const show = order.job.show.value;
     const left = at.left + PAD, right = at.right - PAD, width = right - left;
-    const from = `${board.name}${strip.rippedTo === undefined ? '' : `, strip ${strip.number}`} · stop ${step}`;
+    const isBundle = bundle.length > 1;
+    const from = `${isBundle ? boardsOf(bundle) : `${board.name}${strip.rippedTo === undefined ? '' : `, strip ${strip.number}`}`} · stop ${step}`;
     const boardWords = fitText(from, width * 0.62, 7, 5);
-    const part = piece.part === 'trim' ? 'CEILING TRIM' : piece.part.toUpperCase();
-    const mark = fitText(placeMarkOf(piece), width, 23, 11, 600);
+    const part = piece.part === 'trim' ? 'CEILING TRIM' : (isBundle ? PLURAL[piece.part] : piece.part).toUpperCase();
+    const mark = fitText(isBundle ? `${bundle.length} alike` : placeMarkOf(piece), width, 23, 11, 600);
     const length = figureWithUnit(longPoints(piece), show);
     const face = piece.cutFace === piece.cutBack ? '' : `face ${figure(piece.cutFace, show)}`;
-    const where = fitText(`${piece.room}: ${piece.where}`, width, 7.4, 5.4);
+    const where = fitText(`${piece.room}: ${isBundle ? linesOf(bundle) : piece.where}`, width, 7.4, 5.4);
     const work = fitText(piece.work.filter(each => each.kind !== 'rip' || strip.rippedTo === undefined).map(shortWork).join(', '), width * 0.62, 7, 5.4);
     const jobWords = fitText(job, width * 0.36, 6.4, 5);
-    return group(`label.${board.name}.${strip.number}.${strip.pieces.indexOf(laid) + 1}`, { piece: piece.id, part: piece.part, title: `${markOf(piece)}, ${length}` }, [
+    return group(`label.${board.name}.${strip.number}.${strip.pieces.indexOf(laid) + 1}`, { piece: piece.id, part: piece.part, title: `${isBundle ? `${bundle.length} ${PLURAL[piece.part]}` : markOf(piece)}, ${length}` }, [
         text([left, at.top + 13], part, { size: 7, weight: 600, spaced: 0.8 }),
         text([right, at.top + 13], boardWords.text, { size: boardWords.size, anchor: 'end', tone: 'soft' }),
         text([left, at.top + 36], mark.text, { size: mark.size, weight: 600 }),
@@ -80,6 +101,17 @@ function label({ laid, board, strip, step }: Cut, order: SawOrder, job: string, 
         ...work.text === '' ? [] : [text([left, at.top + 78], work.text, { size: work.size })],
         text([right, at.top + 78], jobWords.text, { size: jobWords.size, anchor: 'end', tone: 'soft' }),
     ]);
+}
+
+/** `poplar-1x6 #1, #4`. */
+function boardsOf(bundle: readonly Cut[]): string {
+    const boards = [...new Set(bundle.map(({ board }) => board))];
+    return [boards[0]!.name, ...boards.slice(1).map(({ number }) => `#${number}`)].join(', ');
+}
+
+function linesOf(bundle: readonly Cut[]): string {
+    const lines = [...new Set(bundle.map(({ laid }) => laid.piece).sort(comparePieces).map(({ line }) => line))];
+    return `${lines.length === 1 ? 'line' : 'lines'} ${lines.join(', ')}`;
 }
 
 const SHAPE = { width: 46, height: 9, slope: 8 };

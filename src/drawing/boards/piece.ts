@@ -1,3 +1,4 @@
+import { roundTo } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import type { LaidPiece } from '../../sawing/model.ts';
 import { placeMarkOf } from '../../takeoff/marks.ts';
@@ -43,7 +44,7 @@ function shortPoints({ ends, piece, from, to }: LaidPiece, view: BoardView): num
 function groove({ piece }: LaidPiece, left: number, right: number, top: number): Item[] {
     const rabbet = piece.work.find(work => work.kind === 'rabbet');
     if (!rabbet) return [];
-    return [line([left, top + 2.4], [right, top + 2.4], rabbet.edge.endsWith('back') ? 'thin' : 'hidden')];
+    return [line([left, top + 2.4], [right, top + 2.4], rabbet.face === 'back' ? 'thin' : 'hidden')];
 }
 
 function words({ piece, ends }: LaidPiece, view: BoardView, step: number | undefined, [left, right]: readonly [number, number], [top, foot]: readonly [number, number]): Item[] {
@@ -85,5 +86,6 @@ function words({ piece, ends }: LaidPiece, view: BoardView, step: number | undef
 
 function titleOf({ piece, from, to }: LaidPiece, view: BoardView): string {
     const mitered = piece.cutFace === piece.cutBack ? '' : `, face ${figure(piece.cutFace, view.show)}`;
-    return `${view.nameOf(piece)}: ${figure(longPoints(piece), view.show)}${mitered}${piece.hand ? `, ${piece.hand}` : ''}; marks at ${figure(from, view.show)} and ${figure(to, view.show)}`;
+    const marks = `marks at ${figure(roundTo(from, view.step), view.show)} and ${figure(roundTo(to, view.step), view.show)}`;
+    return `${view.nameOf(piece)}: ${figure(longPoints(piece), view.show)}${mitered}${piece.hand ? `, ${piece.hand}` : ''}; ${marks}`;
 }

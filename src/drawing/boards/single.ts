@@ -1,3 +1,4 @@
+import { roundTo } from '../../quantity/round.ts';
 import { figure } from '../figures.ts';
 import type { LaidBoard, SawOrder } from '../../sawing/model.ts';
 import { sheet, type Sheet } from '../display-list.ts';
@@ -14,7 +15,7 @@ export function drawBoard(order: SawOrder, board: LaidBoard, id: string, width =
     const laid = boardAtTheSaw(board, view, MARGIN.top);
     const height = laid.foot + MARGIN.foot;
     const pieces = board.strips.flatMap(s => s.pieces);
-    const description = pieces.length === 0 ? 'Nothing is cut from it.' : `From the hooked end: ${pieces.map(p => `${view.nameOf(p.piece)} to ${figure(p.to, view.show)}`).join(', ')}.`;
+    const description = pieces.length === 0 ? 'Nothing is cut from it.' : `From the hooked end: ${pieces.map(p => `${view.nameOf(p.piece)} to ${figure(roundTo(p.to, view.step), view.show)}`).join(', ')}.`;
     return sheet(
         { id, title: `${board.name}, ${figure(board.length, view.show)}`, description },
         { ...paperFor(view.show), width, height, cssWidth: `${Math.round(width * 10) / 10}px`, cssHeight: `${Math.round(height * 10) / 10}px` }, [laid.group],

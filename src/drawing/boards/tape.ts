@@ -1,3 +1,4 @@
+import { roundTo } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { TICKS_PER_FOOT, TICKS_PER_MM } from '../../quantity/ticks.ts';
 import { group, line, polygon, polyline, rectangle, text, type Group, type Item } from '../display-list.ts';
@@ -37,7 +38,7 @@ function readings(marks: readonly Ticks[], view: BoardView, foot: number): { rea
     const items: Item[] = [];
     for (const mark of marks) {
         const x = xAt(view, mark);
-        const words = figure(mark, view.show);
+        const words = figure(roundTo(mark, view.step), view.show);
         const half = textWidth(words, SIZE) / 2;
         let tier = ends.findIndex(end => end <= x - half - 3);
         if (tier < 0) tier = ends.length;

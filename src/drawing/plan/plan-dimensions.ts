@@ -1,5 +1,6 @@
 import type { Ceiling, Run } from '../../ceiling/model.ts';
-import type { Show } from '../../quantity/print-length.ts';
+import type { Show, Tape } from '../../quantity/print-length.ts';
+import { roundTo } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import type { DimensionString } from '../dimensions/dimension-string.ts';
 import { layStack, type Stack } from '../dimensions/stack.ts';
@@ -25,7 +26,7 @@ export function planStack(ceiling: Ceiling, direction: 'across' | 'down', show: 
         ]);
     }
     if (run.lines.length > 0 && !few) {
-        const centers = centerMarks(run, whole, show);
+        const centers = centerMarks(run, whole, { show, step: ceiling.room.job.cutTo.value });
         const ends = make('centers', `First and last beam along the ${wall}`, { stops: [centers.stops[0]!, centers.stops[1]!, centers.stops.at(-2)!, whole], figures: [centers.figures[0]!, figure(centers.cut.at(-2)! - centers.cut[1]!, show), centers.figures.at(-1)!] });
         strings.push([make('centers', `Centers of the beams along the ${wall}`, centers), ...(run.lines.length > 2 ? [ends] : [])]);
     }
@@ -62,12 +63,13 @@ function summedMarks({ start, end, lines, residue }: Run, whole: Ticks, show: Sh
     return { stops: [...(start > 0 ? [0] : []), start, end, ...(end < whole ? [whole] : [])], figures: withRest(figures, residue.rest, show) };
 }
 
-function centerMarks({ start, lines, residue }: Run, whole: Ticks, show: Show): Marks & { readonly cut: readonly Ticks[] } {
+/** Centers at their nearest marks, so that the string adds up to the room. */
+function centerMarks({ start, lines, residue }: Run, whole: Ticks, { show, step }: Tape): Marks & { readonly cut: readonly Ticks[] } {
     let at = start;
     const cut = [0, ...lines.map((line, i) => {
         const width = line.high - line.low;
         at += residue.cutCoffers[i]! + width;
-        return at - width / 2;
+        return roundTo(at - width / 2, step);
     }), whole];
     return { cut, stops: [0, ...lines.map(line => (line.low + line.high) / 2), whole], figures: cut.slice(1).map((position, i) => figure(position - cut[i]!, show)) };
 }

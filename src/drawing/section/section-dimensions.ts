@@ -26,7 +26,7 @@ export function sectionDimensions(shape: SectionShape, show: Show, at: { readonl
     ];
     const rightMarks = [0, ...(trim && trim.height < depth ? [trim.height] : []), ...(side.rabbet ? rabbetMarks(shape) : []), side.top + side.height];
     const lip = side.rabbet?.width.ticks ?? 0;
-    const from = side.rabbet?.edge.endsWith('front') ? outerWidth / 2 - lip : innerWidth / 2 + lip;
+    const from = side.rabbet?.face === 'front' ? outerWidth / 2 - lip : innerWidth / 2 + lip;
     const underside = level('underside', 'Lips, grooves and inner width, at the underside', [-outerWidth / 2, ...(side.rabbet ? [-from] : []), -innerWidth / 2, innerWidth / 2, ...(side.rabbet ? [from] : []), outerWidth / 2]);
     const bottomOnly = bottom.width === innerWidth || bottom.width === outerWidth && bottom.place === 'under-sides' ? [] : [level('bottom', 'Width of the bottom', bottom.place === 'under-sides'
         ? [-bottom.width / 2, -outerWidth / 2, outerWidth / 2, bottom.width / 2] : [-bottom.width / 2, bottom.width / 2])];
@@ -42,5 +42,5 @@ export function sectionDimensions(shape: SectionShape, show: Show, at: { readonl
 
 function rabbetMarks({ side }: SectionShape): readonly Ticks[] {
     const height = side.rabbet!.height.ticks;
-    return side.rabbet!.edge.startsWith('lower') ? [side.top + side.height - height] : [side.top, side.top + height];
+    return side.rabbet!.edge === 'lower' ? [side.top + side.height - height] : [side.top, side.top + height];
 }

@@ -56,7 +56,7 @@ function whatFollows(section: Section, shape: SectionShape, context: SectionCont
     plain('side laps blocking', blocking.thickness - side.top);
     if (trim) plain('trim laps side', trim.height - side.top);
     if (bottom.place === 'under-sides') plain('bottom beyond each side', (bottom.width - shape.outerWidth) / 2);
-    if (side.rabbet?.edge === 'lower-back') {
+    if (side.rabbet?.edge === 'lower' && side.rabbet.face === 'back') {
         plain('lip left at the groove', side.thickness - side.rabbet.width.ticks);
         if (bottom.place === 'in-rabbets') plain('bottom let into each side', side.rabbet.width.ticks);
         else plain('bottom bears on side', Math.min(depth, bottom.top + bottom.thickness) - side.rabbet.height.ticks - bottom.top - bottom.ease);

@@ -105,7 +105,7 @@ function convexParts([back, face]: Stretch, [top, foot]: Stretch, rabbet: Rabbet
 }
 
 function cornerOf(rabbet: Rabbet, [back, face]: Stretch, [top, foot]: Stretch): Point {
-    return [rabbet.edge.endsWith('back') ? back : face, rabbet.edge.startsWith('lower') ? foot : top];
+    return [rabbet.face === 'back' ? back : face, rabbet.edge === 'lower' ? foot : top];
 }
 
 /** Lower edges of the crossing beam, and from where they are seen: those of its sides, and of a bottom that lies under them. */

@@ -78,12 +78,11 @@ export function partNotes(section: Section, shape: SectionShape, context: Sectio
         spots: [spot(view, bottom.width * 0.33, bottom.top + bottom.thickness * 0.55)],
     });
     if (side.rabbet && bottom.place !== 'in-rabbets') {
-        const { width, height, edge } = side.rabbet;
-        const lower = edge.startsWith('lower');
-        const back = edge.endsWith('back');
+        const { width, height, edge, face } = side.rabbet;
+        const lower = edge === 'lower', back = face === 'back';
         beside.push({
             id: 'rabbet', name: lower && back ? 'Groove' : 'Rabbet',
-            words: [`${f(width.ticks)} wide × ${f(height.ticks)} high, rabbet on the ${edge.replace('-', ' ')} edge`, profile.sides?.corners.value === 'mitered' ? 'turns the corner: sides are mitered' : 'stops where the sides butt'],
+            words: [`${f(width.ticks)} wide × ${f(height.ticks)} high, rabbet on the ${edge} ${face} edge`, profile.sides?.corners.value === 'mitered' ? 'turns the corner: sides are mitered' : 'stops where the sides butt'],
             spots: [spot(view, back ? innerWidth / 2 + width.ticks / 2 : outerWidth / 2 - width.ticks / 2, lower ? depth - height.ticks / 2 : side.top + height.ticks / 2)],
         });
     }

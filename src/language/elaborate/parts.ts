@@ -1,4 +1,4 @@
-import type { Blocking, Bottom, Cleats, Direction, Profile, Sides, Spacers, Trim } from '../../job/model.ts';
+import type { Blocking, Bottom, Cleats, Direction, Profile, Rabbet, Sides, Spacers, Trim } from '../../job/model.ts';
 import * as ast from '../generated/ast.ts';
 import type { Reading } from './reading.ts';
 
@@ -23,7 +23,7 @@ function withRabbetFor(bottom: Bottom | undefined, sides: Sides): Sides {
     const thickness = bottom?.stock?.value.thickness;
     if (bottom?.place.value !== 'in-rabbets' || !bottom.letIn || !thickness || sides.rabbet) return sides;
     const { letIn } = bottom;
-    return { ...sides, rabbet: { ...letIn, value: { width: letIn.value, height: thickness.value, edge: 'lower-back', widthAt: letIn.at, heightAt: thickness.at } } };
+    return { ...sides, rabbet: { ...letIn, value: { width: letIn.value, height: thickness.value, edge: 'lower', face: 'back', widthAt: letIn.at, heightAt: thickness.at } } };
 }
 
 /** What every part cut from a board has. Undefined where its width cannot be known. */
@@ -53,10 +53,11 @@ function readSides(part: Reading, home: ast.Profile): Sides | undefined {
 
 function rabbetOf(part: Reading): Sides['rabbet'] {
     const size = part.pair('rabbet');
-    const edge = part.word<'lower-back' | 'lower-front' | 'upper-back' | 'upper-front'>('rabbet', 'on');
+    const edge = part.word<`${Rabbet['edge']}-${Rabbet['face']}`>('rabbet', 'on');
     if (!size || !edge) return undefined;
     const { first, second, firstAt, secondAt } = size.value;
-    return { ...size, value: { width: first, height: second, edge: edge.value, widthAt: firstAt, heightAt: secondAt } };
+    const [which, face] = edge.value.split('-') as [Rabbet['edge'], Rabbet['face']];
+    return { ...size, value: { width: first, height: second, edge: which, face, widthAt: firstAt, heightAt: secondAt } };
 }
 
 function readCleats(part: Reading, home: ast.Profile): Cleats | undefined {

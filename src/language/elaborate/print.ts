@@ -1,6 +1,6 @@
 import { BOARD_FOOT } from '../../data/board-measure.ts';
 import { printMoney } from '../../quantity/money.ts';
-import { printLength } from '../../quantity/print-length.ts';
+import { printIn } from '../../quantity/print-length.ts';
 import { toTicks, type Rational } from '../../quantity/rational.ts';
 import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../../quantity/ticks.ts';
 import { isPlainNumber, LENGTH, PERCENT, type Quantity } from '../types/type.ts';
@@ -9,10 +9,8 @@ import type { Value } from './value.ts';
 
 /** A length in the unit it is whole in: inches where it is a multiple of 1/128", else millimeters. */
 export function printExact(ticks: Ticks): string {
-    const imperial = printLength(ticks);
-    if (!imperial.startsWith('~')) return imperial;
-    const metric = printLength(ticks, 'millimeters');
-    return metric.startsWith('~') ? imperial : metric;
+    const inFeet = printIn(ticks, 'feet-inches'), metric = printIn(ticks, 'millimeters');
+    return inFeet.startsWith('~') && !metric.startsWith('~') ? metric : inFeet;
 }
 
 /** A value as somebody would write it: `1/4"`, `3`, `7.25%`, `2.70 USD per ft`, `mitered`, `poplar-1x6`. */
@@ -51,11 +49,15 @@ function printQuantity(exact: Rational, type: Quantity): string {
     return inWords(type);
 }
 
-/** Inches that are no fraction of the tape are written as decimals: `0.5512"`. */
+/**
+ * In inches beside a figure in millimeters: what is on no tape is read off at the nearest 1/32", `~5 1/2"`, and below half an inch
+ * written with decimals, `0.006"`.
+ */
 export function inInches(ticks: Ticks): string {
-    const text = printLength(ticks);
-    return text.startsWith('~') ? `${shortest(ticks / TICKS_PER_INCH, 4)}"` : text;
+    const text = printIn(ticks, 'feet-inches');
+    return text.startsWith('~') && Math.abs(ticks) < TICKS_PER_INCH / 2 ? `${shortest(ticks / TICKS_PER_INCH, 4)}"` : text;
 }
+/** In millimeters beside a figure in inches, where nobody measures by them: as exact as two decimals are. */
 export function inMillimeters(ticks: Ticks): string {
     return `${shortest(ticks / TICKS_PER_MM, 2)} mm`;
 }

@@ -1,11 +1,12 @@
 import { knownText, weakest } from '../../cutting/known.ts';
 import { leftoversOf } from '../../cutting/leftovers.ts';
 import type { JobSettings } from '../../job/model.ts';
+import { tapeOf } from '../../job/tape.ts';
 import type { BoardPlan, Money, StockPlan } from '../../cutting/model.ts';
 import { drawBoard, toPaneSvg } from '../../drawing/index.ts';
 import type { Group } from '../../drawing/display-list.ts';
 import { printMoney } from '../../quantity/money.ts';
-import { printLength, type Show } from '../../quantity/print-length.ts';
+import { printLength, printMark, type Show, type Tape } from '../../quantity/print-length.ts';
 import { titleOfHouse } from '../../report/house.ts';
 import { spareText } from '../../report/spare.ts';
 import { HOW_TO_MITER, namesIn, STAGES, stepWords } from '../../report/sawing/step-words.ts';
@@ -104,15 +105,16 @@ function boardOnPage(board: LaidBoard, order: SawOrder, id: string, width: numbe
     return {
         key: boardKey(board), number: board.number, length: printLength(board.length, show), from: board.from,
         svg: toPaneSvg(drawBoard(order, board, id, width), { attributesOf }),
-        pieces: board.strips.flatMap((strip: LaidStrip) => strip.pieces.map((laid): PieceOnPage => pieceOnPage(laid, show, nameOf, sources))),
+        pieces: board.strips.flatMap((strip: LaidStrip) => strip.pieces.map((laid): PieceOnPage => pieceOnPage(laid, tapeOf(order.job), nameOf, sources))),
     };
 }
 
-function pieceOnPage({ piece, from, to }: LaidPiece, show: Show, nameOf: (piece: Piece) => string, sources: Sources): PieceOnPage {
+function pieceOnPage({ piece, from, to }: LaidPiece, tape: Tape, nameOf: (piece: Piece) => string, sources: Sources): PieceOnPage {
+    const { show } = tape;
     return {
         id: piece.id, tick: tickOf(piece), name: nameOf(piece), where: piece.where, length: printLength(longPoints(piece), show),
         face: piece.cutFace === piece.cutBack ? '' : printLength(piece.cutFace, show), hand: piece.hand ?? '', measure: tapingWords(tapingOf(piece)),
-        then: piece.machining.join('; '), marks: `${printLength(from, show)} – ${printLength(to, show)}`, at: sources.number(piece.source),
+        then: piece.machining.join('; '), marks: `${printMark(from, tape)} – ${printMark(to, tape)}`, at: sources.number(piece.source),
     };
 }
 

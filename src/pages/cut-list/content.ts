@@ -1,3 +1,4 @@
+import { tapeOf } from '../../job/tape.ts';
 import type { JobSettings } from '../../job/model.ts';
 import { printInches, printLength, type Show } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
@@ -61,7 +62,7 @@ export function cutListContent(room: RoomOnPage): CutListContent {
     const sources = new Sources(), nameOf = stockNames(takeOff.pieces.map(({ stock }) => stock));
     const cuts = new Numbered<Cut>(), whys = new Numbered<WhyWords>();
     const pieces = [...takeOff.pieces].sort(comparePieces).map((piece): ListedPiece => {
-        const words = whyWords(piece.why, piece.cutBack, show, sources), print = fingerprintOf(piece);
+        const words = whyWords(piece.why, piece.cutBack, tapeOf(job), sources), print = fingerprintOf(piece);
         return {
             id: piece.id, mark: markOf(piece), where: piece.where, line: piece.line, at: sources.number(piece.source),
             cut: cuts.number(print, () => cutOf(piece, print, nameOf(piece.stock), job)), why: whys.number(JSON.stringify(words), () => words),

@@ -1,4 +1,4 @@
-import { printLength } from '../../quantity/print-length.ts';
+import { printRun } from '../../quantity/print-length.ts';
 import { attributes, html, named, type Html } from '../shared/html.ts';
 import { t } from '../shared/words.ts';
 import { whyMarkup } from '../shared/why.ts';
@@ -20,7 +20,7 @@ export function rowMarkup(row: Row, content: CutListContent, state: CutListState
 function groupRow({ title, pieces, entries }: Group, ticked: Ticked, { show }: CutListContent, index: number): Html {
     const length = entries.reduce((sum, entry) => sum + entry.cut.back * entry.pieces.length, 0);
     const cut = entries.reduce((sum, entry) => sum + entry.pieces.filter(piece => ticked.conditionOf(piece, entry.cut) === 'cut').length, 0);
-    return html`<tr class="group" ${attributes({ 'aria-rowindex': index })}><th scope="colgroup" ${attributes({ colspan: COLUMNS.length + 1 })}>${named(title)} <span class="soft">${pieces === 1 ? t('1 piece') : t('{0} pieces', pieces)}, ${printLength(length, show)}${cut > 0 ? `, ${t('{0} cut', cut)}` : ''}</span></th></tr>`;
+    return html`<tr class="group" ${attributes({ 'aria-rowindex': index })}><th scope="colgroup" ${attributes({ colspan: COLUMNS.length + 1 })}>${named(title)} <span class="soft">${pieces === 1 ? t('1 piece') : t('{0} pieces', pieces)}, ${printRun(length, show)}${cut > 0 ? `, ${t('{0} cut', cut)}` : ''}</span></th></tr>`;
 }
 
 function entryRow(entry: Entry, content: CutListContent, isOpen: boolean, ticked: Ticked, index: number): Html {

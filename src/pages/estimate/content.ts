@@ -9,7 +9,7 @@ import type { Source } from '../../provenance/source.ts';
 import { layoutOf, takeOffOf } from '../../pipeline/inspect.ts';
 import { price, priceWith, type PricedAlternate } from '../../pipeline/price.ts';
 import { printMoney } from '../../quantity/money.ts';
-import { printLength, type Show } from '../../quantity/print-length.ts';
+import { printLength, printRun, type Show } from '../../quantity/print-length.ts';
 import type { Rational } from '../../quantity/rational.ts';
 import type { HousePrice } from '../../report/estimate/house.ts';
 import { basisText, daysText, differenceText, hoursText, shareText } from '../../report/estimate/words.ts';
@@ -122,7 +122,7 @@ function alternateContent({ alternate, priced, comparison, told }: PricedAlterna
         total: printMoney(total.after, estimate.currency), before: printMoney(total.before, estimate.currency), difference: differenceText(difference, estimate.currency), dearer: difference.s > 0n && !difference.equals(0),
         hours: hoursText(estimate.minutes), days: crewText(estimate),
         changes: [
-            ...pieces.map(({ part, before, after, feet }) => ({ what: part, before: `${before} (${printLength(feet.before, show)})`, after: `${after} (${printLength(feet.after, show)})` })),
+            ...pieces.map(({ part, before, after, feet }) => ({ what: part, before: `${before} (${printRun(feet.before, show)})`, after: `${after} (${printRun(feet.after, show)})` })),
             ...boards.map(({ stock, length, before, after }) => ({ what: `${stock}, ${printLength(length, show)}`, before: String(before), after: String(after) })),
         ],
         looks: alternate.rooms.flatMap(({ instead, room }, i) => looksOf(instead, room, `${alternate.name}-${i}`)),

@@ -1,3 +1,4 @@
+import { tapeOf } from '../../job/tape.ts';
 import type { Derived, Section } from '../../ceiling/model.ts';
 import { contextIn, sectionsOf, type SectionOfLines } from '../../drawing/section/context.ts';
 import type { Group } from '../../drawing/display-list.ts';
@@ -110,11 +111,11 @@ function attributesOf({ part, title, items }: Group, profile: Profile, keysOf: (
 }
 
 function lengthsOf(section: Section, job: JobSettings, sources: Sources): readonly LengthShown[] {
-    const f = sizesOf(job), show = job.show.value;
+    const f = sizesOf(job);
     const row = (name: string, length: Derived | undefined): readonly LengthShown[] => {
         if (!length) return [];
         const off = worstCase(length.tolerance);
-        return [{ name, figure: f(length.ticks), off: off > 0 ? `± ${f.fine(off)}` : '', why: whyWords(length.why, length.ticks, show, sources) }];
+        return [{ name, figure: f(length.ticks), off: off > 0 ? `± ${f.fine(off)}` : '', why: whyWords(length.why, length.ticks, tapeOf(job), sources) }];
     };
     return [
         ...row(t('Width between the sides'), section.innerWidth), ...row(t('Width of the beam'), section.outerWidth), ...row(t('Depth of the beam'), section.depth),

@@ -1,3 +1,4 @@
+import { tapeOf } from '../../job/tape.ts';
 import { sheet, text, type Sheet } from '../../drawing/display-list.ts';
 import { drawSection, sectionsOf, toSvg, withNotice } from '../../drawing/index.ts';
 import { paneGround } from '../../drawing/paper.ts';
@@ -72,7 +73,7 @@ function lengthsAsCsv({ ceiling, standing }: RoomOnPage): CsvText {
     const rows = sectionsOf(ceiling).flatMap(({ section, lines }) => {
         const { innerWidth, outerWidth, depth, bottomTop, cleatTop, spacerRoom, fit } = section;
         const lengths: Readonly<Record<string, Derived | undefined>> = { 'inner width': innerWidth, 'outer width': outerWidth, depth, 'bottom top': bottomTop, 'cleat top': cleatTop, 'spacer room': spacerRoom, 'bottom play': fit };
-        return Object.entries(lengths).flatMap(([name, length]) => length ? [[section.profile.label, lines.map(line => line.name).join(' '), name, decimal(length.ticks, show), decimal(worstCase(length.tolerance), show), whyText(length.why, length.ticks, show)]] : []);
+        return Object.entries(lengths).flatMap(([name, length]) => length ? [[section.profile.label, lines.map(line => line.name).join(' '), name, decimal(length.ticks, show), decimal(worstCase(length.tolerance), show), whyText(length.why, length.ticks, tapeOf(ceiling.room.job))]] : []);
     });
     return csvStanding(['section', 'lines', 'length', unit, `off ${unit}`, 'why'], [{ rows, standing }]);
 }

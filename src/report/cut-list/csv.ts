@@ -1,6 +1,7 @@
+import { tapeOf } from '../../job/tape.ts';
 import { whyText } from '../../provenance/why-text.ts';
 import type { Stock } from '../../job/model.ts';
-import { printLength, type Show } from '../../quantity/print-length.ts';
+import { printLength, type Show, type Tape } from '../../quantity/print-length.ts';
 import type { Piece } from '../../takeoff/model.ts';
 import { decimal, unitOf } from '../csv.ts';
 import type { Cell } from '../../text/csv.ts';
@@ -13,7 +14,7 @@ import { stockNames } from '../../job/stock-names.ts';
 import type { CsvText } from '../../text/fit.ts';
 
 /** A piece, and what its cells need to know of its house. */
-interface InHouse { readonly piece: Piece; readonly show: Show; readonly nameOf: (stock: Stock) => string; readonly source: SourceJson }
+interface InHouse { readonly piece: Piece; readonly tape: Tape; readonly show: Show; readonly nameOf: (stock: Stock) => string; readonly source: SourceJson }
 
 /** The columns in their order; `back` and `face` are the cut lengths as numbers in `unit`, beside them as they are read. */
 const COLUMNS: Readonly<Record<string, (of: InHouse) => Cell>> = {
@@ -25,15 +26,15 @@ const COLUMNS: Readonly<Record<string, (of: InHouse) => Cell>> = {
     west_or_north_end: ({ piece }) => endText(piece.ends[0]), east_or_south_end: ({ piece }) => endText(piece.ends[1]), hand: ({ piece }) => piece.hand,
     width: ({ piece, show }) => decimal(piece.width, show), thickness: ({ piece, show }) => decimal(piece.thickness, show),
     ripped: ({ piece }) => (piece.ripped ? 'yes' : 'no'), machining: ({ piece }) => piece.machining.join('; '), where: ({ piece }) => piece.where,
-    why: ({ piece, show }) => whyText(piece.why, piece.cutBack, show),
+    why: ({ piece, tape }) => whyText(piece.why, piece.cutBack, tape),
     file: ({ source }) => source.file, source_line: ({ source }) => source.line, source_column: ({ source }) => source.column,
 };
 
 /** A row a piece. */
 export function csvCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], files: Files): CsvText {
     const nameOf = stockNames(houses.flatMap(({ rooms }) => rooms.flatMap(({ takeOff }) => takeOff?.pieces.map(({ stock }) => stock) ?? [])));
-    const rowOf = (piece: Piece, show: Show): Cell[] => Object.values(COLUMNS).map(cell => cell({ piece, show, nameOf, source: sourceJson(piece.source, files) }));
+    const rowOf = (piece: Piece, tape: Tape): Cell[] => Object.values(COLUMNS).map(cell => cell({ piece, tape, show: tape.show, nameOf, source: sourceJson(piece.source, files) }));
     return csvStanding(Object.keys(COLUMNS), houses.flatMap(({ job, rooms }) => rooms.map(({ takeOff, standing }) => ({
-        standing, rows: (takeOff?.pieces ?? []).map(piece => rowOf(piece, job.show.value)),
+        standing, rows: (takeOff?.pieces ?? []).map(piece => rowOf(piece, tapeOf(job))),
     }))));
 }

@@ -1,6 +1,7 @@
+import { tapeOf } from '../../job/tape.ts';
 import { PLURAL } from '../../job/part.ts';
 import { whyText } from '../../provenance/why-text.ts';
-import { printInches, printLength, printRun, type Show } from '../../quantity/print-length.ts';
+import { printInches, printLength, printRun, type Show, type Tape } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
 import type { Consumable, Piece } from '../../takeoff/model.ts';
 import { tapingOf } from '../../sawing/tape.ts';
@@ -32,7 +33,7 @@ function cutList(house: House, paint: Paint): string[] {
         `${counted(pieces.length, 'piece')} for ${rooms.map(r => r.room.name).join(', ')}; cut to ${printLength(job.cutTo.value, show)}`,
         ...standingText(rooms, { dont: 'cut', lacks: 'it has no pieces here' }, paint, WIDTH),
         ...howToRead(pieces).flatMap(note => wrap(note, WIDTH)),
-        ...batchesOf(pieces).flatMap(stock => ['', ...stockList(stock, nameOf(stock.stock), show, paint)]),
+        ...batchesOf(pieces).flatMap(stock => ['', ...stockList(stock, nameOf(stock.stock), tapeOf(job), paint)]),
         ...besides(rooms.flatMap(r => r.takeOff?.consumables ?? []), paint),
         ...cautionsFor(pieces).flatMap((caution, i) => [...(i === 0 ? ['', paint.strong('Take care')] : []), ...wrap(caution, WIDTH - 2).map(l => `  ${l}`)]),
     ];
@@ -50,14 +51,15 @@ export function howToRead(pieces: readonly Piece[]): string[] {
     ];
 }
 
-function stockList({ stock, pieces, parts }: StockBatches, name: string, show: Show, paint: Paint): string[] {
+function stockList({ stock, pieces, parts }: StockBatches, name: string, tape: Tape, paint: Paint): string[] {
+    const { show } = tape;
     const size = [stock.thickness, stock.width].flatMap(m => (m ? printLength(m.value.ticks, show) : [])).join(' x ');
     const total = parts.flatMap(p => p.batches).reduce((sum, b) => sum + b.sample.cutBack * b.pieces.length, 0);
     return [
         `${paint.strong(name)}  ${size}  ${counted(pieces, 'piece')}, ${printRun(total, show)} end to end`,
         ...parts.flatMap(({ part, batches }) => {
             const heads = columns(batches.map(b => head(b, show)), [0, 1]);
-            return [`  ${PLURAL[part]}`, ...batches.flatMap((b, i) => [`    ${heads[i]!}`, ...details(b, show, paint).map(l => `          ${l}`)])];
+            return [`  ${PLURAL[part]}`, ...batches.flatMap((b, i) => [`    ${heads[i]!}`, ...details(b, tape, paint).map(l => `          ${l}`)])];
         }),
     ];
 }
@@ -81,10 +83,10 @@ function ripText(p: Piece, show: Show): string {
     return thickness === p.thickness ? printLength(p.width, show) : `${printLength(p.thickness, show)} x ${printLength(p.width, show)}`;
 }
 
-function details({ sample, pieces }: Batch, show: Show, paint: Paint): string[] {
+function details({ sample, pieces }: Batch, tape: Tape, paint: Paint): string[] {
     const width = WIDTH - 10;
     const rooms = [...new Set(pieces.map(p => p.room))];
-    const whys = [...new Set(pieces.map(p => whyText(p.why, p.cutBack, show)))];
+    const whys = [...new Set(pieces.map(p => whyText(p.why, p.cutBack, tape)))];
     return [
         ...(sample.machining.length > 0 ? wrap(`then: ${sample.machining.join('; ')}`, width) : []),
         ...rooms.flatMap(room => wrap(`${room}: ${marksText(pieces.filter(p => p.room === room), placeMarkOf)}`, width)),

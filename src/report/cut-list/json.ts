@@ -1,3 +1,4 @@
+import { tapeOf } from '../../job/tape.ts';
 import type { JobSettings } from '../../job/model.ts';
 import { stockNames } from '../../job/stock-names.ts';
 import { whyText } from '../../provenance/why-text.ts';
@@ -54,7 +55,7 @@ function pieceJson(p: Piece, stock: string, job: JobSettings, files: Files): Cut
         ripped: p.ripped,
         machining: p.machining,
         where: p.where,
-        why: whyText(p.why, p.cutBack, show),
+        why: whyText(p.why, p.cutBack, tapeOf(job)),
         terms: p.why.terms.map(t => ({ what: t.what, times: t.times, length: length(t.ticks), source: t.at ? sourceJson(t.at, files) : null })),
         source: sourceJson(p.source, files),
     };

@@ -1,6 +1,6 @@
 import type { Clash, Fault } from '../../dryfit/model.ts';
 import type { JobSettings } from '../../job/model.ts';
-import { printLength } from '../../quantity/print-length.ts';
+import { sizesOf } from '../../rules/support/words.ts';
 import type { Files } from '../look.ts';
 import { sourceJson } from '../place-json.ts';
 import { printJson } from '../../text/json.ts';
@@ -52,7 +52,7 @@ function piecesOf(fault: Fault): string[] {
 function clashJson({ kind, other, ticks, touches, wanted }: Clash, job: JobSettings): ClashJson {
     return {
         kind, with: typeof other === 'string' ? other : other.id,
-        ticks, text: printLength(ticks, job.show.value),
+        ticks, text: sizesOf(job)(ticks),
         touches: touches ?? null, wanted: wanted ?? null,
     };
 }

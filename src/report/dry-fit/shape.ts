@@ -58,7 +58,7 @@ export interface ClashJson {
     readonly with: string;
     /** How deep, or how far; 1 tick = 1/16256 in = 1/640 mm. Along a miter it need not be whole. */
     readonly ticks: number;
-    /** The same to the nearest 1/128 in or 0.1 mm; `~` where that rounds it. */
+    /** The same in the job's units; finer than the tape with decimals. */
     readonly text: string;
     /** Square inches that stand to each other as they should. */
     readonly touches: Area | null;

@@ -2,7 +2,7 @@ import { knownText, weakest } from '../../cutting/known.ts';
 import type { Comparison } from '../../estimate/compare.ts';
 import { PHASES, type Estimate } from '../../estimate/model.ts';
 import { printMoney } from '../../quantity/money.ts';
-import { printLength, type Show } from '../../quantity/print-length.ts';
+import { printLength, printRun, type Show } from '../../quantity/print-length.ts';
 import { Rational } from '../../quantity/rational.ts';
 import { columns, wrap, type Paint } from '../look.ts';
 import { cleanText } from '../../text/clean-text.ts';
@@ -86,7 +86,7 @@ function alternateText({ alternate, priced, comparison, told }: PricedAlternate,
 
 function changeRows({ boards, pieces }: Comparison, show: Show): string[] {
     return columns([
-        ...pieces.map(({ part, before, after, feet }) => [part, `${before} -> ${counted(after, 'piece')}`, `${printLength(feet.before, show)} -> ${printLength(feet.after, show)}`]),
+        ...pieces.map(({ part, before, after, feet }) => [part, `${before} -> ${counted(after, 'piece')}`, `${printRun(feet.before, show)} -> ${printRun(feet.after, show)}`]),
         ...boards.map(({ stock, length, before, after }) => [stock, `${before} -> ${counted(after, 'board')}`, printLength(length, show)]),
     ]);
 }

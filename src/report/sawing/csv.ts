@@ -1,4 +1,5 @@
-import { printLength } from '../../quantity/print-length.ts';
+import { tapeOf } from '../../job/tape.ts';
+import { printMark } from '../../quantity/print-length.ts';
 import { tapingOf, tapingWords } from '../../sawing/index.ts';
 import { decimal, unitOf } from '../csv.ts';
 import type { Cell } from '../../text/csv.ts';
@@ -22,7 +23,7 @@ export function csvSaw(houses: readonly HouseSaw[]): CsvText {
         const lengths = [laid.from, laid.to, piece.cutBack, piece.cutFace];
         return [
             titleOf(house.job), step.number, decimal(step.stop, show), stockNames(order.boards.map(({ stock }) => stock))(board.stock), board.number, strip.rippedTo === undefined ? null : strip.number, strip.pieces.indexOf(laid) + 1,
-            piece.id, unitOf(show), ...lengths.map(ticks => decimal(ticks, show)), ...[step.stop, ...lengths].map(ticks => printLength(ticks, show)),
+            piece.id, unitOf(show), ...lengths.map(ticks => decimal(ticks, show)), ...[step.stop, ...lengths].map(ticks => printMark(ticks, tapeOf(house.job))),
             endText(laid.ends[0]), endText(laid.ends[1]), piece.hand, tapingWords(tapingOf(piece)), piece.machining.join('; '),
         ];
     })))) })));

@@ -1,4 +1,5 @@
-import { printLength, type Show } from '../../quantity/print-length.ts';
+import { tapeOf } from '../../job/tape.ts';
+import { printLength, printMark, type Tape } from '../../quantity/print-length.ts';
 import { roundDown } from '../../quantity/round.ts';
 import { tapingOf, tapingWords, type LaidBoard, type LaidStrip, type SawOrder, type SetUps, type Step } from '../../sawing/index.ts';
 import type { Piece } from '../../takeoff/model.ts';
@@ -37,7 +38,7 @@ function sawList({ house, order }: HouseSaw, paint: Paint): string[] {
             ...measuring(pieces, paint),
             '', paint.strong('BY BOARD'),
             ...wrap('Readings of a tape hooked on the left end; the kerf lies right of each mark. Mitered boards lie back up, groove edge at the fence.', WIDTH),
-            ...byStock(order.boards).flatMap(boards => ['', paint.strong(stockNames(order.boards.map(({ stock }) => stock))(boards[0]!.stock)), ...boardLines(boards, job.cutTo.value, show, nameOf)]),
+            ...byStock(order.boards).flatMap(boards => ['', paint.strong(stockNames(order.boards.map(({ stock }) => stock))(boards[0]!.stock)), ...boardLines(boards, tapeOf(job), nameOf)]),
         ],
     ];
 }
@@ -86,20 +87,20 @@ function byStock(boards: readonly LaidBoard[]): LaidBoard[][] {
     return keys.map(key => boards.filter(b => b.stock.key === key));
 }
 
-function boardLines(boards: readonly LaidBoard[], step: number, show: Show, nameOf: (piece: Piece) => string): string[] {
-    const heads = columns(boards.map(b => [`#${b.number}`, `${printLength(b.length, show)}${b.along === b.length ? '' : ' ripped across'}${b.from === 'bought' ? '' : ` ${b.from}`}`, '|']));
+function boardLines(boards: readonly LaidBoard[], tape: Tape, nameOf: (piece: Piece) => string): string[] {
+    const heads = columns(boards.map(b => [`#${b.number}`, `${printLength(b.length, tape.show)}${b.along === b.length ? '' : ' ripped across'}${b.from === 'bought' ? '' : ` ${b.from}`}`, '|']));
     const indent = Math.max(...heads.map(head => head.length)) + 2;
-    return boards.flatMap((board, i) => board.strips.flatMap((strip, j) => wrap(stripText(strip, step, show, nameOf), WIDTH - indent)
+    return boards.flatMap((board, i) => board.strips.flatMap((strip, j) => wrap(stripText(strip, tape, nameOf), WIDTH - indent)
         .map((line, k) => (j === 0 && k === 0 ? `  ${heads[i]!.slice(0, -1)} ${line}` : ' '.repeat(indent) + line))));
 }
 
 /** `1/2" | blocking-A-2 to 3' 7 7/8" | …`: the first mark, then every piece with the mark at its far end. */
-function stripText(strip: LaidStrip, step: number, show: Show, nameOf: (piece: Piece) => string): string {
-    const left = roundDown(strip.offcut, step);
-    const name = strip.rippedTo === undefined ? '' : `strip ${strip.number} (${printLength(strip.rippedTo, show)}): `;
+function stripText(strip: LaidStrip, tape: Tape, nameOf: (piece: Piece) => string): string {
+    const left = roundDown(strip.offcut, tape.step);
+    const name = strip.rippedTo === undefined ? '' : `strip ${strip.number} (${printLength(strip.rippedTo, tape.show)}): `;
     if (strip.pieces.length === 0) return `${name}left whole`;
     return `${name}${[
-        printLength(strip.trim, show), ...strip.pieces.map(p => `${nameOf(p.piece)} to ${printLength(p.to, show)}`),
-        ...(left > 0 ? [`${strip.kept ? 'keep' : 'offcut'} ${printLength(left, show)}`] : []),
+        printMark(strip.trim, tape), ...strip.pieces.map(p => `${nameOf(p.piece)} to ${printMark(p.to, tape)}`),
+        ...(left > 0 ? [`${strip.kept ? 'keep' : 'offcut'} ${printMark(left, tape)}`] : []),
     ].join(' | ')}`;
 }

@@ -1,5 +1,5 @@
 import { stockNames } from '../../job/stock-names.ts';
-import { roundDown } from '../../quantity/round.ts';
+import { roundDown, roundTo } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { tapingOf, type BoardRef, type LaidBoard, type LaidStrip, type SawOrder, type Step } from '../../sawing/index.ts';
 import type { Piece } from '../../takeoff/model.ts';
@@ -34,6 +34,8 @@ export function jsonSaw(houses: readonly HouseSaw[]): JsonText {
 
 type Length = (ticks: Ticks) => LengthJson;
 const lengthIn = ({ job }: SawOrder): Length => ticks => lengthJson(ticks, ticks, job.show.value);
+/** Readings of the tape: its nearest marks. */
+const markIn = ({ job }: SawOrder): Length => ticks => lengthJson(ticks, roundTo(ticks, job.cutTo.value), job.show.value);
 const ids = (pieces: readonly Piece[]): string[] => pieces.map(p => p.id);
 
 function head<S extends Step>(step: S): { number: number; do: S['do']; stage: string } {
@@ -53,7 +55,7 @@ function stepJson(step: Step, order: SawOrder): HouseJson['steps'][number] {
             blocks: step.blocks.map(({ kind, stock, count, length: each, for: use, out }) => ({ kind, stock: stock.name, count, length: length(each), for: use, boards: out.map(board => board.name) })),
         };
         case 'rabbet': return {
-            ...head(step), width: length(step.width), height: length(step.height), edge: step.edge, passes: step.passes, run: length(step.run), pieces: ids(step.pieces), wholeBoards: step.whole.map(b => b.name),
+            ...head(step), width: length(step.width), height: length(step.height), edge: `${step.edge}-${step.face}`, passes: step.passes, run: length(step.run), pieces: ids(step.pieces), wholeBoards: step.whole.map(b => b.name),
             gauging: { every: step.gauging.every, warn: length(step.gauging.warn), reject: length(step.gauging.reject) },
         };
         case 'ease': return { ...head(step), by: length(step.by), passes: step.passes, run: length(step.run), pieces: ids(step.pieces), wholeBoards: step.whole.map(b => b.name) };
@@ -79,12 +81,12 @@ function boardJson(board: LaidBoard, order: SawOrder): HouseJson['boards'][numbe
 }
 
 function stripJson(strip: LaidStrip, order: SawOrder): HouseJson['boards'][number]['strips'][number] {
-    const length = lengthIn(order);
+    const length = lengthIn(order), mark = markIn(order);
     const { cutTo, show } = order.job;
     return {
-        number: strip.number, rippedTo: strip.rippedTo === undefined ? null : length(strip.rippedTo), trim: length(strip.trim),
+        number: strip.number, rippedTo: strip.rippedTo === undefined ? null : length(strip.rippedTo), trim: mark(strip.trim),
         pieces: strip.pieces.map(({ piece, from, to, ends }) => ({
-            piece: piece.id, from: length(from), to: length(to), back: lengthJson(piece.back, piece.cutBack, show.value), face: lengthJson(piece.face, piece.cutFace, show.value),
+            piece: piece.id, from: mark(from), to: mark(to), back: lengthJson(piece.back, piece.cutBack, show.value), face: lengthJson(piece.face, piece.cutFace, show.value),
             ends, hand: piece.hand, measure: tapingOf(piece),
         })),
         offcut: lengthJson(strip.offcut, roundDown(strip.offcut, cutTo.value), show.value), kept: strip.kept, rest: length(strip.rest),

@@ -47,7 +47,7 @@ export function stepWords(step: Step, order: SawOrder, nameOf: (piece: Piece) =>
         };
         case 'blocks': return { set: 'from offcuts', lines: step.blocks.map(block => blockText(block, show)) };
         case 'rabbet': return {
-            set: `rabbet ${size(step.width)} x ${size(step.height)}, ${step.edge.replace('-', ' ')} edge: ${counted(step.pieces.length, 'piece')}, ${printRun(step.run, show)} in ${counted(step.passes, 'pass', 'passes')}`,
+            set: `rabbet ${size(step.width)} x ${size(step.height)}, ${step.edge} ${step.face} edge: ${counted(step.pieces.length, 'piece')}, ${printRun(step.run, show)} in ${counted(step.passes, 'pass', 'passes')}`,
             lines: [
                 `gauge the first and every ${ordinal(step.gauging.every)}; off by ${printLength(step.gauging.warn, show)}: reset; by ${printLength(step.gauging.reject, show)}: recut, or keep it where both its ends die into the band`,
                 list(step.pieces), ...wholeText(step.whole.map(b => b.name)),

@@ -1,9 +1,9 @@
 import { replacing as replacingWords, type Fix } from '../../findings/finding.ts';
 import type { JobSettings } from '../../job/model.ts';
 import type { Given, Source } from '../../provenance/source.ts';
+import { printIn } from '../../quantity/print-length.ts';
 import type { Measure } from '../../quantity/measure.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
-import { sizesOf } from './words.ts';
 
 /**
  * Quick fixes. None is offered where it could not be trusted: a value that nobody said, one that came through an argument
@@ -28,9 +28,9 @@ export function adding(block: { readonly at: Source; readonly body?: Source }, t
     return [{ title, edits: [{ uri, range: { start: behindBrace, end: behindBrace }, text: written }], preferred: true }];
 }
 
-/** The length as a job writes it; undefined where it has no exact spelling on the tape. */
+/** The length as a job writes it; undefined where it has no exact spelling in the job's own system. */
 export function spelled(ticks: Ticks, job: JobSettings): string | undefined {
-    const text = sizesOf(job)(ticks);
+    const text = printIn(ticks, job.show.value);
     return text.startsWith('~') ? undefined : text;
 }
 

@@ -1,10 +1,12 @@
-import { printLength } from '../../quantity/print-length.ts';
-import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../../quantity/ticks.ts';
+import { printIn, printMark } from '../../quantity/print-length.ts';
+import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../../quantity/ticks.ts';
 import type { JobSettings } from '../../job/model.ts';
+import { tapeOf } from '../../job/tape.ts';
 import { listed } from '../../plain/words.ts';
 
 /** Lengths in the job's own units, as they stand in messages and in the text that a fix writes. */
 export interface Sizes {
+    /** As it was said; what is on no rule has decimals below a foot, `5.512"`, and is read off at the tape's nearest mark above, with a `~` before it. */
     (ticks: Ticks): string;
     /** For figures finer than the tape, such as paint or a tolerance: `1/64"` where it is one, else `0.028"` or `0.71 mm`. */
     fine(ticks: number): string;
@@ -12,16 +14,23 @@ export interface Sizes {
     alike(figures: readonly number[]): (ticks: number) => string;
 }
 
+/** Thicknesses, widths and gaps: a caliper reads them where the tape has no mark, and what is wrong with them is often less than its step. */
+const CALIPERED: Ticks = TICKS_PER_FOOT;
+
 export function sizesOf(job: JobSettings): Sizes {
     const show = job.show.value;
-    const print = (ticks: Ticks): string => printLength(ticks, show);
+    const print = (ticks: Ticks): string => {
+        if (Math.abs(ticks) < CALIPERED) return fine(ticks);
+        const exact = printIn(ticks, show);
+        return exact.startsWith('~') ? `~${printMark(ticks, tapeOf(job))}` : exact;
+    };
     const fine = (ticks: number): string => {
-        const exact = print(Math.round(ticks));
-        if (Number.isInteger(ticks) && !exact.startsWith('~')) return exact;
+        const exact = printIn(ticks, show);
+        if (!exact.startsWith('~')) return exact;
         return show === 'millimeters' ? `${shortest(ticks / TICKS_PER_MM, 2)} mm` : `${shortest(ticks / TICKS_PER_INCH, 3)}"`;
     };
     const alike = (figures: readonly number[]): ((ticks: number) => string) => {
-        const onTape = show === 'millimeters' || figures.every(ticks => Number.isInteger(ticks) && !print(ticks).startsWith('~'));
+        const onTape = show === 'millimeters' || figures.every(ticks => !printIn(ticks, show).startsWith('~'));
         return onTape ? fine : ticks => `${shortest(ticks / TICKS_PER_INCH, 4)}"`;
     };
     return Object.assign(print, { fine, alike });

@@ -1,3 +1,4 @@
+import { tapeOf } from '../../job/tape.ts';
 import type { Ceiling, Derived, Line, Section } from '../../ceiling/model.ts';
 import type { JobSettings } from '../../job/model.ts';
 import { inInches, inMillimeters } from '../../language/elaborate/print.ts';
@@ -62,7 +63,7 @@ export function runInWords(ceiling: Ceiling, run: 'across' | 'down'): readonly s
     const sentence = run === 'across'
         ? coffers.length > 1 && sizes.size === 1 ? t('{0} along the north wall, each {1} clear', count(coffers.length), said) : t('{0} along the north wall, {1} clear', count(coffers.length), said)
         : coffers.length > 1 && sizes.size === 1 ? t('{0} along the east wall, each {1} clear', count(coffers.length), said) : t('{0} along the east wall, {1} clear', count(coffers.length), said);
-    return [sumOf(sum) === free ? `${sentence}: ${whyText(sum, free, job.show.value)}` : sentence];
+    return [sumOf(sum) === free ? `${sentence}: ${whyText(sum, free, tapeOf(job))}` : sentence];
 }
 
 function widthOf({ low, high }: Line): Ticks {
@@ -70,7 +71,7 @@ function widthOf({ low, high }: Line): Ticks {
 }
 
 function why({ why, ticks }: Derived, job: JobSettings): string {
-    return whyText(why, ticks, job.show.value);
+    return whyText(why, ticks, tapeOf(job));
 }
 
 function offBy({ tolerance }: Derived, job: JobSettings): string {

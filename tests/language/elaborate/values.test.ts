@@ -114,7 +114,7 @@ describe('profiles', () => {
         expect(spacers).toMatchObject({ every: { value: feet(2), said: true }, fromEnd: { value: inches(6), said: false } });
         expect(sides).toMatchObject({
             stock: { value: { name: 'poplar-1x8' } }, corners: { value: 'butted' }, past: { value: 'north-south' },
-            rabbet: { value: { edge: 'lower-back', width: { ticks: inches('1/4') }, height: { ticks: inches('3/8') } } }, nails: { value: { gauge: 16 } },
+            rabbet: { value: { edge: 'lower', face: 'back', width: { ticks: inches('1/4') }, height: { ticks: inches('3/8') } } }, nails: { value: { gauge: 16 } },
         });
         expect(cleats).toMatchObject({ stock: { value: { name: 'strip' } }, thickness: { value: { ticks: inches('3/4') } }, gauge: { said: true }, shortEachEnd: { value: inches('1/4'), said: false } });
         expect(bottom).toMatchObject({ place: { value: 'between-sides' }, gap: { value: { least: 0, most: inches('1/32') } }, biscuits: { value: { count: 2, size: '#10' } }, press: { value: inches('1/64') } });
