@@ -1,5 +1,6 @@
 import { defineConfig } from 'vitest/config';
 import { readFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
 
 /** `.coffer` and font files are bundled as text and base64, by esbuild in the product and by this in tests. */
 const assets = {
@@ -21,7 +22,9 @@ const panes = ['tests/panes/**/*.test.ts'];
 /** Measures the memory of the process it runs in. */
 const alone = ['tests/server/soak.test.ts'];
 
-const common = { root, testTimeout: 60_000, hookTimeout: 60_000, setupFiles: ['tests/support/builtin-once.ts'] };
+/** As many processes as there are cores: left alone, one core waits, which on two is half the machine. */
+const maxWorkers = availableParallelism();
+const common = { root, maxWorkers, testTimeout: 60_000, hookTimeout: 60_000, setupFiles: ['tests/support/builtin-once.ts'] };
 
 export default defineConfig({
     plugins: [assets],

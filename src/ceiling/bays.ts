@@ -29,7 +29,10 @@ export function centerOf(line: Line): Ticks {
     return Math.floor((line.low + line.high) / 2);
 }
 
-/** Where the channel between the sides begins, and where the bottom lies, in its middle: what it is narrower or wider is on both sides, an odd tick on the low side. */
+/**
+ * Where the channel between the sides begins, and where the bottom lies, in its middle: what it is narrower or wider is on both sides,
+ * an odd tick on the low side.
+ */
 export function channelLow(line: Line): Ticks {
     return line.low + line.section.sideThickness.ticks;
 }

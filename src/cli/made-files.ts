@@ -13,7 +13,10 @@ const MOST_BYTES = 4_000_000;
  * written notes into would still carry it.
  */
 export class MadeFiles {
-    private constructor(private readonly disk: FileSystem, readonly path: string, private readonly hashes: Map<string, readonly string[]>, private readonly sources: Map<string, string>) {}
+    private constructor(
+        private readonly disk: FileSystem, readonly path: string,
+        private readonly hashes: Map<string, readonly string[]>, private readonly sources: Map<string, string>,
+    ) {}
 
     /** Throws where the list is no file that could be written again. */
     static async of(disk: FileSystem, folder: string): Promise<MadeFiles> {
@@ -41,7 +44,10 @@ export class MadeFiles {
         return source === undefined ? undefined : decodeURI(source);
     }
 
-    /** Files that are about to be written, and the file of the job they are made from, from the folder. What they replace stays known until the next time, should they not get there. True where that is news. */
+    /**
+     * Files that are about to be written, and the file of the job they are made from, from the folder. What they replace stays known until
+     * the next time, should they not get there. True where that is news.
+     */
     add(files: readonly { readonly name: string; readonly hash: string }[], source: string): boolean {
         const fresh = files.filter(({ name, hash }) => !this.has(name, hash));
         for (const { name, hash } of fresh) this.hashes.set(name, [...this.hashes.get(name)?.slice(-1) ?? [], hash]);

@@ -5,7 +5,8 @@ import { jobBuilder, type ProfileWords, type SpacingWords } from './job-builder.
 
 /**
  * Rooms that can be laid out, or nearly: any size, US or metric, with a band or without, mitered or butted, one profile or
- * two, bottoms between, under or let into the sides, full blocking or a box over it, divided in every way the language has. Sizes are whole units of 1/128" or 0.1 mm, so that halves of ticks occur.
+ * two, bottoms between, under or let into the sides, full blocking or a box over it, divided in every way the language has.
+ * Sizes are whole units of 1/128" or 0.1 mm, so that halves of ticks occur.
  */
 export interface RandomRoom { readonly room: Room; readonly press: Ticks; readonly [fc.toStringMethod]: () => string }
 

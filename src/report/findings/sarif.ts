@@ -15,7 +15,9 @@ const SCHEMA = 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schem
  * SARIF 2.1.0 (OASIS): what code hosts and editors read. What the text allows is there, marked as suppressed with its reason.
  * @param isWhole false where a file that was asked for could not be read
  */
-export function sarifFindings(findings: readonly Finding[], files: Files, program: { readonly version: string; readonly rules: readonly RulePage[] }, isWhole = true): JsonText {
+export function sarifFindings(
+    findings: readonly Finding[], files: Files, program: { readonly version: string; readonly rules: readonly RulePage[] }, isWhole = true,
+): JsonText {
     const rules = usedRules(findings, program.rules);
     const index = new Map(rules.map((rule, i) => [rule.id, i]));
     const log: Log = {

@@ -24,7 +24,8 @@ test('words make the ranges of the places where they stand, and every node knows
 test('a chain of rules that call each other for one value is one node', () => {
     const { parser: { LangiumParser } } = createFront();
     const isChain = ({ content: [only, ...more] }: CompositeCstNode): boolean =>
-        more.length === 0 && isCompositeCstNode(only) && !AstUtils.getContainerOfType(only.grammarSource, GrammarAST.isAssignment) && (only as { _astNode?: unknown })._astNode === undefined;
+        more.length === 0 && isCompositeCstNode(only) && !AstUtils.getContainerOfType(only.grammarSource, GrammarAST.isAssignment)
+            && (only as { _astNode?: unknown })._astNode === undefined;
     const root = LangiumParser.parse(TEXTS[1]!).value.$cstNode!;
     expect(CstUtils.streamCst(root).filter(node => node !== root && isCompositeCstNode(node) && isChain(node)).count()).toBe(0);
 });
