@@ -12,9 +12,13 @@ const odd = {
     'pipe.coffer': 'is not a file, but a pipe', 'socket.coffer': 'is not a file, but a socket', 'device.coffer': 'is not a file, but a device', 'round.coffer': 'is a link that leads in a circle',
 } as const;
 
+/** Node makes no pipe that has a name; on a machine without this command the case of the pipe is skipped. */
+const hasPipes = spawnSync('mkfifo').error === undefined;
+const there = Object.entries(odd).filter(([name]) => hasPipes || name !== 'pipe.coffer');
+
 async function oddFolder(): Promise<string> {
     const cwd = folderWith({ ...house, '../away/attic.coffer': 'edition 1\n' });
-    expect(spawnSync('mkfifo', [join(cwd, 'pipe.coffer')]).status).toBe(0);
+    if (hasPipes) expect(spawnSync('mkfifo', [join(cwd, 'pipe.coffer')]).status).toBe(0);
     const server = await new Promise<Server>(done => { const one = createServer().listen(join(cwd, 'socket.coffer'), () => done(one)); });
     onTestFinished(() => { server.close(); });
     symlinkSync('/dev/zero', join(cwd, 'device.coffer'));
@@ -31,11 +35,11 @@ describe.skipIf(process.platform === 'win32')('what is no file', () => {
         const { code, err } = await cofferwright(cwd, argv);
         expect(code).toBe(2);
         for (const [name, words] of Object.entries({
-            ...odd, 'empty.coffer': 'is a folder, and no .coffer file is in it', 'link.coffer': 'is a link to a folder', 'broken.coffer': 'is a link to something that is not there',
+            ...Object.fromEntries(there), 'empty.coffer': 'is a folder, and no .coffer file is in it', 'link.coffer': 'is a link to a folder', 'broken.coffer': 'is a link to something that is not there',
         })) expect(err.split('\n')).toContain(`${name} ${words}`);
     });
 
-    test.each(Object.entries(odd))('is refused where it is named: %s', async (name, words) => {
+    for (const [name, words] of Object.entries(odd)) test.skipIf(!there.some(([other]) => other === name))(`is refused where it is named: ${name}`, async () => {
         const cwd = await oddFolder();
         for (const command of ['check', 'format', 'boards', 'bid']) expect(await cofferwright(cwd, [command, name])).toMatchObject({ code: 2, out: '', err: expect.stringContaining(`${name} ${words}\n`) as unknown });
     });
