@@ -74,7 +74,10 @@ function cutByEnd({ carrier, relation, near, far, through }: End, part: StripPar
 
 function strip(own: LineCarrier, part: StripPart, nth: number, start: CutOff, end: CutOff, clearance: number, unit: Unit): Piece | undefined {
     const standsClear = part === 'blocking' && (start.clearOf === 'deeper' || end.clearOf === 'deeper');
-    const [from, to] = [start, end].map(cut => standsClear && cut.clearOf ? offset(cut.at, clearance) : cut.at) as [Line, Line];
+    const isBetween = part === 'blocking' && (start.cut === 'between' || end.cut === 'between');
+    const short = isBetween && own.beam.kind === 'box' ? Math.round((own.beam.blocking?.short ?? 0) * unit.perTick) : 0;
+    const [from, to] = [start, end].map(cut => standsClear && cut.clearOf ? offset(cut.at, clearance)
+        : cut.cut === 'between' || cut.clearOf === 'wall' ? offset(cut.at, short) : cut.at) as [Line, Line];
     const rightEdge = edgeOf(own.right, part);
     const left = stretch(edgeOf(own.left, part), from, to), right = stretch(rightEdge, from, to), clear = stretch(rightEdge, start.face, end.face);
     if (!left || !right || !clear) return undefined;

@@ -70,8 +70,11 @@ export interface BoxBeam {
     readonly depth: Ticks;
     readonly left: SideBoard; readonly right: SideBoard;
     readonly bottom?: BottomBoard;
-    /** `narrower` than the inside, in all: of a box that is made at the bench and slipped over it. */
-    readonly blocking?: { readonly thickness: Ticks; readonly narrower: Ticks };
+    /**
+     * `narrower` than the inside, in all: of a box that is made at the bench and slipped over it. `short`, at each end: of what is cut between
+     * other lines.
+     */
+    readonly blocking?: { readonly thickness: Ticks; readonly narrower: Ticks; readonly short?: number };
     readonly cleats?: Cleats;
 }
 /** One timber. Box beams die into it. */

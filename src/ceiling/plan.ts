@@ -7,6 +7,7 @@ import type { Source } from '../provenance/source.ts';
 import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
 import { keepFew, MOST_ROOMS } from './keep-few.ts';
 import type { Arranged, Band, Ceiling, HalfBeam, Line, Run, Trouble } from './model.ts';
+import { reliefOf } from './relief.ts';
 import { playOf } from './section.ts';
 
 export type LaidOut = Pick<Ceiling, 'width' | 'length' | 'around' | 'across' | 'down' | 'lines' | 'beams' | 'room'>;
@@ -50,7 +51,9 @@ function planOf({ width, length, around, across, down, lines, beams, room }: Lai
         ? [{ name: 'trim', thickness: beams.trimThickness.ticks, top: 0, foot: beams.trimHeight.ticks, corners: 'mitered' }] : [];
     return {
         walls: [wall('north', 0, 0), wall('east', width, 0), wall('south', width, length), wall('west', 0, length)],
-        lines: [across, down].flatMap(run => run.lines.map((line, i) => lineOf(line, stands[line.runs].middles[i]!))),
+        lines: [across, down].flatMap(run => run.lines.map((line, i) => {
+            return lineOf(line, stands[line.runs].middles[i]!, line.through ? 0 : reliefOf(line, room.job));
+        })),
         through: room.grid!.through!.value, corners: cornersOf(lines, around), clearance: CLEARANCE, trims,
     };
 }
@@ -66,29 +69,29 @@ function perimeterOf(own: Band | HalfBeam | null, spare: number): Perimeter {
 }
 
 function halfBeamOf({ width, section }: HalfBeam, spare: number): PlannedHalf {
-    const { depth, left, bottom, blocking, cleats } = beamOf(section);
+    const { depth, left, bottom, blocking, cleats } = beamOf(section, 0);
     return {
         kind: 'half-beam', inside: width.ticks + spare, depth, side: left, ...bottom && { bottom: { ...bottom, play: 0 } }, ...blocking && { blocking },
         ...cleats && { cleats, wallCleat: { width: cleats.width, height: cleats.height } },
     };
 }
 
-function lineOf(line: Line, middle: number): BeamLine {
+function lineOf(line: Line, middle: number, relief: Ticks): BeamLine {
     const { name, runs, section, splices } = line;
     const upright = runs === 'north-south';
     const spot = (along: Ticks): { x: number; y: number } => (upright ? { x: middle, y: along } : { x: along, y: middle });
     return {
         name, family: runs, from: upright ? 'north' : 'west', to: upright ? 'south' : 'east', spot: spot(0), heading: upright ? { x: 0, y: 1 } : { x: 1, y: 0 },
-        beam: beamOf(section), splices: splices.map(({ at }) => spot(at)),
+        beam: beamOf(section, relief), splices: splices.map(({ at }) => spot(at)),
     };
 }
 
-function beamOf(section: Line['section']): BoxBeam {
+function beamOf(section: Line['section'], relief: Ticks): BoxBeam {
     const { innerWidth, depth, sideThickness, heldDown, blockingThickness, blockingWidth, cleatThickness, cleatHeight, profile } = section;
     const side = { thickness: sideThickness.ticks, heldDown: heldDown.value.ticks };
     return {
         kind: 'box', inside: innerWidth.ticks, depth: depth.ticks, left: side, right: side,
-        bottom: bottomOf(section), blocking: { thickness: blockingThickness.ticks, narrower: innerWidth.ticks - blockingWidth.ticks },
+        bottom: bottomOf(section), blocking: { thickness: blockingThickness.ticks, narrower: innerWidth.ticks - blockingWidth.ticks, short: relief / 2 },
         ...profile.cleats && cleatThickness && cleatHeight && { cleats: { width: cleatThickness.ticks, height: cleatHeight.ticks, short: profile.cleats.shortEachEnd.value } },
     };
 }

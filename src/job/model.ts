@@ -135,6 +135,8 @@ interface PartBase {
 export interface Blocking extends PartBase {
     readonly screws?: Given<Screws>;
     readonly fit: Given<'full-width' | 'bench-box'>;
+    /** What a piece that is cut between others is shorter than its place; undefined: what is usual, see src/ceiling/relief.ts. */
+    readonly relief?: Given<Ticks>;
 }
 export interface Screws { readonly gauge: number; readonly length: Ticks; readonly every: Ticks }
 export interface Spacers extends PartBase {

@@ -1,6 +1,7 @@
 import { sideReach } from '../ceiling/corners.ts';
 import { playOf } from '../ceiling/section.ts';
 import type { Ceiling, Line, Run } from '../ceiling/model.ts';
+import { reliefOf } from '../ceiling/relief.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Part, Piece } from './model.ts';
 import { grouped } from '../plain/groups.ts';
@@ -11,7 +12,7 @@ export interface Row {
     readonly pieces: readonly Piece[];
     /** Cut lengths and what stands between the pieces, together; and from wall to wall or band to band. In ticks. */
     readonly sum: Ticks; readonly room: Ticks;
-    /** What the text lets it be longer (press) or shorter (rounding, play, residue at the band): both positive. */
+    /** What the text lets it be longer (press) or shorter (rounding, play, relief, residue at the band): both positive. */
     readonly longer: Ticks; readonly shorter: Ticks;
 }
 
@@ -54,11 +55,12 @@ function rowOf(ceiling: Ceiling, pieces: readonly Piece[]): Row | undefined {
     if (pieces.every(piece => piece.bay === null)) return { part, pieces, sum: cut, room, longer: press, shorter: rounding };
     if (pieces.length !== run.lines.length + 1) return undefined;
     const short = part === 'cleat' ? 2 * pieces.length * (line.section.profile.cleats?.shortEachEnd.value ?? 0) : 0;
+    const relief = part === 'blocking' ? pieces.length * reliefOf(line, job) : 0;
     const play = part === 'bottom' ? run.lines.reduce((sum, other) => sum + Math.max(0, playOf(other.section)), 0) : 0;
     return {
         part, pieces, sum: cut + short + run.lines.reduce((sum, other) => sum + between(line, other, part), 0), room,
         longer: press - Math.min(0, ...run.lines.map(other => playOf(other.section))) * run.lines.length,
-        shorter: rounding + play + stated(run, job.cutTo.value),
+        shorter: rounding + play + relief + stated(run, job.cutTo.value),
     };
 }
 

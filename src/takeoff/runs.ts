@@ -1,5 +1,6 @@
 import type { Piece as Strip } from '../arrangement/model.ts';
 import type { Line, Splice, WholeSection } from '../ceiling/model.ts';
+import { reliefOf } from '../ceiling/relief.ts';
 import type { Direction, Side } from '../job/model.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
 import { roundTo } from '../quantity/round.ts';
@@ -34,22 +35,34 @@ export function sideTerm({ section }: { readonly section: WholeSection }): WhyTe
 export function stretchesOf(setting: Setting, line: Line, part: 'bottom' | 'blocking'): Stretch[] {
     const pairs = setting.pairs.of(part, line.name);
     if (line.through) return spliced(pairs, line.splices, line.runs, setting);
-    return pairs.map(pair => cutBetween(setting, line, pair));
+    return pairs.map(pair => cutBetween(setting, line, pair, part));
 }
 
 /**
  * From the edge of the piece that runs through before it to the edge of the one after it: the coffer, and at each crossing `endTerms`. At the
- * band or wall: to its face.
+ * band or wall: to its face. Blocking is shorter by its relief.
  */
-function cutBetween(setting: Setting, line: Line, { exact, cut }: Pair): Stretch {
+function cutBetween(setting: Setting, line: Line, { exact, cut }: Pair, part: 'bottom' | 'blocking'): Stretch {
     const { strip, meets, cuts } = exact, from = Math.round(exact.from), to = Math.round(exact.to);
     const met = meets.flatMap((name, i) => { const beam = cuts[i] === 'between' && name !== null ? setting.beam(name) : undefined; return beam && name !== null ? [{ name, section: beam.section }] : []; });
-    const beyond = met.map(other => Math.round(strip.why.find(({ what, of }) => what === 'end' && of === other.name)?.ticks ?? 0));
+    const half = part === 'blocking' ? reliefOf(line, setting.ceiling.room.job) / 2 : 0, relievedEnds = endsWithRelief(exact, setting);
+    const relief = Math.round(relievedEnds * half);
+    const reachPast = (name: string): number => strip.why.find(({ what, of }) => what === 'end' && of === name)?.ticks ?? 0;
+    const beyond = met.map(({ name }) => Math.round(reachPast(name) + (relievedEnds > 0 ? half : 0)));
     const [clear, cutClear] = [strip, cut.strip].map(({ why }) => Math.round(why.find(({ what }) => what === 'clear')!.ticks)) as [Ticks, Ticks];
     // an odd tick of play is on one side of the bottom
-    if (beyond.length > 0) beyond[beyond.length - 1]! += to - from - beyond.reduce((sum, more) => sum + more, clear);
-    const why = [cofferTerm(setting, line.runs, clear, cutClear), ...met.flatMap((other, i) => endTerms(other, strip.part, beyond[i]!))];
+    if (beyond.length > 0) beyond[beyond.length - 1]! += to - from + relief - beyond.reduce((sum, more) => sum + more, clear);
+    const why = [
+        cofferTerm(setting, line.runs, clear, cutClear), ...met.flatMap((other, i) => endTerms(other, strip.part, beyond[i]!)),
+        term('relief', -1, relief, line.section.profile.blocking?.relief?.at),
+    ];
     return { lie: exact, from, to, cut: cut.back, why, bay: strip.nth, letter: null };
+}
+
+/** Of a piece that is between others at one end at least: that end, and one at a wall or band; not one at a deeper beam, which it stays clear of as it is. */
+function endsWithRelief({ cuts, meets }: Lie, setting: Setting): number {
+    if (!cuts.includes('between')) return 0;
+    return cuts.filter((cut, i) => cut === 'between' || cut === 'dies' && !setting.beam(meets[i] ?? '')).length;
 }
 
 /**

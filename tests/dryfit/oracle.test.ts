@@ -155,7 +155,8 @@ describe('against arithmetic', () => {
         const cleats = sides.reduce((sum, [count, back]) => sum + count * (back - 0.5), 0);
         const band = 2 * 220 + 2 * 180.5;
         const trim = 24 * (49.375 - 0.5) + 24 * (55.5 - 0.5);
-        const wood = 2 * six * lying + 51 * six * 5 + sides.reduce((sum, [count, back, miters]) => sum + count * side(back, miters), 0)
+        const relief = 8 / 16;                                                      // of blocking that is cut between, 1/16" each
+        const wood = six * (2 * lying - relief) + 51 * six * 5 + sides.reduce((sum, [count, back, miters]) => sum + count * side(back, miters), 0)
             + cleat * cleats + eight * band + strip * trim;
         expect(volume).toBeCloseTo(wood, 9);
     });

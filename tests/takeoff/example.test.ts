@@ -66,7 +66,7 @@ describe('four coffers by three, bottoms through north-south', () => {
         expect(off.pieces).toHaveLength(195);
         expect(counted(off)).toEqual([
             '3 blocking north-south: 180 1/2", square and square', '3 bottom north-south: 180 1/2", square and square',
-            '4 blocking east-west: 50 7/8", square and square', '4 blocking east-west: 50 1/8", square and square',
+            '4 blocking east-west: 50 13/16", square and square', '4 blocking east-west: 50 1/16", square and square',
             '4 bottom east-west: 50 7/8", square and square', '4 bottom east-west: 50 1/8", square and square',
             ...SAME,
         ].sort());
@@ -113,7 +113,7 @@ describe('the same room, bottoms through east-west', () => {
     test('every piece', () => {
         expect(counted(off)).toEqual([
             '4 blocking east-west: 109 1/4", square and square', '4 bottom east-west: 109 1/4", square and square',
-            '3 blocking north-south: 57", square and square', '6 blocking north-south: 56 1/4", square and square',
+            '3 blocking north-south: 56 15/16", square and square', '6 blocking north-south: 56 3/16", square and square',
             '3 bottom north-south: 57", square and square', '6 bottom north-south: 56 1/4", square and square',
             ...SAME,
         ].sort());

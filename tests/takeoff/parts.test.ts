@@ -81,6 +81,25 @@ test('sides of two thicknesses meet in a miter that is no 45', () => {
     expect(one.ends.map(end => end.cut === 'miter' ? Math.round(end.degrees * 100) / 100 : 0)).toEqual([0, 33.69]);
 });
 
+describe('blocking', () => {
+    test('between other lines it is cut a relief shorter, half of it at each end, also where one of them is the band; what runs through is not', () => {
+        const { find } = off();
+        expect(['blocking-A-2', 'blocking-A-1'].map(id => whyText(find(id).why, find(id).cutBack, tapeOf(settings())))).toEqual([
+            `coffer 4' 1 3/8" + 2 x side 3/4" - relief 1/16" = 4' 2 13/16"`, `coffer 4' 1 3/8" + side 3/4" - relief 1/16" = 4' 2 1/16"`,
+        ]);
+        const [bottom, blocking] = [find('bottom-A-2').box, find('blocking-A-2').box];
+        expect([blocking.west - bottom.west, bottom.east - blocking.east]).toEqual([ticksOf('1/32"'), ticksOf('1/32"')]);
+        expect(find('blocking-2').back).toBe(find('bottom-2').back);
+    });
+    test('as the profile says it, or 1.5 mm where lengths are in millimeters', () => {
+        const said = off({}, { blocking: { stock: six, relief: '1/8"' } });
+        expect(said.find('blocking-A-2').back).toBe(ticksOf('50 3/4"'));
+        const metric = off({ job: settings({ show: 'millimeters', cutTo: ticksOf('0.5 mm') }) });
+        expect(metric.find('bottom-A-2').back - metric.find('blocking-A-2').back).toBe(ticksOf('1.5 mm'));
+        expect(off({}, { blocking: { stock: six, relief: '0"' } }).find('blocking-A-2').back).toBe(ticksOf('50 7/8"'));
+    });
+});
+
 describe('bottoms', () => {
     test('with play they reach across it to the bottom they butt against', () => {
         const { find } = off({}, { bottom: { stock: six, rip: '5 15/32"', biscuits: [1, '#20'] } });
@@ -89,7 +108,7 @@ describe('bottoms', () => {
             `coffer 4' 1 3/8" + side 3/4" + gap beside the bottom of line 1 1/64" - rounding 1/64" = 4' 2 1/8"`,
         ]);
         expect(find('bottom-2')).toMatchObject({ ripped: true, width: ticksOf('5 15/32"'), machining: expect.arrayContaining(['rip to 5 15/32"']) });
-        expect(find('blocking-A-2').back).toBe(ticksOf('50 7/8"'));
+        expect(find('blocking-A-2').back).toBe(ticksOf('50 13/16"'));   // and the relief
     });
     test('pressed, each is cut long by it, and stands in its opening', () => {
         const { find } = off({}, { bottom: { stock: six, press: '1/32"' } });

@@ -14,10 +14,10 @@ const INCHES = { show: 'feet-inches', step: TICKS_PER_INCH / 32 } as const;
 
 /**
  * The room of tests/support/example-room.ts (coffers 49 3/8" x 55 1/2") with bottoms in other places, by hand: with coffer c, side ts,
- * play g, overhang o, let in r, and blocking that is narrower by n,
+ * play g, overhang o, let in r, and blocking that is narrower by n and has the usual relief f (1/16" a piece, half at each end),
  *
- *     bottom between two lines    c + 2 ts + g     under the sides c - 2 o     let in c + 2 (ts - r) + g     blocking c + 2 ts + n
- *     at the band, of one line    c + ts + g/2                     c - o              c + ts - r + g/2                c + ts + n/2
+ *     bottom between two lines    c + 2 ts + g     under the sides c - 2 o     let in c + 2 (ts - r) + g     blocking c + 2 ts + n - f
+ *     at the band, of one line    c + ts + g/2                     c - o              c + ts - r + g/2                c + ts + n/2 - f
  *
  * Common practice, no source.
  */
@@ -51,7 +51,7 @@ describe('a bottom under the sides', () => {
     });
     test('is cut between others to the coffer less their overhangs; blocking and sides are what they always are', () => {
         expect(lines('bottom')).toEqual({ A: ['48 7/8" x 8"', '48 3/8" x 8"', '48 3/8" x 8"', '48 7/8" x 8"'], 1: ['180 1/2" x 8"'] });
-        expect(lines('blocking')).toEqual({ A: ['50 1/8" x 5 1/2"', '50 7/8" x 5 1/2"', '50 7/8" x 5 1/2"', '50 1/8" x 5 1/2"'], 1: ['180 1/2" x 5 1/2"'] });
+        expect(lines('blocking')).toEqual({ A: ['50 1/16" x 5 1/2"', '50 13/16" x 5 1/2"', '50 13/16" x 5 1/2"', '50 1/16" x 5 1/2"'], 1: ['180 1/2" x 5 1/2"'] });
         expect(sidesOfA(off.pieces)).toEqual(SIDES_OF_A);
         expect(off.pieces.find(({ part }) => part === 'bottom')!.machining[0]).toBe('rip to 8"');
         expect(why('bottom-A-2')).toBe('coffer 4\' 1 3/8" - overhang of the bottom of line 1 1/2" - overhang of the bottom of line 2 1/2" = 4\' 0 3/8"');
@@ -71,7 +71,7 @@ describe('a bottom let into the sides', () => {
     test('is cut between others to the coffer and what is left of their sides', () => {
         expect(lines('bottom')).toEqual({ A: ['49 49/64" x 6 7/32"', '50 5/32" x 6 7/32"', '50 5/32" x 6 7/32"', '49 49/64" x 6 7/32"'], 1: ['180 1/2" x 6 7/32"'] });
         expect(off.pieces.find(({ id }) => id === 'parlor.bottom-A-1')!.cutBack).toBe(49.75 * 16256);
-        expect(lines('blocking')['A']).toEqual(['50 1/8" x 5 1/2"', '50 7/8" x 5 1/2"', '50 7/8" x 5 1/2"', '50 1/8" x 5 1/2"']);
+        expect(lines('blocking')['A']).toEqual(['50 1/16" x 5 1/2"', '50 13/16" x 5 1/2"', '50 13/16" x 5 1/2"', '50 1/16" x 5 1/2"']);
         expect(sidesOfA(off.pieces)).toEqual(SIDES_OF_A);
         expect(why('bottom-A-1')).toBe('coffer 4\' 1 3/8" + side 3/4" - rabbet of line 1 3/8" + gap beside the bottom of line 1 1/64" = 4\' 1 49/64"');
     });
@@ -88,10 +88,10 @@ describe('a box that is made at the bench', () => {
         expect(whyText(bare.innerWidth.why, bare.innerWidth.ticks, INCHES)).toBe('bottom 5 1/2"');
     });
     test('leaves blocking that is longer between its lines by what it is narrower', () => {
-        expect(lines('blocking')).toEqual({ A: ['50 3/16" x 5 3/8"', '51" x 5 3/8"', '51" x 5 3/8"', '50 3/16" x 5 3/8"'], 1: ['180 1/2" x 5 3/8"'] });
+        expect(lines('blocking')).toEqual({ A: ['50 1/8" x 5 3/8"', '50 15/16" x 5 3/8"', '50 15/16" x 5 3/8"', '50 1/8" x 5 3/8"'], 1: ['180 1/2" x 5 3/8"'] });
         expect(lines('bottom')['A']).toEqual(['50 1/8" x 5 1/2"', '50 7/8" x 5 1/2"', '50 7/8" x 5 1/2"', '50 1/8" x 5 1/2"']);
         expect(sidesOfA(off.pieces)).toEqual(SIDES_OF_A);
-        expect(why('blocking-A-1')).toBe('coffer 4\' 1 3/8" + side 3/4" + gap beside the blocking of line 1 1/16" = 4\' 2 3/16"');
+        expect(why('blocking-A-1')).toBe('coffer 4\' 1 3/8" + side 3/4" + gap beside the blocking of line 1 1/16" - relief 1/16" = 4\' 2 1/8"');
     });
 });
 
@@ -101,5 +101,5 @@ test('where lines of both kinds cross, each is cut to what the other is', () => 
     const { ceiling } = layOut(exampleRoom({ lines: { 2: { beams: profile('box', box) } } }, { sides: { stock: eight }, spacers: null, bottom: { stock: six } }));
     const blocking = takeOff(ceiling!).pieces.filter(({ part, line }) => part === 'blocking' && line === 'A').map(({ back }) => printInches(back));
     // bays 2 and 3 meet the box of line 2 at one end
-    expect(blocking).toEqual(['50 1/8"', '50 15/16"', '50 15/16"', '50 1/8"']);
+    expect(blocking).toEqual(['50 1/16"', '50 7/8"', '50 7/8"', '50 1/16"']);
 });
