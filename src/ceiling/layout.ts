@@ -14,7 +14,7 @@ import type { Around, Ceiling, Layout, Line, Run, Splice, Trouble } from './mode
 import { arrangedOf, arrangementTroubles } from './plan.ts';
 import { profileTroubles } from './profile-troubles.ts';
 import { residueOf } from './residue.ts';
-import { rectangleOf, type Rectangle } from './room-shape.ts';
+import { shapeOf, type Shape } from './room-shape.ts';
 import { divide } from './spacing.ts';
 import { splicesOf } from './line-splices.ts';
 import { spliceOnCrossings } from './splices.ts';
@@ -35,9 +35,11 @@ export function layOut(room: Room): Layout {
 
 function ceilingOf(room: Room, sections: LineSections, troubles: Trouble[]): Ceiling | undefined {
     const step = cutStep(room.job, troubles);
-    const { rectangle, troubles: shape } = rectangleOf(room);
+    const { shape, troubles: walls } = shapeOf(room);
+    const rectangle = shape?.rectangle ? shape : undefined;
     const unknown = notSupported(room);
-    troubles.push(...shape, ...unknown);
+    troubles.push(...walls, ...unknown);
+    if (shape && !rectangle) troubles.push({ kind: 'not-supported', what: 'a room that is no rectangle', instead: 'four walls with square corners', at: shape.walls[0]!.at });
     const grid = room.grid;
     const edging = grid && edgingsOf(grid, sections, troubles);
     if (unknown.length > 0 || !step || !grid?.through || !rectangle || !edging || troubles.some(trouble => trouble.kind === 'not-positive')) return undefined;
@@ -53,7 +55,7 @@ function ceilingOf(room: Room, sections: LineSections, troubles: Trouble[]): Cei
 type Edgings = Readonly<Record<Side, Edging | null>>;
 
 function edgingsOf({ around }: Grid, sections: LineSections, troubles: Trouble[]): Edgings | undefined {
-    const found = SIDES.map(side => [side, edgingOf(around[side], sections, troubles)] as const);
+    const found = SIDES.map(side => [side, edgingOf(around[side] ?? null, sections, troubles)] as const);
     return found.some(([, edging]) => edging === undefined) ? undefined : Object.fromEntries(found) as Edgings;
 }
 
@@ -99,7 +101,7 @@ function linesOf(runs: Direction, { lows, widths }: Divided, grid: Grid, section
 }
 
 /** Both directions together: lines that run somewhere, crossings, coffers, the band. Undefined where the beams do not go together. */
-function assembled(parts: Parts & { rectangle: Rectangle; edging: Edgings; across: Run; down: Run }): Ceiling | undefined {
+function assembled(parts: Parts & { rectangle: Shape; edging: Edgings; across: Run; down: Run }): Ceiling | undefined {
     const { room, grid, sections, rectangle, edging, troubles } = parts;
     const lines = [...parts.across.lines, ...parts.down.lines];
     const faults = [...depthTroubles(lines, sections, grid), ...cornerTroubles(parts.across.lines, parts.down.lines)];
@@ -146,7 +148,7 @@ function bottomEnd(edging: Edging | null, line: Line): Ticks {
 }
 
 /** The band of a wall, or the bottom and blocking of its half beam, is spliced on the centers of the lines that meet it. */
-function edgingSplices(side: Side, edging: Edgings, rectangle: Rectangle, across: Run, down: Run, { room, step }: Parts): readonly Splice[] {
+function edgingSplices(side: Side, edging: Edgings, rectangle: Shape, across: Run, down: Run, { room, step }: Parts): readonly Splice[] {
     const own = edging[side]!, level = side === 'north' || side === 'south';
     if (own.perimeter.splices.value === 'never') return [];
     const stocks = own.kind === 'band' ? [own.perimeter.stock] : [own.section.profile.bottom?.stock, own.section.profile.blocking?.stock];

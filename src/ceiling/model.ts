@@ -1,5 +1,6 @@
 import type { Arrangement } from '../arrangement/model.ts';
-import type { Direction, Perimeter, Profile, Room, Side, Spacing } from '../job/model.ts';
+import type { Corner, Direction, Perimeter, Profile, Room, Side, Spacing } from '../job/model.ts';
+import type { Spot } from '../job/outline.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import type { Why } from '../provenance/why.ts';
 import type { Measure, Tolerance } from '../quantity/measure.ts';
@@ -158,8 +159,14 @@ export type Trouble =
     | { readonly kind: 'grid-doesnt-close'; readonly along: Direction; readonly wanted: Ticks; readonly has: Ticks; readonly at: Source; readonly parts: string;
         /** How many coffers go in at a size that looks like one, and that size. Undefined where none do. */ readonly fits?: { readonly coffers: number; readonly size: Ticks } }
     | { readonly kind: 'no-coffer-size-fits'; readonly along: Direction; readonly at: Source; readonly nearest: readonly { readonly coffers: number; readonly size: Ticks }[] }
-    | { readonly kind: 'not-rectangular'; readonly walls: readonly [Side, Side]; readonly a: Ticks; readonly b: Ticks; readonly at: Source; readonly other: Source }
+    | { readonly kind: 'not-rectangular'; readonly walls: readonly [string, string]; readonly a: Ticks; readonly b: Ticks; readonly at: Source; readonly other: Source }
     | { readonly kind: 'out-of-square'; readonly measured: Ticks; readonly square: Ticks; readonly at: Source }
+    /** Where a tape comes out that has gone round the room, seen from where it began: x to the east, y to the south. `stretched`: walls that were taken longer or shorter for it. */
+    | { readonly kind: 'tape-doesnt-close'; readonly gap: Spot; readonly stretched: readonly { readonly wall: string; readonly to: Ticks }[]; readonly at: Source }
+    /** A diagonal, and what it is by the walls and the diagonal before it. */
+    | { readonly kind: 'diagonal-differs'; readonly from: Corner; readonly to: Corner; readonly measured: Ticks; readonly is: Ticks; readonly at: Source }
+    | { readonly kind: 'no-such-triangle'; readonly from: Corner; readonly to: Corner; readonly measured: Ticks; readonly walls: readonly [string, string]; readonly a: Ticks; readonly b: Ticks; readonly at: Source }
+    | { readonly kind: 'no-room'; readonly why: 'too-few-lengths' | 'runs-backwards' | 'crosses-itself' | 'counterclockwise'; readonly walls: readonly string[]; readonly at: Source }
     | { readonly kind: 'depths-differ'; readonly lines: readonly [string, string]; readonly a: Ticks; readonly b: Ticks; readonly at: Source; readonly other: Source }
     | { readonly kind: 'lines-overlap'; readonly lines: readonly [string, string]; readonly by: Ticks; readonly at: Source }
     | { readonly kind: 'unknown-line'; readonly name: string; readonly has: readonly string[]; readonly at: Source }

@@ -205,7 +205,8 @@ export interface Room {
     readonly job: JobSettings;
     /** The rates that hold where the room is declared. */
     readonly rates: Rates;
-    readonly walls: Partial<Record<Side, MeasuredWall>>;
+    /** Clockwise, as one walks round the room with a tape: each begins where the one before it ends. */
+    readonly walls: readonly RoomWall[];
     readonly height?: Given<Ticks>;
     readonly covering?: { readonly kind: Given<string>; readonly thickness?: Given<Ticks> };
     readonly grid?: Grid;
@@ -219,13 +220,28 @@ export interface Room {
     readonly broken: boolean;
     /** What is said of it and not computed yet, where no rule of the layout tells it by itself. */
     readonly notComputed: readonly NotComputed[];
-    /** A diagonal as it was measured, and what it spans of the room. */
-    readonly diagonal?: Diagonal;
+    /** Diagonals as they were measured, in the order of the text. */
+    readonly diagonals: readonly Diagonal[];
+}
+export interface RoomWall {
+    readonly name: string;
+    /** Its name, where it is said. */
+    readonly at: Source;
+    /** Undefined where nobody says it: it is what closes the room. */
+    readonly length?: MeasuredWall;
+    /** Its length is said, and could not be read: nothing can be known of the room. */
+    readonly lost?: boolean;
+    /** Nobody measured it: it is taken to be as long as the one across. */
+    readonly assumed?: boolean;
+    /** The way one walks along it: degrees clockwise from north, so that a north wall has 90. */
+    readonly bearing: number;
+    /** The words that say its heading or its turn. */
+    readonly bearingAt?: Source;
 }
 /** The length of a wall, and when and by whom it was measured, as it is said. */
 export interface MeasuredWall extends Given<Measure> { readonly on?: string; readonly by?: string }
-/** `acrossWidth`, `acrossLength`: whether its corners lie apart along the north and along the east wall. */
-export interface Diagonal { readonly at: Source; readonly ticks: Ticks; readonly acrossWidth: boolean; readonly acrossLength: boolean }
+/** From corner to corner. */
+export interface Diagonal { readonly at: Source; readonly ticks: Ticks; readonly from: Corner; readonly to: Corner }
 export interface Grid {
     readonly at: Source;
     readonly body?: Source;
@@ -236,8 +252,8 @@ export interface Grid {
     readonly through?: Given<Direction>;
     readonly residue: Given<'outer-coffers' | 'band' | 'spread'>;
     readonly centeredOn?: Given<Fixture>;
-    /** What runs along each wall: the grid's, overruled by what the wall says. Null: nothing runs along it. */
-    readonly around: Readonly<Record<Side, Perimeter | null>>;
+    /** What runs along each wall, by its name: the grid's, overruled by what the wall says. Null: nothing runs along it. */
+    readonly around: Readonly<Record<string, Perimeter | null>>;
     /** Splices of a line longer than the board: on the crossings, or only where a line says one (none: an error), or none at all. */
     readonly splices: Given<'on-crossings' | 'where-said' | 'never'>;
 }

@@ -1,3 +1,4 @@
+import { wallOf } from '../job/walls.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { placed } from './support/in-the-way.ts';
@@ -19,7 +20,7 @@ The hall is 12' 10" by 9' 5": 20' 3" along its east wall is 10' 10" outside. Whe
     basis: 'Geometry of the room.',
     check: {
         room({ layout: { room }, job }, report) {
-            const across = room.walls.north?.value.ticks, down = room.walls.east?.value.ticks;
+            const across = wallOf(room, 'north')?.length?.value.ticks, down = wallOf(room, 'east')?.length?.value.ticks;
             if (across === undefined || down === undefined) return;
             const size = sizesOf(job);
             for (const { fixture: { name, at }, x, y, half } of placed(room.fixtures)) {

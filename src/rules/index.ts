@@ -57,12 +57,14 @@ import { sideMissesBlocking } from './side-misses-blocking.ts';
 import { slotsWontFit } from './slots-wont-fit.ts';
 import { spacerHitsCleat } from './spacer-hits-cleat.ts';
 import { spliceInSight } from './splice-in-sight.ts';
+import { tapeDoesntClose } from './tape-doesnt-close.ts';
 import { thicknessMismatchAtMiter } from './thickness-mismatch-at-miter.ts';
 import { tooManyCoffers } from './too-many-coffers.ts';
 import { tooWideForStock } from './too-wide-for-stock.ts';
 import { trimWontCover } from './trim-wont-cover.ts';
 import { undersideNotFlush } from './underside-not-flush.ts';
 import { unknownLine } from './unknown-line.ts';
+import { wallsMakeNoRoom } from './walls-make-no-room.ts';
 
 /** Every rule of the checker, by name. */
 export const RULES: readonly Rule[] = [
@@ -73,7 +75,8 @@ export const RULES: readonly Rule[] = [
     groovesDontMeet, jointOpens, linesOverlap, longerThanTheBoard, mdfEdgeFastening, nailShows, nailWontHold, noCofferSizeFits, noRate, noSuchPiece,
     notLaidOut, notPositive, notSupportedLayout, offcutTooShort, partVanishes, pieceMiscounted, piecesOverlap, pressAddsUp, pressLost, requireFails,
     roomNotRectangular, roundingLeftOver, runPinchesChannel, sheetNotRipped, shortABoard, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
-    spliceInSight, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush, unknownLine,
+    spliceInSight, tapeDoesntClose, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush, unknownLine,
+    wallsMakeNoRoom,
 ];
 
 const byName = new Map(RULES.map(rule => [rule.name, rule]));

@@ -1,6 +1,7 @@
 import { perimetersOf } from '../job/perimeters.ts';
 import type { Layout } from '../ceiling/model.ts';
 import type { Room } from '../job/model.ts';
+import { outlineOf } from '../job/outline.ts';
 import type { Source } from '../provenance/source.ts';
 import { defineRule } from './rule.ts';
 import { BEAM, changed } from './support/examples.ts';
@@ -51,9 +52,9 @@ not pass unseen it is said once, at the beams; what has to be mended is said whe
 });
 
 /** Whether everything is known that a room has to say itself. */
-function saysEnough({ walls, grid, lines }: Room): boolean {
+function saysEnough({ walls, diagonals, grid, lines }: Room): boolean {
     const around = !grid || perimetersOf({ grid }).every(({ kind, stock, width }) => kind.value === 'none' || (kind.value === 'band' ? stock : width) !== undefined);
-    return Boolean(grid?.north && grid.east && grid.through && around && (walls.north ?? walls.south) && (walls.east ?? walls.west))
+    return Boolean(grid?.north && grid.east && grid.through && around && outlineOf({ walls, diagonals }))
         && lines.every(line => line.notComputed.length === 0);
 }
 

@@ -2,6 +2,8 @@ import type { Piece as Strip } from '../arrangement/model.ts';
 import type { Line, Splice, WholeSection } from '../ceiling/model.ts';
 import { reliefOf } from '../ceiling/relief.ts';
 import type { Direction, Side } from '../job/model.ts';
+import { wallOf } from '../job/walls.ts';
+import type { Source } from '../provenance/source.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
 import { roundTo } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -83,8 +85,9 @@ function endTerms({ name, section }: { readonly name: string; readonly section: 
 }
 
 /** The room from wall to wall, at the words of a wall that says so. */
-export function roomTerm({ ceiling: { room: { walls }, width, length } }: Setting, along: Direction): WhyTerm {
-    return along === 'east-west' ? term('room', 1, width, (walls.north ?? walls.south)?.at) : term('room', 1, length, (walls.east ?? walls.west)?.at);
+export function roomTerm({ ceiling: { room, width, length } }: Setting, along: Direction): WhyTerm {
+    const saidBy = (name: string): Source | undefined => wallOf(room, name)?.length?.at;
+    return along === 'east-west' ? term('room', 1, width, saidBy('north') ?? saidBy('south')) : term('room', 1, length, saidBy('east') ?? saidBy('west'));
 }
 
 /** What keeps a run from a wall, at its words. */

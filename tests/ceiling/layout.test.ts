@@ -23,7 +23,7 @@ describe('the room', () => {
         const layout = laid({ walls: { north: `18' 4"`, south: `18' 4 1/4"`, east: `15' 2"`, west: `15'` } });
         expect(layout.ceiling).toBeUndefined();
         expect(layout.troubles).toMatchObject([
-            { kind: 'not-rectangular', walls: ['north', 'south'], a: ticksOf(`18' 4"`), b: ticksOf(`18' 4 1/4"`), at: layout.room.walls.south!.at, other: layout.room.walls.north!.at },
+            { kind: 'not-rectangular', walls: ['north', 'south'], a: ticksOf(`18' 4"`), b: ticksOf(`18' 4 1/4"`), at: layout.room.walls[2]!.length!.at, other: layout.room.walls[0]!.length!.at },
             { kind: 'not-rectangular', walls: ['east', 'west'] },
         ]);
     });
@@ -125,7 +125,7 @@ describe('what is not said', () => {
     const without = (change: (room: Room) => Room): Layout => layOut(change(exampleRoom()));
     const grid = (room: Room, words: Partial<NonNullable<Room['grid']>>): Room => ({ ...room, grid: { ...room.grid!, ...words } });
     test.each([
-        ['walls', (room: Room): Room => ({ ...room, walls: {} })], ['grid', (room: Room): Room => ({ ...room, grid: undefined })],
+        ['walls', (room: Room): Room => ({ ...room, walls: [] })], ['grid', (room: Room): Room => ({ ...room, grid: undefined })],
         ['the spacing of one wall', (room: Room) => grid(room, { east: undefined })], ['beams', (room: Room) => grid(room, { beams: undefined })],
         ['through', (room: Room) => grid(room, { through: undefined })],
         ['the stock of the band', (room: Room) => grid(room, { around: { ...room.grid!.around, east: { ...room.grid!.around.east!, stock: undefined } } })],

@@ -61,7 +61,7 @@ function varied(room: Room, v: Variation): Room {
         const sides = beams.sides!, width = (sides.rip?.value ?? sides.stock!.value.width!.value).ticks;
         lines.set(name, { ...own(name), heldDown: said(exactly(sides.heldDown.value.ticks + by)), beams: said({ ...beams, key: `${beams.key} ${name}`, sides: { ...sides, rip: said(exactly(width - by)) } }) });
     }
-    const through = grid.through?.value === 'north-south' ? '1' : 'A', wall = grid.through?.value === 'north-south' ? room.walls.east! : room.walls.north!;
+    const through = grid.through?.value === 'north-south' ? '1' : 'A', wall = grid.through?.value === 'north-south' ? room.walls[1]!.length! : room.walls[0]!.length!;
     const ends = grid.through?.value === 'north-south' ? ['north', 'south'] as const : ['west', 'east'] as const;
     if (v.splices.length > 0) {
         lines.set(through, { ...own(through), splices: v.splices.map(({ at: sevenths, off, from }) => ({ ...said(Math.floor(wall.value.ticks * (sevenths / 7 + off / 100))), from: ends[from === 'north' ? 0 : 1] })) });

@@ -202,7 +202,7 @@ describe('one cause, one error', () => {
         const first = foundIn(ownSection(profile), contents[1]!.job);
         await workspace.edit({ 'rooms.coffer': workspace.text('rooms.coffer').replace('13\' 2"', '13\' 3"') });
         const again = readFile(workspace.document('rooms.coffer'));
-        expect(again.rooms[0]!.walls.north!.value.ticks).not.toBe(contents[1]!.rooms[0]!.walls.north!.value.ticks);
+        expect(again.rooms[0]!.walls[0]!.length!.value.ticks).not.toBe(contents[1]!.rooms[0]!.walls[0]!.length!.value.ticks);
         expect(again.rooms[0]!.grid!.beams!.value).toBe(profile);
         expect(foundIn(ownSection(again.rooms[0]!.grid!.beams!.value), contents[1]!.job)).toBe(first);
     });

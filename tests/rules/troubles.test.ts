@@ -12,6 +12,10 @@ const troubles: { [K in Trouble['kind']]: Extract<Trouble, { kind: K }>[] } = {
     'no-coffer-size-fits': [{ kind: 'no-coffer-size-fits', along: 'north-south', at: build.at(), nearest: [{ coffers: 2, size: inches(54) }] }],
     'not-rectangular': [{ kind: 'not-rectangular', walls: ['north', 'south'], a: inches(100), b: inches(101), at: build.at(), other: build.at() }],
     'out-of-square': [{ kind: 'out-of-square', measured: inches(200), square: inches(199), at: build.at() }],
+    'tape-doesnt-close': [{ kind: 'tape-doesnt-close', gap: { x: inches(1), y: 0 }, stretched: [], at: build.at() }],
+    'diagonal-differs': [{ kind: 'diagonal-differs', from: 'north-east', to: 'south-west', measured: inches(200), is: inches(199), at: build.at() }],
+    'no-such-triangle': [{ kind: 'no-such-triangle', from: 'north-west', to: 'south-east', measured: inches(400), walls: ['north', 'east'], a: inches(200), b: inches(100), at: build.at() }],
+    'no-room': (['too-few-lengths', 'runs-backwards', 'crosses-itself', 'counterclockwise'] as const).map(why => ({ kind: 'no-room', why, walls: ['north', 'porch'], at: build.at() })),
     'depths-differ': [
         { kind: 'depths-differ', lines: ['1', 'A'], a: inches('7 1/2'), b: inches('7 3/8'), at: build.at(), other: build.at() },
         { kind: 'depths-differ', lines: ['1', 'B'], a: inches('7 1/2'), b: inches(7), at: build.at(), other: build.at() },

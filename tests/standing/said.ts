@@ -325,6 +325,8 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Measured.cut/left': is('left 30"', 'left 40"'),
     'Wall.perimeter': is('wall east   7\' 2"', 'wall east   7\' 2" { perimeter { kind none } }'),
     'Wall.value': is('wall east   7\' 2"', 'wall east   7\' 4"'),
+    'Wall.value/heading': is('wall east   7\' 2"', 'wall east   7\' 2" heading west'),
+    'Wall.value/turn': is('wall east   7\' 2"', 'wall east   7\' 2" turn 80 deg'),
     'Wall.value/on': is('2026-03-04', '2026-03-05'),
     'Wall.value/by': is('"Ines"', '"Marta"'),
     'Fixture.value': is('lamp light', 'lamp sprinkler'),

@@ -1,4 +1,4 @@
-import { SIDES, type Bottom, type Blocking, type Cleats, type Fixture, type Grid, type JobSettings, type LineSpec, type Perimeter, type Price, type Profile, type Rabbet, type Room, type Side, type Sides, type Spacers, type Spacing, type Stock, type Trim } from '../../src/job/model.ts';
+import { SIDES, type Bottom, type Blocking, type Cleats, type Fixture, type Grid, type JobSettings, type LineSpec, type Perimeter, type Price, type Profile, type Rabbet, type Room, type RoomWall, type Side, type Sides, type Spacers, type Spacing, type Stock, type Trim } from '../../src/job/model.ts';
 import type { Given, Source } from '../../src/provenance/source.ts';
 import type { Measure } from '../../src/quantity/measure.ts';
 import { Rational, toTicks } from '../../src/quantity/rational.ts';
@@ -37,6 +37,8 @@ export interface PerimeterWords { stock?: Stock; rip?: Length; belowBeams?: Leng
 export interface RoomWords {
     job?: JobSettings;
     walls?: Partial<Record<Side, Length>>;
+    /** Walls of any room, clockwise, each with its way in degrees from north; one without a length is found from the others. */
+    wallList?: readonly { readonly name: string; readonly length?: Length; readonly bearing: number }[];
     /** The north and south walls, and the east and west walls: short for `walls`. */
     width?: Length; length?: Length;
     north?: SpacingWords; east?: SpacingWords;
@@ -141,6 +143,15 @@ export function jobBuilder(uri = 'file:///job/house.coffer') {
         name, at: at(), beams: maybe(words.beams, x => x), heldDown: maybe(words.heldDown, h => measure(h)), notComputed: [],
         splices: (words.splices ?? []).map(s => typeof s === 'object' ? { ...said(ticksOf(s.at)), from: s.from } : said(ticksOf(s))),
     });
+    const wallOf = ({ name, length, bearing }: NonNullable<RoomWords['wallList']>[number]): RoomWall => ({ name, at: at(), ...length !== undefined && { length: said(measure(length)) }, bearing, bearingAt: at() });
+    /** One that nobody gave is as long as the one across. */
+    const wallsOf = (lengths: NonNullable<RoomWords['walls']>): RoomWall[] => {
+        const own = new Map(SIDES.flatMap(side => (lengths[side] === undefined ? [] : [[side, said(measure(lengths[side]))] as const])));
+        return SIDES.flatMap((side, i): RoomWall[] => {
+            const length = own.get(side) ?? own.get(SIDES[(i + 2) % 4]!);
+            return length ? [{ name: side, at: at(), length, ...!own.has(side) && { assumed: true }, bearing: 90 * ((i + 1) % 4) }] : [];
+        });
+    };
     const room = (name: string, words: RoomWords): Room => {
         const walls = words.walls ?? { north: words.width, east: words.length, south: words.width, west: words.length };
         const lamp: Given<Fixture> | undefined = maybe(words.centeredOn, on => ({
@@ -156,7 +167,7 @@ export function jobBuilder(uri = 'file:///job/house.coffer') {
         const around = Object.fromEntries(SIDES.map(side => [side, words.around && side in words.around ? words.around[side] ? perimeterOf(words.around[side]) : null : perimeter ?? null])) as Grid['around'];
         return {
             name, at: at(), key: `${uri}#${name}`, job: words.job ?? settings(), rates: NO_RATES,
-            walls: Object.fromEntries(Object.entries(walls).filter(([, w]) => w !== undefined).map(([side, w]) => [side, said(measure(w))])),
+            walls: words.wallList ? words.wallList.map(wallOf) : wallsOf(walls), diagonals: [],
             grid: {
                 at: at(), north: words.north && spacing(words.north), east: words.east && spacing(words.east),
                 beams: maybe(words.beams, x => x), through: maybe(words.through, x => x), residue: orDefault(words.residue, 'outer-coffers'),

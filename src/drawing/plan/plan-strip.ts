@@ -1,6 +1,6 @@
 import { aroundWords } from '../../ceiling/around-words.ts';
 import type { Ceiling } from '../../ceiling/model.ts';
-import { SIDES, type Side } from '../../job/model.ts';
+import type { RoomWall } from '../../job/model.ts';
 import type { Show } from '../../quantity/print-length.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import type { Part, TakeOff } from '../../takeoff/model.ts';
@@ -86,10 +86,10 @@ function floorNote({ room: { height }, lines, band }: Ceiling, show: Show): read
 
 /** When the walls were measured, and by whom, where it is said. */
 function measuredNotes({ room: { walls } }: Ceiling): readonly string[] {
-    const recordOf = (side: Side): string => [walls[side]?.on, walls[side]?.by && `by ${walls[side].by}`].filter(Boolean).join(' ');
-    const records = new Set(SIDES.map(recordOf).filter(words => words !== ''));
+    const recordOf = ({ length }: RoomWall): string => [length?.on, length?.by && `by ${length.by}`].filter(Boolean).join(' ');
+    const records = new Set(walls.map(recordOf).filter(words => words !== ''));
     return [...records].map(words => {
-        const own = SIDES.filter(side => recordOf(side) === words);
+        const own = walls.filter(wall => recordOf(wall) === words).map(({ name }) => name);
         return `Measured ${words}: the ${own.join(', ')} wall${own.length === 1 ? '' : 's'}.`;
     });
 }

@@ -1,4 +1,4 @@
-import { SIDES, type Fixture, type Grid, type Perimeter, type Side, type Spacing } from '../../job/model.ts';
+import type { Fixture, Grid, Perimeter, RoomWall, Spacing } from '../../job/model.ts';
 import type { Given, Source } from '../../provenance/source.ts';
 import type * as ast from '../generated/ast.ts';
 import { wordsOf } from '../types/values.ts';
@@ -13,14 +13,14 @@ import { listed } from '../../plain/words.ts';
  * The grid of a room. Null where there is none; undefined where what is said of it cannot be known and every layout would
  * be a guess: then there is nothing to lay out.
  */
-export function readGrid(room: Reading, fixtures: ReadonlyMap<ast.Fixture, Fixture>, walls: Walls, home: ast.Room, raise: Raise): Grid | null | undefined {
+export function readGrid(room: Reading, { fixtures, walls, own }: Around, home: ast.Room, raise: Raise): Grid | null | undefined {
     const grid = room.inner('grid');
     if (!grid) return null;
     const size = grid.range('coffer-size');
     const north = spacingOf(grid, 'north', size), east = spacingOf(grid, 'east', size);
     checkSpacing(grid, home, raise);
     const residue = grid.word<Grid['residue']['value']>('residue'), splices = grid.word<Grid['splices']['value']>('splices');
-    const perimeter = perimeterOf(grid, home, raise), around = aroundOf(grid, perimeter, walls, home, raise);
+    const perimeter = perimeterOf(grid, home, raise), around = aroundOf(grid, perimeter, walls, own, home, raise);
     const centered = grid.thing('centered-on');
     const on = centered && fixtures.get(centered.value);
     if (!residue || !splices || perimeter === undefined || !around || grid.lost('centered-on', on)) return undefined;
@@ -60,19 +60,21 @@ function placeOf(grid: Reading, name: string): Source {
     return wordsOf(grid.block.entries.get(name)!.lines[0]!);
 }
 
-/** What walls say of what runs along them. */
-export type Walls = ReadonlyMap<Side, Block>;
+/** What walls say of what runs along them, by their names. */
+export type Walls = ReadonlyMap<string, Block>;
+/** What a grid stands among. */
+export interface Around { readonly fixtures: ReadonlyMap<ast.Fixture, Fixture>; readonly walls: readonly RoomWall[]; readonly own: Walls }
 
 /** Wall by wall, the grid's overruled by the wall's own. Undefined where something runs along one of them, and nobody can tell what. */
-function aroundOf(grid: Reading, perimeter: Perimeter | null | undefined, walls: Walls, home: ast.Room, raise: Raise): Grid['around'] | undefined {
+function aroundOf(grid: Reading, perimeter: Perimeter | null | undefined, walls: readonly RoomWall[], said: Walls, home: ast.Room, raise: Raise): Grid['around'] | undefined {
     if (perimeter === undefined) return undefined;
-    const around = new Map<Side, Perimeter | null>();
-    for (const side of SIDES) {
-        const own = walls.get(side), read = own ? readPerimeter(grid.of(mergedBlock(grid.block.blocks.get('perimeter'), own)), home, raise) : perimeter;
+    const around = new Map<string, Perimeter | null>();
+    for (const { name } of walls) {
+        const own = said.get(name), read = own ? readPerimeter(grid.of(mergedBlock(grid.block.blocks.get('perimeter'), own)), home, raise) : perimeter;
         if (read === undefined) return undefined;
-        around.set(side, read);
+        around.set(name, read);
     }
-    return Object.fromEntries(around) as Grid['around'];
+    return Object.fromEntries(around);
 }
 
 /** Null: nothing runs round the walls. Undefined: something does, and nobody can tell what. */

@@ -1,5 +1,6 @@
 import { AstUtils, type CstNode, type LangiumDocument } from 'langium';
-import { SIDES, type CutBoard, type CutName, type LineSpec, type MeasuredBoard, type MeasuredWall, type Room, type Side } from '../../job/model.ts';
+import { SIDES, type CutBoard, type CutName, type LineSpec, type MeasuredBoard, type Room } from '../../job/model.ts';
+import { outlineOf } from '../../job/outline.ts';
 import type { Source } from '../../provenance/source.ts';
 import * as ast from '../generated/ast.ts';
 import { hasBroken, isBroken } from '../types/broken.ts';
@@ -7,7 +8,6 @@ import { factsOf } from '../types/facts.ts';
 import { recordsOf } from '../types/cut-record.ts';
 import { sourceOf, sourceOfProperty } from '../types/place.ts';
 import { wordsOf } from '../types/values.ts';
-import { quoted } from '../types/words.ts';
 import { Block, overruleBlock } from './block.ts';
 import { readFixture } from './fixture.ts';
 import { readGrid, type Walls } from './grid.ts';
@@ -18,6 +18,7 @@ import type { LineReading, Reader, Reading } from './reading.ts';
 import { raisedFor, type Uncounted } from './uncounted.ts';
 import type { Found } from './values.ts';
 import { keyOfDeclaration } from './stock.ts';
+import { checkWalls, readDiagonals, readWalls } from './walls.ts';
 
 /** Knows besides which names of a file lead nowhere. */
 interface RoomReader extends Reader { hasLostName(document: LangiumDocument, words: CstNode): boolean }
@@ -31,9 +32,9 @@ export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job'
     for (const line of changes) change(room.block, line);
     const unknown = notComputedOf(declaration, room, measured, reader, raise);
 
-    const diagonal = diagonalOf(room);
-    const walls = wallsOf(room, measured, reader);
-    const across = (walls.north ?? walls.south)?.value.ticks, down = (walls.east ?? walls.west)?.value.ticks;
+    const walls = readWalls(room, measured, (thing, said) => ownLine(room, thing, said, reader));
+    const diagonals = readDiagonals(room), outline = outlineOf({ walls, diagonals });
+    const [across, down] = outline && 'corners' in outline ? [outline.width, outline.length] : ['north', 'east'].map(name => walls.find(wall => wall.name === name)?.length?.value.ticks);
     const things = room.block.fixtures.filter(thing => thing.name !== undefined);
     const fixtures = new Map(things.filter(thing => thing.kind === 'fixture' && !isBroken(thing)).flatMap(thing => {
         const said = saidAnew(room.block, thing) ?? thing, line = ownLine(room, thing, said, reader);
@@ -41,8 +42,8 @@ export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job'
         warnUnusedOfFixture(thing, said, line, one => raise({ ...one, room: declaration.name ?? '' }));
         return [[thing, readFixture(thing, line, across, down)] as const];
     }));
-    const grid = readGrid(room, fixtures, perimetersOf(room, reader), declaration, raise);
-    if (grid) checkWalls(declaration, walls, room, raise);
+    const grid = readGrid(room, { fixtures, walls, own: perimetersOf(room, reader) }, declaration, raise);
+    if (grid) checkWalls(declaration, walls, raise);
     return {
         name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title }, at: sourceOfProperty(declaration, 'name'), key, job, rates,
         walls, ...ceilingOf(room), grid: grid ?? undefined,
@@ -50,7 +51,7 @@ export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job'
         fixtures: [...fixtures.values()],
         measuredBoards: [...measured?.block.fixtures ?? [], ...things].filter(thing => thing.kind === 'board').map(thing => boardOf(thing, room, reader)),
         ...cutOf(measured),
-        broken: isIncomplete(declaration, reader), notComputed: unknown, ...diagonal && { diagonal },
+        broken: isIncomplete(declaration, reader), notComputed: unknown, diagonals,
     };
 }
 
@@ -74,72 +75,18 @@ function saidAnew(room: Block, thing: ast.Fixture): ast.Line | undefined {
     return room.ofThings.findLast(one => one.thing === thing && one.line.path.at(-1)?.ref === thing)?.line;
 }
 
-/** What was measured from corner to corner, with what lies between the corners. */
-function diagonalOf(room: Reading): Room['diagonal'] {
-    const length = room.length('diagonal', 'measures');
-    const corners = room.given(room.found('diagonal'), ({ known: { value } }) => value.is !== 'range' ? undefined
-        : [value.first.value, value.second.value].flatMap(corner => (corner.is === 'word' ? [corner.word.split('-')] : [])));
-    const [from, to] = corners?.value ?? [];
-    return length && from && to && { at: length.at, ticks: length.value, acrossWidth: from[1] !== to[1], acrossLength: from[0] !== to[0] };
-}
-
-/** A wall that nobody gave is as long as the one across; one that could not be read is unknown. */
-function wallsOf(room: Reading, measured: Reading | undefined, reader: RoomReader): Room['walls'] {
-    const walls: Partial<Record<Side, MeasuredWall>> = {};
-    const said = new Set<Side>();
-    for (const thing of [...room.block.fixtures, ...measured?.block.fixtures ?? []]) {
-        const side = sideOf(thing);
-        if (!side) continue;
-        said.add(side);
-        walls[side] = wallLength(room, thing, thing, reader);
-    }
-    for (const { thing, line } of [...measured?.block.ofThings ?? [], ...room.block.ofThings]) {
-        const side = sideOf(thing);
-        if (side && line.path.at(-1)?.ref === thing && line.values.length > 0) walls[side] = wallLength(room, thing, line, reader);
-    }
-    for (const [i, side] of SIDES.entries()) if (!said.has(side)) walls[side] ??= asLongAs(walls[SIDES[(i + 2) % 4]!]);
-    for (const side of SIDES) if (!walls[side]) delete walls[side];
-    return walls;
-}
-
-/** Nobody measured this one. */
-function asLongAs(wall: MeasuredWall | undefined): MeasuredWall | undefined {
-    if (!wall) return undefined;
-    const { on: _on, by: _by, ...length } = wall;
-    return length;
-}
-
 /** What walls say of what runs along them. */
 function perimetersOf(room: Reading, reader: RoomReader): Walls {
-    return new Map(room.block.fixtures.flatMap((thing): [Side, Block][] => {
-        const side = sideOf(thing), own = side && thingReading(room, thing, reader).block.blocks.get('perimeter');
-        return side && own ? [[side, own]] : [];
+    return new Map(room.block.fixtures.flatMap((thing): [string, Block][] => {
+        const own = thing.kind === 'wall' ? thingReading(room, thing, reader).block.blocks.get('perimeter') : undefined;
+        return own ? [[thing.name, own]] : [];
     }));
-}
-
-function sideOf(thing: ast.Fixture): Side | undefined {
-    return thing.kind === 'wall' ? SIDES.find(side => side === thing.name) : undefined;
-}
-
-function wallLength(room: Reading, wall: ast.Fixture, said: ast.Fixture | ast.Line, reader: RoomReader): MeasuredWall | undefined {
-    const line = ownLine(room, wall, said, reader), length = line?.measure('value', `tape along wall ${wall.name} of ${room.owner}`);
-    if (!line || !length) return undefined;
-    const on = line.given(line.found('on'), ({ known: { value } }) => value.is === 'date' ? value.text : undefined), by = line.text('by');
-    return { ...length, ...on && { on: on.value }, ...by && { by: by.value } };
 }
 
 /** The line of a wall, a board, a fixture: what stands behind its name. */
 function ownLine(room: Reading, thing: ast.Fixture, said: ast.Fixture | ast.Line, reader: RoomReader): LineReading | undefined {
     const kind = reader.vocabulary.kindOfFixture(thing), declaration = reader.vocabulary.valueOfFixture(thing);
     return kind && declaration && room.line(said, declaration, kind.name);
-}
-
-function checkWalls(declaration: ast.Room, walls: Room['walls'], room: Reading, raise: Raise): void {
-    const named = new Set(room.block.fixtures.map(sideOf));
-    for (const [one, other] of [['north', 'south'], ['east', 'west']] as const) {
-        if (walls[one] || walls[other] || named.has(one) || named.has(other)) continue;
-        raise({ rule: 'not-said', at: sourceOfProperty(declaration, 'name'), message: `How long is ${quoted(declaration.name)}? Neither its ${one} nor its ${other} wall is said: wall ${one} ...` });
-    }
 }
 
 function ceilingOf(room: Reading): Pick<Room, 'height' | 'covering'> {

@@ -1,5 +1,3 @@
-import { SIDES } from '../../job/model.ts';
-import { near } from '../findings/near.ts';
 import * as ast from '../generated/ast.ts';
 import { declarationOf, targetOf } from '../scope/kind-of.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
@@ -11,6 +9,7 @@ import { decimalCommas } from './decimal-comma.ts';
 import type { Inference } from './infer.ts';
 import { sourceOf, sourceOfProperty } from './place.ts';
 import type { Report } from './report.ts';
+import { slipOfWall } from './wall-slip.ts';
 import { quoted, wantedInWords } from './words.ts';
 import { replacing } from '../../findings/finding.ts';
 
@@ -18,11 +17,12 @@ import { replacing } from '../../findings/finding.ts';
 export function checkMember(member: ast.Line | ast.Fixture, vocabulary: Vocabulary, inference: Inference, report: Report): void {
     if (isBroken(member)) return;
     const named = quoted(ast.isFixture(member) ? `${member.kind} ${member.name ?? ''}`.trim() : member.path.at(-1)?.$refText);
-    if (ast.isFixture(member) && member.kind === 'wall' && !WALLS.has(member.name)) {
-        const at = sourceOfProperty(member, 'name'), [meant] = near(member.name, SIDES);
+    const meant = ast.isFixture(member) && member.kind === 'wall' ? slipOfWall(member) : undefined;
+    if (ast.isFixture(member) && meant) {
+        const at = sourceOfProperty(member, 'name');
         report({
-            rule: 'no-such-wall', at, message: `There is no wall ${member.name}; a room has the walls north, east, south and west.${meant ? ` Did you mean ${meant}?` : ''}`,
-            fixes: meant ? [replacing(at, meant)] : [],
+            rule: 'no-such-wall', at, message: `Did you mean wall ${meant}? A wall ${member.name} that is another one says its heading: wall ${member.name} 8' heading east.`,
+            fixes: [replacing(at, meant)],
         });
     }
     const declaration = declarationOf(member, vocabulary);
@@ -38,8 +38,6 @@ export function checkMember(member: ast.Line | ast.Fixture, vocabulary: Vocabula
         report({ rule: 'too-many-values', at: sourceOf(member.values[0]), message: `${named} takes no value; what it says stands in its block.` });
     }
 }
-
-const WALLS: ReadonlySet<string | undefined> = new Set([...SIDES, undefined]);
 
 /** `sides { ... }`: a block and nothing else. */
 function checkBlock(member: ast.Line | ast.Fixture, named: string, report: Report): void {

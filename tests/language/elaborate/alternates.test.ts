@@ -51,7 +51,7 @@ test('a change reaches the grid, a wall, a line, a fixture and what is within th
     expect([alternate!.name, alternate!.title, instead]).toEqual(['wide', 'Three by three', den]);
     expect(findings).toEqual([]);
     expect([room.grid!.north, room.grid!.east]).toMatchObject([{ by: 'number', coffers: { value: 3 } }, { by: 'number', coffers: { value: 3 } }]);
-    expect(room.walls.north!.value.ticks).not.toBe(den.walls.north!.value.ticks);
+    expect(room.walls[0]!.length!.value.ticks).not.toBe(den.walls[0]!.length!.value.ticks);
     expect(room.lines[0]!.beams!.value.name).toBe('plain');
     expect(printLength(room.fixtures[0]!.x!)).toBe(`4'`);
     const { value: profile } = room.grid!.beams!;
@@ -79,5 +79,5 @@ test('a change of the room reaches the alternates of another file', async () => 
     const { workspace } = await read('alternate wide { den.grid.coffers-north 4 }');
     await workspace.edit({ 'den.coffer': DEN.replace(`wall east 12'`, `wall east 13'`) });
     const { alternates } = readFile(workspace.document('house.coffer'));
-    expect(printLength(alternates[0]!.rooms[0]!.room.walls.east!.value.ticks)).toBe(`13'`);
+    expect(printLength(alternates[0]!.rooms[0]!.room.walls[1]!.length!.value.ticks)).toBe(`13'`);
 });
