@@ -34,10 +34,11 @@ export const MOST_OPEN: Ticks = TICKS_PER_INCH / 4;
 
 /** Undefined where not enough is known, or a wall has no length that could be drawn. */
 export function outlineOf({ walls, diagonals }: Pick<Room, 'walls' | 'diagonals'>): Outline | Unclear | undefined {
-    if (walls.length < 3 || walls.some(({ lost, length, bearing }) => lost || length && !(length.value.ticks > 0) || !Number.isFinite(bearing))) return undefined;
+    const known = ({ lost, length, bearing }: RoomWall): boolean => !lost && (!length || length.value.ticks > 0) && Number.isFinite(bearing);
+    if (walls.length < 3 || !walls.every(known)) return undefined;
     const north = walls.findIndex(({ bearing }) => bearing === 90);
     const around = [0, 1, 2, 3].map(i => walls[(north + i) % walls.length]!);
-    const square = walls.length === 4 && north >= 0 && around.every((wall, i) => wall.bearing === (90 * (i + 1)) % 360) && around.every(wall => wall.length);
+    const square = walls.length === 4 && north >= 0 && around.every((wall, i) => wall.length && wall.bearing === (90 * (i + 1)) % 360);
     return square ? fourWalls(walls, around, north, diagonals) : byBearings(walls, diagonals);
 }
 
@@ -162,7 +163,8 @@ function inBox(from: readonly Spot[], diagonals: readonly Diagonal[]): Outline {
         const [a, b] = [cornerAt(corners, diagonal.from), cornerAt(corners, diagonal.to)];
         return { diagonal, is: Math.round(Math.hypot(a.x - b.x, a.y - b.y)) };
     });
-    return { corners, width: Math.max(...corners.map(({ x }) => x)), length: Math.max(...corners.map(({ y }) => y)), gap: { x: 0, y: 0 }, stretched: [], checks };
+    const [width, length] = [Math.max(...corners.map(({ x }) => x)), Math.max(...corners.map(({ y }) => y))];
+    return { corners, width, length, gap: { x: 0, y: 0 }, stretched: [], checks };
 }
 
 /** The corner that lies farthest that way. */

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { shapeOf } from '../../src/ceiling/room-shape.ts';
 import type { Diagonal, Room } from '../../src/job/model.ts';
+import type { Spot } from '../../src/job/outline.ts';
 import { inches } from '../../src/quantity/rational.ts';
 import { exampleRoom } from '../support/example-room.ts';
 import { jobBuilder, ticksOf, type RoomWords } from '../support/job-builder.ts';
@@ -49,7 +50,9 @@ describe('walls one after the other', () => {
         expect(a[1] - b[1]).toBe(b[2] - a[2]);
     });
     test('a room out of square by its turns: the wall that nobody measured closes it', () => {
-        const { shape, troubles } = shapeOf(withWalls([{ name: 'north', length: `12'`, bearing: E }, { name: 'east', length: `9'`, bearing: 179 }, { name: 'south', length: `12'`, bearing: W }, { name: 'west', bearing: N }]));
+        const { shape, troubles } = shapeOf(withWalls([
+            { name: 'north', length: `12'`, bearing: E }, { name: 'east', length: `9'`, bearing: 179 }, { name: 'south', length: `12'`, bearing: W }, { name: 'west', bearing: N },
+        ]));
         expect(troubles).toEqual([]);
         const { from, to } = shape!.walls[3]!;
         expect(Math.abs(to.x - from.x)).toBe(Math.round(ticksOf(`9'`) * Math.sin(Math.PI / 180)));
@@ -58,7 +61,8 @@ describe('walls one after the other', () => {
 
 /**
  * Four walls and a diagonal. The area of the quadrilateral by Bretschneider's formula from all four sides and both diagonals,
- * 16 A² = 4 p² q² - (b² + d² - a² - c²)²  (C. A. Bretschneider, Archiv der Mathematik und Physik 2, 1842; also Weisstein, "Bretschneider's Formula", MathWorld).
+ * 16 A² = 4 p² q² - (b² + d² - a² - c²)²  (C. A. Bretschneider, Archiv der Mathematik und Physik 2,
+ * 1842; also Weisstein, "Bretschneider's Formula", MathWorld).
  */
 describe('four walls and a diagonal', () => {
     const LENGTHS = { north: `18' 4 1/4"`, east: `15' 1 1/8"`, south: `18' 6"`, west: `15' 3/4"` };
@@ -69,7 +73,7 @@ describe('four walls and a diagonal', () => {
     test.each([['falling', [falling]], ['rising', [rising]]])('by the %s one', (_, diagonals) => {
         const { shape, troubles } = shapeOf(four(diagonals));
         expect(troubles).toEqual([]);
-        const [nw, ne, se, sw] = shape!.walls.map(({ from }) => from) as [{ x: number; y: number }, { x: number; y: number }, { x: number; y: number }, { x: number; y: number }];
+        const [nw, ne, se, sw] = shape!.walls.map(({ from }) => from) as [Spot, Spot, Spot, Spot];
         shape!.walls.forEach(({ name, length }) => expect(Math.abs(length - ticksOf(LENGTHS[name as keyof typeof LENGTHS])), name).toBeLessThanOrEqual(1));
         const [p, q] = [Math.hypot(se.x - nw.x, se.y - nw.y), Math.hypot(sw.x - ne.x, sw.y - ne.y)];
         expect([Math.abs(p - falling.ticks) <= 1.5, Math.abs(q - rising.ticks) <= 1.5]).toEqual([true, true]);

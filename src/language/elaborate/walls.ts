@@ -35,9 +35,11 @@ export function readWalls(room: Reading, measured: Reading | undefined, ownLine:
     return walls.every(({ name, bearingAt }) => isSide(name) && !bearingAt) ? roundTheCompass(walls) : walls;
 }
 
-function wallOf(thing: ast.Fixture, said: ast.Fixture | ast.Line, line: LineReading | undefined, heading: Heading | undefined, before: RoomWall | undefined): RoomWall {
-    const length = line && lengthOf(thing, line);
-    const bearing = heading?.bearing ?? (heading?.turn !== undefined || !isSide(thing.name) ? before ? before.bearing + (heading?.turn ?? 90) : 90 + (heading?.turn ?? 0) : BEARINGS[thing.name]);
+function wallOf(
+    thing: ast.Fixture, said: ast.Fixture | ast.Line, line: LineReading | undefined, heading: Heading | undefined, before: RoomWall | undefined,
+): RoomWall {
+    const length = line && lengthOf(thing, line), usual = isSide(thing.name) ? BEARINGS[thing.name] : before ? before.bearing + 90 : 90;
+    const bearing = heading?.bearing ?? (heading?.turn === undefined ? usual : (before?.bearing ?? 90) + heading.turn);
     return {
         name: thing.name, at: sourceOfProperty(thing, 'name'), ...length ? { length } : isLost(said) && { lost: true },
         bearing: ((bearing % 360) + 360) % 360, ...heading && { bearingAt: heading.at },
