@@ -1,24 +1,25 @@
 import { isSimple, twiceArea } from '../plane/polygon.ts';
 import { carriersOf, type WallCarrier } from './carriers.ts';
 import { cofferLoops } from './coffer-walks.ts';
-import { cofferOf, coffersAlong, edgesByFlank, numberedCoffers, type EdgesOf } from './coffers.ts';
+import { cofferOf, coffersAlong, edgesByFlank, numberedCoffers } from './coffers.ts';
 import { flankWalks } from './flank-walks.ts';
 import { jointsOf } from './joints.ts';
 import { stripsOfLine } from './line-strips.ts';
 import { meetingsOf } from './meetings.ts';
-import type { Arrangement, Piece } from './model.ts';
+import type { Arrangement, Joint, Piece } from './model.ts';
 import type { Plan } from './plan.ts';
 import { cleatOf, sideOf, sideRuns, type SideRun } from './sides.ts';
 import { trimsOf } from './trims.ts';
 import type { Trouble } from './troubles.ts';
-import { unitFor, type Unit } from './unit.ts';
+import { unitFor } from './unit.ts';
 import { stripsOfWalls } from './wall-strips.ts';
 
 /**
  * Works a plan out: coffers, every piece with its place, and the joints between them. Never throws. Where a plan cannot be built, or is
- * of a kind that is not worked out, troubles say so, and there is nothing else: no wrong figure. Joints are left out where nobody wants them.
+ * of a kind that is not worked out, troubles say so, and there is nothing else: no wrong figure. Joints are looked for when somebody asks
+ * for them: at a keystroke nobody does.
  */
-export function arrange(plan: Plan, withJoints = true): Arrangement {
+export function arrange(plan: Plan): Arrangement {
     const troubles: Trouble[] = [];
     const unit = unitFor(plan);
     const { walls, lines } = carriersOf(plan.walls, plan.lines, unit);
@@ -32,14 +33,22 @@ export function arrange(plan: Plan, withJoints = true): Arrangement {
 
     const coffers = numberedCoffers(loops);
     const runs = walks.flatMap(sideRuns), edges = edgesByFlank(coffers);
-    const sides = new Map(runs.flatMap(run => withCoffers(run, sideOf(run, unit), edges, unit)));
-    const cleats = new Map(runs.flatMap(run => withCoffers(run, cleatOf(run, unit), edges, unit)));
+    const sides = new Map<SideRun, Piece>(), cleats: Piece[] = [];
+    for (const run of runs) {
+        const along = coffersAlong(run.flank, run.face, edges, unit), side = sideOf(run, along, unit), cleat = cleatOf(run, along, unit);
+        if (side) sides.set(run, side);
+        if (cleat) cleats.push(cleat);
+    }
     const trims = (plan.trims ?? []).flatMap(trim => coffers.flatMap(coffer => trimsOf(coffer, trim, unit)));
     const pieces = [
-        ...sides.values(), ...cleats.values(), ...meetings.runs.flatMap(run => stripsOfLine(run, plan.clearance, unit)),
+        ...sides.values(), ...cleats, ...meetings.runs.flatMap(run => stripsOfLine(run, plan.clearance, unit)),
         ...stripsOfWalls(walls, unit), ...trims.flat(),
     ];
-    return { coffers: coffers.map(coffer => cofferOf(coffer, unit)), pieces, joints: withJoints ? jointsOf({ pieces, sides, trims, walls }) : [], troubles };
+    let joints: Joint[] | undefined;
+    return {
+        coffers: coffers.map(coffer => cofferOf(coffer, unit)), pieces, troubles,
+        get joints() { return joints ??= jointsOf({ pieces, sides, trims, walls }); },
+    };
 }
 
 function nothing(troubles: readonly Trouble[]): Arrangement {
@@ -52,8 +61,4 @@ function roomTroubles(plan: Plan, walls: readonly WallCarrier[], troubles: Troub
     const corners = walls.map(wall => wall.start);
     if (!isSimple(corners)) troubles.push({ kind: 'room-crosses-itself' });
     else if (twiceArea(corners) < 0n) troubles.push({ kind: 'room-counterclockwise' });
-}
-
-function withCoffers(run: SideRun, piece: Piece | undefined, edges: EdgesOf, unit: Unit): [SideRun, Piece][] {
-    return piece ? [[run, { ...piece, coffers: coffersAlong(run.flank, run.face, edges, unit) }]] : [];
 }

@@ -12,6 +12,8 @@ export interface Blank {
     readonly part: Part;
     readonly of: string;
     readonly on?: Compass | null;
+    /** Of what looks into coffers: their numbers. */
+    readonly coffers?: readonly number[];
     readonly nth: number;
     /** The way its frame runs. */
     readonly way: Line;
@@ -32,31 +34,39 @@ export interface Blank {
 /** A quarter of a tick: what is shorter or leans less is rounding. */
 const ROUNDING = 1 / 4;
 
-/** The finished piece; undefined where it has no length. Coffers are filled in once they have numbers. */
+/** The finished piece; undefined where it has no length. */
 export function pieceOf(blank: Blank, unit: Unit): Piece | undefined {
     const { way, edges: [first, second], cuts, meets, names } = blank;
     const direction = directionOf(way), { perTick } = unit;
-    const along = (from: Point, to: Point): number => reach(from, to, direction);
-    const places = [first.from, first.to, second.from, second.to].map(point => along(first.from, point));
-    const overall = (Math.max(...places) - Math.min(...places)) / perTick;
-    const lengths = [along(first.from, first.to) / perTick, along(second.from, second.to) / perTick] as const;
-    if (overall <= ROUNDING || lengths[0] + lengths[1] <= ROUNDING) return undefined;
+    const along = (point: Point): number => reach(first.from, point, direction);
+    // how far the two edges start and end along the frame; the first one starts at 0
+    const end = along(first.to), otherStart = along(second.from), otherEnd = along(second.to);
+    const overall = (Math.max(0, end, otherStart, otherEnd) - Math.min(0, end, otherStart, otherEnd)) / perTick;
+    const length = end / perTick, other = reach(second.from, second.to, direction) / perTick;
+    if (overall <= ROUNDING || length + other <= ROUNDING) return undefined;
 
-    const beyond = [along(second.from, first.from), along(first.to, second.to)] as const;
-    const ends = beyond.map((more, i): End => {
-        const saw = blank.saw?.[i];
-        return { cut: cuts[i]!, meets: meets[i]!, angle: Math.abs(more) < ROUNDING * perTick ? 0 : degreesOf(more, blank.width * perTick), ...saw && { saw } };
-    }) as [End, End];
-    const spots = [first.from, first.to, second.to, second.from] as const, outline = spots.map(spot => tickPoint(spot, unit));
+    const angle = (more: number): number => (Math.abs(more) < ROUNDING * perTick ? 0 : degreesOf(more, blank.width * perTick));
+    const ends: [End, End] = [
+        endOf(cuts[0], meets[0], angle(reach(second.from, first.from, direction)), blank.saw?.[0]),
+        endOf(cuts[1], meets[1], angle(reach(first.to, second.to, direction)), blank.saw?.[1]),
+    ];
+    const outline = [tickPoint(first.from, unit), tickPoint(first.to, unit), tickPoint(second.to, unit), tickPoint(second.from, unit)];
     const exact = ({ x, y }: Point): Point => ({ x: x / perTick, y: y / perTick });
+    const why: Term[] = [];
+    for (const { what, of, ticks } of blank.why) if (ticks !== 0) why.push({ what, of, ticks: ticks / perTick });
     return {
-        part: blank.part, of: blank.of, on: blank.on ?? null, coffers: [], nth: blank.nth,
-        edges: [edge(names[0], lengths[0]), edge(names[1], lengths[1])], ends,
-        long: Math.max(...lengths), short: Math.min(...lengths), overall, width: blank.width,
+        part: blank.part, of: blank.of, on: blank.on ?? null, coffers: blank.coffers ?? NONE, nth: blank.nth,
+        edges: [edge(names[0], length), edge(names[1], other)], ends,
+        long: Math.max(length, other), short: Math.min(length, other), overall, width: blank.width,
         hand: handOf(cuts), handed: isHanded(ends), scribe: blank.scribe ?? 0,
-        way: direction, corners: [exact(spots[0]), exact(spots[1]), exact(spots[2]), exact(spots[3])], outline: isClockwise(outline) ? outline : outline.reverse(), top: blank.top, foot: blank.foot,
-        why: blank.why.filter(term => term.ticks !== 0).map(term => ({ ...term, ticks: term.ticks / perTick })),
+        way: direction, corners: [exact(first.from), exact(first.to), exact(second.to), exact(second.from)],
+        outline: isClockwise(outline) ? outline : outline.reverse(), top: blank.top, foot: blank.foot, why,
     };
+}
+const NONE: readonly number[] = [];
+
+function endOf(cut: Cut, meets: string, angle: number, saw: End['saw']): End {
+    return saw ? { cut, meets, angle, saw } : { cut, meets, angle };
 }
 
 function edge(name: EdgeName, length: number): Edge {

@@ -6,7 +6,7 @@ import type { Border, FlankWalk } from './flank-walks.ts';
 import type { Piece, Term } from './model.ts';
 import { heightsOf } from './offsets.ts';
 import { pieceOf, type Stretch } from './piece.ts';
-import type { Cleats } from './plan.ts';
+import type { BoxBeam, HalfBeam } from './plan.ts';
 import type { Unit } from './unit.ts';
 
 /** A side of a beam between two ends that break it, and where its four corners lie. */
@@ -20,7 +20,7 @@ export interface SideRun {
 
 /** The sides of a flank: broken where it meets its equals and where it dies, not where others die into it. */
 export function sideRuns({ flank, start, end, gaps }: FlankWalk): SideRun[] {
-    if (!boardOf(flank)) return [];
+    if (!beamOf(flank)) return [];
     const broken = gaps.filter(gap => gap.entry.cut !== null);
     const starts = [start, ...broken.map(gap => gap.exit)], ends = [...broken.map(gap => gap.entry), end];
     return starts.flatMap((from, i): SideRun[] => {
@@ -43,14 +43,15 @@ function endPoints({ face, back }: Flank, { other, cut }: Border): { face: Point
     return onFace && onBack && { face: onFace, back: onBack };
 }
 
-export function sideOf(run: SideRun, unit: Unit): Piece | undefined {
+/** `coffers`: the numbers of those that it looks into. */
+export function sideOf(run: SideRun, coffers: readonly number[], unit: Unit): Piece | undefined {
     const { flank, start, end, face, back, nth } = run;
-    const { side, depth, bottom } = boardOf(flank)!;
+    const beam = beamOf(flank)!, side = beam.kind === 'box' ? beam[flank.side] : beam.side;
     const way = directionOf(flank.base);
     return pieceOf({
-        part: 'side', of: flank.of.name, on: looking(flank), nth, way: flank.base, names: ['face', 'back'], edges: [face, back],
+        part: 'side', of: flank.of.name, coffers, on: looking(flank), nth, way: flank.base, names: ['face', 'back'], edges: [face, back],
         cuts: [start.cut ?? 'dies', end.cut ?? 'dies'], meets: [start.other.of.name, end.other.of.name],
-        width: flank.offsets.face - flank.offsets.back, top: side.heldDown, foot: heightsOf({ depth, ...bottom && { bottom } }).sideFoot,
+        width: flank.offsets.face - flank.offsets.back, top: side.heldDown, foot: heightsOf(beam).sideFoot,
         why: [
             { what: 'clear', of: flank.of.name, ticks: reach(face.from, face.to, way) },
             { what: 'end', of: start.other.of.name, ticks: reach(back.from, face.from, way) },
@@ -60,19 +61,19 @@ export function sideOf(run: SideRun, unit: Unit): Piece | undefined {
 }
 
 /** A cleat on the back of a side: square, shorter at each end, and by a cleat more where the neighbor's stands in its way, at an outside corner. */
-export function cleatOf(run: SideRun, unit: Unit): Piece | undefined {
+export function cleatOf(run: SideRun, coffers: readonly number[], unit: Unit): Piece | undefined {
     const { flank, start, end, back, nth } = run;
-    const { cleats, depth, bottom } = boardOf(flank)!;
+    const beam = beamOf(flank)!, { cleats } = beam;
     if (!cleats) return undefined;
     const way = directionOf(flank.base);
     const off = (border: Border): number => (cleats.short + (border.cut === 'outside-miter' ? cleats.width : 0)) * unit.perTick;
     const near: Stretch = { from: ahead(back.from, flank.base, off(start)), to: ahead(back.to, flank.base, 0 - off(end)) };
     if (reach(near.from, near.to, way) <= 0) return undefined;
     const inner = offset(flank.back, 0 - cleats.width * unit.perTick);
-    const { cleatTop, cleatFoot } = heightsOf({ depth, cleats, ...bottom && { bottom } });
+    const { cleatTop, cleatFoot } = heightsOf(beam);
     const across = (point: Point): Point => crossing(inner, squareThrough(inner, point))!;
     return pieceOf({
-        part: 'cleat', of: flank.of.name, on: looking(flank), nth, way: flank.base, names: ['channel', 'back'], edges: [{ from: across(near.from), to: across(near.to) }, near],
+        part: 'cleat', of: flank.of.name, coffers, on: looking(flank), nth, way: flank.base, names: ['channel', 'back'], edges: [{ from: across(near.from), to: across(near.to) }, near],
         cuts: ['square', 'square'], meets: [start.other.of.name, end.other.of.name], width: cleats.width, top: cleatTop, foot: cleatFoot,
         why: [
             { what: 'clear', of: flank.of.name, ticks: reach(back.from, back.to, way) },
@@ -94,9 +95,8 @@ export function looking({ base }: Flank): Piece['on'] {
     return compassOf({ x: base.a, y: base.b });
 }
 
-interface Board { readonly side: { readonly heldDown: number; readonly thickness: number }; readonly depth: number; readonly bottom?: Parameters<typeof heightsOf>[0]['bottom']; readonly cleats?: Cleats }
-function boardOf({ of, side }: Flank): Board | undefined {
-    if (of.kind === 'line') return of.beam.kind === 'box' ? { ...of.beam, side: of.beam[side] } : undefined;
+/** The beam that the flank is the side of; none where there is no board. */
+function beamOf({ of }: Flank): BoxBeam | HalfBeam | undefined {
+    if (of.kind === 'line') return of.beam.kind === 'box' ? of.beam : undefined;
     return of.perimeter.kind === 'half-beam' ? of.perimeter : undefined;
 }
-

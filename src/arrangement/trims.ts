@@ -18,12 +18,12 @@ import type { Unit } from './unit.ts';
  */
 export function trimsOf({ number, outer, holes }: WalkedCoffer, trim: Trim, unit: Unit): Piece[][] {
     let nth = 0;
-    return [outer, ...holes].map(loop => trimRound(loop, trim, unit, () => ++nth).map(piece => ({ ...piece, coffers: [number] })));
+    return [outer, ...holes].map(loop => trimRound(loop, trim, [number], unit, () => ++nth));
 }
 
 interface Corner { readonly back: Point; readonly miter: Point; readonly angle: number }
 
-function trimRound(loop: CofferLoop, trim: Trim, unit: Unit, count: () => number): Piece[] {
+function trimRound(loop: CofferLoop, trim: Trim, coffers: readonly number[], unit: Unit, count: () => number): Piece[] {
     const n = loop.length, faces = loop.map(edge => offset(edge.line, trim.thickness * unit.perTick));
     const angles = cornerAngles(loop.map(edge => edge.from));
     const corners = loop.map((edge, i): Corner => ({ back: edge.from, miter: crossing(faces.at(i - 1)!, faces[i]!) ?? edge.from, angle: angles[i]! }));
@@ -33,7 +33,7 @@ function trimRound(loop: CofferLoop, trim: Trim, unit: Unit, count: () => number
         const face = [faceAt(start, cuts[0], edge.line, faces[i]!), faceAt(end, cuts[1], edge.line, faces[i]!)] as const;
         const way = directionOf(edge.line), meets = [nameOf(loop.at(i - 1)!), nameOf(loop[(i + 1) % n]!)] as const;
         return pieceOf({
-            part: 'trim', of: trim.name, on: compassOf({ x: 0 - edge.line.a, y: 0 - edge.line.b }), nth: count(), way: edge.line,
+            part: 'trim', of: trim.name, coffers, on: compassOf({ x: 0 - edge.line.a, y: 0 - edge.line.b }), nth: count(), way: edge.line,
             names: ['face', 'back'], edges: [{ from: face[0], to: face[1] }, { from: start.back, to: end.back }], cuts, meets,
             width: trim.thickness, top: trim.top, foot: trim.foot,
             why: [{ what: 'clear', of: nameOf(edge), ticks: reach(start.back, end.back, way) }],

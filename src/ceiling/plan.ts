@@ -18,7 +18,9 @@ export const arrangedOf: (ceiling: LaidOut) => Arranged = keepFew(MOST_ROOMS, ar
 function arranged(ceiling: LaidOut): Arranged {
     const exact = arrange(planOf(ceiling, asDrawn));
     const moves = [ceiling.across, ceiling.down].some(({ residue, coffers }) => residue.rest !== 0 || residue.cutCoffers.some((cut, i) => cut !== coffers[i]));
-    return { exact, asCut: moves ? arrange(planOf(ceiling, asItComesToStand), false) : exact };
+    let asCut = moves ? undefined : exact;
+    // a keystroke needs the one as drawn alone
+    return { exact, get asCut() { return asCut ??= arrange(planOf(ceiling, asItComesToStand)); } };
 }
 
 /** Where the lines of a run stand, by their middles, and what is left between a wall and what ends there. */
