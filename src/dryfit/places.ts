@@ -3,7 +3,7 @@ import type { Ceiling, Line } from '../ceiling/model.ts';
 import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { idOf } from '../takeoff/ids.ts';
-import { marksOf, Pairs, placeAlong, type Lie, type Pair } from '../takeoff/lie.ts';
+import { marksOf, pairsOf, placeAlong, type Lie, type Pair, type Pairs } from '../takeoff/lie.ts';
 import type { TakeOff } from '../takeoff/model.ts';
 import { formAt } from './boards.ts';
 import type { Place, Spot } from './place.ts';
@@ -18,7 +18,7 @@ export interface Plan { readonly ceiling: Ceiling; readonly places: readonly Pla
  * not say where its spacers stand: that is looked up in the list, and `spacers.ts` judges it.
  */
 export function planOf(ceiling: Ceiling, takeOff: TakeOff): Plan {
-    const step = ceiling.room.job.cutTo.value, pairs = new Pairs(ceiling);
+    const step = ceiling.room.job.cutTo.value, pairs = pairsOf(ceiling);
     const spots = [
         ...pairs.all().flatMap(pair => spotOf(pair, pairs, ceiling, step)), ...ceiling.lines.flatMap(line => spacers(line, pairs, ceiling, takeOff)),
     ];

@@ -22,7 +22,8 @@ export interface WhyTerm {
 
 /** One term of the sum; `times` is negative where it is taken off. */
 export function term(what: string, times: number, ticks: Ticks, at?: Source, mark?: Ticks): WhyTerm {
-    return { what, times, ticks, ...mark !== undefined && { mark }, ...at && { at } };
+    if (mark === undefined) return at ? { what, times, ticks, at } : { what, times, ticks };
+    return at ? { what, times, ticks, mark, at } : { what, times, ticks, mark };
 }
 
 /** What the terms come to, in ticks: the length they explain. */

@@ -1,5 +1,7 @@
 import { baysAlong } from '../ceiling/bays.ts';
+import { arrangedOf } from '../ceiling/plan.ts';
 import type { Ceiling, Line } from '../ceiling/model.ts';
+import { inches } from '../quantity/rational.ts';
 import { sidesOf } from '../takeoff/setting.ts';
 import { idOf, type Place } from '../takeoff/ids.ts';
 import type { Part, Piece } from '../takeoff/model.ts';
@@ -31,7 +33,7 @@ to 1/2" has no side.`,
     basis: 'Arithmetic of the layout.',
     check: {
         room({ layout: { ceiling }, job, pieces }, report) {
-            if (!ceiling) return;
+            if (!ceiling || isWideEverywhere(ceiling)) return;
             const cut = new Map(pieces().map(piece => [piece.id, piece]));
             const lost = new Map<string, { part: Part; at: Source; where: string; count: number }>();
             for (const { part, at, where, named } of placesOf(ceiling)) {
@@ -52,6 +54,22 @@ to 1/2" has no side.`,
         },
     },
 });
+
+/** By so much over all that is taken off a part nothing vanishes, at whatever angles the lines run. */
+const PLENTY = inches('12');
+
+/** Whether no coffer is so small that pieces have to be made to see whether any vanishes: it is looked at with every keystroke. */
+function isWideEverywhere(ceiling: Ceiling): boolean {
+    let least = Infinity, off = 0;
+    for (const { edges, holes } of arrangedOf(ceiling).exact.coffers) {
+        for (const loop of [edges, ...holes]) for (const { length } of loop) least = Math.min(least, length);
+    }
+    for (const { section: { profile: { bottom, cleats }, spacerThickness } } of ceiling.lines) {
+        const short = cleats?.shortEachEnd.value ?? 0, overhang = Math.abs(bottom?.overhang?.value.ticks ?? 0);
+        off = Math.max(off, 2 * short + 2 * overhang + (spacerThickness?.ticks ?? 0));
+    }
+    return least > off + PLENTY;
+}
 
 function hasLength({ cutBack }: Piece): boolean {
     return cutBack > 0;

@@ -28,12 +28,11 @@ Say a press of a mark of the tape or more, a finer \`cut-to\`, or none.`,
     basis: 'Arithmetic of rounding.',
     check: {
         room({ layout: { ceiling }, job }, report) {
-            if (!ceiling) return;
+            const pressed = ceiling?.lines.filter(({ section: { profile: { bottom } } }) => (bottom?.press?.value ?? 0) > 0) ?? [];
+            if (!ceiling || pressed.length === 0) return;
             const setting = settingOf(ceiling);
-            const lost = grouped(ceiling.lines.filter(line => {
-                const press = line.section.profile.bottom?.press?.value ?? 0;
-                return press > 0 && isLost(press, line, setting);
-            }), ({ section }) => section.profile.key);
+            const without = pressed.filter(line => isLost(line.section.profile.bottom!.press!.value, line, setting));
+            const lost = grouped(without, ({ section }) => section.profile.key);
             const size = sizesOf(job), step = job.cutTo.value;
             for (const lines of lost.values()) {
                 const press = lines[0]!.section.profile.bottom!.press!;

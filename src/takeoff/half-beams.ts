@@ -46,7 +46,7 @@ function sidesOf(wall: Side, { section }: HalfBeam, setting: Setting): Piece[] {
     const { sides } = section.profile;
     if (!sides) return [];
     return setting.pairs.of('side', wall).flatMap(pair => { const { exact, cut, named: { bay = null } } = pair; return pieceOf({
-        part: 'side', wall, bay, ...exact.strip.coffers[0] !== undefined && { coffer: exact.strip.coffers[0] }, stock: sides.stock,
+        part: 'side', wall, bay, coffer: exact.strip.coffers[0], stock: sides.stock,
         face: exact.face, back: exact.back, cutFace: cut.face, cutBack: cut.back, ends: exact.ends,
         hand: sides.rabbet ? handHung(exact.strip.hand, sides.rabbet.value.edge) : null,
         width: section.sideHeight.ticks, thickness: section.sideThickness.ticks, work: [sides.rabbet && rabbetWork(sides.rabbet.value)], fence: sides.ripWith?.value,
@@ -61,7 +61,7 @@ function cleatsOf(wall: Side, { section }: HalfBeam, setting: Setting): Piece[] 
     return setting.pairs.of('cleat', wall).flatMap(({ exact, cut, named: { bay = null } }) => {
         const side = sides.find(({ exact: { strip } }) => strip.nth === exact.strip.nth)!;
         return pieceOf({
-            part: 'cleat', wall, bay, ...exact.strip.coffers[0] !== undefined && { coffer: exact.strip.coffers[0] }, stock: cleats.stock, back: exact.back, cutBack: cut.back,
+            part: 'cleat', wall, bay, coffer: exact.strip.coffers[0], stock: cleats.stock, back: exact.back, cutBack: cut.back,
             width: cleatHeight.ticks, thickness: cleatThickness.ticks, where: whereOf(wall, bay), source: cleats.at, corners: exact.corners, meets: exact.meets, heights: [cleatTop.ticks, bottomTop.ticks],
             why: [...whyOfSide(side, setting.runsOf(wall), setting), term('short at the end', -2, cleats.shortEachEnd.value, cleats.shortEachEnd.at)],
         }, setting);

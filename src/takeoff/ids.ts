@@ -29,8 +29,11 @@ export interface Place {
 }
 
 export function idOf(room: string, part: Part, { line, wall, coffer, bay, on, nth }: Place): string {
-    const words = [part, line ?? wall ?? coffer, bay, on, nth].filter(word => word !== undefined && word !== null);
-    return `${room}.${words.join('-')}`;
+    return `${room}.${part}${after(line ?? wall ?? coffer)}${after(bay)}${after(on)}${after(nth)}`;
+}
+
+function after(word: string | number | null | undefined): string {
+    return word === undefined || word === null ? '' : `-${word}`;
 }
 
 /** a, b, c … for the pieces of a spliced run; nothing where it is in one piece. */

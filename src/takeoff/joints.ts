@@ -10,13 +10,14 @@ import { endsOf, type Setting } from './setting.ts';
  * the band and of the trim, and splices of the band. Biscuits are the profile's, in every butt and splice of bottoms.
  */
 export function jointsOf(pieces: readonly Piece[], setting: Setting): Joint[] {
-    const { exact } = arrangedOf(setting.ceiling), listed = new Set(pieces.map(piece => piece.id));
+    const { exact } = arrangedOf(setting.ceiling), listed = new Set<string>();
+    for (const { id } of pieces) listed.add(id);
     const found = exact.joints.flatMap((met): Told[] => {
         const strips = met.pieces.map(i => exact.pieces[i]!) as [Strip, Strip];
         const told = tell(met.kind, strips, setting);
         return told && told.pieces.every(id => listed.has(id)) ? [told] : [];
     });
-    return found.sort((a, b) => compareKeys(a.order, b.order)).map(({ order: _, ...joint }) => joint);
+    return found.sort((a, b) => compareKeys(a.order, b.order)).map(({ kind, at, pieces, biscuits }) => ({ kind, at, pieces, biscuits }));
 }
 
 interface Told extends Joint { readonly order: readonly number[] }
@@ -24,7 +25,7 @@ const KINDS: readonly Joint['kind'][] = ['butt', 'splice', 'corner', 'band-corne
 const CORNERS: readonly string[] = ['north-west', 'north-east', 'south-west', 'south-east'];
 
 function compareKeys(a: readonly number[], b: readonly number[]): number {
-    for (const [i, one] of a.entries()) if (one !== b[i]) return one - (b[i] ?? 0);
+    for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return a[i]! - (b[i] ?? 0);
     return 0;
 }
 
@@ -39,7 +40,7 @@ function tell(kind: Met['kind'], strips: readonly [Strip, Strip], setting: Setti
             return joint('butt', `${at}${end === undefined ? '' : `, ${end}`}`, [...order, end === undefined ? 0 : SIDES_BY_END.indexOf(end)], strips, setting.beam(butting.of)?.section.profile.bottom?.biscuits?.value);
         }
         case 'splice': {
-            const [{ part, of }] = strips, line = setting.ceiling.lines.findIndex(one => one.name === of);
+            const [{ part, of }] = strips, line = setting.placeOf(of);
             if (part !== 'bottom' && part !== 'band') return undefined;
             const inRun = setting.pairs.of(part, of).map(({ exact }) => exact.strip);
             const both = [...strips].sort((a, b) => inRun.indexOf(a) - inRun.indexOf(b)) as [Strip, Strip];
@@ -75,7 +76,7 @@ function levelFirst([a, b]: readonly [Strip, Strip], setting: Setting): readonly
 
 /** Where two lines cross, a line meets a half beam, or two of these each other. */
 function meetingPlace(strips: readonly [Strip, Strip], setting: Setting): { at: string; order: readonly number[] } {
-    const [level, upright] = levelFirst(strips, setting), place = (of: string): number => setting.ceiling.lines.findIndex(line => line.name === of);
+    const [level, upright] = levelFirst(strips, setting), place = setting.placeOf;
     const walls = [level, upright].map(({ of }) => setting.isWall(of));
     if (walls[0] && walls[1]) return { at: `${level.of}-${upright.of}, half beams`, order: [2000 + CORNERS.indexOf(`${level.of}-${upright.of}`), 0] };
     if (walls[0] || walls[1]) {

@@ -1,7 +1,10 @@
 import type { Cut, Piece as Strip } from '../arrangement/model.ts';
+import { keepFew } from '../ceiling/keep-few.ts';
 import { arrangedOf, type LaidOut } from '../ceiling/plan.ts';
 import { SIDES, type Side } from '../job/model.ts';
+import { grouped } from '../plain/groups.ts';
 import { reach, reversed, type Point, type Vector } from '../plane/point.ts';
+import { extentOf } from '../plane/polygon.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { spliceLetter, type Place } from './ids.ts';
 import type { Box, Corners, EndCut, Part } from './model.ts';
@@ -29,13 +32,12 @@ export interface Lie {
 export function lieOf(strip: Strip): Lie {
     const { corners: [a, b, c, d], edges, ends } = strip;
     const turned = strip.way.x < 0 || strip.way.x === 0 && strip.way.y < 0;
-    const along = (start: Point, end: Point): readonly [Point, Point] => (turned ? [end, start] : [start, end]);
     const firstIsBack = edges[0].name === 'wall' || isWestOrNorth(strip);
-    const [back, face] = firstIsBack ? [along(a, b), along(d, c)] : [along(d, c), along(a, b)];
-    const [first, last] = turned ? [ends[1], ends[0]] : ends;
-    const way = turned ? reversed(strip.way) : strip.way, places = [a, b, c, d].map(point => placeAlong(way, point));
+    const corners: Corners = firstIsBack ? turned ? [b, a, d, c] : [a, b, c, d] : turned ? [c, d, a, b] : [d, c, b, a];
+    const first = ends[turned ? 1 : 0], last = ends[turned ? 0 : 1], way = turned ? reversed(strip.way) : strip.way;
+    const atA = placeAlong(way, a), atB = placeAlong(way, b), atC = placeAlong(way, c), atD = placeAlong(way, d);
     return {
-        strip, way, corners: [back[0], back[1], face[1], face[0]], from: Math.min(...places), to: Math.max(...places),
+        strip, way, corners, from: Math.min(atA, atB, atC, atD), to: Math.max(atA, atB, atC, atD),
         back: edges[firstIsBack ? 0 : 1].length, face: edges[firstIsBack ? 1 : 0].length,
         ends: [endCut(first), endCut(last)], cuts: [first.cut, last.cut], meets: [metAt(first), metAt(last)],
     };
@@ -56,8 +58,9 @@ function isWestOrNorth({ edges, corners: [a, , , d] }: Strip): boolean {
 }
 
 function endCut({ cut, angle }: Strip['ends'][number]): EndCut {
-    return cut === 'miter' || cut === 'outside-miter' ? { cut: 'miter', degrees: Math.abs(angle) } : { cut: 'square' };
+    return cut === 'miter' || cut === 'outside-miter' ? { cut: 'miter', degrees: Math.abs(angle) } : SQUARE;
 }
+export const SQUARE: EndCut = { cut: 'square' };
 
 /** Corners in whole ticks, as they are drawn. */
 export function inTicks(corners: Corners): Corners {
@@ -68,8 +71,8 @@ export function inTicks(corners: Corners): Corners {
 
 /** The box around it, from `top` down to `foot`. */
 export function boxAround(corners: Corners, [top, foot]: readonly [Ticks, Ticks]): Box {
-    const xs = corners.map(({ x }) => x), ys = corners.map(({ y }) => y);
-    return { west: Math.min(...xs), east: Math.max(...xs), north: Math.min(...ys), south: Math.max(...ys), top, foot };
+    const { west, east, north, south } = extentOf(corners);
+    return { west, east, north, south, top, foot };
 }
 
 /** A piece as it is drawn, the same one with the coffers at the sizes they are cut to, and its name. */
@@ -80,6 +83,9 @@ export interface Pair {
     readonly through: boolean;
 }
 
+/** Kept for the dry fit, which follows the take-off. */
+export const pairsOf: (ceiling: LaidOut) => Pairs = keepFew(2, ceiling => new Pairs(ceiling));
+
 /** Every piece of the arrangement, by part and by what it belongs to: a line, a wall, a trim. */
 export class Pairs {
     private readonly byPlace = new Map<string, Pair[]>();
@@ -88,22 +94,20 @@ export class Pairs {
     constructor(ceiling: LaidOut) {
         const { exact, asCut } = arrangedOf(ceiling), { lines } = ceiling;
         const through = new Set(lines.filter(line => line.through).map(line => line.name));
-        const cut = exact === asCut ? undefined : new Map(asCut.pieces.map(piece => [keyOf(piece), piece]));
-        const groups = new Map<string, Strip[]>();
-        for (const piece of exact.pieces) {
-            const key = `${piece.part} ${piece.of}`, there = groups.get(key);
-            if (there) there.push(piece);
-            else groups.set(key, [piece]);
-        }
-        for (const [key, strips] of groups) {
-            const lies = strips.map(lieOf), { part, of } = strips[0]!, wall = isSide(of) ? of : undefined;
+        const sameIn = matching(asCut.pieces);
+        const both = exact.pieces.map((strip, i) => {
+            const lie = lieOf(strip), other = exact === asCut ? undefined : sameIn(strip, i);
+            return { exact: lie, cut: other ? lieOf(other) : lie };
+        });
+        for (const [key, lies] of grouped(both, ({ exact: { strip } }) => `${strip.part} ${strip.of}`)) {
+            const { part, of } = lies[0]!.exact.strip, wall = isSide(of) ? of : undefined;
             const runs = wall ? part !== 'side' && part !== 'cleat' : (part === 'bottom' || part === 'blocking') && through.has(of);
-            if (wall || runs) lies.sort((a, b) => a.from - b.from);
-            this.byPlace.set(key, lies.map((lie, i) => {
-                const other = cut?.get(keyOf(lie.strip)), letter = runs ? spliceLetter(i, lies.length) : undefined;
-                const named = wall ? nameAtWall(part, wall, i, letter) : nameOf(lie.strip, letter);
-                this.names.set(lie.strip, named);
-                return { exact: lie, cut: other ? lieOf(other) : lie, through: runs, named };
+            if (wall || runs) lies.sort((a, b) => a.exact.from - b.exact.from);
+            this.byPlace.set(key, lies.map(({ exact, cut }, i) => {
+                const letter = runs ? spliceLetter(i, lies.length) : undefined;
+                const named = wall ? nameAtWall(part, wall, i, letter) : nameOf(exact.strip, letter);
+                this.names.set(exact.strip, named);
+                return { exact, cut, through: runs, named };
             }));
         }
     }
@@ -120,6 +124,17 @@ export class Pairs {
     partOf({ part }: Strip): Part {
         return part === 'wall-cleat' ? 'cleat' : part === 'beam' ? 'side' : part;
     }
+}
+
+/** The same piece of the other arrangement: nearly always it is at the same place of the list. */
+function matching(pieces: readonly Strip[]): (strip: Strip, at: number) => Strip | undefined {
+    let byKey: ReadonlyMap<string, Strip> | undefined;
+    return (strip, at) => {
+        const there = pieces[at];
+        if (there && there.part === strip.part && there.of === strip.of && there.nth === strip.nth && there.on === strip.on && there.coffers[0] === strip.coffers[0]) return there;
+        byKey ??= new Map(pieces.map(piece => [keyOf(piece), piece]));
+        return byKey.get(keyOf(strip));
+    };
 }
 
 function keyOf({ part, of, on, nth, coffers }: Strip): string {

@@ -5,12 +5,13 @@ import type { WhyTerm } from '../provenance/why.ts';
 import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { idOf } from './ids.ts';
-import { boxAround, inTicks } from './lie.ts';
+import { boxAround, inTicks, SQUARE } from './lie.ts';
 import type { Corners, EndCut, Part, Piece } from './model.ts';
 import type { Setting } from './setting.ts';
 import { workWords, type Work } from './work.ts';
 
-export const SQUARE: EndCut = { cut: 'square' };
+const BOTH_SQUARE: Piece['ends'] = [SQUARE, SQUARE];
+const MEETS_NOTHING: Piece['meets'] = [null, null];
 
 /** A piece as its part makes it; the rest follows. */
 export interface Draft {
@@ -58,14 +59,20 @@ export function pieceOf(draft: Draft, { ceiling, step, size }: Setting): Piece[]
     const cutBack = draft.cutBack ?? draft.back;
     const full = stock.width?.value.ticks;
     const ripped = full !== undefined && width < full;
-    const rip = (part === 'cleat' || ripped) && { kind: 'rip' as const, width, ...part === 'cleat' && { thickness }, ...draft.fence !== undefined && { fence: draft.fence } };
-    const work = [rip, ...draft.work ?? []].filter((each): each is Work => typeof each === 'object');
+    const work: Work[] = part === 'cleat' || ripped ? [ripTo(draft)] : [];
+    for (const each of draft.work ?? []) if (each) work.push(each);
     return [{
         id: idOf(ceiling.room.name, part, draft), room: ceiling.room.name, part,
         line: draft.line ?? null, bay: draft.bay ?? null, coffer: draft.coffer ?? null, on: draft.on ?? draft.wall ?? null, stock,
         face, back, cutFace: roundDown(draft.cutFace ?? cutBack, step), cutBack: roundDown(cutBack, step),
-        ends: draft.ends ?? [SQUARE, SQUARE], meets: draft.meets ?? [null, null], hand: draft.hand ?? null, width, thickness, ripped,
+        ends: draft.ends ?? BOTH_SQUARE, meets: draft.meets ?? MEETS_NOTHING, hand: draft.hand ?? null, width, thickness, ripped,
         work, machining: work.map(each => workWords(each, size)),
         where, why: { terms: gathered(draft.why) }, source, corners, box: boxAround(corners, heights),
     }];
+}
+
+/** A cleat is ripped both ways. */
+function ripTo({ part, width, thickness, fence }: Draft): Work {
+    const rip: Work = part === 'cleat' ? { kind: 'rip', width, thickness } : { kind: 'rip', width };
+    return fence === undefined ? rip : { ...rip, fence };
 }

@@ -4,7 +4,7 @@ import type { Ticks } from '../quantity/ticks.ts';
 import { baysAlong, type Bay } from '../ceiling/bays.ts';
 import type { Ceiling, HalfBeam, Line, WholeSection } from '../ceiling/model.ts';
 import type { Point } from '../plane/point.ts';
-import { Pairs } from './lie.ts';
+import { pairsOf, type Pairs } from './lie.ts';
 import type { Corners } from './model.ts';
 
 /** What every part of the take-off needs, worked out once a room. */
@@ -18,6 +18,8 @@ export interface Setting {
     /** The beam of a line, or the half beam along a wall, by its name in the plan. */
     beam(name: string): { readonly section: WholeSection } | undefined;
     isWall(name: string): boolean;
+    /** Where a line stands among the lines; -1 of a wall. */
+    placeOf(name: string): number;
     /** Which way a line or a wall runs. */
     runsOf(name: string): Direction;
     /** A size as it is set at the saw: inches without feet, or millimeters. */
@@ -27,17 +29,25 @@ export interface Setting {
 export function settingOf(ceiling: Ceiling): Setting {
     const job = ceiling.room.job, beams = new Map<string, Line | HalfBeam>(ceiling.lines.map(line => [line.name, line]));
     for (const side of SIDES) if (ceiling.around[side]?.kind === 'half-beam') beams.set(side, ceiling.around[side]);
+    const runs = new Map(ceiling.lines.map(line => [line.name, line.runs])), places = new Map(ceiling.lines.map((line, i) => [line.name, i]));
     return {
-        ceiling, pairs: new Pairs(ceiling), step: job.cutTo.value,
+        ceiling, pairs: pairsOf(ceiling), step: job.cutTo.value,
         bays: { 'east-west': baysAlong(ceiling, 'east-west'), 'north-south': baysAlong(ceiling, 'north-south') },
         beam: name => beams.get(name), isWall: name => SIDES.includes(name as Side),
-        runsOf: name => { const line = ceiling.lines.find(one => one.name === name); return line ? line.runs : name === 'north' || name === 'south' ? 'east-west' : 'north-south'; },
+        placeOf: name => places.get(name) ?? -1,
+        runsOf: name => runs.get(name) ?? (name === 'north' || name === 'south' ? 'east-west' : 'north-south'),
         size: sizeIn(job),
     };
 }
 
+/** The same few sizes are told of every piece. */
 function sizeIn(job: JobSettings): (ticks: Ticks) => string {
-    return ticks => job.show.value === 'millimeters' ? printLength(ticks, 'millimeters') : printInches(ticks);
+    const known = new Map<Ticks, string>();
+    return ticks => {
+        let text = known.get(ticks);
+        if (text === undefined) known.set(ticks, text = job.show.value === 'millimeters' ? printLength(ticks, 'millimeters') : printInches(ticks));
+        return text;
+    };
 }
 
 /** The two sides of a line, the lower coordinate first. */

@@ -5,7 +5,7 @@ import { term, type WhyTerm } from '../provenance/why.ts';
 import { handHung } from './hands.ts';
 import type { Pair } from './lie.ts';
 import type { Piece } from './model.ts';
-import { pieceOf, type Draft } from './piece.ts';
+import { pieceOf } from './piece.ts';
 import { cofferTerm, sideTerm } from './runs.ts';
 import { sidesOf, type Setting } from './setting.ts';
 import type { Work } from './work.ts';
@@ -13,25 +13,24 @@ import type { Work } from './work.ts';
 /** Sides or cleats of a line, from its west or north end, those on its north or west first. */
 function inOrder(part: 'side' | 'cleat', line: Line, { pairs }: Setting): Pair[] {
     const [low] = sidesOf(line.runs);
-    const place = ({ exact: { strip } }: Pair): number => 2 * strip.nth + (strip.on === low ? 0 : 1);
-    return [...pairs.of(part, line.name)].sort((a, b) => place(a) - place(b));
+    return [...pairs.of(part, line.name)].sort((a, b) => placeAlongLine(a, low) - placeAlongLine(b, low));
+}
+
+function placeAlongLine({ exact: { strip } }: Pair, low: Side): number {
+    return 2 * strip.nth + (strip.on === low ? 0 : 1);
 }
 
 /** The coffer, and the thickness of every side that it is mitered with or runs past. */
 export function whyOfSide({ exact: { back, cuts, meets }, cut }: Pick<Pair, 'exact' | 'cut'>, runs: Direction, setting: Setting): WhyTerm[] {
-    const met = meets.filter((_, i) => cuts[i] === 'miter' || cuts[i] === 'past').map(name => setting.beam(name!)!);
-    const reach = met.reduce((sum, other) => sum + other.section.sideThickness.ticks, 0);
-    return [cofferTerm(setting, runs, Math.round(back) - reach, Math.round(cut.back) - reach), ...met.map(sideTerm)];
-}
-
-/** What a side and its cleat have in common. */
-function shared(line: Line, pair: Pair, setting: Setting): Pick<Draft, 'line' | 'bay' | 'coffer' | 'on' | 'where' | 'corners' | 'ends' | 'meets' | 'why'> {
-    const { exact } = pair, { strip } = exact, on = strip.on as Side;
-    return {
-        line: line.name, bay: strip.nth, on, ...strip.coffers[0] !== undefined && { coffer: strip.coffers[0] },
-        where: `line ${line.name}, bay ${strip.nth}, ${on} side`, corners: exact.corners, ends: exact.ends, meets: exact.meets,
-        why: whyOfSide(pair, line.runs, setting),
-    };
+    let reach = 0;
+    const past: WhyTerm[] = [];
+    meets.forEach((name, i) => {
+        if (cuts[i] !== 'miter' && cuts[i] !== 'past') return;
+        const other = setting.beam(name!)!;
+        reach += other.section.sideThickness.ticks;
+        past.push(sideTerm(other));
+    });
+    return [cofferTerm(setting, runs, Math.round(back) - reach, Math.round(cut.back) - reach), ...past];
 }
 
 /**
@@ -41,28 +40,36 @@ function shared(line: Line, pair: Pair, setting: Setting): Pick<Draft, 'line' | 
 export function sidesOfLine(line: Line, setting: Setting): Piece[] {
     const { section } = line, sides = section.profile.sides;
     if (!sides) return [];
-    return inOrder('side', line, setting).flatMap(pair => pieceOf({
-        ...shared(line, pair, setting), part: 'side', stock: sides.stock,
-        face: pair.exact.face, back: pair.exact.back, cutFace: pair.cut.face, cutBack: pair.cut.back,
-        hand: sides.rabbet ? handHung(pair.exact.strip.hand, sides.rabbet.value.edge) : null,
-        width: section.sideHeight.ticks, thickness: section.sideThickness.ticks, work: [sides.rabbet && rabbetWork(sides.rabbet.value)], fence: sides.ripWith?.value, source: sides.at,
-        heights: [section.heldDown.value.ticks, sideFootOf(section)],
-    }, setting));
+    const rabbet = sides.rabbet?.value, work = rabbet ? [rabbetWork(rabbet)] : [], heights = [section.heldDown.value.ticks, sideFootOf(section)] as const;
+    return inOrder('side', line, setting).flatMap(pair => {
+        const { exact, cut } = pair, { nth, coffers, hand } = exact.strip, on = exact.strip.on as Side;
+        return pieceOf({
+            part: 'side', line: line.name, bay: nth, coffer: coffers[0], on, where: whereOf(line, nth, on), stock: sides.stock,
+            face: exact.face, back: exact.back, cutFace: cut.face, cutBack: cut.back, ends: exact.ends, meets: exact.meets,
+            hand: rabbet ? handHung(hand, rabbet.edge) : null, width: section.sideHeight.ticks, thickness: section.sideThickness.ticks,
+            work, fence: sides.ripWith?.value, why: whyOfSide(pair, line.runs, setting), source: sides.at, corners: exact.corners, heights,
+        }, setting);
+    });
 }
 
 /** Cleats: as the back of their side, less what they are short at each end; on its back, over the bottom. */
 export function cleatsOfLine(line: Line, setting: Setting): Piece[] {
     const { section } = line, { cleatThickness, cleatHeight, cleatTop } = section, cleats = section.profile.cleats;
     if (!cleats || !cleatThickness || !cleatHeight || !cleatTop) return [];
-    const sides = new Map(setting.pairs.of('side', line.name).map(pair => [`${pair.exact.strip.nth} ${pair.exact.strip.on}`, pair]));
-    return inOrder('cleat', line, setting).flatMap(({ exact, cut }) => {
-        const ofSide = shared(line, sides.get(`${exact.strip.nth} ${exact.strip.on}`)!, setting);
+    const [low] = sidesOf(line.runs), sides = new Map(setting.pairs.of('side', line.name).map(pair => [placeAlongLine(pair, low), pair]));
+    const short = term('short at the end', -2, cleats.shortEachEnd.value, cleats.shortEachEnd.at), heights = [cleatTop.ticks, section.bottomTop.ticks] as const;
+    return inOrder('cleat', line, setting).flatMap(pair => {
+        const { exact, cut } = pair, { nth, coffers } = exact.strip, on = exact.strip.on as Side;
         return pieceOf({
-            ...ofSide, part: 'cleat', stock: cleats.stock, back: exact.back, cutBack: cut.back,
-            corners: exact.corners, ends: exact.ends, why: [...ofSide.why, term('short at the end', -2, cleats.shortEachEnd.value, cleats.shortEachEnd.at)],
-            width: cleatHeight.ticks, thickness: cleatThickness.ticks, source: cleats.at, heights: [cleatTop.ticks, section.bottomTop.ticks],
+            part: 'cleat', line: line.name, bay: nth, coffer: coffers[0], on, where: whereOf(line, nth, on), stock: cleats.stock,
+            back: exact.back, cutBack: cut.back, ends: exact.ends, meets: exact.meets, width: cleatHeight.ticks, thickness: cleatThickness.ticks,
+            why: [...whyOfSide(sides.get(placeAlongLine(pair, low))!, line.runs, setting), short], source: cleats.at, corners: exact.corners, heights,
         }, setting);
     });
+}
+
+function whereOf({ name }: Line, bay: number, on: Side): string {
+    return `line ${name}, bay ${bay}, ${on} side`;
 }
 
 export function rabbetWork({ width, height, edge, face }: Rabbet): Work {

@@ -75,8 +75,12 @@ function room(i: number): string {
     const [across, down] = [3 + (i % 3), 2 + (i % 3)];
     const [width, length] = [156 + (i % 17) * 6, 120 + (i % 13) * 6];
     const feet = (inches: number): string => `${Math.floor(inches / 12)}' ${inches % 12}"`;
-    const fixtures = Array.from({ length: 16 }, (_, k) =>
-        `  fixture lamp-${k + 1} light at ${feet(18 + (k % 4) * 30)}, ${feet(16 + Math.floor(k / 4) * 26)} diameter ${3 + k % 4}"`).join('\n');
+    // in the middle of a coffer, or a little beside it: clear of every beam
+    const fixtures = Array.from({ length: 16 }, (_, k) => {
+        const aside = 4 * Math.floor(k / (across * down));
+        const x = Math.floor((k % across + 0.5) * width / across) + aside, y = Math.floor((Math.floor(k / across) % down + 0.5) * length / down) + aside;
+        return `  fixture lamp-${k + 1} light at ${feet(x)}, ${feet(y)} diameter ${3 + k % 4}"`;
+    }).join('\n');
     const readings = Array.from({ length: 40 }, (_, k) => `    point   ${feet((k % 8) * 18)}, ${feet(Math.floor(k / 8) * 24)} up 2 ${1 + k % 7}/8"`).join('\n');
     const comments = Array.from({ length: 30 }, (_, k) => `  // note ${k + 1} from the walk-through: look at the ${['north', 'east', 'south', 'west'][k % 4]} wall once more`).join('\n');
     return `edition 1
