@@ -1,10 +1,11 @@
 import { baysAlong } from '../ceiling/bays.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
-import type { Ceiling, Line } from '../ceiling/model.ts';
+import type { Ceiling, HalfBeam, Line, Splice } from '../ceiling/model.ts';
 import { inches } from '../quantity/rational.ts';
 import { sidesOf } from '../takeoff/setting.ts';
-import { idOf, type Place } from '../takeoff/ids.ts';
+import { idOf, spliceLetter, type Place } from '../takeoff/ids.ts';
 import type { Part, Piece } from '../takeoff/model.ts';
+import { SIDES, type Cleats, type Side } from '../job/model.ts';
 import { PLURAL } from '../job/part.ts';
 import type { Source } from '../provenance/source.ts';
 import { defineRule } from './rule.ts';
@@ -26,8 +27,8 @@ Whatever a profile says of a part, each place of it must leave something to cut.
 cut list, and nobody misses it before the bottom finds nothing to be pressed against.
 
 Cleats are as long as the back of their side, less \`short-each-end\` twice: in a coffer of 48" between sides of 3/4" that is
-49 1/2" less 60", and no cleat. 1/4" leaves 49". A coffer narrower than a spacer is thick has no spacer, and a coffer of 1/4" cut
-to 1/2" has no side.`,
+49 1/2" less 60", and no cleat. 1/4" leaves 49". A splice at the very end of its line leaves no piece before it. A coffer narrower
+than a spacer is thick has no spacer, and a coffer of 1/4" cut to 1/2" has no side.`,
     wrong,
     right: changed(wrong, '30"', '1/4"'),
     basis: 'Arithmetic of the layout.',
@@ -35,20 +36,18 @@ to 1/2" has no side.`,
         room({ layout: { ceiling }, job, pieces }, report) {
             if (!ceiling || isWideEverywhere(ceiling)) return;
             const cut = new Map(pieces().map(piece => [piece.id, piece]));
-            const lost = new Map<string, { part: Part; at: Source; where: string; count: number }>();
-            for (const { part, at, where, named } of placesOf(ceiling)) {
+            const lost = new Map<string, { part: Part; at: Source; where: string; count: number; mend?: string }>();
+            for (const { part, at, where, named, mend } of placesOf(ceiling)) {
                 const piece = cut.get(idOf(ceiling.room.name, part, named));
                 if (piece && hasLength(piece)) continue;
                 const key = `${part} ${at.uri} ${at.range.start.line}:${at.range.start.character}`;
                 const same = lost.get(key);
                 if (same) same.count++;
-                else lost.set(key, { part, at, where, count: 1 });
+                else lost.set(key, { part, at, where, count: 1, ...mend && { mend } });
             }
-            for (const { part, at, where, count } of lost.values()) {
+            for (const { part, at, where, count, mend } of lost.values()) {
                 const others = count === 1 ? '' : ` So it is at ${counted(count - 1, 'other place')}.`;
-                const why = part === 'cleat' ? 'They are as long as the back of their side, less what they are short at each end, twice: make them less short.'
-                    : part === 'spacer' ? 'The coffer is narrower than a spacer is thick: set the lines farther apart, or take the spacers out.'
-                        : `The place is shorter than the tape's ${sizesOf(job)(job.cutTo.value)}, or than nothing: set the lines farther apart, or say a finer \`cut-to\`.`;
+                const why = mend ?? whyOf(part, sizesOf(job)(job.cutTo.value));
                 report({ at, message: `Nothing is left to cut of ${PLURAL[part]} at ${where}.${others} ${why}` });
             }
         },
@@ -64,24 +63,70 @@ function isWideEverywhere(ceiling: Ceiling): boolean {
     for (const { edges, holes } of arrangedOf(ceiling).exact.coffers) {
         for (const loop of [edges, ...holes]) for (const { length } of loop) least = Math.min(least, length);
     }
-    for (const { section: { profile: { bottom, cleats }, spacerThickness } } of ceiling.lines) {
+    const halves = SIDES.map(wall => ceiling.around[wall]).filter((own): own is HalfBeam => own?.kind === 'half-beam');
+    for (const { section: { profile: { blocking, bottom, cleats }, spacerThickness } } of [...ceiling.lines, ...halves]) {
         const short = cleats?.shortEachEnd.value ?? 0, overhang = Math.abs(bottom?.overhang?.value.ticks ?? 0);
-        off = Math.max(off, 2 * short + 2 * overhang + (spacerThickness?.ticks ?? 0));
+        off = Math.max(off, 2 * short + 2 * overhang + (blocking?.relief?.value ?? 0) + (spacerThickness?.ticks ?? 0));
     }
-    return least > off + PLENTY;
+    // splices that nobody said stand on crossings
+    return least > off + PLENTY && !ceiling.lines.some(({ splices }) => splices.some(({ said }) => said));
+
+function whyOf(part: Part, step: string): string {
+    switch (part) {
+        case 'cleat': return 'They are as long as the back of their side, less what they are short at each end, twice: make them less short.';
+        case 'spacer': return 'The coffer is narrower than a spacer is thick: set the lines farther apart, or take the spacers out.';
+        case 'blocking': return 'It is as long as its place between the lines, less its relief: set the lines farther apart, or make the relief less.';
+        default: return `The place is shorter than the tape's ${step}, or than nothing: set the lines farther apart, or say a finer \`cut-to\`.`;
+    }
 }
 
 function hasLength({ cutBack }: Piece): boolean {
     return cutBack > 0;
 }
 
-interface Wanted { readonly part: Part; readonly at: Source; readonly where: string; readonly named: Place }
+interface Wanted { readonly part: Part; readonly at: Source; readonly where: string; readonly named: Place; readonly mend?: string }
 
-/** Every place along the lines that the text wants a piece in. (Trim in a coffer too narrow for it is told by piece-miscounted.) */
+const TOO_NEAR_THE_END = 'The splice is too near to an end of the line, or to another: move it away.';
+
+/** Every place that the text wants a piece in, along the lines and along the walls. (Trim in a coffer too narrow for it is told by piece-miscounted.) */
 function* placesOf(ceiling: Ceiling): Generator<Wanted> {
     for (const line of ceiling.lines) {
+        if (line.through) yield* alongLine(line);
         for (const bay of baysAlong(ceiling, line.runs)) yield* inBay(line, bay.number);
     }
+    for (const wall of SIDES) yield* atWall(ceiling, wall);
+}
+
+/** What runs through in one piece, or spliced in several. */
+function* alongLine({ name: line, section: { profile: { blocking, bottom } }, splices }: Line): Generator<Wanted> {
+    for (const [part, said] of [['blocking', blocking], ['bottom', bottom]] as const) {
+        if (said?.stock) yield* eachPiece(part, said.at, `line ${line}`, splices, { line });
+    }
+}
+
+function* eachPiece(part: Part, at: Source, where: string, splices: readonly Splice[], named: Place): Generator<Wanted> {
+    for (let i = 0; i <= splices.length; i++) {
+        const nth = spliceLetter(i, splices.length + 1);
+        const splice = splices[Math.min(i, splices.length - 1)]?.said;
+        yield { part, at: splice ?? at, where: nth ? `${where}, piece ${nth}` : where, named: { ...named, nth }, ...splice && { mend: TOO_NEAR_THE_END } };
+    }
+}
+
+function* atWall(ceiling: Ceiling, wall: Side): Generator<Wanted> {
+    const own = ceiling.around[wall];
+    if (own?.kind === 'band' && own.perimeter.stock) yield* eachPiece('band', own.perimeter.at, `the ${wall} wall`, own.splices, { on: wall });
+    if (own?.kind !== 'half-beam') return;
+    const { blocking, sides, cleats, bottom } = own.section.profile, where = `the half beam along the ${wall} wall`;
+    if (blocking?.stock) yield* eachPiece('blocking', blocking.at, where, own.splices, { wall });
+    if (bottom?.stock) yield* eachPiece('bottom', bottom.at, where, own.splices, { wall });
+    for (const { number: bay } of baysAlong(ceiling, wall === 'north' || wall === 'south' ? 'east-west' : 'north-south')) {
+        if (sides?.stock) yield { part: 'side', at: sides.at, where: `${where}, bay ${bay}`, named: { wall, bay } };
+        if (cleats?.stock && cleats.thickness && cleats.height) yield { part: 'cleat', at: cleatsAt(cleats), where: `${where}, bay ${bay}`, named: { wall, bay } };
+    }
+}
+
+function cleatsAt({ shortEachEnd, at }: Cleats): Source {
+    return shortEachEnd.said ? shortEachEnd.at : at;
 }
 
 function* inBay(line: Line, bay: number): Generator<Wanted> {
@@ -92,6 +137,6 @@ function* inBay(line: Line, bay: number): Generator<Wanted> {
     if (spacers?.stock?.value.thickness && spacers.height && line.section.spacerWidth) yield { part: 'spacer', at: spacers.at, where, named: { ...named, nth: 1 } };
     for (const on of sidesOf(line.runs)) {
         if (sides?.stock) yield { part: 'side', at: sides.at, where, named: { ...named, on } };
-        if (cleats?.stock && cleats.thickness && cleats.height) yield { part: 'cleat', at: cleats.shortEachEnd.said ? cleats.shortEachEnd.at : cleats.at, where, named: { ...named, on } };
+        if (cleats?.stock && cleats.thickness && cleats.height) yield { part: 'cleat', at: cleatsAt(cleats), where, named: { ...named, on } };
     }
 }
