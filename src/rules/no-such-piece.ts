@@ -3,6 +3,7 @@ import type { Room } from '../job/model.ts';
 import type { Given } from '../provenance/source.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
+import { listed } from '../plain/words.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL_IN_WORK } from './support/examples.ts';
 import { replacing } from './support/fixes.ts';
@@ -31,9 +32,10 @@ name when something else is changed; it loses it when the lines are counted othe
             if (known.size === 0) return;
             for (const name of said) {
                 if (known.has(name.value)) continue;
-                const near = nearest(name.value, pieces());
+                const near = nearest(name.value, pieces()), spliced = [...known].filter(one => isPieceOf(name.value, one));
+                const instead = spliced.length > 1 ? ` It is spliced: ${listed(spliced)}.` : near === undefined ? '' : ` Did you mean ${near}?`;
                 report({
-                    ...wordsOf(name), message: `There is no ${name.value} in the cut list of ${room.name}.${near === undefined ? '' : ` Did you mean ${near}?`}`,
+                    ...wordsOf(name), message: `There is no ${name.value} in the cut list of ${room.name}.${instead}`,
                     fixes: replacing(name, near, `Write ${near}`),
                 });
             }
@@ -43,6 +45,11 @@ name when something else is changed; it loses it when the lines are counted othe
 
 function namesSaid(room: Room): Given<string>[] {
     return [...room.spoiled, ...room.cutBoards.flatMap(board => board.into)];
+}
+
+/** Whether it is one of the pieces of a run of that name that is spliced: `blocking-1-a` of `blocking-1`. */
+function isPieceOf(run: string, piece: string): boolean {
+    return piece.startsWith(`${run}-`) && /^[a-z]+$/.test(piece.slice(run.length + 1)) && !/-(north|east|south|west|wall)$/.test(piece);
 }
 
 /** The piece whose name is a slip away. Another line or number is no slip but another place: nobody can tell which one is meant. */

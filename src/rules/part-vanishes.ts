@@ -70,6 +70,7 @@ function isWideEverywhere(ceiling: Ceiling): boolean {
     }
     // splices that nobody said stand on crossings
     return least > off + PLENTY && !ceiling.lines.some(({ splices }) => splices.some(({ said }) => said));
+}
 
 function whyOf(part: Part, step: string): string {
     switch (part) {
