@@ -2,6 +2,7 @@ import type { AsCut, CutBoard, CutName, Room } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
 import type { EndCut, Piece } from '../takeoff/model.ts';
+import { acrossOf, degreesOf, endsFromTheLeft, isSlanted, roundedDegrees } from '../takeoff/ends.ts';
 import { longPoints } from '../takeoff/long-points.ts';
 
 /** An angle is written to a hundredth of a degree. */
@@ -12,13 +13,14 @@ export function recordOf(piece: Piece): AsCut {
     return { length: longPoints(piece), miters: mitersOf(piece), hand: piece.hand };
 }
 
-function mitersOf({ ends }: Piece): number[] {
-    return ends.flatMap(end => (end.cut === 'miter' ? [Math.round(end.degrees * 100) / 100] : []));
+/** Of its slanted ends, from the left where both are: negative where the face is the longer. */
+function mitersOf(piece: Piece): number[] {
+    return endsFromTheLeft(piece).flatMap(end => (isSlanted(end) ? [Math.sign(degreesOf(end)) * roundedDegrees(degreesOf(end))] : []));
 }
 
 /** True where the ends are as they have to be. A hand matters only where both know one: without a rabbet a piece may be turned round. */
 export function hasItsEnds(piece: Piece, { miters, hand }: AsCut): boolean {
-    const wanted = mitersOf(piece).sort(byAngle), cut = [...miters].sort(byAngle);
+    const wanted = mitersOf(piece), cut = [...miters];
     return wanted.length === cut.length && wanted.every((degrees, i) => Math.abs(degrees - cut[i]!) <= SAME_ANGLE)
         && (!hand || !piece.hand || hand === piece.hand);
 }
@@ -32,8 +34,8 @@ export function usableFor(piece: Piece, record: AsCut): Ticks {
     return hasItsEnds(piece, record) ? record.length : record.length - Math.ceil(lostToMiters(piece, record));
 }
 
-function lostToMiters({ thickness }: Piece, { miters }: AsCut): number {
-    return miters.reduce((sum, degrees) => sum + thickness * Math.tan(degrees * Math.PI / 180), 0);
+function lostToMiters(piece: Piece, { miters }: AsCut): number {
+    return miters.reduce((sum, degrees) => sum + acrossOf(piece) * Math.tan(Math.abs(degrees) * Math.PI / 180), 0);
 }
 
 /** The pieces that came out of a board, as they were cut, as far as their names are in the cut list. */
@@ -52,12 +54,12 @@ export function lengthsUnlisted(board: CutBoard, pieces: readonly Piece[]): Tick
 function asRecorded(piece: Piece, record: AsCut): Piece {
     const { length } = record;
     if (hasItsEnds(piece, record)) return {
-        ...piece, cutBack: length - Math.max(0, piece.cutFace - piece.cutBack), cutFace: length - Math.max(0, piece.cutBack - piece.cutFace),
+        ...piece, cutBack: length - (piece.cutOverall - piece.cutBack), cutFace: length - (piece.cutOverall - piece.cutFace), cutOverall: length,
     };
     const short = Math.max(0, length - Math.round(lostToMiters(piece, record)));
     const isLongBehind = piece.cutBack >= piece.cutFace;
-    const cuts = [0, 1].map((i): EndCut => (record.miters[i] === undefined ? { cut: 'square' } : { cut: 'miter', degrees: record.miters[i] }));
-    return { ...piece, cutBack: isLongBehind ? length : short, cutFace: isLongBehind ? short : length, ends: [cuts[0]!, cuts[1]!], hand: record.hand };
+    const cuts = [0, 1].map((i): EndCut => (record.miters[i] === undefined ? { cut: 'square' } : { cut: 'miter', degrees: record.miters[i]! }));
+    return { ...piece, cutBack: isLongBehind ? length : short, cutFace: isLongBehind ? short : length, cutOverall: length, ends: [cuts[0]!, cuts[1]!], hand: record.hand };
 }
 
 /** A piece that was cut and is wanted otherwise now. */
@@ -106,4 +108,3 @@ function countOf(names: readonly string[]): Map<string, number> {
 function count(counts: Map<string, number>, name: string): void {
     counts.set(name, (counts.get(name) ?? 0) + 1);
 }
-function byAngle(a: number, b: number): number { return a - b; }

@@ -2,6 +2,7 @@ import type { JobSettings } from '../job/model.ts';
 import { printLength } from '../quantity/print-length.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
+import { degreesOf } from '../takeoff/ends.ts';
 import { longPoints } from '../takeoff/long-points.ts';
 
 /** What a piece takes of a board before it is cut to length. */
@@ -55,7 +56,7 @@ export function cutAlong(pieces: readonly Piece[], job: JobSettings): Ticks {
     let steepest = 0;
     for (const piece of pieces)
         for (const end of piece.ends)
-            if (end.cut === 'miter' && end.degrees > steepest && end.degrees < 90) steepest = end.degrees;
+            if (Math.abs(degreesOf(end)) > steepest && Math.abs(degreesOf(end)) < 90) steepest = Math.abs(degreesOf(end));
     const finest = job.show.value === 'millimeters' ? TICKS_PER_MM / 10 : TICKS_PER_INCH / 128;
     return Math.ceil(job.kerf.value / Math.cos(steepest * Math.PI / 180) / finest - 1e-9) * finest;
 }

@@ -10,6 +10,7 @@ import { blankOf, cutAlong } from './blank.ts';
 import { firstPlan } from './known.ts';
 import type { Board, BoardPlan, Money, StockPlan, Strip } from './model.ts';
 import { priceOf } from './offers.ts';
+import { longPoints } from '../takeoff/long-points.ts';
 
 /** A room and its cut list. */
 export interface RoomToCut { readonly room: Room; readonly pieces: readonly Piece[] }
@@ -105,7 +106,7 @@ export function leftAfter(pieces: readonly Piece[], length: Ticks, job: JobSetti
 /** So much of a board's length these pieces take, one behind the other, each with its cut. */
 function usedBy(pieces: readonly Piece[], job: JobSettings): Ticks {
     const cut = cutAlong(pieces, job);
-    return pieces.reduce((sum, piece) => sum + Math.max(piece.cutFace, piece.cutBack) + cut, 0);
+    return pieces.reduce((sum, piece) => sum + longPoints(piece) + cut, 0);
 }
 
 function usedByUnlisted(board: CutBoard, pieces: readonly Piece[], cut: Ticks): Ticks {
@@ -146,7 +147,7 @@ function stripsOf(pieces: readonly Piece[], length: Ticks, cut: Ticks, job: JobS
     const strips: { rippedTo?: Ticks; pieces: Piece[]; room: Ticks }[] = [];
     for (const piece of pieces) {
         const rippedTo = rippedFirst(piece, job);
-        const takes = Math.max(piece.cutFace, piece.cutBack) + cut;
+        const takes = longPoints(piece) + cut;
         let strip = strips.find(one => one.rippedTo === rippedTo && (rippedTo === undefined || one.room >= takes));
         if (!strip) strips.push(strip = { ...rippedTo !== undefined && { rippedTo }, pieces: [], room: length + cut });
         strip.pieces.push(piece);

@@ -1,3 +1,4 @@
+import { degreesOf } from '../takeoff/ends.ts';
 import type { Piece } from '../takeoff/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Cause } from './model.ts';
@@ -34,7 +35,7 @@ export function lacksHand(piece: Piece): boolean {
 /** Which ends the saw miters, at what angle, and which of them it is. */
 function miters(piece: Piece, { form, seat }: Pick<Place, 'form' | 'seat'>): Cause[] {
     if (lacksHand(piece)) return [{ what: 'hand', is: null }];
-    const is = endsAsHung(piece, seat).map(end => (end.cut === 'miter' ? end.degrees : 0)) as [number, number];
+    const is = endsAsHung(piece, seat).map(degreesOf) as [number, number];
     const wanted = form.off.map(take => Math.atan2(take, form.across) * 180 / Math.PI) as [number, number];
     const near = (a: number, b: number): boolean => Math.abs(a - b) < 0.01;
     if (near(is[0], wanted[0]) && near(is[1], wanted[1])) return [];

@@ -2,7 +2,8 @@ import type { Rabbet } from '../job/model.ts';
 import type { Point, Vector } from '../plane/point.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Lie } from '../takeoff/lie.ts';
-import type { Piece } from '../takeoff/model.ts';
+import { leanOf } from '../takeoff/ends.ts';
+import type { EndCut, Piece } from '../takeoff/model.ts';
 import type { Point as Corner, Prism } from './model.ts';
 
 /** Where a piece belongs. Places need not be whole ticks. */
@@ -70,7 +71,7 @@ export function formOf(piece: Piece, seat: Seat): Form {
     if (part === 'spacer') return { along: thickness, across: width, high: cutBack, off: [0, 0] };
     const [across, high] = lies ? [width, thickness] : [thickness, width];
     const rabbet = rabbetOf(piece);
-    const off = endsAsHung(piece, seat).map(end => end.cut === 'miter' ? Math.round(thickness * Math.tan(end.degrees * Math.PI / 180)) : 0) as [Ticks, Ticks];
+    const off = endsAsHung(piece, seat).map(end => Math.round(leanOf(end, piece))) as [Ticks, Ticks];
     return { along: cutBack, across, high, off, ...rabbet && { rabbet } };
 }
 
@@ -79,13 +80,15 @@ export function rabbetOf({ work }: Piece): Form['rabbet'] {
     return rabbet?.kind === 'rabbet' ? { width: rabbet.width, height: rabbet.height, edge: rabbet.edge, face: rabbet.face } : undefined;
 }
 
+const isMiter = ({ cut }: EndCut): boolean => cut === 'miter';
+
 /**
  * The ends as they come to be when the piece is hung with its face to the coffer and its rabbet where it belongs. A hand
  * says which end is mitered, seen with the face towards one and the groove edge down; it cannot be turned round any more.
  */
 export function endsAsHung({ ends, hand, ...piece }: Piece, { looks, centered }: Seat): Piece['ends'] {
-    const mitered = ends.findIndex(end => end.cut === 'miter');
-    if (hand === null || mitered < 0 || ends.every(end => end.cut === 'miter') || centered) return ends;
+    const mitered = ends.findIndex(isMiter);
+    if (hand === null || mitered < 0 || ends.every(isMiter) || centered) return ends;
     const edge = piece.work.find(one => one.kind === 'rabbet');
     const upsideDown = edge?.kind === 'rabbet' && edge.edge === 'upper';
     // who stands to the right of the way, and looks at the face, has the first end on the left

@@ -49,5 +49,5 @@ Say a press of a mark of the tape or more, a finer \`cut-to\`, or none.`,
 
 /** Whether every bottom of the line is cut as long as without it. */
 function isLost(press: Ticks, line: Line, setting: Setting): boolean {
-    return stretchesOf(setting, line, 'bottom').every(({ cut }) => roundDown(cut + press, setting.step) === roundDown(cut, setting.step));
+    return stretchesOf(setting, line, 'bottom').every(({ lengths: { cutOverall: cut } }) => roundDown(cut + press, setting.step) === roundDown(cut, setting.step));
 }

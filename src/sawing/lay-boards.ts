@@ -4,9 +4,10 @@ import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { comparePieces } from '../takeoff/piece-order.ts';
-import { endsAsItLies, miterCount } from './lie.ts';
+import { miterCount } from './lie.ts';
 import type { LaidBoard, LaidPiece, LaidStrip } from './model.ts';
 import { stockNames } from '../job/stock-names.ts';
+import { endsFromTheLeft } from '../takeoff/ends.ts';
 import { longPoints } from '../takeoff/long-points.ts';
 
 /**
@@ -43,7 +44,7 @@ function layStrip(strip: Strip, number: number, along: Ticks, board: Board, job:
         const from = at;
         const to = from + blankLength(piece, over);
         at = to + kerf;
-        return { piece, from, to, ends: endsAsItLies(piece) };
+        return { piece, from, to, ends: endsFromTheLeft(piece) };
     });
     return {
         number, ...strip.rippedTo !== undefined && { rippedTo: strip.rippedTo }, trim, pieces,

@@ -1,6 +1,7 @@
-import type { Piece } from '../takeoff/model.ts';
+import type { EndCut, Piece } from '../takeoff/model.ts';
 import { comparePieces } from '../takeoff/piece-order.ts';
-import { endsAsItLies, handAtSaw, isMiter } from './lie.ts';
+import { degreesOf, endsFromTheLeft, isSlanted, liesFlat, roundedDegrees } from '../takeoff/ends.ts';
+import { handAtSaw } from './lie.ts';
 import { longPoints } from '../takeoff/long-points.ts';
 import type { MiterCut, MiterStep } from './model.ts';
 
@@ -10,32 +11,41 @@ import type { MiterCut, MiterStep } from './model.ts';
  * rights, then the second ends of those mitered at both. Every mitered end is cut once.
  */
 export function mitersOf(pieces: readonly Piece[]): Omit<MiterStep, 'number'>[] {
-    const angles = [...new Set(pieces.flatMap(p => p.ends.filter(isMiter).map(end => end.degrees)))].sort((a, b) => b - a);
+    const angles = [...new Set(pieces.flatMap(p => p.ends.filter(isSlanted).map(angleOf)))].sort((a, b) => b - a);
     const ends = [...pieces].sort(comparePieces).flatMap(endsToCut);
     return angles.map(degrees => ({ do: 'miter', degrees, cuts: gather(ends.filter(end => end.degrees === degrees)) }));
 }
 
-interface EndToCut { readonly piece: Piece; readonly degrees: number; readonly end: 'left' | 'right'; readonly isLast: boolean }
+/** Angles that differ by less than a saw is set to are one. */
+function angleOf(end: EndCut): number {
+    return roundedDegrees(degreesOf(end));
+}
+
+interface EndToCut { readonly piece: Piece; readonly degrees: number; readonly end: 'left' | 'right'; readonly long: MiterCut['long']; readonly isLast: boolean }
 
 /** The piece's mitered ends in the order they are cut: the steeper first, of two alike the left one. */
 function endsToCut(piece: Piece): EndToCut[] {
-    const ends = endsAsItLies(piece).flatMap((end, i) => (isMiter(end) ? [{ degrees: end.degrees, end: i === 0 ? 'left' as const : 'right' as const }] : []))
+    const ends = endsFromTheLeft(piece).flatMap((end, i) => (isSlanted(end) ? [{ degrees: angleOf(end), end: i === 0 ? 'left' as const : 'right' as const, long: longAt(end) }] : []))
         .sort((a, b) => b.degrees - a.degrees);
     // What fits either way round is laid the one way, so that it shares its setting.
-    if (handAtSaw(piece) === 'either') return ends.map(({ degrees }) => ({ piece, degrees, end: 'right', isLast: true }));
+    if (handAtSaw(piece) === 'either') return ends.map(({ degrees, long }) => ({ piece, degrees, end: 'right', long, isLast: true }));
     return ends.map((end, i) => ({ piece, ...end, isLast: i === ends.length - 1 }));
+}
+
+function longAt(end: EndCut): MiterCut['long'] {
+    return degreesOf(end) > 0 ? 'back' : 'face';
 }
 
 function gather(ends: readonly EndToCut[]): MiterCut[] {
     const cuts = new Map<string, MiterCut & { pieces: Piece[] }>();
-    for (const { piece, end, isLast } of ends) {
+    for (const { piece, end, long, isLast } of ends) {
         const hand = handAtSaw(piece)!;
         const stop = isLast ? longPoints(piece) : undefined;
-        const key = JSON.stringify([stop, end, hand]);
+        const flat = liesFlat(piece), key = JSON.stringify([stop, end, hand, long, flat]);
         const cut = cuts.get(key);
         if (cut) cut.pieces.push(piece);
-        else cuts.set(key, { ...stop !== undefined && { stop }, end, hand, pieces: [piece] });
+        else cuts.set(key, { ...stop !== undefined && { stop }, end, long, flat, hand, pieces: [piece] });
     }
-    return [...cuts.values()].sort((a, b) => (b.stop ?? Infinity) - (a.stop ?? Infinity) || HANDS.indexOf(a.hand) - HANDS.indexOf(b.hand) || (a.end === b.end ? 0 : a.end === 'left' ? -1 : 1));
+    return [...cuts.values()].sort((a, b) => (b.stop ?? Infinity) - (a.stop ?? Infinity) || HANDS.indexOf(a.hand) - HANDS.indexOf(b.hand) || (a.end === b.end ? 0 : a.end === 'left' ? -1 : 1) || Number(a.flat) - Number(b.flat) || (a.long === b.long ? 0 : a.long === 'back' ? -1 : 1));
 }
 const HANDS: readonly MiterCut['hand'][] = ['left', 'right', 'either', 'both ends'];

@@ -50,7 +50,7 @@ export interface LaidPiece {
     readonly piece: Piece;
     /** Readings of the tape at its two ends. The kerf lies right of `to`. */
     readonly from: Ticks; readonly to: Ticks;
-    /** As it lies: left and right end, see `endsAsItLies`. */
+    /** As it lies: left and right end, see `endsFromTheLeft`. */
     readonly ends: readonly [EndCut, EndCut];
 }
 
@@ -114,13 +114,17 @@ export interface RabbetStep extends Machining {
 }
 export interface EaseStep extends Machining { readonly do: 'ease'; readonly by: Ticks }
 
-/** One angle of the saw: first the ends that need no stop, then a stop for every length, the long ones first. */
+/** One angle of the saw, from square: first the ends that need no stop, then a stop for every length, the long ones first. */
 export interface MiterStep extends Numbered { readonly do: 'miter'; readonly degrees: number; readonly cuts: readonly MiterCut[] }
 export interface MiterCut {
     /** Long point to long point or to the square end. Undefined: to the corner of the blank, the other end follows. */
     readonly stop?: Ticks;
     /** On the piece as it lies back up with the groove edge at the fence. */
     readonly end: 'left' | 'right';
+    /** Where the long point comes out: up, on the back, or under it, on the face; of what is cut flat on the edge at the fence, or on that towards you. */
+    readonly long: 'back' | 'face';
+    /** Cut as it lies flat, the saw turned across its width; else through its thickness, the saw tilted or the piece on edge. */
+    readonly flat: boolean;
     /** `either` where nothing tells the ends apart. */
     readonly hand: 'left' | 'right' | 'both ends' | 'either';
     readonly pieces: readonly Piece[];

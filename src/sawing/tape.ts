@@ -1,12 +1,13 @@
 import type { Piece } from '../takeoff/model.ts';
-import { handAtSaw, miterCount } from './lie.ts';
+import { degreesOf, endsFromTheLeft, isSlanted } from '../takeoff/ends.ts';
+import { miterCount } from './lie.ts';
 
 /** Where the tape is hooked to measure a finished piece, and between which points it then reads. */
 export interface Taping {
     readonly hook: 'either end' | 'square end' | 'long point';
     /** The end that is hooked, on the piece as it lies; null where either does. */
     readonly end: 'left' | 'right' | null;
-    readonly along: 'face or back' | 'back';
+    readonly along: 'face or back' | 'back' | 'face';
     /** A rabbet takes the long point away at its edge of the back: there the tape finds nothing to hook on. */
     readonly edge: 'any' | 'upper' | 'lower';
 }
@@ -15,9 +16,10 @@ export function tapingOf(piece: Piece): Taping {
     const rabbet = piece.work.find(each => each.kind === 'rabbet');
     const edge = rabbet?.face !== 'back' ? 'any' : rabbet.edge === 'lower' ? 'upper' : 'lower';
     if (miterCount(piece) === 0) return { hook: 'either end', end: null, along: 'face or back', edge: 'any' };
-    if (miterCount(piece) === 2) return { hook: 'long point', end: null, along: 'back', edge };
-    const hand = handAtSaw(piece);
-    return { hook: 'square end', end: hand === 'left' ? 'right' : hand === 'right' ? 'left' : null, along: 'back', edge };
+    const ends = endsFromTheLeft(piece), along = ends.some(end => degreesOf(end) > 0) ? 'back' : 'face';
+    const there = { along, edge: along === 'face' ? 'any' : edge } as const;
+    if (miterCount(piece) === 2) return { hook: 'long point', end: null, ...there };
+    return { hook: 'square end', end: piece.hand === null ? null : isSlanted(ends[0]) ? 'right' : 'left', ...there };
 }
 
 /** In words for the list: `hook the right end, square, along the upper back edge to the long point`. */

@@ -1,4 +1,5 @@
 import { SIDES, type Side } from '../job/model.ts';
+import { edgesOf } from './lie.ts';
 import type { Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import { cofferTerm, spliced } from './runs.ts';
@@ -11,7 +12,7 @@ export function bandOf(setting: Setting): Piece[] {
         if (band?.kind !== 'band') return [];
         const { perimeter } = band;
         return spliced(setting.pairs.of('band', side), band.splices, runs, setting).flatMap(stretch => pieceOf({
-            part: 'band', on: side, nth: stretch.letter, stock: perimeter.stock, back: stretch.to - stretch.from, cutBack: stretch.cut, why: stretch.why,
+            part: 'band', on: side, nth: stretch.letter, stock: perimeter.stock, ...stretch.lengths, ends: stretch.lie.ends, why: stretch.why,
             width: band.height.ticks, thickness: band.thickness.ticks, fence: perimeter.ripWith?.value, source: perimeter.at,
             where: stretch.letter ? `${side} wall, piece ${stretch.letter} from the ${endsOf(runs)[0]}` : `${side} wall`,
             corners: stretch.lie.corners, meets: stretch.lie.meets, heights: [band.lowerEdge.ticks - band.height.ticks, band.lowerEdge.ticks],
@@ -26,11 +27,11 @@ export function trimOf(setting: Setting): Piece[] {
     if (!thickness || !height || !trim) return [];
     const order = (side: string | null): number => SIDES.indexOf(side as Side);
     const pairs = [...setting.pairs.of('trim', 'trim')].sort(({ exact: { strip: a } }, { exact: { strip: b } }) => a.coffers[0]! - b.coffers[0]! || order(a.on) - order(b.on));
-    return pairs.flatMap(({ exact, cut }) => {
-        const { strip, back, face, corners, ends } = exact, coffer = strip.coffers[0]!, side = strip.on as Side;
+    return pairs.flatMap(pair => {
+        const { exact, cut } = pair, { strip, back, face, corners, ends } = exact, coffer = strip.coffers[0]!, side = strip.on as Side;
         if (face <= 0) return [];
         return pieceOf({
-            part: 'trim', coffer, on: side, stock: trim.stock, face, back, cutFace: cut.face, cutBack: cut.back,
+            part: 'trim', coffer, on: side, stock: trim.stock, ...edgesOf(pair), miterAt: strip.hand,
             ends, width: height, thickness, fence: trim.ripWith?.value, where: `coffer ${coffer}, ${side} side`, source: trim.at,
             why: [cofferTerm(setting, side === 'north' || side === 'south' ? 'east-west' : 'north-south', Math.round(back), Math.round(cut.back))],
             corners, meets: exact.meets, heights: [0, height],

@@ -4,7 +4,7 @@ import type { Biscuits } from '../job/model.ts';
 import { term } from '../provenance/why.ts';
 import type { Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
-import { stretchesOf, type Stretch } from './runs.ts';
+import { longer, stretchesOf, type Stretch } from './runs.ts';
 import { endsOf, type Setting } from './setting.ts';
 import type { Work } from './work.ts';
 
@@ -14,7 +14,7 @@ export function blockingOf(line: Line, setting: Setting): Piece[] {
     if (!blocking) return [];
     return stretchesOf(setting, line, 'blocking').flatMap(stretch => pieceOf({
         part: 'blocking', line: line.name, bay: stretch.bay, nth: stretch.letter, stock: blocking.stock,
-        back: stretch.to - stretch.from, cutBack: stretch.cut, why: stretch.why,
+        ...stretch.lengths, ends: stretch.lie.ends, why: stretch.why,
         width: section.blockingWidth.ticks, thickness: section.blockingThickness.ticks, fence: blocking.ripWith?.value,
         where: whereOf(line, stretch), source: blocking.at,
         corners: stretch.lie.corners, meets: stretch.lie.meets, heights: [0, section.blockingThickness.ticks],
@@ -31,7 +31,7 @@ export function bottomsOf(line: Line, setting: Setting): Piece[] {
     const press = bottom.press?.value ?? 0;
     return stretchesOf(setting, line, 'bottom').flatMap(stretch => pieceOf({
         part: 'bottom', line: line.name, bay: stretch.bay, nth: stretch.letter, stock: bottom.stock,
-        back: stretch.to - stretch.from + press, cutBack: stretch.cut + press,
+        ...longer(stretch.lengths, press), ends: stretch.lie.ends,
         why: [...stretch.why, term('press', 1, press, bottom.press?.at)],
         width: section.bottomWidth.ticks, thickness: section.bottomThickness.ticks,
         work: [bottom.ease && { kind: 'ease', by: bottom.ease.value }, ...slots(line, stretch, setting)], fence: bottom.ripWith?.value,

@@ -1,12 +1,21 @@
-import type { EndCut, Piece } from './model.ts';
+import { endsFromTheLeft, endWords } from './ends.ts';
+import { longPoints } from './long-points.ts';
+import type { Piece } from './model.ts';
 
 /**
  * Everything that is done to a piece, as one text: two pieces of one part and one stock with the same text are cut alike, and
  * a piece whose text has changed has to be cut otherwise. Which end is named first depends on where it hangs; what tells two
  * pieces apart at the saw is the hand.
  */
-export function cutAlike({ cutBack, cutFace, hand, width, thickness, ripped, ends, work }: Piece): string {
-    return JSON.stringify([cutBack, cutFace, hand, width, thickness, ripped, ends.map(endWords).sort(), work]);
+export function cutAlike(piece: Piece): string {
+    const { cutBack, cutFace, hand, width, thickness, ripped, ends, work } = piece, overall = longPoints(piece);
+    const more = overall > Math.max(cutBack, cutFace) ? [overall] : [], lies = isHanded(piece) ? endsFromTheLeft(piece).map(endWords) : ends.map(endWords).sort();
+    return JSON.stringify([cutBack, cutFace, hand, width, thickness, ripped, lies, work, ...more]);
+}
+
+/** Both ends lean, and not alike: turned end for end it is another piece, and no hand tells which. */
+export function isHanded({ ends: [a, b] }: Piece): boolean {
+    return a.degrees !== undefined && b.degrees !== undefined && endWords(a) !== endWords(b);
 }
 
 /**
@@ -15,10 +24,6 @@ export function cutAlike({ cutBack, cutFace, hand, width, thickness, ripped, end
  */
 export function fingerprintOf(piece: Piece): string {
     return `${piece.cutBack}.${piece.cutFace}.${hash(JSON.stringify([piece.part, piece.stock.name, cutAlike(piece)]))}`;
-}
-
-export function endWords(end: EndCut): string {
-    return end.cut === 'miter' ? `miter ${end.degrees}` : end.cut;
 }
 
 function hash(text: string): string {

@@ -2,6 +2,7 @@ import type { HalfBeam } from '../ceiling/model.ts';
 import { SIDES, type Side } from '../job/model.ts';
 import { term } from '../provenance/why.ts';
 import { handHung } from './hands.ts';
+import { edgesOf } from './lie.ts';
 import type { Part, Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import { spliced } from './runs.ts';
@@ -31,7 +32,7 @@ function lying(part: 'blocking' | 'bottom', wall: Side, { section, width, splice
     const bottom = part === 'bottom' ? section.profile.bottom : undefined;
     const thickness = part === 'bottom' ? section.bottomThickness.ticks : section.blockingThickness.ticks;
     return spliced(setting.pairs.of(part, wall), splices, runs, setting).flatMap(stretch => pieceOf({
-        part, wall, nth: stretch.letter, stock: board.stock, back: stretch.to - stretch.from, cutBack: stretch.cut, why: stretch.why,
+        part, wall, nth: stretch.letter, stock: board.stock, ...stretch.lengths, ends: stretch.lie.ends, why: stretch.why,
         width: width.ticks, thickness, work: [bottom?.ease && { kind: 'ease', by: bottom.ease.value }], source: board.at,
         where: stretch.letter ? `half beam along the ${wall} wall, piece ${stretch.letter} from the ${endsOf(runs)[0]}` : `half beam along the ${wall} wall`,
         corners: stretch.lie.corners, meets: stretch.lie.meets, heights: part === 'bottom' ? [section.bottomTop.ticks, section.depth.ticks] : [0, thickness],
@@ -45,9 +46,9 @@ function whereOf(wall: Side, bay: number | null | undefined): string {
 function sidesOf(wall: Side, { section }: HalfBeam, setting: Setting): Piece[] {
     const { sides } = section.profile;
     if (!sides) return [];
-    return setting.pairs.of('side', wall).flatMap(pair => { const { exact, cut, named: { bay = null } } = pair; return pieceOf({
+    return setting.pairs.of('side', wall).flatMap(pair => { const { exact, named: { bay = null } } = pair; return pieceOf({
         part: 'side', wall, bay, coffer: exact.strip.coffers[0], stock: sides.stock,
-        face: exact.face, back: exact.back, cutFace: cut.face, cutBack: cut.back, ends: exact.ends,
+        ...edgesOf(pair), ends: exact.ends, miterAt: exact.strip.hand,
         hand: sides.rabbet ? handHung(exact.strip.hand, sides.rabbet.value.edge) : null,
         width: section.sideHeight.ticks, thickness: section.sideThickness.ticks, work: [sides.rabbet && rabbetWork(sides.rabbet.value)], fence: sides.ripWith?.value,
         where: whereOf(wall, bay), why: whyOfSide(pair, setting.runsOf(wall), setting), source: sides.at, corners: exact.corners, meets: exact.meets, heights: [section.heldDown.value.ticks, section.depth.ticks],
@@ -73,7 +74,7 @@ function wallCleats(wall: Side, { section, splices }: HalfBeam, setting: Setting
     const { cleatThickness, cleatHeight, cleatTop, bottomTop, profile: { cleats } } = section;
     if (!cleats || !cleatThickness || !cleatHeight || !cleatTop) return [];
     return spliced(setting.pairs.of('wall-cleat', wall), splices, setting.runsOf(wall), setting).flatMap(stretch => pieceOf({
-        part: 'cleat', wall, nth: stretch.letter, stock: cleats.stock, back: stretch.to - stretch.from, cutBack: stretch.cut, why: stretch.why,
+        part: 'cleat', wall, nth: stretch.letter, stock: cleats.stock, ...stretch.lengths, ends: stretch.lie.ends, why: stretch.why,
         width: cleatHeight.ticks, thickness: cleatThickness.ticks, where: `half beam along the ${wall} wall, on the wall`, source: cleats.at,
         corners: stretch.lie.corners, meets: stretch.lie.meets, heights: [cleatTop.ticks, bottomTop.ticks],
     }, setting));

@@ -1,3 +1,4 @@
+import { compassOf } from '../arrangement/compass.ts';
 import type { Cut, Piece as Strip } from '../arrangement/model.ts';
 import { keepFew } from '../ceiling/keep-few.ts';
 import { arrangedOf, type LaidOut } from '../ceiling/plan.ts';
@@ -23,6 +24,8 @@ export interface Lie {
     readonly from: number; readonly to: number;
     /** Lengths of both long edges. */
     readonly back: number; readonly face: number;
+    /** From the first of its corners to the last. */
+    readonly overall: number;
     readonly ends: readonly [EndCut, EndCut];
     readonly cuts: readonly [Cut, Cut];
     /** Null at a splice. */
@@ -36,10 +39,12 @@ export function lieOf(strip: Strip): Lie {
     const corners: Corners = firstIsBack ? turned ? [b, a, d, c] : [a, b, c, d] : turned ? [c, d, a, b] : [d, c, b, a];
     const first = ends[turned ? 1 : 0], last = ends[turned ? 0 : 1], way = turned ? reversed(strip.way) : strip.way;
     const atA = placeAlong(way, a), atB = placeAlong(way, b), atC = placeAlong(way, c), atD = placeAlong(way, d);
+    const right = { x: 0 - way.y, y: way.x }, isFaceRight = right.x * (corners[3].x - corners[0].x) + right.y * (corners[3].y - corners[0].y) > 0;
+    const across = isFaceRight ? reversed(right) : right;
     return {
         strip, way, corners, from: Math.min(atA, atB, atC, atD), to: Math.max(atA, atB, atC, atD),
-        back: edges[firstIsBack ? 0 : 1].length, face: edges[firstIsBack ? 1 : 0].length,
-        ends: [endCut(first), endCut(last)], cuts: [first.cut, last.cut], meets: [metAt(first), metAt(last)],
+        back: edges[firstIsBack ? 0 : 1].length, face: edges[firstIsBack ? 1 : 0].length, overall: strip.overall,
+        ends: [endCut(first, firstIsBack, across), endCut(last, firstIsBack, across)], cuts: [first.cut, last.cut], meets: [metAt(first), metAt(last)],
     };
 }
 
@@ -57,9 +62,14 @@ function isWestOrNorth({ edges, corners: [a, , , d] }: Strip): boolean {
     return edges[0].name === 'left' && a.x + a.y < d.x + d.y;
 }
 
-function endCut({ cut, angle }: Strip['ends'][number]): EndCut {
-    return cut === 'miter' || cut === 'outside-miter' ? { cut: 'miter', degrees: Math.abs(angle) } : SQUARE;
+/** Its angle is positive where the back is the longer. `back`: which way that lies from the face. */
+function endCut({ cut, angle: second }: Strip['ends'][number], firstIsBack: boolean, back: Vector): EndCut {
+    if (second === 0) return SQUARE_BY_CUT[cut] ??= { cut: cut === 'coped' ? cut : 'square', how: cut };
+    const angle = firstIsBack ? 0 - second : second, longer = compassOf(angle > 0 ? back : reversed(back));
+    return { cut: cut === 'coped' ? cut : cut === 'miter' || cut === 'outside-miter' ? 'miter' : 'angled', degrees: angle, longer, how: cut };
 }
+/** Most ends are square: one for each way of meeting serves them all. */
+const SQUARE_BY_CUT: Partial<Record<Cut, EndCut>> = {};
 export const SQUARE: EndCut = { cut: 'square' };
 
 /** Corners in whole ticks, as they are drawn. */
@@ -85,6 +95,15 @@ export interface Pair {
 
 /** Kept for the dry fit, which follows the take-off. */
 export const pairsOf: (ceiling: LaidOut) => Pairs = keepFew(2, ceiling => new Pairs(ceiling));
+/** Both long edges of a piece that stands between others, and what it takes of a board. */
+export function edgesOf({ exact, cut }: Pair): Lengths {
+    return { face: exact.face, back: exact.back, overall: exact.overall, cutFace: cut.face, cutBack: cut.back, cutOverall: cut.overall };
+}
+/** As they stand, and as they are cut. */
+export interface Lengths {
+    readonly face: number; readonly back: number; readonly overall: number;
+    readonly cutFace: number; readonly cutBack: number; readonly cutOverall: number;
+}
 
 /** Every piece of the arrangement, by part and by what it belongs to: a line, a wall, a trim. */
 export class Pairs {

@@ -1,3 +1,4 @@
+import type { Compass, Cut } from '../arrangement/model.ts';
 import type { Stock } from '../job/model.ts';
 import type { Part } from '../job/part.ts';
 import type { Point } from '../plane/point.ts';
@@ -7,8 +8,9 @@ import type { Ticks } from '../quantity/ticks.ts';
 import type { Work } from './work.ts';
 
 export { PARTS, type Part } from '../job/part.ts';
+export type { Compass, Cut } from '../arrangement/model.ts';
 
-/** One piece of wood. Lengths in ticks, exact; `cutFace` and `cutBack` are rounded once, down to the job's cut-to. */
+/** One piece of wood. Lengths in ticks, exact; `cutFace`, `cutBack` and `cutOverall` are rounded once, down to the job's cut-to. */
 export interface Piece {
     /** Stable under edits elsewhere: room, line or coffer, bay, part, side. See ids.ts. */
     readonly id: string;
@@ -22,15 +24,22 @@ export interface Piece {
     /** The side of the line, coffer or room it stands on. */
     readonly on: 'north' | 'east' | 'south' | 'west' | null;
     readonly stock: Stock;
-    /** Short points / visible face, and long points / hidden back. Equal where both ends are square. */
+    /**
+     * Its two long edges. Of a side and of a trim the visible face and the hidden back; of a band the edges at the room and at the wall; of what
+     * lies in a beam the edge to the east or south, and that to the west or north. Equal where both ends are square.
+     */
     readonly face: Ticks; readonly back: Ticks;
     readonly cutFace: Ticks; readonly cutBack: Ticks;
+    /** What it takes of a board: from the first of its corners to the last. More than either edge where one end leans out and the other in. */
+    readonly overall: Ticks; readonly cutOverall: Ticks;
     /** West or north end first. */
     readonly ends: readonly [EndCut, EndCut];
     /** The line or wall that it meets at each of them; null at a splice, and of a spacer. */
     readonly meets: readonly [string | null, string | null];
-    /** The mitred end, seen face towards you, groove edge down; null where it does not matter. */
+    /** The mitered end, seen face towards you, groove edge down; null where it does not matter. */
     readonly hand: 'left' | 'right' | null;
+    /** The end with a miter where just one has one, seen the same way, whether it matters or not: without a groove a piece may be turned round. */
+    readonly miterAt: 'left' | 'right' | null;
     /** Ripped width and thickness as it stands in the ceiling; `ripped` where it is narrower than its stock. */
     readonly width: Ticks; readonly thickness: Ticks; readonly ripped: boolean;
     /** Rip, rabbet, eased edges, slots …, in the order they are done. */
@@ -46,7 +55,16 @@ export interface Piece {
     /** Place in the ceiling: a box in x, y, z (down), of the piece's full extent. */
     readonly box: Box;
 }
-export type EndCut = { readonly cut: 'square' } | { readonly cut: 'miter'; readonly degrees: number } | { readonly cut: 'coped' };
+export interface EndCut {
+    /** `miter`: in a corner with another piece; `angled`: off square along the face or edge that it meets; `coped`: cut at its angle first, then to the profile of what it meets. */
+    readonly cut: 'square' | 'miter' | 'angled' | 'coped';
+    /** As the saw reads it, from square; less than nothing where the face is the longer at this end. Not said of a square one. */
+    readonly degrees?: number;
+    /** Which of its two long edges is the longer at this end. */
+    readonly longer?: Compass;
+    /** How it meets what it ends at; not said of what meets nothing. */
+    readonly how?: Cut;
+}
 export type Corners = readonly [Point, Point, Point, Point];
 export interface Box { readonly west: Ticks; readonly east: Ticks; readonly north: Ticks; readonly south: Ticks; readonly top: Ticks; readonly foot: Ticks }
 

@@ -26,11 +26,13 @@ export interface Draft {
     readonly stock: Given<Stock> | undefined;
     /** Hidden back (long points), and visible face (short points) where it is shorter. May be a fraction of a tick off whole. */
     readonly back: number; readonly face?: number;
+    /** From the first of its corners to the last, where that is more than either edge. */
+    readonly overall?: number;
     /** The same with the coffers at the size they are cut to; may be half a tick off whole. Not said: as it stands. */
-    readonly cutBack?: number; readonly cutFace?: number;
+    readonly cutBack?: number; readonly cutFace?: number; readonly cutOverall?: number;
     readonly ends?: readonly [EndCut, EndCut];
     readonly meets?: Piece['meets'];
-    readonly hand?: Piece['hand'];
+    readonly hand?: Piece['hand']; readonly miterAt?: Piece['hand'];
     readonly width: Ticks; readonly thickness: Ticks;
     /** What is done to it besides ripping. */
     readonly work?: readonly (Work | false | undefined)[];
@@ -56,7 +58,8 @@ export function pieceOf(draft: Draft, { ceiling, step, size }: Setting): Piece[]
     const stock = draft.stock?.value;
     if (!stock || !(back > 0)) return [];
     const face = Math.round(draft.face ?? back);
-    const cutBack = draft.cutBack ?? draft.back;
+    const cutBack = draft.cutBack ?? draft.back, cutFace = draft.cutFace ?? cutBack;
+    const overall = Math.max(draft.overall ?? 0, draft.face ?? 0, draft.back), cutOverall = Math.max(draft.cutOverall ?? 0, cutFace, cutBack);
     const full = stock.width?.value.ticks;
     const ripped = full !== undefined && width < full;
     const work: Work[] = part === 'cleat' || ripped ? [ripTo(draft)] : [];
@@ -64,8 +67,9 @@ export function pieceOf(draft: Draft, { ceiling, step, size }: Setting): Piece[]
     return [{
         id: idOf(ceiling.room.name, part, draft), room: ceiling.room.name, part,
         line: draft.line ?? null, bay: draft.bay ?? null, coffer: draft.coffer ?? null, on: draft.on ?? draft.wall ?? null, stock,
-        face, back, cutFace: roundDown(draft.cutFace ?? cutBack, step), cutBack: roundDown(cutBack, step),
-        ends: draft.ends ?? BOTH_SQUARE, meets: draft.meets ?? MEETS_NOTHING, hand: draft.hand ?? null, width, thickness, ripped,
+        face, back, cutFace: roundDown(cutFace, step), cutBack: roundDown(cutBack, step), overall: Math.round(overall), cutOverall: roundDown(cutOverall, step),
+        ends: draft.ends ?? BOTH_SQUARE, meets: draft.meets ?? MEETS_NOTHING, hand: draft.hand ?? null, miterAt: draft.miterAt ?? null,
+        width, thickness, ripped,
         work, machining: work.map(each => workWords(each, size)),
         where, why: { terms: gathered(draft.why) }, source, corners, box: boxAround(corners, heights),
     }];

@@ -7,19 +7,31 @@ import type { Source } from '../provenance/source.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
 import { roundTo } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import { marksOf, type Lie, type Pair } from './lie.ts';
+import { marksOf, type Lengths, type Lie, type Pair } from './lie.ts';
 import { endsOf, type Setting } from './setting.ts';
 
 /** Where one piece of a line's bottom or blocking, or of the band, begins and ends, and why. */
 export interface Stretch {
     readonly lie: Lie;
     readonly from: Ticks; readonly to: Ticks;
-    /** Its length with the coffer at the size it is cut to; the play beside a bottom counts half, be it an odd tick or not. */
-    readonly cut: number;
+    /** Its long edges and what it takes of a board; `cut…` with the coffer at the size it is cut to: the play beside a bottom counts half, be it an odd tick or not. */
+    readonly lengths: Lengths;
     readonly why: readonly WhyTerm[];
     /** Counted along the line, where it is cut between others; null where it runs through. */
     readonly bay: number | null;
     readonly letter: string | null;
+}
+
+/** From its overall length as it stands and as it is cut: an edge is shorter than that by what its ends lean. */
+function lengthsOf({ back, face, overall }: Lie, stands: number, cut: number): Lengths {
+    const less = { back: overall - back, face: overall - face };
+    return { back: stands - less.back, face: stands - less.face, overall: stands, cutBack: cut - less.back, cutFace: cut - less.face, cutOverall: cut };
+}
+
+/** The same piece made longer, by what it is pressed. */
+export function longer(lengths: Lengths, by: Ticks): Lengths {
+    const { back, face, overall, cutBack, cutFace, cutOverall } = lengths;
+    return { back: back + by, face: face + by, overall: overall + by, cutBack: cutBack + by, cutFace: cutFace + by, cutOverall: cutOverall + by };
 }
 
 /** A coffer's size along one direction, and what it is cut to, at the words that say how the coffers come about. */
@@ -58,7 +70,7 @@ function cutBetween(setting: Setting, line: Line, { exact, cut }: Pair, part: 'b
         cofferTerm(setting, line.runs, clear, cutClear), ...met.flatMap((other, i) => endTerms(other, strip.part, beyond[i]!)),
         term('relief', -1, relief, line.section.profile.blocking?.relief?.at),
     ];
-    return { lie: exact, from, to, cut: cut.back, why, bay: strip.nth, letter: null };
+    return { lie: exact, from, to, lengths: lengthsOf(exact, to - from, cut.overall), why, bay: strip.nth, letter: null };
 }
 
 /** Of a piece that is between others at one end at least: that end, and one at a wall or band; not one at a deeper beam, which it stays clear of as it is. */
@@ -106,6 +118,7 @@ export function spliced(pairs: readonly Pair[], splices: readonly Splice[], runs
     return pairs.map(({ exact, named: { nth } }, i) => {
         const first = i === 0 ? start : at(splices[i - 1]!);
         const last = i === pairs.length - 1 ? [room, less(end)] : [at(splices[i]!)];
-        return { lie: exact, from: exact.from, to: exact.to, cut: mark(exact.to) - mark(exact.from), why: [...last, less(first)], bay: null, letter: typeof nth === 'string' ? nth : null };
+        const lengths = lengthsOf(exact, exact.to - exact.from, mark(exact.to) - mark(exact.from));
+        return { lie: exact, from: exact.from, to: exact.to, lengths, why: [...last, less(first)], bay: null, letter: typeof nth === 'string' ? nth : null };
     });
 }

@@ -3,7 +3,7 @@ import { sideFootOf } from '../ceiling/section.ts';
 import type { Direction, Rabbet, Side } from '../job/model.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
 import { handHung } from './hands.ts';
-import type { Pair } from './lie.ts';
+import { edgesOf, type Pair } from './lie.ts';
 import type { Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import { cofferTerm, sideTerm } from './runs.ts';
@@ -42,10 +42,10 @@ export function sidesOfLine(line: Line, setting: Setting): Piece[] {
     if (!sides) return [];
     const rabbet = sides.rabbet?.value, work = rabbet ? [rabbetWork(rabbet)] : [], heights = [section.heldDown.value.ticks, sideFootOf(section)] as const;
     return inOrder('side', line, setting).flatMap(pair => {
-        const { exact, cut } = pair, { nth, coffers, hand } = exact.strip, on = exact.strip.on as Side;
+        const { exact } = pair, { nth, coffers, hand } = exact.strip, on = exact.strip.on as Side;
         return pieceOf({
             part: 'side', line: line.name, bay: nth, coffer: coffers[0], on, where: whereOf(line, nth, on), stock: sides.stock,
-            face: exact.face, back: exact.back, cutFace: cut.face, cutBack: cut.back, ends: exact.ends, meets: exact.meets,
+            ...edgesOf(pair), ends: exact.ends, meets: exact.meets, miterAt: hand,
             hand: rabbet ? handHung(hand, rabbet.edge) : null, width: section.sideHeight.ticks, thickness: section.sideThickness.ticks,
             work, fence: sides.ripWith?.value, why: whyOfSide(pair, line.runs, setting), source: sides.at, corners: exact.corners, heights,
         }, setting);

@@ -1,4 +1,5 @@
 import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
+import { isSlanted } from './ends.ts';
 import type { Consumable, Joint, Piece } from './model.ts';
 import type { Setting } from './setting.ts';
 
@@ -37,7 +38,7 @@ function glue(pieces: readonly Piece[], joints: readonly Joint[], setting: Setti
     for (const { kind, pieces: [id] } of joints) {
         if (kind === 'band-corner' || kind === 'band-splice') continue;
         const { width, thickness, ends } = byId.get(id)!;
-        area += squareMm(width, thickness) * (ends.some(end => end.cut === 'miter') ? Math.SQRT2 : 1);
+        area += squareMm(width, thickness) * (ends.some(isSlanted) ? Math.SQRT2 : 1);
     }
     if (area === 0) return [];
     const { perArea, words } = isMetric(setting) ? GLUE.metric : GLUE.us;

@@ -79,7 +79,7 @@ function stripLength(pieces: readonly Piece[], job: JobSettings): Ticks {
     pieces.forEach((piece, i) => {
         length += Math.max(piece.cutFace, piece.cutBack);
         if (i === 0) return;
-        const angles = [...pieces[i - 1]!.ends, ...piece.ends].map(end => (end.cut === 'miter' ? end.degrees : 0));
+        const angles = [...pieces[i - 1]!.ends, ...piece.ends].map(end => (end.cut === 'miter' ? end.degrees! : 0));
         length += job.kerf.value / Math.cos(Math.max(...angles) * Math.PI / 180);
     });
     return length;

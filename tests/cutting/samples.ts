@@ -39,9 +39,17 @@ export function piece(id: string, of: Stock, length: Ticks, over: Partial<Piece>
     const width = over.width ?? of.width?.value.ticks ?? 0;
     return {
         id, room: 'sample', part: 'bottom', line: 'A', bay: 1, coffer: null, on: null, stock: of, face: length, back: length, cutFace: length, cutBack: length,
-        ends: [SQUARE, SQUARE], meets: [null, null], hand: null, width, thickness: of.thickness?.value.ticks ?? 0, ripped: width !== of.width?.value.ticks, work: [], machining: [],
+        overall: length, cutOverall: Math.max(over.cutBack ?? length, over.cutFace ?? length),
+        ends: [SQUARE, SQUARE], meets: [null, null], hand: null, miterAt: null, width, thickness: of.thickness?.value.ticks ?? 0, ripped: width !== of.width?.value.ticks, work: [], machining: [],
         where: 'line A, bay 1', why: { terms: [{ what: 'sample', times: 1, ticks: length }] }, source: nowhere,
-        corners: [{ x: 0, y: 0 }, { x: length, y: 0 }, { x: length, y: width }, { x: 0, y: width }],
+        corners: cornersOf(length, width, over.on ?? null),
         box: { west: 0, east: length, north: 0, south: width, top: 0, foot: 0 }, ...over,
     };
+}
+
+/** Its back along an axis, its face towards the side that it stands on. */
+function cornersOf(length: Ticks, width: Ticks, on: Piece['on']): Piece['corners'] {
+    const depth = on === 'north' || on === 'west' ? -width : width, upright = on === 'east' || on === 'west';
+    const at = (along: Ticks, across: Ticks) => (upright ? { x: across, y: along } : { x: along, y: across });
+    return [at(0, 0), at(length, 0), at(length, depth), at(0, depth)];
 }

@@ -165,7 +165,7 @@ describe('against arithmetic', () => {
         fc.assert(fc.property(ceilings, built => {
             for (const { piece, prisms } of built ? solidsOf(built.ceiling, built.off) : []) {
                 const { cutBack, width, thickness, ends, work } = piece;
-                const lean = ends.reduce((sum, end) => sum + (end.cut === 'miter' ? Math.tan(end.degrees * Math.PI / 180) : 0), 0);
+                const lean = ends.reduce((sum, end) => sum + (end.cut === 'miter' ? Math.tan(end.degrees! * Math.PI / 180) : 0), 0);
                 const rabbet = work.find(one => one.kind === 'rabbet');
                 let volume = width * thickness * (cutBack - lean * thickness / 2);
                 if (rabbet?.kind === 'rabbet') {

@@ -44,7 +44,7 @@ export function cutAndHung(piece: Piece): Manifold {
     const L = inch(cutBack);
     const trim = (cut: EndCut, at: number, away: 1 | -1): void => {
         if (cut.cut !== 'miter') return;
-        const angle = cut.degrees * Math.PI / 180, t = inch(thickness);
+        const angle = cut.degrees! * Math.PI / 180, t = inch(thickness);
         // the plane through the long point at the back, leaning in towards the face
         const normal: [number, number, number] = [away * Math.cos(angle), Math.sin(angle), 0];
         board = board.trimByPlane(normal, normal[0] * at + normal[1] * t);

@@ -92,7 +92,7 @@ describe('a piece that is off by itself', () => {
     });
 
     test('a miter at 44 degrees: bites where its long point is kept, and touches along an edge alone where its face is', () => {
-        forEvery(piece => mitered(piece) > 0 && piece.ends.every(end => end.cut !== 'miter' || Math.abs(end.degrees - 45) < 1e-6), planted => {
+        forEvery(piece => mitered(piece) > 0 && piece.ends.every(end => end.cut !== 'miter' || Math.abs(end.degrees! - 45) < 1e-6), planted => {
             const { piece } = planted;
             const end = piece.ends[1].cut === 'miter' ? 1 : 0;
             const off: EndCut = { cut: 'miter', degrees: 44 };

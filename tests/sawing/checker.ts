@@ -79,7 +79,7 @@ function checkSteps({ boards, steps, setUps }: SawOrder): void {
     }
     for (const piece of new Set(all)) {
         const again = all.filter(p => p === piece).length;
-        const wanted = piece.ends.flatMap(e => (e.cut === 'miter' ? [e.degrees] : [])).sort(byNumber);
+        const wanted = piece.ends.flatMap(e => (e.cut === 'miter' ? [e.degrees!] : [])).sort(byNumber);
         const done = (ends.get(piece.id) ?? []).filter((_, i) => i % again === 0);
         expect(ends.get(piece.id) ?? []).toHaveLength(again * wanted.length);
         expect(done.map(e => e.degrees).sort(byNumber)).toEqual(wanted);

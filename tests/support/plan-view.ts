@@ -15,7 +15,7 @@ export function rectangle(id: string, box: { west: Ticks; east: Ticks; north: Ti
  */
 export function board(piece: Piece, looks: NonNullable<Piece['on']>): Shape {
     const { box, ends, thickness } = piece;
-    const [first, last] = ends.map(end => end.cut === 'miter' ? Math.round(thickness * Math.tan(end.degrees * Math.PI / 180)) : 0) as [number, number];
+    const [first, last] = ends.map(end => end.cut === 'miter' ? Math.round(thickness * Math.tan(end.degrees! * Math.PI / 180)) : 0) as [number, number];
     const { west, east, north, south } = box;
     const points: Record<typeof looks, Point[]> = {
         north: [[west + first, north], [east - last, north], [east, south], [west, south]],

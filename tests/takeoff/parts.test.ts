@@ -77,8 +77,8 @@ test('sides of two thicknesses meet in a miter that is no 45', () => {
     const [a, one] = [find('side-A-2-north'), find('side-1-1-west')];
     // A's side is 1/2" thick and meets 3/4": it reaches 3/4" past the coffer at each end
     expect([a.back - a.face, one.back - one.face].map(printInches)).toEqual(['1 1/2"', '1/2"']);
-    expect(a.ends.map(end => end.cut === 'miter' ? Math.round(end.degrees * 100) / 100 : 0)).toEqual([56.31, 56.31]);
-    expect(one.ends.map(end => end.cut === 'miter' ? Math.round(end.degrees * 100) / 100 : 0)).toEqual([0, 33.69]);
+    expect(a.ends.map(end => end.cut === 'miter' ? Math.round(end.degrees! * 100) / 100 : 0)).toEqual([56.31, 56.31]);
+    expect(one.ends.map(end => end.cut === 'miter' ? Math.round(end.degrees! * 100) / 100 : 0)).toEqual([0, 33.69]);
 });
 
 describe('blocking', () => {

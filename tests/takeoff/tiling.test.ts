@@ -196,7 +196,7 @@ describe('every piece', () => {
         forEveryCeiling(all => {
             for (const piece of all.off.pieces) {
                 const { part, ends, back, face, thickness, box } = piece;
-                const mitered = ends.reduce((sum, end) => sum + (end.cut === 'miter' ? thickness * Math.tan(end.degrees * Math.PI / 180) : 0), 0);
+                const mitered = ends.reduce((sum, end) => sum + (end.cut === 'miter' ? thickness * Math.tan(end.degrees! * Math.PI / 180) : 0), 0);
                 expect(Math.abs(back - face - mitered)).toBeLessThan(1e-3);
                 const alongX = piece.line === null ? piece.on === 'north' || piece.on === 'south' : runsEast(piece);
                 const along = part === 'spacer' ? box.foot - box.top : extent(piece, alongX);

@@ -10,6 +10,8 @@ import { figure, figureWithUnit } from '../figures.ts';
 import { PAPERS } from '../paper.ts';
 import { fitText } from '../text/fit-text.ts';
 import { textWidth } from '../text/measure-text.ts';
+import type { EndCut } from '../../takeoff/model.ts';
+import { degreesOf } from '../../takeoff/ends.ts';
 import { longPoints } from '../../takeoff/long-points.ts';
 
 /** Labels on a sheet: a plain grid, to be cut apart along its lines. */
@@ -116,12 +118,18 @@ function linesOf(bundle: readonly Cut[]): string {
 
 const SHAPE = { width: 46, height: 9, slope: 8 };
 
-/** The piece from its edge, back up, as it lies at the saw: which ends are mitered, and which way. Its hand stands in it. */
+/** What a steep end is drawn at; lesser ones lean less, but to be seen. */
+function slopeOf(end: EndCut): number {
+    const off = degreesOf(end);
+    return Math.sign(off) * (off === 0 ? 0 : Math.max(2.4, Math.min(SHAPE.slope, SHAPE.slope * Math.abs(off) / 45)));
+}
+
+/** The piece from its edge, back up, or as it lies flat, as it is cut at the saw: which ends are mitered, and which way. Its hand stands in it. */
 function silhouette({ ends, piece }: LaidPiece, right: number, top: number): Item[] {
     const left = right - SHAPE.width, foot = top + SHAPE.height;
-    const [a, b] = ends.map(end => (end.cut === 'miter' ? SHAPE.slope : 0)) as [number, number];
+    const [a, b] = ends.map(slopeOf) as [number, number], out = (slope: number): number => Math.max(0, -slope), inward = (slope: number): number => Math.max(0, slope);
     return [
-        polygon([[left, top], [right, top], [right - b, foot], [left + a, foot]], 'thin', 'wash'),
+        polygon([[left + out(a), top], [right - out(b), top], [right - inward(b), foot], [left + inward(a), foot]], 'thin', 'wash'),
         ...piece.hand === null ? [] : [text([(left + right) / 2, foot - 2.2], piece.hand, { size: 7, anchor: 'middle', weight: 600 })],
     ];
 }

@@ -2,43 +2,51 @@ import { roundTo } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import type { LaidPiece } from '../../sawing/model.ts';
 import { placeMarkOf } from '../../takeoff/marks.ts';
-import type { EndCut } from '../../takeoff/model.ts';
 import { circle, group, line, polygon, rectangle, text, type Group, type Item } from '../display-list.ts';
 import { figure } from '../figures.ts';
 import { fitText } from '../text/fit-text.ts';
 import { textWidth } from '../text/measure-text.ts';
 import { xAt, type BoardView } from './view.ts';
+import { degreesOf, leanOf, liesFlat } from '../../takeoff/ends.ts';
 import { longPoints } from '../../takeoff/long-points.ts';
 
 const RING = 5.6;
 const PAD = 3;
 
-/** A piece as it lies, seen from above: its blank, the short points underneath, the groove at the fence; its words beside it, so that it has one name only. */
+/**
+ * A piece as it lies, seen from above: its blank, or of what is cut flat its own shape on it; the points underneath; the groove at the fence; its words
+ * beside it, so that it has one name only.
+ */
 export function pieceOnBoard(laid: LaidPiece, id: string, view: BoardView, top: number, foot: number): readonly Group[] {
     const { piece } = laid;
     const left = xAt(view, laid.from), right = xAt(view, laid.to);
+    const { back: [a, b], face: [d, c] } = edgesAsItLies(laid), x = (ticks: Ticks): number => xAt(view, ticks);
+    const shape = liesFlat(piece) && (a !== d || b !== c) ? [polygon([[x(a), top], [x(b), top], [x(c), foot], [x(d), foot]], 'thin', 'paper')] : [];
     return [group(id, { piece: piece.id, part: piece.part, title: titleOf(laid, view) }, [
-        rectangle(left, top, right, foot, 'thin', 'paper'),
+        rectangle(left, top, right, foot, 'thin', shape.length > 0 ? 'wash' : 'paper'), ...shape,
         ...groove(laid, left, right, top),
-        ...shortPoints(laid, view).map(x => line([x, top], [x, foot], 'hidden')),
+        ...shape.length > 0 ? [] : pointsUnderneath(laid, view).map(at => line([at, top], [at, foot], 'hidden')),
     ]), group(`words.${id}`, {}, words(laid, view, view.stepOf(laid), [left, right], [top, foot]))];
 }
 
 /** The same from its near edge: back above, face below, so that a miter shows which way it leans. */
 export function pieceOnEdge(laid: LaidPiece, view: BoardView, top: number, foot: number): Item {
-    const left = xAt(view, laid.from), right = xAt(view, laid.to);
-    const [inLeft, inRight] = laid.ends.map(end => insetOf(end, laid.piece.thickness) * view.pointsPerTick) as [number, number];
-    return polygon([[left, top], [right, top], [right - inRight, foot], [left + inLeft, foot]], 'thin', 'wash');
+    const x = (ticks: Ticks): number => xAt(view, ticks);
+    if (liesFlat(laid.piece)) return rectangle(x(laid.from), top, x(laid.to), foot, 'thin', 'wash');
+    const { back: [a, b], face: [d, c] } = edgesAsItLies(laid);
+    return polygon([[x(a), top], [x(b), top], [x(c), foot], [x(d), foot]], 'thin', 'wash');
 }
 
-/** How far the short point stands inside the long one. */
-export function insetOf(end: EndCut, thickness: Ticks): Ticks {
-    return end.cut === 'miter' ? thickness * Math.tan(end.degrees * Math.PI / 180) : 0;
+/** Where its two long edges begin and end on the tape, from its left end: the outermost points are the ends of its blank. */
+export function edgesAsItLies({ ends: [left, right], piece, from, to }: LaidPiece): Record<'back' | 'face', readonly [Ticks, Ticks]> {
+    const [first, last] = [leanOf(left, piece), leanOf(right, piece)];
+    return { back: [from + Math.max(0, -first), to - Math.max(0, -last)], face: [from + Math.max(0, first), to - Math.max(0, last)] };
 }
 
-function shortPoints({ ends, piece, from, to }: LaidPiece, view: BoardView): number[] {
-    const [left, right] = ends.map(end => insetOf(end, piece.thickness)) as [number, number];
-    return [...left > 0 ? [xAt(view, from + left)] : [], ...right > 0 ? [xAt(view, to - right)] : []];
+/** The points that do not show from above, where they are not the ends of the blank. */
+function pointsUnderneath(laid: LaidPiece, view: BoardView): number[] {
+    const { back, face } = edgesAsItLies(laid);
+    return laid.ends.flatMap((end, i) => degreesOf(end) === 0 ? [] : [xAt(view, degreesOf(end) > 0 ? face[i]! : back[i]!)]);
 }
 
 function groove({ piece }: LaidPiece, left: number, right: number, top: number): Item[] {
@@ -50,7 +58,7 @@ function groove({ piece }: LaidPiece, left: number, right: number, top: number):
 function words({ piece, ends }: LaidPiece, view: BoardView, step: number | undefined, [left, right]: readonly [number, number], [top, foot]: readonly [number, number]): Item[] {
     const width = right - left;
     const middle = (top + foot) / 2;
-    const inset = Math.max(...ends.map(end => insetOf(end, piece.thickness))) * view.pointsPerTick;
+    const inset = Math.max(...ends.map(end => Math.abs(leanOf(end, piece)))) * view.pointsPerTick;
     if (width < 8) return [];
     const narrow = width < 52;
     if (width < 21 && step !== undefined) return [text([(left + right) / 2, middle + 2.6], String(step), { size: step > 99 ? 5.4 : 7.2, weight: 600, anchor: 'middle' })];

@@ -2,6 +2,7 @@ import type { Ceiling } from '../../ceiling/model.ts';
 import type { Solid } from '../../dryfit/model.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT } from '../../quantity/ticks.ts';
+import { endWords, isSlanted } from '../../takeoff/ends.ts';
 import { PARTS, type EndCut, type Part, type Piece } from '../../takeoff/model.ts';
 import { PART_WORDS, partColor } from '../part-words.ts';
 import { axes, guid, pieceElement, placement, quantities, type Ground } from './pieces.ts';
@@ -56,7 +57,7 @@ type Made = { readonly piece: Piece; readonly element: string };
 function properties(piece: Piece, element: string, { step }: Ground, house: string, length: (ticks: number) => string): void {
     const said: readonly (readonly [string, string])[] = [
         ['Piece', piece.id], ['Room', piece.room], ['Part', piece.part], ['Where', piece.where], ['Stock', piece.stock.title ?? piece.stock.name],
-        ['Long points', length(piece.cutBack)], ['Short points', length(piece.cutFace)], ['Ends', piece.ends.map(endWords).join(', ')],
+        ['Long points', length(piece.cutBack)], ['Short points', length(piece.cutFace)], ['Ends', piece.ends.map(endInWords).join(', ')],
         ...(piece.hand === null ? [] : [['Hand', piece.hand] as const]), ...(piece.machining.length === 0 ? [] : [['Machining', piece.machining.join('; ')] as const]),
     ];
     const single = said.map(([name, words]) => step.add(`IFCPROPERTYSINGLEVALUE(${text(name)},$,IFCTEXT(${text(words)}),$)`));
@@ -64,8 +65,8 @@ function properties(piece: Piece, element: string, { step }: Ground, house: stri
     step.add(`IFCRELDEFINESBYPROPERTIES(${guid(house, piece.id, 'has cut list')},$,$,$,(${element}),${set})`);
 }
 
-function endWords(end: EndCut): string {
-    return end.cut === 'miter' ? `miter ${end.degrees} degrees` : end.cut;
+function endInWords(end: EndCut): string {
+    return isSlanted(end) ? `${endWords(end)} degrees` : endWords(end);
 }
 
 /** One type for every part, so that another program can pick all sides, all cleats. */

@@ -6,6 +6,7 @@ import { cautionsFor } from '../../report/cautions.ts';
 import { endsText } from '../../report/cut-list/group.ts';
 import { howToRead } from '../../report/cut-list/human.ts';
 import { fingerprintOf } from '../../takeoff/cut-alike.ts';
+import { longPoints } from '../../takeoff/long-points.ts';
 import { markOf } from '../../takeoff/marks.ts';
 import type { Part, Piece } from '../../takeoff/model.ts';
 import { comparePieces } from '../../takeoff/piece-order.ts';
@@ -76,12 +77,13 @@ export function cutListContent(room: RoomOnPage): CutListContent {
 }
 
 function cutOf(piece: Piece, print: string, stockName: string, { show: { value: show } }: JobSettings): Cut {
-    const { part, stock, cutBack, cutFace, ends, hand, machining, ripped, width, thickness } = piece;
+    const { part, stock, hand, machining, ripped, width, thickness } = piece;
+    const long = longPoints(piece), short = Math.min(piece.cutFace, piece.cutBack);
     const saysHowToRip = machining.some(words => words.startsWith('rip'));
     const rip = ripped && !saysHowToRip ? [`rip to ${stock.thickness?.value.ticks === thickness ? '' : `${printLength(thickness, show)} x `}${printLength(width, show)}`] : [];
     return {
-        print, part, stock: stockName, back: cutBack, length: printLength(cutBack, show), inches: show === 'feet-inches' && cutBack >= TICKS_PER_FOOT ? printInches(cutBack) : '',
-        face: cutFace, faceLength: cutFace === cutBack ? '' : printLength(cutFace, show), ends: endsText(ends), hand, then: [...rip, ...machining].join('; '),
+        print, part, stock: stockName, back: long, length: printLength(long, show), inches: show === 'feet-inches' && long >= TICKS_PER_FOOT ? printInches(long) : '',
+        face: short, faceLength: short === long ? '' : printLength(short, show), ends: endsText(piece), hand, then: [...rip, ...machining].join('; '),
     };
 }
 

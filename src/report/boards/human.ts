@@ -18,6 +18,7 @@ import { stockNames } from '../../job/stock-names.ts';
 import type { TerminalText } from '../../text/fit.ts';
 import { terminalParagraphs } from '../../text/terminal.ts';
 import { counted } from '../../plain/words.ts';
+import { longPoints } from '../../takeoff/long-points.ts';
 
 const WIDTH = 100;
 
@@ -105,19 +106,16 @@ function besideText(board: Board, stock: Stock, job: JobSettings): string[] {
 /** The offcut is rounded down, so that it is never promised too long. */
 function stripText({ pieces, offcut, kept }: Strip, step: Ticks, show: Show, nameOf: (piece: Piece) => string): string {
     const left = roundDown(offcut, step);
-    const lengths = [...new Set(pieces.map(lengthOf))];
+    const lengths = [...new Set(pieces.map(longPoints))];
     return [
         ...lengths.map(length => {
-            const alike = pieces.filter(p => lengthOf(p) === length);
+            const alike = pieces.filter(p => longPoints(p) === length);
             return `${alike.length} x ${printLength(length, show)}: ${marksText(alike, nameOf)}`;
         }),
         ...(left > 0 ? [`${kept ? 'keep' : 'offcut'} ${printLength(left, show)}`] : []),
     ].join(' | ');
 }
 
-function lengthOf(piece: Piece): Ticks {
-    return Math.max(piece.cutFace, piece.cutBack);
-}
 
 function money({ amount, currency }: Money): string {
     return printMoney(amount, currency);

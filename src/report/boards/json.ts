@@ -15,6 +15,7 @@ import { standingOfRooms } from '../standing.ts';
 import { standingJson } from '../standing-json.ts';
 import type { BoardsJson, KnownJson } from './shape.ts';
 import type { JsonText } from '../../text/fit.ts';
+import { longPoints } from '../../takeoff/long-points.ts';
 
 type StockJson = BoardsJson['houses'][number]['stocks'][number];
 
@@ -80,7 +81,7 @@ function boardJson({ number, length: ticks, from, worth, cut, strips, crosswise 
         number, length: length(ticks), onHand: from === 'on hand', from, worth: worth ? moneyJson(worth) : null, crosswise: crosswise === true, cut: length(cut),
         strips: strips.map(strip => ({
             rippedTo: strip.rippedTo === undefined ? null : length(strip.rippedTo),
-            pieces: strip.pieces.map(p => ({ piece: p.id, length: lengthJson(Math.max(p.face, p.back), Math.max(p.cutFace, p.cutBack), show) })),
+            pieces: strip.pieces.map(p => ({ piece: p.id, length: lengthJson(p.overall, longPoints(p), show) })),
             offcut: lengthJson(strip.offcut, roundDown(strip.offcut, step), show),     // never promised too long
             kept: strip.kept,
         })),

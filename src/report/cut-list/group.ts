@@ -1,5 +1,6 @@
 import type { Stock } from '../../job/model.ts';
-import { cutAlike, endWords } from '../../takeoff/cut-alike.ts';
+import { cutAlike, isHanded } from '../../takeoff/cut-alike.ts';
+import { endsFromTheLeft, endWords } from '../../takeoff/ends.ts';
 import { PARTS, type Part, type Piece } from '../../takeoff/model.ts';
 import { compareNames, comparePieces } from '../../takeoff/piece-order.ts';
 import { grouped } from '../../plain/groups.ts';
@@ -27,9 +28,11 @@ function batches(pieces: readonly Piece[]): Batch[] {
             || compareNames(cutAlike(a.sample), cutAlike(b.sample)));
 }
 
-export { endWords as endText } from '../../takeoff/cut-alike.ts';
+export { endWords as endText } from '../../takeoff/ends.ts';
 
-export function endsText([a, b]: Piece['ends']): string {
-    const [first, second] = [endWords(a), endWords(b)].sort();
+/** The two ends of a piece; from the left where they lean differently, so that turning it round makes another piece. */
+export function endsText(piece: Piece): string {
+    if (isHanded(piece)) { const [left, right] = endsFromTheLeft(piece); return `${endWords(left)} left, ${endWords(right)} right`; }
+    const [a, b] = piece.ends, [first, second] = [endWords(a), endWords(b)].sort();
     return first === second ? `${first} both ends` : `${first} one end, ${second} the other`;
 }

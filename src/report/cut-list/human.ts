@@ -4,6 +4,8 @@ import { whyText } from '../../provenance/why-text.ts';
 import { printInches, printLength, printRun, type Show, type Tape } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
 import type { Consumable, Piece } from '../../takeoff/model.ts';
+import { degreesOf, isSlanted, liesFlat } from '../../takeoff/ends.ts';
+import { longPoints } from '../../takeoff/long-points.ts';
 import { tapingOf } from '../../sawing/tape.ts';
 import { cautionsFor } from '../cautions.ts';
 import { titleOf, type House } from '../house.ts';
@@ -41,9 +43,9 @@ function cutList(house: House, paint: Paint): string[] {
 
 /** How lengths, marks and hands of a list are meant. */
 export function howToRead(pieces: readonly Piece[]): string[] {
-    const mitered = pieces.some(p => p.cutFace !== p.cutBack);
+    const mitered = pieces.some(p => p.ends.some(isSlanted));
     return [
-        ...(mitered ? ['Lengths are between the long points; "face" is between the short points, on the side that shows.'] : []),
+        ...(mitered ? ['Lengths are between the long points; "face" is between the short points, on the side that shows.', ...pieces.some(p => p.ends.some(end => degreesOf(end) % 45 !== 0)) ? ['Angles are from square, as the saw reads them.'] : []] : []),
         ...(pieces.length > 0 ? ['Pencil each piece\'s mark on it. A mark is the line (1, 2 from the west; A, B from the north), the bay from the west or north end, and the side; for trim the coffer and the side.'] : []),
         ...(pieces.some(p => p.hand) ? ['Left, right: the end with the miter, the face towards you and the groove edge down.'] : []),
         ...(['upper', 'lower'] as const).filter(edge => mitered && pieces.some(p => tapingOf(p).edge === edge))
@@ -54,7 +56,7 @@ export function howToRead(pieces: readonly Piece[]): string[] {
 function stockList({ stock, pieces, parts }: StockBatches, name: string, tape: Tape, paint: Paint): string[] {
     const { show } = tape;
     const size = [stock.thickness, stock.width].flatMap(m => (m ? printLength(m.value.ticks, show) : [])).join(' x ');
-    const total = parts.flatMap(p => p.batches).reduce((sum, b) => sum + b.sample.cutBack * b.pieces.length, 0);
+    const total = parts.flatMap(p => p.batches).reduce((sum, b) => sum + longPoints(b.sample) * b.pieces.length, 0);
     return [
         `${paint.strong(name)}  ${size}  ${counted(pieces, 'piece')}, ${printRun(total, show)} end to end`,
         ...parts.flatMap(({ part, batches }) => {
@@ -65,12 +67,20 @@ function stockList({ stock, pieces, parts }: StockBatches, name: string, tape: T
 }
 
 function head({ sample: p, pieces }: Batch, show: Show): string[] {
-    const inches = show === 'feet-inches' && p.cutBack >= TICKS_PER_FOOT ? `(${printInches(p.cutBack)})` : '';
+    const inches = show === 'feet-inches' && longPoints(p) >= TICKS_PER_FOOT ? `(${printInches(longPoints(p))})` : '';
     return [
-        `${pieces.length} x`, printLength(p.cutBack, show), inches,
-        p.cutFace === p.cutBack ? '' : `face ${printLength(p.cutFace, show)}`,
-        endsText(p.ends), p.hand ?? '', p.ripped && !saysHowToRip(p) ? `rip to ${ripText(p, show)}` : '',
+        `${pieces.length} x`, printLength(longPoints(p), show), inches,
+        edgesText(p, show),
+        endsText(p), p.hand ?? '', p.ripped && !saysHowToRip(p) ? `rip to ${ripText(p, show)}` : '',
     ];
+}
+
+/** What its length is not: its face, its shorter edge where it lies, its back where that is shorter than what it takes. */
+export function edgesText(piece: Piece, show: Show): string {
+    const { cutFace, cutBack } = piece, overall = longPoints(piece);
+    if (cutFace === overall && cutBack === overall) return '';
+    const lies = liesFlat(piece), edge = (ticks: Ticks, name: string): string => (ticks === overall ? '' : `${name} ${printLength(ticks, show)}`);
+    return [edge(cutFace, lies ? 'edge' : 'face'), edge(cutBack, lies ? 'edge' : 'back')].filter(Boolean).join(', ');
 }
 
 function saysHowToRip(p: Piece): boolean {

@@ -3,7 +3,10 @@ import type { JobSettings } from '../../job/model.ts';
 import { stockNames } from '../../job/stock-names.ts';
 import { whyText } from '../../provenance/why-text.ts';
 import { roundTo } from '../../quantity/round.ts';
-import type { Piece, TakeOff } from '../../takeoff/model.ts';
+import type { Show } from '../../quantity/print-length.ts';
+import { isHanded } from '../../takeoff/cut-alike.ts';
+import { degreesOf, endsFromTheLeft } from '../../takeoff/ends.ts';
+import type { EndCut, Piece, TakeOff } from '../../takeoff/model.ts';
 import { lengthJson, type LengthJson } from '../amounts-json.ts';
 import type { House } from '../house.ts';
 import type { Files } from '../look.ts';
@@ -12,7 +15,7 @@ import { printJson } from '../../text/json.ts';
 import { roomHead } from '../house-json.ts';
 import { standingOfRooms } from '../standing.ts';
 import { standingJson } from '../standing-json.ts';
-import type { CutListJson } from './shape.ts';
+import type { CutListJson, EndJson } from './shape.ts';
 import type { JsonText } from '../../text/fit.ts';
 
 /** Every piece of the given rooms. */
@@ -35,7 +38,7 @@ export function jsonCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], fil
 
 function pieceJson(p: Piece, stock: string, job: JobSettings, files: Files): CutListJson['pieces'][number] {
     const show = job.show.value;
-    const length = (ticks: number): LengthJson => lengthJson(ticks, roundTo(ticks, job.cutTo.value), show);
+    const length = (ticks: number): LengthJson => lengthJson(ticks, roundTo(ticks, job.cutTo.value), show), [left, right] = endsFromTheLeft(p);
     return {
         id: p.id,
         room: p.room,
@@ -47,9 +50,14 @@ function pieceJson(p: Piece, stock: string, job: JobSettings, files: Files): Cut
         stock,
         face: lengthJson(p.face, p.cutFace, show),
         back: lengthJson(p.back, p.cutBack, show),
-        ends: p.ends,
+        overall: lengthJson(p.overall, p.cutOverall, show),
+        ...p.face !== p.back && longAndShort(p, show),
+        ends: [endJson(p.ends[0]), endJson(p.ends[1])],
+        left: endJson(left),
+        right: endJson(right),
         meets: p.meets,
-        hand: p.hand,
+        hand: p.hand ?? p.miterAt,
+        handed: p.hand !== null || isHanded(p),
         width: length(p.width),
         thickness: length(p.thickness),
         ripped: p.ripped,
@@ -59,6 +67,16 @@ function pieceJson(p: Piece, stock: string, job: JobSettings, files: Files): Cut
         terms: p.why.terms.map(t => ({ what: t.what, times: t.times, length: length(t.ticks), source: t.at ? sourceJson(t.at, files) : null })),
         source: sourceJson(p.source, files),
     };
+}
+
+function longAndShort({ face, back, cutFace, cutBack }: Piece, show: Show): Pick<CutListJson['pieces'][number], 'long' | 'short'> {
+    const [long, short] = back > face ? [lengthJson(back, cutBack, show), lengthJson(face, cutFace, show)] : [lengthJson(face, cutFace, show), lengthJson(back, cutBack, show)];
+    return { long, short };
+}
+
+function endJson(end: EndCut): EndJson {
+    const angle = degreesOf(end), { cut, longer, how } = end;
+    return { cut, ...angle !== 0 && { degrees: Math.abs(angle) }, angle, ...longer && { longer }, ...how && { how } };
 }
 
 function consumablesJson({ room, consumables }: TakeOff): CutListJson['consumables'] {

@@ -1,5 +1,5 @@
 import type { Side } from '../../job/model.ts';
-import type { Joint, Part } from '../../takeoff/model.ts';
+import type { Compass, Cut, Joint, Part } from '../../takeoff/model.ts';
 import type { Count, LengthJson, Whole } from '../amounts-json.ts';
 import type { SourceJson } from '../place-json.ts';
 import type { StandingJson } from '../standing-json.ts';
@@ -32,16 +32,32 @@ interface OnePiece {
     readonly coffer: Whole | null;
     readonly on: Side | null;
     readonly stock: string;
-    /** Between the short points, on the side that shows. */
+    /**
+     * Along the side that shows; of a band along its edge at the room, of a bottom or blocking along its edge to the east or south. Between the short
+     * points, or round an outside corner the long ones.
+     */
     readonly face: LengthJson;
-    /** Between the long points. */
+    /** Along the hidden back; of a band along the wall, of a bottom or blocking along its edge to the west or north. */
     readonly back: LengthJson;
+    /** What it takes of a board: from the first of its corners to the last, square to its ends. More than face and back where one end leans out and the other in. */
+    readonly overall?: LengthJson;
+    /** The longer and the shorter of its two long edges, where they differ. */
+    readonly long?: LengthJson;
+    readonly short?: LengthJson;
     /** West or north end first. */
     readonly ends: readonly [EndJson, EndJson];
-    /** The line, or the wall by its name (north), that it meets at each of them; null at a splice, and of a spacer. */
+    /**
+     * The same ends from the left: with the face towards you and the groove edge down; of a bottom or blocking seen from above, its edge to the west or
+     * north away from you.
+     */
+    readonly left?: EndJson;
+    readonly right?: EndJson;
+    /** The line, or the wall by its name (north), that it meets at each of `ends`; null at a splice, and of a spacer. */
     readonly meets?: readonly [string | null, string | null];
-    /** The mitered end, seen with the face towards you and the groove edge down; null where it does not matter. */
+    /** The mitered end, seen with the face towards you and the groove edge down; null where both ends are mitered, or none. */
     readonly hand: 'left' | 'right' | null;
+    /** It cannot be turned end for end, so left and right are told apart at the saw. Without a groove a side with one miter can be. */
+    readonly handed?: boolean;
     readonly width: LengthJson;
     readonly thickness: LengthJson;
     /** Narrower or thinner than its stock. */
@@ -57,14 +73,20 @@ interface OnePiece {
 }
 
 /** How an end is cut. */
-export type EndJson =
-    | { readonly cut: 'square' }
-    | { readonly cut: 'coped' }
-    | Mitered;
-interface Mitered {
-    readonly cut: 'miter';
-    /** Off square. */
-    readonly degrees: number;
+export interface EndJson {
+    /** `miter`: in a corner with another piece; `angled`: off square along what it ends at; `coped`: cut at its angle, and then to the profile of what it meets. */
+    readonly cut: 'square' | 'miter' | 'angled' | 'coped';
+    /** Off square, without a sign; not said of a square end. */
+    readonly degrees?: number;
+    /** From square, as the saw reads it: more than 0 where the back is the longer at this end, less where the face is; 0 of a square end. */
+    readonly angle?: number;
+    /** Which of its two long edges is the longer at this end; not said of a square end. */
+    readonly longer?: Compass;
+    /**
+     * How it ends: in an inside or outside miter; square past another side or against it; along the face of what it dies into; between pieces that run
+     * through; on to the far edge of what it ends at; at a splice. Not said of a spacer.
+     */
+    readonly how?: Cut;
 }
 
 interface OneJoint {

@@ -1,3 +1,4 @@
+import { isSlanted } from '../../takeoff/ends.ts';
 import { tapeOf } from '../../job/tape.ts';
 import { printLength, printMark, type Tape } from '../../quantity/print-length.ts';
 import { roundDown } from '../../quantity/round.ts';
@@ -70,7 +71,7 @@ function cautionLines({ cautions }: SawOrder, at: SawOrder['cautions'][number]['
 /** How a finished piece is measured: pieces that are measured alike together. */
 function measuring(pieces: readonly Piece[], paint: Paint): string[] {
     const ways = new Map<string, Piece[]>();
-    for (const piece of pieces.filter(p => p.cutFace !== p.cutBack)) {
+    for (const piece of pieces.filter(p => p.ends.some(isSlanted))) {
         const words = tapingWords(tapingOf(piece));
         ways.set(words, [...ways.get(words) ?? [], piece]);
     }

@@ -2,7 +2,7 @@ import { stockNames } from '../../job/stock-names.ts';
 import { roundDown, roundTo } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { tapingOf, type BoardRef, type LaidBoard, type LaidStrip, type SawOrder, type Step } from '../../sawing/index.ts';
-import type { Piece } from '../../takeoff/model.ts';
+import type { EndCut, Piece } from '../../takeoff/model.ts';
 import { lengthJson, type LengthJson } from '../amounts-json.ts';
 import { printJson } from '../../text/json.ts';
 import { houseHead } from '../house-json.ts';
@@ -61,11 +61,15 @@ function stepJson(step: Step, order: SawOrder): HouseJson['steps'][number] {
         case 'ease': return { ...head(step), by: length(step.by), passes: step.passes, run: length(step.run), pieces: ids(step.pieces), wholeBoards: step.whole.map(b => b.name) };
         case 'miter': return {
             ...head(step), degrees: step.degrees,
-            cuts: step.cuts.map(({ stop, end, hand, pieces }) => ({ stop: stop === undefined ? null : length(stop), end, hand, pieces: ids(pieces) })),
+            cuts: step.cuts.map(({ stop, end, long, flat, hand, pieces }) => ({ stop: stop === undefined ? null : length(stop), end, long, flat, hand, pieces: ids(pieces) })),
         };
         case 'slots': return { ...head(step), size: step.size, count: step.count, fence: length(step.fence), pieces: ids(step.pieces) };
         case 'pocket holes': return { ...head(step), each: step.each, pieces: ids(step.pieces) };
     }
+}
+
+function endJson({ cut, degrees }: EndCut): HouseJson['boards'][number]['strips'][number]['pieces'][number]['ends'][number] {
+    return { cut, ...degrees !== undefined && { degrees } };
 }
 
 function refJson({ board, strips }: BoardRef) {
@@ -87,7 +91,7 @@ function stripJson(strip: LaidStrip, order: SawOrder): HouseJson['boards'][numbe
         number: strip.number, rippedTo: strip.rippedTo === undefined ? null : length(strip.rippedTo), trim: mark(strip.trim),
         pieces: strip.pieces.map(({ piece, from, to, ends }) => ({
             piece: piece.id, from: mark(from), to: mark(to), back: lengthJson(piece.back, piece.cutBack, show.value), face: lengthJson(piece.face, piece.cutFace, show.value),
-            ends, hand: piece.hand, measure: tapingOf(piece),
+            overall: lengthJson(piece.overall, piece.cutOverall, show.value), ends: [endJson(ends[0]), endJson(ends[1])], hand: piece.hand, measure: tapingOf(piece),
         })),
         offcut: lengthJson(strip.offcut, roundDown(strip.offcut, cutTo.value), show.value), kept: strip.kept, rest: length(strip.rest),
     };

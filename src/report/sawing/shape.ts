@@ -102,6 +102,10 @@ interface Cut {
     readonly stop: LengthJson | null;
     /** As it lies: back up, groove edge at the fence. */
     readonly end: 'left' | 'right';
+    /** Where the long point comes out: on the back, up, or on the face, underneath; of what is cut flat at the edge at the fence, or at that towards you. */
+    readonly long?: 'back' | 'face';
+    /** Cut as it lies, the saw turned across its width. */
+    readonly flat?: boolean;
     readonly hand: 'left' | 'right' | 'both ends' | 'either';
     /** Ids of pieces in the cut list. */
     readonly pieces: readonly string[];
@@ -150,6 +154,8 @@ interface OnePiece {
     readonly to: LengthJson;
     readonly back: LengthJson;
     readonly face: LengthJson;
+    /** What it takes of the board, from its first corner to its last. */
+    readonly overall?: LengthJson;
     /** Left and right as it lies. */
     readonly ends: readonly [End, End];
     /** The end with the miter, the face towards you and the groove edge down; null where it does not matter. */
@@ -160,7 +166,7 @@ interface OnePiece {
 
 interface End {
     readonly cut: EndCut['cut'];
-    /** Of a miter: off square. */
+    /** From square, as the saw reads it; less than 0 where the face is the longer at this end. Not said of a square end. */
     readonly degrees?: number;
 }
 
@@ -168,6 +174,6 @@ interface Measure {
     readonly hook: 'either end' | 'square end' | 'long point';
     /** The end that is hooked, as it lies. */
     readonly end: 'left' | 'right' | null;
-    readonly along: 'face or back' | 'back';
+    readonly along: 'face or back' | 'back' | 'face';
     readonly edge: 'any' | 'upper' | 'lower';
 }

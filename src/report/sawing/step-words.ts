@@ -73,7 +73,12 @@ export function setting(ticks: Ticks, show: Show): string {
     return show === 'feet-inches' && ticks >= TICKS_PER_FOOT ? `${length} (${printInches(ticks)})` : length;
 }
 
-function miterText({ stop, hand, pieces }: MiterCut, show: Show): string {
+function miterText({ stop, hand, long, flat, pieces }: MiterCut, show: Show): string {
+    const way = `${flat ? 'flat, the saw turned: ' : ''}${long === 'back' ? '' : flat ? 'longer at the edge towards you: ' : 'longer at the face, underneath: '}`;
+    return `${way}${cutText({ stop, hand, pieces }, show)}`;
+}
+
+function cutText({ stop, hand, pieces }: Pick<MiterCut, 'stop' | 'hand' | 'pieces'>, show: Show): string {
     const count = hand === 'left' || hand === 'right' ? counted(pieces.length, hand) : `${pieces.length} ${hand === 'either' ? 'with one miter, either way round' : 'mitered at both ends'}`;
     if (stop === undefined) return `no stop, to the corner of the blank: first ends of ${count}`;
     return `stop at ${setting(stop, show)} to the long point: ${hand === 'both ends' ? `second ends of ${count}` : count}`;

@@ -82,5 +82,5 @@ function endOf({ line, on }: Piece, end: 'first' | 'last'): string {
 }
 
 function cut(degrees: number): string {
-    return degrees === 0 ? 'square' : `mitered at ${shortest(degrees, 2)} degrees`;
+    return degrees === 0 ? 'square' : `mitered at ${shortest(Math.abs(degrees), 2)} degrees${degrees < 0 ? ', longer at the face' : ''}`;
 }

@@ -1,0 +1,58 @@
+import type { Ticks } from '../quantity/ticks.ts';
+import type { EndCut, Piece } from './model.ts';
+
+/** What the saw is set to, from square; less than nothing where the face is the longer at this end, 0 of a square one. */
+export function degreesOf({ degrees = 0 }: EndCut): number {
+    return degrees;
+}
+
+/** Whether the saw is turned or tilted for it. */
+export function isSlanted(end: EndCut): boolean {
+    return degreesOf(end) !== 0;
+}
+
+/** From edge to edge, the way its ends lean: what lies in a beam is cut at an angle across its width, all else through its thickness. */
+export function acrossOf({ part, width, thickness }: Pick<Piece, 'part' | 'width' | 'thickness'>): Ticks {
+    return liesFlat({ part }) ? width : thickness;
+}
+
+/** Bottoms and blocking lie, and are cut as they lie; what stands on edge is mitered through its thickness. */
+export function liesFlat({ part }: Pick<Piece, 'part'>): boolean {
+    return part === 'bottom' || part === 'blocking';
+}
+
+/** How far the face ends short of the back at this end; negative: beyond it. */
+export function leanOf(end: EndCut, piece: Pick<Piece, 'part' | 'width' | 'thickness'>): number {
+    return acrossOf(piece) * Math.tan(degreesOf(end) * Math.PI / 180);
+}
+
+/**
+ * Its ends, left then right: with the face towards you and the groove edge down; of what lies, seen from above with the edge to the west or north
+ * away from you. Laid on the saw with the back up, or that edge at the fence, it keeps left and right.
+ */
+export function endsFromTheLeft(piece: Pick<Piece, 'ends' | 'corners' | 'work'>): readonly [EndCut, EndCut] {
+    const [first, last] = piece.ends;
+    return isFirstLeft(piece) === !hasUpperGroove(piece) ? [first, last] : [last, first];
+}
+
+/** Somebody who looks at its face has its first end on the left where the face lies to the right of the way from the first end to the last. */
+function isFirstLeft({ corners: [back, backEnd, , face] }: Pick<Piece, 'corners'>): boolean {
+    return (backEnd.x - back.x) * (face.y - back.y) - (backEnd.y - back.y) * (face.x - back.x) >= 0;
+}
+
+/** A hand is told with the groove edge down: a piece whose rabbet is on its upper edge is looked at upside down. */
+function hasUpperGroove({ work }: Pick<Piece, 'work'>): boolean {
+    return work.some(each => each.kind === 'rabbet' && each.edge === 'upper');
+}
+
+/** As lists tell it: `square`, `miter 45`, `angled 0.1, longer at the face`, `miter 45, then coped`. */
+export function endWords(end: EndCut): string {
+    const off = degreesOf(end);
+    if (off === 0) return end.cut === 'coped' ? 'coped' : 'square';
+    return `${end.cut === 'angled' ? 'angled' : 'miter'} ${roundedDegrees(off)}${off < 0 ? ', longer at the face' : ''}${end.cut === 'coped' ? ', then coped' : ''}`;
+}
+
+/** To a hundredth of a degree, without its sign: finer than a saw is set. */
+export function roundedDegrees(degrees: number): number {
+    return Math.round(Math.abs(degrees) * 100) / 100;
+}
