@@ -59,7 +59,10 @@ function asRecorded(piece: Piece, record: AsCut): Piece {
     const short = Math.max(0, length - Math.round(lostToMiters(piece, record)));
     const isLongBehind = piece.cutBack >= piece.cutFace;
     const cuts = [0, 1].map((i): EndCut => (record.miters[i] === undefined ? { cut: 'square' } : { cut: 'miter', degrees: record.miters[i]! }));
-    return { ...piece, cutBack: isLongBehind ? length : short, cutFace: isLongBehind ? short : length, cutOverall: length, ends: [cuts[0]!, cuts[1]!], hand: record.hand };
+    return {
+        ...piece, cutBack: isLongBehind ? length : short, cutFace: isLongBehind ? short : length, cutOverall: length,
+        ends: [cuts[0]!, cuts[1]!], hand: record.hand,
+    };
 }
 
 /** A piece that was cut and is wanted otherwise now. */

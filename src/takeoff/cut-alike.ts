@@ -9,7 +9,8 @@ import type { Piece } from './model.ts';
  */
 export function cutAlike(piece: Piece): string {
     const { cutBack, cutFace, hand, width, thickness, ripped, ends, work } = piece, overall = longPoints(piece);
-    const more = overall > Math.max(cutBack, cutFace) ? [overall] : [], lies = isHanded(piece) ? endsFromTheLeft(piece).map(endWords) : ends.map(endWords).sort();
+    const more = overall > Math.max(cutBack, cutFace) ? [overall] : [];
+    const lies = isHanded(piece) ? endsFromTheLeft(piece).map(endWords) : ends.map(endWords).sort();
     return JSON.stringify([cutBack, cutFace, hand, width, thickness, ripped, lies, work, ...more]);
 }
 

@@ -56,7 +56,7 @@ export interface Piece {
     readonly box: Box;
 }
 export interface EndCut {
-    /** `miter`: in a corner with another piece; `angled`: off square along the face or edge that it meets; `coped`: cut at its angle first, then to the profile of what it meets. */
+    /** `miter`: in a corner with another piece; `angled`: off square along what it ends at; `coped`: cut at its angle first, then to the profile it meets. */
     readonly cut: 'square' | 'miter' | 'angled' | 'coped';
     /** As the saw reads it, from square; less than nothing where the face is the longer at this end. Not said of a square one. */
     readonly degrees?: number;

@@ -14,7 +14,10 @@ import { endsOf, type Setting } from './setting.ts';
 export interface Stretch {
     readonly lie: Lie;
     readonly from: Ticks; readonly to: Ticks;
-    /** Its long edges and what it takes of a board; `cut…` with the coffer at the size it is cut to: the play beside a bottom counts half, be it an odd tick or not. */
+    /**
+     * Its long edges and what it takes of a board; `cut…` with the coffer at the size it is cut to: the play beside a bottom counts half, be it an
+     * odd tick or not.
+     */
     readonly lengths: Lengths;
     readonly why: readonly WhyTerm[];
     /** Counted along the line, where it is cut between others; null where it runs through. */

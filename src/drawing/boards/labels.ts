@@ -127,7 +127,8 @@ function slopeOf(end: EndCut): number {
 /** The piece from its edge, back up, or as it lies flat, as it is cut at the saw: which ends are mitered, and which way. Its hand stands in it. */
 function silhouette({ ends, piece }: LaidPiece, right: number, top: number): Item[] {
     const left = right - SHAPE.width, foot = top + SHAPE.height;
-    const [a, b] = ends.map(slopeOf) as [number, number], out = (slope: number): number => Math.max(0, -slope), inward = (slope: number): number => Math.max(0, slope);
+    const [a, b] = ends.map(slopeOf) as [number, number];
+    const out = (slope: number): number => Math.max(0, -slope), inward = (slope: number): number => Math.max(0, slope);
     return [
         polygon([[left + out(a), top], [right - out(b), top], [right - inward(b), foot], [left + inward(a), foot]], 'thin', 'wash'),
         ...piece.hand === null ? [] : [text([(left + right) / 2, foot - 2.2], piece.hand, { size: 7, anchor: 'middle', weight: 600 })],

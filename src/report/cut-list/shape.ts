@@ -39,7 +39,7 @@ interface OnePiece {
     readonly face: LengthJson;
     /** Along the hidden back; of a band along the wall, of a bottom or blocking along its edge to the west or north. */
     readonly back: LengthJson;
-    /** What it takes of a board: from the first of its corners to the last, square to its ends. More than face and back where one end leans out and the other in. */
+    /** What it takes of a board: from the first of its corners to the last, along it. More than face and back where one end leans out and the other in. */
     readonly overall?: LengthJson;
     /** The longer and the shorter of its two long edges, where they differ. */
     readonly long?: LengthJson;
@@ -74,7 +74,7 @@ interface OnePiece {
 
 /** How an end is cut. */
 export interface EndJson {
-    /** `miter`: in a corner with another piece; `angled`: off square along what it ends at; `coped`: cut at its angle, and then to the profile of what it meets. */
+    /** `miter`: in a corner with another piece; `angled`: off square along what it ends at; `coped`: cut at its angle, then to the profile it meets. */
     readonly cut: 'square' | 'miter' | 'angled' | 'coped';
     /** Off square, without a sign; not said of a square end. */
     readonly degrees?: number;
