@@ -57,9 +57,9 @@ export function placeAlong(way: Vector, point: Point): number {
     return reach({ x: 0, y: 0 }, point, way);
 }
 
-/** Whether, of what lies in a beam, the first edge is the one to the west or north. */
-function isWestOrNorth({ edges, corners: [a, , , d] }: Strip): boolean {
-    return edges[0].name === 'left' && a.x + a.y < d.x + d.y;
+/** Whether, of what lies in a beam, the first edge is the one to the west or north; of what runs at 45 degrees, to the west. */
+function isWestOrNorth({ edges, way: { x, y } }: Strip): boolean {
+    return edges[0].name === 'left' && (y < x || y === x && y < 0);
 }
 
 /** Its angle is positive where the back is the longer. `back`: which way that lies from the face. */
