@@ -3,7 +3,7 @@ import { SIDES, type JobSettings, type Stock } from '../job/model.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { longestPiece } from './longest.ts';
-import type { Ceiling, Line, Trouble } from './model.ts';
+import type { Band, Ceiling, HalfBeam, Line, Trouble } from './model.ts';
 import { arrangedOf } from './plan.ts';
 
 interface LongPart {
@@ -16,6 +16,7 @@ interface LongPart {
  * longest: what mends it mends the others.
  */
 export function tooLongForBoards(ceiling: Ceiling): Trouble[] {
+    if (nothingIsLong(ceiling)) return [];
     const long = new Map<string, LongPart[]>();
     for (const part of longParts(ceiling)) {
         if (part.length <= longestPiece(part.stock?.value, ceiling.room.job)) continue;
@@ -28,6 +29,25 @@ export function tooLongForBoards(ceiling: Ceiling): Trouble[] {
         const longest = Math.max(longestPiece(stock?.value, ceiling.room.job), ...longBoards(stock?.value, ceiling.room.job).filter(board => board < length!));
         return [{ kind: 'longer-than-the-board' as const, line, part: part!, where: where!, length: length!, longest, at: at! }];
     });
+}
+
+/** Whether every strip, were it of the shortest stock there is, would come out of it: so it nearly always is, and it is looked at with every keystroke. */
+function nothingIsLong(ceiling: Ceiling): boolean {
+    const { lines, around, room } = ceiling;
+    let longest = 0, least = Infinity, press = 0;
+    for (const { overall } of arrangedOf(ceiling).exact.pieces) longest = Math.max(longest, overall);
+    const stocks = new Set<Stock | undefined>([room.grid?.beams?.value.trim?.stock?.value]);
+    for (const { profile: { blocking, bottom, sides, cleats } } of beamsOf(lines, Object.values(around))) {
+        for (const part of [blocking, bottom, sides, cleats]) if (part) stocks.add(part.stock?.value);
+        press = Math.max(press, bottom?.press?.value ?? 0);
+    }
+    for (const own of Object.values(around)) if (own?.kind === 'band') stocks.add(own.perimeter.stock?.value);
+    for (const stock of stocks) least = Math.min(least, longestPiece(stock, room.job));
+    return longest + press + 1 <= least;
+}
+
+function beamsOf(lines: readonly Line[], around: readonly (Band | HalfBeam | null)[]): Set<Line['section']> {
+    return new Set([...lines.map(line => line.section), ...around.flatMap(own => (own?.kind === 'half-beam' ? [own.section] : []))]);
 }
 
 /** Each long board on hand is there for one piece, the longest board for the longest piece. */
