@@ -2,6 +2,7 @@ import { touch, type Polygon } from '../plane/polygon.ts';
 import type { Point } from '../plane/point.ts';
 import type { WallCarrier } from './carriers.ts';
 import type { Joint, Part, Piece } from './model.ts';
+import { outlineOf } from './piece.ts';
 import type { SideRun } from './sides.ts';
 import { grouped } from '../plain/groups.ts';
 
@@ -47,14 +48,14 @@ function buttsOf(piece: Piece, all: (part: Part, of: string) => readonly Piece[]
         if (cut !== 'between') return [];
         const others = all(piece.part, meets);
         const end = endOf(piece, i);
-        const met = others.find(({ outline }) => touches(outline, end));
+        const met = others.find(other => touches(outlineOf(other), end));
         return met ? [met] : [];
     });
 }
 
-/** The middle of one end, and a point a thousandth of an inch in front of it, that lies in what it touches. Outlines start and end at the start of a piece. */
-function endOf({ outline }: Piece, which: number): readonly [Point, Point] {
-    const [a, b, c, d] = outline as [Point, Point, Point, Point];
+/** The middle of one end, and a point a thousandth of an inch in front of it, that lies in what it touches. */
+function endOf(piece: Piece, which: number): readonly [Point, Point] {
+    const [a, b, c, d] = outlineOf(piece) as [Point, Point, Point, Point];
     const middle = (p: Point, q: Point): Point => ({ x: Math.round((p.x + q.x) / 2), y: Math.round((p.y + q.y) / 2) });
     const [start, end] = [middle(a, d), middle(b, c)];
     const [at, from] = which === 0 ? [start, end] : [end, start];

@@ -72,8 +72,6 @@ export interface Piece {
     readonly way: Vector;
     /** Corners on the plan, not rounded: along its first edge from the start, then back along its second. */
     readonly corners: readonly [Point, Point, Point, Point];
-    /** The same in whole ticks, clockwise on the plan. */
-    readonly outline: Polygon;
     /** Down from the ceiling. */
     readonly top: Ticks; readonly foot: Ticks;
     /** What adds up to the length of its second edge. */

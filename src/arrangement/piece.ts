@@ -1,13 +1,14 @@
 import { degreesOf } from '../plane/angle.ts';
 import { directionOf, type Line } from '../plane/line.ts';
 import { reach, type Point } from '../plane/point.ts';
+import type { Polygon } from '../plane/polygon.ts';
 import type { Compass, Cut, Edge, EdgeName, End, Part, Piece, Term } from './model.ts';
-import { tickPoint, type Unit } from './unit.ts';
+import type { Unit } from './unit.ts';
 
 /** One long edge of a piece, in units. */
 export interface Stretch { readonly from: Point; readonly to: Point }
 
-/** A piece as its part makes it; lengths, angles, hand and outline follow. */
+/** A piece as its part makes it; lengths, angles and hand follow. */
 export interface Blank {
     readonly part: Part;
     readonly of: string;
@@ -50,7 +51,6 @@ export function pieceOf(blank: Blank, unit: Unit): Piece | undefined {
         endOf(cuts[0], meets[0], angle(reach(second.from, first.from, direction)), blank.saw?.[0]),
         endOf(cuts[1], meets[1], angle(reach(first.to, second.to, direction)), blank.saw?.[1]),
     ];
-    const outline = [tickPoint(first.from, unit), tickPoint(first.to, unit), tickPoint(second.to, unit), tickPoint(second.from, unit)];
     const exact = ({ x, y }: Point): Point => ({ x: x / perTick, y: y / perTick });
     const why: Term[] = [];
     for (const { what, of, ticks } of blank.why) if (ticks !== 0) why.push({ what, of, ticks: ticks / perTick });
@@ -60,7 +60,7 @@ export function pieceOf(blank: Blank, unit: Unit): Piece | undefined {
         long: Math.max(length, other), short: Math.min(length, other), overall, width: blank.width,
         hand: handOf(cuts), handed: isHanded(ends), scribe: blank.scribe ?? 0,
         way: direction, corners: [exact(first.from), exact(first.to), exact(second.to), exact(second.from)],
-        outline: isClockwise(outline) ? outline : outline.reverse(), top: blank.top, foot: blank.foot, why,
+        top: blank.top, foot: blank.foot, why,
     };
 }
 const NONE: readonly number[] = [];
@@ -71,6 +71,12 @@ function endOf(cut: Cut, meets: string, angle: number, saw: End['saw']): End {
 
 function edge(name: EdgeName, length: number): Edge {
     return { name, length };
+}
+
+/** Its corners in whole ticks, clockwise on the plan; the first and the last are at its start. */
+export function outlineOf({ corners }: Pick<Piece, 'corners'>): Polygon {
+    const outline = corners.map(({ x, y }): Point => ({ x: Math.round(x) + 0, y: Math.round(y) + 0 }));
+    return isClockwise(outline) ? outline : outline.reverse();
 }
 
 /** Reckoned from one of its corners, so that plain numbers are enough for a piece as long as a street. */

@@ -89,7 +89,7 @@ function meetingPlace(strips: readonly [Strip, Strip], setting: Setting): { at: 
 /** On which side of the passing piece the butting one lies; nothing to tell at a wall. */
 function liesTo(butting: Strip, passing: Strip, setting: Setting): Side | undefined {
     if (setting.isWall(passing.of)) return undefined;
-    const middle = ({ outline }: Strip, axis: 'x' | 'y'): number => outline.reduce((sum, point) => sum + point[axis], 0);
+    const middle = ({ corners }: Strip, axis: 'x' | 'y'): number => corners.reduce((sum, point) => sum + point[axis], 0);
     const runs = setting.runsOf(butting.of), axis = runs === 'east-west' ? 'x' : 'y';
     return endsOf(runs)[middle(butting, axis) < middle(passing, axis) ? 0 : 1];
 }

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { outlineOf } from '../../src/arrangement/piece.ts';
 import { arrange } from '../../src/arrangement/arrange.ts';
 import type { Arrangement } from '../../src/arrangement/model.ts';
 import { gapInCover, shoelace, type Cover } from './cover.ts';
@@ -8,7 +9,7 @@ import { randomPlans } from './random-plans.ts';
 /** What is seen from below without the bottoms: sides, bands, coffers; channels are reckoned apart. */
 function seen({ pieces, coffers }: Arrangement): Cover[] {
     return [
-        ...pieces.filter(({ part }) => part === 'side' || part === 'band').map(({ part, of, nth, outline }) => ({ name: `${part} ${of} ${nth}`, corners: outline })),
+        ...pieces.filter(({ part }) => part === 'side' || part === 'band').map(piece => ({ name: `${piece.part} ${piece.of} ${piece.nth}`, corners: outlineOf(piece) })),
         ...coffers.map(({ number, outline }) => ({ name: `coffer ${number}`, corners: outline })),
     ];
 }
