@@ -19,6 +19,8 @@ export interface Division {
     readonly room: Ticks;
     /** Center of the feature that a coffer is to be centered on, and the words that ask for it. */
     readonly feature?: Feature;
+    /** Lines stand by their centers, in equal parts of the room, and not by the faces of the coffers. */
+    readonly byCenters?: boolean;
     /** Outer width and name of the line with this index; the width undefined where its profile does not say enough. */
     width(index: number): Ticks | undefined;
     name(index: number): string;

@@ -1,22 +1,23 @@
 import { lineName } from '../job/line-names.ts';
-import { SIDES, type Direction, type Grid, type LineSpec, type Room, type Side } from '../job/model.ts';
+import { SIDES, type Direction, type Grid, type LineSpec, type Perimeter, type Room } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { edgingOf, hung, type Edging } from './band.ts';
-import { centerOf } from './bays.ts';
 import { tooLongForBoards } from './board-limits.ts';
-import { coffersOf, crossingsOf } from './coffers.ts';
+import { chordsOf, crossingPlace, type Chord } from './chords.ts';
+import { cofferOf, crossingsOf } from './coffers.ts';
 import { cornerTroubles } from './corners.ts';
-import type { Divided, Division } from './division.ts';
+import type { Division } from './division.ts';
+import { layingOf, type Placed, type Stretch } from './laying.ts';
 import { cutStep, featureAt, tooMany, tooManySpacers } from './limits.ts';
+import { splicesOf, type Crossed } from './line-splices.ts';
 import { LineSections } from './lines.ts';
 import { longestPiece } from './longest.ts';
-import type { Around, Ceiling, Layout, Line, Run, Splice, Trouble } from './model.ts';
+import type { Around, Ceiling, Coffer, Layout, Line, Run, Splice, Trouble } from './model.ts';
 import { arrangedOf, arrangementTroubles } from './plan.ts';
 import { profileTroubles } from './profile-troubles.ts';
 import { residueOf } from './residue.ts';
-import { shapeOf, type Shape } from './room-shape.ts';
+import { endsOfWall, isForward, shapeOf, type Shape, type ShapedWall } from './room-shape.ts';
 import { divide } from './spacing.ts';
-import { splicesOf } from './line-splices.ts';
 import { spliceOnCrossings } from './splices.ts';
 import { depthTroubles, oncePerPlace, trimTroubles } from './troubles.ts';
 
@@ -36,27 +37,35 @@ export function layOut(room: Room): Layout {
 function ceilingOf(room: Room, sections: LineSections, troubles: Trouble[]): Ceiling | undefined {
     const step = cutStep(room.job, troubles);
     const { shape, troubles: walls } = shapeOf(room);
-    const rectangle = shape?.rectangle ? shape : undefined;
     const unknown = notSupported(room);
     troubles.push(...walls, ...unknown);
-    if (shape && !rectangle) troubles.push({ kind: 'not-supported', what: 'a room that is no rectangle', instead: 'four walls with square corners', at: shape.walls[0]!.at });
     const grid = room.grid;
-    const edging = grid && edgingsOf(grid, sections, troubles);
-    if (unknown.length > 0 || !step || !grid?.through || !rectangle || !edging || troubles.some(trouble => trouble.kind === 'not-positive')) return undefined;
+    const edging = grid && shape && edgingsOf(grid, shape, sections, troubles);
+    if (unknown.length > 0 || !step || !grid?.through || !shape || !edging || troubles.some(trouble => trouble.kind === 'not-positive')) return undefined;
 
-    const across = runOf('east-west', rectangle.width, [edging.west, edging.east], { room, grid, sections, step, troubles });
-    const down = runOf('north-south', rectangle.length, [edging.north, edging.south], { room, grid, sections, step, troubles });
+    if (!shape.square || shape.walls.some(({ name }, i) => name !== SIDES[i])) {
+        troubles.push({ kind: 'not-supported', what: 'a room that is no rectangle of walls north, east, south and west', instead: 'such a room', at: shape.walls[0]!.at });
+        return undefined;
+    }
+    const parts = { room, grid, shape, edging, sections, step, troubles };
+    const across = runOf('east-west', parts), down = runOf('north-south', parts);
     if (!across || !down) return undefined;
-    troubles.push(...unknownLines(room.lines, [...across.lines, ...down.lines]));
-    if (room.lines.some(spec => spec.notComputed.length > 0) || tooMany({ across, down }, grid.at, troubles)) return undefined;
-    return assembled({ room, grid, sections, rectangle, edging, across, down, step, troubles });
+    troubles.push(...unknownLines(room.lines, [...across.all, ...down.all]));
+    if (room.lines.some(spec => spec.notComputed.length > 0) || tooMany({ across: across.run, down: down.run }, grid.at, troubles)) return undefined;
+    return assembled(parts, across, down);
 }
 
-type Edgings = Readonly<Record<Side, Edging | null>>;
+/** What runs along each wall, by its name. */
+type Edgings = ReadonlyMap<string, Edging | null>;
 
-function edgingsOf({ around }: Grid, sections: LineSections, troubles: Trouble[]): Edgings | undefined {
-    const found = SIDES.map(side => [side, edgingOf(around[side] ?? null, sections, troubles)] as const);
-    return found.some(([, edging]) => edging === undefined) ? undefined : Object.fromEntries(found) as Edgings;
+function edgingsOf({ around }: Grid, { walls }: Shape, sections: LineSections, troubles: Trouble[]): Edgings | undefined {
+    const read = new Map<Perimeter | null, Edging | null | undefined>();
+    for (const { name } of walls) {
+        const own = around[name] ?? null;
+        if (!read.has(own)) read.set(own, edgingOf(own, sections, troubles));
+        if (read.get(own) === undefined) return undefined;
+    }
+    return new Map(walls.map(({ name }) => [name, read.get(around[name] ?? null)!]));
 }
 
 /** What makes every length of the room wrong, since nothing is computed from it. */
@@ -64,102 +73,146 @@ function notSupported({ notComputed }: Room): Trouble[] {
     return notComputed.flatMap(({ at, words, spoils }): Trouble[] => (spoils !== 'nothing' && 'instead' in spoils ? [{ kind: 'not-supported', what: words, instead: spoils.instead, at }] : []));
 }
 
-interface Parts { room: Room; grid: Grid; sections: LineSections; step: Ticks; troubles: Trouble[] }
+interface Parts { room: Room; grid: Grid; shape: Shape; edging: Edgings; sections: LineSections; step: Ticks; troubles: Trouble[] }
 
-/** Divides one direction of the room, and stands its lines there, not yet running anywhere. */
-function runOf(along: Direction, length: Ticks, ends: readonly [Edging | null, Edging | null], { room, grid, sections, step, troubles }: Parts): Run | undefined {
-    const spacing = along === 'east-west' ? grid.north : grid.east;
-    const feature = featureAt(grid.centeredOn, along === 'east-west' ? 'x' : 'y');
-    if (!spacing || feature === undefined) return undefined;
-    const runs = along === 'east-west' ? 'north-south' : 'east-west';
-    const [before, after] = ends.map(edging => edging?.reach.ticks ?? 0) as [Ticks, Ticks];
-    const division: Division = {
-        along, spacing, start: before, end: length - after, ends: ends.map(edging => edging && (edging.kind === 'band' ? 'band' : 'half beam')), room: length, step, show: room.job.show.value, ...(feature && { feature }),
-        name: index => lineName(runs, index),
-        width: index => sections.whole(lineName(runs, index))?.outerWidth.ticks,
+/** A division of the room, and its lines; one that leaves the room and enters it again is as many as it has parts. */
+interface Divided { readonly run: Run; readonly all: readonly Line[] }
+
+/** Divides one direction of the room, and stands its lines there, each to the walls that it reaches. */
+function runOf(along: Direction, { room, grid, shape, edging, sections, step, troubles }: Parts): Divided | undefined {
+    const spacing = along === 'east-west' ? grid.north : grid.east, runs = along === 'east-west' ? 'north-south' : 'east-west';
+    const laid = layingOf(runs, grid, shape, troubles), feature = featureAt(grid.centeredOn, along === 'east-west' ? 'x' : 'y');
+    if (!spacing || !laid || feature === undefined) return undefined;
+    const { origin, room: length } = laid.over, asked = feature && { ...feature, position: feature.position - origin };
+    const divisionOf = ({ room: whole, ends }: Stretch): Division => {
+        const own = ends.map(name => (name === undefined ? undefined : edging.get(name))), [before, after] = own.map(each => each?.reach.ticks ?? 0) as [Ticks, Ticks];
+        return {
+            along, spacing, start: before, end: whole - after, ends: own.map(each => (each ? each.kind === 'band' ? 'band' : 'half beam' : null)), room: whole, step,
+            show: room.job.show.value, byCenters: laid.byCenters, ...asked && { feature: asked },
+            name: index => lineName(runs, index), width: index => sections.whole(lineName(runs, index))?.outerWidth.ticks,
+        };
     };
-    if (division.end <= division.start) {
-        troubles.push({ kind: 'not-positive', what: 'the room inside the band', ticks: division.end - division.start, at: (ends[0] ?? ends[1])!.perimeter.at });
-        return undefined;
-    }
-    const divided = divide(division, troubles);
-    if (!divided) return undefined;
-    const lines = linesOf(runs, divided, grid, sections);
-    const faces = [before, ...lines.flatMap(line => [line.low, line.high]), division.end];
+    const division = divisionOf(laid.over), divided = inside(division, grid, troubles) ? divide(division, troubles) : undefined;
+    const far = laid.far && divided ? divide(divisionOf(laid.far), troubles) : divided;
+    if (!divided || !far) return undefined;
+    const straight = shape.square && laid.alongCompass, all: Line[] = [], lines: Line[] = [];
+    divided.lows.forEach((low, i) => {
+        const width = divided.widths[i]!, placed = laid.lineAt(low + width / 2, far.lows[i]! + width / 2), chords = chordsOf(placed, shape.walls);
+        chords.forEach((chord, k) => {
+            const name = k === 0 ? lineName(runs, i) : `${lineName(runs, i)}-${k + 1}`, own = lineName(runs, i);
+            const at = straight ? origin + low : Math.round(acrossAt(placed, chord, runs) - width / 2);
+            all.push({
+                name, runs, section: sections.whole(own)!, low: at, high: at + width, through: grid.through!.value === runs, ...placed, from: chord.from.name, to: chord.to.name,
+                start: Math.round(chord.start), end: Math.round(chord.end), splices: [], at: sections.spec(own)?.at ?? grid.beams?.at ?? grid.at,
+            });
+            if (k === 0) lines.push(all.at(-1)!);
+        });
+    });
+    const [start, end] = [origin + division.start, origin + division.end];
+    const faces = [division.start, ...divided.lows.flatMap((low, i) => [low, low + divided.widths[i]!]), division.end];
     const coffers = divided.sizes.map((_, i) => faces[2 * i + 1]! - faces[2 * i]!);
-    return { along, spacing, start: before, end: division.end, lines, coffers, residue: residueOf(division, divided, grid.residue.value, step) };
+    const residue = straight ? residueOf(division, divided, grid.residue.value, step) : { ticks: 0, place: grid.residue.value, cutCoffers: coffers, rest: 0 };
+    return { run: { along, spacing, start, end, wallEnds: [origin, origin + length], lines, coffers, residue }, all };
 }
 
-function linesOf(runs: Direction, { lows, widths }: Divided, grid: Grid, sections: LineSections): Line[] {
-    return lows.map((low, i) => {
-        const name = lineName(runs, i);
-        return {
-            name, runs, section: sections.whole(name)!, low, high: low + widths[i]!, through: grid.through!.value === runs,
-            start: 0, end: 0, splices: [], at: sections.spec(name)?.at ?? grid.beams?.at ?? grid.at,
-        };
-    });
+function inside(division: Division, { at }: Grid, troubles: Trouble[]): boolean {
+    if (division.end > division.start) return true;
+    troubles.push({ kind: 'not-positive', what: 'the room inside the band', ticks: division.end - division.start, at });
+    return false;
+}
+
+/** Where its center stands, across its direction, at its beginning. */
+function acrossAt({ spot, heading }: Placed, { start }: Chord, runs: Direction): number {
+    const length = Math.hypot(heading.x, heading.y), u = { x: heading.x / length, y: heading.y / length }, on = start - (spot.x * u.x + spot.y * u.y);
+    return runs === 'north-south' ? spot.x + u.x * on : spot.y + u.y * on;
 }
 
 /** Both directions together: lines that run somewhere, crossings, coffers, the band. Undefined where the beams do not go together. */
-function assembled(parts: Parts & { rectangle: Shape; edging: Edgings; across: Run; down: Run }): Ceiling | undefined {
-    const { room, grid, sections, rectangle, edging, troubles } = parts;
-    const lines = [...parts.across.lines, ...parts.down.lines];
-    const faults = [...depthTroubles(lines, sections, grid), ...cornerTroubles(parts.across.lines, parts.down.lines)];
-    troubles.push(...faults, ...trimTroubles(lines, grid));
-    if (faults.length > 0 || tooManySpacers(parts, lines, troubles)) return undefined;
+function assembled(parts: Parts, { run: over, all: upright }: Divided, { run: under, all: level }: Divided): Ceiling | undefined {
+    const { room, grid, shape, sections, edging, troubles } = parts;
+    const faults = [...depthTroubles([...upright, ...level], sections, grid), ...cornerTroubles(upright, level)];
+    troubles.push(...faults, ...trimTroubles([...upright, ...level], grid));
+    if (faults.length > 0 || tooManySpacers({ across: over, down: under }, [...upright, ...level], troubles)) return undefined;
 
-    const across = withRunning(parts.across, parts.down, [edging.north, edging.south], rectangle.length, parts);
-    const down = withRunning(parts.down, parts.across, [edging.west, edging.east], rectangle.width, parts);
-    const depth = (across.lines[0] ?? down.lines[0])?.section.depth ?? sections.grid()?.depth;
-    if (SIDES.some(side => edging[side]?.kind === 'band') && !depth) return undefined;
-    const around = Object.fromEntries(SIDES.map(side => {
-        const own = edging[side], splices = own && edgingSplices(side, edging, rectangle, across, down, parts);
-        return [side, own && splices && (own.kind === 'band' ? hung(own, depth!, splices, troubles) : { ...own, splices })];
-    })) as Around;
-    const band = SIDES.map(side => around[side]).find(each => each?.kind === 'band') ?? null;
-    const inside = { west: across.start, east: across.end, north: down.start, south: down.end };
-    const placed = { room, width: rectangle.width, length: rectangle.length, around, band, inside, across, down, beams: sections.grid(), lines: [...across.lines, ...down.lines] };
-    const ceiling: Ceiling = { ...placed, crossings: crossingsOf(across.lines, down.lines, grid.through!.value), coffers: coffersOf(across, down) };
+    const ns = withRunning(upright, level, parts), ew = withRunning(level, upright, parts), lines = [...ns, ...ew];
+    const inRun = (run: Run): Run => ({ ...run, lines: run.lines.map(line => lines.find(({ name }) => name === line.name)!) });
+    const across = inRun(over), down = inRun(under);
+    const depth = lines[0]?.section.depth ?? sections.grid()?.depth, bands = [...edging.values()].some(own => own?.kind === 'band');
+    if (bands && !depth) return undefined;
+    const around: Around = Object.fromEntries(shape.walls.map((wall, i) => {
+        const own = edging.get(wall.name)!, splices = own && edgingSplices(i, lines, parts);
+        return [wall.name, own && splices && (own.kind === 'band' ? hung(own, depth!, splices, troubles) : { ...own, splices })];
+    }));
+    const band = shape.walls.map(({ name }) => around[name]).find(each => each?.kind === 'band') ?? null;
+    const { walls, width, length } = shape, square = shape.square && ![grid.layNorthSouth, grid.layEastWest].some(laying => laying && laying.how !== 'by-wall');
+    const box = { west: across.start, east: across.end, north: down.start, south: down.end };
+    const crossings = crossingsOf(ns, ew, grid.through!.value);
+    let coffers: readonly Coffer[] | undefined;
+    const ceiling: Ceiling = {
+        room, walls, square, width, length, around, band, inside: box, across, down, beams: sections.grid(), lines, crossings,
+        get coffers() { return coffers ??= arrangedOf(ceiling).exact.coffers.map(coffer => cofferOf(coffer, across, down)); },
+    };
     const unbuilt = arrangementTroubles(arrangedOf(ceiling).exact, ceiling);
     if (unbuilt.length > 0) { troubles.push(...unbuilt); return undefined; }
     troubles.push(...tooLongForBoards(ceiling));
     return ceiling;
 }
 
-/** Lines with their beginning, end and splices, which the other direction decides. */
-function withRunning(run: Run, other: Run, [before, after]: readonly [Edging | null, Edging | null], length: Ticks, { room, grid, sections, step, troubles }: Parts): Run {
+/** Lines with their beginning, end and splices, which those that cross them decide. */
+function withRunning(lines: readonly Line[], others: readonly Line[], { room, grid, edging, sections, step, troubles }: Parts): Line[] {
     let neighbor: readonly Splice[] = [];
-    const lines = run.lines.map(line => {
-        const running = { ...line, start: bottomEnd(before, line), end: length - bottomEnd(after, line) };
+    return lines.map(line => {
+        const running = { ...line, start: line.start + bottomEnd(edging.get(line.from), line), end: line.end - bottomEnd(edging.get(line.to), line) };
+        const spec = sections.spec(line.name);
         const splices = splicesOf({
-            line: running, crossing: other.lines, wall: length, spec: sections.spec(line.name), neighbor,
-            splicing: (sections.spec(line.name)?.splicing ?? grid.splices).value, job: room.job, step,
+            line: running, crossing: others.flatMap(other => crossedBy(line, other)), walls: [line.start, line.end], names: [line.from, line.to], spec, neighbor,
+            splicing: (spec?.splicing ?? grid.splices).value, job: room.job, step,
         }, troubles);
         neighbor = splices;
         return { ...running, splices };
     });
-    return { ...run, lines };
+}
+
+/** Where another line crosses one, along it. */
+function crossedBy(line: Line, other: Line): Crossed[] {
+    const at = crossingPlace(line, other), there = crossingPlace(other, line);
+    if (at === undefined || there === undefined || at <= line.start || at >= line.end || there <= other.start || there >= other.end) return [];
+    const half = (other.high - other.low) / 2;
+    return [{ name: other.name, at: Math.floor(at), low: at - half, high: at + half }];
 }
 
 /** How far from a wall the bottom of a line ends: at the bottom of a half beam that is as deep, else at the face of what runs there. */
-function bottomEnd(edging: Edging | null, line: Line): Ticks {
+function bottomEnd(edging: Edging | null | undefined, line: Line): Ticks {
     if (edging?.kind === 'half-beam' && edging.section.depth.ticks === line.section.depth.ticks) return edging.width.ticks;
     return edging?.reach.ticks ?? 0;
 }
 
 /** The band of a wall, or the bottom and blocking of its half beam, is spliced on the centers of the lines that meet it. */
-function edgingSplices(side: Side, edging: Edgings, rectangle: Shape, across: Run, down: Run, { room, step }: Parts): readonly Splice[] {
-    const own = edging[side]!, level = side === 'north' || side === 'south';
+function edgingSplices(index: number, lines: readonly Line[], { shape: { walls }, edging, room, step }: Parts): readonly Splice[] {
+    const wall = walls[index]!, own = edging.get(wall.name)!;
     if (own.perimeter.splices.value === 'never') return [];
     const stocks = own.kind === 'band' ? [own.perimeter.stock] : [own.section.profile.bottom?.stock, own.section.profile.blocking?.stock];
     const most = Math.min(...stocks.map(stock => longestPiece(stock?.value, room.job)));
-    const [first, last, run, length] = level ? [edging.west, edging.east, across, rectangle.width] as const : [edging.north, edging.south, down, rectangle.length] as const;
-    const crossings = run.lines.map(line => ({ at: centerOf(line), place: `on line ${line.name}` }));
-    return spliceOnCrossings({ from: standsOff(own, first, level), to: length - standsOff(own, last, level), most, crossings, neighbor: [], step }) ?? [];
+    const [west, east] = endsOfWall(walls, index).map(({ wall: other, outside }) => standsOff(own, edging.get(other.name) ?? null, wall, outside)) as [Ticks, Ticks];
+    const crossings = lines.flatMap(line => {
+        const end = line.from === wall.name ? line.start : line.to === wall.name ? line.end : undefined;
+        return end === undefined ? [] : [{ at: Math.floor(placeOn(wall, line, end)), place: `on line ${line.name}` }];
+    }).sort((a, b) => a.at - b.at);
+    return spliceOnCrossings({ from: west, to: wall.length - east, most, crossings, neighbor: [], step }) ?? [];
 }
 
-/** Of two alike the one along the north or south wall runs to the other wall; a half beam ends at a band, and a band runs past it. */
-function standsOff(own: Edging, other: Edging | null, level: boolean): Ticks {
+/** How far from the wall's west or north end a line stands that ends at it. */
+function placeOn({ from, to }: ShapedWall, line: Line, end: Ticks): number {
+    const length = Math.hypot(line.heading.x, line.heading.y), u = { x: line.heading.x / length, y: line.heading.y / length };
+    const on = end - (line.spot.x * u.x + line.spot.y * u.y), start = isForward({ from, to }) ? from : to, along = Math.hypot(to.x - from.x, to.y - from.y);
+    const way = isForward({ from, to }) ? 1 : -1, [dx, dy] = [(to.x - from.x) * way / along, (to.y - from.y) * way / along];
+    return (line.spot.x + u.x * on - start.x) * dx + (line.spot.y + u.y * on - start.y) * dy;
+}
+
+/** Of two alike the one along the north or south wall runs to the other wall; a half beam ends at a band, and a band runs past it. Round an outside corner both run on. */
+function standsOff(own: Edging, other: Edging | null, wall: ShapedWall, outside: boolean): Ticks {
+    const level = Math.abs(wall.to.x - wall.from.x) >= Math.abs(wall.to.y - wall.from.y);
+    if (outside) return own.kind === other?.kind && (own.kind === 'band' || level) ? -other.reach.ticks : 0;
     if (own.kind === other?.kind) return level ? 0 : other.kind === 'band' ? other.reach.ticks : other.width.ticks;
     return own.kind === 'half-beam' && other?.kind === 'band' ? other.reach.ticks : 0;
 }

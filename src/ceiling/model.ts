@@ -1,10 +1,12 @@
 import type { Arrangement } from '../arrangement/model.ts';
-import type { Corner, Direction, Perimeter, Profile, Room, Side, Spacing } from '../job/model.ts';
+import type { Corner, Direction, Perimeter, Profile, Room, Spacing } from '../job/model.ts';
 import type { Spot } from '../job/outline.ts';
+import type { Polygon } from '../plane/polygon.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import type { Why } from '../provenance/why.ts';
 import type { Measure, Tolerance } from '../quantity/measure.ts';
 import type { Ticks } from '../quantity/ticks.ts';
+import type { ShapedWall } from './room-shape.ts';
 
 /**
  * The ceiling laid out: plain data in ticks. x runs east from the inner face of the west wall, y runs south from the
@@ -58,11 +60,15 @@ export interface Line {
     readonly name: string;
     readonly runs: Direction;
     readonly section: WholeSection;
-    /** Outer faces across the line: x of west and east face, or y of north and south face. */
+    /** The walls or lines that it runs between, from the west or north end. */
+    readonly from: string; readonly to: string;
+    /** A spot on its center line, and the way it runs in whole numbers. */
+    readonly spot: Spot; readonly heading: Spot;
+    /** Outer faces across the line: x of west and east face, or y of north and south face; of a line that runs askew, at its west or north end. */
     readonly low: Ticks; readonly high: Ticks;
     /** Its bottom and blocking run through at crossings. */
     readonly through: boolean;
-    /** Where the run begins and ends along its own direction (inside the band). */
+    /** Where its bottom begins and ends along its own direction (inside the band), as far as that counts from x and y = 0. */
     readonly start: Ticks; readonly end: Ticks;
     /** Splices of what runs through: positions along the run (centres of joints), each with why it lies there. */
     readonly splices: readonly Splice[];
@@ -74,10 +80,11 @@ export interface Splice { readonly at: Ticks; readonly place: string; readonly s
 export interface Coffer {
     /** 1, 2, 3 … row by row from the north-west. */
     readonly number: number;
+    /** Its place in the divisions of the room, from 1; 0 where it is no place of theirs. */
     readonly column: number; readonly row: number;
+    /** The box round it. */
     readonly west: Ticks; readonly east: Ticks; readonly north: Ticks; readonly south: Ticks;
-    /** Lines (or null: the band or the wall) on its four sides. */
-    readonly bounds: Readonly<Record<Side, Line | null>>;
+    readonly outline: Polygon;
 }
 export interface Crossing { readonly name: string; readonly ns: Line; readonly ew: Line; readonly through: Direction }
 
@@ -101,8 +108,8 @@ export interface HalfBeam {
     /** Where its bottom and blocking are spliced. */
     readonly splices: readonly Splice[];
 }
-/** What runs along each wall. */
-export type Around = Readonly<Record<Side, Band | HalfBeam | null>>;
+/** What runs along each wall, by its name. */
+export type Around = Readonly<Record<string, Band | HalfBeam | null>>;
 
 /** One direction's division: along 'east-west' stand lines 1, 2, 3; along 'north-south' A, B. */
 export interface Run {
@@ -110,6 +117,8 @@ export interface Run {
     readonly spacing: Spacing;
     /** Inside the band: from, to. */
     readonly start: Ticks; readonly end: Ticks;
+    /** From wall to wall, on the plan. */
+    readonly wallEnds: readonly [Ticks, Ticks];
     readonly lines: readonly Line[];
     /** Clear sizes of the coffers along the run, exact. They and the lines' widths add up to end - start. */
     readonly coffers: readonly Ticks[];
@@ -128,8 +137,13 @@ export interface Residue {
 
 export interface Ceiling {
     readonly room: Room;
+    /** Clockwise. */
+    readonly walls: readonly ShapedWall[];
+    /** The box round the room. */
     readonly width: Ticks;   // east-west
     readonly length: Ticks;  // north-south
+    /** All walls and lines run along the compass. */
+    readonly square: boolean;
     readonly around: Around;
     /** The first band there is, from the north clockwise: what is told of the room in a word. */
     readonly band: Band | null;

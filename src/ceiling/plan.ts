@@ -2,62 +2,70 @@ import { arrange } from '../arrangement/arrange.ts';
 import type { Arrangement } from '../arrangement/model.ts';
 import type { Trouble as Unbuilt } from '../arrangement/troubles.ts';
 import type { BeamLine, BottomBoard, BoxBeam, Corners, HalfBeam as PlannedHalf, Perimeter, Plan, Trim, Wall } from '../arrangement/plan.ts';
-import { SIDES, type Side } from '../job/model.ts';
+import type { Spot } from '../job/outline.ts';
 import type { Source } from '../provenance/source.ts';
 import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
 import { keepFew, MOST_ROOMS } from './keep-few.ts';
 import type { Arranged, Band, Ceiling, HalfBeam, Line, Run, Trouble } from './model.ts';
 import { reliefOf } from './relief.ts';
+import { isForward, type ShapedWall } from './room-shape.ts';
 import { playOf } from './section.ts';
 
-export type LaidOut = Pick<Ceiling, 'width' | 'length' | 'around' | 'across' | 'down' | 'lines' | 'beams' | 'room'>;
+export type LaidOut = Pick<Ceiling, 'walls' | 'square' | 'width' | 'length' | 'around' | 'across' | 'down' | 'lines' | 'beams' | 'room'>;
 
 /** Every piece of a ceiling with its place, and the joints. It is most of what there is to know of a room, so few are kept. */
 export const arrangedOf: (ceiling: LaidOut) => Arranged = keepFew(MOST_ROOMS, arranged);
 
 function arranged(ceiling: LaidOut): Arranged {
     const exact = arrange(planOf(ceiling, asDrawn));
-    const moves = [ceiling.across, ceiling.down].some(({ residue, coffers }) => residue.rest !== 0 || residue.cutCoffers.some((cut, i) => cut !== coffers[i]));
+    const moves = ceiling.square && [ceiling.across, ceiling.down].some(({ residue, coffers }) => residue.rest !== 0 || residue.cutCoffers.some((cut, i) => cut !== coffers[i]));
     let asCut = moves ? undefined : exact;
     // a keystroke needs the one as drawn alone
     return { exact, get asCut() { return asCut ??= arrange(planOf(ceiling, asItComesToStand)); } };
 }
 
-/** Where the lines of a run stand, by their middles, and what is left between a wall and what ends there. */
-interface Stand { readonly middles: readonly number[]; readonly spare: number }
+/** By how much the lines of a run stand to the east or south of where they are drawn, and what is left between the wall at an end of it and what runs along that. */
+interface Stand { readonly moved: readonly number[]; readonly spare: number }
 
 function asDrawn({ lines }: Run): Stand {
-    return { middles: lines.map(line => (line.low + line.high) / 2), spare: 0 };
+    return { moved: lines.map(() => 0), spare: 0 };
 }
 
 function asItComesToStand({ start, lines, residue: { cutCoffers, rest } }: Run): Stand {
     let at = start + rest / 2;
-    const middles = lines.map((line, i) => {
+    const moved = lines.map((line, i) => {
         const width = line.high - line.low, low = at + cutCoffers[i]!;
         at = low + width;
-        return low + width / 2;
+        return low - line.low;
     });
-    return { middles, spare: rest / 2 };
+    return { moved, spare: rest / 2 };
 }
 
-function planOf({ width, length, around, across, down, lines, beams, room }: LaidOut, stand: (run: Run) => Stand): Plan {
+function planOf({ walls, around, across, down, lines, beams, room }: LaidOut, stand: (run: Run) => Stand): Plan {
     const stands = { 'north-south': stand(across), 'east-west': stand(down) };
-    const wall = (name: Side, x: Ticks, y: Ticks): Wall => {
-        const level = name === 'north' || name === 'south', own = around[name];
-        return {
-            name, from: { x, y }, perimeter: perimeterOf(own, stands[level ? 'east-west' : 'north-south'].spare),
-            splices: own?.splices.map(({ at }) => ({ north: { x: at, y: 0 }, east: { x: width, y: at }, south: { x: at, y: length }, west: { x: 0, y: at } })[name]) ?? [],
-        };
-    };
+    const moved = (line: Line): number => stands[line.runs].moved[(line.runs === 'north-south' ? across : down).lines.findIndex(({ low }) => low === line.low)] ?? 0;
     const trim = beams?.profile.trim, trims: Trim[] = trim?.corners.value === 'mitered' && beams?.trimThickness && beams.trimHeight
         ? [{ name: 'trim', thickness: beams.trimThickness.ticks, top: 0, foot: beams.trimHeight.ticks, corners: 'mitered' }] : [];
     return {
-        walls: [wall('north', 0, 0), wall('east', width, 0), wall('south', width, length), wall('west', 0, length)],
-        lines: [across, down].flatMap(run => run.lines.map((line, i) => {
-            return lineOf(line, stands[line.runs].middles[i]!, line.through ? 0 : reliefOf(line, room.job));
-        })),
-        through: room.grid!.through!.value, corners: cornersOf(lines, around), clearance: CLEARANCE, trims,
+        walls: walls.map(wall => wallOf(wall, around[wall.name] ?? null, spareAt(wall, across, stands['north-south'].spare, 'x') + spareAt(wall, down, stands['east-west'].spare, 'y'))),
+        lines: lines.map(line => lineOf(line, moved(line), line.through ? 0 : reliefOf(line, room.job))),
+        through: room.grid!.through!.value, corners: cornersOf(lines, around, walls), clearance: CLEARANCE, trims,
     };
+}
+
+function wallOf({ name, from, to }: ShapedWall, own: Band | HalfBeam | null, spare: number): Wall {
+    return { name, from, perimeter: perimeterOf(own, spare), splices: own?.splices.map(({ at }) => alongWall({ from, to }, at)) ?? [] };
+}
+
+/** So far along a wall from its west or north end. */
+export function alongWall({ from, to }: Pick<ShapedWall, 'from' | 'to'>, at: Ticks): Spot {
+    const [start, end] = isForward({ from, to }) ? [from, to] : [to, from], length = Math.hypot(end.x - start.x, end.y - start.y);
+    return { x: start.x + (end.x - start.x) * at / length, y: start.y + (end.y - start.y) * at / length };
+}
+
+/** A wall at either end of a run has half of what is left of it. */
+function spareAt({ from, to }: ShapedWall, { wallEnds }: Run, spare: number, axis: 'x' | 'y'): number {
+    return from[axis] === to[axis] && wallEnds.includes(from[axis]) ? spare : 0;
 }
 
 /** What blocking stays clear of the face of a deeper beam, so that its side gets past. Common practice, no source. */
@@ -78,13 +86,13 @@ function halfBeamOf({ width, section }: HalfBeam, spare: number): PlannedHalf {
     };
 }
 
-function lineOf(line: Line, middle: number, relief: Ticks): BeamLine {
-    const { name, runs, section, splices } = line;
-    const upright = runs === 'north-south';
-    const spot = (along: Ticks): { x: number; y: number } => (upright ? { x: middle, y: along } : { x: along, y: middle });
+/** `moved`: square to it, to the east or south. */
+function lineOf({ name, runs, from, to, spot: { x, y }, heading, section, splices }: Line, moved: number, relief: Ticks): BeamLine {
+    const length = Math.hypot(heading.x, heading.y), way = { x: heading.x / length, y: heading.y / length }, along = x * way.x + y * way.y;
+    const spot = runs === 'north-south' ? { x: x + moved, y } : { x, y: y + moved };
     return {
-        name, family: runs, from: upright ? 'north' : 'west', to: upright ? 'south' : 'east', spot: spot(0), heading: upright ? { x: 0, y: 1 } : { x: 1, y: 0 },
-        beam: beamOf(section, relief), splices: splices.map(({ at }) => spot(at)),
+        name, family: runs, from, to, spot, heading, beam: beamOf(section, relief),
+        splices: splices.map(({ at }) => ({ x: spot.x + way.x * (at - along), y: spot.y + way.y * (at - along) })),
     };
 }
 
@@ -108,8 +116,8 @@ function bottomOf({ bottomThickness, bottomWidth, outerWidth, profile: { bottom,
 }
 
 /** Lines that cross have the same corners: corners.ts sees to it. Where nobody names the sides that run past, they do in the direction in which the bottoms run through. */
-function cornersOf(lines: readonly Line[], around: Ceiling['around']): Corners {
-    const first = lines[0]?.section ?? SIDES.flatMap(side => { const own = around[side]; return own?.kind === 'half-beam' ? [own.section] : []; })[0];
+function cornersOf(lines: readonly Line[], around: Ceiling['around'], walls: readonly ShapedWall[]): Corners {
+    const first = lines[0]?.section ?? walls.flatMap(({ name }) => { const own = around[name]; return own?.kind === 'half-beam' ? [own.section] : []; })[0];
     const said = first?.profile.sides;
     if (said?.corners.value !== 'butted') return { kind: 'mitered' };
     const through = lines.find(line => line.through)?.runs ?? (lines[0]?.runs === 'north-south' ? 'east-west' : 'north-south');
@@ -118,7 +126,7 @@ function cornersOf(lines: readonly Line[], around: Ceiling['around']): Corners {
 
 /** Why the arrangement cannot be built, at the words of what stands in the way. */
 export function arrangementTroubles({ troubles }: Arrangement, { around, lines }: LaidOut): Trouble[] {
-    const at = (...names: readonly string[]): Source | undefined => names.flatMap(name => around[name as Side]?.perimeter.kind.at ?? lines.find(line => line.name === name)?.at ?? [])[0];
+    const at = (...names: readonly string[]): Source | undefined => names.flatMap(name => around[name]?.perimeter.kind.at ?? lines.find(line => line.name === name)?.at ?? [])[0];
     // what is wrong once is wrong at every line
     const first = troubles.filter((trouble, i) => troubles.findIndex(other => other.kind === trouble.kind) === i);
     return first.flatMap((trouble): Trouble[] => {

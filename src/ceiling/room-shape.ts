@@ -15,8 +15,8 @@ export interface Shape {
     readonly walls: readonly ShapedWall[];
     /** The box round the room, east-west and north-south. */
     readonly width: Ticks; readonly length: Ticks;
-    /** Four walls along the compass. */
-    readonly rectangle: boolean;
+    /** All walls run along the compass. */
+    readonly square: boolean;
 }
 export interface ShapedWall {
     readonly name: string;
@@ -39,8 +39,8 @@ export function shapeOf(room: Room): { readonly shape?: Shape; readonly troubles
     });
     const wrong = wrongWay(outline, room.walls);
     if (wrong) return { troubles: [...troubles, wrong] };
-    const rectangle = walls.length === 4 && walls.every(({ from, to }) => from.x === to.x || from.y === to.y);
-    return { shape: { walls, width: outline.width, length: outline.length, rectangle }, troubles };
+    const square = walls.every(({ from, to }) => from.x === to.x || from.y === to.y);
+    return { shape: { walls, width: outline.width, length: outline.length, square }, troubles };
 }
 
 function lengthTroubles({ name, length, assumed }: RoomWall, { job }: Room): Trouble[] {
@@ -90,6 +90,22 @@ function wrongWay({ corners }: Outline, walls: readonly RoomWall[]): Trouble | u
         return { kind: 'no-room', why: 'crosses-itself', walls: [walls.at(-1)!.name, walls[0]!.name], at: placeOf(walls.at(-1)!) };
     }
     return twiceArea(corners) < 0n ? { kind: 'no-room', why: 'counterclockwise', walls: [], at: placeOf(walls[1]!) } : undefined;
+}
+
+/** The walls that a wall meets at its west or north end, and at the other; `outside`: the corner juts into the room. */
+export function endsOfWall(walls: readonly ShapedWall[], index: number): readonly { readonly wall: ShapedWall; readonly outside: boolean }[] {
+    const own = walls[index]!, before = walls.at(index - 1)!, after = walls[(index + 1) % walls.length]!;
+    const ends = [{ wall: before, outside: turnsLeft(before, own) }, { wall: after, outside: turnsLeft(own, after) }];
+    return isForward(own) ? ends : ends.reverse();
+}
+
+/** Whether it runs east, or straight south. */
+export function isForward({ from, to }: Pick<ShapedWall, 'from' | 'to'>): boolean {
+    return from.x < to.x || from.x === to.x && from.y < to.y;
+}
+
+function turnsLeft(before: ShapedWall, after: ShapedWall): boolean {
+    return (before.to.x - before.from.x) * (after.to.y - after.from.y) < (before.to.y - before.from.y) * (after.to.x - after.from.x);
 }
 
 /** Whether a tape that is so far off cannot be right. */

@@ -30,7 +30,15 @@ function byNumber(run: Division, coffers: Given<number>, troubles: Trouble[]): D
     const widths = widthsOf(run, n - 1);
     if (!widths) return undefined;
     if (freeOf(run, widths) < n) return fail(troubles, doesntClose(run, widths, at));
+    if (run.byCenters) return byCenters(run, widths);
     return placed(run, widths, sizesFor(run, widths, troubles));
+}
+
+/** Centers in equal parts of the whole. */
+function byCenters({ room, start, end }: Division, widths: readonly Ticks[]): Divided {
+    const n = widths.length + 1, lows = widths.map((width, i) => Math.round((i + 1) * room / n - width / 2));
+    const faces = [start, ...lows.flatMap((low, i) => [low, low + widths[i]!]), end];
+    return { lows, widths, sizes: Array.from({ length: n }, (_, i) => faces[2 * i + 1]! - faces[2 * i]!) };
 }
 
 /** Equal sizes, or those that center a coffer on the feature. */

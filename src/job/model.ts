@@ -252,11 +252,19 @@ export interface Grid {
     readonly through?: Given<Direction>;
     readonly residue: Given<'outer-coffers' | 'band' | 'spread'>;
     readonly centeredOn?: Given<Fixture>;
+    /** The wall along which lines 1, 2, 3 (or A, B) are divided, where it is not the whole room. */
+    readonly alongNorth?: Given<string>;
+    readonly alongEast?: Given<string>;
+    /** How the lines of either direction lie, where they do not run along the compass. */
+    readonly layNorthSouth?: Laying;
+    readonly layEastWest?: Laying;
     /** What runs along each wall, by its name: the grid's, overruled by what the wall says. Null: nothing runs along it. */
     readonly around: Readonly<Record<string, Perimeter | null>>;
     /** Splices of a line longer than the board: on the crossings, or only where a line says one (none: an error), or none at all. */
     readonly splices: Given<'on-crossings' | 'where-said' | 'never'>;
 }
+/** By a wall: parallel to it where it runs their way, else square to it. `wall`: not the first of the room. */
+export interface Laying { readonly how: 'by-wall' | 'split' | 'fanned' | 'falling' | 'rising'; readonly wall?: Given<string>; readonly at: Source }
 export type Spacing =
     | { readonly by: 'number'; readonly coffers: Given<number> }
     | { readonly by: 'size'; readonly size: Given<{ readonly least: Ticks; readonly most: Ticks }> }

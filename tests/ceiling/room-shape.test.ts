@@ -20,7 +20,7 @@ const ELL_CORNERS = [['north', '0', '0'], ['east', '246', '0'], ['wing-south', '
 
 describe('walls one after the other', () => {
     test('an ell', () => {
-        expect(shapeOf(withWalls(ELL))).toMatchObject({ shape: { width: inches(246), length: inches(208), rectangle: false }, troubles: [] });
+        expect(shapeOf(withWalls(ELL))).toMatchObject({ shape: { width: inches(246), length: inches(208), square: true }, troubles: [] });
         expect(cornersOf(withWalls(ELL))).toEqual(ELL_CORNERS);
     });
     test.each(ELL.map(({ name }) => [name]))('wall %s is found from the others', missing => {
@@ -88,6 +88,6 @@ describe('four walls and a diagonal', () => {
     test('a square is cut by its diagonals as Euclid has it (Elements I.47)', () => {
         const square = withWalls([{ name: 'north', length: `12'`, bearing: E }, { name: 'east', length: `9'`, bearing: S }, { name: 'south', length: `12'`, bearing: W }, { name: 'west', length: `9'`, bearing: N }],
             [{ from: 'north-west', to: 'south-east', ticks: ticksOf(`15'`) }]);
-        expect(shapeOf(square)).toMatchObject({ shape: { rectangle: true }, troubles: [] });
+        expect(shapeOf(square)).toMatchObject({ shape: { square: true }, troubles: [] });
     });
 });
