@@ -1,6 +1,6 @@
 import type { Spot } from '../job/outline.ts';
 import type { Placed } from './laying.ts';
-import type { ShapedWall } from './room-shape.ts';
+import type { ShapedWall } from './shape.ts';
 
 /** A stretch of a line inside of the room, from wall to wall; places along the line, as far as its direction counts them from x and y = 0. */
 export interface Chord { readonly from: ShapedWall; readonly to: ShapedWall; readonly start: number; readonly end: number }

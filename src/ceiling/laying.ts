@@ -2,7 +2,7 @@ import type { Direction, Grid, Laying } from '../job/model.ts';
 import { cornerAt, type Spot } from '../job/outline.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Trouble } from './model.ts';
-import type { Shape, ShapedWall } from './room-shape.ts';
+import type { Shape, ShapedWall } from './shape.ts';
 
 /**
  * How the lines of one direction lie in a room: what is divided, and where a line runs whose center stands at a place of it.

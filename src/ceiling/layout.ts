@@ -16,7 +16,8 @@ import type { Around, Ceiling, Coffer, Layout, Line, Run, Splice, Trouble } from
 import { arrangedOf, arrangementTroubles } from './plan.ts';
 import { profileTroubles } from './profile-troubles.ts';
 import { residueOf } from './residue.ts';
-import { endsOfWall, isForward, shapeOf, type Shape, type ShapedWall } from './room-shape.ts';
+import { shapeOf } from './room-shape.ts';
+import { endsOfWall, isForward, type Shape, type ShapedWall } from './shape.ts';
 import { divide } from './spacing.ts';
 import { spliceOnCrossings } from './splices.ts';
 import { depthTroubles, oncePerPlace, trimTroubles } from './troubles.ts';

@@ -6,7 +6,7 @@ import type { Given, Source } from '../provenance/source.ts';
 import type { Why } from '../provenance/why.ts';
 import type { Measure, Tolerance } from '../quantity/measure.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import type { ShapedWall } from './room-shape.ts';
+import type { ShapedWall } from './shape.ts';
 
 /**
  * The ceiling laid out: plain data in ticks. x runs east from the inner face of the west wall, y runs south from the

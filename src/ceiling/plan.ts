@@ -8,7 +8,7 @@ import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
 import { keepFew, MOST_ROOMS } from './keep-few.ts';
 import type { Arranged, Band, Ceiling, HalfBeam, Line, Run, Trouble } from './model.ts';
 import { reliefOf } from './relief.ts';
-import { isForward, type ShapedWall } from './room-shape.ts';
+import { isForward, type ShapedWall } from './shape.ts';
 import { playOf } from './section.ts';
 
 export type LaidOut = Pick<Ceiling, 'walls' | 'square' | 'width' | 'length' | 'around' | 'across' | 'down' | 'lines' | 'beams' | 'room'>;

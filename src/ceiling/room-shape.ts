@@ -1,30 +1,15 @@
 import type { Room, RoomWall } from '../job/model.ts';
-import { MOST_OPEN, outlineOf, TELLS, type Outline, type Spot, type Unclear } from '../job/outline.ts';
+import { MOST_OPEN, outlineOf, TELLS, type Outline, type Unclear } from '../job/outline.ts';
 import { isSimple, touch, twiceArea } from '../plane/polygon.ts';
 import { distance } from '../plane/point.ts';
 import type { Source } from '../provenance/source.ts';
 import { printLength } from '../quantity/print-length.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../quantity/ticks.ts';
 import type { Trouble } from './model.ts';
+import type { Shape, ShapedWall } from './shape.ts';
 
 /** A wall longer than this is a slip of the keyboard, and its figures would no longer be exact. */
 const LONGEST_WALL: Ticks = 1000 * TICKS_PER_FOOT;
-
-/** The room by its walls, clockwise: each runs to where the next one begins. */
-export interface Shape {
-    readonly walls: readonly ShapedWall[];
-    /** The box round the room, east-west and north-south. */
-    readonly width: Ticks; readonly length: Ticks;
-    /** All walls run along the compass. */
-    readonly square: boolean;
-}
-export interface ShapedWall {
-    readonly name: string;
-    /** The words of its length, or its name. */
-    readonly at: Source;
-    readonly from: Spot; readonly to: Spot;
-    readonly length: Ticks;
-}
 
 /** Undefined silently where not enough is said, and with a trouble where what is said makes no room. */
 export function shapeOf(room: Room): { readonly shape?: Shape; readonly troubles: readonly Trouble[] } {
@@ -90,22 +75,6 @@ function wrongWay({ corners }: Outline, walls: readonly RoomWall[]): Trouble | u
         return { kind: 'no-room', why: 'crosses-itself', walls: [walls.at(-1)!.name, walls[0]!.name], at: placeOf(walls.at(-1)!) };
     }
     return twiceArea(corners) < 0n ? { kind: 'no-room', why: 'counterclockwise', walls: [], at: placeOf(walls[1]!) } : undefined;
-}
-
-/** The walls that a wall meets at its west or north end, and at the other; `outside`: the corner juts into the room. */
-export function endsOfWall(walls: readonly ShapedWall[], index: number): readonly { readonly wall: ShapedWall; readonly outside: boolean }[] {
-    const own = walls[index]!, before = walls.at(index - 1)!, after = walls[(index + 1) % walls.length]!;
-    const ends = [{ wall: before, outside: turnsLeft(before, own) }, { wall: after, outside: turnsLeft(own, after) }];
-    return isForward(own) ? ends : ends.reverse();
-}
-
-/** Whether it runs east, or straight south. */
-export function isForward({ from, to }: Pick<ShapedWall, 'from' | 'to'>): boolean {
-    return from.x < to.x || from.x === to.x && from.y < to.y;
-}
-
-function turnsLeft(before: ShapedWall, after: ShapedWall): boolean {
-    return (before.to.x - before.from.x) * (after.to.y - after.from.y) < (before.to.y - before.from.y) * (after.to.x - after.from.x);
 }
 
 /** Whether a tape that is so far off cannot be right. */

@@ -1,0 +1,35 @@
+import type { Spot } from '../job/outline.ts';
+import type { Source } from '../provenance/source.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+
+/** The room by its walls, clockwise: each runs to where the next one begins. */
+export interface Shape {
+    readonly walls: readonly ShapedWall[];
+    /** The box round the room, east-west and north-south. */
+    readonly width: Ticks; readonly length: Ticks;
+    /** All walls run along the compass. */
+    readonly square: boolean;
+}
+export interface ShapedWall {
+    readonly name: string;
+    /** The words of its length, or its name. */
+    readonly at: Source;
+    readonly from: Spot; readonly to: Spot;
+    readonly length: Ticks;
+}
+
+/** The walls that a wall meets at its west or north end, and at the other; `outside`: the corner juts into the room. */
+export function endsOfWall(walls: readonly ShapedWall[], index: number): readonly { readonly wall: ShapedWall; readonly outside: boolean }[] {
+    const own = walls[index]!, before = walls.at(index - 1)!, after = walls[(index + 1) % walls.length]!;
+    const ends = [{ wall: before, outside: turnsLeft(before, own) }, { wall: after, outside: turnsLeft(own, after) }];
+    return isForward(own) ? ends : ends.reverse();
+}
+
+/** Whether it runs east, or straight south. */
+export function isForward({ from, to }: Pick<ShapedWall, 'from' | 'to'>): boolean {
+    return from.x < to.x || from.x === to.x && from.y < to.y;
+}
+
+function turnsLeft(before: ShapedWall, after: ShapedWall): boolean {
+    return (before.to.x - before.from.x) * (after.to.y - after.from.y) < (before.to.y - before.from.y) * (after.to.x - after.from.x);
+}
