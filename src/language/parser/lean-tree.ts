@@ -1,4 +1,4 @@
-import { AstUtils, GrammarAST, isCompositeCstNode, LeafCstNodeImpl, type CompositeCstNode, type CstNode, type CstNodeBuilder } from 'langium';
+import { AstUtils, CompositeCstNodeImpl, GrammarAST, isCompositeCstNode, LeafCstNodeImpl, type CompositeCstNode, type CstNode, type CstNodeBuilder } from 'langium';
 import type { Range } from '../../provenance/source.ts';
 import type { Token } from '../lexer/token.ts';
 
@@ -7,11 +7,22 @@ import type { Token } from '../lexer/token.ts';
  * somebody asks; a chain of rules that call each other for one value (`12'` goes through four) is one node.
  */
 export function keepLean(builder: CstNodeBuilder): void {
+    const rootNode = (): LeanLeaf['root'] => (builder as unknown as { rootNode: LeanLeaf['root'] }).rootNode;
+    builder.buildCompositeNode = feature => {
+        const node = new LeanComposite() as unknown as Composite, { current } = builder;
+        node.grammarSource = feature;
+        node.root = rootNode();
+        node.container = current;
+        current.content.push(node);
+        (builder as unknown as { nodeStack: CompositeCstNode[] }).nodeStack.push(node);
+        return node;
+    };
     builder.buildLeafNode = (token, feature) => {
-        const leaf = new LeanLeaf(token, feature === undefined);
+        const leaf = new LeanLeaf(token, feature === undefined), { current } = builder;
         leaf.grammarSource = feature;
-        leaf.root = (builder as unknown as { rootNode: LeanLeaf['root'] }).rootNode;
-        builder.current.content.push(leaf);
+        leaf.root = rootNode();
+        leaf.container = current;
+        current.content.push(leaf);
         return leaf;
     };
     const construct = builder.construct;
@@ -19,11 +30,24 @@ export function keepLean(builder: CstNodeBuilder): void {
         const { current } = builder;
         construct.call(builder, item);
         if (!current.container || current.content.length === 0) return;
-        const content = contentOf(current);
-        if (content !== current.content) for (const node of content) Object.assign(node, { container: current });
-        Object.assign(current, { content: exactly(content) });
+        const content = exactly(contentOf(current));
+        for (const each of content as { container: CompositeCstNode }[]) each.container = current;
+        (current as Composite).content = content;
     };
 }
+
+type Composite = { -readonly [Key in keyof CompositeCstNodeImpl]: CompositeCstNodeImpl[Key] };
+
+/**
+ * A node that holds others in a plain list. Langium's looks at all that is put in, to say where it lies, and is no plain list to the
+ * machine either: putting nodes into it took as long as all else of parsing.
+ */
+class LeanComposite {
+    content: CstNode[] = [];
+    grammarSource: CstNode['grammarSource'] = undefined;
+    container: CompositeCstNode | undefined = undefined;
+}
+Object.setPrototypeOf(LeanComposite.prototype, CompositeCstNodeImpl.prototype);
 
 const NOWHERE: Range = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
 

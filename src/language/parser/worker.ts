@@ -81,14 +81,15 @@ function addComments(builder: CstNodeBuilder, tokens: readonly Token[]): void {
     current.content.length = 0;
     for (let node = current; node.container; node = node.container) {
         const at = node.container.content.lastIndexOf(node);
-        if (at > 0) return insert(node.container.content, at, comments);
+        if (at > 0) return insert(node.container, at, comments);
     }
-    insert(rootNode.content, 0, comments);
+    insert(rootNode, 0, comments);
 }
 
 /** A few at a time: a call takes no more arguments than the stack has room for. */
-function insert(nodes: CstNode[], at: number, more: readonly CstNode[]): void {
-    for (let done = 0; done < more.length; done += 1000) nodes.splice(at + done, 0, ...more.slice(done, done + 1000));
+function insert(into: CompositeCstNode, at: number, more: readonly CstNode[]): void {
+    for (const each of more) (each as { container: CompositeCstNode }).container = into;
+    for (let done = 0; done < more.length; done += 1000) into.content.splice(at + done, 0, ...more.slice(done, done + 1000));
 }
 
 /** The part of the parser under Langium that decides how to go on after an error. */
