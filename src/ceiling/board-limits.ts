@@ -79,7 +79,7 @@ function longParts(ceiling: Ceiling): LongPart[] {
     const own = new Map<string, Strip[]>();
     for (const piece of pieces) own.set(piece.of, [...own.get(piece.of) ?? [], piece]);
     const inOrder = (of: string): Strip[] => (own.get(of) ?? []).sort((a, b) => a.nth - b.nth || ORDER.indexOf(a.part) - ORDER.indexOf(b.part));
-    const trim = ceiling.room.grid?.beams?.value.trim;
+    const trim = ceiling.beams?.profile.trim;
     return [
         ...ceiling.lines.flatMap(line => inOrder(line.name).flatMap(strip => partOfBeam(strip, line.section, line.name,
             line.through && (strip.part === 'bottom' || strip.part === 'blocking') ? `line ${line.name}` : `line ${line.name}, bay ${strip.nth}`, given => line.splices[0]?.said ?? given?.at ?? line.at))),

@@ -18,6 +18,7 @@ import { profileTroubles } from './profile-troubles.ts';
 import { residueOf } from './residue.ts';
 import { shapeOf } from './room-shape.ts';
 import { endsOfWall, isForward, type Shape, type ShapedWall } from './shape.ts';
+import { withTrimOfRoom } from './section.ts';
 import { divide } from './spacing.ts';
 import { spliceOnCrossings } from './splices.ts';
 import { depthTroubles, oncePerPlace, trimTroubles } from './troubles.ts';
@@ -132,7 +133,7 @@ function acrossAt({ spot, heading }: Placed, { start }: Chord, runs: Direction):
 function assembled(parts: Parts, { run: over, all: upright }: Divided, { run: under, all: level }: Divided): Ceiling | undefined {
     const { room, grid, shape, sections, edging, troubles } = parts;
     const faults = [...depthTroubles([...upright, ...level], sections, grid), ...cornerTroubles(upright, level)];
-    troubles.push(...faults, ...trimTroubles([...upright, ...level], grid));
+    troubles.push(...faults, ...room.trim ? [] : trimTroubles([...upright, ...level], grid));
     if (faults.length > 0 || tooManySpacers({ across: over, down: under }, [...upright, ...level], troubles)) return undefined;
 
     const ns = withRunning(upright, level, parts), ew = withRunning(level, upright, parts), lines = [...ns, ...ew];
@@ -148,9 +149,10 @@ function assembled(parts: Parts, { run: over, all: upright }: Divided, { run: un
     const { walls, width, length } = shape, square = shape.square && ![grid.layNorthSouth, grid.layEastWest].some(laying => laying && laying.how !== 'by-wall');
     const box = { west: across.start, east: across.end, north: down.start, south: down.end };
     const crossings = crossingsOf(ns, ew, grid.through!.value);
+    const beams = sections.grid();
     let coffers: readonly Coffer[] | undefined;
     const ceiling: Ceiling = {
-        room, walls, square, width, length, around, band, inside: box, across, down, beams: sections.grid(), lines, crossings,
+        room, walls, square, width, length, around, band, inside: box, across, down, beams: beams && withTrimOfRoom(beams, room), lines, crossings,
         get coffers() { return coffers ??= arrangedOf(ceiling).exact.coffers.map(coffer => cofferOf(coffer, across, down)); },
     };
     const unbuilt = arrangementTroubles(arrangedOf(ceiling).exact, ceiling);

@@ -44,8 +44,10 @@ function asItComesToStand({ start, lines, residue: { cutCoffers, rest } }: Run):
 function planOf({ walls, around, across, down, lines, beams, room }: LaidOut, stand: (run: Run) => Stand): Plan {
     const stands = { 'north-south': stand(across), 'east-west': stand(down) };
     const moved = (line: Line): number => stands[line.runs].moved[(line.runs === 'north-south' ? across : down).lines.findIndex(({ low }) => low === line.low)] ?? 0;
-    const trim = beams?.profile.trim, trims: Trim[] = trim?.corners.value === 'mitered' && beams?.trimThickness && beams.trimHeight
-        ? [{ name: 'trim', thickness: beams.trimThickness.ticks, top: 0, foot: beams.trimHeight.ticks, corners: 'mitered' }] : [];
+    const trim = beams?.profile.trim, trims: Trim[] = trim && beams?.trimThickness && beams.trimHeight ? [{
+        name: 'trim', thickness: beams.trimThickness.ticks, top: 0, foot: beams.trimHeight.ticks, corners: trim.corners.value,
+        ...trim.spring && { spring: trim.spring.value },
+    }] : [];
     return {
         walls: walls.map(wall => wallOf(wall, around[wall.name] ?? null, spareAt(wall, across, stands['north-south'].spare, 'x') + spareAt(wall, down, stands['east-west'].spare, 'y'))),
         lines: lines.map(line => lineOf(line, moved(line), line.through ? 0 : reliefOf(line, room.job))),

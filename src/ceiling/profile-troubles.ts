@@ -1,23 +1,13 @@
-import type { Nails, Profile, Screws } from '../job/model.ts';
+import type { Nails, Screws } from '../job/model.ts';
 import type { Given } from '../provenance/source.ts';
 import type { Measure } from '../quantity/measure.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Section, Trouble } from './model.ts';
 import type { BoardPart } from './part-sizes.ts';
 
-/** What a section says that no ceiling can be laid out with: sizes that are nothing or less, and what is not computed. */
+/** What a section says that no ceiling can be laid out with: sizes that are nothing or less, a crown that stands upright or lies flat. */
 export function profileTroubles(section: Section): Trouble[] {
-    const { profile } = section;
-    return [...notComputed(profile), ...notPositive(section)];
-}
-
-function notComputed({ trim }: Profile): Trouble[] {
-    const troubles: Trouble[] = [];
-    const add = (what: string, instead: string, given: Given<unknown>): void => {
-        troubles.push({ kind: 'not-supported', what, instead, at: given.at });
-    };
-    if (trim?.corners.value === 'coped') add('ceiling trim with coped corners', 'ceiling trim with mitered corners', trim.corners);
-    return troubles;
+    return notPositive(section);
 }
 
 function notPositive({ profile, heldDown }: Section): Trouble[] {
@@ -49,6 +39,9 @@ function notPositive({ profile, heldDown }: Section): Trouble[] {
     size('the height of the cleats', cleats?.height);
     check('what the cleats are short at each end', cleats?.shortEachEnd.value, cleats?.shortEachEnd, 0);
     check('what the bottom is pressed by', bottom?.press?.value, bottom?.press, 0);
+    if (trim?.spring && !(trim.spring.value > 0 && trim.spring.value < 90)) {
+        troubles.push({ kind: 'not-supported', what: `a crown that leans ${trim.spring.value}° from the side`, instead: 'a spring of more than 0° and less than 90°', at: trim.spring.at });
+    }
     spaced('screws of the blocking', blocking?.screws);
     spaced('nails of the sides', sides?.nails);
     spaced('nails of the cleats', cleats?.nails);

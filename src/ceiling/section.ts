@@ -1,5 +1,6 @@
-import type { Bottom, Profile } from '../job/model.ts';
+import type { Bottom, Profile, Room, Trim } from '../job/model.ts';
 import type { Given } from '../provenance/source.ts';
+import { term } from '../provenance/why.ts';
 import type { Measure } from '../quantity/measure.ts';
 import { exactly } from '../quantity/tolerance.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -46,12 +47,31 @@ export function sectionOf(profile: Profile, heldDown: Given<Measure> | undefined
         profile, heldDown,
         blockingWidth, bottomWidth, sideHeight, spacerWidth: widthOf(spacers, 'spacer'),
         blockingThickness, bottomThickness, sideThickness, spacerThickness: thicknessOf(spacers, 'spacer'),
-        trimThickness: thicknessOf(trim, 'trim'), trimHeight: widthOf(trim, 'trim'),
+        ...trimSizes(trim),
         cleatThickness: fromGiven('cleat', cleats?.thickness), cleatHeight,
         innerWidth, channelWidth, outerWidth, depth, bottomTop, cleatTop,
         spacerRoom: summed([cleats ? cleatTop : bottomTop, 1], [blockingThickness, -1]),
         fit: summed([channelWidth, 1], [bottomWidth, -1]),
     };
+}
+
+/**
+ * What a trim reaches out along the ceiling and down the side. Flat: thickness and width. A crown leans by its spring: width x sin(spring) out, and
+ * width x cos(spring) down, unless its maker says otherwise.
+ */
+export function trimSizes(trim: Trim | undefined): Pick<Section, 'trimThickness' | 'trimHeight'> {
+    const width = widthOf(trim, 'trim');
+    if (!trim?.spring) return { trimThickness: thicknessOf(trim, 'trim'), trimHeight: width };
+    const lean = trim.spring.value * Math.PI / 180;
+    const share = (of: number): Derived | undefined => width && { ...width, ticks: Math.round(width.ticks * of), why: { terms: [term('trim', 1, Math.round(width.ticks * of), trim.spring!.at)] } };
+    return {
+        trimThickness: fromGiven('projection of the crown', trim.projects) ?? share(Math.sin(lean)), trimHeight: fromGiven('drop of the crown', trim.drops) ?? share(Math.cos(lean)),
+    };
+}
+
+/** The section with the trim that its room has in place of its own. */
+export function withTrimOfRoom<Some extends Section>(section: Some, { trim }: Pick<Room, 'trim'>): Some {
+    return trim ? { ...section, ...trimSizes(trim), profile: { ...section.profile, trim } } : section;
 }
 
 /** What each side's rabbet is wide, of a bottom that is let into them; undefined where there is none for it. */

@@ -21,7 +21,8 @@ export function depthTroubles(lines: readonly Line[], sections: LineSections, gr
 export function trimTroubles(lines: readonly Line[], grid: Grid): Trouble[] {
     const usual = grid.beams?.value.trim;
     const like = (a: Trim, b: Trim): boolean =>
-        a.stock?.value.key === b.stock?.value.key && a.rip?.value.ticks === b.rip?.value.ticks && a.corners.value === b.corners.value;
+        a.stock?.value.key === b.stock?.value.key && a.rip?.value.ticks === b.rip?.value.ticks && a.corners.value === b.corners.value
+            && a.spring?.value === b.spring?.value && a.projects?.value.ticks === b.projects?.value.ticks;
     return lines.flatMap(({ name, section: { profile: { trim } } }): Trouble[] => {
         if (!trim?.stock || !usual?.stock || like(trim, usual)) return [];
         return [{ kind: 'not-supported', what: `a ceiling trim along line ${name} other than the grid's`, instead: `the same trim round every coffer`, at: trim.at }];

@@ -24,4 +24,6 @@ export interface Spot {
     readonly form: Omit<Form, 'along' | 'off'> & { readonly along: number; readonly off?: Form['off'] };
     readonly press?: Ticks;
     readonly give?: number;
+    /** What coping takes off its length, both ends together. */
+    readonly coped?: Ticks;
 }

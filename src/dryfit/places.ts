@@ -3,7 +3,7 @@ import type { Ceiling, Line } from '../ceiling/model.ts';
 import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { idOf } from '../takeoff/ids.ts';
-import { marksOf, pairsOf, placeAlong, type Lie, type Pair, type Pairs } from '../takeoff/lie.ts';
+import { marksOf, onceCoped, pairsOf, placeAlong, type Lie, type Pair, type Pairs } from '../takeoff/lie.ts';
 import type { TakeOff } from '../takeoff/model.ts';
 import { formAt } from './boards.ts';
 import type { Place, Spot } from './place.ts';
@@ -29,15 +29,19 @@ export function planOf(ceiling: Ceiling, takeOff: TakeOff): Plan {
 function spotOf(pair: Pair, pairs: Pairs, ceiling: Ceiling, step: Ticks): Spot[] {
     const { strip } = pair.exact, board = formAt(strip, ceiling);
     if (!board) return [];
-    const { across, high, rabbet, down, press = 0 } = board, seat = seatOf(pair.through && !board.centered ? pair.exact : pair.cut, board.centered, down);
-    const shared = { part: board.part, named: pair.named, press }, form = { across, high, off: offOf(pair.cut), ...rabbet && { rabbet } };
-    if (!pair.through) return [{ ...shared, seat, form: { ...form, along: pair.cut.back } }];
+    const { across, high, rabbet, down, press = 0 } = board, lie = pair.through && !board.centered ? pair.exact : pair.cut;
+    const stands = { corners: onceCoped(pair.cut), way: pair.cut.way }, seat = seatOf(strip.part === 'trim' ? stands : lie, board.centered, down);
+    const shared = { part: board.part, named: pair.named, press }, form = { across, high, off: offOf(stands), ...rabbet && { rabbet } };
+    if (!pair.through) {
+        const coped = pair.cut.back - (placeAlong(stands.way, stands.corners[1]) - placeAlong(stands.way, stands.corners[0]));
+        return [{ ...shared, seat, form: { ...form, along: pair.cut.back }, ...coped > 1 && { coped: Math.round(coped) } }];
+    }
     const mark = marksOf(pairs.of(strip.part, strip.of), step), [from, to] = [mark(pair.exact.from), mark(pair.exact.to)];
     return [{ ...shared, seat: movedAlong(seat, (from + to) / 2 - placeAlong(seat.way, seat.at)), form: { ...form, along: to - from } }];
 }
 
 /** What the ends take off the face. */
-function offOf({ corners: [back, backEnd, faceEnd, face], way }: Lie): readonly [Ticks, Ticks] {
+function offOf({ corners: [back, backEnd, faceEnd, face], way }: Pick<Lie, 'corners' | 'way'>): readonly [Ticks, Ticks] {
     return [Math.round(placeAlong(way, face) - placeAlong(way, back)), Math.round(placeAlong(way, backEnd) - placeAlong(way, faceEnd))];
 }
 
@@ -77,14 +81,14 @@ function middleOf({ name, runs }: Line, pairs: Pairs): number {
 }
 
 /** Cut lengths are whole steps of the tape, never more than the place; what that leaves open is planned. A spacer's length stands upright. */
-function placed({ part, named, seat, form, press = 0, give = 0 }: Spot, room: string, step: Ticks): Place[] {
+function placed({ part, named, seat, form, press = 0, give = 0, coped = 0 }: Spot, room: string, step: Ticks): Place[] {
     const upright = part === 'spacer';
     const length = (upright ? form.high : form.along) + press;
     if (!(length > 0)) return [];
     const cut = roundDown(length, step);
     return [{
         id: idOf(room, part, named), part, seat, give: Math.max(0, give),
-        form: { ...form, off: form.off ?? [0, 0], along: upright ? form.along : cut, high: upright ? cut : form.high },
+        form: { ...form, off: form.off ?? [0, 0], along: upright ? form.along : cut - coped, high: upright ? cut : form.high },
         rounded: upright ? 0 : (cut - length) / 2, pressed: press / 2,
     }];
 }

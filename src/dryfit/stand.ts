@@ -66,13 +66,15 @@ function slice({ along, across, off: [first, last] }: Form, { at: { x, y }, way,
  * is hooked on the long points, so the back is the length it is cut to, and the face is what the saw's angles leave.
  */
 export function formOf(piece: Piece, seat: Seat): Form {
-    const { part, cutBack, width, thickness } = piece;
+    const { part, cutBack, width, thickness, stands } = piece;
     const lies = part === 'blocking' || part === 'bottom';
     if (part === 'spacer') return { along: thickness, across: width, high: cutBack, off: [0, 0] };
-    const [across, high] = lies ? [width, thickness] : [thickness, width];
+    const [across, high] = stands ? [stands.out, stands.down] : lies ? [width, thickness] : [thickness, width];
     const rabbet = rabbetOf(piece);
-    const off = endsAsHung(piece, seat).map(end => Math.round(leanOf(end, piece))) as [Ticks, Ticks];
-    return { along: cutBack, across, high, off, ...rabbet && { rabbet } };
+    const ends = endsAsHung(piece, seat), off = ends.map(end => end.cut === 'coped' ? 0 : Math.round(leanOf(end, piece))) as [Ticks, Ticks];
+    // coped, it ends at the face of what it is coped to: its profile is not drawn
+    const coped = ends.reduce((sum, end) => sum + (end.cut === 'coped' ? Math.round(leanOf(end, piece)) : 0), 0);
+    return { along: cutBack - coped, across, high, off, ...rabbet && { rabbet } };
 }
 
 export function rabbetOf({ work }: Piece): Form['rabbet'] {

@@ -193,6 +193,9 @@ export interface Bottom extends PartBase {
 export interface Biscuits { readonly count: number; readonly size: string /* "#20" */ }
 export interface Trim extends PartBase {
     readonly corners: Given<'mitered' | 'coped'>;
+    /** Of a crown: degrees between its back and the side, and what it reaches along the ceiling and down the side, where that is said. */
+    readonly spring?: Given<number>;
+    readonly projects?: Given<Measure>; readonly drops?: Given<Measure>;
     readonly nails?: Given<Nails>;
 }
 
@@ -210,6 +213,8 @@ export interface Room {
     readonly height?: Given<Ticks>;
     readonly covering?: { readonly kind: Given<string>; readonly thickness?: Given<Ticks> };
     readonly grid?: Grid;
+    /** Trim that takes the place of the profile's. */
+    readonly trim?: Trim;
     readonly lines: readonly LineSpec[];
     readonly fixtures: readonly Fixture[];
     readonly measuredBoards: readonly MeasuredBoard[];

@@ -18,13 +18,14 @@ room hall`), '\n  grid {', '\n  line A { beams thin-box }\n\n  grid {');
 
 export const thicknessMismatchAtMiter = defineRule({
     name: 'thickness-mismatch-at-miter',
-    severity: 'error',
+    severity: 'hint',
     title: 'Sides of two thicknesses meet in a miter',
     explanation: `
 Two boards cut at 45 degrees close only where they are equally thick. With thicknesses t1 and t2 the miter runs from corner
 to corner of a rectangle, so the saw stands at atan(t2 / t1) for the first board and at atan(t1 / t2) for the second.
 
-3/4" meets 11/16": atan(11/16 / 3/4) = 42.5 degrees on the 3/4" board and 47.5 on the other. Or plane both to one thickness.
+3/4" meets 11/16": atan(11/16 / 3/4) = 42.5 degrees on the 3/4" board and 47.5 on the other. The cut list and the order at the
+saw have these angles. Where the thinner boards are not meant, plane both to one thickness.
 Up to 1/64" of difference is let pass: no open joint is wider than that.`,
     wrong,
     right: changed(wrong, '11/16"', '3/4"'),
@@ -41,8 +42,8 @@ Up to 1/64" of difference is let pass: no open joint is wider than that.`,
                 const sides = [[mine, `line ${line.name}`], [theirs, names]] as const;
                 report({
                     at, via,
-                    message: `45s will not close: the sides of line ${line.name} are ${size(a)} thick and those of ${names} ${size(b)}. `
-                        + `Cut ${degrees(b / a)} degrees on ${size(a)} and ${degrees(a / b)} on ${size(b)}, or plane them to one thickness.`,
+                    message: `Not 45s: the sides of line ${line.name} are ${size(a)} thick and those of ${names} ${size(b)}. `
+                        + `They are cut at ${degrees(b / a)} degrees on ${size(a)} and ${degrees(a / b)} on ${size(b)}, from square; or plane them to one thickness.`,
                     related: sides.flatMap(([section, whose]) => {
                         const stock = section.profile.sides?.stock;
                         return stock ? [{ at: stock.at, message: `the sides of ${whose} are ${size(section.sideThickness.ticks)} thick` }] : [];

@@ -1,5 +1,8 @@
+import type { Section } from '../ceiling/model.ts';
+import { withTrimOfRoom } from '../ceiling/section.ts';
+import type { JobSettings } from '../job/model.ts';
 import { inches } from '../quantity/rational.ts';
-import { defineRule } from './rule.ts';
+import { defineRule, type Report } from './rule.ts';
 import { changed } from './support/examples.ts';
 import { replacing, spelledLike } from './support/fixes.ts';
 import { heldDownOf, widthSaidBy, wordsOf } from './support/places.ts';
@@ -44,27 +47,33 @@ Take a higher trim, or hold the sides down less.`,
     right: changed(wrong, 'width      1/2"', 'width      3/4"'),
     basis: 'Lap of 3/8": common practice, no source.',
     check: {
-        section({ section, job }, report) {
-            const { profile, trimHeight } = section;
-            const heldDown = heldDownOf(section);
-            const trim = widthSaidBy(profile.trim);
-            if (!trimHeight || !heldDown || !trim) return;
-            const gap = heldDown.given.value.ticks;
-            const lap = trimHeight.ticks - gap;
-            if (lap >= LAP) return;
-            const size = sizesOf(job);
-            const rip = profile.trim?.rip;
-            const widest = profile.trim?.stock?.value.width?.value.ticks ?? 0;
-            const laps = lap > 0 ? `laps the side only ${size(lap)}` : lap < 0 ? `does not reach the side by ${size(-lap)}` : 'only just reaches the side';
-            const trimWords = `the trim is ${size(trimHeight.ticks)} high`;
-            const gapWords = `the sides are held down ${size(gap)}`;
-            report({
-                ...wordsOf(heldDown.ofLine ? heldDown.given : trim),
-                message: `The trim ${laps}: ${trimWords} and ${gapWords}. ${size(LAP)} of lap is wanted to cover and to nail: take trim of ${size(gap + LAP)} or more`
-                    + `${trimHeight.ticks > LAP ? `, or hold the sides down ${size(trimHeight.ticks - LAP)} at most` : ''}.`,
-                fixes: rip && !heldDown.ofLine && gap + LAP <= widest ? replacing(rip, spelledLike(rip.value, gap + LAP, job), `Rip the trim to ${size(gap + LAP)}`) : [],
-                related: heldDown.ofLine ? [{ at: trim.at, message: trimWords }] : heldDown.given.said ? [{ at: heldDown.given.at, message: gapWords }] : [],
-            });
+        section({ section, job }, report) { lookAt(section, job, report); },
+        // trim of one room goes round every line of it
+        room({ layout: { room, ceiling }, job }, report) {
+            if (room.trim) for (const section of new Set(ceiling?.lines.map(line => line.section))) lookAt(withTrimOfRoom(section, room), job, report);
         },
     },
 });
+
+function lookAt(section: Section, job: JobSettings, report: Report): void {
+    const { profile, trimHeight } = section;
+    const heldDown = heldDownOf(section);
+    const trim = widthSaidBy(profile.trim);
+    if (!trimHeight || !heldDown || !trim) return;
+    const gap = heldDown.given.value.ticks;
+    const lap = trimHeight.ticks - gap;
+    if (lap >= LAP) return;
+    const size = sizesOf(job);
+    const rip = profile.trim?.rip;
+    const widest = profile.trim?.stock?.value.width?.value.ticks ?? 0;
+    const laps = lap > 0 ? `laps the side only ${size(lap)}` : lap < 0 ? `does not reach the side by ${size(-lap)}` : 'only just reaches the side';
+    const trimWords = `the trim is ${size(trimHeight.ticks)} high`;
+    const gapWords = `the sides are held down ${size(gap)}`;
+    report({
+        ...wordsOf(heldDown.ofLine ? heldDown.given : trim),
+        message: `The trim ${laps}: ${trimWords} and ${gapWords}. ${size(LAP)} of lap is wanted to cover and to nail: take trim of ${size(gap + LAP)} or more`
+            + `${trimHeight.ticks > LAP ? `, or hold the sides down ${size(trimHeight.ticks - LAP)} at most` : ''}.`,
+        fixes: rip && !heldDown.ofLine && gap + LAP <= widest ? replacing(rip, spelledLike(rip.value, gap + LAP, job), `Rip the trim to ${size(gap + LAP)}`) : [],
+        related: heldDown.ofLine ? [{ at: trim.at, message: trimWords }] : heldDown.given.said ? [{ at: heldDown.given.at, message: gapWords }] : [],
+    });
+}

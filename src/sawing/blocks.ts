@@ -1,7 +1,7 @@
 import { inches } from '../quantity/rational.ts';
 import type { Stock } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import type { Piece } from '../takeoff/model.ts';
+import type { FlatCut, Piece } from '../takeoff/model.ts';
 import { degreesOf, isSlanted, roundedDegrees } from '../takeoff/ends.ts';
 import type { Block, LaidBoard } from './model.ts';
 import { grouped } from '../plain/groups.ts';
@@ -23,8 +23,8 @@ export function blocksOf(boards: readonly LaidBoard[], kerf: Ticks): Block[] {
         ({ kind, stock, count, length, for: use, out: Array.from({ length: count }, () => takeFrom.shortest(stock, length, width)).flatMap(board => board ?? []) });
     return [
         ...each(gaugingBottoms(pieces), p => [p.stock.key]).map(([p]) => block('cleat gauge', p!.stock, 2, GAUGE_LENGTH, 'cleats, held between them and the lower edge of the side', GAUGE_WIDTH)),
-        ...each(pieces.flatMap(p => p.ends.filter(isSlanted).map(end => ({ stock: p.stock, width: p.width, degrees: roundedDegrees(degreesOf(end)) }))), m => [m.degrees])
-            .map(([m]) => block('miter test', m!.stock, 2, TEST_LENGTH, `${degreesText(m!.degrees)} pair`, m!.width)),
+        ...each(pieces.flatMap(p => p.ends.filter(isSlanted).map(end => ({ stock: p.stock, width: p.width, degrees: roundedDegrees(degreesOf(end)), flat: end.flat }))), m => [m.degrees, m.flat])
+            .map(([m]) => block('miter test', m!.stock, 2, TEST_LENGTH, `${settingText(m!)} pair`, m!.width)),
         ...each(pieces.flatMap(p => p.work.flatMap(w => (w.kind === 'rabbet' ? [{ stock: p.stock, width: p.width, rabbet: w }] : []))), r => [r.rabbet.width, r.rabbet.height, r.rabbet.edge, r.rabbet.face])
             .map(([r]) => block('rabbet test', r!.stock, 1, TEST_LENGTH, 'rabbet', r!.width)),
         ...each(pieces.flatMap(p => p.work.flatMap(w => (w.kind === 'slots' ? [{ stock: p.stock, width: p.width, size: w.size }] : []))), s => [s.size])
@@ -33,6 +33,11 @@ export function blocksOf(boards: readonly LaidBoard[], kerf: Ticks): Block[] {
 }
 
 /** 45°; two figures after the point where the boards are not equally thick. */
+/** `45°`, or of a crown `miter 31.62°, bevel 33.86°`: what a saw is set to. */
+export function settingText({ degrees, flat }: { readonly degrees: number; readonly flat?: FlatCut }): string {
+    return flat ? `miter ${degreesText(flat.miter)}, bevel ${degreesText(flat.bevel)}` : degreesText(degrees);
+}
+
 export function degreesText(degrees: number): string {
     return `${Math.round(degrees * 100) / 100}°`;
 }

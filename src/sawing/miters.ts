@@ -1,9 +1,10 @@
-import type { EndCut, Piece } from '../takeoff/model.ts';
+import { grouped } from '../plain/groups.ts';
+import type { EndCut, FlatCut, Piece } from '../takeoff/model.ts';
 import { comparePieces } from '../takeoff/piece-order.ts';
 import { degreesOf, endsFromTheLeft, isSlanted, liesFlat, roundedDegrees } from '../takeoff/ends.ts';
 import { handAtSaw } from './lie.ts';
 import { longPoints } from '../takeoff/long-points.ts';
-import type { MiterCut, MiterStep } from './model.ts';
+import type { CopeStep, MiterCut, MiterStep } from './model.ts';
 
 /**
  * The angles of the saw, the steepest first, each once. At an angle first the ends that have another miter still to come:
@@ -11,9 +12,24 @@ import type { MiterCut, MiterStep } from './model.ts';
  * rights, then the second ends of those mitered at both. Every mitered end is cut once.
  */
 export function mitersOf(pieces: readonly Piece[]): Omit<MiterStep, 'number'>[] {
-    const angles = [...new Set(pieces.flatMap(p => p.ends.filter(isSlanted).map(angleOf)))].sort((a, b) => b - a);
     const ends = [...pieces].sort(comparePieces).flatMap(endsToCut);
-    return angles.map(degrees => ({ do: 'miter', degrees, cuts: gather(ends.filter(end => end.degrees === degrees)) }));
+    return [...grouped(ends, settingOf).values()].sort(([a], [b]) => b!.degrees - a!.degrees || Number(a!.flat !== undefined) - Number(b!.flat !== undefined))
+        .map(own => ({ do: 'miter', degrees: own[0]!.degrees, ...own[0]!.flat && { flat: own[0]!.flat }, cuts: gather(own) }));
+}
+
+/** A crown is cut flat at a miter and a bevel of its own; all else of one angle is cut at one setting. */
+function settingOf({ degrees, flat }: EndToCut): string {
+    return JSON.stringify([degrees, flat && [roundedDegrees(flat.miter), roundedDegrees(flat.bevel)]]);
+}
+
+/** Ends to be coped, once they are cut at their angle. */
+export function copesOf(pieces: readonly Piece[]): Omit<CopeStep, 'number'>[] {
+    const coped = [...pieces].sort(comparePieces).filter(piece => piece.ends.some(isCoped));
+    return coped.length === 0 ? [] : [{ do: 'cope', ends: coped.reduce((sum, { ends }) => sum + ends.filter(isCoped).length, 0), pieces: coped }];
+}
+
+function isCoped({ cut }: EndCut): boolean {
+    return cut === 'coped';
 }
 
 /** Angles that differ by less than a saw is set to are one. */
@@ -21,14 +37,14 @@ function angleOf(end: EndCut): number {
     return roundedDegrees(degreesOf(end));
 }
 
-interface EndToCut { readonly piece: Piece; readonly degrees: number; readonly end: 'left' | 'right'; readonly long: MiterCut['long']; readonly isLast: boolean }
+interface EndToCut { readonly piece: Piece; readonly degrees: number; readonly end: 'left' | 'right'; readonly long: MiterCut['long']; readonly flat?: FlatCut; readonly isLast: boolean }
 
 /** The piece's mitered ends in the order they are cut: the steeper first, of two alike the left one. */
 function endsToCut(piece: Piece): EndToCut[] {
-    const ends = endsFromTheLeft(piece).flatMap((end, i) => (isSlanted(end) ? [{ degrees: angleOf(end), end: i === 0 ? 'left' as const : 'right' as const, long: longAt(end) }] : []))
+    const ends = endsFromTheLeft(piece).flatMap((end, i) => (isSlanted(end) ? [{ degrees: angleOf(end), end: i === 0 ? 'left' as const : 'right' as const, long: longAt(end), ...end.flat && { flat: end.flat } }] : []))
         .sort((a, b) => b.degrees - a.degrees);
     // What fits either way round is laid the one way, so that it shares its setting.
-    if (handAtSaw(piece) === 'either') return ends.map(({ degrees, long }) => ({ piece, degrees, end: 'right', long, isLast: true }));
+    if (handAtSaw(piece) === 'either') return ends.map(end => ({ ...end, piece, end: 'right', isLast: true }));
     return ends.map((end, i) => ({ piece, ...end, isLast: i === ends.length - 1 }));
 }
 

@@ -1,7 +1,7 @@
 import type { JobSettings, Rabbet, Stock } from '../job/model.ts';
 import type { BoardFrom } from '../cutting/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import type { EndCut, Piece } from '../takeoff/model.ts';
+import type { EndCut, FlatCut, Piece } from '../takeoff/model.ts';
 
 /** Everything that is done at the saw, in its order, and every board as it lies there. Lengths in ticks. */
 export interface SawOrder {
@@ -56,7 +56,7 @@ export interface LaidPiece {
 
 export interface BoardRef { readonly board: LaidBoard; readonly strips: readonly number[] }
 
-export type Step = RipStep | CrosscutStep | BlockStep | RabbetStep | EaseStep | MiterStep | SlotStep | PocketStep;
+export type Step = RipStep | CrosscutStep | BlockStep | RabbetStep | EaseStep | MiterStep | CopeStep | SlotStep | PocketStep;
 interface Numbered { readonly number: number }
 
 /** One setting of the rip fence. */
@@ -115,7 +115,13 @@ export interface RabbetStep extends Machining {
 export interface EaseStep extends Machining { readonly do: 'ease'; readonly by: Ticks }
 
 /** One angle of the saw, from square: first the ends that need no stop, then a stop for every length, the long ones first. */
-export interface MiterStep extends Numbered { readonly do: 'miter'; readonly degrees: number; readonly cuts: readonly MiterCut[] }
+export interface MiterStep extends Numbered {
+    readonly do: 'miter';
+    readonly degrees: number;
+    /** Of a crown, lying flat: what the saw is turned and tilted to for that corner. */
+    readonly flat?: FlatCut;
+    readonly cuts: readonly MiterCut[];
+}
 export interface MiterCut {
     /** Long point to long point or to the square end. Undefined: to the corner of the blank, the other end follows. */
     readonly stop?: Ticks;
@@ -129,6 +135,8 @@ export interface MiterCut {
     readonly hand: 'left' | 'right' | 'both ends' | 'either';
     readonly pieces: readonly Piece[];
 }
+/** Ends that are cut at their angle and then sawn back along the line of their profile, so that they fit over the face of the piece they meet. */
+export interface CopeStep extends Numbered { readonly do: 'cope'; readonly ends: number; readonly pieces: readonly Piece[] }
 export interface SlotStep extends Numbered {
     readonly do: 'slots'; readonly size: string;
     /** Slots in all: a biscuit sits in two. */

@@ -5,7 +5,7 @@ import { cautionsOf } from './cautions.ts';
 import { crosscutsOf } from './crosscuts.ts';
 import { layBoards } from './lay-boards.ts';
 import { edgesOf, pocketsOf, slotStepsOf } from './machining.ts';
-import { mitersOf } from './miters.ts';
+import { copesOf, mitersOf } from './miters.ts';
 import type { BlockStep, SawOrder, Step } from './model.ts';
 import { ripsOfBoards, ripsOfPieces } from './rips.ts';
 import { setUpsOf } from './set-ups.ts';
@@ -24,7 +24,7 @@ export function sawOrder(plan: BoardPlan, job: JobSettings): SawOrder {
     const steps = [
         ...ripsOfBoards(open), ...crosscutsOf(open),
         ...blocks.length > 0 ? [{ do: 'blocks', blocks } satisfies Omit<BlockStep, 'number'>] : [],
-        ...ripsOfPieces(open), ...edgesOf(open, job), ...mitersOf(pieces), ...slotStepsOf(pieces), ...pocketsOf(pieces),
+        ...ripsOfPieces(open), ...edgesOf(open, job), ...mitersOf(pieces), ...copesOf(pieces), ...slotStepsOf(pieces), ...pocketsOf(pieces),
     ].map((step, i): Step => ({ ...step, number: i + 1 }));
     return { job, boards, steps, setUps: setUpsOf(steps, open), cautions: cautionsOf(steps) };
 }

@@ -1,5 +1,6 @@
+import { thicknessOf, widthOf } from '../ceiling/part-sizes.ts';
 import { SIDES, type Side } from '../job/model.ts';
-import { edgesOf } from './lie.ts';
+import { edgesOf, onceCoped } from './lie.ts';
 import type { Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import { cofferTerm, spliced } from './runs.ts';
@@ -20,21 +21,26 @@ export function bandOf(setting: Setting): Piece[] {
     });
 }
 
-/** Ceiling trim: round every coffer, mitered like a picture frame inside it, so the long points are the coffer. */
+/**
+ * Ceiling trim: round every coffer, mitered like a picture frame inside it, so the long points are the coffer; or in two directions square and as long
+ * as it, and coped in the other two.
+ */
 export function trimOf(setting: Setting): Piece[] {
     const { beams } = setting.ceiling, trim = beams?.profile.trim;
-    const thickness = beams?.trimThickness?.ticks, height = beams?.trimHeight?.ticks;
-    if (!thickness || !height || !trim) return [];
+    const out = beams?.trimThickness?.ticks, down = beams?.trimHeight?.ticks, isCrown = trim?.spring !== undefined;
+    if (!out || !down || !trim) return [];
+    const width = isCrown ? widthOf(trim, 'trim')?.ticks : down, thickness = isCrown ? thicknessOf(trim, 'trim')?.ticks : out;
+    if (!width || !thickness) return [];
     const order = (side: string | null): number => SIDES.indexOf(side as Side);
     const pairs = [...setting.pairs.of('trim', 'trim')].sort(({ exact: { strip: a } }, { exact: { strip: b } }) => a.coffers[0]! - b.coffers[0]! || order(a.on) - order(b.on));
     return pairs.flatMap(pair => {
-        const { exact, cut } = pair, { strip, back, face, corners, ends } = exact, coffer = strip.coffers[0]!, side = strip.on as Side;
+        const { exact, cut } = pair, { strip, back, face, ends } = exact, coffer = strip.coffers[0]!, side = strip.on as Side;
         if (face <= 0) return [];
         return pieceOf({
             part: 'trim', coffer, on: side, stock: trim.stock, ...edgesOf(pair), miterAt: strip.hand,
-            ends, width: height, thickness, fence: trim.ripWith?.value, where: `coffer ${coffer}, ${side} side`, source: trim.at,
+            ends, width, thickness, ...isCrown && { stands: { out, down } }, fence: trim.ripWith?.value, where: `coffer ${coffer}, ${side} side`, source: trim.at,
             why: [cofferTerm(setting, side === 'north' || side === 'south' ? 'east-west' : 'north-south', Math.round(back), Math.round(cut.back))],
-            corners, meets: exact.meets, heights: [0, height],
+            corners: onceCoped(exact), meets: exact.meets, heights: [0, down],
         }, setting);
     });
 }

@@ -12,9 +12,10 @@ export function isSlanted(end: EndCut): boolean {
 }
 
 /** From edge to edge, the way its ends lean: what lies in a beam is cut at an angle across its width, all else through its thickness. */
-export function acrossOf({ part, width, thickness }: Pick<Piece, 'part' | 'width' | 'thickness'>): Ticks {
-    return liesFlat({ part }) ? width : thickness;
+export function acrossOf({ part, width, thickness, stands }: Leaning): Ticks {
+    return liesFlat({ part }) ? width : stands?.out ?? thickness;
 }
+type Leaning = Pick<Piece, 'part' | 'width' | 'thickness' | 'stands'>;
 
 /** Bottoms and blocking lie, and are cut as they lie; what stands on edge is mitered through its thickness. */
 export function liesFlat({ part }: Pick<Piece, 'part'>): boolean {
@@ -22,7 +23,7 @@ export function liesFlat({ part }: Pick<Piece, 'part'>): boolean {
 }
 
 /** How far the face ends short of the back at this end; negative: beyond it. */
-export function leanOf(end: EndCut, piece: Pick<Piece, 'part' | 'width' | 'thickness'>): number {
+export function leanOf(end: EndCut, piece: Leaning): number {
     return acrossOf(piece) * Math.tan(degreesOf(end) * Math.PI / 180);
 }
 
@@ -49,7 +50,9 @@ function hasUpperGroove({ work }: Pick<Piece, 'work'>): boolean {
 export function endWords(end: EndCut): string {
     const off = degreesOf(end);
     if (off === 0) return end.cut === 'coped' ? 'coped' : 'square';
-    return `${end.cut === 'angled' ? 'angled' : 'miter'} ${roundedDegrees(off)}${off < 0 ? ', longer at the face' : ''}${end.cut === 'coped' ? ', then coped' : ''}`;
+    const flat = end.flat ? ` (flat: miter ${roundedDegrees(end.flat.miter)}, bevel ${roundedDegrees(end.flat.bevel)})` : '';
+    const how = `${off < 0 ? ', longer at the face' : ''}${end.cut === 'coped' ? ', then coped' : ''}`;
+    return `${end.cut === 'angled' ? 'angled' : 'miter'} ${roundedDegrees(off)}${flat}${how}`;
 }
 
 /** To a hundredth of a degree, without its sign: finer than a saw is set. */

@@ -63,14 +63,24 @@ function isWestOrNorth({ edges, way: { x, y } }: Strip): boolean {
 }
 
 /** Its angle is positive where the back is the longer. `back`: which way that lies from the face. */
-function endCut({ cut, angle: second }: Strip['ends'][number], firstIsBack: boolean, back: Vector): EndCut {
+function endCut({ cut, angle: second, saw: flat }: Strip['ends'][number], firstIsBack: boolean, back: Vector): EndCut {
     if (second === 0) return SQUARE_BY_CUT[cut] ??= { cut: cut === 'coped' ? cut : 'square', how: cut };
     const angle = firstIsBack ? 0 - second : second, longer = compassOf(angle > 0 ? back : reversed(back));
-    return { cut: cut === 'coped' ? cut : cut === 'miter' || cut === 'outside-miter' ? 'miter' : 'angled', degrees: angle, longer, how: cut };
+    return { cut: cut === 'coped' ? cut : cut === 'miter' || cut === 'outside-miter' ? 'miter' : 'angled', degrees: angle, longer, how: cut, ...flat && { flat } };
 }
 /** Most ends are square: one for each way of meeting serves them all. */
 const SQUARE_BY_CUT: Partial<Record<Cut, EndCut>> = {};
 export const SQUARE: EndCut = { cut: 'square' };
+
+/** The corners of a piece once it is coped: at such an end it stands off the corner by what the other reaches out, and ends square. */
+export function onceCoped({ corners: [back, backEnd, faceEnd, face], cuts, way }: Lie): Corners {
+    const [first, last] = cuts, length = Math.hypot(way.x, way.y);
+    const moved = (point: Point, to: Point): Point => {
+        const by = (placeAlong(way, to) - placeAlong(way, point)) / length;
+        return { x: point.x + way.x * by, y: point.y + way.y * by };
+    };
+    return [first === 'coped' ? moved(back, face) : back, last === 'coped' ? moved(backEnd, faceEnd) : backEnd, faceEnd, face];
+}
 
 /** Corners in whole ticks, as they are drawn. */
 export function inTicks(corners: Corners): Corners {

@@ -42,6 +42,8 @@ export interface Piece {
     readonly miterAt: 'left' | 'right' | null;
     /** Ripped width and thickness as it stands in the ceiling; `ripped` where it is narrower than its stock. */
     readonly width: Ticks; readonly thickness: Ticks; readonly ripped: boolean;
+    /** Of a crown, which leans: what it reaches out and down as it stands. */
+    readonly stands?: { readonly out: Ticks; readonly down: Ticks };
     /** Rip, rabbet, eased edges, slots …, in the order they are done. */
     readonly work: readonly Work[];
     /** The same in words. */
@@ -64,7 +66,10 @@ export interface EndCut {
     readonly longer?: Compass;
     /** How it meets what it ends at; not said of what meets nothing. */
     readonly how?: Cut;
+    /** Of a crown: what the saw is set to where it lies flat on its table. */
+    readonly flat?: FlatCut;
 }
+export interface FlatCut { readonly miter: number; readonly bevel: number }
 export type Corners = readonly [Point, Point, Point, Point];
 export interface Box { readonly west: Ticks; readonly east: Ticks; readonly north: Ticks; readonly south: Ticks; readonly top: Ticks; readonly foot: Ticks }
 

@@ -34,6 +34,7 @@ export interface Draft {
     readonly meets?: Piece['meets'];
     readonly hand?: Piece['hand']; readonly miterAt?: Piece['hand'];
     readonly width: Ticks; readonly thickness: Ticks;
+    readonly stands?: Piece['stands'];
     /** What is done to it besides ripping. */
     readonly work?: readonly (Work | false | undefined)[];
     /** The name of the fence setting it is ripped at. */
@@ -69,7 +70,7 @@ export function pieceOf(draft: Draft, { ceiling, step, size }: Setting): Piece[]
         line: draft.line ?? null, bay: draft.bay ?? null, coffer: draft.coffer ?? null, on: draft.on ?? draft.wall ?? null, stock,
         face, back, cutFace: roundDown(cutFace, step), cutBack: roundDown(cutBack, step), overall: Math.round(overall), cutOverall: roundDown(cutOverall, step),
         ends: draft.ends ?? BOTH_SQUARE, meets: draft.meets ?? MEETS_NOTHING, hand: draft.hand ?? null, miterAt: draft.miterAt ?? null,
-        width, thickness, ripped,
+        width, thickness, ripped, ...draft.stands && { stands: draft.stands },
         work, machining: work.map(each => workWords(each, size)),
         where, why: { terms: gathered(draft.why) }, source, corners, box: boxAround(corners, heights),
     }];

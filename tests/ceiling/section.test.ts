@@ -103,11 +103,6 @@ describe('what is not said, or not computed', () => {
         const { depth, spacerRoom, innerWidth } = sectionOf({ ...s.profile, notComputed: [b.at()] });
         expect([depth, spacerRoom, inch(innerWidth)]).toEqual([undefined, undefined, '5 1/2"']);
     });
-    test('coped trim is told, and the section stands', () => {
-        const s = sectionWith({ trim: { stock: board('strip'), corners: 'coped' } });
-        expect(isWhole(s)).toBe(true);
-        expect(profileTroubles(s)).toMatchObject([{ kind: 'not-supported', what: 'ceiling trim with coped corners' }]);
-    });
     test.each([
         ['the width of the bottom', { bottom: { stock: board('a'), rip: '0"' } }],
         ['the thickness of thin', { sides: { stock: board('thin', { thickness: 0 }) } }],

@@ -24,13 +24,10 @@ const inBox = (from: string, to: string): Readonly<Record<string, string>> => ({
 /** How each row of the table is said in a job. `lacks`: parts that are left out; 'all': the room is refused. */
 const SAID: Readonly<Record<string, { readonly files: Readonly<Record<string, string>>; readonly lacks?: readonly string[] | 'all' }>> = {
     'Room.survey': { files: inRoom('survey {\n    method laser\n  }') },
-    'Room.trim': { files: inRoom('trim { stock pine-1x8 }'), lacks: ['trim'] },
     'Measured.survey': { files: inRoom('measured { survey {\n    method laser\n  } }') },
-    'Measured.trim': { files: inRoom('measured { trim { stock pine-1x8 } }'), lacks: ['trim'] },
     'Ceiling.joists': { files: inRoom('ceiling { joists 2x8 every 16" running north-south }') },
     'Profile.back': { files: inBox('  sides  {', '  back { thickness 1/4" }\n  sides  {'), lacks: 'all' },
     'Profile.under': { files: inBox('  sides  {', '  under { stock strip-1x2 }\n  sides  {'), lacks: 'all' },
-    'Trim.corners coped': { files: inBox('bottom {', 'trim { stock strip-1x2; corners coped }\n  bottom {'), lacks: ['trim'] },
     'Grid.square-to': { files: inGrid('square-to north') },
     'Fixture.value casing': { files: inRoom('fixture door casing on east width 3\'') },
     'Fixture.value cabinet': { files: inRoom('fixture press cabinet on east width 3\''), lacks: 'all' },

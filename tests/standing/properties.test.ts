@@ -18,7 +18,8 @@ import { Rooms } from '../../src/server/panes/rooms.ts';
 import { createServerServices } from '../../src/server/services.ts';
 import { TestWorkspace } from '../support/workspace.ts';
 import { some } from '../support/full.ts';
-import { JOB, TRIALS, type Change } from './said.ts';
+import { JOB } from './said-job.ts';
+import { TRIALS, type Change } from './said.ts';
 
 /**
  * Every property of the built-in library has an effect, or is told to have none: its value is changed in a job that says it, and

@@ -1,4 +1,5 @@
 import { cleatFootOf, isWhole, seatOf } from '../../ceiling/section.ts';
+import { thicknessOf } from '../../ceiling/part-sizes.ts';
 import type { Section } from '../../ceiling/model.ts';
 import { isFiberboard } from '../../job/fiberboard.ts';
 import type { Bottom, Rabbet } from '../../job/model.ts';
@@ -14,7 +15,8 @@ export interface SectionShape {
     readonly bottom: { readonly place: Bottom['place']['value']; readonly width: Ticks; readonly thickness: Ticks; readonly top: Ticks; readonly ease: Ticks };
     readonly cleat: { readonly thickness: Ticks; readonly top: Ticks; readonly foot: Ticks } | null;
     readonly spacer: { readonly width: Ticks; readonly height: Ticks } | null;
-    readonly trim: { readonly thickness: Ticks; readonly height: Ticks } | null;
+    /** How far out and down; of a crown, which leans, with the thickness of its board. */
+    readonly trim: { readonly thickness: Ticks; readonly height: Ticks; readonly leans?: Ticks } | null;
     /** Parts of sheet material: it has no growth rings. */
     readonly sheet: ReadonlySet<'side' | 'cleat' | 'bottom' | 'trim'>;
 }
@@ -36,7 +38,7 @@ export function shapeOf(section: Section): SectionShape | null {
         cleat: cleatThickness && cleatHeight ? { thickness: cleatThickness.ticks, top: cleatFoot - cleatHeight.ticks, foot: cleatFoot } : null,
         spacer: spacerWidth && spacerHeight !== undefined ? { width: spacerWidth.ticks, height: spacerHeight } : null,
         sheet: new Set([...isFiberboard(profile.sides) ? ['side' as const] : [], ...isFiberboard(profile.cleats) ? ['cleat' as const] : [], ...isFiberboard(profile.bottom) ? ['bottom' as const] : [], ...isFiberboard(profile.trim) ? ['trim' as const] : []]),
-        trim: trimThickness && trimHeight ? { thickness: trimThickness.ticks, height: trimHeight.ticks } : null,
+        trim: trimThickness && trimHeight ? { thickness: trimThickness.ticks, height: trimHeight.ticks, ...profile.trim?.spring && { leans: thicknessOf(profile.trim, 'trim')?.ticks } } : null,
     };
     return sizesOf(shape).every(ticks => ticks > 0 && Number.isFinite(ticks)) ? shape : null;
 }

@@ -57,9 +57,18 @@ function cleat({ innerWidth, sheet }: SectionShape, { thickness, top, foot }: No
     return cutWood(sheet.has('cleat'), `cleat.${name}`, naming('cleat', `Cleat, ${name}`), corners, [corners], spot(view, side * (innerWidth / 2 - 2.6 * thickness), top - 1.4 * (foot - top)));
 }
 
-function trim({ outerWidth, sheet }: SectionShape, { thickness, height }: NonNullable<SectionShape['trim']>, view: SectionView, naming: Naming, side: -1 | 1, name: string): Group {
-    const corners = box(view, [outerWidth / 2, outerWidth / 2 + thickness], [0, height], side);
+function trim(
+    { outerWidth, sheet }: SectionShape, { thickness, height, leans }: NonNullable<SectionShape['trim']>, view: SectionView, naming: Naming, side: -1 | 1, name: string,
+): Group {
+    const corners = leans === undefined ? box(view, [outerWidth / 2, outerWidth / 2 + thickness], [0, height], side)
+        : crown({ out: thickness, down: height, thick: leans }).map(([x, y]) => spot(view, side * (outerWidth / 2 + x), y));
     return cutWood(sheet.has('trim'), `trim.${name}`, naming('trim', `Ceiling trim, ${name}`), corners, [corners], spot(view, side * (outerWidth / 2 + 3.4 * thickness), 1.5 * height));
+}
+
+/** A crown between the side and the ceiling: its face from edge to edge, its back cut off flat where it lies against them. */
+function crown({ out, down: drop, thick }: { readonly out: number; readonly down: number; readonly thick: number }): readonly Point[] {
+    const width = Math.hypot(out, drop);
+    return [[0, drop], [out, 0], [Math.max(0, out - thick * width / drop), 0], [0, Math.max(0, drop - thick * width / out)]];
 }
 
 function bottom({ bottom: { width, thickness, top, ease }, channel, sheet }: SectionShape, view: SectionView, naming: Naming): Group {

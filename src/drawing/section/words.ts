@@ -1,5 +1,5 @@
 import type { Section } from '../../ceiling/model.ts';
-import type { Nails, Stock } from '../../job/model.ts';
+import type { Nails, Profile, Stock } from '../../job/model.ts';
 import type { Given } from '../../provenance/source.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { sizeWithUnit } from '../figures.ts';
@@ -55,7 +55,7 @@ export function partNotes(section: Section, shape: SectionShape, context: Sectio
     if (trim) {
         beside.push({
             id: 'trim', name: 'Ceiling trim',
-            words: [`${by(trim.thickness, trim.height)}, ${profile.trim?.corners.value ?? 'mitered'}${stockWords(profile.trim?.stock)}`, ...nailWords(profile.trim?.nails, f), side.top > 0 ? `hides the ${f(side.top)} above the side` : 'against the ceiling'],
+            words: [`${trimWords(trim, profile, f)}, ${profile.trim?.corners.value ?? 'mitered'}${stockWords(profile.trim?.stock)}`, ...nailWords(profile.trim?.nails, f), side.top > 0 ? `hides the ${f(side.top)} above the side` : 'against the ceiling'],
             spots: [spot(view, outerWidth / 2 + trim.thickness * 0.55, trim.height * 0.62)],
         });
     }
@@ -91,6 +91,12 @@ export function partNotes(section: Section, shape: SectionShape, context: Sectio
         beside.push({ id: 'band', name: 'Band, beyond', words: [below === 0 ? 'flush with the beams' : `${f(Math.abs(below))} ${below > 0 ? 'lower' : 'higher'} than the beams`], spots: [[view.right - 10, down(view, context.bandEdge)]] });
     }
     return { inside, beside };
+}
+
+/** Flat, its thickness and height; of a crown how it leans, and what it reaches out and down. */
+function trimWords({ thickness, height, leans }: NonNullable<SectionShape['trim']>, { trim }: Profile, f: (ticks: Ticks) => string): string {
+    if (leans === undefined || !trim?.spring) return `${f(thickness)} × ${f(height)}`;
+    return `crown, spring ${trim.spring.value}°, ${f(thickness)} out and ${f(height)} down`;
 }
 
 function underSides({ bottom, outerWidth }: SectionShape, f: (ticks: Ticks) => string): string {

@@ -84,7 +84,9 @@ function biscuitsOf(part: Reading): Bottom['biscuits'] {
     });
 }
 
-function readTrim(part: Reading, home: ast.Profile): Trim | undefined {
+export function readTrim(part: Reading, home: ast.Item): Trim | undefined {
     const board = readBoard(part, home), corners = part.word<Trim['corners']['value']>('corners'), nails = part.fasteners('nails');
-    return board && corners && { ...board, corners, nails };
+    const spring = part.given(part.found('spring'), ({ known: { value } }) => value.is === 'quantity' ? value.exact.valueOf() : undefined);
+    const projects = part.measure('spring', undefined, 'projects'), drops = part.measure('spring', undefined, 'drops');
+    return board && corners && !part.lost('spring', spring) ? { ...board, corners, ...spring && { spring, projects, drops }, nails } : undefined;
 }

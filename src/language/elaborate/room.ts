@@ -18,6 +18,7 @@ import type { LineReading, Reader, Reading } from './reading.ts';
 import { raisedFor, type Uncounted } from './uncounted.ts';
 import type { Found } from './values.ts';
 import { keyOfDeclaration } from './stock.ts';
+import { readTrim } from './parts.ts';
 import { checkWalls, readDiagonals, readWalls } from './walls.ts';
 
 /** Knows besides which names of a file lead nowhere. */
@@ -42,11 +43,12 @@ export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job'
         warnUnusedOfFixture(thing, said, line, one => raise({ ...one, room: declaration.name ?? '' }));
         return [[thing, readFixture(thing, line, across, down)] as const];
     }));
+    const trim = room.inner('trim');
     const grid = readGrid(room, { fixtures, walls, own: perimetersOf(room, reader) }, declaration, raise);
     if (grid) checkWalls(declaration, walls, raise);
     return {
         name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title }, at: sourceOfProperty(declaration, 'name'), key, job, rates,
-        walls, ...ceilingOf(room), grid: grid ?? undefined,
+        walls, ...ceilingOf(room), grid: grid ?? undefined, ...trim && { trim: readTrim(trim, declaration) },
         lines: things.filter(thing => thing.kind === 'line').map(thing => lineOf(thing, room, reader)),
         fixtures: [...fixtures.values()],
         measuredBoards: [...measured?.block.fixtures ?? [], ...things].filter(thing => thing.kind === 'board').map(thing => boardOf(thing, room, reader)),

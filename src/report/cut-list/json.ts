@@ -75,8 +75,8 @@ function longAndShort({ face, back, cutFace, cutBack }: Piece, show: Show): Pick
 }
 
 function endJson(end: EndCut): EndJson {
-    const angle = degreesOf(end), { cut, longer, how } = end;
-    return { cut, ...angle !== 0 && { degrees: Math.abs(angle) }, angle, ...longer && { longer }, ...how && { how } };
+    const angle = degreesOf(end), { cut, longer, how, flat } = end;
+    return { cut, ...angle !== 0 && { degrees: Math.abs(angle) }, angle, ...longer && { longer }, ...how && { how }, ...flat && { flat } };
 }
 
 function consumablesJson({ room, consumables }: TakeOff): CutListJson['consumables'] {

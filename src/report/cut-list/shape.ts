@@ -1,5 +1,5 @@
 import type { Side } from '../../job/model.ts';
-import type { Compass, Cut, Joint, Part } from '../../takeoff/model.ts';
+import type { Compass, Cut, FlatCut, Joint, Part } from '../../takeoff/model.ts';
 import type { Count, LengthJson, Whole } from '../amounts-json.ts';
 import type { SourceJson } from '../place-json.ts';
 import type { StandingJson } from '../standing-json.ts';
@@ -87,6 +87,8 @@ export interface EndJson {
      * through; on to the far edge of what it ends at; at a splice. Not said of a spacer.
      */
     readonly how?: Cut;
+    /** Of a crown: what the saw is turned to (miter) and tilted (bevel) where it lies flat on its back, in degrees. */
+    readonly flat?: FlatCut;
 }
 
 interface OneJoint {

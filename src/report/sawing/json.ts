@@ -60,9 +60,10 @@ function stepJson(step: Step, order: SawOrder): HouseJson['steps'][number] {
         };
         case 'ease': return { ...head(step), by: length(step.by), passes: step.passes, run: length(step.run), pieces: ids(step.pieces), wholeBoards: step.whole.map(b => b.name) };
         case 'miter': return {
-            ...head(step), degrees: step.degrees,
+            ...head(step), degrees: step.degrees, ...step.flat && { flat: step.flat },
             cuts: step.cuts.map(({ stop, end, long, flat, hand, pieces }) => ({ stop: stop === undefined ? null : length(stop), end, long, flat, hand, pieces: ids(pieces) })),
         };
+        case 'cope': return { ...head(step), ends: step.ends, pieces: ids(step.pieces) };
         case 'slots': return { ...head(step), size: step.size, count: step.count, fence: length(step.fence), pieces: ids(step.pieces) };
         case 'pocket holes': return { ...head(step), each: step.each, pieces: ids(step.pieces) };
     }

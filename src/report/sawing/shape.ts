@@ -1,6 +1,6 @@
 import type { BoardFrom } from '../../cutting/model.ts';
 import type { Block, SetUps } from '../../sawing/index.ts';
-import type { EndCut } from '../../takeoff/model.ts';
+import type { EndCut, FlatCut } from '../../takeoff/model.ts';
 import type { Count, FromOne, LengthJson } from '../amounts-json.ts';
 import type { HouseHead } from '../house-json.ts';
 import type { StandingJson } from '../standing-json.ts';
@@ -31,7 +31,7 @@ interface House extends HouseHead {
 
 // ---------------------------------------------------------------- steps
 
-type Step = Rip | Crosscut | Blocks | Rabbet | Ease | Miter | Slots | PocketHoles;
+type Step = Rip | Crosscut | Blocks | Rabbet | Ease | Miter | Cope | Slots | PocketHoles;
 interface Numbered { readonly number: FromOne; readonly stage: string }
 interface OnPieces extends Numbered {
     /** Ids of pieces in the cut list. */
@@ -96,7 +96,14 @@ interface Rabbet extends Run {
 interface Ease extends Run { readonly do: 'ease'; readonly by: LengthJson }
 
 /** One angle of the saw. */
-interface Miter extends Numbered { readonly do: 'miter'; readonly degrees: number; readonly cuts: readonly Cut[] }
+interface Miter extends Numbered {
+    readonly do: 'miter';
+    /** From square, through its thickness as it stands. */
+    readonly degrees: number;
+    /** Of a crown, lying flat: what the saw is turned to, and tilted. */
+    readonly flat?: FlatCut;
+    readonly cuts: readonly Cut[];
+}
 interface Cut {
     /** To the long point; null: to the corner of the blank, the other end follows. */
     readonly stop: LengthJson | null;
@@ -110,6 +117,9 @@ interface Cut {
     /** Ids of pieces in the cut list. */
     readonly pieces: readonly string[];
 }
+
+/** Ends that are coped once they are cut at their angle. */
+interface Cope extends OnPieces { readonly do: 'cope'; readonly ends: Count }
 
 /** Slots for biscuits. */
 interface Slots extends OnPieces { readonly do: 'slots'; readonly size: string; readonly count: Count; readonly fence: LengthJson }

@@ -1,7 +1,7 @@
 import { PLURAL } from '../../job/part.ts';
 import { printInches, printLength, printRun, type Show } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
-import { degreesText, type Block, type BoardRef, type MiterCut, type SawOrder, type Step } from '../../sawing/index.ts';
+import { settingText, type Block, type BoardRef, type MiterCut, type SawOrder, type Step } from '../../sawing/index.ts';
 import { PARTS, type Piece } from '../../takeoff/model.ts';
 import { markOf, marksText } from '../marks.ts';
 import { counted } from '../../plain/words.ts';
@@ -17,6 +17,7 @@ export const STAGES: readonly { readonly title: string; has(step: Step): boolean
     { title: 'Rip after crosscutting', has: step => step.do === 'rip' && step.what === 'pieces' },
     { title: 'Edges, before the miters', has: step => step.do === 'rabbet' || step.do === 'ease' },
     { title: 'Miters, left and right at one setting of the saw', has: step => step.do === 'miter' },
+    { title: 'Copes', has: step => step.do === 'cope' },
     { title: 'Slots and pocket holes', has: step => step.do === 'slots' || step.do === 'pocket holes' },
 ];
 
@@ -58,9 +59,12 @@ export function stepWords(step: Step, order: SawOrder, nameOf: (piece: Piece) =>
             lines: [list(step.pieces), ...wholeText(step.whole.map(b => b.name))],
         };
         case 'miter': return {
-            set: `saw at ${degreesText(step.degrees)}, ${counted(step.cuts.reduce((sum, c) => sum + c.pieces.length, 0), 'cut')}; the test pair first`,
+            set: `saw at ${settingText(step)}${step.flat ? ', the crown flat on its back' : ''}, ${counted(step.cuts.reduce((sum, c) => sum + c.pieces.length, 0), 'cut')}; the test pair first`,
             // what is mitered at both ends is named where it gets its length
             lines: step.cuts.map(cut => (cut.stop === undefined ? `${miterText(cut, show)} (${countedParts(cut.pieces)})` : `${miterText(cut, show)}: ${list(cut.pieces)}`)),
+        };
+        case 'cope': return {
+            set: `cope ${counted(step.ends, 'end')}, along the line that the miter has cut on the face; the back cut away behind it`, lines: [list(step.pieces)],
         };
         case 'slots': return { set: `${step.size} biscuits: ${counted(step.count, 'slot')}, fence ${size(step.fence)} off the face`, lines: [list(step.pieces)] };
         case 'pocket holes': return { set: `${step.each} pocket holes in each of ${counted(step.pieces.length, 'piece')}`, lines: [list(step.pieces)] };
