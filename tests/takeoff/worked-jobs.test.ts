@@ -66,8 +66,10 @@ function compare(list: readonly Listed[], { pieces }: WorkedRoom, names: Readonl
 }
 
 /** The tape's thousandth of an inch is nothing here: lengths agree to a tick. */
-function isIt(piece: Listed, { part, of, edges, cuts, angles, hand, width, overall }: WorkedPiece, at: readonly (string | number)[], names: ReadonlyMap<string, string>): boolean {
-    const near = (length: { readonly ticks: number } | undefined, inches: string): boolean => length !== undefined && Math.abs(length.ticks - number(inches)) <= 1;
+function isIt(piece: Listed, worked: WorkedPiece, at: readonly (string | number)[], names: ReadonlyMap<string, string>): boolean {
+    const { part, of, edges, cuts, angles, hand, width, overall } = worked;
+    const near = (length: { readonly ticks: number } | undefined, inches: string): boolean =>
+        length !== undefined && Math.abs(length.ticks - number(inches)) <= 1;
     const named = (name: string | number): string => names.get(String(name)) ?? String(name);
     if (piece.part !== part.replace('wall-', '')) return false;
     const longest = number(edges[0]) > number(edges[1]) ? edges[0] : edges[1];
@@ -75,7 +77,7 @@ function isIt(piece: Listed, { part, of, edges, cuts, angles, hand, width, overa
     const sizes = (part === 'cleat' || near(first, edges[0])) && near(second, edges[1]) && near(piece.overall, overall ?? longest)
         && (width === undefined || near(piece.width, width) || part === 'band' && near(piece.thickness, width));
     const ends = [piece.left!, piece.right!].every((end, i) => Math.abs(end.angle! - angles[i]!) < 0.001 && (cuts === undefined || end.how === cuts[i]));
-    const between = [...piece.meets!].sort().join();
+    const between = [...piece.meets!].map(String).sort().join();
     const place = part === 'trim' ? piece.coffer === at[0] && piece.on === at[1]
         : part === 'side' || part === 'cleat' ? piece.line === named(of!) && piece.on === at[0] && between === at.slice(1).map(named).sort().join()
             : part === 'band' ? piece.on === named(of!) : piece.line === named(of!) && between === at.map(named).sort().join();

@@ -25,7 +25,8 @@ const CLEATS = 'cleats { rip 3/4" x 3/4" from board-6 }', FLAT = 'trim { stock b
 function profile(name: string, ...parts: readonly string[]): string {
     return `\nprofile ${name} {\n${parts.map(part => `  ${part}\n`).join('')}}\n`;
 }
-function room(name: string, [north, east]: readonly [string, string], [across, down]: readonly [number, number], beams: string, ...more: readonly string[]): string {
+type Two<T> = readonly [T, T];
+function room(name: string, [north, east]: Two<string>, [across, down]: Two<number>, beams: string, ...more: readonly string[]): string {
     return `
 room ${name} {
   wall north ${north}
