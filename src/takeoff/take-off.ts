@@ -1,5 +1,6 @@
 import { keepFew, MOST_ROOMS } from '../ceiling/keep-few.ts';
 import type { Ceiling } from '../ceiling/model.ts';
+import type { Side } from '../job/model.ts';
 import { isSpoiled } from '../job/not-computed.ts';
 import { bandOf, trimOf } from './band-and-trim.ts';
 import { blockingOf, bottomsOf } from './blocking-and-bottoms.ts';
@@ -29,6 +30,8 @@ export function takeOff(ceiling: Ceiling): TakeOff {
         ...bandOf(setting), ...trimOf(setting),
     ];
     const { name, notComputed } = ceiling.room;
-    const pieces = all.filter(piece => !isSpoiled(piece, notComputed)), joints = jointsOf(pieces, setting);
-    return { room: name, pieces, joints, consumables: consumablesOf(pieces, joints, setting), leftOut: all.filter(piece => isSpoiled(piece, notComputed)) };
+    const beside = (coffer: number, wall: string): boolean => ceiling.coffers.find(({ number }) => number === coffer)?.bounds[wall as Side] === null;
+    const leftOut = all.filter(piece => isSpoiled(piece, notComputed, beside));
+    const pieces = leftOut.length === 0 ? all : all.filter(piece => !leftOut.includes(piece)), joints = jointsOf(pieces, setting);
+    return { room: name, pieces, joints, consumables: consumablesOf(pieces, joints, setting), leftOut };
 }

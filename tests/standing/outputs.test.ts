@@ -30,7 +30,7 @@ const SAID: Readonly<Record<string, { readonly files: Readonly<Record<string, st
     'Profile.under': { files: inBox('  sides  {', '  under { stock strip-1x2 }\n  sides  {'), lacks: 'all' },
     'Grid.square-to': { files: inGrid('square-to north') },
     'Fixture.value casing': { files: inRoom('fixture door casing on east width 3\'') },
-    'Fixture.value cabinet': { files: inRoom('fixture press cabinet on east width 3\''), lacks: 'all' },
+    'Fixture.value cabinet': { files: inRoom('fixture press cabinet on east width 3\''), lacks: ['band-east', 'band-north', 'bottom-A-3'] },
     'Fixture.value soffit': { files: inRoom('fixture drop soffit on east width 3\''), lacks: 'all' },
     'Fixture.value pocket': { files: inRoom('fixture blind pocket on east width 3\''), lacks: 'all' },
     'Board.width': { files: inRoom('measured { board b1 pine-1x8 { width 7 1/8" } }') },

@@ -206,3 +206,17 @@ describe('what is counted', () => {
         expect(find('side-A-2-north').cutBack % ticksOf('0.5 mm')).toBe(0);
     });
 });
+
+describe('against a cabinet', () => {
+    const parts = ['blocking', 'side', 'cleat', 'bottom', 'band', 'trim'] as const;
+    const { pieces, leftOut } = off({ notComputed: [{ at: said(0).at, words: 'what is against it', spoils: { parts, wall: 'east' } }] });
+    test('nothing that runs along its wall or ends there is in the list; all the rest is', () => {
+        // coffers 4, 8 and 12 lie at the east wall, lines A and B end there, so do the bands north and south
+        expect(leftOut.filter(({ part }) => part === 'band').map(({ on }) => on).sort()).toEqual(['east', 'north', 'south']);
+        expect([...new Set(leftOut.filter(({ part }) => part === 'trim').map(({ coffer }) => coffer))]).toEqual([4, 8, 12]);
+        expect([...new Set(leftOut.filter(({ line }) => line !== null).map(({ line, bay }) => `${line}-${bay}`))].sort()).toEqual(['A-4', 'B-4']);
+        expect(pieces.length + leftOut.length).toBe(off().pieces.length);
+        // blocking, bottom, two sides and two cleats in each of two bays; three bands; four trims in each of three coffers
+        expect(leftOut).toHaveLength(2 * 6 + 3 + 3 * 4);
+    });
+});

@@ -8,6 +8,7 @@ import { quoted } from '../types/words.ts';
 import { factsOf, type NotComputedFact } from '../types/facts.ts';
 import { wordsOf } from '../types/values.ts';
 import type { Block } from './block.ts';
+import { SIDES } from '../../job/model.ts';
 import type { Spoils } from '../../job/not-computed.ts';
 import type { Reading } from './reading.ts';
 import type { Tell, Uncounted } from './uncounted.ts';
@@ -54,8 +55,15 @@ function ofBlock(block: Block, name: string): readonly NotComputedFact[] {
 export function fixtureNotComputed(fixture: ast.Fixture, declaration: ast.PropertyDecl | undefined, tell: Tell): void {
     if (fixture.kind === 'crossing') return tell({ at: sourceOfProperty(fixture, 'name'), words: 'which line runs through at one crossing', spoils: ofCrossing(fixture.name) });
     if (!declaration || isBroken(fixture)) return;
-    tellValue(declaration, fixture.values[0], undefined, tell);
+    tellValue(declaration, fixture.values[0], undefined, one => tell({ ...one, spoils: atWallOf(fixture, one.spoils) }));
     for (const mod of fixture.mods) if (mod.decl?.ref) tellValue(mod.decl.ref, mod.values[0], sourceOfProperty(mod, 'decl'), tell);
+}
+
+/** What a fixture spoils it spoils at its own wall; where nobody says which that is, the room cannot be laid out. */
+function atWallOf({ mods }: ast.Fixture, spoils: Uncounted['spoils']): Uncounted['spoils'] {
+    if (typeof spoils === 'string' || !('parts' in spoils)) return spoils;
+    const on = mods.find(({ decl }) => decl?.ref?.name === 'on')?.values[0], wall = SIDES.find(side => saysOne([side], on));
+    return wall ? { ...spoils, wall } : { instead: 'one whose wall is said, as in `on north`' };
 }
 
 /** `whole`: where it is told what is not computed of any value. */
