@@ -1,6 +1,6 @@
 import { keepFew, MOST_ROOMS } from '../ceiling/keep-few.ts';
 import type { Ceiling } from '../ceiling/model.ts';
-import type { Side } from '../job/model.ts';
+import { arrangedOf } from '../ceiling/plan.ts';
 import { isSpoiled } from '../job/not-computed.ts';
 import { bandOf, trimOf } from './band-and-trim.ts';
 import { blockingOf, bottomsOf } from './blocking-and-bottoms.ts';
@@ -30,7 +30,10 @@ export function takeOff(ceiling: Ceiling): TakeOff {
         ...bandOf(setting), ...trimOf(setting),
     ];
     const { name, notComputed } = ceiling.room;
-    const beside = (coffer: number, wall: string): boolean => ceiling.coffers.find(({ number }) => number === coffer)?.bounds[wall as Side] === null;
+    const beside = (coffer: number, wall: string): boolean => {
+        const edges = notComputed.length === 0 ? [] : arrangedOf(ceiling).exact.coffers.find(({ number }) => number === coffer)?.edges ?? [];
+        return edges.some(({ along }) => along.includes(wall));
+    };
     const leftOut = all.filter(piece => isSpoiled(piece, notComputed, beside));
     const pieces = leftOut.length === 0 ? all : all.filter(piece => !leftOut.includes(piece)), joints = jointsOf(pieces, setting);
     return { room: name, pieces, joints, consumables: consumablesOf(pieces, joints, setting), leftOut };

@@ -1,4 +1,7 @@
+import type { AfterCutting } from '../../cutting/after-cutting.ts';
+import type { Money } from '../../cutting/model.ts';
 import type { Estimate } from '../../estimate/model.ts';
+import { counted } from '../../plain/words.ts';
 import { printAmount } from '../../quantity/money.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
 import { alternateStanding } from '../../pipeline/price.ts';
@@ -16,13 +19,26 @@ type Row = Readonly<Partial<Record<(typeof HEADER)[number], Cell>>>;
 
 /** A row a line of the estimate, of the job and of each alternate; the amounts of one of them add up to its total. */
 export function csvEstimate(prices: readonly HousePrice[]): CsvText {
-    return csvStanding(HEADER, prices.flatMap(({ house, priced, alternates }) => [
-        { rows: rows(priced.estimate, house.job.show.value).map(row => rowOf(HEADER, { job: titleOf(house.job), ...row })), standing: standingOfRooms(house.rooms) },
+    return csvStanding(HEADER, prices.flatMap(({ house, priced, after, alternates }) => [
+        {
+            rows: [...rows(priced.estimate, house.job.show.value), ...after ? afterRows(after) : []].map(row => rowOf(HEADER, { job: titleOf(house.job), ...row })),
+            standing: standingOfRooms(house.rooms),
+        },
         ...alternates.map(({ alternate, priced: other, told }) => ({
             rows: rows(other.estimate, house.job.show.value).map(row => rowOf(HEADER, { job: titleOf(house.job), alternate: alternate.title ?? alternate.name, ...row })),
             standing: standingTogether([standingOfRooms(house.rooms), alternateStanding({ told })]),
         })),
     ]));
+}
+
+/** Of a job of which something is cut: beside the price, which is that of the whole job as if nothing were. No amounts, so that the others still add up. */
+function afterRows({ bought, toBuy, together, planned, unpriced }: AfterCutting): Row[] {
+    const rowsOf = (what: string, sums: readonly Money[], why: string | null = null): Row[] =>
+        sums.map(({ amount, currency }): Row => ({ kind: 'after cutting', what, each: printAmount(amount, currency), currency, why }));
+    return [
+        ...rowsOf('boards bought for what is cut', bought, unpriced > 0 ? `without ${counted(unpriced, 'board')} of which nobody says the price` : null),
+        ...rowsOf('boards still to buy', toBuy), ...rowsOf('boards in all', together), ...rowsOf('boards in this price', planned),
+    ];
 }
 
 function rows(estimate: Estimate, show: Show): Row[] {
