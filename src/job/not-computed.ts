@@ -24,7 +24,12 @@ export function spoiledPieces({ spoils }: NotComputed): SpoiledPieces | undefine
 }
 
 /** What of a piece tells whether it is spoiled. */
-interface Place { readonly part: Part; readonly line: string | null; readonly on: string | null; readonly coffer: number | null; readonly meets: readonly (string | null)[] }
+interface Place {
+    readonly part: Part;
+    readonly line: string | null; readonly coffer: number | null;
+    readonly on: string | null;
+    readonly meets: readonly (string | null)[];
+}
 
 /** `beside`: whether a coffer lies at a wall, with no line between them. */
 export function isSpoiled(piece: Place, said: readonly NotComputed[], beside: (coffer: number, wall: string) => boolean): boolean {

@@ -212,7 +212,7 @@ describe('against a cabinet', () => {
     const { pieces, leftOut } = off({ notComputed: [{ at: said(0).at, words: 'what is against it', spoils: { parts, wall: 'east' } }] });
     test('nothing that runs along its wall or ends there is in the list; all the rest is', () => {
         // coffers 4, 8 and 12 lie at the east wall, lines A and B end there, so do the bands north and south
-        expect(leftOut.filter(({ part }) => part === 'band').map(({ on }) => on).sort()).toEqual(['east', 'north', 'south']);
+        expect(new Set(leftOut.filter(({ part }) => part === 'band').map(({ on }) => on))).toEqual(new Set(['east', 'north', 'south']));
         expect([...new Set(leftOut.filter(({ part }) => part === 'trim').map(({ coffer }) => coffer))]).toEqual([4, 8, 12]);
         expect([...new Set(leftOut.filter(({ line }) => line !== null).map(({ line, bay }) => `${line}-${bay}`))].sort()).toEqual(['A-4', 'B-4']);
         expect(pieces.length + leftOut.length).toBe(off().pieces.length);
