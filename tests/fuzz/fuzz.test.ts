@@ -1,25 +1,21 @@
 import { fileURLToPath } from 'node:url';
-import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { runs } from '../support/full.ts';
-import { formats } from './look.ts';
-import { inputs, textOf } from './mutations.ts';
 import { fuzz } from './run.ts';
-import { corpusOf } from './texts.ts';
 
-// A few of what `npm run fuzz` does by the thousand, always the same ones.
+// A few of what `npm run fuzz` does by the hundred thousand, always the same ones.
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const corpus = corpusOf(root);
-
-const COUNT = runs(40, 20);
 
 test('mutilated texts through the house, and sessions with the server', async () => {
-    const said: string[] = [];
-    const outcome = await fuzz({ root, count: COUNT, seed: 5, wantedSessions: COUNT / 20, timed: false, say: words => { said.push(words); } });
+    const said: string[] = [], COUNT = runs(40, 20), sessions = COUNT / 20;
+    const outcome = await fuzz({ root, count: COUNT, seed: 5, sessions, oneLongIn: 1, timed: false, say: words => { said.push(words); } });
     expect(said).toEqual([]);
-    expect(outcome).toMatchObject({ inputs: COUNT, sessions: COUNT / 20, failures: 0 });
+    expect(outcome).toMatchObject({ long: COUNT, short: 0, sessions, failures: 0 });
 });
 
-test('mutilated texts are formatted in one go, or left alone', () => {
-    fc.assert(fc.property(inputs(corpus.seeds.length), input => formats(textOf(input, corpus.seeds))), { seed: 5, numRuns: runs(250, 80) });
+test('very many short ones', async () => {
+    const said: string[] = [], COUNT = runs(9000, 2000);
+    const outcome = await fuzz({ root, count: COUNT, seed: 5, sessions: 0, oneLongIn: COUNT, timed: false, say: words => { said.push(words); } });
+    expect(said).toEqual([]);
+    expect(outcome).toMatchObject({ long: runs(9, 2), short: COUNT - runs(9, 2), failures: 0 });
 });

@@ -5,35 +5,44 @@ import { FuzzedHouse } from './look.ts';
 import { inputs, textOf, type Input } from './mutations.ts';
 import { makeReports } from './reports.ts';
 import { playSession, sessions, type Session } from './sessions.ts';
+import { Swarm } from './swarm.ts';
 import { corpusOf, type Corpus } from './texts.ts';
 
 /**
- * How often the dearer looks are taken: one input in so many. All others are read, linked, checked and formatted alone, beside the files
- * that they import; `whole`: what depends on them is looked at too, in a house that is kept warm.
+ * How often the dearer looks are taken of a long text: at one in so many. All of them are read, linked, checked and formatted alone,
+ * beside the files that they import; `whole`: what depends on them is looked at too, in a house that is kept warm.
  */
-const EVERY = { whole: 10, closely: 40, cold: 120, reports: 2000 };
+const EVERY = { whole: 10, closely: 20, cold: 80, reports: 400 };
 /** Of a file of 20 000 characters, in milliseconds of the processor. */
 const MOST_MS = 1000;
-const BATCH = 500;
+const BATCH = 1000;
 
 const NOTHING = { failed: false, counterexample: null, errorInstance: null };
 
-export interface Outcome { readonly inputs: number; readonly reports: number; readonly sessions: number; readonly failures: number; readonly worstMs: number; readonly worst: string }
+export interface Asked {
+    readonly root: string; readonly count: number; readonly seed: number; readonly sessions: number;
+    /** One text in so many is a whole file; the others are short, see swarm.ts. */
+    readonly oneLongIn: number;
+    /** Fails what takes too long; not to be asked for where other threads work beside this one. */
+    readonly timed: boolean;
+    say(words: string): void;
+}
+export interface Outcome { readonly short: number; readonly long: number; readonly reports: number; readonly sessions: number; readonly failures: number; readonly worstMs: number }
 
 /**
  * So many mutilated texts, and so many sessions with the server between them. Each failure is shrunk, printed with the seed
  * that brings it about, kept in a file, and counted; the rest goes on.
  */
-export async function fuzz({ root, count, seed, wantedSessions, timed, say }: { root: string; count: number; seed: number; wantedSessions: number; timed: boolean; say(words: string): void }): Promise<Outcome> {
+export async function fuzz({ root, count, seed, sessions: wantedSessions, oneLongIn, timed, say }: Asked): Promise<Outcome> {
     const corpus = corpusOf(root);
     // without rooms and jobs nothing but the text itself is looked at anew
     const alone: Corpus = { ...corpus, house: Object.fromEntries(Object.entries(corpus.house).filter(([, text]) => !/^(?:room|job|labor|bid|alternate)\b/m.test(text))) };
-    let whole = await FuzzedHouse.open(corpus), apart = await FuzzedHouse.open(alone);
-    let done = 0, reports = 0, played = 0, failures = 0, worstMs = 0, worst = '';
+    let whole = await FuzzedHouse.open(corpus), apart = await FuzzedHouse.open(alone), swarm = await Swarm.open(alone);
+    let short = 0, long = 0, reports = 0, played = 0, failures = 0, worstMs = 0;
 
     const look = async (input: Input): Promise<void> => {
         const text = textOf(input, corpus.seeds), { path } = corpus.seeds[input.seed]!;
-        const n = done++;
+        const n = long++;
         const taken = async (): Promise<number> => {
             const before = process.cpuUsage();
             await apart.look(path, text, { closely: n % EVERY.closely === 0, cold: false });
@@ -43,12 +52,12 @@ export async function fuzz({ root, count, seed, wantedSessions, timed, say }: { 
         let ms = await taken();
         // what else the machine did is no matter of the text: it is as slow a second time, or is not
         if (ms > MOST_MS) { await apart.look(path, '', { closely: false, cold: false }); ms = Math.min(ms, await taken()); }
-        if (ms > worstMs) { worstMs = ms; worst = text; }
+        worstMs = Math.max(worstMs, ms);
         if (timed && ms > MOST_MS) throw new Error(`It took ${Math.round(ms)} ms.`);
         if (n % EVERY.whole === 0) await whole.look(path, text, { closely: n % EVERY.closely === 0, cold: n % EVERY.cold === 0 });
         if (n % EVERY.reports === EVERY.reports - 1) reports += await makeReports(corpus, path, text);
     };
-    const keep = (what: string, text: string, batch: number, error: unknown): void => {
+    const keep = (what: 'text' | 'session', text: string, batch: number, error: unknown): void => {
         failures++;
         const folder = join(root, '.cache/fuzz'), name = join(folder, `${what}-${batch}-${failures}.${what === 'text' ? 'coffer' : 'json'}`);
         mkdirSync(folder, { recursive: true });
@@ -56,19 +65,30 @@ export async function fuzz({ root, count, seed, wantedSessions, timed, say }: { 
         say(`seed ${batch}: ${String(error instanceof Error ? error.message : error).slice(0, 2000)}\n  kept in ${name}`);
     };
 
-    for (let batch = seed; done < count || played < wantedSessions; batch++) {
-        const { failed, counterexample, errorInstance } = done >= count ? NOTHING : await fc.check(fc.asyncProperty(inputs(corpus.seeds.length), look), { seed: batch, numRuns: Math.min(BATCH, count - done), endOnFailure: false });
+    for (let batch = seed; short + long < count || played < wantedSessions; batch++) {
+        const open = Math.min(BATCH, count - short - long), files = Math.ceil(open / oneLongIn);
+        if (open > files) {
+            const broken = await swarm.fly(open - files, batch);
+            short += open - files;
+            if (broken) {
+                keep('text', broken.text, batch, broken.why);
+                swarm = await Swarm.open(alone);
+            }
+        }
+        const before = long;
+        const { failed, counterexample, errorInstance } = open <= 0 ? NOTHING : await fc.check(fc.asyncProperty(inputs(corpus.seeds.length), look), { seed: batch, numRuns: files, endOnFailure: false });
+        long = open <= 0 ? long : before + files;                   // shrinking looks too
         if (failed && counterexample) {
             keep('text', textOf(counterexample[0], corpus.seeds), batch, errorInstance);
             [whole, apart] = [await FuzzedHouse.open(corpus), await FuzzedHouse.open(alone)];
         }
-        const wanted = done >= count ? Math.min(wantedSessions, played + 20) : Math.floor(wantedSessions * done / count);
+        const wanted = short + long >= count ? Math.min(wantedSessions, played + 20) : Math.floor(wantedSessions * (short + long) / count);
         if (played < wanted) {
             const result = await fc.check(fc.asyncProperty(sessions(corpus), playSession), { seed: batch, numRuns: wanted - played });
-            played += result.numRuns;
+            played = wanted;
             if (result.failed && result.counterexample) keep('session', JSON.stringify(result.counterexample[0] satisfies Session, undefined, 1), batch, result.errorInstance);
         }
-        if ((batch - seed) % 20 === 19) say(`${done} inputs, ${reports} reports, ${played} sessions, ${failures} failures, worst ${Math.round(worstMs)} ms`);
+        if ((batch - seed) % 10 === 9) say(`${short + long} texts, ${reports} reports, ${played} sessions, ${failures} failures, worst ${Math.round(worstMs)} ms`);
     }
-    return { inputs: done, reports, sessions: played, failures, worstMs, worst };
+    return { short, long, reports, sessions: played, failures, worstMs };
 }
