@@ -8,20 +8,35 @@ import type { World } from './world.ts';
 export interface Asked { readonly files: readonly string[]; readonly stdinFilePath?: string }
 
 /** A workspace with the files that were asked for, and how it went. */
-export interface Opened { readonly workspace: Workspace; readonly code: ExitCode; readonly paths: readonly string[] }
+export interface Opened { readonly workspace: Workspace; readonly code: ExitCode; readonly paths: readonly string[]; readonly said: readonly string[] }
 
 /**
  * Opens what was asked for: files, folders, standard input for `-`; the current folder where nothing is said. What is not
  * there or cannot be read is said, and the rest is opened all the same. Throws a UsageError where nothing is left.
  */
-export async function openAsked({ files, stdinFilePath }: Asked, world: World): Promise<Opened> {
+export async function openAsked(asked: Asked, world: World): Promise<Opened> {
+    const before = world.kept && opened.get(world.kept);
+    if (before) {
+        before.said.forEach(words => world.terminal.say(words));
+        return before;
+    }
+    const now = await open(asked, world);
+    if (world.kept) opened.set(world.kept, now);
+    return now;
+}
+
+/** By the key of the command. */
+const opened = new WeakMap<object, Opened>();
+
+async function open({ files, stdinFilePath }: Asked, world: World): Promise<Opened> {
     const { cwd, terminal, disk, readStdin } = world;
     const fromStdin = files.includes('-') || stdinFilePath !== undefined;
     const named = files.filter(name => name !== '-');
     if (stdinFilePath !== undefined && named.length > 0) throw new UsageError('--stdin-file-path says where standard input belongs; name no other files with it');
     if (stdinFilePath !== undefined && !stdinFilePath.endsWith(SUFFIX)) throw new UsageError(`${stdinFilePath} is not a ${SUFFIX} file`);
     const found = await findFiles(named.length === 0 && !fromStdin ? ['.'] : named, cwd, disk);
-    [...found.problems, ...found.notes].forEach(words => terminal.say(words));
+    const said = [...found.problems, ...found.notes];
+    said.forEach(words => terminal.say(words));
 
     const workspace = await Workspace.open(world, found.folders);
     const paths = [...found.files];
@@ -34,7 +49,7 @@ export async function openAsked({ files, stdinFilePath }: Asked, world: World): 
     await workspace.add(paths);
     const unreadable = workspace.problems();
     unreadable.forEach(problem => terminal.say(problem));
-    return { workspace, paths, code: found.problems.length + unreadable.length > 0 ? EXIT.usage : EXIT.clean };
+    return { workspace, paths, said: [...said, ...unreadable], code: found.problems.length + unreadable.length > 0 ? EXIT.usage : EXIT.clean };
 }
 
 export async function stdinText(readStdin: () => Promise<Uint8Array>): Promise<string> {

@@ -1,4 +1,6 @@
 import { rmSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
+import { isMainThread } from 'node:worker_threads';
 import { USUAL_STEPS } from '../cutting/look-closer.ts';
 import { boardsInThreads } from '../worker/boards-thread.ts';
 import { EXIT } from './exit-code.ts';
@@ -8,16 +10,34 @@ import { run } from './program.ts';
 import { MOST_BYTES, reasonOf } from './read-text.ts';
 import { terminalLines } from '../text/terminal.ts';
 import { unfinished } from './replace-file.ts';
+import { beUnderstudy, understudyInThread } from './understudy-thread.ts';
 
 const interrupts = new ProcessInterrupts();
 
-// whatever ends the program in the middle of a write leaves no half of a file behind
-process.on('exit', () => unfinished.forEach(path => rmSync(path, { force: true })));
+/** What has been read from standard input. */
+let stdin: Uint8Array | undefined;
 
-process.stdout.on('error', outputLost);
-process.stderr.on('error', outputLost);
-process.on('uncaughtException', internal);
-process.on('unhandledRejection', internal);
+if (isMainThread) start();
+else beUnderstudy();
+
+function start(): void {
+    // whatever ends the program in the middle of a write leaves no half of a file behind
+    process.on('exit', () => unfinished.forEach(path => rmSync(path, { force: true })));
+
+    process.stdout.on('error', outputLost);
+    process.stderr.on('error', outputLost);
+    process.on('uncaughtException', internal);
+    process.on('unhandledRejection', internal);
+
+    // in a bundle of its own, beside this one. A search that fails is a mistake in the program: a plan that is less than was asked for must not look like one
+    const prover = boardsInThreads(new URL('./boards-worker.js', import.meta.url), { steps: USUAL_STEPS, keep: true, say: words => { throw new Error(words); } });
+    const argv = process.argv.slice(2), cwd = currentFolder();
+    // with a single core it would keep the search from its work
+    const understudy = availableParallelism() < 2 ? {} : { understudy: understudyInThread(new URL(import.meta.url), { argv, cwd }, () => stdin) };
+
+    run(argv, { cwd, disk: nodeFiles, stdout: process.stdout, stderr: process.stderr, env: process.env, readStdin, serveEditor, prover, interrupts, ...understudy })
+        .then(code => { process.exitCode = code; }, internal);
+}
 
 /** Ends as soon as it is more than may be read: some inputs have no end. */
 async function readStdin(): Promise<Uint8Array> {
@@ -28,7 +48,7 @@ async function readStdin(): Promise<Uint8Array> {
         size += (chunk as Uint8Array).length;
         if (size > MOST_BYTES) break;
     }
-    return Buffer.concat(chunks);
+    return stdin = Buffer.concat(chunks);
 }
 
 /** A reader that has seen enough (`| head`) closes the pipe, which is no failure, and no reason to write half of the files; a disk that is full is one. */
@@ -67,9 +87,3 @@ function currentFolder(): string {
         giveUp(`The current folder ${reasonOf(error)}`);
     }
 }
-
-// in a bundle of its own, beside this one. A search that fails is a mistake in the program: a plan that is less than was asked for must not look like one
-const prover = boardsInThreads(new URL('./boards-worker.js', import.meta.url), { steps: USUAL_STEPS, keep: true, say: words => { throw new Error(words); } });
-
-run(process.argv.slice(2), { cwd: currentFolder(), disk: nodeFiles, stdout: process.stdout, stderr: process.stderr, env: process.env, readStdin, serveEditor, prover, interrupts })
-    .then(code => { process.exitCode = code; }, internal);

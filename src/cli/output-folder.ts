@@ -3,22 +3,15 @@ import { join, relative, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { destinationOf, mustNotLeadOut, type Destination } from './destination.ts';
 import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
-import type { FileName } from '../text/file-name.ts';
-import type { Content } from '../text/fit.ts';
 import { terminalLines } from '../text/terminal.ts';
 import type { FileSystem } from './file-system.ts';
+import type { OutputFile, OutputOptions } from './held-files.ts';
 import type { World } from './world.ts';
 import { MadeFiles } from './made-files.ts';
 import { reasonNotWritten } from './read-text.ts';
 import { replaceFile } from './replace-file.ts';
 
-export interface OutputOptions {
-    /** The folder the files go to; it is made where it is not there. */
-    readonly out: string;
-    /** Replaces also what this program has not made. */
-    readonly force?: boolean;
-}
-export interface OutputFile { readonly name: FileName; readonly content: Content }
+export type { OutputFile, OutputOptions };
 
 /**
  * A folder that files are made in. A file that is there already is replaced only where this program has made it and nobody
@@ -29,7 +22,7 @@ export class OutputFolder {
     private readonly folder: string;
     private made: MadeFiles | undefined;
 
-    constructor(private readonly options: OutputOptions, private readonly world: Pick<World, 'cwd' | 'terminal' | 'disk' | 'interrupts'>) {
+    constructor(private readonly options: OutputOptions, private readonly world: Pick<World, 'cwd' | 'terminal' | 'disk' | 'interrupts' | 'hold'>) {
         this.folder = resolve(world.cwd, options.out);
     }
 
@@ -38,7 +31,9 @@ export class OutputFolder {
      * is still there has made under the same name is left, and said. Throws a UsageError where the folder itself cannot be had.
      */
     async write(files: readonly OutputFile[], from: string): Promise<void> {
-        if (files.length > 0) await this.world.interrupts.tidily(() => this.writeAll(files, fileURLToPath(from)));
+        if (files.length === 0) return;
+        if (this.world.hold) this.world.hold({ options: { out: this.options.out, force: this.options.force === true }, files, from });
+        else await this.world.interrupts.tidily(() => this.writeAll(files, fileURLToPath(from)));
     }
 
     private async writeAll(files: readonly OutputFile[], from: string): Promise<void> {

@@ -15,10 +15,14 @@ import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
 import type { World } from './world.ts';
 import { codeOfStop } from './interrupts.ts';
 import { openTerminal, type ColorChoice } from './terminal.ts';
+import { withUnderstudy, type Understudy } from './understudy.ts';
 import { terminalLines } from '../text/terminal.ts';
 import { version } from './version.ts';
 
 export interface Surroundings extends Omit<World, 'terminal'>, Pick<NodeJS.Process, 'stdout' | 'stderr' | 'env'> {
+    /** Shown to instead of the streams. */
+    readonly terminal?: World['terminal'];
+    readonly understudy?: Understudy;
     /** Becomes the language server; loads it only then. */
     serveEditor(): Promise<ExitCode>;
 }
@@ -35,16 +39,17 @@ It computes and draws; it does not judge whether a ceiling is safe. Local codes 
 /** Runs the program as it was called and says how it went. Everything it reads and writes goes through `world`. */
 export async function run(argv: readonly string[], world: Surroundings): Promise<ExitCode> {
     let code: ExitCode = EXIT.clean;
-    const program = command(world, async job => { code = await job(openTerminal(program.opts<{ color: ColorChoice }>().color, world)); });
+    const terminal = (): World['terminal'] => world.terminal ?? openTerminal(program.opts<{ color: ColorChoice }>().color, world);
+    const program = command(world, async job => { code = await job(terminal()); });
     try {
         await program.parseAsync([...argv], { from: 'user' });
         return codeOfStop(world.interrupts.stopped) ?? code;
     } catch (error) {
         if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.clean : EXIT.usage;
         if (!(error instanceof UsageError)) throw error;
-        const terminal = openTerminal(program.opts<{ color: ColorChoice }>().color, world);
-        terminal.progress('');
-        terminal.say(`${terminal.paint.error('cofferwright:')} ${error.message}`);
+        const shown = terminal();
+        shown.progress('');
+        shown.say(`${shown.paint.error('cofferwright:')} ${error.message}`);
         return EXIT.usage;
     }
 }
@@ -65,7 +70,8 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
     const lists = new Option('--format <format>', 'how to print it').choices(LIST_FORMATS).default('human');
     const force = new Option('--force', 'replace also files that this program has not made, or that were changed since').default(false);
     const act = <Options>(job: (options: Options & { files: string[] }, world: World) => ExitCode | Promise<ExitCode>) =>
-        (files: string[], options: Options) => run(terminal => job({ ...options, files }, { ...world, terminal }));
+        (files: string[], options: Options) =>
+            run(terminal => withUnderstudy({ ...world, terminal }, world.understudy, live => job({ ...options, files }, live)));
 
     withFiles('check', 'say what is wrong')
         .addOption(new Option('--format <format>', 'how to print it').choices(CHECK_FORMATS).default('human'))

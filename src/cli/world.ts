@@ -1,5 +1,6 @@
 import type { BoardProver } from '../cutting/board-prover.ts';
 import type { FileSystem } from './file-system.ts';
+import type { HeldFiles } from './held-files.ts';
 import type { Interrupts } from './interrupts.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -13,4 +14,8 @@ export interface World {
     /** Looks for cheaper boards. */
     readonly prover: BoardProver;
     readonly interrupts: Interrupts;
+    /** The key of a command that is done several times: what it has opened is not read again. */
+    readonly kept?: object;
+    /** Takes the files that are to be written; where there is none they are written. */
+    readonly hold?: (files: HeldFiles) => void;
 }

@@ -100,9 +100,11 @@ describe('the built program', () => {
         const endless = `import { Worker } from 'node:worker_threads';
             const { on, postMessage } = Worker.prototype;
             let open = 0;
-            Worker.prototype.postMessage = function (message) { open = message.asked.length; return postMessage.call(this, message); };
+            Worker.prototype.postMessage = function (message) { open = message.asked?.length ?? open; return postMessage.call(this, message); };
             Worker.prototype.on = function (name, heard) {
-                return on.call(this, name, name !== 'message' ? heard : ({ found }) => {
+                return on.call(this, name, name !== 'message' ? heard : message => {
+                    const { found } = message;
+                    if (found === undefined) return heard(message);
                     heard({ found: { ...found, isLast: false } });
                     if (found.isLast && --open === 0) process.send('found');
                 });

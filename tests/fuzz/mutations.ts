@@ -8,7 +8,8 @@ export interface Input { readonly seed: number; readonly steps: readonly Step[] 
 const step: fc.Arbitrary<Step> = fc.record({
     kind: fc.nat(15), at: fc.nat(1_000_000), length: fc.nat(60), pick: fc.nat(1_000_000), times: fc.integer({ min: 1, max: 80 }),
 });
-export const inputs = (seeds: number, most = 8): fc.Arbitrary<Input> => fc.record({ seed: fc.nat(seeds - 1), steps: fc.array(step, { minLength: 1, maxLength: most }) });
+export const inputs = (seeds: number, most = 8): fc.Arbitrary<Input> =>
+    fc.record({ seed: fc.nat(seeds - 1), steps: fc.array(step, { minLength: 1, maxLength: most }) });
 
 /** Longer texts are cut: what is longer has tests of its own. */
 const MOST = 20_000;

@@ -39,6 +39,8 @@ const QUESTIONS: readonly (readonly [string, (at: { line: number; character: num
     ['textDocument/inlayHint', () => ({ range: EVERYWHERE })], ['textDocument/codeLens', () => ({})], ['textDocument/semanticTokens/full', () => ({})], ['textDocument/documentLink', () => ({})],
     ['textDocument/codeAction', () => ({ range: EVERYWHERE, context: { diagnostics: [] } })], ['workspace/symbol', () => ({ query: 'a' })],
 ];
+/** Far longer than anything takes, on a machine that does a lot besides. */
+const PATIENCE_MS = 60_000;
 /** Cancelled, changed meanwhile, no such document (any more), a name that cannot be renamed so. */
 const FAIR = new Set([-32800, -32801, -32802, -32803]);
 
@@ -56,7 +58,7 @@ export async function playSession({ corpus, acts }: Session): Promise<void> {
     editor.onRequest(() => null);
     editor.listen();
     try {
-        await editor.sendRequest('initialize', { processId: null, rootUri: null, capabilities: {}, workspaceFolders: [{ uri: ROOT, name: 'house' }] });
+        await answered(editor, 'initialize', { processId: null, rootUri: null, capabilities: {}, workspaceFolders: [{ uri: ROOT, name: 'house' }] }, new CancellationTokenSource());
         await editor.sendNotification('initialized', {});
         for (const act of acts) {
             if (act.does === 'wait') { await Promise.all(answers); continue; }
@@ -64,7 +66,7 @@ export async function playSession({ corpus, acts }: Session): Promise<void> {
         }
         await Promise.all(answers);
         await agrees();
-        await editor.sendRequest('shutdown');
+        await answered(editor, 'shutdown', {}, new CancellationTokenSource());
         if (logged.length > 0) throw new Broken(`The server logs: ${logged[0]!}`);
     } finally {
         editor.dispose();
@@ -111,14 +113,17 @@ export async function playSession({ corpus, acts }: Session): Promise<void> {
         const cold = await TestWorkspace.serve(texts, createServerServices);
         const wanted = Object.keys(texts).map(name => ({ name, findings: JSON.stringify(cold.document(name).diagnostics?.map(plain) ?? []) }));
         const behind = (): (typeof wanted)[number] | undefined => wanted.find(({ name, findings }) => JSON.stringify((published.get(`${ROOT}/${name}`) ?? []).map(plain)) !== findings);
-        for (let tries = 0; behind() && tries < 400; tries++) await new Promise(resolve => setTimeout(resolve, 10));
+        for (let tries = 0; behind() && tries < PATIENCE_MS / 10; tries++) await new Promise(resolve => setTimeout(resolve, 10));
         const last = behind();
         if (last) throw new Broken(difference(last.name, (published.get(`${ROOT}/${last.name}`) ?? []).map(plain), JSON.parse(last.findings) as object[]));
     }
 }
 
 async function answered(editor: MessageConnection, method: string, params: object, source: CancellationTokenSource): Promise<void> {
-    const failed = await editor.sendRequest(method, params, source.token).then(() => undefined, (error: { code?: number; message?: string }) => error);
+    let timer: NodeJS.Timeout | undefined;
+    const late = new Promise<never>((_, fail) => { timer = setTimeout(() => { fail(new Broken(`${method} is not answered${source.token.isCancellationRequested ? ', and was cancelled' : ''}.`)); }, PATIENCE_MS); });
+    const answer = editor.sendRequest(method, params, source.token).then(() => undefined, (error: { code?: number; message?: string }) => error);
+    const failed = await Promise.race([answer, late]).finally(() => { clearTimeout(timer); });
     // a question about a file that is nowhere is answered with where it is not
     if (failed && !FAIR.has(failed.code ?? 0) && !/There is no(?:thing at)? \/house/.test(failed.message ?? '')) throw new Broken(`${method} fails: ${failed.code} ${failed.message}`);
 }

@@ -37,7 +37,8 @@ export class Swarm {
             const before = process.cpuUsage(), failed = await this.together(texts);
             const { user, system } = process.cpuUsage(before);
             if (!failed && (user + system) / 1000 < MOST_MS * 4) continue;
-            const { failed: fails, counterexample, errorInstance } = await fc.check(fc.asyncProperty(this.inputs, input => this.alone(this.textOf(input))), { seed, numRuns: count });
+            const property = fc.asyncProperty(this.inputs, input => this.alone(this.textOf(input)));
+            const { failed: fails, counterexample, errorInstance } = await fc.check(property, { seed, numRuns: count });
             if (fails && counterexample) return { text: this.textOf(counterexample[0]), why: errorInstance };
             if (failed) return { text: texts.join('\n// and\n'), why: failed };
         }

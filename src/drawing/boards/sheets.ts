@@ -24,7 +24,8 @@ export interface BoardSheetWords { readonly job: string; readonly rooms: string;
 export function drawBoardSheets(order: SawOrder, words: BoardSheetWords, options: SheetOptions = {}): readonly Sheet[] {
     const show = order.job.show.value;
     const paper = options.paper === undefined ? paperFor(show) : PAPERS[options.paper];
-    const { area } = frame(paper, titleBlock(order, words, options, '', ''));
+    const { area, strip: beside } = frame(paper, titleBlock(order, words, options, '', ''));
+    const side = strip(boardsStrip(order), beside);
     const pages = flow(order, { left: area.left + PAD, top: area.top + PAD, right: area.right - PAD, foot: area.foot - PAD });
     const first = options.sheet ?? FIRST_SHEET;
     return pages.map((items, i) => {
@@ -32,7 +33,7 @@ export function drawBoardSheets(order: SawOrder, words: BoardSheetWords, options
         const whole = frame(paper, titleBlock(order, words, options, id, options.of ?? `of ${pages.length}`));
         return sheet(
             { id, title: `Boards at the saw, ${words.job}, sheet ${i + 1} of ${pages.length}`, description: descriptionOf(order) }, paper,
-            [...items, strip(boardsStrip(order), whole.strip), whole.group],
+            [...items, side, whole.group],
         );
     });
 }

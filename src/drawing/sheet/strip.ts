@@ -25,12 +25,29 @@ const FACTORS = [1, 0.95, 0.9, 0.85, 0.8, 0.75, 0.7];
 
 /** Sets the blocks one under the other: as large as goes, then with fewer rows where a block may lose some. */
 export function strip(blocks: readonly StripBlock[], room: Extent): Group {
-    const shown = blocks.filter(block => block.rows.length > 0);
-    for (const factor of FACTORS) {
-        const laid = layBlocks(shown, room, factor);
-        if (laid.foot <= room.foot) return group('strip', { title: 'Key and notes' }, laid.items);
+    const height = heightsIn(room);
+    let shown: readonly StripBlock[] = blocks.filter(block => block.rows.length > 0);
+    const fits = (factor: number): boolean => footOf(shown, room, factor, height) <= room.foot;
+    let factor = FACTORS.find(fits);
+    while (factor === undefined && shown.length > 0) {
+        shown = shorter(shown);
+        factor = FACTORS.find(fits);
     }
-    return strip(shorter(shown), room);
+    return group('strip', { title: 'Key and notes' }, layBlocks(shown, room, factor ?? FACTORS[0]!));
+}
+
+type HeightOf = (row: StripRow, factor: number) => number;
+
+/** How high a row is does not depend on where it stands: found once, however often a long strip is shortened. */
+function heightsIn(room: Extent): HeightOf {
+    const known = new Map<StripRow, Map<number, number>>();
+    return (row, factor) => {
+        let heights = known.get(row);
+        if (!heights) known.set(row, heights = new Map<number, number>());
+        let height = heights.get(factor);
+        if (height === undefined) heights.set(factor, height = layRow(row, room, 0, factor).height);
+        return height;
+    };
 }
 
 /** The longest block that may lose rows loses one; where none may, the last block goes. */
@@ -40,26 +57,41 @@ function shorter(blocks: readonly StripBlock[]): readonly StripBlock[] {
     const at = blocks.findIndex(block => block.more !== undefined && block.rows.length === longest);
     return blocks.map((block, i) => {
         if (i !== at) return block;
-        const said = block.rows.at(-1)!.kind === 'note' && (block.rows.at(-1) as { words: string }).words === block.more;
-        return { ...block, rows: [...block.rows.slice(0, said ? -2 : -1), { kind: 'note', mark: '', words: block.more! }] };
+        const last = block.rows.at(-1)!, said = last.kind === 'note' && last.words === block.more;
+        return { ...block, rows: said ? [...block.rows.slice(0, -2), last] : [...block.rows.slice(0, -1), { kind: 'note', mark: '', words: block.more! }] };
     });
 }
 
-function layBlocks(blocks: readonly StripBlock[], room: Extent, factor: number): { readonly items: readonly Item[]; readonly foot: number } {
-    let y = room.top + 20;
-    const items = blocks.map((block, i) => {
+const TOP = 20, UNDER_HEADING = { sample: 18, other: 14 }, BETWEEN = 16, LAST = 10;
+
+function footOf(blocks: readonly StripBlock[], room: Extent, factor: number, height: HeightOf): number {
+    let y = room.top + TOP;
+    for (const { rows } of blocks) {
+        y += underHeading(rows) * factor;
+        for (const row of rows) y += height(row, factor);
+        y += BETWEEN * factor;
+    }
+    return y - LAST * factor;
+}
+
+function underHeading([first]: readonly StripRow[]): number {
+    return first!.kind === 'sample' ? UNDER_HEADING.sample : UNDER_HEADING.other;
+}
+
+function layBlocks(blocks: readonly StripBlock[], room: Extent, factor: number): readonly Item[] {
+    let y = room.top + TOP;
+    return blocks.map((block, i) => {
         const rule = i === 0 ? [] : [line([room.left - 12, y - 14 * factor], [room.right + 12, y - 14 * factor], 'thin')];
         const heading = text([room.left, y], block.heading, { size: 6.4, tone: 'soft', spaced: 0.8 });
-        y += (block.rows[0]!.kind === 'sample' ? 18 : 14) * factor;
+        y += underHeading(block.rows) * factor;
         const rows = block.rows.flatMap(row => {
             const laid = layRow(row, room, y, factor);
             y += laid.height;
             return laid.items;
         });
-        y += 16 * factor;
+        y += BETWEEN * factor;
         return group(`strip.${block.id}`, {}, [...rule, heading, ...rows]);
     });
-    return { items, foot: y - 10 * factor };
 }
 
 /** Short rows two to a line, down the first column and then the second. */

@@ -1,12 +1,11 @@
-import { UriUtils, type LangiumDocument, type URI } from 'langium';
+import type { LangiumDocument, URI } from 'langium';
 import { replacing, type Finding } from '../../findings/finding.ts';
 import type { Source } from '../../provenance/source.ts';
 import * as ast from '../generated/ast.ts';
 import { localName, ownNames } from '../scope/names.ts';
 import { sourceOfProperty } from '../types/place.ts';
 import { quoted } from '../types/words.ts';
-import { isBuiltin } from '../workspace/builtin.ts';
-import { MOST_FOLLOWED, pathBetween } from '../workspace/import-graph.ts';
+import { MOST_FOLLOWED, pathBetween, stemOf } from '../workspace/import-graph.ts';
 import { importPath, isInside } from '../workspace/imports.ts';
 import { servicesOf } from '../workspace/services-of.ts';
 import { finding } from './make.ts';
@@ -53,18 +52,21 @@ function missing(document: LangiumDocument, path: string, uri: URI, at: Source):
 
 /** Files of the workspace that are called nearly so, or that are called so and lie elsewhere. */
 function filesNear(document: LangiumDocument, wanted: URI): readonly string[] {
-    const { LangiumDocuments, Imports } = servicesOf(document).shared.workspace;
-    const others = LangiumDocuments.all.filter(d => d !== document && !isBuiltin(d.uri) && isInside(d.uri, Imports.folders)).toArray();
-    const names = near(stem(wanted), others.map(d => stem(d.uri)));
-    return names
-        .flatMap(name => others.filter(d => stem(d.uri) === name))
-        .map(d => pathBetween(document.uri, d.uri))
-        .slice(0, 3);
+    const byStem = servicesOf(document).shared.workspace.Imports.byStem(), wantedStem = stemOf(wanted);
+    const names = byStem.size > MOST_COMPARED ? [wantedStem] : near(wantedStem, byStem.keys());
+    const found: string[] = [];
+    for (const uri of names.flatMap(name => byStem.get(name) ?? [])) {
+        if (found.length === 3) break;
+        if (uri.toString() !== document.uri.toString()) found.push(pathBetween(document.uri, uri));
+    }
+    return found;
 }
 
-function stem(uri: URI): string {
-    return UriUtils.basename(uri).replace(/\.coffer$/, '');
-}
+/**
+ * Every file may miss one, and each is compared with all names: with more of them only the very same name is looked for. It depends on the files there
+ * are and not on how many were looked at before, so that whoever looks first or last is told the same.
+ */
+const MOST_COMPARED = 500;
 
 /** A ring is reported once in each of its files, at the line that leads into it. */
 function ringFinding(document: LangiumDocument): Finding | undefined {

@@ -1,6 +1,7 @@
 import { UriUtils, type AstNode, type LangiumDocument, type LangiumDocuments, type LangiumSharedCoreServices, type URI } from 'langium';
 import type * as ast from '../generated/ast.ts';
 import { importOf, importsOf, isInside, type Import } from './imports.ts';
+import { isBuiltin } from './builtin.ts';
 import { ringsOf } from './rings.ts';
 
 /** A ring is followed through so many files to show it. */
@@ -20,6 +21,9 @@ export class ImportGraph {
     /** By document the ring it lies on, where it lies on one: a number that all files of the ring have. */
     private rings: { readonly folders: readonly URI[], readonly of: ReadonlyMap<LangiumDocument, number> } | undefined;
 
+    /** By name, without folders and ending, the files that may be imported. */
+    private stems: { readonly folders: readonly URI[], readonly of: ReadonlyMap<string, readonly URI[]> } | undefined;
+
     constructor(services: LangiumSharedCoreServices) {
         this.documents = services.workspace.LangiumDocuments;
     }
@@ -27,6 +31,7 @@ export class ImportGraph {
     /** To be called whenever a document has been parsed, or is gone. */
     changed(): void {
         this.rings = undefined;
+        this.stems = undefined;
     }
 
     /** The imports of a document that may be followed. */
@@ -94,6 +99,20 @@ export class ImportGraph {
         return undefined;
     }
 
+    /** The files that may be imported, by their names without folders and ending. */
+    byStem(): ReadonlyMap<string, readonly URI[]> {
+        if (this.stems?.folders === this.folders) return this.stems.of;
+        const of = new Map<string, URI[]>();
+        for (const { uri } of this.documents.all) {
+            if (isBuiltin(uri) || !isInside(uri, this.folders)) continue;
+            const known = of.get(stemOf(uri));
+            if (known) known.push(uri);
+            else of.set(stemOf(uri), [uri]);
+        }
+        this.stems = { folders: this.folders, of };
+        return of;
+    }
+
     private importedBy(document: LangiumDocument): LangiumDocument[] {
         return this.followed(document).flatMap(({ uri }) => this.documents.getDocument(uri) ?? []);
     }
@@ -119,6 +138,11 @@ export class ImportGraph {
         }
         return affected;
     }
+}
+
+/** What a file is called, without its ending. */
+export function stemOf(uri: URI): string {
+    return UriUtils.basename(uri).replace(/\.coffer$/, '');
 }
 
 /** A path to show and to write: from one file to another, beginning with `./` or `../`. */

@@ -1,0 +1,135 @@
+import type { BoardProver } from '../cutting/board-prover.ts';
+import type { Answer } from '../cutting/questions.ts';
+import { paint } from '../report/look.ts';
+import type { Printed } from '../text/fit.ts';
+import { worst, type ExitCode } from './exit-code.ts';
+import type { HeldFiles } from './held-files.ts';
+import { OutputFolder } from './output-folder.ts';
+import type { Terminal } from './terminal.ts';
+import type { World } from './world.ts';
+
+/** What a command says, prints and writes, in its order, before any of it is done. */
+export type Act = { readonly say: string } | { readonly result: Printed } | { readonly write: HeldFiles };
+export interface Performance { readonly acts: readonly Act[]; readonly code: ExitCode }
+/** What a search has found for its questions so far. */
+export type KnownAnswers = readonly { readonly index: number; readonly answer: Answer; readonly isLast: boolean }[];
+
+/**
+ * Does the same command over again elsewhere while it looks for cheaper boards, each time as if the search had been stopped just then:
+ * what takes longer than anybody who stops the program wants to wait is then done already.
+ */
+export interface Understudy {
+    /** `searches`: what each search of the command has found so far. */
+    learn(searches: readonly KnownAnswers[]): void;
+    /** The last that is ready. */
+    readonly ready: Performance | undefined;
+    end(): void;
+}
+
+/** Does a command; where it is stopped while it looks for cheaper boards, what the understudy has ready takes the place of all that is left to do. */
+export async function withUnderstudy(world: World, understudy: Understudy | undefined, job: (world: World) => ExitCode | Promise<ExitCode>): Promise<ExitCode> {
+    if (understudy === undefined) return job(world);
+    const done: Act[] = [], searches: { index: number; answer: Answer; isLast: boolean }[][] = [];
+    const told = (): void => { understudy.learn(searches); };
+    let endEarly = (_code: ExitCode): void => {};
+    const early = new Promise<ExitCode>(resolve => { endEarly = resolve; });
+    const { prover, interrupts, terminal } = world;
+    const live: World = {
+        ...world,
+        terminal: noted(terminal, done),
+        prover: {
+            prove(asked, found) {
+                const own: (typeof searches)[number] = [];
+                searches.push(own);
+                told();
+                return prover.prove(asked, (index, answer, isLast) => {
+                    const before = own.findIndex(each => each.index === index);
+                    own.splice(before < 0 ? own.length : before, 1, { index, answer, isLast });
+                    told();
+                    found(index, answer, isLast);
+                });
+            },
+        },
+        interrupts: {
+            stopped: interrupts.stopped,
+            tidily: work => interrupts.tidily(work),
+            stoppable: async work => {
+                const result = await interrupts.stoppable(work);
+                const ready = interrupts.stopped.aborted ? understudy.ready : undefined;
+                if (interrupts.stopped.aborted) understudy.end();
+                if (ready === undefined || !begins(ready.acts, done)) return result;
+                endEarly(await perform({ ...ready, acts: ready.acts.slice(done.length) }, world));
+                return new Promise(() => {});
+            },
+        },
+    };
+    try {
+        return await Promise.race([early, job(live)]);
+    } finally {
+        understudy.end();
+    }
+}
+
+/** The world of an understudy: nothing is shown or written, what the searches of the command have found is known, and nothing more is. */
+export function rehearsal(world: Omit<World, 'terminal' | 'prover' | 'interrupts' | 'hold'>, searches: readonly KnownAnswers[]): { readonly world: World; readonly acts: readonly Act[] } {
+    const acts: Act[] = [];
+    const silent: Terminal = { result: () => {}, say: () => {}, progress: () => {}, paint };
+    return {
+        acts,
+        world: {
+            ...world, terminal: noted(silent, acts), prover: knowing(searches), hold: write => { acts.push({ write }); },
+            interrupts: {
+                stopped: new AbortController().signal,
+                tidily: work => work(),
+                stoppable: work => {
+                    const stop = new AbortController(), result = work(stop.signal);
+                    // after what is known has been said
+                    setImmediate(() => { stop.abort(); });
+                    return result;
+                },
+            },
+        },
+    };
+}
+
+/** Finds at once what is known of each search, in their order, and nothing else. */
+function knowing(searches: readonly KnownAnswers[]): BoardProver {
+    let next = 0;
+    return {
+        prove(_asked, found) {
+            const known = searches[next++] ?? [];
+            queueMicrotask(() => { known.forEach(({ index, answer, isLast }) => { found(index, answer, isLast); }); });
+            return () => {};
+        },
+    };
+}
+
+function noted(terminal: Terminal, acts: Act[]): Terminal {
+    return {
+        ...terminal,
+        result: text => { acts.push({ result: text }); terminal.result(text); },
+        say: line => { acts.push({ say: line }); terminal.say(line); },
+    };
+}
+
+/** Whether what has been said and printed already is what the other one begins with: the files may have changed meanwhile. */
+function begins(acts: readonly Act[], done: readonly Act[]): boolean {
+    return JSON.stringify(acts.slice(0, done.length)) === JSON.stringify(done);
+}
+
+async function perform({ acts, code }: Performance, world: World): Promise<ExitCode> {
+    const folders = new Map<string, OutputFolder>();
+    let ended = code;
+    world.terminal.progress('');
+    for (const act of acts) {
+        if ('say' in act) world.terminal.say(act.say);
+        else if ('result' in act) world.terminal.result(act.result);
+        else {
+            const { options, files, from } = act.write, folder = folders.get(options.out) ?? new OutputFolder(options, world);
+            folders.set(options.out, folder);
+            await folder.write(files, from);
+            ended = worst(ended, folder.code);
+        }
+    }
+    return ended;
+}

@@ -1,0 +1,76 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { nodeFiles } from '../../src/cli/file-system.ts';
+import { run } from '../../src/cli/program.ts';
+import { rehearsal, type KnownAnswers, type Performance, type Understudy } from '../../src/cli/understudy.ts';
+import type { BoardProver } from '../../src/cutting/board-prover.ts';
+import { some } from '../support/full.ts';
+import { folderWith } from './folder.ts';
+import { house, tooWide } from './house.ts';
+import { proverHere } from './prover.ts';
+import { cofferwright, type Ran } from './world.ts';
+
+const COMMANDS = [
+    ['boards'], ['boards', '--format', 'json'], ['order', '--format', 'csv'], ['saw'], ['saw', '--sheets', 'sheets'], ['labels'], ['estimate'], ['bid', '--format', 'html'], ['print', '--page', 'boards'],
+    ['print', '--page', 'estimate'], ['order', '.', 'gone.coffer'],
+];
+
+/** A search that finds what there is to be found, says of nothing that it is the last, and tells when it is through. */
+function endless(through: () => void): BoardProver {
+    return {
+        prove(asked, found) {
+            let open = asked.length;
+            return proverHere.prove(asked, (index, answer, isLast) => {
+                found(index, answer, false);
+                if (isLast && --open === 0) setImmediate(through);
+            });
+        },
+    };
+}
+
+async function rehearsed(cwd: string, argv: readonly string[], searches: readonly KnownAnswers[], kept = {}): Promise<Performance> {
+    const { world, acts } = rehearsal({ cwd, disk: nodeFiles, kept, readStdin: () => Promise.reject(new Error('nothing to read')) }, searches);
+    const nobody = { isTTY: false, write: () => { throw new Error('an understudy shows nothing'); } } as never;
+    const code = await run(argv, { ...world, stdout: nobody, stderr: nobody, env: {}, serveEditor: () => Promise.reject(new Error('no editor')) });
+    return { acts, code };
+}
+
+function filesIn(folder: string): Record<string, string> {
+    return Object.fromEntries(readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(name => name.includes('.')).sort().map(name => [name, readFileSync(join(folder, name), 'latin1')]));
+}
+
+/** Stops a command when its search is through, with or without an understudy that is ready by then. */
+async function stopped(cwd: string, argv: readonly string[], isWithUnderstudy: boolean): Promise<Ran & { readonly performed: boolean }> {
+    const stop = new AbortController(), kept = {};
+    let searches: readonly KnownAnswers[] = [], ready: Performance | undefined, performed = false;
+    const understudy: Understudy = { learn: known => { searches = known; }, end: () => {}, get ready() { performed = ready !== undefined; return ready; } };
+    const through = async (): Promise<void> => {
+        // once more with what it has kept, and nothing is on the disk by then
+        const before = filesIn(cwd);
+        if (isWithUnderstudy) for (let time = 0; time < 2; time++) ready = await rehearsed(cwd, argv, structuredClone(searches), kept);
+        expect(filesIn(cwd)).toEqual(before);
+        stop.abort('SIGINT');
+    };
+    const ran = await cofferwright(cwd, argv, { stop: stop.signal, understudy, prover: endless(() => { void through(); }) });
+    return { ...ran, performed };
+}
+
+test.each(some(COMMANDS, 2).map(argv => [argv.join(' '), argv] as const))('what an understudy has ready is what the command would have done: %s', async (_name, argv) => {
+    for (const files of [house, tooWide]) {
+        const [cwd, twin] = [folderWith(files), folderWith(files)];
+        const { performed, ...ran } = await stopped(cwd, argv, true), { performed: _, ...wanted } = await stopped(twin, argv, false);
+        expect(performed).toBe(true);
+        expect(ran).toEqual(wanted);
+        expect(ran).toMatchObject({ code: 130, err: expect.stringContaining('The search for cheaper boards was stopped') as string });
+        expect(filesIn(cwd)).toEqual(filesIn(twin));
+    }
+});
+
+test('one that has read other files than the command did is not listened to', async () => {
+    const cwd = folderWith(house), ready: Performance = { acts: [{ say: 'Something else was said first.' }], code: 0 };
+    const stop = new AbortController(), understudy: Understudy = { learn: () => {}, end: () => {}, ready };
+    const { out, err } = await cofferwright(cwd, ['boards', '.', 'gone.coffer'], { stop: stop.signal, understudy, prover: endless(() => { stop.abort('SIGINT'); }) });
+    expect(err).not.toContain('Something else');
+    expect(out).toContain('For den.');
+});
