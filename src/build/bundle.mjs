@@ -48,13 +48,34 @@ export function bundlePanes({ outdir, minify, sourcemap }) {
     ]);
 }
 
-/** The command line starts the language server that lies beside it, and carries no second one. */
-const serverBeside = {
-    name: 'server-beside',
+/**
+ * The command line starts the language server that lies beside it, and carries no second one. What writes PDF is as long as all the rest,
+ * and is read by the one command that needs it.
+ */
+const beside = {
+    name: 'beside',
     setup({ onResolve }) {
         onResolve({ filter: /\/server\/main\.ts$/ }, () => ({ path: '../server/main.cjs', external: true }));
+        onResolve({ filter: /\/exports\/pdf\/bid\.ts$/ }, ({ kind }) => (kind === 'entry-point' ? undefined : { path: './bid-pdf.js', external: true }));
     },
 };
+
+/**
+ * The command line, and what lies beside it but the language server: what writes PDF, and the solver of the boards in a thread of its own,
+ * which the server's thread shares.
+ */
+export async function bundleCommandLine(outdir, options = {}) {
+    const esm = { ...forNode, ...options, format: 'esm' };
+    const built = await Promise.all([
+        build({ ...esm, entryPoints: ['src/cli/main.ts'], outfile: join(outdir, 'main.js'), banner: { js: `#!/usr/bin/env node\n${requireInEsm}` }, plugins: [beside] }),
+        ...[['src/exports/pdf/bid.ts', 'bid-pdf.js'], ['src/worker/boards-worker.ts', 'boards-worker.js']]
+            .map(([from, to]) => build({ ...esm, entryPoints: [from], outfile: join(outdir, to), banner: { js: requireInEsm } })),
+    ]);
+    await chmod(join(outdir, 'main.js'), 0o755);
+    await writeFile(join(outdir, 'package.json'), '{ "type": "module" }\n'); // whatever the package around it says
+    await cp(join(root, 'node_modules/highs/build/highs.wasm'), join(outdir, 'highs.wasm'));
+    return built;
+}
 
 /**
  * Bundles everything into `outdir`, with the licenses of what is bundled beside it.
@@ -66,21 +87,13 @@ export async function bundle({ outdir = join(root, 'dist'), minify = false, sour
     // an editor's extension host loads CommonJS; the packages' ES builds, taken first, leave out what is not used
     const cjs = { ...forNode, ...common, format: 'cjs', mainFields: ['module', 'main'] };
     const built = await Promise.all([
-        build({
-            ...forNode, ...common, format: 'esm', entryPoints: ['src/cli/main.ts'], outfile: join(outdir, 'cli/main.js'),
-            banner: { js: `#!/usr/bin/env node\n${requireInEsm}` }, plugins: [serverBeside],
-        }),
+        bundleCommandLine(join(outdir, 'cli'), common),
         build({ ...cjs, entryPoints: ['src/server/main.ts'], outfile: join(outdir, 'server/main.cjs') }),
-        // the server's thread for boards shares the solver that lies beside the command line
-        build({ ...forNode, ...common, format: 'esm', entryPoints: ['src/worker/boards-worker.ts'], outfile: join(outdir, 'cli/boards-worker.js'), banner: { js: requireInEsm } }),
         build({ ...cjs, external: ['vscode'], entryPoints: ['src/extension/main.ts'], outfile: join(outdir, 'extension/main.cjs') }),
         build({ ...forBrowser, ...common, plugins: [withoutDisk], format: 'iife', entryPoints: ['src/server/browser.ts'], outfile: join(outdir, 'server/browser.js') }),
         build({ ...forBrowser, ...common, format: 'cjs', external: ['vscode'], entryPoints: ['src/extension/browser.ts'], outfile: join(outdir, 'extension/browser.js') }),
         bundlePanes({ outdir: join(outdir, 'panes'), ...common }),
     ]).then(all => all.flat());
-    await chmod(join(outdir, 'cli/main.js'), 0o755);
-    await writeFile(join(outdir, 'cli/package.json'), '{ "type": "module" }\n'); // whatever the package around it says
-    await cp(join(root, 'node_modules/highs/build/highs.wasm'), join(outdir, 'cli/highs.wasm'));
     // the shape of what the command line prints as JSON, for whoever reads it
     await cp(join(root, 'src/report/schema'), join(outdir, 'schema'), { recursive: true });
     await writeFile(join(outdir, 'licenses.txt'), await licensesOf(built.flatMap(result => Object.keys(result.metafile.inputs))));

@@ -1,8 +1,7 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { copyFileSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { some } from '../support/full.ts';
 import { folderWith } from './folder.ts';
@@ -10,17 +9,11 @@ import { den, house, tooWide } from './house.ts';
 
 /** The program as it is shipped, in one file, run as a process of its own. */
 const folder = mkdtempSync(join(tmpdir(), 'cofferwright-built-'));
-const main = join(folder, 'main.mjs');
+const main = join(folder, 'main.js');
 beforeAll(async () => {
     // @ts-expect-error a build script, which has no types
-    const { forNode, requireInEsm } = await import('../../src/build/bundle.mjs') as { forNode: object; requireInEsm: string };
-    const esm = { ...forNode, format: 'esm' as const, banner: { js: requireInEsm } };
-    await Promise.all([
-        build({ ...esm, entryPoints: ['src/cli/main.ts'], outfile: main }),
-        build({ ...esm, entryPoints: ['src/worker/boards-worker.ts'], outfile: join(folder, 'boards-worker.js') }),
-    ]);
-    copyFileSync('node_modules/highs/build/highs.wasm', join(folder, 'highs.wasm'));
-    writeFileSync(join(folder, 'package.json'), '{ "type": "module" }');
+    const { bundleCommandLine } = await import('../../src/build/bundle.mjs') as { bundleCommandLine: (outdir: string) => Promise<unknown> };
+    await bundleCommandLine(folder);
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 

@@ -16,7 +16,7 @@ const dining = async (): Promise<RoomOnPage> => roomOnPage(await serve(house), '
 inTheOneBrowser();
 
 describe('the boards pane', () => {
-    test.each(looks([300, 800, 1600]))('has nothing against it in %s at %i pixels', async (theme, width) => {
+    test.each(looks('boards', [300, 800, 1600]))('has nothing against it in %s at %i pixels', async (theme, width) => {
         const pane = await PanePage.open('boards', { theme, width, height: 900 });
         const [size] = (await pane.sent('size')).slice(-1);
         const message = contentMessage('boards', await dining(), size);

@@ -18,7 +18,7 @@ const keyOf = ({ cuts, pieces }: CutListContent, id: string): string => `${id}#$
 const lengths = (pane: PanePage): Promise<string[]> => pane.page.locator('.entry .long').allTextContents();
 
 describe('the cut list pane', () => {
-    test.each(looks())('has nothing against it in %s at %i pixels', async (theme, width) => {
+    test.each(looks('cut-list'))('has nothing against it in %s at %i pixels', async (theme, width) => {
         const { message, content } = await listOf();
         const pane = await PanePage.open('cut-list', { theme, width, height: width === 300 ? 700 : 900 });
         await pane.say(message);

@@ -15,7 +15,7 @@ const dining = async (more: Record<string, string> = {}): Promise<RoomOnPage> =>
 inTheOneBrowser();
 
 describe('the estimate pane', () => {
-    test.each(looks([300, 800, 1600]))('has nothing against it in %s at %i pixels', async (theme, width) => {
+    test.each(looks('estimate', [300, 800, 1600]))('has nothing against it in %s at %i pixels', async (theme, width) => {
         const pane = await PanePage.open('estimate', { theme, width, height: 900 });
         await pane.say(contentMessage('estimate', await dining()));
         await pane.picture(`estimate-${theme}-${width}`);

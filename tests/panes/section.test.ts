@@ -18,7 +18,7 @@ async function section(pane: PanePage, words: ParlorWords = OFF): Promise<Conten
 }
 
 describe('the section pane', () => {
-    test.each(looks())('has nothing against it in %s at %i pixels', async (theme, width) => {
+    test.each(looks('section'))('has nothing against it in %s at %i pixels', async (theme, width) => {
         const pane = await PanePage.open('section', { theme, width, height: width === 300 ? 700 : 900 });
         await pane.say(await section(pane));
         await pane.picture(`section-${theme}-${width}`);

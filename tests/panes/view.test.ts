@@ -76,7 +76,7 @@ function seenFromBelow({ corners }: ViewPiece, aspect: number): readonly [number
 }
 
 describe('the pane in three dimensions', () => {
-    test.each(looks())('has nothing against it in %s at %i pixels', async (theme, width) => {
+    test.each(looks('view'))('has nothing against it in %s at %i pixels', async (theme, width) => {
         const pane = await opened({ theme, width, height: width === 300 ? 700 : 900 }, spoiled);
         await pane.picture(`view-${theme}-${width}`);
         expect(await pane.violations()).toEqual([]);

@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import type { Finding } from '../../src/findings/finding.ts';
 import { readFile } from '../../src/language/read-file.ts';
 import type { FileContent } from '../../src/job/file.ts';
@@ -18,9 +18,8 @@ function findingsIn(file: FileContent): readonly Finding[] {
     return [...inspect(file).findings, ...inspectClosely(file)];
 }
 
-async function findingsOf(texts: Readonly<Record<string, string>>): Promise<{ path: string; findings: readonly Finding[] }[]> {
-    const workspace = await TestWorkspace.open(texts);
-    return Object.keys(texts).map(path => ({ path, findings: findingsIn(readFile(workspace.document(path))) }));
+function findingsOf(workspace: TestWorkspace, texts: Readonly<Record<string, string>>): (readonly Finding[])[] {
+    return Object.keys(texts).map(path => findingsIn(readFile(workspace.document(path))));
 }
 
 it('every rule has a fixture of its name, and every fixture is of a rule', () => {
@@ -32,18 +31,24 @@ describe.each(fixtures)('%s', name => {
     const texts = Object.fromEntries(files.map(file => [file.path, file.text]));
     const rule = name.replace('.coffer', '');
 
-    it('has exactly the findings that are marked in it', async () => {
-        const found = await findingsOf(texts);
-        expect(mismatches(files.map((file, i) => ({ file, findings: found[i]!.findings })))).toEqual([]);
-        expect(found.flatMap(({ findings }) => findings).some(finding => finding.rule === rule)).toBe(true);
+    let workspace: TestWorkspace;
+    beforeAll(async () => { workspace = await TestWorkspace.open(texts); });
+
+    it('has exactly the findings that are marked in it', () => {
+        const found = findingsOf(workspace, texts);
+        expect(mismatches(files.map((file, i) => ({ file, findings: found[i]! })))).toEqual([]);
+        expect(found.flat().some(finding => finding.rule === rule)).toBe(true);
     });
 
     it('each quick fix takes its finding away and brings no other', async () => {
-        const before = (await findingsOf(texts)).flatMap(({ findings }) => findings);
+        const before = findingsOf(workspace, texts).flat();
         // mended, what is allowed leaves a comment that allows nothing any more
         for (const finding of before.filter(one => !one.allowed)) {
             for (const fix of finding.fixes) {
-                const after = (await findingsOf(applied(fix, texts))).flatMap(({ findings }) => findings);
+                const mended = applied(fix, texts), written = Object.keys(texts).filter(path => mended[path] !== texts[path]);
+                await workspace.edit(Object.fromEntries(written.map(path => [path, mended[path]])));
+                const after = findingsOf(workspace, texts).flat();
+                await workspace.edit(Object.fromEntries(written.map(path => [path, texts[path]])));
                 const kept = before.filter(other => other !== finding).map(named);
                 const left = after.map(named);
                 expect(left.filter(one => !kept.includes(one)), `${fix.title}: new findings`).toEqual([]);

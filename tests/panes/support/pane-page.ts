@@ -4,7 +4,7 @@ import { pathToFileURL } from 'node:url';
 import axe from 'axe-core';
 import { chromium, type Browser, type BrowserServer, type Page } from 'playwright-core';
 import { paneDocument } from '../../../src/extension/panes/document.ts';
-import type { PaneKind } from '../../../src/pages/kinds.ts';
+import { PANE_KINDS, type PaneKind } from '../../../src/pages/kinds.ts';
 import { versioned, type FromPane, type ToPane, type Versioned } from '../../../src/panes/messages.ts';
 import { FULL } from '../../support/full.ts';
 import themes from './themes.json' with { type: 'json' };
@@ -13,10 +13,10 @@ export const THEMES = ['dark', 'light', 'high-contrast'] as const;
 /** A theme's colors, as the editor hands them to its panes. */
 export type Theme = keyof typeof themes;
 
-/** In which colors and widths panes are looked at: each in each where everything is run, everyday each width in other colors. */
-export function looks(widths: readonly number[] = [300, 700, 1600]): readonly (readonly [Theme, number])[] {
-    return THEMES.flatMap((theme, i) => widths.map((width, j) => [theme, width, i === j] as const)).filter(([, , own]) => own || FULL)
-        .map(([theme, width]) => [theme, width] as const);
+/** In which colors and widths a pane is looked at: each in each where everything is run, everyday each pane in colors and at a width of its own. */
+export function looks(kind: PaneKind, widths: readonly number[] = [300, 700, 1600]): readonly (readonly [Theme, number])[] {
+    const own = PANE_KINDS.indexOf(kind) % THEMES.length;
+    return FULL ? THEMES.flatMap(theme => widths.map(width => [theme, width] as const)) : [[THEMES[own]!, widths[own]!]];
 }
 
 /** Tests and benchmarks run in the repository's own folder. */

@@ -45,27 +45,30 @@ describe('every rule of the trade', () => {
 
     test.each(RULES.filter(({ name }) => name !== 'allow-unused').map(rule => [rule.name, rule] as const))('%s can be let stand with a reason, and its fixes take it away', async (name, rule) => {
         const files = filesOf(rule.wrong), texts = Object.fromEntries(files), [path] = files.at(-1)!;
-        const open = (text: string): Promise<TestWorkspace> => openRested({ ...texts, [path]: text });
-        const house = await open(texts[path]!);
-        const countIn = (one: TestWorkspace): number => one.rules(path).filter(each => each === name).length;
-        const before = countIn(house);
-        expect(before).toBeGreaterThan(0);
-        const allow = (await actions(house, path)).filter(({ title }) => title === `Allow ${name} here, and say why`);
-        expect(allow).toHaveLength(before);
-        const allowed = await open(after(house, allow[0]!, path));
-        expect(countIn(allowed)).toBeLessThan(before);
-        expect(allowed.rules(path).filter(each => each === 'allow-unused' || each === 'syntax')).toEqual([]);
-
+        const house = await openRested(texts);
+        const rulesAfter = async (action: CodeAction): Promise<readonly string[]> => {
+            await house.edit({ [path]: after(house, action, path) });
+            const rules = house.rules(path);
+            await house.edit({ [path]: texts[path]! });
+            return rules;
+        };
+        const rules = house.rules(path), count = (all: readonly string[]): number => all.filter(each => each === name).length;
+        expect(count(rules)).toBeGreaterThan(0);
+        const offered = await actions(house, path), titles = offered.map(({ title }) => title);
+        const allow = offered.filter(({ title }) => title === `Allow ${name} here, and say why`);
+        expect(allow).toHaveLength(count(rules));
         for (const diagnostic of house.document(path).diagnostics!.filter(({ code }) => code === name)) {
-            const titles = fixesOf(diagnostic).map(({ title }) => title);
-            const offered = (await actions(house, path)).map(({ title }) => title);
-            expect(offered).toEqual(expect.arrayContaining(titles));
+            expect(titles).toEqual(expect.arrayContaining(fixesOf(diagnostic).map(({ title }) => title)));
         }
         const [preferred] = await actions(house, path, ['source.fixAll']);
+
+        const allowed = await rulesAfter(allow[0]!);
+        expect(count(allowed)).toBeLessThan(count(rules));
+        expect(allowed.filter(each => each === 'allow-unused' || each === 'syntax')).toEqual([]);
         if (!preferred) return;
-        const mended = await open(after(house, preferred, path));
-        expect(mended.rules(path).filter(each => each === 'syntax')).toEqual([]);
-        expect(mended.rules(path).length).toBeLessThan(house.rules(path).length);
+        const mended = await rulesAfter(preferred);
+        expect(mended.filter(each => each === 'syntax')).toEqual([]);
+        expect(mended.length).toBeLessThan(rules.length);
     });
 });
 
