@@ -1,5 +1,5 @@
 import type { Piece as Strip } from '../arrangement/model.ts';
-import { SIDES, type JobSettings, type Stock } from '../job/model.ts';
+import type { JobSettings, Stock } from '../job/model.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { longestPiece } from './longest.ts';
@@ -83,7 +83,7 @@ function longParts(ceiling: Ceiling): LongPart[] {
     return [
         ...ceiling.lines.flatMap(line => inOrder(line.name).flatMap(strip => partOfBeam(strip, line.section, line.name,
             line.through && (strip.part === 'bottom' || strip.part === 'blocking') ? `line ${line.name}` : `line ${line.name}, bay ${strip.nth}`, given => line.splices[0]?.said ?? given?.at ?? line.at))),
-        ...SIDES.flatMap(side => {
+        ...ceiling.walls.flatMap(({ name: side }) => {
             const around = ceiling.around[side];
             return inOrder(side).flatMap((strip): LongPart[] => around?.kind === 'half-beam' ? partOfBeam(strip, around.section, '', `the half beam along the ${side} wall`, given => given?.at ?? around.perimeter.at)
                 : around ? [{ line: '', part: 'band', where: `the ${side} wall`, length: Math.round(strip.overall), stock: around.perimeter.stock, at: (around.perimeter.stock ?? around.perimeter).at }] : []);

@@ -2,7 +2,7 @@ import type { Direction, Grid, Laying } from '../job/model.ts';
 import { cornerAt, type Spot } from '../job/outline.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Trouble } from './model.ts';
-import type { Shape, ShapedWall } from './shape.ts';
+import { isLevel, type Shape, type ShapedWall } from './shape.ts';
 
 /**
  * How the lines of one direction lie in a room: what is divided, and where a line runs whose center stands at a place of it.
@@ -125,10 +125,6 @@ function fourOf(walls: readonly ShapedWall[]): Four | undefined {
 function unit({ from, to }: ShapedWall): Spot {
     const length = Math.hypot(to.x - from.x, to.y - from.y);
     return { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
-}
-
-function isLevel({ from, to }: ShapedWall): boolean {
-    return Math.abs(to.x - from.x) >= Math.abs(to.y - from.y);
 }
 
 /** The same direction to the south, or to the east. */

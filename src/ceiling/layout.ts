@@ -1,5 +1,5 @@
 import { lineName } from '../job/line-names.ts';
-import { SIDES, type Direction, type Grid, type LineSpec, type Perimeter, type Room } from '../job/model.ts';
+import type { Direction, Grid, LineSpec, Perimeter, Room } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { edgingOf, hung, type Edging } from './band.ts';
 import { tooLongForBoards } from './board-limits.ts';
@@ -17,8 +17,8 @@ import { arrangedOf, arrangementTroubles } from './plan.ts';
 import { profileTroubles } from './profile-troubles.ts';
 import { residueOf } from './residue.ts';
 import { shapeOf } from './room-shape.ts';
-import { endsOfWall, isForward, type Shape, type ShapedWall } from './shape.ts';
 import { withTrimOfRoom } from './section.ts';
+import { endsOfWall, isForward, isLevel, type Shape, type ShapedWall } from './shape.ts';
 import { divide } from './spacing.ts';
 import { spliceOnCrossings } from './splices.ts';
 import { depthTroubles, oncePerPlace, trimTroubles } from './troubles.ts';
@@ -45,10 +45,6 @@ function ceilingOf(room: Room, sections: LineSections, troubles: Trouble[]): Cei
     const edging = grid && shape && edgingsOf(grid, shape, sections, troubles);
     if (unknown.length > 0 || !step || !grid?.through || !shape || !edging || troubles.some(trouble => trouble.kind === 'not-positive')) return undefined;
 
-    if (!shape.square || shape.walls.some(({ name }, i) => name !== SIDES[i])) {
-        troubles.push({ kind: 'not-supported', what: 'a room that is no rectangle of walls north, east, south and west', instead: 'such a room', at: shape.walls[0]!.at });
-        return undefined;
-    }
     const parts = { room, grid, shape, edging, sections, step, troubles };
     const across = runOf('east-west', parts), down = runOf('north-south', parts);
     if (!across || !down) return undefined;
@@ -134,6 +130,11 @@ function assembled(parts: Parts, { run: over, all: upright }: Divided, { run: un
     const { room, grid, shape, sections, edging, troubles } = parts;
     const faults = [...depthTroubles([...upright, ...level], sections, grid), ...cornerTroubles(upright, level)];
     troubles.push(...faults, ...room.trim ? [] : trimTroubles([...upright, ...level], grid));
+    const spaced = [...upright, ...level].find(line => line.section.profile.spacers)?.section.profile.spacers;
+    if (spaced && (!shape.square || shape.walls.length !== 4)) {
+        troubles.push({ kind: 'not-supported', what: 'spacers in a room that is no rectangle', instead: 'its beams without them', at: spaced.at });
+        return undefined;
+    }
     if (faults.length > 0 || tooManySpacers({ across: over, down: under }, [...upright, ...level], troubles)) return undefined;
 
     const ns = withRunning(upright, level, parts), ew = withRunning(level, upright, parts), lines = [...ns, ...ew];
@@ -214,7 +215,7 @@ function placeOn({ from, to }: ShapedWall, line: Line, end: Ticks): number {
 
 /** Of two alike the one along the north or south wall runs to the other wall; a half beam ends at a band, and a band runs past it. Round an outside corner both run on. */
 function standsOff(own: Edging, other: Edging | null, wall: ShapedWall, outside: boolean): Ticks {
-    const level = Math.abs(wall.to.x - wall.from.x) >= Math.abs(wall.to.y - wall.from.y);
+    const level = isLevel(wall);
     if (outside) return own.kind === other?.kind && (own.kind === 'band' || level) ? -other.reach.ticks : 0;
     if (own.kind === other?.kind) return level ? 0 : other.kind === 'band' ? other.reach.ticks : other.width.ticks;
     return own.kind === 'half-beam' && other?.kind === 'band' ? other.reach.ticks : 0;

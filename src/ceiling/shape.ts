@@ -30,6 +30,11 @@ export function isForward({ from, to }: Pick<ShapedWall, 'from' | 'to'>): boolea
     return from.x < to.x || from.x === to.x && from.y < to.y;
 }
 
+/** Whether it runs nearer east-west than north-south. */
+export function isLevel({ from, to }: Pick<ShapedWall, 'from' | 'to'>): boolean {
+    return Math.abs(to.x - from.x) >= Math.abs(to.y - from.y);
+}
+
 function turnsLeft(before: ShapedWall, after: ShapedWall): boolean {
     return (before.to.x - before.from.x) * (after.to.y - after.from.y) < (before.to.y - before.from.y) * (after.to.x - after.from.x);
 }

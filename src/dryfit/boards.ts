@@ -1,7 +1,6 @@
 import type { Piece as Strip } from '../arrangement/model.ts';
 import type { Band, Ceiling, WholeSection } from '../ceiling/model.ts';
 import { cleatFootOf, seatOf } from '../ceiling/section.ts';
-import type { Side } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Part } from '../takeoff/model.ts';
 import type { Form, Seat } from './stand.ts';
@@ -19,7 +18,7 @@ export function formAt(strip: Strip, ceiling: Ceiling): Board | undefined {
     switch (strip.part) {
         case 'trim': return trimBoard(ceiling);
         default: {
-            const line = ceiling.lines.find(one => one.name === strip.of), own = ceiling.around[strip.of as Side];
+            const line = ceiling.lines.find(one => one.name === strip.of), own = ceiling.around[strip.of];
             if (line) return boardOfBeam(strip.part, line.section, {});
             return own?.kind === 'band' ? bandBoard(own) : own ? boardOfBeam(strip.part, own.section, { width: own.width.ticks }) : undefined;
         }

@@ -1,5 +1,4 @@
 import type { Ceiling } from '../ceiling/model.ts';
-import { SIDES } from '../job/model.ts';
 import { TICKS_PER_INCH } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { blockOf, type Block } from './block.ts';
@@ -27,18 +26,21 @@ export function bodyOf(piece: Piece, place: Place, prisms: readonly Prism[]): Bo
     return { is: piece, place, blocks, planned, asPlanned, box: around(asPlanned ? planned : [...blocks, ...planned]) };
 }
 
-/** The ceiling and the four walls, as thick as is of use. */
-export function roomBodies({ width, length, around: edging, lines }: Ceiling): Body[] {
-    const thick = 12 * TICKS_PER_INCH;
-    const low = Math.max(0, ...SIDES.map(side => { const own = edging[side]; return own?.kind === 'band' ? own.lowerEdge.ticks : own?.section.depth.ticks ?? 0; }), ...lines.map(line => line.section.depth.ticks)) + thick;
-    const body = (is: string, west: number, north: number, top: number, east: number, south: number, foot: number): Body => {
-        const blocks = [blockOf({ outline: [[west, north], [east, north], [east, south], [west, south]], top, foot })];
+/** The ceiling and the walls, as thick as is of use, and no thicker than that a wall reaches past what lies behind it. */
+export function roomBodies({ width, length, walls, around: edging, lines }: Ceiling): Body[] {
+    const thick = 12 * TICKS_PER_INCH, thin = Math.min(thick, ...walls.map(wall => Math.ceil(wall.length / 2)));
+    const low = Math.max(0, ...Object.values(edging).map(own => (own?.kind === 'band' ? own.lowerEdge.ticks : own?.section.depth.ticks ?? 0)), ...lines.map(line => line.section.depth.ticks)) + thick;
+    const body = (is: string, outline: Prism['outline'], top: number, foot: number): Body => {
+        const blocks = [blockOf({ outline, top, foot })];
         return { is, place: undefined, blocks, planned: blocks, asPlanned: true, box: around(blocks) };
     };
     return [
-        body('the ceiling', 0, 0, -thick, width, length, 0),
-        body('the north wall', 0, -thick, 0, width, 0, low), body('the south wall', 0, length, 0, width, length + thick, low),
-        body('the west wall', -thick, 0, 0, 0, length, low), body('the east wall', width, 0, 0, width + thick, length, low),
+        body('the ceiling', [[0, 0], [width, 0], [width, length], [0, length]], -thick, 0),
+        ...walls.map(({ name, from, to, length: long }) => {
+            // the room lies to the right of a wall
+            const off = { x: Math.round((to.y - from.y) * thin / long), y: Math.round((from.x - to.x) * thin / long) };
+            return body(`the ${name} wall`, [[from.x + off.x, from.y + off.y], [to.x + off.x, to.y + off.y], [to.x, to.y], [from.x, from.y]], 0, low);
+        }),
     ];
 }
 

@@ -58,7 +58,8 @@ function* facesThatMeet(a: Body, b: Body, asPlanned: boolean): Generator<readonl
 }
 
 function wrongWith(wanted: Facing, found: Facing | undefined, touching: boolean, press: number): Omit<Wrong, 'a' | 'b'> | undefined {
-    const area = found ? areaAt(found, wanted.near, NEAR) : 0;
+    // faces that are not quite parallel are as far from each other as planned at either end
+    const area = found ? areaAt(found, (wanted.near + wanted.far) / 2, NEAR + Math.abs(wanted.far - wanted.near) / 2) : 0;
     if (Math.abs(area - wanted.area) > NEAR * wanted.girth) {
         const apart = found ? Math.max(found.near - wanted.near, found.far - wanted.near) : 0;
         const areas = { touches: squareInches(area), wanted: squareInches(wanted.area) };

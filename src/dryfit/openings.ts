@@ -2,7 +2,8 @@ import type { Coffer as Face, CofferEdge } from '../arrangement/model.ts';
 import type { Ceiling, WholeSection } from '../ceiling/model.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
 import { sideFootOf } from '../ceiling/section.ts';
-import { SIDES, type Direction, type Side } from '../job/model.ts';
+import type { ShapedWall } from '../ceiling/shape.ts';
+import type { Direction, Side } from '../job/model.ts';
 import { extentOf } from '../plane/polygon.ts';
 import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
@@ -17,7 +18,7 @@ const SEEN = TICKS_PER_INCH / 16;
 export function undersides(bodies: readonly Body[], ceiling: Ceiling): { looked: number; faults: Unflush[] } {
     const planes = ({ section }: { readonly section: WholeSection }) => ({ bottom: section.depth.ticks, side: sideFootOf(section) });
     const depths = new Map(ceiling.lines.map(line => [line.name, planes(line)]));
-    for (const side of SIDES) { const own = ceiling.around[side]; if (own?.kind === 'half-beam') depths.set(side, planes(own)); }
+    for (const [wall, own] of Object.entries(ceiling.around)) if (own?.kind === 'half-beam') depths.set(wall, planes(own));
     let looked = 0;
     const faults: Unflush[] = [];
     for (const { is, blocks } of bodies) {
@@ -45,13 +46,13 @@ export function openings(bodies: readonly Body[], ceiling: Ceiling): { looked: n
         const key = part === 'side' ? `${line ?? on} ${coffer} ${line === null ? '' : on}` : part === 'band' ? `band ${on}` : undefined;
         if (key) around.set(key, [...around.get(key) ?? [], body]);
     }
-    const walls: Record<Side, Ticks> = { west: 0, north: 0, east: ceiling.width, south: ceiling.length };
+    const walls = new Map(ceiling.walls.map(wall => [wall.name, wall]));
     const lines = new Map(ceiling.lines.map(line => [line.name, line]));
     const face = (number: number, { on, along: [of] }: CofferEdge): Looking | undefined => {
-        const side = on as Side, low = side === 'west' || side === 'north', line = lines.get(of!), own = ceiling.around[side];
+        const side = on as Side, low = side === 'west' || side === 'north', line = lines.get(of!), own = ceiling.around[of!], wall = walls.get(of!);
         if (line && !line.section.profile.sides?.stock) return undefined;
-        if (!line && !own) return { at: walls[side], pieces: [] };
-        const there = around.get(line ? `${of} ${number} ${OPPOSITE[side]}` : own!.kind === 'band' ? `band ${side}` : `${side} ${number} `);
+        if (!line && !own) return wall && { at: side === 'west' || side === 'east' ? wall.from.x : wall.from.y, pieces: [] };
+        const there = around.get(line ? `${of} ${number} ${OPPOSITE[side]}` : own!.kind === 'band' ? `band ${of}` : `${of} ${number} `);
         if (!there) return undefined;
         const reach = there.flatMap(({ blocks }) => blocks.map(block => ({ west: block.east, east: block.west, north: block.south, south: block.north })[side]));
         return { at: low ? Math.max(...reach) : Math.min(...reach), pieces: there.map(body => body.is as Piece) };
@@ -66,11 +67,11 @@ export function openings(bodies: readonly Body[], ceiling: Ceiling): { looked: n
         const drawn = extentOf(coffer.outline), cut = sizesOf(afterCutting.coffers[i]!);
         const pairs = [['east-west', find('west'), find('east'), drawn.east - drawn.west, ceiling.across], ['north-south', find('north'), find('south'), drawn.south - drawn.north, ceiling.down]] as const;
         let whole = true;
-        for (const [along, low, high, laidOut, { spacing, residue }] of pairs) {
+        for (const [along, low, high, laidOut, { spacing, residue, wallEnds }] of pairs) {
             if (!low || !high) { whole = false; continue; }
             const is = high.at - low.at;
             // what is left of a run stands at the walls
-            const asCut = cut[along] + coffer.edges.filter(edge => !lines.has(edge.along[0]!) && (edge.on === 'west' || edge.on === 'east') === (along === 'east-west')).length * residue.rest / 2;
+            const asCut = cut[along] + coffer.edges.filter(edge => hasSpare(walls.get(edge.along[0]!), along, wallEnds)).length * residue.rest / 2;
             const planned = Math.abs(is - asCut) <= NEAR;
             // what the tape makes of coffers that are meant equal is said of the run as a whole, by rounding-left-over
             if (planned && (spacing.by !== 'lines' || Math.abs(is - laidOut) <= SEEN)) continue;
@@ -82,6 +83,12 @@ export function openings(bodies: readonly Body[], ceiling: Ceiling): { looked: n
         if (whole) looked++;
     });
     return { looked, faults };
+}
+
+/** Whether what is left of a run stands at this wall. */
+function hasSpare(wall: ShapedWall | undefined, along: Direction, ends: readonly Ticks[]): boolean {
+    const axis = along === 'east-west' ? 'x' : 'y';
+    return wall !== undefined && wall.from[axis] === wall.to[axis] && ends.includes(wall.from[axis]);
 }
 
 function isRectangle({ edges, holes }: Face): boolean {

@@ -31,13 +31,24 @@ function spotOf(pair: Pair, pairs: Pairs, ceiling: Ceiling, step: Ticks): Spot[]
     if (!board) return [];
     const { across, high, rabbet, down, press = 0 } = board, lie = pair.through && !board.centered ? pair.exact : pair.cut;
     const stands = { corners: onceCoped(pair.cut), way: pair.cut.way }, seat = seatOf(strip.part === 'trim' ? stands : lie, board.centered, down);
-    const shared = { part: board.part, named: pair.named, press }, form = { across, high, off: offOf(stands), ...rabbet && { rabbet } };
+    const shared = { part: board.part, named: pair.named, press }, form = { across, high, off: strip.part === 'cleat' ? nipped(pair, pairs, across, ceiling) : offOf(stands), ...rabbet && { rabbet } };
     if (!pair.through) {
         const coped = pair.cut.back - (placeAlong(stands.way, stands.corners[1]) - placeAlong(stands.way, stands.corners[0]));
         return [{ ...shared, seat, form: { ...form, along: pair.cut.back }, ...coped > 1 && { coped: Math.round(coped) } }];
     }
-    const mark = marksOf(pairs.of(strip.part, strip.of), step), [from, to] = [mark(pair.exact.from), mark(pair.exact.to)];
-    return [{ ...shared, seat: movedAlong(seat, (from + to) / 2 - placeAlong(seat.way, seat.at)), form: { ...form, along: to - from } }];
+    const { from, to, back } = pair.exact, mark = marksOf(pairs.of(strip.part, strip.of), step), starts = mark(from) - from, ends = mark(to) - to;
+    // a back is as much longer or shorter as the whole piece
+    const drawn = seatOf(pair.exact, board.centered, down), moved = placeAlong(seat.way, drawn.at) - placeAlong(seat.way, seat.at);
+    return [{ ...shared, seat: movedAlong(seat, moved + (starts + ends) / 2), form: { ...form, along: back + ends - starts } }];
+}
+
+/** What is taken off the corners of a cleat, where its side ends along something that leans away from the face: as far as that leans over the cleat. */
+function nipped({ exact: { strip } }: Pair, pairs: Pairs, across: Ticks, { lines, around }: Ceiling): readonly [Ticks, Ticks] {
+    const side = pairs.of('side', strip.of).find(({ exact }) => exact.strip.nth === strip.nth && exact.strip.on === strip.on), own = around[strip.of];
+    const section = lines.find(({ name }) => name === strip.of)?.section ?? (own?.kind === 'half-beam' ? own.section : undefined);
+    const short = section?.profile.cleats?.shortEachEnd.value ?? 0, thick = section?.sideThickness.ticks ?? across;
+    const [first, last] = (side ? offOf(side.exact) : [0, 0]).map(off => Math.ceil(-off * across / thick));
+    return [first! > short ? first! : 0, last! > short ? last! : 0];
 }
 
 /** What the ends take off the face. */

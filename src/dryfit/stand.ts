@@ -20,10 +20,11 @@ export interface Seat {
 }
 
 /** The seat of a piece that lies so: its back along the first two corners. */
-export function seatOf({ corners: [a, b, c, d], way }: Pick<Lie, 'corners' | 'way'>, centered: boolean, down: Seat['down']): Seat {
-    const middle = (...points: readonly Point[]): Point => ({ x: points.reduce((sum, { x }) => sum + x, 0) / points.length, y: points.reduce((sum, { y }) => sum + y, 0) / points.length });
-    const isRight = way.x * (d.y - a.y) - way.y * (d.x - a.x) > 0;
-    return { at: centered ? middle(a, b, c, d) : middle(a, b), way, looks: isRight ? 1 : -1, centered, down };
+export function seatOf({ corners: [a, b, , d], way }: Pick<Lie, 'corners' | 'way'>, centered: boolean, down: Seat['down']): Seat {
+    const back = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }, long = Math.hypot(way.x, way.y);
+    // how far its face lies to the right of its back
+    const aside = (way.x * (d.y - a.y) - way.y * (d.x - a.x)) / long, half = centered ? aside / 2 : 0;
+    return { at: { x: back.x - way.y / long * half, y: back.y + way.x / long * half }, way, looks: aside > 0 ? 1 : -1, centered, down };
 }
 
 /** A piece's form, lying along its way. */
@@ -71,7 +72,8 @@ export function formOf(piece: Piece, seat: Seat): Form {
     if (part === 'spacer') return { along: thickness, across: width, high: cutBack, off: [0, 0] };
     const [across, high] = stands ? [stands.out, stands.down] : lies ? [width, thickness] : [thickness, width];
     const rabbet = rabbetOf(piece);
-    const ends = endsAsHung(piece, seat), off = ends.map(end => end.cut === 'coped' ? 0 : Math.round(leanOf(end, piece))) as [Ticks, Ticks];
+    const ends = endsAsHung(piece, seat), nips = piece.work.find(({ kind }) => kind === 'nip');
+    const off = nips?.kind === 'nip' ? nips.by : ends.map(end => end.cut === 'coped' ? 0 : Math.round(leanOf(end, piece))) as [Ticks, Ticks];
     // coped, it ends at the face of what it is coped to: its profile is not drawn
     const coped = ends.reduce((sum, end) => sum + (end.cut === 'coped' ? Math.round(leanOf(end, piece)) : 0), 0);
     return { along: cutBack - coped, across, high, off, ...rabbet && { rabbet } };

@@ -1,14 +1,13 @@
 import { thicknessOf, widthOf } from '../ceiling/part-sizes.ts';
-import { SIDES, type Side } from '../job/model.ts';
 import { edgesOf, onceCoped } from './lie.ts';
-import type { Piece } from './model.ts';
+import type { Compass, Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import { cofferTerm, spliced } from './runs.ts';
 import { endsOf, type Setting } from './setting.ts';
 
 /** The band, wall by wall: who runs full and who stands between is decided in the corners, see the arrangement. */
 export function bandOf(setting: Setting): Piece[] {
-    return SIDES.flatMap(side => {
+    return setting.ceiling.walls.flatMap(({ name: side }) => {
         const band = setting.ceiling.around[side], runs = setting.runsOf(side);
         if (band?.kind !== 'band') return [];
         const { perimeter } = band;
@@ -31,16 +30,17 @@ export function trimOf(setting: Setting): Piece[] {
     if (!out || !down || !trim) return [];
     const width = isCrown ? widthOf(trim, 'trim')?.ticks : down, thickness = isCrown ? thicknessOf(trim, 'trim')?.ticks : out;
     if (!width || !thickness) return [];
-    const order = (side: string | null): number => SIDES.indexOf(side as Side);
+    const order = (side: Compass | null): number => (side === null ? -1 : ORDER.indexOf(side));
     const pairs = [...setting.pairs.of('trim', 'trim')].sort(({ exact: { strip: a } }, { exact: { strip: b } }) => a.coffers[0]! - b.coffers[0]! || order(a.on) - order(b.on));
     return pairs.flatMap(pair => {
-        const { exact, cut } = pair, { strip, back, face, ends } = exact, coffer = strip.coffers[0]!, side = strip.on as Side;
+        const { exact, cut } = pair, { strip, back, face, ends } = exact, coffer = strip.coffers[0]!, side = strip.on!;
         if (face <= 0) return [];
         return pieceOf({
-            part: 'trim', coffer, on: side, stock: trim.stock, ...edgesOf(pair), miterAt: strip.hand,
+            part: 'trim', coffer, on: side, nth: pair.named.nth, stock: trim.stock, ...edgesOf(pair), miterAt: strip.hand,
             ends, width, thickness, ...isCrown && { stands: { out, down } }, fence: trim.ripWith?.value, where: `coffer ${coffer}, ${side} side`, source: trim.at,
-            why: [cofferTerm(setting, side === 'north' || side === 'south' ? 'east-west' : 'north-south', Math.round(back), Math.round(cut.back))],
+            why: [cofferTerm(setting, side.startsWith('north') || side.startsWith('south') ? 'east-west' : 'north-south', Math.round(back), Math.round(cut.back))],
             corners: onceCoped(exact), meets: exact.meets, heights: [0, down],
         }, setting);
     });
 }
+const ORDER: readonly Compass[] = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'];

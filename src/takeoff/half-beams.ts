@@ -1,5 +1,4 @@
 import type { HalfBeam } from '../ceiling/model.ts';
-import { SIDES, type Side } from '../job/model.ts';
 import { term } from '../provenance/why.ts';
 import { handHung } from './hands.ts';
 import { edgesOf } from './lie.ts';
@@ -7,17 +6,17 @@ import type { Part, Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import { spliced } from './runs.ts';
 import { endsOf, type Setting } from './setting.ts';
-import { rabbetWork, whyOfSide } from './sides-and-cleats.ts';
+import { nipsOf, nipWork, rabbetWork, whyOfSide } from './sides-and-cleats.ts';
 
 /** The pieces of one part of every half beam along a wall. Its sides and their cleats are as those of a line; what lies in it runs along the wall, and is ripped to its width. */
 export function halfBeamPieces(part: Part, setting: Setting): Piece[] {
-    return SIDES.flatMap(side => {
+    return setting.ceiling.walls.flatMap(({ name: side }) => {
         const own = setting.ceiling.around[side];
         return own?.kind === 'half-beam' ? piecesOf(part, side, own, setting) : [];
     });
 }
 
-function piecesOf(part: Part, wall: Side, own: HalfBeam, setting: Setting): Piece[] {
+function piecesOf(part: Part, wall: string, own: HalfBeam, setting: Setting): Piece[] {
     switch (part) {
         case 'blocking': case 'bottom': return lying(part, wall, own, setting);
         case 'side': return sidesOf(wall, own, setting);
@@ -26,7 +25,7 @@ function piecesOf(part: Part, wall: Side, own: HalfBeam, setting: Setting): Piec
     }
 }
 
-function lying(part: 'blocking' | 'bottom', wall: Side, { section, width, splices }: HalfBeam, setting: Setting): Piece[] {
+function lying(part: 'blocking' | 'bottom', wall: string, { section, width, splices }: HalfBeam, setting: Setting): Piece[] {
     const board = section.profile[part], runs = setting.runsOf(wall);
     if (!board) return [];
     const bottom = part === 'bottom' ? section.profile.bottom : undefined;
@@ -39,11 +38,11 @@ function lying(part: 'blocking' | 'bottom', wall: Side, { section, width, splice
     }, setting));
 }
 
-function whereOf(wall: Side, bay: number | null | undefined): string {
+function whereOf(wall: string, bay: number | null | undefined): string {
     return `half beam along the ${wall} wall, bay ${bay}`;
 }
 
-function sidesOf(wall: Side, { section }: HalfBeam, setting: Setting): Piece[] {
+function sidesOf(wall: string, { section }: HalfBeam, setting: Setting): Piece[] {
     const { sides } = section.profile;
     if (!sides) return [];
     return setting.pairs.of('side', wall).flatMap(pair => { const { exact, named: { bay = null } } = pair; return pieceOf({
@@ -55,14 +54,14 @@ function sidesOf(wall: Side, { section }: HalfBeam, setting: Setting): Piece[] {
     }, setting); });
 }
 
-function cleatsOf(wall: Side, { section }: HalfBeam, setting: Setting): Piece[] {
+function cleatsOf(wall: string, { section }: HalfBeam, setting: Setting): Piece[] {
     const { cleatThickness, cleatHeight, cleatTop, bottomTop, profile: { cleats } } = section;
     if (!cleats || !cleatThickness || !cleatHeight || !cleatTop) return [];
     const sides = setting.pairs.of('side', wall);
     return setting.pairs.of('cleat', wall).flatMap(({ exact, cut, named: { bay = null } }) => {
         const side = sides.find(({ exact: { strip } }) => strip.nth === exact.strip.nth)!;
         return pieceOf({
-            part: 'cleat', wall, bay, coffer: exact.strip.coffers[0], stock: cleats.stock, back: exact.back, cutBack: cut.back,
+            work: nipWork(nipsOf(side.exact.ends, cleatThickness.ticks, cleats.shortEachEnd.value), setting.runsOf(wall)), part: 'cleat', wall, bay, coffer: exact.strip.coffers[0], stock: cleats.stock, back: exact.back, cutBack: cut.back,
             width: cleatHeight.ticks, thickness: cleatThickness.ticks, where: whereOf(wall, bay), source: cleats.at, corners: exact.corners, meets: exact.meets, heights: [cleatTop.ticks, bottomTop.ticks],
             why: [...whyOfSide(side, setting.runsOf(wall), setting), term('short at the end', -2, cleats.shortEachEnd.value, cleats.shortEachEnd.at)],
         }, setting);
@@ -70,7 +69,7 @@ function cleatsOf(wall: Side, { section }: HalfBeam, setting: Setting): Piece[] 
 }
 
 /** A strip along the wall that the bottom's other edge is pressed against. */
-function wallCleats(wall: Side, { section, splices }: HalfBeam, setting: Setting): Piece[] {
+function wallCleats(wall: string, { section, splices }: HalfBeam, setting: Setting): Piece[] {
     const { cleatThickness, cleatHeight, cleatTop, bottomTop, profile: { cleats } } = section;
     if (!cleats || !cleatThickness || !cleatHeight || !cleatTop) return [];
     return spliced(setting.pairs.of('wall-cleat', wall), splices, setting.runsOf(wall), setting).flatMap(stretch => pieceOf({

@@ -1,4 +1,3 @@
-import type { Side } from '../job/model.ts';
 import type { Part, Piece } from './model.ts';
 
 /**
@@ -20,10 +19,10 @@ import type { Part, Piece } from './model.ts';
 export interface Place {
     readonly line?: string;
     /** Of a half beam: the wall it runs along. */
-    readonly wall?: Side;
+    readonly wall?: string;
     readonly coffer?: number;
     readonly bay?: number | null;
-    readonly on?: Side | null;
+    readonly on?: string | null;
     /** Which of several in one place: the spacer's number, or the letter of a spliced piece. */
     readonly nth?: string | number | null;
 }

@@ -1,6 +1,6 @@
 import type { Joint as Met, Piece as Strip } from '../arrangement/model.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
-import { SIDES, type Biscuits, type Side } from '../job/model.ts';
+import type { Biscuits, Side } from '../job/model.ts';
 import type { Joint, Piece } from './model.ts';
 import { idOf } from './ids.ts';
 import { endsOf, type Setting } from './setting.ts';
@@ -44,8 +44,8 @@ function tell(kind: Met['kind'], strips: readonly [Strip, Strip], setting: Setti
             if (part !== 'bottom' && part !== 'band') return undefined;
             const inRun = setting.pairs.of(part, of).map(({ exact }) => exact.strip);
             const both = [...strips].sort((a, b) => inRun.indexOf(a) - inRun.indexOf(b)) as [Strip, Strip];
-            const nth = inRun.indexOf(both[0]), splices = line < 0 ? setting.ceiling.around[of as Side]!.splices : setting.ceiling.lines[line]!.splices;
-            return joint(part === 'band' ? 'band-splice' : 'splice', `${line < 0 ? `${of} wall` : `line ${of}`}, ${splices[nth]?.place}`, [line < 0 ? 1000 + SIDES.indexOf(of as Side) : line, nth], both,
+            const nth = inRun.indexOf(both[0]), splices = line < 0 ? setting.ceiling.around[of]!.splices : setting.ceiling.lines[line]!.splices;
+            return joint(part === 'band' ? 'band-splice' : 'splice', `${line < 0 ? `${of} wall` : `line ${of}`}, ${splices[nth]?.place}`, [line < 0 ? 1000 + wallIndex(of, setting) : line, nth], both,
                 part === 'bottom' ? setting.beam(of)?.section.profile.bottom?.biscuits?.value : undefined);
         }
         case 'corner': {
@@ -69,6 +69,10 @@ function idFor(strip: Strip, { ceiling: { room }, pairs }: Setting): string {
     return idOf(room.name, pairs.partOf(strip), pairs.nameOf(strip));
 }
 
+function wallIndex(of: string, { ceiling: { walls } }: Setting): number {
+    return walls.findIndex(({ name }) => name === of);
+}
+
 /** What runs east-west first. */
 function levelFirst([a, b]: readonly [Strip, Strip], setting: Setting): readonly [Strip, Strip] {
     return setting.runsOf(a.of) === 'east-west' ? [a, b] : [b, a];
@@ -81,7 +85,7 @@ function meetingPlace(strips: readonly [Strip, Strip], setting: Setting): { at: 
     if (walls[0] && walls[1]) return { at: `${level.of}-${upright.of}, half beams`, order: [2000 + CORNERS.indexOf(`${level.of}-${upright.of}`), 0] };
     if (walls[0] || walls[1]) {
         const [wall, line] = walls[0] ? [level, upright] : [upright, level];
-        return { at: `line ${line.of} at the ${wall.of} wall`, order: [1000 + SIDES.indexOf(wall.of as Side), place(line.of)] };
+        return { at: `line ${line.of} at the ${wall.of} wall`, order: [1000 + wallIndex(wall.of, setting), place(line.of)] };
     }
     return { at: `crossing ${level.of}${upright.of}`, order: [place(level.of), place(upright.of)] };
 }

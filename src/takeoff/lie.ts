@@ -2,7 +2,6 @@ import { compassOf } from '../arrangement/compass.ts';
 import type { Cut, Piece as Strip } from '../arrangement/model.ts';
 import { keepFew } from '../ceiling/keep-few.ts';
 import { arrangedOf, type LaidOut } from '../ceiling/plan.ts';
-import { SIDES, type Side } from '../job/model.ts';
 import { grouped } from '../plain/groups.ts';
 import { reach, reversed, type Point, type Vector } from '../plane/point.ts';
 import { extentOf } from '../plane/polygon.ts';
@@ -122,19 +121,26 @@ export class Pairs {
 
     constructor(ceiling: LaidOut) {
         const { exact, asCut } = arrangedOf(ceiling), { lines } = ceiling;
-        const through = new Set(lines.filter(line => line.through).map(line => line.name));
+        const walls = new Set(ceiling.walls.map(({ name }) => name)), through = new Set(lines.filter(line => line.through).map(line => line.name));
         const sameIn = matching(asCut.pieces);
         const both = exact.pieces.map((strip, i) => {
             const lie = lieOf(strip), other = exact === asCut ? undefined : sameIn(strip, i);
             return { exact: lie, cut: other ? lieOf(other) : lie };
         });
+        const trims = new Map<string, number>();
+        // a coffer may have several edges that look the same way
+        const nameOfTrim = ({ coffers, on }: Strip): Place => {
+            const key = `${coffers[0]} ${on}`, nth = (trims.get(key) ?? 0) + 1;
+            trims.set(key, nth);
+            return { coffer: coffers[0]!, on, ...nth > 1 && { nth } };
+        };
         for (const [key, lies] of grouped(both, ({ exact: { strip } }) => `${strip.part} ${strip.of}`)) {
-            const { part, of } = lies[0]!.exact.strip, wall = isSide(of) ? of : undefined;
+            const { part, of } = lies[0]!.exact.strip, wall = walls.has(of) ? of : undefined;
             const runs = wall ? part !== 'side' && part !== 'cleat' : (part === 'bottom' || part === 'blocking') && through.has(of);
             if (wall || runs) lies.sort((a, b) => a.exact.from - b.exact.from);
             this.byPlace.set(key, lies.map(({ exact, cut }, i) => {
                 const letter = runs ? spliceLetter(i, lies.length) : undefined;
-                const named = wall ? nameAtWall(part, wall, i, letter) : nameOf(exact.strip, letter);
+                const named = wall ? nameAtWall(part, wall, i, letter) : part === 'trim' ? nameOfTrim(exact.strip) : nameOf(exact.strip, letter);
                 this.names.set(exact.strip, named);
                 return { exact, cut, through: runs, named };
             }));
@@ -170,21 +176,16 @@ function keyOf({ part, of, on, nth, coffers }: Strip): string {
     return `${part} ${of} ${on} ${nth} ${part === 'trim' ? coffers[0] : ''}`;
 }
 
-function isSide(name: string): name is Side {
-    return SIDES.includes(name as Side);
-}
-
 /** `letter`: of what runs through, and where it is spliced which piece it is. */
-function nameOf({ part, of, on, nth, coffers }: Strip, letter: string | null | undefined): Place {
+function nameOf({ part, of, on, nth }: Strip, letter: string | null | undefined): Place {
     switch (part) {
-        case 'trim': return { coffer: coffers[0]!, on: on as Side };
-        case 'side': case 'cleat': return { line: of, bay: nth, on: on as Side };
+        case 'side': case 'cleat': return { line: of, bay: nth, on };
         default: return letter === undefined ? { line: of, bay: nth } : { line: of, nth: letter };
     }
 }
 
 /** Bays of a half beam's sides are counted from the west or north. */
-function nameAtWall(part: Strip['part'], wall: Side, index: number, letter: string | null | undefined): Place {
+function nameAtWall(part: Strip['part'], wall: string, index: number, letter: string | null | undefined): Place {
     switch (part) {
         case 'band': return { on: wall, nth: letter ?? null };
         case 'wall-cleat': return { wall, nth: letter ? `wall-${letter}` : 'wall' };

@@ -22,7 +22,7 @@ export interface Piece {
     readonly bay: number | null;
     readonly coffer: number | null;
     /** The side of the line, coffer or room it stands on. */
-    readonly on: 'north' | 'east' | 'south' | 'west' | null;
+    readonly on: string | null;
     readonly stock: Stock;
     /**
      * Its two long edges. Of a side and of a trim the visible face and the hidden back; of a band the edges at the room and at the wall; of what

@@ -1,5 +1,5 @@
 import { gathered } from '../ceiling/derived.ts';
-import type { Side, Stock } from '../job/model.ts';
+import type { Stock } from '../job/model.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import type { WhyTerm } from '../provenance/why.ts';
 import { roundDown } from '../quantity/round.ts';
@@ -18,10 +18,10 @@ export interface Draft {
     readonly part: Part;
     readonly line?: string;
     /** Of a half beam: its wall. */
-    readonly wall?: Side;
+    readonly wall?: string;
     readonly coffer?: number;
     readonly bay?: number | null;
-    readonly on?: Side | null;
+    readonly on?: string | null;
     readonly nth?: string | number | null;
     readonly stock: Given<Stock> | undefined;
     /** Hidden back (long points), and visible face (short points) where it is shorter. May be a fraction of a tick off whole. */

@@ -1,14 +1,14 @@
 import type { Piece as Strip } from '../arrangement/model.ts';
 import type { Line, Splice, WholeSection } from '../ceiling/model.ts';
 import { reliefOf } from '../ceiling/relief.ts';
-import type { Direction, Side } from '../job/model.ts';
+import type { Direction } from '../job/model.ts';
 import { wallOf } from '../job/walls.ts';
 import type { Source } from '../provenance/source.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
 import { roundTo } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { marksOf, type Lengths, type Lie, type Pair } from './lie.ts';
-import { endsOf, type Setting } from './setting.ts';
+import type { Setting } from './setting.ts';
 
 /** Where one piece of a line's bottom or blocking, or of the band, begins and ends, and why. */
 export interface Stretch {
@@ -52,7 +52,7 @@ export function sideTerm({ section }: { readonly section: WholeSection }): WhyTe
 export function stretchesOf(setting: Setting, line: Line, part: 'bottom' | 'blocking'): Stretch[] {
     const pairs = setting.pairs.of(part, line.name);
     if (line.through) return spliced(pairs, line.splices, line.runs, setting);
-    return pairs.map(pair => cutBetween(setting, line, pair, part));
+    return pairs.map(pair => leaned(cutBetween(setting, line, pair, part)));
 }
 
 /**
@@ -106,22 +106,42 @@ export function roomTerm({ ceiling: { room, width, length } }: Setting, along: D
 }
 
 /** What keeps a run from a wall, at its words. */
-function wallTerm({ ceiling: { around } }: Setting, wall: Side, ticks: Ticks): WhyTerm {
-    const own = around[wall], by = own?.kind === 'half-beam' ? own.width : own?.thickness;
+function wallTerm({ ceiling: { around } }: Setting, wall: string | null, ticks: Ticks): WhyTerm {
+    const own = around[wall ?? ''], by = own?.kind === 'half-beam' ? own.width : own?.thickness;
     return term(own?.kind === 'half-beam' ? 'half beam' : 'band', 1, ticks, by?.why.terms[0]?.at);
 }
 
 /** The pieces of a run from wall to wall: in whole it is the room less what runs along the walls at either end. */
 export function spliced(pairs: readonly Pair[], splices: readonly Splice[], runs: Direction, setting: Setting): Stretch[] {
     if (pairs.length === 0) return [];
-    const mark = marksOf(pairs, setting.step), room = roomTerm(setting, runs), [west, east] = endsOf(runs);
-    const start = wallTerm(setting, west, Math.round(pairs[0]!.exact.from)), end = wallTerm(setting, east, room.ticks - Math.round(pairs.at(-1)!.exact.to));
+    const first = pairs[0]!.exact, final = pairs.at(-1)!.exact, mark = marksOf(pairs, setting.step);
+    const whole = isRectangle(setting) ? roomTerm(setting, runs) : betweenWalls(first, final);
+    const begins = isRectangle(setting) ? 0 : Math.round(first.from);
+    const start = wallTerm(setting, first.meets[0], Math.round(first.from) - begins), end = wallTerm(setting, final.meets[1], whole.ticks + begins - Math.round(final.to));
     const less = (t: WhyTerm): WhyTerm => term(t.what, -t.times, t.ticks, t.at, t.mark);
-    const at = ({ at, place, said }: Splice): WhyTerm => term(`splice ${place}`, 1, at, said, roundTo(mark(at), setting.step));
+    const at = ({ at, place, said }: Splice): WhyTerm => term(`splice ${place}`, 1, at - begins, said, roundTo(mark(at) - begins, setting.step));
     return pairs.map(({ exact, named: { nth } }, i) => {
-        const first = i === 0 ? start : at(splices[i - 1]!);
-        const last = i === pairs.length - 1 ? [room, less(end)] : [at(splices[i]!)];
-        const lengths = lengthsOf(exact, exact.to - exact.from, mark(exact.to) - mark(exact.from));
-        return { lie: exact, from: exact.from, to: exact.to, lengths, why: [...last, less(first)], bay: null, letter: typeof nth === 'string' ? nth : null };
+        const from = i === 0 ? start : at(splices[i - 1]!), to = i === pairs.length - 1 ? [whole, less(end)] : [at(splices[i]!)];
+        const lengths = lengthsOf(exact, exact.to - exact.from, mark(exact.to) - mark(exact.from)), why = [...to, less(from)];
+        const lean = Math.round(lengths.back) - why.reduce((sum, each) => sum + each.times * each.ticks, 0);
+        return {
+            lie: exact, from: exact.from, to: exact.to, lengths, why: isRectangle(setting) ? why : [...why, term('what the ends lean', 1, lean)], bay: null,
+            letter: typeof nth === 'string' ? nth : null,
+        };
     });
+}
+
+/** What the back of a piece with slanted ends is shorter than what it takes of a board. */
+function leaned(stretch: Stretch): Stretch {
+    const lean = Math.round(stretch.lengths.back) - stretch.why.reduce((sum, { times, ticks }) => sum + times * ticks, 0);
+    return lean === 0 || stretch.lengths.back === stretch.lengths.overall ? stretch : { ...stretch, why: [...stretch.why, term('what the ends lean', 1, lean)] };
+}
+
+/** What a run has between the walls that it meets, where these are not those of a rectangle. */
+function betweenWalls({ from, meets: [first] }: Lie, { to, meets: [, last] }: Lie): WhyTerm {
+    return term(`between wall ${first ?? ''} and wall ${last ?? ''}`, 1, Math.round(to) - Math.round(from));
+}
+
+function isRectangle({ ceiling: { walls, square } }: Setting): boolean {
+    return square && walls.length === 4;
 }

@@ -1,8 +1,9 @@
-import { SIDES, type Direction, type JobSettings, type Side } from '../job/model.ts';
+import type { Direction, JobSettings, Side } from '../job/model.ts';
 import { printInches, printLength } from '../quantity/print-length.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { baysAlong, type Bay } from '../ceiling/bays.ts';
 import type { Ceiling, HalfBeam, Line, WholeSection } from '../ceiling/model.ts';
+import { isLevel } from '../ceiling/shape.ts';
 import type { Point } from '../plane/point.ts';
 import { pairsOf, type Pairs } from './lie.ts';
 import type { Corners } from './model.ts';
@@ -28,14 +29,15 @@ export interface Setting {
 
 export function settingOf(ceiling: Ceiling): Setting {
     const job = ceiling.room.job, beams = new Map<string, Line | HalfBeam>(ceiling.lines.map(line => [line.name, line]));
-    for (const side of SIDES) if (ceiling.around[side]?.kind === 'half-beam') beams.set(side, ceiling.around[side]);
+    for (const [wall, own] of Object.entries(ceiling.around)) if (own?.kind === 'half-beam') beams.set(wall, own);
+    const walls = new Map(ceiling.walls.map(wall => [wall.name, isLevel(wall) ? 'east-west' : 'north-south'] as const));
     const runs = new Map(ceiling.lines.map(line => [line.name, line.runs])), places = new Map(ceiling.lines.map((line, i) => [line.name, i]));
     return {
         ceiling, pairs: pairsOf(ceiling), step: job.cutTo.value,
         bays: { 'east-west': baysAlong(ceiling, 'east-west'), 'north-south': baysAlong(ceiling, 'north-south') },
-        beam: name => beams.get(name), isWall: name => SIDES.includes(name as Side),
+        beam: name => beams.get(name), isWall: name => walls.has(name),
         placeOf: name => places.get(name) ?? -1,
-        runsOf: name => runs.get(name) ?? (name === 'north' || name === 'south' ? 'east-west' : 'north-south'),
+        runsOf: name => runs.get(name) ?? walls.get(name) ?? 'north-south',
         size: sizeIn(job),
     };
 }

@@ -1,13 +1,15 @@
 import type { Line } from '../ceiling/model.ts';
 import { sideFootOf } from '../ceiling/section.ts';
-import type { Direction, Rabbet, Side } from '../job/model.ts';
+import type { Direction, Rabbet } from '../job/model.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
+import type { Ticks } from '../quantity/ticks.ts';
 import { handHung } from './hands.ts';
+import { degreesOf } from './ends.ts';
 import { edgesOf, type Pair } from './lie.ts';
-import type { Piece } from './model.ts';
+import type { EndCut, Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import { cofferTerm, sideTerm } from './runs.ts';
-import { sidesOf, type Setting } from './setting.ts';
+import { endsOf, sidesOf, type Setting } from './setting.ts';
 import type { Work } from './work.ts';
 
 /** Sides or cleats of a line, from its west or north end, those on its north or west first. */
@@ -16,8 +18,8 @@ function inOrder(part: 'side' | 'cleat', line: Line, { pairs }: Setting): Pair[]
     return [...pairs.of(part, line.name)].sort((a, b) => placeAlongLine(a, low) - placeAlongLine(b, low));
 }
 
-function placeAlongLine({ exact: { strip } }: Pair, low: Side): number {
-    return 2 * strip.nth + (strip.on === low ? 0 : 1);
+function placeAlongLine({ exact: { strip } }: Pair, low: string): number {
+    return 2 * strip.nth + (strip.on!.includes(low) ? 0 : 1);
 }
 
 /** The coffer, and the thickness of every side that it is mitered with or runs past. */
@@ -42,7 +44,7 @@ export function sidesOfLine(line: Line, setting: Setting): Piece[] {
     if (!sides) return [];
     const rabbet = sides.rabbet?.value, work = rabbet ? [rabbetWork(rabbet)] : [], heights = [section.heldDown.value.ticks, sideFootOf(section)] as const;
     return inOrder('side', line, setting).flatMap(pair => {
-        const { exact } = pair, { nth, coffers, hand } = exact.strip, on = exact.strip.on as Side;
+        const { exact } = pair, { nth, coffers, hand } = exact.strip, on = exact.strip.on!;
         return pieceOf({
             part: 'side', line: line.name, bay: nth, coffer: coffers[0], on, where: whereOf(line, nth, on), stock: sides.stock,
             ...edgesOf(pair), ends: exact.ends, meets: exact.meets, miterAt: hand,
@@ -59,17 +61,33 @@ export function cleatsOfLine(line: Line, setting: Setting): Piece[] {
     const [low] = sidesOf(line.runs), sides = new Map(setting.pairs.of('side', line.name).map(pair => [placeAlongLine(pair, low), pair]));
     const short = term('short at the end', -2, cleats.shortEachEnd.value, cleats.shortEachEnd.at), heights = [cleatTop.ticks, section.bottomTop.ticks] as const;
     return inOrder('cleat', line, setting).flatMap(pair => {
-        const { exact, cut } = pair, { nth, coffers } = exact.strip, on = exact.strip.on as Side;
+        const { exact, cut } = pair, { nth, coffers } = exact.strip, on = exact.strip.on!, side = sides.get(placeAlongLine(pair, low))!;
         return pieceOf({
-            part: 'cleat', line: line.name, bay: nth, coffer: coffers[0], on, where: whereOf(line, nth, on), stock: cleats.stock,
+            work: nipWork(nipsOf(side.exact.ends, cleatThickness.ticks, cleats.shortEachEnd.value), line.runs), part: 'cleat', line: line.name, bay: nth, coffer: coffers[0], on, where: whereOf(line, nth, on), stock: cleats.stock,
             back: exact.back, cutBack: cut.back, ends: exact.ends, meets: exact.meets, width: cleatHeight.ticks, thickness: cleatThickness.ticks,
-            why: [...whyOfSide(sides.get(placeAlongLine(pair, low))!, line.runs, setting), short], source: cleats.at, corners: exact.corners, heights,
+            why: [...whyOfSide(side, line.runs, setting), short], source: cleats.at, corners: exact.corners, heights,
         }, setting);
     });
 }
 
-function whereOf({ name }: Line, bay: number, on: Side): string {
+function whereOf({ name }: Line, bay: number, on: string): string {
     return `line ${name}, bay ${bay}, ${on} side`;
+}
+
+/**
+ * Where a side ends along something that leans away from its face, a square cleat behind it would run into that: its corner is taken off, as
+ * far as the end leans over the cleat's width. Common practice, no source.
+ */
+export function nipsOf(ends: Piece['ends'], width: Ticks, short: Ticks): readonly [Ticks, Ticks] {
+    const at = (end: EndCut): Ticks => {
+        const leans = 0 - width * Math.tan(degreesOf(end) * Math.PI / 180);
+        return leans > short ? Math.ceil(leans) : 0;
+    };
+    return [at(ends[0]), at(ends[1])];
+}
+
+export function nipWork(by: readonly [Ticks, Ticks], runs: Direction): readonly Work[] {
+    return by.some(each => each > 0) ? [{ kind: 'nip', by, ends: endsOf(runs) }] : [];
 }
 
 export function rabbetWork({ width, height, edge, face }: Rabbet): Work {

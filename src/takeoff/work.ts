@@ -10,7 +10,9 @@ export type Work =
     | { readonly kind: 'ease'; readonly by: Ticks }
     /** `count` at each of so many places: ends or edges, in words "in the west and the east end". */
     | { readonly kind: 'slots'; readonly count: number; readonly size: string; readonly places: number; readonly where: string }
-    | { readonly kind: 'pocket-holes'; readonly count: number };
+    | { readonly kind: 'pocket-holes'; readonly count: number }
+    /** The corner away from the side, taken off so far along the piece at its west or north end and at the other. */
+    | { readonly kind: 'nip'; readonly by: readonly [Ticks, Ticks]; readonly ends: readonly [string, string] };
 
 /** The same in words, as lists and sheets print it. `size` prints a length. */
 export function workWords(work: Work, size: (ticks: Ticks) => string): string {
@@ -20,5 +22,9 @@ export function workWords(work: Work, size: (ticks: Ticks) => string): string {
         case 'ease': return `ease the two back edges ${size(work.by)}`;
         case 'slots': return `${work.count === 1 ? `slot for 1 ${work.size} biscuit` : `slots for ${work.count} ${work.size} biscuits`} ${work.where}`;
         case 'pocket-holes': return `${work.count} pocket holes at the upper end`;
+        case 'nip': {
+            const nips = work.by.flatMap((by, i) => (by > 0 ? [`${size(by)} at the ${work.ends[i]} end`] : []));
+            return `nip the corner away from the side ${nips.join(' and ')}`;
+        }
     }
 }

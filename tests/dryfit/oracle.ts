@@ -23,7 +23,7 @@ const OPPOSITE: Record<Side, Side> = { south: 'north', north: 'south', east: 'we
 
 /** A side shows its face on its own side of the line; trim and band look away from the side of the coffer or room they are on. */
 function looksTo({ part, on }: Piece): Side {
-    return part === 'trim' || part === 'band' ? OPPOSITE[on!] : on!;
+    return part === 'trim' || part === 'band' ? OPPOSITE[on as Side] : on as Side;
 }
 
 /** As it was cut, with its face to the viewer: x from left to right, y from the face back, z up; hung the way its face looks. */

@@ -13,17 +13,17 @@ export function rectangle(id: string, box: { west: Ticks; east: Ticks; north: Ti
  * A board on edge as it was cut: its long points at the back, its short points at the face, which looks north, east, south
  * or west (`looks`). Built from its lengths and angles, not from what it is meant to meet.
  */
-export function board(piece: Piece, looks: NonNullable<Piece['on']>): Shape {
+export function board(piece: Piece, looks: string): Shape {
     const { box, ends, thickness } = piece;
     const [first, last] = ends.map(end => end.cut === 'miter' ? Math.round(thickness * Math.tan(end.degrees! * Math.PI / 180)) : 0) as [number, number];
     const { west, east, north, south } = box;
-    const points: Record<typeof looks, Point[]> = {
+    const points: Record<string, Point[]> = {
         north: [[west + first, north], [east - last, north], [east, south], [west, south]],
         south: [[west, north], [east, north], [east - last, south], [west + first, south]],
         west: [[west, north + first], [east, north], [east, south], [west, south - last]],
         east: [[west, north], [east, north + first], [east, south - last], [west, south]],
     };
-    return { id: piece.id, points: points[looks] };
+    return { id: piece.id, points: points[looks]! };
 }
 
 export function areaOf({ points }: Shape): number {

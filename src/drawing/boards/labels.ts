@@ -143,5 +143,6 @@ function shortWork(work: Work): string {
         case 'ease': return 'ease';
         case 'slots': return `${work.count} × ${work.size} ${work.where.startsWith('in both edges') ? 'edges' : work.places === 2 ? 'both ends' : work.where.replace(/^in the | end$/g, '')}`;
         case 'pocket-holes': return 'pocket holes';
+        case 'nip': return 'nipped corner';
     }
 }

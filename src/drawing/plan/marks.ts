@@ -1,6 +1,6 @@
 import type { Ceiling, Line } from '../../ceiling/model.ts';
 import { baysAlong, bottomHigh, bottomLow } from '../../ceiling/bays.ts';
-import { SIDES } from '../../job/model.ts';
+import { alongWall } from '../../ceiling/plan.ts';
 import type { Claims } from '../claims.ts';
 import { circle, group, line, polygon, text, type Group, type Item, type Point } from '../display-list.ts';
 import { around, type Extent } from '../extent.ts';
@@ -61,14 +61,12 @@ export function spliceMarks(ceiling: Ceiling, view: PlanView): Group | null {
             strokes.push(...stroke(each.runs === 'north-south' ? [toX(view, across), toY(view, splice.at)] : [toX(view, splice.at), toY(view, across)]));
         }
     }
-    for (const side of SIDES) {
-        const own = ceiling.around[side];
+    for (const wall of ceiling.walls) {
+        const own = ceiling.around[wall.name];
         for (const { at } of own?.splices ?? []) {
-            const off = (own!.kind === 'band' ? own!.thickness : own!.width).ticks / 2;
-            strokes.push(...stroke(({
-                north: [toX(view, at), toY(view, off)], south: [toX(view, at), toY(view, ceiling.length - off)], west: [toX(view, off), toY(view, at)],
-                east: [toX(view, ceiling.width - off), toY(view, at)],
-            } as const)[side]));
+            const off = (own!.kind === 'band' ? own!.thickness : own!.width).ticks / 2, { x, y } = alongWall(wall, at);
+            const [dx, dy] = [(wall.from.y - wall.to.y) / wall.length, (wall.to.x - wall.from.x) / wall.length];
+            strokes.push(...stroke([toX(view, x + dx * off), toY(view, y + dy * off)]));
         }
     }
     return strokes.length === 0 ? null : group('splices', { title: 'Splices' }, strokes);

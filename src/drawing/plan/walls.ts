@@ -1,8 +1,8 @@
 import type { Ceiling } from '../../ceiling/model.ts';
 import { TICKS_PER_INCH } from '../../quantity/ticks.ts';
-import { group, polygon, rectangle, type Group, type Point } from '../display-list.ts';
+import { group, polygon, type Group, type Point } from '../display-list.ts';
 import { hatch } from '../fill/hatch.ts';
-import { extentOf, type PlanView } from './view.ts';
+import { toX, toY, type PlanView } from './view.ts';
 
 /** How thick the walls are shown. Their real thickness is not known and does not matter. */
 export function wallThickness(pointsPerTick: number): number {
@@ -11,15 +11,25 @@ export function wallThickness(pointsPerTick: number): number {
 
 /** The walls round the room: the heavy line is their inner face, to which all figures run. */
 export function walls(ceiling: Ceiling, view: PlanView): Group {
-    const { left, right, top, foot } = extentOf(view, { west: 0, east: ceiling.width, north: 0, south: ceiling.length });
-    const t = wallThickness(view.pointsPerTick);
-    const inner: readonly Point[] = [[left, top], [right, top], [right, foot], [left, foot]];
-    const outer: readonly Point[] = [[left - t, top - t], [right + t, top - t], [right + t, foot + t], [left - t, foot + t]];
-    const stretches = inner.map((corner, i) => [outer[i]!, outer[(i + 1) % 4]!, inner[(i + 1) % 4]!, corner]);
+    const t = wallThickness(view.pointsPerTick), inner = ceiling.walls.map(({ from }): Point => [toX(view, from.x), toY(view, from.y)]);
+    const outer = outside(inner, t), n = inner.length;
+    const stretches = inner.map((corner, i) => [outer[i]!, outer[(i + 1) % n]!, inner[(i + 1) % n]!, corner]);
     return group('walls', { title: 'Walls' }, [
         ...stretches.map(stretch => polygon(stretch, null, 'tint')),
         ...stretches.flatMap(stretch => hatch(stretch, 4.6, false)),
         polygon(outer, 'thin'),
-        rectangle(left, top, right, foot, 'cut'),
+        polygon(inner, 'cut'),
     ]);
+}
+
+/** The same corners so far out. In a corner that is nearly straight, or very sharp, no farther than three times that. */
+function outside(corners: readonly Point[], by: number): readonly Point[] {
+    const n = corners.length, left = corners.map(([x, y], i) => {
+        const [nextX, nextY] = corners[(i + 1) % n]!, long = Math.hypot(nextX - x, nextY - y) || 1;
+        return [(nextY - y) / long, (x - nextX) / long] as const;
+    });
+    return corners.map(([x, y], i): Point => {
+        const [a, b] = [left[(i + n - 1) % n]!, left[i]!], share = by / Math.max(1 / 3, 1 + a[0] * b[0] + a[1] * b[1]);
+        return [x + (a[0] + b[0]) * share, y + (a[1] + b[1]) * share];
+    });
 }

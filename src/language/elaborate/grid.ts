@@ -1,10 +1,11 @@
-import type { Fixture, Grid, Perimeter, RoomWall, Spacing } from '../../job/model.ts';
+import type { Direction, Fixture, Grid, Perimeter, RoomWall, Spacing } from '../../job/model.ts';
 import type { Given, Source } from '../../provenance/source.ts';
 import type * as ast from '../generated/ast.ts';
 import { wordsOf } from '../types/values.ts';
 import { quoted } from '../types/words.ts';
 import { mergedBlock, type Block } from './block.ts';
 import { readBoard } from './parts.ts';
+import { readLaying } from './laying.ts';
 import type { Raise } from './raised.ts';
 import type { Reading } from './reading.ts';
 import { listed } from '../../plain/words.ts';
@@ -23,11 +24,18 @@ export function readGrid(room: Reading, { fixtures, walls, own }: Around, home: 
     const perimeter = perimeterOf(grid, home, raise), around = aroundOf(grid, perimeter, walls, own, home, raise);
     const centered = grid.thing('centered-on');
     const on = centered && fixtures.get(centered.value);
-    if (!residue || !splices || perimeter === undefined || !around || grid.lost('centered-on', on)) return undefined;
+    const lays = readLaying(grid, walls, raise);
+    if (!residue || !splices || !lays || perimeter === undefined || !around || grid.lost('centered-on', on)) return undefined;
     return {
-        ...grid.place(home), north, east, beams: grid.profile('beams'), through: grid.word('through'), residue, splices, around,
+        ...grid.place(home), north, east, beams: grid.profile('beams'), through: throughOf(grid), residue, splices, around, ...lays,
         ...on && { centeredOn: { ...centered, value: on } },
     };
+}
+
+/** Lines 1, 2, 3 run north-south or fall, A, B, C run east-west or rise. */
+function throughOf(grid: Reading): Grid['through'] {
+    const through = grid.word<Direction | 'falling' | 'rising'>('through');
+    return through && { ...through, value: through.value === 'falling' ? 'north-south' : through.value === 'rising' ? 'east-west' : through.value };
 }
 
 /** By lines, by number, or by size, the most particular first. */

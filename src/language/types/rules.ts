@@ -17,6 +17,7 @@ export const LANGUAGE_RULES = {
     'not-said': 'A block lacks something that it cannot do without.',
     'said-twice': 'One thing is said twice in a block.',
     'no-block-here': 'A block stands behind something that takes none, or is missing where one is wanted.',
+    'unknown-wall': 'Something is said to lie along a wall that the room has not.',
     'no-such-wall': 'A wall has nearly the name of a side of the room.',
     'divided-by-zero': 'Something is divided by zero.',
     'wrong-unit': 'A rate is per something that it is not reckoned by: a corner per coffer, screws per board.',

@@ -60,7 +60,7 @@ const ATOMS: Readonly<Record<string, string>> = {
     BeamLine: 'a line', Job: 'a job',
 };
 const WORD_LISTS: Readonly<Record<string, string>> = {
-    Species: 'a species', Edge: 'an edge', Side: 'a side', Corner: 'a corner of the room', Running: 'a direction', FixtureKind: 'a kind of fixture', CoveringKind: 'a covering',
+    Species: 'a species', Edge: 'an edge', Side: 'a side', Heading: 'a heading', LayingUpright: 'how lines lie', LayingLevel: 'how lines lie', Through: 'a direction', Corner: 'a corner of the room', Running: 'a direction', FixtureKind: 'a kind of fixture', CoveringKind: 'a covering',
 };
 function wordOf(name: string): string {
     return WORD_LISTS[name] ?? `a word for ${spaced(name)}`;

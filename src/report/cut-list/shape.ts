@@ -1,4 +1,3 @@
-import type { Side } from '../../job/model.ts';
 import type { Compass, Cut, FlatCut, Joint, Part } from '../../takeoff/model.ts';
 import type { Count, LengthJson, Whole } from '../amounts-json.ts';
 import type { SourceJson } from '../place-json.ts';
@@ -30,7 +29,8 @@ interface OnePiece {
     readonly line: string | null;
     readonly bay: Whole | null;
     readonly coffer: Whole | null;
-    readonly on: Side | null;
+    /** The side of its line or coffer that it stands on, as one of eight winds; of what runs along a wall the name of that. */
+    readonly on: string | null;
     readonly stock: string;
     /**
      * Along the side that shows; of a band along its edge at the room, of a bottom or blocking along its edge to the east or south. Between the short

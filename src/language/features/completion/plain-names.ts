@@ -40,6 +40,11 @@ export function plainNames(
             const crossing = fixtureAt(from)?.name ?? '';
             return words(/[A-Za-z]+|\d+/.test(crossing) ? crossing.match(/[A-Za-z]+|\d+/g)! : names()?.lines ?? []);
         }
+        case 'walls': {
+            const room = roomAt(from);
+            const walls = room?.body?.members.filter(ast.isFixture).filter(({ kind }) => kind === 'wall').map(({ name }) => name) ?? [];
+            return words([...new Set([...walls, 'north', 'east', 'south', 'west'])]);
+        }
         case 'pieces': return words(names()?.pieces ?? []);
         case 'currencies': return Object.entries(CURRENCIES).map(([code, { name }]) => ({ label: `"${code}"`, kind: PICTURE.constant, detail: name, written: `${name}, ${code} in ISO 4217.` }));
         case 'fence settings': return words(quotedAfter(/\b(?:ripped-with|with)[ \t]+("[^"\r\n]*")/g, documents));
