@@ -9,6 +9,11 @@ export interface Trial { readonly change: Change; readonly in?: readonly Change[
 const is = (from: string, to: string, ...before: Change[]): Trial => ({ change: [from, to], ...before.length > 0 && { in: before } });
 const BUTTED: Change = ['corners    mitered\n', 'corners    butted past north-south\n'];
 const HALF_BEAM: Change = ['kind         band', 'kind         half-beam; width 2"'];
+/** Four walls that are no rectangle's, and beams that may run askew. */
+const OUT_OF_SQUARE: readonly Change[] = [
+    ['  wall east   7\' 2"\n', '  wall east   7\' 2"\n  wall south  9\' 5"\n  wall west   7\' 2"\n'],
+    ['  spacers {\n    stock     panel\n    rip       5 7/16" with fence-c\n    height    4"\n    every     20"\n    from-end  5"\n  }\n', ''],
+];
 const BY_LINES: readonly Change[] = [['coffers-north  2', 'lines-north  50" from north-west'], ['coffers-east   2', 'lines-east  40" from north-east']];
 const BY_SIZE: readonly Change[] = [['coffers-north  2', 'coffer-size  36" to 50"'], ['    coffers-east   2\n', '']];
 
@@ -132,7 +137,17 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Grid.through': is('through        east-west', 'through        north-south', ['    splice     40" from west\n', '']),
     'Grid.residue': is('outer-coffers', 'band', ['coffers-north  2', 'coffers-north  3'], ['wall north  9\' 3"', 'wall north  9\' 3 1/32"']),
     'Grid.splices': is('splices        on-crossings', 'splices        never', ['longest-board    12\'', 'longest-board    8\''], ['    splice     40" from west\n    splices    on-crossings\n', '']),
-    'Grid.square-to': is('square-to      north', 'square-to      east'),
+    'Grid.square-to': is('square-to      north', 'square-to      east', ...OUT_OF_SQUARE),
+    'Grid.coffers-north/along': is('coffers-north  2', 'coffers-north  2 along south', ...OUT_OF_SQUARE),
+    'Grid.coffers-east/along': is('coffers-east   2', 'coffers-east   2 along west', ...OUT_OF_SQUARE),
+    'Grid.lines-north/along': is('50" from north-west', '50" from north-west along south', ...BY_LINES, ...OUT_OF_SQUARE),
+    'Grid.lines-east/along': is('40" from north-east', '40" from north-east along west', ...BY_LINES, ...OUT_OF_SQUARE),
+    'Grid.lay-north-south': is('square-to      north', 'square-to      north
+    lay-north-south split', ...OUT_OF_SQUARE),
+    'Grid.lay-north-south/wall': is('by-wall wall north', 'by-wall wall east', ...OUT_OF_SQUARE, ['square-to      north', 'lay-north-south by-wall wall north']),
+    'Grid.lay-east-west': is('square-to      north', 'square-to      north
+    lay-east-west fanned', ...OUT_OF_SQUARE),
+    'Grid.lay-east-west/wall': is('by-wall wall north', 'by-wall wall east', ...OUT_OF_SQUARE, ['square-to      north', 'lay-east-west by-wall wall north']),
     'Grid.perimeter': is('kind         band', 'kind         none'),
     'Survey.method': is('method  laser', 'method  water-level'),
     'Survey.point': is('2\', 3\' up', '2\', 4\' up'),
