@@ -117,7 +117,8 @@ export function spliced(pairs: readonly Pair[], splices: readonly Splice[], runs
     const first = pairs[0]!.exact, final = pairs.at(-1)!.exact, mark = marksOf(pairs, setting.step);
     const whole = isRectangle(setting) ? roomTerm(setting, runs) : betweenWalls(first, final);
     const begins = isRectangle(setting) ? 0 : Math.round(first.from);
-    const start = wallTerm(setting, first.meets[0], Math.round(first.from) - begins), end = wallTerm(setting, final.meets[1], whole.ticks + begins - Math.round(final.to));
+    const start = wallTerm(setting, first.meets[0], Math.round(first.from) - begins);
+    const end = wallTerm(setting, final.meets[1], whole.ticks + begins - Math.round(final.to));
     const less = (t: WhyTerm): WhyTerm => term(t.what, -t.times, t.ticks, t.at, t.mark);
     const at = ({ at, place, said }: Splice): WhyTerm => term(`splice ${place}`, 1, at - begins, said, roundTo(mark(at) - begins, setting.step));
     return pairs.map(({ exact, named: { nth } }, i) => {

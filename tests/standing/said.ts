@@ -142,11 +142,9 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Grid.coffers-east/along': is('coffers-east   2', 'coffers-east   2 along west', ...OUT_OF_SQUARE),
     'Grid.lines-north/along': is('50" from north-west', '50" from north-west along south', ...BY_LINES, ...OUT_OF_SQUARE),
     'Grid.lines-east/along': is('40" from north-east', '40" from north-east along west', ...BY_LINES, ...OUT_OF_SQUARE),
-    'Grid.lay-north-south': is('square-to      north', 'square-to      north
-    lay-north-south split', ...OUT_OF_SQUARE),
+    'Grid.lay-north-south': is('square-to      north', 'square-to      north\n    lay-north-south split', ...OUT_OF_SQUARE),
     'Grid.lay-north-south/wall': is('by-wall wall north', 'by-wall wall east', ...OUT_OF_SQUARE, ['square-to      north', 'lay-north-south by-wall wall north']),
-    'Grid.lay-east-west': is('square-to      north', 'square-to      north
-    lay-east-west fanned', ...OUT_OF_SQUARE),
+    'Grid.lay-east-west': is('square-to      north', 'square-to      north\n    lay-east-west fanned', ...OUT_OF_SQUARE),
     'Grid.lay-east-west/wall': is('by-wall wall north', 'by-wall wall east', ...OUT_OF_SQUARE, ['square-to      north', 'lay-east-west by-wall wall north']),
     'Grid.perimeter': is('kind         band', 'kind         none'),
     'Survey.method': is('method  laser', 'method  water-level'),

@@ -52,7 +52,7 @@ describe.each(FILES)('%s', file => {
 
     test('every length is told by terms that add up to it', () => {
         const { ceiling } = laidOut(file);
-        for (const { id, back, why: { terms } } of takeOff(ceiling).pieces) expect(terms.reduce((sum, { times, ticks }) => sum + times * ticks, 0), id).toBe(back);
+        for (const { id, back, why } of takeOff(ceiling).pieces) expect(why.terms.reduce((sum, { times, ticks }) => sum + times * ticks, 0), id).toBe(back);
     });
 });
 
@@ -82,7 +82,7 @@ function placeMade({ part, line, coffer, on, meets, id }: Piece): string {
 /** Worked pieces are told from left to right, first edge first; the cut list tells the west or north end first. */
 function agrees(piece: Piece, { part, edges, angles, hand, width, overall }: WorkedPiece, { lines }: Ceiling): boolean {
     const near = (got: number, inches: string): boolean => Math.abs(got - number(inches)) <= NEAR;
-    const line = lines.find(({ name }) => name === piece.line), eastWest = line !== undefined && line.heading.x > Math.abs(line.heading.y) - 1 && line.heading.y <= 0;
+    const line = lines.find(({ name }) => name === piece.line), eastWest = line?.runs === 'east-west';
     // of what lies in a beam the left edge comes first, and the back is the one to the west or north; of a band the wall
     const backIsFirst = part === 'band' || part === 'wall-cleat' || part === 'bottom' && line === undefined || part === 'blocking' && line === undefined
         || (part === 'bottom' || part === 'blocking') && eastWest;
