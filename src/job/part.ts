@@ -2,6 +2,11 @@
 export type Part = 'blocking' | 'spacer' | 'side' | 'cleat' | 'bottom' | 'band' | 'trim';
 export const PARTS: readonly Part[] = ['blocking', 'spacer', 'side', 'cleat', 'bottom', 'band', 'trim'];
 
-/** What several of them are called. */
+/** What all of them are called together, as at the head of a list. */
 export const PLURAL: Readonly<Record<Part, string>> =
     { blocking: 'blocking', spacer: 'spacers', side: 'sides', cleat: 'cleats', bottom: 'bottoms', band: 'band', trim: 'trim' };
+
+/** What one is called behind a number: `1 side`, `2 sides`, `2 bands`, `2 trim`. */
+export function plural(part: Part, count: number): string {
+    return count === 1 || part === 'blocking' || part === 'trim' ? part : `${part}s`;
+}

@@ -1,8 +1,9 @@
 import { tapeOf } from '../../job/tape.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
 import { printMark } from '../../quantity/print-length.ts';
 import { tapingOf, tapingWords } from '../../sawing/index.ts';
 import { decimal, unitOf } from '../csv.ts';
-import type { Cell } from '../../text/csv.ts';
+import { rowOf, type Cell } from '../../text/csv.ts';
 import { titleOf } from '../house.ts';
 import { endText } from '../cut-list/group.ts';
 import { csvStanding, standingOfRooms } from '../standing.ts';
@@ -13,18 +14,24 @@ import type { CsvText } from '../../text/fit.ts';
 const HEADER = [
     'job', 'step', 'stop', 'stock', 'board', 'strip', 'place', 'piece', 'unit', 'from', 'to', 'back', 'face', 'stop_text', 'from_text', 'to_text', 'back_text', 'face_text',
     'left_end', 'right_end', 'hand', 'measure', 'then',
-];
+] as const;
+
+type Row = Readonly<Partial<Record<(typeof HEADER)[number], Cell>>>;
 
 /** A row for every crosscut in the order of the saw, with the readings of its marks on its board. */
 export function csvSaw(houses: readonly HouseSaw[]): CsvText {
-    return csvStanding(HEADER, houses.map(({ house, order }) => ({ standing: standingOfRooms(house.rooms), rows: order.steps.flatMap(step => (step.do !== 'crosscut' ? [] : step.takes.flatMap(({ board, strip, pieces }) => pieces.map((laid): Cell[] => {
-        const show = house.job.show.value;
-        const { piece } = laid;
-        const lengths = [laid.from, laid.to, piece.cutBack, piece.cutFace];
-        return [
-            titleOf(house.job), step.number, decimal(step.stop, show), stockNames(order.boards.map(({ stock }) => stock))(board.stock), board.number, strip.rippedTo === undefined ? null : strip.number, strip.pieces.indexOf(laid) + 1,
-            piece.id, unitOf(show), ...lengths.map(ticks => decimal(ticks, show)), ...[step.stop, ...lengths].map(ticks => printMark(ticks, tapeOf(house.job))),
-            endText(laid.ends[0]), endText(laid.ends[1]), piece.hand, tapingWords(tapingOf(piece)), piece.machining.join('; '),
-        ];
-    })))) })));
+    return csvStanding(HEADER, houses.map(one => ({ standing: standingOfRooms(one.house.rooms), rows: rowsOf(one).map(row => rowOf(HEADER, row)) })));
+}
+
+function rowsOf({ house: { job }, order }: HouseSaw): Row[] {
+    const show = job.show.value, nameOf = stockNames(order.boards.map(({ stock }) => stock));
+    const number = (ticks: Ticks): number => decimal(ticks, show), text = (ticks: Ticks): string => printMark(ticks, tapeOf(job));
+    const crosscuts = order.steps.filter(step => step.do === 'crosscut');
+    return crosscuts.flatMap(step => step.takes.flatMap(({ board, strip, pieces }) => pieces.map(({ piece, from, to, ends }, i): Row => ({
+        job: titleOf(job), step: step.number, stock: nameOf(board.stock), board: board.number, strip: strip.rippedTo === undefined ? null : strip.number,
+        place: strip.pieces.indexOf(pieces[i]!) + 1, piece: piece.id, unit: unitOf(show),
+        stop: number(step.stop), from: number(from), to: number(to), back: number(piece.cutBack), face: number(piece.cutFace),
+        stop_text: text(step.stop), from_text: text(from), to_text: text(to), back_text: text(piece.cutBack), face_text: text(piece.cutFace),
+        left_end: endText(ends[0]), right_end: endText(ends[1]), hand: piece.hand, measure: tapingWords(tapingOf(piece)), then: piece.machining.join('; '),
+    }))));
 }

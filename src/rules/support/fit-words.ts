@@ -1,5 +1,6 @@
 import type { Cause, Clash, Misfit } from '../../dryfit/model.ts';
 import { runsByName } from '../../job/line-names.ts';
+import { plural } from '../../job/part.ts';
 import type { RelatedPlace } from '../../findings/finding.ts';
 import type { Piece } from '../../takeoff/model.ts';
 import type { Found } from '../rule.ts';
@@ -56,10 +57,6 @@ export const FAULT_OF_THE_LIST = 'That is a fault of the cut list and not of you
 
 export function likeIt({ part }: Pick<Piece, 'part'>, alike: readonly unknown[], words: string): string {
     return alike.length === 0 ? '' : ` ${words} ${counted(alike.length, `other ${plural(part, 1)}`, `other ${plural(part, 2)}`)}.`;
-}
-
-export function plural(part: Piece['part'], count: number): string {
-    return count === 1 || part === 'blocking' || part === 'trim' ? part : `${part}s`;
 }
 
 function causeOf(piece: Piece, cause: Cause, size: Sizes): string {
