@@ -3,10 +3,10 @@ import type { Ticks } from '../quantity/ticks.ts';
 import type { Line, Trouble } from './model.ts';
 
 /** How a side ends: in a miter, square and past the other side, or square against it (or against band or wall). */
-export type SideEnd = 'mitered' | 'past' | 'stops';
+type SideEnd = 'mitered' | 'past' | 'stops';
 
 /** The end of a side of `line` in the corner with a side of the crossing line (null: at band or wall, where it ends square). */
-export function sideEnd(line: Line, crossing: Line | null): SideEnd {
+function sideEnd(line: Line, crossing: Line | null): SideEnd {
     if (!crossing) return 'stops';
     const sides = line.section.profile.sides;
     if (sides?.corners.value !== 'butted') return 'mitered';
@@ -24,11 +24,6 @@ function pastDirection(line: Line, crossing: Line): Direction {
  */
 export function sideReach(line: Line, crossing: Line | null): Ticks {
     return crossing && sideEnd(line, crossing) !== 'stops' ? crossing.section.sideThickness.ticks : 0;
-}
-
-/** The saw's angle off square; 45 where both sides are as thick. */
-export function miterDegrees(line: Line, crossing: Line): number {
-    return Math.atan2(crossing.section.sideThickness.ticks, line.section.sideThickness.ticks) * 180 / Math.PI;
 }
 
 /** Lines that cross must have the same corners: one told each time a profile's corners differ from those it meets. */

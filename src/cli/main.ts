@@ -30,12 +30,14 @@ function start(): void {
     process.on('unhandledRejection', internal);
 
     // in a bundle of its own, beside this one. A search that fails is a mistake in the program: a plan that is less than was asked for must not look like one
-    const prover = boardsInThreads(new URL('./boards-worker.js', import.meta.url), { steps: USUAL_STEPS, keep: true, say: words => { throw new Error(words); } });
+    const say = (words: string): never => { throw new Error(words); };
+    const prover = boardsInThreads(new URL('./boards-worker.js', import.meta.url), { steps: USUAL_STEPS, keep: true, say });
     const argv = process.argv.slice(2), cwd = currentFolder();
     // with a single core it would keep the search from its work
     const understudy = availableParallelism() < 2 ? {} : { understudy: understudyInThread(new URL(import.meta.url), { argv, cwd }, () => stdin) };
 
-    run(argv, { cwd, disk: nodeFiles, stdout: process.stdout, stderr: process.stderr, env: process.env, readStdin, serveEditor, prover, interrupts, ...understudy })
+    const { stdout, stderr, env } = process;
+    run(argv, { cwd, disk: nodeFiles, stdout, stderr, env, readStdin, serveEditor, prover, interrupts, ...understudy })
         .then(code => { process.exitCode = code; }, internal);
 }
 
@@ -76,7 +78,8 @@ async function serveEditor(): Promise<never> {
 function internal(error: unknown): void {
     // Output that goes to a file is written at once, and fails here; files that the program writes are looked after where it does.
     if ((error as NodeJS.ErrnoException | undefined)?.syscall === 'write') return outputLost(error as NodeJS.ErrnoException);
-    process.stderr.write(terminalLines(['cofferwright: this is a mistake in the program, not in your files.', ...(error instanceof Error ? error.stack ?? '' : String(error)).split('\n')]));
+    const told = error instanceof Error ? error.stack ?? '' : String(error);
+    process.stderr.write(terminalLines(['cofferwright: this is a mistake in the program, not in your files.', ...told.split('\n')]));
     process.exit(EXIT.internal);
 }
 

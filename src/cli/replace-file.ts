@@ -67,7 +67,8 @@ async function mustBeAsBefore(disk: FileSystem, path: string, before: Stats | un
     });
     // where its folder is gone too nobody has changed it
     if (now === undefined && before !== undefined) await disk.lstat(dirname(path));
-    const same = now === undefined || before === undefined ? now === before : now.ino === before.ino && now.size === before.size && now.mtimeMs === before.mtimeMs;
+    const same = now === undefined || before === undefined ? now === before
+        : now.ino === before.ino && now.size === before.size && now.mtimeMs === before.mtimeMs;
     if (!same) throw Object.assign(new Error('changed meanwhile'), { code: 'CHANGED' });
 }
 

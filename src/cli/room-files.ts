@@ -23,7 +23,8 @@ export interface RoomFile { readonly names: readonly string[]; readonly ending: 
 
 /** Writes files for every room that was asked for, says their names, and what could not be made. `doing`: "Drawing". */
 export async function writeRoomFiles(
-    options: RoomFilesOptions, world: World, doing: string, make: (ceiling: Ceiling, workspace: Workspace, standing: Standing) => readonly RoomFile[] | Promise<readonly RoomFile[]>,
+    options: RoomFilesOptions, world: World, doing: string,
+    make: (ceiling: Ceiling, workspace: Workspace, standing: Standing) => readonly RoomFile[] | Promise<readonly RoomFile[]>,
 ): Promise<ExitCode> {
     const { terminal } = world;
     const { workspace, code } = await openAsked(options, world);
@@ -41,7 +42,9 @@ export async function writeRoomFiles(
     for (const { room, ceiling } of wanted) {
         const standing = standingOf(room, foundBehind(room.at.uri, checked, workspace), passedBy(checked), workspace.files.nameOf);
         if (!isSound(standing)) {
-            standingNotice(standing).forEach((line, i) => terminal.say(i === 0 ? `room ${room.name}: ${line.charAt(0).toLowerCase()}${line.slice(1)}` : `  ${line}`));
+            const [first = '', ...others] = standingNotice(standing);
+            terminal.say(`room ${room.name}: ${first.charAt(0).toLowerCase()}${first.slice(1)}`);
+            for (const line of others) terminal.say(`  ${line}`);
             worstCode = worst(worstCode, EXIT.findings);
         }
         if (!ceiling) {
@@ -52,7 +55,8 @@ export async function writeRoomFiles(
         terminal.progress(`${doing} ${room.name} ...`);
         await setImmediate();
         const files = await make(ceiling, workspace, standing);
-        await folder.write(files.map(file => ({ name: names.free(n => nameOf(file, n)), content: file.content })), addressOf({ job: room.job, rooms: [{ room }] }));
+        const named = files.map(file => ({ name: names.free(n => nameOf(file, n)), content: file.content }));
+        await folder.write(named, addressOf({ job: room.job, rooms: [{ room }] }));
     }
     terminal.progress('');
     if (wanted.length === 0) terminal.say('There is no room in these files.');

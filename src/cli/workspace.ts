@@ -177,12 +177,17 @@ export class Workspace {
         this.tops.set(folder, (await repositoryOf(URI.file(folder), this.disk))?.fsPath ?? above[0] ?? folder);
     }
 
-    /** Files in the folders above that may hold a job or rates: what they say holds for the file. One that cannot be read and was not asked for is passed over. */
+    /**
+     * Files in the folders above that may hold a job or rates: what they say holds for the file. One that cannot be read and was not asked
+     * for is passed over.
+     */
     private async jobFilesFor(paths: readonly string[]): Promise<string[]> {
         const folders = new Map(paths.flatMap(path => foldersAbove(URI.file(dirname(path)), this.topOf(path))).map(folder => [folder.toString(), folder]));
         const before = new Set(this.disk.unreadable.keys());
         const found = (await houseWideFiles([...folders.values()], this.disk)).map(uri => uri.fsPath);
-        for (const path of [...this.disk.unreadable.keys()]) if (!before.has(path) && !this.asked.has(URI.file(path).toString())) this.disk.unreadable.delete(path);
+        for (const path of [...this.disk.unreadable.keys()]) {
+            if (!before.has(path) && !this.asked.has(URI.file(path).toString())) this.disk.unreadable.delete(path);
+        }
         return found;
     }
 

@@ -1,13 +1,6 @@
-import type { Line } from './line.ts';
 import { minus, type Point } from './point.ts';
 
 const DEGREES = 180 / Math.PI;
-
-/** Degrees from one direction to another, turning right (clockwise on the plan): more than -180, at most 180. */
-export function turnBetween(line: Line, other: Line): number {
-    const across = line.a * other.b - line.b * other.a, along = line.a * other.a + line.b * other.b;
-    return degreesOf(across, along);
-}
 
 /** The angle at `at` on the right of somebody who walks from `before` to `after`, in degrees: 90 in the corner of a room walked clockwise. */
 export function angleOnTheRight(before: Point, at: Point, after: Point): number {

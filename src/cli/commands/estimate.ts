@@ -33,12 +33,18 @@ export async function estimate(options: EstimateOptions, world: World): Promise<
         case 'json': terminal.result(jsonEstimate(prices, asked.files)); break;
         case 'csv': terminal.result(csvEstimate(prices)); break;
     }
-    const whole = isSound(asked.houses) && prices.every(({ priced, alternates }) => priced.estimate.missing.length === 0 && alternates.every(one => isWell(alternateStanding(one))));
+    const isWhole = ({ priced, alternates }: HousePrice): boolean => priced.estimate.missing.length === 0 && alternates.every(one => isWell(alternateStanding(one)));
+    const whole = isSound(asked.houses) && prices.every(isWhole);
     return worst(asked.code, whole ? EXIT.clean : EXIT.findings);
 }
 
-/** Each house with its price and the alternates that were asked for, all with the boards that `boards` would buy. Throws a UsageError for one that there is not. */
-export async function pricesOf({ houses, all, workspace }: HousesAsked, { with: names, quick }: Pick<EstimateOptions, 'with' | 'quick'>, world: World): Promise<HousePrice[]> {
+/**
+ * Each house with its price and the alternates that were asked for, all with the boards that `boards` would buy. Throws a UsageError
+ * for one that there is not.
+ */
+export async function pricesOf(
+    { houses, all, workspace }: HousesAsked, { with: names, quick }: Pick<EstimateOptions, 'with' | 'quick'>, world: World,
+): Promise<HousePrice[]> {
     const known = houses.flatMap(house => house.alternates.map(({ name }) => name));
     const unknown = names.filter(name => !known.includes(name));
     if (unknown.length > 0) throw new UsageError(`There is no alternate ${unknown.join(', ')} here; there is ${known.join(', ') || 'none'}`);
@@ -56,7 +62,8 @@ export async function pricesOf({ houses, all, workspace }: HousesAsked, { with: 
         const plans = await pricePlans(rooms, asked, house.job, before, solve);
         before.push(plans.plan);
         const priced = price(rooms, house.job, plans.plan), after = rests[i] && afterCutting(rooms, shop, rests[i].plan, plans.plan);
-        prices.push({ house, priced, ...after && { after }, alternates: asked.map(alternate => priceWith(alternate, rooms, house.job, { ...looking, plans })) });
+        const alternates = asked.map(alternate => priceWith(alternate, rooms, house.job, { ...looking, plans }));
+        prices.push({ house, priced, ...after && { after }, alternates });
     }
     world.terminal.progress('');
     return prices;

@@ -40,10 +40,13 @@ export async function format(options: FormatOptions, world: World): Promise<Exit
 
 /** Within which a link may lead: the folders that were named and hold the file, and the own folder of one that is named itself. */
 function foldersAsked(path: string, asked: readonly string[], cwd: string): string[] {
-    return (asked.length === 0 ? [cwd] : asked.map(name => resolve(cwd, name))).filter(name => isWithin(path, name)).map(name => (name === path ? dirname(path) : name));
+    const folders = asked.length === 0 ? [cwd] : asked.map(name => resolve(cwd, name));
+    return folders.filter(name => isWithin(path, name)).map(name => (name === path ? dirname(path) : name));
 }
 
-async function formatFile(path: string, name: string, check: boolean, folders: readonly string[], { terminal, disk, interrupts }: World): Promise<{ code: ExitCode; changed: boolean }> {
+async function formatFile(
+    path: string, name: string, check: boolean, folders: readonly string[], { terminal, disk, interrupts }: World,
+): Promise<{ code: ExitCode; changed: boolean }> {
     try {
         const { text, hasMark, stats } = await readText(path, disk);
         const formatted = formatText(text);

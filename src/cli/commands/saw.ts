@@ -60,7 +60,9 @@ function roomNames({ rooms }: House): string {
 }
 
 /** An SVG for every sheet, and one HTML file that prints them all. A house without anything to cut has none. */
-async function writeSheets(saws: readonly HouseSaw[], kind: string, options: OutputOptions, world: World, draw: (saw: HouseSaw) => readonly Sheet[]): Promise<ExitCode> {
+async function writeSheets(
+    saws: readonly HouseSaw[], kind: string, options: OutputOptions, world: World, draw: (saw: HouseSaw) => readonly Sheet[],
+): Promise<ExitCode> {
     const folder = new OutputFolder(options, world);
     const names = new FileNames();
     let any = false;

@@ -38,7 +38,10 @@ function rowsOf({ house, plan }: HousePlan): Row[] {
                     { ...own, from, count, ...size(length, show), ...eachOf(worth), note: note(length, ...worth ? ['worth that each'] : []) })),
                 ...buy.map(({ count, length, each, cost }): Row => ({
                     ...own, from: 'buy', count, ...size(length, show), ...eachOf(each), cost: cost ? printAmount(cost.amount, cost.currency) : null,
-                    note: note(length, ...each ? [] : ['no price said'], ...spare?.length === length ? [`${spare.count} of them for defects and breakage`] : []),
+                    note: note(
+                        length, ...each ? [] : ['no price said'],
+                        ...spare?.length === length ? [`${spare.count} of them for defects and breakage`] : [],
+                    ),
                 })),
             ];
         }),
@@ -50,9 +53,11 @@ function rowsOf({ house, plan }: HousePlan): Row[] {
 
 /** What is left belongs to the shop, not to one job. */
 function leftRows(plans: readonly HousePlan[]): Row[] {
-    const row = (stock: string, show: Show, { count, length, worth }: Left, note: string): Row => ({ stock, from: 'left', count, ...size(length, show), ...eachOf(worth), note });
+    const row = (stock: string, show: Show, { count, length, worth }: Left, note: string): Row =>
+        ({ stock, from: 'left', count, ...size(length, show), ...eachOf(worth), note });
     return leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).flatMap(({ stock, show, pieces, strips }) => [
-        ...pieces.map(left => row(stock.name, show, left, '')), ...strips.map(strip => row(stock.name, show, strip, `a strip ${printLength(strip.width, show)} wide`)),
+        ...pieces.map(left => row(stock.name, show, left, '')),
+        ...strips.map(strip => row(stock.name, show, strip, `a strip ${printLength(strip.width, show)} wide`)),
     ]);
 }
 

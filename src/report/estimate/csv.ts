@@ -21,11 +21,13 @@ type Row = Readonly<Partial<Record<(typeof HEADER)[number], Cell>>>;
 export function csvEstimate(prices: readonly HousePrice[]): CsvText {
     return csvStanding(HEADER, prices.flatMap(({ house, priced, after, alternates }) => [
         {
-            rows: [...rows(priced.estimate, house.job.show.value), ...after ? afterRows(after) : []].map(row => rowOf(HEADER, { job: titleOf(house.job), ...row })),
+            rows: [...rows(priced.estimate, house.job.show.value), ...after ? afterRows(after) : []]
+                .map(row => rowOf(HEADER, { job: titleOf(house.job), ...row })),
             standing: standingOfRooms(house.rooms),
         },
         ...alternates.map(({ alternate, priced: other, told }) => ({
-            rows: rows(other.estimate, house.job.show.value).map(row => rowOf(HEADER, { job: titleOf(house.job), alternate: alternate.title ?? alternate.name, ...row })),
+            rows: rows(other.estimate, house.job.show.value)
+                .map(row => rowOf(HEADER, { job: titleOf(house.job), alternate: alternate.title ?? alternate.name, ...row })),
             standing: standingTogether([standingOfRooms(house.rooms), alternateStanding({ told })]),
         })),
     ]));
@@ -46,13 +48,17 @@ function rows(estimate: Estimate, show: Show): Row[] {
     const money = (amount: Estimate['minutes'] | undefined): string | null => amount === undefined ? null : printAmount(amount, currency);
     return [
         ...estimate.materials.map(({ stock, length, count, each, onHand, amount }): Row => ({
-            kind: 'board', what: `${nameOf(stock)} ${printLength(length, show)}`, count, unit: onHand ? 'on hand' : 'board', each: money(each), amount: money(amount), currency,
+            kind: 'board', what: `${nameOf(stock)} ${printLength(length, show)}`, count, unit: onHand ? 'on hand' : 'board',
+            each: money(each), amount: money(amount), currency,
         })),
-        ...estimate.supplies.map(({ what, count, unit, each, amount }): Row => ({ kind: 'supply', what, count, unit, each: money(each), amount: money(amount), currency })),
+        ...estimate.supplies.map(({ what, count, unit, each, amount }): Row => (
+            { kind: 'supply', what, count, unit, each: money(each), amount: money(amount), currency })),
         ...estimate.labor.map(({ phase, room, what, basis, minutes, amount }): Row => ({
-            kind: 'labor', phase, room: room ?? null, what, hours: Number(minutes.div(60).valueOf().toFixed(2)), amount: money(amount), currency, why: basisText(basis, show),
+            kind: 'labor', phase, room: room ?? null, what, hours: Number(minutes.div(60).valueOf().toFixed(2)),
+            amount: money(amount), currency, why: basisText(basis, show),
         })),
-        ...estimate.additions.map((addition): Row => ({ kind: 'added', what: addition.what, amount: money(addition.amount), currency, why: shareText(addition, estimate) || null })),
+        ...estimate.additions.map((addition): Row => (
+            { kind: 'added', what: addition.what, amount: money(addition.amount), currency, why: shareText(addition, estimate) || null })),
         ...estimate.missing.map(({ rate, of, room }): Row => ({ kind: 'missing', room: room ?? null, what: `${rate}: ${of}` })),
     ];
 }

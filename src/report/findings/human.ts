@@ -27,9 +27,10 @@ export function humanFindings(findings: readonly Finding[], files: Files, paint:
 function block(finding: Finding, files: Files, lines: (uri: string) => readonly string[], paint: Paint): string[] {
     const color = paint[finding.severity];
     const frame = (at: Source, mark: string, tint: (text: string) => string): string[] =>
-        codeFrame(lines(at.uri), at.range, mark).map((line, i) => (i === 0 ? paint.faint(line.slice(0, 8)) + line.slice(8) : paint.faint(line.slice(0, 8)) + tint(line.slice(8))));
+        codeFrame(lines(at.uri), at.range, mark).map((line, i) => paint.faint(line.slice(0, 8)) + (i === 0 ? line.slice(8) : tint(line.slice(8))));
     return [
-        `${paint.strong(placeOf(finding.at, files))}  ${color(finding.severity)}  ${finding.rule}${finding.room ? paint.faint(`  room ${cleanText(finding.room)}`) : ''}`,
+        `${paint.strong(placeOf(finding.at, files))}  ${color(finding.severity)}  ${finding.rule}`
+            + (finding.room ? paint.faint(`  room ${cleanText(finding.room)}`) : ''),
         ...wrap(finding.message, WIDTH).map(line => `  ${line}`),
         ...frame(finding.at, '^', color),
         ...finding.related.flatMap(r => [

@@ -8,17 +8,21 @@ import { feetText, ordersOf } from './lines.ts';
 import { stockNames } from '../../job/stock-names.ts';
 import type { CsvText } from '../../text/fit.ts';
 
-const HEADER = ['supplier', 'stock', 'size', 'species', 'comes', 'count', 'length', 'unit', 'length_text', 'sheet_width', 'board_feet', 'each', 'cost', 'currency', 'lead_days', 'houses', 'spare'] as const;
+const HEADER = [
+    'supplier', 'stock', 'size', 'species', 'comes', 'count', 'length', 'unit', 'length_text', 'sheet_width', 'board_feet', 'each', 'cost', 'currency',
+    'lead_days', 'houses', 'spare',
+] as const;
 
 /** A row for every length of every stock that is bought. */
 export function csvOrder(plans: readonly HousePlan[]): CsvText {
     const nameOf = stockNames(plans.flatMap(({ plan }) => plan.stocks.map(({ stock }) => stock)));
-    const rows = ordersOf(plans, ({ house }) => titleOf(house.job)).flatMap(({ lines }) => lines.map(({ stock, length, count, spare, each, cost, boardFeet, houses, show }) => rowOf(HEADER, {
+    const lines = ordersOf(plans, ({ house }) => titleOf(house.job)).flatMap(order => order.lines);
+    const rows = lines.map(({ stock, length, count, spare, each, cost, boardFeet, houses, show }) => rowOf(HEADER, {
         supplier: stock.supplier?.value, stock: nameOf(stock), size: stock.size?.value.text, species: stock.species?.value, comes: stock.comes?.value,
         count, length: decimal(length, show), unit: unitOf(show), length_text: printLength(length, show),
         sheet_width: stock.sheet && decimal(stock.sheet.value.width, show), board_feet: boardFeet && feetText(boardFeet),
         each: each && printAmount(each.amount, each.currency), cost: cost && printAmount(cost.amount, cost.currency), currency: each?.currency,
         lead_days: stock.leadDays?.value, houses: houses.join('; '), spare,
-    })));
+    }));
     return csvStanding(HEADER, [{ rows, standing: standingOfRooms(plans.flatMap(({ house }) => house.rooms)) }]);
 }

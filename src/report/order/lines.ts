@@ -44,15 +44,19 @@ export function ordersOf(plans: readonly HousePlan[], titleOf: (plan: HousePlan)
                 const key = `${stock.key} ${length}`;
                 const before = lines.get(key);
                 const spares = (before?.spare ?? 0) + (spare?.length === length ? spare.count : 0);
-                lines.set(key, lineOf(stock, length, { count: (before?.count ?? 0) + count, spare: spares }, each, [...new Set([...before?.houses ?? [], titleOf(house)])], before?.show ?? house.house.job.show.value));
+                const houses = [...new Set([...before?.houses ?? [], titleOf(house)])], show = before?.show ?? house.house.job.show.value;
+                lines.set(key, lineOf(stock, length, { count: (before?.count ?? 0) + count, spare: spares }, each, houses, show));
             }
         }
     }
-    const suppliers = [...new Set([...lines.values()].map(({ stock }) => stock.supplier?.value))].sort((a, b) => (a === undefined ? 1 : b === undefined ? -1 : compareNames(a, b)));
+    const suppliers = [...new Set([...lines.values()].map(({ stock }) => stock.supplier?.value))];
+    suppliers.sort((a, b) => (a === undefined ? 1 : b === undefined ? -1 : compareNames(a, b)));
     return suppliers.map(supplier => orderOf(supplier, [...lines.values()].filter(({ stock }) => stock.supplier?.value === supplier)));
 }
 
-function lineOf(stock: Stock, length: Ticks, { count, spare }: Pick<OrderLine, 'count' | 'spare'>, each: Money | undefined, houses: readonly string[], show: Show): OrderLine {
+function lineOf(
+    stock: Stock, length: Ticks, { count, spare }: Pick<OrderLine, 'count' | 'spare'>, each: Money | undefined, houses: readonly string[], show: Show,
+): OrderLine {
     const size = stock.sheet ? undefined : stock.size?.value;
     return {
         stock, length, count, spare, houses, show,

@@ -12,7 +12,8 @@ import { stockNames } from '../../job/stock-names.ts';
 import type { CsvText } from '../../text/fit.ts';
 
 const HEADER = [
-    'job', 'step', 'stop', 'stock', 'board', 'strip', 'place', 'piece', 'unit', 'from', 'to', 'back', 'face', 'stop_text', 'from_text', 'to_text', 'back_text', 'face_text',
+    'job', 'step', 'stop', 'stock', 'board', 'strip', 'place', 'piece', 'unit', 'from', 'to', 'back', 'face',
+    'stop_text', 'from_text', 'to_text', 'back_text', 'face_text',
     'left_end', 'right_end', 'hand', 'measure', 'then',
 ] as const;
 
