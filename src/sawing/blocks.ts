@@ -32,7 +32,6 @@ export function blocksOf(boards: readonly LaidBoard[], kerf: Ticks): Block[] {
     ];
 }
 
-/** 45°; two figures after the point where the boards are not equally thick. */
 /** `45°`, or of a crown `miter 31.62°, bevel 33.86°`: what a saw is set to. */
 export function settingText({ degrees, flat }: { readonly degrees: number; readonly flat?: FlatCut }): string {
     return flat ? `miter ${degreesText(flat.miter)}, bevel ${degreesText(flat.bevel)}` : degreesText(degrees);
