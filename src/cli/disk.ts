@@ -9,7 +9,7 @@ import { readText } from './read-text.ts';
  * and cannot be read counts as empty, and is remembered: one bad file must not keep the others from being checked.
  */
 export class Disk extends NodeFileSystemProvider {
-    constructor(private readonly files: FileSystem) {
+    constructor(readonly files: FileSystem) {
         super();
     }
 
@@ -17,13 +17,19 @@ export class Disk extends NodeFileSystemProvider {
     readonly laidOver = new Map<string, string>();
     /** Files that could not be read, by path, with the reason. */
     readonly unreadable = new Map<string, string>();
+    /** Files that were read through a link, their own or that of a folder, with what was read. */
+    readonly elsewhere = new Map<string, string>();
 
     override async readFile(uri: URI): Promise<string> {
         const over = this.laidOver.get(uri.toString());
         if (over !== undefined) return over;
         this.unreadable.delete(uri.fsPath);
         try {
-            return (await readText(uri.fsPath, this.files)).text;
+            const { text } = await readText(uri.fsPath, this.files);
+            const target = await this.files.realpath(uri.fsPath);
+            if (target === uri.fsPath) this.elsewhere.delete(uri.fsPath);
+            else this.elsewhere.set(uri.fsPath, target);
+            return text;
         } catch (error) {
             this.unreadable.set(uri.fsPath, (error as Error).message);
             return '';

@@ -47,9 +47,9 @@ async function open({ files, stdinFilePath }: Asked, world: World): Promise<Open
     }
     if (paths.length === 0) throw new UsageError('There is nothing to read');
     await workspace.add(paths);
-    const unreadable = workspace.problems();
-    unreadable.forEach(problem => terminal.say(problem));
-    return { workspace, paths, said: [...said, ...unreadable], code: found.problems.length + unreadable.length > 0 ? EXIT.usage : EXIT.clean };
+    const unreadable = workspace.problems(), outside = await workspace.leadingOut();
+    [...unreadable, ...outside].forEach(words => terminal.say(words));
+    return { workspace, paths, said: [...said, ...unreadable, ...outside], code: found.problems.length + unreadable.length > 0 ? EXIT.usage : EXIT.clean };
 }
 
 export async function stdinText(readStdin: () => Promise<Uint8Array>): Promise<string> {

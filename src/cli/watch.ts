@@ -41,7 +41,7 @@ export async function keepChecking({ workspace, paths, world, asked, again }: Wa
         if (!await workspace.refresh(files)) return;
         watcher.add(folders());
         world.terminal.say('');
-        [...problems, ...workspace.problems()].forEach(problem => world.terminal.say(problem));
+        [...problems, ...workspace.problems(), ...await workspace.leadingOut()].forEach(problem => world.terminal.say(problem));
         isNews = true;
         await again();
     };

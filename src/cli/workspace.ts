@@ -31,6 +31,7 @@ export class Workspace {
     private readonly shared: Services['shared']['workspace'];
     private readonly asked = new Set<string>();
     private readonly names = new Map<string, string>();
+    private readonly told = new Set<string>();
     /** By folder, the one whose files belong together with its own. */
     private readonly tops = new Map<string, string>();
 
@@ -141,6 +142,16 @@ export class Workspace {
     /** What could not be read, in words. */
     problems(): string[] {
         return [...this.disk.unreadable].map(([path, reason]) => `${this.nameOf(URI.file(path).toString())} ${reason}`).sort();
+    }
+
+    /** Files that were reached by an import, or hold for others, and lie outside through a link: what is read is there. Each is told once. */
+    async leadingOut(): Promise<string[]> {
+        const { realpath } = this.disk.files, folders = await Promise.all([...new Set([this.cwd, ...this.tops.values()])].map(folder => realpath(folder)));
+        const news = [...this.disk.elsewhere].filter(([path, target]) => !this.asked.has(URI.file(path).toString()) && !this.told.has(path) && !folders.some(folder => isWithin(target, folder)));
+        return news.sort().map(([path, target]) => {
+            this.told.add(path);
+            return `${this.nameOf(URI.file(path).toString())} is behind a link to ${target}, outside of the folder: what is read is there`;
+        });
     }
 
     /** Full paths of the files in use. */

@@ -48,6 +48,18 @@ describe.skipIf(process.platform === 'win32')('what is no file', () => {
         expect(await cofferwright(folderWith({}), ['check', '/dev/zero'])).toMatchObject({ code: 2, err: expect.stringContaining('/dev/zero is not a .coffer file\n') as unknown });
     });
 
+    test('a link that leads out and is reached by an import alone is told, once, be it the link of a file or of its folder', async () => {
+        const away = folderWith({ 'trim/strip.coffer': 'edition 1\n', 'attic.coffer': 'edition 1\n' });
+        const cwd = folderWith({ ...house, 'in/a.coffer': 'edition 1\nfrom "../l/attic" use a\nfrom "../l/strip" use b\n' });
+        mkdirSync(join(cwd, 'l'));
+        symlinkSync(join(away, 'attic.coffer'), join(cwd, 'l/attic.coffer'));
+        symlinkSync(join(away, 'trim'), join(cwd, 'm'));
+        symlinkSync('../m/strip.coffer', join(cwd, 'l/strip.coffer'));
+        const { err } = await cofferwright(cwd, ['check', 'in']);
+        const told = (name: string, target: string): string => `l/${name}.coffer is behind a link to ${join(away, target)}, outside of the folder: what is read is there`;
+        expect(err.split('\n').filter(line => line.includes('behind a link'))).toEqual([told('attic', 'attic.coffer'), told('strip', 'trim/strip.coffer')]);
+    });
+
     test('a link to a file outside of the folder is followed, and told; one within is not worth a word', async () => {
         const cwd = folderWith({ ...house, '../away/attic.coffer': 'edition 1\n' });
         symlinkSync('../away/attic.coffer', join(cwd, 'attic.coffer'));

@@ -4,6 +4,7 @@ import type { Hover, HoverParams } from 'vscode-languageserver-protocol';
 import { describe } from '../elaborate/describe.ts';
 import * as ast from '../generated/ast.ts';
 import type { CofferServices } from '../coffer-services.ts';
+import { asCode, asWritten, inWords, together, type Shown } from '../../text/markdown.ts';
 import { hasBroken, isBroken } from '../types/broken.ts';
 import { markup } from './editor.ts';
 import { signature, whereabouts } from './explain.ts';
@@ -25,47 +26,47 @@ export class CofferHoverProvider implements HoverProvider {
         const offset = document.textDocument.offsetAt(position);
         const leaf = CstUtils.findDeclarationNodeAtOffset(root, offset, this.services.parser.GrammarConfig.nameRegexp);
         if (!leaf || leaf.hidden || leaf.end < offset) return undefined;
-        const [written, computed] = this.parts(leaf);
-        return written.length + computed.length > 0 ? { contents: markup(written.join('\n\n'), this.services.editor.markdownInHover, computed), range: leaf.range } : undefined;
+        const parts = this.parts(leaf);
+        return parts.length > 0 ? { contents: markup(together(parts), this.services.editor.markdownInHover), range: leaf.range } : undefined;
     }
 
-    private parts(leaf: CstNode): [written: readonly string[], computed: readonly string[]] {
+    private parts(leaf: CstNode): readonly Shown[] {
         const [found] = this.services.references.References.findDeclarations(leaf);
         const target = ast.isUsedName(found) ? found.target?.ref ?? found : found;
         const parts = target ? this.declaration(target) : this.keyword(leaf);
-        if (isUnsound(leaf.astNode) || target && isUnsound(target)) return [parts, []];
+        if (isUnsound(leaf.astNode) || target && isUnsound(target)) return parts;
         const comesTo = describe(leaf.astNode);
-        if (comesTo) parts.push(comesTo);
+        if (comesTo) parts.push(inWords(comesTo));
         const where = comesTo && whereNames(leaf.astNode);
-        if (where) parts.push(where);
+        if (where) parts.push(asWritten(where));
         const stock = sizeOf(leaf.astNode);
-        if (stock) parts.push(...[describe(stock)].filter(part => part !== undefined));
+        if (stock) parts.push(...[describe(stock)].filter(part => part !== undefined).map(inWords));
         const published = publishedFor(stock ?? target ?? leaf.astNode);
-        if (published) parts.push(published);
-        return [parts, this.computed(leaf, target)];
+        if (published) parts.push(asWritten(published));
+        return [...parts, ...this.computed(leaf, target)];
     }
 
     /** For whoever knows about ceilings: what more there is to say of a word that stands in sound text. */
-    protected computed(_leaf: CstNode, _target: AstNode | undefined): readonly string[] {
+    protected computed(_leaf: CstNode, _target: AstNode | undefined): readonly Shown[] {
         return [];
     }
 
-    private declaration(target: AstNode): string[] {
-        const parts = [`\`\`\`coffer\n${signature(target)}\n\`\`\``];
+    private declaration(target: AstNode): Shown[] {
+        const parts = [asCode(signature(target))];
         const where = whereabouts(target);
-        if (where) parts.push(where);
+        if (where) parts.push(asWritten(where));
         const written = this.written(ast.isWordDecl(target) ? target.$container : target);
-        if (written) parts.push(written);
+        if (written) parts.push(asWritten(written));
         return parts;
     }
 
     /** What begins a declaration, or something of a room: `stock`, `wall`. */
-    private keyword({ text, astNode }: CstNode): string[] {
+    private keyword({ text, astNode }: CstNode): Shown[] {
         const { vocabulary } = this.services;
         const kind = ast.isFixture(astNode) && astNode.kind === text ? vocabulary.kindOfFixture(astNode)
             : ast.isItem(astNode) && astNode.$type.toLowerCase() === text ? vocabulary.kind(astNode.$type) : undefined;
         const written = kind && this.written(kind);
-        return written ? [written] : [];
+        return written ? [asWritten(written)] : [];
     }
 
     private written(node: AstNode): string | undefined {

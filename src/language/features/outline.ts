@@ -1,6 +1,7 @@
 import type { AstNode, LangiumDocument } from 'langium';
 import type { DocumentSymbolProvider } from 'langium/lsp';
 import type { DocumentSymbol, SymbolKind } from 'vscode-languageserver-types';
+import { cleanText } from '../../text/clean-text.ts';
 import * as ast from '../generated/ast.ts';
 import { sourceOf, sourceOfKeyword, sourceOfProperty } from '../types/place.ts';
 import { oneLine } from './explain.ts';
@@ -60,8 +61,8 @@ function symbolOf(node: AstNode & { body?: ast.Body }, name: string | undefined,
     const named = sourceOfProperty(node, nameIn).range;
     const whole = sourceOf(node).range;
     const selectionRange = ast.isLabor(node) || ast.isBid(node) ? sourceOfKeyword(node, node.$type.toLowerCase()).range : named;
-    const detail = [said, computed(node)].filter(part => part).join(', ');
-    return [{ name: name.trim(), detail, kind, range: whole, selectionRange, children: symbolsOfBody(node.body, computed) }];
+    const detail = cleanText([said, computed(node)].filter(part => part).join(', '));
+    return [{ name: cleanText(name).trim(), detail, kind, range: whole, selectionRange, children: symbolsOfBody(node.body, computed) }];
 }
 
 /** What the first of some properties says that is said at all. */

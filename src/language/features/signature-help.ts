@@ -7,6 +7,7 @@ import { lookUp } from '../scope/layer.ts';
 import { namesAt } from '../scope/reach.ts';
 import type { CofferServices } from '../coffer-services.ts';
 import { statementAt, type Word } from './completion/statement.ts';
+import { asWritten, inWords, together } from '../../text/markdown.ts';
 import { markup } from './editor.ts';
 import { oneLine } from './explain.ts';
 
@@ -45,12 +46,13 @@ export class CofferSignatureHelp implements SignatureHelpProvider {
         const { markdownInSignature } = this.services.editor;
         const written = DocumentationProvider.getDocumentation(profile);
         const parameters = profile.params.map(parameter => {
-            const about = [DocumentationProvider.getDocumentation(parameter), describe(parameter)].filter(part => part).join('\n\n');
-            return { label: oneLine(parameter), ...about && { documentation: markup(about, markdownInSignature) } };
+            const written = DocumentationProvider.getDocumentation(parameter), comesTo = describe(parameter);
+            const about = together([...written ? [asWritten(written)] : [], ...comesTo ? [inWords(comesTo)] : []]);
+            return { label: oneLine(parameter), ...about.plain && { documentation: markup(about, markdownInSignature) } };
         });
         return {
             label: `${profile.name}(${parameters.map(({ label }) => label).join(', ')})`, parameters,
-            ...written && { documentation: markup(written, markdownInSignature) },
+            ...written && { documentation: markup(asWritten(written), markdownInSignature) },
         };
     }
 }

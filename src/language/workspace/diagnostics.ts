@@ -1,5 +1,6 @@
 import type { LangiumDocument } from 'langium';
 import type { Diagnostic, DiagnosticSeverity } from 'vscode-languageserver-types';
+import { cleanText } from '../../text/clean-text.ts';
 import type { Finding, Fix, Severity } from '../../findings/finding.ts';
 
 /**
@@ -25,8 +26,8 @@ function diagnosticOf({ rule, severity, at, message, related, fixes }: Finding):
         code: rule,
         severity: SEVERITY[severity],
         range: at.range,
-        message,
-        ...related.length > 0 && { relatedInformation: related.map(each => ({ location: { uri: each.at.uri, range: each.at.range }, message: each.message })) },
+        message: cleanText(message),
+        ...related.length > 0 && { relatedInformation: related.map(each => ({ location: { uri: each.at.uri, range: each.at.range }, message: cleanText(each.message) })) },
         ...fixes.length > 0 && { data: { fixes } satisfies DiagnosticData },
     };
 }

@@ -3,6 +3,7 @@ import type { CompletionProvider } from 'langium/lsp';
 import type { CompletionItem, CompletionList, CompletionParams, Range } from 'vscode-languageserver-protocol';
 import * as ast from '../../generated/ast.ts';
 import type { CofferServices } from '../../coffer-services.ts';
+import { asCode, asWritten, inWords, together, type Shown } from '../../../text/markdown.ts';
 import { markup } from '../editor.ts';
 import { signature } from '../explain.ts';
 import { importPaths } from './paths.ts';
@@ -86,10 +87,9 @@ export class CofferCompletionProvider implements CompletionProvider {
     }
 
     /** How it is declared, with its type and its default, and what is written about it. */
-    private written({ about, written, importing }: Suggestion): string | undefined {
-        if (!about) return written;
-        const declared = `\`\`\`coffer\n${signature(about)}\n\`\`\``;
+    private written({ about, written, importing }: Suggestion): Shown | undefined {
+        if (!about) return written === undefined ? undefined : asWritten(written);
         const documentation = this.services.documentation.DocumentationProvider.getDocumentation(about);
-        return [declared, documentation, importing && `Is taken from "${importing.path}".`].filter(part => part).join('\n\n');
+        return together([asCode(signature(about)), ...documentation ? [asWritten(documentation)] : [], ...importing ? [inWords(`Is taken from "${importing.path}".`)] : []]);
     }
 }
