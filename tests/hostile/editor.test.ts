@@ -41,6 +41,7 @@ test('hovers, completion, signatures, hints, lenses, the outline and findings of
     const texts = Object.fromEntries(Object.entries(house).filter((each): each is [string, string] => each[1] !== undefined));
     texts['den.coffer'] += `let said = "${trick.replaceAll('"', '\\"')}"\nlet same = said\n`;
     const workspace = await TestWorkspace.serve(texts, createServerServices), { coffer } = workspace;
+    Object.assign(coffer.editor, { markdownInHover: true, markdownInCompletion: true, markdownInSignature: true });
     let hovers = 0;
     const look = (what: string, answer: unknown): void => {
         for (const text of stringsIn(answer)) expect(text.match(UNFIT) ?? [], `${what}: ${JSON.stringify(text)}`).toEqual([]);
