@@ -31,7 +31,7 @@ const mayUse = {
     // what a pane shows and prints, as markup; runs in the server, the command line and the pane itself
     pages: ['text', 'exports', 'report', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // what the text says, and nothing of what follows from it
-    language: ['job', 'findings', 'provenance', 'quantity', 'data'],
+    language: ['text', 'job', 'findings', 'provenance', 'quantity', 'data'],
 };
 // groups and words: knows nothing of ceilings, and everybody may use it
 mayUse.plain = [];

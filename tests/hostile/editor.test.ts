@@ -37,8 +37,8 @@ test('what is written about a thing keeps its code and its lists, and shows noth
 });
 
 test('hovers, completion, signatures, hints, lenses, the outline and findings of a job full of what editors obey', async () => {
-    const trick = `${EVIL.replaceAll('`', '')} ![x](https://example.com/x.png) <img src=x>`, house = { ...evilHouse(trick), [EVIL_FILE]: undefined };
-    const texts = Object.fromEntries(Object.entries(house).filter((each): each is [string, string] => each[1] !== undefined));
+    const trick = `${EVIL.replaceAll('`', '')} ![x](https://example.com/x.png) <img src=x>`, texts = evilHouse(trick);
+    delete texts[EVIL_FILE];
     texts['den.coffer'] += `let said = "${trick.replaceAll('"', '\\"')}"\nlet same = said\n`;
     const workspace = await TestWorkspace.serve(texts, createServerServices), { coffer } = workspace;
     Object.assign(coffer.editor, { markdownInHover: true, markdownInCompletion: true, markdownInSignature: true });
