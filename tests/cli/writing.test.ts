@@ -122,6 +122,22 @@ describe.each(some(COMMANDS, 3).map((command, i) => [command.filter(word => word
         expect(written(short.out)).toEqual(names);
         const whole = contents(cwd);
         for (const name of names) expect(whole[name] === fresh[name], name).toBe(true);
+        const restore = (): void => {
+            rmSync(join(cwd, folder), { recursive: true, force: true });
+            cpSync(kept, join(cwd, folder), { recursive: true });
+        };
+        // a slow disk takes longer, no more
+        restore();
+        expect(written((await cofferwright(cwd, argv, { disk: failingDisk(() => 'slow') })).out)).toEqual(names);
+        const slow = contents(cwd);
+        for (const name of names) expect(slow[name] === fresh[name], name).toBe(true);
+        // one that vanishes takes along what it held, and nothing else is touched
+        restore();
+        let renamed = 0;
+        const { code: gone, err } = await cofferwright(cwd, argv, { disk: failingDisk(at => (at === 'rename' && renamed++ > 0 ? 'gone' : undefined)) });
+        expect(gone).toBe(2);
+        expect(err).toContain('cannot be written: its folder is not there any more\n');
+        expect(contents(cwd)).toEqual(Object.fromEntries(Object.entries(old).filter(([name]) => name !== folder && !name.startsWith(`${folder}/`))));
     });
 });
 

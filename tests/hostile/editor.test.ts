@@ -60,7 +60,8 @@ test('hovers, completion, signatures, hints, lenses, the outline and findings of
             look(`${path} signature`, await coffer.lsp.SignatureHelp!.provideSignatureHelp(document, { textDocument, position }));
         }
         for (const { index } of [...text.matchAll(/(?<=\n\s*)[\w-]|(?<=^ +[\w-]+ +)\S/gm)].filter((_, i) => i % 6 === 0)) {
-            const completion = await coffer.lsp.CompletionProvider!.getCompletion(document, { textDocument, position: document.textDocument.positionAt(index) }, CancellationToken.None);
+            const position = document.textDocument.positionAt(index);
+            const completion = await coffer.lsp.CompletionProvider!.getCompletion(document, { textDocument, position }, CancellationToken.None);
             look(`${path} completion`, completion?.items.map(({ label, detail, documentation }) => ({ label, detail, documentation })));
         }
         const everywhere = { start: { line: 0, character: 0 }, end: { line: 9999, character: 0 } };

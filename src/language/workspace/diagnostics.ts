@@ -27,7 +27,9 @@ function diagnosticOf({ rule, severity, at, message, related, fixes }: Finding):
         severity: SEVERITY[severity],
         range: at.range,
         message: cleanText(message),
-        ...related.length > 0 && { relatedInformation: related.map(each => ({ location: { uri: each.at.uri, range: each.at.range }, message: cleanText(each.message) })) },
+        ...related.length > 0 && {
+            relatedInformation: related.map(({ at: { uri, range }, message }) => ({ location: { uri, range }, message: cleanText(message) })),
+        },
         ...fixes.length > 0 && { data: { fixes } satisfies DiagnosticData },
     };
 }
