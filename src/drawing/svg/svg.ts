@@ -26,14 +26,14 @@ export interface PaneSvgOptions {
 /** A sheet as one SVG file that needs nothing else: true to scale in print, readable by screen readers, the same bytes every time. */
 export function toSvg(sheet: Sheet, options: SvgOptions = {}): SvgText {
     const { width, height, cssWidth, cssHeight } = sheet.paper;
-    const name = `${idText(sheet.id)}.title`;
-    const description = `${idText(sheet.id)}.description`;
+    const titleId = `${idText(sheet.id)}.title`;
+    const descriptionId = `${idText(sheet.id)}.description`;
     const page = options.as === 'part of a page' ? '' : `@page{size:${cssWidth} ${cssHeight};margin:0}\n`;
     return [
         `<svg xmlns="http://www.w3.org/2000/svg" class="${SHEET_CLASS}" width="${cssWidth}" height="${cssHeight}" `
-        + `viewBox="0 0 ${coordinate(width)} ${coordinate(height)}" role="img" aria-labelledby="${name} ${description}">`,
-        `<title id="${name}">${escapeText(sheet.title)}</title>`,
-        `<desc id="${description}">${escapeText(sheet.description)}</desc>`,
+        + `viewBox="0 0 ${coordinate(width)} ${coordinate(height)}" role="img" aria-labelledby="${titleId} ${descriptionId}">`,
+        `<title id="${titleId}">${escapeText(sheet.title)}</title>`,
+        `<desc id="${descriptionId}">${escapeText(sheet.description)}</desc>`,
         `<style>${page}${styleSheet(options.theme ?? 'auto', options.fonts === 'named' ? '' : fontFaces(sheet))}</style>`,
         ...options.paper === 'none' ? [] : [`<path class="f-paper" d="M0 0h${coordinate(width)}v${coordinate(height)}h-${coordinate(width)}z"/>`],
         ...itemsSvg(sheet.items, { id: sheet.id }),
