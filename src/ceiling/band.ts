@@ -1,7 +1,8 @@
 import type { Perimeter } from '../job/model.ts';
-import { fromGiven, summed } from './derived.ts';
+import { term } from '../provenance/why.ts';
+import { fromGiven, fromWords, summed } from './derived.ts';
 import type { LineSections } from './lines.ts';
-import type { Band, Derived, HalfBeam, Splice, Trouble } from './model.ts';
+import type { Band, Derived, HalfBeam, Splice, Trouble, WholeSection } from './model.ts';
 import { thicknessOf, widthOf } from './part-sizes.ts';
 import { isWhole } from './section.ts';
 
@@ -29,16 +30,24 @@ function halfBeamOf(perimeter: Perimeter, sections: LineSections, troubles: Trou
     const section = perimeter.beams ? sections.ofProfile(perimeter.beams.value) : sections.grid();
     const width = fromGiven('half beam', perimeter.width);
     if (!width || !section || !isWhole(section)) return undefined;
-    const { bottom } = section.profile;
-    if (bottom && bottom.place.value !== 'between-sides') {
-        troubles.push({ kind: 'not-supported', what: 'a half beam with a bottom that lies under its side or is let into it', instead: 'a half beam of other beams, with its bottom between wall and side', at: perimeter.kind.at });
-        return undefined;
-    }
     if (!(width.ticks > 0)) {
         troubles.push({ kind: 'not-positive', what: 'the width of the half beam', ticks: width.ticks, at: perimeter.width!.at });
         return undefined;
     }
-    return { kind: 'half-beam', perimeter, width, section, reach: summed([width, 1], [section.sideThickness, 1])! };
+    return { kind: 'half-beam', perimeter, width, bottomWidth: bottomOf(width, section), section, reach: summed([width, 1], [section.sideThickness, 1])! };
+}
+
+/** Under its side the bottom goes on past its face by what it stands out; let in, past its back by that. It has no play. */
+function bottomOf(width: Derived, { sideThickness, outerWidth, bottomWidth, profile: { bottom, sides } }: WholeSection): Derived {
+    const rabbet = sides?.rabbet?.value;
+    switch (bottom?.place.value) {
+        case 'under-sides': {
+            const over = (bottomWidth.ticks - outerWidth.ticks) / 2, overhang = bottom.overhang ? fromGiven('overhang', bottom.overhang)! : undefined;
+            return summed([width, 1], [sideThickness, 1], [overhang ?? { ticks: Math.floor(over), tolerance: [], why: { terms: [term('overhang', 1, Math.floor(over))] } }, 1])!;
+        }
+        case 'in-rabbets': return rabbet ? summed([width, 1], [fromWords('rabbet', rabbet.width, rabbet.widthAt), 1])! : width;
+        default: return width;
+    }
 }
 
 /** The band hangs by its lower edge, which stands below the undersides of the beams by what the job says. */

@@ -187,7 +187,7 @@ function crossedBy(line: Line, other: Line): Crossed[] {
 
 /** How far from a wall the bottom of a line ends: at the bottom of a half beam that is as deep, else at the face of what runs there. */
 function bottomEnd(edging: Edging | null | undefined, line: Line): Ticks {
-    if (edging?.kind === 'half-beam' && edging.section.depth.ticks === line.section.depth.ticks) return edging.width.ticks;
+    if (edging?.kind === 'half-beam' && edging.section.depth.ticks === line.section.depth.ticks) return edging.bottomWidth.ticks;
     return edging?.reach.ticks ?? 0;
 }
 

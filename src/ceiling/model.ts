@@ -102,8 +102,10 @@ export interface Band {
 export interface HalfBeam {
     readonly kind: 'half-beam';
     readonly perimeter: Perimeter;
-    /** From the wall to the back of its side; its bottom and blocking are as wide. */
+    /** From the wall to the back of its side; its blocking is as wide. */
     readonly width: Derived;
+    /** From the wall to the edge of its bottom: the back of its side, its face and the overhang, or what it is let in. */
+    readonly bottomWidth: Derived;
     readonly section: WholeSection;
     /** Where its bottom and blocking are spliced. */
     readonly splices: readonly Splice[];

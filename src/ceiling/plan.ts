@@ -80,10 +80,10 @@ function perimeterOf(own: Band | HalfBeam | null, spare: number): Perimeter {
     return thickness === 0 ? { kind: 'bare' } : { kind: 'band', thickness, top: own ? own.lowerEdge.ticks - own.height.ticks : 0, foot: own?.lowerEdge.ticks ?? 0 };
 }
 
-function halfBeamOf({ width, section }: HalfBeam, spare: number): PlannedHalf {
+function halfBeamOf({ width, section, perimeter: { scribe } }: HalfBeam, spare: number): PlannedHalf {
     const { depth, left, bottom, blocking, cleats } = beamOf(section, 0);
     return {
-        kind: 'half-beam', inside: width.ticks + spare, depth, side: left, ...bottom && { bottom: { ...bottom, play: 0 } }, ...blocking && { blocking },
+        kind: 'half-beam', inside: width.ticks + spare, depth, side: left, ...scribe && { scribe: scribe.value }, ...bottom && { bottom: { ...bottom, play: 0 } }, ...blocking && { blocking },
         ...cleats && { cleats, wallCleat: { width: cleats.width, height: cleats.height } },
     };
 }
@@ -103,7 +103,8 @@ function beamOf(section: Line['section'], relief: Ticks): BoxBeam {
     const side = { thickness: sideThickness.ticks, heldDown: heldDown.value.ticks };
     return {
         kind: 'box', inside: innerWidth.ticks, depth: depth.ticks, left: side, right: side,
-        bottom: bottomOf(section), blocking: { thickness: blockingThickness.ticks, narrower: innerWidth.ticks - blockingWidth.ticks, short: relief / 2 },
+        bottom: bottomOf(section),
+        ...profile.blocking && { blocking: { thickness: blockingThickness.ticks, narrower: innerWidth.ticks - blockingWidth.ticks, short: relief / 2 } },
         ...profile.cleats && cleatThickness && cleatHeight && { cleats: { width: cleatThickness.ticks, height: cleatHeight.ticks, short: profile.cleats.shortEachEnd.value } },
     };
 }

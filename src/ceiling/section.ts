@@ -18,15 +18,18 @@ import { thicknessOf, widthOf } from './part-sizes.ts';
  *     top of cleat = top of the bottom - cleat     spacer room = top of cleat (or of the bottom, without cleats) - blocking (thickness)
  *     channel      = inner width, and + 2 rabbets (width) where the bottom is let into the sides; none under the sides
  *     fit          = channel - bottom (width), in all, not a side
+ *     a beam that wraps something: inner width = its width + 2 clearances; it stands where the blocking would
+ *     a panel over the coffers is the ceiling to all of it: depths are measured down from its underside
  *     a bottom under the sides that is said to stand out beyond them is outer width + 2 overhangs wide
  *
  * Formulas: common practice, no source. A part of it is undefined where the text does not say enough, or says what is not
- * computed (a panel back): profile-troubles.ts tells which. `heldDown` is a line's own figure, where it has one.
+ * computed (a molding under the beam): profile-troubles.ts tells which. `heldDown` is a line's own figure, where it has one.
  */
 export function sectionOf(profile: Profile, heldDown: Given<Measure> | undefined = profile.sides?.heldDown): Section {
     const { blocking, spacers, sides, cleats, bottom, trim } = profile;
-    const blockingWidth = widthOf(blocking, 'blocking');
-    const blockingThickness = thicknessOf(blocking, 'blocking');
+    const wrapped = blocking ? undefined : wrappedSizes(profile);
+    const blockingWidth = wrapped?.inside ?? widthOf(blocking, 'blocking');
+    const blockingThickness = wrapped?.height ?? thicknessOf(blocking, 'blocking');
     const bottomThickness = thicknessOf(bottom, 'bottom');
     const sideHeight = widthOf(sides, 'side');
     const sideThickness = thicknessOf(sides, 'side');
@@ -52,6 +55,19 @@ export function sectionOf(profile: Profile, heldDown: Given<Measure> | undefined
         innerWidth, channelWidth, outerWidth, depth, bottomTop, cleatTop,
         spacerRoom: summed([cleats ? cleatTop : bottomTop, 1], [blockingThickness, -1]),
         fit: summed([channelWidth, 1], [bottomWidth, -1]),
+    };
+}
+
+/**
+ * A beam that is built round something is as wide inside as that and twice the clearance, and has, where its blocking would be, what it wraps: all that
+ * hangs under blocking stays under it.
+ */
+function wrappedSizes({ wraps }: Profile): { inside: Derived; height: Derived } | undefined {
+    if (!wraps) return undefined;
+    const { value: { width, height }, at, clearance } = wraps;
+    return {
+        inside: summed([fromWords('what it wraps', width, at), 1], [fromWords('clearance', exactly(clearance.value), clearance.at), 2])!,
+        height: fromWords('what it wraps', height, at),
     };
 }
 

@@ -20,7 +20,7 @@ export function formAt(strip: Strip, ceiling: Ceiling): Board | undefined {
         default: {
             const line = ceiling.lines.find(one => one.name === strip.of), own = ceiling.around[strip.of];
             if (line) return boardOfBeam(strip.part, line.section, {});
-            return own?.kind === 'band' ? bandBoard(own) : own ? boardOfBeam(strip.part, own.section, { width: own.width.ticks }) : undefined;
+            return own?.kind === 'band' ? bandBoard(own) : own ? boardOfBeam(strip.part, own.section, { width: strip.part === 'bottom' ? own.bottomWidth.ticks : own.width.ticks }) : undefined;
         }
     }
 }

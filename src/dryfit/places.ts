@@ -87,7 +87,7 @@ function spacers(line: Line, pairs: Pairs, ceiling: Ceiling, takeOff: TakeOff): 
 
 /** Where the middle of a line has come to stand, across it. */
 function middleOf({ name, runs }: Line, pairs: Pairs): number {
-    const { corners: [a, , , d] } = pairs.of('blocking', name)[0]!.cut;
+    const { corners: [a, , , d] } = (pairs.of('blocking', name)[0] ?? pairs.of('bottom', name)[0]!).cut;
     return runs === 'east-west' ? (a.y + d.y) / 2 : (a.x + d.x) / 2;
 }
 

@@ -106,8 +106,12 @@ export interface Profile {
     readonly cleats?: Cleats;
     readonly bottom?: Bottom;
     readonly trim?: Trim;
+    /** What stands there and is boxed in: how wide it is, how far it hangs down, what is left clear on either side. */
+    readonly wraps?: Given<{ readonly width: Measure; readonly height: Measure }> & { readonly clearance: Given<Ticks> };
+    /** A panel between the ceiling and all that hangs from it. */
+    readonly back?: { readonly at: Source; readonly thickness?: Given<Measure> };
     readonly requires: readonly Requirement[];
-    /** Parts that are said and not computed yet (a panel back, a bed moulding): the section then has no depth. */
+    /** Parts that are said and not computed yet (a bed molding): the section then has no depth. */
     readonly notComputed: readonly Source[];
 }
 /** `require` of a profile, evaluated. `holds` undefined: unknown, stay silent. */
@@ -284,6 +288,8 @@ export interface Perimeter {
     /** Of a half beam: from the wall to the back of its side, and the beam that it is half of, where that is not the grid's. */
     readonly width?: Given<Measure>;
     readonly beams?: Given<Profile>;
+    /** Of its bottom: what its edge at the wall is left wider, to be scribed. */
+    readonly scribe?: Given<Ticks>;
     /** How far the band's lower edge is below the beams' undersides. */
     readonly belowBeams: Given<Measure>;
     readonly splices: Given<'on-crossings' | 'never'>;

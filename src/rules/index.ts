@@ -65,6 +65,7 @@ import { trimWontCover } from './trim-wont-cover.ts';
 import { undersideNotFlush } from './underside-not-flush.ts';
 import { unknownLine } from './unknown-line.ts';
 import { wallsMakeNoRoom } from './walls-make-no-room.ts';
+import { wrappedHitsBottom } from './wrapped-hits-bottom.ts';
 
 /** Every rule of the checker, by name. */
 export const RULES: readonly Rule[] = [
@@ -76,7 +77,7 @@ export const RULES: readonly Rule[] = [
     notLaidOut, notPositive, notSupportedLayout, offcutTooShort, partVanishes, pieceMiscounted, piecesOverlap, pressAddsUp, pressLost, requireFails,
     roomNotRectangular, roundingLeftOver, runPinchesChannel, sheetNotRipped, shortABoard, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
     spliceInSight, tapeDoesntClose, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush, unknownLine,
-    wallsMakeNoRoom,
+    wallsMakeNoRoom, wrappedHitsBottom,
 ];
 
 const byName = new Map(RULES.map(rule => [rule.name, rule]));

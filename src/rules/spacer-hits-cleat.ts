@@ -40,7 +40,8 @@ With sides of 7 1/4" held down 1/4" the beam is 7 1/2" deep. A 3/4" bottom and a
     basis: 'Geometry of the section.',
     check: {
         section({ section: { profile, spacerRoom, depth }, job }, report) {
-            if (!spacerRoom) return;
+            // that what a beam wraps hangs too low is told by wrapped-hits-bottom
+            if (!spacerRoom || !profile.blocking && spacerRoom.ticks < 0) return;
             const size = sizesOf(job);
             const room = spacerRoom.ticks;
             const height = profile.spacers?.height;

@@ -1,5 +1,6 @@
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
+import { roughWidth } from '../takeoff/rough-width.ts';
 import type { BoardRef, LaidBoard, LaidStrip, RipStep } from './model.ts';
 
 type Rip = Omit<RipStep, 'number'>;
@@ -35,7 +36,8 @@ export function ripsOfPieces(boards: readonly LaidBoard[]): Rip[] {
 }
 
 /** The widths a piece is ripped to: across its board, and on edge where it is thinner than the board too. */
-function fencesFor({ width, thickness, stock }: Piece): Ticks[] {
+function fencesFor(piece: Piece): Ticks[] {
+    const { thickness, stock } = piece, width = roughWidth(piece);
     const boardThickness = stock.thickness?.value.ticks ?? thickness;
     const onEdge = thickness !== boardThickness && (width === boardThickness || thickness > boardThickness);
     const [across, through] = onEdge ? [thickness, width] : [width, thickness];
@@ -47,7 +49,7 @@ function otherWidth({ pieces, rippedTo }: LaidStrip, { stock }: LaidBoard): Tick
     const thickness = stock.thickness?.value.ticks;
     const sample = pieces[0]?.piece;
     if (!sample || thickness === undefined) return undefined;
-    const other = sample.width === rippedTo ? sample.thickness : sample.width;
+    const other = roughWidth(sample) === rippedTo ? sample.thickness : roughWidth(sample);
     return other < thickness ? other : undefined;
 }
 

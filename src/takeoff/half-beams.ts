@@ -1,4 +1,5 @@
 import type { HalfBeam } from '../ceiling/model.ts';
+import { sideFootOf } from '../ceiling/section.ts';
 import { term } from '../provenance/why.ts';
 import { handHung } from './hands.ts';
 import { edgesOf } from './lie.ts';
@@ -25,14 +26,15 @@ function piecesOf(part: Part, wall: string, own: HalfBeam, setting: Setting): Pi
     }
 }
 
-function lying(part: 'blocking' | 'bottom', wall: string, { section, width, splices }: HalfBeam, setting: Setting): Piece[] {
+function lying(part: 'blocking' | 'bottom', wall: string, { section, width, bottomWidth, splices, perimeter }: HalfBeam, setting: Setting): Piece[] {
     const board = section.profile[part], runs = setting.runsOf(wall);
     if (!board) return [];
     const bottom = part === 'bottom' ? section.profile.bottom : undefined;
     const thickness = part === 'bottom' ? section.bottomThickness.ticks : section.blockingThickness.ticks;
     return spliced(setting.pairs.of(part, wall), splices, runs, setting).flatMap(stretch => pieceOf({
         part, wall, nth: stretch.letter, stock: board.stock, ...stretch.lengths, ends: stretch.lie.ends, why: stretch.why,
-        width: width.ticks, thickness, work: [bottom?.ease && { kind: 'ease', by: bottom.ease.value }], source: board.at,
+        width: bottom ? bottomWidth.ticks : width.ticks, thickness, ...bottom && perimeter.scribe && { scribe: perimeter.scribe.value },
+        work: [bottom?.ease && { kind: 'ease', by: bottom.ease.value }], source: board.at,
         where: stretch.letter ? `half beam along the ${wall} wall, piece ${stretch.letter} from the ${endsOf(runs)[0]}` : `half beam along the ${wall} wall`,
         corners: stretch.lie.corners, meets: stretch.lie.meets, heights: part === 'bottom' ? [section.bottomTop.ticks, section.depth.ticks] : [0, thickness],
     }, setting));
@@ -50,7 +52,7 @@ function sidesOf(wall: string, { section }: HalfBeam, setting: Setting): Piece[]
         ...edgesOf(pair), ends: exact.ends, miterAt: exact.strip.hand,
         hand: sides.rabbet ? handHung(exact.strip.hand, sides.rabbet.value.edge) : null,
         width: section.sideHeight.ticks, thickness: section.sideThickness.ticks, work: [sides.rabbet && rabbetWork(sides.rabbet.value)], fence: sides.ripWith?.value,
-        where: whereOf(wall, bay), why: whyOfSide(pair, setting.runsOf(wall), setting), source: sides.at, corners: exact.corners, meets: exact.meets, heights: [section.heldDown.value.ticks, section.depth.ticks],
+        where: whereOf(wall, bay), why: whyOfSide(pair, setting.runsOf(wall), setting), source: sides.at, corners: exact.corners, meets: exact.meets, heights: [section.heldDown.value.ticks, sideFootOf(section)],
     }, setting); });
 }
 

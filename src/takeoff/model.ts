@@ -42,6 +42,8 @@ export interface Piece {
     readonly miterAt: 'left' | 'right' | null;
     /** Ripped width and thickness as it stands in the ceiling; `ripped` where it is narrower than its stock. */
     readonly width: Ticks; readonly thickness: Ticks; readonly ripped: boolean;
+    /** What its edge at the wall is left wider than it stands, to be scribed. */
+    readonly scribe?: Ticks;
     /** Of a crown, which leans: what it reaches out and down as it stands. */
     readonly stands?: { readonly out: Ticks; readonly down: Ticks };
     /** Rip, rabbet, eased edges, slots …, in the order they are done. */

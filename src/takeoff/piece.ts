@@ -8,6 +8,7 @@ import { idOf } from './ids.ts';
 import { boxAround, inTicks, SQUARE } from './lie.ts';
 import type { Corners, EndCut, Part, Piece } from './model.ts';
 import type { Setting } from './setting.ts';
+import { roughWidth } from './rough-width.ts';
 import { workWords, type Work } from './work.ts';
 
 const BOTH_SQUARE: Piece['ends'] = [SQUARE, SQUARE];
@@ -35,6 +36,7 @@ export interface Draft {
     readonly hand?: Piece['hand']; readonly miterAt?: Piece['hand'];
     readonly width: Ticks; readonly thickness: Ticks;
     readonly stands?: Piece['stands'];
+    readonly scribe?: Ticks;
     /** What is done to it besides ripping. */
     readonly work?: readonly (Work | false | undefined)[];
     /** The name of the fence setting it is ripped at. */
@@ -62,22 +64,24 @@ export function pieceOf(draft: Draft, { ceiling, step, size }: Setting): Piece[]
     const cutBack = draft.cutBack ?? draft.back, cutFace = draft.cutFace ?? cutBack;
     const overall = Math.max(draft.overall ?? 0, draft.face ?? 0, draft.back), cutOverall = Math.max(draft.cutOverall ?? 0, cutFace, cutBack);
     const full = stock.width?.value.ticks;
-    const ripped = full !== undefined && width < full;
+    const ripped = full !== undefined && roughWidth(draft) < full;
     const work: Work[] = part === 'cleat' || ripped ? [ripTo(draft)] : [];
     for (const each of draft.work ?? []) if (each) work.push(each);
+    if (draft.scribe) work.push({ kind: 'scribe', by: draft.scribe });
     return [{
         id: idOf(ceiling.room.name, part, draft), room: ceiling.room.name, part,
         line: draft.line ?? null, bay: draft.bay ?? null, coffer: draft.coffer ?? null, on: draft.on ?? draft.wall ?? null, stock,
         face, back, cutFace: roundDown(cutFace, step), cutBack: roundDown(cutBack, step), overall: Math.round(overall), cutOverall: roundDown(cutOverall, step),
         ends: draft.ends ?? BOTH_SQUARE, meets: draft.meets ?? MEETS_NOTHING, hand: draft.hand ?? null, miterAt: draft.miterAt ?? null,
-        width, thickness, ripped, ...draft.stands && { stands: draft.stands },
+        width, thickness, ripped, ...draft.stands && { stands: draft.stands }, ...draft.scribe && { scribe: draft.scribe },
         work, machining: work.map(each => workWords(each, size)),
         where, why: { terms: gathered(draft.why) }, source, corners, box: boxAround(corners, heights),
     }];
 }
 
 /** A cleat is ripped both ways. */
-function ripTo({ part, width, thickness, fence }: Draft): Work {
+function ripTo(draft: Draft): Work {
+    const { part, thickness, fence } = draft, width = roughWidth(draft);
     const rip: Work = part === 'cleat' ? { kind: 'rip', width, thickness } : { kind: 'rip', width };
     return fence === undefined ? rip : { ...rip, fence };
 }

@@ -1,6 +1,6 @@
 import { sideReach } from '../ceiling/corners.ts';
 import { playOf } from '../ceiling/section.ts';
-import type { Ceiling, Line, Run } from '../ceiling/model.ts';
+import type { Band, Ceiling, HalfBeam, Line, Run } from '../ceiling/model.ts';
 import { reliefOf } from '../ceiling/relief.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Part, Piece } from './model.ts';
@@ -48,7 +48,8 @@ function rowOf(ceiling: Ceiling, pieces: readonly Piece[]): Row | undefined {
     }
     const line = ceiling.lines.find(one => one.name === pieces[0]!.line);
     if (!line) return undefined;
-    const [run, ends] = line.runs === 'east-west' ? [ceiling.across, [around.west, around.east]] : [ceiling.down, [around.north, around.south]], room = line.end - line.start;
+    const [run, ends] = line.runs === 'east-west' ? [ceiling.across, [around.west, around.east]] : [ceiling.down, [around.north, around.south]];
+    const room = line.end - line.start + (part === 'blocking' ? beyondBottom(line, ends) : 0);
     // sides are mitered round to those of a half beam: the dry fit looks at them
     if ((part === 'side' || part === 'cleat') && ends.some(own => own?.kind === 'half-beam')) return undefined;
     const press = part === 'bottom' ? pieces.length * (line.section.profile.bottom?.press?.value ?? 0) : 0;
@@ -62,6 +63,11 @@ function rowOf(ceiling: Ceiling, pieces: readonly Piece[]): Row | undefined {
         longer: press - Math.min(0, ...run.lines.map(other => playOf(other.section))) * run.lines.length,
         shorter: rounding + play + relief + stated(run, job.cutTo.value),
     };
+}
+
+/** Blocking ends at the blocking of a half beam that is as deep, which may be nearer to the wall than its bottom. */
+function beyondBottom(line: Line, ends: readonly (Band | HalfBeam | null | undefined)[]): Ticks {
+    return ends.reduce((sum, own) => sum + (own?.kind === 'half-beam' && own.section.depth.ticks === line.section.depth.ticks ? own.bottomWidth.ticks - own.width.ticks : 0), 0);
 }
 
 /** What one crossing line takes of a row: measured at the backs of sides and cleats, and at the edges of bottoms and blocking. */

@@ -6,6 +6,8 @@ export type Work =
     /** `thickness` where it is ripped both ways (a cleat); `fence`: the name of the fence setting, where the job gives one. */
     | { readonly kind: 'rip'; readonly width: Ticks; readonly thickness?: Ticks; readonly fence?: string }
     | { readonly kind: 'rabbet'; readonly width: Ticks; readonly height: Ticks; readonly edge: Rabbet['edge']; readonly face: Rabbet['face'] }
+    /** The edge at the wall scribed to it: so much of it is there to be taken off. */
+    | { readonly kind: 'scribe'; readonly by: Ticks }
     /** The two back edges taken off. */
     | { readonly kind: 'ease'; readonly by: Ticks }
     /** `count` at each of so many places: ends or edges, in words "in the west and the east end". */
@@ -19,6 +21,7 @@ export function workWords(work: Work, size: (ticks: Ticks) => string): string {
     switch (work.kind) {
         case 'rip': return `rip to ${work.thickness === undefined ? '' : `${size(work.thickness)} x `}${size(work.width)}`;
         case 'rabbet': return `rabbet ${size(work.width)} x ${size(work.height)} on the ${work.edge} ${work.face} edge`;
+        case 'scribe': return `${size(work.by)} of it to be scribed to the wall`;
         case 'ease': return `ease the two back edges ${size(work.by)}`;
         case 'slots': return `${work.count === 1 ? `slot for 1 ${work.size} biscuit` : `slots for ${work.count} ${work.size} biscuits`} ${work.where}`;
         case 'pocket-holes': return `${work.count} pocket holes at the upper end`;

@@ -26,7 +26,7 @@ const SAID: Readonly<Record<string, { readonly files: Readonly<Record<string, st
     'Room.survey': { files: inRoom('survey {\n    method laser\n  }') },
     'Measured.survey': { files: inRoom('measured { survey {\n    method laser\n  } }') },
     'Ceiling.joists': { files: inRoom('ceiling { joists 2x8 every 16" running north-south }') },
-    'Profile.back': { files: inBox('  sides  {', '  back { thickness 1/4" }\n  sides  {'), lacks: 'all' },
+    'Back.stock': { files: inBox('  sides  {', '  back { thickness 1/4"; stock strip-1x2 }\n  sides  {') },
     'Profile.under': { files: inBox('  sides  {', '  under { stock strip-1x2 }\n  sides  {'), lacks: 'all' },
     'Grid.square-to': { files: inGrid('square-to north') },
     'Fixture.value casing': { files: inRoom('fixture door casing on east width 3\'') },

@@ -8,6 +8,7 @@ export interface Trial { readonly change: Change; readonly in?: readonly Change[
 
 const is = (from: string, to: string, ...before: Change[]): Trial => ({ change: [from, to], ...before.length > 0 && { in: before } });
 const BUTTED: Change = ['corners    mitered\n', 'corners    butted past north-south\n'];
+const WRAPPED: Change = ['profile slim { blocking { stock flat-6 }; ', 'profile slim { wraps 5" x 4" clearance 1/4"; '];
 const HALF_BEAM: Change = ['kind         band', 'kind         half-beam; width 2"'];
 /** Four walls that are no rectangle's, and beams that may run askew. */
 const OUT_OF_SQUARE: readonly Change[] = [
@@ -93,6 +94,8 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Trim.spring/drops': is('drops 2"', 'drops 2 1/8"', ['corners  mitered', 'corners  mitered; spring 38° drops 2"']),
     'Trim.nails': is('23 ga x 1" every 12"', '23 ga x 1 1/4" every 12"'),
     'Trim.nails/every': is('every 12"', 'every 15"'),
+    'Profile.wraps': is('wraps 5" x 4"', 'wraps 5" x 4 1/2"', WRAPPED),
+    'Profile.wraps/clearance': is('clearance 1/4"', 'clearance 3/8"', WRAPPED),
     'Back.thickness': is('back { thickness 1/4" }', 'back { thickness 3/8" }', ['profile slim { ', 'profile slim { back { thickness 1/4" }; ']),
     'Back.stock': is('stock panel }', 'stock flat-6 }', ['profile slim { ', 'profile slim { back { thickness 1/4"; stock panel }; ']),
     'Under.stock': is('under { stock strip-2 }', 'under { stock wide-8 }', ['profile slim { ', 'profile slim { under { stock strip-2 }; ']),
@@ -119,6 +122,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Perimeter.stock': is('stock        wide-8', 'stock        flat-6'),
     'Perimeter.rip': is('6 3/4" with fence-g', '6 1/2" with fence-g'),
     'Perimeter.rip/with': is('with fence-g', 'with fence-z'),
+    'Perimeter.scribe': is('scribe 1/4"', 'scribe 3/8"', ['kind         band', 'kind         half-beam; width 2"; scribe 1/4"']),
     'Perimeter.width': is('width 2"', 'width 3"', HALF_BEAM),
     'Perimeter.beams': is('beams box', 'beams slim', ['kind         band', 'kind         half-beam; width 2"; beams box']),
     'Perimeter.below-beams': is('below-beams  0"', 'below-beams  1/4"'),

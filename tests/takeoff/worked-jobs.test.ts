@@ -1,13 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { readFile } from '../../src/language/read-file.ts';
 import { dryFit } from '../../src/dryfit/dry-fit.ts';
-import { inspect, takeOffOf } from '../../src/pipeline/inspect.ts';
+import { takeOffOf } from '../../src/pipeline/inspect.ts';
 import { SOUND } from '../../src/pipeline/standing.ts';
 import type { CutListJson } from '../../src/report/cut-list/shape.ts';
 import { jsonCutList } from '../../src/report/cut-list/json.ts';
 import { number, workedRooms, type WorkedPiece, type WorkedRoom } from '../arrangement/worked.ts';
 import { files } from '../report/samples.ts';
-import { TestWorkspace } from '../support/workspace.ts';
+import { layoutsOf } from '../support/layouts-of.ts';
 import { workedJobs } from './worked-jobs.ts';
 
 /**
@@ -44,9 +43,7 @@ test('a length, an angle or a hand that is off is seen', async () => {
 
 /** Room by room; everything goes together. */
 async function cutListsOf(text: string): Promise<Listed[][]> {
-    const house = await TestWorkspace.open({ 'house.coffer': text });
-    const { findings, layouts } = inspect(readFile(house.document('house.coffer')));
-    expect([...house.published('house.coffer').filter(({ rule }) => rule !== 'unused'), ...findings.filter(({ severity }) => severity === 'error')].map(found => found.message)).toEqual([]);
+    const layouts = await layoutsOf(text);
     return layouts.map(({ room, ceiling }) => {
         const takeOff = takeOffOf(ceiling!);
         expect(dryFit(ceiling!, takeOff).faults).toEqual([]);

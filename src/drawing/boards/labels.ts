@@ -140,6 +140,7 @@ function shortWork(work: Work): string {
     switch (work.kind) {
         case 'rip': return 'rip';
         case 'rabbet': return 'rabbet';
+        case 'scribe': return 'scribe';
         case 'ease': return 'ease';
         case 'slots': return `${work.count} × ${work.size} ${work.where.startsWith('in both edges') ? 'edges' : work.places === 2 ? 'both ends' : work.where.replace(/^in the | end$/g, '')}`;
         case 'pocket-holes': return 'pocket holes';

@@ -79,9 +79,9 @@ function coffersNote(ceiling: Ceiling, show: Show): string {
 }
 
 /** How much head room the beams leave. */
-function floorNote({ room: { height }, lines, band }: Ceiling, show: Show): readonly string[] {
+function floorNote({ room: { height }, lines, band, beams }: Ceiling, show: Show): readonly string[] {
     const lowest = Math.max(band?.lowerEdge.ticks ?? 0, ...lines.map(({ section }) => section.depth?.ticks ?? 0));
-    return height && lowest > 0 ? [`${figureWithUnit(height.value, show)} from the floor to the ceiling, ${figureWithUnit(height.value - lowest, show)} to the lowest edge.`] : [];
+    return height && lowest > 0 ? [`${figureWithUnit(height.value, show)} from the floor to the ceiling, ${figureWithUnit(height.value - lowest - (beams?.profile.back?.thickness?.value.ticks ?? 0), show)} to the lowest edge.`] : [];
 }
 
 /** When the walls were measured, and by whom, where it is said. */

@@ -15,7 +15,7 @@ export function fasteners(profile: Profile, shape: SectionShape, view: SectionVi
     if (profile.blocking?.screws) {
         groups.push(pairs('screws', 'Screws through blocking and ceiling', hand => screw(profile.blocking!.screws!.value, view, [hand * blocking.width / 4, blocking.thickness])));
     }
-    if (profile.sides?.nails) {
+    if (profile.sides?.nails && !blocking.isWrapped) {
         const height = (Math.max(0, side.top) + blocking.thickness) / 2;
         groups.push(pairs('nails.side', 'Nails through the side into the blocking', hand => nail(profile.sides!.nails!.value, view, [hand * outerWidth / 2, height], inward(hand))));
     }

@@ -53,7 +53,8 @@ function whatFollows(section: Section, shape: SectionShape, context: SectionCont
     derived('room for the spacer', section.spacerRoom);
     if (spacer && cleat) plain('spacer clears cleats', cleat.top - blocking.thickness - spacer.height);
     derived('play of the bottom, in all', section.fit);
-    plain('side laps blocking', blocking.thickness - side.top);
+    if (!blocking.isWrapped) plain('side laps blocking', blocking.thickness - side.top);
+    else plain('bottom clears what it wraps', bottom.top - blocking.thickness);
     if (trim) plain('trim laps side', trim.height - side.top);
     if (bottom.place === 'under-sides') plain('bottom beyond each side', (bottom.width - shape.outerWidth) / 2);
     if (side.rabbet?.edge === 'lower' && side.rabbet.face === 'back') {
@@ -76,7 +77,7 @@ function noteRows(section: Section, shape: SectionShape, context: SectionContext
     const notes = [
         // the title block has one line for it, which long arguments do not fit in
         ...(label === name ? [] : [`${fitText(label, LONGEST_LABEL, SIZE, SIZE).text}.`]),
-        'Depths are measured down from the ceiling.',
+        section.profile.back?.thickness ? `Depths are measured down from the panel under the ceiling, which is ${f(section.profile.back.thickness.value.ticks)} thick.` : 'Depths are measured down from the ceiling.',
         `Down through the middle: ${stack.map(f).join(' + ')} = ${f(foot)}.`,
         ...(scale.ratio === 1 ? ['Lay your own stock on this sheet before you cut: print it at 100 %.'] : []),
         ...(context.covering?.thickness ? [] : ['The job says nothing of the board above: find out before choosing screws.']),

@@ -131,7 +131,7 @@ export function descriptionOf(shape: SectionShape, context: SectionContext, scal
     return [
         `Drawn ${scale.label === 'full size' || scale.label === 'half size' ? `at ${scale.label}` : scale.label === 'not to scale' ? scale.label : `at ${scale.label}`}.`,
         `The beam is ${f(shape.outerWidth)} wide and ${f(shape.depth)} deep.`,
-        `Blocking ${f(blocking.thickness)} by ${f(blocking.width)} against the ceiling;`,
+        blocking.isWrapped ? `It wraps something ${f(blocking.width)} wide that hangs down ${f(blocking.thickness)};` : `Blocking ${f(blocking.thickness)} by ${f(blocking.width)} against the ceiling;`,
         `sides ${f(side.thickness)} by ${f(side.height)}, held down ${f(side.top)};`,
         ...(spacer ? [`spacers ${f(spacer.height)} high between them;`] : []),
         ...(cleat ? [`cleats ${f(cleat.thickness)} by ${f(cleat.foot - cleat.top)}, their tops ${f(cleat.top)} down;`] : []),

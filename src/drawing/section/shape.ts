@@ -11,7 +11,8 @@ export interface SectionShape {
     /** What the bottom goes up into; null where it lies under the sides. */
     readonly channel: Ticks | null;
     readonly side: { readonly thickness: Ticks; readonly top: Ticks; readonly height: Ticks; readonly rabbet: Rabbet | null };
-    readonly blocking: { readonly width: Ticks; readonly thickness: Ticks };
+    /** What the beam hangs on: blocking, or what it wraps. */
+    readonly blocking: { readonly width: Ticks; readonly thickness: Ticks; readonly isWrapped: boolean };
     readonly bottom: { readonly place: Bottom['place']['value']; readonly width: Ticks; readonly thickness: Ticks; readonly top: Ticks; readonly ease: Ticks };
     readonly cleat: { readonly thickness: Ticks; readonly top: Ticks; readonly foot: Ticks } | null;
     readonly spacer: { readonly width: Ticks; readonly height: Ticks } | null;
@@ -29,11 +30,14 @@ export function shapeOf(section: Section): SectionShape | null {
     // pushed up against what stops it: where cleats were set with another gauge, the bottom does not end flush, and is drawn so
     const cleatFoot = cleatFootOf(section);
     const spacerHeight = profile.spacers?.height?.value.ticks;
+    const isWrapped = !profile.blocking && profile.wraps !== undefined;
     const shape: SectionShape = {
         innerWidth: section.innerWidth.ticks, outerWidth: section.outerWidth.ticks, depth: section.depth.ticks,
         channel: section.channelWidth?.ticks ?? null,
         side: { thickness: section.sideThickness.ticks, top: section.heldDown.value.ticks, height: section.sideHeight.ticks, rabbet: profile.sides?.rabbet?.value ?? null },
-        blocking: { width: section.blockingWidth.ticks, thickness: section.blockingThickness.ticks },
+        blocking: {
+            width: isWrapped ? profile.wraps!.value.width.ticks : section.blockingWidth.ticks, thickness: section.blockingThickness.ticks, isWrapped,
+        },
         bottom: { place: profile.bottom?.place.value ?? 'between-sides', width: section.bottomWidth.ticks, thickness: bottomThickness, top: seatOf(section), ease: profile.bottom?.ease?.value ?? 0 },
         cleat: cleatThickness && cleatHeight ? { thickness: cleatThickness.ticks, top: cleatFoot - cleatHeight.ticks, foot: cleatFoot } : null,
         spacer: spacerWidth && spacerHeight !== undefined ? { width: spacerWidth.ticks, height: spacerHeight } : null,

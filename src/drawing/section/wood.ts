@@ -36,9 +36,10 @@ function spacerBeyond({ spacer, blocking: above }: SectionShape, view: SectionVi
     ]);
 }
 
-/** A crossed rectangle: wood that runs on through the cut, by the convention for continuous blocking. */
-function blocking({ blocking: { width, thickness } }: SectionShape, view: SectionView, naming: Naming): Group {
+/** A crossed rectangle: wood that runs on through the cut, by the convention for continuous blocking. What is wrapped is there, and hatched. */
+function blocking({ blocking: { width, thickness, isWrapped } }: SectionShape, view: SectionView, naming: Naming): Group {
     const [a, b, c, d] = box(view, [-width / 2, width / 2], [0, thickness]) as [Point, Point, Point, Point];
+    if (isWrapped) return group('wrapped', naming('blocking', 'What the beam wraps'), [polygon([a, b, c, d], 'thin', 'wash'), ...hatch([a, b, c, d], 9, true)]);
     return group('blocking', naming('blocking', 'Blocking'), [polygon([a, b, c, d], 'cut', 'paper'), line(a, c, 'thin'), line(b, d, 'thin')]);
 }
 

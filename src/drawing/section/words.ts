@@ -19,7 +19,11 @@ export function partNotes(section: Section, shape: SectionShape, context: Sectio
     const beside: PartNote[] = [];
 
     const screws = profile.blocking?.screws?.value;
-    inside.push({
+    if (blocking.isWrapped) inside.push({
+        id: 'blocking', name: 'What it wraps',
+        words: [`${by(blocking.width, blocking.thickness)}, ${f((innerWidth - blocking.width) / 2)} clear on either side`], spots: [spot(view, 0, blocking.thickness * 0.5)],
+    });
+    else inside.push({
         id: 'blocking', name: 'Blocking',
         words: [
             `${by(blocking.thickness, blocking.width)}${stockWords(profile.blocking?.stock)}`,

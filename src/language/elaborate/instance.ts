@@ -168,8 +168,8 @@ function ringOf(profiles: readonly ast.Profile[], closing: ast.Ref): Raised {
 /** Without blocking the inside of the beam has no width, which its block alone does not tell. */
 function checkSection(declaration: ast.Profile, reading: Reading, sound: boolean, raise: (raised: Raised) => void): void {
     const { block } = reading;
-    if (!sound || block.blocks.has('blocking') || reading.lost('blocking', undefined) || !block.blocks.has('bottom') || declaration.body === undefined) return;
-    raise({ rule: 'not-said', at: sourceOfProperty(declaration, 'name'), message: `${quoted(declaration.name)} has no ${quoted('blocking')}, and the blocking is as wide as the beam is inside. Say its stock: blocking { stock ... }.` });
+    if (!sound || block.blocks.has('blocking') || block.entries.has('wraps') || reading.lost('blocking', undefined) || !block.blocks.has('bottom') || declaration.body === undefined) return;
+    raise({ rule: 'not-said', at: sourceOfProperty(declaration, 'name'), message: `${quoted(declaration.name)} has no ${quoted('blocking')}, and the blocking is as wide as the beam is inside. Say its stock: blocking { stock ... }, or what it wraps: wraps 5" x 9".` });
 }
 
 function reportNotComputed(reading: Reading, raised: Raised[]): void {

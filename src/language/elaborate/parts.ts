@@ -6,7 +6,7 @@ import type { Reading } from './reading.ts';
  * The parts of a beam. A part in which something that shapes it is said and cannot be known is unknown as a whole:
  * its default, or the stock's full width, would be a wrong number. Fasteners and the like may be missing from a part.
  */
-export function readParts(profile: Reading, home: ast.Profile): Pick<Profile, 'blocking' | 'spacers' | 'sides' | 'cleats' | 'bottom' | 'trim'> {
+export function readParts(profile: Reading, home: ast.Profile): Pick<Profile, 'blocking' | 'spacers' | 'sides' | 'cleats' | 'bottom' | 'trim' | 'wraps' | 'back'> {
     const part = <T>(name: string, read: (part: Reading, home: ast.Profile) => T | undefined): T | undefined => {
         const inner = profile.inner(name);
         return inner && read(inner, home);
@@ -14,8 +14,17 @@ export function readParts(profile: Reading, home: ast.Profile): Pick<Profile, 'b
     const sides = part('sides', readSides), bottom = part('bottom', readBottom);
     return {
         blocking: part('blocking', readBlocking), spacers: part('spacers', readSpacers), sides: sides && withRabbetFor(bottom, sides),
-        cleats: part('cleats', readCleats), bottom, trim: part('trim', readTrim),
+        cleats: part('cleats', readCleats), bottom, trim: part('trim', readTrim), wraps: wrapsOf(profile), back: part('back', readBack),
     };
+}
+
+function wrapsOf(profile: Reading): Profile['wraps'] {
+    const size = profile.pair('wraps'), clearance = profile.length('wraps', 'clearance');
+    return size && clearance && { ...size, value: { width: size.value.first, height: size.value.second }, clearance };
+}
+
+function readBack(part: Reading, home: ast.Profile): Profile['back'] {
+    return { ...part.place(home), thickness: part.measure('thickness') };
 }
 
 /** A bottom that is let into the sides so far wants a rabbet there, as high as it is thick: where nobody says one, it is that. */

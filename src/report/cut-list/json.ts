@@ -60,6 +60,7 @@ function pieceJson(p: Piece, stock: string, job: JobSettings, files: Files): Cut
         handed: p.hand !== null || isHanded(p),
         width: length(p.width),
         thickness: length(p.thickness),
+        ...p.scribe !== undefined && { scribe: length(p.scribe) },
         ripped: p.ripped,
         machining: p.machining,
         where: p.where,

@@ -60,6 +60,8 @@ interface OnePiece {
     readonly handed?: boolean;
     readonly width: LengthJson;
     readonly thickness: LengthJson;
+    /** What its edge at the wall is left wider than `width`, to be scribed to it. */
+    readonly scribe?: LengthJson;
     /** Narrower or thinner than its stock. */
     readonly ripped: boolean;
     /** In the order it is done. */
