@@ -136,7 +136,8 @@ export class Pairs {
         };
         for (const [key, lies] of grouped(both, ({ exact: { strip } }) => `${strip.part} ${strip.of}`)) {
             const { part, of } = lies[0]!.exact.strip, wall = walls.has(of) ? of : undefined;
-            const runs = wall ? part !== 'side' && part !== 'cleat' : (part === 'bottom' || part === 'blocking') && through.has(of);
+            const runs = wall ? part !== 'side' && part !== 'cleat' : (part === 'bottom' || part === 'blocking') && through.has(of)
+                && isInOne(lies);
             if (wall || runs) lies.sort((a, b) => a.exact.from - b.exact.from);
             this.byPlace.set(key, lies.map(({ exact, cut }, i) => {
                 const letter = runs ? spliceLetter(i, lies.length) : undefined;
@@ -174,6 +175,11 @@ function matching(pieces: readonly Strip[]): (strip: Strip, at: number) => Strip
 
 function keyOf({ part, of, on, nth, coffers }: Strip): string {
     return `${part} ${of} ${on} ${nth} ${part === 'trim' ? coffers[0] : ''}`;
+}
+
+/** Whether it runs through in one piece, but for its splices: blocking is cut at a beam that has none, since it wraps something. */
+function isInOne(lies: readonly Pick<Pair, 'exact'>[]): boolean {
+    return lies.reduce((sum, { exact: { cuts } }) => sum + cuts.filter(cut => cut === 'splice').length, 0) === 2 * (lies.length - 1);
 }
 
 /** `letter`: of what runs through, and where it is spliced which piece it is. */

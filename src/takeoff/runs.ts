@@ -51,7 +51,7 @@ export function sideTerm({ section }: { readonly section: WholeSection }): WhyTe
 /** Through lines run from band to band, or from splice to splice; the others from crossing to crossing. */
 export function stretchesOf(setting: Setting, line: Line, part: 'bottom' | 'blocking'): Stretch[] {
     const pairs = setting.pairs.of(part, line.name);
-    if (line.through) return spliced(pairs, line.splices, line.runs, setting);
+    if (pairs[0]?.through) return spliced(pairs, line.splices, line.runs, setting);
     return pairs.map(pair => leaned(cutBetween(setting, line, pair, part)));
 }
 

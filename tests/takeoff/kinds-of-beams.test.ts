@@ -47,6 +47,13 @@ room ${name}-halves {
     perimeter { kind half-beam; width 2 1/2"${name === 'plain' ? '; scribe 1/4"' : ''} }
   }
 }`).join('')}
+
+room crossed-lines {
+  wall north 16'
+  wall east 12'
+  grid { coffers-north 3; coffers-east 2; beams plain; through north-south }
+  line A { beams wrapped }
+}
 ${['wrapped', 'beaded'].map(name => `
 room ${name}-lines {
   wall north 16'
@@ -96,6 +103,13 @@ test('a beam that wraps something is as wide inside as that and its clearance, a
     expect([section.innerWidth, section.outerWidth, section.depth].map(length => inch(length.ticks))).toEqual(['5 1/2"', '7"', '7 1/2"']);
     expect(pieces.some(({ part }) => part === 'blocking')).toBe(false);
     expect(Math.abs(pieces.find(({ id }) => id.endsWith('bottom-A-2'))!.back - inches('365/6'))).toBeLessThanOrEqual(1);      // (192 - 14) / 3 + 1 1/2"
+});
+
+test('blocking that runs through is cut at a beam that wraps something, its bottom is not', () => {
+    const { pieces } = built('crossed-lines'), of = (part: Piece['part']): string[] => pieces.filter(piece => piece.part === part && piece.line === '1').map(({ back }) => inch(back));
+    // coffers of (144" - 7") / 2 = 68 1/2"; blocking goes on past the side of 3/4" to what is wrapped
+    expect(of('bottom')).toEqual(['144"']);
+    expect(of('blocking')).toEqual(['69 1/4"', '69 1/4"']);
 });
 
 test('a panel over the coffers changes no piece', () => {
