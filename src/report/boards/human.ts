@@ -17,6 +17,7 @@ import { standingText } from '../standing.ts';
 import { stockNames } from '../../job/stock-names.ts';
 import type { TerminalText } from '../../text/fit.ts';
 import { terminalParagraphs } from '../../text/terminal.ts';
+import { grouped } from '../../plain/groups.ts';
 import { counted } from '../../plain/words.ts';
 import { longPoints } from '../../takeoff/long-points.ts';
 
@@ -52,15 +53,11 @@ function boards({ house, plan }: HousePlan, paint: Paint, files: Files): string[
 
 /** What no board holds; the pieces of one part that it is so for the same reason share a line. */
 function unplacedTexts({ unplaced }: BoardPlan, files: Files): string[] {
-    const alike = new Map<string, Piece[]>();
-    for (const { piece, reason } of unplaced) {
-        const { uri, range } = piece.stock.at;
-        const key = `${piece.part}, ${piece.room}): ${reason} (see ${files.nameOf(uri)}:${range.start.line + 1})`;
-        alike.set(key, [...alike.get(key) ?? [], piece]);
-    }
-    return [...alike].map(([what, pieces]) => {
-        const others = pieces.length > 1 ? ` and ${pieces.length - 1} more` : '';
-        return `no board for ${pieces[0]!.id}${others} (${what}`;
+    const alike = grouped(unplaced, ({ piece: { part, room, stock: { at: { uri, range } } }, reason }) =>
+        `${part}, ${room}): ${reason} (see ${files.nameOf(uri)}:${range.start.line + 1})`);
+    return [...alike].map(([what, all]) => {
+        const others = all.length > 1 ? ` and ${all.length - 1} more` : '';
+        return `no board for ${all[0]!.piece.id}${others} (${what}`;
     });
 }
 

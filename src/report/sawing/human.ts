@@ -13,6 +13,7 @@ import type { HouseSaw } from './house-saw.ts';
 import { stockNames } from '../../job/stock-names.ts';
 import type { TerminalText } from '../../text/fit.ts';
 import { terminalParagraphs } from '../../text/terminal.ts';
+import { grouped } from '../../plain/groups.ts';
 import { counted } from '../../plain/words.ts';
 
 const WIDTH = 100;
@@ -70,11 +71,7 @@ function cautionLines({ cautions }: SawOrder, at: SawOrder['cautions'][number]['
 
 /** How a finished piece is measured: pieces that are measured alike together. */
 function measuring(pieces: readonly Piece[], paint: Paint): string[] {
-    const ways = new Map<string, Piece[]>();
-    for (const piece of pieces.filter(p => p.ends.some(isSlanted))) {
-        const words = tapingWords(tapingOf(piece));
-        ways.set(words, [...ways.get(words) ?? [], piece]);
-    }
+    const ways = grouped(pieces.filter(p => p.ends.some(isSlanted)), piece => tapingWords(tapingOf(piece)));
     if (ways.size === 0) return [];
     return [
         '', paint.strong('TO MEASURE WHAT IS MITERED'),
