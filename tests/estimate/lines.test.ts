@@ -4,7 +4,7 @@ import { planBoards } from '../../src/cutting/first-plan.ts';
 import { compare, type Side } from '../../src/estimate/compare.ts';
 import { estimateOf } from '../../src/estimate/estimate.ts';
 import type { Estimate } from '../../src/estimate/model.ts';
-import { laborOf } from '../../src/estimate/labor.ts';
+import { laborOf, type PricedRoom } from '../../src/estimate/labor.ts';
 import { materialsOf, suppliesOf, type Used } from '../../src/estimate/materials.ts';
 import { divided } from '../../src/estimate/shares.ts';
 import type { Stock } from '../../src/job/model.ts';
@@ -43,16 +43,16 @@ describe('what changes between a job and its alternate', () => {
         { stock: ash, buy: [{ length: foot(8), count: 5 }] },
         { stock: oak, buy: [{ length: foot(8), count: 1 }, { length: foot(8), count: 1 }, { length: foot(12), count: 2 }, { length: foot(16), count: 1 }] },
     ), [['side', 50], ['side', 49], ['bottom', 50], ['cleat', 10]]);
-    const { total, minutes, days, boards, pieces } = compare(was, is);
     const numbers = (change: { before: Rational; after: Rational } | undefined) => change && [change.before.valueOf(), change.after.valueOf()];
 
     test('money, minutes and days stand side by side, days only where both have them', () => {
+        const { total, minutes, days } = compare(was, is);
         expect([numbers(total), numbers(minutes), numbers(days)]).toEqual([[900, 950], [600, 540], [2, 1]]);
-        expect(compare(was, side({ total: 1, minutes: 1 }, planOf(), [])).days).toBeUndefined();
-        expect(compare(side({ total: 1, minutes: 1 }, planOf(), []), is).days).toBeUndefined();
+        expect('days' in compare(was, side({ total: 1, minutes: 1 }, planOf(), []))).toBe(false);
+        expect('days' in compare(side({ total: 1, minutes: 1 }, planOf(), []), is)).toBe(false);
     });
     test('boards that differ in number, by stock, the longest first; several purchases of one length count together', () => {
-        expect(boards).toEqual([
+        expect(compare(was, is).boards).toEqual([
             { stock: 'oak', length: foot(16), before: 0, after: 1 }, { stock: 'oak', length: foot(8), before: 3, after: 2 },
         ]);
         // the other way round, with what is gone altogether, stocks by name
@@ -61,7 +61,8 @@ describe('what changes between a job and its alternate', () => {
             .toEqual(['ash 8 5-0', 'oak 12 2-0', 'oak 8 2-0']);
     });
     test('pieces that differ in number or in length, by part', () => {
-        expect(pieces.map(({ part, before, after, feet }) => [part, before, after, feet.before / TICKS_PER_INCH, feet.after / TICKS_PER_INCH])).toEqual([
+        expect(compare(was, is).pieces.map(({ part, before, after, feet }) =>
+            [part, before, after, feet.before / TICKS_PER_INCH, feet.after / TICKS_PER_INCH])).toEqual([
             ['side', 2, 2, 100, 99], ['cleat', 0, 1, 0, 10], ['trim', 1, 0, 40, 0],
         ]);
         expect(compare(was, was)).toMatchObject({ boards: [], pieces: [] });
@@ -119,8 +120,8 @@ describe('supplies', () => {
 
 test('what nobody has timed is missing with its room, and with the rates that hold there', () => {
     const { labor } = NO_RATES, { at } = labor.day;
-    expect(laborOf([], 3, labor)).toEqual({ lines: [], missing: [{ rate: 'labor.set-up', of: '3 fences and stops set' }] });
-    expect(laborOf([], 3, { ...labor, at })).toEqual({ lines: [], missing: [{ rate: 'labor.set-up', of: '3 fences and stops set', at }] });
+    expect(laborOf([], 3, labor)).toStrictEqual({ lines: [], missing: [{ rate: 'labor.set-up', of: '3 fences and stops set' }] });
+    expect(laborOf([], 3, { ...labor, at })).toStrictEqual({ lines: [], missing: [{ rate: 'labor.set-up', of: '3 fences and stops set', at }] });
     expect(laborOf([], 0, labor)).toEqual({ lines: [], missing: [] });
 });
 
@@ -148,6 +149,21 @@ describe('what is missing of an estimate', () => {
             plan: planBoards([], job), setUps: 0,
         }, job);
         expect(missing.map(one => `${one.rate}: ${one.of}`)).toEqual(wanted);
+    });
+    test('what only some of the rooms have is called by their names', () => {
+        const room = (name: string) => ({
+            takeOff: { room: name, pieces: [], joints: [], consumables: [], leftOut: [] },
+            ceiling: { lines: [], crossings: [], coffers: [], room: { job: settings() } },
+        });
+        const part = (bid: Partial<Rates['bid']>, ...names: string[]) => ({
+            rates: { labor: { ...NO_RATES.labor, at }, bid: { ...NO_RATES.bid, ...bid } }, rooms: names.map(room) as unknown as readonly PricedRoom[],
+        });
+        const { additions, missing } = estimateOf({
+            parts: [part({ profit, delivery: given(usd(80)) }, 'den', 'hall'), part({}, 'attic')], plan: planBoards([], settings()), setUps: 0,
+        }, settings());
+        // 10 % of 80
+        expect(additions.map(({ what, amount }) => [what, amount.valueOf()])).toEqual([['delivery, den, hall', 80], ['profit (markup), den, hall', 8]]);
+        expect(missing.map(({ of }) => of)).toEqual(['the profit, attic']);
     });
     test('an allowance is called by what it is for, and else an allowance', () => {
         const { additions } = estimateOf({

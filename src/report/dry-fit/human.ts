@@ -21,10 +21,11 @@ export function humanDryFit(rooms: readonly RoomFit[], paint: Paint): TerminalTe
 }
 
 function roomLines(one: RoomFit, paint: Paint): string[] {
-    const { room: { name }, fit, standing: { errors }, job } = one;
+    const { room: { name }, fit, takeOff, standing: { errors }, job } = one;
     if (!fit) return [paint.error(`room ${name}: cannot be laid out, so nothing is put together.`)];
     const { looked: { pieces, pairs, joints, gaps, undersides, coffers }, faults } = fit;
-    const head = closes(one) ? `room ${name}: all of it goes together.` : `room ${name}: ${counted(faults.length, 'thing')} to mend.`;
+    const all = takeOff && takeOff.leftOut.length > 0 ? `what is not left out (${counted(takeOff.leftOut.length, 'piece')}) goes together` : 'all of it goes together';
+    const head = closes(one) ? `room ${name}: ${all}.` : `room ${name}: ${counted(faults.length, 'thing')} to mend.`;
     return [
         closes(one) ? paint.strong(head) : paint.error(head),
         ...wrap(`${counted(pieces, 'piece')}; ${counted(pairs, 'pair')} looked at for overlap, ${counted(joints, 'joint')} over the whole of their faces, ${counted(gaps, 'planned gap')}, ${counted(undersides, 'underside')}, ${counted(coffers, 'coffer')} from face to face.`, WIDTH - 2).map(line => `  ${line}`),
