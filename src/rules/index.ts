@@ -8,6 +8,7 @@ import { bottomGapShows } from './bottom-gap-shows.ts';
 import { bottomMissesRabbet } from './bottom-misses-rabbet.ts';
 import { bottomOffSides } from './bottom-off-sides.ts';
 import { bottomWontFit } from './bottom-wont-fit.ts';
+import { bottomsInUnlikePlaces } from './bottoms-in-unlike-places.ts';
 import { boxOffBlocking } from './box-off-blocking.ts';
 import { cleatOffGauge } from './cleat-off-gauge.ts';
 import { cleatOffStock } from './cleat-off-stock.ts';
@@ -69,7 +70,8 @@ import { wrappedHitsBottom } from './wrapped-hits-bottom.ts';
 
 /** Every rule of the checker, by name. */
 export const RULES: readonly Rule[] = [
-    allowUnused, badCount, bandHitsCeiling, bandTopShows, bitCrept, blockingOffWidth, bottomGapShows, bottomMissesRabbet, bottomOffSides, bottomWontFit, boxOffBlocking,
+    allowUnused, badCount, bandHitsCeiling, bandTopShows, bitCrept, blockingOffWidth, bottomGapShows, bottomMissesRabbet, bottomOffSides, bottomWontFit,
+    bottomsInUnlikePlaces, boxOffBlocking,
     cleatOffGauge, cleatOffStock, cleatsCrowdChannel, cofferOffSize, cutFromOtherStock, cutNoLongerFits, cutTwice,
     cutWithoutRecord, depthsDiffer,
     depthsNearlyEqual, endCoffersDiffer, fixtureInBeam, fixtureOffCenter, fixtureOutsideRoom, gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn,

@@ -33,6 +33,7 @@ puts two parts into one place and a comment allows it, as here, the dry fit stil
     wrong,
     right: changed(wrong, '3 3/4"  // allow spacer-hits-cleat: notched on the job', '3 1/2"'),
     basis: 'Geometry of the solids.',
+    silentAfter: ['bottoms-in-unlike-places'],
     check: {
         fit({ layout: { ceiling }, fit, takeOff, job }, report) {
             for (const row of ceiling ? rowsOff(ceiling, takeOff.pieces) : []) if (row.sum > row.room) report(rowFound(row, job));

@@ -17,7 +17,7 @@ export function sectionStrip(section: Section, shape: SectionShape, context: Sec
         { id: 'key', heading: 'KEY', rows: keyRows(section, shape, context) },
         { id: 'follows', heading: 'WHAT FOLLOWS FROM THE PARTS', rows: whatFollows(section, shape, context) },
         { id: 'notes', heading: 'NOTES', rows: noteRows(section, shape, context, scale) },
-        { id: 'care', heading: 'CARE', rows: careRows(context) },
+        { id: 'care', heading: 'CARE', rows: careRows(context, shape) },
     ];
 }
 
@@ -27,11 +27,15 @@ function keyRows(section: Section, shape: SectionShape, context: SectionContext)
     return [
         ...(shape.sheet.size === 0 ? [] : [{ kind: 'sample', words: 'sheet material, cut', draw: (left: number, middle: number) => [...hatch(field(left, middle), 3.4, true), polygon(field(left, middle), 'edge')] } as const]),
         { kind: 'sample', words: 'wood cut across the grain', draw: (left, middle) => [...endGrain([field(left, middle)], { pith: [left + 11, middle + 40], spacing: 4.6, seed: 'key' }), polygon(field(left, middle), 'edge')] },
-        { kind: 'sample', words: 'blocking, running on', draw: (left, middle) => { const [a, b, c, d] = field(left, middle) as [Point, Point, Point, Point]; return [polygon([a, b, c, d], 'edge'), line(a, c, 'thin'), line(b, d, 'thin')]; } },
+        shape.blocking.isWrapped ? wrappedKey(field) : { kind: 'sample', words: 'blocking, running on', draw: (left, middle) => { const [a, b, c, d] = field(left, middle) as [Point, Point, Point, Point]; return [polygon([a, b, c, d], 'edge'), line(a, c, 'thin'), line(b, d, 'thin')]; } },
         ...(shape.spacer === null ? [] : [{ kind: 'sample', words: 'beyond the cut', draw: (left: number, middle: number) => [polygon(field(left, middle), 'thin', 'wash')] } as const]),
         ...(context.crossed || context.bandEdge !== undefined || shape.trim !== null ? [{ kind: 'sample', words: 'edge beyond: crossing beam, trim, band', draw: (left: number, middle: number) => [line([left, middle], [left + SAMPLE_WIDTH, middle], 'beyond')] } as const] : []),
         ...(nailed ? [{ kind: 'sample', words: 'nail, in its own size', draw: (left: number, middle: number) => [rectangle(left, middle - 1.2, left + SAMPLE_WIDTH, middle + 1.2, 'fine', 'paper')] } as const] : []),
     ];
+}
+
+function wrappedKey(field: (left: number, middle: number) => readonly Point[]): StripRow {
+    return { kind: 'sample', words: 'what the beam wraps', draw: (left, middle) => [polygon(field(left, middle), 'thin', 'wash'), ...hatch(field(left, middle), 9, true)] };
 }
 
 function whatFollows(section: Section, shape: SectionShape, context: SectionContext): readonly StripRow[] {
@@ -86,9 +90,12 @@ function noteRows(section: Section, shape: SectionShape, context: SectionContext
     return notes.map((words, i) => ({ kind: 'note', mark: String(i + 1), words }));
 }
 
-function careRows(context: SectionContext): readonly StripRow[] {
+const WRAPPED = 'Whether what the beam wraps may be nailed to, closed in or loaded is for a licensed person and the local code to say.';
+
+function careRows(context: SectionContext, shape: SectionShape): readonly StripRow[] {
     return [
-        { kind: 'note', mark: '!', words: 'The beam hangs from its screws. Find the framing; whether it may carry the weight is for a licensed person and the local code to say.' },
+        shape.blocking.isWrapped ? { kind: 'note', mark: '!', words: WRAPPED }
+            : { kind: 'note', mark: '!', words: 'The beam hangs from its screws. Find the framing; whether it may carry the weight is for a licensed person and the local code to say.' },
         { kind: 'note', mark: '!', words: `Look for wires, pipes and ducts ${context.covering ? 'above the board' : 'in the ceiling'} before driving screws.` },
         { kind: 'note', mark: '!', words: 'Old paint, plaster and texture may hold lead or asbestos: have them tested before you drill or sand.' },
     ];
