@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, test } from 'vitest';
@@ -58,6 +58,24 @@ test('a slow disk and one that takes half of what it is given take longer, no mo
         const cwd = folderWith({ 'job.coffer': '' });
         expect(await write(cwd, 'new', () => how)).toEqual({ said: [], code: 0 });
         for (const [i, name] of NAMES.entries()) expect(readFileSync(join(cwd, 'out', name), 'utf8')).toBe(filesOf('new')[i]!.content);
+    }
+});
+
+test('what another run notes in the list just then stays in it', async () => {
+    const cwd = folderWith({ 'out/keep.txt': 'keep', 'job.coffer': '' }), list = join(cwd, 'out/.cofferwright.sha256'), theirs = `${'0'.repeat(64)}  theirs.json\n# theirs.json from ../their.coffer\n`;
+    for (const there of ['', `${'1'.repeat(64)}  old.json\n`]) {
+        if (there !== '') writeFileSync(list, there);
+        let isFirst = true;
+        const { said, code } = await write(cwd, `new${there}`, step => {
+            if (step === 'sync' && isFirst) writeFileSync(list, there + theirs);
+            if (step === 'sync') isFirst = false;
+            return undefined;
+        });
+        expect({ said, code }).toEqual({ said: [], code: 0 });
+        const noted = readFileSync(list, 'utf8');
+        for (const name of ['theirs.json', 'a.json', 'b.json', ...there === '' ? [] : ['old.json']]) expect(noted).toMatch(new RegExp(`^[0-9a-f]{64}  ${name}$`, 'm'));
+        expect(noted).toContain('# theirs.json from ../their.coffer\n');
+        for (const name of [list, ...NAMES.map(name => join(cwd, 'out', name))]) rmSync(name);
     }
 });
 
