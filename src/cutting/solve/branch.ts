@@ -22,14 +22,17 @@ export interface BranchWatch {
     best(): number;
     /** Looks quickly for a plan with just these boards; says whether one was found. */
     onWholeBoards(found: WholeBoards): boolean;
-    /** Looks for one with more effort; says whether all such plans are done with: one was found, or that there is none. */
-    onStubborn(found: WholeBoards): boolean;
+    /** Looks for one with more effort, the more it was tried before; says whether all such plans are done with: one was found, or that there is none. */
+    onStubborn(found: WholeBoards, tries: number): boolean;
     /** No plan is cheaper than this. */
     onBound(bound: number): void;
 }
 
 /** As many boards that no plan was found for are put aside before one is looked at closer: a cheap plan may yet make that needless. */
 const MOST_STUBBORN = 4;
+
+/** So often one is tried, each time with more effort, after all others had their turn. */
+const MOST_TRIES = 5;
 
 interface Branch { readonly counts: Counts; readonly bound: number; readonly depth: number }
 
@@ -47,20 +50,29 @@ export function* branchOnBoards(
     const every = allCounts(problem, watch.best());
     const master = new Master(problem, demand, every, solver, effort);
     const open: Branch[] = [{ counts: every, bound: 0, depth: 0 }];
-    const stubborn: { readonly found: WholeBoards; readonly bound: number }[] = [];
+    interface Stubborn { readonly found: WholeBoards; readonly bound: number; readonly tries: number }
+    const stubborn: Stubborn[] = [];
+    let later: Stubborn[] = [];
     let unsettled = Infinity; // the least cost of boards that no plan was found for, nor that there is none
 
-    const report = (): void => watch.onBound(Math.min(watch.best(), unsettled, ...open.map(b => b.bound), ...stubborn.map(b => b.bound)));
+    const report = (): void => watch.onBound(Math.min(watch.best(), unsettled, ...open.map(b => b.bound), ...stubborn.map(b => b.bound), ...later.map(b => b.bound)));
     try {
         for (const column of columns) master.add(column);
         while (true) {
             report();
             open.splice(0, open.length, ...open.filter(b => b.bound < watch.best()));
             stubborn.splice(0, stubborn.length, ...stubborn.filter(b => b.bound < watch.best()).sort((a, b) => a.bound - b.bound));
+            if (open.length + stubborn.length === 0) {
+                stubborn.push(...later.filter(b => b.bound < watch.best()).sort((a, b) => a.bound - b.bound));
+                later = [];
+            }
             if (effort.isSpent || open.length + stubborn.length === 0) return;
             if (open.length === 0 || stubborn.length >= MOST_STUBBORN) {
-                const { found, bound } = stubborn.shift()!;
-                if (!watch.onStubborn(found)) unsettled = Math.min(unsettled, bound);
+                const { found, bound, tries } = stubborn.shift()!;
+                if (!watch.onStubborn(found, tries)) {
+                    if (tries + 1 < MOST_TRIES) later.push({ found, bound, tries: tries + 1 });
+                    else unsettled = Math.min(unsettled, bound);
+                }
                 yield;
                 continue;
             }
@@ -83,7 +95,7 @@ export function* branchOnBoards(
                 const whole = boards.map(Math.round);
                 const cost = whole.reduce((sum, n, k) => sum + n * problem.boards[k]!.cost, 0);
                 const found = { boards: whole, cost, prices, start: { used, columns: master.allColumns(), values: prices.items } };
-                if (!watch.onWholeBoards(found)) stubborn.push({ found, bound: Math.max(bound, cost) });
+                if (!watch.onWholeBoards(found)) stubborn.push({ found, bound: Math.max(bound, cost), tries: 0 });
                 open.push(...around(branch, whole, bound));
             }
             yield;

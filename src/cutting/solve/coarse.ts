@@ -49,6 +49,6 @@ function refined(layouts: readonly Layout[], members: readonly (readonly number[
         return picks;
     };
     return layouts.flatMap(layout => Array.from({ length: layout.times }, () => ({
-        ...layout, times: 1, strips: layout.strips.map(({ lane, picks }) => ({ lane, picks: picks.flatMap(([group, count]) => take(group, count)) })),
+        ...layout, times: 1, strips: layout.strips.map(strip => ({ ...strip, picks: strip.picks.flatMap(([group, count]) => take(group, count)) })),
     })));
 }

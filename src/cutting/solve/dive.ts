@@ -1,8 +1,8 @@
 import { allCounts, type Counts } from './bound.ts';
-import { isRip, layoutsFrom, type Column, type Weighted } from './columns.ts';
+import { columnOf, type Column, type Weighted } from './columns.ts';
 import type { Effort } from './effort.ts';
 import { generate } from './generate.ts';
-import { cheapestFor, gathered } from './layouts.ts';
+import { cheapestFor, gathered, picksOf, tidied, wantedOf } from './layouts.ts';
 import { Master } from './master.ts';
 import { Pricing } from './pricing.ts';
 import { costOfLayouts, type CuttingProblem, type Layout } from './problem.ts';
@@ -41,12 +41,12 @@ export function dive(
     let bestCost = below;
     let current = start;
     while (!effort.isSpent) {
-        if (!settled.settle(layoutsFrom(current.used), jitter) || settled.cost >= bestCost) break;
-        if (settled.isDone) return gathered(settled.layouts);
+        if (!settled.settle(current.used, jitter) || settled.cost >= bestCost) break;
+        if (settled.isDone) return gathered(problem, settled.layouts);
         const rest = sequentialPlan(problem, settled.left, settled.free, worthOf(problem, current.values), effort,
             { rounds: 3, budget: 1000, target: target - settled.cost, below: bestCost - settled.cost });
         if (rest) {
-            best = gathered([...settled.layouts, ...rest]);
+            best = gathered(problem, [...settled.layouts, ...rest]);
             bestCost = costOfLayouts(problem, best);
             if (bestCost <= target) break;
         }
@@ -66,7 +66,7 @@ function resolve(
     const master = new Master(problem, left, counts, solver, effort);
     try {
         for (const column of columns) {
-            const part = remaining(column, left, free);
+            const part = remaining(problem, column, left, free);
             if (part) master.add(part);
         }
         const made = generate(problem, left, master, new Pricing(problem, left, effort), counts, effort);
@@ -78,11 +78,14 @@ function resolve(
 }
 
 /** What of a column is of use for the pieces that are left. */
-function remaining(column: Column, left: readonly number[], free: readonly number[]): Column | undefined {
+function remaining(problem: CuttingProblem, column: Column, left: readonly number[], free: readonly number[]): Column | undefined {
     if (!(free[column.board]! > 0)) return undefined;
-    if (isRip(column)) return column;
-    const picks = column.picks.flatMap(([item, count]): [number, number][] => (left[item]! > 0 ? [[item, Math.min(count, left[item]!)]] : []));
-    return picks.length > 0 ? { ...column, picks } : undefined;
+    if (column.gives.every(([item, count]) => left[item]! >= count)) return column;
+    const strips = column.strips.map(strip => ({
+        ...strip, picks: strip.picks.flatMap(([item, count]): [number, number][] => (left[item]! > 0 ? [[item, Math.min(count, left[item]!)]] : [])),
+    }));
+    const part = columnOf(tidied(problem, { ...column, strips }));
+    return part.gives.length > 0 ? part : undefined;
 }
 
 /** Worth by the last solution; pieces it gives none are worth a trifle, so that they are planned too. */
@@ -111,42 +114,32 @@ class Settled {
     }
 
     /** Settles what is there in whole; where nothing is, the board that is nearest to it and others that are near. Says whether there was any. */
-    settle(parts: readonly { layout: Layout; times: number }[], jitter: () => number): boolean {
+    settle(parts: readonly Weighted[], jitter: () => number): boolean {
         const before = this.pieces;
-        for (const { layout, times } of parts)
-            for (let n = Math.floor(times + 1e-6); n > 0; n--) if (!this.take(layout)) break;
+        for (const { column, times } of parts)
+            for (let n = Math.floor(times + 1e-6); n > 0; n--) if (!this.take(column)) break;
         if (this.pieces < before) return true;
-        const nearest = parts.map(({ layout, times }) => ({ layout, part: times - Math.floor(times), rank: times - Math.floor(times) + jitter() }))
+        const nearest = parts.map(({ column, times }) => ({ column, part: times - Math.floor(times), rank: times - Math.floor(times) + jitter() }))
             .sort((a, b) => b.rank - a.rank);
         const most = Math.max(1, parts.length * 0.15);
         let taken = 0;
-        for (const { layout, part } of nearest) {
-            if (taken > 0 && (part < NEAR || taken >= most || !this.isWhole(layout))) continue;
-            if (this.take(layout)) taken++;
+        for (const { column, part } of nearest) {
+            if (taken > 0 && (part < NEAR || taken >= most || !column.gives.every(([item, count]) => this.left[item]! >= count))) continue;
+            if (this.take(column)) taken++;
         }
         return taken > 0;
     }
 
-    /** True where all pieces of the layout are still to be cut. */
-    private isWhole({ strips }: Layout): boolean {
-        const wanted = new Map<number, number>();
-        for (const { picks } of strips) for (const [item, count] of picks) wanted.set(item, (wanted.get(item) ?? 0) + count);
-        return [...wanted].every(([item, count]) => this.left[item]! >= count);
-    }
-
-    private take(layout: Layout): boolean {
-        const strips = layout.strips.map(({ lane, picks }) => ({ lane, picks: picks.flatMap(([item, count]): [number, number][] => {
-            const wanted = Math.min(count, this.left[item]!);
-            this.left[item]! -= wanted;
-            return wanted > 0 ? [[item, wanted]] : [];
-        }) })).filter(strip => strip.picks.length > 0);
-        const put = (by: number): void => strips.forEach(({ picks }) => picks.forEach(([item, count]) => { this.left[item]! += by * count; }));
-        if (strips.length === 0 || !(this.free[layout.board]! > 0)) { put(1); return false; }
-        const board = cheapestFor(this.problem, { ...layout, strips }, this.free);
-        this.layouts.push({ board, strips, times: 1 });
+    private take(column: Column): boolean {
+        if (!(this.free[column.board]! > 0)) return false;
+        const { gives: _, ...wanted } = wantedOf(column, this.left);
+        const cut = tidied(this.problem, wanted);
+        if (cut.strips.length === 0) return false;
+        const board = cheapestFor(this.problem, cut, this.free);
+        this.layouts.push({ ...cut, board, times: 1 });
         this.free[board]! -= 1;
         this.cost += this.problem.boards[board]!.cost;
-        this.pieces -= strips.reduce((sum, { picks }) => sum + picks.reduce((s, [, count]) => s + count, 0), 0);
+        this.pieces -= picksOf(cut).reduce((sum, [, count]) => sum + count, 0);
         return true;
     }
 }

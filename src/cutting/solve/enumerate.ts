@@ -1,60 +1,24 @@
-import type { Column } from './columns.ts';
+import { wholeColumn, type Column } from './columns.ts';
 import type { Effort } from './effort.ts';
 import type { Prices } from './pricing.ts';
-import { canCut, laneCount, WHOLE, type CuttingProblem } from './problem.ts';
+import { WHOLE, type CuttingProblem } from './problem.ts';
 
 /**
- * Every way to cut or rip a board that can be part of a plan costing at most `gap` more than the bound at these prices: a column
- * that is worth less than its price by more than the gap cannot be. Only contents are listed that nothing could be added to.
+ * Every way to cut a board that can be part of a plan costing at most `gap` more than the bound at these prices, where nothing is ripped:
+ * a column that is worth less than its price by more than the gap cannot be. Only contents are listed that nothing could be added to.
  * Undefined where there are more than `most`, or the effort is spent.
  */
 export function columnsWithin(
     problem: CuttingProblem, prices: Prices, usable: readonly boolean[], gap: number, most: number, effort: Effort,
 ): Column[] | undefined {
     const columns: Column[] = [];
-    const stripWorth: number[][] = [];
-    for (let lane = 0; lane < laneCount(problem); lane++) {
-        const listing = new Listing(problem, prices.items, lane, effort);
-        stripWorth[lane] = [];
-        for (const [board, kind] of problem.boards.entries()) {
-            if (!usable[board] || !canCut(kind, lane)) continue;
-            const price = lane === WHOLE ? prices.boards[board]! : Math.max(prices.strips[lane]![board]!, listing.best(kind.capacity));
-            stripWorth[lane]![board] = price;
-            if (!listing.list(kind.capacity, price - gap, most - columns.length, picks => columns.push({ board, lane, picks }))) return undefined;
-        }
-    }
-    for (const [board, kind] of problem.boards.entries()) {
-        if (!usable[board] || problem.strips.length === 0) continue;
-        const worth = problem.strips.map((_, i) => stripWorth[i + 1]?.[board] ?? 0);
-        const all = rippings(problem.strips, kind.across);
-        if (!all) return undefined;
-        for (const strips of all) {
-            const value = strips.reduce((sum, [lane, count]) => sum + count * worth[lane - 1]!, 0);
-            if (value >= prices.boards[board]! - gap) columns.push({ board, strips });
-            if (columns.length > most) return undefined;
-        }
+    const listing = new Listing(problem, prices.items, WHOLE, effort);
+    for (const [board, { capacity }] of problem.boards.entries()) {
+        if (!usable[board]) continue;
+        if (!listing.list(capacity, prices.boards[board]! - gap, most - columns.length, picks => columns.push(wholeColumn(board, picks)))) return undefined;
     }
     return columns;
 }
-
-/** Every way to rip a board that no further strip could be added to. Undefined where there are too many. */
-function rippings(strips: readonly number[], across: number): [number, number][][] | undefined {
-    const all: [number, number][][] = [];
-    const narrowest = Math.min(...strips);
-    let tried = 0;
-    const search = (from: number, room: number, chosen: [number, number][]): void => {
-        if (++tried > MOST_RIPPINGS) return;
-        if (room < narrowest || from === strips.length) {
-            if (room < narrowest && chosen.length > 0) all.push(chosen);
-            return;
-        }
-        for (let count = Math.floor(room / strips[from]!); count >= 0; count--)
-            search(from + 1, room - count * strips[from]!, count > 0 ? [...chosen, [from + 1, count]] : chosen);
-    };
-    search(0, across, []);
-    return tried > MOST_RIPPINGS ? undefined : all;
-}
-const MOST_RIPPINGS = 100_000;
 
 /** Lists the contents of a board in one lane that are worth at least so much. */
 class Listing {
@@ -83,10 +47,6 @@ class Listing {
         this.rows.unshift(below);
         for (let i = fitting.length - 1; i >= 0; i--) this.rows.unshift(below = this.withItem(below, i));
         for (let i = fitting.length - 1; i >= 0; i--) this.shortest.unshift(Math.min(this.shortest[0]!, this.sizes[i]!));
-    }
-
-    best(capacity: number): number {
-        return this.rows[0]?.[capacity] ?? 0;
     }
 
     /** False where there are too many. */

@@ -1,9 +1,9 @@
 import type { Counts } from './bound.ts';
-import { isRip, type Column } from './columns.ts';
+import type { Column } from './columns.ts';
 import type { Effort } from './effort.ts';
 import type { Master, MasterAnswer } from './master.ts';
 import type { Offer, Prices, Pricing } from './pricing.ts';
-import { WHOLE, type CuttingProblem } from './problem.ts';
+import type { CuttingProblem } from './problem.ts';
 
 export interface Generated {
     readonly answer: MasterAnswer;
@@ -61,13 +61,12 @@ const SMOOTHING = 0.8;
 function addTo(master: Master, offer: Offer, prices: Prices): boolean {
     let added = false;
     for (const column of offer.columns)
-        if (isRip(column) || gainOf(column, prices) > 1e-9 * Math.max(1, prices.boards[column.board]!)) added = master.add(column) || added;
+        if (gainOf(column, prices) > 1e-9 * Math.max(1, prices.boards[column.board]!)) added = master.add(column) || added;
     return added;
 }
 
-function gainOf(column: Exclude<Column, { strips: unknown }>, prices: Prices): number {
-    const price = column.lane === WHOLE ? prices.boards[column.board]! : prices.strips[column.lane]![column.board]!;
-    return column.picks.reduce((sum, [item, count]) => sum + prices.items[item]! * count, -price);
+function gainOf({ board, gives }: Column, prices: Prices): number {
+    return gives.reduce((sum, [item, count]) => sum + prices.items[item]! * count, -prices.boards[board]!);
 }
 
 /** By how much all worth has to be divided so that no board of which there is no end carries more than it costs. */
@@ -91,13 +90,12 @@ function mixed(a: Prices, b: Prices, weight: number): Prices {
     return {
         items: Array.from(a.items, (value, i) => mix(value, b.items[i]!)),
         boards: a.boards.map((value, k) => mix(value, b.boards[k]!)),
-        strips: a.strips.map((lane, l) => lane.map((value, k) => mix(value, b.strips[l]![k]!))),
     };
 }
 
 function scaled(prices: Prices, by: number): Prices {
     return by === 1 ? prices : {
         items: Array.from(prices.items, value => value / by),
-        boards: prices.boards.map(value => value / by), strips: prices.strips.map(lane => lane.map(value => value / by)),
+        boards: prices.boards.map(value => value / by),
     };
 }

@@ -1,8 +1,8 @@
 import type { Counts } from './bound.ts';
-import { buysBoard, costOfColumn, isRip, keyOf, type Column, type Weighted } from './columns.ts';
+import { keyOf, type Column, type Weighted } from './columns.ts';
 import type { Effort } from './effort.ts';
 import type { Prices } from './pricing.ts';
-import { laneCount, WHOLE, type CuttingProblem } from './problem.ts';
+import type { CuttingProblem } from './problem.ts';
 import type { LinearColumn, LinearProgram, LinearSolver } from './solver.ts';
 
 export interface MasterAnswer {
@@ -16,8 +16,8 @@ export interface MasterAnswer {
 }
 
 /**
- * The linear program behind the plan: every piece is cut often enough, no more strips are used than are ripped, and as many
- * boards of each kind are bought as allowed; columns are used in parts. Its duals say what each piece is worth.
+ * The linear program behind the plan: every piece is cut often enough, and as many boards of each kind are bought as allowed; columns
+ * are used in parts. Its duals say what each piece is worth.
  */
 export class Master {
     private readonly problem: CuttingProblem;
@@ -45,7 +45,7 @@ export class Master {
         const key = keyOf(column);
         if (this.known.has(key)) return false;
         this.known.add(key);
-        this.push(column, { cost: costOfColumn(this.problem, column), entries: this.rows.entries(column) });
+        this.push(column, { cost: this.problem.boards[column.board]!.cost, entries: this.rows.entries(column) });
         return true;
     }
 
@@ -66,7 +66,7 @@ export class Master {
             if (!(times > 1e-9)) return;
             if (column) {
                 used.push({ column, times });
-                if (buysBoard(column)) boards[column.board]! += times;
+                boards[column.board]! += times;
             } else if (j < this.rows.itemCount) lacking ||= times > 1e-6;
             else boards[j - this.rows.itemCount]! += times;
         });
@@ -89,56 +89,41 @@ export class Master {
 /** Steps of effort a pivot takes in a program of few rows. */
 const PIVOT = 60;
 
-/** Which row is whose: wanted items first, then strips by lane and kind of board, then kinds of board. */
+/** Which row is whose: wanted items first, then kinds of board. */
 export class MasterRows {
     readonly itemRows: readonly number[];
     readonly itemCount: number;
     readonly count: number;
     private readonly problem: CuttingProblem;
-    private readonly lanes: number;
 
     constructor(problem: CuttingProblem, demand: readonly number[]) {
         this.problem = problem;
         let rows = 0;
         this.itemRows = demand.map(count => (count > 0 ? rows++ : -1));
         this.itemCount = rows;
-        this.lanes = laneCount(problem);
-        this.count = rows + this.lanes * problem.boards.length;
+        this.count = rows + problem.boards.length;
     }
 
     boardRow(board: number): number {
-        return this.count - this.problem.boards.length + board;
+        return this.itemCount + board;
     }
 
     limits(demand: readonly number[], { least, most }: Counts): { least: number; most: number }[] {
         return [
             ...demand.filter(count => count > 0).map(count => ({ least: count, most: Infinity })),
-            ...Array.from({ length: (this.lanes - 1) * this.problem.boards.length }, () => ({ least: 0, most: Infinity })),
             ...least.map((few, board) => ({ least: few, most: most[board]! })),
         ];
     }
 
-    entries(column: Column): [row: number, value: number][] {
-        const entries: [number, number][] = isRip(column)
-            ? column.strips.map(([lane, count]) => [this.stripRow(lane, column.board), count])
-            : column.picks.flatMap(([item, count]): [number, number][] => (this.itemRows[item]! >= 0 ? [[this.itemRows[item]!, count]] : []));
-        if (!isRip(column) && column.lane !== WHOLE) entries.push([this.stripRow(column.lane, column.board), -1]);
-        if (buysBoard(column)) entries.push([this.boardRow(column.board), 1]);
-        return entries;
+    entries({ board, gives }: Column): [row: number, value: number][] {
+        const entries = gives.flatMap(([item, count]): [number, number][] => (this.itemRows[item]! >= 0 ? [[this.itemRows[item]!, count]] : []));
+        return [...entries, [this.boardRow(board), 1]];
     }
 
     prices(duals: ArrayLike<number>): Prices {
-        const { boards } = this.problem;
         return {
             items: this.itemRows.map(row => (row >= 0 ? Math.max(0, duals[row]!) : 0)),
-            boards: boards.map(({ cost }, board) => cost - duals[this.boardRow(board)]!),
-            strips: Array.from(
-                { length: this.lanes }, (_, lane) => boards.map((_b, board) => (lane === WHOLE ? 0 : Math.max(0, duals[this.stripRow(lane, board)]!))),
-            ),
+            boards: this.problem.boards.map(({ cost }, board) => cost - duals[this.boardRow(board)]!),
         };
-    }
-
-    private stripRow(lane: number, board: number): number {
-        return this.itemCount + (lane - 1) * this.problem.boards.length + board;
     }
 }

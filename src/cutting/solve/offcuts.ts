@@ -1,5 +1,5 @@
-import { gathered } from './layouts.ts';
-import type { CuttingProblem, Layout } from './problem.ts';
+import { gathered, roomOf, sizeOf } from './layouts.ts';
+import type { Cut, CuttingProblem, Layout } from './problem.ts';
 
 /**
  * The same boards, with pieces moved and exchanged between them so that what is left is in fewer and longer offcuts. Of two plans
@@ -23,23 +23,20 @@ export function withLongerOffcuts(problem: CuttingProblem, layouts: readonly Lay
     return shop.improvedOnce ? shop.layouts() : [...layouts];
 }
 
-interface StripLeft { readonly lane: number; readonly picks: Map<number, number>; room: number }
+interface StripLeft { readonly lane: number; readonly section?: number; readonly picks: Map<number, number>; room: number }
 
 class Shop {
     readonly strips: readonly StripLeft[];
     improvedOnce = false;
-    private readonly boards: readonly { readonly board: number; readonly strips: readonly StripLeft[] }[];
+    private readonly boards: readonly { readonly cut: Cut; readonly strips: readonly StripLeft[] }[];
     private readonly problem: CuttingProblem;
     private readonly shortest: number;
 
     constructor(problem: CuttingProblem, layouts: readonly Layout[], shortest: number) {
         this.problem = problem;
         this.shortest = Math.max(1, shortest);
-        this.boards = layouts.flatMap(({ board, strips, times }) => Array.from({ length: times }, () => ({
-            board, strips: strips.map(({ lane, picks }) => ({
-                lane, picks: new Map(picks),
-                room: picks.reduce((room, [item, count]) => room - count * problem.items[item]!.size, problem.boards[board]!.capacity),
-            })),
+        this.boards = layouts.flatMap(({ times, ...cut }) => Array.from({ length: times }, () => ({
+            cut, strips: cut.strips.map(strip => ({ ...strip, picks: new Map(strip.picks), room: roomOf(problem, cut, strip) - sizeOf(problem, strip.picks) })),
         })));
         this.strips = this.boards.flatMap(({ strips }) => strips);
     }
@@ -67,8 +64,8 @@ class Shop {
     }
 
     layouts(): Layout[] {
-        return gathered(this.boards.map(({ board, strips }) => ({
-            board, times: 1, strips: strips.map(({ lane, picks }) => ({ lane, picks: [...picks].sort(([a], [b]) => a - b) })),
+        return gathered(this.problem, this.boards.map(({ cut, strips }) => ({
+            ...cut, times: 1, strips: strips.map(({ room: _, picks, ...strip }) => ({ ...strip, picks: [...picks].sort(([a], [b]) => a - b) })),
         })));
     }
 

@@ -1,5 +1,5 @@
 import type { Counts } from './bound.ts';
-import { costOfColumn, isRip, layoutsFrom, type Column } from './columns.ts';
+import type { Column } from './columns.ts';
 import type { Effort } from './effort.ts';
 import { trimmed } from './layouts.ts';
 import { MasterRows } from './master.ts';
@@ -19,14 +19,13 @@ export function pickPlan(
     const demand = problem.items.map(item => item.count);
     const rows = new MasterRows(problem, demand);
     const linear = columns.map(column => {
-        const cost = costOfColumn(problem, column);
+        const { cost } = problem.boards[column.board]!;
         return { cost, entries: [...rows.entries(column), ...(cost > 0 ? [[rows.count, cost] as const] : [])], most: mostOf(column, demand, counts) };
     });
     const answer = solver.wholeNumbers([...rows.limits(demand, counts), { least: 0, most: dearest }], linear, { nodes, step });
-    effort.spent += effortToPick(columns);
+    effort.spent += answer.work;
     if (!answer.values) return { finished: answer.finished };
-    const used = columns.map((column, j) => ({ column, times: answer.values![j]! })).filter(({ times }) => times > 0);
-    const layouts = layoutsFrom(used).map(({ layout, times }) => ({ ...layout, times }));
+    const layouts = columns.map((column, j) => ({ ...column, times: answer.values![j]! })).filter(({ times }) => times > 0);
     return { layouts: trimmed(problem, layouts, demand), finished: answer.finished };
 }
 /** What a search takes, as far as it can be known before: it takes longer the more columns there are. */
@@ -35,8 +34,6 @@ export function effortToPick(columns: readonly Column[]): number {
 }
 const PICKING = 1500;
 
-function mostOf(column: Column, demand: readonly number[], { most }: Counts): number {
-    if (isRip(column)) return most[column.board]!;
-    const needed = Math.max(...column.picks.map(([item, count]) => Math.ceil(demand[item]! / count)));
-    return column.lane === 0 ? Math.min(needed, most[column.board]!) : needed;
+function mostOf({ board, gives }: Column, demand: readonly number[], { most }: Counts): number {
+    return Math.min(most[board]!, Math.max(...gives.map(([item, count]) => Math.ceil(demand[item]! / count))));
 }

@@ -2,14 +2,17 @@
  * Boards to buy as a plain problem in whole numbers: nothing of wood is left in it, it can be sent to a worker, and a second
  * program can solve it. The least cost is sought.
  *
- * A board is cut to length across its whole width (lane 0), or ripped first into strips of given widths (lanes 1, 2, ...),
- * each of which is then cut to length by itself.
+ * A board is cut across into pieces of its whole width (lane 0) and into sections; a section is ripped into strips of given widths
+ * (lanes 1, 2, ...), each of which is then cut to length by itself. A board that is ripped over its whole length is a section as
+ * long as the board.
  */
 export interface CuttingProblem {
     readonly items: readonly Item[];
     readonly boards: readonly BoardKind[];
-    /** Width of a strip with one kerf, of lanes 1, 2, ...; empty where nothing is ripped first. */
+    /** Width of a strip with one kerf, of lanes 1, 2, ...; empty where nothing is ripped. */
     readonly strips: readonly number[];
+    /** The shortest section, with one cut, that may be cut off a board and ripped; undefined: boards are ripped over their whole length only. */
+    readonly shortestSection?: number;
 }
 /** Pieces that are alike. */
 export interface Item {
@@ -28,7 +31,7 @@ export interface BoardKind {
     readonly available: number | null;
     /** Width with one kerf: the strips ripped from it add up to at most this. */
     readonly across: number;
-    /** True for a sheet that is ripped across its length: nothing is cut from its whole width. */
+    /** True for a sheet that is ripped across its length, and for a strip on hand: nothing is cut from its whole width. */
     readonly ripOnly?: boolean;
 }
 
@@ -37,13 +40,22 @@ export const WHOLE = 0;
 /** So many of an item: a strip's or board's content. */
 export type Picks = readonly (readonly [item: number, count: number])[];
 
-/** Boards of one kind that are cut alike. A board that is not ripped has one strip, in lane 0. */
-export interface Layout {
+/** How a board is cut: across into pieces and sections, or ripped over its whole length. */
+export interface Cut {
     readonly board: number;
+    /** At most one in lane 0; those of other lanes lie in a section, where there are any, else over the whole length. */
     readonly strips: readonly StripCut[];
-    readonly times: number;
+    /** The lengths of the sections, each with one cut. */
+    readonly sections?: readonly number[];
 }
-export interface StripCut { readonly lane: number; readonly picks: Picks }
+/** Boards of one kind that are cut alike. */
+export interface Layout extends Cut { readonly times: number }
+export interface StripCut {
+    readonly lane: number;
+    readonly picks: Picks;
+    /** Which section it is ripped from. */
+    readonly section?: number;
+}
 
 export function laneCount({ strips }: CuttingProblem): number {
     return 1 + strips.length;

@@ -4,6 +4,7 @@ import { columnsOf, type Column } from './columns.ts';
 import { dive, type DiveStart } from './dive.ts';
 import { Effort } from './effort.ts';
 import { columnsWithin } from './enumerate.ts';
+import { planByFlow } from './flow.ts';
 import { generate, type Generated } from './generate.ts';
 import { faultOf } from './layouts.ts';
 import { Master } from './master.ts';
@@ -75,10 +76,16 @@ class Search {
             yield this.standing;
         }
         if (this.isOver) return;
-        if (this.problem.boards.length > 1) {
-            if (this.cost - this.bound <= 2 * this.step) this.pickAmongAll(root.made, NODES);
+        if (this.isRipped && this.flow(root.made, NODES)) yield this.standing;
+        if (this.isOver) return;
+        if (this.problem.boards.length > 1 || this.isRipped) {
+            if (!this.isRipped && this.cost - this.bound <= 2 * this.step) this.pickAmongAll(root.made, NODES);
             if (!this.isOver) yield* this.branch(root.start.columns);
         } else yield* this.alternate(root);
+    }
+
+    private get isRipped(): boolean {
+        return this.problem.strips.length > 0;
     }
 
     private get isDone(): boolean {
@@ -92,10 +99,13 @@ class Search {
     private root(): { made: Generated; start: DiveStart } | undefined {
         const demand = this.problem.items.map(item => item.count);
         const counts = allCounts(this.problem, this.cost);
-        const master = new Master(this.problem, demand, counts, this.solver, this.effort);
+        // half of the steps at the most: with what it has by then plans are found, and by the worth it knows the bound is not far
+        const effort = new Effort(this.effort.limit / 2);
+        const master = new Master(this.problem, demand, counts, this.solver, effort);
         try {
             for (const column of columnsOf(this.best)) master.add(column);
-            const made = generate(this.problem, demand, master, new Pricing(this.problem, demand, this.effort), counts, this.effort);
+            const made = generate(this.problem, demand, master, new Pricing(this.problem, demand, effort), counts, effort);
+            this.effort.spent += effort.spent;
             return made && { made, start: { used: made.answer.used, columns: master.allColumns(), values: made.answer.prices.items } };
         } finally {
             master.dispose();
@@ -119,7 +129,7 @@ class Search {
         const steps = branchOnBoards(this.problem, columns, this.bounds, this.step, this.solver, this.effort, {
             best: () => this.cost,
             onWholeBoards: found => this.cutFrom(found),
-            onStubborn: found => this.cutFromAll(found),
+            onStubborn: (found, tries) => this.cutFromAll(found, tries),
             onBound: bound => this.raise(bound),
         });
         let shown = this.standing;
@@ -134,13 +144,36 @@ class Search {
         return this.cost <= cost;
     }
 
-    /** A plan with just these boards out of all ways to cut them; true where it is found, or that there is none. */
-    private cutFromAll({ boards, cost, prices }: WholeBoards): boolean {
-        const columns = columnsWithin(this.problem, prices, boards.map(n => n > 0), HAIR * Math.max(1, cost), FEW_COLUMNS, this.effort);
-        if (!columns || effortToPick(columns) > this.effort.left) return false;
-        const picked = pickPlan(this.problem, columns, { least: boards.map(() => 0), most: boards }, cost, this.solver, this.effort, NODES, this.step);
-        this.take(picked.layouts);
-        return picked.finished || this.cost <= cost;
+    /**
+     * A plan with just these boards out of all ways to cut them; true where it is found, or that there is none. Each try looks at more.
+     */
+    private cutFromAll({ boards, cost, prices, start }: WholeBoards, tries: number): boolean {
+        const times = 4 ** tries;
+        for (let variant = NODE_DIVES * tries; tries > 0 && variant < NODE_DIVES * (tries + 1) && this.cost > cost && !this.isOver; variant++) this.diveFrom(start, boards, variant);
+        if (this.cost <= cost) return true;
+        const counts = { least: boards, most: boards };
+        if (!this.isRipped) {
+            const columns = columnsWithin(this.problem, prices, boards.map(n => n > 0), HAIR * Math.max(1, cost), FEW_COLUMNS * times, this.effort);
+            if (columns && effortToPick(columns) <= this.effort.left) {
+                const picked = pickPlan(this.problem, columns, { least: boards.map(() => 0), most: boards }, cost, this.solver, this.effort, NODES * times, this.step);
+                this.take(picked.layouts);
+                if (picked.finished || this.cost <= cost) return true;
+            }
+        }
+        const flow = planByFlow(this.problem, prices.items, counts, cost, this.step, this.solver, this.effort, { arcs: FEW_ARCS * times, nodes: NODES * times });
+        this.take(flow.layouts);
+        return flow.finished || this.cost <= cost;
+    }
+
+    /** The cheapest plan as a flow, where little is left that a cheaper one could be made of; says whether more is known. */
+    private flow({ values }: Generated, nodes: number): boolean {
+        const dearest = this.cost - this.step;
+        const { layouts, finished } = planByFlow(
+            this.problem, values, allCounts(this.problem, dearest), dearest, this.step, this.solver, this.effort, { arcs: MANY_ARCS, nodes },
+        );
+        this.take(layouts);
+        if (finished) this.raise(this.cost);
+        return finished || layouts !== undefined;
     }
 
     /** One kind of board: picks from all ways to cut it that a cheaper plan could hold, and dives, by turns, each time longer. */
@@ -196,4 +229,6 @@ const DIVES = 4;
 const NODE_DIVES = 3;
 const NODES = 200;
 const FEW_COLUMNS = 4000;
+const FEW_ARCS = 3000;
+const MANY_ARCS = 3000;
 const MANY_COLUMNS = 20_000;

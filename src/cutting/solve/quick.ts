@@ -1,6 +1,6 @@
 import { coarsened } from './coarse.ts';
 import type { Effort } from './effort.ts';
-import { cheapestFor, gathered } from './layouts.ts';
+import { cheapestFor, gathered, tidied } from './layouts.ts';
 import { sequentialPlan } from './sequential.ts';
 import { pieceCount, type CuttingProblem, type Layout } from './problem.ts';
 
@@ -13,7 +13,7 @@ export function quickPlan(problem: CuttingProblem, effort: Effort): Layout[] | u
     if (problem.items.length > MOST_LENGTHS) {
         const coarse = coarsened(problem, MOST_LENGTHS / 2);
         const layouts = coarse.problem.items.length <= MOST_LENGTHS ? quickPlan(coarse.problem, effort) : undefined;
-        if (layouts) return gathered(shrunk(problem, coarse.refined(layouts)));
+        if (layouts) return gathered(problem, shrunk(problem, coarse.refined(layouts)));
     }
     const { items, boards } = problem;
     const longest = Math.max(...boards.map(kind => kind.capacity));
@@ -31,7 +31,8 @@ const MOST_LENGTHS = 300;
 function shrunk(problem: CuttingProblem, layouts: readonly Layout[]): Layout[] {
     const free = problem.boards.map(kind => kind.available ?? Infinity);
     for (const { board } of layouts) free[board]! -= 1;
-    return layouts.map(layout => {
+    return layouts.map(each => {
+        const layout = tidied(problem, each);
         const board = cheapestFor(problem, layout, free);
         free[layout.board]! += 1;
         free[board]! -= 1;

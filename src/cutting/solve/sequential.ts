@@ -1,7 +1,7 @@
 import type { Effort } from './effort.ts';
 import { Knapsack } from './knapsack.ts';
-import { cheapestFor, gathered } from './layouts.ts';
-import { canCut, laneCount, WHOLE, type CuttingProblem, type Layout, type Picks, type StripCut } from './problem.ts';
+import { cheapestFor, gathered, picksOf, tidied } from './layouts.ts';
+import { canCut, WHOLE, type Cut, type CuttingProblem, type Layout, type Picks, type StripCut } from './problem.ts';
 
 export interface SequentialOptions {
     /** How often the whole plan is made anew, each time with corrected worth. */
@@ -31,7 +31,7 @@ export function sequentialPlan(problem: CuttingProblem, demand: readonly number[
         if (made && made.cost < bestCost) ({ layouts: best, cost: bestCost } = made);
         if (bestCost <= target) break;
     }
-    return best && gathered(best);
+    return best && gathered(problem, best);
 }
 
 /** One plan; corrects `values` on the way. Undefined where it gets too dear, `stuck` where a piece fits nowhere. */
@@ -48,8 +48,7 @@ function onePlan(problem: CuttingProblem, demand: readonly number[], free: reado
         const found = filler.bestBoard(boards);
         if (!found) return 'stuck';
         const layout = { ...found, board: cheapestFor(problem, found, boards) };
-        const counts = new Map<number, number>();
-        for (const { picks } of layout.strips) for (const [item, count] of picks) counts.set(item, (counts.get(item) ?? 0) + count);
+        const counts = new Map(picksOf(layout));
         let times = boards[layout.board]!;
         for (const [item, count] of counts) times = Math.min(times, Math.floor(left[item]! / count));
         correct(problem, layout, counts, times, demand, left, values);
@@ -63,9 +62,10 @@ function onePlan(problem: CuttingProblem, demand: readonly number[], free: reado
 }
 
 /** A piece on a board that is badly used becomes worth more, so that the next plan places it earlier. */
-function correct({ items, boards }: CuttingProblem, { board, strips }: Layout, counts: ReadonlyMap<number, number>, times: number,
+function correct({ items, boards }: CuttingProblem, { board }: Cut, counts: ReadonlyMap<number, number>, times: number,
     demand: readonly number[], left: readonly number[], values: number[]): void {
-    const used = strips.reduce((sum, { picks }) => sum + picks.reduce((s, [item, count]) => s + items[item]!.size * count, 0), 0);
+    let used = 0;
+    for (const [item, count] of counts) used += items[item]!.size * count;
     const rate = boards[board]!.cost / Math.max(1, used);
     for (const [item, count] of counts) {
         const weight = Math.min(1, count * times / (demand[item]! + left[item]!));
@@ -91,60 +91,67 @@ class Filler {
         this.ripping = new Knapsack(problem.strips, effort, 0);
     }
 
-    bestBoard(free: readonly number[]): Layout | undefined {
-        const { boards } = this.problem;
-        let best: { board: number; strips: readonly StripCut[] } | undefined;
+    bestBoard(free: readonly number[]): Cut | undefined {
+        const { boards, strips: widths, shortestSection = Infinity } = this.problem;
+        let best: Cut | undefined;
         let bestScore = 0;
-        const take = (board: number, strips: readonly StripCut[], value: number): void => {
-            const { cost, capacity } = boards[board]!;
+        const take = (cut: Cut, value: number): void => {
+            const { cost, capacity } = boards[cut.board]!;
             // what costs nothing goes first, and of that what is used best
             const score = cost > 0 ? value / cost : FREE * value / capacity;
-            if (score > bestScore * (1 + 1e-9)) { best = { board, strips }; bestScore = score; }
+            if (score > bestScore * (1 + 1e-9)) { best = tidied(this.problem, cut); bestScore = score; }
         };
-        const stripFillings = this.fillStrips(free, take);
-        if (this.problem.strips.length > 0) this.rip(free, stripFillings, take);
-        return best && { ...best, times: 1 };
-    }
-
-    /** What a strip of each lane and kind of board is worth; whole boards are offered at once. */
-    private fillStrips(free: readonly number[], take: (board: number, strips: readonly StripCut[], value: number) => void): number[][] {
-        const { items, boards } = this.problem;
-        return Array.from({ length: laneCount(this.problem) }, (_, lane) => {
-            const among = items.flatMap((item, i) => (this.left[i]! > 0 && item.lanes.includes(lane) ? [i] : []));
-            if (among.length === 0) return [];
-            this.knapsack.worth(this.worth, among);
-            return boards.map((kind, board) => {
-                if (!(free[board]! > 0) || !canCut(kind, lane)) return 0;
-                const { value, picks } = this.knapsack.fill(kind.capacity, this.left, 0, this.budget);
-                if (lane === WHOLE && picks.length > 0) take(board, [{ lane, picks: picks[0]! }], value);
-                return value;
-            });
-        });
-    }
-
-    /** Chooses the strips by what one of each is worth, then fills them one after the other with what is still left. */
-    private rip(
-        free: readonly number[], worth: readonly (readonly number[])[], take: (board: number, strips: readonly StripCut[], value: number) => void,
-    ): void {
-        const { strips: widths, boards } = this.problem;
-        const lanes = widths.map((_, i) => i);
+        const whole = this.itemsOf(WHOLE, this.left);
         boards.forEach((kind, board) => {
             if (!(free[board]! > 0)) return;
-            this.ripping.worth(lanes.map(i => worth[i + 1]?.[board] ?? 0), lanes);
-            const chosen = this.ripping.fill(kind.across, lanes.map(() => Infinity), 0, this.budget).picks.at(-1);
-            if (!chosen) return;
-            const left = [...this.left];
-            let value = 0;
-            const strips = chosen.flatMap(([i, count]) => Array.from({ length: count }, (): StripCut => {
-                const lane = i + 1;
-                this.knapsack.worth(this.worth, this.problem.items.flatMap((item, j) => (left[j]! > 0 && item.lanes.includes(lane) ? [j] : [])));
-                const filled = this.knapsack.fill(kind.capacity, left, 0, this.budget);
-                const picks: Picks = filled.picks[0] ?? [];
-                for (const [item, n] of picks) { left[item]! -= n; value += this.worth[item]! * n; }
-                return { lane, picks };
-            }));
-            take(board, strips.filter(strip => strip.picks.length > 0), value);
+            if (widths.length > 0) {
+                const { strips, value } = this.rip(kind.capacity, kind.across, this.left);
+                if (strips.length > 0) take({ board, strips }, value);
+            }
+            if (!canCut(kind, WHOLE) || whole.length === 0) return;
+            this.knapsack.worth(this.worth, whole);
+            const { value, picks: [picks] } = this.knapsack.fill(kind.capacity, this.left, 0, this.budget);
+            if (!picks) return;
+            const cut = { board, strips: [{ lane: WHOLE, picks }] };
+            const rest = picks.reduce((room, [item, count]) => room - count * this.problem.items[item]!.size, kind.capacity);
+            const section = rest >= shortestSection ? this.rip(rest, kind.across, without(this.left, picks)) : undefined;
+            if (!section || section.strips.length === 0) take(cut, value);
+            else take({ board, sections: [rest], strips: [...cut.strips, ...section.strips.map(strip => ({ ...strip, section: 0 }))] }, value + section.value);
         });
+        return best;
     }
+
+    /** The strips of a section or board: chosen by what one of each is worth, then filled one after the other with what is still left. */
+    private rip(length: number, across: number, left: readonly number[]): { strips: StripCut[]; value: number } {
+        const lanes = this.problem.strips.map((_, i) => i);
+        const worth = lanes.map(i => {
+            const among = this.itemsOf(i + 1, left);
+            if (among.length === 0) return 0;
+            this.knapsack.worth(this.worth, among);
+            return this.knapsack.fill(length, left, 0, this.budget).value;
+        });
+        this.ripping.worth(worth, lanes);
+        const chosen = this.ripping.fill(across, lanes.map(() => Infinity), 0, this.budget).picks.at(-1) ?? [];
+        let rest = left;
+        let value = 0;
+        const strips = chosen.flatMap(([i, count]) => Array.from({ length: count }, (): StripCut => {
+            this.knapsack.worth(this.worth, this.itemsOf(i + 1, rest));
+            const picks: Picks = this.knapsack.fill(length, rest, 0, this.budget).picks[0] ?? [];
+            rest = without(rest, picks);
+            for (const [item, n] of picks) value += this.worth[item]! * n;
+            return { lane: i + 1, picks };
+        }));
+        return { strips: strips.filter(({ picks }) => picks.length > 0), value };
+    }
+
+    private itemsOf(lane: number, left: readonly number[]): number[] {
+        return this.problem.items.flatMap(({ lanes }, i) => (left[i]! > 0 && lanes.includes(lane) ? [i] : []));
+    }
+}
+
+function without(left: readonly number[], picks: Picks): number[] {
+    const rest = [...left];
+    for (const [item, count] of picks) rest[item]! -= count;
+    return rest;
 }
 const FREE = 1e12;

@@ -13,7 +13,8 @@ export interface RowLimits { readonly least: number; readonly most: number }
 export interface LinearColumn {
     readonly cost: number;
     readonly entries: readonly (readonly [row: number, value: number])[];
-    /** In a program of whole numbers. */
+    /** In a program of whole numbers: 0 and no end where nothing is said. */
+    readonly least?: number;
     readonly most?: number;
 }
 
@@ -45,4 +46,6 @@ export interface WholeAnswer {
     readonly values?: readonly number[];
     /** True where the search came to its end: then the best found is the best, or there is none. */
     readonly finished: boolean;
+    /** What the search took, in steps of effort. */
+    readonly work: number;
 }

@@ -29,6 +29,7 @@ const ripped: fc.Arbitrary<CuttingProblem> = fc.record({
     ),
     strips: fc.tuple(fc.integer({ min: 2, max: 6 }), fc.integer({ min: 2, max: 6 })),
 });
+const sectioned: fc.Arbitrary<CuttingProblem> = fc.tuple(ripped, fc.integer({ min: 1, max: 12 })).map(([problem, shortestSection]) => ({ ...problem, shortestSection }));
 
 /** What is proved is what trying everything finds; a plan is found wherever there are boards without end that are long enough. */
 function agrees(problem: CuttingProblem): void {
@@ -55,6 +56,9 @@ describe('small jobs, against trying everything', () => {
     });
     test('boards and sheets that are ripped first, in any mix of widths', () => {
         fc.assert(fc.property(ripped, agrees), { seed: 21, numRuns: runs(300) });
+    });
+    test('boards cut across into pieces and sections that are ripped, in any mix of widths', () => {
+        fc.assert(fc.property(sectioned, agrees), { seed: 23, numRuns: runs(300) });
     });
     test('how many strips come out of a width', () => {
         fc.assert(fc.property(fc.integer({ min: 1, max: 400 }), fc.integer({ min: 1, max: 60 }), fc.integer({ min: 0, max: 8 }), (board, strip, kerf) => {

@@ -26,18 +26,31 @@ export function leastCost(problem: CuttingProblem): number {
     return cheapest((1 << pieces.length) - 1, problem.boards.map(kind => Math.min(kind.available ?? Infinity, pieces.length)));
 }
 
-function comesOutOf({ items, strips: widths }: CuttingProblem, kind: BoardKind, pieces: readonly number[]): boolean {
-    const length = pieces.reduce((sum, item) => sum + items[item]!.size, 0);
-    if (!kind.ripOnly && length <= kind.capacity && pieces.every(item => items[item]!.lanes.includes(0))) return true;
-    // ripped first: each piece in turn on a strip that is there already, or on a new one
-    const place = (next: number, strips: readonly { lane: number; room: number }[], across: number): boolean => {
-        if (next === pieces.length) return true;
-        const { size, lanes } = items[pieces[next]!]!;
-        return lanes.filter(lane => lane > 0).some(lane =>
-            strips.some((strip, s) => strip.lane === lane && strip.room >= size
-                && place(next + 1, strips.map((other, t) => (t === s ? { lane, room: other.room - size } : other)), across))
-            || (size <= kind.capacity && widths[lane - 1]! <= across
-                && place(next + 1, [...strips, { lane, room: kind.capacity - size }], across - widths[lane - 1]!)));
+interface Section { readonly strips: readonly { readonly lane: number; readonly used: number }[] }
+
+/** Each piece in turn: cut off in the whole width, on a strip of a section that is there already, on a new strip of one, on a new section. */
+function comesOutOf({ items, strips: widths, shortestSection = Infinity }: CuttingProblem, kind: BoardKind, pieces: readonly number[]): boolean {
+    const lengthOf = ({ strips }: Section): number => Math.max(shortestSection, ...strips.map(({ used }) => used));
+    const widthOf = ({ strips }: Section): number => strips.reduce((sum, { lane }) => sum + widths[lane - 1]!, 0);
+    const fits = (whole: number, sections: readonly Section[]): boolean => {
+        if (sections.some(section => widthOf(section) > kind.across)) return false;
+        // one section alone is the board, ripped over its whole length
+        if (whole === 0 && sections.length === 1) return sections[0]!.strips.every(({ used }) => used <= kind.capacity);
+        return whole + sections.reduce((sum, section) => sum + lengthOf(section), 0) <= kind.capacity;
     };
-    return place(0, [], kind.across);
+    const place = (next: number, whole: number, sections: readonly Section[]): boolean => {
+        if (!sections.every(section => widthOf(section) <= kind.across && section.strips.every(({ used }) => used <= kind.capacity))) return false;
+        if (next === pieces.length) return fits(whole, sections);
+        const { size, lanes } = items[pieces[next]!]!;
+        if (lanes.includes(0) && !kind.ripOnly && place(next + 1, whole + size, sections)) return true;
+        return lanes.filter(lane => lane > 0).some(lane => {
+            const into = (s: number, section: Section): boolean => place(next + 1, whole, [...sections.slice(0, s), section, ...sections.slice(s + 1)]);
+            return sections.some((section, s) =>
+                section.strips.some((strip, t) => strip.lane === lane
+                    && into(s, { strips: section.strips.map((other, u) => (u === t ? { lane, used: other.used + size } : other)) }))
+                || into(s, { strips: [...section.strips, { lane, used: size }] }))
+                || into(sections.length, { strips: [{ lane, used: size }] });
+        });
+    };
+    return place(0, 0, []);
 }

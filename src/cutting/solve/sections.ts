@@ -1,0 +1,240 @@
+import type { Effort } from './effort.ts';
+import { canCut, laneCount, WHOLE, type BoardKind, type Cut, type CuttingProblem, type StripCut } from './problem.ts';
+import { rippingsOf, type Ripping } from './rippings.ts';
+import { Table } from './table.ts';
+
+/**
+ * What boards that may be ripped are worth at most, and how they are then cut: by lane a table of the best strip of every length, from
+ * these the best ripping of every section, and from these and the best of lane 0 the best board of every length. Exact where the
+ * values are whole numbers below 2^53, unless a board has more places for a cut than `FINE` or more ways to be ripped than `MOST_RIPPINGS`.
+ */
+export class SectionTables {
+    private readonly problem: CuttingProblem;
+    private readonly longest: number;
+    private readonly tables: readonly (Table | undefined)[];
+    private readonly families: readonly Family[];
+    private readonly familyOf: readonly number[];
+    private readonly effort: Effort;
+    private lanes: (Float64Array | undefined)[] = [];
+
+    constructor(problem: CuttingProblem, counts: readonly number[], effort: Effort) {
+        this.problem = problem;
+        this.effort = effort;
+        const { items, boards, strips, shortestSection } = problem;
+        this.longest = Math.max(...boards.map(kind => kind.capacity));
+        const sizes = items.map(item => item.size);
+        this.tables = Array.from({ length: laneCount(problem) }, (_, lane) => {
+            const among = items.flatMap((item, i) => (counts[i]! > 0 && item.size <= this.longest && item.lanes.includes(lane) ? [i] : []));
+            return among.length > 0 ? new Table(sizes, counts, among, this.longest, effort) : undefined;
+        });
+        const lanes = strips.flatMap((_, i) => (this.tables[i + 1] ? [i + 1] : []));
+        const families: Family[] = [];
+        this.familyOf = boards.map(kind => {
+            const isRipOnly = !canCut(kind, WHOLE);
+            let index = families.findIndex(family => family.across === kind.across && family.isRipOnly === isRipOnly);
+            if (index < 0) index = families.push(new Family(problem, kind, lanes, isRipOnly, shortestSection)) - 1;
+            return index;
+        });
+        this.families = families;
+    }
+
+    /** False where the tables would be larger than a machine should be asked for. */
+    get isSmall(): boolean {
+        return this.tables.reduce((sum, table) => sum + (table?.cells ?? 0), 0) <= MOST_CELLS;
+    }
+
+    /** True where what is found is the best there is. */
+    get isExact(): boolean {
+        return this.longest <= FINE && this.families.every(family => family.rippings !== undefined);
+    }
+
+    /**
+     * What the best content of a board of each kind is worth.
+     * @param how `cut`: contents that `content` can tell; `at most`: no content is worth more, also where these are not the best
+     */
+    worth(values: ArrayLike<number>, how: 'cut' | 'at most'): number[] {
+        this.lanes = this.tables.map(table => table?.fill(values, how === 'cut'));
+        const needed = this.families.map((_, f) => this.problem.boards.reduce((most, kind, k) => (this.familyOf[k] === f ? Math.max(most, kind.capacity) : most), 0));
+        this.families.forEach((family, f) => { this.effort.spent += family.fill(this.lanes, needed[f]!, how) / 60; });
+        return this.problem.boards.map(({ capacity }, k) => this.families[this.familyOf[k]!]!.worthAt(capacity));
+    }
+
+    /** How a board of the kind is cut to be worth that. */
+    content(board: number): Cut {
+        const { capacity } = this.problem.boards[board]!;
+        const { sections, rest, isOver } = this.families[this.familyOf[board]!]!.cutAt(capacity);
+        const ripped = sections.map(({ size, ripping }) => ({
+            size, strips: ripping.flatMap((count, i) => {
+                const picks = count > 0 && this.tables[i + 1] ? this.tables[i + 1]!.picksAt(size) : [];
+                return picks.length > 0 ? Array.from({ length: count }, (): StripCut => ({ lane: i + 1, picks })) : [];
+            }),
+        }));
+        if (isOver) return { board, strips: ripped[0]!.strips };
+        const picks = rest > 0 && canCut(this.problem.boards[board]!, WHOLE) ? this.tables[WHOLE]?.picksAt(rest) ?? [] : [];
+        const whole = picks.length > 0 ? [{ lane: WHOLE, picks }] : [];
+        if (ripped.length === 0) return { board, strips: whole };
+        return {
+            board, sections: ripped.map(({ size }) => size),
+            strips: [...whole, ...ripped.flatMap(({ strips }, section) => strips.map(strip => ({ ...strip, section })))],
+        };
+    }
+
+    /** By lane, what the best strip of every length is worth; undefined where nothing comes out of the lane. */
+    get strips(): readonly (Float64Array | undefined)[] {
+        return this.lanes;
+    }
+
+    family(board: number): Family {
+        return this.families[this.familyOf[board]!]!;
+    }
+}
+
+interface Place { readonly size: number; readonly worth: number; readonly ripping: number }
+
+/** Boards that are ripped alike: of one width. */
+export class Family {
+    readonly across: number;
+    readonly isRipOnly: boolean;
+    /** Undefined where there are too many. */
+    readonly rippings: readonly Ripping[] | undefined;
+    private readonly some: readonly Ripping[];
+    private readonly widths: readonly number[];
+    private readonly shortest: number;
+    /** Section lengths at which another strip fits, and what the best ripping of each is worth; rising in both. */
+    private places: Place[] = [];
+    /** By length in cells: what the best board is worth, and the section that is cut off it first; -1: none. */
+    private best: Float64Array = new Float64Array(0);
+    private first: Int32Array = new Int32Array(0);
+    private cell = 1;
+    private whole: Float64Array | undefined;
+
+    constructor({ strips }: CuttingProblem, { across }: BoardKind, lanes: readonly number[], isRipOnly: boolean, shortestSection: number | undefined) {
+        this.across = across;
+        this.isRipOnly = isRipOnly;
+        this.widths = strips;
+        this.shortest = shortestSection ?? Infinity;
+        const fitting = lanes.filter(lane => strips[lane - 1]! <= across);
+        this.rippings = fitting.length === 0 ? [] : rippingsOf(strips, fitting, across, MOST_RIPPINGS);
+        // too many: each lane by itself as often as it fits, and one of each pair beside as many of the other
+        this.some = this.rippings ?? fitting.flatMap(a => fitting.map(b => pairOf(strips, a, b, across)));
+    }
+
+    /** Says how many cells were filled. */
+    fill(lanes: readonly (Float64Array | undefined)[], longest: number, how: 'cut' | 'at most'): number {
+        const isBound = how === 'at most' && !this.rippings;
+        this.places = [];
+        let work = 0;
+        let worth = 0;
+        for (let size = 1; size <= longest; size++) {
+            if (!lanes.some((values, lane) => lane > 0 && values && values[size]! > values[size - 1]!)) continue;
+            work += 10 + this.some.length * this.widths.length;
+            const [value, ripping] = isBound ? [this.atMost(lanes, size), 0] : this.bestRipping(lanes, size);
+            if (!(value > worth)) continue;
+            worth = value;
+            this.places.push({ size, worth, ripping });
+        }
+        return work + this.join(lanes[WHOLE], longest, how);
+    }
+
+    worthAt(capacity: number): number {
+        return Math.max(this.best[Math.floor(capacity / this.cell)] ?? 0, this.placeWithin(capacity)?.worth ?? 0);
+    }
+
+    /** The same of a board that is cut across, over its whole length if need be. */
+    worthCut(length: number): number {
+        return this.best[Math.floor(length / this.cell)] ?? 0;
+    }
+
+    /** The sections of a board and the length that is left for lane 0; `isOver`: it is ripped over its whole length. */
+    cutAt(capacity: number): { sections: { size: number; ripping: Ripping }[]; rest: number; isOver: boolean } {
+        const over = this.placeWithin(capacity);
+        let at = Math.floor(capacity / this.cell);
+        if (over && over.worth >= this.best[at]!) return { sections: [{ size: capacity, ripping: this.some[over.ripping]! }], rest: 0, isOver: true };
+        const sections: { size: number; ripping: Ripping }[] = [];
+        let rest = capacity;
+        while (this.first[at]! >= 0) {
+            const place = this.places[this.first[at]!]!;
+            const size = Math.max(place.size, this.shortest);
+            sections.push({ size, ripping: this.some[place.ripping]! });
+            at -= Math.ceil(size / this.cell);
+            rest -= size;
+        }
+        return { sections, rest: this.whole ? rest : 0, isOver: false };
+    }
+
+    /** What the best section of a length is worth, ripped in the best of these ways. */
+    bestRipping(lanes: readonly (Float64Array | undefined)[], size: number, among = this.some): [worth: number, ripping: number] {
+        let best = 0, chosen = 0;
+        among.forEach((ripping, r) => {
+            let sum = 0;
+            for (let i = 0; i < ripping.length; i++) if (ripping[i]! > 0) sum += ripping[i]! * (lanes[i + 1]?.[size] ?? 0);
+            if (sum > best) { best = sum; chosen = r; }
+        });
+        return [best, chosen];
+    }
+
+    /** The best board of every length up to the longest, from the best section of each and what is cut in the whole width. */
+    private join(whole: Float64Array | undefined, longest: number, how: 'cut' | 'at most'): number {
+        this.whole = this.isRipOnly ? undefined : whole;
+        this.cell = longest <= FINE ? 1 : Math.ceil(longest / COARSE);
+        const cells = Math.floor(longest / this.cell);
+        const down = how === 'at most';
+        const best = new Float64Array(cells + 1);
+        const first = new Int32Array(cells + 1).fill(-1);
+        for (let at = 0; at <= cells && this.whole; at++) best[at] = this.whole[Math.min(longest, down ? at * this.cell + this.cell - 1 : at * this.cell)]!;
+        this.best = best;
+        this.first = first;
+        if (this.shortest === Infinity) return cells;
+        let work = cells;
+        // a section that is worth no more than shorter ones behind each other is not cut off
+        const ripped = new Float64Array(cells + 1);
+        this.places.forEach(({ size: own, worth }, place) => {
+            const size = Math.max(own, this.shortest);
+            const step = Math.max(1, down ? Math.floor(size / this.cell) : Math.ceil(size / this.cell));
+            if (step > cells || worth <= ripped[step]!) return;
+            work += 2 * (cells - step);
+            addSection(ripped, step, worth);
+            for (let at = step; at <= cells; at++) {
+                const sum = best[at - step]! + worth;
+                if (sum > best[at]!) { best[at] = sum; first[at] = place; }
+            }
+        });
+        return work;
+    }
+
+    private placeWithin(capacity: number): Place | undefined {
+        let low = 0, high = this.places.length;
+        while (low < high) {
+            const middle = (low + high) >> 1;
+            if (this.places[middle]!.size <= capacity) low = middle + 1; else high = middle;
+        }
+        return this.places[low - 1];
+    }
+
+    /** More than the strips of a section are worth together: as if its whole width were worth what the best strip is by its width. */
+    private atMost(lanes: readonly (Float64Array | undefined)[], size: number): number {
+        const rates = this.widths.map((width, i) => (lanes[i + 1]?.[size] ?? 0) / width);
+        return Math.ceil(Math.max(...rates) * this.across * (1 + 1e-12));
+    }
+}
+
+function addSection(best: Float64Array, step: number, worth: number): void {
+    for (let at = step; at < best.length; at++) {
+        const sum = best[at - step]! + worth;
+        if (sum > best[at]!) best[at] = sum;
+    }
+}
+
+function pairOf(strips: readonly number[], a: number, b: number, across: number): Ripping {
+    const counts = strips.map(() => 0);
+    counts[a - 1] = a === b ? Math.floor(across / strips[a - 1]!) : 1;
+    if (a !== b) counts[b - 1] = Math.max(0, Math.floor((across - strips[a - 1]!) / strips[b - 1]!));
+    return counts;
+}
+
+const MOST_RIPPINGS = 300;
+/** Boards of more places for a cut are looked at in this many. */
+const FINE = 16_384;
+const COARSE = 4096;
+/** 150 MB of table is as much as is asked of a machine. */
+const MOST_CELLS = 150_000_000;
