@@ -1,5 +1,6 @@
 import type { JobSettings } from '../job/model.ts';
 import { printLength } from '../quantity/print-length.ts';
+import { roundDown } from '../quantity/round.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { degreesOf } from '../takeoff/ends.ts';
@@ -9,7 +10,7 @@ import { longPoints } from '../takeoff/long-points.ts';
 /** What a piece takes of a board before it is cut to length. */
 export interface Blank {
     readonly piece: Piece;
-    /** Between the long points. */
+    /** As long as its blank: between the long points, and what it is longer. */
     readonly length: Ticks;
     /** Across the board. */
     readonly width: Ticks;
@@ -19,7 +20,7 @@ export interface Blank {
 
 /** The blank of a piece, or in words why it cannot come out of its stock. */
 export function blankOf(piece: Piece, job: JobSettings): Blank | string {
-    const length = longPoints(piece);
+    const length = blankLength(piece, job);
     if (!(length > 0) || !Number.isFinite(length)) return 'it has no length';
     const show = (ticks: Ticks): string => printLength(ticks, job.show.value);
     const boardWidth = piece.stock.width?.value.ticks;
@@ -48,16 +49,20 @@ function widthAcross(piece: Piece, boardThickness: Ticks | undefined): Ticks | u
     return width <= boardThickness ? thickness : undefined;
 }
 
+/** Between its long points, and what the blank of a mitered piece is cut longer. */
+export function blankLength(piece: Piece, job: JobSettings): Ticks {
+    return longPoints(piece) + blankOver(piece, job);
+}
+
 /**
- * What one cut takes along the board: the kerf over the cosine of the steepest miter, since a saw at 45 degrees leaves a
- * slot that is longer by 1.414 on the face. One figure for a stock, so that any piece may lie beside any other; it is
- * rounded up to the finest a tape is read to, 1/128" or 0.1 mm.
+ * What a mitered piece's blank is cut longer, so that its miters are cut into fresh wood: a blade at 45 degrees leaves a slot that is
+ * longer by 1.414 on the face than the kerf of the square cut beside it. By the steepest of its own miters, down to a division of the
+ * tape; 0 where it has none. What lies beside it on the board loses nothing by it.
  */
-export function cutAlong(pieces: readonly Piece[], job: JobSettings): Ticks {
-    let steepest = 0;
-    for (const piece of pieces)
-        for (const end of piece.ends)
-            if (Math.abs(degreesOf(end)) > steepest && Math.abs(degreesOf(end)) < 90) steepest = Math.abs(degreesOf(end));
+export function blankOver({ ends }: Piece, job: JobSettings): Ticks {
+    const steepest = ends.map(end => Math.abs(degreesOf(end))).reduce((most, degrees) => (degrees > most && degrees < 90 ? degrees : most), 0);
+    if (steepest === 0) return 0;
     const finest = job.show.value === 'millimeters' ? TICKS_PER_MM / 10 : TICKS_PER_INCH / 128;
-    return Math.ceil(job.kerf.value / Math.cos(steepest * Math.PI / 180) / finest - 1e-9) * finest;
+    const along = Math.ceil(job.kerf.value / Math.cos(steepest * Math.PI / 180) / finest - 1e-9) * finest;
+    return Math.max(0, roundDown(along - job.kerf.value, job.cutTo.value));
 }

@@ -1,17 +1,30 @@
 import { Rational } from '../quantity/rational.ts';
-import type { BoardPlan, Known } from './model.ts';
+import type { BoardPlan, CuttingModel, Known } from './model.ts';
 
 export const firstPlan = (least: Known['least']): Known => ({ as: 'first plan', least });
 
 /** What is known of a plan that costs so much when nothing can cost less than the lower bound. */
-export function knownBy(cost: Rational, lowerBound: Rational, least: Known['least']): Known {
-    if (lowerBound.gte(cost)) return { as: 'none cheaper', least, lowerBound: cost, percent: 0 };
+export function knownBy(cost: Rational, lowerBound: Rational, least: Known['least'], model?: CuttingModel): Known {
+    const looked = model && { model };
+    if (lowerBound.gte(cost)) return { as: 'none cheaper', least, lowerBound: cost, percent: 0, ...looked };
     if (lowerBound.compare(0) <= 0) return firstPlan(least);
-    return { as: 'within', least, lowerBound, percent: percentUp(cost.sub(lowerBound).div(lowerBound)) };
+    return { as: 'within', least, lowerBound, percent: percentUp(cost.sub(lowerBound).div(lowerBound)), ...looked };
 }
 
-/** In plain words, for whoever pays. */
-export function knownText({ as, least, percent }: Known): string {
+/** In plain words, for whoever pays: how good, and among which ways to cut. */
+export function knownText(known: Known): string {
+    const looked = known.as === 'first plan' || !known.model ? '' : ` (looked at: ${MODELS[known.model]})`;
+    return `${goodText(known)}${looked}`;
+}
+
+const MODELS: Readonly<Record<CuttingModel, string>> = {
+    across: 'cut across; no piece turned',
+    ripped: 'cut across, ripped, cut across again; no board ripped part way, no piece turned',
+    'sheets along': 'three stages, across, along, across again; every piece along the grain',
+    'sheets either way': 'three stages, across, along, across again, the sheet laid either way; all pieces of a sheet one way',
+};
+
+function goodText({ as, least, percent }: Known): string {
     const [cheap, cheaper, above] = least === 'money' ? ['cheapest', 'cheaper', 'above'] : ['least', 'shorter', 'more board than'];
     switch (as) {
         case 'first plan': return `a first plan: a ${cheaper} one may exist`;
@@ -23,10 +36,14 @@ export function knownText({ as, least, percent }: Known): string {
 /** What is known of all stocks together: the weakest of what is known of each. */
 export function weakest({ stocks }: BoardPlan): Known {
     const rank = { 'first plan': 2, 'within': 1, 'none cheaper': 0 } as const;
-    return stocks.map(s => s.known).reduce<Known>(
+    const worst = stocks.map(s => s.known).reduce<Known>(
         (worst, known) => (rank[known.as] - rank[worst.as] || (known.percent ?? 0) - (worst.percent ?? 0)) > 0 ? known : worst,
         { as: 'none cheaper', least: 'money', percent: 0 });
+    const model = WIDEST.find(each => stocks.some(({ known }) => known.model === each));
+    return worst.as === 'first plan' || !model ? worst : { ...worst, model };
 }
+
+const WIDEST: readonly CuttingModel[] = ['sheets either way', 'sheets along', 'ripped', 'across'];
 
 /** To two figures, upward: 0.3712 % is 0.38, 0.00012 % is 0.00012. */
 function percentUp(part: Rational): number {

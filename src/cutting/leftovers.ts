@@ -4,6 +4,7 @@ import type { Show } from '../quantity/print-length.ts';
 import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Board, BoardPlan, Money } from './model.ts';
+import { rippedParts } from './rips.ts';
 
 /** What is there of a stock when everything is cut: boards that were not needed, and offcuts worth keeping. */
 export interface Leftovers {
@@ -39,21 +40,21 @@ export function leftoversOf(plans: readonly { readonly plan: BoardPlan; readonly
             ]),
             strips: stripsOf([
                 ...offcuts.flatMap(({ rippedTo, length }) => (rippedTo === undefined ? [] : { width: rippedTo, length })),
-                ...planned.flatMap(({ board, job }) => besideStrips(board, stock, job) ?? []),
+                ...planned.flatMap(({ board, job }) => besideStrips(board, stock, job)),
             ]),
         };
     }).filter(({ pieces, strips }) => pieces.length + strips.length > 0);
 }
 
-/** What is left in width beside the strips of a board that is ripped, over its whole length, where it is worth keeping. */
-export function besideStrips(
-    { strips, length, crosswise }: Board, { width, sheet }: Stock, { kerf, cutTo, shortestOffcut }: JobSettings,
-): { width: Ticks; length: Ticks } | undefined {
-    const ripped = strips.flatMap(strip => strip.rippedTo ?? []);
-    const across = crosswise ? length : width?.value.ticks, along = crosswise ? sheet!.value.width : length;
-    if (ripped.length === 0 || across === undefined) return undefined;
-    const left = roundDown(across - ripped.reduce((sum, strip) => sum + strip + kerf.value, 0), cutTo.value);
-    return left >= NARROWEST_KEPT && along >= shortestOffcut.value ? { width: left, length: along } : undefined;
+/** What is left in width beside the strips of a board or section that is ripped, over its whole length, where it is worth keeping. */
+export function besideStrips(board: Board, { width, sheet }: Stock, { kerf, cutTo, shortestOffcut }: JobSettings): { width: Ticks; length: Ticks }[] {
+    const across = board.crosswise ? board.length : width?.value.ticks;
+    if (across === undefined) return [];
+    return rippedParts(board).flatMap(({ section, strips }) => {
+        const left = roundDown(across - strips.reduce((sum, { rippedTo }) => sum + (rippedTo ?? 0) + kerf.value, 0), cutTo.value);
+        const along = section ?? (board.crosswise ? sheet!.value.width : board.length);
+        return left >= NARROWEST_KEPT && along >= shortestOffcut.value ? [{ width: left, length: along }] : [];
+    });
 }
 /** Narrower strips are burnt. Common practice, no source. */
 const NARROWEST_KEPT = inches(1);

@@ -47,10 +47,21 @@ export interface Known {
     readonly lowerBound?: Rational;
     /** Rounded up, so that it never promises too much; 0 where none cheaper exists. Undefined in a first plan. */
     readonly percent?: number;
+    /** Which ways to cut were looked at. Undefined in a first plan, and where nothing is cut. */
+    readonly model?: CuttingModel;
 }
 
-/** The widths that come out of a board or sheet side by side, the widest first, and which boards are ripped so. */
+/**
+ * The ways to cut among which a plan is known to be the cheapest. `across`: boards are cut across to length. `ripped`: cut across into pieces
+ * and sections, sections and whole boards ripped, strips cut across to length. `sheets`, the same of sheets: `along` their grain, or
+ * laid `either way`.
+ */
+export type CuttingModel = 'across' | 'ripped' | 'sheets along' | 'sheets either way';
+
+/** The widths that come out of a board, a section of one or a sheet side by side, the widest first, and where they are ripped so. */
 export interface Rip {
+    /** How long the section is that is cut off first; undefined: the whole board is ripped. */
+    readonly section?: Ticks;
     readonly widths: readonly { readonly width: Ticks; readonly count: number }[];
     /** Numbers of the boards. */
     readonly boards: readonly number[];
@@ -65,10 +76,10 @@ export interface Board {
     readonly from: BoardFrom;
     /** What a board on hand is reckoned at, where it is reckoned at all. */
     readonly worth?: Money;
-    /** What one cut takes, measured along the board: more than the kerf where pieces are mitered. */
-    readonly cut: Ticks;
-    /** A board that is ripped first has a strip for every width of its `Rip`, the widest first; any other has one, of its full width. */
+    /** One of its full width, where anything is cut from that, then those of each section or of the whole length, the widest first. */
     readonly strips: readonly Strip[];
+    /** Sections that are cut off the board and then ripped, the longest first: how long each is. Undefined: it is ripped over its whole length, or not. */
+    readonly sections?: readonly Ticks[];
     /** A sheet that is ripped across its length: its strips are as long as the sheet is wide. */
     readonly crosswise?: true;
 }
@@ -77,6 +88,8 @@ export type BoardFrom = 'bought' | 'on hand' | 'already cut';
 export interface Strip {
     /** The width it is ripped to before it is cut to length; undefined: not ripped first. */
     readonly rippedTo?: Ticks;
+    /** The section that it is ripped from: 1, 2, ... within the board. */
+    readonly section?: number;
     /** From the first end on. */
     readonly pieces: readonly Piece[];
     /** What is left at the far end after the last cut and the end trim. */

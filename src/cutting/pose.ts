@@ -3,14 +3,14 @@ import { inches, Rational } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { comparePieces } from '../takeoff/piece-order.ts';
-import { cutAlong, type Blank } from './blank.ts';
+import type { Blank } from './blank.ts';
 import { kindsOf, type Kinds } from './kinds.ts';
 import type { BoardPlan } from './model.ts';
 import type { Offer } from './offers.ts';
 import { divisor, WHOLE, type CuttingProblem } from './solve/problem.ts';
 
 export interface Saw {
-    /** What one cut takes along the board. */
+    /** What one cut takes along the board: boards are crosscut square, and mitered afterwards. */
     readonly cut: Ticks;
     /** What is cut off both ends of a board together. */
     readonly endTrim: Ticks;
@@ -35,7 +35,7 @@ export interface Posed {
 }
 
 export function pose(stock: Stock, blanks: readonly Blank[], offers: readonly Offer[], job: JobSettings, before: readonly BoardPlan[]): Posed {
-    const saw: Saw = { cut: cutAlong(blanks.map(b => b.piece), job), endTrim: job.endTrim.value };
+    const saw: Saw = { cut: job.kerf.value, endTrim: job.endTrim.value };
     const longest = blanks.reduce((most, b) => Math.max(most, b.length), 0) + saw.endTrim;
     const kinds = kindsOf(stock, job, offers, longest, before);
     const boardWidth = stock.width?.value.ticks;
@@ -57,6 +57,7 @@ export function pose(stock: Stock, blanks: readonly Blank[], offers: readonly Of
                 ...(crosswise ? { ripOnly: true } : {}),
             })),
             strips: across.sizes,
+            ...widths.length > 0 ? { shortestSection: Math.ceil((SHORTEST_RIPPED + saw.cut) / lengths.unit) } : {},
         },
         pieces: items.map(item => item.pieces),
         widths: [undefined, ...widths],
@@ -92,10 +93,10 @@ function itemsOf(blanks: readonly Blank[], widths: readonly Ticks[]): PosedItem[
     return [...items.values()].sort((a, b) => b.length - a.length || comparePieces(a.pieces[0]!, b.pieces[0]!));
 }
 
-/** What fills most of the board's width may be cut off first and ripped then; a narrow strip only where it is long enough to be ripped by itself. */
+/** What fills most of the board's width may be cut off first and ripped then, however short; all else comes out of a section or a board that is ripped. */
 function lanesOf({ length, abreast }: Blank, lane: number): number[] {
     if (lane === WHOLE) return [WHOLE];
-    return abreast === 1 || length >= SHORTEST_RIPPED ? [WHOLE, lane] : [lane];
+    return abreast === 1 && length < SHORTEST_RIPPED ? [WHOLE, lane] : [lane];
 }
 /** Shorter pieces are not fed through a table saw along their length. Common practice, no source. */
 const SHORTEST_RIPPED = inches(12);

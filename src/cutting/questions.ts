@@ -1,11 +1,11 @@
-import type { JobSettings } from '../job/model.ts';
+import type { JobSettings, Stock } from '../job/model.ts';
 import { printLength } from '../quantity/print-length.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { compareNames, comparePieces } from '../takeoff/piece-order.ts';
 import { blankOf, type Blank } from './blank.ts';
 import { firstPlan, knownBy } from './known.ts';
-import type { BoardPlan, Known, StockPlan, Unplaced, Unpriced } from './model.ts';
+import type { BoardPlan, CuttingModel, Known, StockPlan, Unplaced, Unpriced } from './model.ts';
 import { sumMoney } from './money.ts';
 import { offersOf, type Offer } from './offers.ts';
 import { pose, type Posed } from './pose.ts';
@@ -131,9 +131,14 @@ const QUICK_LOOKS = 50_000;
 const LOOKS = 1_000_000;
 
 /** Nothing is claimed where the problem is not exactly the job, nor where costs cannot be compared. */
-function knownOf({ problem, costUnit, exact, kinds: { least, comparable } }: Posed, { layouts, bound }: Answer): Known {
+function knownOf({ stock, problem, costUnit, exact, kinds: { least, comparable } }: Posed, { layouts, bound }: Answer): Known {
     if (!exact || !comparable) return firstPlan(least);
-    return knownBy(costUnit.mul(costOfLayouts(problem, layouts)), costUnit.mul(bound), least);
+    return knownBy(costUnit.mul(costOfLayouts(problem, layouts)), costUnit.mul(bound), least, modelOf(stock, problem));
+}
+
+function modelOf({ sheet }: Stock, { strips }: CuttingProblem): CuttingModel {
+    if (sheet && strips.length > 0) return sheet.value.grain === 'none' ? 'sheets either way' : 'sheets along';
+    return strips.length > 0 ? 'ripped' : 'across';
 }
 
 function byStock(pieces: readonly Piece[]): Piece[][] {

@@ -6,11 +6,10 @@ import type { Piece } from '../takeoff/model.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
 import { compareNames } from '../takeoff/piece-order.ts';
 import { creditOf, lengthsUnlisted, piecesAsCut } from './as-cut.ts';
-import { blankOf, cutAlong } from './blank.ts';
+import { blankLength, blankOf } from './blank.ts';
 import { firstPlan } from './known.ts';
 import type { Board, BoardPlan, Money, StockPlan, Strip } from './model.ts';
 import { priceOf } from './offers.ts';
-import { longPoints } from '../takeoff/long-points.ts';
 
 /** A room and its cut list. */
 export interface RoomToCut { readonly room: Room; readonly pieces: readonly Piece[] }
@@ -94,7 +93,7 @@ function leftOf(board: CutBoard, pieces: readonly Piece[], job: JobSettings): Ti
     if (board.left) return board.left.map(left => left.value).filter(left => left > 0);
     const out = piecesAsCut(board, pieces);
     if (out.some(piece => rippedFirst(piece, job) !== undefined)) return [];
-    const left = leftAfter(out, board.length.value - usedByUnlisted(board, pieces, cutAlong(out, job)), job);
+    const left = leftAfter(out, board.length.value - usedByUnlisted(board, pieces, job.kerf.value), job);
     return left >= job.shortestOffcut.value ? [left] : [];
 }
 
@@ -105,8 +104,7 @@ export function leftAfter(pieces: readonly Piece[], length: Ticks, job: JobSetti
 
 /** So much of a board's length these pieces take, one behind the other, each with its cut. */
 function usedBy(pieces: readonly Piece[], job: JobSettings): Ticks {
-    const cut = cutAlong(pieces, job);
-    return pieces.reduce((sum, piece) => sum + longPoints(piece) + cut, 0);
+    return pieces.reduce((sum, piece) => sum + blankLength(piece, job) + job.kerf.value, 0);
 }
 
 function usedByUnlisted(board: CutBoard, pieces: readonly Piece[], cut: Ticks): Ticks {
@@ -131,7 +129,7 @@ function cutIn(room: Room, pieces: readonly Piece[]): Map<string, Board[]> {
 
 function cutBoardOf(board: CutBoard, list: readonly Piece[], job: JobSettings, number: number): Board {
     const pieces = piecesAsCut(board, list);
-    const length = board.length.value, cut = cutAlong(pieces, job), unlisted = usedByUnlisted(board, list, cut);
+    const length = board.length.value, cut = job.kerf.value, unlisted = usedByUnlisted(board, list, cut);
     const { value: shortest } = job.shortestOffcut;
     const said = board.left && Math.max(0, ...board.left.map(left => left.value));
     const strips = stripsOf(pieces, length, cut, job).map((strip): Strip => {
@@ -139,7 +137,7 @@ function cutBoardOf(board: CutBoard, list: readonly Piece[], job: JobSettings, n
             : Math.max(0, length - job.endTrim.value - usedBy(strip.pieces, job) - (strip.rippedTo === undefined ? unlisted : 0));
         return { ...strip, offcut, kept: offcut >= shortest };
     });
-    return { number, length, from: 'already cut', cut, strips };
+    return { number, length, from: 'already cut', strips };
 }
 
 /** Which strips the pieces of a board came out of, taken one after the other as they are named; one strip where none is ripped. */
@@ -147,7 +145,7 @@ function stripsOf(pieces: readonly Piece[], length: Ticks, cut: Ticks, job: JobS
     const strips: { rippedTo?: Ticks; pieces: Piece[]; room: Ticks }[] = [];
     for (const piece of pieces) {
         const rippedTo = rippedFirst(piece, job);
-        const takes = longPoints(piece) + cut;
+        const takes = blankLength(piece, job) + cut;
         let strip = strips.find(one => one.rippedTo === rippedTo && (rippedTo === undefined || one.room >= takes));
         if (!strip) strips.push(strip = { ...rippedTo !== undefined && { rippedTo }, pieces: [], room: length + cut });
         strip.pieces.push(piece);

@@ -1,20 +1,25 @@
 import type { JobSettings, Stock } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import type { Board, Rip } from './model.ts';
+import type { Board, Rip, Strip } from './model.ts';
 
-/** The boards that are ripped first, gathered by how they are ripped. */
+/** The boards that are ripped, and the sections of boards, gathered by how they are ripped. */
 export function ripsOf(boards: readonly Board[], stock: Stock, job: JobSettings): Rip[] {
-    const rips = new Map<string, { widths: Rip['widths']; boards: number[]; left: Ticks }>();
-    for (const board of boards) {
-        const ripped = board.strips.flatMap(strip => strip.rippedTo ?? []);
-        if (ripped.length === 0) continue;
+    const rips = new Map<string, { section?: Ticks; widths: Rip['widths']; boards: number[]; left: Ticks }>();
+    for (const { board, section, strips } of boards.flatMap(rippedParts)) {
+        const ripped = strips.flatMap(strip => strip.rippedTo ?? []);
         const across = board.crosswise ? board.length : stock.width?.value.ticks;
-        const key = `${across} ${ripped.join(' ')}`;
+        const key = `${across} ${section ?? ''} ${ripped.join(' ')}`;
         const rip = rips.get(key);
         if (rip) { rip.boards.push(board.number); continue; }
         const widths = [...new Set(ripped)].sort((a, b) => b - a).map(width => ({ width, count: ripped.filter(r => r === width).length }));
         const used = ripped.reduce((sum, width) => sum + width + job.kerf.value, 0);
-        rips.set(key, { widths, boards: [board.number], left: Math.max(0, (across ?? used) - used) });
+        rips.set(key, { ...section !== undefined && { section }, widths, boards: [board.number], left: Math.max(0, (across ?? used) - used) });
     }
     return [...rips.values()].sort((a, b) => b.boards.length - a.boards.length || a.boards[0]! - b.boards[0]!);
+}
+
+/** What of a board is ripped: its sections, or the whole of it; with the strips that lie abreast there. */
+export function rippedParts(board: Board): { board: Board; section?: Ticks; strips: readonly Strip[] }[] {
+    if (board.sections) return board.sections.map((section, i) => ({ board, section, strips: board.strips.filter(strip => strip.section === i + 1) }));
+    return board.strips.some(strip => strip.rippedTo !== undefined) ? [{ board, strips: board.strips }] : [];
 }

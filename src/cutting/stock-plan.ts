@@ -7,8 +7,9 @@ import type { Posed } from './pose.ts';
 import { ripsOf } from './rips.ts';
 import { spareOf } from './spare.ts';
 import { lengthNeeded } from './solve/layouts.ts';
-import type { Layout, StripCut } from './solve/problem.ts';
-import { longPoints } from '../takeoff/long-points.ts';
+import { WHOLE, type Layout, type StripCut } from './solve/problem.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import { blankLength } from './blank.ts';
 
 /** A solution of the problem as boards with their pieces. */
 export function stockPlanOf(posed: Posed, layouts: readonly Layout[], offers: readonly Offer[], job: JobSettings, known: Known): StockPlan {
@@ -26,7 +27,7 @@ function inOrder({ kinds, problem }: Posed, layouts: readonly Layout[]): Layout[
     const ripped = ({ strips }: Layout): string => strips.map(s => s.lane).sort((a, b) => a - b).join(' ');
     return [...layouts].sort((a, b) =>
         rank(a) - rank(b) || a.board - b.board || compareText(ripped(a), ripped(b)) || lengthNeeded(problem, b) - lengthNeeded(problem, a)
-        || b.times - a.times || compareText(JSON.stringify(a.strips), JSON.stringify(b.strips)));
+        || b.times - a.times || compareText(JSON.stringify([a.sections, a.strips]), JSON.stringify([b.sections, b.strips])));
 }
 
 function compareText(a: string, b: string): number {
@@ -36,14 +37,26 @@ function compareText(a: string, b: string): number {
 function boardOf(posed: Posed, layout: Layout, number: number, queues: Piece[][], job: JobSettings): Board {
     const { from, length, worth, crosswise } = posed.kinds.all[layout.board]!;
     const along = crosswise ? posed.stock.width!.value.ticks : length;
-    const strips = [...layout.strips].sort((a, b) => a.lane - b.lane).map(strip => stripOf(posed, strip, along, queues, job));
-    return { number, length, from, ...(worth ? { worth } : {}), cut: posed.saw.cut, strips, ...(crosswise ? { crosswise } : {}) };
+    const sections = layout.sections?.map(size => size * posed.lengthUnit - posed.saw.cut);
+    const strips = [...layout.strips].sort((a, b) => (a.section ?? -1) - (b.section ?? -1) || a.lane - b.lane).map((strip): Strip => {
+        const pieces = [...strip.picks].sort(([a], [b]) => a - b).flatMap(([item, count]) => queues[item]!.splice(0, count));
+        const used = pieces.reduce((sum, piece) => sum + blankLength(piece, job) + posed.saw.cut, 0);
+        const room = strip.section !== undefined ? sections![strip.section]!
+            : along - posed.saw.endTrim - (strip.lane === WHOLE ? sections ?? [] : []).reduce((sum, each) => sum + each + posed.saw.cut, 0);
+        return { ...widthOf(posed, strip), ...strip.section !== undefined && { section: strip.section + 1 }, pieces, ...offcutOf(room - used, job) };
+    });
+    // what is left behind the sections of a board that nothing else is cut from
+    const behind = along - posed.saw.endTrim - (sections ?? []).reduce((sum, each) => sum + each + posed.saw.cut, 0);
+    const whole = sections && strips.every(strip => strip.rippedTo !== undefined) ? [{ pieces: [], ...offcutOf(behind, job) }] : [];
+    return { number, length, from, ...worth && { worth }, strips: [...whole, ...strips], ...sections && { sections }, ...crosswise && { crosswise } };
 }
 
-function stripOf({ saw, widths }: Posed, { lane, picks }: StripCut, along: number, queues: Piece[][], job: JobSettings): Strip {
-    const pieces = [...picks].sort(([a], [b]) => a - b).flatMap(([item, count]) => queues[item]!.splice(0, count));
-    const used = pieces.reduce((sum, piece) => sum + longPoints(piece) + saw.cut, saw.endTrim);
-    const offcut = Math.max(0, along - used);
+function widthOf({ widths }: Posed, { lane }: StripCut): { rippedTo?: Ticks } {
     const rippedTo = widths[lane];
-    return { ...(rippedTo === undefined ? {} : { rippedTo }), pieces, offcut, kept: offcut >= job.shortestOffcut.value };
+    return rippedTo === undefined ? {} : { rippedTo };
+}
+
+function offcutOf(left: Ticks, job: JobSettings): { offcut: Ticks; kept: boolean } {
+    const offcut = Math.max(0, left);
+    return { offcut, kept: offcut >= job.shortestOffcut.value };
 }

@@ -1,14 +1,12 @@
 import type { Board, BoardPlan, Strip } from '../cutting/model.ts';
 import type { JobSettings, Stock } from '../job/model.ts';
-import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import type { Piece } from '../takeoff/model.ts';
 import { comparePieces } from '../takeoff/piece-order.ts';
-import { miterCount } from './lie.ts';
-import type { LaidBoard, LaidPiece, LaidStrip } from './model.ts';
+import { blankLength } from '../cutting/blank.ts';
+import { rippedParts } from '../cutting/rips.ts';
+import type { LaidBoard, LaidPiece, LaidSection, LaidStrip } from './model.ts';
 import { stockNames } from '../job/stock-names.ts';
 import { endsFromTheLeft } from '../takeoff/ends.ts';
-import { longPoints } from '../takeoff/long-points.ts';
 
 /**
  * Every board of a plan with the readings of a tape hooked on its left end. On a board the longest piece lies first, so
@@ -24,43 +22,43 @@ export function boardName(stock: Pick<Stock, 'name'>, number: number): string {
 }
 
 function layBoard(board: Board, stock: Stock, name: string, job: JobSettings): LaidBoard {
-    const ripped = board.strips.flatMap(strip => strip.rippedTo ?? []);
-    const taken = ripped.reduce((sum, width) => sum + width + job.kerf.value, 0);
+    const taken = Math.max(0, ...rippedParts(board).map(({ strips }) => strips.reduce((sum, { rippedTo }) => sum + (rippedTo ?? 0) + job.kerf.value, 0)));
     const width = stock.width?.value.ticks;
     const [along, across] = board.crosswise && width !== undefined ? [width, board.length] : [board.length, width ?? taken];
-    return {
-        name: boardName({ name }, board.number), stock, number: board.number, length: board.length, along, from: board.from,
-        strips: board.strips.map((strip, i) => layStrip(strip, i + 1, along, board, job)),
-        besideStrips: ripped.length === 0 ? 0 : Math.max(0, across - taken),
-    };
-}
-
-function layStrip(strip: Strip, number: number, along: Ticks, board: Board, job: JobSettings): LaidStrip {
-    const kerf = job.kerf.value;
     const trim = Math.floor(job.endTrim.value / 2);
-    const over = blankOver(board.cut, job);
-    let at = trim;
-    const pieces = [...strip.pieces].sort((a, b) => blankLength(b, over) - blankLength(a, over) || comparePieces(a, b)).map((piece): LaidPiece => {
-        const from = at;
-        const to = from + blankLength(piece, over);
-        at = to + kerf;
-        return { piece, from, to, ends: endsFromTheLeft(piece) };
+    const strips = board.strips.map((strip, i): { strip: LaidStrip; sections: readonly LaidSection[] } => {
+        if (strip.section !== undefined) return { strip: layStrip(strip, i + 1, board.sections![strip.section - 1]!, 0, [], job).strip, sections: [] };
+        return layStrip(strip, i + 1, along, trim, strip.rippedTo === undefined ? board.sections ?? [] : [], job);
     });
     return {
-        number, ...strip.rippedTo !== undefined && { rippedTo: strip.rippedTo }, trim, pieces,
-        offcut: strip.offcut, kept: strip.kept, rest: along - at,
+        name: boardName({ name }, board.number), stock, number: board.number, length: board.length, along, from: board.from,
+        strips: strips.map(({ strip }) => strip), sections: strips.flatMap(({ sections }) => sections).sort((a, b) => a.number - b.number),
+        besideStrips: taken === 0 ? 0 : Math.max(0, across - taken),
     };
 }
 
-/** Between its long points, and what the blank of a mitered piece is cut longer. */
-export function blankLength(piece: Piece, over: Ticks): Ticks {
-    return longPoints(piece) + (miterCount(piece) === 0 ? 0 : over);
+/** The longest first, be it a piece or a section: so the stop, set from long to short, finds each at the end that is being cut. */
+function layStrip(
+    strip: Strip, number: number, along: Ticks, trim: Ticks, sections: readonly Ticks[], job: JobSettings,
+): { strip: LaidStrip; sections: readonly LaidSection[] } {
+    const kerf = job.kerf.value;
+    let at = trim;
+    const laid: LaidPiece[] = [];
+    const off: LaidSection[] = [];
+    const pieces = strip.pieces.map(piece => ({ piece, length: blankLength(piece, job) }));
+    const all = [...pieces, ...sections.map((length, i) => ({ section: i + 1, length }))]
+        .sort((a, b) => b.length - a.length || ('piece' in a && 'piece' in b ? comparePieces(a.piece, b.piece) : 'piece' in a ? -1 : 'piece' in b ? 1 : a.section - b.section));
+    for (const each of all) {
+        const from = at, to = at + each.length;
+        if ('piece' in each) laid.push({ piece: each.piece, from, to, ends: endsFromTheLeft(each.piece) });
+        else off.push({ number: each.section, from, to });
+        at = to + kerf;
+    }
+    return {
+        strip: {
+            number, ...strip.rippedTo !== undefined && { rippedTo: strip.rippedTo }, ...strip.section !== undefined && { section: strip.section },
+            along, trim, pieces: laid, offcut: strip.offcut, kept: strip.kept, rest: along - at,
+        },
+        sections: off,
+    };
 }
-/**
- * What a mitered piece's blank is cut longer, so that its miters are cut into fresh wood. The plan reckons a slanted kerf
- * for every piece, and a square cut takes less: the difference, on the tape's divisions, is there to be used.
- */
-export function blankOver(cut: Ticks, job: JobSettings): Ticks {
-    return Math.max(0, roundDown(cut - job.kerf.value, job.cutTo.value));
-}
-

@@ -26,23 +26,31 @@ export interface LaidBoard {
     /** As long as its strips are: the board's length, or a sheet's width where it is ripped across its length. */
     readonly along: Ticks;
     readonly from: BoardFrom;
-    /** One of full width, or the strips it is ripped to first, side by side. */
+    /** One of full width, then the strips of its sections or of the whole board, side by side. */
     readonly strips: readonly LaidStrip[];
-    /** Across the board, what is left beside the strips after the last kerf. 0 where it is not ripped. */
+    /** What is cut off to be ripped by itself, by number; empty where the whole board is ripped, or nothing is. */
+    readonly sections: readonly LaidSection[];
+    /** Across the board, what is left beside the strips after the last kerf, at the widest. 0 where it is not ripped. */
     readonly besideStrips: Ticks;
 }
+/** Readings of the tape at the two ends of a section, as it lies in the board. The kerf lies right of `to`. */
+export interface LaidSection { readonly number: number; readonly from: Ticks; readonly to: Ticks }
 export interface LaidStrip {
     /** 1, 2, 3 … within the board. */
     readonly number: number;
     readonly rippedTo?: Ticks;
-    /** Reading of the first mark: what is left of it is cut off, its kerf included. */
+    /** The number of the section it is ripped from: its tape is hooked on the section's left end. */
+    readonly section?: number;
+    /** How long the board or section is that it lies in. */
+    readonly along: Ticks;
+    /** Reading of the first mark: what is left of it is cut off, its kerf included. 0 in a section, which has no raw end. */
     readonly trim: Ticks;
     /** From the hooked end on, which is the order they are cut in. */
     readonly pieces: readonly LaidPiece[];
     /** What the plan promises to be left to use; it may be a little more. */
     readonly offcut: Ticks;
     readonly kept: boolean;
-    /** From the last cut's kerf to the board's raw end; at least the offcut and the trim of that end. Negative where that kerf falls into the trim. */
+    /** From the last cut's kerf to the raw end, or to the section's; at least the offcut and the trim of that end. Negative where that kerf falls into the trim, or needs no cut. */
     readonly rest: Ticks;
 }
 /** A piece's blank: cut square, its miters come later. */
@@ -65,15 +73,21 @@ export interface RipStep extends Numbered {
     readonly width: Ticks;
     /** The name the job gives this setting. */
     readonly fence?: string;
-    /** `boards`: whole, before they are crosscut; `on edge`: the strips once more, in their other direction; `pieces`: after they are cut to length. */
-    readonly what: 'boards' | 'on edge' | 'pieces';
+    /**
+     * `boards`: whole, before they are crosscut; `sections`: once they are cut off their boards; `on edge`: the strips of either once more, in
+     * their other direction; `pieces`: after they are cut to length.
+     */
+    readonly what: 'boards' | 'sections' | 'on edge' | 'pieces';
     readonly boards: readonly BoardRef[];
     readonly pieces: readonly Piece[];
 }
 
-/** One setting of the stop, square, over all boards that hold a piece of this length. */
+/** One setting of the stop, square, over all boards that hold a piece or section of this length. */
 export interface CrosscutStep extends Numbered {
     readonly do: 'crosscut';
+    /** `boards`: boards, and strips of whole boards; `strips`: those of sections, once these are ripped. */
+    readonly of: 'boards' | 'strips';
+    readonly sections: readonly SectionRef[];
     /** From the blade to the stop: the blank's length. */
     readonly stop: Ticks;
     /** Longer than a stop reaches: measured with the tape. */
@@ -82,6 +96,7 @@ export interface CrosscutStep extends Numbered {
     /** Blanks of mitered pieces are cut so much longer than their long points. */
     readonly over: Ticks;
 }
+export interface SectionRef { readonly board: LaidBoard; readonly section: LaidSection }
 /** What one board gives at this setting. Its pieces that were longer are already cut off. */
 export interface Take { readonly board: LaidBoard; readonly strip: LaidStrip; readonly pieces: readonly LaidPiece[] }
 

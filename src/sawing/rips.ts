@@ -6,14 +6,14 @@ import type { BoardRef, LaidBoard, LaidStrip, RipStep } from './model.ts';
 type Rip = Omit<RipStep, 'number'>;
 
 /**
- * Fence settings before anything is crosscut: whole boards into strips, the widest first; then strips that are thinner than
- * their board in both directions once more, on edge.
+ * Fence settings for what is ripped before it is cut to length: whole boards before anything is crosscut, sections once they are cut off;
+ * into strips, the widest first; then strips that are thinner than their board in both directions once more, on edge.
  */
-export function ripsOfBoards(boards: readonly LaidBoard[]): Rip[] {
-    const first = new Settings('boards');
+export function ripsInto(boards: readonly LaidBoard[], what: 'boards' | 'sections'): Rip[] {
+    const first = new Settings(what);
     const again = new Settings('on edge');
     for (const board of boards) for (const strip of board.strips) {
-        if (strip.rippedTo === undefined) continue;
+        if (strip.rippedTo === undefined || (strip.section === undefined) !== (what === 'boards')) continue;
         first.add(strip.rippedTo, fenceOf(strip), board, strip);
         const other = otherWidth(strip, board);
         if (other !== undefined) again.add(other, fenceOf(strip), board, strip);

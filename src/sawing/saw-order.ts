@@ -7,12 +7,12 @@ import { layBoards } from './lay-boards.ts';
 import { edgesOf, pocketsOf, slotStepsOf } from './machining.ts';
 import { copesOf, mitersOf } from './miters.ts';
 import type { BlockStep, SawOrder, Step } from './model.ts';
-import { ripsOfBoards, ripsOfPieces } from './rips.ts';
+import { ripsInto, ripsOfPieces } from './rips.ts';
 import { setUpsOf } from './set-ups.ts';
 
 /**
  * The order at the saw for a plan of boards. Whole boards are ripped; everything is crosscut square, the stop set from long
- * to short; test pieces and gauge blocks come out of what is left; what is ripped alone is ripped; edges are machined; then
+ * to short, sections of boards too, which are then ripped and their strips crosscut; test pieces and gauge blocks come out of what is left; what is ripped alone is ripped; edges are machined; then
  * miters are cut, since a point that is cut last is not broken on the way; slots and pocket holes come into finished ends.
  * Boards that are already cut lie among the others and have no step.
  */
@@ -22,7 +22,7 @@ export function sawOrder(plan: BoardPlan, job: JobSettings): SawOrder {
     const pieces = open.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece);
     const blocks = blocksOf(open, job.kerf.value);
     const steps = [
-        ...ripsOfBoards(open), ...crosscutsOf(open),
+        ...ripsInto(open, 'boards'), ...crosscutsOf(open, 'boards'), ...ripsInto(open, 'sections'), ...crosscutsOf(open, 'strips'),
         ...blocks.length > 0 ? [{ do: 'blocks', blocks } satisfies Omit<BlockStep, 'number'>] : [],
         ...ripsOfPieces(open), ...edgesOf(open, job), ...mitersOf(pieces), ...copesOf(pieces), ...slotStepsOf(pieces), ...pocketsOf(pieces),
     ].map((step, i): Step => ({ ...step, number: i + 1 }));

@@ -1,3 +1,4 @@
+import { isWholeStrip } from './crosscuts.ts';
 import type { LaidBoard, SetUps, Step } from './model.ts';
 
 /** Counts how often something is set at a machine, and how often a board is taken up. */
@@ -15,7 +16,8 @@ export function setUpsOf(steps: readonly Step[], boards: readonly LaidBoard[]): 
     };
 }
 
-/** A board comes to the stop once for every length that it holds; strips of one length are cut together. */
-export function pickUpsOf({ strips }: LaidBoard): number {
-    return new Set(strips.flatMap(strip => strip.pieces.map(p => p.to - p.from))).size;
+/** A board comes to the stop once for every length that it holds, sections among them, and each section once for every length of its strips, which are cut together. */
+export function pickUpsOf({ strips, sections }: LaidBoard): number {
+    const stops = strips.flatMap(strip => strip.pieces.filter(p => !isWholeStrip(strip, p)).map(p => `${strip.section ?? ''} ${p.to - p.from}`));
+    return new Set([...stops, ...sections.map(({ from, to }) => ` ${to - from}`)]).size;
 }

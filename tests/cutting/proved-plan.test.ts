@@ -29,13 +29,13 @@ describe('a plan that was looked at closer', () => {
     test('says that none cheaper exists, and what it costs is its own lower bound', () => {
         const pine = stock({ feet: [8, 12, 16], perFoot: '2' });
         const plan = closely([...several(7, 'a', id => piece(id, pine, inches('50 7/8'))), ...several(5, 'b', id => piece(id, pine, inches('37 1/4')))]);
-        expect(words(plan)).toEqual(['none cheaper exists']);
+        expect(words(plan)).toEqual(['none cheaper exists (looked at: cut across; no piece turned)']);
         expect(plan.stocks[0]!.known.lowerBound!.equals(plan.costs[0]!.amount)).toBe(true);
     });
 
     test('without a price the least length is bought', () => {
         const plan = closely(several(5, 'a', id => piece(id, stock({ feet: [8, 12] }), inches(47))));
-        expect(words(plan)).toEqual(['none shorter exists']);
+        expect(words(plan)).toEqual(['none shorter exists (looked at: cut across; no piece turned)']);
         expect(bought(plan)).toEqual(["1 x 12'", "1 x 8'"]);
     });
 

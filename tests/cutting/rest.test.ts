@@ -155,7 +155,7 @@ describe('a plan of the rest', () => {
 
 describe('lines that are written into the job', () => {
     const pine = stock();
-    const board = (pieces: readonly Piece[], length: Ticks): Board => ({ number: 1, length, from: 'bought', cut: inches('1/8'), strips: [{ pieces, offcut: 0, kept: false }] });
+    const board = (pieces: readonly Piece[], length: Ticks): Board => ({ number: 1, length, from: 'bought', strips: [{ pieces, offcut: 0, kept: false }] });
 
     test('a board with its pieces, and what is left of it', () => {
         expect(cutLines(board([inDen('bottom-2', pine, inches(90)), inDen('side-A-1-north', pine, inches(60))], feet(16)), () => 'poplar', settings)).toEqual([

@@ -13,37 +13,39 @@ export function checkSawOrder(order: SawOrder, plan: BoardPlan, job: JobSettings
     const planned = plan.stocks.flatMap(s => s.boards.map(board => ({ board, stock: s.stock })));
     expect(order.boards.map(b => [b.stock.key, b.number, b.length])).toEqual(planned.map(({ board, stock }) => [stock.key, board.number, board.length]));
 
-    for (const [i, { strips, along: length, besideStrips, stock }] of order.boards.entries()) {
+    for (const [i, { strips, sections, along: length, besideStrips, stock }] of order.boards.entries()) {
         const { board } = planned[i]!;
         const [boardAlong, boardAcross] = board.crosswise ? [stock.width!.value.ticks, board.length] : [board.length, stock.width?.value.ticks];
         expect(length).toBe(boardAlong);
         for (const [j, strip] of strips.entries()) {
             const own = board.strips[j]!;
             expect(strip.pieces.map(p => p.piece.id).sort()).toEqual(own.pieces.map(p => p.id).sort());
+            expect(strip.along).toBe(own.section === undefined ? length : board.sections![own.section - 1]!);
+            const off = own.rippedTo === undefined ? sections : [];
             let at = strip.trim;
-            for (const { piece, from, to } of strip.pieces) {
+            for (const { from, to } of [...strip.pieces, ...off].sort((a, b) => a.from - b.from)) {
                 expect(from, 'the next piece begins after the kerf').toBe(at);
-                const miters = piece.ends.filter(end => end.cut === 'miter').length;
-                expect(to - from).toBeGreaterThanOrEqual(piece.cutBack);
-                if (miters === 0) expect(to - from).toBe(Math.max(piece.cutBack, piece.cutFace));
-                // no more over than what the plan reckons for a slanted kerf
-                expect(to - from - Math.max(piece.cutBack, piece.cutFace)).toBeLessThanOrEqual(board.cut - kerf);
                 at = to + kerf;
             }
-            const cut = strip.pieces.reduce((sum, p) => sum + p.to - p.from + kerf, 0);
-            expect(strip.trim + cut + strip.rest, 'trim, blanks, kerfs and rest are the board').toBe(length);
-            const farTrim = job.endTrim.value - strip.trim;
-            // what a blank is longer than its piece is cut away again, so it may reach into the end that is trimmed
-            const last = strip.pieces.at(-1);
-            if (last) expect(last.from + Math.max(last.piece.cutBack, last.piece.cutFace)).toBeLessThanOrEqual(length - farTrim);
+            for (const { piece, from, to } of strip.pieces) {
+                const long = piece.cutOverall;
+                const degrees = piece.ends.flatMap(end => (end.cut === 'miter' ? [Math.abs(end.degrees!)] : []));
+                expect(to - from).toBeGreaterThanOrEqual(long);
+                if (degrees.length === 0) expect(to - from).toBe(long);
+                // no more over than a slanted kerf is longer than a square one, on the finest mark above it
+                else expect(to - from - long).toBeLessThanOrEqual(Math.ceil((kerf / Math.cos(Math.max(...degrees) * Math.PI / 180) - kerf) / 127) * 127);
+            }
+            expect(strip.rest, 'trim, blanks, sections, kerfs and rest are the board').toBe(strip.along - at);
+            const farTrim = strip.section === undefined ? job.endTrim.value - strip.trim : 0;
+            if (at > strip.trim) expect(at - kerf).toBeLessThanOrEqual(strip.along - farTrim);
             expect(strip.offcut, 'what is promised is there').toBeLessThanOrEqual(Math.max(0, strip.rest - farTrim));
         }
-        const ripped = strips.flatMap(s => s.rippedTo ?? []);
-        if (ripped.length > 0) {
-            const across = ripped.reduce((sum, w) => sum + w, 0) + (ripped.length - 1) * kerf;
-            expect(across).toBeLessThanOrEqual(boardAcross!);
-            expect(besideStrips).toBe(Math.max(0, boardAcross! - across - kerf));
-        }
+        expect(sections.map(({ from, to }) => to - from)).toEqual(board.sections ?? []);
+        const abreast = board.sections ? board.sections.map((_, n) => strips.filter(strip => strip.section === n + 1)) : [strips.filter(strip => strip.rippedTo !== undefined)];
+        const widths = abreast.map(own => own.reduce((sum, strip) => sum + strip.rippedTo!, 0) + (own.length - 1) * kerf);
+        const widest = Math.max(0, ...widths);
+        if (widest > 0) expect(widest).toBeLessThanOrEqual(boardAcross!);
+        expect(besideStrips).toBe(widest > 0 ? Math.max(0, boardAcross! - widest - kerf) : 0);
     }
     checkSteps(order);
 }
@@ -53,21 +55,44 @@ function checkSteps({ boards, steps, setUps }: SawOrder): void {
     const open = boards.filter(b => b.from !== 'already cut');
     const all = open.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece);
 
-    // Saw the boards as the steps say, in their order: what is cut must be the next piece at the near end of its strip.
-    const next = new Map(open.flatMap(b => b.strips).map(s => [s, 0]));
-    const stops: number[] = [];
+    // Saw the boards as the steps say, in their order: what is cut must be next at the near end of its board, and no section is ripped before it is cut off.
+    const next = new Map(open.map(b => [b, [...b.strips.flatMap(s => (s.section === undefined && s.rippedTo === undefined ? s.pieces : [])), ...b.sections].sort((a, c) => a.from - c.from)]));
+    const along = new Map(open.flatMap(b => b.strips).filter(s => s.rippedTo !== undefined).map(s => [s, [...s.pieces]]));
+    const off = new Set<string>(), ripped = new Set<string>();
+    const stops: { of: string; stop: number }[] = [];
     const cut: Piece[] = [];
-    for (const step of steps) if (step.do === 'crosscut') {
-        stops.push(step.stop);
-        for (const { strip, pieces } of step.takes) for (const laid of pieces) {
-            expect(strip.pieces[next.get(strip)!]).toBe(laid);
+    for (const step of steps) {
+        if (step.do === 'rip' && (step.what === 'boards' || step.what === 'sections')) for (const { board, strips } of step.boards) for (const number of strips) {
+            const { section } = board.strips.find(s => s.number === number)!;
+            expect(section === undefined || off.has(`${board.name}/${section}`), 'ripped once it is cut off').toBe(true);
+            ripped.add(`${board.name}/${number}`);
+        }
+        if (step.do !== 'crosscut') continue;
+        stops.push(step);
+        for (const { board, section } of step.sections) {
+            expect(section.to - section.from).toBe(step.stop);
+            off.add(`${board.name}/${section.number}`);
+        }
+        for (const { board, strip, pieces } of step.takes) for (const laid of pieces) {
             expect(laid.to - laid.from).toBe(step.stop);
-            next.set(strip, next.get(strip)! + 1);
             cut.push(laid.piece);
+            if (strip.rippedTo === undefined) continue;
+            expect(along.get(strip)!.shift()).toBe(laid);
+            if (strip.section === undefined || step.of === 'strips') expect(ripped.has(`${board.name}/${strip.number}`), 'its strip is ripped by then').toBe(true);
+            else expect(laid.to - laid.from, 'as long as its section').toBe(strip.along);
+        }
+        for (const board of open) {
+            const here = [...step.takes.filter(t => t.board === board && t.strip.rippedTo === undefined).flatMap(t => t.pieces), ...step.sections.filter(s => s.board === board).map(s => s.section)];
+            const near = next.get(board)!.splice(0, here.length);
+            expect(new Set(near)).toEqual(new Set(here));
         }
     }
     expect(ids(cut), 'each piece at one stop').toEqual(ids(all));
-    expect(stops, 'each stop once, long to short').toEqual([...new Set(stops)].sort((a, b) => b - a));
+    expect([...off].sort()).toEqual(open.flatMap(b => b.sections.map(s => `${b.name}/${s.number}`)).sort());
+    for (const of of ['boards', 'strips']) {
+        const own = stops.filter(s => s.of === of).map(s => s.stop);
+        expect(own, 'each stop once, long to short').toEqual([...new Set(own)].sort((a, b) => b - a));
+    }
 
     // every mitered end once, at its own angle; the last cut of a piece makes its length
     const ends = new Map<string, { degrees: number; end: string; stop: number | undefined }[]>();
@@ -87,9 +112,8 @@ function checkSteps({ boards, steps, setUps }: SawOrder): void {
         if (done.length === 2) expect(new Set(done.map(e => e.end)).size, 'two ends, not one twice').toBe(2);
     }
 
-    const ripped = steps.flatMap(s => (s.do === 'rip' ? [s] : []));
     const strips = open.flatMap(b => b.strips.filter(s => s.rippedTo !== undefined).map(s => `${b.name}/${s.number}`));
-    const first = ripped.filter(s => s.what === 'boards').flatMap(s => s.boards.flatMap(b => b.strips.map(n => `${b.board.name}/${n}`)));
+    const first = steps.flatMap(s => (s.do === 'rip' && (s.what === 'boards' || s.what === 'sections') ? s.boards.flatMap(b => b.strips.map(n => `${b.board.name}/${n}`)) : []));
     expect(first.sort()).toEqual(strips.sort());
 
     for (const kind of ['rabbet', 'ease', 'slots', 'pocket holes'] as const) {
@@ -101,7 +125,9 @@ function checkSteps({ boards, steps, setUps }: SawOrder): void {
     const firstOf = (kind: string): number => { const i = steps.findIndex(s => s.do === kind); return i < 0 ? Infinity : i; };
     for (const [before, after] of [['crosscut', 'rabbet'], ['rabbet', 'miter'], ['crosscut', 'miter'], ['miter', 'slots']] as const) expect(last(before)).toBeLessThan(firstOf(after));
 
-    const perBoard = open.map(b => new Set(b.strips.flatMap(s => s.pieces).map(p => p.to - p.from)).size);
+    const perBoard = open.map(b => steps.reduce((sum, s) => sum + (s.do !== 'crosscut' ? 0 : new Set([
+        ...s.takes.filter(t => t.board === b).map(t => (s.of === 'strips' ? t.strip.section : undefined)), ...s.sections.filter(t => t.board === b).map(() => undefined),
+    ]).size), 0));
     expect(setUps.pickUps).toBe(perBoard.reduce((a, b) => a + b, 0));
     expect(setUps.stops).toBe(stops.length);
 }

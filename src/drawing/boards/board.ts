@@ -1,6 +1,6 @@
-import type { LaidBoard, LaidStrip } from '../../sawing/model.ts';
+import type { LaidBoard, LaidSection, LaidStrip } from '../../sawing/model.ts';
 import { isSlanted } from '../../takeoff/ends.ts';
-import { group, rectangle, text, type Group, type Item, type Point } from '../display-list.ts';
+import { group, line, rectangle, text, type Group, type Item, type Point } from '../display-list.ts';
 import { figure, sizeFigure } from '../figures.ts';
 import { roundDown } from '../../quantity/round.ts';
 import { hatch } from '../fill/hatch.ts';
@@ -33,8 +33,10 @@ export function boardAtTheSaw(
             items.push(...last.pieces.map(p => pieceOnEdge(p, view, y, y + EDGE)));
             y += EDGE + BETWEEN_STRIPS;
         }
-        if (last.pieces.length > 0) {
-            const under = tape(board.along, [last.trim, ...last.pieces.map(p => p.to)], view, y + 1.4, `tape.${board.name}.${last.number}`);
+        const off = sectionsOf(board, last);
+        if (last.pieces.length + off.length > 0) {
+            const marks = [last.trim, ...[...last.pieces, ...off].map(p => p.to)].filter(mark => mark > 0 && mark < last.along);
+            const under = tape(last.along, marks, view, y + 1.4, `tape.${board.name}.${last.number}`);
             items.push(under.group);
             y = under.foot + (i < groups.length - 1 ? 7 : 0);
         }
@@ -47,7 +49,7 @@ function alike(strips: readonly LaidStrip[]): LaidStrip[][] {
     const groups: LaidStrip[][] = [];
     for (const strip of strips) {
         const last = groups.at(-1)?.[0];
-        if (last && last.rippedTo === strip.rippedTo && marks(last) === marks(strip)) groups.at(-1)!.push(strip);
+        if (last && last.rippedTo === strip.rippedTo && last.section === strip.section && marks(last) === marks(strip)) groups.at(-1)!.push(strip);
         else groups.push([strip]);
     }
     return groups;
@@ -57,16 +59,32 @@ function marks({ pieces }: LaidStrip): string {
 }
 
 function stripItems(board: LaidBoard, strip: LaidStrip, view: BoardView, top: number, foot: number): Group {
-    const end = xAt(view, board.along);
-    const cutEnd = strip.pieces.length === 0 ? strip.trim : board.along - strip.rest;
+    const end = xAt(view, strip.along), off = sectionsOf(board, strip);
+    const cutEnd = strip.pieces.length + off.length === 0 ? strip.trim : Math.min(strip.along, strip.along - strip.rest);
     const usable = strip.offcut > 0 ? [xAt(view, cutEnd), xAt(view, cutEnd + strip.offcut)] as const : undefined;
     return group(`strip.${board.name}.${strip.number}`, {}, [
         rectangle(view.left, top, end, foot, 'thin', 'wash'),
         ...waste(view.left, xAt(view, strip.trim), top, foot),
         ...strip.pieces.flatMap((p, i) => pieceOnBoard(p, `piece.${board.name}.${strip.number}.${i + 1}`, view, top, foot)),
+        ...off.flatMap(section => sectionItems(section, view, top, foot)),
         ...usable ? offcut(strip, usable, view, top, foot) : [],
-        ...waste(usable ? usable[1] : xAt(view, Math.min(cutEnd, board.along)), end, top, foot),
+        ...waste(usable ? usable[1] : xAt(view, cutEnd), end, top, foot),
     ]);
+}
+
+/** What is cut off the board's whole width here, to be ripped: drawn again below as its strips. */
+function sectionsOf({ sections }: LaidBoard, { rippedTo }: LaidStrip): readonly LaidSection[] {
+    return rippedTo === undefined ? sections : [];
+}
+
+function sectionItems({ number, from, to }: LaidSection, view: BoardView, top: number, foot: number): Item[] {
+    const left = xAt(view, from), right = xAt(view, to);
+    const fitted = fitText(`section ${number}, ripped`, right - left - 6, 7.4, 5.4);
+    const words = right - left < 24 || fitted.text.endsWith('…') ? String(number) : fitted.text;
+    return [
+        rectangle(left, top, right, foot, 'thin', 'paper'), line([left, (top + foot) / 2 + 6], [right, (top + foot) / 2 + 6], 'hidden'),
+        text([(left + right) / 2, (top + foot) / 2 + 1.6], words, { size: fitted.size, anchor: 'middle', tone: 'soft' }),
+    ];
 }
 
 function offcut(strip: LaidStrip, [from, to]: readonly [number, number], view: BoardView, top: number, foot: number): Item[] {

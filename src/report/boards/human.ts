@@ -1,5 +1,6 @@
 import { knownText, weakest } from '../../cutting/known.ts';
 import { besideStrips, leftoversOf } from '../../cutting/leftovers.ts';
+import { rippedParts } from '../../cutting/rips.ts';
 import type { Board, BoardPlan, Money, StockPlan, Strip } from '../../cutting/model.ts';
 import type { JobSettings, Stock } from '../../job/model.ts';
 import { printMoney } from '../../quantity/money.ts';
@@ -36,7 +37,7 @@ function boards({ house, plan }: HousePlan, paint: Paint, files: Files): string[
     const nameOf = (piece: Piece): string => (rooms.length > 1 ? piece.id : markOf(piece));
     return [
         paint.strong(`BOARDS TO BUY  ${cleanText(titleOf(job))}`),
-        `For ${rooms.map(r => r.room.name).join(', ')}.${plan.stocks.length === 0 ? '' : ` ${capitalized(knownText(weakest(plan)))}.`}`,
+        ...wrap(`For ${rooms.map(r => r.room.name).join(', ')}.${plan.stocks.length === 0 ? '' : ` ${capitalized(knownText(weakest(plan)))}.`}`, WIDTH),
         ...wrap(spareText([plan], show), WIDTH),
         ...standingText(rooms, { dont: 'order', lacks: 'its boards are not here' }, paint, WIDTH),
         ...columns(plan.stocks.flatMap(stock => shoppingRows(stock, stockName(stock.stock), show)), [1, 2, 4]).map(line => `  ${line}`),
@@ -84,20 +85,20 @@ function stockCuts({ stock, boards }: StockPlan, job: JobSettings, nameOf: (piec
         .map((line, j) => (j === 0 ? `  ${heads[i]!.slice(0, -1)} ${line}` : ' '.repeat(indent) + line)));
 }
 
-function boardText({ strips, crosswise }: Board, step: Ticks, show: Show, nameOf: (piece: Piece) => string): string {
-    const used = strips.filter(strip => strip.pieces.length > 0);
-    if (strips.length === 1 && strips[0]!.rippedTo === undefined) return stripText(strips[0]!, step, show, nameOf);
-    const widths = [...new Set(strips.map(strip => strip.rippedTo!))];
-    return [
-        `rip${crosswise ? ' across the sheet' : ''} ${widths.map(width => `${counted(strips.filter(strip => strip.rippedTo === width).length, 'strip')} of ${printLength(width, show)}`).join(', ')}`,
-        ...used.map((strip, i) => `strip ${i + 1}: ${stripText(strip, step, show, nameOf)}`),
-        ...(strips.length > used.length ? [`${counted(strips.length - used.length, 'strip')} left whole`] : []),
-    ].join('; ');
+function boardText(board: Board, step: Ticks, show: Show, nameOf: (piece: Piece) => string): string {
+    const whole = board.strips.filter(strip => strip.rippedTo === undefined).map(strip => stripText(strip, step, show, nameOf)).filter(words => words !== '');
+    const parts = rippedParts(board).map(({ section, strips }) => {
+        const widths = [...new Set(strips.map(strip => strip.rippedTo!))];
+        return [
+            `${section === undefined ? '' : `cut off ${printLength(section, show)}, `}rip${board.crosswise ? ' across the sheet' : ''} ${widths.map(width => `${counted(strips.filter(strip => strip.rippedTo === width).length, 'strip')} of ${printLength(width, show)}`).join(', ')}`,
+            ...strips.map(strip => `strip ${board.strips.indexOf(strip) + 1}: ${stripText(strip, step, show, nameOf)}`),
+        ].join('; ');
+    });
+    return [...whole, ...parts].join('; ');
 }
 
 function besideText(board: Board, stock: Stock, job: JobSettings): string[] {
-    const beside = besideStrips(board, stock, job);
-    return beside ? [`keep a strip of ${printLength(beside.width, job.show.value)} beside`] : [];
+    return besideStrips(board, stock, job).map(({ width, length }) => `keep a strip of ${printLength(width, job.show.value)} beside${board.sections ? ` it, ${printLength(length, job.show.value)} long` : ''}`);
 }
 
 /** The offcut is rounded down, so that it is never promised too long. */

@@ -1,8 +1,8 @@
+import { blankOver } from '../../cutting/blank.ts';
 import { knownText, weakest } from '../../cutting/known.ts';
 import { leftoversOf, type Left } from '../../cutting/leftovers.ts';
 import type { Board, Known, StockPlan } from '../../cutting/model.ts';
 import type { JobSettings } from '../../job/model.ts';
-import type { Show } from '../../quantity/print-length.ts';
 import { roundDown } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { lengthJson, moneyJson, type LengthJson } from '../amounts-json.ts';
@@ -28,15 +28,13 @@ export function jsonBoards(plans: readonly HousePlan[], files: Files): JsonText 
         plan: plans.some(({ plan }) => plan.stocks.some(stock => stock.known.as !== 'first plan')) ? 'looked closer' : 'first',
         houses: plans.map(({ house, plan }) => {
             const length = exactly(house.job);
-            const step = house.job.cutTo.value;
-            const { value: show } = house.job.show;
             return {
                 ...houseHead(house),
                 kerf: length(house.job.kerf.value),
                 endTrim: length(house.job.endTrim.value),
                 shortestOffcut: length(house.job.shortestOffcut.value),
                 known: knownJson(weakest(plan)),
-                stocks: plan.stocks.map(stock => stockJson(stock, length, step, show, files)),
+                stocks: plan.stocks.map(stock => stockJson(stock, length, house.job, files)),
                 costs: plan.costs.map(moneyJson),
                 complete: plan.unpriced.length === 0 && plan.unplaced.length === 0 && house.rooms.every(r => r.takeOff),
                 unpriced: plan.unpriced.map(u => ({ stock: u.stock.name, length: length(u.length), count: u.count })),
@@ -52,7 +50,7 @@ export function jsonBoards(plans: readonly HousePlan[], files: Files): JsonText 
 }
 
 function knownJson(known: Known): KnownJson {
-    return { as: known.as, percent: known.percent ?? null, text: knownText(known) };
+    return { as: known.as, percent: known.percent ?? null, text: knownText(known), model: known.model ?? null };
 }
 
 type PrintLength = (ticks: Ticks) => LengthJson;
@@ -62,7 +60,7 @@ function exactly(job: JobSettings): PrintLength {
     return ticks => lengthJson(ticks, ticks, job.show.value);
 }
 
-function stockJson({ stock, boards, buy, spare, costs, rips, known }: StockPlan, length: PrintLength, step: Ticks, show: Show, files: Files): StockJson {
+function stockJson({ stock, boards, buy, spare, costs, rips, known }: StockPlan, length: PrintLength, job: JobSettings, files: Files): StockJson {
     return {
         stock: stock.name,
         source: sourceJson(stock.at, files),
@@ -71,17 +69,19 @@ function stockJson({ stock, boards, buy, spare, costs, rips, known }: StockPlan,
         buy: buy.map(p => ({ length: length(p.length), count: p.count, each: p.each ? moneyJson(p.each) : null, cost: p.cost ? moneyJson(p.cost) : null })),
         defects: stock.defects ?? stock.spare ? { share: stock.defects ? Number(stock.defects.value.valueOf().toFixed(6)) : null, spare: spare ? { count: spare.count, length: length(spare.length) } : null } : null,
         costs: costs.map(moneyJson),
-        rips: rips.map(({ widths, boards: numbers, left }) => ({ widths: widths.map(({ width, count }) => ({ width: length(width), count })), boards: numbers, left: length(left) })),
-        boards: boards.map(board => boardJson(board, length, step, show)),
+        rips: rips.map(({ section, widths, boards: numbers, left }) => ({ section: section === undefined ? null : length(section), widths: widths.map(({ width, count }) => ({ width: length(width), count })), boards: numbers, left: length(left) })),
+        boards: boards.map(board => boardJson(board, length, job)),
     };
 }
 
-function boardJson({ number, length: ticks, from, worth, cut, strips, crosswise }: Board, length: PrintLength, step: Ticks, show: Show): StockJson['boards'][number] {
+function boardJson({ number, length: ticks, from, worth, strips, sections, crosswise }: Board, length: PrintLength, job: JobSettings): StockJson['boards'][number] {
+    const step = job.cutTo.value, show = job.show.value;
     return {
-        number, length: length(ticks), onHand: from === 'on hand', from, worth: worth ? moneyJson(worth) : null, crosswise: crosswise === true, cut: length(cut),
+        number, length: length(ticks), onHand: from === 'on hand', from, worth: worth ? moneyJson(worth) : null, crosswise: crosswise === true, cut: length(job.kerf.value), sections: (sections ?? []).map(length),
         strips: strips.map(strip => ({
             rippedTo: strip.rippedTo === undefined ? null : length(strip.rippedTo),
-            pieces: strip.pieces.map(p => ({ piece: p.id, length: lengthJson(p.overall, longPoints(p), show) })),
+            section: strip.section ?? null,
+            pieces: strip.pieces.map(p => ({ piece: p.id, length: lengthJson(p.overall, longPoints(p), show), over: length(blankOver(p, job)) })),
             offcut: lengthJson(strip.offcut, roundDown(strip.offcut, step), show),     // never promised too long
             kept: strip.kept,
         })),

@@ -1,4 +1,4 @@
-import type { BoardFrom } from '../../cutting/model.ts';
+import type { BoardFrom, CuttingModel } from '../../cutting/model.ts';
 import type { Sheet } from '../../job/model.ts';
 import type { Count, FromOne, LengthJson, MoneyJson } from '../amounts-json.ts';
 import type { HouseHead } from '../house-json.ts';
@@ -56,6 +56,8 @@ export interface KnownJson {
     readonly percent: Percent | null;
     /** The same in plain words. */
     readonly text: string;
+    /** The ways to cut among which it is known; null where nothing is. */
+    readonly model?: CuttingModel | null;
 }
 /** @minimum 0 */
 type Percent = number;
@@ -71,7 +73,7 @@ interface Stock {
     /** What is reckoned for boards that turn out unusable; null: nothing. `spare`: how many of `buy` are for that; null: none is. */
     readonly defects?: { readonly share: Percent | null; readonly spare: { readonly count: FromOne; readonly length: LengthJson } | null } | null;
     readonly costs: readonly MoneyJson[];
-    /** How the boards and sheets that are ripped first are ripped. */
+    /** How boards, sections of boards and sheets are ripped. */
     readonly rips?: readonly Rip[];
     readonly boards: readonly Board[];
 }
@@ -79,6 +81,8 @@ interface Stock {
 interface Purchase { readonly length: LengthJson; readonly count: Count; readonly each: MoneyJson | null; readonly cost: MoneyJson | null }
 
 interface Rip {
+    /** How long the section is that is cut off first; null: the whole board is ripped. */
+    readonly section?: LengthJson | null;
     readonly widths: readonly { readonly width: LengthJson; readonly count: FromOne }[];
     /** Numbers of the boards. */
     readonly boards: readonly FromOne[];
@@ -95,15 +99,20 @@ interface Board {
     readonly worth?: MoneyJson | null;
     /** A sheet that is ripped across its length. */
     readonly crosswise?: boolean;
-    /** What one cut takes along the board; more than the kerf where pieces are mitered. */
+    /** What one cut takes along the board: boards are crosscut square. */
     readonly cut: LengthJson;
+    /** Sections that are cut off the board and then ripped; none where it is ripped over its whole length, or not at all. */
+    readonly sections?: readonly LengthJson[];
     readonly strips: readonly Strip[];
 }
 
 interface Strip {
     /** The width it is ripped to before it is cut to length. */
     readonly rippedTo: LengthJson | null;
-    readonly pieces: readonly { readonly piece: string; readonly length: LengthJson }[];
+    /** The section it is ripped from: 1, 2, ... of the board's `sections`; null: it lies over the whole length. */
+    readonly section?: FromOne | null;
+    /** `over`: what the blank of a mitered piece is longer. */
+    readonly pieces: readonly { readonly piece: string; readonly length: LengthJson; readonly over?: LengthJson }[];
     readonly offcut: LengthJson;
     /** The offcut is worth keeping. */
     readonly kept?: boolean;

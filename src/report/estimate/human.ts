@@ -32,7 +32,7 @@ function estimate({ house, priced: { estimate, plan }, alternates, after }: Hous
     return [
         paint.strong(`ESTIMATE  ${cleanText(titleOf(house.job))}`),
         `For ${estimate.rooms.join(', ') || 'no room'}. For you, not for the client: it shows what you pay and what you earn.`,
-        `The job as if nothing were cut yet. Boards: ${knownText(weakest(plan))}.`, ...wrap(spareText([plan], show), WIDTH),
+        ...wrap(`The job as if nothing were cut yet. Boards: ${knownText(weakest(plan))}.`, WIDTH), ...wrap(spareText([plan], show), WIDTH),
         ...after ? wrap(afterCuttingText(after), WIDTH).map(line => paint.warning(line)) : [],
         ...standingText(house.rooms, { dont: 'offer it', lacks: 'it is not in here' }, paint, WIDTH),
         '',

@@ -88,17 +88,20 @@ function byStock(boards: readonly LaidBoard[]): LaidBoard[][] {
 function boardLines(boards: readonly LaidBoard[], tape: Tape, nameOf: (piece: Piece) => string): string[] {
     const heads = columns(boards.map(b => [`#${b.number}`, `${printLength(b.length, tape.show)}${b.along === b.length ? '' : ' ripped across'}${b.from === 'bought' ? '' : ` ${b.from}`}`, '|']));
     const indent = Math.max(...heads.map(head => head.length)) + 2;
-    return boards.flatMap((board, i) => board.strips.flatMap((strip, j) => wrap(stripText(strip, tape, nameOf), WIDTH - indent)
+    return boards.flatMap((board, i) => board.strips.flatMap((strip, j) => wrap(stripText(board, strip, tape, nameOf), WIDTH - indent)
         .map((line, k) => (j === 0 && k === 0 ? `  ${heads[i]!.slice(0, -1)} ${line}` : ' '.repeat(indent) + line))));
 }
 
 /** `1/2" | blocking-A-2 to 3' 7 7/8" | …`: the first mark, then every piece with the mark at its far end. */
-function stripText(strip: LaidStrip, tape: Tape, nameOf: (piece: Piece) => string): string {
+function stripText({ sections }: LaidBoard, strip: LaidStrip, tape: Tape, nameOf: (piece: Piece) => string): string {
     const left = roundDown(strip.offcut, tape.step);
-    const name = strip.rippedTo === undefined ? '' : `strip ${strip.number} (${printLength(strip.rippedTo, tape.show)}): `;
-    if (strip.pieces.length === 0) return `${name}left whole`;
+    const from = strip.section === undefined ? '' : `section ${strip.section}, `;
+    const name = strip.rippedTo === undefined ? '' : `${from}strip ${strip.number} (${printLength(strip.rippedTo, tape.show)}): `;
+    const off = strip.rippedTo === undefined ? sections : [];
+    if (strip.pieces.length + off.length === 0) return `${name}left whole`;
+    const marks = [...strip.pieces.map(p => ({ what: nameOf(p.piece), to: p.to })), ...off.map(s => ({ what: `section ${s.number}`, to: s.to }))].sort((a, b) => a.to - b.to);
     return `${name}${[
-        printMark(strip.trim, tape), ...strip.pieces.map(p => `${nameOf(p.piece)} to ${printMark(p.to, tape)}`),
+        ...strip.trim > 0 || strip.section === undefined ? [printMark(strip.trim, tape)] : [], ...marks.map(({ what, to }) => `${what} to ${printMark(to, tape)}`),
         ...(left > 0 ? [`${strip.kept ? 'keep' : 'offcut'} ${printMark(left, tape)}`] : []),
     ].join(' | ')}`;
 }

@@ -48,6 +48,7 @@ function stepJson(step: Step, order: SawOrder): HouseJson['steps'][number] {
         case 'rip': return { ...head(step), what: step.what, width: length(step.width), fence: step.fence ?? null, boards: step.boards.map(refJson), pieces: ids(step.pieces) };
         case 'crosscut': return {
             ...head(step), stop: length(step.stop), by: step.by, over: length(step.over),
+            of: step.of, sections: step.sections.map(({ board, section }) => ({ board: board.name, section: section.number })),
             takes: step.takes.map(({ board, strip, pieces }) => ({ board: board.name, strip: strip.number, pieces: ids(pieces.map(p => p.piece)) })),
         };
         case 'blocks': return {
@@ -81,6 +82,7 @@ function boardJson(board: LaidBoard, order: SawOrder): HouseJson['boards'][numbe
     const length = lengthIn(order);
     return {
         name: board.name, stock: stockNames(order.boards.map(({ stock }) => stock))(board.stock), number: board.number, length: length(board.length), along: length(board.along), from: board.from, besideStrips: length(board.besideStrips),
+        sections: board.sections.map(({ number, from, to }) => ({ number, from: markIn(order)(from), to: markIn(order)(to) })),
         strips: board.strips.map(strip => stripJson(strip, order)),
     };
 }
@@ -89,7 +91,7 @@ function stripJson(strip: LaidStrip, order: SawOrder): HouseJson['boards'][numbe
     const length = lengthIn(order), mark = markIn(order);
     const { cutTo, show } = order.job;
     return {
-        number: strip.number, rippedTo: strip.rippedTo === undefined ? null : length(strip.rippedTo), trim: mark(strip.trim),
+        number: strip.number, rippedTo: strip.rippedTo === undefined ? null : length(strip.rippedTo), section: strip.section ?? null, trim: mark(strip.trim),
         pieces: strip.pieces.map(({ piece, from, to, ends }) => ({
             piece: piece.id, from: mark(from), to: mark(to), back: lengthJson(piece.back, piece.cutBack, show.value), face: lengthJson(piece.face, piece.cutFace, show.value),
             overall: lengthJson(piece.overall, piece.cutOverall, show.value), ends: [endJson(ends[0]), endJson(ends[1])], hand: piece.hand, measure: tapingOf(piece),

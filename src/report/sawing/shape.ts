@@ -44,19 +44,23 @@ interface Run extends OnPieces {
     readonly wholeBoards: readonly string[];
 }
 
-/** One setting of the rip fence: whole boards, their strips once more on edge, or pieces that are cut to length. */
+/** One setting of the rip fence: whole boards, sections that are cut off, the strips of either once more on edge, or pieces that are cut to length. */
 interface Rip extends OnPieces {
     readonly do: 'rip';
-    readonly what: 'boards' | 'on edge' | 'pieces';
+    readonly what: 'boards' | 'sections' | 'on edge' | 'pieces';
     readonly width: LengthJson;
     /** The name the job gives this setting. */
     readonly fence: string | null;
     readonly boards: readonly { readonly board: string; readonly strips: readonly FromOne[] }[];
 }
 
-/** One setting of the stop, square, over all boards that hold a piece of this length. */
+/** One setting of the stop, square, over all boards that hold a piece or section of this length. */
 interface Crosscut extends Numbered {
     readonly do: 'crosscut';
+    /** boards: boards, and strips of whole boards; strips: those of sections, once these are ripped. */
+    readonly of?: 'boards' | 'strips';
+    /** Sections that are cut off at this setting, to be ripped. */
+    readonly sections?: readonly { readonly board: string; readonly section: FromOne }[];
     readonly stop: LengthJson;
     readonly by: 'stop' | 'tape';
     /** What blanks of mitered pieces are longer than their long points. */
@@ -140,12 +144,16 @@ interface Board {
     readonly from: BoardFrom;
     /** Across the board, what is left beside the strips. */
     readonly besideStrips: LengthJson;
+    /** What is cut off to be ripped by itself: readings of the tape. */
+    readonly sections?: readonly { readonly number: FromOne; readonly from: LengthJson; readonly to: LengthJson }[];
     readonly strips: readonly Strip[];
 }
 
 interface Strip {
     readonly number: FromOne;
     readonly rippedTo: LengthJson | null;
+    /** The section it is ripped from, whose left end its tape is hooked on; null: it lies over the whole length. */
+    readonly section?: FromOne | null;
     /** Reading of the first mark. */
     readonly trim: LengthJson;
     /** From the hooked end on, in the order they are cut. */

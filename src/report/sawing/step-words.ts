@@ -11,8 +11,10 @@ export interface StepWords { readonly set: string; readonly lines: readonly stri
 
 /** The parts of the work, in their order, with what belongs to each. */
 export const STAGES: readonly { readonly title: string; has(step: Step): boolean }[] = [
-    { title: 'Rip whole boards', has: step => step.do === 'rip' && step.what !== 'pieces' },
-    { title: 'Crosscut, square, the stop from long to short', has: step => step.do === 'crosscut' },
+    { title: 'Rip whole boards', has: step => step.do === 'rip' && step.what !== 'pieces' && !isOfSections(step.boards) },
+    { title: 'Crosscut, square, the stop from long to short', has: step => step.do === 'crosscut' && step.of === 'boards' },
+    { title: 'Rip the sections', has: step => step.do === 'rip' && step.what !== 'pieces' && isOfSections(step.boards) },
+    { title: 'Crosscut their strips, square, the stop from long to short', has: step => step.do === 'crosscut' && step.of === 'strips' },
     { title: 'Test pieces and gauge blocks, out of what is left', has: step => step.do === 'blocks' },
     { title: 'Rip after crosscutting', has: step => step.do === 'rip' && step.what === 'pieces' },
     { title: 'Edges, before the miters', has: step => step.do === 'rabbet' || step.do === 'ease' },
@@ -40,11 +42,11 @@ export function stepWords(step: Step, order: SawOrder, nameOf: (piece: Piece) =>
     switch (step.do) {
         case 'rip': return {
             set: `fence ${step.fence === undefined ? '' : `"${step.fence}" `}at ${size(step.width)}${step.what === 'on edge' ? ', strips on edge' : ''}`,
-            lines: step.what === 'pieces' ? [`${step.pieces.length}: ${list(step.pieces)}`] : [boardsText(step.boards, step.what === 'boards')],
+            lines: step.what === 'pieces' ? [`${step.pieces.length}: ${list(step.pieces)}`] : [boardsText(step.boards, step.what !== 'on edge')],
         };
         case 'crosscut': return {
-            set: `${step.by === 'tape' ? 'measure' : 'stop at'} ${size(step.stop)}, ${counted(step.takes.reduce((sum, t) => sum + t.pieces.length, 0), 'piece')}${step.over > 0 ? ` (blanks ${printLength(step.over, show)} over)` : ''}`,
-            lines: takesByBoard(step.takes).map(({ board, pieces }) => `${board.name}: ${list(pieces)}`),
+            set: `${step.by === 'tape' ? 'measure' : 'stop at'} ${size(step.stop)}, ${countedCuts(step)}${step.over > 0 ? ` (blanks ${printLength(step.over, show)} over)` : ''}`,
+            lines: takesByBoard(step).map(({ board, parts }) => `${board.name}: ${parts.map(({ section, pieces }) => sectionText(section, list(pieces), pieces.length)).join('; ')}`),
         };
         case 'blocks': return { set: 'from offcuts', lines: step.blocks.map(block => blockText(block, show)) };
         case 'rabbet': return {
@@ -98,12 +100,39 @@ function blockText({ kind, count, length, stock, for: use, out }: Block, show: S
 }
 
 function boardsText(boards: readonly BoardRef[], counts: boolean): string {
-    return boards.map(({ board, strips }) => `${board.name}${counts ? `: ${counted(strips.length, 'strip')}` : ` (${counted(strips.length, 'strip')})`}`).join(', ');
+    return boards.flatMap(({ board, strips }) => {
+        const sections = [...new Set(board.strips.filter(({ number }) => strips.includes(number)).map(({ section }) => section))];
+        return sections.map(section => {
+            const count = counted(board.strips.filter(strip => strips.includes(strip.number) && strip.section === section).length, 'strip');
+            return `${board.name}${section === undefined ? '' : ` section ${section}`}${counts ? `: ${count}` : ` (${count})`}`;
+        });
+    }).join(', ');
 }
 
-function takesByBoard(takes: Extract<Step, { do: 'crosscut' }>['takes']) {
-    const boards = [...new Set(takes.map(t => t.board))];
-    return boards.map(board => ({ board, pieces: takes.filter(t => t.board === board).flatMap(t => t.pieces).map(p => p.piece) }));
+function isOfSections(boards: readonly BoardRef[]): boolean {
+    return boards.some(({ board, strips }) => board.strips.some(({ number, section }) => section !== undefined && strips.includes(number)));
+}
+
+type Crosscut = Extract<Step, { do: 'crosscut' }>;
+
+function countedCuts({ takes, sections }: Crosscut): string {
+    const pieces = takes.reduce((sum, t) => sum + t.pieces.length, 0);
+    return [...pieces > 0 || sections.length === 0 ? [counted(pieces, 'piece')] : [], ...sections.length > 0 ? [counted(sections.length, 'section')] : []].join(', ');
+}
+
+/** By board, what is cut off at the stop: pieces, and sections with the pieces that are as long. */
+function takesByBoard({ takes, sections }: Crosscut) {
+    const boards = [...new Set([...takes.map(t => t.board), ...sections.map(s => s.board)])];
+    return boards.map(board => {
+        const own = takes.filter(t => t.board === board);
+        const numbers = [...new Set([...own.map(t => t.strip.section), ...sections.filter(s => s.board === board).map(s => s.section.number)])];
+        return { board, parts: numbers.map(section => ({ section, pieces: own.filter(t => t.strip.section === section).flatMap(t => t.pieces).map(p => p.piece) })) };
+    });
+}
+
+function sectionText(section: number | undefined, pieces: string, count: number): string {
+    if (section === undefined) return pieces;
+    return count === 0 ? `section ${section}, to be ripped` : `section ${section}: ${pieces}`;
 }
 
 function wholeText(names: readonly string[]): string[] {
