@@ -151,8 +151,8 @@ describe('boards to buy', () => {
         expect(data.map(row => [row.stock, row.from, row.count, row.cost, row.note!.split(':')[0]])).toEqual([
             ['fir-1x8', 'buy', '1', '', 'no price said'], ['fir-1x8', 'buy', '1', '', 'no price said'], ['pine-1x6', 'buy', '1', '25.20', ''], ['pine-1x6', 'buy', '1', '16.80', ''],
             ['pine-1x6', 'no board', '1', '', 'den.bottom-A-long'],
-            ['fir-1x8', 'left', '1', '', ''], ['fir-1x8', 'left', '1', '', ''], ['pine-1x6', 'left', '1', '', ''],
-            ['pine-1x6', 'left', '1', '', 'a strip 2 7/8" wide'], ['pine-1x6', 'left', '3', '', 'a strip 3/4" wide'],
+            ['fir-1x8', 'left', '1', '', ''], ['fir-1x8', 'left', '1', '', ''], ['pine-1x6', 'left', '1', '', ''], ['pine-1x6', 'left', '1', '', ''],
+            ['pine-1x6', 'left', '1', '', 'a strip 2 7/8" wide'],
         ]);
     });
 

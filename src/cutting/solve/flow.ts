@@ -52,10 +52,12 @@ class Flow {
     private readonly ways: Way[] = [];
     private readonly into: Map<number, Arc[]>[] = [];
     private readonly lanes = new Map<number, number>();
+    private readonly longest: number;
 
     constructor(problem: CuttingProblem, values: ArrayLike<number>, counts: Counts, dearest: number, most: number, effort: Effort) {
         this.problem = problem;
         const { items, boards } = problem;
+        this.longest = Math.max(...boards.map(kind => kind.capacity));
         this.tables = new SectionTables(problem, items.map(item => item.count), effort);
         this.isWhole = false;
         if (!this.tables.isExact || !this.tables.isSmall) return;
@@ -73,7 +75,8 @@ class Flow {
         const places = placesOf(problem, this.tables);
         const graphs = families.map((family, f) => this.graphOf(family, kindsOf[f]!, floors, values, places, most));
         const lanes = problem.strips.map((_, i) => this.laneGraph(i + 1, graphs, families, values, most));
-        effort.spent += graphs.reduce((sum, { graph, sections }) => sum + graph.arcs.length * 4 + sections.size * 20, 0) + lanes.reduce((sum, graph) => sum + (graph?.arcs.length ?? 0) * 10, 0);
+        effort.spent += families.length * (places.length * this.longest / 50 + items.length * this.longest / 10)
+            + lanes.reduce((sum, graph) => sum + (graph?.arcs.length ?? 0) * 10, 0);
         if ([...graphs.map(({ graph }) => graph), ...lanes].reduce((sum, graph) => sum + (graph?.arcs.length ?? 0), 0) > most) return;
         this.program(graphs, lanes, kindsOf, families, counts, dearest);
         this.isWhole = this.columns.length <= 2 * most;

@@ -76,7 +76,7 @@ class Search {
             yield this.standing;
         }
         if (this.isOver) return;
-        if (this.isRipped && this.flow(root.made, NODES)) yield this.standing;
+        if (this.isRipped && this.flow(root.made)) yield this.standing;
         if (this.isOver) return;
         if (this.problem.boards.length > 1 || this.isRipped) {
             if (!this.isRipped && this.cost - this.bound <= 2 * this.step) this.pickAmongAll(root.made, NODES);
@@ -160,16 +160,16 @@ class Search {
                 if (picked.finished || this.cost <= cost) return true;
             }
         }
-        const flow = planByFlow(this.problem, prices.items, counts, cost, this.step, this.solver, this.effort, { arcs: FEW_ARCS * times, nodes: NODES * times });
+        const flow = planByFlow(this.problem, prices.items, counts, cost, this.step, this.solver, this.effort, { arcs: ARCS * times, nodes: FLOW_NODES * times });
         this.take(flow.layouts);
         return flow.finished || this.cost <= cost;
     }
 
     /** The cheapest plan as a flow, where little is left that a cheaper one could be made of; says whether more is known. */
-    private flow({ values }: Generated, nodes: number): boolean {
+    private flow({ values }: Generated): boolean {
         const dearest = this.cost - this.step;
         const { layouts, finished } = planByFlow(
-            this.problem, values, allCounts(this.problem, dearest), dearest, this.step, this.solver, this.effort, { arcs: MANY_ARCS, nodes },
+            this.problem, values, allCounts(this.problem, dearest), dearest, this.step, this.solver, this.effort, { arcs: ARCS, nodes: FLOW_NODES },
         );
         this.take(layouts);
         if (finished) this.raise(this.cost);
@@ -229,6 +229,7 @@ const DIVES = 4;
 const NODE_DIVES = 3;
 const NODES = 200;
 const FEW_COLUMNS = 4000;
-const FEW_ARCS = 3000;
-const MANY_ARCS = 3000;
+/** A flow of more arcs takes the solver too long for what it settles. */
+const ARCS = 1000;
+const FLOW_NODES = 40;
 const MANY_COLUMNS = 20_000;

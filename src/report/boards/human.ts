@@ -91,7 +91,7 @@ function boardText(board: Board, step: Ticks, show: Show, nameOf: (piece: Piece)
         const widths = [...new Set(strips.map(strip => strip.rippedTo!))];
         return [
             `${section === undefined ? '' : `cut off ${printLength(section, show)}, `}rip${board.crosswise ? ' across the sheet' : ''} ${widths.map(width => `${counted(strips.filter(strip => strip.rippedTo === width).length, 'strip')} of ${printLength(width, show)}`).join(', ')}`,
-            ...strips.map(strip => `strip ${board.strips.indexOf(strip) + 1}: ${stripText(strip, step, show, nameOf)}`),
+            ...strips.map((strip, i) => `strip ${i + 1}: ${stripText(strip, step, show, nameOf)}`),
         ].join('; ');
     });
     return [...whole, ...parts].join('; ');
