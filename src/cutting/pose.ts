@@ -99,7 +99,7 @@ function lanesOf({ length, abreast }: Blank, lane: number): number[] {
     return abreast === 1 && length < SHORTEST_RIPPED ? [WHOLE, lane] : [lane];
 }
 /** Shorter pieces are not fed through a table saw along their length. Common practice, no source. */
-const SHORTEST_RIPPED = inches(12);
+export const SHORTEST_RIPPED = inches(12);
 
 /**
  * Sizes and capacities in the largest unit that all sizes are whole in; capacities lose nothing by being rounded down to it. Where

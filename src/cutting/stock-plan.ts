@@ -3,11 +3,11 @@ import type { Piece } from '../takeoff/model.ts';
 import type { Board, Known, StockPlan, Strip } from './model.ts';
 import { sumMoney } from './money.ts';
 import { purchasesOf, type Offer } from './offers.ts';
-import type { Posed } from './pose.ts';
+import { SHORTEST_RIPPED, type Posed } from './pose.ts';
 import { ripsOf } from './rips.ts';
 import { spareOf } from './spare.ts';
 import { lengthNeeded } from './solve/layouts.ts';
-import { WHOLE, type Layout, type StripCut } from './solve/problem.ts';
+import { WHOLE, type Layout } from './solve/problem.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { blankLength } from './blank.ts';
 
@@ -36,22 +36,31 @@ function compareText(a: string, b: string): number {
 
 function boardOf(posed: Posed, layout: Layout, number: number, queues: Piece[][], job: JobSettings): Board {
     const { from, length, worth, crosswise } = posed.kinds.all[layout.board]!;
-    const along = crosswise ? posed.stock.width!.value.ticks : length;
-    const sections = layout.sections?.map(size => size * posed.lengthUnit - posed.saw.cut);
-    const strips = [...layout.strips].sort((a, b) => (a.section ?? -1) - (b.section ?? -1) || a.lane - b.lane).map((strip): Strip => {
+    const { cut, endTrim } = posed.saw;
+    const usable = (crosswise ? posed.stock.width!.value.ticks : length) - endTrim;
+    const filled = [...layout.strips].sort((a, b) => (a.section ?? -1) - (b.section ?? -1) || a.lane - b.lane).map(strip => {
         const pieces = [...strip.picks].sort(([a], [b]) => a - b).flatMap(([item, count]) => queues[item]!.splice(0, count));
-        const used = pieces.reduce((sum, piece) => sum + blankLength(piece, job) + posed.saw.cut, 0);
-        const room = strip.section !== undefined ? sections![strip.section]!
-            : along - posed.saw.endTrim - (strip.lane === WHOLE ? sections ?? [] : []).reduce((sum, each) => sum + each + posed.saw.cut, 0);
-        return { ...widthOf(posed, strip), ...strip.section !== undefined && { section: strip.section + 1 }, pieces, ...offcutOf(room - used, job) };
+        return { ...strip, pieces, used: pieces.reduce((sum, piece) => sum + blankLength(piece, job) + cut, 0) };
     });
+    const sections = layout.sections?.map(size => size * posed.lengthUnit - cut) ?? cutAcrossFirst(filled, usable, cut, job);
+    const behind = usable - (sections ?? []).reduce((sum, each) => sum + each + cut, 0);
+    const strips = filled.map(({ lane, section = lane === WHOLE ? undefined : sections && 0, pieces, used }): Strip => ({
+        ...widthOf(posed, lane), ...section !== undefined && { section: section + 1 }, pieces,
+        ...offcutOf((section !== undefined ? sections![section]! : lane === WHOLE ? behind : usable) - used, job),
+    }));
     // what is left behind the sections of a board that nothing else is cut from
-    const behind = along - posed.saw.endTrim - (sections ?? []).reduce((sum, each) => sum + each + posed.saw.cut, 0);
     const whole = sections && strips.every(strip => strip.rippedTo !== undefined) ? [{ pieces: [], ...offcutOf(behind, job) }] : [];
     return { number, length, from, ...worth && { worth }, strips: [...whole, ...strips], ...sections && { sections }, ...crosswise && { crosswise } };
 }
 
-function widthOf({ widths }: Posed, { lane }: StripCut): { rippedTo?: Ticks } {
+/** Where all that would be left behind the strips of a ripped board is worth keeping, only a section is ripped: the rest keeps its width. */
+function cutAcrossFirst(strips: readonly { readonly lane: number; readonly used: Ticks }[], usable: Ticks, cut: Ticks, job: JobSettings): Ticks[] | undefined {
+    if (strips.some(({ lane }) => lane === WHOLE)) return undefined;
+    const section = Math.max(SHORTEST_RIPPED, ...strips.map(({ used }) => used - cut));
+    return usable - section - cut >= Math.max(1, job.shortestOffcut.value) ? [section] : undefined;
+}
+
+function widthOf({ widths }: Posed, lane: number): { rippedTo?: Ticks } {
     const rippedTo = widths[lane];
     return rippedTo === undefined ? {} : { rippedTo };
 }

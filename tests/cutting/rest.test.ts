@@ -198,7 +198,8 @@ describe('what is left when all is cut', () => {
         expect(left.map(({ stock: { name }, pieces: full, strips }) =>
             [name, full.map(p => [p.count, p.length]), strips.map(s => [s.count, s.width, s.length])])).toEqual([
             ['pine-1x6', [[1, feet(16)], [1, inches('90 7/8')]], []],
-            ['wide-1x8', [], [[1, inches('5 1/2'), feet(8)], [2, inches('3/4'), inches('34 7/8')]]],
+            // its strips are 60" long: that is cut off 8' and ripped, so what is behind keeps its width
+            ['wide-1x8', [[1, inches('34 7/8')]], [[1, inches('5 1/2'), inches(60)]]],
         ]);
     });
 });

@@ -38,10 +38,10 @@ describe('what is left of a board beside full pieces is ripped', () => {
         expect(boardCount(closely([bottom, ...cleats, piece('cleat-6', pine, inches(60), { width: inches('3/4'), ripped: true })]))).toBe(2);
     });
     test('what is left keeps its width: the cleats alone come out of a section, not out of a board that is ripped to its end', () => {
-        const [board] = closely(cleats).stocks[0]!.boards;
-        expect(board!.sections).toEqual([inches(60)]);
-        // 192 less 1" of trim, 60 and a kerf
-        expect(board!.strips.find(strip => strip.rippedTo === undefined)).toMatchObject({ pieces: [], offcut: inches('130 7/8'), kept: true });
+        const [board] = closely(several(6, 'long', id => piece(id, pine, inches(100), { width: inches('3/4'), ripped: true }))).stocks[0]!.boards;
+        expect(board!.sections).toEqual([inches(100)]);
+        // 192 less 1" of trim, 100 and a kerf
+        expect(board!.strips.find(strip => strip.rippedTo === undefined)).toMatchObject({ pieces: [], offcut: inches('90 7/8'), kept: true });
     });
 });
 

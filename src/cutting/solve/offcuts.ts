@@ -1,5 +1,5 @@
-import { gathered, lengthNeeded, roomOf, sizeOf } from './layouts.ts';
-import { WHOLE, type Cut, type CuttingProblem, type Layout } from './problem.ts';
+import { gathered, roomOf, sizeOf } from './layouts.ts';
+import type { Cut, CuttingProblem, Layout } from './problem.ts';
 
 /**
  * The same boards, with pieces moved and exchanged between them so that what is left is in fewer and longer offcuts. Of two plans
@@ -20,16 +20,7 @@ export function withLongerOffcuts(problem: CuttingProblem, layouts: readonly Lay
                 if (shop.improve(from, to)) improved = true;
             }
     }
-    return (shop.improvedOnce ? shop.layouts() : layouts).map(layout => cutAcrossFirst(problem, layout, shortest));
-}
-
-/** A board that is ripped over its whole length though all that is behind its strips is worth keeping is cut across first: what is left keeps its width. */
-function cutAcrossFirst(problem: CuttingProblem, layout: Layout, shortest: number): Layout {
-    const { boards, shortestSection = Infinity } = problem;
-    if (layout.sections || layout.strips.some(({ lane }) => lane === WHOLE)) return layout;
-    const size = Math.max(shortestSection, lengthNeeded(problem, layout));
-    if (size === Infinity || boards[layout.board]!.capacity - size < Math.max(1, shortest)) return layout;
-    return { ...layout, sections: [size], strips: layout.strips.map(strip => ({ ...strip, section: 0 })) };
+    return shop.improvedOnce ? shop.layouts() : [...layouts];
 }
 
 interface StripLeft { readonly lane: number; readonly section?: number; readonly picks: Map<number, number>; room: number }
