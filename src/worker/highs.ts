@@ -30,8 +30,8 @@ export function solverBy(highs: Highs): LinearSolver {
 }
 /** Steps of effort that a program of whole numbers takes: measured, so that equal steps are about equal time. */
 const STARTED = 20_000;
-const PER_ENTRY = 200;
-const PER_PIVOT = 1;
+const PER_ENTRY = 1000;
+const PER_PIVOT = 3;
 const OPTIMAL = 7;
 const INFEASIBLE = 8;
 const FEASIBLE = 2;

@@ -48,7 +48,7 @@ describe('the built program', () => {
 
     test('looks for the cheapest boards with the solver that lies beside it', () => {
         const { out, err, code } = run(folderWith(house), ['boards']);
-        expect(out).toContain('For den. None cheaper exists.');
+        expect(out).toContain('For den. None cheaper exists (looked at: cut across; no piece turned).');
         expect({ err, code }).toEqual({ err: '', code: 0 });
     });
 

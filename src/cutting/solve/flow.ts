@@ -79,7 +79,7 @@ class Flow {
             + lanes.reduce((sum, graph) => sum + (graph?.arcs.length ?? 0) * 10, 0);
         if ([...graphs.map(({ graph }) => graph), ...lanes].reduce((sum, graph) => sum + (graph?.arcs.length ?? 0), 0) > most) return;
         this.program(graphs, lanes, kindsOf, families, counts, dearest);
-        this.isWhole = this.columns.length <= 2 * most;
+        this.isWhole = this.columns.length <= most;
     }
 
     /** What is cut across the boards of a family, and which sections, each with what a board that holds it may lose at most. */

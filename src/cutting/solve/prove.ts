@@ -230,6 +230,6 @@ const NODE_DIVES = 3;
 const NODES = 200;
 const FEW_COLUMNS = 4000;
 /** A flow of more arcs takes the solver too long for what it settles. */
-const ARCS = 1000;
-const FLOW_NODES = 40;
+const ARCS = 600;
+const FLOW_NODES = 20;
 const MANY_COLUMNS = 20_000;
