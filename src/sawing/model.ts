@@ -50,7 +50,10 @@ export interface LaidStrip {
     /** What the plan promises to be left to use; it may be a little more. */
     readonly offcut: Ticks;
     readonly kept: boolean;
-    /** From the last cut's kerf to the raw end, or to the section's; at least the offcut and the trim of that end. Negative where that kerf falls into the trim, or needs no cut. */
+    /**
+     * From the last cut's kerf to the raw end, or to the section's; at least the offcut and the trim of that end. Negative where that kerf falls
+     * into the trim, or needs no cut.
+     */
     readonly rest: Ticks;
 }
 /** A piece's blank: cut square, its miters come later. */

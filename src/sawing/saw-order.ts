@@ -12,7 +12,8 @@ import { setUpsOf } from './set-ups.ts';
 
 /**
  * The order at the saw for a plan of boards. Whole boards are ripped; everything is crosscut square, the stop set from long
- * to short, sections of boards too, which are then ripped and their strips crosscut; test pieces and gauge blocks come out of what is left; what is ripped alone is ripped; edges are machined; then
+ * to short, sections of boards too, which are then ripped and their strips crosscut; test pieces and gauge blocks come out of what
+ * is left; what is ripped alone is ripped; edges are machined; then
  * miters are cut, since a point that is cut last is not broken on the way; slots and pocket holes come into finished ends.
  * Boards that are already cut lie among the others and have no step.
  */

@@ -16,7 +16,10 @@ export function setUpsOf(steps: readonly Step[], boards: readonly LaidBoard[]): 
     };
 }
 
-/** A board comes to the stop once for every length that it holds, sections among them, and each section once for every length of its strips, which are cut together. */
+/**
+ * A board comes to the stop once for every length that it holds, sections among them, and each section once for every length of its strips,
+ * which are cut together.
+ */
 export function pickUpsOf({ strips, sections }: LaidBoard): number {
     const stops = strips.flatMap(strip => strip.pieces.filter(p => !isWholeStrip(strip, p)).map(p => `${strip.section ?? ''} ${p.to - p.from}`));
     return new Set([...stops, ...sections.map(({ from, to }) => ` ${to - from}`)]).size;

@@ -94,7 +94,8 @@ function dataOf(highs: Highs, rows: readonly RowLimits[], columns: readonly Line
         numCols: columns.length, numRows: rows.length,
         colCost: Float64Array.from(columns, c => c.cost), colLower: Float64Array.from(columns, c => c.least ?? 0),
         colUpper: Float64Array.from(columns, c => finite(highs, c.most ?? Infinity)),
-        rowLower: Float64Array.from(rows, r => (r.least === -Infinity ? -highs.infinity : r.least)), rowUpper: Float64Array.from(rows, r => finite(highs, r.most)),
+        rowLower: Float64Array.from(rows, r => (r.least === -Infinity ? -highs.infinity : r.least)),
+        rowUpper: Float64Array.from(rows, r => finite(highs, r.most)),
         matrix: matrixOf(rows.length, columns),
         ...(whole ? { integrality: new Int32Array(columns.length).fill(1) } : {}),
     };

@@ -31,7 +31,8 @@ export function checkPlan(plan: BoardPlan, pieces: readonly Piece[], job: JobSet
         }
         const ripped = boards.filter(b => b.strips.some(strip => strip.rippedTo !== undefined)).map(b => b.number);
         expect([...new Set(rips.flatMap(rip => rip.boards))].sort((a, b) => a - b), 'every board that is ripped is in a rip').toEqual(ripped);
-        expect(rips.reduce((sum, rip) => sum + rip.boards.length, 0)).toBe(boards.reduce((sum, b) => sum + (b.sections?.length ?? (ripped.includes(b.number) ? 1 : 0)), 0));
+        const parts = boards.reduce((sum, b) => sum + (b.sections?.length ?? (ripped.includes(b.number) ? 1 : 0)), 0);
+        expect(rips.reduce((sum, rip) => sum + rip.boards.length, 0)).toBe(parts);
         for (const { value } of stock.onHand)
             expect(boards.filter(b => b.from === 'on hand' && b.length === value.length).length)
                 .toBeLessThanOrEqual(stock.onHand.filter(o => o.value.length === value.length).reduce((n, o) => n + o.value.count, 0));

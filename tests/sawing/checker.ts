@@ -1,7 +1,7 @@
 import { expect } from 'vitest';
 import type { BoardPlan } from '../../src/cutting/model.ts';
 import type { JobSettings } from '../../src/job/model.ts';
-import type { SawOrder } from '../../src/sawing/model.ts';
+import type { LaidBoard, SawOrder } from '../../src/sawing/model.ts';
 import type { Piece } from '../../src/takeoff/model.ts';
 
 /**
@@ -41,7 +41,8 @@ export function checkSawOrder(order: SawOrder, plan: BoardPlan, job: JobSettings
             expect(strip.offcut, 'what is promised is there').toBeLessThanOrEqual(Math.max(0, strip.rest - farTrim));
         }
         expect(sections.map(({ from, to }) => to - from)).toEqual(board.sections ?? []);
-        const abreast = board.sections ? board.sections.map((_, n) => strips.filter(strip => strip.section === n + 1)) : [strips.filter(strip => strip.rippedTo !== undefined)];
+        const over = strips.filter(strip => strip.rippedTo !== undefined);
+        const abreast = board.sections ? board.sections.map((_, n) => strips.filter(strip => strip.section === n + 1)) : [over];
         const widths = abreast.map(own => own.reduce((sum, strip) => sum + strip.rippedTo!, 0) + (own.length - 1) * kerf);
         const widest = Math.max(0, ...widths);
         if (widest > 0) expect(widest).toBeLessThanOrEqual(boardAcross!);
@@ -56,7 +57,8 @@ function checkSteps({ boards, steps, setUps }: SawOrder): void {
     const all = open.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece);
 
     // Saw the boards as the steps say, in their order: what is cut must be next at the near end of its board, and no section is ripped before it is cut off.
-    const next = new Map(open.map(b => [b, [...b.strips.flatMap(s => (s.section === undefined && s.rippedTo === undefined ? s.pieces : [])), ...b.sections].sort((a, c) => a.from - c.from)]));
+    const acrossOf = (b: LaidBoard) => [...b.strips.flatMap(s => (s.rippedTo === undefined ? s.pieces : [])), ...b.sections].sort((a, c) => a.from - c.from);
+    const next = new Map(open.map(b => [b, acrossOf(b)]));
     const along = new Map(open.flatMap(b => b.strips).filter(s => s.rippedTo !== undefined).map(s => [s, [...s.pieces]]));
     const off = new Set<string>(), ripped = new Set<string>();
     const stops: { of: string; stop: number }[] = [];
@@ -82,7 +84,8 @@ function checkSteps({ boards, steps, setUps }: SawOrder): void {
             else expect(laid.to - laid.from, 'as long as its section').toBe(strip.along);
         }
         for (const board of open) {
-            const here = [...step.takes.filter(t => t.board === board && t.strip.rippedTo === undefined).flatMap(t => t.pieces), ...step.sections.filter(s => s.board === board).map(s => s.section)];
+            const whole = step.takes.filter(t => t.board === board && t.strip.rippedTo === undefined).flatMap(t => t.pieces);
+            const here = [...whole, ...step.sections.filter(s => s.board === board).map(s => s.section)];
             const near = next.get(board)!.splice(0, here.length);
             expect(new Set(near)).toEqual(new Set(here));
         }

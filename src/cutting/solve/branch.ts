@@ -55,7 +55,7 @@ export function* branchOnBoards(
     let later: Stubborn[] = [];
     let unsettled = Infinity; // the least cost of boards that no plan was found for, nor that there is none
 
-    const report = (): void => watch.onBound(Math.min(watch.best(), unsettled, ...open.map(b => b.bound), ...stubborn.map(b => b.bound), ...later.map(b => b.bound)));
+    const report = (): void => watch.onBound(Math.min(watch.best(), unsettled, ...[...open, ...stubborn, ...later].map(b => b.bound)));
     try {
         for (const column of columns) master.add(column);
         while (true) {

@@ -123,7 +123,9 @@ class Flow {
     }
 
     /** Strips of a lane: paths that end where a section may. */
-    private laneGraph(lane: number, graphs: readonly { sections: ReadonlyMap<number, number> }[], families: readonly Family[], values: ArrayLike<number>, most: number): Graph | undefined {
+    private laneGraph(
+        lane: number, graphs: readonly { sections: ReadonlyMap<number, number> }[], families: readonly Family[], values: ArrayLike<number>, most: number,
+    ): Graph | undefined {
         const table = this.tables.strips[lane];
         if (!table) return undefined;
         const slacks = new Map<number, number>();
@@ -149,7 +151,8 @@ class Flow {
 
     /** Arcs over the pieces of a lane, the longest first on every path, each at most as often as it is wanted. */
     private itemArcs(
-        lane: number, graph: Graph, reached: Uint8Array, fits: (size: number, value: number, at: number) => boolean, values: ArrayLike<number>, longest: number, most: number,
+        lane: number, graph: Graph, reached: Uint8Array, fits: (size: number, value: number, at: number) => boolean, values: ArrayLike<number>,
+        longest: number, most: number,
     ): void {
         const { items } = this.problem;
         const order = items.flatMap(({ lanes }, i) => (lanes.includes(lane) ? [i] : [])).sort((a, b) => items[b]!.size - items[a]!.size || a - b);
@@ -191,7 +194,8 @@ class Flow {
         kindsOf.forEach((kinds, f) => kinds.forEach(board => {
             const { cost, capacity } = boards[board]!;
             this.ways.push({ board, family: f, column: this.columns.length });
-            this.columns.push({ cost, entries: [[ends[f]!.get(capacity)!, -1], ...cost > 0 ? [[costRow, cost] as const] : []], least: counts.least[board]!, most: counts.most[board]! });
+            const entries = [[ends[f]!.get(capacity)!, -1] as const, ...cost > 0 ? [[costRow, cost] as const] : []];
+            this.columns.push({ cost, entries, least: counts.least[board]!, most: counts.most[board]! });
         }));
         graphs.forEach(({ sections }, f) => {
             for (const [section, slack] of sections) {

@@ -142,7 +142,8 @@ export function cheapestFor(problem: CuttingProblem, cut: Cut, free: readonly nu
     const needed = lengthNeeded(problem, cut);
     let best = cut.board;
     problem.boards.forEach((kind, k) => {
-        if (kind.cost < problem.boards[best]!.cost && free[k]! > 0 && kind.capacity >= needed && faultOfCut(problem, { ...cut, board: k }, kind) === undefined) best = k;
+        const isCheaper = kind.cost < problem.boards[best]!.cost && free[k]! > 0;
+        if (isCheaper && kind.capacity >= needed && faultOfCut(problem, { ...cut, board: k }, kind) === undefined) best = k;
     });
     return best;
 }

@@ -149,18 +149,21 @@ class Search {
      */
     private cutFromAll({ boards, cost, prices, start }: WholeBoards, tries: number): boolean {
         const times = 4 ** tries;
-        for (let variant = NODE_DIVES * tries; tries > 0 && variant < NODE_DIVES * (tries + 1) && this.cost > cost && !this.isOver; variant++) this.diveFrom(start, boards, variant);
+        const dives = tries > 0 ? NODE_DIVES * (tries + 1) : 0; // the first were made when the boards were found
+        for (let variant = NODE_DIVES * tries; variant < dives && this.cost > cost && !this.isOver; variant++) this.diveFrom(start, boards, variant);
         if (this.cost <= cost) return true;
         const counts = { least: boards, most: boards };
         if (!this.isRipped) {
             const columns = columnsWithin(this.problem, prices, boards.map(n => n > 0), HAIR * Math.max(1, cost), FEW_COLUMNS * times, this.effort);
             if (columns && effortToPick(columns) <= this.effort.left) {
-                const picked = pickPlan(this.problem, columns, { least: boards.map(() => 0), most: boards }, cost, this.solver, this.effort, NODES * times, this.step);
+                const upTo = { least: boards.map(() => 0), most: boards };
+                const picked = pickPlan(this.problem, columns, upTo, cost, this.solver, this.effort, NODES * times, this.step);
                 this.take(picked.layouts);
                 if (picked.finished || this.cost <= cost) return true;
             }
         }
-        const flow = planByFlow(this.problem, prices.items, counts, cost, this.step, this.solver, this.effort, { arcs: ARCS * times, nodes: FLOW_NODES * times });
+        const limits = { arcs: ARCS * times, nodes: FLOW_NODES * times };
+        const flow = planByFlow(this.problem, prices.items, counts, cost, this.step, this.solver, this.effort, limits);
         this.take(flow.layouts);
         return flow.finished || this.cost <= cost;
     }

@@ -54,7 +54,8 @@ export class SectionTables {
      */
     worth(values: ArrayLike<number>, how: 'cut' | 'at most'): number[] {
         this.lanes = this.tables.map(table => table?.fill(values, how === 'cut'));
-        const needed = this.families.map((_, f) => this.problem.boards.reduce((most, kind, k) => (this.familyOf[k] === f ? Math.max(most, kind.capacity) : most), 0));
+        const { boards } = this.problem;
+        const needed = this.families.map((_, f) => boards.reduce((most, kind, k) => (this.familyOf[k] === f ? Math.max(most, kind.capacity) : most), 0));
         this.families.forEach((family, f) => { this.effort.spent += family.fill(this.lanes, needed[f]!, how) / 60; });
         return this.problem.boards.map(({ capacity }, k) => this.families[this.familyOf[k]!]!.worthAt(capacity));
     }

@@ -126,7 +126,8 @@ function takesByBoard({ takes, sections }: Crosscut) {
     return boards.map(board => {
         const own = takes.filter(t => t.board === board);
         const numbers = [...new Set([...own.map(t => t.strip.section), ...sections.filter(s => s.board === board).map(s => s.section.number)])];
-        return { board, parts: numbers.map(section => ({ section, pieces: own.filter(t => t.strip.section === section).flatMap(t => t.pieces).map(p => p.piece) })) };
+        const piecesOf = (section: number | undefined): Piece[] => own.filter(t => t.strip.section === section).flatMap(t => t.pieces).map(p => p.piece);
+        return { board, parts: numbers.map(section => ({ section, pieces: piecesOf(section) })) };
     });
 }
 

@@ -29,7 +29,8 @@ const ripped: fc.Arbitrary<CuttingProblem> = fc.record({
     ),
     strips: fc.tuple(fc.integer({ min: 2, max: 6 }), fc.integer({ min: 2, max: 6 })),
 });
-const sectioned: fc.Arbitrary<CuttingProblem> = fc.tuple(ripped, fc.integer({ min: 1, max: 12 })).map(([problem, shortestSection]) => ({ ...problem, shortestSection }));
+const sectioned: fc.Arbitrary<CuttingProblem> = fc.tuple(ripped, fc.integer({ min: 1, max: 12 }))
+    .map(([problem, shortestSection]) => ({ ...problem, shortestSection }));
 
 /** What is proved is what trying everything finds; a plan is found wherever there are boards without end that are long enough. */
 function agrees(problem: CuttingProblem): void {
