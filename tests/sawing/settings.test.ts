@@ -5,7 +5,7 @@ import { printInches } from '../../src/quantity/print-length.ts';
 import { blocksOf } from '../../src/sawing/blocks.ts';
 import { sawOrder } from '../../src/sawing/index.ts';
 import type { Step } from '../../src/sawing/model.ts';
-import { ripsOfBoards, ripsOfPieces } from '../../src/sawing/rips.ts';
+import { ripsInto, ripsOfPieces } from '../../src/sawing/rips.ts';
 import { setUpsOf } from '../../src/sawing/set-ups.ts';
 import { tapingOf, tapingWords } from '../../src/sawing/tape.ts';
 import type { EndCut, Piece } from '../../src/takeoff/model.ts';
@@ -48,12 +48,12 @@ describe('fences', () => {
     test('whole boards: a strip has its number on its board, and what is thinner both ways is ripped once more', () => {
         const long = { cutBack: inches(80), back: inches(80), overall: inches(80), cutOverall: inches(80) };
         const boards = laid(['a', 'b', 'c'].map(id => ({ ...ripped(id, '1/2', '1/2'), ...long })));
-        const steps = ripsOfBoards(boards);
+        const steps = ripsInto(boards, 'boards');
         expect(steps.map(step => [step.what, printInches(step.width)])).toEqual([['boards', '1/2"'], ['on edge', '1/2"']]);
         expect(steps[0]!.boards.flatMap(({ strips }) => strips)).toEqual([1, 2, 3]);
         // without a thickness nobody knows a second direction
         const unknown = boards.map(board => ({ ...board, stock: { ...board.stock, thickness: undefined } }) as typeof board);
-        expect(ripsOfBoards(unknown).map(({ what }) => what)).toEqual(['boards']);
+        expect(ripsInto(unknown, 'boards').map(({ what }) => what)).toEqual(['boards']);
     });
 });
 
