@@ -4,9 +4,10 @@ import { cofferLoops } from './coffer-walks.ts';
 import { cofferOf, coffersAlong, edgesByFlank, numberedCoffers } from './coffers.ts';
 import { flankWalks } from './flank-walks.ts';
 import { jointsOf } from './joints.ts';
+import { lineRuns } from './line-runs.ts';
 import { stripsOfLine } from './line-strips.ts';
 import { meetingsOf } from './meetings.ts';
-import type { Arrangement, Joint, Piece } from './model.ts';
+import type { Arrangement, Joint, LineRun, Piece } from './model.ts';
 import type { Plan } from './plan.ts';
 import { cleatOf, sideOf, sideRuns, type SideRun } from './sides.ts';
 import { trimsOf } from './trims.ts';
@@ -49,6 +50,17 @@ export function arrange(plan: Plan): Arrangement {
         coffers: coffers.map(coffer => cofferOf(coffer, unit)), pieces, troubles,
         get joints() { return joints ??= jointsOf({ pieces, sides, trims, walls }); },
     };
+}
+
+/** What every line meets on its way, in the order of the plan, and nothing of its pieces. None where there are troubles. */
+export function runsOf(plan: Plan): { readonly runs: readonly LineRun[]; readonly troubles: readonly Trouble[] } {
+    const troubles: Trouble[] = [];
+    const unit = unitFor(plan);
+    const { walls, lines } = carriersOf(plan.walls, plan.lines, unit);
+    roomTroubles(plan, walls, troubles);
+    if (troubles.length > 0) return { runs: [], troubles };
+    const meetings = meetingsOf(plan, walls, lines, troubles);
+    return { runs: troubles.length > 0 ? [] : lineRuns(meetings, unit), troubles };
 }
 
 function nothing(troubles: readonly Trouble[]): Arrangement {

@@ -16,6 +16,30 @@ export interface Arrangement {
     readonly troubles: readonly Trouble[];
 }
 
+/** A line on its way from what it begins at to what it ends at. Places in ticks, along it, as far as its direction counts them from x and y = 0. */
+export interface LineRun { readonly line: string; readonly start: LineEnd; readonly end: LineEnd; readonly passes: readonly Passing[] }
+export interface LineEnd {
+    /** The wall or line that it ends at. */
+    readonly of: string;
+    /** Equally deep, or it dies into what it ends at (also a band or a bare wall). */
+    readonly relation: 'flush' | 'dies';
+    /** On its center: the face of what it ends at, and where its bottom ends. */
+    readonly face: number; readonly bottom: number;
+}
+/** Another line that it crosses, or that ends at it. */
+export interface Passing {
+    readonly of: string;
+    /** The other one ends here, at this flank of those who walk along. */
+    readonly stem: 'left' | 'right' | null;
+    /** Whether it dies into this one: its sides then are not broken. */
+    readonly relation: 'flush' | 'dies' | 'over';
+    /** The bottom of this line is cut here, by the other's that runs through, or at the face of a deeper one. */
+    readonly cuts: boolean;
+    /** On this line's center: where the other crosses it, the other's faces, and the edges of its bottom. */
+    readonly at: number; readonly low: number; readonly high: number;
+    readonly bottomLow: number; readonly bottomHigh: number;
+}
+
 export type Compass = 'north' | 'north-east' | 'east' | 'south-east' | 'south' | 'south-west' | 'west' | 'north-west';
 export type Part = 'side' | 'cleat' | 'bottom' | 'blocking' | 'beam' | 'band' | 'wall-cleat' | 'trim';
 

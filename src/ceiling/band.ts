@@ -2,7 +2,7 @@ import type { Perimeter } from '../job/model.ts';
 import { term } from '../provenance/why.ts';
 import { fromGiven, fromWords, summed } from './derived.ts';
 import type { LineSections } from './lines.ts';
-import type { Band, Derived, HalfBeam, Splice, Trouble, WholeSection } from './model.ts';
+import type { Band, Derived, HalfBeam, Trouble, WholeSection } from './model.ts';
 import { thicknessOf, widthOf } from './part-sizes.ts';
 import { isWhole } from './section.ts';
 
@@ -51,9 +51,9 @@ function bottomOf(width: Derived, { sideThickness, outerWidth, bottomWidth, prof
 }
 
 /** The band hangs by its lower edge, which stands below the undersides of the beams by what the job says. */
-export function hung({ perimeter, reach, height }: BandBoard, depth: Derived, splices: readonly Splice[], troubles: Trouble[]): Band {
+export function hung({ perimeter, reach, height }: BandBoard, depth: Derived, troubles: Trouble[]): Omit<Band, 'splices'> {
     const lowerEdge = summed([depth, 1], [fromGiven('below the beams', perimeter.belowBeams), 1])!;
     const saidBy = perimeter.rip ?? perimeter.stock ?? perimeter;
     if (height.ticks > lowerEdge.ticks) troubles.push({ kind: 'band-too-high', height: height.ticks, room: lowerEdge.ticks, at: saidBy.at });
-    return { kind: 'band', perimeter, thickness: reach, height, lowerEdge, splices };
+    return { kind: 'band', perimeter, thickness: reach, height, lowerEdge };
 }

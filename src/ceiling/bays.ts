@@ -1,31 +1,43 @@
-import type { Direction } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import type { Ceiling, Line, Splice } from './model.ts';
+import type { Line } from './model.ts';
 
-/** One bay of a line: its stretch along one row or column of coffers, between two crossings or a crossing and the band. */
+/** One bay of a line: its stretch between two lines that it meets, or one of them and what it ends at. What dies into it bounds none. */
 export interface Bay {
     /** Counted from the line's west or north end, from 1. */
     readonly number: number;
-    /** Faces of the coffers along it. */
+    /** Faces of what stands at either end. */
     readonly start: Ticks; readonly end: Ticks;
-    /** The lines crossing at its west or north end, and at its east or south end; null at the band or wall. */
-    readonly before: Line | null; readonly after: Line | null;
-    /** What the coffers along it are cut to. */
-    readonly cutCoffer: Ticks;
 }
 
-/** The bays of every line that runs in this direction: they are the same for all of them. */
-export function baysAlong(ceiling: Pick<Ceiling, 'across' | 'down'>, runs: Direction): Bay[] {
-    const run = runs === 'east-west' ? ceiling.across : ceiling.down;
-    return run.coffers.map((coffer, i) => {
-        const before = run.lines[i - 1] ?? null;
-        const start = before ? before.high : run.start;
-        return { number: i + 1, start, end: start + coffer, before, after: run.lines[i] ?? null, cutCoffer: run.residue.cutCoffers[i]! };
-    });
+export function baysOf({ faces: [first, last], passes }: Pick<Line, 'faces' | 'passes'>): Bay[] {
+    const bounds = passes.filter(({ relation }) => relation !== 'over');
+    return [...bounds, undefined].map((after, i) => ({
+        number: i + 1, start: i === 0 ? first : Math.round(bounds[i - 1]!.high), end: after ? Math.round(after.low) : last,
+    }));
+}
+
+/** The bay that something begins in which begins at this place along the line. */
+export function bayAt({ passes }: Pick<Line, 'passes'>, place: number): number {
+    return passes.filter(({ relation, at }) => relation !== 'over' && at <= place).length + 1;
+}
+
+/**
+ * The bays that a part begins in: sides on one side of the line are broken by what crosses it, and by what ends at that side; bottoms and
+ * blocking are cut where another's run through, or at a deeper beam.
+ */
+export function bayStarts({ passes }: Pick<Line, 'passes'>, of: 'left' | 'right' | 'bottom'): number[] {
+    const starts = [1];
+    let bay = 1;
+    for (const { relation, stem, cuts } of passes) {
+        if (relation === 'over') continue;
+        bay++;
+        if (of === 'bottom' ? cuts : stem === null || stem === of) starts.push(bay);
+    }
+    return starts;
 }
 
 /** The middle of a line, across it; half a tick is left away. */
-export function centerOf(line: Line): Ticks {
+export function centerOf(line: Pick<Line, 'low' | 'high'>): Ticks {
     return Math.floor((line.low + line.high) / 2);
 }
 
@@ -36,23 +48,9 @@ export function centerOf(line: Line): Ticks {
 export function channelLow(line: Line): Ticks {
     return line.low + line.section.sideThickness.ticks;
 }
-export function channelHigh(line: Line): Ticks {
-    return line.high - line.section.sideThickness.ticks;
-}
 export function bottomLow(line: Line): Ticks {
     return channelLow(line) + Math.ceil((line.section.innerWidth.ticks - line.section.bottomWidth.ticks) / 2);
 }
 export function bottomHigh(line: Line): Ticks {
     return bottomLow(line) + line.section.bottomWidth.ticks;
-}
-
-/** A cut-between piece runs from the piece that crosses before it to the one that crosses after it. */
-export function between(bay: Bay, high: (line: Line) => Ticks, low: (line: Line) => Ticks): Ticks {
-    return (bay.after ? low(bay.after) : bay.end) - (bay.before ? high(bay.before) : bay.start);
-}
-
-/** What splices make of a run. */
-export function stretches(start: Ticks, splices: readonly Splice[], end: Ticks): [Ticks, Ticks][] {
-    const stops = [start, ...splices.map(splice => splice.at), end];
-    return stops.slice(1).map((stop, i) => [stops[i]!, stop]);
 }

@@ -5,42 +5,41 @@ import type { Line, Trouble } from './model.ts';
 /** How a side ends: in a miter, square and past the other side, or square against it (or against band or wall). */
 type SideEnd = 'mitered' | 'past' | 'stops';
 
-/** The end of a side of `line` in the corner with a side of the crossing line (null: at band or wall, where it ends square). */
-function sideEnd(line: Line, crossing: Line | null): SideEnd {
-    if (!crossing) return 'stops';
+/** The end of a side of `line` in the corner with a side of a line that is as deep. */
+function sideEnd(line: Pick<Line, 'section' | 'runs'>, through: Direction): SideEnd {
     const sides = line.section.profile.sides;
     if (sides?.corners.value !== 'butted') return 'mitered';
-    return pastDirection(line, crossing) === line.runs ? 'past' : 'stops';
+    return pastDirection(line, through) === line.runs ? 'past' : 'stops';
 }
 
 /** Where the job does not name the sides that run past, they run past in the direction in which the bottoms run through. */
-function pastDirection(line: Line, crossing: Line): Direction {
-    return line.section.profile.sides?.past?.value ?? (line.through ? line.runs : crossing.runs);
+function pastDirection({ section }: Pick<Line, 'section'>, through: Direction): Direction {
+    return section.profile.sides?.past?.value ?? through;
 }
 
 /**
  * How far the back of a side reaches past the face of the coffer at one end: by the thickness of the side that it meets,
  * where it is mitered with it or runs past it. (The back of a mitered side is its long point.)
  */
-export function sideReach(line: Line, crossing: Line | null): Ticks {
-    return crossing && sideEnd(line, crossing) !== 'stops' ? crossing.section.sideThickness.ticks : 0;
+export function sideReach(line: Pick<Line, 'section' | 'runs'>, crossing: Pick<Line, 'section'>, through: Direction): Ticks {
+    return sideEnd(line, through) !== 'stops' ? crossing.section.sideThickness.ticks : 0;
 }
 
-/** Lines that cross must have the same corners: one told each time a profile's corners differ from those it meets. */
-export function cornerTroubles(ns: readonly Line[], ew: readonly Line[]): Trouble[] {
+/** Lines that meet flush must have the same corners: one told each time a profile's corners differ from those it meets. */
+export function cornerTroubles(lines: readonly Pick<Line, 'name' | 'section' | 'passes'>[], through: Direction): Trouble[] {
     const troubles: Trouble[] = [];
-    const told = new Set<unknown>();
-    for (const a of ew) for (const b of ns) {
-        const mine = a.section.profile.sides!, theirs = b.section.profile.sides!;
-        if (told.has(mine)) continue;
+    const told = new Set<unknown>(), named = new Map(lines.map(line => [line.name, line]));
+    for (const a of [...lines].reverse()) for (const { of, relation } of a.passes) {
+        const b = named.get(of)!, mine = a.section.profile.sides, theirs = b.section.profile.sides;
+        if (!mine || !theirs || relation !== 'flush' || told.has(mine) || told.has(theirs)) continue;
         const differ = mine.corners.value !== theirs.corners.value
-            || mine.corners.value === 'butted' && pastDirection(a, b) !== pastDirection(b, a);
+            || mine.corners.value === 'butted' && pastDirection(a, through) !== pastDirection(b, through);
         if (!differ) continue;
         told.add(mine);
         const words = (sides: typeof mine): string => `${sides.corners.value}${sides.past ? ` past ${sides.past.value}` : ''}`;
         troubles.push({
             kind: 'not-supported', what: `corners of line ${a.name} (${words(mine)}) other than those of line ${b.name} (${words(theirs)})`,
-            instead: 'the same corners for lines that cross', at: (mine.past ?? mine.corners).at,
+            instead: 'the same corners for lines that meet', at: (mine.past ?? mine.corners).at,
         });
     }
     return troubles;

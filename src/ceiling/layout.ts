@@ -1,19 +1,21 @@
 import { lineName } from '../job/line-names.ts';
-import type { Direction, Grid, LineSpec, Perimeter, Room } from '../job/model.ts';
+import type { LineRun } from '../arrangement/model.ts';
+import type { CrossingSpec, Direction, Grid, Perimeter, Room } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { edgingOf, hung, type Edging } from './band.ts';
 import { tooLongForBoards } from './board-limits.ts';
-import { chordsOf, crossingPlace, type Chord } from './chords.ts';
-import { cofferOf, crossingsOf } from './coffers.ts';
+import { chordsOf } from './chords.ts';
+import { cofferOf, crossingsOf, linesOfCrossing } from './coffers.ts';
 import { cornerTroubles } from './corners.ts';
 import type { Division } from './division.ts';
-import { layingOf, type Placed, type Stretch } from './laying.ts';
+import { layingOf, type Stretch } from './laying.ts';
+import { acrossAt, standingLines, type Divided, type Standing, type StandingLine } from './lines-by-hand.ts';
 import { cutStep, featureAt, tooMany, tooManySpacers } from './limits.ts';
-import { splicesOf, type Crossed } from './line-splices.ts';
+import { splicesOf } from './line-splices.ts';
 import { LineSections } from './lines.ts';
 import { longestPiece } from './longest.ts';
-import type { Around, Ceiling, Coffer, Layout, Line, Run, Splice, Trouble } from './model.ts';
-import { arrangedOf, arrangementTroubles } from './plan.ts';
+import type { Around, Ceiling, Coffer, Derived, Layout, Line, Run, Splice, Trouble } from './model.ts';
+import { arrangedOf, arrangementTroubles, meetingsIn, type Outlined } from './plan.ts';
 import { profileTroubles } from './profile-troubles.ts';
 import { residueOf } from './residue.ts';
 import { shapeOf } from './room-shape.ts';
@@ -21,7 +23,7 @@ import { withTrimOfRoom } from './section.ts';
 import { endsOfWall, isForward, isLevel, type Shape, type ShapedWall } from './shape.ts';
 import { divide } from './spacing.ts';
 import { spliceOnCrossings } from './splices.ts';
-import { depthTroubles, oncePerPlace, trimTroubles } from './troubles.ts';
+import { oncePerPlace, trimTroubles } from './troubles.ts';
 
 /**
  * Lays out one room: walls, band, lines, crossings, coffers, splices, and what rounding leaves. Never throws. Where the
@@ -48,9 +50,9 @@ function ceilingOf(room: Room, sections: LineSections, troubles: Trouble[]): Cei
     const parts = { room, grid, shape, edging, sections, step, troubles };
     const across = runOf('east-west', parts), down = runOf('north-south', parts);
     if (!across || !down) return undefined;
-    troubles.push(...unknownLines(room.lines, [...across.all, ...down.all]));
-    if (room.lines.some(spec => spec.notComputed.length > 0) || tooMany({ across: across.run, down: down.run }, grid.at, troubles)) return undefined;
-    return assembled(parts, across, down);
+    if (tooMany({ across: across.run, down: down.run }, grid.at, troubles)) return undefined;
+    const standing = standingLines(across, down, parts);
+    return standing && assembled(parts, standing);
 }
 
 /** What runs along each wall, by its name. */
@@ -73,9 +75,6 @@ function notSupported({ notComputed }: Room): Trouble[] {
 
 interface Parts { room: Room; grid: Grid; shape: Shape; edging: Edgings; sections: LineSections; step: Ticks; troubles: Trouble[] }
 
-/** A division of the room, and its lines; one that leaves the room and enters it again is as many as it has parts. */
-interface Divided { readonly run: Run; readonly all: readonly Line[] }
-
 /** Divides one direction of the room, and stands its lines there, each to the walls that it reaches. */
 function runOf(along: Direction, { room, grid, shape, edging, sections, step, troubles }: Parts): Divided | undefined {
     const spacing = along === 'east-west' ? grid.north : grid.east, runs = along === 'east-west' ? 'north-south' : 'east-west';
@@ -93,15 +92,15 @@ function runOf(along: Direction, { room, grid, shape, edging, sections, step, tr
     const division = divisionOf(laid.over), divided = inside(division, grid, troubles) ? divide(division, troubles) : undefined;
     const far = laid.far && divided ? divide(divisionOf(laid.far), troubles) : divided;
     if (!divided || !far) return undefined;
-    const straight = shape.square && laid.alongCompass, all: Line[] = [], lines: Line[] = [];
+    const straight = shape.square && laid.alongCompass, all: StandingLine[] = [], lines: StandingLine[] = [];
     divided.lows.forEach((low, i) => {
         const width = divided.widths[i]!, placed = laid.lineAt(low + width / 2, far.lows[i]! + width / 2), chords = chordsOf(placed, shape.walls);
         chords.forEach((chord, k) => {
             const name = k === 0 ? lineName(runs, i) : `${lineName(runs, i)}-${k + 1}`, own = lineName(runs, i);
             const at = straight ? origin + low : Math.round(acrossAt(placed, chord, runs) - width / 2);
             all.push({
-                name, runs, section: sections.whole(own)!, low: at, high: at + width, through: grid.through!.value === runs, ...placed, from: chord.from.name, to: chord.to.name,
-                start: Math.round(chord.start), end: Math.round(chord.end), splices: [], at: sections.spec(own)?.at ?? grid.beams?.at ?? grid.at,
+                name, runs, section: sections.whole(own)!, low: at, high: at + width, ...placed, from: chord.from.name, to: chord.to.name, byHand: false,
+                reach: [Math.round(chord.start), Math.round(chord.end)], at: sections.spec(own)?.at ?? grid.beams?.at ?? grid.at,
             });
             if (k === 0) lines.push(all.at(-1)!);
         });
@@ -119,76 +118,70 @@ function inside(division: Division, { at }: Grid, troubles: Trouble[]): boolean 
     return false;
 }
 
-/** Where its center stands, across its direction, at its beginning. */
-function acrossAt({ spot, heading }: Placed, { start }: Chord, runs: Direction): number {
-    const length = Math.hypot(heading.x, heading.y), u = { x: heading.x / length, y: heading.y / length }, on = start - (spot.x * u.x + spot.y * u.y);
-    return runs === 'north-south' ? spot.x + u.x * on : spot.y + u.y * on;
-}
-
-/** Both directions together: lines that run somewhere, crossings, coffers, the band. Undefined where the beams do not go together. */
-function assembled(parts: Parts, { run: over, all: upright }: Divided, { run: under, all: level }: Divided): Ceiling | undefined {
+/** Lines that run somewhere, crossings, coffers, what runs round the walls. Undefined where the beams do not go together. */
+function assembled(parts: Parts, { across: over, down: under, lines: standing }: Standing): Ceiling | undefined {
     const { room, grid, shape, sections, edging, troubles } = parts;
-    const faults = [...depthTroubles([...upright, ...level], sections, grid), ...cornerTroubles(upright, level)];
-    troubles.push(...faults, ...room.trim ? [] : trimTroubles([...upright, ...level], grid));
-    const spaced = [...upright, ...level].find(line => line.section.profile.spacers)?.section.profile.spacers;
-    if (spaced && (!shape.square || shape.walls.length !== 4)) {
-        troubles.push({ kind: 'not-supported', what: 'spacers in a room that is no rectangle', instead: 'its beams without them', at: spaced.at });
+    const before = troubles.length;
+    troubles.push(...unknownCrossings(room.crossings, standing));
+    const beams = sections.grid(), deepest = standing.map(line => line.section.depth).reduce<Derived | undefined>((a, b) => (a && a.ticks >= b.ticks ? a : b), undefined) ?? beams?.depth;
+    if (troubles.length > before || [...edging.values()].some(own => own?.kind === 'band') && !deepest) return undefined;
+    const hanging = Object.fromEntries([...edging].map(([wall, own]) => [wall, own && (own.kind === 'band' ? hung(own, deepest!, troubles) : own)]));
+    const outlined: Outlined = { room, walls: shape.walls, around: hanging, beams, lines: standing };
+    const { runs, troubles: unbuilt } = meetingsIn(outlined);
+    if (unbuilt.length > 0) { troubles.push(...arrangementTroubles({ troubles: unbuilt }, outlined)); return undefined; }
+    const met = standing.map((line, i) => meeting(line, runs[i]!, grid));
+    const faults = [...cornerTroubles(met, grid.through!.value), ...meetNowhere(room.crossings, met)];
+    troubles.push(...faults, ...room.trim ? [] : trimTroubles(met, grid));
+    if (faults.length > 0 || tooManySpacers(met, troubles)) return undefined;
+    const askew = met.find(line => line.section.profile.spacers && line.heading.x !== 0 && line.heading.y !== 0);
+    if (askew) {
+        troubles.push({ kind: 'not-supported', what: `spacers of line ${askew.name}, which runs askew`, instead: 'its beams without them', at: askew.section.profile.spacers!.at });
         return undefined;
     }
-    if (faults.length > 0 || tooManySpacers({ across: over, down: under }, [...upright, ...level], troubles)) return undefined;
 
-    const ns = withRunning(upright, level, parts), ew = withRunning(level, upright, parts), lines = [...ns, ...ew];
-    const inRun = (run: Run): Run => ({ ...run, lines: run.lines.map(line => lines.find(({ name }) => name === line.name)!) });
-    const across = inRun(over), down = inRun(under);
-    const depth = lines[0]?.section.depth ?? sections.grid()?.depth, bands = [...edging.values()].some(own => own?.kind === 'band');
-    if (bands && !depth) return undefined;
-    const around: Around = Object.fromEntries(shape.walls.map((wall, i) => {
-        const own = edging.get(wall.name)!, splices = own && edgingSplices(i, lines, parts);
-        return [wall.name, own && splices && (own.kind === 'band' ? hung(own, depth!, splices, troubles) : { ...own, splices })];
+    const lines = splicedLines(met, parts), named = new Map(lines.map(line => [line.name, line]));
+    const ofGrid = (run: Run<StandingLine>): Run => ({ ...run, lines: run.lines.map(line => named.get(line.name)!) });
+    const across = ofGrid(over), down = ofGrid(under);
+    const around: Around = Object.fromEntries(shape.walls.map(({ name }, i) => {
+        const own = hanging[name]!;
+        return [name, own && { ...own, splices: edgingSplices(i, lines, parts) }];
     }));
     const band = shape.walls.map(({ name }) => around[name]).find(each => each?.kind === 'band') ?? null;
     const { walls, width, length } = shape, square = shape.square && ![grid.layNorthSouth, grid.layEastWest].some(laying => laying && laying.how !== 'by-wall');
     const box = { west: across.start, east: across.end, north: down.start, south: down.end };
-    const crossings = crossingsOf(ns, ew, grid.through!.value);
-    const beams = sections.grid();
     let coffers: readonly Coffer[] | undefined;
     const ceiling: Ceiling = {
-        room, walls, square, width, length, around, band, inside: box, across, down, beams: beams && withTrimOfRoom(beams, room), lines, crossings,
+        room, walls, square, width, length, around, band, inside: box, across, down, beams: beams && withTrimOfRoom(beams, room), lines, crossings: crossingsOf(lines),
         get coffers() { return coffers ??= arrangedOf(ceiling).exact.coffers.map(coffer => cofferOf(coffer, across, down)); },
     };
-    const unbuilt = arrangementTroubles(arrangedOf(ceiling).exact, ceiling);
-    if (unbuilt.length > 0) { troubles.push(...unbuilt); return undefined; }
+    const { exact } = arrangedOf(ceiling);
+    if (exact.troubles.length > 0) { troubles.push(...arrangementTroubles(exact, ceiling)); return undefined; }
     troubles.push(...tooLongForBoards(ceiling));
     return ceiling;
 }
 
-/** Lines with their beginning, end and splices, which those that cross them decide. */
-function withRunning(lines: readonly Line[], others: readonly Line[], { room, grid, edging, sections, step, troubles }: Parts): Line[] {
-    let neighbor: readonly Splice[] = [];
-    return lines.map(line => {
-        const running = { ...line, start: line.start + bottomEnd(edging.get(line.from), line), end: line.end - bottomEnd(edging.get(line.to), line) };
+type MeetingLine = Omit<Line, 'splices'> & Pick<StandingLine, 'reach'>;
+
+/** A line with what it meets. Where nothing crosses it, it runs through if its direction does. */
+function meeting(line: StandingLine, { start, end, passes }: LineRun, grid: Grid): MeetingLine {
+    return {
+        ...line, passes, through: passes.length > 0 ? !passes.some(pass => pass.cuts) : grid.through!.value === line.runs,
+        start: Math.round(start.bottom), end: Math.round(end.bottom), faces: [Math.round(start.face), Math.round(end.face)],
+    };
+}
+
+/** Lines with their splices; a line keeps its splices away from those of the one before it that runs its way. */
+function splicedLines(lines: readonly MeetingLine[], { room, grid, sections, step, troubles }: Parts): Line[] {
+    const neighbor = new Map<Direction, readonly Splice[]>();
+    return lines.map(({ reach, ...line }) => {
         const spec = sections.spec(line.name);
         const splices = splicesOf({
-            line: running, crossing: others.flatMap(other => crossedBy(line, other)), walls: [line.start, line.end], names: [line.from, line.to], spec, neighbor,
+            line, walls: reach, names: [line.from, line.to], spec, neighbor: neighbor.get(line.runs) ?? [],
             splicing: (spec?.splicing ?? grid.splices).value, job: room.job, step,
         }, troubles);
-        neighbor = splices;
-        return { ...running, splices };
+        neighbor.set(line.runs, splices);
+        return { ...line, splices };
     });
-}
-
-/** Where another line crosses one, along it. */
-function crossedBy(line: Line, other: Line): Crossed[] {
-    const at = crossingPlace(line, other), there = crossingPlace(other, line);
-    if (at === undefined || there === undefined || at <= line.start || at >= line.end || there <= other.start || there >= other.end) return [];
-    const half = (other.high - other.low) / 2;
-    return [{ name: other.name, at: Math.floor(at), low: at - half, high: at + half }];
-}
-
-/** How far from a wall the bottom of a line ends: at the bottom of a half beam that is as deep, else at the face of what runs there. */
-function bottomEnd(edging: Edging | null | undefined, line: Line): Ticks {
-    if (edging?.kind === 'half-beam' && edging.section.depth.ticks === line.section.depth.ticks) return edging.bottomWidth.ticks;
-    return edging?.reach.ticks ?? 0;
 }
 
 /** The band of a wall, or the bottom and blocking of its half beam, is spliced on the centers of the lines that meet it. */
@@ -221,7 +214,19 @@ function standsOff(own: Edging, other: Edging | null, wall: ShapedWall, outside:
     return own.kind === 'half-beam' && other?.kind === 'band' ? other.reach.ticks : 0;
 }
 
-function unknownLines(specs: readonly LineSpec[], lines: readonly Line[]): Trouble[] {
-    const has = lines.map(line => line.name);
-    return specs.filter(spec => !has.includes(spec.name)).map(spec => ({ kind: 'unknown-line', name: spec.name, has, at: spec.at }));
+/** Crossings of lines that are not there, or at which the line that is to run through is none of the two. */
+function unknownCrossings(specs: readonly CrossingSpec[], lines: readonly StandingLine[]): Trouble[] {
+    return specs.flatMap(({ name, at, through }): Trouble[] => {
+        const both = linesOfCrossing(name, lines)?.map(line => line.name);
+        if (!both) return [{ kind: 'unknown-meeting', of: 'a crossing', name, has: lines.map(line => line.name), at }];
+        return through && !both.includes(through.value) ? [{ kind: 'unknown-meeting', of: `crossing ${name}`, name: through.value, has: both, at: through.at }] : [];
+    });
+}
+
+/** Crossings of lines that do not come to each other. */
+function meetNowhere(specs: readonly CrossingSpec[], lines: readonly MeetingLine[]): Trouble[] {
+    return specs.flatMap(({ name, at }): Trouble[] => {
+        const [a, b] = linesOfCrossing(name, lines)!, meets = (one: MeetingLine, other: MeetingLine): boolean => [one.from, one.to, ...one.passes.map(pass => pass.of)].includes(other.name);
+        return meets(a, b) || meets(b, a) ? [] : [{ kind: 'unknown-meeting', of: 'a crossing', name, has: crossingsOf(lines).map(one => one.name), at }];
+    });
 }

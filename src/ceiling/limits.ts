@@ -2,9 +2,9 @@ import type { Fixture, JobSettings } from '../job/model.ts';
 import type { Given } from '../provenance/source.ts';
 import { printLength } from '../quantity/print-length.ts';
 import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
-import { baysAlong } from './bays.ts';
+import { baysOf } from './bays.ts';
 import { MOST_COFFERS } from './division.ts';
-import type { Ceiling, Line, Trouble } from './model.ts';
+import type { Line, Run, Trouble } from './model.ts';
 
 /** Figures beyond these are slips of the keyboard: they are told, and not worked out, so that nothing ever hangs. */
 const COARSEST_STEP: Ticks = TICKS_PER_INCH / 2;
@@ -22,18 +22,18 @@ export function cutStep(job: JobSettings, troubles: Trouble[]): Ticks | undefine
 }
 
 /** Whether there are more coffers than any ceiling has. */
-export function tooMany(ceiling: Pick<Ceiling, 'across' | 'down'>, at: Trouble['at'], troubles: Trouble[]): boolean {
+export function tooMany(ceiling: { readonly across: Run<unknown>; readonly down: Run<unknown> }, at: Trouble['at'], troubles: Trouble[]): boolean {
     const count = ceiling.across.coffers.length * ceiling.down.coffers.length;
     if (count > MOST_COFFERS) troubles.push({ kind: 'too-many-coffers', within: 'one room', count, most: MOST_COFFERS, at });
     return count > MOST_COFFERS;
 }
 
 /** Whether spacers stand so near to each other that their number makes no sense. */
-export function tooManySpacers(ceiling: Pick<Ceiling, 'across' | 'down'>, lines: readonly Line[], troubles: Trouble[]): boolean {
+export function tooManySpacers(lines: readonly Omit<Line, 'splices'>[], troubles: Trouble[]): boolean {
     let count = 0;
     for (const line of lines) {
         const spacers = line.section.profile.spacers;
-        if (spacers) for (const bay of baysAlong(ceiling, line.runs)) count += (bay.end - bay.start) / spacers.every.value + 2;
+        if (spacers) for (const bay of baysOf(line)) count += (bay.end - bay.start) / spacers.every.value + 2;
         if (!spacers || count <= MOST_SPACERS) continue;
         troubles.push({ kind: 'not-supported', what: `more than ${MOST_SPACERS} spacers in one room`, instead: 'spacers farther apart', at: spacers.every.at });
         return true;

@@ -1,14 +1,14 @@
+import type { Passing } from '../arrangement/model.ts';
 import type { Grid, JobSettings, LineSpec, Side } from '../job/model.ts';
 import { printLength } from '../quantity/print-length.ts';
 import type { Ticks } from '../quantity/ticks.ts';
+import { bayAt } from './bays.ts';
 import { longestPiece } from './longest.ts';
 import type { Line, Splice, Trouble } from './model.ts';
 import { spliceOnCrossings } from './splices.ts';
 
 export interface SplicedLine {
-    readonly line: Line;
-    /** The lines that cross it, in order. */
-    readonly crossing: readonly Crossed[];
+    readonly line: Omit<Line, 'splices'>;
     /** The walls that it runs between: their places along the line, and their names. */
     readonly walls: readonly [number, number];
     readonly names: readonly [string, string];
@@ -19,44 +19,54 @@ export interface SplicedLine {
     readonly step: Ticks;
 }
 
-/** A line that crosses another, on the center of that. */
-export interface Crossed { readonly name: string; readonly at: Ticks; readonly low: number; readonly high: number }
-
 /**
  * Where the bottom and the blocking of a line that runs through are spliced: where the line says so, else on crossings.
  * Both break at the same place, over which the crossing line's pieces lie on either side. A line that is cut between
  * needs none. Empty also where no choice will do: board-limits.ts tells of the piece that is too long.
  */
 export function splicesOf(spliced: SplicedLine, troubles: Trouble[]): readonly Splice[] {
-    const { line, crossing, spec, neighbor, splicing, job, step } = spliced;
+    const { line, spec, neighbor, splicing, job, step } = spliced;
     if (spec && spec.splices.length > 0) return saidSplices(spliced, spec, troubles);
-    if (!line.through || splicing !== 'on-crossings') return [];
+    if (splicing !== 'on-crossings') return [];
     const { blocking, bottom } = line.section.profile;
     const most = Math.min(longestPiece(bottom?.stock?.value, job) - (bottom?.press?.value ?? 0), longestPiece(blocking?.stock?.value, job));
-    const crossings = crossing.map(other => ({ at: other.at, place: `on line ${other.name}` }));
-    return spliceOnCrossings({ from: line.start, to: line.end, most, crossings, neighbor, step }) ?? [];
+    const crossings = crossingsAlong(line).map(({ at, of }) => ({ at: Math.floor(at), place: `on line ${of}` }));
+    return stretchesBetween(line).flatMap(({ from, to }) => spliceOnCrossings({ from, to, most, crossings, neighbor, step }) ?? []);
 }
 
-function saidSplices({ line, crossing, walls, names, job }: SplicedLine, spec: LineSpec, troubles: Trouble[]): readonly Splice[] {
+/** What crosses it where its bottom runs through. */
+function crossingsAlong({ passes }: SplicedLine['line']): readonly Passing[] {
+    return passes.filter(pass => pass.stem === null && pass.relation === 'flush' && !pass.cuts);
+}
+
+/** From where its bottom is cut to where it is cut again. */
+function stretchesBetween({ start, end, passes }: SplicedLine['line']): { from: Ticks; to: Ticks }[] {
+    const cuts = passes.filter(pass => pass.cuts), edge = (bottom: number, face: number, dies: boolean): Ticks => Math.round(dies ? face : bottom);
+    const starts = [start, ...cuts.map(cut => edge(cut.bottomHigh, cut.high, cut.relation === 'dies'))], ends = [...cuts.map(cut => edge(cut.bottomLow, cut.low, cut.relation === 'dies')), end];
+    return starts.map((from, i) => ({ from, to: ends[i]! }));
+}
+
+function saidSplices({ line, walls, names, job }: SplicedLine, spec: LineSpec, troubles: Trouble[]): readonly Splice[] {
     const ends: readonly [Side, Side] = line.runs === 'east-west' ? ['west', 'east'] : ['north', 'south'], from = Math.round(walls[0]);
     const fail = (said: LineSpec['splices'][number], what: string, instead: string): Splice[] => {
         troubles.push({ kind: 'not-supported', what, instead, at: said.at });
         return [];
     };
+    const within = stretchesBetween(line);
     const splices = spec.splices.flatMap((said): Splice[] => {
-        if (!line.through) return fail(said, `a splice of line ${line.name}, whose bottoms are cut between`, 'a splice of a line that runs through');
         if (said.from && !ends.includes(said.from) && !names.includes(said.from)) {
             return fail(said, `a splice of line ${line.name} measured from ${said.from}`, `from ${ends[0]} or from ${ends[1]}`);
         }
         const at = said.from === ends[1] || said.from === names[1] ? Math.round(walls[1]) - said.value : from + said.value;
-        if (at > line.start && at < line.end) return [{ at, place: placeOf(at, crossing), said: said.at }];
+        if (within.some(one => at > one.from && at < one.to)) return [{ at, place: placeOf(at, line), said: said.at }];
+        if (at > line.start && at < line.end) return fail(said, `a splice of line ${line.name} where its bottom is cut anyway`, 'a splice within a piece of its bottom');
         const size = (ticks: Ticks): string => printLength(ticks, job.show.value);
         return fail(said, `a splice at ${size(said.value)} on line ${line.name}`, `a place between its ends, less than ${size(line.end - from)}`);
     });
     return splices.sort((a, b) => a.at - b.at).filter(({ at }, i, all) => at !== all[i - 1]?.at);
 }
 
-function placeOf(at: Ticks, crossing: readonly Crossed[]): string {
-    const over = crossing.find(line => at > line.low && at < line.high);
-    return over ? `on line ${over.name}` : `in bay ${crossing.filter(line => line.high <= at).length + 1}`;
+function placeOf(at: Ticks, line: SplicedLine['line']): string {
+    const over = crossingsAlong(line).find(({ low, high }) => at > low && at < high);
+    return over ? `on line ${over.of}` : `in bay ${bayAt(line, at)}`;
 }

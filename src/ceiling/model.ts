@@ -1,4 +1,4 @@
-import type { Arrangement } from '../arrangement/model.ts';
+import type { Arrangement, Passing } from '../arrangement/model.ts';
 import type { Corner, Direction, Perimeter, Profile, Room, Spacing } from '../job/model.ts';
 import type { Spot } from '../job/outline.ts';
 import type { Polygon } from '../plane/polygon.ts';
@@ -66,10 +66,16 @@ export interface Line {
     readonly spot: Spot; readonly heading: Spot;
     /** Outer faces across the line: x of west and east face, or y of north and south face; of a line that runs askew, at its west or north end. */
     readonly low: Ticks; readonly high: Ticks;
-    /** Its bottom and blocking run through at crossings. */
+    /** It stands where the text says, and not where the grid's division would have it. */
+    readonly byHand: boolean;
+    /** What crosses it, and what ends at it, from its beginning on. */
+    readonly passes: readonly Passing[];
+    /** Its bottom and blocking are cut at none of these. */
     readonly through: boolean;
     /** Where its bottom begins and ends along its own direction (inside the band), as far as that counts from x and y = 0. */
     readonly start: Ticks; readonly end: Ticks;
+    /** Faces of what it ends at. */
+    readonly faces: readonly [Ticks, Ticks];
     /** Splices of what runs through: positions along the run (centres of joints), each with why it lies there. */
     readonly splices: readonly Splice[];
     /** `line B { … }` where there is one, else the `beams` of the grid. */
@@ -86,7 +92,8 @@ export interface Coffer {
     readonly west: Ticks; readonly east: Ticks; readonly north: Ticks; readonly south: Ticks;
     readonly outline: Polygon;
 }
-export interface Crossing { readonly name: string; readonly ns: Line; readonly ew: Line; readonly through: Direction }
+/** Where two lines cross, or one ends at the other. `flush`: equally deep, and neither dies into the other. */
+export interface Crossing<Of = Line> { readonly name: string; readonly ns: Of; readonly ew: Of; readonly flush: boolean }
 
 export interface Band {
     readonly kind: 'band';
@@ -114,14 +121,15 @@ export interface HalfBeam {
 export type Around = Readonly<Record<string, Band | HalfBeam | null>>;
 
 /** One direction's division: along 'east-west' stand lines 1, 2, 3; along 'north-south' A, B. */
-export interface Run {
+export interface Run<Of = Line> {
     readonly along: Direction;
     readonly spacing: Spacing;
     /** Inside the band: from, to. */
     readonly start: Ticks; readonly end: Ticks;
     /** From wall to wall, on the plan. */
     readonly wallEnds: readonly [Ticks, Ticks];
-    readonly lines: readonly Line[];
+    /** Those of the grid. */
+    readonly lines: readonly Of[];
     /** Clear sizes of the coffers along the run, exact. They and the lines' widths add up to end - start. */
     readonly coffers: readonly Ticks[];
     /** The size the equal coffers are cut to (rounded to the job's cut-to), and what is then left over in the run. */
@@ -170,6 +178,12 @@ export interface Arranged {
     readonly asCut: Arrangement;
 }
 
+/** Why a line cannot run: it lies along what it should end at, passes the end of it, goes through a wall, or its end has no whole face to stand against. */
+export type Astray =
+    | { readonly kind: 'never-gets-there' | 'misses' | 'leaves-the-room'; readonly to: string }
+    | { readonly kind: 'in-the-way'; readonly on: string; readonly other: string; readonly by: Ticks }
+    | { readonly kind: 'deeper-than-its-end'; readonly to: string; readonly deep: Ticks; readonly has: Ticks };
+
 /** Why a room could not be laid out, or only by bending it. Rules turn these into findings; layout itself reports nothing. */
 export type Trouble =
     | { readonly kind: 'grid-doesnt-close'; readonly along: Direction; readonly wanted: Ticks; readonly has: Ticks; readonly at: Source; readonly parts: string;
@@ -183,9 +197,12 @@ export type Trouble =
     | { readonly kind: 'diagonal-differs'; readonly from: Corner; readonly to: Corner; readonly measured: Ticks; readonly is: Ticks; readonly at: Source }
     | { readonly kind: 'no-such-triangle'; readonly from: Corner; readonly to: Corner; readonly measured: Ticks; readonly walls: readonly [string, string]; readonly a: Ticks; readonly b: Ticks; readonly at: Source }
     | { readonly kind: 'no-room'; readonly why: 'too-few-lengths' | 'runs-backwards' | 'crosses-itself' | 'counterclockwise'; readonly walls: readonly string[]; readonly at: Source }
-    | { readonly kind: 'depths-differ'; readonly lines: readonly [string, string]; readonly a: Ticks; readonly b: Ticks; readonly at: Source; readonly other: Source }
     | { readonly kind: 'lines-overlap'; readonly lines: readonly [string, string]; readonly by: Ticks; readonly at: Source }
     | { readonly kind: 'unknown-line'; readonly name: string; readonly has: readonly string[]; readonly at: Source }
+    /** What a line is said to run between or stand off, or what a crossing is said of, is not there; `has`: what is. */
+    | { readonly kind: 'unknown-meeting'; readonly of: string; readonly name: string; readonly has: readonly string[]; readonly at: Source }
+    /** A line that cannot run as it is said. */
+    | { readonly kind: 'line-goes-nowhere'; readonly line: string; readonly why: Astray; readonly at: Source }
     | { readonly kind: 'too-many-coffers'; readonly within: 'one direction' | 'one room'; readonly count: number; readonly most: number; readonly at: Source }
     | { readonly kind: 'bad-count'; readonly value: number; readonly at: Source; readonly what: string }
     | { readonly kind: 'not-positive'; readonly what: string; readonly ticks: Ticks; readonly at: Source }

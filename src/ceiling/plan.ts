@@ -1,10 +1,11 @@
-import { arrange } from '../arrangement/arrange.ts';
+import { arrange, runsOf } from '../arrangement/arrange.ts';
 import type { Arrangement } from '../arrangement/model.ts';
-import type { Trouble as Unbuilt } from '../arrangement/troubles.ts';
-import type { BeamLine, BottomBoard, BoxBeam, Corners, HalfBeam as PlannedHalf, Perimeter, Plan, Trim, Wall } from '../arrangement/plan.ts';
+import type { BeamLine, BottomBoard, BoxBeam, Corners, HalfBeam as PlannedHalf, MeetingChoice, Perimeter, Plan, Trim, Wall } from '../arrangement/plan.ts';
 import type { Spot } from '../job/outline.ts';
+import type { Direction } from '../job/model.ts';
 import type { Source } from '../provenance/source.ts';
 import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
+import { linesOfCrossing } from './coffers.ts';
 import { keepFew, MOST_ROOMS } from './keep-few.ts';
 import type { Arranged, Band, Ceiling, HalfBeam, Line, Run, Trouble } from './model.ts';
 import { reliefOf } from './relief.ts';
@@ -13,50 +14,85 @@ import { playOf } from './section.ts';
 
 export type LaidOut = Pick<Ceiling, 'walls' | 'square' | 'width' | 'length' | 'around' | 'across' | 'down' | 'lines' | 'beams' | 'room'>;
 
+/** A line that has a beginning and an end, and of which nobody knows yet what it meets. */
+export type RunningLine = Omit<Line, 'passes' | 'through' | 'start' | 'end' | 'faces' | 'splices'>;
+/** Before anybody knows what its lines meet. */
+export type Outlined = Pick<LaidOut, 'walls' | 'beams' | 'room'> & {
+    readonly lines: readonly RunningLine[];
+    readonly around: Readonly<Record<string, Omit<Band, 'splices'> | Omit<HalfBeam, 'splices'> | null>>;
+};
+
+/** What every line meets, and where. */
+export function meetingsIn(ceiling: Outlined): ReturnType<typeof runsOf> {
+    return runsOf(planOf(ceiling, { moved: () => 0, spare: () => 0 }));
+}
+
 /** Every piece of a ceiling with its place, and the joints. It is most of what there is to know of a room, so few are kept. */
 export const arrangedOf: (ceiling: LaidOut) => Arranged = keepFew(MOST_ROOMS, arranged);
 
 function arranged(ceiling: LaidOut): Arranged {
-    const exact = arrange(planOf(ceiling, asDrawn));
+    const exact = arrange(planOf(ceiling, { moved: () => 0, spare: () => 0 }));
     const moves = ceiling.square && [ceiling.across, ceiling.down].some(({ residue, coffers }) => residue.rest !== 0 || residue.cutCoffers.some((cut, i) => cut !== coffers[i]));
     let asCut = moves ? undefined : exact;
     // a keystroke needs the one as drawn alone
-    return { exact, get asCut() { return asCut ??= arrange(planOf(ceiling, asItComesToStand)); } };
+    return { exact, get asCut() { return asCut ??= arrange(planOf(ceiling, asItComesToStand(ceiling))); } };
 }
 
-/** By how much the lines of a run stand to the east or south of where they are drawn, and what is left between the wall at an end of it and what runs along that. */
-interface Stand { readonly moved: readonly number[]; readonly spare: number }
+/** By how much a line stands to the east or south of where it is drawn, and what is left between a wall and what runs along it. */
+interface Stand { moved(line: RunningLine): number; spare(wall: ShapedWall): number }
 
-function asDrawn({ lines }: Run): Stand {
-    return { moved: lines.map(() => 0), spare: 0 };
+/** Lines stand where the coffers put them that are cut before them, and those that are set by hand where they are set. */
+function asItComesToStand({ across, down }: LaidOut): Stand {
+    const runs = { 'north-south': across, 'east-west': down };
+    const moved = { 'north-south': movedIn(across), 'east-west': movedIn(down) };
+    return {
+        // a line in two parts, on either side of something, is at one place of its run
+        moved: line => moved[line.runs][runs[line.runs].lines.findIndex(({ low }) => low === line.low)] ?? 0,
+        spare: wall => spareAt(wall, across, across.residue.rest / 2, 'x') + spareAt(wall, down, down.residue.rest / 2, 'y'),
+    };
 }
 
-function asItComesToStand({ start, lines, residue: { cutCoffers, rest } }: Run): Stand {
+function movedIn({ start, lines, residue: { cutCoffers, rest } }: Run): readonly number[] {
     let at = start + rest / 2;
-    const moved = lines.map((line, i) => {
+    if (lines.some(line => line.byHand)) return [];
+    return lines.map((line, i) => {
         const width = line.high - line.low, low = at + cutCoffers[i]!;
         at = low + width;
         return low - line.low;
     });
-    return { moved, spare: rest / 2 };
 }
 
-function planOf({ walls, around, across, down, lines, beams, room }: LaidOut, stand: (run: Run) => Stand): Plan {
-    const stands = { 'north-south': stand(across), 'east-west': stand(down) };
-    const moved = (line: Line): number => stands[line.runs].moved[(line.runs === 'north-south' ? across : down).lines.findIndex(({ low }) => low === line.low)] ?? 0;
+function planOf({ walls, around, lines, beams, room }: Outlined | LaidOut, { moved, spare }: Stand): Plan {
     const trim = beams?.profile.trim, trims: Trim[] = trim && beams?.trimThickness && beams.trimHeight ? [{
         name: 'trim', thickness: beams.trimThickness.ticks, top: 0, foot: beams.trimHeight.ticks, corners: trim.corners.value,
         ...trim.spring && { spring: trim.spring.value },
     }] : [];
+    const through = room.grid!.through!.value;
     return {
-        walls: walls.map(wall => wallOf(wall, around[wall.name] ?? null, spareAt(wall, across, stands['north-south'].spare, 'x') + spareAt(wall, down, stands['east-west'].spare, 'y'))),
-        lines: lines.map(line => lineOf(line, moved(line), line.through ? 0 : reliefOf(line, room.job))),
-        through: room.grid!.through!.value, corners: cornersOf(lines, around, walls), clearance: CLEARANCE, trims,
+        walls: walls.map(wall => wallOf(wall, around[wall.name] ?? null, spare(wall))),
+        lines: lines.map(line => lineOf(line, moved(line), 'through' in line && line.through ? 0 : reliefOf(line, room.job))),
+        through, corners: cornersOf(lines, around, walls, through), meetings: choicesOf(room, lines, walls, around), clearance: CLEARANCE, trims,
     };
 }
 
-function wallOf({ name, from, to }: ShapedWall, own: Band | HalfBeam | null, spare: number): Wall {
-    return { name, from, perimeter: perimeterOf(own, spare), splices: own?.splices.map(({ at }) => alongWall({ from, to }, at)) ?? [] };
+/** What the text says of crossings, and of lines that die into others as deep as they. */
+function choicesOf({ crossings, lines: specs }: LaidOut['room'], lines: readonly RunningLine[], walls: readonly ShapedWall[], around: Outlined['around']): MeetingChoice[] {
+    const through = crossings.flatMap((spec): MeetingChoice[] => {
+        const both = linesOfCrossing(spec.name, lines);
+        return both && spec.through ? [{ of: [both[0].name, both[1].name], through: spec.through.value }] : [];
+    });
+    const dying = specs.filter(spec => spec.meets?.value === 'dies-into').flatMap(({ name }) => [
+        ...lines.filter(line => line.name !== name).map(line => line.name), ...walls.flatMap(({ name: wall }) => (around[wall]?.kind === 'half-beam' ? [wall] : [])),
+    ].map((other): MeetingChoice => ({ of: [name, other], dies: name })));
+    return dying.length === 0 ? through : [...dying.filter(({ of }) => !through.some(one => of.every(name => one.of.includes(name)))), ...through.map(one => {
+        const dies = dying.find(({ of }) => of.every(name => one.of.includes(name)))?.dies;
+        return { ...one, ...dies !== undefined && { dies } };
+    })];
+}
+
+function wallOf({ name, from, to }: ShapedWall, own: Outlined['around'][string], spare: number): Wall {
+    const splices = own && 'splices' in own ? (own as Band | HalfBeam).splices : [];
+    return { name, from, perimeter: perimeterOf(own, spare), splices: splices.map(({ at }) => alongWall({ from, to }, at)) };
 }
 
 /** So far along a wall from its west or north end. */
@@ -71,16 +107,16 @@ function spareAt({ from, to }: ShapedWall, { wallEnds }: Run, spare: number, axi
 }
 
 /** What blocking stays clear of the face of a deeper beam, so that its side gets past. Common practice, no source. */
-const CLEARANCE: Ticks = TICKS_PER_INCH / 8;
+export const CLEARANCE: Ticks = TICKS_PER_INCH / 8;
 
 /** What is left of the run stands between the wall and what runs along it. */
-function perimeterOf(own: Band | HalfBeam | null, spare: number): Perimeter {
+function perimeterOf(own: Outlined['around'][string], spare: number): Perimeter {
     if (own?.kind === 'half-beam') return halfBeamOf(own, spare);
     const thickness = (own?.thickness.ticks ?? 0) + spare;
     return thickness === 0 ? { kind: 'bare' } : { kind: 'band', thickness, top: own ? own.lowerEdge.ticks - own.height.ticks : 0, foot: own?.lowerEdge.ticks ?? 0 };
 }
 
-function halfBeamOf({ width, section, perimeter: { scribe } }: HalfBeam, spare: number): PlannedHalf {
+function halfBeamOf({ width, section, perimeter: { scribe } }: Pick<HalfBeam, 'width' | 'section' | 'perimeter'>, spare: number): PlannedHalf {
     const { depth, left, bottom, blocking, cleats } = beamOf(section, 0);
     return {
         kind: 'half-beam', inside: width.ticks + spare, depth, side: left, ...scribe && { scribe: scribe.value }, ...bottom && { bottom: { ...bottom, play: 0 } }, ...blocking && { blocking },
@@ -89,12 +125,12 @@ function halfBeamOf({ width, section, perimeter: { scribe } }: HalfBeam, spare: 
 }
 
 /** `moved`: square to it, to the east or south. */
-function lineOf({ name, runs, from, to, spot: { x, y }, heading, section, splices }: Line, moved: number, relief: Ticks): BeamLine {
+function lineOf({ name, runs, from, to, spot: { x, y }, heading, section, ...line }: RunningLine, moved: number, relief: Ticks): BeamLine {
     const length = Math.hypot(heading.x, heading.y), way = { x: heading.x / length, y: heading.y / length }, along = x * way.x + y * way.y;
     const spot = runs === 'north-south' ? { x: x + moved, y } : { x, y: y + moved };
     return {
         name, family: runs, from, to, spot, heading, beam: beamOf(section, relief),
-        splices: splices.map(({ at }) => ({ x: spot.x + way.x * (at - along), y: spot.y + way.y * (at - along) })),
+        splices: ('splices' in line ? (line as Pick<Line, 'splices'>).splices : []).map(({ at }) => ({ x: spot.x + way.x * (at - along), y: spot.y + way.y * (at - along) })),
     };
 }
 
@@ -119,29 +155,30 @@ function bottomOf({ bottomThickness, bottomWidth, outerWidth, profile: { bottom,
 }
 
 /** Lines that cross have the same corners: corners.ts sees to it. Where nobody names the sides that run past, they do in the direction in which the bottoms run through. */
-function cornersOf(lines: readonly Line[], around: Ceiling['around'], walls: readonly ShapedWall[]): Corners {
+function cornersOf(lines: readonly RunningLine[], around: Outlined['around'], walls: readonly ShapedWall[], through: Direction): Corners {
     const first = lines[0]?.section ?? walls.flatMap(({ name }) => { const own = around[name]; return own?.kind === 'half-beam' ? [own.section] : []; })[0];
     const said = first?.profile.sides;
-    if (said?.corners.value !== 'butted') return { kind: 'mitered' };
-    const through = lines.find(line => line.through)?.runs ?? (lines[0]?.runs === 'north-south' ? 'east-west' : 'north-south');
-    return { kind: 'butted', past: said.past?.value ?? through };
+    return said?.corners.value === 'butted' ? { kind: 'butted', past: said.past?.value ?? through } : { kind: 'mitered' };
 }
 
 /** Why the arrangement cannot be built, at the words of what stands in the way. */
-export function arrangementTroubles({ troubles }: Arrangement, { around, lines }: LaidOut): Trouble[] {
+export function arrangementTroubles({ troubles }: Pick<Arrangement, 'troubles'>, { around, lines, room }: Pick<Outlined, 'around' | 'lines' | 'room'>): Trouble[] {
+    const specs = new Map(room.lines.map(spec => [spec.name, spec]));
     const at = (...names: readonly string[]): Source | undefined => names.flatMap(name => around[name]?.perimeter.kind.at ?? lines.find(line => line.name === name)?.at ?? [])[0];
+    const ofLine = (name: string): Source => { const spec = specs.get(name); return (spec?.until ?? spec?.from ?? spec?.place?.by)?.at ?? at(name)!; };
     // what is wrong once is wrong at every line
     const first = troubles.filter((trouble, i) => troubles.findIndex(other => other.kind === trouble.kind) === i);
     return first.flatMap((trouble): Trouble[] => {
-        const { what, instead, names } = unbuiltWords(trouble), place = at(...names) ?? lines[0]?.at;
-        return place ? [{ kind: 'not-supported', what, instead, at: place }] : [];
+        switch (trouble.kind) {
+            case 'never-gets-there': case 'misses': return [{ kind: 'line-goes-nowhere', line: trouble.line, why: { kind: trouble.kind, to: trouble.to }, at: ofLine(trouble.line) }];
+            case 'leaves-the-room': return [{ kind: 'line-goes-nowhere', line: trouble.line, why: { kind: trouble.kind, to: trouble.at }, at: ofLine(trouble.line) }];
+            case 'deeper-than-its-end': return [{ kind: 'line-goes-nowhere', line: trouble.line, why: { kind: trouble.kind, to: trouble.at, deep: trouble.deep, has: trouble.has }, at: around[trouble.at]?.perimeter.kind.at ?? ofLine(trouble.line) }];
+            case 'in-the-way': {
+                const [a, b] = trouble.between, line = [b, a].find(name => lines.some(one => one.name === name)) ?? trouble.on;
+                return [{ kind: 'line-goes-nowhere', line, why: { kind: trouble.kind, on: trouble.on, other: line === a ? b : a, by: trouble.by }, at: ofLine(line) }];
+            }
+            case 'unlike-half-beams': return [{ kind: 'not-supported', what: `half beams of two depths along the ${trouble.walls[0]} and the ${trouble.walls[1]} wall, in one corner`, instead: 'half beams of one depth', at: at(...trouble.walls)! }];
+            default: return [{ kind: 'not-supported', what: `these lines and walls together (${trouble.kind})`, instead: 'a rectangle of lines from wall to wall', at: lines[0]?.at ?? room.at }];
+        }
     });
-}
-
-function unbuiltWords(trouble: Unbuilt): { what: string; instead: string; names: readonly string[] } {
-    switch (trouble.kind) {
-        case 'deeper-than-its-end': return { what: `line ${trouble.line}, which is deeper than the half beam along the ${trouble.at} wall that it meets`, instead: 'a half beam as deep as the lines, or deeper', names: [trouble.at] };
-        case 'unlike-half-beams': return { what: `half beams of two depths along the ${trouble.walls[0]} and the ${trouble.walls[1]} wall, in one corner`, instead: 'half beams of one depth', names: trouble.walls };
-        default: return { what: `these lines and walls together (${trouble.kind})`, instead: 'a rectangle of lines from wall to wall', names: [] };
-    }
 }

@@ -34,8 +34,7 @@ export interface PressedRun { readonly lines: readonly Line[]; readonly pieces: 
 export function pressedRuns(ceiling: Ceiling | undefined): readonly PressedRun[] {
     const groups = new Map<string, { lines: Line[]; pieces: number }>();
     for (const line of ceiling?.lines ?? []) {
-        const crossed = line.runs === 'east-west' ? ceiling!.across.lines.length : ceiling!.down.lines.length;
-        const pieces = (line.through ? line.splices.length : crossed) + 1;
+        const pieces = line.passes.filter(({ cuts }) => cuts).length + line.splices.length + 1;
         const key = `${line.runs} ${pieces} ${line.section.profile.key}`;
         const group = groups.get(key);
         if (group) group.lines.push(line);

@@ -1,4 +1,3 @@
-import { baysAlong } from '../ceiling/bays.ts';
 import type { Ceiling, Line } from '../ceiling/model.ts';
 import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -20,7 +19,7 @@ export interface Plan { readonly ceiling: Ceiling; readonly places: readonly Pla
 export function planOf(ceiling: Ceiling, takeOff: TakeOff): Plan {
     const step = ceiling.room.job.cutTo.value, pairs = pairsOf(ceiling);
     const spots = [
-        ...pairs.all().flatMap(pair => spotOf(pair, pairs, ceiling, step)), ...ceiling.lines.flatMap(line => spacers(line, pairs, ceiling, takeOff)),
+        ...pairs.all().flatMap(pair => spotOf(pair, pairs, ceiling, step)), ...ceiling.lines.flatMap(line => spacers(line, pairs, takeOff)),
     ];
     return { ceiling, places: spots.flatMap(spot => placed(spot, ceiling.room.name, step)) };
 }
@@ -62,23 +61,23 @@ function movedAlong(seat: Seat, by: number): Seat {
 }
 
 /** Where along the line each stands is the list's own; they hang under the blocking, in the middle of the channel. */
-function spacers(line: Line, pairs: Pairs, ceiling: Ceiling, takeOff: TakeOff): Spot[] {
+function spacers(line: Line, pairs: Pairs, takeOff: TakeOff): Spot[] {
     const { spacerThickness, spacerWidth, blockingThickness, innerWidth, profile } = line.section;
     const height = profile.spacers?.height?.value.ticks;
     if (!profile.spacers?.stock || !spacerThickness || !spacerWidth || !height) return [];
     const most = (profile.bottom?.gap.value.most ?? 0) / 2;
     const tight = (spacerWidth.ticks - innerWidth.ticks) / 2;
-    const bays = baysAlong(ceiling, line.runs), sides = pairs.of('side', line.name);
+    const sides = pairs.of('side', line.name);
     return takeOff.pieces.filter(piece => piece.part === 'spacer' && piece.line === line.name).flatMap((piece): Spot[] => {
-        const bay = bays[(piece.bay ?? 0) - 1], beside = sides.find(({ named }) => named.bay === piece.bay);
-        if (!bay || !beside) return [];
         const [low, high] = line.runs === 'east-west' ? [piece.box.west, piece.box.east] : [piece.box.north, piece.box.south];
+        const beside = sides.find(({ exact: { from, to } }) => from <= low && high <= to);
+        if (!beside || piece.bay === null) return [];
         // where the bay has come to stand with its coffer as it is cut
         const { way, corners: [, , , face] } = beside.cut;
         const along = (low + high) / 2 + placeAlong(way, face) - placeAlong(way, beside.exact.corners[3]);
         const middle = middleOf(line, pairs);
         return [{
-            part: 'spacer', named: { line: line.name, bay: bay.number, nth: Number(piece.id.split('-').at(-1)) }, give: tight <= most ? tight : 0,
+            part: 'spacer', named: { line: line.name, bay: piece.bay, nth: Number(piece.id.split('-').at(-1)) }, give: tight <= most ? tight : 0,
             seat: { at: line.runs === 'east-west' ? { x: along, y: middle } : { x: middle, y: along }, way, looks: 1, centered: true, down: { top: blockingThickness.ticks } },
             form: { along: spacerThickness.ticks, across: spacerWidth.ticks, high: height },
         }];

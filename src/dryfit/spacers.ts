@@ -1,5 +1,5 @@
 import type { Ceiling } from '../ceiling/model.ts';
-import { baysAlong } from '../ceiling/bays.ts';
+import { baysOf } from '../ceiling/bays.ts';
 import { idOf } from '../takeoff/ids.ts';
 import type { TakeOff } from '../takeoff/model.ts';
 import { NEAR } from './meetings.ts';
@@ -9,14 +9,13 @@ import { NEAR } from './meetings.ts';
  * apart than it says, from middle to middle. One that stands in the middle of a short bay serves both ends. Names of the first
  * one missing in each gap.
  */
-export function missingSpacers({ lines, across, down, room }: Ceiling, takeOff: TakeOff): string[] {
-    const ceiling = { across, down };
+export function missingSpacers({ lines, room }: Ceiling, takeOff: TakeOff): string[] {
     return lines.flatMap(line => {
         const { section: { spacerThickness, spacerWidth, profile: { spacers } } } = line;
         if (!spacers?.stock || !spacers.height || !spacerThickness || !spacerWidth) return [];
         const thick = spacerThickness.ticks;
         const mine = takeOff.pieces.filter(({ part, line: of }) => part === 'spacer' && of === line.name);
-        return baysAlong(ceiling, line.runs).flatMap(bay => {
+        return baysOf(line).flatMap(bay => {
             if (bay.end - bay.start < thick) return [];
             const middles = mine.filter(piece => piece.bay === bay.number)
                 .map(({ box }) => line.runs === 'east-west' ? (box.west + box.east) / 2 : (box.north + box.south) / 2).sort((a, b) => a - b);

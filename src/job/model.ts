@@ -220,6 +220,7 @@ export interface Room {
     /** Trim that takes the place of the profile's. */
     readonly trim?: Trim;
     readonly lines: readonly LineSpec[];
+    readonly crossings: readonly CrossingSpec[];
     readonly fixtures: readonly Fixture[];
     readonly measuredBoards: readonly MeasuredBoard[];
     /** Names of pieces that were spoiled after they were cut, without the room: `bottom-2`. One that was spoiled twice is here twice. */
@@ -304,8 +305,18 @@ export interface LineSpec {
     readonly splices: readonly (Given<Ticks> & { readonly from?: Side })[];
     /** Where it differs from the grid's. */
     readonly splicing?: Grid['splices'];
-    /** What it says that is not computed yet (`from`, `to`, `meets`). */
-    readonly notComputed: readonly Source[];
+    /** Where its center stands, square from a wall or a line that it runs along; undefined: as the grid divides the room. */
+    readonly place?: { readonly by: Given<Ticks>; readonly from?: Given<string> };
+    /** The walls or lines that it runs between, by name, where that is not from wall to wall. */
+    readonly from?: Given<string>; readonly until?: Given<string>;
+    /** It dies into lines that are as deep as it. */
+    readonly meets?: Given<'flush' | 'dies-into'>;
+}
+/** `crossing B2 { through 2 }` */
+export interface CrossingSpec {
+    readonly name: string;
+    readonly at: Source;
+    readonly through?: Given<string>;
 }
 export interface Fixture {
     readonly name: string;

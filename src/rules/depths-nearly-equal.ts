@@ -1,14 +1,17 @@
+import type { Layout, Line } from '../ceiling/model.ts';
 import type { Fix } from '../findings/finding.ts';
 import type { JobSettings } from '../job/model.ts';
 import { sameSource, type Given, type Source } from '../provenance/source.ts';
 import type { Measure } from '../quantity/measure.ts';
+import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { defineRule } from './rule.ts';
-import { STEP_THAT_READS } from './depths-differ.ts';
 import { changed, HALL } from './support/examples.ts';
 import { replacing, spelledLike } from './support/fixes.ts';
-import { troublesOf } from './support/troubles.ts';
 import { sizesOf } from './support/words.ts';
+
+/** A smaller step looks like a mistake. Common practice, no source. */
+export const STEP_THAT_READS = inches('1/2');
 
 const wrong = changed(HALL, '\n  grid {', '\n  line A { held-down 3/8" }\n\n  grid {');
 
@@ -18,23 +21,21 @@ export const depthsNearlyEqual = defineRule({
     title: 'Two lines are almost, but not quite, of one depth',
     explanation: `
 Beams that cross are either flush from below, or one is clearly deeper. A step of 1/8" (7 1/2" against 7 3/8") looks like a
-mistake, and the bottoms cannot be sanded flush over it. Make them flush, or make the step 1/2" or more.
-
-Two depths in one room are not computed yet: as long as they differ nothing is cut for the room, and the finding is an
-**error** for that reason.`,
+mistake, and the bottoms cannot be sanded flush over it. Make them flush, or make the step 1/2" or more: the shallower line then
+dies into the deeper one, whose sides and bottom run on unbroken.`,
     wrong,
     right: changed(wrong, '3/8"', '1/4"'),
     basis: 'Step of 1/2": common practice, no source.',
     check: {
         room({ layout, job }, report) {
             const size = sizesOf(job);
-            for (const { lines, a, b, at, other } of troublesOf(layout, 'depths-differ')) {
+            for (const { lines, a, b, at, other } of steps(layout)) {
                 const step = Math.abs(a - b);
                 if (step >= STEP_THAT_READS) continue;
                 report({
-                    at, severity: layout.ceiling ? 'warning' : 'error',
+                    at,
                     message: `Line ${lines[0]} is ${size(a)} deep and line ${lines[1]} ${size(b)}: a step of ${size(step)} looks like a mistake. Make them flush`
-                        + `${layout.ceiling ? `, or the step ${size(STEP_THAT_READS)} or more` : '; two depths in one room are not computed yet, so nothing is cut for it'}.`,
+                        + `, or the step ${size(STEP_THAT_READS)} or more.`,
                     fixes: heldDownSo(a - b, layout.room.lines.find(line => line.name === lines[1])?.heldDown, at, job),
                     related: [{ at: other, message: `line ${lines[0]} is ${size(a)} deep` }],
                 });
@@ -42,6 +43,23 @@ Two depths in one room are not computed yet: as long as they differ nothing is c
         },
     },
 });
+
+interface Step { readonly lines: readonly [string, string]; readonly a: Ticks; readonly b: Ticks; readonly at: Source; readonly other: Source }
+
+/** Lines that are not as deep as the grid's beams, each at what makes it so. */
+function steps({ ceiling, room }: Layout): Step[] {
+    if (!ceiling) return [];
+    const usual = ceiling.beams?.depth?.ticks, { lines } = ceiling;
+    const first = lines.find(line => line.section.depth.ticks === usual) ?? lines[0];
+    if (!first) return [];
+    const saidBy = (line: Line): Source => {
+        const spec = room.lines.find(({ name }) => name === line.name);
+        return (spec?.heldDown ?? spec?.beams ?? room.grid?.beams)?.at ?? line.at;
+    };
+    return lines.filter(line => line.section.depth.ticks !== first.section.depth.ticks).map(line => ({
+        lines: [first.name, line.name], a: first.section.depth.ticks, b: line.section.depth.ticks, at: saidBy(line), other: saidBy(first),
+    }));
+}
 
 /** Where it is the line's own held-down that makes the step. */
 function heldDownSo(lower: Ticks, heldDown: Given<Measure> | undefined, at: Source, job: JobSettings): Fix[] {

@@ -18,7 +18,6 @@ import { cutFromOtherStock } from './cut-from-other-stock.ts';
 import { cutNoLongerFits } from './cut-no-longer-fits.ts';
 import { cutTwice } from './cut-twice.ts';
 import { cutWithoutRecord } from './cut-without-record.ts';
-import { depthsDiffer } from './depths-differ.ts';
 import { depthsNearlyEqual } from './depths-nearly-equal.ts';
 import { endCoffersDiffer } from './end-coffers-differ.ts';
 import { fixtureInBeam } from './fixture-in-beam.ts';
@@ -30,6 +29,7 @@ import { grooveTooHighForBottom } from './groove-too-high-for-bottom.ts';
 import { grooveWontTurn } from './groove-wont-turn.ts';
 import { groovesDontMeet } from './grooves-dont-meet.ts';
 import { jointOpens } from './joint-opens.ts';
+import { lineGoesNowhere } from './line-goes-nowhere.ts';
 import { linesOverlap } from './lines-overlap.ts';
 import { longerThanTheBoard } from './longer-than-the-board.ts';
 import { mdfEdgeFastening } from './mdf-edge-fastening.ts';
@@ -65,6 +65,7 @@ import { tooWideForStock } from './too-wide-for-stock.ts';
 import { trimWontCover } from './trim-wont-cover.ts';
 import { undersideNotFlush } from './underside-not-flush.ts';
 import { unknownLine } from './unknown-line.ts';
+import { unknownMeeting } from './unknown-meeting.ts';
 import { wallsMakeNoRoom } from './walls-make-no-room.ts';
 import { wrappedHitsBottom } from './wrapped-hits-bottom.ts';
 
@@ -73,12 +74,12 @@ export const RULES: readonly Rule[] = [
     allowUnused, badCount, bandHitsCeiling, bandTopShows, bitCrept, blockingOffWidth, bottomGapShows, bottomMissesRabbet, bottomOffSides, bottomWontFit,
     bottomsInUnlikePlaces, boxOffBlocking,
     cleatOffGauge, cleatOffStock, cleatsCrowdChannel, cofferOffSize, cutFromOtherStock, cutNoLongerFits, cutTwice,
-    cutWithoutRecord, depthsDiffer,
+    cutWithoutRecord,
     depthsNearlyEqual, endCoffersDiffer, fixtureInBeam, fixtureOffCenter, fixtureOutsideRoom, gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn,
-    groovesDontMeet, jointOpens, linesOverlap, longerThanTheBoard, mdfEdgeFastening, nailShows, nailWontHold, noCofferSizeFits, noRate, noSuchPiece,
+    groovesDontMeet, jointOpens, lineGoesNowhere, linesOverlap, longerThanTheBoard, mdfEdgeFastening, nailShows, nailWontHold, noCofferSizeFits, noRate, noSuchPiece,
     notLaidOut, notPositive, notSupportedLayout, offcutTooShort, partVanishes, pieceMiscounted, piecesOverlap, pressAddsUp, pressLost, requireFails,
     roomNotRectangular, roundingLeftOver, runPinchesChannel, sheetNotRipped, shortABoard, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
-    spliceInSight, tapeDoesntClose, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush, unknownLine,
+    spliceInSight, tapeDoesntClose, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush, unknownLine, unknownMeeting,
     wallsMakeNoRoom, wrappedHitsBottom,
 ];
 

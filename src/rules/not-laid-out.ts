@@ -52,10 +52,9 @@ not pass unseen it is said once, at the beams; what has to be mended is said whe
 });
 
 /** Whether everything is known that a room has to say itself. */
-function saysEnough({ walls, diagonals, grid, lines }: Room): boolean {
+function saysEnough({ walls, diagonals, grid }: Room): boolean {
     const around = !grid || perimetersOf({ grid }).every(({ kind, stock, width }) => kind.value === 'none' || (kind.value === 'band' ? stock : width) !== undefined);
-    return Boolean(grid?.north && grid.east && grid.through && around && outlineOf({ walls, diagonals }))
-        && lines.every(line => line.notComputed.length === 0);
+    return Boolean(grid?.north && grid.east && grid.through && around && outlineOf({ walls, diagonals }));
 }
 
 /** What is wrong in another file, where nothing that is said of the room in its own already tells. */

@@ -1,8 +1,8 @@
-import { baysAlong } from '../ceiling/bays.ts';
+import { baysOf, bayStarts } from '../ceiling/bays.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
 import type { Ceiling, HalfBeam, Line, Splice } from '../ceiling/model.ts';
 import { inches } from '../quantity/rational.ts';
-import { sidesOf } from '../takeoff/setting.ts';
+import { flankOf, sidesOf } from '../takeoff/setting.ts';
 import { idOf, spliceLetter, type Place } from '../takeoff/ids.ts';
 import type { Part, Piece } from '../takeoff/model.ts';
 import { SIDES, type Cleats, type Side } from '../job/model.ts';
@@ -93,7 +93,9 @@ const TOO_NEAR_THE_END = 'The splice is too near to an end of the line, or to an
 function* placesOf(ceiling: Ceiling): Generator<Wanted> {
     for (const line of ceiling.lines) {
         if (line.through) yield* alongLine(line);
-        for (const bay of baysAlong(ceiling, line.runs)) yield* inBay(line, bay.number);
+        else for (const bay of bayStarts(line, 'bottom')) yield* cutInBay(line, bay);
+        for (const { number } of baysOf(line)) yield* spacersIn(line, number);
+        for (const on of sidesOf(line.runs)) for (const bay of bayStarts(line, flankOf(on))) yield* sideIn(line, bay, on);
     }
     for (const wall of SIDES) yield* atWall(ceiling, wall);
 }
@@ -120,7 +122,8 @@ function* atWall(ceiling: Ceiling, wall: Side): Generator<Wanted> {
     const { blocking, sides, cleats, bottom } = own.section.profile, where = `the half beam along the ${wall} wall`;
     if (blocking?.stock) yield* eachPiece('blocking', blocking.at, where, own.splices, { wall });
     if (bottom?.stock) yield* eachPiece('bottom', bottom.at, where, own.splices, { wall });
-    for (const { number: bay } of baysAlong(ceiling, wall === 'north' || wall === 'south' ? 'east-west' : 'north-south')) {
+    const broken = ceiling.lines.filter(({ from, to, section: { depth } }) => (from === wall || to === wall) && depth.ticks === own.section.depth.ticks).length;
+    for (let bay = 1; bay <= broken + 1; bay++) {
         if (sides?.stock) yield { part: 'side', at: sides.at, where: `${where}, bay ${bay}`, named: { wall, bay } };
         if (cleats?.stock && cleats.thickness && cleats.height) yield { part: 'cleat', at: cleatsAt(cleats), where: `${where}, bay ${bay}`, named: { wall, bay } };
     }
@@ -130,14 +133,24 @@ function cleatsAt({ shortEachEnd, at }: Cleats): Source {
     return shortEachEnd.said ? shortEachEnd.at : at;
 }
 
-function* inBay(line: Line, bay: number): Generator<Wanted> {
-    const { blocking, spacers, sides, cleats, bottom } = line.section.profile;
-    const where = `line ${line.name}, bay ${bay}`, named = { line: line.name, bay };
-    if (!line.through && blocking?.stock) yield { part: 'blocking', at: blocking.at, where, named };
-    if (!line.through && bottom?.stock) yield { part: 'bottom', at: bottom.at, where, named };
-    if (spacers?.stock?.value.thickness && spacers.height && line.section.spacerWidth) yield { part: 'spacer', at: spacers.at, where, named: { ...named, nth: 1 } };
-    for (const on of sidesOf(line.runs)) {
-        if (sides?.stock) yield { part: 'side', at: sides.at, where, named: { ...named, on } };
-        if (cleats?.stock && cleats.thickness && cleats.height) yield { part: 'cleat', at: cleatsAt(cleats), where, named: { ...named, on } };
+function placeIn({ name: line }: Line, bay: number): { where: string; named: Place } {
+    return { where: `line ${line}, bay ${bay}`, named: { line, bay } };
+}
+
+function* cutInBay(line: Line, bay: number): Generator<Wanted> {
+    for (const part of ['blocking', 'bottom'] as const) {
+        const said = line.section.profile[part];
+        if (said?.stock) yield { part, at: said.at, ...placeIn(line, bay) };
     }
+}
+
+function* spacersIn(line: Line, bay: number): Generator<Wanted> {
+    const { where, named } = placeIn(line, bay), { spacers } = line.section.profile;
+    if (spacers?.stock?.value.thickness && spacers.height && line.section.spacerWidth) yield { part: 'spacer', at: spacers.at, where, named: { ...named, nth: 1 } };
+}
+
+function* sideIn(line: Line, bay: number, on: Side): Generator<Wanted> {
+    const { where, named } = placeIn(line, bay), { sides, cleats } = line.section.profile;
+    if (sides?.stock) yield { part: 'side', at: sides.at, where, named: { ...named, on } };
+    if (cleats?.stock && cleats.thickness && cleats.height) yield { part: 'cleat', at: cleatsAt(cleats), where, named: { ...named, on } };
 }

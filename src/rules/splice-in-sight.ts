@@ -49,7 +49,7 @@ the crossing, at 56 1/2".`,
 const centerOf = (line: Line): Ticks => Math.floor((line.low + line.high) / 2);
 
 function crossingLines(ceiling: Ceiling, line: Line): readonly Line[] {
-    return line.runs === 'north-south' ? ceiling.down.lines : ceiling.across.lines;
+    return line.passes.filter(({ stem, relation }) => stem === null && relation === 'flush').map(({ of }) => ceiling.lines.find(({ name }) => name === of)!);
 }
 
 function whereIs(at: Ticks, crossing: readonly Line[], size: (ticks: Ticks) => string): string {

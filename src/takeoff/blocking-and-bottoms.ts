@@ -1,11 +1,11 @@
-import { centerOf } from '../ceiling/bays.ts';
+import { bayAt } from '../ceiling/bays.ts';
 import type { Line } from '../ceiling/model.ts';
 import type { Biscuits } from '../job/model.ts';
 import { term } from '../provenance/why.ts';
 import type { Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import { longer, stretchesOf, type Stretch } from './runs.ts';
-import { endsOf, type Setting } from './setting.ts';
+import { endsOf, flankOf, sidesOf, type Setting } from './setting.ts';
 import type { Work } from './work.ts';
 
 /** Blocking of a line: flat against the ceiling, as wide as the channel between the sides. */
@@ -40,29 +40,28 @@ export function bottomsOf(line: Line, setting: Setting): Piece[] {
     }, setting));
 }
 
-function whereOf(line: Line, { bay, letter }: Stretch): string {
-    if (bay !== null) return `line ${line.name}, bay ${bay}`;
-    return letter ? `line ${line.name}, piece ${letter} from the ${endsOf(line.runs)[0]}` : `line ${line.name}, through`;
+function whereOf(line: Line, { lie, bay, letter }: Stretch): string {
+    const [end] = endsOf(line.runs), spliced = letter ? `, piece ${letter} from the ${end}` : '';
+    if (bay === null) return letter ? `line ${line.name}${spliced}` : `line ${line.name}, through`;
+    const last = bayAt(line, lie.to - 1);
+    return `line ${line.name}, ${last > bay ? `bays ${bay} to ${last}` : `bay ${bay}`}${spliced}`;
 }
 
-/** Slots for biscuits: in the ends that butt or are spliced, and in the edges where the pieces cut between meet it. */
-function slots(line: Line, { lie, from, to, bay }: Stretch, setting: Setting): Work[] {
+/** Slots for biscuits: in the ends that butt or are spliced, and in the edges where pieces that are cut there meet it. */
+function slots(line: Line, { lie, from, to }: Stretch, setting: Setting): Work[] {
     const own = line.section.profile.bottom?.biscuits?.value;
-    const ends = endsOf(line.runs);
+    const ends = endsOf(line.runs), sides = sidesOf(line.runs);
     const cut = ({ count, size }: Biscuits, places: number, where: string): Work => ({ kind: 'slots', count, size, places, where });
-    if (bay !== null) {
-        const butts = ends.filter((_, i) => lie.cuts[i] === 'between');
-        return own && butts.length > 0 ? [cut(own, butts.length, `in the ${butts.join(' and the ')} end`)] : [];
-    }
-    const splices = ends.filter((_, i) => lie.cuts[i] === 'splice');
-    const crossing = (line.runs === 'east-west' ? setting.ceiling.across : setting.ceiling.down).lines;
-    const edges = crossing.flatMap(other => {
-        const biscuits = other.section.profile.bottom?.biscuits?.value;
-        const middle = centerOf(other);
-        if (!biscuits || other.high <= from || other.low >= to) return [];
-        const whole = other.low >= from && other.high <= to;
-        return [cut(biscuits, 2, whole ? `in both edges, centered ${setting.size(middle - from)} from the ${ends[0]} end`
-            : `in both edges at line ${other.name}, once the splice there is together`)];
+    const inEnds = (how: 'between' | 'splice'): Work[] => {
+        const found = ends.filter((_, i) => lie.cuts[i] === how);
+        return own && found.length > 0 ? [cut(own, found.length, `in the ${found.join(' and the ')} end`)] : [];
+    };
+    const edges = line.passes.flatMap(({ of, relation, cuts, stem, at, low, high }): Work[] => {
+        const biscuits = setting.beam(of)?.section.profile.bottom?.biscuits?.value;
+        if (!biscuits || cuts || relation !== 'flush' || high <= from || low >= to) return [];
+        const edge = stem === null ? 'both edges' : `the ${sides.find(side => flankOf(side) === stem)} edge`, places = stem === null ? 2 : 1;
+        const whole = low >= from && high <= to;
+        return [cut(biscuits, places, whole ? `in ${edge}, centered ${setting.size(Math.floor(at) - from)} from the ${ends[0]} end` : `in ${edge} at line ${of}, once the splice there is together`)];
     });
-    return [...own && splices.length > 0 ? [cut(own, splices.length, `in the ${splices.join(' and the ')} end`)] : [], ...edges];
+    return [...inEnds('between'), ...inEnds('splice'), ...edges];
 }

@@ -45,7 +45,8 @@ function tell(kind: Met['kind'], strips: readonly [Strip, Strip], setting: Setti
             const inRun = setting.pairs.of(part, of).map(({ exact }) => exact.strip);
             const both = [...strips].sort((a, b) => inRun.indexOf(a) - inRun.indexOf(b)) as [Strip, Strip];
             const nth = inRun.indexOf(both[0]), splices = line < 0 ? setting.ceiling.around[of]!.splices : setting.ceiling.lines[line]!.splices;
-            return joint(part === 'band' ? 'band-splice' : 'splice', `${line < 0 ? `${of} wall` : `line ${of}`}, ${splices[nth]?.place}`, [line < 0 ? 1000 + wallIndex(of, setting) : line, nth], both,
+            const { to } = setting.pairs.of(part, of)[nth]!.exact, nearest = [...splices].sort((a, b) => Math.abs(a.at - to) - Math.abs(b.at - to))[0];
+            return joint(part === 'band' ? 'band-splice' : 'splice', `${line < 0 ? `${of} wall` : `line ${of}`}, ${nearest?.place}`, [line < 0 ? 1000 + wallIndex(of, setting) : line, nth], both,
                 part === 'bottom' ? setting.beam(of)?.section.profile.bottom?.biscuits?.value : undefined);
         }
         case 'corner': {

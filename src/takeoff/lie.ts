@@ -1,6 +1,7 @@
 import { compassOf } from '../arrangement/compass.ts';
 import type { Cut, Piece as Strip } from '../arrangement/model.ts';
 import { keepFew } from '../ceiling/keep-few.ts';
+import { bayAt } from '../ceiling/bays.ts';
 import { arrangedOf, type LaidOut } from '../ceiling/plan.ts';
 import { grouped } from '../plain/groups.ts';
 import { reach, reversed, type Point, type Vector } from '../plane/point.ts';
@@ -121,7 +122,7 @@ export class Pairs {
 
     constructor(ceiling: LaidOut) {
         const { exact, asCut } = arrangedOf(ceiling), { lines } = ceiling;
-        const walls = new Set(ceiling.walls.map(({ name }) => name)), through = new Set(lines.filter(line => line.through).map(line => line.name));
+        const walls = new Set(ceiling.walls.map(({ name }) => name)), ofName = new Map(lines.map(line => [line.name, line]));
         const sameIn = matching(asCut.pieces);
         const both = exact.pieces.map((strip, i) => {
             const lie = lieOf(strip), other = exact === asCut ? undefined : sameIn(strip, i);
@@ -136,14 +137,16 @@ export class Pairs {
         };
         for (const [key, lies] of grouped(both, ({ exact: { strip } }) => `${strip.part} ${strip.of}`)) {
             const { part, of } = lies[0]!.exact.strip, wall = walls.has(of) ? of : undefined;
-            const runs = wall ? part !== 'side' && part !== 'cleat' : (part === 'bottom' || part === 'blocking') && through.has(of)
-                && isInOne(lies);
-            if (wall || runs) lies.sort((a, b) => a.exact.from - b.exact.from);
+            const line = ofName.get(of), lying = part === 'bottom' || part === 'blocking';
+            const runs = wall ? part !== 'side' && part !== 'cleat' : lying && line?.through === true && isInOne(lies);
+            if (wall || lying) lies.sort((a, b) => a.exact.from - b.exact.from);
+            const bays = line && lies.map(({ exact }) => bayAt(line, exact.from));
             this.byPlace.set(key, lies.map(({ exact, cut }, i) => {
-                const letter = runs ? spliceLetter(i, lies.length) : undefined;
-                const named = wall ? nameAtWall(part, wall, i, letter) : part === 'trim' ? nameOfTrim(exact.strip) : nameOf(exact.strip, letter);
-                this.names.set(exact.strip, named);
-                return { exact, cut, through: runs, named };
+                const inBay = runs || !lying ? [] : lies.flatMap((_, k) => (bays?.[k] === bays?.[i] ? [k] : []));
+                const letter = runs ? spliceLetter(i, lies.length) : spliceLetter(inBay.indexOf(i), Math.max(1, inBay.length));
+                const place = wall ? nameAtWall(part, wall, i, letter) : part === 'trim' ? nameOfTrim(exact.strip) : nameOf(exact.strip, runs ? null : bays?.[i] ?? null, letter);
+                this.names.set(exact.strip, place);
+                return { exact, cut, through: runs, named: place };
             }));
         }
     }
@@ -182,21 +185,21 @@ function isInOne(lies: readonly Pick<Pair, 'exact'>[]): boolean {
     return lies.reduce((sum, { exact: { cuts } }) => sum + cuts.filter(cut => cut === 'splice').length, 0) === 2 * (lies.length - 1);
 }
 
-/** `letter`: of what runs through, and where it is spliced which piece it is. */
-function nameOf({ part, of, on, nth }: Strip, letter: string | null | undefined): Place {
+/** `bay`: the one it begins in; null of what is cut nowhere. `letter`: where it is spliced which piece it is. */
+function nameOf({ part, of, on }: Strip, bay: number | null, letter: string | null): Place {
     switch (part) {
-        case 'side': case 'cleat': return { line: of, bay: nth, on };
-        default: return letter === undefined ? { line: of, bay: nth } : { line: of, nth: letter };
+        case 'side': case 'cleat': return { line: of, bay, on };
+        default: return { line: of, bay, nth: letter };
     }
 }
 
 /** Bays of a half beam's sides are counted from the west or north. */
-function nameAtWall(part: Strip['part'], wall: string, index: number, letter: string | null | undefined): Place {
+function nameAtWall(part: Strip['part'], wall: string, index: number, letter: string | null): Place {
     switch (part) {
-        case 'band': return { on: wall, nth: letter ?? null };
+        case 'band': return { on: wall, nth: letter };
         case 'wall-cleat': return { wall, nth: letter ? `wall-${letter}` : 'wall' };
         case 'side': case 'cleat': return { wall, bay: index + 1 };
-        default: return { wall, nth: letter ?? null };
+        default: return { wall, nth: letter };
     }
 }
 

@@ -1,10 +1,14 @@
+import type { Passing } from '../arrangement/model.ts';
 import { sideReach } from '../ceiling/corners.ts';
+import { CLEARANCE } from '../ceiling/plan.ts';
 import { playOf } from '../ceiling/section.ts';
-import type { Band, Ceiling, HalfBeam, Line, Run } from '../ceiling/model.ts';
+import type { Ceiling, Line, Run } from '../ceiling/model.ts';
 import { reliefOf } from '../ceiling/relief.ts';
+import type { Side } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Part, Piece } from './model.ts';
 import { grouped } from '../plain/groups.ts';
+import { flankOf } from './setting.ts';
 
 /** Pieces that stand one after the other from wall to wall, with what stands between them, and the room they have. */
 export interface Row {
@@ -46,35 +50,43 @@ function rowOf(ceiling: Ceiling, pieces: readonly Piece[]): Row | undefined {
         const room = on === 'north' || on === 'south' ? width : length - between;
         return { part, pieces, sum: cut, room, longer: 0, shorter: rounding };
     }
-    const line = ceiling.lines.find(one => one.name === pieces[0]!.line);
+    const line = ceiling.lines.find(one => one.name === pieces[0]!.line), isOfSides = part === 'side' || part === 'cleat';
     if (!line) return undefined;
-    const [run, ends] = line.runs === 'east-west' ? [ceiling.across, [around.west, around.east]] : [ceiling.down, [around.north, around.south]];
-    const room = line.end - line.start + (part === 'blocking' ? beyondBottom(line, ends) : 0);
-    // sides are mitered round to those of a half beam: the dry fit looks at them
-    if ((part === 'side' || part === 'cleat') && ends.some(own => own?.kind === 'half-beam')) return undefined;
+    const run = line.runs === 'east-west' ? ceiling.across : ceiling.down, others = new Map(ceiling.lines.map(one => [one.name, one]));
+    const room = line.end - line.start + (part === 'blocking' ? beyondBottom(line, around) : 0);
+    // sides are mitered round to those of what a line ends at where that is as deep: the dry fit looks at them
+    if (isOfSides && [line.from, line.to].some(name => around[name as Side]?.kind === 'half-beam' || others.has(name))) return undefined;
     const press = part === 'bottom' ? pieces.length * (line.section.profile.bottom?.press?.value ?? 0) : 0;
-    if (pieces.every(piece => piece.bay === null)) return { part, pieces, sum: cut, room, longer: press, shorter: rounding };
-    if (pieces.length !== run.lines.length + 1) return undefined;
+    if (line.through && pieces.every(piece => piece.bay === null)) return { part, pieces, sum: cut, room, longer: press, shorter: rounding };
+    const flank = isOfSides ? flankOf(on as Side) : 'bottom', met = line.passes.filter(pass => breaks(pass, flank)).map(pass => ({ ...pass, other: others.get(pass.of)! }));
+    if (!isOfSides && line.splices.length > 0 || pieces.length !== met.length + 1) return undefined;
     const short = part === 'cleat' ? 2 * pieces.length * (line.section.profile.cleats?.shortEachEnd.value ?? 0) : 0;
-    const relief = part === 'blocking' ? pieces.length * reliefOf(line, job) : 0;
-    const play = part === 'bottom' ? run.lines.reduce((sum, other) => sum + Math.max(0, playOf(other.section)), 0) : 0;
+    const relief = part === 'blocking' ? pieces.length * Math.max(reliefOf(line, job), 2 * CLEARANCE) : 0;
+    const flush = met.filter(({ relation }) => relation === 'flush').map(({ other }) => other);
+    const play = part === 'bottom' ? flush.reduce((sum, other) => sum + Math.max(0, playOf(other.section)), 0) : 0;
     return {
-        part, pieces, sum: cut + short + run.lines.reduce((sum, other) => sum + between(line, other, part), 0), room,
-        longer: press - Math.min(0, ...run.lines.map(other => playOf(other.section))) * run.lines.length,
+        part, pieces, room, sum: cut + short + met.reduce((sum, { relation, other }) => sum + between(line, other, part, relation === 'dies', ceiling), 0),
+        longer: press - Math.min(0, ...flush.map(other => playOf(other.section))) * flush.length,
         shorter: rounding + play + relief + stated(run, job.cutTo.value),
     };
 }
 
 /** Blocking ends at the blocking of a half beam that is as deep, which may be nearer to the wall than its bottom. */
-function beyondBottom(line: Line, ends: readonly (Band | HalfBeam | null | undefined)[]): Ticks {
-    return ends.reduce((sum, own) => sum + (own?.kind === 'half-beam' && own.section.depth.ticks === line.section.depth.ticks ? own.bottomWidth.ticks - own.width.ticks : 0), 0);
+function beyondBottom(line: Line, around: Ceiling['around']): Ticks {
+    return [line.from, line.to].map(wall => around[wall]).reduce((sum, own) => sum + (own?.kind === 'half-beam' && own.section.depth.ticks === line.section.depth.ticks ? own.bottomWidth.ticks - own.width.ticks : 0), 0);
 }
 
-/** What one crossing line takes of a row: measured at the backs of sides and cleats, and at the edges of bottoms and blocking. */
-function between(line: Line, { section, ...other }: Line, part: Part): Ticks {
+/** Whether a line is broken there: its sides on one side of it, or its bottom and blocking. */
+function breaks({ relation, stem, cuts }: Passing, flank: 'left' | 'right' | 'bottom'): boolean {
+    return flank === 'bottom' ? cuts : relation !== 'over' && (stem === null || stem === flank);
+}
+
+/** What one crossing line takes of a row: measured at the backs of sides and cleats, and at the edges of bottoms and blocking; all of a deeper one. */
+function between(line: Line, { section }: Line, part: Part, dies: boolean, { room }: Ceiling): Ticks {
+    if (dies) return section.innerWidth.ticks + 2 * section.sideThickness.ticks;
     if (part === 'bottom') return section.bottomWidth.ticks;
     if (part === 'blocking') return section.blockingWidth.ticks;
-    return section.innerWidth.ticks + 2 * section.sideThickness.ticks - 2 * sideReach(line, { section, ...other });
+    return section.innerWidth.ticks + 2 * section.sideThickness.ticks - 2 * sideReach(line, { section }, room.grid!.through!.value);
 }
 
 /** What the text itself leaves open in a run: all that the band is said to take, or less than a step that no coffer can take. */

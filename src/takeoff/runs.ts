@@ -1,4 +1,3 @@
-import type { Piece as Strip } from '../arrangement/model.ts';
 import type { Line, Splice, WholeSection } from '../ceiling/model.ts';
 import { reliefOf } from '../ceiling/relief.ts';
 import type { Direction } from '../job/model.ts';
@@ -55,38 +54,67 @@ export function stretchesOf(setting: Setting, line: Line, part: 'bottom' | 'bloc
     return pairs.map(pair => leaned(cutBetween(setting, line, pair, part)));
 }
 
+/** From face to face of what a piece lies between: a coffer, or several with the beams between them. */
+export function clearTerm(setting: Setting, along: Direction, coffers: number, clear: Ticks, cut: Ticks): WhyTerm {
+    const { what: _, ...coffer } = cofferTerm(setting, along, clear, cut);
+    return { what: coffers > 1 ? 'from face to face' : 'coffer', ...coffer };
+}
+
 /**
- * From the edge of the piece that runs through before it to the edge of the one after it: the coffer, and at each crossing `endTerms`. At the
- * band or wall: to its face. Blocking is shorter by its relief.
+ * From the edge of the piece that runs through before it to the edge of the one after it: what is clear between, and at each end what `endTerms`
+ * say. At the band or wall: to its face. Blocking is shorter by its relief.
  */
-function cutBetween(setting: Setting, line: Line, { exact, cut }: Pair, part: 'bottom' | 'blocking'): Stretch {
-    const { strip, meets, cuts } = exact, from = Math.round(exact.from), to = Math.round(exact.to);
-    const met = meets.flatMap((name, i) => { const beam = cuts[i] === 'between' && name !== null ? setting.beam(name) : undefined; return beam && name !== null ? [{ name, section: beam.section }] : []; });
-    const half = part === 'blocking' ? reliefOf(line, setting.ceiling.room.job) / 2 : 0, relievedEnds = endsWithRelief(exact, setting);
-    const relief = Math.round(relievedEnds * half);
-    const reachPast = (name: string): number => strip.why.find(({ what, of }) => what === 'end' && of === name)?.ticks ?? 0;
-    const beyond = met.map(({ name }) => Math.round(reachPast(name) + (relievedEnds > 0 ? half : 0)));
-    const [clear, cutClear] = [strip, cut.strip].map(({ why }) => Math.round(why.find(({ what }) => what === 'clear')!.ticks)) as [Ticks, Ticks];
+function cutBetween(setting: Setting, line: Line, { exact, cut, named }: Pair, part: 'bottom' | 'blocking'): Stretch {
+    const { strip, cuts, meets } = exact, from = Math.round(exact.from), to = Math.round(exact.to);
+    const half = part === 'blocking' ? reliefOf(line, setting.ceiling.room.job) / 2 : 0, relieved = endsWithRelief(exact, setting);
+    const relief = Math.round(relieved.filter(Boolean).length * half);
+    const beyond = reachesOf(exact).map((reach, i) => Math.round(reach + (relieved[i] ? half : 0)));
+    const [clear, cutClear] = [strip, cut.strip].map(({ why }) => Math.round(why.find(({ what }) => what === 'clear')?.ticks ?? 0)) as [Ticks, Ticks];
     // an odd tick of play is on one side of the bottom
-    if (beyond.length > 0) beyond[beyond.length - 1]! += to - from + relief - beyond.reduce((sum, more) => sum + more, clear);
+    const last = beyond[1] === 0 ? 0 : 1;
+    if (beyond[last] !== 0) beyond[last] = to - from + relief - clear - beyond[1 - last]!;
     const why = [
-        cofferTerm(setting, line.runs, clear, cutClear), ...met.flatMap((other, i) => endTerms(other, strip.part, beyond[i]!)),
+        clearTerm(setting, line.runs, baysWithin(line, exact), clear, cutClear),
+        ...cuts.flatMap((how, i) => termsAt(how, meets[i]!, beyond[i]!, part, setting)),
         term('relief', -1, relief, line.section.profile.blocking?.relief?.at),
     ];
-    return { lie: exact, from, to, lengths: lengthsOf(exact, to - from, cut.overall), why, bay: strip.nth, letter: null };
+    return { lie: exact, from, to, lengths: lengthsOf(exact, to - from, cut.overall), why, bay: named.bay ?? null, letter: typeof named.nth === 'string' ? named.nth : null };
+}
+
+/** What each end adds to what is clear between the faces: terms of nothing are left away. */
+function reachesOf({ strip: { ends, why, way } }: Lie): readonly number[] {
+    const terms = why.filter(({ what }) => what === 'end'), [first, second] = terms;
+    const atStart = terms.length === 2 || first?.of === ends[0].meets ? first?.ticks ?? 0 : 0;
+    const atEnd = terms.length === 2 ? second!.ticks : atStart === 0 ? first?.ticks ?? 0 : 0;
+    return way.x < 0 || way.x === 0 && way.y < 0 ? [atEnd, atStart] : [atStart, atEnd];
+}
+
+function baysWithin({ passes }: Line, { from, to }: Lie): number {
+    return passes.filter(({ at, relation }) => relation !== 'over' && at > from && at < to).length + 1;
 }
 
 /** Of a piece that is between others at one end at least: that end, and one at a wall or band; not one at a deeper beam, which it stays clear of as it is. */
-function endsWithRelief({ cuts, meets }: Lie, setting: Setting): number {
-    if (!cuts.includes('between')) return 0;
-    return cuts.filter((cut, i) => cut === 'between' || cut === 'dies' && !setting.beam(meets[i] ?? '')).length;
+function endsWithRelief({ cuts, meets }: Lie, setting: Setting): readonly boolean[] {
+    const between = cuts.includes('between');
+    return cuts.map((cut, i) => between && (cut === 'between' || cut === 'dies' && !setting.beam(meets[i] ?? '')));
+}
+
+/** What one end adds to the length that is clear between the faces, or takes off it. */
+function termsAt(cut: Lie['cuts'][number], name: string | null, beyond: Ticks, part: 'bottom' | 'blocking', setting: Setting): WhyTerm[] {
+    const section = name === null ? undefined : setting.beam(name)?.section;
+    switch (cut) {
+        case 'between': return section ? endTerms({ name: name!, section }, part, beyond) : [];
+        case 'runs-through': return [term(`through line ${name}`, 1, beyond)];
+        case 'dies': return beyond === 0 ? [] : [term(section ? `clear of line ${name}` : `clear of the wall`, -1, -beyond)];
+        default: return beyond === 0 ? [] : [term('to the splice', 1, beyond)];
+    }
 }
 
 /**
  * What a piece is longer than the coffer where it ends at the edge of another line's: that line's side, and for blocking what a box leaves
  * beside it; for a bottom half of the play, less what it is let in; or where it lies under the sides, the overhang, which it is shorter by.
  */
-function endTerms({ name, section }: { readonly name: string; readonly section: WholeSection }, part: Strip['part'], beyond: Ticks): WhyTerm[] {
+function endTerms({ name, section }: { readonly name: string; readonly section: WholeSection }, part: 'bottom' | 'blocking', beyond: Ticks): WhyTerm[] {
     const { bottom, sides } = section.profile, side = section.sideThickness.ticks;
     if (part !== 'bottom') return [sideTerm({ section }), term(`gap beside the blocking of line ${name}`, 1, beyond - side)];
     switch (bottom?.place.value) {

@@ -1,7 +1,6 @@
 import type { Direction, JobSettings, Side } from '../job/model.ts';
 import { printInches, printLength } from '../quantity/print-length.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import { baysAlong, type Bay } from '../ceiling/bays.ts';
 import type { Ceiling, HalfBeam, Line, WholeSection } from '../ceiling/model.ts';
 import { isLevel } from '../ceiling/shape.ts';
 import type { Point } from '../plane/point.ts';
@@ -15,7 +14,6 @@ export interface Setting {
     readonly pairs: Pairs;
     /** The job's resolution of cut lengths. */
     readonly step: Ticks;
-    readonly bays: Readonly<Record<Direction, readonly Bay[]>>;
     /** The beam of a line, or the half beam along a wall, by its name in the plan. */
     beam(name: string): { readonly section: WholeSection } | undefined;
     isWall(name: string): boolean;
@@ -34,7 +32,6 @@ export function settingOf(ceiling: Ceiling): Setting {
     const runs = new Map(ceiling.lines.map(line => [line.name, line.runs])), places = new Map(ceiling.lines.map((line, i) => [line.name, i]));
     return {
         ceiling, pairs: pairsOf(ceiling), step: job.cutTo.value,
-        bays: { 'east-west': baysAlong(ceiling, 'east-west'), 'north-south': baysAlong(ceiling, 'north-south') },
         beam: name => beams.get(name), isWall: name => walls.has(name),
         placeOf: name => places.get(name) ?? -1,
         runsOf: name => runs.get(name) ?? walls.get(name) ?? 'north-south',
@@ -55,6 +52,10 @@ function sizeIn(job: JobSettings): (ticks: Ticks) => string {
 /** The two sides of a line, the lower coordinate first. */
 export function sidesOf(runs: Direction): readonly [Side, Side] {
     return runs === 'east-west' ? ['north', 'south'] : ['west', 'east'];
+}
+/** The side of a line that lies to the left or the right of somebody who walks along it. */
+export function flankOf(on: Side): 'left' | 'right' {
+    return on === 'north' || on === 'east' ? 'left' : 'right';
 }
 /** The two ends of what runs in this direction, the lower coordinate first. */
 export function endsOf(runs: Direction): readonly [Side, Side] {

@@ -8,7 +8,7 @@ import { degreesOf } from './ends.ts';
 import { edgesOf, type Pair } from './lie.ts';
 import type { EndCut, Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
-import { cofferTerm, sideTerm } from './runs.ts';
+import { clearTerm, sideTerm } from './runs.ts';
 import { endsOf, sidesOf, type Setting } from './setting.ts';
 import type { Work } from './work.ts';
 
@@ -18,12 +18,12 @@ function inOrder(part: 'side' | 'cleat', line: Line, { pairs }: Setting): Pair[]
     return [...pairs.of(part, line.name)].sort((a, b) => placeAlongLine(a, low) - placeAlongLine(b, low));
 }
 
-function placeAlongLine({ exact: { strip } }: Pair, low: string): number {
-    return 2 * strip.nth + (strip.on!.includes(low) ? 0 : 1);
+function placeAlongLine({ exact: { strip }, named: { bay } }: Pair, low: string): number {
+    return 2 * bay! + (strip.on!.includes(low) ? 0 : 1);
 }
 
 /** The coffer, and the thickness of every side that it is mitered with or runs past. */
-export function whyOfSide({ exact: { back, cuts, meets }, cut }: Pick<Pair, 'exact' | 'cut'>, runs: Direction, setting: Setting): WhyTerm[] {
+export function whyOfSide({ exact: { back, cuts, meets, strip: { coffers } }, cut }: Pick<Pair, 'exact' | 'cut'>, runs: Direction, setting: Setting): WhyTerm[] {
     let reach = 0;
     const past: WhyTerm[] = [];
     meets.forEach((name, i) => {
@@ -32,7 +32,7 @@ export function whyOfSide({ exact: { back, cuts, meets }, cut }: Pick<Pair, 'exa
         reach += other.section.sideThickness.ticks;
         past.push(sideTerm(other));
     });
-    return [cofferTerm(setting, runs, Math.round(back) - reach, Math.round(cut.back) - reach), ...past];
+    return [clearTerm(setting, runs, coffers.length, Math.round(back) - reach, Math.round(cut.back) - reach), ...past];
 }
 
 /**
@@ -44,9 +44,9 @@ export function sidesOfLine(line: Line, setting: Setting): Piece[] {
     if (!sides) return [];
     const rabbet = sides.rabbet?.value, work = rabbet ? [rabbetWork(rabbet)] : [], heights = [section.heldDown.value.ticks, sideFootOf(section)] as const;
     return inOrder('side', line, setting).flatMap(pair => {
-        const { exact } = pair, { nth, coffers, hand } = exact.strip, on = exact.strip.on!;
+        const { exact } = pair, { coffers, hand } = exact.strip, on = exact.strip.on!, bay = pair.named.bay!;
         return pieceOf({
-            part: 'side', line: line.name, bay: nth, coffer: coffers[0], on, where: whereOf(line, nth, on), stock: sides.stock,
+            part: 'side', line: line.name, bay, coffer: coffers[0], on, where: whereOf(line, bay, on), stock: sides.stock,
             ...edgesOf(pair), ends: exact.ends, meets: exact.meets, miterAt: hand,
             hand: rabbet ? handHung(hand, rabbet.edge) : null, width: section.sideHeight.ticks, thickness: section.sideThickness.ticks,
             work, fence: sides.ripWith?.value, why: whyOfSide(pair, line.runs, setting), source: sides.at, corners: exact.corners, heights,
@@ -61,9 +61,9 @@ export function cleatsOfLine(line: Line, setting: Setting): Piece[] {
     const [low] = sidesOf(line.runs), sides = new Map(setting.pairs.of('side', line.name).map(pair => [placeAlongLine(pair, low), pair]));
     const short = term('short at the end', -2, cleats.shortEachEnd.value, cleats.shortEachEnd.at), heights = [cleatTop.ticks, section.bottomTop.ticks] as const;
     return inOrder('cleat', line, setting).flatMap(pair => {
-        const { exact, cut } = pair, { nth, coffers } = exact.strip, on = exact.strip.on!, side = sides.get(placeAlongLine(pair, low))!;
+        const { exact, cut } = pair, { coffers } = exact.strip, bay = pair.named.bay!, on = exact.strip.on!, side = sides.get(placeAlongLine(pair, low))!;
         return pieceOf({
-            work: nipWork(nipsOf(side.exact.ends, cleatThickness.ticks, cleats.shortEachEnd.value), line.runs), part: 'cleat', line: line.name, bay: nth, coffer: coffers[0], on, where: whereOf(line, nth, on), stock: cleats.stock,
+            work: nipWork(nipsOf(side.exact.ends, cleatThickness.ticks, cleats.shortEachEnd.value), line.runs), part: 'cleat', line: line.name, bay, coffer: coffers[0], on, where: whereOf(line, bay, on), stock: cleats.stock,
             back: exact.back, cutBack: cut.back, ends: exact.ends, meets: exact.meets, width: cleatHeight.ticks, thickness: cleatThickness.ticks,
             why: [...whyOfSide(side, line.runs, setting), short], source: cleats.at, corners: exact.corners, heights,
         }, setting);

@@ -1,4 +1,4 @@
-import { channelLow, type Bay } from '../ceiling/bays.ts';
+import { baysOf, channelLow, type Bay } from '../ceiling/bays.ts';
 import type { Line } from '../ceiling/model.ts';
 import type { Spacers } from '../job/model.ts';
 import { term } from '../provenance/why.ts';
@@ -17,7 +17,7 @@ export function spacersOf(line: Line, setting: Setting): Piece[] {
     if (!spacers || !spacerThickness || !spacerWidth || !height) return [];
     const top = section.blockingThickness.ticks, thickness = spacerThickness.ticks;
     const low = channelLow(line) + Math.floor((section.innerWidth.ticks - spacerWidth.ticks) / 2);
-    return setting.bays[line.runs].flatMap(bay => spacerStarts(bay, thickness, spacers).flatMap((start, i) => pieceOf({
+    return baysOf(line).flatMap(bay => spacerStarts(bay, thickness, spacers).flatMap((start, i) => pieceOf({
         part: 'spacer', line: line.name, bay: bay.number, nth: i + 1, stock: spacers.stock,
         back: height, why: [term('spacer height', 1, height, spacers.height?.at)],
         width: spacerWidth.ticks, thickness, work: [{ kind: 'pocket-holes', count: POCKET_SCREWS_A_SPACER }], fence: spacers.ripWith?.value,

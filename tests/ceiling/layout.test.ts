@@ -54,7 +54,7 @@ describe('the room', () => {
     });
     test('a half beam that is not as deep as the lines is told, and gives no ceiling', () => {
         const layout = laid({ band: { kind: 'half-beam', width: '2 1/2"', beams: beam({ sides: { stock: board('5 1/2"') } }) } });
-        expect([layout.ceiling, [...new Set(kinds(layout))]]).toEqual([undefined, ['not-supported']]);
+        expect([layout.ceiling, [...new Set(kinds(layout))]]).toEqual([undefined, ['line-goes-nowhere']]);
     });
     test.each([['0"', 'not-positive'], [-5, 'not-positive'], [`5000'`, 'not-supported']])('a wall of %s', (north, kind) => {
         expect(kinds(laid({ walls: { north, east: `15' 2"` } }))).toEqual([kind]);
@@ -71,14 +71,14 @@ describe('lines of their own', () => {
         expect(ceiling!.across.lines.map(line => printInches(line.high - line.low))).toEqual(['7"', '5"', '7"']);
         expect(ceiling!.across.coffers.map(printInches)).toEqual(['49 7/8"', '49 7/8"', '49 7/8"', '49 7/8"']);
     });
-    test('depths must be equal: told at what makes the line differ', () => {
-        const layout = laid({ lines: { 2: { beams: beam({ sides: { stock: board('5 1/2"') } }) }, B: { heldDown: '5/16"' } } });
-        const [two, b] = layout.room.lines;
-        expect(layout.ceiling).toBeUndefined();
-        expect(layout.troubles).toMatchObject([
-            { kind: 'depths-differ', lines: ['1', '2'], a: ticksOf('7 1/2"'), b: ticksOf('5 3/4"'), at: two!.beams!.at, other: layout.room.grid!.beams!.at },
-            { kind: 'depths-differ', lines: ['1', 'B'], b: ticksOf('7 9/16"'), at: b!.heldDown!.at },
-        ]);
+    test('a shallower line dies into the deeper ones that it crosses, and is cut there; they run on', () => {
+        const { ceiling, troubles } = laid({ lines: { 2: { beams: beam({ sides: { stock: board('5 1/2"') } }) } } });
+        expect(troubles).toEqual([]);
+        const [one, two, , a] = ceiling!.lines;
+        expect(two!.passes.map(({ of, relation, cuts }) => [of, relation, cuts])).toEqual([['A', 'dies', true], ['B', 'dies', true]]);
+        expect(a!.passes.map(({ of, relation, cuts }) => [of, relation, cuts])).toEqual([['1', 'flush', true], ['2', 'over', false], ['3', 'flush', true]].map(([of, ...rest]) => [of, ...rest]));
+        expect([one, two, a].map(line => line!.through)).toEqual([true, false, false]);
+        expect(ceiling!.crossings.filter(({ flush }) => !flush).map(({ name }) => name)).toEqual(['A2', 'B2']);
     });
     test('mitered lines cannot meet butted ones, nor lines that run past each other', () => {
         expect(laid({ lines: { B: { beams: beam({ sides: { stock: board('7 1/4"'), corners: 'butted' } }) } } }).troubles).toMatchObject([
@@ -130,7 +130,7 @@ describe('what is not said', () => {
         ['through', (room: Room) => grid(room, { through: undefined })],
         ['the stock of the band', (room: Room) => grid(room, { around: { ...room.grid!.around, east: { ...room.grid!.around.east!, stock: undefined } } })],
         ['where the feature is', (room: Room) => grid(room, { centeredOn: said({ name: 'lamp', at: at(), kind: 'light' }) })],
-        ['what a line that stops would be', (room: Room): Room => ({ ...room, lines: [{ name: 'A', at: at(), splices: [], notComputed: [at()] }] })],
+        ['what a line stands off', (room: Room): Room => ({ ...room, lines: [{ name: 'own', at: at(), splices: [], place: { by: said(1000) } }] })],
     ] as [string, (room: Room) => Room][])('without %s: no ceiling, silently', (_, change) => {
         expect(without(change)).toMatchObject({ troubles: [] });
         expect(without(change).ceiling).toBeUndefined();

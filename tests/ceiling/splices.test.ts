@@ -92,7 +92,7 @@ describe('splices of a room', () => {
         expect(layout.troubles).toMatchObject([{ kind: 'longer-than-the-board', line: 'B', length: ticksOf('199 1/4"'), at: layout.room.lines[0]!.splices[0]!.at }]);
     });
     test.each([
-        [{ lines: { 2: { splices: ['60"'] } } }, 'cut between'],
+        [{ lines: { 2: { splices: ['60"'] } } }, 'cut anyway'],
         [{ lines: { B: { splices: [{ at: '60"', from: 'north' }] } } }, 'measured from north'],
         [{ lines: { B: { splices: ['300"'] } } }, `25'`],
     ] as [RoomWords, string][])('a splice that cannot be: %j', (words, what) => {

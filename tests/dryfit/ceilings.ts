@@ -54,7 +54,7 @@ function varied(room: Room, v: Variation): Room {
     };
     const { grid } = room, at = grid.at, said = <T>(value: T) => ({ value, at, said: true });
     const lines = new Map<string, LineSpec>(room.lines.map(line => [line.name, { ...line, beams: line.beams && { ...line.beams, value: other(line.beams.value) } }]));
-    const own = (name: string): LineSpec => lines.get(name) ?? { name, at, splices: [], notComputed: [] };
+    const own = (name: string): LineSpec => lines.get(name) ?? { name, at, splices: [] };
     // held down further by a line's own word: with sides that are narrower by as much, so that it stays as deep
     for (const name of v.heldDown) {
         const beams = own(name).beams?.value ?? other(room.grid.beams.value), by = inches('1/2');

@@ -16,7 +16,7 @@ const MOST = 20_000;
 
 const CHARACTERS = ['\0', '\t', '\r', '\n', '\r\n', ' ', '"', "'", '\\', '/', '*', '{', '}', '(', ')', ';', ',', '.', ':', '=', '-', '+', 'x', '#', '%', '$', '\u00bd', '\u2033', '\u2028', '\ufeff', '\ud800', '\udc00', '\u{1f600}', '\u200d', '\u0301', '\u202e', '1', '0'];
 const SCRAPS = [
-    '"', '/*', '*/', '// ', '// allow depths-differ: seen\n', '1/2"', '5\' 6 1/4"', '12 mm', '1.25 m', '2 x 8\'', '#8 x 2"', '18 ga x 1 1/4" every 8"', '3.15 USD per ft', '12%', '45 deg', '5 min per ft', '2026-01-01',
+    '"', '/*', '*/', '// ', '// allow depths-nearly-equal: seen\n', '1/2"', '5\' 6 1/4"', '12 mm', '1.25 m', '2 x 8\'', '#8 x 2"', '18 ga x 1 1/4" every 8"', '3.15 USD per ft', '12%', '45 deg', '5 min per ft', '2026-01-01',
     ' to ', ' per ', ' x ', ' ± 1/64"', 'like ', 'from "./yard.coffer" use poplar-1x6\n', 'from "../yard.coffer" use nothing as poplar-1x6\n', 'edition 1\n', 'let a = a\n', 'let a = b\nlet b = a\n', 'require groove < 1"\n', 'room den {\n',
     'profile slim(groove: Length = 1/8") like groove-box {\n}\n', 'profile round like round { }\n', 'alternate other { dining.grid.coffers-north 7 }\n', 'wall north 12\' 2"\n', 'line B { beams groove-box }\n', 'fixture lamp light at 3\', 4\'\n',
     'measured {\n  spoiled side-A-1-north\n  cut 16\' of poplar-1x8 into side-A-1-north left 4\'\n}\n', 'grid {\n', 'perimeter { kind none }\n', 'job "Other" { currency "EUR"; cut-to 1 mm; show millimeters }\n', 'stock s { size 1x6; lengths 8\' }\n', 'beams groove-box(groove: 0")\n',

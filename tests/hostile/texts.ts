@@ -96,7 +96,7 @@ export function hostileHouses({ size, words }: { size: number; words: number }):
         one('alternates', each(Math.floor(words / 8), i => `alternate a${i} {\n  den.height 8'\n}`)),
         one('alternates of one name', much('alternate a {\n  den.height 8\'\n}\n', 9)),
         one('editions', much('edition 1\n', 3)),
-        one('allowances', much('// allow depths-differ: seen\nlet a = 1"\n', 7)),
+        one('allowances', much('// allow depths-nearly-equal: seen\nlet a = 1"\n', 7)),
         one('allowances of nothing', much('// allow nothing-at-all: seen\n', 2)),
         one('imports of files that are not there', each(Math.floor(words / 5), i => `from "./nothing-${i}.coffer" use a`)),
         one('imports of one file that is not there', much('from "./nothing.coffer" use a\n', 5)),

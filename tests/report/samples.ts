@@ -70,7 +70,7 @@ export const pieces: readonly Piece[] = [
     piece('den.bottom-A-long', pine, 20 * TICKS_PER_FOOT, { where: 'line A' }),
 ];
 
-const room: Room = { name: 'den', title: 'The "den", as built', at: words(1, 'den'), key: 'den', job: job(), rates: NO_RATES, walls: [], diagonals: [], lines: [], fixtures: [], measuredBoards: [], spoiled: [], cutBoards: [], broken: false, notComputed: [] };
+const room: Room = { name: 'den', title: 'The "den", as built', at: words(1, 'den'), key: 'den', job: job(), rates: NO_RATES, walls: [], diagonals: [], lines: [], crossings: [], fixtures: [], measuredBoards: [], spoiled: [], cutBoards: [], broken: false, notComputed: [] };
 export const takeOff: TakeOff = {
     room: 'den', pieces,
     joints: [{ kind: 'butt', at: 'A2', pieces: ['den.bottom-A-1', 'den.bottom-A-2'], biscuits: { count: 2, size: '#10' } }],

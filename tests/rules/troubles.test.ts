@@ -16,13 +16,13 @@ const troubles: { [K in Trouble['kind']]: Extract<Trouble, { kind: K }>[] } = {
     'diagonal-differs': [{ kind: 'diagonal-differs', from: 'north-east', to: 'south-west', measured: inches(200), is: inches(199), at: build.at() }],
     'no-such-triangle': [{ kind: 'no-such-triangle', from: 'north-west', to: 'south-east', measured: inches(400), walls: ['north', 'east'], a: inches(200), b: inches(100), at: build.at() }],
     'no-room': (['too-few-lengths', 'runs-backwards', 'crosses-itself', 'counterclockwise'] as const).map(why => ({ kind: 'no-room', why, walls: ['north', 'porch'], at: build.at() })),
-    'depths-differ': [
-        { kind: 'depths-differ', lines: ['1', 'A'], a: inches('7 1/2'), b: inches('7 3/8'), at: build.at(), other: build.at() },
-        { kind: 'depths-differ', lines: ['1', 'B'], a: inches('7 1/2'), b: inches(7), at: build.at(), other: build.at() },
-        { kind: 'depths-differ', lines: ['1', 'C'], a: inches('7 1/2'), b: inches('9 1/2'), at: build.at(), other: build.at() },
-    ],
     'lines-overlap': [{ kind: 'lines-overlap', lines: ['1', '2'], by: inches(1), at: build.at() }],
     'unknown-line': [{ kind: 'unknown-line', name: 'C', has: ['1', '2', 'A'], at: build.at() }, { kind: 'unknown-line', name: '1', has: [], at: build.at() }],
+    'unknown-meeting': [{ kind: 'unknown-meeting', of: 'line 1', name: 'C', has: ['wall-north', 'A'], at: build.at() }],
+    'line-goes-nowhere': [
+        { kind: 'never-gets-there' as const, to: '2' }, { kind: 'misses' as const, to: 'A' }, { kind: 'leaves-the-room' as const, to: 'east' },
+        { kind: 'in-the-way' as const, on: 'A', other: '2', by: inches(1) }, { kind: 'deeper-than-its-end' as const, to: 'north', deep: inches(7), has: inches(5) },
+    ].map(why => ({ kind: 'line-goes-nowhere', line: '1', why, at: build.at() })),
     'too-many-coffers': [{ kind: 'too-many-coffers', within: 'one direction', count: 1_000_000, most: 41, at: build.at() }],
     'bad-count': [{ kind: 'bad-count', value: 2.5, at: build.at(), what: 'coffers along the north wall' }],
     'not-positive': [{ kind: 'not-positive', what: 'the north wall', ticks: 0, at: build.at() }],

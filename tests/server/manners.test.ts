@@ -51,8 +51,8 @@ describe('inlay hints', () => {
         expect(await hints()).toEqual(shown);
         await settled();
         expect(client.asked).toEqual([]);
-        await client.replace(yard, 'stock clear-1x8 {\n  size     1x8', 'stock clear-1x8 {\n  size     1x8\n  width    6 3/4"');
-        await client.until(room, hasRule('depths-differ'));
+        await client.replace(yard, 'stock clear-1x8 {\n  size     1x8', 'stock clear-1x8 {\n  size     1x8\n  width    7"');
+        await client.until(room, hasRule('depths-nearly-equal'));
         await expect.poll(() => client.asked.includes(REFRESH)).toBe(true);
         expect(await hints()).not.toEqual(shown);
     });

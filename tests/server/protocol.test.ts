@@ -55,16 +55,16 @@ describe('the language server', () => {
     test('checks again what reaches a changed file through another, saved or not', async () => {
         const room = client.uri('rooms/den.coffer');
         const yard = await client.open('yard.coffer');
-        await client.replace(yard, 'stock clear-1x8 {\n  size     1x8', 'stock clear-1x8 {\n  size     1x8\n  width    6 3/4"');
-        expect((await client.until(room, hasRule('depths-differ'))).some(isError)).toBe(true);
+        await client.replace(yard, 'stock clear-1x8 {\n  size     1x8', 'stock clear-1x8 {\n  size     1x8\n  width    7"');
+        expect(await client.until(room, hasRule('depths-nearly-equal'))).toHaveLength(1);
         await client.change(yard, client.onDisk('yard.coffer'));
-        await client.until(room, hasNoErrors);
+        await client.until(room, findings => findings.length === 0);
 
         await client.close(yard);
-        await client.onDiskChange('yard.coffer', client.onDisk('yard.coffer').replace('stock clear-1x8 {\n  size     1x8', 'stock clear-1x8 {\n  size     1x8\n  width    6 3/4"'));
-        await client.until(room, hasRule('depths-differ'));
-        await client.onDiskChange('yard.coffer', client.onDisk('yard.coffer').replace('\n  width    6 3/4"', ''));
-        await client.until(room, hasNoErrors);
+        await client.onDiskChange('yard.coffer', client.onDisk('yard.coffer').replace('stock clear-1x8 {\n  size     1x8', 'stock clear-1x8 {\n  size     1x8\n  width    7"'));
+        await client.until(room, hasRule('depths-nearly-equal'));
+        await client.onDiskChange('yard.coffer', client.onDisk('yard.coffer').replace('\n  width    7"', ''));
+        await client.until(room, findings => findings.length === 0);
     });
 
     test('says the last word about the last text, however fast it comes', async () => {
@@ -171,8 +171,8 @@ async function withClient(folders: readonly string[], use: (client: Client) => P
 test('a file opened without its folder finds what it imports', () => withClient([], async own => {
     const uri = await own.open('rooms/den.coffer');
     expect(await own.until(uri, () => true)).toEqual([]);
-    await own.onDiskChange('yard.coffer', own.onDisk('yard.coffer').replace('stock clear-1x8 {\n  size     1x8', 'stock clear-1x8 {\n  size     1x8\n  width    6 3/4"'));
-    await own.until(uri, hasRule('depths-differ'));
+    await own.onDiskChange('yard.coffer', own.onDisk('yard.coffer').replace('stock clear-1x8 {\n  size     1x8', 'stock clear-1x8 {\n  size     1x8\n  width    7"'));
+    await own.until(uri, hasRule('depths-nearly-equal'));
 }));
 
 test('an import that leaves the open folder is an error at its path', () => withClient(['rooms'], async own => {

@@ -15,7 +15,7 @@ const SCRAPS = [
     '{', '}', '(', ')', '"', '\'', '/', '// ', '/* ', ';', ',', ':', '=', ' ', '\n', '\n\n', '  ', '1', '3/8', '1/2"', ' 5\' 6 1/4"', ' 12 mm', 'x', ' to ', ' per ', '#20', '16 ga',
     'room den {\n', 'room den "Den" {\n  grid {\n    coffers-north 3\n  }\n}\n', 'stock pine-1x6 {\n  size 1x6\n}\n', 'profile slim(groove: Length = 1/8") like groove-box {\n}\n', 'wall north 12\' 2"\n',
     'coffers-north 5\n', 'coffer-size 3\' to 4\'\n', 'line B { beams groove-box }\n', 'fixture lamp light at 3\', 4\'\n', 'beams ', 'north-south', 'mitered', 'from "../yard.coffer" use poplar-1x6\n',
-    'job "Other" { currency "EUR" }\n', 'let a = 1/4"\n', '// allow depths-differ: seen\n', 'require groove < 1"\n', '\u00bd', '\u2033', '\r\n', '\u0000', '\ud83d\ude00', 'edition 1\n',
+    'job "Other" { currency "EUR" }\n', 'let a = 1/4"\n', '// allow depths-nearly-equal: seen\n', 'require groove < 1"\n', '\u00bd', '\u2033', '\r\n', '\u0000', '\ud83d\ude00', 'edition 1\n',
 ];
 
 /** The text after one more edit; now and then the editor's undo brings back the whole. */

@@ -36,13 +36,9 @@ const SAID: Readonly<Record<string, { readonly files: Readonly<Record<string, st
     'Board.width': { files: inRoom('measured { board b1 pine-1x8 { width 7 1/8" } }') },
     'Board.thickness': { files: inRoom('measured { board b1 pine-1x8 { thickness 3/4" } }') },
     'Board.length': { files: inRoom('measured { board b1 pine-1x8 { length 8\' } }') },
-    'BeamLine.from': { files: inRoom('line 1 { from A }'), lacks: 'all' },
-    'BeamLine.until': { files: inRoom('line 1 { until A }'), lacks: 'all' },
-    'BeamLine.meets dies-into': { files: inRoom('line 1 { meets dies-into }'), lacks: 'all' },
 };
 /** What the table's own function tells besides its rows. */
 const BESIDES: typeof SAID = {
-    'a crossing\'s own way through': { files: inRoom('crossing A1 { through A }'), lacks: ['blocking-A', 'blocking-1', 'bottom-A', 'bottom-1'] },
     'a diagonal that is no rectangle\'s': { files: inRoom('diagonal north-west to south-east measures 16\' 9"'), lacks: 'all' },
     'a tolerance without use': { files: inBox('height  5"', 'height  5"\n    every 20" ± 1"') },
 };

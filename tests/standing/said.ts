@@ -196,6 +196,8 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'BeamLine.splice': is('splice     40"', 'splice     50"', ['longest-board    12\'', 'longest-board    8\'']),
     'BeamLine.splice/from': is('40" from west', '40" from east', ['longest-board    12\'', 'longest-board    8\'']),
     'BeamLine.splices': is('splices    on-crossings', 'splices    never', ['longest-board    12\'', 'longest-board    8\''], ['    splice     40" from west\n', '']),
+    'BeamLine.at': is('at 4\' 2"', 'at 4\' 4"', ['line 1 slim { }', 'line 1 { at 4\' 2" from wall-west }']),
+    'BeamLine.at/from': is('from wall-west', 'from wall-east', ['line 1 slim { }', 'line 1 { at 4\' 2" from wall-west }']),
     'BeamLine.from': is('from A', 'from B', ['line 1 slim { }', 'line 1 { from A }']),
     'BeamLine.until': is('until A', 'until B', ['line 1 slim { }', 'line 1 { until A }']),
     'BeamLine.meets': is('meets flush', 'meets dies-into', ['line 1 slim { }', 'line 1 { meets flush }']),

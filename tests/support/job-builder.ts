@@ -140,7 +140,7 @@ export function jobBuilder(uri = 'file:///job/house.coffer') {
         return { by: 'lines', centers: words.lines.map(center => said(ticksOf(center))), from: orDefault(words.from, 'north-west') };
     };
     const lineSpec = (name: string, words: LineWords): LineSpec => ({
-        name, at: at(), beams: maybe(words.beams, x => x), heldDown: maybe(words.heldDown, h => measure(h)), notComputed: [],
+        name, at: at(), beams: maybe(words.beams, x => x), heldDown: maybe(words.heldDown, h => measure(h)),
         splices: (words.splices ?? []).map(s => typeof s === 'object' ? { ...said(ticksOf(s.at)), from: s.from } : said(ticksOf(s))),
     });
     const wallOf = ({ name, length, bearing }: NonNullable<RoomWords['wallList']>[number]): RoomWall => ({ name, at: at(), ...length !== undefined && { length: said(measure(length)) }, bearing, bearingAt: at() });
@@ -173,7 +173,7 @@ export function jobBuilder(uri = 'file:///job/house.coffer') {
                 beams: maybe(words.beams, x => x), through: maybe(words.through, x => x), residue: orDefault(words.residue, 'outer-coffers'),
                 centeredOn: lamp, around, splices: orDefault(words.splices, 'on-crossings'),
             },
-            lines: Object.entries(words.lines ?? {}).map(([name, line]) => lineSpec(name, line)),
+            lines: Object.entries(words.lines ?? {}).map(([name, line]) => lineSpec(name, line)), crossings: [],
             fixtures: lamp ? [lamp.value] : [], measuredBoards: [], spoiled: [], cutBoards: [], broken: words.broken ?? false, notComputed: words.notComputed ?? [],
         };
     };

@@ -59,7 +59,7 @@ describe('four coffers by three, bottoms through north-south', () => {
         expect(ceiling.lines.map(({ name, low, high }) => `${name} ${printInches((low + high) / 2)}`)).toEqual(['1 53 5/8"', '2 110"', '3 166 3/8"', 'A 59 3/4"', 'B 122 1/4"']);
         expect(ceiling.crossings.map(crossing => crossing.name)).toEqual(['A1', 'A2', 'A3', 'B1', 'B2', 'B3']);
         expect(ceiling.coffers).toHaveLength(12);
-        expect(ceiling.coffers[5]).toMatchObject({ number: 6, column: 2, row: 2 });
+        expect(ceiling.coffers[5]).toMatchObject({ number: 6 });
     });
 
     test('195 pieces, every one', () => {

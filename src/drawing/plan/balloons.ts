@@ -1,4 +1,5 @@
-import type { Line } from '../../ceiling/model.ts';
+import type { Ceiling, Line } from '../../ceiling/model.ts';
+import type { Direction } from '../../job/model.ts';
 import { circle, group, line, text, type Group, type Point } from '../display-list.ts';
 import { fitText } from '../text/fit-text.ts';
 import { centerOf } from '../../ceiling/bays.ts';
@@ -46,4 +47,9 @@ export function balloon(
 
 export function centersOf(lines: readonly Line[]): readonly number[] {
     return lines.map(centerOf);
+}
+
+/** Lines that run one way, from the north or west. */
+export function ofWay({ lines }: Ceiling, runs: Direction): readonly Line[] {
+    return lines.filter(line => line.runs === runs).sort((a, b) => a.low - b.low);
 }

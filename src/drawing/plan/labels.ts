@@ -1,5 +1,6 @@
 import type { Ceiling, Coffer } from '../../ceiling/model.ts';
-import { baysAlong } from '../../ceiling/bays.ts';
+import { baysOf } from '../../ceiling/bays.ts';
+import { cutSizeOf } from '../../ceiling/coffer-size.ts';
 import type { Show } from '../../quantity/print-length.ts';
 import type { Piece } from '../../takeoff/model.ts';
 import type { Claims } from '../claims.ts';
@@ -21,8 +22,8 @@ export function cofferLabels(ceiling: Ceiling, view: PlanView, show: Show, claim
 }
 
 function sizeWords(ceiling: Ceiling, coffer: Coffer, show: Show): string {
-    const { across, down } = ceiling;
-    return `${figure(across.residue.cutCoffers[coffer.column - 1] ?? coffer.east - coffer.west, show)} × ${figure(down.residue.cutCoffers[coffer.row - 1] ?? coffer.south - coffer.north, show)}`;
+    const { width, length } = cutSizeOf(ceiling, coffer);
+    return `${figure(width, show)} × ${figure(length, show)}`;
 }
 
 /** Middle first, then around it, with the size; then the number alone. */
@@ -56,15 +57,14 @@ export function bottomLabels(ceiling: Ceiling, bottoms: readonly Piece[], view: 
 
 function* bottomCandidates(ceiling: Ceiling, piece: Piece, through: boolean, view: PlanView, show: Show): Iterable<readonly TextRun[]> {
     const { west, east, north, south } = piece.box;
-    const upright = ceiling.lines.find(line => line.name === piece.line)!.runs === 'north-south';
+    const line = ceiling.lines.find(each => each.name === piece.line)!, upright = line.runs === 'north-south';
     const face = (upright ? east - west : south - north) * view.pointsPerTick;
     const size = Math.min(7.8, (face - 1.5) / 0.95);
     if (size < 5.5) return;
     const length = figure(piece.cutBack, show);
     const [from, to] = upright ? [north, south] : [west, east];
     const middle = (from + to) / 2;
-    const bays = baysAlong(ceiling, upright ? 'north-south' : 'east-west')
-        .map(bay => [Math.max(from, bay.start), Math.min(to, bay.end)] as const).filter(([a, b]) => b > a)
+    const bays = baysOf(line).map(bay => [Math.max(from, bay.start), Math.min(to, bay.end)] as const).filter(([a, b]) => b > a)
         .sort(([a, b], [c, d]) => Math.abs((a + b) / 2 - middle) - Math.abs((c + d) / 2 - middle));
     for (const words of through ? [`${length} through`, length] : [length]) {
         for (const [a, b] of bays) {

@@ -1,5 +1,5 @@
 import type { Ceiling, Line } from '../../ceiling/model.ts';
-import { baysAlong, bottomHigh, bottomLow } from '../../ceiling/bays.ts';
+import { baysOf, bottomHigh, bottomLow } from '../../ceiling/bays.ts';
 import { alongWall } from '../../ceiling/plan.ts';
 import type { Claims } from '../claims.ts';
 import { circle, group, line, polygon, text, type Group, type Item, type Point } from '../display-list.ts';
@@ -18,7 +18,7 @@ export function sectionMark(ceiling: Ceiling, cut: Line, sheet: string, view: Pl
     const low = toAcross(cut.low) - REACH;
     const ring = toAcross(cut.high) + REACH + RADIUS;
     const next = ceiling.coffers.filter(coffer => (upright ? coffer.west === cut.high : coffer.north === cut.high));
-    for (const bay of [...baysAlong(ceiling, cut.runs)].reverse()) {
+    for (const bay of baysOf(cut).reverse()) {
         for (const part of [0.8, 0.68, 0.32, 0.2]) {
             const along = toAlong(bay.start + (bay.end - bay.start) * part);
             const center = place(along, ring);

@@ -1,3 +1,4 @@
+import { cutSizeOf } from '../../ceiling/coffer-size.ts';
 import type { Ceiling } from '../../ceiling/model.ts';
 import { TICKS_PER_FOOT } from '../../quantity/ticks.ts';
 import type { TakeOff } from '../../takeoff/model.ts';
@@ -40,7 +41,7 @@ export function drawPanePlan(
             group('ground', {}, [layers.walls]),
             group('coffers', {}, ceiling.coffers.map(coffer => {
                 const { left, top, right, foot: below } = extentOf(placed.view, coffer);
-                const size = `${figure(ceiling.across.residue.cutCoffers[coffer.column - 1] ?? coffer.east - coffer.west, show)} × ${figure(ceiling.down.residue.cutCoffers[coffer.row - 1] ?? coffer.south - coffer.north, show)}`;
+                const cut = cutSizeOf(ceiling, coffer), size = `${figure(cut.width, show)} × ${figure(cut.length, show)}`;
                 return group(`ground.${coffer.number}`, { title: `Coffer ${coffer.number}, ${size}` }, [rectangle(left, top, right, below, null, 'paper')]);
             })),
             layer('blocking', ofPart('blocking')), layer('bottoms', ofPart('bottom')), layer('hidden', ofPart('spacer', 'cleat')),

@@ -1,3 +1,4 @@
+import { cutSizeOf } from '../../ceiling/coffer-size.ts';
 import { aroundWords } from '../../ceiling/around-words.ts';
 import type { Ceiling } from '../../ceiling/model.ts';
 import type { RoomWall } from '../../job/model.ts';
@@ -52,7 +53,7 @@ function numbered(notes: readonly string[]): readonly StripRow[] {
 function noteWords(ceiling: Ceiling, takeOff: TakeOff, sections: readonly (SectionOfLines & { readonly sheet: string })[], show: Show): readonly string[] {
     const f = (ticks: Ticks) => sizeWithUnit(ticks, show);
     const { room, band, around, across, down } = ceiling, hasHalfBeam = Object.values(around).some(own => own?.kind === 'half-beam');
-    const through = ceiling.lines.find(each => each.through);
+    const through = throughWords(ceiling);
     const cutBetween = takeOff.pieces.filter(piece => piece.part === 'bottom' && ceiling.lines.some(each => each.name === piece.line && !each.through));
     const lengths = countedFigures(cutBetween.map(piece => piece.cutBack), show);
     return [
@@ -60,7 +61,7 @@ function noteWords(ceiling: Ceiling, takeOff: TakeOff, sections: readonly (Secti
         ...sections.map(({ section, lines, sheet }) => `${sections.length === 1 ? 'Beams' : `Line${lines.length === 1 ? '' : 's'} ${lines.map(each => each.name).join(', ')}:`} ${f(section.outerWidth!.ticks)} wide, ${f(section.depth!.ticks)} deep; section on ${sheet}.`),
         ...hasHalfBeam ? aroundWords(around, f).map(words => `${words[0]!.toUpperCase()}${words.slice(1)}.`) : [band ? `Band ${f(band.thickness.ticks)} thick; its lower edge ${bandWords(band.lowerEdge.ticks - (sections[0]?.section.depth?.ticks ?? band.lowerEdge.ticks), f)}.` : ceiling.lines.length > 0 ? 'No band: beams end at the walls.' : 'No band, no beams.'],
         ...floorNote(ceiling, show),
-        ...(through ? [`Bottoms run through ${through.runs}${lengths.length === 0 ? '.' : `; cut between: ${few(lengths).join(', ')}.`}`] : []),
+        ...(through ? [`Bottoms run through ${through}${lengths.length === 0 ? '.' : `; cut between: ${few(lengths).join(', ')}.`}`] : []),
         ...cornerNote(ceiling),
         ...[across, down].filter(run => run.residue.ticks !== 0).map(run => `Rounding leaves ${f(Math.abs(run.residue.ticks))} ${run.residue.ticks < 0 ? 'too little' : 'over'} along the ${run.along === 'east-west' ? 'north' : 'west'} wall: ${RESIDUE[run.residue.place]}.`),
         ...measuredNotes(ceiling),
@@ -68,12 +69,21 @@ function noteWords(ceiling: Ceiling, takeOff: TakeOff, sections: readonly (Secti
     ];
 }
 
+/** The direction that runs through; what the text says of one crossing or another, and deeper lines, come on top. */
+function throughWords({ room, lines, crossings }: Ceiling): string | undefined {
+    const runs = room.grid?.through?.value;
+    if (!runs || lines.length === 0) return undefined;
+    const said = room.crossings.flatMap(({ name, through }) => (through ? [`line ${through.value} at ${name}`] : [])), dying = crossings.some(({ flush }) => !flush);
+    return [runs, ...said.length > 0 ? [` (${few(said).join(', ')})`] : [], ...dying ? [', and in deeper lines'] : []].join('');
+}
+
 const RESIDUE = { 'outer-coffers': 'in the outer coffers', band: 'at the band', spread: 'spread over the coffers' } as const;
 
 function coffersNote(ceiling: Ceiling, show: Show): string {
-    const sizes = new Set(ceiling.across.residue.cutCoffers).size * new Set(ceiling.down.residue.cutCoffers).size;
+    const cut = ceiling.coffers.map(coffer => cutSizeOf(ceiling, coffer)), [widths, lengths] = [cut.map(({ width }) => width), cut.map(({ length }) => length)];
+    const sizes = new Set(cut.map(({ width, length }) => `${width} ${length}`)).size;
     const range = (cut: readonly Ticks[]) => (Math.min(...cut) === Math.max(...cut) ? figureWithUnit(cut[0]!, show) : `${figureWithUnit(Math.min(...cut), show)} to ${figureWithUnit(Math.max(...cut), show)}`);
-    const words = `${range(ceiling.across.residue.cutCoffers)} × ${range(ceiling.down.residue.cutCoffers)}`;
+    const words = `${range(widths)} × ${range(lengths)}`;
     if (ceiling.coffers.length === 1) return `One coffer, ${words}.`;
     return sizes === 1 ? `${ceiling.coffers.length} coffers, all ${words}.` : `${ceiling.coffers.length} coffers, ${words}.`;
 }
@@ -102,7 +112,7 @@ function cornerNote(ceiling: Ceiling): readonly string[] {
     if (ceiling.crossings.length === 0) return [];
     const sides = ceiling.lines[0]!.section.profile.sides;
     if (sides?.corners.value !== 'butted') return ['Sides are mitered in the corners of the coffers.'];
-    return [`Sides are butted; those running ${sides.past?.value ?? ceiling.lines.find(each => each.through)?.runs} run past.`];
+    return [`Sides are butted; those running ${sides.past?.value ?? ceiling.room.grid?.through?.value} run past.`];
 }
 
 /** The first of a long list, and how many more there are. */

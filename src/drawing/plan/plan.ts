@@ -1,5 +1,6 @@
 import { aroundWords } from '../../ceiling/around-words.ts';
-import type { Ceiling } from '../../ceiling/model.ts';
+import type { Ceiling, Line } from '../../ceiling/model.ts';
+import { cutSizeOf, isFullGrid } from '../../ceiling/coffer-size.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import type { TakeOff } from '../../takeoff/model.ts';
 import { Claims } from '../claims.ts';
@@ -15,7 +16,7 @@ import { FOOT_HEIGHT, FOOT_UNDER, northArrow, scaleBar, viewTitle } from '../she
 import { strip } from '../sheet/strip.ts';
 import type { SheetOptions } from '../sheet-options.ts';
 import { lastPart } from '../source-reference.ts';
-import { balloon } from './balloons.ts';
+import { balloon, ofWay } from './balloons.ts';
 import { fixtureNames, fixtureSymbols, placedFixtures } from './fixtures.ts';
 import { bottomLabels, cofferLabels } from './labels.ts';
 import { sectionMark, spliceMarks } from './marks.ts';
@@ -103,14 +104,14 @@ function centerLines(ceiling: Ceiling, { view, top, across, down, toBalloon }: P
     const balloonsFoot = view.top - top.depth - OVER_STRINGS;
     const right = toX(view, ceiling.width) + wall + toBalloon;
     return [
-        ...ceiling.across.lines.map((each, i) => {
+        ...ofWay(ceiling, 'north-south').map((each, i) => {
             const x = toX(view, centerOf(each));
             return balloon(each, across, i, {
                 balloonAt: row => [x, balloonsFoot - across.radius - row * (2 * across.radius + 3)], towards: [0, 1],
                 strokes: [[[x, 0], [x, centerString]], [[x, view.top - wall - 4], [x, foot]]],
             }, fileName);
         }),
-        ...ceiling.down.lines.map((each, i) => {
+        ...ofWay(ceiling, 'east-west').map((each, i) => {
             const y = toY(view, centerOf(each));
             return balloon(each, down, i, {
                 balloonAt: row => [right + down.radius + row * (2 * down.radius + 3), y], towards: [-1, 0],
@@ -149,13 +150,13 @@ function titleBlock({ room }: Ceiling, options: SheetOptions, scale: string): Ti
 export function descriptionOf(ceiling: Ceiling, takeOff: TakeOff): string {
     const show = ceiling.room.job.show.value;
     const f = (ticks: number) => printLength(ticks, show);
-    const { across, down } = ceiling;
+    const { across, down } = ceiling, first = cutSizeOf(ceiling, ceiling.coffers[0]!);
     const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
-    const lines = (run: typeof across, runs: string) => (run.lines.length === 0 ? [] : [`${count(run.lines.length, 'beam runs', 'beams run')} ${runs}: ${run.lines.map(each => each.name).join(', ')}.`]);
+    const lines = (own: readonly Line[], runs: string) => (own.length === 0 ? [] : [`${count(own.length, 'beam runs', 'beams run')} ${runs}: ${own.map(each => each.name).join(', ')}.`]);
     return [
         `A room ${f(ceiling.width)} east to west by ${f(ceiling.length)} north to south, ${Object.values(ceiling.around).some(own => own?.kind === 'half-beam') ? `with ${aroundWords(ceiling.around, f).join(' and ')}` : ceiling.band ? 'with a band round the walls' : 'without a band'}.`,
-        `${count(ceiling.coffers.length, 'coffer', 'coffers')}, ${across.coffers.length} across and ${down.coffers.length} down, the first ${f(across.residue.cutCoffers[0]!)} by ${f(down.residue.cutCoffers[0]!)}.`,
-        ...lines(across, 'north to south'), ...lines(down, 'east to west'),
+        `${count(ceiling.coffers.length, 'coffer', 'coffers')}, ${isFullGrid(ceiling) ? `${across.coffers.length} across and ${down.coffers.length} down, ` : ''}the first ${f(first.width)} by ${f(first.length)}.`,
+        ...lines(ofWay(ceiling, 'north-south'), 'north to south'), ...lines(ofWay(ceiling, 'east-west'), 'east to west'),
         `${count(takeOff.pieces.length, 'piece', 'pieces')} in all.`,
     ].join(' ');
 }

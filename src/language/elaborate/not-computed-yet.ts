@@ -9,7 +9,6 @@ import { factsOf, type NotComputedFact } from '../types/facts.ts';
 import { wordsOf } from '../types/values.ts';
 import type { Block } from './block.ts';
 import { SIDES } from '../../job/model.ts';
-import type { Spoils } from '../../job/not-computed.ts';
 import type { Reading } from './reading.ts';
 import type { Tell, Uncounted } from './uncounted.ts';
 
@@ -53,7 +52,6 @@ function ofBlock(block: Block, name: string): readonly NotComputedFact[] {
 
 /** What stands on the line of a wall or a fixture. */
 export function fixtureNotComputed(fixture: ast.Fixture, declaration: ast.PropertyDecl | undefined, tell: Tell): void {
-    if (fixture.kind === 'crossing') return tell({ at: sourceOfProperty(fixture, 'name'), words: 'which line runs through at one crossing', spoils: ofCrossing(fixture.name) });
     if (!declaration || isBroken(fixture)) return;
     tellValue(declaration, fixture.values[0], undefined, one => tell({ ...one, spoils: atWallOf(fixture, one.spoils) }));
     for (const mod of fixture.mods) if (mod.decl?.ref) tellValue(mod.decl.ref, mod.values[0], sourceOfProperty(mod, 'decl'), tell);
@@ -71,12 +69,6 @@ function tellValue(declaration: ast.PropertyDecl, value: ast.Expr | undefined, w
     for (const { words, spoils, only } of factsOf(declaration).notComputed) {
         if (only ? saysOne(only, value) : value) tell({ at: !only && whole || sourceOf(value!), words, spoils });
     }
-}
-
-/** What runs through is one piece there, and what meets it is cut between: blocking and bottoms of both lines, `B` and `2` at `B2`. */
-function ofCrossing(name: string | undefined): Spoils {
-    const lines = /^([A-Za-z]+)(\d+)$/.exec(name ?? '')?.slice(1);
-    return { parts: ['blocking', 'bottom'], ...lines && { lines } };
 }
 
 function saysOne(words: readonly string[], value: ast.Expr | undefined): boolean {

@@ -1,7 +1,6 @@
 import { AstUtils, type CstNode, type LangiumDocument } from 'langium';
-import { SIDES, type CutBoard, type CutName, type LineSpec, type MeasuredBoard, type Room } from '../../job/model.ts';
+import { SIDES, type CutBoard, type CrossingSpec, type CutName, type LineSpec, type MeasuredBoard, type Room } from '../../job/model.ts';
 import { outlineOf } from '../../job/outline.ts';
-import type { Source } from '../../provenance/source.ts';
 import * as ast from '../generated/ast.ts';
 import { hasBroken, isBroken } from '../types/broken.ts';
 import { factsOf } from '../types/facts.ts';
@@ -50,6 +49,7 @@ export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job'
         name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title }, at: sourceOfProperty(declaration, 'name'), key, job, rates,
         walls, ...ceilingOf(room), grid: grid ?? undefined, ...trim && { trim: readTrim(trim, declaration) },
         lines: things.filter(thing => thing.kind === 'line').map(thing => lineOf(thing, room, reader)),
+        crossings: things.filter(thing => thing.kind === 'crossing').map(thing => crossingOf(thing, room, reader)),
         fixtures: [...fixtures.values()],
         measuredBoards: [...measured?.block.fixtures ?? [], ...things].filter(thing => thing.kind === 'board').map(thing => boardOf(thing, room, reader)),
         ...cutOf(measured),
@@ -116,13 +116,16 @@ function addAnew(block: Block, thing: ast.Fixture, line: ast.Line): void {
 function lineOf(thing: ast.Fixture, room: Reading, reader: RoomReader): LineSpec {
     const line = thingReading(room, thing, reader);
     const direct = ownLine(room, thing, saidAnew(room.block, thing) ?? thing, reader)?.profile('value');
-    const meets = line.word<'flush' | 'dies-into'>('meets');
-    const stops: Source[] = ['from', 'until'].flatMap(name => line.block.entries.get(name)?.lines.map(one => sourceOfProperty(one, 'path')) ?? []);
-    if (meets?.value === 'dies-into') stops.push(meets.at);
+    const by = line.lengths('at')[0], from = line.text('at', 'from');
     return {
         name: thing.name, at: sourceOfProperty(thing, 'name'), beams: line.profile('beams') ?? direct, heldDown: line.measure('held-down'),
-        splices: splicesOf(line), splicing: line.word('splices'), notComputed: stops,
+        splices: splicesOf(line), splicing: line.word('splices'), ...by && { place: { by, ...from && { from } } },
+        from: line.text('from'), until: line.text('until'), meets: line.word('meets'),
     };
+}
+
+function crossingOf(thing: ast.Fixture, room: Reading, reader: RoomReader): CrossingSpec {
+    return { name: thing.name, at: sourceOfProperty(thing, 'name'), through: thingReading(room, thing, reader).text('through') };
 }
 
 /** `splice 110" from north`: each line of splices says from where. */

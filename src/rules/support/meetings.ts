@@ -18,8 +18,8 @@ export interface Meeting {
 export function meetings({ room, ceiling }: Layout): Meeting[] {
     const found = new Map<string, { line: Line; others: Line[] }>();
     const ownBeams = new Map(room.lines.filter(spec => spec.beams).map(spec => [spec.name, spec.beams!]));
-    for (const { ns, ew } of ceiling?.crossings ?? []) {
-        if (ns.section.profile === ew.section.profile) continue;
+    for (const { ns, ew, flush } of ceiling?.crossings ?? []) {
+        if (!flush || ns.section.profile === ew.section.profile) continue;
         const [line, other] = ownBeams.has(ns.name) && !ownBeams.has(ew.name) ? [ns, ew] : [ew, ns];
         const key = `${line.name} ${other.section.profile.key}`;
         const meeting = found.get(key);

@@ -1,0 +1,44 @@
+import type { Trouble } from '../ceiling/model.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import { defineRule } from './rule.ts';
+import { changed, HALL } from './support/examples.ts';
+import { troublesOf } from './support/troubles.ts';
+import { sizesOf } from './support/words.ts';
+
+const wrong = changed(HALL, '\n  grid {', '\n  line C { at 1\' 6" from wall-west; until 1 }\n\n  grid {');
+
+export const lineGoesNowhere = defineRule({
+    name: 'line-goes-nowhere',
+    severity: 'error',
+    title: 'A line cannot run as it is said',
+    explanation: `
+A line needs something at either end that it comes to, with a whole face to stand against: a wall, a band, a half beam, the side
+of a line that runs across there. It may not run through a wall, and it may not be deeper than the line or the half beam that it
+ends at.
+
+A line that stands 1' 6" from the west wall runs north-south, as line 1 does: it never comes to it. Let it stop at line A, which
+runs across.`,
+    wrong,
+    right: changed(wrong, 'from wall-west; until 1', 'from wall-west; until A'),
+    basis: 'Plane geometry; what is deeper than its end has nothing to hide its end: common practice, no source.',
+    check: {
+        room({ layout, job }, report) {
+            const size = sizesOf(job);
+            for (const { line, why, at } of troublesOf(layout, 'line-goes-nowhere')) report({ at, message: `Line ${line} ${wordsOf(why, size)}` });
+        },
+    },
+});
+
+function wordsOf(why: Extract<Trouble, { kind: 'line-goes-nowhere' }>['why'], size: (ticks: Ticks) => string): string {
+    switch (why.kind) {
+        case 'never-gets-there': return `never comes to ${named(why.to)}: it runs along it, or away from it. Let it end at something that runs across it.`;
+        case 'misses': return `passes the end of ${named(why.to)}: that does not reach so far. Let it end at something that does, or let ${named(why.to)} run on.`;
+        case 'leaves-the-room': return `runs through ${named(why.to)}, out of the room. Say where it begins and stops: \`from\`, \`until\`.`;
+        case 'deeper-than-its-end': return `is ${size(why.deep)} deep and ends at ${named(why.to)}, which is ${size(why.has)} deep: its underside would hang below. Make ${named(why.to)} as deep, or deeper.`;
+        case 'in-the-way': return `has no whole face to stand against at ${named(why.on)}: ${named(why.other)} is in the way by ${size(why.by)}. Move it by that, or let it end elsewhere.`;
+    }
+}
+
+function named(of: string): string {
+    return /^(north|east|south|west)$/.test(of) ? `the ${of} wall` : `line ${of}`;
+}
