@@ -1,10 +1,12 @@
 // Boards: how cheap the plan at once is, how often and how soon the cheapest is proved, for kinds of jobs that nothing was tuned on
-// (made from seeds that stand here alone), beside cbc and glpsol. Milliseconds of the processor; gaps in percent of the lower bound.
+// (made from seeds that stand here alone), in the steps that a command takes,
+// beside cbc and glpsol. Milliseconds of the processor; gaps in percent of the lower bound.
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import load from 'highs';
+import { USUAL_STEPS } from '../../src/cutting/look-closer.ts';
 import { Effort } from '../../src/cutting/solve/effort.ts';
 import { costOfLayouts, type CuttingProblem } from '../../src/cutting/solve/problem.ts';
 import { prove, type Standing } from '../../src/cutting/solve/prove.ts';
@@ -14,7 +16,6 @@ import { solverBy } from '../../src/worker/highs.ts';
 import { flowModel, whatIsMissing } from '../cutting/solve/flow-model.ts';
 import { median, p95 } from './spread.ts';
 
-const STEPS = 5e7;
 /** 8' to 16' less 1/2" of trim, in 1/32" with a kerf of 1/8"; dollars a foot that rise with the length. */
 const FEET = [8, 10, 12, 14, 16];
 const YARD = FEET.map((feet, i) => ({ capacity: feet * 384 - 12, cost: Math.round(feet * (160 + 9 * i) / 10) * 10 + i, available: null, across: 1 }));
@@ -31,7 +32,7 @@ export default async function measure(): Promise<Record<string, number>> {
     const kinds: [string, CuttingProblem[]][] = [
         ['60 pieces', seeds(30, 5000).map(seed => job(60, seed))],
         ['60 pieces with three kinds of offcuts', seeds(20, 5100).map(seed => withOffcuts(job(60, seed), seed))],
-        ['60 pieces, a third ripped from wider boards', seeds(20, 5200).map(seed => ripped(60, seed))],
+        ['60 pieces, a third ripped, sections too', seeds(20, 5200).map(seed => ripped(60, seed))],
         ['150 pieces', seeds(10, 5300).map(seed => job(150, seed))],
         ['250 pieces', seeds(10, 5400).map(seed => job(250, seed))],
         ['400 pieces', seeds(10, 5500).map(seed => job(400, seed))],
@@ -64,7 +65,7 @@ function measured(kind: string, problems: readonly CuttingProblem[], solver: Lin
 }
 
 function closely(problem: CuttingProblem, solver: LinearSolver, start = quickPlan(problem, new Effort(Infinity))!): Standing {
-    const search = prove(problem, start, solver, STEPS);
+    const search = prove(problem, start, solver, USUAL_STEPS);
     for (;;) {
         const { done, value } = search.next();
         if (done) return value;
@@ -140,9 +141,10 @@ function withOffcuts(problem: CuttingProblem, seed: number): CuttingProblem {
 function ripped(count: number, seed: number): CuttingProblem {
     const draw = drawer(seed);
     const sizes = Array.from({ length: 14 }, () => 400 + draw(4600));
-    const lanes = [[0], [0], [0], [0], [0, 1], [0, 2]];
-    return problemOf(Array.from({ length: count }, () => { const i = draw(sizes.length); return { size: sizes[i]!, lanes: lanes[i % lanes.length]! }; }),
-        YARD.map(kind => ({ ...kind, across: 45 })), [7, 19]);
+    const lanes = [[0], [0], [0], [0], [1], [2]];
+    // a section of 12" and a kerf at the least
+    return { ...problemOf(Array.from({ length: count }, () => { const i = draw(sizes.length); return { size: sizes[i]!, lanes: lanes[i % lanes.length]! }; }),
+        YARD.map(kind => ({ ...kind, across: 45 })), [7, 19]), shortestSection: 388 };
 }
 
 function uniform(count: number, seed: number): CuttingProblem {
