@@ -28,7 +28,6 @@ const SAID: Readonly<Record<string, { readonly files: Readonly<Record<string, st
     'Ceiling.joists': { files: inRoom('ceiling { joists 2x8 every 16" running north-south }') },
     'Back.stock': { files: inBox('  sides  {', '  back { thickness 1/4"; stock strip-1x2 }\n  sides  {') },
     'Profile.under': { files: inBox('  sides  {', '  under { stock strip-1x2 }\n  sides  {'), lacks: 'all' },
-    'Grid.square-to': { files: inGrid('square-to north') },
     'Fixture.value casing': { files: inRoom('fixture door casing on east width 3\'') },
     'Fixture.value cabinet': { files: inRoom('fixture press cabinet on east width 3\''), lacks: ['band-east', 'band-north', 'bottom-A-3'] },
     'Fixture.value soffit': { files: inRoom('fixture drop soffit on east width 3\''), lacks: 'all' },
