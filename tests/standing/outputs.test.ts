@@ -18,7 +18,6 @@ bid { overhead 10% }
 `;
 const whole = { ...house, 'job.coffer': job.replace('job "', 'job "').concat(rates) };
 const inRoom = (words: string): Readonly<Record<string, string>> => ({ ...whole, 'den.coffer': den.replace('  grid {', `  ${words}\n\n  grid {`) });
-const inGrid = (words: string): Readonly<Record<string, string>> => ({ ...whole, 'den.coffer': den.replace('    beams          box\n', `    beams          box\n    ${words}\n`) });
 const inBox = (from: string, to: string): Readonly<Record<string, string>> => ({ ...whole, 'box.coffer': whole['box.coffer'].replace(from, to) });
 
 /** How each row of the table is said in a job. `lacks`: parts that are left out; 'all': the room is refused. */
