@@ -1,6 +1,6 @@
 import type { Room, RoomWall } from '../job/model.ts';
-import { MOST_OPEN, outlineOf, TELLS, type Outline, type Unclear } from '../job/outline.ts';
-import { isSimple, touch, twiceArea } from '../plane/polygon.ts';
+import { MOST_OPEN, outlineOf, TELLS, type Outline, type Spot, type Unclear } from '../job/outline.ts';
+import { isSimple, placeIn, touch, twiceArea } from '../plane/polygon.ts';
 import { distance } from '../plane/point.ts';
 import type { Source } from '../provenance/source.ts';
 import { printLength } from '../quantity/print-length.ts';
@@ -75,6 +75,11 @@ function wrongWay({ corners }: Outline, walls: readonly RoomWall[]): Trouble | u
         return { kind: 'no-room', why: 'crosses-itself', walls: [walls.at(-1)!.name, walls[0]!.name], at: placeOf(walls.at(-1)!) };
     }
     return twiceArea(corners) < 0n ? { kind: 'no-room', why: 'counterclockwise', walls: [], at: placeOf(walls[1]!) } : undefined;
+}
+
+/** Whether a place of the plan is outside of these walls. */
+export function isOutside(corners: readonly Spot[], { x, y }: Spot): boolean {
+    return placeIn(corners, { x: Math.round(x), y: Math.round(y) }) === 'outside';
 }
 
 /** Whether a tape that is so far off cannot be right. */

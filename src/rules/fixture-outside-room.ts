@@ -1,4 +1,5 @@
-import { wallOf } from '../job/walls.ts';
+import { isOutside } from '../ceiling/room-shape.ts';
+import { outlineOf } from '../job/outline.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { placed } from './support/in-the-way.ts';
@@ -20,16 +21,21 @@ The hall is 12' 10" by 9' 5": 20' 3" along its east wall is 10' 10" outside. Whe
     basis: 'Geometry of the room.',
     check: {
         room({ layout: { room }, job }, report) {
-            const across = wallOf(room, 'north')?.length?.value.ticks, down = wallOf(room, 'east')?.length?.value.ticks;
-            if (across === undefined || down === undefined) return;
+            const outline = outlineOf(room);
+            if (!outline || 'why' in outline) return;
+            const { width: across, length: down, corners } = outline;
             const size = sizesOf(job);
             for (const { fixture: { name, at }, x, y, half } of placed(room.fixtures)) {
                 const beyond = [['west', -x], ['east', x - across], ['north', -y], ['south', y - down]] as const;
                 const [way, by] = beyond.reduce((most, one) => (one[1] > most[1] ? one : most));
-                if (by + half <= 0) continue;
+                if (by + half <= 0 && corners.length <= 4) continue;
                 const room_ = `the room is ${size(across)} along the north wall and ${size(down)} along the east wall`;
+                if (by <= 0 && corners.length > 4 && isOutside(corners, { x, y })) {
+                    report({ at, message: `${name} is outside of the walls: in ${size(Math.round(x))} from the west and ${size(Math.round(y))} from the north there is no room. From which corner was it measured?` });
+                    continue;
+                }
                 if (by > 0) report({ at, message: `${name} is ${size(by)} beyond the ${way} wall: ${room_}. From which corner was it measured, and which way first?` });
-                else report({ at, severity: 'warning', message: `${name}, ${size(2 * half)} across, reaches ${size(by + half)} into the ${way} wall: ${room_}.` });
+                else if (by + half > 0) report({ at, severity: 'warning', message: `${name}, ${size(2 * half)} across, reaches ${size(by + half)} into the ${way} wall: ${room_}.` });
             }
         },
     },

@@ -5,7 +5,7 @@ import { inches } from '../quantity/rational.ts';
 import { flankOf, sidesOf } from '../takeoff/setting.ts';
 import { idOf, spliceLetter, type Place } from '../takeoff/ids.ts';
 import type { Part, Piece } from '../takeoff/model.ts';
-import { SIDES, type Cleats, type Side } from '../job/model.ts';
+import type { Cleats, Side } from '../job/model.ts';
 import { PLURAL } from '../job/part.ts';
 import type { Source } from '../provenance/source.ts';
 import { defineRule } from './rule.ts';
@@ -63,7 +63,7 @@ function isWideEverywhere(ceiling: Ceiling): boolean {
     for (const { edges, holes } of arrangedOf(ceiling).exact.coffers) {
         for (const loop of [edges, ...holes]) for (const { length } of loop) least = Math.min(least, length);
     }
-    const halves = SIDES.map(wall => ceiling.around[wall]).filter((own): own is HalfBeam => own?.kind === 'half-beam');
+    const halves = Object.values(ceiling.around).filter((own): own is HalfBeam => own?.kind === 'half-beam');
     for (const { section: { profile: { blocking, bottom, cleats }, spacerThickness } } of [...ceiling.lines, ...halves]) {
         const short = cleats?.shortEachEnd.value ?? 0, overhang = Math.abs(bottom?.overhang?.value.ticks ?? 0);
         off = Math.max(off, 2 * short + 2 * overhang + (blocking?.relief?.value ?? 0) + (spacerThickness?.ticks ?? 0));
@@ -97,7 +97,7 @@ function* placesOf(ceiling: Ceiling): Generator<Wanted> {
         for (const { number } of baysOf(line)) yield* spacersIn(line, number);
         for (const on of sidesOf(line.runs)) for (const bay of bayStarts(line, flankOf(on))) yield* sideIn(line, bay, on);
     }
-    for (const wall of SIDES) yield* atWall(ceiling, wall);
+    for (const { name } of ceiling.walls) yield* atWall(ceiling, name);
 }
 
 /** What runs through in one piece, or spliced in several. */
@@ -115,7 +115,7 @@ function* eachPiece(part: Part, at: Source, where: string, splices: readonly Spl
     }
 }
 
-function* atWall(ceiling: Ceiling, wall: Side): Generator<Wanted> {
+function* atWall(ceiling: Ceiling, wall: string): Generator<Wanted> {
     const own = ceiling.around[wall];
     if (own?.kind === 'band' && own.perimeter.stock) yield* eachPiece('band', own.perimeter.at, `the ${wall} wall`, own.splices, { on: wall });
     if (own?.kind !== 'half-beam') return;

@@ -2,7 +2,8 @@ import type { Passing } from '../arrangement/model.ts';
 import { sideReach } from '../ceiling/corners.ts';
 import { CLEARANCE } from '../ceiling/plan.ts';
 import { playOf } from '../ceiling/section.ts';
-import type { Ceiling, Line, Run } from '../ceiling/model.ts';
+import type { Band, Ceiling, HalfBeam, Line, Run } from '../ceiling/model.ts';
+import { isLevel } from '../ceiling/shape.ts';
 import { reliefOf } from '../ceiling/relief.ts';
 import type { Side } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -42,12 +43,15 @@ export function rowsOff(ceiling: Ceiling, pieces: readonly Piece[]): Row[] {
 
 function rowOf(ceiling: Ceiling, pieces: readonly Piece[]): Row | undefined {
     const { part, on } = pieces[0]!;
-    const { width, length, around, room: { job } } = ceiling;
+    const { width, length, walls, around, square, room: { job } } = ceiling;
+    // in a room of other walls the dry fit looks at them
+    if (!square || walls.length !== 4) return undefined;
+    const at = (level: boolean): ReturnType<typeof outerWalls> => outerWalls(ceiling, level);
     const cut = pieces.reduce((sum, piece) => sum + piece.cutBack, 0), rounding = pieces.length * job.cutTo.value;
     if (part === 'band') {
         // those along the east and west walls stand between those of the other two
-        const between = (['north', 'south'] as const).reduce((sum, side) => { const own = around[side]; return sum + (own?.kind === 'band' ? own.thickness.ticks : 0); }, 0);
-        const room = on === 'north' || on === 'south' ? width : length - between;
+        const between = at(true).reduce((sum, own) => sum + (own?.kind === 'band' ? own.thickness.ticks : 0), 0), wall = walls.find(({ name }) => name === on);
+        const room = wall && isLevel(wall) ? width : length - between;
         return { part, pieces, sum: cut, room, longer: 0, shorter: rounding };
     }
     const line = ceiling.lines.find(one => one.name === pieces[0]!.line), isOfSides = part === 'side' || part === 'cleat';
@@ -55,7 +59,7 @@ function rowOf(ceiling: Ceiling, pieces: readonly Piece[]): Row | undefined {
     const run = line.runs === 'east-west' ? ceiling.across : ceiling.down, others = new Map(ceiling.lines.map(one => [one.name, one]));
     const room = line.end - line.start + (part === 'blocking' ? beyondBottom(line, around) : 0);
     // sides are mitered round to those of what a line ends at where that is as deep: the dry fit looks at them
-    if (isOfSides && [line.from, line.to].some(name => around[name as Side]?.kind === 'half-beam' || others.has(name))) return undefined;
+    if (isOfSides && [line.from, line.to].some(name => around[name]?.kind === 'half-beam' || others.has(name))) return undefined;
     const press = part === 'bottom' ? pieces.length * (line.section.profile.bottom?.press?.value ?? 0) : 0;
     if (line.through && pieces.every(piece => piece.bay === null)) return { part, pieces, sum: cut, room, longer: press, shorter: rounding };
     const flank = isOfSides ? flankOf(on as Side) : 'bottom', met = line.passes.filter(pass => breaks(pass, flank)).map(pass => ({ ...pass, other: others.get(pass.of)! }));
@@ -74,6 +78,11 @@ function rowOf(ceiling: Ceiling, pieces: readonly Piece[]): Row | undefined {
 /** Blocking ends at the blocking of a half beam that is as deep, which may be nearer to the wall than its bottom. */
 function beyondBottom(line: Line, around: Ceiling['around']): Ticks {
     return [line.from, line.to].map(wall => around[wall]).reduce((sum, own) => sum + (own?.kind === 'half-beam' && own.section.depth.ticks === line.section.depth.ticks ? own.bottomWidth.ticks - own.width.ticks : 0), 0);
+}
+
+/** What runs along the walls that lie east-west, or north-south. */
+function outerWalls({ walls, around }: Ceiling, level: boolean): (Band | HalfBeam | null)[] {
+    return walls.filter(wall => isLevel(wall) === level).map(({ name }) => around[name] ?? null);
 }
 
 /** Whether a line is broken there: its sides on one side of it, or its bottom and blocking. */

@@ -5,6 +5,8 @@ import type { Ceiling } from '../../src/ceiling/model.ts';
 import { dryFit } from '../../src/dryfit/dry-fit.ts';
 import type { Fault } from '../../src/dryfit/model.ts';
 import { readFile } from '../../src/language/read-file.ts';
+import { inspectClosely } from '../../src/pipeline/inspect-closely.ts';
+import { inspect } from '../../src/pipeline/inspect.ts';
 import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
 import type { Piece } from '../../src/takeoff/model.ts';
 import { takeOff } from '../../src/takeoff/take-off.ts';
@@ -48,6 +50,11 @@ describe.each(FILES)('%s', file => {
         const rounded = (fault: Fault): boolean => !ceiling.square && fault.kind === 'misfit' && fault.causes.length === 0 && fault.clashes.every(({ kind }) => kind === 'rounded');
         expect(faults.filter(fault => !rounded(fault)).map(told)).toEqual([]);
         expect(looked.pieces).toBe(off.pieces.length);
+    });
+
+    test('nothing is found in it, but joints that the tape cannot close where nothing runs along the compass', () => {
+        const read = readFile(workspace.document(file)), found = [...inspect(read).findings, ...inspectClosely(read)];
+        expect(found.filter(({ rule, severity }) => rule !== 'joint-opens' || severity !== 'warning').map(({ rule, message }) => `${rule}: ${message}`)).toEqual([]);
     });
 
     test('every length is told by terms that add up to it', () => {

@@ -19,19 +19,23 @@ export function placed(fixtures: readonly Fixture[]): Placed[] {
 export interface Hit { readonly on: Line | Band | HalfBeam; readonly name: string; readonly by: Ticks; readonly way: 'north' | 'east' | 'south' | 'west' }
 
 /** Everything that a circle round a point reaches into. */
-export function hits({ x, y }: Placed, reach: Ticks, { lines, around, inside }: Ceiling): Hit[] {
+export function hits({ x, y }: Placed, reach: Ticks, { lines, walls, around }: Ceiling): Hit[] {
     const found: Hit[] = [];
     for (const line of lines) {
-        const isAcross = line.runs === 'north-south', at = isAcross ? x : y, along = isAcross ? y : x;
-        if (at + reach <= line.low || at - reach >= line.high || along < line.start || along > line.end) continue;
-        const back = at + reach - line.low, on = line.high - (at - reach);
-        const way = isAcross ? (back <= on ? 'west' : 'east') : back <= on ? 'north' : 'south';
-        found.push({ on: line, name: `line ${line.name}`, by: Math.min(back, on), way });
+        const { heading, spot } = line, long = Math.hypot(heading.x, heading.y), half = (line.high - line.low) / 2;
+        const along = (x * heading.x + y * heading.y) / long, aside = ((x - spot.x) * heading.y - (y - spot.y) * heading.x) / long;
+        if (Math.abs(aside) >= half + reach || along < line.start || along > line.end) continue;
+        // back to the west or north, or on to the east or south
+        const isBack = (line.runs === 'north-south' ? aside : 0 - aside) <= 0, by = half + reach - Math.abs(aside);
+        found.push({ on: line, name: `line ${line.name}`, by: Math.ceil(by), way: line.runs === 'north-south' ? isBack ? 'west' : 'east' : isBack ? 'north' : 'south' });
     }
-    const atWalls = [['west', 'east', inside.west - (x - reach)], ['east', 'west', x + reach - inside.east], ['north', 'south', inside.north - (y - reach)], ['south', 'north', y + reach - inside.south]] as const;
-    for (const [wall, way, by] of atWalls) {
-        const on = around[wall];
-        if (on && by > 0) found.push({ on, name: on.kind === 'band' ? 'the band' : `the half beam along the ${wall} wall`, by, way });
+    for (const { name, from, to, length } of walls) {
+        const on = around[name], dx = (to.x - from.x) / length, dy = (to.y - from.y) / length;
+        const along = (x - from.x) * dx + (y - from.y) * dy, inside = (y - from.y) * dx - (x - from.x) * dy;
+        if (!on || along < -reach || along > length + reach || inside < -reach) continue;
+        const by = (on.kind === 'band' ? on.thickness.ticks : on.width.ticks + on.section.sideThickness.ticks) + reach - inside;
+        const way = Math.abs(dy) > Math.abs(dx) ? dy < 0 ? 'east' : 'west' : dx > 0 ? 'south' : 'north';
+        if (by > 0) found.push({ on, name: on.kind === 'band' ? 'the band' : `the half beam along the ${name} wall`, by: Math.ceil(by), way });
     }
     return found;
 }
