@@ -20,11 +20,11 @@ interface CutOff {
 
 /** What runs along a line between its sides, bottom and blocking; of a solid beam the timber itself. */
 export function stripsOfLine(run: Run, clearance: number, unit: Unit): Piece[] {
-    const { beam } = run.carrier;
+    const { beam } = run.carrier, clear = (beam.kind === 'box' ? beam.blocking?.clearance : undefined) ?? clearance;
     const parts: StripPart[] = beam.kind === 'solid' ? ['beam'] : [...beam.blocking ? ['blocking' as const] : [], ...beam.bottom ? ['bottom' as const] : []];
     return parts.flatMap(part => {
         const stretches = stretchesOf(run, part, unit);
-        return stretches.flatMap(([start, end], i) => strip(run.carrier, part, i + 1, start, end, Math.round(clearance * unit.perTick), unit) ?? []);
+        return stretches.flatMap(([start, end], i) => strip(run.carrier, part, i + 1, start, end, Math.round(clear * unit.perTick), unit) ?? []);
     });
 }
 

@@ -74,7 +74,7 @@ export interface BoxBeam {
      * `narrower` than the inside, in all: of a box that is made at the bench and slipped over it. `short`, at each end: of what is cut between
      * other lines.
      */
-    readonly blocking?: { readonly thickness: Ticks; readonly narrower: Ticks; readonly short?: number };
+    readonly blocking?: { readonly thickness: Ticks; readonly narrower: Ticks; readonly short?: number; readonly clearance?: Ticks };
     readonly cleats?: Cleats;
 }
 /** One timber. Box beams die into it. */

@@ -8,7 +8,7 @@ import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
 import { linesOfCrossing } from './coffers.ts';
 import { keepFew, MOST_ROOMS } from './keep-few.ts';
 import type { Arranged, Band, Ceiling, HalfBeam, Line, Run, Trouble } from './model.ts';
-import { reliefOf } from './relief.ts';
+import { clearanceOf, reliefOf } from './relief.ts';
 import { isForward, type ShapedWall } from './shape.ts';
 import { playOf } from './section.ts';
 
@@ -70,7 +70,7 @@ function planOf({ walls, around, lines, beams, room }: Outlined | LaidOut, { mov
     const through = room.grid!.through!.value;
     return {
         walls: walls.map(wall => wallOf(wall, around[wall.name] ?? null, spare(wall))),
-        lines: lines.map(line => lineOf(line, moved(line), 'through' in line && line.through ? 0 : reliefOf(line, room.job))),
+        lines: lines.map(line => lineOf(line, moved(line), { relief: 'through' in line && line.through ? 0 : reliefOf(line, room.job), clearance: clearanceOf(line, room.job) })),
         through, corners: cornersOf(lines, around, walls, through), meetings: choicesOf(room, lines, walls, around), clearance: CLEARANCE, trims,
     };
 }
@@ -107,7 +107,7 @@ function spareAt({ from, to }: ShapedWall, { wallEnds }: Run, spare: number, axi
 }
 
 /** What blocking stays clear of the face of a deeper beam, so that its side gets past. Common practice, no source. */
-export const CLEARANCE: Ticks = TICKS_PER_INCH / 8;
+const CLEARANCE: Ticks = TICKS_PER_INCH / 8;
 
 /** What is left of the run stands between the wall and what runs along it. */
 function perimeterOf(own: Outlined['around'][string], spare: number): Perimeter {
@@ -117,7 +117,7 @@ function perimeterOf(own: Outlined['around'][string], spare: number): Perimeter 
 }
 
 function halfBeamOf({ width, section, perimeter: { scribe } }: Pick<HalfBeam, 'width' | 'section' | 'perimeter'>, spare: number): PlannedHalf {
-    const { depth, left, bottom, blocking, cleats } = beamOf(section, 0);
+    const { depth, left, bottom, blocking, cleats } = beamOf(section, { relief: 0, clearance: CLEARANCE });
     return {
         kind: 'half-beam', inside: width.ticks + spare, depth, side: left, ...scribe && { scribe: scribe.value }, ...bottom && { bottom: { ...bottom, play: 0 } }, ...blocking && { blocking },
         ...cleats && { cleats, wallCleat: { width: cleats.width, height: cleats.height } },
@@ -125,22 +125,25 @@ function halfBeamOf({ width, section, perimeter: { scribe } }: Pick<HalfBeam, 'w
 }
 
 /** `moved`: square to it, to the east or south. */
-function lineOf({ name, runs, from, to, spot: { x, y }, heading, section, ...line }: RunningLine, moved: number, relief: Ticks): BeamLine {
+function lineOf({ name, runs, from, to, spot: { x, y }, heading, section, ...line }: RunningLine, moved: number, { relief, clearance }: Off): BeamLine {
     const length = Math.hypot(heading.x, heading.y), way = { x: heading.x / length, y: heading.y / length }, along = x * way.x + y * way.y;
     const spot = runs === 'north-south' ? { x: x + moved, y } : { x, y: y + moved };
     return {
-        name, family: runs, from, to, spot, heading, beam: beamOf(section, relief),
+        name, family: runs, from, to, spot, heading, beam: beamOf(section, { relief, clearance }),
         splices: ('splices' in line ? (line as Pick<Line, 'splices'>).splices : []).map(({ at }) => ({ x: spot.x + way.x * (at - along), y: spot.y + way.y * (at - along) })),
     };
 }
 
-function beamOf(section: Line['section'], relief: Ticks): BoxBeam {
+/** What blocking is shorter where it goes in between others, in all, and how far it stays off a deeper beam. */
+interface Off { readonly relief: Ticks; readonly clearance: Ticks }
+
+function beamOf(section: Line['section'], { relief, clearance }: Off): BoxBeam {
     const { innerWidth, depth, sideThickness, heldDown, blockingThickness, blockingWidth, cleatThickness, cleatHeight, profile } = section;
     const side = { thickness: sideThickness.ticks, heldDown: heldDown.value.ticks };
     return {
         kind: 'box', inside: innerWidth.ticks, depth: depth.ticks, left: side, right: side,
         bottom: bottomOf(section),
-        ...profile.blocking && { blocking: { thickness: blockingThickness.ticks, narrower: innerWidth.ticks - blockingWidth.ticks, short: relief / 2 } },
+        ...profile.blocking && { blocking: { thickness: blockingThickness.ticks, narrower: innerWidth.ticks - blockingWidth.ticks, short: relief / 2, clearance } },
         ...profile.cleats && cleatThickness && cleatHeight && { cleats: { width: cleatThickness.ticks, height: cleatHeight.ticks, short: profile.cleats.shortEachEnd.value } },
     };
 }

@@ -13,3 +13,11 @@ const USUAL = { 'feet-inches': TICKS_PER_INCH / 16, millimeters: 1.5 * TICKS_PER
 export function reliefOf({ section: { profile: { blocking } } }: Pick<Line, 'section'>, { show }: Pick<JobSettings, 'show'>): Ticks {
     return blocking?.relief?.value ?? USUAL[show.value];
 }
+
+/** Where the profile says nothing. Common practice, no source. */
+const USUALLY_CLEAR = { 'feet-inches': TICKS_PER_INCH / 8, millimeters: 3 * TICKS_PER_MM };
+
+/** How far blocking stays clear of the face of a deeper beam that it dies into, so that the side of that gets past. */
+export function clearanceOf({ section: { profile: { blocking } } }: Pick<Line, 'section'>, { show }: Pick<JobSettings, 'show'>): Ticks {
+    return blocking?.clearance?.value ?? USUALLY_CLEAR[show.value];
+}

@@ -141,6 +141,8 @@ export interface Blocking extends PartBase {
     readonly fit: Given<'full-width' | 'bench-box'>;
     /** What a piece that is cut between others is shorter than its place; undefined: what is usual, see src/ceiling/relief.ts. */
     readonly relief?: Given<Ticks>;
+    /** How far it stays clear of a deeper beam that it dies into; undefined: what is usual, see src/ceiling/relief.ts. */
+    readonly clearance?: Given<Ticks>;
 }
 export interface Screws { readonly gauge: number; readonly length: Ticks; readonly every: Ticks }
 export interface Spacers extends PartBase {

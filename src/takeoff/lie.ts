@@ -146,7 +146,7 @@ export class Pairs {
                 const letter = runs ? spliceLetter(i, lies.length) : spliceLetter(inBay.indexOf(i), Math.max(1, inBay.length));
                 const place = wall ? nameAtWall(part, wall, i, letter) : part === 'trim' ? nameOfTrim(exact.strip) : nameOf(exact.strip, runs ? null : bays?.[i] ?? null, letter);
                 this.names.set(exact.strip, place);
-                return { exact, cut, through: runs, named: place };
+                return { exact, cut, through: runs && (wall !== undefined || line !== undefined && walls.has(line.from) && walls.has(line.to)), named: place };
             }));
         }
     }

@@ -1,10 +1,9 @@
 import type { Passing } from '../arrangement/model.ts';
 import { sideReach } from '../ceiling/corners.ts';
-import { CLEARANCE } from '../ceiling/plan.ts';
 import { playOf } from '../ceiling/section.ts';
 import type { Band, Ceiling, HalfBeam, Line, Run } from '../ceiling/model.ts';
 import { isLevel } from '../ceiling/shape.ts';
-import { reliefOf } from '../ceiling/relief.ts';
+import { clearanceOf, reliefOf } from '../ceiling/relief.ts';
 import type { Side } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Part, Piece } from './model.ts';
@@ -61,11 +60,12 @@ function rowOf(ceiling: Ceiling, pieces: readonly Piece[]): Row | undefined {
     // sides are mitered round to those of what a line ends at where that is as deep: the dry fit looks at them
     if (isOfSides && [line.from, line.to].some(name => around[name]?.kind === 'half-beam' || others.has(name))) return undefined;
     const press = part === 'bottom' ? pieces.length * (line.section.profile.bottom?.press?.value ?? 0) : 0;
+    if (line.through && !isOfSides && [line.from, line.to].some(name => others.has(name))) return undefined;
     if (line.through && pieces.every(piece => piece.bay === null)) return { part, pieces, sum: cut, room, longer: press, shorter: rounding };
     const flank = isOfSides ? flankOf(on as Side) : 'bottom', met = line.passes.filter(pass => breaks(pass, flank)).map(pass => ({ ...pass, other: others.get(pass.of)! }));
     if (!isOfSides && line.splices.length > 0 || pieces.length !== met.length + 1) return undefined;
     const short = part === 'cleat' ? 2 * pieces.length * (line.section.profile.cleats?.shortEachEnd.value ?? 0) : 0;
-    const relief = part === 'blocking' ? pieces.length * Math.max(reliefOf(line, job), 2 * CLEARANCE) : 0;
+    const relief = part === 'blocking' ? pieces.length * Math.max(reliefOf(line, job), 2 * clearanceOf(line, job)) : 0;
     const flush = met.filter(({ relation }) => relation === 'flush').map(({ other }) => other);
     const play = part === 'bottom' ? flush.reduce((sum, other) => sum + Math.max(0, playOf(other.section)), 0) : 0;
     return {

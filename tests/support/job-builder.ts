@@ -24,7 +24,7 @@ export interface StockWords { thickness?: Length; width?: Length; widthOff?: Len
 export interface PartWords { stock?: Stock; rip?: Length; ripOff?: Length; ripWith?: string }
 export interface NailWords { gauge: number; length: Length; every: Length }
 export interface ProfileWords {
-    blocking?: (PartWords & { fit?: Blocking['fit']['value']; relief?: Length; screws?: NailWords }) | null;
+    blocking?: (PartWords & { fit?: Blocking['fit']['value']; relief?: Length; clearance?: Length; screws?: NailWords }) | null;
     spacers?: (PartWords & { height?: Length; every?: Length; fromEnd?: Length }) | null;
     sides?: PartWords & { heldDown?: Length; rabbet?: [Length, Length]; edge?: 'lower-back' | 'lower-front' | 'upper-back' | 'upper-front'; corners?: Corners; past?: Direction; nails?: NailWords };
     cleats?: { stock?: Stock; thickness?: Length; height?: Length; gauge?: Length; shortEachEnd?: Length; nails?: NailWords } | null;
@@ -105,7 +105,7 @@ export function jobBuilder(uri = 'file:///job/house.coffer') {
     });
     const profile = (name: string, words: ProfileWords): Profile => {
         const blocking = (w: NonNullable<ProfileWords['blocking']>): Blocking => ({
-            ...part(w), fit: orDefault(w.fit, 'full-width'), relief: maybe(w.relief, ticksOf),
+            ...part(w), fit: orDefault(w.fit, 'full-width'), relief: maybe(w.relief, ticksOf), clearance: maybe(w.clearance, ticksOf),
             screws: maybe(w.screws, s => ({ gauge: s.gauge, length: ticksOf(s.length), every: ticksOf(s.every) })),
         });
         const spacers = (w: NonNullable<ProfileWords['spacers']>): Spacers => ({

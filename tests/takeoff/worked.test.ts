@@ -19,7 +19,7 @@ import { TestWorkspace } from '../support/workspace.ts';
  * board, both ends with their angles, and the hand. The figures there come from an independent model of the same definitions.
  */
 const FOLDER = new URL('worked/', import.meta.url), FILES = readdirSync(FOLDER).sort();
-const LINES: Readonly<Record<string, string>> = { ash: '1', beech: '2', cedar: '3', finch: 'A', heron: 'B' };
+const LINES: Readonly<Record<string, string>> = { ash: '1', beech: '2', cedar: '3', elm: 'elm', fir: 'fir', hazel: 'hazel', finch: 'A', heron: 'B', kite: 'C' };
 /** Ticks. Lengths are whole ones, and slanted corners are rounded to one. */
 const NEAR = 3, DEGREES = 0.001;
 

@@ -45,8 +45,8 @@ export function readBoard(part: Reading, home: ast.Item) {
 // Everything in a block is read before it is decided whether the part is known, so that whatever is wrong in it is said.
 
 function readBlocking(part: Reading, home: ast.Profile): Blocking | undefined {
-    const board = readBoard(part, home), fit = part.word<Blocking['fit']['value']>('fit'), relief = part.length('relief'), screws = part.fasteners('screws');
-    return board && fit && !part.lost('relief', relief) ? { ...board, fit, relief, screws } : undefined;
+    const board = readBoard(part, home), fit = part.word<Blocking['fit']['value']>('fit'), relief = part.length('relief'), clearance = part.length('clearance'), screws = part.fasteners('screws');
+    return board && fit && !part.lost('relief', relief) ? { ...board, fit, relief, clearance, screws } : undefined;
 }
 
 function readSpacers(part: Reading, home: ast.Profile): Spacers | undefined {
