@@ -32,7 +32,7 @@ export interface BranchWatch {
 const MOST_STUBBORN = 4;
 
 /** So often one is tried, each time with more effort, after all others had their turn. */
-const MOST_TRIES = 5;
+const MOST_TRIES = 3;
 
 interface Branch { readonly counts: Counts; readonly bound: number; readonly depth: number }
 

@@ -148,7 +148,7 @@ class Search {
      * A plan with just these boards out of all ways to cut them; true where it is found, or that there is none. Each try looks at more.
      */
     private cutFromAll({ boards, cost, prices, start }: WholeBoards, tries: number): boolean {
-        const times = 4 ** tries;
+        const times = 2 ** tries;
         const dives = tries > 0 ? NODE_DIVES * (tries + 1) : 0; // the first were made when the boards were found
         for (let variant = NODE_DIVES * tries; variant < dives && this.cost > cost && !this.isOver; variant++) this.diveFrom(start, boards, variant);
         if (this.cost <= cost) return true;
@@ -157,12 +157,12 @@ class Search {
             const columns = columnsWithin(this.problem, prices, boards.map(n => n > 0), HAIR * Math.max(1, cost), FEW_COLUMNS * times, this.effort);
             if (columns && effortToPick(columns) <= this.effort.left) {
                 const upTo = { least: boards.map(() => 0), most: boards };
-                const picked = pickPlan(this.problem, columns, upTo, cost, this.solver, this.effort, NODES * times, this.step);
+                const picked = pickPlan(this.problem, columns, upTo, cost, this.solver, this.effort, NODES, this.step);
                 this.take(picked.layouts);
                 if (picked.finished || this.cost <= cost) return true;
             }
         }
-        const limits = { arcs: ARCS * times, nodes: FLOW_NODES * times };
+        const limits = { arcs: ARCS, nodes: FLOW_NODES * times };
         const flow = planByFlow(this.problem, prices.items, counts, cost, this.step, this.solver, this.effort, limits);
         this.take(flow.layouts);
         return flow.finished || this.cost <= cost;
