@@ -121,7 +121,7 @@ describe('hover in a room that is laid out', () => {
         const found = await house.coffer.lsp.HoverProvider!.getHoverContent(
             document, { textDocument: { uri: document.textDocument.uri }, position: { line: 1, character: 7 } },
         );
-        expect((found!.contents as { value: string }).value).toContain('&lt;b>Wide&lt;/b> `a<b` &lt;img src="x">');
+        expect((found!.contents as { value: string }).value).toContain('&lt;b&gt;Wide&lt;/b&gt; `a<b` &lt;img src="x"&gt;');
     });
     test('plain text for an editor that shows no more', async () => {
         client.markdownInHover = false;

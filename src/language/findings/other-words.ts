@@ -1,3 +1,8 @@
+const DIRECTIONS: Readonly<Record<string, string>> = {
+    'n-s': 'north-south', ns: 'north-south', 's-n': 'north-south', 'south-north': 'north-south',
+    'e-w': 'east-west', ew: 'east-west', 'w-e': 'east-west', 'west-east': 'east-west',
+};
+
 /**
  * What carpenters call things that have another name here, by the list the word is wanted from: `drywall` where the
  * covering is told, `lf` after `per`.
@@ -8,7 +13,8 @@ const OTHERWISE: Readonly<Record<string, Readonly<Record<string, string>>>> = {
         mm: 'millimeters', cm: 'millimeters', m: 'millimeters', metric: 'millimeters', millimeter: 'millimeters', millimetres: 'millimeters', meters: 'millimeters',
         in: 'feet-inches', inch: 'feet-inches', inches: 'feet-inches', ft: 'feet-inches', feet: 'feet-inches', imperial: 'feet-inches',
     },
-    Running: { 'n-s': 'north-south', ns: 'north-south', 's-n': 'north-south', 'south-north': 'north-south', 'e-w': 'east-west', ew: 'east-west', 'w-e': 'east-west', 'west-east': 'east-west' },
+    Running: DIRECTIONS,
+    Through: DIRECTIONS,
     Corner: { nw: 'north-west', ne: 'north-east', sw: 'south-west', se: 'south-east', northwest: 'north-west', northeast: 'north-east', southwest: 'south-west', southeast: 'south-east' },
     Corners: { miter: 'mitered', mitre: 'mitered', mitred: 'mitered', butt: 'butted' },
     TrimCorners: { miter: 'mitered', mitre: 'mitered', mitred: 'mitered', cope: 'coped' },
