@@ -147,7 +147,10 @@ export class Workspace {
     /** Files that were reached by an import, or hold for others, and lie outside through a link: what is read is there. Each is told once. */
     async leadingOut(): Promise<string[]> {
         const { realpath } = this.disk.files, folders = await Promise.all([...new Set([this.cwd, ...this.tops.values()])].map(folder => realpath(folder)));
-        const news = [...this.disk.elsewhere].filter(([path, target]) => !this.asked.has(URI.file(path).toString()) && !this.told.has(path) && !folders.some(folder => isWithin(target, folder)));
+        const isNews = (path: string, target: string): boolean => {
+            return !this.asked.has(URI.file(path).toString()) && !this.told.has(path) && !folders.some(folder => isWithin(target, folder));
+        };
+        const news = [...this.disk.elsewhere].filter(([path, target]) => isNews(path, target));
         return news.sort(([a], [b]) => (a < b ? -1 : 1)).map(([path, target]) => {
             this.told.add(path);
             return `${this.nameOf(URI.file(path).toString())} is behind a link to ${target}, outside of the folder: what is read is there`;
