@@ -15,6 +15,7 @@ const OUT_OF_SQUARE: readonly Change[] = [
     ['  wall east   7\' 2"\n', '  wall east   7\' 2"\n  wall south  9\' 5"\n  wall west   7\' 2"\n'],
     ['  spacers {\n    stock     panel\n    rip       5 7/16" with fence-c\n    height    4"\n    every     20"\n    from-end  5"\n  }\n', ''],
 ];
+const LONGER_WEST: Change = ['  wall west   7\' 2"\n', '  wall west   7\' 4"\n'];
 const BY_LINES: readonly Change[] = [['coffers-north  2', 'lines-north  50" from north-west'], ['coffers-east   2', 'lines-east  40" from north-east']];
 const BY_SIZE: readonly Change[] = [['coffers-north  2', 'coffer-size  36" to 50"'], ['    coffers-east   2\n', '']];
 
@@ -48,7 +49,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Blocking.rip': is('rip     5 7/16" with fence-b', 'rip     5 1/4" with fence-b'),
     'Blocking.rip/with': is('with fence-b', 'with fence-e', ['5 7/16" with fence-b', '5 13/32" ± 1/64" with fence-b'], ['5 13/32" with fence-e', '5 13/32" ± 1/64" with fence-e']),
     'Blocking.fit': is('fit     full-width', 'fit     bench-box'),
-    'Blocking.clearance': is('clearance 1/4"', 'clearance 3/16"', ['profile slim { blocking { stock flat-6 }; ', 'profile slim { blocking { stock flat-6; clearance 1/4" }; ']),
+    'Blocking.clearance': is('clearance 1/4"', 'clearance 3/16"', ['profile slim { blocking { stock flat-6 }; ', 'profile slim { blocking { stock flat-6; clearance 1/4" }; '], ['line 1 slim { }', 'line 1 slim { meets dies-into }']),
     'Blocking.relief': is('relief  3/32"', 'relief  1/8"'),
     'Blocking.screws': is('#8 x 2 1/2"', '#8 x 3"'),
     'Blocking.screws/every': is('every 16"\n  }\n  spacers', 'every 12"\n  }\n  spacers'),
@@ -144,9 +145,9 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Grid.splices': is('splices        on-crossings', 'splices        never', ['longest-board    12\'', 'longest-board    8\''], ['    splice     40" from west\n    splices    on-crossings\n', '']),
     'Grid.square-to': is('square-to      north', 'square-to      east', ...OUT_OF_SQUARE),
     'Grid.coffers-north/along': is('coffers-north  2', 'coffers-north  2 along south', ...OUT_OF_SQUARE),
-    'Grid.coffers-east/along': is('coffers-east   2', 'coffers-east   2 along west', ...OUT_OF_SQUARE),
+    'Grid.coffers-east/along': is('coffers-east   2', 'coffers-east   2 along east', ...OUT_OF_SQUARE, LONGER_WEST),
     'Grid.lines-north/along': is('50" from north-west', '50" from north-west along south', ...BY_LINES, ...OUT_OF_SQUARE),
-    'Grid.lines-east/along': is('40" from north-east', '40" from north-east along west', ...BY_LINES, ...OUT_OF_SQUARE),
+    'Grid.lines-east/along': is('40" from north-east', '40" from north-east along east', ...BY_LINES, ...OUT_OF_SQUARE, LONGER_WEST),
     'Grid.lay-north-south': is('square-to      north', 'square-to      north\n    lay-north-south split', ...OUT_OF_SQUARE),
     'Grid.lay-north-south/wall': is('by-wall wall north', 'by-wall wall east', ...OUT_OF_SQUARE, ['square-to      north', 'lay-north-south by-wall wall north']),
     'Grid.lay-east-west': is('square-to      north', 'square-to      north\n    lay-east-west fanned', ...OUT_OF_SQUARE),
