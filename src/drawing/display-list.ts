@@ -40,8 +40,8 @@ export interface Circle { readonly kind: 'circle'; readonly center: Point; reado
 export interface TextRun {
     readonly kind: 'text'; readonly at: Point; readonly text: string; readonly size: number; readonly weight: Weight;
     readonly anchor: Anchor;
-    /** Turned a quarter to the left: read from the right edge of the sheet. */
-    readonly turned: boolean;
+    /** Turned to the left by so many degrees: 90 is read from the right edge of the sheet. */
+    readonly turned: number;
     readonly tone: Tone;
     /** Added between letters, in points. */
     readonly spaced: number;
@@ -78,13 +78,13 @@ export function rectangle(left: number, top: number, right: number, foot: number
 
 export interface TextStyle {
     readonly size?: number; readonly weight?: Weight; readonly anchor?: Anchor;
-    readonly turned?: boolean; readonly tone?: Tone; readonly spaced?: number;
+    readonly turned?: number; readonly tone?: Tone; readonly spaced?: number;
 }
 /** Text as it may stand on any sheet: what could hide, reverse or break it is taken out (clean-text.ts). */
 export function text(at: Point, words: string, style: TextStyle = {}): TextRun {
     return {
         kind: 'text', at, text: cleanText(words), size: style.size ?? 8.4, weight: style.weight ?? 400, anchor: style.anchor ?? 'start',
-        turned: style.turned ?? false, tone: style.tone ?? 'ink', spaced: style.spaced ?? 0,
+        turned: style.turned ?? 0, tone: style.tone ?? 'ink', spaced: style.spaced ?? 0,
     };
 }
 

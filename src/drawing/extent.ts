@@ -4,16 +4,32 @@ import { CAP_HEIGHT, DESCENT, runWidth } from './text/measure-text.ts';
 /** A rectangle on the sheet, in points. */
 export interface Extent { readonly left: number; readonly top: number; readonly right: number; readonly foot: number }
 
-/** The room a line of text takes, by the font's own widths. */
+/** The room a line of text takes, by the font's own widths; of one that stands askew the box round it. */
 export function textExtent(run: TextRun): Extent {
     const width = runWidth(run);
     const before = run.anchor === 'start' ? 0 : run.anchor === 'middle' ? width / 2 : width;
     const up = run.size * CAP_HEIGHT;
     const down = run.size * DESCENT;
     const [x, y] = run.at;
-    return run.turned
-        ? { left: x - up, right: x + down, top: y + before - width, foot: y + before }
-        : { left: x - before, right: x - before + width, top: y - up, foot: y + down };
+    if (run.turned === 90) return { left: x - up, right: x + down, top: y + before - width, foot: y + before };
+    return run.turned === 0 ? { left: x - before, right: x - before + width, top: y - up, foot: y + down } : pointsExtent(textCorners(run));
+}
+
+/** The same as boxes that follow it where it stands askew: one round all of it would be mostly empty. */
+export function textExtents(run: TextRun): readonly Extent[] {
+    if (run.turned % 90 === 0) return [textExtent(run)];
+    const [a, b, c, d] = textCorners(run), parts = Math.max(1, Math.ceil(Math.hypot(b[0] - a[0], b[1] - a[1]) / run.size));
+    const between = (from: Point, to: Point, part: number): Point => [from[0] + (to[0] - from[0]) * part / parts, from[1] + (to[1] - from[1]) * part / parts];
+    return Array.from({ length: parts }, (_, i) => pointsExtent([between(a, b, i), between(a, b, i + 1), between(d, c, i), between(d, c, i + 1)]));
+}
+
+/** Corners of the box of a line of text as it stands, from the upper left one as it is read; `by`: so much larger all round. */
+export function textCorners(run: TextRun, by = 0): readonly [Point, Point, Point, Point] {
+    const width = runWidth(run), before = run.anchor === 'start' ? 0 : run.anchor === 'middle' ? width / 2 : width;
+    const [left, right, top, foot] = [-before - by, width - before + by, -run.size * CAP_HEIGHT - by, run.size * DESCENT + by];
+    const cos = Math.cos(run.turned * Math.PI / 180), sin = Math.sin(run.turned * Math.PI / 180);
+    const at = (along: number, down: number): Point => [run.at[0] + along * cos + down * sin, run.at[1] - along * sin + down * cos];
+    return [at(left, top), at(right, top), at(right, foot), at(left, foot)];
 }
 
 export function itemExtent(item: Item): Extent {

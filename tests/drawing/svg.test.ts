@@ -98,7 +98,7 @@ describe('shapes', () => {
         expect(svg).toContain('<path class="p-thin" d="M0 0h10M0 1l10 .25"/>\n<path class="p-edge" d="M0 2v3"/>');
     });
     test('filled shapes, circles, text turned upward', () => {
-        const svg = body(sheetOf(rectangle(1, 2, 4, 6, 'cut', 'paper'), polygon([[0, 0], [1, 1], [0.5, -2]], null, 'wash'), circle([3, 4], 1.5, 'thin'), text([5, 6], '<&>', { turned: true, anchor: 'middle', weight: 600, tone: 'soft' })));
+        const svg = body(sheetOf(rectangle(1, 2, 4, 6, 'cut', 'paper'), polygon([[0, 0], [1, 1], [0.5, -2]], null, 'wash'), circle([3, 4], 1.5, 'thin'), text([5, 6], '<&>', { turned: 90, anchor: 'middle', weight: 600, tone: 'soft' })));
         expect(svg).toContain('<path class="p-cut f-paper" d="M1 2h3v4h-3z"/>');
         expect(svg).toContain('<path class="f-wash" d="M0 0l1 1l-.5-3z"/>');
         expect(svg).toContain('<circle class="p-thin" cx="3" cy="4" r="1.5"/>');

@@ -65,7 +65,7 @@ function figureItems(laid: LaidString, placed: Placed, at: number, point: (along
     const outward = edge === 'top' || edge === 'left';
     const raised = placed.row * (size + BETWEEN_ROWS);
     const baseline = outward || placed.row === 0 ? at - OVER_THE_LINE - (outward ? raised : 0) : at + raised;
-    const run = text(point(alongOf(placed.at), baseline), placed.text, { size, anchor: placed.anchor, turned: upright });
+    const run = text(point(alongOf(placed.at), baseline), placed.text, { size, anchor: placed.anchor, turned: upright ? 90 : 0 });
     if (placed.leader === null) return patched(run, 'paper');
     const flag = placed.anchor === 'start';
     const end = outward ? baseline - (flag ? size * CAP_HEIGHT : -1) : baseline - (flag ? 0 : size * CAP_HEIGHT + 1);

@@ -1,7 +1,10 @@
-import type { Ceiling, Coffer } from '../../ceiling/model.ts';
+import type { Ceiling, Coffer, Line } from '../../ceiling/model.ts';
 import { baysOf } from '../../ceiling/bays.ts';
 import { cutSizeOf } from '../../ceiling/coffer-size.ts';
+import { placeIn } from '../../plane/polygon.ts';
 import type { Show } from '../../quantity/print-length.ts';
+import { roundTo } from '../../quantity/round.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
 import type { Piece } from '../../takeoff/model.ts';
 import type { Claims } from '../claims.ts';
 import { group, text, type Group, type Point, type TextRun } from '../display-list.ts';
@@ -10,20 +13,58 @@ import { figure } from '../figures.ts';
 import { patched } from '../patch.ts';
 import { fitText } from '../text/fit-text.ts';
 import { textWidth } from '../text/measure-text.ts';
+import { onLine, runsAskew, unitOf } from './line-ends.ts';
+import { readingAngle } from './turn.ts';
 import { extentOf, toX, toY, type PlanView } from './view.ts';
 
 /** Number and size of each coffer, in its middle or, where something hangs there, beside it. */
 export function cofferLabels(ceiling: Ceiling, view: PlanView, show: Show, claims: Claims): readonly Group[] {
     return ceiling.coffers.map(coffer => {
-        const inside = grown(extentOf(view, coffer), -3);
-        const runs = claims.placeFirst(cofferCandidates(ceiling, coffer, inside, show), extent => within(extent, inside)) ?? [];
+        const inside = grown(extentOf(view, coffer), -3), outline = coffer.outline.map(({ x, y }): Point => [toX(view, x), toY(view, y)]);
+        const fits = (extent: Extent): boolean => within(extent, inside) && (isBox(coffer) || isInside(outline, grown(extent, 2)));
+        const runs = claims.placeFirst(cofferCandidates(ceiling, coffer, inside, show), fits) ?? [];
         return group(`coffer.${coffer.number}`, { title: `Coffer ${coffer.number}, ${sizeWords(ceiling, coffer, show)}` }, runs);
     });
 }
 
 function sizeWords(ceiling: Ceiling, coffer: Coffer, show: Show): string {
+    const askew = askewSizeOf(ceiling, coffer);
+    if (askew) return askew.map(size => figure(size, show)).join(' × ');
     const { width, length } = cutSizeOf(ceiling, coffer);
     return `${figure(width, show)} × ${figure(length, show)}`;
+}
+
+export function isBox({ outline, west, east, north, south }: Coffer): boolean {
+    return outline.length === 4 && outline.every(({ x, y }) => (x === west || x === east) && (y === north || y === south));
+}
+
+/** Four corners as square as their rounding to whole ticks lets them be. */
+export function isRectangular({ outline }: Coffer): boolean {
+    const sides = outline.map(({ x, y }, i) => ({ x: outline[(i + 1) % outline.length]!.x - x, y: outline[(i + 1) % outline.length]!.y - y }));
+    return sides.length === 4 && sides.every((side, i) => {
+        const next = sides[(i + 1) % 4]!;
+        return Math.abs(side.x * next.x + side.y * next.y) < Math.hypot(side.x, side.y) * Math.hypot(next.x, next.y) * 1e-3;
+    });
+}
+
+/** Of a rectangle that stands askew its own sides: the box round it is no size of it. */
+function askewSizeOf(ceiling: Ceiling, coffer: Coffer): readonly Ticks[] | undefined {
+    const { outline } = coffer;
+    if (outline.length !== 4 || isBox(coffer)) return undefined;
+    const long = outline.map(({ x, y }, i) => Math.hypot(outline[(i + 1) % 4]!.x - x, outline[(i + 1) % 4]!.y - y));
+    return isRectangular(coffer) ? [0, 1].map(i => roundTo(Math.round((long[i]! + long[i + 2]!) / 2), ceiling.room.job.cutTo.value)) : undefined;
+}
+
+/** All of it lies within the outline, as far as none of the outline's edges runs right through it. */
+function isInside(outline: readonly Point[], { left, right, top, foot }: Extent): boolean {
+    const polygon = outline.map(inHundredths), has = (at: Point): boolean => placeIn(polygon, inHundredths(at)) === 'inside';
+    const corners: readonly Point[] = [[left, top], [right, top], [right, foot], [left, foot]];
+    return corners.every(has) && !outline.some(([x, y]) => x >= left && x <= right && y >= top && y <= foot);
+}
+
+/** Whole numbers, so that on which side of an edge a corner lies is exact. */
+function inHundredths([x, y]: Point): { readonly x: number; readonly y: number } {
+    return { x: Math.round(x * 100), y: Math.round(y * 100) };
 }
 
 /** Middle first, then around it, with the size; then the number alone. */
@@ -41,6 +82,10 @@ function* cofferCandidates(ceiling: Ceiling, coffer: Coffer, inside: Extent, sho
     const spots = [
         0, -0.25, 0.25,
     ].flatMap(right => [0, -0.27, 0.27].map((down): Point => [inside.left + width * (0.5 + right), inside.top + height * (0.5 + down)]));
+    if (!isBox(coffer)) {
+        const more = [-0.35, -0.15, 0.15, 0.35].flatMap(right => [-0.38, -0.14, 0.14, 0.38].map(down => [right, down] as const));
+        spots.push(...more.map(([right, down]): Point => [inside.left + width * (0.5 + right), inside.top + height * (0.5 + down)]));
+    }
     if (both) for (const spot of spots) yield label(spot);
     for (const [x, y] of spots) yield [text([x, y + size * 0.35], number, { size, weight: 600, anchor: 'middle' })];
     for (const [x, y] of spots) yield [text([x, y + 2], number, { size: 5.5, weight: 600, anchor: 'middle' })];
@@ -57,12 +102,14 @@ export function bottomLabels(ceiling: Ceiling, bottoms: readonly Piece[], view: 
 
 function* bottomCandidates(ceiling: Ceiling, piece: Piece, through: boolean, view: PlanView, show: Show): Iterable<readonly TextRun[]> {
     const { west, east, north, south } = piece.box;
-    const line = ceiling.lines.find(each => each.name === piece.line)!, upright = line.runs === 'north-south';
-    const face = (upright ? east - west : south - north) * view.pointsPerTick;
+    const line = ceiling.lines.find(each => each.name === piece.line)!, upright = line.runs === 'north-south', isAskew = runsAskew(line);
+    const face = (isAskew ? piece.width : upright ? east - west : south - north) * view.pointsPerTick;
     const size = Math.min(7.8, (face - 1.5) / 0.95);
     if (size < 5.5) return;
     const length = figure(piece.cutBack, show);
-    const [from, to] = upright ? [north, south] : [west, east];
+    const way = unitOf(line), turned = isAskew ? readingAngle([way.x, way.y]) : upright ? 90 : 0;
+    const reach = piece.corners.map(({ x, y }) => x * way.x + y * way.y);
+    const [from, to] = isAskew ? [Math.min(...reach), Math.max(...reach)] : upright ? [north, south] : [west, east];
     const middle = (from + to) / 2;
     const bays = baysOf(line).map(bay => [Math.max(from, bay.start), Math.min(to, bay.end)] as const).filter(([a, b]) => b > a)
         .sort(([a, b], [c, d]) => Math.abs((a + b) / 2 - middle) - Math.abs((c + d) / 2 - middle));
@@ -71,11 +118,16 @@ function* bottomCandidates(ceiling: Ceiling, piece: Piece, through: boolean, vie
             if (textWidth(words, size) + 8 > (b - a) * view.pointsPerTick) continue;
             for (const part of [0.5, 0.3, 0.7]) {
                 const along = a + (b - a) * part;
-                const at: Point = upright ? [toX(view, (west + east) / 2) + size * 0.35, toY(view, along)]
+                const at: Point = isAskew ? onCenter(line, along) : upright ? [toX(view, (west + east) / 2) + size * 0.35, toY(view, along)]
                     : [toX(view, along), toY(view, (north + south) / 2) + size * 0.35];
-                const run = text(at, words, { size, anchor: 'middle', turned: upright });
+                const run = text(at, words, { size, anchor: 'middle', turned });
                 yield [run];
             }
         }
+    }
+
+    function onCenter(on: Line, along: Ticks): Point {
+        const { x, y } = onLine(on, along), down = turned * Math.PI / 180;
+        return [toX(view, x) + Math.sin(down) * size * 0.35, toY(view, y) + Math.cos(down) * size * 0.35];
     }
 }

@@ -1,9 +1,11 @@
 import type { Ceiling, Line } from '../../ceiling/model.ts';
 import { baysOf, bottomHigh, bottomLow } from '../../ceiling/bays.ts';
 import { alongWall } from '../../ceiling/plan.ts';
+import { placeIn } from '../../plane/polygon.ts';
 import type { Claims } from '../claims.ts';
 import { circle, group, line, polygon, text, type Group, type Item, type Point } from '../display-list.ts';
 import { around, type Extent } from '../extent.ts';
+import { onLine, runsAskew, unitOf } from './line-ends.ts';
 import { toX, toY, type PlanView } from './view.ts';
 
 const RADIUS = 11;
@@ -11,6 +13,7 @@ const REACH = 13;
 
 /** Where a section is cut and which way it looks, with its sheet; left out where no coffer has room for it. */
 export function sectionMark(ceiling: Ceiling, cut: Line, sheet: string, view: PlanView, claims: Claims): Group | null {
+    if (runsAskew(cut)) return markAskew(ceiling, cut, sheet, view, claims);
     const upright = cut.runs === 'north-south';
     const place = (along: number, across: number): Point => (upright ? [across, along] : [along, across]);
     const toAlong = (ticks: number) => (upright ? toY(view, ticks) : toX(view, ticks));
@@ -31,10 +34,30 @@ export function sectionMark(ceiling: Ceiling, cut: Line, sheet: string, view: Pl
             return group(`mark.${sheet}`, { title: `Section ${number} on sheet ${sheet}` }, [...markItems(place, along, low, ring), ...ringItems(center, number, sheet)]);
         }
     }
+    return ceiling.coffers.every(({ outline }) => outline.length === 4) ? null : markAskew(ceiling, cut, sheet, view, claims);
+}
+
+/** The same square to a line that runs any way, wherever ring and arrow stand each wholly in a coffer. */
+function markAskew(ceiling: Ceiling, cut: Line, sheet: string, view: PlanView, claims: Claims): Group | null {
+    const way = unitOf(cut), k = view.pointsPerTick, sign = cut.runs === 'north-south' ? -1 : 1, half = cut.section.outerWidth.ticks * k / 2;
+    const across = { x: -way.y * sign, y: way.x * sign }, low = -half - REACH, ring = half + REACH + RADIUS;
+    const inCoffer = ([x, y]: Point, by: number): boolean => ceiling.coffers.some(({ outline }) => [[by, 0], [-by, 0], [0, by], [0, -by]].every(([dx, dy]) =>
+        placeIn(outline, { x: Math.round((x + dx! - view.left) / k), y: Math.round((y + dy! - view.top) / k) }) === 'inside'));
+    for (const bay of baysOf(cut).reverse()) {
+        for (const part of [0.8, 0.68, 0.5, 0.32, 0.2]) {
+            const at = onLine(cut, bay.start + (bay.end - bay.start) * part), start: Point = [toX(view, at.x), toY(view, at.y)];
+            const place = (along: number, off: number): Point => [start[0] + way.x * along + across.x * off, start[1] + way.y * along + across.y * off];
+            const center = place(0, ring), needed = [around(center, RADIUS + 2, RADIUS + 2), around(place(-7, low), 8, 8)];
+            if (!inCoffer(center, RADIUS + 3) || !inCoffer(place(-7, low), 8) || !needed.every(extent => claims.isFree(extent))) continue;
+            needed.forEach(extent => claims.take(extent));
+            const number = sheet.replace(/^.*-/u, '');
+            return group(`mark.${sheet}`, { title: `Section ${number} on sheet ${sheet}` }, [...markItems(place, 0, low, ring), ...ringItems(center, number, sheet)]);
+        }
+    }
     return null;
 }
 
-/** The cutting line across the beam, with the arrow looking north, or west. */
+/** The cutting line across the beam, with the arrow looking north, or west, or so along a line that runs askew. */
 function markItems(place: (along: number, across: number) => Point, along: number, low: number, ring: number): readonly Item[] {
     return [
         line(place(along, low), place(along, ring - RADIUS), 'edge'),
@@ -57,6 +80,11 @@ export function spliceMarks(ceiling: Ceiling, view: PlanView): Group | null {
     const strokes: Item[] = [];
     for (const each of ceiling.lines) {
         for (const splice of each.splices) {
+            if (runsAskew(each)) {
+                const { x, y } = onLine(each, splice.at);
+                strokes.push(...stroke([toX(view, x), toY(view, y)]));
+                continue;
+            }
             const across = (bottomLow(each) + bottomHigh(each)) / 2;
             strokes.push(...stroke(each.runs === 'north-south' ? [toX(view, across), toY(view, splice.at)] : [toX(view, splice.at), toY(view, across)]));
         }

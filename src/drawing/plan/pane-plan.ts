@@ -2,15 +2,16 @@ import { cutSizeOf } from '../../ceiling/coffer-size.ts';
 import type { Ceiling } from '../../ceiling/model.ts';
 import { TICKS_PER_FOOT } from '../../quantity/ticks.ts';
 import type { TakeOff } from '../../takeoff/model.ts';
-import { group, rectangle, sheet, type Group, type Item, type Sheet } from '../display-list.ts';
+import { group, polygon, rectangle, sheet, type Group, type Item, type Point, type Sheet } from '../display-list.ts';
 import type { Extent } from '../extent.ts';
 import { figure } from '../figures.ts';
 import { paneGround, POINTS_PER_INCH } from '../paper.ts';
 import { FOOT_HEIGHT, FOOT_UNDER, northArrow, scaleBar } from '../sheet/foot.ts';
 import { placedFixtures } from './fixtures.ts';
+import { isBox } from './labels.ts';
 import { fitPlan, placePlan, type FittedPlan, type PlacedPlan } from './place.ts';
 import { descriptionOf, planLayers } from './plan.ts';
-import { extentOf, toX } from './view.ts';
+import { extentOf, toX, toY } from './view.ts';
 
 /** The layers that may be left out, by the names of their groups: `layer.sides` and so on. */
 export const PLAN_LAYERS = ['blocking', 'bottoms', 'sides', 'trim', 'band', 'hidden', 'lines', 'coffers', 'lengths', 'fixtures', 'splices', 'dimensions'] as const;
@@ -42,7 +43,8 @@ export function drawPanePlan(
             group('coffers', {}, ceiling.coffers.map(coffer => {
                 const { left, top, right, foot: below } = extentOf(placed.view, coffer);
                 const cut = cutSizeOf(ceiling, coffer), size = `${figure(cut.width, show)} × ${figure(cut.length, show)}`;
-                return group(`ground.${coffer.number}`, { title: `Coffer ${coffer.number}, ${size}` }, [rectangle(left, top, right, below, null, 'paper')]);
+                const ground = isBox(coffer) ? rectangle(left, top, right, below, null, 'paper') : polygon(coffer.outline.map(({ x, y }): Point => [toX(placed.view, x), toY(placed.view, y)]), null, 'paper');
+                return group(`ground.${coffer.number}`, { title: `Coffer ${coffer.number}, ${size}` }, [ground]);
             })),
             layer('blocking', ofPart('blocking')), layer('bottoms', ofPart('bottom')), layer('hidden', ofPart('spacer', 'cleat')),
             layer('trim', ofPart('trim')), layer('sides', ofPart('side')), layer('band', ofPart('band')),

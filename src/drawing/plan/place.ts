@@ -3,15 +3,21 @@ import type { Show } from '../../quantity/print-length.ts';
 import type { Stack } from '../dimensions/stack.ts';
 import type { Extent } from '../extent.ts';
 import { FOOT_HEIGHT } from '../sheet/foot.ts';
-import { balloonRows, centersOf, ofWay, type BalloonRows } from './balloons.ts';
+import { balloonRows, INSIDE_RADIUS, balloonLength, namedOutside, type BalloonRows } from './balloons.ts';
+import { runsAskew } from './line-ends.ts';
 import { planStack } from './plan-dimensions.ts';
 import type { PlanView } from './view.ts';
+import { besideDepth, besideWalls, type BesideWall } from './wall-dimensions.ts';
 import { wallThickness } from './walls.ts';
 
 export interface PlacedPlan {
     readonly view: PlanView;
     readonly top: Stack; readonly left: Stack;
     readonly across: BalloonRows; readonly down: BalloonRows;
+    /** What stands beside each wall on its own. */
+    readonly beside: readonly BesideWall[];
+    /** So far off the walls' inner face stands no string. */
+    readonly outsideStrings: number;
     /** From the walls' outer face to the balloons of A, B … */
     readonly toBalloon: number;
     /** At this scale there is room on the beams for hidden lines. */
@@ -46,26 +52,32 @@ export interface FittedPlan { readonly spareX: number; readonly spareY: number; 
 export function fitPlan(ceiling: Ceiling, show: Show, area: Extent, k: number, { few = false }: PlaceOptions = {}): FittedPlan {
     const wall = wallThickness(k);
     const [pad, toBalloon, clear] = few ? [4, 10, 10] : [PAD, TO_BALLOON, 22];
+    const beside = besideWalls(ceiling, show, k), aroundWalls = beside.length === 0 ? wall : besideDepth(beside, k) + 2;
+    const askew = ceiling.lines.filter(runsAskew).map(line => balloonLength(line.name, INSIDE_RADIUS));
     const stacks = (view: PlanView, leftClear: number) => {
         const left = planStack(ceiling, 'down', show, y => view.top + y * k, leftClear, few);
         // figures of the left strings set outside stand above the north wall: the strings there begin above them
         const rise = Math.max(0, ...left.strings.map(string => string.after));
-        const top = planStack(ceiling, 'across', show, x => view.left + x * k, Math.max(wall + clear - 2, rise + 6), few);
+        const top = planStack(ceiling, 'across', show, x => view.left + x * k, Math.max(wall + clear - 2, rise + 6, beside.length === 0 ? 0 : aroundWalls + 5), few);
         return { left, top };
     };
-    const { left, top } = stacks({ pointsPerTick: k, left: 0, top: 0 }, wall + clear);
-    const across = balloonRows(centersOf(ofWay(ceiling, 'north-south')).map(center => center * k));
-    const down = balloonRows(centersOf(ofWay(ceiling, 'east-west')).map(center => center * k));
-    const before = Math.max(left.depth, ...top.strings.map(string => string.before)) + pad;
-    const after = Math.max(wall + (down.rows > 0 ? toBalloon + down.depth : 0), ...top.strings.map(string => string.after)) + pad;
-    const above = top.depth + OVER_STRINGS + across.depth + pad;
-    const below = Math.max(wall + PAST_WALL, ...left.strings.map(string => string.before)) + 8;
+    const leftClear = Math.max(wall + clear, beside.length === 0 ? 0 : aroundWalls + 5);
+    const { left, top } = stacks({ pointsPerTick: k, left: 0, top: 0 }, leftClear);
+    // of lines that run askew the names stand outside whatever is beside any wall
+    const outsideStrings = Math.max(aroundWalls, left.depth, top.depth) + 2;
+    const outer = askew.length > 0 ? outsideStrings + Math.max(...askew) : beside.length > 0 ? aroundWalls : 0;
+    const across = balloonRows(namedOutside(ceiling, 'north-south'), k);
+    const down = balloonRows(namedOutside(ceiling, 'east-west'), k);
+    const before = Math.max(left.depth, outer, ...top.strings.map(string => string.before)) + pad;
+    const after = Math.max(wall + (down.rows > 0 ? toBalloon + down.depth : 0), outer, ...top.strings.map(string => string.after)) + pad;
+    const above = Math.max(outer, top.depth + OVER_STRINGS + across.depth) + pad;
+    const below = Math.max(wall + PAST_WALL, outer, ...left.strings.map(string => string.before)) + 8;
     const spareX = area.right - area.left - before - after - ceiling.width * k;
     const spareY = area.foot - area.top - above - below - FOOT_HEIGHT - ceiling.length * k;
     const place = (): PlacedPlan => {
         const view: PlanView = { pointsPerTick: k, left: area.left + before + spareX / 2, top: area.top + above + spareY * 0.45 };
         return {
-            view, ...stacks(view, wall + clear), across, down, toBalloon, hiddenLines: narrowestBottom(ceiling) * k >= 10,
+            view, ...stacks(view, leftClear), across, down, beside, outsideStrings, toBalloon, hiddenLines: narrowestBottom(ceiling) * k >= 10,
             footFrom: view.top + ceiling.length * k + below + Math.min(16, spareY * 0.2),
         };
     };

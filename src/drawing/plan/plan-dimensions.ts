@@ -5,6 +5,8 @@ import type { Ticks } from '../../quantity/ticks.ts';
 import type { DimensionString } from '../dimensions/dimension-string.ts';
 import { layStack, type Stack } from '../dimensions/stack.ts';
 import { figure } from '../figures.ts';
+import { runsAskew } from './line-ends.ts';
+import { isRectangle } from './wall-dimensions.ts';
 
 const SIZE = 8.6;
 
@@ -19,6 +21,7 @@ export function planStack(ceiling: Ceiling, direction: 'across' | 'down', show: 
     const wall = direction === 'across' ? 'north wall' : 'west wall';
     const make = (id: string, title: string, { stops, figures }: Marks): DimensionString => ({ id: `dimensions.${direction}.${id}`, title, stops: stops.map(place), figures });
     const strings: (readonly DimensionString[])[] = [];
+    if (!isDividedSo(ceiling, run)) return layStack(direction === 'across' ? 'top' : 'left', byPlaces(ceiling, direction, { show, few, make }), SIZE, clear);
     if (run.lines.length > 0 || run.start > 0) {
         strings.push([
             ...few ? [] : [make('parts', `Coffers and beams along the ${wall}`, partMarks(run, whole, show))],
@@ -32,6 +35,39 @@ export function planStack(ceiling: Ceiling, direction: 'across' | 'down', show: 
     }
     strings.push([make('room', `The room along the ${wall}`, { stops: [0, whole], figures: [figure(whole, show)] })]);
     return layStack(direction === 'across' ? 'top' : 'left', strings, SIZE, clear);
+}
+
+/** A rectangle in which this way all lines are those of the division, each alone at its place. */
+function isDividedSo(ceiling: Ceiling, { along, lines }: Run): boolean {
+    const own = ceiling.lines.filter(line => line.runs !== along);
+    return ceiling.square && isRectangle(ceiling) && own.length === lines.length && own.every(line => lines.some(({ low }) => low === line.low));
+}
+
+interface Making { readonly show: Show; readonly few: boolean; readonly make: (id: string, title: string, marks: Marks) => DimensionString }
+
+/** The same three, by all places at which lines stand this way, of a room along the compass; of lines that run askew none: the walls tell where they begin. */
+function byPlaces(ceiling: Ceiling, direction: 'across' | 'down', { show, few, make }: Making): readonly (readonly DimensionString[])[] {
+    const run = ceiling[direction], whole = direction === 'across' ? ceiling.width : ceiling.length, step = ceiling.room.job.cutTo.value;
+    const own = ceiling.lines.filter(line => line.runs !== run.along);
+    const isTold = !ceiling.lines.some(runsAskew) && ceiling.walls.every(({ from, to }) => from.x === to.x || from.y === to.y);
+    const room = isTold ? [[make('room', direction === 'across' ? 'The room, east to west' : 'The room, north to south', { stops: [0, whole], figures: [figure(whole, show)] })]] : [];
+    if (own.some(runsAskew)) return room;
+    const places = [...new Map(own.map(line => [`${line.low} ${line.high}`, { low: line.low, high: line.high }])).values()].sort((a, b) => a.low - b.low || a.high - b.high);
+    const [start, end] = [run.wallEnds[0] === 0 ? run.start : 0, run.wallEnds[1] === whole ? run.end : whole];
+    const faces = [start, ...places.flatMap(({ low, high }) => [low, high]), end], isClear = faces.every((face, i) => i === 0 || face >= faces[i - 1]!);
+    const edges = (inner: readonly Ticks[]) => [...new Set([0, ...inner, whole])];
+    const between = (stops: readonly Ticks[]) => {
+        const cut = stops.map((stop, i) => (i === 0 || i === stops.length - 1 ? stop : roundTo(stop, step)));
+        return { stops, figures: cut.slice(1).map((stop, i) => figure(stop - cut[i]!, show)) };
+    };
+    const words = direction === 'across' ? 'east to west' : 'north to south';
+    const summed = make('parts', `Inside what runs along the walls, ${words}`, between(edges([start, end])));
+    const parts = make('parts', `Faces of the lines, ${words}`, between(edges(faces)));
+    const centers = make('centers', `Centers of the lines, ${words}`, between([0, ...places.map(({ low, high }) => (low + high) / 2), whole]));
+    return [
+        ...places.length > 0 && isClear && !few ? [[parts, summed]] : start > 0 || end < whole ? [[summed]] : [],
+        ...places.length > 0 && !few ? [[centers]] : [], ...room,
+    ];
 }
 
 interface Marks { readonly stops: readonly Ticks[]; readonly figures: readonly string[] }

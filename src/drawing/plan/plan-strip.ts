@@ -11,7 +11,10 @@ import type { SectionOfLines } from '../section/context.ts';
 import { inTwoColumns, SAMPLE_WIDTH, SYMBOL_WIDTH, type StripBlock, type StripRow } from '../sheet/strip.ts';
 import type { PenName } from '../pens.ts';
 import { symbol, type PlacedFixture } from './fixtures.ts';
+import { runsAskew } from './line-ends.ts';
+import { isRectangular } from './labels.ts';
 import { stroke } from './marks.ts';
+import { isRectangle } from './wall-dimensions.ts';
 
 /** Key, notes, counts, fixtures and cautions of the plan's sheet. */
 export function planStrip(
@@ -65,8 +68,18 @@ function noteWords(ceiling: Ceiling, takeOff: TakeOff, sections: readonly (Secti
         ...cornerNote(ceiling),
         ...[across, down].filter(run => run.residue.ticks !== 0).map(run => `Rounding leaves ${f(Math.abs(run.residue.ticks))} ${run.residue.ticks < 0 ? 'too little' : 'over'} along the ${run.along === 'east-west' ? 'north' : 'west'} wall: ${RESIDUE[run.residue.place]}.`),
         ...measuredNotes(ceiling),
-        [ceiling.lines.length > 0 ? 'Lines stand by their centers, from the west and the north wall. ' : '', room.job.show.value === 'millimeters' ? 'Millimeters. ' : '', 'Figures rule over the scale.'].join(''),
+        [standNote(ceiling), room.job.show.value === 'millimeters' ? 'Millimeters. ' : '', 'Figures rule over the scale.'].join(''),
     ];
+}
+
+/** From where the figures of the lines count. */
+function standNote(ceiling: Ceiling): string {
+    const askew = ceiling.lines.filter(runsAskew), along = askew.length < ceiling.lines.length;
+    return [
+        along ? isRectangle(ceiling) ? 'Lines stand by their centers, from the west and the north wall. ' : 'Lines along the compass stand by their centers, from the westernmost and the northernmost of the walls. ' : '',
+        askew.length > 0 ? `${along ? 'Those that run askew' : 'Lines'} stand by their centers, along the wall at which they begin. ` : '',
+        isRectangle(ceiling) ? '' : 'Lengths of walls stand beside them. ',
+    ].join('');
 }
 
 /** The direction that runs through; what the text says of one crossing or another, and deeper lines, come on top. */
@@ -74,7 +87,8 @@ function throughWords({ room, lines, crossings }: Ceiling): string | undefined {
     const runs = room.grid?.through?.value;
     if (!runs || lines.length === 0) return undefined;
     const said = room.crossings.flatMap(({ name, through }) => (through ? [`line ${through.value} at ${name}`] : [])), dying = crossings.some(({ flush }) => !flush);
-    return [runs, ...said.length > 0 ? [` (${few(said).join(', ')})`] : [], ...dying ? [', and in deeper lines'] : []].join('');
+    const own = lines.filter(line => line.runs === runs), where = own.some(runsAskew) ? `in ${few(own.map(({ name }) => name)).join(', ')}` : runs;
+    return [where, ...said.length > 0 ? [` (${few(said).join(', ')})`] : [], ...dying ? [', and in deeper lines'] : []].join('');
 }
 
 const RESIDUE = { 'outer-coffers': 'in the outer coffers', band: 'at the band', spread: 'spread over the coffers' } as const;
@@ -84,6 +98,7 @@ function coffersNote(ceiling: Ceiling, show: Show): string {
     const sizes = new Set(cut.map(({ width, length }) => `${width} ${length}`)).size;
     const range = (cut: readonly Ticks[]) => (Math.min(...cut) === Math.max(...cut) ? figureWithUnit(cut[0]!, show) : `${figureWithUnit(Math.min(...cut), show)} to ${figureWithUnit(Math.max(...cut), show)}`);
     const words = `${range(widths)} × ${range(lengths)}`;
+    if (!ceiling.coffers.every(isRectangular)) return `${ceiling.coffers.length === 1 ? 'One coffer' : `${ceiling.coffers.length} coffers`}; of what is no rectangle the figures are of the box round it.`;
     if (ceiling.coffers.length === 1) return `One coffer, ${words}.`;
     return sizes === 1 ? `${ceiling.coffers.length} coffers, all ${words}.` : `${ceiling.coffers.length} coffers, ${words}.`;
 }

@@ -16,16 +16,17 @@ import { FOOT_HEIGHT, FOOT_UNDER, northArrow, scaleBar, viewTitle } from '../she
 import { strip } from '../sheet/strip.ts';
 import type { SheetOptions } from '../sheet-options.ts';
 import { lastPart } from '../source-reference.ts';
-import { balloon, ofWay } from './balloons.ts';
+import { ofWay } from './balloons.ts';
+import { centerLines } from './center-lines.ts';
 import { fixtureNames, fixtureSymbols, placedFixtures } from './fixtures.ts';
 import { bottomLabels, cofferLabels } from './labels.ts';
 import { sectionMark, spliceMarks } from './marks.ts';
 import { pieces } from './pieces.ts';
-import { OVER_STRINGS, PAST_WALL, placePlan, type PlacedPlan } from './place.ts';
+import { placePlan, type PlacedPlan } from './place.ts';
 import { planStrip } from './plan-strip.ts';
 import { extentOf, toX, toY } from './view.ts';
+import { drawBesideWalls } from './wall-dimensions.ts';
 import { walls, wallThickness } from './walls.ts';
-import { centerOf } from '../../ceiling/bays.ts';
 
 /**
  * The reflected ceiling plan of a room, on one sheet, at the largest scale of a draftsman's rule that it fits in. Every
@@ -81,6 +82,7 @@ export function planLayers(
     const room = extentOf(view, { west: 0, east: ceiling.width, north: 0, south: ceiling.length });
     // in this order the ground is given out: what hangs there comes first, then the names of the coffers, then the rest
     const symbols = fixtureSymbols(fixtures, view, room, claims, fileName);
+    const lines = centerLines(ceiling, placed, claims, fileName);
     const numbers = cofferLabels(ceiling, view, show, claims);
     const lengths = bottomLabels(ceiling, takeOff.pieces.filter(piece => piece.part === 'bottom'), view, show, claims);
     const names = fixtureNames(fixtures, view, room, claims);
@@ -90,35 +92,9 @@ export function planLayers(
     return {
         walls: walls(ceiling, view),
         pieces: pieces(takeOff.pieces, view, { show, fileName, hidden: placed.hiddenLines }),
-        lines: centerLines(ceiling, placed, fileName),
-        coffers: numbers, lengths, fixtures: [...symbols, ...names], splices: splices === null ? [] : [splices], marks,
-        dimensions: [...drawStack(placed.top, view.top, offWall), ...drawStack(placed.left, view.left, offWall)],
+        lines, coffers: numbers, lengths, fixtures: [...symbols, ...names], splices: splices === null ? [] : [splices], marks,
+        dimensions: [...drawStack(placed.top, view.top, offWall), ...drawStack(placed.left, view.left, offWall), ...drawBesideWalls(placed.beside, view)],
     };
-}
-
-/** Balloons 1, 2, 3 above the plan, A, B, C at its right. Center lines leave out the strings that stand between. */
-function centerLines(ceiling: Ceiling, { view, top, across, down, toBalloon }: PlacedPlan, fileName: (uri: string) => string): readonly Item[] {
-    const wall = wallThickness(view.pointsPerTick);
-    const foot = toY(view, ceiling.length) + wall + PAST_WALL;
-    const centerString = view.top - top.lines[Math.max(0, top.lines.length - 2)]!;
-    const balloonsFoot = view.top - top.depth - OVER_STRINGS;
-    const right = toX(view, ceiling.width) + wall + toBalloon;
-    return [
-        ...ofWay(ceiling, 'north-south').map((each, i) => {
-            const x = toX(view, centerOf(each));
-            return balloon(each, across, i, {
-                balloonAt: row => [x, balloonsFoot - across.radius - row * (2 * across.radius + 3)], towards: [0, 1],
-                strokes: [[[x, 0], [x, centerString]], [[x, view.top - wall - 4], [x, foot]]],
-            }, fileName);
-        }),
-        ...ofWay(ceiling, 'east-west').map((each, i) => {
-            const y = toY(view, centerOf(each));
-            return balloon(each, down, i, {
-                balloonAt: row => [right + down.radius + row * (2 * down.radius + 3), y], towards: [-1, 0],
-                strokes: [[[0, y], [view.left - wall - 4, y]]],
-            }, fileName);
-        }),
-    ];
 }
 
 /** Title, scale bar and north arrow in one row under the plan, as wide as the plan or as they need. */

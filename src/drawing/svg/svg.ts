@@ -101,7 +101,7 @@ function textSvg(run: TextRun): string {
         + (run.weight === 400 ? '' : ` font-weight="${run.weight}"`)
         + (run.tone === 'ink' ? '' : ` class="${classes(null, run.tone)}"`)
         + (run.spaced === 0 ? '' : ` letter-spacing="${coordinate(run.spaced)}"`)
-        + (run.turned ? ` transform="rotate(-90 ${x} ${y})"` : '')
+        + (run.turned ? ` transform="rotate(${coordinate(-run.turned)} ${x} ${y})"` : '')
         + `>${lettersSvg(run)}</text>`;
 }
 

@@ -141,7 +141,7 @@ class Drawing {
         const { x, y } = this.at(run.at);
         const horizontalAlignment = { start: TextHorizontalAlignment.Left, middle: TextHorizontalAlignment.Center, end: TextHorizontalAlignment.Right }[run.anchor];
         this.writer.addText(point3d(x, y), this.length(run.size * CAP_HEIGHT), plainText(run.text), {
-            layerName: this.layerOf(kind, 'text'), relativeXScaleFactor: NARROW, rotation: run.turned ? 90 : 0, horizontalAlignment, verticalAlignment: TextVerticalAlignment.BaseLine,
+            layerName: this.layerOf(kind, 'text'), relativeXScaleFactor: NARROW, rotation: run.turned, horizontalAlignment, verticalAlignment: TextVerticalAlignment.BaseLine,
             ...(run.anchor === 'start' ? {} : { secondAlignmentPoint: point3d(x, y) }), ...(run.tone === 'ink' ? {} : { colorNumber: colorOf(run.tone) }),
         });
     }

@@ -58,7 +58,7 @@ function drawText(doc: Doc, { at: [x, y], text, size, weight, anchor, turned, to
     const whole = stretches.reduce((sum, { width }) => sum + width, 0);
     doc.save();
     doc.translate(x, y);
-    if (turned) doc.rotate(-90);
+    if (turned !== 0) doc.rotate(-turned);
     let left = anchor === 'start' ? 0 : anchor === 'middle' ? -whole / 2 : -whole;
     for (const { font, text: letters, width } of stretches) {
         doc.font(font, size).fillColor(THEMES.print[tone]).text(letters, left, 0, { baseline: 'alphabetic', lineBreak: false, characterSpacing: spaced });
