@@ -19,7 +19,7 @@ const mayUse = {
     cutting: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // what has no rate is what the estimate finds none for
     rules: ['estimate', 'dryfit', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
-    drawing: ['text', 'dryfit', 'sawing', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    drawing: ['text', 'dryfit', 'sawing', 'cutting', 'takeoff', 'ceiling', 'plane', 'job', 'findings', 'provenance', 'quantity', 'data'],
     dryfit: ['arrangement', 'plane', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // boards in the order and at the settings of the saw
     sawing: ['cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
