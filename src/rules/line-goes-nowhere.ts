@@ -23,13 +23,17 @@ runs across.`,
     basis: 'Plane geometry; what is deeper than its end has nothing to hide its end: common practice, no source.',
     check: {
         room({ layout, job }, report) {
-            const size = sizesOf(job);
-            for (const { line, why, at } of troublesOf(layout, 'line-goes-nowhere')) report({ at, message: `Line ${line} ${wordsOf(why, size)}` });
+            const size = sizesOf(job), walls = new Set(layout.room.walls.map(({ name }) => name));
+            const named = (of: string): string => (walls.has(of) ? `the ${of} wall` : `line ${of}`), step = Math.max(1, job.cutTo.value);
+            for (const { line, why, at } of troublesOf(layout, 'line-goes-nowhere')) {
+                const said = why.kind === 'in-the-way' ? { ...why, by: Math.ceil(why.by / step) * step } : why;
+                report({ at, message: `Line ${line} ${wordsOf(said, size, named)}` });
+            }
         },
     },
 });
 
-function wordsOf(why: Extract<Trouble, { kind: 'line-goes-nowhere' }>['why'], size: (ticks: Ticks) => string): string {
+function wordsOf(why: Extract<Trouble, { kind: 'line-goes-nowhere' }>['why'], size: (ticks: Ticks) => string, named: (of: string) => string): string {
     switch (why.kind) {
         case 'never-gets-there': return `never comes to ${named(why.to)}: it runs along it, or away from it. Let it end at something that runs across it.`;
         case 'misses': return `passes the end of ${named(why.to)}: that does not reach so far. Let it end at something that does, or let ${named(why.to)} run on.`;
@@ -37,8 +41,4 @@ function wordsOf(why: Extract<Trouble, { kind: 'line-goes-nowhere' }>['why'], si
         case 'deeper-than-its-end': return `is ${size(why.deep)} deep and ends at ${named(why.to)}, which is ${size(why.has)} deep: its underside would hang below. Make ${named(why.to)} as deep, or deeper.`;
         case 'in-the-way': return `has no whole face to stand against at ${named(why.on)}: ${named(why.other)} is in the way by ${size(why.by)}. Move it by that, or let it end elsewhere.`;
     }
-}
-
-function named(of: string): string {
-    return /^(north|east|south|west)$/.test(of) ? `the ${of} wall` : `line ${of}`;
 }

@@ -34,7 +34,7 @@ export interface Lie {
 
 export function lieOf(strip: Strip): Lie {
     const { corners: [a, b, c, d], edges, ends } = strip;
-    const turned = strip.way.x < 0 || strip.way.x === 0 && strip.way.y < 0;
+    const turned = isTurned(strip.way);
     const firstIsBack = edges[0].name === 'wall' || isWestOrNorth(strip);
     const corners: Corners = firstIsBack ? turned ? [b, a, d, c] : [a, b, c, d] : turned ? [c, d, a, b] : [d, c, b, a];
     const first = ends[turned ? 1 : 0], last = ends[turned ? 0 : 1], way = turned ? reversed(strip.way) : strip.way;
@@ -46,6 +46,11 @@ export function lieOf(strip: Strip): Lie {
         back: edges[firstIsBack ? 0 : 1].length, face: edges[firstIsBack ? 1 : 0].length, overall: strip.overall,
         ends: [endCut(first, firstIsBack, across), endCut(last, firstIsBack, across)], cuts: [first.cut, last.cut], meets: [metAt(first), metAt(last)],
     };
+}
+
+/** Whether it runs to the north, or where it is nearer to level, to the west: told the other way round, as the line does that it belongs to. */
+export function isTurned({ x, y }: Vector): boolean {
+    return Math.abs(y) > Math.abs(x) ? y < 0 : x < 0;
 }
 
 function metAt({ cut, meets }: Strip['ends'][number]): string | null {

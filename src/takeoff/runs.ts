@@ -6,7 +6,7 @@ import type { Source } from '../provenance/source.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
 import { roundTo } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import { marksOf, type Lengths, type Lie, type Pair } from './lie.ts';
+import { isTurned, marksOf, type Lengths, type Lie, type Pair } from './lie.ts';
 import type { Setting } from './setting.ts';
 
 /** Where one piece of a line's bottom or blocking, or of the band, begins and ends, and why. */
@@ -86,7 +86,7 @@ function reachesOf({ strip: { ends, why, way } }: Lie): readonly number[] {
     const terms = why.filter(({ what }) => what === 'end'), [first, second] = terms;
     const atStart = terms.length === 2 || first?.of === ends[0].meets ? first?.ticks ?? 0 : 0;
     const atEnd = terms.length === 2 ? second!.ticks : atStart === 0 ? first?.ticks ?? 0 : 0;
-    return way.x < 0 || way.x === 0 && way.y < 0 ? [atEnd, atStart] : [atStart, atEnd];
+    return isTurned(way) ? [atEnd, atStart] : [atStart, atEnd];
 }
 
 function baysWithin({ passes }: Line, { from, to }: Lie): number {
