@@ -76,7 +76,7 @@ function noteWords(ceiling: Ceiling, takeOff: TakeOff, sections: readonly (Secti
 function standNote(ceiling: Ceiling): string {
     const askew = ceiling.lines.filter(runsAskew), along = askew.length < ceiling.lines.length;
     return [
-        along ? isRectangle(ceiling) ? 'Lines stand by their centers, from the west and the north wall. ' : 'Lines along the compass stand by their centers, from the westernmost and the northernmost of the walls. ' : '',
+        along ? isRectangle(ceiling) ? 'Lines stand by their centers, from the west and the north wall. ' : 'Lines along the compass stand by their centers, from the westernmost and the northernmost point of the walls. ' : '',
         askew.length > 0 ? `${along ? 'Those that run askew' : 'Lines'} stand by their centers, along the wall at which they begin. ` : '',
         isRectangle(ceiling) ? '' : 'Lengths of walls stand beside them. ',
     ].join('');
