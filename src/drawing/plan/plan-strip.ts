@@ -87,8 +87,8 @@ function throughWords({ room, lines, crossings }: Ceiling): string | undefined {
     const runs = room.grid?.through?.value;
     if (!runs || lines.length === 0) return undefined;
     const said = room.crossings.flatMap(({ name, through }) => (through ? [`line ${through.value} at ${name}`] : [])), dying = crossings.some(({ flush }) => !flush);
-    const own = lines.filter(line => line.runs === runs), where = own.some(runsAskew) ? `in ${few(own.map(({ name }) => name)).join(', ')}` : runs;
-    return [where, ...said.length > 0 ? [` (${few(said).join(', ')})`] : [], ...dying ? [', and in deeper lines'] : []].join('');
+    const own = lines.filter(line => line.runs === runs), where = own.some(runsAskew) ? `in ${few(own.map(({ name }) => name), 'more lines', 9).join(', ')}` : runs;
+    return [where, ...said.length > 0 ? [` (${few(said, 'more crossings', 6).join(', ')})`] : [], ...dying ? [', and in deeper lines'] : []].join('');
 }
 
 const RESIDUE = { 'outer-coffers': 'in the outer coffers', band: 'at the band', spread: 'spread over the coffers' } as const;
@@ -131,8 +131,8 @@ function cornerNote(ceiling: Ceiling): readonly string[] {
 }
 
 /** The first of a long list, and how many more there are. */
-function few(words: readonly string[]): readonly string[] {
-    return words.length <= 4 ? words : [...words.slice(0, 3), `${words.length - 3} more lengths in the cut list`];
+function few(words: readonly string[], rest = 'more lengths in the cut list', most = 4): readonly string[] {
+    return words.length <= most ? words : [...words.slice(0, most - 1), `${words.length - most + 1} ${rest}`];
 }
 
 const COUNTED: readonly (readonly [Part, string])[] = [
