@@ -3,6 +3,7 @@ import { carriersOf, type WallCarrier } from './carriers.ts';
 import { cofferLoops } from './coffer-walks.ts';
 import { cofferOf, coffersAlong, edgesByFlank, numberedCoffers } from './coffers.ts';
 import { flankWalks } from './flank-walks.ts';
+import { grazingTroubles } from './grazing.ts';
 import { jointsOf } from './joints.ts';
 import { lineRuns } from './line-runs.ts';
 import { stripsOfLine } from './line-strips.ts';
@@ -30,6 +31,7 @@ export function arrange(plan: Plan): Arrangement {
     if (troubles.length > 0) return nothing(troubles);
     const walks = flankWalks(plan, walls, meetings, troubles);
     const loops = cofferLoops(walks, unit, troubles);
+    if (troubles.length === 0) grazingTroubles(meetings.runs, walls, unit, troubles);
     if (troubles.length > 0) return nothing(troubles);
 
     const coffers = numberedCoffers(loops);

@@ -15,6 +15,8 @@ export type Trouble =
     | { readonly kind: 'leaves-the-room'; readonly line: string; readonly at: string }
     /** Its end lies over an outside corner, across two walls, or over another line's end. `by`: how far, along `on`. */
     | { readonly kind: 'in-the-way'; readonly on: string; readonly between: readonly [string, string]; readonly by: Ticks }
+    /** On its way it lies over a corner of the wall, or of what runs along it. `by`: how far, square to the line. */
+    | { readonly kind: 'grazes'; readonly line: string; readonly wall: string; readonly by: Ticks }
     | { readonly kind: 'deeper-than-its-end'; readonly line: string; readonly at: string; readonly deep: Ticks; readonly has: Ticks }
     | { readonly kind: 'unlike-half-beams'; readonly walls: readonly [string, string]; readonly depths: readonly [Ticks, Ticks] }
     | { readonly kind: 'unlike-outside-corner'; readonly walls: readonly [string, string] }

@@ -178,8 +178,9 @@ export interface Arranged {
     readonly asCut: Arrangement;
 }
 
-/** Why a line cannot run: it lies along what it should end at, passes the end of it, goes through a wall, or its end has no whole face to stand against. */
+/** Why a line cannot run: it lies along what it should end at, passes the end of it, goes through a wall or into a corner of it, or its end has no whole face to stand against. */
 export type Astray =
+    | { readonly kind: 'grazes'; readonly to: string; readonly by: Ticks }
     | { readonly kind: 'never-gets-there' | 'misses' | 'leaves-the-room'; readonly to: string }
     | { readonly kind: 'in-the-way'; readonly on: string; readonly other: string; readonly by: Ticks }
     | { readonly kind: 'deeper-than-its-end'; readonly to: string; readonly deep: Ticks; readonly has: Ticks };

@@ -38,6 +38,7 @@ function wordsOf(why: Extract<Trouble, { kind: 'line-goes-nowhere' }>['why'], si
         case 'never-gets-there': return `never comes to ${named(why.to)}: it runs along it, or away from it. Let it end at something that runs across it.`;
         case 'misses': return `passes the end of ${named(why.to)}: that does not reach so far. Let it end at something that does, or let ${named(why.to)} run on.`;
         case 'leaves-the-room': return `runs through ${named(why.to)}, out of the room. Say where it begins and stops: \`from\`, \`until\`.`;
+        case 'grazes': return `runs into the corner of wall ${why.to}, or what runs along it there, by ${size(why.by)}. Move it by that, or let it stop at that wall: \`from\`, \`until\`.`;
         case 'deeper-than-its-end': return `is ${size(why.deep)} deep and ends at ${named(why.to)}, which is ${size(why.has)} deep: its underside would hang below. Make ${named(why.to)} as deep, or deeper.`;
         case 'in-the-way': return `has no whole face to stand against at ${named(why.on)}: ${named(why.other)} is in the way by ${size(why.by)}. Move it by that, or let it end elsewhere.`;
     }

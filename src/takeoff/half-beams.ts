@@ -1,13 +1,12 @@
 import type { HalfBeam } from '../ceiling/model.ts';
 import { sideFootOf } from '../ceiling/section.ts';
-import { term } from '../provenance/why.ts';
 import { handHung } from './hands.ts';
 import { edgesOf } from './lie.ts';
 import type { Part, Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import { spliced } from './runs.ts';
 import { endsOf, type Setting } from './setting.ts';
-import { nipsOf, nipWork, rabbetWork, whyOfSide } from './sides-and-cleats.ts';
+import { nipsOf, nipWork, rabbetWork, whyOfCleat, whyOfSide } from './sides-and-cleats.ts';
 
 /** The pieces of one part of every half beam along a wall. Its sides and their cleats are as those of a line; what lies in it runs along the wall, and is ripped to its width. */
 export function halfBeamPieces(part: Part, setting: Setting): Piece[] {
@@ -65,7 +64,7 @@ function cleatsOf(wall: string, { section }: HalfBeam, setting: Setting): Piece[
         return pieceOf({
             work: nipWork(nipsOf(side.exact.ends, cleatThickness.ticks, cleats.shortEachEnd.value), setting.runsOf(wall)), part: 'cleat', wall, bay, coffer: exact.strip.coffers[0], stock: cleats.stock, back: exact.back, cutBack: cut.back,
             width: cleatHeight.ticks, thickness: cleatThickness.ticks, where: whereOf(wall, bay), source: cleats.at, corners: exact.corners, meets: exact.meets, heights: [cleatTop.ticks, bottomTop.ticks],
-            why: [...whyOfSide(side, setting.runsOf(wall), setting), term('short at the end', -2, cleats.shortEachEnd.value, cleats.shortEachEnd.at)],
+            why: whyOfCleat(side, exact, cleats, setting.runsOf(wall), setting),
         }, setting);
     });
 }

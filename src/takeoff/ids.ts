@@ -6,6 +6,7 @@ import type { Part, Piece } from './model.ts';
  *
  *     bottom-2, blocking-2            runs through on line 2
  *     bottom-A-a, bottom-A-b          its pieces, where it is spliced, from the west or north end
+ *     bottom-C-2-through              the same on a line that is called C-2, and not bay 2 of line C
  *     bottom-B-3, blocking-B-3        cut between, in bay 3 of line B
  *     side-B-3-north, cleat-B-3-north north side of line B, bay 3
  *     spacer-B-3-2                    second spacer of that bay
@@ -28,8 +29,12 @@ export interface Place {
 }
 
 export function idOf(room: string, part: Part, { line, wall, coffer, bay, on, nth }: Place): string {
-    return `${room}.${part}${after(line ?? wall ?? coffer)}${after(bay)}${after(on)}${after(nth)}`;
+    const through = line !== undefined && (bay ?? null) === null && looksLikeBay.test(line) ? 'through' : null;
+    return `${room}.${part}${after(line ?? wall ?? coffer)}${after(bay)}${after(through)}${after(on)}${after(nth)}`;
 }
+
+/** Line C-2 may stand beside line C, which has a bay 2. */
+const looksLikeBay = /-(?:\d+|[a-z])$/;
 
 function after(word: string | number | null | undefined): string {
     return word === undefined || word === null ? '' : `-${word}`;

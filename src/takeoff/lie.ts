@@ -34,7 +34,7 @@ export interface Lie {
 
 export function lieOf(strip: Strip): Lie {
     const { corners: [a, b, c, d], edges, ends } = strip;
-    const turned = isTurned(strip.way);
+    const turned = runsBack(strip.way);
     const firstIsBack = edges[0].name === 'wall' || isWestOrNorth(strip);
     const corners: Corners = firstIsBack ? turned ? [b, a, d, c] : [a, b, c, d] : turned ? [c, d, a, b] : [d, c, b, a];
     const first = ends[turned ? 1 : 0], last = ends[turned ? 0 : 1], way = turned ? reversed(strip.way) : strip.way;
@@ -48,10 +48,11 @@ export function lieOf(strip: Strip): Lie {
     };
 }
 
-/** Whether it runs to the north, or where it is nearer to level, to the west: told the other way round, as the line does that it belongs to. */
-export function isTurned({ x, y }: Vector): boolean {
-    return Math.abs(y) > Math.abs(x) ? y < 0 : x < 0;
+/** To the west, or of what lies nearer north-south to the north; at 45 degrees to the west. */
+export function runsBack({ x, y }: Vector): boolean {
+    return Math.abs(x) > Math.abs(y) - LEVEL ? x < 0 : y < 0;
 }
+const LEVEL = 1e-6;
 
 function metAt({ cut, meets }: Strip['ends'][number]): string | null {
     return cut === 'splice' ? null : meets;

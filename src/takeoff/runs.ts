@@ -6,7 +6,7 @@ import type { Source } from '../provenance/source.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
 import { roundTo } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import { isTurned, marksOf, type Lengths, type Lie, type Pair } from './lie.ts';
+import { marksOf, runsBack, type Lengths, type Lie, type Pair } from './lie.ts';
 import type { Setting } from './setting.ts';
 
 /** Where one piece of a line's bottom or blocking, or of the band, begins and ends, and why. */
@@ -86,7 +86,7 @@ function reachesOf({ strip: { ends, why, way } }: Lie): readonly number[] {
     const terms = why.filter(({ what }) => what === 'end'), [first, second] = terms;
     const atStart = terms.length === 2 || first?.of === ends[0].meets ? first?.ticks ?? 0 : 0;
     const atEnd = terms.length === 2 ? second!.ticks : atStart === 0 ? first?.ticks ?? 0 : 0;
-    return isTurned(way) ? [atEnd, atStart] : [atStart, atEnd];
+    return runsBack(way) ? [atEnd, atStart] : [atStart, atEnd];
 }
 
 function baysWithin({ passes }: Line, { from, to }: Lie): number {
@@ -160,10 +160,10 @@ export function spliced(pairs: readonly Pair[], splices: readonly Splice[], runs
     });
 }
 
-/** What the back of a piece with slanted ends is shorter than what it takes of a board. */
+/** What the back of a piece with slanted ends is longer or shorter than what is clear in the middle, with what its ends add. */
 function leaned(stretch: Stretch): Stretch {
     const lean = Math.round(stretch.lengths.back) - stretch.why.reduce((sum, { times, ticks }) => sum + times * ticks, 0);
-    return lean === 0 || stretch.lengths.back === stretch.lengths.overall ? stretch : { ...stretch, why: [...stretch.why, term('what the ends lean', 1, lean)] };
+    return lean === 0 ? stretch : { ...stretch, why: [...stretch.why, term('what the ends lean', 1, lean)] };
 }
 
 /** What a run has between the walls that it meets, where these are not those of a rectangle. */

@@ -1,6 +1,6 @@
 import type { Line } from '../ceiling/model.ts';
 import { sideFootOf } from '../ceiling/section.ts';
-import type { Direction, Rabbet } from '../job/model.ts';
+import type { Cleats, Direction, Rabbet } from '../job/model.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { handHung } from './hands.ts';
@@ -59,15 +59,21 @@ export function cleatsOfLine(line: Line, setting: Setting): Piece[] {
     const { section } = line, { cleatThickness, cleatHeight, cleatTop } = section, cleats = section.profile.cleats;
     if (!cleats || !cleatThickness || !cleatHeight || !cleatTop) return [];
     const [low] = sidesOf(line.runs), sides = new Map(setting.pairs.of('side', line.name).map(pair => [placeAlongLine(pair, low), pair]));
-    const short = term('short at the end', -2, cleats.shortEachEnd.value, cleats.shortEachEnd.at), heights = [cleatTop.ticks, section.bottomTop.ticks] as const;
+    const heights = [cleatTop.ticks, section.bottomTop.ticks] as const;
     return inOrder('cleat', line, setting).flatMap(pair => {
         const { exact, cut } = pair, { coffers } = exact.strip, bay = pair.named.bay!, on = exact.strip.on!, side = sides.get(placeAlongLine(pair, low))!;
         return pieceOf({
             work: nipWork(nipsOf(side.exact.ends, cleatThickness.ticks, cleats.shortEachEnd.value), line.runs), part: 'cleat', line: line.name, bay, coffer: coffers[0], on, where: whereOf(line, bay, on), stock: cleats.stock,
             back: exact.back, cutBack: cut.back, ends: exact.ends, meets: exact.meets, width: cleatHeight.ticks, thickness: cleatThickness.ticks,
-            why: [...whyOfSide(side, line.runs, setting), short], source: cleats.at, corners: exact.corners, heights,
+            why: whyOfCleat(side, exact, cleats, line.runs, setting), source: cleats.at, corners: exact.corners, heights,
         }, setting);
     });
+}
+
+/** As its side, less what it is short at either end, and at an outside corner what it makes room for the other cleat. */
+export function whyOfCleat(side: Pair, { strip }: Pair['exact'], { shortEachEnd: { value, at } }: Cleats, runs: Direction, setting: Setting): WhyTerm[] {
+    const room = strip.why.filter(({ what }) => what === 'cleat').map(({ ticks }) => term('cleat round the corner', -1, Math.round(-ticks)));
+    return [...whyOfSide(side, runs, setting), term('short at the end', -2, value, at), ...room];
 }
 
 function whereOf({ name }: Line, bay: number, on: string): string {

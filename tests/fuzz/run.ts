@@ -1,6 +1,8 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
+import { CeilingHouse } from '../takeoff/look-at-ceiling.ts';
+import { randomCeilings } from '../takeoff/random-ceilings.ts';
 import { FuzzedHouse } from './look.ts';
 import { inputs, textOf, type Input } from './mutations.ts';
 import { makeReports } from './reports.ts';
@@ -21,19 +23,21 @@ const NOTHING = { failed: false, counterexample: null, errorInstance: null };
 
 export interface Asked {
     readonly root: string; readonly count: number; readonly seed: number; readonly sessions: number;
+    /** Random ceilings, see tests/takeoff/random-ceilings.ts. */
+    readonly ceilings: number;
     /** One text in so many is a whole file; the others are short, see swarm.ts. */
     readonly oneLongIn: number;
     /** Fails what takes too long; not to be asked for where other threads work beside this one. */
     readonly timed: boolean;
     say(words: string): void;
 }
-export interface Outcome { readonly short: number; readonly long: number; readonly reports: number; readonly sessions: number; readonly failures: number; readonly worstMs: number }
+export interface Outcome { readonly short: number; readonly long: number; readonly reports: number; readonly sessions: number; readonly ceilings: number; readonly failures: number; readonly worstMs: number }
 
 /**
  * So many mutilated texts, and so many sessions with the server between them. Each failure is shrunk, printed with the seed
  * that brings it about, kept in a file, and counted; the rest goes on.
  */
-export async function fuzz({ root, count, seed, sessions: wantedSessions, oneLongIn, timed, say }: Asked): Promise<Outcome> {
+export async function fuzz({ root, count, seed, sessions: wantedSessions, ceilings, oneLongIn, timed, say }: Asked): Promise<Outcome> {
     const corpus = corpusOf(root);
     // without rooms and jobs nothing but the text itself is looked at anew
     const alone: Corpus = { ...corpus, house: Object.fromEntries(Object.entries(corpus.house).filter(([, text]) => !/^(?:room|job|labor|bid|alternate)\b/m.test(text))) };
@@ -57,9 +61,9 @@ export async function fuzz({ root, count, seed, sessions: wantedSessions, oneLon
         if (n % EVERY.whole === 0) await whole.look(path, text, { closely: n % EVERY.closely === 0, cold: n % EVERY.cold === 0 });
         if (n % EVERY.reports === EVERY.reports - 1) reports += await makeReports(corpus, path, text);
     };
-    const keep = (what: 'text' | 'session', text: string, batch: number, error: unknown): void => {
+    const keep = (what: 'text' | 'session' | 'ceiling', text: string, batch: number, error: unknown): void => {
         failures++;
-        const folder = join(root, '.cache/fuzz'), name = join(folder, `${what}-${batch}-${failures}.${what === 'text' ? 'coffer' : 'json'}`);
+        const folder = join(root, '.cache/fuzz'), name = join(folder, `${what}-${batch}-${failures}.${what === 'session' ? 'json' : 'coffer'}`);
         mkdirSync(folder, { recursive: true });
         writeFileSync(name, text);
         say(`seed ${batch}: ${String(error instanceof Error ? error.message : error).slice(0, 2000)}\n  kept in ${name}`);
@@ -90,5 +94,10 @@ export async function fuzz({ root, count, seed, sessions: wantedSessions, oneLon
         }
         if ((batch - seed) % 10 === 9) say(`${short + long} texts, ${reports} reports, ${played} sessions, ${failures} failures, worst ${Math.round(worstMs)} ms`);
     }
-    return { short, long, reports, sessions: played, failures, worstMs };
+    for (let from = 0, batch = seed; from < ceilings; from += BATCH, batch++) {
+        const house = await CeilingHouse.open(), numRuns = Math.min(BATCH, ceilings - from);
+        const { failed, counterexample, errorInstance } = await fc.check(fc.asyncProperty(randomCeilings, async made => { await house.look(made); }), { seed: batch, numRuns });
+        if (failed && counterexample) keep('ceiling', counterexample[0].text, batch, errorInstance);
+    }
+    return { short, long, reports, sessions: played, ceilings, failures, worstMs };
 }

@@ -2,7 +2,10 @@ import { isMainThread, parentPort, Worker, workerData } from 'node:worker_thread
 import { fileURLToPath } from 'node:url';
 import { fuzz, type Asked, type Outcome } from './run.ts';
 
-interface Share { readonly root: string; readonly count: number; readonly seed: number; readonly sessions: number; readonly threads: number }
+interface Share {
+    readonly root: string; readonly count: number; readonly seed: number; readonly sessions: number; readonly ceilings: number;
+    readonly threads: number;
+}
 
 /** Each thread has seeds of its own, as if it had been called by itself. */
 const SEEDS = 1_000_000;
@@ -13,17 +16,20 @@ export async function inThreads(asked: Share): Promise<void> {
     const { threads } = asked;
     const share = (of: number, i: number): number => Math.floor(of * (i + 1) / threads) - Math.floor(of * i / threads);
     const outcomes = threads === 1 ? [await fuzz(of(asked))] : await Promise.all(Array.from({ length: threads }, (_, i) =>
-        inThread({ ...asked, count: share(asked.count, i), sessions: share(asked.sessions, i), seed: asked.seed + i * SEEDS })));
+        inThread({
+            ...asked, count: share(asked.count, i), sessions: share(asked.sessions, i), ceilings: share(asked.ceilings, i), seed: asked.seed + i * SEEDS,
+        })));
     const sum = (of: (outcome: Outcome) => number): number => outcomes.reduce((total, each) => total + of(each), 0);
     console.log(JSON.stringify({
-        short: sum(each => each.short), long: sum(each => each.long), reports: sum(each => each.reports), sessions: sum(each => each.sessions),
+        short: sum(each => each.short), long: sum(each => each.long), reports: sum(each => each.reports),
+        sessions: sum(each => each.sessions), ceilings: sum(each => each.ceilings),
         failures: sum(each => each.failures), worstMs: Math.max(...outcomes.map(each => each.worstMs)),
     } satisfies Outcome));
     process.exit(sum(each => each.failures) > 0 ? 1 : 0);
 }
 
-function of({ root, count, seed, sessions, threads }: Share): Asked {
-    return { root, count, seed, sessions, oneLongIn: 50, timed: threads === 1, say: words => { console.log(words); } };
+function of({ root, count, seed, sessions, ceilings, threads }: Share): Asked {
+    return { root, count, seed, sessions, ceilings, oneLongIn: 50, timed: threads === 1, say: words => { console.log(words); } };
 }
 
 function inThread(share: Share): Promise<Outcome> {

@@ -1,0 +1,117 @@
+import fc from 'fast-check';
+
+/**
+ * Ceilings of all kinds together, as somebody would write them: rooms of any walls, something else along each of them, lines by the grid, by hand,
+ * part way and of two depths. Many of them cannot be built; then it has to be said why.
+ */
+export const YARD = `edition 1
+
+stock board-4 { thickness 3/4"; width 3 1/2"; lengths 40' }
+stock board-6 { thickness 3/4"; width 5 1/2"; lengths 40' }
+stock board-8 { thickness 3/4"; width 7 1/4"; lengths 40' }
+stock strip-2 { thickness 3/4"; width 1 1/2"; lengths 40' }
+
+profile low {
+  blocking { stock board-4; relief 0" }
+  sides { stock board-6 }
+  cleats { rip 3/4" x 3/4" from strip-2 }
+  bottom { stock board-4; gap 0" to 0" }
+  trim { stock strip-2 }
+}
+profile low-butted like low { sides { corners butted past east-west } }
+profile deep like low { blocking.stock board-6; sides.stock board-8; bottom.stock board-6 }
+profile deep-butted like deep { sides { corners butted past east-west } }
+`;
+const NAMES = 'board-8, low, low-butted, deep, deep-butted';
+
+export interface RandomCeiling { readonly text: string; readonly shape: RoomShape }
+type RoomShape = 'rectangle' | 'L' | 'U' | 'breast' | 'bay' | 'taper';
+
+interface Wall { readonly way: 'east' | 'south' | 'west' | 'north'; readonly length: number }
+
+const inches = (least: number, most: number): fc.Arbitrary<number> => fc.integer({ min: least * 8, max: most * 8 }).map(eighths => eighths / 8);
+const size = (length: number): string => `${length}"`;
+
+const rooms: fc.Arbitrary<{ shape: RoomShape; wide: number; high: number; walls: Wall[]; diagonal?: string }> = fc.record({
+    shape: fc.constantFrom<RoomShape>('rectangle', 'L', 'U', 'breast', 'bay', 'taper'), wide: inches(140, 260), high: inches(120, 220),
+    notch: fc.tuple(inches(15, 70), inches(12, 60)), off: fc.tuple(inches(-4, 4), inches(-4, 4), inches(-2, 2)),
+}).map(({ shape, wide, high, notch: [w, h], off: [a, b, c] }) => {
+    const to = (way: Wall['way'], length: number): Wall => ({ way, length });
+    const beside = (wide - w) / 2;
+    switch (shape) {
+        case 'rectangle': return { shape, wide, high, walls: [to('east', wide), to('south', high), to('west', wide), to('north', high)] };
+        case 'L': return { shape, wide, high, walls: [to('east', wide), to('south', high - h), to('west', w), to('south', h), to('west', wide - w), to('north', high)] };
+        case 'U': return { shape, wide, high, walls: [to('east', wide), to('south', high), to('west', beside), to('north', h), to('west', w), to('south', h), to('west', beside), to('north', high)] };
+        case 'breast': return { shape, wide, high, walls: [to('east', beside), to('south', h / 2), to('east', w), to('north', h / 2), to('east', beside), to('south', high), to('west', wide), to('north', high)] };
+        case 'bay': return { shape, wide, high, walls: [to('east', wide), to('south', high), to('west', beside), to('south', h / 2), to('west', w), to('north', h / 2), to('west', beside), to('north', high)] };
+        case 'taper': {
+            const diagonal = Math.round((Math.hypot(wide, high) + c) * 8) / 8;
+            return { shape, wide, high, walls: [to('east', wide), to('south', high), to('west', wide + a), to('north', high + b)], diagonal: `diagonal north-west to south-east measures ${size(diagonal)}` };
+        }
+    }
+});
+
+const perimeters = fc.constantFrom('band', 'half-beam', 'none');
+const perimeter = (kind: string, half: number): string => kind === 'band' ? 'kind band; stock board-8; splices never'
+    : kind === 'half-beam' ? `kind half-beam; width ${size(half)}; splices never` : 'kind none';
+
+/** In so many equal coffers, or lines at shares of the room. */
+const division = fc.oneof(
+    fc.integer({ min: 1, max: 4 }).map(count => ({ count, shares: [] as number[] })),
+    fc.uniqueArray(fc.integer({ min: 1, max: 8 }), { minLength: 1, maxLength: 3 })
+        .map(ninths => ({ count: 0, shares: ninths.sort((x, y) => x - y).map(ninth => ninth / 9) })),
+);
+interface Division { readonly count: number; readonly shares: readonly number[] }
+const UPRIGHT = ['1', '2', '3'], LEVEL = ['A', 'B', 'C'];
+/** What is said of one line. `wall`: the wall that it is set off from, of those there are. */
+const line = fc.record({
+    name: fc.constantFrom(...UPRIGHT, ...LEVEL, 'elm', 'fir'), place: fc.option(fc.record({ by: inches(20, 150), wall: fc.nat(7) }), { freq: 1, nil: undefined }),
+    from: fc.option(fc.nat(9), { nil: undefined, freq: 1 }), until: fc.option(fc.nat(9), { nil: undefined, freq: 1 }),
+    deep: fc.option(fc.boolean(), { nil: undefined }),
+    dies: fc.integer({ min: 0, max: 5 }).map(n => n === 0),
+});
+const laying = fc.constantFrom('', '', '', '', 'lay-north-south split', 'lay-north-south fanned', 'lay-east-west fanned', 'lay-north-south falling\n    lay-east-west rising');
+
+export const randomCeilings: fc.Arbitrary<RandomCeiling> = fc.record({
+    room: rooms, north: division, east: division, lines: fc.uniqueArray(line, { maxLength: 4, selector: ({ name }) => name }),
+    around: perimeters, own: fc.array(fc.option(perimeters, { nil: undefined, freq: 1 }), { minLength: 8, maxLength: 8 }),
+    half: inches(2, 5), alike: fc.boolean(),
+    deep: fc.boolean(), butted: fc.boolean(), through: fc.constantFrom('north-south', 'east-west'),
+    crossings: fc.uniqueArray(fc.record({ up: fc.constantFrom('1', '2'), level: fc.constantFrom('A', 'B'), which: fc.boolean() }), { maxLength: 2, selector: ({ up, level }) => level + up }),
+    laying,
+}).map(made => {
+    const { room: { shape, walls, diagonal }, through, lines, around, half } = made;
+    const beams = (deep: boolean): string => `${deep ? 'deep' : 'low'}${made.butted ? '-butted' : ''}`;
+    const spacing = ({ count, shares }: Division, side: string, whole: number): string =>
+        count > 0 ? `coffers-${side} ${count}` : `lines-${side} ${shares.map(share => size(Math.round(whole * share * 8) / 8)).join(', ')}`;
+    const named = (names: readonly string[], { count, shares }: Division): string[] => names.slice(0, count > 0 ? count - 1 : shares.length);
+    const has = [named(UPRIGHT, made.north), named(LEVEL, made.east)] as const, grid = has.flat();
+    const wide = made.room.wide, high = made.room.high;
+    const across = (name: string): string[] => [...has[0].includes(name) ? has[1] : has[1].includes(name) ? has[0] : grid, 'wall-w1', 'wall-w2', 'wall-w3', 'wall-w4'];
+    const lay = shape === 'taper' || made.laying.includes('falling') ? made.laying : '';
+    return {
+        shape,
+        text: [
+            'edition 1', `from "./yard.coffer" use ${NAMES}`, '', 'room den {',
+            ...walls.map(({ way, length }, i) => {
+                const own = made.alike ? undefined : made.own[i];
+                return `  wall w${i + 1} ${size(length)}${diagonal ? '' : ` heading ${way}`}${own ? ` { perimeter { ${perimeter(own, half)} } }` : ''}`;
+            }),
+            ...diagonal ? [`  ${diagonal}`] : [],
+            '  grid {', `    ${spacing(made.north, 'north', wide)}`, `    ${spacing(made.east, 'east', high)}`, `    beams ${beams(made.deep)}`, `    through ${lay.includes('falling') ? 'falling' : through}`, '    splices never',
+            ...lay ? [`    ${lay}`] : [], `    perimeter { ${perimeter(around, half)} }`, '  }',
+            ...lines.filter(({ name, place }) => place !== undefined || grid.includes(name)).map(({ name, place, from, until, deep, dies }) => {
+                const upright = UPRIGHT.includes(name), level = LEVEL.includes(name);
+                const off = place && (place.wall > 3 || !grid.includes(name)) ? walls.flatMap(({ way }, i) => ((way === 'north' || way === 'south') === upright || !upright && !level ? [`wall-w${i + 1}`] : [])) : undefined;
+                const end = (n: number): string => across(name)[n % across(name).length]!;
+                return `  line ${name} { ${[
+                    ...off ? [`at ${size(place!.by)} from ${off[place!.wall % off.length]!}`] : [],
+                    ...from !== undefined ? [`from ${end(from)}`] : [], ...until !== undefined ? [`until ${end(until)}`] : [],
+                    ...deep !== undefined ? [`beams ${beams(deep)}`] : [], ...dies ? ['meets dies-into'] : [],
+                ].join('; ')} }`;
+            }),
+            ...made.crossings.filter(({ up, level }) => grid.includes(up) && grid.includes(level)).map(({ up, level, which }) => `  crossing ${level}${up} { through ${which ? up : level} }`),
+            '}', '',
+        ].join('\n'),
+    };
+});
