@@ -28,7 +28,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Stock.lengths': is('lengths      8\', 12\'', 'lengths      12\''),
     'Stock.sheet': is('24" x 48"', '48" x 96"'),
     'Stock.sheet/grain': is('grain lengthwise', 'grain none'),
-    'Stock.price': is('2.40 USD per ft\n', '2.90 USD per ft\n'),
+    'Stock.price': is('2.40 USD per ft\n', '2.90 USD per ft\n', ['  price        17 USD per board for 8\'\n', '']),
     'Stock.price/for': is('17 USD per board for 8\'', '17 USD per board for 12\''),
     'Stock.supplier': is('Millrace', 'Harbor'),
     'Stock.lead-days': is('lead-days    5', 'lead-days    9'),
