@@ -7,13 +7,13 @@ import { grazingTroubles } from './grazing.ts';
 import { jointsOf } from './joints.ts';
 import { lineRuns } from './line-runs.ts';
 import { stripsOfLine } from './line-strips.ts';
-import { meetingsOf } from './meetings.ts';
+import { meetingsOf, type Meetings } from './meetings.ts';
 import type { Arrangement, Joint, LineRun, Piece } from './model.ts';
 import type { Plan } from './plan.ts';
 import { cleatOf, sideOf, sideRuns, type SideRun } from './sides.ts';
 import { trimsOf } from './trims.ts';
 import type { Trouble } from './troubles.ts';
-import { unitFor } from './unit.ts';
+import { unitFor, type Unit } from './unit.ts';
 import { stripsOfWalls } from './wall-strips.ts';
 
 /**
@@ -23,12 +23,9 @@ import { stripsOfWalls } from './wall-strips.ts';
  */
 export function arrange(plan: Plan): Arrangement {
     const troubles: Trouble[] = [];
-    const unit = unitFor(plan);
-    const { walls, lines } = carriersOf(plan.walls, plan.lines, unit);
-    roomTroubles(plan, walls, troubles);
-    if (troubles.length > 0) return nothing(troubles);
-    const meetings = meetingsOf(plan, walls, lines, troubles);
-    if (troubles.length > 0) return nothing(troubles);
+    const met = meet(plan, troubles);
+    if (!met) return nothing(troubles);
+    const { unit, walls, meetings } = met;
     const walks = flankWalks(plan, walls, meetings, troubles);
     const loops = cofferLoops(walks, unit, troubles);
     if (troubles.length === 0) grazingTroubles(meetings.runs, walls, unit, troubles);
@@ -44,7 +41,7 @@ export function arrange(plan: Plan): Arrangement {
     }
     const trims = (plan.trims ?? []).flatMap(trim => coffers.flatMap(coffer => trimsOf(coffer, trim, unit)));
     const pieces = [
-        ...sides.values(), ...cleats, ...meetings.runs.flatMap(run => stripsOfLine(run, plan.clearance, unit)),
+        ...sides.values(), ...cleats, ...meetings.runs.flatMap(run => stripsOfLine(run, unit)),
         ...stripsOfWalls(walls, unit), ...trims.flat(),
     ];
     let joints: Joint[] | undefined;
@@ -57,12 +54,18 @@ export function arrange(plan: Plan): Arrangement {
 /** What every line meets on its way, in the order of the plan, and nothing of its pieces. None where there are troubles. */
 export function runsOf(plan: Plan): { readonly runs: readonly LineRun[]; readonly troubles: readonly Trouble[] } {
     const troubles: Trouble[] = [];
+    const met = meet(plan, troubles);
+    return { runs: met ? lineRuns(met.meetings, met.unit) : [], troubles };
+}
+
+/** Walls and lines as they meet; undefined where something is wrong, with the trouble. */
+function meet(plan: Plan, troubles: Trouble[]): { readonly unit: Unit; readonly walls: readonly WallCarrier[]; readonly meetings: Meetings } | undefined {
     const unit = unitFor(plan);
     const { walls, lines } = carriersOf(plan.walls, plan.lines, unit);
     roomTroubles(plan, walls, troubles);
-    if (troubles.length > 0) return { runs: [], troubles };
+    if (troubles.length > 0) return undefined;
     const meetings = meetingsOf(plan, walls, lines, troubles);
-    return { runs: troubles.length > 0 ? [] : lineRuns(meetings, unit), troubles };
+    return troubles.length > 0 ? undefined : { unit, walls, meetings };
 }
 
 function nothing(troubles: readonly Trouble[]): Arrangement {

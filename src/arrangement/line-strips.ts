@@ -19,12 +19,12 @@ interface CutOff {
 }
 
 /** What runs along a line between its sides, bottom and blocking; of a solid beam the timber itself. */
-export function stripsOfLine(run: Run, clearance: number, unit: Unit): Piece[] {
-    const { beam } = run.carrier, clear = (beam.kind === 'box' ? beam.blocking?.clearance : undefined) ?? clearance;
+export function stripsOfLine(run: Run, unit: Unit): Piece[] {
+    const { beam } = run.carrier;
     const parts: StripPart[] = beam.kind === 'solid' ? ['beam'] : [...beam.blocking ? ['blocking' as const] : [], ...beam.bottom ? ['bottom' as const] : []];
     return parts.flatMap(part => {
         const stretches = stretchesOf(run, part, unit);
-        return stretches.flatMap(([start, end], i) => strip(run.carrier, part, i + 1, start, end, Math.round(clear * unit.perTick), unit) ?? []);
+        return stretches.flatMap(([start, end], i) => strip(run.carrier, part, i + 1, start, end, unit) ?? []);
     });
 }
 
@@ -72,10 +72,11 @@ function cutByEnd({ carrier, relation, near, far, through }: End, part: StripPar
     return { at: edgeOf(near, part), face, cut: 'between', meets, clearOf: null };
 }
 
-function strip(own: LineCarrier, part: StripPart, nth: number, start: CutOff, end: CutOff, clearance: number, unit: Unit): Piece | undefined {
+function strip(own: LineCarrier, part: StripPart, nth: number, start: CutOff, end: CutOff, unit: Unit): Piece | undefined {
     const standsClear = part === 'blocking' && (start.clearOf === 'deeper' || end.clearOf === 'deeper');
     const isBetween = part === 'blocking' && (start.cut === 'between' || end.cut === 'between');
-    const short = isBetween && own.beam.kind === 'box' ? Math.round((own.beam.blocking?.short ?? 0) * unit.perTick) : 0;
+    const blocking = own.beam.kind === 'box' ? own.beam.blocking : undefined;
+    const short = isBetween ? Math.round((blocking?.short ?? 0) * unit.perTick) : 0, clearance = Math.round((blocking?.clearance ?? 0) * unit.perTick);
     const [from, to] = [start, end].map(cut => standsClear && cut.clearOf ? offset(cut.at, clearance)
         : cut.cut === 'between' || cut.clearOf === 'wall' ? offset(cut.at, short) : cut.at) as [Line, Line];
     const rightEdge = edgeOf(own.right, part);

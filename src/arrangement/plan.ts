@@ -19,8 +19,6 @@ export interface Plan {
     readonly corners: Corners;
     /** What holds for one meeting alone. */
     readonly meetings?: readonly MeetingChoice[];
-    /** How far blocking stands off the face of a deeper beam that it dies into, square to that face. */
-    readonly clearance: Ticks;
     /** Round every coffer, in this order: ceiling trim, bed molding, … */
     readonly trims?: readonly Trim[];
 }
@@ -72,9 +70,9 @@ export interface BoxBeam {
     readonly bottom?: BottomBoard;
     /**
      * `narrower` than the inside, in all: of a box that is made at the bench and slipped over it. `short`, at each end: of what is cut between
-     * other lines.
+     * other lines. `clearance`: how far it stands off the face of a deeper beam that it dies into, square to that face.
      */
-    readonly blocking?: { readonly thickness: Ticks; readonly narrower: Ticks; readonly short?: number; readonly clearance?: Ticks };
+    readonly blocking?: { readonly thickness: Ticks; readonly narrower: Ticks; readonly short?: number; readonly clearance: Ticks };
     readonly cleats?: Cleats;
 }
 /** One timber. Box beams die into it. */

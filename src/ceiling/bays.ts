@@ -1,3 +1,4 @@
+import type { Passing } from '../arrangement/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Line } from './model.ts';
 
@@ -25,15 +26,16 @@ export function bayAt({ passes }: Pick<Line, 'passes'>, place: number): number {
  * The bays that a part begins in: sides on one side of the line are broken by what crosses it, and by what ends at that side; bottoms and
  * blocking are cut where another's run through, or at a deeper beam.
  */
-export function bayStarts({ passes }: Pick<Line, 'passes'>, of: 'left' | 'right' | 'bottom'): number[] {
-    const starts = [1];
-    let bay = 1;
-    for (const { relation, stem, cuts } of passes) {
-        if (relation === 'over') continue;
-        bay++;
-        if (of === 'bottom' ? cuts : stem === null || stem === of) starts.push(bay);
-    }
-    return starts;
+export function bayStarts({ passes }: Pick<Line, 'passes'>, of: Broken): number[] {
+    const bounds = passes.filter(({ relation }) => relation !== 'over');
+    return [1, ...bounds.flatMap((pass, i) => (breaks(pass, of) ? [i + 2] : []))];
+}
+
+/** What of a line may be broken by what it meets: its sides on one side of it, or its bottom and blocking. */
+export type Broken = 'left' | 'right' | 'bottom';
+
+export function breaks({ relation, stem, cuts }: Passing, of: Broken): boolean {
+    return of === 'bottom' ? cuts : relation !== 'over' && (stem === null || stem === of);
 }
 
 /** The middle of a line, across it; half a tick is left away. */

@@ -1,4 +1,5 @@
 import type { Spot } from '../job/outline.ts';
+import { placeAlong, unitOf } from './along.ts';
 import type { Placed } from './laying.ts';
 import type { ShapedWall } from './shape.ts';
 
@@ -6,8 +7,8 @@ import type { ShapedWall } from './shape.ts';
 export interface Chord { readonly from: ShapedWall; readonly to: ShapedWall; readonly start: number; readonly end: number }
 
 /** Where a line runs inside of the room: once, or more often where it leaves the room and enters it again. */
-export function chordsOf({ spot, heading }: Placed, walls: readonly ShapedWall[]): Chord[] {
-    const length = Math.hypot(heading.x, heading.y), u = { x: heading.x / length, y: heading.y / length };
+export function chordsOf(line: Placed, walls: readonly ShapedWall[]): Chord[] {
+    const { spot } = line, u = unitOf(line);
     const aside = ({ x, y }: Spot): number => u.x * (y - spot.y) - u.y * (x - spot.x);
     const crossings = walls.flatMap(wall => {
         const [a, b] = [aside(wall.from), aside(wall.to)];
@@ -27,7 +28,11 @@ export function chordsOf({ spot, heading }: Placed, walls: readonly ShapedWall[]
 export function crossingPlace(own: Placed, other: Placed): number | undefined {
     const under = own.heading.x * other.heading.y - own.heading.y * other.heading.x;
     if (under === 0) return undefined;
-    const length = Math.hypot(own.heading.x, own.heading.y), dx = other.spot.x - own.spot.x, dy = other.spot.y - own.spot.y;
-    const on = (dx * other.heading.y - dy * other.heading.x) / under;
-    return (own.spot.x * own.heading.x + own.spot.y * own.heading.y) / length + on * length;
+    const dx = other.spot.x - own.spot.x, dy = other.spot.y - own.spot.y, on = (dx * other.heading.y - dy * other.heading.x) / under;
+    return placeAlong(own, own.spot) + on * Math.hypot(own.heading.x, own.heading.y);
+}
+
+/** A wall as a line: where it begins, and the way one walks along it. */
+export function asPlaced({ from, to }: Pick<ShapedWall, 'from' | 'to'>): Placed {
+    return { spot: from, heading: { x: to.x - from.x, y: to.y - from.y } };
 }

@@ -1,6 +1,6 @@
 import type { Coffer as Face } from '../arrangement/model.ts';
 import { extentOf } from '../plane/polygon.ts';
-import type { Coffer, Crossing, Line, Run } from './model.ts';
+import type { Coffer, Crossing, Line } from './model.ts';
 
 /** Crossings row by row from the north-west, named by both lines: `B2`. Names that are longer than a letter or a number are parted: `stub-B`. */
 export function crossingsOf<Of extends Pick<Line, 'name' | 'runs' | 'from' | 'to' | 'passes'>>(lines: readonly Of[]): Crossing<Of>[] {
@@ -28,19 +28,12 @@ export function crossingName(first: string, second: string): string {
 /** The two lines that a crossing is named by. */
 export function linesOfCrossing<T extends { readonly name: string }>(name: string, lines: readonly T[]): readonly [T, T] | undefined {
     for (const a of lines) {
-        for (const b of lines) if (a !== b && (crossingName(a.name, b.name) === name || `${a.name}${b.name}` === name || `${a.name}-${b.name}` === name)) return [a, b];
+        for (const b of lines) if (a !== b && (`${a.name}${b.name}` === name || `${a.name}-${b.name}` === name)) return [a, b];
     }
     return undefined;
 }
 
-/** A coffer of the arrangement, and its place in the divisions. */
-export function cofferOf({ number, outline }: Face, across: Run, down: Run): Coffer {
-    const box = extentOf(outline);
-    return { number, column: placeIn(across, box.west, box.east), row: placeIn(down, box.north, box.south), ...box, outline };
-}
-
-/** From 1; 0 where it is none. Corners are rounded to a tick. */
-function placeIn({ start, end, lines, coffers }: Run, low: number, high: number): number {
-    const i = coffers.findIndex((_, i) => Math.abs((lines[i - 1]?.high ?? start) - low) <= 1 && Math.abs((lines[i]?.low ?? end) - high) <= 1);
-    return i + 1;
+/** A coffer of the arrangement, with the box round it. */
+export function cofferOf({ number, outline }: Face): Coffer {
+    return { number, ...extentOf(outline), outline };
 }

@@ -4,7 +4,8 @@ import type { CrossingSpec, Direction, Grid, Perimeter, Room } from '../job/mode
 import type { Ticks } from '../quantity/ticks.ts';
 import { edgingOf, hung, type Edging } from './band.ts';
 import { tooLongForBoards } from './board-limits.ts';
-import { chordsOf } from './chords.ts';
+import { onLine, placeAlong } from './along.ts';
+import { asPlaced, chordsOf } from './chords.ts';
 import { cofferOf, crossingsOf, linesOfCrossing } from './coffers.ts';
 import { cornerTroubles } from './corners.ts';
 import type { Division } from './division.ts';
@@ -148,11 +149,11 @@ function assembled(parts: Parts, { across: over, down: under, lines: standing }:
     }));
     const band = shape.walls.map(({ name }) => around[name]).find(each => each?.kind === 'band') ?? null;
     const { walls, width, length } = shape, square = shape.square && ![grid.layNorthSouth, grid.layEastWest].some(laying => laying && laying.how !== 'by-wall');
-    const box = { west: across.start, east: across.end, north: down.start, south: down.end };
+    const inside = { west: across.start, east: across.end, north: down.start, south: down.end };
     let coffers: readonly Coffer[] | undefined;
     const ceiling: Ceiling = {
-        room, walls, square, width, length, around, band, inside: box, across, down, beams: beams && withTrimOfRoom(beams, room), lines, crossings: crossingsOf(lines),
-        get coffers() { return coffers ??= arrangedOf(ceiling).exact.coffers.map(coffer => cofferOf(coffer, across, down)); },
+        room, walls, square, width, length, around, band, inside, across, down, beams: beams && withTrimOfRoom(beams, room), lines, crossings: crossingsOf(lines),
+        get coffers() { return coffers ??= arrangedOf(ceiling).exact.coffers.map(coffer => cofferOf(coffer)); },
     };
     const { exact } = arrangedOf(ceiling);
     if (exact.troubles.length > 0) { troubles.push(...arrangementTroubles(exact, ceiling)); return undefined; }
@@ -200,10 +201,8 @@ function edgingSplices(index: number, lines: readonly Line[], { shape: { walls }
 
 /** How far from the wall's west or north end a line stands that ends at it. */
 function placeOn({ from, to }: ShapedWall, line: Line, end: Ticks): number {
-    const length = Math.hypot(line.heading.x, line.heading.y), u = { x: line.heading.x / length, y: line.heading.y / length };
-    const on = end - (line.spot.x * u.x + line.spot.y * u.y), start = isForward({ from, to }) ? from : to, along = Math.hypot(to.x - from.x, to.y - from.y);
-    const way = isForward({ from, to }) ? 1 : -1, [dx, dy] = [(to.x - from.x) * way / along, (to.y - from.y) * way / along];
-    return (line.spot.x + u.x * on - start.x) * dx + (line.spot.y + u.y * on - start.y) * dy;
+    const wall = asPlaced(isForward({ from, to }) ? { from, to } : { from: to, to: from });
+    return placeAlong(wall, onLine(line, end)) - placeAlong(wall, wall.spot);
 }
 
 /** Of two alike the one along the north or south wall runs to the other wall; a half beam ends at a band, and a band runs past it. Round an outside corner both run on. */

@@ -1,11 +1,12 @@
 import type { Direction, LineSpec, Room } from '../job/model.ts';
 import type { Given } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import { chordsOf, crossingPlace, type Chord } from './chords.ts';
+import { onLine, unitOf } from './along.ts';
+import { asPlaced, chordsOf, crossingPlace, type Chord } from './chords.ts';
 import type { Placed } from './laying.ts';
 import type { LineSections } from './lines.ts';
 import type { Line, Run, Trouble } from './model.ts';
-import { isForward, type Shape, type ShapedWall } from './shape.ts';
+import { isForward, isLevel, type Shape, type ShapedWall } from './shape.ts';
 
 /** A line that stands somewhere, between two walls or lines. `reach`: from wall to wall along it. */
 export type StandingLine = Omit<Line, 'passes' | 'through' | 'start' | 'end' | 'faces' | 'splices'> & { readonly reach: readonly [Ticks, Ticks] };
@@ -65,9 +66,8 @@ function between({ from, to, start, end }: Chord): Pick<StandingLine, 'from' | '
 }
 
 /** Where its center stands, across its direction, at its beginning. */
-export function acrossAt({ spot, heading }: Placed, { start }: Pick<Chord, 'start'>, runs: Direction): number {
-    const length = Math.hypot(heading.x, heading.y), u = { x: heading.x / length, y: heading.y / length }, on = start - (spot.x * u.x + spot.y * u.y);
-    return runs === 'north-south' ? spot.x + u.x * on : spot.y + u.y * on;
+export function acrossAt(line: Placed, { start }: Pick<Chord, 'start'>, runs: Direction): number {
+    return onLine(line, start)[runs === 'north-south' ? 'x' : 'y'];
 }
 
 /** A line that runs along a wall, so far into the room; or along a line, so far to the east or south of it. */
@@ -76,8 +76,8 @@ function alongside(
 ): Placed & { readonly runs: Direction } | undefined {
     const line = lines.get(from.value), wall = line ? undefined : wallNamed(from.value, shape);
     if (line) {
-        const { spot, heading, runs } = line, length = Math.hypot(heading.x, heading.y), way = runs === 'north-south' ? 1 : -1;
-        return { runs, heading, spot: { x: spot.x + way * heading.y / length * by, y: spot.y - way * heading.x / length * by } };
+        const { spot, heading, runs } = line, u = unitOf(line), way = runs === 'north-south' ? by : -by;
+        return { runs, heading, spot: { x: spot.x + u.y * way, y: spot.y - u.x * way } };
     }
     if (!wall) {
         troubles.push({ kind: 'unknown-meeting', of: 'a line', name: from.value, has: [...wallWords(shape), ...lines.keys()], at: from.at });
@@ -86,7 +86,7 @@ function alongside(
     // the room lies to the right of a wall
     const dx = wall.to.x - wall.from.x, dy = wall.to.y - wall.from.y, length = Math.hypot(dx, dy), way = isForward(wall) ? 1 : -1;
     const heading = dx === 0 || dy === 0 ? { x: Math.sign(dx) * way + 0, y: Math.sign(dy) * way + 0 } : { x: dx * way, y: dy * way };
-    const level = Math.abs(dx) >= Math.abs(dy), spot = { x: wall.from.x - dy / length * by, y: wall.from.y + dx / length * by };
+    const level = isLevel(wall), spot = { x: wall.from.x - dy / length * by, y: wall.from.y + dx / length * by };
     return { runs: level ? 'east-west' : 'north-south', heading: level || heading.y > 0 ? heading : { x: -heading.x, y: -heading.y }, spot };
 }
 
@@ -102,8 +102,10 @@ function wallWords({ walls }: Shape): string[] {
 function endedAsSaid(lines: readonly StandingLine[], { room, shape, troubles }: Parts): StandingLine[] | undefined {
     const specs = new Map(room.lines.map(spec => [spec.name, spec]));
     const ended = lines.map(line => {
-        const chords = chordsOf(line, shape.walls), spec = specs.get(line.name);
-        if (!spec?.from && !spec?.until) return line.byHand && chords.length > 1 ? saidTooLittle(line, chords, troubles) : line;
+        const spec = specs.get(line.name), isSaid = Boolean(spec?.from ?? spec?.until);
+        if (!spec || !isSaid && !line.byHand) return line;
+        const chords = chordsOf(line, shape.walls);
+        if (!isSaid) return chords.length > 1 ? saidTooLittle(line, chords, troubles) : line;
         return endedAt(line, spec, chords, lines, shape, troubles);
     });
     return ended.every(line => line !== undefined) ? ended : undefined;
@@ -124,10 +126,7 @@ function endedAt(
         if (!given) return undefined;
         const other = lines.find(one => one.name === given.value && one !== line), wall = other ? undefined : wallNamed(given.value, shape);
         if (other) return { name: other.name, place: crossingPlace(line, other) };
-        if (wall) {
-            const heading = { x: wall.to.x - wall.from.x, y: wall.to.y - wall.from.y };
-            return { name: wall.name, place: crossingPlace(line, { spot: wall.from, heading }) };
-        }
+        if (wall) return { name: wall.name, place: crossingPlace(line, asPlaced(wall)) };
         const has = [...wallWords(shape), ...lines.filter(one => one.runs !== line.runs).map(one => one.name)];
         troubles.push({ kind: 'unknown-meeting', of: `line ${line.name}`, name: given.value, has, at: given.at });
         return null;

@@ -86,8 +86,6 @@ export interface Splice { readonly at: Ticks; readonly place: string; readonly s
 export interface Coffer {
     /** 1, 2, 3 … row by row from the north-west. */
     readonly number: number;
-    /** Its place in the divisions of the room, from 1; 0 where it is no place of theirs. */
-    readonly column: number; readonly row: number;
     /** The box round it. */
     readonly west: Ticks; readonly east: Ticks; readonly north: Ticks; readonly south: Ticks;
     readonly outline: Polygon;

@@ -4,7 +4,8 @@ import type { BeamLine, BottomBoard, BoxBeam, Corners, HalfBeam as PlannedHalf, 
 import type { Spot } from '../job/outline.ts';
 import type { Direction } from '../job/model.ts';
 import type { Source } from '../provenance/source.ts';
-import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import { onLine } from './along.ts';
 import { linesOfCrossing } from './coffers.ts';
 import { keepFew, MOST_ROOMS } from './keep-few.ts';
 import type { Arranged, Band, Ceiling, HalfBeam, Line, Run, Trouble } from './model.ts';
@@ -71,7 +72,7 @@ function planOf({ walls, around, lines, beams, room }: Outlined | LaidOut, { mov
     return {
         walls: walls.map(wall => wallOf(wall, around[wall.name] ?? null, spare(wall))),
         lines: lines.map(line => lineOf(line, moved(line), { relief: 'through' in line && line.through ? 0 : reliefOf(line, room.job), clearance: clearanceOf(line, room.job) })),
-        through, corners: cornersOf(lines, around, walls, through), meetings: choicesOf(room, lines, walls, around), clearance: CLEARANCE, trims,
+        through, corners: cornersOf(lines, around, walls, through), meetings: choicesOf(room, lines, walls, around), trims,
     };
 }
 
@@ -84,10 +85,12 @@ function choicesOf({ crossings, lines: specs }: LaidOut['room'], lines: readonly
     const dying = specs.filter(spec => spec.meets?.value === 'dies-into').flatMap(({ name }) => [
         ...lines.filter(line => line.name !== name).map(line => line.name), ...walls.flatMap(({ name: wall }) => (around[wall]?.kind === 'half-beam' ? [wall] : [])),
     ].map((other): MeetingChoice => ({ of: [name, other], dies: name })));
-    return dying.length === 0 ? through : [...dying.filter(({ of }) => !through.some(one => of.every(name => one.of.includes(name)))), ...through.map(one => {
-        const dies = dying.find(({ of }) => of.every(name => one.of.includes(name)))?.dies;
-        return { ...one, ...dies !== undefined && { dies } };
-    })];
+    const choices = new Map<string, MeetingChoice>();
+    for (const choice of [...dying, ...through]) {
+        const key = [...choice.of].sort().join('\n');
+        choices.set(key, { ...choices.get(key), ...choice });
+    }
+    return [...choices.values()];
 }
 
 function wallOf({ name, from, to }: ShapedWall, own: Outlined['around'][string], spare: number): Wall {
@@ -106,9 +109,6 @@ function spareAt({ from, to }: ShapedWall, { wallEnds }: Run, spare: number, axi
     return from[axis] === to[axis] && wallEnds.includes(from[axis]) ? spare : 0;
 }
 
-/** What blocking stays clear of the face of a deeper beam, so that its side gets past. Common practice, no source. */
-const CLEARANCE: Ticks = TICKS_PER_INCH / 8;
-
 /** What is left of the run stands between the wall and what runs along it. */
 function perimeterOf(own: Outlined['around'][string], spare: number): Perimeter {
     if (own?.kind === 'half-beam') return halfBeamOf(own, spare);
@@ -117,7 +117,7 @@ function perimeterOf(own: Outlined['around'][string], spare: number): Perimeter 
 }
 
 function halfBeamOf({ width, section, perimeter: { scribe } }: Pick<HalfBeam, 'width' | 'section' | 'perimeter'>, spare: number): PlannedHalf {
-    const { depth, left, bottom, blocking, cleats } = beamOf(section, { relief: 0, clearance: CLEARANCE });
+    const { depth, left, bottom, blocking, cleats } = beamOf(section, { relief: 0, clearance: 0 });
     return {
         kind: 'half-beam', inside: width.ticks + spare, depth, side: left, ...scribe && { scribe: scribe.value }, ...bottom && { bottom: { ...bottom, play: 0 } }, ...blocking && { blocking },
         ...cleats && { cleats, wallCleat: { width: cleats.width, height: cleats.height } },
@@ -126,15 +126,14 @@ function halfBeamOf({ width, section, perimeter: { scribe } }: Pick<HalfBeam, 'w
 
 /** `moved`: square to it, to the east or south. */
 function lineOf({ name, runs, from, to, spot: { x, y }, heading, section, ...line }: RunningLine, moved: number, { relief, clearance }: Off): BeamLine {
-    const length = Math.hypot(heading.x, heading.y), way = { x: heading.x / length, y: heading.y / length }, along = x * way.x + y * way.y;
     const spot = runs === 'north-south' ? { x: x + moved, y } : { x, y: y + moved };
     return {
         name, family: runs, from, to, spot, heading, beam: beamOf(section, { relief, clearance }),
-        splices: ('splices' in line ? (line as Pick<Line, 'splices'>).splices : []).map(({ at }) => ({ x: spot.x + way.x * (at - along), y: spot.y + way.y * (at - along) })),
+        splices: ('splices' in line ? (line as Pick<Line, 'splices'>).splices : []).map(({ at }) => onLine({ spot, heading }, at)),
     };
 }
 
-/** What blocking is shorter where it goes in between others, in all, and how far it stays off a deeper beam. */
+/** What blocking is shorter where it goes in between others, in all, and how far it stays off a deeper beam. That of a half beam does neither. */
 interface Off { readonly relief: Ticks; readonly clearance: Ticks }
 
 function beamOf(section: Line['section'], { relief, clearance }: Off): BoxBeam {

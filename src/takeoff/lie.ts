@@ -146,13 +146,15 @@ export class Pairs {
             const line = ofName.get(of), lying = part === 'bottom' || part === 'blocking';
             const runs = wall ? part !== 'side' && part !== 'cleat' : lying && line?.through === true && isInOne(lies);
             if (wall || lying) lies.sort((a, b) => a.exact.from - b.exact.from);
-            const bays = line && lies.map(({ exact }) => bayAt(line, exact.from));
+            const toWalls = wall !== undefined || line !== undefined && walls.has(line.from) && walls.has(line.to);
+            // what lies is lettered where it is spliced: of what runs through all of it, of what is cut in bays the pieces that begin in one
+            const bays = lies.map(({ exact }) => (runs || !line ? null : bayAt(line, exact.from))), inBay = grouped(bays, bay => bay), before = new Map<number | null, number>();
             this.byPlace.set(key, lies.map(({ exact, cut }, i) => {
-                const inBay = runs || !lying ? [] : lies.flatMap((_, k) => (bays?.[k] === bays?.[i] ? [k] : []));
-                const letter = runs ? spliceLetter(i, lies.length) : spliceLetter(inBay.indexOf(i), Math.max(1, inBay.length));
-                const place = wall ? nameAtWall(part, wall, i, letter) : part === 'trim' ? nameOfTrim(exact.strip) : nameOf(exact.strip, runs ? null : bays?.[i] ?? null, letter);
+                const bay = bays[i]!, nth = before.get(bay) ?? 0, letter = runs || lying ? spliceLetter(nth, inBay.get(bay)!.length) : null;
+                before.set(bay, nth + 1);
+                const place = wall ? nameAtWall(part, wall, i, letter) : part === 'trim' ? nameOfTrim(exact.strip) : nameOf(exact.strip, bay, letter);
                 this.names.set(exact.strip, place);
-                return { exact, cut, through: runs && (wall !== undefined || line !== undefined && walls.has(line.from) && walls.has(line.to)), named: place };
+                return { exact, cut, through: runs && toWalls, named: place };
             }));
         }
     }

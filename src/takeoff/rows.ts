@@ -1,4 +1,4 @@
-import type { Passing } from '../arrangement/model.ts';
+import { breaks } from '../ceiling/bays.ts';
 import { sideReach } from '../ceiling/corners.ts';
 import { playOf } from '../ceiling/section.ts';
 import type { Band, Ceiling, HalfBeam, Line, Run } from '../ceiling/model.ts';
@@ -83,11 +83,6 @@ function beyondBottom(line: Line, around: Ceiling['around']): Ticks {
 /** What runs along the walls that lie east-west, or north-south. */
 function outerWalls({ walls, around }: Ceiling, level: boolean): (Band | HalfBeam | null)[] {
     return walls.filter(wall => isLevel(wall) === level).map(({ name }) => around[name] ?? null);
-}
-
-/** Whether a line is broken there: its sides on one side of it, or its bottom and blocking. */
-function breaks({ relation, stem, cuts }: Passing, flank: 'left' | 'right' | 'bottom'): boolean {
-    return flank === 'bottom' ? cuts : relation !== 'over' && (stem === null || stem === flank);
 }
 
 /** What one crossing line takes of a row: measured at the backs of sides and cleats, and at the edges of bottoms and blocking; all of a deeper one. */

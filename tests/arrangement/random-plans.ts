@@ -50,7 +50,7 @@ export const randomPlans: fc.Arbitrary<RandomPlan> = fc.record({
     const lines = [...down, ...across];
     return {
         room,
-        plan: { walls, lines: lines.map(lineOf), through: made.through, corners: made.corners, clearance: INCH / 8 },
+        plan: { walls, lines: lines.map(lineOf), through: made.through, corners: made.corners },
         channels: [...lines.flatMap(line => channelsOf(line, lines, walls)), ...walls.flatMap((_, i) => channelOfWall(walls, i))],
     };
 });

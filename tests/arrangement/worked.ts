@@ -57,9 +57,9 @@ export function planOf(room: WorkedRoom): Plan {
     return {
         walls: room.walls.map(([name, [x, y], perimeter]) => ({ name, from: { x: ticks(x), y: ticks(y) }, perimeter: perimeterOf(perimeter) })),
         lines: room.lines.map(([name, family, from, to, [x, y], heading, beam]) => ({
-            name, family, from, to, spot: { x: ticks(x), y: ticks(y) }, heading: { x: heading[0], y: heading[1] }, beam: beamOf(beam),
+            name, family, from, to, spot: { x: ticks(x), y: ticks(y) }, heading: { x: heading[0], y: heading[1] }, beam: beamOf(beam, number(room.clearance)),
         })),
-        through: room.through, corners: { kind: 'mitered' }, clearance: number(room.clearance),
+        through: room.through, corners: { kind: 'mitered' },
         trims: [{ name: 'trim', thickness: number(thickness), top: 0, foot: BOARD, corners: 'mitered', ...spring !== undefined && { spring } }],
     };
 }
@@ -75,8 +75,11 @@ function perimeterOf(perimeter: WorkedRoom['walls'][number][2]): Perimeter {
     };
 }
 
-function beamOf([inside, side, depth, overhang]: readonly string[]): BoxBeam {
+function beamOf([inside, side, depth, overhang]: readonly string[], clearance: number): BoxBeam {
     const board = { thickness: number(side!), heldDown: 0 };
     const place = overhang === undefined ? { place: 'between-sides' as const, by: 0 } : { place: 'under-sides' as const, by: number(overhang) };
-    return { kind: 'box', inside: number(inside!), depth: number(depth!), left: board, right: board, bottom: { ...place, play: 0, thickness: BOARD }, ...common };
+    return {
+        kind: 'box', inside: number(inside!), depth: number(depth!), left: board, right: board, bottom: { ...place, play: 0, thickness: BOARD },
+        ...common, blocking: { ...common.blocking, clearance },
+    };
 }

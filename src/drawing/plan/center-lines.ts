@@ -5,7 +5,8 @@ import { group, line as stroke, type Item, type Point } from '../display-list.ts
 import { around, type Extent } from '../extent.ts';
 import { sourceReference, type FileName } from '../source-reference.ts';
 import { balloon, balloonLength, INSIDE_RADIUS, namedOutside, type BalloonRows } from './balloons.ts';
-import { endsOf, isOutside, outOf, unitOf, type LineEnd } from './line-ends.ts';
+import { unitOf } from '../../ceiling/along.ts';
+import { endsOf, isOutside, outOf, type LineEnd } from './line-ends.ts';
 import { OVER_STRINGS, PAST_WALL, type PlacedPlan } from './place.ts';
 import { toX, toY, type PlanView } from './view.ts';
 import { wallThickness } from './walls.ts';

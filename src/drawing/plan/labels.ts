@@ -13,7 +13,8 @@ import { figure } from '../figures.ts';
 import { patched } from '../patch.ts';
 import { fitText } from '../text/fit-text.ts';
 import { textWidth } from '../text/measure-text.ts';
-import { onLine, runsAskew, unitOf } from './line-ends.ts';
+import { onLine, unitOf } from '../../ceiling/along.ts';
+import { runsAskew } from './line-ends.ts';
 import { readingAngle } from './turn.ts';
 import { extentOf, toX, toY, type PlanView } from './view.ts';
 

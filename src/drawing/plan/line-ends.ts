@@ -1,3 +1,5 @@
+import { onLine } from '../../ceiling/along.ts';
+import { asPlaced, crossingPlace } from '../../ceiling/chords.ts';
 import type { ShapedWall } from '../../ceiling/shape.ts';
 import type { Ceiling, Line } from '../../ceiling/model.ts';
 import type { Spot } from '../../job/outline.ts';
@@ -10,18 +12,6 @@ export function runsAskew({ heading }: Pick<Line, 'heading'>): boolean {
     return heading.x !== 0 && heading.y !== 0;
 }
 
-/** The way it runs, one long. */
-export function unitOf({ heading: { x, y } }: Pick<Line, 'heading'>): Spot {
-    const length = Math.hypot(x, y);
-    return { x: x / length, y: y / length };
-}
-
-/** So far along a line as its direction counts from x and y = 0, on its center. */
-export function onLine(line: Pick<Line, 'spot' | 'heading'>, along: number): Spot {
-    const { x, y } = unitOf(line), by = along - (line.spot.x * x + line.spot.y * y);
-    return { x: line.spot.x + x * by, y: line.spot.y + y * by };
-}
-
 /** Its west or north end, and the other. */
 export function endsOf({ walls }: Pick<Ceiling, 'walls'>, line: Line): readonly [LineEnd, LineEnd] {
     const end = (name: string, face: number): LineEnd => {
@@ -31,11 +21,9 @@ export function endsOf({ walls }: Pick<Ceiling, 'walls'>, line: Line): readonly 
     return [end(line.from, line.faces[0]), end(line.to, line.faces[1])];
 }
 
-function onWall(line: Line, { from, to }: ShapedWall): Spot | undefined {
-    const { x, y } = unitOf(line), [dx, dy] = [to.x - from.x, to.y - from.y], under = x * dy - y * dx;
-    if (under === 0) return undefined;
-    const by = ((from.x - line.spot.x) * dy - (from.y - line.spot.y) * dx) / under;
-    return { x: line.spot.x + x * by, y: line.spot.y + y * by };
+function onWall(line: Line, wall: ShapedWall): Spot | undefined {
+    const place = crossingPlace(line, asPlaced(wall));
+    return place === undefined ? undefined : onLine(line, place);
 }
 
 /** Nothing of the room lies beyond the wall in which it ends, as wide as the line is, to the edge of the plan that way: its name can stand there. */

@@ -5,7 +5,8 @@ import { placeIn } from '../../plane/polygon.ts';
 import type { Claims } from '../claims.ts';
 import { circle, group, line, polygon, text, type Group, type Item, type Point } from '../display-list.ts';
 import { around, type Extent } from '../extent.ts';
-import { onLine, runsAskew, unitOf } from './line-ends.ts';
+import { onLine, unitOf } from '../../ceiling/along.ts';
+import { runsAskew } from './line-ends.ts';
 import { toX, toY, type PlanView } from './view.ts';
 
 const RADIUS = 11;

@@ -1,3 +1,4 @@
+import { placeAlong, unitOf } from '../../ceiling/along.ts';
 import type { Band, Ceiling, HalfBeam, Line } from '../../ceiling/model.ts';
 import type { Fixture } from '../../job/model.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
@@ -22,8 +23,8 @@ export interface Hit { readonly on: Line | Band | HalfBeam; readonly name: strin
 export function hits({ x, y }: Placed, reach: Ticks, { lines, walls, around }: Ceiling): Hit[] {
     const found: Hit[] = [];
     for (const line of lines) {
-        const { heading, spot } = line, long = Math.hypot(heading.x, heading.y), half = (line.high - line.low) / 2;
-        const along = (x * heading.x + y * heading.y) / long, aside = ((x - spot.x) * heading.y - (y - spot.y) * heading.x) / long;
+        const { spot } = line, u = unitOf(line), half = (line.high - line.low) / 2;
+        const along = placeAlong(line, { x, y }), aside = (x - spot.x) * u.y - (y - spot.y) * u.x;
         if (Math.abs(aside) >= half + reach || along < line.start || along > line.end) continue;
         // back to the west or north, or on to the east or south
         const isBack = (line.runs === 'north-south' ? aside : 0 - aside) <= 0, by = half + reach - Math.abs(aside);
