@@ -6,6 +6,7 @@ import type { Source } from '../provenance/source.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
 import { roundTo } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
+import { isSlanted } from './ends.ts';
 import { marksOf, runsBack, type Lengths, type Lie, type Pair } from './lie.ts';
 import type { Setting } from './setting.ts';
 
@@ -151,19 +152,15 @@ export function spliced(pairs: readonly Pair[], splices: readonly Splice[], runs
     const at = ({ at, place, said }: Splice): WhyTerm => term(`splice ${place}`, 1, at - begins, said, roundTo(mark(at) - begins, setting.step));
     return pairs.map(({ exact, named: { nth } }, i) => {
         const from = i === 0 ? start : at(splices[i - 1]!), to = i === pairs.length - 1 ? [whole, less(end)] : [at(splices[i]!)];
-        const lengths = lengthsOf(exact, exact.to - exact.from, mark(exact.to) - mark(exact.from)), why = [...to, less(from)];
-        const lean = Math.round(lengths.back) - why.reduce((sum, each) => sum + each.times * each.ticks, 0);
-        return {
-            lie: exact, from: exact.from, to: exact.to, lengths, why: isRectangle(setting) ? why : [...why, term('what the ends lean', 1, lean)], bay: null,
-            letter: typeof nth === 'string' ? nth : null,
-        };
+        const lengths = lengthsOf(exact, exact.to - exact.from, mark(exact.to) - mark(exact.from));
+        return leaned({ lie: exact, from: exact.from, to: exact.to, lengths, why: [...to, less(from)], bay: null, letter: typeof nth === 'string' ? nth : null });
     });
 }
 
 /** What the back of a piece with slanted ends is longer or shorter than what is clear in the middle, with what its ends add. */
 function leaned(stretch: Stretch): Stretch {
     const lean = Math.round(stretch.lengths.back) - stretch.why.reduce((sum, { times, ticks }) => sum + times * ticks, 0);
-    return lean === 0 ? stretch : { ...stretch, why: [...stretch.why, term('what the ends lean', 1, lean)] };
+    return lean === 0 || !stretch.lie.ends.some(isSlanted) ? stretch : { ...stretch, why: [...stretch.why, term('what the ends lean', 1, lean)] };
 }
 
 /** What a run has between the walls that it meets, where these are not those of a rectangle. */
