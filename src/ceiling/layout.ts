@@ -3,7 +3,6 @@ import type { LineRun } from '../arrangement/model.ts';
 import type { CrossingSpec, Direction, Grid, Perimeter, Room } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { edgingOf, hung, type Edging } from './band.ts';
-import { tooLongForBoards } from './board-limits.ts';
 import { onLine, placeAlong } from './along.ts';
 import { asPlaced, chordsOf } from './chords.ts';
 import { cofferOf, crossingsOf, linesOfCrossing } from './coffers.ts';
@@ -157,7 +156,6 @@ function assembled(parts: Parts, { across: over, down: under, lines: standing }:
     };
     const { exact } = arrangedOf(ceiling);
     if (exact.troubles.length > 0) { troubles.push(...arrangementTroubles(exact, ceiling)); return undefined; }
-    troubles.push(...tooLongForBoards(ceiling));
     return ceiling;
 }
 

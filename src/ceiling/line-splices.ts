@@ -22,7 +22,7 @@ export interface SplicedLine {
 /**
  * Where the bottom and the blocking of a line that runs through are spliced: where the line says so, else on crossings.
  * Both break at the same place, over which the crossing line's pieces lie on either side. A line that is cut between
- * needs none. Empty also where no choice will do: board-limits.ts tells of the piece that is too long.
+ * needs none. Empty also where no choice will do: the rule longer-than-the-board tells of the piece that is too long.
  */
 export function splicesOf(spliced: SplicedLine, troubles: Trouble[]): readonly Splice[] {
     const { line, spec, neighbor, splicing, job, step } = spliced;

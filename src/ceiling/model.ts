@@ -206,12 +206,7 @@ export type Trouble =
     | { readonly kind: 'bad-count'; readonly value: number; readonly at: Source; readonly what: string }
     | { readonly kind: 'not-positive'; readonly what: string; readonly ticks: Ticks; readonly at: Source }
     | { readonly kind: 'band-too-high'; readonly height: Ticks; readonly room: Ticks; readonly at: Source }
-    | { readonly kind: 'not-supported'; readonly what: string; readonly instead: string; readonly at: Source }
-    /**
-     * `longest`: the longest piece to be had, from the longest length sold that may come into the house, less the end trim.
-     * `line` is empty for band and trim; `where` names the place of any piece in words: "line B, bay 3", "the north wall".
-     */
-    | { readonly kind: 'longer-than-the-board'; readonly line: string; readonly part: string; readonly where: string; readonly length: Ticks; readonly longest: Ticks; readonly at: Source };
+    | { readonly kind: 'not-supported'; readonly what: string; readonly instead: string; readonly at: Source };
 
 /** `sections` by the profile's key, with the line's own held-down after it where a line has one: see lines.ts. */
 export interface Layout { readonly room: Room; readonly sections: ReadonlyMap<string, Section>; readonly ceiling?: Ceiling; readonly troubles: readonly Trouble[] }

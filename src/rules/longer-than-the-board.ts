@@ -1,11 +1,16 @@
+import type { Ceiling, Layout } from '../ceiling/model.ts';
+import { longestPiece } from '../ceiling/longest.ts';
+import { arrangedOf } from '../ceiling/plan.ts';
+import type { JobSettings, Profile, Stock } from '../job/model.ts';
 import { perimetersOf } from '../job/perimeters.ts';
-import { sameSource } from '../provenance/source.ts';
-import type { Ceiling } from '../ceiling/model.ts';
+import { grouped } from '../plain/groups.ts';
+import type { Given, Source } from '../provenance/source.ts';
 import { roundTo } from '../quantity/round.ts';
-import { defineRule } from './rule.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import type { Piece } from '../takeoff/model.ts';
+import { defineRule, type Found } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { replacing } from './support/fixes.ts';
-import { troublesOf } from './support/troubles.ts';
 import { sizesOf } from './support/words.ts';
 
 const wrong = changed(changed(HALL, 'stock poplar-1x4 { size 1x4 }', `stock poplar-1x4 {
@@ -29,34 +34,111 @@ through.`,
     right: changed(wrong, 'where-said', 'on-crossings'),
     basis: 'Lengths as the stock says them.',
     check: {
-        room({ layout, job }, report) {
-            const size = sizesOf(job);
-            const { value: step } = job.cutTo;
-            for (const { line, part, where, length, longest, at } of troublesOf(layout, 'longer-than-the-board')) {
-                const cut = roundTo(length, step);
-                const { grid, lines } = layout.room;
-                const splices = part === 'band' ? perimetersOf(layout.room).find(each => sameSource((each.stock ?? each).at, at))?.splices : lines.find(spec => spec.name === line)?.splicing ?? grid?.splices;
-                const undecided = splices !== undefined && splices.value !== 'on-crossings' && (part === 'band' || isSpliced(line, part, layout.ceiling));
-                if (longest === -Infinity) {
-                    report({
-                        at,
-                        message: `The ${part} (${where}) comes out of no board: at most ${size(job.longestBoard?.value ?? 0)} may come into the house, and its stock is sold in longer boards only. Have it cut, and say that length too.`,
-                        related: job.longestBoard ? [{ at: job.longestBoard.at, message: 'the longest board that may come in' }] : [],
-                    });
-                    continue;
-                }
-                report({
-                    at,
-                    message: `The ${part} (${where}) is ${size(Math.max(cut - Math.max(longest, 0), step))} too long to come in one piece: it is ${size(cut)}, and ${longest > 0 ? `${size(longest)} is the longest to be had` : 'the end trim leaves nothing of any board'}. `
-                        + (undecided ? splices.value === 'never' ? 'Let it be spliced, or buy longer boards.' : 'Splice it on a crossing, or say where.' : 'Buy longer boards, or divide the room into smaller coffers.'),
-                    fixes: undecided ? replacing(splices, 'on-crossings', 'Splice on the crossings') : [],
-                });
-            }
+        room({ layout, job, pieces }, report) {
+            if (!layout.ceiling || nothingIsLong(layout, layout.ceiling)) return;
+            for (const long of tooLongForBoards(pieces(), job)) report(foundOf(long, layout.ceiling));
         },
     },
 });
 
-/** Only what runs through at the crossings comes in pieces that are spliced there; all else reaches from one beam to the next. */
-function isSpliced(name: string, part: string, ceiling: Ceiling | undefined): boolean {
-    return (part === 'bottom' || part === 'blocking') && ceiling?.lines.find(line => line.name === name)?.through === true;
+/** A piece that no board is there for, and the longest that is to be had of its stock; less than nothing without end, where no board of it may come in. */
+interface TooLong { readonly piece: Piece; readonly longest: Ticks }
+
+/**
+ * Pieces that are longer than any board that is sold and that no long board on hand is there for. One is told for each stock, the
+ * longest: what mends it mends the others.
+ */
+export function tooLongForBoards(pieces: readonly Piece[], job: JobSettings): TooLong[] {
+    const long = pieces.filter(({ overall, stock }) => overall > longestPiece(stock, job));
+    return [...grouped(long, ({ stock }) => stock.key).values()].flatMap(ofStock => {
+        const stock = ofStock[0]!.stock, boards = longBoards(stock, job);
+        const piece = longestWithoutBoard(ofStock, boards);
+        return piece ? [{ piece, longest: Math.max(longestPiece(stock, job), ...boards.filter(board => board < piece.overall)) }] : [];
+    });
+}
+
+/** Each long board on hand is there for one piece, the longest board for the longest piece. Of two as long the bottom is told before what it hides. */
+function longestWithoutBoard(pieces: readonly Piece[], boards: readonly Ticks[]): Piece | undefined {
+    const inOrder = [...pieces].sort((a, b) => b.overall - a.overall || TOLD_FIRST.indexOf(a.part) - TOLD_FIRST.indexOf(b.part));
+    let next = 0;
+    return inOrder.find(piece => {
+        if (next >= boards.length || boards[next]! < piece.overall) return true;
+        next++;
+        return false;
+    });
+}
+const TOLD_FIRST: readonly Piece['part'][] = ['bottom', 'blocking', 'side', 'cleat', 'spacer', 'band', 'trim'];
+
+/** The longest pieces that come out of what is on hand, the longest first, one a board. */
+function longBoards(stock: Stock, job: JobSettings): Ticks[] {
+    const sold = longestPiece(stock, job);
+    return stock.onHand.flatMap(({ value }) => {
+        const piece = value.length - Math.max(0, job.endTrim.value);
+        return piece > sold ? Array.from({ length: Math.min(value.count, MOST_LOOKED_AT) }, () => piece) : [];
+    }).sort((a, b) => b - a);
+}
+/** More long boards than a room has lines. */
+const MOST_LOOKED_AT = 200;
+
+/** Whether every piece, were it of the shortest stock there is, would come out of it: so it nearly always is, and no cut list has to be made at a keystroke. */
+function nothingIsLong({ room, sections }: Layout, ceiling: Ceiling): boolean {
+    let longest = 0, least = Infinity, press = 0;
+    for (const { overall } of arrangedOf(ceiling).exact.pieces) longest = Math.max(longest, overall);
+    const stocks = new Set<Stock | undefined>([ceiling.beams?.profile.trim?.stock?.value, ...perimetersOf(room).map(each => each.stock?.value)]);
+    for (const { profile } of sections.values()) {
+        for (const part of PARTS_OF_BEAM) stocks.add(profile[PROPERTY_OF[part]]?.stock?.value);
+        press = Math.max(press, profile.bottom?.press?.value ?? 0);
+    }
+    for (const stock of stocks) if (stock) least = Math.min(least, longestPiece(stock, room.job));
+    return longest + press + 1 <= least;
+}
+
+/** Where the stock of each part is said in a profile. */
+const PROPERTY_OF = { bottom: 'bottom', blocking: 'blocking', side: 'sides', cleat: 'cleats', spacer: 'spacers', trim: 'trim' } as const;
+const PARTS_OF_BEAM = Object.keys(PROPERTY_OF) as (keyof typeof PROPERTY_OF)[];
+
+function foundOf({ piece, longest }: TooLong, ceiling: Ceiling): Found {
+    const { job } = ceiling.room, { part, overall } = piece, size = sizesOf(job), step = job.cutTo.value;
+    const { at, splices } = saidOf(piece, ceiling), subject = `The ${part} (${placeOf(piece)})`;
+    if (longest === -Infinity) {
+        return {
+            at,
+            message: `${subject} comes out of no board: at most ${size(job.longestBoard?.value ?? 0)} may come into the house, and its stock is sold in longer boards only. Have it cut, and say that length too.`,
+            related: job.longestBoard ? [{ at: job.longestBoard.at, message: 'the longest board that may come in' }] : [],
+        };
+    }
+    const cut = roundTo(overall, step), undecided = splices && splices.value !== 'on-crossings' ? splices : undefined;
+    const toBeHad = longest > 0 ? `${size(longest)} is the longest to be had` : 'the end trim leaves nothing of any board';
+    const mend = !undecided ? 'Buy longer boards, or divide the room into smaller coffers.'
+        : undecided.value === 'never' ? 'Let it be spliced, or buy longer boards.' : 'Splice it on a crossing, or say where.';
+    return {
+        at,
+        message: `${subject} is ${size(Math.max(cut - Math.max(longest, 0), step))} too long to come in one piece: it is ${size(cut)}, and ${toBeHad}. ${mend}`,
+        fixes: undecided ? replacing(undecided, 'on-crossings', 'Splice on the crossings') : [],
+    };
+}
+
+/** The words that a piece hangs on: a splice that its line is said to have, else its stock. And how it is to be spliced, if it comes in pieces at all. */
+function saidOf({ part, line: name, on, source }: Piece, { room, lines, around, beams }: Ceiling): { at: Source; splices?: Given<string> } {
+    if (part === 'trim') return { at: stockOf(beams?.profile, part)?.at ?? source };
+    const line = lines.find(one => one.name === name), wall = line ? null : around[on ?? ''];
+    if (line) {
+        const at = line.splices[0]?.said ?? stockOf(line.section.profile, part)?.at ?? line.at;
+        // only what runs through at the crossings comes in pieces that are spliced there; all else reaches from one beam to the next
+        const isSpliced = (part === 'bottom' || part === 'blocking') && line.through;
+        return { at, splices: isSpliced ? room.lines.find(spec => spec.name === name)?.splicing ?? room.grid?.splices : undefined };
+    }
+    if (wall?.kind === 'half-beam') return { at: stockOf(wall.section.profile, part)?.at ?? source };
+    return { at: (wall?.perimeter.stock ?? wall?.perimeter)?.at ?? source, splices: wall?.perimeter.splices };
+}
+
+function stockOf(profile: Profile | undefined, part: Piece['part']): Given<Stock> | undefined {
+    return part === 'band' ? undefined : profile?.[PROPERTY_OF[part]]?.stock;
+}
+
+/** `line B, bay 3`, `line 2` of what runs through, `the north wall`, `coffer 5`. */
+function placeOf({ part, line, bay, coffer, on }: Piece): string {
+    if (part === 'trim') return `coffer ${coffer}`;
+    if (line !== null) return bay === null ? `line ${line}` : `line ${line}, bay ${bay}`;
+    return part === 'band' ? `the ${on} wall` : `the half beam along the ${on} wall`;
 }

@@ -5,7 +5,7 @@ import { layOut } from '../../src/ceiling/layout.ts';
 import { spliceOnCrossings } from '../../src/ceiling/splices.ts';
 import { printInches } from '../../src/quantity/print-length.ts';
 import { exampleRoom } from '../support/example-room.ts';
-import { jobBuilder, ticksOf, type RoomWords } from '../support/job-builder.ts';
+import { ticksOf, type RoomWords } from '../support/job-builder.ts';
 import { runs } from '../support/full.ts';
 
 const at = (...positions: number[]) => positions.map((position, i) => ({ at: position, place: `on line ${i + 1}` }));
@@ -82,15 +82,6 @@ describe('splices of a room', () => {
         expect(of({ lines: { B: { splices: [{ at: '110"', from: 'east' }] } } }, 'B')).toEqual([['110"', 'on line 2']]);
         expect(of({ lines: { B: { splices: ['140"', '60"'] } } }, 'B')).toEqual([['60"', 'in bay 2'], ['140"', 'in bay 3']]);
     });
-    test('where the grid wants them said and nobody does', () => {
-        expect(laid({ splices: 'where-said' }).troubles).toMatchObject([
-            { kind: 'longer-than-the-board', part: 'bottom', line: 'A', where: 'line A', length: ticksOf('218 1/2"'), longest: ticksOf('191"') },
-        ]);
-    });
-    test('a said splice that leaves a piece too long is the cause of it', () => {
-        const layout = laid({ lines: { B: { splices: ['20"'] } } });
-        expect(layout.troubles).toMatchObject([{ kind: 'longer-than-the-board', line: 'B', length: ticksOf('199 1/4"'), at: layout.room.lines[0]!.splices[0]!.at }]);
-    });
     test.each([
         [{ lines: { 2: { splices: ['60"'] } } }, 'cut anyway'],
         [{ lines: { B: { splices: [{ at: '60"', from: 'north' }] } } }, 'measured from north'],
@@ -98,21 +89,4 @@ describe('splices of a room', () => {
     ] as [RoomWords, string][])('a splice that cannot be: %j', (words, what) => {
         expect(laid(words).troubles.filter(trouble => trouble.kind === 'not-supported')).toMatchObject([{ what: expect.stringContaining(what) }]);
     });
-    test('bays, sides and trim have no crossing to break on', () => {
-        const room = exampleRoom({ north: { coffers: 1 }, through: 'north-south' });
-        expect(layOut(room).troubles.flatMap(trouble => trouble.kind === 'longer-than-the-board' ? [`${trouble.part} ${trouble.where}`] : []).sort())
-            .toEqual(['band the north wall', 'bottom line A, bay 1', 'trim coffer 1']);
-    });
-});
-
-test('a cleat is looked for among the boards at its own length, short of its side at both ends', () => {
-    // the longest sides are 57" (coffer 55 1/2" + 2 x 3/4"); cleats 1/4" short at each end are 56 1/2"; no end trim
-    const { stock, settings, said } = jobBuilder();
-    const tooLong = (length: string) => {
-        const strips = stock('strip', { thickness: '3/4"', width: '3/4"', lengths: [length] });
-        const job = { ...settings(), endTrim: said(0) };
-        return layOut(exampleRoom({ job, splices: 'on-crossings' }, { cleats: { stock: strips, thickness: '3/4"', height: '3/4"' } })).troubles.filter(({ kind }) => kind === 'longer-than-the-board');
-    };
-    expect(tooLong('56 1/2"')).toEqual([]);
-    expect(tooLong('56 15/32"')).toMatchObject([{ part: 'cleat', length: ticksOf('56 1/2"'), longest: ticksOf('56 15/32"') }]);
 });

@@ -28,7 +28,6 @@ const troubles: { [K in Trouble['kind']]: Extract<Trouble, { kind: K }>[] } = {
     'not-positive': [{ kind: 'not-positive', what: 'the north wall', ticks: 0, at: build.at() }],
     'band-too-high': [{ kind: 'band-too-high', height: inches(8), room: inches('7 3/4'), at: build.at() }],
     'not-supported': [{ kind: 'not-supported', what: 'line 1, which is deeper than the half beam along the north wall that it meets', instead: 'a half beam as deep as the lines, or deeper', at: build.at() }],
-    'longer-than-the-board': [{ kind: 'longer-than-the-board', line: 'A', part: 'bottom', where: 'line A', length: inches(200), longest: inches(190), at: build.at() }],
 };
 
 const file: FileContent = {

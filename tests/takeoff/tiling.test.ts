@@ -4,6 +4,7 @@ import { bottomHigh, bottomLow, channelLow } from '../../src/ceiling/bays.ts';
 import { layOut } from '../../src/ceiling/layout.ts';
 import { playOf } from '../../src/ceiling/section.ts';
 import type { Ceiling, Line } from '../../src/ceiling/model.ts';
+import { tooLongForBoards } from '../../src/rules/longer-than-the-board.ts';
 import { sumOf } from '../../src/provenance/why.ts';
 import type { Box, Piece, TakeOff } from '../../src/takeoff/model.ts';
 import { takeOff } from '../../src/takeoff/take-off.ts';
@@ -246,8 +247,7 @@ describe('every piece', () => {
 
     test('is no longer than the boards, or it is said which', () => {
         forEveryCeiling(({ ceiling, off }) => {
-            const { troubles } = layOut(ceiling.room);
-            const told = new Set(troubles.flatMap(trouble => trouble.kind === 'longer-than-the-board' ? [trouble.part] : []));
+            const told = new Set(tooLongForBoards(off.pieces, ceiling.room.job).map(({ piece }) => piece.part));
             for (const { part, stock, back } of off.pieces) {
                 const longest = Math.max(...stock.lengths.map(length => length.value)) - ceiling.room.job.endTrim.value;
                 if (back > longest) expect([...told]).toContain(part);

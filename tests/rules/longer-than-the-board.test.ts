@@ -1,0 +1,49 @@
+import { describe, expect, test } from 'vitest';
+import { layOut } from '../../src/ceiling/layout.ts';
+import type { Layout } from '../../src/ceiling/model.ts';
+import { longerThanTheBoard, tooLongForBoards } from '../../src/rules/longer-than-the-board.ts';
+import type { Found } from '../../src/rules/rule.ts';
+import { takeOff } from '../../src/takeoff/take-off.ts';
+import { exampleRoom } from '../support/example-room.ts';
+import { jobBuilder, ticksOf, type RoomWords } from '../support/job-builder.ts';
+
+const laid = (words: RoomWords): Layout => layOut(exampleRoom({ through: 'east-west', ...words }));
+const piecesOf = ({ ceiling }: Layout) => takeOff(ceiling!).pieces;
+const tooLong = (layout: Layout) => tooLongForBoards(piecesOf(layout), layout.room.job)
+    .map(({ piece: { part, line, overall }, longest }) => ({ part, line, length: overall, longest }));
+
+/** What the rule says of a room: at which words, and in which. */
+function found(layout: Layout): Found[] {
+    const all: Found[] = [];
+    longerThanTheBoard.check.room!({ layout, job: layout.room.job, pieces: () => piecesOf(layout) }, one => all.push(one));
+    return all;
+}
+const subjects = (layout: Layout): string[] => found(layout).map(({ message }) => /^The (\w+) \((.+?)\)/.exec(message)!.slice(1).join(' '));
+
+describe('pieces that are longer than their boards', () => {
+    test('where the grid wants splices said and nobody does', () => {
+        const layout = laid({ splices: 'where-said' });
+        expect(tooLong(layout)).toEqual([{ part: 'bottom', line: 'A', length: ticksOf('218 1/2"'), longest: ticksOf('191"') }]);
+        expect(subjects(layout)).toEqual(['bottom line A']);
+    });
+    test('a said splice that leaves a piece too long is the cause of it', () => {
+        const layout = laid({ lines: { B: { splices: ['20"'] } } });
+        expect(tooLong(layout)).toMatchObject([{ line: 'B', length: ticksOf('199 1/4"') }]);
+        expect(found(layout)).toMatchObject([{ at: layout.room.lines[0]!.splices[0]!.at }]);
+    });
+    test('bays, sides and trim have no crossing to break on', () => {
+        const room = exampleRoom({ north: { coffers: 1 }, through: 'north-south' });
+        expect(subjects(layOut(room)).sort()).toEqual(['band the north wall', 'bottom line A, bay 1', 'trim coffer 1']);
+    });
+    test('a cleat is looked for among the boards at its own length, short of its side at both ends', () => {
+        // the longest sides are 57" (coffer 55 1/2" + 2 x 3/4"); cleats 1/4" short at each end are 56 1/2"; no end trim
+        const { stock, settings, said } = jobBuilder();
+        const withStrips = (length: string) => {
+            const strips = stock('strip', { thickness: '3/4"', width: '3/4"', lengths: [length] });
+            const job = { ...settings(), endTrim: said(0) };
+            return tooLong(layOut(exampleRoom({ job, splices: 'on-crossings' }, { cleats: { stock: strips, thickness: '3/4"', height: '3/4"' } })));
+        };
+        expect(withStrips('56 1/2"')).toEqual([]);
+        expect(withStrips('56 15/32"')).toMatchObject([{ part: 'cleat', length: ticksOf('56 1/2"'), longest: ticksOf('56 15/32"') }]);
+    });
+});
