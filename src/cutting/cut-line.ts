@@ -1,6 +1,7 @@
 import type { AsCut, JobSettings } from '../job/model.ts';
 import { printLength, type Show } from '../quantity/print-length.ts';
 import type { Ticks } from '../quantity/ticks.ts';
+import type { Piece } from '../takeoff/model.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
 import { recordOf } from './as-cut.ts';
 import type { Board } from './model.ts';
@@ -15,15 +16,17 @@ import { leftAfter } from './rest.ts';
 export function cutLines(board: Board, stockName: (room: string) => string, job: JobSettings): { room: string; line: string }[] | undefined {
     const show = job.show.value;
     const pieces = board.strips.flatMap(strip => strip.pieces);
-    const isRipped = board.strips.some(strip => strip.rippedTo !== undefined);
     const rooms = [...new Set(pieces.map(piece => piece.room))];
     const lines: { room: string; line: string }[] = [];
     let length = board.length;
     for (const room of rooms) {
         const own = pieces.filter(piece => piece.room === room);
-        const left = isRipped ? 0 : leftAfter(own, length, job);
+        const taken = takenBy(board, room, rooms.slice(0, rooms.indexOf(room)));
+        // strips of what a room before has cut off and ripped: only of that board can be said that it is cut
+        const from = taken ? length : board.length;
+        const left = taken ? leftAfter(taken.pieces, length - taken.sections.reduce((sum, section) => sum + section + job.kerf.value, 0), job) : 0;
         const isKept = left > 0 && (left >= job.shortestOffcut.value || room !== rooms.at(-1));
-        const said = exactLength(length, show), rest = exactLength(left, show);
+        const said = exactLength(from, show), rest = exactLength(left, show);
         const into = intoTexts(own.map(piece => ({ name: nameInRoom(piece), asCut: recordOf(piece) })), show);
         if (said === undefined || into === undefined || isKept && rest === undefined) return undefined;
         const words = [`cut ${said} of ${stockName(room)}`, ...into, ...isKept ? [`left ${rest}`] : []];
@@ -31,6 +34,20 @@ export function cutLines(board: Board, stockName: (room: string) => string, job:
         if (isKept) length = left;
     }
     return lines;
+}
+
+/**
+ * What a room takes of the whole width: its pieces that lie there, and the sections that its strips come out of and no room before it has cut off.
+ * Undefined where it takes nothing of it, or the board is ripped over its whole length.
+ */
+function takenBy({ strips, sections }: Board, room: string, before: readonly string[]): { pieces: readonly Piece[]; sections: readonly Ticks[] } | undefined {
+    if (!sections && strips.some(strip => strip.rippedTo !== undefined)) return undefined;
+    const pieces = strips.filter(strip => strip.rippedTo === undefined).flatMap(strip => strip.pieces).filter(piece => piece.room === room);
+    const off = (sections ?? []).filter((_, i) => {
+        const inIt = strips.filter(strip => strip.section === i + 1).flatMap(strip => strip.pieces.map(piece => piece.room));
+        return inIt.includes(room) && !inIt.some(other => before.includes(other));
+    });
+    return pieces.length + off.length > 0 ? { pieces, sections: off } : undefined;
 }
 
 /**

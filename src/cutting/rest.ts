@@ -132,22 +132,33 @@ function cutBoardOf(board: CutBoard, list: readonly Piece[], job: JobSettings, n
     const length = board.length.value, cut = job.kerf.value, unlisted = usedByUnlisted(board, list, cut);
     const { value: shortest } = job.shortestOffcut;
     const said = board.left && Math.max(0, ...board.left.map(left => left.value));
-    const strips = stripsOf(pieces, length, cut, job).map((strip): Strip => {
-        const offcut = strip.rippedTo === undefined && said !== undefined ? said
-            : Math.max(0, length - job.endTrim.value - usedBy(strip.pieces, job) - (strip.rippedTo === undefined ? unlisted : 0));
-        return { ...strip, offcut, kept: offcut >= shortest };
+    const all = stripsOf(pieces, length - (said ?? 0), cut, job), ripped = all.filter(strip => strip.rippedTo !== undefined);
+    // beside pieces or a rest of the whole width only a section was ripped: nobody knows how long, it is taken to be as its longest strip
+    const isSection = ripped.length > 0 && (ripped.length < all.length || (said ?? 0) > 0);
+    const section = Math.max(0, ...ripped.map(strip => usedBy(strip.pieces, job) - cut));
+    const whole = isSection && ripped.length === all.length ? [{ pieces: [] }] : [];
+    const strips = [...all.filter(strip => strip.rippedTo === undefined), ...whole, ...ripped].map((strip): Strip => {
+        const isRipped = 'rippedTo' in strip;
+        const behind = length - job.endTrim.value - (isSection ? section + cut : 0) - unlisted;
+        const room = isRipped ? isSection ? section : length - job.endTrim.value : behind;
+        const offcut = !isRipped && said !== undefined ? said : Math.max(0, room - usedBy(strip.pieces, job));
+        return { ...strip, ...isRipped && isSection && { section: 1 }, offcut, kept: offcut >= shortest };
     });
-    return { number, length, from: 'already cut', strips };
+    return { number, length, from: 'already cut', strips, ...isSection && { sections: [section] } };
 }
 
-/** Which strips the pieces of a board came out of, taken one after the other as they are named; one strip where none is ripped. */
+/**
+ * Which strips the pieces of a board came out of, taken one after the other as they are named; one strip where none is ripped. A strip is as long as
+ * the board less what is left of it and what was cut from its whole width.
+ */
 function stripsOf(pieces: readonly Piece[], length: Ticks, cut: Ticks, job: JobSettings): { rippedTo?: Ticks; pieces: Piece[] }[] {
     const strips: { rippedTo?: Ticks; pieces: Piece[]; room: Ticks }[] = [];
+    const whole = usedBy(pieces.filter(piece => rippedFirst(piece, job) === undefined), job);
     for (const piece of pieces) {
         const rippedTo = rippedFirst(piece, job);
         const takes = blankLength(piece, job) + cut;
         let strip = strips.find(one => one.rippedTo === rippedTo && (rippedTo === undefined || one.room >= takes));
-        if (!strip) strips.push(strip = { ...rippedTo !== undefined && { rippedTo }, pieces: [], room: length + cut });
+        if (!strip) strips.push(strip = { ...rippedTo !== undefined && { rippedTo }, pieces: [], room: length + cut - (rippedTo === undefined ? 0 : whole) });
         strip.pieces.push(piece);
         strip.room -= takes;
     }

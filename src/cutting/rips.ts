@@ -18,6 +18,15 @@ export function ripsOf(boards: readonly Board[], stock: Stock, job: JobSettings)
     return [...rips.values()].sort((a, b) => b.boards.length - a.boards.length || a.boards[0]! - b.boards[0]!);
 }
 
+/**
+ * The numbers that its strips go by everywhere, in the order of `strips`: those that are ripped from 1 on through all its sections, then what is
+ * cut in its whole width, which nobody calls a strip.
+ */
+export function stripNumbers({ strips }: Pick<Board, 'strips'>): number[] {
+    const ripped = strips.filter(strip => strip.rippedTo !== undefined);
+    return strips.map(strip => 1 + (strip.rippedTo === undefined ? ripped.length : ripped.indexOf(strip)));
+}
+
 /** What of a board is ripped: its sections, or the whole of it; with the strips that lie abreast there. */
 export function rippedParts(board: Board): { board: Board; section?: Ticks; strips: readonly Strip[] }[] {
     if (board.sections) return board.sections.map((section, i) => ({ board, section, strips: board.strips.filter(strip => strip.section === i + 1) }));

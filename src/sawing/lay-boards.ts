@@ -3,7 +3,7 @@ import type { JobSettings, Stock } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { comparePieces } from '../takeoff/piece-order.ts';
 import { blankLength } from '../cutting/blank.ts';
-import { rippedParts } from '../cutting/rips.ts';
+import { rippedParts, stripNumbers } from '../cutting/rips.ts';
 import type { LaidBoard, LaidPiece, LaidSection, LaidStrip } from './model.ts';
 import { stockNames } from '../job/stock-names.ts';
 import { endsFromTheLeft } from '../takeoff/ends.ts';
@@ -26,9 +26,10 @@ function layBoard(board: Board, stock: Stock, name: string, job: JobSettings): L
     const width = stock.width?.value.ticks;
     const [along, across] = board.crosswise && width !== undefined ? [width, board.length] : [board.length, width ?? taken];
     const trim = Math.floor(job.endTrim.value / 2);
+    const numbers = stripNumbers(board);
     const strips = board.strips.map((strip, i): { strip: LaidStrip; sections: readonly LaidSection[] } => {
-        if (strip.section !== undefined) return { strip: layStrip(strip, i + 1, board.sections![strip.section - 1]!, 0, [], job).strip, sections: [] };
-        return layStrip(strip, i + 1, along, trim, strip.rippedTo === undefined ? board.sections ?? [] : [], job);
+        if (strip.section !== undefined) return { strip: layStrip(strip, numbers[i]!, board.sections![strip.section - 1]!, 0, [], job).strip, sections: [] };
+        return layStrip(strip, numbers[i]!, along, trim, strip.rippedTo === undefined ? board.sections ?? [] : [], job);
     });
     return {
         name: boardName({ name }, board.number), stock, number: board.number, length: board.length, along, from: board.from,

@@ -36,7 +36,7 @@ export interface LaidBoard {
 /** Readings of the tape at the two ends of a section, as it lies in the board. The kerf lies right of `to`. */
 export interface LaidSection { readonly number: number; readonly from: Ticks; readonly to: Ticks }
 export interface LaidStrip {
-    /** 1, 2, 3 … within the board. */
+    /** 1, 2, 3 … within the board, through all its sections; what is cut in the whole width comes last. */
     readonly number: number;
     readonly rippedTo?: Ticks;
     /** The number of the section it is ripped from: its tape is hooked on the section's left end. */

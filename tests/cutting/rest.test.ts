@@ -157,6 +157,12 @@ describe('lines that are written into the job', () => {
     const pine = stock();
     const board = (pieces: readonly Piece[], length: Ticks): Board => ({ number: 1, length, from: 'bought', strips: [{ pieces, offcut: 0, kept: false }] });
 
+    /** 12' with the first piece in its whole width, and a section of 40" with the others abreast. */
+    const sectioned = ([first, ...others]: readonly Piece[]): Board => ({
+        number: 1, length: feet(12), from: 'bought', sections: [inches(40)],
+        strips: [{ pieces: [first!], offcut: 0, kept: false }, ...others.map(each => ({ rippedTo: each.width, section: 1, pieces: [each], offcut: 0, kept: false }))],
+    });
+
     test('a board with its pieces, and what is left of it', () => {
         expect(cutLines(board([inDen('bottom-2', pine, inches(90)), inDen('side-A-1-north', pine, inches(60))], feet(16)), () => 'poplar', settings)).toEqual([
             { room: 'den', line: `cut 16' of poplar\n    into bottom-2 at 7' 6"\n    into side-A-1-north at 5'\n    left 3' 5 1/4"` },
@@ -169,6 +175,29 @@ describe('lines that are written into the job', () => {
         const shared = board([inDen('a', pine, inches(90)), piece('study.b', pine, inches(80), { room: 'study' })], feet(16));
         expect(cutLines(shared, room => `${room}-pine`, settings)).toEqual([
             { room: 'den', line: `cut 16' of den-pine into a at 7' 6" left 8' 5 3/8"` }, { room: 'study', line: `cut 8' 5 3/8" of study-pine into b at 6' 8"` },
+        ]);
+    });
+    test('what is left behind sections that are ripped is told in its whole width, and is there for the next plan', () => {
+        const pieces = [inDen('bottom', pine, inches(60)), ...[1, 2].map(i => piece(`den.cleat-${i}`, pine, inches(40), { room: 'den', part: 'cleat', width: inches('3/4'), ripped: true }))];
+        // 144 less half of the trim, 60, 40 and two kerfs
+        expect(cutLines(sectioned(pieces), () => 'pine', settings)).toEqual([
+            { room: 'den', line: `cut 12' of pine\n    into bottom at 5'\n    into cleat-1, cleat-2 at 3' 4"\n    left 3' 7 1/4"` },
+        ]);
+        const room = den([{ length: feet(12), of: pine, into: ['bottom', 'cleat-1', 'cleat-2'], left: [inches('43 1/4')] }]);
+        const rest = restToCut([{ room, pieces }]);
+        expect(onHand(rest.now(pine))).toEqual([[1, inches('43 1/4')]]);
+        const [again] = rest.cut(room).get(pine.key)!;
+        expect(again!.sections).toEqual([inches(40)]);
+        expect(again!.strips.map(({ rippedTo, section, pieces: own, offcut }) => [rippedTo, section, own.map(p => p.id), offcut])).toEqual([
+            [undefined, undefined, ['den.bottom'], inches('43 1/4')], [inches('3/4'), 1, ['den.cleat-1'], 0], [inches('3/4'), 1, ['den.cleat-2'], 0],
+        ]);
+    });
+    test('a section of a board that is cut is said by the room that its strips go to', () => {
+        const pieces = [inDen('bottom', pine, inches(60)), ...[1, 2].map(i => piece(`study.cleat-${i}`, pine, inches(40), { room: 'study', part: 'cleat', width: inches('3/4'), ripped: true }))];
+        expect(cutLines(sectioned(pieces), room => `${room}-pine`, settings)).toEqual([
+            { room: 'den', line: `cut 12' of den-pine into bottom at 5' left 6' 11 3/8"` },
+            // half of the trim, 40 and a kerf are gone of it
+            { room: 'study', line: `cut 6' 11 3/8" of study-pine into cleat-1, cleat-2 at 3' 4" left 3' 6 3/4"` },
         ]);
     });
     test('what is on hand, those of one worth together', () => {

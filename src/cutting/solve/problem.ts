@@ -69,6 +69,12 @@ export function pieceCount({ items }: CuttingProblem): number {
     return items.reduce((sum, item) => sum + item.count, 0);
 }
 
+/** By item, what part of the widest board's width it takes: 1 where it is cut from the whole width. */
+export function widthShares({ items, boards, strips }: CuttingProblem): number[] {
+    const widest = Math.max(...boards.map(kind => kind.across));
+    return items.map(({ lanes }) => Math.min(1, ...lanes.filter(lane => lane > WHOLE).map(lane => strips[lane - 1]! / widest)));
+}
+
 export function costOfLayouts(problem: CuttingProblem, layouts: readonly Layout[]): number {
     return layouts.reduce((sum, { board, times }) => sum + problem.boards[board]!.cost * times, 0);
 }

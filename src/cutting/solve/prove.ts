@@ -10,7 +10,7 @@ import { faultOf } from './layouts.ts';
 import { Master } from './master.ts';
 import { effortToPick, pickPlan } from './pick.ts';
 import { Pricing } from './pricing.ts';
-import { costOfLayouts, costStep, type CuttingProblem, type Layout } from './problem.ts';
+import { costOfLayouts, costStep, widthShares, type CuttingProblem, type Layout } from './problem.ts';
 import { sequentialPlan } from './sequential.ts';
 import type { LinearSolver } from './solver.ts';
 
@@ -219,11 +219,10 @@ class Search {
 }
 
 /** Every piece worth the cheapest wood it is made of: what it covers of a board's length and width, and no waste. */
-function worthByArea({ items, boards, strips }: CuttingProblem): number[] {
+function worthByArea(problem: CuttingProblem): number[] {
+    const { items, boards } = problem, shares = widthShares(problem);
     const rate = Math.min(...boards.filter(kind => kind.available === null && kind.capacity > 0).map(kind => kind.cost / kind.capacity));
-    const widest = Math.max(...boards.map(kind => kind.across));
-    return items.map(({ size, lanes }) =>
-        (Number.isFinite(rate) ? rate * size * Math.min(1, ...lanes.filter(lane => lane > 0).map(lane => strips[lane - 1]! / widest)) : 0));
+    return items.map(({ size }, i) => (Number.isFinite(rate) ? rate * size * shares[i]! : 0));
 }
 
 /** Part of the cost by which a column may seem too dear and still be looked at: far more than floating point rounds. */

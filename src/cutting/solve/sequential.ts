@@ -1,7 +1,7 @@
 import type { Effort } from './effort.ts';
 import { Knapsack } from './knapsack.ts';
 import { cheapestFor, gathered, picksOf, tidied } from './layouts.ts';
-import { canCut, WHOLE, type Cut, type CuttingProblem, type Layout, type Picks, type StripCut } from './problem.ts';
+import { canCut, WHOLE, widthShares, type Cut, type CuttingProblem, type Layout, type Picks, type StripCut } from './problem.ts';
 
 export interface SequentialOptions {
     /** How often the whole plan is made anew, each time with corrected worth. */
@@ -22,11 +22,11 @@ export interface SequentialOptions {
  */
 export function sequentialPlan(problem: CuttingProblem, demand: readonly number[], free: readonly number[], values: readonly number[],
     effort: Effort, { rounds, budget, target = 0, below = Infinity }: SequentialOptions): Layout[] | undefined {
-    const next = [...values];
+    const next = [...values], shares = widthShares(problem);
     let best: Layout[] | undefined;
     let bestCost = below;
     for (let round = 0; round < rounds && !(round > 0 && effort.isSpent); round++) {
-        const made = onePlan(problem, demand, free, next, effort, budget, bestCost);
+        const made = onePlan(problem, demand, free, next, shares, effort, budget, bestCost);
         if (made === 'stuck') break;
         if (made && made.cost < bestCost) ({ layouts: best, cost: bestCost } = made);
         if (bestCost <= target) break;
@@ -36,7 +36,7 @@ export function sequentialPlan(problem: CuttingProblem, demand: readonly number[
 
 /** One plan; corrects `values` on the way. Undefined where it gets too dear, `stuck` where a piece fits nowhere. */
 function onePlan(problem: CuttingProblem, demand: readonly number[], free: readonly number[], values: number[],
-    effort: Effort, budget: number, below: number): { layouts: Layout[]; cost: number } | 'stuck' | undefined {
+    shares: readonly number[], effort: Effort, budget: number, below: number): { layouts: Layout[]; cost: number } | 'stuck' | undefined {
     const left = [...demand];
     const boards = [...free];
     const worth = [...values];
@@ -51,7 +51,7 @@ function onePlan(problem: CuttingProblem, demand: readonly number[], free: reado
         const counts = new Map(picksOf(layout));
         let times = boards[layout.board]!;
         for (const [item, count] of counts) times = Math.min(times, Math.floor(left[item]! / count));
-        correct(problem, layout, counts, times, demand, left, values);
+        correct(problem, layout, counts, times, demand, left, shares, values);
         for (const [item, count] of counts) { left[item]! -= count * times; pieces -= count * times; }
         boards[layout.board]! -= times;
         layouts.push({ ...layout, times });
@@ -63,13 +63,13 @@ function onePlan(problem: CuttingProblem, demand: readonly number[], free: reado
 
 /** A piece on a board that is badly used becomes worth more, so that the next plan places it earlier. */
 function correct({ items, boards }: CuttingProblem, { board }: Cut, counts: ReadonlyMap<number, number>, times: number,
-    demand: readonly number[], left: readonly number[], values: number[]): void {
+    demand: readonly number[], left: readonly number[], shares: readonly number[], values: number[]): void {
     let used = 0;
-    for (const [item, count] of counts) used += items[item]!.size * count;
+    for (const [item, count] of counts) used += items[item]!.size * shares[item]! * count;
     const rate = boards[board]!.cost / Math.max(1, used);
     for (const [item, count] of counts) {
         const weight = Math.min(1, count * times / (demand[item]! + left[item]!));
-        values[item] = (1 - weight) * values[item]! + weight * rate * items[item]!.size;
+        values[item] = (1 - weight) * values[item]! + weight * rate * items[item]!.size * shares[item]!;
     }
 }
 
@@ -80,7 +80,7 @@ class Filler {
     private readonly worth: readonly number[];
     private readonly budget: number;
     private readonly knapsack: Knapsack;
-    private readonly ripping: Knapsack;
+    private readonly effort: Effort;
 
     constructor(problem: CuttingProblem, left: readonly number[], worth: readonly number[], effort: Effort, budget: number) {
         this.problem = problem;
@@ -88,7 +88,7 @@ class Filler {
         this.worth = worth;
         this.budget = budget;
         this.knapsack = new Knapsack(problem.items.map(item => item.size), effort);
-        this.ripping = new Knapsack(problem.strips, effort, 0);
+        this.effort = effort;
     }
 
     bestBoard(free: readonly number[]): Cut | undefined {
@@ -121,27 +121,32 @@ class Filler {
         return best;
     }
 
-    /** The strips of a section or board: chosen by what one of each is worth, then filled one after the other with what is still left. */
+    /** The strips of a section or board: every lane filled one strip after the other with what is still left, and of these those that are worth most. */
     private rip(length: number, across: number, left: readonly number[]): { strips: StripCut[]; value: number } {
-        const lanes = this.problem.strips.map((_, i) => i);
-        const worth = lanes.map(i => {
-            const among = this.itemsOf(i + 1, left);
-            if (among.length === 0) return 0;
-            this.knapsack.worth(this.worth, among);
-            return this.knapsack.fill(length, left, 0, this.budget).value;
-        });
-        this.ripping.worth(worth, lanes);
-        const chosen = this.ripping.fill(across, lanes.map(() => Infinity), 0, this.budget).picks.at(-1) ?? [];
-        let rest = left;
-        let value = 0;
-        const strips = chosen.flatMap(([i, count]) => Array.from({ length: count }, (): StripCut => {
-            this.knapsack.worth(this.worth, this.itemsOf(i + 1, rest));
-            const picks: Picks = this.knapsack.fill(length, rest, 0, this.budget).picks[0] ?? [];
+        const all = this.problem.strips.flatMap((width, i) => this.stripsOf(i + 1, length, Math.floor(across / width), left));
+        const ripping = new Knapsack(all.map(({ lane }) => this.problem.strips[lane - 1]!), this.effort, 0);
+        ripping.worth(all.map(({ value }) => value), all.map((_, i) => i));
+        const chosen = ripping.fill(across, all.map(() => 1), 0, this.budget).picks.at(-1) ?? [];
+        // of one lane no strip is worth more than the one before it; where they are worth the same, the first are taken
+        const counts = new Map<number, number>();
+        for (const [i] of chosen) counts.set(all[i]!.lane, (counts.get(all[i]!.lane) ?? 0) + 1);
+        const taken = all.filter(({ lane, place }) => place < (counts.get(lane) ?? 0));
+        return {
+            strips: taken.map(({ lane, picks }) => ({ lane, picks })), value: taken.reduce((sum, strip) => sum + strip.value, 0),
+        };
+    }
+
+    /** As many strips of a lane as lie abreast or there are pieces for. */
+    private stripsOf(lane: number, length: number, most: number, left: readonly number[]): (StripCut & { readonly place: number; readonly value: number })[] {
+        const strips: (StripCut & { place: number; value: number })[] = [];
+        for (let rest = left; strips.length < most;) {
+            this.knapsack.worth(this.worth, this.itemsOf(lane, rest));
+            const { value, picks: [picks] } = this.knapsack.fill(length, rest, 0, this.budget);
+            if (!picks) break;
+            strips.push({ lane, picks, value, place: strips.length });
             rest = without(rest, picks);
-            for (const [item, n] of picks) value += this.worth[item]! * n;
-            return { lane: i + 1, picks };
-        }));
-        return { strips: strips.filter(({ picks }) => picks.length > 0), value };
+        }
+        return strips;
     }
 
     private itemsOf(lane: number, left: readonly number[]): number[] {

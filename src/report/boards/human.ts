@@ -1,6 +1,6 @@
 import { knownText, weakest } from '../../cutting/known.ts';
 import { besideStrips, leftoversOf } from '../../cutting/leftovers.ts';
-import { rippedParts } from '../../cutting/rips.ts';
+import { rippedParts, stripNumbers } from '../../cutting/rips.ts';
 import type { Board, BoardPlan, Money, StockPlan, Strip } from '../../cutting/model.ts';
 import type { JobSettings, Stock } from '../../job/model.ts';
 import { printMoney } from '../../quantity/money.ts';
@@ -86,12 +86,13 @@ function stockCuts({ stock, boards }: StockPlan, job: JobSettings, nameOf: (piec
 }
 
 function boardText(board: Board, step: Ticks, show: Show, nameOf: (piece: Piece) => string): string {
+    const numbers = stripNumbers(board);
     const whole = board.strips.filter(strip => strip.rippedTo === undefined).map(strip => stripText(strip, step, show, nameOf)).filter(words => words !== '');
     const parts = rippedParts(board).map(({ section, strips }) => {
         const widths = [...new Set(strips.map(strip => strip.rippedTo!))];
         return [
             `${section === undefined ? '' : `cut off ${printLength(section, show)}, `}rip${board.crosswise ? ' across the sheet' : ''} ${widths.map(width => `${counted(strips.filter(strip => strip.rippedTo === width).length, 'strip')} of ${printLength(width, show)}`).join(', ')}`,
-            ...strips.map((strip, i) => `strip ${i + 1}: ${stripText(strip, step, show, nameOf)}`),
+            ...strips.map(strip => `strip ${numbers[board.strips.indexOf(strip)]}: ${stripText(strip, step, show, nameOf)}`),
         ].join('; ');
     });
     return [...whole, ...parts].join('; ');

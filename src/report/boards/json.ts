@@ -3,6 +3,7 @@ import { knownText, weakest } from '../../cutting/known.ts';
 import { leftoversOf, type Left } from '../../cutting/leftovers.ts';
 import type { Board, Known, StockPlan } from '../../cutting/model.ts';
 import type { JobSettings } from '../../job/model.ts';
+import { stripNumbers } from '../../cutting/rips.ts';
 import { roundDown } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { lengthJson, moneyJson, type LengthJson } from '../amounts-json.ts';
@@ -76,9 +77,11 @@ function stockJson({ stock, boards, buy, spare, costs, rips, known }: StockPlan,
 
 function boardJson({ number, length: ticks, from, worth, strips, sections, crosswise }: Board, length: PrintLength, job: JobSettings): StockJson['boards'][number] {
     const step = job.cutTo.value, show = job.show.value;
+    const numbers = stripNumbers({ strips });
     return {
         number, length: length(ticks), onHand: from === 'on hand', from, worth: worth ? moneyJson(worth) : null, crosswise: crosswise === true, cut: length(job.kerf.value), sections: (sections ?? []).map(length),
-        strips: strips.map(strip => ({
+        strips: strips.map((strip, i) => ({
+            number: numbers[i]!,
             rippedTo: strip.rippedTo === undefined ? null : length(strip.rippedTo),
             section: strip.section ?? null,
             pieces: strip.pieces.map(p => ({ piece: p.id, length: lengthJson(p.overall, longPoints(p), show), over: length(blankOver(p, job)) })),

@@ -107,6 +107,8 @@ interface Board {
 }
 
 interface Strip {
+    /** What the lists at the saw and the labels call it: ripped ones from 1 on through all sections of the board, what is cut in its whole width last. */
+    readonly number?: FromOne;
     /** The width it is ripped to before it is cut to length. */
     readonly rippedTo: LengthJson | null;
     /** The section it is ripped from: 1, 2, ... of the board's `sections`; null: it lies over the whole length. */

@@ -93,10 +93,10 @@ function boardLines(boards: readonly LaidBoard[], tape: Tape, nameOf: (piece: Pi
 }
 
 /** `1/2" | blocking-A-2 to 3' 7 7/8" | …`: the first mark, then every piece with the mark at its far end. */
-function stripText({ sections, strips }: LaidBoard, strip: LaidStrip, tape: Tape, nameOf: (piece: Piece) => string): string {
+function stripText({ sections }: LaidBoard, strip: LaidStrip, tape: Tape, nameOf: (piece: Piece) => string): string {
     const left = roundDown(strip.offcut, tape.step);
     const from = strip.section === undefined ? '' : `section ${strip.section}, `;
-    const name = strip.rippedTo === undefined ? '' : `${from}strip ${strips.filter(other => other.rippedTo !== undefined && other.section === strip.section).indexOf(strip) + 1} (${printLength(strip.rippedTo, tape.show)}): `;
+    const name = strip.rippedTo === undefined ? '' : `${from}strip ${strip.number} (${printLength(strip.rippedTo, tape.show)}): `;
     const off = strip.rippedTo === undefined ? sections : [];
     if (strip.pieces.length + off.length === 0) return `${name}left whole`;
     const marks = [...strip.pieces.map(p => ({ what: nameOf(p.piece), to: p.to })), ...off.map(s => ({ what: `section ${s.number}`, to: s.to }))].sort((a, b) => a.to - b.to);

@@ -150,6 +150,7 @@ interface Board {
 }
 
 interface Strip {
+    /** Within the board: ripped ones from 1 on through all its sections, what is cut in its whole width last. */
     readonly number: FromOne;
     readonly rippedTo: LengthJson | null;
     /** The section it is ripped from, whose left end its tape is hooked on; null: it lies over the whole length. */
