@@ -160,7 +160,10 @@ describe('lines that are written into the job', () => {
     /** 12' with the first piece in its whole width, and a section of 40" with the others abreast. */
     const sectioned = ([first, ...others]: readonly Piece[]): Board => ({
         number: 1, length: feet(12), from: 'bought', sections: [inches(40)],
-        strips: [{ pieces: [first!], offcut: 0, kept: false }, ...others.map(each => ({ rippedTo: each.width, section: 1, pieces: [each], offcut: 0, kept: false }))],
+        strips: [
+            { pieces: [first!], offcut: 0, kept: false },
+            ...others.map(each => ({ rippedTo: each.width, section: 1, pieces: [each], offcut: 0, kept: false })),
+        ],
     });
 
     test('a board with its pieces, and what is left of it', () => {
