@@ -3,6 +3,7 @@ import type { JobSettings, Stock } from '../job/model.ts';
 import type { Given } from '../provenance/source.ts';
 import type { Measure } from '../quantity/measure.ts';
 import { printLength } from '../quantity/print-length.ts';
+import { inches } from '../quantity/rational.ts';
 import { defineRule, type Report } from './rule.ts';
 import { BEAM, changed } from './support/examples.ts';
 import { wordsOf } from './support/places.ts';
@@ -13,14 +14,15 @@ const wrong = changed(changed(BEAM, '\nprofile', `${SHEET}\nprofile`), '  sides 
 export const sheetNotRipped = defineRule({
     name: 'sheet-not-ripped',
     severity: 'warning',
-    title: 'A part of a beam takes the whole width of a sheet',
+    title: 'A part of a beam takes the whole width of a sheet or a panel',
     explanation: `
 A part that says no \`rip\` is as wide as its stock. Of a board that is meant; of a sheet it makes a beam as wide as the sheet.
 
-Sides from a sheet of 48" x 96" that are not ripped make a beam 4' deep. Say how wide they are: \`rip 5 1/2"\`.`,
+Sides from a sheet of 48" x 96" that are not ripped make a beam 4' deep. Say how wide they are: \`rip 5 1/2"\`. So it is with a panel
+that is glued up, wider than 2': no board is.`,
     wrong,
     right: changed(wrong, '{ stock panel }', '{\n    stock  panel\n    rip    5 1/2"\n  }'),
-    basis: 'Strips are ripped from sheets: common practice, no source.',
+    basis: 'Strips are ripped from sheets and glued panels, and boards are narrower than 2\': common practice, no source.',
     check: {
         section({ section: { profile: { blocking, spacers, sides, bottom, trim } }, job }, report) {
             for (const [word, part] of [['blocking', blocking], ['spacers', spacers], ['sides', sides], ['bottom', bottom], ['trim', trim]] as const) if (part) check(word, part, job, report);
@@ -31,11 +33,16 @@ Sides from a sheet of 48" x 96" that are not ripped make a beam 4' deep. Say how
     },
 });
 
+/** No board is as wide. */
+const PANEL = inches(24);
+
 function check(word: string, { stock, rip }: { readonly stock?: Given<Stock>; readonly rip?: Given<Measure> }, { show }: JobSettings, report: Report): void {
-    const sheet = stock?.value.sheet;
-    if (!stock || !sheet || rip) return;
+    if (!stock || rip) return;
+    const { sheet, width, name } = stock.value;
+    const wide = sheet ? { ticks: sheet.value.width, at: sheet.at, what: 'sheet' } : width && width.value.ticks > PANEL ? { ticks: width.value.ticks, at: width.at, what: 'panel' } : undefined;
+    if (!wide) return;
     report({
-        ...wordsOf(stock), message: `The ${word} ${word === 'sides' || word === 'spacers' ? 'take' : 'takes'} the whole width of the sheet, ${printLength(sheet.value.width, show.value)}. Say how wide it is ripped: \`rip\`.`,
-        related: [{ at: sheet.at, message: `${stock.value.name} is a sheet` }],
+        ...wordsOf(stock), message: `The ${word} ${word === 'sides' || word === 'spacers' ? 'take' : 'takes'} the whole width of the ${wide.what}, ${printLength(wide.ticks, show.value)}. Say how wide it is ripped: \`rip\`.`,
+        related: [{ at: wide.at, message: `${name} is a ${wide.what}` }],
     });
 }

@@ -1,4 +1,5 @@
 import { BISCUIT_SIZES, biscuitOf, SLOT_MARGIN, slotLength } from '../data/biscuits.ts';
+import { listed } from '../plain/words.ts';
 import { roundDown } from '../quantity/round.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
 import { defineRule } from './rule.ts';
@@ -41,16 +42,24 @@ cuts 2 sqrt(2 R d - d²). With a depth of half the biscuit and 1/32" that is
 
 At each edge of the bottom, and between two slots, 3/16" of wood is wanted. Two #20 in 5 1/2" leave 5.50" - 2 x 2.59" =
 0.33", which is 7/64" in each of the three places; two #10 leave 15/64". Slots that are longer than the bottom is wide come
-out at its edges: then it is an **error**.`,
+out at its edges: then it is an **error**. A size that no biscuit is sold in, as \`2 x #99\`, is most likely a slip of the pen.`,
     wrong,
     right: changed(wrong, '2 x #20', '2 x #10'),
     basis: 'Slot length: chord of a 100 mm cutter (the cutter, and spline sizes, read on woodworking reference pages). Margin of 3/16": common practice, no source.',
     check: {
         section({ section: { profile: { bottom }, bottomWidth }, job }, report) {
             const biscuits = bottom?.biscuits;
-            const biscuit = biscuits && biscuitOf(biscuits.value.size);
-            if (!biscuits || !biscuit || !bottomWidth || !(biscuits.value.count > 0)) return;
-            const { count, size: number } = biscuits.value;
+            if (!biscuits || !bottomWidth || !(biscuits.value.count > 0)) return;
+            const { count, size: number } = biscuits.value, biscuit = biscuitOf(number);
+            if (!biscuit) {
+                const fits = whatFits(bottomWidth.ticks, count);
+                report({
+                    ...wordsOf(biscuits), severity: 'warning',
+                    message: `${number} is no size that biscuits are sold in: ${listed(BISCUIT_SIZES)} are. So nobody can tell whether its slots fit in a bottom of ${sizesOf(job)(bottomWidth.ticks)}.`,
+                    fixes: fits.flatMap((text, i) => replacing(biscuits, text, `Use ${text}`).map(fix => ({ ...fix, preferred: i === 0 }))),
+                });
+                return;
+            }
             const margin = marginOf(count, slotLength(biscuit), bottomWidth.ticks);
             if (margin >= SLOT_MARGIN.ticks) return;
             const size = sizesOf(job);

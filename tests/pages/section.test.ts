@@ -127,7 +127,7 @@ describe('what the tolerances do', () => {
         expect(shown.verdict).toMatch(/^Sides that are cut long pinch the channel: its bottom lacks 3\/64" at worst\./);
         expect(all(readXml(shown.svg)).map(({ text }) => text.trim())).toEqual(expect.arrayContaining(['-0.035"', '0.035"']));
         const closer = caseOf(await content({ job: 'cut-tolerance 1/64"' }), 'tolerance.channel.east-west.1');
-        expect(closer).toMatchObject({ isWrong: false, verdict: 'At worst the bottom lacks 3/128": it is eased as it goes in.' });
+        expect(closer).toMatchObject({ isWrong: false, verdict: 'At worst the bottom lacks 0.023": it is eased as it goes in.' });
         expect((await content()).runs.flatMap(({ cases }) => cases).filter(({ id }) => id.startsWith('tolerance.channel'))).toEqual([]);
     });
 

@@ -32,8 +32,9 @@ export function along({ left, right, zero, pointsPerTick }: Axis, ticks: number)
 
 export interface Mark { readonly at: number; readonly text: string }
 
+/** The finest first; an inch is divided no finer than a steel rule is. */
 const STEPS: Readonly<Record<Show, readonly number[]>> = {
-    'feet-inches': [128, 64, 32, 16, 8, 4, 2, 1].map(part => TICKS_PER_INCH / part),
+    'feet-inches': [64, 32, 16, 8, 4, 2, 1].map(part => TICKS_PER_INCH / part),
     millimeters: [0.1, 0.2, 0.5, 1, 2, 5, 10, 20].map(mm => mm * TICKS_PER_MM),
 };
 

@@ -36,7 +36,7 @@ export function isUsual({ least, most }: Usual, value: number): boolean {
 
 /** The slips that are made most: the other mark, a decimal place, a figure struck twice. */
 function likely(value: number, { of, least, most }: Usual): number[] {
-    const slips = of === 'length' ? (value > most ? [value / 10, value / 12, value / 1000] : [value * 12, value * 10, value * 1000]) : of === 'gauge' ? [value / 10, Math.floor(value / 10)] : [value / 10, value / 60, value / 100];
+    const slips = of === 'length' ? (value > most ? [value / 10, value / 12, value / 1000] : [value * 12, value * 10, value * 1000]) : of === 'gauge' ? [value / 10, Math.floor(value / 10)] : of === 'share' ? [value / 10, value / 100] : [value / 10, value / 60, value / 100];
     return slips.filter(meant => meant >= least && meant <= most && meant > 0 && Number.isInteger(of === 'share' ? 1 : meant));
 }
 

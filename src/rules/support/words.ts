@@ -1,4 +1,4 @@
-import { printIn, printMark } from '../../quantity/print-length.ts';
+import { isOnRule, printIn, printMark } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../../quantity/ticks.ts';
 import type { JobSettings } from '../../job/model.ts';
 import { tapeOf } from '../../job/tape.ts';
@@ -8,7 +8,7 @@ import { listed } from '../../plain/words.ts';
 export interface Sizes {
     /** As it was said; what is on no rule has decimals below a foot, `5.512"`, and is read off at the tape's nearest mark above, with a `~` before it. */
     (ticks: Ticks): string;
-    /** For figures finer than the tape, such as paint or a tolerance: `1/64"` where it is one, else `0.028"` or `0.71 mm`. */
+    /** For figures finer than the tape, such as paint or a tolerance: `1/64"` where a rule has a mark for it, else `0.028"` or `0.71 mm`. */
     fine(ticks: number): string;
     /** Figures that stand in one sum: all as `fine`, or all with decimals where one of them is on no tape. */
     alike(figures: readonly number[]): (ticks: number) => string;
@@ -16,6 +16,8 @@ export interface Sizes {
 
 /** Thicknesses, widths and gaps: a caliper reads them where the tape has no mark, and what is wrong with them is often less than its step. */
 const CALIPERED: Ticks = TICKS_PER_FOOT;
+/** No rule has it, but it is what a tolerance of half a 64th is called. */
+const HAIR: Ticks = TICKS_PER_INCH / 128;
 
 export function sizesOf(job: JobSettings): Sizes {
     const show = job.show.value;
@@ -25,12 +27,11 @@ export function sizesOf(job: JobSettings): Sizes {
         return exact.startsWith('~') ? `~${printMark(ticks, tapeOf(job))}` : exact;
     };
     const fine = (ticks: number): string => {
-        const exact = printIn(ticks, show);
-        if (!exact.startsWith('~')) return exact;
+        if (isOnRule(ticks, show) || Math.abs(ticks) === HAIR) return printIn(ticks, show);
         return show === 'millimeters' ? `${shortest(ticks / TICKS_PER_MM, 2)} mm` : `${shortest(ticks / TICKS_PER_INCH, 3)}"`;
     };
     const alike = (figures: readonly number[]): ((ticks: number) => string) => {
-        const onTape = show === 'millimeters' || figures.every(ticks => !printIn(ticks, show).startsWith('~'));
+        const onTape = show === 'millimeters' || figures.every(ticks => isOnRule(ticks, show));
         return onTape ? fine : ticks => `${shortest(ticks / TICKS_PER_INCH, 4)}"`;
     };
     return Object.assign(print, { fine, alike });
