@@ -2,6 +2,7 @@ import { DocumentState, URI, type LangiumDocument } from 'langium';
 import { CodeLensRefreshRequest, InlayHintRefreshRequest, type Connection } from 'vscode-languageserver';
 import type { Ceiling } from '../ceiling/model.ts';
 import type { CofferSharedServices } from '../language/coffer-services.ts';
+import type { Typing } from './calm/typing.ts';
 import type { Client } from './client.ts';
 import { titleOf } from './features/code-lenses.ts';
 import { hasPrices } from './features/price-lenses.ts';
@@ -29,7 +30,7 @@ export class Refresh {
     private readonly hints: CofferInlayHints;
 
     constructor(
-        connection: Connection, services: CofferSharedServices, { client, figures, hints }: { client: Client; figures: Figures; hints: CofferInlayHints },
+        connection: Connection, services: CofferSharedServices, { client, figures, typing, hints }: { client: Client; figures: Figures; typing: Typing; hints: CofferInlayHints },
     ) {
         this.connection = connection;
         this.services = services;
@@ -38,6 +39,11 @@ export class Refresh {
         this.hints = hints;
         const { DocumentBuilder, TextDocuments, ConfigurationProvider } = services.workspace;
         DocumentBuilder.onBuildPhase(DocumentState.Validated, documents => this.look(documents));
+        // what stood still while somebody typed
+        typing.onRest(() => {
+            const documents = TextDocuments?.all().flatMap(({ uri }) => services.workspace.LangiumDocuments.getDocument(URI.parse(uri)) ?? []) ?? [];
+            void services.workspace.WorkspaceLock.read(() => this.look(documents.filter(({ state }) => state === DocumentState.Validated)));
+        });
         TextDocuments?.onDidClose(({ document }) => this.shown.delete(URI.parse(document.uri).toString()));
         (ConfigurationProvider as Settings).onConfigurationSectionUpdate(() => this.refreshHints());
     }

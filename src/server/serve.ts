@@ -4,6 +4,8 @@ import type { Connection } from 'vscode-languageserver';
 import type { CofferDocumentBuilder } from '../language/workspace/document-builder.ts';
 import { madeFrom } from '../language/workspace/made-from.ts';
 import { inspectClosely } from '../pipeline/inspect-closely.ts';
+import { CalmFindings } from './calm/calm-findings.ts';
+import { Typing } from './calm/typing.ts';
 import { answerBuiltinDocuments } from './builtin-documents.ts';
 import { dropClosedTexts } from './closed-texts.ts';
 import { EditorFiles } from './editor-files.ts';
@@ -30,19 +32,26 @@ export function serve(
     wire: Connection, disk?: FileSystemProvider, look: LookClosely = inspectClosely, prover?: (say: (words: string) => void) => BoardProver,
 ): void {
     const fitting = new FittingDiagnostics(wire);
-    const late = new LateFindings(fitting.connection, {
+    const openText = (uri: string): string | undefined => shared.workspace.TextDocuments?.get(URI.parse(uri))?.getText();
+    const typing = new Typing();
+    const calm = new CalmFindings(fitting.connection, typing, openText);
+    const late = new LateFindings(calm.connection, {
         built: uri => shared.workspace.LangiumDocuments.getDocument(URI.parse(uri))?.textDocument.getText(),
-        open: uri => shared.workspace.TextDocuments?.get(URI.parse(uri))?.getText(),
+        open: openText,
         madeFrom: uri => [uri, ...madeFrom([uri], shared)].flatMap(each => [each, shared.workspace.LangiumDocuments.getDocument(URI.parse(each))?.textDocument.getText() ?? '']),
     });
     const { connection } = late;
     const editorFiles = new EditorFiles(connection);
-    const { shared, coffer, client, figures } = createServerServices({ connection, fileSystemProvider: () => new ServerFileSystem(disk, editorFiles) });
+    const { shared, coffer, client, figures } = createServerServices(
+        { connection, fileSystemProvider: () => new ServerFileSystem(disk, editorFiles) }, typing,
+    );
+    shared.workspace.TextDocuments?.onDidSave(() => typing.rest());
+    shared.workspace.TextDocuments?.onDidClose(() => typing.rest());
     editorFiles.listenTo(shared.lsp.LanguageServer);
     fitting.listenTo(shared.lsp.LanguageServer);
     answerBuiltinDocuments(connection);
     answerFilesOfJob(connection, shared);
-    const panes = new Panes(connection, shared, prover?.(words => connection.console.log(words)));
+    const panes = new Panes(connection, shared, typing, prover?.(words => connection.console.log(words)));
     late.onLook(() => panes.soon());
     answerSelectionRanges(connection, shared);
     connection.onNotification(COLORS, ({ colors }: ColorsParams) => client.take(colors));
@@ -50,7 +59,7 @@ export function serve(
     (shared.workspace.DocumentBuilder as CofferDocumentBuilder).onFault = error => logFault(connection, error);
     dropClosedTexts(shared);
     new CloseLook(shared, late, look);
-    new Refresh(connection, shared, { client, figures, hints: coffer.lsp.InlayHintProvider as CofferInlayHints });
+    new Refresh(connection, shared, { client, figures, typing, hints: coffer.lsp.InlayHintProvider as CofferInlayHints });
     // the outline tells sizes, so it needs the names of other files; and the links are those of imports that have been read
     startLanguageServer(shared, { DocumentSymbolProvider: DocumentState.IndexedReferences, DocumentLinkProvider: DocumentState.Linked });
 }

@@ -27,9 +27,9 @@ import { Settings } from './settings.ts';
 
 export interface ServerServices { readonly shared: CofferSharedServices; readonly coffer: CofferServices; readonly client: Client; readonly figures: Figures }
 
-/** The language, the inspection that the command line runs too, and what the editor shows of both. */
-export function createServerServices(context?: DefaultSharedModuleContext): ServerServices {
-    const figures = new Figures(), client = new Client();
+/** The language, the inspection that the command line runs too, and what the editor shows of both. `typing`: figures stand still while somebody does. */
+export function createServerServices(context?: DefaultSharedModuleContext, typing: { readonly now: boolean } = { now: false }): ServerServices {
+    const figures = new Figures(typing), client = new Client();
     const { shared, coffer } = createCofferServices(context, {
         shared: {
             workspace: { ConfigurationProvider: services => new Settings(services) },

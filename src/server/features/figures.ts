@@ -18,29 +18,35 @@ export interface FileFigures {
     readonly profiles: ReadonlyMap<ast.Profile, ProfileFigures>;
 }
 
-interface Kept { root?: object; of?: object; figures?: FileFigures; readonly rooms: Map<string, Layout>; readonly profiles: Map<string, ProfileFigures> }
+interface Kept { root?: object; of?: object; still?: boolean; figures?: FileFigures; readonly rooms: Map<string, Layout>; readonly profiles: Map<string, ProfileFigures> }
 
 /**
  * What is computed of the rooms and profiles of a file, for what the editor shows beside the text. While one of them is
  * broken, halfway through a word, nobody can tell what it comes to, and a figure made from the readable rest would be wrong:
- * then it is what was last known of the thing by that name, or nothing.
+ * then it is what was last known of the thing by that name, or nothing. So it is while somebody types: `5` on the way to `5 1/2"` is whole,
+ * and was never meant.
  */
 export class Figures {
     private readonly kept = new WeakMap<LangiumDocument, Kept>();
+    private readonly typing: { readonly now: boolean };
+
+    constructor(typing: { readonly now: boolean }) {
+        this.typing = typing;
+    }
 
     /** The document has to be linked. */
     of(document: LangiumDocument): FileFigures {
         let kept = this.kept.get(document);
         if (!kept) this.kept.set(document, kept = { rooms: new Map(), profiles: new Map() });
         const root = document.parseResult.value, content = readFile(document);
-        if (kept.figures && kept.root === root && kept.of === content) return kept.figures;
-        kept.root = root;
-        kept.of = content;
-        return kept.figures = figuresOf(document, kept);
+        const still = this.typing.now;
+        if (kept.figures && kept.root === root && kept.of === content && kept.still === still) return kept.figures;
+        Object.assign(kept, { root, of: content, still });
+        return kept.figures = figuresOf(document, kept, still);
     }
 }
 
-function figuresOf(document: LangiumDocument, kept: Kept): FileFigures {
+function figuresOf(document: LangiumDocument, kept: Kept, still: boolean): FileFigures {
     const root = document.parseResult.value, content = readFile(document);
     const { layouts } = inspect(content);
     const items = ast.isFile(root) ? root.items : [];
@@ -48,7 +54,7 @@ function figuresOf(document: LangiumDocument, kept: Kept): FileFigures {
     const rooms = new Map<ast.Room, RoomFigures>();
     for (const [i, room] of items.filter(ast.isRoom).entries()) {
         const layout = layouts[i];
-        const known = layout && isKnown(layout);
+        const known = layout && isKnown(layout) && !(still && kept.rooms.has(room.name));
         if (known) kept.rooms.set(room.name, layout);
         const shown = known ? layout : kept.rooms.get(room.name);
         if (shown) rooms.set(room, { layout: shown, ...shown.ceiling && { ceiling: shown.ceiling }, current: known === true });
@@ -56,7 +62,7 @@ function figuresOf(document: LangiumDocument, kept: Kept): FileFigures {
     const profiles = new Map<ast.Profile, ProfileFigures>();
     for (const item of items.filter(ast.isProfile)) {
         const name = sourceOfProperty(item, 'name');
-        const profile = isSound(item, document) ? content.profiles.find(one => sameSource(one.at, name)) : undefined;
+        const profile = isSound(item, document) && !(still && kept.profiles.has(item.name)) ? content.profiles.find(one => sameSource(one.at, name)) : undefined;
         const figures = profile && { section: ownSection(profile), job: content.job, current: true };
         if (figures) kept.profiles.set(item.name, figures);
         const last = kept.profiles.get(item.name);

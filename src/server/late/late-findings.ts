@@ -1,6 +1,7 @@
-import { DiagnosticTag, type Connection, type Diagnostic, type DidChangeTextDocumentParams, type Location, type Range } from 'vscode-languageserver';
+import { DiagnosticTag, type Connection, type Diagnostic, type DidChangeTextDocumentParams } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { editBetween, editsOf, follow, type Edit, type Span } from './follow.ts';
+import { editBetween, editsOf, type Edit } from './follow.ts';
+import { placesAfter } from './places-after.ts';
 
 /** What a closer look found of one room. `stale`: its text, or something it is made from, has changed since. */
 interface OfRoom { readonly found: readonly Diagnostic[]; readonly stale: boolean }
@@ -135,30 +136,14 @@ export class LateFindings {
     /** Every place in a file, of its own findings and of others that are related to it, goes where its words went. */
     private move(uri: string, edits: readonly Edit[], after: string): void {
         this.told.set(uri, after);
-        const first = edits[0];
-        if (!first) return;
-        const before = TextDocument.create(uri, '', 0, first.before), now = TextDocument.create(uri, '', 0, after);
-        const rangeOf = (range: Range): Range | undefined => {
-            let span: Span | undefined = { from: before.offsetAt(range.start), to: before.offsetAt(range.end) };
-            for (const edit of edits) span &&= follow(span, edit);
-            return span && { start: now.positionAt(span.from), end: now.positionAt(span.to) };
-        };
-        const related = (location: Location): Location | undefined => {
-            const range = location.uri === uri ? rangeOf(location.range) : location.range;
-            return range && { ...location, range };
-        };
+        const moved = placesAfter(uri, edits, after);
         for (const [file, { rooms, from }] of this.late) {
             let lost = false;
-            const moved = ([room, { found, stale }]: [string, OfRoom]): [string, OfRoom] => [room, { stale, found: found.flatMap(each => {
-                const range = file === uri ? rangeOf(each.range) : each.range;
-                const relatedInformation = each.relatedInformation?.flatMap(one => {
-                    const location = related(one.location);
-                    return location ? [{ ...one, location }] : [];
-                });
-                lost ||= !range || relatedInformation?.length !== each.relatedInformation?.length;
-                return range ? [{ ...each, range, ...relatedInformation && { relatedInformation } }] : [];
-            }) }];
-            const now = new Map([...rooms].map(moved));
+            const now = new Map([...rooms].map(([room, { found, stale }]) => [room, { stale, found: found.flatMap(each => {
+                const { diagnostic, lost: isLost } = moved(file, each);
+                lost ||= isLost;
+                return diagnostic ?? [];
+            }) }]));
             this.late.set(file, { rooms: now, from: lost ? undefined : from });
         }
     }

@@ -11,6 +11,7 @@ import {
     type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneMarkParams, type PaneMarkResult,
     type PaneSelectionParams, type PaneShowsParams,
 } from '../messages.ts';
+import type { Typing } from '../calm/typing.ts';
 import { base64Of } from './base64.ts';
 import { BoardProofs } from './board-proofs.ts';
 import { roomAt, roomFor, type Place } from './choose.ts';
@@ -58,7 +59,7 @@ export class Panes {
     private lastCost = 0;
 
     /** `prover`: looks for cheaper boards than the first plan's, where the machine lets it. */
-    constructor(private readonly connection: Connection, private readonly services: CofferSharedServices, prover?: BoardProver) {
+    constructor(private readonly connection: Connection, private readonly services: CofferSharedServices, private readonly typing: Typing, prover?: BoardProver) {
         this.proofs = prover && new BoardProofs(prover, () => this.soon());
         this.rooms = new Rooms(services, this.proofs && (house => this.proofs?.of(house)));
         connection.onNotification(PANE_SHOWS, (params: PaneShowsParams) => this.shows(params));
@@ -68,8 +69,9 @@ export class Panes {
         connection.onRequest(PANE_EXPORT, (params: PaneExportParams) => this.export(params));
         services.workspace.DocumentBuilder.onBuildPhase(DocumentState.Validated, () => {
             this.builtAt = Date.now();
-            this.soon();
+            this.afterTyping();
         });
+        typing.onRest(() => this.soon());
     }
 
     private shows(params: PaneShowsParams): void {
@@ -93,7 +95,12 @@ export class Panes {
         const { uri, position } = cursor;
         if (typeof uri !== 'string' || !isCount(position?.line) || !isCount(position.character)) return;
         this.cursor = cursor;
-        this.soon();
+        this.afterTyping();
+    }
+
+    /** Pictures and numbers stand still while somebody types: what half a word comes to is nothing to look at. */
+    private afterTyping(): void {
+        if (!this.typing.now) this.soon();
     }
 
     /** In a moment; moments that follow each other are one, but nobody waits longer than LATEST_MS. */
