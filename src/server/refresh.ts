@@ -30,7 +30,8 @@ export class Refresh {
     private readonly hints: CofferInlayHints;
 
     constructor(
-        connection: Connection, services: CofferSharedServices, { client, figures, typing, hints }: { client: Client; figures: Figures; typing: Typing; hints: CofferInlayHints },
+        connection: Connection, services: CofferSharedServices,
+        { client, figures, typing, hints }: { client: Client; figures: Figures; typing: Typing; hints: CofferInlayHints },
     ) {
         this.connection = connection;
         this.services = services;

@@ -18,7 +18,10 @@ export interface FileFigures {
     readonly profiles: ReadonlyMap<ast.Profile, ProfileFigures>;
 }
 
-interface Kept { root?: object; of?: object; still?: boolean; figures?: FileFigures; readonly rooms: Map<string, Layout>; readonly profiles: Map<string, ProfileFigures> }
+interface Kept {
+    root?: object; of?: object; still?: boolean; figures?: FileFigures;
+    readonly rooms: Map<string, Layout>; readonly profiles: Map<string, ProfileFigures>;
+}
 
 /**
  * What is computed of the rooms and profiles of a file, for what the editor shows beside the text. While one of them is
@@ -62,7 +65,8 @@ function figuresOf(document: LangiumDocument, kept: Kept, still: boolean): FileF
     const profiles = new Map<ast.Profile, ProfileFigures>();
     for (const item of items.filter(ast.isProfile)) {
         const name = sourceOfProperty(item, 'name');
-        const profile = isSound(item, document) && !(still && kept.profiles.has(item.name)) ? content.profiles.find(one => sameSource(one.at, name)) : undefined;
+        const profile = isSound(item, document) && !(still && kept.profiles.has(item.name)) ?
+            content.profiles.find(one => sameSource(one.at, name)) : undefined;
         const figures = profile && { section: ownSection(profile), job: content.job, current: true };
         if (figures) kept.profiles.set(item.name, figures);
         const last = kept.profiles.get(item.name);

@@ -59,7 +59,9 @@ export class Panes {
     private lastCost = 0;
 
     /** `prover`: looks for cheaper boards than the first plan's, where the machine lets it. */
-    constructor(private readonly connection: Connection, private readonly services: CofferSharedServices, private readonly typing: Typing, prover?: BoardProver) {
+    constructor(
+        private readonly connection: Connection, private readonly services: CofferSharedServices, private readonly typing: Typing, prover?: BoardProver,
+    ) {
         this.proofs = prover && new BoardProofs(prover, () => this.soon());
         this.rooms = new Rooms(services, this.proofs && (house => this.proofs?.of(house)));
         connection.onNotification(PANE_SHOWS, (params: PaneShowsParams) => this.shows(params));
