@@ -6,8 +6,3 @@ export function lineName(runs: Direction, index: number): string {
     const letter = String.fromCharCode(65 + index % 26);
     return index < 26 ? letter : lineName(runs, Math.floor(index / 26) - 1) + letter;
 }
-
-/** Which way a line of that name runs, where nothing but its name is known. */
-export function runsByName(name: string): Direction {
-    return /^\d/.test(name) ? 'north-south' : 'east-west';
-}

@@ -2,10 +2,11 @@ import { perimetersOf } from '../job/perimeters.ts';
 import type { Layout } from '../ceiling/model.ts';
 import type { Fault, Miscount } from '../dryfit/model.ts';
 import type { Source } from '../provenance/source.ts';
+import { spokenName } from '../takeoff/ids.ts';
 import type { Part } from '../takeoff/model.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
-import { FAULT_OF_THE_LIST, nameOfId, some, theFirst } from './support/fit-words.ts';
+import { FAULT_OF_THE_LIST, some, theFirst } from './support/fit-words.ts';
 import { capitalized, counted } from '../plain/words.ts';
 
 const wrong = changed(HALL, '    coffers-north  3', '    lines-north    73 3/4", 80 1/4"');
@@ -38,7 +39,7 @@ export function isMiscount(fault: Fault): fault is Miscount {
 }
 
 export function countWords({ kind, id, count, alike, part, noRoom }: Miscount): string {
-    const names = [id, ...alike].map(nameOfId);
+    const names = [id, ...alike].map(spokenName);
     switch (kind) {
         case 'missing': return `${capitalized(some(names, part))} ${names.length === 1 ? 'is' : 'are'} missing in the cut list: the layout has a place for ${names.length === 1 ? 'it' : 'them'}. `
             + (noRoom ? 'Between lines that stand so close there is no room for any: set them farther apart.' : FAULT_OF_THE_LIST);

@@ -36,7 +36,7 @@ export function trimOf(setting: Setting): Piece[] {
         const { exact, cut } = pair, { strip, back, face, ends } = exact, coffer = strip.coffers[0]!, side = strip.on!;
         if (face <= 0) return [];
         return pieceOf({
-            part: 'trim', coffer, on: side, nth: pair.named.nth, stock: trim.stock, ...edgesOf(pair), miterAt: strip.hand,
+            part: 'trim', coffer, on: side, nth: pair.named.nth, stock: trim.stock, ...edgesOf(pair),
             ends, width, thickness, ...isCrown && { stands: { out, down } }, fence: trim.ripWith?.value, where: `coffer ${coffer}, ${side} side`, source: trim.at,
             why: [cofferTerm(setting, side.startsWith('north') || side.startsWith('south') ? 'east-west' : 'north-south', Math.round(back), Math.round(cut.back))],
             corners: onceCoped(exact), meets: exact.meets, heights: [0, down],

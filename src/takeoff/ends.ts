@@ -1,5 +1,7 @@
+import { compassOf } from '../arrangement/compass.ts';
+import { reversed } from '../plane/point.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import type { EndCut, Piece } from './model.ts';
+import type { Compass, EndCut, Piece } from './model.ts';
 
 /** What the saw is set to, from square; less than nothing where the face is the longer at this end, 0 of a square one. */
 export function degreesOf({ degrees = 0 }: EndCut): number {
@@ -36,9 +38,24 @@ export function endsFromTheLeft(piece: Pick<Piece, 'ends' | 'corners' | 'work'>)
     return isFirstLeft(piece) === !hasUpperGroove(piece) ? [first, last] : [last, first];
 }
 
+/** The end with a miter where just one has one, seen the same way. Nobody looks at the face of what lies. */
+export function miterAt(piece: Pick<Piece, 'part' | 'ends' | 'corners' | 'work'>): Piece['hand'] {
+    const [left, right] = endsFromTheLeft(piece);
+    if (liesFlat(piece) || isMiter(left) === isMiter(right)) return null;
+    return isMiter(left) ? 'left' : 'right';
+}
+
+const isMiter = ({ cut }: EndCut): boolean => cut === 'miter';
+
 /** Somebody who looks at its face has its first end on the left where the face lies to the right of the way from the first end to the last. */
 function isFirstLeft({ corners: [back, backEnd, , face] }: Pick<Piece, 'corners'>): boolean {
     return (backEnd.x - back.x) * (face.y - back.y) - (backEnd.y - back.y) * (face.x - back.x) >= 0;
+}
+
+/** Which way its first or its last end points. */
+export function compassOfEnd({ corners: [back, backEnd] }: Pick<Piece, 'corners'>, end: 'first' | 'last'): Compass {
+    const way = { x: backEnd.x - back.x, y: backEnd.y - back.y };
+    return compassOf(end === 'first' ? reversed(way) : way);
 }
 
 /** A hand is told with the groove edge down: a piece whose rabbet is on its upper edge is looked at upside down. */

@@ -1,6 +1,5 @@
 import type { HalfBeam } from '../ceiling/model.ts';
 import { sideFootOf } from '../ceiling/section.ts';
-import { handHung } from './hands.ts';
 import { edgesOf } from './lie.ts';
 import type { Part, Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
@@ -48,8 +47,7 @@ function sidesOf(wall: string, { section }: HalfBeam, setting: Setting): Piece[]
     if (!sides) return [];
     return setting.pairs.of('side', wall).flatMap(pair => { const { exact, named: { bay = null } } = pair; return pieceOf({
         part: 'side', wall, bay, coffer: exact.strip.coffers[0], stock: sides.stock,
-        ...edgesOf(pair), ends: exact.ends, miterAt: exact.strip.hand,
-        hand: sides.rabbet ? handHung(exact.strip.hand, sides.rabbet.value.edge) : null,
+        ...edgesOf(pair), ends: exact.ends,
         width: section.sideHeight.ticks, thickness: section.sideThickness.ticks, work: [sides.rabbet && rabbetWork(sides.rabbet.value)], fence: sides.ripWith?.value,
         where: whereOf(wall, bay), why: whyOfSide(pair, setting.runsOf(wall), setting), source: sides.at, corners: exact.corners, meets: exact.meets, heights: [section.heldDown.value.ticks, sideFootOf(section)],
     }, setting); });

@@ -47,7 +47,17 @@ export function spliceLetter(index: number, pieces: number): string | null {
     return index < 26 ? letter : `${spliceLetter(Math.floor(index / 26) - 1, pieces)}${letter}`;
 }
 
-/** The name of a piece in its own room, as the room says that it is cut or spoiled: `bottom-2`. */
+/** The name of a piece in its own room, as the room says that it is cut or spoiled, and as it is penciled on it: `side-B-3-north`. */
 export function nameInRoom({ id, room }: Piece): string {
     return id.slice(room.length + 1);
+}
+
+/** The same where it is already said which part it is: `B-3-north`. */
+export function placeInRoom({ id, room, part }: Piece): string {
+    return id.slice(room.length + part.length + 2);
+}
+
+/** A piece as it is spoken of, by its name in the list: `side B-3-north`. */
+export function spokenName(id: string): string {
+    return id.slice(id.indexOf('.') + 1).replace('-', ' ');
 }

@@ -38,8 +38,6 @@ export interface Piece {
     readonly meets: readonly [string | null, string | null];
     /** The mitered end, seen face towards you, groove edge down; null where it does not matter. */
     readonly hand: 'left' | 'right' | null;
-    /** The end with a miter where just one has one, seen the same way, whether it matters or not: without a groove a piece may be turned round. */
-    readonly miterAt: 'left' | 'right' | null;
     /** Ripped width and thickness as it stands in the ceiling; `ripped` where it is narrower than its stock. */
     readonly width: Ticks; readonly thickness: Ticks; readonly ripped: boolean;
     /** What its edge at the wall is left wider than it stands, to be scribed. */

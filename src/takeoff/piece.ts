@@ -4,6 +4,7 @@ import type { Given, Source } from '../provenance/source.ts';
 import type { WhyTerm } from '../provenance/why.ts';
 import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
+import { miterAt } from './ends.ts';
 import { idOf } from './ids.ts';
 import { boxAround, inTicks, SQUARE } from './lie.ts';
 import type { Corners, EndCut, Part, Piece } from './model.ts';
@@ -33,7 +34,6 @@ export interface Draft {
     readonly cutBack?: number; readonly cutFace?: number; readonly cutOverall?: number;
     readonly ends?: readonly [EndCut, EndCut];
     readonly meets?: Piece['meets'];
-    readonly hand?: Piece['hand']; readonly miterAt?: Piece['hand'];
     readonly width: Ticks; readonly thickness: Ticks;
     readonly stands?: Piece['stands'];
     readonly scribe?: Ticks;
@@ -68,11 +68,13 @@ export function pieceOf(draft: Draft, { ceiling, step, size }: Setting): Piece[]
     const work: Work[] = part === 'cleat' || ripped ? [ripTo(draft)] : [];
     for (const each of draft.work ?? []) if (each) work.push(each);
     if (draft.scribe) work.push({ kind: 'scribe', by: draft.scribe });
+    // without a groove a piece may be turned round
+    const ends = draft.ends ?? BOTH_SQUARE, isRabbeted = work.some(({ kind }) => kind === 'rabbet');
     return [{
         id: idOf(ceiling.room.name, part, draft), room: ceiling.room.name, part,
         line: draft.line ?? null, bay: draft.bay ?? null, coffer: draft.coffer ?? null, on: draft.on ?? draft.wall ?? null, stock,
         face, back, cutFace: roundDown(cutFace, step), cutBack: roundDown(cutBack, step), overall: Math.round(overall), cutOverall: roundDown(cutOverall, step),
-        ends: draft.ends ?? BOTH_SQUARE, meets: draft.meets ?? MEETS_NOTHING, hand: draft.hand ?? null, miterAt: draft.miterAt ?? null,
+        ends, meets: draft.meets ?? MEETS_NOTHING, hand: isRabbeted ? miterAt({ part, ends, corners, work }) : null,
         width, thickness, ripped, ...draft.stands && { stands: draft.stands }, ...draft.scribe && { scribe: draft.scribe },
         work, machining: work.map(each => workWords(each, size)),
         where, why: { terms: gathered(draft.why) }, source, corners, box: boxAround(corners, heights),

@@ -3,7 +3,6 @@ import { sideFootOf } from '../ceiling/section.ts';
 import type { Cleats, Direction, Rabbet } from '../job/model.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import { handHung } from './hands.ts';
 import { degreesOf } from './ends.ts';
 import { edgesOf, type Pair } from './lie.ts';
 import type { EndCut, Piece } from './model.ts';
@@ -44,11 +43,10 @@ export function sidesOfLine(line: Line, setting: Setting): Piece[] {
     if (!sides) return [];
     const rabbet = sides.rabbet?.value, work = rabbet ? [rabbetWork(rabbet)] : [], heights = [section.heldDown.value.ticks, sideFootOf(section)] as const;
     return inOrder('side', line, setting).flatMap(pair => {
-        const { exact } = pair, { coffers, hand } = exact.strip, on = exact.strip.on!, bay = pair.named.bay!;
+        const { exact } = pair, { coffers } = exact.strip, on = exact.strip.on!, bay = pair.named.bay!;
         return pieceOf({
             part: 'side', line: line.name, bay, coffer: coffers[0], on, where: whereOf(line, bay, on), stock: sides.stock,
-            ...edgesOf(pair), ends: exact.ends, meets: exact.meets, miterAt: hand,
-            hand: rabbet ? handHung(hand, rabbet.edge) : null, width: section.sideHeight.ticks, thickness: section.sideThickness.ticks,
+            ...edgesOf(pair), ends: exact.ends, meets: exact.meets, width: section.sideHeight.ticks, thickness: section.sideThickness.ticks,
             work, fence: sides.ripWith?.value, why: whyOfSide(pair, line.runs, setting), source: sides.at, corners: exact.corners, heights,
         }, setting);
     });

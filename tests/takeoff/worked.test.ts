@@ -8,6 +8,7 @@ import { readFile } from '../../src/language/read-file.ts';
 import { inspectClosely } from '../../src/pipeline/inspect-closely.ts';
 import { inspect } from '../../src/pipeline/inspect.ts';
 import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
+import { miterAt } from '../../src/takeoff/ends.ts';
 import type { Piece } from '../../src/takeoff/model.ts';
 import { takeOff } from '../../src/takeoff/take-off.ts';
 import { number, workedRooms, type WorkedPiece, type WorkedRoom } from '../arrangement/worked.ts';
@@ -98,10 +99,11 @@ function agrees(piece: Piece, { part, edges, angles, hand, width, overall }: Wor
     const alike = (some: readonly number[]): boolean => some.every((angle, i) => Math.abs(angle - leans[i]!) <= DEGREES);
     const longest = number(edges[0]) > number(edges[1]) ? edges[0] : edges[1];
     return (part === 'cleat' || near(piece.face, face)) && near(piece.back, back) && near(piece.overall, overall ?? longest)
-        && (alike(wanted) || alike([...wanted].reverse())) && (hand === undefined || part !== 'side' || piece.miterAt === hand)
+        && (alike(wanted) || alike([...wanted].reverse())) && (hand === undefined || part !== 'side' || miterAt(piece) === hand)
         && (width === undefined || part !== 'bottom' && part !== 'blocking' || near(piece.width, width));
 }
 
-function inInches({ face, back, overall, ends, miterAt, meets }: Piece): string {
-    return JSON.stringify({ face: face / TICKS_PER_INCH, back: back / TICKS_PER_INCH, overall: overall / TICKS_PER_INCH, ends, miterAt, meets });
+function inInches(piece: Piece): string {
+    const { face, back, overall, ends, meets } = piece;
+    return JSON.stringify({ face: face / TICKS_PER_INCH, back: back / TICKS_PER_INCH, overall: overall / TICKS_PER_INCH, ends, miterAt: miterAt(piece), meets });
 }

@@ -2,7 +2,7 @@ import type { LaidBoard, LaidPiece, LaidStrip, SawOrder } from '../../sawing/mod
 import { PLURAL } from '../../job/part.ts';
 import { cutAlike } from '../../takeoff/cut-alike.ts';
 import { comparePieces } from '../../takeoff/piece-order.ts';
-import { markOf, placeMarkOf } from '../../takeoff/marks.ts';
+import { nameInRoom, placeInRoom } from '../../takeoff/ids.ts';
 import type { Work } from '../../takeoff/work.ts';
 import { group, line, polygon, sheet, text, type Group, type Item, type Sheet } from '../display-list.ts';
 import type { Extent } from '../extent.ts';
@@ -86,13 +86,13 @@ function label({ laid, board, strip, step, bundle }: Labeled, order: SawOrder, j
     const from = `${isBundle ? boardsOf(bundle) : `${board.name}${strip.rippedTo === undefined ? '' : `, strip ${strip.number}`}`} · stop ${step}`;
     const boardWords = fitText(from, width * 0.62, 7, 5);
     const part = piece.part === 'trim' ? 'CEILING TRIM' : (isBundle ? PLURAL[piece.part] : piece.part).toUpperCase();
-    const mark = fitText(isBundle ? `${bundle.length} alike` : placeMarkOf(piece), width, 23, 11, 600);
+    const mark = fitText(isBundle ? `${bundle.length} alike` : placeInRoom(piece), width, 23, 11, 600);
     const length = figureWithUnit(longPoints(piece), show);
     const face = piece.cutFace === piece.cutBack ? '' : `face ${figure(piece.cutFace, show)}`;
     const where = fitText(`${piece.room}: ${isBundle ? linesOf(bundle) : piece.where}`, width, 7.4, 5.4);
     const work = fitText(piece.work.filter(each => each.kind !== 'rip' || strip.rippedTo === undefined).map(shortWork).join(', '), width * 0.62, 7, 5.4);
     const jobWords = fitText(job, width * 0.36, 6.4, 5);
-    return group(`label.${board.name}.${strip.number}.${strip.pieces.indexOf(laid) + 1}`, { piece: piece.id, part: piece.part, title: `${isBundle ? `${bundle.length} ${PLURAL[piece.part]}` : markOf(piece)}, ${length}` }, [
+    return group(`label.${board.name}.${strip.number}.${strip.pieces.indexOf(laid) + 1}`, { piece: piece.id, part: piece.part, title: `${isBundle ? `${bundle.length} ${PLURAL[piece.part]}` : nameInRoom(piece)}, ${length}` }, [
         text([left, at.top + 13], part, { size: 7, weight: 600, spaced: 0.8 }),
         text([right, at.top + 13], boardWords.text, { size: boardWords.size, anchor: 'end', tone: 'soft' }),
         text([left, at.top + 36], mark.text, { size: mark.size, weight: 600 }),

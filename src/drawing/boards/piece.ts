@@ -1,7 +1,7 @@
 import { roundTo } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import type { LaidPiece } from '../../sawing/model.ts';
-import { placeMarkOf } from '../../takeoff/marks.ts';
+import { placeInRoom } from '../../takeoff/ids.ts';
 import { circle, group, line, polygon, rectangle, text, type Group, type Item } from '../display-list.ts';
 import { figure } from '../figures.ts';
 import { fitText } from '../text/fit-text.ts';
@@ -63,7 +63,7 @@ function words({ piece, ends }: LaidPiece, view: BoardView, step: number | undef
     const narrow = width < 52;
     if (width < 21 && step !== undefined) return [text([(left + right) / 2, middle + 2.6], String(step), { size: step > 99 ? 5.4 : 7.2, weight: 600, anchor: 'middle' })];
     if (narrow) {
-        const name = fitText(placeMarkOf(piece), width - 2, 7, 4.6);
+        const name = fitText(placeInRoom(piece), width - 2, 7, 4.6);
         const tall = foot - top >= 20 && step !== undefined;
         return [
             ...tall ? [text([(left + right) / 2, middle - 1.5], String(step), { size: 7.6, weight: 600, anchor: 'middle' })] : [],

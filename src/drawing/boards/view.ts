@@ -1,7 +1,7 @@
 import type { Show } from '../../quantity/print-length.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import type { LaidPiece, SawOrder } from '../../sawing/model.ts';
-import { markOf } from '../../takeoff/marks.ts';
+import { nameInRoom } from '../../takeoff/ids.ts';
 import type { Piece } from '../../takeoff/model.ts';
 
 /** How boards lie on a sheet: the hooked end at `left`, lengths to scale, widths only about. */
@@ -22,7 +22,7 @@ export function boardView(order: SawOrder, left: number, pointsPerTick: number):
     const rooms = new Set(order.boards.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece.room));
     return {
         left, pointsPerTick, show: order.job.show.value, step: order.job.cutTo.value,
-        nameOf: piece => (rooms.size > 1 ? `${piece.room} ${markOf(piece)}` : markOf(piece)),
+        nameOf: piece => (rooms.size > 1 ? `${piece.room} ${nameInRoom(piece)}` : nameInRoom(piece)),
         stepOf: piece => steps.get(piece),
     };
 }

@@ -7,7 +7,7 @@ import { endsText } from '../../report/cut-list/group.ts';
 import { howToRead } from '../../report/cut-list/human.ts';
 import { fingerprintOf } from '../../takeoff/cut-alike.ts';
 import { longPoints } from '../../takeoff/long-points.ts';
-import { markOf } from '../../takeoff/marks.ts';
+import { nameInRoom } from '../../takeoff/ids.ts';
 import type { Part, Piece } from '../../takeoff/model.ts';
 import { comparePieces } from '../../takeoff/piece-order.ts';
 import type { PageContent, RoomOnPage } from '../page.ts';
@@ -65,7 +65,7 @@ export function cutListContent(room: RoomOnPage): CutListContent {
     const pieces = [...takeOff.pieces].sort(comparePieces).map((piece): ListedPiece => {
         const words = whyWords(piece.why, piece.cutBack, tapeOf(job), sources), print = fingerprintOf(piece);
         return {
-            id: piece.id, mark: markOf(piece), where: piece.where, line: piece.line, at: sources.number(piece.source),
+            id: piece.id, mark: nameInRoom(piece), where: piece.where, line: piece.line, at: sources.number(piece.source),
             cut: cuts.number(print, () => cutOf(piece, print, nameOf(piece.stock), job)), why: whys.number(JSON.stringify(words), () => words),
         };
     });

@@ -7,10 +7,11 @@ import { printMoney } from '../../quantity/money.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
 import { roundDown } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
+import { nameInRoom } from '../../takeoff/ids.ts';
 import type { Piece } from '../../takeoff/model.ts';
 import { titleOf, type HousePlan } from '../house.ts';
 import { countText, sizeText, there } from './there.ts';
-import { markOf, marksText } from '../marks.ts';
+import { marksText } from '../marks.ts';
 import { columns, wrap, type Files, type Paint } from '../look.ts';
 import { spareText } from '../spare.ts';
 import { cleanText } from '../../text/clean-text.ts';
@@ -34,7 +35,7 @@ function boards({ house, plan }: HousePlan, paint: Paint, files: Files): string[
     const show = job.show.value;
     const length = (ticks: number): string => printLength(ticks, show);
     const stockName = stockNames(plan.stocks.map(({ stock }) => stock));
-    const nameOf = (piece: Piece): string => (rooms.length > 1 ? piece.id : markOf(piece));
+    const nameOf = (piece: Piece): string => (rooms.length > 1 ? piece.id : nameInRoom(piece));
     return [
         paint.strong(`BOARDS TO BUY  ${cleanText(titleOf(job))}`),
         ...wrap(`For ${rooms.map(r => r.room.name).join(', ')}.${plan.stocks.length === 0 ? '' : ` ${capitalized(knownText(weakest(plan)))}.`}`, WIDTH),

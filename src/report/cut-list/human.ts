@@ -3,6 +3,7 @@ import { PLURAL } from '../../job/part.ts';
 import { whyText } from '../../provenance/why-text.ts';
 import { printInches, printLength, printRun, type Show, type Tape } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
+import { placeInRoom } from '../../takeoff/ids.ts';
 import type { Consumable, Piece } from '../../takeoff/model.ts';
 import { degreesOf, isSlanted, liesFlat } from '../../takeoff/ends.ts';
 import { longPoints } from '../../takeoff/long-points.ts';
@@ -11,7 +12,7 @@ import { cautionsFor } from '../cautions.ts';
 import { titleOf, type House } from '../house.ts';
 import { columns, wrap, type Paint } from '../look.ts';
 import { cleanText } from '../../text/clean-text.ts';
-import { marksText, placeMarkOf } from '../marks.ts';
+import { marksText } from '../marks.ts';
 import { standingText } from '../standing.ts';
 import { batchesOf, endsText, type Batch, type StockBatches } from './group.ts';
 import { stockNames } from '../../job/stock-names.ts';
@@ -99,7 +100,7 @@ function details({ sample, pieces }: Batch, tape: Tape, paint: Paint): string[] 
     const whys = [...new Set(pieces.map(p => whyText(p.why, p.cutBack, tape)))];
     return [
         ...(sample.machining.length > 0 ? wrap(`then: ${sample.machining.join('; ')}`, width) : []),
-        ...rooms.flatMap(room => wrap(`${room}: ${marksText(pieces.filter(p => p.room === room), placeMarkOf)}`, width)),
+        ...rooms.flatMap(room => wrap(`${room}: ${marksText(pieces.filter(p => p.room === room), placeInRoom)}`, width)),
         ...whys.flatMap(why => wrap(why, width)).map(paint.faint),
     ];
 }

@@ -5,7 +5,7 @@ import { whyText } from '../../provenance/why-text.ts';
 import { roundTo } from '../../quantity/round.ts';
 import type { Show } from '../../quantity/print-length.ts';
 import { isHanded } from '../../takeoff/cut-alike.ts';
-import { degreesOf, endsFromTheLeft } from '../../takeoff/ends.ts';
+import { degreesOf, endsFromTheLeft, miterAt } from '../../takeoff/ends.ts';
 import type { EndCut, Piece, TakeOff } from '../../takeoff/model.ts';
 import { lengthJson, type LengthJson } from '../amounts-json.ts';
 import type { House } from '../house.ts';
@@ -56,7 +56,7 @@ function pieceJson(p: Piece, stock: string, job: JobSettings, files: Files): Cut
         left: endJson(left),
         right: endJson(right),
         meets: p.meets,
-        hand: p.hand ?? p.miterAt,
+        hand: miterAt(p),
         handed: p.hand !== null || isHanded(p),
         width: length(p.width),
         thickness: length(p.thickness),

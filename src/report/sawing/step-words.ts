@@ -2,8 +2,9 @@ import { PLURAL } from '../../job/part.ts';
 import { printInches, printLength, printRun, type Show } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
 import { settingText, type Block, type BoardRef, type MiterCut, type SawOrder, type Step } from '../../sawing/index.ts';
+import { nameInRoom } from '../../takeoff/ids.ts';
 import { PARTS, type Piece } from '../../takeoff/model.ts';
-import { markOf, marksText } from '../marks.ts';
+import { marksText } from '../marks.ts';
 import { counted } from '../../plain/words.ts';
 
 /** A step as it is printed: what is set, then what is done at that setting, line by line. */
@@ -32,7 +33,7 @@ export const HOW_TO_MITER: readonly string[] = [
 
 export function namesIn(order: SawOrder): (piece: Piece) => string {
     const rooms = new Set(order.boards.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece.room));
-    return rooms.size > 1 ? piece => piece.id : markOf;
+    return rooms.size > 1 ? piece => piece.id : nameInRoom;
 }
 
 export function stepWords(step: Step, order: SawOrder, nameOf: (piece: Piece) => string = namesIn(order)): StepWords {

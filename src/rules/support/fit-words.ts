@@ -1,7 +1,8 @@
 import type { Cause, Clash, Misfit } from '../../dryfit/model.ts';
-import { runsByName } from '../../job/line-names.ts';
 import { plural } from '../../job/part.ts';
 import type { RelatedPlace } from '../../findings/finding.ts';
+import { compassOfEnd } from '../../takeoff/ends.ts';
+import { spokenName } from '../../takeoff/ids.ts';
 import type { Piece } from '../../takeoff/model.ts';
 import type { Found } from '../rule.ts';
 import { shortest, type Sizes } from './words.ts';
@@ -17,13 +18,8 @@ export function theFirst(found: readonly Found[]): Found[] {
 }
 
 /** A piece as it is spoken of: "side A-1-north", "bottom 2", "trim 5-north"; or "the ceiling". */
-export function nameOf(piece: Pick<Piece, 'id' | 'room' | 'part'> | string): string {
-    return typeof piece === 'string' ? piece : `${piece.part} ${piece.id.slice(piece.room.length + piece.part.length + 2)}`;
-}
-
-/** The same of a name in the list: `hall.side-A-1-north`. */
-export function nameOfId(id: string): string {
-    return id.slice(id.indexOf('.') + 1).replace('-', ' ');
+export function nameOf(piece: Pick<Piece, 'id'> | string): string {
+    return typeof piece === 'string' ? piece : spokenName(piece.id);
 }
 
 /** The first three, and how many others. */
@@ -67,15 +63,10 @@ function causeOf(piece: Piece, cause: Cause, size: Sizes): string {
         case 'rabbet width': return `its rabbet is ${size(cause.is)} wide instead of ${size(cause.wanted)}`;
         case 'rabbet height': return `its rabbet is ${size(cause.is)} high instead of ${size(cause.wanted)}`;
         case 'rabbet': return 'its rabbet is missing, or along another edge';
-        case 'miter': return `its ${endOf(piece, cause.end)} end is ${cut(cause.is)} instead of ${cut(cause.wanted)}`;
+        case 'miter': return `its ${compassOfEnd(piece, cause.end)} end is ${cut(cause.is)} instead of ${cut(cause.wanted)}`;
         case 'hand': return cause.is === null ? 'it has no hand, and it cannot be turned round' : `it is a ${cause.is} one, mitered at the wrong end`;
         case 'face': return `its face is ${size(cause.is)}, and its back less the miters leaves ${size(cause.wanted)}`;
     }
-}
-
-function endOf({ line, on }: Piece, end: 'first' | 'last'): string {
-    const alongX = line === null ? on === 'north' || on === 'south' : runsByName(line) === 'east-west';
-    return alongX ? (end === 'first' ? 'west' : 'east') : end === 'first' ? 'north' : 'south';
 }
 
 function cut(degrees: number): string {

@@ -1,5 +1,6 @@
 import type { AstNode, LangiumDocuments } from 'langium';
-import { lineName, runsByName } from '../../../job/line-names.ts';
+import { lineName } from '../../../job/line-names.ts';
+import type { Direction } from '../../../job/model.ts';
 import { CURRENCIES } from '../../../data/currencies.ts';
 import * as ast from '../../generated/ast.ts';
 import { factsOf } from '../../types/facts.ts';
@@ -9,16 +10,17 @@ import { PICTURE, type Suggestion } from './suggestion.ts';
 /** Names that nobody declares because they follow from the layout. */
 export interface NamesOfRoom {
     /** `1`, `2`, `A`, `B`. */
-    readonly lines: readonly string[];
-    /** `A1`, `B2`. */
-    readonly crossings: readonly string[];
+    readonly lines: readonly LineName[];
+    /** `A1`, `B2`, each with its two lines. */
+    readonly crossings: readonly { readonly name: string; readonly lines: readonly string[] }[];
     /** Names of pieces in the cut list. */
     readonly pieces: readonly string[];
 }
+interface LineName { readonly name: string; readonly runs: Direction }
 /** For whoever knows what a room comes to. */
 export type NamesIn = (room: ast.Room) => NamesOfRoom | undefined;
 
-const WALLS: Readonly<Record<'north-south' | 'east-west', readonly string[]>> = { 'north-south': ['wall-north', 'wall-south'], 'east-west': ['wall-west', 'wall-east'] };
+const WALLS_ACROSS: Readonly<Record<Direction, readonly string[]>> = { 'north-south': ['north', 'south'], 'east-west': ['west', 'east'] };
 
 /** What can be written where a name is wanted that need not be declared. Undefined where nothing is known of such names. */
 export function plainNames(
@@ -32,18 +34,17 @@ export function plainNames(
     const words = (list: readonly string[]): readonly Suggestion[] => list.map(label => ({ label, kind: PICTURE.word }));
     switch (factsOf(property).names) {
         case 'lines across': {
-            const line = fixtureAt(from)?.name ?? '';
-            const along = runsByName(line);
-            return words([...(names()?.lines ?? []).filter(name => runsByName(name) !== along), ...WALLS[along]]);
+            const line = fixtureAt(from)?.name, all = names()?.lines ?? [], runs = all.find(({ name }) => name === line)?.runs;
+            const others = all.filter(other => other.name !== line && other.runs !== runs);
+            const ofRectangle = runs ? WALLS_ACROSS[runs] : Object.values(WALLS_ACROSS).flat();
+            return words([...others.map(({ name }) => name), ...[...ofRectangle, ...wallsWithOtherNames(from)].map(wall => `wall-${wall}`)]);
         }
         case 'lines here': {
-            const crossing = fixtureAt(from)?.name ?? '';
-            return words(/[A-Za-z]+|\d+/.test(crossing) ? crossing.match(/[A-Za-z]+|\d+/g)! : names()?.lines ?? []);
+            const crossing = fixtureAt(from)?.name, known = names();
+            return words(known?.crossings.find(({ name }) => name === crossing)?.lines ?? known?.lines.map(({ name }) => name) ?? []);
         }
         case 'walls': {
-            const room = roomAt(from);
-            const walls = room?.body?.members.filter(ast.isFixture).filter(({ kind }) => kind === 'wall').map(({ name }) => name) ?? [];
-            return words([...new Set([...walls, 'north', 'east', 'south', 'west'])]);
+            return words([...new Set([...wallsOf(from), 'north', 'east', 'south', 'west'])]);
         }
         case 'pieces': return words(names()?.pieces ?? []);
         case 'currencies': return Object.entries(CURRENCIES).map(([code, { name }]) => ({ label: `"${code}"`, kind: PICTURE.constant, detail: name, written: `${name}, ${code} in ISO 4217.` }));
@@ -58,25 +59,38 @@ export function namesForFixture(keyword: string, from: AstNode, namesIn: NamesIn
     const room = roomAt(from);
     if (!room) return [];
     const names = namesKnown(room, namesIn);
-    return keyword === 'line' ? names.lines : keyword === 'crossing' ? names.crossings : keyword === 'board' ? names.pieces : [];
+    return keyword === 'line' ? namesOf(names.lines) : keyword === 'crossing' ? namesOf(names.crossings) : keyword === 'board' ? names.pieces : [];
+}
+
+function namesOf(things: readonly { readonly name: string }[]): readonly string[] {
+    return things.map(({ name }) => name);
+}
+
+function wallsOf(from: AstNode): readonly string[] {
+    return roomAt(from)?.body?.members.filter(ast.isFixture).filter(({ kind }) => kind === 'wall').map(({ name }) => name) ?? [];
+}
+
+function wallsWithOtherNames(from: AstNode): readonly string[] {
+    const usual = Object.values(WALLS_ACROSS).flat();
+    return [...new Set(wallsOf(from))].filter(name => name && !usual.includes(name));
 }
 
 /** As the room was laid out; where it cannot be, as far as its grid says how many lines there are. */
 function namesKnown(room: ast.Room, namesIn: NamesIn): NamesOfRoom {
     const known = namesIn(room);
     if (known) return known;
-    const numbers = linesAlong(room, 'north', i => lineName('north-south', i));
-    const letters = linesAlong(room, 'east', i => lineName('east-west', i));
-    return { lines: [...numbers, ...letters], crossings: letters.flatMap(letter => numbers.map(number => letter + number)), pieces: [] };
+    const numbers = linesAlong(room, 'north', 'north-south'), letters = linesAlong(room, 'east', 'east-west');
+    const crossings = letters.flatMap(({ name: letter }) => numbers.map(({ name: number }) => ({ name: letter + number, lines: [letter, number] })));
+    return { lines: [...numbers, ...letters], crossings, pieces: [] };
 }
 
-function linesAlong(room: ast.Room, wall: 'north' | 'east', nameOf: (index: number) => string): readonly string[] {
+function linesAlong(room: ast.Room, wall: 'north' | 'east', runs: Direction): readonly LineName[] {
     const grid = room.body?.members.find((member): member is ast.Line => ast.isLine(member) && member.path[0]?.$refText === 'grid')?.body;
     for (const line of grid?.members ?? []) {
         if (!ast.isLine(line)) continue;
         const [word] = line.path, [value] = line.values;
         const count = word?.$refText === `lines-${wall}` ? line.values.length : word?.$refText === `coffers-${wall}` && ast.isNumberLit(value) ? Number(value.text) - 1 : 0;
-        if (count > 0) return Array.from({ length: Math.min(26, Math.floor(count)) }, (_, i) => nameOf(i));
+        if (count > 0) return Array.from({ length: Math.min(26, Math.floor(count)) }, (_, i) => ({ name: lineName(runs, i), runs }));
     }
     return [];
 }
