@@ -105,5 +105,6 @@ function agrees(piece: Piece, { part, edges, angles, hand, width, overall }: Wor
 
 function inInches(piece: Piece): string {
     const { face, back, overall, ends, meets } = piece;
-    return JSON.stringify({ face: face / TICKS_PER_INCH, back: back / TICKS_PER_INCH, overall: overall / TICKS_PER_INCH, ends, miterAt: miterAt(piece), meets });
+    const [inFace, inBack, inAll] = [face, back, overall].map(ticks => ticks / TICKS_PER_INCH);
+    return JSON.stringify({ face: inFace, back: inBack, overall: inAll, ends, miterAt: miterAt(piece), meets });
 }
