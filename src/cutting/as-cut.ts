@@ -3,14 +3,13 @@ import type { Ticks } from '../quantity/ticks.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
 import type { EndCut, Piece } from '../takeoff/model.ts';
 import { acrossOf, degreesOf, endsFromTheLeft, isSlanted, roundedDegrees } from '../takeoff/ends.ts';
-import { longPoints } from '../takeoff/long-points.ts';
 
 /** An angle is written to a hundredth of a degree. */
 const SAME_ANGLE = 0.01;
 
 /** A piece as it is cut today. */
 export function recordOf(piece: Piece): AsCut {
-    return { length: longPoints(piece), miters: mitersOf(piece), hand: piece.hand };
+    return { length: piece.cutOverall, miters: mitersOf(piece), hand: piece.hand };
 }
 
 /** Of its slanted ends, from the left where both are: negative where the face is the longer. */
@@ -26,7 +25,7 @@ export function hasItsEnds(piece: Piece, { miters, hand }: AsCut): boolean {
 }
 
 export function fits(piece: Piece, record: AsCut): boolean {
-    return record.length === longPoints(piece) && hasItsEnds(piece, record);
+    return record.length === piece.cutOverall && hasItsEnds(piece, record);
 }
 
 /** So much of a piece can be used for a piece with these ends: all of it, or what is left when its miters are cut off. */

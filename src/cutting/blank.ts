@@ -5,7 +5,6 @@ import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { degreesOf } from '../takeoff/ends.ts';
 import { roughWidth } from '../takeoff/rough-width.ts';
-import { longPoints } from '../takeoff/long-points.ts';
 
 /** What a piece takes of a board before it is cut to length. */
 export interface Blank {
@@ -51,7 +50,7 @@ function widthAcross(piece: Piece, boardThickness: Ticks | undefined): Ticks | u
 
 /** Between its long points, and what the blank of a mitered piece is cut longer. */
 export function blankLength(piece: Piece, job: JobSettings): Ticks {
-    return longPoints(piece) + blankOver(piece, job);
+    return piece.cutOverall + blankOver(piece, job);
 }
 
 /**

@@ -3,7 +3,6 @@ import { Rational } from '../quantity/rational.ts';
 import type { Piece } from '../takeoff/model.ts';
 import type { PricedRoom } from './labor.ts';
 import type { MaterialLine } from './model.ts';
-import { longPoints } from '../takeoff/long-points.ts';
 
 /** An amount divided in proportion to weights, exactly; evenly where none of them weighs anything. */
 export function divided(amount: Rational, weights: readonly Rational[]): Rational[] {
@@ -24,7 +23,7 @@ export function materialsByPart(lines: readonly MaterialLine[], plan: BoardPlan,
         const areas = parts.map(() => ZERO);
         for (const piece of boards.flatMap(board => board.strips).flatMap(strip => strip.pieces)) {
             const part = partOf.get(piece);
-            if (part !== undefined) areas[part] = areas[part]!.add(new Rational(longPoints(piece)).mul(piece.width));
+            if (part !== undefined) areas[part] = areas[part]!.add(new Rational(piece.cutOverall).mul(piece.width));
         }
         divided(amount, areas).forEach((own, i) => { sums[i] = sums[i]!.add(own); });
     }

@@ -1,3 +1,4 @@
+import { inLines } from '../plain/in-lines.ts';
 import { cleanText } from '../text/clean-text.ts';
 import { styled, type Style } from '../text/terminal.ts';
 
@@ -20,13 +21,7 @@ export const paint: Paint = {
 
 /** Breaks a paragraph at spaces, to lines of at most `width` characters where its words allow it; never inside a length. */
 export function wrap(text: string, width: number): string[] {
-    const lines: string[] = [];
-    let line = '';
-    for (const word of cleanText(text).trim().split(/(?<!\d'?|\bx) | (?!\d|mm\b|x\b)/)) {
-        if (line !== '' && line.length + 1 + word.length > width) { lines.push(line); line = word; }
-        else line = line === '' ? word : `${line} ${word}`;
-    }
-    return [...lines, line];
+    return inLines(cleanText(text).trim().split(/(?<!\d'?|\bx) | (?!\d|mm\b|x\b)/), line => line.length <= width);
 }
 
 /** Pads to columns; the last is left as it is. `right` lists the columns that are set to the right. */

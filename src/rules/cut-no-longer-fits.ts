@@ -9,7 +9,6 @@ import { changed, HALL_IN_WORK } from './support/examples.ts';
 import { replacing } from './support/fixes.ts';
 import { wordsOf } from './support/places.ts';
 import { sizesOf, type Sizes } from './support/words.ts';
-import { longPoints } from '../takeoff/long-points.ts';
 
 const right = changed(changed(HALL_IN_WORK, '    spoiled  side-A-1-north\n', ''), `    cut      6' of poplar-1x6 into side-A-1-north at 48 3/4" mitered 45°\n`, '');
 const wrong = changed(right, `at 48 3/4" mitered 45° left 44"`, `at 49 7/8" mitered 45° left 44"`);
@@ -42,13 +41,13 @@ and write how it is now, put it where it fits, or give it up with \`spoiled\`.`,
                 const { piece, name, record, board } = misfit;
                 const others = pieces().filter(each => isOther(each, piece) && open(each));
                 const fitting = others.find(each => fits(each, record));
-                const shorter = fitting || isRecut(misfit) ? undefined : longest(others.filter(each => usableFor(each, record) >= longPoints(each)));
+                const shorter = fitting || isRecut(misfit) ? undefined : longest(others.filter(each => usableFor(each, record) >= each.cutOverall));
                 for (const each of [fitting, shorter]) if (each) settled.add(nameInRoom(each));
                 const size = sizesOf(job), words = (cut: AsCut): string => cutWords(cut, { piece, record, size });
                 report({
                     ...wordsOf(name),
                     message: `${name.value} was cut ${words(record)}, and is now wanted ${words(recordOf(piece))}. ${remedy(misfit, { fitting, shorter }, size)}`,
-                    related: [...record.at ? [{ at: record.at, message: `it was cut at ${size(record.length)}` }] : [], { at: piece.source, message: `it is wanted at ${size(longPoints(piece))} for this` }],
+                    related: [...record.at ? [{ at: record.at, message: `it was cut at ${size(record.length)}` }] : [], { at: piece.source, message: `it is wanted at ${size(piece.cutOverall)} for this` }],
                     fixes: [
                         ...fitting ? replacing(name, nameInRoom(fitting), `Use it for ${nameInRoom(fitting)}`) : [],
                         ...isRecut(misfit) ? intoFix(board, one => (one === name ? recordOf(piece) : one.asCut), job, 'It is recut: write how it is now') : [],
@@ -62,7 +61,7 @@ and write how it is now, put it where it fits, or give it up with \`spoiled\`.`,
 
 /** Of several as long as each other, the first. */
 function longest(pieces: readonly Piece[]): Piece | undefined {
-    return pieces.reduce<Piece | undefined>((best, each) => (best && longPoints(best) >= longPoints(each) ? best : each), undefined);
+    return pieces.reduce<Piece | undefined>((best, each) => (best && best.cutOverall >= each.cutOverall ? best : each), undefined);
 }
 
 /** Another piece of the same wood with the same work on it. */
@@ -72,7 +71,7 @@ function isOther(each: Piece, than: Piece): boolean {
 }
 
 function isRecut({ piece, record }: Misfit): boolean {
-    return usableFor(piece, record) >= longPoints(piece);
+    return usableFor(piece, record) >= piece.cutOverall;
 }
 
 /** `at 3' 6 5/8"`, and where its ends are not as they have to be `at 3' 6 5/8", left-hand 45°`. */
@@ -87,9 +86,9 @@ interface Elsewhere { readonly fitting?: Piece; readonly shorter?: Piece }
 
 function remedy(misfit: Misfit, { fitting, shorter }: Elsewhere, size: Sizes): string {
     const { piece, record } = misfit;
-    const wanted = longPoints(piece), over = record.length - wanted;
+    const wanted = piece.cutOverall, over = record.length - wanted;
     const elsewhere = fitting ? `It fits as it is for ${nameInRoom(fitting)}.`
-        : shorter ? `Recut to ${size(longPoints(shorter))}, it does for ${nameInRoom(shorter)}: then write that name, and how it is then.` : '';
+        : shorter ? `Recut to ${size(shorter.cutOverall)}, it does for ${nameInRoom(shorter)}: then write that name, and how it is then.` : '';
     if (isRecut(misfit)) {
         const how = hasItsEnds(piece, record) ? `Trim ${size(over)} off` : over > 0 ? `Recut its ends, ${size(over)} shorter in all` : 'Recut its ends';
         return `${elsewhere && `${elsewhere} Or: `}${how}, and write how it is then. Until then it is wanted again.`;

@@ -11,7 +11,6 @@ import { replacing, spelled } from './support/fixes.ts';
 import { wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
 import { counted } from '../plain/words.ts';
-import { longPoints } from '../takeoff/long-points.ts';
 
 const wrong = changed(HALL_IN_WORK, `cut      6' of poplar-1x6`, `cut      48" of poplar-1x6`);
 
@@ -38,11 +37,11 @@ or the piece. And three pieces of 30" out of 8' take 90" and three kerfs, so tha
 function checkBoard(board: CutBoard, pieces: readonly Piece[], job: JobSettings, report: Report): void {
     const size = sizesOf(job);
     const whole = board.length.value, kerf = job.kerf.value;
-    const tooLong = pieces.find(piece => longPoints(piece) > whole);
+    const tooLong = pieces.find(piece => piece.cutOverall > whole);
     if (tooLong) {
         const name = board.into.find(({ value }) => value === nameInRoom(tooLong))!;
         report({
-            ...wordsOf(name), message: `${boardWords(board, job)} is ${size(longPoints(tooLong) - whole)} too short for ${name.value}, which is ${size(longPoints(tooLong))}.`,
+            ...wordsOf(name), message: `${boardWords(board, job)} is ${size(tooLong.cutOverall - whole)} too short for ${name.value}, which is ${size(tooLong.cutOverall)}.`,
             related: [{ at: board.length.at, message: `the board is ${size(whole)}` }],
         });
         return;
@@ -55,7 +54,7 @@ function checkBoard(board: CutBoard, pieces: readonly Piece[], job: JobSettings,
         return;
     }
     const abreast = (piece: Piece): number => (blanks.get(piece) as Blank).abreast;
-    const taken = pieces.reduce((sum, piece) => sum + (longPoints(piece) + kerf) / abreast(piece), 0);
+    const taken = pieces.reduce((sum, piece) => sum + (piece.cutOverall + kerf) / abreast(piece), 0);
     const left = board.left ?? [], kept = left.reduce((sum, one) => sum + one.value, 0);
     const most = whole - taken;
     if (taken - kerf <= whole && kept <= Math.max(0, most)) return;

@@ -11,7 +11,6 @@ import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { sizesOf } from './support/words.ts';
 import { counted, listed } from '../plain/words.ts';
-import { longPoints } from '../takeoff/long-points.ts';
 
 const wrong = changed(HALL, 'stock poplar-1x4 { size 1x4 }', `stock poplar-1x4 {
   size     1x4
@@ -73,7 +72,7 @@ function wantedText(left: readonly Piece[], longest: Ticks, stock: Stock, job: J
     const sold: Stock = { ...stock, onHand: [], prices: [], lengths: [{ value: longest, at: stock.at, said: false }] };
     const { stocks, unplaced } = planBoards(left.map(piece => ({ ...piece, stock: sold })), job);
     const short = stocks.reduce((sum, { boards }) => sum + boards.length, 0);
-    const most = Math.max(...left.map(piece => longPoints(piece)));
+    const most = Math.max(...left.map(piece => piece.cutOverall));
     if (unplaced.length > 0) return `The longest is ${size(most)}: with the end trim it wants a board of ${size(most + job.endTrim.value)}.`;
     return `It is ${counted(short, 'board')} of ${size(longest)} short.`;
 }
@@ -84,7 +83,7 @@ function nearMiss(left: readonly Piece[], lengths: readonly Ticks[], job: JobSet
     let best: { readonly piece: Piece; readonly length: Ticks; readonly lacks: Ticks } | undefined;
     for (const piece of left) {
         for (const length of lengths) {
-            const lacks = longPoints(piece) + job.endTrim.value - length;
+            const lacks = piece.cutOverall + job.endTrim.value - length;
             if (lacks > 0 && lacks <= job.endTrim.value + 2 * job.kerf.value && (!best || lacks < best.lacks)) best = { piece, length, lacks };
         }
     }

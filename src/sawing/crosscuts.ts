@@ -1,6 +1,5 @@
 import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import { longPoints } from '../takeoff/long-points.ts';
 import type { CrosscutStep, LaidBoard, LaidPiece, LaidStrip, SectionRef, Take } from './model.ts';
 
 /** As far from the blade as a stop usually stands; what is longer is measured. Common practice, no source. */
@@ -26,7 +25,7 @@ export function crosscutsOf(boards: readonly LaidBoard[], of: CrosscutStep['of']
                 const setting = at(length);
                 const pieces = cut.filter(p => p.to - p.from === length);
                 setting.takes.push({ board, strip, pieces });
-                setting.over = Math.max(setting.over, ...pieces.map(p => length - longPoints(p.piece)));
+                setting.over = Math.max(setting.over, ...pieces.map(p => length - p.piece.cutOverall));
             }
         }
     }

@@ -4,7 +4,6 @@ import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { comparePieces } from '../takeoff/piece-order.ts';
 import type { Work } from '../takeoff/work.ts';
-import { longPoints } from '../takeoff/long-points.ts';
 import type { EaseStep, Gauging, LaidBoard, PocketStep, RabbetStep, SlotStep } from './model.ts';
 import { grouped } from '../plain/groups.ts';
 
@@ -60,7 +59,7 @@ function batches<Kind extends Edge['kind']>(boards: readonly LaidBoard[], kind: 
         const own = inOrder(alike.map(a => a.piece));
         const has = new Set(own);
         return {
-            work: alike[0]!.work, pieces: own, run: own.reduce((sum, piece) => sum + longPoints(piece), 0) * (kind === 'ease' ? 2 : 1),
+            work: alike[0]!.work, pieces: own, run: own.reduce((sum, piece) => sum + piece.cutOverall, 0) * (kind === 'ease' ? 2 : 1),
             whole: boards.filter(b => b.strips.length === 1 && b.strips[0]!.pieces.length > 0 && b.strips[0]!.pieces.every(p => has.has(p.piece))),
         };
     });

@@ -3,7 +3,6 @@ import type { EndCut, FlatCut, Piece } from '../takeoff/model.ts';
 import { comparePieces } from '../takeoff/piece-order.ts';
 import { degreesOf, endsFromTheLeft, isSlanted, liesFlat, roundedDegrees } from '../takeoff/ends.ts';
 import { handAtSaw } from './lie.ts';
-import { longPoints } from '../takeoff/long-points.ts';
 import type { CopeStep, MiterCut, MiterStep } from './model.ts';
 
 /**
@@ -56,7 +55,7 @@ function gather(ends: readonly EndToCut[]): MiterCut[] {
     const cuts = new Map<string, MiterCut & { pieces: Piece[] }>();
     for (const { piece, end, long, isLast } of ends) {
         const hand = handAtSaw(piece)!;
-        const stop = isLast ? longPoints(piece) : undefined;
+        const stop = isLast ? piece.cutOverall : undefined;
         const flat = liesFlat(piece), key = JSON.stringify([stop, end, hand, long, flat]);
         const cut = cuts.get(key);
         if (cut) cut.pieces.push(piece);

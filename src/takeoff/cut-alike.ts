@@ -1,5 +1,4 @@
 import { endsFromTheLeft, endWords } from './ends.ts';
-import { longPoints } from './long-points.ts';
 import type { Piece } from './model.ts';
 
 /**
@@ -8,7 +7,7 @@ import type { Piece } from './model.ts';
  * pieces apart at the saw is the hand.
  */
 export function cutAlike(piece: Piece): string {
-    const { cutBack, cutFace, hand, width, thickness, ripped, ends, work } = piece, overall = longPoints(piece);
+    const { cutBack, cutFace, cutOverall: overall, hand, width, thickness, ripped, ends, work } = piece;
     const more = overall > Math.max(cutBack, cutFace) ? [overall] : [];
     const lies = isHanded(piece) ? endsFromTheLeft(piece).map(endWords) : ends.map(endWords).sort();
     return JSON.stringify([cutBack, cutFace, hand, width, thickness, ripped, lies, work, ...more]);

@@ -9,7 +9,6 @@ import { nameInRoom } from '../../src/takeoff/ids.ts';
 import type { Piece } from '../../src/takeoff/model.ts';
 import { takeOffOf } from '../../src/takeoff/take-off.ts';
 import { TestWorkspace } from '../support/workspace.ts';
-import { longPoints } from '../../src/takeoff/long-points.ts';
 
 interface Grid { readonly north: number; readonly east: number; readonly inches: number; readonly corners: 'mitered' | 'butted'; readonly metric: boolean }
 
@@ -90,7 +89,7 @@ describe('a change after cutting', () => {
     /** Told apart without what is tested: the longest of both lengths, what is at the ends, and on which hand. */
     function sameWood(a: Piece, b: Piece): boolean {
         const ends = (piece: Piece): string => piece.ends.map(end => JSON.stringify(end)).sort().join();
-        return longPoints(a) === longPoints(b) && ends(a) === ends(b) && (a.hand === b.hand || !a.hand || !b.hand);
+        return a.cutOverall === b.cutOverall && ends(a) === ends(b) && (a.hand === b.hand || !a.hand || !b.hand);
     }
 });
 
@@ -98,15 +97,15 @@ describe('what a piece is good for', () => {
     test('a mitered one loses its thickness at every miter where its ends have to be other ones', async () => {
         const { pieces } = await roomOf(den({ north: 3, east: 2, inches: 154, corners: 'mitered', metric: false }, ''));
         const left = pieces.find(piece => piece.hand === 'left')!, right = pieces.find(piece => piece.hand === 'right')!;
-        expect(usableFor(left, recordOf(left))).toBe(longPoints(left));
-        expect(usableFor(right, recordOf(left))).toBe(longPoints(left) - left.thickness);
+        expect(usableFor(left, recordOf(left))).toBe(left.cutOverall);
+        expect(usableFor(right, recordOf(left))).toBe(left.cutOverall - left.thickness);
         expect([fits(left, recordOf(left)), fits(right, { ...recordOf(right), hand: 'left' })]).toEqual([true, false]);
     });
 
     test('a board shows what came out of it at the length it was cut, and what is left is reckoned by that', async () => {
         const { layout, pieces } = await roomOf(den({ north: 3, east: 2, inches: 154, corners: 'mitered', metric: false }, `    cut 16' of elm-1x4 into bottom-A-1 at 60" into bottom-Z-9 at 30"`));
         const [board] = layout.room.cutBoards;
-        expect(piecesAsCut(board!, pieces).map(longPoints)).toEqual([60 * 16256]);
+        expect(piecesAsCut(board!, pieces).map(each => each.cutOverall)).toEqual([60 * 16256]);
         const boards = restToCut([{ room: layout.room, pieces }]);
         const [own] = [...boards.cut(layout.room).values()].flat();
         const { kerf, endTrim } = layout.room.job;

@@ -12,7 +12,6 @@ import { fitText } from '../text/fit-text.ts';
 import { textWidth } from '../text/measure-text.ts';
 import type { EndCut } from '../../takeoff/model.ts';
 import { degreesOf } from '../../takeoff/ends.ts';
-import { longPoints } from '../../takeoff/long-points.ts';
 
 /** Labels on a sheet: a plain grid, to be cut apart along its lines. */
 export interface LabelGrid { readonly paper: 'letter' | 'A4'; readonly columns: number; readonly rows: number }
@@ -87,7 +86,7 @@ function label({ laid, board, strip, step, bundle }: Labeled, order: SawOrder, j
     const boardWords = fitText(from, width * 0.62, 7, 5);
     const part = piece.part === 'trim' ? 'CEILING TRIM' : (isBundle ? PLURAL[piece.part] : piece.part).toUpperCase();
     const mark = fitText(isBundle ? `${bundle.length} alike` : placeInRoom(piece), width, 23, 11, 600);
-    const length = figureWithUnit(longPoints(piece), show);
+    const length = figureWithUnit(piece.cutOverall, show);
     const face = piece.cutFace === piece.cutBack ? '' : `face ${figure(piece.cutFace, show)}`;
     const where = fitText(`${piece.room}: ${isBundle ? linesOf(bundle) : piece.where}`, width, 7.4, 5.4);
     const work = fitText(piece.work.filter(each => each.kind !== 'rip' || strip.rippedTo === undefined).map(shortWork).join(', '), width * 0.62, 7, 5.4);

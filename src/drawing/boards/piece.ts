@@ -8,7 +8,6 @@ import { fitText } from '../text/fit-text.ts';
 import { textWidth } from '../text/measure-text.ts';
 import { xAt, type BoardView } from './view.ts';
 import { degreesOf, leanOf, liesFlat } from '../../takeoff/ends.ts';
-import { longPoints } from '../../takeoff/long-points.ts';
 
 const RING = 5.6;
 const PAD = 3;
@@ -76,7 +75,7 @@ function words({ piece, ends }: LaidPiece, view: BoardView, step: number | undef
         circle([left + inset + PAD + RING, middle], RING, 'thin'),
         text([left + inset + PAD + RING, middle + 2.5], String(step), { size: step > 99 ? 5.2 : 6.8, weight: 600, anchor: 'middle' }),
     ];
-    const size = figure(longPoints(piece), view.show);
+    const size = figure(piece.cutOverall, view.show);
     const details = [size, piece.cutFace === piece.cutBack ? '' : `face ${figure(piece.cutFace, view.show)}`, piece.hand ?? ''].filter(Boolean).join(' · ');
     const twoLines = foot - top >= 20;
     if (twoLines) {
@@ -95,5 +94,5 @@ function words({ piece, ends }: LaidPiece, view: BoardView, step: number | undef
 function titleOf({ piece, from, to }: LaidPiece, view: BoardView): string {
     const mitered = piece.cutFace === piece.cutBack ? '' : `, face ${figure(piece.cutFace, view.show)}`;
     const marks = `marks at ${figure(roundTo(from, view.step), view.show)} and ${figure(roundTo(to, view.step), view.show)}`;
-    return `${view.nameOf(piece)}: ${figure(longPoints(piece), view.show)}${mitered}${piece.hand ? `, ${piece.hand}` : ''}; ${marks}`;
+    return `${view.nameOf(piece)}: ${figure(piece.cutOverall, view.show)}${mitered}${piece.hand ? `, ${piece.hand}` : ''}; ${marks}`;
 }

@@ -1,4 +1,5 @@
 import type { Weight } from '../display-list.ts';
+import { inLines } from '../../plain/in-lines.ts';
 import { cleanText } from '../../text/clean-text.ts';
 import { textWidth } from './measure-text.ts';
 
@@ -16,14 +17,8 @@ export function fitText(words: string, width: number, size: number, least: numbe
 
 /** Breaks text into lines of at most `width` points, at spaces but not before a fraction; a word wider than a line is cut. */
 export function wrapText(words: string, width: number, size: number, weight: Weight = 400): readonly string[] {
-    const lines: string[] = [];
-    for (const word of cleanText(words).trim().split(/ (?!\d+\u2044)/u)) {
-        const last = lines.at(-1);
-        const longer = last === undefined ? word : `${last} ${word}`;
-        if (last !== undefined && textWidth(longer, size, weight) <= width) lines[lines.length - 1] = longer;
-        else lines.push(cutText(word, width, size, weight));
-    }
-    return lines;
+    const parts = cleanText(words).trim().split(/ (?!\d+\u2044)/u).map(word => cutText(word, width, size, weight));
+    return inLines(parts, line => textWidth(line, size, weight) <= width);
 }
 
 const LETTERS = new Intl.Segmenter('en', { granularity: 'grapheme' });

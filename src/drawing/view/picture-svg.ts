@@ -1,3 +1,4 @@
+import { inLines } from '../../plain/in-lines.ts';
 import type { Part } from '../../takeoff/model.ts';
 import type { Point } from '../display-list.ts';
 import { escapeAttribute, escapeText } from '../../text/xml.ts';
@@ -36,7 +37,7 @@ const LINE = 14, LETTERS = 150;
 
 /** A picture as SVG: needs nothing else, follows the reader's light or dark, the same bytes every time. */
 export function pictureSvg(picture: Picture, { theme = 'auto', as = 'file', notice = [] }: PictureOptions = {}): SvgText {
-    const { width, title } = picture, lines = notice.flatMap(broken), above = lines.length === 0 ? 0 : lines.length * LINE + 8;
+    const { width, title } = picture, lines = notice.flatMap(words => inLines(cleanText(words).split(' '), line => line.length <= LETTERS)), above = lines.length === 0 ? 0 : lines.length * LINE + 8;
     const description = [...notice, picture.description].join(' '), height = picture.height + above;
     return [
         `<svg xmlns="http://www.w3.org/2000/svg" class="${VIEW_CLASS}" viewBox="0 ${coordinate(-above)} ${coordinate(width)} ${coordinate(height)}" role="img" aria-labelledby="view.title view.description">`,
@@ -50,16 +51,6 @@ export function pictureSvg(picture: Picture, { theme = 'auto', as = 'file', noti
         ...lines.map((words, i) => `<text class="v-notice" x="8" y="${coordinate((i + 1) * LINE - above)}"${i === 0 ? ' font-weight="600"' : ''}>${escapeText(words)}</text>`),
         '</svg>', '',
     ].join('\n') as SvgText;
-}
-
-function broken(words: string): string[] {
-    const lines = [''];
-    for (const word of cleanText(words).split(' ')) {
-        const line = lines.at(-1)!;
-        if (line !== '' && line.length + 1 + word.length > LETTERS) lines.push(word);
-        else lines[lines.length - 1] = line === '' ? word : `${line} ${word}`;
-    }
-    return lines;
 }
 
 /** Shadows in one path darken once where they lie over each other, as long as all run round the same way. */

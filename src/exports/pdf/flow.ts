@@ -1,6 +1,7 @@
 import type PDFDocument from 'pdfkit';
 import type { Weight } from '../../drawing/display-list.ts';
 import { textWidth } from '../../drawing/text/measure-text.ts';
+import { inLines } from '../../plain/in-lines.ts';
 import { stretchesOf } from './letters.ts';
 
 type Doc = InstanceType<typeof PDFDocument>;
@@ -87,14 +88,8 @@ export class Flow {
     }
 
     private broken(words: string, width: number, size: number, weight: Weight): string[] {
-        const lines: string[] = [];
-        let line = '';
-        for (const word of words.split(/\s+/).filter(each => each !== '').flatMap(each => this.parts(each, width, size, weight))) {
-            const longer = line === '' ? word : `${line} ${word}`;
-            if (line !== '' && this.widthOf(longer, weight, size) > width) { lines.push(line); line = word; }
-            else line = longer;
-        }
-        return line === '' ? lines : [...lines, line];
+        const parts = words.split(/\s+/).filter(each => each !== '').flatMap(each => this.parts(each, width, size, weight));
+        return inLines(parts, line => this.widthOf(line, weight, size) <= width);
     }
 
     private parts(word: string, width: number, size: number, weight: Weight): string[] {

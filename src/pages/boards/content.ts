@@ -22,7 +22,6 @@ import { boardsOfHouse, type Proving } from './house-plan.ts';
 import { stockNames, titleOrName } from '../../job/stock-names.ts';
 import { grouped } from '../../plain/groups.ts';
 import { capitalized } from '../../plain/words.ts';
-import { longPoints } from '../../takeoff/long-points.ts';
 
 /** All the boards of a house: what to buy, every board at the saw, and the order of the work. Words are plain text. */
 export interface BoardsContent extends PageContent {
@@ -112,7 +111,7 @@ function boardOnPage(board: LaidBoard, order: SawOrder, id: string, width: numbe
 function pieceOnPage({ piece, from, to }: LaidPiece, tape: Tape, nameOf: (piece: Piece) => string, sources: Sources): PieceOnPage {
     const { show } = tape;
     return {
-        id: piece.id, tick: tickOf(piece), name: nameOf(piece), where: piece.where, length: printLength(longPoints(piece), show),
+        id: piece.id, tick: tickOf(piece), name: nameOf(piece), where: piece.where, length: printLength(piece.cutOverall, show),
         face: piece.cutFace === piece.cutBack ? '' : printLength(piece.cutFace, show), hand: piece.hand ?? '', measure: tapingWords(tapingOf(piece)),
         then: piece.machining.join('; '), marks: `${printMark(from, tape)} – ${printMark(to, tape)}`, at: sources.number(piece.source),
     };

@@ -6,7 +6,6 @@ import { cautionsFor } from '../../report/cautions.ts';
 import { endsText } from '../../report/cut-list/group.ts';
 import { howToRead } from '../../report/cut-list/human.ts';
 import { fingerprintOf } from '../../takeoff/cut-alike.ts';
-import { longPoints } from '../../takeoff/long-points.ts';
 import { nameInRoom } from '../../takeoff/ids.ts';
 import type { Part, Piece } from '../../takeoff/model.ts';
 import { comparePieces } from '../../takeoff/piece-order.ts';
@@ -78,7 +77,7 @@ export function cutListContent(room: RoomOnPage): CutListContent {
 
 function cutOf(piece: Piece, print: string, stockName: string, { show: { value: show } }: JobSettings): Cut {
     const { part, stock, hand, machining, ripped, width, thickness } = piece;
-    const long = longPoints(piece), short = Math.min(piece.cutFace, piece.cutBack);
+    const long = piece.cutOverall, short = Math.min(piece.cutFace, piece.cutBack);
     const saysHowToRip = machining.some(words => words.startsWith('rip'));
     const rip = ripped && !saysHowToRip ? [`rip to ${stock.thickness?.value.ticks === thickness ? '' : `${printLength(thickness, show)} x `}${printLength(width, show)}`] : [];
     return {

@@ -11,7 +11,6 @@ import { csvStanding, standingOfRooms } from '../standing.ts';
 import { sizeText, there } from './there.ts';
 import { stockNames } from '../../job/stock-names.ts';
 import type { CsvText } from '../../text/fit.ts';
-import { longPoints } from '../../takeoff/long-points.ts';
 
 const HEADER = ['job', 'stock', 'from', 'count', 'length', 'unit', 'length_text', 'each', 'cost', 'currency', 'note', 'known'] as const;
 type Row = Readonly<Partial<Record<(typeof HEADER)[number], Cell>>>;
@@ -46,7 +45,7 @@ function rowsOf({ house, plan }: HousePlan): Row[] {
             ];
         }),
         ...plan.unplaced.map(({ piece, reason }): Row => ({
-            job, stock: piece.stock.name, from: 'no board', count: 1, ...size(longPoints(piece), show), note: `${piece.id}: ${reason}`,
+            job, stock: piece.stock.name, from: 'no board', count: 1, ...size(piece.cutOverall, show), note: `${piece.id}: ${reason}`,
         })),
     ];
 }

@@ -21,7 +21,6 @@ import type { TerminalText } from '../../text/fit.ts';
 import { terminalParagraphs } from '../../text/terminal.ts';
 import { grouped } from '../../plain/groups.ts';
 import { counted } from '../../plain/words.ts';
-import { longPoints } from '../../takeoff/long-points.ts';
 
 const WIDTH = 100;
 
@@ -106,10 +105,10 @@ function besideText(board: Board, stock: Stock, job: JobSettings): string[] {
 /** The offcut is rounded down, so that it is never promised too long. */
 function stripText({ pieces, offcut, kept }: Strip, step: Ticks, show: Show, nameOf: (piece: Piece) => string): string {
     const left = roundDown(offcut, step);
-    const lengths = [...new Set(pieces.map(longPoints))];
+    const lengths = [...new Set(pieces.map(each => each.cutOverall))];
     return [
         ...lengths.map(length => {
-            const alike = pieces.filter(p => longPoints(p) === length);
+            const alike = pieces.filter(p => p.cutOverall === length);
             return `${alike.length} x ${printLength(length, show)}: ${marksText(alike, nameOf)}`;
         }),
         ...(left > 0 ? [`${kept ? 'keep' : 'offcut'} ${printLength(left, show)}`] : []),

@@ -16,7 +16,6 @@ import { standingOfRooms } from '../standing.ts';
 import { standingJson } from '../standing-json.ts';
 import type { BoardsJson, KnownJson } from './shape.ts';
 import type { JsonText } from '../../text/fit.ts';
-import { longPoints } from '../../takeoff/long-points.ts';
 
 type StockJson = BoardsJson['houses'][number]['stocks'][number];
 
@@ -84,7 +83,7 @@ function boardJson({ number, length: ticks, from, worth, strips, sections, cross
             number: numbers[i]!,
             rippedTo: strip.rippedTo === undefined ? null : length(strip.rippedTo),
             section: strip.section ?? null,
-            pieces: strip.pieces.map(p => ({ piece: p.id, length: lengthJson(p.overall, longPoints(p), show), over: length(blankOver(p, job)) })),
+            pieces: strip.pieces.map(p => ({ piece: p.id, length: lengthJson(p.overall, p.cutOverall, show), over: length(blankOver(p, job)) })),
             offcut: lengthJson(strip.offcut, roundDown(strip.offcut, step), show),     // never promised too long
             kept: strip.kept,
         })),

@@ -6,7 +6,6 @@ import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
 import { placeInRoom } from '../../takeoff/ids.ts';
 import type { Consumable, Piece } from '../../takeoff/model.ts';
 import { degreesOf, isSlanted, liesFlat } from '../../takeoff/ends.ts';
-import { longPoints } from '../../takeoff/long-points.ts';
 import { tapingOf } from '../../sawing/tape.ts';
 import { cautionsFor } from '../cautions.ts';
 import { titleOf, type House } from '../house.ts';
@@ -57,7 +56,7 @@ export function howToRead(pieces: readonly Piece[]): string[] {
 function stockList({ stock, pieces, parts }: StockBatches, name: string, tape: Tape, paint: Paint): string[] {
     const { show } = tape;
     const size = [stock.thickness, stock.width].flatMap(m => (m ? printLength(m.value.ticks, show) : [])).join(' x ');
-    const total = parts.flatMap(p => p.batches).reduce((sum, b) => sum + longPoints(b.sample) * b.pieces.length, 0);
+    const total = parts.flatMap(p => p.batches).reduce((sum, b) => sum + b.sample.cutOverall * b.pieces.length, 0);
     return [
         `${paint.strong(name)}  ${size}  ${counted(pieces, 'piece')}, ${printRun(total, show)} end to end`,
         ...parts.flatMap(({ part, batches }) => {
@@ -68,9 +67,9 @@ function stockList({ stock, pieces, parts }: StockBatches, name: string, tape: T
 }
 
 function head({ sample: p, pieces }: Batch, show: Show): string[] {
-    const inches = show === 'feet-inches' && longPoints(p) >= TICKS_PER_FOOT ? `(${printInches(longPoints(p))})` : '';
+    const inches = show === 'feet-inches' && p.cutOverall >= TICKS_PER_FOOT ? `(${printInches(p.cutOverall)})` : '';
     return [
-        `${pieces.length} x`, printLength(longPoints(p), show), inches,
+        `${pieces.length} x`, printLength(p.cutOverall, show), inches,
         edgesText(p, show),
         endsText(p), p.hand ?? '', p.ripped && !saysHowToRip(p) ? `rip to ${ripText(p, show)}` : '',
     ];
@@ -78,7 +77,7 @@ function head({ sample: p, pieces }: Batch, show: Show): string[] {
 
 /** What its length is not: its face, its shorter edge where it lies, its back where that is shorter than what it takes. */
 export function edgesText(piece: Piece, show: Show): string {
-    const { cutFace, cutBack } = piece, overall = longPoints(piece);
+    const { cutFace, cutBack, cutOverall: overall } = piece;
     if (cutFace === overall && cutBack === overall) return '';
     const lies = liesFlat(piece), edge = (ticks: Ticks, name: string): string => (ticks === overall ? '' : `${name} ${printLength(ticks, show)}`);
     return [edge(cutFace, lies ? 'edge' : 'face'), edge(cutBack, lies ? 'edge' : 'back')].filter(Boolean).join(', ');
