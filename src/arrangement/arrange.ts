@@ -2,6 +2,7 @@ import { isSimple, twiceArea } from '../plane/polygon.ts';
 import { carriersOf, type WallCarrier } from './carriers.ts';
 import { cofferLoops } from './coffer-walks.ts';
 import { cofferOf, coffersAlong, edgesByFlank, numberedCoffers } from './coffers.ts';
+import { brokenStretches, facelessIn, turnedIn, withTurned } from './faceless.ts';
 import { flankWalks } from './flank-walks.ts';
 import { grazingTroubles } from './grazing.ts';
 import { jointsOf } from './joints.ts';
@@ -10,7 +11,7 @@ import { stripsOfLine } from './line-strips.ts';
 import { meetingsOf, type Meetings } from './meetings.ts';
 import type { Arrangement, Joint, LineRun, Piece } from './model.ts';
 import type { Plan } from './plan.ts';
-import { cleatOf, sideOf, sideRuns, type SideRun } from './sides.ts';
+import { cleatOf, sideOf, sideRunOf, type SideRun } from './sides.ts';
 import { trimsOf } from './trims.ts';
 import type { Trouble } from './troubles.ts';
 import { unitFor, type Unit } from './unit.ts';
@@ -19,20 +20,21 @@ import { stripsOfWalls } from './wall-strips.ts';
 /**
  * Works a plan out: coffers, every piece with its place, and the joints between them. Never throws. Where a plan cannot be built, or is
  * of a kind that is not worked out, troubles say so, and there is nothing else: no wrong figure. Joints are looked for when somebody asks
- * for them: at a keystroke nobody does.
+ * for them: at a keystroke nobody does. `like`: the same plan with its lines elsewhere by a hair, whose pieces it is to have.
  */
-export function arrange(plan: Plan): Arrangement {
+export function arrange(plan: Plan, like?: Arrangement): Arrangement {
     const troubles: Trouble[] = [];
     const met = meet(plan, troubles);
     if (!met) return nothing(troubles);
     const { unit, walls, meetings } = met;
     const walks = flankWalks(plan, walls, meetings, troubles);
-    const loops = cofferLoops(walks, unit, troubles);
+    const faceless = like?.faceless ?? facelessIn(walks, unit), loops = cofferLoops(walks, faceless, unit, troubles);
     if (troubles.length === 0) grazingTroubles(meetings.runs, walls, unit, troubles);
     if (troubles.length > 0) return nothing(troubles);
 
     const coffers = numberedCoffers(loops);
-    const runs = walks.flatMap(sideRuns), edges = edgesByFlank(coffers);
+    const stretches = brokenStretches(walks, faceless), turned = like?.turned ?? turnedIn(stretches, unit);
+    const runs = withTurned(stretches, turned).flatMap(sideRunOf), edges = edgesByFlank(coffers);
     const sides = new Map<SideRun, Piece>(), cleats: Piece[] = [];
     for (const run of runs) {
         const along = coffersAlong(run.flank, run.face, edges, unit), side = sideOf(run, along, unit), cleat = cleatOf(run, along, unit);
@@ -46,7 +48,7 @@ export function arrange(plan: Plan): Arrangement {
     ];
     let joints: Joint[] | undefined;
     return {
-        coffers: coffers.map(coffer => cofferOf(coffer, unit)), pieces, troubles,
+        coffers: coffers.map(coffer => cofferOf(coffer, unit)), pieces, troubles, faceless, turned,
         get joints() { return joints ??= jointsOf({ pieces, sides, trims, walls }); },
     };
 }
@@ -69,7 +71,7 @@ function meet(plan: Plan, troubles: Trouble[]): { readonly unit: Unit; readonly 
 }
 
 function nothing(troubles: readonly Trouble[]): Arrangement {
-    return { coffers: [], pieces: [], joints: [], troubles };
+    return { coffers: [], pieces: [], joints: [], troubles, faceless: new Map(), turned: new Set() };
 }
 
 function roomTroubles(plan: Plan, walls: readonly WallCarrier[], troubles: Trouble[]): void {

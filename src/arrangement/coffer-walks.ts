@@ -1,8 +1,10 @@
 import { walkFaces } from '../plane/faces.ts';
-import { crossing, directionOf, distanceFrom, squareThrough, turn, type Line } from '../plane/line.ts';
+import { crossing, directionOf, distanceFrom, turn, type Line } from '../plane/line.ts';
 import { reach, type Point } from '../plane/point.ts';
 import type { Flank } from './carriers.ts';
-import type { FlankWalk } from './flank-walks.ts';
+import { cornerOf, faceOf, keyOf, ROUNDING } from './faceless.ts';
+import { stretchesOf, type FlankWalk } from './flank-walks.ts';
+import type { Faceless } from './model.ts';
 import type { Trouble } from './troubles.ts';
 import type { Unit } from './unit.ts';
 
@@ -18,13 +20,14 @@ export interface WalkedEdge {
 }
 export type CofferLoop = readonly WalkedEdge[];
 
-interface RawEdge { readonly flank: Flank; readonly before: Flank; readonly after: Flank; readonly from: Point; readonly to: Point }
+interface RawEdge {
+    readonly flank: Flank; readonly before: Flank; readonly after: Flank;
+    readonly from: Point; readonly to: Point;
+    readonly isFaceless: boolean;
+}
 
-/** In ticks: what is shorter, or stands farther out of line, is no rounding. */
-const ROUNDING = 2;
-
-export function cofferLoops(walks: readonly FlankWalk[], unit: Unit, troubles: Trouble[]): CofferLoop[] {
-    const edges = walks.flatMap(walk => rawEdges(walk, unit, troubles));
+export function cofferLoops(walks: readonly FlankWalk[], faceless: Faceless, unit: Unit, troubles: Trouble[]): CofferLoop[] {
+    const edges = walks.flatMap(walk => rawEdges(walk, faceless, unit, troubles));
     const starting = new Map(edges.map(edge => [cornerKey(edge.before, edge.flank), edge]));
     const { loops } = walkFaces(edges, edge => starting.get(cornerKey(edge.flank, edge.after)));
     return loops.map(loop => straightened(loop, ROUNDING * unit.perTick)).filter(loop => loop.length >= 3);
@@ -35,33 +38,30 @@ function cornerKey(before: Flank, after: Flank): string {
     return `${before.id} ${after.id}`;
 }
 
-function rawEdges({ flank, start, end, gaps }: FlankWalk, unit: Unit, troubles: Trouble[]): RawEdge[] {
-    const starts = [start, ...gaps.map(gap => gap.exit)], ends = [...gaps.map(gap => gap.entry), end];
-    const way = directionOf(flank.base);
-    return starts.flatMap((from, i): RawEdge[] => {
-        const to = ends[i]!;
-        const a = cornerOf(from.other, flank), b = cornerOf(flank, to.other);
-        const length = reach(a, b, way);
+function rawEdges(walk: FlankWalk, faceless: Faceless, unit: Unit, troubles: Trouble[]): RawEdge[] {
+    return stretchesOf(walk, () => true).map((stretch): RawEdge => {
+        const { flank, start: { other: before }, end: { other: after } } = stretch, isFaceless = faceless.has(keyOf(stretch));
+        const length = isFaceless ? 0 : faceOf(stretch);
         if (length < 0 - ROUNDING * unit.perTick) {
-            troubles.push({ kind: 'in-the-way', on: flank.of.name, between: [from.other.of.name, to.other.of.name], by: Math.round(-length / unit.perTick) });
+            troubles.push({ kind: 'in-the-way', on: flank.of.name, between: [before.of.name, after.of.name], by: Math.round(-length / unit.perTick) });
         }
-        return [{ flank, before: from.other, after: to.other, from: a, to: b }];
+        return { flank, before, after, from: cornerOf(before, flank), to: cornerOf(flank, after), isFaceless };
     });
 }
 
-/** Where a coffer goes from one face to the next; two walls in line go on across where they join. */
-function cornerOf(before: Flank, after: Flank): Point {
-    const corner = crossing(before.face, after.face);
-    if (corner) return corner;
-    const joint = after.of.kind === 'wall' ? after.of.start : { x: 0, y: 0 };
-    return crossing(after.face, squareThrough(after.base, joint))!;
-}
-
-/** Without edges of no length, and with edges that lie in line joined into one. */
+/** Without edges of no length, without what goes back over itself, and with edges that lie in line joined into one. */
 function straightened(loop: readonly RawEdge[], tolerance: number): CofferLoop {
     let edges: WalkedEdge[] = loop.map(({ flank, from, to }) => ({ flanks: [flank], line: flank.face, from, to }));
-    const kept = edges.filter(({ from, to, line }) => reach(from, to, directionOf(line)) > tolerance);
+    const kept = edges.filter(({ from, to, line }, i) => !loop[i]!.isFaceless && reach(from, to, directionOf(line)) > tolerance);
     if (kept.length < edges.length) edges = kept.map((edge, i) => rejoined(kept.at(i - 1)!, edge, kept[(i + 1) % kept.length]!));
+    for (;;) {
+        const joined = inOne(edges, tolerance), back = joined.findIndex((edge, i) => goesBack(joined.at(i - 1)!, edge, tolerance));
+        if (back < 0 || joined.length < 3) return joined;
+        edges = withoutSpike(joined, back, tolerance);
+    }
+}
+
+function inOne(edges: WalkedEdge[], tolerance: number): WalkedEdge[] {
     const first = edges.findIndex((edge, i) => !inLine(edges.at(i - 1)!, edge, tolerance));
     if (first < 0) return edges;
     const joined: WalkedEdge[] = [];
@@ -73,9 +73,27 @@ function straightened(loop: readonly RawEdge[], tolerance: number): CofferLoop {
     return joined;
 }
 
+/** Two faces against each other: the coffer ends where the shorter one does. */
+function withoutSpike(edges: readonly WalkedEdge[], back: number, tolerance: number): WalkedEdge[] {
+    const before = edges.at(back - 1)!, edge = edges[back]!;
+    const over = reach(before.from, before.to, directionOf(before.line)) - reach(edge.from, edge.to, directionOf(edge.line));
+    return edges.flatMap((each): WalkedEdge[] => {
+        if (each === before) return over > tolerance ? [{ ...before, to: edge.to }] : [];
+        if (each === edge) return over < 0 - tolerance ? [{ ...edge, from: before.from }] : [];
+        return [each];
+    });
+}
+
 /** An edge whose neighbor was dropped runs to the corner with the next one. */
 function rejoined(before: WalkedEdge, edge: WalkedEdge, after: WalkedEdge): WalkedEdge {
     return { ...edge, from: crossing(before.line, edge.line) ?? edge.from, to: crossing(edge.line, after.line) ?? edge.to };
+}
+
+/** It comes back along the edge before it. */
+function goesBack(before: WalkedEdge, { line, to }: WalkedEdge, tolerance: number): boolean {
+    const { line: { a, b }, from } = before;
+    if (a * line.a + b * line.b >= 0 || turn(before.line, line) !== 0) return false;
+    return Math.abs(distanceFrom(before.line, to)) <= tolerance && Math.abs(distanceFrom(line, from)) <= tolerance;
 }
 
 function inLine(before: WalkedEdge, after: WalkedEdge, tolerance: number): boolean {

@@ -6,11 +6,28 @@ import type { Plan } from './plan.ts';
 import type { Trouble } from './troubles.ts';
 
 /** Where a flank meets another: the corner of a coffer. `cut`: how the side on this flank ends here; null where it runs on unbroken. */
-export interface Border { readonly other: Flank; readonly outside: boolean; readonly cut: SideCut | null }
+export interface Border {
+    readonly other: Flank; readonly outside: boolean; readonly cut: SideCut | null;
+    /** The flank whose side it comes to in line, where there is none of the other. */
+    readonly joins?: Flank;
+}
 /** Where something passes or ends at a flank: the coffer before it ends at `entry`, the one after it begins at `exit`. */
 export interface Gap { readonly entry: Border; readonly exit: Border }
 /** A flank from its start to its end, all that meets it in order. */
 export interface FlankWalk { readonly flank: Flank; readonly start: Border; readonly end: Border; readonly gaps: readonly Gap[] }
+/** Of a flank, from something that it meets to the next. `nth`: counted along the line, from 1. */
+export interface Stretch { readonly flank: Flank; readonly start: Border; readonly end: Border; readonly nth: number }
+
+/** The stretches of a flank between those of its gaps that count. */
+export function stretchesOf({ flank, start, end, gaps }: FlankWalk, counts: (gap: Gap) => boolean): Stretch[] {
+    const kept = gaps.filter(counts), starts = [start, ...kept.map(gap => gap.exit)], ends = [...kept.map(gap => gap.entry), end];
+    return starts.map((from, i) => ({ flank, start: from, end: ends[i]!, nth: flank.side === 'right' ? i + 1 : starts.length - i }));
+}
+
+/** Whether the sides on this flank are broken there. */
+export function isBreak({ entry }: Gap): boolean {
+    return entry.cut !== null;
+}
 
 export function flankWalks(plan: Plan, walls: readonly WallCarrier[], meetings: Meetings, troubles: Trouble[]): FlankWalk[] {
     return [

@@ -1,12 +1,10 @@
 import { crossing, type Line } from '../plane/line.ts';
 import { reach, type Point } from '../plane/point.ts';
 import type { LineCarrier, WallCarrier } from './carriers.ts';
+import { ROUNDING } from './faceless.ts';
 import type { Run } from './meetings.ts';
 import type { Trouble } from './troubles.ts';
 import type { Unit } from './unit.ts';
-
-/** Corners are rounded: less than this is none. */
-const ROUNDING = 2;
 
 /**
  * Lines whose center runs free, and which lie over the corner of a wall beside them: of a chimney breast, of the mouth of a bay. A wall that

@@ -14,7 +14,18 @@ export interface Arrangement {
     readonly joints: readonly Joint[];
     /** Where there is one, there are no coffers, pieces or joints. */
     readonly troubles: readonly Trouble[];
+    /** Where a side would have no length at its face, and there is none: see faceless.ts. */
+    readonly faceless: Faceless;
+    /** Sides too near to an outside corner to end against another, which ends against them. */
+    readonly turned: ReadonlySet<string>;
 }
+
+/**
+ * By the two flanks that the place lies between: the side that is not there, the how manieth of its line or wall on that flank; null of a
+ * face that has no side.
+ */
+export type Faceless = ReadonlyMap<string, NoSide | null>;
+export interface NoSide { readonly of: string; readonly flank: 'left' | 'right'; readonly nth: number }
 
 /** A line on its way from what it begins at to what it ends at. Places in ticks, along it, as far as its direction counts them from x and y = 0. */
 export interface LineRun { readonly line: string; readonly start: LineEnd; readonly end: LineEnd; readonly passes: readonly Passing[] }

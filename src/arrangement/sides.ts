@@ -2,7 +2,7 @@ import { crossing, directionOf, offset, squareThrough, type Line } from '../plan
 import { plus, reach, type Point } from '../plane/point.ts';
 import type { Flank } from './carriers.ts';
 import { compassOf } from './compass.ts';
-import type { Border, FlankWalk } from './flank-walks.ts';
+import type { Border, Stretch as FlankStretch } from './flank-walks.ts';
 import type { Piece, Term } from './model.ts';
 import { heightsOf } from './offsets.ts';
 import { pieceOf, type Stretch } from './piece.ts';
@@ -10,26 +10,12 @@ import type { BoxBeam, HalfBeam } from './plan.ts';
 import type { Unit } from './unit.ts';
 
 /** A side of a beam between two ends that break it, and where its four corners lie. */
-export interface SideRun {
-    readonly flank: Flank;
-    readonly start: Border; readonly end: Border;
-    readonly face: Stretch; readonly back: Stretch;
-    /** Counted along the line, from 1. */
-    readonly nth: number;
-}
+export interface SideRun extends FlankStretch { readonly face: Stretch; readonly back: Stretch }
 
-/** The sides of a flank: broken where it meets its equals and where it dies, not where others die into it. */
-export function sideRuns({ flank, start, end, gaps }: FlankWalk): SideRun[] {
-    if (!beamOf(flank)) return [];
-    const broken = gaps.filter(gap => gap.entry.cut !== null);
-    const starts = [start, ...broken.map(gap => gap.exit)], ends = [...broken.map(gap => gap.entry), end];
-    return starts.flatMap((from, i): SideRun[] => {
-        const to = ends[i]!;
-        const [a, b] = [endPoints(flank, from), endPoints(flank, to)];
-        if (!a || !b) return [];
-        const nth = flank.side === 'right' ? i + 1 : starts.length - i;
-        return [{ flank, start: from, end: to, face: { from: a.face, to: b.face }, back: { from: a.back, to: b.back }, nth }];
-    });
+/** Where a side lies that is cut for a stretch of a flank. */
+export function sideRunOf({ flank, start, end, nth }: FlankStretch): SideRun[] {
+    const [a, b] = [endPoints(flank, start), endPoints(flank, end)];
+    return a && b ? [{ flank, start, end, nth, face: { from: a.face, to: b.face }, back: { from: a.back, to: b.back } }] : [];
 }
 
 /**
@@ -93,6 +79,11 @@ export function ahead(point: Point, line: Line, units: number): Point {
 
 export function looking({ base }: Flank): Piece['on'] {
     return compassOf({ x: base.a, y: base.b });
+}
+
+/** Whether there is a board on the flank. */
+export function hasSide(flank: Flank): boolean {
+    return beamOf(flank) !== undefined;
 }
 
 /** The beam that the flank is the side of; none where there is no board. */

@@ -36,7 +36,7 @@ function arranged(ceiling: LaidOut): Arranged {
     const moves = ceiling.square && [ceiling.across, ceiling.down].some(({ residue, coffers }) => residue.rest !== 0 || residue.cutCoffers.some((cut, i) => cut !== coffers[i]));
     let asCut = moves ? undefined : exact;
     // a keystroke needs the one as drawn alone
-    return { exact, get asCut() { return asCut ??= arrange(planOf(ceiling, asItComesToStand(ceiling))); } };
+    return { exact, get asCut() { return asCut ??= arrange(planOf(ceiling, asItComesToStand(ceiling)), exact); } };
 }
 
 /** By how much a line stands to the east or south of where it is drawn, and what is left between a wall and what runs along it. */

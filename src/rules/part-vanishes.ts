@@ -91,13 +91,17 @@ const TOO_NEAR_THE_END = 'The splice is too near to an end of the line, or to an
 
 /** Every place that the text wants a piece in, along the lines and along the walls. (Trim in a coffer too narrow for it is told by piece-miscounted.) */
 function* placesOf(ceiling: Ceiling): Generator<Wanted> {
+    const none = [...arrangedOf(ceiling).exact.faceless.values()].filter(place => place !== null);
     for (const line of ceiling.lines) {
         if (line.through) yield* alongLine(line);
         else for (const bay of bayStarts(line, 'bottom')) yield* cutInBay(line, bay);
         for (const { number } of baysOf(line)) yield* spacersIn(line, number);
-        for (const on of sidesOf(line.runs)) for (const bay of bayStarts(line, flankOf(on))) yield* sideIn(line, bay, on);
+        for (const on of sidesOf(line.runs)) {
+            const flank = flankOf(on), missing = none.filter(place => place.of === line.name && place.flank === flank);
+            for (const [i, bay] of bayStarts(line, flank).entries()) if (!missing.some(({ nth }) => nth === i + 1)) yield* sideIn(line, bay, on);
+        }
     }
-    for (const { name } of ceiling.walls) yield* atWall(ceiling, name);
+    for (const { name } of ceiling.walls) yield* atWall(ceiling, name, none.filter(({ of }) => of === name).length);
 }
 
 /** What runs through in one piece, or spliced in several. */
@@ -115,7 +119,8 @@ function* eachPiece(part: Part, at: Source, where: string, splices: readonly Spl
     }
 }
 
-function* atWall(ceiling: Ceiling, wall: string): Generator<Wanted> {
+/** `none`: so many of its sides are not there. */
+function* atWall(ceiling: Ceiling, wall: string, none: number): Generator<Wanted> {
     const own = ceiling.around[wall];
     if (own?.kind === 'band' && own.perimeter.stock) yield* eachPiece('band', own.perimeter.at, `the ${wall} wall`, own.splices, { on: wall });
     if (own?.kind !== 'half-beam') return;
@@ -123,7 +128,7 @@ function* atWall(ceiling: Ceiling, wall: string): Generator<Wanted> {
     if (blocking?.stock) yield* eachPiece('blocking', blocking.at, where, own.splices, { wall });
     if (bottom?.stock) yield* eachPiece('bottom', bottom.at, where, own.splices, { wall });
     const broken = ceiling.lines.filter(({ from, to, section: { depth } }) => (from === wall || to === wall) && depth.ticks === own.section.depth.ticks).length;
-    for (let bay = 1; bay <= broken + 1; bay++) {
+    for (let bay = 1; bay <= broken + 1 - none; bay++) {
         if (sides?.stock) yield { part: 'side', at: sides.at, where: `${where}, bay ${bay}`, named: { wall, bay } };
         if (cleats?.stock && cleats.thickness && cleats.height) yield { part: 'cleat', at: cleatsAt(cleats), where: `${where}, bay ${bay}`, named: { wall, bay } };
     }

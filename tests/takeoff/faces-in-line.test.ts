@@ -1,0 +1,130 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { inspect, takeOffOf } from '../../src/pipeline/inspect.ts';
+import { readFile } from '../../src/language/read-file.ts';
+import { arrangedOf } from '../../src/ceiling/plan.ts';
+import type { Piece } from '../../src/takeoff/model.ts';
+import { TestWorkspace } from '../support/workspace.ts';
+import { CeilingHouse } from './look-at-ceiling.ts';
+import { YARD } from './random-ceilings.ts';
+
+/**
+ * Beams whose faces lie exactly in line with, or against, what runs along another wall: no side is cut that nobody would see, and what stands
+ * beside it closes the corner.
+ */
+const room = (walls: string, grid: string, perimeter: string): string => `edition 1
+from "./yard.coffer" use board-8, low, low-butted, deep, deep-butted
+
+room den {
+${walls.trim().split('\n').map(wall => `  wall ${wall.trim()}`).join('\n')}
+  grid {
+    ${grid}
+    through north-south
+    splices never
+    perimeter { ${perimeter} }
+  }
+}
+`;
+const L = room(`
+    w1 140" heading east
+    w2 106.25" heading south
+    w3 15" heading west
+    w4 13.75" heading south
+    w5 125" heading west
+    w6 120" heading north`, 'lines-north 15.5"\n    lines-east 106.625"\n    beams deep', 'kind half-beam; width 2.375"; splices never');
+const BREAST = room(`
+    w1 152.625" heading east
+    w2 120" heading south
+    w3 60" heading west
+    w4 12" heading north
+    w5 32.625" heading west
+    w6 12" heading south
+    w7 60" heading west
+    w8 120" heading north`, 'lines-north 50.875"\n    lines-east 13.375"\n    beams deep', 'kind half-beam; width 4.875"; splices never');
+const NICHE = room(`
+    w1 140" heading east
+    w2 120" heading south
+    w3 62.5" heading west
+    w4 6" heading south
+    w5 15" heading west
+    w6 6" heading north
+    w7 62.5" heading west
+    w8 120" heading north`, 'coffers-north 2\n    lines-east 13.375"\n    beams deep', 'kind half-beam; width 3.25"; splices never');
+const BANDS = room(`
+    w1 140" heading east
+    w2 141.625" heading south
+    w3 59.5" heading west
+    w4 58.75" heading north
+    w5 21" heading west
+    w6 58.75" heading south
+    w7 59.5" heading west
+    w8 141.625" heading north`, 'lines-north 62.25"\n    lines-east 78.625"\n    beams deep', 'kind band; stock board-8; splices never');
+
+let house: CeilingHouse;
+beforeAll(async () => { house = await CeilingHouse.open(); });
+
+async function pieces(text: string): Promise<{ of(id: string): Piece | undefined; coffers: string[]; joints: string[]; told: string[] }> {
+    const { ceiling, refused } = await house.look({ text, shape: 'L' });
+    expect(refused).toEqual([]);
+    const off = takeOffOf(ceiling!), workspace = await TestWorkspace.open({ 'yard.coffer': YARD, 'room.coffer': text });
+    return {
+        of: id => off.pieces.find(piece => piece.id === `den.${id}`),
+        coffers: arrangedOf(ceiling!).exact.coffers.map(({ edges }) => edges.map(({ along }) => along.join('+')).join(' ')),
+        joints: off.joints.filter(({ kind }) => kind === 'corner').map(joint => joint.pieces.map(id => id.slice(4)).join(' ')),
+        told: inspect(readFile(workspace.document('room.coffer'))).findings.filter(({ severity }) => severity === 'error').map(({ rule }) => rule),
+    };
+}
+const inches = (ticks: number | undefined): number => ticks! / 16256;
+const how = (piece: Piece | undefined): unknown => piece?.ends.map(end => end.how);
+
+describe.each([['butted', L.replace('beams deep', 'beams deep-butted')], ['mitered', L]])('a beam in line with a half beam round an outside corner, %s', (_, text) => {
+    test('has the half beam\'s side beside its own, both square at the back of the half beam that it ends at', async () => {
+        const { of, coffers, joints, told } = await pieces(text);
+        const [beam, half] = [of('side-A-2-north'), of('side-w3-1')];
+        // the back of the half beam along w4 stands 125" - 2 3/8" from the west
+        expect(beam!.corners[1].x / 16256).toBe(122.625);
+        expect(half!.corners[0].x / 16256).toBe(122.625);
+        expect([beam!.ends[1], half!.ends[0]]).toEqual([{ cut: 'square', how: 'past' }, { cut: 'square', how: 'past' }]);
+        expect(of('side-w4-1')!.where).toContain('w4');
+        expect(of('side-w4-2')).toBeUndefined();
+        expect(coffers[1]).toBe('w1 w2 w3+A 1');
+        expect(joints.some(both => both.includes('side-w3-1') && both.includes('side-A-2-north'))).toBe(true);
+        expect(told).toEqual([]);
+    });
+});
+
+test('a beam that stands against the half beam of a chimney breast: both run to the back of the side that has no place', async () => {
+    const { of, coffers, told } = await pieces(BREAST);
+    expect(how(of('side-1-2-east'))).toEqual(['miter', 'past']);
+    expect(how(of('side-w6-1'))).toEqual(['outside-miter', 'past']);
+    // from line A's back, 16 1/8", and from its face, 16 7/8", to the back of the half beam along w7, 120" - 4 7/8"
+    expect([inches(of('side-1-2-east')!.back), inches(of('side-1-2-east')!.face)]).toEqual([99, 98.25]);
+    expect(of('side-w7-2')).toBeUndefined();
+    // the coffer ends where the breast's half beam begins
+    expect(coffers[3]).toBe('A w2 w3 w4 w5 1');
+    expect(told).toEqual([]);
+});
+
+test('a beam as wide as the niche that it runs into has no sides across the niche', async () => {
+    const { of, coffers, told } = await pieces(NICHE);
+    expect([of('side-w5-1'), of('side-w5-2')]).toEqual([undefined, undefined]);
+    expect(coffers.slice(2)).toEqual(['A 1 w7 w8', 'A w2 w3 1']);
+    expect(told).toEqual([]);
+});
+
+test('a beam along the band of a breast runs past the one that would have nothing beyond it', async () => {
+    const { of, told } = await pieces(BANDS);
+    expect(how(of('side-A-1-south'))).toEqual(['dies', 'past']);
+    expect(of('side-A-1-south')).toMatchObject({ face: of('side-A-1-south')!.back });
+    expect([of('side-1-2-west'), of('side-1-2-east')]).toEqual([undefined, undefined]);
+    expect(told).toEqual([]);
+});
+
+test('a side too near to an outside corner to end against another runs past it instead', async () => {
+    const near = L.replace('106.25"', '106.125"').replace('13.75"', '13.875"').replace('beams deep', 'beams deep-butted');
+    const { of, told } = await pieces(near);
+    // 1/8" from the corner to the face of line A, and a side's thickness past it
+    expect(inches(of('side-w4-1')!.face)).toBe(0.875);
+    expect(inches(of('side-w4-1')!.back)).toBe(0.125);
+    expect(how(of('side-A-2-north'))).toEqual(['past', 'butt']);
+    expect(told).toEqual(['part-vanishes']);
+});
