@@ -11,16 +11,23 @@ type SignalName = keyof typeof SIGNALS;
 export interface Interrupts {
     /** Aborted when the program was told to end while work that can be stopped was going on, or has nobody to go on for. */
     readonly stopped: AbortSignal;
+    /** Aborted a little after a signal stopped work: whoever is told to end has no time for more than what is nearly done. */
+    readonly late: AbortSignal;
     /** Does work that can be stopped early. The first signal stops it; the next one finds nobody who listens. */
     stoppable<T>(work: (stop: AbortSignal) => Promise<T>): Promise<T>;
     /** Does work that a signal ends at once, but not before what it leaves half done is gone. */
     tidily<T>(work: () => Promise<T>): Promise<T>;
 }
 
+/** How long after a signal anything new is begun: with what it takes to end, less than the 0.2 s that a person takes for at once. */
+const GRACE_MS = 100;
+
 /** The signals of the process. Leaving it removes what is half done. */
 export class ProcessInterrupts implements Interrupts {
     private readonly stop = new AbortController();
+    private readonly over = new AbortController();
     readonly stopped = this.stop.signal;
+    readonly late = this.over.signal;
 
     /** Nobody reads the output any more: what waits for changes has nobody to wait for. Everything else goes on; files are still written. */
     nobodyReads(): void {
@@ -32,6 +39,7 @@ export class ProcessInterrupts implements Interrupts {
         const deaf = listen(name => {
             deaf();
             this.stop.abort(name);
+            setTimeout(() => { this.over.abort(); }, GRACE_MS).unref();
         });
         try {
             return await work(this.stopped);

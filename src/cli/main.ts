@@ -1,11 +1,10 @@
 import { rmSync } from 'node:fs';
-import { availableParallelism } from 'node:os';
 import { isMainThread } from 'node:worker_threads';
 import { USUAL_STEPS } from '../cutting/look-closer.ts';
 import { boardsInThreads } from '../worker/boards-thread.ts';
-import { EXIT } from './exit-code.ts';
+import { EXIT, type ExitCode } from './exit-code.ts';
 import { nodeFiles } from './file-system.ts';
-import { ProcessInterrupts } from './interrupts.ts';
+import { codeOfStop, ProcessInterrupts } from './interrupts.ts';
 import { run } from './program.ts';
 import { MOST_BYTES, reasonOf } from './read-text.ts';
 import { terminalLines } from '../text/terminal.ts';
@@ -33,12 +32,16 @@ function start(): void {
     const say = (words: string): never => { throw new Error(words); };
     const prover = boardsInThreads(new URL('./boards-worker.js', import.meta.url), { steps: USUAL_STEPS, keep: true, say });
     const argv = process.argv.slice(2), cwd = currentFolder();
-    // with a single core it would keep the search from its work
-    const understudy = availableParallelism() < 2 ? {} : { understudy: understudyInThread(new URL(import.meta.url), { argv, cwd }, () => stdin) };
+    const understudy = understudyInThread(new URL(import.meta.url), { argv, cwd }, () => stdin);
 
     const { stdout, stderr, env } = process;
-    run(argv, { cwd, disk: nodeFiles, stdout, stderr, env, readStdin, serveEditor, prover, interrupts, ...understudy })
-        .then(code => { process.exitCode = code; }, internal);
+    run(argv, { cwd, disk: nodeFiles, stdout, stderr, env, readStdin, serveEditor, prover, interrupts, understudy }).then(end, internal);
+}
+
+/** By itself where nobody stopped it: then what is printed gets to its reader however slow that is. */
+function end(code: ExitCode): void {
+    process.exitCode = code;
+    if (codeOfStop(interrupts.stopped) !== undefined) process.stdout.write('', () => { process.exit(code); });
 }
 
 /** Ends as soon as it is more than may be read: some inputs have no end. */

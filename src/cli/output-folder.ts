@@ -7,6 +7,7 @@ import { terminalLines } from '../text/terminal.ts';
 import type { FileSystem } from './file-system.ts';
 import type { OutputFile, OutputOptions } from './held-files.ts';
 import type { World } from './world.ts';
+import { counted } from '../plain/words.ts';
 import { MadeFiles } from './made-files.ts';
 import { reasonNotWritten } from './read-text.ts';
 import { replaceFile } from './replace-file.ts';
@@ -37,20 +38,25 @@ export class OutputFolder {
     }
 
     private async writeAll(files: readonly OutputFile[], from: string): Promise<void> {
-        const made = this.made ??= await this.open();
+        const made = this.made ??= await this.open(), open = new Set<string>(files.map(({ name }) => name));
         const source = relative(this.folder, from).split(sep).join('/'), planned: Planned[] = [];
+        const { late } = this.world.interrupts;
         for (const file of files) {
+            if (late.aborted) break;
             const bytes = typeof file.content === 'string' ? new TextEncoder().encode(file.content) : file.content;
             const planOne = { name: file.name, bytes, hash: hashOf(bytes) };
             try {
                 planned.push({ ...planOne, ...await this.look(planOne, made, source) });
             } catch (error) {
+                open.delete(file.name);
                 this.leave(file.name, error);
             }
         }
         // the list first: a file that it names and that was not written does no harm, the other way round it would be a stranger's
-        if (made.add(planned, source)) await made.save().catch((error: unknown) => { throw new UsageError(`${this.nameOf(made.path)} ${reasonNotWritten(error)}`); });
+        if (!late.aborted && made.add(planned, source)) await made.save().catch((error: unknown) => { throw new UsageError(`${this.nameOf(made.path)} ${reasonNotWritten(error)}`); });
         for (const { name, bytes, to, same } of planned) {
+            if (late.aborted) break;
+            open.delete(name);
             try {
                 if (!same) await replaceFile(this.world.disk, to.path, bytes, to.before);
                 this.world.terminal.result(terminalLines([this.nameOf(join(this.folder, name))]));
@@ -58,6 +64,7 @@ export class OutputFolder {
                 this.leave(name, error);
             }
         }
+        if (open.size > 0) this.leaveAll([...open]);
     }
 
     private async open(): Promise<MadeFiles> {
@@ -91,10 +98,19 @@ export class OutputFolder {
         this.code = EXIT.usage;
     }
 
+    /** There was no time for them any more. */
+    private leaveAll(names: readonly string[]): void {
+        const shown = names.slice(0, MOST_NAMED).map(name => this.nameOf(join(this.folder, name))), more = names.length - shown.length;
+        this.world.terminal.say(`Stopped before it was written: ${shown.join(', ')}${more > 0 ? ` and ${counted(more, 'more file')}` : ''}.`);
+        this.code = EXIT.usage;
+    }
+
     private nameOf(path: string): string {
         return relative(this.world.cwd, path) || path;
     }
 }
+
+const MOST_NAMED = 5;
 
 interface Wanted { readonly name: string; readonly bytes: Uint8Array; readonly hash: string }
 interface Planned extends Wanted { readonly to: Destination; readonly same: boolean }

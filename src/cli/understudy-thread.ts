@@ -8,17 +8,18 @@ interface Asked { readonly searches: readonly KnownAnswers[]; readonly stdin: Ui
 /** What is said where it cannot be done: then the command does the rest itself when it is stopped. */
 type Answered = Performance | 'cannot';
 
-/** A search that is over before is not worth a thread. Between two times the understudy rests so many times as long as it took. */
-const PATIENCE_MS = 100, REST = 2;
+/** Between two times the understudy rests so many times as long as it took. */
+const REST = 2;
+const TIMES = { patience: 100, quick: 40 };
 
 /**
- * An understudy in a thread of its own, which begins when a search takes longer, and begins again as more is found.
+ * An understudy in a thread of its own, which begins again as more is found.
  * @param script the program's own, which calls `beUnderstudy` in a thread
  * @param stdin what has been read from standard input by then
  */
 export function understudyInThread(script: URL, given: Given, stdin: () => Uint8Array | undefined): Understudy {
     let worker: Worker | undefined, ready: Performance | undefined, searches: readonly KnownAnswers[] = [];
-    let state: 'not begun' | 'idle' | 'waiting' | 'at work' | 'ended' = 'not begun', isNews = false, begun = 0;
+    let state: 'idle' | 'waiting' | 'at work' | 'ended' = 'idle', isNews = false, begun = 0;
     const wait = (ms: number): void => {
         state = 'waiting';
         setTimeout(() => { if (state === 'waiting') begin(); }, ms).unref();
@@ -46,11 +47,11 @@ export function understudyInThread(script: URL, given: Given, stdin: () => Uint8
         void worker?.terminate();
     };
     return {
+        ...TIMES,
         learn(known) {
             searches = known;
             isNews = true;
-            if (state === 'not begun') wait(PATIENCE_MS);
-            else if (state === 'idle') begin();
+            if (state === 'idle') begin();
         },
         get ready() { return ready; },
         end,

@@ -2,7 +2,7 @@ import type { BoardProver } from '../cutting/board-prover.ts';
 import type { Answer } from '../cutting/questions.ts';
 import { paint } from '../report/look.ts';
 import type { Printed } from '../text/fit.ts';
-import { worst, type ExitCode } from './exit-code.ts';
+import { UsageError, worst, type ExitCode } from './exit-code.ts';
 import type { HeldFiles } from './held-files.ts';
 import { OutputFolder } from './output-folder.ts';
 import type { Terminal } from './terminal.ts';
@@ -19,6 +19,10 @@ export type KnownAnswers = readonly { readonly index: number; readonly answer: A
  * what takes longer than anybody who stops the program wants to wait is then done already.
  */
 export interface Understudy {
+    /** A search that is over before needs nothing beforehand, in milliseconds. */
+    readonly patience: number;
+    /** What takes no longer is done when the search is stopped, with all that is known by then; in milliseconds. */
+    readonly quick: number;
     /** `searches`: what each search of the command has found so far. */
     learn(searches: readonly KnownAnswers[]): void;
     /** The last that is ready. */
@@ -26,16 +30,22 @@ export interface Understudy {
     end(): void;
 }
 
-/** Does a command; where it is stopped while it looks for cheaper boards, what the understudy has ready takes the place of all that is left to do. */
+/**
+ * Does a command. While it looks for cheaper boards, what takes its time afterwards is done beforehand, since who stops the search does not
+ * want to wait for it: once here, as if the search had been stopped at its very beginning, and again and again by the understudy.
+ * Until that first time is over nobody listens, and a signal ends the program on the spot.
+ */
 export async function withUnderstudy(world: World, understudy: Understudy | undefined, job: (world: World) => ExitCode | Promise<ExitCode>): Promise<ExitCode> {
     if (understudy === undefined) return job(world);
     const done: Act[] = [], searches: { index: number; answer: Answer; isLast: boolean }[][] = [];
-    const told = (): void => { understudy.learn(searches); };
+    let first: Rehearsed | undefined;
+    const told = (): void => { if (first !== undefined && !first.isQuick) understudy.learn(searches); };
     let endEarly = (_code: ExitCode): void => {};
     const early = new Promise<ExitCode>(resolve => { endEarly = resolve; });
     const { prover, interrupts, terminal } = world;
     const live: World = {
         ...world,
+        kept: world.kept ?? {},
         terminal: noted(terminal, done),
         prover: {
             prove(asked, found) {
@@ -52,11 +62,24 @@ export async function withUnderstudy(world: World, understudy: Understudy | unde
         },
         interrupts: {
             stopped: interrupts.stopped,
+            late: interrupts.late,
             tidily: work => interrupts.tidily(work),
             stoppable: async work => {
-                const result = await interrupts.stoppable(work);
-                const ready = interrupts.stopped.aborted ? understudy.ready : undefined;
-                if (interrupts.stopped.aborted) understudy.end();
+                if (interrupts.stopped.aborted) return work(interrupts.stopped);
+                const stop = new AbortController(), before = searches.length;
+                const going = work(stop.signal), isSearch = searches.length > before;
+                if (isSearch && first === undefined && !await isOverBy(going, understudy.patience)) {
+                    first = await rehearse(live, searches, job, understudy.quick);
+                    told();
+                }
+                const result = await interrupts.stoppable(told => {
+                    if (told.aborted) stop.abort(told.reason);
+                    told.addEventListener('abort', () => { stop.abort(told.reason); }, { once: true });
+                    return going;
+                });
+                if (!isSearch || !interrupts.stopped.aborted) return result;
+                understudy.end();
+                const ready = first?.isQuick === true ? undefined : understudy.ready ?? first?.ready;
                 if (ready === undefined || !begins(ready.acts, done)) return result;
                 endEarly(await perform({ ...ready, acts: ready.acts.slice(done.length) }, world));
                 return new Promise(() => {});
@@ -70,6 +93,27 @@ export async function withUnderstudy(world: World, understudy: Understudy | unde
     }
 }
 
+/** `ready`: undefined where the command ends in an error. */
+interface Rehearsed { readonly isQuick: boolean; readonly ready: Performance | undefined }
+
+async function rehearse({ cwd, disk, kept, readStdin }: World, searches: readonly KnownAnswers[], job: (world: World) => ExitCode | Promise<ExitCode>, quick: number): Promise<Rehearsed> {
+    const began = performance.now(), { world, acts } = rehearsal({ cwd, disk, ...kept && { kept }, readStdin }, searches);
+    try {
+        const code = await job(world);
+        return { isQuick: performance.now() - began <= quick, ready: { acts, code } };
+    } catch (error) {
+        if (!(error instanceof UsageError)) throw error;
+        return { isQuick: true, ready: undefined };
+    }
+}
+
+function isOverBy(work: Promise<unknown>, ms: number): Promise<boolean> {
+    return new Promise((done, failed) => {
+        const waiting = setTimeout(() => { done(false); }, ms);
+        work.then(() => { clearTimeout(waiting); done(true); }, failed);
+    });
+}
+
 /** The world of an understudy: nothing is shown or written, what the searches of the command have found is known, and nothing more is. */
 export function rehearsal(world: Omit<World, 'terminal' | 'prover' | 'interrupts' | 'hold'>, searches: readonly KnownAnswers[]): { readonly world: World; readonly acts: readonly Act[] } {
     const acts: Act[] = [];
@@ -80,6 +124,7 @@ export function rehearsal(world: Omit<World, 'terminal' | 'prover' | 'interrupts
             ...world, terminal: noted(silent, acts), prover: knowing(searches), hold: write => { acts.push({ write }); },
             interrupts: {
                 stopped: new AbortController().signal,
+                late: new AbortController().signal,
                 tidily: work => work(),
                 stoppable: work => {
                     const stop = new AbortController(), result = work(stop.signal);

@@ -29,6 +29,11 @@ function endless(through: () => void): BoardProver {
     };
 }
 
+/** A search that finds nothing. */
+function silent(begun: () => void): BoardProver {
+    return { prove: () => { setImmediate(begun); return () => {}; } };
+}
+
 async function rehearsed(cwd: string, argv: readonly string[], searches: readonly KnownAnswers[], kept = {}): Promise<Performance> {
     const { world, acts } = rehearsal({ cwd, disk: nodeFiles, kept, readStdin: () => Promise.reject(new Error('nothing to read')) }, searches);
     const nobody = { isTTY: false, write: () => { throw new Error('an understudy shows nothing'); } } as never;
@@ -40,15 +45,19 @@ function filesIn(folder: string): Record<string, string> {
     return Object.fromEntries(readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(name => name.includes('.')).sort().map(name => [name, readFileSync(join(folder, name), 'latin1')]));
 }
 
+const SLOW = { patience: 0, quick: -1 }, QUICK = { patience: 0, quick: Infinity };
+const readyLater = { learn: () => {}, end: () => {}, ready: undefined };
+
 /** Stops a command when its search is through, with or without an understudy that is ready by then. */
 async function stopped(cwd: string, argv: readonly string[], isWithUnderstudy: boolean): Promise<Ran & { readonly performed: boolean }> {
     const stop = new AbortController(), kept = {};
-    let searches: readonly KnownAnswers[] = [], ready: Performance | undefined, performed = false;
-    const understudy: Understudy = { learn: known => { searches = known; }, end: () => {}, get ready() { performed = ready !== undefined; return ready; } };
+    let searches: readonly KnownAnswers[] | undefined, ready: Performance | undefined, performed = false;
+    const understudy: Understudy = { ...isWithUnderstudy ? SLOW : QUICK, learn: known => { searches = known; }, end: () => {}, get ready() { performed = ready !== undefined; return ready; } };
     const through = async (): Promise<void> => {
         // once more with what it has kept, and nothing is on the disk by then
         const before = filesIn(cwd);
-        if (isWithUnderstudy) for (let time = 0; time < 2; time++) ready = await rehearsed(cwd, argv, structuredClone(searches), kept);
+        while (isWithUnderstudy && searches === undefined) await new Promise(done => { setTimeout(done, 1); });
+        if (isWithUnderstudy) for (let time = 0; time < 2; time++) ready = await rehearsed(cwd, argv, structuredClone(searches ?? []), kept);
         expect(filesIn(cwd)).toEqual(before);
         stop.abort('SIGINT');
     };
@@ -69,8 +78,28 @@ test.each(some(COMMANDS, 2).map(argv => [argv.join(' '), argv] as const))('what 
 
 test('one that has read other files than the command did is not listened to', async () => {
     const cwd = folderWith(house), ready: Performance = { acts: [{ say: 'Something else was said first.' }], code: 0 };
-    const stop = new AbortController(), understudy: Understudy = { learn: () => {}, end: () => {}, ready };
+    const stop = new AbortController(), understudy: Understudy = { ...SLOW, ...readyLater, ready };
     const { out, err } = await cofferwright(cwd, ['boards', '.', 'gone.coffer'], { stop: stop.signal, understudy, prover: endless(() => { stop.abort('SIGINT'); }) });
     expect(err).not.toContain('Something else');
     expect(out).toContain('For den.');
+});
+
+test.each(some(COMMANDS, 2).map(argv => [argv.join(' '), argv] as const))('before an understudy is ready there is what the command has done beforehand: %s', async (_name, argv) => {
+    const [cwd, twin] = [folderWith(house), folderWith(house)];
+    // stopped once the command has heard that it is to be rehearsed elsewhere too; and one for which nothing was found
+    const stop = new AbortController(), understudy: Understudy = { ...SLOW, ...readyLater, learn: () => { stop.abort('SIGINT'); } };
+    const ran = await cofferwright(cwd, argv, { stop: stop.signal, understudy, prover: silent(() => {}) });
+    const none = new AbortController(), wanted = await cofferwright(twin, argv, { stop: none.signal, prover: silent(() => { none.abort('SIGINT'); }) });
+    expect(ran).toEqual(wanted);
+    expect(ran).toMatchObject({ code: 130, err: expect.stringContaining('The search for cheaper boards was stopped') as string });
+    expect(filesIn(cwd)).toEqual(filesIn(twin));
+});
+
+test('files that there is no time for are named', async () => {
+    const cwd = folderWith(house), stop = new AbortController(), late = new AbortController();
+    const prover = silent(() => { stop.abort('SIGINT'); late.abort(); });
+    const { code, out, err } = await cofferwright(cwd, ['saw', '--sheets', 'sheets'], { stop: stop.signal, late: late.signal, prover });
+    expect({ code, out }).toEqual({ code: 130, out: '' });
+    expect(err).toMatch(/^Stopped before it was written: sheets\/boards-plum-street-4-1\.svg, .*sheets\/boards-plum-street-4\.html\.$/m);
+    expect(Object.keys(filesIn(cwd)).filter(name => name.includes('sheets/'))).toEqual([]);
 });
