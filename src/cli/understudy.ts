@@ -35,7 +35,7 @@ export interface Understudy {
  * want to wait for it: once here, as if the search had been stopped at its very beginning, and again and again by the understudy.
  * Until that first time is over nobody listens, and a signal ends the program on the spot.
  */
-export async function withUnderstudy(world: World, understudy: Understudy | undefined, job: (world: World) => ExitCode | Promise<ExitCode>): Promise<ExitCode> {
+export async function withUnderstudy(world: World, understudy: Understudy | undefined, job: Job): Promise<ExitCode> {
     if (understudy === undefined) return job(world);
     const done: Act[] = [], searches: { index: number; answer: Answer; isLast: boolean }[][] = [];
     let first: Rehearsed | undefined;
@@ -93,10 +93,11 @@ export async function withUnderstudy(world: World, understudy: Understudy | unde
     }
 }
 
+type Job = (world: World) => ExitCode | Promise<ExitCode>;
 /** `ready`: undefined where the command ends in an error. */
 interface Rehearsed { readonly isQuick: boolean; readonly ready: Performance | undefined }
 
-async function rehearse({ cwd, disk, kept, readStdin }: World, searches: readonly KnownAnswers[], job: (world: World) => ExitCode | Promise<ExitCode>, quick: number): Promise<Rehearsed> {
+async function rehearse({ cwd, disk, kept, readStdin }: World, searches: readonly KnownAnswers[], job: Job, quick: number): Promise<Rehearsed> {
     const began = performance.now(), { world, acts } = rehearsal({ cwd, disk, ...kept && { kept }, readStdin }, searches);
     try {
         const code = await job(world);

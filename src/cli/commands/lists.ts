@@ -5,7 +5,7 @@ import { isSound } from '../../pipeline/standing.ts';
 import type { House } from '../../report/house.ts';
 import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
 import { housesOf, isSound as isWhole, roomsMaybeLost } from '../houses.ts';
-import { openAsked, type Asked } from '../input.ts';
+import { once, openAsked, type Asked } from '../input.ts';
 import type { World } from '../world.ts';
 import type { Files } from '../../report/look.ts';
 import type { Workspace } from '../workspace.ts';
@@ -35,7 +35,11 @@ export interface HousesAsked { readonly houses: House[]; readonly all: House[]; 
  * The houses of the files that were asked for, and `all` of them where only some rooms are wanted. `closely`: what the dry fit finds is among
  * what is wrong with them.
  */
-export async function housesAsked(options: ListOptions, world: World, { closely = true } = {}): Promise<HousesAsked> {
+export function housesAsked(options: ListOptions, world: World, { closely = true } = {}): Promise<HousesAsked> {
+    return once('houses', world, heard => housesIn(options, heard, closely));
+}
+
+async function housesIn(options: ListOptions, world: World, closely: boolean): Promise<HousesAsked> {
     const { workspace, code } = await openAsked(options, world);
     const checked = await workspace.check({ closely });
     const all = housesOf(checked, workspace);
