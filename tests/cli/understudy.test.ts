@@ -53,7 +53,8 @@ async function stopped(cwd: string, argv: readonly string[], isWithUnderstudy: b
     const stop = new AbortController(), kept = {};
     let searches: readonly KnownAnswers[] | undefined, ready: Performance | undefined, performed = false;
     const understudy: Understudy = {
-        ...isWithUnderstudy ? SLOW : QUICK, learn: known => { searches = known; }, end: () => {}, get ready() { performed = ready !== undefined; return ready; },
+        ...isWithUnderstudy ? SLOW : QUICK, learn: known => { searches = known; }, end: () => {},
+        get ready() { performed = ready !== undefined; return ready; },
     };
     const through = async (): Promise<void> => {
         // once more with what it has kept, and nothing is on the disk by then
