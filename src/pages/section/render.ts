@@ -41,7 +41,7 @@ ${notes.length === 0 ? '' : html`<dl class="notes">${notes.map(({ name, words, a
 
 function tolerances(section: SectionShown, show: SectionContent['show']): Html {
     return html`<section><h2>${t('What the tolerances do')}</h2>
-${section.isExact ? html`<p class="soft">${t('The text says of nothing how far it may be off. What is said is drawn here, such as:')} <code>${show === 'millimeters' ? 'rip 140 mm ± 0.5 mm' : 'rip 5 1/2" ± 1/64"'}</code></p>` : ''}
+${section.isExact ? html`<p class="soft">${t('No tolerances are said, so every size is drawn as it is written. One is said like this:')} <code>${show === 'millimeters' ? 'rip 140 mm ± 0.5 mm' : 'rip 5 1/2" ± 1/64"'}</code></p>` : ''}
 ${section.cases.map(caseMarkup)}</section>`;
 }
 

@@ -90,11 +90,14 @@ function hintsOfRoom(room: ast.Room, { layout, ceiling }: RoomFigures, settings:
         for (const [wall, run] of [['north', ceiling.across], ['east', ceiling.down]] as const) {
             const line = run.spacing.by === 'number' ? lineSaying(room.body, 'grid', `coffers-${wall}`) : undefined;
             const sizes = run.residue.cutCoffers.map(size => print(size, job)).join(', ');
-            if (line) show(anchorBehind(`grid/coffers-${wall}`, line), cofferSizes(run, job), wall === 'north' ? t('Clear coffers along the north wall, between the faces of the beams: {0}.', sizes) : t('Clear coffers along the east wall, between the faces of the beams: {0}.', sizes));
+            // `4` with a bare size behind it would be read as one figure: 4 2' 6"
+            const tooltip = wall === 'north' ? t('Clear coffers along the north wall, between the faces of the beams: {0}.', sizes)
+                : t('Clear coffers along the east wall, between the faces of the beams: {0}.', sizes);
+            if (line && sizes !== '') show(anchorBehind(`grid/coffers-${wall}`, line), t('of {0}', cofferSizes(run, job)), tooltip);
         }
         const bySize = [['north', ceiling.across], ['east', ceiling.down]] as const;
         const line = lineSaying(room.body, 'grid', 'coffer-size');
-        const parts = bySize.flatMap(([wall, run]) => run.spacing.by === 'size' ? [wall === 'north' ? t('north {0} at {1}', run.residue.cutCoffers.length, cofferSizes(run, job)) : t('east {0} at {1}', run.residue.cutCoffers.length, cofferSizes(run, job))] : []);
+        const parts = bySize.flatMap(([wall, run]) => run.spacing.by === 'size' ? [wall === 'north' ? t('north {0} of {1}', run.residue.cutCoffers.length, cofferSizes(run, job)) : t('east {0} of {1}', run.residue.cutCoffers.length, cofferSizes(run, job))] : []);
         if (line && parts.length > 0) show(anchorBehind('grid/coffer-size', line), parts.join(', '), t('How many coffers go along each wall at this size, and their clear size between the faces of the beams.'));
     }
     if (settings.beams) {

@@ -7,7 +7,7 @@ beforeEach(async () => { house = await openHouse(); });
 
 const DEN = HOUSE['rooms/den.coffer']!;
 /** 144" less 3 beams of 7" is 123", by 4; 120" less 2 beams of 7" is 106", by 3, cut to the nearest 1/32". Depth: the side of 7 1/4", held down 1/4". */
-const WHOLE = ['coffers-north 4 | 2\' 6 3/4"', 'coffers-east 3 | 2\' 11 5/16" to 2\' 11 11/32"', 'beams box | 7 1/2" deep, 7" wide', 'line B { beams box | 7 1/2" deep, 7" wide'];
+const WHOLE = ['coffers-north 4 | of 2\' 6 3/4"', 'coffers-east 3 | of 2\' 11 5/16" to 2\' 11 11/32"', 'beams box | 7 1/2" deep, 7" wide', 'line B { beams box | 7 1/2" deep, 7" wide'];
 
 const edit = async (old: string, words: string, path = 'rooms/den.coffer', text = HOUSE[path]!): Promise<void> => {
     if (text.split(old).length !== 2) throw new Error(`"${old}" must occur once in ${path}`);
@@ -27,7 +27,7 @@ describe('hints in sound text', () => {
 
     test('of coffers that go by their size', async () => {
         await edit('coffers-north  4\n    coffers-east   3', 'coffer-size  30" to 37"');
-        expect((await hints(house, 'rooms/den.coffer'))[0]).toMatch(/^coffer-size 30" to 37" \| north 4 at 2' 6 3\/4", east 3 at 2' 11/);
+        expect((await hints(house, 'rooms/den.coffer'))[0]).toMatch(/^coffer-size 30" to 37" \| north 4 of 2' 6 3\/4", east 3 of 2' 11/);
     });
 
     test('only where they are asked for', async () => {
