@@ -13,6 +13,7 @@ import { boxOffBlocking } from './box-off-blocking.ts';
 import { cleatOffGauge } from './cleat-off-gauge.ts';
 import { cleatOffStock } from './cleat-off-stock.ts';
 import { cleatsCrowdChannel } from './cleats-crowd-channel.ts';
+import { cleatsMeetInHalfBeam } from './cleats-meet-in-half-beam.ts';
 import { cofferOffSize } from './coffer-off-size.ts';
 import { cutFromOtherStock } from './cut-from-other-stock.ts';
 import { cutNoLongerFits } from './cut-no-longer-fits.ts';
@@ -73,7 +74,7 @@ import { wrappedHitsBottom } from './wrapped-hits-bottom.ts';
 export const RULES: readonly Rule[] = [
     allowUnused, badCount, bandHitsCeiling, bandTopShows, bitCrept, blockingOffWidth, bottomGapShows, bottomMissesRabbet, bottomOffSides, bottomWontFit,
     bottomsInUnlikePlaces, boxOffBlocking,
-    cleatOffGauge, cleatOffStock, cleatsCrowdChannel, cofferOffSize, cutFromOtherStock, cutNoLongerFits, cutTwice,
+    cleatOffGauge, cleatOffStock, cleatsCrowdChannel, cleatsMeetInHalfBeam, cofferOffSize, cutFromOtherStock, cutNoLongerFits, cutTwice,
     cutWithoutRecord,
     depthsNearlyEqual, endCoffersDiffer, fixtureInBeam, fixtureOffCenter, fixtureOutsideRoom, gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn,
     groovesDontMeet, jointOpens, lineGoesNowhere, linesOverlap, longerThanTheBoard, mdfEdgeFastening, nailShows, nailWontHold, noCofferSizeFits, noRate, noSuchPiece,

@@ -128,3 +128,10 @@ test('a side too near to an outside corner to end against another runs past it i
     expect(how(of('side-A-2-north'))).toEqual(['past', 'butt']);
     expect(told).toEqual(['part-vanishes']);
 });
+
+test('a beam at 45 degrees over the corner of a half beam whose wall it just clears is told', async () => {
+    const over = NICHE.replace('coffers-north 2\n    lines-east 13.375"\n    beams deep', 'lines-north 46.625"\n    lines-east 13.375"\n    beams low')
+        .replace('through north-south', 'through falling\n    lay-north-south falling\n    lay-east-west rising').replace('width 3.25"', 'width 2.875"')
+        .replace('w3 62.5"', 'w3 62.375"').replace('w7 62.5"', 'w7 62.375"').replace('w4 6"', 'w4 15.25"').replace('w6 6"', 'w6 15.25"').replace('w5 15"', 'w5 15.25"');
+    expect((await house.look({ text: over, shape: 'bay' })).refused).toEqual(['line-goes-nowhere']);
+});
