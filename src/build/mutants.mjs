@@ -1,6 +1,8 @@
-// npm run mutants [-- ROOM …] [--every N]: makes small faults in the source of a room (a `<` for a `<=`, a `+` for a `-`, a condition
+// npm run mutants [-- ROOM …] [--every N] [--again] [--wide]: makes small faults in the source of a room (a `<` for a `<=`, a `+` for a `-`, a condition
 // that always holds), one at a time, and runs the tests of that room over each. A fault that no test sees shows a test that is missing.
 // --every N looks at every N-th line only, always the same ones: all lines of a large room take hours.
+// --again looks at what survived last time, and counts the rest as it was; --wide asks slow tests, and those of other rooms, too: first
+// without, then both together for what survived.
 // Results stand in .cache/mutants/ROOM.json; what survived is printed with its place.
 // The tool is installed when it is asked for: 208 packages that nobody else needs.
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
@@ -11,27 +13,32 @@ import { main, npm, root, run } from './ready.mjs';
 const folder = join(root, '.cache/mutants');
 const tool = '@stryker-mutator/core@9.6.1', runner = '@stryker-mutator/vitest-runner@9.6.1';
 
-/** Rooms of `src`, and the tests that are to see their faults. */
+/** Rooms of `src`, and the tests that are to see their faults: quick ones, and all that are asked with `--wide`. */
 const ROOMS = {
-    quantity: ['tests/quantity'],
-    ceiling: ['tests/ceiling', 'tests/takeoff'],
-    takeoff: ['tests/takeoff', 'tests/dryfit'],
-    cutting: ['tests/cutting'],
-    sawing: ['tests/sawing'],
-    estimate: ['tests/estimate'],
-    rules: ['tests/rules'],
-    plane: ['tests/plane', 'tests/arrangement'],
-    arrangement: ['tests/arrangement'],
+    quantity: [['tests/quantity']],
+    ceiling: [['tests/ceiling', ...inTakeoff('parts', 'example', 'sections', 'kinds-of-beams')], ['tests/takeoff', 'tests/rules']],
+    takeoff: [inTakeoff('parts', 'example', 'sections', 'kinds-of-beams', 'half-beams', 'consumables'), ['tests/takeoff', 'tests/dryfit']],
+    cutting: [['tests/cutting']],
+    sawing: [['tests/sawing']],
+    estimate: [['tests/estimate']],
+    rules: [['tests/rules']],
+    plane: [['tests/plane'], ['tests/arrangement']],
+    arrangement: [['tests/arrangement']],
 };
+function inTakeoff(...names) {
+    return names.map(name => `tests/takeoff/${name}.test.ts`);
+}
 
 await main(() => {
-    const { values: { every }, positionals } = parseArgs({ allowPositionals: true, options: { every: { type: 'string', default: '1' } } });
+    const { values: { every, again, wide }, positionals } = parseArgs({
+        allowPositionals: true, options: { every: { type: 'string', default: '1' }, again: { type: 'boolean' }, wide: { type: 'boolean' } },
+    });
     const step = Math.max(1, Math.round(Number(every) || 1));
     const unknown = positionals.find(room => !(room in ROOMS));
     if (unknown) throw new Error(`There is no room ${unknown}; there are ${Object.keys(ROOMS).join(', ')}.`);
     install();
     const lines = [];
-    for (const room of positionals.length > 0 ? positionals : Object.keys(ROOMS)) lines.push(look(room, step));
+    for (const room of positionals.length > 0 ? positionals : Object.keys(ROOMS)) lines.push(look(room, { step, again, wide }));
     console.log(`\n${lines.join('\n')}`);
 });
 
@@ -43,28 +50,61 @@ function install() {
 }
 
 /** Looks at one room; returns its line of the summary. */
-function look(room, step) {
-    const report = join(folder, `${room}.json`), config = join(folder, `${room}.config.json`);
-    writeFileSync(config, JSON.stringify({
-        mutate: filesOf(join('src', room)).flatMap(file => everyLine(file, step)),
-        // a word is no fault that a test should see letter by letter: texts are held by the expected findings and snapshots
-        mutator: { excludedMutations: ['StringLiteral'] },
-        testRunner: 'vitest', plugins: [join(folder, 'node_modules/@stryker-mutator/vitest-runner/dist/src/index.js')],
-        vitest: { configFile: 'tests/vitest.config.ts', related: false },
-        coverageAnalysis: 'perTest', ignoreStatic: true, concurrency: 1, timeoutMS: 20_000, timeoutFactor: 4, disableTypeChecks: false,
-        ignorePatterns: ['out', 'dist', '.cache', '/.vscode-test'], tempDirName: '.cache/mutants/work', allowConsoleColors: false,
-        reporters: ['json', 'progress-append-only'], jsonReporter: { fileName: report }, fileLogLevel: 'off', logLevel: 'warn',
-    }, undefined, 1));
-    run(process.execPath, [join(folder, 'node_modules/@stryker-mutator/core/bin/stryker.js'), 'run', config], { env: { ...process.env, MUTANTS: ROOMS[room].join(',') } });
-    return summary(room, JSON.parse(readFileSync(report, 'utf8')), step);
+function look(room, { step, again, wide }) {
+    const report = join(folder, `${room}.json`), config = join(folder, `${room}.config.json`), [quick, slow = []] = ROOMS[room];
+    const before = again ? JSON.parse(readFileSync(report, 'utf8')) : undefined;
+    const places = before ? mutantsOf(before).filter(isOpen).map(rangeOf) : filesOf(join('src', room)).flatMap(file => everyLine(file, step));
+    if (places.length > 0) {
+        writeFileSync(config, JSON.stringify({
+            mutate: [...new Set(places)],
+            // a word is no fault that a test should see letter by letter: texts are held by the expected findings and snapshots
+            mutator: { excludedMutations: ['StringLiteral'] },
+            testRunner: 'vitest', plugins: [join(folder, 'node_modules/@stryker-mutator/vitest-runner/dist/src/index.js')],
+            vitest: { configFile: 'tests/vitest.config.ts', related: false },
+            coverageAnalysis: 'perTest', ignoreStatic: true, concurrency: 1, timeoutMS: 60_000, timeoutFactor: 4, dryRunTimeoutMinutes: 30, disableTypeChecks: false,
+            ignorePatterns: ['out', 'dist', '.cache', '/.vscode-test'], tempDirName: '.cache/mutants/work', allowConsoleColors: false,
+            reporters: ['json', 'progress-append-only'], jsonReporter: { fileName: report }, fileLogLevel: 'off', logLevel: 'warn',
+        }, undefined, 1));
+        const tests = wide ? [...quick, ...slow] : quick;
+        run(process.execPath, [join(folder, 'node_modules/@stryker-mutator/core/bin/stryker.js'), 'run', config], { env: { ...process.env, MUTANTS: tests.join(',') } });
+    }
+    const found = JSON.parse(readFileSync(report, 'utf8'));
+    if (before) keepKilled(before, found);
+    writeFileSync(report, JSON.stringify({ ...found, step: before?.step ?? step }));
+    return summary(room, found, before?.step ?? step);
 }
 
-function summary(room, { files }, step) {
-    const all = Object.entries(files).flatMap(([file, { mutants, source }]) => mutants.map(mutant => ({ ...mutant, file, source: source.split('\n')[mutant.location.start.line - 1].trim() })));
+function mutantsOf({ files }) {
+    return Object.entries(files).flatMap(([file, { mutants, source }]) => mutants.map(mutant => ({ ...mutant, file, source: source.split('\n')[mutant.location.start.line - 1].trim() })));
+}
+
+function isOpen({ status }) {
+    return status === 'Survived' || status === 'NoCoverage';
+}
+
+function rangeOf({ file, location: { start, end } }) {
+    return `${file}:${start.line}:${start.column - 1}-${end.line}:${end.column - 1}`;
+}
+
+/** What was not looked at again is as it was: killed, or left out. Of a place that was looked at again all is new. */
+function keepKilled(before, found) {
+    for (const [file, { mutants, ...rest }] of Object.entries(before.files)) {
+        const again = found.files[file] ??= { ...rest, mutants: [] };
+        const seen = new Set(again.mutants.map(sameness));
+        again.mutants.push(...mutants.filter(mutant => !isOpen(mutant) && !seen.has(sameness(mutant))));
+    }
+}
+
+function sameness({ location, mutatorName, replacement }) {
+    return JSON.stringify([location, mutatorName, replacement]);
+}
+
+function summary(room, report, step) {
+    const all = mutantsOf(report);
     const count = (...states) => all.filter(({ status }) => states.includes(status)).length;
     const killed = count('Killed', 'Timeout'), survived = count('Survived', 'NoCoverage');
-    for (const { status, file, location, replacement, mutatorName, source } of all) {
-        if (status === 'Survived' || status === 'NoCoverage') console.log(`${file}:${location.start.line}:${location.start.column} ${status}: ${mutatorName} ${replacement.replace(/\s+/g, ' ').slice(0, 80)}\n    ${source}`);
+    for (const { status, file, location, replacement, mutatorName, source } of all.filter(isOpen)) {
+        console.log(`${file}:${location.start.line}:${location.start.column} ${status}: ${mutatorName} ${replacement.replace(/\s+/g, ' ').slice(0, 80)}\n    ${source}`);
     }
     const share = killed + survived > 0 ? `${(100 * killed / (killed + survived)).toFixed(1)} % killed` : 'nothing to kill';
     return `${room}: ${share} (${killed} of ${killed + survived}${step > 1 ? `, every ${step}th line` : ''}; ${count('Ignored')} not looked at, ${count('CompileError', 'RuntimeError')} did not run)`;

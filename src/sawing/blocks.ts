@@ -58,7 +58,7 @@ class Leftovers {
     constructor(boards: readonly LaidBoard[], private readonly kerf: Ticks) {
         this.left = boards.flatMap(board => [
             ...board.strips.map(({ rippedTo, offcut }) => ({ board, width: rippedTo ?? Infinity, length: offcut })),
-            ...board.besideStrips > 0 && board.sections.length === 0 ? [{ board, width: board.besideStrips, length: board.along }] : [],
+            ...board.sections.length === 0 ? [{ board, width: board.besideStrips, length: board.along }] : [],
         ]);
     }
 

@@ -1,4 +1,5 @@
 import { grouped } from '../plain/groups.ts';
+import { compareEach } from '../plain/order.ts';
 import type { EndCut, FlatCut, Piece } from '../takeoff/model.ts';
 import { comparePieces } from '../takeoff/piece-order.ts';
 import { degreesOf, endsFromTheLeft, isSlanted, liesFlat, roundedDegrees } from '../takeoff/ends.ts';
@@ -12,8 +13,13 @@ import type { CopeStep, MiterCut, MiterStep } from './model.ts';
  */
 export function mitersOf(pieces: readonly Piece[]): Omit<MiterStep, 'number'>[] {
     const ends = [...pieces].sort(comparePieces).flatMap(endsToCut);
-    return [...grouped(ends, settingOf).values()].sort(([a], [b]) => b!.degrees - a!.degrees || Number(a!.flat !== undefined) - Number(b!.flat !== undefined))
+    return [...grouped(ends, settingOf).values()].sort(([a], [b]) => compareEach(angleAt(a!), angleAt(b!)))
         .map(own => ({ do: 'miter', degrees: own[0]!.degrees, ...own[0]!.flat && { flat: own[0]!.flat }, cuts: gather(own) }));
+}
+
+/** The steepest first; of one angle what is cut at a bevel too comes last. */
+function angleAt({ degrees, flat }: EndToCut): number[] {
+    return [-degrees, Number(flat !== undefined)];
 }
 
 /** A crown is cut flat at a miter and a bevel of its own; all else of one angle is cut at one setting. */
@@ -61,6 +67,13 @@ function gather(ends: readonly EndToCut[]): MiterCut[] {
         if (cut) cut.pieces.push(piece);
         else cuts.set(key, { ...stop !== undefined && { stop }, end, long, flat, hand, pieces: [piece] });
     }
-    return [...cuts.values()].sort((a, b) => (b.stop ?? Infinity) - (a.stop ?? Infinity) || HANDS.indexOf(a.hand) - HANDS.indexOf(b.hand) || (a.end === b.end ? 0 : a.end === 'left' ? -1 : 1) || Number(a.flat) - Number(b.flat) || (a.long === b.long ? 0 : a.long === 'back' ? -1 : 1));
+    return [...cuts.values()].sort((a, b) => compareEach(placeOf(a), placeOf(b)));
+}
+
+/** Ends without a stop, then the long stops first; at one stop by hand, and what is cut alike but for how it lies together. */
+function placeOf({ stop = Number.MAX_SAFE_INTEGER, hand, end, flat, long }: MiterCut): number[] {
+    return [-stop, HANDS.indexOf(hand), ENDS.indexOf(end), Number(flat), LONG.indexOf(long)];
 }
 const HANDS: readonly MiterCut['hand'][] = ['left', 'right', 'either', 'both ends'];
+const ENDS: readonly MiterCut['end'][] = ['left', 'right'];
+const LONG: readonly MiterCut['long'][] = ['back', 'face'];

@@ -1,6 +1,7 @@
 import type { Joint as Met, Piece as Strip } from '../arrangement/model.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
 import type { Biscuits, Side } from '../job/model.ts';
+import { compareEach } from '../plain/order.ts';
 import type { Joint, Piece } from './model.ts';
 import { idOf } from './ids.ts';
 import { endsOf, type Setting } from './setting.ts';
@@ -17,17 +18,12 @@ export function jointsOf(pieces: readonly Piece[], setting: Setting): Joint[] {
         const told = tell(met.kind, strips, setting);
         return told && told.pieces.every(id => listed.has(id)) ? [told] : [];
     });
-    return found.sort((a, b) => compareKeys(a.order, b.order)).map(({ kind, at, pieces, biscuits }) => ({ kind, at, pieces, biscuits }));
+    return found.sort((a, b) => compareEach(a.order, b.order)).map(({ kind, at, pieces, biscuits }) => ({ kind, at, pieces, biscuits }));
 }
 
 interface Told extends Joint { readonly order: readonly number[] }
 const KINDS: readonly Joint['kind'][] = ['butt', 'splice', 'corner', 'band-corner', 'band-splice', 'trim-corner'];
 const CORNERS: readonly string[] = ['north-west', 'north-east', 'south-west', 'south-east'];
-
-function compareKeys(a: readonly number[], b: readonly number[]): number {
-    for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return a[i]! - (b[i] ?? 0);
-    return 0;
-}
 
 function tell(kind: Met['kind'], strips: readonly [Strip, Strip], setting: Setting): Told | undefined {
     const joint = (as: Joint['kind'], at: string, order: readonly number[], both: readonly [Strip, Strip], biscuits?: Biscuits): Told => ({

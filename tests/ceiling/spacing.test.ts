@@ -92,6 +92,12 @@ describe('by size', () => {
         // 1010 less one line of 10 is 2 x 500, less two 3 x 330; both are 85 from the middle of 330 to 500
         expect(divided({ room: 1010, widths: [10], spacing: { size: [330, 500] } }).coffers).toEqual([500, 500]);
     });
+    // 220" less three lines of 7" are 4 x 49 3/4"; two lines leave 3 x 68 2/3", four lines 5 x 38 2/5"
+    test('a range holds its own ends', () => {
+        expect(divided({ room: '220"', widths: ['7"'], spacing: { size: ['49 3/4"', '60"'] } }).coffers).toHaveLength(4);
+        expect(divided({ room: '220"', widths: ['7"'], spacing: { size: ['40"', '49 3/4"'] } }).coffers).toHaveLength(4);
+        expect(divided({ room: '220"', widths: ['7"'], spacing: { size: ['49 3/4"', '49 3/4"'] } }).coffers).toHaveLength(4);
+    });
     test('a range said the wrong way round is the same range', () => {
         expect(divided({ room: '220"', widths: ['7"'], spacing: { size: ['54"', '40"'] } }).coffers).toHaveLength(4);
     });

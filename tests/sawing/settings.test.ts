@@ -3,10 +3,14 @@ import { planBoards } from '../../src/cutting/first-plan.ts';
 import { inches } from '../../src/quantity/rational.ts';
 import { printInches } from '../../src/quantity/print-length.ts';
 import { blocksOf } from '../../src/sawing/blocks.ts';
+import { cautionsOf } from '../../src/sawing/cautions.ts';
+import { crosscutsOf } from '../../src/sawing/crosscuts.ts';
 import { sawOrder } from '../../src/sawing/index.ts';
+import { edgesOf, pocketsOf, slotStepsOf } from '../../src/sawing/machining.ts';
+import { copesOf, mitersOf } from '../../src/sawing/miters.ts';
 import type { Step } from '../../src/sawing/model.ts';
 import { ripsInto, ripsOfPieces } from '../../src/sawing/rips.ts';
-import { setUpsOf } from '../../src/sawing/set-ups.ts';
+import { pickUpsOf, setUpsOf } from '../../src/sawing/set-ups.ts';
 import { tapingOf, tapingWords } from '../../src/sawing/tape.ts';
 import type { EndCut, Piece } from '../../src/takeoff/model.ts';
 import { job, piece, stock } from '../cutting/samples.ts';
@@ -45,6 +49,12 @@ describe('fences', () => {
         ]);
         expect(ripsOfPieces(boards).every(step => 'fence' in step === (step.fence !== undefined))).toBe(true);
     });
+    test('what is rabbeted too is ripped all the same', () => {
+        const rabbet: Piece['work'][number] = { kind: 'rabbet', width: inches('1/4'), height: inches('1/4'), edge: 'lower', face: 'back' };
+        const one = ripped('a', '2', '3/4', 'fence A'), boards = laid([{ ...one, work: [rabbet, ...one.work] }, piece('plain', pine, inches(20), { work: [rabbet] })])
+            .map(board => ({ ...board, strips: board.strips.map(({ rippedTo: _was, ...strip }) => strip) }));
+        expect(ripsOfPieces(boards).map(step => [step.fence, step.pieces.map(({ id }) => id)])).toEqual([['fence A', ['a']]]);
+    });
     test('whole boards: a strip has its number on its board, and what is thinner both ways is ripped once more', () => {
         const long = { cutBack: inches(80), back: inches(80), overall: inches(80), cutOverall: inches(80) };
         const boards = laid(['a', 'b', 'c'].map(id => ({ ...ripped(id, '1/2', '1/2'), ...long })));
@@ -66,6 +76,13 @@ describe('set-ups', () => {
         ] as unknown as Step[];
         // 1 fence + 2 stops + 2 angles + stops 30 and 20, and 30 again + 4 machines
         expect(setUpsOf(steps, [])).toEqual({ fences: 1, stops: 2, angles: 2, miterStops: 3, machines: 4, total: 12, pickUps: 0 });
+    });
+    // a section of 60" and a piece of 128" are two stops for the board, the two lengths of the section's strips two more; one as long as its section has none
+    test('a section is taken up again for each length of its strips', () => {
+        const strip = (id: string, length: string): Piece => piece(id, pine, inches(length), { part: 'cleat', width: inches('3/4'), ripped: true });
+        const long = stock({ feet: [16] }), boards = laid([piece('a', long, inches(128)), ...[60, 60, 35, 35, 24, 24].map((length, i) => ({ ...strip(`c${i}`, String(length)), stock: long }))]);
+        expect(boards.map(({ sections }) => sections.map(({ from, to }) => printInches(to - from)))).toEqual([['60"']]);
+        expect(boards.map(pickUpsOf)).toEqual([4]);
     });
     test('a board is taken up once for each length it holds', () => {
         expect(setUpsOf([], laid([piece('a', pine, inches(30)), piece('b', pine, inches(30)), piece('c', pine, inches(20))])).pickUps).toBe(2);
@@ -98,7 +115,8 @@ test('test pieces: a gauge for each stock that a cleat is pressed against, a pai
     const cleat = (line: string): Piece => piece(`cleat-${line}`, pine, inches(20), { part: 'cleat', line, width: inches('3/4') });
     const slots = { kind: 'slots', count: 1, size: '#10', places: 1, where: 'in the west end' } as const;
     const pieces = [
-        cleat('A'), cleat('B'), piece('a', pine, inches(20), { line: 'A', work: [slots] }),
+        // of the cleats' own stock no gauge is wanted: what is gauged is where the bottom comes to lie
+        cleat('A'), cleat('B'), { ...cleat('B'), id: 'cleat-of-elm', stock: stock({ name: 'elm-1x6', feet: [8] }) }, piece('a', pine, inches(20), { line: 'A', work: [slots] }),
         piece('b', fir, inches(20), { line: 'B', work: [slots, { ...slots, size: '#20' }] }),
         piece('c', fir, inches(21), { line: 'B' }), piece('d', stock({ name: 'ash-1x6', feet: [8] }), inches(20), { line: 'C' }),
         piece('s', pine, inches(25), { part: 'side', ends: [MITER, MITER], work: [{
@@ -112,4 +130,153 @@ test('test pieces: a gauge for each stock that a cleat is pressed against, a pai
         '2 cleat gauge pine-1x6: cleats, held between them and the lower edge of the side',
         '2 miter test pine-1x6: 30° pair', '2 miter test pine-1x6: 45° pair', '2 slot test fir-1x6: #10 biscuit', '2 slot test fir-1x6: #20 biscuit',
     ]);
+});
+
+describe('what blocks come out of', () => {
+    const gaugeOut = (pieces: readonly Piece[]): string[] =>
+        blocksOf(laid(pieces), inches('1/8')).filter(({ kind }) => kind === 'cleat gauge').flatMap(({ out }) => out.map(({ name }) => name));
+    const cleats = (count: number, length: string, of = pine): Piece[] => Array.from({ length: count }, (_, i) =>
+        piece(`c${i}`, of, inches(length), { part: 'cleat', width: inches('1 1/2'), ripped: true, work: [{ kind: 'rip', width: inches('1 1/2'), thickness: inches('3/4') }] }));
+    // 8' less 1" of trim and 90" and a kerf are 4 7/8": too short for a block of 8". So it has to come from the board of the cleats.
+    const bottom = piece('bottom', pine, inches(90));
+
+    // two strips of 1 1/2" and their kerfs are 3 1/4" of 5 1/2": 2 1/4" stay beside them, and a gauge block is 2" wide
+    test('what stays beside the strips of a whole board does for a block that is narrow enough', () => {
+        const [first, second] = gaugeOut([bottom, ...cleats(2, '94')]);
+        expect(first).toBe(second);
+        expect(laid([bottom, ...cleats(2, '94')]).find(({ name }) => name === first)!.strips.map(({ rippedTo }) => rippedTo)).toEqual([inches('1 1/2'), inches('1 1/2')]);
+    });
+    // a third strip leaves 5/8"
+    test('nothing is named that is too narrow', () => {
+        expect(gaugeOut([bottom, ...cleats(3, '94')])).toEqual([]);
+    });
+    // 16' less 1" of trim: 128", a kerf, a section of 60" and its kerf leave 2 3/4". Beside the strips of the section 2 1/4" stay, but no
+    // longer than the section, and beside the strips of another it may be less
+    test('beside the strips of a section nothing is promised', () => {
+        const long = stock({ feet: [16] }), pieces = [piece('bottom', long, inches(128)), ...cleats(2, '60', long)];
+        expect(laid(pieces).map(({ sections }) => sections.length)).toEqual([1]);
+        expect(gaugeOut(pieces)).toEqual([]);
+    });
+});
+
+describe('the order at an angle', () => {
+    const side = (id: string, length: string, ends: [EndCut, EndCut], over: Partial<Piece> = {}): Piece => piece(id, pine, inches(length), { part: 'side', on: 'south', ends, ...over });
+    const FACE: EndCut = { cut: 'miter', degrees: -45 };
+    const cutsOf = (...pieces: Piece[]) => mitersOf(pieces).map(({ degrees, cuts }) =>
+        [degrees, cuts.map(({ stop, end, hand, long, flat, pieces: own }) => [stop === undefined ? '-' : printInches(stop), hand, end, long, flat ? 'flat' : 'on edge', own.map(({ id }) => id).join(' ')].join(' | '))]);
+
+    // what is cut to the corner of its blank needs no stop, and nothing else that it is kept from; then each stop once, and at it the saw swung over once for each hand
+    test('ends without a stop, then the long stops, at one stop lefts, rights, what fits either way, second ends', () => {
+        expect(cutsOf(
+            side('either', '30', [MITER, SQUARE]), side('right', '30', [SQUARE, MITER], { hand: 'right' }), side('left', '30', [MITER, SQUARE], { hand: 'left' }),
+            side('both', '30', [MITER, MITER]), side('long', '31', [MITER, SQUARE]),
+        )).toEqual([[45, [
+            '- | both ends | left | back | on edge | both',
+            '31" | either | right | back | on edge | long',
+            '30" | left | left | back | on edge | left',
+            '30" | right | right | back | on edge | right',
+            '30" | either | right | back | on edge | either',
+            '30" | both ends | right | back | on edge | both',
+        ]]]);
+    });
+    // the right end is the steeper and cut first, so that the left one makes the length: at 45 degrees both ends come to a stop of 30"
+    test('of pieces mitered at both ends those whose left end is cut before those whose right end is', () => {
+        expect(cutsOf(side('r', '30', [{ cut: 'miter', degrees: 50 }, MITER]), side('l', '30', [MITER, { cut: 'miter', degrees: 50 }]))[1]).toEqual([45, [
+            '30" | both ends | left | back | on edge | l', '30" | both ends | right | back | on edge | r',
+        ]]);
+    });
+    test('an end that needs no stop has none', () => {
+        expect(mitersOf([side('both', '30', [MITER, MITER])])[0]!.cuts.map(cut => 'stop' in cut)).toEqual([false, true]);
+    });
+    test('what stands on edge before what lies flat, a long point at the back before one at the face', () => {
+        expect(cutsOf(
+            side('flat', '30', [MITER, SQUARE], { part: 'bottom', hand: 'left' }), side('face', '30', [FACE, SQUARE], { hand: 'left' }), side('back', '30', [MITER, SQUARE], { hand: 'left' }),
+        )).toEqual([[45, [
+            '30" | left | left | back | on edge | back', '30" | left | left | face | on edge | face', '30" | left | left | back | flat | flat',
+        ]]]);
+    });
+    // the saw stands at 45 already when the crown's bevel is added
+    test('the steepest angle first; a crown has a setting of its own, after what is cut at the same angle', () => {
+        const crown: EndCut = { cut: 'miter', degrees: 45, flat: { miter: 35.26, bevel: 30 } };
+        expect(mitersOf([
+            side('flatter', '30', [{ cut: 'miter', degrees: 30 }, SQUARE]), side('crown', '30', [crown, SQUARE], { part: 'trim' }), side('plain', '30', [MITER, SQUARE]),
+        ]).map(({ degrees, flat, cuts }) => [degrees, flat?.bevel ?? 0, cuts[0]!.pieces[0]!.id])).toEqual([[45, 0, 'plain'], [45, 30, 'crown'], [30, 0, 'flatter']]);
+    });
+    // a saw's scale is not read finer than a hundredth of a degree
+    test('angles that no saw tells apart are one setting', () => {
+        expect(mitersOf([side('a', '30', [{ cut: 'miter', degrees: 45.001 }, SQUARE]), side('b', '30', [MITER, SQUARE])])).toHaveLength(1);
+    });
+});
+
+test('coped ends are counted, of the pieces that have any', () => {
+    const COPED: EndCut = { cut: 'coped', degrees: 45 };
+    const trim = (id: string, ends: [EndCut, EndCut]): Piece => piece(id, pine, inches(30), { part: 'trim', ends });
+    expect(copesOf([trim('b', [COPED, SQUARE]), trim('c', [SQUARE, MITER]), trim('a', [COPED, COPED])]))
+        .toMatchObject([{ do: 'cope', ends: 3, pieces: [{ id: 'a' }, { id: 'b' }] }]);
+    expect(copesOf([trim('c', [SQUARE, MITER])])).toEqual([]);
+});
+
+describe('the stop', () => {
+    const stops = (...lengths: string[]) => crosscutsOf(laid(lengths.map((length, i) => piece(`p${i}`, stock({ feet: [12] }), inches(length)))), 'boards');
+    // common practice, no source
+    test('reaches 8 feet; what is longer is measured by the tape', () => {
+        expect(stops('96', '96 1/32').map(({ stop, by }) => [printInches(stop), by])).toEqual([['96 1/32"', 'tape'], ['96"', 'stop']]);
+    });
+});
+
+describe('machines', () => {
+    const holes = (id: string, count: number): Piece => piece(id, pine, inches(20), { work: [{ kind: 'pocket-holes', count }] });
+    test('pocket holes by how many a piece has, its pieces in the order of their names', () => {
+        expect(pocketsOf([holes('c', 2), holes('b', 1), holes('a', 2)]).map(({ each, pieces }) => [each, pieces.map(({ id }) => id).join('')])).toEqual([[2, 'ac'], [1, 'b']]);
+    });
+    // the joiner's fence is set to the middle of the thickness: another thickness is another setting
+    test('slots of one biscuit are a setting for each thickness', () => {
+        const slot = (id: string, thickness: string, places: number): Piece => piece(id, pine, inches(20), {
+            thickness: inches(thickness), work: [{ kind: 'slots', count: 2, size: '#10', places, where: 'in the ends' }, { kind: 'slots', count: 1, size: '#10', places: 1, where: 'in the back' }],
+        });
+        expect(slotStepsOf([slot('b', '3/4', 2), slot('a', '3/4', 1), slot('c', '1/2', 1)]).map(({ fence, count, pieces }) => [printInches(fence), count, pieces.map(({ id }) => id).join('')]))
+            .toEqual([['3/8"', 8, 'ab'], ['1/4"', 3, 'c']]);
+    });
+    // 3/8" wide and 1/4" high at 1/8" a pass are three; to ease 1/8" takes one pass, along both back edges
+    test('as many passes as the larger side of a rabbet takes; boards that hold nothing else may be run whole', () => {
+        const rabbet: Piece['work'][number] = { kind: 'rabbet', width: inches('3/8'), height: inches('1/4'), edge: 'lower', face: 'back' };
+        const boards = laid([piece('a', pine, inches(94), { work: [rabbet] }), piece('b', pine, inches(50), { work: [rabbet, { kind: 'ease', by: inches('1/8') }] }), piece('c', pine, inches(40))]);
+        expect(edgesOf(boards, job()).map(step => [step.do, step.passes, printInches(step.run), step.whole.map(({ strips }) => strips[0]!.pieces.map(p => p.piece.id).join(''))])).toEqual([
+            ['rabbet', 3, '144"', ['a']], ['ease', 1, '100"', []],
+        ]);
+    });
+});
+
+describe('cautions', () => {
+    test('those of every machine come first; each of the others once, at the first work that it is for', () => {
+        const cautions = cautionsOf([{ do: 'rabbet' }, { do: 'ease' }, { do: 'rabbet' }, { do: 'miter' }]);
+        expect(cautions.map(({ at }) => at)).toEqual(['all', 'all', 'all', 'rabbet', 'rabbet', 'miter']);
+        expect(new Set(cautions.map(({ words }) => words)).size).toBe(cautions.length);
+        expect(cautionsOf([{ do: 'ease' }]).at(-1)).toMatchObject({ at: 'ease', words: expect.stringContaining('against the turn of the bit') });
+    });
+});
+
+describe('boards as they lie', () => {
+    const long = stock({ feet: [16] });
+    const strips = (of: string, length: string): Piece[] => [1, 2, 3, 4, 5, 6].map(i => piece(`${of}${i}`, long, inches(length), { part: 'cleat', width: inches('3/4'), ripped: true }));
+
+    // the stop is set from long to short: whatever is longer, piece or section, is cut off before, and of equal ones a piece first, then section 1
+    test('pieces and sections, the longest nearest to the hooked end; of one length pieces before sections, and these by their numbers', () => {
+        const plan = planBoards([piece('bottom', long, inches(50)), ...strips('c', '50'), ...strips('d', '60')], job());
+        const [board] = plan.stocks[0]!.boards;
+        expect(plan.stocks[0]!.boards).toHaveLength(1);
+        const lie = (order: readonly number[]) => {
+            const lengths = order.map(i => inches(i));
+            const [one] = sawOrder({ ...plan, stocks: [{ ...plan.stocks[0]!, boards: [{ ...board!, sections: lengths }] }] }, job()).boards;
+            return [
+                ...one!.sections.map(({ number, from, to }) => ({ from, what: `${number}: ${printInches(to - from)}` })),
+                ...one!.strips.flatMap(strip => (strip.rippedTo === undefined ? strip.pieces.map(({ from, piece: { id } }) => ({ from, what: id })) : [])),
+            ].toSorted((a, b) => a.from - b.from).map(({ what }) => what);
+        };
+        expect(lie([60, 50])).toEqual(['1: 60"', 'bottom', '2: 50"']);
+        expect(lie([50, 60])).toEqual(['2: 60"', 'bottom', '1: 50"']);
+        expect(lie([50, 50])).toEqual(['bottom', '1: 50"', '2: 50"']);
+        const numbers = sawOrder({ ...plan, stocks: [{ ...plan.stocks[0]!, boards: [{ ...board!, sections: [inches(50), inches(60)] }] }] }, job()).boards[0]!;
+        expect([numbers.sections.map(({ number }) => number), numbers.strips.map(({ number }) => number)]).toEqual([[1, 2], board!.strips.map((_, i) => i + 1)]);
+    });
 });

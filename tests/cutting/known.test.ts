@@ -1,0 +1,29 @@
+import { describe, expect, test } from 'vitest';
+import { knownBy, weakest } from '../../src/cutting/known.ts';
+import type { BoardPlan, CuttingModel } from '../../src/cutting/model.ts';
+import { Rational } from '../../src/quantity/rational.ts';
+
+describe('what is known of all stocks together is the weakest of what is known of each', () => {
+    /** By cost and lower bound of each stock. */
+    const together = (...stocks: [cost: number, bound: number, model?: CuttingModel][]) => weakest({
+        stocks: stocks.map(([cost, bound, model]) => ({ known: knownBy(new Rational(cost), new Rational(bound), 'money', model) })),
+    } as unknown as BoardPlan);
+
+    test.each<[string, [number, number][], string, number | undefined]>([
+        // 103 is 3 % above 100, 101 is 1 %
+        ['of two that may be dearer, the one by more', [[101, 100], [103, 100]], 'within', 3],
+        ['whichever comes first', [[103, 100], [101, 100]], 'within', 3],
+        ['one that may be dearer, of one that is not', [[100, 100], [101, 100], [50, 50]], 'within', 1],
+        ['one of which nothing is known, of any', [[103, 100], [100, 0], [101, 100]], 'first plan', undefined],
+        ['none is dearer than it has to be', [[100, 100], [7, 7]], 'none cheaper', 0],
+        ['nothing to buy', [], 'none cheaper', 0],
+    ])('%s', (_, stocks, as, percent) => {
+        const known = together(...stocks);
+        expect([known.as, known.percent]).toEqual([as, percent]);
+    });
+    test('it was looked at among the ways of the stock that has most of them, and of a first plan among none', () => {
+        expect(together([100, 100, 'across'], [103, 100, 'ripped'])).toMatchObject({ model: 'ripped' });
+        expect(together([103, 100, 'sheets along'], [100, 100, 'across'])).toMatchObject({ model: 'sheets along' });
+        expect('model' in together([100, 0, 'ripped'], [100, 100, 'across'])).toBe(false);
+    });
+});
