@@ -165,7 +165,7 @@ describe('the order at an angle', () => {
     const cutsOf = (...pieces: Piece[]) => mitersOf(pieces).map(({ degrees, cuts }) =>
         [degrees, cuts.map(({ stop, end, hand, long, flat, pieces: own }) => [stop === undefined ? '-' : printInches(stop), hand, end, long, flat ? 'flat' : 'on edge', own.map(({ id }) => id).join(' ')].join(' | '))]);
 
-    // what is cut to the corner of its blank needs no stop, and nothing else that it is kept from; then each stop once, and at it the saw swung over once for each hand
+    // what is cut to the corner of its blank needs no stop; then each stop is set once, and at it the saw is swung over once for each hand
     test('ends without a stop, then the long stops, at one stop lefts, rights, what fits either way, second ends', () => {
         expect(cutsOf(
             side('either', '30', [MITER, SQUARE]), side('right', '30', [SQUARE, MITER], { hand: 'right' }), side('left', '30', [MITER, SQUARE], { hand: 'left' }),

@@ -67,7 +67,7 @@ describe('fasteners', () => {
         expect(nails.some(({ what }) => what.includes('cleats'))).toBe(true);
         expect(consumables.find(({ kind }) => kind === 'filler')!.by).toContain(`${seen} holes`);
     });
-    // stock dressed to 3/4" takes pocket screws of 1 1/4"; for other thicknesses no length is said. Published charts of pocket screws agree for 3/4"; within a millimeter: common practice, no source.
+    // for stock of 3/4", or within a millimeter of it; for other thicknesses no length is said. Common practice, no source
     test('pocket screws of 1 1/4" go with spacers of 3/4"', () => {
         const what = (thickness: string): string | undefined => consumablesOf([piece('s', pine, inches(5), { part: 'spacer', thickness: inches(thickness) })], [], { ...us, size: ticks => `${ticks / inches(1)}"` } as Setting)
             .find(({ kind }) => kind === 'screws')?.what;
