@@ -17,6 +17,33 @@ export function differenceOver(a: number, d: number, b: number, c: number, by: n
     // the quotient of safe integers may still round to a half that it is not: only small divisors are taken here
     if (Number.isSafeInteger(left) && Number.isSafeInteger(right) && Number.isSafeInteger(difference)
         && Math.abs(by) <= 2) return Math.round(difference / by) + 0;
+    return nearestOf(left, lostIn(a, d, left), right, lostIn(b, c, right), by) ?? inBigIntegers(a, d, b, c, by);
+}
+
+/**
+ * The same from both products with what each lost, in plain numbers; undefined where these leave open to which side it is rounded: near a half,
+ * and where numbers are too large. What is lost in turn is less than 2^-52 of the difference and 2^-104 of the products; a quarter of a unit is left for it.
+ */
+function nearestOf(left: number, leftLost: number, right: number, rightLost: number, by: number): number | undefined {
+    const quotient = (left - right + (leftLost - rightLost)) / by, under = Math.floor(quotient);
+    const isOpen = Math.abs(quotient - under - 0.5) < 0.25 || !(Math.abs(quotient) < MOST_QUOTIENT) || !(Math.abs(left) + Math.abs(right) < MOST_PRODUCT);
+    return isOpen ? undefined : Math.round(quotient) + 0;
+}
+const MOST_QUOTIENT = 2 ** 48, MOST_PRODUCT = 2 ** 100;
+
+/** What a product of two whole numbers lost when it was rounded, exact (Dekker 1971, with Veltkamp's halves). */
+function lostIn(a: number, b: number, product: number): number {
+    const aHigh = highHalf(a), aLow = a - aHigh, bHigh = highHalf(b), bLow = b - bHigh;
+    return aLow * bLow - (product - aHigh * bHigh - aLow * bHigh - aHigh * bLow);
+}
+
+function highHalf(a: number): number {
+    const wide = a * HALVES;
+    return wide - (wide - a);
+}
+const HALVES = 2 ** 27 + 1;
+
+function inBigIntegers(a: number, d: number, b: number, c: number, by: number): number {
     const over = BigInt(a) * BigInt(d) - BigInt(b) * BigInt(c);
     const divisor = BigInt(by);
     return Number(divisor > 0n ? floorOf(2n * over + divisor, 2n * divisor) : floorOf(-2n * over - divisor, -2n * divisor));

@@ -42,6 +42,17 @@ describe('sums of products', () => {
         expect(differenceOver(-3, 1, 0, 0, -6)).toBe(1);
         expect(differenceOver(3, 1, 0, 0, -6)).toBe(0);
     });
+    test('a quotient is told from the half beside it, however large the products are', () => {
+        const large = fc.integer({ min: -(2 ** 48), max: 2 ** 48 });
+        fc.assert(fc.property(large, large, large, large, fc.integer({ min: -1000, max: 1000 }), fc.integer({ min: -1, max: 1 }), (a, d, b, c, q, beside) => {
+            const over = BigInt(a) * BigInt(d) - BigInt(b) * BigInt(c);
+            // half of an odd multiple of it is as near to the difference as whole numbers come
+            const by = Number(2n * over / BigInt(2 * q + 1)) + beside;
+            fc.pre(by !== 0);
+            const twice = 2n * over + BigInt(by), under = 2n * BigInt(by), quotient = twice / under, less = (twice < 0n) !== (under < 0n) && twice % under !== 0n;
+            expect(BigInt(differenceOver(a, d, b, c, by))).toBe(less ? quotient - 1n : quotient);
+        }), { seed: 23, numRuns: 500 });
+    });
 });
 
 describe('lines', () => {
