@@ -17,16 +17,36 @@ import type { Trouble } from './troubles.ts';
 import { unitFor, type Unit } from './unit.ts';
 import { stripsOfWalls } from './wall-strips.ts';
 
+/** Walls and lines as they meet, before a piece is cut. Where there are troubles, nothing of it is to be used. */
+export interface Met {
+    readonly unit: Unit; readonly walls: readonly WallCarrier[]; readonly meetings: Meetings;
+    readonly troubles: readonly Trouble[];
+}
+
+/** What meets what, and where, of all that a plan says but how its pieces are spliced, and what blocking is shorter. */
+export function meet(plan: Plan): Met {
+    const troubles: Trouble[] = [], unit = unitFor(plan);
+    const { walls, lines } = carriersOf(plan.walls, plan.lines, unit);
+    roomTroubles(plan, walls, troubles);
+    const meetings = troubles.length > 0 ? NO_MEETINGS : meetingsOf(plan, walls, lines, troubles);
+    return { unit, walls, meetings, troubles };
+}
+const NO_MEETINGS: Meetings = { runs: [], onWalls: new Map() };
+
+/** What every line meets on its way, in the order of the plan, and nothing of its pieces. None where there are troubles. */
+export function runsOf({ meetings, unit, troubles }: Met): LineRun[] {
+    return troubles.length > 0 ? [] : lineRuns(meetings, unit);
+}
+
 /**
  * Works a plan out: coffers, every piece with its place, and the joints between them. Never throws. Where a plan cannot be built, or is
  * of a kind that is not worked out, troubles say so, and there is nothing else: no wrong figure. Joints are looked for when somebody asks
- * for them: at a keystroke nobody does. `like`: the same plan with its lines elsewhere by a hair, whose pieces it is to have.
+ * for them: at a keystroke nobody does. `like`: the same plan with its lines elsewhere by a hair, whose pieces it is to have; `met`: what meets what,
+ * where that is known already.
  */
-export function arrange(plan: Plan, like?: Arrangement): Arrangement {
-    const troubles: Trouble[] = [];
-    const met = meet(plan, troubles);
-    if (!met) return nothing(troubles);
-    const { unit, walls, meetings } = met;
+export function arrange(plan: Plan, { like, met = meet(plan) }: { readonly like?: Arrangement; readonly met?: Met } = {}): Arrangement {
+    const { unit, walls, meetings } = met, troubles = [...met.troubles];
+    if (troubles.length > 0) return nothing(troubles);
     const walks = flankWalks(plan, walls, meetings, troubles);
     const faceless = like?.faceless ?? facelessIn(walks, unit), loops = cofferLoops(walks, faceless, unit, troubles);
     if (troubles.length === 0) grazingTroubles(meetings.runs, walls, unit, troubles);
@@ -43,31 +63,14 @@ export function arrange(plan: Plan, like?: Arrangement): Arrangement {
     }
     const trims = (plan.trims ?? []).flatMap(trim => coffers.flatMap(coffer => trimsOf(coffer, trim, unit)));
     const pieces = [
-        ...sides.values(), ...cleats, ...meetings.runs.flatMap(run => stripsOfLine(run, unit)),
-        ...stripsOfWalls(walls, unit), ...trims.flat(),
+        ...sides.values(), ...cleats, ...meetings.runs.flatMap((run, i) => stripsOfLine(run, plan.lines[i]!, unit)),
+        ...stripsOfWalls(walls, plan.walls, unit), ...trims.flat(),
     ];
     let joints: Joint[] | undefined;
     return {
         coffers: coffers.map(coffer => cofferOf(coffer, unit)), pieces, troubles, faceless, turned,
         get joints() { return joints ??= jointsOf({ pieces, sides, trims, walls }); },
     };
-}
-
-/** What every line meets on its way, in the order of the plan, and nothing of its pieces. None where there are troubles. */
-export function runsOf(plan: Plan): { readonly runs: readonly LineRun[]; readonly troubles: readonly Trouble[] } {
-    const troubles: Trouble[] = [];
-    const met = meet(plan, troubles);
-    return { runs: met ? lineRuns(met.meetings, met.unit) : [], troubles };
-}
-
-/** Walls and lines as they meet; undefined where something is wrong, with the trouble. */
-function meet(plan: Plan, troubles: Trouble[]): { readonly unit: Unit; readonly walls: readonly WallCarrier[]; readonly meetings: Meetings } | undefined {
-    const unit = unitFor(plan);
-    const { walls, lines } = carriersOf(plan.walls, plan.lines, unit);
-    roomTroubles(plan, walls, troubles);
-    if (troubles.length > 0) return undefined;
-    const meetings = meetingsOf(plan, walls, lines, troubles);
-    return troubles.length > 0 ? undefined : { unit, walls, meetings };
 }
 
 function nothing(troubles: readonly Trouble[]): Arrangement {

@@ -5,6 +5,7 @@ import type { End, Pass, Run } from './meetings.ts';
 import type { Cut, Piece, Term } from './model.ts';
 import { heightsOf } from './offsets.ts';
 import { pieceOf, type Stretch } from './piece.ts';
+import type { Beam, BeamLine, Spot } from './plan.ts';
 import { pointOf, type Unit } from './unit.ts';
 
 type StripPart = 'bottom' | 'blocking' | 'beam';
@@ -18,22 +19,22 @@ interface CutOff {
     readonly clearOf: 'deeper' | 'wall' | null;
 }
 
-/** What runs along a line between its sides, bottom and blocking; of a solid beam the timber itself. */
-export function stripsOfLine(run: Run, unit: Unit): Piece[] {
+/** What runs along a line between its sides, bottom and blocking; of a solid beam the timber itself. `line`: the plan's, with its splices. */
+export function stripsOfLine(run: Run, line: BeamLine, unit: Unit): Piece[] {
     const { beam } = run.carrier;
     const parts: StripPart[] = beam.kind === 'solid' ? ['beam'] : [...beam.blocking ? ['blocking' as const] : [], ...beam.bottom ? ['bottom' as const] : []];
     return parts.flatMap(part => {
-        const stretches = stretchesOf(run, part, unit);
-        return stretches.flatMap(([start, end], i) => strip(run.carrier, part, i + 1, start, end, unit) ?? []);
+        const stretches = stretchesOf(run, part, line.splices ?? [], unit);
+        return stretches.flatMap(([start, end], i) => strip(run.carrier, part, line.beam, i + 1, start, end, unit) ?? []);
     });
 }
 
 /** From cut to cut, what has a length, and each divided where it is spliced. */
-function stretchesOf({ carrier, passes, start, end }: Run, part: StripPart, unit: Unit): (readonly [CutOff, CutOff])[] {
+function stretchesOf({ carrier, passes, start, end }: Run, part: StripPart, spots: readonly Spot[], unit: Unit): (readonly [CutOff, CutOff])[] {
     const cuts = passes.flatMap(pass => cutByPass(carrier, pass, part));
     const starts = [cutByEnd(start, part), ...cuts.map(cut => cut.after)], ends = [...cuts.map(cut => cut.before), cutByEnd(end, part)];
     const place = ({ at }: CutOff): number => reach({ x: 0, y: 0 }, crossing(carrier.center, at)!, carrier.direction);
-    const splices = (carrier.line.splices ?? []).map((spot): CutOff => {
+    const splices = spots.map((spot): CutOff => {
         const at = squareThrough(carrier.center, pointOf(spot, unit));
         return { at, face: at, cut: 'splice', meets: carrier.name, clearOf: null };
     }).sort((a, b) => place(a) - place(b));
@@ -72,10 +73,10 @@ function cutByEnd({ carrier, relation, near, far, through }: End, part: StripPar
     return { at: edgeOf(near, part), face, cut: 'between', meets, clearOf: null };
 }
 
-function strip(own: LineCarrier, part: StripPart, nth: number, start: CutOff, end: CutOff, unit: Unit): Piece | undefined {
+function strip(own: LineCarrier, part: StripPart, beam: Beam, nth: number, start: CutOff, end: CutOff, unit: Unit): Piece | undefined {
     const standsClear = part === 'blocking' && (start.clearOf === 'deeper' || end.clearOf === 'deeper');
     const isBetween = part === 'blocking' && (start.cut === 'between' || end.cut === 'between');
-    const blocking = own.beam.kind === 'box' ? own.beam.blocking : undefined;
+    const blocking = beam.kind === 'box' ? beam.blocking : undefined;
     const short = isBetween ? Math.round((blocking?.short ?? 0) * unit.perTick) : 0, clearance = Math.round((blocking?.clearance ?? 0) * unit.perTick);
     const [from, to] = [start, end].map(cut => standsClear && cut.clearOf ? offset(cut.at, clearance)
         : cut.cut === 'between' || cut.clearOf === 'wall' ? offset(cut.at, short) : cut.at) as [Line, Line];

@@ -6,6 +6,7 @@ import { isOutside } from './corners.ts';
 import type { Cut, Part, Piece, Term } from './model.ts';
 import { heightsOf } from './offsets.ts';
 import { pieceOf, type Stretch } from './piece.ts';
+import type { Spot, Wall } from './plan.ts';
 import { looking } from './sides.ts';
 import { pointOf, type Unit } from './unit.ts';
 
@@ -13,10 +14,10 @@ import { pointOf, type Unit } from './unit.ts';
  * What runs along a wall, from the wall out: the band, or a half beam's bottom, blocking and wall cleat. Corners, common practice, no
  * source: within 10 degrees of square the wall that lies nearer east-west runs to the other wall, and the other ends at its edge;
  * round an outside corner of half beams it runs on to the other's edge, and the other ends at its wall. All other corners, and
- * bands round every outside corner, are mitered. Half beams die into the face of a band; both run to a bare wall.
+ * bands round every outside corner, are mitered. Half beams die into the face of a band; both run to a bare wall. `planned`: the plan's, with their splices.
  */
-export function stripsOfWalls(walls: readonly WallCarrier[], unit: Unit): Piece[] {
-    return walls.flatMap((wall, i) => partsOf(wall, unit).flatMap(part => pieces(part, walls.at(i - 1)!, wall, walls[(i + 1) % walls.length]!, unit)));
+export function stripsOfWalls(walls: readonly WallCarrier[], planned: readonly Wall[], unit: Unit): Piece[] {
+    return walls.flatMap((wall, i) => partsOf(wall, unit).flatMap(part => pieces(part, walls.at(i - 1)!, wall, walls[(i + 1) % walls.length]!, planned[i]!.splices ?? [], unit)));
 }
 
 /** Within this of 90 or 270 degrees a corner is taken for square. */
@@ -57,11 +58,11 @@ function wallCleatEdge(unit: Unit): (wall: WallCarrier) => Line {
 
 interface CornerCut { readonly atWall: Point; readonly atEdge: Point; readonly cut: Cut; readonly meets: string }
 
-function pieces(part: WallPart, before: WallCarrier, wall: WallCarrier, after: WallCarrier, unit: Unit): Piece[] {
+function pieces(part: WallPart, before: WallCarrier, wall: WallCarrier, after: WallCarrier, spots: readonly Spot[], unit: Unit): Piece[] {
     const start = cornerCut(part, before, wall, wall), end = cornerCut(part, wall, after, wall);
     if (!start || !end) return [];
     const { base } = wall.right, edge = part.edge(wall);
-    const splices = (wall.wall.splices ?? []).map((spot): CornerCut => {
+    const splices = spots.map((spot): CornerCut => {
         const at = squareThrough(base, pointOf(spot, unit));
         return { atWall: crossing(base, at)!, atEdge: crossing(edge, at)!, cut: 'splice', meets: wall.name };
     });

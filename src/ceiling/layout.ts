@@ -1,3 +1,4 @@
+import { runsOf } from '../arrangement/arrange.ts';
 import { lineName } from '../job/line-names.ts';
 import type { LineRun } from '../arrangement/model.ts';
 import type { CrossingSpec, Direction, Grid, Perimeter, Room } from '../job/model.ts';
@@ -127,8 +128,8 @@ function assembled(parts: Parts, { across: over, down: under, lines: standing }:
     if (troubles.length > before || [...edging.values()].some(own => own?.kind === 'band') && !deepest) return undefined;
     const hanging = Object.fromEntries([...edging].map(([wall, own]) => [wall, own && (own.kind === 'band' ? hung(own, deepest!, troubles) : own)]));
     const outlined: Outlined = { room, walls: shape.walls, around: hanging, beams, lines: standing };
-    const { runs, troubles: unbuilt } = meetingsIn(outlined);
-    if (unbuilt.length > 0) { troubles.push(...arrangementTroubles({ troubles: unbuilt }, outlined)); return undefined; }
+    const meetings = meetingsIn(outlined), runs = runsOf(meetings);
+    if (meetings.troubles.length > 0) { troubles.push(...arrangementTroubles(meetings, outlined)); return undefined; }
     const met = standing.map((line, i) => meeting(line, runs[i]!, grid));
     const faults = [...cornerTroubles(met, grid.through!.value), ...meetNowhere(room.crossings, met)];
     troubles.push(...faults, ...room.trim ? [] : trimTroubles(met, grid));
@@ -154,7 +155,7 @@ function assembled(parts: Parts, { across: over, down: under, lines: standing }:
         room, walls, square, width, length, around, band, inside, across, down, beams: beams && withTrimOfRoom(beams, room), lines, crossings: crossingsOf(lines),
         get coffers() { return coffers ??= arrangedOf(ceiling).exact.coffers.map(coffer => cofferOf(coffer)); },
     };
-    const { exact } = arrangedOf(ceiling);
+    const { exact } = arrangedOf(ceiling, meetings);
     if (exact.troubles.length > 0) { troubles.push(...arrangementTroubles(exact, ceiling)); return undefined; }
     return ceiling;
 }

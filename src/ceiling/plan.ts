@@ -1,4 +1,4 @@
-import { arrange, runsOf } from '../arrangement/arrange.ts';
+import { arrange, meet, type Met } from '../arrangement/arrange.ts';
 import type { Arrangement } from '../arrangement/model.ts';
 import type { BeamLine, BottomBoard, BoxBeam, Corners, HalfBeam as PlannedHalf, MeetingChoice, Perimeter, Plan, Trim, Wall } from '../arrangement/plan.ts';
 import type { Spot } from '../job/outline.ts';
@@ -24,23 +24,24 @@ export type Outlined = Pick<LaidOut, 'walls' | 'beams' | 'room'> & {
 };
 
 /** What every line meets, and where. */
-export function meetingsIn(ceiling: Outlined): ReturnType<typeof runsOf> {
-    return runsOf(planOf(ceiling, { moved: () => 0, spare: () => 0 }));
+export function meetingsIn(ceiling: Outlined): Met {
+    return meet(planOf(ceiling, AS_DRAWN));
 }
 
-/** Every piece of a ceiling with its place, and the joints. It is most of what there is to know of a room, so few are kept. */
-export const arrangedOf: (ceiling: LaidOut) => Arranged = keepFew(MOST_ROOMS, arranged);
+/** Every piece of a ceiling with its place, and the joints. It is most of what there is to know of a room, so few are kept. `met`: its meetings, where they are known. */
+export const arrangedOf: (ceiling: LaidOut, met?: Met) => Arranged = keepFew(MOST_ROOMS, arranged);
 
-function arranged(ceiling: LaidOut): Arranged {
-    const exact = arrange(planOf(ceiling, { moved: () => 0, spare: () => 0 }));
+function arranged(ceiling: LaidOut, met?: Met): Arranged {
+    const exact = arrange(planOf(ceiling, AS_DRAWN), { met });
     const moves = ceiling.square && [ceiling.across, ceiling.down].some(({ residue, coffers }) => residue.rest !== 0 || residue.cutCoffers.some((cut, i) => cut !== coffers[i]));
     let asCut = moves ? undefined : exact;
     // a keystroke needs the one as drawn alone
-    return { exact, get asCut() { return asCut ??= arrange(planOf(ceiling, asItComesToStand(ceiling)), exact); } };
+    return { exact, get asCut() { return asCut ??= arrange(planOf(ceiling, asItComesToStand(ceiling)), { like: exact }); } };
 }
 
 /** By how much a line stands to the east or south of where it is drawn, and what is left between a wall and what runs along it. */
 interface Stand { moved(line: RunningLine): number; spare(wall: ShapedWall): number }
+const AS_DRAWN: Stand = { moved: () => 0, spare: () => 0 };
 
 /** Lines stand where the coffers put them that are cut before them, and those that are set by hand where they are set. */
 function asItComesToStand({ across, down }: LaidOut): Stand {
