@@ -17,7 +17,9 @@ import { pointOf, type Unit } from './unit.ts';
  * bands round every outside corner, are mitered. Half beams die into the face of a band; both run to a bare wall. `planned`: the plan's, with their splices.
  */
 export function stripsOfWalls(walls: readonly WallCarrier[], planned: readonly Wall[], unit: Unit): Piece[] {
-    return walls.flatMap((wall, i) => partsOf(wall, unit).flatMap(part => pieces(part, walls.at(i - 1)!, wall, walls[(i + 1) % walls.length]!, planned[i]!.splices ?? [], unit)));
+    return walls.flatMap((wall, i) => partsOf(wall, unit).flatMap(part => {
+        return pieces(part, walls.at(i - 1)!, wall, walls[(i + 1) % walls.length]!, planned[i]!.splices ?? [], unit);
+    }));
 }
 
 /** Within this of 90 or 270 degrees a corner is taken for square. */

@@ -2,7 +2,9 @@
  * What was made of a thing, kept as long as the thing is there and nobody has asked about `most` others since: all rooms of any
  * house stay, and not those of every file of a large workspace. It does not keep the things themselves. `known`: what helps to make it, where somebody has it.
  */
-export function keepFew<Thing extends object, Made, Known extends unknown[]>(most: number, make: (thing: Thing, ...known: Known) => Made): (thing: Thing, ...known: Known) => Made {
+export function keepFew<Thing extends object, Made, Known extends unknown[]>(
+    most: number, make: (thing: Thing, ...known: Known) => Made,
+): (thing: Thing, ...known: Known) => Made {
     const kept = new WeakMap<Thing, Made>();
     const order: WeakRef<Thing>[] = [];
     return (thing, ...known) => {

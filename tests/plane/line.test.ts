@@ -49,7 +49,8 @@ describe('sums of products', () => {
             // half of an odd multiple of it is as near to the difference as whole numbers come
             const by = Number(2n * over / BigInt(2 * q + 1)) + beside;
             fc.pre(by !== 0);
-            const twice = 2n * over + BigInt(by), under = 2n * BigInt(by), quotient = twice / under, less = (twice < 0n) !== (under < 0n) && twice % under !== 0n;
+            const twice = 2n * over + BigInt(by), under = 2n * BigInt(by), quotient = twice / under;
+            const less = (twice < 0n) !== (under < 0n) && twice % under !== 0n;
             expect(BigInt(differenceOver(a, d, b, c, by))).toBe(less ? quotient - 1n : quotient);
         }), { seed: 23, numRuns: 500 });
     });
