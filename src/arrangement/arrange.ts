@@ -44,7 +44,7 @@ export function runsOf({ meetings, unit, troubles }: Met): LineRun[] {
  * for them: at a keystroke nobody does. `like`: the same plan with its lines elsewhere by a hair, whose pieces it is to have; `met`: what meets what,
  * where that is known already.
  */
-export function arrange(plan: Plan, { like, met = meet(plan) }: { readonly like?: Arrangement; readonly met?: Met } = {}): Arrangement {
+export function arrange(plan: Plan, { like, met = meet(plan) }: { readonly like?: Arrangement; readonly met?: Met | undefined } = {}): Arrangement {
     const { unit, walls, meetings } = met, troubles = [...met.troubles];
     if (troubles.length > 0) return nothing(troubles);
     const walks = flankWalks(plan, walls, meetings, troubles);

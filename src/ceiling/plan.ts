@@ -6,6 +6,7 @@ import type { Direction } from '../job/model.ts';
 import type { Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { onLine } from './along.ts';
+import { asBefore } from './as-before.ts';
 import { linesOfCrossing } from './coffers.ts';
 import { keepFew, MOST_ROOMS } from './keep-few.ts';
 import type { Arranged, Band, Ceiling, HalfBeam, Line, Run, Trouble } from './model.ts';
@@ -25,14 +26,20 @@ export type Outlined = Pick<LaidOut, 'walls' | 'beams' | 'room'> & {
 
 /** What every line meets, and where. */
 export function meetingsIn(ceiling: Outlined): Met {
-    return meet(planOf(ceiling, AS_DRAWN));
+    return metAsBefore(nameOf(ceiling), planOf(ceiling, AS_DRAWN));
+}
+const metAsBefore = asBefore(MOST_ROOMS, meet), drawnAsBefore = asBefore(MOST_ROOMS, arrange);
+
+/** What a room is known by from one change of its file to the next. */
+function nameOf({ room: { at: { uri }, name } }: Pick<LaidOut, 'room'>): string {
+    return `${uri} ${name}`;
 }
 
 /** Every piece of a ceiling with its place, and the joints. It is most of what there is to know of a room, so few are kept. `met`: its meetings, where they are known. */
 export const arrangedOf: (ceiling: LaidOut, met?: Met) => Arranged = keepFew(MOST_ROOMS, arranged);
 
 function arranged(ceiling: LaidOut, met?: Met): Arranged {
-    const exact = arrange(planOf(ceiling, AS_DRAWN), { met });
+    const exact = drawnAsBefore(nameOf(ceiling), planOf(ceiling, AS_DRAWN), { met });
     const moves = ceiling.square && [ceiling.across, ceiling.down].some(({ residue, coffers }) => residue.rest !== 0 || residue.cutCoffers.some((cut, i) => cut !== coffers[i]));
     let asCut = moves ? undefined : exact;
     // a keystroke needs the one as drawn alone
