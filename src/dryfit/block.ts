@@ -36,10 +36,12 @@ export function blockOf(prism: Prism): Block {
 
 /**
  * How far two blocks are apart along the best of their axes, in ticks; negative: how deep they are in each other, which is
- * how far one would have to be moved to be out of the other. For upright prisms those of the faces are all the axes there are.
+ * how far one would have to be moved to be out of the other. For upright prisms those of the faces are all the axes there are. Of two whose
+ * boxes are apart, how far these are.
  */
 export function separation(a: Block, b: Block): number {
     let best = Math.max(b.top - a.foot, a.top - b.foot, b.west - a.east, a.west - b.east, b.north - a.south, a.north - b.south);
+    if (best >= 0) return best;
     if (!a.isBox) best = Math.max(best, beyondFaces(a, b));
     if (!b.isBox) best = Math.max(best, beyondFaces(b, a));
     return best;
@@ -51,7 +53,10 @@ function beyondFaces(a: Block, b: Block): number {
     for (const { x, y, dx, dy, unit } of a.edges) {
         if (dx === 0 || dy === 0) continue;
         let nearest = Infinity;
-        for (const [px, py] of b.prism.outline) nearest = Math.min(nearest, dy * (px - x) - dx * (py - y));
+        for (const [px, py] of b.prism.outline) {
+            nearest = Math.min(nearest, dy * (px - x) - dx * (py - y));
+            if (nearest <= best * unit) break;
+        }
         best = Math.max(best, nearest / unit);
     }
     return best;
@@ -65,12 +70,13 @@ export function facesOf(block: Block): number {
     return block.edges.length + 2;
 }
 
-/** Undefined where face `i` of `a` and face `j` of `b` do not look at each other. */
-export function facing(a: Block, i: number, b: Block, j: number): Facing | undefined {
+/** Undefined where face `i` of `a` and face `j` of `b` do not look at each other; of lower and upper faces also where they are farther apart than `reach`. */
+export function facing(a: Block, i: number, b: Block, j: number, reach = Infinity): Facing | undefined {
     const edge = a.edges[i], other = b.edges[j];
     if (edge && other) return uprightFacing(a, edge, b, other);
     if (edge || other || i - a.edges.length === j - b.edges.length) return undefined;
     const apart = i === a.edges.length ? a.top - b.foot : b.top - a.foot;
+    if (Math.abs(apart) > reach) return undefined;
     const { area, girth } = sharedPlan(a, b);
     return area > 0 ? { area, girth, near: apart, far: apart } : undefined;
 }

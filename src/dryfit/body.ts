@@ -68,15 +68,18 @@ function around(blocks: readonly Block[]): Box {
 /** Every pair of bodies whose boxes come within `reach` of each other, but for the room with itself. Swept from west to east. */
 export function pairsWithin(bodies: readonly Body[], reach: number): [Body, Body][] {
     const pairs: [Body, Body][] = [];
-    let met: Body[] = [];
+    const met: Body[] = [];
     for (const body of [...bodies].sort((a, b) => a.box[0] - b.box[0])) {
         const [west, north, top, , south, foot] = body.box;
-        met = met.filter(other => other.box[3] + reach >= west);
+        let still = 0;
         for (const other of met) {
             const { box } = other;
+            if (box[3] + reach < west) continue;
+            met[still++] = other;
             if (box[4] + reach < north || south + reach < box[1] || box[5] + reach < top || foot + reach < box[2]) continue;
             if (body.place || other.place) pairs.push([other, body]);
         }
+        met.length = still;
         met.push(body);
     }
     return pairs;

@@ -31,11 +31,11 @@ export function examined(plan: Plan, takeOff: TakeOff, solids: readonly Solid[])
     const bodies = solids.map(({ piece, prisms }) => bodyOf(piece, byId.get(piece.id)!, prisms));
     const pairs = pairsWithin([...bodies, ...roomBodies(ceiling)], REACH);
     const wrongs: Wrong[] = [];
-    const joined = new Set<string>();
+    const joined = new Map<Piece | string, Set<Piece | string>>();
     let joints = 0, gaps = 0;
     for (const [a, b] of pairs) {
         const { joint, gap, wrong } = meetingOf(a, b);
-        if (joint) { joints++; joined.add(pairName(a.is, b.is)); }
+        if (joint) { joints++; (joined.get(a.is) ?? joined.set(a.is, new Set()).get(a.is)!).add(b.is); }
         if (gap) gaps++;
         wrongs.push(...wrong);
     }
@@ -54,17 +54,12 @@ export function examined(plan: Plan, takeOff: TakeOff, solids: readonly Solid[])
     };
 }
 
-function pairName(a: Piece | string, b: Piece | string): string {
-    const [one, other] = [a, b].map(is => typeof is === 'string' ? is : is.id).sort();
-    return `${one} ${other}`;
-}
-
 /** Joints of the take-off whose pieces have nothing to do with each other where they stand. */
-function unmet({ joints }: TakeOff, bodies: readonly Body[], joined: ReadonlySet<string>): Wrong[] {
+function unmet({ joints }: TakeOff, bodies: readonly Body[], joined: ReadonlyMap<Piece | string, ReadonlySet<Piece | string>>): Wrong[] {
     const byId = new Map(bodies.map(body => [(body.is as Piece).id, body]));
     return joints.flatMap(({ pieces }): Wrong[] => {
         const [a, b] = pieces.map(id => byId.get(id));
-        if (!a || !b || joined.has(pairName(a.is, b.is))) return [];
+        if (!a || !b || joined.get(a.is)?.has(b.is) || joined.get(b.is)?.has(a.is)) return [];
         return [{ a, b, kind: 'area', ticks: 0 }];
     });
 }

@@ -29,32 +29,34 @@ export function meetingOf(a: Body, b: Body): Met {
     const allowed = Math.min(Math.max(0, meant), push(a) + push(b));
     let joint = false, gap = false;
     const wrong: Wrong[] = [];
-    for (const [mine, theirs, i, j, wanted, found] of facesThatMeet(a, b, asPlanned)) {
+    eachFacing(a, b, asPlanned, (mine, theirs, i, j, wanted, found) => {
         // without the tape's roundings and the press, would they touch?
         const touching = Math.abs(wanted.near + shift(a, mine, i) + shift(b, theirs, j)) <= NEAR;
         if (touching) joint = true; else gap = true;
         const off = wrongWith(wanted, found, touching, shift(a, mine, i, 'pressed') + shift(b, theirs, j, 'pressed'));
         if (off) wrong.push({ a, b, ...off });
-    }
+    });
     // of what is in another piece nobody wants to know what else is off
     return { joint, gap, wrong: deep > allowed + NEAR ? [{ a, b, kind: 'overlap', ticks: deep }] : wrong };
 }
 
 /** Every two faces of the plan that look at each other within reach, with what has become of them. */
-function* facesThatMeet(a: Body, b: Body, asPlanned: boolean): Generator<readonly [Block, Block, number, number, Facing, Facing | undefined]> {
-    for (const [p, mine] of a.planned.entries()) {
-        for (const [q, theirs] of b.planned.entries()) {
-            if (!within(mine, theirs)) continue;
-            for (let i = 0; i < facesOf(mine); i++) {
-                for (let j = 0; j < facesOf(theirs); j++) {
-                    const wanted = facing(mine, i, theirs, j);
-                    if (!wanted || wanted.area < LEAST_AREA || Math.abs(wanted.near) > REACH || Math.abs(wanted.far) > REACH) continue;
-                    const mineNow = a.blocks[p], theirsNow = b.blocks[q];
-                    yield [mine, theirs, i, j, wanted, asPlanned ? wanted : mineNow && theirsNow && facing(mineNow, i, theirsNow, j)];
-                }
+function eachFacing(
+    a: Body, b: Body, asPlanned: boolean,
+    look: (mine: Block, theirs: Block, i: number, j: number, wanted: Facing, found: Facing | undefined) => void,
+): void {
+    a.planned.forEach((mine, p) => b.planned.forEach((theirs, q) => {
+        if (!within(mine, theirs)) return;
+        const all = facesOf(mine), others = facesOf(theirs);
+        for (let i = 0; i < all; i++) {
+            for (let j = 0; j < others; j++) {
+                const wanted = facing(mine, i, theirs, j, REACH);
+                if (!wanted || wanted.area < LEAST_AREA || Math.abs(wanted.near) > REACH || Math.abs(wanted.far) > REACH) continue;
+                const mineNow = a.blocks[p], theirsNow = b.blocks[q];
+                look(mine, theirs, i, j, wanted, asPlanned ? wanted : mineNow && theirsNow && facing(mineNow, i, theirsNow, j));
             }
         }
-    }
+    }));
 }
 
 function wrongWith(wanted: Facing, found: Facing | undefined, touching: boolean, press: number): Omit<Wrong, 'a' | 'b'> | undefined {

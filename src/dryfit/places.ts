@@ -3,8 +3,9 @@ import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { idOf } from '../takeoff/ids.ts';
 import { marksOf, onceCoped, pairsOf, placeAlong, type Lie, type Pair, type Pairs } from '../takeoff/lie.ts';
-import type { TakeOff } from '../takeoff/model.ts';
-import { formAt } from './boards.ts';
+import { grouped } from '../plain/groups.ts';
+import type { Piece, TakeOff } from '../takeoff/model.ts';
+import { formAt, type Board } from './boards.ts';
 import type { Place, Spot } from './place.ts';
 import { seatOf, type Seat } from './stand.ts';
 
@@ -18,27 +19,34 @@ export interface Plan { readonly ceiling: Ceiling; readonly places: readonly Pla
  */
 export function planOf(ceiling: Ceiling, takeOff: TakeOff): Plan {
     const step = ceiling.room.job.cutTo.value, pairs = pairsOf(ceiling);
+    const listed = grouped(takeOff.pieces.filter(({ part }) => part === 'spacer'), ({ line }) => line);
     const spots = [
-        ...pairs.all().flatMap(pair => spotOf(pair, pairs, ceiling, step)), ...ceiling.lines.flatMap(line => spacers(line, pairs, takeOff)),
+        ...pairs.groups().flatMap(group => spotsOf(group, pairs, ceiling, step)),
+        ...ceiling.lines.flatMap(line => spacers(line, pairs, listed.get(line.name) ?? [])),
     ];
     return { ceiling, places: spots.flatMap(spot => placed(spot, ceiling.room.name, step)) };
 }
 
-/** The place of a piece of the arrangement; none of a part that the text says nothing of, or not enough. */
-function spotOf(pair: Pair, pairs: Pairs, ceiling: Ceiling, step: Ticks): Spot[] {
-    const { strip } = pair.exact, board = formAt(strip, ceiling);
-    if (!board) return [];
+/** The places of the pieces of one part of a line, a wall, or the trim; none of a part that the text says nothing of, or not enough. */
+function spotsOf(group: readonly Pair[], pairs: Pairs, ceiling: Ceiling, step: Ticks): Spot[] {
+    const board = formAt(group[0]!.exact.strip, ceiling), mark = group[0]!.through ? marksOf(group, step) : undefined;
+    return board ? group.map(pair => spotOf(pair, board, mark, pairs, ceiling)) : [];
+}
+
+/** `mark`: of what runs through, where its pieces meet. */
+function spotOf(pair: Pair, board: Board, mark: ReturnType<typeof marksOf> | undefined, pairs: Pairs, ceiling: Ceiling): Spot {
+    const { strip } = pair.exact;
     const { across, high, rabbet, down, press = 0 } = board, lie = pair.through && !board.centered ? pair.exact : pair.cut;
     const stands = { corners: onceCoped(pair.cut), way: pair.cut.way }, seat = seatOf(strip.part === 'trim' ? stands : lie, board.centered, down);
     const shared = { part: board.part, named: pair.named, press }, form = { across, high, off: strip.part === 'cleat' ? nipped(pair, pairs, across, ceiling) : offOf(stands), ...rabbet && { rabbet } };
-    if (!pair.through) {
+    if (!mark) {
         const coped = pair.cut.back - (placeAlong(stands.way, stands.corners[1]) - placeAlong(stands.way, stands.corners[0]));
-        return [{ ...shared, seat, form: { ...form, along: pair.cut.back }, ...coped > 1 && { coped: Math.round(coped) } }];
+        return { ...shared, seat, form: { ...form, along: pair.cut.back }, ...coped > 1 && { coped: Math.round(coped) } };
     }
-    const { from, to, back } = pair.exact, mark = marksOf(pairs.of(strip.part, strip.of), step), starts = mark(from) - from, ends = mark(to) - to;
+    const { from, to, back } = pair.exact, starts = mark(from) - from, ends = mark(to) - to;
     // a back is as much longer or shorter as the whole piece
     const drawn = seatOf(pair.exact, board.centered, down), moved = placeAlong(seat.way, drawn.at) - placeAlong(seat.way, seat.at);
-    return [{ ...shared, seat: movedAlong(seat, moved + (starts + ends) / 2), form: { ...form, along: back + ends - starts } }];
+    return { ...shared, seat: movedAlong(seat, moved + (starts + ends) / 2), form: { ...form, along: back + ends - starts } };
 }
 
 /** What is taken off the corners of a cleat, where its side ends along something that leans away from the face: as far as that leans over the cleat. */
@@ -61,14 +69,14 @@ function movedAlong(seat: Seat, by: number): Seat {
 }
 
 /** Where along the line each stands is the list's own; they hang under the blocking, in the middle of the channel. */
-function spacers(line: Line, pairs: Pairs, takeOff: TakeOff): Spot[] {
+function spacers(line: Line, pairs: Pairs, listed: readonly Piece[]): Spot[] {
     const { spacerThickness, spacerWidth, blockingThickness, innerWidth, profile } = line.section;
     const height = profile.spacers?.height?.value.ticks;
     if (!profile.spacers?.stock || !spacerThickness || !spacerWidth || !height) return [];
     const most = (profile.bottom?.gap.value.most ?? 0) / 2;
     const tight = (spacerWidth.ticks - innerWidth.ticks) / 2;
     const sides = pairs.of('side', line.name);
-    return takeOff.pieces.filter(piece => piece.part === 'spacer' && piece.line === line.name).flatMap((piece): Spot[] => {
+    return listed.flatMap((piece): Spot[] => {
         const [low, high] = line.runs === 'east-west' ? [piece.box.west, piece.box.east] : [piece.box.north, piece.box.south];
         const beside = sides.find(({ exact: { from, to } }) => from <= low && high <= to);
         if (!beside || piece.bay === null) return [];

@@ -161,8 +161,9 @@ export class Pairs {
     of(part: Strip['part'], owner: string): readonly Pair[] {
         return this.byPlace.get(`${part} ${owner}`) ?? [];
     }
-    all(): readonly Pair[] {
-        return [...this.byPlace.values()].flat();
+    /** Those of one part and one owner together. */
+    groups(): readonly (readonly Pair[])[] {
+        return [...this.byPlace.values()];
     }
     nameOf(strip: Strip): Place {
         return this.names.get(strip)!;
