@@ -82,7 +82,7 @@ export function* branchOnBoards(
             if (!made) { unsettled = Math.min(unsettled, branch.bound); continue; }
             const bound = Math.max(branch.bound, bounds.of(made.values, branch.counts) ?? 0);
             if (bound >= watch.best()) continue;
-            if (!made.complete || made.answer.lacking) {
+            if (!made.complete && effort.isSpent || made.answer.lacking) {
                 // given up halfway, or no plan at all though the bound does not show it: it stays as it is
                 unsettled = Math.min(unsettled, bound);
                 continue;

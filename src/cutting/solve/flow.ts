@@ -60,7 +60,7 @@ class Flow {
         this.longest = Math.max(...boards.map(kind => kind.capacity));
         this.tables = new SectionTables(problem, items.map(item => item.count), effort);
         this.isWhole = false;
-        if (!this.tables.isExact || !this.tables.isSmall) return;
+        if (!this.tables.isExact || !this.tables.isSmall || !this.tables.places.areSingle) return;
         const worth = this.tables.worth(values, 'at most');
         // what a board is too dear by at the least, and the cost that no plan is below
         const over = boards.map(({ cost }, k) => cost - worth[k]!);
@@ -72,7 +72,7 @@ class Flow {
 
         const families = [...new Set(boards.flatMap((_, k) => (usable[k] ? [this.tables.family(k)] : [])))];
         const kindsOf = families.map(family => boards.flatMap((_, k) => (usable[k] && this.tables.family(k) === family ? [k] : [])));
-        const places = placesOf(problem, this.tables);
+        const places = this.tables.places.first;
         const graphs = families.map((family, f) => this.graphOf(family, kindsOf[f]!, floors, values, places, most));
         const lanes = problem.strips.map((_, i) => this.laneGraph(i + 1, graphs, families, values, most));
         effort.spent += families.length * (places.length * this.longest / 50 + items.length * this.longest / 10)
@@ -85,14 +85,13 @@ class Flow {
     /** What is cut across the boards of a family, and which sections, each with what a board that holds it may lose at most. */
     private graphOf(family: Family, kinds: readonly number[], floors: readonly number[], values: ArrayLike<number>, places: readonly number[], most: number) {
         const { items, boards, shortestSection } = this.problem;
-        const lanes = this.tables.strips;
         const best = (room: number): number => (room < 0 ? -Infinity : family.worthCut(room));
         const graph = new Graph();
         const sections = new Map<number, number>();
         const loses = (size: number, value: number, at: number): number =>
             kinds.reduce((slack, k) => Math.max(slack, best(at) + value + best(boards[k]!.capacity - at - size) - floors[k]!), -Infinity);
         const longest = Math.max(...kinds.map(k => boards[k]!.capacity));
-        const ripped = (size: number): number => family.bestRipping(lanes, size)[0];
+        const ripped = (size: number): number => family.bestRipping(size);
         const add = (size: number, from: number, slack: number): void => {
             sections.set(size, Math.max(sections.get(size) ?? 0, slack));
             graph.arcs.push({ from, to: from + size, section: size });
@@ -132,8 +131,13 @@ class Flow {
         graphs.forEach(({ sections }, f) => {
             const with_ = (families[f]!.rippings ?? []).filter(ripping => ripping[lane - 1]! > 0);
             for (const [size, slack] of sections) {
-                const [all] = families[f]!.bestRipping(this.tables.strips, size), [own] = families[f]!.bestRipping(this.tables.strips, size, with_);
-                if (with_.length > 0 && slack - (all - own) >= 0) slacks.set(size, Math.max(slacks.get(size) ?? 0, slack - (all - own)));
+                const all = families[f]!.bestRipping(size);
+                for (const ripping of with_) {
+                    if (slack - (all - families[f]!.bestRipping(size, [ripping])) < 0) continue;
+                    // as many times the best strip may seem worth more than strips abreast can be: so much more one of them may lose
+                    const apart = ripping.reduce((sum, count, i) => sum + count * (this.tables.strips[i + 1]?.[size] ?? 0), 0);
+                    slacks.set(size, Math.max(slacks.get(size) ?? 0, slack - all + apart));
+                }
             }
         });
         if (slacks.size === 0) return undefined;
@@ -199,9 +203,9 @@ class Flow {
         }));
         graphs.forEach(({ sections }, f) => {
             for (const [section, slack] of sections) {
-                const [best] = families[f]!.bestRipping(this.tables.strips, section);
+                const best = families[f]!.bestRipping(section);
                 for (const ripping of families[f]!.rippings!) {
-                    const [own] = families[f]!.bestRipping(this.tables.strips, section, [ripping]);
+                    const own = families[f]!.bestRipping(section, [ripping]);
                     const used = ripping.flatMap((count, i): [number, number][] => {
                         const row = laneEnds[i]?.get(section);
                         return count > 0 && row !== undefined ? [[row, -count]] : [];
@@ -282,31 +286,6 @@ class Flow {
     }
 }
 const MANY = 100_000;
-
-/** Every length that a strip of some lane may have: sums of its pieces. */
-function placesOf({ items, strips, boards }: CuttingProblem, tables: SectionTables): number[] {
-    const longest = Math.max(...boards.map(kind => kind.capacity));
-    const places = new Uint8Array(longest + 1);
-    strips.forEach((_, l) => {
-        if (!tables.strips[l + 1]) return;
-        const reached = new Uint8Array(longest + 1);
-        reached[0] = 1;
-        for (const { size, count, lanes } of items) {
-            if (!lanes.includes(l + 1)) continue;
-            const times = new Uint32Array(longest + 1).fill(count + 1);
-            for (let at = 0; at <= longest; at++) if (reached[at]) times[at] = 0;
-            for (let at = 0; at + size <= longest; at++) {
-                if (times[at]! >= count) continue;
-                reached[at + size] = 1;
-                times[at + size] = Math.min(times[at + size]!, times[at]! + 1);
-            }
-        }
-        for (let at = 1; at <= longest; at++) if (reached[at]) places[at] = 1;
-    });
-    const all: number[] = [];
-    places.forEach((isReached, at) => { if (isReached) all.push(at); });
-    return all;
-}
 
 function nextPlace(places: readonly number[], at: number): number | undefined {
     let low = 0, high = places.length;

@@ -51,11 +51,16 @@ export function generate(problem: CuttingProblem, demand: readonly number[], mas
             }
             if (bound >= cutoff || effort.isSpent) return { answer, values: values ?? answer.prices.items, bound, complete: false };
             if (added) break;
-            if (weight === 0) return { answer, values: values ?? answer.prices.items, bound, complete: offer.exact };
+            if (weight === 0) return {
+                answer, values: values ?? answer.prices.items, bound,
+                complete: offer.exact
+                    && offer.worth.every((worth, k) => !usable[k] || worth <= Math.max(0, prices.boards[k]!) + HAIR * Math.max(1, problem.boards[k]!.cost)),
+            };
         }
     }
 }
 const SMOOTHING = 0.8;
+const HAIR = 1e-6;
 
 /** Adds what is worth its price at the master's own prices; says whether anything was new. */
 function addTo(master: Master, offer: Offer, prices: Prices): boolean {

@@ -93,8 +93,14 @@ export class Pricing {
     private offerOfSections(sections: SectionTables, prices: Prices, usable: readonly boolean[], part: number): Offer {
         if (!sections.isSmall) return { columns: [], worth: this.problem.boards.map(() => 0), exact: false };
         const worth = sections.worth(prices.items, 'cut');
-        const columns = worth.flatMap((value, board) =>
-            (usable[board] && value > Math.max(0, prices.boards[board]! * part) ? [columnOf(sections.content(board))] : []));
+        const columns = worth.flatMap((value, board) => {
+            const least = Math.max(0, prices.boards[board]! * part);
+            if (!usable[board] || value <= least) return [];
+            const column = columnOf(sections.content(board));
+            const isWorthIt = column.gives.reduce((sum, [item, count]) => sum + prices.items[item]! * count, 0) > least;
+            // what nobody finds room for may still be worth it where some pieces are cut too often
+            return isWorthIt ? [column] : [column, columnOf(sections.content(board, 'too often'))];
+        });
         return { columns: columns.filter(({ gives }) => gives.length > 0), worth, exact: sections.isExact };
     }
 

@@ -1,12 +1,16 @@
 import type { Effort } from './effort.ts';
-import { canCut, laneCount, WHOLE, type BoardKind, type Cut, type CuttingProblem, type StripCut } from './problem.ts';
+import { Abreast } from './abreast.ts';
+import { Knapsack } from './knapsack.ts';
+import { tidied } from './layouts.ts';
+import { canCut, laneCount, WHOLE, type BoardKind, type Cut, type CuttingProblem, type Picks, type StripCut } from './problem.ts';
 import { rippingsOf, type Ripping } from './rippings.ts';
 import { Table } from './table.ts';
 
 /**
  * What boards that may be ripped are worth at most, and how they are then cut: by lane a table of the best strip of every length, from
- * these the best ripping of every section, and from these and the best of lane 0 the best board of every length. Exact where the
- * values are whole numbers below 2^53, unless a board has more places for a cut than `FINE` or more ways to be ripped than `MOST_RIPPINGS`.
+ * these the best ripping of every section (strips abreast are worth no more together than what is wanted, see `abreast.ts`), and from these
+ * and the best of lane 0 the best board of every length. In whole numbers where the values are such below 2^53. Less exact, and then too
+ * much where a bound is asked for, where a board has more places for a cut than `FINE` or more ways to be ripped than `MOST_RIPPINGS`.
  */
 export class SectionTables {
     private readonly problem: CuttingProblem;
@@ -15,24 +19,38 @@ export class SectionTables {
     private readonly families: readonly Family[];
     private readonly familyOf: readonly number[];
     private readonly effort: Effort;
+    private readonly counts: readonly number[];
+    private readonly abreast: readonly (Abreast | undefined)[];
+    private readonly filler: Knapsack;
+    private values: ArrayLike<number> = [];
     private lanes: (Float64Array | undefined)[] = [];
+    /** Every length that a strip of some lane may have, as a sum of pieces: one by one, or where they are very many, several together. */
+    readonly places: Places;
 
     constructor(problem: CuttingProblem, counts: readonly number[], effort: Effort) {
         this.problem = problem;
         this.effort = effort;
-        const { items, boards, strips, shortestSection } = problem;
+        const { items, boards, strips } = problem;
         this.longest = Math.max(...boards.map(kind => kind.capacity));
         const sizes = items.map(item => item.size);
         this.tables = Array.from({ length: laneCount(problem) }, (_, lane) => {
-            const among = items.flatMap((item, i) => (counts[i]! > 0 && item.size <= this.longest && item.lanes.includes(lane) ? [i] : []));
+            const among = this.itemsOf(lane, counts);
             return among.length > 0 ? new Table(sizes, counts, among, this.longest, effort) : undefined;
+        });
+        this.counts = counts;
+        this.filler = new Knapsack(sizes, effort);
+        this.places = togetherOf(placesOf(problem, counts, this.longest));
+        const widest = Math.max(...boards.map(kind => kind.across));
+        this.abreast = this.tables.map((table, lane) => {
+            const most = lane === WHOLE ? 0 : Math.floor(widest / strips[lane - 1]!);
+            return table && most > 0 ? new Abreast(sizes, counts, this.itemsOf(lane), this.places.last, most, effort) : undefined;
         });
         const lanes = strips.flatMap((_, i) => (this.tables[i + 1] ? [i + 1] : []));
         const families: Family[] = [];
         this.familyOf = boards.map(kind => {
             const isRipOnly = !canCut(kind, WHOLE);
             let index = families.findIndex(family => family.across === kind.across && family.isRipOnly === isRipOnly);
-            if (index < 0) index = families.push(new Family(problem, kind, lanes, isRipOnly, shortestSection)) - 1;
+            if (index < 0) index = families.push(new Family(problem, kind, lanes, isRipOnly, this.places, this.abreast)) - 1;
             return index;
         });
         this.families = families;
@@ -53,31 +71,50 @@ export class SectionTables {
      * @param how `cut`: contents that `content` can tell; `at most`: no content is worth more, also where these are not the best
      */
     worth(values: ArrayLike<number>, how: 'cut' | 'at most'): number[] {
+        this.values = values;
         this.lanes = this.tables.map(table => table?.fill(values, how === 'cut'));
+        this.abreast.forEach((abreast, lane) => abreast?.fill(values, this.lanes[lane]!));
         const { boards } = this.problem;
         const needed = this.families.map((_, f) => boards.reduce((most, kind, k) => (this.familyOf[k] === f ? Math.max(most, kind.capacity) : most), 0));
         this.families.forEach((family, f) => { this.effort.spent += family.fill(this.lanes, needed[f]!, how) / 60; });
         return this.problem.boards.map(({ capacity }, k) => this.families[this.familyOf[k]!]!.worthAt(capacity));
     }
 
-    /** How a board of the kind is cut to be worth that. */
-    content(board: number): Cut {
+    /** How a board of the kind may be cut to be worth about that; `as wanted`: no piece more often than it is wanted. */
+    content(board: number, how: 'as wanted' | 'too often' = 'as wanted'): Cut {
         const { capacity } = this.problem.boards[board]!;
         const { sections, rest, isOver } = this.families[this.familyOf[board]!]!.cutAt(capacity);
+        const left = [...this.counts];
         const ripped = sections.map(({ size, ripping }) => ({
-            size, strips: ripping.flatMap((count, i) => {
-                const picks = count > 0 && this.tables[i + 1] ? this.tables[i + 1]!.picksAt(size) : [];
-                return picks.length > 0 ? Array.from({ length: count }, (): StripCut => ({ lane: i + 1, picks })) : [];
-            }),
+            size, strips: ripping.flatMap((count, i) => Array.from({ length: count }, (): StripCut => (
+                { lane: i + 1, picks: how === 'as wanted' ? this.fillStrip(i + 1, size, left) : this.tables[i + 1]?.picksAt(size) ?? [] }))),
         }));
-        if (isOver) return { board, strips: ripped[0]!.strips };
-        const picks = rest > 0 && canCut(this.problem.boards[board]!, WHOLE) ? this.tables[WHOLE]?.picksAt(rest) ?? [] : [];
+        const strips = ripped.flatMap((one, section) =>
+            one.strips.filter(({ picks }) => picks.length > 0).map(strip => ({ ...strip, ...isOver ? {} : { section } })));
+        if (isOver) return { board, strips };
+        const picks = rest > 0 && canCut(this.problem.boards[board]!, WHOLE) ? this.wholePicks(rest, left) : [];
         const whole = picks.length > 0 ? [{ lane: WHOLE, picks }] : [];
         if (ripped.length === 0) return { board, strips: whole };
-        return {
-            board, sections: ripped.map(({ size }) => size),
-            strips: [...whole, ...ripped.flatMap(({ strips }, section) => strips.map(strip => ({ ...strip, section })))],
-        };
+        return tidied(this.problem, { board, sections: ripped.map(({ size }) => size), strips: [...whole, ...strips] });
+    }
+
+    /** The best content by the table, or where some of it is on a section of the board by now, by a search for what is still wanted. */
+    private wholePicks(rest: number, left: number[]): Picks {
+        const picks = this.tables[WHOLE]?.picksAt(rest) ?? [];
+        return picks.every(([item, count]) => count <= left[item]!) ? picks : this.fillStrip(WHOLE, rest, left);
+    }
+
+    private fillStrip(lane: number, size: number, left: number[]): Picks {
+        const among = this.itemsOf(lane, left);
+        if (among.length === 0) return [];
+        this.filler.worth(this.values, among);
+        const picks = this.filler.fill(size, left, 0, FILLING).picks.at(-1) ?? [];
+        for (const [item, count] of picks) left[item]! -= count;
+        return picks;
+    }
+
+    private itemsOf(lane: number, counts: readonly number[] = this.counts): number[] {
+        return this.problem.items.flatMap((item, i) => (counts[i]! > 0 && item.size <= this.longest && item.lanes.includes(lane) ? [i] : []));
     }
 
     /** By lane, what the best strip of every length is worth; undefined where nothing comes out of the lane. */
@@ -90,6 +127,9 @@ export class SectionTables {
     }
 }
 
+/** Lengths of strips: from the first of each to the last all are taken to be as short as the one and worth as much as the other. */
+export interface Places { readonly first: readonly number[]; readonly last: readonly number[]; readonly areSingle: boolean }
+
 interface Place { readonly size: number; readonly worth: number; readonly ripping: number }
 
 /** Boards that are ripped alike: of one width. */
@@ -101,15 +141,18 @@ export class Family {
     private readonly some: readonly Ripping[];
     private readonly widths: readonly number[];
     private readonly shortest: number;
-    /** Section lengths at which another strip fits, and what the best ripping of each is worth; rising in both. */
-    private places: Place[] = [];
+    /** Section lengths at which more fits, and what the best ripping of each is worth; rising in both. */
+    private worthPlaces: Place[] = [];
     /** By length in cells: what the best board is worth, and the section that is cut off it first; -1: none. */
     private best: Float64Array = new Float64Array(0);
     private first: Int32Array = new Int32Array(0);
     private cell = 1;
     private whole: Float64Array | undefined;
 
-    constructor({ strips }: CuttingProblem, { across }: BoardKind, lanes: readonly number[], isRipOnly: boolean, shortestSection: number | undefined) {
+    constructor(
+        { strips, shortestSection }: CuttingProblem, { across }: BoardKind, lanes: readonly number[], isRipOnly: boolean,
+        private readonly places: Places, private readonly abreast: readonly (Abreast | undefined)[],
+    ) {
         this.across = across;
         this.isRipOnly = isRipOnly;
         this.widths = strips;
@@ -123,17 +166,18 @@ export class Family {
     /** Says how many cells were filled. */
     fill(lanes: readonly (Float64Array | undefined)[], longest: number, how: 'cut' | 'at most'): number {
         const isBound = how === 'at most' && !this.rippings;
-        this.places = [];
+        const rising: Place[] = [];
         let work = 0;
         let worth = 0;
-        for (let size = 1; size <= longest; size++) {
-            if (!lanes.some((values, lane) => lane > 0 && values && values[size]! > values[size - 1]!)) continue;
+        this.places.first.forEach((size, p) => {
+            if (size > longest) return;
             work += 10 + this.some.length * this.widths.length;
-            const [value, ripping] = isBound ? [this.atMost(lanes, size), 0] : this.bestRipping(lanes, size);
-            if (!(value > worth)) continue;
+            const [value, ripping] = isBound ? [this.atMost(lanes, size), 0] : this.bestAt(p);
+            if (!(value > worth)) return;
             worth = value;
-            this.places.push({ size, worth, ripping });
-        }
+            rising.push({ size, worth, ripping });
+        });
+        this.worthPlaces = fewer(rising);
         return work + this.join(lanes[WHOLE], longest, how);
     }
 
@@ -154,7 +198,7 @@ export class Family {
         const sections: { size: number; ripping: Ripping }[] = [];
         let rest = capacity;
         while (this.first[at]! >= 0) {
-            const place = this.places[this.first[at]!]!;
+            const place = this.worthPlaces[this.first[at]!]!;
             const size = Math.max(place.size, this.shortest);
             sections.push({ size, ripping: this.some[place.ripping]! });
             at -= Math.ceil(size / this.cell);
@@ -163,12 +207,17 @@ export class Family {
         return { sections, rest: this.whole ? rest : 0, isOver: false };
     }
 
-    /** What the best section of a length is worth, ripped in the best of these ways. */
-    bestRipping(lanes: readonly (Float64Array | undefined)[], size: number, among = this.some): [worth: number, ripping: number] {
+    /** What the best section of a length is worth at most, ripped in the best of these ways. */
+    bestRipping(size: number, among = this.some): number {
+        const p = lastWithin(this.places.first, size);
+        return p < 0 ? 0 : this.bestAt(p, among)[0];
+    }
+
+    private bestAt(place: number, among = this.some): [worth: number, ripping: number] {
         let best = 0, chosen = 0;
         among.forEach((ripping, r) => {
             let sum = 0;
-            for (let i = 0; i < ripping.length; i++) if (ripping[i]! > 0) sum += ripping[i]! * (lanes[i + 1]?.[size] ?? 0);
+            for (let i = 0; i < ripping.length; i++) if (ripping[i]! > 0) sum += this.abreast[i + 1]?.at(ripping[i]!, place) ?? 0;
             if (sum > best) { best = sum; chosen = r; }
         });
         return [best, chosen];
@@ -189,7 +238,7 @@ export class Family {
         let work = cells;
         // a section that is worth no more than shorter ones behind each other is not cut off
         const ripped = new Float64Array(cells + 1);
-        this.places.forEach(({ size: own, worth }, place) => {
+        this.worthPlaces.forEach(({ size: own, worth }, place) => {
             const size = Math.max(own, this.shortest);
             const step = Math.max(1, down ? Math.floor(size / this.cell) : Math.ceil(size / this.cell));
             if (step > cells || worth <= ripped[step]!) return;
@@ -204,12 +253,12 @@ export class Family {
     }
 
     private placeWithin(capacity: number): Place | undefined {
-        let low = 0, high = this.places.length;
+        let low = 0, high = this.worthPlaces.length;
         while (low < high) {
             const middle = (low + high) >> 1;
-            if (this.places[middle]!.size <= capacity) low = middle + 1; else high = middle;
+            if (this.worthPlaces[middle]!.size <= capacity) low = middle + 1; else high = middle;
         }
-        return this.places[low - 1];
+        return this.worthPlaces[low - 1];
     }
 
     /** More than the strips of a section are worth together: as if its whole width were worth what the best strip is by its width. */
@@ -217,6 +266,59 @@ export class Family {
         const rates = this.widths.map((width, i) => (lanes[i + 1]?.[size] ?? 0) / width);
         return Math.ceil(Math.max(...rates) * this.across * (1 + 1e-12));
     }
+}
+
+/** Not more places than are soon joined: several neighbors become one, as short as the first of them and worth as much as the last. */
+function fewer(places: readonly Place[]): Place[] {
+    const each = Math.ceil(places.length / MOST_PLACES);
+    if (each <= 1) return [...places];
+    const few: Place[] = [];
+    for (let from = 0; from < places.length; from += each) {
+        const last = places[Math.min(places.length, from + each) - 1]!;
+        few.push({ ...last, size: places[from]!.size });
+    }
+    return few;
+}
+
+/** The last that is not above `most`; -1 where none is. */
+function lastWithin(rising: readonly number[], most: number): number {
+    let low = 0, high = rising.length;
+    while (low < high) {
+        const middle = (low + high) >> 1;
+        if (rising[middle]! <= most) low = middle + 1; else high = middle;
+    }
+    return low - 1;
+}
+
+function togetherOf(places: readonly number[]): Places {
+    const each = Math.max(1, Math.ceil(places.length / MOST_SINGLE));
+    const of = (offset: number): number[] =>
+        Array.from({ length: Math.ceil(places.length / each) }, (_, g) => places[Math.min(places.length - 1, g * each + offset)]!);
+    return { first: of(0), last: of(each - 1), areSingle: each === 1 };
+}
+
+/** Every length that a strip of some lane may have: sums of its pieces. */
+function placesOf({ items, strips }: CuttingProblem, counts: readonly number[], longest: number): number[] {
+    const places = new Uint8Array(longest + 1);
+    strips.forEach((_, l) => {
+        const reached = new Uint8Array(longest + 1);
+        reached[0] = 1;
+        items.forEach(({ size, lanes }, i) => {
+            const count = counts[i]!;
+            if (!lanes.includes(l + 1) || count === 0) return;
+            const times = new Uint32Array(longest + 1).fill(count + 1);
+            for (let at = 0; at <= longest; at++) if (reached[at]) times[at] = 0;
+            for (let at = 0; at + size <= longest; at++) {
+                if (times[at]! >= count) continue;
+                reached[at + size] = 1;
+                times[at + size] = Math.min(times[at + size]!, times[at]! + 1);
+            }
+        });
+        for (let at = 1; at <= longest; at++) if (reached[at]) places[at] = 1;
+    });
+    const all: number[] = [];
+    places.forEach((isReached, at) => { if (isReached) all.push(at); });
+    return all;
 }
 
 function addSection(best: Float64Array, step: number, worth: number): void {
@@ -234,6 +336,10 @@ function pairOf(strips: readonly number[], a: number, b: number, across: number)
 }
 
 const MOST_RIPPINGS = 300;
+const MOST_PLACES = 400;
+const MOST_SINGLE = 4000;
+/** Of the search for the content of one strip. */
+const FILLING = 2000;
 /** Boards of more places for a cut are looked at in this many. */
 const FINE = 16_384;
 const COARSE = 4096;

@@ -72,9 +72,10 @@ function addTraced(best: Float64Array, size: number, value: number, taken: Uint8
     }
 }
 
-interface Lot { readonly item: number; readonly count: number; readonly size: number }
+export interface Lot { readonly item: number; readonly count: number; readonly size: number }
 
-function lotsOf(item: number, size: number, most: number): Lot[] {
+/** So many of an item in lots of 1, 2, 4 ... pieces and the rest. */
+export function lotsOf(item: number, size: number, most: number): Lot[] {
     const lots: Lot[] = [];
     for (let lot = 1, left = most; left > 0; lot *= 2) {
         const count = Math.min(lot, left);
