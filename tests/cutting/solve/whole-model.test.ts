@@ -15,7 +15,9 @@ const stock: fc.Arbitrary<CuttingProblem> = fc.record({
     items: fc.array(fc.record({
         size: fc.integer({ min: 13, max: 70 }), count: fc.integer({ min: 1, max: 3 }), lanes: fc.constantFrom([0], [0], [1], [1], [2], [0, 2]),
     }), { minLength: 2, maxLength: 4 }),
-    boards: fc.tuple(fc.integer({ min: 90, max: 200 }), fc.integer({ min: 120, max: 280 }), fc.option(fc.integer({ min: 40, max: 90 }), { nil: undefined })).map(
+    boards: fc.tuple(
+        fc.integer({ min: 90, max: 200 }), fc.integer({ min: 120, max: 280 }), fc.option(fc.integer({ min: 40, max: 90 }), { nil: undefined }),
+    ).map(
         ([short, long, offcut]) => [
             { capacity: 95, cost: short, available: null, across: 45 }, { capacity: 143, cost: long, available: null, across: 45 },
             ...offcut === undefined ? [] : [{ capacity: offcut, cost: 0, available: 1, across: 45 }],

@@ -60,7 +60,8 @@ export function wholeModel(
         }
         // boards that are alike stand in one order: the dearer first
         if (b > 0) row([
-            ...boards.map(({ cost }, k) => `+ ${cost * pieces + k + 1} n${b}_${k}`), ...boards.map(({ cost }, k) => `- ${cost * pieces + k + 1} n${b - 1}_${k}`),
+            ...boards.map(({ cost }, k) => `+ ${cost * pieces + k + 1} n${b}_${k}`),
+            ...boards.map(({ cost }, k) => `- ${cost * pieces + k + 1} n${b - 1}_${k}`),
         ], '<= 0');
     }
     items.forEach(({ count }, i) => row(cut[i]!, `= ${count}`));
