@@ -1,9 +1,5 @@
 // Rules that find mistakes; style is nobody's business here. The purity of the core is checked by tests/structure.
-import { readFileSync } from 'node:fs';
 import tseslint from 'typescript-eslint';
-
-/** Files whose long lines are still to be broken: whoever breaks those of one takes its line out. */
-const LONG_LINES = readFileSync(new URL('tests/structure/long-lines.txt', import.meta.url), 'utf8').split('\n').filter(Boolean);
 
 export default tseslint.config(
     { ignores: ['src/language/generated/**', '**/*.d.ts'] },
@@ -33,7 +29,6 @@ export default tseslint.config(
             }],
         },
     },
-    ...LONG_LINES.length > 0 ? [{ files: LONG_LINES, rules: { 'max-len': 'off' } }] : [],
     {
         files: ['src/build/**/*.mjs'],
         rules: { 'no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_', ignoreRestSiblings: true }], eqeqeq: ['error', 'always', { null: 'ignore' }] },

@@ -83,7 +83,8 @@ function runOf(along: Direction, { room, grid, shape, edging, sections, step, tr
     if (!spacing || !laid || feature === undefined) return undefined;
     const { origin, room: length } = laid.over, asked = feature && { ...feature, position: feature.position - origin };
     const divisionOf = ({ room: whole, ends }: Stretch): Division => {
-        const own = ends.map(name => (name === undefined ? undefined : edging.get(name))), [before, after] = own.map(each => each?.reach.ticks ?? 0) as [Ticks, Ticks];
+        const own = ends.map(name => (name === undefined ? undefined : edging.get(name)));
+        const [before, after] = own.map(each => each?.reach.ticks ?? 0) as [Ticks, Ticks];
         return {
             along, spacing, start: before, end: whole - after, ends: own.map(each => (each ? each.kind === 'band' ? 'band' : 'half beam' : null)), room: whole, step,
             show: room.job.show.value, byCenters: laid.byCenters, ...asked && { feature: asked },
@@ -124,7 +125,8 @@ function assembled(parts: Parts, { across: over, down: under, lines: standing }:
     const { room, grid, shape, sections, edging, troubles } = parts;
     const before = troubles.length;
     troubles.push(...unknownCrossings(room.crossings, standing));
-    const beams = sections.grid(), deepest = standing.map(line => line.section.depth).reduce<Derived | undefined>((a, b) => (a && a.ticks >= b.ticks ? a : b), undefined) ?? beams?.depth;
+    const beams = sections.grid(), depths = standing.map(line => line.section.depth);
+    const deepest = depths.reduce<Derived | undefined>((a, b) => (a && a.ticks >= b.ticks ? a : b), undefined) ?? beams?.depth;
     if (troubles.length > before || [...edging.values()].some(own => own?.kind === 'band') && !deepest) return undefined;
     const hanging = Object.fromEntries([...edging].map(([wall, own]) => [wall, own && (own.kind === 'band' ? hung(own, deepest!, troubles) : own)]));
     const outlined: Outlined = { room, walls: shape.walls, around: hanging, beams, lines: standing };
@@ -152,7 +154,8 @@ function assembled(parts: Parts, { across: over, down: under, lines: standing }:
     const inside = { west: across.start, east: across.end, north: down.start, south: down.end };
     let coffers: readonly Coffer[] | undefined;
     const ceiling: Ceiling = {
-        room, walls, square, width, length, around, band, inside, across, down, beams: beams && withTrimOfRoom(beams, room), lines, crossings: crossingsOf(lines),
+        room, walls, square, width, length, around, band, inside, across, down,
+        beams: beams && withTrimOfRoom(beams, room), lines, crossings: crossingsOf(lines),
         get coffers() { return coffers ??= arrangedOf(ceiling).exact.coffers.map(coffer => cofferOf(coffer)); },
     };
     const { exact } = arrangedOf(ceiling, meetings);
@@ -190,7 +193,8 @@ function edgingSplices(index: number, lines: readonly Line[], { shape: { walls }
     if (own.perimeter.splices.value === 'never') return [];
     const stocks = own.kind === 'band' ? [own.perimeter.stock] : [own.section.profile.bottom?.stock, own.section.profile.blocking?.stock];
     const most = Math.min(...stocks.map(stock => longestPiece(stock?.value, room.job)));
-    const [west, east] = endsOfWall(walls, index).map(({ wall: other, outside }) => standsOff(own, edging.get(other.name) ?? null, wall, outside)) as [Ticks, Ticks];
+    const off = endsOfWall(walls, index).map(({ wall: other, outside }) => standsOff(own, edging.get(other.name) ?? null, wall, outside));
+    const [west, east] = off as [Ticks, Ticks];
     const crossings = lines.flatMap(line => {
         const end = line.from === wall.name ? line.start : line.to === wall.name ? line.end : undefined;
         return end === undefined ? [] : [{ at: Math.floor(placeOn(wall, line, end)), place: `on line ${line.name}` }];
@@ -204,7 +208,10 @@ function placeOn({ from, to }: ShapedWall, line: Line, end: Ticks): number {
     return placeAlong(wall, onLine(line, end)) - placeAlong(wall, wall.spot);
 }
 
-/** Of two alike the one along the north or south wall runs to the other wall; a half beam ends at a band, and a band runs past it. Round an outside corner both run on. */
+/**
+ * Of two alike the one along the north or south wall runs to the other wall; a half beam ends at a band, and a band runs past it.
+ * Round an outside corner both run on.
+ */
 function standsOff(own: Edging, other: Edging | null, wall: ShapedWall, outside: boolean): Ticks {
     const level = isLevel(wall);
     if (outside) return own.kind === other?.kind && (own.kind === 'band' || level) ? -other.reach.ticks : 0;
@@ -224,7 +231,8 @@ function unknownCrossings(specs: readonly CrossingSpec[], lines: readonly Standi
 /** Crossings of lines that do not come to each other. */
 function meetNowhere(specs: readonly CrossingSpec[], lines: readonly MeetingLine[]): Trouble[] {
     return specs.flatMap(({ name, at }): Trouble[] => {
-        const [a, b] = linesOfCrossing(name, lines)!, meets = (one: MeetingLine, other: MeetingLine): boolean => [one.from, one.to, ...one.passes.map(pass => pass.of)].includes(other.name);
+        const [a, b] = linesOfCrossing(name, lines)!;
+        const meets = (one: MeetingLine, other: MeetingLine): boolean => [one.from, one.to, ...one.passes.map(pass => pass.of)].includes(other.name);
         return meets(a, b) || meets(b, a) ? [] : [{ kind: 'unknown-meeting', of: 'a crossing', name, has: crossingsOf(lines).map(one => one.name), at }];
     });
 }

@@ -176,7 +176,10 @@ export interface Arranged {
     readonly asCut: Arrangement;
 }
 
-/** Why a line cannot run: it lies along what it should end at, passes the end of it, goes through a wall or into a corner of it, or its end has no whole face to stand against. */
+/**
+ * Why a line cannot run: it lies along what it should end at, passes the end of it, goes through a wall or into a corner of it, or its
+ * end has no whole face to stand against.
+ */
 export type Astray =
     | { readonly kind: 'grazes'; readonly to: string; readonly by: Ticks }
     | { readonly kind: 'never-gets-there' | 'misses' | 'leaves-the-room'; readonly to: string }
@@ -186,11 +189,15 @@ export type Astray =
 /** Why a room could not be laid out, or only by bending it. Rules turn these into findings; layout itself reports nothing. */
 export type Trouble =
     | { readonly kind: 'grid-doesnt-close'; readonly along: Direction; readonly wanted: Ticks; readonly has: Ticks; readonly at: Source; readonly parts: string;
-        /** How many coffers go in at a size that looks like one, and that size. Undefined where none do. */ readonly fits?: { readonly coffers: number; readonly size: Ticks } }
+        /** How many coffers go in at a size that looks like one, and that size. Undefined where none do. */
+        readonly fits?: { readonly coffers: number; readonly size: Ticks } }
     | { readonly kind: 'no-coffer-size-fits'; readonly along: Direction; readonly at: Source; readonly nearest: readonly { readonly coffers: number; readonly size: Ticks }[] }
     | { readonly kind: 'not-rectangular'; readonly walls: readonly [string, string]; readonly a: Ticks; readonly b: Ticks; readonly at: Source; readonly other: Source }
     | { readonly kind: 'out-of-square'; readonly measured: Ticks; readonly square: Ticks; readonly at: Source }
-    /** Where a tape comes out that has gone round the room, seen from where it began: x to the east, y to the south. `stretched`: walls that were taken longer or shorter for it. */
+    /**
+     * Where a tape comes out that has gone round the room, seen from where it began: x to the east, y to the south. `stretched`: walls
+     * that were taken longer or shorter for it.
+     */
     | { readonly kind: 'tape-doesnt-close'; readonly gap: Spot; readonly stretched: readonly { readonly wall: string; readonly to: Ticks }[]; readonly at: Source }
     /** A diagonal, and what it is by the walls and the diagonal before it. */
     | { readonly kind: 'diagonal-differs'; readonly from: Corner; readonly to: Corner; readonly measured: Ticks; readonly is: Ticks; readonly at: Source }
@@ -209,4 +216,6 @@ export type Trouble =
     | { readonly kind: 'not-supported'; readonly what: string; readonly instead: string; readonly at: Source };
 
 /** `sections` by the profile's key, with the line's own held-down after it where a line has one: see lines.ts. */
-export interface Layout { readonly room: Room; readonly sections: ReadonlyMap<string, Section>; readonly ceiling?: Ceiling; readonly troubles: readonly Trouble[] }
+export interface Layout {
+    readonly room: Room; readonly sections: ReadonlyMap<string, Section>; readonly ceiling?: Ceiling; readonly troubles: readonly Trouble[];
+}

@@ -35,12 +35,16 @@ function nameOf({ room: { at: { uri }, name } }: Pick<LaidOut, 'room'>): string 
     return `${uri} ${name}`;
 }
 
-/** Every piece of a ceiling with its place, and the joints. It is most of what there is to know of a room, so few are kept. `met`: its meetings, where they are known. */
+/**
+ * Every piece of a ceiling with its place, and the joints. It is most of what there is to know of a room, so few are kept. `met`: its
+ * meetings, where they are known.
+ */
 export const arrangedOf: (ceiling: LaidOut, met?: Met) => Arranged = keepFew(MOST_ROOMS, arranged);
 
 function arranged(ceiling: LaidOut, met?: Met): Arranged {
     const exact = drawnAsBefore(nameOf(ceiling), planOf(ceiling, AS_DRAWN), { met });
-    const moves = ceiling.square && [ceiling.across, ceiling.down].some(({ residue, coffers }) => residue.rest !== 0 || residue.cutCoffers.some((cut, i) => cut !== coffers[i]));
+    const moves = ceiling.square
+        && [ceiling.across, ceiling.down].some(({ residue, coffers }) => residue.rest !== 0 || residue.cutCoffers.some((cut, i) => cut !== coffers[i]));
     let asCut = moves ? undefined : exact;
     // a keystroke needs the one as drawn alone
     return { exact, get asCut() { return asCut ??= arrange(planOf(ceiling, asItComesToStand(ceiling)), { like: exact }); } };
@@ -150,8 +154,10 @@ function beamOf(section: Line['section'], { relief, clearance }: Off): BoxBeam {
     return {
         kind: 'box', inside: innerWidth.ticks, depth: depth.ticks, left: side, right: side,
         bottom: bottomOf(section),
-        ...profile.blocking && { blocking: { thickness: blockingThickness.ticks, narrower: innerWidth.ticks - blockingWidth.ticks, short: relief / 2, clearance } },
-        ...profile.cleats && cleatThickness && cleatHeight && { cleats: { width: cleatThickness.ticks, height: cleatHeight.ticks, short: profile.cleats.shortEachEnd.value } },
+        ...profile.blocking
+            && { blocking: { thickness: blockingThickness.ticks, narrower: innerWidth.ticks - blockingWidth.ticks, short: relief / 2, clearance } },
+        ...profile.cleats && cleatThickness && cleatHeight
+            && { cleats: { width: cleatThickness.ticks, height: cleatHeight.ticks, short: profile.cleats.shortEachEnd.value } },
     };
 }
 
@@ -164,7 +170,10 @@ function bottomOf({ bottomThickness, bottomWidth, outerWidth, profile: { bottom,
     }
 }
 
-/** Lines that cross have the same corners: corners.ts sees to it. Where nobody names the sides that run past, they do in the direction in which the bottoms run through. */
+/**
+ * Lines that cross have the same corners: corners.ts sees to it. Where nobody names the sides that run past, they do in the direction
+ * in which the bottoms run through.
+ */
 function cornersOf(lines: readonly RunningLine[], around: Outlined['around'], walls: readonly ShapedWall[], through: Direction): Corners {
     const first = lines[0]?.section ?? walls.flatMap(({ name }) => { const own = around[name]; return own?.kind === 'half-beam' ? [own.section] : []; })[0];
     const said = first?.profile.sides;
@@ -174,7 +183,8 @@ function cornersOf(lines: readonly RunningLine[], around: Outlined['around'], wa
 /** Why the arrangement cannot be built, at the words of what stands in the way. */
 export function arrangementTroubles({ troubles }: Pick<Arrangement, 'troubles'>, { around, lines, room }: Pick<Outlined, 'around' | 'lines' | 'room'>): Trouble[] {
     const specs = new Map(room.lines.map(spec => [spec.name, spec]));
-    const at = (...names: readonly string[]): Source | undefined => names.flatMap(name => around[name]?.perimeter.kind.at ?? lines.find(line => line.name === name)?.at ?? [])[0];
+    const at = (...names: readonly string[]): Source | undefined =>
+        names.flatMap(name => around[name]?.perimeter.kind.at ?? lines.find(line => line.name === name)?.at ?? [])[0];
     const ofLine = (name: string): Source => { const spec = specs.get(name); return (spec?.until ?? spec?.from ?? spec?.place?.by)?.at ?? at(name)!; };
     // what is wrong once is wrong at every line
     const first = troubles.filter((trouble, i) => troubles.findIndex(other => other.kind === trouble.kind) === i);

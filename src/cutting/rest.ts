@@ -72,7 +72,8 @@ function cutFrom(rooms: readonly RoomToCut[]): { stocks: Map<string, Stock>; tak
         const before = stocks.get(stock.key)?.onHand ?? stock.onHand;
         const left = leftOf(board, pieces, job).map((ticks): Given<OnHand> => ({ value: { count: 1, length: ticks }, at, said: true }));
         stocks.set(stock.key, { ...stock, onHand: [...withoutOne(before, length.value), ...left] });
-        const isThere = before.some(({ value }) => value.count > 0 && value.length === length.value), price = isThere ? undefined : priceOf(stock, length.value);
+        const isThere = before.some(({ value }) => value.count > 0 && value.length === length.value);
+        const price = isThere ? undefined : priceOf(stock, length.value);
         taken.push({ room, from: isThere ? 'on hand' : 'bought', ...price && { price } });
     }
     return { stocks, taken };

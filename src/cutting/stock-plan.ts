@@ -18,7 +18,10 @@ export function stockPlanOf(posed: Posed, layouts: readonly Layout[], offers: re
         .map((layout, i) => boardOf(posed, layout, i + 1, queues, job));
     const bought = boards.filter(b => b.from === 'bought').map(b => b.length), spare = spareOf(posed.stock, bought);
     const buy = purchasesOf([...bought, ...Array.from({ length: spare?.count ?? 0 }, () => spare!.length)], offers);
-    return { stock: posed.stock, boards, buy, ...spare && { spare }, costs: sumMoney(buy.flatMap(p => p.cost ?? [])), rips: ripsOf(boards, posed.stock, job), known };
+    return {
+        stock: posed.stock, boards, buy, ...spare && { spare }, costs: sumMoney(buy.flatMap(p => p.cost ?? [])),
+        rips: ripsOf(boards, posed.stock, job), known,
+    };
 }
 
 /** Boards on hand first, the shortest first; then those to buy, the longest first; of one length those ripped alike and the best used first. */

@@ -23,8 +23,13 @@ export interface Sheet {
 export interface Measured { readonly pointsPerTick: number; readonly origin: Point }
 
 /** A sheet with its words cleaned: title and description may hold names from the job. */
-export function sheet(words: { readonly id: string; readonly title: string; readonly description: string }, paper: Paper, items: readonly Item[], measured?: Measured): Sheet {
-    return { id: words.id, title: cleanText(words.title), description: cleanText(words.description), paper, items, ...(measured === undefined ? {} : { measured }) };
+export function sheet(
+    words: { readonly id: string; readonly title: string; readonly description: string }, paper: Paper, items: readonly Item[], measured?: Measured,
+): Sheet {
+    return {
+        id: words.id, title: cleanText(words.title), description: cleanText(words.description), paper, items,
+        ...(measured === undefined ? {} : { measured }),
+    };
 }
 export type Item = Line | Polyline | Circle | TextRun | Group;
 export type Point = readonly [x: number, y: number];

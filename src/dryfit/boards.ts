@@ -27,7 +27,10 @@ export function formAt(strip: Strip, ceiling: Ceiling): Board | undefined {
 
 /** `width`: of a half beam, what lies in it is ripped to that, its back against the wall. */
 function boardOfBeam(part: Strip['part'], section: WholeSection, { width }: { readonly width?: Ticks }): Board | undefined {
-    const { blockingWidth, blockingThickness, bottomWidth, bottomThickness, sideThickness, sideHeight, heldDown, cleatThickness, cleatHeight, profile } = section, lies = { centered: width === undefined };
+    const {
+        blockingWidth, blockingThickness, bottomWidth, bottomThickness, sideThickness, sideHeight, heldDown, cleatThickness, cleatHeight, profile,
+    } = section;
+    const lies = { centered: width === undefined };
     switch (part) {
         case 'blocking':
             return profile.blocking?.stock && { part, ...lies, across: width ?? blockingWidth.ticks, high: blockingThickness.ticks, down: { top: 0 } };

@@ -54,7 +54,9 @@ export function openings(bodies: readonly Body[], ceiling: Ceiling): { looked: n
         if (!line && !own) return wall && { at: side === 'west' || side === 'east' ? wall.from.x : wall.from.y, pieces: [] };
         const there = around.get(line ? `${of} ${number} ${OPPOSITE[side]}` : own!.kind === 'band' ? `band ${of}` : `${of} ${number} `);
         if (!there) return undefined;
-        const reach = there.flatMap(({ blocks }) => blocks.map(block => ({ west: block.east, east: block.west, north: block.south, south: block.north })[side]));
+        const reach = there.flatMap(
+            ({ blocks }) => blocks.map(block => ({ west: block.east, east: block.west, north: block.south, south: block.north })[side])
+        );
         return { at: low ? Math.max(...reach) : Math.min(...reach), pieces: there.map(body => body.is as Piece) };
     };
 

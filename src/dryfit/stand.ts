@@ -49,7 +49,10 @@ export function prismsOf(form: Form, seat: Seat): Prism[] {
 }
 
 /** The part of it between two distances from its back and two heights. */
-function slice({ along, across, off: [first, last] }: Form, { at: { x, y }, way, looks, centered }: Seat, [from, to]: [Ticks, Ticks], [top, foot]: [Ticks, Ticks]): Prism[] {
+function slice(
+    { along, across, off: [first, last] }: Form, { at: { x, y }, way, looks, centered }: Seat, [from, to]: [Ticks, Ticks],
+    [top, foot]: [Ticks, Ticks],
+): Prism[] {
     const startAt = (depth: Ticks): number => first * depth / across - along / 2, endAt = (depth: Ticks): number => along / 2 - last * depth / across;
     if (!(to > from) || !(foot > top) || endAt(from) <= startAt(from) || endAt(to) <= startAt(to)) return [];
     const length = Math.hypot(way.x, way.y), u = { x: way.x / length, y: way.y / length }, back = centered ? 0 - across / 2 : 0;

@@ -19,13 +19,19 @@ export function materialsOf(plan: BoardPlan, currency: string, show: Show): { li
                 missing.push({ rate: 'price', of: `${count} x ${printLength(length, show)} of ${stock.name}${each ? `, which is priced in ${each.currency}` : ''}`, at: stock.at });
                 continue;
             }
-            lines.push({ stock, length, count, spare: spare?.length === length ? spare.count : 0, each: each.amount, onHand: false, amount: roundMoney(each.amount.mul(count), currency) });
+            lines.push({
+                stock, length, count, spare: spare?.length === length ? spare.count : 0, each: each.amount, onHand: false,
+                amount: roundMoney(each.amount.mul(count), currency),
+            });
         }
         for (const { from, worth, length } of boards) {
             if (from !== 'on hand' || !worth || worth.currency !== currency || worth.amount.equals(0)) continue;
             const same = lines.findIndex(line => line.onHand && line.stock === stock && line.length === length && line.each.equals(worth.amount));
             const count = same < 0 ? 1 : lines[same]!.count + 1;
-            lines.splice(same < 0 ? lines.length : same, 1, { stock, length, count, spare: 0, each: worth.amount, onHand: true, amount: roundMoney(worth.amount.mul(count), currency) });
+            lines.splice(
+                same < 0 ? lines.length : same, 1,
+                { stock, length, count, spare: 0, each: worth.amount, onHand: true, amount: roundMoney(worth.amount.mul(count), currency) },
+            );
         }
     }
     for (const { piece, reason } of plan.unplaced) missing.push({ rate: 'board', of: `${piece.id}: ${reason}`, room: piece.room, at: piece.source });

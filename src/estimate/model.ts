@@ -42,9 +42,14 @@ export interface Sums {
 
 /** Boards of one stock and length, or pieces on hand that are reckoned at a worth. */
 export interface MaterialLine {
-    readonly stock: Stock; readonly length: Ticks; readonly count: number; /** How many of them are bought besides those that are cut. */ readonly spare: number; readonly each: Rational; readonly onHand: boolean; readonly amount: Rational;
+    readonly stock: Stock; readonly length: Ticks; readonly count: number;
+    /** How many of them are bought besides those that are cut. */
+    readonly spare: number;
+    readonly each: Rational; readonly onHand: boolean; readonly amount: Rational;
 }
-export interface SupplyLine { readonly what: string; readonly count: number; readonly unit: string; readonly each: Rational; readonly amount: Rational; readonly at: Source }
+export interface SupplyLine {
+    readonly what: string; readonly count: number; readonly unit: string; readonly each: Rational; readonly amount: Rational; readonly at: Source;
+}
 
 /** Phases of the work, in their order. */
 export const PHASES = ['setting out', 'saw set-ups', 'blocking', 'sides', 'bottoms', 'band', 'trim', 'filling and sanding', 'first of its kind'] as const;

@@ -23,7 +23,9 @@ export function standingNotice(standing: Standing): readonly string[] {
 }
 
 /** The head of a list to be read. `dont`: what is not to be done with it; `lacks`: what follows where a room could not be laid out. */
-export function standingText(rooms: readonly RoomPieces[], { dont, lacks }: { readonly dont: string; readonly lacks: string }, paint: Paint, width = 100): string[] {
+export function standingText(
+    rooms: readonly RoomPieces[], { dont, lacks }: { readonly dont: string; readonly lacks: string }, paint: Paint, width = 100,
+): string[] {
     const standing = standingOfRooms(rooms);
     return [
         ...rooms.flatMap(({ room: { name }, takeOff, standing: { errors } }) => [
@@ -42,7 +44,9 @@ export function standingOfRooms(rooms: readonly Pick<RoomPieces, 'standing'>[]):
 const STANDING_COLUMN = 'standing';
 
 /** A table of rows that stand as one of these does. What has no rows, and is not as it should be, has one that says so. */
-export function csvStanding(header: readonly string[], parts: readonly { readonly rows: readonly (readonly Cell[])[]; readonly standing: Standing }[]): CsvText {
+export function csvStanding(
+    header: readonly string[], parts: readonly { readonly rows: readonly (readonly Cell[])[]; readonly standing: Standing }[],
+): CsvText {
     return printCsv([...header, STANDING_COLUMN], parts.flatMap(({ rows, standing }) => {
         const cell = standingCell(standing);
         return rows.length === 0 && !isSound(standing) ? [[...header.map(() => null), cell]] : rows.map(row => [...row, cell]);

@@ -52,7 +52,9 @@ within 1/64", rip the bottoms narrower, or fit the first bay dry and set the sto
                 const { worst, usual } = shareOfEach(run, t.value);
                 const inChannels = run.lines.filter(({ section }) => section.fit);                                  // a bottom under its sides is in none
                 const pinched = inChannels.filter(({ section }) => playOf(section) >= 0 && usual - playOf(section) > EASED_IN_PLACE);
-                const opened = inChannels.filter(({ section }) => playOf(section) <= mostOf(section.profile) && playOf(section) + usual - mostOf(section.profile) > EASED_IN_PLACE);
+                const opened = inChannels.filter(
+                    ({ section }) => playOf(section) <= mostOf(section.profile) && playOf(section) + usual - mostOf(section.profile) > EASED_IN_PLACE
+                );
                 const lines = pinched.length > 0 ? pinched : opened;
                 if (lines.length === 0) continue;
                 const size = sizesOf(job);

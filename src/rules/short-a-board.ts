@@ -40,7 +40,9 @@ a spoiled piece wants its wood twice.`,
                 if (stock.lengths.length > 0 || !stock.onHand.some(({ value }) => value.count > 0)) continue;
                 const rest = restToCut([{ room: layout.room, pieces: pieces() }]);
                 const wanted = rest.pieces(layout.room).filter(piece => piece.stock.key === stock.key);
-                const left = planBoards(wanted, job).unplaced.map(({ piece }) => piece).filter(piece => (piece.stock.width?.value.ticks ?? Infinity) >= Math.min(piece.width, piece.thickness));
+                const left = planBoards(wanted, job).unplaced.map(({ piece }) => piece).filter(
+                    piece => (piece.stock.width?.value.ticks ?? Infinity) >= Math.min(piece.width, piece.thickness)
+                );
                 if (left.length === 0) continue;
                 const there = rest.now(stock).onHand;
                 report({
@@ -56,7 +58,9 @@ a spoiled piece wants its wood twice.`,
 
 /** Every stock that parts of the room are made of, with the words that say so. */
 function stocksOf({ room, sections }: Layout): Given<Stock>[] {
-    const parts = [...sections.values()].flatMap(({ profile: { blocking, spacers, sides, cleats, bottom, trim } }) => [blocking, spacers, sides, cleats, bottom, trim]);
+    const parts = [...sections.values()].flatMap(
+        ({ profile: { blocking, spacers, sides, cleats, bottom, trim } }) => [blocking, spacers, sides, cleats, bottom, trim]
+    );
     const all = [...parts, ...perimetersOf(room)].flatMap(part => part?.stock ?? []);
     return all.filter(({ value }, i) => all.findIndex(other => other.value.key === value.key) === i);
 }

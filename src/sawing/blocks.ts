@@ -20,10 +20,14 @@ export function blocksOf(boards: readonly LaidBoard[], kerf: Ticks): Block[] {
     const pieces = boards.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece);
     const takeFrom = new Leftovers(boards, kerf);
     const block = (kind: Block['kind'], stock: Stock, count: number, length: Ticks, use: string, width: Ticks): Block =>
-        ({ kind, stock, count, length, for: use, out: Array.from({ length: count }, () => takeFrom.shortest(stock, length, width)).flatMap(board => board ?? []) });
+        ({
+            kind, stock, count, length, for: use,
+            out: Array.from({ length: count }, () => takeFrom.shortest(stock, length, width)).flatMap(board => board ?? []),
+        });
     return [
         ...each(gaugingBottoms(pieces), p => [p.stock.key]).map(([p]) => block('cleat gauge', p!.stock, 2, GAUGE_LENGTH, 'cleats, held between them and the lower edge of the side', GAUGE_WIDTH)),
-        ...each(pieces.flatMap(p => p.ends.filter(isSlanted).map(end => ({ stock: p.stock, width: p.width, degrees: roundedDegrees(degreesOf(end)), flat: end.flat }))), m => [m.degrees, m.flat])
+        ...each(pieces.flatMap(({ ends, stock, width }) => ends.filter(isSlanted)
+            .map(end => ({ stock, width, degrees: roundedDegrees(degreesOf(end)), flat: end.flat }))), m => [m.degrees, m.flat])
             .map(([m]) => block('miter test', m!.stock, 2, TEST_LENGTH, `${settingText(m!)} pair`, m!.width)),
         ...each(pieces.flatMap(p => p.work.flatMap(w => (w.kind === 'rabbet' ? [{ stock: p.stock, width: p.width, rabbet: w }] : []))), r => [r.rabbet.width, r.rabbet.height, r.rabbet.edge, r.rabbet.face])
             .map(([r]) => block('rabbet test', r!.stock, 1, TEST_LENGTH, 'rabbet', r!.width)),
@@ -65,7 +69,8 @@ class Leftovers {
     /** The shortest that is long and wide enough, so that the long ones stay whole; of these the narrowest. */
     shortest(stock: Stock, length: Ticks, width: Ticks): LaidBoard | undefined {
         const need = length + this.kerf;
-        const fitting = this.left.filter(l => l.board.stock.key === stock.key && l.length >= need && l.width >= width).sort((a, b) => a.length - b.length || a.width - b.width);
+        const fitting = this.left.filter(l => l.board.stock.key === stock.key && l.length >= need && l.width >= width)
+            .sort((a, b) => a.length - b.length || a.width - b.width);
         const taken = fitting[0];
         if (!taken) return undefined;
         taken.length -= need;

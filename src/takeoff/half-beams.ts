@@ -7,7 +7,10 @@ import { spliced } from './runs.ts';
 import { endsOf, type Setting } from './setting.ts';
 import { nipsOf, nipWork, rabbetWork, whyOfCleat, whyOfSide } from './sides-and-cleats.ts';
 
-/** The pieces of one part of every half beam along a wall. Its sides and their cleats are as those of a line; what lies in it runs along the wall, and is ripped to its width. */
+/**
+ * The pieces of one part of every half beam along a wall. Its sides and their cleats are as those of a line; what lies in it runs along the
+ * wall, and is ripped to its width.
+ */
 export function halfBeamPieces(part: Part, setting: Setting): Piece[] {
     return setting.ceiling.walls.flatMap(({ name: side }) => {
         const own = setting.ceiling.around[side];
@@ -48,8 +51,10 @@ function sidesOf(wall: string, { section }: HalfBeam, setting: Setting): Piece[]
     return setting.pairs.of('side', wall).flatMap(pair => { const { exact, named: { bay = null } } = pair; return pieceOf({
         part: 'side', wall, bay, coffer: exact.strip.coffers[0], stock: sides.stock,
         ...edgesOf(pair), ends: exact.ends,
-        width: section.sideHeight.ticks, thickness: section.sideThickness.ticks, work: [sides.rabbet && rabbetWork(sides.rabbet.value)], fence: sides.ripWith?.value,
-        where: whereOf(wall, bay), why: whyOfSide(pair, setting.runsOf(wall), setting), source: sides.at, corners: exact.corners, meets: exact.meets, heights: [section.heldDown.value.ticks, sideFootOf(section)],
+        width: section.sideHeight.ticks, thickness: section.sideThickness.ticks,
+        work: [sides.rabbet && rabbetWork(sides.rabbet.value)], fence: sides.ripWith?.value,
+        where: whereOf(wall, bay), why: whyOfSide(pair, setting.runsOf(wall), setting), source: sides.at,
+        corners: exact.corners, meets: exact.meets, heights: [section.heldDown.value.ticks, sideFootOf(section)],
     }, setting); });
 }
 
@@ -61,7 +66,8 @@ function cleatsOf(wall: string, { section }: HalfBeam, setting: Setting): Piece[
         const side = sides.find(({ exact: { strip } }) => strip.nth === exact.strip.nth)!;
         return pieceOf({
             work: nipWork(nipsOf(side.exact.ends, cleatThickness.ticks, cleats.shortEachEnd.value), setting.runsOf(wall)), part: 'cleat', wall, bay, coffer: exact.strip.coffers[0], stock: cleats.stock, back: exact.back, cutBack: cut.back,
-            width: cleatHeight.ticks, thickness: cleatThickness.ticks, where: whereOf(wall, bay), source: cleats.at, corners: exact.corners, meets: exact.meets, heights: [cleatTop.ticks, bottomTop.ticks],
+            width: cleatHeight.ticks, thickness: cleatThickness.ticks, where: whereOf(wall, bay), source: cleats.at,
+            corners: exact.corners, meets: exact.meets, heights: [cleatTop.ticks, bottomTop.ticks],
             why: whyOfCleat(side, exact, cleats, setting.runsOf(wall), setting),
         }, setting);
     });

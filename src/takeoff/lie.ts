@@ -12,7 +12,8 @@ import type { Box, Corners, EndCut, Part } from './model.ts';
 
 /**
  * How a piece of the arrangement lies in the ceiling, as cut lists tell it: the end to the west or north first, and the long edge
- * that its length is told by (`back`: of a side its back, of what runs along a wall its wall edge, of what lies in a beam that to the west or north) before the other.
+ * that its length is told by (`back`: of a side its back, of what runs along a wall its wall edge, of what lies in a beam that to the west
+ * or north) before the other.
  */
 export interface Lie {
     readonly strip: Strip;
@@ -148,7 +149,8 @@ export class Pairs {
             if (wall || lying) lies.sort((a, b) => a.exact.from - b.exact.from);
             const toWalls = wall !== undefined || line !== undefined && walls.has(line.from) && walls.has(line.to);
             // what lies is lettered where it is spliced: of what runs through all of it, of what is cut in bays the pieces that begin in one
-            const bays = lies.map(({ exact }) => (runs || !line ? null : bayAt(line, exact.from))), inBay = grouped(bays, bay => bay), before = new Map<number | null, number>();
+            const bays = lies.map(({ exact }) => (runs || !line ? null : bayAt(line, exact.from)));
+            const inBay = grouped(bays, bay => bay), before = new Map<number | null, number>();
             this.byPlace.set(key, lies.map(({ exact, cut }, i) => {
                 const bay = bays[i]!, nth = before.get(bay) ?? 0, letter = runs || lying ? spliceLetter(nth, inBay.get(bay)!.length) : null;
                 before.set(bay, nth + 1);
@@ -179,7 +181,8 @@ function matching(pieces: readonly Strip[]): (strip: Strip, at: number) => Strip
     let byKey: ReadonlyMap<string, Strip> | undefined;
     return (strip, at) => {
         const there = pieces[at];
-        if (there && there.part === strip.part && there.of === strip.of && there.nth === strip.nth && there.on === strip.on && there.coffers[0] === strip.coffers[0]) return there;
+        const isSame = there && there.part === strip.part && there.of === strip.of && there.nth === strip.nth && there.on === strip.on;
+        if (isSame && there.coffers[0] === strip.coffers[0]) return there;
         byKey ??= new Map(pieces.map(piece => [keyOf(piece), piece]));
         return byKey.get(keyOf(strip));
     };
@@ -212,7 +215,10 @@ function nameAtWall(part: Strip['part'], wall: string, index: number, letter: st
     }
 }
 
-/** Where the pieces of a run from wall to wall meet: at a mark of the tape, counted from the start of the run, so that it is no shorter or longer for a splice. */
+/**
+ * Where the pieces of a run from wall to wall meet: at a mark of the tape, counted from the start of the run, so that it is no shorter or
+ * longer for a splice.
+ */
 export function marksOf(pairs: readonly Pair[], step: Ticks): (place: number) => number {
     const start = Math.min(...pairs.map(({ exact }) => exact.from)), end = Math.max(...pairs.map(({ exact }) => exact.to));
     return place => place === end ? end : start + Math.round((place - start) / step) * step;

@@ -9,13 +9,18 @@ interface Printed {
     plan: string;
     houses: {
         job: string; known: { as: string; text: string }; costs: { amount: string }[];
-        stocks: { stock: string; known: { text: string }; buy: { count: number; length: { text: string } }[]; boards: { from: string; length: { text: string }; strips: { pieces: { piece: string }[] }[] }[]; rips: { widths: { width: { text: string } }[] }[] }[];
+        stocks: {
+            stock: string; known: { text: string }; buy: { count: number; length: { text: string } }[];
+            boards: { from: string; length: { text: string }; strips: { pieces: { piece: string }[] }[] }[];
+            rips: { widths: { width: { text: string } }[] }[];
+        }[];
     }[];
     left: { stock: string; pieces: { count: number; length: { text: string } }[]; strips: object[] }[];
 }
 const boards = async (cwd: string, ...more: string[]) => JSON.parse((await cofferwright(cwd, ['boards', '--format', 'json', ...more])).out) as Printed;
 const planned = ({ houses }: Printed, ...from: string[]): string[] =>
-    houses.flatMap(h => h.stocks).flatMap(s => s.boards).filter(b => from.length === 0 || from.includes(b.from)).flatMap(b => b.strips).flatMap(s => s.pieces.map(p => p.piece)).sort();
+    houses.flatMap(h => h.stocks).flatMap(s => s.boards).filter(b => from.length === 0 || from.includes(b.from))
+        .flatMap(b => b.strips).flatMap(s => s.pieces.map(p => p.piece)).sort();
 const cost = ({ houses }: Printed): number => houses.flatMap(h => h.costs).reduce((sum, { amount }) => sum + Number(amount), 0);
 const inWork = (lines: string): string => den.replace(/\n}\n$/, `\n  measured {\n${lines.split('\n').map(line => `    ${line.trim()}\n`).join('')}  }\n}\n`);
 
@@ -152,7 +157,10 @@ describe('order', () => {
         const { out, code } = await cofferwright(cwd, ['order', '--format', 'json']);
         const valid = strictSchema('order');
         expect(valid(JSON.parse(out)), JSON.stringify(valid.errors)).toBe(true);
-        const { orders } = JSON.parse(out) as { orders: { supplier: string | null; leadDays: number | null; lines: { stock: string; count: number; houses: string[] }[]; costs: { amount: string }[] }[] };
+        const { orders } = JSON.parse(out) as { orders: {
+            supplier: string | null; leadDays: number | null; lines: { stock: string; count: number; houses: string[] }[];
+            costs: { amount: string }[];
+        }[] };
         expect(orders.map(({ supplier, leadDays, lines }) => [supplier, leadDays, [...new Set(lines.map(l => l.stock))]])).toEqual([
             ['Tern & Daughters', 4, ['strip-1x2']], [null, null, ['pine-1x6', 'pine-1x8']],
         ]);

@@ -161,7 +161,10 @@ test('what an allowance is for carries nothing to the terminal but its words', a
 
 test('what is cut and spoiled is not in the price, and what it costs beside it is said: the same as boards and order', async () => {
     interface Money { readonly amount: string }
-    interface Printed { readonly houses: readonly { readonly after: { boards: number; spoiled: number; bought: Money[]; toBuy: Money[]; together: Money[]; planned: Money[] } | null; readonly estimate: { readonly sums: { readonly materials: Money; readonly total: Money } } }[] }
+    interface Printed { readonly houses: readonly {
+        readonly after: { boards: number; spoiled: number; bought: Money[]; toBuy: Money[]; together: Money[]; planned: Money[] } | null;
+        readonly estimate: { readonly sums: { readonly materials: Money; readonly total: Money } };
+    }[] }
     const rates = { 'rates.coffer': 'edition 1\n\nlabor { crew 2 rate 60 USD per h; sides 5 min per ft }\nbid { overhead 10%; profit 15% }\n' };
     const cut = den.replace(/\n}\n$/, `\n  measured {\n    cut      16' of pine-1x8 into side-A-1-north, side-A-1-south, side-A-2-north\n    spoiled  side-A-1-south, side-A-2-north\n  }\n}\n`);
     const [plain, cwd] = [folderWith({ ...house, ...rates }), folderWith({ ...house, ...rates, 'den.coffer': cut })];

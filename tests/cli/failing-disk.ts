@@ -5,7 +5,10 @@ import { nodeFiles, type FileSystem } from '../../src/cli/file-system.ts';
 
 /** What is done to the disk to change it, in the order it is done. */
 export type Step = 'open to write' | 'write' | 'sync' | 'chmod' | 'close' | 'rename' | 'unlink' | 'mkdir';
-/** Decides at each step: an error's code, `short` for a write that takes half of what it is given, `gone` for a folder that vanishes right before it, `slow` for a step that takes its time, or nothing. */
+/**
+ * Decides at each step: an error's code, `short` for a write that takes half of what it is given, `gone` for a folder that vanishes right
+ * before it, `slow` for a step that takes its time, or nothing.
+ */
 export type Fault = (step: Step, path: string) => string | undefined;
 
 /** The disk with faults where `fault` says. */

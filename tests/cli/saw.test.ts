@@ -7,7 +7,9 @@ import { folderWith } from './folder.ts';
 import { house, tooWide, yard } from './house.ts';
 import { cofferwright } from './world.ts';
 
-interface SawJson { houses: { steps: { do: string; takes?: { pieces: string[] }[] }[]; boards: { name: string; strips: { pieces: { piece: string }[] }[] }[] }[] }
+interface SawJson { houses: {
+    steps: { do: string; takes?: { pieces: string[] }[] }[]; boards: { name: string; strips: { pieces: { piece: string }[] }[] }[];
+}[] }
 interface CutListJson { pieces: { id: string }[] }
 interface BoardsJson { houses: { stocks: { stock: string; boards: { number: number; strips: { pieces: { piece: string }[] }[] }[] }[] }[] }
 

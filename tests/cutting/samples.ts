@@ -40,7 +40,8 @@ export function piece(id: string, of: Stock, length: Ticks, over: Partial<Piece>
     return {
         id, room: 'sample', part: 'bottom', line: 'A', bay: 1, coffer: null, on: null, stock: of, face: length, back: length, cutFace: length, cutBack: length,
         overall: length, cutOverall: Math.max(over.cutBack ?? length, over.cutFace ?? length),
-        ends: [SQUARE, SQUARE], meets: [null, null], hand: null, width, thickness: of.thickness?.value.ticks ?? 0, ripped: width !== of.width?.value.ticks, work: [], machining: [],
+        ends: [SQUARE, SQUARE], meets: [null, null], hand: null, width, thickness: of.thickness?.value.ticks ?? 0,
+        ripped: width !== of.width?.value.ticks, work: [], machining: [],
         where: 'line A, bay 1', why: { terms: [{ what: 'sample', times: 1, ticks: length }] }, source: nowhere,
         corners: cornersOf(length, width, over.on ?? null),
         box: { west: 0, east: length, north: 0, south: width, top: 0, foot: 0 }, ...over,

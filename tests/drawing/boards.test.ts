@@ -130,7 +130,8 @@ describe('labels', () => {
                 for (const [i, label] of groups(sheet.items).entries()) {
                     const own = { width: (width - 72) / 3, height: (height - 72) / 8 };
                     const left = 36 + (i % 3) * own.width, top = 36 + Math.floor(i / 3) * own.height;
-                    for (const run of texts(label.items)) expect(within(textExtent(run), { left, top, right: left + own.width, foot: top + own.height })).toBe(true);
+                    const room = { left, top, right: left + own.width, foot: top + own.height };
+                    for (const run of texts(label.items)) expect(within(textExtent(run), room)).toBe(true);
                 }
             }
         }), { seed: 24, numRuns: runs(25) });

@@ -53,7 +53,8 @@ function varied(room: Room, v: Variation): Room {
         return mine;
     };
     const { grid } = room, at = grid.at, said = <T>(value: T) => ({ value, at, said: true });
-    const lines = new Map<string, LineSpec>(room.lines.map(line => [line.name, { ...line, beams: line.beams && { ...line.beams, value: other(line.beams.value) } }]));
+    const withOther = (line: LineSpec): LineSpec => ({ ...line, beams: line.beams && { ...line.beams, value: other(line.beams.value) } });
+    const lines = new Map(room.lines.map(line => [line.name, withOther(line)]));
     const own = (name: string): LineSpec => lines.get(name) ?? { name, at, splices: [] };
     // held down further by a line's own word: with sides that are narrower by as much, so that it stays as deep
     for (const name of v.heldDown) {

@@ -29,9 +29,13 @@ test('all that has to touch is held to touch: every joint of the list, sides and
         };
         for (const { kind, pieces: [a, b] } of joints) expectJoint(kind, a, b);
         const alongside = (a: Piece, b: Piece): boolean => a.line === b.line && (b.bay === null || a.bay === b.bay)
-            && Math.min(a.box.east, b.box.east) - Math.max(a.box.west, b.box.west) > -9 && Math.min(a.box.south, b.box.south) - Math.max(a.box.north, b.box.north) > -9
+            && Math.min(a.box.east, b.box.east) - Math.max(a.box.west, b.box.west) > -9
+            && Math.min(a.box.south, b.box.south) - Math.max(a.box.north, b.box.north) > -9
             // over the length of a spliced piece it touches, if only by a hand's breadth
-            && Math.max(Math.min(a.box.east, b.box.east) - Math.max(a.box.west, b.box.west), Math.min(a.box.south, b.box.south) - Math.max(a.box.north, b.box.north)) > inches(1);
+            && Math.max(
+                Math.min(a.box.east, b.box.east) - Math.max(a.box.west, b.box.west),
+                Math.min(a.box.south, b.box.south) - Math.max(a.box.north, b.box.north),
+            ) > inches(1);
         const of = (part: Piece['part']): Piece[] => pieces.filter(piece => piece.part === part);
         const sectionOf = (piece: Piece) => lines.find(line => line.name === piece.line)!.section;
         for (const side of of('side')) {

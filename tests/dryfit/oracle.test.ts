@@ -64,7 +64,10 @@ describe('against another library', () => {
             const shake = (): number => shifts.next().value as number;
             const shaken = solidsOf(built.ceiling, built.off).slice(0, 60).map(({ piece, prisms }): Solid => {
                 const [x, y, z] = [shake(), shake(), shake()];
-                return { piece, prisms: prisms.map(one => ({ outline: one.outline.map(([px, py]) => [px + x, py + y] as const), top: one.top + z, foot: one.foot + z })) };
+                return {
+                    piece,
+                    prisms: prisms.map(one => ({ outline: one.outline.map(([px, py]) => [px + x, py + y] as const), top: one.top + z, foot: one.foot + z })),
+                };
             });
             const places = new Map(planOf(built.ceiling, built.off).places.map(place => [place.id, place]));
             const solidOf = new Map(shaken.map(solid => [solid.piece, solid.prisms]));
@@ -115,10 +118,17 @@ describe('against another library', () => {
 
     test('how deep two prisms are in each other is how far one must be moved to be out of the other', () => {
         const corner = fc.tuple(fc.integer({ min: -14, max: 14 }), fc.integer({ min: -14, max: 14 }));
-        const prism = fc.record({ at: corner, wide: fc.integer({ min: 8, max: 40 }), long: fc.integer({ min: 8, max: 40 }), off: fc.tuple(fc.integer({ min: -7, max: 7 }), fc.integer({ min: -7, max: 7 })), top: fc.integer({ min: -10, max: 10 }), high: fc.integer({ min: 4, max: 30 }) })
+        const prism = fc.record({
+            at: corner, wide: fc.integer({ min: 8, max: 40 }), long: fc.integer({ min: 8, max: 40 }),
+            off: fc.tuple(fc.integer({ min: -7, max: 7 }), fc.integer({ min: -7, max: 7 })), top: fc.integer({ min: -10, max: 10 }),
+            high: fc.integer({ min: 4, max: 30 }),
+        })
             .map(({ at: [x, y], wide, long, off: [a, b], top, high }): Prism => {
                 const s = 1000;
-                return { outline: [[x, y], [x + wide, y], [x + wide + b, y + long], [x + a, y + long]].map(([px, py]) => [px! * s, py! * s] as const), top: top * s, foot: (top + high) * s };
+                return {
+                    outline: [[x, y], [x + wide, y], [x + wide + b, y + long], [x + a, y + long]].map(([px, py]) => [px! * s, py! * s] as const),
+                    top: top * s, foot: (top + high) * s,
+                };
             }).filter(({ outline }) => areaOf(outline) > 0 && outline[2]![0] > outline[3]![0]);
         let deep = 0;
         fc.assert(fc.property(prism, prism, (a, b) => {

@@ -72,7 +72,8 @@ function cutsOf({ ends, hand }: Piece, looks: Side, upsideDown: boolean): [EndCu
 /** A solid of the dry fit, as it is. */
 export function asManifold(prisms: readonly Prism[]): Manifold {
     return library().union(prisms.map(({ outline, top, foot }) =>
-        module!.CrossSection.ofPolygons([outline.map(([x, y]): [number, number] => [inch(x), -inch(y)]).reverse()]).extrude(inch(foot - top)).translate([0, 0, -inch(foot)])));
+        module!.CrossSection.ofPolygons([outline.map(([x, y]): [number, number] => [inch(x), -inch(y)]).reverse()])
+            .extrude(inch(foot - top)).translate([0, 0, -inch(foot)])));
 }
 
 /** Moved so that their boxes begin at one place. */

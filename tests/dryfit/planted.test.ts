@@ -170,7 +170,9 @@ describe('a piece in its right form, set wrong', () => {
     test.each([['cleat', 'down'], ['cleat', 'up'], ['side', 'down'], ['bottom', 'down'], ['spacer', 'down']] as const)('a %s 1/16" too far %s', (part, way) => {
         forEvery(piece => piece.part === part, ({ built: { ceiling, off }, piece }) => {
             const by = way === 'down' ? SIXTEENTH : -SIXTEENTH;
-            const moved = ({ prisms, ...solid }: Solid): Solid => ({ ...solid, prisms: prisms.map(one => ({ ...one, top: one.top + by, foot: one.foot + by })) });
+            const moved = ({ prisms, ...solid }: Solid): Solid => (
+                { ...solid, prisms: prisms.map(one => ({ ...one, top: one.top + by, foot: one.foot + by })) }
+            );
             const solids = solidsOf(ceiling, off).map(solid => solid.piece === piece ? moved(solid) : solid);
             const { faults } = examined(planOf(ceiling, off), off, solids);
             const misfit = faults.find(fault => fault.kind === 'misfit');

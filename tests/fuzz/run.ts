@@ -31,7 +31,10 @@ export interface Asked {
     readonly timed: boolean;
     say(words: string): void;
 }
-export interface Outcome { readonly short: number; readonly long: number; readonly reports: number; readonly sessions: number; readonly ceilings: number; readonly failures: number; readonly worstMs: number }
+export interface Outcome {
+    readonly short: number; readonly long: number; readonly reports: number; readonly sessions: number; readonly ceilings: number;
+    readonly failures: number; readonly worstMs: number;
+}
 
 /**
  * So many mutilated texts, and so many sessions with the server between them. Each failure is shrunk, printed with the seed
@@ -80,7 +83,9 @@ export async function fuzz({ root, count, seed, sessions: wantedSessions, ceilin
             }
         }
         const before = long;
-        const { failed, counterexample, errorInstance } = open <= 0 ? NOTHING : await fc.check(fc.asyncProperty(inputs(corpus.seeds.length), look), { seed: batch, numRuns: files, endOnFailure: false });
+        const { failed, counterexample, errorInstance } = open <= 0
+            ? NOTHING
+            : await fc.check(fc.asyncProperty(inputs(corpus.seeds.length), look), { seed: batch, numRuns: files, endOnFailure: false });
         long = open <= 0 ? long : before + files;                   // shrinking looks too
         if (failed && counterexample) {
             keep('text', textOf(counterexample[0], corpus.seeds), batch, errorInstance);
@@ -96,7 +101,9 @@ export async function fuzz({ root, count, seed, sessions: wantedSessions, ceilin
     }
     for (let from = 0, batch = seed; from < ceilings; from += BATCH, batch++) {
         const house = await CeilingHouse.open(), numRuns = Math.min(BATCH, ceilings - from);
-        const { failed, counterexample, errorInstance } = await fc.check(fc.asyncProperty(randomCeilings, async made => { await house.look(made); }), { seed: batch, numRuns });
+        const { failed, counterexample, errorInstance } = await fc.check(
+            fc.asyncProperty(randomCeilings, async made => { await house.look(made); }), { seed: batch, numRuns },
+        );
         if (failed && counterexample) keep('ceiling', counterexample[0].text, batch, errorInstance);
     }
     return { short, long, reports, sessions: played, ceilings, failures, worstMs };

@@ -22,7 +22,8 @@ import { runs } from '../support/full.ts';
 const room = async (words: ParlorWords = {}, change = (text: string) => text): Promise<RoomOnPage> => roomOnPage(await serve({ 'parlor.coffer': change(parlor(words)) }), 'parlor.coffer');
 const NONE: ReadonlySet<string> = new Set();
 const state = (over: Partial<CutListState> = {}): CutListState => ({ ...CUT_LIST_STATE, ...over });
-const markup = (content: CutListContent, over: Partial<CutListState> = {}, ticks = NONE): string => renderCutList(content, state(over), listOf(content, state(over), ticks)).text;
+const markup = (content: CutListContent, over: Partial<CutListState> = {}, ticks = NONE): string =>
+    renderCutList(content, state(over), listOf(content, state(over), ticks)).text;
 const keyOf = ({ cuts }: CutListContent, piece: ListedPiece): string => tickKey(piece, cuts[piece.cut]!);
 const idsIn = (content: CutListContent, over: Partial<CutListState> = {}, ticks = NONE): string[] =>
     listOf(content, state(over), ticks).groups.flatMap(({ entries }) => entries.flatMap(({ pieces }) => pieces.map(({ id }) => id)));
@@ -118,7 +119,10 @@ describe('ticks', () => {
 
         // a finer groove is another cut of the side; the band stays what it was
         const after = cutListContent(await room({}, text => text.replace('rabbet 1/4"', 'rabbet 1/8"')));
-        const now = (content: CutListContent, id: string) => { const piece = content.pieces.find(each => each.id === id)!; return new Ticked(ticks).conditionOf(piece, content.cuts[piece.cut]!); };
+        const now = (content: CutListContent, id: string) => {
+            const piece = content.pieces.find(each => each.id === id)!;
+            return new Ticked(ticks).conditionOf(piece, content.cuts[piece.cut]!);
+        };
         expect([now(after, 'parlor.side-1-2-east'), now(after, 'parlor.band-north'), now(after, 'parlor.side-1-2-west')]).toEqual(['changed', 'cut', 'to cut']);
         expect(markup(after, { find: 'side-1-2-east' }, ticks)).toContain('changed since cut');
 
@@ -160,7 +164,8 @@ describe('the cut list as markup and as files', () => {
     const titled = (name: string) => (text: string): string => text.replaceAll('"Copper Street 8"', JSON.stringify(name.replace(/["\\]/g, '')));
     test.each(HOSTILE)('shows a name as text: %s', async name => {
         const page = await room({ title: name.replace(/["\\]/g, '') }, titled(name));
-        const content = cutListContent(page), open = Object.fromEntries(listOf(content, state(), NONE).groups.flatMap(({ entries }) => entries.map(({ key }) => [key, true] as const)));
+        const content = cutListContent(page);
+        const open = Object.fromEntries(listOf(content, state(), NONE).groups.flatMap(({ entries }) => entries.map(({ key }) => [key, true] as const)));
         expect(trespasses(markup(content, { open, find: '' }, new Set([`${name}#1.1.a`])))).toEqual([]);
         expect(trespasses(markup(content, { find: name }))).toEqual([]);
         for (const make of Object.values(cutListPage.exports)) {

@@ -50,7 +50,9 @@ describe('the cut list', () => {
 
     test('exact and cut lengths stand side by side', () => {
         const third = piece('a', stock(), inches(50) + 85, { cutFace: inches(50), cutBack: inches(50) });
-        const { pieces: [printed] } = JSON.parse(jsonCutList([{ ...house, rooms: [{ ...house.rooms[0]!, takeOff: { ...house.rooms[0]!.takeOff!, pieces: [third] } }] }], files)) as { pieces: { back: object }[] };
+        const { pieces: [printed] } = JSON.parse(
+            jsonCutList([{ ...house, rooms: [{ ...house.rooms[0]!, takeOff: { ...house.rooms[0]!.takeOff!, pieces: [third] } }] }], files)
+        ) as { pieces: { back: object }[] };
         expect(printed!.back).toEqual({ ticks: inches(50) + 85, cut: inches(50), text: `4' 2"` });
     });
 

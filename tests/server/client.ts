@@ -70,7 +70,10 @@ export class Client {
             processId: process.pid, rootUri: null, workspaceFolders: folders.length === 0 ? null : folders.map(name => ({ uri: name.includes(':') ? name : this.uri(name), name: `workspace/${name}` })),
             capabilities: {
                 textDocument: { publishDiagnostics: { relatedInformation: true, tagSupport: { valueSet: [1, 2] } }, codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: ['quickfix'] } } } },
-                workspace: { workspaceFolders: true, configuration: true, didChangeWatchedFiles: { dynamicRegistration: true }, inlayHint: { refreshSupport: true }, codeLens: { refreshSupport: true }, fileOperations: { willRename: true } },
+                workspace: {
+                    workspaceFolders: true, configuration: true, didChangeWatchedFiles: { dynamicRegistration: true },
+                    inlayHint: { refreshSupport: true }, codeLens: { refreshSupport: true }, fileOperations: { willRename: true },
+                },
             },
             ...options && { initializationOptions: options },
         });

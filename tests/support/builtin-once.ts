@@ -46,7 +46,9 @@ function copyWords(original: CompositeCstNode, copy: CompositeCstNodeImpl, root:
     note(original, copy, copies, means);
     for (const each of original.content) {
         const holds = isCompositeCstNode(each);
-        const child = holds ? new CompositeCstNodeImpl() : new LeafCstNodeImpl(each.offset, each.length, each.range, (each as LeafCstNode).tokenType, each.hidden);
+        const child = holds
+            ? new CompositeCstNodeImpl()
+            : new LeafCstNodeImpl(each.offset, each.length, each.range, (each as LeafCstNode).tokenType, each.hidden);
         child.grammarSource = each.grammarSource;
         child.root = root;
         copy.content.push(child);

@@ -20,7 +20,10 @@ export function ticksOf(length: Length): Ticks {
 type Corners = Sides['corners']['value'];
 const edgeOf = (words: string): Pick<Rabbet, 'edge' | 'face'> => ({ edge: words.startsWith('lower') ? 'lower' : 'upper', face: words.endsWith('back') ? 'back' : 'front' });
 type Direction = 'north-south' | 'east-west';
-export interface StockWords { thickness?: Length; width?: Length; widthOff?: Length; thicknessOff?: Length; lengths?: Length[]; rippedWith?: string; species?: string; perFoot?: number }
+export interface StockWords {
+    thickness?: Length; width?: Length; widthOff?: Length; thicknessOff?: Length; lengths?: Length[]; rippedWith?: string; species?: string;
+    perFoot?: number;
+}
 export interface PartWords { stock?: Stock; rip?: Length; ripOff?: Length; ripWith?: string }
 export interface NailWords { gauge: number; length: Length; every: Length }
 export interface ProfileWords {
@@ -69,7 +72,8 @@ export function jobBuilder(uri = 'file:///job/house.coffer') {
     const measure = (length: Length, off?: Length, cause = ''): Measure =>
         off === undefined ? exactly(ticksOf(length)) : within(ticksOf(length), cause, ticksOf(off));
     const ticks = (length: Length | undefined): Given<Ticks> | undefined => maybe(length, ticksOf);
-    const ticksOr = (length: Length | undefined, standing: string): Given<Ticks> => orDefault(length === undefined ? undefined : ticksOf(length), ticksOf(standing));
+    const ticksOr = (length: Length | undefined, standing: string): Given<Ticks> =>
+        orDefault(length === undefined ? undefined : ticksOf(length), ticksOf(standing));
     const nails = (words: NailWords | undefined) => maybe(words, n => ({ gauge: n.gauge, length: ticksOf(n.length), every: ticksOf(n.every) }));
     const range = (from: Length, to: Length) => ({ least: ticksOf(from), most: ticksOf(to) });
 
@@ -174,7 +178,8 @@ export function jobBuilder(uri = 'file:///job/house.coffer') {
                 centeredOn: lamp, around, splices: orDefault(words.splices, 'on-crossings'),
             },
             lines: Object.entries(words.lines ?? {}).map(([name, line]) => lineSpec(name, line)), crossings: [],
-            fixtures: lamp ? [lamp.value] : [], measuredBoards: [], spoiled: [], cutBoards: [], broken: words.broken ?? false, notComputed: words.notComputed ?? [],
+            fixtures: lamp ? [lamp.value] : [], measuredBoards: [], spoiled: [], cutBoards: [],
+            broken: words.broken ?? false, notComputed: words.notComputed ?? [],
         };
     };
     return { at, said, byDefault, measure, settings, stock, profile, room };

@@ -195,7 +195,10 @@ describe('what is counted', () => {
         expect(more).toBe(2 * three);
     });
     test('what the job does not say how to fasten is not counted', () => {
-        const plain = counts({ band: { stock: eight } }, { blocking: { stock: six }, sides: { stock: eight }, bottom: { stock: six }, spacers: null, cleats: null, trim: null });
+        const plain = counts(
+            { band: { stock: eight } },
+            { blocking: { stock: six }, sides: { stock: eight }, bottom: { stock: six }, spacers: null, cleats: null, trim: null },
+        );
         expect(Object.keys(plain)).toEqual(['wood glue', 'painter\'s caulk']);
     });
     test('in metric where the job shows millimeters', () => {

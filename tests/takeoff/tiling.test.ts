@@ -48,7 +48,9 @@ function inChannel({ ceiling }: Built, piece: Piece): Shape {
     const line = ceiling.lines.find(one => one.name === piece.line)!, aside = widened(line) / 2;
     const crossing = (line.runs === 'east-west' ? ceiling.across : ceiling.down).lines;
     // at an end between others: what those are wider or narrower than their channels
-    const [before, after] = piece.bay === null ? [0, 0] : [crossing[piece.bay - 2], crossing[piece.bay - 1]].map(other => (other ? 0 - widened(other) / 2 : 0)) as [number, number];
+    const [before, after] = piece.bay === null
+        ? [0, 0]
+        : [crossing[piece.bay - 2], crossing[piece.bay - 1]].map(other => (other ? 0 - widened(other) / 2 : 0)) as [number, number];
     const { west, east, north, south } = piece.box;
     const to = line.runs === 'east-west' ? { west: west - before, east: east + after, north: north - aside, south: south + aside }
         : { west: west - aside, east: east + aside, north: north - before, south: south + after };
@@ -121,8 +123,10 @@ describe('the pieces tile the room', () => {
 });
 
 /** Where the play beside a bottom ends, as if it stood between the sides. */
-const playLow = (line: Line): number => channelLow(line) + Math.max(0, bottomLow(line) - channelLow(line) + (line.section.bottomWidth.ticks + fit(line) - line.section.innerWidth.ticks) / 2);
-const playHigh = (line: Line): number => channelHigh(line) - Math.max(0, channelHigh(line) - bottomHigh(line) + (line.section.bottomWidth.ticks + fit(line) - line.section.innerWidth.ticks) / 2);
+const playLow = (line: Line): number =>
+    channelLow(line) + Math.max(0, bottomLow(line) - channelLow(line) + (line.section.bottomWidth.ticks + fit(line) - line.section.innerWidth.ticks) / 2);
+const playHigh = (line: Line): number =>
+    channelHigh(line) - Math.max(0, channelHigh(line) - bottomHigh(line) + (line.section.bottomWidth.ticks + fit(line) - line.section.innerWidth.ticks) / 2);
 
 /** Holds one direction: every uncovered stretch is the play beside a bottom, and its length is that play's. */
 function follow(shapes: readonly Shape[], room: number, crossed: readonly Line[], along: readonly Line[]): void {
@@ -143,7 +147,8 @@ function follow(shapes: readonly Shape[], room: number, crossed: readonly Line[]
 }
 
 function overlapping(pieces: readonly Piece[]): [Piece, Piece][] {
-    const apart = (a: Box, b: Box): boolean => a.east <= b.west || b.east <= a.west || a.south <= b.north || b.south <= a.north || a.foot <= b.top || b.foot <= a.top;
+    const apart = (a: Box, b: Box): boolean => a.east <= b.west || b.east <= a.west
+        || a.south <= b.north || b.south <= a.north || a.foot <= b.top || b.foot <= a.top;
     const found: [Piece, Piece][] = [];
     pieces.forEach((a, i) => { for (let j = i + 1; j < pieces.length; j++) if (!apart(a.box, pieces[j]!.box)) found.push([a, pieces[j]!]); });
     return found;
@@ -274,7 +279,8 @@ test('joints: two butts and four corners a crossing, four trim corners a coffer,
 /** Two pieces of a joint stand against each other, or cross in their corner. */
 function touch({ pieces }: TakeOff, a: string, b: string): boolean {
     const [one, other] = [a, b].map(id => pieces.find(piece => piece.id === id)!.box) as [Box, Box];
-    return one.west <= other.east && other.west <= one.east && one.north <= other.south && other.north <= one.south && one.top < other.foot && other.top < one.foot;
+    return one.west <= other.east && other.west <= one.east && one.north <= other.south && other.north <= one.south
+        && one.top < other.foot && other.top < one.foot;
 }
 
 test('most of the random rooms could be laid out', () => {

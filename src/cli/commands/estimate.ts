@@ -33,7 +33,8 @@ export async function estimate(options: EstimateOptions, world: World): Promise<
         case 'json': terminal.result(jsonEstimate(prices, asked.files)); break;
         case 'csv': terminal.result(csvEstimate(prices)); break;
     }
-    const isWhole = ({ priced, alternates }: HousePrice): boolean => priced.estimate.missing.length === 0 && alternates.every(one => isWell(alternateStanding(one)));
+    const isWhole = ({ priced, alternates }: HousePrice): boolean => priced.estimate.missing.length === 0
+        && alternates.every(one => isWell(alternateStanding(one)));
     const whole = isSound(asked.houses) && prices.every(isWhole);
     return worst(asked.code, whole ? EXIT.clean : EXIT.findings);
 }

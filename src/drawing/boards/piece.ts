@@ -54,7 +54,10 @@ function groove({ piece }: LaidPiece, left: number, right: number, top: number):
     return [line([left, top + 2.4], [right, top + 2.4], rabbet.face === 'back' ? 'thin' : 'hidden')];
 }
 
-function words({ piece, ends }: LaidPiece, view: BoardView, step: number | undefined, [left, right]: readonly [number, number], [top, foot]: readonly [number, number]): Item[] {
+function words(
+    { piece, ends }: LaidPiece, view: BoardView, step: number | undefined, [left, right]: readonly [number, number],
+    [top, foot]: readonly [number, number],
+): Item[] {
     const width = right - left;
     const middle = (top + foot) / 2;
     const inset = Math.max(...ends.map(end => Math.abs(leanOf(end, piece)))) * view.pointsPerTick;

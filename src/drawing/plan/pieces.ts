@@ -17,7 +17,10 @@ export interface PieceLook { readonly show: Show; readonly fileName: FileName; /
  */
 export function pieces(all: readonly Piece[], view: PlanView, { show, fileName, hidden }: PieceLook): readonly Group[] {
     return (liesUnder(all) ? ORDER_UNDER : ORDER).map(part => group(`pieces.${part}`, {}, all.filter(piece => piece.part === part).map(piece =>
-        group(piece.id, { title: pieceTitle(piece, show), piece: piece.id, part, source: sourceReference(piece.source, fileName) }, pieceItems(piece, view, hidden)))));
+        group(
+            piece.id, { title: pieceTitle(piece, show), piece: piece.id, part, source: sourceReference(piece.source, fileName) },
+            pieceItems(piece, view, hidden),
+        ))));
 }
 
 /** Beams that meet flush have their bottoms all in one plane, so one tells of all. */

@@ -76,7 +76,9 @@ interface Marks { readonly stops: readonly Ticks[]; readonly figures: readonly s
 function partMarks({ start, end, lines, coffers, residue }: Run, whole: Ticks, show: Show): Marks {
     const faces = [start, ...lines.flatMap(line => [line.low, line.high]), end];
     const sizes = coffers.flatMap((_, i) => (i === 0 ? [residue.cutCoffers[i]!] : [lines[i - 1]!.high - lines[i - 1]!.low, residue.cutCoffers[i]!]));
-    const figures = [...(start > 0 ? [figure(start, show)] : []), ...sizes.map(size => figure(size, show)), ...(end < whole ? [figure(whole - end, show)] : [])];
+    const figures = [
+        ...(start > 0 ? [figure(start, show)] : []), ...sizes.map(size => figure(size, show)), ...(end < whole ? [figure(whole - end, show)] : []),
+    ];
     return { stops: [...(start > 0 ? [0] : []), ...faces, ...(end < whole ? [whole] : [])], figures: withRest(figures, residue.rest, show) };
 }
 
@@ -107,5 +109,8 @@ function centerMarks({ start, lines, residue }: Run, whole: Ticks, { show, step 
         at += residue.cutCoffers[i]! + width;
         return roundTo(at - width / 2, step);
     }), whole];
-    return { cut, stops: [0, ...lines.map(line => (line.low + line.high) / 2), whole], figures: cut.slice(1).map((position, i) => figure(position - cut[i]!, show)) };
+    return {
+        cut, stops: [0, ...lines.map(line => (line.low + line.high) / 2), whole],
+        figures: cut.slice(1).map((position, i) => figure(position - cut[i]!, show)),
+    };
 }

@@ -60,7 +60,8 @@ export function sheetAfter(sheet: string, by: number): string {
 
 /** What a plan shows, in layers from the ceiling towards the eye. */
 export interface PlanLayers {
-    readonly walls: Item; readonly pieces: readonly Item[]; readonly lines: readonly Item[]; readonly coffers: readonly Item[]; readonly lengths: readonly Item[];
+    readonly walls: Item; readonly pieces: readonly Item[]; readonly lines: readonly Item[]; readonly coffers: readonly Item[];
+    readonly lengths: readonly Item[];
     readonly fixtures: readonly Item[]; readonly splices: readonly Item[]; readonly marks: readonly Item[]; readonly dimensions: readonly Item[];
 }
 

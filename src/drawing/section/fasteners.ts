@@ -42,7 +42,8 @@ function nail(nails: Nails, view: SectionView, at: Point, direction: Point): rea
     const [headX, headY] = spot(view, at[0], at[1]);
     const length = nails.length * view.pointsPerTick;
     const wire = finishNail(nails.gauge);
-    const along = (distance: number, aside: number): Point => [headX + direction[0] * distance - direction[1] * aside, headY + direction[1] * distance + direction[0] * aside];
+    const along = (distance: number, aside: number): Point =>
+        [headX + direction[0] * distance - direction[1] * aside, headY + direction[1] * distance + direction[0] * aside];
     if (wire === undefined) return [line(along(0, 0), along(length, 0), 'nail')];
     const half = wire.ticks * view.pointsPerTick / 2;
     const head = 1.5 * half;
@@ -60,7 +61,9 @@ function screw(screws: Screws, view: SectionView, at: Point): readonly Item[] {
     if (shank === undefined) return [line([x, y], [x, endY], 'nail')];
     const half = shank.ticks * view.pointsPerTick / 2;
     const head = 2 * half; // common practice, no source: a flat head is about twice as wide as its shank
-    const point = broken ? [[x + half, endY - 1.5], [x - half, endY + 1.5]] as const : [[x + half, tipY + 4 * half], [x, tipY], [x - half, tipY + 4 * half]] as const;
+    const point = broken
+        ? [[x + half, endY - 1.5], [x - half, endY + 1.5]] as const
+        : [[x + half, tipY + 4 * half], [x, tipY], [x - half, tipY + 4 * half]] as const;
     return [
         polygon([[x - head, y], [x + head, y], [x + half, y - head], ...point, [x - half, y - head]], 'thin', 'paper'),
         ...threads(x, half, endY + (broken ? 3 : 4 * half), y - Math.max(head, (y - tipY) / 3)),

@@ -10,7 +10,9 @@ const SIZE = 9.2;
 const CLEAR = 16;
 
 /** Strings left, right and below, laid for a scale; `at` gives a tick's place on the sheet. */
-export function sectionDimensions(shape: SectionShape, show: Show, at: { readonly across: (ticks: Ticks) => number; readonly down: (ticks: Ticks) => number }): { readonly left: Stack; readonly right: Stack | null; readonly foot: Stack } {
+export function sectionDimensions(
+    shape: SectionShape, show: Show, at: { readonly across: (ticks: Ticks) => number; readonly down: (ticks: Ticks) => number },
+): { readonly left: Stack; readonly right: Stack | null; readonly foot: Stack } {
     const make = (place: (ticks: Ticks) => number) => (id: string, title: string, marks: readonly Ticks[]): readonly DimensionString[] => {
         const rising = [...new Set(marks)].sort((a, b) => a - b);
         return rising.length < 2 ? [] : [{ id: `dimensions.${id}`, title, stops: rising.map(place), figures: rising.slice(1).map((mark, i) => sizeFigure(mark - rising[i]!, show)) }];

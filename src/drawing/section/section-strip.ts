@@ -22,7 +22,8 @@ export function sectionStrip(section: Section, shape: SectionShape, context: Sec
 }
 
 function keyRows(section: Section, shape: SectionShape, context: SectionContext): readonly StripRow[] {
-    const field = (left: number, middle: number): readonly Point[] => [[left, middle - 6], [left + SAMPLE_WIDTH, middle - 6], [left + SAMPLE_WIDTH, middle + 6], [left, middle + 6]];
+    const field = (left: number, middle: number): readonly Point[] =>
+        [[left, middle - 6], [left + SAMPLE_WIDTH, middle - 6], [left + SAMPLE_WIDTH, middle + 6], [left, middle + 6]];
     const nailed = [section.profile.cleats?.nails, section.profile.sides?.nails, section.profile.bottom?.nails, section.profile.trim?.nails].some(Boolean);
     return [
         ...(shape.sheet.size === 0 ? [] : [{ kind: 'sample', words: 'sheet material, cut', draw: (left: number, middle: number) => [...hatch(field(left, middle), 3.4, true), polygon(field(left, middle), 'edge')] } as const]),
@@ -76,7 +77,9 @@ function noteRows(section: Section, shape: SectionShape, context: SectionContext
     const f = (ticks: Ticks) => sizeWithUnit(ticks, context.job.show.value);
     const { blocking, bottom, cleat } = shape;
     const foot = bottom.top + bottom.thickness;
-    const stack = cleat ? [blocking.thickness, cleat.top - blocking.thickness, cleat.foot - cleat.top, bottom.thickness] : [blocking.thickness, bottom.top - blocking.thickness, bottom.thickness];
+    const stack = cleat
+        ? [blocking.thickness, cleat.top - blocking.thickness, cleat.foot - cleat.top, bottom.thickness]
+        : [blocking.thickness, bottom.top - blocking.thickness, bottom.thickness];
     const { name, label } = section.profile;
     const notes = [
         // the title block has one line for it, which long arguments do not fit in

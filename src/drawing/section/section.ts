@@ -53,7 +53,10 @@ export function drawSection(section: Section, context: SectionContext): Sheet {
 }
 
 /** What is said of the parts: in the hollow of the beam where there is room, the rest beside it. */
-export function notesOf(section: Section, shape: SectionShape, context: SectionContext, { view }: PlacedSection): { readonly inside: readonly PartNote[]; readonly beside: readonly PartNote[]; readonly size: number; readonly hollow: number; readonly pitch: number } {
+export function notesOf(section: Section, shape: SectionShape, context: SectionContext, { view }: PlacedSection): {
+    readonly inside: readonly PartNote[]; readonly beside: readonly PartNote[]; readonly size: number; readonly hollow: number;
+    readonly pitch: number;
+} {
     const said = partNotes(section, shape, context, view);
     const hollow = down(view, shape.blocking.thickness);
     const room = shape.innerWidth * view.pointsPerTick - 16;

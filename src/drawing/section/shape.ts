@@ -34,7 +34,10 @@ export function shapeOf(section: Section): SectionShape | null {
     const shape: SectionShape = {
         innerWidth: section.innerWidth.ticks, outerWidth: section.outerWidth.ticks, depth: section.depth.ticks,
         channel: section.channelWidth?.ticks ?? null,
-        side: { thickness: section.sideThickness.ticks, top: section.heldDown.value.ticks, height: section.sideHeight.ticks, rabbet: profile.sides?.rabbet?.value ?? null },
+        side: {
+            thickness: section.sideThickness.ticks, top: section.heldDown.value.ticks, height: section.sideHeight.ticks,
+            rabbet: profile.sides?.rabbet?.value ?? null,
+        },
         blocking: {
             width: isWrapped ? profile.wraps!.value.width.ticks : section.blockingWidth.ticks, thickness: section.blockingThickness.ticks, isWrapped,
         },
@@ -48,9 +51,14 @@ export function shapeOf(section: Section): SectionShape | null {
 }
 
 /** How far the parts reach from the middle of the beam, and above and below the ceiling. Where sizes contradict each other that is more than the beam. */
-export function reachOf({ innerWidth, outerWidth, depth, side, blocking, bottom, cleat, spacer, trim }: SectionShape): { readonly aside: Ticks; readonly down: Ticks; readonly up: Ticks } {
+export function reachOf(
+    { innerWidth, outerWidth, depth, side, blocking, bottom, cleat, spacer, trim }: SectionShape
+): { readonly aside: Ticks; readonly down: Ticks; readonly up: Ticks } {
     return {
-        aside: Math.max(outerWidth / 2 + (trim?.thickness ?? 0), blocking.width / 2, bottom.width / 2, (spacer?.width ?? 0) / 2, (cleat?.thickness ?? 0) - innerWidth / 2),
+        aside: Math.max(
+            outerWidth / 2 + (trim?.thickness ?? 0), blocking.width / 2, bottom.width / 2, (spacer?.width ?? 0) / 2,
+            (cleat?.thickness ?? 0) - innerWidth / 2,
+        ),
         down: Math.max(depth, bottom.top + bottom.thickness, blocking.thickness + (spacer?.height ?? 0), trim?.height ?? 0),
         up: Math.max(0, -side.top, -bottom.top, -(cleat?.top ?? 0)),
     };
@@ -59,6 +67,7 @@ export function reachOf({ innerWidth, outerWidth, depth, side, blocking, bottom,
 function sizesOf({ innerWidth, outerWidth, depth, side, blocking, bottom, cleat, spacer, trim }: SectionShape): readonly Ticks[] {
     return [
         innerWidth, outerWidth, depth, side.thickness, side.height, blocking.width, blocking.thickness, bottom.width, bottom.thickness,
-        ...(cleat ? [cleat.thickness, cleat.foot - cleat.top] : []), ...(spacer ? [spacer.width, spacer.height] : []), ...(trim ? [trim.thickness, trim.height] : []),
+        ...(cleat ? [cleat.thickness, cleat.foot - cleat.top] : []),
+        ...(spacer ? [spacer.width, spacer.height] : []), ...(trim ? [trim.thickness, trim.height] : []),
     ];
 }

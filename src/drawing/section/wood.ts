@@ -75,7 +75,9 @@ function crown({ out, down: drop, thick }: { readonly out: number; readonly down
 function bottom({ bottom: { width, thickness, top, ease }, channel, sheet }: SectionShape, view: SectionView, naming: Naming): Group {
     const half = width / 2;
     const eased = Math.min(ease, thickness, half);
-    const corners: readonly Point[] = [[-half + eased, top], [half - eased, top], [half, top + eased], [half, top + thickness], [-half, top + thickness], [-half, top + eased]];
+    const corners: readonly Point[] = [
+        [-half + eased, top], [half - eased, top], [half, top + eased], [half, top + thickness], [-half, top + thickness], [-half, top + eased],
+    ];
     const outline = corners.filter((_, i) => eased > 0 || (i !== 2 && i !== 5)).map(([x, y]) => spot(view, x, y));
     const drawn = cutWood(sheet.has('bottom'), 'bottom', naming('bottom', 'Bottom'), outline, [outline], spot(view, width * 0.06, top + thickness + width * 0.7));
     if (channel === null || width <= channel) return drawn;
@@ -83,7 +85,9 @@ function bottom({ bottom: { width, thickness, top, ease }, channel, sheet }: Sec
 }
 
 /** What the section cuts: growth rings in wood, close slanted lines in sheet material. */
-function cutWood(isSheet: boolean, id: string, names: ReturnType<Naming>, outline: readonly Point[], convex: readonly (readonly Point[])[], pith: Point): Group {
+function cutWood(
+    isSheet: boolean, id: string, names: ReturnType<Naming>, outline: readonly Point[], convex: readonly (readonly Point[])[], pith: Point,
+): Group {
     const grain = isSheet ? convex.flatMap(part => hatch(part, SHEET_SPACING, true)) : endGrain(convex, { pith, spacing: RING_SPACING, seed: id });
     return group(id, names, [polygon(outline, null, 'paper'), ...grain, polygon(outline, 'cut')]);
 }

@@ -9,7 +9,9 @@ import type { SectionShape } from './shape.ts';
 import { down, spot, type SectionView } from './view.ts';
 
 /** What the sheet says of each part beside its picture, and where its leader points. */
-export function partNotes(section: Section, shape: SectionShape, context: SectionContext, view: SectionView): { readonly inside: readonly PartNote[]; readonly beside: readonly PartNote[] } {
+export function partNotes(
+    section: Section, shape: SectionShape, context: SectionContext, view: SectionView,
+): { readonly inside: readonly PartNote[]; readonly beside: readonly PartNote[] } {
     const f = (ticks: Ticks) => sizeWithUnit(ticks, context.job.show.value);
     const every = (ticks: Ticks) => `every ${f(ticks)}`;
     const by = (a: Ticks, b: Ticks) => `${f(a)} × ${f(b)}`;
@@ -87,7 +89,11 @@ export function partNotes(section: Section, shape: SectionShape, context: Sectio
         beside.push({
             id: 'rabbet', name: lower && back ? 'Groove' : 'Rabbet',
             words: [`${f(width.ticks)} wide × ${f(height.ticks)} high, rabbet on the ${edge} ${face} edge`, profile.sides?.corners.value === 'mitered' ? 'turns the corner: sides are mitered' : 'stops where the sides butt'],
-            spots: [spot(view, back ? innerWidth / 2 + width.ticks / 2 : outerWidth / 2 - width.ticks / 2, lower ? depth - height.ticks / 2 : side.top + height.ticks / 2)],
+            spots: [spot(
+                view,
+                back ? innerWidth / 2 + width.ticks / 2 : outerWidth / 2 - width.ticks / 2,
+                lower ? depth - height.ticks / 2 : side.top + height.ticks / 2,
+            )],
         });
     }
     if (context.bandEdge !== undefined) {

@@ -14,7 +14,11 @@ import type { SvgText } from '../../text/fit.ts';
 export const VIEW_CLASS = 'coffer-view';
 
 type Wood = Part | 'ceiling' | 'wall';
-interface Paints { readonly woods: Readonly<Record<Wood, string>>; readonly edge: string; readonly paper: string; /** How dark the darkest side of a thing is. */ readonly dusk: number }
+interface Paints {
+    readonly woods: Readonly<Record<Wood, string>>; readonly edge: string; readonly paper: string;
+    /** How dark the darkest side of a thing is. */
+    readonly dusk: number;
+}
 
 const PAINTS: Readonly<Record<Theme, Paints>> = {
     light: { woods: { ...WOODS.light, ceiling: '#fbf8f1', wall: '#efece5' }, edge: '#6b5433', paper: '#ffffff', dusk: 0.66 },
@@ -76,7 +80,8 @@ function usedBy({ ground, walls, pieces }: Picture): Used {
     const all: readonly (readonly [Wood, Patch])[] = [
         ...ground.map(patch => ['ceiling', patch] as const), ...walls.map(patch => ['wall', patch] as const), ...pieces.flatMap(({ part, faces }) => faces.map(face => [part, face] as const)),
     ];
-    return new Map(all.map(([wood, { light }]) => [paintClass(wood, shadeOf(light)), [wood, shadeOf(light)] as const] as const).sort(([a], [b]) => (a < b ? -1 : 1)));
+    const named = all.map(([wood, { light }]) => [paintClass(wood, shadeOf(light)), [wood, shadeOf(light)] as const] as const);
+    return new Map(named.sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 
 /** As the drawings' style sheet does: by the reader's setting, by the editor's theme, gray on paper. */

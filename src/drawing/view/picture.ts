@@ -20,7 +20,9 @@ export interface Picture {
 /** `light`: 0 for what is turned away from it, 1 for what faces it. */
 export interface Patch { readonly points: readonly Point[]; readonly light: number }
 /** What is seen of one prism of a piece. */
-export interface SeenPrism { readonly piece: string; readonly part: Part; readonly faces: readonly Patch[]; readonly edges: readonly (readonly [Point, Point])[] }
+export interface SeenPrism {
+    readonly piece: string; readonly part: Part; readonly faces: readonly Patch[]; readonly edges: readonly (readonly [Point, Point])[];
+}
 
 const WIDTH = 960;
 const HEIGHT = 640;
@@ -58,9 +60,14 @@ export function drawView(ceiling: Ceiling, solids: readonly Solid[]): Picture {
     };
 }
 
-function seenPrism(solid: Solid, { corners, faces, edges }: ReturnType<typeof meshesOf>[number], eye: Eye, at: (spot: Vector) => Point, patch: (corners: readonly Vector[]) => readonly Patch[]) {
-    const front = faces.map(face => face.map(i => corners[i]!)).map(face => ({ face, normal: normalOf(face), patches: patch(face) })).filter(({ patches }) => patches.length > 0);
-    const onFront = ([from, to]: readonly [number, number]) => front.some(({ face, normal }) => [from, to].every(i => Math.abs(dot(minus(corners[i]!, face[0]!), normal)) < 2));
+function seenPrism(
+    solid: Solid, { corners, faces, edges }: ReturnType<typeof meshesOf>[number], eye: Eye, at: (spot: Vector) => Point,
+    patch: (corners: readonly Vector[]) => readonly Patch[],
+) {
+    const all = faces.map(face => face.map(i => corners[i]!)).map(face => ({ face, normal: normalOf(face), patches: patch(face) }));
+    const front = all.filter(({ patches }) => patches.length > 0);
+    const onFront = ([from, to]: readonly [number, number]) =>
+        front.some(({ face, normal }) => [from, to].every(i => Math.abs(dot(minus(corners[i]!, face[0]!), normal)) < 2));
     const points = corners.map(at);
     return {
         piece: solid.piece.id, part: solid.piece.part, depth: corners.reduce((sum, corner) => sum + dot(minus(corner, eye.at), eye.ahead), 0) / corners.length,
@@ -79,7 +86,8 @@ function normalOf([a, b, c]: readonly Vector[]): Vector {
 
 /** Inner faces of the four walls, down to a little below the beams. */
 function wallsOf(width: number, length: number, high: number): readonly (readonly Vector[])[] {
-    const wall = ([ax, ay]: readonly [number, number], [bx, by]: readonly [number, number]): readonly Vector[] => [[ax, ay, 0], [bx, by, 0], [bx, by, high], [ax, ay, high]];
+    const wall = ([ax, ay]: readonly [number, number], [bx, by]: readonly [number, number]): readonly Vector[] =>
+        [[ax, ay, 0], [bx, by, 0], [bx, by, high], [ax, ay, high]];
     return [wall([width, 0], [0, 0]), wall([0, 0], [0, length]), wall([0, length], [width, length]), wall([width, length], [width, 0])];
 }
 

@@ -111,7 +111,10 @@ class Drawing {
         if (points.length === 2) {
             const [from, to] = points.map(point => this.at(point)) as [{ x: number; y: number }, { x: number; y: number }];
             this.writer.addLine(point3d(from.x, from.y), point3d(to.x, to.y), { layerName: layer });
-        } else this.writer.addLWPolyline(points.map(point => ({ point: this.at(point) })), { layerName: layer, flags: closed ? LWPolylineFlags.Closed : LWPolylineFlags.None });
+        } else {
+            const flags = closed ? LWPolylineFlags.Closed : LWPolylineFlags.None;
+            this.writer.addLWPolyline(points.map(point => ({ point: this.at(point) })), { layerName: layer, flags });
+        }
     }
 
     private circle({ center, radius }: Circle, layer: string, coversFrom: number): void {
@@ -139,7 +142,9 @@ class Drawing {
     private words(run: TextRun, kind: Kind): void {
         if (run.text.trim() === '') return;
         const { x, y } = this.at(run.at);
-        const horizontalAlignment = { start: TextHorizontalAlignment.Left, middle: TextHorizontalAlignment.Center, end: TextHorizontalAlignment.Right }[run.anchor];
+        const horizontalAlignment = {
+            start: TextHorizontalAlignment.Left, middle: TextHorizontalAlignment.Center, end: TextHorizontalAlignment.Right,
+        }[run.anchor];
         this.writer.addText(point3d(x, y), this.length(run.size * CAP_HEIGHT), plainText(run.text), {
             layerName: this.layerOf(kind, 'text'), relativeXScaleFactor: NARROW, rotation: run.turned, horizontalAlignment, verticalAlignment: TextVerticalAlignment.BaseLine,
             ...(run.anchor === 'start' ? {} : { secondAlignmentPoint: point3d(x, y) }), ...(run.tone === 'ink' ? {} : { colorNumber: colorOf(run.tone) }),

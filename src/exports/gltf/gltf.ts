@@ -40,7 +40,8 @@ export async function toGlb(name: string, solids: readonly Solid[], show: Show, 
 }
 
 function materialOf(document: Document, part: Part): Material {
-    return document.createMaterial(PART_WORDS[part]).setBaseColorFactor([...partColor(part).map(linear), 1] as [number, number, number, number]).setRoughnessFactor(0.9).setMetallicFactor(0);
+    const color = [...partColor(part).map(linear), 1] as [number, number, number, number];
+    return document.createMaterial(PART_WORDS[part]).setBaseColorFactor(color).setRoughnessFactor(0.9).setMetallicFactor(0);
 }
 
 /** A color as it is seen, as the share of light that it stands for (IEC 61966-2-1, sRGB). */

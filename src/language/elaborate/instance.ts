@@ -73,7 +73,9 @@ export function instanceOf(profiles: Profiles, declaration: ast.Profile, given: 
 const origins = new WeakMap<Profile, { readonly declaration: ast.Profile; readonly given: Arguments; readonly raised: readonly Raised[] }>();
 
 /** The same profile with something in it said otherwise, by lines whose path goes on into it: `beams.sides.corners butted`. */
-export function changedProfile(profiles: Profiles, profile: Profile, changes: readonly Word[]): { readonly profile: Profile; readonly raised: readonly Raised[] } | undefined {
+export function changedProfile(profiles: Profiles, profile: Profile, changes: readonly Word[]): {
+    readonly profile: Profile; readonly raised: readonly Raised[];
+} | undefined {
     const origin = origins.get(profile);
     if (!origin) return undefined;
     const changed = make(profiles, origin.declaration, origin.given, { profile, raised: origin.raised, complete: true, values: [] }, changes);
@@ -97,7 +99,8 @@ function make(profiles: Profiles, declaration: ast.Profile, given: Arguments, ba
 
     const key = keyOfDeclaration(declaration);
     const reading = new Reading(block, evaluator, profiles.builtin, key);
-    const changed = declaration.params.flatMap((parameter, i) => baseline && changes.length === 0 && !sameValue(values[i]?.value, baseline.values[i]?.value) ? [{ parameter, value: values[i] }] : []);
+    const isChanged = (i: number): boolean => baseline !== undefined && changes.length === 0 && !sameValue(values[i]?.value, baseline.values[i]?.value);
+    const changed = declaration.params.flatMap((parameter, i) => (isChanged(i) ? [{ parameter, value: values[i] }] : []));
     const words = changes.map(({ line }) => line.$cstNode?.text ?? '');
     const own = ownKey(key, declaration, values, words);
     if (own === undefined) raised.push(tooMuchInside(declaration));

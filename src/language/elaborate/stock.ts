@@ -100,12 +100,17 @@ function boughtOf(reading: Reading, size: NominalSize | undefined, sheet: Given<
         if (price.perTick.s < 0n) raise({ rule: 'out-of-range', at: price.at, message: 'A price is nothing or more.' });
     }
     const onHand = onHandOf(reading);
-    const [first, ...others]: { currency: string; at: Source }[] = [...prices, ...onHand.flatMap(({ value: { worth }, at }) => worth ? [{ ...worth, at }] : [])];
+    const [first, ...others]: { currency: string; at: Source }[] = [
+        ...prices, ...onHand.flatMap(({ value: { worth }, at }) => worth ? [{ ...worth, at }] : []),
+    ];
     const other = others.find(price => price.currency !== first!.currency);
     if (other) raise({ rule: 'mixed-currency', at: other.at, message: `This stock is priced in ${first!.currency} and in ${other.currency}; the sum of the boards would be in neither.`, related: [{ at: first!.at, message: `In ${first!.currency} here.` }] });
     return {
         prices: prices.filter(price => price.perTick.s >= 0n && price.currency === first!.currency),
-        onHand: onHand.map(each => each.value.worth && each.value.worth.currency !== first!.currency ? { ...each, value: { count: each.value.count, length: each.value.length } } : each),
+        onHand: onHand.map(each => (
+            each.value.worth && each.value.worth.currency !== first!.currency
+                ? { ...each, value: { count: each.value.count, length: each.value.length } } : each
+        )),
     };
 }
 
@@ -121,7 +126,10 @@ function priceOf({ known: { value }, expr }: Found, line: ast.Line, reading: Rea
     if (lost && !length) return undefined;
     const { currency } = value.type;
     if (isForEach(value.type)) return priceOfEach(value.exact, currency, length, lengths, expr, raise);
-    return { perTick: isPerVolume(value.type) ? value.exact.mul(nominalSection(size!.thickness, size!.width)) : value.exact, currency, ...length && { for: length } };
+    return {
+        perTick: isPerVolume(value.type) ? value.exact.mul(nominalSection(size!.thickness, size!.width)) : value.exact, currency,
+        ...length && { for: length },
+    };
 }
 
 /** The price of one board, of the length it is for: the one that is said, or the only one it is sold in. */

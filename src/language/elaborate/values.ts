@@ -146,7 +146,8 @@ export abstract class Values {
             const operand = operandOf(found.expr);
             const whole = sourceOf(found.expr);
             const sides = operand?.kind === 'operation' && operand.operator === 'x' ? operand : undefined;
-            return first && second && { first, second, firstAt: sides?.left ? placeOf(sides.left) : whole, secondAt: sides?.right ? placeOf(sides.right) : whole };
+            return first && second
+                && { first, second, firstAt: sides?.left ? placeOf(sides.left) : whole, secondAt: sides?.right ? placeOf(sides.right) : whole };
         });
     }
 
@@ -226,7 +227,9 @@ export abstract class Values {
     protected lookOver(found: Found, value: number, aspect?: 'count' | 'gauge'): void {
         const { declaration, said } = found.slot;
         const usual = said ? usualOf(factsOf(declaration), aspect) : undefined;
-        if (usual && !isUsual(usual, value)) warnUnusual(usual, value, { name: this.nameOf(found.slot), expr: found.expr, via: found.known.via, raise: this.evaluator.raise });
+        if (usual && !isUsual(usual, value)) warnUnusual(
+            usual, value, { name: this.nameOf(found.slot), expr: found.expr, via: found.known.via, raise: this.evaluator.raise },
+        );
     }
 
     /** What the text calls a value, for messages. */
@@ -235,7 +238,10 @@ export abstract class Values {
     }
 
     private binding(found: Found): Binding {
-        return { facts: factsOf(found.slot.declaration), name: this.nameOf(found.slot), at: () => sourceOf(found.expr), via: found.known.via, raise: this.evaluator.raise };
+        return {
+            facts: factsOf(found.slot.declaration), name: this.nameOf(found.slot), at: () => sourceOf(found.expr), via: found.known.via,
+            raise: this.evaluator.raise,
+        };
     }
 }
 

@@ -44,7 +44,9 @@ export interface BoardsContent extends PageContent {
     readonly cautions: readonly string[];
 }
 export interface BuyRow { readonly stock: string; readonly count: number; readonly length: string; readonly from: 'buy' | 'on hand'; readonly each: string; readonly cost: string }
-export interface StockOnPage { readonly name: string; readonly at: number; readonly size: string; readonly known: string; readonly boards: readonly BoardOnPage[] }
+export interface StockOnPage {
+    readonly name: string; readonly at: number; readonly size: string; readonly known: string; readonly boards: readonly BoardOnPage[];
+}
 export interface BoardOnPage {
     readonly key: string;
     readonly number: number;
@@ -61,7 +63,9 @@ export interface PieceOnPage {
     readonly name: string; readonly where: string; readonly length: string; readonly face: string;
     readonly hand: string; readonly measure: string; readonly then: string; readonly marks: string; readonly at: number;
 }
-export interface StageOnPage { readonly title: string; readonly notes: readonly string[]; readonly cautions: readonly string[]; readonly steps: readonly StepOnPage[] }
+export interface StageOnPage {
+    readonly title: string; readonly notes: readonly string[]; readonly cautions: readonly string[]; readonly steps: readonly StepOnPage[];
+}
 export interface StepOnPage { readonly number: number; readonly key: string; readonly set: string; readonly lines: readonly string[] }
 
 /** Boards are drawn no narrower than this: their words would not be read. A narrower pane scrolls them. */

@@ -47,7 +47,10 @@ function sawOf(room: RoomOnPage): HouseSaw {
 function roll(room: RoomOnPage) {
     const { job } = room.layout.room;
     const rooms = room.house.map(({ layout }) => layout.room.title ?? layout.room.name).join(', ');
-    return withNotice(drawBoardRoll(boardsOfHouse(room).order, { job: titleOf(job), rooms, ...job.client === undefined ? {} : { client: job.client.value } }), noticeOf(room));
+    return withNotice(
+        drawBoardRoll(boardsOfHouse(room).order, { job: titleOf(job), rooms, ...job.client === undefined ? {} : { client: job.client.value } }),
+        noticeOf(room),
+    );
 }
 
 function noticeOf({ house }: RoomOnPage): readonly string[] {

@@ -48,7 +48,8 @@ function readState(state: unknown): { own: CutListState; ticks: ReadonlySet<stri
     const flag = (value: unknown, otherwise: boolean): boolean => typeof value === 'boolean' ? value : otherwise;
     return {
         own: {
-            sort: one(said.sort, COLUMNS, CUT_LIST_STATE.sort), group: one(said.group, GROUPINGS, CUT_LIST_STATE.group), descending: flag(said.descending, CUT_LIST_STATE.descending),
+            sort: one(said.sort, COLUMNS, CUT_LIST_STATE.sort), group: one(said.group, GROUPINGS, CUT_LIST_STATE.group),
+            descending: flag(said.descending, CUT_LIST_STATE.descending),
             together: flag(said.together, CUT_LIST_STATE.together), onlyOpen: flag(said.onlyOpen, false), find: typeof said.find === 'string' ? said.find : '', open: {},
         },
         ticks: new Set(Array.isArray(said.ticks) ? said.ticks.filter(key => typeof key === 'string') : []),

@@ -43,7 +43,10 @@ export interface EstimateContent extends PageContent {
 }
 export interface PriceRow { readonly what: string; readonly why: string; readonly amount: string; readonly at: number | null; readonly strong: boolean }
 export interface AmountRow { readonly what: string; readonly count: string; readonly each: string; readonly amount: string; readonly at: number | null }
-export interface LaborRow { readonly phase: string; readonly room: string; readonly what: string; readonly why: string; readonly minutes: number; readonly hours: string; readonly cents: number; readonly amount: string; readonly at: number }
+export interface LaborRow {
+    readonly phase: string; readonly room: string; readonly what: string; readonly why: string; readonly minutes: number; readonly hours: string;
+    readonly cents: number; readonly amount: string; readonly at: number;
+}
 
 export interface AlternateContent {
     readonly name: string; readonly title: string; readonly at: number;
@@ -66,8 +69,13 @@ export function housePrice(page: RoomOnPage): HousePrice {
     const rooms = house.map(one => one.layout.room);
     const plans = boards?.forPrices, fresh = house.every(one => one.layout.room.cutBoards.length === 0 && one.layout.room.spoiled.length === 0);
     const known = plans?.plan ?? (fresh ? boards?.plan : undefined), priced = price(rooms, job, known);
-    const after = fresh ? undefined : afterCutting(rooms, page.house.map(({ layout, takeOff }) => ({ room: layout.room, pieces: takeOff.pieces })), boardsOfHouse(page).plan, priced.plan);
-    const looking = { nameOf: filesBeside(file.uri).nameOf, ...plans && { plans }, ...looksClosely && { fileOf: (uri: string) => house.find(one => one.file.uri === uri)?.file } };
+    const after = fresh
+        ? undefined
+        : afterCutting(rooms, page.house.map(({ layout, takeOff }) => ({ room: layout.room, pieces: takeOff.pieces })), boardsOfHouse(page).plan, priced.plan);
+    const looking = {
+        nameOf: filesBeside(file.uri).nameOf, ...plans && { plans },
+        ...looksClosely && { fileOf: (uri: string) => house.find(one => one.file.uri === uri)?.file },
+    };
     return {
         house: { job, alternates, picked, rooms: house.map(({ layout, takeOff, standing }) => ({ room: layout.room, takeOff, standing })) },
         priced, ...after && { after }, alternates: alternates.map(alternate => priceWith(alternate, rooms, job, looking)),
@@ -119,7 +127,8 @@ function alternateContent({ alternate, priced, comparison, told }: PricedAlterna
     return {
         name: alternate.name, title: alternate.title ?? alternate.name, at: sources.number(alternate.at),
         found: told.map(({ message, severity, at }) => ({ words: message, severity, at: sources.number(at) })), canBeBuilt: priced.left.length === 0 && told.every(({ severity }) => severity !== 'error'),
-        total: printMoney(total.after, estimate.currency), before: printMoney(total.before, estimate.currency), difference: differenceText(difference, estimate.currency), dearer: difference.s > 0n && !difference.equals(0),
+        total: printMoney(total.after, estimate.currency), before: printMoney(total.before, estimate.currency),
+        difference: differenceText(difference, estimate.currency), dearer: difference.s > 0n && !difference.equals(0),
         hours: hoursText(estimate.minutes), days: crewText(estimate),
         changes: [
             ...pieces.map(({ part, before, after, feet }) => ({ what: part, before: `${before} (${printRun(feet.before, show)})`, after: `${after} (${printRun(feet.after, show)})` })),

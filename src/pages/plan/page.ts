@@ -46,6 +46,8 @@ function partsAsCsv({ takeOff, ceiling, standing }: RoomOnPage): CsvText {
     const f = (ticks: number) => decimal(ticks, show);
     return csvStanding(
         ['piece', 'part', 'where', ...['west', 'east', 'north', 'south', 'length'].map(name => `${name} ${unit}`)],
-        [{ standing, rows: takeOff.pieces.map(({ id, part, where, box, cutBack }) => [id, part, where, f(box.west), f(box.east), f(box.north), f(box.south), f(cutBack)]) }],
+        [{ standing, rows: takeOff.pieces.map(
+            ({ id, part, where, box, cutBack }) => [id, part, where, f(box.west), f(box.east), f(box.north), f(box.south), f(cutBack)]
+        ) }],
     );
 }

@@ -60,7 +60,10 @@ export function sectionContent(room: RoomOnPage, wishes: Wishes): SectionContent
     const wide = width >= SIDE_BY_SIDE;
     const points = (pixels: number) => pixels / PIXELS_PER_POINT;
     const sizes: Sizes = {
-        section: { width: points((wide ? width * 0.56 : width) - PADDING), height: points(wide ? Math.max(360, height - 130) : Math.min(Math.max(320, height * 0.72), width * 0.95)) },
+        section: {
+            width: points((wide ? width * 0.56 : width) - PADDING),
+            height: points(wide ? Math.max(360, height - 130) : Math.min(Math.max(320, height * 0.72), width * 0.95)),
+        },
         figure: points(wide ? width * 0.44 - PADDING - 16 : Math.min(760, width - PADDING)),
     };
     return {
@@ -104,7 +107,9 @@ function placeOf(profile: Profile, part: Part): Source | undefined {
 }
 
 /** A part is a button that leads to its words, and is lit while the cursor stands in them. */
-function attributesOf({ part, title, items }: Group, profile: Profile, keysOf: (part: Part) => readonly string[], sources: Sources): Readonly<Record<string, string>> {
+function attributesOf(
+    { part, title, items }: Group, profile: Profile, keysOf: (part: Part) => readonly string[], sources: Sources,
+): Readonly<Record<string, string>> {
     const at = part && placeOf(profile, part);
     if (!part || !at || title === undefined || items.length === 0) return {};
     return { 'class': 'part', 'data-keys': keysOf(part).join(' '), 'data-at': String(sources.number(at)), role: 'button', tabindex: '0', 'aria-label': title };

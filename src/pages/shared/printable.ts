@@ -38,7 +38,9 @@ export function noticeMarkup([head, ...lines]: readonly string[]): Html | '' {
 }
 
 /** An HTML file. `policy`: what it may load; `body`: with its own tags. */
-export function wholeFile({ title, language, policy, style, body }: { readonly title: string; readonly language: string; readonly policy: string; readonly style: string; readonly body: Html }): HtmlText {
+export function wholeFile({ title, language, policy, style, body }: {
+    readonly title: string; readonly language: string; readonly policy: string; readonly style: string; readonly body: Html;
+}): HtmlText {
     return html`<!doctype html>
 <html ${attributes({ lang: language })}>
 <head>

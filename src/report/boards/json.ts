@@ -38,13 +38,18 @@ export function jsonBoards(plans: readonly HousePlan[], files: Files): JsonText 
                 costs: plan.costs.map(moneyJson),
                 complete: plan.unpriced.length === 0 && plan.unplaced.length === 0 && house.rooms.every(r => r.takeOff),
                 unpriced: plan.unpriced.map(u => ({ stock: u.stock.name, length: length(u.length), count: u.count })),
-                unplaced: plan.unplaced.map(u => ({ piece: u.piece.id, stock: u.piece.stock.name, reason: u.reason, source: sourceJson(u.piece.stock.at, files) })),
+                unplaced: plan.unplaced.map(
+                    u => ({ piece: u.piece.id, stock: u.piece.stock.name, reason: u.reason, source: sourceJson(u.piece.stock.at, files) })
+                ),
             };
         }),
         left: leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).map(({ stock, show, pieces, strips }) => {
             const length = (ticks: Ticks): LengthJson => lengthJson(ticks, ticks, show);
             const one = ({ count, length: ticks, worth }: Left) => ({ count, length: length(ticks), worth: worth ? moneyJson(worth) : null });
-            return { stock: stock.name, source: sourceJson(stock.at, files), pieces: pieces.map(one), strips: strips.map(strip => ({ ...one(strip), width: length(strip.width) })) };
+            return {
+                stock: stock.name, source: sourceJson(stock.at, files), pieces: pieces.map(one),
+                strips: strips.map(strip => ({ ...one(strip), width: length(strip.width) })),
+            };
         }),
     });
 }
@@ -67,9 +72,15 @@ function stockJson({ stock, boards, buy, spare, costs, rips, known }: StockPlan,
         sheet: stock.sheet ? { width: length(stock.sheet.value.width), length: length(stock.sheet.value.length), grain: stock.sheet.value.grain } : null,
         known: knownJson(known),
         buy: buy.map(p => ({ length: length(p.length), count: p.count, each: p.each ? moneyJson(p.each) : null, cost: p.cost ? moneyJson(p.cost) : null })),
-        defects: stock.defects ?? stock.spare ? { share: stock.defects ? Number(stock.defects.value.valueOf().toFixed(6)) : null, spare: spare ? { count: spare.count, length: length(spare.length) } : null } : null,
+        defects: stock.defects ?? stock.spare ? {
+            share: stock.defects ? Number(stock.defects.value.valueOf().toFixed(6)) : null,
+            spare: spare ? { count: spare.count, length: length(spare.length) } : null,
+        } : null,
         costs: costs.map(moneyJson),
-        rips: rips.map(({ section, widths, boards: numbers, left }) => ({ section: section === undefined ? null : length(section), widths: widths.map(({ width, count }) => ({ width: length(width), count })), boards: numbers, left: length(left) })),
+        rips: rips.map(({ section, widths, boards: numbers, left }) => ({
+            section: section === undefined ? null : length(section), widths: widths.map(({ width, count }) => ({ width: length(width), count })),
+            boards: numbers, left: length(left),
+        })),
         boards: boards.map(board => boardJson(board, length, job)),
     };
 }

@@ -36,7 +36,8 @@ const COLUMNS: Readonly<Record<string, (of: InHouse) => Cell>> = {
 /** A row a piece. */
 export function csvCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], files: Files): CsvText {
     const nameOf = stockNames(houses.flatMap(({ rooms }) => rooms.flatMap(({ takeOff }) => takeOff?.pieces.map(({ stock }) => stock) ?? [])));
-    const rowOf = (piece: Piece, tape: Tape): Cell[] => Object.values(COLUMNS).map(cell => cell({ piece, tape, show: tape.show, nameOf, source: sourceJson(piece.source, files) }));
+    const rowOf = (piece: Piece, tape: Tape): Cell[] =>
+        Object.values(COLUMNS).map(cell => cell({ piece, tape, show: tape.show, nameOf, source: sourceJson(piece.source, files) }));
     return csvStanding(Object.keys(COLUMNS), houses.flatMap(({ job, rooms }) => rooms.map(({ takeOff, standing }) => ({
         standing, rows: (takeOff?.pieces ?? []).map(piece => rowOf(piece, tapeOf(job))),
     }))));

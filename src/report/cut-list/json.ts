@@ -71,7 +71,9 @@ function pieceJson(p: Piece, stock: string, job: JobSettings, files: Files): Cut
 }
 
 function longAndShort({ face, back, cutFace, cutBack }: Piece, show: Show): Pick<CutListJson['pieces'][number], 'long' | 'short'> {
-    const [long, short] = back > face ? [lengthJson(back, cutBack, show), lengthJson(face, cutFace, show)] : [lengthJson(face, cutFace, show), lengthJson(back, cutBack, show)];
+    const [long, short] = back > face
+        ? [lengthJson(back, cutBack, show), lengthJson(face, cutFace, show)]
+        : [lengthJson(face, cutFace, show), lengthJson(back, cutBack, show)];
     return { long, short };
 }
 

@@ -25,7 +25,10 @@ export function jsonEstimate(prices: readonly HousePrice[], files: Files): JsonT
             job: jobJson(job),
             leftOut: priced.left,
             estimate: estimateJson(priced.estimate, job, files),
-            after: after ? { ...after, bought: after.bought.map(moneyJson), toBuy: after.toBuy.map(moneyJson), together: after.together.map(moneyJson), planned: after.planned.map(moneyJson) } : null,
+            after: after ? {
+                ...after, bought: after.bought.map(moneyJson), toBuy: after.toBuy.map(moneyJson), together: after.together.map(moneyJson),
+                planned: after.planned.map(moneyJson),
+            } : null,
             alternates: alternates.map(({ alternate, priced: other, comparison, told }) => ({
                 name: alternate.name, title: alternate.title ?? null, source: sourceJson(alternate.at, files), errors: told.filter(({ severity }) => severity === 'error').length, leftOut: other.left,
                 findings: told.map(one => ({ severity: one.severity, ...toldJson(one) })),
@@ -41,13 +44,20 @@ function estimateJson(estimate: Estimate, job: JobSettings, files: Files): Estim
     const money = (amount: Rational) => moneyJson({ amount, currency });
     return {
         currency, rooms: estimate.rooms, complete: estimate.missing.length === 0,
-        materials: estimate.materials.map(line => ({ stock: nameOf(line.stock), length: lengthJson(line.length, line.length, show), count: line.count, spare: line.spare, each: money(line.each), onHand: line.onHand, amount: money(line.amount) })),
-        supplies: estimate.supplies.map(line => ({ what: line.what, count: line.count, unit: line.unit, each: money(line.each), amount: money(line.amount), source: sourceJson(line.at, files) })),
+        materials: estimate.materials.map(line => ({
+            stock: nameOf(line.stock), length: lengthJson(line.length, line.length, show), count: line.count, spare: line.spare,
+            each: money(line.each), onHand: line.onHand, amount: money(line.amount),
+        })),
+        supplies: estimate.supplies.map(line => (
+            { what: line.what, count: line.count, unit: line.unit, each: money(line.each), amount: money(line.amount), source: sourceJson(line.at, files) }
+        )),
         labor: estimate.labor.map(line => ({
             phase: line.phase, room: line.room ?? null, what: line.what, why: basisText(line.basis, show), basis: basisJson(line.basis),
             minutes: exactJson(line.minutes), amount: line.amount ? money(line.amount) : null, source: sourceJson(line.at, files),
         })),
-        additions: estimate.additions.map(line => ({ kind: line.kind, what: line.what, why: shareText(line, estimate) || null, amount: money(line.amount), source: sourceJson(line.at, files) })),
+        additions: estimate.additions.map(line => (
+            { kind: line.kind, what: line.what, why: shareText(line, estimate) || null, amount: money(line.amount), source: sourceJson(line.at, files) }
+        )),
         sums: Object.fromEntries(Object.entries(sums).map(([name, amount]) => [name, money(amount)])) as EstimateJson['sums'],     // the same names
         minutes: exactJson(estimate.minutes), crew: estimate.crew ?? null, days: estimate.days ? exactJson(estimate.days) : null,
         missing: estimate.missing.map(({ rate, of, room, at }) => ({ rate, of, room: room ?? null, source: at ? sourceJson(at, files) : null })),

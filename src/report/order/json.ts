@@ -32,7 +32,8 @@ export function jsonOrder(plans: readonly HousePlan[], files: Files): JsonText {
 function lineJson({ stock, length: ticks, count, spare, each, cost, boardFeet, houses }: OrderLine, files: Files, length: (ticks: number) => LengthJson): OrderJson['orders'][number]['lines'][number] {
     const sheet = stock.sheet?.value;
     return {
-        stock: stock.name, source: sourceJson(stock.at, files), size: stock.size?.value.text ?? null, species: stock.species?.value ?? null, comes: stock.comes?.value ?? null,
+        stock: stock.name, source: sourceJson(stock.at, files), size: stock.size?.value.text ?? null,
+        species: stock.species?.value ?? null, comes: stock.comes?.value ?? null,
         leadDays: stock.leadDays?.value ?? null, sheet: sheet ? { width: length(sheet.width), length: length(sheet.length) } : null,
         length: length(ticks), count, spare, boardFeet: feetJson(boardFeet), each: each ? moneyJson(each) : null, cost: cost ? moneyJson(cost) : null, houses,
     };

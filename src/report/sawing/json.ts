@@ -53,7 +53,9 @@ function stepJson(step: Step, order: SawOrder): HouseJson['steps'][number] {
         };
         case 'blocks': return {
             ...head(step),
-            blocks: step.blocks.map(({ kind, stock, count, length: each, for: use, out }) => ({ kind, stock: stock.name, count, length: length(each), for: use, boards: out.map(board => board.name) })),
+            blocks: step.blocks.map(({ kind, stock, count, length: each, for: use, out }) => (
+                { kind, stock: stock.name, count, length: length(each), for: use, boards: out.map(board => board.name) }
+            )),
         };
         case 'rabbet': return {
             ...head(step), width: length(step.width), height: length(step.height), edge: `${step.edge}-${step.face}`, passes: step.passes, run: length(step.run), pieces: ids(step.pieces), wholeBoards: step.whole.map(b => b.name),
@@ -62,7 +64,9 @@ function stepJson(step: Step, order: SawOrder): HouseJson['steps'][number] {
         case 'ease': return { ...head(step), by: length(step.by), passes: step.passes, run: length(step.run), pieces: ids(step.pieces), wholeBoards: step.whole.map(b => b.name) };
         case 'miter': return {
             ...head(step), degrees: step.degrees, ...step.flat && { flat: step.flat },
-            cuts: step.cuts.map(({ stop, end, long, flat, hand, pieces }) => ({ stop: stop === undefined ? null : length(stop), end, long, flat, hand, pieces: ids(pieces) })),
+            cuts: step.cuts.map(
+                ({ stop, end, long, flat, hand, pieces }) => ({ stop: stop === undefined ? null : length(stop), end, long, flat, hand, pieces: ids(pieces) })
+            ),
         };
         case 'cope': return { ...head(step), ends: step.ends, pieces: ids(step.pieces) };
         case 'slots': return { ...head(step), size: step.size, count: step.count, fence: length(step.fence), pieces: ids(step.pieces) };
@@ -81,7 +85,8 @@ function refJson({ board, strips }: BoardRef) {
 function boardJson(board: LaidBoard, order: SawOrder): HouseJson['boards'][number] {
     const length = lengthIn(order);
     return {
-        name: board.name, stock: stockNames(order.boards.map(({ stock }) => stock))(board.stock), number: board.number, length: length(board.length), along: length(board.along), from: board.from, besideStrips: length(board.besideStrips),
+        name: board.name, stock: stockNames(order.boards.map(({ stock }) => stock))(board.stock), number: board.number,
+        length: length(board.length), along: length(board.along), from: board.from, besideStrips: length(board.besideStrips),
         sections: board.sections.map(({ number, from, to }) => ({ number, from: markIn(order)(from), to: markIn(order)(to) })),
         strips: board.strips.map(strip => stripJson(strip, order)),
     };
@@ -93,8 +98,10 @@ function stripJson(strip: LaidStrip, order: SawOrder): HouseJson['boards'][numbe
     return {
         number: strip.number, rippedTo: strip.rippedTo === undefined ? null : length(strip.rippedTo), section: strip.section ?? null, trim: mark(strip.trim),
         pieces: strip.pieces.map(({ piece, from, to, ends }) => ({
-            piece: piece.id, from: mark(from), to: mark(to), back: lengthJson(piece.back, piece.cutBack, show.value), face: lengthJson(piece.face, piece.cutFace, show.value),
-            overall: lengthJson(piece.overall, piece.cutOverall, show.value), ends: [endJson(ends[0]), endJson(ends[1])], hand: piece.hand, measure: tapingOf(piece),
+            piece: piece.id, from: mark(from), to: mark(to), back: lengthJson(piece.back, piece.cutBack, show.value),
+            face: lengthJson(piece.face, piece.cutFace, show.value),
+            overall: lengthJson(piece.overall, piece.cutOverall, show.value),
+            ends: [endJson(ends[0]), endJson(ends[1])], hand: piece.hand, measure: tapingOf(piece),
         })),
         offcut: lengthJson(strip.offcut, roundDown(strip.offcut, cutTo.value), show.value), kept: strip.kept, rest: length(strip.rest),
     };

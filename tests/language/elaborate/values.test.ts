@@ -100,7 +100,9 @@ room den {
     test('what is cut and what is spoiled, each name as often as it is said', async () => {
         const { rooms: [den] } = await read();
         expect(den!.spoiled.map(({ value }) => value)).toEqual(['bottom-2', 'side-A-1-north', 'bottom-2']);
-        expect(den!.cutBoards.map(({ length, stock, into, left }) => [length.value, stock.value.name, into.map(({ value }) => value), left?.map(({ value }) => value)])).toEqual([
+        expect(den!.cutBoards.map(
+            ({ length, stock, into, left }) => [length.value, stock.value.name, into.map(({ value }) => value), left?.map(({ value }) => value)]
+        )).toEqual([
             [feet(16), 'fir', ['bottom-2', 'side-A-1-north'], [inches(31), inches(12)]], [feet(8), 'fir', [], undefined],
         ]);
     });

@@ -39,7 +39,9 @@ test.each(Object.keys(FILES))('every word of %s is offered where it stands', asy
             await workspace.edit({ [path]: text.slice(0, offset) + typed + text.slice(end) });
             const document = workspace.document(path);
             const position = document.textDocument.positionAt(offset + typed.length);
-            const { items } = await workspace.coffer.lsp.CompletionProvider!.getCompletion(document, { textDocument: { uri: document.textDocument.uri }, position }) as CompletionList;
+            const { items } = await workspace.coffer.lsp.CompletionProvider!.getCompletion(
+                document, { textDocument: { uri: document.textDocument.uri }, position },
+            ) as CompletionList;
             const item = items.find(each => each.label === word);
             if (!item) notOffered.push(`${position.line + 1}:${position.character + 1} ${word}, having typed "${typed}"`);
             else expect(startOf(item)).toBe(position.character - typed.length);

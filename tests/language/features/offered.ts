@@ -76,7 +76,9 @@ function closing(rest: string): string {
 
 export async function completionAt(workspace: TestWorkspace, path: string, offset: number): Promise<readonly CompletionItem[]> {
     const document = workspace.document(path);
-    const list = await workspace.coffer.lsp.CompletionProvider!.getCompletion(document, { textDocument: { uri: document.textDocument.uri }, position: document.textDocument.positionAt(offset) });
+    const list = await workspace.coffer.lsp.CompletionProvider!.getCompletion(
+        document, { textDocument: { uri: document.textDocument.uri }, position: document.textDocument.positionAt(offset) },
+    );
     return list?.items ?? [];
 }
 
