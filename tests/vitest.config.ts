@@ -26,7 +26,9 @@ const alone = ['tests/server/soak.test.ts'];
 const maxWorkers = availableParallelism();
 /** What keeps the library's tree takes a second to load, which is more than tests of rooms that read no text take. */
 const setupFiles = folders === undefined || /ceiling|takeoff|rules/.test(folders) ? ['tests/support/builtin-once.ts'] : [];
-const common = { root, maxWorkers, testTimeout: 60_000, hookTimeout: 60_000, setupFiles };
+/** All cases of a long test at once take longer than a share of them. */
+const TIME = process.env['FULL'] ? 900_000 : 60_000;
+const common = { root, maxWorkers, testTimeout: TIME, hookTimeout: TIME, setupFiles };
 
 export default defineConfig({
     plugins: [assets],

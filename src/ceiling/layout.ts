@@ -71,7 +71,7 @@ function edgingsOf({ around }: Grid, { walls }: Shape, sections: LineSections, t
 
 /** What makes every length of the room wrong, since nothing is computed from it. */
 function notSupported({ notComputed }: Room): Trouble[] {
-    return notComputed.flatMap(({ at, words, spoils }): Trouble[] => (spoils !== 'nothing' && 'instead' in spoils ? [{ kind: 'not-supported', what: words, instead: spoils.instead, at }] : []));
+    return notComputed.flatMap(({ at, words, spoils }): Trouble[] => (typeof spoils !== 'string' && 'instead' in spoils ? [{ kind: 'not-supported', what: words, instead: spoils.instead, at }] : []));
 }
 
 interface Parts { room: Room; grid: Grid; shape: Shape; edging: Edgings; sections: LineSections; step: Ticks; troubles: Trouble[] }

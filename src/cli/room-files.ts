@@ -41,12 +41,10 @@ export async function writeRoomFiles(
     let worstCode = lost.length > 0 ? worst(code, EXIT.findings) : code;
     for (const { room, ceiling } of wanted) {
         const standing = standingOf(room, foundBehind(room.at.uri, checked, workspace), passedBy(checked), workspace.files.nameOf);
-        if (!isSound(standing)) {
-            const [first = '', ...others] = standingNotice(standing);
-            terminal.say(`room ${room.name}: ${first.charAt(0).toLowerCase()}${first.slice(1)}`);
-            for (const line of others) terminal.say(`  ${line}`);
-            worstCode = worst(worstCode, EXIT.findings);
-        }
+        const [first, ...others] = standingNotice(standing);
+        if (first !== undefined) terminal.say(`room ${room.name}: ${first.charAt(0).toLowerCase()}${first.slice(1)}`);
+        for (const line of others) terminal.say(`  ${line}`);
+        if (!isSound(standing)) worstCode = worst(worstCode, EXIT.findings);
         if (!ceiling) {
             terminal.say(`room ${room.name} cannot be laid out; \`cofferwright check\` shows why`);
             worstCode = worst(worstCode, EXIT.findings);

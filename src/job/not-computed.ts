@@ -12,15 +12,16 @@ export interface NotComputed {
 
 /**
  * Which figures would be wrong if they were told as if it had not been said. `nothing`: all are right, and something is not
- * looked at. `instead`: every length of the room may be wrong, so it is not laid out; it says what can be computed. Else the
+ * looked at. `figures`: some that are told may be wrong, or lack it. `instead`: every length of the room may be wrong,
+ * so it is not laid out; it says what can be computed. Else the
  * pieces that are left out of every list: those of these parts, of these lines where it names some; or, of a wall, those that run along it,
  * end at it, or go round a coffer beside it.
  */
-export type Spoils = 'nothing' | { readonly instead: string } | SpoiledPieces;
+export type Spoils = 'nothing' | 'figures' | { readonly instead: string } | SpoiledPieces;
 export interface SpoiledPieces { readonly parts: readonly Part[]; readonly lines?: readonly string[]; readonly wall?: string }
 
 export function spoiledPieces({ spoils }: NotComputed): SpoiledPieces | undefined {
-    return spoils !== 'nothing' && 'parts' in spoils ? spoils : undefined;
+    return typeof spoils !== 'string' && 'parts' in spoils ? spoils : undefined;
 }
 
 /** What of a piece tells whether it is spoiled. */

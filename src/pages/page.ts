@@ -29,6 +29,14 @@ export interface Page<Content extends PageContent = PageContent> {
     readonly showsBoards?: boolean;
 }
 
+/** Why nothing is to be built from it, with the number of its place. */
+export interface StandingLine {
+    readonly words: string;
+    readonly at: number;
+    /** Said, and used in no figure: nothing is condemned for it. */
+    readonly isCalm?: boolean;
+}
+
 /** What every content has. */
 export interface PageContent {
     /** The places in the text that the page leads to by number: see shared/sources.ts. */
@@ -36,7 +44,7 @@ export interface PageContent {
     /** The rooms whose pieces are ticked off on it, where it shows those of a whole house. */
     readonly rooms?: readonly { readonly uri: string; readonly room: string }[];
     /** Why nothing is to be built from it as it stands: a line each, with the number of its place. Put in for every kind of page alike (pages.ts). */
-    readonly standing?: readonly { readonly words: string; readonly at: number }[];
+    readonly standing?: readonly StandingLine[];
 }
 
 /** A room that could be laid out, with all that is known of it. What takes long is made when it is asked for, and kept. */

@@ -1,5 +1,4 @@
 import type { PaneKind } from './kinds.ts';
-import { isSound } from '../pipeline/standing.ts';
 import { standingOfRooms } from '../report/standing.ts';
 import type { Page, PageContent, RoomOnPage, Wishes } from './page.ts';
 import { boardsPage } from './boards/page.ts';
@@ -22,10 +21,10 @@ export const PAGES: Partial<Readonly<Record<PaneKind, Page>>> = {
 /** A page's content, and what has to be said over it. */
 export function contentOn(page: Page, room: RoomOnPage, wishes: Wishes): PageContent {
     const content = page.contentOf(room, wishes), standing = page.ofHouse ? standingOfRooms(room.house) : room.standing;
-    if (isSound(standing)) return content;
-    const said = [...standing.errors, ...standing.notComputed];
+    const said = [...standing.errors, ...standing.notComputed, ...standing.notUsed];
+    if (said.length === 0) return content;
     return {
         ...content, sources: [...content.sources, ...said.map(({ at }) => at)],
-        standing: said.map(({ place, message }, i) => ({ words: `${place}: ${message}`, at: content.sources.length + i })),
+        standing: said.map((one, i) => ({ words: `${one.place}: ${one.message}`, at: content.sources.length + i, ...standing.notUsed.includes(one) && { isCalm: true } })),
     };
 }

@@ -63,8 +63,10 @@ ${formats.map(format => html`<button type="button" ${attributes({ 'data-act': 'e
 
 /** Each line leads to its words. */
 function notice(standing: NonNullable<PageContent['standing']>): Html {
-    return html`<section class="standing" aria-labelledby="standing-title"><h2 id="standing-title">${t('Not to be built from as it stands:')}</h2><ul>
-${standing.map(({ words, at }) => html`<li><button type="button" class="link" ${attributes({ 'data-at': at })}>${words}</button></li>`)}</ul></section>`;
+    const listed = (id: string, kind: string, head: string, lines: typeof standing): Html | '' => lines.length === 0 ? '' : html`<section ${attributes({ 'class': kind, 'aria-labelledby': id })}><h2 ${attributes({ id })}>${head}</h2><ul>
+${lines.map(({ words, at }) => html`<li><button type="button" class="link" ${attributes({ 'data-at': at })}>${words}</button></li>`)}</ul></section>`;
+    return html`${listed('standing-title', 'standing', t('Not to be built from as it stands:'), standing.filter(({ isCalm }) => !isCalm))}
+${listed('unused-title', 'standing calm', t('Said, and used in no figure here:'), standing.filter(({ isCalm }) => isCalm))}`;
 }
 
 function trouble(message: ContentMessage | undefined): Html | '' {

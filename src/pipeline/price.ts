@@ -12,7 +12,7 @@ import type { FileContent } from '../job/file.ts';
 import { alternateFindings } from './alternate-findings.ts';
 import { layoutOf, takeOffOf } from './inspect.ts';
 import { firstPricePlans, roomsWith, type PricePlans } from './price-plans.ts';
-import { toldAs, type Standing, type Told } from './standing.ts';
+import { toldAs, uncomputed, type Standing, type Told } from './standing.ts';
 import { grouped } from '../plain/groups.ts';
 
 /** Rooms of one job with what it takes to build them and what that costs. */
@@ -86,6 +86,5 @@ export function priceWith(alternate: Alternate, rooms: readonly Room[], job: Job
 
 /** What keeps an alternate from being built, beside what keeps the job from it. */
 export function alternateStanding({ told }: Pick<PricedAlternate, 'told'>): Standing {
-    const errors = told.filter(({ severity }) => severity === 'error');
-    return { errors, notComputed: told.filter(one => one.rule === 'not-computed-yet' && !errors.includes(one)) };
+    return { errors: told.filter(({ severity }) => severity === 'error'), ...uncomputed(told) };
 }

@@ -10,13 +10,15 @@ import { sameSource } from '../provenance/source.ts';
 export interface Standing {
     /** Errors that stand open: of the text, of the rules, of the dry fit; in the room's file and in what it uses. In the order of the text. */
     readonly errors: readonly Told[];
-    /** What is said and not computed yet. Figures that it would make wrong are left out of everything. */
+    /** What is said and not computed yet, and makes a figure wrong or missing. Pieces that it would make wrong are left out of everything. */
     readonly notComputed: readonly Told[];
+    /** What is said and not computed yet, while no figure would be another for it: told, and nothing is condemned for it. */
+    readonly notUsed: readonly Told[];
 }
 /** A finding, with its place as it is told: `den.coffer:12:5`, counted from one. */
 export interface Told extends Pick<Finding, 'rule' | 'severity' | 'message' | 'at' | 'room'> { readonly file: string; readonly place: string }
 
-export const SOUND: Standing = { errors: [], notComputed: [] };
+export const SOUND: Standing = { errors: [], notComputed: [], notUsed: [] };
 
 export function isSound({ errors, notComputed }: Standing): boolean {
     return errors.length === 0 && notComputed.length === 0;
@@ -32,8 +34,14 @@ export function standingOf(room: Room, found: readonly Finding[], passed: (findi
     const own = found.filter(finding => !passed(finding) && !isOfAnother(finding, room)).sort(compareFindings);
     return {
         errors: own.filter(({ severity, allowed }) => severity === 'error' && !allowed).map(told),
-        notComputed: own.filter(finding => finding.rule === 'not-computed-yet' && finding.severity !== 'error' && (!finding.allowed || leavesOut(finding, room))).map(told),
+        ...uncomputed(own.filter(finding => !finding.allowed || leavesOut(finding, room)).map(told)),
     };
+}
+
+/** What of it is not computed yet: as a warning where a figure is wrong or missing for it, else as a hint. */
+export function uncomputed(told: readonly Told[]): Pick<Standing, 'notComputed' | 'notUsed'> {
+    const all = told.filter(({ rule, severity }) => rule === 'not-computed-yet' && severity !== 'error');
+    return { notComputed: all.filter(({ severity }) => severity === 'warning'), notUsed: all.filter(({ severity }) => severity !== 'warning') };
 }
 
 export function toldAs({ rule, severity, message, at, room }: Finding, nameOf: (uri: string) => string): Told {
@@ -53,7 +61,8 @@ function leavesOut({ at }: Finding, { notComputed }: Room): boolean {
 
 /** Of several rooms; what they share is told once. */
 export function standingTogether(standings: readonly Standing[]): Standing {
-    return { errors: once(standings.flatMap(({ errors }) => errors)), notComputed: once(standings.flatMap(({ notComputed }) => notComputed)) };
+    const all = (which: keyof Standing): Told[] => once(standings.flatMap(standing => standing[which]));
+    return { errors: all('errors'), notComputed: all('notComputed'), notUsed: all('notUsed') };
 }
 
 function once(all: readonly Told[]): Told[] {

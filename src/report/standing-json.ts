@@ -3,12 +3,14 @@ import type { FromOne } from './amounts-json.ts';
 
 /** Why it is not to be built, bought or sold as it stands. Of what is not computed, what would be a wrong figure is left out of everything here. */
 export interface StandingJson {
-    /** Nothing was found wrong, and all that is said is computed. */
+    /** Nothing was found wrong, and no figure lacks anything that is said. */
     readonly sound: boolean;
     /** Errors that stand open: of the text, of the rules, of the dry fit. */
     readonly errors: readonly ToldJson[];
-    /** What the text says and nothing is computed from yet; the message says which pieces are left out for it. */
+    /** What the text says and nothing is computed from yet, so that a figure is wrong or missing; the message says which pieces are left out for it. */
     readonly notComputed: readonly ToldJson[];
+    /** What the text says and nothing is computed from yet, while every figure here stands as it is. */
+    readonly notUsed?: readonly ToldJson[];
 }
 
 export interface ToldJson {
@@ -22,7 +24,8 @@ export interface ToldJson {
 }
 
 export function standingJson(standing: Standing): StandingJson {
-    return { sound: isSound(standing), errors: standing.errors.map(toldJson), notComputed: standing.notComputed.map(toldJson) };
+    const { errors, notComputed, notUsed } = standing;
+    return { sound: isSound(standing), errors: errors.map(toldJson), notComputed: notComputed.map(toldJson), notUsed: notUsed.map(toldJson) };
 }
 
 export function toldJson({ rule, message, at: { range: { start } }, file, room }: Told): ToldJson {

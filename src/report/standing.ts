@@ -6,9 +6,8 @@ import { wrap, type Paint } from './look.ts';
 import { cleanText } from '../text/clean-text.ts';
 import type { CsvText } from '../text/fit.ts';
 import { counted } from '../plain/words.ts';
+import { NOT_AS_IT_STANDS, USED_NOWHERE } from '../plain/notice.ts';
 
-/** What stands over everything that may not be built from, bought or sold as it is. */
-export const NOT_AS_IT_STANDS = 'Not to be built from as it stands';
 const MOST_TOLD = 12, MOST_IN_A_CELL = 3;
 
 /** One line for everything that is wrong or not computed, with its place: `den.coffer:12:5: Not computed yet: …`. */
@@ -17,9 +16,16 @@ export function standingLines({ errors, notComputed }: Standing, most = MOST_TOL
     return all.length <= most ? all : [...all.slice(0, most), `and ${all.length - most} more: \`cofferwright check\` shows them`];
 }
 
-/** The same with the words that stand over it; nothing where nothing was found. For sheets, pages and models. */
+/** What is said and makes no figure here another. */
+export function unusedLines({ notUsed }: Standing, most = MOST_TOLD): string[] {
+    return standingLines({ errors: [], notComputed: notUsed, notUsed: [] }, most);
+}
+
+/** The same with the words that stand over it; calm where no figure is wrong, nothing where nothing was found. For sheets, pages and models. */
 export function standingNotice(standing: Standing): readonly string[] {
-    return isSound(standing) ? [] : [`${NOT_AS_IT_STANDS}:`, ...standingLines(standing)];
+    const unused = unusedLines(standing);
+    if (isSound(standing)) return unused.length === 0 ? [] : [`${USED_NOWHERE}:`, ...unused];
+    return [`${NOT_AS_IT_STANDS}:`, ...standingLines(standing), ...unused.map(line => `${USED_NOWHERE}: ${line}`)];
 }
 
 /** The head of a list to be read. `dont`: what is not to be done with it; `lacks`: what follows where a room could not be laid out. */
@@ -32,8 +38,13 @@ export function standingText(
             ...errors.length > 0 ? [paint.error(`room ${name}: ${counted(errors.length, 'error')} in what it is made from. Do not ${dont} before ${errors.length === 1 ? 'it is' : 'they are'} mended.`)] : [],
             ...takeOff ? [] : [paint.error(`room ${name}: cannot be laid out, so ${lacks}.`)],
         ]),
-        ...isSound(standing) ? [] : [paint.error(`${NOT_AS_IT_STANDS}:`), ...standingLines(standing).flatMap(line => wrap(line, width - 4).map((part, i) => `${i === 0 ? '  ' : '    '}${part}`))],
+        ...isSound(standing) ? [] : [paint.error(`${NOT_AS_IT_STANDS}:`), ...under(standingLines(standing), width)],
+        ...standing.notUsed.length === 0 ? [] : [`${USED_NOWHERE}:`, ...under(unusedLines(standing), width)],
     ];
+}
+
+function under(lines: readonly string[], width: number): string[] {
+    return lines.flatMap(line => wrap(line, width - 4).map((part, i) => `${i === 0 ? '  ' : '    '}${part}`));
 }
 
 export function standingOfRooms(rooms: readonly Pick<RoomPieces, 'standing'>[]): Standing {
@@ -54,5 +65,7 @@ export function csvStanding(
 }
 
 function standingCell(standing: Standing): Cell {
-    return isSound(standing) ? 'ok' : `${NOT_AS_IT_STANDS}: ${standingLines(standing, MOST_IN_A_CELL).join(' | ')}`;
+    const unused = unusedLines(standing, MOST_IN_A_CELL);
+    if (!isSound(standing)) return `${NOT_AS_IT_STANDS}: ${standingLines(standing, MOST_IN_A_CELL).join(' | ')}`;
+    return unused.length === 0 ? 'ok' : `ok (${USED_NOWHERE.toLowerCase()}: ${unused.join(' | ')})`;
 }

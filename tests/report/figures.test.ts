@@ -66,7 +66,7 @@ test.each(some(Object.entries(jobs).reverse(), 4))('%s', async (_, files) => {
         }
     }
     expect(figures).toBeGreaterThan(100);
-}, FULL ? 600_000 : undefined);
+});
 
 test('the check finds figures that no tape has', () => {
     expect(offTape(JSON.stringify({ minutes: '59407/288', cut: ['38 49/128"', '~6.4 mm'] }), '')).toEqual(['38 49/128"', '~6.4 mm']);

@@ -28,7 +28,8 @@ const OWN: Readonly<Record<string, readonly string[]>> = {
     ],
     'drawing/view/picture-svg.ts': [
         'VIEW_CLASS', "[all, `.vscode-light ${all}`, `.vscode-dark ${all}`].map(selector => rulesFor('print', selector, used)).join('')", 'all', 'color', 'edge', 'edges',
-        "faces.map(face => patchSvg(part, face)).join('')", "i === 0 ? ' font-weight=\"600\"' : ''", 'lines', 'name', 'paper', "parts.map(part => part.toString(16).padStart(2, '0')).join('')",
+        "faces.map(face => patchSvg(part, face)).join('')", "i === 0 ? ' font-weight=\"600\"' : ''", "isCalm(notice) ? 'v-notice v-calm' : 'v-notice'",
+        'lines', 'name', 'paper', "parts.map(part => part.toString(16).padStart(2, '0')).join('')",
         "picture.shadows.map(shadow => pathData([polygon(sameTurn(shadow), null)])).join('')", 'selector', 'shade', 'wood',
     ],
 };

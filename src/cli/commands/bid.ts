@@ -2,7 +2,8 @@ import { afterCuttingText } from '../../report/estimate/after-cutting.ts';
 import { bidContent } from '../../report/bid/content.ts';
 import { printedBid } from '../../pages/bid/printed.ts';
 import { fileName } from '../../text/file-name.ts';
-import { standingLines, standingOfRooms } from '../../report/standing.ts';
+import { USED_NOWHERE } from '../../plain/notice.ts';
+import { standingLines, standingOfRooms, unusedLines } from '../../report/standing.ts';
 import { addressOf, fileNameOfHouse, titleOf } from '../../report/house.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
 import { FileNames } from '../file-names.ts';
@@ -31,6 +32,8 @@ export async function bid(options: BidOptions, world: World): Promise<ExitCode> 
             [`The bid of ${titleOf(price.house.job)} is a draft: ${content.draft.join(' ')} \`cofferwright estimate\` shows more.`, ...standingLines(standingOfRooms(price.house.rooms)).map(line => `  ${line}`)].forEach(line => terminal.say(line));
             worstCode = worst(worstCode, EXIT.findings);
         }
+        const unused = unusedLines(standingOfRooms(price.house.rooms));
+        if (unused.length > 0) [`${USED_NOWHERE}:`, ...unused.map(line => `  ${line}`)].forEach(line => terminal.say(line));
         if (price.after) terminal.say(`The bid of ${titleOf(price.house.job)} prices the job as if nothing were cut yet. ${afterCuttingText(price.after)}`);
         const title = fileNameOfHouse(price.house);
         const name = names.free(n => fileName('bid', n === 1 ? title : `${title} ${n}`, options.format));

@@ -9,6 +9,7 @@ import type { SvgTheme } from '../svg/style-sheet.ts';
 import type { Theme } from '../themes.ts';
 import type { Patch, Picture, SeenPrism } from './picture.ts';
 import { WOODS } from './woods.ts';
+import { isCalm } from '../../plain/notice.ts';
 import type { SvgText } from '../../text/fit.ts';
 
 export const VIEW_CLASS = 'coffer-view';
@@ -52,7 +53,7 @@ export function pictureSvg(picture: Picture, { theme = 'auto', as = 'file', noti
         `<path class="v-shadow" d="${picture.shadows.map(shadow => pathData([polygon(sameTurn(shadow), null)])).join('')}"/>`,
         ...picture.walls.map(patch => patchSvg('wall', patch)),
         ...picture.pieces.map(prismSvg),
-        ...lines.map((words, i) => `<text class="v-notice" x="8" y="${coordinate((i + 1) * LINE - above)}"${i === 0 ? ' font-weight="600"' : ''}>${escapeText(words)}</text>`),
+        ...lines.map((words, i) => `<text class="${isCalm(notice) ? 'v-notice v-calm' : 'v-notice'}" x="8" y="${coordinate((i + 1) * LINE - above)}"${i === 0 ? ' font-weight="600"' : ''}>${escapeText(words)}</text>`),
         '</svg>', '',
     ].join('\n') as SvgText;
 }
@@ -87,7 +88,7 @@ function usedBy({ ground, walls, pieces }: Picture): Used {
 /** As the drawings' style sheet does: by the reader's setting, by the editor's theme, gray on paper. */
 function styleFor(theme: SvgTheme, used: Used): string {
     const all = `.${VIEW_CLASS}`;
-    const edges = `${all} path{stroke-linejoin:round;stroke-linecap:round}\n${all} .v-edge{fill:none;stroke-width:.7}\n${all} .v-shadow{fill:#000;fill-opacity:.13}\n${all} .v-notice{font:12px sans-serif;fill:#a3341f}`;
+    const edges = `${all} path{stroke-linejoin:round;stroke-linecap:round}\n${all} .v-edge{fill:none;stroke-width:.7}\n${all} .v-shadow{fill:#000;fill-opacity:.13}\n${all} .v-notice{font:12px sans-serif;fill:#a3341f}\n${all} .v-calm{fill:#7a7a7a}`;
     if (theme !== 'auto') return `${edges}\n${rulesFor(theme, all, used)}`;
     return [
         edges, rulesFor('light', all, used), `@media (prefers-color-scheme:dark){${rulesFor('dark', all, used)}}`,

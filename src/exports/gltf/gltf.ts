@@ -5,6 +5,7 @@ import type { Show } from '../../quantity/print-length.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import { TICKS_PER_MM } from '../../quantity/ticks.ts';
 import { PARTS, type Part } from '../../takeoff/model.ts';
+import { isCalm } from '../../plain/notice.ts';
 import { cleanText } from '../../text/clean-text.ts';
 import { PART_WORDS, partColor } from '../part-words.ts';
 
@@ -19,7 +20,7 @@ export async function toGlb(name: string, solids: readonly Solid[], show: Show, 
     const document = new Document();
     document.getRoot().getAsset().generator = 'Cofferwright';
     const buffer = document.createBuffer();
-    const scene = document.createScene(notice[0] === undefined ? cleanText(name) : `${cleanText(name)} (${notice[0].replace(/:$/, '')})`);
+    const scene = document.createScene(notice[0] === undefined || isCalm(notice) ? cleanText(name) : `${cleanText(name)} (${notice[0].replace(/:$/, '')})`);
     if (notice.length > 0) scene.setExtras({ standing: notice.map(cleanText) });
     document.getRoot().setDefaultScene(scene);
     for (const part of PARTS) {

@@ -16,12 +16,13 @@ const PROFILE = atom('Profile');
 
 /**
  * What a block says that is not computed yet. Each is told once, where it is said, and at the head of everything that is made from it; a
- * number that would be wrong for it is not told (see job/not-computed.ts).
+ * number that would be wrong for it is not told (see job/not-computed.ts). `without`: properties that say what holds without them.
  */
-export function notComputed(reading: Reading, tell: Tell): void {
+export function notComputed(reading: Reading, tell: Tell, without: readonly string[] = []): void {
     const { block } = reading;
     for (const { property, lines, broken } of block.entries.values()) {
-        if (!broken) for (const fact of factsOf(property).notComputed) for (const line of lines) tellLine(reading, fact, property.name, line, tell);
+        if (broken || without.includes(property.name)) continue;
+        for (const fact of factsOf(property).notComputed) for (const line of lines) tellLine(reading, fact, property.name, line, tell);
     }
     for (const [name, inner] of block.blocks) {
         const word = inner.words[0];

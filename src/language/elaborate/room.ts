@@ -143,6 +143,15 @@ function boardOf(thing: ast.Fixture, room: Reading, reader: RoomReader): Measure
     return { name: thing.name, at: sourceOfProperty(thing, 'name'), stock, rabbet: board.length('rabbet') };
 }
 
+/** What was found of a board and is just what its stock says. */
+function asTheStockIs(thing: ast.Fixture, room: Reading, reader: RoomReader): string[] {
+    const board = thingReading(room, thing, reader), stock = ownLine(room, thing, thing, reader)?.stock('value')?.value;
+    return (['width', 'thickness'] as const).filter(name => {
+        const found = board.block.entries.has(name) ? board.length(name) : undefined;
+        return found !== undefined && found.value === stock?.[name]?.value.ticks;
+    });
+}
+
 /** What is cut and what is spoiled. A board of which stock or length is unknown is left out: nothing can be reckoned from it. */
 function cutOf(measured: Reading | undefined): Pick<Room, 'spoiled' | 'cutBoards'> {
     if (!measured) return { spoiled: [], cutBoards: [] };
@@ -203,7 +212,7 @@ function notComputedOf({ name }: ast.Room, room: Reading, measured: Reading | un
     }
     for (const thing of [...room.block.fixtures, ...measured?.block.fixtures ?? []]) {
         fixtureNotComputed(thing, reader.vocabulary.valueOfFixture(thing), tell);
-        if (thing.kind === 'line' || thing.kind === 'board') notComputed(thingReading(room, thing, reader), tell);
+        if (thing.kind === 'line' || thing.kind === 'board') notComputed(thingReading(room, thing, reader), tell, thing.kind === 'board' ? asTheStockIs(thing, room, reader) : []);
     }
     for (const { thing, line } of measured?.block.ofThings ?? []) {
         if (thing.kind !== 'wall' || line.path.length > 1) tell(measuredOf(line, thing));

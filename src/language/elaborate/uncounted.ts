@@ -7,11 +7,14 @@ import type { Raised } from './raised.ts';
 export interface Uncounted extends Omit<NotComputed, 'spoils'> { readonly spoils: Spoils | 'told'; readonly via?: Raised['via'] }
 export type Tell = (one: Uncounted) => void;
 
-/** What is told of it where it is said: as a warning where pieces are left out for it. An error of the layout takes the place of a room's hint. */
+/**
+ * What is told of it where it is said: as a warning where pieces are left out for it, or a figure may be wrong. An error of the layout takes the
+ * place of a room's hint.
+ */
 export function raisedFor({ at, words, spoils, via }: Uncounted): Raised {
     const pieces = spoils === 'told' ? undefined : spoiledPieces({ at, words, spoils });
     const left = pieces ? ` Left out of every list, price and drawing for that: ${spoiledWords(pieces)}.` : '';
-    return { rule: 'not-computed-yet', severity: pieces ? 'warning' : 'hint', at, message: `Not computed yet: ${words}.${left}`, ...via && { via } };
+    return { rule: 'not-computed-yet', severity: pieces || spoils === 'figures' ? 'warning' : 'hint', at, message: `Not computed yet: ${words}.${left}`, ...via && { via } };
 }
 
 export function toleranceUnused(at: Source, name: string): Raised {

@@ -109,10 +109,10 @@ function valueOf(figure: string): { of: Usual['of']; value: number } {
     return length ? { of: 'length', value: Math.round(length.valueOf()) } : { of: 'count', value: number };
 }
 
-/** `casing "what is not computed" "what can be said instead"`, `spoiling trim "what is not computed"`. */
+/** `casing "what is not computed" "what can be said instead"`, `spoiling trim "what is not computed"`, `spoiling figures "…"`. */
 function notComputedOf({ texts: [said, instead] }: ast.Fact, words: readonly string[], isTold: boolean): NotComputedFact {
     const spoiling = words.indexOf('spoiling'), only = listOf(spoiling < 0 ? words : words.slice(0, spoiling));
     const parts: readonly Part[] = spoiling < 0 ? [] : PARTS.filter(part => words.indexOf(part) > spoiling);
-    const spoils = isTold ? 'told' : instead !== undefined ? { instead } : parts.length > 0 ? { parts } : 'nothing';
+    const spoils = isTold ? 'told' : instead !== undefined ? { instead } : parts.length > 0 ? { parts } : words.includes('figures') ? 'figures' : 'nothing';
     return { words: said!, ...only.length > 0 && { only }, spoils };
 }

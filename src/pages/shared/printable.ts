@@ -1,5 +1,6 @@
 import { attributes, html, trusted, type Html } from './html.ts';
 import { PRINT_COLORS, PAGE_STYLE } from './style.ts';
+import { isCalm } from '../../plain/notice.ts';
 import type { HtmlText } from '../../text/fit.ts';
 
 export interface PrintedPage {
@@ -32,8 +33,9 @@ ${noticeMarkup(notice)}${body}
 }
 
 /** In a box of its own over everything else. */
-export function noticeMarkup([head, ...lines]: readonly string[]): Html | '' {
-    return head === undefined ? '' : html`<section class="standing"><h2>${head}</h2><ul>${lines.map(line => html`<li>${line}</li>`)}</ul></section>
+export function noticeMarkup(notice: readonly string[]): Html | '' {
+    const [head, ...lines] = notice;
+    return head === undefined ? '' : html`<section ${attributes({ 'class': isCalm(notice) ? 'standing calm' : 'standing' })}><h2>${head}</h2><ul>${lines.map(line => html`<li>${line}</li>`)}</ul></section>
 `;
 }
 

@@ -40,6 +40,7 @@ thead{display:table-header-group}
 tr{break-inside:avoid}
 .unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 .standing{margin:0 0 8px;padding:6px 12px;background:var(--wash);border:2px solid var(--accent)}
+.standing.calm{border:1px solid var(--line)}
 .standing h2,.printed .standing h2{margin:0 0 .2em}
 .standing ul{margin:0;padding-inline-start:1.2em}
 .soft{color:var(--soft)}

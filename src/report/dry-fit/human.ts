@@ -5,16 +5,18 @@ import { standingNotice, standingOfRooms } from '../standing.ts';
 import { closes, faultWords, SHOWS, type RoomFit } from './words.ts';
 import type { TerminalText } from '../../text/fit.ts';
 import { terminalLines } from '../../text/terminal.ts';
+import { isCalm } from '../../plain/notice.ts';
 import { counted } from '../../plain/words.ts';
 
 const WIDTH = 100;
 
 /** How the cut lists of the rooms go together, room by room. */
 export function humanDryFit(rooms: readonly RoomFit[], paint: Paint): TerminalText {
+    const notice = standingNotice(standingOfRooms(rooms));
     const jobs = [...new Set(rooms.map(({ job }) => titleOf(job)))].map(cleanText).join('; ');
     return terminalLines([
         paint.strong(`DRY FIT  ${jobs}`),
-        ...standingNotice(standingOfRooms(rooms)).flatMap((line, i) => wrap(line, WIDTH - 2).map(part => (i === 0 ? paint.error(part) : `  ${part}`))),
+        ...notice.flatMap((line, i) => wrap(line, WIDTH - 2).map(part => (i === 0 ? isCalm(notice) ? part : paint.error(part) : `  ${part}`))),
         ...rooms.flatMap(room => ['', ...roomLines(room, paint)]),
         '', ...SHOWS.flatMap(note => wrap(note, WIDTH)).map(paint.faint),
     ]);
