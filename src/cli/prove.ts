@@ -1,9 +1,18 @@
 import type { BoardPlan } from '../cutting/model.ts';
 import type { Answer, Questions } from '../cutting/questions.ts';
+import { costOfLayouts } from '../cutting/solve/problem.ts';
+import { counted } from '../plain/words.ts';
 import type { World } from './world.ts';
 
 /** Shown meanwhile. */
 export const LOOKING = 'Looking for the cheapest boards … Ctrl+C takes the best so far.';
+
+/** How far the search is: how many stocks it is done with, and how far the plan of the one it is at may be above the cheapest, rounded up. */
+export function progressText(stocks: number, done: number, at?: { readonly cost: number; readonly bound: number }): string {
+    const isOpen = at && at.bound > 0 && at.cost > at.bound;
+    const gap = isOpen ? `, the next at most ${(Math.ceil((at.cost / at.bound - 1) * 1000) / 10).toFixed(1)} % above its cheapest` : '';
+    return `Looking for the cheapest boards: ${done} of ${counted(stocks, 'stock')} done${gap} … Ctrl+C takes the best so far.`;
+}
 
 /** Makes a plan of what is asked. */
 export type Solve = (questions: Questions) => Promise<BoardPlan>;
@@ -18,7 +27,7 @@ export function solveBy({ quick }: { readonly quick: boolean }, { prover, interr
     return async ({ asked, answered, first }) => {
         if (asked.length === 0) return first;
         const answers = new Map<number, Answer>();
-        const isWhole = await interrupts.stoppable(stop => searched(asked, prover, answers, stop));
+        const isWhole = await interrupts.stoppable(stop => searched(asked, prover, answers, stop, text => terminal.progress(text)));
         if (!isWhole && !told) terminal.say('The search for cheaper boards was stopped: these are the best that were found until then.');
         told ||= !isWhole;
         return answered(answers, { atOnce: !isWhole });
@@ -26,13 +35,17 @@ export function solveBy({ quick }: { readonly quick: boolean }, { prover, interr
 }
 
 /** Gathers the answers as they are found. False where it was stopped before the last of them. */
-function searched(asked: Questions['asked'], prover: World['prover'], answers: Map<number, Answer>, stop: AbortSignal): Promise<boolean> {
+function searched(
+    asked: Questions['asked'], prover: World['prover'], answers: Map<number, Answer>, stop: AbortSignal, progress: (text: string) => void,
+): Promise<boolean> {
     if (stop.aborted) return Promise.resolve(false);
     return new Promise(done => {
         let open = asked.length;
         const end = prover.prove(asked, (index, answer, isLast) => {
             answers.set(index, answer);
             if (isLast) open--;
+            const at = isLast ? undefined : { cost: costOfLayouts(asked[index]!.problem, answer.layouts), bound: answer.bound };
+            progress(progressText(asked.length, asked.length - open, at));
             if (open > 0) return;
             stop.removeEventListener('abort', halt);
             done(true);
