@@ -2,12 +2,13 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { MOST_FILES } from '../../src/cli/input.ts';
 import { cofferwright } from '../cli/world.ts';
 import { hostileFolders, hostileHouses, type Hostile } from '../hostile/texts.ts';
 
 /** Just below what is refused. */
 const WHOLE = { size: 290_000, words: 59_000 };
-const FILES = 2667;
+const FILES = MOST_FILES;
 
 export default async function measure(): Promise<Record<string, number>> {
     return { ...await slowest('one file', hostileHouses(WHOLE)), ...await slowest(`${FILES} files`, hostileFolders(FILES)) };

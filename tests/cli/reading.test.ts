@@ -3,8 +3,10 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { findFiles } from '../../src/cli/find-files.ts';
 import { decode, readText } from '../../src/cli/read-text.ts';
+import { MOST_FILES } from '../../src/cli/input.ts';
 import { wantsColor } from '../../src/cli/terminal.ts';
 import { folderWith } from './folder.ts';
+import { cofferwright } from './world.ts';
 
 describe('finding files', () => {
     test('a folder is its .coffer files, all the way down, hidden folders and packages left out', async () => {
@@ -68,5 +70,12 @@ describe('color', () => {
         [['auto', true, { FORCE_COLOR: '1', NO_COLOR: '1' }], true], [['always', false, { NO_COLOR: '1' }], true], [['never', true, { FORCE_COLOR: '1' }], false],
     ])('%j: %s', (given, wanted) => {
         expect(wantsColor(...given)).toBe(wanted);
+    });
+});
+
+test('more files than are read at once are refused, and told how many', async () => {
+    const files = (count: number) => Object.fromEntries(Array.from({ length: count }, (_, i) => [`shop/f${i}.coffer`, i === 0 ? 'edition 1\nlet = =\n' : '']));
+    expect(await cofferwright(folderWith(files(MOST_FILES + 1)), ['check'])).toEqual({
+        code: 2, out: '', err: 'cofferwright: There are 1001 files in what was asked for, where 1000 are the most that are read at once: name the folders of some houses\n',
     });
 });

@@ -75,7 +75,7 @@ export async function fuzz({ root, count, seed, sessions: wantedSessions, ceilin
     for (let batch = seed; short + long < count || played < wantedSessions; batch++) {
         const open = Math.min(BATCH, count - short - long), files = Math.ceil(open / oneLongIn);
         if (open > files) {
-            const broken = await swarm.fly(open - files, batch);
+            const broken = await ended(swarm.fly(open - files, batch), `the short texts of seed ${batch}`);
             short += open - files;
             if (broken) {
                 keep('text', broken.text, batch, broken.why);
@@ -83,9 +83,10 @@ export async function fuzz({ root, count, seed, sessions: wantedSessions, ceilin
             }
         }
         const before = long;
+        const looking = fc.asyncProperty(inputs(corpus.seeds.length), look);
         const { failed, counterexample, errorInstance } = open <= 0
             ? NOTHING
-            : await fc.check(fc.asyncProperty(inputs(corpus.seeds.length), look), { seed: batch, numRuns: files, endOnFailure: false });
+            : await ended(fc.check(looking, { seed: batch, numRuns: files, endOnFailure: false }), `the files of seed ${batch}`);
         long = open <= 0 ? long : before + files;                   // shrinking looks too
         if (failed && counterexample) {
             keep('text', textOf(counterexample[0], corpus.seeds), batch, errorInstance);
@@ -93,7 +94,8 @@ export async function fuzz({ root, count, seed, sessions: wantedSessions, ceilin
         }
         const wanted = short + long >= count ? Math.min(wantedSessions, played + 20) : Math.floor(wantedSessions * (short + long) / count);
         if (played < wanted) {
-            const result = await fc.check(fc.asyncProperty(sessions(corpus), playSession), { seed: batch, numRuns: wanted - played });
+            const playing = fc.check(fc.asyncProperty(sessions(corpus), playSession), { seed: batch, numRuns: wanted - played });
+            const result = await ended(playing, `the sessions of seed ${batch}`);
             played = wanted;
             if (result.failed && result.counterexample) keep('session', JSON.stringify(result.counterexample[0] satisfies Session, undefined, 1), batch, result.errorInstance);
         }
@@ -101,10 +103,19 @@ export async function fuzz({ root, count, seed, sessions: wantedSessions, ceilin
     }
     for (let from = 0, batch = seed; from < ceilings; from += BATCH, batch++) {
         const house = await CeilingHouse.open(), numRuns = Math.min(BATCH, ceilings - from);
-        const { failed, counterexample, errorInstance } = await fc.check(
-            fc.asyncProperty(randomCeilings, async made => { await house.look(made); }), { seed: batch, numRuns },
-        );
+        const looked = fc.check(fc.asyncProperty(randomCeilings, async made => { await house.look(made); }), { seed: batch, numRuns });
+        const { failed, counterexample, errorInstance } = await ended(looked, `the ceilings of seed ${batch}`);
         if (failed && counterexample) keep('ceiling', counterexample[0].text, batch, errorInstance);
     }
     return { short, long, reports, sessions: played, ceilings, failures, worstMs };
+}
+
+/** Far longer than a thousand of anything takes on a machine that does much else. */
+const PATIENCE_MS = 60 * 60_000;
+
+/** What nobody will ever answer would end the program without a word, as soon as there is nothing else to wait for: the clock waits, and says what it was. */
+async function ended<T>(work: Promise<T>, what: string): Promise<T> {
+    let timer: NodeJS.Timeout | undefined;
+    const late = new Promise<never>((_, failed) => { timer = setTimeout(() => { failed(new Error(`${what} came to no end.`)); }, PATIENCE_MS); });
+    return Promise.race([work, late]).finally(() => { clearTimeout(timer); });
 }

@@ -34,6 +34,8 @@ function of({ root, count, seed, sessions, ceilings, threads }: Share): Asked {
 
 function inThread(share: Share): Promise<Outcome> {
     return new Promise((done, failed) => {
-        new Worker(fileURLToPath(import.meta.url), { workerData: share }).on('message', done).on('error', failed);
+        // one that ends without a word has not done its share; after its message nobody asks how it ended
+        const ended = (code: number): void => { failed(new Error(`The share from seed ${share.seed} on ended with ${code}, and said nothing.`)); };
+        new Worker(fileURLToPath(import.meta.url), { workerData: share }).on('message', done).on('error', failed).on('exit', ended);
     });
 }

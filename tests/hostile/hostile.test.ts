@@ -13,10 +13,14 @@ import { mustStandWithin } from './within.ts';
 // How long each takes, at the size where they are just read, is measured by `npm run bench -- hostile`.
 const houses = [...hostileHouses(FULL ? { size: 60_000, words: 12_000 } : { size: 3000, words: 800 }), ...hostileFolders(FULL ? 300 : 20)];
 
-test('whatever a text is full of, it is answered, and what is found stands in it', async () => {
+/** In shares: each is a test of its own, with a time of its own. */
+const SHARE = 12, tried = some(houses, 8);
+const shares = Array.from({ length: Math.ceil(tried.length / SHARE) }, (_, i) => tried.slice(i * SHARE, (i + 1) * SHARE));
+
+test.each(shares.map(share => [share[0]!.name, share] as const))('whatever a text is full of, it is answered, and what is found stands in it, from on: %s', async (_name, share) => {
     const workspace = await TestWorkspace.serve({}, createServerServices), { LangiumDocuments } = workspace.shared.workspace;
     const silent: string[] = [];
-    for (const { name, files: texts } of some(houses, 8)) {
+    for (const { name, files: texts } of share) {
         await workspace.edit(texts);
         let found = 0;
         for (const path of Object.keys(texts)) {
