@@ -167,6 +167,32 @@ test('names are words of the language, made from the place alone', () => {
     for (const { id } of before) expect(id).toMatch(/^parlor\.[a-z]+(-\w+)*$/);
 });
 
+test('what is narrower than its board is ripped, and says so first', () => {
+    const { find } = off({}, { trim: { stock: six, rip: '2"' } });
+    expect([find('trim-1-west').machining[0], find('blocking-2').work.some(({ kind }) => kind === 'rip')]).toEqual(['rip to 2"', false]);
+});
+
+describe('trim round a coffer', () => {
+    // coffers of 49 3/8" by 57": miters at the ends of a piece take its thickness off its face at either end
+    const around = (thickness: string): string[] => off({}, { trim: { stock: stock('thick', { thickness, width: '1 1/2"', lengths: ["16'"] }) } }).pieces
+        .filter(({ part, coffer }) => part === 'trim' && coffer === 6).map(({ on, face }) => `${on} ${printInches(face)}`).sort();
+    test('is none where the miters at its ends would meet before they come to the face', () => {
+        const { pieces } = off(), [first] = pieces.filter(({ part, coffer, on }) => part === 'trim' && coffer === 6 && on === 'north');
+        const long = first!.back, half = (ticks: number): string => `${ticks / 2 / ticksOf('1"')}"`;
+        expect(around('3/4"')).toHaveLength(4);
+        expect(around(half(long)).map(words => words.split(' ')[0])).toEqual(['east', 'west']);
+        expect(around(half(long - 2 * ticksOf('1"'))).filter(words => words.startsWith('north'))).toEqual(['north 2"']);
+    });
+});
+
+test('a corner names the piece that lies east-west before the one that lies north-south', () => {
+    const { joints, pieces } = off(), lineOf = new Map(pieces.map(({ id, line }) => [id, line]));
+    for (const { pieces: [level, upright], at } of joints.filter(({ kind }) => kind === 'corner')) {
+        expect([lineOf.get(level), lineOf.get(upright)]).toEqual([expect.stringMatching(/^[A-Z]$/), expect.stringMatching(/^\d$/)]);
+        expect(at).toMatch(/^crossing [A-Z]\d, /);
+    }
+});
+
 describe('what is counted', () => {
     const counts = (words: RoomWords = {}, beam: ProfileWords = {}) => Object.fromEntries(off(words, beam).consumables.map(({ what, count, unit }) => [what, `${count} ${unit}`]));
     test('by stated rules, each with its basis', () => {
