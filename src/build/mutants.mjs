@@ -18,7 +18,7 @@ const ROOMS = {
     quantity: [['tests/quantity']],
     ceiling: [['tests/ceiling', ...inTakeoff('parts', 'example', 'sections', 'kinds-of-beams')], ['tests/takeoff', 'tests/rules']],
     takeoff: [inTakeoff('parts', 'example', 'sections', 'kinds-of-beams', 'half-beams', 'consumables'), ['tests/takeoff', 'tests/dryfit']],
-    cutting: [['tests/cutting']],
+    cutting: [['as-cut', 'first-plan', 'known', 'pose', 'proved-plan', 'rest', 'sections'].map(name => `tests/cutting/${name}.test.ts`), ['tests/cutting/solve']],
     sawing: [['tests/sawing']],
     estimate: [['tests/estimate']],
     rules: [['tests/rules']],

@@ -35,6 +35,23 @@ describe('gap spacing, against figures that others worked', () => {
 });
 
 describe('by number', () => {
+    // 29 lines of 5" are more than any of these rooms. A coffer less than three beams wide is all beam: common practice, no source.
+    // (105" - 3 x 7") / 4 = 21", which is three beams of 7"; a hair less room, and there are 3 of (104 7/8" - 14") / 3
+    test('where they do not fit, the most that do is told, none less than three beams wide', () => {
+        const fits = (room: string, widths = ['7"']) => divided({ room, widths, spacing: { coffers: 30 } }).troubles.map(trouble => (trouble.kind === 'grid-doesnt-close' ? trouble.fits : undefined));
+        expect(fits('105"')).toEqual([{ coffers: 4, size: ticksOf('21"') }]);
+        expect(fits('104 7/8"')).toMatchObject([{ coffers: 3 }]);
+        // the wider of two beams counts: (105" - 7" - 2 x 5") / 4 = 22"
+        expect(fits('105"', ['7"', '5"'])).toEqual([{ coffers: 4, size: ticksOf('22"') }]);
+        expect(fits('101"', ['7"', '5"'])).toEqual([{ coffers: 4, size: ticksOf('21"') }]);
+        expect(fits('100 7/8"', ['7"', '5"'])).toMatchObject([{ coffers: 3 }]);
+        // of 48" two coffers have 20 1/2" each
+        expect(fits('48"')).toEqual([undefined]);
+    });
+    // lines that run north-south stand along the wall to the north, and are counted there
+    test('a count that is none is told of the wall that it is along', () => {
+        expect(divided({ room: '100"', widths: ['7"'], spacing: { coffers: 0 } }).troubles).toMatchObject([{ kind: 'bad-count', what: 'coffers along the north wall' }]);
+    });
     test('coffers are equal to a tick, and add up with the lines to the run exactly', () => {
         fc.assert(fc.property(fc.integer({ min: 1, max: 12 }), fc.integer({
             min: 1_000_000, max: 5_000_000,
