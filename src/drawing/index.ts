@@ -1,6 +1,7 @@
 export { drawSection } from './section/section.ts';
 export { drawSmallSection } from './section/small-section.ts';
 export { contextIn, sectionsOf, type SectionContext, type SectionOfLines } from './section/context.ts';
+export { allSectionsOf, drawAnySection, drawAnyPaneSection, type AnySection } from './section/all-sections.ts';
 export { toPaneSvg, toSvg, type SvgOptions } from './svg/svg.ts';
 export { FONT_FAMILY, sheetRules, type SvgTheme } from './svg/style-sheet.ts';
 export type { Sheet } from './display-list.ts';
@@ -8,6 +9,7 @@ export { withNotice } from './sheet/notice.ts';
 export type { SheetOptions } from './sheet-options.ts';
 export { drawPlan } from './plan/plan.ts';
 export { drawPanePlan, PLAN_LAYERS, type PlanLayer } from './plan/pane-plan.ts';
+export { drawMeetings, drawPaneMeeting, meetingSheets, shownMeetings, type ShownMeeting } from './meetings/sheets.ts';
 export { drawSheets } from './sheets.ts';
 export { drawBoardRoll, drawBoardSheets, type BoardSheetWords } from './boards/sheets.ts';
 export { drawBoard } from './boards/single.ts';

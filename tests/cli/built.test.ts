@@ -79,7 +79,7 @@ describe('the built program', () => {
         const cwd = folderWith(house);
         const drawn = sh('{ "$0" "$1" draw; echo "ended with $?" >&2; } | true', cwd);
         expect(drawn.stderr).toBe('ended with 0\n');
-        expect(readdirSync(join(cwd, 'drawings')).sort()).toEqual(['.cofferwright.sha256', 'plan-den.svg', 'section-box.svg']);
+        expect(readdirSync(join(cwd, 'drawings')).sort()).toEqual(['.cofferwright.sha256', 'meetings-den.svg', 'plan-den.svg', 'section-band-den.svg', 'section-box.svg']);
         expect(sh('{ "$0" "$1" cut-list; echo "ended with $?" >&2; } | head -1', cwd).stderr).toBe('ended with 0\n');
         expect(sh('{ "$0" "$1" check --watch; echo "ended with $?" >&2; } | true', folderWith(tooWide)).stderr).toMatch(/Watching for changes; stop with Ctrl\+C\.\nended with 0\n$/);
     });

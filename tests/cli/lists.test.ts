@@ -127,7 +127,7 @@ describe('draw', () => {
     test('a plan for the room and a section for its beam, each a whole SVG', async () => {
         const cwd = folderWith(house);
         const ran = await cofferwright(cwd, ['draw', '--out', 'sheets/today', '--theme', 'print']);
-        expect(ran).toEqual({ code: 0, out: `${join('sheets/today', 'plan-den.svg')}\n${join('sheets/today', 'section-box.svg')}\n`, err: '' });
+        expect(ran).toEqual({ code: 0, out: ['plan-den', 'section-box', 'section-band-den', 'meetings-den'].map(name => `${join('sheets/today', `${name}.svg`)}\n`).join(''), err: '' });
         for (const name of readdirSync(join(cwd, 'sheets/today')).filter(name => name.endsWith('.svg')))
             expect(readFileSync(join(cwd, 'sheets/today', name), 'utf8')).toMatch(/^<svg [\s\S]*<\/svg>\n$/);
     });
@@ -136,8 +136,8 @@ describe('draw', () => {
         const cwd = folderWith(house);
         await cofferwright(cwd, ['draw']);
         const ran = await cofferwright(cwd, ['draw', '--format', 'dxf']);
-        expect(ran).toEqual({ code: 0, out: `${join('drawings', 'plan-den.dxf')}\n${join('drawings', 'section-box.dxf')}\n`, err: '' });
-        expect(readdirSync(join(cwd, 'drawings')).sort()).toEqual(['.cofferwright.sha256', 'plan-den.dxf', 'plan-den.svg', 'section-box.dxf', 'section-box.svg']);
+        expect(ran).toEqual({ code: 0, out: ['plan-den', 'section-box', 'section-band-den', 'meetings-den'].map(name => `${join('drawings', `${name}.dxf`)}\n`).join(''), err: '' });
+        expect(readdirSync(join(cwd, 'drawings')).sort()).toEqual(['.cofferwright.sha256', ...['meetings-den', 'plan-den', 'section-band-den', 'section-box'].flatMap(name => [`${name}.dxf`, `${name}.svg`])]);
         expect(readFileSync(join(cwd, 'drawings/plan-den.dxf'), 'utf8')).toMatch(/^0\nSECTION\n[\s\S]*\n0\nEOF\n$/);
         expect((await cofferwright(cwd, ['draw', '--format', 'dwg'])).code).toBe(2);
     });
@@ -145,7 +145,9 @@ describe('draw', () => {
     test('rooms that share a name or a beam overwrite nothing', async () => {
         const cwd = folderWith({ ...house, 'other/den.coffer': den.replace('"yard', '"../yard').replace('"box', '"../box') });
         const { out } = await cofferwright(cwd, ['draw']);
-        expect(out.trim().split('\n').map(path => path.replace(/^drawings./, ''))).toEqual(['plan-den.svg', 'section-box.svg', 'plan-den-2.svg', 'section-box-den.svg']);
+        expect(out.trim().split('\n').map(path => path.replace(/^drawings./, ''))).toEqual([
+            'plan-den.svg', 'section-box.svg', 'section-band-den.svg', 'meetings-den.svg', 'plan-den-2.svg', 'section-box-den.svg', 'section-band-north-den.svg', 'meetings-den-2.svg',
+        ]);
     });
 
     test('a room that cannot be laid out is said: 1; a folder that cannot be made: 2', async () => {

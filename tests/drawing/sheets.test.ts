@@ -41,11 +41,13 @@ describe.each(Object.entries(ROOMS))('%s', (_name, wishes) => {
 
 test('sections of a room are drawn once each', () => {
     const { ceiling, pieces } = laid(ROOMS['three by two']!);
-    expect(drawSheets(ceiling, pieces)).toHaveLength(2);
+    // the plan, its beams, its band, how they meet
+    expect(drawSheets(ceiling, pieces)).toHaveLength(4);
     const two = laid(ROOMS['two sections']!);
     const sheets = drawSheets(two.ceiling, two.pieces);
     expect(sheets.map(sheet => sheet.title)).toEqual([
         'Reflected ceiling plan, Parlor, Quince Lane 4', 'Section through a box beam, plain-box, Parlor, Quince Lane 4', 'Section through a box beam, fine-box, Parlor, Quince Lane 4',
+        'Section through the band, north, east, south and west walls, Parlor, Quince Lane 4', 'How beams meet, Parlor, Quince Lane 4', 'How beams meet, Parlor, Quince Lane 4',
     ]);
     expect(groups(sheets[0]!.items).flatMap(group => (group.id.startsWith('mark.') ? [group.title] : []))).toEqual(['Section 2 on sheet C-2', 'Section 3 on sheet C-3']);
     const one = laid(ROOMS['one coffer, nothing round it']!);

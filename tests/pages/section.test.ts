@@ -28,7 +28,7 @@ const caseOf = ({ sections, runs }: SectionContent, id: string): CaseShown => {
 describe('the content of the section page', () => {
     test('holds every section of the room, once, with the lines that are built so', async () => {
         const { sections } = await content();
-        expect(sections.map(({ label, lines, key }) => [label, lines, key])).toEqual([['deep-box', 'lines 1, 2 and A', '1 2 A'], ['clear-box', 'line B', 'B']]);
+        expect(sections.map(({ label, lines, key }) => [label, lines, key])).toEqual([['deep-box', 'lines 1, 2 and A', '1 2 A'], ['clear-box', 'line B', 'B'], ['Band', 'north, east, south and west walls', 'along north east south west']]);
     });
 
     test('leads from every part of the picture to its words, and stands for all its pieces', async () => {
@@ -165,8 +165,8 @@ describe('the section page as markup', () => {
         expect([pressed(''), pressed('B'), pressed('1 2 A'), pressed('gone')]).toEqual(['deep-box', 'clear-box', 'deep-box', 'deep-box']);
     });
 
-    test('of a room without a beam says so, on the page and in every file', async () => {
-        const page = roomOnPage(await serve({ 'parlor.coffer': parlor().replace('coffers-north 3', 'coffers-north 1').replace('coffers-east 3', 'coffers-east 1').replace('  line B { beams clear-box }\n', '') }), 'parlor.coffer');
+    test('of a room without a beam and with nothing round its walls says so, on the page and in every file', async () => {
+        const page = roomOnPage(await serve({ 'parlor.coffer': parlor().replace('coffers-north 3', 'coffers-north 1').replace('coffers-east 3', 'coffers-east 1').replace('  line B { beams clear-box }\n', '').replace('    perimeter { kind band; stock board-1x8 }\n', '') }), 'parlor.coffer');
         expect(renderSection(sectionContent(page, WIDE), SECTION_STATE, NOTHING_SHOWN).text).toContain('No beam runs through this room.');
         expect(String((await sectionPage.exports.svg!(page, undefined)).bytes)).toContain('No beam runs through this room.');
         for (const make of Object.values(sectionPage.exports)) expect(String((await make(page, undefined)).bytes)).not.toMatch(/NaN|undefined/);

@@ -80,7 +80,8 @@ describe('the section pane', () => {
         expect(await pane.page.locator('h2:not(.standing *)').first().textContent()).toContain('deep-box');
         expect(await picked()).toEqual(['Side, left', 'Side, right']);
         await pane.say({ type: 'picked', key: 'parlor.band-north' });
-        expect(await pane.page.locator('h2:not(.standing *)').first().textContent()).toContain('deep-box');
+        expect(await pane.page.locator('h2:not(.standing *)').first().textContent()).toContain('Band');
+        expect(await picked()).toEqual(['Band']);
         await pane.close();
     });
 

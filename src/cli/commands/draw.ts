@@ -1,5 +1,5 @@
 import type { Ceiling } from '../../ceiling/model.ts';
-import { drawSheets, sectionsOf, toSvg, withNotice, type SvgTheme } from '../../drawing/index.ts';
+import { allSectionsOf, drawSheets, meetingSheets, toSvg, withNotice, type SvgTheme } from '../../drawing/index.ts';
 import { toDxf } from '../../exports/dxf/dxf.ts';
 import { takeOffOf } from '../../pipeline/inspect.ts';
 import { standingNotice } from '../../report/standing.ts';
@@ -14,7 +14,9 @@ export interface DrawOptions extends RoomFilesOptions {
     readonly theme: SvgTheme;
 }
 
-/** `plan-ROOM.svg` or `.dxf` for every room, and `section-PROFILE` for every beam section in it. */
+/**
+ * `plan-ROOM.svg` or `.dxf` for every room, `section-PROFILE` for every beam section in it, `section-band-ROOM` and the like for what runs along its walls, `meetings-ROOM` for how
+ * beams meet. */
 export async function draw(options: DrawOptions, world: World): Promise<ExitCode> {
     return writeRoomFiles(options, world, 'Drawing', (ceiling, workspace, standing) => {
         const sheets = drawSheets(ceiling, takeOffOf(ceiling), { fileName: uri => workspace.files.nameOf(uri) })
@@ -29,5 +31,9 @@ export async function draw(options: DrawOptions, world: World): Promise<ExitCode
 /** The plan's, then the sections', in the order of the sheets. */
 function namesOf(ceiling: Ceiling): readonly (readonly string[])[] {
     const room = ceiling.room.name;
-    return [[`plan-${room}`], ...sectionsOf(ceiling).map(({ section: { profile } }) => [`section-${profile.name}`, `section-${profile.name}-${room}`])];
+    return [[`plan-${room}`], ...allSectionsOf(ceiling).map(each => {
+        if (each.of === 'walls') return [`section-${each.along.own.kind}-${room}`, `section-${each.along.own.kind}-${each.along.walls[0]}-${room}`];
+        const { name } = each.lines.section.profile;
+        return [`section-${name}`, `section-${name}-${room}`];
+    }), ...Array.from({ length: meetingSheets(ceiling) }, () => [`meetings-${room}`])];
 }

@@ -35,3 +35,17 @@ function signedArea(shape: readonly Point[]): number {
         return sum + x * nextY - y * nextX;
     }, 0);
 }
+
+/** What of a shape of any form lies in a convex one (given either way round), by Sutherland and Hodgman: where it falls apart, its parts hang together by an edge. */
+export function keptInside(shape: readonly Point[], within: readonly Point[]): readonly Point[] {
+    const turn = turnOf(within);
+    return within.reduce((rest: readonly Point[], a, i) => {
+        const b = within[i + 1 === within.length ? 0 : i + 1]!, across = turn * (b[0] - a[0]), down = turn * (b[1] - a[1]);
+        const inside = ([x, y]: Point): number => across * (y - a[1]) - down * (x - a[0]);
+        return rest.flatMap((point, n) => {
+            const next = rest[n + 1 === rest.length ? 0 : n + 1]!, here = inside(point), there = inside(next), share = here / (here - there);
+            const crossing: Point[] = (here < 0) === (there < 0) ? [] : [[point[0] + share * (next[0] - point[0]), point[1] + share * (next[1] - point[1])]];
+            return here < 0 ? crossing : [point, ...crossing];
+        });
+    }, shape);
+}

@@ -12,15 +12,18 @@ const LARGEST = 2 * POINTS_PER_INCH / TICKS_PER_INCH;
 
 /** The largest scale at which it fits; on paper draftsmen's scales rule, here the pane does. */
 export function largestPlace(section: Section, shape: SectionShape, context: SectionContext, area: Extent, notes: boolean): PlacedSection {
-    const place = (k: number, within: Extent = area) => placeSection(section, shape, context, within, k, { notes, title: false });
-    let low = 0, high = LARGEST, best = place(LARGEST);
+    return largestOf((k, within) => placeSection(section, shape, context, within, k, { notes, title: false }), area);
+}
+
+/** `place`: at a scale, or null where it does not fit. Where the figures alone are wider than the pane it is shown over the edge. */
+export function largestOf<Placed>(place: (pointsPerTick: number, within: Extent) => Placed | null, area: Extent): Placed {
+    let low = 0, high = LARGEST, best = place(LARGEST, area);
     if (best) return best;
     for (let step = 0; step < STEPS; step++) {
         const k = (low + high) / 2;
-        const placed = place(k);
+        const placed = place(k, area);
         if (placed) [low, best] = [k, placed];
         else high = k;
     }
-    // where the figures alone are wider than the pane it is shown over the edge
     return best ?? place(LARGEST / 32, { left: 0, top: 0, right: 1e5, foot: 1e5 })!;
 }

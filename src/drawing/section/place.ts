@@ -36,7 +36,7 @@ const ON_A_SHEET: Around = { notes: true, title: true };
 export function placeSection(
     section: Section, shape: SectionShape, context: SectionContext, area: Extent, k: number, around: Around = ON_A_SHEET,
 ): PlacedSection | null {
-    const board = Math.max(0, context.covering?.thickness?.value ?? 0) * k;
+    const board = (Math.max(0, context.covering?.thickness?.value ?? 0) + shape.panel) * k;
     const reach = reachOf(shape);
     const lowest = Math.max(reach.down, context.bandEdge ?? 0) * k;
     const half = reach.aside * k;

@@ -13,7 +13,7 @@ import { frame, type TitleBlock } from '../sheet/frame.ts';
 import { scaleBar, viewTitle } from '../sheet/foot.ts';
 import { strip } from '../sheet/strip.ts';
 import { lastPart, sourceReference } from '../source-reference.ts';
-import { ceilingAbove } from './ceiling-above.ts';
+import { aboveOf, ceilingAbove } from './ceiling-above.ts';
 import type { SectionContext } from './context.ts';
 import { fasteners } from './fasteners.ts';
 import { noteColumn, noteInside, sizeInside, type PartNote } from './notes.ts';
@@ -69,13 +69,11 @@ export function notesOf(section: Section, shape: SectionShape, context: SectionC
 /** `notesBeside`: a column of notes stands at the right. */
 export function drawing(section: Section, shape: SectionShape, context: SectionContext, placed: PlacedSection, notesBeside = true): readonly Item[] {
     const { view, strings, notes, stringsFrom, foot: breakFoot } = placed;
-    const thickness = context.covering?.thickness?.value;
-    const board = thickness !== undefined && thickness > 0 ? { kind: context.covering!.kind.value, thickness } : null;
     const { inside, beside, size, hollow, pitch } = notesOf(section, shape, context, placed);
     const spacerFoot = shape.spacer === null ? hollow : down(view, shape.blocking.thickness + shape.spacer.height);
     return [
         beyond(shape, view, { crossed: context.crossed, bandEdge: context.bandEdge ?? null }),
-        ...ceilingAbove(view, board, breakFoot),
+        ...ceilingAbove(view, aboveOf(context.covering, shape.panel), breakFoot),
         ...wood(shape, view, namingFor(section.profile, context)),
         ...fasteners(section.profile, shape, view),
         // before the dimensions, whose figures interrupt the leaders that run through them

@@ -18,6 +18,8 @@ export interface SectionShape {
     readonly spacer: { readonly width: Ticks; readonly height: Ticks } | null;
     /** How far out and down; of a crown, which leans, with the thickness of its board. */
     readonly trim: { readonly thickness: Ticks; readonly height: Ticks; readonly leans?: Ticks } | null;
+    /** Thickness of the panel under the ceiling from which the beam hangs; 0 without one. */
+    readonly panel: Ticks;
     /** Parts of sheet material: it has no growth rings. */
     readonly sheet: ReadonlySet<'side' | 'cleat' | 'bottom' | 'trim'>;
 }
@@ -44,15 +46,20 @@ export function shapeOf(section: Section): SectionShape | null {
         bottom: { place: profile.bottom?.place.value ?? 'between-sides', width: section.bottomWidth.ticks, thickness: bottomThickness, top: seatOf(section), ease: profile.bottom?.ease?.value ?? 0 },
         cleat: cleatThickness && cleatHeight ? { thickness: cleatThickness.ticks, top: cleatFoot - cleatHeight.ticks, foot: cleatFoot } : null,
         spacer: spacerWidth && spacerHeight !== undefined ? { width: spacerWidth.ticks, height: spacerHeight } : null,
+        panel: panelOf(section),
         sheet: new Set([...isFiberboard(profile.sides) ? ['side' as const] : [], ...isFiberboard(profile.cleats) ? ['cleat' as const] : [], ...isFiberboard(profile.bottom) ? ['bottom' as const] : [], ...isFiberboard(profile.trim) ? ['trim' as const] : []]),
         trim: trimThickness && trimHeight ? { thickness: trimThickness.ticks, height: trimHeight.ticks, ...profile.trim?.spring && { leans: thicknessOf(profile.trim, 'trim')?.ticks } } : null,
     };
     return sizesOf(shape).every(ticks => ticks > 0 && Number.isFinite(ticks)) ? shape : null;
 }
 
+export function panelOf({ profile: { back } }: Pick<Section, 'profile'>): Ticks {
+    return Math.max(0, back?.thickness?.value.ticks ?? 0);
+}
+
 /** How far the parts reach from the middle of the beam, and above and below the ceiling. Where sizes contradict each other that is more than the beam. */
 export function reachOf(
-    { innerWidth, outerWidth, depth, side, blocking, bottom, cleat, spacer, trim }: SectionShape
+    { innerWidth, outerWidth, depth, side, blocking, bottom, cleat, spacer, trim, panel }: SectionShape
 ): { readonly aside: Ticks; readonly down: Ticks; readonly up: Ticks } {
     return {
         aside: Math.max(
@@ -60,7 +67,7 @@ export function reachOf(
             (cleat?.thickness ?? 0) - innerWidth / 2,
         ),
         down: Math.max(depth, bottom.top + bottom.thickness, blocking.thickness + (spacer?.height ?? 0), trim?.height ?? 0),
-        up: Math.max(0, -side.top, -bottom.top, -(cleat?.top ?? 0)),
+        up: Math.max(panel, -side.top, -bottom.top, -(cleat?.top ?? 0)),
     };
 }
 

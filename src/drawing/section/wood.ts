@@ -2,7 +2,7 @@ import type { Part } from '../../takeoff/model.ts';
 import { group, line, polygon, polyline, type Group, type Item, type Point } from '../display-list.ts';
 import { endGrain } from '../fill/end-grain.ts';
 import { hatch } from '../fill/hatch.ts';
-import type { Rabbet } from '../../job/model.ts';
+import { convexParts, crown, notched } from './outlines.ts';
 import type { SectionShape } from './shape.ts';
 import { across, box, down, spot, type SectionView } from './view.ts';
 
@@ -11,9 +11,9 @@ export type Naming = (part: Part, title: string) => { readonly title: string; re
 
 const SIDES = [[-1, 'left'], [1, 'right']] as const;
 /** Growth rings: about eight to the inch at full size, and never so close that they print gray. */
-const RING_SPACING = 6.2;
+export const RING_SPACING = 6.2;
 /** Lines of sheet material, closer than those of the ceiling's covering. */
-const SHEET_SPACING = 3.4;
+export const SHEET_SPACING = 3.4;
 
 /** The wood of the beam, back to front: spacer beyond, then everything the section cuts. */
 export function wood(shape: SectionShape, view: SectionView, naming: Naming): readonly Group[] {
@@ -66,12 +66,6 @@ function trim(
     return cutWood(sheet.has('trim'), `trim.${name}`, naming('trim', `Ceiling trim, ${name}`), corners, [corners], spot(view, side * (outerWidth / 2 + 3.4 * thickness), 1.5 * height));
 }
 
-/** A crown between the side and the ceiling: its face from edge to edge, its back cut off flat where it lies against them. */
-function crown({ out, down: drop, thick }: { readonly out: number; readonly down: number; readonly thick: number }): readonly Point[] {
-    const width = Math.hypot(out, drop);
-    return [[0, drop], [out, 0], [Math.max(0, out - thick * width / drop), 0], [0, Math.max(0, drop - thick * width / out)]];
-}
-
 function bottom({ bottom: { width, thickness, top, ease }, channel, sheet }: SectionShape, view: SectionView, naming: Naming): Group {
     const half = width / 2;
     const eased = Math.min(ease, thickness, half);
@@ -85,41 +79,11 @@ function bottom({ bottom: { width, thickness, top, ease }, channel, sheet }: Sec
 }
 
 /** What the section cuts: growth rings in wood, close slanted lines in sheet material. */
-function cutWood(
+export function cutWood(
     isSheet: boolean, id: string, names: ReturnType<Naming>, outline: readonly Point[], convex: readonly (readonly Point[])[], pith: Point,
 ): Group {
     const grain = isSheet ? convex.flatMap(part => hatch(part, SHEET_SPACING, true)) : endGrain(convex, { pith, spacing: RING_SPACING, seed: id });
     return group(id, names, [polygon(outline, null, 'paper'), ...grain, polygon(outline, 'cut')]);
-}
-
-type Stretch = readonly [number, number];
-
-/** A board's outline on the right of the beam, from its back (inside) to its face, with the step of its rabbet. */
-function notched([back, face]: Stretch, [top, foot]: Stretch, rabbet: Rabbet | null): readonly Point[] {
-    const corners: readonly Point[] = [[back, top], [face, top], [face, foot], [back, foot]];
-    if (rabbet === null) return corners;
-    const [x, y] = cornerOf(rabbet, [back, face], [top, foot]);
-    const inX = x === back ? back + rabbet.width.ticks : face - rabbet.width.ticks;
-    const inY = y === top ? top + rabbet.height.ticks : foot - rabbet.height.ticks;
-    return corners.flatMap(([cornerX, cornerY]): readonly Point[] => {
-        if (cornerX !== x || cornerY !== y) return [[cornerX, cornerY]];
-        // the outline is walked back-top, face-top, face-foot, back-foot: it comes to face-top and back-foot along the edge
-        const comesAlongEdge = (x === back) !== (y === top);
-        return comesAlongEdge ? [[inX, y], [inX, inY], [x, inY]] : [[x, inY], [inX, inY], [inX, y]];
-    });
-}
-
-/** The same board as two upright rectangles, for filling. */
-function convexParts([back, face]: Stretch, [top, foot]: Stretch, rabbet: Rabbet | null): readonly (readonly [Stretch, Stretch])[] {
-    if (rabbet === null) return [[[back, face], [top, foot]]];
-    const [x, y] = cornerOf(rabbet, [back, face], [top, foot]);
-    const narrow: Stretch = x === back ? [back + rabbet.width.ticks, face] : [back, face - rabbet.width.ticks];
-    const inY = y === top ? top + rabbet.height.ticks : foot - rabbet.height.ticks;
-    return y === top ? [[narrow, [top, inY]], [[back, face], [inY, foot]]] : [[[back, face], [top, inY]], [narrow, [inY, foot]]];
-}
-
-function cornerOf(rabbet: Rabbet, [back, face]: Stretch, [top, foot]: Stretch): Point {
-    return [rabbet.face === 'back' ? back : face, rabbet.edge === 'lower' ? foot : top];
 }
 
 /** Lower edges of the crossing beam, and from where they are seen: those of its sides, and of a bottom that lies under them. */

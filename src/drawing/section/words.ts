@@ -53,11 +53,7 @@ export function partNotes(
         });
     }
 
-    if (context.covering?.thickness) {
-        beside.push({ id: 'ceiling', name: 'Ceiling board, as found', words: [`${f(context.covering.thickness.value)} ${context.covering.kind.value}`], spots: [[view.right - 12, down(view, -context.covering.thickness.value / 2)]] });
-    } else {
-        beside.push({ id: 'ceiling', name: 'Ceiling, as found', words: [], spots: [[view.right - 12, view.ceiling]] });
-    }
+    beside.push(...ceilingNotes(context, view, shape.panel, f));
     if (trim) {
         beside.push({
             id: 'trim', name: 'Ceiling trim',
@@ -103,8 +99,18 @@ export function partNotes(
     return { inside, beside };
 }
 
+/** What is over all of it: the ceiling as it was found, and the panel under it where the beam has one. */
+export function ceilingNotes({ covering }: Pick<SectionContext, 'covering'>, view: SectionView, panel: Ticks, f: (ticks: Ticks) => string): readonly PartNote[] {
+    const x = view.right - 12, board = covering?.thickness?.value;
+    return [
+        board ? { id: 'ceiling', name: 'Ceiling board, as found', words: [`${f(board)} ${covering!.kind.value}`], spots: [[x, down(view, -panel - board / 2)]] }
+            : { id: 'ceiling', name: 'Ceiling, as found', words: [], spots: [[x, down(view, -panel)]] },
+        ...panel > 0 ? [{ id: 'panel', name: 'Panel over the coffers', words: [`${f(panel)}; the beam hangs under it`], spots: [[x - 14, down(view, -panel / 2)] as const] }] : [],
+    ];
+}
+
 /** Flat, its thickness and height; of a crown how it leans, and what it reaches out and down. */
-function trimWords({ thickness, height, leans }: NonNullable<SectionShape['trim']>, { trim }: Profile, f: (ticks: Ticks) => string): string {
+export function trimWords({ thickness, height, leans }: NonNullable<SectionShape['trim']>, { trim }: Profile, f: (ticks: Ticks) => string): string {
     if (leans === undefined || !trim?.spring) return `${f(thickness)} × ${f(height)}`;
     return `crown, spring ${trim.spring.value}°, ${f(thickness)} out and ${f(height)} down`;
 }
@@ -114,11 +120,11 @@ function underSides({ bottom, outerWidth }: SectionShape, f: (ticks: Ticks) => s
     return beyond === 0 ? 'under the sides, flush with their faces' : `under the sides, ${f(Math.abs(beyond))} ${beyond > 0 ? 'beyond' : 'short of'} the face of each`;
 }
 
-function stockWords(stock: Given<Stock> | undefined): string {
+export function stockWords(stock: Given<Stock> | undefined): string {
     const size = stock?.value.size?.value.text;
     return size === undefined ? '' : `, from ${size}`;
 }
 
-function nailWords(nails: Given<Nails> | undefined, f: (ticks: Ticks) => string): readonly string[] {
+export function nailWords(nails: Given<Nails> | undefined, f: (ticks: Ticks) => string): readonly string[] {
     return nails === undefined ? [] : [`${nails.value.gauge} ga × ${f(nails.value.length)} nails every ${f(nails.value.every)}`];
 }

@@ -1,17 +1,21 @@
 import { tapeOf } from '../../job/tape.ts';
-import type { Derived, Section } from '../../ceiling/model.ts';
-import { contextIn, sectionsOf, type SectionOfLines } from '../../drawing/section/context.ts';
+import type { Derived, HalfBeam, Section } from '../../ceiling/model.ts';
+import { allSectionsOf, drawAnyPaneSection, type AnySection } from '../../drawing/section/all-sections.ts';
+import { wallsNamed } from '../../drawing/section/wall-section.ts';
 import type { Group } from '../../drawing/display-list.ts';
-import { drawPaneSection } from '../../drawing/section/pane-section.ts';
+import { placesText } from '../../drawing/meetings/kinds.ts';
+import { drawPaneMeeting, shownMeetings } from '../../drawing/meetings/sheets.ts';
+import { solidsOf } from '../../dryfit/solids.ts';
+import { capitalized } from '../../plain/words.ts';
 import { toPaneSvg } from '../../drawing/svg/svg.ts';
 import { drawTolerance } from '../../drawing/tolerance/figure.ts';
 import { drawRunStrip } from '../../drawing/tolerance/run-strip.ts';
 import { linesNamed, sizesOf } from '../../rules/support/words.ts';
 import type { Show } from '../../quantity/print-length.ts';
 import { worstCase } from '../../quantity/tolerance.ts';
-import type { JobSettings, Profile } from '../../job/model.ts';
+import type { JobSettings } from '../../job/model.ts';
 import type { Source } from '../../provenance/source.ts';
-import { PARTS, type Part } from '../../takeoff/model.ts';
+import { PARTS, type Part, type Piece } from '../../takeoff/model.ts';
 import type { PageContent, RoomOnPage, Wishes } from '../page.ts';
 import { Sources } from '../shared/sources.ts';
 import { whyWords, type WhyWords } from '../shared/why.ts';
@@ -23,6 +27,8 @@ export interface SectionContent extends PageContent {
     readonly title: string;
     readonly show: Show;
     readonly sections: readonly SectionShown[];
+    /** How lines, and what runs along walls, meet: each way once. */
+    readonly meetings: readonly { readonly title: string; readonly where: string; readonly svg: string; readonly words: readonly string[] }[];
     /** What rounding, press and the saw do along the runs of the room. */
     readonly runs: readonly { readonly title: string; readonly svg: string; readonly cases: readonly CaseShown[] }[];
 }
@@ -68,7 +74,8 @@ export function sectionContent(room: RoomOnPage, wishes: Wishes): SectionContent
     };
     return {
         title: layout.room.title ?? layout.room.name, show: ceiling.room.job.show.value,
-        sections: sectionsOf(ceiling).map(each => shown(each, room, sizes, sources)),
+        sections: allSectionsOf(ceiling).map(each => shown(each, room, sizes, sources)),
+        meetings: meetingsShown(room, points(Math.min(MEETING, width - PADDING))),
         runs: runCases(ceiling).map(({ strip, cases }) => ({
             title: strip.title, svg: toPaneSvg(drawRunStrip(strip, sizes.figure), { attributesOf: () => ({}) }),
             cases: cases.map(each => caseShown(each, sizes.figure, ceiling.room.job, sources)),
@@ -77,40 +84,70 @@ export function sectionContent(room: RoomOnPage, wishes: Wishes): SectionContent
     };
 }
 
+/** Width of one, in pixels. */
+const MEETING = 460;
+
+function meetingsShown({ ceiling, takeOff }: RoomOnPage, width: number): SectionContent['meetings'] {
+    const all = shownMeetings(ceiling, takeOff), solids = all.length === 0 ? [] : solidsOf(ceiling, takeOff);
+    return all.map((each, i) => ({
+        title: each.meeting.title, where: `${capitalized(placesText(each.meeting))}. ${each.looking}.`, words: each.words.map(words => words.replaceAll('\u2044', '/')),
+        svg: toPaneSvg(drawPaneMeeting(each, `meeting-${i + 1}`, ceiling, takeOff.pieces, solids, width), { attributesOf: () => ({}) }),
+    }));
+}
+
 interface Sizes { readonly section: { readonly width: number; readonly height: number }; readonly figure: number }
 
-function shown(each: SectionOfLines, { ceiling, takeOff }: RoomOnPage, sizes: Sizes, sources: Sources): SectionShown {
-    const { section, lines } = each, { job } = ceiling.room, { profile } = section;
-    const names = new Set(lines.map(line => line.name));
-    const keysOf = (part: Part): readonly string[] => takeOff.pieces.filter(piece => piece.part === part && (part === 'trim' || piece.line !== null && names.has(piece.line))).map(({ id }) => id);
-    const drawn = drawPaneSection(section, contextIn(ceiling, each, {}), sizes.section);
-    const key = lines.map(line => line.name).join(' ');
-    const svg = toPaneSvg({ ...drawn, id: `section-${lines[0]?.name ?? ''}` }, { attributesOf: group => attributesOf(group, profile, keysOf, sources) });
+/** A section is the same one as long as it is of the same lines or walls. */
+export function keyOf(each: AnySection): string {
+    return each.of === 'lines' ? each.lines.lines.map(line => line.name).join(' ') : `along ${each.along.walls.join(' ')}`;
+}
+
+function shown(each: AnySection, { ceiling, takeOff }: RoomOnPage, sizes: Sizes, sources: Sources): SectionShown {
+    const { job } = ceiling.room, names = namesIn(each), section = each.of === 'lines' ? each.lines.section : undefined;
+    const keysOf = (part: Part): readonly string[] => takeOff.pieces.filter(piece => piece.part === part && (part === 'trim' || names.has(piece))).map(({ id }) => id);
+    const drawn = drawAnyPaneSection(ceiling, each, sizes.section), placeOf = (part: Part): Source | undefined => placeIn(each, part);
+    const svg = toPaneSvg({ ...drawn, id: `section-${keyOf(each).split(' ')[0]}` }, { attributesOf: group => attributesOf(group, placeOf, keysOf, sources) });
     return {
-        key, label: profile.label, lines: linesNamed(lines.map(line => line.name)), pieces: PARTS.filter(part => part !== 'band').flatMap(keysOf), svg,
+        key: keyOf(each), ...namesOf(each), pieces: PARTS.flatMap(part => (part === 'band' && section ? [] : keysOf(part))), svg,
         notes: drawn.notes.map(({ id, name, words }) => {
-            const part = PART_OF_NOTE[id], at = part && placeOf(profile, part);
+            const part = PART_OF_NOTE[id], at = part && placeOf(part);
             // on a page, unlike in a drawing, fractions are written as they are typed
             return { name, words: words.join('; ').replaceAll('\u2044', '/'), ...at && { at: sources.number(at) }, keys: part ? keysOf(part) : [] };
         }),
-        lengths: lengthsOf(section, job, sources),
-        cases: [fitCase(section, job), spacerCase(section, job)].flatMap(one => one ? [caseShown(one, sizes.figure, job, sources)] : []),
-        isExact: [section.fit, section.depth, section.spacerRoom].every(length => !length || length.tolerance.length === 0),
+        lengths: section ? lengthsOf(section, job, sources) : [],
+        cases: section ? [fitCase(section, job), spacerCase(section, job)].flatMap(one => one ? [caseShown(one, sizes.figure, job, sources)] : []) : [],
+        isExact: section !== undefined && [section.fit, section.depth, section.spacerRoom].every(length => !length || length.tolerance.length === 0),
     };
 }
 
-const PART_OF_NOTE: Readonly<Record<string, Part>> = { blocking: 'blocking', spacer: 'spacer', cleats: 'cleat', trim: 'trim', side: 'side', rabbet: 'side', bottom: 'bottom' };
+function namesOf(each: AnySection): { readonly label: string; readonly lines: string } {
+    if (each.of === 'lines') return { label: each.lines.section.profile.label, lines: linesNamed(each.lines.lines.map(line => line.name)) };
+    return { label: each.along.own.kind === 'band' ? t('Band') : t('Half beam'), lines: wallsNamed(each.along) };
+}
 
-function placeOf(profile: Profile, part: Part): Source | undefined {
-    const { blocking, spacers, sides, cleats, bottom, trim } = profile;
+/** Whether a piece belongs to what the section is of. */
+function namesIn(each: AnySection): { has(piece: Piece): boolean } {
+    if (each.of === 'lines') {
+        const names = new Set(each.lines.lines.map(line => line.name));
+        return { has: ({ line }) => line !== null && names.has(line) };
+    }
+    const walls = new Set(each.along.walls);
+    return { has: ({ line, on }) => line === null && on !== null && walls.has(on) };
+}
+
+const PART_OF_NOTE: Readonly<Record<string, Part>> = { blocking: 'blocking', spacer: 'spacer', cleats: 'cleat', trim: 'trim', side: 'side', rabbet: 'side', bottom: 'bottom', band: 'band', 'wall-cleat': 'cleat' };
+
+function placeIn(each: AnySection, part: Part): Source | undefined {
+    if (each.of === 'walls' && each.along.own.kind === 'band') return part === 'band' ? each.along.own.perimeter.at : undefined;
+    const { blocking, spacers, sides, cleats, bottom, trim } = each.of === 'lines' ? each.lines.section.profile : (each.along.own as HalfBeam).section.profile;
     return { blocking, spacer: spacers, side: sides, cleat: cleats, bottom, trim, band: undefined }[part]?.at;
 }
 
 /** A part is a button that leads to its words, and is lit while the cursor stands in them. */
 function attributesOf(
-    { part, title, items }: Group, profile: Profile, keysOf: (part: Part) => readonly string[], sources: Sources,
+    { part, title, items }: Group, placeOf: (part: Part) => Source | undefined, keysOf: (part: Part) => readonly string[], sources: Sources,
 ): Readonly<Record<string, string>> {
-    const at = part && placeOf(profile, part);
+    const at = part && placeOf(part);
     if (!part || !at || title === undefined || items.length === 0) return {};
     return { 'class': 'part', 'data-keys': keysOf(part).join(' '), 'data-at': String(sources.number(at)), role: 'button', tabindex: '0', 'aria-label': title };
 }

@@ -1,8 +1,7 @@
 import { tapeOf } from '../../job/tape.ts';
 import { sheet, text, type Sheet } from '../../drawing/display-list.ts';
-import { drawSection, sectionsOf, toSvg, withNotice } from '../../drawing/index.ts';
+import { allSectionsOf, drawAnySection, drawMeetings, meetingSheets, sectionsOf, toSvg, withNotice, type AnySection } from '../../drawing/index.ts';
 import { paneGround } from '../../drawing/paper.ts';
-import { contextIn } from '../../drawing/section/context.ts';
 import { toDxf } from '../../exports/dxf/dxf.ts';
 import { decimal, unitOf } from '../../report/csv.ts';
 import { csvStanding, standingNotice } from '../../report/standing.ts';
@@ -16,7 +15,7 @@ import { html, trusted, type Html } from '../shared/html.ts';
 import { fileName } from '../../text/file-name.ts';
 import { printable } from '../shared/printable.ts';
 import { t } from '../shared/words.ts';
-import { sectionContent, type SectionContent } from './content.ts';
+import { keyOf, sectionContent, type SectionContent } from './content.ts';
 import { SECTION_STYLE } from './style.ts';
 import { runCases } from './runs.ts';
 import { fitCase, spacerCase, type ToleranceCase } from './tolerances.ts';
@@ -33,17 +32,15 @@ export const sectionPage: Page<SectionContent> = {
     },
 };
 
-type OneSection = ReturnType<typeof sectionsOf>[number];
-
 /** The section that the pane shows; the first where its state says none of this room's. */
-function chosen({ ceiling }: RoomOnPage, state: unknown): OneSection | undefined {
-    const all = sectionsOf(ceiling), wanted = (state as { section?: unknown } | null | undefined)?.section;
-    return all.find(({ lines }) => lines.map(line => line.name).join(' ') === wanted) ?? all[0];
+function chosen({ ceiling }: RoomOnPage, state: unknown): AnySection | undefined {
+    const all = allSectionsOf(ceiling), wanted = (state as { section?: unknown } | null | undefined)?.section;
+    return all.find(each => keyOf(each) === wanted) ?? all[0];
 }
 
-function sheetOf({ ceiling }: RoomOnPage, each: OneSection | undefined): Sheet {
+function sheetOf({ ceiling }: RoomOnPage, each: AnySection | undefined): Sheet {
     if (!each) return sheet({ id: 'C-2', title: t('No beam runs through this room.'), description: '' }, paneGround(400, 60), [text([200, 34], t('No beam runs through this room.'), { size: 11, anchor: 'middle' })]);
-    return drawSection(each.section, contextIn(ceiling, each, { sheet: 'C-2', of: '' }));
+    return drawAnySection(ceiling, each, { sheet: 'C-2', of: '' });
 }
 
 function noticed({ standing }: RoomOnPage, drawn: Sheet): Sheet {
@@ -61,8 +58,9 @@ function printedSections(room: RoomOnPage): HtmlText {
         return html`<div class="case"><h3>${each.title}</h3><p class="verdict">${verdict}</p><div class="figure-drawn">${trusted(toSvg(drawn, { as: 'part of a page' }))}</div>
 <p class="soft scale">${t('Drawn about {0} times as large, left to right; up and down to no scale.', drawn.times)}</p><ul>${reasons.map(({ words }) => html`<li>${words}</li>`)}</ul></div>`;
     };
-    const body = html`${sectionsOf(ceiling).map(each => html`<section class="sheet"><div class="drawing">${trusted(toSvg(sheetOf(room, each), { as: 'part of a page' }))}</div>
-${[fitCase(each.section, job), spacerCase(each.section, job)].flatMap(one => one ? [figure(one)] : [])}</section>`)}
+    const body = html`${allSectionsOf(ceiling).map(each => html`<section class="sheet"><div class="drawing">${trusted(toSvg(sheetOf(room, each), { as: 'part of a page' }))}</div>
+${each.of === 'lines' ? [fitCase(each.lines.section, job), spacerCase(each.lines.section, job)].flatMap(one => one ? [figure(one)] : []) : []}</section>`)}
+${drawMeetings(ceiling, room.takeOff, Array.from({ length: meetingSheets(ceiling) }, (_, i) => ({ sheet: `C-${3 + i}`, of: '' }))).map(drawn => html`<section class="sheet"><div class="drawing">${trusted(toSvg(drawn, { as: 'part of a page' }))}</div></section>`)}
 ${runCases(ceiling).map(({ strip, cases }) => html`<section class="run"><h2>${strip.title}</h2><div class="strip">${trusted(toSvg(drawRunStrip(strip, FIGURE), { as: 'part of a page' }))}</div>${cases.map(figure)}</section>`)}`;
     return printable({ title: t('Beam sections, {0}', title ?? name), landscape: true, notice: standingNotice(room.standing), style: SECTION_STYLE, body });
 }

@@ -20,6 +20,8 @@ ${tolerances(section, content.show)}
 ${content.runs.map(run => html`<section class="run"><h2>${run.title}</h2><div class="strip">${trusted(run.svg)}</div>${run.cases.map(caseMarkup)}</section>`)}
 </div>
 </div>
+${content.meetings.length === 0 ? '' : html`<h2>${t('How beams meet')}</h2><div class="meetings">${content.meetings.map(({ title, where, svg, words }) => html`<figure class="meeting"><h3>${named(title)}</h3><div class="drawing">${trusted(svg)}</div>
+<figcaption><p>${where}</p><p class="soft">${words.join(' ')}</p></figcaption></figure>`)}</div>`}
 </div>`;
 }
 
@@ -34,12 +36,13 @@ function picture(section: SectionShown): Html {
     return html`<h2>${named(label)} <span class="soft">${lines}</span></h2>
 <div class="drawing">${trusted(svg)}</div>
 ${notes.length === 0 ? '' : html`<dl class="notes">${notes.map(({ name, words, at, keys }) => html`<div ${attributes({ 'data-keys': keys.length > 0 ? keys.join(' ') : undefined })}><dt>${at === undefined ? name : html`<button type="button" class="link" ${attributes({ 'data-at': at })}>${name}</button>`}</dt><dd>${words}</dd></div>`)}</dl>`}
-<h3>${t('What follows from the parts')}</h3>
+${lengths.length === 0 ? '' : html`<h3>${t('What follows from the parts')}</h3>
 <table class="lengths"><thead><tr><th scope="col">${t('Length')}</th><th scope="col" class="figure">${t('Figure')}</th><th scope="col">${t('Why')}</th></tr></thead>
-<tbody>${lengths.map(({ name, figure, off, why }) => html`<tr><th scope="row">${name}</th><td class="figure">${figure}${off ? html` <span class="soft">${off}</span>` : ''}</td><td>${whyMarkup(why)}</td></tr>`)}</tbody></table>`;
+<tbody>${lengths.map(({ name, figure, off, why }) => html`<tr><th scope="row">${name}</th><td class="figure">${figure}${off ? html` <span class="soft">${off}</span>` : ''}</td><td>${whyMarkup(why)}</td></tr>`)}</tbody></table>`}`;
 }
 
 function tolerances(section: SectionShown, show: SectionContent['show']): Html {
+    if (section.lengths.length === 0) return html``;
     return html`<section><h2>${t('What the tolerances do')}</h2>
 ${section.isExact ? html`<p class="soft">${t('No tolerances are said, so every size is drawn as it is written. One is said like this:')} <code>${show === 'millimeters' ? 'rip 140 mm ± 0.5 mm' : 'rip 5 1/2" ± 1/64"'}</code></p>` : ''}
 ${section.cases.map(caseMarkup)}</section>`;
