@@ -74,7 +74,8 @@ test('names from the job are text, whatever they hold', () => {
     for (const sheet of drawSheets(ceiling, pieces)) {
         const svg = toSvg(sheet);
         const root = readXml(svg);
-        expect(new Set(all(root).map(element => element.name))).toEqual(new Set(['svg', 'title', 'desc', 'style', 'path', 'g', 'text', 'tspan', 'circle']));
+        const known = new Set(['svg', 'title', 'desc', 'style', 'path', 'g', 'text', 'tspan', 'circle']);
+        expect(all(root).map(element => element.name).filter(name => !known.has(name))).toEqual([]);
         expect(all(root).flatMap(element => Object.keys(element.attributes)).filter(name => /^on|href/i.test(name))).toEqual([]);
         expect(all(root).filter(element => element.name === 'text').map(wholeText).some(words => words.startsWith('<script>alert("x")</script> &'))).toBe(true);
         expect(svg).not.toContain('<script');

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { drawView, pictureSvg } from '../../src/drawing/index.ts';
+import { drawView, pictureSvg, type Picture } from '../../src/drawing/index.ts';
 import type { Point } from '../../src/drawing/display-list.ts';
 import { eyeFor, plus, seenAt, times, type Vector } from '../../src/drawing/view/eye.ts';
 import { meshesOf, meshOf } from '../../src/drawing/view/mesh.ts';
@@ -16,6 +16,8 @@ const rooms = Object.entries(ROOMS).filter(([name]) => !['many small', 'ten by e
     const { ceiling, pieces } = laid(wishes);
     return [name, { ceiling, solids: solidsOf(ceiling, pieces) }] as const;
 });
+
+const piecesOf = ({ things }: Picture) => things.flatMap(each => ('wall' in each ? [] : [each]));
 
 /** Where a ray enters a prism: a number of its direction, or infinity. Told by the prism's planes, by none of the drawing's code. */
 function entry({ outline, top, foot }: Prism, from: Vector, along: Vector): number {
@@ -47,7 +49,7 @@ describe.each(rooms)('%s, seen from the floor', (_name, { ceiling, solids }) => 
     const picture = drawView(ceiling, solids);
 
     test('stands whole in its frame and is the same every time', () => {
-        const spots = [...picture.ground, ...picture.walls, ...picture.pieces.flatMap(({ faces }) => faces)].flatMap(({ points }) => points);
+        const spots = [...picture.ground, ...picture.things.flatMap(({ faces }) => faces)].flatMap(({ points }) => points);
         expect(spots.filter(([x, y]) => x < 0 || y < 0 || x > picture.width || y > picture.height)).toEqual([]);
         expect(pictureSvg(picture)).toBe(pictureSvg(drawView(ceiling, solids)));
     });
@@ -59,7 +61,7 @@ describe.each(rooms)('%s, seen from the floor', (_name, { ceiling, solids }) => 
         let looked = 0;
         for (let i = 0; i < 900; i++) {
             const spot: Point = [(i % 30 + 0.37) * picture.width / 30, (Math.floor(i / 30) + 0.61) * picture.height / 30];
-            const top = picture.pieces.findLast(({ faces }) => faces.some(({ points }) => isInside(spot, points)));
+            const top = piecesOf(picture).findLast(({ faces }) => faces.some(({ points }) => isInside(spot, points)));
             const [x, y] = [
                 (spot[0] - picture.width / 2) / 306 * Math.tan(16 * Math.PI / 180), (picture.height / 2 - spot[1]) / 306 * Math.tan(16 * Math.PI / 180),
             ];
@@ -176,14 +178,15 @@ describe('the eye', () => {
 });
 
 describe('shadows', () => {
+    const HALL: readonly Point[] = [[0, 0], [100, 0], [100, 100], [0, 100]];
     const post: Prism = { outline: [[40, 40], [60, 40], [60, 60], [40, 60]], top: 0, foot: 10 };
     test('fall away from the light, by as much as the thing hangs down', () => {
-        const shadow = shadowOn(post, [-1, 0, 1], { width: 100, length: 100 });
+        const shadow = shadowOn(post, [-1, 0, 1], HALL);
         expect([Math.min(...shadow.map(([x]) => x)), Math.max(...shadow.map(([x]) => x))]).toEqual([40, 70]);
         expect([Math.min(...shadow.map(([, y]) => y)), Math.max(...shadow.map(([, y]) => y))]).toEqual([40, 60]);
     });
     test('end at the wall', () => {
-        const shadow = shadowOn(post, [-8, 0, 1], { width: 100, length: 100 });
+        const shadow = shadowOn(post, [-8, 0, 1], HALL);
         expect(Math.max(...shadow.map(([x]) => x))).toBe(100);
     });
 });
@@ -194,7 +197,7 @@ describe('the picture as SVG', () => {
         for (const theme of ['auto', 'light', 'dark', 'print'] as const) {
             const svg = pictureSvg(picture, { theme });
             const tags = all(readXml(svg));
-            expect(tags.filter(({ name }) => name === 'g').map(({ attributes }) => attributes['data-piece'])).toEqual(picture.pieces.map(({ piece }) => piece));
+            expect(tags.filter(({ name }) => name === 'g').map(({ attributes }) => attributes['data-piece'])).toEqual(piecesOf(picture).map(({ piece }) => piece));
             expect(svg).not.toMatch(/NaN|Infinity|undefined|href=|url\(|<script/);
         }
     });

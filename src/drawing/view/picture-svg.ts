@@ -51,8 +51,7 @@ export function pictureSvg(picture: Picture, { theme = 'auto', as = 'file', noti
         ...(as === 'file' ? [`<path class="v-paper" d="M0 ${coordinate(-above)}h${coordinate(width)}v${coordinate(height)}h-${coordinate(width)}z"/>`] : []),
         ...picture.ground.map(patch => patchSvg('ceiling', patch)),
         `<path class="v-shadow" d="${picture.shadows.map(shadow => pathData([polygon(sameTurn(shadow), null)])).join('')}"/>`,
-        ...picture.walls.map(patch => patchSvg('wall', patch)),
-        ...picture.pieces.map(prismSvg),
+        ...picture.things.map(each => ('wall' in each ? each.faces.map(face => patchSvg('wall', face)).join('') : prismSvg(each))),
         ...lines.map((words, i) => `<text class="${isCalm(notice) ? 'v-notice v-calm' : 'v-notice'}" x="8" y="${coordinate((i + 1) * LINE - above)}"${i === 0 ? ' font-weight="600"' : ''}>${escapeText(words)}</text>`),
         '</svg>', '',
     ].join('\n') as SvgText;
@@ -77,9 +76,9 @@ const paintClass = (wood: Wood, shade: number): string => `v-${wood}-${shade}`;
 
 type Used = ReadonlyMap<string, readonly [Wood, number]>;
 
-function usedBy({ ground, walls, pieces }: Picture): Used {
+function usedBy({ ground, things }: Picture): Used {
     const all: readonly (readonly [Wood, Patch])[] = [
-        ...ground.map(patch => ['ceiling', patch] as const), ...walls.map(patch => ['wall', patch] as const), ...pieces.flatMap(({ part, faces }) => faces.map(face => [part, face] as const)),
+        ...ground.map(patch => ['ceiling', patch] as const), ...things.flatMap(each => each.faces.map(face => ['wall' in each ? 'wall' : each.part, face] as const)),
     ];
     const named = all.map(([wood, { light }]) => [paintClass(wood, shadeOf(light)), [wood, shadeOf(light)] as const] as const);
     return new Map(named.sort(([a], [b]) => (a < b ? -1 : 1)));

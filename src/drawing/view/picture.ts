@@ -6,16 +6,17 @@ import type { Point } from '../display-list.ts';
 import { cleanText } from '../../text/clean-text.ts';
 import { cross, dot, eyeFor, minus, seenAt, unit, type Eye, type Vector } from './eye.ts';
 import { meshesOf } from './mesh.ts';
-import { paintOrder } from './order.ts';
+import { paintOrder, type Seen } from './order.ts';
 import { shadowOn } from './shadow.ts';
 
 /** A picture of the ceiling as it is seen from the room, in points; what comes later covers what came before. */
 export interface Picture {
     readonly title: string; readonly description: string;
     readonly width: number; readonly height: number;
-    /** The ceiling as found, the shadows on it, and the walls. */
-    readonly ground: readonly Patch[]; readonly shadows: readonly (readonly Point[])[]; readonly walls: readonly Patch[];
-    readonly pieces: readonly SeenPrism[];
+    /** The ceiling as found, and the shadows on it. */
+    readonly ground: readonly Patch[]; readonly shadows: readonly (readonly Point[])[];
+    /** Pieces and walls: where a wall juts into the room it may hide pieces. */
+    readonly things: readonly (SeenPrism | SeenWall)[];
 }
 /** `light`: 0 for what is turned away from it, 1 for what faces it. */
 export interface Patch { readonly points: readonly Point[]; readonly light: number }
@@ -23,6 +24,8 @@ export interface Patch { readonly points: readonly Point[]; readonly light: numb
 export interface SeenPrism {
     readonly piece: string; readonly part: Part; readonly faces: readonly Patch[]; readonly edges: readonly (readonly [Point, Point])[];
 }
+
+export interface SeenWall { readonly wall: string; readonly faces: readonly Patch[] }
 
 const WIDTH = 960;
 const HEIGHT = 640;
@@ -50,14 +53,33 @@ export function drawView(ceiling: Ceiling, solids: readonly Solid[]): Picture {
         return dot(normal, minus(eye.at, corners[0]!)) <= 0 ? [] : [{ points: corners.map(at), light: Math.max(0, dot(normal, LIGHT)) }];
     };
     const seen = solids.flatMap(solid => meshesOf(solid).map((mesh, i) => ({ prism: solid.prisms[i]!, ...seenPrism(solid, mesh, eye, at, patch) })));
+    const walls = ceiling.walls.map(wall => seenWall(wall, depth + WALL_BELOW, eye, at, patch)), outline = ceiling.walls.map(({ from: { x, y } }): Point => [x, y]);
     const title = ['Ceiling from below', room.title ?? room.name, room.job.title?.value].filter(Boolean).join(', ');
     return {
         title: cleanText(title), description: cleanText(`Seen from the floor, in perspective: ${solids.length} pieces.`), width: WIDTH, height: HEIGHT,
-        ground: patch([[0, 0, 0], [width, 0, 0], [width, length, 0], [0, length, 0]]),
-        shadows: shadowsOf(solids, WINDOW, width, length).map(shadow => shadow.map(([x, y]) => at([x, y, 0]))),
-        walls: wallsOf(width, length, depth + WALL_BELOW).flatMap(patch),
-        pieces: paintOrder(seen, eye.at).filter(({ faces }) => faces.length > 0).map(({ piece, part, faces, edges }) => ({ piece, part, faces, edges })),
+        // it looks straight down
+        ground: [{ points: outline.map(([x, y]) => at([x, y, 0])), light: LIGHT[2] }],
+        shadows: shadowsOf(solids, WINDOW, outline).map(shadow => shadow.map(([x, y]) => at([x, y, 0]))),
+        things: paintOrder<PaintedPrism | PaintedWall>([...seen, ...walls], eye.at).filter(({ faces }) => faces.length > 0).map(each => ('wall' in each ? { wall: each.wall, faces: each.faces } : { piece: each.piece, part: each.part, faces: each.faces, edges: each.edges })),
     };
+}
+
+type PaintedPrism = SeenPrism & Seen;
+type PaintedWall = SeenWall & Seen;
+
+/** Thick enough to be a prism, so thin that nothing is in it: what is seen of it is its inner face. */
+const THIN = 8;
+
+function seenWall({ name, from, to, length }: Ceiling['walls'][number], high: number, eye: Eye, at: (spot: Vector) => Point, patch: (corners: readonly Vector[]) => readonly Patch[]): PaintedWall {
+    const out = { x: (to.y - from.y) / length * THIN, y: (from.x - to.x) / length * THIN };
+    const prism: Prism = { outline: [[from.x + out.x, from.y + out.y], [to.x + out.x, to.y + out.y], [to.x, to.y], [from.x, from.y]], top: 0, foot: high };
+    const inner: readonly Vector[] = [[to.x, to.y, 0], [from.x, from.y, 0], [from.x, from.y, high], [to.x, to.y, high]];
+    return { wall: name, faces: patch(inner), prism, depth: inner.reduce((sum, corner) => sum + dot(minus(corner, eye.at), eye.ahead), 0) / 4, frame: frameOf(inner.map(at)) };
+}
+
+function frameOf(points: readonly Point[]): Seen['frame'] {
+    const xs = points.map(([x]) => x), ys = points.map(([, y]) => y);
+    return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), foot: Math.max(...ys) };
 }
 
 function seenPrism(
@@ -72,10 +94,7 @@ function seenPrism(
     return {
         piece: solid.piece.id, part: solid.piece.part, depth: corners.reduce((sum, corner) => sum + dot(minus(corner, eye.at), eye.ahead), 0) / corners.length,
         faces: front.flatMap(({ patches }) => patches), edges: edges.filter(onFront).map(([from, to]) => [points[from]!, points[to]!] as const),
-        frame: {
-            left: Math.min(...points.map(([x]) => x)), right: Math.max(...points.map(([x]) => x)),
-            top: Math.min(...points.map(([, y]) => y)), foot: Math.max(...points.map(([, y]) => y)),
-        },
+        frame: frameOf(points),
     };
 }
 
@@ -84,14 +103,7 @@ function normalOf([a, b, c]: readonly Vector[]): Vector {
     return unit(cross(minus(b!, a!), minus(c!, a!)));
 }
 
-/** Inner faces of the four walls, down to a little below the beams. */
-function wallsOf(width: number, length: number, high: number): readonly (readonly Vector[])[] {
-    const wall = ([ax, ay]: readonly [number, number], [bx, by]: readonly [number, number]): readonly Vector[] =>
-        [[ax, ay, 0], [bx, by, 0], [bx, by, high], [ax, ay, high]];
-    return [wall([width, 0], [0, 0]), wall([0, 0], [0, length]), wall([0, length], [width, length]), wall([width, length], [width, 0])];
-}
-
-function shadowsOf(solids: readonly Solid[], light: Vector, width: number, length: number): readonly (readonly Point[])[] {
+function shadowsOf(solids: readonly Solid[], light: Vector, outline: readonly Point[]): readonly (readonly Point[])[] {
     const prisms: readonly Prism[] = solids.flatMap(solid => solid.prisms);
-    return prisms.map(prism => shadowOn(prism, light, { width, length })).filter(shadow => shadow.length > 2);
+    return prisms.map(prism => shadowOn(prism, light, outline)).filter(shadow => shadow.length > 2);
 }

@@ -12,7 +12,9 @@ import { Sources } from '../shared/sources.ts';
 /** All that the view in three dimensions shows: whole ticks, x east, y south, z down from the ceiling. */
 export interface ViewContent extends PageContent {
     readonly title: string;
-    /** The room, and how far down its lowest piece reaches. */
+    /** Corners of the room, clockwise. */
+    readonly outline: readonly (readonly [x: Ticks, y: Ticks])[];
+    /** The box round the room, and how far down its lowest piece reaches. */
     readonly size: { readonly width: Ticks; readonly length: Ticks; readonly depth: Ticks };
     /** Faces and edges by the numbers of corners: pieces of one form share them. */
     readonly shapes: readonly Shape[];
@@ -54,6 +56,7 @@ export function viewContent(room: RoomOnPage): ViewContent {
     });
     return {
         title: layout.room.title ?? layout.room.name,
+        outline: ceiling.walls.map(({ from: { x, y } }) => [x, y] as const),
         size: { width: ceiling.width, length: ceiling.length, depth: Math.max(0, ...solids.flatMap(({ prisms }) => prisms.map(({ foot }) => foot))) },
         shapes: shapes.list, pieces,
         findings: findingsOnPlan({

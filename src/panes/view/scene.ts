@@ -1,7 +1,7 @@
 import {
     BufferAttribute, BufferGeometry, DirectionalLight, DoubleSide, FrontSide, Group, HemisphereLight, LineBasicMaterial, LineSegments, Mesh, MeshBasicMaterial,
     MeshLambertMaterial,
-    Plane, PlaneGeometry, Scene, Vector3, type Material, type Object3D,
+    Plane, PlaneGeometry, Scene, Shape, ShapeGeometry, Vector2, Vector3, type Material, type Object3D,
 } from 'three';
 import type { ViewContent, ViewPiece } from '../../pages/view/content.ts';
 import type { CutFrom } from '../../pages/view/state.ts';
@@ -49,7 +49,7 @@ export class CeilingScene {
     constructor(private readonly content: ViewContent, private readonly palette: Palette) {
         const { width, length, depth } = this.size;
         for (const part of PARTS) this.addPart(part);
-        this.addRoom(width, length, depth);
+        this.addRoom(depth);
         this.addLight(width, length);
         this.scene.add(this.marks);
     }
@@ -185,23 +185,27 @@ export class CeilingScene {
     }
 
     /** The ceiling as found and the walls around, each seen from the room alone. */
-    private addRoom(width: number, length: number, depth: number): void {
-        const { palette, planes } = this;
-        const high = depth + WALL_BELOW;
-        const add = (across: number, down: number, color: Palette['wall'], turn: (mesh: Mesh) => void): void => {
-            const geometry = new PlaneGeometry(across, down);
+    /** The ceiling over the room's outline, and the inner face of each wall; from outside one looks through them. */
+    private addRoom(depth: number): void {
+        const { palette, planes } = this, high = depth + WALL_BELOW;
+        const corners = this.content.outline.map(([x, y]) => new Vector2(x / TICKS_PER_INCH, y / TICKS_PER_INCH));
+        const add = (geometry: BufferGeometry, color: Palette['wall'], place: (mesh: Mesh) => void): void => {
             const mesh = new Mesh(geometry, this.keep(palette.flat ? new MeshBasicMaterial({ color, side: FrontSide, clippingPlanes: planes, ...BEHIND })
                 : new MeshLambertMaterial({ color, side: FrontSide, clippingPlanes: planes, ...BEHIND })));
             this.made.push(geometry);
-            turn(mesh);
+            place(mesh);
             mesh.receiveShadow = true;
             this.scene.add(mesh);
         };
-        add(width, length, palette.ceiling, mesh => { mesh.rotation.x = Math.PI / 2; mesh.position.set(width / 2, OFF_THE_WALL, length / 2); });
-        add(width, high, palette.wall, mesh => { mesh.position.set(width / 2, -high / 2, -OFF_THE_WALL); });
-        add(width, high, palette.wall, mesh => { mesh.rotation.y = Math.PI; mesh.position.set(width / 2, -high / 2, length + OFF_THE_WALL); });
-        add(length, high, palette.wall, mesh => { mesh.rotation.y = Math.PI / 2; mesh.position.set(-OFF_THE_WALL, -high / 2, length / 2); });
-        add(length, high, palette.wall, mesh => { mesh.rotation.y = -Math.PI / 2; mesh.position.set(width + OFF_THE_WALL, -high / 2, length / 2); });
+        add(new ShapeGeometry(new Shape(corners)), palette.ceiling, mesh => { mesh.rotation.x = Math.PI / 2; mesh.position.y = OFF_THE_WALL; });
+        for (const [i, from] of corners.entries()) {
+            // the room lies to the right of a wall as one goes round it, and a plane's face looks there when it is turned along the wall
+            const to = corners[(i + 1) % corners.length]!, turn = Math.atan2(from.y - to.y, to.x - from.x), [out, back] = [Math.sin(turn) * OFF_THE_WALL, Math.cos(turn) * OFF_THE_WALL];
+            add(new PlaneGeometry(from.distanceTo(to), high), palette.wall, mesh => {
+                mesh.rotation.y = turn;
+                mesh.position.set((from.x + to.x) / 2 - out, -high / 2, (from.y + to.y) / 2 - back);
+            });
+        }
     }
 
     /** As by day: soft from all around, and from a window low in the south-west, whose light the beams take from each other. */
