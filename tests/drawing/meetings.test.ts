@@ -34,7 +34,8 @@ room gallery {
 }
 `;
 const NAMES = ['supper-room', 'angle-parlor', 'lantern-room', 'hearth-and-window', 'crooked-parlor', 'ballroom', 'reading-room', 'gallery'] as const;
-const textOf = (name: string) => (name === 'gallery' ? RING.replace('; meets dies-into', '') : readFile(new URL(`../takeoff/worked/${name}.coffer`, import.meta.url), 'utf8'));
+const textOf = (name: string) =>
+    (name === 'gallery' ? RING.replace('; meets dies-into', '') : readFile(new URL(`../takeoff/worked/${name}.coffer`, import.meta.url), 'utf8'));
 async function laid(name: string) {
     const [layout] = await layoutsOf(await textOf(name)), ceiling = layout!.ceiling!;
     return { ceiling, pieces: takeOff(ceiling) };
@@ -62,8 +63,10 @@ test.each(['ballroom', 'lantern-room', 'gallery'])('%s as a picture', async name
 
 test('kinds, each with all its places', async () => {
     const kinds = async (name: string) => meetingsOf((await laid(name)).ceiling).map(({ title, places }) => `${title}: ${places.length}`);
-    expect(await kinds('supper-room')).toEqual(['Lines cross: sides mitered: 4', 'A line ends at another: sides mitered: 4', 'A line ends at a band: 12', 'Two bands in an inside corner: 4']);
-    expect(await kinds('ballroom')).toEqual(['Lines cross: the shallower dies into the deeper: 6', 'A line ends at a band: 4', 'A line ends at a band: 6', 'Two bands in an inside corner: 4']);
+    expect(await kinds('supper-room')).toEqual(['Lines cross: sides mitered: 4', 'A line ends at another: sides mitered: 4', 'A line ends at a band: 12',
+        'Two bands in an inside corner: 4']);
+    expect(await kinds('ballroom')).toEqual(['Lines cross: the shallower dies into the deeper: 6', 'A line ends at a band: 4', 'A line ends at a band: 6',
+        'Two bands in an inside corner: 4']);
     expect(await kinds('gallery')).toEqual(['Two lines end at each other: sides butted: 4']);
     expect(await kinds('hearth-and-window')).toContain('Two bands in an outside corner: 4');
     expect(await kinds('lantern-room')).toContain('A line ends at a band, at 45 degrees: 8');
@@ -72,7 +75,8 @@ test('kinds, each with all its places', async () => {
 test('what is said of a meeting is what the cut list says of its pieces', async () => {
     const { ceiling, pieces } = await laid('ballroom'), [dies] = shownMeetings(ceiling, pieces);
     expect(dies!.words).toEqual([
-        'Sides: ends at the face, square.', 'Bottom of line 1: runs through.', 'Bottom of line A: ends at the face, square.', 'Blocking of line 1: runs through.', 'Blocking of line A: ends at the face, square.',
+        'Sides: ends at the face, square.', 'Bottom of line 1: runs through.', 'Bottom of line A: ends at the face, square.',
+        'Blocking of line 1: runs through.', 'Blocking of line A: ends at the face, square.',
         'Trim: mitered 45°.', 'Line 1 hangs 3 3⁄4" lower.',
     ]);
 });
@@ -80,7 +84,8 @@ test('what is said of a meeting is what the cut list says of its pieces', async 
 test('a plane along a line cuts what lies in it, and sees its far side', async () => {
     const { ceiling, pieces } = await laid('ballroom'), [{ at, along }] = meetingsOf(ceiling) as [ReturnType<typeof meetingsOf>[number]];
     const { cut, beyond } = cutAlong(solidsOf(ceiling, pieces), at, along, [-8 * TICKS_PER_INCH, 8 * TICKS_PER_INCH], 4 * TICKS_PER_INCH);
-    const inches = (of: string, part: string) => cut.filter(({ piece }) => piece.line === of && piece.part === part).map(({ from, to }) => [from, to].map(ticks => Math.round(ticks / TICKS_PER_INCH * 16) / 16));
+    const inches = (of: string, part: string) => cut.filter(({ piece }) => piece.line === of && piece.part === part)
+        .map(({ from, to }) => [from, to].map(ticks => Math.round(ticks / TICKS_PER_INCH * 16) / 16));
     // line 1 is 5 1/2" inside with sides of 3/4": its faces 3 1/2" off its center; the blocking of line A stays 3/16" clear of them
     expect(inches('1', 'side').sort((a, b) => a[0]! - b[0]!)).toEqual([[-3.5, -2.75], [2.75, 3.5]]);
     expect(inches('A', 'blocking').sort((a, b) => a[0]! - b[0]!)).toEqual([[-8, -3.6875], [3.6875, 8]]);

@@ -15,8 +15,9 @@ export interface DrawOptions extends RoomFilesOptions {
 }
 
 /**
- * `plan-ROOM.svg` or `.dxf` for every room, `section-PROFILE` for every beam section in it, `section-band-ROOM` and the like for what runs along its walls, `meetings-ROOM` for how
- * beams meet. */
+ * `plan-ROOM.svg` or `.dxf` for every room, `section-PROFILE` for every beam section in it, `section-band-ROOM` and the like for what
+ * runs along its walls, `meetings-ROOM` for how beams meet.
+ */
 export async function draw(options: DrawOptions, world: World): Promise<ExitCode> {
     return writeRoomFiles(options, world, 'Drawing', (ceiling, workspace, standing) => {
         const sheets = drawSheets(ceiling, takeOffOf(ceiling), { fileName: uri => workspace.files.nameOf(uri) })

@@ -36,7 +36,10 @@ function signedArea(shape: readonly Point[]): number {
     }, 0);
 }
 
-/** What of a shape of any form lies in a convex one (given either way round), by Sutherland and Hodgman: where it falls apart, its parts hang together by an edge. */
+/**
+ * What of a shape of any form lies in a convex one (given either way round), by Sutherland and Hodgman: where it falls apart, its parts
+ * hang together by an edge.
+ */
 export function keptInside(shape: readonly Point[], within: readonly Point[]): readonly Point[] {
     const turn = turnOf(within);
     return within.reduce((rest: readonly Point[], a, i) => {

@@ -25,7 +25,8 @@ interface Found extends Omit<Meeting, 'places'> { readonly key: string; readonly
 /** All kinds there are in a ceiling: crossings and T's, then ends at walls, then corners of walls. */
 export function meetingsOf(ceiling: Ceiling): readonly Meeting[] {
     const kinds = new Map<string, Meeting & { places: string[] }>();
-    for (const { key, place, ...meeting } of [...ceiling.crossings.flatMap(atCrossing), ...ceiling.lines.flatMap(line => atWalls(line, ceiling)), ...cornersOf(ceiling)]) {
+    for (const { key, place, ...meeting } of [...ceiling.crossings.flatMap(atCrossing), ...ceiling.lines.flatMap(line => atWalls(line, ceiling)),
+        ...cornersOf(ceiling)]) {
         const same = kinds.get(key);
         if (same) same.places.push(place);
         else kinds.set(key, { ...meeting, places: [place] });
@@ -42,11 +43,14 @@ function atCrossing({ name, ns, ew, flush }: Crossing): readonly Found[] {
     const isCut = (line: Line, other: Line): boolean => line.passes.some(pass => pass.of === other.name && pass.cuts);
     const along = stems[0] !== stems[1] ? stems[0] ? ns : ew : isCut(ns, ew) ? ns : ew, other = along === ns ? ew : ns;
     const angle = between(unitOf(along), unitOf(other)), corners = along.section.profile.sides?.corners.value ?? 'mitered';
-    const how = flush ? `sides ${corners}` : along.section.depth.ticks === other.section.depth.ticks ? `line ${along.name} dies into line ${other.name}` : 'the shallower dies into the deeper';
+    const how = flush ? `sides ${corners}` : along.section.depth.ticks === other.section.depth.ticks ? `line ${along.name} dies into line ${other.name}`
+        : 'the shallower dies into the deeper';
     const what = { crossing: 'Lines cross', tee: 'A line ends at another', ring: 'Two lines end at each other' }[kind];
     return [{
-        kind, title: `${what}: ${how}${askew(angle)}`, place: name, at, along: unitOf(along), cut: along.name, carriers: [along.name, other.name], ...sizeOf(along, other),
-        key: [kind, flush, corners, along.section.profile.key, other.section.profile.key, along.section.heldDown.value.ticks, other.section.heldDown.value.ticks, about(angle), isCut(along, other)].join('|'),
+        kind, title: `${what}: ${how}${askew(angle)}`, place: name, at, along: unitOf(along), cut: along.name, carriers: [along.name, other.name],
+        ...sizeOf(along, other),
+        key: [kind, flush, corners, along.section.profile.key, other.section.profile.key, along.section.heldDown.value.ticks,
+            other.section.heldDown.value.ticks, about(angle), isCut(along, other)].join('|'),
     }];
 }
 
@@ -60,7 +64,8 @@ function atWalls(line: Line, { walls, around }: Ceiling): readonly Found[] {
         const angle = between(u, v), flush = own?.kind === 'half-beam' && own.section.depth.ticks === line.section.depth.ticks;
         const what = own === null ? 'bare wall' : own.kind === 'band' ? 'band' : flush ? 'half beam as deep' : 'deeper half beam';
         return [{
-            kind: 'wall', title: `A line ends at a ${what}${askew(angle)}`, place: `line ${line.name} at wall ${name}`, at, along: end === 0 ? u : { x: -u.x, y: -u.y }, cut: line.name, carriers: [line.name, name],
+            kind: 'wall', title: `A line ends at a ${what}${askew(angle)}`, place: `line ${line.name} at wall ${name}`, at,
+            along: end === 0 ? u : { x: -u.x, y: -u.y }, cut: line.name, carriers: [line.name, name],
             ...sizeOf(line, own), key: ['wall', what, line.section.profile.key, line.section.heldDown.value.ticks, keyOf(own), about(angle)].join('|'),
         }];
     });
@@ -71,13 +76,16 @@ function cornersOf({ walls, around, beams }: Ceiling): readonly Found[] {
     return walls.flatMap((wall, i): readonly Found[] => {
         const before = walls.at(i - 1)!, own = around[wall.name] ?? null, other = around[before.name] ?? null;
         if (!own && !other) return [];
-        const u = unit({ x: wall.to.x - wall.from.x, y: wall.to.y - wall.from.y }), v = unit({ x: before.to.x - before.from.x, y: before.to.y - before.from.y });
+        const u = unit({ x: wall.to.x - wall.from.x, y: wall.to.y - wall.from.y }),
+            v = unit({ x: before.to.x - before.from.x, y: before.to.y - before.from.y });
         const turn = v.x * u.y - v.y * u.x, angle = between(u, v), outside = turn < 0;
         if (Math.abs(turn) < 0.02) return [];
         const name = (each: Band | HalfBeam | null): string => (each === null ? 'a bare wall' : each.kind === 'band' ? 'a band' : 'a half beam');
-        const both = [name(own), name(other)].sort(), what = both[0] === both[1] ? `Two ${both[0]!.slice(2)}s` : `${both[0]!.replace(/^a/u, 'A')} and ${both[1]}`;
+        const both = [name(own), name(other)].sort(),
+            what = both[0] === both[1] ? `Two ${both[0]!.slice(2)}s` : `${both[0]!.replace(/^a/u, 'A')} and ${both[1]}`;
         return [{
-            kind: 'corner', title: `${what} in an ${outside ? 'outside' : 'inside'} corner${askew(angle)}`, place: `walls ${before.name} and ${wall.name}`, at: wall.from, along: own ? { x: u.x, y: u.y } : { x: -v.x, y: -v.y },
+            kind: 'corner', title: `${what} in an ${outside ? 'outside' : 'inside'} corner${askew(angle)}`, place: `walls ${before.name} and ${wall.name}`,
+            at: wall.from, along: own ? { x: u.x, y: u.y } : { x: -v.x, y: -v.y },
             cut: own ? wall.name : before.name, carriers: [before.name, wall.name],
             wide: 2 * Math.max(reachOf(own), reachOf(other)), deep: Math.max(deepOf(own), deepOf(other), beams?.depth?.ticks ?? 0),
             key: ['corner', ...[keyOf(own), keyOf(other)].sort(), outside, about(angle)].join('|'),
@@ -86,7 +94,8 @@ function cornersOf({ walls, around, beams }: Ceiling): readonly Found[] {
 }
 
 function keyOf(own: Band | HalfBeam | null): string {
-    return own === null ? '' : own.kind === 'band' ? `band ${own.thickness.ticks} ${own.lowerEdge.ticks}` : `half ${own.width.ticks} ${own.section.profile.key}`;
+    return own === null ? '' : own.kind === 'band' ? `band ${own.thickness.ticks} ${own.lowerEdge.ticks}`
+        : `half ${own.width.ticks} ${own.section.profile.key}`;
 }
 function reachOf(own: Band | HalfBeam | null): number {
     return own === null ? 0 : own.kind === 'band' ? own.thickness.ticks : Math.max(own.width.ticks + own.section.sideThickness.ticks, own.bottomWidth.ticks);
@@ -96,7 +105,8 @@ function deepOf(own: Band | HalfBeam | null): number {
 }
 function sizeOf({ section }: Line, other: Line | Band | HalfBeam | null): { readonly wide: number; readonly deep: number } {
     const own = widthOf(section);
-    if (other === null || !('section' in other) || 'kind' in other) return { wide: Math.max(own, 2 * reachOf(other as Band | HalfBeam | null)), deep: Math.max(section.depth.ticks, deepOf(other as Band | HalfBeam | null)) };
+    if (other === null || !('section' in other) || 'kind' in other) return { wide: Math.max(own, 2 * reachOf(other as Band | HalfBeam | null)),
+        deep: Math.max(section.depth.ticks, deepOf(other as Band | HalfBeam | null)) };
     return { wide: Math.max(own, widthOf(other.section)), deep: Math.max(section.depth.ticks, other.section.depth.ticks) };
 }
 function widthOf({ outerWidth, bottomWidth, profile }: Line['section']): number {

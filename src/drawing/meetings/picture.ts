@@ -48,7 +48,8 @@ export function windowOf({ kind, at, along, wide, deep }: Meeting): Window {
 const ORDER: readonly Part[] = ['blocking', 'cleat', 'bottom', 'trim', 'side', 'band'];
 const UNDER: readonly Part[] = ['blocking', 'cleat', 'trim', 'side', 'band', 'bottom'];
 const LOOK: Readonly<Record<Part, { readonly fill: Tone | null; readonly pen: PenName } | null>> = {
-    blocking: { fill: null, pen: 'hidden' }, cleat: { fill: null, pen: 'hidden' }, bottom: { fill: 'wash', pen: 'edge' }, trim: { fill: 'paper', pen: 'thin' }, side: { fill: 'paper', pen: 'edge' }, band: { fill: 'paper', pen: 'edge' }, spacer: null,
+    blocking: { fill: null, pen: 'hidden' }, cleat: { fill: null, pen: 'hidden' }, bottom: { fill: 'wash', pen: 'edge' },
+    trim: { fill: 'paper', pen: 'thin' }, side: { fill: 'paper', pen: 'edge' }, band: { fill: 'paper', pen: 'edge' }, spacer: null,
 };
 
 /** The meeting on the plan, within a frame; hidden lines tell of what the bottoms cover. */
@@ -61,13 +62,16 @@ export function planPicture(id: string, meeting: Meeting, { center, half }: Wind
         return stretch ? [line(stretch[0], stretch[1], pen)] : [];
     });
     const room = ceiling.walls.map(({ from }) => place(from)), inside = keptInside(room, corners);
-    const shown = pieces.map(piece => ({ piece, points: piece.corners.map(place) })).filter(({ points }) => points.some(([x]) => x > frame.left) && points.some(([x]) => x < frame.right) && points.some(([, y]) => y > frame.top) && points.some(([, y]) => y < frame.foot));
+    const shown = pieces.map(piece => ({ piece, points: piece.corners.map(place) }))
+        .filter(({ points }) => points.some(([x]) => x > frame.left) && points.some(([x]) => x < frame.right) && points.some(([, y]) => y > frame.top)
+        && points.some(([, y]) => y < frame.foot));
     const under = pieces.some(({ part, box }) => part === 'bottom' && pieces.some(other => other.part === 'side' && box.top >= other.box.foot));
     const draw = (part: Part): readonly Item[] => shown.filter(each => each.piece.part === part).flatMap(({ points }) => {
         const look = LOOK[part], kept = look?.fill ? keptInside(points, corners) : [];
         return look === null ? [] : [...kept.length > 2 ? [polygon(kept, null, look.fill)] : [], ...outlined(points, look.pen)];
     });
-    const order = under ? UNDER : ORDER, visible = order.filter(part => LOOK[part]?.pen !== 'hidden'), hidden = order.filter(part => LOOK[part]?.pen === 'hidden');
+    const order = under ? UNDER : ORDER, visible = order.filter(part => LOOK[part]?.pen !== 'hidden'),
+        hidden = order.filter(part => LOOK[part]?.pen === 'hidden');
     return group(id, { title: `${meeting.title}, on the plan` }, [
         ...inside.length < room.length || inside.length > 2 ? [polygon(corners, null, 'tint'), ...hatch(corners, 4.6, false)] : [],
         ...inside.length > 2 ? [polygon(inside, null, 'paper')] : [], ...visible.flatMap(draw), ...hidden.flatMap(draw), ...outlined(room, 'cut'),
@@ -82,17 +86,22 @@ const NAME = 9;
 function lineName(name: string, { at }: Meeting, ceiling: Ceiling, place: (spot: Spot) => Point, frame: Extent): readonly Item[] {
     const own = ceiling.lines.find(each => each.name === name);
     if (!own) return [];
-    const u = unitOf(own), here = placeAlong(own, at), sign = here - own.start > own.end - here ? -1 : 1, [x, y] = place(at), [dx, dy] = [u.x * sign, u.y * sign], pad = NAME + 3;
+    const u = unitOf(own), here = placeAlong(own, at), sign = here - own.start > own.end - here ? -1 : 1, [x, y] = place(at),
+        [dx, dy] = [u.x * sign, u.y * sign], pad = NAME + 3;
     const far = Math.min(
-        dx > 1e-6 ? (frame.right - pad - x) / dx : dx < -1e-6 ? (frame.left + pad - x) / dx : Infinity, dy > 1e-6 ? (frame.foot - pad - y) / dy : dy < -1e-6 ? (frame.top + pad - y) / dy : Infinity,
+        dx > 1e-6 ? (frame.right - pad - x) / dx : dx < -1e-6 ? (frame.left + pad - x) / dx : Infinity,
+        dy > 1e-6 ? (frame.foot - pad - y) / dy : dy < -1e-6 ? (frame.top + pad - y) / dy : Infinity,
     );
     return patched(text([x + dx * far, y + dy * far + NAME * 0.35], name, { size: NAME, weight: 600, anchor: 'middle' }), 'wash');
 }
 
 /** The same cut by the plane, within a frame as wide. */
-export function cutPicture(id: string, meeting: Meeting, { center, half, plane, way, sight, deep }: Window, ceiling: Ceiling, solids: readonly Solid[], frame: Extent): Group {
-    const k = (frame.right - frame.left) / (2 * half), middle = (center.x - plane.x) * way.x + (center.y - plane.y) * way.y, span = [middle - half, middle + half] as const;
-    const x = (along: number): number => (frame.left + frame.right) / 2 + (along - middle) * k, top = frame.top + ABOVE, y = (down: number): number => top + down * k;
+export function cutPicture(id: string, meeting: Meeting, { center, half, plane, way, sight, deep }: Window, ceiling: Ceiling, solids: readonly Solid[],
+    frame: Extent): Group {
+    const k = (frame.right - frame.left) / (2 * half), middle = (center.x - plane.x) * way.x + (center.y - plane.y) * way.y,
+        span = [middle - half, middle + half] as const;
+    const x = (along: number): number => (frame.left + frame.right) / 2 + (along - middle) * k, top = frame.top + ABOVE,
+        y = (down: number): number => top + down * k;
     const { cut, beyond } = cutAlong(solids, plane, way, span, sight), room = inRoom(ceiling.walls.map(({ from }) => from), plane, way, span);
     const foot = Math.min(frame.foot, y(deep));
     return group(id, { title: `${meeting.title}, in section` }, [
@@ -101,8 +110,10 @@ export function cutPicture(id: string, meeting: Meeting, { center, half, plane, 
             const corners: readonly Point[] = [[x(from), frame.top], [x(to), frame.top], [x(to), foot], [x(from), foot]];
             return [polygon(corners, null, 'tint'), ...hatch(corners, 4.6, false)];
         }),
-        ...room.flatMap(([from, to]) => [...hatch([[x(from), frame.top], [x(to), frame.top], [x(to), top], [x(from), top]], 3.4, true), line([x(from), top], [x(to), top], 'cut')]),
-        ...room.flatMap(([from, to]) => [from, to].filter(end => end > span[0] + 1 && end < span[1] - 1).map(end => line([x(end), top], [x(end), foot], 'cut'))),
+        ...room.flatMap(([from, to]) =>
+            [...hatch([[x(from), frame.top], [x(to), frame.top], [x(to), top], [x(from), top]], 3.4, true), line([x(from), top], [x(to), top], 'cut')]),
+        ...room.flatMap(([from, to]) => [from, to].filter(end => end > span[0] + 1 && end < span[1] - 1)
+            .map(end => line([x(end), top], [x(end), foot], 'cut'))),
         ...byPiece(cut).flatMap(slices => cutPiece(slices, { x, y }, way)),
     ]);
 }
@@ -123,7 +134,8 @@ function byPiece(cut: readonly Slice[]): readonly (readonly Slice[])[] {
 interface Place { readonly x: (along: number) => number; readonly y: (down: number) => number }
 
 function cutPiece(slices: readonly Slice[], { x, y }: Place, way: Vector): readonly Item[] {
-    const { piece, across } = slices[0]!, boxes = slices.map(({ from, to, top, foot }): readonly Point[] => [[x(from), y(top)], [x(to), y(top)], [x(to), y(foot)], [x(from), y(foot)]]);
+    const { piece, across } = slices[0]!,
+        boxes = slices.map(({ from, to, top, foot }): readonly Point[] => [[x(from), y(top)], [x(to), y(top)], [x(to), y(foot)], [x(from), y(foot)]]);
     const outline = piece.stands && across ? leaning(slices[0]!, { x, y }, way) : outlineOf(boxes), convex = piece.stands && across ? [outline] : boxes;
     if (piece.part === 'blocking' && across) {
         const [a, b, c, d] = outline as [Point, Point, Point, Point];
@@ -132,7 +144,9 @@ function cutPiece(slices: readonly Slice[], { x, y }: Place, way: Vector): reado
     if (!across) return [polygon(outline, 'edge', 'paper'), ...boxes.flatMap(box => longGrain(box))];
     const [left, top] = boxes[0]![0]!, [right, foot] = boxes[0]![2]!;
     return [
-        polygon(outline, null, 'paper'), ...endGrain(convex, { pith: [(left + right) / 2 + (right - left) * 0.2, foot + (foot - top) * 0.6 + 8], spacing: SHEET_SPACING + 1, seed: piece.id }), polygon(outline, 'cut'),
+        polygon(outline, null, 'paper'),
+        ...endGrain(convex, { pith: [(left + right) / 2 + (right - left) * 0.2, foot + (foot - top) * 0.6 + 8], spacing: SHEET_SPACING + 1,
+            seed: piece.id }), polygon(outline, 'cut'),
     ];
 }
 

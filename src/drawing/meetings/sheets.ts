@@ -57,10 +57,13 @@ export function meetingSheets(ceiling: Ceiling): number {
     return Math.ceil(meetingsOf(ceiling).length / ON_A_SHEET);
 }
 
-function meetingsSheet(ceiling: Ceiling, { pieces }: TakeOff, solids: readonly Solid[], shown: readonly ShownMeeting[], before: number, options: SheetOptions): Sheet {
-    const { room } = ceiling, show = room.job.show.value, paper = options.paper === undefined ? paperFor(show) : PAPERS[options.paper], id = options.sheet ?? 'C-3';
+function meetingsSheet(ceiling: Ceiling, { pieces }: TakeOff, solids: readonly Solid[], shown: readonly ShownMeeting[], before: number,
+    options: SheetOptions): Sheet {
+    const { room } = ceiling, show = room.job.show.value, paper = options.paper === undefined ? paperFor(show) : PAPERS[options.paper],
+        id = options.sheet ?? 'C-3';
     const { area } = frame(paper, titleBlock(ceiling, options, id, '')), width = (area.right - area.left) / 2, height = (area.foot - area.top - 34) / 2;
-    const wide = (width - 2 * PAD - BETWEEN) / 2, largest = Math.max(...shown.map(({ window }) => 2 * window.half)), deepest = Math.max(...shown.map(({ window }) => window.deep));
+    const wide = (width - 2 * PAD - BETWEEN) / 2, largest = Math.max(...shown.map(({ window }) => 2 * window.half)),
+        deepest = Math.max(...shown.map(({ window }) => window.deep));
     const words = Math.max(...shown.map(each => linesOf(each, width - 2 * PAD).flat().length)) * STEP, high = height - HEADING - UNDER - words - 14;
     const scale = largestThatFits(sectionScales(show), k => largest * k <= Math.min(wide, high) && deepest * k + 10 <= high), k = pointsPerTick(scale);
     const whole = frame(paper, titleBlock(ceiling, options, id, scale.label));
@@ -75,14 +78,18 @@ function meetingsSheet(ceiling: Ceiling, { pieces }: TakeOff, solids: readonly S
     ], { pointsPerTick: k, origin: [area.left, area.foot] });
 }
 
-function cell(shown: ShownMeeting, number: number, ceiling: Ceiling, pieces: TakeOff['pieces'], solids: readonly Solid[], { left, top, right }: Extent, k: number): Group {
+function cell(shown: ShownMeeting, number: number, ceiling: Ceiling, pieces: TakeOff['pieces'], solids: readonly Solid[], { left, top, right }: Extent,
+    k: number): Group {
     const { meeting, window } = shown, side = 2 * window.half * k, heading = fitText(meeting.title, right - left - 26, 11.5, 7, 600), from = top + HEADING;
-    const plan: Extent = { left, top: from, right: left + side, foot: from + side }, cut: Extent = { left: plan.right + BETWEEN, top: from, right: plan.right + BETWEEN + side, foot: from + Math.max(side, window.deep * k + 10) };
+    const plan: Extent = { left, top: from, right: left + side, foot: from + side },
+        cut: Extent = { left: plan.right + BETWEEN, top: from, right: plan.right + BETWEEN + side, foot: from + Math.max(side, window.deep * k + 10) };
     const under = Math.max(plan.foot, from + window.deep * k + 10) + UNDER;
     const [places, told] = linesOf(shown, right - left);
     return group(`meeting.${number}`, { title: meeting.title }, [
-        text([left, top + 12], String(number), { size: 13, weight: 600 }), text([left + 20, top + 12], heading.text, { size: heading.size, weight: 600 }), line([left, top + 18], [right, top + 18], 'thin'),
-        planPicture(`meeting.${number}.plan`, meeting, window, ceiling, pieces, plan), cutPicture(`meeting.${number}.cut`, meeting, window, ceiling, solids, cut),
+        text([left, top + 12], String(number), { size: 13, weight: 600 }), text([left + 20, top + 12], heading.text, { size: heading.size, weight: 600 }),
+        line([left, top + 18], [right, top + 18], 'thin'),
+        planPicture(`meeting.${number}.plan`, meeting, window, ceiling, pieces, plan),
+        cutPicture(`meeting.${number}.cut`, meeting, window, ceiling, solids, cut),
         ...places.map((words, i) => text([left, under + i * STEP], words, { size: SIZE, weight: 600 })),
         ...told.map((words, i) => text([left, under + (places.length + i) * STEP], words, { size: SIZE })),
     ]);
@@ -94,28 +101,39 @@ function linesOf({ meeting, words, looking }: ShownMeeting, width: number): read
 }
 
 /** One meeting alone, on a ground of this width in points. */
-export function drawPaneMeeting({ meeting, window }: ShownMeeting, id: string, ceiling: Ceiling, pieces: TakeOff['pieces'], solids: readonly Solid[], width: number): Sheet {
-    const side = (width - 2 * 4 - BETWEEN) / 2, k = side / (2 * window.half), high = Math.max(side, window.deep * k + 10), plan: Extent = { left: 4, top: 4, right: 4 + side, foot: 4 + side };
+export function drawPaneMeeting({ meeting, window }: ShownMeeting, id: string, ceiling: Ceiling, pieces: TakeOff['pieces'], solids: readonly Solid[],
+    width: number): Sheet {
+    const side = (width - 2 * 4 - BETWEEN) / 2, k = side / (2 * window.half), high = Math.max(side, window.deep * k + 10),
+        plan: Extent = { left: 4, top: 4, right: 4 + side, foot: 4 + side };
     return sheet({ id, title: meeting.title, description: placesText(meeting) }, paneGround(width, high + 8), [
-        planPicture('plan', meeting, window, ceiling, pieces, plan), cutPicture('cut', meeting, window, ceiling, solids, { left: plan.right + BETWEEN, top: 4, right: width - 4, foot: 4 + high }),
+        planPicture('plan', meeting, window, ceiling, pieces, plan),
+        cutPicture('cut', meeting, window, ceiling, solids, { left: plan.right + BETWEEN, top: 4, right: width - 4, foot: 4 + high }),
     ]);
 }
 
 function blocks(): readonly StripBlock[] {
-    const field = (left: number, middle: number): readonly Point[] => [[left, middle - 6], [left + SAMPLE_WIDTH, middle - 6], [left + SAMPLE_WIDTH, middle + 6], [left, middle + 6]];
+    const field = (left: number, middle: number): readonly Point[] =>
+        [[left, middle - 6], [left + SAMPLE_WIDTH, middle - 6], [left + SAMPLE_WIDTH, middle + 6], [left, middle + 6]];
     const sample = (words: string, draw: (left: number, middle: number) => readonly Item[]) => ({ kind: 'sample', words, draw } as const);
     return [
         { id: 'key', heading: 'KEY', rows: [
             sample('on the plan: edge of a side, of a bottom', (left, middle) => [line([left, middle], [left + SAMPLE_WIDTH, middle], 'edge')]),
             sample('blocking and cleats above the bottoms', (left, middle) => [line([left, middle], [left + SAMPLE_WIDTH, middle], 'hidden')]),
-            sample('wood cut across the grain', (left, middle) => [...endGrain([field(left, middle)], { pith: [left + 11, middle + 40], spacing: 4.6, seed: 'key' }), polygon(field(left, middle), 'edge')]),
-            sample('wood cut along the grain', (left, middle) => [polygon(field(left, middle), 'edge'), ...[-2, 2].map(off => line([left, middle + off], [left + SAMPLE_WIDTH, middle + off], 'grain'))]),
-            sample('blocking, cut across', (left, middle) => { const [a, b, c, d] = field(left, middle) as [Point, Point, Point, Point]; return [polygon([a, b, c, d], 'edge'), line(a, c, 'thin'), line(b, d, 'thin')]; }),
+            sample('wood cut across the grain',
+                (left, middle) => [...endGrain([field(left, middle)], { pith: [left + 11, middle + 40], spacing: 4.6, seed: 'key' }),
+                polygon(field(left, middle), 'edge')]),
+            sample('wood cut along the grain',
+                (left, middle) => [polygon(field(left, middle), 'edge'),
+                ...[-2, 2].map(off => line([left, middle + off], [left + SAMPLE_WIDTH, middle + off], 'grain'))]),
+            sample('blocking, cut across',
+                (left, middle) => { const [a, b, c, d] = field(left, middle) as [Point, Point, Point, Point];
+                return [polygon([a, b, c, d], 'edge'), line(a, c, 'thin'), line(b, d, 'thin')]; }),
             sample('beyond the cut', (left, middle) => [rectangle(left, middle - 6, left + SAMPLE_WIDTH, middle + 6, 'beyond', 'wash')]),
             sample('wall', (left, middle) => [polygon(field(left, middle), null, 'tint'), ...hatch(field(left, middle), 4.6, false)]),
         ] },
         { id: 'notes', heading: 'NOTES', rows: [
-            'Each way of meeting is drawn once, at the first place named.', 'On the left as on the plan, north up; on the right the section.', 'Angles are those of the saw, from square.', 'Drawn from the pieces of the cut list, in their places.', 'Figures rule over the scale.',
+            'Each way of meeting is drawn once, at the first place named.', 'On the left as on the plan, north up; on the right the section.',
+            'Angles are those of the saw, from square.', 'Drawn from the pieces of the cut list, in their places.', 'Figures rule over the scale.',
         ].map((words, i) => ({ kind: 'note', mark: String(i + 1), words })) },
     ];
 }
@@ -123,7 +141,8 @@ function blocks(): readonly StripBlock[] {
 function titleBlock({ room }: Ceiling, options: SheetOptions, id: string, scale: string): TitleBlock {
     const { job } = room, show = job.show.value;
     return {
-        job: job.title?.value ?? 'Coffered ceiling', room: room.title ?? room.name, ...job.client === undefined ? {} : { client: job.client.value }, drawing: ['How beams meet'], scale,
+        job: job.title?.value ?? 'Coffered ceiling', room: room.title ?? room.name, ...job.client === undefined ? {} : { client: job.client.value },
+        drawing: ['How beams meet'], scale,
         cutTo: sizeWithUnit(job.cutTo.value, show), lengths: show === 'millimeters' ? 'millimeters' : 'feet, inches', sheet: id, of: options.of ?? '',
     };
 }

@@ -3,7 +3,8 @@ import type { Point, Vector } from '../../plane/point.ts';
 import type { Piece } from '../../takeoff/model.ts';
 
 /** What an upright plane cuts of a piece, or what of it is seen beyond: along the plane, and down from the ceiling, in ticks. */
-export interface Slice { readonly piece: Piece; readonly from: number; readonly to: number; readonly top: number; readonly foot: number; /** The plane goes across its grain. */ readonly across: boolean }
+export interface Slice { readonly piece: Piece; readonly from: number; readonly to: number; readonly top: number; readonly foot: number;
+    /** The plane goes across its grain. */ readonly across: boolean }
 
 export interface Cut { readonly cut: readonly Slice[]; readonly beyond: readonly Slice[] }
 

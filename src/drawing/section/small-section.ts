@@ -31,6 +31,7 @@ export function drawSmallSection(section: Section, show: Show): Sheet | undefine
     const title = `Section through ${section.profile.label}`;
     const description = `${printLength(shape.outerWidth, show)} wide and ${printLength(shape.depth, show)} deep.`;
     return sheet({ id: 'section', title, description }, paper, [
-        ...ceilingAbove(view, { board: null, panel: shape.panel }, Math.min(height - 4, ceiling + 12)), ...wood(shape, view, (part, name) => ({ title: name, part })),
+        ...ceilingAbove(view, { board: null, panel: shape.panel }, Math.min(height - 4, ceiling + 12)),
+        ...wood(shape, view, (part, name) => ({ title: name, part })),
     ]);
 }

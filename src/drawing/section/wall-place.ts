@@ -51,13 +51,17 @@ export function placeWall(shape: WallShape, context: SectionContext, area: Exten
 function strings(shape: WallShape, { job }: SectionContext, view: SectionView): { readonly left: Stack; readonly foot: Stack } {
     const string = (id: string, title: string, marks: readonly Ticks[], place: (ticks: Ticks) => number): readonly (readonly DimensionString[])[] => {
         const rising = [...new Set(marks)].sort((a, b) => a - b);
-        return rising.length < 2 ? [] : [[{ id: `dimensions.${id}`, title, stops: rising.map(place), figures: rising.slice(1).map((mark, i) => sizeFigure(mark - rising[i]!, job.show.value)) }]];
+        return rising.length < 2 ? [] : [[{ id: `dimensions.${id}`, title, stops: rising.map(place),
+            figures: rising.slice(1).map((mark, i) => sizeFigure(mark - rising[i]!, job.show.value)) }]];
     };
     const y = (ticks: Ticks) => down(view, ticks), x = (ticks: Ticks) => across(view, ticks), { parts, depth, face, beams, reach } = shape;
-    const upright = (ids: readonly string[]): readonly Ticks[] => [0, ...parts.filter(({ id }) => ids.includes(id)).flatMap(part => part.y)].filter(ticks => ticks >= 0);
-    const lips = shape.rabbet?.edge === 'lower' ? [shape.rabbet.face === 'back' ? face - widthOf(shape, 'side') + shape.rabbet.width.ticks : face - shape.rabbet.width.ticks] : [];
+    const upright = (ids: readonly string[]): readonly Ticks[] => [0, ...parts.filter(({ id }) => ids.includes(id)).flatMap(part => part.y)]
+        .filter(ticks => ticks >= 0);
+    const lips = shape.rabbet?.edge === 'lower'
+        ? [shape.rabbet.face === 'back' ? face - widthOf(shape, 'side') + shape.rabbet.width.ticks : face - shape.rabbet.width.ticks] : [];
     const trim = reach > face && parts.some(({ id }) => id === 'trim');
-    const widths = [0, ...parts.filter(({ id }) => id === 'side' || id === 'band').flatMap(part => part.x), ...lips, ...trim ? [reach] : []], first = Math.min(...widths.filter(mark => mark > 0));
+    const widths = [0, ...parts.filter(({ id }) => id === 'side' || id === 'band').flatMap(part => part.x), ...lips, ...trim ? [reach] : []],
+        first = Math.min(...widths.filter(mark => mark > 0));
     // what the first string says by itself is not said again
     const outer = ([['width', 'From the wall to its face', face], ['bottom', 'Width of the bottom', widthOf(shape, 'bottom')]] as const)
         .filter(([id, , mark]) => mark > 0 && mark !== first && (id === 'width' || mark !== face)).sort((a, b) => a[2] - b[2]);
@@ -65,7 +69,8 @@ function strings(shape: WallShape, { job }: SectionContext, view: SectionView): 
         left: layStack('left', [
             ...string('side', 'Down to its upper edge, and how high it is', upright(['band', 'side']), y),
             ...string('parts', 'Blocking, hollow, cleat, bottom', upright(['blocking', 'cleat', 'bottom']), y),
-            ...beams !== undefined && beams !== depth && beams > 0 ? string('beams', 'Undersides of the beams', [Math.min(beams, depth), Math.max(beams, depth)], y) : [],
+            ...beams !== undefined && beams !== depth
+                && beams > 0 ? string('beams', 'Undersides of the beams', [Math.min(beams, depth), Math.max(beams, depth)], y) : [],
             ...string('depth', 'Depth', [0, depth], y),
         ], SIZE, CLEAR),
         foot: layStack('foot', [

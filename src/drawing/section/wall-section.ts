@@ -26,22 +26,27 @@ import { cutWood, RING_SPACING, SHEET_SPACING } from './wood.ts';
 /** The section of what runs along a wall, seen along the wall: a band, or half a beam with the strips that its bottom bears on. */
 export function drawWallSection(along: AlongWalls, beams: Section | undefined, context: SectionContext): Sheet {
     const { show } = context.job, paper = context.paper === undefined ? paperFor(show.value) : PAPERS[context.paper];
-    const shape = wallShape(along, beams), id = context.sheet ?? 'C-2', title = wallTitle(along, context), blank = frame(paper, titleBlock(along, context, id, ''));
+    const shape = wallShape(along, beams), id = context.sheet ?? 'C-2', title = wallTitle(along, context),
+        blank = frame(paper, titleBlock(along, context, id, ''));
     if (!isDrawable(shape)) {
-        const words = text([(blank.area.left + blank.area.right) / 2, (blank.area.top + blank.area.foot) / 2], UNKNOWN, { size: 12, anchor: 'middle', tone: 'soft' });
+        const words = text([(blank.area.left + blank.area.right) / 2, (blank.area.top + blank.area.foot) / 2], UNKNOWN,
+            { size: 12, anchor: 'middle', tone: 'soft' });
         return sheet({ id, title, description: words.text }, paper, [words, blank.group]);
     }
-    const around = { notes: true, title: true }, scale = largestThatFits(sectionScales(show.value), k => placeWall(shape, context, blank.area, k, around) !== null);
+    const around = { notes: true, title: true },
+        scale = largestThatFits(sectionScales(show.value), k => placeWall(shape, context, blank.area, k, around) !== null);
     const placed = placeWall(shape, context, blank.area, pointsPerTick(scale), around)!, whole = frame(paper, titleBlock(along, context, id, scale.label));
     return sheet({ id, title, description: describe(along, shape, context) }, paper, [
-        ...drawing(along, shape, beams, context, placed, true), ...footOf(along, context, scale, placed, whole.area), strip(blocks(shape, context, scale), whole.strip), whole.group,
+        ...drawing(along, shape, beams, context, placed, true), ...footOf(along, context, scale, placed, whole.area),
+        strip(blocks(shape, context, scale), whole.strip), whole.group,
     ], { pointsPerTick: placed.view.pointsPerTick, origin: [placed.view.middle, placed.view.ceiling] });
 }
 
 const UNKNOWN = 'The section cannot be drawn yet: its text leaves out, or gets wrong, a size it needs.';
 
 /** The same alone, as large as it goes on a ground of this size in points; in a narrow one what is said of the parts comes beside it. */
-export function drawPaneWallSection(along: AlongWalls, beams: Section | undefined, context: SectionContext, size: { readonly width: number; readonly height: number }): PaneSection {
+export function drawPaneWallSection(along: AlongWalls, beams: Section | undefined, context: SectionContext,
+    size: { readonly width: number; readonly height: number }): PaneSection {
     const ground = paneGround(Math.max(250, size.width), Math.max(230, size.height)), shape = wallShape(along, beams), title = wallTitle(along, context);
     if (!isDrawable(shape)) {
         const words = text([ground.width / 2, ground.height / 2], 'A size it needs is missing or wrong.', { size: 11, anchor: 'middle', tone: 'soft' });
@@ -56,9 +61,12 @@ export function drawPaneWallSection(along: AlongWalls, beams: Section | undefine
     };
 }
 
-function drawing(along: AlongWalls, shape: WallShape, beams: Section | undefined, context: SectionContext, { view, left, foot, stringsFrom, breakFoot, notes }: PlacedWall, notesBeside: boolean): readonly Item[] {
+function drawing(along: AlongWalls, shape: WallShape, beams: Section | undefined, context: SectionContext,
+    { view, left, foot, stringsFrom, breakFoot, notes }: PlacedWall, notesBeside: boolean): readonly Item[] {
     const end = view.right;
-    const seen = shape.beams !== undefined && shape.beams > 0 ? [line([view.middle + Math.min(shape.face, shape.reach) * view.pointsPerTick, down(view, shape.beams)], [end, down(view, shape.beams)], 'beyond')] : [];
+    const seen = shape.beams !== undefined
+        && shape.beams > 0 ? [line([view.middle + Math.min(shape.face, shape.reach) * view.pointsPerTick, down(view, shape.beams)],
+        [end, down(view, shape.beams)], 'beyond')] : [];
     return [
         group('beyond', { title: 'Beyond the cut' }, seen),
         ...ceilingAbove(view, aboveOf(context.covering, shape.panel), breakFoot),
@@ -73,7 +81,8 @@ function drawing(along: AlongWalls, shape: WallShape, beams: Section | undefined
 function wall(view: SectionView, foot: number): Group {
     const corners: readonly Point[] = [[view.left, view.top], [view.middle, view.top], [view.middle, foot], [view.left, foot]];
     return group('wall', { title: 'Wall, as found' }, [
-        polygon(corners, null, 'tint'), ...hatch(corners, 4.6, false), line([view.middle, view.ceiling], [view.middle, foot], 'cut'), line([view.left, view.top], [view.left, foot], 'thin'),
+        polygon(corners, null, 'tint'), ...hatch(corners, 4.6, false), line([view.middle, view.ceiling], [view.middle, foot], 'cut'),
+        line([view.left, view.top], [view.left, foot], 'thin'),
     ]);
 }
 
@@ -85,32 +94,48 @@ function scribed({ scribe }: WallShape, view: SectionView): readonly Group[] {
 }
 
 function piece({ id, part, title, at, outline, convex, look, pith }: WallPart, view: SectionView, context: SectionContext): Group {
-    const place = (points: readonly Point[]) => points.map(([x, y]) => spot(view, x, y)), names = { title, part, source: sourceReference(at, context.fileName ?? lastPart) };
+    const place = (points: readonly Point[]) => points.map(([x, y]) => spot(view, x, y)),
+        names = { title, part, source: sourceReference(at, context.fileName ?? lastPart) };
     if (look !== 'running on') return cutWood(look === 'sheet', id, names, place(outline), convex.map(place), spot(view, ...pith));
     const [a, b, c, d] = place(outline) as [Point, Point, Point, Point];
     return group(id, names, [polygon([a, b, c, d], 'cut', 'paper'), line(a, c, 'thin'), line(b, d, 'thin')]);
 }
 
 function footOf(along: AlongWalls, context: SectionContext, scale: Scale, { view, left: stack, titleAt: y }: PlacedWall, area: Extent): readonly Item[] {
-    const left = Math.max(area.left + 14, view.left - stack.depth - 60), right = Math.min(area.right - 20, left + 340 + 330), noScale = scale.label === 'not to scale';
+    const left = Math.max(area.left + 14, view.left - stack.depth - 60), right = Math.min(area.right - 20, left + 340 + 330),
+        noScale = scale.label === 'not to scale';
     return [
-        viewTitle([left, y], (context.sheet ?? 'C-2').replace(/^.*-/u, ''), nameOf(along), `${capitalized(wallsNamed(along))}. ${capitalized(scale.label)}.${noScale ? '' : ' Measure the bar: it tells whether the print is true.'}`, 340),
+        viewTitle([left, y], (context.sheet ?? 'C-2').replace(/^.*-/u, ''), nameOf(along),
+            `${capitalized(wallsNamed(along))}. ${capitalized(scale.label)}.${noScale ? '' : ' Measure the bar: it tells whether the print is true.'}`, 340),
         ...noScale ? [] : [scaleBar([right, y - 3], view.pointsPerTick, 'section', context.job.show.value, 230)],
     ];
 }
 
 function blocks(shape: WallShape, context: SectionContext, scale: Scale): readonly StripBlock[] {
-    const f = (ticks: number) => sizeWithUnit(ticks, context.job.show.value), note = (words: string, i: number) => ({ kind: 'note', mark: String(i + 1), words } as const);
-    const field = (left: number, middle: number): readonly Point[] => [[left, middle - 6], [left + SAMPLE_WIDTH, middle - 6], [left + SAMPLE_WIDTH, middle + 6], [left, middle + 6]];
+    const f = (ticks: number) => sizeWithUnit(ticks, context.job.show.value),
+        note = (words: string, i: number) => ({ kind: 'note', mark: String(i + 1), words } as const);
+    const field = (left: number, middle: number): readonly Point[] =>
+        [[left, middle - 6], [left + SAMPLE_WIDTH, middle - 6], [left + SAMPLE_WIDTH, middle + 6], [left, middle + 6]];
     const has = (look: WallPart['look']) => shape.parts.some(part => part.look === look);
     return [
         { id: 'key', heading: 'KEY', rows: [
-            ...has('wood') ? [{ kind: 'sample', words: 'wood cut across the grain', draw: (left: number, middle: number) => [...endGrain([field(left, middle)], { pith: [left + 11, middle + 40], spacing: RING_SPACING * 0.75, seed: 'key' }), polygon(field(left, middle), 'edge')] } as const] : [],
-            ...has('sheet') ? [{ kind: 'sample', words: 'sheet material, cut', draw: (left: number, middle: number) => [...hatch(field(left, middle), SHEET_SPACING, true), polygon(field(left, middle), 'edge')] } as const] : [],
-            ...has('running on') ? [{ kind: 'sample', words: 'blocking, running on', draw: (left: number, middle: number) => { const [a, b, c, d] = field(left, middle) as [Point, Point, Point, Point]; return [polygon([a, b, c, d], 'edge'), line(a, c, 'thin'), line(b, d, 'thin')]; } } as const] : [],
+            ...has('wood') ? [{ kind: 'sample', words: 'wood cut across the grain',
+                draw: (left: number, middle: number) =>
+                [...endGrain([field(left, middle)], { pith: [left + 11, middle + 40], spacing: RING_SPACING * 0.75, seed: 'key' }),
+                polygon(field(left, middle), 'edge')] } as const] : [],
+            ...has('sheet') ? [{ kind: 'sample', words: 'sheet material, cut',
+                draw: (left: number, middle: number) =>
+                [...hatch(field(left, middle), SHEET_SPACING, true), polygon(field(left, middle), 'edge')] } as const] : [],
+            ...has('running on') ? [{ kind: 'sample', words: 'blocking, running on',
+                draw: (left: number, middle: number) =>
+                { const [a, b, c, d] = field(left, middle) as [Point, Point, Point, Point];
+                return [polygon([a, b, c, d], 'edge'), line(a, c, 'thin'), line(b, d, 'thin')]; } } as const] : [],
             { kind: 'sample', words: 'wall', draw: (left, middle) => [polygon(field(left, middle), null, 'tint'), ...hatch(field(left, middle), 4.6, false)] },
-            ...shape.scribe ? [{ kind: 'sample', words: 'left on, to be scribed', draw: (left: number, middle: number) => [rectangle(left, middle - 5, left + SAMPLE_WIDTH, middle + 5, 'hidden')] } as const] : [],
-            ...shape.beams === undefined ? [] : [{ kind: 'sample', words: 'underside of the beams beyond', draw: (left: number, middle: number) => [line([left, middle], [left + SAMPLE_WIDTH, middle], 'beyond')] } as const],
+            ...shape.scribe ? [{ kind: 'sample', words: 'left on, to be scribed',
+                draw: (left: number, middle: number) => [rectangle(left, middle - 5, left + SAMPLE_WIDTH, middle + 5, 'hidden')] } as const] : [],
+            ...shape.beams === undefined ? []
+                : [{ kind: 'sample', words: 'underside of the beams beyond',
+                draw: (left: number, middle: number) => [line([left, middle], [left + SAMPLE_WIDTH, middle], 'beyond')] } as const],
         ] },
         { id: 'follows', heading: 'WHAT FOLLOWS FROM THE PARTS', rows: [
             { kind: 'pair', left: 'wall to face', right: f(shape.face) }, { kind: 'pair', left: 'depth', right: f(shape.depth) },
@@ -118,16 +143,21 @@ function blocks(shape: WallShape, context: SectionContext, scale: Scale): readon
         ] },
         { id: 'notes', heading: 'NOTES', rows: [
             shape.panel > 0 ? 'Depths are measured down from the panel under the ceiling.' : 'Depths are measured down from the ceiling.',
-            'The wall is drawn straight and plumb; lay a straightedge to it before cutting.', ...scale.ratio === 1 ? ['Lay your own stock on this sheet before you cut: print it at 100 %.'] : [], 'Figures rule over the scale.',
+            'The wall is drawn straight and plumb; lay a straightedge to it before cutting.',
+            ...scale.ratio === 1 ? ['Lay your own stock on this sheet before you cut: print it at 100 %.'] : [], 'Figures rule over the scale.',
         ].map(note) },
-        { id: 'care', heading: 'CARE', rows: ['Look for wires, pipes and ducts in wall and ceiling before driving nails or screws.', 'Old paint, plaster and texture may hold lead or asbestos: have them tested before you drill or sand.'].map(words => ({ kind: 'note', mark: '!', words } as const)) },
+        { id: 'care', heading: 'CARE',
+            rows: ['Look for wires, pipes and ducts in wall and ceiling before driving nails or screws.',
+            'Old paint, plaster and texture may hold lead or asbestos: have them tested before you drill or sand.']
+            .map(words => ({ kind: 'note', mark: '!', words } as const)) },
     ];
 }
 
 function titleBlock(along: AlongWalls, context: SectionContext, id: string, scale: string): TitleBlock {
     const show = context.job.show.value;
     return {
-        job: context.job.title?.value ?? 'Coffered ceiling', room: context.room ?? '', ...context.job.client === undefined ? {} : { client: context.job.client.value },
+        job: context.job.title?.value ?? 'Coffered ceiling', room: context.room ?? '',
+        ...context.job.client === undefined ? {} : { client: context.job.client.value },
         drawing: along.own.kind === 'band' ? ['Section through', 'the band'] : ['Section through', 'a half beam'], detail: wallsNamed(along), scale,
         cutTo: sizeWithUnit(context.job.cutTo.value, show), lengths: show === 'millimeters' ? 'millimeters' : 'feet, inches', sheet: id, of: context.of ?? '',
     };

@@ -67,11 +67,13 @@ function bandShape({ thickness, height, lowerEdge, perimeter }: Band, beams: Sec
 }
 
 function halfBeamShape({ width: { ticks: width }, bottomWidth, section, perimeter }: HalfBeam, beams: Section | undefined): WallShape {
-    const { profile, sideThickness, blockingThickness, bottomThickness, cleatThickness, cleatHeight, heldDown } = section, { sides, blocking, cleats, bottom } = profile;
+    const { profile, sideThickness, blockingThickness, bottomThickness, cleatThickness, cleatHeight, heldDown } = section,
+        { sides, blocking, cleats, bottom } = profile;
     const face = width + sideThickness.ticks, depth = section.depth.ticks, foot = sideFootOf(section), seat = seatOf(section), parts: WallPart[] = [];
     if (blocking) parts.push({ ...board('blocking', 'Blocking', blocking.at, [0, width], [0, blockingThickness.ticks], false, [0, 0]), look: 'running on' });
     if (cleats && cleatThickness && cleatHeight) {
-        const cleatFoot = cleatFootOf(section), y: Stretch = [cleatFoot - cleatHeight.ticks, cleatFoot], sheet = isFiberboard(cleats), above = y[0] - 1.4 * cleatHeight.ticks;
+        const cleatFoot = cleatFootOf(section), y: Stretch = [cleatFoot - cleatHeight.ticks, cleatFoot], sheet = isFiberboard(cleats),
+            above = y[0] - 1.4 * cleatHeight.ticks;
         parts.push(
             board('cleat', 'Cleat at the side', cleats.at, [width - cleatThickness.ticks, width], y, sheet, [width - 2.6 * cleatThickness.ticks, above]),
             { ...board('cleat', 'Wall cleat', cleats.at, [0, cleatThickness.ticks], y, sheet, [2.6 * cleatThickness.ticks, above]), id: 'wall-cleat' },
@@ -81,26 +83,31 @@ function halfBeamShape({ width: { ticks: width }, bottomWidth, section, perimete
     if (sides) {
         parts.push({
             ...board('side', 'Side', sides.at, [width, face], y, isFiberboard(sides), [face + (y[1] - y[0]) * 0.5, y[0] + (y[1] - y[0]) * 0.4]),
-            outline: notched([width, face], y, rabbet ?? null), convex: convexParts([width, face], y, rabbet ?? null).map(([across, down]) => box(across, down)),
+            outline: notched([width, face], y, rabbet ?? null),
+            convex: convexParts([width, face], y, rabbet ?? null).map(([across, down]) => box(across, down)),
         });
     }
     const under: Stretch = [seat, seat + bottomThickness.ticks];
-    if (bottom) parts.push(board('bottom', 'Bottom', bottom.at, [0, bottomWidth.ticks], under, isFiberboard(bottom), [bottomWidth.ticks * 0.56, seat + bottomThickness.ticks + bottomWidth.ticks * 0.9]));
+    if (bottom) parts.push(board('bottom', 'Bottom', bottom.at, [0, bottomWidth.ticks], under, isFiberboard(bottom),
+        [bottomWidth.ticks * 0.56, seat + bottomThickness.ticks + bottomWidth.ticks * 0.9]));
     return {
         ...shapeOf(parts, beams, face, Math.max(depth, under[1]), { heldDown: y[0], panel: panelOf(section) }), rabbet,
         scribe: perimeter.scribe && { width: perimeter.scribe.value, top: under[0], foot: under[1] },
     };
 }
 
-function shapeOf(parts: readonly WallPart[], beams: Section | undefined, face: Ticks, depth: Ticks, rest: { readonly heldDown: Ticks; readonly panel: Ticks }): WallShape {
+function shapeOf(parts: readonly WallPart[], beams: Section | undefined, face: Ticks, depth: Ticks,
+    rest: { readonly heldDown: Ticks; readonly panel: Ticks }): WallShape {
     const trim = beams && trimAt(beams, face), all = [...parts, ...trim ? [trim] : []];
-    return { parts: all, face, depth, beams: beams?.depth?.ticks, reach: Math.max(...all.map(part => part.x[1])), scribe: undefined, rabbet: undefined, ...rest };
+    return { parts: all, face, depth, beams: beams?.depth?.ticks, reach: Math.max(...all.map(part => part.x[1])), scribe: undefined, rabbet: undefined,
+        ...rest };
 }
 
 /** The trim of the grid's beams goes round every coffer, along the walls too. */
 function trimAt({ trimThickness, trimHeight, profile: { trim } }: Section, face: Ticks): WallPart | undefined {
     if (!trim || !trimThickness || !trimHeight) return undefined;
-    const out = trimThickness.ticks, high = trimHeight.ticks, flat = board('trim', 'Ceiling trim', trim.at, [face, face + out], [0, high], isFiberboard(trim), [face + 3.4 * out, 1.5 * high]);
+    const out = trimThickness.ticks, high = trimHeight.ticks,
+        flat = board('trim', 'Ceiling trim', trim.at, [face, face + out], [0, high], isFiberboard(trim), [face + 3.4 * out, 1.5 * high]);
     const thick = trim.spring && thicknessOf(trim, 'trim')?.ticks;
     if (thick === undefined) return flat;
     const leaning = crown({ out, down: high, thick }).map(([x, y]): Point => [face + x, y]);

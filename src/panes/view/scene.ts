@@ -200,7 +200,8 @@ export class CeilingScene {
         add(new ShapeGeometry(new Shape(corners)), palette.ceiling, mesh => { mesh.rotation.x = Math.PI / 2; mesh.position.y = OFF_THE_WALL; });
         for (const [i, from] of corners.entries()) {
             // the room lies to the right of a wall as one goes round it, and a plane's face looks there when it is turned along the wall
-            const to = corners[(i + 1) % corners.length]!, turn = Math.atan2(from.y - to.y, to.x - from.x), [out, back] = [Math.sin(turn) * OFF_THE_WALL, Math.cos(turn) * OFF_THE_WALL];
+            const to = corners[(i + 1) % corners.length]!, turn = Math.atan2(from.y - to.y, to.x - from.x),
+                [out, back] = [Math.sin(turn) * OFF_THE_WALL, Math.cos(turn) * OFF_THE_WALL];
             add(new PlaneGeometry(from.distanceTo(to), high), palette.wall, mesh => {
                 mesh.rotation.y = turn;
                 mesh.position.set((from.x + to.x) / 2 - out, -high / 2, (from.y + to.y) / 2 - back);
