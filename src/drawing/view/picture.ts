@@ -53,14 +53,17 @@ export function drawView(ceiling: Ceiling, solids: readonly Solid[]): Picture {
         return dot(normal, minus(eye.at, corners[0]!)) <= 0 ? [] : [{ points: corners.map(at), light: Math.max(0, dot(normal, LIGHT)) }];
     };
     const seen = solids.flatMap(solid => meshesOf(solid).map((mesh, i) => ({ prism: solid.prisms[i]!, ...seenPrism(solid, mesh, eye, at, patch) })));
-    const walls = ceiling.walls.map(wall => seenWall(wall, depth + WALL_BELOW, eye, at, patch)), outline = ceiling.walls.map(({ from: { x, y } }): Point => [x, y]);
+    const walls = ceiling.walls.map(wall => seenWall(wall, depth + WALL_BELOW, eye, at, patch)),
+        outline = ceiling.walls.map(({ from: { x, y } }): Point => [x, y]);
     const title = ['Ceiling from below', room.title ?? room.name, room.job.title?.value].filter(Boolean).join(', ');
     return {
         title: cleanText(title), description: cleanText(`Seen from the floor, in perspective: ${solids.length} pieces.`), width: WIDTH, height: HEIGHT,
         // it looks straight down
         ground: [{ points: outline.map(([x, y]) => at([x, y, 0])), light: LIGHT[2] }],
         shadows: shadowsOf(solids, WINDOW, outline).map(shadow => shadow.map(([x, y]) => at([x, y, 0]))),
-        things: paintOrder<PaintedPrism | PaintedWall>([...seen, ...walls], eye.at).filter(({ faces }) => faces.length > 0).map(each => ('wall' in each ? { wall: each.wall, faces: each.faces } : { piece: each.piece, part: each.part, faces: each.faces, edges: each.edges })),
+        things: paintOrder<PaintedPrism | PaintedWall>([...seen, ...walls], eye.at).filter(({ faces }) => faces.length > 0)
+            .map(each => ('wall' in each ? { wall: each.wall, faces: each.faces }
+            : { piece: each.piece, part: each.part, faces: each.faces, edges: each.edges })),
     };
 }
 
@@ -70,11 +73,13 @@ type PaintedWall = SeenWall & Seen;
 /** Thick enough to be a prism, so thin that nothing is in it: what is seen of it is its inner face. */
 const THIN = 8;
 
-function seenWall({ name, from, to, length }: Ceiling['walls'][number], high: number, eye: Eye, at: (spot: Vector) => Point, patch: (corners: readonly Vector[]) => readonly Patch[]): PaintedWall {
+function seenWall({ name, from, to, length }: Ceiling['walls'][number], high: number, eye: Eye, at: (spot: Vector) => Point,
+    patch: (corners: readonly Vector[]) => readonly Patch[]): PaintedWall {
     const out = { x: (to.y - from.y) / length * THIN, y: (from.x - to.x) / length * THIN };
     const prism: Prism = { outline: [[from.x + out.x, from.y + out.y], [to.x + out.x, to.y + out.y], [to.x, to.y], [from.x, from.y]], top: 0, foot: high };
     const inner: readonly Vector[] = [[to.x, to.y, 0], [from.x, from.y, 0], [from.x, from.y, high], [to.x, to.y, high]];
-    return { wall: name, faces: patch(inner), prism, depth: inner.reduce((sum, corner) => sum + dot(minus(corner, eye.at), eye.ahead), 0) / 4, frame: frameOf(inner.map(at)) };
+    return { wall: name, faces: patch(inner), prism, depth: inner.reduce((sum, corner) => sum + dot(minus(corner, eye.at), eye.ahead), 0) / 4,
+        frame: frameOf(inner.map(at)) };
 }
 
 function frameOf(points: readonly Point[]): Seen['frame'] {
