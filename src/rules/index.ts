@@ -60,6 +60,7 @@ import { slotsWontFit } from './slots-wont-fit.ts';
 import { spacerHitsCleat } from './spacer-hits-cleat.ts';
 import { spliceInSight } from './splice-in-sight.ts';
 import { tapeDoesntClose } from './tape-doesnt-close.ts';
+import { taperShows } from './taper-shows.ts';
 import { thicknessMismatchAtMiter } from './thickness-mismatch-at-miter.ts';
 import { tooManyCoffers } from './too-many-coffers.ts';
 import { tooWideForStock } from './too-wide-for-stock.ts';
@@ -82,7 +83,7 @@ export const RULES: readonly Rule[] = [
     mdfEdgeFastening, nailShows, nailWontHold, noCofferSizeFits, noRate, noSuchPiece,
     notLaidOut, notPositive, notSupportedLayout, offcutTooShort, partVanishes, pieceMiscounted, piecesOverlap, pressAddsUp, pressLost, requireFails,
     roomNotRectangular, roundingLeftOver, runPinchesChannel, sheetNotRipped, shortABoard, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
-    spliceInSight, tapeDoesntClose, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush, unknownLine, unknownMeeting,
+    spliceInSight, tapeDoesntClose, taperShows, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush, unknownLine, unknownMeeting,
     wallsMakeNoRoom, wrappedHitsBottom,
 ];
 
