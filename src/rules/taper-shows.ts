@@ -1,4 +1,3 @@
-import type { Arrangement } from '../arrangement/model.ts';
 import type { Ceiling } from '../ceiling/model.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
 import type { Direction } from '../job/model.ts';
@@ -63,7 +62,7 @@ function mendOf({ walls, across, down }: Ceiling, runs: Direction, isFanned: boo
 interface Taper { readonly coffer: number; readonly by: Ticks; readonly long: Ticks; readonly short: Ticks }
 
 /** What lies across lines of one direction: two edges of a coffer of four corners, which lie on opposite sides of it. */
-function tapersOf(coffers: Arrangement['coffers'], runs: Direction): Taper[] {
+function tapersOf(coffers: ReturnType<typeof arrangedOf>['exact']['coffers'], runs: Direction): Taper[] {
     const sides = runs === 'north-south' ? ['north', 'south'] : ['east', 'west'];
     return coffers.flatMap(({ number, edges, holes }): Taper[] => {
         if (edges.length !== 4 || holes.length > 0 || edges.some(({ angle }) => Math.abs(angle - 90) > MEANT)) return [];
