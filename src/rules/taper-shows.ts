@@ -14,8 +14,10 @@ const SEEN = inches('3/16');
 /** Degrees off square: what leans more is meant so, as beside the slanted wall of a bay. Common practice, no source. */
 const MEANT = 5;
 
-const wrong = changed(changed(HALL, 'wall east   9\' 5"', 'wall east   9\' 5"\n  wall south  12\' 9"\n  wall west   9\' 5"\n  diagonal    north-west to south-east measures 15\' 11"'),
-    'through        north-south', 'through        north-south\n    lay-north-south  by-wall').replace('edition 1\n', 'edition 1\n\njob "Mill Lane 3" { cut-to 1/64" }\n');
+const wrong = changed(changed(HALL,
+    'wall east   9\' 5"', 'wall east   9\' 5"\n  wall south  12\' 9"\n  wall west   9\' 5"\n  diagonal    north-west to south-east measures 15\' 11"'),
+    'through        north-south', 'through        north-south\n    lay-north-south  by-wall')
+    .replace('edition 1\n', 'edition 1\n\njob "Mill Lane 3" { cut-to 1/64" }\n');
 
 export const taperShows = defineRule({
     name: 'taper-shows',
