@@ -33,7 +33,7 @@ export interface Understudy {
 /**
  * Does a command. While it looks for cheaper boards, what takes its time afterwards is done beforehand, since who stops the search does not
  * want to wait for it: once here, as if the search had been stopped at its very beginning, and again and again by the understudy.
- * Until that first time is over nobody listens, and a signal ends the program on the spot.
+ * A signal during that first time is heard when it is over, and finds it done.
  */
 export async function withUnderstudy(world: World, understudy: Understudy | undefined, job: Job): Promise<ExitCode> {
     if (understudy === undefined) return job(world);
@@ -66,15 +66,15 @@ export async function withUnderstudy(world: World, understudy: Understudy | unde
             tidily: work => interrupts.tidily(work),
             stoppable: async work => {
                 if (interrupts.stopped.aborted) return work(interrupts.stopped);
-                const stop = new AbortController(), before = searches.length;
-                const going = work(stop.signal), isSearch = searches.length > before;
-                if (isSearch && first === undefined && !await isOverBy(going, understudy.patience)) {
-                    first = await rehearse(live, searches, job, understudy.quick);
-                    told();
-                }
-                const result = await interrupts.stoppable(told => {
-                    if (told.aborted) stop.abort(told.reason);
-                    told.addEventListener('abort', () => { stop.abort(told.reason); }, { once: true });
+                const before = searches.length;
+                let isSearch = false;
+                const result = await interrupts.stoppable(async stop => {
+                    const going = work(stop);
+                    isSearch = searches.length > before;
+                    if (isSearch && first === undefined && !await isOverBy(going, understudy.patience) && !stop.aborted) {
+                        first = await rehearse(live, searches, job, understudy.quick);
+                        told();
+                    }
                     return going;
                 });
                 if (!isSearch || !interrupts.stopped.aborted) return result;

@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { nodeFiles } from '../../src/cli/file-system.ts';
 import { run } from '../../src/cli/program.ts';
 import { rehearsal, type KnownAnswers, type Performance, type Understudy } from '../../src/cli/understudy.ts';
+import type { Interrupts } from '../../src/cli/interrupts.ts';
 import type { BoardProver } from '../../src/cutting/board-prover.ts';
 import { some } from '../support/full.ts';
 import { folderWith } from './folder.ts';
@@ -96,6 +97,37 @@ test.each(some(COMMANDS, 2).map(argv => [argv.join(' '), argv] as const))('befor
     expect(ran).toEqual(wanted);
     expect(ran).toMatchObject({ code: 130, err: expect.stringContaining('The search for cheaper boards was stopped') as string });
     expect(filesIn(cwd)).toEqual(filesIn(twin));
+});
+
+test('while a command is done beforehand somebody listens: who stops it then gets a plan and the code of its end', async () => {
+    const cwd = folderWith(house), stop = new AbortController(), { signal } = stop;
+    let listens = false;
+    const interrupts: Interrupts = {
+        stopped: signal, late: new AbortController().signal, tidily: work => work(),
+        stoppable: async work => {
+            listens = true;
+            try {
+                return await work(signal);
+            } finally {
+                listens = false;
+            }
+        },
+    };
+    const heard: boolean[] = [];
+    const understudy: Understudy = {
+        ...readyLater, patience: 0,
+        // asked for just before it is done beforehand
+        get quick() {
+            heard.push(listens);
+            stop.abort('SIGINT');
+            return -1;
+        },
+    };
+    const { code, out, err } = await cofferwright(cwd, ['boards'], { interrupts, understudy, prover: silent(() => {}) });
+    expect(heard).toEqual([true]);
+    expect(code).toBe(130);
+    expect(out).toContain('For den.');
+    expect(err).toContain('The search for cheaper boards was stopped');
 });
 
 test('files that there is no time for are named', async () => {
