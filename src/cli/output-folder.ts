@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { join, relative, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { destinationOf, mustNotLeadOut, type Destination } from './destination.ts';
+import { destinationOf, isWithin, mustNotLeadOut, type Destination } from './destination.ts';
 import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
 import { terminalLines } from '../text/terminal.ts';
 import type { FileSystem } from './file-system.ts';
@@ -21,6 +21,8 @@ export type { OutputFile, OutputOptions };
 export class OutputFolder {
     code: ExitCode = EXIT.clean;
     private readonly folder: string;
+    /** The folder without links, as it was found at first: should it become one, nothing is written through it. */
+    private real = '';
     private made: MadeFiles | undefined;
 
     constructor(private readonly options: OutputOptions, private readonly world: Pick<World, 'cwd' | 'terminal' | 'disk' | 'interrupts' | 'hold'>) {
@@ -72,7 +74,10 @@ export class OutputFolder {
         try {
             await mustNotLeadOut(disk, this.folder, cwd);
             await disk.mkdir(this.folder, { recursive: true });
-            return await MadeFiles.of(disk, this.folder);
+            this.real = await disk.realpath(this.folder);
+            // what it has become since it was looked at
+            await mustNotLeadOut(disk, this.folder, cwd);
+            return await MadeFiles.of(disk, this.real);
         } catch (error) {
             throw new UsageError(`${this.options.out} ${reasonNotWritten(error)}`);
         }
@@ -80,7 +85,8 @@ export class OutputFolder {
 
     private async look({ name, bytes, hash }: Wanted, made: MadeFiles, source: string): Promise<{ to: Destination; same: boolean }> {
         const { disk } = this.world;
-        const to = await destinationOf(disk, join(this.folder, name), [this.folder]);
+        const to = await destinationOf(disk, join(this.real, name), [this.real]);
+        if (!isWithin(to.path, this.real)) throw new Error(`was led to ${to.path} meanwhile: left as it is`);
         if (!to.before) return { to, same: false };
         // a file that nobody would recognize is not read, however long it is
         const there = to.before.size === bytes.length || made.knows(name) ? await hashOfFile(disk, to.path) : undefined;

@@ -8,10 +8,12 @@ import type { FileSystem } from './file-system.ts';
  * Puts a file in place as a whole: the bytes go to a new file beside it, are on the disk before it takes the name, and
  * where anything fails the new file goes and the old one is what it was. Every write of the program is this one.
  *
+ * @param path without a link in its folder: a folder that became one meanwhile would lead the bytes elsewhere, so it is left.
  * @param before the file that is replaced, as it was found: its permissions and its owner are kept. Where it is not the
  *   same any more when its turn comes, somebody else has written it, and it is left.
  */
 export async function replaceFile(disk: FileSystem, path: string, content: string | Uint8Array, before?: Stats): Promise<void> {
+    await mustBeNoLink(disk, dirname(path));
     // the name says nothing of the file's own, which may be as long as a name can be
     const fresh = join(dirname(path), `.cofferwright-${randomBytes(6).toString('hex')}.tmp`);
     const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;
@@ -27,6 +29,7 @@ export async function replaceFile(disk: FileSystem, path: string, content: strin
             await handle.close();
         }
         await mustBeAsBefore(disk, path, before);
+        await mustBeNoLink(disk, dirname(path));
         await disk.rename(fresh, path);
     } catch (error) {
         await disk.unlink(fresh).catch(() => {});
@@ -70,6 +73,11 @@ async function mustBeAsBefore(disk: FileSystem, path: string, before: Stats | un
     const same = now === undefined || before === undefined ? now === before
         : now.ino === before.ino && now.size === before.size && now.mtimeMs === before.mtimeMs;
     if (!same) throw Object.assign(new Error('changed meanwhile'), { code: 'CHANGED' });
+}
+
+async function mustBeNoLink(disk: FileSystem, folder: string): Promise<void> {
+    const target = await disk.realpath(folder);
+    if (target !== folder) throw new Error(`was led to ${target} meanwhile: left as it is`);
 }
 
 /** So that the new name outlives a loss of power. Not every system can, and the file itself is whole either way. */

@@ -1,7 +1,8 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, test } from 'vitest';
+import { nodeFiles } from '../../src/cli/file-system.ts';
 import { OutputFolder, type OutputFile } from '../../src/cli/output-folder.ts';
 import { UsageError } from '../../src/cli/exit-code.ts';
 import { paint } from '../../src/report/look.ts';
@@ -17,10 +18,10 @@ const CODES = ['ENOSPC', 'EDQUOT', 'EROFS', 'EIO', 'EACCES', 'gone'];
 const NAMES = ['a', 'b'].map(name => fileName('', name, 'json'));
 const filesOf = (what: string): OutputFile[] => NAMES.map(name => ({ name, content: printJson({ what, name }) }));
 
-async function write(cwd: string, what: string, fault: Fault): Promise<{ said: string[]; code: number }> {
+async function write(cwd: string, what: string, fault: Fault, disk = failingDisk(fault)): Promise<{ said: string[]; code: number }> {
     const said: string[] = [];
     const terminal = { result: () => {}, say: (line: string) => { said.push(line); }, progress: () => {}, paint };
-    const folder = new OutputFolder({ out: 'out' }, { cwd, terminal, disk: failingDisk(fault), interrupts: { stopped: new AbortController().signal, late: new AbortController().signal, stoppable: work => work(new AbortController().signal), tidily: work => work() } });
+    const folder = new OutputFolder({ out: 'out' }, { cwd, terminal, disk, interrupts: { stopped: new AbortController().signal, late: new AbortController().signal, stoppable: work => work(new AbortController().signal), tidily: work => work() } });
     try {
         await folder.write(filesOf(what), pathToFileURL(join(cwd, 'job.coffer')).toString());
         return { said, code: folder.code };
@@ -92,4 +93,28 @@ test.each(STEPS)('format, where the folder vanishes before: %s', async step => {
     const { code, err } = await cofferwright(cwd, ['format', 'job'], { disk: failingDisk(at => (at === step ? 'gone' : undefined)) });
     expect({ code, err }).toEqual({ code: 2, err: 'job/a.coffer cannot be written: its folder is not there any more\n0 of 1 files changed\n' });
     expect(readdirSync(cwd)).toEqual([]);
+});
+
+test('a folder that becomes a link while it is written to, whenever that is, leads nothing out', async () => {
+    let steps = 0, swaps = 0;
+    for (let at = 0; at <= steps; at++) {
+        const cwd = folderWith({ 'job.coffer': '', '../away/a.json': 'precious' }), out = join(cwd, 'out'), away = join(cwd, '../away');
+        if (at % 2 === 0) await write(cwd, 'old', () => undefined);
+        else mkdirSync(out);
+        steps = 0;
+        const swapping = new Proxy(nodeFiles, {
+            get: (disk, name: keyof typeof nodeFiles) => (...args: unknown[]) => {
+                if (steps++ === at && existsSync(out)) {
+                    renameSync(out, join(cwd, 'moved'));
+                    symlinkSync(away, out);
+                    swaps++;
+                }
+                return (disk[name] as (...all: unknown[]) => unknown)(...args);
+            },
+        });
+        await write(cwd, 'new', () => undefined, swapping);
+        expect(readdirSync(away), `swapped before step ${at}`).toEqual(['a.json']);
+        expect(readFileSync(join(away, 'a.json'), 'utf8')).toBe('precious');
+    }
+    expect(swaps).toBeGreaterThan(20);
 });
