@@ -10,7 +10,7 @@ type Answered = Performance | 'cannot';
 
 /** Between two times the understudy rests so many times as long as it took. */
 const REST = 2;
-const TIMES = { patience: 100, quick: 40 };
+const TIMES = { patience: 100, quick: 400 };
 
 /**
  * An understudy in a thread of its own, which begins again as more is found.

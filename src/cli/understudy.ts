@@ -38,7 +38,7 @@ export interface Understudy {
 export async function withUnderstudy(world: World, understudy: Understudy | undefined, job: Job): Promise<ExitCode> {
     if (understudy === undefined) return job(world);
     const done: Act[] = [], searches: { index: number; answer: Answer; isLast: boolean }[][] = [];
-    let first: Rehearsed | undefined;
+    let first: Rehearsed | undefined, foundSince = false;
     const told = (): void => { if (first !== undefined && !first.isQuick) understudy.learn(searches); };
     let endEarly = (_code: ExitCode): void => {};
     const early = new Promise<ExitCode>(resolve => { endEarly = resolve; });
@@ -55,6 +55,7 @@ export async function withUnderstudy(world: World, understudy: Understudy | unde
                 return prover.prove(asked, (index, answer, isLast) => {
                     const before = own.findIndex(each => each.index === index);
                     own.splice(before < 0 ? own.length : before, 1, { index, answer, isLast });
+                    foundSince = true;
                     told();
                     found(index, answer, isLast);
                 });
@@ -72,6 +73,7 @@ export async function withUnderstudy(world: World, understudy: Understudy | unde
                     const going = work(stop);
                     isSearch = searches.length > before;
                     if (isSearch && first === undefined && !await isOverBy(going, understudy.patience) && !stop.aborted) {
+                        foundSince = false;
                         first = await rehearse(live, searches, job, understudy.quick);
                         told();
                     }
@@ -79,7 +81,9 @@ export async function withUnderstudy(world: World, understudy: Understudy | unde
                 });
                 if (!isSearch || !interrupts.stopped.aborted) return result;
                 understudy.end();
-                const ready = first?.isQuick === true ? undefined : understudy.ready ?? first?.ready;
+                // what was done at the beginning is the best only where nothing was found since
+                const atFirst = foundSince ? undefined : first?.ready;
+                const ready = first?.isQuick === true ? undefined : understudy.ready ?? atFirst;
                 if (ready === undefined || !begins(ready.acts, done)) return result;
                 endEarly(await perform({ ...ready, acts: ready.acts.slice(done.length) }, world));
                 return new Promise(() => {});

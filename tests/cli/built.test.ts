@@ -113,11 +113,17 @@ describe('the built program', () => {
             child.on('message', () => child.kill(signal));
             const ended = await new Promise(done => child.once('close', (exit, killed) => done(killed ?? exit)));
             const whole = run(twin, argv);
-            expect({ ended, err }).toEqual({ ended: code, err: `The search for cheaper boards was stopped: these are the best that were found until then.\n${whole.err}` });
-            expect(out).toBe(whole.out);
-            expect(out).not.toBe('');
+            // on a slow machine there is no time for some of the files, and then they are named
+            const unwritten = /^Stopped before it was written: (.*)\.\n/m.exec(err), late = unwritten?.[1]?.split(', ') ?? [];
+            const said = err.replace(unwritten?.[0] ?? '', '');
+            expect({ ended, said }).toEqual({ ended: code, said: `The search for cheaper boards was stopped: these are the best that were found until then.\n${whole.err}` });
+            if (late.length === 0) expect(out).toBe(whole.out);
+            else expect([...out.split('\n'), ...late].sort()).toEqual(whole.out.split('\n').sort());
+            expect(whole.out).not.toBe('');
             const names = (at: string): string[] => readdirSync(at, { recursive: true, encoding: 'utf8' }).sort();
-            expect(names(cwd)).toEqual(names(twin));
+            const wanted = names(twin).filter(name => !late.includes(name));
+            if (late.length > 0) expect(wanted).toEqual(expect.arrayContaining(names(cwd)));
+            else expect(names(cwd)).toEqual(wanted);
         });
     });
 
