@@ -2,6 +2,7 @@ import { PassThrough } from 'node:stream';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { createConnection, createMessageConnection, StreamMessageReader, StreamMessageWriter, type Diagnostic, type MessageConnection } from 'vscode-languageserver/node';
 import { serve } from '../../../src/server/serve.ts';
+import { BEAM, HALL } from '../../../src/rules/support/examples.ts';
 import { REST_MS } from '../../../src/server/calm/typing.ts';
 
 const KEY_MS = 130;
@@ -87,38 +88,11 @@ beforeEach(() => { vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout', 'Da
 afterEach(() => { vi.useRealTimers(); });
 
 
-
-const JOB = `edition 1
-
-stock poplar-1x4 { size 1x4 }
-stock poplar-1x6 { size 1x6 }
-stock strip-1x2 { size 1x2 }
-profile hall-box {
-  blocking { stock poplar-1x4 }
-  sides { stock poplar-1x6 }
-  spacers {
-    stock poplar-1x4
-    height 3 1/2"
-  }
-  cleats { rip 3/4" x 3/4" from strip-1x2 }
-  bottom { stock poplar-1x4 }
-}
-`;
-const ROOM = `room hall "Entry hall" {
-  wall north 12' 10"
-  wall east 9' 5"
-  grid {
-    coffers-north 3
-    coffers-east 2
-    beams hall-box
-    through north-south
-  }
-}
-`;
+const ROOM = HALL.slice(BEAM.length);
 
 test('right text is typed in calm, though the hand rests after every line: nothing is told but what the block still lacks, and little changes', async () => {
-    const hand = await Hand.at(JOB);
-    await hand.type(ROOM, JOB.length, { afterLine: REST_MS * 2 });
+    const hand = await Hand.at(BEAM);
+    await hand.type(ROOM, BEAM.length, { afterLine: REST_MS * 2 });
     await hand.rest();
     expect(hand.text.replace(/ +$/gm, '')).toContain(ROOM);
     for (const { message } of hand.published.flat()) expect(message).toMatch(/^`grid` does not say .*( yet\.|: say .*)$/);
@@ -127,14 +101,14 @@ test('right text is typed in calm, though the hand rests after every line: nothi
 });
 
 test('a wrong word is told when its line is left, though the hand does not rest; in the line that is typed nothing is', async () => {
-    const hand = await Hand.at(JOB);
-    const at = JOB.indexOf('  cleats');
-    await hand.type('  trim { stok strip-1x2 }', at);
+    const hand = await Hand.at(BEAM);
+    const line = '  spacers { stok poplar-1x4 }', at = BEAM.indexOf('  cleats');
+    await hand.type(line, at);
     expect(hand.shown).toEqual([]);
-    await hand.type('\n  ', at + '  trim { stok strip-1x2 }'.length);
+    await hand.type('\n  ', at + line.length);
     expect(hand.shown.join()).toContain('`stok`');
     const changes = hand.published.length;
-    await hand.type('/', at + '  trim { stok strip-1x2 }\n  '.length);
+    await hand.type('/', at + line.length + '\n  '.length);
     expect(hand.published.length).toBe(changes);
     await hand.rest();
     expect(hand.shown.some(message => message.includes('`stok`'))).toBe(true);
@@ -142,13 +116,13 @@ test('a wrong word is told when its line is left, though the hand does not rest;
 });
 
 test('what is wrong at rest is told, wherever the hand rests; and what is mended at one stroke is gone at once', async () => {
-    const hand = await Hand.at(JOB);
-    const at = JOB.indexOf('1/2"\n');
-    await hand.edit(at, 1, 'x');
+    const hand = await Hand.at(BEAM);
+    const at = BEAM.indexOf('3/4" x');
+    await hand.edit(at, 1, 'y');
     expect(hand.shown).toEqual([]);
     await hand.rest();
     expect(hand.shown).not.toEqual([]);
-    await hand.edit(at - 2, '3 x/2"'.length, '3 1/2"');
-    expect(hand.text).toBe(JOB);
+    await hand.edit(at, 'y/4"'.length, '3/4"');
+    expect(hand.text).toBe(BEAM);
     expect(hand.shown).toEqual([]);
 });
