@@ -38,9 +38,9 @@ function chosen({ ceiling }: RoomOnPage, state: unknown): AnySection | undefined
     return all.find(each => keyOf(each) === wanted) ?? all[0];
 }
 
-function sheetOf({ ceiling }: RoomOnPage, each: AnySection | undefined): Sheet {
+function sheetOf({ ceiling }: RoomOnPage, each: AnySection | undefined, nth = 0): Sheet {
     if (!each) return sheet({ id: 'C-2', title: t('No beam runs through this room.'), description: '' }, paneGround(400, 60), [text([200, 34], t('No beam runs through this room.'), { size: 11, anchor: 'middle' })]);
-    return drawAnySection(ceiling, each, { sheet: 'C-2', of: '' });
+    return drawAnySection(ceiling, each, { sheet: `C-${2 + nth}`, of: '' });
 }
 
 function noticed({ standing }: RoomOnPage, drawn: Sheet): Sheet {
@@ -52,15 +52,15 @@ const FIGURE = 520;
 
 /** Every section as its sheet, with what the tolerances do to it; then the runs of the room. */
 function printedSections(room: RoomOnPage): HtmlText {
-    const { ceiling, layout: { room: { name, title, job } } } = room, show = job.show.value;
+    const { ceiling, layout: { room: { name, title, job } } } = room, show = job.show.value, sections = allSectionsOf(ceiling);
     const figure = ({ figure: each, verdict, reasons }: ToleranceCase): Html => {
         const drawn = drawTolerance(each, FIGURE, show);
         return html`<div class="case"><h3>${each.title}</h3><p class="verdict">${verdict}</p><div class="figure-drawn">${trusted(toSvg(drawn, { as: 'part of a page' }))}</div>
 <p class="soft scale">${t('Drawn about {0} times as large, left to right; up and down to no scale.', drawn.times)}</p><ul>${reasons.map(({ words }) => html`<li>${words}</li>`)}</ul></div>`;
     };
-    const body = html`${allSectionsOf(ceiling).map(each => html`<section class="sheet"><div class="drawing">${trusted(toSvg(sheetOf(room, each), { as: 'part of a page' }))}</div>
+    const body = html`${sections.map((each, i) => html`<section class="sheet"><div class="drawing">${trusted(toSvg(sheetOf(room, each, i), { as: 'part of a page' }))}</div>
 ${each.of === 'lines' ? [fitCase(each.lines.section, job), spacerCase(each.lines.section, job)].flatMap(one => one ? [figure(one)] : []) : []}</section>`)}
-${drawMeetings(ceiling, room.takeOff, Array.from({ length: meetingSheets(ceiling) }, (_, i) => ({ sheet: `C-${3 + i}`, of: '' }))).map(drawn => html`<section class="sheet"><div class="drawing">${trusted(toSvg(drawn, { as: 'part of a page' }))}</div></section>`)}
+${drawMeetings(ceiling, room.takeOff, Array.from({ length: meetingSheets(ceiling) }, (_, i) => ({ sheet: `C-${2 + sections.length + i}`, of: '' }))).map(drawn => html`<section class="sheet"><div class="drawing">${trusted(toSvg(drawn, { as: 'part of a page' }))}</div></section>`)}
 ${runCases(ceiling).map(({ strip, cases }) => html`<section class="run"><h2>${strip.title}</h2><div class="strip">${trusted(toSvg(drawRunStrip(strip, FIGURE), { as: 'part of a page' }))}</div>${cases.map(figure)}</section>`)}`;
     return printable({ title: t('Beam sections, {0}', title ?? name), landscape: true, notice: standingNotice(room.standing), style: SECTION_STYLE, body });
 }

@@ -1,7 +1,8 @@
 import { aroundWords } from '../../ceiling/around-words.ts';
+import { isFullGrid } from '../../ceiling/coffer-size.ts';
 import type { Ceiling } from '../../ceiling/model.ts';
 import { printLength } from '../../quantity/print-length.ts';
-import { counted } from '../../plain/words.ts';
+import { counted, listed } from '../../plain/words.ts';
 
 /**
  * What the beams that show are of: one wood where all their sides and bottoms are of it, else which part is of which. Nothing where
@@ -19,14 +20,22 @@ function woodWords({ lines }: Ceiling): string {
 }
 const NAMES: Readonly<Record<string, string>> = { mdf: 'MDF' };
 
+/** Both ways of a rectangle; of other rooms, which the drawing shows, the most they reach. */
+function sizeWords({ walls, square, width, length }: Ceiling, show: (ticks: number) => string): string {
+    if (walls.length === 4 && square) return `${show(width)} by ${show(length)}`;
+    if (walls.length !== 4) return `with ${walls.length} walls, at most ${show(width)} by ${show(length)}`;
+    return `walls of ${listed(walls.map(wall => show(wall.length)))}`;
+}
+
 /** One room as its client would be told of it. */
 export function roomText(ceiling: Ceiling): string {
-    const { room, coffers, across, down, lines, around, beams, width, length } = ceiling;
+    const { room, coffers, across, down, lines, around, beams } = ceiling;
     const show = (ticks: number): string => printLength(ticks, room.job.show.value).replace('/', '\u2044');       // the font makes a fraction of it
     const section = lines[0]?.section;
     const woods = woodWords(ceiling);
     return [
-        `${room.title ?? room.name}, ${show(width)} by ${show(length)}: a coffered ceiling of ${counted(coffers.length, 'coffer')}, ${across.coffers.length} by ${down.coffers.length}`,
+        `${room.title ?? room.name}, ${sizeWords(ceiling, show)}: a coffered ceiling of ${counted(coffers.length, 'coffer')}`,
+        ...isFullGrid(ceiling) ? [`, ${across.coffers.length} by ${down.coffers.length}`] : [],
         ...section ? [`, in box beams ${show(section.outerWidth.ticks)} wide and ${show(section.depth.ticks)} deep`] : [],
         ...woods !== '' ? [` of ${woods}`] : [],
         ...aroundWords(around, show).map(words => `, with ${words}`),
