@@ -98,8 +98,12 @@ interface Recovering {
     canRecoverWithSingleTokenDeletion(expected: TokenType): boolean;
     tryInRuleRecovery(expected: TokenType, follows: TokenType[]): Token;
     findReSyncTokenType(): TokenType;
-    getHumanReadableRuleStack(): string[];
+    flattenFollowSet(): readonly TokenType[];
     buildFullFollowKeyStack(): unknown[];
+    /** Rules under way, outermost first, and which of the places in the rule before called each. */
+    readonly RULE_STACK: readonly number[];
+    readonly RULE_OCCURRENCE_STACK: readonly number[];
+    shortRuleNameToFullName(rule: number): string;
     getFollowSetFromFollowKey(key: unknown): TokenType[];
     LA(ahead: number): Token;
     SKIP_TOKEN(): Token;
@@ -121,8 +125,42 @@ function keepStatementsApart(parser: Recovering): void {
     parser.canRecoverWithSingleTokenDeletion = expected => !BOUNDARIES.has(parser.LA(1).tokenType.name) && canDelete.call(parser, expected);
     const recover = parser.tryInRuleRecovery;
     parser.tryInRuleRecovery = (expected, follows) => expected.name === '{' && skipToBlock(parser) || recover.call(parser, expected, follows);
+    parser.flattenFollowSet = keptFollows(parser);
     const findAnywhere = parser.findReSyncTokenType;
-    parser.findReSyncTokenType = () => findInHead(parser) ?? findAnywhere.call(parser);
+    const isHead = keptNames(parser, name => HEADS.has(name));
+    parser.findReSyncTokenType = () => findInHead(parser, isHead) ?? findAnywhere.call(parser);
+}
+
+/**
+ * What may follow any of the rules under way. Each of them asks as it is given up, the innermost first; so what is known of those around it
+ * is kept, or a mistake in forty parentheses would cost the square of that.
+ */
+function keptFollows(parser: Recovering): () => readonly TokenType[] {
+    const levels: { readonly rule: number; readonly place: number; readonly follows: readonly TokenType[] }[] = [];
+    return () => {
+        const { RULE_STACK: rules, RULE_OCCURRENCE_STACK: places } = parser;
+        let known = 0;
+        while (known < levels.length && known < rules.length && levels[known]!.rule === rules[known] && levels[known]!.place === places[known]) known++;
+        levels.length = known;
+        if (known < rules.length) {
+            for (const [i, key] of parser.buildFullFollowKeyStack().entries()) {
+                if (i < known) continue;
+                const around = levels[i - 1]?.follows ?? [], more = parser.getFollowSetFromFollowKey(key).filter(type => !around.includes(type));
+                levels.push({ rule: rules[i]!, place: places[i]!, follows: more.length > 0 ? [...around, ...more] : around });
+            }
+        }
+        return levels.at(-1)?.follows ?? [];
+    };
+}
+
+/** Whether a rule is one of those, asked by its number. */
+function keptNames(parser: Recovering, isOne: (name: string) => boolean): (rule: number) => boolean {
+    const known = new Map<number, boolean>();
+    return rule => {
+        let is = known.get(rule);
+        if (is === undefined) known.set(rule, is = isOne(parser.shortRuleNameToFullName(rule).replace(/\u200b$/, '')));
+        return is;
+    };
 }
 
 /** Takes the `{` that follows in the same statement. */
@@ -137,9 +175,8 @@ function skipToBlock(parser: Recovering): Token | undefined {
 }
 
 /** The next token before the block of a head at which one of the rules inside the head can go on; else its `{`. */
-function findInHead(parser: Recovering): TokenType | undefined {
-    const rules = parser.getHumanReadableRuleStack();
-    const head = rules.findLastIndex(rule => HEADS.has(rule.replace(/\u200b$/, '')));
+function findInHead(parser: Recovering, isHead: (rule: number) => boolean): TokenType | undefined {
+    const head = parser.RULE_STACK.findLastIndex(isHead);
     if (head < 0) return undefined;
     const follows = new Set(parser.buildFullFollowKeyStack().slice(head).flatMap(key => parser.getFollowSetFromFollowKey(key)));
     for (let ahead = 1; ; ahead++) {
