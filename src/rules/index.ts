@@ -83,7 +83,8 @@ export const RULES: readonly Rule[] = [
     mdfEdgeFastening, nailShows, nailWontHold, noCofferSizeFits, noRate, noSuchPiece,
     notLaidOut, notPositive, notSupportedLayout, offcutTooShort, partVanishes, pieceMiscounted, piecesOverlap, pressAddsUp, pressLost, requireFails,
     roomNotRectangular, roundingLeftOver, runPinchesChannel, sheetNotRipped, shortABoard, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
-    spliceInSight, tapeDoesntClose, taperShows, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush, unknownLine, unknownMeeting,
+    spliceInSight, tapeDoesntClose, taperShows, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush,
+    unknownLine, unknownMeeting,
     wallsMakeNoRoom, wrappedHitsBottom,
 ];
 
