@@ -52,8 +52,9 @@ export class Typing {
         this.timer = setTimeout(() => this.rest(), REST_MS);
     }
 
-    /** A file was saved or closed, or whatever else one does with idle hands. */
+    /** A file was saved or closed, or whatever else one does with idle hands. Where nobody typed, nobody waits to be told. */
     rest(): void {
+        if (!this.now) return;
         clearTimeout(this.timer);
         this.timer = undefined;
         this.lines.clear();
