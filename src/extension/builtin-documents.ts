@@ -4,7 +4,7 @@ import { BUILTIN_DOCUMENT, type BuiltinDocumentParams, type BuiltinDocumentResul
 /** Asks the server; undefined where it does not answer. */
 type Ask = <Result>(method: string, params: object) => Promise<Result | undefined>;
 
-/** Opens the built-in vocabulary, where "Go to Definition" leads from every property and trade word. Read only. */
+/** Opens the built-in vocabulary, where "Go to Definition" leads from every property and trade word, and the pages of rules. Read only. */
 export class BuiltinDocuments implements vscode.TextDocumentContentProvider {
     static readonly scheme = 'builtin';
     static readonly vocabulary = vscode.Uri.from({ scheme: BuiltinDocuments.scheme, path: '/builtin.coffer' });

@@ -1,4 +1,5 @@
 import * as vscode from 'vscode';
+import { SHOW_RULE, SHOW_USES, type ShowUsesParams } from '../server/messages.ts';
 import { BuiltinDocuments } from './builtin-documents.ts';
 import { Findings } from './findings.ts';
 import firstJob from './first-job.coffer';
@@ -23,6 +24,8 @@ export function begin(context: vscode.ExtensionContext, newClient: NewClient): v
         vscode.commands.registerCommand('cofferwright.showOutput', () => started.output.show()),
         vscode.commands.registerCommand('cofferwright.newJob', newJob),
         vscode.commands.registerCommand('cofferwright.openVocabulary', () => vscode.window.showTextDocument(BuiltinDocuments.vocabulary)),
+        vscode.commands.registerCommand(SHOW_RULE, showRule),
+        vscode.commands.registerCommand(SHOW_USES, showUses),
         // imports may not leave the open folders, and the server is told of those when it starts
         vscode.workspace.onDidChangeWorkspaceFolders(() => started.restart()),
     );
@@ -47,4 +50,18 @@ async function newJob(): Promise<void> {
     const document = await vscode.workspace.openTextDocument(uri);
     await vscode.workspace.applyEdit(edit);
     await vscode.window.showTextDocument(document);
+}
+
+/** The page of a rule, as the editor shows Markdown. Whoever can write a link can call this, so it takes nothing but the name of a rule. */
+async function showRule(name: unknown): Promise<void> {
+    if (typeof name !== 'string' || !/^[a-z0-9-]+$/.test(name)) return;
+    await vscode.commands.executeCommand('markdown.showPreview', vscode.Uri.from({ scheme: BuiltinDocuments.scheme, path: `/rules/${name}.md` }));
+}
+
+/** The places that name a stock or a profile, beside its own words. */
+async function showUses({ uri, position: { line, character } }: ShowUsesParams): Promise<void> {
+    const at = vscode.Uri.parse(uri), position = new vscode.Position(line, character);
+    const places = await vscode.commands.executeCommand<vscode.Location[]>('vscode.executeReferenceProvider', at, position);
+    const others = places.filter(({ uri: file, range }) => file.toString() !== at.toString() || !range.contains(position));
+    await vscode.commands.executeCommand('editor.action.showReferences', at, position, others);
 }

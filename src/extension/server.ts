@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
-import { COLORS, SHOW_ESTIMATE, SHOW_PIECES, type Colors, type ColorsParams, type InitializationOptions } from '../server/messages.ts';
+import { COLORS, SHOW_ESTIMATE, SHOW_PIECES, SHOW_RULE, SHOW_USES, type Colors, type ColorsParams, type InitializationOptions } from '../server/messages.ts';
 import { BuiltinDocuments } from './builtin-documents.ts';
 import { readForServer } from './workspace-files.ts';
 
@@ -115,7 +115,7 @@ export class Server implements vscode.Disposable {
 
     private options(): LanguageClientOptions {
         const initializationOptions: InitializationOptions = {
-            readsFiles: true, commands: [SHOW_PIECES, SHOW_ESTIMATE], colors: colorsNow(), ...vscode.l10n.bundle && { words: vscode.l10n.bundle },
+            readsFiles: true, commands: [SHOW_PIECES, SHOW_ESTIMATE, SHOW_USES, SHOW_RULE], colors: colorsNow(), ...vscode.l10n.bundle && { words: vscode.l10n.bundle },
         };
         // what a comparison or a history shows is no job to check, so only places that files are kept in
         const places = new Set(['file', 'untitled', BuiltinDocuments.scheme, ...(vscode.workspace.workspaceFolders ?? []).map(folder => folder.uri.scheme)]);

@@ -10,7 +10,7 @@ export function ruleReference(rules: readonly Rule[]): string {
         'A rule is silenced on one line, or on the line below a comment that stands alone, with a reason that shows in reports:', '',
         '    held-down  1/2"   // allow side-misses-blocking: the blocking is furred down here', '',
         '| rule | severity | what goes wrong |', '|---|---|---|', ...table, '',
-        ...rules.map(page),
+        ...rules.map(rulePage),
     ].join('\n');
 }
 
@@ -31,7 +31,8 @@ const MEANING: Readonly<Record<Severity, string>> = {
     hint: 'it may be better otherwise.',
 };
 
-function page(rule: Rule): string {
+/** One rule's page as Markdown. */
+export function rulePage(rule: Rule): string {
     return [
         `## ${rule.name}`, '', `*${rule.severity}* · ${rule.title}`, '', rule.explanation.trim(), '',
         'Wrong:', '', '```coffer', rule.wrong.trim(), '```', '',

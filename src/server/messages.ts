@@ -20,6 +20,11 @@ export type BuiltinDocumentResult = string | null;
 export const SHOW_PIECES = 'cofferwright.showPieces';
 /** The same for what the house of a room costs. */
 export const SHOW_ESTIMATE = 'cofferwright.showPrice';
+/** And for the places that name a stock or a profile. */
+export const SHOW_USES = 'cofferwright.showUses';
+export interface ShowUsesParams { readonly uri: string; readonly position: Position }
+/** And for the page of a rule, by its name: then the code of a finding leads there. */
+export const SHOW_RULE = 'cofferwright.showRule';
 export interface ShowPiecesParams { readonly uri: string; readonly room: string }
 export interface InitializationOptions {
     readonly commands?: readonly string[];

@@ -6,6 +6,7 @@ import type { Typing } from './calm/typing.ts';
 import type { Client } from './client.ts';
 import { titleOf } from './features/code-lenses.ts';
 import { hasPrices } from './features/price-lenses.ts';
+import { hasUses } from './features/use-lenses.ts';
 import type { Figures } from './features/figures.ts';
 import type { CofferInlayHints } from './features/inlay-hints.ts';
 import type { Settings } from './settings.ts';
@@ -62,7 +63,7 @@ export class Refresh {
             lenses ||= before.ceilings.length !== now.ceilings.length || before.ceilings.some((ceiling, i) => !countsAlike(ceiling, now.ceilings[i]));
         }
         if (hints) this.refreshHints();
-        if (!lenses) this.pricesLater();
+        if (!lenses) this.houseLater();
         if (lenses && this.client.refreshesCodeLenses) this.ask(CodeLensRefreshRequest.method);
     }
 
@@ -74,16 +75,16 @@ export class Refresh {
     }
 
     private waiting: ReturnType<typeof setTimeout> | undefined;
-    /** A price depends on every file of the house; it is asked for again once the hand rests, where one is on the screen. */
-    private pricesLater(): void {
+    /** Prices and who uses what depend on every file of the house; they are asked for again once the hand rests, where one is on the screen. */
+    private houseLater(): void {
         clearTimeout(this.waiting);
-        if (!this.client.refreshesCodeLenses || !this.services.workspace.TextDocuments?.all().some(({ uri }) => this.showsPrice(uri))) return;
+        if (!this.client.refreshesCodeLenses || !this.services.workspace.TextDocuments?.all().some(({ uri }) => this.showsHouse(uri))) return;
         this.waiting = setTimeout(() => this.ask(CodeLensRefreshRequest.method), REST);
     }
 
-    private showsPrice(uri: string): boolean {
+    private showsHouse(uri: string): boolean {
         const document = this.services.workspace.LangiumDocuments.getDocument(URI.parse(uri));
-        return document !== undefined && hasPrices(document);
+        return document !== undefined && (hasPrices(document) || hasUses(document));
     }
 
     private refreshHints(): void {

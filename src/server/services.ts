@@ -10,17 +10,20 @@ import { createCofferServices } from '../language/services.ts';
 import { inspect } from '../pipeline/inspect.ts';
 import { RULES } from '../rules/index.ts';
 import { Client } from './client.ts';
+import { DetailHierarchy } from './features/call-hierarchy.ts';
 import { CofferCodeActions } from './features/code-actions.ts';
 import { CofferCodeLenses } from './features/code-lenses.ts';
 import { FittingDefinitions } from './features/definition.ts';
 import { Figures } from './features/figures.ts';
 import { CofferCeilingHover } from './features/hover.ts';
+import { HouseUses } from './features/house-uses.ts';
 import { CofferInlayHints } from './features/inlay-hints.ts';
 import { PriceLenses } from './features/price-lenses.ts';
 import { namesInRoom } from './features/names-in.ts';
 import { computedFor } from './features/outline-figures.ts';
 import { SayingRename } from './features/rename.ts';
 import { isAllowable } from './features/silence.ts';
+import { UseLenses } from './features/use-lenses.ts';
 import { CofferLanguageServer } from './language-server.ts';
 import { Rooms } from './panes/rooms.ts';
 import { Settings } from './settings.ts';
@@ -30,6 +33,8 @@ export interface ServerServices { readonly shared: CofferSharedServices; readonl
 /** The language, the inspection that the command line runs too, and what the editor shows of both. `typing`: figures stand still while somebody does. */
 export function createServerServices(context?: DefaultSharedModuleContext, typing: { readonly now: boolean } = { now: false }): ServerServices {
     const figures = new Figures(typing), client = new Client();
+    let uses: HouseUses | undefined;
+    const usesIn = (services: CofferSharedServices): HouseUses => uses ??= new HouseUses(services);
     const { shared, coffer } = createCofferServices(context, {
         shared: {
             workspace: { ConfigurationProvider: services => new Settings(services) },
@@ -47,8 +52,11 @@ export function createServerServices(context?: DefaultSharedModuleContext, typin
                     new CofferCompletionProvider(services, { namesIn: room => namesInRoom(room, figures), rules: RULES.filter(isAllowable) }),
                 HoverProvider: services => new CofferCeilingHover(services, figures, client),
                 InlayHintProvider: services => new CofferInlayHints(figures, services.shared.workspace.ConfigurationProvider as Settings),
-                CodeLensProvider: services =>
-                    new CofferCodeLenses(figures, client, services.shared.workspace.LangiumDocuments, new PriceLenses(client, new Rooms(services.shared))),
+                CallHierarchyProvider: services => new DetailHierarchy(services, usesIn(services.shared)),
+                CodeLensProvider: ({ shared }) => new CofferCodeLenses(
+                    figures, client, shared.workspace.LangiumDocuments, new PriceLenses(client, new Rooms(shared)),
+                    new UseLenses(client, shared.workspace.LangiumDocuments, usesIn(shared)),
+                ),
                 DocumentSymbolProvider: () => new CofferOutlineProvider(document => computedFor(figures.of(document))),
                 DefinitionProvider: services => new FittingDefinitions(services, client),
                 FoldingRangeProvider: () => new CofferFolding(),

@@ -1,5 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { CompletionList, Hover, InitializeParams, SignatureHelp } from 'vscode-languageserver';
+import type { CompletionList, Connection, Hover, InitializeParams, PublishDiagnosticsParams, SignatureHelp } from 'vscode-languageserver';
+import { FittingDiagnostics } from '../../src/server/fitting-diagnostics.ts';
+import { SHOW_RULE } from '../../src/server/messages.ts';
 import { createServerServices } from '../../src/server/services.ts';
 import { bundledServer, Client } from './client.ts';
 
@@ -59,4 +61,21 @@ test('an editor that can show more is shown more', async () => {
     const told = await shared.lsp.LanguageServer.initialize({ processId: null, rootUri: null, capabilities, workspaceFolders: null });
     expect(coffer.editor).toMatchObject({ snippets: true, markdownInCompletion: true, markdownInHover: true, markdownInSignature: true });
     expect(told.capabilities.semanticTokensProvider).toMatchObject({ full: { delta: true } });
+});
+
+test('the code of a finding leads to its page where the editor says that it opens it, and nowhere else', async () => {
+    const hrefOf = async (commands: readonly string[], codeDescriptionSupport: boolean): Promise<string | undefined> => {
+        const sent: PublishDiagnosticsParams[] = [], wire = { sendDiagnostics: async (params: PublishDiagnosticsParams) => { sent.push(params); } };
+        const fitting = new FittingDiagnostics(wire as unknown as Connection), { shared } = createServerServices();
+        fitting.listenTo(shared.lsp.LanguageServer);
+        await shared.lsp.LanguageServer.initialize({
+            processId: null, rootUri: null, workspaceFolders: null, initializationOptions: { commands }, capabilities: { textDocument: { publishDiagnostics: { codeDescriptionSupport } } },
+        });
+        const range = { start: { line: 0, character: 0 }, end: { line: 0, character: 1 } };
+        await fitting.connection.sendDiagnostics({ uri: 'file:///a.coffer', diagnostics: [{ range, message: 'm', code: 'spacer-hits-cleat' }] });
+        return sent[0]!.diagnostics[0]!.codeDescription?.href;
+    };
+    expect(await hrefOf([SHOW_RULE], true)).toBe('command:cofferwright.showRule?%5B%22spacer-hits-cleat%22%5D');
+    expect(await hrefOf([], true)).toBeUndefined();
+    expect(await hrefOf([SHOW_RULE], false)).toBeUndefined();
 });

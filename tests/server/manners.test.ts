@@ -22,7 +22,7 @@ const settled = async (): Promise<void> => { await client.request('textDocument/
 test('says what it can do', () => {
     expect(client.capabilities).toMatchObject({
         inlayHintProvider: expect.anything(), codeLensProvider: { resolveProvider: true }, selectionRangeProvider: true, foldingRangeProvider: true,
-        documentHighlightProvider: true,
+        documentHighlightProvider: true, callHierarchyProvider: expect.anything(),
         workspaceSymbolProvider: expect.anything(), documentLinkProvider: expect.anything(), referencesProvider: true,
         renameProvider: { prepareProvider: true },
         codeActionProvider: { codeActionKinds: ['quickfix', 'source.fixAll.cofferwright'] }, workspace: { fileOperations: { willRename: { filters: expect.anything() } } },

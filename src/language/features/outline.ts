@@ -31,7 +31,8 @@ export function symbolsOfFile(file: ast.File, computed: Computed = NOTHING_COMPU
     return file.items.flatMap(item => symbolOfItem(item, computed));
 }
 
-function symbolOfItem(item: ast.Item, computed: Computed): DocumentSymbol[] {
+/** A declaration as a line of the outline; none where it has no name. */
+export function symbolOfItem(item: ast.Item, computed: Computed = NOTHING_COMPUTED): DocumentSymbol[] {
     const symbol = (node: AstNode & { body?: ast.Body }, name: string | undefined, detail: string, kind: SymbolKind, nameIn?: string) =>
         symbolOf(node, name, detail, kind, computed, nameIn);
     switch (item.$type) {

@@ -1,4 +1,4 @@
-import { CstUtils, type AstNode, type LangiumDocument } from 'langium';
+import type { AstNode, LangiumDocument } from 'langium';
 import { DefaultRenameProvider } from 'langium/lsp';
 import type { Range, RenameParams, TextDocumentPositionParams, TextEdit, WorkspaceEdit } from 'vscode-languageserver-protocol';
 import * as ast from '../generated/ast.ts';
@@ -6,6 +6,7 @@ import { localName, usedNames } from '../scope/names.ts';
 import type { CofferServices } from '../coffer-services.ts';
 import { sourceOfProperty, uriOf } from '../types/place.ts';
 import { BUILTIN_URI } from '../workspace/builtin.ts';
+import { declarationAt } from './declaration-at.ts';
 import { whyClash, whyNoName } from './rename-check.ts';
 
 /**
@@ -51,10 +52,10 @@ export class CofferRenameProvider extends DefaultRenameProvider {
     }
 
     private targetAt(document: LangiumDocument, { position }: TextDocumentPositionParams): { target: AstNode, word: string, range: Range } | undefined {
-        const root = document.parseResult.value.$cstNode;
-        const leaf = root && CstUtils.findDeclarationNodeAtOffset(root, document.textDocument.offsetAt(position), this.grammarConfig.nameRegexp);
-        const [target] = leaf ? this.references.findDeclarations(leaf) : [];
-        if (!leaf || !target || uriOf(target) === BUILTIN_URI.toString() || hasGivenName(target)) return undefined;
+        const found = declarationAt(document, position, this.services);
+        if (!found) return undefined;
+        const { target, leaf } = found;
+        if (uriOf(target) === BUILTIN_URI.toString() || hasGivenName(target)) return undefined;
         return { target, word: leaf.text, range: leaf.range };
     }
 

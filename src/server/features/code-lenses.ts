@@ -8,27 +8,31 @@ import type { Client } from '../client.ts';
 import { SHOW_PIECES, type ShowPiecesParams } from '../messages.ts';
 import type { Figures } from './figures.ts';
 import { isPriceLens, type PriceLenses } from './price-lenses.ts';
+import { isUseLens, type UseLenses } from './use-lenses.ts';
 import { coffers, pieces } from './words.ts';
 
 /**
  * Above each room how many pieces and coffers it has. The pieces are taken off when the line comes into view; it leads to
- * them where the editor says that it has a command for that. Prices stand above the job and its alternates: price-lenses.ts.
+ * them where the editor says that it has a command for that. Prices stand above the job and its alternates (price-lenses.ts), who
+ * uses it above what is shared (use-lenses.ts).
  */
 export class CofferCodeLenses implements CodeLensProvider {
     private readonly figures: Figures;
     private readonly client: Client;
     private readonly documents: LangiumDocuments;
     private readonly prices: PriceLenses;
+    private readonly uses: UseLenses;
 
-    constructor(figures: Figures, client: Client, documents: LangiumDocuments, prices: PriceLenses) {
+    constructor(figures: Figures, client: Client, documents: LangiumDocuments, prices: PriceLenses, uses: UseLenses) {
         this.prices = prices;
+        this.uses = uses;
         this.figures = figures;
         this.client = client;
         this.documents = documents;
     }
 
     provideCodeLens(document: LangiumDocument): CodeLens[] {
-        return [...this.prices.provide(document), ...this.ofRooms(document)];
+        return [...this.prices.provide(document), ...this.uses.provide(document), ...this.ofRooms(document)];
     }
 
     private ofRooms(document: LangiumDocument): CodeLens[] {
@@ -40,6 +44,7 @@ export class CofferCodeLenses implements CodeLensProvider {
 
     resolve(lens: CodeLens): CodeLens {
         if (isPriceLens(lens.data)) return this.prices.resolve(lens);
+        if (isUseLens(lens.data)) return this.uses.resolve(lens);
         const { uri, room } = lens.data as ShowPiecesParams;
         const document = this.documents.getDocument(URI.parse(uri));
         const found = document && [...this.figures.of(document).rooms].find(([one, figures]) => one.name === room && figures.ceiling);

@@ -105,6 +105,13 @@ test('a selection at the edges of a file, and in an empty one', async () => {
 test('things of the whole house are found by a few letters, those of the language are not', async () => {
     const found = await OPEN.shared.lsp.WorkspaceSymbolProvider!.getSymbols({ query: 'p16' });
     expect(found.map(({ name, location }) => `${name} ${location.uri}`)).toEqual([`pine-1x6 ${uriOf('yard.coffer').toString()}`]);
+    const namesFor = async (query: string): Promise<string[]> => (await OPEN.shared.lsp.WorkspaceSymbolProvider!.getSymbols({ query })).map(({ name }) => name);
+    // a word within the name, letters over a hyphen, words with a space between, a title; not the middle of a word
+    expect(await namesFor('1x6')).toEqual(['pine-1x6']);
+    expect(await namesFor('PINE 1x8')).toEqual(['pine-1x8']);
+    expect(await namesFor('Den')).toEqual(['den']);
+    expect(await namesFor('ine')).toEqual([]);
+    expect(await namesFor('?')).toEqual([]);
     const all = await OPEN.shared.lsp.WorkspaceSymbolProvider!.getSymbols({ query: '' });
     expect(all.map(({ name }) => name).sort()).toEqual(['box', 'den', 'pine-1x2', 'pine-1x6', 'pine-1x8']);
 });
