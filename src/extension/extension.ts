@@ -5,6 +5,7 @@ import { Findings } from './findings.ts';
 import firstJob from './first-job.coffer';
 import { Panes } from './panes/panes.ts';
 import { Server, type NewClient } from './server.ts';
+import { Trials } from './trials.ts';
 
 /**
  * The extension: it starts the language server and hands over what the editor needs besides the protocol. It knows
@@ -19,6 +20,7 @@ export function begin(context: vscode.ExtensionContext, newClient: NewClient): v
         started,
         new Findings(started),
         new Panes(context, started),
+        new Trials(started),
         vscode.workspace.registerTextDocumentContentProvider(BuiltinDocuments.scheme, new BuiltinDocuments((method, params) => started.ask(method, params))),
         vscode.commands.registerCommand('cofferwright.restartServer', () => started.restart()),
         vscode.commands.registerCommand('cofferwright.showOutput', () => started.output.show()),

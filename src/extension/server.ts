@@ -1,6 +1,8 @@
 import * as vscode from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
-import { COLORS, SHOW_ESTIMATE, SHOW_PIECES, SHOW_RULE, SHOW_USES, type Colors, type ColorsParams, type InitializationOptions } from '../server/messages.ts';
+import {
+    COLORS, LOOKING, SHOW_ESTIMATE, SHOW_PIECES, SHOW_RULE, SHOW_USES, type Colors, type ColorsParams, type InitializationOptions, type LookingParams,
+} from '../server/messages.ts';
 import { BuiltinDocuments } from './builtin-documents.ts';
 import { readForServer } from './workspace-files.ts';
 
@@ -92,6 +94,7 @@ export class Server implements vscode.Disposable {
             const conditions: Record<number, Condition> = { [State.Starting]: 'starting', [State.Running]: 'running', [State.Stopped]: 'stopped' };
             readForServer(client);
             client.onDidChangeState(({ newState }) => { if (client === this.client) this.show(conditions[newState]!); });
+            client.onNotification(LOOKING, ({ busy }: LookingParams) => { if (client === this.client) this.working(busy); });
             await client.start();
             for (const started of this.startListeners) started(listenTo(client));
         } catch (error) {
@@ -115,7 +118,8 @@ export class Server implements vscode.Disposable {
 
     private options(): LanguageClientOptions {
         const initializationOptions: InitializationOptions = {
-            readsFiles: true, commands: [SHOW_PIECES, SHOW_ESTIMATE, SHOW_USES, SHOW_RULE], colors: colorsNow(), ...vscode.l10n.bundle && { words: vscode.l10n.bundle },
+            readsFiles: true, commands: [SHOW_PIECES, SHOW_ESTIMATE, SHOW_USES, SHOW_RULE], colors: colorsNow(),
+            ...vscode.l10n.bundle && { words: vscode.l10n.bundle },
         };
         // what a comparison or a history shows is no job to check, so only places that files are kept in
         const places = new Set(['file', 'untitled', BuiltinDocuments.scheme, ...(vscode.workspace.workspaceFolders ?? []).map(folder => folder.uri.scheme)]);
@@ -126,6 +130,12 @@ export class Server implements vscode.Disposable {
             // a picture and its words stand beside each other; what a job says is never taken for a tag
             markdown: { supportHtml: true },
         };
+    }
+
+    /** The dry fit of a large house takes seconds: what it finds is still to come. */
+    private working(busy: boolean): void {
+        this.status.busy = busy;
+        this.status.text = busy ? vscode.l10n.t('Cofferwright fits the pieces together') : 'Cofferwright';
     }
 
     private show(condition: Condition): void {

@@ -1,8 +1,8 @@
 import type { PaneKind } from '../pages/kinds.ts';
 import type { ExportFormat, PageContent } from '../pages/page.ts';
-import type { TextChange } from '../findings/finding.ts';
+import type { Severity, TextChange } from '../findings/finding.ts';
 import type { Condition, MarkedAs, Problem, RoomChoice } from '../panes/messages.ts';
-import type { Position } from '../provenance/source.ts';
+import type { Position, Range } from '../provenance/source.ts';
 
 /**
  * Messages between the extension and the server that the Language Server Protocol has not got. Both ends import this
@@ -53,6 +53,24 @@ export type ListFolderResult = readonly { readonly uri: string; readonly kind: '
 export const FILES_OF_JOB = 'cofferwright/filesOfJob';
 export interface FilesOfJobParams { readonly uri: string }
 export type FilesOfJobResult = readonly string[];
+
+/** From the server: whether it is looking closely at rooms, which takes longer than a keystroke may. */
+export const LOOKING = 'cofferwright/looking';
+export interface LookingParams { readonly busy: boolean }
+
+/** Asks for the rooms of the house as things to be tried, and by which rules. */
+export const TRIALS = 'cofferwright/trials';
+export interface TrialsResult {
+    /** `dryFit`: it looks at the cut list put together. */
+    readonly rules: readonly { readonly name: string; readonly title: string; readonly dryFit: boolean }[];
+    readonly rooms: readonly { readonly uri: string; readonly room: string; readonly title: string; readonly range: Range }[];
+}
+/** Tries one of them. null: there is no such room. */
+export const TRY_ROOM = 'cofferwright/tryRoom';
+export interface TryRoomParams { readonly uri: string; readonly room: string }
+export interface FoundInRoom { readonly rule: string; readonly severity: Severity; readonly message: string; readonly uri: string; readonly range: Range }
+/** `known`: whether the room could be laid out at all. */
+export type TryRoomResult = { readonly known: boolean; readonly found: readonly FoundInRoom[] } | null;
 
 /**
  * What a pane is to show. Said when it opens, and again whenever its wishes change; the server answers with PANE_CONTENT now and

@@ -14,7 +14,7 @@ import type { CofferInlayHints } from './features/inlay-hints.ts';
 import { ServerFileSystem } from './file-system.ts';
 import { answerFilesOfJob } from './files-of-job.ts';
 import { FittingDiagnostics } from './fitting-diagnostics.ts';
-import { COLORS, type ColorsParams } from './messages.ts';
+import { COLORS, LOOKING, type ColorsParams, type LookingParams } from './messages.ts';
 import type { BoardProver } from '../cutting/board-prover.ts';
 import { Panes } from './panes/panes.ts';
 import { Refresh } from './refresh.ts';
@@ -22,6 +22,7 @@ import { CloseLook, type LookClosely } from './late/close-look.ts';
 import { LateFindings } from './late/late-findings.ts';
 import { answerSelectionRanges } from './selection-ranges.ts';
 import { createServerServices } from './services.ts';
+import { answerTrials } from './trials.ts';
 
 /**
  * Serves `.coffer` files over a connection: the language, and the same inspection that the command line runs. `disk`: of
@@ -54,11 +55,18 @@ export function serve(
     const panes = new Panes(connection, shared, typing, prover?.(words => connection.console.log(words)));
     late.onLook(() => panes.soon());
     answerSelectionRanges(connection, shared);
+    answerTrials(connection, shared);
     connection.onNotification(COLORS, ({ colors }: ColorsParams) => client.take(colors));
     connection.onCodeLensResolve(lens => (coffer.lsp.CodeLensProvider as CofferCodeLenses).resolve(lens));
     (shared.workspace.DocumentBuilder as CofferDocumentBuilder).onFault = error => logFault(connection, error);
     dropClosedTexts(shared);
-    new CloseLook(shared, late, look);
+    let busy = false;
+    new CloseLook(shared, late, look, now => {
+        if (busy === now) return;
+        busy = now;
+        const params: LookingParams = { busy };
+        void connection.sendNotification(LOOKING, params);
+    });
     new Refresh(connection, shared, { client, figures, typing, hints: coffer.lsp.InlayHintProvider as CofferInlayHints });
     // the outline tells sizes, so it needs the names of other files; and the links are those of imports that have been read
     startLanguageServer(shared, { DocumentSymbolProvider: DocumentState.IndexedReferences, DocumentLinkProvider: DocumentState.Linked });

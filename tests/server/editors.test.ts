@@ -69,7 +69,8 @@ test('the code of a finding leads to its page where the editor says that it open
         const fitting = new FittingDiagnostics(wire as unknown as Connection), { shared } = createServerServices();
         fitting.listenTo(shared.lsp.LanguageServer);
         await shared.lsp.LanguageServer.initialize({
-            processId: null, rootUri: null, workspaceFolders: null, initializationOptions: { commands }, capabilities: { textDocument: { publishDiagnostics: { codeDescriptionSupport } } },
+            processId: null, rootUri: null, workspaceFolders: null, initializationOptions: { commands },
+            capabilities: { textDocument: { publishDiagnostics: { codeDescriptionSupport } } },
         });
         const range = { start: { line: 0, character: 0 }, end: { line: 0, character: 1 } };
         await fitting.connection.sendDiagnostics({ uri: 'file:///a.coffer', diagnostics: [{ range, message: 'm', code: 'spacer-hits-cleat' }] });

@@ -19,6 +19,7 @@ interface Manifest {
         }[];
         readonly grammars: readonly { readonly language: string; readonly scopeName: string; readonly path: string }[];
         readonly commands: readonly { readonly command: string; readonly category: string }[];
+        readonly keybindings: readonly { readonly command: string; readonly key: string; readonly mac: string }[];
         readonly configurationDefaults: Record<string, unknown>;
         readonly snippets: readonly { readonly path: string }[];
         readonly configuration: { readonly properties: Record<string, { readonly type: string; readonly default: unknown }> };
@@ -66,6 +67,16 @@ describe('the extension\'s manifest', () => {
         const always = offered.filter(({ when }) => when === undefined).map(({ command }) => command);
         expect(always).toEqual(['cofferwright.newJob']);
         expect(declared.filter(command => !contributes.menus['commandPalette']!.some(item => item.command === command))).toEqual(['cofferwright.newJob']);
+    });
+
+    test('every pane has a key of its own, on a Mac too', () => {
+        const { keybindings } = contributes;
+        for (const kind of Object.keys(PAGES)) {
+            const command = `cofferwright.show${kind.split('-').map(word => word[0]!.toUpperCase() + word.slice(1)).join('')}`;
+            expect(keybindings.map(binding => binding.command)).toContain(command);
+        }
+        for (const keys of [keybindings.map(({ key }) => key), keybindings.map(({ mac }) => mac)]) expect(new Set(keys).size).toBe(keybindings.length);
+        expect(keybindings.filter(({ command }) => !contributes.commands.some(known => known.command === command))).toEqual([]);
     });
 
     test('its walkthrough leads to commands that there are', () => {

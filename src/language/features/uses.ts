@@ -61,5 +61,6 @@ function itemAround(node: AstNode): ast.Item | undefined {
 
 /** What a house declares and somebody may ask about: no import, no leftover, nothing of the built-in library. */
 function isItem(node: AstNode): node is ast.Item {
-    return ast.isStock(node) || ast.isProfile(node) || ast.isRoom(node) || ast.isLet(node) && ast.isFile(node.$container) || ast.isJob(node) || ast.isAlternate(node);
+    return ast.isStock(node) || ast.isProfile(node) || ast.isRoom(node) || ast.isJob(node) || ast.isAlternate(node)
+        || ast.isLet(node) && ast.isFile(node.$container);
 }

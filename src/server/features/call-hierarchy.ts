@@ -47,7 +47,8 @@ export class DetailHierarchy implements CallHierarchyProvider {
 function itemsOf(node: AstNode): CallHierarchyItem[] {
     if (!ast.isFile(node.$container)) return [];
     const uri = AstUtils.getDocument(node).uri.toString();
-    return symbolOfItem(node as ast.Item).map(({ name, kind, detail, range, selectionRange }) => ({ name, kind, ...detail && { detail }, uri, range, selectionRange }));
+    return symbolOfItem(node as ast.Item)
+        .map(({ name, kind, detail, range, selectionRange }) => ({ name, kind, ...detail && { detail }, uri, range, selectionRange }));
 }
 
 function rangesOf(places: readonly Reference[]): Range[] {

@@ -51,8 +51,9 @@ export function hasUses(document: LangiumDocument): boolean {
 
 function sharedIn(document: LangiumDocument): (ast.Stock | ast.Profile)[] {
     const file = document.parseResult.value;
+    if (!ast.isFile(file)) return [];
     // names in a recovered tree may be missing
-    return ast.isFile(file) ? file.items.filter((item): item is ast.Stock | ast.Profile => (ast.isStock(item) || ast.isProfile(item)) && item.name !== undefined) : [];
+    return file.items.filter(item => ast.isStock(item) || ast.isProfile(item)).filter(({ name }) => name !== undefined);
 }
 
 function titleOf(rooms: readonly string[]): string {

@@ -31,7 +31,10 @@ export class CloseLook {
     /** Counts edits and builds: whoever sees another number than at its beginning is out of date. */
     private edition = 0;
 
-    constructor({ workspace }: CofferSharedServices, late: LateFindings, look: LookClosely) {
+    /** `onBusy`: told when a look begins and when it has ended. */
+    constructor(
+        { workspace }: CofferSharedServices, late: LateFindings, look: LookClosely, private readonly onBusy: (busy: boolean) => void = () => undefined,
+    ) {
         this.workspace = workspace;
         this.late = late;
         this.look = look;
@@ -45,12 +48,19 @@ export class CloseLook {
     private rest(): void {
         this.edition++;
         clearTimeout(this.timer);
+        this.onBusy(false);
         if (this.waiting.size > 0) this.timer = setTimeout(() => void this.begin(this.edition), REST_MS);
     }
 
     private async begin(edition: number): Promise<void> {
         const isOpen = (uri: string): boolean => this.workspace.TextDocuments?.get(URI.parse(uri)) !== undefined;
         const files = [...this.waiting].sort((a, b) => Number(isOpen(b)) - Number(isOpen(a)));
+        this.onBusy(true);
+        await this.lookAt(files, edition);
+        if (edition === this.edition) this.onBusy(false);
+    }
+
+    private async lookAt(files: readonly string[], edition: number): Promise<void> {
         for (const uri of files) {
             const document = this.workspace.LangiumDocuments.getDocument(URI.parse(uri));
             const rooms = document?.state === DocumentState.Validated ? await this.rooms(document, edition) : undefined;
