@@ -15,24 +15,25 @@ const assets = {
 };
 
 const root = new URL('..', import.meta.url).pathname;
-/** `npm run mutants` runs the tests of one room over and over, and says which folders or files these are. */
-const folders = process.env['MUTANTS'];
-const all = folders === undefined ? ['tests/**/*.test.ts'] : folders.split(',').map(folder => (folder.endsWith('.ts') ? folder : `${folder}/**/*.test.ts`));
+/** `npm run mutants` asks the tests about faults, one after the other in one process, and says where they are: sources with faults in them. */
+interface Mutants { readonly tests: readonly string[]; readonly sources: Readonly<Record<string, string>> }
+const mutants = process.env['MUTANTS'] === undefined ? undefined : JSON.parse(readFileSync(process.env['MUTANTS'], 'utf8')) as Mutants;
+const faulty = { name: 'coffer-mutants', enforce: 'pre' as const, load: (id: string): string | undefined => mutants?.sources[id.split('?')[0]!] };
+const all = ['tests/**/*.test.ts'];
 const panes = ['tests/panes/**/*.test.ts'];
 /** Measures the memory of the process it runs in. */
 const alone = ['tests/server/soak.test.ts'];
 
 /** As many processes as there are cores: left alone, one core waits, which on two is half the machine. */
 const maxWorkers = availableParallelism();
-/** What keeps the library's tree takes a second to load, which is more than tests of rooms that read no text take. */
-const setupFiles = folders === undefined || /ceiling|takeoff|rules/.test(folders) ? ['tests/support/builtin-once.ts'] : [];
+const setupFiles = ['tests/support/builtin-once.ts'];
 /** All cases of a long test at once take longer than a share of them. */
 const TIME = process.env['FULL'] ? 900_000 : 60_000;
 const common = { root, maxWorkers, testTimeout: TIME, hookTimeout: TIME, setupFiles };
 
 export default defineConfig({
-    plugins: [assets],
-    test: folders !== undefined ? { ...common, include: all } : {
+    plugins: [assets, faulty],
+    test: mutants !== undefined ? { ...common, include: mutants.tests.slice(0, 1), runner: 'src/build/mutants/ask.mjs', pool: 'threads', isolate: false, maxWorkers: 1 } : {
         ...common,
         projects: [
             // what is tested is pure: the files of a process share the modules, which load in seconds

@@ -1,17 +1,21 @@
-// npm run mutants [-- ROOM …] [--every N] [--again] [--wide]: makes small faults in the source of a room (a `<` for a `<=`, a `+` for a `-`, a condition
-// that always holds), one at a time, and runs the tests of that room over each. A fault that no test sees shows a test that is missing.
-// --every N looks at every N-th line only, always the same ones: all lines of a large room take hours.
-// --again looks at what survived last time, and counts the rest as it was; --wide asks slow tests, and those of other rooms, too: first
-// without, then both together for what survived.
+// npm run mutants [-- ROOM …] [--every N] [--from K] [--again] [--wide]: makes small faults in the source of a room (a `<` for a `<=`, a `+` for
+// a `-`, a condition that always holds, a block left out), one at a time, and asks the tests of that room about each. A fault that no test
+// sees shows a test that is missing.
+// --every N looks at one fault in N, --from K (0 to N - 1) says at which: chosen by a hash of what the fault is, so by chance, always the same
+// ones, whatever else in the file changes, and none of one K is in another. What is mended for one K is measured by another.
+// --wide asks slow tests, and those of other rooms, too.
+// --again looks at what survived last time, and at what was not come to, and counts the rest as it was.
 // Results stand in .cache/mutants/ROOM.json; what survived is printed with its place.
-// The tool is installed when it is asked for: 208 packages that nobody else needs.
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { spawn } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { existsSync, openSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
 import { parseArgs } from 'node:util';
-import { main, npm, root, run } from './ready.mjs';
+import { install, makeMutants } from './mutants/make.mjs';
+import { main, root } from './ready.mjs';
 
 const folder = join(root, '.cache/mutants');
-const tool = '@stryker-mutator/core@9.6.1', runner = '@stryker-mutator/vitest-runner@9.6.1';
 
 /** Rooms of `src`, and the tests that are to see their faults: quick ones, and all that are asked with `--wide`. */
 const ROOMS = {
@@ -29,95 +33,105 @@ function inTakeoff(...names) {
     return names.map(name => `tests/takeoff/${name}.test.ts`);
 }
 
-await main(() => {
-    const { values: { every, again, wide }, positionals } = parseArgs({
-        allowPositionals: true, options: { every: { type: 'string', default: '1' }, again: { type: 'boolean' }, wide: { type: 'boolean' } },
+await main(async () => {
+    const { values: { every, from, again, wide }, positionals } = parseArgs({
+        allowPositionals: true,
+        options: { every: { type: 'string', default: '1' }, from: { type: 'string', default: '0' }, again: { type: 'boolean' }, wide: { type: 'boolean' } },
     });
-    const step = Math.max(1, Math.round(Number(every) || 1));
+    const step = Math.max(1, Math.round(Number(every) || 1)), first = Math.round(Number(from) || 0);
     const unknown = positionals.find(room => !(room in ROOMS));
     if (unknown) throw new Error(`There is no room ${unknown}; there are ${Object.keys(ROOMS).join(', ')}.`);
     install();
     const lines = [];
-    for (const room of positionals.length > 0 ? positionals : Object.keys(ROOMS)) lines.push(look(room, { step, again, wide }));
+    for (const room of positionals.length > 0 ? positionals : Object.keys(ROOMS)) lines.push(await look(room, { step, first, again, wide }));
     console.log(`\n${lines.join('\n')}`);
 });
 
-function install() {
-    if (existsSync(join(folder, 'node_modules/@stryker-mutator/vitest-runner'))) return;
-    mkdirSync(folder, { recursive: true });
-    writeFileSync(join(folder, 'package.json'), '{"private":true}\n');
-    npm(['install', '--prefix', folder, '--no-save', '--no-audit', '--no-fund', '--loglevel=error', '--ignore-scripts', tool, runner]);
-}
-
 /** Looks at one room; returns its line of the summary. */
-function look(room, { step, again, wide }) {
-    const report = join(folder, `${room}.json`), config = join(folder, `${room}.config.json`), [quick, slow = []] = ROOMS[room];
-    const before = again ? JSON.parse(readFileSync(report, 'utf8')) : undefined;
-    const places = before ? mutantsOf(before).filter(isOpen).map(rangeOf) : filesOf(join('src', room)).flatMap(file => everyLine(file, step));
-    if (places.length > 0) {
-        writeFileSync(config, JSON.stringify({
-            mutate: [...new Set(places)],
-            // a word is no fault that a test should see letter by letter: texts are held by the expected findings and snapshots
-            mutator: { excludedMutations: ['StringLiteral'] },
-            testRunner: 'vitest', plugins: [join(folder, 'node_modules/@stryker-mutator/vitest-runner/dist/src/index.js')],
-            vitest: { configFile: 'tests/vitest.config.ts', related: false },
-            coverageAnalysis: 'perTest', ignoreStatic: true, concurrency: 1, timeoutMS: 60_000, timeoutFactor: 4, dryRunTimeoutMinutes: 30, disableTypeChecks: false,
-            ignorePatterns: ['out', 'dist', '.cache', '/.vscode-test'], tempDirName: '.cache/mutants/work', allowConsoleColors: false,
-            reporters: ['json', 'progress-append-only'], jsonReporter: { fileName: report }, fileLogLevel: 'off', logLevel: 'warn',
-        }, undefined, 1));
-        const tests = wide ? [...quick, ...slow] : quick;
-        run(process.execPath, [join(folder, 'node_modules/@stryker-mutator/core/bin/stryker.js'), 'run', config], { env: { ...process.env, MUTANTS: tests.join(',') } });
+async function look(room, { step, first, again, wide }) {
+    const report = join(folder, `${room}.json`), plan = join(folder, `${room}.plan.json`), told = join(folder, `${room}.told.jsonl`);
+    const before = again ? JSON.parse(readFileSync(report, 'utf8')) : { step, first, mutants: [] };
+    const killed = new Map(before.mutants.filter(({ status }) => !isOpen(status)).map(mutant => [mutant.key, mutant]));
+    const { sources, mutants } = await makeMutants(join('src', room), ({ key }) => parseInt(key.slice(0, 8), 16) % before.step === before.first);
+    const tests = [...new Set((wide ? ROOMS[room].flat() : ROOMS[room][0]).flatMap(testsIn))];
+    const found = new Map(mutants.filter(({ key }) => killed.has(key)).map(mutant => [mutant.id, { ...killed.get(mutant.key), ...mutant }]));
+    const write = () => writeFileSync(report, JSON.stringify({
+        step: before.step, first: before.first, mutants: mutants.map(mutant => found.get(mutant.id) ?? mutant),
+    }, undefined, 1));
+    // what a test reaches is the same as long as no source and no test has changed
+    const reach = join(folder, `${room}.reach.${hashOf([JSON.stringify(sources), ...filesIn('src'), ...filesIn('tests')])}.jsonl`);
+    writeFileSync(told, '');
+    while (found.size < mutants.length) {
+        writeFileSync(plan, JSON.stringify({ sources, tests, reach, told, whole: again === true, mutants: mutants.map(({ id }) => id).filter(id => !found.has(id)) }));
+        await askTests({ plan, told, log: join(folder, `${room}.log`) }, ({ id, ...rest }) => {
+            found.set(id, { ...mutants.find(mutant => mutant.id === id), ...rest });
+            if (found.size % 25 === 0) console.log(`${room}: ${found.size} of ${mutants.length}`);
+            write();
+        });
     }
-    const found = JSON.parse(readFileSync(report, 'utf8'));
-    if (before) keepKilled(before, found);
-    writeFileSync(report, JSON.stringify({ ...found, step: before?.step ?? step }));
-    return summary(room, found, before?.step ?? step);
+    write();
+    return summary(room, JSON.parse(readFileSync(report, 'utf8')));
 }
 
-function mutantsOf({ files }) {
-    return Object.entries(files).flatMap(([file, { mutants, source }]) => mutants.map(mutant => ({ ...mutant, file, source: source.split('\n')[mutant.location.start.line - 1].trim() })));
-}
-
-function isOpen({ status }) {
-    return status === 'Survived' || status === 'NoCoverage';
-}
-
-function rangeOf({ file, location: { start, end } }) {
-    return `${file}:${start.line}:${start.column - 1}-${end.line}:${end.column - 1}`;
-}
-
-/** What was not looked at again is as it was: killed, or left out. Of a place that was looked at again all is new. */
-function keepKilled(before, found) {
-    for (const [file, { mutants, ...rest }] of Object.entries(before.files)) {
-        const again = found.files[file] ??= { ...rest, mutants: [] };
-        const seen = new Set(again.mutants.map(sameness));
-        again.mutants.push(...mutants.filter(mutant => !isOpen(mutant) && !seen.has(sameness(mutant))));
+/** One process of tests, until it is through or hangs: what hangs is a fault that was seen, and the next process goes on after it. */
+async function askTests({ plan, told, log }, found) {
+    const begun = readFileSync(told, 'utf8').length;
+    const child = spawn(process.execPath, ['--max-old-space-size=3000', 'node_modules/vitest/vitest.mjs', 'run', '--config', 'tests/vitest.config.ts'], {
+        cwd: root, env: { ...process.env, MUTANTS: plan, CI: 'true', NODE_OPTIONS: '--max-old-space-size=3000' }, stdio: ['ignore', openSync(log, 'w'), openSync(log, 'a')],
+    });
+    let ended = false;
+    child.on('exit', () => ended = true);
+    for (let read = begun, active, since = Date.now(); ;) {
+        await pause(200);
+        const text = readFileSync(told, 'utf8'), whole = text.lastIndexOf('\n') + 1;
+        for (const line of text.slice(read, whole).split('\n').filter(Boolean).map(each => JSON.parse(each))) {
+            since = Date.now();
+            if (line.id !== undefined) {
+                found(line);
+                active = undefined;
+            }
+            if (line.start !== undefined) active = line;
+            if (line.failed) console.log(`${line.file} is not asked: it fails without a fault (${line.failed.join('; ')}).`);
+            if (line.end) {
+                child.kill('SIGKILL');
+                return;
+            }
+        }
+        read = Math.max(read, whole);
+        const hangs = active !== undefined && Date.now() - since > active.limit;
+        if (!ended && !hangs) continue;
+        child.kill('SIGKILL');
+        if (active === undefined || active.start === 'dry') throw new Error(`The tests could not be run${active ? `: ${active.file}` : ''}. See ${log}.`);
+        found({ id: active.start, status: 'Timeout', by: hangs ? 'hangs' : 'ends the process', ms: Date.now() - since });
+        return;
     }
 }
 
-function sameness({ location, mutatorName, replacement }) {
-    return JSON.stringify([location, mutatorName, replacement]);
+function isOpen(status) {
+    return status === undefined || status === 'Survived' || status === 'NoCoverage';
 }
 
-function summary(room, report, step) {
-    const all = mutantsOf(report);
-    const count = (...states) => all.filter(({ status }) => states.includes(status)).length;
-    const killed = count('Killed', 'Timeout'), survived = count('Survived', 'NoCoverage');
-    for (const { status, file, location, replacement, mutatorName, source } of all.filter(isOpen)) {
-        console.log(`${file}:${location.start.line}:${location.start.column} ${status}: ${mutatorName} ${replacement.replace(/\s+/g, ' ').slice(0, 80)}\n    ${source}`);
+function summary(room, { mutants, step, first }) {
+    const open = mutants.filter(({ status }) => isOpen(status)), killed = mutants.length - open.length;
+    for (const { status, key, file, line, column, original, replacement, mutator, source } of open) {
+        console.log(`${key} ${file}:${line}:${column} ${status}: ${mutator}: ${original.slice(0, 80)}  =>  ${replacement.slice(0, 80)}\n    ${source}`);
     }
-    const share = killed + survived > 0 ? `${(100 * killed / (killed + survived)).toFixed(1)} % killed` : 'nothing to kill';
-    return `${room}: ${share} (${killed} of ${killed + survived}${step > 1 ? `, every ${step}th line` : ''}; ${count('Ignored')} not looked at, ${count('CompileError', 'RuntimeError')} did not run)`;
+    const share = mutants.length > 0 ? `${(100 * killed / mutants.length).toFixed(1)} % killed` : 'nothing to kill';
+    return `${room}: ${share} (${killed} of ${mutants.length}${step > 1 ? `, one in ${step} from ${first}` : ''})`;
 }
 
-function filesOf(path) {
-    return readdirSync(join(root, path), { withFileTypes: true, recursive: true }).filter(entry => entry.isFile() && entry.name.endsWith('.ts'))
-        .map(entry => join(entry.parentPath ?? entry.path, entry.name).slice(root.length + 1)).sort();
+function testsIn(path) {
+    return path.endsWith('.ts') ? [join(root, path)] : filesIn(path).filter(file => file.endsWith('.test.ts'));
 }
 
-/** The file whole, or ranges of single lines: every `step`-th, beginning at one that depends on the file's name. */
-function everyLine(file, step) {
-    if (step === 1) return [file];
-    const count = readFileSync(join(root, file), 'utf8').split('\n').length, first = [...file].reduce((sum, letter) => sum + letter.codePointAt(0), 0) % step;
-    return Array.from({ length: Math.ceil((count - first) / step) }, (_, i) => first + i * step + 1).filter(line => line <= count).map(line => `${file}:${line}:0-${line}:400`);
+function filesIn(path) {
+    return readdirSync(join(root, path), { withFileTypes: true, recursive: true }).filter(entry => entry.isFile())
+        .map(entry => join(entry.parentPath ?? entry.path, entry.name)).sort();
+}
+
+/** Of texts as they are, and of files by what is in them. */
+function hashOf(parts) {
+    const hash = createHash('sha256');
+    for (const part of parts) hash.update(part.length < 300 && existsSync(part) ? readFileSync(part) : part);
+    return hash.digest('hex').slice(0, 12);
 }

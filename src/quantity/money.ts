@@ -1,7 +1,7 @@
 import { Rational } from './rational.ts';
 import type { Ticks } from './ticks.ts';
 
-/** Digits after the point of each currency a job can be written in (ISO 4217). */
+/** Digits after the point of each currency a job can be written in (ISO 4217); none of them is without. */
 const MINOR_DIGITS: Readonly<Record<string, number>> =
     { USD: 2, CAD: 2, EUR: 2, GBP: 2, AUD: 2, NZD: 2, CHF: 2, SEK: 2, NOK: 2, DKK: 2 };
 
@@ -28,7 +28,7 @@ export function printAmount(amount: Rational, currency: string): string {
     const digits = digitsOf(currency);
     const units = roundedUnits(amount, 10n ** BigInt(digits)).toString().padStart(digits + 1, '0');
     const sign = amount.s < 0n && /[1-9]/.test(units) ? '-' : '';
-    return digits === 0 ? `${sign}${units}` : `${sign}${units.slice(0, -digits)}.${units.slice(-digits)}`;
+    return `${sign}${units.slice(0, -digits)}.${units.slice(-digits)}`;
 }
 
 function digitsOf(currency: string): number {

@@ -60,7 +60,7 @@ function batches<Kind extends Edge['kind']>(boards: readonly LaidBoard[], kind: 
         const has = new Set(own);
         return {
             work: alike[0]!.work, pieces: own, run: own.reduce((sum, piece) => sum + piece.cutOverall, 0) * (kind === 'ease' ? 2 : 1),
-            whole: boards.filter(b => b.strips.length === 1 && b.strips[0]!.pieces.length > 0 && b.strips[0]!.pieces.every(p => has.has(p.piece))),
+            whole: boards.filter(b => b.strips.length === 1 && b.strips[0]!.pieces.every(p => has.has(p.piece))),
         };
     });
 }

@@ -10,7 +10,7 @@ import { divided } from '../../src/estimate/shares.ts';
 import type { Stock } from '../../src/job/model.ts';
 import type { Rates, Supplies } from '../../src/job/rates.ts';
 import { Rational } from '../../src/quantity/rational.ts';
-import { TICKS_PER_FOOT, TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
+import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_MM } from '../../src/quantity/ticks.ts';
 import type { Consumable, Piece } from '../../src/takeoff/model.ts';
 import { jobBuilder } from '../support/job-builder.ts';
 import { NO_RATES } from '../support/no-rates.ts';
@@ -59,6 +59,7 @@ describe('what changes between a job and its alternate', () => {
         const back = compare(is, side({ total: 1, minutes: 1 }, planOf({ stock: oak, buy: [{ length: foot(16), count: 1 }] }), [])).boards;
         expect(back.map(({ stock: name, length, before, after }) => `${name} ${length / TICKS_PER_FOOT} ${before}-${after}`))
             .toEqual(['ash 8 5-0', 'oak 12 2-0', 'oak 8 2-0']);
+        expect(compare(was, side({ total: 1, minutes: 1 }, planOf(), [])).boards.map(({ stock: name }) => name)).toEqual(['ash', 'oak', 'oak']);
     });
     test('pieces that differ in number or in length, by part', () => {
         expect(compare(was, is).pieces.map(({ part, before, after, feet }) =>
@@ -66,6 +67,9 @@ describe('what changes between a job and its alternate', () => {
             ['side', 2, 2, 100, 99], ['cleat', 0, 1, 0, 10], ['trim', 1, 0, 40, 0],
         ]);
         expect(compare(was, was)).toMatchObject({ boards: [], pieces: [] });
+        // two of 50" or one of 100": as many feet, another number
+        const sides = (...lengths: number[]): Side => side({ total: 1, minutes: 1 }, planOf(), lengths.map(length => ['side', length]));
+        expect(compare(sides(50, 50), sides(100)).pieces).toMatchObject([{ part: 'side', before: 2, after: 1 }]);
     });
 });
 
@@ -116,6 +120,13 @@ describe('supplies', () => {
         expect(suppliesOf([used({ screws: given(usd(1, 'EUR')) }, { kind: 'screws', what: '#8 screws', unit: 'pieces', count: 4 })], 'USD').missing)
             .toEqual([{ rate: 'bid.supplies.screws', of: '4 pieces of #8 screws' }]);
     });
+});
+
+// A milliliter is a cubic centimeter; a US gallon of 231 cubic inches has 128 fluid ounces (NIST Handbook 44, appendix C)
+test.each([['mL', 1000 * TICKS_PER_MM ** 3], ['fl oz', 231 / 128 * TICKS_PER_INCH ** 3]])('glue is priced by its volume: %s', (unit, ticks) => {
+    const glue: Consumable = { kind: 'glue', what: 'wood glue', count: 3, unit, by: '', basis: '' };
+    const price = given({ amount: new Rational(2).div(new Rational(ticks)), currency: 'USD' });
+    expect(suppliesOf([{ consumables: [glue], supplies: { glue: price } }], 'USD').lines.map(({ each, amount }) => [each.valueOf(), amount.valueOf()])).toEqual([[2, 6]]);
 });
 
 test('what nobody has timed is missing with its room, and with the rates that hold there', () => {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { createFront } from '../../src/language/front.ts';
 import { plainValue } from '../../src/language/lexer/pasted.ts';
-import { printInches, printLength, printRun } from '../../src/quantity/print-length.ts';
+import { isOnRule, printInches, printLength, printMark, printRun } from '../../src/quantity/print-length.ts';
 import { inches, millimeters, Rational, toTicks } from '../../src/quantity/rational.ts';
 import { readLength } from '../../src/quantity/read-length.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM } from '../../src/quantity/ticks.ts';
@@ -80,7 +80,7 @@ describe('reading', () => {
         [`14' 3 1/2"`, '171 1/2'], [`14' 3-1/2"`, '171 1/2'], [`14'-3-1/2"`, '171 1/2'], [`14′ 3 ½″`, '171 1/2'], [`14’ 3½”`, '171 1/2'],
         [`5 1/2"`, '5 1/2'], [`5-1/2"`, '5 1/2'], [`5½"`, '5 1/2'], [`5 ½"`, '5 1/2'], [`41.5"`, '41 1/2'], [`10'-5"`, '125'], [`10' 5"`, '125'],
         [`10'5"`, '125'], ['10 ft 5 in', '125'], ['10ft 5in', '125'], ["14'", '168'], ['14 ft', '168'], ["2.5'", '30'], ['1/4 in', '1/4'], ['½"', '1/2'],
-        [`-1/32"`, '-1/32'], [`−1/32"`, '-1/32'], [`- 3"`, '-3'], [' 7 1/4" ', '7 1/4'], ['25.4 mm', '1'], ['2.54 cm', '1'], ['0.0254 m', '1'], ['1 ¾ m', '8750/127'],
+        [`-1/32"`, '-1/32'], [`−1/32"`, '-1/32'], [`- 3"`, '-3'], [' 7 1/4" ', '7 1/4'], ['25.4 mm', '1'], [`1/08"`, '1/8'], [`2 3/010"`, '23/10'], ['2.54 cm', '1'], ['0.0254 m', '1'], ['1 ¾ m', '8750/127'],
     ])('%s', (text, inchesText) => {
         expect(readLength(text)?.toFraction()).toBe(new Rational(inchesText).mul(TICKS_PER_INCH).toFraction());
     });
@@ -152,4 +152,19 @@ test('what lies end to end is told in feet and whole inches, or in meters, not i
     expect(printRun(millimeters('12.4'), 'millimeters')).toBe('0.01 m');
     expect(printRun(inches('202 7/8'))).toBe('16\' 11"');
     expect(printRun(inches('10 7/8'))).toBe('10 7/8"');
+});
+
+// Marks of common steel rules and tapes: 64ths of an inch, half millimeters; a tenth is read between two of them. Common practice, no source.
+test.each<[string, number, boolean, boolean]>([
+    ['a 64th', inches('1/64'), true, false], ['a 128th', inches('1/128'), false, false], ['an inch', inches(1), true, true], ['a millimeter', millimeters(1), false, true],
+    ['0.1 mm', millimeters('0.1'), false, true], ['0.05 mm', millimeters('0.05'), false, false], ['41 and 63/64', inches('41 63/64'), true, false],
+])('%s is on a rule', (_, ticks, inInches, inMillimeters) => {
+    expect([isOnRule(ticks, 'feet-inches'), isOnRule(ticks, 'millimeters')]).toEqual([inInches, inMillimeters]);
+});
+
+test.each<[string, string, string]>([['7 1/64', '7 1/32"', '178 mm'], ['7 3/256', '7"', '178 mm'], ['-7 3/64', '-7 1/16"', '-179 mm'], ['12 11/32', '1\' 0 11/32"', '314 mm']])
+('what was worked out as %s inches is read off the tape at its nearest mark', (exact, onThirtySeconds, onMillimeters) => {
+    const ticks = exact.startsWith('-') ? -inches(exact.slice(1)) : inches(exact);
+    expect(printMark(ticks, { show: 'feet-inches', step: inches('1/32') })).toBe(onThirtySeconds);
+    expect(printMark(ticks, { show: 'millimeters', step: millimeters(1) })).toBe(onMillimeters);
 });

@@ -53,6 +53,11 @@ describe('tolerances', () => {
         fc.assert(fc.property(measure, m => { expect(minus(m, m)).toEqual(exactly(0)); }), SEED);
     });
 
+    test('an error of nothing is none', () => {
+        expect([within(7, 'stop', 0), exactly(7)]).toEqual([{ ticks: 7, tolerance: [] }, { ticks: 7, tolerance: [] }]);
+        expect(within(7, 'stop', 2)).toEqual({ ticks: 7, tolerance: [{ cause: 'stop', reach: 2 }] });
+    });
+
     test('what does not share its cause adds up', () => {
         const fit = minus(within(inches('5 1/2'), 'blocking board', 254), within(inches('5 1/2'), 'bottom board', 254));
         expect(fit.ticks).toBe(0);

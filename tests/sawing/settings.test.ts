@@ -12,6 +12,7 @@ import type { Step } from '../../src/sawing/model.ts';
 import { ripsInto, ripsOfPieces } from '../../src/sawing/rips.ts';
 import { pickUpsOf, setUpsOf } from '../../src/sawing/set-ups.ts';
 import { tapingOf, tapingWords } from '../../src/sawing/tape.ts';
+import type { Stock } from '../../src/job/model.ts';
 import type { EndCut, Piece } from '../../src/takeoff/model.ts';
 import { job, piece, stock } from '../cutting/samples.ts';
 
@@ -38,6 +39,14 @@ describe('fences', () => {
         const boards = laid([ripped('c', width, thickness)]).map(board => ({ ...board, strips: board.strips.map(({ rippedTo: _was, ...strip }) => strip) }));
         expect(ripsOfPieces(boards).map(step => printInches(step.width))).toEqual(wanted);
     });
+    test.each<[string, Partial<Stock>, string[]]>([
+        ['thickness', { thickness: undefined }, ['2"']], ['width', { width: undefined }, ['2"', '1/2"']], ['size', { thickness: undefined, width: undefined }, ['2"']],
+    ])('of a stock without a %s a piece is ripped to what it is narrower than', (_, unknown, wanted) => {
+        const one = ripped('c', '2', '1/2'), boards = laid([one]).map(board => ({
+            ...board, strips: board.strips.map(({ rippedTo: _was, ...strip }) => ({ ...strip, pieces: strip.pieces.map(each => ({ ...each, piece: { ...one, stock: { ...pine, ...unknown } } })) })),
+        }));
+        expect(ripsOfPieces(boards).map(step => printInches(step.width))).toEqual(wanted);
+    });
     test('the widest first, of one width by the names of their fences, the nameless before; each names its pieces once', () => {
         const pieces = [
             ripped('a', '1', '3/4', 'late'), ripped('b', '2', '3/4'), ripped('c', '1', '3/4', 'early'), ripped('d', '1', '3/4'),
@@ -61,6 +70,11 @@ describe('fences', () => {
         const steps = ripsInto(boards, 'boards');
         expect(steps.map(step => [step.what, printInches(step.width)])).toEqual([['boards', '1/2"'], ['on edge', '1/2"']]);
         expect(steps[0]!.boards.flatMap(({ strips }) => strips)).toEqual([1, 2, 3]);
+        // 5/8" x 1/2" out of 3/4": across the board first, then the other way on edge
+        const unequal = laid(['a', 'b', 'c'].map(id => ({ ...ripped(id, '5/8', '1/2', id === 'c' ? 'fence C' : undefined), ...long })));
+        expect(ripsInto(unequal, 'boards').map(({ what, width, fence = '-' }) => `${what} ${printInches(width)} ${fence}`)).toEqual([
+            'boards 5/8" -', 'boards 5/8" fence C', 'on edge 1/2" -', 'on edge 1/2" fence C',
+        ]);
         // without a thickness nobody knows a second direction
         const unknown = boards.map(board => ({ ...board, stock: { ...board.stock, thickness: undefined } }) as typeof board);
         expect(ripsInto(unknown, 'boards').map(({ what }) => what)).toEqual(['boards']);
@@ -145,6 +159,16 @@ describe('what blocks come out of', () => {
         const [first, second] = gaugeOut([bottom, ...cleats(2, '94')]);
         expect(first).toBe(second);
         expect(laid([bottom, ...cleats(2, '94')]).find(({ name }) => name === first)!.strips.map(({ rippedTo }) => rippedTo)).toEqual([inches('1 1/2'), inches('1 1/2')]);
+    });
+    // a block of 8" and a kerf come out of what is 20" long, be it 5 1/2" wide or a strip of 2 1/4": the wide one stays whole
+    test('of two that are as long the narrower is taken', () => {
+        const board = (name: string, rippedTo: string) => ({
+            ...laid([bottom])[0]!, name, strips: [{ ...laid([bottom])[0]!.strips[0]!, rippedTo: inches(rippedTo), offcut: inches(20), pieces: name === 'wide' ? laid([bottom, ...cleats(1, '20')])[0]!.strips[0]!.pieces : [] }],
+        });
+        for (const boards of [[board('wide', '5 1/2'), board('narrow', '2 1/4')], [board('narrow', '2 1/4'), board('wide', '5 1/2')]]) {
+            const all = [...boards, ...laid([bottom, ...cleats(1, '20')]).map(one => ({ ...one, sections: [], besideStrips: 0, strips: one.strips.map(strip => ({ ...strip, offcut: 0 })) }))];
+            expect(blocksOf(all, inches('1/8')).find(({ kind }) => kind === 'cleat gauge')!.out.map(({ name }) => name)).toEqual(['narrow', 'narrow']);
+        }
     });
     // a third strip leaves 5/8"
     test('nothing is named that is too narrow', () => {
@@ -244,6 +268,9 @@ describe('machines', () => {
         expect(edgesOf(boards, job()).map(step => [step.do, step.passes, printInches(step.run), step.whole.map(({ strips }) => strips[0]!.pieces.map(p => p.piece.id).join(''))])).toEqual([
             ['rabbet', 3, '144"', ['a']], ['ease', 1, '100"', []],
         ]);
+        // two strips abreast: what runs over the whole board would run over the other one too
+        const two = boards.map(board => ({ ...board, strips: [board.strips[0]!, ...boards.flatMap(({ strips }) => strips).filter(({ pieces }) => pieces[0]!.piece.id === 'b')] }));
+        expect(edgesOf(two.slice(0, 1), job()).flatMap(({ whole }) => whole)).toEqual([]);
     });
 });
 
