@@ -20,8 +20,8 @@ const folder = join(root, '.cache/mutants');
 /** Rooms of `src`, and the tests that are to see their faults: quick ones, and all that are asked with `--wide`. */
 const ROOMS = {
     quantity: [['tests/quantity']],
-    ceiling: [['tests/ceiling', ...inTakeoff('parts', 'example', 'sections', 'kinds-of-beams')], ['tests/takeoff', 'tests/rules']],
-    takeoff: [inTakeoff('parts', 'example', 'sections', 'kinds-of-beams', 'half-beams', 'consumables'), ['tests/takeoff', 'tests/dryfit']],
+    ceiling: [['tests/ceiling', ...inTakeoff('parts', 'example', 'sections', 'kinds-of-beams', 'whole-lists')], ['tests/takeoff', 'tests/arrangement', 'tests/rules']],
+    takeoff: [inTakeoff('parts', 'example', 'sections', 'kinds-of-beams', 'half-beams', 'consumables', 'names-and-ends', 'whole-lists', 'rows'), ['tests/takeoff', 'tests/cutting/as-cut.test.ts', 'tests/dryfit']],
     cutting: [['as-cut', 'first-plan', 'known', 'pose', 'proved-plan', 'rest', 'sections'].map(name => `tests/cutting/${name}.test.ts`), ['tests/cutting/solve']],
     sawing: [['tests/sawing']],
     estimate: [['tests/estimate']],

@@ -101,7 +101,8 @@ test('shares are told with what they are a share of', () => {
 test('of each stock the rooms bear what its faces in them are of all of it', () => {
     const pine = stock(), ash = stock({ name: 'ash-1x6' });
     const own = [piece('a', pine, inches(30)), piece('b', ash, inches(10))], others = [piece('c', pine, inches(10)), piece('d', ash, inches(10), { width: inches(11) })];
-    const plan = { stocks: [pine, ash].map(wood => ({ stock: wood, boards: [{ strips: [{ pieces: [...own, ...others].filter(one => one.stock === wood) }] }] })) } as unknown as BoardPlan;
+    const boardsOf = (wood: typeof pine) => [{ strips: [{ pieces: [...own, ...others].filter(one => one.stock === wood) }] }];
+    const plan = { stocks: [pine, ash].map(wood => ({ stock: wood, boards: boardsOf(wood) })) } as unknown as BoardPlan;
     const lines = [{ stock: pine, amount: new Rational(40) }, { stock: ash, amount: new Rational(9) }] as unknown as MaterialLine[];
     // pine 30 to 10 of 40; ash, twice as wide there, 1 to 2 of 9
     expect(materialsByPart(lines, plan, [{ rooms: [roomOf('den', own)] }, { rooms: [roomOf('hall', others)] }]).map(sum => sum.valueOf())).toEqual([33, 16]);
@@ -111,7 +112,8 @@ test('supplies that come to none cost nobody anything', () => {
     const screws: Consumable = { kind: 'screws', what: '#8 screws', count: 0, unit: 'pieces', by: '', basis: '' };
     const over = { bid: { supplies: { screws: given(money(2, 'USD')) } } };
     const counts = (count: number) => estimateOf({ parts: [partOf(over, roomOf('den', [], [{ ...screws, count }]))], plan: emptyPlan, setUps: 0 }, settings());
-    expect([counts(0), counts(3)].map(({ sums, parts }) => [sums.supplies, sums.cost, parts[0]!.total].map(sum => sum.valueOf()))).toEqual([[0, 0, 0], [6, 6, 6]]);
+    expect([counts(0), counts(3)].map(({ sums, parts }) => [sums.supplies, sums.cost, parts[0]!.total].map(sum => sum.valueOf())))
+        .toEqual([[0, 0, 0], [6, 6, 6]]);
 });
 
 describe('one statement', () => {

@@ -42,8 +42,9 @@ describe('fences', () => {
     test.each<[string, Partial<Stock>, string[]]>([
         ['thickness', { thickness: undefined }, ['2"']], ['width', { width: undefined }, ['2"', '1/2"']], ['size', { thickness: undefined, width: undefined }, ['2"']],
     ])('of a stock without a %s a piece is ripped to what it is narrower than', (_, unknown, wanted) => {
-        const one = ripped('c', '2', '1/2'), boards = laid([one]).map(board => ({
-            ...board, strips: board.strips.map(({ rippedTo: _was, ...strip }) => ({ ...strip, pieces: strip.pieces.map(each => ({ ...each, piece: { ...one, stock: { ...pine, ...unknown } } })) })),
+        const one = ripped('c', '2', '1/2'), same = { ...one, stock: { ...pine, ...unknown } };
+        const boards = laid([one]).map(board => ({
+            ...board, strips: board.strips.map(({ rippedTo: _was, ...strip }) => ({ ...strip, pieces: strip.pieces.map(each => ({ ...each, piece: same })) })),
         }));
         expect(ripsOfPieces(boards).map(step => printInches(step.width))).toEqual(wanted);
     });
