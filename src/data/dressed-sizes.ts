@@ -30,6 +30,10 @@ function fill(thicknesses: Sizes, widths: Sizes, publishedFor: (thickness: strin
 fill(BOARD_THICKNESS, BOARD_WIDTH, t => t === '1' ? BOARDS : THICK_BOARDS);
 fill(DIMENSION_THICKNESS, DIMENSION_WIDTH, () => DIMENSION);
 
+/** Nominal sizes of boards, each as thickness and width in inches, from the thinnest and narrowest. */
+export const BOARD_SIZES: readonly (readonly [thickness: string, width: string])[] =
+    BOARD_THICKNESS.filter(([t]) => t !== '3/2').flatMap(([t]) => BOARD_WIDTH.map(([w]) => [t, w] as const));
+
 /** Nominal thickness and width in inches, as named: `5/4x6` is 5/4 and 6. Undefined where no published table has it. */
 export function dressedSize(thickness: Rational, width: Rational): DressedSize | undefined {
     return TABLE.get(key(thickness, width));

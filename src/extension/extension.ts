@@ -2,7 +2,7 @@ import * as vscode from 'vscode';
 import { SHOW_RULE, SHOW_USES, type ShowUsesParams } from '../server/messages.ts';
 import { BuiltinDocuments } from './builtin-documents.ts';
 import { Findings } from './findings.ts';
-import firstJob from './first-job.coffer';
+import firstJob from '../language/builtin/first-job.coffer';
 import { Panes } from './panes/panes.ts';
 import { Server, type NewClient } from './server.ts';
 import { Trials } from './trials.ts';

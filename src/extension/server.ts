@@ -1,7 +1,8 @@
 import * as vscode from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
 import {
-    COLORS, LOOKING, SHOW_ESTIMATE, SHOW_PIECES, SHOW_RULE, SHOW_USES, type Colors, type ColorsParams, type InitializationOptions, type LookingParams,
+    COLORS, LOOKING, OPEN_LIST, SHOW_ESTIMATE, SHOW_PIECES, SHOW_RULE, SHOW_USES,
+    type Colors, type ColorsParams, type InitializationOptions, type LookingParams,
 } from '../server/messages.ts';
 import { BuiltinDocuments } from './builtin-documents.ts';
 import { readForServer } from './workspace-files.ts';
@@ -118,7 +119,7 @@ export class Server implements vscode.Disposable {
 
     private options(): LanguageClientOptions {
         const initializationOptions: InitializationOptions = {
-            readsFiles: true, commands: [SHOW_PIECES, SHOW_ESTIMATE, SHOW_USES, SHOW_RULE], colors: colorsNow(),
+            readsFiles: true, commands: [SHOW_PIECES, SHOW_ESTIMATE, SHOW_USES, SHOW_RULE, OPEN_LIST], colors: colorsNow(),
             ...vscode.l10n.bundle && { words: vscode.l10n.bundle },
         };
         // what a comparison or a history shows is no job to check, so only places that files are kept in

@@ -2,7 +2,7 @@ import type { LanguageServer } from 'langium/lsp';
 import type { Editor } from '../language/features/editor.ts';
 import type { InitializeParams } from 'vscode-languageserver';
 import { setWords } from '../pages/shared/words.ts';
-import type { Colors, InitializationOptions } from './messages.ts';
+import { OPEN_LIST, type Colors, type InitializationOptions } from './messages.ts';
 
 /** What the editor at the other end can do, as it said when it came. */
 export class Client implements Editor {
@@ -10,6 +10,7 @@ export class Client implements Editor {
     refreshesCodeLenses = false;
     definitionLinks = false;
     snippets = false;
+    opensList?: string;
     markdownInCompletion = false;
     markdownInHover = false;
     markdownInSignature = false;
@@ -42,6 +43,8 @@ export class Client implements Editor {
         const { commands, colors, words } = (initializationOptions ?? {}) as Partial<InitializationOptions>;
         this.take(colors);
         setWords(Object.fromEntries(Object.entries(words ?? {}).filter(([, word]) => typeof word === 'string')));
-        this.commands = new Set(Array.isArray(commands) ? commands.filter(name => typeof name === 'string') : []);
+        const known = new Set(Array.isArray(commands) ? commands.filter(name => typeof name === 'string') : []);
+        this.commands = known;
+        if (known.has(OPEN_LIST)) this.opensList = OPEN_LIST;
     }
 }

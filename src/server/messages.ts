@@ -25,6 +25,8 @@ export const SHOW_USES = 'cofferwright.showUses';
 export interface ShowUsesParams { readonly uri: string; readonly position: Position }
 /** And for the page of a rule, by its name: then the code of a finding leads there. */
 export const SHOW_RULE = 'cofferwright.showRule';
+/** And for the list of what may stand at the cursor: then it opens again where a value is to be chosen. */
+export const OPEN_LIST = 'editor.action.triggerSuggest';
 export interface ShowPiecesParams { readonly uri: string; readonly room: string }
 export interface InitializationOptions {
     readonly commands?: readonly string[];

@@ -21,7 +21,6 @@ interface Manifest {
         readonly commands: readonly { readonly command: string; readonly category: string }[];
         readonly keybindings: readonly { readonly command: string; readonly key: string; readonly mac: string }[];
         readonly configurationDefaults: Record<string, unknown>;
-        readonly snippets: readonly { readonly path: string }[];
         readonly configuration: { readonly properties: Record<string, { readonly type: string; readonly default: unknown }> };
         readonly menus: Record<string, readonly { readonly command: string; readonly when?: string }[]>;
         readonly walkthroughs: readonly { readonly steps: readonly {
@@ -42,7 +41,7 @@ describe('the extension\'s manifest', () => {
     test('names files that exist', () => {
         const [language] = contributes.languages;
         const named = [icon, language!.configuration, language!.icon.light, language!.icon.dark, ...contributes.grammars.map(grammar =>
-            grammar.path), ...contributes.snippets.map(({ path }) => path),
+            grammar.path),
             ...contributes.walkthroughs.flatMap(({ steps }) => steps.map(({ media }) => media.svg ?? media.markdown ?? 'a step without a picture'))];
         expect(named.filter(path => !existsSync(join(root, path)))).toEqual([]);
         expect(JSON.parse(read(contributes.grammars[0]!.path))).toMatchObject({ scopeName: contributes.grammars[0]!.scopeName });

@@ -4,6 +4,8 @@ import type { Shown } from '../../text/markdown.ts';
 export interface Editor {
     /** Places to fill in, in what is written by completion. */
     readonly snippets: boolean;
+    /** A command that opens the list of what may stand at the cursor. */
+    readonly opensList?: string;
     readonly markdownInCompletion: boolean;
     /** Markdown, and with it pictures. */
     readonly markdownInHover: boolean;
@@ -11,7 +13,7 @@ export interface Editor {
 }
 
 /** For whoever uses the language without an editor: everything. */
-export const FULL_EDITOR: Editor = { snippets: true, markdownInCompletion: true, markdownInHover: true, markdownInSignature: true };
+export const FULL_EDITOR: Editor = { snippets: true, opensList: 'editor.action.triggerSuggest', markdownInCompletion: true, markdownInHover: true, markdownInSignature: true };
 
 /** What is shown, as the editor shows it. */
 export function markup({ markdown, plain }: Shown, isMarkdown: boolean): { kind: 'markdown' | 'plaintext'; value: string } {

@@ -51,14 +51,15 @@ test('a file is laid out when it is saved, where the editor is set so', async ()
     }
 });
 
-test('snippets are offered among the rest', async () => {
+test('a template is offered among the rest, with places to fill in', async () => {
     const editor = await open('yard.coffer');
     await replace(editor, 'edition 1\n', 'edition 1\n\nsto\n');
     const [, after] = endsOf(editor.document, '\nsto\n');
     const at = editor.document.positionAt(editor.document.offsetAt(after) - 1);
-    const offered = await until('a snippet', async () => {
+    const offered = await until('a template', async () => {
         const { items } = await vscode.commands.executeCommand<vscode.CompletionList>('vscode.executeCompletionItemProvider', editor.document.uri, at);
-        return items.find(item => item.kind === vscode.CompletionItemKind.Snippet && (typeof item.label === 'string' ? item.label : item.label.label) === 'stock');
+        return items.find(item => (typeof item.label === 'string' ? item.label : item.label.label) === 'stock');
     });
-    assert.ok(offered.insertText instanceof vscode.SnippetString || typeof offered.insertText === 'object');
+    assert.ok(offered.insertText instanceof vscode.SnippetString, 'with places to fill in');
+    assert.match(offered.insertText.value, /size\s+\$\{2:1x\d+\}/);
 });

@@ -74,12 +74,12 @@ describe('completion', () => {
     test('what is right and nothing else', async () => {
         expect(await labels('profile p {\n  sides {\n    corners |\n  }\n}')).toEqual(['mitered', 'butted']);
         expect(await labels(`${ROOM}  grid {\n    beams |\n  }\n}`)).toEqual(['box']);
-        expect(await labels('profile p(groove: Length) {\n  sides {\n    held-down |\n  }\n}')).toEqual(['groove']);
+        expect(await labels('profile p(groove: Length) {\n  sides {\n    held-down |\n  }\n}')).toEqual(['groove', '1/4"']);
         expect(await labels('stock s {\n  price 2.70 USD |\n}')).toEqual(['per', 'for']);
     });
 
     test('what fits stands before what only leads to it, and that before what has to be fetched', async () => {
-        expect(await labels('profile p(wide: Stock, groove: Length) {\n  sides {\n    held-down |\n  }\n}')).toEqual(['groove', 'wide']);
+        expect(await labels('profile p(wide: Stock, groove: Length) {\n  sides {\n    held-down |\n  }\n}')).toEqual(['groove', '1/4"', 'wide']);
         expect(await labels('stock own { size 1x6 }\nprofile p {\n  sides {\n    stock |\n  }\n}')).toEqual(['own', 'poplar', 'oak']);
     });
 
@@ -157,7 +157,7 @@ describe('completion', () => {
         expect(write('cleats')).toBe('cleats {\n\trip  $1 from $2\n}');
         expect(write('sides, bottom')).toBe('sides {\n\tstock  $1\n}\nbottom {\n\tstock  $2\n}');
         expect(write('require')).toBe('require $1 "$2"');
-        expect((await at('|')).find(each => each.label === 'profile')?.textEdit?.newText).toBe('profile ${1:name} {\n\tsides {\n\t\tstock  $2\n\t}\n\tbottom {\n\t\tstock  $3\n\t}\n}');
+        expect((await at('|')).find(each => each.label === 'labor')?.textEdit?.newText).toBe('labor {\n\t$1\n}');
     });
 
     test('what is chosen takes the place of what was typed', async () => {

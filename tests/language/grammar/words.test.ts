@@ -1,3 +1,4 @@
+import type * as ast from '../../../src/language/generated/ast.ts';
 import { expect, test } from 'vitest';
 import { declarations } from '../../../src/language/features/completion/declarations.ts';
 import { DECLARATIONS, HEADS, LIBRARY_WORDS, NAMED, OPERATORS, ROOM_WORDS } from '../../../src/language/grammar-words.ts';
@@ -13,5 +14,7 @@ test('the words of the language are found in its grammar', () => {
 });
 
 test('completion offers just the declarations that there are', () => {
-    expect(declarations(createCofferServices().coffer.vocabulary).map(({ label }) => label)).toEqual(DECLARATIONS);
+    const { coffer } = createCofferServices(), file = coffer.parser.LangiumParser.parse('edition 1\n').value as ast.File;
+    const around = { stocks: [], profiles: [], taken: new Set<string>() };
+    expect(declarations(coffer.vocabulary, file, around).map(({ label }) => label)).toEqual(DECLARATIONS);
 });

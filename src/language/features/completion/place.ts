@@ -18,8 +18,8 @@ export type Place =
     | { readonly at: 'names', readonly layers: readonly Layer[] }
     | { readonly at: 'type' }
     | { readonly at: 'unit' }
-    /** `property`: whose value it is, the property's own or a modifier's. */
-    | { readonly at: 'value', readonly wanted: ast.TypeAtom | string | undefined, readonly property?: ast.PropertyDecl }
+    /** `property`: whose value it is, the property's own or a modifier's. `begins`: nothing of it is written yet. */
+    | { readonly at: 'value', readonly wanted: ast.TypeAtom | string | undefined, readonly property?: ast.PropertyDecl, readonly begins?: boolean }
     | { readonly at: 'argument', readonly profile: ast.Profile, readonly given: readonly string[], readonly wanted: ast.TypeAtom | undefined }
     | { readonly at: 'after-value', readonly declaration: ast.PropertyDecl, readonly said: readonly string[], readonly side: number, readonly modifier?: ast.PropertyDecl };
 
@@ -115,6 +115,8 @@ class Values {
     private readonly said: string[] = [];
     private readonly open: Open[] = [];
     private side = 0;
+    /** Of the property or of the modifier that is being read. */
+    private begins = true;
 
     /** `declared` is the property whose values they are, or the name of the type that is wanted. */
     constructor(from: AstNode, around: Surroundings, declared: ast.PropertyDecl | string | undefined) {
@@ -132,6 +134,7 @@ class Values {
             const { text } = words[i]!;
             const isWord = /^[A-Za-z_]/.test(text) && !BETWEEN.has(text);
             if (expecting) {
+                this.begins = false;
                 if (text === '(') this.open.push({ profile: undefined, argument: 0, parameter: undefined, given: [] });
                 else if (text !== '-' && text !== '+') {
                     value = isWord ? lookUp(this.names(), text) : undefined;
@@ -156,6 +159,7 @@ class Values {
                 this.modifier = this.around.vocabulary.modifiers(this.declaration).get(text);
                 this.said.push(text);
                 this.side = 0;
+                this.begins = true;
                 expecting = true;
             }
         }
@@ -178,7 +182,7 @@ class Values {
         const open = this.open.at(-1);
         if (!open?.profile) {
             const property = this.said.length > 0 ? this.modifier : this.declaration;
-            return { at: 'value', wanted: this.wanted(), ...property && { property } };
+            return { at: 'value', wanted: this.wanted(), ...property && { property }, begins: this.begins && this.open.length === 0 };
         }
         if (open.parameter !== undefined) return { at: 'value', wanted: open.profile.params.find(each => each.name === open.parameter)?.type?.parts[0] };
         return { at: 'argument', profile: open.profile, given: open.given, wanted: open.profile.params[open.argument]?.type?.parts[0] };

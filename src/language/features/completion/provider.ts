@@ -71,8 +71,8 @@ export class CofferCompletionProvider implements CompletionProvider {
     }
 
     private item(suggestion: Suggestion, place: number, range: Range, indentation: string): CompletionItem {
-        const { label, kind, detail, snippet, first, last, importing } = suggestion;
-        const { snippets, markdownInCompletion } = this.services.editor;
+        const { label, kind, detail, snippet, first, last, opens, importing } = suggestion;
+        const { snippets, opensList, markdownInCompletion } = this.services.editor;
         const written = this.written(suggestion);
         const isSnippet = snippet !== undefined && snippet !== label && snippets;
         const newText = snippet === undefined ? label : isSnippet ? snippet : filledIn(snippet, indentation);
@@ -81,6 +81,7 @@ export class CofferCompletionProvider implements CompletionProvider {
             sortText: `${first ? 0 : last ? 2 : 1}${String(place).padStart(4, '0')}`,
             textEdit: { range, newText },
             ...isSnippet && { insertTextFormat: 2 as const },
+            ...isSnippet && opens && opensList && { command: { title: '', command: opensList } },
             ...(importing ? { detail: `from "${importing.path}"`, additionalTextEdits: [importing.edit] } : detail && { detail }),
             ...written && { documentation: markup(written, markdownInCompletion) },
         };

@@ -11,11 +11,14 @@ import { importables } from './auto-import.ts';
 import { declarations } from './declarations.ts';
 import { filesFrom } from './paths.ts';
 import type { Place } from './place.ts';
+import { figuresFor } from './figures.ts';
 import { namesForFixture, plainNames, type NamesIn } from './plain-names.ts';
 import { isRequired, requiredOf, Skeleton } from './skeleton.ts';
 import { saidOnce } from '../../types/cut-record.ts';
+import { blockKindOf } from '../../types/declared.ts';
 import { factsOf } from '../../types/facts.ts';
 import { PICTURE, type Suggestion } from './suggestion.ts';
+import { gridTemplate, type Around, type Usable } from './templates.ts';
 
 /** The words that are right at a place, and no others. */
 export class Suggestions {
@@ -37,7 +40,7 @@ export class Suggestions {
 
     for(place: Place): readonly Suggestion[] {
         switch (place.at) {
-            case 'declaration': return declarations(this.vocabulary);
+            case 'declaration': return declarations(this.vocabulary, this.document.parseResult.value as ast.File, this.around());
             case 'keyword': return place.words.map(label => ({ label, kind: PICTURE.keyword }));
             case 'import': return filesFrom(this.document, this.services.shared).map(path => ({ label: `"${path}"`, kind: PICTURE.file, snippet: `"${path}" use $0` }));
             case 'imported': return this.imported(place.path, place.taken);
@@ -47,7 +50,7 @@ export class Suggestions {
             case 'names': return [...allNames(place.layers)].map(([name, node]) => this.named(name, node));
             case 'type': return [...this.vocabulary.types].filter(([, node]) => !ast.isKind(node) || PARAMETERS.has(node.name)).map(([label, node]) => ({ label, kind: PICTURE.class, detail: node.$type.toLowerCase(), about: node }));
             case 'unit': return [...this.vocabulary.units].map(([label, node]) => ({ label, kind: PICTURE.unit, detail: oneLine(node), about: node }));
-            case 'value': return plainNames(place.property, this.from, this.namesIn, this.services.shared.workspace.LangiumDocuments) ?? this.values(place.wanted);
+            case 'value': return this.valuesAt(place);
             case 'argument': return this.arguments(place);
             case 'after-value': return this.afterValue(place);
         }
@@ -73,7 +76,17 @@ export class Suggestions {
             .map(([name, node]) => this.named(name, node));
         if (ast.isAlternate(body.$container)) return [...found, ...this.elsewhere('Room', new Set(found.map(({ label }) => label)))];
         if (!kind) return found;
+        if (kind.name === 'Room') return [...this.nextInRoom(body, said), ...found, ...WORDS_OF_KIND['Room'] ?? []];
         return [...this.allRequired(kind, said), ...found, ...WORDS_OF_KIND[kind.name] ?? []];
+    }
+
+    /** A room begins with its walls: two of them make a rectangle. Then comes the grid. */
+    private nextInRoom(body: ast.Body, said: ReadonlySet<string>): readonly Suggestion[] {
+        const walls = body.members.filter(ast.isFixture).filter(wall => wall.kind === 'wall' && this.isElsewhere(wall));
+        const next = walls.length < 2 ? ['north', 'east'].find(side => !walls.some(({ name }) => name === side)) : undefined;
+        if (next !== undefined) return [{ label: `wall ${next}`, kind: PICTURE.snippet, detail: 'its length', snippet: `wall ${next}  $1`, first: true }];
+        const grid = said.has('grid') ? undefined : gridTemplate(this.around());
+        return grid ? [{ label: 'grid of a few lines', kind: PICTURE.snippet, detail: 'how many coffers, of which beam', first: true, ...grid }] : [];
     }
 
     /** One suggestion for all that has to be said and is not yet. */
@@ -83,7 +96,8 @@ export class Suggestions {
         if (missing.length < 2) return [];
         const skeleton = new Skeleton(this.vocabulary);
         const names = missing.map(property => property.name);
-        return [{ label: names.join(', '), kind: PICTURE.snippet, detail: 'what has to be said', snippet: missing.map(property => skeleton.property(property)).join('\n'), first: true }];
+        const snippet = missing.map(property => skeleton.property(property)).join('\n');
+        return [{ label: names.join(', '), kind: PICTURE.snippet, detail: 'what has to be said', snippet, first: true, opens: this.opens(missing[0]!) }];
     }
 
     /** In a variant, an alternate and `measured` only what differs is said. */
@@ -102,6 +116,27 @@ export class Suggestions {
     private walls(body: ast.Body): readonly Suggestion[] {
         const said = new Set(body.members.filter(ast.isFixture).filter(fixture => fixture.kind === 'wall' && this.isElsewhere(fixture)).map(fixture => fixture.name));
         return ['north', 'east', 'south', 'west'].filter(side => !said.has(side)).map(label => ({ label, kind: PICTURE.word }));
+    }
+
+    private valuesAt({ property, wanted, begins }: Extract<Place, { at: 'value' }>): readonly Suggestion[] {
+        const type = typeof wanted === 'string' ? wanted : wanted?.ref?.$refText;
+        return plainNames(property, this.from, this.namesIn, this.services.shared.workspace.LangiumDocuments)
+            ?? [...this.values(wanted), ...property && begins ? figuresFor(property, type) : []];
+    }
+
+    /** Stocks and profiles that are in reach, then those that other files offer. */
+    private around(): Around {
+        const usable = <T extends ast.Stock | ast.Profile>(kind: T['$type'], isOne: (node: AstNode) => node is T): Usable<T>[] => {
+            const reach = [...allNames(namesAt(this.document.parseResult.value, kind, this.services.surroundings))];
+            const here = reach.flatMap(([name, node]) => isOne(node) ? [{ name, node }] : []);
+            const there = importables(this.document, kind, new Set(reach.map(([name]) => name)), this.services.shared)
+                .flatMap(({ name, node, path, edit }) => isOne(node) ? [{ name, node, importing: { path, edit } }] : []);
+            return [...here, ...there];
+        };
+        return {
+            stocks: usable('Stock', ast.isStock), profiles: usable('Profile', ast.isProfile),
+            taken: new Set(namesOf(this.document).keys()),
+        };
     }
 
     private values(wanted: ast.TypeAtom | string | undefined): readonly Suggestion[] {
@@ -158,11 +193,20 @@ export class Suggestions {
         ];
     }
 
+    /** Whether there is something to choose from where its first value is to stand, or its first line. */
+    private opens(property: ast.PropertyDecl): boolean {
+        const block = blockKindOf(property), [required] = block ? requiredOf(block, this.vocabulary) : [];
+        if (block) return !required || this.opens(required);
+        const type = property.type?.parts[0]?.ref?.$refText;
+        return property.default !== undefined || factsOf(property).names !== undefined || figuresFor(property, type).length > 0
+            || type !== undefined && (IMPORTED.has(type) || ast.isWords(this.vocabulary.types.get(type)));
+    }
+
     private named(label: string, node: AstNode): Suggestion {
         if (ast.isPropertyDecl(node)) {
             return {
                 label, kind: PICTURE.property, detail: typeText(node), about: node, snippet: new Skeleton(this.vocabulary).property(node),
-                first: isRequired(node),
+                first: isRequired(node), opens: this.opens(node),
             };
         }
         if (ast.isWordDecl(node)) return { label, kind: PICTURE.word, about: node.$container };
@@ -187,7 +231,7 @@ const WORDS_OF_KIND: Readonly<Record<string, readonly Suggestion[]>> = {
         { label: 'let', kind: PICTURE.keyword, detail: 'a value with a name', snippet: 'let $1 = $2' },
     ],
     Room: [
-        { label: 'wall', kind: PICTURE.keyword, detail: 'a wall and its length', snippet: 'wall $1  $2' },
+        { label: 'wall', kind: PICTURE.keyword, detail: 'a wall and its length', snippet: 'wall $1  $2', opens: true },
         { label: 'line', kind: PICTURE.keyword, detail: 'a line of beams that differs', snippet: 'line $1 { $0 }' },
         { label: 'fixture', kind: PICTURE.keyword, detail: 'a light, a sprinkler, a register', snippet: 'fixture $1 $2 at $3' },
         { label: 'crossing', kind: PICTURE.keyword, detail: 'a crossing that differs', snippet: 'crossing $1 { through $0 }' },

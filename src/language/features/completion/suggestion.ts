@@ -17,6 +17,8 @@ export interface Suggestion {
     readonly first?: boolean;
     /** What only leads to something right, or has to be fetched from another file, stands behind. */
     readonly last?: boolean;
+    /** At its first place there is something to choose from: the list opens again there. */
+    readonly opens?: boolean;
     /** The path of the file it comes from, and what else has to be written to have it. */
     readonly importing?: { readonly path: string; readonly edit: TextEdit };
 }
