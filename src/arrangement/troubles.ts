@@ -17,6 +17,8 @@ export type Trouble =
     | { readonly kind: 'in-the-way'; readonly on: string; readonly between: readonly [string, string]; readonly by: Ticks }
     /** On its way it lies over a corner of the wall, or of what runs along it. `by`: how far, square to the line. */
     | { readonly kind: 'grazes'; readonly line: string; readonly wall: string; readonly by: Ticks }
+    /** It leaves so little to an outside corner of a coffer that trims round it and along the line are in each other. */
+    | { readonly kind: 'crowds'; readonly line: string; readonly wall: string; readonly leaves: Ticks; readonly wants: Ticks }
     | { readonly kind: 'deeper-than-its-end'; readonly line: string; readonly at: string; readonly deep: Ticks; readonly has: Ticks }
     | { readonly kind: 'unlike-half-beams'; readonly walls: readonly [string, string]; readonly depths: readonly [Ticks, Ticks] }
     | { readonly kind: 'unlike-outside-corner'; readonly walls: readonly [string, string] }

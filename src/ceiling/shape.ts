@@ -25,9 +25,9 @@ export function endsOfWall(walls: readonly ShapedWall[], index: number): readonl
     return isForward(own) ? ends : ends.reverse();
 }
 
-/** Whether it runs east, or straight south. */
-export function isForward({ from, to }: Pick<ShapedWall, 'from' | 'to'>): boolean {
-    return from.x < to.x || from.x === to.x && from.y < to.y;
+/** Whether it runs nearer east than west, or of one that runs nearer north-south, to the south. */
+export function isForward(wall: Pick<ShapedWall, 'from' | 'to'>): boolean {
+    return isLevel(wall) ? wall.from.x < wall.to.x : wall.from.y < wall.to.y;
 }
 
 /** Whether it runs nearer east-west than north-south. */

@@ -17,9 +17,11 @@ export function roundUp(ticks: Ticks, step: Ticks): Ticks {
     return 0 - roundDown(0 - ticks, step);
 }
 
-/** The next multiple of `step` at or below. */
+/** The next multiple of `step` at or below. What is short of one by less than a sum of fractions may be off is at it. */
 export function roundDown(ticks: Ticks, step: Ticks): Ticks {
     if (!(step > 0)) return ticks;
-    const over = ticks % step;
-    return ticks - over - (over < 0 ? step : 0);
+    const over = ticks % step, above = over < 0 ? over + step : over;
+    return ticks - over + (above >= step - HAIR ? step : 0) - (over < 0 ? step : 0);
 }
+/** A sixteenth of a tick, which is 1/16256 of an inch: far less than anything that is meant, more than corners of slanted lines are rounded by. */
+const HAIR = 1 / 16;

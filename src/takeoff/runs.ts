@@ -1,5 +1,6 @@
 import type { Line, Splice, WholeSection } from '../ceiling/model.ts';
 import { reliefOf } from '../ceiling/relief.ts';
+import { isForward } from '../ceiling/shape.ts';
 import type { Direction } from '../job/model.ts';
 import { wallOf } from '../job/walls.ts';
 import type { Source } from '../provenance/source.ts';
@@ -7,7 +8,7 @@ import { term, type WhyTerm } from '../provenance/why.ts';
 import { roundTo } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { isSlanted } from './ends.ts';
-import { marksOf, runsBack, type Lengths, type Lie, type Pair } from './lie.ts';
+import { marksOf, placeAlong, runsBack, type Lengths, type Lie, type Pair } from './lie.ts';
 import type { Setting } from './setting.ts';
 
 /** Where one piece of a line's bottom or blocking, or of the band, begins and ends, and why. */
@@ -149,7 +150,8 @@ export function spliced(pairs: readonly Pair[], splices: readonly Splice[], runs
     const start = wallTerm(setting, first.meets[0], Math.round(first.from) - begins);
     const end = wallTerm(setting, final.meets[1], whole.ticks + begins - Math.round(final.to));
     const less = (t: WhyTerm): WhyTerm => term(t.what, -t.times, t.ticks, t.at, t.mark);
-    const at = ({ at, place, said }: Splice): WhyTerm => term(`splice ${place}`, 1, at - begins, said, roundTo(mark(at) - begins, setting.step));
+    const origin = startOf(first, setting);
+    const at = ({ at, place, said }: Splice): WhyTerm => term(`splice ${place}`, 1, Math.round(at + origin) - begins, said, roundTo(mark(at + origin) - begins, setting.step));
     return pairs.map(({ exact, named: { nth } }, i) => {
         const from = i === 0 ? start : at(splices[i - 1]!), to = i === pairs.length - 1 ? [whole, less(end)] : [at(splices[i]!)];
         const lengths = lengthsOf(exact, exact.to - exact.from, mark(exact.to) - mark(exact.from));
@@ -161,6 +163,12 @@ export function spliced(pairs: readonly Pair[], splices: readonly Splice[], runs
 function leaned(stretch: Stretch): Stretch {
     const lean = Math.round(stretch.lengths.back) - stretch.why.reduce((sum, { times, ticks }) => sum + times * ticks, 0);
     return lean === 0 || !stretch.lie.ends.some(isSlanted) ? stretch : { ...stretch, why: [...stretch.why, term('what the ends lean', 1, lean)] };
+}
+
+/** Where the splices of a run are counted from: those of a line from where its direction begins to count, those of a wall from its own west or north end. */
+function startOf({ strip, way }: Lie, { ceiling: { walls } }: Setting): number {
+    const wall = walls.find(({ name }) => name === strip.of);
+    return wall ? placeAlong(way, isForward(wall) ? wall.from : wall.to) : 0;
 }
 
 /** What a run has between the walls that it meets, where these are not those of a rectangle. */

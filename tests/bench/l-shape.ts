@@ -1,11 +1,13 @@
 /**
  * A job of one room in the shape of an L, out of square, with box beams of two depths: what the figures of the general ceiling are taken on.
  * Coffers are four feet wide; of `across` times `down` of them a corner of half as many each way is missing, less what the lean of the
- * walls takes; its corner stands in the middle of one.
+ * walls takes; its corner stands in the middle of one. No two coffers are alike, so a tape of thirty-seconds opens a few corners by up to 1/32": it is
+ * cut to sixty-fourths.
  */
 export function lShape(across: number, down: number): string {
     const [wide, long] = [4 * across, 4 * down], [notch, reach] = [4 * Math.floor(across / 2) - 2, 4 * Math.floor(down / 2) + 2];
     return `edition 1
+job "Refectory" { cut-to 1/64" }
 stock board-1x4  { size 1x4; lengths 12', 16' }
 stock board-1x6  { size 1x6; lengths 12', 16' }
 stock board-1x8  { size 1x8; lengths 12', 16' }

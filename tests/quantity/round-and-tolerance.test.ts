@@ -38,6 +38,11 @@ describe('rounding to what the tape shows', () => {
         expect(roundTo(half - 1, step)).toBe(0);
     });
 
+    test('what fractions have lost does not cost a step', () => {
+        expect([roundDown(5080 - 1 / 64, 508), roundDown(5080 + 1 / 64, 508), roundUp(5080 + 1 / 64, 508), roundDown(1 / 64 - 508, 508)]).toEqual([5080, 5080, 5080, -508]);
+        expect([roundDown(5079.5, 508), roundUp(5080.5, 508)]).toEqual([4572, 5588]);
+    });
+
     test('without a step there is nothing to round to', () => {
         expect([roundTo(5, 0), roundDown(5, -1), roundUp(5, Number.NaN)]).toEqual([5, 5, 5]);
     });

@@ -135,3 +135,34 @@ test('a beam at 45 degrees over the corner of a half beam whose wall it just cle
         .replace('w3 62.5"', 'w3 62.375"').replace('w7 62.5"', 'w7 62.375"').replace('w4 6"', 'w4 15.25"').replace('w6 6"', 'w6 15.25"').replace('w5 15"', 'w5 15.25"');
     expect((await house.look({ text: over, shape: 'bay' })).refused).toEqual(['line-goes-nowhere']);
 });
+
+test('a beam at 45 degrees that leaves no room for the trim round an outside corner is told, and how much it wants', async () => {
+    const crowded = `edition 1
+from "./yard.coffer" use board-8, low, low-butted, deep, deep-butted
+
+room den {
+  wall w1 183.25" heading east
+  wall w2 120" heading south
+  wall w3 82.875" heading west
+  wall w4 6" heading south
+  wall w5 17.5" heading west
+  wall w6 6" heading north
+  wall w7 82.875" heading west
+  wall w8 120" heading north
+  grid {
+    lines-north 61.125"
+    lines-east 40"
+    beams low
+    through falling
+    splices never
+    lay-north-south falling
+    lay-east-west rising
+    perimeter { kind none }
+  }
+}
+`;
+    // trim of 3/4" along the face, and round the corner 3/4" x sqrt 2, which is 1 13/16" in all
+    expect((await house.look({ text: crowded, shape: 'bay' })).refused).toEqual(['line-goes-nowhere']);
+    const farther = crowded.replace('w5 17.5"', 'w5 20.5"').replaceAll('82.875"', '81.375"');
+    expect((await house.look({ text: farther, shape: 'bay' })).refused).toEqual([]);
+});
