@@ -27,7 +27,7 @@ runs across.`,
             const named = (of: string): string => (walls.has(of) ? `the ${of} wall` : `line ${of}`), step = Math.max(1, job.cutTo.value);
             for (const { line, why, at } of troublesOf(layout, 'line-goes-nowhere')) {
                 const up = (ticks: Ticks): Ticks => Math.ceil(ticks / step) * step;
-                const said = why.kind === 'in-the-way' ? { ...why, by: up(why.by) } : why.kind === 'crowds' ? { ...why, leaves: Math.floor(why.leaves / step) * step, wants: up(why.wants) } : why;
+                const said = why.kind === 'in-the-way' || why.kind === 'grazes' ? { ...why, by: up(why.by) } : why.kind === 'crowds' ? { ...why, leaves: Math.floor(why.leaves / step) * step, wants: up(why.wants) } : why;
                 report({ at, message: `Line ${line} ${wordsOf(said, size, named)}` });
             }
         },
