@@ -39,7 +39,8 @@ describe('rounding to what the tape shows', () => {
     });
 
     test('what fractions have lost does not cost a step', () => {
-        expect([roundDown(5080 - 1 / 64, 508), roundDown(5080 + 1 / 64, 508), roundUp(5080 + 1 / 64, 508), roundDown(1 / 64 - 508, 508)]).toEqual([5080, 5080, 5080, -508]);
+        expect([roundDown(5080 - 1 / 64, 508), roundDown(5080 + 1 / 64, 508)]).toEqual([5080, 5080]);
+        expect([roundUp(5080 + 1 / 64, 508), roundDown(-1 / 64 - 508, 508)]).toEqual([5080, -508]);
         expect([roundDown(5079.5, 508), roundUp(5080.5, 508)]).toEqual([4572, 5588]);
     });
 
