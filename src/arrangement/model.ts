@@ -36,6 +36,8 @@ export interface LineEnd {
     readonly relation: 'flush' | 'dies';
     /** On its center: the face of what it ends at, and where its bottom ends. */
     readonly face: number; readonly bottom: number;
+    /** How far that face moves along the line for every tick across it: 0 where it is square to the line, 1 at 45 degrees. */
+    readonly lean: number;
 }
 /** Another line that it crosses, or that ends at it. */
 export interface Passing {
@@ -49,6 +51,8 @@ export interface Passing {
     /** On this line's center: where the other crosses it, the other's faces, and the edges of its bottom. */
     readonly at: number; readonly low: number; readonly high: number;
     readonly bottomLow: number; readonly bottomHigh: number;
+    /** As of an end. */
+    readonly lean: number;
 }
 
 export type Compass = 'north' | 'north-east' | 'east' | 'south-east' | 'south' | 'south-west' | 'west' | 'north-west';

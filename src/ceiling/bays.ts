@@ -6,15 +6,21 @@ import type { Line } from './model.ts';
 export interface Bay {
     /** Counted from the line's west or north end, from 1. */
     readonly number: number;
-    /** Faces of what stands at either end. */
+    /** Faces of what stands at either end, on the line's center. */
     readonly start: Ticks; readonly end: Ticks;
+    /** How far these move along the line for every tick across it. */
+    readonly leans: readonly [number, number];
 }
 
-export function baysOf({ faces: [first, last], passes }: Pick<Line, 'faces' | 'passes'>): Bay[] {
+export function baysOf({ faces: [first, last], leans: [atFirst, atLast], passes }: Pick<Line, 'faces' | 'leans' | 'passes'>): Bay[] {
     const bounds = passes.filter(({ relation }) => relation !== 'over');
-    return [...bounds, undefined].map((after, i) => ({
-        number: i + 1, start: i === 0 ? first : Math.round(bounds[i - 1]!.high), end: after ? Math.round(after.low) : last,
-    }));
+    return [...bounds, undefined].map((after, i) => {
+        const before = bounds[i - 1];
+        return {
+            number: i + 1, start: before ? Math.round(before.high) : first, end: after ? Math.round(after.low) : last,
+            leans: [before ? before.lean : atFirst, after ? after.lean : atLast],
+        };
+    });
 }
 
 /** The bay that something begins in which begins at this place along the line. */

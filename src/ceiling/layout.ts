@@ -136,11 +136,6 @@ function assembled(parts: Parts, { across: over, down: under, lines: standing }:
     const faults = [...cornerTroubles(met, grid.through!.value), ...meetNowhere(room.crossings, met)];
     troubles.push(...faults, ...room.trim ? [] : trimTroubles(met, grid));
     if (faults.length > 0 || tooManySpacers(met, troubles)) return undefined;
-    const askew = met.find(line => line.section.profile.spacers && line.heading.x !== 0 && line.heading.y !== 0);
-    if (askew) {
-        troubles.push({ kind: 'not-supported', what: `spacers of line ${askew.name}, which runs askew`, instead: 'its beams without them', at: askew.section.profile.spacers!.at });
-        return undefined;
-    }
 
     const lines = splicedLines(met, parts), named = new Map(lines.map(line => [line.name, line]));
     const ofGrid = (run: Run<StandingLine>): Run => ({ ...run, lines: run.lines.map(line => named.get(line.name)!) });
@@ -169,7 +164,7 @@ type MeetingLine = Omit<Line, 'splices'> & Pick<StandingLine, 'reach'>;
 function meeting(line: StandingLine, { start, end, passes }: LineRun, grid: Grid): MeetingLine {
     return {
         ...line, passes, through: passes.length > 0 ? !passes.some(pass => pass.cuts) : grid.through!.value === line.runs,
-        start: Math.round(start.bottom), end: Math.round(end.bottom), faces: [Math.round(start.face), Math.round(end.face)],
+        start: Math.round(start.bottom), end: Math.round(end.bottom), faces: [Math.round(start.face), Math.round(end.face)], leans: [start.lean, end.lean],
     };
 }
 

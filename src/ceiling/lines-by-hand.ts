@@ -9,7 +9,7 @@ import type { Line, Run, Trouble } from './model.ts';
 import { isForward, isLevel, type Shape, type ShapedWall } from './shape.ts';
 
 /** A line that stands somewhere, between two walls or lines. `reach`: from wall to wall along it. */
-export type StandingLine = Omit<Line, 'passes' | 'through' | 'start' | 'end' | 'faces' | 'splices'> & { readonly reach: readonly [Ticks, Ticks] };
+export type StandingLine = Omit<Line, 'passes' | 'through' | 'start' | 'end' | 'faces' | 'leans' | 'splices'> & { readonly reach: readonly [Ticks, Ticks] };
 /** A division of the room, and its lines; one that leaves the room and enters it again is as many as it has parts. */
 export interface Divided { readonly run: Run<StandingLine>; readonly all: readonly StandingLine[] }
 /** The divisions, and all lines, those that run north-south first. */

@@ -76,6 +76,8 @@ export interface Line {
     readonly start: Ticks; readonly end: Ticks;
     /** Faces of what it ends at. */
     readonly faces: readonly [Ticks, Ticks];
+    /** How far these move along the line for every tick across it. */
+    readonly leans: readonly [number, number];
     /** Splices of what runs through: positions along the run (centres of joints), each with why it lies there. */
     readonly splices: readonly Splice[];
     /** `line B { … }` where there is one, else the `beams` of the grid. */

@@ -17,7 +17,7 @@ import { playOf } from './section.ts';
 export type LaidOut = Pick<Ceiling, 'walls' | 'square' | 'width' | 'length' | 'around' | 'across' | 'down' | 'lines' | 'beams' | 'room'>;
 
 /** A line that has a beginning and an end, and of which nobody knows yet what it meets. */
-export type RunningLine = Omit<Line, 'passes' | 'through' | 'start' | 'end' | 'faces' | 'splices'>;
+export type RunningLine = Omit<Line, 'passes' | 'through' | 'start' | 'end' | 'faces' | 'leans' | 'splices'>;
 /** Before anybody knows what its lines meet. */
 export type Outlined = Pick<LaidOut, 'walls' | 'beams' | 'room'> & {
     readonly lines: readonly RunningLine[];

@@ -1,5 +1,6 @@
 import type { Ceiling, Line } from '../ceiling/model.ts';
 import { roundDown } from '../quantity/round.ts';
+import type { Point, Vector } from '../plane/point.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { idOf } from '../takeoff/ids.ts';
 import { marksOf, onceCoped, pairsOf, placeAlong, type Lie, type Pair, type Pairs } from '../takeoff/lie.ts';
@@ -75,27 +76,42 @@ function spacers(line: Line, pairs: Pairs, listed: readonly Piece[]): Spot[] {
     if (!profile.spacers?.stock || !spacerThickness || !spacerWidth || !height) return [];
     const most = (profile.bottom?.gap.value.most ?? 0) / 2;
     const tight = (spacerWidth.ticks - innerWidth.ticks) / 2;
-    const sides = pairs.of('side', line.name);
+    const sides = pairs.of('side', line.name), middle = middleOf(line, pairs);
     return listed.flatMap((piece): Spot[] => {
-        const [low, high] = line.runs === 'east-west' ? [piece.box.west, piece.box.east] : [piece.box.north, piece.box.south];
-        const beside = sides.find(({ exact: { from, to } }) => from <= low && high <= to);
+        const way = middle.way, [low, high] = spanOf(piece, way);
+        const beside = sides.find(({ exact: { from, to } }) => from - 1 <= low && high <= to + 1);
         if (!beside || piece.bay === null) return [];
         // where the bay has come to stand with its coffer as it is cut
-        const { way, corners: [, , , face] } = beside.cut;
-        const along = (low + high) / 2 + placeAlong(way, face) - placeAlong(way, beside.exact.corners[3]);
-        const middle = middleOf(line, pairs);
+        const along = (low + high) / 2 + placeAlong(way, beside.cut.corners[3]) - placeAlong(way, beside.exact.corners[3]);
         return [{
             part: 'spacer', named: { line: line.name, bay: piece.bay, nth: Number(piece.id.split('-').at(-1)) }, give: tight <= most ? tight : 0,
-            seat: { at: line.runs === 'east-west' ? { x: along, y: middle } : { x: middle, y: along }, way, looks: 1, centered: true, down: { top: blockingThickness.ticks } },
+            seat: { at: pointAlong(middle, along), way, looks: 1, centered: true, down: { top: blockingThickness.ticks } },
             form: { along: spacerThickness.ticks, across: spacerWidth.ticks, high: height },
         }];
     });
 }
 
-/** Where the middle of a line has come to stand, across it. */
-function middleOf({ name, runs }: Line, pairs: Pairs): number {
-    const { corners: [a, , , d] } = (pairs.of('blocking', name)[0] ?? pairs.of('bottom', name)[0]!).cut;
-    return runs === 'east-west' ? (a.y + d.y) / 2 : (a.x + d.x) / 2;
+/** A point in the middle of a line as it has come to stand, and the way it runs. */
+interface Middle { readonly at: Point; readonly way: Vector }
+
+function middleOf({ name }: Line, pairs: Pairs): Middle {
+    const { corners: [a, , , d], way } = (pairs.of('blocking', name)[0] ?? pairs.of('bottom', name)[0]!).cut, across = placeAcross(way, d) - placeAcross(way, a);
+    return { at: { x: a.x - way.y / Math.hypot(way.x, way.y) * across / 2, y: a.y + way.x / Math.hypot(way.x, way.y) * across / 2 }, way };
+}
+
+function pointAlong({ at, way }: Middle, along: number): Point {
+    const by = (along - placeAlong(way, at)) / Math.hypot(way.x, way.y);
+    return { x: at.x + way.x * by, y: at.y + way.y * by };
+}
+
+function placeAcross({ x, y }: Vector, point: Point): number {
+    return placeAlong({ x: 0 - y, y: x }, point);
+}
+
+/** From where to where along a direction a piece stands. */
+export function spanOf({ corners }: Pick<Piece, 'corners'>, way: Vector): readonly [number, number] {
+    const places = corners.map(corner => placeAlong(way, corner));
+    return [Math.min(...places), Math.max(...places)];
 }
 
 /** Cut lengths are whole steps of the tape, never more than the place; what that leaves open is planned. A spacer's length stands upright. */

@@ -8,7 +8,7 @@ import { jobBuilder, type ProfileWords } from '../support/job-builder.ts';
 describe('bays of a line', () => {
     // lines 10 wide at 100 and 200 break it; one that passes over it at 150 does not; the one at 200 ends at its left side, its bottom runs on
     const line = {
-        faces: [0, 300],
+        faces: [0, 300], leans: [0, 0],
         passes: [
             { of: '1', at: 100, low: 95, high: 105, relation: 'flush', stem: null, cuts: true }, { of: '2', at: 150, low: 145, high: 155, relation: 'over', stem: null, cuts: false },
             { of: '3', at: 200, low: 195, high: 205, relation: 'flush', stem: 'left', cuts: false },

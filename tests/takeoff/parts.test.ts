@@ -23,7 +23,7 @@ const backs = (pieces: readonly Piece[]): string[] => [...new Set(pieces.map(pie
 
 describe('spacers', () => {
     const starts = (coffer: string, every = '24"', fromEnd = '6"') =>
-        spacerStarts({ start: 0, end: ticksOf(coffer) }, ticksOf('3/4"'), { every: said(ticksOf(every)), fromEnd: said(ticksOf(fromEnd)) }).map(start => printInches(start + ticksOf('3/8"')));
+        spacerStarts({ start: 0, end: ticksOf(coffer), leans: [0, 0] }, { thickness: ticksOf('3/4"'), width: ticksOf('5 1/2"') }, { every: said(ticksOf(every)), fromEnd: said(ticksOf(fromEnd)) }).map(start => printInches(start + ticksOf('3/8"')));
     test('first and last at 6", the others equally between, at most 24" apart', () => {
         expect(starts('49 3/8"')).toEqual(['6"', '24 11/16"', '43 3/8"']);
         expect(starts('60"')).toEqual(['6"', '30"', '54"']);
