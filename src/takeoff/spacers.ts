@@ -20,7 +20,10 @@ export function spacersOf(line: Line, setting: Setting): Piece[] {
     const top = section.blockingThickness.ticks, thickness = spacerThickness.ticks;
     const low = channelLow(line) + Math.floor((section.innerWidth.ticks - spacerWidth.ticks) / 2);
     const across = [low, low + spacerWidth.ticks] as const, isAskew = line.heading.x !== 0 && line.heading.y !== 0;
-    const corners = (start: Ticks): Corners => isAskew ? cornersAskew(line, [start, start + thickness], spacerWidth.ticks) : cornersOf(line.runs, [start, start + thickness], across);
+    const corners = (start: Ticks): Corners => {
+        const along = [start, start + thickness] as const;
+        return isAskew ? cornersAskew(line, along, spacerWidth.ticks) : cornersOf(line.runs, along, across);
+    };
     return baysOf(line).flatMap(bay => spacerStarts(bay, { thickness, width: spacerWidth.ticks }, spacers).flatMap((start, i) => pieceOf({
         part: 'spacer', line: line.name, bay: bay.number, nth: i + 1, stock: spacers.stock,
         back: height, why: [term('spacer height', 1, height, spacers.height?.at)],
