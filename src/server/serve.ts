@@ -8,6 +8,7 @@ import { CalmFindings } from './calm/calm-findings.ts';
 import { Typing } from './calm/typing.ts';
 import { answerBuiltinDocuments } from './builtin-documents.ts';
 import { dropClosedTexts } from './closed-texts.ts';
+import { Edits } from './edits/edits.ts';
 import { EditorFiles } from './editor-files.ts';
 import type { CofferCodeLenses } from './features/code-lenses.ts';
 import type { CofferInlayHints } from './features/inlay-hints.ts';
@@ -35,12 +36,13 @@ export function serve(
     const fitting = new FittingDiagnostics(wire);
     const openText = (uri: string): string | undefined => shared.workspace.TextDocuments?.get(URI.parse(uri))?.getText();
     const typing = new Typing();
-    const calm = new CalmFindings(fitting.connection, typing, openText);
+    const edits = new Edits(fitting.connection, openText);
+    const calm = new CalmFindings(edits.connection, typing, edits, openText);
     const late = new LateFindings(calm.connection, {
         built: uri => shared.workspace.LangiumDocuments.getDocument(URI.parse(uri))?.textDocument.getText(),
         open: openText,
         madeFrom: uri => [uri, ...madeFrom([uri], shared)].flatMap(each => [each, shared.workspace.LangiumDocuments.getDocument(URI.parse(each))?.textDocument.getText() ?? '']),
-    });
+    }, edits);
     const { connection } = late;
     const editorFiles = new EditorFiles(connection);
     const { shared, coffer, client, figures } = createServerServices(
@@ -61,7 +63,7 @@ export function serve(
     (shared.workspace.DocumentBuilder as CofferDocumentBuilder).onFault = error => logFault(connection, error);
     dropClosedTexts(shared);
     let busy = false;
-    new CloseLook(shared, late, look, now => {
+    new CloseLook(shared, late, edits, look, now => {
         if (busy === now) return;
         busy = now;
         const params: LookingParams = { busy };

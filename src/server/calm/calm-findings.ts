@@ -1,7 +1,5 @@
-import type { Connection, Diagnostic, DidChangeTextDocumentParams } from 'vscode-languageserver';
-import { TextDocument } from 'vscode-languageserver-textdocument';
-import { editsOf } from '../late/follow.ts';
-import { placesAfter } from '../late/places-after.ts';
+import type { Connection, Diagnostic } from 'vscode-languageserver';
+import type { Edits, TextEdited } from '../edits/edits.ts';
 import type { Typing } from './typing.ts';
 
 /**
@@ -21,19 +19,15 @@ export class CalmFindings {
 
     private readonly open: (uri: string) => string | undefined;
 
-    /** `open`: the text of a file in the editor, while an edit is told the one before it; undefined where it is not open. */
-    constructor(wire: Connection, typing: Typing, open: (uri: string) => string | undefined) {
+    /** `open`: the text of a file in the editor; undefined where it is not open. */
+    constructor(wire: Connection, typing: Typing, edits: Edits, open: (uri: string) => string | undefined) {
         this.wire = wire;
         this.typing = typing;
         this.open = open;
         this.connection = Object.create(wire, {
             sendDiagnostics: { value: ({ uri, diagnostics }: Parameters<Connection['sendDiagnostics']>[0]) => this.found(uri, diagnostics) },
-            onDidChangeTextDocument: { value: (listener: (params: DidChangeTextDocumentParams) => void) => wire.onDidChangeTextDocument(params => {
-                const before = open(params.textDocument.uri);
-                if (before !== undefined) this.edited(params, before);
-                listener(params);
-            }) },
         }) as Connection;
+        edits.onEdit(edited => this.edited(edited));
         typing.onRest(() => {
             for (const [uri, diagnostics] of this.waiting) void this.show(uri, diagnostics);
         });
@@ -71,15 +65,11 @@ export class CalmFindings {
         return this.wire.sendDiagnostics({ uri, diagnostics: [...diagnostics] });
     }
 
-    private edited(params: DidChangeTextDocumentParams, before: string): void {
-        const { textDocument: { uri }, contentChanges } = params;
+    private edited(edited: TextEdited): void {
         // found in a text that is not there any more; the next build tells anew
-        this.waiting.delete(uri);
-        this.typing.edited(params, before);
-        const document = TextDocument.create(uri, '', 0, before);
-        const edits = editsOf(document, contentChanges, change => TextDocument.update(document, [change], 0));
-        const moved = placesAfter(uri, edits, document.getText());
-        for (const [file, diagnostics] of this.shown) this.shown.set(file, diagnostics.flatMap(each => moved(file, each).diagnostic ?? []));
+        this.waiting.delete(edited.uri);
+        this.typing.edited(edited);
+        for (const [file, diagnostics] of this.shown) this.shown.set(file, diagnostics.flatMap(each => edited.moved(file, each).diagnostic ?? []));
     }
 }
 

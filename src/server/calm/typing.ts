@@ -1,5 +1,6 @@
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import type { DidChangeTextDocumentParams, TextDocumentContentChangeEvent } from 'vscode-languageserver';
+import type { TextDocumentContentChangeEvent } from 'vscode-languageserver';
+import type { TextEdited } from '../edits/edits.ts';
 
 /** Nobody has typed for so long: the hand rests. Longer than between two keys of a slow hand, shorter than a look at the screen. Milliseconds. */
 export const REST_MS = 400;
@@ -38,16 +39,16 @@ export class Typing {
     }
 
     /** `before`: the text that the first change is made in. */
-    edited({ textDocument: { uri }, contentChanges }: DidChangeTextDocumentParams, before: string): void {
+    edited({ uri, changes, before }: TextEdited): void {
         const document = TextDocument.create(uri, '', 0, before);
         const own = this.lines.get(uri), inLine = this.now ? own?.current : undefined;
-        if (!contentChanges.every(change => isKey(change, document) || isWithinLine(change, inLine))) {
+        if (!changes.every(change => isKey(change, document) || isWithinLine(change, inLine))) {
             this.rest();
             return;
         }
         const lines = own ?? { current: -1, left: new Set<number>() };
         this.lines.set(uri, lines);
-        for (const change of contentChanges) if ('range' in change) follow(lines, change);
+        for (const change of changes) if ('range' in change) follow(lines, change);
         clearTimeout(this.timer);
         this.timer = setTimeout(() => this.rest(), REST_MS);
     }

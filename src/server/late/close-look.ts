@@ -9,6 +9,7 @@ import { brokenLines } from '../../language/types/broken.ts';
 import { diagnosticsOf } from '../../language/workspace/diagnostics.ts';
 import { behindWall } from '../../pipeline/inspect-closely.ts';
 import { layoutOf } from '../../pipeline/inspect.ts';
+import type { Edits } from '../edits/edits.ts';
 import { isKnown } from '../features/figures.ts';
 import type { LateFindings } from './late-findings.ts';
 
@@ -33,12 +34,12 @@ export class CloseLook {
 
     /** `onBusy`: told when a look begins and when it has ended. */
     constructor(
-        { workspace }: CofferSharedServices, late: LateFindings, look: LookClosely, private readonly onBusy: (busy: boolean) => void = () => undefined,
+        { workspace }: CofferSharedServices, late: LateFindings, edits: Edits, look: LookClosely, private readonly onBusy: (busy: boolean) => void = () => undefined,
     ) {
         this.workspace = workspace;
         this.late = late;
         this.look = look;
-        late.onEdit(() => this.rest());
+        edits.onEdit(() => this.rest());
         late.onBuild(uri => {
             this.waiting.add(uri);
             this.rest();

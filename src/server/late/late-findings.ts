@@ -1,7 +1,7 @@
-import { DiagnosticTag, type Connection, type Diagnostic, type DidChangeTextDocumentParams } from 'vscode-languageserver';
-import { TextDocument } from 'vscode-languageserver-textdocument';
-import { editBetween, editsOf, type Edit } from './follow.ts';
-import { placesAfter } from './places-after.ts';
+import { DiagnosticTag, type Connection, type Diagnostic } from 'vscode-languageserver';
+import type { Edits, TextEdited } from '../edits/edits.ts';
+import { editBetween } from '../edits/follow.ts';
+import { placesAfter, type Moved } from '../edits/places-after.ts';
 
 /** What a closer look found of one room. `stale`: its text, or something it is made from, has changed since. */
 interface OfRoom { readonly found: readonly Diagnostic[]; readonly stale: boolean }
@@ -33,19 +33,15 @@ export class LateFindings {
     private readonly told = new Map<string, string>();
     private readonly sent = new Map<string, string>();
     private readonly builds: ((uri: string) => void)[] = [];
-    private readonly edits: (() => void)[] = [];
     private readonly looks: (() => void)[] = [];
 
-    constructor(wire: Connection, texts: Texts) {
+    constructor(wire: Connection, texts: Texts, edits: Edits) {
         this.wire = wire;
         this.texts = texts;
         this.connection = Object.create(wire, {
             sendDiagnostics: { value: ({ uri, diagnostics }: Parameters<Connection['sendDiagnostics']>[0]) => this.built(uri, diagnostics) },
-            onDidChangeTextDocument: { value: (listener: (params: DidChangeTextDocumentParams) => void) => wire.onDidChangeTextDocument(params => {
-                this.edited(params);
-                listener(params);
-            }) },
         }) as Connection;
+        edits.onEdit(edited => this.edited(edited));
     }
 
     /** Tells of each file that was built anew and has to be looked at. */
@@ -56,11 +52,6 @@ export class LateFindings {
     /** Tells whenever a closer look at a file has come to its end. */
     onLook(listener: () => void): void {
         this.looks.push(listener);
-    }
-
-    /** Tells of each change of an open text, before the server hears of it. */
-    onEdit(listener: () => void): void {
-        this.edits.push(listener);
     }
 
     /**
@@ -116,27 +107,22 @@ export class LateFindings {
         return this.wire.sendDiagnostics({ uri, diagnostics });
     }
 
-    private edited({ textDocument: { uri }, contentChanges }: DidChangeTextDocumentParams): void {
-        for (const listener of this.edits) listener();
-        const open = this.texts.open(uri);
-        if (open === undefined || !this.told.has(uri)) return;
-        this.become(uri, open);
-        const document = TextDocument.create(uri, '', 0, open);
-        const edits = editsOf(document, contentChanges, change => TextDocument.update(document, [change], 0));
-        this.move(uri, edits, document.getText());
+    private edited({ uri, before, after, moved }: TextEdited): void {
+        if (!this.told.has(uri)) return;
+        this.become(uri, before);
+        this.move(uri, moved, after);
     }
 
     /** A text that changed behind the editor's back, or was opened or closed with changes. */
     private become(uri: string, text: string): void {
         const told = this.told.get(uri);
-        if (told !== undefined && told !== text) this.move(uri, [editBetween(told, text)], text);
+        if (told !== undefined && told !== text) this.move(uri, placesAfter(uri, [editBetween(told, text)], text), text);
         this.told.set(uri, text);
     }
 
     /** Every place in a file, of its own findings and of others that are related to it, goes where its words went. */
-    private move(uri: string, edits: readonly Edit[], after: string): void {
+    private move(uri: string, moved: (file: string, diagnostic: Diagnostic) => Moved, after: string): void {
         this.told.set(uri, after);
-        const moved = placesAfter(uri, edits, after);
         for (const [file, { rooms, from }] of this.late) {
             let lost = false;
             const now = new Map([...rooms].map(([room, { found, stale }]) => [room, { stale, found: found.flatMap(each => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { expect, test } from 'vitest';
-import { editBetween, editsOf, follow, type Edit, type Span } from '../../../src/server/late/follow.ts';
+import { editBetween, editsOf, follow, type Edit, type Span } from '../../../src/server/edits/follow.ts';
 import { runs } from '../../support/full.ts';
 
 /** The text with the words between « and » followed through the edits; undefined where they are lost. */
@@ -56,7 +56,7 @@ test('words that no edit touches are the same words afterwards, through any edit
             changes.push(change);
             TextDocument.update(scratch, [change], 0);
         }
-        for (const edit of editsOf(document, changes, change => TextDocument.update(document, [change], 0))) span &&= follow(span, edit);
+        for (const edit of editsOf(document, changes)) span &&= follow(span, edit);
         expect(span && document.getText().slice(span.from, span.to)).toBe(words);
         expect(document.getText()).toBe(scratch.getText());
         const between = follow({ from: head.length, to: head.length + words.length }, editBetween(`${head}${words}${tail}`, scratch.getText()));

@@ -1,4 +1,4 @@
-import type { TextDocument } from 'vscode-languageserver-textdocument';
+import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { TextDocumentContentChangeEvent } from 'vscode-languageserver';
 
 /** Part of a text, by its offsets. */
@@ -7,13 +7,11 @@ export interface Span { readonly from: number; readonly to: number }
 export interface Edit { readonly before: string; readonly from: number; readonly to: number; readonly text: string }
 
 /** The changes that an editor tells one after another, each as small as it can be said. `document` is used up: it ends as the last text. */
-export function editsOf(
-    document: TextDocument, changes: readonly TextDocumentContentChangeEvent[], update: (change: TextDocumentContentChangeEvent) => void,
-): Edit[] {
+export function editsOf(document: TextDocument, changes: readonly TextDocumentContentChangeEvent[]): Edit[] {
     return changes.map(change => {
         const before = document.getText();
         const [from, to] = 'range' in change ? [document.offsetAt(change.range.start), document.offsetAt(change.range.end)] : [0, before.length];
-        update(change);
+        TextDocument.update(document, [change], 0);
         return smallest({ before, from, to, text: change.text });
     });
 }
