@@ -44,7 +44,7 @@ function inRows<T extends { readonly extent: Extent }>(coffers: readonly T[]): T
 }
 
 /** The edges of coffers along each flank. */
-export type EdgesOf = ReadonlyMap<Flank, readonly { readonly edge: WalkedEdge; readonly coffer: number }[]>;
+type EdgesOf = ReadonlyMap<Flank, readonly { readonly edge: WalkedEdge; readonly coffer: number }[]>;
 export function edgesByFlank(coffers: readonly WalkedCoffer[]): EdgesOf {
     const found = new Map<Flank, { edge: WalkedEdge; coffer: number }[]>();
     for (const { number, outer, holes } of coffers) for (const loop of [outer, ...holes]) for (const edge of loop) for (const flank of edge.flanks) {

@@ -12,7 +12,7 @@ export interface Border {
     readonly joins?: Flank;
 }
 /** Where something passes or ends at a flank: the coffer before it ends at `entry`, the one after it begins at `exit`. */
-export interface Gap { readonly entry: Border; readonly exit: Border }
+interface Gap { readonly entry: Border; readonly exit: Border }
 /** A flank from its start to its end, all that meets it in order. */
 export interface FlankWalk { readonly flank: Flank; readonly start: Border; readonly end: Border; readonly gaps: readonly Gap[] }
 /** Of a flank, from something that it meets to the next. `nth`: counted along the line, from 1. */

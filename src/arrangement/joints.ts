@@ -7,7 +7,7 @@ import type { SideRun } from './sides.ts';
 import { grouped } from '../plain/groups.ts';
 
 /** Sides with the runs they were made from, and trims loop by loop: what tells whose ends meet. */
-export interface Made {
+interface Made {
     readonly pieces: readonly Piece[];
     readonly sides: ReadonlyMap<SideRun, Piece>;
     readonly trims: readonly (readonly Piece[])[];

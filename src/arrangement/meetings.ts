@@ -9,7 +9,7 @@ import type { Trouble } from './troubles.ts';
  * Flush: equally deep, the sides of both are broken and make the corners of coffers. Dies: the other is deeper (or the wall has no
  * beam); this one ends at its face. Over: the other dies into this one.
  */
-export type Relation = 'flush' | 'dies' | 'over';
+type Relation = 'flush' | 'dies' | 'over';
 
 /** One end of a line. `at`, by own flank: the flank that it ends at. They differ where two lines end at each other: inner at inner, outer at outer. */
 export interface End {

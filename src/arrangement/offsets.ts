@@ -45,7 +45,7 @@ function beyondTheBack(bottom: BottomBoard | undefined, side: Ticks, play: Ticks
 }
 
 /** Where the parts of a beam hang, from the ceiling down, in ticks. */
-export interface Heights {
+interface Heights {
     readonly bottomTop: Ticks; readonly bottomFoot: Ticks;
     readonly sideFoot: Ticks;
     readonly blockingFoot: Ticks;

@@ -9,7 +9,7 @@ import type { Unit } from './unit.ts';
 export interface Stretch { readonly from: Point; readonly to: Point }
 
 /** A piece as its part makes it; lengths, angles and hand follow. */
-export interface Blank {
+interface Blank {
     readonly part: Part;
     readonly of: string;
     readonly on?: Compass | null;

@@ -8,7 +8,7 @@ import type { Ticks } from '../quantity/ticks.ts';
  */
 export type Exact = Ticks | Rational;
 export interface Spot { readonly x: Exact; readonly y: Exact }
-export interface Heading { readonly x: number; readonly y: number }
+interface Heading { readonly x: number; readonly y: number }
 
 export interface Plan {
     /** Clockwise on the plan: the room lies to the right of every wall. Each wall ends where the next one starts. */
@@ -31,7 +31,7 @@ export interface Wall {
     readonly splices?: readonly Spot[];
 }
 export type Perimeter = { readonly kind: 'bare' } | Band | HalfBeam;
-export interface Band { readonly kind: 'band'; readonly thickness: Ticks; readonly top: Ticks; readonly foot: Ticks }
+interface Band { readonly kind: 'band'; readonly thickness: Ticks; readonly top: Ticks; readonly foot: Ticks }
 export interface HalfBeam {
     readonly kind: 'half-beam';
     /** From the wall to the back of its side. */
@@ -76,16 +76,16 @@ export interface BoxBeam {
     readonly cleats?: Cleats;
 }
 /** One timber. Box beams die into it. */
-export interface SolidBeam { readonly kind: 'solid'; readonly width: Ticks; readonly depth: Ticks }
+interface SolidBeam { readonly kind: 'solid'; readonly width: Ticks; readonly depth: Ticks }
 
-export interface SideBoard { readonly thickness: Ticks; readonly heldDown: Ticks }
+interface SideBoard { readonly thickness: Ticks; readonly heldDown: Ticks }
 /**
  * Between the sides; under them, and beyond each by `by`; or let into each by `by`. `play` in all, not a side: none where it lies
  * under the sides, none in a half beam. `by` may be half a tick, and less than nothing where it stops short.
  */
 export interface BottomBoard { readonly place: 'between-sides' | 'under-sides' | 'in-rabbets'; readonly by: Ticks; readonly play: Ticks; readonly thickness: Ticks }
 /** `short`: what each is shorter than the back of its side, at each end. */
-export interface Cleats { readonly width: Ticks; readonly height: Ticks; readonly short: Ticks }
+interface Cleats { readonly width: Ticks; readonly height: Ticks; readonly short: Ticks }
 
 /** Butted: the sides of this family (or of the carrier of this name) run past. Outside corners are always mitered. */
 export type Corners = { readonly kind: 'mitered' } | { readonly kind: 'butted'; readonly past: string };

@@ -72,7 +72,7 @@ export function cleatOf(run: SideRun, coffers: readonly number[], unit: Unit): P
 }
 
 /** So far on along a line from a point, to the nearest unit; exact along the axes. */
-export function ahead(point: Point, line: Line, units: number): Point {
+function ahead(point: Point, line: Line, units: number): Point {
     const { x, y } = directionOf(line), length = Math.hypot(x, y);
     return plus(point, { x: Math.round(x * units / length), y: Math.round(y * units / length) });
 }

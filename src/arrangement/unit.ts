@@ -26,7 +26,7 @@ function* exactsOf({ walls, lines }: Plan): Generator<Exact> {
     for (const { x, y } of [...walls.map(wall => wall.from), ...lines.map(line => line.spot)]) { yield x; yield y; }
 }
 
-export function unitsOf(exact: Exact, { perTick }: Unit): number {
+function unitsOf(exact: Exact, { perTick }: Unit): number {
     if (typeof exact === 'number') return Math.round(exact * perTick);
     const { s, n, d } = exact.mul(perTick);
     return Number(s * ((2n * n + d) / (2n * d)));
@@ -44,8 +44,4 @@ export function ticksOf(units: number, { perTick }: Unit): number {
 /** A corner of a piece, rounded once to a whole tick. */
 export function tickPoint({ x, y }: Point, { perTick }: Unit): Point {
     return { x: Math.round(x / perTick) + 0, y: Math.round(y / perTick) + 0 };
-}
-
-export function exactly(value: Exact): Rational {
-    return typeof value === 'number' ? new Rational(value) : value;
 }

@@ -8,7 +8,7 @@ import { isWhole } from './section.ts';
 
 /** What runs along a wall as far as it is known before the beams are. `reach`: how far its face stands off the wall. */
 export type Edging = BandBoard | Omit<HalfBeam, 'splices'> & { readonly reach: Derived };
-export interface BandBoard { readonly kind: 'band'; readonly perimeter: Perimeter; readonly reach: Derived; readonly height: Derived }
+interface BandBoard { readonly kind: 'band'; readonly perimeter: Perimeter; readonly reach: Derived; readonly height: Derived }
 
 /** Null: nothing runs along the wall. Undefined: not enough is known, or what is said cannot be (then with a trouble). */
 export function edgingOf(perimeter: Perimeter | null, sections: LineSections, troubles: Trouble[]): Edging | null | undefined {

@@ -38,7 +38,7 @@ export function bayStarts({ passes }: Pick<Line, 'passes'>, of: Broken): number[
 }
 
 /** What of a line may be broken by what it meets: its sides on one side of it, or its bottom and blocking. */
-export type Broken = 'left' | 'right' | 'bottom';
+type Broken = 'left' | 'right' | 'bottom';
 
 export function breaks({ relation, stem, cuts }: Passing, of: Broken): boolean {
     return of === 'bottom' ? cuts : relation !== 'over' && (stem === null || stem === of);

@@ -21,7 +21,7 @@ export function crossingsOf<Of extends Pick<Line, 'name' | 'runs' | 'from' | 'to
     return met.sort((a, b) => order(a.ew) - order(b.ew) || order(a.ns) - order(b.ns)).map(one => ({ name: crossingName(one.ew.name, one.ns.name), ...one }));
 }
 
-export function crossingName(first: string, second: string): string {
+function crossingName(first: string, second: string): string {
     return /^[A-Z]+$/.test(first) && /^\d+$/.test(second) ? `${first}${second}` : `${first}-${second}`;
 }
 

@@ -3,7 +3,7 @@ import { rootSumSquare, worstCase } from '../quantity/tolerance.ts';
 import type { Derived, Section } from './model.ts';
 
 /** The play of the bottom between the sides, in all: as drawn, and where what may be off and the paint can bring it. In ticks. */
-export interface FitAsBuilt {
+interface FitAsBuilt {
     readonly fit: Derived;
     /** Paint on the bottom's two edges, least and most. */
     readonly paint: { readonly least: number; readonly most: number };
@@ -12,7 +12,7 @@ export interface FitAsBuilt {
     /** Least and most play: everything at its worst at once, and as root-sum-square. */
     readonly worst: Reach; readonly usual: Reach;
 }
-export interface Reach { readonly least: number; readonly most: number }
+interface Reach { readonly least: number; readonly most: number }
 
 /** Undefined where the text does not say enough of the section. */
 export function fitAsBuilt({ fit }: Section, { paintFilm: { value: film, said } }: Pick<JobSettings, 'paintFilm'>): FitAsBuilt | undefined {

@@ -15,7 +15,7 @@ import { isLevel, type Shape, type ShapedWall } from './shape.ts';
  *
  * What runs along the walls is taken straight, and not divided by the sine of an angle: common practice, no source.
  */
-export interface Laid {
+interface Laid {
     /** What is divided; and of fanned lines, the same at their far end. */
     readonly over: Stretch; readonly far?: Stretch;
     /** Its center at that place of the stretch, and of fanned lines of the far one. */

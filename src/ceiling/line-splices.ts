@@ -7,7 +7,7 @@ import { longestPiece } from './longest.ts';
 import type { Line, Splice, Trouble } from './model.ts';
 import { spliceOnCrossings } from './splices.ts';
 
-export interface SplicedLine {
+interface SplicedLine {
     readonly line: Omit<Line, 'splices'>;
     /** The walls that it runs between: their places along the line, and their names. */
     readonly walls: readonly [number, number];

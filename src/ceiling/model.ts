@@ -182,7 +182,7 @@ export interface Arranged {
  * Why a line cannot run: it lies along what it should end at, passes the end of it, goes through a wall or into a corner of it, or its
  * end has no whole face to stand against.
  */
-export type Astray =
+type Astray =
     | { readonly kind: 'grazes'; readonly to: string; readonly by: Ticks }
     | { readonly kind: 'crowds'; readonly to: string; readonly leaves: Ticks; readonly wants: Ticks }
     | { readonly kind: 'never-gets-there' | 'misses' | 'leaves-the-room'; readonly to: string }

@@ -3,12 +3,11 @@ import type { Arrangement } from '../arrangement/model.ts';
 import type { BeamLine, BottomBoard, BoxBeam, Corners, HalfBeam as PlannedHalf, MeetingChoice, Perimeter, Plan, Trim, Wall } from '../arrangement/plan.ts';
 import type { Spot } from '../job/outline.ts';
 import type { Direction } from '../job/model.ts';
+import { kept, keptByName, MOST_ROOMS } from '../plain/kept.ts';
 import type { Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { onLine } from './along.ts';
-import { asBefore } from './as-before.ts';
 import { linesOfCrossing } from './coffers.ts';
-import { keepFew, MOST_ROOMS } from './keep-few.ts';
 import type { Arranged, Band, Ceiling, HalfBeam, Line, Run, Trouble } from './model.ts';
 import { clearanceOf, reliefOf } from './relief.ts';
 import { isForward, type ShapedWall } from './shape.ts';
@@ -17,7 +16,7 @@ import { playOf } from './section.ts';
 export type LaidOut = Pick<Ceiling, 'walls' | 'square' | 'width' | 'length' | 'around' | 'across' | 'down' | 'lines' | 'beams' | 'room'>;
 
 /** A line that has a beginning and an end, and of which nobody knows yet what it meets. */
-export type RunningLine = Omit<Line, 'passes' | 'through' | 'start' | 'end' | 'faces' | 'leans' | 'splices'>;
+type RunningLine = Omit<Line, 'passes' | 'through' | 'start' | 'end' | 'faces' | 'leans' | 'splices'>;
 /** Before anybody knows what its lines meet. */
 export type Outlined = Pick<LaidOut, 'walls' | 'beams' | 'room'> & {
     readonly lines: readonly RunningLine[];
@@ -28,7 +27,7 @@ export type Outlined = Pick<LaidOut, 'walls' | 'beams' | 'room'> & {
 export function meetingsIn(ceiling: Outlined): Met {
     return metAsBefore(nameOf(ceiling), planOf(ceiling, AS_DRAWN));
 }
-const metAsBefore = asBefore(MOST_ROOMS, meet), drawnAsBefore = asBefore(MOST_ROOMS, arrange);
+const metAsBefore = keptByName(meet, MOST_ROOMS), drawnAsBefore = keptByName(arrange, MOST_ROOMS);
 
 /** What a room is known by from one change of its file to the next. */
 function nameOf({ room: { at: { uri }, name } }: Pick<LaidOut, 'room'>): string {
@@ -39,7 +38,7 @@ function nameOf({ room: { at: { uri }, name } }: Pick<LaidOut, 'room'>): string 
  * Every piece of a ceiling with its place, and the joints. It is most of what there is to know of a room, so few are kept. `met`: its
  * meetings, where they are known.
  */
-export const arrangedOf: (ceiling: LaidOut, met?: Met) => Arranged = keepFew(MOST_ROOMS, arranged);
+export const arrangedOf: (ceiling: LaidOut, met?: Met) => Arranged = kept(arranged, MOST_ROOMS);
 
 function arranged(ceiling: LaidOut, met?: Met): Arranged {
     const exact = drawnAsBefore(nameOf(ceiling), planOf(ceiling, AS_DRAWN), { met });

@@ -2,7 +2,7 @@ import type { Ticks } from '../quantity/ticks.ts';
 import type { Ceiling, Line, Run } from './model.ts';
 
 /** What the channels of a run gain or lose by errors in the lengths of the sides, each of them, either way; in ticks. */
-export interface ShareOfEach {
+interface ShareOfEach {
     readonly worst: number;
     readonly usual: number;
     /** How many coffers of the run share one setting of the stop. */
@@ -29,7 +29,7 @@ export function shareOfEach({ lines, coffers, residue }: Run, t: Ticks): ShareOf
 }
 
 /** Lines of one detail whose bottoms stand in equally many pieces, each pressing its joints: one group a direction. */
-export interface PressedRun { readonly lines: readonly Line[]; readonly pieces: number }
+interface PressedRun { readonly lines: readonly Line[]; readonly pieces: number }
 
 export function pressedRuns(ceiling: Ceiling | undefined): readonly PressedRun[] {
     const groups = new Map<string, { lines: Line[]; pieces: number }>();

@@ -75,7 +75,7 @@ function wrappedSizes({ wraps }: Profile): { inside: Derived; height: Derived } 
  * What a trim reaches out along the ceiling and down the side. Flat: thickness and width. A crown leans by its spring: width x sin(spring) out, and
  * width x cos(spring) down, unless its maker says otherwise.
  */
-export function trimSizes(trim: Trim | undefined): Pick<Section, 'trimThickness' | 'trimHeight'> {
+function trimSizes(trim: Trim | undefined): Pick<Section, 'trimThickness' | 'trimHeight'> {
     const width = widthOf(trim, 'trim');
     if (!trim?.spring) return { trimThickness: thicknessOf(trim, 'trim'), trimHeight: width };
     const lean = trim.spring.value * Math.PI / 180;

@@ -3,7 +3,7 @@ import { roundTo } from '../quantity/round.ts';
 import type { Splice } from './model.ts';
 
 /** A run that is longer than the board, and where it may be spliced. */
-export interface LongRun {
+interface LongRun {
     readonly from: Ticks; readonly to: Ticks;
     /** Longest piece to be had. */
     readonly most: Ticks;

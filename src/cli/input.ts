@@ -11,7 +11,7 @@ export interface Asked { readonly files: readonly string[]; readonly stdinFilePa
 export const MOST_FILES = 1000;
 
 /** A workspace with the files that were asked for, and how it went. */
-export interface Opened { readonly workspace: Workspace; readonly code: ExitCode; readonly paths: readonly string[] }
+interface Opened { readonly workspace: Workspace; readonly code: ExitCode; readonly paths: readonly string[] }
 
 /**
  * Opens what was asked for: files, folders, standard input for `-`; the current folder where nothing is said. What is not

@@ -19,7 +19,7 @@ import { withUnderstudy, type Understudy } from './understudy.ts';
 import { terminalLines } from '../text/terminal.ts';
 import { version } from './version.ts';
 
-export interface Surroundings extends Omit<World, 'terminal'>, Pick<NodeJS.Process, 'stdout' | 'stderr' | 'env'> {
+interface Surroundings extends Omit<World, 'terminal'>, Pick<NodeJS.Process, 'stdout' | 'stderr' | 'env'> {
     /** Shown to instead of the streams. */
     readonly terminal?: World['terminal'];
     readonly understudy?: Understudy;

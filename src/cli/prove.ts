@@ -15,7 +15,7 @@ export function progressText(stocks: number, done: number, at?: { readonly cost:
 }
 
 /** Makes a plan of what is asked. */
-export type Solve = (questions: Questions) => Promise<BoardPlan>;
+type Solve = (questions: Questions) => Promise<BoardPlan>;
 
 /**
  * How boards are looked for in one run: `quick` takes the plan that is made at once; otherwise cheaper ones are looked for, and the

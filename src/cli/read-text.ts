@@ -2,7 +2,7 @@ import { constants, type Stats } from 'node:fs';
 import { nodeFiles, type FileSystem } from './file-system.ts';
 
 /** A text file as it lies on the disk: what an editor would show of it, and how it begins. */
-export interface DiskText { readonly text: string; readonly hasMark: boolean }
+interface DiskText { readonly text: string; readonly hasMark: boolean }
 
 /** Far more than any house; a larger file is something else. Holds for standard input too. */
 export const MOST_BYTES = 8_000_000;

@@ -19,7 +19,7 @@ export interface RoomFilesOptions extends Asked, OutputOptions {
 }
 
 /** A file made from a room. `names`: without its ending, the one that is wanted most first; another is taken where that is used already. */
-export interface RoomFile { readonly names: readonly string[]; readonly ending: string; readonly content: Content }
+interface RoomFile { readonly names: readonly string[]; readonly ending: string; readonly content: Content }
 
 /** Writes files for every room that was asked for, says their names, and what could not be made. `doing`: "Drawing". */
 export async function writeRoomFiles(

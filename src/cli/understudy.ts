@@ -9,7 +9,7 @@ import type { Terminal } from './terminal.ts';
 import type { World } from './world.ts';
 
 /** What a command says, prints and writes, in its order, before any of it is done. */
-export type Act = { readonly say: string } | { readonly result: Printed } | { readonly write: HeldFiles };
+type Act = { readonly say: string } | { readonly result: Printed } | { readonly write: HeldFiles };
 export interface Performance { readonly acts: readonly Act[]; readonly code: ExitCode }
 /** What a search has found for its questions so far. */
 export type KnownAnswers = readonly { readonly index: number; readonly answer: Answer; readonly isLast: boolean }[];

@@ -6,7 +6,7 @@ import type { Asked } from './input.ts';
 import type { World } from './world.ts';
 import type { Workspace } from './workspace.ts';
 
-export interface Watching {
+interface Watching {
     readonly workspace: Workspace;
     readonly paths: readonly string[];
     readonly world: World;

@@ -67,7 +67,7 @@ function asRecorded(piece: Piece, record: AsCut): Piece {
 /** A piece that was cut and is wanted otherwise now. */
 export interface Misfit { readonly piece: Piece; readonly name: CutName; readonly record: AsCut; readonly board: CutBoard }
 
-export interface Credit {
+interface Credit {
     /** What was cut, is wanted otherwise, and was not given up as spoiled. */
     readonly misfits: readonly Misfit[];
     /** How many times a piece of that name is still to be cut. */

@@ -7,7 +7,7 @@ import type { Board, BoardPlan, Money } from './model.ts';
 import { rippedParts } from './rips.ts';
 
 /** What is there of a stock when everything is cut: boards that were not needed, and offcuts worth keeping. */
-export interface Leftovers {
+interface Leftovers {
     readonly stock: Stock;
     /** How its lengths are shown: as in the first house that is built of it. */
     readonly show: Show;

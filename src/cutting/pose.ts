@@ -9,7 +9,7 @@ import type { BoardPlan } from './model.ts';
 import type { Offer } from './offers.ts';
 import { divisor, WHOLE, type CuttingProblem } from './solve/problem.ts';
 
-export interface Saw {
+interface Saw {
     /** What one cut takes along the board: boards are crosscut square, and mitered afterwards. */
     readonly cut: Ticks;
     /** What is cut off both ends of a board together. */

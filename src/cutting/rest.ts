@@ -18,7 +18,7 @@ export interface RoomToCut { readonly room: Room; readonly pieces: readonly Piec
  * What is still to be cut and what there is to cut it from, once the rooms have said which boards are cut and which pieces are
  * spoiled. Boards are planned from `pieces`; `withCutBoards` then puts those that are cut before them.
  */
-export interface Rest {
+interface Rest {
     /** The pieces of a room that are still to be cut, one that is spoiled again. Their stocks have on hand what is there now. */
     pieces(room: Room): readonly Piece[];
     /** The boards cut in a room, in the order of the text, by the key of their stock. */
@@ -53,7 +53,7 @@ function demandOf(room: Room, pieces: readonly Piece[]): Piece[] {
 }
 
 /** A board that was cut: whether it was there, and where not, at what the yard sells such a one. */
-export interface Taken { readonly room: Room; readonly from: 'on hand' | 'bought'; readonly price?: Money }
+interface Taken { readonly room: Room; readonly from: 'on hand' | 'bought'; readonly price?: Money }
 export function boardsTaken(rooms: readonly RoomToCut[]): readonly Taken[] {
     return cutFrom(rooms).taken;
 }

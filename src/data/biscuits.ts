@@ -3,7 +3,7 @@ import { TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
 import type { Published } from './published.ts';
 
 /** The flat beech splines of a plate joiner. */
-export interface Biscuit extends Published {
+interface Biscuit extends Published {
     readonly length: Ticks;
     readonly width: Ticks;
     readonly thickness: Ticks;
@@ -24,7 +24,7 @@ export function biscuitOf(size: string): Biscuit | undefined {
 
 /** Usual cutter, 100 mm across, and what a slot is cut deeper than half of the biscuit. */
 export const CUTTER_RADIUS: Ticks = millimeters(50);
-export const SLOT_CLEARANCE: Ticks = inches('1/32');
+const SLOT_CLEARANCE: Ticks = inches('1/32');
 
 export function slotDepth(biscuit: Biscuit): Ticks {
     return biscuit.width / 2 + SLOT_CLEARANCE;

@@ -1,7 +1,7 @@
 import type { Published } from './published.ts';
 
 /** A currency that prices can be in. */
-export interface Currency extends Published { readonly name: string }
+interface Currency extends Published { readonly name: string }
 
 const currency = (name: string): Currency => ({ name, source: 'ISO 4217:2015, list one', mark: 'from memory' });
 

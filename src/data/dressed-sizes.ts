@@ -7,7 +7,7 @@ import type { Published } from './published.ts';
  * Hardwood surfaced on four sides is sold to the same net sizes by custom (common practice, no source); hardwood sold by
  * the quarter is not: whoever buys it says width and thickness.
  */
-export interface DressedSize { readonly thickness: Ticks; readonly width: Ticks; readonly published: Published }
+interface DressedSize { readonly thickness: Ticks; readonly width: Ticks; readonly published: Published }
 
 const BOARDS: Published = { source: 'American Softwood Lumber Standard PS 20, board sizes, dry', mark: 'read second-hand' };
 const THICK_BOARDS: Published = { ...BOARDS, mark: 'from memory' };

@@ -2,7 +2,7 @@ import { inches, millimeters } from '../quantity/rational.ts';
 import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
 import type { Published } from './published.ts';
 
-export interface Diameter extends Published { readonly ticks: Ticks }
+interface Diameter extends Published { readonly ticks: Ticks }
 
 /** Shank of a wood screw by its number: 0.060" + 0.013" N. */
 const SCREW_NUMBERS = [4, 5, 6, 7, 8, 9, 10, 11, 12, 14, 16, 18, 20, 24];
@@ -26,14 +26,11 @@ const FINISH_NAILS: Readonly<Record<number, Diameter>> = {
 export function finishNail(gauge: number): Diameter | undefined {
     return Object.hasOwn(FINISH_NAILS, gauge) ? FINISH_NAILS[gauge] : undefined;
 }
-export const NAIL_GAUGES: readonly number[] = Object.keys(FINISH_NAILS).map(Number);
-
-export const WITHDRAWAL: Published = { source: 'AWC NDS 2018, Eqs. 12.2-1 to 12.2-3', mark: 'read' };
 
 /**
  * What holds a fastener in side grain, reference value in pounds for each inch of thread or nail in the wood, from the
  * NDS's own specific gravity and the diameter. Not in end grain, and before the factors of the NDS: 0.9 for a load that
- * stays, such as a ceiling beam's own weight (Table 2.3.2).
+ * stays, such as a ceiling beam's own weight (Table 2.3.2). AWC NDS 2018, Eqs. 12.2-1 to 12.2-3.
  */
 export const screwWithdrawal = (gravity: number, diameter: Ticks): number => 2850 * gravity ** 2 * (diameter / TICKS_PER_INCH);
 export const nailWithdrawal = (gravity: number, diameter: Ticks): number => 1380 * gravity ** 2.5 * (diameter / TICKS_PER_INCH);

@@ -1,7 +1,7 @@
 import type { Published } from './published.ts';
 
 /** How much wider wood gets for each percent of moisture content, as a share of its width at 10 %. */
-export interface Movement extends Published {
+interface Movement extends Published {
     /** Quartersawn boards: across the rings. */
     readonly radial: number;
     /** Flatsawn boards: along the rings. */
@@ -36,7 +36,7 @@ export const MOVEMENT: Readonly<Record<string, Movement>> = {
 };
 
 /** Shrinkage from green to ovendry, percent. */
-export interface Shrinkage extends Published { readonly radial: number; readonly tangential: number }
+interface Shrinkage extends Published { readonly radial: number; readonly tangential: number }
 
 const TABLE_4_3 = 'USDA FPL, Wood Handbook FPL-GTR-190 (2010), Table 4-3';
 const shrinkage = (radial: number, tangential: number, mark: Published['mark'] = 'read'): Shrinkage => ({ radial, tangential, source: TABLE_4_3, mark });

@@ -1,7 +1,7 @@
 import type { Published } from './published.ts';
 
 /** Bending figures of clear wood at 12 % moisture content. */
-export interface Strength extends Published {
+interface Strength extends Published {
     /** Specific gravity: ovendry weight over the volume at 12 %. Not the one the NDS assigns for fasteners. */
     readonly gravity: number;
     /** Modulus of rupture, psi. */

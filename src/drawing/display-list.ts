@@ -20,7 +20,7 @@ export interface Sheet {
     readonly measured?: Measured;
 }
 /** The drawing's scale, and the point of the paper that is zero in the real world: outputs at true size begin there. */
-export interface Measured { readonly pointsPerTick: number; readonly origin: Point }
+interface Measured { readonly pointsPerTick: number; readonly origin: Point }
 
 /** A sheet with its words cleaned: title and description may hold names from the job. */
 export function sheet(
@@ -81,7 +81,7 @@ export function rectangle(left: number, top: number, right: number, foot: number
     return polygon([[left, top], [right, top], [right, foot], [left, foot]], pen, fill);
 }
 
-export interface TextStyle {
+interface TextStyle {
     readonly size?: number; readonly weight?: Weight; readonly anchor?: Anchor;
     readonly turned?: number; readonly tone?: Tone; readonly spaced?: number;
 }
@@ -93,7 +93,7 @@ export function text(at: Point, words: string, style: TextStyle = {}): TextRun {
     };
 }
 
-export interface GroupNames { readonly title?: string; readonly piece?: string; readonly part?: Part; readonly source?: string }
+interface GroupNames { readonly title?: string; readonly piece?: string; readonly part?: Part; readonly source?: string }
 export function group(id: string, names: GroupNames, items: readonly Item[]): Group {
     return {
         kind: 'group', id, items,

@@ -1,7 +1,7 @@
 /** What a color is for. Drawings name tones; a theme says which colors they are. */
 export type Tone = 'ink' | 'soft' | 'paper' | 'tint' | 'wash' | 'accent';
 export type Theme = 'light' | 'dark' | 'print';
-export type Palette = Readonly<Record<Tone, string>>;
+type Palette = Readonly<Record<Tone, string>>;
 
 export const TONES: readonly Tone[] = ['ink', 'soft', 'paper', 'tint', 'wash', 'accent'];
 

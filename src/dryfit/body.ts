@@ -17,7 +17,7 @@ export interface Body {
     readonly asPlanned: boolean;
     readonly box: Box;
 }
-export type Box = readonly [west: number, north: number, top: number, east: number, south: number, foot: number];
+type Box = readonly [west: number, north: number, top: number, east: number, south: number, foot: number];
 
 export function bodyOf(piece: Piece, place: Place, prisms: readonly Prism[]): Body {
     const meant = prismsOf(place.form, place.seat);

@@ -20,7 +20,7 @@ export interface Wrong {
     readonly ticks: number;
     readonly touches?: number; readonly wanted?: number;
 }
-export interface Met { readonly joint: boolean; readonly gap: boolean; readonly wrong: readonly Wrong[] }
+interface Met { readonly joint: boolean; readonly gap: boolean; readonly wrong: readonly Wrong[] }
 
 /** Looks at two bodies: are they in each other; does every face that has to do with a face of the other stand to it as planned. */
 export function meetingOf(a: Body, b: Body): Met {

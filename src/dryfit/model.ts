@@ -32,7 +32,7 @@ export interface DryFit {
 }
 
 /** What was looked at. */
-export interface Looked {
+interface Looked {
     readonly pieces: number;
     /** Pairs near enough to each other to be looked at for overlap. */
     readonly pairs: number;

@@ -13,7 +13,7 @@ import { statementsOf, type Statement } from './statements.ts';
 /** Rooms under the same rates. */
 export interface Part { readonly rates: Rates; readonly rooms: readonly PricedRoom[] }
 /** What is priced: rooms of one job, their boards, and how often the saw is set for them. */
-export interface Work { readonly parts: readonly Part[]; readonly plan: BoardPlan; readonly setUps: number }
+interface Work { readonly parts: readonly Part[]; readonly plan: BoardPlan; readonly setUps: number }
 
 /**
  * What a job costs and what it is sold for.

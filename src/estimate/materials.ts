@@ -46,7 +46,7 @@ const VOLUMES: Readonly<Record<string, Rational>> = {
 /** What the rooms under one set of rates use up. */
 export interface Used { readonly consumables: readonly Consumable[]; readonly supplies: Supplies }
 /** `counts`: of each part, how many of the line's count it uses. */
-export interface SharedSupply extends SupplyLine { readonly counts: readonly number[] }
+interface SharedSupply extends SupplyLine { readonly counts: readonly number[] }
 
 /** Screws, nails, glue and the rest, those of one name at one price in all rooms together. */
 export function suppliesOf(parts: readonly Used[], currency: string): { lines: SharedSupply[]; missing: Missing[] } {

@@ -1,5 +1,5 @@
 import type { Stock } from '../job/model.ts';
-import type { Rates, Sum } from '../job/rates.ts';
+import type { Rates } from '../job/rates.ts';
 import type { Source } from '../provenance/source.ts';
 import type { Rational } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -92,4 +92,3 @@ export interface Missing {
     /** Where it could be said. */
     readonly at?: Source;
 }
-export type { Sum };

@@ -2,7 +2,7 @@ import * as vscode from 'vscode';
 import { FILES_OF_JOB, type FilesOfJobParams, type FilesOfJobResult } from '../server/messages.ts';
 
 interface Asks { ask<Result>(method: string, params: object): Promise<Result | undefined> }
-export interface Counts { readonly errors: number; readonly warnings: number; readonly hints: number }
+interface Counts { readonly errors: number; readonly warnings: number; readonly hints: number }
 
 /** Changes come in bursts while somebody types. */
 const SETTLE_MS = 200;

@@ -18,7 +18,7 @@ export interface NotComputed {
  * end at it, or go round a coffer beside it.
  */
 export type Spoils = 'nothing' | 'figures' | { readonly instead: string } | SpoiledPieces;
-export interface SpoiledPieces { readonly parts: readonly Part[]; readonly lines?: readonly string[]; readonly wall?: string }
+interface SpoiledPieces { readonly parts: readonly Part[]; readonly lines?: readonly string[]; readonly wall?: string }
 
 export function spoiledPieces({ spoils }: NotComputed): SpoiledPieces | undefined {
     return typeof spoils !== 'string' && 'parts' in spoils ? spoils : undefined;

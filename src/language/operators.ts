@@ -1,4 +1,5 @@
 import { GrammarUtils } from 'langium';
+import { kept } from '../plain/kept.ts';
 import type { Range } from '../provenance/source.ts';
 import type { Chain, Expr } from './generated/ast.ts';
 import { plainDashes } from './lexer/pasted.ts';
@@ -19,25 +20,17 @@ export interface Leaf {
     readonly range: Range;
 }
 export type Operand = Operation | Leaf;
-export type Operator = '*' | '/' | '+' | '-' | '±' | 'x' | 'to' | '<' | '<=' | '>' | '>=';
+type Operator = '*' | '/' | '+' | '-' | '±' | 'x' | 'to' | '<' | '<=' | '>' | '>=';
 
 /** How tightly an operator binds, tightest first; operators that bind alike are read from the left. */
 const BINDING: readonly (readonly string[])[] = [['*', '/'], ['+', '-'], ['±'], ['x'], ['to'], ['<', '<=', '>', '>=']];
 const STRENGTH = new Map(BINDING.flatMap((operators, i) => operators.map(operator => [operator, BINDING.length - i] as const)));
 
-const trees = new WeakMap<Chain, Operation>();
-
 /**
  * The tree of a chain of operands and operators, by precedence. Computed once a chain.
  * `undefined` where the chain has lost its operators to a syntax error.
  */
-export function treeOf(chain: Chain): Operation | undefined {
-    const known = trees.get(chain);
-    if (known) return known;
-    const tree = build(chain);
-    if (tree) trees.set(chain, tree);
-    return tree;
-}
+export const treeOf = kept(build);
 
 function build(chain: Chain): Operation | undefined {
     const operators = GrammarUtils.findNodesForProperty(chain.$cstNode, 'operators').map(node => ({ operator: spelled(node.text), range: node.range, offset: node.offset }));

@@ -80,7 +80,7 @@ const languageModule: Module<CofferServices, PartialLangiumServices & Additions>
 };
 
 /** What an adapter puts in on top: services that need to know about ceilings, or about the editor. */
-export interface MoreServices {
+interface MoreServices {
     readonly shared?: Module<CofferSharedServices, DeepPartial<CofferSharedServices>>;
     readonly coffer?: Module<CofferServices, DeepPartial<CofferServices>>;
 }

@@ -30,7 +30,7 @@ export interface Page<Content extends PageContent = PageContent> {
 }
 
 /** Why nothing is to be built from it, with the number of its place. */
-export interface StandingLine {
+interface StandingLine {
     readonly words: string;
     readonly at: number;
     /** Said, and used in no figure: nothing is condemned for it. */
@@ -84,4 +84,4 @@ export interface Wishes {
 export type ExportFormat = 'html' | 'svg' | 'csv' | 'json' | 'pdf' | 'dxf' | 'gltf' | 'ifc' | 'bid' | 'labels';
 
 /** A file to keep. `name`: with its ending, of letters, digits and hyphens. */
-export interface Exported { readonly name: FileName; readonly bytes: Content }
+interface Exported { readonly name: FileName; readonly bytes: Content }

@@ -23,7 +23,7 @@ export interface FilesThere {
 export interface RoomThere { readonly file: FileContent; readonly layout: Layout }
 
 /** What a host knows beside the texts. */
-export interface Ways {
+interface Ways {
     /** What is known of a house's boards, where somebody looks for cheaper ones. */
     readonly boardsOf?: (house: readonly RoomOnPage[]) => RoomOnPage['boards'];
     /** What the dry fit finds in a file; what is known of it already where nothing is said. */

@@ -2,7 +2,7 @@ import type { ExportFormat, PageContent } from '../pages/page.ts';
 import type { PaneKind } from '../pages/kinds.ts';
 import type { Source } from '../provenance/source.ts';
 
-export { isPaneKind, PANE_KINDS, type PaneKind } from '../pages/kinds.ts';
+export { PANE_KINDS, type PaneKind } from '../pages/kinds.ts';
 export type { ExportFormat } from '../pages/page.ts';
 export type { Source } from '../provenance/source.ts';
 
@@ -29,32 +29,32 @@ export interface ContentMessage {
     readonly content?: PageContent;
 }
 /** What the cursor in the text stands in, by the keys of a page's parts (`data-key`). `reveal`: somebody asked for it by hand. */
-export interface SelectionMessage { readonly type: 'selection'; readonly keys: readonly string[]; readonly reveal: boolean }
+interface SelectionMessage { readonly type: 'selection'; readonly keys: readonly string[]; readonly reveal: boolean }
 /** A part was picked in another pane that shows the same room. It stays so until the cursor comes into the words of others. */
-export interface PickedMessage { readonly type: 'picked'; readonly key: string }
+interface PickedMessage { readonly type: 'picked'; readonly key: string }
 /** What is ticked off, by key. */
-export interface TicksMessage { readonly type: 'ticks'; readonly keys: readonly string[] }
-export interface FollowingMessage { readonly type: 'following'; readonly pinned: boolean }
+interface TicksMessage { readonly type: 'ticks'; readonly keys: readonly string[] }
+interface FollowingMessage { readonly type: 'following'; readonly pinned: boolean }
 /** Words to show and to read out. */
-export interface PlainMessage { readonly type: 'plain'; readonly words: string }
+interface PlainMessage { readonly type: 'plain'; readonly words: string }
 export type ToPane = ContentMessage | SelectionMessage | PickedMessage | TicksMessage | FollowingMessage | PlainMessage;
 
 /** The pane's script runs and waits for content. */
-export interface ReadyMessage { readonly type: 'ready' }
-export interface SizeMessage { readonly type: 'size'; readonly width: number; readonly height: number }
+interface ReadyMessage { readonly type: 'ready' }
+interface SizeMessage { readonly type: 'size'; readonly width: number; readonly height: number }
 /** Show the words in the text. */
-export interface SelectMessage { readonly type: 'select'; readonly at: Source }
+interface SelectMessage { readonly type: 'select'; readonly at: Source }
 /** Show this room. */
-export interface ChooseMessage { readonly type: 'choose'; readonly uri: string; readonly room: string }
+interface ChooseMessage { readonly type: 'choose'; readonly uri: string; readonly room: string }
 /** Stay with the room, or follow the cursor again. */
-export interface PinMessage { readonly type: 'pin'; readonly pinned: boolean }
+interface PinMessage { readonly type: 'pin'; readonly pinned: boolean }
 /** Show this part in another kind of pane. */
-export interface FindMessage { readonly type: 'find'; readonly kind: PaneKind; readonly key: string }
-export interface TickMessage { readonly type: 'tick'; readonly add: readonly string[]; readonly remove: readonly string[] }
+interface FindMessage { readonly type: 'find'; readonly kind: PaneKind; readonly key: string }
+interface TickMessage { readonly type: 'tick'; readonly add: readonly string[]; readonly remove: readonly string[] }
 /** A part was picked by hand: other panes of the room show it too. */
-export interface PickMessage { readonly type: 'pick'; readonly key: string }
+interface PickMessage { readonly type: 'pick'; readonly key: string }
 /** Write into the job that a board is cut, or that a piece is spoiled: by the key the page gives it. */
-export interface MarkMessage { readonly type: 'mark'; readonly as: MarkedAs; readonly key: string }
+interface MarkMessage { readonly type: 'mark'; readonly as: MarkedAs; readonly key: string }
 export type MarkedAs = 'cut' | 'spoiled';
 /** Keep the page as a file. `file`: what only the pane can make, such as a picture of what it shows; else the server makes it. */
 export interface ExportMessage { readonly type: 'export'; readonly format: ExportFormat; readonly state: unknown; readonly file?: { readonly name: string; readonly base64: string } }
@@ -69,7 +69,7 @@ export function versioned<Message extends ToPane | FromPane>(message: Message): 
 }
 
 /** Why a message was not taken: of another version, or none of ours. */
-export interface NotTaken { readonly type: 'not-taken'; readonly version: unknown }
+interface NotTaken { readonly type: 'not-taken'; readonly version: unknown }
 
 type Check = (value: unknown) => boolean;
 const isText: Check = value => typeof value === 'string';

@@ -3,7 +3,7 @@ import { attributes, html, named, type Html } from '../pages/shared/html.ts';
 import { t } from '../pages/shared/words.ts';
 import type { ContentMessage, ExportFormat, RoomChoice } from './messages.ts';
 
-export interface Shell {
+interface Shell {
     readonly message: ContentMessage | undefined;
     readonly pinned: boolean;
     readonly formats: readonly ExportFormat[];

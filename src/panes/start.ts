@@ -13,7 +13,7 @@ import { SHELL_STYLE } from './style.ts';
 import { editor } from './vscode-api.ts';
 
 /** What makes a kind of pane what it is. */
-export interface PaneScript<Content extends PageContent, State> {
+interface PaneScript<Content extends PageContent, State> {
     readonly kind: PaneKind;
     /** What its reader has set, at first. Plain data: it is kept over a reload. */
     readonly state: State;
@@ -332,4 +332,3 @@ function addStyle(rules: string): void {
     document.head.append(style);
 }
 
-export type { ToPane };

@@ -1,7 +1,7 @@
 import { editor } from './vscode-api.ts';
 
 /** What a pane keeps over a reload: the room it shows, and what its reader has set. The room is read by the extension too. */
-export interface Kept {
+interface Kept {
     readonly version: 1;
     readonly kind: string;
     readonly pinned: boolean;

@@ -6,7 +6,7 @@ const STEP = 1.25;
 /** A press that moves less than this, in CSS pixels, is a click. */
 const SLIP = 4;
 
-export interface ZoomOptions {
+interface ZoomOptions {
     /** The element that holds the drawing; it stays, while the drawing in it may be another one after a patch. */
     readonly holder: () => HTMLElement | null;
     readonly root: HTMLElement;

@@ -7,7 +7,7 @@ import type { JobSettings } from '../job/model.ts';
 export interface HouseToCut { readonly job: JobSettings; readonly rooms: readonly RoomToCut[] }
 
 /** The boards of one house: a plan at once, and what is to be asked to know how good it is and to find a better one. */
-export interface HouseBoards {
+interface HouseBoards {
     readonly questions: Questions;
     /** The plan as it is told: boards that are cut already stand before those that any plan of the rest cuts. */
     whole(plan: BoardPlan): BoardPlan;

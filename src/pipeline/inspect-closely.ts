@@ -5,6 +5,7 @@ import { faultAt } from '../findings/fault.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import type { Room } from '../job/model.ts';
+import { kept } from '../plain/kept.ts';
 import { hasError, runFitRules } from '../rules/run-fit.ts';
 import { inspect, layoutOf, takeOffOf } from './inspect.ts';
 
@@ -18,7 +19,7 @@ export function inspectClosely(file: FileContent): Finding[] {
 
 /** As much of it as is known without looking: of the rooms that somebody has put together already. */
 export function knownClosely(file: FileContent): Finding[] {
-    return lookedAt(file, ceiling => fits.has(ceiling));
+    return lookedAt(file, ceiling => dryFitOf.has(ceiling));
 }
 
 function lookedAt(file: FileContent, wanted: (ceiling: Ceiling) => boolean): Finding[] {
@@ -40,9 +41,4 @@ export function behindWall({ at }: Pick<Room, 'at'>, look: () => readonly Findin
 }
 
 /** Kept by the ceiling's identity, as the take-off is: a room that nobody changes is put together once. */
-export function dryFitOf(ceiling: Ceiling): DryFit {
-    let fit = fits.get(ceiling);
-    if (!fit) fits.set(ceiling, fit = dryFit(ceiling, takeOffOf(ceiling)));
-    return fit;
-}
-const fits = new WeakMap<Ceiling, DryFit>();
+export const dryFitOf = kept((ceiling: Ceiling): DryFit => dryFit(ceiling, takeOffOf(ceiling)));

@@ -4,6 +4,7 @@ import { faultAt, topOf } from '../findings/fault.ts';
 import { compareFindings, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import type { Room } from '../job/model.ts';
+import { kept } from '../plain/kept.ts';
 import { besideRules, runRules } from '../rules/run.ts';
 import { findingsOfAlternates } from './alternates.ts';
 
@@ -20,35 +21,18 @@ export interface Inspection {
 }
 
 /** Never throws: one file in which something fails must not silence the others. */
-export function inspect(file: FileContent): Inspection {
-    return inspections.for(file, () => {
-        try {
-            const layouts = file.rooms.map(layoutOf);
-            const ofRules = runRules(file, layouts, findingsOfAlternates(file, layoutOf));
-            const findings = [...besideRules(file, ofRules), ...ofRules].sort(compareFindings);
-            return { findings, layouts };
-        } catch (error) {
-            return { findings: [faultAt(topOf(file.uri), error, 'checking this file'), ...file.findings], layouts: [] };
-        }
-    });
-}
+export const inspect = kept((file: FileContent): Inspection => {
+    try {
+        const layouts = file.rooms.map(room => layoutOf(room));
+        const ofRules = runRules(file, layouts, findingsOfAlternates(file, layoutOf));
+        const findings = [...besideRules(file, ofRules), ...ofRules].sort(compareFindings);
+        return { findings, layouts };
+    } catch (error) {
+        return { findings: [faultAt(topOf(file.uri), error, 'checking this file'), ...file.findings], layouts: [] };
+    }
+});
 
-export function layoutOf(room: Room): Layout {
-    return layouts.for(room, () => layOut(room));
-}
+export const layoutOf: (room: Room) => Layout = kept(layOut);
 
 /** Few findings need the pieces, so they are taken off when somebody asks for them. */
 export { takeOffOf } from '../takeoff/take-off.ts';
-
-class Kept<Key extends object, Value> {
-    private readonly values = new WeakMap<Key, Value>();
-
-    for(key: Key, make: () => Value): Value {
-        let value = this.values.get(key);
-        if (value === undefined) this.values.set(key, value = make());
-        return value;
-    }
-}
-
-const inspections = new Kept<FileContent, Inspection>();
-const layouts = new Kept<Room, Layout>();

@@ -73,7 +73,7 @@ export interface PricedAlternate {
 }
 
 /** How an alternate is looked at. `plans`: plans made at once where none are given. `fileOf`: for what the dry fit finds, which takes longer. */
-export interface Looking { readonly plans?: PricePlans; readonly nameOf: (uri: string) => string; readonly fileOf?: (uri: string) => FileContent | undefined }
+interface Looking { readonly plans?: PricePlans; readonly nameOf: (uri: string) => string; readonly fileOf?: (uri: string) => FileContent | undefined }
 
 export function priceWith(alternate: Alternate, rooms: readonly Room[], job: JobSettings, { plans, nameOf, fileOf }: Looking): PricedAlternate {
     const priced = price(roomsWith(rooms, alternate), job, plans?.alternates.get(alternate));

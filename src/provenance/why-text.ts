@@ -6,7 +6,7 @@ import type { Source } from './source.ts';
 import { sumOf, type Why, type WhyTerm } from './why.ts';
 
 /** A stretch of the sum's words; `at`: the words in the text that a term comes from. */
-export interface WhyPart { readonly text: string; readonly at?: Source }
+interface WhyPart { readonly text: string; readonly at?: Source }
 
 /**
  * The sum in words, `coffer 4' 1 3/8" + 2 x side 3/4" = 4' 2 7/8"`, with figures that the job's tape has, or that were said so. They add

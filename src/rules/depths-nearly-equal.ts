@@ -11,7 +11,7 @@ import { replacing, spelledLike } from './support/fixes.ts';
 import { sizesOf } from './support/words.ts';
 
 /** A smaller step looks like a mistake. Common practice, no source. */
-export const STEP_THAT_READS = inches('1/2');
+const STEP_THAT_READS = inches('1/2');
 
 const wrong = changed(HALL, '\n  grid {', '\n  line A { held-down 3/8" }\n\n  grid {');
 

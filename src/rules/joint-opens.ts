@@ -56,7 +56,7 @@ Cut to 1/16". Up to 1/64" is let pass.`,
     },
 });
 
-export function opens(fault: Fault): fault is Misfit {
+function opens(fault: Fault): fault is Misfit {
     return fault.kind === 'misfit' && fault.clashes.every(clash => clash.kind !== 'overlap');
 }
 

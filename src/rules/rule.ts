@@ -40,17 +40,17 @@ export interface Checks {
     room?(subject: RoomSubject, report: Report): void;
     fit?(subject: FitSubject, report: Report): void;
 }
-export interface JobSubject { readonly job: JobSettings }
-export interface StockSubject { readonly stock: Stock; readonly job: JobSettings }
+interface JobSubject { readonly job: JobSettings }
+interface StockSubject { readonly stock: Stock; readonly job: JobSettings }
 export interface SectionSubject { readonly section: Section; readonly job: JobSettings }
-export interface RoomSubject {
+interface RoomSubject {
     readonly layout: Layout;
     readonly job: JobSettings;
     /** Its cut list, for the rules that need it: it is made when one asks. None where the room could not be laid out. */
     pieces(): readonly Piece[];
 }
 
-export interface FitSubject { readonly layout: Layout; readonly fit: DryFit; readonly takeOff: TakeOff; readonly job: JobSettings }
+interface FitSubject { readonly layout: Layout; readonly fit: DryFit; readonly takeOff: TakeOff; readonly job: JobSettings }
 
 export interface Report {
     (found: Found): void;

@@ -1,6 +1,7 @@
 import type { Section } from '../ceiling/model.ts';
 import { sectionOf } from '../ceiling/section.ts';
 import type { JobSettings, Profile } from '../job/model.ts';
+import { kept } from '../plain/kept.ts';
 import { sameSource, type Source } from '../provenance/source.ts';
 import { RULES } from './index.ts';
 import type { Found, Rule } from './rule.ts';
@@ -10,11 +11,7 @@ import { profileTroublesOf } from './support/troubles.ts';
 export interface Located extends Found { readonly rule: Rule }
 
 /** The section of a profile as it is, without a line's own held-down. */
-export function ownSection(profile: Profile): Section {
-    let section = sections.get(profile);
-    if (!section) sections.set(profile, section = sectionOf(profile));
-    return section;
-}
+export const ownSection = kept((profile: Profile): Section => sectionOf(profile));
 
 /**
  * Everything wrong with a section, what follows from something else left away. Kept by profile and job, which stay the
@@ -22,11 +19,7 @@ export function ownSection(profile: Profile): Section {
  */
 export function foundIn(section: Section, job: JobSettings): readonly Located[] {
     if (section.heldDown !== section.profile.sides?.heldDown) return look(section, job);
-    let ofJob = kept.get(section.profile);
-    if (!ofJob) kept.set(section.profile, ofJob = new WeakMap());
-    let located = ofJob.get(job);
-    if (!located) ofJob.set(job, located = look(section, job));
-    return located;
+    return foundUnder(section.profile, section)(job);
 }
 
 /** Whether one of the profiles that this one varies has the same wrong at the same words: then it is said there. */
@@ -38,8 +31,7 @@ export function foundInherited(one: Located, base: Profile | undefined, job: Job
     return false;
 }
 
-const sections = new WeakMap<Profile, Section>();
-const kept = new WeakMap<Profile, WeakMap<JobSettings, readonly Located[]>>();
+const foundUnder = kept((_: Profile, section: Section) => kept((job: JobSettings): readonly Located[] => look(section, job)));
 
 function look(section: Section, job: JobSettings): Located[] {
     const located: Located[] = [];
@@ -69,8 +61,6 @@ function includesAny(places: readonly Source[], others: readonly Source[]): bool
 function jobAt(profile: Profile, job: JobSettings): JobSettings {
     const folder = job.at?.uri.slice(0, job.at.uri.lastIndexOf('/') + 1);
     if (!job.paintFilm.said || (folder !== undefined && profile.at.uri.startsWith(folder))) return job;
-    let without = unsaid.get(job);
-    if (!without) unsaid.set(job, without = { ...job, paintFilm: { ...job.paintFilm, said: false } });
-    return without;
+    return unsaid(job);
 }
-const unsaid = new WeakMap<JobSettings, JobSettings>();
+const unsaid = kept((job: JobSettings): JobSettings => ({ ...job, paintFilm: { ...job.paintFilm, said: false } }));

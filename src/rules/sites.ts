@@ -2,11 +2,12 @@ import type { Layout, Section } from '../ceiling/model.ts';
 import { sectionOf } from '../ceiling/section.ts';
 import type { Profile } from '../job/model.ts';
 import { perimetersOf } from '../job/perimeters.ts';
+import { kept } from '../plain/kept.ts';
 import { sameSource, type Source } from '../provenance/source.ts';
 import { ownSection, type Located } from './sections.ts';
 
 /** Where a room uses a profile: the grid's beams, or those of one line, or a line that only holds its sides down otherwise. */
-export interface Use {
+interface Use {
     readonly profile: Profile;
     readonly section: Section;
     readonly at: Source;
@@ -57,22 +58,17 @@ export function moved(one: Located, isOwn: (at: Source) => boolean, isArgument: 
 }
 
 /** The places of everything a profile says itself. */
-export function sitesOf(profile: Profile): ReadonlySet<string> {
-    let sites = kept.get(profile);
-    if (sites) return sites;
+export const sitesOf = kept((profile: Profile): ReadonlySet<string> => {
     const { blocking, spacers, sides, cleats, bottom, trim, requires } = profile;
     const values = [blocking, spacers, sides, cleats, bottom, trim].flatMap(part => part ? [part, ...Object.values(part) as unknown[]] : []);
     const rabbet = sides?.rabbet?.value;
     const places = [...values.flatMap(placeOf), ...rabbet ? [rabbet.widthAt, rabbet.heightAt] : [], ...requires.map(({ at }) => at)];
-    kept.set(profile, sites = new Set(places.map(keyOf)));
-    return sites;
-}
+    return new Set(places.map(keyOf));
+});
 
 export function isOneOf(sites: ReadonlySet<string>, at: Source): boolean {
     return sites.has(keyOf(at));
 }
-
-const kept = new WeakMap<Profile, ReadonlySet<string>>();
 
 function placeOf(value: unknown): Source[] {
     return typeof value === 'object' && value !== null && 'at' in value ? [value.at as Source] : [];

@@ -41,7 +41,7 @@ export function settingText({ degrees, flat }: { readonly degrees: number; reado
     return flat ? `miter ${degreesText(flat.miter)}, bevel ${degreesText(flat.bevel)}` : degreesText(degrees);
 }
 
-export function degreesText(degrees: number): string {
+function degreesText(degrees: number): string {
     return `${Math.round(degrees * 100) / 100}°`;
 }
 

@@ -3,7 +3,7 @@ import type { Ticks } from '../quantity/ticks.ts';
 import type { CrosscutStep, LaidBoard, LaidPiece, LaidStrip, SectionRef, Take } from './model.ts';
 
 /** As far from the blade as a stop usually stands; what is longer is measured. Common practice, no source. */
-export const LONGEST_STOP: Ticks = inches(96);
+const LONGEST_STOP: Ticks = inches(96);
 
 /**
  * The settings of the stop, long to short, whatever the stock: each finds its pieces at the near ends of its boards, since

@@ -17,7 +17,7 @@ export function layBoards(plan: BoardPlan, job: JobSettings): LaidBoard[] {
     return plan.stocks.flatMap(({ stock, boards }) => boards.map(board => layBoard(board, stock, nameOf(stock), job)));
 }
 
-export function boardName(stock: Pick<Stock, 'name'>, number: number): string {
+function boardName(stock: Pick<Stock, 'name'>, number: number): string {
     return `${stock.name} #${number}`;
 }
 

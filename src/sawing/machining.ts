@@ -8,10 +8,10 @@ import type { EaseStep, Gauging, LaidBoard, PocketStep, RabbetStep, SlotStep } f
 import { grouped } from '../plain/groups.ts';
 
 /** Nothing deeper in one pass of a router. Common practice, no source. */
-export const DEEPEST_PASS = { us: inches('1/8'), metric: millimeters(3) };
+const DEEPEST_PASS = { us: inches('1/8'), metric: millimeters(3) };
 
 /** A cutter creeps: the first piece and then every fifth is gauged. Common practice, no source. */
-export function gaugingIn(job: JobSettings): Gauging {
+function gaugingIn(job: JobSettings): Gauging {
     return isMetric(job)
         ? { every: 5, warn: millimeters('0.4'), reject: millimeters('0.8') }
         : { every: 5, warn: inches('1/64'), reject: inches('1/32') };

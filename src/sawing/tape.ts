@@ -3,7 +3,7 @@ import { degreesOf, endsFromTheLeft, isSlanted } from '../takeoff/ends.ts';
 import { miterCount } from './lie.ts';
 
 /** Where the tape is hooked to measure a finished piece, and between which points it then reads. */
-export interface Taping {
+interface Taping {
     readonly hook: 'either end' | 'square end' | 'long point';
     /** The end that is hooked, on the piece as it lies; null where either does. */
     readonly end: 'left' | 'right' | null;

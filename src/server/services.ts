@@ -28,7 +28,7 @@ import { CofferLanguageServer } from './language-server.ts';
 import { Rooms } from './panes/rooms.ts';
 import { Settings } from './settings.ts';
 
-export interface ServerServices { readonly shared: CofferSharedServices; readonly coffer: CofferServices; readonly client: Client; readonly figures: Figures }
+interface ServerServices { readonly shared: CofferSharedServices; readonly coffer: CofferServices; readonly client: Client; readonly figures: Figures }
 
 /** The language, the inspection that the command line runs too, and what the editor shows of both. `typing`: figures stand still while somebody does. */
 export function createServerServices(context?: DefaultSharedModuleContext, typing: { readonly now: boolean } = { now: false }): ServerServices {

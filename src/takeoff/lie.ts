@@ -1,9 +1,9 @@
 import { compassOf } from '../arrangement/compass.ts';
 import type { Cut, Piece as Strip } from '../arrangement/model.ts';
-import { keepFew } from '../ceiling/keep-few.ts';
 import { bayAt } from '../ceiling/bays.ts';
 import { arrangedOf, type LaidOut } from '../ceiling/plan.ts';
 import { grouped } from '../plain/groups.ts';
+import { kept } from '../plain/kept.ts';
 import { reach, reversed, type Point, type Vector } from '../plane/point.ts';
 import { extentOf } from '../plane/polygon.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -33,7 +33,7 @@ export interface Lie {
     readonly meets: readonly [string | null, string | null];
 }
 
-export function lieOf(strip: Strip): Lie {
+function lieOf(strip: Strip): Lie {
     const { corners: [a, b, c, d], edges, ends } = strip;
     const turned = runsBack(strip.way);
     const firstIsBack = edges[0].name === 'wall' || isWestOrNorth(strip);
@@ -111,7 +111,7 @@ export interface Pair {
 }
 
 /** Kept for the dry fit, which follows the take-off. */
-export const pairsOf: (ceiling: LaidOut) => Pairs = keepFew(2, ceiling => new Pairs(ceiling));
+export const pairsOf: (ceiling: LaidOut) => Pairs = kept(ceiling => new Pairs(ceiling), 2);
 /** Both long edges of a piece that stands between others, and what it takes of a board. */
 export function edgesOf({ exact, cut }: Pair): Lengths {
     return { face: exact.face, back: exact.back, overall: exact.overall, cutFace: cut.face, cutBack: cut.back, cutOverall: cut.overall };

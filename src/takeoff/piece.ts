@@ -16,7 +16,7 @@ const BOTH_SQUARE: Piece['ends'] = [SQUARE, SQUARE];
 const MEETS_NOTHING: Piece['meets'] = [null, null];
 
 /** A piece as its part makes it; the rest follows. */
-export interface Draft {
+interface Draft {
     readonly part: Part;
     readonly line?: string;
     /** Of a half beam: its wall. */

@@ -130,7 +130,7 @@ function endTerms({ name, section }: { readonly name: string; readonly section: 
 }
 
 /** The room from wall to wall, at the words of a wall that says so. */
-export function roomTerm({ ceiling: { room, width, length } }: Setting, along: Direction): WhyTerm {
+function roomTerm({ ceiling: { room, width, length } }: Setting, along: Direction): WhyTerm {
     const saidBy = (name: string): Source | undefined => wallOf(room, name)?.length?.at;
     return along === 'east-west' ? term('room', 1, width, saidBy('north') ?? saidBy('south')) : term('room', 1, length, saidBy('east') ?? saidBy('west'));
 }

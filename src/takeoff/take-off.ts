@@ -1,7 +1,7 @@
-import { keepFew, MOST_ROOMS } from '../ceiling/keep-few.ts';
 import type { Ceiling } from '../ceiling/model.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
 import { isSpoiled } from '../job/not-computed.ts';
+import { kept, MOST_ROOMS } from '../plain/kept.ts';
 import { bandOf, trimOf } from './band-and-trim.ts';
 import { blockingOf, bottomsOf } from './blocking-and-bottoms.ts';
 import { consumablesOf } from './consumables.ts';
@@ -13,7 +13,7 @@ import { cleatsOfLine, sidesOfLine } from './sides-and-cleats.ts';
 import { spacersOf } from './spacers.ts';
 
 /** The same, kept as long as the ceiling is the same, and nobody asked for many others since. */
-export const takeOffOf: (ceiling: Ceiling) => TakeOff = keepFew(MOST_ROOMS, takeOff);
+export const takeOffOf: (ceiling: Ceiling) => TakeOff = kept(takeOff, MOST_ROOMS);
 
 /**
  * Every piece of a ceiling, the joints between them, and what holds and fills them. Part by part in the order they go

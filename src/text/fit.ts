@@ -18,7 +18,7 @@ export type IfcText = Fit<'IFC'>;
 /** Lines that the log of a code host takes for commands. */
 export type LogText = Fit<'log'>;
 /** Somebody's own text, handed back to them for the file it came from. */
-export type OwnText = Fit<'own'>;
+type OwnText = Fit<'own'>;
 
 /** What may go to standard output. */
 export type Printed = TerminalText | JsonText | CsvText | LogText | OwnText;

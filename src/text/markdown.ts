@@ -1,7 +1,7 @@
 import { cleanLine } from './clean-text.ts';
 import type { Fit } from './fit.ts';
 
-export type MarkdownText = Fit<'Markdown'>;
+type MarkdownText = Fit<'Markdown'>;
 
 /** What an editor shows of a word: as Markdown, where it renders that, or plainly. */
 export interface Shown { readonly markdown: MarkdownText; readonly plain: string }

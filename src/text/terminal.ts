@@ -2,7 +2,7 @@ import { cleanLine } from './clean-text.ts';
 import type { Printed, TerminalText } from './fit.ts';
 
 /** How words are set off on a terminal. They are never told apart by that alone. */
-export const STYLES = ['error', 'warning', 'hint', 'strong', 'faint'] as const;
+const STYLES = ['error', 'warning', 'hint', 'strong', 'faint'] as const;
 export type Style = (typeof STYLES)[number];
 
 // A half of a character: no text that was read from a file, a folder or a command line has one, so nobody can color what is not ours.

@@ -3,7 +3,7 @@ import type { BoardProver } from '../cutting/board-prover.ts';
 import type { Found } from '../cutting/look-closer.ts';
 import type { FromBoardsWorker, ToBoardsWorker } from './messages.ts';
 
-export interface ThreadOptions {
+interface ThreadOptions {
     /** How much may be computed for the questions of one plan. */
     readonly steps: number;
     /** Told where a search fails; the plan then stays as good as it was. */

@@ -6,7 +6,7 @@ import type { Corners } from './cover.ts';
  * Plans of rectangles, L's and T's whose walls and lines run along the axes, in even ticks, so that nothing is rounded; and with
  * each the channels between the backs of its sides, reckoned here from the numbers alone: rectangles that may lie over each other.
  */
-export interface RandomPlan { readonly plan: Plan; readonly room: Corners; readonly channels: readonly Corners[] }
+interface RandomPlan { readonly plan: Plan; readonly room: Corners; readonly channels: readonly Corners[] }
 
 const INCH = 16256;
 type Direction = 'x' | 'y';

@@ -40,7 +40,7 @@ export interface WorkedPiece {
 
 export const workedRooms = JSON.parse(readFileSync(new URL('worked.json', import.meta.url), 'utf8')) as WorkedRoom[];
 
-export function ticks(inches: string): Exact {
+function ticks(inches: string): Exact {
     const exact = new Rational(inches).mul(TICKS_PER_INCH);
     return exact.d === 1n ? Number(exact.s * exact.n) : exact;
 }

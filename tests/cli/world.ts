@@ -8,7 +8,7 @@ import type { Understudy } from '../../src/cli/understudy.ts';
 import { proverHere } from './prover.ts';
 
 export interface Ran { readonly code: ExitCode; readonly out: string; readonly err: string }
-export interface Around {
+interface Around {
     readonly stdin?: string | Uint8Array; readonly env?: NodeJS.ProcessEnv; readonly isTerminal?: boolean; readonly stop?: AbortSignal;
     readonly late?: AbortSignal; readonly onErr?: (all: string) => void; readonly disk?: FileSystem;
     readonly prover?: BoardProver; readonly understudy?: Understudy;

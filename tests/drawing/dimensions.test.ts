@@ -12,7 +12,7 @@ import { laid, ROOMS } from './support/rooms.ts';
 import { runs } from '../support/full.ts';
 
 /** A figure of a string, or a sum of them (`50 × 1'-0" + 49 × 7"`), in ticks. */
-export function valueOf(figure: string, metric: boolean): Ticks {
+function valueOf(figure: string, metric: boolean): Ticks {
     const terms = figure.replaceAll('− ', '+ −').split(' + ');
     return terms.reduce((sum, term) => {
         const [, sign, times, length] = /^(−?)(?:(\d+) × )?(.*)$/u.exec(term)!;

@@ -5,24 +5,13 @@ import { alongWalls, wallShape } from '../../src/drawing/section/wall-shape.ts';
 import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
 import { takeOff } from '../../src/takeoff/take-off.ts';
 import { layoutsOf } from '../support/layouts-of.ts';
+import { PLAIN_BEAM } from '../support/plain-beam.ts';
 import { outside, touching } from './support/checks.ts';
 import { groupOf, groups, texts } from './support/walk.ts';
 
 /** What runs along the walls, in section: bands, half beams of every kind, and a beam that hangs under a panel. */
-const TEXT = `edition 1
-
-stock six { thickness 3/4"; width 5 1/2"; lengths 16' }
-stock eight { thickness 3/4"; width 7 1/4"; lengths 16' }
-stock ten { thickness 3/4"; width 9 1/4"; lengths 16' }
+const TEXT = `${PLAIN_BEAM}
 stock bed { thickness 9/16"; width 3 1/4"; lengths 16' }
-
-profile plain {
-  blocking { stock six; relief 0" }
-  sides { stock eight }
-  cleats { rip 3/4" x 3/4" from six }
-  bottom { stock six }
-}
-profile capped like plain { bottom { stock ten; place under-sides overhang 1/2" } }
 profile grooved like plain { sides { rabbet 1/8" x 1/4" on lower-back } }
 profile paneled like plain { back { thickness 1/4" } }
 profile crowned like plain { trim { stock bed; spring 38 deg } }

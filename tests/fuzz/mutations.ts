@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import type { Seed } from './texts.ts';
 
 /** One change of a text: what it does, where, how far, and with what. All of it are numbers, so that a failure shrinks to few and small ones. */
-export interface Step { readonly kind: number; readonly at: number; readonly length: number; readonly pick: number; readonly times: number }
+interface Step { readonly kind: number; readonly at: number; readonly length: number; readonly pick: number; readonly times: number }
 export interface Input { readonly seed: number; readonly steps: readonly Step[] }
 
 const step: fc.Arbitrary<Step> = fc.record({

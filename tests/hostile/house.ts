@@ -9,7 +9,7 @@ export const EVIL = [
     '\u000b', '\u202e', '\u2066', '\u200b', '\u00ad', '\ufeff', '```', '`x`', '[a](command:b)', '%0A::error::', '%%d', '^J', '\\\\U+0041', '\\\\P', "';", '$(x)', '\u{e0041}', '\ufdd0',
 ].join(' ');
 /** A name of a folder that can be imported from; that of a file which is only met may hold what no path of an import may. */
-export const EVIL_FOLDER = "=1+1 <b>&' `x` $(x) %0A::error::";
+const EVIL_FOLDER = "=1+1 <b>&' `x` $(x) %0A::error::";
 export const EVIL_FILE = `${EVIL_FOLDER} \u001b[31m\u202e\u009b2J\u0007\n${MARK}\r".coffer`;
 
 /** Texts in every place of a job that takes any. */

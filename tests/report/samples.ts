@@ -11,7 +11,7 @@ import { TICKS_PER_FOOT, type Ticks } from '../../src/quantity/ticks.ts';
 import type { House, HousePlan } from '../../src/report/house.ts';
 import type { Files } from '../../src/report/look.ts';
 import type { Piece, TakeOff } from '../../src/takeoff/model.ts';
-import { given, job, nowhere, piece as samplePiece, stock } from '../cutting/samples.ts';
+import { given, job, piece as samplePiece, stock } from '../cutting/samples.ts';
 
 export const text = `edition 1
 room den {
@@ -26,7 +26,7 @@ profile small-box {
 export const files: Files = { nameOf: uri => uri.replace('file:///house/', ''), textOf: uri => (uri === 'file:///house/den.coffer' ? text : undefined) };
 
 /** The words in the sample text, by line and by what they are. */
-export function words(line: number, what: string, uri = 'file:///house/den.coffer'): Source {
+function words(line: number, what: string, uri = 'file:///house/den.coffer'): Source {
     const character = text.split('\n')[line]!.indexOf(what);
     return { uri, range: { start: { line, character }, end: { line, character: character + what.length } } };
 }
@@ -71,7 +71,7 @@ export const pieces: readonly Piece[] = [
 ];
 
 const room: Room = { name: 'den', title: 'The "den", as built', at: words(1, 'den'), key: 'den', job: job(), rates: NO_RATES, walls: [], diagonals: [], lines: [], crossings: [], fixtures: [], measuredBoards: [], spoiled: [], cutBoards: [], broken: false, notComputed: [] };
-export const takeOff: TakeOff = {
+const takeOff: TakeOff = {
     room: 'den', pieces,
     joints: [{ kind: 'butt', at: 'A2', pieces: ['den.bottom-A-1', 'den.bottom-A-2'], biscuits: { count: 2, size: '#10' } }],
     consumables: [{ kind: 'screws', what: '#8 x 2 1/2" screws', count: 24, unit: 'screws', by: 'one every 16"', basis: 'common practice, no source' }],
@@ -82,8 +82,6 @@ const told = (line: number, message: string): Told => ({ rule: 'grid-doesnt-clos
 const wrongTwice: Standing = { errors: [told(3, 'Four coffers do not close.'), told(9, 'Nor do five.')], notComputed: [], notUsed: [] };
 export const house: House = { job: settings, alternates: [], rooms: [{ room, takeOff, standing: SOUND }, { room: { ...room, name: 'attic' }, standing: wrongTwice }] };
 export const housePlan: HousePlan = { house, plan: planBoards(pieces, settings) };
-export { nowhere };
-
 /** A published schema, tightened so that a property it does not describe is an error too. */
 export function strictSchema(name: string): ValidateFunction {
     const schema = JSON.parse(readFileSync(new URL(`../../src/report/schema/${name}.schema.json`, import.meta.url), 'utf8')) as object;

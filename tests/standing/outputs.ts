@@ -17,7 +17,7 @@ export const OUTPUTS: readonly { readonly argv: readonly string[]; readonly fold
     { argv: ['bid', '--quick', '--format', 'html', '--out', 'bids'], folder: 'bids', forClient: true },
 ];
 
-export interface Made { readonly code: number; readonly texts: readonly { readonly name: string; readonly text: string }[]; readonly err: string }
+interface Made { readonly code: number; readonly texts: readonly { readonly name: string; readonly text: string }[]; readonly err: string }
 
 /** The list of what was made there, which is no output. */
 export const MADE = '.cofferwright.sha256';

@@ -4,7 +4,7 @@
  */
 export type Change = readonly [from: string, to: string];
 /** `from` stands in the job once and becomes `to`. `in`: what is otherwise in the job before that. */
-export interface Trial { readonly change: Change; readonly in?: readonly Change[] }
+interface Trial { readonly change: Change; readonly in?: readonly Change[] }
 
 const is = (from: string, to: string, ...before: Change[]): Trial => ({ change: [from, to], ...before.length > 0 && { in: before } });
 const BUTTED: Change = ['corners    mitered\n', 'corners    butted past north-south\n'];

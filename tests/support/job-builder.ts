@@ -24,8 +24,8 @@ export interface StockWords {
     thickness?: Length; width?: Length; widthOff?: Length; thicknessOff?: Length; lengths?: Length[]; rippedWith?: string; species?: string;
     perFoot?: number;
 }
-export interface PartWords { stock?: Stock; rip?: Length; ripOff?: Length; ripWith?: string }
-export interface NailWords { gauge: number; length: Length; every: Length }
+interface PartWords { stock?: Stock; rip?: Length; ripOff?: Length; ripWith?: string }
+interface NailWords { gauge: number; length: Length; every: Length }
 export interface ProfileWords {
     blocking?: (PartWords & { fit?: Blocking['fit']['value']; relief?: Length; clearance?: Length; screws?: NailWords }) | null;
     spacers?: (PartWords & { height?: Length; every?: Length; fromEnd?: Length }) | null;
@@ -35,7 +35,7 @@ export interface ProfileWords {
     trim?: (PartWords & { corners?: Trim['corners']['value']; nails?: NailWords }) | null;
 }
 export type SpacingWords = { coffers: number } | { size: [Length, Length] } | { lines: Length[]; from?: 'north-west' | 'north-east' | 'south-west' | 'south-east' };
-export interface LineWords { beams?: Profile; heldDown?: Length; splices?: ({ at: Length; from?: Side } | Length)[] }
+interface LineWords { beams?: Profile; heldDown?: Length; splices?: ({ at: Length; from?: Side } | Length)[] }
 export interface PerimeterWords { stock?: Stock; rip?: Length; belowBeams?: Length; kind?: Perimeter['kind']['value']; nails?: NailWords; width?: Length; beams?: Profile }
 export interface RoomWords {
     job?: JobSettings;

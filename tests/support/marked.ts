@@ -19,7 +19,7 @@ import { compareSources, type Position, type Range } from '../../src/provenance/
  *
  * A fixture that is not well formed is rejected: an expectation that is misread would test nothing.
  */
-export interface MarkedFile {
+interface MarkedFile {
     readonly path: string;
     /** The text without marks. Expectation comments stay in it, so that lines keep their numbers. */
     readonly text: string;
@@ -27,7 +27,7 @@ export interface MarkedFile {
     readonly marks: readonly Range[];
     readonly expectations: readonly Expectation[];
 }
-export interface Expectation {
+interface Expectation {
     /** `error`, `warning`, `hint`, or one of the verbs that were asked for. */
     readonly verb: string;
     readonly negated: boolean;
@@ -40,7 +40,7 @@ export interface Expectation {
     /** The marked words; undefined: anywhere on the line. */
     readonly range?: Range;
 }
-export interface MarkedOptions { readonly name?: string; readonly verbs?: readonly string[] }
+interface MarkedOptions { readonly name?: string; readonly verbs?: readonly string[] }
 
 const SEVERITIES = ['error', 'warning', 'hint'];
 const EXPECTED = /^(no )?(error|warning|hint)(?: ([a-z][a-z0-9]*(?:-[a-z0-9]+)*))?((?: "(?:[^"\\]|\\.)*")*)$/;

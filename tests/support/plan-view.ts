@@ -2,7 +2,7 @@ import type { Ticks } from '../../src/quantity/ticks.ts';
 import type { Piece } from '../../src/takeoff/model.ts';
 
 /** Pieces and coffers as polygons in plan, and what a straight line across the room meets of them. */
-export type Point = readonly [x: number, y: number];
+type Point = readonly [x: number, y: number];
 export interface Shape { readonly id: string; readonly points: readonly Point[] }
 
 export function rectangle(id: string, box: { west: Ticks; east: Ticks; north: Ticks; south: Ticks }): Shape {
@@ -35,7 +35,7 @@ export function areaOf({ points }: Shape): number {
     return Math.abs(twice) / 2;
 }
 
-export interface Met { readonly id: string; readonly from: number; readonly to: number }
+interface Met { readonly id: string; readonly from: number; readonly to: number }
 
 /** What the line y = `y` meets, from the west. Shapes are convex, and the line goes through no corner. */
 export function metAt(shapes: readonly Shape[], y: number): Met[] {

@@ -8,7 +8,7 @@ import { jobBuilder, type ProfileWords, type SpacingWords } from './job-builder.
  * two, bottoms between, under or let into the sides, full blocking or a box over it, divided in every way the language has.
  * Sizes are whole units of 1/128" or 0.1 mm, so that halves of ticks occur.
  */
-export interface RandomRoom { readonly room: Room; readonly press: Ticks; readonly [fc.toStringMethod]: () => string }
+interface RandomRoom { readonly room: Room; readonly press: Ticks; readonly [fc.toStringMethod]: () => string }
 
 const between = (min: number, max: number): fc.Arbitrary<number> => fc.integer({ min, max });
 const often = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | undefined> => fc.option(value, { nil: undefined, freq: 3 });

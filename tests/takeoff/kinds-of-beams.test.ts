@@ -8,25 +8,14 @@ import { inches } from '../../src/quantity/rational.ts';
 import { printInches } from '../../src/quantity/print-length.ts';
 import type { Piece } from '../../src/takeoff/model.ts';
 import { layoutsOf } from '../support/layouts-of.ts';
+import { PLAIN_BEAM } from '../support/plain-beam.ts';
 
 /**
  * Beams of other kinds from the text to the dry fit, by hand. The room of 16' x 12' has two lines each way of 7" (5 1/2" inside, 3/4" sides): with half
  * beams of 2 1/2" and 3/4" all round, coffers are (192 - 6 1/2 - 14) / 3 = 57 1/6" by (144 - 6 1/2 - 14) / 3 = 41 1/6".
  * Common practice, no source.
  */
-const TEXT = `edition 1
-
-stock six { thickness 3/4"; width 5 1/2"; lengths 8', 12', 16' }
-stock eight { thickness 3/4"; width 7 1/4"; lengths 8', 12', 16' }
-stock ten { thickness 3/4"; width 9 1/4"; lengths 8', 12', 16' }
-
-profile plain {
-  blocking { stock six; relief 0" }
-  sides { stock eight }
-  cleats { rip 3/4" x 3/4" from six }
-  bottom { stock six }
-}
-profile capped like plain { bottom { stock ten; place under-sides overhang 1/2" } }
+const TEXT = `${PLAIN_BEAM}
 profile lapped like plain { bottom { stock eight; rip 6 1/4"; place in-rabbets let-in 3/8" } }
 profile wrapped {
   wraps 5" x 6" clearance 1/4"

@@ -1,7 +1,7 @@
 import type { WorkedPiece } from '../arrangement/worked.ts';
 
 /** Rooms of tests/arrangement/worked.json as jobs; what their walls and lines are called in them, in the order of that file. */
-export interface WorkedJob {
+interface WorkedJob {
     readonly name: string;
     readonly text: string;
     readonly walls: readonly string[];

@@ -60,7 +60,7 @@ function namedTwice({ rooms }: House): string[] {
 }
 
 /** The houses with the named rooms alone, and the alternates that change one of them. Throws a UsageError for a room that is in none of them. */
-export function onlyRooms(houses: readonly House[], names: readonly string[]): House[] {
+function onlyRooms(houses: readonly House[], names: readonly string[]): House[] {
     if (names.length === 0) return [...houses];
     const known = houses.flatMap(h => h.rooms.map(r => r.room.name));
     const unknown = names.filter(name => !known.includes(name));

@@ -50,7 +50,7 @@ export async function labels(options: LabelOptions, world: World): Promise<ExitC
     return worst(worst(code, written), isSound(houses) && plans.every(({ plan }) => plan.unplaced.length === 0) ? EXIT.clean : EXIT.findings);
 }
 
-export function boardSheets({ house, order }: HouseSaw): readonly Sheet[] {
+function boardSheets({ house, order }: HouseSaw): readonly Sheet[] {
     const { job } = house;
     return drawBoardSheets(order, { job: titleOf(job), rooms: roomNames(house), ...job.client === undefined ? {} : { client: job.client.value } });
 }

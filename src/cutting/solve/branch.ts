@@ -17,7 +17,7 @@ export interface WholeBoards {
     readonly prices: Prices;
 }
 
-export interface BranchWatch {
+interface BranchWatch {
     /** The cost of the best plan so far. */
     best(): number;
     /** Looks quickly for a plan with just these boards; says whether one was found. */

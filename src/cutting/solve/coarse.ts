@@ -5,7 +5,7 @@ import { grouped } from '../../plain/groups.ts';
  * The same problem with fewer lengths: items of nearly one length are taken together, all as long as the longest of them. A plan
  * for it is a plan for the problem, which `refined` gives.
  */
-export interface Coarse {
+interface Coarse {
     readonly problem: CuttingProblem;
     refined(layouts: readonly Layout[]): Layout[];
 }

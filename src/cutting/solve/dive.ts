@@ -16,7 +16,7 @@ export interface DiveStart {
     /** What the pieces are worth in it. */
     readonly values: ArrayLike<number>;
 }
-export interface DiveOptions {
+interface DiveOptions {
     /** Boards there are of each kind. */
     readonly free: readonly number[];
     /** Only plans cheaper than this are wanted. */

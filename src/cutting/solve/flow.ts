@@ -13,7 +13,7 @@ import type { LinearColumn, LinearSolver, RowLimits } from './solver.ts';
  * generation and branch-and-bound", Annals of Operations Research 86, 1999). Only what can be part of a plan costing at most
  * `dearest` is in it, judged by what the pieces are worth: so it is small where that is near to the bound.
  */
-export interface FlowPlan {
+interface FlowPlan {
     readonly layouts?: Layout[];
     /** True where no plan is cheaper than this one; without one: that there is none at most as dear. */
     readonly finished: boolean;

@@ -2,7 +2,7 @@ import type { Effort } from './effort.ts';
 import type { Picks } from './problem.ts';
 
 /** The best content found for a board or strip. */
-export interface Filling {
+interface Filling {
     /** What the best content is worth; where none is worth more than was asked for, what was asked for. */
     readonly value: number;
     /** Contents worth more than was asked for, the best last. */

@@ -6,7 +6,7 @@ import { MasterRows } from './master.ts';
 import type { CuttingProblem, Layout } from './problem.ts';
 import type { LinearSolver } from './solver.ts';
 
-export interface Picked {
+interface Picked {
     readonly layouts?: Layout[];
     /** True where no plan is cheaper than this one, of those made of these columns; without one: there is none. */
     readonly finished: boolean;

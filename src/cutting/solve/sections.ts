@@ -128,7 +128,7 @@ export class SectionTables {
 }
 
 /** Lengths of strips: from the first of each to the last all are taken to be as short as the one and worth as much as the other. */
-export interface Places { readonly first: readonly number[]; readonly last: readonly number[]; readonly areSingle: boolean }
+interface Places { readonly first: readonly number[]; readonly last: readonly number[]; readonly areSingle: boolean }
 
 interface Place { readonly size: number; readonly worth: number; readonly ripping: number }
 

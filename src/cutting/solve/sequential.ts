@@ -3,7 +3,7 @@ import { Knapsack } from './knapsack.ts';
 import { cheapestFor, gathered, picksOf, tidied } from './layouts.ts';
 import { canCut, WHOLE, widthShares, type Cut, type CuttingProblem, type Layout, type Picks, type StripCut } from './problem.ts';
 
-export interface SequentialOptions {
+interface SequentialOptions {
     /** How often the whole plan is made anew, each time with corrected worth. */
     readonly rounds: number;
     /** Of the search for the content of one board. */

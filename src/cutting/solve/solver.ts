@@ -35,13 +35,13 @@ export interface LinearAnswer {
     readonly pivots: number;
 }
 
-export interface WholeBudget {
+interface WholeBudget {
     /** Branches searched. */
     readonly nodes: number;
     /** All objectives are multiples of this: what is not better by as much is no better. */
     readonly step: number;
 }
-export interface WholeAnswer {
+interface WholeAnswer {
     /** The best found; undefined where none was. */
     readonly values?: readonly number[];
     /** True where the search came to its end: then the best found is the best, or there is none. */

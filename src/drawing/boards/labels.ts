@@ -14,7 +14,7 @@ import type { EndCut } from '../../takeoff/model.ts';
 import { degreesOf } from '../../takeoff/ends.ts';
 
 /** Labels on a sheet: a plain grid, to be cut apart along its lines. */
-export interface LabelGrid { readonly paper: 'letter' | 'A4'; readonly columns: number; readonly rows: number }
+interface LabelGrid { readonly paper: 'letter' | 'A4'; readonly columns: number; readonly rows: number }
 const MARGIN = 36;
 const PAD = 8;
 

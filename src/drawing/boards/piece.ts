@@ -37,7 +37,7 @@ export function pieceOnEdge(laid: LaidPiece, view: BoardView, top: number, foot:
 }
 
 /** Where its two long edges begin and end on the tape, from its left end: the outermost points are the ends of its blank. */
-export function edgesAsItLies({ ends: [left, right], piece, from, to }: LaidPiece): Record<'back' | 'face', readonly [Ticks, Ticks]> {
+function edgesAsItLies({ ends: [left, right], piece, from, to }: LaidPiece): Record<'back' | 'face', readonly [Ticks, Ticks]> {
     const [first, last] = [leanOf(left, piece), leanOf(right, piece)];
     return { back: [from + Math.max(0, -first), to - Math.max(0, -last)], face: [from + Math.max(0, first), to - Math.max(0, last)] };
 }

@@ -18,7 +18,7 @@ const STOCK_HEIGHT = 26;
 const GAP = 11;
 
 /** What a title block needs besides the order. */
-export interface BoardSheetWords { readonly job: string; readonly rooms: string; readonly client?: string }
+interface BoardSheetWords { readonly job: string; readonly rooms: string; readonly client?: string }
 
 /** Every board of a job on as many sheets as it takes, all at one scale; each sheet can be carried to the saw alone. */
 export function drawBoardSheets(order: SawOrder, words: BoardSheetWords, options: SheetOptions = {}): readonly Sheet[] {

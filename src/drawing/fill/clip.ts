@@ -1,6 +1,7 @@
+import { kept } from '../../plain/kept.ts';
 import type { Point } from '../display-list.ts';
 
-export type Segment = readonly [Point, Point];
+type Segment = readonly [Point, Point];
 
 /** The stretch of a segment inside a convex polygon (given either way round), or null where it misses. */
 export function clipToConvex([from, to]: Segment, shape: readonly Point[]): Segment | null {
@@ -22,12 +23,7 @@ export function clipToConvex([from, to]: Segment, shape: readonly Point[]): Segm
 }
 
 /** Which way round a shape is given; asked for every stroke of its filling, so it is kept. */
-function turnOf(shape: readonly Point[]): 1 | -1 {
-    let turn = turns.get(shape);
-    if (turn === undefined) turns.set(shape, turn = signedArea(shape) > 0 ? 1 : -1);
-    return turn;
-}
-const turns = new WeakMap<readonly Point[], 1 | -1>();
+const turnOf = kept((shape: readonly Point[]): 1 | -1 => (signedArea(shape) > 0 ? 1 : -1));
 
 function signedArea(shape: readonly Point[]): number {
     return shape.reduce((sum, [x, y], i) => {

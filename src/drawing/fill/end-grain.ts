@@ -3,7 +3,7 @@ import { chanceFrom } from '../chance.ts';
 import { clipToConvex } from './clip.ts';
 
 /** How a board was sawn from the log: where the pith lies, and how far the rings are apart. */
-export interface Growth { readonly pith: Point; readonly spacing: number; readonly seed: string }
+interface Growth { readonly pith: Point; readonly spacing: number; readonly seed: string }
 
 /**
  * Growth rings across the end of a board: wavering arcs about the pith, which lies outside the board, clipped to its

@@ -4,16 +4,16 @@ import type { Solid } from '../../dryfit/model.ts';
 import { capitalized } from '../../plain/words.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import type { TakeOff } from '../../takeoff/model.ts';
-import { group, line, polygon, rectangle, sheet, text, type Group, type Item, type Point, type Sheet } from '../display-list.ts';
+import { group, line, polygon, rectangle, sheet, text, type Group, type Sheet } from '../display-list.ts';
 import type { Extent } from '../extent.ts';
 import { sizeWithUnit } from '../figures.ts';
-import { endGrain } from '../fill/end-grain.ts';
-import { hatch } from '../fill/hatch.ts';
 import { paneGround, paperFor, PAPERS } from '../paper.ts';
 import { largestThatFits, pointsPerTick, sectionScales } from '../scale.ts';
+import { ACROSS_GRAIN, blocking, field, sample, stretch, WALL } from '../section/samples.ts';
 import { scaleBar } from '../sheet/foot.ts';
-import { frame, type TitleBlock } from '../sheet/frame.ts';
+import { frame } from '../sheet/frame.ts';
 import { SAMPLE_WIDTH, strip, type StripBlock } from '../sheet/strip.ts';
+import { titleBlock } from '../sheet/title-block.ts';
 import type { SheetOptions } from '../sheet-options.ts';
 import { fitText, wrapText } from '../text/fit-text.ts';
 import { meetingsOf, placesText, type Meeting } from './kinds.ts';
@@ -21,7 +21,7 @@ import { cutPicture, planPicture, windowOf, type Window } from './picture.ts';
 import { meetingWords } from './words.ts';
 
 /** One way that things meet, ready to be drawn. */
-export interface ShownMeeting { readonly meeting: Meeting; readonly window: Window; readonly words: readonly string[]; readonly looking: string }
+interface ShownMeeting { readonly meeting: Meeting; readonly window: Window; readonly words: readonly string[]; readonly looking: string }
 
 /** Every way that lines, and what runs along walls, meet in a ceiling, with what is said of it. */
 export function shownMeetings(ceiling: Ceiling, { pieces }: TakeOff): readonly ShownMeeting[] {
@@ -61,12 +61,15 @@ function meetingsSheet(ceiling: Ceiling, { pieces }: TakeOff, solids: readonly S
     options: SheetOptions): Sheet {
     const { room } = ceiling, show = room.job.show.value, paper = options.paper === undefined ? paperFor(show) : PAPERS[options.paper],
         id = options.sheet ?? 'C-3';
-    const { area } = frame(paper, titleBlock(ceiling, options, id, '')), width = (area.right - area.left) / 2, height = (area.foot - area.top - 34) / 2;
+    const framed = (scale: string) => frame(paper, titleBlock(room.job, {
+        unnamed: 'Coffered ceiling', room: room.title ?? room.name, drawing: ['How beams meet'], scale, sheet: id, of: options.of,
+    }));
+    const { area } = framed(''), width = (area.right - area.left) / 2, height = (area.foot - area.top - 34) / 2;
     const wide = (width - 2 * PAD - BETWEEN) / 2, largest = Math.max(...shown.map(({ window }) => 2 * window.half)),
         deepest = Math.max(...shown.map(({ window }) => window.deep));
     const words = Math.max(...shown.map(each => linesOf(each, width - 2 * PAD).flat().length)) * STEP, high = height - HEADING - UNDER - words - 14;
     const scale = largestThatFits(sectionScales(show), k => largest * k <= Math.min(wide, high) && deepest * k + 10 <= high), k = pointsPerTick(scale);
-    const whole = frame(paper, titleBlock(ceiling, options, id, scale.label));
+    const whole = framed(scale.label);
     const title = ['How beams meet', room.title ?? room.name, room.job.title?.value].filter(Boolean).join(', ');
     const cells = shown.map((each, i) => {
         const left = area.left + (i % 2) * width, top = area.top + Math.floor(i / 2) * height;
@@ -112,37 +115,18 @@ export function drawPaneMeeting({ meeting, window }: ShownMeeting, id: string, c
 }
 
 function blocks(): readonly StripBlock[] {
-    const field = (left: number, middle: number): readonly Point[] =>
-        [[left, middle - 6], [left + SAMPLE_WIDTH, middle - 6], [left + SAMPLE_WIDTH, middle + 6], [left, middle + 6]];
-    const sample = (words: string, draw: (left: number, middle: number) => readonly Item[]) => ({ kind: 'sample', words, draw } as const);
     return [
         { id: 'key', heading: 'KEY', rows: [
-            sample('on the plan: edge of a side, of a bottom', (left, middle) => [line([left, middle], [left + SAMPLE_WIDTH, middle], 'edge')]),
-            sample('blocking and cleats above the bottoms', (left, middle) => [line([left, middle], [left + SAMPLE_WIDTH, middle], 'hidden')]),
-            sample('wood cut across the grain',
-                (left, middle) => [...endGrain([field(left, middle)], { pith: [left + 11, middle + 40], spacing: 4.6, seed: 'key' }),
-                polygon(field(left, middle), 'edge')]),
+            stretch('on the plan: edge of a side, of a bottom', 'edge'), stretch('blocking and cleats above the bottoms', 'hidden'), ACROSS_GRAIN,
             sample('wood cut along the grain',
                 (left, middle) => [polygon(field(left, middle), 'edge'),
                 ...[-2, 2].map(off => line([left, middle + off], [left + SAMPLE_WIDTH, middle + off], 'grain'))]),
-            sample('blocking, cut across',
-                (left, middle) => { const [a, b, c, d] = field(left, middle) as [Point, Point, Point, Point];
-                return [polygon([a, b, c, d], 'edge'), line(a, c, 'thin'), line(b, d, 'thin')]; }),
-            sample('beyond the cut', (left, middle) => [rectangle(left, middle - 6, left + SAMPLE_WIDTH, middle + 6, 'beyond', 'wash')]),
-            sample('wall', (left, middle) => [polygon(field(left, middle), null, 'tint'), ...hatch(field(left, middle), 4.6, false)]),
+            blocking('blocking, cut across'),
+            sample('beyond the cut', (left, middle) => [rectangle(left, middle - 6, left + SAMPLE_WIDTH, middle + 6, 'beyond', 'wash')]), WALL,
         ] },
         { id: 'notes', heading: 'NOTES', rows: [
             'Each way of meeting is drawn once, at the first place named.', 'On the left as on the plan, north up; on the right the section.',
             'Angles are those of the saw, from square.', 'Drawn from the pieces of the cut list, in their places.', 'Figures rule over the scale.',
         ].map((words, i) => ({ kind: 'note', mark: String(i + 1), words })) },
     ];
-}
-
-function titleBlock({ room }: Ceiling, options: SheetOptions, id: string, scale: string): TitleBlock {
-    const { job } = room, show = job.show.value;
-    return {
-        job: job.title?.value ?? 'Coffered ceiling', room: room.title ?? room.name, ...job.client === undefined ? {} : { client: job.client.value },
-        drawing: ['How beams meet'], scale,
-        cutTo: sizeWithUnit(job.cutTo.value, show), lengths: show === 'millimeters' ? 'millimeters' : 'feet, inches', sheet: id, of: options.of ?? '',
-    };
 }

@@ -6,7 +6,7 @@ import type { Piece } from '../../takeoff/model.ts';
 export interface Slice { readonly piece: Piece; readonly from: number; readonly to: number; readonly top: number; readonly foot: number;
     /** The plane goes across its grain. */ readonly across: boolean }
 
-export interface Cut { readonly cut: readonly Slice[]; readonly beyond: readonly Slice[] }
+interface Cut { readonly cut: readonly Slice[]; readonly beyond: readonly Slice[] }
 
 /** One looks north, or west, or as near to that as the plane lets one: so `way` runs to the right of whoever looks. */
 export function lookingWay({ x, y }: Vector): Vector {

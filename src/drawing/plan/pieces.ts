@@ -9,7 +9,7 @@ const ORDER: readonly Part[] = ['blocking', 'bottom', 'spacer', 'cleat', 'trim',
 /** The same where bottoms lie under the sides. */
 const ORDER_UNDER: readonly Part[] = ['blocking', 'trim', 'side', 'bottom', 'spacer', 'cleat', 'band'];
 
-export interface PieceLook { readonly show: Show; readonly fileName: FileName; /** Spacers and cleats shown by hidden lines. */ readonly hidden: boolean }
+interface PieceLook { readonly show: Show; readonly fileName: FileName; /** Spacers and cleats shown by hidden lines. */ readonly hidden: boolean }
 
 /**
  * Every piece of the ceiling as it is seen from below, or as a hidden line where another covers it; a group for each, even

@@ -38,7 +38,7 @@ function narrowestBottom(ceiling: Ceiling): number {
 }
 
 /** `few`: without the string of centers, the others summed up, all closer together: for a pane with little room. */
-export interface PlaceOptions { readonly few?: boolean }
+interface PlaceOptions { readonly few?: boolean }
 
 /** The plan's place on the sheet at a scale, or null where it does not fit. */
 export function placePlan(ceiling: Ceiling, show: Show, area: Extent, k: number, options: PlaceOptions = {}): PlacedPlan | null {

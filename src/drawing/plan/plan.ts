@@ -7,13 +7,13 @@ import { Claims } from '../claims.ts';
 import { sheet, type Item, type Sheet } from '../display-list.ts';
 import { drawStack } from '../dimensions/stack.ts';
 import type { Extent } from '../extent.ts';
-import { sizeWithUnit } from '../figures.ts';
 import { paperFor, PAPERS } from '../paper.ts';
 import { largestThatFits, planScales, pointsPerTick, type Scale } from '../scale.ts';
 import { sectionsOf } from '../section/context.ts';
-import { frame, type TitleBlock } from '../sheet/frame.ts';
+import { frame } from '../sheet/frame.ts';
 import { FOOT_HEIGHT, FOOT_UNDER, northArrow, scaleBar, viewTitle } from '../sheet/foot.ts';
 import { strip } from '../sheet/strip.ts';
+import { titleBlock } from '../sheet/title-block.ts';
 import type { SheetOptions } from '../sheet-options.ts';
 import { lastPart } from '../source-reference.ts';
 import { ofWay } from './balloons.ts';
@@ -36,10 +36,14 @@ export function drawPlan(ceiling: Ceiling, takeOff: TakeOff, options: SheetOptio
     const { room } = ceiling;
     const show = room.job.show.value;
     const paper = options.paper === undefined ? paperFor(show) : PAPERS[options.paper];
-    const { area } = frame(paper, titleBlock(ceiling, options, ''));
+    const framed = (scale: string) => frame(paper, titleBlock(room.job, {
+        unnamed: room.title ?? room.name, room: room.title ?? room.name, drawing: ['Reflected', 'ceiling plan'], scale,
+        sheet: options.sheet ?? FIRST_SHEET, of: options.of,
+    }));
+    const { area } = framed('');
     const scale = largestThatFits(planScales(show), k => placePlan(ceiling, show, area, k) !== null);
     const placed = placePlan(ceiling, show, area, pointsPerTick(scale))!;
-    const whole = frame(paper, titleBlock(ceiling, options, scale.label));
+    const whole = framed(scale.label);
     const sections = sectionsOf(ceiling).map((each, i) => ({ ...each, sheet: sheetAfter(options.sheet ?? FIRST_SHEET, i + 1) }));
     const fixtures = placedFixtures(room.fixtures, ceiling);
     const title = ['Reflected ceiling plan', room.title ?? room.name, room.job.title?.value].filter(Boolean).join(', ');
@@ -59,7 +63,7 @@ export function sheetAfter(sheet: string, by: number): string {
 }
 
 /** What a plan shows, in layers from the ceiling towards the eye. */
-export interface PlanLayers {
+interface PlanLayers {
     readonly walls: Item; readonly pieces: readonly Item[]; readonly lines: readonly Item[]; readonly coffers: readonly Item[];
     readonly lengths: readonly Item[];
     readonly fixtures: readonly Item[]; readonly splices: readonly Item[]; readonly marks: readonly Item[]; readonly dimensions: readonly Item[];
@@ -110,18 +114,6 @@ function footOf(ceiling: Ceiling, options: SheetOptions, scale: Scale, { view, f
         ...(scale.label === 'not to scale' ? [] : [scaleBar([right - 40, y - 3], view.pointsPerTick, 'plan', show, Math.min(216, right - left - 440))]),
         northArrow([right, y - 1]),
     ];
-}
-
-function titleBlock({ room }: Ceiling, options: SheetOptions, scale: string): TitleBlock {
-    const { job } = room;
-    const show = job.show.value;
-    return {
-        job: job.title?.value ?? room.title ?? room.name, room: room.title ?? room.name,
-        ...(job.client === undefined ? {} : { client: job.client.value }),
-        drawing: ['Reflected', 'ceiling plan'], scale,
-        cutTo: sizeWithUnit(job.cutTo.value, show),
-        lengths: show === 'millimeters' ? 'millimeters' : 'feet, inches', sheet: options.sheet ?? FIRST_SHEET, of: options.of ?? '',
-    };
 }
 
 export function descriptionOf(ceiling: Ceiling, takeOff: TakeOff): string {

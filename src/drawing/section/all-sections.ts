@@ -2,8 +2,8 @@ import type { Ceiling } from '../../ceiling/model.ts';
 import type { Sheet } from '../display-list.ts';
 import type { SheetOptions } from '../sheet-options.ts';
 import { contextIn, sectionsOf, type SectionContext, type SectionOfLines } from './context.ts';
-import { drawPaneSection, type PaneSection } from './pane-section.ts';
-import { drawSection } from './section.ts';
+import { drawPaneSection, drawSection } from './section.ts';
+import type { PaneSection } from './section-sheet.ts';
 import { drawPaneWallSection, drawWallSection } from './wall-section.ts';
 import { alongWalls, type AlongWalls } from './wall-shape.ts';
 

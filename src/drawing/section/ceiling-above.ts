@@ -7,7 +7,7 @@ import { SHEET_SPACING } from './wood.ts';
 import { down, type SectionView } from './view.ts';
 
 /** What is over the beam; `panel`: the thickness of the one that it hangs under, 0 without one. */
-export interface Above { readonly board: { readonly kind: string; readonly thickness: Ticks } | null; readonly panel: Ticks }
+interface Above { readonly board: { readonly kind: string; readonly thickness: Ticks } | null; readonly panel: Ticks }
 
 /** The covering as the job tells of it, and the panel under it. */
 export function aboveOf(covering: Room['covering'], panel: Ticks): Above {

@@ -3,6 +3,7 @@ import type { Extent } from '../extent.ts';
 import { FOOT_HEIGHT, FOOT_UNDER } from '../sheet/foot.ts';
 import type { SectionContext } from './context.ts';
 import { screwAbove } from './fasteners.ts';
+import type { Around } from './section-sheet.ts';
 import { sectionDimensions } from './section-dimensions.ts';
 import { reachOf, type SectionShape } from './shape.ts';
 import { across, down, type SectionView } from './view.ts';
@@ -28,13 +29,9 @@ const NOTES = { most: 205, least: 150 };
 /** Shown above the ceiling's board: enough for a break line and a screw's shank, at most the whole screw. */
 const LEAST_ABOVE = 34;
 
-/** What stands around the picture besides its dimensions: on a sheet a column of notes and a title, in a narrow pane neither. */
-export interface Around { readonly notes: boolean; readonly title: boolean }
-const ON_A_SHEET: Around = { notes: true, title: true };
-
 /** The drawing's place on the sheet at a scale, or null where it does not fit. */
 export function placeSection(
-    section: Section, shape: SectionShape, context: SectionContext, area: Extent, k: number, around: Around = ON_A_SHEET,
+    section: Section, shape: SectionShape, context: SectionContext, area: Extent, k: number, around: Around,
 ): PlacedSection | null {
     const board = (Math.max(0, context.covering?.thickness?.value ?? 0) + shape.panel) * k;
     const reach = reachOf(shape);

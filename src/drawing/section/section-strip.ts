@@ -1,14 +1,14 @@
 import type { Derived, Section } from '../../ceiling/model.ts';
 import { worstCase } from '../../quantity/tolerance.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
-import { line, polygon, rectangle, type Point } from '../display-list.ts';
-import { endGrain } from '../fill/end-grain.ts';
+import { polygon, rectangle } from '../display-list.ts';
 import { hatch } from '../fill/hatch.ts';
 import { sizeWithUnit } from '../figures.ts';
 import { fitText } from '../text/fit-text.ts';
 import { SAMPLE_WIDTH, SIZE, type StripBlock, type StripRow } from '../sheet/strip.ts';
 import type { Scale } from '../scale.ts';
 import type { SectionContext } from './context.ts';
+import { ACROSS_GRAIN, blocking, field, sample, SHEET_MATERIAL, stretch } from './samples.ts';
 import type { SectionShape } from './shape.ts';
 
 /** Key, what follows from the parts, notes and cautions of the section's sheet. */
@@ -22,22 +22,16 @@ export function sectionStrip(section: Section, shape: SectionShape, context: Sec
 }
 
 function keyRows(section: Section, shape: SectionShape, context: SectionContext): readonly StripRow[] {
-    const field = (left: number, middle: number): readonly Point[] =>
-        [[left, middle - 6], [left + SAMPLE_WIDTH, middle - 6], [left + SAMPLE_WIDTH, middle + 6], [left, middle + 6]];
     const nailed = [section.profile.cleats?.nails, section.profile.sides?.nails, section.profile.bottom?.nails, section.profile.trim?.nails].some(Boolean);
     return [
-        ...(shape.sheet.size === 0 ? [] : [{ kind: 'sample', words: 'sheet material, cut', draw: (left: number, middle: number) => [...hatch(field(left, middle), 3.4, true), polygon(field(left, middle), 'edge')] } as const]),
-        { kind: 'sample', words: 'wood cut across the grain', draw: (left, middle) => [...endGrain([field(left, middle)], { pith: [left + 11, middle + 40], spacing: 4.6, seed: 'key' }), polygon(field(left, middle), 'edge')] },
-        shape.blocking.isWrapped ? wrappedKey(field) : { kind: 'sample', words: 'blocking, running on', draw: (left, middle) => { const [a, b, c, d] = field(left, middle) as [Point, Point, Point, Point]; return [polygon([a, b, c, d], 'edge'), line(a, c, 'thin'), line(b, d, 'thin')]; } },
-        ...(shape.spacer === null ? [] : [{ kind: 'sample', words: 'beyond the cut', draw: (left: number, middle: number) => [polygon(field(left, middle), 'thin', 'wash')] } as const]),
-        ...(context.crossed || context.bandEdge !== undefined || shape.trim !== null ? [{ kind: 'sample', words: 'edge beyond: crossing beam, trim, band', draw: (left: number, middle: number) => [line([left, middle], [left + SAMPLE_WIDTH, middle], 'beyond')] } as const] : []),
-        ...(nailed ? [{ kind: 'sample', words: 'nail, in its own size', draw: (left: number, middle: number) => [rectangle(left, middle - 1.2, left + SAMPLE_WIDTH, middle + 1.2, 'fine', 'paper')] } as const] : []),
+        ...shape.sheet.size === 0 ? [] : [SHEET_MATERIAL], ACROSS_GRAIN, shape.blocking.isWrapped ? WRAPPED_KEY : blocking('blocking, running on'),
+        ...shape.spacer === null ? [] : [sample('beyond the cut', (left, middle) => [polygon(field(left, middle), 'thin', 'wash')])],
+        ...context.crossed || context.bandEdge !== undefined || shape.trim !== null ? [stretch('edge beyond: crossing beam, trim, band', 'beyond')] : [],
+        ...nailed ? [sample('nail, in its own size', (left, middle) => [rectangle(left, middle - 1.2, left + SAMPLE_WIDTH, middle + 1.2, 'fine', 'paper')])] : [],
     ];
 }
 
-function wrappedKey(field: (left: number, middle: number) => readonly Point[]): StripRow {
-    return { kind: 'sample', words: 'what the beam wraps', draw: (left, middle) => [polygon(field(left, middle), 'thin', 'wash'), ...hatch(field(left, middle), 9, true)] };
-}
+const WRAPPED_KEY = sample('what the beam wraps', (left, middle) => [polygon(field(left, middle), 'thin', 'wash'), ...hatch(field(left, middle), 9, true)]);
 
 function whatFollows(section: Section, shape: SectionShape, context: SectionContext): readonly StripRow[] {
     const f = (ticks: Ticks) => sizeWithUnit(ticks, context.job.show.value);

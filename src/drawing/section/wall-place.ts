@@ -5,7 +5,7 @@ import type { Extent } from '../extent.ts';
 import { sizeFigure } from '../figures.ts';
 import { FOOT_HEIGHT, FOOT_UNDER } from '../sheet/foot.ts';
 import type { SectionContext } from './context.ts';
-import type { Around } from './place.ts';
+import type { Around } from './section-sheet.ts';
 import { across, down, type SectionView } from './view.ts';
 import type { WallShape } from './wall-shape.ts';
 

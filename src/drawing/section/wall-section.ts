@@ -1,63 +1,51 @@
 import type { Section } from '../../ceiling/model.ts';
-import { group, line, polygon, rectangle, sheet, text, type Group, type Item, type Point, type Sheet } from '../display-list.ts';
+import { group, line, polygon, rectangle, type Group, type Item, type Point, type Sheet } from '../display-list.ts';
 import { drawStack } from '../dimensions/stack.ts';
 import type { Extent } from '../extent.ts';
 import { sizeWithUnit } from '../figures.ts';
-import { endGrain } from '../fill/end-grain.ts';
 import { hatch } from '../fill/hatch.ts';
-import { paneGround, paperFor, PAPERS } from '../paper.ts';
-import { largestThatFits, pointsPerTick, sectionScales, type Scale } from '../scale.ts';
-import { scaleBar, viewTitle } from '../sheet/foot.ts';
-import { frame, type TitleBlock } from '../sheet/frame.ts';
-import { SAMPLE_WIDTH, strip, type StripBlock } from '../sheet/strip.ts';
+import type { Scale } from '../scale.ts';
+import { SAMPLE_WIDTH, type StripBlock } from '../sheet/strip.ts';
 import { lastPart, sourceReference } from '../source-reference.ts';
 import { capitalized, listed } from '../../plain/words.ts';
 import { aboveOf, ceilingAbove } from './ceiling-above.ts';
 import type { SectionContext } from './context.ts';
-import { largestOf } from './largest-place.ts';
 import { noteColumn } from './notes.ts';
-import type { PaneSection } from './pane-section.ts';
+import { ACROSS_GRAIN, blocking, sample, SHEET_MATERIAL, stretch, WALL as WALL_KEY } from './samples.ts';
+import { sectionInPane, sectionSheet, TITLE, type Foot, type PaneSection, type SectionHead, type SectionPicture } from './section-sheet.ts';
 import { down, spot, type SectionView } from './view.ts';
 import { placeWall, WALL, type PlacedWall } from './wall-place.ts';
 import { isDrawable, wallShape, type AlongWalls, type WallPart, type WallShape } from './wall-shape.ts';
 import { wallNotes } from './wall-words.ts';
-import { cutWood, RING_SPACING, SHEET_SPACING } from './wood.ts';
+import { cutWood } from './wood.ts';
 
 /** The section of what runs along a wall, seen along the wall: a band, or half a beam with the strips that its bottom bears on. */
 export function drawWallSection(along: AlongWalls, beams: Section | undefined, context: SectionContext): Sheet {
-    const { show } = context.job, paper = context.paper === undefined ? paperFor(show.value) : PAPERS[context.paper];
-    const shape = wallShape(along, beams), id = context.sheet ?? 'C-2', title = wallTitle(along, context),
-        blank = frame(paper, titleBlock(along, context, id, ''));
-    if (!isDrawable(shape)) {
-        const words = text([(blank.area.left + blank.area.right) / 2, (blank.area.top + blank.area.foot) / 2], UNKNOWN,
-            { size: 12, anchor: 'middle', tone: 'soft' });
-        return sheet({ id, title, description: words.text }, paper, [words, blank.group]);
-    }
-    const around = { notes: true, title: true },
-        scale = largestThatFits(sectionScales(show.value), k => placeWall(shape, context, blank.area, k, around) !== null);
-    const placed = placeWall(shape, context, blank.area, pointsPerTick(scale), around)!, whole = frame(paper, titleBlock(along, context, id, scale.label));
-    return sheet({ id, title, description: describe(along, shape, context) }, paper, [
-        ...drawing(along, shape, beams, context, placed, true), ...footOf(along, context, scale, placed, whole.area),
-        strip(blocks(shape, context, scale), whole.strip), whole.group,
-    ], { pointsPerTick: placed.view.pointsPerTick, origin: [placed.view.middle, placed.view.ceiling] });
+    return sectionSheet(headOf(along, context), pictureOf(along, beams, context), context);
 }
 
-const UNKNOWN = 'The section cannot be drawn yet: its text leaves out, or gets wrong, a size it needs.';
-
-/** The same alone, as large as it goes on a ground of this size in points; in a narrow one what is said of the parts comes beside it. */
+/** In a narrow pane what is said of the parts comes beside it. */
 export function drawPaneWallSection(along: AlongWalls, beams: Section | undefined, context: SectionContext,
     size: { readonly width: number; readonly height: number }): PaneSection {
-    const ground = paneGround(Math.max(250, size.width), Math.max(230, size.height)), shape = wallShape(along, beams), title = wallTitle(along, context);
-    if (!isDrawable(shape)) {
-        const words = text([ground.width / 2, ground.height / 2], 'A size it needs is missing or wrong.', { size: 11, anchor: 'middle', tone: 'soft' });
-        return { ...sheet({ id: 'section', title, description: words.text }, ground, [words]), notes: [] };
-    }
-    const beside = ground.width >= 560, around = { notes: beside, title: false };
-    const placed = largestOf((k, within) => placeWall(shape, context, within, k, around), { left: 0, top: 0, right: ground.width, foot: ground.height });
-    const items = drawing(along, shape, beams, context, placed, beside).map((item, i) => (item.kind === 'group' ? item : group(`scenery.${i}`, {}, [item])));
-    return {
-        ...sheet({ id: 'section', title, description: describe(along, shape, context) }, ground, items),
-        notes: beside ? [] : wallNotes(along, shape, beams, context, placed.view),
+    return sectionInPane(headOf(along, context), pictureOf(along, beams, context), size);
+}
+
+function headOf(along: AlongWalls, { room, job }: SectionContext): SectionHead {
+    const title = [nameOf(along), wallsNamed(along), room, job.title?.value].filter(Boolean).join(', ');
+    const drawing = ['Section through', along.own.kind === 'band' ? 'the band' : 'a half beam'];
+    return { title, block: { unnamed: 'Coffered ceiling', room: room ?? '', drawing, detail: wallsNamed(along) } };
+}
+
+/** null where the text does not say enough for a section. */
+function pictureOf(along: AlongWalls, beams: Section | undefined, context: SectionContext): SectionPicture<PlacedWall> | null {
+    const shape = wallShape(along, beams);
+    return !isDrawable(shape) ? null : {
+        place: (area, k, around) => placeWall(shape, context, area, k, around),
+        items: (placed, notesBeside) => drawing(along, shape, beams, context, placed, notesBeside),
+        notes: ({ view }) => wallNotes(along, shape, beams, context, view),
+        description: () => describe(along, shape, context),
+        strip: scale => blocks(shape, context, scale),
+        foot: (placed, area) => foot(along, placed, area),
     };
 }
 
@@ -101,41 +89,21 @@ function piece({ id, part, title, at, outline, convex, look, pith }: WallPart, v
     return group(id, names, [polygon([a, b, c, d], 'cut', 'paper'), line(a, c, 'thin'), line(b, d, 'thin')]);
 }
 
-function footOf(along: AlongWalls, context: SectionContext, scale: Scale, { view, left: stack, titleAt: y }: PlacedWall, area: Extent): readonly Item[] {
-    const left = Math.max(area.left + 14, view.left - stack.depth - 60), right = Math.min(area.right - 20, left + 340 + 330),
-        noScale = scale.label === 'not to scale';
-    return [
-        viewTitle([left, y], (context.sheet ?? 'C-2').replace(/^.*-/u, ''), nameOf(along),
-            `${capitalized(wallsNamed(along))}. ${capitalized(scale.label)}.${noScale ? '' : ' Measure the bar: it tells whether the print is true.'}`, 340),
-        ...noScale ? [] : [scaleBar([right, y - 3], view.pointsPerTick, 'section', context.job.show.value, 230)],
-    ];
+function foot(along: AlongWalls, { view, left: stack, titleAt: y }: PlacedWall, area: Extent): Foot {
+    const left = Math.max(area.left + 14, view.left - stack.depth - 60);
+    return { name: nameOf(along), of: `${capitalized(wallsNamed(along))}. `, y, left, barRight: Math.min(area.right - 20, left + TITLE + 330), longestBar: 230 };
 }
 
 function blocks(shape: WallShape, context: SectionContext, scale: Scale): readonly StripBlock[] {
     const f = (ticks: number) => sizeWithUnit(ticks, context.job.show.value),
         note = (words: string, i: number) => ({ kind: 'note', mark: String(i + 1), words } as const);
-    const field = (left: number, middle: number): readonly Point[] =>
-        [[left, middle - 6], [left + SAMPLE_WIDTH, middle - 6], [left + SAMPLE_WIDTH, middle + 6], [left, middle + 6]];
     const has = (look: WallPart['look']) => shape.parts.some(part => part.look === look);
     return [
         { id: 'key', heading: 'KEY', rows: [
-            ...has('wood') ? [{ kind: 'sample', words: 'wood cut across the grain',
-                draw: (left: number, middle: number) =>
-                [...endGrain([field(left, middle)], { pith: [left + 11, middle + 40], spacing: RING_SPACING * 0.75, seed: 'key' }),
-                polygon(field(left, middle), 'edge')] } as const] : [],
-            ...has('sheet') ? [{ kind: 'sample', words: 'sheet material, cut',
-                draw: (left: number, middle: number) =>
-                [...hatch(field(left, middle), SHEET_SPACING, true), polygon(field(left, middle), 'edge')] } as const] : [],
-            ...has('running on') ? [{ kind: 'sample', words: 'blocking, running on',
-                draw: (left: number, middle: number) =>
-                { const [a, b, c, d] = field(left, middle) as [Point, Point, Point, Point];
-                return [polygon([a, b, c, d], 'edge'), line(a, c, 'thin'), line(b, d, 'thin')]; } } as const] : [],
-            { kind: 'sample', words: 'wall', draw: (left, middle) => [polygon(field(left, middle), null, 'tint'), ...hatch(field(left, middle), 4.6, false)] },
-            ...shape.scribe ? [{ kind: 'sample', words: 'left on, to be scribed',
-                draw: (left: number, middle: number) => [rectangle(left, middle - 5, left + SAMPLE_WIDTH, middle + 5, 'hidden')] } as const] : [],
-            ...shape.beams === undefined ? []
-                : [{ kind: 'sample', words: 'underside of the beams beyond',
-                draw: (left: number, middle: number) => [line([left, middle], [left + SAMPLE_WIDTH, middle], 'beyond')] } as const],
+            ...has('wood') ? [ACROSS_GRAIN] : [], ...has('sheet') ? [SHEET_MATERIAL] : [], ...has('running on') ? [blocking('blocking, running on')] : [], WALL_KEY,
+            ...shape.scribe
+                ? [sample('left on, to be scribed', (left, middle) => [rectangle(left, middle - 5, left + SAMPLE_WIDTH, middle + 5, 'hidden')])] : [],
+            ...shape.beams === undefined ? [] : [stretch('underside of the beams beyond', 'beyond')],
         ] },
         { id: 'follows', heading: 'WHAT FOLLOWS FROM THE PARTS', rows: [
             { kind: 'pair', left: 'wall to face', right: f(shape.face) }, { kind: 'pair', left: 'depth', right: f(shape.depth) },
@@ -153,16 +121,6 @@ function blocks(shape: WallShape, context: SectionContext, scale: Scale): readon
     ];
 }
 
-function titleBlock(along: AlongWalls, context: SectionContext, id: string, scale: string): TitleBlock {
-    const show = context.job.show.value;
-    return {
-        job: context.job.title?.value ?? 'Coffered ceiling', room: context.room ?? '',
-        ...context.job.client === undefined ? {} : { client: context.job.client.value },
-        drawing: along.own.kind === 'band' ? ['Section through', 'the band'] : ['Section through', 'a half beam'], detail: wallsNamed(along), scale,
-        cutTo: sizeWithUnit(context.job.cutTo.value, show), lengths: show === 'millimeters' ? 'millimeters' : 'feet, inches', sheet: id, of: context.of ?? '',
-    };
-}
-
 function nameOf({ own }: AlongWalls): string {
     return own.kind === 'band' ? 'Section through the band' : 'Section through a half beam';
 }
@@ -170,10 +128,6 @@ function nameOf({ own }: AlongWalls): string {
 /** `north wall`, `north, east and south walls`. */
 export function wallsNamed({ walls }: AlongWalls): string {
     return `${listed(walls)} wall${walls.length === 1 ? '' : 's'}`;
-}
-
-function wallTitle(along: AlongWalls, context: SectionContext): string {
-    return [nameOf(along), wallsNamed(along), context.room, context.job.title?.value].filter(Boolean).join(', ');
 }
 
 function describe(along: AlongWalls, shape: WallShape, { job }: SectionContext): string {

@@ -11,7 +11,7 @@ export type Naming = (part: Part, title: string) => { readonly title: string; re
 
 const SIDES = [[-1, 'left'], [1, 'right']] as const;
 /** Growth rings: about eight to the inch at full size, and never so close that they print gray. */
-export const RING_SPACING = 6.2;
+const RING_SPACING = 6.2;
 /** Lines of sheet material, closer than those of the ceiling's covering. */
 export const SHEET_SPACING = 3.4;
 

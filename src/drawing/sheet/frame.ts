@@ -12,7 +12,7 @@ export interface TitleBlock {
     readonly scale: string; readonly cutTo: string; readonly lengths: string;
     readonly sheet: string; readonly of: string;
 }
-export interface Frame {
+interface Frame {
     readonly group: Group;
     /** Where the drawing stands, inside the border. */
     readonly area: Extent;

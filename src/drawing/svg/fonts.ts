@@ -27,6 +27,6 @@ function fontFace(weight: Weight, base64: string, range: string): string {
     return `@font-face{font-family:'${FONT_FAMILY}';font-weight:${weight};src:url(data:font/woff2;base64,${base64}) format('woff2')${range}}`;
 }
 
-export function textRuns(items: readonly Item[]): readonly TextRun[] {
+function textRuns(items: readonly Item[]): readonly TextRun[] {
     return items.flatMap(item => (item.kind === 'text' ? [item] : item.kind === 'group' ? textRuns(item.items) : []));
 }

@@ -8,7 +8,7 @@ import { coordinate, pathData } from './path-data.ts';
 import { SHEET_CLASS, styleSheet, type SvgTheme } from './style-sheet.ts';
 import type { SvgText } from '../../text/fit.ts';
 
-export interface SvgOptions {
+interface SvgOptions {
     readonly theme?: SvgTheme;
     /** `named`: the font is not put into the file; for a page or a renderer that has it already. */
     readonly fonts?: 'embedded' | 'named';
@@ -18,7 +18,7 @@ export interface SvgOptions {
     readonly paper?: 'none';
 }
 
-export interface PaneSvgOptions {
+interface PaneSvgOptions {
     /** Attributes of a group besides its id: what a pane's script finds it by and a screen reader calls it. */
     readonly attributesOf: (group: Group) => Readonly<Record<string, string>>;
 }

@@ -3,7 +3,7 @@ import { inLines } from '../../plain/in-lines.ts';
 import { cleanText } from '../../text/clean-text.ts';
 import { textWidth } from './measure-text.ts';
 
-export interface Fitted { readonly text: string; readonly size: number }
+interface Fitted { readonly text: string; readonly size: number }
 
 /** Shrinks a line until it is no wider than `width` points, but not below `least`; then cuts it and says so with an ellipsis. */
 export function fitText(words: string, width: number, size: number, least: number, weight: Weight = 400): Fitted {

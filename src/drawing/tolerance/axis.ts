@@ -30,7 +30,7 @@ export function along({ left, right, zero, pointsPerTick }: Axis, ticks: number)
     return Math.max(left, Math.min(right, zero + ticks * pointsPerTick));
 }
 
-export interface Mark { readonly at: number; readonly text: string }
+interface Mark { readonly at: number; readonly text: string }
 
 /** The finest first; an inch is divided no finer than a steel rule is. */
 const STEPS: Readonly<Record<Show, readonly number[]>> = {

@@ -10,7 +10,7 @@ import { textWidth } from '../text/measure-text.ts';
 import { along, axisFor, exaggeration, marksOn, type Axis } from './axis.ts';
 import type { Bar, Cut, ToleranceFigure } from './model.ts';
 
-export interface DrawnTolerance extends Sheet { /** How many times larger than it is a length across the paper is drawn. */ readonly times: number }
+interface DrawnTolerance extends Sheet { /** How many times larger than it is a length across the paper is drawn. */ readonly times: number }
 
 const SIZE = 8.6;
 /** Of the lines that fill sheet material; those of what jams stand closer. */

@@ -15,7 +15,7 @@ export interface Eye {
 }
 
 /** Corners of a box. */
-export interface Bounds { readonly least: Vector; readonly most: Vector }
+interface Bounds { readonly least: Vector; readonly most: Vector }
 
 const STEPS = 60;
 /** How wide the eye sees from the picture's foot to its top, in degrees. */

@@ -3,7 +3,7 @@ import type { Vector } from './eye.ts';
 
 /** A prism as it is seen: the frame of its picture, and how far away it is. */
 export interface Seen { readonly prism: Prism; readonly frame: Frame; readonly depth: number }
-export interface Frame { readonly left: number; readonly right: number; readonly top: number; readonly foot: number }
+interface Frame { readonly left: number; readonly right: number; readonly top: number; readonly foot: number }
 
 /**
  * The order in which prisms are painted, the farthest first, so that what is nearer covers what is behind it. Of two solids that

@@ -12,7 +12,7 @@ import { WOODS } from './woods.ts';
 import { isCalm } from '../../plain/notice.ts';
 import type { SvgText } from '../../text/fit.ts';
 
-export const VIEW_CLASS = 'coffer-view';
+const VIEW_CLASS = 'coffer-view';
 
 type Wood = Part | 'ceiling' | 'wall';
 interface Paints {
@@ -30,7 +30,7 @@ const PAINTS: Readonly<Record<Theme, Paints>> = {
 const SHADES = 8;
 const shadeOf = (light: number): number => Math.min(SHADES - 1, Math.round(light * (SHADES - 1)));
 
-export interface PictureOptions {
+interface PictureOptions {
     readonly theme?: SvgTheme;
     /** `part of a page`: no ground of its own. */
     readonly as?: 'file' | 'part of a page';

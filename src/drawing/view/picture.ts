@@ -25,7 +25,7 @@ export interface SeenPrism {
     readonly piece: string; readonly part: Part; readonly faces: readonly Patch[]; readonly edges: readonly (readonly [Point, Point])[];
 }
 
-export interface SeenWall { readonly wall: string; readonly faces: readonly Patch[] }
+interface SeenWall { readonly wall: string; readonly faces: readonly Patch[] }
 
 const WIDTH = 960;
 const HEIGHT = 640;

@@ -59,7 +59,7 @@ export function quantities(solid: Solid, element: string, { step, units }: Groun
 }
 
 /** Cubic meters. */
-export function volumeOf({ prisms }: Solid): number {
+function volumeOf({ prisms }: Solid): number {
     return prisms.reduce((sum, prism) => sum + cubicMeters(areaOf(prism.outline), prism.foot - prism.top), 0);
 }
 

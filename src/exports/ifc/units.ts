@@ -21,7 +21,7 @@ function inch(step: StepText, meter: string): string {
 
 const METERS_PER_TICK = 1 / (1000 * TICKS_PER_MM);
 
-export function squareMeters(ticksSquared: number): number {
+function squareMeters(ticksSquared: number): number {
     return ticksSquared * METERS_PER_TICK ** 2;
 }
 export function cubicMeters(areaTicks: number, height: Ticks): number {

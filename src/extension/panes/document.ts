@@ -1,5 +1,5 @@
 /** What an empty page of a pane is made of. */
-export interface PaneDocument {
+interface PaneDocument {
     readonly title: string;
     readonly language: string;
     readonly nonce: string;

@@ -2,7 +2,7 @@ import * as vscode from 'vscode';
 import type { PaneKind } from '../../panes/messages.ts';
 
 /** A kind of pane as the editor knows it. Its command in the manifest is `cofferwright.show` and the name here. */
-export interface KindOfPane { readonly command: string; readonly title: () => string }
+interface KindOfPane { readonly command: string; readonly title: () => string }
 
 /** One line a kind: beside it a line in src/pages/pages.ts, a folder in src/panes, the command in package.json. */
 export const KINDS: Partial<Readonly<Record<PaneKind, KindOfPane>>> = {

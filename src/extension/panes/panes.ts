@@ -13,7 +13,7 @@ import { TextSelector } from './select-text.ts';
 import { Ticks } from './ticks.ts';
 
 /** The talk with the server, as panes need it. */
-export interface Talk {
+interface Talk {
     ask<Result>(method: string, params: object): Promise<Result | undefined>;
     tell(method: string, params: object): void;
     /** Called by every server that starts, now and later. */

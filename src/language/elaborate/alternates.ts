@@ -8,7 +8,7 @@ import { readRoom } from './room.ts';
 import { grouped } from '../../plain/groups.ts';
 
 /** What an alternate makes of each room that it changes. What reading a changed room finds that the room itself has not, stays with it. */
-export function readAlternate(declaration: ast.Alternate, house: House): Alternate {
+function readAlternate(declaration: ast.Alternate, house: House): Alternate {
     return readAlternates([declaration], house);
 }
 

@@ -4,7 +4,7 @@ import { combine, isPlainNumber, LENGTH, mixed, quantity, sameDimensions, type Q
 import { number, type Value } from './value.ts';
 
 type Number = Extract<Value, { is: 'quantity' }>;
-export type Trouble = 'divided-by-zero' | 'too-large' | 'too-many-causes';
+type Trouble = 'divided-by-zero' | 'too-large' | 'too-many-causes';
 
 /** A length that is off for so many reasons is one that nobody can follow; each is carried through all that is reckoned with it. */
 export const MOST_CAUSES = 100;

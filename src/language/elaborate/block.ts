@@ -9,7 +9,7 @@ import { factsOf } from '../types/facts.ts';
 export interface Word { readonly line: ast.Line; readonly index: number }
 
 /** A property with the line that says it, and where it may be said more than once, with all of them. */
-export interface Entry {
+interface Entry {
     readonly property: ast.PropertyDecl;
     readonly lines: readonly ast.Line[];
     /** It is said, but nobody can tell what: a syntax error in its line, or a block without its block. */

@@ -68,7 +68,7 @@ function dressed({ thickness, width }: Stock): string {
 }
 
 /** `5 1/2" (139.7 mm)`, `1/4" x 3/8" (6.35 x 9.53 mm)`, `18 ga x 1 1/4" (31.75 mm)`; other quantities as they would be written. */
-export function inBothSystems(value: Value | undefined): string | undefined {
+function inBothSystems(value: Value | undefined): string | undefined {
     if (!value) return undefined;
     const inches = lengths(value, inInches), millimeters = lengths(value, inMillimeters);
     if (inches && millimeters) return `${inches} (${millimeters.replace(/ mm(?=.* mm$)/g, '')})`;

@@ -71,7 +71,7 @@ function placeOf(grid: Reading, name: string): Source {
 /** What walls say of what runs along them, by their names. */
 export type Walls = ReadonlyMap<string, Block>;
 /** What a grid stands among. */
-export interface Around { readonly fixtures: ReadonlyMap<ast.Fixture, Fixture>; readonly walls: readonly RoomWall[]; readonly own: Walls }
+interface Around { readonly fixtures: ReadonlyMap<ast.Fixture, Fixture>; readonly walls: readonly RoomWall[]; readonly own: Walls }
 
 /** Wall by wall, the grid's overruled by the wall's own. Undefined where something runs along one of them, and nobody can tell what. */
 function aroundOf(grid: Reading, perimeter: Perimeter | null | undefined, walls: readonly RoomWall[], said: Walls, home: ast.Room, raise: Raise): Grid['around'] | undefined {

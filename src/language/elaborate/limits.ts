@@ -17,7 +17,7 @@ export interface Binding {
 
 /** Longer than any room, and short enough for every sum to stay exact. */
 export const LONGEST: Ticks = 1000 * TICKS_PER_FOOT;
-export const MOST_COUNTED = 1_000_000;
+const MOST_COUNTED = 1_000_000;
 
 /** The length, or undefined where no job has one like it; then that is raised. */
 export function checkLength(ticks: Ticks, { facts, name, at, via, raise }: Binding): Ticks | undefined {

@@ -6,9 +6,9 @@ import { ANGLE, COUNT, LENGTH, NUMBER, PERCENT, quantity, TIME } from '../types/
 import { known, number, type Known } from './value.ts';
 
 /** A literal that has a meaning; why it has none; undefined where the expression is no literal. */
-export type Read = Known | InDays | 'over-zero' | 'too-many-digits' | undefined;
+type Read = Known | InDays | 'over-zero' | 'too-many-digits' | undefined;
 /** A time in days, which are as long as the crew works. */
-export interface InDays { readonly days: Rational }
+interface InDays { readonly days: Rational }
 
 /** No figure on a job is longer; exact arithmetic on a pasted page of digits would stop the editor. */
 const MOST_DIGITS = 30;

@@ -8,7 +8,7 @@ import { inWords } from '../types/words.ts';
 import type { Value } from './value.ts';
 
 /** A length in the unit it is whole in: inches where it is a multiple of 1/128", else millimeters. */
-export function printExact(ticks: Ticks): string {
+function printExact(ticks: Ticks): string {
     const inFeet = printIn(ticks, 'feet-inches'), metric = printIn(ticks, 'millimeters');
     return inFeet.startsWith('~') && !metric.startsWith('~') ? metric : inFeet;
 }

@@ -9,7 +9,7 @@ import type { Raise } from './raised.ts';
 import type { Known } from './value.ts';
 
 /** Where the value that is looked at is said. */
-export interface SaidAt { readonly name: string; readonly expr: ast.Expr; readonly via: Known['via']; readonly raise: Raise }
+interface SaidAt { readonly name: string; readonly expr: ast.Expr; readonly via: Known['via']; readonly raise: Raise }
 
 /** What is usual for a property; `aspect` tells a count or a gauge from the length beside it. */
 export function usualOf({ usual }: Facts, aspect?: 'count' | 'gauge'): Usual | undefined {

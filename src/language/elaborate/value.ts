@@ -29,7 +29,7 @@ export interface Known { readonly value: Value; readonly via: readonly Source[] 
 export function known(value: Value, via: readonly Source[] = NO_VIA): Known {
     return { value, via };
 }
-export const NO_VIA: readonly Source[] = [];
+const NO_VIA: readonly Source[] = [];
 
 export function number(exact: Rational, type: Quantity, tolerance: Tolerance = NO_TOLERANCE, per?: string): Value {
     return per === undefined ? { is: 'quantity', exact, type, tolerance } : { is: 'quantity', exact, type, tolerance, per };

@@ -5,7 +5,7 @@ import { toTicks, type Rational } from '../../quantity/rational.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { plus, worstCase } from '../../quantity/tolerance.ts';
 import * as ast from '../generated/ast.ts';
-import { kept } from '../scope/kept.ts';
+import { kept } from '../../plain/kept.ts';
 import { declaredType } from '../types/declared.ts';
 import { factsOf } from '../types/facts.ts';
 import { operandOf } from '../types/infer.ts';

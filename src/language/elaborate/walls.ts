@@ -51,7 +51,7 @@ function isLost(said: ast.Fixture | ast.Line): boolean {
     return said.values.length > 0 || said.mods.length > 0 || isBroken(said);
 }
 
-export function isSide(name: string): name is Side {
+function isSide(name: string): name is Side {
     return (SIDES as readonly string[]).includes(name);
 }
 

@@ -57,7 +57,7 @@ function namesOfFile(file: ast.File): ReadonlyMap<string, AstNode> {
 }
 
 /** What a name would mean at the place of a cross-reference. */
-export function nodeCalled(name: string, { $refNode }: Reference, services: CofferServices): AstNode | undefined {
+function nodeCalled(name: string, { $refNode }: Reference, services: CofferServices): AstNode | undefined {
     const container = $refNode?.astNode;
     const info = container && AstUtils.streamReferences(container).find(one => one.reference.$refNode === $refNode);
     return info && services.references.ScopeProvider.getScope(info as ReferenceInfo).getElement(name)?.node;

@@ -7,7 +7,7 @@ import { quoted } from '../types/words.ts';
 import { finding, removeLines } from './make.ts';
 
 /** The edition of the language that this program reads. */
-export const EDITION = '1';
+const EDITION = '1';
 
 /** The head of a file: its edition first, then what it imports, then what it declares. */
 export function headFindings(file: ast.File): readonly Finding[] {

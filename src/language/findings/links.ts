@@ -2,7 +2,7 @@ import type { AstNode, LangiumDocument, ReferenceInfo } from 'langium';
 import type { Finding } from '../../findings/finding.ts';
 import type { Source } from '../../provenance/source.ts';
 import * as ast from '../generated/ast.ts';
-import { kept } from '../scope/kept.ts';
+import { kept } from '../../plain/kept.ts';
 import { expectedType, isPlainName } from '../scope/expected.ts';
 import { declarationOf, kindOfBody, kindOfExpression, kindOfTarget, targetOf } from '../scope/kind-of.ts';
 import { allNames } from '../scope/layer.ts';

@@ -10,7 +10,7 @@ import { isBuiltin } from '../workspace/builtin.ts';
 import { servicesOf } from '../workspace/services-of.ts';
 
 /** A file of the workspace that declares a name, and how to write its path. */
-export interface Offer { readonly uri: string; readonly path: string }
+interface Offer { readonly uri: string; readonly path: string }
 
 const MOST = 3;
 

@@ -1,14 +1,14 @@
 import type { LangiumDocument } from 'langium';
 import { replacing, type Fix } from '../../findings/finding.ts';
 import type { Range, Source } from '../../provenance/source.ts';
-import { kept } from '../scope/kept.ts';
+import { kept } from '../../plain/kept.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
 import { quoted } from '../types/words.ts';
 import { servicesOf } from '../workspace/services-of.ts';
 import { calledHere } from './other-words.ts';
 
 /** What a line that cannot be read would be with one word of it written otherwise. */
-export interface Meant { readonly at: Source; readonly message: string; readonly fixes: readonly Fix[] }
+interface Meant { readonly at: Source; readonly message: string; readonly fixes: readonly Fix[] }
 
 const MOST_WORDS = 4;
 

@@ -9,7 +9,7 @@ const COMMENT_GAP = 2;
 const GO_ON = 4;
 
 /** Where everything in a row begins: its indentation, each column, the comment at its end. All counted from zero. */
-export interface Layout { readonly starts: readonly number[]; readonly comment: number }
+interface Layout { readonly starts: readonly number[]; readonly comment: number }
 
 /** Aligns the columns of each run of rows: those that follow each other in one block, with no blank line and no other block between. */
 export function layOut(rows: readonly Row[], places: Places): Map<Row, Layout> {

@@ -7,7 +7,7 @@ import { rowsOf } from './rows.ts';
 import { between } from './spacing.ts';
 
 /** A stretch of the text and what takes its place. */
-export interface Edit { readonly offset: number; readonly length: number; readonly text: string }
+interface Edit { readonly offset: number; readonly length: number; readonly text: string }
 
 export type Front = Pick<LangiumCoreServices, 'parser'>;
 let front: Front | undefined;
@@ -70,7 +70,7 @@ function saysTheSame(before: readonly Piece[], after: readonly Piece[]): boolean
     });
 }
 
-export function applied(text: string, edits: readonly Edit[]): string {
+function applied(text: string, edits: readonly Edit[]): string {
     let result = '', end = 0;
     for (const edit of edits) {
         result += text.slice(end, edit.offset) + edit.text;

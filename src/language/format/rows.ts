@@ -17,7 +17,7 @@ export interface Row {
     /** True where a block of several lines begins or ends with this row. */
     edge: boolean;
 }
-export interface GoesOn {
+interface GoesOn {
     readonly head: Row;
     readonly stands: 'behind' | 'inside' | 'closing';
     /** How many parentheses that were broken over lines it stands in. */

@@ -81,7 +81,7 @@ function isMatching(lines: readonly Line[]): boolean {
     return balanceOf(lines.flatMap(line => line.tokens)) === 'matching';
 }
 
-export function balanceOf(tokens: readonly Token[]): Balance {
+function balanceOf(tokens: readonly Token[]): Balance {
     let depth = 0, least = 0;
     for (const token of tokens) {
         if (isOpen(token)) depth++;
@@ -93,7 +93,7 @@ export function balanceOf(tokens: readonly Token[]): Balance {
 }
 
 /** Lines whose braces are mended together, and what is asked of them as a whole. */
-export interface Part {
+interface Part {
     readonly lines: readonly Line[];
     readonly balance: Balance;
     /** By line: true where a ) stands before the next brace that nothing opened from that line on, so that a head above is not over. */
@@ -121,7 +121,7 @@ function closingLines(lines: readonly Line[]): boolean[] {
     return closing;
 }
 
-export type Balance = 'matching' | 'too few open' | 'too few closed';
+type Balance = 'matching' | 'too few open' | 'too few closed';
 
 /**
  * True where a { is missing behind a line: of a declaration without its block, of a name alone on its line with deeper

@@ -5,7 +5,7 @@ import { impliedAfter, isBoundary, isClose, isOpen, type Token, type TokenTypes 
 /** Blocks and parentheses within each other, or signs before a value. The parser takes twice as many and then throws. */
 export const DEEPEST = 64;
 /** Operators in one statement: what reads the tree of a value goes as deep as there are operators. */
-export const LONGEST = 1000;
+const LONGEST = 1000;
 const LINKS = new Set([...OPERATORS, '.', 'per']);
 
 const TOO_DEEP = `This is nested too deep: ${DEEPEST} within each other are the most. What stands in here is not read.`;

@@ -1,4 +1,5 @@
-import { AstUtils, CompositeCstNodeImpl, GrammarAST, isCompositeCstNode, LeafCstNodeImpl, type CompositeCstNode, type CstNode, type CstNodeBuilder } from 'langium';
+import { AstUtils, CompositeCstNodeImpl, GrammarAST, isCompositeCstNode, LeafCstNodeImpl, type AstNode, type CompositeCstNode, type CstNode, type CstNodeBuilder } from 'langium';
+import { kept } from '../../plain/kept.ts';
 import type { Range } from '../../provenance/source.ts';
 import type { Token } from '../lexer/token.ts';
 
@@ -75,16 +76,11 @@ class LeanLeaf extends LeafCstNodeImpl {
 /** What a node holds; where that is one rule that it calls for nothing of its own, what that holds. */
 function contentOf({ content }: CompositeCstNode): readonly CstNode[] {
     const only = content.length === 1 ? content[0] : undefined;
-    return isCompositeCstNode(only) && (only as { _astNode?: unknown })._astNode === undefined && !isAssigned(only.grammarSource) ? only.content : content;
+    const isOnlyCalled = isCompositeCstNode(only) && (only as { _astNode?: unknown })._astNode === undefined && !(only.grammarSource && isAssigned(only.grammarSource));
+    return isOnlyCalled ? only.content : content;
 }
 
-const assigned = new WeakMap<object, boolean>();
-function isAssigned(feature: CstNode['grammarSource']): boolean {
-    if (!feature) return false;
-    let is = assigned.get(feature);
-    if (is === undefined) assigned.set(feature, is = AstUtils.getContainerOfType(feature, GrammarAST.isAssignment) !== undefined);
-    return is;
-}
+const isAssigned = kept((feature: AstNode): boolean => AstUtils.getContainerOfType(feature, GrammarAST.isAssignment) !== undefined);
 
 /** A list that grows is given room for many more, and most nodes of a tree hold one or two: in a finished node there is room for just these. */
 function exactly(nodes: readonly CstNode[]): CstNode[] {

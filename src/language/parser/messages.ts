@@ -5,7 +5,7 @@ import type { Token, TokenType } from '../lexer/token.ts';
 /** A text with so many mistakes is something else than a job; to find them all would stop the editor. */
 const MOST_MISTAKES = 500;
 
-export class TooManyMistakes extends Error {}
+class TooManyMistakes extends Error {}
 
 /** Why a file has no content, in words. */
 export function faultMessage(error: unknown): string {

@@ -4,7 +4,7 @@ import { shown } from '../lexer/shown.ts';
 import type { Token } from '../lexer/token.ts';
 
 /** Where the parser stopped: the token it met, the one before, the rule it was in, and what alone it would have taken. */
-export interface Stop {
+interface Stop {
     readonly expected: string | undefined;
     readonly actual: Token;
     readonly previous: Token | undefined;

@@ -1,7 +1,7 @@
 import type { AstNode, LangiumDocument } from 'langium';
 import * as ast from '../generated/ast.ts';
 import { byName, type Layer } from './layer.ts';
-import { kept } from './kept.ts';
+import { kept } from '../../plain/kept.ts';
 
 /** What a file offers to others, and to itself: its stocks, profiles, rooms and values. What it imports it does not pass on. */
 export const ownNames = kept((file: ast.File): ReadonlyMap<string, AstNode> => byName(

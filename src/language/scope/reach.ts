@@ -32,7 +32,7 @@ export function inReach(info: ReferenceInfo, around: Surroundings): readonly Lay
 }
 
 /** The words that a line may begin with in a block, or that may follow a dot in its path. */
-export function wordsOfPath(line: ast.Line, index: number, around: Surroundings): readonly Layer[] {
+function wordsOfPath(line: ast.Line, index: number, around: Surroundings): readonly Layer[] {
     return index === 0 ? wordsOfBody(line.$container, around) : wordsAfter(line.path[index - 1]?.ref, line, around.vocabulary);
 }
 
@@ -59,22 +59,22 @@ function wordsOfKind(kind: ast.Kind | undefined, at: AstNode, vocabulary: Vocabu
     return room ? [vocabulary.properties(kind), fixturesOf(room)] : [vocabulary.properties(kind)];
 }
 
-export function modifiersOf(member: ast.Line | ast.Fixture | undefined, vocabulary: Vocabulary): readonly Layer[] {
+function modifiersOf(member: ast.Line | ast.Fixture | undefined, vocabulary: Vocabulary): readonly Layer[] {
     const declaration = member && declarationOf(member, vocabulary);
     return declaration ? [vocabulary.modifiers(declaration)] : NOTHING;
 }
 
-export function membersOf(owner: ast.Expr | undefined, vocabulary: Vocabulary): readonly Layer[] {
+function membersOf(owner: ast.Expr | undefined, vocabulary: Vocabulary): readonly Layer[] {
     const kind = kindOfExpression(owner, vocabulary);
     return kind ? [vocabulary.properties(kind)] : NOTHING;
 }
 
-export function argumentsOf(call: ast.Ref | undefined): readonly Layer[] {
+function argumentsOf(call: ast.Ref | undefined): readonly Layer[] {
     const profile = call?.target?.ref;
     return ast.isProfile(profile) ? [parametersOf(profile)] : NOTHING;
 }
 
-export function offeredBy(use: ast.Use | undefined, around: Surroundings): readonly Layer[] {
+function offeredBy(use: ast.Use | undefined, around: Surroundings): readonly Layer[] {
     const from = use && around.importOf(use);
     return from ? [namesOf(from)] : NOTHING;
 }
@@ -104,7 +104,7 @@ export function namesAt(at: AstNode, wanted: string | undefined, around: Surroun
     return layers;
 }
 
-export function fileNames(at: AstNode, around: Surroundings): readonly Layer[] {
+function fileNames(at: AstNode, around: Surroundings): readonly Layer[] {
     const file = AstUtils.findRootNode(at);
     return ast.isFile(file) ? [ownNames(file), new ImportedNames(file, use => around.importOf(use))] : NOTHING;
 }

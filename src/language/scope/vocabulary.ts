@@ -1,6 +1,6 @@
 import * as ast from '../generated/ast.ts';
 import { byName } from './layer.ts';
-import { kept } from './kept.ts';
+import { kept } from '../../plain/kept.ts';
 
 /** The kinds of block that begin with one of the words of a room. */
 const KIND_OF_FIXTURE: Readonly<Record<ast.Fixture['kind'], string>> = {

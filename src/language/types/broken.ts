@@ -1,10 +1,7 @@
 import { AstUtils, type AstNode } from 'langium';
 import * as ast from '../generated/ast.ts';
 import type { Problem } from '../lexer/problem.ts';
-import { kept } from '../scope/kept.ts';
-
-/** A line of a block or of the file, with what it says before its own block begins. */
-export type Statement = ast.Line | ast.Fixture | ast.Let | ast.Require | ast.Param | ast.Item;
+import { kept } from '../../plain/kept.ts';
 
 /**
  * True where a statement's own words (not those of the block it opens) hold a syntax error: what it says is then unknown,

@@ -3,7 +3,7 @@ import type * as ast from '../generated/ast.ts';
 import { uriOf } from './place.ts';
 
 /** Two values with a comma between them that were meant as one: `6,40 m`. */
-export interface DecimalComma { readonly before: ast.Expr; readonly after: ast.Expr; readonly at: Source; readonly meant: string }
+interface DecimalComma { readonly before: ast.Expr; readonly after: ast.Expr; readonly at: Source; readonly meant: string }
 
 /** A whole number, and what goes on right behind its comma: `6` and `40 m`, `1/4" x 3` and `2 mm`. */
 const WHOLE = /(?:^|[\s(])\d+$/, REST = /^\d+(?![\d/\u2044'"′″-]|\s+\d)/;

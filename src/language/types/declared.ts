@@ -1,5 +1,5 @@
 import * as ast from '../generated/ast.ts';
-import { kept } from '../scope/kept.ts';
+import { kept } from '../../plain/kept.ts';
 import { atom, many, pair, quantityNamed, rateNamed, type Type } from './type.ts';
 
 /**

@@ -4,7 +4,7 @@ import type { Spoils } from '../../job/not-computed.ts';
 import { readLength } from '../../quantity/read-length.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import type * as ast from '../generated/ast.ts';
-import { kept } from '../scope/kept.ts';
+import { kept } from '../../plain/kept.ts';
 
 /**
  * What the built-in library says in parentheses behind the type of a property or of a modifier, read once. All that is true of every

@@ -24,7 +24,7 @@ const DEEPEST = 1500;
 const MOST_LETS = 200;
 
 /** A place where a value is wanted: the type that is wanted there, what wants it, for messages, and whether it is as large as a room or a board. */
-export interface Place { readonly want: Type | undefined; readonly what: string; readonly isLarge?: boolean }
+interface Place { readonly want: Type | undefined; readonly what: string; readonly isLarge?: boolean }
 
 /**
  * Types of expressions. What is wanted goes down, so that each side of `18 ga x 1 1/4"` is held against its own type;

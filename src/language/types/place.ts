@@ -1,4 +1,5 @@
 import { AstUtils, GrammarAST, GrammarUtils, isCompositeCstNode, type AstNode, type CstNode } from 'langium';
+import { kept } from '../../plain/kept.ts';
 import type { Range, Source } from '../../provenance/source.ts';
 
 /** Where a node of the tree stands in its file. In a recovered tree a node may have no text; then it is the file's first place. */
@@ -25,20 +26,14 @@ function wordsOfProperty(within: CstNode, node: AstNode, property: string, skip:
     if (!isCompositeCstNode(within)) return undefined;
     for (const child of within.content) {
         if (child.hidden) continue;
-        const found = featureOf(child.grammarSource) === property ? child : child.astNode === node ? wordsOfProperty(child, node, property, skip) : undefined;
+        const found = child.grammarSource && featureOf(child.grammarSource) === property ? child : child.astNode === node ? wordsOfProperty(child, node, property, skip) : undefined;
         if (found && (found !== child || skip.left-- === 0)) return found;
     }
     return undefined;
 }
 
 /** The property that an element of the grammar is assigned to. */
-const features = new WeakMap<AstNode, string>();
-function featureOf(element: AstNode | undefined): string {
-    if (!element) return '';
-    let feature = features.get(element);
-    if (feature === undefined) features.set(element, feature = AstUtils.getContainerOfType(element, GrammarAST.isAssignment)?.feature ?? '');
-    return feature;
-}
+const featureOf = kept((element: AstNode): string => AstUtils.getContainerOfType(element, GrammarAST.isAssignment)?.feature ?? '');
 
 /** The word a declaration or a block begins with, for what has no name. */
 export function sourceOfKeyword(node: AstNode, keyword: string): Source {

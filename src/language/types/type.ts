@@ -17,11 +17,11 @@ export interface Quantity {
     /** Tells counts from percentages where no dimension does, money for each of something from money, and a price of lumber from one per length. */
     readonly flavor: Flavor;
 }
-export type Flavor = 'plain' | 'count' | 'ratio' | 'percent' | 'lumber' | 'each';
+type Flavor = 'plain' | 'count' | 'ratio' | 'percent' | 'lumber' | 'each';
 /** Named: `Stock`, `Profile`, `Corners`, `Gauge` … `words` where it is a list of words. */
-export interface Atom { readonly is: 'atom'; readonly name: string; readonly words?: readonly string[] }
-export interface Pair { readonly is: 'pair' | 'range'; readonly first: Type | undefined; readonly second: Type | undefined }
-export interface Many { readonly is: 'many'; readonly of: Type | undefined }
+interface Atom { readonly is: 'atom'; readonly name: string; readonly words?: readonly string[] }
+interface Pair { readonly is: 'pair' | 'range'; readonly first: Type | undefined; readonly second: Type | undefined }
+interface Many { readonly is: 'many'; readonly of: Type | undefined }
 
 const NONE: Dimensions = { length: 0, mass: 0, time: 0, angle: 0, money: 0 };
 const interned = new Map<string, Type>();
@@ -59,8 +59,8 @@ function keyOf(type: Type | undefined): number {
 }
 
 export const LENGTH = quantity({ length: 1 });
-export const AREA = quantity({ length: 2 });
-export const VOLUME = quantity({ length: 3 });
+const AREA = quantity({ length: 2 });
+const VOLUME = quantity({ length: 3 });
 export const TIME = quantity({ time: 1 });
 export const ANGLE = quantity({ angle: 1 });
 export const NUMBER = quantity({});
@@ -69,7 +69,7 @@ export const RATIO = quantity({}, '', 'ratio');
 export const PERCENT = quantity({}, '', 'percent');
 export const MONEY = quantity({ money: 1 });
 /** What lumber costs: so much per length, per board foot, or each board. */
-export const PRICE_OF_LUMBER = quantity({ money: 1, length: -1 }, '', 'lumber');
+const PRICE_OF_LUMBER = quantity({ money: 1, length: -1 }, '', 'lumber');
 export const TEXT = atom('Text');
 export const NAME = atom('Name');
 export const SIZE = atom('Size');

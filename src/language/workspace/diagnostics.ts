@@ -10,7 +10,7 @@ import type { Finding, Fix, Severity } from '../../findings/finding.ts';
 const SEVERITY: Readonly<Record<Severity, DiagnosticSeverity>> = { error: 1, warning: 2, hint: 3 };
 
 /** The fixes of a finding travel with its diagnostic to the editor and back, so that nothing has to be found again. */
-export interface DiagnosticData { readonly fixes: readonly Fix[] }
+interface DiagnosticData { readonly fixes: readonly Fix[] }
 
 /**
  * Findings as the editor is told them. A file publishes only what stands in it, and not what a comment in it allows.

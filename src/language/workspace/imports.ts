@@ -1,9 +1,9 @@
 import { UriUtils, type LangiumDocument, type URI } from 'langium';
 import * as ast from '../generated/ast.ts';
-import { kept } from '../scope/kept.ts';
+import { kept } from '../../plain/kept.ts';
 
 /** Where a `from` line leads: to a file, or nowhere, and why. */
-export type ImportPath =
+type ImportPath =
     | { readonly uri: URI }
     | { readonly problem: 'empty' | 'not-relative' | 'unwritable' };
 

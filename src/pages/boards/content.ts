@@ -43,7 +43,7 @@ export interface BoardsContent extends PageContent {
     readonly stages: readonly StageOnPage[];
     readonly cautions: readonly string[];
 }
-export interface BuyRow { readonly stock: string; readonly count: number; readonly length: string; readonly from: 'buy' | 'on hand'; readonly each: string; readonly cost: string }
+interface BuyRow { readonly stock: string; readonly count: number; readonly length: string; readonly from: 'buy' | 'on hand'; readonly each: string; readonly cost: string }
 export interface StockOnPage {
     readonly name: string; readonly at: number; readonly size: string; readonly known: string; readonly boards: readonly BoardOnPage[];
 }
@@ -66,7 +66,7 @@ export interface PieceOnPage {
 export interface StageOnPage {
     readonly title: string; readonly notes: readonly string[]; readonly cautions: readonly string[]; readonly steps: readonly StepOnPage[];
 }
-export interface StepOnPage { readonly number: number; readonly key: string; readonly set: string; readonly lines: readonly string[] }
+interface StepOnPage { readonly number: number; readonly key: string; readonly set: string; readonly lines: readonly string[] }
 
 /** Boards are drawn no narrower than this: their words would not be read. A narrower pane scrolls them. */
 const LEAST_WIDTH = 700;

@@ -5,7 +5,7 @@ import { sawOrder, type SawOrder } from '../../sawing/index.ts';
 import type { RoomOnPage } from '../page.ts';
 
 /** The boards of a whole house: what is cut already, and a plan of the rest. */
-export interface HouseBoards {
+interface HouseBoards {
     readonly plan: BoardPlan;
     readonly order: SawOrder;
     /** How far looking for a cheaper plan has come: stocks looked at, of how many; undefined where nobody looks. */

@@ -4,7 +4,7 @@ import type { Cut, ListedPiece } from './content.ts';
 import { partWord } from './part-words.ts';
 
 /** What pieces stand together by: the group's key, its title, and where it comes among the others. */
-export interface GroupOf { readonly key: string; readonly title: string; readonly order: readonly (string | number)[] }
+interface GroupOf { readonly key: string; readonly title: string; readonly order: readonly (string | number)[] }
 interface GroupingSpec { readonly word: () => string; readonly of: (cut: Cut, piece: ListedPiece) => GroupOf }
 
 const SPECS = {

@@ -1,7 +1,7 @@
 import type { Cut, ListedPiece } from './content.ts';
 
 /** Whether a piece is cut, and whether it is still to be cut the same way. */
-export type Condition = 'to cut' | 'cut' | 'changed';
+type Condition = 'to cut' | 'cut' | 'changed';
 
 /** The key a cut piece is ticked off by: its name, and how it was cut. */
 export function tickKey(piece: ListedPiece, cut: Cut): string {

@@ -7,7 +7,7 @@ import type { CutListContent } from './content.ts';
 import { partWord } from './part-words.ts';
 import type { Ticked } from './ticks.ts';
 
-export interface Total {
+interface Total {
     readonly stock: string;
     readonly part: Part;
     readonly pieces: number;

@@ -41,7 +41,7 @@ export interface EstimateContent extends PageContent {
     /** Why the job beside the alternates costs something else than above: it is compared by boards as they are planned at once, like them. */
     readonly compared: string;
 }
-export interface PriceRow { readonly what: string; readonly why: string; readonly amount: string; readonly at: number | null; readonly strong: boolean }
+interface PriceRow { readonly what: string; readonly why: string; readonly amount: string; readonly at: number | null; readonly strong: boolean }
 export interface AmountRow { readonly what: string; readonly count: string; readonly each: string; readonly amount: string; readonly at: number | null }
 export interface LaborRow {
     readonly phase: string; readonly room: string; readonly what: string; readonly why: string; readonly minutes: number; readonly hours: string;

@@ -47,7 +47,7 @@ export interface SectionShown {
     /** Nothing is said that could be off. */
     readonly isExact: boolean;
 }
-export interface LengthShown { readonly name: string; readonly figure: string; readonly off: string; readonly why: WhyWords }
+interface LengthShown { readonly name: string; readonly figure: string; readonly off: string; readonly why: WhyWords }
 export interface CaseShown {
     readonly id: string; readonly title: string; readonly svg: string; readonly times: number;
     readonly verdict: string; readonly isWrong: boolean; readonly reasons: readonly { readonly words: string; readonly at?: number }[];
@@ -57,7 +57,7 @@ export interface CaseShown {
 const PIXELS_PER_POINT = 1.2;
 const SIZE_UNSAID = { width: 900, height: 680 };
 /** From this width on, in pixels, the figures stand beside the section: see style.ts. */
-export const SIDE_BY_SIDE = 1000;
+const SIDE_BY_SIDE = 1000;
 const PADDING = 24;
 
 export function sectionContent(room: RoomOnPage, wishes: Wishes): SectionContent {

@@ -14,7 +14,7 @@ import { t } from '../shared/words.ts';
 import { bottomAndSide, fineSizes, fitZones, type Reason, type ToleranceCase } from './tolerances.ts';
 
 /** One direction of the room, wall to wall: the strip of its parts, and what rounding, press and the saw do along it. */
-export interface RunCase { readonly strip: RunStrip; readonly cases: readonly ToleranceCase[] }
+interface RunCase { readonly strip: RunStrip; readonly cases: readonly ToleranceCase[] }
 
 export function runCases(ceiling: Ceiling): readonly RunCase[] {
     return [ceiling.across, ceiling.down].filter(run => run.lines.length > 0).map(run => ({

@@ -36,7 +36,7 @@ function escaped(words: string): string {
 }
 
 /** `true`: the attribute alone; undefined and false: none. For `aria-…`, whose values are words, say 'true' and 'false'. */
-export type AttributeValue = string | number | boolean | undefined;
+type AttributeValue = string | number | boolean | undefined;
 
 /** Attributes from a table; their names come from the program alone. */
 export function attributes(table: Readonly<Record<string, AttributeValue>>): Html {

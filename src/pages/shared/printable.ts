@@ -3,7 +3,7 @@ import { PRINT_COLORS, PAGE_STYLE } from './style.ts';
 import { isCalm } from '../../plain/notice.ts';
 import type { HtmlText } from '../../text/fit.ts';
 
-export interface PrintedPage {
+interface PrintedPage {
     readonly title: string;
     readonly body: Html;
     /** Rules of this page besides those that every page has. */
@@ -33,7 +33,7 @@ ${noticeMarkup(notice)}${body}
 }
 
 /** In a box of its own over everything else. */
-export function noticeMarkup(notice: readonly string[]): Html | '' {
+function noticeMarkup(notice: readonly string[]): Html | '' {
     const [head, ...lines] = notice;
     return head === undefined ? '' : html`<section ${attributes({ 'class': isCalm(notice) ? 'standing calm' : 'standing' })}><h2>${head}</h2><ul>${lines.map(line => html`<li>${line}</li>`)}</ul></section>
 `;

@@ -24,7 +24,7 @@ export interface ViewContent extends PageContent {
     /** Pieces that do not go together, by the dry fit. */
     readonly wrong: readonly string[];
 }
-export type Shape = Pick<Mesh, 'faces' | 'edges'>;
+type Shape = Pick<Mesh, 'faces' | 'edges'>;
 
 export interface ViewPiece {
     /** Its id in the cut list. */

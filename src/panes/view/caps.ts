@@ -2,7 +2,7 @@ import type { ViewContent, ViewPiece } from '../../pages/view/content.ts';
 import { cornersOf, type Spot } from './geometry.ts';
 
 /** Where the pieces are cut through: rectangles, as triangles, and their outlines. */
-export interface Caps { readonly positions: Float32Array; readonly edges: Float32Array }
+interface Caps { readonly positions: Float32Array; readonly edges: Float32Array }
 
 /**
  * What an upright plane cuts out of the pieces. Each prism of a piece lies between a top and a foot of one outline, so its cut

@@ -1,5 +1,5 @@
 /** What a key does on the picture. Radians to turn, shares of the picture to move. */
-export type KeyAct =
+type KeyAct =
     | { readonly do: 'turn' | 'move'; readonly aside: number; readonly up: number }
     | { readonly do: 'zoom'; readonly by: number }
     | { readonly do: 'walk'; readonly by: 1 | -1 }

@@ -15,7 +15,7 @@ export function directionOf(look: Look): Vector3 {
 }
 
 /** A box by its two corners; y up, z south. */
-export interface Bounds { readonly min: Vector3; readonly max: Vector3 }
+interface Bounds { readonly min: Vector3; readonly max: Vector3 }
 
 /** Where to stand, and what to look at, so that all of the box is in the picture, in its middle, with a little air around. */
 export function standingFor({ min, max }: Bounds, direction: Vector3, { aspect }: Pick<PerspectiveCamera, 'aspect'>): { readonly at: Vector3; readonly target: Vector3 } {

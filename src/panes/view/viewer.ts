@@ -8,7 +8,7 @@ import { directionOf, standingFor } from './looks.ts';
 import { CeilingScene } from './scene.ts';
 
 /** What is lit up, and what is wrong, by key. */
-export interface Marks { readonly lit: ReadonlySet<string>; readonly wrong: ReadonlySet<string> }
+interface Marks { readonly lit: ReadonlySet<string>; readonly wrong: ReadonlySet<string> }
 
 /**
  * The picture on the canvas. It is drawn when something has changed and at no other time. Throws where the machine draws

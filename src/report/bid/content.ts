@@ -35,7 +35,7 @@ export interface BidContent {
 }
 /** Stands on the page, and on each of its drawings, while something of it is open. */
 export const DRAFT = 'Draft, not to be signed';
-export interface PriceLine { readonly what: string; readonly amount: string; readonly strong: boolean }
+interface PriceLine { readonly what: string; readonly amount: string; readonly strong: boolean }
 
 export function bidContent({ house, priced, alternates }: HousePrice, date?: string): BidContent {
     const { job } = house, { estimate, ceilings, left } = priced, standing = standingOfRooms(house.rooms);

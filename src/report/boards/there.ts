@@ -5,7 +5,7 @@ import { printLength, type Show } from '../../quantity/print-length.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 
 /** Boards that need not be bought, those of one length, place and worth together. */
-export interface There { readonly from: BoardFrom; readonly length: Ticks; readonly count: number; readonly worth?: Money }
+interface There { readonly from: BoardFrom; readonly length: Ticks; readonly count: number; readonly worth?: Money }
 
 export function there(boards: readonly Board[]): There[] {
     const alike = new Map<string, There>();

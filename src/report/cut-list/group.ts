@@ -7,7 +7,7 @@ import { grouped } from '../../plain/groups.ts';
 
 /** Pieces that are cut alike, at one setting of stop, fence and saw. */
 export interface Batch { readonly sample: Piece; readonly pieces: readonly Piece[] }
-export interface PartBatches { readonly part: Part; readonly batches: readonly Batch[] }
+interface PartBatches { readonly part: Part; readonly batches: readonly Batch[] }
 export interface StockBatches { readonly stock: Stock; readonly pieces: number; readonly parts: readonly PartBatches[] }
 
 /** For the saw: by stock, then part, then the longest first; left and right hands apart. */

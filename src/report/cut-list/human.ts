@@ -76,7 +76,7 @@ function head({ sample: p, pieces }: Batch, show: Show): string[] {
 }
 
 /** What its length is not: its face, its shorter edge where it lies, its back where that is shorter than what it takes. */
-export function edgesText(piece: Piece, show: Show): string {
+function edgesText(piece: Piece, show: Show): string {
     const { cutFace, cutBack, cutOverall: overall } = piece;
     if (cutFace === overall && cutBack === overall) return '';
     const lies = liesFlat(piece), edge = (ticks: Ticks, name: string): string => (ticks === overall ? '' : `${name} ${printLength(ticks, show)}`);

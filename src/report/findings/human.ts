@@ -42,7 +42,7 @@ function block(finding: Finding, files: Files, lines: (uri: string) => readonly 
 }
 
 /** `rooms/study.coffer:12:5`, counted from one. */
-export function placeOf(at: Source, files: Files): string {
+function placeOf(at: Source, files: Files): string {
     return `${cleanText(files.nameOf(at.uri))}:${at.range.start.line + 1}:${at.range.start.character + 1}`;
 }
 
@@ -56,7 +56,7 @@ function lineReader(files: Files): (uri: string) => readonly string[] {
     };
 }
 
-export interface Tally { readonly error: number; readonly warning: number; readonly hint: number; readonly allowed: number }
+interface Tally { readonly error: number; readonly warning: number; readonly hint: number; readonly allowed: number }
 
 export function tally(findings: readonly Finding[]): Tally {
     const counts: Record<Severity | 'allowed', number> = { error: 0, warning: 0, hint: 0, allowed: 0 };

@@ -6,7 +6,7 @@ import { printJson } from '../../text/json.ts';
 import type { JsonText } from '../../text/fit.ts';
 
 /** What is known of a rule besides its name. */
-export interface RulePage { readonly name: string; readonly title: string; readonly severity?: Severity; readonly explanation?: string }
+interface RulePage { readonly name: string; readonly title: string; readonly severity?: Severity; readonly explanation?: string }
 
 const LEVEL = { error: 'error', warning: 'warning', hint: 'note' } as const;
 const SCHEMA = 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json';

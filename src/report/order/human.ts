@@ -56,6 +56,6 @@ function orderText({ supplier, lines, costs, boardFeet, leadDays }: Order, plans
 }
 
 /** How a stock comes: `primed yellow-poplar 1x6`. */
-export function aboutText({ comes, species, size }: Stock): string {
+function aboutText({ comes, species, size }: Stock): string {
     return [comes?.value, species?.value, size?.value.text].filter(word => word !== undefined).join(' ');
 }

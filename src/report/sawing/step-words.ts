@@ -8,7 +8,7 @@ import { marksText } from '../marks.ts';
 import { counted } from '../../plain/words.ts';
 
 /** A step as it is printed: what is set, then what is done at that setting, line by line. */
-export interface StepWords { readonly set: string; readonly lines: readonly string[] }
+interface StepWords { readonly set: string; readonly lines: readonly string[] }
 
 /** The parts of the work, in their order, with what belongs to each. */
 export const STAGES: readonly { readonly title: string; has(step: Step): boolean }[] = [
@@ -75,7 +75,7 @@ export function stepWords(step: Step, order: SawOrder, nameOf: (piece: Piece) =>
 }
 
 /** Feet and inches, and inches alone beside them: stops are set by either. */
-export function setting(ticks: Ticks, show: Show): string {
+function setting(ticks: Ticks, show: Show): string {
     const length = printLength(ticks, show);
     return show === 'feet-inches' && ticks >= TICKS_PER_FOOT ? `${length} (${printInches(ticks)})` : length;
 }

@@ -2,7 +2,7 @@ import type { Layout, Line } from '../../ceiling/model.ts';
 import type { Source } from '../../provenance/source.ts';
 
 /** Two lines of different details that cross, seen from the line whose words make the difference. */
-export interface Meeting {
+interface Meeting {
     readonly line: Line;
     /** The lines of one detail that it crosses. */
     readonly others: readonly Line[];

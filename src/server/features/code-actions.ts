@@ -6,7 +6,7 @@ import { CofferQuickFixes } from '../../language/features/quick-fixes.ts';
 import { t } from '../../pages/shared/words.ts';
 import { silencing } from './silence.ts';
 
-export const FIX_ALL = 'source.fixAll.cofferwright';
+const FIX_ALL = 'source.fixAll.cofferwright';
 export const CODE_ACTION_KINDS = ['quickfix', FIX_ALL];
 
 /** Fixes of a finding, of all findings of its rule in the file, of all that need no choice; and leave to let one stand, with a reason. */

@@ -11,7 +11,7 @@ import { worstCase } from '../../quantity/tolerance.ts';
 import { coffers as count, cofferSizes, fitOfBottom } from './words.ts';
 
 /** `7 1/2" (190.5 mm)`, the job's own system first. */
-export function inBoth(ticks: Ticks, { show }: JobSettings): string {
+function inBoth(ticks: Ticks, { show }: JobSettings): string {
     const inches = inInches(ticks), millimeters = inMillimeters(ticks);
     return show.value === 'millimeters' ? `${millimeters} (${inches})` : `${inches} (${millimeters})`;
 }

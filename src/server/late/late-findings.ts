@@ -9,7 +9,7 @@ interface OfRoom { readonly found: readonly Diagnostic[]; readonly stale: boolea
 interface OfFile { readonly rooms: ReadonlyMap<string, OfRoom>; readonly from: readonly string[] | undefined }
 
 /** Where the texts are read that places are followed through. */
-export interface Texts {
+interface Texts {
     /** The text of a file as it was last built; undefined where there is none any more. */
     built(uri: string): string | undefined;
     /** The text as it is in the editor now; undefined where it is not open. */

@@ -11,7 +11,7 @@ export interface Known { readonly name: string; readonly problem: CuttingProblem
 export const solver = solverBy(await load());
 
 /** A problem without ripping. */
-export function problemOf(sizes: readonly number[], counts: readonly number[], boards: readonly Omit<BoardKind, 'across'>[]): CuttingProblem {
+function problemOf(sizes: readonly number[], counts: readonly number[], boards: readonly Omit<BoardKind, 'across'>[]): CuttingProblem {
     return { items: sizes.map((size, i) => ({ size, count: counts[i]!, lanes: [0] })), boards: boards.map(kind => ({ ...kind, across: 1 })), strips: [] };
 }
 

@@ -60,7 +60,7 @@ function settings(b: JobBuilder, wishes: RoomWishes): JobSettings {
     });
 }
 
-export function roomWith(wishes: RoomWishes): Room {
+function roomWith(wishes: RoomWishes): Room {
     const b = jobBuilder('file:///work%20shop/quince-lane/parlor.coffer');
     const { profile, stock } = boxBeam(b, wishes);
     const second = boxBeam(b, { ...wishes, profileName: 'fine-box' });

@@ -1,6 +1,6 @@
 import { parser } from 'sax';
 
-export interface Element { readonly name: string; readonly attributes: Readonly<Record<string, string>>; readonly children: Element[]; text: string }
+interface Element { readonly name: string; readonly attributes: Readonly<Record<string, string>>; readonly children: Element[]; text: string }
 
 /** Reads XML as strictly as the standard asks; throws at the first fault. `text` is what stands in the element itself. */
 export function readXml(text: string): Element {

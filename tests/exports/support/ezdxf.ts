@@ -1,6 +1,6 @@
 import { spawnSync } from 'node:child_process';
 
-export interface ReadByEzdxf {
+interface ReadByEzdxf {
     readonly version: string; readonly units: number; readonly troubles: readonly string[]; readonly counts: Readonly<Record<string, number>>;
     readonly layers: readonly string[]; readonly weights: Readonly<Record<string, number>>; readonly texts: readonly string[];
 }

@@ -2,7 +2,7 @@ import { solidsOf } from '../../../src/dryfit/solids.ts';
 import type { Prism, Solid } from '../../../src/dryfit/model.ts';
 import { laid, ROOMS, type LaidRoom } from '../../drawing/support/rooms.ts';
 
-export interface Model extends LaidRoom { readonly name: string; readonly solids: readonly Solid[] }
+interface Model extends LaidRoom { readonly name: string; readonly solids: readonly Solid[] }
 
 /** Rooms of every kind that are made into models in tests. */
 export const MODELS: readonly Model[] = ['three by two', 'butted, no trim, no board named', 'metric', 'narrow', 'two sections', 'one coffer, nothing round it', 'hostile'].map(name => {
@@ -13,7 +13,7 @@ export const MODELS: readonly Model[] = ['three by two', 'butted, no trim, no bo
 const METERS_PER_TICK = 1 / 640_000;
 
 /** Cubic meters, from the corners in plan by the shoelace formula. */
-export function prismVolume({ outline, top, foot }: Prism): number {
+function prismVolume({ outline, top, foot }: Prism): number {
     const twice = outline.reduce((sum, [x, y], i) => sum + x * outline[(i + 1) % outline.length]![1] - outline[(i + 1) % outline.length]![0] * y, 0);
     return twice / 2 * (foot - top) * METERS_PER_TICK ** 3;
 }

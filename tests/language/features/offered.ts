@@ -5,11 +5,11 @@ import type { TestWorkspace } from '../../support/workspace.ts';
 
 /** The line is written no further than the word; a hand has begun the word with two letters; the rest of the line is there already. */
 export const WAYS = ['empty tail', 'two letters', 'middle of the line'] as const;
-export type Way = typeof WAYS[number];
+type Way = typeof WAYS[number];
 
 /** A word of a file that means something there, and that an editor should have offered. */
-export interface Asked { readonly word: string; readonly offset: number; readonly line: number }
-export interface Missed extends Asked { readonly way: Way; readonly offered: readonly string[] }
+interface Asked { readonly word: string; readonly offset: number; readonly line: number }
+interface Missed extends Asked { readonly way: Way; readonly offered: readonly string[] }
 export interface Tally { readonly places: number; readonly offered: number; readonly meanLength: number; readonly missed: readonly Missed[] }
 
 /** Every word of a file but those that its writer invents: names that are declared there, and titles and other texts. */

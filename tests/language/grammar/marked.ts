@@ -1,7 +1,7 @@
 import type { ParseResult } from 'langium';
 
 /** An error as it is marked in a text: `^^^ message` below the words it stands on. */
-export interface Mark { readonly line: number; readonly from: number; readonly to: number; readonly message: string }
+interface Mark { readonly line: number; readonly from: number; readonly to: number; readonly message: string }
 
 /** Takes the marks out of a text. Lines count from zero in the text without them. */
 export function readMarks(marked: string): { text: string, marks: Mark[] } {

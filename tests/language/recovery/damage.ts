@@ -3,7 +3,7 @@ import type { LineReport } from '../../../src/language/lexer/index.ts';
 import { editsOf, type Edit, type Kind } from './edits.ts';
 
 /** What an edit did to the lines it did not touch. */
-export interface Damage { readonly edit: Edit; readonly errors: number; readonly elsewhere: readonly string[]; readonly lost: readonly string[] }
+interface Damage { readonly edit: Edit; readonly errors: number; readonly elsewhere: readonly string[]; readonly lost: readonly string[] }
 
 export interface Tally { cases: number; errors: number; elsewhere: number; losing: number; worst: number }
 

@@ -2,7 +2,7 @@ import type { TestProject } from 'vitest/node';
 import { missingBrowser, startBrowser } from './pane-page.ts';
 
 /** The browser of all pane tests: how to reach it, or what is missing. */
-export interface BrowserForAll { readonly endpoint?: string; readonly missing?: string }
+interface BrowserForAll { readonly endpoint?: string; readonly missing?: string }
 
 declare module 'vitest' {
     export interface ProvidedContext { browser: BrowserForAll }

@@ -9,9 +9,9 @@ import { versioned, type FromPane, type ToPane, type Versioned } from '../../../
 import { FULL } from '../../support/full.ts';
 import themes from './themes.json' with { type: 'json' };
 
-export const THEMES = ['dark', 'light', 'high-contrast'] as const;
+const THEMES = ['dark', 'light', 'high-contrast'] as const;
 /** A theme's colors, as the editor hands them to its panes. */
-export type Theme = keyof typeof themes;
+type Theme = keyof typeof themes;
 
 /** In which colors and widths a pane is looked at: each in each where everything is run, everyday each pane in colors and at a width of its own. */
 export function looks(kind: PaneKind, widths: readonly number[] = [300, 700, 1600]): readonly (readonly [Theme, number])[] {

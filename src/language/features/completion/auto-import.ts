@@ -9,7 +9,7 @@ import { pathBetween } from '../../workspace/import-graph.ts';
 import { isInside } from '../../workspace/imports.ts';
 
 /** Something another file of the workspace offers, and what has to be written at the head of this one to have it. */
-export interface Importable { readonly name: string; readonly node: AstNode; readonly path: string; readonly edit: TextEdit }
+interface Importable { readonly name: string; readonly node: AstNode; readonly path: string; readonly edit: TextEdit }
 
 /**
  * Things of one kind that other files offer under names that are free here. Files that use this one are left out: to use

@@ -15,10 +15,10 @@ import { PICTURE, type Suggestion } from './suggestion.ts';
 import { Suggestions } from './suggest.ts';
 
 /** A rule that a comment may allow. */
-export interface Allowable { readonly name: string; readonly title: string; readonly explanation: string }
+interface Allowable { readonly name: string; readonly title: string; readonly explanation: string }
 
 /** What whoever knows about ceilings can add. */
-export interface Knowledge { readonly namesIn?: NamesIn; readonly rules?: readonly Allowable[] }
+interface Knowledge { readonly namesIn?: NamesIn; readonly rules?: readonly Allowable[] }
 
 /** Offers what may stand at the cursor, with what is written about it. */
 export class CofferCompletionProvider implements CompletionProvider {

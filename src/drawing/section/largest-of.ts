@@ -1,21 +1,15 @@
-import type { Section } from '../../ceiling/model.ts';
 import { TICKS_PER_INCH } from '../../quantity/ticks.ts';
 import type { Extent } from '../extent.ts';
 import { POINTS_PER_INCH } from '../paper.ts';
-import type { SectionContext } from './context.ts';
-import { placeSection, type PlacedSection } from './place.ts';
-import type { SectionShape } from './shape.ts';
 
 const STEPS = 14;
 /** At most twice the beam's true size: a board as large as a door tells no more. */
 const LARGEST = 2 * POINTS_PER_INCH / TICKS_PER_INCH;
 
-/** The largest scale at which it fits; on paper draftsmen's scales rule, here the pane does. */
-export function largestPlace(section: Section, shape: SectionShape, context: SectionContext, area: Extent, notes: boolean): PlacedSection {
-    return largestOf((k, within) => placeSection(section, shape, context, within, k, { notes, title: false }), area);
-}
-
-/** `place`: at a scale, or null where it does not fit. Where the figures alone are wider than the pane it is shown over the edge. */
+/**
+ * The largest scale at which it fits; on paper draftsmen's scales rule, in a pane the pane does. `place`: at a scale, or null where it does not fit.
+ * Where the figures alone are wider than the pane it is shown over the edge.
+ */
 export function largestOf<Placed>(place: (pointsPerTick: number, within: Extent) => Placed | null, area: Extent): Placed {
     let low = 0, high = LARGEST, best = place(LARGEST, area);
     if (best) return best;

@@ -1,0 +1,51 @@
+/** Rooms of which as much is kept as their pieces and their arrangement are. */
+export const MOST_ROOMS = 64;
+
+/** What was made of a thing. `known`: what helps to make it, where somebody has it. */
+export interface Kept<Thing, Made, Known extends unknown[] = []> {
+    (thing: Thing, ...known: Known): Made;
+    /** Whether it is there already. */
+    has(thing: Thing): boolean;
+}
+
+/**
+ * What was made of a thing, kept as long as the thing is there and, where `most` says how many are kept, nobody has asked about so many others
+ * since: all rooms of any house stay, and not those of every file of a large workspace. It does not keep the things themselves. A tree or a room that
+ * is read anew is another thing, so nothing here goes stale that is made of the thing alone. What comes to `undefined` is made again.
+ */
+export function kept<Thing extends object, Made, Known extends unknown[]>(
+    make: (thing: Thing, ...known: Known) => Made, most = Infinity,
+): Kept<Thing, Made, Known> {
+    const all = new WeakMap<Thing, Made>();
+    const order: WeakRef<Thing>[] = [];
+    const of = (thing: Thing, ...known: Known): Made => {
+        let made = all.get(thing);
+        if (made !== undefined) return made;
+        all.set(thing, made = make(thing, ...known));
+        if (most < Infinity) order.push(new WeakRef(thing));
+        const oldest = order.length > most ? order.shift()!.deref() : undefined;
+        if (oldest) all.delete(oldest);
+        return made;
+    };
+    return Object.assign(of, { has: (thing: Thing) => all.has(thing) });
+}
+
+/**
+ * What was made of a plan, made again only where something in the plan is another: the price of a board, a lamp or a note makes new data of a
+ * room, and its beams stay where they are. Kept is the last plan of each name, of the `most` whose plans came last; plans are compared by all that
+ * stands in them.
+ */
+export function keptByName<Plan, Made, Known extends unknown[]>(
+    make: (plan: Plan, ...known: Known) => Made, most: number,
+): (name: string, plan: Plan, ...known: Known) => Made {
+    const last = new Map<string, { readonly said: string; readonly made: Made }>();
+    return (name, plan, ...known) => {
+        const said = JSON.stringify(plan), before = last.get(name);
+        if (before?.said === said) return before.made;
+        const made = make(plan, ...known);
+        last.delete(name);
+        last.set(name, { said, made });
+        if (last.size > most) last.delete(last.keys().next().value!);
+        return made;
+    };
+}
