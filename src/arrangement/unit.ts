@@ -1,5 +1,4 @@
 import { gcd, type Point } from '../plane/point.ts';
-import { Rational } from '../quantity/rational.ts';
 import type { Exact, Plan, Spot } from './plan.ts';
 
 /**

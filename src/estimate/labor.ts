@@ -1,6 +1,6 @@
 import type { Ceiling } from '../ceiling/model.ts';
 import type { Profile } from '../job/model.ts';
-import type { Labor, TimedByCount, TimedByLength } from '../job/rates.ts';
+import { BY_COUNT, BY_LENGTH, type Labor, type TimedByCount, type TimedByLength } from '../job/rates.ts';
 import type { Given } from '../provenance/source.ts';
 import { roundMoney } from '../quantity/money.ts';
 import { printRun } from '../quantity/print-length.ts';
@@ -12,13 +12,13 @@ import type { LaborBasis, LaborLine, Missing, Phase } from './model.ts';
 /** A room as it is priced. */
 export interface PricedRoom { readonly ceiling: Ceiling; readonly takeOff: TakeOff }
 
-const LENGTHS: readonly { readonly part: Part & TimedByLength; readonly phase: Phase; readonly word: string; readonly what: string }[] = [
-    { part: 'blocking', phase: 'blocking', word: 'blocking', what: 'blocking' },
-    { part: 'side', phase: 'sides', word: 'sides', what: 'sides' },
-    { part: 'cleat', phase: 'sides', word: 'cleats', what: 'cleats' },
-    { part: 'bottom', phase: 'bottoms', word: 'bottom', what: 'bottoms' },
-    { part: 'band', phase: 'band', word: 'band', what: 'band' },
-    { part: 'trim', phase: 'trim', word: 'trim', what: 'trim' },
+const LENGTHS: readonly { readonly part: Part & TimedByLength; readonly phase: Phase; readonly what: string }[] = [
+    { part: 'blocking', phase: 'blocking', what: 'blocking' },
+    { part: 'side', phase: 'sides', what: 'sides' },
+    { part: 'cleat', phase: 'sides', what: 'cleats' },
+    { part: 'bottom', phase: 'bottoms', what: 'bottoms' },
+    { part: 'band', phase: 'band', what: 'band' },
+    { part: 'trim', phase: 'trim', what: 'trim' },
 ];
 const JOINTS: readonly { readonly kinds: readonly Joint['kind'][]; readonly rate: TimedByCount; readonly phase: Phase; readonly what: string }[] = [
     { kinds: ['corner'], rate: 'corner', phase: 'sides', what: 'corners of sides' },
@@ -75,10 +75,10 @@ class Book {
             if (each) timed.push(...of.map(detail => ({ minutes: each, detail })));
         };
         count('layout', 'setting out', 'crossings', ceiling.crossings.map(({ ns }) => details.get(ns.name)), 'crossings');
-        for (const { part, phase, word, what } of LENGTHS) {
+        for (const { part, phase, what } of LENGTHS) {
             const own = pieces.filter(piece => piece.part === part);
             if (own.length === 0) continue;
-            const perTick = this.long(name, part, phase, word, what, own.reduce((sum, piece) => sum + piece.back, 0), show);
+            const perTick = this.long(name, part, phase, what, own.reduce((sum, piece) => sum + piece.back, 0), show);
             if (perTick) timed.push(...own.map(piece => ({ minutes: perTick.mul(piece.back), detail: detailOf(piece) })));
             if (part === 'blocking') count('spacer', 'blocking', 'spacers', pieces.filter(piece => piece.part === 'spacer').map(detailOf), 'pieces');
         }
@@ -107,16 +107,16 @@ class Book {
         }
     }
 
-    private long(room: string, part: TimedByLength, phase: Phase, word: string, what: string, ticks: Ticks, show: 'feet-inches' | 'millimeters'): Rational | undefined {
+    private long(room: string, part: TimedByLength, phase: Phase, what: string, ticks: Ticks, show: 'feet-inches' | 'millimeters'): Rational | undefined {
         const rate = this.labor.byLength[part];
-        if (!rate) { this.lacks(`labor.${word}`, `${printRun(ticks, show)} of ${what}`, room); return undefined; }
+        if (!rate) { this.lacks(`labor.${BY_LENGTH[part]}`, `${printRun(ticks, show)} of ${what}`, room); return undefined; }
         this.write(room, phase, what, rate, { by: 'length', ticks, perTick: rate.value });
         return rate.value;
     }
 
     counted(room: string | undefined, timed: TimedByCount, phase: Phase, what: string, count: number, unit: string): Rational | undefined {
         const rate = this.labor.byCount[timed];
-        if (!rate) { this.lacks(`labor.${timed === 'spacer' ? 'spacers' : timed}`, `${count} ${what}`, room); return undefined; }
+        if (!rate) { this.lacks(`labor.${BY_COUNT[timed]}`, `${count} ${what}`, room); return undefined; }
         this.write(room, phase, what, rate, { by: 'count', count, unit, each: rate.value });
         return rate.value;
     }

@@ -10,10 +10,13 @@ export interface Rates { readonly labor: Labor; readonly bid: Bid }
 /** So much money, exact, in the currency's major unit. */
 export interface Sum { readonly amount: Rational; readonly currency: string }
 
-/** Parts that are timed by the foot. Exact minutes a tick. */
-export type TimedByLength = 'blocking' | 'side' | 'cleat' | 'bottom' | 'band' | 'trim';
-/** Work that is timed by the piece. Exact minutes each. */
-export type TimedByCount = 'layout' | 'spacer' | 'corner' | 'butt' | 'splice' | 'coffer' | 'set-up';
+/** What `labor` times, and its word there. Parts by the foot, exact minutes a tick; other work by the piece, exact minutes each. */
+export const BY_LENGTH = { blocking: 'blocking', side: 'sides', cleat: 'cleats', bottom: 'bottom', band: 'band', trim: 'trim' } as const;
+export const BY_COUNT = {
+    layout: 'layout', spacer: 'spacers', corner: 'corner', butt: 'butt', splice: 'splice', coffer: 'coffer', 'set-up': 'set-up',
+} as const;
+export type TimedByLength = keyof typeof BY_LENGTH;
+export type TimedByCount = keyof typeof BY_COUNT;
 
 export interface Labor {
     /** Where the nearest `labor` stands. Undefined: there is none. */

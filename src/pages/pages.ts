@@ -9,7 +9,7 @@ import { estimatePage } from './estimate/page.ts';
 import { viewPage } from './view/page.ts';
 
 /** All kinds of page there are. One line each; what a pane's script renders is listed in src/panes, what the editor offers in src/extension/panes/kinds.ts. */
-export const PAGES: Partial<Readonly<Record<PaneKind, Page>>> = {
+export const PAGES: Readonly<Record<PaneKind, Page>> = {
     plan: planPage,
     boards: boardsPage,
     section: sectionPage,

@@ -1,5 +1,5 @@
 import type { ExportFormat, PageContent } from '../pages/page.ts';
-import type { PaneKind } from '../pages/kinds.ts';
+import { isPaneKind, type PaneKind } from '../pages/kinds.ts';
 import type { Source } from '../provenance/source.ts';
 
 export { PANE_KINDS, type PaneKind } from '../pages/kinds.ts';
@@ -88,11 +88,10 @@ const isCount: Check = value => isNumber(value) && Number.isInteger(value) && (v
 const isPosition = has({ line: isCount, character: isCount });
 const isSource = has({ uri: isText, range: has({ start: isPosition, end: isPosition }) });
 const isRoom = has({ uri: isText, room: isText, title: isText });
-const isKind = either('plan', 'section', 'cut-list', 'boards', 'view', 'estimate');
 
 const TO_PANE: Readonly<Record<ToPane['type'], Check>> = {
     content: has({
-        kind: isKind, shown: or(value => value === null, isRoom), rooms: each(isRoom), condition: either('current', 'broken', 'nothing'),
+        kind: isPaneKind, shown: or(value => value === null, isRoom), rooms: each(isRoom), condition: either('current', 'broken', 'nothing'),
         problem: or(isAbsent, has({ message: isText, at: isSource })), content: or(isAbsent, has({ sources: each(isSource) })),
     }),
     selection: has({ keys: isTexts, reveal: isFlag }),
@@ -107,7 +106,7 @@ const FROM_PANE: Readonly<Record<FromPane['type'], Check>> = {
     select: has({ at: isSource }),
     choose: has({ uri: isText, room: isText }),
     pin: has({ pinned: isFlag }),
-    find: has({ kind: isKind, key: isText }),
+    find: has({ kind: isPaneKind, key: isText }),
     pick: has({ key: isText }),
     tick: has({ add: isTexts, remove: isTexts }),
     mark: has({ as: either('cut', 'spoiled'), key: isText }),

@@ -5,7 +5,7 @@ import type { Shown } from '../pages/shared/shown.ts';
 import { PAGE_STYLE, PANE_COLORS } from '../pages/shared/style.ts';
 import { setWords, t } from '../pages/shared/words.ts';
 import { announce } from './announce.ts';
-import { readToPane, versioned, type ContentMessage, type ExportFormat, type ExportMessage, type FromPane, type PaneKind, type ToPane } from './messages.ts';
+import { readToPane, versioned, type ContentMessage, type ExportFormat, type ExportMessage, type FromPane, type PaneKind } from './messages.ts';
 import { patch } from './patch.ts';
 import { keyOf, shell } from './shell.ts';
 import { keep, keptState, withValue } from './state.ts';

@@ -2,7 +2,7 @@
 export const MOST_ROOMS = 64;
 
 /** What was made of a thing. `known`: what helps to make it, where somebody has it. */
-export interface Kept<Thing, Made, Known extends unknown[] = []> {
+interface Kept<Thing, Made, Known extends unknown[] = []> {
     (thing: Thing, ...known: Known): Made;
     /** Whether it is there already. */
     has(thing: Thing): boolean;

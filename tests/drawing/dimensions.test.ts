@@ -8,7 +8,7 @@ import { readLength } from '../../src/quantity/read-length.ts';
 import { Rational, toTicks } from '../../src/quantity/rational.ts';
 import type { Ticks } from '../../src/quantity/ticks.ts';
 import { groups, texts } from './support/walk.ts';
-import { laid, ROOMS } from './support/rooms.ts';
+import { drawn, laid, ROOMS } from './support/rooms.ts';
 import { runs } from '../support/full.ts';
 
 /** A figure of a string, or a sum of them (`50 × 1'-0" + 49 × 7"`), in ticks. */
@@ -24,8 +24,8 @@ function valueOf(figure: string, metric: boolean): Ticks {
 describe('the figures of every string across a plan add up to the room', () => {
     const rooms = Object.entries(ROOMS).filter(([, wishes]) => !wishes.title);
     test.each(rooms)('%s', (_name, wishes) => {
-        const { ceiling, pieces } = laid(wishes);
-        const strings = groups(drawSheets(ceiling, pieces)[0]!.items).filter(group => group.id.startsWith('dimensions.'));
+        const { ceiling } = laid(wishes);
+        const strings = groups(drawn(wishes)[0]!.items).filter(group => group.id.startsWith('dimensions.'));
         expect(strings.length).toBeGreaterThanOrEqual(2);
         for (const string of strings) {
             const figures = texts(string.items).map(run => run.text);

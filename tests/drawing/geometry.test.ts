@@ -5,14 +5,14 @@ import type { Item, Point, Polyline } from '../../src/drawing/display-list.ts';
 import { clipToConvex } from '../../src/drawing/fill/clip.ts';
 import { endGrain } from '../../src/drawing/fill/end-grain.ts';
 import { hatch } from '../../src/drawing/fill/hatch.ts';
-import { drawSection, drawSheets } from '../../src/drawing/index.ts';
+import { drawSection } from '../../src/drawing/index.ts';
 import { sheetAfter } from '../../src/drawing/plan/plan.ts';
 import { largestThatFits, planScales, pointsPerTick, sectionScales } from '../../src/drawing/scale.ts';
 import { lastPart, sourceReference } from '../../src/drawing/source-reference.ts';
 import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
 import { jobBuilder, ticksOf } from '../support/job-builder.ts';
 import { groupOf, leaves } from './support/walk.ts';
-import { laid, ROOMS } from './support/rooms.ts';
+import { drawn, laid, ROOMS } from './support/rooms.ts';
 import { runs } from '../support/full.ts';
 
 const SQUARE: readonly Point[] = [[0, 0], [10, 0], [10, 10], [0, 10]];
@@ -67,8 +67,7 @@ describe('pieces in plan', () => {
 
 describe('true to scale', () => {
     test('the wall\'s inner face is the room, at the scale the sheet says', () => {
-        const { ceiling, pieces } = laid(ROOMS['three by two']!);
-        const plan = drawSheets(ceiling, pieces)[0]!;
+        const plan = drawn(ROOMS['three by two']!)[0]!;
         const face = leaves(groupOf(plan, 'walls').items).find(item => item.kind === 'polyline' && item.pen === 'cut') as Polyline;
         // 1/2" = 1'-0": 171 1/2" of room are 171.5 / 24 inches of paper
         expect(Math.max(...face.points.map(p => p[0])) - Math.min(...face.points.map(p => p[0]))).toBeCloseTo(171.5 / 24 * 72, 6);

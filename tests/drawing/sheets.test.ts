@@ -3,11 +3,10 @@ import { drawSheets, type Sheet } from '../../src/drawing/index.ts';
 import { MARGIN } from '../../src/drawing/sheet/frame.ts';
 import { outside, touching } from './support/checks.ts';
 import { groups, texts } from './support/walk.ts';
-import { laid, ROOMS } from './support/rooms.ts';
+import { drawn, laid, ROOMS } from './support/rooms.ts';
 
 describe.each(Object.entries(ROOMS))('%s', (_name, wishes) => {
-    const { ceiling, pieces } = laid(wishes);
-    const sheets = drawSheets(ceiling, pieces);
+    const { pieces } = laid(wishes), sheets = drawn(wishes);
 
     test('every piece is drawn once on the plan, with the words it comes from', () => {
         const drawn = groups(sheets[0]!.items).filter(group => group.piece !== undefined);
@@ -40,23 +39,19 @@ describe.each(Object.entries(ROOMS))('%s', (_name, wishes) => {
 });
 
 test('sections of a room are drawn once each', () => {
-    const { ceiling, pieces } = laid(ROOMS['three by two']!);
     // the plan, its beams, its band, how they meet
-    expect(drawSheets(ceiling, pieces)).toHaveLength(4);
-    const two = laid(ROOMS['two sections']!);
-    const sheets = drawSheets(two.ceiling, two.pieces);
+    expect(drawn(ROOMS['three by two']!)).toHaveLength(4);
+    const sheets = drawn(ROOMS['two sections']!);
     expect(sheets.map(sheet => sheet.title)).toEqual([
         'Reflected ceiling plan, Parlor, Quince Lane 4', 'Section through a box beam, plain-box, Parlor, Quince Lane 4', 'Section through a box beam, fine-box, Parlor, Quince Lane 4',
         'Section through the band, north, east, south and west walls, Parlor, Quince Lane 4', 'How beams meet, Parlor, Quince Lane 4', 'How beams meet, Parlor, Quince Lane 4',
     ]);
     expect(groups(sheets[0]!.items).flatMap(group => (group.id.startsWith('mark.') ? [group.title] : []))).toEqual(['Section 2 on sheet C-2', 'Section 3 on sheet C-3']);
-    const one = laid(ROOMS['one coffer, nothing round it']!);
-    expect(drawSheets(one.ceiling, one.pieces)).toHaveLength(1);
+    expect(drawn(ROOMS['one coffer, nothing round it']!)).toHaveLength(1);
 });
 
 test('the checks themselves see a text on another, and one across the border', () => {
-    const { ceiling, pieces } = laid(ROOMS['three by two']!);
-    const sheet = drawSheets(ceiling, pieces)[0]!;
+    const sheet = drawn(ROOMS['three by two']!)[0]!;
     const first = texts(sheet.items)[0]!;
     const twice: Sheet = { ...sheet, items: [...sheet.items, { ...first, at: [first.at[0] + 2, first.at[1]] }] };
     expect(touching(twice)).toEqual([`${first.text} | ${first.text}`]);
@@ -75,8 +70,7 @@ test('a strip too full for a long list cuts the list, says so, and keeps the cau
 });
 
 test('the cautions of the section defer to those who may say', () => {
-    const { ceiling, pieces } = laid(ROOMS['three by two']!);
-    const words = texts(drawSheets(ceiling, pieces)[1]!.items).map(run => run.text).join(' ');
+    const words = texts(drawn(ROOMS['three by two']!)[1]!.items).map(run => run.text).join(' ');
     expect(words).toMatch(/licensed person and the local code/);
     expect(words).toMatch(/wires, pipes and ducts/);
 });

@@ -3,13 +3,12 @@ import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { create } from 'fontkit';
 import { describe, expect, test } from 'vitest';
-import { drawSheets } from '../../src/drawing/index.ts';
 import { countedFigures, drawnFractions, figure, figureWithUnit, sizeFigure, sizeWithUnit } from '../../src/drawing/figures.ts';
 import { cleanText } from '../../src/text/clean-text.ts';
 import { fitText, wrapText } from '../../src/drawing/text/fit-text.ts';
 import { isInFont, textWidth } from '../../src/drawing/text/measure-text.ts';
 import { ticksOf } from '../support/job-builder.ts';
-import { laid, ROOMS } from './support/rooms.ts';
+import { drawn, ROOMS } from './support/rooms.ts';
 import { texts } from './support/walk.ts';
 import { runs } from '../support/full.ts';
 
@@ -41,8 +40,7 @@ test('fractions are the font\'s own', () => {
 test('every character the drawings use of themselves has a glyph', () => {
     const ownRooms = Object.entries(ROOMS).filter(([name]) => name !== 'hostile');
     const used = new Set(ownRooms.flatMap(([, wishes]) => {
-        const { ceiling, pieces } = laid(wishes);
-        return drawSheets(ceiling, pieces).flatMap(sheet => texts(sheet.items).flatMap(run => [...run.text]));
+        return drawn(wishes).flatMap(sheet => texts(sheet.items).flatMap(run => [...run.text]));
     }));
     expect(used.size).toBeGreaterThan(60);
     for (const character of used) {

@@ -10,9 +10,7 @@ import { outside, touching } from './support/checks.ts';
 import { groupOf, groups, texts } from './support/walk.ts';
 
 /** What runs along the walls, in section: bands, half beams of every kind, and a beam that hangs under a panel. */
-const TEXT = `${PLAIN_BEAM}
-stock bed { thickness 9/16"; width 3 1/4"; lengths 16' }
-profile grooved like plain { sides { rabbet 1/8" x 1/4" on lower-back } }
+const TEXT = `${PLAIN_BEAM}profile grooved like plain { sides { rabbet 1/8" x 1/4" on lower-back } }
 profile paneled like plain { back { thickness 1/4" } }
 profile crowned like plain { trim { stock bed; spring 38 deg } }
 

@@ -1,6 +1,3 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { join, relative } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import type { Fault } from '../../src/dryfit/model.ts';
 import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
@@ -11,13 +8,10 @@ import { dryFitOf, inspectClosely } from '../../src/pipeline/inspect-closely.ts'
 import { layoutOf } from '../../src/pipeline/inspect.ts';
 import { inches } from '../../src/quantity/rational.ts';
 import { takeOff } from '../../src/takeoff/take-off.ts';
+import { EXAMPLES } from '../support/examples.ts';
 import { exampleRoom } from '../support/example-room.ts';
 import { TestWorkspace } from '../support/workspace.ts';
 import { told } from './told.ts';
-
-const folder = fileURLToPath(new URL('../../examples', import.meta.url));
-const texts = Object.fromEntries(readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(name => name.endsWith('.coffer'))
-    .map(name => [relative(folder, join(folder, name)), readFileSync(join(folder, name), 'utf8')]));
 
 function isRounding(fault: Fault): boolean {
     return fault.kind === 'misfit' && fault.clashes.every(({ kind, ticks }) => kind === 'rounded' && Math.abs(ticks) < TICKS_PER_INCH / 50);
@@ -29,9 +23,9 @@ function isUpright(outline: readonly { readonly x: number; readonly y: number }[
 }
 
 test('every room of the examples goes together', async () => {
-    const workspace = await TestWorkspace.open(texts);
+    const workspace = await TestWorkspace.open(EXAMPLES);
     let rooms = 0;
-    for (const path of Object.keys(texts)) {
+    for (const path of Object.keys(EXAMPLES)) {
         const file = readFile(workspace.document(path));
         for (const room of file.rooms) {
             const ceiling = layoutOf(room).ceiling!;

@@ -4,23 +4,31 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { drawSheets, type Sheet } from '../../src/drawing/index.ts';
+import type { Sheet } from '../../src/drawing/index.ts';
 import { toDxf } from '../../src/exports/dxf/dxf.ts';
 import { readLength } from '../../src/quantity/read-length.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM } from '../../src/quantity/ticks.ts';
-import { laid, ROOMS, type LaidRoom } from '../drawing/support/rooms.ts';
+import { drawn, laid, ROOMS, type LaidRoom } from '../drawing/support/rooms.ts';
 import { pythonWithEzdxf, readByEzdxf } from './support/ezdxf.ts';
 
 interface Written { readonly room: LaidRoom; readonly sheet: Sheet; readonly metric: boolean; readonly text: string }
 const written = new Map<string, Written>();
-const rooms = Object.entries(ROOMS).filter(([name]) => name !== 'many small').map(([name, wishes]) => [name, laid(wishes)] as const);
-for (const [name, room] of rooms) {
+const rooms = Object.entries(ROOMS).filter(([name]) => name !== 'many small').map(([name, wishes]) => [name, laid(wishes), drawn(wishes)] as const);
+for (const [name, room, sheets] of rooms) {
     const show = room.ceiling.room.job.show.value;
-    for (const sheet of drawSheets(room.ceiling, room.pieces)) written.set(`${name} ${sheet.id}`, { room, sheet, metric: show === 'millimeters', text: toDxf(sheet, show) });
+    for (const sheet of sheets) written.set(`${name} ${sheet.id}`, { room, sheet, metric: show === 'millimeters', text: toDxf(sheet, show) });
 }
 const plans = [...written].filter(([name]) => name.endsWith('C-1'));
 
-function read(text: string) {
+type Read = ReturnType<typeof readAnew>;
+const known = new Map<string, Read>();
+/** Read once for all tests of a sheet. */
+function read(text: string): Read {
+    const before = known.get(text) ?? readAnew(text);
+    known.set(text, before);
+    return before;
+}
+function readAnew(text: string) {
     const parsed = new DxfParser().parseSync(text)!;
     const on = <E>(type: string, layer: string): E[] => parsed.entities.filter(entity => entity.type === type && entity.layer === layer) as unknown as E[];
     return { parsed, on, layers: (parsed.tables as { layer: { layers: Record<string, ILayer> } }).layer.layers };

@@ -1,16 +1,13 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { EstimateContent } from '../../src/pages/estimate/content.ts';
 import { estimatePage } from '../../src/pages/estimate/page.ts';
 import type { RoomOnPage } from '../../src/pages/page.ts';
+import { TWO_ROOMS } from '../support/examples.ts';
 import { contentMessage, roomOnPage, serve } from './support/content.ts';
 import { inTheOneBrowser } from './support/one-browser.ts';
 import { looks, PanePage } from './support/pane-page.ts';
 
-const folder = new URL('../../examples/', import.meta.url);
-const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(name => name.endsWith('.coffer'));
-const house = Object.fromEntries(files.map(name => [name, readFileSync(new URL(name, folder), 'utf8')]));
-const dining = async (more: Record<string, string> = {}): Promise<RoomOnPage> => roomOnPage(await serve({ ...house, ...more }), 'quince-lane/dining-room.coffer');
+const dining = async (more: Record<string, string> = {}): Promise<RoomOnPage> => roomOnPage(await serve({ ...TWO_ROOMS, ...more }), 'quince-lane/dining-room.coffer');
 
 inTheOneBrowser();
 
@@ -47,8 +44,8 @@ describe('the estimate pane', () => {
     });
 
     test('says over everything why it is not to be built from, each line leads to its words; and with an alternate what is wrong with it', async () => {
-        const blocked = house['quince-lane/dining-room.coffer']!.replace(/\n  grid \{/, '\n  fixture press cabinet on east width 3\'\n  grid {');
-        const wide = `${house['quince-lane/alternates.coffer']!}\nalternate wide { dining.grid.coffers-north 60 }\n`;
+        const blocked = TWO_ROOMS['quince-lane/dining-room.coffer']!.replace(/\n  grid \{/, '\n  fixture press cabinet on east width 3\'\n  grid {');
+        const wide = `${TWO_ROOMS['quince-lane/alternates.coffer']!}\nalternate wide { dining.grid.coffers-north 60 }\n`;
         const room = await dining({ 'quince-lane/dining-room.coffer': blocked, 'quince-lane/alternates.coffer': wide });
         const pane = await PanePage.open('estimate', { width: 1200, height: 900 });
         await pane.say(contentMessage('estimate', room));
@@ -64,7 +61,7 @@ describe('the estimate pane', () => {
 
     test('names are text, whatever they hold; and it is kept as files', async () => {
         const name = '<script>alert(1)</script> \u202egnp.exe \u{1f6aa}';
-        const room = await dining({ 'quince-lane/house.coffer': house['quince-lane/house.coffer']!.replace('Quince Lane 12', name) });
+        const room = await dining({ 'quince-lane/house.coffer': TWO_ROOMS['quince-lane/house.coffer']!.replace('Quince Lane 12', name) });
         const pane = await PanePage.open('estimate', { width: 800, height: 700 });
         await pane.say(contentMessage('estimate', room));
         expect(pane.complaints).toEqual([]);

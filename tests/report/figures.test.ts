@@ -1,9 +1,9 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { folderWith } from '../cli/folder.ts';
 import { cofferwright } from '../cli/world.ts';
 import { made, OUTPUTS } from '../standing/outputs.ts';
+import { EXAMPLES, filesIn } from '../support/examples.ts';
 import { FULL, some } from '../support/full.ts';
 import { readMarked } from '../support/marked.ts';
 
@@ -25,12 +25,10 @@ function offTape(text: string, said: string): string[] {
     return [...new Set([...inches, ...metric].map(([figure]) => figure))];
 }
 
-const examples = join(import.meta.dirname, '../../examples'), realJobs = join(import.meta.dirname, '../rules/real-jobs');
-const filesOf = (folder: string): Record<string, string> => Object.fromEntries(readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .filter(name => name.endsWith('.coffer')).map(name => [name, readFileSync(join(folder, name), 'utf8')]));
+const realJobs = join(import.meta.dirname, '../rules/real-jobs');
 const jobs: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-    examples: filesOf(examples),
-    ...Object.fromEntries(Object.entries(filesOf(realJobs))
+    examples: EXAMPLES,
+    ...Object.fromEntries(Object.entries(filesIn(realJobs))
         .map(([name, text]) => [name, Object.fromEntries(readMarked(text).map(file => [file.path, file.text]))])),
     'boards in millimeters in a job in inches': {
         'parlor.coffer': `edition 1

@@ -1,15 +1,14 @@
 import type { CodeLens } from 'vscode-languageserver';
 import { describe, expect, test } from 'vitest';
-import { readdirSync, readFileSync } from 'node:fs';
 import { createServerServices } from '../../src/server/services.ts';
 import type { CofferCodeLenses } from '../../src/server/features/code-lenses.ts';
+import { TWO_ROOMS } from '../support/examples.ts';
 import { TestWorkspace } from '../support/workspace.ts';
 
-const folder = new URL('../../examples/', import.meta.url);
-const house = Object.fromEntries(readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(name => name.endsWith('.coffer')).map(name => [name, readFileSync(new URL(name, folder), 'utf8')]));
+const house = TWO_ROOMS, served = TestWorkspace.serve(house, createServerServices);
 
-async function titlesIn(path: string, files: Record<string, string> = house): Promise<string[]> {
-    const workspace = await TestWorkspace.serve(files, createServerServices);
+async function titlesIn(path: string, files?: Record<string, string>): Promise<string[]> {
+    const workspace = files ? await TestWorkspace.serve(files, createServerServices) : await served;
     const provider = workspace.coffer.lsp.CodeLensProvider as CofferCodeLenses;
     return provider.provideCodeLens(workspace.document(path)).map((lens: CodeLens) => provider.resolve(lens).command!.title);
 }

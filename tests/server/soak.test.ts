@@ -1,38 +1,34 @@
-import { readFileSync, readdirSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import { getHeapStatistics, setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import { expect, test } from 'vitest';
 import type { CofferCodeLenses } from '../../src/server/features/code-lenses.ts';
 import { createServerServices } from '../../src/server/services.ts';
-import { runs } from '../support/full.ts';
+import { EXAMPLES } from '../support/examples.ts';
+import { FULL, runs } from '../support/full.ts';
 import { TestWorkspace } from '../support/workspace.ts';
 import { edited, seeded } from './random-edits.ts';
 
-const EDITS = runs(10_000, 400);
+const EDITS = runs(10_000, 200);
 /** Where the first measurement is taken: once what is compiled and kept on the way has settled, as far as a short run gets there. */
 const EARLY = EDITS >= 10_000 ? EDITS / 5 : EDITS / 2;
 
-const examples = fileURLToPath(new URL('../../examples', import.meta.url));
-const FILES = Object.fromEntries(readdirSync(examples, { recursive: true, encoding: 'utf8' }).filter(path => path.endsWith('.coffer')).sort()
-    .map(path => [path.replaceAll('\\', '/'), readFileSync(`${examples}/${path}`, 'utf8')]));
-const PATHS = Object.keys(FILES);
+const PATHS = Object.keys(EXAMPLES);
 
 setFlagsFromString('--expose-gc');
 const collect = runInNewContext('gc') as () => void;
 
 test(`after ${EDITS} random edits the findings are those of a cold start, and memory has not grown`, { timeout: 3_600_000 }, async () => {
     const random = seeded(20);
-    const workspace = await TestWorkspace.serve(FILES, createServerServices);
-    const texts: Record<string, string> = { ...FILES };
+    const workspace = await TestWorkspace.serve(EXAMPLES, createServerServices);
+    const texts: Record<string, string> = { ...EXAMPLES };
     let early = 0;
     for (let edit = 1; edit <= EDITS; edit++) {
         const path = PATHS[Math.floor(random() * PATHS.length)]!;
-        texts[path] = edited(texts[path]!, FILES[path]!, random);
+        texts[path] = edited(texts[path]!, EXAMPLES[path]!, random);
         await workspace.edit({ [path]: texts[path] });
         await look(workspace, path);
         if (edit === EARLY) early = await memory(workspace, texts);
-        if (edit % (EDITS / 4) === 0) await expectAsCold(workspace, texts);
+        if (edit % (EDITS / (FULL ? 4 : 2)) === 0 && edit < EDITS) await expectAsCold(workspace, texts);
     }
     const late = await memory(workspace, texts);
     await expectAsCold(workspace, texts);
@@ -54,7 +50,7 @@ async function look(workspace: TestWorkspace, path: string): Promise<void> {
 
 /** Bytes in use after a collection, with all files as they were at the beginning, so that two measurements are of the same texts. */
 async function memory(workspace: TestWorkspace, texts: Record<string, string>): Promise<number> {
-    await workspace.edit(FILES);
+    await workspace.edit(EXAMPLES);
     for (const path of PATHS) await look(workspace, path);
     for (let time = 0; time < 3; time++) {
         collect();

@@ -3,10 +3,8 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { folderWith } from '../cli/folder.ts';
 import { cofferwright } from '../cli/world.ts';
+import { TWO_ROOMS } from '../support/examples.ts';
 import { MADE, wordsIn } from './outputs.ts';
-
-const examples = new URL('../../examples/', import.meta.url);
-const files = Object.fromEntries(readdirSync(examples, { recursive: true, encoding: 'utf8' }).filter(name => name.endsWith('.coffer')).map(name => [name, readFileSync(new URL(name, examples), 'utf8')]));
 
 interface Bought { readonly stock: string; readonly length: { readonly text: string }; readonly count: number }
 interface Money { readonly amount: string }
@@ -22,7 +20,7 @@ const HOUSE = ['quince-lane/house.coffer', 'quince-lane/study.coffer'];
 // looking for cheaper boards takes its time: one room of the house is enough for that
 describe.each([['as it is looked for', [], HOUSE], ['at once', ['--quick'], [...HOUSE, 'quince-lane/dining-room.coffer']]] as const)('one plan of boards, %s', (_, quick, rooms) => {
     test('boards, order, estimate, saw, labels, printed pages and the bid agree', async () => {
-        const cwd = folderWith(files);
+        const cwd = folderWith(TWO_ROOMS);
         const ask = async <T>(command: string): Promise<T> => JSON.parse((await cofferwright(cwd, [command, ...rooms, '--format', 'json', ...quick])).out) as T;
         const [boards, order, estimate, saw] = [await ask<BoardsJson>('boards'), await ask<OrderJson>('order'), await ask<EstimateJson>('estimate'), await ask<SawJson>('saw')];
         const bought = boards.houses.flatMap(({ stocks }) => stocks.flatMap(({ stock, buy }) => buy.map(one => ({ ...one, stock }))));
@@ -54,7 +52,7 @@ describe.each([['as it is looked for', [], HOUSE], ['at once', ['--quick'], [...
 });
 
 test('rooms that are asked for have pages, a title and a file name of their own, and no other room is in them', async () => {
-    const cwd = folderWith(files), args = ['--room', 'study', '--quick', 'quince-lane'];
+    const cwd = folderWith(TWO_ROOMS), args = ['--room', 'study', '--quick', 'quince-lane'];
     const named: Record<string, RegExp> = {
         'print --page boards': /^boards-quince-lane-12-study\.html$/, 'print --page estimate': /^estimate-quince-lane-12-study\.html$/, 'print --page plan': /^plan-study\.html$/,
         'labels': /^labels-quince-lane-12-study(-\d+\.svg|\.html)$/, 'bid --format html': /^bid-quince-lane-12-study\.html$/,

@@ -60,7 +60,7 @@ class Outcome {
 }
 const plain = { strong: String, warning: String, error: String, hint: String } as unknown as Paint;
 const MADE: Readonly<Record<string, (room: RoomOnPage) => unknown>> = {
-    ...Object.fromEntries((['estimate', 'boards', 'cut-list', 'plan', 'section'] as const).map(kind => [kind, (room: RoomOnPage) => contentOn(PAGES[kind]!, room, { width: 800, height: 600 })])),
+    ...Object.fromEntries((['estimate', 'boards', 'cut-list', 'plan', 'section'] as const).map(kind => [kind, (room: RoomOnPage) => contentOn(PAGES[kind], room, { width: 800, height: 600 })])),
     'printed plan': ({ ceiling, takeOff }) => drawPlan(ceiling, takeOff),
     'printed boards': room => humanBoards([planOf(room)], plain, { nameOf: uri => uri, textOf: () => undefined }),
     'order': room => humanOrder([planOf(room)], plain),

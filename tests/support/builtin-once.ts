@@ -1,5 +1,6 @@
-import { CompositeCstNodeImpl, isCompositeCstNode, LeafCstNodeImpl, RootCstNodeImpl, type AstNode, type CompositeCstNode, type CstNode, type LangiumCoreServices, type LeafCstNode, type ParseResult, type Reference, type RootCstNode } from 'langium';
+import { isCompositeCstNode, LeafCstNodeImpl, RootCstNodeImpl, type AstNode, type CompositeCstNode, type CstNode, type LangiumCoreServices, type LeafCstNode, type ParseResult, type Reference, type RootCstNode } from 'langium';
 import { CofferParser } from '../../src/language/parser/index.ts';
+import { leanComposite } from '../../src/language/parser/lean-tree.ts';
 import { BUILTIN_TEXT } from '../../src/language/workspace/builtin.ts';
 
 /**
@@ -7,12 +8,13 @@ import { BUILTIN_TEXT } from '../../src/language/workspace/builtin.ts';
  * them the first parses it, and all get copies of that tree, of which nothing is shared. (A setup file of the tests.)
  */
 const parse = CofferParser.prototype.parse;
-let first: ParseResult | undefined;
+let first: { readonly result: ParseResult; readonly mold: Mold } | undefined;
 
 CofferParser.prototype.parse = function <T extends AstNode>(this: CofferParser, input: string, options?: Parameters<typeof parse>[1]): ParseResult<T> {
     if (input !== BUILTIN_TEXT || options !== undefined) return parse.call(this, input, options) as ParseResult<T>;
-    first ??= parse.call(this, input);
-    return copyOf(first, (this as unknown as { readonly services: LangiumCoreServices }).services) as ParseResult<T>;
+    first ??= molded(parse.call(this, input));
+    const { references: { Linker } } = (this as unknown as { readonly services: LangiumCoreServices }).services;
+    return { ...first.result, value: cast(first.mold, Linker) as T };
 };
 
 /** The library as the parser itself makes it, without a copy. */
@@ -20,64 +22,95 @@ export function parsedAnew(parser: CofferParser): ParseResult {
     return parse.call(parser, BUILTIN_TEXT);
 }
 
-type Copies = Map<object, object>;
-type Made<Node> = { -readonly [Key in keyof Node]: Node[Key] };
 /** What a node of the text keeps for itself: the node of the tree that it is the words of. */
 interface Means { readonly _astNode?: AstNode }
+type Made<Node> = { -readonly [Key in keyof Node]: Node[Key] };
 
-/** A tree of its own, whose references are looked up by whom it is for. */
-function copyOf(result: ParseResult, services: LangiumCoreServices): ParseResult {
-    const copies: Copies = new Map();
-    const means: [copy: CstNode, original: AstNode][] = [];
-    const original = result.value.$cstNode as RootCstNode, root = new RootCstNodeImpl(original.fullText);
-    root.root = root;
-    copyWords(original, root, root, copies, means);
-    const value = copyNode(result.value, undefined, copies, services);
-    for (const [words, original] of means) {
-        const node = copies.get(original);
-        if (node === undefined) throw new Error(`What ${JSON.stringify(words.text)} means does not stand in the tree.`);
-        (words as Made<Means>)._astNode = node as AstNode;
-    }
-    return { ...result, value };
-}
+/** A node of the text; `within` and `means` are the places of others in their lists, -1 for none. */
+interface Words { readonly original: CstNode; readonly within: number; readonly means: number; readonly range: CstNode['range'] }
+/** What a node of the tree says: other nodes and words by their places. */
+type Said = { readonly node: number } | { readonly text: string; readonly words: number } | { readonly list: readonly Said[] } | { readonly plain: unknown };
+interface Node { readonly within: number; readonly words: number; readonly said: readonly (readonly [property: string, said: Said])[] }
+/** The tree with each node in its place in a list, those that hold others before what they hold, so that a copy looks nothing up. */
+interface Mold { readonly fullText: string; readonly words: readonly Words[]; readonly nodes: readonly Node[] }
 
-/** Made by constructors and filled by hand, which is several times as fast as copying whatever an object has. */
-function copyWords(original: CompositeCstNode, copy: CompositeCstNodeImpl, root: RootCstNode, copies: Copies, means: [CstNode, AstNode][]): void {
-    note(original, copy, copies, means);
-    for (const each of original.content) {
-        const holds = isCompositeCstNode(each);
-        const child = holds
-            ? new CompositeCstNodeImpl()
-            : new LeafCstNodeImpl(each.offset, each.length, each.range, (each as LeafCstNode).tokenType, each.hidden);
-        child.grammarSource = each.grammarSource;
-        child.root = root;
-        copy.content.push(child);
-        if (holds) copyWords(each, child as CompositeCstNodeImpl, root, copies, means);
-        else note(each, child, copies, means);
-    }
-}
-
-function note(original: CstNode, copy: CstNode, copies: Copies, means: [CstNode, AstNode][]): void {
-    copies.set(original, copy);
-    const { _astNode } = original as Means;
-    if (_astNode) means.push([copy, _astNode]);
-}
-
-function copyNode(original: AstNode, container: AstNode | undefined, copies: Copies, services: LangiumCoreServices): AstNode {
-    const copy: AstNode = { $type: original.$type };
-    copies.set(original, copy);
-    const put = (value: unknown, property: string): unknown => {
-        if (typeof value !== 'object' || value === null) return value;
-        const { $refText, $refNode } = value as Reference;
-        if ($refText !== undefined) return services.references.Linker.buildReference(copy, property, copies.get($refNode!) as CstNode, $refText);
-        return copyNode(value as AstNode, copy, copies, services);
+function molded(result: ParseResult): { readonly result: ParseResult; readonly mold: Mold } {
+    const root = result.value.$cstNode as RootCstNode, nodes: AstNode[] = [], words: CstNode[] = [], within: number[] = [];
+    const placesOfNodes = new Map<AstNode, number>(), placesOfWords = new Map<CstNode, number>();
+    const takeWords = (each: CstNode, holder: number): void => {
+        const place = words.push(each) - 1;
+        placesOfWords.set(each, place);
+        within.push(holder);
+        if (isCompositeCstNode(each)) for (const child of each.content) takeWords(child, place);
     };
-    const properties = copy as unknown as Record<string, unknown>;
-    for (const [property, value] of Object.entries(original)) {
-        if (property === '$container') properties[property] = container;
-        else if (property === '$cstNode') properties[property] = copies.get(value as CstNode);
-        else if (property.startsWith('$')) properties[property] = value;
-        else properties[property] = Array.isArray(value) ? value.map(each => put(each, property)) : put(value, property);
+    const takeNode = (node: AstNode): void => {
+        placesOfNodes.set(node, nodes.push(node) - 1);
+        for (const child of held(node)) takeNode(child);
+    };
+    takeWords(root, -1);
+    takeNode(result.value);
+    const placeOf = <Key>(places: ReadonlyMap<Key, number>, key: Key | undefined): number => {
+        const place = key === undefined ? -1 : places.get(key);
+        if (place === undefined) throw new Error('Something in the tree does not stand in it.');
+        return place;
+    };
+    const sayingOf = (value: unknown): Said => {
+        if (Array.isArray(value)) return { list: value.map(sayingOf) };
+        if (isNode(value)) return { node: placeOf(placesOfNodes, value) };
+        if (isReference(value)) return { text: value.$refText, words: placeOf(placesOfWords, value.$refNode) };
+        return { plain: value };
+    };
+    return { result, mold: {
+        fullText: root.fullText,
+        words: words.map((original, i) => ({ original, within: within[i]!, means: placeOf(placesOfNodes, (original as Means)._astNode), range: original.range })),
+        nodes: nodes.map(node => ({
+            within: placeOf(placesOfNodes, node.$container), words: placeOf(placesOfWords, node.$cstNode),
+            said: Object.entries(node).map(([property, value]) =>
+                [property, property.startsWith('$') ? { plain: value as unknown } : sayingOf(value)] as const),
+        })),
+    } };
+}
+
+function held(node: AstNode): AstNode[] {
+    return Object.entries(node).flatMap(([property, value]) => (property.startsWith('$') ? [] : [value as unknown].flat().filter(isNode)));
+}
+function isNode(value: unknown): value is AstNode {
+    return typeof value === 'object' && value !== null && '$type' in value;
+}
+function isReference(value: unknown): value is Reference {
+    return typeof value === 'object' && value !== null && '$refText' in value;
+}
+
+/** A tree of its own, whose references are looked up by whom it is for. Made by constructors, which is several times as fast as copying what an object has. */
+function cast({ fullText, words, nodes }: Mold, linker: LangiumCoreServices['references']['Linker']): AstNode {
+    const root = new RootCstNodeImpl(fullText), texts: CstNode[] = [root], values: AstNode[] = nodes.map(() => ({}) as AstNode);
+    root.root = root;
+    for (let i = 0; i < words.length; i++) {
+        const { original, within, means, range } = words[i]!;
+        if (i > 0) {
+            const holder = texts[within] as CompositeCstNode, copy: Made<CstNode> = isCompositeCstNode(original)
+                ? leanComposite() : new LeafCstNodeImpl(original.offset, original.length, range, (original as LeafCstNode).tokenType, original.hidden);
+            copy.grammarSource = original.grammarSource;
+            copy.root = root;
+            copy.container = holder;
+            holder.content.push(copy as CstNode);
+            texts.push(copy as CstNode);
+        }
+        if (means >= 0) (texts[i] as Made<Means>)._astNode = values[means]!;
     }
-    return copy;
+    for (let i = 0; i < nodes.length; i++) {
+        const { within, words: own, said } = nodes[i]!, copy = values[i] as unknown as Record<string, unknown>;
+        const put = (what: Said, property: string): unknown => {
+            if ('plain' in what) return what.plain;
+            if ('node' in what) return values[what.node];
+            if ('list' in what) return what.list.map(each => put(each, property));
+            return linker.buildReference(values[i]!, property, texts[what.words], what.text);
+        };
+        for (const [property, what] of said) {
+            if (property === '$container') copy[property] = values[within];
+            else if (property === '$cstNode') copy[property] = texts[own];
+            else copy[property] = put(what, property);
+        }
+    }
+    return values[0]!;
 }

@@ -4,6 +4,7 @@ export const PLAIN_BEAM = `edition 1
 stock six { thickness 3/4"; width 5 1/2"; lengths 8', 12', 16' }
 stock eight { thickness 3/4"; width 7 1/4"; lengths 8', 12', 16' }
 stock ten { thickness 3/4"; width 9 1/4"; lengths 8', 12', 16' }
+stock bed { thickness 9/16"; width 3 1/4"; lengths 16' }
 
 profile plain {
   blocking { stock six; relief 0" }

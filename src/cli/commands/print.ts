@@ -19,7 +19,7 @@ export interface PrintOptions extends RoomFilesOptions { readonly page: PaneKind
 
 /** A page of the editor's as a file for every room that is asked for; one for the house, with these rooms alone, where it shows the whole of it. */
 export async function print(options: PrintOptions, world: World): Promise<ExitCode> {
-    const page = PAGES[options.page]!, make = page.exports[options.format];
+    const page = PAGES[options.page], make = page.exports[options.format];
     if (!make) throw new UsageError(`The page ${options.page} is kept as ${PAGE_FORMATS.filter(format => page.exports[format]).join(' or ')}, not as ${options.format}.`);
     let known: Known | undefined;
     return writeRoomFiles(options, world, 'Printing', async (ceiling, workspace) => {
@@ -41,7 +41,7 @@ async function knownOf(workspace: Workspace, { room: names, page, quick }: Print
     const ways = { closely: inspectClosely, nameOf: workspace.files.nameOf };
     const picked = names.length === 0 ? {} : { isWanted: (room: { readonly name: string }): boolean => names.includes(room.name) };
     const rooms = new RoomsOnPages(files, { ...ways, ...picked });
-    if (!PAGES[page]!.showsBoards) return { rooms };
+    if (!PAGES[page].showsBoards) return { rooms };
     const all = housesIn(new RoomsOnPages(files, ways)), houses = housesIn(rooms);
     const boards = new Boards(all.map(toCut)), solve = solveBy({ quick }, world);
     world.terminal.progress(LOOKING);

@@ -5,7 +5,7 @@ import type { PaneKind } from '../../panes/messages.ts';
 interface KindOfPane { readonly command: string; readonly title: () => string }
 
 /** One line a kind: beside it a line in src/pages/pages.ts, a folder in src/panes, the command in package.json. */
-export const KINDS: Partial<Readonly<Record<PaneKind, KindOfPane>>> = {
+export const KINDS: Readonly<Record<PaneKind, KindOfPane>> = {
     plan: { command: 'cofferwright.showPlan', title: () => vscode.l10n.t('Ceiling Plan') },
     section: { command: 'cofferwright.showSection', title: () => vscode.l10n.t('Beam Section') },
     boards: { command: 'cofferwright.showBoards', title: () => vscode.l10n.t('Boards') },

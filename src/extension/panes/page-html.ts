@@ -11,7 +11,7 @@ export function paneFiles(extension: vscode.Uri): vscode.Uri {
 export function pageHtml(webview: vscode.Webview, extension: vscode.Uri, kind: PaneKind): string {
     const file = (name: string): string => webview.asWebviewUri(vscode.Uri.joinPath(paneFiles(extension), name)).toString();
     return paneDocument({
-        title: KINDS[kind]?.title() ?? kind, language: vscode.env.language, nonce: newNonce(), origin: webview.cspSource,
+        title: KINDS[kind].title(), language: vscode.env.language, nonce: newNonce(), origin: webview.cspSource,
         script: file(`${kind}.js`), letters: file('fonts.css'), words: vscode.l10n.bundle ?? {},
     });
 }

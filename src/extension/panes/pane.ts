@@ -157,7 +157,7 @@ export class Pane {
     }
 
     private name(): void {
-        const kind = KINDS[this.kind]?.title() ?? this.kind;
+        const kind = KINDS[this.kind].title();
         this.panel.title = this.shown ? `${this.shown.title} — ${kind}` : kind;
     }
 

@@ -32,7 +32,7 @@ export class Panes implements Holder, vscode.Disposable {
     constructor(private readonly context: vscode.ExtensionContext, private readonly talk: Talk) {
         this.ticks = new Ticks(context.workspaceState);
         this.ticks.onChange(() => { for (const pane of this.panes.values()) pane.postTicks(); });
-        const kinds = PANE_KINDS.flatMap(kind => { const known = KINDS[kind]; return known ? [{ kind, ...known }] : []; });
+        const kinds = PANE_KINDS.map(kind => ({ kind, ...KINDS[kind] }));
         this.listening = vscode.Disposable.from(
             this.text,
             ...kinds.map(({ kind, command }) => vscode.commands.registerCommand(command, () => { this.open(kind); })),
@@ -63,7 +63,7 @@ export class Panes implements Holder, vscode.Disposable {
             return there;
         }
         return this.hold(kind, vscode.window.createWebviewPanel(
-            viewType(kind), KINDS[kind]!.title(), { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true }, { enableScripts: true },
+            viewType(kind), KINDS[kind].title(), { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true }, { enableScripts: true },
         ), undefined);
     }
 
@@ -118,7 +118,6 @@ export class Panes implements Holder, vscode.Disposable {
     }
 
     private find(from: Pane, kind: PaneKind, key: string): void {
-        if (!KINDS[kind]) return;
         const pane = from.shown ? this.showing(kind, from.shown.uri, from.shown.room) : this.open(kind);
         pane.reveal(key);
     }

@@ -1,14 +1,10 @@
 import type { Profile } from '../../job/model.ts';
-import type { Bid, Labor, Rates, Sum, Supplies, TimedByCount, TimedByLength } from '../../job/rates.ts';
+import { BY_COUNT, BY_LENGTH, type Bid, type Labor, type Rates, type Sum, type Supplies } from '../../job/rates.ts';
 import type { Given } from '../../provenance/source.ts';
 import type { Rational } from '../../quantity/rational.ts';
 import type * as ast from '../generated/ast.ts';
 import { sourceOfKeyword } from '../types/place.ts';
 import type { Reading } from './reading.ts';
-
-/** Properties of `labor` by what they are the time of. */
-const BY_LENGTH: Readonly<Record<TimedByLength, string>> = { blocking: 'blocking', side: 'sides', cleat: 'cleats', bottom: 'bottom', band: 'band', trim: 'trim' };
-const BY_COUNT: Readonly<Record<TimedByCount, string>> = { layout: 'layout', spacer: 'spacers', corner: 'corner', butt: 'butt', splice: 'splice', coffer: 'coffer', 'set-up': 'set-up' };
 
 /**
  * What the nearest folder says, and for the rest what those above it say. Made anew only where one of its parts is: rooms under the same rates

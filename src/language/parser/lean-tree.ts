@@ -10,7 +10,7 @@ import type { Token } from '../lexer/token.ts';
 export function keepLean(builder: CstNodeBuilder): void {
     const rootNode = (): LeanLeaf['root'] => (builder as unknown as { rootNode: LeanLeaf['root'] }).rootNode;
     builder.buildCompositeNode = feature => {
-        const node = new LeanComposite() as unknown as Composite, { current } = builder;
+        const node = leanComposite(), { current } = builder;
         node.grammarSource = feature;
         node.root = rootNode();
         node.container = current;
@@ -49,6 +49,11 @@ class LeanComposite {
     container: CompositeCstNode | undefined = undefined;
 }
 Object.setPrototypeOf(LeanComposite.prototype, CompositeCstNodeImpl.prototype);
+
+/** An empty one. */
+export function leanComposite(): Composite {
+    return new LeanComposite() as unknown as Composite;
+}
 
 const NOWHERE: Range = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
 

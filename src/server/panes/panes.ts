@@ -90,7 +90,7 @@ export class Panes {
 
     private closed(pane: string): void {
         this.panes.delete(pane);
-        if (![...this.panes.values()].some(({ wishes }) => PAGES[wishes.kind]?.showsBoards)) this.proofs?.stop();
+        if (![...this.panes.values()].some(({ wishes }) => PAGES[wishes.kind].showsBoards)) this.proofs?.stop();
     }
 
     private cursorAt(cursor: CursorParams): void {
@@ -149,11 +149,10 @@ export class Panes {
         }
         const known = there && this.rooms.onPage(there);
         if (known) pane.good = known;
-        const page = PAGES[kind];
         const shown: RoomChoice | null = there ? choiceOf(there) : lost ? choiceOf(pane.good!) : null;
         const problem = known || pane.at === undefined ? undefined : this.rooms.firstError(pane.at.uri);
         const condition = known ? 'current' : pane.good ? 'broken' : 'nothing';
-        const content = page && pane.good ? this.contentFor(pane, pane.good) : undefined;
+        const content = pane.good ? this.contentFor(pane, pane.good) : undefined;
         const rest: PaneContentParams = { pane: id, kind, shown, rooms: all.map(choiceOf), condition, ...problem && { problem } };
         const restText = JSON.stringify(rest);
         if (content !== undefined || restText !== pane.rest) {
@@ -170,7 +169,7 @@ export class Panes {
 
     /** The content, where it is not the one that was sent before. */
     private contentFor(pane: Pane, room: RoomOnPage): PaneContentParams['content'] {
-        const page = PAGES[pane.wishes.kind]!, { width, height } = pane.wishes;
+        const page = PAGES[pane.wishes.kind], { width, height } = pane.wishes;
         const stands = (page.ofHouse ? room.house : [room]).map(({ standing }) => [...standing.errors, ...standing.notComputed, ...standing.notUsed].map(({ place, message }) => `${place} ${message}`).join('\n'));
         const madeFrom: unknown[] = [room.file, ...page.ofHouse ? room.house.map(({ file }) => file) : [], width, height, ...stands];
         const isSame = (now: readonly unknown[]): boolean =>
@@ -198,7 +197,7 @@ export class Panes {
     }
 
     private async export({ pane: id, format, state }: PaneExportParams): Promise<PaneExportResult> {
-        const pane = this.panes.get(id), make = pane && PAGES[pane.wishes.kind]?.exports[format];
+        const pane = this.panes.get(id), make = pane && PAGES[pane.wishes.kind].exports[format];
         if (!pane?.good || !make) return null;
         const { name, bytes } = await make(pane.good, state);
         return typeof bytes === 'string' ? { name, text: bytes } : { name, base64: base64Of(bytes) };

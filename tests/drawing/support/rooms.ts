@@ -1,6 +1,8 @@
 import { layOut } from '../../../src/ceiling/layout.ts';
 import type { Ceiling } from '../../../src/ceiling/model.ts';
+import { drawSheets, type Sheet } from '../../../src/drawing/index.ts';
 import type { Fixture, JobSettings, Profile, Room } from '../../../src/job/model.ts';
+import { kept } from '../../../src/plain/kept.ts';
 import { takeOff } from '../../../src/takeoff/take-off.ts';
 import type { TakeOff } from '../../../src/takeoff/model.ts';
 import { jobBuilder, ticksOf, type JobBuilder, type Length, type RoomWords } from '../../support/job-builder.ts';
@@ -82,17 +84,19 @@ function roomWith(wishes: RoomWishes): Room {
 
 export interface LaidRoom { readonly ceiling: Ceiling; readonly pieces: TakeOff }
 
-/** Null where the wishes cannot be laid out. */
+/** Null where the wishes cannot be laid out. Made anew each time. */
 export function laidOut(wishes: RoomWishes): LaidRoom | null {
     const { ceiling } = layOut(roomWith(wishes));
     return ceiling === undefined ? null : { ceiling, pieces: takeOff(ceiling) };
 }
 
-export function laid(wishes: RoomWishes): LaidRoom {
+/** The same wishes, by identity, are laid out once for all tests, and so are their sheets drawn. */
+export const laid = kept((wishes: RoomWishes): LaidRoom => {
     const room = laidOut(wishes);
     if (room === null) throw new Error(`no ceiling for ${JSON.stringify(wishes)}`);
     return room;
-}
+});
+export const drawn = kept((wishes: RoomWishes): readonly Sheet[] => drawSheets(laid(wishes).ceiling, laid(wishes).pieces));
 
 /** The rooms whose drawings are looked at in most tests. */
 export const ROOMS: Readonly<Record<string, RoomWishes>> = {

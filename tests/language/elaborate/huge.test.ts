@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { describe as explain } from '../../../src/language/elaborate/describe.ts';
 import { readFile } from '../../../src/language/read-file.ts';
+import { FULL } from '../../support/full.ts';
 import { TestWorkspace } from '../../support/workspace.ts';
 
 /** Texts that nobody writes and a slip of the keyboard, or a machine, can make: they are read, and in finite time. */
@@ -36,9 +37,11 @@ test('a thousand profiles, each like the next', async () => {
     expect(await rulesIn(`stock wood { size 1x6 }\n${many(1000, i => `profile p${i} like p${i + 1} { }`).join('\n')}\n${last}`)).toEqual(['out-of-range']);
 });
 test('profiles that are given profiles, each two of the next', async () => {
+    // doubled so often there are more than any machine could make
+    const PROFILES = FULL ? 60 : 40;
     const parts = '{ blocking { stock wood }; sides { stock wood }; bottom { stock wood } }';
     const house = (parameters: (next: string) => string) => `stock wood { size 1x6 }\nprofile p0(l: Length = 1") ${parts}
-${many(60, i => `profile p${i + 1}(${parameters(`p${i}`)}) ${parts}`).join('\n')}\nroom den { wall north 9'; wall east 9'; grid { coffers-north 2; coffers-east 2; beams p60(l: 4"); through north-south } }`;
+${many(PROFILES, i => `profile p${i + 1}(${parameters(`p${i}`)}) ${parts}`).join('\n')}\nroom den { wall north 9'; wall east 9'; grid { coffers-north 2; coffers-east 2; beams p${PROFILES}(l: 4"); through north-south } }`;
     // as they stand: every name of one is twice as long as that of the next
     expect(await rulesIn(house(next => `l: Length = 1", a: Profile = ${next}(l: 2"), b: Profile = ${next}(l: 3")`))).toEqual(['out-of-range']);
     // a variant of their own for each length

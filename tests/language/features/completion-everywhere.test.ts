@@ -1,17 +1,12 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import type { AstNode } from 'langium';
 import type { CompletionItem, CompletionList } from 'vscode-languageserver-types';
 import { expect, test } from 'vitest';
 import * as ast from '../../../src/language/generated/ast.ts';
 import { isPlainName } from '../../../src/language/scope/expected.ts';
 import { some } from '../../support/full.ts';
-import { root } from '../../structure/files.ts';
+import { EXAMPLES } from '../../support/examples.ts';
 import { TestWorkspace } from '../../support/workspace.ts';
 
-const folder = join(root, 'examples');
-const FILES = Object.fromEntries((readdirSync(folder, { recursive: true }) as string[])
-    .filter(name => name.endsWith('.coffer')).map(name => [name.replaceAll('\\', '/'), readFileSync(join(folder, name), 'utf8')]));
 
 /** Every word that means something declared elsewhere: where it stands, and what it is. */
 function wordsOf(workspace: TestWorkspace, path: string): { offset: number, end: number, word: string }[] {
@@ -27,9 +22,9 @@ function statementOf(node: AstNode): AstNode {
 }
 
 /** Whoever writes the examples again, word by word, is offered each word where it belongs: with the rest of the statement not yet written. */
-test.each(Object.keys(FILES))('every word of %s is offered where it stands', async path => {
-    const workspace = await TestWorkspace.open(FILES);
-    const text = FILES[path]!;
+test.each(Object.keys(EXAMPLES))('every word of %s is offered where it stands', async path => {
+    const workspace = await TestWorkspace.open(EXAMPLES);
+    const text = EXAMPLES[path]!;
     const words = wordsOf(workspace, path);
     expect(words.length).toBeGreaterThan(2);
     const notOffered: string[] = [];

@@ -1,15 +1,10 @@
 import fc from 'fast-check';
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { root } from '../../structure/files.ts';
+import { EXAMPLES } from '../../support/examples.ts';
 import { TestWorkspace } from '../../support/workspace.ts';
 import { runs } from '../../support/full.ts';
 
-const folder = join(root, 'examples');
-const FILES = Object.fromEntries((readdirSync(folder, { recursive: true }) as string[])
-    .filter(name => name.endsWith('.coffer')).map(name => [name.replaceAll('\\', '/'), readFileSync(join(folder, name), 'utf8')]));
-const PATHS = Object.keys(FILES);
+const PATHS = Object.keys(EXAMPLES);
 
 /** What hands do to a text: take a stretch out, put one in, put one twice. */
 interface Slip { readonly at: number; readonly takes: number; readonly puts: string }
@@ -29,10 +24,10 @@ function slipped(text: string, slips: readonly Slip[]): string {
 
 describe('whatever is typed into real files', () => {
     test('the check answers, every finding stands in the text, and what is put right again is right', async () => {
-        const workspace = await TestWorkspace.open(FILES);
+        const workspace = await TestWorkspace.open(EXAMPLES);
         let brokenOnes = 0;
         await fc.assert(fc.asyncProperty(fc.constantFrom(...PATHS), fc.array(slip, { minLength: 1, maxLength: 4 }), async (path, slips) => {
-            const text = slipped(FILES[path]!, slips);
+            const text = slipped(EXAMPLES[path]!, slips);
             await workspace.edit({ [path]: text });
             for (const each of PATHS) {
                 expect(workspace.rules(each)).not.toContain('internal-error');
@@ -47,19 +42,19 @@ describe('whatever is typed into real files', () => {
                 }
             }
             brokenOnes += workspace.findings(path).length > 0 ? 1 : 0;
-            await workspace.edit({ [path]: FILES[path] });
+            await workspace.edit({ [path]: EXAMPLES[path] });
             for (const each of PATHS) expect(workspace.rules(each)).toEqual([]);
         }), { seed: 411, numRuns: runs(250) });
         expect(brokenOnes).toBeGreaterThan(runs(150));
     });
 
     test('what the editor asks is answered', async () => {
-        const workspace = await TestWorkspace.open(FILES);
+        const workspace = await TestWorkspace.open(EXAMPLES);
         const { lsp } = workspace.coffer;
         await fc.assert(fc.asyncProperty(fc.constantFrom(...PATHS), fc.array(
             slip, { minLength: 1, maxLength: 3 },
         ), fc.double({ min: 0, max: 1, noNaN: true }), async (path, slips, where) => {
-            const text = slipped(FILES[path]!, slips);
+            const text = slipped(EXAMPLES[path]!, slips);
             await workspace.edit({ [path]: text });
             const document = workspace.document(path);
             const at = { textDocument: { uri: document.textDocument.uri }, position: document.textDocument.positionAt(Math.floor(where * text.length)) };

@@ -1,14 +1,9 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { some } from '../../support/full.ts';
-import { root } from '../../structure/files.ts';
+import { EXAMPLES } from '../../support/examples.ts';
 import { TestWorkspace } from '../../support/workspace.ts';
 
-const folder = join(root, 'examples');
-const FILES = Object.fromEntries((readdirSync(folder, { recursive: true }) as string[])
-    .filter(name => name.endsWith('.coffer')).map(name => [name.replaceAll('\\', '/'), readFileSync(join(folder, name), 'utf8')]));
-const PATHS = Object.keys(FILES);
+const PATHS = Object.keys(EXAMPLES);
 
 /** Two letters in the wrong order: `stokc`; where that is no other word, one letter too many. */
 function misspelled(word: string): string {
@@ -17,8 +12,8 @@ function misspelled(word: string): string {
 }
 
 test.each(PATHS)('each word of %s, misspelled, is one finding in the whole house, at that word, and says what was meant', async path => {
-    const workspace = await TestWorkspace.open(FILES);
-    const text = FILES[path]!;
+    const workspace = await TestWorkspace.open(EXAMPLES);
+    const text = EXAMPLES[path]!;
     const words = workspace.document(path).references.map(reference => ({ offset: reference.$refNode!.offset, word: reference.$refText }));
     expect(words.length).toBeGreaterThan(2);
     const wrong: string[] = [];
