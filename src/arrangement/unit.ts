@@ -1,4 +1,5 @@
-import { gcd, type Point } from '../plane/point.ts';
+import type { Point } from '../plane/point.ts';
+import { gcd } from '../quantity/gcd.ts';
 import type { Exact, Plan, Spot } from './plan.ts';
 
 /**

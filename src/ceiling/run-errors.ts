@@ -1,3 +1,4 @@
+import { grouped } from '../plain/groups.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Ceiling, Line, Run } from './model.ts';
 
@@ -32,13 +33,7 @@ export function shareOfEach({ lines, coffers, residue }: Run, t: Ticks): ShareOf
 interface PressedRun { readonly lines: readonly Line[]; readonly pieces: number }
 
 export function pressedRuns(ceiling: Ceiling | undefined): readonly PressedRun[] {
-    const groups = new Map<string, { lines: Line[]; pieces: number }>();
-    for (const line of ceiling?.lines ?? []) {
-        const pieces = line.passes.filter(({ cuts }) => cuts).length + line.splices.length + 1;
-        const key = `${line.runs} ${pieces} ${line.section.profile.key}`;
-        const group = groups.get(key);
-        if (group) group.lines.push(line);
-        else groups.set(key, { lines: [line], pieces });
-    }
-    return [...groups.values()];
+    const piecesOf = ({ passes, splices }: Line): number => passes.filter(({ cuts }) => cuts).length + splices.length + 1;
+    const groups = grouped(ceiling?.lines ?? [], line => `${line.runs} ${piecesOf(line)} ${line.section.profile.key}`);
+    return [...groups.values()].map(lines => ({ lines, pieces: piecesOf(lines[0]!) }));
 }

@@ -1,4 +1,5 @@
 import type { JobSettings, Stock } from '../job/model.ts';
+import { gcd } from '../quantity/gcd.ts';
 import { inches, Rational } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
@@ -7,7 +8,7 @@ import type { Blank } from './blank.ts';
 import { kindsOf, type Kinds } from './kinds.ts';
 import type { BoardPlan } from './model.ts';
 import type { Offer } from './offers.ts';
-import { divisor, WHOLE, type CuttingProblem } from './solve/problem.ts';
+import { WHOLE, type CuttingProblem } from './solve/problem.ts';
 
 interface Saw {
     /** What one cut takes along the board: boards are crosscut square, and mitered afterwards. */
@@ -106,7 +107,7 @@ export const SHORTEST_RIPPED = inches(12);
  * that is too fine, sizes are rounded up to a coarser one.
  */
 function gridOf(sizes: readonly Ticks[], capacities: readonly Ticks[]): { sizes: number[]; capacities: number[]; unit: Ticks; exact: boolean } {
-    const common = sizes.reduce(divisor, 0) || 1;
+    const common = sizes.reduce((a, b) => gcd(a, b), 0) || 1;
     const unit = Math.max(1, ...capacities) / common > FINEST ? Math.ceil(Math.max(...capacities) / FINEST) : common;
     return {
         sizes: sizes.map(size => Math.ceil(size / unit)), capacities: capacities.map(capacity => Math.max(0, Math.floor(capacity / unit))),
@@ -122,12 +123,7 @@ function costsOf({ all }: Kinds): { whole: number[]; unit: Rational; exact: bool
     const exact = parts <= MOST_PARTS;
     const denominator = exact ? parts : MOST_PARTS;
     const numbers = costs.map(cost => cost.n * denominator / cost.d);
-    const common = numbers.reduce(greatest, 0n) || 1n;
+    const common = numbers.reduce((a, b) => gcd(a, b), 0n) || 1n;
     return { whole: numbers.map(n => Number(n / common)), unit: new Rational(common, denominator), exact };
 }
 const MOST_PARTS = 1_000_000n;
-
-function greatest(a: bigint, b: bigint): bigint {
-    while (b > 0n) [a, b] = [b, a % b];
-    return a;
-}

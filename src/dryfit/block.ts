@@ -1,3 +1,4 @@
+import { gcd } from '../quantity/gcd.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Point, Prism } from './model.ts';
 
@@ -23,7 +24,7 @@ export function blockOf(prism: Prism): Block {
     const { outline, top, foot } = prism;
     const edges = outline.map(([x, y], i): Edge => {
         const [nextX, nextY] = outline[(i + 1) % outline.length]!;
-        const common = greatestCommon(nextX - x, nextY - y) || 1;
+        const common = gcd(Math.abs(nextX - x), Math.abs(nextY - y)) || 1;
         const dx = (nextX - x) / common, dy = (nextY - y) / common, unit = Math.hypot(dx, dy);
         return { x, y, dx, dy, unit, length: unit * common };
     });
@@ -142,10 +143,4 @@ export function areaOf(outline: readonly Point[]): number {
         twice += x * nextY - nextX * y;
     });
     return twice / 2;
-}
-
-function greatestCommon(a: number, b: number): number {
-    let [x, y] = [Math.abs(a), Math.abs(b)];
-    while (y > 0) [x, y] = [y, x % y];
-    return x;
 }

@@ -1,7 +1,7 @@
 import { GrammarUtils } from 'langium';
 import { kept } from '../plain/kept.ts';
 import type { Range } from '../provenance/source.ts';
-import type { Chain, Expr } from './generated/ast.ts';
+import type { Chain, Expr, Operator as Spelling } from './generated/ast.ts';
 import { plainDashes } from './lexer/pasted.ts';
 
 /** An operator with what it works on. Either side is undefined where the line is only half typed. */
@@ -20,11 +20,11 @@ export interface Leaf {
     readonly range: Range;
 }
 export type Operand = Operation | Leaf;
-type Operator = '*' | '/' | '+' | '-' | '±' | 'x' | 'to' | '<' | '<=' | '>' | '>=';
+/** As they are read: `+/-` is a spelling of `±`. */
+type Operator = Exclude<Spelling, '+/-'>;
 
-/** How tightly an operator binds, tightest first; operators that bind alike are read from the left. */
-const BINDING: readonly (readonly string[])[] = [['*', '/'], ['+', '-'], ['±'], ['x'], ['to'], ['<', '<=', '>', '>=']];
-const STRENGTH = new Map(BINDING.flatMap((operators, i) => operators.map(operator => [operator, BINDING.length - i] as const)));
+/** How tightly an operator binds; operators that bind alike are read from the left. */
+const STRENGTH: Readonly<Record<Operator, number>> = { '*': 6, '/': 6, '+': 5, '-': 5, '±': 4, 'x': 3, 'to': 2, '<': 1, '<=': 1, '>': 1, '>=': 1 };
 
 /**
  * The tree of a chain of operands and operators, by precedence. Computed once a chain.
@@ -49,7 +49,7 @@ function build(chain: Chain): Operation | undefined {
         });
     };
     operators.forEach((next, i) => {
-        while (waiting.length > 0 && strength(waiting[waiting.length - 1]!.operator) >= strength(next.operator)) reduce();
+        while (waiting.length > 0 && STRENGTH[waiting[waiting.length - 1]!.operator] >= STRENGTH[next.operator]) reduce();
         waiting.push(next);
         done.push(operandBefore(operators[i + 1]?.offset ?? Infinity));
     });
@@ -60,10 +60,6 @@ function build(chain: Chain): Operation | undefined {
 function leaf(expr: Expr): Leaf {
     const nowhere = { line: 0, character: 0 };
     return { kind: 'leaf', expr, range: expr.$cstNode?.range ?? { start: nowhere, end: nowhere } };
-}
-
-function strength(operator: string): number {
-    return STRENGTH.get(operator) ?? 0;
 }
 
 function spelled(text: string): Operator {

@@ -1,3 +1,5 @@
+import { gcd } from '../quantity/gcd.ts';
+
 /**
  * Points and vectors of the plane: x to the east, y to the south, in whole numbers of one unit that the caller picks fine
  * enough. Whole, so that on which side of a line a point lies is exact, whatever the angle.
@@ -34,9 +36,4 @@ export function reach(from: Point, to: Point, direction: Vector): number {
 export function primitive({ x, y }: Vector): Vector {
     const common = gcd(Math.abs(x), Math.abs(y));
     return common > 1 ? { x: x / common, y: y / common } : { x, y };
-}
-
-export function gcd(a: number, b: number): number {
-    while (b !== 0) [a, b] = [b, a % b];
-    return a;
 }

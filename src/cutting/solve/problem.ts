@@ -1,3 +1,5 @@
+import { gcd } from '../../quantity/gcd.ts';
+
 /**
  * Boards to buy as a plain problem in whole numbers: nothing of wood is left in it, it can be sent to a worker, and a second
  * program can solve it. The least cost is sought.
@@ -81,11 +83,5 @@ export function costOfLayouts(problem: CuttingProblem, layouts: readonly Layout[
 
 /** All costs are multiples of this, so a plan that is cheaper is cheaper by at least as much. */
 export function costStep({ boards }: CuttingProblem): number {
-    return boards.reduce((step, { cost }) => divisor(step, cost), 0) || 1;
-}
-
-/** The greatest common divisor of two whole numbers. */
-export function divisor(a: number, b: number): number {
-    while (b > 0) [a, b] = [b, a % b];
-    return a;
+    return boards.reduce((step, { cost }) => gcd(step, cost), 0) || 1;
 }

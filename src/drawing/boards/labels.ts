@@ -1,5 +1,6 @@
 import type { LaidBoard, LaidPiece, LaidStrip, SawOrder } from '../../sawing/model.ts';
 import { PLURAL } from '../../job/part.ts';
+import { grouped } from '../../plain/groups.ts';
 import { cutAlike } from '../../takeoff/cut-alike.ts';
 import { comparePieces } from '../../takeoff/piece-order.ts';
 import { nameInRoom, placeInRoom } from '../../takeoff/ids.ts';
@@ -59,12 +60,8 @@ function cutsInOrder({ steps }: SawOrder): Cut[] {
  * and most differ by hand or slots. A spacer hangs wherever one of its size is wanted.
  */
 function bundled(cuts: readonly Cut[]): Labeled[] {
-    const bundles = new Map<string, Cut[]>();
-    for (const cut of cuts) {
-        const { piece } = cut.laid;
-        const key = piece.part === 'spacer' ? JSON.stringify([piece.room, piece.stock.key, cutAlike(piece)]) : piece.id;
-        bundles.set(key, [...bundles.get(key) ?? [], cut]);
-    }
+    const bundles = grouped(cuts, ({ laid: { piece } }) =>
+        (piece.part === 'spacer' ? JSON.stringify([piece.room, piece.stock.key, cutAlike(piece)]) : piece.id));
     return [...bundles.values()].map(bundle => ({ ...bundle[0]!, bundle }));
 }
 

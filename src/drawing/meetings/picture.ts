@@ -1,6 +1,7 @@
 import { placeAlong, unitOf } from '../../ceiling/along.ts';
 import type { Ceiling } from '../../ceiling/model.ts';
 import type { Solid } from '../../dryfit/model.ts';
+import { grouped } from '../../plain/groups.ts';
 import type { Point as Spot, Vector } from '../../plane/point.ts';
 import { TICKS_PER_INCH } from '../../quantity/ticks.ts';
 import type { Part, Piece } from '../../takeoff/model.ts';
@@ -125,8 +126,7 @@ function wallsBeside(room: readonly (readonly [number, number])[], [first, last]
 }
 
 function byPiece(cut: readonly Slice[]): readonly (readonly Slice[])[] {
-    const pieces = new Map<Piece, Slice[]>();
-    for (const slice of cut) pieces.set(slice.piece, [...pieces.get(slice.piece) ?? [], slice]);
+    const pieces = grouped(cut, ({ piece }) => piece);
     // what is cut along the grain lies behind what is cut across it
     return [...pieces.values()].sort((a, b) => Number(a[0]!.across) - Number(b[0]!.across));
 }

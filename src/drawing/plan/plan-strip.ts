@@ -2,6 +2,7 @@ import { cutSizeOf } from '../../ceiling/coffer-size.ts';
 import { aroundWords } from '../../ceiling/around-words.ts';
 import type { Ceiling } from '../../ceiling/model.ts';
 import type { RoomWall } from '../../job/model.ts';
+import { capitalized } from '../../plain/words.ts';
 import type { Show } from '../../quantity/print-length.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import type { Part, TakeOff } from '../../takeoff/model.ts';
@@ -62,7 +63,7 @@ function noteWords(ceiling: Ceiling, takeOff: TakeOff, sections: readonly (Secti
     return [
         coffersNote(ceiling, show),
         ...sections.map(({ section, lines, sheet }) => `${sections.length === 1 ? 'Beams' : `Line${lines.length === 1 ? '' : 's'} ${lines.map(each => each.name).join(', ')}:`} ${f(section.outerWidth!.ticks)} wide, ${f(section.depth!.ticks)} deep; section on ${sheet}.`),
-        ...hasHalfBeam ? aroundWords(around, f).map(words => `${words[0]!.toUpperCase()}${words.slice(1)}.`) : [band ? `Band ${f(band.thickness.ticks)} thick; its lower edge ${bandWords(band.lowerEdge.ticks - (sections[0]?.section.depth?.ticks ?? band.lowerEdge.ticks), f)}.` : ceiling.lines.length > 0 ? 'No band: beams end at the walls.' : 'No band, no beams.'],
+        ...hasHalfBeam ? aroundWords(around, f).map(words => `${capitalized(words)}.`) : [band ? `Band ${f(band.thickness.ticks)} thick; its lower edge ${bandWords(band.lowerEdge.ticks - (sections[0]?.section.depth?.ticks ?? band.lowerEdge.ticks), f)}.` : ceiling.lines.length > 0 ? 'No band: beams end at the walls.' : 'No band, no beams.'],
         ...floorNote(ceiling, show),
         ...(through ? [`Bottoms run through ${through}${lengths.length === 0 ? '.' : `; cut between: ${few(lengths).join(', ')}.`}`] : []),
         ...cornerNote(ceiling),

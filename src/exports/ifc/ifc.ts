@@ -1,9 +1,10 @@
 import type { Ceiling } from '../../ceiling/model.ts';
 import type { Solid } from '../../dryfit/model.ts';
+import { grouped } from '../../plain/groups.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT } from '../../quantity/ticks.ts';
 import { endWords, isSlanted } from '../../takeoff/ends.ts';
-import { PARTS, type EndCut, type Part, type Piece } from '../../takeoff/model.ts';
+import { PARTS, type EndCut, type Piece } from '../../takeoff/model.ts';
 import { PART_WORDS, partColor } from '../part-words.ts';
 import { axes, guid, pieceElement, placement, quantities, type Ground } from './pieces.ts';
 import { real, StepText, text, textOrNone } from './step.ts';
@@ -81,16 +82,9 @@ function types(elements: readonly Made[], { step }: Ground, house: string, room:
 
 /** The stock is the material; how a part is shown hangs on the material of that part. */
 function materials(elements: readonly Made[], { step, body }: Ground, house: string, room: string): void {
-    const groups = new Map<string, { readonly part: Part; readonly stock: string; readonly made: Made[] }>();
-    for (const each of elements) {
-        const { part, stock } = each.piece;
-        const key = `${part} ${stock.key}`;
-        const group = groups.get(key) ?? { part, stock: stock.title ?? stock.name, made: [] };
-        groups.set(key, group);
-        group.made.push(each);
-    }
-    for (const [i, { part, stock, made }] of [...groups.values()].entries()) {
-        const material = step.add(`IFCMATERIAL(${text(stock)},${text(PART_WORDS[part])},'wood')`);
+    const groups = grouped(elements, ({ piece: { part, stock } }) => `${part} ${stock.key}`);
+    for (const [i, made] of [...groups.values()].entries()) {
+        const { part, stock } = made[0]!.piece, material = step.add(`IFCMATERIAL(${text(stock.title ?? stock.name)},${text(PART_WORDS[part])},'wood')`);
         const color = step.add(`IFCCOLOURRGB($,${partColor(part).map(value => real(Math.round(value / 255 * 1000) / 1000)).join(',')})`);
         const style = step.add(`IFCSURFACESTYLE(${text(PART_WORDS[part])},.BOTH.,(${step.add(`IFCSURFACESTYLESHADING(${color},0.)`)}))`);
         const styled = step.add(`IFCSTYLEDITEM($,(${style}),$)`);

@@ -4,6 +4,7 @@ import { figure } from '../../drawing/figures.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import type { RunPart, RunStrip } from '../../drawing/tolerance/model.ts';
 import type { Spacing } from '../../job/model.ts';
+import { grouped } from '../../plain/groups.ts';
 import type { Source } from '../../provenance/source.ts';
 import { roundTo } from '../../quantity/round.ts';
 import { MOST_PRESS } from '../../rules/press-adds-up.ts';
@@ -102,12 +103,10 @@ function channelCases(run: Run, ceiling: Ceiling): readonly ToleranceCase[] {
     const crossing = isAcross(run) ? ceiling.down : ceiling.across;
     if (!allowed || !(allowed.value > 0) || crossing.lines.length === 0) return [];
     const f = fineSizes(job), { worst, usual, settings } = shareOfEach(run, allowed.value);
-    const byFit = new Map<string, typeof run.lines[number][]>();
-    for (const line of run.lines.filter(({ section }) => section.fit)) {
-        const gap = line.section.profile.bottom?.gap.value;
-        const key = `${line.section.fit!.ticks} ${gap?.least} ${gap?.most}`;
-        byFit.set(key, [...byFit.get(key) ?? [], line]);
-    }
+    const byFit = grouped(run.lines.filter(({ section }) => section.fit), ({ section: { fit, profile } }) => {
+        const gap = profile.bottom?.gap.value;
+        return `${fit!.ticks} ${gap?.least} ${gap?.most}`;
+    });
     return [...byFit.values()].flatMap((lines): ToleranceCase[] => {
         const { fit, profile: { bottom } } = lines[0]!.section, gap = bottom?.gap.value;
         if (!bottom || !gap || !fit) return [];

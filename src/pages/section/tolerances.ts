@@ -3,6 +3,7 @@ import type { Section } from '../../ceiling/model.ts';
 import type { ToleranceFigure, Zone } from '../../drawing/tolerance/model.ts';
 import { isFiberboard } from '../../job/fiberboard.ts';
 import type { Bottom, JobSettings } from '../../job/model.ts';
+import { capitalized } from '../../plain/words.ts';
 import type { Tolerance } from '../../quantity/measure.ts';
 import { minus, rootSumSquare, worstCase } from '../../quantity/tolerance.ts';
 import type { Source } from '../../provenance/source.ts';
@@ -135,7 +136,7 @@ function causes(tolerance: Tolerance, f: (ticks: number) => string): readonly Re
 }
 
 function causeWords(cause: string): string {
-    return cause.startsWith('set-up ') ? t('Fence setting {0}', cause.slice('set-up '.length)) : cause.charAt(0).toUpperCase() + cause.slice(1);
+    return cause.startsWith('set-up ') ? t('Fence setting {0}', cause.slice('set-up '.length)) : capitalized(cause);
 }
 
 /** What both widths owe to one cause, and so do not owe to each other. */

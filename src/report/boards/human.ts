@@ -20,7 +20,7 @@ import { stockNames } from '../../job/stock-names.ts';
 import type { TerminalText } from '../../text/fit.ts';
 import { terminalParagraphs } from '../../text/terminal.ts';
 import { grouped } from '../../plain/groups.ts';
-import { counted } from '../../plain/words.ts';
+import { capitalized, counted } from '../../plain/words.ts';
 
 const WIDTH = 100;
 
@@ -133,8 +133,4 @@ function leftText(plans: readonly HousePlan[], paint: Paint): string[] {
             return wrap(texts.join(', '), WIDTH - indent).map((line, j) => (j === 0 ? `  ${names[i]!.slice(0, -1)}${line}` : ' '.repeat(indent + 1) + line));
         }),
     ];
-}
-
-function capitalized(words: string): string {
-    return words.charAt(0).toUpperCase() + words.slice(1);
 }
