@@ -1,3 +1,5 @@
+import { capitalized } from '../plain/words.ts';
+
 /** Kinds of pieces, from the ceiling down. */
 export type Part = 'blocking' | 'spacer' | 'side' | 'cleat' | 'bottom' | 'band' | 'trim';
 export const PARTS: readonly Part[] = ['blocking', 'spacer', 'side', 'cleat', 'bottom', 'band', 'trim'];
@@ -5,6 +7,14 @@ export const PARTS: readonly Part[] = ['blocking', 'spacer', 'side', 'cleat', 'b
 /** What all of them are called together, as at the head of a list. */
 export const PLURAL: Readonly<Record<Part, string>> =
     { blocking: 'blocking', spacer: 'spacers', side: 'sides', cleat: 'cleats', bottom: 'bottoms', band: 'band', trim: 'trim' };
+
+/** What one is called over it, as on a label, and what all of them are: there is other trim in a room. */
+export function partTitle(part: Part): string {
+    return part === 'trim' ? 'Ceiling trim' : capitalized(part);
+}
+export function partsTitle(part: Part): string {
+    return part === 'trim' ? 'Ceiling trim' : capitalized(PLURAL[part]);
+}
 
 /** What one is called behind a number: `1 side`, `2 sides`, `2 bands`, `2 trim`. */
 export function plural(part: Part, count: number): string {

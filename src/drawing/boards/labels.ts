@@ -1,5 +1,5 @@
 import type { LaidBoard, LaidPiece, LaidStrip, SawOrder } from '../../sawing/model.ts';
-import { PLURAL } from '../../job/part.ts';
+import { partsTitle, partTitle, PLURAL } from '../../job/part.ts';
 import { grouped } from '../../plain/groups.ts';
 import { cutAlike } from '../../takeoff/cut-alike.ts';
 import { comparePieces } from '../../takeoff/piece-order.ts';
@@ -81,7 +81,7 @@ function label({ laid, board, strip, step, bundle }: Labeled, order: SawOrder, j
     const isBundle = bundle.length > 1;
     const from = `${isBundle ? boardsOf(bundle) : `${board.name}${strip.rippedTo === undefined ? '' : `, strip ${strip.number}`}`} · stop ${step}`;
     const boardWords = fitText(from, width * 0.62, 7, 5);
-    const part = piece.part === 'trim' ? 'CEILING TRIM' : (isBundle ? PLURAL[piece.part] : piece.part).toUpperCase();
+    const part = (isBundle ? partsTitle(piece.part) : partTitle(piece.part)).toUpperCase();
     const mark = fitText(isBundle ? `${bundle.length} alike` : placeInRoom(piece), width, 23, 11, 600);
     const length = figureWithUnit(piece.cutOverall, show);
     const face = piece.cutFace === piece.cutBack ? '' : `face ${figure(piece.cutFace, show)}`;

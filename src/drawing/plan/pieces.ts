@@ -1,5 +1,6 @@
+import { partTitle } from '../../job/part.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
-import type { Piece, Part } from '../../takeoff/model.ts';
+import type { Part, Piece } from '../../takeoff/model.ts';
 import { group, line, polygon, type Group, type Item, type Point } from '../display-list.ts';
 import { sourceReference, type FileName } from '../source-reference.ts';
 import { toX, toY, type PlanView } from './view.ts';
@@ -29,14 +30,10 @@ function liesUnder(all: readonly Piece[]): boolean {
     return bottom !== undefined && bottom.box.top >= side!.box.foot;
 }
 
-const NAMES: Readonly<Record<Part, string>> = {
-    blocking: 'Blocking', spacer: 'Spacer', side: 'Side', cleat: 'Cleat', bottom: 'Bottom', band: 'Band', trim: 'Ceiling trim',
-};
-
 /** What a piece is called where it is shown, and read out: part, place, length. */
 export function pieceTitle(piece: Piece, show: Show): string {
     const face = piece.cutFace === piece.cutBack ? '' : `, ${printLength(piece.cutFace, show)} at the short points`;
-    return `${NAMES[piece.part]}, ${piece.where}: ${printLength(piece.cutBack, show)}${face}`;
+    return `${partTitle(piece.part)}, ${piece.where}: ${printLength(piece.cutBack, show)}${face}`;
 }
 
 function pieceItems(piece: Piece, view: PlanView, hidden: boolean): readonly Item[] {

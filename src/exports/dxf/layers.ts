@@ -1,16 +1,12 @@
 import type { Group } from '../../drawing/display-list.ts';
 import { penOf, type Pen, type PenName } from '../../drawing/pens.ts';
-import type { Part } from '../../takeoff/model.ts';
+import { PLURAL } from '../../job/part.ts';
 
 /**
  * Layers are named by what is drawn and by the pen it is drawn with: `SIDES-EDGE`, `DIMENSIONS-TICK`, `DIMENSIONS-TEXT`.
  * So a part is switched off by its first word, and a line weight by its last.
  */
 export type Kind = string;
-
-const PART_KINDS: Readonly<Record<Part, Kind>> = {
-    blocking: 'BLOCKING', spacer: 'SPACERS', side: 'SIDES', cleat: 'CLEATS', bottom: 'BOTTOMS', band: 'BAND', trim: 'TRIM',
-};
 
 /** By the first word of a group's id. What is named nowhere belongs to the sheet. */
 const GROUP_KINDS: Readonly<Record<string, Kind>> = {
@@ -21,7 +17,7 @@ export const SHEET_KIND: Kind = 'SHEET';
 
 /** What a group draws: its part of the beam, else what its name says, else what the group around it draws. */
 export function kindOf({ part, id }: Group, around: Kind): Kind {
-    if (part !== undefined) return PART_KINDS[part];
+    if (part !== undefined) return PLURAL[part].toUpperCase();
     return GROUP_KINDS[id.split('.')[0]!] ?? around;
 }
 

@@ -7,7 +7,8 @@ import { TICKS_PER_MM } from '../../quantity/ticks.ts';
 import { PARTS, type Part } from '../../takeoff/model.ts';
 import { isCalm } from '../../plain/notice.ts';
 import { cleanText } from '../../text/clean-text.ts';
-import { PART_WORDS, partColor } from '../part-words.ts';
+import { partsTitle } from '../../job/part.ts';
+import { partColor } from '../part-color.ts';
 
 const METERS_PER_TICK = 1 / (1000 * TICKS_PER_MM);
 
@@ -27,7 +28,7 @@ export async function toGlb(name: string, solids: readonly Solid[], show: Show, 
         const own = solids.filter(solid => solid.piece.part === part);
         if (own.length === 0) continue;
         const material = materialOf(document, part);
-        const group = document.createNode(PART_WORDS[part]);
+        const group = document.createNode(partsTitle(part));
         scene.addChild(group);
         for (const solid of own) {
             const { piece } = solid;
@@ -42,7 +43,7 @@ export async function toGlb(name: string, solids: readonly Solid[], show: Show, 
 
 function materialOf(document: Document, part: Part): Material {
     const color = [...partColor(part).map(linear), 1] as [number, number, number, number];
-    return document.createMaterial(PART_WORDS[part]).setBaseColorFactor(color).setRoughnessFactor(0.9).setMetallicFactor(0);
+    return document.createMaterial(partsTitle(part)).setBaseColorFactor(color).setRoughnessFactor(0.9).setMetallicFactor(0);
 }
 
 /** A color as it is seen, as the share of light that it stands for (IEC 61966-2-1, sRGB). */

@@ -5,7 +5,8 @@ import { printLength } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT } from '../../quantity/ticks.ts';
 import { endWords, isSlanted } from '../../takeoff/ends.ts';
 import { PARTS, type EndCut, type Piece } from '../../takeoff/model.ts';
-import { PART_WORDS, partColor } from '../part-words.ts';
+import { partsTitle } from '../../job/part.ts';
+import { partColor } from '../part-color.ts';
 import { axes, guid, pieceElement, placement, quantities, type Ground } from './pieces.ts';
 import { real, StepText, text, textOrNone } from './step.ts';
 import { unitsOf } from './units.ts';
@@ -75,7 +76,7 @@ function types(elements: readonly Made[], { step }: Ground, house: string, room:
     for (const part of PARTS) {
         const own = elements.filter(({ piece }) => piece.part === part);
         if (own.length === 0) continue;
-        const type = step.add(`IFCMEMBERTYPE(${guid(house, part)},$,${text(PART_WORDS[part])},$,$,$,$,$,${text(part)},.USERDEFINED.)`);
+        const type = step.add(`IFCMEMBERTYPE(${guid(house, part)},$,${text(partsTitle(part))},$,$,$,$,$,${text(part)},.USERDEFINED.)`);
         step.add(`IFCRELDEFINESBYTYPE(${guid(house, room, part)},$,$,$,(${own.map(({ element }) => element).join(',')}),${type})`);
     }
 }
@@ -84,9 +85,9 @@ function types(elements: readonly Made[], { step }: Ground, house: string, room:
 function materials(elements: readonly Made[], { step, body }: Ground, house: string, room: string): void {
     const groups = grouped(elements, ({ piece: { part, stock } }) => `${part} ${stock.key}`);
     for (const [i, made] of [...groups.values()].entries()) {
-        const { part, stock } = made[0]!.piece, material = step.add(`IFCMATERIAL(${text(stock.title ?? stock.name)},${text(PART_WORDS[part])},'wood')`);
+        const { part, stock } = made[0]!.piece, material = step.add(`IFCMATERIAL(${text(stock.title ?? stock.name)},${text(partsTitle(part))},'wood')`);
         const color = step.add(`IFCCOLOURRGB($,${partColor(part).map(value => real(Math.round(value / 255 * 1000) / 1000)).join(',')})`);
-        const style = step.add(`IFCSURFACESTYLE(${text(PART_WORDS[part])},.BOTH.,(${step.add(`IFCSURFACESTYLESHADING(${color},0.)`)}))`);
+        const style = step.add(`IFCSURFACESTYLE(${text(partsTitle(part))},.BOTH.,(${step.add(`IFCSURFACESTYLESHADING(${color},0.)`)}))`);
         const styled = step.add(`IFCSTYLEDITEM($,(${style}),$)`);
         const shown = step.add(`IFCSTYLEDREPRESENTATION(${body},'Style','Material',(${styled}))`);
         step.add(`IFCMATERIALDEFINITIONREPRESENTATION($,$,(${shown}),${material})`);
