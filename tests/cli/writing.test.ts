@@ -27,7 +27,7 @@ function contents(folder: string): Record<string, string> {
     }));
 }
 
-describe.each(some(COMMANDS, 3).map((command, i) => [command.filter(word => word !== command[1]).join(' '), command, i] as const))('%s', (_name, command, row) => {
+describe.each(some(COMMANDS, 5).map((command, i) => [command.filter(word => word !== command[1]).join(' '), command, i] as const))('%s', (_name, command, row) => {
     const folder = command[1];
 
     test('replaces what it made, and nothing else', async () => {

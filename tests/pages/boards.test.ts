@@ -6,6 +6,7 @@ import type { RoomOnPage } from '../../src/pages/page.ts';
 import { NOTHING_SHOWN } from '../../src/pages/shared/shown.ts';
 import { all, readXml } from '../drawing/support/xml.ts';
 import { roomOnPage, serve } from '../panes/support/content.ts';
+import { some } from '../support/full.ts';
 import { HOSTILE } from './hostile.ts';
 
 const yard = `edition 1
@@ -103,7 +104,7 @@ describe('the content of the boards', () => {
 });
 
 describe('the boards as markup', () => {
-    test.each(HOSTILE)('shows a name as text: %s', async name => {
+    test.each(some(HOSTILE, 3))('shows a name as text: %s', async name => {
         const page = await den({ 'den.coffer': room('den', name.replace(/["\\]/g, '')), 'job.coffer': `edition 1\njob ${JSON.stringify(name.replace(/["\\]/g, ''))} { }\n` });
         for (const shows of ['boards', 'steps'] as const) {
             const { text } = renderBoards(boardsContent(page, {}), { ...BOARDS_STATE, shows }, NOTHING_SHOWN);

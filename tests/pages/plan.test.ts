@@ -6,6 +6,7 @@ import type { RoomOnPage } from '../../src/pages/page.ts';
 import { NOTHING_SHOWN } from '../../src/pages/shared/shown.ts';
 import { roomOnPage, serve } from '../panes/support/content.ts';
 import { all, readXml } from '../drawing/support/xml.ts';
+import { some } from '../support/full.ts';
 import { HOSTILE, trespasses } from './hostile.ts';
 
 const job = (title = 'Den', more = '', beam = ''): string => `edition 1
@@ -92,7 +93,7 @@ describe('the content of a plan', () => {
 });
 
 describe('the plan as markup', () => {
-    test.each(HOSTILE)('shows a name as text: %s', async name => {
+    test.each(some(HOSTILE, 3))('shows a name as text: %s', async name => {
         const room = await den(name.replace(/["\\]/g, ''));
         const { text } = renderPlan(planContent(room, {}), PLAN_STATE, NOTHING_SHOWN);
         expect(trespasses(text)).toEqual([]);

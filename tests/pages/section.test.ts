@@ -8,6 +8,7 @@ import { NOTHING_SHOWN } from '../../src/pages/shared/shown.ts';
 import type { TestWorkspace } from '../support/workspace.ts';
 import { roomOnPage, serve } from '../panes/support/content.ts';
 import { all, readXml } from '../drawing/support/xml.ts';
+import { some } from '../support/full.ts';
 import { HOSTILE, trespasses } from './hostile.ts';
 import { parlor, type ParlorWords } from './parlor.ts';
 
@@ -149,7 +150,7 @@ describe('what the tolerances do', () => {
 });
 
 describe('the section page as markup', () => {
-    test.each(HOSTILE)('shows a name as text: %s', async name => {
+    test.each(some(HOSTILE, 3))('shows a name as text: %s', async name => {
         const { page } = await room({ title: name.replace(/["\\]/g, ''), job: `client "${name.replace(/["\\]/g, '')}"` });
         for (const wishes of [NARROW, WIDE]) expect(trespasses(renderSection(sectionContent(page, wishes), SECTION_STATE, NOTHING_SHOWN).text)).toEqual([]);
         for (const make of Object.values(sectionPage.exports)) {

@@ -12,6 +12,7 @@ import { layOut } from '../../src/ceiling/layout.ts';
 import { takeOff } from '../../src/takeoff/take-off.ts';
 import { roomOnPage, serve } from '../panes/support/content.ts';
 import { den, house } from '../cli/house.ts';
+import { some } from '../support/full.ts';
 import { HOSTILE, trespasses } from './hostile.ts';
 
 const denPage = async (title = 'Den'): Promise<RoomOnPage> => roomOnPage(await serve({ ...house, 'den.coffer': den.replace('room den', `room den ${JSON.stringify(title)}`) }), 'den.coffer');
@@ -75,7 +76,7 @@ test('spacers that are too high are wrong, and so are the cleats they run into',
 });
 
 describe('the view as markup', () => {
-    test.each(HOSTILE)('shows a name as text: %s', async name => {
+    test.each(some(HOSTILE, 3))('shows a name as text: %s', async name => {
         const room = await denPage(name.replace(/["\\]/g, ''));
         const content = viewContent(room);
         for (const state of [

@@ -4,6 +4,7 @@ import { bottomHigh, bottomLow, channelLow } from '../../src/ceiling/bays.ts';
 import { layOut } from '../../src/ceiling/layout.ts';
 import { playOf } from '../../src/ceiling/section.ts';
 import type { Ceiling, Line } from '../../src/ceiling/model.ts';
+import type { Room } from '../../src/job/model.ts';
 import { tooLongForBoards } from '../../src/rules/longer-than-the-board.ts';
 import { sumOf } from '../../src/provenance/why.ts';
 import type { Box, Piece, TakeOff } from '../../src/takeoff/model.ts';
@@ -17,15 +18,23 @@ const RUNS = { seed: 41, numRuns: runs(160) };
 interface Built { ceiling: Ceiling; off: TakeOff; press: number }
 
 let tried = 0, built = 0;
+/** Each random room is built for the first property that is asked of it; the next ones are asked of what it came to. null: it is not laid out. */
+const known = new Map<string, Built | null>();
 function forEveryCeiling(check: (built: Built) => void): void {
-    fc.assert(fc.property(randomRooms, ({ room, press }) => {
+    fc.assert(fc.property(randomRooms, random => {
         tried++;
-        const { ceiling, troubles } = layOut(room);
-        // a room about which everything is said is laid out, or it is said why not
-        if (!ceiling) { expect(troubles.length).toBeGreaterThan(0); return; }
+        const key = random[fc.toStringMethod](), made = known.get(key) ?? build(random);
+        known.set(key, made);
+        if (!made) return;
         built++;
-        check({ ceiling, off: takeOff(ceiling), press });
+        check(made);
     }), RUNS);
+}
+function build({ room, press }: { readonly room: Room; readonly press: number }): Built | null {
+    const { ceiling, troubles } = layOut(room);
+    // a room about which everything is said is laid out, or it is said why not
+    if (!ceiling) expect(troubles.length).toBeGreaterThan(0);
+    return ceiling ? { ceiling, off: takeOff(ceiling), press } : null;
 }
 const of = ({ off }: Built, ...parts: Piece['part'][]): Piece[] => off.pieces.filter(piece => parts.includes(piece.part));
 const runsEast = (piece: Piece): boolean => !/\d/.test(piece.line ?? 'A');
