@@ -1,5 +1,7 @@
 import { existsSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { PAGE_FORMATS } from '../../src/cli/commands/print.ts';
+import { PAGES } from '../../src/pages/pages.ts';
 import { cofferwright } from '../cli/world.ts';
 
 /** Everything the command line makes of a room: the command, and where its files go, if it writes any. */
@@ -12,8 +14,8 @@ export const OUTPUTS: readonly { readonly argv: readonly string[]; readonly fold
     { argv: ['labels', '--quick', '--out', 'labels'], folder: 'labels' },
     ...['svg', 'dxf'].map(format => ({ argv: ['draw', '--format', format, '--out', 'drawn'], folder: 'drawn' })),
     ...['gltf', 'ifc', 'svg'].map(format => ({ argv: ['model', '--format', format, '--out', 'models'], folder: 'models' })),
-    ...[['plan', 'html', 'svg', 'csv'], ['section', 'html', 'svg', 'csv'], ['cut-list', 'html', 'csv'], ['boards', 'html', 'svg', 'csv'], ['view', 'html', 'svg'], ['estimate', 'html', 'csv']]
-        .flatMap(([page, ...formats]) => formats.map(format => ({ argv: ['print', '--page', page!, '--format', format, '--quick', '--out', 'pages'], folder: 'pages' }))),
+    ...Object.values(PAGES).flatMap(({ kind, exports }) => PAGE_FORMATS.filter(format => exports[format])
+        .map(format => ({ argv: ['print', '--page', kind, '--format', format, '--quick', '--out', 'pages'], folder: 'pages' }))),
     { argv: ['bid', '--quick', '--format', 'html', '--out', 'bids'], folder: 'bids', forClient: true },
 ];
 
