@@ -119,7 +119,7 @@ const FINEST = 65_536;
 /** Costs as whole numbers without a common divisor, and what one of them is. */
 function costsOf({ all }: Kinds): { whole: number[]; unit: Rational; exact: boolean } {
     const costs = all.map(kind => kind.cost);
-    const parts = costs.reduce((common, cost) => common * cost.d / greatest(common, cost.d), 1n);
+    const parts = costs.reduce((common, cost) => common * cost.d / gcd(common, cost.d), 1n);
     const exact = parts <= MOST_PARTS;
     const denominator = exact ? parts : MOST_PARTS;
     const numbers = costs.map(cost => cost.n * denominator / cost.d);
