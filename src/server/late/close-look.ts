@@ -34,7 +34,8 @@ export class CloseLook {
 
     /** `onBusy`: told when a look begins and when it has ended. */
     constructor(
-        { workspace }: CofferSharedServices, late: LateFindings, edits: Edits, look: LookClosely, private readonly onBusy: (busy: boolean) => void = () => undefined,
+        { workspace }: CofferSharedServices, late: LateFindings, edits: Edits, look: LookClosely,
+        private readonly onBusy: (busy: boolean) => void = () => undefined,
     ) {
         this.workspace = workspace;
         this.late = late;
