@@ -2,7 +2,7 @@ import { AstUtils, isReference, type AstNode, type LangiumDocument, type Referen
 import * as ast from '../generated/ast.ts';
 
 /** A declaration at the top of a file, and the places in it that name something. */
-export interface User { readonly owner: ast.Item; readonly places: readonly Reference[] }
+interface User { readonly owner: ast.Item; readonly places: readonly Reference[] }
 
 /**
  * Who uses what in a house: read off the links of all files at once, so that asking for many things costs one walk. It holds for the texts

@@ -29,7 +29,7 @@ export class CofferWorkspaceSymbols implements WorkspaceSymbolProvider {
  * Whether `query` is short for `text`: its letters and digits stand there in their order, the first at the beginning of a word. What
  * parts words counts in neither, so `box`, `gbox` and `groove b` find `groove-box`.
  */
-export function isAbbreviated(query: string, text: string): boolean {
+function isAbbreviated(query: string, text: string): boolean {
     const wanted = [...query.toLowerCase()].filter(letter => WORDY.test(letter)).join('');
     if (wanted === '') return query.trim() === '';
     return text.toLowerCase().split(/[^\p{L}\p{N}]+/u).some((_word, index, words) => holdsInOrder(words.slice(index).join(''), wanted));
