@@ -1,15 +1,10 @@
 import { defineRule } from './rule.ts';
-import { changed } from './support/examples.ts';
+import { changed, porchBox } from './support/examples.ts';
 import { replacing, spelledLike } from './support/fixes.ts';
 import { widthSaidBy, wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
 
-const wrong = `edition 1
-
-stock poplar-1x6 { size 1x6 }
-stock poplar-1x8 { size 1x8 }
-
-profile porch-box {
+const wrong = porchBox(`
   blocking { stock poplar-1x6 }
   spacers {
     stock   poplar-1x6
@@ -18,8 +13,7 @@ profile porch-box {
   }
   sides { stock poplar-1x8 }
   bottom { stock poplar-1x6 }
-}
-`;
+`);
 
 export const blockingOffWidth = defineRule({
     name: 'blocking-off-width',

@@ -4,7 +4,7 @@ import type { JobSettings } from '../job/model.ts';
 import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { defineRule } from './rule.ts';
-import { changed } from './support/examples.ts';
+import { changed, porchBox } from './support/examples.ts';
 import { bottomThatFits } from './support/bottom-width.ts';
 import { replacing, spelledLike } from './support/fixes.ts';
 import { widthSaidBy, wordsOf } from './support/places.ts';
@@ -13,20 +13,14 @@ import { sizesOf } from './support/words.ts';
 /** From here on everybody sees it, whatever gap the profile allows. */
 export const GAP_SHOWS = inches('1/16');
 
-const wrong = `edition 1
-
-stock poplar-1x6 { size 1x6 }
-stock poplar-1x8 { size 1x8 }
-
-profile porch-box {
+const wrong = porchBox(`
   blocking { stock poplar-1x6 }
   sides { stock poplar-1x8 }
   bottom {
     stock  poplar-1x6
     rip    5 3/8"
   }
-}
-`;
+`);
 
 export const bottomGapShows = defineRule({
     name: 'bottom-gap-shows',

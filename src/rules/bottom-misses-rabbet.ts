@@ -1,15 +1,10 @@
 import { defineRule } from './rule.ts';
-import { changed } from './support/examples.ts';
+import { changed, porchBox } from './support/examples.ts';
 import { replacing, replacingAt, spelledLike } from './support/fixes.ts';
 import { wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
 
-const wrong = `edition 1
-
-stock poplar-1x6 { size 1x6 }
-stock poplar-1x8 { size 1x8 }
-
-profile porch-box {
+const wrong = porchBox(`
   blocking { stock poplar-1x6 }
   sides {
     stock   poplar-1x8
@@ -20,8 +15,7 @@ profile porch-box {
     rip    6"
     place  in-rabbets
   }
-}
-`;
+`);
 
 export const bottomMissesRabbet = defineRule({
     name: 'bottom-misses-rabbet',

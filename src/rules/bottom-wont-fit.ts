@@ -4,18 +4,13 @@ import type { Fix, RelatedPlace } from '../findings/finding.ts';
 import type { JobSettings } from '../job/model.ts';
 import { worstCase } from '../quantity/tolerance.ts';
 import { defineRule, type Report, type SectionSubject } from './rule.ts';
-import { changed } from './support/examples.ts';
+import { changed, porchBox } from './support/examples.ts';
 import { bottomThatFits } from './support/bottom-width.ts';
 import { adding, replacing, spelledLike } from './support/fixes.ts';
 import { widthSaidBy, wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
 
-const wrong = `edition 1
-
-stock poplar-1x6 { size 1x6 }
-stock poplar-1x8 { size 1x8 }
-
-profile porch-box {
+const wrong = porchBox(`
   blocking {
     stock  poplar-1x6
     rip    5 7/16"
@@ -25,8 +20,7 @@ profile porch-box {
     stock  poplar-1x6
     rip    5 1/2"
   }
-}
-`;
+`);
 
 export const bottomWontFit = defineRule({
     name: 'bottom-wont-fit',

@@ -1,7 +1,7 @@
 import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { defineRule } from './rule.ts';
-import { changed } from './support/examples.ts';
+import { changed, porchBox } from './support/examples.ts';
 import { replacing, spelledLike } from './support/fixes.ts';
 import { widthSaidBy, wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
@@ -9,12 +9,7 @@ import { sizesOf } from './support/words.ts';
 /** What blocking is narrower than the box that is slipped over it, in all: least and most. */
 const LEAST: Ticks = inches('1/16'), MOST: Ticks = inches('1/8');
 
-const wrong = `edition 1
-
-stock poplar-1x6 { size 1x6 }
-stock poplar-1x8 { size 1x8 }
-
-profile porch-box {
+const wrong = porchBox(`
   blocking {
     stock  poplar-1x6
     rip    5 1/2"
@@ -22,8 +17,7 @@ profile porch-box {
   }
   sides { stock poplar-1x8 }
   bottom { stock poplar-1x6 }
-}
-`;
+`);
 
 export const boxOffBlocking = defineRule({
     name: 'box-off-blocking',

@@ -1,22 +1,15 @@
 import { defineRule } from './rule.ts';
-import { changed } from './support/examples.ts';
+import { changed, porchBox } from './support/examples.ts';
 import { replacing, spelledLike } from './support/fixes.ts';
 import { wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
 
-const wrong = `edition 1
-
-stock poplar-1x6 { size 1x6 }
-stock poplar-1x8 { size 1x8 }
-stock strip-1x2 { size 1x2 }
-
-profile porch-box {
+const wrong = porchBox(`
   blocking { stock poplar-1x6 }
   sides { stock poplar-1x8 }
   cleats { rip 5/8" x 1" from strip-1x2 }
   bottom { stock poplar-1x6 }
-}
-`;
+`);
 
 export const cleatOffStock = defineRule({
     name: 'cleat-off-stock',

@@ -1,26 +1,20 @@
 import { inches, millimeters } from '../quantity/rational.ts';
 import { defineRule } from './rule.ts';
-import { changed } from './support/examples.ts';
+import { changed, porchBox } from './support/examples.ts';
 import { replacingAt, spelledLike } from './support/fixes.ts';
 import { sizesOf } from './support/words.ts';
 
 /** What a rabbet leaves of the board's thickness at least, in the round figure of the tape that the job is measured with. */
 const LIPS = { 'feet-inches': inches('3/8'), 'millimeters': millimeters('9.5') };
 
-const wrong = `edition 1
-
-stock poplar-1x6 { size 1x6 }
-stock poplar-1x8 { size 1x8 }
-
-profile porch-box {
+const wrong = porchBox(`
   blocking { stock poplar-1x6 }
   sides {
     stock   poplar-1x8
     rabbet  7/16" x 1/4" on lower-back
   }
   bottom { stock poplar-1x6 }
-}
-`;
+`);
 
 export const grooveLeavesNoLip = defineRule({
     name: 'groove-leaves-no-lip',

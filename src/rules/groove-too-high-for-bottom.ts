@@ -1,18 +1,13 @@
 import { inches } from '../quantity/rational.ts';
 import { defineRule } from './rule.ts';
-import { changed } from './support/examples.ts';
+import { changed, porchBox } from './support/examples.ts';
 import { replacingAt, spelledLike } from './support/fixes.ts';
 import { sizesOf } from './support/words.ts';
 
 /** Height over which the bottom's edge stands against the side at least, above the groove. */
 const BEARING = inches('3/8');
 
-const wrong = `edition 1
-
-stock poplar-1x6 { size 1x6 }
-stock poplar-1x8 { size 1x8 }
-
-profile porch-box {
+const wrong = porchBox(`
   blocking { stock poplar-1x6 }
   sides {
     stock   poplar-1x8
@@ -22,8 +17,7 @@ profile porch-box {
     stock  poplar-1x6
     ease   1/8"
   }
-}
-`;
+`);
 
 export const grooveTooHighForBottom = defineRule({
     name: 'groove-too-high-for-bottom',

@@ -1,16 +1,11 @@
 import { defineRule } from './rule.ts';
-import { changed } from './support/examples.ts';
+import { changed, porchBox } from './support/examples.ts';
 import { replacing } from './support/fixes.ts';
 import { grooveOf } from './support/grooves.ts';
 import { wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
 
-const wrong = `edition 1
-
-stock poplar-1x6 { size 1x6 }
-stock poplar-1x8 { size 1x8 }
-
-profile porch-box {
+const wrong = porchBox(`
   blocking { stock poplar-1x6 }
   sides {
     stock    poplar-1x8
@@ -18,8 +13,7 @@ profile porch-box {
     corners  butted past north-south
   }
   bottom { stock poplar-1x6 }
-}
-`;
+`);
 
 export const grooveWontTurn = defineRule({
     name: 'groove-wont-turn',

@@ -1,16 +1,10 @@
 import { defineRule } from './rule.ts';
-import { changed } from './support/examples.ts';
+import { changed, porchBox } from './support/examples.ts';
 import { HOLD, nailBetween, SHORT_OF_FACE, usingNail } from './support/nails.ts';
 import { wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
 
-const wrong = `edition 1
-
-stock poplar-1x6 { size 1x6 }
-stock poplar-1x8 { size 1x8 }
-stock strip-1x2 { size 1x2 }
-
-profile porch-box {
+const wrong = porchBox(`
   blocking { stock poplar-1x6 }
   sides { stock poplar-1x8 }
   cleats {
@@ -18,8 +12,7 @@ profile porch-box {
     nails  18 ga x 1 1/2" every 8"
   }
   bottom { stock poplar-1x6 }
-}
-`;
+`);
 
 export const nailShows = defineRule({
     name: 'nail-shows',

@@ -2,18 +2,12 @@ import type { Nails, Profile } from '../job/model.ts';
 import type { Given } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { defineRule } from './rule.ts';
-import { changed } from './support/examples.ts';
+import { changed, porchBox } from './support/examples.ts';
 import { HOLD, nailBetween, nailFrom, SHORT_OF_FACE, usingNail } from './support/nails.ts';
 import { wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
 
-const wrong = `edition 1
-
-stock poplar-1x6 { size 1x6 }
-stock poplar-1x8 { size 1x8 }
-stock strip-1x2 { size 1x2 }
-
-profile porch-box {
+const wrong = porchBox(`
   blocking { stock poplar-1x6 }
   sides { stock poplar-1x8 }
   cleats {
@@ -21,8 +15,7 @@ profile porch-box {
     nails  18 ga x 1" every 8"
   }
   bottom { stock poplar-1x6 }
-}
-`;
+`);
 
 export const nailWontHold = defineRule({
     name: 'nail-wont-hold',

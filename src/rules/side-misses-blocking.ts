@@ -1,6 +1,6 @@
 import { inches } from '../quantity/rational.ts';
 import { defineRule } from './rule.ts';
-import { changed } from './support/examples.ts';
+import { changed, porchBox } from './support/examples.ts';
 import { replacing, spelledLike } from './support/fixes.ts';
 import { heldDownOf, wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
@@ -8,20 +8,14 @@ import { sizesOf } from './support/words.ts';
 /** What the side laps the blocking at least, so that a nail finds it. */
 const LAP = inches('3/8');
 
-const wrong = `edition 1
-
-stock poplar-1x6 { size 1x6 }
-stock poplar-1x8 { size 1x8 }
-
-profile porch-box {
+const wrong = porchBox(`
   blocking { stock poplar-1x6 }
   sides {
     stock      poplar-1x8
     held-down  1/2"
   }
   bottom { stock poplar-1x6 }
-}
-`;
+`);
 
 export const sideMissesBlocking = defineRule({
     name: 'side-misses-blocking',

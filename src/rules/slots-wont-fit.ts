@@ -3,7 +3,7 @@ import { listed } from '../plain/words.ts';
 import { roundDown } from '../quantity/round.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
 import { defineRule } from './rule.ts';
-import { changed } from './support/examples.ts';
+import { changed, porchBox } from './support/examples.ts';
 import { replacing } from './support/fixes.ts';
 import { widthSaidBy, wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
@@ -11,20 +11,14 @@ import { sizesOf } from './support/words.ts';
 /** What is left is told in the finest steps a length is shown in. */
 const STEP = { 'feet-inches': TICKS_PER_INCH / 128, 'millimeters': TICKS_PER_MM / 10 };
 
-const wrong = `edition 1
-
-stock poplar-1x6 { size 1x6 }
-stock poplar-1x8 { size 1x8 }
-
-profile porch-box {
+const wrong = porchBox(`
   blocking { stock poplar-1x6 }
   sides { stock poplar-1x8 }
   bottom {
     stock     poplar-1x6
     biscuits  2 x #20
   }
-}
-`;
+`);
 
 export const slotsWontFit = defineRule({
     name: 'slots-wont-fit',

@@ -6,25 +6,19 @@ import type { Measure } from '../quantity/measure.ts';
 import { Rational } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { defineRule, type Report } from './rule.ts';
-import { changed } from './support/examples.ts';
+import { changed, porchBox } from './support/examples.ts';
 import { replacing, spelledLike } from './support/fixes.ts';
 import { wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
 
-const wrong = `edition 1
-
-stock poplar-1x6 { size 1x6 }
-stock poplar-1x8 { size 1x8 }
-
-profile porch-box {
+const wrong = porchBox(`
   blocking { stock poplar-1x6 }
   sides {
     stock  poplar-1x8
     rip    7 1/2"
   }
   bottom { stock poplar-1x6 }
-}
-`;
+`);
 
 export const tooWideForStock = defineRule({
     name: 'too-wide-for-stock',

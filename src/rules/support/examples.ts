@@ -18,6 +18,17 @@ profile hall-box {
 }
 `;
 
+/** A beam for rules about sections, of boards that fit each other: what is said of its parts, a line each. */
+export function porchBox(parts: string): string {
+    return `edition 1
+
+stock poplar-1x6 { size 1x6 }
+stock poplar-1x8 { size 1x8 }
+${parts.includes('strip-1x2') ? 'stock strip-1x2 { size 1x2 }\n' : ''}
+profile porch-box {${parts}}
+`;
+}
+
 /** Three coffers of 48" by two of 54". */
 export const HALL = `${BEAM}
 room hall "Entry hall" {
