@@ -69,7 +69,7 @@ async function stopped(cwd: string, argv: readonly string[], isWithUnderstudy: b
     return { ...ran, performed };
 }
 
-test.each(some(COMMANDS, 2).map(argv => [argv.join(' '), argv] as const))('what an understudy has ready is what the command would have done: %s', async (_name, argv) => {
+test.each(some(COMMANDS, 3).map(argv => [argv.join(' '), argv] as const))('what an understudy has ready is what the command would have done: %s', async (_name, argv) => {
     for (const files of [house, tooWide]) {
         const [cwd, twin] = [folderWith(files), folderWith(files)];
         const { performed, ...ran } = await stopped(cwd, argv, true), { performed: _, ...wanted } = await stopped(twin, argv, false);
@@ -88,7 +88,7 @@ test('one that has read other files than the command did is not listened to', as
     expect(out).toContain('For den.');
 });
 
-test.each(some(COMMANDS, 2).map(argv => [argv.join(' '), argv] as const))('before an understudy is ready there is what the command has done beforehand: %s', async (_name, argv) => {
+test.each(some(COMMANDS, 3).map(argv => [argv.join(' '), argv] as const))('before an understudy is ready there is what the command has done beforehand: %s', async (_name, argv) => {
     const [cwd, twin] = [folderWith(house), folderWith(house)];
     // stopped once the command has heard that it is to be rehearsed elsewhere too; and one for which nothing was found
     const stop = new AbortController(), understudy: Understudy = { ...SLOW, ...readyLater, learn: () => { stop.abort('SIGINT'); } };

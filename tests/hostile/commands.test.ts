@@ -21,7 +21,7 @@ const OTHERS: typeof OUTPUTS = [
 ];
 const ALL = [...CHECKS, ...OTHERS, ...OUTPUTS] as typeof OUTPUTS;
 
-test.each(some(ALL, 3).map(one => [one.argv.join(' ').replaceAll(EVIL, '…'), one] as const))('%j', async (_name, { argv, folder }) => {
+test.each(some(ALL, 5).map(one => [one.argv.join(' ').replaceAll(EVIL, '…'), one] as const))('%j', async (_name, { argv, folder }) => {
     const cwd = folderWith(evilHouse());
     const { code, out, err } = await cofferwright(cwd, argv);
     expect(code, err).toBeLessThan(3);

@@ -7,7 +7,7 @@ import { createFront } from '../../../src/language/front.ts';
 import { CofferGeneratedModule, CofferGeneratedSharedModule } from '../../../src/language/generated/module.ts';
 import type * as ast from '../../../src/language/generated/ast.ts';
 import { marksOf } from './marked.ts';
-import { runs } from '../../support/full.ts';
+import { runs, some } from '../../support/full.ts';
 
 const { parser: { LangiumParser: parser, Lexer: lexer } } = createFront();
 const SOUND = 'room r {\n  height 8\'\n}\n';
@@ -59,8 +59,8 @@ describe('a file that nobody should have opened', () => {
         expect(marks.at(-1)!.message).toMatch(/And 200 more mistakes below/);
     });
     test('quotes, comments and spaces by the hundred thousand', () => {
-        for (const text of ['"\\'.repeat(50_000), '"'.repeat(100_000), '/*'.repeat(50_000), '/*\n'.repeat(30_000), ' '.repeat(400_000), '1 '.repeat(50_000), '1'.repeat(400_000), '½'.repeat(100_000), '5 '.repeat(1000) + ' '.repeat(300_000) + '"', ','.repeat(100_000), '@ '.repeat(50_000),
-            `${'{'.repeat(100_000)}\n${' a\n'.repeat(50_000)}`, `room r\n${' a +\n'.repeat(60_000)}`, `profile p(\n${' a: B,\n'.repeat(30_000)}`, `a\n${' b,\n'.repeat(60_000)}}`]) {
+        for (const text of some(['"\\'.repeat(50_000), '"'.repeat(100_000), '/*'.repeat(50_000), '/*\n'.repeat(30_000), ' '.repeat(400_000), '1 '.repeat(50_000), '1'.repeat(400_000), '½'.repeat(100_000), '5 '.repeat(1000) + ' '.repeat(300_000) + '"', ','.repeat(100_000), '@ '.repeat(50_000),
+            `${'{'.repeat(100_000)}\n${' a\n'.repeat(50_000)}`, `room r\n${' a +\n'.repeat(60_000)}`, `profile p(\n${' a: B,\n'.repeat(30_000)}`, `a\n${' b,\n'.repeat(60_000)}}`], 3)) {
             expect(() => parser.parse(text)).not.toThrow();
         }
         expect(soundIsSound()).toBe(true);
