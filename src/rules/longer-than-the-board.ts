@@ -1,7 +1,8 @@
 import type { Ceiling, Layout } from '../ceiling/model.ts';
 import { longestPiece } from '../ceiling/longest.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
-import type { JobSettings, Profile, Stock } from '../job/model.ts';
+import type { JobSettings, Stock } from '../job/model.ts';
+import { blockOf, PARTS_OF_BEAM } from '../job/parts-of.ts';
 import { perimetersOf } from '../job/perimeters.ts';
 import { grouped } from '../plain/groups.ts';
 import type { Given, Source } from '../provenance/source.ts';
@@ -86,16 +87,12 @@ function nothingIsLong({ room, sections }: Layout, ceiling: Ceiling): boolean {
     for (const { overall } of arrangedOf(ceiling).exact.pieces) longest = Math.max(longest, overall);
     const stocks = new Set<Stock | undefined>([ceiling.beams?.profile.trim?.stock?.value, ...perimetersOf(room).map(each => each.stock?.value)]);
     for (const { profile } of sections.values()) {
-        for (const part of PARTS_OF_BEAM) stocks.add(profile[PROPERTY_OF[part]]?.stock?.value);
+        for (const part of PARTS_OF_BEAM) stocks.add(blockOf(profile, part)?.stock?.value);
         press = Math.max(press, profile.bottom?.press?.value ?? 0);
     }
     for (const stock of stocks) if (stock) least = Math.min(least, longestPiece(stock, room.job));
     return longest + press + 1 <= least;
 }
-
-/** Where the stock of each part is said in a profile. */
-const PROPERTY_OF = { bottom: 'bottom', blocking: 'blocking', side: 'sides', cleat: 'cleats', spacer: 'spacers', trim: 'trim' } as const;
-const PARTS_OF_BEAM = Object.keys(PROPERTY_OF) as (keyof typeof PROPERTY_OF)[];
 
 function foundOf({ piece, longest }: TooLong, ceiling: Ceiling): Found {
     const { job } = ceiling.room, { part, overall } = piece, size = sizesOf(job), step = job.cutTo.value;
@@ -120,20 +117,16 @@ function foundOf({ piece, longest }: TooLong, ceiling: Ceiling): Found {
 
 /** The words that a piece hangs on: a splice that its line is said to have, else its stock. And how it is to be spliced, if it comes in pieces at all. */
 function saidOf({ part, line: name, on, source }: Piece, { room, lines, around, beams }: Ceiling): { at: Source; splices?: Given<string> } {
-    if (part === 'trim') return { at: stockOf(beams?.profile, part)?.at ?? source };
+    if (part === 'trim') return { at: blockOf(beams?.profile, part)?.stock?.at ?? source };
     const line = lines.find(one => one.name === name), wall = line ? null : around[on ?? ''];
     if (line) {
-        const at = line.splices[0]?.said ?? stockOf(line.section.profile, part)?.at ?? line.at;
+        const at = line.splices[0]?.said ?? blockOf(line.section.profile, part)?.stock?.at ?? line.at;
         // only what runs through at the crossings comes in pieces that are spliced there; all else reaches from one beam to the next
         const isSpliced = (part === 'bottom' || part === 'blocking') && line.through;
         return { at, splices: isSpliced ? room.lines.find(spec => spec.name === name)?.splicing ?? room.grid?.splices : undefined };
     }
-    if (wall?.kind === 'half-beam') return { at: stockOf(wall.section.profile, part)?.at ?? source };
+    if (wall?.kind === 'half-beam') return { at: blockOf(wall.section.profile, part)?.stock?.at ?? source };
     return { at: (wall?.perimeter.stock ?? wall?.perimeter)?.at ?? source, splices: wall?.perimeter.splices };
-}
-
-function stockOf(profile: Profile | undefined, part: Piece['part']): Given<Stock> | undefined {
-    return part === 'band' ? undefined : profile?.[PROPERTY_OF[part]]?.stock;
 }
 
 /** `line B, bay 3`, `line 2` of what runs through, `the north wall`, `coffer 5`. */

@@ -1,3 +1,4 @@
+import { blockOf } from '../job/parts-of.ts';
 import { perimetersOf } from '../job/perimeters.ts';
 import type { Layout } from '../ceiling/model.ts';
 import type { Fault, Miscount } from '../dryfit/model.ts';
@@ -49,10 +50,5 @@ export function countWords({ kind, id, count, alike, part, noRoom }: Miscount): 
 }
 
 function sourceOf({ room, ceiling }: Layout, part: Part): Source {
-    const profile = ceiling?.beams?.profile;
-    const parts: Partial<Record<Part, { readonly at: Source } | undefined>> = {
-        blocking: profile?.blocking, spacer: profile?.spacers, side: profile?.sides, cleat: profile?.cleats, bottom: profile?.bottom, trim: profile?.trim,
-        band: perimetersOf(room)[0],
-    };
-    return (parts[part] ?? room.grid ?? room).at;
+    return ((part === 'band' ? perimetersOf(room)[0] : blockOf(ceiling?.beams?.profile, part)) ?? room.grid ?? room).at;
 }

@@ -1,4 +1,5 @@
 import type { Blocking, Nails, Profile } from '../job/model.ts';
+import { PLURAL } from '../job/part.ts';
 import type { Given } from '../provenance/source.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
 import type { Consumable, Joint, Part, Piece } from './model.ts';
@@ -74,12 +75,12 @@ function pocketScrews(pieces: readonly Piece[], setting: Setting): Consumable[] 
     }];
 }
 
-function nailsOf(pieces: readonly Piece[], setting: Setting): { readonly part: keyof typeof NAMES; readonly nails: Consumable }[] {
+function nailsOf(pieces: readonly Piece[], setting: Setting): { readonly part: Nailed; readonly nails: Consumable }[] {
     const spacersIn = new Map<string, number>();
     for (const { part, line, bay } of pieces) if (part === 'spacer') spacersIn.set(`${line} ${bay}`, (spacersIn.get(`${line} ${bay}`) ?? 0) + 1);
     return (['side', 'cleat', 'bottom', 'band', 'trim'] as const).flatMap(part => {
         const { rows, into } = ROWS[part]!;
-        const counts = new Counts<Nails>(nail => `${nail.gauge} ga x ${setting.size(nail.length)} nails, ${NAMES[part]}|${nail.every}`);
+        const counts = new Counts<Nails>(nail => `${nail.gauge} ga x ${setting.size(nail.length)} nails, ${PLURAL[part]}|${nail.every}`);
         for (const piece of pieces) {
             const nails = piece.part === part ? nailsFor(part, piece, setting)?.value : undefined;
             if (!nails) continue;
@@ -95,9 +96,9 @@ function nailsOf(pieces: readonly Piece[], setting: Setting): { readonly part: k
         return listed.map(nails => ({ part, nails }));
     });
 }
-const NAMES = { side: 'sides', cleat: 'cleats', bottom: 'bottoms', band: 'band', trim: 'trim' } as const;
+type Nailed = 'side' | 'cleat' | 'bottom' | 'band' | 'trim';
 
-function nailsFor(part: keyof typeof NAMES, piece: Piece, setting: Setting): Given<Nails> | undefined {
+function nailsFor(part: Nailed, piece: Piece, setting: Setting): Given<Nails> | undefined {
     const profile = profileOf(piece, setting);
     switch (part) {
         case 'side': return profile?.sides?.nails;

@@ -1,8 +1,7 @@
 import type { Section } from '../../ceiling/model.ts';
 import type { Profile } from '../../job/model.ts';
-import type { Source } from '../../provenance/source.ts';
+import { blockOf } from '../../job/parts-of.ts';
 import { printLength } from '../../quantity/print-length.ts';
-import type { Part } from '../../takeoff/model.ts';
 import type { Item, Sheet } from '../display-list.ts';
 import { drawStack } from '../dimensions/stack.ts';
 import type { Extent } from '../extent.ts';
@@ -85,14 +84,7 @@ function drawing(section: Section, shape: SectionShape, context: SectionContext,
 
 function namingFor(profile: Profile, context: SectionContext): Naming {
     const fileName = context.fileName ?? lastPart;
-    const places: Readonly<Record<Part, Source | undefined>> = {
-        blocking: profile.blocking?.at, spacer: profile.spacers?.at, side: profile.sides?.at, cleat: profile.cleats?.at,
-        bottom: profile.bottom?.at, trim: profile.trim?.at, band: undefined,
-    };
-    return (part, title) => {
-        const at = places[part] ?? profile.at;
-        return { title, part, source: sourceReference(at, fileName) };
-    };
+    return (part, title) => ({ title, part, source: sourceReference((blockOf(profile, part) ?? profile).at, fileName) });
 }
 
 function foot({ lines }: SectionContext, { view, titleAt: y, strings }: PlacedSection, area: Extent): Foot {

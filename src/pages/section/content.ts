@@ -14,6 +14,7 @@ import { linesNamed, sizesOf } from '../../rules/support/words.ts';
 import type { Show } from '../../quantity/print-length.ts';
 import { worstCase } from '../../quantity/tolerance.ts';
 import type { JobSettings } from '../../job/model.ts';
+import { blockOf } from '../../job/parts-of.ts';
 import type { Source } from '../../provenance/source.ts';
 import { PARTS, type Part, type Piece } from '../../takeoff/model.ts';
 import type { PageContent, RoomOnPage, Wishes } from '../page.ts';
@@ -139,8 +140,7 @@ const PART_OF_NOTE: Readonly<Record<string, Part>> = { blocking: 'blocking', spa
 
 function placeIn(each: AnySection, part: Part): Source | undefined {
     if (each.of === 'walls' && each.along.own.kind === 'band') return part === 'band' ? each.along.own.perimeter.at : undefined;
-    const { blocking, spacers, sides, cleats, bottom, trim } = each.of === 'lines' ? each.lines.section.profile : (each.along.own as HalfBeam).section.profile;
-    return { blocking, spacer: spacers, side: sides, cleat: cleats, bottom, trim, band: undefined }[part]?.at;
+    return blockOf((each.of === 'lines' ? each.lines : each.along.own as HalfBeam).section.profile, part)?.at;
 }
 
 /** A part is a button that leads to its words, and is lit while the cursor stands in them. */

@@ -2,13 +2,14 @@ import { AstUtils, type AstNode, type LangiumDocument } from 'langium';
 import type { Line } from '../../ceiling/model.ts';
 import * as ast from '../../language/generated/ast.ts';
 import { sourceOf, sourceOfProperty } from '../../language/types/place.ts';
+import { BLOCK_OF, PARTS_OF_BEAM } from '../../job/parts-of.ts';
 import type { RoomOnPage } from '../../pages/page.ts';
 import { sameSource, type Position, type Source } from '../../provenance/source.ts';
 import type { Part } from '../../takeoff/model.ts';
 import { nodeAt } from './node-at.ts';
 
 /** The words of a profile's blocks, and of the grid's, with the pieces they make. */
-const PARTS: Readonly<Record<string, Part>> = { blocking: 'blocking', spacers: 'spacer', sides: 'side', cleats: 'cleat', bottom: 'bottom', trim: 'trim', perimeter: 'band' };
+const PARTS: Readonly<Record<string, Part>> = { ...Object.fromEntries(PARTS_OF_BEAM.map(part => [BLOCK_OF[part], part])), perimeter: 'band' };
 
 /**
  * The parts of a room's ceiling that a place in a text speaks of, by the keys that pages give them: ids of pieces, `line.B`,
