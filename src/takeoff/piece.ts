@@ -5,7 +5,7 @@ import type { WhyTerm } from '../provenance/why.ts';
 import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { miterAt } from './ends.ts';
-import { idOf } from './ids.ts';
+import { idOf, type Place } from './ids.ts';
 import { boxAround, inTicks, SQUARE } from './lie.ts';
 import type { Corners, EndCut, Part, Piece } from './model.ts';
 import type { Setting } from './setting.ts';
@@ -16,15 +16,8 @@ const BOTH_SQUARE: Piece['ends'] = [SQUARE, SQUARE];
 const MEETS_NOTHING: Piece['meets'] = [null, null];
 
 /** A piece as its part makes it; the rest follows. */
-interface Draft {
+interface Draft extends Place {
     readonly part: Part;
-    readonly line?: string;
-    /** Of a half beam: its wall. */
-    readonly wall?: string;
-    readonly coffer?: number;
-    readonly bay?: number | null;
-    readonly on?: string | null;
-    readonly nth?: string | number | null;
     readonly stock: Given<Stock> | undefined;
     /** Hidden back (long points), and visible face (short points) where it is shorter. May be a fraction of a tick off whole. */
     readonly back: number; readonly face?: number;

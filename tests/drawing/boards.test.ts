@@ -17,12 +17,10 @@ import { outside, touching } from './support/checks.ts';
 import { laid, ROOMS } from './support/rooms.ts';
 import { groupOf, groups, texts } from './support/walk.ts';
 import { all, readXml } from './support/xml.ts';
-import { FULL, runs } from '../support/full.ts';
+import { runs } from '../support/full.ts';
 
 const MITER: EndCut = { cut: 'miter', degrees: 45 };
 const SQUARE: EndCut = { cut: 'square' };
-/** Boards of rooms that take no time. */
-const SHORT = ['three by two', 'metric', 'hostile'];
 const words = { job: 'Plum Street 4', rooms: 'Parlor' };
 
 function orderOf(pieces: readonly Piece[], settings = job()): SawOrder {
@@ -103,7 +101,7 @@ describe('sheets of boards', () => {
         checkSheets(order);
     });
 
-    test.each(FULL ? [...SHORT, 'many small'] : SHORT)('%s: the same bytes every time, and XML', name => {
+    test.each(['three by two', 'metric', 'hostile', 'many small'])('%s: the same bytes every time, and XML', name => {
         const { ceiling, pieces } = laid(ROOMS[name]!);
         const draw = () => drawBoardSheets(orderOf(pieces.pieces, ceiling.room.job), { ...words, job: ceiling.room.job.title!.value, rooms: ceiling.room.title! }).map(sheet => toSvg(sheet, { fonts: 'named' }));
         const once = draw();

@@ -5,6 +5,7 @@ import type { Fixture, JobSettings, Profile, Room } from '../../../src/job/model
 import { kept } from '../../../src/plain/kept.ts';
 import { takeOff } from '../../../src/takeoff/take-off.ts';
 import type { TakeOff } from '../../../src/takeoff/model.ts';
+import { FULL } from '../../support/full.ts';
 import { jobBuilder, ticksOf, type JobBuilder, type Length, type RoomWords } from '../../support/job-builder.ts';
 
 /** What a test wants to be different in a room that is otherwise usual. */
@@ -111,7 +112,7 @@ export const ROOMS: Readonly<Record<string, RoomWishes>> = {
     metric: { metric: true, width: '5400 mm', length: '4310 mm', down: 3 },
     narrow: { width: "4' 0\"", length: "38' 0\"", across: 1, down: 10, through: 'east-west' },
     wide: { width: "60' 0\"", length: "7' 0\"", across: 14, down: 1, band: false },
-    'many small': { width: "40' 0\"", length: "30' 0\"", across: 30, down: 24 },
+    'many small': FULL ? { width: "40' 0\"", length: "30' 0\"", across: 30, down: 24 } : { width: "16' 0\"", length: "12' 6\"", across: 12, down: 10 },
     'two sections': { otherBeams: ['2'], through: 'east-west', residue: 'band' },
     hostile: {
         title: '<script>alert("x")</script> & Söhne \u202Egnp.exe \u{1F3DA}\uFE0F \u65E5\u672C\u306E\u5BB6 \u05E9\u05DC\u05D5\u05DD',
