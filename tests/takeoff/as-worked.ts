@@ -21,10 +21,11 @@ export function listed({ room, ceiling }: Layout): Listed[] {
 }
 
 /** What is in one list and not in the other: empty where they agree. `near`: by how many ticks lengths may differ. */
-export function unlike(list: readonly Listed[], { pieces }: Pick<WorkedRoom, 'pieces'>, named: Named, near = 1): string[] {
+export function unlike(list: readonly Listed[], { pieces, lines }: Pick<WorkedRoom, 'pieces' | 'lines'>, named: Named, near = 1): string[] {
+    const eastWest = new Set(lines.filter(([, family]) => family === 'east-west').map(([name]) => named(name)));
     const left = pieces.flatMap(piece => piece.at.map(at => ({ piece, at })));
     const found = list.flatMap(piece => {
-        const fit = left.findIndex(each => isAt(piece, each.piece, each.at, named) && agrees(piece, each.piece, near));
+        const fit = left.findIndex(each => isAt(piece, each.piece, each.at, named) && agrees(piece, each.piece, eastWest.has(piece.line ?? ''), near));
         if (fit >= 0) left.splice(fit, 1);
         return fit >= 0 ? [] : [`${piece.id} ${JSON.stringify([piece.face.ticks, piece.back.ticks, piece.left, piece.right, piece.hand, piece.on, piece.meets])}`];
     });
@@ -43,10 +44,10 @@ function isAt({ part, line, coffer, on, meets, id }: Listed, { part: wanted, of 
     }
 }
 
-function agrees(piece: Listed, { part, edges, cuts, angles, hand, width, overall }: WorkedPiece, ticks: number): boolean {
+function agrees(piece: Listed, { part, edges, cuts, angles, hand, width, overall }: WorkedPiece, runsEast: boolean, ticks: number): boolean {
     const near = (length: { readonly ticks: number } | undefined, inches: string): boolean => length !== undefined && Math.abs(length.ticks - number(inches)) <= ticks;
     // the model tells a piece from left to right, its first edge first: of what lies in a line the left one, which is the back of what runs to the east
-    const backIsFirst = part === 'band' || part === 'wall-cleat' || lies(part) && (piece.line === null || /^[A-Z]/.test(piece.line));
+    const backIsFirst = part === 'band' || part === 'wall-cleat' || lies(part) && (piece.line === null || runsEast);
     const [first, second] = backIsFirst ? [piece.back, piece.face] : [piece.face, piece.back], sign = backIsFirst ? -1 : 1;
     const isCleat = part === 'cleat' || part === 'wall-cleat', longest = number(edges[0]) > number(edges[1]) ? edges[0] : edges[1];
     const endsAre = (ends: readonly Listed['left'][]): boolean =>
