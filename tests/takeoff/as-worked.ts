@@ -20,9 +20,12 @@ export function listed({ room, ceiling }: Layout): Listed[] {
     return (JSON.parse(text) as { readonly pieces: Listed[] }).pieces.filter(({ part }) => part !== 'spacer');
 }
 
+/** Families of the model's lines of which lists tell the west end first. */
+const WEST_FIRST = ['east-west', 'rising'];
+
 /** What is in one list and not in the other: empty where they agree. `near`: by how many ticks lengths may differ. */
 export function unlike(list: readonly Listed[], { pieces, lines }: Pick<WorkedRoom, 'pieces' | 'lines'>, named: Named, near = 1): string[] {
-    const eastWest = new Set(lines.filter(([, family]) => family === 'east-west').map(([name]) => named(name)));
+    const eastWest = new Set(lines.filter(([, family]) => WEST_FIRST.includes(family)).map(([name]) => named(name)));
     const left = pieces.flatMap(piece => piece.at.map(at => ({ piece, at })));
     const found = list.flatMap(piece => {
         const fit = left.findIndex(each => isAt(piece, each.piece, each.at, named) && agrees(piece, each.piece, eastWest.has(piece.line ?? ''), near));
