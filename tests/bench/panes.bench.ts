@@ -4,7 +4,6 @@ import { roomOnPage, serve } from '../panes/support/content.ts';
 import { contentMessage } from '../panes/support/content.ts';
 import { leaveBrowser, PanePage, startBrowser, useBrowser } from '../panes/support/pane-page.ts';
 import { PANE_KINDS } from '../../src/pages/kinds.ts';
-import { PAGES } from '../../src/pages/pages.ts';
 import { hallOf } from './hall.ts';
 import { median, p95 } from './spread.ts';
 
