@@ -41,11 +41,11 @@ function cornersAskew(line: Line, [from, to]: readonly [Ticks, Ticks], width: Ti
 }
 
 /** How near to the ends of a bay the middle of a spacer may stand, so that its corners are clear of what stands there at an angle. */
-export function nearestToEnds({ leans }: Pick<Bay, 'leans'>, { thickness, width }: SpacerSize): readonly [Ticks, Ticks] {
+function nearestToEnds({ leans }: Pick<Bay, 'leans'>, { thickness, width }: SpacerSize): readonly [Ticks, Ticks] {
     const [first, last] = leans.map(lean => Math.ceil((thickness + lean * width) / 2));
     return [first!, last!];
 }
-export interface SpacerSize { readonly thickness: Ticks; readonly width: Ticks }
+interface SpacerSize { readonly thickness: Ticks; readonly width: Ticks }
 
 /**
  * Where the spacers of a bay begin, along the line. The centers of the first and the last stand at `fromEnd` from the
