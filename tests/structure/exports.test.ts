@@ -26,13 +26,15 @@ function unused(texts: Texts): string[] {
     const used = new Set<string>();
     for (const [path, text] of texts) {
         const there = (to: string): string => posix.join(posix.dirname(path), to);
-        for (const [, list, to] of text.matchAll(IMPORT)) for (const name of list === undefined ? ['*'] : namesIn(list, 0)) used.add(`${there(to!)} ${name}`);
+        for (const [, list, to] of text.matchAll(IMPORT))
+            for (const name of list === undefined ? ['*'] : namesIn(list, 0)) used.add(`${there(to!)} ${name}`);
         for (const [, to, url] of text.matchAll(WHOLE)) used.add(`${there((to ?? url)!)} *`);
     }
     return [...texts].flatMap(([path, text]) => {
         if (used.has(`${path} *`)) return [];
-        const names = [...[...text.matchAll(EXPORT)].flatMap(([, ...all]) => all.filter(Boolean)), ...[...text.matchAll(LISTED)].flatMap(([, list]) => namesIn(list!, 1))];
-        return names.filter(name => !used.has(`${path} ${name}`)).map(name => `${path}: ${name}`);
+        const declared = [...text.matchAll(EXPORT)].flatMap(([, ...all]) => all.filter(Boolean));
+        const listed = [...text.matchAll(LISTED)].flatMap(([, list]) => namesIn(list!, 1));
+        return [...declared, ...listed].filter(name => !used.has(`${path} ${name}`)).map(name => `${path}: ${name}`);
     });
 }
 

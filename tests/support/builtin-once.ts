@@ -62,7 +62,9 @@ function molded(result: ParseResult): { readonly result: ParseResult; readonly m
     };
     return { result, mold: {
         fullText: root.fullText,
-        words: words.map((original, i) => ({ original, within: within[i]!, means: placeOf(placesOfNodes, (original as Means)._astNode), range: original.range })),
+        words: words.map((original, i) => ({
+            original, within: within[i]!, means: placeOf(placesOfNodes, (original as Means)._astNode), range: original.range,
+        })),
         nodes: nodes.map(node => ({
             within: placeOf(placesOfNodes, node.$container), words: placeOf(placesOfWords, node.$cstNode),
             said: Object.entries(node).map(([property, value]) =>

@@ -48,7 +48,8 @@ function isAt({ part, line, coffer, on, meets, id }: Listed, { part: wanted, of 
 }
 
 function agrees(piece: Listed, { part, edges, cuts, angles, hand, width, overall }: WorkedPiece, runsEast: boolean, ticks: number): boolean {
-    const near = (length: { readonly ticks: number } | undefined, inches: string): boolean => length !== undefined && Math.abs(length.ticks - number(inches)) <= ticks;
+    const near = (length: { readonly ticks: number } | undefined, inches: string): boolean =>
+        length !== undefined && Math.abs(length.ticks - number(inches)) <= ticks;
     // the model tells a piece from left to right, its first edge first: of what lies in a line the left one, which is the back of what runs to the east
     const backIsFirst = part === 'band' || part === 'wall-cleat' || lies(part) && (piece.line === null || runsEast);
     const [first, second] = backIsFirst ? [piece.back, piece.face] : [piece.face, piece.back], sign = backIsFirst ? -1 : 1;

@@ -81,7 +81,8 @@ class LeanLeaf extends LeafCstNodeImpl {
 /** What a node holds; where that is one rule that it calls for nothing of its own, what that holds. */
 function contentOf({ content }: CompositeCstNode): readonly CstNode[] {
     const only = content.length === 1 ? content[0] : undefined;
-    const isOnlyCalled = isCompositeCstNode(only) && (only as { _astNode?: unknown })._astNode === undefined && !(only.grammarSource && isAssigned(only.grammarSource));
+    const isOnlyCalled = isCompositeCstNode(only) && (only as { _astNode?: unknown })._astNode === undefined
+        && !(only.grammarSource && isAssigned(only.grammarSource));
     return isOnlyCalled ? only.content : content;
 }
 

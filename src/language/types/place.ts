@@ -26,7 +26,8 @@ function wordsOfProperty(within: CstNode, node: AstNode, property: string, skip:
     if (!isCompositeCstNode(within)) return undefined;
     for (const child of within.content) {
         if (child.hidden) continue;
-        const found = child.grammarSource && featureOf(child.grammarSource) === property ? child : child.astNode === node ? wordsOfProperty(child, node, property, skip) : undefined;
+        const found = child.grammarSource && featureOf(child.grammarSource) === property ? child
+            : child.astNode === node ? wordsOfProperty(child, node, property, skip) : undefined;
         if (found && (found !== child || skip.left-- === 0)) return found;
     }
     return undefined;
