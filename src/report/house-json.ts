@@ -5,7 +5,7 @@ import type { Files } from './look.ts';
 import { sourceJson, type SourceJson } from './place-json.ts';
 
 /** A room of a house whose boards are told together. */
-interface HouseRoom { readonly name: string; readonly laidOut: boolean; readonly errors: Count }
+export interface HouseRoom { readonly name: string; readonly laidOut: boolean; readonly errors: Count }
 
 /** What each house begins with. */
 export interface HouseHead { readonly job: string | null; readonly rooms: readonly HouseRoom[] }
