@@ -125,3 +125,12 @@ describe('what nobody meant is answered at once', () => {
         expect(words(closely(pieces, job({ kerf: given(1537) })))[0]).toMatch(/exists|may exist|at most/);
     });
 });
+
+test('what has few lengths is looked at first, and leaves its steps to what has many', () => {
+    const pine = stock({ feet: [8, 12, 16], perFoot: '2' }), ash = stock({ name: 'ash-1x6', feet: [8, 12], perFoot: '3' });
+    const many = Array.from({ length: 6 }, (_, i) => piece(`a${i}`, ash, inches(30 + 7 * i))), few = several(4, 'b', id => piece(id, pine, inches(50)));
+    const { asked } = questionsOf([...many, ...few], job());
+    expect(asked.map(({ problem }) => problem.items.length)).toEqual([6, 1]);
+    expect([...lookCloser(asked, solver, 5e6)].filter(({ isLast }) => isLast).map(({ index }) => index)).toEqual([1, 0]);
+    expect([...lookCloser([asked[0]!, asked[0]!], solver, 5e6)].filter(({ isLast }) => isLast).map(({ index }) => index)).toEqual([0, 1]);
+});

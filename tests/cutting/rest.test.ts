@@ -2,10 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cutLines, onHandLines } from '../../src/cutting/cut-line.ts';
 import { planBoards } from '../../src/cutting/first-plan.ts';
-import { leftoversOf } from '../../src/cutting/leftovers.ts';
+import { besideStrips, leftoversOf } from '../../src/cutting/leftovers.ts';
 import type { Board } from '../../src/cutting/model.ts';
 import { leftAfter, restToCut, withCutBoards } from '../../src/cutting/rest.ts';
 import type { CutBoard, Room, Stock } from '../../src/job/model.ts';
+import { printInches } from '../../src/quantity/print-length.ts';
 import { inches, Rational } from '../../src/quantity/rational.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../../src/quantity/ticks.ts';
 import type { Piece } from '../../src/takeoff/model.ts';
@@ -234,4 +235,29 @@ describe('what is left when all is cut', () => {
             ['wide-1x8', [[1, inches('34 7/8')]], [[1, inches('5 1/2'), inches(60)]]],
         ]);
     });
+});
+
+test('a length that no tape tells exactly is in no line', () => {
+    const pine = stock(), board = (length: Ticks, at: Ticks): Board =>
+        ({ number: 1, length, from: 'bought', strips: [{ pieces: [inDen('a', pine, at)], offcut: 0, kept: false }] });
+    expect([cutLines(board(feet(8) + 1, inches(90)), () => 'pine', settings), cutLines(board(feet(8), inches(90) + 1), () => 'pine', settings)]).toEqual([undefined, undefined]);
+    expect(cutLines(board(feet(8), inches(90)), () => 'pine', settings)).toHaveLength(1);
+});
+
+test('boards that are cut are numbered as they were told, before those that are planned', () => {
+    const pine = stock(), pieces = ['a', 'b', 'c'].map(name => inDen(name, pine, inches(90)));
+    const room = den([{ length: feet(8), of: pine, into: ['a'], left: [] }, { length: feet(8), of: pine, into: ['b'], left: [] }]);
+    const rest = restToCut([{ room, pieces }]);
+    expect(rest.cut(room).get(pine.key)!.map(({ number }) => number)).toEqual([1, 2]);
+    const plan = planBoards(rest.pieces(room), settings);
+    expect(withCutBoards(plan, rest, [room]).stocks[0]!.boards.map(({ number, from }) => `${number} ${from}`)).toEqual(['1 already cut', '2 already cut', '3 bought']);
+    const none = restToCut([{ room: den([]), pieces }]);
+    expect(withCutBoards(plan, none, [den([])])).toBe(plan);
+});
+
+// 5 1/2" less two strips of 1 1/2" and their kerfs are 2 1/4"; less three of 1 1/2", 5/8"
+test.each([[2, 8 * 12, ['2 1/4" x 96"']], [3, 8 * 12, []], [2, 24, ['2 1/4" x 24"']], [2, 23, []]])
+('of a board with %i strips over %i" what is an inch wide and worth keeping by its length is kept', (count, length, wanted) => {
+    const strips = Array.from({ length: count }, () => ({ rippedTo: inches('1 1/2'), pieces: [], offcut: 0, kept: false }));
+    expect(besideStrips({ number: 1, length: inches(length), from: 'bought', strips }, stock(), settings).map(each => `${printInches(each.width)} x ${printInches(each.length)}`)).toEqual(wanted);
 });

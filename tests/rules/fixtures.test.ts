@@ -9,6 +9,7 @@ import { RULES } from '../../src/rules/index.ts';
 import { applied } from '../support/applied.ts';
 import { mismatches, readMarked } from '../support/marked.ts';
 import { TestWorkspace } from '../support/workspace.ts';
+import { besideOf } from './beside.ts';
 
 const folder = new URL('.', import.meta.url);
 const fixtures = readdirSync(folder).filter(name => name.endsWith('.coffer')).sort();
@@ -38,6 +39,8 @@ describe.each(fixtures)('%s', name => {
         const found = findingsOf(workspace, texts);
         expect(mismatches(files.map((file, i) => ({ file, findings: found[i]! })))).toEqual([]);
         expect(found.flat().some(finding => finding.rule === rule)).toBe(true);
+        // what stands beside the words that are marked: the other half of each, and its fixes, as they were
+        expect(found.flat().flatMap(besideOf).join('\n')).toMatchSnapshot();
     });
 
     it('each quick fix takes its finding away and brings no other', async () => {

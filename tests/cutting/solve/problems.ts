@@ -5,6 +5,7 @@ import type { BoardKind, CuttingProblem, Layout } from '../../../src/cutting/sol
 import { prove, type Standing } from '../../../src/cutting/solve/prove.ts';
 import { quickPlan } from '../../../src/cutting/solve/quick.ts';
 import { solverBy } from '../../../src/worker/highs.ts';
+import { drawer } from '../../support/drawer.ts';
 
 export interface Known { readonly name: string; readonly problem: CuttingProblem; readonly optimum: number }
 
@@ -51,15 +52,6 @@ export function triplets(boards: number, seed: number): Known {
         return [first, second, 1000 - first - second];
     }).flat();
     return { name: `triplets-${boards * 3}-${seed}`, optimum: boards, problem: problemOfPieces(pieces, [{ capacity: 1000, cost: 1, available: null }]) };
-}
-
-/** Whole numbers below n, the same for the same seed. */
-export function drawer(seed: number): (n: number) => number {
-    let state = seed * 2654435761 >>> 0;
-    return n => {
-        state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-        return Math.floor(state / 2 ** 32 * n);
-    };
 }
 
 export function quick(problem: CuttingProblem): Layout[] {

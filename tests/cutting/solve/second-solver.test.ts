@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { CuttingProblem } from '../../../src/cutting/solve/problem.ts';
 import { flowModel, leastCostBy, whatIsMissing } from './flow-model.ts';
-import { drawer, problemOfPieces, proved } from './problems.ts';
+import { problemOfPieces, proved } from './problems.ts';
+import { drawer } from '../../support/drawer.ts';
 
 /** A room's boards in 1/4": three lengths at prices per foot that rise with the length, and two offcuts. */
 function room(pieces: number, seed: number): CuttingProblem {
