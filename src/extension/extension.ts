@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import { SHOW_RULE, SHOW_USES, type ShowUsesParams } from '../server/messages.ts';
 import { BuiltinDocuments } from './builtin-documents.ts';
+import { atStart } from './at-start.ts';
 import { Findings } from './findings.ts';
 import firstJob from '../language/builtin/first-job.coffer';
 import { Panes } from './panes/panes.ts';
@@ -31,6 +32,7 @@ export function begin(context: vscode.ExtensionContext, newClient: NewClient): v
         // imports may not leave the open folders, and the server is told of those when it starts
         vscode.workspace.onDidChangeWorkspaceFolders(() => started.restart()),
     );
+    context.subscriptions.push(atStart());
     void vscode.commands.executeCommand('setContext', 'cofferwright.active', true);
     void started.start();
 }

@@ -25,7 +25,7 @@ interface Manifest {
         readonly menus: Record<string, readonly { readonly command: string; readonly when?: string }[]>;
         readonly walkthroughs: readonly { readonly steps: readonly {
             readonly description: string;
-            readonly media: { readonly svg?: string; readonly markdown?: string };
+            readonly media: { readonly svg?: string; readonly image?: string; readonly markdown?: string };
         }[] }[];
         readonly problemMatchers: readonly { readonly pattern: Record<'regexp' | 'file' | 'line' | 'column' | 'severity' | 'message' | 'code', never> }[];
     };
@@ -42,7 +42,7 @@ describe('the extension\'s manifest', () => {
         const [language] = contributes.languages;
         const named = [icon, language!.configuration, language!.icon.light, language!.icon.dark, ...contributes.grammars.map(grammar =>
             grammar.path),
-            ...contributes.walkthroughs.flatMap(({ steps }) => steps.map(({ media }) => media.svg ?? media.markdown ?? 'a step without a picture'))];
+            ...contributes.walkthroughs.flatMap(({ steps }) => steps.map(({ media }) => media.svg ?? media.image ?? media.markdown ?? 'a step without a picture'))];
         expect(named.filter(path => !existsSync(join(root, path)))).toEqual([]);
         expect(JSON.parse(read(contributes.grammars[0]!.path))).toMatchObject({ scopeName: contributes.grammars[0]!.scopeName });
     });
@@ -81,7 +81,8 @@ describe('the extension\'s manifest', () => {
     test('its walkthrough leads to commands that there are', () => {
         const texts = JSON.parse(read('src/extension/package.nls.json')) as Record<string, string>;
         const links = contributes.walkthroughs.flatMap(({ steps }) => steps.map(({ description }) => /\(command:([\w.]+)\)/.exec(texts[description.slice(1, -1)]!)?.[1]));
-        expect(links).toEqual(['cofferwright.newJob', 'workbench.actions.view.problems', 'editor.action.quickFix', 'cofferwright.check']);
+        const panes = ['showPlan', 'showSection', 'showCutList', 'showBoards', 'showView', 'showEstimate'].map(command => `cofferwright.${command}`);
+        expect(links).toEqual(['cofferwright.newJob', 'workbench.actions.view.problems', 'editor.action.quickFix', ...panes, 'cofferwright.check']);
     });
 
     test('its switches for inlay hints are those that the server asks for, with the same beginnings', () => {
