@@ -1,6 +1,6 @@
 import * as assert from 'node:assert/strict';
 import * as vscode from 'vscode';
-import { endsOf, open, picture, replace, test, until } from './harness.ts';
+import { endsOf, findings, open, picture, replace, test, typeOver, until } from './harness.ts';
 
 const textOf = (hover: vscode.Hover): string => hover.contents.map(content => typeof content === 'string' ? content : content.value).join('\n');
 const labelOf = (item: vscode.CompletionItem): string => typeof item.label === 'string' ? item.label : item.label.label;
@@ -68,4 +68,36 @@ test('formatting lines a file up, and changes nothing the second time', async ()
     await until('the formatted text', () => editor.document.getText() === tidy, () => editor.document.getText());
     await vscode.commands.executeCommand('editor.action.formatDocument');
     assert.equal(editor.document.getText(), tidy);
+});
+
+test('the call hierarchy leads from a detail to the rooms that are built with it', async () => {
+    const editor = await open('details/beam.coffer');
+    const [, start] = endsOf(editor.document, 'profile ');
+    const [item] = await until('a detail', async () => {
+        const items = await vscode.commands.executeCommand<vscode.CallHierarchyItem[]>('vscode.prepareCallHierarchy', editor.document.uri, start);
+        return items.length > 0 && items;
+    });
+    assert.equal(item!.name, 'beam');
+    const users = await vscode.commands.executeCommand<vscode.CallHierarchyIncomingCall[]>('vscode.provideIncomingCalls', item);
+    assert.ok(users.some(({ from }) => from.name === 'den'), users.map(({ from }) => from.name).join(', '));
+});
+
+test('the code of a finding leads to the page of its rule', async () => {
+    const editor = await open('details/beam.coffer');
+    await typeOver(editor, 'height', 'heigth');
+    const { code } = await until('a finding', () => findings(editor.document.uri).find(found => typeof found.code === 'object'));
+    assert.match((code as { target: vscode.Uri }).target.toString(true), /^command:cofferwright\.showRule\?\["[a-z-]+"\]$/);
+    await vscode.commands.executeCommand('cofferwright.showRule', 'spacer-hits-cleat');
+    await until('the page', () => vscode.window.tabGroups.all.flatMap(({ tabs }) => tabs).some(({ input, label }) =>
+        input instanceof vscode.TabInputWebview && label.includes('spacer-hits-cleat')));
+    await picture('rule page');
+});
+
+test('above a detail stands where it is used, and leads to the places', async () => {
+    const editor = await open('details/beam.coffer');
+    const lens = await until('where it is used', async () => {
+        const lenses = await vscode.commands.executeCommand<vscode.CodeLens[]>('vscode.executeCodeLensProvider', editor.document.uri, 50);
+        return lenses.find(({ command }) => command?.title.includes('used in'));
+    });
+    assert.match(lens.command!.title, /den/);
 });
