@@ -47,12 +47,10 @@ function figure(model: Model, name: 'primal_solution_status' | 'simplex_iteratio
 
 class HighsProgram implements LinearProgram {
     private readonly model: Model;
-    private readonly highs: Highs;
     private readonly rows: number;
     private isFirst = true;
 
-    constructor(highs: Highs, rows: readonly RowLimits[]) {
-        this.highs = highs;
+    constructor(private readonly highs: Highs, rows: readonly RowLimits[]) {
         this.rows = rows.length;
         this.model = highs.createModel(dataOf(highs, rows, [], false));
         this.model.options.set({ output_flag: false, presolve: 'off', solver: 'simplex', simplex_strategy: DUAL, random_seed: 1 });

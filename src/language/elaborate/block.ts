@@ -21,7 +21,6 @@ interface Entry {
  * profile first the lines of what it is like. Later words win.
  */
 export class Block {
-    readonly kind: ast.Kind;
     readonly entries = new Map<string, Entry>();
     readonly blocks = new Map<string, Block>();
     readonly fixtures: ast.Fixture[] = [];
@@ -35,12 +34,8 @@ export class Block {
     /** Where it was opened. */
     readonly words: Word[] = [];
     readonly bodies: ast.Body[] = [];
-    readonly vocabulary: Vocabulary;
 
-    constructor(kind: ast.Kind, vocabulary: Vocabulary) {
-        this.kind = kind;
-        this.vocabulary = vocabulary;
-    }
+    constructor(readonly kind: ast.Kind, readonly vocabulary: Vocabulary) {}
 
     add(body: ast.Body | undefined): this {
         if (!body) return this;

@@ -38,16 +38,15 @@ export interface Elsewhere {
  * Whatever touches something unknown is unknown. What is wrong with a value rather than its type is raised here, once.
  */
 export class Evaluator {
-    readonly raise: Raise;
     /** Within `labor`, once its `day` is read. */
     minutesOfDay?: Rational;
-    private readonly elsewhere: Elsewhere;
     private readonly values: Map<ast.Param | ast.Let, Known | undefined>;
 
     /** @param values where what is worked out is kept */
-    constructor(elsewhere: Elsewhere, raise: Raise, given: Arguments = new Map(), values: Map<ast.Param | ast.Let, Known | undefined> = new Map()) {
-        this.elsewhere = elsewhere;
-        this.raise = raise;
+    constructor(
+        private readonly elsewhere: Elsewhere, readonly raise: Raise, given: Arguments = new Map(),
+        values: Map<ast.Param | ast.Let, Known | undefined> = new Map(),
+    ) {
         this.values = values;
         for (const [parameter, value] of given) this.values.set(parameter, value);
     }

@@ -20,13 +20,8 @@ export interface Reader {
 
 /** Reads the properties of a block. */
 export class Reading extends Values {
-    readonly block: Block;
-    private readonly builtin: Evaluator;
-
-    constructor(block: Block, evaluator: Evaluator, builtin: Evaluator, owner: string) {
+    constructor(readonly block: Block, evaluator: Evaluator, private readonly builtin: Evaluator, owner: string) {
         super(evaluator, block.kind.name, owner);
-        this.block = block;
-        this.builtin = builtin;
     }
 
     /** True where the block says a property (or seems to) whose value did not come out. */
@@ -107,15 +102,11 @@ export class Reading extends Values {
 
 /** Reads one line: its value by the name `value`, its modifiers by theirs. */
 export class LineReading extends Values {
-    private readonly said: ast.Line | ast.Fixture;
-    private readonly declaration: ast.PropertyDecl;
-    private readonly builtin: Evaluator;
-
-    constructor(said: ast.Line | ast.Fixture, declaration: ast.PropertyDecl, kind: string, evaluator: Evaluator, builtin: Evaluator, owner: string) {
+    constructor(
+        private readonly said: ast.Line | ast.Fixture, private readonly declaration: ast.PropertyDecl, kind: string, evaluator: Evaluator,
+        private readonly builtin: Evaluator, owner: string,
+    ) {
         super(evaluator, kind, owner);
-        this.said = said;
-        this.declaration = declaration;
-        this.builtin = builtin;
     }
 
     /** All values of a modifier that takes many; what cannot be known leaves a gap. */

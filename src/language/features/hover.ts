@@ -13,11 +13,7 @@ import { publishedFor } from './published.ts';
 
 /** Shows what a word means: its declaration, what is written about it, what it comes to here, why, and by which standard. */
 export class CofferHoverProvider implements HoverProvider {
-    protected readonly services: CofferServices;
-
-    constructor(services: CofferServices) {
-        this.services = services;
-    }
+    constructor(protected readonly services: CofferServices) {}
 
     getHoverContent(document: LangiumDocument, { position }: HoverParams): Hover | undefined {
         const root = document.parseResult.value.$cstNode;

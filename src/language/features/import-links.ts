@@ -6,11 +6,7 @@ import type { CofferServices } from '../coffer-services.ts';
 
 /** Makes the paths of imports lead to their files. */
 export class CofferImportLinks implements DocumentLinkProvider {
-    private readonly services: CofferServices;
-
-    constructor(services: CofferServices) {
-        this.services = services;
-    }
+    constructor(private readonly services: CofferServices) {}
 
     getDocumentLinks(document: LangiumDocument): DocumentLink[] {
         const { Imports, LangiumDocuments } = this.services.shared.workspace;

@@ -14,11 +14,8 @@ import { whyClash, whyNoName } from './rename-check.ts';
  * would become unreadable or mean something else: see rename-check.ts. A name given with `as` is renamed in its own file only.
  */
 export class CofferRenameProvider extends DefaultRenameProvider {
-    private readonly services: CofferServices;
-
-    constructor(services: CofferServices) {
+    constructor(private readonly services: CofferServices) {
         super(services);
-        this.services = services;
     }
 
     override async rename(document: LangiumDocument, params: RenameParams): Promise<WorkspaceEdit | undefined> {

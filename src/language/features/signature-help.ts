@@ -17,11 +17,8 @@ interface Call { readonly name: string; argument: number; parameter: string | un
 /** Shows what a profile can be given while its arguments are being written, and which of them is next. */
 export class CofferSignatureHelp implements SignatureHelpProvider {
     readonly signatureHelpOptions = { triggerCharacters: ['(', ','], retriggerCharacters: [':'] };
-    private readonly services: CofferServices;
 
-    constructor(services: CofferServices) {
-        this.services = services;
-    }
+    constructor(private readonly services: CofferServices) {}
 
     provideSignatureHelp(document: LangiumDocument, { position }: SignatureHelpParams): SignatureHelp | undefined {
         if (!ast.isFile(document.parseResult.value)) return undefined;

@@ -51,16 +51,10 @@ function unknownImportsOf(document: LangiumDocument): readonly ast.UsedName[] {
 }
 
 class Unknown {
-    private readonly document: LangiumDocument;
-    private readonly info: ReferenceInfo;
-    private readonly guesses: Guesses;
     private readonly word: string;
     private readonly at: Source;
 
-    constructor(document: LangiumDocument, info: ReferenceInfo, guesses: Guesses) {
-        this.document = document;
-        this.info = info;
-        this.guesses = guesses;
+    constructor(private readonly document: LangiumDocument, private readonly info: ReferenceInfo, private readonly guesses: Guesses) {
         this.word = info.reference.$refText;
         this.at = sourceOfRange(info.container, info.reference.$refNode!.range);
     }

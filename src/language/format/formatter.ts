@@ -5,11 +5,7 @@ import { formatEdits, type Front } from './format-text.ts';
 
 /** Formatting in the editor. There is one form, so the editor's own settings are not asked. */
 export class CofferFormatter implements Formatter {
-    private readonly services: Front;
-
-    constructor(services: Front) {
-        this.services = services;
-    }
+    constructor(private readonly services: Front) {}
 
     formatDocument(document: LangiumDocument, _params: DocumentFormattingParams): TextEdit[] {
         const edits = formatEdits(document.textDocument.getText(), this.services, document.parseResult) ?? [];

@@ -9,11 +9,8 @@ import { parseFor } from './worker.ts';
  * one a mistake. Where the parser that does the work throws, there is nothing in the file, and the next one parses.
  */
 export class CofferParser extends LangiumParser {
-    private readonly services: LangiumCoreServices;
-
-    constructor(services: LangiumCoreServices) {
+    constructor(private readonly services: LangiumCoreServices) {
         super(services);
-        this.services = services;
     }
 
     override parse<T extends AstNode = AstNode>(input: string, options?: ParserOptions): ParseResult<T> {

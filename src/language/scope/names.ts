@@ -37,13 +37,7 @@ export const fixturesOf = kept((room: ast.Room) => byName((room.body?.members ??
  * when that file changes; and no import is followed further, so that files that import each other do no harm.
  */
 export class ImportedNames implements Layer {
-    private readonly file: ast.File;
-    private readonly importOf: (use: ast.Use) => LangiumDocument | undefined;
-
-    constructor(file: ast.File, importOf: (use: ast.Use) => LangiumDocument | undefined) {
-        this.file = file;
-        this.importOf = importOf;
-    }
+    constructor(private readonly file: ast.File, private readonly importOf: (use: ast.Use) => LangiumDocument | undefined) {}
 
     get(name: string): AstNode | undefined {
         for (const used of usedNames(this.file).get(name) ?? []) {

@@ -111,11 +111,7 @@ function fileNames(at: AstNode, around: Surroundings): readonly Layer[] {
 
 /** The rooms among some names: what an alternate's lines begin with. */
 class OnlyRooms implements Layer {
-    private readonly layers: readonly Layer[];
-
-    constructor(layers: readonly Layer[]) {
-        this.layers = layers;
-    }
+    constructor(private readonly layers: readonly Layer[]) {}
 
     get(name: string): AstNode | undefined {
         for (const layer of this.layers) {

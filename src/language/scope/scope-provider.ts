@@ -5,11 +5,7 @@ import { inReach } from './reach.ts';
 
 /** Shows Langium the names in reach of a cross-reference. The rules themselves are in `reach.ts`. */
 export class CofferScopeProvider implements ScopeProvider {
-    private readonly services: CofferServices;
-
-    constructor(services: CofferServices) {
-        this.services = services;
-    }
+    constructor(private readonly services: CofferServices) {}
 
     getScope(info: ReferenceInfo): Scope {
         return new LayeredScope(inReach(info, this.services.surroundings), this.services);
@@ -17,13 +13,7 @@ export class CofferScopeProvider implements ScopeProvider {
 }
 
 class LayeredScope implements Scope {
-    private readonly layers: readonly Layer[];
-    private readonly services: CofferServices;
-
-    constructor(layers: readonly Layer[], services: CofferServices) {
-        this.layers = layers;
-        this.services = services;
-    }
+    constructor(private readonly layers: readonly Layer[], private readonly services: CofferServices) {}
 
     getElement(name: string): AstNodeDescription | undefined {
         const node = lookUp(this.layers, name);
@@ -42,15 +32,7 @@ class LayeredScope implements Scope {
 
 /** What Langium wants to know of a named thing; most of it only when somebody renames something, so it is found then. */
 class Description implements AstNodeDescription {
-    readonly node: AstNode;
-    readonly name: string;
-    private readonly services: CofferServices;
-
-    constructor(node: AstNode, name: string, services: CofferServices) {
-        this.node = node;
-        this.name = name;
-        this.services = services;
-    }
+    constructor(readonly node: AstNode, readonly name: string, private readonly services: CofferServices) {}
 
     get type(): string { return this.node.$type; }
     get documentUri(): URI { return AstUtils.getDocument(this.node).uri; }

@@ -13,7 +13,6 @@ const KIND_OF_FIXTURE: Readonly<Record<ast.Fixture['kind'], string>> = {
  * with the help of this.
  */
 export class Vocabulary {
-    readonly file: ast.File;
     readonly kinds: ReadonlyMap<string, ast.Kind>;
     readonly words: ReadonlyMap<string, ast.Words>;
     readonly quantities: ReadonlyMap<string, ast.Quantity>;
@@ -21,8 +20,7 @@ export class Vocabulary {
     /** Whatever a parameter can be: kinds, lists of words, quantities. */
     readonly types: ReadonlyMap<string, ast.Type>;
 
-    constructor(file: ast.File) {
-        this.file = file;
+    constructor(readonly file: ast.File) {
         this.kinds = byName(file.items.filter(ast.isKind));
         this.words = byName(file.items.filter(ast.isWords));
         this.quantities = byName(file.items.filter(ast.isQuantity));

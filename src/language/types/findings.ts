@@ -36,12 +36,8 @@ function isMetric(document: LangiumDocument): boolean {
 
 class Walk {
     private readonly inference: Inference;
-    private readonly vocabulary: Vocabulary;
-    private readonly report: Report;
 
-    constructor(vocabulary: Vocabulary, report: Report, metric: boolean) {
-        this.vocabulary = vocabulary;
-        this.report = report;
+    constructor(private readonly vocabulary: Vocabulary, private readonly report: Report, metric: boolean) {
         this.inference = new Inference(vocabulary, report, metric);
     }
 

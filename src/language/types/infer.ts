@@ -257,11 +257,8 @@ export function operandOf(expr: ast.Expr | undefined): Operand | undefined {
 /** Where it stands is worked out only when somebody asks. */
 class Single implements Leaf {
     readonly kind = 'leaf';
-    readonly expr: ast.Expr;
 
-    constructor(expr: ast.Expr) {
-        this.expr = expr;
-    }
+    constructor(readonly expr: ast.Expr) {}
 
     get range() {
         return this.expr.$cstNode?.range ?? { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };

@@ -10,16 +10,13 @@ interface Placed { readonly key: string; readonly room: ast.Room }
  * called alike, in whichever files they are.
  */
 export class Rooms {
-    private readonly jobs: Jobs;
     private readonly files = new Map<string, readonly ast.Room[]>();
     /** The first room of a name in each file that has one. */
     private readonly byName = new Map<string, Map<string, ast.Room>>();
     /** By name and house the room in the first file, as long as neither rooms of that name nor jobs change. */
     private readonly firsts = new Map<string, { readonly jobs: number, readonly of: ReadonlyMap<string, Placed> }>();
 
-    constructor(jobs: Jobs) {
-        this.jobs = jobs;
-    }
+    constructor(private readonly jobs: Jobs) {}
 
     /** Called whenever a document has been parsed, after the jobs know of it. */
     update(document: LangiumDocument): void {

@@ -107,8 +107,6 @@ interface Open { readonly profile: ast.Profile | undefined; argument: number; pa
 
 /** Reads the values and modifiers of a line as far as they are written. */
 class Values {
-    private readonly from: AstNode;
-    private readonly around: Surroundings;
     private readonly declaration: ast.PropertyDecl | undefined;
     private readonly wantedName: string | undefined;
     private modifier: ast.PropertyDecl | undefined;
@@ -119,9 +117,7 @@ class Values {
     private begins = true;
 
     /** `declared` is the property whose values they are, or the name of the type that is wanted. */
-    constructor(from: AstNode, around: Surroundings, declared: ast.PropertyDecl | string | undefined) {
-        this.from = from;
-        this.around = around;
+    constructor(private readonly from: AstNode, private readonly around: Surroundings, declared: ast.PropertyDecl | string | undefined) {
         if (typeof declared === 'string') this.wantedName = declared;
         else this.declaration = declared;
     }

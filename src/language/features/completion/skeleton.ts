@@ -5,11 +5,8 @@ import { blockKindOf } from '../../types/declared.ts';
 /** Writes properties with everything they cannot do without, and a place to fill in for each value. */
 export class Skeleton {
     private places = 0;
-    private readonly vocabulary: Vocabulary;
 
-    constructor(vocabulary: Vocabulary) {
-        this.vocabulary = vocabulary;
-    }
+    constructor(private readonly vocabulary: Vocabulary) {}
 
     property(property: ast.PropertyDecl, indent = ''): string {
         const block = blockKindOf(property);

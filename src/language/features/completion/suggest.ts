@@ -22,19 +22,14 @@ import { gridTemplate, type Around, type Usable } from './templates.ts';
 
 /** The words that are right at a place, and no others. */
 export class Suggestions {
-    private readonly services: CofferServices;
-    private readonly document: LangiumDocument;
-    private readonly from: AstNode;
     /** The line of the text in which the cursor stands: what it says does not count as said. */
     private readonly line: number;
 
-    private readonly namesIn: NamesIn;
 
-    constructor(services: CofferServices, document: LangiumDocument, from: AstNode, line: number, namesIn: NamesIn) {
-        this.namesIn = namesIn;
-        this.services = services;
-        this.document = document;
-        this.from = from;
+    constructor(
+        private readonly services: CofferServices, private readonly document: LangiumDocument, private readonly from: AstNode, line: number,
+        private readonly namesIn: NamesIn,
+    ) {
         this.line = line;
     }
 
