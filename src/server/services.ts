@@ -24,6 +24,7 @@ import { computedFor } from './features/outline-figures.ts';
 import { SayingRename } from './features/rename.ts';
 import { isAllowable } from './features/silence.ts';
 import { UseLenses } from './features/use-lenses.ts';
+import { CofferFileChanges } from './file-changes.ts';
 import { CofferLanguageServer } from './language-server.ts';
 import { Rooms } from './panes/rooms.ts';
 import { Settings } from './settings.ts';
@@ -40,6 +41,7 @@ export function createServerServices(context?: DefaultSharedModuleContext, typin
             workspace: { ConfigurationProvider: services => new Settings(services) },
             lsp: {
                 LanguageServer: services => new CofferLanguageServer(services),
+                DocumentUpdateHandler: services => new CofferFileChanges(services),
                 FileOperationHandler: services => new CofferImportMender(services),
                 WorkspaceSymbolProvider: services => new CofferWorkspaceSymbols(services),
             },

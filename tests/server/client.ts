@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 import { createMessageConnection, StreamMessageReader, StreamMessageWriter, type MessageConnection } from 'vscode-jsonrpc/node';
-import type { Diagnostic, InitializeResult, PublishDiagnosticsParams } from 'vscode-languageserver';
+import type { Diagnostic, InitializeResult, PublishDiagnosticsParams, Registration, RegistrationParams } from 'vscode-languageserver';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -33,6 +33,8 @@ export class Client {
     readonly history: PublishDiagnosticsParams[] = [];
     /** What the server asked for, in order: the names of its requests. */
     readonly asked: string[] = [];
+    /** What the server asked to be told of, in order. */
+    readonly registered: Registration[] = [];
     /** The settings under `cofferwright`, as the user of this editor has them. */
     settings: object | null = null;
     capabilities: InitializeResult['capabilities'] = {};
@@ -58,7 +60,11 @@ export class Client {
             this.log.push(message);
             for (const look of this.waiting) look();
         });
-        this.connection.onRequest('client/registerCapability', () => null);
+        this.connection.onRequest('client/registerCapability', ({ registrations }: RegistrationParams) => {
+            this.registered.push(...registrations);
+            for (const look of this.waiting) look();
+            return null;
+        });
         this.connection.onRequest('workspace/configuration', ({ items }: { items: { section?: string }[] }) => items.map(({ section }) => section === 'cofferwright' ? this.settings : null));
         for (const method of ['workspace/inlayHint/refresh', 'workspace/codeLens/refresh']) this.connection.onRequest(method, () => { this.asked.push(method); return null; });
         this.connection.listen();
@@ -71,7 +77,7 @@ export class Client {
             capabilities: {
                 textDocument: { publishDiagnostics: { relatedInformation: true, tagSupport: { valueSet: [1, 2] } }, codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: ['quickfix'] } } } },
                 workspace: {
-                    workspaceFolders: true, configuration: true, didChangeWatchedFiles: { dynamicRegistration: true },
+                    workspaceFolders: true, configuration: true, didChangeWatchedFiles: { dynamicRegistration: true, relativePatternSupport: true },
                     inlayHint: { refreshSupport: true }, codeLens: { refreshSupport: true }, fileOperations: { willRename: true },
                 },
             },
@@ -136,7 +142,7 @@ export class Client {
 
     /** Writes or removes a file behind the editor's back and tells the server, as an editor that watches files does. */
     async onDiskChange(name: string, text: string | undefined): Promise<void> {
-        if (text === undefined) rmSync(join(this.folder, name));
+        if (text === undefined) rmSync(join(this.folder, name), { recursive: true });
         else writeFileSync(join(this.folder, name), text);
         const type = text === undefined ? 3 : 2;
         await this.connection.sendNotification('workspace/didChangeWatchedFiles', { changes: [{ uri: this.uri(name), type }] });
@@ -173,6 +179,19 @@ export class Client {
                 if (findings === undefined || !wanted(findings)) return;
                 this.waiting.delete(look);
                 resolve(findings);
+            };
+            this.waiting.add(look);
+            look();
+        });
+    }
+
+    /** Waits until something that this client keeps is as wanted. */
+    async untilSo(wanted: () => boolean): Promise<void> {
+        return new Promise(resolve => {
+            const look = (): void => {
+                if (!wanted()) return;
+                this.waiting.delete(look);
+                resolve();
             };
             this.waiting.add(look);
             look();

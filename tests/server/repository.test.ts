@@ -42,7 +42,41 @@ describe('a folder of a repository that is opened by itself', () => {
         // what is imported is kept as it is said in the editor
         const yard = await client.open('shared/yard.coffer');
         await client.replace(yard, 'stock ash-1x8', 'stock ash-1x10');
-        await client.until(pantry, findings => !hasNoErrors(findings));
+        await client.until(pantry, hasRule('missing-import'));
+    });
+
+    test('hears of what changes above it on disk, where it is read there', async () => {
+        client = new Client(await bundledServer());
+        const { 'shared/yard.coffer': yard, 'job.coffer': job, ...rest } = FILES;
+        for (const [name, text] of Object.entries({ ...rest, '.git/HEAD': '' })) write(name, text);
+        await client.initialize([FOLDER]);
+        await client.untilSo(() => client.registered.some(({ registerOptions }) =>
+            JSON.stringify(registerOptions) === JSON.stringify({ watchers: [{ globPattern: { baseUri: client.uri('').replace(/\/$/, ''), pattern: '**/*' } }] })));
+        const pantry = await client.open(PANTRY), at = { job: client.uri('job.coffer'), sheds: client.uri('house/sheds.coffer') };
+        await client.until(pantry, hasRule('missing-import'));
+        // the yard is there now
+        mkdirSync(join(client.folder, 'shared'));
+        await client.onDiskChange('shared/yard.coffer', yard);
+        await client.until(pantry, hasNoErrors);
+        // a job above, which was not there, is there, is mended and is gone
+        await client.onDiskChange('job.coffer', job);
+        await client.until(at.job, hasRule('out-of-range'));
+        await client.onDiskChange('job.coffer', job!.replace('6\'', '1/8"').replace('1/16"', '1/3"'));
+        await client.until(at.job, findings => !hasRule('out-of-range')(findings));
+        // what nobody reads stays unread: its findings would have come before those of the job that is told of later
+        await client.onDiskChange('barn/barn.coffer', 'edition 1\n\nstock elm { size two }\n');
+        await client.onDiskChange('house/sheds.coffer', 'edition 1\n\nstock elm { size two }\n');
+        await client.onDiskChange('job.coffer', job);
+        await client.until(at.job, hasRule('out-of-range'));
+        for (const unread of [client.uri('barn/barn.coffer'), at.sheds]) expect(client.history.some(({ uri }) => uri === unread), unread).toBe(false);
+        await client.onDiskChange('job.coffer', undefined);
+        await client.until(at.job, findings => findings.length === 0);
+        // a folder goes with what it holds, and comes back
+        await client.onDiskChange('shared', undefined);
+        await client.until(pantry, hasRule('missing-import'));
+        write('shared/yard.coffer', yard!);
+        await client.notify('workspace/didChangeWatchedFiles', { changes: [{ uri: client.uri('shared'), type: 1 }] });
+        await client.until(pantry, hasNoErrors);
     });
 
     test('without a repository it stands for itself', async () => {

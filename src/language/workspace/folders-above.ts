@@ -22,8 +22,14 @@ export async function repositoryOf(folder: URI, files: Pick<FileSystemProvider, 
  * has none; one that cannot be read is passed over.
  */
 export async function houseWideFiles(folders: readonly URI[], files: Pick<FileSystemProvider, 'readDirectory' | 'readFile'>): Promise<URI[]> {
-    const listed = await Promise.all(folders.map(folder => files.readDirectory(folder).catch(() => [])));
-    const texts = await Promise.all(listed.flat().map(({ uri }) => uri).filter(({ path }) => path.endsWith('.coffer'))
-        .map(async uri => ({ uri, text: await Promise.resolve(files.readFile(uri)).catch(() => '') })));
-    return texts.filter(({ text }) => /^[ \t]*(job|labor|bid)\b/m.test(text)).map(({ uri }) => uri);
+    const listed = (await Promise.all(folders.map(folder => files.readDirectory(folder).catch(() => [])))).flat().map(({ uri }) => uri);
+    const holds = await Promise.all(listed.map(uri => isHouseWide(uri, files)));
+    return listed.filter((_, i) => holds[i]);
+}
+
+/** Whether a file says a job, labor or a bid. False where it cannot be read. */
+export async function isHouseWide(uri: URI, files: Pick<FileSystemProvider, 'readFile'>): Promise<boolean> {
+    if (!uri.path.endsWith('.coffer')) return false;
+    const text = await Promise.resolve(files.readFile(uri)).catch(() => '');
+    return /^[ \t]*(job|labor|bid)\b/m.test(text);
 }

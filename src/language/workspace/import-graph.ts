@@ -51,6 +51,13 @@ export class ImportGraph {
         return found && isInside(found.uri, this.folders) ? this.documents.getDocument(found.uri) : undefined;
     }
 
+    /** The files that are imported somewhere and have not been read: there is none, or it cannot be read. */
+    missing(): readonly URI[] {
+        const missing = new Map(this.documents.all.toArray().flatMap(document => this.followed(document))
+            .filter(({ uri }) => !this.documents.hasDocument(uri)).map(({ key, uri }) => [key, uri]));
+        return [...missing.values()];
+    }
+
     /** All files that some documents import, through any chain, by address. A document itself is among them if it lies on a ring. */
     reached(...from: readonly LangiumDocument[]): ReadonlySet<string> {
         const reached = new Set<string>();

@@ -13,7 +13,10 @@ import { isInside } from './imports.ts';
 export class CofferWorkspaceManager extends DefaultWorkspaceManager {
     private readonly shared: LangiumSharedCoreServices;
     private readonly imports: ImportGraph;
-    private opened: readonly URI[] = [];
+    /** The folders that the editor has opened, which are read wholly. None: single files are open. */
+    opened: readonly URI[] = [];
+    /** Those above them, within their repositories, each once: what is said there for a house holds below too. */
+    above: readonly URI[] = [];
 
     constructor(services: CofferSharedServices) {
         super(services);
@@ -25,15 +28,15 @@ export class CofferWorkspaceManager extends DefaultWorkspaceManager {
     override async initializeWorkspace(folders: WorkspaceFolder[], cancelToken?: Cancellation.CancellationToken): Promise<void> {
         this.opened = folders.map(folder => URI.parse(folder.uri));
         this.imports.folders = await Promise.all(this.opened.map(async folder => await repositoryOf(folder, this.fileSystemProvider) ?? folder));
+        const above = this.opened.flatMap((folder, i) => foldersAbove(folder, this.imports.folders[i]).slice(1));
+        this.above = [...new Map(above.filter(folder => !isInside(folder, this.opened)).map(folder => [folder.toString(), folder])).values()];
         await super.initializeWorkspace(folders, cancelToken);
     }
 
     /** Of what lies above the folders only what holds for their files too is read here; what they import from there is read with them. */
     protected override async loadAdditionalDocuments(_folders: WorkspaceFolder[], collect: (document: LangiumDocument) => void): Promise<void> {
         collect(builtinDocument(this.shared));
-        const above = this.opened.flatMap((folder, i) => foldersAbove(folder, this.imports.folders[i]).slice(1));
-        const once = [...new Map(above.filter(folder => !isInside(folder, this.opened)).map(folder => [folder.toString(), folder])).values()];
-        for (const uri of await houseWideFiles(once, this.fileSystemProvider)) {
+        for (const uri of await houseWideFiles(this.above, this.fileSystemProvider)) {
             const document = this.langiumDocuments.hasDocument(uri) ? undefined : await this.langiumDocuments.getOrCreateDocument(uri).catch(() => undefined);
             if (document) collect(document);
         }
