@@ -114,8 +114,10 @@ function leastPlay({ gap }: Bottom): Derived {
 
 /** Whether it has all that a layout needs. Cleats, spacers and trim may be missing: then there are no pieces of them. */
 export function isWhole(section: Section): section is WholeSection {
-    const { profile: { bottom } } = section;
-    return Boolean(section.innerWidth && section.outerWidth && section.depth && section.bottomTop && (section.fit || bottom?.place.value === 'under-sides')
+    const { profile: { bottom }, innerWidth, outerWidth, depth, bottomWidth, fit, cleatThickness, cleatHeight } = section;
+    // what is no number makes no corner of a piece
+    const isFinite = [innerWidth, outerWidth, depth, bottomWidth, fit, cleatThickness, cleatHeight].every(size => !size || Number.isFinite(size.ticks));
+    return isFinite && Boolean(section.innerWidth && section.outerWidth && section.depth && section.bottomTop && (section.fit || bottom?.place.value === 'under-sides')
         && section.sideHeight && section.sideThickness && section.bottomWidth && section.bottomThickness
         && section.blockingWidth && section.blockingThickness && section.heldDown);
 }

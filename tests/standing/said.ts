@@ -50,7 +50,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Blocking.rip/with': is('with fence-b', 'with fence-e', ['5 7/16" with fence-b', '5 13/32" ± 1/64" with fence-b'], ['5 13/32" with fence-e', '5 13/32" ± 1/64" with fence-e']),
     'Blocking.fit': is('fit     full-width', 'fit     bench-box'),
     'Blocking.clearance': is('clearance 1/4"', 'clearance 3/16"', ['profile slim { blocking { stock flat-6 }; ', 'profile slim { blocking { stock flat-6; clearance 1/4" }; '], ['line 1 slim { }', 'line 1 slim { meets dies-into }']),
-    'Blocking.relief': is('relief  3/32"', 'relief  1/8"'),
+    'Blocking.relief': is('relief  3/32"', 'relief  1/8"', ['through        east-west', 'through        north-south']),
     'Blocking.screws': is('#8 x 2 1/2"', '#8 x 3"'),
     'Blocking.screws/every': is('every 16"\n  }\n  spacers', 'every 12"\n  }\n  spacers'),
     'Spacers.stock': is('stock     panel', 'stock     flat-6'),
