@@ -62,18 +62,31 @@ export function readLabor(reading: Reading, declaration: ast.Labor | undefined, 
 }
 
 export function readBid(reading: Reading, declaration: ast.Bid | undefined): Bid {
-    const profit = exact(reading, 'profit'), of = reading.word<'price' | 'cost'>('profit', 'of');
     const tax = exact(reading, 'tax'), on = reading.word<'materials' | 'everything'>('tax', 'on');
     return {
         ...declaration && { at: sourceOfKeyword(declaration, 'bid') },
         overhead: exact(reading, 'overhead'), contingency: exact(reading, 'contingency'), deposit: exact(reading, 'deposit'),
-        profit: profit && of && { ...profit, value: { share: profit.value, of: of.value } },
+        profit: profitOf(reading),
         tax: tax && on && { ...tax, value: { share: tax.value, on: on.value } },
         delivery: sum(reading, 'delivery'), minimum: sum(reading, 'minimum'), allowances: allowancesOf(reading),
         supplies: suppliesOf(reading.inner('supplies')),
         contractor: reading.text('contractor'), validDays: reading.wholeNumber('valid-days'),
         scope: texts(reading, 'scope'), exclusions: texts(reading, 'exclusion'), terms: texts(reading, 'terms'),
     };
+}
+
+/** Kept as it is said where no price has room for it: rates of a folder above take its place otherwise, and the estimate says that it lacks it. */
+function profitOf(reading: Reading): Bid['profit'] {
+    const profit = exact(reading, 'profit'), of = reading.word<'price' | 'cost'>('profit', 'of');
+    if (!profit || !of) return undefined;
+    if (of.value === 'price' && profit.value.compare(1) >= 0) {
+        const { at, via, value } = profit, percent = `${Number(value.mul(100).valueOf().toFixed(4))}%`;
+        reading.evaluator.raise({
+            rule: 'out-of-range', at, via,
+            message: `A profit of ${percent} of the price leaves nothing of the price for what the job costs, so no price is high enough: less than 100% of the price, or ${percent} of cost.`,
+        });
+    }
+    return { ...profit, value: { share: profit.value, of: of.value } };
 }
 
 function exact(reading: Reading, name: string): Given<Rational> | undefined {
