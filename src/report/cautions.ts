@@ -10,7 +10,7 @@ export function cautionsFor(pieces: readonly Piece[]): string[] {
     return [
         'Follow the makers\' instructions for every saw and router; eyes, ears and lungs protected, dust collected.',
         ...(Number.isFinite(narrowest) ? ['Ripping narrow strips: riving knife or splitter in place, push stick, nobody behind the blade.'] : []),
-        ...(pieces.some(p => p.machining.some(m => /rabbet|ease|router/.test(m)))
+        ...(pieces.some(p => p.work.some(({ kind }) => kind === 'rabbet' || kind === 'ease'))
             ? ['Routing: feed against the rotation of the bit; a climb cut can pull the router away.'] : []),
         'Work overhead on a platform, not at arm\'s length from a ladder; two people on long pieces. Before fastening, know what the ceiling hides: wiring, pipes, ducts, sprinklers, alarms.',
         'In a house from before 1978 presume lead in paint, and asbestos in old texture and plaster, until they are tested.',

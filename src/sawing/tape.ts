@@ -8,23 +8,23 @@ interface Taping {
     /** The end that is hooked, on the piece as it lies; null where either does. */
     readonly end: 'left' | 'right' | null;
     readonly along: 'face or back' | 'back' | 'face';
-    /** A rabbet takes the long point away at its edge of the back: there the tape finds nothing to hook on. */
+    /** A rabbet takes the long point away at its edge of the back, or of the face: there the tape finds nothing to hook on. */
     readonly edge: 'any' | 'upper' | 'lower';
 }
 
 export function tapingOf(piece: Piece): Taping {
     const rabbet = piece.work.find(each => each.kind === 'rabbet');
-    const edge = rabbet?.face !== 'back' ? 'any' : rabbet.edge === 'lower' ? 'upper' : 'lower';
     if (miterCount(piece) === 0) return { hook: 'either end', end: null, along: 'face or back', edge: 'any' };
     const ends = endsFromTheLeft(piece), along = ends.some(end => degreesOf(end) > 0) ? 'back' : 'face';
-    const there = { along, edge: along === 'face' ? 'any' : edge } as const;
+    const isAway = along === 'face' ? rabbet?.face === 'front' : rabbet?.face === 'back';
+    const there = { along, edge: !isAway ? 'any' : rabbet?.edge === 'lower' ? 'upper' : 'lower' } as const;
     if (miterCount(piece) === 2) return { hook: 'long point', end: null, ...there };
     return { hook: 'square end', end: piece.hand === null ? null : isSlanted(ends[0]) ? 'right' : 'left', ...there };
 }
 
 /** In words for the list: `hook the right end, square, along the upper back edge to the long point`. */
 export function tapingWords({ hook, end, along, edge }: Taping): string {
-    const way = edge === 'any' ? `the ${along}` : `the ${edge} back edge`;
+    const way = edge === 'any' ? `the ${along}` : `the ${edge} ${along} edge`;
     switch (hook) {
         case 'either end': return 'hook either end';
         case 'square end': return `hook the square end${end === null ? '' : `, its ${end}`}; along ${way} to the long point`;

@@ -6,6 +6,8 @@ import { clipToConvex } from '../../src/drawing/fill/clip.ts';
 import { endGrain } from '../../src/drawing/fill/end-grain.ts';
 import { hatch } from '../../src/drawing/fill/hatch.ts';
 import { drawSection } from '../../src/drawing/index.ts';
+import { sectionDimensions } from '../../src/drawing/section/section-dimensions.ts';
+import { shapeOf } from '../../src/drawing/section/shape.ts';
 import { sheetAfter } from '../../src/drawing/plan/plan.ts';
 import { largestThatFits, planScales, pointsPerTick, sectionScales } from '../../src/drawing/scale.ts';
 import { lastPart, sourceReference } from '../../src/drawing/source-reference.ts';
@@ -86,6 +88,14 @@ describe('true to scale', () => {
         expect(right.left - bottom.right).toBeCloseTo(1 / 16 * 72, 6);
         expect(bottom.left - left.right).toBeCloseTo(1 / 16 * 72, 6);
         expect(bottom.foot).toBeCloseTo(right.foot, 6);
+    });
+
+    test.each([['lower-back', 5], ['lower-front', 5], ['upper-back', 3], ['upper-front', 3]] as const)('a rabbet on %s: %i figures at the underside', (edge, figures) => {
+        const b = jobBuilder();
+        const [wide, deep] = [b.stock('wide', { thickness: '3/4"', width: '5 1/2"' }), b.stock('deep', { thickness: '3/4"', width: '6"' })];
+        const profile = b.profile('rabbeted', { blocking: { stock: wide }, sides: { stock: deep, rabbet: ['1/4"', '3/8"'], edge }, bottom: { stock: wide } });
+        const { foot } = sectionDimensions(shapeOf(sectionOf(profile))!, 'feet-inches', { across: ticks => ticks / 100, down: ticks => ticks / 100 });
+        expect(foot.strings.find(({ string: { id } }) => id === 'dimensions.underside')?.string.figures).toHaveLength(figures);
     });
 
     test('a bottom that does not go in is drawn too wide, and marked', () => {

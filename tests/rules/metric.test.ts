@@ -93,4 +93,19 @@ describe('a metric job', () => {
         expect(findings.flatMap(({ fixes }) => fixes.flatMap(fix => fix.edits.map(edit => edit.text.trim()))).sort())
             .toEqual(['1 x #20', '134 mm', '18 ga x 30 mm', '2 x #10', '9.5 mm', 'rip 138 mm']);
     });
+
+    it('has a lip in the round figure of its tape: what is asked for is enough', async () => {
+        const lipOf = async (groove: string): Promise<readonly string[]> => {
+            const { document } = await TestWorkspace.open({ 'main.coffer': `edition 1
+
+job "Gartenweg 5" { show millimeters; cut-to 0.5 mm }
+stock board-140 { thickness 19 mm; width 140 mm }
+stock mdf-185 { species mdf; thickness 12.5 mm; width 185 mm }
+profile thin { blocking { stock board-140 }; sides { stock mdf-185; rabbet ${groove} x 6 mm on lower-back }; bottom { stock board-140 } }
+` }).then(workspace => ({ document: workspace.document('main.coffer') }));
+            return inspect(readFile(document)).findings.filter(({ rule }) => rule === 'groove-leaves-no-lip').flatMap(({ message, fixes }) => [message, ...fixes.flatMap(fix => fix.edits.map(edit => edit.text))]);
+        };
+        expect(await lipOf('3 mm')).toEqual([]);
+        expect(await lipOf('3.2 mm')).toEqual(['9.3 mm of lip is left: the rabbet is 3.2 mm wide and the side 12.5 mm thick. 9.5 mm is the least, or the edge breaks and the nails show: make the rabbet 3 mm at most.', '3 mm']);
+    });
 });

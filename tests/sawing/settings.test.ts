@@ -18,7 +18,7 @@ import { job, piece, stock } from '../cutting/samples.ts';
 
 /** Settings of the saw, by tables: what is expected was worked out by hand. */
 const pine = stock({ feet: [8] });
-const MITER: EndCut = { cut: 'miter', degrees: 45 }, SQUARE: EndCut = { cut: 'square' };
+const MITER: EndCut = { cut: 'miter', degrees: 45 }, OUTSIDE: EndCut = { cut: 'miter', degrees: -45 }, SQUARE: EndCut = { cut: 'square' };
 const laid = (pieces: readonly Piece[]) => sawOrder(planBoards(pieces, job()), job()).boards;
 const ripped = (id: string, width: string, thickness: string, fence?: string): Piece => piece(id, pine, inches(30), {
     part: 'cleat', width: inches(width), thickness: inches(thickness), ripped: true,
@@ -117,6 +117,11 @@ describe('the tape', () => {
         ['mitered at both, a rabbet on the upper back edge', side([MITER, MITER], rabbet('upper', 'back')),
             'hook one long point; along the lower back edge to the other'],
         ['mitered at both, a rabbet in front', side([MITER, MITER], rabbet('lower', 'front')), 'hook one long point; along the back to the other'],
+        ['mitered at both, a rabbet on the upper front edge', side([MITER, MITER], rabbet('upper', 'front')), 'hook one long point; along the back to the other'],
+        ['round an outside corner, longer at its face', side([OUTSIDE, OUTSIDE]), 'hook one long point; along the face to the other'],
+        ['round an outside corner, a rabbet on the lower front edge', side([OUTSIDE, OUTSIDE], rabbet('lower', 'front')), 'hook one long point; along the upper face edge to the other'],
+        ['round an outside corner, a rabbet on the upper front edge', side([OUTSIDE, SQUARE], rabbet('upper', 'front')), 'hook the square end; along the lower face edge to the long point'],
+        ['round an outside corner, a rabbet behind', side([OUTSIDE, OUTSIDE], rabbet('lower', 'back')), 'hook one long point; along the face to the other'],
         ['mitered at one, no hand', side([MITER, SQUARE]), 'hook the square end; along the back to the long point'],
         ['a left', side([MITER, SQUARE], { hand: 'left' }), 'hook the square end, its right; along the back to the long point'],
         ['a right', side([SQUARE, MITER], { hand: 'right' }), 'hook the square end, its left; along the back to the long point'],

@@ -47,6 +47,12 @@ describe('glue, filler, caulk', () => {
         const caulk = (part: Piece['part'], length: number): string | undefined => countOf(wetGoods([piece('t', pine, mm(length), { part })], [], metric, 0), 'caulk');
         expect([caulk('trim', 7639), caulk('trim', 7640), caulk('band', 7640), caulk('side', 7640)]).toEqual(['1 tubes', '2 tubes', '2 tubes', undefined]);
     });
+    // the same tube run out 3/16" (4.7625 mm) across makes 16.841 m: both edges of 8.420 m of trim, where a bead of 5 mm wants a second
+    test('the bead is the round figure of the tape that the job is measured with', () => {
+        const caulk = (setting: Setting, length: number): Consumable => wetGoods([piece('t', pine, mm(length), { part: 'trim' })], [], setting, 0).find(({ kind }) => kind === 'caulk')!;
+        expect([us, metric].map(setting => [8420, 8421].map(length => caulk(setting, length).count))).toEqual([[1, 2], [2, 2]]);
+        expect([caulk(us, 8420).by, caulk(metric, 8420).by]).toEqual([expect.stringMatching(/10\.1 fl oz makes 55 ft of a round bead 3\/16" across$/), expect.stringMatching(/300 mL makes 15 m of a round bead 5 mm across$/)]);
+    });
 });
 
 describe('fasteners', () => {

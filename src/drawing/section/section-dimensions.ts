@@ -27,9 +27,10 @@ export function sectionDimensions(
         upright('depth', 'Depth of the beam', [0, depth]),
     ];
     const rightMarks = [0, ...(trim && trim.height < depth ? [trim.height] : []), ...(side.rabbet ? rabbetMarks(shape) : []), side.top + side.height];
-    const lip = side.rabbet?.width.ticks ?? 0;
-    const from = side.rabbet?.face === 'front' ? outerWidth / 2 - lip : innerWidth / 2 + lip;
-    const underside = level('underside', 'Lips, grooves and inner width, at the underside', [-outerWidth / 2, ...(side.rabbet ? [-from] : []), -innerWidth / 2, innerWidth / 2, ...(side.rabbet ? [from] : []), outerWidth / 2]);
+    // a rabbet along the upper edges is not seen from below
+    const below = side.rabbet?.edge === 'lower' ? side.rabbet : undefined, lip = below?.width.ticks ?? 0;
+    const from = below?.face === 'front' ? outerWidth / 2 - lip : innerWidth / 2 + lip;
+    const underside = level('underside', 'Lips, grooves and inner width, at the underside', [-outerWidth / 2, ...(below ? [-from] : []), -innerWidth / 2, innerWidth / 2, ...(below ? [from] : []), outerWidth / 2]);
     const bottomOnly = bottom.width === innerWidth || bottom.width === outerWidth && bottom.place === 'under-sides' ? [] : [level('bottom', 'Width of the bottom', bottom.place === 'under-sides'
         ? [-bottom.width / 2, -outerWidth / 2, outerWidth / 2, bottom.width / 2] : [-bottom.width / 2, bottom.width / 2])];
     const widest = bottom.place === 'under-sides' ? Math.max(outerWidth, bottom.width) : outerWidth;

@@ -48,8 +48,8 @@ export function howToRead(pieces: readonly Piece[]): string[] {
         ...(mitered ? ['Lengths are between the long points; "face" is between the short points, on the side that shows.', ...pieces.some(p => p.ends.some(end => degreesOf(end) % 45 !== 0)) ? ['Angles are from square, as the saw reads them.'] : []] : []),
         ...(pieces.length > 0 ? ['Pencil each piece\'s mark on it. A mark is the line (1, 2 from the west; A, B from the north), the bay from the west or north end, and the side; for trim the coffer and the side.'] : []),
         ...(pieces.some(p => p.hand) ? ['Left, right: the end with the miter, the face towards you and the groove edge down.'] : []),
-        ...(['upper', 'lower'] as const).filter(edge => mitered && pieces.some(p => tapingOf(p).edge === edge))
-            .map(edge => `A rabbet takes the long point away at the ${edge === 'upper' ? 'lower' : 'upper'} back edge: hook the tape on the ${edge} back edge.`),
+        ...(mitered ? [...new Set(pieces.map(tapingOf).flatMap(({ edge, along }) => (edge === 'any' ? []
+            : [`A rabbet takes the long point away at the ${edge === 'upper' ? 'lower' : 'upper'} ${along} edge: hook the tape on the ${edge} ${along} edge.`])))] : []),
     ];
 }
 
