@@ -48,7 +48,7 @@ for the code in force and licensed people to say; the program only says where th
                 const crossing = near.filter(({ on }) => 'name' in on).length > 1;
                 report({
                     at, severity: within ? 'error' : 'warning',
-                    message: `${what}${crossing ? ', at their crossing' : ''}. Clear of it is ${listed(near.map(({ by, way }) => `${size(by)} farther ${way}`))}; or move the beam. ${ADVICE[kind] ?? ''}`.trim(),
+                    message: `${what}${crossing ? ', at their crossing' : ''}. Clear of it is ${listed(near.map(({ by, way }) => `${size(Math.ceil(by / job.cutTo.value) * job.cutTo.value)} farther ${way}`))}; or move the beam. ${ADVICE[kind] ?? ''}`.trim(),
                     related: [...near.flatMap(({ on, name: beam }) => ('at' in on ? [{ at: on.at, message: `${beam} is built as said here` }] : [])), ...!within && keepClear ? [{ at: keepClear.at, message: 'it is to be kept clear' }] : []],
                 });
             }

@@ -1,4 +1,5 @@
 import type { Clash, Fault, Misfit } from '../dryfit/model.ts';
+import { inches } from '../quantity/rational.ts';
 import { rowsOff } from '../takeoff/rows.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
@@ -15,6 +16,9 @@ job "Ferry Road 5" { cut-to 1/8" }
   width      5 1/2"
 }`);
 
+/** What filler, caulk and paint close. */
+const FILLED = inches('1/32');
+
 export const jointOpens = defineRule({
     name: 'joint-opens',
     severity: 'error',
@@ -29,10 +33,11 @@ Where the list contradicts its own layout, the finding says in what; that is a m
 
 Where the list is right and the tape too coarse, it is a **warning**: sides of 11/16" with \`cut-to 1/8"\` have long points
 that no mark of the tape meets: 48 11/16" becomes 48 5/8", and where two such sides meet the miter stands open by 3/64".
-Cut to 1/16". Up to 1/64" is let pass.`,
+Cut to 1/16". Up to 1/64" is let pass; up to 1/32", which filler and caulk close, it is a hint. In a room whose walls or lines
+lie askew, each piece is rounded down by itself, and most joints stand open by so much.`,
     wrong,
     right: changed(wrong, 'cut-to 1/8"', 'cut-to 1/16"'),
-    basis: 'Geometry of the solids; an open joint of 1/64" at the handover: common practice, no source.',
+    basis: 'Geometry of the solids; an open joint of 1/64" at the handover, one of 1/32" under filler and paint: common practice, no source.',
     check: {
         fit({ layout: { ceiling }, fit, takeOff, job }, report) {
             for (const row of ceiling ? rowsOff(ceiling, takeOff.pieces) : []) if (row.sum < row.room) report(rowFound(row, job));
@@ -47,7 +52,7 @@ Cut to 1/16". Up to 1/64" is let pass.`,
             const worst = joints.reduce((a, b) => (Math.abs(b.ticks) > Math.abs(a.ticks) ? b : a));
             const count = joints.reduce((sum, one) => sum + one.count, 0);
             report({
-                at: job.cutTo.at, severity: 'warning',
+                at: job.cutTo.at, severity: Math.abs(worst.ticks) > FILLED ? 'warning' : 'hint',
                 message: `Cut to ${size(job.cutTo.value)}, ${counted(count, 'joint')} of this room cannot close: ${nameOf(worst.piece)} and ${nameOf(worst.other)} `
                     + `${worst.ticks > 0 ? `stand open by ${size(worst.ticks)}` : `are too tight by ${size(-worst.ticks)}`}. Their lengths have no mark on such a tape: say a finer \`cut-to\`.`,
                 related: [{ at: worst.piece.source, message: `${nameOf(worst.piece)} comes from here` }],

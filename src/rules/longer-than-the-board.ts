@@ -106,7 +106,9 @@ function foundOf({ piece, longest }: TooLong, ceiling: Ceiling): Found {
     }
     const cut = roundTo(overall, step), undecided = splices && splices.value !== 'on-crossings' ? splices : undefined;
     const toBeHad = longest > 0 ? `${size(longest)} is the longest to be had` : 'the end trim leaves nothing of any board';
-    const mend = !undecided ? 'Buy longer boards, or divide the room into smaller coffers.'
+    const isOnWall = part === 'cleat' && piece.line === null && piece.bay === null;
+    // it is spliced where the bottom is, whose stock is longer
+    const mend = isOnWall ? 'Rip the cleats from a stock that is sold longer.' : !undecided ? 'Buy longer boards, or divide the room into smaller coffers.'
         : undecided.value === 'never' ? 'Let it be spliced, or buy longer boards.' : 'Splice it on a crossing, or say where.';
     return {
         at,

@@ -9,29 +9,27 @@ import { spacingSaidBy, wordsOf } from './support/places.ts';
 import { alongWall, sizesOf } from './support/words.ts';
 import { counted } from '../plain/words.ts';
 
-/** More than this in one run, or between two coffers, is seen. */
+/** More than this between two coffers is seen. */
 export const COFFERS_DIFFER = inches('1/16');
 
-const wrong = changed(changed(changed(HALL, 'room hall', 'job "Long Row 8" { cut-to 1/16" }\n\nroom hall'), 'wall north  12\' 10"', 'wall north  12\' 10 3/32"'), 'coffers-north  3', 'coffers-north  4');
+const wrong = changed(HALL, 'room hall', 'job "Long Row 8" { cut-to 1/8" }\n\nroom hall');
 
 export const roundingLeftOver = defineRule({
     name: 'rounding-left-over',
-    severity: 'hint',
-    title: 'Equal coffers, cut to the tape, leave something over in the run',
+    severity: 'warning',
+    title: 'Equal coffers, cut to the tape, come out unequal',
     explanation: `
 Equal pieces are cut at one stop, so all of them are rounded alike, to \`cut-to\` (1/32" where nothing else is said). What that
 leaves over in the run has to go somewhere: \`residue\` says whether the outer coffers take it, or the band, or whether the
-coffers differ by a step (\`spread\`).
+coffers differ by a step (\`spread\`). Where it says \`band\` and no band runs round the room, nobody takes it: that is an **error**.
 
-Where it says \`band\` and no band runs round the room, nobody takes it: that is an **error**.
-
-Four coffers in 139 3/32" are 34.773" each. Cut to sixteenths at 34 3/4" they leave 3/32" over, and one outer coffer is cut 1/16"
-wider. Up to 1/16" is nothing that anybody would see or do something about. More is a **hint**, as long as the grid does not say
-\`residue\`, and a **warning** where the coffers then differ by more than 1/16", whether it does or not.
+Three coffers in 140" are 46 2/3" each. Cut to eighths at 46 5/8" they leave 1/8" over, and one outer coffer is cut 1/8" wider than the
+others. Cut to sixteenths they differ by 1/16". Up to 1/16" is nothing that anybody would see or do something about; more is a
+**warning**. Where the coffers are of several sizes by intent, as round a lamp, a step more is not seen.
 What is short by less than a step of the tape is let pass: nobody can cut it. Too much is never let pass: a run that is longer than
 the room does not go in, so the outer coffers are cut smaller by it, and with \`residue band\` all of them are.`,
     wrong,
-    right: changed(wrong, '    through        north-south', '    through        north-south\n    residue        outer-coffers'),
+    right: changed(wrong, 'cut-to 1/8"', 'cut-to 1/16"'),
     basis: 'Coffers equal within 1/16": common practice, no source.',
     check: {
         room({ layout: { ceiling, room }, job }, report) {
@@ -46,21 +44,15 @@ the room does not go in, so the outer coffers are cut smaller by it, and with \`
                     });
                     continue;
                 }
-                const said = spacingSaidBy(run.spacing);
-                const isEqual = spreadOf(run.coffers) <= 1;
-                // Where the coffers are of several sizes by intent, as round a lamp, nobody sees that they differ by a step more.
-                const apart = isEqual ? spreadOf(cutCoffers) : 0;
-                const isSeen = apart > COFFERS_DIFFER || !grid?.residue.said && Math.abs(ticks) > COFFERS_DIFFER;
-                if (!grid || !said || !isSeen || (ticks >= 0 && ticks < job.cutTo.value) || run.spacing.by === 'lines') continue;
-                const size = sizesOf(job);
-                const cut = isEqual ? `cut at ${size(nearestOf(run, job.cutTo.value))}` : `each cut to its nearest ${size(job.cutTo.value)},`;
+                const said = spacingSaidBy(run.spacing), isEqual = spreadOf(run.coffers) <= 1;
+                if (!grid || !said || !isEqual || spreadOf(cutCoffers) <= COFFERS_DIFFER || run.spacing.by === 'lines') continue;
+                if (ticks >= 0 && ticks < job.cutTo.value) continue;
+                const size = sizesOf(job), titled = 'Let the band take it';
                 report({
                     ...wordsOf(said),
-                    severity: apart > COFFERS_DIFFER ? 'warning' : 'hint',
-                    message: `${counted(cutCoffers.length, 'coffer')}${isEqual ? '' : ','} ${cut} leave ${size.fine(Math.abs(ticks))} ${ticks > 0 ? 'over' : 'too little'} ${alongWall(run.along)}. `
-                        + `${placedIn(run, size)} Say \`residue\` to have it so or otherwise.`,
-                    fixes: (['outer-coffers', 'band'] as const).filter(where => where !== 'band' || ceiling?.band)
-                        .flatMap(where => adding(grid, `residue ${where}`, where === 'band' ? 'Let the band take it' : 'Let the outer coffers take it').map(fix => ({ ...fix, preferred: where === place }))),
+                    message: `${counted(cutCoffers.length, 'coffer')} cut at ${size(nearestOf(run, job.cutTo.value))} leave ${size.fine(Math.abs(ticks))} ${ticks > 0 ? 'over' : 'too little'} ${alongWall(run.along)}. `
+                        + `${placedIn(run, size)} Say \`residue\` to have it otherwise, or a finer \`cut-to\`.`,
+                    fixes: place === 'band' || !ceiling?.band ? [] : grid.residue.said ? replacing(grid.residue, 'band', titled) : adding(grid, 'residue band', titled),
                 });
             }
         },
