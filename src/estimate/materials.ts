@@ -8,6 +8,7 @@ import { TICKS_PER_INCH, TICKS_PER_MM } from '../quantity/ticks.ts';
 import type { Consumable } from '../takeoff/model.ts';
 import type { MaterialLine, Missing, SupplyLine } from './model.ts';
 import { sameStatement } from './statements.ts';
+import { unitOf } from '../plain/words.ts';
 
 /** Boards to buy, and boards on hand that are reckoned at a worth; what has no price is missing. */
 export function materialsOf(plan: BoardPlan, currency: string, show: Show): { lines: MaterialLine[]; missing: Missing[] } {
@@ -54,7 +55,7 @@ export function suppliesOf(parts: readonly Used[], currency: string): { lines: S
     const missing: Missing[] = [];
     for (const { one: { kind, what, unit }, price, counts } of together(parts)) {
         const count = counts.reduce((sum, own) => sum + own, 0);
-        if (!price || price.value.currency !== currency) { missing.push({ rate: `bid.supplies.${kind}`, of: `${count} ${unit} of ${what}` }); continue; }
+        if (!price || price.value.currency !== currency) { missing.push({ rate: `bid.supplies.${kind}`, of: `${count} ${unitOf(count, unit)} of ${what}` }); continue; }
         const each = price.value.amount.mul(VOLUMES[unit] ?? 1);
         lines.push({ what, count, unit, each, amount: roundMoney(each.mul(count), currency), at: price.at, counts });
     }

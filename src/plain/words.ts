@@ -8,6 +8,11 @@ export function counted(count: number, one: string, many = `${one}s`): string {
     return `${count} ${count === 1 ? one : many}`;
 }
 
+/** The unit of so many: of one `tubes` a tube. What is measured, as in `mL`, has no other word for one. */
+export function unitOf(count: number, unit: string): string {
+    return count === 1 ? unit.replace(/s$/, '') : unit;
+}
+
 export function capitalized(words: string): string {
     return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -1,8 +1,9 @@
 import type { Blocking, Nails, Profile } from '../job/model.ts';
 import { PLURAL } from '../job/part.ts';
+import { counted, listed } from '../plain/words.ts';
 import type { Given } from '../provenance/source.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
-import type { Consumable, Joint, Part, Piece } from './model.ts';
+import type { Consumable, Joint, Piece } from './model.ts';
 import type { Setting } from './setting.ts';
 import { POCKET_SCREWS_A_SPACER } from './spacers.ts';
 import { wetGoods } from './wet-goods.ts';
@@ -10,11 +11,8 @@ import { wetGoods } from './wet-goods.ts';
 const PRACTICE = 'common practice, no source';
 /** Wider blocking takes two screws side by side. */
 const ONE_SCREW_UP_TO: Ticks = 3 * TICKS_PER_INCH;
-/** Rows of nails along a piece, and what they go into. */
-const ROWS: Partial<Record<Part, { readonly rows: number; readonly into: string }>> = {
-    side: { rows: 1, into: 'into the blocking' }, cleat: { rows: 1, into: 'into the side' }, bottom: { rows: 2, into: 'into the cleats' },
-    band: { rows: 2, into: 'into the wall' }, trim: { rows: 1, into: 'into the side' },
-};
+/** Rows of nails along a piece. */
+const ROWS = { side: 1, cleat: 1, bottom: 2, band: 2, trim: 1 } as const;
 const NAILS_A_SPACER_END = 2;
 
 /** Screws, nails, biscuits, glue, filler and caulk, each with the rule it is counted by. What the job does not say how to fasten is not counted. */
@@ -41,7 +39,8 @@ function biscuits(joints: readonly Joint[]): Consumable[] {
         bySize.set(put.size, { count: sum.count + put.count, butts: sum.butts + (kind === 'butt' ? 1 : 0), splices: sum.splices + (kind === 'splice' ? 1 : 0) });
     }
     return [...bySize].map(([size, { count, butts, splices }]) => ({
-        kind: 'biscuits', what: `${size} biscuits`, count, unit: 'pieces', by: `as the profile says, in ${butts} butt joints and ${splices} splices of bottoms`, basis: PRACTICE,
+        kind: 'biscuits', what: `${size} biscuits`, count, unit: 'pieces', basis: PRACTICE,
+        by: `as the profile says, in ${listed([...butts > 0 ? [counted(butts, 'butt joint')] : [], ...splices > 0 ? [counted(splices, 'splice')] : []])} of bottoms`,
     }));
 }
 
@@ -79,24 +78,38 @@ function nailsOf(pieces: readonly Piece[], setting: Setting): { readonly part: N
     const spacersIn = new Map<string, number>();
     for (const { part, line, bay } of pieces) if (part === 'spacer') spacersIn.set(`${line} ${bay}`, (spacersIn.get(`${line} ${bay}`) ?? 0) + 1);
     return (['side', 'cleat', 'bottom', 'band', 'trim'] as const).flatMap(part => {
-        const { rows, into } = ROWS[part]!;
-        const counts = new Counts<Nails>(nail => `${nail.gauge} ga x ${setting.size(nail.length)} nails, ${PLURAL[part]}|${nail.every}`);
+        const rows = ROWS[part];
+        const counts = new Counts<Nails & { readonly into: string }>(({ gauge, length, every, into }) => `${gauge} ga x ${setting.size(length)} nails, ${PLURAL[part]}|${every}|${into}`);
         for (const piece of pieces) {
             const nails = piece.part === part ? nailsFor(part, piece, setting)?.value : undefined;
             if (!nails) continue;
-            const intoSpacers = part === 'side' ? NAILS_A_SPACER_END * (spacersIn.get(`${piece.line} ${piece.bay}`) ?? 0) : 0;
-            counts.add(nails, rows * inRow(piece.back, nails.every) + intoSpacers);
+            const spacers = part === 'side' ? spacersIn.get(`${piece.line} ${piece.bay}`) ?? 0 : 0;
+            counts.add({ ...nails, into: intoOf(part, profileOf(piece, setting)) }, rows * inRow(piece.back, nails.every) + NAILS_A_SPACER_END * spacers);
         }
         const listed = counts.list((nails, what, count) => ({
             kind: 'nails', what, count, unit: 'pieces',
-            by: `${rows === 1 ? 'a row' : `${rows} rows`} ${into}, at most ${setting.size(nails.every)} apart with one at each end`
-                + (part === 'side' ? `; ${NAILS_A_SPACER_END} into every spacer` : ''),
+            by: `${rows === 1 ? 'a row' : `${rows} rows`} ${nails.into}, at most ${setting.size(nails.every)} apart with one at each end`
+                + (part === 'side' && spacersIn.size > 0 ? `; ${NAILS_A_SPACER_END} into every spacer` : ''),
             basis: PRACTICE,
         }));
         return listed.map(nails => ({ part, nails }));
     });
 }
 type Nailed = 'side' | 'cleat' | 'bottom' | 'band' | 'trim';
+
+/** What its nails go into. */
+function intoOf(part: Nailed, profile: Profile | undefined): string {
+    switch (part) {
+        case 'side': return profile?.blocking ? 'into the blocking' : 'into what the beam wraps, or blocks on it';
+        case 'bottom': switch (profile?.bottom?.place.value) {
+            case 'under-sides': return 'into the edges of the sides';
+            case 'in-rabbets': return 'into the rabbets of the sides';
+            default: return profile?.cleats ? 'into the cleats' : 'along its edges';
+        }
+        case 'band': return 'into the wall';
+        case 'cleat': case 'trim': return 'into the side';
+    }
+}
 
 function nailsFor(part: Nailed, piece: Piece, setting: Setting): Given<Nails> | undefined {
     const profile = profileOf(piece, setting);

@@ -106,8 +106,8 @@ function termsAt(cut: Lie['cuts'][number], name: string | null, beyond: Ticks, p
     const section = name === null ? undefined : setting.beam(name)?.section;
     switch (cut) {
         case 'between': return section ? endTerms({ name: name!, section }, part, beyond) : [];
-        case 'runs-through': return [term(`through line ${name}`, 1, beyond)];
-        case 'dies': return beyond === 0 ? [] : [term(section ? `clear of line ${name}` : `clear of the wall`, -1, -beyond)];
+        case 'runs-through': return [term(`through line ${name}'s beam`, 1, beyond)];
+        case 'dies': return beyond === 0 ? [] : [term(section ? `clear of line ${name}'s side` : `clear of the wall`, -1, -beyond)];
         default: return beyond === 0 ? [] : [term('to the splice', 1, beyond)];
     }
 }
@@ -118,14 +118,14 @@ function termsAt(cut: Lie['cuts'][number], name: string | null, beyond: Ticks, p
  */
 function endTerms({ name, section }: { readonly name: string; readonly section: WholeSection }, part: 'bottom' | 'blocking', beyond: Ticks): WhyTerm[] {
     const { bottom, sides } = section.profile, side = section.sideThickness.ticks;
-    if (part !== 'bottom') return [sideTerm({ section }), term(`gap beside the blocking of line ${name}`, 1, beyond - side)];
+    if (part !== 'bottom') return [sideTerm({ section }), term(`gap beside line ${name}'s blocking`, 1, beyond - side)];
     switch (bottom?.place.value) {
-        case 'under-sides': return [term(`overhang of the bottom of line ${name}`, -1, -beyond, (bottom.overhang ?? bottom.place).at)];
+        case 'under-sides': return [term(`overhang of line ${name}'s bottom`, -1, -beyond, (bottom.overhang ?? bottom.place).at)];
         case 'in-rabbets': {
             const { width, widthAt } = sides!.rabbet!.value;
-            return [sideTerm({ section }), term(`rabbet of line ${name}`, -1, width.ticks, widthAt), term(`gap beside the bottom of line ${name}`, 1, beyond - side + width.ticks)];
+            return [sideTerm({ section }), term(`line ${name}'s rabbet`, -1, width.ticks, widthAt), term(`gap beside line ${name}'s bottom`, 1, beyond - side + width.ticks)];
         }
-        default: return [sideTerm({ section }), term(`gap beside the bottom of line ${name}`, 1, beyond - side)];
+        default: return [sideTerm({ section }), term(`gap beside line ${name}'s bottom`, 1, beyond - side)];
     }
 }
 
@@ -151,7 +151,7 @@ export function spliced(pairs: readonly Pair[], splices: readonly Splice[], runs
     const end = wallTerm(setting, final.meets[1], whole.ticks + begins - Math.round(final.to));
     const less = (t: WhyTerm): WhyTerm => term(t.what, -t.times, t.ticks, t.at, t.mark);
     const origin = startOf(first, setting);
-    const at = ({ at, place, said }: Splice): WhyTerm => term(`splice ${place}`, 1, Math.round(at + origin) - begins, said, roundTo(mark(at + origin) - begins, setting.step));
+    const at = ({ at, place, said }: Splice): WhyTerm => term(`splice ${place}, at`, 1, Math.round(at + origin) - begins, said, roundTo(mark(at + origin) - begins, setting.step));
     return pairs.map(({ exact, named: { nth } }, i) => {
         const from = i === 0 ? start : at(splices[i - 1]!), to = i === pairs.length - 1 ? [whole, less(end)] : [at(splices[i]!)];
         const lengths = lengthsOf(exact, exact.to - exact.from, mark(exact.to) - mark(exact.from));

@@ -63,7 +63,7 @@ describe('fasteners', () => {
     });
     test('biscuits are told by where they go: two butts at each crossing of the through lines', () => {
         const biscuits = (kinds: readonly Joint['kind'][]): string | undefined => consumablesOf([piece('', pine, 1, { part: 'spacer' })], kinds.map(kind => ({ kind, at: '', pieces: ['', ''], biscuits: { count: 2, size: '#10' } })), us)[0]?.by;
-        expect(biscuits(['butt', 'splice', 'butt', 'butt'])).toBe('as the profile says, in 3 butt joints and 1 splices of bottoms');
+        expect(biscuits(['butt', 'splice', 'butt', 'butt'])).toBe('as the profile says, in 3 butt joints and 1 splice of bottoms');
         // three lines that run through, and two that are cut between them, on both sides
         expect(joints.filter(({ kind, biscuits: put }) => kind === 'butt' && put)).toHaveLength(3 * 2 * 2);
     });

@@ -17,7 +17,7 @@ import { batchesOf, endsText, type Batch, type StockBatches } from './group.ts';
 import { stockNames } from '../../job/stock-names.ts';
 import type { TerminalText } from '../../text/fit.ts';
 import { terminalParagraphs } from '../../text/terminal.ts';
-import { counted } from '../../plain/words.ts';
+import { counted, unitOf } from '../../plain/words.ts';
 
 const WIDTH = 100;
 
@@ -113,7 +113,7 @@ function besides(consumables: readonly Consumable[], paint: Paint): string[] {
     }
     if (sums.size === 0) return [];
     const items = [...sums.values()];
-    const heads = columns(items.map(s => [String(s.count), s.unit, s.item.what]), [0]);
+    const heads = columns(items.map(s => [String(s.count), unitOf(s.count, s.unit), s.item.what]), [0]);
     return ['', paint.strong('Besides'), ...items.flatMap(({ item }, i) => [
         `  ${heads[i]!}`, ...wrap(`${item.by} (${item.basis})`, WIDTH - 10).map(line => paint.faint(`          ${line}`)),
     ])];

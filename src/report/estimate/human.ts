@@ -16,7 +16,7 @@ import { basisText, daysText, differenceText, hoursText, placeText, shareText } 
 import { stockNames } from '../../job/stock-names.ts';
 import type { TerminalText } from '../../text/fit.ts';
 import { terminalParagraphs } from '../../text/terminal.ts';
-import { counted } from '../../plain/words.ts';
+import { counted, unitOf } from '../../plain/words.ts';
 
 const WIDTH = 100;
 
@@ -41,7 +41,7 @@ function estimate({ house, priced: { estimate, plan }, alternates, after }: Hous
             ['together', '', '', '', money(sums.materials)],
         ], [1, 2, 4]).map(indented),
         paint.strong('SUPPLIES'), ...columns([
-            ...estimate.supplies.map(line => [line.what, `${line.count} ${line.unit}`, `at ${money(line.each)}`, money(line.amount)]), ['together', '', '', money(sums.supplies)],
+            ...estimate.supplies.map(line => [line.what, `${line.count} ${unitOf(line.count, line.unit)}`, `at ${money(line.each)}`, money(line.amount)]), ['together', '', '', money(sums.supplies)],
         ], [1, 3]).map(indented),
         paint.strong('LABOR'), ...laborRows(estimate, show),
         indented(crewText(estimate)),

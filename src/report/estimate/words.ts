@@ -3,6 +3,7 @@ import { printMoney } from '../../quantity/money.ts';
 import type { Show } from '../../quantity/print-length.ts';
 import { Rational } from '../../quantity/rational.ts';
 import { TICKS_PER_FOOT, TICKS_PER_MM } from '../../quantity/ticks.ts';
+import { unitOf } from '../../plain/words.ts';
 
 /** Hours to a tenth, as a crew speaks of them: `31.4 h`. */
 export function hoursText(minutes: Rational): string {
@@ -26,7 +27,7 @@ export function basisText(basis: LaborBasis, show: Show): string {
         case 'length': return show === 'millimeters'
             ? `${figure(new Rational(basis.ticks).div(1000 * TICKS_PER_MM), 1)} m x ${figure(basis.perTick.mul(1000 * TICKS_PER_MM))} min per m`
             : `${figure(new Rational(basis.ticks).div(TICKS_PER_FOOT), 1)} ft x ${figure(basis.perTick.mul(TICKS_PER_FOOT))} min per ft`;
-        case 'count': return `${basis.count} ${basis.unit} x ${figure(basis.each)} min`;
+        case 'count': return `${basis.count} ${unitOf(basis.count, basis.unit)} x ${figure(basis.each)} min`;
         case 'share': return `${percentText(basis.share)} of ${hoursText(basis.minutes)}, ${basis.ofWhat}`;
     }
 }
