@@ -81,8 +81,9 @@ export function estimateOf({ parts, plan, setUps }: Work, job: JobSettings): Est
     const ofMaterials = parts.map((_, i) => ofWood[i]!.add(ofSupplies[i]!));
     const taxes = statements(bid => bid.tax);
     for (const { given: { value, at }, parts: among } of taxes) if (value.on === 'materials') addShare('tax on materials', 'tax on materials', at, value.share, among, ofMaterials, 'boards and supplies');
-    for (const { given: { value, at }, parts: among } of statements(bid => bid.contingency)) addShare('contingency', 'contingency', at, value, among, [...costs], 'what it costs');
-    for (const { given: { value, at }, parts: among } of statements(bid => bid.overhead)) addShare('overhead', 'overhead', at, value, among, [...costs], 'what it costs, contingency included');
+    const contingencies = statements(bid => bid.contingency);
+    for (const { given: { value, at }, parts: among } of contingencies) addShare('contingency', 'contingency', at, value, among, [...costs], 'what it costs');
+    for (const { given: { value, at }, parts: among } of statements(bid => bid.overhead)) addShare('overhead', 'overhead', at, value, among, [...costs], `what it costs${contingencies.length > 0 ? ', contingency included' : ''}`);
     const cost = sumOver(costs, everybody);
 
     const beforeProfit = [...costs];
