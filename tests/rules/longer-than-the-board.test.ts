@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { layOut } from '../../src/ceiling/layout.ts';
 import type { Layout } from '../../src/ceiling/model.ts';
+import type { Profile, Stock } from '../../src/job/model.ts';
 import { longerThanTheBoard, tooLongForBoards } from '../../src/rules/longer-than-the-board.ts';
 import type { Found } from '../../src/rules/rule.ts';
 import { takeOff } from '../../src/takeoff/take-off.ts';
@@ -18,6 +19,10 @@ function found(layout: Layout): Found[] {
     longerThanTheBoard.check.room!({ layout, job: layout.room.job, pieces: () => piecesOf(layout) }, one => all.push(one));
     return all;
 }
+const beamWith = (strips: Stock): Profile => {
+    const { value } = exampleRoom().grid!.beams!;
+    return { ...value, trim: undefined, cleats: { ...value.cleats!, stock: { ...value.cleats!.stock, value: strips } } };
+};
 const subjects = (layout: Layout): string[] => found(layout).map(({ message }) => /^The (\w+) \((.+?)\)/.exec(message)!.slice(1).join(' '));
 
 describe('pieces that are longer than their boards', () => {
@@ -34,6 +39,12 @@ describe('pieces that are longer than their boards', () => {
     test('bays, sides and trim have no crossing to break on', () => {
         const room = exampleRoom({ north: { coffers: 1 }, through: 'north-south' });
         expect(subjects(layOut(room)).sort()).toEqual(['band the north wall', 'bottom line A, bay 1', 'trim coffer 1']);
+    });
+    test('a cleat on the wall of a half beam is as long as the bottom, from whose stock it could be ripped; smaller coffers do not help', () => {
+        const { stock } = jobBuilder(), strips = stock('strip', { thickness: '3/4"', width: '3/4"', lengths: ['8\''] });
+        const half = { kind: 'half-beam', width: '2"' } as const, layout = laid({ around: { north: half, east: half, south: half, west: half }, beams: beamWith(strips) });
+        const [{ message } = { message: '' }] = found(layout).filter(one => one.message.startsWith('The cleat (the half beam'));
+        expect(message).toMatch(/Rip the cleats from a stock that is sold longer\.$/);
     });
     test('a cleat is looked for among the boards at its own length, short of its side at both ends', () => {
         // the longest sides are 57" (coffer 55 1/2" + 2 x 3/4"); cleats 1/4" short at each end are 56 1/2"; no end trim
