@@ -23,7 +23,7 @@ function fitFindings({ instead, room }: ChangedRoom, file: FileContent): Finding
     const found = ofFit(room, file);
     if (found.length === 0) return found;
     const before = new Set(ofFit(instead, file).map(({ rule, message }) => `${rule} ${message}`));
-    return found.filter(({ rule, message, allowed }) => !allowed && !before.has(`${rule} ${message}`));
+    return found.filter(({ rule, message, severity, allowed }) => !allowed && severity !== 'hint' && !before.has(`${rule} ${message}`));
 }
 
 function ofFit(room: Room, file: FileContent): Finding[] {

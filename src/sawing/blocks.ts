@@ -2,7 +2,7 @@ import { inches } from '../quantity/rational.ts';
 import type { Stock } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { FlatCut, Piece } from '../takeoff/model.ts';
-import { degreesOf, isSlanted, roundedDegrees } from '../takeoff/ends.ts';
+import { isTurned, sawDegrees } from '../takeoff/ends.ts';
 import type { Block, LaidBoard } from './model.ts';
 import { grouped } from '../plain/groups.ts';
 
@@ -26,8 +26,8 @@ export function blocksOf(boards: readonly LaidBoard[], kerf: Ticks): Block[] {
         });
     return [
         ...each(gaugingBottoms(pieces), p => [p.stock.key]).map(([p]) => block('cleat gauge', p!.stock, 2, GAUGE_LENGTH, 'cleats, held between them and the lower edge of the side', GAUGE_WIDTH)),
-        ...each(pieces.flatMap(({ ends, stock, width }) => ends.filter(isSlanted)
-            .map(end => ({ stock, width, degrees: roundedDegrees(degreesOf(end)), flat: end.flat }))), m => [m.degrees, m.flat])
+        ...each(pieces.flatMap(({ ends, stock, width }) => ends.filter(isTurned)
+            .map(end => ({ stock, width, degrees: sawDegrees(end), flat: end.flat }))), m => [m.degrees, m.flat?.miter.toFixed(1), m.flat?.bevel.toFixed(1)])
             .map(([m]) => block('miter test', m!.stock, 2, TEST_LENGTH, `${settingText(m!)} pair`, m!.width)),
         ...each(pieces.flatMap(p => p.work.flatMap(w => (w.kind === 'rabbet' ? [{ stock: p.stock, width: p.width, rabbet: w }] : []))), r => [r.rabbet.width, r.rabbet.height, r.rabbet.edge, r.rabbet.face])
             .map(([r]) => block('rabbet test', r!.stock, 1, TEST_LENGTH, 'rabbet', r!.width)),

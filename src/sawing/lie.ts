@@ -1,9 +1,9 @@
-import { isSlanted } from '../takeoff/ends.ts';
+import { isTurned } from '../takeoff/ends.ts';
 import type { Piece } from '../takeoff/model.ts';
 
 /** How many of its ends the saw is turned or tilted for. */
 export function miterCount(piece: Piece): number {
-    return piece.ends.filter(isSlanted).length;
+    return piece.ends.filter(isTurned).length;
 }
 
 /** What tells the piece's two ends apart at the saw: the hand the cut list gives, `both ends`, or `either` where it fits either way round. */

@@ -2,7 +2,7 @@ import { grouped } from '../plain/groups.ts';
 import { compareEach } from '../plain/order.ts';
 import type { EndCut, FlatCut, Piece } from '../takeoff/model.ts';
 import { comparePieces } from '../takeoff/piece-order.ts';
-import { degreesOf, endsFromTheLeft, isSlanted, liesFlat, roundedDegrees } from '../takeoff/ends.ts';
+import { degreesOf, endsFromTheLeft, isTurned, liesFlat, sawDegrees } from '../takeoff/ends.ts';
 import { handAtSaw } from './lie.ts';
 import type { CopeStep, MiterCut, MiterStep } from './model.ts';
 
@@ -24,7 +24,7 @@ function angleAt({ degrees, flat }: EndToCut): number[] {
 
 /** A crown is cut flat at a miter and a bevel of its own; all else of one angle is cut at one setting. */
 function settingOf({ degrees, flat }: EndToCut): string {
-    return JSON.stringify([degrees, flat && [roundedDegrees(flat.miter), roundedDegrees(flat.bevel)]]);
+    return JSON.stringify([degrees, flat && [flat.miter, flat.bevel].map(angle => angle.toFixed(1))]);
 }
 
 /** Ends to be coped, once they are cut at their angle. */
@@ -37,16 +37,11 @@ function isCoped({ cut }: EndCut): boolean {
     return cut === 'coped';
 }
 
-/** Angles that differ by less than a saw is set to are one. */
-function angleOf(end: EndCut): number {
-    return roundedDegrees(degreesOf(end));
-}
-
 interface EndToCut { readonly piece: Piece; readonly degrees: number; readonly end: 'left' | 'right'; readonly long: MiterCut['long']; readonly flat?: FlatCut; readonly isLast: boolean }
 
 /** The piece's mitered ends in the order they are cut: the steeper first, of two alike the left one. */
 function endsToCut(piece: Piece): EndToCut[] {
-    const ends = endsFromTheLeft(piece).flatMap((end, i) => (isSlanted(end) ? [{ degrees: angleOf(end), end: i === 0 ? 'left' as const : 'right' as const, long: longAt(end), ...end.flat && { flat: end.flat } }] : []))
+    const ends = endsFromTheLeft(piece).flatMap((end, i) => (isTurned(end) ? [{ degrees: sawDegrees(end), end: i === 0 ? 'left' as const : 'right' as const, long: longAt(end), ...end.flat && { flat: end.flat } }] : []))
         .sort((a, b) => b.degrees - a.degrees);
     // What fits either way round is laid the one way, so that it shares its setting.
     if (handAtSaw(piece) === 'either') return ends.map(end => ({ ...end, piece, end: 'right', isLast: true }));

@@ -1,5 +1,5 @@
 import type { Piece } from '../takeoff/model.ts';
-import { degreesOf, endsFromTheLeft, isSlanted } from '../takeoff/ends.ts';
+import { degreesOf, endsFromTheLeft, isTurned } from '../takeoff/ends.ts';
 import { miterCount } from './lie.ts';
 
 /** Where the tape is hooked to measure a finished piece, and between which points it then reads. */
@@ -19,7 +19,7 @@ export function tapingOf(piece: Piece): Taping {
     const isAway = along === 'face' ? rabbet?.face === 'front' : rabbet?.face === 'back';
     const there = { along, edge: !isAway ? 'any' : rabbet?.edge === 'lower' ? 'upper' : 'lower' } as const;
     if (miterCount(piece) === 2) return { hook: 'long point', end: null, ...there };
-    return { hook: 'square end', end: piece.hand === null ? null : isSlanted(ends[0]) ? 'right' : 'left', ...there };
+    return { hook: 'square end', end: piece.hand === null ? null : isTurned(ends[0]) ? 'right' : 'left', ...there };
 }
 
 /** In words for the list: `hook the right end, square, along the upper back edge to the long point`. */

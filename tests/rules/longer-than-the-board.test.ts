@@ -21,7 +21,7 @@ function found(layout: Layout): Found[] {
 }
 const beamWith = (strips: Stock): Profile => {
     const { value } = exampleRoom().grid!.beams!;
-    return { ...value, trim: undefined, cleats: { ...value.cleats!, stock: { ...value.cleats!.stock, value: strips } } };
+    return { ...value, trim: undefined, cleats: { ...value.cleats!, stock: { ...value.cleats!.stock!, value: strips } } };
 };
 const subjects = (layout: Layout): string[] => found(layout).map(({ message }) => /^The (\w+) \((.+?)\)/.exec(message)!.slice(1).join(' '));
 

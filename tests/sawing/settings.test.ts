@@ -232,9 +232,14 @@ describe('the order at an angle', () => {
             side('flatter', '30', [{ cut: 'miter', degrees: 30 }, SQUARE]), side('crown', '30', [crown, SQUARE], { part: 'trim' }), side('plain', '30', [MITER, SQUARE]),
         ]).map(({ degrees, flat, cuts }) => [degrees, flat?.bevel ?? 0, cuts[0]!.pieces[0]!.id])).toEqual([[45, 0, 'plain'], [45, 30, 'crown'], [30, 0, 'flatter']]);
     });
-    // a saw's scale is not read finer than a hundredth of a degree
+    // a saw is set to a tenth of a degree
     test('angles that no saw tells apart are one setting', () => {
-        expect(mitersOf([side('a', '30', [{ cut: 'miter', degrees: 45.001 }, SQUARE]), side('b', '30', [MITER, SQUARE])])).toHaveLength(1);
+        const angles = (...degrees: number[]): number[] => mitersOf(degrees.map((own, i) => side(`s${i}`, '30', [{ cut: 'miter', degrees: own }, SQUARE]))).map(step => step.degrees);
+        expect([angles(45.001, 45), angles(45.04, 44.96), angles(45.06, 44.94), angles(0.04)]).toEqual([[45], [45], [45.1, 44.9], []]);
+        // what is as good as square there is square for its stop and the tape too
+        const nearly: EndCut = { cut: 'angled', degrees: 0.03 };
+        expect(mitersOf([side('n', '30', [nearly, MITER])]).flatMap(({ degrees, cuts }) => cuts.map(({ stop, hand }) => [degrees, stop, hand]))).toEqual([[45, inches(30), 'either']]);
+        expect(tapingWords(tapingOf(side('n', '30', [nearly, nearly])))).toBe('hook either end');
     });
 });
 

@@ -70,7 +70,7 @@ describe('fasteners', () => {
     test('nails are told what they go into: cleats where there are any, else what the bottom lies against', () => {
         const into = (words: Parameters<typeof exampleRoom>[1]): string[] => takeOff(layOut(exampleRoom({}, words)).ceiling!).consumables
             .filter(({ kind, what }) => kind === 'nails' && /sides|bottoms/.test(what)).map(({ by }) => by.replace(/, at most .* apart with/, ' with'));
-        const nails = { gauge: 18, length: '1 1/2"', every: '12"' }, sides = exampleRoom().grid!.beams!.value.sides!.stock.value;
+        const nails = { gauge: 18, length: '1 1/2"', every: '12"' }, sides = exampleRoom().grid!.beams!.value.sides!.stock!.value;
         expect(into({})).toEqual(['a row into the blocking with one at each end; 2 into every spacer', '2 rows into the cleats with one at each end']);
         expect(into({ spacers: null, cleats: null })).toEqual(['a row into the blocking with one at each end', '2 rows along its edges with one at each end']);
         expect(into({ cleats: null, bottom: { stock: sides, place: 'under-sides', nails } })[1]).toBe('2 rows into the edges of the sides with one at each end');

@@ -1,4 +1,4 @@
-import { isSlanted } from '../../takeoff/ends.ts';
+import { isTurned } from '../../takeoff/ends.ts';
 import { tapeOf } from '../../job/tape.ts';
 import { printLength, printMark, type Tape } from '../../quantity/print-length.ts';
 import { roundDown } from '../../quantity/round.ts';
@@ -71,7 +71,7 @@ function cautionLines({ cautions }: SawOrder, at: SawOrder['cautions'][number]['
 
 /** How a finished piece is measured: pieces that are measured alike together. */
 function measuring(pieces: readonly Piece[], paint: Paint): string[] {
-    const ways = grouped(pieces.filter(p => p.ends.some(isSlanted)), piece => tapingWords(tapingOf(piece)));
+    const ways = grouped(pieces.filter(p => p.ends.some(isTurned)), piece => tapingWords(tapingOf(piece)));
     if (ways.size === 0) return [];
     return [
         '', paint.strong('TO MEASURE WHAT IS MITERED'),

@@ -102,7 +102,7 @@ interface Ease extends Run { readonly do: 'ease'; readonly by: LengthJson }
 /** One angle of the saw. */
 interface Miter extends Numbered {
     readonly do: 'miter';
-    /** From square, through its thickness as it stands. */
+    /** From square, through its thickness as it stands, to a tenth of a degree: ends that differ by less are cut at one setting. */
     readonly degrees: number;
     /** Of a crown, lying flat: what the saw is turned to, and tilted. */
     readonly flat?: FlatCut;
