@@ -12,7 +12,7 @@ import { counted } from '../plain/words.ts';
 /** More than this between two coffers is seen. */
 export const COFFERS_DIFFER = inches('1/16');
 
-const wrong = changed(HALL, 'room hall', 'job "Long Row 8" { cut-to 1/8" }\n\nroom hall');
+const wrong = changed(changed(HALL, 'room hall', 'job "Long Row 8" { cut-to 1/8" }\n\nroom hall'), 'wall north  12\' 10"', 'wall north  12\' 10 1/8"');
 
 export const roundingLeftOver = defineRule({
     name: 'rounding-left-over',
@@ -23,7 +23,7 @@ Equal pieces are cut at one stop, so all of them are rounded alike, to \`cut-to\
 leaves over in the run has to go somewhere: \`residue\` says whether the outer coffers take it, or the band, or whether the
 coffers differ by a step (\`spread\`). Where it says \`band\` and no band runs round the room, nobody takes it: that is an **error**.
 
-Three coffers in 140" are 46 2/3" each. Cut to eighths at 46 5/8" they leave 1/8" over, and one outer coffer is cut 1/8" wider than the
+Three coffers in 144 1/8" are 48.042" each. Cut to eighths at 48" they leave 1/8" over, and one outer coffer is cut 1/8" wider than the
 others. Cut to sixteenths they differ by 1/16". Up to 1/16" is nothing that anybody would see or do something about; more is a
 **warning**. Where the coffers are of several sizes by intent, as round a lamp, a step more is not seen.
 What is short by less than a step of the tape is let pass: nobody can cut it. Too much is never let pass: a run that is longer than
