@@ -1,5 +1,6 @@
 import type { CutBoard, JobSettings } from '../job/model.ts';
 import { roundDown } from '../quantity/round.ts';
+import type { Ticks } from '../quantity/ticks.ts';
 import { piecesAsCut } from '../cutting/as-cut.ts';
 import { blankOf, type Blank } from '../cutting/blank.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
