@@ -37,7 +37,8 @@ export class CofferFileChanges extends DefaultDocumentUpdateHandler {
         super.registerFileWatcher(services);
         if (!this.watchesAnyFolder) return;
         void this.workspace.ready.then(() => {
-            const above = new Set(this.workspace.above.map(String)), repositories = new Set(this.imports.folders.map(String).filter(folder => above.has(folder)));
+            const above = new Set(this.workspace.above.map(String));
+            const repositories = new Set(this.imports.folders.map(String).filter(folder => above.has(folder)));
             const watchers: FileSystemWatcher[] = [...repositories].map(baseUri => ({ globPattern: { baseUri, pattern: '**/*' } }));
             if (watchers.length > 0) return services.lsp.Connection?.client.register(DidChangeWatchedFilesNotification.type, { watchers });
         }).catch(() => { /* an editor that refuses tells of no change there */ });
