@@ -126,7 +126,7 @@ function checkCentered({ lows, widths }: Divided, run: Division, { position, by 
 /** A line's center wants half its width and the band from the wall, and does not have it. */
 function pastTheEnd(run: Division, width: Ticks, index: number, end: 0 | 1, band: Ticks, has: Ticks, at: Source): Trouble {
     const half = Math.ceil(width / 2);
-    const parts = `half of line ${run.name(index)}'s width ${printLength(half, run.show)}${band > 0 ? ` + ${run.ends[end]} ${printLength(band, run.show)}` : ''}`;
+    const parts = `half of the line ${run.name(index)} beam ${printLength(half, run.show)}${band > 0 ? ` + ${run.ends[end]} ${printLength(band, run.show)}` : ''}`;
     return { kind: 'grid-doesnt-close', along: run.along, wanted: half + band, has, at, parts };
 }
 

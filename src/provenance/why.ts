@@ -9,7 +9,7 @@ import type { Source } from './source.ts';
 export interface Why { readonly terms: readonly WhyTerm[] }
 
 export interface WhyTerm {
-    /** The thing in the trade's words: "coffer", "side", "room", "line 2's rabbet". */
+    /** The thing in the trade's words: "coffer", "side", "room", "line 2 rabbet". */
     readonly what: string;
     /** How often it counts; negative where it is taken off. */
     readonly times: number;

@@ -106,15 +106,15 @@ function termsAt(cut: Lie['cuts'][number], name: string | null, beyond: Ticks, p
     const section = name === null ? undefined : setting.beam(name)?.section;
     switch (cut) {
         case 'between': return section ? endTerms({ name: beamNamed(name!, setting), section }, part, beyond) : [];
-        case 'runs-through': return [term(`through ${beamNamed(name!, setting)}'s beam`, 1, beyond)];
-        case 'dies': return beyond === 0 ? [] : [term(section ? `clear of ${beamNamed(name!, setting)}'s side` : `clear of the wall`, -1, -beyond)];
+        case 'runs-through': return [term(`through the ${beamNamed(name!, setting)} beam`, 1, beyond)];
+        case 'dies': return beyond === 0 ? [] : [term(section ? `clear of the ${beamNamed(name!, setting)} side` : `clear of the wall`, -1, -beyond)];
         default: return beyond === 0 ? [] : [term('to the splice', 1, beyond)];
     }
 }
 
-/** `line 2`, `the west half beam`. */
+/** `line 2`, `west half` of a half beam: what of it stands behind, so that no figure does, and no foot's mark behind a number. */
 function beamNamed(name: string, { ceiling }: Setting): string {
-    return ceiling.walls.some(wall => wall.name === name) ? `the ${name} half beam` : `line ${name}`;
+    return ceiling.walls.some(wall => wall.name === name) ? `${name} half` : `line ${name}`;
 }
 
 /**
@@ -123,14 +123,14 @@ function beamNamed(name: string, { ceiling }: Setting): string {
  */
 function endTerms({ name, section }: { readonly name: string; readonly section: WholeSection }, part: 'bottom' | 'blocking', beyond: Ticks): WhyTerm[] {
     const { bottom, sides } = section.profile, side = section.sideThickness.ticks;
-    if (part !== 'bottom') return [sideTerm({ section }), term(`gap beside ${name}'s blocking`, 1, beyond - side)];
+    if (part !== 'bottom') return [sideTerm({ section }), term(`gap beside the ${name} blocking`, 1, beyond - side)];
     switch (bottom?.place.value) {
-        case 'under-sides': return [term(`overhang of ${name}'s bottom`, -1, -beyond, (bottom.overhang ?? bottom.place).at)];
+        case 'under-sides': return [term(`overhang of the ${name} bottom`, -1, -beyond, (bottom.overhang ?? bottom.place).at)];
         case 'in-rabbets': {
             const { width, widthAt } = sides!.rabbet!.value;
-            return [sideTerm({ section }), term(`${name}'s rabbet`, -1, width.ticks, widthAt), term(`gap beside ${name}'s bottom`, 1, beyond - side + width.ticks)];
+            return [sideTerm({ section }), term(`${name} rabbet`, -1, width.ticks, widthAt), term(`gap beside the ${name} bottom`, 1, beyond - side + width.ticks)];
         }
-        default: return [sideTerm({ section }), term(`gap beside ${name}'s bottom`, 1, beyond - side)];
+        default: return [sideTerm({ section }), term(`gap beside the ${name} bottom`, 1, beyond - side)];
     }
 }
 

@@ -143,7 +143,7 @@ describe('by lines', () => {
     });
     test('a line that has no room to the wall', () => {
         expect(divided({ room, band, widths, spacing: { lines: ['3"'] } }).troubles).toMatchObject([
-            { kind: 'grid-doesnt-close', wanted: ticksOf('4 1/4"'), has: ticksOf('3"'), parts: 'half of line 1\'s width 3 1/2" + band 3/4"' },
+            { kind: 'grid-doesnt-close', wanted: ticksOf('4 1/4"'), has: ticksOf('3"'), parts: 'half of the line 1 beam 3 1/2" + band 3/4"' },
         ]);
         expect(divided({ room, band, widths, spacing: { lines: [`19'`] } }).troubles).toMatchObject([{ kind: 'grid-doesnt-close', wanted: ticksOf('4 1/4"'), has: ticksOf('-8"') }]);
     });

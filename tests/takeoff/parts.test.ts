@@ -104,8 +104,8 @@ describe('bottoms', () => {
     test('with play they reach across it to the bottom they butt against', () => {
         const { find } = off({}, { bottom: { stock: six, rip: '5 15/32"', biscuits: [1, '#20'] } });
         expect([find('bottom-A-2'), find('bottom-A-1')].map(({ cutBack, why }) => whyText(why, cutBack, tapeOf(settings())))).toEqual([
-            `coffer 4' 1 3/8" + 2 x side 3/4" + gap beside line 1's bottom 1/64" + gap beside line 2's bottom 1/64" = 4' 2 29/32"`,
-            `coffer 4' 1 3/8" + side 3/4" + gap beside line 1's bottom 1/64" - rounding 1/64" = 4' 2 1/8"`,
+            `coffer 4' 1 3/8" + 2 x side 3/4" + gap beside the line 1 bottom 1/64" + gap beside the line 2 bottom 1/64" = 4' 2 29/32"`,
+            `coffer 4' 1 3/8" + side 3/4" + gap beside the line 1 bottom 1/64" - rounding 1/64" = 4' 2 1/8"`,
         ]);
         expect(find('bottom-2')).toMatchObject({ ripped: true, width: ticksOf('5 15/32"'), machining: expect.arrayContaining(['rip to 5 15/32"']) });
         expect(find('blocking-A-2').back).toBe(ticksOf('50 13/16"'));   // and the relief

@@ -54,7 +54,7 @@ describe('a bottom under the sides', () => {
         expect(lines('blocking')).toEqual({ A: ['50 1/16" x 5 1/2"', '50 13/16" x 5 1/2"', '50 13/16" x 5 1/2"', '50 1/16" x 5 1/2"'], 1: ['180 1/2" x 5 1/2"'] });
         expect(sidesOfA(off.pieces)).toEqual(SIDES_OF_A);
         expect(off.pieces.find(({ part }) => part === 'bottom')!.machining[0]).toBe('rip to 8"');
-        expect(why('bottom-A-2')).toBe('coffer 4\' 1 3/8" - overhang of line 1\'s bottom 1/2" - overhang of line 2\'s bottom 1/2" = 4\' 0 3/8"');
+        expect(why('bottom-A-2')).toBe('coffer 4\' 1 3/8" - overhang of the line 1 bottom 1/2" - overhang of the line 2 bottom 1/2" = 4\' 0 3/8"');
     });
     test('without an overhang that is said has the one that its board leaves', () => {
         const { lines: free, section: wide } = built({ sides: { stock: eight }, bottom: { stock: ten, rip: '9"', place: 'under-sides' } });
@@ -73,7 +73,7 @@ describe('a bottom let into the sides', () => {
         expect(off.pieces.find(({ id }) => id === 'parlor.bottom-A-1')!.cutBack).toBe(49.75 * 16256);
         expect(lines('blocking')['A']).toEqual(['50 1/16" x 5 1/2"', '50 13/16" x 5 1/2"', '50 13/16" x 5 1/2"', '50 1/16" x 5 1/2"']);
         expect(sidesOfA(off.pieces)).toEqual(SIDES_OF_A);
-        expect(why('bottom-A-1')).toBe('coffer 4\' 1 3/8" + side 3/4" - line 1\'s rabbet 3/8" + gap beside line 1\'s bottom 1/64" = 4\' 1 49/64"');
+        expect(why('bottom-A-1')).toBe('coffer 4\' 1 3/8" + side 3/4" - line 1 rabbet 3/8" + gap beside the line 1 bottom 1/64" = 4\' 1 49/64"');
     });
     test('makes sides with one miter lefts and rights', () => {
         expect(off.pieces.filter(({ part, hand }) => part === 'side' && hand !== null).length).toBe(20);
@@ -91,7 +91,7 @@ describe('a box that is made at the bench', () => {
         expect(lines('blocking')).toEqual({ A: ['50 1/8" x 5 3/8"', '50 15/16" x 5 3/8"', '50 15/16" x 5 3/8"', '50 1/8" x 5 3/8"'], 1: ['180 1/2" x 5 3/8"'] });
         expect(lines('bottom')['A']).toEqual(['50 1/8" x 5 1/2"', '50 7/8" x 5 1/2"', '50 7/8" x 5 1/2"', '50 1/8" x 5 1/2"']);
         expect(sidesOfA(off.pieces)).toEqual(SIDES_OF_A);
-        expect(why('blocking-A-1')).toBe('coffer 4\' 1 3/8" + side 3/4" + gap beside line 1\'s blocking 1/16" - relief 1/16" = 4\' 2 1/8"');
+        expect(why('blocking-A-1')).toBe('coffer 4\' 1 3/8" + side 3/4" + gap beside the line 1 blocking 1/16" - relief 1/16" = 4\' 2 1/8"');
     });
 });
 
