@@ -152,6 +152,15 @@ describe('estimate', () => {
     });
 });
 
+test('what is counted in milliliters has its price by the liter, and in CSV one that adds up', async () => {
+    const metric = { ...priced, 'job.coffer': house['job.coffer'].replace('cut-to  1/16"', 'show millimeters\n  cut-to 0.5 mm'), 'rates.coffer': RATES.replace('glue      0.45 USD per fl-oz', 'glue      14 USD per L') };
+    const cwd = folderWith(metric), { out } = await cofferwright(cwd, ['estimate', '--quick']);
+    const [, count = '0', amount = '0'] = /wood glue +(\d+) mL +at \$14\.00 per L +\$([\d.]+)/.exec(out) ?? [];
+    expect(Math.round(Number(count) * 1.4)).toBe(Math.round(Number(amount) * 100));
+    const rows = Papa.parse<Record<string, string>>((await cofferwright(cwd, ['estimate', '--quick', '--format', 'csv'])).out, { header: true, skipEmptyLines: true }).data;
+    expect(rows.find(({ what }) => what === 'wood glue')).toMatchObject({ count, unit: 'mL', each: '0.014', amount });
+});
+
 test('what an allowance is for carries nothing to the terminal but its words', async () => {
     const cwd = folderWith({ ...house, 'rates.coffer': RATES.replace('bid {', 'bid {\n  allowance 250 USD for "paint\u001b]0;x\u0007\u001b[31m\u202e\u009b5m"') });
     const { out } = await cofferwright(cwd, ['estimate', '--quick']);

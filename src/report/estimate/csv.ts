@@ -51,8 +51,10 @@ function rows(estimate: Estimate, show: Show): Row[] {
             kind: 'board', what: `${nameOf(stock)} ${printLength(length, show)}`, count, unit: onHand ? 'on hand' : 'board',
             each: money(each), amount: money(amount), currency,
         })),
-        ...estimate.supplies.map(({ what, count, unit, each, amount }): Row => (
-            { kind: 'supply', what, count, unit, each: money(each), amount: money(amount), currency })),
+        // a milliliter costs less than any money has, and what is written is what count times it makes the amount
+        ...estimate.supplies.map(({ what, count, unit, each, amount }): Row => ({
+            kind: 'supply', what, count, unit, each: unit === 'mL' ? String(Number(each.valueOf().toFixed(6))) : money(each), amount: money(amount), currency,
+        })),
         ...estimate.labor.map(({ phase, room, what, basis, minutes, amount }): Row => ({
             kind: 'labor', phase, room: room ?? null, what, hours: Number(minutes.div(60).valueOf().toFixed(2)),
             amount: money(amount), currency, why: basisText(basis, show),

@@ -12,7 +12,7 @@ import { standingText } from '../standing.ts';
 import type { PricedAlternate } from '../../pipeline/price.ts';
 import { afterCuttingText } from './after-cutting.ts';
 import type { HousePrice } from './house.ts';
-import { basisText, daysText, differenceText, hoursText, placeText, shareText } from './words.ts';
+import { basisText, daysText, differenceText, eachText, hoursText, placeText, shareText } from './words.ts';
 import { stockNames } from '../../job/stock-names.ts';
 import type { TerminalText } from '../../text/fit.ts';
 import { terminalParagraphs } from '../../text/terminal.ts';
@@ -41,7 +41,7 @@ function estimate({ house, priced: { estimate, plan }, alternates, after }: Hous
             ['together', '', '', '', money(sums.materials)],
         ], [1, 2, 4]).map(indented),
         paint.strong('SUPPLIES'), ...columns([
-            ...estimate.supplies.map(line => [line.what, `${line.count} ${unitOf(line.count, line.unit)}`, `at ${money(line.each)}`, money(line.amount)]), ['together', '', '', money(sums.supplies)],
+            ...estimate.supplies.map(line => [line.what, `${line.count} ${unitOf(line.count, line.unit)}`, `at ${eachText(line, estimate.currency)}`, money(line.amount)]), ['together', '', '', money(sums.supplies)],
         ], [1, 3]).map(indented),
         paint.strong('LABOR'), ...laborRows(estimate, show),
         indented(crewText(estimate)),

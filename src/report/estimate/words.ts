@@ -1,4 +1,4 @@
-import type { Addition, Estimate, LaborBasis, LaborLine } from '../../estimate/model.ts';
+import type { Addition, Estimate, LaborBasis, LaborLine, SupplyLine } from '../../estimate/model.ts';
 import { printMoney } from '../../quantity/money.ts';
 import type { Show } from '../../quantity/print-length.ts';
 import { Rational } from '../../quantity/rational.ts';
@@ -35,6 +35,11 @@ export function basisText(basis: LaborBasis, show: Show): string {
 /** `12 % of $4,210.00, what it costs`; nothing where the sum is simply said. */
 export function shareText({ share }: Addition, { currency }: Estimate): string {
     return share ? `${percentText(share.share)} of ${printMoney(share.of, currency)}, ${share.ofWhat}` : '';
+}
+
+/** What one of it costs; of what is counted in milliliters a liter, as it is bought: a milliliter costs less than any money has. */
+export function eachText({ each, unit }: Pick<SupplyLine, 'each' | 'unit'>, currency: string): string {
+    return unit === 'mL' ? `${printMoney(each.mul(1000), currency)} per L` : printMoney(each, currency);
 }
 
 /** What a line belongs to: its room, or the whole job. */
