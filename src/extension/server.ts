@@ -23,14 +23,12 @@ export class Server implements vscode.Disposable {
         const params: ColorsParams = { colors: colorsNow() };
         this.tell(COLORS, params);
     });
-    private readonly newClient: NewClient;
     private client: BaseLanguageClient | undefined;
     private readonly startListeners: ((listen: Listen) => void)[] = [];
     /** Starts and stops follow one another, however fast they are asked for. */
     private last: Promise<void> = Promise.resolve();
 
-    constructor(newClient: NewClient) {
-        this.newClient = newClient;
+    constructor(private readonly newClient: NewClient) {
         this.status.name = 'Cofferwright';
         this.status.command = { command: 'cofferwright.showOutput', title: vscode.l10n.t('Show Output') };
         this.show('starting');

@@ -9,12 +9,10 @@ import { NoFiles } from './no-files.ts';
  * it said so when it came; an editor that did not is not asked.
  */
 export class EditorFiles extends NoFiles {
-    private readonly connection: Connection;
     private willing = false;
 
-    constructor(connection: Connection) {
+    constructor(private readonly connection: Connection) {
         super();
-        this.connection = connection;
     }
 
     listenTo(server: LanguageServer): void {

@@ -8,14 +8,10 @@ import { NoFiles } from './no-files.ts';
  * saved lies nowhere, and is not looked for under a path that only looks like its name.
  */
 export class ServerFileSystem extends NoFiles {
-    private readonly disk: FileSystemProvider | undefined;
-    private readonly editor: FileSystemProvider;
 
     /** `disk`: of the machine that the server runs on; a browser has none. */
-    constructor(disk: FileSystemProvider | undefined, editor: FileSystemProvider) {
+    constructor(private readonly disk: FileSystemProvider | undefined, private readonly editor: FileSystemProvider) {
         super();
-        this.disk = disk;
-        this.editor = editor;
     }
 
     override async stat(uri: URI): Promise<FileSystemNode> {

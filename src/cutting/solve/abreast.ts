@@ -8,19 +8,16 @@ import { lotsOf, type Lot } from './table.ts';
  */
 export class Abreast {
     private readonly stages: readonly { readonly size: number; readonly lots: readonly Lot[] }[];
-    private readonly most: number;
     private readonly total: number;
-    private readonly effort: Effort;
     /** By the number of strips less one, then by place. */
     private readonly worths: Float64Array[];
     private together = new Float64Array(0);
 
     /** @param places the lengths of strips that are looked at, rising; @param most so many strips lie abreast at the most */
     constructor(
-        sizes: readonly number[], counts: readonly number[], among: readonly number[], private readonly places: readonly number[], most: number, effort: Effort,
+        sizes: readonly number[], counts: readonly number[], among: readonly number[], private readonly places: readonly number[],
+        private readonly most: number, private readonly effort: Effort,
     ) {
-        this.effort = effort;
-        this.most = most;
         this.worths = Array.from({ length: most }, () => new Float64Array(places.length));
         const longest = places.at(-1) ?? 0;
         const scarce = among.some(i => counts[i]! < most * Math.floor(longest / sizes[i]!));

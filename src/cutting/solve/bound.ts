@@ -20,15 +20,11 @@ export function allCounts(problem: CuttingProblem, below: number): Counts {
  * Reckoned in whole numbers from end to end, so nothing is lost or won by rounding; undefined where that takes too large tables.
  */
 export class VerifiedBound {
-    private readonly problem: CuttingProblem;
     private readonly pricing: Pricing;
     private readonly scale: number;
-    private readonly step: number;
 
     /** @param ceiling what any bound is below: the cost of a plan */
-    constructor(problem: CuttingProblem, ceiling: number, step: number, effort: Effort) {
-        this.problem = problem;
-        this.step = step;
+    constructor(private readonly problem: CuttingProblem, ceiling: number, private readonly step: number, effort: Effort) {
         this.pricing = new Pricing(problem, problem.items.map(item => item.count), effort);
         // a power of two, so that dividing by it is exact; sums stay below 2^52
         this.scale = 2 ** Math.max(0, Math.min(24, Math.floor(50 - Math.log2(Math.max(1, ceiling)))));

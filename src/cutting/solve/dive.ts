@@ -99,11 +99,9 @@ class Settled {
     readonly left: number[];
     readonly free: number[];
     cost = 0;
-    private readonly problem: CuttingProblem;
     private pieces: number;
 
-    constructor(problem: CuttingProblem, free: readonly number[]) {
-        this.problem = problem;
+    constructor(private readonly problem: CuttingProblem, free: readonly number[]) {
         this.left = problem.items.map(item => item.count);
         this.free = [...free];
         this.pieces = this.left.reduce((a, b) => a + b, 0);

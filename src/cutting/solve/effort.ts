@@ -4,11 +4,8 @@
  */
 export class Effort {
     spent = 0;
-    readonly limit: number;
 
-    constructor(limit: number) {
-        this.limit = limit;
-    }
+    constructor(readonly limit: number) {}
 
     get left(): number {
         return Math.max(0, this.limit - this.spent);

@@ -16,19 +16,15 @@ interface Filling {
  * branches that cannot get above the best found even if the rest of the board were filled at the best rate left.
  */
 export class Knapsack {
-    private readonly sizes: readonly number[];
     private readonly order: number[] = [];
     private readonly rates: number[] = [];
     /** The shortest piece from here on in the order. */
     private readonly shortest: number[] = [];
     private values: ArrayLike<number> = [];
-    private readonly effort: Effort;
     private readonly gain: number;
 
     /** @param hair gains below this part of the value are taken for rounding; 0 is exact where the values are whole numbers */
-    constructor(sizes: readonly number[], effort: Effort, hair = 1e-12) {
-        this.sizes = sizes;
-        this.effort = effort;
+    constructor(private readonly sizes: readonly number[], private readonly effort: Effort, hair = 1e-12) {
         this.gain = 1 + hair;
     }
 

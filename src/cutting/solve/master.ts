@@ -20,17 +20,13 @@ export interface MasterAnswer {
  * are used in parts. Its duals say what each piece is worth.
  */
 export class Master {
-    private readonly problem: CuttingProblem;
     private readonly program: LinearProgram;
     private readonly rows: MasterRows;
     private readonly columns: (Column | undefined)[] = [];
     private readonly known = new Set<string>();
     private readonly waiting: LinearColumn[] = [];
-    private readonly effort: Effort;
 
-    constructor(problem: CuttingProblem, demand: readonly number[], counts: Counts, solver: LinearSolver, effort: Effort) {
-        this.problem = problem;
-        this.effort = effort;
+    constructor(private readonly problem: CuttingProblem, demand: readonly number[], counts: Counts, solver: LinearSolver, private readonly effort: Effort) {
         this.rows = new MasterRows(problem, demand);
         this.program = solver.program(this.rows.limits(demand, counts));
         // a piece that is left out costs more than any board: it is only for the start, before there are columns
@@ -94,10 +90,8 @@ export class MasterRows {
     readonly itemRows: readonly number[];
     readonly itemCount: number;
     readonly count: number;
-    private readonly problem: CuttingProblem;
 
-    constructor(problem: CuttingProblem, demand: readonly number[]) {
-        this.problem = problem;
+    constructor(private readonly problem: CuttingProblem, demand: readonly number[]) {
         let rows = 0;
         this.itemRows = demand.map(count => (count > 0 ? rows++ : -1));
         this.itemCount = rows;

@@ -29,11 +29,9 @@ class Shop {
     readonly strips: readonly StripLeft[];
     improvedOnce = false;
     private readonly boards: readonly { readonly cut: Cut; readonly strips: readonly StripLeft[] }[];
-    private readonly problem: CuttingProblem;
     private readonly shortest: number;
 
-    constructor(problem: CuttingProblem, layouts: readonly Layout[], shortest: number) {
-        this.problem = problem;
+    constructor(private readonly problem: CuttingProblem, layouts: readonly Layout[], shortest: number) {
         this.shortest = Math.max(1, shortest);
         this.boards = layouts.flatMap(({ times, ...cut }) => Array.from({ length: times }, () => ({
             cut, strips: cut.strips.map(strip => ({ ...strip, picks: new Map(strip.picks), room: roomOf(problem, cut, strip) - sizeOf(problem, strip.picks) })),

@@ -22,20 +22,14 @@ export interface Offer {
 
 /** Finds ways to cut boards that are worth more than the boards, at given prices of the pieces. */
 export class Pricing {
-    private readonly problem: CuttingProblem;
-    private readonly counts: readonly number[];
     private readonly sizes: readonly number[];
     private readonly among: readonly number[];
     private readonly longest: number;
     private readonly knapsack: Knapsack;
     private readonly sections: SectionTables | undefined;
     private table: Table | undefined;
-    private readonly effort: Effort;
 
-    constructor(problem: CuttingProblem, counts: readonly number[], effort: Effort) {
-        this.problem = problem;
-        this.counts = counts;
-        this.effort = effort;
+    constructor(private readonly problem: CuttingProblem, private readonly counts: readonly number[], private readonly effort: Effort) {
         this.sizes = problem.items.map(item => item.size);
         this.longest = Math.max(...problem.boards.map(kind => kind.capacity));
         this.among = problem.items.flatMap((item, i) => (counts[i]! > 0 && item.size <= this.longest ? [i] : []));

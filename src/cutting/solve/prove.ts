@@ -36,8 +36,6 @@ export function* prove(problem: CuttingProblem, start: readonly Layout[], solver
 }
 
 class Search {
-    private readonly problem: CuttingProblem;
-    private readonly solver: LinearSolver;
     private readonly effort: Effort;
     private readonly step: number;
     private readonly bounds: VerifiedBound;
@@ -46,9 +44,7 @@ class Search {
     private cost: number;
     private bound = 0;
 
-    constructor(problem: CuttingProblem, start: readonly Layout[], solver: LinearSolver, limit: number) {
-        this.problem = problem;
-        this.solver = solver;
+    constructor(private readonly problem: CuttingProblem, start: readonly Layout[], private readonly solver: LinearSolver, limit: number) {
         this.effort = new Effort(limit);
         this.step = costStep(problem);
         this.best = start;

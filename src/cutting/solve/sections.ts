@@ -13,13 +13,10 @@ import { Table } from './table.ts';
  * much where a bound is asked for, where a board has more places for a cut than `FINE` or more ways to be ripped than `MOST_RIPPINGS`.
  */
 export class SectionTables {
-    private readonly problem: CuttingProblem;
     private readonly longest: number;
     private readonly tables: readonly (Table | undefined)[];
     private readonly families: readonly Family[];
     private readonly familyOf: readonly number[];
-    private readonly effort: Effort;
-    private readonly counts: readonly number[];
     private readonly abreast: readonly (Abreast | undefined)[];
     private readonly filler: Knapsack;
     private values: ArrayLike<number> = [];
@@ -27,9 +24,7 @@ export class SectionTables {
     /** Every length that a strip of some lane may have, as a sum of pieces: one by one, or where they are very many, several together. */
     readonly places: Places;
 
-    constructor(problem: CuttingProblem, counts: readonly number[], effort: Effort) {
-        this.problem = problem;
-        this.effort = effort;
+    constructor(private readonly problem: CuttingProblem, private readonly counts: readonly number[], private readonly effort: Effort) {
         const { items, boards, strips } = problem;
         this.longest = Math.max(...boards.map(kind => kind.capacity));
         const sizes = items.map(item => item.size);
@@ -37,7 +32,6 @@ export class SectionTables {
             const among = this.itemsOf(lane, counts);
             return among.length > 0 ? new Table(sizes, counts, among, this.longest, effort) : undefined;
         });
-        this.counts = counts;
         this.filler = new Knapsack(sizes, effort);
         this.places = togetherOf(placesOf(problem, counts, this.longest));
         const widest = Math.max(...boards.map(kind => kind.across));

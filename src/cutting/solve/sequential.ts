@@ -75,20 +75,13 @@ function correct({ items, boards }: CuttingProblem, { board }: Cut, counts: Read
 
 /** Finds the board that is next best to cut, and what to cut it into. */
 class Filler {
-    private readonly problem: CuttingProblem;
-    private readonly left: readonly number[];
-    private readonly worth: readonly number[];
-    private readonly budget: number;
     private readonly knapsack: Knapsack;
-    private readonly effort: Effort;
 
-    constructor(problem: CuttingProblem, left: readonly number[], worth: readonly number[], effort: Effort, budget: number) {
-        this.problem = problem;
-        this.left = left;
-        this.worth = worth;
-        this.budget = budget;
+    constructor(
+        private readonly problem: CuttingProblem, private readonly left: readonly number[], private readonly worth: readonly number[],
+        private readonly effort: Effort, private readonly budget: number,
+    ) {
         this.knapsack = new Knapsack(problem.items.map(item => item.size), effort);
-        this.effort = effort;
     }
 
     bestBoard(free: readonly number[]): Cut | undefined {

@@ -8,15 +8,14 @@ import type { Picks } from './problem.ts';
 export class Table {
     /** Items in lots of 1, 2, 4 ... pieces, so that as many as there are can be taken and no more. */
     private readonly lots: readonly Lot[];
-    private readonly capacity: number;
     private readonly best: Float64Array;
     /** A row of the table a lot: whether it is taken at that capacity. Made when contents are first asked for. */
     private taken: Uint8Array | undefined;
-    private readonly effort: Effort;
 
-    constructor(sizes: readonly number[], counts: readonly number[], among: readonly number[], capacity: number, effort: Effort) {
-        this.capacity = capacity;
-        this.effort = effort;
+    constructor(
+        sizes: readonly number[], counts: readonly number[], among: readonly number[], private readonly capacity: number,
+        private readonly effort: Effort,
+    ) {
         this.best = new Float64Array(capacity + 1);
         this.lots = among.flatMap(item => lotsOf(item, sizes[item]!, Math.min(counts[item]!, Math.floor(capacity / sizes[item]!))));
     }

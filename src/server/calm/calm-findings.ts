@@ -9,21 +9,17 @@ import type { Typing } from './typing.ts';
  */
 export class CalmFindings {
     readonly connection: Connection;
-    private readonly wire: Connection;
-    private readonly typing: Typing;
     /** What the editor shows, at the places where the words are by now. */
     private readonly shown = new Map<string, readonly Diagnostic[]>();
     /** What was told last, at the places where the words were then: an editor moves its marks, not its list. */
     private readonly sent = new Map<string, string>();
     private readonly waiting = new Map<string, readonly Diagnostic[]>();
 
-    private readonly open: (uri: string) => string | undefined;
 
     /** `open`: the text of a file in the editor; undefined where it is not open. */
-    constructor(wire: Connection, typing: Typing, edits: Edits, open: (uri: string) => string | undefined) {
-        this.wire = wire;
-        this.typing = typing;
-        this.open = open;
+    constructor(
+        private readonly wire: Connection, private readonly typing: Typing, edits: Edits, private readonly open: (uri: string) => string | undefined,
+    ) {
         this.connection = Object.create(wire, {
             sendDiagnostics: { value: ({ uri, diagnostics }: Parameters<Connection['sendDiagnostics']>[0]) => this.found(uri, diagnostics) },
         }) as Connection;

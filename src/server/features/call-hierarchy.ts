@@ -12,14 +12,10 @@ import type { HouseUses } from './house-uses.ts';
 
 /** Who builds with a stock, a profile or a value, and what a room or a profile is built with: step by step, up and down. */
 export class DetailHierarchy implements CallHierarchyProvider {
-    private readonly services: CofferServices;
     private readonly documents: LangiumDocuments;
-    private readonly uses: HouseUses;
 
-    constructor(services: CofferServices, uses: HouseUses) {
-        this.services = services;
+    constructor(private readonly services: CofferServices, private readonly uses: HouseUses) {
         this.documents = services.shared.workspace.LangiumDocuments;
-        this.uses = uses;
     }
 
     prepareCallHierarchy(document: LangiumDocument, { position }: CallHierarchyPrepareParams): CallHierarchyItem[] | undefined {

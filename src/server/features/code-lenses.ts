@@ -17,19 +17,10 @@ import { coffers, pieces } from './words.ts';
  * uses it above what is shared (use-lenses.ts).
  */
 export class CofferCodeLenses implements CodeLensProvider {
-    private readonly figures: Figures;
-    private readonly client: Client;
-    private readonly documents: LangiumDocuments;
-    private readonly prices: PriceLenses;
-    private readonly uses: UseLenses;
-
-    constructor(figures: Figures, client: Client, documents: LangiumDocuments, prices: PriceLenses, uses: UseLenses) {
-        this.prices = prices;
-        this.uses = uses;
-        this.figures = figures;
-        this.client = client;
-        this.documents = documents;
-    }
+    constructor(
+        private readonly figures: Figures, private readonly client: Client, private readonly documents: LangiumDocuments,
+        private readonly prices: PriceLenses, private readonly uses: UseLenses,
+    ) {}
 
     provideCodeLens(document: LangiumDocument): CodeLens[] {
         return [...this.prices.provide(document), ...this.uses.provide(document), ...this.ofRooms(document)];

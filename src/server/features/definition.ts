@@ -5,11 +5,8 @@ import type { Client } from '../client.ts';
 
 /** Where a name is declared: for an editor that knows no links, as plain places. */
 export class FittingDefinitions extends DefaultDefinitionProvider {
-    private readonly client: Client;
-
-    constructor(services: LangiumServices, client: Client) {
+    constructor(services: LangiumServices, private readonly client: Client) {
         super(services);
-        this.client = client;
     }
 
     override async getDefinition(document: LangiumDocument, params: DefinitionParams): Promise<LocationLink[] | undefined> {

@@ -23,13 +23,8 @@ interface InJob { readonly section: Section; readonly job: JobSettings }
  * sum; and of a profile its section, drawn. Only what is laid out as the text stands: nothing remembered, nothing guessed.
  */
 export class CofferCeilingHover extends CofferHoverProvider {
-    private readonly figures: Figures;
-    private readonly client: Client;
-
-    constructor(services: CofferServices, figures: Figures, client: Client) {
+    constructor(services: CofferServices, private readonly figures: Figures, private readonly client: Client) {
         super(services);
-        this.figures = figures;
-        this.client = client;
     }
 
     protected override computed(leaf: CstNode, target: AstNode | undefined): readonly Shown[] {

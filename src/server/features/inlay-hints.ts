@@ -20,14 +20,9 @@ interface Said { readonly label: string; readonly tooltip: string; readonly word
  * bottom fits. While the text is broken each keeps what it said, as long as the words it stands behind are the same.
  */
 export class CofferInlayHints implements InlayHintProvider {
-    private readonly figures: Figures;
-    private readonly settings: Settings;
     private readonly said = new WeakMap<LangiumDocument, Map<string, Said>>();
 
-    constructor(figures: Figures, settings: Settings) {
-        this.figures = figures;
-        this.settings = settings;
-    }
+    constructor(private readonly figures: Figures, private readonly settings: Settings) {}
 
     async getInlayHints(document: LangiumDocument, { range }: InlayHintParams): Promise<InlayHint[]> {
         const settings = await this.settings.hints();

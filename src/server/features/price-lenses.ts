@@ -32,13 +32,7 @@ export function hasPrices(document: LangiumDocument): boolean {
  * house is priced when the line comes into view, and then kept for as long as nothing in it changes.
  */
 export class PriceLenses {
-    private readonly client: Client;
-    private readonly rooms: Rooms;
-
-    constructor(client: Client, rooms: Rooms) {
-        this.client = client;
-        this.rooms = rooms;
-    }
+    constructor(private readonly client: Client, private readonly rooms: Rooms) {}
 
     provide(document: LangiumDocument): CodeLens[] {
         if (!hasPrices(document)) return [];

@@ -18,15 +18,7 @@ export function isUseLens(data: unknown): data is UseLens {
 
 /** Above each stock and each profile the rooms that are built with it, at any remove; it leads to the places that name it. */
 export class UseLenses {
-    private readonly client: Client;
-    private readonly documents: LangiumDocuments;
-    private readonly uses: HouseUses;
-
-    constructor(client: Client, documents: LangiumDocuments, uses: HouseUses) {
-        this.client = client;
-        this.documents = documents;
-        this.uses = uses;
-    }
+    constructor(private readonly client: Client, private readonly documents: LangiumDocuments, private readonly uses: HouseUses) {}
 
     provide(document: LangiumDocument): CodeLens[] {
         const uri = document.uri.toString();

@@ -25,8 +25,6 @@ interface Texts {
  */
 export class LateFindings {
     readonly connection: Connection;
-    private readonly wire: Connection;
-    private readonly texts: Texts;
     private readonly quick = new Map<string, readonly Diagnostic[]>();
     private readonly late = new Map<string, OfFile>();
     /** The text of each file that its places are told in. */
@@ -35,9 +33,7 @@ export class LateFindings {
     private readonly builds: ((uri: string) => void)[] = [];
     private readonly looks: (() => void)[] = [];
 
-    constructor(wire: Connection, texts: Texts, edits: Edits) {
-        this.wire = wire;
-        this.texts = texts;
+    constructor(private readonly wire: Connection, private readonly texts: Texts, edits: Edits) {
         this.connection = Object.create(wire, {
             sendDiagnostics: { value: ({ uri, diagnostics }: Parameters<Connection['sendDiagnostics']>[0]) => this.built(uri, diagnostics) },
         }) as Connection;
