@@ -15,7 +15,7 @@ import { besideOf } from './beside.ts';
  */
 const folder = new URL('real-jobs/', import.meta.url);
 const jobs = readdirSync(folder).filter(name => name.endsWith('.coffer')).sort();
-const SLIPS_A_JOB = 4;
+const SLIPS_A_JOB = 2;
 
 /** A length, a count or a whole line with its figure. */
 const FIGURE = /(?<![\w#.-])(\d+)((?: \d+\/\d+|\/\d+)?(?:"|'| mm)?)(?![\w/.])/g;
@@ -27,7 +27,7 @@ function slipsIn(text: string, seed: number): { readonly told: string; readonly 
     return Array.from({ length: SLIPS_A_JOB }, (_, i) => {
         const { index, 0: was, 1: figure = '', 2: rest = '' } = figures[draw(figures.length)]!, n = Number(figure);
         const start = lineStart(index), end = text.indexOf('\n', index), words = text.slice(start, end), where = `line ${text.slice(0, index).split('\n').length}`;
-        const is = [`${n + 1}${rest}`, `${2 * n}${rest}`, `${Math.floor(n / 2)}${rest}`, `${figure} 1/32"`, `0${rest}`, undefined, `${n + 3}${rest}`][(i + 4 * seed) % 7];
+        const is = [`${n + 1}${rest}`, `${2 * n}${rest}`, `${Math.floor(n / 2)}${rest}`, `${figure} 1/32"`, `0${rest}`, undefined, `${n + 3}${rest}`][(i + 2 * seed) % 7];
         // a line that opens or closes a block stays
         return is === undefined && !/[{}]/.test(words)
             ? { told: `${where} left out: ${words.trim()}`, text: text.slice(0, start) + text.slice(end + 1) }

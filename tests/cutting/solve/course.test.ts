@@ -37,9 +37,9 @@ function ripped(kinds: number, seed: number, shortestSection?: number): CuttingP
 }
 
 const JOBS: readonly (readonly [name: string, problem: CuttingProblem])[] = [
-    ['crosscut 22', crosscut(22, 1)], ['crosscut 60', crosscut(60, 2)], ['crosscut 33', crosscut(33, 5)], ['one length 40', oneLength(40, 3)],
-    ['one length 26', oneLength(26, 4)], ['ripped 4', ripped(4, 1)], ['ripped 6', ripped(6, 2)], ['sections 4', ripped(4, 3, 24)],
-    ['sections 6', ripped(6, 4, 24)], ['sections 9', ripped(9, 5, 24)], ['sections 3', ripped(3, 6, 24)], ['ripped 12', ripped(12, 7)], ['crosscut 40', crosscut(40, 8)], ['crosscut 28', crosscut(28, 9)],
+    ['crosscut 22', crosscut(22, 1)], ['crosscut 33', crosscut(33, 5)], ['one length 40', oneLength(40, 3)],
+    ['one length 26', oneLength(26, 4)], ['ripped 6', ripped(6, 2)], ['sections 4', ripped(4, 3, 24)],
+    ['sections 6', ripped(6, 4, 24)], ['sections 9', ripped(9, 5, 24)], ['sections 3', ripped(3, 6, 24)], ['ripped 12', ripped(12, 7)], ['crosscut 40', crosscut(40, 8)],
 ];
 const STEPS = 1_000_000;
 
