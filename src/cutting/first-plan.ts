@@ -2,6 +2,7 @@ import type { JobSettings } from '../job/model.ts';
 import type { Piece } from '../takeoff/model.ts';
 import type { BoardPlan } from './model.ts';
 import { questionsOf } from './questions.ts';
+import type { Shop } from './shop.ts';
 
 /**
  * A good plan of the boards that the pieces come out of, at once: what is on hand is used first unless it is worth more than it
@@ -9,6 +10,6 @@ import { questionsOf } from './questions.ts';
  * cut as it stands; nothing proves that none is cheaper. The same pieces always give the same plan.
  * @param before plans already made from the same stocks: the boards on hand that they use are gone.
  */
-export function planBoards(pieces: readonly Piece[], job: JobSettings, before: readonly BoardPlan[] = []): BoardPlan {
-    return questionsOf(pieces, job, before).first;
+export function planBoards(pieces: readonly Piece[], job: JobSettings, before: readonly BoardPlan[] = [], shop?: Shop): BoardPlan {
+    return questionsOf(pieces, job, before, shop).first;
 }

@@ -1,6 +1,6 @@
 import type { JobSettings, Stock } from '../job/model.ts';
 import { Rational } from '../quantity/rational.ts';
-import type { Ticks } from '../quantity/ticks.ts';
+import { TICKS_PER_FOOT, TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
 import type { BoardFrom, BoardPlan, Money } from './model.ts';
 import type { Offer } from './offers.ts';
 
@@ -15,6 +15,8 @@ interface Kind {
     readonly worth?: Money;
     /** A sheet that is ripped across its length: its strips are as long as the sheet is wide. */
     readonly crosswise?: true;
+    /** So much of its length at the least is left in the end, for a later job that it is worth something to: the cost is less by that. */
+    readonly keeps?: Ticks;
 }
 export interface Kinds {
     readonly all: readonly Kind[];
@@ -38,10 +40,41 @@ export function kindsOf(stock: Stock, job: JobSettings, offers: readonly Offer[]
         const cost = price?.amount ?? (least === 'length' ? new Rational(length) : rate.mul(length).mul(1000));
         return bothWays(stock, { from: 'bought', length, cost });
     });
+    const keeping = needed.length === 0 && least === 'money' ? bought.flatMap(kind => keepingOf(kind, stock, job)) : [];
     return {
-        all: [...onHandOf(stock, job, before), ...bought], least,
+        all: [...onHandOf(stock, job, before), ...bought, ...worthLooking(keeping, bought)], least,
         comparable: needed.length === 0 && new Set(priced.map(o => o.price!.currency)).size <= 1,
     };
+}
+
+/**
+ * A board of which an offcut worth keeping is left, by the foot from the shortest on: it costs less by the offcut's worth. Offcuts of sheets and of
+ * boards on hand are not reckoned.
+ */
+function keepingOf(kind: Kind, stock: Stock, job: JobSettings): Kind[] {
+    if (stock.sheet || !job.offcutWorth) return [];
+    const step = job.show.value === 'millimeters' ? 300 * TICKS_PER_MM : TICKS_PER_FOOT;
+    const kept: Kind[] = [];
+    for (let keeps = Math.max(1, job.shortestOffcut.value); keeps < kind.length - job.endTrim.value; keeps += step) {
+        const worth = worthOfOffcut(keeps, stock, job.offcutWorth.value);
+        if (worth) kept.push({ ...kind, keeps, cost: kind.cost.sub(worth.amount) });
+    }
+    return kept;
+}
+
+/** Without those that hold no more than another and cost no less. */
+function worthLooking(keeping: readonly Kind[], bought: readonly Kind[]): Kind[] {
+    const holds = ({ length, keeps = 0 }: Kind): Ticks => length - keeps;
+    const kept: Kind[] = [];
+    for (const kind of keeping.toSorted((a, b) => holds(b) - holds(a) || a.cost.compare(b.cost)))
+        if (![...bought, ...kept].some(other => holds(other) >= holds(kind) && other.cost.lte(kind.cost))) kept.push(kind);
+    return kept;
+}
+
+/** The share of what so much of the stock costs at its lowest price; undefined where nobody says the one or the other. */
+export function worthOfOffcut(length: Ticks, { prices }: Stock, share: Rational | undefined): Money | undefined {
+    const cheapest = prices.reduce<Stock['prices'][number] | undefined>((best, price) => (best && best.perTick.lte(price.perTick) ? best : price), undefined);
+    return cheapest && share && share.s > 0n ? { amount: cheapest.perTick.mul(length).mul(share), currency: cheapest.currency } : undefined;
 }
 
 /** A sheet without grain may be ripped either way. */

@@ -3,6 +3,7 @@ import { inches, type Rational } from '../quantity/rational.ts';
 import type { Show } from '../quantity/print-length.ts';
 import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
+import { worthOfOffcut } from './kinds.ts';
 import type { Board, BoardPlan, Money } from './model.ts';
 import { rippedParts } from './rips.ts';
 
@@ -85,10 +86,9 @@ function stripsOf(all: readonly { readonly width: Ticks; readonly length: Ticks 
         gathered(all.filter(strip => strip.width === width).map(({ length }) => ({ count: 1, length }))).map(left => ({ ...left, width })));
 }
 
-/** The share of what so much of the stock costs at its lowest price; none where nobody says the one or the other. */
-function worthOf(length: Ticks, { prices }: Stock, share: Rational | undefined): { worth?: Money } {
-    const cheapest = prices.reduce<Stock['prices'][number] | undefined>((best, price) => (best && best.perTick.lte(price.perTick) ? best : price), undefined);
-    return cheapest && share && share.s > 0n ? { worth: { amount: cheapest.perTick.mul(length).mul(share), currency: cheapest.currency } } : {};
+function worthOf(length: Ticks, stock: Stock, share: Rational | undefined): { worth?: Money } {
+    const worth = worthOfOffcut(length, stock, share);
+    return worth ? { worth } : {};
 }
 
 function keyOf(length: Ticks, worth: { readonly amount: Rational } | undefined): string {

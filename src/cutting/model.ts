@@ -31,6 +31,16 @@ export interface StockPlan {
     /** How the boards and sheets that are ripped first are ripped, those with the most boards first. */
     readonly rips: readonly Rip[];
     readonly known: Known;
+    /** What was chosen between boards and set-ups, where a set-up is worth something and the two plans differ. */
+    readonly choice?: Choice;
+}
+/** Sections of boards ripped by themselves take fewer boards and more set-ups than whole boards that are ripped. */
+export interface Choice {
+    readonly takes: 'sections' | 'whole boards';
+    /** By how much the boards are cheaper with sections, and how many more set-ups they take; each is worth so much. */
+    readonly boardsSaved: Money;
+    readonly setUps: number;
+    readonly each: Money;
 }
 /** So many boards of one length. `each` is undefined where nobody has said the price. */
 export interface Purchase { readonly length: Ticks; readonly count: number; readonly each?: Money; readonly cost?: Money }
@@ -49,14 +59,19 @@ export interface Known {
     readonly percent?: number;
     /** Which ways to cut were looked at. Undefined in a first plan, and where nothing is cut. */
     readonly model?: CuttingModel;
+    /** What else the plan is held to, or reckoned by. */
+    readonly under?: readonly CuttingTerm[];
 }
+
+/** `rooms apart`: rooms share no board, and boards on hand were given out first. `offcuts worth`: what offcuts are worth is taken off the cost. */
+export type CuttingTerm = 'rooms apart' | 'offcuts worth';
 
 /**
  * The ways to cut among which a plan is known to be the cheapest. `across`: boards are cut across to length. `ripped`: cut across into pieces
- * and sections, sections and whole boards ripped, strips cut across to length. `sheets`, the same of sheets: `along` their grain, or
- * laid `either way`.
+ * and sections, sections and whole boards ripped, strips cut across to length; `ripped whole`: no sections. `sheets`, the same of sheets, in three stages
+ * or in two: `along` their grain, or laid `either way`.
  */
-export type CuttingModel = 'across' | 'ripped' | 'sheets along' | 'sheets either way';
+export type CuttingModel = 'across' | 'ripped' | 'ripped whole' | 'sheets along' | 'sheets either way' | 'sheets along in two' | 'sheets either way in two';
 
 /** The widths that come out of a board, a section of one or a sheet side by side, the widest first, and where they are ripped so. */
 export interface Rip {

@@ -35,7 +35,10 @@ export interface Posed {
     readonly exact: boolean;
 }
 
-export function pose(stock: Stock, blanks: readonly Blank[], offers: readonly Offer[], job: JobSettings, before: readonly BoardPlan[]): Posed {
+/** @param withSections whether sections may be cut off a board and ripped by themselves; else boards are ripped over their whole length only */
+export function pose(
+    stock: Stock, blanks: readonly Blank[], offers: readonly Offer[], job: JobSettings, before: readonly BoardPlan[], withSections: boolean,
+): Posed {
     const saw: Saw = { cut: job.kerf.value, endTrim: job.endTrim.value };
     const longest = blanks.reduce((most, b) => Math.max(most, b.length), 0) + saw.endTrim;
     const kinds = kindsOf(stock, job, offers, longest, before);
@@ -43,22 +46,24 @@ export function pose(stock: Stock, blanks: readonly Blank[], offers: readonly Of
     const widths = boardWidth === undefined ? [] : stripWidths(blanks, boardWidth, kinds.all.some(kind => kind.crosswise), job.kerf.value);
     const items = itemsOf(blanks, widths);
     const lengths = gridOf(
-        items.map(item => item.length + saw.cut), kinds.all.map(({ length, crosswise }) => (crosswise ? boardWidth! : length) - saw.endTrim + saw.cut),
+        items.map(item => item.length + saw.cut), kinds.all.map(({ length, crosswise, keeps }) => (crosswise ? boardWidth! : length) - saw.endTrim + (keeps === undefined ? saw.cut : -keeps)),
     );
     const across = gridOf(
         widths.map(width => width + job.kerf.value), kinds.all.map(({ length, crosswise }) => (crosswise ? length : boardWidth ?? 0) + job.kerf.value),
     );
     const costs = costsOf(kinds);
+    const shortestSection = widths.length > 0 && withSections ? Math.ceil((SHORTEST_RIPPED + saw.cut) / lengths.unit) : undefined;
     return {
         stock, saw, kinds, lengthUnit: lengths.unit, costUnit: costs.unit,
         problem: {
             items: items.map((item, i) => ({ size: lengths.sizes[i]!, count: item.pieces.length, lanes: item.lanes })),
-            boards: kinds.all.map(({ available, crosswise }, k) => ({
-                capacity: lengths.capacities[k]!, cost: costs.whole[k]!, available: available ?? null, across: across.capacities[k]!,
+            boards: kinds.all.map(({ available, crosswise, keeps }, k) => ({
+                capacity: lengths.capacities[k]!, cost: costs.whole[k]!, available: available ?? null,
+                // what is left has the whole width only where no more than a section is ripped
+                across: keeps !== undefined && !(lengths.capacities[k]! >= (shortestSection ?? Infinity)) ? 0 : across.capacities[k]!,
                 ...(crosswise ? { ripOnly: true } : {}),
             })),
-            strips: across.sizes,
-            ...widths.length > 0 ? { shortestSection: Math.ceil((SHORTEST_RIPPED + saw.cut) / lengths.unit) } : {},
+            strips: across.sizes, ...shortestSection !== undefined && { shortestSection },
         },
         pieces: items.map(item => item.pieces),
         widths: [undefined, ...widths],

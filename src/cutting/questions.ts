@@ -1,17 +1,21 @@
-import type { JobSettings, Stock } from '../job/model.ts';
+import type { JobSettings } from '../job/model.ts';
 import { printLength } from '../quantity/print-length.ts';
+import { Rational } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { compareNames, comparePieces } from '../takeoff/piece-order.ts';
 import { blankOf, type Blank } from './blank.ts';
 import { firstPlan, knownBy } from './known.ts';
-import type { BoardPlan, CuttingModel, Known, StockPlan, Unplaced, Unpriced } from './model.ts';
+import type { Kind } from './kinds.ts';
+import type { BoardPlan, CuttingModel, CuttingTerm, StockPlan, Unplaced, Unpriced } from './model.ts';
 import { sumMoney } from './money.ts';
 import { offersOf, type Offer } from './offers.ts';
 import { pose, type Posed } from './pose.ts';
-import { stockPlanOf } from './stock-plan.ts';
+import { ANY_SHOP, type Shop } from './shop.ts';
+import { stockPlanOf, type Solved } from './stock-plan.ts';
 import { Effort } from './solve/effort.ts';
 import { costOfLayouts, type CuttingProblem, type Layout } from './solve/problem.ts';
+import { trimmed } from './solve/layouts.ts';
 import { withLongerOffcuts } from './solve/offcuts.ts';
 import { quickPlan } from './solve/quick.ts';
 import { grouped } from '../plain/groups.ts';
@@ -28,17 +32,42 @@ export interface Asked { readonly problem: CuttingProblem; readonly layouts: rea
 /** A plan for the problem, and what no plan costs less than, in the problem's units. */
 export interface Answer { readonly layouts: readonly Layout[]; readonly bound: number }
 
-export function questionsOf(pieces: readonly Piece[], job: JobSettings, before: readonly BoardPlan[] = []): Questions {
+/**
+ * Where a set-up at the saw is worth something, a stock that may be cut in sections is asked about twice, with sections and without, and of the two
+ * plans that is taken which costs less with its set-ups.
+ */
+export function questionsOf(pieces: readonly Piece[], job: JobSettings, before: readonly BoardPlan[] = [], shop = ANY_SHOP): Questions {
     const unplaced: Unplaced[] = [];
-    const drafts = byStock(pieces).flatMap(own => draftOf(own, job, before, unplaced) ?? []);
+    const drafts = byStock(pieces).flatMap(own => draftOf(own, job, before, shop, unplaced) ?? []);
     unplaced.sort((a, b) => comparePieces(a.piece, b.piece));
-    const first = drafts.map(draft => stockPlan(draft, job));
+    const parts = drafts.flatMap(({ ways }) => ways.flat());
+    const first = drafts.map(({ offers, ways }) => ways.map(way => reckoned(way, offers, job, [], QUICK_LOOKS)));
     return {
-        first: planOf(first, unplaced),
-        asked: drafts.map(({ posed, layouts }) => ({ problem: posed.problem, layouts })),
-        answered: (answers, { atOnce } = { atOnce: false }) =>
-            planOf(drafts.map((draft, i) => (answers.has(i) ? stockPlan(draft, job, answers.get(i), atOnce ? QUICK_LOOKS : LOOKS) : first[i]!)), unplaced),
+        first: chosen(first, unplaced, shop),
+        asked: parts.map(({ posed, layouts }) => ({ problem: posed.problem, layouts })),
+        answered(answers, { atOnce } = { atOnce: false }) {
+            const plans = drafts.map(({ offers, ways }, d) => ways.map((way, w) => {
+                const own = way.map(part => answers.get(parts.indexOf(part)));
+                return own.some(each => each) ? reckoned(way, offers, job, own, atOnce ? QUICK_LOOKS : LOOKS) : first[d]![w]!;
+            }));
+            return chosen(plans, unplaced, shop);
+        },
     };
+}
+
+/** Of each stock the plan that costs less together with its set-ups, where it is planned in two ways. */
+function chosen(drafts: readonly (readonly Reckoned[])[], unplaced: readonly Unplaced[], { setUps }: Shop): BoardPlan {
+    const stocks = drafts.map(([one]) => one!.plan);
+    drafts.forEach(([sections, whole], d) => {
+        if (!setUps || !sections || !whole || !sections.cost || !whole.cost) return;
+        const others = [...stocks], setUpsWith = (plan: StockPlan): number => setUps.count(planOf(others.with(d, plan), []));
+        const saved = whole.cost.sub(sections.cost), more = setUpsWith(sections.plan) - setUpsWith(whole.plan);
+        if (saved.equals(0) && more === 0) return;
+        const takes = saved.gte(setUps.each.amount.mul(more)) ? 'sections' : 'whole boards';
+        const { plan } = takes === 'sections' ? sections : whole;
+        stocks[d] = { ...plan, choice: { takes, boardsSaved: { ...setUps.each, amount: saved }, setUps: more, each: setUps.each } };
+    });
+    return planOf(stocks, unplaced);
 }
 
 function planOf(stocks: readonly StockPlan[], unplaced: readonly Unplaced[]): BoardPlan {
@@ -51,12 +80,53 @@ function planOf(stocks: readonly StockPlan[], unplaced: readonly Unplaced[]): Bo
     };
 }
 
-interface Draft { readonly posed: Posed; readonly offers: readonly Offer[]; readonly layouts: readonly Layout[] }
+/** What is cut from one stock. Each way is all of it, in as many parts as share no board. */
+interface Draft { readonly offers: readonly Offer[]; readonly ways: readonly (readonly Solved[])[] }
 
-/** The first plan of one stock. Pieces that come out of no board go to `unplaced`, with the reason. */
-function draftOf(pieces: readonly Piece[], job: JobSettings, before: readonly BoardPlan[], unplaced: Unplaced[]): Draft | undefined {
+/** The first plans of one stock. Pieces that come out of no board go to `unplaced`, with the reason. */
+function draftOf(pieces: readonly Piece[], job: JobSettings, before: readonly BoardPlan[], { apart, setUps }: Shop, unplaced: Unplaced[]): Draft | undefined {
     const { stock } = pieces[0]!;
     const offers = offersOf(stock, job);
+    const groups = [...grouped(pieces, ({ room }) => (apart.has(room) ? room : undefined)).values()];
+    const way = (withSections: boolean, out: Unplaced[]): Solved[] => {
+        const parts: Solved[] = [];
+        for (const own of groups) {
+            const gone = parts.length === 0 ? before : [...before, planOf([stockPlanOf(parts, offers, job, firstPlan('money'))], [])];
+            const part = partOf(own, offers, job, gone, withSections, out);
+            if (part) parts.push(part);
+        }
+        return givenOut(parts);
+    };
+    const sections = way(stock.sheet?.value.stages !== 2, unplaced);
+    if (sections.length === 0) return undefined;
+    const isChoice = setUps && setUps.each.currency === stock.prices[0]?.currency && sections.some(({ posed }) => posed.problem.shortestSection !== undefined);
+    return { offers, ways: isChoice ? [sections, way(false, [])] : [sections] };
+}
+
+/**
+ * Boards on hand belong to the part whose first plan uses them, those that none uses to the first part: the parts are looked at each by itself, and
+ * none may take what another has.
+ */
+function givenOut(parts: readonly Solved[]): Solved[] {
+    if (parts.length < 2) return [...parts];
+    const keyOf = ({ length, worth }: Kind): string => `${length} ${worth?.amount.toFraction() ?? ''}`;
+    const usedBy = ({ posed, layouts }: Solved, key: string): number => layouts.reduce((sum, { board, times }) => {
+        const kind = posed.kinds.all[board]!;
+        return kind.from === 'on hand' && keyOf(kind) === key ? sum + times : sum;
+    }, 0);
+    return parts.map((part, p) => {
+        const all = part.posed.kinds.all.map(kind => (kind.from !== 'on hand' ? kind : {
+            ...kind, available: p > 0 ? usedBy(part, keyOf(kind)) : parts.slice(1).reduce((left, other) => left - usedBy(other, keyOf(kind)), kind.available!),
+        }));
+        const boards = part.posed.problem.boards.map((kind, k) => ({ ...kind, available: all[k]!.available ?? null }));
+        return { ...part, posed: { ...part.posed, kinds: { ...part.posed.kinds, all }, problem: { ...part.posed.problem, boards } } };
+    });
+}
+
+function partOf(
+    pieces: readonly Piece[], offers: readonly Offer[], job: JobSettings, before: readonly BoardPlan[], withSections: boolean, unplaced: Unplaced[],
+): Solved | undefined {
+    const { stock } = pieces[0]!;
     let blanks = pieces.flatMap(piece => {
         const blank = blankOf(piece, job);
         if (typeof blank !== 'string') return blank;
@@ -64,12 +134,12 @@ function draftOf(pieces: readonly Piece[], job: JobSettings, before: readonly Bo
         return [];
     });
     while (blanks.length > 0) {
-        const posed = pose(stock, blanks, offers, job, before);
+        const posed = pose(stock, blanks, offers, job, before, withSections);
         let out = withoutBoard(posed);
         if (out.size === 0) {
             const layouts = planAsFarAsBoardsGo(posed.problem);
             out = piecesOn(layouts, posed.problem.boards.length, posed);
-            if (out.size === 0) return { posed, offers, layouts };
+            if (out.size === 0) return { posed, layouts };
         }
         unplaced.push(...blanks.filter(b => out.has(b.piece)).map(blank => ({ piece: blank.piece, reason: reasonFor(blank, offers, job) })));
         blanks = blanks.filter(b => !out.has(b.piece));
@@ -120,25 +190,44 @@ function reasonFor({ piece, length }: Blank, offers: readonly Offer[], job: JobS
         : `no ${stock.name} is sold that is at most ${show(job.longestBoard?.value ?? 0)} long`;
 }
 
-function stockPlan({ posed, offers, layouts: first }: Draft, job: JobSettings, answer?: Answer, looks = QUICK_LOOKS): StockPlan {
-    // an offcut is what is left after the last cut
-    const shortest = Math.ceil((job.shortestOffcut.value + posed.saw.cut) / posed.lengthUnit);
-    const layouts = withLongerOffcuts(posed.problem, answer?.layouts ?? first, shortest, looks);
-    return stockPlanOf(posed, layouts, offers, job, answer ? knownOf(posed, { ...answer, layouts }) : firstPlan(posed.kinds.least));
+/** A plan of one stock, and what it costs as far as that can be compared with another. */
+interface Reckoned { readonly plan: StockPlan; readonly cost?: Rational }
+
+/** @param answers one a part, as far as there are any */
+function reckoned(parts: readonly Solved[], offers: readonly Offer[], job: JobSettings, answers: readonly (Answer | undefined)[], looks: number): Reckoned {
+    const solved = parts.map(({ posed, layouts: first }, p): Solved => {
+        const { problem } = posed;
+        // an offcut is what is left after the last cut
+        const shortest = Math.ceil((job.shortestOffcut.value + posed.saw.cut) / posed.lengthUnit);
+        const layouts = withLongerOffcuts(problem, answers[p]?.layouts ?? first, shortest, looks);
+        // where pieces were moved, an offcut may have become worth more
+        return { posed, layouts: posed.kinds.all.some(({ keeps }) => keeps) ? trimmed(problem, layouts, problem.items.map(({ count }) => count)) : layouts };
+    });
+    const { kinds: { least } } = parts[0]!.posed, isComparable = parts.every(({ posed: { exact, kinds } }) => exact && kinds.comparable && kinds.least === least);
+    const sum = (of: (one: Solved, p: number) => Rational): Rational => solved.reduce((all, one, p) => all.add(of(one, p)), new Rational(0));
+    const cost = sum(({ posed, layouts }) => posed.costUnit.mul(costOfLayouts(posed.problem, layouts)));
+    // nothing is claimed where the problem is not exactly the job, nor where costs cannot be compared
+    const known = !isComparable || answers.length === 0 ? firstPlan(least)
+        : knownBy(cost, sum(({ posed }, p) => posed.costUnit.mul(answers[p]?.bound ?? 0)), least, modelOf(parts), termsOf(parts));
+    return { plan: stockPlanOf(solved, offers, job, known), ...isComparable && least === 'money' && { cost } };
 }
 
 const QUICK_LOOKS = 50_000;
 const LOOKS = 1_000_000;
 
-/** Nothing is claimed where the problem is not exactly the job, nor where costs cannot be compared. */
-function knownOf({ stock, problem, costUnit, exact, kinds: { least, comparable } }: Posed, { layouts, bound }: Answer): Known {
-    if (!exact || !comparable) return firstPlan(least);
-    return knownBy(costUnit.mul(costOfLayouts(problem, layouts)), costUnit.mul(bound), least, modelOf(stock, problem));
+function modelOf(parts: readonly Solved[]): CuttingModel {
+    const ripped = parts.filter(({ posed: { problem } }) => problem.strips.length > 0), sheet = parts[0]!.posed.stock.sheet?.value;
+    if (ripped.length === 0) return 'across';
+    const inSections = ripped.some(({ posed: { problem } }) => problem.shortestSection !== undefined);
+    if (sheet) {
+        const laid = sheet.grain === 'none' ? 'sheets either way' : 'sheets along';
+        return inSections ? laid : `${laid} in two`;
+    }
+    return inSections ? 'ripped' : 'ripped whole';
 }
 
-function modelOf({ sheet }: Stock, { strips }: CuttingProblem): CuttingModel {
-    if (sheet && strips.length > 0) return sheet.value.grain === 'none' ? 'sheets either way' : 'sheets along';
-    return strips.length > 0 ? 'ripped' : 'across';
+function termsOf(parts: readonly Solved[]): CuttingTerm[] {
+    return [...parts.length > 1 ? ['rooms apart' as const] : [], ...parts.some(({ posed: { kinds } }) => kinds.all.some(({ keeps }) => keeps)) ? ['offcuts worth' as const] : []];
 }
 
 function byStock(pieces: readonly Piece[]): Piece[][] {

@@ -11,17 +11,20 @@ import { WHOLE, type Layout } from './solve/problem.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { blankLength } from './blank.ts';
 
-/** A solution of the problem as boards with their pieces. */
-export function stockPlanOf(posed: Posed, layouts: readonly Layout[], offers: readonly Offer[], job: JobSettings, known: Known): StockPlan {
-    const queues = posed.pieces.map(pieces => [...pieces]);
-    const boards = inOrder(posed, layouts).flatMap(layout => Array.from({ length: layout.times }, () => layout))
-        .map((layout, i) => boardOf(posed, layout, i + 1, queues, job));
-    const bought = boards.filter(b => b.from === 'bought').map(b => b.length), spare = spareOf(posed.stock, bought);
+/** A problem with its solution. */
+export interface Solved { readonly posed: Posed; readonly layouts: readonly Layout[] }
+
+/** Solutions of what is cut from one stock, one after the other, as boards with their pieces. */
+export function stockPlanOf(parts: readonly Solved[], offers: readonly Offer[], job: JobSettings, known: Known): StockPlan {
+    const { stock } = parts[0]!.posed, boards: Board[] = [];
+    for (const { posed, layouts } of parts) {
+        const queues = posed.pieces.map(pieces => [...pieces]);
+        for (const layout of inOrder(posed, layouts))
+            for (let n = 0; n < layout.times; n++) boards.push(boardOf(posed, layout, boards.length + 1, queues, job));
+    }
+    const bought = boards.filter(b => b.from === 'bought').map(b => b.length), spare = spareOf(stock, bought);
     const buy = purchasesOf([...bought, ...Array.from({ length: spare?.count ?? 0 }, () => spare!.length)], offers);
-    return {
-        stock: posed.stock, boards, buy, ...spare && { spare }, costs: sumMoney(buy.flatMap(p => p.cost ?? [])),
-        rips: ripsOf(boards, posed.stock, job), known,
-    };
+    return { stock, boards, buy, ...spare && { spare }, costs: sumMoney(buy.flatMap(p => p.cost ?? [])), rips: ripsOf(boards, stock, job), known };
 }
 
 /** Boards on hand first, the shortest first; then those to buy, the longest first; of one length those ripped alike and the best used first. */
@@ -45,7 +48,7 @@ function boardOf(posed: Posed, layout: Layout, number: number, queues: Piece[][]
         const pieces = [...strip.picks].sort(([a], [b]) => a - b).flatMap(([item, count]) => queues[item]!.splice(0, count));
         return { ...strip, pieces, used: pieces.reduce((sum, piece) => sum + blankLength(piece, job) + cut, 0) };
     });
-    const sections = layout.sections?.map(size => size * posed.lengthUnit - cut) ?? cutAcrossFirst(filled, usable, cut, job);
+    const sections = layout.sections?.map(size => size * posed.lengthUnit - cut) ?? (posed.problem.shortestSection === undefined ? undefined : cutAcrossFirst(filled, usable, cut, job));
     const behind = usable - (sections ?? []).reduce((sum, each) => sum + each + cut, 0);
     const strips = filled.map(({ lane, section = lane === WHOLE ? undefined : sections && 0, pieces, used }): Strip => ({
         ...widthOf(posed, lane), ...section !== undefined && { section: section + 1 }, pieces,

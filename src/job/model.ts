@@ -33,6 +33,8 @@ export interface JobSettings {
     /** The shortest offcut worth keeping, and what a kept one is worth: a share of its price, 0 where nobody says. */
     readonly shortestOffcut: Given<Ticks>;
     readonly offcutWorth?: Given<Fraction>;
+    /** Whether rooms share boards, where a room does not say it itself; undefined: they do. */
+    readonly boards?: Given<'shared' | 'own'>;
     /** Greatest and least thickness of the paint on one edge (primer and coats). */
     readonly paintFilm: Given<{ readonly least: Ticks; readonly most: Ticks }>;
     readonly at?: Source;
@@ -66,8 +68,11 @@ export interface Stock {
     /** What is there before the first board is cut, in the order of the text. */
     readonly onHand: readonly Given<OnHand>[];
 }
-/** `width` lies across the grain, `length` along it; without grain a strip may be ripped either way. */
-export interface Sheet { readonly width: Ticks; readonly length: Ticks; readonly grain: 'lengthwise' | 'none' }
+/**
+ * `width` lies across the grain, `length` along it; without grain a strip may be ripped either way. `stages`: 3 (also where undefined), across, along,
+ * across again; or 2, along the whole sheet, then across.
+ */
+export interface Sheet { readonly width: Ticks; readonly length: Ticks; readonly grain: 'lengthwise' | 'none'; readonly stages?: 2 | 3 }
 export interface Price {
     /** Exact money per tick of length, in the currency's major unit, also of a board or sheet with a price of its own. Rounded only on the printed line. */
     readonly perTick: Fraction;
@@ -221,6 +226,8 @@ export interface Room {
     readonly grid?: Grid;
     /** Trim that takes the place of the profile's. */
     readonly trim?: Trim;
+    /** Whether it shares boards with other rooms; undefined: as the job says. */
+    readonly boards?: Given<'shared' | 'own'>;
     readonly lines: readonly LineSpec[];
     readonly crossings: readonly CrossingSpec[];
     readonly fixtures: readonly Fixture[];

@@ -2,6 +2,7 @@ import type { BoardPlan } from '../cutting/model.ts';
 import { questionsOf, type Questions } from '../cutting/questions.ts';
 import { restToCut, withCutBoards, type RoomToCut } from '../cutting/rest.ts';
 import type { JobSettings } from '../job/model.ts';
+import { shopOf } from './shop.ts';
 
 /** The rooms under one job, with what there is to cut in each. */
 export interface HouseToCut { readonly job: JobSettings; readonly rooms: readonly RoomToCut[] }
@@ -28,7 +29,7 @@ export class Boards {
     /** @param before the plans of the houses before this one, without the boards that were cut already */
     of({ job, rooms }: HouseToCut, before: readonly BoardPlan[]): HouseBoards {
         return {
-            questions: questionsOf(rooms.flatMap(({ room }) => this.rest.pieces(room)), job, before),
+            questions: questionsOf(rooms.flatMap(({ room }) => this.rest.pieces(room)), job, before, shopOf(rooms.map(({ room }) => room), job)),
             whole: plan => withCutBoards(plan, this.rest, rooms.map(({ room }) => room)),
         };
     }

@@ -3,6 +3,7 @@ import { questionsOf, type Questions } from '../cutting/questions.ts';
 import type { Alternate } from '../job/alternate.ts';
 import type { JobSettings, Room } from '../job/model.ts';
 import { layoutOf, takeOffOf } from './inspect.ts';
+import { shopOf } from './shop.ts';
 
 /** The boards that prices are reckoned by: of the job as if nothing were cut yet, and of each alternate. */
 export interface PricePlans { readonly plan: BoardPlan; readonly alternates: ReadonlyMap<Alternate, BoardPlan> }
@@ -28,7 +29,7 @@ export function firstPricePlans(rooms: readonly Room[], alternates: readonly Alt
 }
 
 function questionsFor(rooms: readonly Room[], job: JobSettings, before: readonly BoardPlan[]): Questions {
-    return questionsOf(rooms.flatMap(room => layoutOf(room).ceiling ?? []).flatMap(ceiling => takeOffOf(ceiling).pieces), job, before);
+    return questionsOf(rooms.flatMap(room => layoutOf(room).ceiling ?? []).flatMap(ceiling => takeOffOf(ceiling).pieces), job, before, shopOf(rooms, job));
 }
 
 /** The rooms as an alternate has them. */

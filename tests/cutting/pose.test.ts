@@ -9,7 +9,7 @@ import { given, job, nowhere, piece, stock } from './samples.ts';
 const pine = stock();
 const posed = (...cuts: readonly (readonly [length: string, width: string])[]) => {
     const blanks = cuts.map(([length, width], i) => blankOf(piece(`c${i}`, pine, inches(length), { width: inches(width) }), job()) as Blank);
-    return pose(pine, blanks, offersOf(pine, job()), job(), []);
+    return pose(pine, blanks, offersOf(pine, job()), job(), [], true);
 };
 /** Which lanes pieces may be cut in: 0 is the board's whole width, 1 and on its strips. */
 const lanes = (...cuts: readonly (readonly [length: string, width: string])[]): (readonly number[])[] => posed(...cuts).problem.items.map(item => item.lanes);
@@ -47,7 +47,7 @@ describe('a bound is one of the job only where nothing was rounded', () => {
         };
         // 5007 + 1 and 6010 + 1 ticks have no common divisor, so that the grid is one tick
         const blanks = [5007, 6010].map((length, i) => blankOf(piece(`c${i}`, of, length), bare) as Blank);
-        return pose(of, blanks, offersOf(of, bare), bare, []).exact;
+        return pose(of, blanks, offersOf(of, bare), bare, [], true).exact;
     };
     test('lengths, up to 65,536 steps of their grid a board', () => {
         expect([exactly(65_535, '3'), exactly(65_536, '3')]).toEqual([true, false]);

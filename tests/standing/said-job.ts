@@ -11,6 +11,7 @@ job "Cooper Row 3" {
   end-trim         1"
   longest-board    12'
   shortest-offcut  20" worth 20%
+  boards           shared
   paint-film       0.004" to 0.006"
 }
 labor {
@@ -76,7 +77,7 @@ stock wide-8 { size 1x8; lengths 8', 12'; price 3.60 USD per ft }
 stock strip-2 { size 1x2; lengths 8', 12'; price 0.90 USD per ft }
 stock panel {
   thickness  3/4"
-  sheet      24" x 48" grain lengthwise
+  sheet      24" x 48" grain lengthwise stages 3
   price      40 USD per sheet
 }
 profile slim { blocking { stock flat-6 }; sides { stock wide-8; rip 7"; rabbet 1/4" x 1/4" on lower-back }; bottom { stock flat-6 } }
@@ -127,6 +128,7 @@ profile box {
   }
 }
 room den "The den" {
+  boards      shared
   wall north  9' 3" on 2026-03-04 by "Ines"
   wall east   7' 2"
   ceiling {

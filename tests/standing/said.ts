@@ -10,6 +10,8 @@ const is = (from: string, to: string, ...before: Change[]): Trial => ({ change: 
 const BUTTED: Change = ['corners    mitered\n', 'corners    butted past north-south\n'];
 const WRAPPED: Change = ['profile slim { blocking { stock flat-6 }; ', 'profile slim { wraps 5" x 4" clearance 1/4"; '];
 const HALF_BEAM: Change = ['kind         band', 'kind         half-beam; width 2"'];
+/** A second room. */
+const NOOK: Change = ['room den "The den" {\n', 'room nook "Nook" { wall north 6\'; wall east 5\'; grid { coffers-north 1; coffers-east 2; beams slim; through east-west } }\nroom den "The den" {\n'];
 /** Four walls that are no rectangle's, and beams that may run askew. */
 const OUT_OF_SQUARE: readonly Change[] = [
     ['  wall east   7\' 2"\n', '  wall east   7\' 2"\n  wall south  9\' 5"\n  wall west   7\' 2"\n'],
@@ -28,6 +30,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Stock.lengths': is('lengths      8\', 12\'', 'lengths      12\''),
     'Stock.sheet': is('24" x 48"', '48" x 96"'),
     'Stock.sheet/grain': is('grain lengthwise', 'grain none'),
+    'Stock.sheet/stages': is('stages 3', 'stages 2', ['shortest-offcut  20" worth', 'shortest-offcut  10" worth']),
     'Stock.price': is('2.40 USD per ft\n', '2.90 USD per ft\n', ['  price        17 USD per board for 8\'\n', '']),
     'Stock.price/for': is('17 USD per board for 8\'', '17 USD per board for 12\''),
     'Stock.supplier': is('Millrace', 'Harbor'),
@@ -110,6 +113,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Job.end-trim': is('end-trim         1"', 'end-trim         2"'),
     'Job.longest-board': is('longest-board    12\'', 'longest-board    8\''),
     'Job.shortest-offcut': is('shortest-offcut  20"', 'shortest-offcut  80"'),
+    'Job.boards': is('boards           shared', 'boards           own', NOOK),
     'Job.shortest-offcut/worth': is('worth 20%', 'worth 40%'),
     'Job.paint-film': is('0.004" to 0.006"', '0.004" to 0.016"'),
     'Ceiling.height': is('height    8\' 6"', 'height    9\''),
@@ -162,6 +166,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Room.diagonal/measures': is('11\' 8 7/16"', '11\' 6"'),
     'Room.survey': is('method  laser', 'method  water-level'),
     'Room.measured': is('spoiled  side-A-1-north', 'spoiled  side-A-2-north'),
+    'Room.boards': is('boards      shared', 'boards      own', NOOK),
     'Room.trim': is('trim { stock strip-2 }', 'trim { stock wide-8 }', ['  diagonal', '  trim { stock strip-2 }\n  diagonal']),
     'Measured.spoiled': is('spoiled  side-A-1-north', 'spoiled  side-A-2-north'),
     'Measured.cut': is('cut      8\'', 'cut      12\''),

@@ -27,6 +27,7 @@ export function readJob(reading: Reading, declaration: ast.Job | undefined): Job
         longestBoard: reading.length('longest-board'),
         shortestOffcut: usual('shortest-offcut', reading.length('shortest-offcut') ?? standing(reading, r => r.length('shortest-offcut'))!),
         offcutWorth: shareOf(reading),
+        boards: reading.word('boards'),
         paintFilm: usual('paint-film', reading.range('paint-film') ?? standing(reading, r => r.range('paint-film'))!),
         ...declaration && { at: sourceOf(declaration) },
     };

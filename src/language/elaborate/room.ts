@@ -47,7 +47,7 @@ export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job'
     if (grid) checkWalls(declaration, walls, raise);
     return {
         name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title }, at: sourceOfProperty(declaration, 'name'), key, job, rates,
-        walls, ...ceilingOf(room), grid: grid ?? undefined, ...trim && { trim: readTrim(trim, declaration) },
+        walls, ...ceilingOf(room), grid: grid ?? undefined, ...trim && { trim: readTrim(trim, declaration) }, boards: room.word('boards'),
         lines: things.filter(thing => thing.kind === 'line').map(thing => lineOf(thing, room, reader)),
         crossings: things.filter(thing => thing.kind === 'crossing').map(thing => crossingOf(thing, room, reader)),
         fixtures: [...fixtures.values()],

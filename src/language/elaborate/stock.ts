@@ -30,7 +30,7 @@ export function readStock(declaration: ast.Stock, reader: Reader, raise: Raise):
     const reading = reader.reading('Stock', declaration.body, raise, key);
     const size: Given<NominalSize> | undefined = reading.given(reading.found('size'), ({ known: { value } }) => value.is === 'size' ? value.size : undefined);
     const said = { thickness: reading.measure('thickness', `stock:${key}`), width: reading.measure('width', `stock:${key}`) };
-    const sheet = sheetOf(reading);
+    const sheet = sheetOf(reading, raise);
     const dressed = size && dressedSize(size.value.thickness, size.value.width);
     const side = (name: 'thickness' | 'width'): Given<Measure> | undefined => {
         if (said[name] || reading.lost(name, said[name])) return said[name];
@@ -81,9 +81,11 @@ function checkSize(declaration: ast.Stock, stock: Stock, reading: Reading, raise
     });
 }
 
-function sheetOf(reading: Reading): Given<Sheet> | undefined {
-    const size = reading.pair('sheet'), grain = reading.word<Sheet['grain']>('sheet', 'grain');
-    return size && grain && { ...size, value: { width: size.value.first.ticks, length: size.value.second.ticks, grain: grain.value } };
+function sheetOf(reading: Reading, raise: Raise): Given<Sheet> | undefined {
+    const size = reading.pair('sheet'), grain = reading.word<Sheet['grain']>('sheet', 'grain'), said = reading.amount('sheet', 'stages');
+    const stages = said && ([2, 3] as const).find(each => said.value.exact.equals(each));
+    if (said && !stages) raise({ rule: 'out-of-range', at: said.at, via: said.via, message: 'A sheet is cut in two or in three stages.' });
+    return size && grain && { ...size, value: { width: size.value.first.ticks, length: size.value.second.ticks, grain: grain.value, ...stages && { stages } } };
 }
 
 function lengthsOf(reading: Reading, sheet: Given<Sheet> | undefined): Given<Ticks>[] {

@@ -8,6 +8,7 @@ import type { Group } from '../../drawing/display-list.ts';
 import { printMoney } from '../../quantity/money.ts';
 import { printLength, printMark, type Show, type Tape } from '../../quantity/print-length.ts';
 import { titleOfHouse } from '../../report/house.ts';
+import { choiceText } from '../../report/choice.ts';
 import { spareText } from '../../report/spare.ts';
 import { HOW_TO_MITER, namesIn, STAGES, stepWords } from '../../report/sawing/step-words.ts';
 import { setUpsText } from '../../report/sawing/human.ts';
@@ -45,7 +46,7 @@ export interface BoardsContent extends PageContent {
 }
 interface BuyRow { readonly stock: string; readonly count: number; readonly length: string; readonly from: 'buy' | 'on hand'; readonly each: string; readonly cost: string }
 export interface StockOnPage {
-    readonly name: string; readonly at: number; readonly size: string; readonly known: string; readonly boards: readonly BoardOnPage[];
+    readonly name: string; readonly at: number; readonly size: string; readonly known: string; readonly choice: string; readonly boards: readonly BoardOnPage[];
 }
 export interface BoardOnPage {
     readonly key: string;
@@ -94,7 +95,7 @@ export function boardsContent(room: RoomOnPage, wishes: Wishes): BoardsContent {
         stocks: plan.stocks.map((stock, i) => ({
             name: stockName(stock.stock), at: sources.number(stock.stock.at),
             size: [stock.stock.thickness, stock.stock.width].flatMap(m => (m ? printLength(m.value.ticks, show) : [])).join(' x '),
-            known: knownText(stock.known),
+            known: knownText(stock.known), choice: choiceText(stock.choice),
             boards: order.boards.filter(b => b.stock.key === stock.stock.key).map(board => boardOnPage(board, order, `boards-${i}-${board.number}`, width, nameOf, sources)),
         })),
         stages: stagesOf(order, nameOf),

@@ -2,6 +2,7 @@ import { planBoards } from '../../cutting/first-plan.ts';
 import type { BoardPlan } from '../../cutting/model.ts';
 import { restToCut, withCutBoards } from '../../cutting/rest.ts';
 import { sawOrder, type SawOrder } from '../../sawing/index.ts';
+import { shopOf } from '../../pipeline/shop.ts';
 import type { RoomOnPage } from '../page.ts';
 
 /** The boards of a whole house: what is cut already, and a plan of the rest. */
@@ -25,6 +26,6 @@ function firstPlan(house: readonly RoomOnPage[]): BoardPlan {
     const rooms = house.map(each => each.layout.room);
     const rest = restToCut(house.map(each => ({ room: each.layout.room, pieces: each.takeOff.pieces })));
     const job = rooms[0]?.job;
-    const plan = job ? planBoards(rooms.flatMap(room => [...rest.pieces(room)]), job) : { stocks: [], costs: [], unpriced: [], unplaced: [] };
+    const plan = job ? planBoards(rooms.flatMap(room => [...rest.pieces(room)]), job, [], shopOf(rooms, job)) : { stocks: [], costs: [], unpriced: [], unplaced: [] };
     return withCutBoards(plan, rest, rooms);
 }

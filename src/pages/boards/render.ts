@@ -57,6 +57,7 @@ function stockSection(stock: StockOnPage, state: BoardsState, shown: Shown): Htm
     if (boards.length === 0) return html``;
     return html`<section class="stock" ${attributes({ 'aria-label': stock.name, id: `stock-${stock.at}` })}>
 <header><h2><button type="button" class="link" ${attributes({ 'data-at': stock.at, 'data-key': `stock.${stock.name}` })}>${named(stock.name)}</button></h2><span class="soft">${stock.size}</span><span class="soft known">${stock.known}</span></header>
+${stock.choice === '' ? '' : html`<p class="soft">${stock.choice}</p>`}
 ${boards.map(board => boardFigure(board, state, shown))}</section>`;
 }
 

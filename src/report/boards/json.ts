@@ -7,6 +7,7 @@ import { stripNumbers } from '../../cutting/rips.ts';
 import { roundDown } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { lengthJson, moneyJson, type LengthJson } from '../amounts-json.ts';
+import { choiceText } from '../choice.ts';
 import { houseHead } from '../house-json.ts';
 import type { HousePlan } from '../house.ts';
 import type { Files } from '../look.ts';
@@ -65,12 +66,13 @@ function exactly(job: JobSettings): PrintLength {
     return ticks => lengthJson(ticks, ticks, job.show.value);
 }
 
-function stockJson({ stock, boards, buy, spare, costs, rips, known }: StockPlan, length: PrintLength, job: JobSettings, files: Files): StockJson {
+function stockJson({ stock, boards, buy, spare, costs, rips, known, choice }: StockPlan, length: PrintLength, job: JobSettings, files: Files): StockJson {
     return {
         stock: stock.name,
         source: sourceJson(stock.at, files),
-        sheet: stock.sheet ? { width: length(stock.sheet.value.width), length: length(stock.sheet.value.length), grain: stock.sheet.value.grain } : null,
+        sheet: stock.sheet ? { width: length(stock.sheet.value.width), length: length(stock.sheet.value.length), grain: stock.sheet.value.grain, stages: stock.sheet.value.stages ?? 3 } : null,
         known: knownJson(known),
+        choice: choice ? { takes: choice.takes, boardsSaved: moneyJson(choice.boardsSaved), setUps: choice.setUps, each: moneyJson(choice.each), text: choiceText(choice) } : null,
         buy: buy.map(p => ({ length: length(p.length), count: p.count, each: p.each ? moneyJson(p.each) : null, cost: p.cost ? moneyJson(p.cost) : null })),
         defects: stock.defects ?? stock.spare ? {
             share: stock.defects ? Number(stock.defects.value.valueOf().toFixed(6)) : null,

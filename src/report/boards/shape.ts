@@ -62,12 +62,25 @@ export interface KnownJson {
 /** @minimum 0 */
 type Percent = number;
 
+/** What sections that are ripped by themselves save in boards, and how many more set-ups they take, beside whole boards that are ripped. */
+interface ChoiceJson {
+    readonly takes: 'sections' | 'whole boards';
+    readonly boardsSaved: MoneyJson;
+    readonly setUps: number;
+    /** What a set-up is worth. */
+    readonly each: MoneyJson;
+    /** The same in plain words. */
+    readonly text: string;
+}
+
 interface Stock {
     readonly stock: string;
     readonly source: SourceJson;
     /** Size of a sheet; null: boards. */
-    readonly sheet?: { readonly width: LengthJson; readonly length: LengthJson; readonly grain: Sheet['grain'] } | null;
+    readonly sheet?: { readonly width: LengthJson; readonly length: LengthJson; readonly grain: Sheet['grain']; readonly stages?: 2 | 3 } | null;
     readonly known?: KnownJson;
+    /** What was chosen between boards and set-ups at the saw; null: nothing was. */
+    readonly choice?: ChoiceJson | null;
     /** Null prices: nobody has said them. */
     readonly buy: readonly Purchase[];
     /** What is reckoned for boards that turn out unusable; null: nothing. `spare`: how many of `buy` are for that; null: none is. */

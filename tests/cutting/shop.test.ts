@@ -1,0 +1,134 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { knownText } from '../../src/cutting/known.ts';
+import { lookCloser } from '../../src/cutting/look-closer.ts';
+import type { BoardPlan } from '../../src/cutting/model.ts';
+import { questionsOf, type Answer } from '../../src/cutting/questions.ts';
+import { apartOf, ANY_SHOP, type Shop } from '../../src/cutting/shop.ts';
+import type { JobSettings } from '../../src/job/model.ts';
+import { inches, Rational } from '../../src/quantity/rational.ts';
+import { TICKS_PER_FOOT } from '../../src/quantity/ticks.ts';
+import { choiceText } from '../../src/report/choice.ts';
+import { sawOrder } from '../../src/sawing/index.ts';
+import type { Piece } from '../../src/takeoff/model.ts';
+import { runs } from '../support/full.ts';
+import { checkPlan } from './checker.ts';
+import { given, job, piece, stock } from './samples.ts';
+import { solver } from './solve/problems.ts';
+
+/** At once, and after looking closer; both are gone over. */
+function plans(pieces: readonly Piece[], { settings = job(), shop = ANY_SHOP }: { settings?: JobSettings; shop?: Shop } = {}): { first: BoardPlan; closely: BoardPlan } {
+    const { asked, answered, first } = questionsOf(pieces, settings, [], shop);
+    const answers = new Map<number, Answer>();
+    for (const { index, answer } of lookCloser(structuredClone(asked) as typeof asked, solver, 5e6)) answers.set(index, answer);
+    const closely = answered(answers);
+    for (const plan of [first, closely]) checkPlan(plan, pieces, settings);
+    return { first, closely };
+}
+const several = (count: number, name: string, make: (id: string) => Piece): Piece[] => Array.from({ length: count }, (_, i) => make(`${name}-${i}`));
+const bought = ({ stocks }: BoardPlan): string[] => stocks.flatMap(({ buy }) => buy.map(({ count, length }) => `${count} x ${length / TICKS_PER_FOOT}'`));
+
+describe('rooms apart', () => {
+    const pine = stock({ feet: [12], perFoot: '2', onHand: [[1, inches(70)]] });
+    const pieces = ['den', 'hall', 'study'].flatMap(room => several(room === 'den' ? 3 : 2, room, id => piece(id, pine, inches(68), { room })));
+    const roomsOf = (plan: BoardPlan): string[][] => plan.stocks.flatMap(({ boards }) => boards.map(({ strips }) => [...new Set(strips.flatMap(strip => strip.pieces.map(({ room }) => room)))]));
+
+    test('a room that says so shares no board; what is on hand is taken once', () => {
+        const together = plans(pieces).closely, apart = plans(pieces, { shop: { apart: new Set(['den', 'study']) } });
+        expect(bought(together)).toEqual(["3 x 12'"]);
+        for (const plan of [apart.first, apart.closely]) {
+            expect(roomsOf(plan).every(rooms => rooms.length === 1)).toBe(true);
+            expect(plan.stocks[0]!.boards.filter(({ from }) => from === 'on hand').length).toBe(1);
+            expect(bought(plan)).toEqual(["3 x 12'"]);
+        }
+        expect(knownText(apart.closely.stocks[0]!.known))
+            .toBe('none cheaper exists (looked at: cut across; no piece turned; no board for two rooms, boards on hand given out beforehand)');
+    });
+    test('three rooms of one piece each take three boards instead of two', () => {
+        const one = ['den', 'hall', 'study'].map(room => piece(room, stock({ feet: [12], perFoot: '2' }), inches(70), { room }));
+        expect(bought(plans(one).closely)).toEqual(["2 x 12'"]);
+        expect(bought(plans(one, { shop: { apart: new Set(['den', 'hall', 'study']) } }).closely)).toEqual(["3 x 12'"]);
+    });
+    test('the room says it, else its job', () => {
+        const own = given('own' as const), shared = given('shared' as const);
+        expect([...apartOf([
+            { name: 'a', job: { boards: own } }, { name: 'b', job: { boards: own }, boards: shared }, { name: 'c', job: {} }, { name: 'd', job: {}, boards: own },
+        ])]).toEqual(['a', 'd']);
+    });
+});
+
+describe('what kept offcuts are worth counts in the choice', () => {
+    // 12' at 21 dollars leaves 4' 7/8", of which 4' are worth half of 1.75 a foot: 17.50 against 20 for 8'
+    const pine = stock({ feet: [8, 12], each: { 8: '20', 12: '21' } });
+    test('a longer board is bought where its offcut is worth more than it costs more', () => {
+        const one = [piece('one', pine, inches(94))];
+        expect(bought(plans(one).closely)).toEqual(["1 x 8'"]);
+        const { first, closely } = plans(one, { settings: job({ offcutWorth: given(new Rational(1, 2)) }) });
+        for (const plan of [first, closely]) expect(bought(plan)).toEqual(["1 x 12'"]);
+        expect(knownText(closely.stocks[0]!.known)).toContain('none cheaper exists (looked at: cut across; no piece turned; less what kept offcuts');
+        expect(closely.stocks[0]!.known.lowerBound!.toFraction()).toBe(new Rational('17.5').toFraction());
+    });
+
+    /** The least by trying every way to put the pieces on boards: each board costs its price less its offcut's worth by the foot from 24" on. */
+    function least(lengths: readonly number[], each: Readonly<Record<number, number>>, share: number): number {
+        const rate = Math.min(...Object.entries(each).map(([feet, price]) => price / Number(feet)));
+        const boardFor = (used: number): number => Math.min(...Object.entries(each).map(([feet, price]) => {
+            const left = Number(feet) * 12 - 1 - used; // every piece with its cut, of 1/8"
+            if (left < -1 / 8) return Infinity;
+            return price - (left >= 24 ? (2 + Math.floor((left - 24) / 12)) * rate * share : 0);
+        }));
+        let best = Infinity;
+        const place = (i: number, used: number[]): void => {
+            if (i === lengths.length) { best = Math.min(best, used.reduce((sum, each) => sum + boardFor(each), 0)); return; }
+            for (let b = 0; b <= used.length; b++) place(i + 1, b === used.length ? [...used, lengths[i]! + 1 / 8] : used.map((u, j) => (j === b ? u + lengths[i]! + 1 / 8 : u)));
+        };
+        place(0, []);
+        return best;
+    }
+    test('just so much as by trying every way', () => {
+        fc.assert(fc.property(
+            fc.array(fc.integer({ min: 80, max: 760 }), { minLength: 1, maxLength: 6 }), fc.integer({ min: 0, max: 4 }), fc.integer({ min: 1, max: 4 }),
+            (eighths, dearer, share) => {
+                const each = { 8: 16, 10: 20 + dearer, 12: 25, 16: 32 - dearer };
+                const wood = stock({ feet: [8, 10, 12, 16], each: Object.fromEntries(Object.entries(each).map(([feet, price]) => [feet, String(price)])) });
+                const { closely } = plans(eighths.map((length, i) => piece(`p${i}`, wood, inches(new Rational(length, 8).toFraction()))), { settings: job({ offcutWorth: given(new Rational(share, 4)) }) });
+                const { known } = closely.stocks[0]!;
+                expect(known.as).toBe('none cheaper');
+                expect(known.lowerBound!.valueOf()).toBeCloseTo(least(eighths.map(length => length / 8), each, share / 4), 9);
+            },
+        ), { numRuns: runs(4, 100) });
+    });
+});
+
+describe('sections or whole boards', () => {
+    // the cleats come out of what is left beside the bottom, or out of a board of their own
+    const pine = stock({ feet: [6, 16], each: { 6: '12', 16: '32' } });
+    const pieces = [piece('bottom', pine, inches(120)), ...several(12, 'cleat', id => piece(id, pine, inches('29 7/8'), { width: inches('3/4'), ripped: true }))];
+    const shop = (each: number): Shop => ({ apart: new Set(), setUps: { each: { amount: new Rational(each), currency: 'USD' }, count: plan => sawOrder(plan, job()).setUps.total } });
+
+    test('what is cheaper together with its set-ups is taken, and both are told', () => {
+        const [cheap, dear] = [plans(pieces, { shop: shop(1) }), plans(pieces, { shop: shop(50) })];
+        for (const { stocks: [plan] } of [cheap.first, cheap.closely]) expect([plan!.choice!.takes, plan!.boards.length]).toEqual(['sections', 1]);
+        for (const { stocks: [plan] } of [dear.first, dear.closely]) expect([plan!.choice!.takes, plan!.boards.length]).toEqual(['whole boards', 2]);
+        const { boardsSaved, setUps } = dear.closely.stocks[0]!.choice!;
+        const [sections, whole] = [cheap, dear].map(({ closely }) => ({ costs: closely.costs[0]!.amount, setUps: sawOrder(closely, job()).setUps.total }));
+        expect([boardsSaved.amount.toFraction(), setUps]).toEqual([whole!.costs.sub(sections!.costs).toFraction(), sections!.setUps - whole!.setUps]);
+        expect(choiceText(dear.closely.stocks[0]!.choice)).toMatch(/^Sections beside whole boards that are ripped: \$12\.00 less for boards, \d+ set-ups? more at \$50\.00 \(\$\d+\.00\)\. Taken: whole boards\.$/);
+        expect(knownText(dear.closely.stocks[0]!.known)).toContain('or ripped over the whole length');
+    });
+    test('where nobody says what a set-up is worth, boards alone decide, and nothing is told', () => {
+        const { closely } = plans(pieces);
+        expect([closely.stocks[0]!.boards.length, closely.stocks[0]!.choice]).toEqual([1, undefined]);
+    });
+});
+
+test('a sheet in two stages is ripped over its whole length, whatever is left of it', () => {
+    const sheet = (stages: 2 | 3) => ({
+        ...stock({ name: 'ply', width: inches(48), feet: [8], perFoot: '8' }), sheet: given({ width: inches(48), length: inches(96), grain: 'lengthwise' as const, stages }),
+    });
+    const backs = (of: ReturnType<typeof sheet>): Piece[] => several(4, 'back', id => piece(id, of, inches(60), { width: inches('11 1/2'), ripped: true }));
+    const [three, two] = ([3, 2] as const).map(stages => plans(backs(sheet(stages))).closely.stocks[0]!);
+    expect(three!.boards.map(({ sections }) => sections?.length)).toEqual([1]);
+    expect(two!.boards.map(({ sections }) => sections)).toEqual([undefined]);
+    expect([three, two].map(plan => plan!.known.model)).toEqual(['sheets along', 'sheets along in two']);
+});
