@@ -45,9 +45,8 @@ export function pose(
     const boardWidth = stock.width?.value.ticks;
     const widths = boardWidth === undefined ? [] : stripWidths(blanks, boardWidth, kinds.all.some(kind => kind.crosswise), job.kerf.value);
     const items = itemsOf(blanks, widths);
-    const lengths = gridOf(
-        items.map(item => item.length + saw.cut), kinds.all.map(({ length, crosswise, keeps }) => (crosswise ? boardWidth! : length) - saw.endTrim + (keeps === undefined ? saw.cut : -keeps)),
-    );
+    const usable = kinds.all.map(({ length, crosswise, keeps }) => (crosswise ? boardWidth! : length) - saw.endTrim + (keeps === undefined ? saw.cut : -keeps));
+    const lengths = gridOf(items.map(item => item.length + saw.cut), usable);
     const across = gridOf(
         widths.map(width => width + job.kerf.value), kinds.all.map(({ length, crosswise }) => (crosswise ? length : boardWidth ?? 0) + job.kerf.value),
     );

@@ -203,7 +203,8 @@ function reckoned(parts: readonly Solved[], offers: readonly Offer[], job: JobSe
         // where pieces were moved, an offcut may have become worth more
         return { posed, layouts: posed.kinds.all.some(({ keeps }) => keeps) ? trimmed(problem, layouts, problem.items.map(({ count }) => count)) : layouts };
     });
-    const { kinds: { least } } = parts[0]!.posed, isComparable = parts.every(({ posed: { exact, kinds } }) => exact && kinds.comparable && kinds.least === least);
+    const { kinds: { least } } = parts[0]!.posed;
+    const isComparable = parts.every(({ posed: { exact, kinds } }) => exact && kinds.comparable && kinds.least === least);
     const sum = (of: (one: Solved, p: number) => Rational): Rational => solved.reduce((all, one, p) => all.add(of(one, p)), new Rational(0));
     const cost = sum(({ posed, layouts }) => posed.costUnit.mul(costOfLayouts(posed.problem, layouts)));
     // nothing is claimed where the problem is not exactly the job, nor where costs cannot be compared
@@ -227,7 +228,8 @@ function modelOf(parts: readonly Solved[]): CuttingModel {
 }
 
 function termsOf(parts: readonly Solved[]): CuttingTerm[] {
-    return [...parts.length > 1 ? ['rooms apart' as const] : [], ...parts.some(({ posed: { kinds } }) => kinds.all.some(({ keeps }) => keeps)) ? ['offcuts worth' as const] : []];
+    const isWorth = parts.some(({ posed: { kinds } }) => kinds.all.some(({ keeps }) => keeps));
+    return [...parts.length > 1 ? ['rooms apart' as const] : [], ...isWorth ? ['offcuts worth' as const] : []];
 }
 
 function byStock(pieces: readonly Piece[]): Piece[][] {

@@ -5,6 +5,7 @@ import type { Ticks } from '../quantity/ticks.ts';
 import { idOf } from '../takeoff/ids.ts';
 import { marksOf, onceCoped, pairsOf, placeAlong, type Lie, type Pair, type Pairs } from '../takeoff/lie.ts';
 import { grouped } from '../plain/groups.ts';
+import { isPooled, shorterBy } from '../takeoff/pooled.ts';
 import type { Piece, TakeOff } from '../takeoff/model.ts';
 import { formAt, type Board } from './boards.ts';
 import type { Place, Spot } from './place.ts';
@@ -25,7 +26,8 @@ export function planOf(ceiling: Ceiling, takeOff: TakeOff): Plan {
         ...pairs.groups().flatMap(group => spotsOf(group, pairs, ceiling, step)),
         ...ceiling.lines.flatMap(line => spacers(line, pairs, listed.get(line.name) ?? [])),
     ];
-    return { ceiling, places: spots.flatMap(spot => placed(spot, ceiling.room.name, step)) };
+    const places = spots.flatMap(spot => placed(spot, ceiling.room.name, step).map(place => ({ place, named: spot.named })));
+    return { ceiling, places: pooled(places, ceiling) };
 }
 
 /** The places of the pieces of one part of a line, a wall, or the trim; none of a part that the text says nothing of, or not enough. */
@@ -88,6 +90,25 @@ function spacers(line: Line, pairs: Pairs, listed: readonly Piece[]): Spot[] {
             seat: { at: pointAlong(middle, along), way, looks: 1, centered: true, down: { top: blockingThickness.ticks } },
             form: { along: spacerThickness.ticks, across: spacerWidth.ticks, high: height },
         }];
+    });
+}
+
+/** Hidden places that are filled by pieces of one length, where the job says so. */
+function pooled(places: readonly { readonly place: Place; readonly named: Spot['named'] }[], { lines, around, room: { job: { poolHidden } } }: Ceiling): Place[] {
+    if (!poolHidden) return places.map(({ place }) => place);
+    const profileOf = ({ line, wall = '' }: Spot['named']) => {
+        const own = around[wall];
+        return line === undefined ? own?.kind === 'half-beam' ? own.section.profile : undefined : lines.find(({ name }) => name === line)?.section.profile;
+    };
+    const able = places.filter(({ place: { part, form }, named }) =>
+        isPooled({ part, bay: named.bay }, poolHidden, profileOf(named)) && form.off.every(off => off === 0)).map(({ place }) => place);
+    const lengthOf = ({ part, form }: Place): Ticks => (part === 'spacer' ? form.high : form.along);
+    const shorter = shorterBy(able, ({ part, form }) => `${part} ${form.across} ${part === 'spacer' ? form.along : form.high}`, lengthOf, poolHidden.value.slack);
+    return places.map(({ place }) => {
+        const by = shorter.get(place) ?? 0, { part, form, rounded } = place;
+        if (by === 0) return place;
+        if (part === 'spacer') return { ...place, form: { ...form, high: form.high - by } };
+        return { ...place, form: { ...form, along: form.along - by }, rounded: rounded - by / 2 };
     });
 }
 

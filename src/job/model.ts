@@ -4,6 +4,7 @@ import type { Ticks } from '../quantity/ticks.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import type { Rates } from './rates.ts';
 import type { NotComputed } from './not-computed.ts';
+import type { Part } from './part.ts';
 
 /**
  * A job as plain data: names resolved, parameters applied, imports followed, every value with the words it comes from.
@@ -33,6 +34,8 @@ export interface JobSettings {
     /** The shortest offcut worth keeping, and what a kept one is worth: a share of its price, 0 where nobody says. */
     readonly shortestOffcut: Given<Ticks>;
     readonly offcutWorth?: Given<Fraction>;
+    /** By how much hidden pieces of these parts may be cut shorter, so that several are of one length; undefined: not at all. */
+    readonly poolHidden?: Given<{ readonly slack: Ticks; readonly of: ReadonlySet<Part> }>;
     /** Whether rooms share boards, where a room does not say it itself; undefined: they do. */
     readonly boards?: Given<'shared' | 'own'>;
     /** Greatest and least thickness of the paint on one edge (primer and coats). */

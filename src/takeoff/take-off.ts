@@ -8,6 +8,7 @@ import { consumablesOf } from './consumables.ts';
 import { jointsOf } from './joints.ts';
 import { halfBeamPieces } from './half-beams.ts';
 import type { Part, Piece, TakeOff } from './model.ts';
+import { pooled } from './pooled.ts';
 import { settingOf } from './setting.ts';
 import { cleatsOfLine, sidesOfLine } from './sides-and-cleats.ts';
 import { spacersOf } from './spacers.ts';
@@ -35,6 +36,8 @@ export function takeOff(ceiling: Ceiling): TakeOff {
         return edges.some(({ along }) => along.includes(wall));
     };
     const leftOut = all.filter(piece => isSpoiled(piece, notComputed, beside));
-    const pieces = leftOut.length === 0 ? all : all.filter(piece => !leftOut.includes(piece)), joints = jointsOf(pieces, setting);
+    const profileOf = (name: string | null) => (name === null ? undefined : setting.beam(name)?.section.profile);
+    const made = leftOut.length === 0 ? all : all.filter(piece => !leftOut.includes(piece));
+    const pieces = pooled(made, ceiling.room.job, profileOf), joints = jointsOf(pieces, setting);
     return { room: name, pieces, joints, consumables: consumablesOf(pieces, joints, setting), leftOut };
 }

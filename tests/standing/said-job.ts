@@ -12,6 +12,7 @@ job "Cooper Row 3" {
   longest-board    12'
   shortest-offcut  20" worth 20%
   boards           shared
+  pool-hidden      1/8" of cleats, spacers
   paint-film       0.004" to 0.006"
 }
 labor {

@@ -10,6 +10,8 @@ const is = (from: string, to: string, ...before: Change[]): Trial => ({ change: 
 const BUTTED: Change = ['corners    mitered\n', 'corners    butted past north-south\n'];
 const WRAPPED: Change = ['profile slim { blocking { stock flat-6 }; ', 'profile slim { wraps 5" x 4" clearance 1/4"; '];
 const HALF_BEAM: Change = ['kind         band', 'kind         half-beam; width 2"'];
+/** Bays of 1/4" more and less. */
+const QUARTER_OFF: Change = ['coffers-north  2', 'lines-north  55 3/8" from north-west'];
 /** A second room. */
 const NOOK: Change = ['room den "The den" {\n', 'room nook "Nook" { wall north 6\'; wall east 5\'; grid { coffers-north 1; coffers-east 2; beams slim; through east-west } }\nroom den "The den" {\n'];
 /** Four walls that are no rectangle's, and beams that may run askew. */
@@ -114,6 +116,8 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Job.longest-board': is('longest-board    12\'', 'longest-board    8\''),
     'Job.shortest-offcut': is('shortest-offcut  20"', 'shortest-offcut  80"'),
     'Job.boards': is('boards           shared', 'boards           own', NOOK),
+    'Job.pool-hidden': is('pool-hidden      1/8"', 'pool-hidden      1/2"', QUARTER_OFF),
+    'Job.pool-hidden/of': is('of cleats, spacers', 'of spacers', ['pool-hidden      1/8"', 'pool-hidden      1/2"'], QUARTER_OFF),
     'Job.shortest-offcut/worth': is('worth 20%', 'worth 40%'),
     'Job.paint-film': is('0.004" to 0.006"', '0.004" to 0.016"'),
     'Ceiling.height': is('height    8\' 6"', 'height    9\''),

@@ -1,5 +1,6 @@
 import { CURRENCIES } from '../../data/currencies.ts';
 import type { JobSettings } from '../../job/model.ts';
+import type { Part } from '../../job/part.ts';
 import type { Given } from '../../provenance/source.ts';
 import * as ast from '../generated/ast.ts';
 import { isBroken } from '../types/broken.ts';
@@ -27,7 +28,7 @@ export function readJob(reading: Reading, declaration: ast.Job | undefined): Job
         longestBoard: reading.length('longest-board'),
         shortestOffcut: usual('shortest-offcut', reading.length('shortest-offcut') ?? standing(reading, r => r.length('shortest-offcut'))!),
         offcutWorth: shareOf(reading),
-        boards: reading.word('boards'),
+        boards: reading.word('boards'), poolHidden: poolOf(reading),
         paintFilm: usual('paint-film', reading.range('paint-film') ?? standing(reading, r => r.range('paint-film'))!),
         ...declaration && { at: sourceOf(declaration) },
     };
@@ -42,6 +43,15 @@ function inMillimeters<T>(reading: Reading, name: string, given: Given<T>): Give
 /** The declared default, of a block that says nothing. */
 function standing<T>(reading: Reading, read: (reading: Reading) => T): T {
     return read(reading.empty());
+}
+
+const HIDDEN = { cleats: 'cleat', spacers: 'spacer', blocking: 'blocking' } as const;
+
+function poolOf(reading: Reading): JobSettings['poolHidden'] {
+    const slack = reading.length('pool-hidden');
+    if (!slack) return undefined;
+    const said = reading.modValues('pool-hidden', 'of').flatMap(({ known: { value } }) => (value.is === 'word' ? [HIDDEN[value.word as keyof typeof HIDDEN]] : []));
+    return { ...slack, value: { slack: slack.value, of: new Set<Part>(said.length > 0 ? said : ['cleat', 'spacer']) } };
 }
 
 /** What a kept offcut is worth, as a share of its price: all of it at most, or an offcut would be worth making. */

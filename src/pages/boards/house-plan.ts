@@ -26,6 +26,7 @@ function firstPlan(house: readonly RoomOnPage[]): BoardPlan {
     const rooms = house.map(each => each.layout.room);
     const rest = restToCut(house.map(each => ({ room: each.layout.room, pieces: each.takeOff.pieces })));
     const job = rooms[0]?.job;
-    const plan = job ? planBoards(rooms.flatMap(room => [...rest.pieces(room)]), job, [], shopOf(rooms, job)) : { stocks: [], costs: [], unpriced: [], unplaced: [] };
+    const pieces = rooms.flatMap(room => [...rest.pieces(room)]);
+    const plan = job ? planBoards(pieces, job, [], shopOf(rooms, job)) : { stocks: [], costs: [], unpriced: [], unplaced: [] };
     return withCutBoards(plan, rest, rooms);
 }

@@ -67,12 +67,13 @@ function exactly(job: JobSettings): PrintLength {
 }
 
 function stockJson({ stock, boards, buy, spare, costs, rips, known, choice }: StockPlan, length: PrintLength, job: JobSettings, files: Files): StockJson {
+    const sheet = stock.sheet?.value;
     return {
         stock: stock.name,
         source: sourceJson(stock.at, files),
-        sheet: stock.sheet ? { width: length(stock.sheet.value.width), length: length(stock.sheet.value.length), grain: stock.sheet.value.grain, stages: stock.sheet.value.stages ?? 3 } : null,
+        sheet: sheet ? { width: length(sheet.width), length: length(sheet.length), grain: sheet.grain, stages: sheet.stages ?? 3 } : null,
         known: knownJson(known),
-        choice: choice ? { takes: choice.takes, boardsSaved: moneyJson(choice.boardsSaved), setUps: choice.setUps, each: moneyJson(choice.each), text: choiceText(choice) } : null,
+        choice: choice ? { ...choice, boardsSaved: moneyJson(choice.boardsSaved), each: moneyJson(choice.each), text: choiceText(choice) } : null,
         buy: buy.map(p => ({ length: length(p.length), count: p.count, each: p.each ? moneyJson(p.each) : null, cost: p.cost ? moneyJson(p.cost) : null })),
         defects: stock.defects ?? stock.spare ? {
             share: stock.defects ? Number(stock.defects.value.valueOf().toFixed(6)) : null,
