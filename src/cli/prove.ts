@@ -1,16 +1,15 @@
+import { gapOf } from '../cutting/gap.ts';
 import type { BoardPlan } from '../cutting/model.ts';
 import type { Answer, Questions } from '../cutting/questions.ts';
-import { costOfLayouts } from '../cutting/solve/problem.ts';
 import { counted } from '../plain/words.ts';
 import type { World } from './world.ts';
 
 /** Shown meanwhile. */
 export const LOOKING = 'Looking for the cheapest boards … Ctrl+C takes the best so far.';
 
-/** How far the search is: how many stocks it is done with, and how far the plan of the one it is at may be above the cheapest, rounded up. */
-export function progressText(stocks: number, done: number, at?: { readonly cost: number; readonly bound: number }): string {
-    const isOpen = at && at.bound > 0 && at.cost > at.bound;
-    const gap = isOpen ? `, the next at most ${(Math.ceil((at.cost / at.bound - 1) * 1000) / 10).toFixed(1)} % above its cheapest` : '';
+/** How far the search is: how many stocks it is done with, and by how many percent the plan of the one it is at may be above the cheapest. */
+export function progressText(stocks: number, done: number, percent?: number): string {
+    const gap = percent === undefined ? '' : `, the next at most ${percent.toFixed(1)} % above its cheapest`;
     return `Looking for the cheapest boards: ${done} of ${counted(stocks, 'stock')} done${gap} … Ctrl+C takes the best so far.`;
 }
 
@@ -44,8 +43,7 @@ function searched(
         const end = prover.prove(asked, (index, answer, isLast) => {
             answers.set(index, answer);
             if (isLast) open--;
-            const at = isLast ? undefined : { cost: costOfLayouts(asked[index]!.problem, answer.layouts), bound: answer.bound };
-            progress(progressText(asked.length, asked.length - open, at));
+            progress(progressText(asked.length, asked.length - open, isLast ? undefined : gapOf(asked[index]!, answer)));
             if (open > 0) return;
             stop.removeEventListener('abort', halt);
             done(true);

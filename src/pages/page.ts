@@ -66,13 +66,18 @@ export interface RoomOnPage {
     /** The plan of the house's boards, where its host looks for a cheaper one than the first. */
     readonly boards?: {
         readonly plan: BoardPlan;
-        readonly proving?: { readonly done: number; readonly of: number };
+        readonly proving?: Proving;
+        /** Somebody told it to look no further before it was done. */
+        readonly stopped?: true;
         /** Where somebody has looked for the boards of prices, and of the alternates too. */
         readonly forPrices?: PricePlans;
     };
     /** Set where what takes longer to find is wanted of alternates too. */
     readonly looksClosely?: boolean;
 }
+
+/** How far looking for cheaper boards has come: stocks looked at, of how many, and by how many percent the next may be above its cheapest. */
+export interface Proving { readonly done: number; readonly of: number; readonly percent?: number }
 
 /** What a pane says of itself that bears on the content. */
 export interface Wishes {

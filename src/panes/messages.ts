@@ -56,10 +56,12 @@ interface PickMessage { readonly type: 'pick'; readonly key: string }
 /** Write into the job that a board is cut, or that a piece is spoiled: by the key the page gives it. */
 interface MarkMessage { readonly type: 'mark'; readonly as: MarkedAs; readonly key: string }
 export type MarkedAs = 'cut' | 'spoiled';
+/** Look no further for cheaper boards: the best that are known stay. */
+export interface StopMessage { readonly type: 'stop' }
 /** Keep the page as a file. `file`: what only the pane can make, such as a picture of what it shows; else the server makes it. */
 export interface ExportMessage { readonly type: 'export'; readonly format: ExportFormat; readonly state: unknown; readonly file?: { readonly name: string; readonly base64: string } }
 export type FromPane =
-    | ReadyMessage | SizeMessage | SelectMessage | ChooseMessage | PinMessage | FindMessage | PickMessage | TickMessage | MarkMessage | ExportMessage;
+    | ReadyMessage | SizeMessage | SelectMessage | ChooseMessage | PinMessage | FindMessage | PickMessage | TickMessage | MarkMessage | StopMessage | ExportMessage;
 
 /** On the wire. */
 export type Versioned<Message> = Message & { readonly version: typeof VERSION };
@@ -109,6 +111,7 @@ const FROM_PANE: Readonly<Record<FromPane['type'], Check>> = {
     find: has({ kind: isPaneKind, key: isText }),
     pick: has({ key: isText }),
     tick: has({ add: isTexts, remove: isTexts }),
+    stop: anything,
     mark: has({ as: either('cut', 'spoiled'), key: isText }),
     export: has({ format: isText, file: or(isAbsent, has({ name: isText, base64: isText })) }),
 };

@@ -110,6 +110,10 @@ export const PANE_MARK = 'cofferwright/paneMark';
 export interface PaneMarkParams { readonly pane: string; readonly as: MarkedAs; readonly key: string }
 export type PaneMarkResult = { readonly edits: readonly TextChange[] } | { readonly words: string } | null;
 
+/** Tells that nobody wants to wait for cheaper boards than those that a pane shows. */
+export const PANE_STOP = 'cofferwright/paneStop';
+export interface PaneStopParams { readonly pane: string }
+
 /** Asks for a pane's page as a file; null where there is none to be made. */
 export const PANE_EXPORT = 'cofferwright/paneExport';
 export interface PaneExportParams { readonly pane: string; readonly format: ExportFormat; readonly state: unknown }

@@ -56,6 +56,8 @@ describe('the boards pane', () => {
         const content = message.content as BoardsContent;
         await pane.say({ ...message, content: { ...content, proving: { done: 1, of: 3 } } as BoardsContent });
         expect(await pane.page.textContent('#proving label')).toBe('Looking for a cheaper plan: 1 of 3 stocks');
+        await pane.page.click('#stop-looking');
+        expect(await pane.sent('stop')).toHaveLength(1);
         expect(await pane.page.getAttribute('#proof', 'value')).toBe('1');
         expect(await pane.violations()).toEqual([]);
         await pane.picture('boards-proving');

@@ -89,6 +89,30 @@ describe('what is known of a house\'s boards', () => {
         expect(held.stopped).toBe(2);
     });
 
+    test('stops where somebody has waited enough, with the best that is known; what it still says is not heard', async () => {
+        const page = roomOnPage(await serve({ 'den.coffer': den }), 'den.coffer');
+        const held = new Held();
+        let changes = 0;
+        const proofs = new BoardProofs(held, () => { changes++; });
+        const first = proofs.of(page.house)!;
+        const [{ asked, found }] = held.searches as [Held['searches'][number]];
+        const bound = Math.floor(asked[0]!.layouts.reduce((sum, { board, times }) => sum + asked[0]!.problem.boards[board]!.cost * times, 0) * 0.98);
+        found(0, { layouts: asked[0]!.layouts, bound }, false);
+        await later();
+        const looking = proofs.of(page.house)!;
+        expect(looking.proving).toMatchObject({ done: 0, of: 2, percent: expect.closeTo(2.1, 0) as number });
+        proofs.enough(first);
+        expect(held.stopped).toBe(0);
+        proofs.enough(looking);
+        expect([held.stopped, changes]).toEqual([1, 2]);
+        const stopped = proofs.of(page.house)!;
+        expect([stopped.stopped, stopped.proving, stopped.plan.stocks[0]!.known.as]).toEqual([true, undefined, 'within']);
+        found(1, { layouts: asked[1]!.layouts, bound: 0 }, true);
+        await later();
+        expect(proofs.of(page.house)).toBe(stopped);
+        expect(boardsContent(Object.create(page, { boards: { value: stopped } }) as typeof page, {})).toMatchObject({ proving: null, stopped: true });
+    });
+
     test('of nothing is nothing', () => {
         const held = new Held();
         expect(new BoardProofs(held, () => undefined).of([])).toBeUndefined();

@@ -141,7 +141,7 @@ export class Pane {
                 return;
             case 'pin': return this.pin(message.pinned);
             case 'choose': return this.choose(message.uri, message.room);
-            case 'select': case 'find': case 'pick': case 'tick': case 'mark': case 'export': return this.holder.asked(this, message);
+            case 'select': case 'find': case 'pick': case 'tick': case 'mark': case 'stop': case 'export': return this.holder.asked(this, message);
         }
     }
 

@@ -1,9 +1,9 @@
 import * as vscode from 'vscode';
 import { PANE_KINDS, type FromPane, type PaneKind } from '../../panes/messages.ts';
 import {
-    CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_MARK, PANE_SELECTION, PANE_SHOWS, SHOW_ESTIMATE, SHOW_PIECES,
+    CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_MARK, PANE_SELECTION, PANE_SHOWS, PANE_STOP, SHOW_ESTIMATE, SHOW_PIECES,
     type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneMarkParams, type PaneMarkResult,
-    type PaneSelectionParams, type PaneShowsParams, type ShowPiecesParams,
+    type PaneSelectionParams, type PaneShowsParams, type PaneStopParams, type ShowPiecesParams,
 } from '../../server/messages.ts';
 import type { Listen } from '../server.ts';
 import { KINDS, viewType } from './kinds.ts';
@@ -97,6 +97,7 @@ export class Panes implements Holder, vscode.Disposable {
             case 'find': return this.find(pane, message.kind, message.key);
             case 'tick': return this.tick(pane, message);
             case 'mark': void this.mark(pane, message); return;
+            case 'stop': return this.talk.tell(PANE_STOP, { pane: pane.id } satisfies PaneStopParams);
             case 'pick': return this.picked(pane, message.key);
             case 'export': void this.export(pane, message); return;
             default: return;

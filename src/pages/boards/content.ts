@@ -15,11 +15,11 @@ import { setUpsText } from '../../report/sawing/human.ts';
 import { tapingOf, tapingWords, type LaidBoard, type LaidPiece, type LaidStrip, type SawOrder } from '../../sawing/index.ts';
 import { fingerprintOf } from '../../takeoff/cut-alike.ts';
 import type { Piece } from '../../takeoff/model.ts';
-import type { PageContent, RoomOnPage, Wishes } from '../page.ts';
+import type { PageContent, Proving, RoomOnPage, Wishes } from '../page.ts';
 import { Sources } from '../shared/sources.ts';
 import { t } from '../shared/words.ts';
 import { boardKey, hash } from './board-key.ts';
-import { boardsOfHouse, type Proving } from './house-plan.ts';
+import { boardsOfHouse } from './house-plan.ts';
 import { stockNames, titleOrName } from '../../job/stock-names.ts';
 import { grouped } from '../../plain/groups.ts';
 import { capitalized } from '../../plain/words.ts';
@@ -38,6 +38,8 @@ export interface BoardsContent extends PageContent {
     /** What is reckoned for defects. */
     readonly spare: string;
     readonly proving: Proving | null;
+    /** The search for cheaper boards was stopped: these are the best that were found until then. */
+    readonly stopped: boolean;
     readonly leftovers: readonly string[];
     readonly setUps: string;
     readonly stocks: readonly StockOnPage[];
@@ -75,7 +77,7 @@ const LEAST_WIDTH = 700;
 const PIXELS_PER_POINT = 1.45;
 
 export function boardsContent(room: RoomOnPage, wishes: Wishes): BoardsContent {
-    const { plan, order, proving } = boardsOfHouse(room);
+    const { plan, order, proving, stopped = false } = boardsOfHouse(room);
     const { job } = room.layout.room;
     const show = job.show.value, stockName = stockNames(plan.stocks.map(({ stock }) => stock), titleOrName);
     const sources = new Sources();
@@ -89,7 +91,7 @@ export function boardsContent(room: RoomOnPage, wishes: Wishes): BoardsContent {
         buy: plan.stocks.flatMap(stock => buyRows(stock, stockName(stock.stock), show)),
         total: totalOf(plan),
         known: plan.stocks.length === 0 ? '' : sentence(knownText(known)),
-        isProven: known.as === 'none cheaper', spare: plan.stocks.length === 0 ? '' : spareText([plan], show), proving: proving ?? null,
+        isProven: known.as === 'none cheaper', spare: plan.stocks.length === 0 ? '' : spareText([plan], show), proving: proving ?? null, stopped,
         leftovers: leftTexts(plan, job),
         setUps: order.steps.length === 0 ? '' : setUpsText(order.setUps),
         stocks: plan.stocks.map((stock, i) => ({

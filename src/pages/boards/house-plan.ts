@@ -3,23 +3,23 @@ import type { BoardPlan } from '../../cutting/model.ts';
 import { restToCut, withCutBoards } from '../../cutting/rest.ts';
 import { sawOrder, type SawOrder } from '../../sawing/index.ts';
 import { shopOf } from '../../pipeline/shop.ts';
-import type { RoomOnPage } from '../page.ts';
+import type { Proving, RoomOnPage } from '../page.ts';
 
 /** The boards of a whole house: what is cut already, and a plan of the rest. */
 interface HouseBoards {
     readonly plan: BoardPlan;
     readonly order: SawOrder;
-    /** How far looking for a cheaper plan has come: stocks looked at, of how many; undefined where nobody looks. */
+    /** Undefined where nobody looks. */
     readonly proving?: Proving;
+    readonly stopped?: true;
 }
-export interface Proving { readonly done: number; readonly of: number }
 
 /** As the room's host knows it, which may have looked for a cheaper plan; else a good plan at once. */
 export function boardsOfHouse(room: RoomOnPage): HouseBoards {
     const { job } = room.layout.room;
     const known = room.boards;
     const plan = known?.plan ?? firstPlan(room.house);
-    return { plan, order: sawOrder(plan, job), ...known?.proving && { proving: known.proving } };
+    return { plan, order: sawOrder(plan, job), ...known?.proving && { proving: known.proving }, ...known?.stopped && { stopped: known.stopped } };
 }
 
 function firstPlan(house: readonly RoomOnPage[]): BoardPlan {

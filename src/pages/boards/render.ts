@@ -1,6 +1,7 @@
 import { attributes, html, named, trusted, type Html } from '../shared/html.ts';
 import type { Shown } from '../shared/shown.ts';
 import { t } from '../shared/words.ts';
+import type { Proving } from '../page.ts';
 import type { BoardOnPage, BoardsContent, PieceOnPage, StageOnPage, StockOnPage } from './content.ts';
 
 /** What a reader of the boards has set: what is shown, and the piece that was clicked. */
@@ -39,7 +40,7 @@ function troubles({ troubles: said }: BoardsContent): Html | '' {
 
 /** What to buy, and in plain words how good the plan is known to be. */
 export function purchase(content: BoardsContent): Html {
-    const { buy, total, known, isProven, spare, proving, leftovers, setUps } = content;
+    const { buy, total, known, isProven, spare, proving, stopped, leftovers, setUps } = content;
     if (buy.length === 0 && content.stocks.length === 0) return html`<p class="none" id="nothing">${t('There is nothing to cut.')}</p>`;
     return html`<section class="purchase" id="purchase" aria-labelledby="purchase-heading"><h2 id="purchase-heading">${t('To buy for {0}', content.title)}</h2>
 <table><thead class="unseen"><tr><th scope="col">${t('Stock')}</th><th scope="col">${t('Boards')}</th><th scope="col">${t('Each')}</th><th scope="col">${t('Cost')}</th></tr></thead><tbody>
@@ -47,9 +48,16 @@ ${buy.map((row, i) => html`<tr ${attributes({ 'class': row.from === 'on hand' ? 
 `)}</tbody>${total ? html`<tfoot><tr><th scope="row" colspan="3">${t('In all')}</th><td class="figure">${total}</td></tr></tfoot>` : ''}</table>
 <p ${attributes({ 'class': isProven ? 'known proven' : 'known', id: 'known' })}>${known}</p>
 <p class="soft" id="spare">${spare}</p>
-${proving ? html`<p class="proving" id="proving"><label for="proof">${t('Looking for a cheaper plan: {0} of {1} stocks', proving.done, proving.of)}</label> <progress id="proof" ${attributes({ value: proving.done, max: proving.of })}></progress></p>` : ''}
+${proving ? lookingFor(proving) : stopped ? html`<p class="proving" id="stopped">${t('The search was stopped: these are the best boards that were found until then.')}</p>` : ''}
 ${leftovers.length > 0 ? html`<details class="left" id="left"><summary>${t('Left over to keep: {0}', leftovers.length)}</summary><ul>${leftovers.map(words => html`<li>${words}</li>`)}</ul></details>` : ''}
 <p class="soft" id="set-ups">${setUps}</p></section>`;
+}
+
+function lookingFor({ done, of, percent }: Proving): Html {
+    const words = percent === undefined ? t('Looking for a cheaper plan: {0} of {1} stocks', done, of)
+        : t('Looking for a cheaper plan: {0} of {1} stocks, the next at most {2} % above its cheapest', done, of, percent.toFixed(1));
+    return html`<p class="proving" id="proving"><label for="proof">${words}</label> <progress id="proof" ${attributes({ value: done, max: of })}></progress>
+<button type="button" id="stop-looking" ${attributes({ 'data-act': 'stop-looking', title: t('Keeps the best boards that are found by now') })}>${t('Stop')}</button></p>`;
 }
 
 function stockSection(stock: StockOnPage, state: BoardsState, shown: Shown): Html {

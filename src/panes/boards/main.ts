@@ -16,6 +16,7 @@ startPane<BoardsContent, BoardsState>({
             const keys = board?.pieces.map(({ tick }) => tick) ?? [];
             pane.send({ type: 'tick', ...(on as HTMLInputElement).checked ? { add: keys, remove: [] } : { add: [], remove: keys } });
         },
+        'stop-looking': (_on, pane) => pane.send({ type: 'stop' }),
         'mark-cut': (on, pane) => pane.send({ type: 'mark', as: 'cut', key: on.getAttribute('data-board')! }),
         'mark-spoiled': (on, pane) => {
             const piece = on.getAttribute('data-piece')!;

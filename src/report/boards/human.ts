@@ -49,7 +49,7 @@ function boards({ house, plan }: HousePlan, paint: Paint, files: Files): string[
         paint.strong('HOW TO CUT THEM'),
         `kerf ${length(job.kerf.value)}, end trim ${length(job.endTrim.value)} a board; lengths between the long points; offcuts after kerf and trim,`,
         `those of ${length(job.shortestOffcut.value)} and more are kept`,
-        ...plan.stocks.flatMap(stock => ['', `${paint.strong(stockName(stock.stock))}  ${knownText(stock.known)}`, ...wrap(choiceText(stock.choice), WIDTH), ...stockCuts(stock, job, nameOf)]),
+        ...plan.stocks.flatMap(stock => ['', `${paint.strong(stockName(stock.stock))}  ${knownText(stock.known)}`, ...stock.choice ? wrap(choiceText(stock.choice), WIDTH) : [], ...stockCuts(stock, job, nameOf)]),
     ];
 }
 

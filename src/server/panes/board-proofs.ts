@@ -1,6 +1,7 @@
 import type { BoardProver } from '../../cutting/board-prover.ts';
+import { gapOf } from '../../cutting/gap.ts';
 import type { BoardPlan } from '../../cutting/model.ts';
-import type { Answer, Questions } from '../../cutting/questions.ts';
+import type { Answer, Asked, Questions } from '../../cutting/questions.ts';
 import type { RoomOnPage } from '../../pages/page.ts';
 import { Boards } from '../../pipeline/boards.ts';
 import type { TakeOff } from '../../takeoff/model.ts';
@@ -12,6 +13,8 @@ interface Known {
     whole(plan: BoardPlan): BoardPlan;
     readonly answers: Map<number, Answer>;
     done: number;
+    /** The question that is looked at, with what is known of it. */
+    at?: { readonly asked: Asked; readonly answer: Answer } | undefined;
     stop(): void;
     boards: NonNullable<RoomOnPage['boards']>;
 }
@@ -51,6 +54,17 @@ export class BoardProofs {
         return next.boards;
     }
 
+    /** Ends the search whose boards are shown, and keeps the best that is known. */
+    enough(boards: NonNullable<RoomOnPage['boards']>): void {
+        const { known } = this;
+        if (known?.boards !== boards || !boards.proving) return;
+        clearTimeout(this.later);
+        known.stop();
+        const { proving: _, ...best } = boardsOf(known);
+        known.boards = { ...best, stopped: true };
+        this.changed();
+    }
+
     /** Ends what is searched: nobody looks at boards any more. */
     stop(): void {
         clearTimeout(this.later);
@@ -59,8 +73,9 @@ export class BoardProofs {
     }
 
     private found(known: Known, index: number, answer: Answer, isLast: boolean): void {
-        if (this.known !== known) return;
+        if (this.known !== known || known.boards.stopped) return;
         known.answers.set(index, answer);
+        known.at = isLast ? undefined : { asked: known.questions.asked[index]!, answer };
         if (isLast) known.done++;
         const isOver = known.done === known.questions.asked.length;
         clearTimeout(this.later);
@@ -74,6 +89,7 @@ export class BoardProofs {
     }
 }
 
-function boardsOf({ questions: { asked, answered }, whole, answers, done }: Known): Known['boards'] {
-    return { plan: whole(answered(answers)), ...done < asked.length && { proving: { done, of: asked.length } } };
+function boardsOf({ questions: { asked, answered }, whole, answers, done, at }: Known): Known['boards'] {
+    const percent = at && gapOf(at.asked, at.answer);
+    return { plan: whole(answered(answers)), ...done < asked.length && { proving: { done, of: asked.length, ...percent !== undefined && { percent } } } };
 }

@@ -7,9 +7,9 @@ import type { RoomOnPage } from '../../pages/page.ts';
 import { contentOn, PAGES } from '../../pages/pages.ts';
 import type { RoomChoice } from '../../panes/messages.ts';
 import {
-    CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_MARK, PANE_SELECTION, PANE_SHOWS,
+    CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_MARK, PANE_SELECTION, PANE_SHOWS, PANE_STOP,
     type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneMarkParams, type PaneMarkResult,
-    type PaneSelectionParams, type PaneShowsParams,
+    type PaneSelectionParams, type PaneShowsParams, type PaneStopParams,
 } from '../messages.ts';
 import type { Typing } from '../calm/typing.ts';
 import { base64Of } from './base64.ts';
@@ -67,6 +67,7 @@ export class Panes {
         connection.onNotification(PANE_SHOWS, (params: PaneShowsParams) => this.shows(params));
         connection.onNotification(PANE_CLOSED, ({ pane }: PaneClosedParams) => this.closed(pane));
         connection.onNotification(CURSOR, (params: CursorParams) => this.cursorAt(params));
+        connection.onNotification(PANE_STOP, ({ pane }: PaneStopParams) => this.enough(pane));
         connection.onRequest(PANE_MARK, (params: PaneMarkParams) => this.mark(params));
         connection.onRequest(PANE_EXPORT, (params: PaneExportParams) => this.export(params));
         services.workspace.DocumentBuilder.onBuildPhase(DocumentState.Validated, () => {
@@ -91,6 +92,12 @@ export class Panes {
     private closed(pane: string): void {
         this.panes.delete(pane);
         if (![...this.panes.values()].some(({ wishes }) => PAGES[wishes.kind].showsBoards)) this.proofs?.stop();
+    }
+
+    /** Only where the pane shows the house that is searched. */
+    private enough(pane: string): void {
+        const boards = this.panes.get(pane)?.good?.boards;
+        if (boards) this.proofs?.enough(boards);
     }
 
     private cursorAt(cursor: CursorParams): void {
