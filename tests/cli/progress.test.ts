@@ -9,7 +9,8 @@ test('while boards are looked for: stocks that are done, and how far the one it 
 });
 
 test('a plan may be as far above the cheapest as its bound is below it, rounded up; nothing is said where no bound is known, or none cheaper exists', () => {
-    const board = { capacity: 10, cost: 10_111, available: null, across: 1 }, problem = { items: [{ size: 5, count: 1, lanes: [0] }], boards: [board], strips: [] };
+    const board = { capacity: 10, cost: 10_111, available: null, across: 1 };
+    const problem = { items: [{ size: 5, count: 1, lanes: [0] }], boards: [board], strips: [] };
     const layouts = [{ board: 0, times: 1, strips: [{ lane: 0, picks: [[0, 1] as const] }] }];
     expect([10_000, 0, 10_111].map(bound => gapOf({ problem, layouts }, { layouts, bound }))).toEqual([1.2, undefined, undefined]);
 });
