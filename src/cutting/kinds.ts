@@ -5,7 +5,7 @@ import type { BoardFrom, BoardPlan, Money } from './model.ts';
 import type { Offer } from './offers.ts';
 
 /** Boards that are alike: of one length, from one place, at one price. */
-interface Kind {
+export interface Kind {
     readonly from: BoardFrom;
     readonly length: Ticks;
     /** Undefined: as many as it takes. */
