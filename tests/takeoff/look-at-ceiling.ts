@@ -30,6 +30,8 @@ export class CeilingHouse {
             if (told.length === 0) throw new Error(`No ceiling, and nothing is told: ${JSON.stringify(layout?.troubles)}`);
             return { refused: told };
         }
+        const narrow = findings.some(({ rule }) => rule === 'cleats-meet-in-half-beam');
+        if (narrow) return { refused: ['cleats-meet-in-half-beam'] };
         const wrong = wrongIn(layout.ceiling);
         if (wrong !== undefined) throw new Error(wrong);
         return { ceiling: layout.ceiling, refused: [] };

@@ -19,24 +19,25 @@ profile low {
   trim { stock strip-2 }
 }
 profile low-butted like low { sides { corners butted past east-west } }
-profile deep like low { blocking.stock board-6; sides.stock board-8; bottom.stock board-6 }
+profile deep like low { blocking.stock board-6; sides.stock board-8; bottom.stock board-6; spacers { stock board-6; height 4" } }
 profile deep-butted like deep { sides { corners butted past east-west } }
 `;
 const NAMES = 'board-8, low, low-butted, deep, deep-butted';
 
 export interface RandomCeiling { readonly text: string; readonly shape: RoomShape }
-type RoomShape = 'rectangle' | 'L' | 'U' | 'breast' | 'bay' | 'taper';
+type RoomShape = 'rectangle' | 'L' | 'U' | 'breast' | 'bay' | 'turned-bay' | 'taper';
 
-interface Wall { readonly way: 'east' | 'south' | 'west' | 'north'; readonly length: number }
+/** `length` null: nobody took it, it is what closes the room. */
+interface Wall { readonly way: 'east' | 'south' | 'south-west' | 'west' | 'north-west' | 'north'; readonly length: number | null }
 
 const inches = (least: number, most: number): fc.Arbitrary<number> => fc.integer({ min: least * 8, max: most * 8 }).map(eighths => eighths / 8);
 const size = (length: number): string => `${length}"`;
 
 const rooms: fc.Arbitrary<{ shape: RoomShape; wide: number; high: number; walls: Wall[]; diagonal?: string }> = fc.record({
-    shape: fc.constantFrom<RoomShape>('rectangle', 'L', 'U', 'breast', 'bay', 'taper'), wide: inches(140, 260), high: inches(120, 220),
+    shape: fc.constantFrom<RoomShape>('rectangle', 'L', 'U', 'breast', 'bay', 'turned-bay', 'taper'), wide: inches(140, 260), high: inches(120, 220),
     notch: fc.tuple(inches(15, 70), inches(12, 60)), off: fc.tuple(inches(-4, 4), inches(-4, 4), inches(-2, 2)),
 }).map(({ shape, wide, high, notch: [w, h], off: [a, b, c] }) => {
-    const to = (way: Wall['way'], length: number): Wall => ({ way, length });
+    const to = (way: Wall['way'], length: number | null): Wall => ({ way, length });
     const beside = (wide - w) / 2;
     switch (shape) {
         case 'rectangle': return { shape, wide, high, walls: [to('east', wide), to('south', high), to('west', wide), to('north', high)] };
@@ -44,6 +45,9 @@ const rooms: fc.Arbitrary<{ shape: RoomShape; wide: number; high: number; walls:
         case 'U': return { shape, wide, high, walls: [to('east', wide), to('south', high), to('west', beside), to('north', h), to('west', w), to('south', h), to('west', beside), to('north', high)] };
         case 'breast': return { shape, wide, high, walls: [to('east', beside), to('south', h / 2), to('east', w), to('north', h / 2), to('east', beside), to('south', high), to('west', wide), to('north', high)] };
         case 'bay': return { shape, wide, high, walls: [to('east', wide), to('south', high), to('west', beside), to('south', h / 2), to('west', w), to('north', h / 2), to('west', beside), to('north', high)] };
+        case 'turned-bay': return { shape, wide, high, walls: [
+            to('east', wide), to('south', high), to('west', beside), to('south-west', h / 2), to('west', Math.max(12, w - h * 0.7)), to('north-west', null), to('west', null), to('north', high),
+        ] };
         case 'taper': {
             const diagonal = Math.round((Math.hypot(wide, high) + c) * 8) / 8;
             return { shape, wide, high, walls: [to('east', wide), to('south', high), to('west', wide + a), to('north', high + b)], diagonal: `diagonal north-west to south-east measures ${size(diagonal)}` };
@@ -52,8 +56,8 @@ const rooms: fc.Arbitrary<{ shape: RoomShape; wide: number; high: number; walls:
 });
 
 const perimeters = fc.constantFrom('band', 'half-beam', 'none');
-const perimeter = (kind: string, half: number): string => kind === 'band' ? 'kind band; stock board-8; splices never'
-    : kind === 'half-beam' ? `kind half-beam; width ${size(half)}; splices never` : 'kind none';
+const perimeter = (kind: string, half: number, splices: string): string => kind === 'band' ? `kind band; stock board-8; splices ${splices}`
+    : kind === 'half-beam' ? `kind half-beam; width ${size(half)}; splices ${splices}` : 'kind none';
 
 /** In so many equal coffers, or lines at shares of the room. */
 const division = fc.oneof(
@@ -75,12 +79,12 @@ const laying = fc.constantFrom('', '', '', '', 'lay-north-south split', 'lay-nor
 export const randomCeilings: fc.Arbitrary<RandomCeiling> = fc.record({
     room: rooms, north: division, east: division, lines: fc.uniqueArray(line, { maxLength: 4, selector: ({ name }) => name }),
     around: perimeters, own: fc.array(fc.option(perimeters, { nil: undefined, freq: 1 }), { minLength: 8, maxLength: 8 }),
-    half: inches(2, 5), alike: fc.boolean(),
+    half: inches(1, 5), longest: fc.option(fc.integer({ min: 8, max: 12 }), { nil: undefined, freq: 1 }), alike: fc.boolean(),
     deep: fc.boolean(), butted: fc.boolean(), through: fc.constantFrom('north-south', 'east-west'),
     crossings: fc.uniqueArray(fc.record({ up: fc.constantFrom('1', '2'), level: fc.constantFrom('A', 'B'), which: fc.boolean() }), { maxLength: 2, selector: ({ up, level }) => level + up }),
     laying,
 }).map(made => {
-    const { room: { shape, walls, diagonal }, through, lines, around, half } = made;
+    const { room: { shape, walls, diagonal }, through, lines, around, half, longest } = made, splices = longest ? 'on-crossings' : 'never';
     const beams = (deep: boolean): string => `${deep ? 'deep' : 'low'}${made.butted ? '-butted' : ''}`;
     const spacing = ({ count, shares }: Division, side: string, whole: number): string =>
         count > 0 ? `coffers-${side} ${count}` : `lines-${side} ${shares.map(share => size(Math.round(whole * share * 8) / 8)).join(', ')}`;
@@ -92,14 +96,14 @@ export const randomCeilings: fc.Arbitrary<RandomCeiling> = fc.record({
     return {
         shape,
         text: [
-            'edition 1', `from "./yard.coffer" use ${NAMES}`, '', 'room den {',
+            'edition 1', ...longest ? [`job "Den" { longest-board ${longest}' }`] : [], `from "./yard.coffer" use ${NAMES}`, '', 'room den {',
             ...walls.map(({ way, length }, i) => {
                 const own = made.alike ? undefined : made.own[i];
-                return `  wall w${i + 1} ${size(length)}${diagonal ? '' : ` heading ${way}`}${own ? ` { perimeter { ${perimeter(own, half)} } }` : ''}`;
+                return `  wall w${i + 1}${length === null ? '' : ` ${size(length)}`}${diagonal ? '' : ` heading ${way}`}${own ? ` { perimeter { ${perimeter(own, half, splices)} } }` : ''}`;
             }),
             ...diagonal ? [`  ${diagonal}`] : [],
-            '  grid {', `    ${spacing(made.north, 'north', wide)}`, `    ${spacing(made.east, 'east', high)}`, `    beams ${beams(made.deep)}`, `    through ${lay.includes('falling') ? 'falling' : through}`, '    splices never',
-            ...lay ? [`    ${lay}`] : [], `    perimeter { ${perimeter(around, half)} }`, '  }',
+            '  grid {', `    ${spacing(made.north, 'north', wide)}`, `    ${spacing(made.east, 'east', high)}`, `    beams ${beams(made.deep)}`, `    through ${lay.includes('falling') ? 'falling' : through}`, `    splices ${splices}`,
+            ...lay ? [`    ${lay}`] : [], `    perimeter { ${perimeter(around, half, splices)} }`, '  }',
             ...lines.filter(({ name, place }) => place !== undefined || grid.includes(name)).map(({ name, place, from, until, deep, dies }) => {
                 const upright = UPRIGHT.includes(name), level = LEVEL.includes(name);
                 const off = place && (place.wall > 3 || !grid.includes(name)) ? walls.flatMap(({ way }, i) => ((way === 'north' || way === 'south') === upright || !upright && !level ? [`wall-w${i + 1}`] : [])) : undefined;
