@@ -22,7 +22,7 @@ place. A piece that is missing is found out on the ladder.
 
 There is one case that the text alone can make: two lines stand so close that the trim of the coffer between them has no
 length. With beams of 5" at 73 3/4" and 80 1/4" the coffer is 1 1/2" wide: trim of 3/4" along either side fills it, and
-nothing is left for its two ends. Set the lines farther apart, or touching each other as one wide beam.`,
+nothing is left for its two ends. Set the lines farther apart, or make one wide beam of them.`,
     wrong,
     right: changed(wrong, '73 3/4", 80 1/4"', '50 1/2", 103 1/2"'),
     basis: 'Geometry of the layout.',

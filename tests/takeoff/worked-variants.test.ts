@@ -66,7 +66,8 @@ function isIt({ part, line, face, back, overall, width, ends, meets }: Piece, wa
     const near = (ticks: number, inches: number): boolean => Math.abs(ticks / INCH - inches) < 0.0003;
     const degrees = ends.map(end => end.degrees ?? 0), how = ends.map(end => end.how ?? 'square');
     const sorted = [...degrees].sort((a, b) => a - b);
-    const cuts = wanted.cuts === undefined || [...how].sort().join() === wanted.cuts.join() && sorted.every((each, i) => Math.abs(each - wanted.angles![i]!) < 0.001);
+    const leans = (wanted.angles ?? []).every((angle, i) => Math.abs(sorted[i]! - angle) < 0.001);
+    const cuts = wanted.cuts === undefined || [...how].sort().join() === wanted.cuts.join() && leans;
     const lies = wanted.cuts !== undefined || ends.every((end, i) => {
         const [, angle, longer] = wanted.ends?.[i] ?? ['', 0, null];
         return Math.abs(Math.abs(end.degrees ?? 0) - angle) < 0.001 && (angle === 0 || end.longer === longer);
