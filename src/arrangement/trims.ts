@@ -14,7 +14,8 @@ import type { Unit } from './unit.ts';
  * A trim round a coffer, loop by loop: round it, and round what stands free in it. Its back against the faces. Mitered, its back is the
  * coffer's edge and its face the same strip farther in:
  * long points at the back in an inside corner, at the face round an outside one. Coped, in inside corners the piece that lies
- * nearer east-west is square and as long as the edge, and the other is cut to its back first and then coped. Common practice, no source.
+ * nearer east-west is square and as long as the edge, and the other is cut to its back first and then coped; where the corner is less than square, that
+ * one is cut along what the other stands against, or it would run into it. Common practice, no source.
  */
 export function trimsOf({ number, outer, holes }: WalkedCoffer, trim: Trim, unit: Unit): Piece[][] {
     let nth = 0;
@@ -30,7 +31,7 @@ function trimRound(loop: CofferLoop, trim: Trim, coffers: readonly number[], uni
     return loop.flatMap((edge, i) => {
         const start = corners[i]!, end = corners[(i + 1) % n]!;
         const cuts = [cutAt(trim, start, edge, loop.at(i - 1)!), cutAt(trim, end, edge, loop[(i + 1) % n]!)] as const;
-        const face = [faceAt(start, cuts[0], edge.line, faces[i]!), faceAt(end, cuts[1], edge.line, faces[i]!)] as const;
+        const face = [faceAt(start, cuts[0], edge, loop.at(i - 1)!, faces[i]!), faceAt(end, cuts[1], edge, loop[(i + 1) % n]!, faces[i]!)] as const;
         const way = directionOf(edge.line), meets = [nameOf(loop.at(i - 1)!), nameOf(loop[(i + 1) % n]!)] as const;
         return pieceOf({
             part: 'trim', of: trim.name, coffers, on: compassOf({ x: 0 - edge.line.a, y: 0 - edge.line.b }), nth: count(), way: edge.line,
@@ -46,10 +47,13 @@ function nameOf({ flanks }: WalkedEdge): string {
     return flanks[0]!.of.name;
 }
 
+/** But for what plain numbers lose. */
+const SQUARE = 90 - 1e-6;
+
 function cutAt({ corners }: Trim, { angle }: Corner, own: WalkedEdge, other: WalkedEdge): Cut {
     if (angle > 180) return 'outside-miter';
     if (corners === 'mitered') return 'miter';
-    return liesNearerEastWest(own.line, other.line) ? 'square' : 'coped';
+    return !liesNearerEastWest(own.line, other.line) ? 'coped' : angle < SQUARE ? 'dies' : 'square';
 }
 
 /** Of two that lie alike, as in a room that stands on its corner, the one that rises. */
@@ -58,11 +62,15 @@ function liesNearerEastWest(own: Line, other: Line): boolean {
     return mine === theirs ? own.a * own.b > 0 : mine < theirs;
 }
 
-function faceAt(corner: Corner, cut: Cut, back: Line, face: Line): Point {
-    if (cut !== 'square') return corner.miter;
-    return crossing(face, squareThrough(back, corner.back)) ?? corner.miter;
+function faceAt(corner: Corner, cut: Cut, own: WalkedEdge, other: WalkedEdge, face: Line): Point {
+    switch (cut) {
+        case 'square': return crossing(face, squareThrough(own.line, corner.back)) ?? corner.miter;
+        case 'dies': return crossing(face, other.line) ?? corner.miter;
+        default: return corner.miter;
+    }
 }
 
+/** One that is cut along what the other stands against leans as the miter of a corner twice as wide. */
 function saw(spring: number, cut: Cut, angle: number): End['saw'] {
-    return cut === 'square' ? undefined : sawFlat(spring, angle);
+    return cut === 'square' ? undefined : sawFlat(spring, cut === 'dies' ? 2 * angle : angle);
 }

@@ -1,7 +1,7 @@
 import type { Rabbet } from '../job/model.ts';
 import type { Point, Vector } from '../plane/point.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import type { Lie } from '../takeoff/lie.ts';
+import { copedOff, type Lie } from '../takeoff/lie.ts';
 import { leanOf } from '../takeoff/ends.ts';
 import type { EndCut, Piece } from '../takeoff/model.ts';
 import type { Point as Corner, Prism } from './model.ts';
@@ -76,9 +76,10 @@ export function formOf(piece: Piece, seat: Seat): Form {
     const [across, high] = stands ? [stands.out, stands.down] : lies ? [width, thickness] : [thickness, width];
     const rabbet = rabbetOf(piece);
     const ends = endsAsHung(piece, seat), nips = piece.work.find(({ kind }) => kind === 'nip');
-    const off = nips?.kind === 'nip' ? nips.by : ends.map(end => end.cut === 'coped' ? 0 : Math.round(leanOf(end, piece))) as [Ticks, Ticks];
-    // coped, it ends at the face of what it is coped to: its profile is not drawn
-    const coped = ends.reduce((sum, end) => sum + (end.cut === 'coped' ? Math.round(leanOf(end, piece)) : 0), 0);
+    // coped, it ends along the face of what it is coped to: its profile is not drawn
+    const copes = ends.map(end => (end.cut === 'coped' ? Math.round(copedOff(leanOf(end, piece), across)) : 0));
+    const off = nips?.kind === 'nip' ? nips.by : ends.map((end, i) => Math.round(leanOf(end, piece) - copes[i]!)) as [Ticks, Ticks];
+    const coped = copes[0]! + copes[1]!;
     return { along: cutBack - coped, across, high, off, ...rabbet && { rabbet } };
 }
 

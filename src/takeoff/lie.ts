@@ -79,14 +79,29 @@ function endCut({ cut, angle: second, saw: flat }: Strip['ends'][number], firstI
 const SQUARE_BY_CUT: Partial<Record<Cut, EndCut>> = {};
 export const SQUARE: EndCut = { cut: 'square' };
 
-/** The corners of a piece once it is coped: at such an end it stands off the corner by what the other reaches out, and ends square. */
+/** The corners of a piece once it is coped: at such an end it stands against the face of the other, which at a right angle is square to it. */
 export function onceCoped({ corners: [back, backEnd, faceEnd, face], cuts, way }: Lie): Corners {
     const [first, last] = cuts, length = Math.hypot(way.x, way.y);
-    const moved = (point: Point, to: Point): Point => {
-        const by = (placeAlong(way, to) - placeAlong(way, point)) / length;
+    const moved = (point: Point, from: Point, turn: 1 | -1): Point => {
+        const by = turn * copedOff((placeAlong(way, from) - placeAlong(way, point)) * turn, Math.abs(acrossFrom(way, point, from))) / length;
         return { x: point.x + way.x * by, y: point.y + way.y * by };
     };
-    return [first === 'coped' ? moved(back, face) : back, last === 'coped' ? moved(backEnd, faceEnd) : backEnd, faceEnd, face];
+    return [first === 'coped' ? moved(back, face, 1) : back, last === 'coped' ? moved(backEnd, faceEnd, -1) : backEnd, faceEnd, face];
+}
+
+/**
+ * What coping takes off the back of a piece whose miter would take `miter` off its face over a thickness of `across`: it ends along the face of the
+ * other, which stands at an angle b to it, with cot(b/2) = miter / across. That face meets the back at miter - across x cot b.
+ */
+export function copedOff(miter: number, across: number): number {
+    if (miter <= 0) return 0;
+    // cot b = (cot² (b/2) - 1) / (2 cot (b/2))
+    const half = miter / across;
+    return miter - across * (half * half - 1) / (2 * half);
+}
+
+function acrossFrom(way: Vector, point: Point, to: Point): number {
+    return ((to.y - point.y) * way.x - (to.x - point.x) * way.y) / Math.hypot(way.x, way.y);
 }
 
 /** Corners in whole ticks, as they are drawn. */

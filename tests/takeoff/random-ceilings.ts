@@ -46,7 +46,8 @@ const rooms: fc.Arbitrary<{ shape: RoomShape; wide: number; high: number; walls:
         case 'breast': return { shape, wide, high, walls: [to('east', beside), to('south', h / 2), to('east', w), to('north', h / 2), to('east', beside), to('south', high), to('west', wide), to('north', high)] };
         case 'bay': return { shape, wide, high, walls: [to('east', wide), to('south', high), to('west', beside), to('south', h / 2), to('west', w), to('north', h / 2), to('west', beside), to('north', high)] };
         case 'turned-bay': return { shape, wide, high, walls: [
-            to('east', wide), to('south', high), to('west', beside), to('south-west', h / 2), to('west', Math.max(12, w - h * 0.7)), to('north-west', null), to('west', null), to('north', high),
+            to('west', beside), to('south-west', h / 2), to('west', Math.max(12, w - h / 2)), to('north-west', h / 2), to('west', beside), to('north', high),
+            to('east', null), to('south', null),
         ] };
         case 'taper': {
             const diagonal = Math.round((Math.hypot(wide, high) + c) * 8) / 8;
@@ -99,7 +100,7 @@ export const randomCeilings: fc.Arbitrary<RandomCeiling> = fc.record({
             'edition 1', ...longest ? [`job "Den" { longest-board ${longest}' }`] : [], `from "./yard.coffer" use ${NAMES}`, '', 'room den {',
             ...walls.map(({ way, length }, i) => {
                 const own = made.alike ? undefined : made.own[i];
-                return `  wall w${i + 1}${length === null ? '' : ` ${size(length)}`}${diagonal ? '' : ` heading ${way}`}${own ? ` { perimeter { ${perimeter(own, half, splices)} } }` : ''}`;
+                return `  wall w${i + 1}${length === null ? '' : ` ${size(length)}`}${diagonal || length === null ? '' : ` heading ${way}`}${own ? ` { perimeter { ${perimeter(own, half, splices)} } }` : ''}`;
             }),
             ...diagonal ? [`  ${diagonal}`] : [],
             '  grid {', `    ${spacing(made.north, 'north', wide)}`, `    ${spacing(made.east, 'east', high)}`, `    beams ${beams(made.deep)}`, `    through ${lay.includes('falling') ? 'falling' : through}`, `    splices ${splices}`,
