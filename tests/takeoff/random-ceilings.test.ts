@@ -21,9 +21,9 @@ test('ceilings of all kinds cover their room, go together and add up; where ther
 });
 
 test('a piece that is missing, named twice, too long, or stands elsewhere is seen', async () => {
-    const house = await CeilingHouse.open(), samples = fc.sample(randomCeilings, { seed: 62, numRuns: 20 });
+    const house = await CeilingHouse.open(), samples = fc.sample(randomCeilings, { seed: 62, numRuns: 80 });
     let ceiling;
-    for (const made of samples) if (made.shape === 'L') ceiling ??= (await house.look(made)).ceiling;
+    for (const made of samples) if (made.shape === 'L' && / beams (?:low|deep)\n/.test(made.text)) ceiling ??= (await house.look(made)).ceiling;
     const off = takeOffOf(ceiling!), i = off.pieces.findIndex(({ part }) => part === 'side'), side = off.pieces[i]!;
     const others: (readonly Piece[])[] = [
         off.pieces.toSpliced(i, 1), [...off.pieces, side], off.pieces.toSpliced(i, 1, { ...side, back: side.back + 9 }),
