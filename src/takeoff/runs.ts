@@ -112,9 +112,9 @@ function termsAt(cut: Lie['cuts'][number], name: string | null, beyond: Ticks, p
     }
 }
 
-/** `line 2`, `west half` of a half beam: what of it stands behind, so that no figure does, and no foot's mark behind a number. */
+/** `line 2`, `west half-beam`: what of it stands behind, so that no figure does, and no foot's mark behind a number. */
 function beamNamed(name: string, { ceiling }: Setting): string {
-    return ceiling.walls.some(wall => wall.name === name) ? `${name} half` : `line ${name}`;
+    return ceiling.walls.some(wall => wall.name === name) ? `${name} half-beam` : `line ${name}`;
 }
 
 /**
