@@ -61,13 +61,14 @@ const beside = {
 };
 
 /**
- * The command line, and what lies beside it but the language server: what writes PDF, and the solver of the boards in a thread of its own,
+ * The command line: what is called, the command in a thread of its own, and what lies beside them but the language server: what writes PDF, and the solver of the boards in a thread of its own,
  * which the server's thread shares.
  */
 export async function bundleCommandLine(outdir, options = {}) {
     const esm = { ...forNode, ...options, format: 'esm' };
     const built = await Promise.all([
-        build({ ...esm, entryPoints: ['src/cli/main.ts'], outfile: join(outdir, 'main.js'), banner: { js: `#!/usr/bin/env node\n${requireInEsm}` }, plugins: [beside] }),
+        build({ ...esm, entryPoints: ['src/cli/main.ts'], outfile: join(outdir, 'main.js'), banner: { js: '#!/usr/bin/env node' }, plugins: [beside] }),
+        build({ ...esm, entryPoints: ['src/cli/command.ts'], outfile: join(outdir, 'command.js'), banner: { js: requireInEsm }, plugins: [beside] }),
         ...[['src/exports/pdf/bid.ts', 'bid-pdf.js'], ['src/worker/boards-worker.ts', 'boards-worker.js']]
             .map(([from, to]) => build({ ...esm, entryPoints: [from], outfile: join(outdir, to), banner: { js: requireInEsm } })),
     ]);

@@ -1,47 +1,68 @@
 import { rmSync } from 'node:fs';
-import { isMainThread } from 'node:worker_threads';
-import { USUAL_STEPS } from '../cutting/look-closer.ts';
-import { boardsInThreads } from '../worker/boards-thread.ts';
+import { Worker } from 'node:worker_threads';
 import { EXIT, type ExitCode } from './exit-code.ts';
 import { nodeFiles } from './file-system.ts';
-import { codeOfStop, ProcessInterrupts } from './interrupts.ts';
-import { run } from './program.ts';
+import { Front, TIMES } from './front.ts';
+import { SIGNALS, type SignalName } from './interrupts.ts';
+import type { Called, ToFront } from './messages.ts';
 import { MOST_BYTES, reasonOf } from './read-text.ts';
 import { terminalLines } from '../text/terminal.ts';
 import { unfinished } from './replace-file.ts';
-import { beUnderstudy, understudyInThread } from './understudy-thread.ts';
+import { openTerminal } from './terminal.ts';
 
-const interrupts = new ProcessInterrupts();
+// The main thread computes nothing, so that it hears at once whoever stops the program. See front.ts for what it does, command.ts for the rest.
+// whatever ends the program in the middle of a write leaves no half of a file behind
+process.on('exit', tidyUp);
+process.stdout.on('error', outputLost);
+process.stderr.on('error', outputLost);
+process.on('uncaughtException', internal);
+process.on('unhandledRejection', internal);
 
-/** What has been read from standard input. */
-let stdin: Uint8Array | undefined;
+const called: Called = { argv: process.argv.slice(2), cwd: currentFolder() };
+const thread = new Worker(new URL('./command.js', import.meta.url), { workerData: called });
+const front = new Front({
+    cwd: called.cwd, disk: nodeFiles, readStdin, serve, leave, times: TIMES,
+    tell: message => { thread.postMessage(message); },
+    endThread: () => { void thread.terminate(); },
+    openTerminal(color) {
+        const terminal = openTerminal(color, process);
+        return { ...terminal, result: text => { deafWhile(() => { terminal.result(text); }); } };
+    },
+});
+thread.on('error', internal).on('message', (message: ToFront) => { front.hear(message); });
+const heard = (signal: SignalName): void => { void front.stop(signal); };
+const names = Object.keys(SIGNALS) as SignalName[];
+names.forEach(name => process.on(name, heard));
 
-if (isMainThread) start();
-else beUnderstudy();
-
-function start(): void {
-    // whatever ends the program in the middle of a write leaves no half of a file behind
-    process.on('exit', () => unfinished.forEach(path => rmSync(path, { force: true })));
-
-    process.stdout.on('error', outputLost);
-    process.stderr.on('error', outputLost);
-    process.on('uncaughtException', internal);
-    process.on('unhandledRejection', internal);
-
-    // in a bundle of its own, beside this one. A search that fails is a mistake in the program: a plan that is less than was asked for must not look like one
-    const say = (words: string): never => { throw new Error(words); };
-    const prover = boardsInThreads(new URL('./boards-worker.js', import.meta.url), { steps: USUAL_STEPS, keep: true, say });
-    const argv = process.argv.slice(2), cwd = currentFolder();
-    const understudy = understudyInThread(new URL(import.meta.url), { argv, cwd }, () => stdin);
-
-    const { stdout, stderr, env } = process;
-    run(argv, { cwd, disk: nodeFiles, stdout, stderr, env, readStdin, serveEditor, prover, interrupts, understudy }).then(end, internal);
+/** A reader may take its time, and nothing is heard until it has read: meanwhile the system ends the program. */
+function deafWhile(print: () => void): void {
+    names.forEach(name => process.off(name, heard));
+    try {
+        print();
+    } finally {
+        names.forEach(name => process.on(name, heard));
+    }
 }
 
 /** By itself where nobody stopped it: then what is printed gets to its reader however slow that is. */
-function end(code: ExitCode): void {
+function leave(code: ExitCode, stopped?: { readonly signal: SignalName; readonly within: number }): void {
     process.exitCode = code;
-    if (codeOfStop(interrupts.stopped) !== undefined) process.stdout.write('', () => { process.exit(code); });
+    const ended = thread.terminate();
+    if (stopped === undefined) {
+        names.forEach(name => process.off(name, heard));
+        return;
+    }
+    // a thread with much to give back takes its time; the system does not, and a shell is told the same code
+    setTimeout(() => {
+        tidyUp();
+        names.forEach(name => process.off(name, heard));
+        process.kill(process.pid, stopped.signal);
+    }, stopped.within);
+    void ended.then(() => { process.stdout.write('', () => { process.exit(code); }); });
+}
+
+function tidyUp(): void {
+    unfinished.forEach(path => { rmSync(path, { force: true }); });
 }
 
 /** Ends as soon as it is more than may be read: some inputs have no end. */
@@ -53,12 +74,12 @@ async function readStdin(): Promise<Uint8Array> {
         size += (chunk as Uint8Array).length;
         if (size > MOST_BYTES) break;
     }
-    return stdin = Buffer.concat(chunks);
+    return Buffer.concat(chunks);
 }
 
 /** A reader that has seen enough (`| head`) closes the pipe, which is no failure, and no reason to write half of the files; a disk that is full is one. */
 function outputLost(error: NodeJS.ErrnoException): void {
-    if (error.code === 'EPIPE') interrupts.nobodyReads();
+    if (error.code === 'EPIPE') thread.postMessage({ stop: 'nobody reads' });
     else giveUp(`What the program writes ${reasonOf(error)}`);
 }
 
@@ -71,11 +92,12 @@ function giveUp(why: string): never {
 }
 
 /** From here on the process is the editor's language server: it logs its own mistakes, lives on, and ends when the editor does. */
-async function serveEditor(): Promise<never> {
+function serve(): void {
     process.off('uncaughtException', internal);
     process.off('unhandledRejection', internal);
-    await import('../server/main.ts');
-    return new Promise(() => {});
+    names.forEach(name => process.off(name, heard));
+    void thread.terminate();
+    void import('../server/main.ts');
 }
 
 function internal(error: unknown): void {

@@ -7,7 +7,6 @@ import { terminalLines } from '../text/terminal.ts';
 import type { FileSystem } from './file-system.ts';
 import type { OutputFile, OutputOptions } from './held-files.ts';
 import type { World } from './world.ts';
-import { counted } from '../plain/words.ts';
 import { MadeFiles } from './made-files.ts';
 import { reasonNotWritten } from './read-text.ts';
 import { replaceFile } from './replace-file.ts';
@@ -25,7 +24,11 @@ export class OutputFolder {
     private real = '';
     private made: MadeFiles | undefined;
 
-    constructor(private readonly options: OutputOptions, private readonly world: Pick<World, 'cwd' | 'terminal' | 'disk' | 'interrupts' | 'hold'>) {
+    /** What is still to be written. */
+    private readonly open = new Set<string>();
+
+    /** @param late once it is aborted no further file is begun */
+    constructor(private readonly options: OutputOptions, private readonly world: Pick<World, 'cwd' | 'terminal' | 'disk' | 'hold'>, private readonly late?: AbortSignal) {
         this.folder = resolve(world.cwd, options.out);
     }
 
@@ -36,40 +39,38 @@ export class OutputFolder {
     async write(files: readonly OutputFile[], from: string): Promise<void> {
         if (files.length === 0) return;
         if (this.world.hold) this.world.hold({ options: { out: this.options.out, force: this.options.force === true }, files, from });
-        else await this.world.interrupts.tidily(() => this.writeAll(files, fileURLToPath(from)));
+        else await this.writeAll(files, fileURLToPath(from));
     }
 
     private async writeAll(files: readonly OutputFile[], from: string): Promise<void> {
-        const made = this.made ??= await this.open(), open = new Set<string>(files.map(({ name }) => name));
+        files.forEach(({ name }) => this.open.add(name));
+        const made = this.made ??= await this.opened();
         const source = relative(this.folder, from).split(sep).join('/'), planned: Planned[] = [];
-        const { late } = this.world.interrupts;
         for (const file of files) {
-            if (late.aborted) break;
+            if (this.late?.aborted) break;
             const bytes = typeof file.content === 'string' ? new TextEncoder().encode(file.content) : file.content;
             const planOne = { name: file.name, bytes, hash: hashOf(bytes) };
             try {
                 planned.push({ ...planOne, ...await this.look(planOne, made, source) });
             } catch (error) {
-                open.delete(file.name);
                 this.leave(file.name, error);
             }
         }
         // the list first: a file that it names and that was not written does no harm, the other way round it would be a stranger's
-        if (!late.aborted && made.add(planned, source)) await made.save().catch((error: unknown) => { throw new UsageError(`${this.nameOf(made.path)} ${reasonNotWritten(error)}`); });
+        if (!this.late?.aborted && made.add(planned, source)) await made.save().catch((error: unknown) => { throw new UsageError(`${this.nameOf(made.path)} ${reasonNotWritten(error)}`); });
         for (const { name, bytes, to, same } of planned) {
-            if (late.aborted) break;
-            open.delete(name);
+            if (this.late?.aborted) break;
             try {
                 if (!same) await replaceFile(this.world.disk, to.path, bytes, to.before);
+                this.open.delete(name);
                 this.world.terminal.result(terminalLines([this.nameOf(join(this.folder, name))]));
             } catch (error) {
                 this.leave(name, error);
             }
         }
-        if (open.size > 0) this.leaveAll([...open]);
     }
 
-    private async open(): Promise<MadeFiles> {
+    private async opened(): Promise<MadeFiles> {
         const { disk, cwd } = this.world;
         try {
             await mustNotLeadOut(disk, this.folder, cwd);
@@ -100,23 +101,20 @@ export class OutputFolder {
     }
 
     private leave(name: string, error: unknown): void {
+        this.open.delete(name);
         this.world.terminal.say(`${this.nameOf(join(this.folder, name))} ${reasonNotWritten(error)}`);
         this.code = EXIT.usage;
     }
 
-    /** There was no time for them any more. */
-    private leaveAll(names: readonly string[]): void {
-        const shown = names.slice(0, MOST_NAMED).map(name => this.nameOf(join(this.folder, name))), more = names.length - shown.length;
-        this.world.terminal.say(`Stopped before it was written: ${shown.join(', ')}${more > 0 ? ` and ${counted(more, 'more file')}` : ''}.`);
-        this.code = EXIT.usage;
+    /** What was to be written and is not, by the names it would be told by. */
+    get unwritten(): string[] {
+        return [...this.open].map(name => this.nameOf(join(this.folder, name)));
     }
 
     private nameOf(path: string): string {
         return relative(this.world.cwd, path) || path;
     }
 }
-
-const MOST_NAMED = 5;
 
 interface Wanted { readonly name: string; readonly bytes: Uint8Array; readonly hash: string }
 interface Planned extends Wanted { readonly to: Destination; readonly same: boolean }

@@ -14,15 +14,15 @@ import { LABEL_PAPERS, labels, saw, type LabelOptions, type SawOptions } from '.
 import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
 import type { World } from './world.ts';
 import { codeOfStop } from './interrupts.ts';
-import { openTerminal, type ColorChoice } from './terminal.ts';
-import { withUnderstudy, type Understudy } from './understudy.ts';
+import { rehearsing, type Performance } from './rehearsal.ts';
+import { complain, type ColorChoice } from './terminal.ts';
 import { terminalLines } from '../text/terminal.ts';
 import { version } from './version.ts';
 
-interface Surroundings extends Omit<World, 'terminal'>, Pick<NodeJS.Process, 'stdout' | 'stderr' | 'env'> {
-    /** Shown to instead of the streams. */
-    readonly terminal?: World['terminal'];
-    readonly understudy?: Understudy;
+interface Surroundings extends Omit<World, 'terminal'> {
+    openTerminal(color: ColorChoice): World['terminal'];
+    /** Told what the command would do if it were stopped now, again and again while it looks for cheaper boards. */
+    readonly ready?: (performance: Performance) => void;
     /** Becomes the language server; loads it only then. */
     serveEditor(): Promise<ExitCode>;
 }
@@ -39,17 +39,15 @@ It computes and draws; it does not judge whether a ceiling is safe. Local codes 
 /** Runs the program as it was called and says how it went. Everything it reads and writes goes through `world`. */
 export async function run(argv: readonly string[], world: Surroundings): Promise<ExitCode> {
     let code: ExitCode = EXIT.clean;
-    const terminal = (): World['terminal'] => world.terminal ?? openTerminal(program.opts<{ color: ColorChoice }>().color, world);
+    const terminal = (): World['terminal'] => world.openTerminal(program.opts<{ color: ColorChoice }>().color);
     const program = command(world, async job => { code = await job(terminal()); });
     try {
         await program.parseAsync([...argv], { from: 'user' });
-        return codeOfStop(world.interrupts.stopped) ?? code;
+        return codeOfStop(world.stopped) ?? code;
     } catch (error) {
         if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.clean : EXIT.usage;
         if (!(error instanceof UsageError)) throw error;
-        const shown = terminal();
-        shown.progress('');
-        shown.say(`${shown.paint.error('cofferwright:')} ${error.message}`);
+        complain(error, terminal());
         return EXIT.usage;
     }
 }
@@ -61,7 +59,7 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
         .description(ABOUT).version(version, '-V, --version').addHelpText('after', NOTES)
         .addOption(new Option('--color <when>', 'color the output').choices(['auto', 'always', 'never']).default('auto'))
         .showHelpAfterError('(see --help)').exitOverride()
-        .configureOutput({ writeOut: text => { world.stdout.write(text); }, writeErr: text => { world.stderr.write(terminalLines(text.trimEnd().split('\n'))); } });
+        .configureOutput({ writeOut: text => { world.openTerminal('never').result(terminalLines(text.trimEnd().split('\n'))); }, writeErr: text => { text.trimEnd().split('\n').forEach(line => world.openTerminal('never').say(line)); } });
     const withFiles = (name: string, about: string): Command => program.command(name).description(about)
         .argument('[files...]', 'files or folders; - is standard input')
         .option('--stdin-file-path <path>', 'where the text on standard input belongs');
@@ -71,7 +69,7 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
     const force = new Option('--force', 'replace also files that this program has not made, or that were changed since').default(false);
     const act = <Options>(job: (options: Options & { files: string[] }, world: World) => ExitCode | Promise<ExitCode>) =>
         (files: string[], options: Options) =>
-            run(terminal => withUnderstudy({ ...world, terminal }, world.understudy, live => job({ ...options, files }, live)));
+            run(terminal => rehearsing({ ...world, terminal }, world.ready, live => job({ ...options, files }, live)));
 
     withFiles('check', 'say what is wrong')
         .addOption(new Option('--format <format>', 'how to print it').choices(CHECK_FORMATS).default('human'))

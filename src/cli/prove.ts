@@ -5,12 +5,12 @@ import { counted } from '../plain/words.ts';
 import type { World } from './world.ts';
 
 /** Shown meanwhile. */
-export const LOOKING = 'Looking for the cheapest boards … Ctrl+C takes the best so far.';
+export const LOOKING = 'Looking for the cheapest boards …';
 
 /** How far the search is: how many stocks it is done with, and by how many percent the plan of the one it is at may be above the cheapest. */
 export function progressText(stocks: number, done: number, percent?: number): string {
     const gap = percent === undefined ? '' : `, the next at most ${percent.toFixed(1)} % above its cheapest`;
-    return `Looking for the cheapest boards: ${done} of ${counted(stocks, 'stock')} done${gap} … Ctrl+C takes the best so far.`;
+    return `Looking for the cheapest boards: ${done} of ${counted(stocks, 'stock')} done${gap} …`;
 }
 
 /** Makes a plan of what is asked. */
@@ -20,13 +20,13 @@ type Solve = (questions: Questions) => Promise<BoardPlan>;
  * How boards are looked for in one run: `quick` takes the plan that is made at once; otherwise cheaper ones are looked for, and the
  * proof that there are none. Whoever tells the program to stop gets the best that is known by then.
  */
-export function solveBy({ quick }: { readonly quick: boolean }, { prover, interrupts, terminal }: World): Solve {
+export function solveBy({ quick }: { readonly quick: boolean }, { prover, stopped, terminal }: World): Solve {
     if (quick) return ({ first }) => Promise.resolve(first);
     let told = false;
     return async ({ asked, answered, first }) => {
         if (asked.length === 0) return first;
         const answers = new Map<number, Answer>();
-        const isWhole = await interrupts.stoppable(stop => searched(asked, prover, answers, stop, text => terminal.progress(text)));
+        const isWhole = await searched(asked, prover, answers, stopped, text => terminal.progress(text));
         if (!isWhole && !told) terminal.say('The search for cheaper boards was stopped: these are the best that were found until then.');
         told ||= !isWhole;
         return answered(answers, { atOnce: !isWhole });

@@ -1,8 +1,7 @@
 import { randomBytes } from 'node:crypto';
-import type { Stats } from 'node:fs';
 import type { FileHandle } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import type { FileSystem } from './file-system.ts';
+import type { FileSystem, FoundFile } from './file-system.ts';
 
 /**
  * Puts a file in place as a whole: the bytes go to a new file beside it, are on the disk before it takes the name, and
@@ -12,14 +11,17 @@ import type { FileSystem } from './file-system.ts';
  * @param before the file that is replaced, as it was found: its permissions and its owner are kept. Where it is not the
  *   same any more when its turn comes, somebody else has written it, and it is left.
  */
-export async function replaceFile(disk: FileSystem, path: string, content: string | Uint8Array, before?: Stats): Promise<void> {
+export async function replaceFile(disk: FileSystem, path: string, content: string | Uint8Array, before?: FoundFile): Promise<void> {
     await mustBeNoLink(disk, dirname(path));
     // the name says nothing of the file's own, which may be as long as a name can be
     const fresh = join(dirname(path), `.cofferwright-${randomBytes(6).toString('hex')}.tmp`);
     const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;
     // never into a file or a link that is there already
-    const handle = await disk.open(fresh, 'wx', before === undefined ? 0o666 : before.mode & 0o777);
     unfinished.add(fresh);
+    const handle = await disk.open(fresh, 'wx', before === undefined ? 0o666 : before.mode & 0o777).catch((error: unknown) => {
+        unfinished.delete(fresh);
+        throw error;
+    });
     try {
         try {
             await writeAll(handle, bytes);
@@ -53,7 +55,7 @@ async function writeAll(handle: FileHandle, bytes: Uint8Array): Promise<void> {
 }
 
 /** Only the administrator may give files away: where the owner cannot be kept the permissions still are. */
-async function keepOwnership(handle: FileHandle, { mode, uid, gid }: Stats): Promise<void> {
+async function keepOwnership(handle: FileHandle, { mode, uid, gid }: FoundFile): Promise<void> {
     const now = await handle.stat();
     if (now.uid !== uid || now.gid !== gid) await handle.chown(uid, gid).catch(onlyWhereAllowed);
     await handle.chmod(mode & 0o7777).catch(onlyWhereAllowed);
@@ -63,7 +65,7 @@ function onlyWhereAllowed(error: unknown): void {
     if (!['EPERM', 'ENOSYS', 'EINVAL', 'ENOTSUP'].includes((error as NodeJS.ErrnoException).code ?? '')) throw error;
 }
 
-async function mustBeAsBefore(disk: FileSystem, path: string, before: Stats | undefined): Promise<void> {
+async function mustBeAsBefore(disk: FileSystem, path: string, before: FoundFile | undefined): Promise<void> {
     const now = await disk.lstat(path).catch((error: unknown) => {
         if ((error as NodeJS.ErrnoException).code === 'ENOENT') return undefined;
         throw error;

@@ -1,5 +1,6 @@
 import { styleText } from 'node:util';
 import { paint, type Paint } from '../report/look.ts';
+import type { UsageError } from './exit-code.ts';
 import type { Printed } from '../text/fit.ts';
 import { terminalLine, withStyles, type Style } from '../text/terminal.ts';
 
@@ -49,4 +50,10 @@ const none = (): string => '';
 function codeOf(style: Style, begins: boolean): string {
     const [before, after] = styleText([...FORMATS[style]], '|', { validateStream: false }).split('|');
     return begins ? before! : after!;
+}
+
+/** What was asked wrongly or cannot be had. */
+export function complain({ message }: UsageError, terminal: Terminal): void {
+    terminal.progress('');
+    terminal.say(`${terminal.paint.error('cofferwright:')} ${message}`);
 }

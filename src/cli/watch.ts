@@ -45,8 +45,7 @@ export async function keepChecking({ workspace, paths, world, asked, again }: Wa
         isNews = true;
         await again();
     };
-    // it can be stopped while it waits; while it checks, the system ends it on the spot
-    while (await world.interrupts.stoppable(next))
+    while (await next(world.stopped))
         await look().catch((error: unknown) => { world.terminal.say(String(error)); });
     await watcher.close();
     return EXIT.clean;

@@ -160,7 +160,7 @@ function withoutBoard({ problem, pieces }: Posed): Set<Piece> {
  */
 function planAsFarAsBoardsGo(problem: CuttingProblem): Layout[] {
     const { boards } = problem;
-    const plan = quickPlan(problem, new Effort(Infinity));
+    const plan = planAtOnce(problem);
     if (plan) return plan;
     const wanting = {
         capacity: Math.max(...boards.map(kind => kind.capacity)), across: Math.max(...boards.map(kind => kind.across)),
@@ -170,6 +170,18 @@ function planAsFarAsBoardsGo(problem: CuttingProblem): Layout[] {
     if (!withMore) throw new Error('a piece fits a board and was planned on none');
     return withMore;
 }
+
+/** An alternate leaves most stocks as they are, and a command that is rehearsed asks everything again. */
+function planAtOnce(problem: CuttingProblem): Layout[] | undefined {
+    const key = JSON.stringify(problem), known = plansAtOnce.get(key);
+    if (known) return known;
+    const plan = quickPlan(problem, new Effort(Infinity));
+    if (plan) plansAtOnce.set(key, plan);
+    if (plansAtOnce.size > MOST_KEPT) plansAtOnce.delete(plansAtOnce.keys().next().value!);
+    return plan;
+}
+const plansAtOnce = new Map<string, Layout[]>();
+const MOST_KEPT = 200;
 
 function piecesOn(layouts: readonly Layout[], kind: number, { pieces }: Posed): Set<Piece> {
     const out = new Set<Piece>();

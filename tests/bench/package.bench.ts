@@ -7,7 +7,7 @@ export default function measure(): Record<string, number> {
     const kilobytes = (path: string): number => statSync(path).size / 1000;
     const { figures } = JSON.parse(readFileSync('.cache/editor-suite/results-node.json', 'utf8')) as { figures: Record<string, number> };
     const vsix = readdirSync('dist').find(name => name.endsWith('.vsix'))!;
-    const programs = ['extension/main.cjs', 'extension/browser.js', 'server/main.cjs', 'server/browser.js', 'cli/main.js', ...readdirSync('.cache/package/dist/panes').filter(name => name.endsWith('.js')).map(name => `panes/${name}`)];
+    const programs = ['extension/main.cjs', 'extension/browser.js', 'server/main.cjs', 'server/browser.js', 'cli/main.js', 'cli/command.js', ...readdirSync('.cache/package/dist/panes').filter(name => name.endsWith('.js')).map(name => `panes/${name}`)];
     return {
         'package, kB': kilobytes(`dist/${vsix}`),
         ...Object.fromEntries(programs.map(program => [`${program}, kB`, kilobytes(`.cache/package/dist/${program}`)])),

@@ -21,7 +21,7 @@ const filesOf = (what: string): OutputFile[] => NAMES.map(name => ({ name, conte
 async function write(cwd: string, what: string, fault: Fault, disk = failingDisk(fault)): Promise<{ said: string[]; code: number }> {
     const said: string[] = [];
     const terminal = { result: () => {}, say: (line: string) => { said.push(line); }, progress: () => {}, paint };
-    const folder = new OutputFolder({ out: 'out' }, { cwd, terminal, disk, interrupts: { stopped: new AbortController().signal, late: new AbortController().signal, stoppable: work => work(new AbortController().signal), tidily: work => work() } });
+    const folder = new OutputFolder({ out: 'out' }, { cwd, terminal, disk });
     try {
         await folder.write(filesOf(what), pathToFileURL(join(cwd, 'job.coffer')).toString());
         return { said, code: folder.code };

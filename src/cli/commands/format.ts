@@ -8,7 +8,6 @@ import type { World } from '../world.ts';
 import { readText, reasonNotWritten } from '../read-text.ts';
 import { ownText } from '../../text/fit.ts';
 import { terminalLines } from '../../text/terminal.ts';
-import { replaceFile } from '../replace-file.ts';
 
 export interface FormatOptions extends Asked { readonly check: boolean }
 
@@ -45,7 +44,7 @@ function foldersAsked(path: string, asked: readonly string[], cwd: string): stri
 }
 
 async function formatFile(
-    path: string, name: string, check: boolean, folders: readonly string[], { terminal, disk, interrupts }: World,
+    path: string, name: string, check: boolean, folders: readonly string[], { terminal, disk, replace }: World,
 ): Promise<{ code: ExitCode; changed: boolean }> {
     try {
         const { text, hasMark, stats } = await readText(path, disk);
@@ -59,7 +58,7 @@ async function formatFile(
         else {
             const to = await destinationOf(disk, path, folders);
             if (stats.nlink > 1) throw new Error('has a second name on the disk (a hard link), from which it would be parted: left as it is');
-            await interrupts.tidily(() => replaceFile(disk, to.path, hasMark ? `\ufeff${formatted}` : formatted, stats));
+            await replace(to.path, hasMark ? `\ufeff${formatted}` : formatted, stats);
         }
         return { code: check ? EXIT.findings : EXIT.clean, changed: true };
     } catch (error) {
