@@ -1,4 +1,6 @@
 import { dirname, join, relative, resolve, sep } from 'node:path';
+import { MOST_FILES } from '../language/workspace/most-files.ts';
+import { UsageError } from './exit-code.ts';
 import { nodeFiles, type FileSystem } from './file-system.ts';
 import { notPlain, reasonOf } from './read-text.ts';
 
@@ -17,7 +19,7 @@ export interface Found {
 
 /**
  * The files that were asked for: files as they are, folders with every `.coffer` file below them. What is called so below a folder
- * and is no file is told: nobody should think that it was read.
+ * and is no file is told: nobody should think that it was read. Throws a UsageError where they are too many.
  */
 export async function findFiles(asked: readonly string[], cwd: string, disk: FileSystem = nodeFiles): Promise<Found> {
     const look = new Look(cwd, disk);
@@ -47,6 +49,7 @@ class Look {
                 this.folders.add(dirname(path));
             }
         } catch (error) {
+            if (error instanceof UsageError) throw error;
             this.problems.push(`${name} ${reasonOf(error)}`);
         }
     }
@@ -79,6 +82,7 @@ class Look {
             if (info.isFile()) await this.take(path, top, isLink);
             else this.problems.push(`${this.nameOf(path)} ${isLink && info.isDirectory() ? 'is a link to a folder' : notPlain(info)}`);
         } catch (error) {
+            if (error instanceof UsageError) throw error;
             this.problems.push(`${this.nameOf(path)} ${isLink && (error as NodeJS.ErrnoException).code === 'ENOENT' ? 'is a link to something that is not there' : reasonOf(error)}`);
         }
     }
@@ -86,6 +90,8 @@ class Look {
     /** A link that leads out of what was asked for is followed, and told. */
     private async take(path: string, top: string, isLink: boolean): Promise<void> {
         this.files.add(path);
+        if (this.files.size > MOST_FILES)
+            throw new UsageError(`There are more than ${MOST_FILES} files in what was asked for, which are the most that are read at once: name the folders of some houses`);
         if (!isLink) return;
         const target = await this.disk.realpath(path);
         const inside = await Promise.all([top, this.cwd].map(async folder => isWithin(target, await this.disk.realpath(folder))));

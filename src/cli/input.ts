@@ -7,9 +7,6 @@ import type { World } from './world.ts';
 
 export interface Asked { readonly files: readonly string[]; readonly stdinFilePath?: string }
 
-/** Far more than any house; as many are still checked in about two seconds. */
-export const MOST_FILES = 1000;
-
 /** A workspace with the files that were asked for, and how it went. */
 interface Opened { readonly workspace: Workspace; readonly code: ExitCode; readonly paths: readonly string[] }
 
@@ -56,8 +53,6 @@ async function open({ files, stdinFilePath }: Asked, world: World): Promise<Open
         paths.push(path);
     }
     if (paths.length === 0) throw new UsageError('There is nothing to read');
-    if (paths.length > MOST_FILES)
-        throw new UsageError(`There are ${paths.length} files in what was asked for, where ${MOST_FILES} are the most that are read at once: name the folders of some houses`);
     await workspace.add(paths);
     const unreadable = workspace.problems(), outside = await workspace.leadingOut();
     [...unreadable, ...outside].forEach(words => terminal.say(words));

@@ -2,6 +2,8 @@ import { DocumentState, URI, type FileSystemProvider } from 'langium';
 import { startLanguageServer } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
 import type { CofferDocumentBuilder } from '../language/workspace/document-builder.ts';
+import { tooManyFiles } from '../language/workspace/most-files.ts';
+import type { CofferWorkspaceManager } from '../language/workspace/workspace-manager.ts';
 import { madeFrom } from '../language/workspace/made-from.ts';
 import { inspectClosely } from '../pipeline/inspect-closely.ts';
 import { CalmFindings } from './calm/calm-findings.ts';
@@ -61,6 +63,7 @@ export function serve(
     connection.onNotification(COLORS, ({ colors }: ColorsParams) => client.take(colors));
     connection.onCodeLensResolve(lens => (coffer.lsp.CodeLensProvider as CofferCodeLenses).resolve(lens));
     (shared.workspace.DocumentBuilder as CofferDocumentBuilder).onFault = error => logFault(connection, error);
+    (shared.workspace.WorkspaceManager as CofferWorkspaceManager).onTooMany = there => { connection.window.showWarningMessage(tooManyFiles(there)); };
     dropClosedTexts(shared);
     let busy = false;
     new CloseLook(shared, late, edits, look, now => {

@@ -2,7 +2,7 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { MOST_FILES } from '../../src/cli/input.ts';
+import { MOST_FILES } from '../../src/language/workspace/most-files.ts';
 import { cofferwright } from '../cli/world.ts';
 import { hostileFolders, hostileHouses, type Hostile } from '../hostile/texts.ts';
 

@@ -56,7 +56,7 @@ export class Client {
             this.published.set(uri, diagnostics);
             for (const look of this.waiting) look();
         });
-        this.connection.onNotification('window/logMessage', ({ message }: { message: string }) => {
+        for (const told of ['window/logMessage', 'window/showMessage']) this.connection.onNotification(told, ({ message }: { message: string }) => {
             this.log.push(message);
             for (const look of this.waiting) look();
         });

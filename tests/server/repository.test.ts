@@ -1,6 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { afterEach, describe, expect, test } from 'vitest';
+import { MOST_FILES } from '../../src/language/workspace/most-files.ts';
 import { FILE_KIND, LIST_FOLDER, READ_FILE, type FileParams } from '../../src/server/messages.ts';
 import { bundledServer, Client, hasNoErrors, hasRule } from './client.ts';
 
@@ -100,4 +101,15 @@ describe('a folder of a repository that is opened by itself', () => {
         await client.until('vault:/job.coffer', hasRule('out-of-range'));
         expect(client.history.some(({ uri }) => uri.endsWith('barn.coffer'))).toBe(false);
     });
+});
+
+test('of a folder with more files than are read at once that is told, and what is opened is read all the same', async () => {
+    client = new Client(await bundledServer());
+    for (let i = 0; i <= MOST_FILES; i++) write(`many/f${i}.coffer`, i === 999 ? 'edition 1\nstock oak { size one }\n' : '');
+    await client.initialize(['many']);
+    // the last by its name
+    await client.until(await client.open('many/f999.coffer'), findings => !hasNoErrors(findings));
+    expect(client.log.filter(words => words.includes('.coffer files'))).toEqual([
+        'There are 1001 .coffer files in what is open, where 1000 are the most that are read at once: open the folders of some houses. Files that you open are read all the same.',
+    ]);
 });

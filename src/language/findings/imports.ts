@@ -6,6 +6,7 @@ import { localName, ownNames } from '../scope/names.ts';
 import { sourceOfProperty } from '../types/place.ts';
 import { quoted } from '../types/words.ts';
 import { MOST_FOLLOWED, pathBetween, stemOf } from '../workspace/import-graph.ts';
+import { NOT_READ } from '../workspace/most-files.ts';
 import { importPath, isInside } from '../workspace/imports.ts';
 import { servicesOf } from '../workspace/services-of.ts';
 import { finding } from './make.ts';
@@ -38,6 +39,7 @@ function pathFinding(document: LangiumDocument, use: ast.Use): Finding | undefin
         return finding('import-outside-workspace', at, `${quoted(use.path)} leads out of the folder that belongs together: the repository, or else the folder that is open. Files can only be imported from inside it.`);
     }
     if (LangiumDocuments.hasDocument(leads.uri)) return undefined;
+    if (Imports.leftOut.has(leads.uri.toString())) return finding('missing-import', at, NOT_READ);
     return missing(document, use.path, leads.uri, at);
 }
 

@@ -4,6 +4,7 @@ import type { CofferDocumentFactory } from './document-factory.ts';
 import { HintsOfOthers } from './hints-of-others.ts';
 import type { ImportGraph } from './import-graph.ts';
 import type { Jobs } from './jobs.ts';
+import { MOST_READ } from './most-files.ts';
 import type { Stamps } from './stamps.ts';
 
 /**
@@ -41,7 +42,14 @@ export class CofferDocumentBuilder extends DefaultDocumentBuilder {
         const isGone = (uri: URI): boolean => gone.some(key => uri.toString() === key || uri.toString().startsWith(`${key}/`));
         const open = gone.length === 0 ? []
             : this.documents.all.map(({ uri }) => uri).filter(uri => isGone(uri) && this.textDocuments?.get(uri) !== undefined).toArray();
-        return super.update([...changed, ...open], deleted, cancelToken);
+        let room = this.room();
+        const isRead = (uri: URI): boolean => this.documents.hasDocument(uri) || this.textDocuments?.get(uri) !== undefined || room-- > 0;
+        return super.update([...changed.filter(isRead), ...open], deleted, cancelToken);
+    }
+
+    /** How many more files may be read. */
+    private room(): number {
+        return MOST_READ - this.documents.all.count();
     }
 
     override resetToState<T extends AstNode>(document: LangiumDocument<T>, state: DocumentState): void {
@@ -117,11 +125,18 @@ export class CofferDocumentBuilder extends DefaultDocumentBuilder {
 
     /** The documents and, through any chain, the files they import that nobody has opened yet. */
     private async withImports(changed: readonly LangiumDocument[]): Promise<LangiumDocument[]> {
-        const documents = [...changed];
+        const documents = [...changed], { leftOut } = this.imports;
+        let room = this.room();
         for (const document of documents) {          // grows while it is gone through
             for (const { uri } of this.imports.followed(document)) {
-                const found = this.documents.hasDocument(uri) ? undefined : await this.read(uri);
-                if (found) documents.push(found);
+                if (this.documents.hasDocument(uri) || !await this.isFile(uri)) continue;
+                const key = uri.toString();
+                leftOut.delete(key);
+                const found = room > 0 ? await this.read(uri) : undefined;
+                if (room <= 0) leftOut.add(key);
+                if (!found) continue;
+                documents.push(found);
+                room--;
             }
         }
         return documents;
@@ -129,11 +144,11 @@ export class CofferDocumentBuilder extends DefaultDocumentBuilder {
 
     /** A file that is not there, or cannot be read, is a missing import and stops nothing. */
     private async read(uri: URI): Promise<LangiumDocument | undefined> {
-        try {
-            return (await this.files.stat(uri)).isFile ? await this.documents.getOrCreateDocument(uri) : undefined;
-        } catch {
-            return undefined;
-        }
+        return this.documents.getOrCreateDocument(uri).catch(() => undefined);
+    }
+
+    private async isFile(uri: URI): Promise<boolean> {
+        return (await this.files.stat(uri).catch(() => undefined))?.isFile === true;
     }
 
     protected override cleanUpDeleted<T extends AstNode>(document: LangiumDocument<T>): void {

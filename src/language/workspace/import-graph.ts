@@ -15,6 +15,9 @@ export class ImportGraph {
     /** The folders that are open, or the repositories these lie in; imports may not leave them. None: anything goes. */
     folders: readonly URI[] = [];
 
+    /** Files that are there and are not read since they would be too many, by address. */
+    readonly leftOut = new Set<string>();
+
     private readonly documents: LangiumDocuments;
     private readonly affected = new WeakMap<ReadonlySet<string>, ReadonlySet<string>>();
     private readonly edges = new WeakMap<AstNode, { readonly folders: readonly URI[], readonly imports: readonly Import[] }>();

@@ -5,6 +5,7 @@ import { builtinDocument } from './builtin.ts';
 import { foldersAbove, houseWideFiles, repositoryOf } from './folders-above.ts';
 import type { ImportGraph } from './import-graph.ts';
 import { isInside } from './imports.ts';
+import { MOST_FILES } from './most-files.ts';
 
 /**
  * Opens a workspace: the built-in library and every `.coffer` file of its folders, all of them checked. What belongs together with a
@@ -42,9 +43,14 @@ export class CofferWorkspaceManager extends DefaultWorkspaceManager {
         }
     }
 
-    /** A file that cannot be read is left out; it must not keep the others from opening. */
+    /** Told where a folder holds more files than are read; the adapter tells the editor. */
+    onTooMany: (there: number) => void = () => { /* nobody listens */ };
+
+    /** A file that cannot be read is left out; it must not keep the others from opening. Nor must thousands of them. */
     protected override async loadWorkspaceDocuments(uris: Stream<URI>, collect: (document: LangiumDocument) => void): Promise<void> {
-        await Promise.all(uris.map(async uri => {
+        const all = uris.toArray();
+        if (all.length > MOST_FILES) this.onTooMany(all.length);
+        await Promise.all(all.sort((a, b) => (a.path < b.path ? -1 : 1)).slice(0, MOST_FILES).map(async uri => {
             const document = await this.langiumDocuments.getOrCreateDocument(uri).catch(() => undefined);
             if (document) collect(document);
         }));

@@ -1,0 +1,14 @@
+import { counted } from '../../plain/words.ts';
+
+/** Files that are read at once where a folder or a command names them: far more than any house, and as many are checked in about two seconds. */
+export const MOST_FILES = 1000;
+/** With those that are reached by imports, or opened one by one in an editor. */
+export const MOST_READ = 2 * MOST_FILES;
+
+/** Of an import that is not followed. */
+export const NOT_READ = `This file is not read: ${MOST_READ} files are the most that are read at once. Work on fewer houses at a time.`;
+
+/** Of a folder that holds more than is read. */
+export function tooManyFiles(there: number): string {
+    return `There are ${counted(there, '.coffer file')} in what is open, where ${MOST_FILES} are the most that are read at once: open the folders of some houses. Files that you open are read all the same.`;
+}
