@@ -1,6 +1,6 @@
 import { DocumentState, URI, type FileSystemProvider } from 'langium';
 import { startLanguageServer } from 'langium/lsp';
-import type { Connection } from 'vscode-languageserver';
+import { MessageType, ShowMessageNotification, type Connection } from 'vscode-languageserver';
 import type { CofferDocumentBuilder } from '../language/workspace/document-builder.ts';
 import { tooManyFiles } from '../language/workspace/most-files.ts';
 import type { CofferWorkspaceManager } from '../language/workspace/workspace-manager.ts';
@@ -63,7 +63,10 @@ export function serve(
     connection.onNotification(COLORS, ({ colors }: ColorsParams) => client.take(colors));
     connection.onCodeLensResolve(lens => (coffer.lsp.CodeLensProvider as CofferCodeLenses).resolve(lens));
     (shared.workspace.DocumentBuilder as CofferDocumentBuilder).onFault = error => logFault(connection, error);
-    (shared.workspace.WorkspaceManager as CofferWorkspaceManager).onTooMany = there => { connection.window.showWarningMessage(tooManyFiles(there)); };
+    (shared.workspace.WorkspaceManager as CofferWorkspaceManager).onTooMany = there => {
+        // the library's own way is a request, which an editor may not know
+        void connection.sendNotification(ShowMessageNotification.type, { type: MessageType.Warning, message: tooManyFiles(there) });
+    };
     dropClosedTexts(shared);
     let busy = false;
     new CloseLook(shared, late, edits, look, now => {
