@@ -23,7 +23,7 @@ export interface FrontWays extends Pick<World, 'cwd' | 'disk' | 'readStdin'> {
 }
 
 /** After a signal, in milliseconds. */
-export interface Times {
+interface Times {
     /** So long the command may take to end its work with all that is known; then what was ready beforehand is taken. */
     readonly end: number;
     /** So long it may take where nothing is ready. */

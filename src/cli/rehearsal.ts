@@ -12,7 +12,7 @@ export type Act = { readonly say: string } | { readonly result: Printed } | { re
 /** All of a command, before any of it is done. `answers`: how many the searches had found when it was begun. */
 export interface Performance { readonly acts: readonly Act[]; readonly code: ExitCode; readonly answers: number }
 /** What a search has found for its questions so far. */
-export type KnownAnswers = readonly { readonly index: number; readonly answer: Answer; readonly isLast: boolean }[];
+type KnownAnswers = readonly { readonly index: number; readonly answer: Answer; readonly isLast: boolean }[];
 
 /** Most searches are over before; in milliseconds. */
 const PATIENCE = 100;
@@ -95,7 +95,7 @@ async function rehearsed(world: World, searches: readonly KnownAnswers[], job: J
 }
 
 /** The world of a rehearsal: nothing is shown or written, what the searches have found is known, and nothing more is found. */
-export function rehearsal(world: Omit<World, 'terminal' | 'prover' | 'stopped' | 'hold' | 'replace'>, searches: readonly KnownAnswers[]): { readonly elsewhere: World; readonly acts: readonly Act[] } {
+function rehearsal(world: Omit<World, 'terminal' | 'prover' | 'stopped' | 'hold' | 'replace'>, searches: readonly KnownAnswers[]): { readonly elsewhere: World; readonly acts: readonly Act[] } {
     const acts: Act[] = [], stop = new AbortController();
     return {
         acts,

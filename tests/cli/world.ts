@@ -8,7 +8,7 @@ import { openTerminal } from '../../src/cli/terminal.ts';
 import type { BoardProver } from '../../src/cutting/board-prover.ts';
 import { proverHere } from './prover.ts';
 
-export interface Ran { readonly code: ExitCode; readonly out: string; readonly err: string }
+interface Ran { readonly code: ExitCode; readonly out: string; readonly err: string }
 interface Around {
     readonly stdin?: string | Uint8Array; readonly env?: NodeJS.ProcessEnv; readonly isTerminal?: boolean; readonly stop?: AbortSignal;
     readonly onErr?: (all: string) => void; readonly disk?: FileSystem;
