@@ -28,7 +28,9 @@ void run(argv, {
         return notingTerminal(act => { tell({ act }); }, progress => { tell({ progress }); });
     },
     hold: write => { tell({ act: { write } }); },
-    replace: async (replace, content, { ino, size, mtimeMs, mode, uid, gid }) => { await answer({ replace, content, before: { ino, size, mtimeMs, mode, uid, gid } }); },
+    replace: async (replace, content, { ino, size, mtimeMs, mode, uid, gid }) => {
+        await answer({ replace, content, before: { ino, size, mtimeMs, mode, uid, gid } });
+    },
     async readStdin() {
         const answered = await answer('stdin');
         return 'bytes' in answered ? answered.bytes : new Uint8Array();
