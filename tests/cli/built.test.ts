@@ -1,5 +1,5 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { constants, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -24,7 +24,11 @@ function run(cwd: string, argv: readonly string[], input?: string): { code: numb
 
 describe('the built program', () => {
     /** A folder where nothing is written: each command that should not is asked in it once. */
-    const untouched = folderWith(house);
+    const untouched = join(folder, 'untouched');
+    beforeAll(() => {
+        mkdirSync(untouched);
+        for (const [name, text] of Object.entries(house)) writeFileSync(join(untouched, name), text);
+    });
 
     test('ends with 0, 1 or 2 as it went', () => {
         expect(run(untouched, ['check'])).toEqual({ code: 0, out: '', err: 'Nothing found in 4 files\n' });
