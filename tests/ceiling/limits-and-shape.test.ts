@@ -1,0 +1,47 @@
+import { expect, test } from 'vitest';
+import type { Divided } from '../../src/ceiling/division.ts';
+import { layOut } from '../../src/ceiling/layout.ts';
+import { cutStep } from '../../src/ceiling/limits.ts';
+import type { Trouble } from '../../src/ceiling/model.ts';
+import { residueOf } from '../../src/ceiling/residue.ts';
+import { isForward, isLevel } from '../../src/ceiling/shape.ts';
+import type { Grid, Room } from '../../src/job/model.ts';
+import { printInches } from '../../src/quantity/print-length.ts';
+import { inches } from '../../src/quantity/rational.ts';
+import { given, job } from '../cutting/samples.ts';
+import { exampleRoom } from '../support/example-room.ts';
+
+test.each<[number, string | undefined]>([
+    [inches('1/2'), undefined], [inches('1/2') + 1, 'not-supported'], [1, undefined], [0, 'not-positive'], [-1, 'not-positive'],
+])('a tape of %i ticks', (ticks, trouble) => {
+    const troubles: Trouble[] = [];
+    expect(cutStep(job({ cutTo: given(ticks) }), troubles)).toBe(trouble === undefined ? ticks : undefined);
+    expect(troubles.map(({ kind }) => kind)).toEqual(trouble === undefined ? [] : [trouble]);
+});
+
+test.each<[string, readonly [number, number, number, number], boolean, boolean]>([
+    ['east', [0, 0, 100, 0], true, true], ['west', [100, 0, 0, 0], true, false], ['south', [0, 0, 0, 100], false, true], ['north', [0, 100, 0, 0], false, false],
+    ['nearer south, far from where x begins', [100, 0, 90, 50], false, true], ['nearer west, far down', [90, 100, 40, 110], true, false],
+    ['at 45 degrees, which counts as level', [0, 0, 50, 50], true, true], ['at 45 degrees to the south-west', [50, 0, 0, 50], true, false],
+])('a wall that runs %s', (_, [fromX, fromY, toX, toY], level, forward) => {
+    const wall = { from: { x: fromX, y: fromY }, to: { x: toX, y: toY } };
+    expect([isLevel(wall), isForward(wall)]).toEqual([level, forward]);
+});
+
+// 41" between the bands, coffers of 10.4", 10.4" and 20.2": faces at 10.4 and 20.8 stand at 10 and 21
+test('spread over coffers that differ, each face stands at its nearest mark', () => {
+    const sizes = ['10 2/5', '10 2/5', '20 1/5'].map(inches), run = { start: 0, end: inches(41) };
+    const { cutCoffers, rest } = residueOf(run, { widths: [0, 0], sizes } as unknown as Divided, 'spread', inches(1));
+    expect([cutCoffers.map(printInches), rest]).toEqual([['10"', '11"', '20"'], 0]);
+    // equal ones: 41/3 = 13 2/3 and 27 1/3
+    const equal = residueOf(run, { widths: [0, 0], sizes: sizes.map(() => inches(41) / 3) } as unknown as Divided, 'spread', inches(1));
+    expect(equal.cutCoffers.map(printInches)).toEqual(['14"', '13"', '14"']);
+});
+
+// 18' 4" of band out of boards of 16'
+test('a band is spliced where no board is as long, unless the text says never', () => {
+    const room = exampleRoom(), never = Object.fromEntries(Object.entries(room.grid!.around).map(([wall, own]) => [wall, own && { ...own, splices: given('never') }]));
+    const splices = (of: Room): (number | undefined)[] => ['north', 'east'].map(wall => layOut(of).ceiling!.around[wall]?.splices.length);
+    expect(splices(room)).toEqual([1, 0]);
+    expect(splices({ ...room, grid: { ...room.grid!, around: never as Grid['around'] } })).toEqual([0, 0]);
+});
