@@ -1,9 +1,10 @@
 // npm run bench [-- NAME …] [--record]: measures, and shows beside each figure the one that was recorded.
 // A benchmark is a file tests/bench/NAME.bench.ts whose default export is an async function that returns figures by
-// name: { 'keystroke to findings, median, ms': 3.1 }. It may print what it likes besides. Recorded figures stand in
+// name: { 'keystroke to findings, median, ms': 3.1 }; it may hand the figures it has so far to its parameter on the way, which then are there
+// if it breaks later. It may print what it likes besides. Recorded figures stand in
 // tests/bench/recorded.json with the machine they were taken on; a difference is shown and never fails, because another
 // machine is no mistake.
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
@@ -27,14 +28,11 @@ await main(async () => {
     const failed = [];
     for (const name of names) {
         console.log(`\n${name}`);
-        let figures;
-        try {
-            figures = await measure(name);
-        } catch (error) {
-            // what this machine has not, or what broke, costs its own figures and no others
-            console.log(`  not measured: ${error.message}`);
+        // what this machine has not, or what broke, costs its own figures and no others: a benchmark hands over what it has as it goes
+        const { figures, broke } = await measure(name).catch(error => ({ figures: {}, broke: error }));
+        if (broke) {
+            console.log(`  not measured to the end: ${broke.message}`);
             failed.push(name);
-            continue;
         }
         for (const [what, value] of Object.entries(figures)) console.log(line(what, value, recorded.figures[name]?.[what]));
         // a figure that was left out keeps the one that is recorded
@@ -59,11 +57,18 @@ async function measure(name) {
         ...forNode, external: ['playwright-core'], format: 'esm', outfile, banner: { js: requireInEsm },
         stdin: {
             resolveDir: folder, loader: 'ts',
-            contents: `import { writeFileSync } from 'node:fs'; import measure from './${name}.bench.ts'; writeFileSync(${JSON.stringify(results)}, JSON.stringify(await measure()));`,
+            contents: `import { writeFileSync } from 'node:fs'; import measure from './${name}.bench.ts'; const keep = figures => writeFileSync(${JSON.stringify(results)}, JSON.stringify(figures)); keep(await measure(keep));`,
         },
     });
-    run(process.execPath, ['--expose-gc', outfile]);
-    return JSON.parse(readFileSync(results, 'utf8'));
+    rmSync(results, { force: true });
+    let broke;
+    try {
+        run(process.execPath, ['--expose-gc', outfile]);
+    } catch (error) {
+        broke = error;
+    }
+    const figures = existsSync(results) ? JSON.parse(readFileSync(results, 'utf8')) : {};
+    return { figures, broke };
 }
 
 function line(what, value, before) {

@@ -6,21 +6,27 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import load from 'highs';
-import { USUAL_STEPS } from '../../src/cutting/look-closer.ts';
+import { lookCloser, USUAL_STEPS } from '../../src/cutting/look-closer.ts';
+import type { Answer } from '../../src/cutting/questions.ts';
 import { Effort } from '../../src/cutting/solve/effort.ts';
 import { costOfLayouts, type CuttingProblem } from '../../src/cutting/solve/problem.ts';
 import { prove, type Standing } from '../../src/cutting/solve/prove.ts';
 import { quickPlan } from '../../src/cutting/solve/quick.ts';
 import type { LinearSolver } from '../../src/cutting/solve/solver.ts';
+import { readFile } from '../../src/language/read-file.ts';
+import { Boards } from '../../src/pipeline/boards.ts';
+import { layoutOf, takeOffOf } from '../../src/pipeline/inspect.ts';
 import { solverBy } from '../../src/worker/highs.ts';
 import { flowModel, whatIsMissing } from '../cutting/solve/flow-model.ts';
+import { madeHouse } from './made-house.ts';
 import { median, p95 } from './spread.ts';
+import { Workbench } from './workbench.ts';
 
 /** 8' to 16' less 1/2" of trim, in 1/32" with a kerf of 1/8"; dollars a foot that rise with the length. */
 const FEET = [8, 10, 12, 14, 16];
 const YARD = FEET.map((feet, i) => ({ capacity: feet * 384 - 12, cost: Math.round(feet * (160 + 9 * i) / 10) * 10 + i, available: null, across: 1 }));
 
-export default async function measure(): Promise<Record<string, number>> {
+export default async function measure(keep: (figures: Record<string, number>) => void): Promise<Record<string, number>> {
     const figures: Record<string, number> = {};
     const began = performance.now();
     const highs = await load({ locateFile: file => join(process.cwd(), 'node_modules/highs/build', file) });
@@ -41,7 +47,14 @@ export default async function measure(): Promise<Record<string, number>> {
         ['5000 pieces, 240 lengths', seeds(2, 5800).map(seed => job(5000, seed, 240))],
         ['5000 pieces, 700 lengths', seeds(2, 5900).map(seed => job(5000, seed, 700))],
     ];
-    for (const [kind, problems] of kinds) Object.assign(figures, measured(kind, problems, solver));
+    for (const [kind, problems] of kinds) {
+        Object.assign(figures, measured(kind, problems, solver));
+        keep(figures);
+    }
+    for (const rooms of [1, 6]) {
+        Object.assign(figures, await houseOf(rooms, solver));
+        keep(figures);
+    }
     Object.assign(figures, beside(seeds(4, 5000).map(seed => job(60, seed))));
     figures['memory of the solver, MB'] = highs.memoryBytes / 1e6;
     figures['memory of the process, MB'] = process.memoryUsage().rss / 1e6;
@@ -57,9 +70,14 @@ function measured(kind: string, problems: readonly CuttingProblem[], solver: Lin
     return {
         [`${kind}, proven of ${problems.length}`]: proven,
         [`${kind}, plan at once, median`]: median(plans.map(p => p.ms)),
+        [`${kind}, plan at once, p95`]: p95(plans.map(p => p.ms)),
+        [`${kind}, plans at once within 1 %`]: proofs.filter(({ result }, i) => gap(costOfLayouts(problems[i]!, plans[i]!.result), result.bound) <= 1).length,
         [`${kind}, plan at once, gap, mean`]: proofs.reduce((sum, { result }, i) => sum + gap(costOfLayouts(problems[i]!, plans[i]!.result), result.bound), 0) / problems.length,
         [`${kind}, proof or end of the steps, median`]: median(proofs.map(p => p.ms)),
         [`${kind}, proof or end of the steps, p95`]: p95(proofs.map(p => p.ms)),
+        // equal steps are to take about equal time
+        [`${kind}, million steps a second, least`]: Math.min(...proofs.map(({ result: { spent }, ms }) => spent / ms / 1000)),
+        [`${kind}, million steps a second, most`]: Math.max(...proofs.map(({ result: { spent }, ms }) => spent / ms / 1000)),
         [`${kind}, greatest gap left`]: Math.max(...proofs.map(({ result: { cost, bound } }) => gap(cost, bound))),
     };
 }
@@ -70,6 +88,25 @@ function closely(problem: CuttingProblem, solver: LinearSolver, start = quickPla
         const { done, value } = search.next();
         if (done) return value;
     }
+}
+
+/** A house of so many rooms, all its stocks together in the steps of one command. */
+async function houseOf(rooms: number, solver: LinearSolver): Promise<Record<string, number>> {
+    const bench = new Workbench(), files = madeHouse(rooms);
+    await bench.open(files, false);
+    const made = files.flatMap(({ path }) => readFile(bench.document(path)).rooms);
+    const toCut = made.map(room => ({ room, pieces: takeOffOf(layoutOf(room).ceiling!).pieces }));
+    const house = { job: made[0]!.job, rooms: toCut };
+    const plan = clocked(() => new Boards([house]).of(house, []).questions);
+    const found = new Map<number, Answer>();
+    const proof = clocked(() => { for (const { index, answer } of lookCloser(plan.result.asked, solver, USUAL_STEPS)) found.set(index, answer); });
+    const proven = plan.result.asked.filter(({ problem }, i) => found.get(i)!.bound >= costOfLayouts(problem, found.get(i)!.layouts)).length;
+    const name = `a house of ${rooms === 1 ? '1 room' : `${rooms} rooms`}`;
+    console.log(`  ${name}: ${proven} of ${plan.result.asked.length} stocks proven`);
+    return {
+        [`${name}, pieces`]: toCut.reduce((sum, { pieces }) => sum + pieces.length, 0), [`${name}, stocks asked about`]: plan.result.asked.length,
+        [`${name}, stocks proven`]: proven, [`${name}, plan at once`]: plan.ms, [`${name}, proof or end of the steps`]: proof.ms,
+    };
 }
 
 /** How often two general solvers prove the least cost of the same jobs in 20 seconds each, by a flow model. */
