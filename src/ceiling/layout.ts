@@ -5,7 +5,7 @@ import type { CrossingSpec, Direction, Grid, Perimeter, Room } from '../job/mode
 import type { Ticks } from '../quantity/ticks.ts';
 import { edgingOf, hung, type Edging } from './band.ts';
 import { onLine, placeAlong } from './along.ts';
-import { asPlaced, chordsOf } from './chords.ts';
+import { asPlaced, chordsOf, crossingPlace } from './chords.ts';
 import { cofferOf, crossingsOf, linesOfCrossing } from './coffers.ts';
 import { cornerTroubles } from './corners.ts';
 import type { Division } from './division.ts';
@@ -174,12 +174,21 @@ function splicedLines(lines: readonly MeetingLine[], { room, grid, sections, ste
     return lines.map(({ reach, ...line }) => {
         const spec = sections.spec(line.name);
         const splices = splicesOf({
-            line, walls: reach, names: [line.from, line.to], spec, neighbor: neighbor.get(line.runs) ?? [],
+            line, ends: endsOf({ ...line, reach }, lines), names: [line.from, line.to], spec, neighbor: neighbor.get(line.runs) ?? [],
             splicing: (spec?.splicing ?? grid.splices).value, job: room.job, step,
         }, troubles);
         neighbor.set(line.runs, splices);
         return { ...line, splices };
     });
+}
+
+/** Where a tape along its center begins and ends: at a wall, or at the center of the line that it stops at. */
+function endsOf(line: MeetingLine, lines: readonly MeetingLine[]): [number, number] {
+    const place = (name: string, wall: Ticks): number => {
+        const other = lines.find(one => one.name === name);
+        return (other && crossingPlace(line, other)) ?? wall;
+    };
+    return [place(line.from, line.reach[0]), place(line.to, line.reach[1])];
 }
 
 /** The band of a wall, or the bottom and blocking of its half beam, is spliced on the centers of the lines that meet it. */

@@ -9,8 +9,8 @@ import { spliceOnCrossings } from './splices.ts';
 
 interface SplicedLine {
     readonly line: Omit<Line, 'splices'>;
-    /** The walls that it runs between: their places along the line, and their names. */
-    readonly walls: readonly [number, number];
+    /** Its ends: the walls or the centers of the lines that it runs between, along it; and their names. */
+    readonly ends: readonly [number, number];
     readonly names: readonly [string, string];
     readonly spec: LineSpec | undefined;
     readonly neighbor: readonly Splice[];
@@ -46,24 +46,38 @@ function stretchesBetween({ start, end, passes }: SplicedLine['line']): { from: 
     return starts.map((from, i) => ({ from, to: ends[i]! }));
 }
 
-function saidSplices({ line, walls, names, job }: SplicedLine, spec: LineSpec, troubles: Trouble[]): readonly Splice[] {
-    const ends: readonly [Side, Side] = line.runs === 'east-west' ? ['west', 'east'] : ['north', 'south'], from = Math.round(walls[0]);
+function saidSplices(spliced: SplicedLine, spec: LineSpec, troubles: Trouble[]): readonly Splice[] {
+    const { line, ends, job } = spliced;
     const fail = (said: LineSpec['splices'][number], what: string, instead: string): Splice[] => {
         troubles.push({ kind: 'not-supported', what, instead, at: said.at });
         return [];
     };
     const within = stretchesBetween(line);
     const splices = spec.splices.flatMap((said): Splice[] => {
-        if (said.from && !ends.includes(said.from) && !names.includes(said.from)) {
-            return fail(said, `a splice of line ${line.name} measured from ${said.from}`, `from ${ends[0]} or from ${ends[1]}`);
+        const hook = said.from === undefined ? { at: ends[0], way: 1 } : hooks(spliced).get(said.from);
+        if (!hook) {
+            const has = [...hooks(spliced).keys()].filter(name => !name.startsWith('wall-'));
+            troubles.push({ kind: 'unknown-meeting', of: `the splices of line ${line.name} to be measured from`, name: said.from!, has, at: said.at });
+            return [];
         }
-        const at = said.from === ends[1] || said.from === names[1] ? Math.round(walls[1]) - said.value : from + said.value;
+        const at = Math.round(hook.at) + hook.way * said.value;
         if (within.some(one => at > one.from && at < one.to)) return [{ at, place: placeOf(at, line), said: said.at }];
         if (at > line.start && at < line.end) return fail(said, `a splice of line ${line.name} where its bottom is cut anyway`, 'a splice within a piece of its bottom');
         const size = (ticks: Ticks): string => printLength(ticks, job.show.value);
-        return fail(said, `a splice at ${size(said.value)} on line ${line.name}`, `a place between its ends, less than ${size(line.end - from)}`);
+        return fail(said, `a splice at ${size(said.value)} on line ${line.name}`, `a place between its ends, less than ${size(Math.round(hook.way > 0 ? line.end - hook.at : hook.at - line.start))}`);
     });
     return splices.sort((a, b) => a.at - b.at).filter(({ at }, i, all) => at !== all[i - 1]?.at);
+}
+
+/** Where the tape can be hooked on, and which way it is pulled: the ends of the line, by side and by name, and the centers of the lines that it meets. */
+function hooks({ line, ends: [first, last], names: [from, to] }: SplicedLine): ReadonlyMap<string, { readonly at: number; readonly way: 1 | -1 }> {
+    const sides: readonly [Side, Side] = line.runs === 'east-west' ? ['west', 'east'] : ['north', 'south'];
+    const found = new Map<string, { at: number; way: 1 | -1 }>();
+    for (const [at, way, names] of [[first, 1, [sides[0], from]], [last, -1, [sides[1], to]]] as const) {
+        for (const name of names) for (const word of [name, `wall-${name}`]) if (!found.has(word)) found.set(word, { at, way });
+    }
+    for (const { of, at } of line.passes) if (!found.has(of)) found.set(of, { at, way: 1 });
+    return found;
 }
 
 function placeOf(at: Ticks, line: SplicedLine['line']): string {

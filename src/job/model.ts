@@ -314,7 +314,8 @@ export interface LineSpec {
     readonly at: Source;
     readonly beams?: Given<Profile>;
     readonly heldDown?: Given<Measure>;
-    readonly splices: readonly (Given<Ticks> & { readonly from?: Side })[];
+    /** `from`: a side that it ends at, or a wall or a line that it meets; not said: where it begins, at its west or north end. */
+    readonly splices: readonly (Given<Ticks> & { readonly from?: string })[];
     /** Where it differs from the grid's. */
     readonly splicing?: Grid['splices'];
     /** Where its center stands, square from a wall or a line that it runs along; undefined: as the grid divides the room. */

@@ -11,7 +11,7 @@ import introduction from './reference-introduction.md';
  */
 export function languageReference(services: CofferServices): string {
     const { file } = services.vocabulary;
-    const told = (node: object): string => services.documentation.DocumentationProvider.getDocumentation(node as never)?.trim() ?? '';
+    const told = (node: object): string => services.documentation.DocumentationProvider.getDocumentation(node as never)?.trim().replace(/\s*\n\s*/g, ' ') ?? '';
     return [
         introduction.trim(), '',
         '## Blocks', '', 'A `?` marks what need not be said. What stands after `=` holds where nothing is said.', '',
@@ -28,10 +28,31 @@ function block(kind: ast.Kind, services: CofferServices, told: (node: object) =>
     const properties = [...services.vocabulary.properties(kind).values()];
     return [
         `### ${kind.name}`, '', ...(told(kind) ? [told(kind), ''] : []),
-        ...(value ? [`Its line holds: \`${typeText(value)}\`${modifiers(value)}.`, ''] : []),
-        '| property | holds | |', '|---|---|---|',
-        ...properties.map(property => `| \`${property.name}\`${property.optional ? ' ?' : ''} | ${holds(property)}${fallback(property)}${modifiers(property)} | ${[told(property), ...factsInWords(property)].filter(text => text !== '').join(' ')} |`), '',
+        ...(value ? [`Its line holds: \`${typeText(value)}\`${modifiers(value)}. ${sentences(value).join(' ')}`.trim(), '', ...listOf(value, told)] : []),
+        ...(properties.length > 0 ? ['| property | holds | |', '|---|---|---|', ...properties.map(row), ''] : []),
     ];
+
+    function row(property: ast.PropertyDecl): string {
+        const about = [told(property), ...eachModifier(property, told), ...factsInWords(property)];
+        return `| \`${property.name}\`${property.optional ? ' ?' : ''} | ${holds(property)}${fallback(property)}${modifiers(property)} | ${about.filter(text => text !== '').join(' ')} |`;
+    }
+    function sentences(property: ast.PropertyDecl): string[] {
+        return [told(property), ...factsInWords(property)].filter(text => text !== '');
+    }
+}
+
+/** What each modifier means, where the library says it. */
+function eachModifier(property: ast.PropertyDecl, told: (node: object) => string): string[] {
+    return property.mods.filter(each => told(each) !== '').map(each => `\`${each.name}\`: ${uncapped(told(each))}`);
+}
+
+function listOf(property: ast.PropertyDecl, told: (node: object) => string): string[] {
+    const lines = eachModifier(property, told).map(line => `- ${line}`);
+    return lines.length > 0 ? [...lines, ''] : [];
+}
+
+function uncapped(text: string): string {
+    return /^[A-Z][a-z]/.test(text) ? text[0]!.toLowerCase() + text.slice(1) : text;
 }
 
 /** A block's kind leads to its own table. */

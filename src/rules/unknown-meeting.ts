@@ -12,7 +12,7 @@ export const unknownMeeting = defineRule({
     explanation: `
 A line begins and stops at a wall or at another line: \`line 1 { from wall-north; until A }\`. It stands off a wall or a line:
 \`line C { at 4' from wall-north }\`. A crossing is named by its two lines, \`crossing A1 { through 1 }\`, with a hyphen between longer
-names: \`crossing stub-A\`.
+names: \`crossing stub-A\`. A splice is measured from an end of its line or from a line that this meets: \`splice 9' 2" from east\`.
 
 Three coffers by two have lines 1, 2 and A; there is no line C that line 1 could stop at.`,
     wrong,

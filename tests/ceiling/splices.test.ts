@@ -82,9 +82,19 @@ describe('splices of a room', () => {
         expect(of({ lines: { B: { splices: [{ at: '110"', from: 'east' }] } } }, 'B')).toEqual([['110"', 'on line 2']]);
         expect(of({ lines: { B: { splices: ['140"', '60"'] } } }, 'B')).toEqual([['60"', 'in bay 2'], ['140"', 'in bay 3']]);
     });
+    test('from whatever the line meets, and a line that stops at lines from its own ends', () => {
+        // lines 1, 2, 3 of the example stand at 53 5/8", 110" and 166 3/8"
+        const from = (name: string) => of({ lines: { B: { splices: [{ at: '6"', from: name }] } } }, 'B')?.map(([at]) => at);
+        expect(['west', 'wall-west', 'east', '1', '3'].map(from)).toEqual([['6"'], ['6"'], ['214"'], ['59 5/8"'], ['172 3/8"']]);
+        const partWay = (splice: { at: string; from?: string }) => of({ lines: { B: { from: '1', until: '3', splices: [splice] } } }, 'B')?.map(([at]) => at);
+        expect([{ at: '40"' }, { at: '40"', from: 'west' }, { at: '40"', from: 'east' }, { at: '40"', from: '3' }, { at: '0"', from: '2' }].map(partWay))
+            .toEqual([['93 5/8"'], ['93 5/8"'], ['126 3/8"'], ['126 3/8"'], ['110"']]);
+    });
+    test('from what it does not meet: that is told, with what there is', () => {
+        expect(laid({ lines: { B: { splices: [{ at: '60"', from: 'north' }] } } }).troubles).toMatchObject([{ kind: 'unknown-meeting', name: 'north', has: ['west', 'east', '1', '2', '3'] }]);
+    });
     test.each([
         [{ lines: { 2: { splices: ['60"'] } } }, 'cut anyway'],
-        [{ lines: { B: { splices: [{ at: '60"', from: 'north' }] } } }, 'measured from north'],
         [{ lines: { B: { splices: ['300"'] } } }, `25'`],
     ] as [RoomWords, string][])('a splice that cannot be: %j', (words, what) => {
         expect(laid(words).troubles.filter(trouble => trouble.kind === 'not-supported')).toMatchObject([{ what: expect.stringContaining(what) }]);

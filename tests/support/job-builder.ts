@@ -35,7 +35,7 @@ export interface ProfileWords {
     trim?: (PartWords & { corners?: Trim['corners']['value']; nails?: NailWords }) | null;
 }
 export type SpacingWords = { coffers: number } | { size: [Length, Length] } | { lines: Length[]; from?: 'north-west' | 'north-east' | 'south-west' | 'south-east' };
-interface LineWords { beams?: Profile; heldDown?: Length; splices?: ({ at: Length; from?: Side } | Length)[] }
+interface LineWords { beams?: Profile; heldDown?: Length; from?: string; until?: string; splices?: ({ at: Length; from?: string } | Length)[] }
 export interface PerimeterWords { stock?: Stock; rip?: Length; belowBeams?: Length; kind?: Perimeter['kind']['value']; nails?: NailWords; width?: Length; beams?: Profile }
 export interface RoomWords {
     job?: JobSettings;
@@ -146,6 +146,7 @@ export function jobBuilder(uri = 'file:///job/house.coffer') {
     const lineSpec = (name: string, words: LineWords): LineSpec => ({
         name, at: at(), beams: maybe(words.beams, x => x), heldDown: maybe(words.heldDown, h => measure(h)),
         splices: (words.splices ?? []).map(s => typeof s === 'object' ? { ...said(ticksOf(s.at)), from: s.from } : said(ticksOf(s))),
+        from: maybe(words.from, x => x), until: maybe(words.until, x => x),
     });
     const wallOf = ({ name, length, bearing }: NonNullable<RoomWords['wallList']>[number]): RoomWall => ({ name, at: at(), ...length !== undefined && { length: said(measure(length)) }, bearing, bearingAt: at() });
     /** One that nobody gave is as long as the one across. */

@@ -1,5 +1,5 @@
 import { AstUtils, type CstNode, type LangiumDocument } from 'langium';
-import { SIDES, type CutBoard, type CrossingSpec, type CutName, type LineSpec, type MeasuredBoard, type Room } from '../../job/model.ts';
+import { type CutBoard, type CrossingSpec, type CutName, type LineSpec, type MeasuredBoard, type Room } from '../../job/model.ts';
 import { outlineOf } from '../../job/outline.ts';
 import * as ast from '../generated/ast.ts';
 import { hasBroken, isBroken } from '../types/broken.ts';
@@ -132,8 +132,7 @@ function crossingOf(thing: ast.Fixture, room: Reading, reader: RoomReader): Cros
 function splicesOf(line: Reading): LineSpec['splices'] {
     return line.each('splice', (found, said) => {
         const ticks = line.ticks(found);
-        const from = line.modOn(said, 'splice', 'from')?.known.value;
-        return ticks === undefined ? undefined : { ticks, from: from?.is === 'word' ? SIDES.find(side => side === from.word) : undefined };
+        return ticks === undefined ? undefined : { ticks, from: line.modOn(said, 'splice', 'from')?.expr.$cstNode?.text };
     }).map(({ value: { ticks, from }, ...words }) => ({ ...words, value: ticks, ...from && { from } }));
 }
 

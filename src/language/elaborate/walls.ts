@@ -38,17 +38,22 @@ export function readWalls(room: Reading, measured: Reading | undefined, ownLine:
 function wallOf(
     thing: ast.Fixture, said: ast.Fixture | ast.Line, line: LineReading | undefined, heading: Heading | undefined, before: RoomWall | undefined,
 ): RoomWall {
-    const length = line && lengthOf(thing, line), usual = isSide(thing.name) ? BEARINGS[thing.name] : before ? before.bearing + 90 : 90;
+    const length = line && !isWayLost(said, heading) ? lengthOf(thing, line) : undefined, usual = isSide(thing.name) ? BEARINGS[thing.name] : before ? before.bearing + 90 : 90;
     const bearing = heading?.bearing ?? (heading?.turn === undefined ? usual : (before?.bearing ?? 90) + heading.turn);
     return {
-        name: thing.name, at: sourceOfProperty(thing, 'name'), ...length ? { length } : isLost(said) && { lost: true },
+        name: thing.name, at: sourceOfProperty(thing, 'name'), ...length ? { length } : (isLost(said) || isWayLost(said, heading)) && { lost: true },
         bearing: ((bearing % 360) + 360) % 360, ...heading && { bearingAt: heading.at },
     };
 }
 
 /** Whether a length is said that could not be read. */
 function isLost(said: ast.Fixture | ast.Line): boolean {
-    return said.values.length > 0 || said.mods.length > 0 || isBroken(said);
+    return said.values.length > 0 || isBroken(said);
+}
+
+/** Whether a way is said that could not be read: where the wall leads to is then unknown, however long it is. */
+function isWayLost(said: ast.Fixture | ast.Line, heading: Heading | undefined): boolean {
+    return !heading && said.mods.some(({ decl }) => !decl?.ref || decl.ref.name === 'heading' || decl.ref.name === 'turn');
 }
 
 function isSide(name: string): name is Side {

@@ -168,8 +168,8 @@ class Unknown {
             const choice = all.length <= 8 ? `; here stands ${listed(all.map(quoted), 'or')}` : '';
             return this.say('unknown-name', `${quoted(this.word)} is not one of the words for this${choice}`, this.called(wanted!) ?? near(this.word, all));
         }
-        const price = this.priceByUnit(ref);
-        if (price) return price;
+        const said = this.priceByUnit(ref) ?? this.wayOfWall(ref);
+        if (said) return said;
         const noun = ast.isProfile(ref.$container) ? 'profile' : NOUNS[wanted ?? ''] ?? 'name';
         const elsewhere = offeredElsewhere(this.document, this.word);
         if (elsewhere.length === 0) return this.say('unknown-name', `There is no ${noun} ${quoted(this.word)} here`);
@@ -197,6 +197,18 @@ class Unknown {
         return finding('unknown-name', this.at, `What is counted by a unit takes ${quoted('per')}: ${quoted(`${before.text} per ${unit}`)}.`, {
             fixes: [{ title: `Write ${before.text} per ${unit}`, preferred: true, edits: [{ ...at, text: ` per ${unit}` }] }],
         });
+    }
+
+    /** `wall south heading`, `wall south west`: half of the way that a wall runs, where its length is looked for. */
+    private wayOfWall(ref: ast.Ref): Finding | undefined {
+        const wall = ref.$container;
+        if (!ast.isFixture(wall) || wall.kind !== 'wall' || ref.call) return undefined;
+        if (this.word === 'heading') return this.say('unknown-name', '`heading` wants the way one walks along the wall, with the room on the right: `heading west`', []);
+        if (this.word === 'turn') return this.say('unknown-name', '`turn` wants by how much one turns to the right where the wall begins: `turn 90 deg`, to the left `turn -90 deg`', []);
+        const headings = this.vocabulary.words.get('Heading');
+        if (!headings || !this.vocabulary.wordsOf(headings).has(this.word)) return undefined;
+        const meant = `heading ${this.word}`;
+        return finding('unknown-name', this.at, `The way that a wall runs is said with its word: ${quoted(meant)}.`, { fixes: meantFixes(this.at, [meant]) });
     }
 
     /** True for a name whose import has been found wrong, or that occurs in a line that could not be read. */

@@ -39,6 +39,10 @@ export function plainNames(
             const ofRectangle = runs ? WALLS_ACROSS[runs] : Object.values(WALLS_ACROSS).flat();
             return words([...others.map(({ name }) => name), ...[...ofRectangle, ...wallsWithOtherNames(from)].map(wall => `wall-${wall}`)]);
         }
+        case 'walls and lines': {
+            const line = fixtureAt(from)?.name, walls = new Set([...wallsOf(from), 'north', 'east', 'south', 'west']);
+            return words([...[...walls].map(wall => `wall-${wall}`), ...names()?.lines.map(({ name }) => name).filter(name => name !== line) ?? []]);
+        }
         case 'lines here': {
             const crossing = fixtureAt(from)?.name, known = names();
             return words(known?.crossings.find(({ name }) => name === crossing)?.lines ?? known?.lines.map(({ name }) => name) ?? []);
