@@ -341,6 +341,19 @@ export interface Fixture {
     readonly width?: Given<Ticks>;
     readonly keepClear?: Given<Ticks>;
     readonly wants?: Given<'coffer-center' | 'beam-center' | 'anywhere'>;
+    /** Of what stands at a wall, where its line says enough of it. */
+    readonly atWall?: AtWall;
+}
+/** What stands at a wall: a casing, a cabinet, a soffit, a pocket, a stair opening. */
+export interface AtWall {
+    readonly wall: Given<string>;
+    /** Where it begins: so far from the end of the wall that lies that way. Not said, nor its width: all along the wall. */
+    readonly begins?: Given<Ticks>; readonly from: Corner;
+    readonly width?: Given<Ticks>;
+    /** Out from the wall. */
+    readonly depth: Ticks;
+    /** From the ceiling down to its top: of a casing or a cabinet. */
+    readonly below?: Ticks;
 }
 export interface MeasuredBoard {
     readonly name: string;

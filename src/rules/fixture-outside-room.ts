@@ -3,7 +3,10 @@ import { outlineOf } from '../job/outline.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { placed } from './support/in-the-way.ts';
+import { standingAtWalls } from './support/at-the-wall.ts';
+import { wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
+import { listed } from '../plain/words.ts';
 
 const wrong = changed(HALL, `  wall east   9' 5"\n`, `  wall east   9' 5"\n  fixture lamp-1 light at 2', 20' 3" diameter 6"\n`);
 
@@ -20,11 +23,20 @@ The hall is 12' 10" by 9' 5": 20' 3" along its east wall is 10' 10" outside. Whe
     right: changed(wrong, `20' 3"`, `2' 3"`),
     basis: 'Geometry of the room.',
     check: {
-        room({ layout: { room }, job }, report) {
+        room({ layout: { room, ceiling }, job }, report) {
             const outline = outlineOf(room);
             if (!outline || 'why' in outline) return;
             const { width: across, length: down, corners } = outline;
             const size = sizesOf(job);
+            for (const { name, atWall } of room.fixtures) {
+                if (atWall && !room.walls.some(wall => wall.name === atWall.wall.value || `wall-${wall.name}` === atWall.wall.value)) {
+                    report({ ...wordsOf(atWall.wall), message: `${name} stands at no wall: there is no ${atWall.wall.value} here, only ${listed(room.walls.map(wall => wall.name))}.` });
+                }
+            }
+            for (const { fixture: { name, at }, wall, from, to } of ceiling ? standingAtWalls(ceiling) : []) {
+                const beyond = Math.round(Math.max(-from, to - wall.length));
+                if (beyond > 0) report({ at, message: `${name} reaches ${size(beyond)} beyond the ${wall.name} wall, which is ${size(wall.length)} long. From which end was it measured?` });
+            }
             for (const { fixture: { name, at }, x, y, half } of placed(room.fixtures)) {
                 const beyond = [['west', -x], ['east', x - across], ['north', -y], ['south', y - down]] as const;
                 const [way, by] = beyond.reduce((most, one) => (one[1] > most[1] ? one : most));

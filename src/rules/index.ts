@@ -1,5 +1,6 @@
 import { allowUnused } from './allow-unused.ts';
 import { badCount } from './bad-count.ts';
+import { bandHitsCasing } from './band-hits-casing.ts';
 import { bandHitsCeiling } from './band-hits-ceiling.ts';
 import { bandTopShows } from './band-top-shows.ts';
 import { bitCrept } from './bit-crept.ts';
@@ -36,6 +37,7 @@ import { longerThanTheBoard } from './longer-than-the-board.ts';
 import { mdfEdgeFastening } from './mdf-edge-fastening.ts';
 import { nailShows } from './nail-shows.ts';
 import { nailWontHold } from './nail-wont-hold.ts';
+import { noCeilingThere } from './no-ceiling-there.ts';
 import { noCofferSizeFits } from './no-coffer-size-fits.ts';
 import { noRate } from './no-rate.ts';
 import { noSuchPiece } from './no-such-piece.ts';
@@ -73,14 +75,14 @@ import { wrappedHitsBottom } from './wrapped-hits-bottom.ts';
 
 /** Every rule of the checker, by name. */
 export const RULES: readonly Rule[] = [
-    allowUnused, badCount, bandHitsCeiling, bandTopShows, bitCrept, blockingOffWidth, bottomGapShows, bottomMissesRabbet, bottomOffSides, bottomWontFit,
+    allowUnused, badCount, bandHitsCasing, bandHitsCeiling, bandTopShows, bitCrept, blockingOffWidth, bottomGapShows, bottomMissesRabbet, bottomOffSides, bottomWontFit,
     bottomsInUnlikePlaces, boxOffBlocking,
     cleatOffGauge, cleatOffStock, cleatsCrowdChannel, cleatsMeetInHalfBeam, cofferOffSize, cutFromOtherStock, cutNoLongerFits, cutTwice,
     cutWithoutRecord,
     depthsNearlyEqual, endCoffersDiffer, fixtureInBeam, fixtureOffCenter, fixtureOutsideRoom,
     gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn,
     groovesDontMeet, jointOpens, lineGoesNowhere, linesOverlap, longerThanTheBoard,
-    mdfEdgeFastening, nailShows, nailWontHold, noCofferSizeFits, noRate, noSuchPiece,
+    mdfEdgeFastening, nailShows, nailWontHold, noCeilingThere, noCofferSizeFits, noRate, noSuchPiece,
     notLaidOut, notPositive, notSupportedLayout, offcutTooShort, partVanishes, pieceMiscounted, piecesOverlap, pressAddsUp, pressLost, requireFails,
     roomNotRectangular, roundingLeftOver, runPinchesChannel, sheetNotRipped, shortABoard, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
     spliceInSight, tapeDoesntClose, taperShows, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush,

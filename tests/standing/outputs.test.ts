@@ -31,6 +31,7 @@ const SAID: Readonly<Record<string, { readonly files: Readonly<Record<string, st
     'Fixture.value cabinet': { files: inRoom('fixture press cabinet on east width 3\''), lacks: ['band-east', 'band-north', 'bottom-A-3'] },
     'Fixture.value soffit': { files: inRoom('fixture drop soffit on east width 3\''), lacks: 'all' },
     'Fixture.value pocket': { files: inRoom('fixture blind pocket on east width 3\''), lacks: 'all' },
+    'Fixture.value stair-opening': { files: inRoom('fixture stair stair-opening on east width 3\''), lacks: 'all' },
     'Board.width': { files: inRoom('measured { board b1 pine-1x8 { width 7 1/8" } }') },
     'Board.thickness': { files: inRoom('measured { board b1 pine-1x8 { thickness 11/16" } }') },
     'Board.length': { files: inRoom('measured { board b1 pine-1x8 { length 8\' } }'), calm: true },

@@ -1,5 +1,5 @@
-import type { Corner, Fixture } from '../../job/model.ts';
-import type { Ticks } from '../../quantity/ticks.ts';
+import type { AtWall, Corner, Fixture } from '../../job/model.ts';
+import { TICKS_PER_INCH, type Ticks } from '../../quantity/ticks.ts';
 import type * as ast from '../generated/ast.ts';
 import { sourceOfProperty } from '../types/place.ts';
 import { quoted } from '../types/words.ts';
@@ -9,11 +9,27 @@ import type { LineReading } from './reading.ts';
  * A light, a sprinkler, a casing. Its place is said from a corner, first along the north wall, then along the east wall;
  * here it is from the north-west corner, so it is unknown where the walls are that it was not measured from.
  */
-export function readFixture(thing: ast.Fixture, line: LineReading, across: Ticks | undefined, down: Ticks | undefined): Fixture {
+export function readFixture(thing: ast.Fixture, line: LineReading, { across, down, height }: { readonly across?: Ticks; readonly down?: Ticks; readonly height?: Ticks }): Fixture {
+    const kind = line.word<string>('value')?.value ?? '', isAtWall = AT_THE_WALL.has(kind), atWall = isAtWall ? atWallOf(kind, line, height) : undefined;
     return {
-        name: thing.name, at: sourceOfProperty(thing, 'name'), kind: line.word('value')?.value ?? '', ...placeOf(thing, line, across, down),
+        name: thing.name, at: sourceOfProperty(thing, 'name'), kind, ...isAtWall ? atWall && { atWall } : placeOf(thing, line, across, down),
         diameter: line.length('diameter'), width: line.length('width'), keepClear: line.length('keep-clear'), wants: line.word('wants'),
     };
+}
+
+/** What stands at a wall, and is no part of the ceiling. */
+const AT_THE_WALL: ReadonlySet<string> = new Set(['casing', 'cabinet', 'soffit', 'pocket', 'stair-opening']);
+/** How far a casing stands out from the wall, where nobody says it. Common practice, no source. */
+const CASING: Ticks = 3 / 4 * TICKS_PER_INCH;
+
+/** Undefined where its line does not say enough. */
+function atWallOf(kind: string, line: LineReading, ceiling: Ticks | undefined): AtWall | undefined {
+    const wall = line.text('on'), places = line.lengths('at'), from = line.word<Corner>('from')?.value;
+    const begins = places.length > 0 ? line.length('at') : undefined, width = line.length('width'), depth = line.length('depth')?.value ?? (kind === 'casing' ? CASING : undefined);
+    const height = line.length('height')?.value, below = line.length('below-ceiling')?.value ?? (height !== undefined && ceiling !== undefined ? ceiling - height : undefined);
+    const needsTop = kind === 'casing' || kind === 'cabinet';
+    if (!wall || depth === undefined || needsTop && below === undefined || places.length > 1 || places.length > 0 && !begins || begins && !width) return undefined;
+    return { wall, ...begins && { begins }, from: from ?? 'north-west', ...width && { width }, depth, ...needsTop && { below } };
 }
 
 function placeOf(thing: ast.Fixture, line: LineReading, across: Ticks | undefined, down: Ticks | undefined): { x?: Ticks; y?: Ticks } {

@@ -8,7 +8,6 @@ import { quoted } from '../types/words.ts';
 import { factsOf, type NotComputedFact } from '../types/facts.ts';
 import { wordsOf } from '../types/values.ts';
 import type { Block } from './block.ts';
-import { SIDES } from '../../job/model.ts';
 import type { Reading } from './reading.ts';
 import type { Tell, Uncounted } from './uncounted.ts';
 
@@ -61,7 +60,7 @@ export function fixtureNotComputed(fixture: ast.Fixture, declaration: ast.Proper
 /** What a fixture spoils it spoils at its own wall; where nobody says which that is, the room cannot be laid out. */
 function atWallOf({ mods }: ast.Fixture, spoils: Uncounted['spoils']): Uncounted['spoils'] {
     if (typeof spoils === 'string' || !('parts' in spoils)) return spoils;
-    const on = mods.find(({ decl }) => decl?.ref?.name === 'on')?.values[0], wall = SIDES.find(side => saysOne([side], on));
+    const wall = mods.find(({ decl }) => decl?.ref?.name === 'on')?.values[0]?.$cstNode?.text;
     return wall ? { ...spoils, wall } : { instead: 'one whose wall is said, as in `on north`' };
 }
 

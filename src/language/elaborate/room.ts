@@ -30,24 +30,23 @@ export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job'
     const measured = room.inner('measured');
     for (const body of measured?.block.bodies ?? []) overrule(room.block, body);
     for (const line of changes) change(room.block, line);
-    const unknown = notComputedOf(declaration, room, measured, reader, raise);
-
     const walls = readWalls(room, measured, (thing, said) => ownLine(room, thing, said, reader));
     const diagonals = readDiagonals(room), outline = outlineOf({ walls, diagonals });
     const [across, down] = outline && 'corners' in outline ? [outline.width, outline.length] : ['north', 'east'].map(name => walls.find(wall => wall.name === name)?.length?.value.ticks);
-    const things = room.block.fixtures.filter(thing => thing.name !== undefined);
+    const ceiling = ceilingOf(room), things = room.block.fixtures.filter(thing => thing.name !== undefined);
     const fixtures = new Map(things.filter(thing => thing.kind === 'fixture' && !isBroken(thing)).flatMap(thing => {
         const said = saidAnew(room.block, thing) ?? thing, line = ownLine(room, thing, said, reader);
         if (!line) return [];
         warnUnusedOfFixture(thing, said, line, one => raise({ ...one, room: declaration.name ?? '' }));
-        return [[thing, readFixture(thing, line, across, down)] as const];
+        return [[thing, readFixture(thing, line, { across, down, height: ceiling.height?.value })] as const];
     }));
+    const unknown = notComputedOf(declaration, { room, measured, placed: thing => fixtures.get(thing)?.atWall !== undefined }, reader, raise);
     const trim = room.inner('trim');
     const grid = readGrid(room, { fixtures, walls, own: perimetersOf(room, reader) }, declaration, raise);
     if (grid) checkWalls(declaration, walls, raise);
     return {
         name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title }, at: sourceOfProperty(declaration, 'name'), key, job, rates,
-        walls, ...ceilingOf(room), grid: grid ?? undefined, ...trim && { trim: readTrim(trim, declaration) }, boards: room.word('boards'),
+        walls, ...ceiling, grid: grid ?? undefined, ...trim && { trim: readTrim(trim, declaration) }, boards: room.word('boards'),
         lines: things.filter(thing => thing.kind === 'line').map(thing => lineOf(thing, room, reader)),
         crossings: things.filter(thing => thing.kind === 'crossing').map(thing => crossingOf(thing, room, reader)),
         fixtures: [...fixtures.values()],
@@ -191,8 +190,14 @@ function asCutOf(record: readonly ast.Mod[], line: LineReading): CutName['asCut'
     return { length: length.value, miters, hand: left ? 'left' : right ? 'right' : null, at: length.at };
 }
 
+interface SaidOfRoom {
+    readonly room: Reading; readonly measured: Reading | undefined;
+    /** Whether enough is said of what stands at a wall to be looked at. */
+    placed(fixture: ast.Fixture): boolean;
+}
+
 /** What is said of the room and not computed: each is told, and what the layout has no error for goes with the room. */
-function notComputedOf({ name }: ast.Room, room: Reading, measured: Reading | undefined, reader: RoomReader, raise: Raise): Room['notComputed'] {
+function notComputedOf({ name }: ast.Room, { room, measured, placed }: SaidOfRoom, reader: RoomReader, raise: Raise): Room['notComputed'] {
     const found: Uncounted[] = [];
     const tell = (one: Uncounted): void => { found.push(one); };
     notComputed(room, tell);
@@ -210,7 +215,7 @@ function notComputedOf({ name }: ast.Room, room: Reading, measured: Reading | un
         if (own.entries.has('kind')) warnNoEffect(room.of(own), one => raise({ ...one, ...name !== undefined && { room: name } }));
     }
     for (const thing of [...room.block.fixtures, ...measured?.block.fixtures ?? []]) {
-        fixtureNotComputed(thing, reader.vocabulary.valueOfFixture(thing), tell);
+        if (!placed(thing)) fixtureNotComputed(thing, reader.vocabulary.valueOfFixture(thing), tell);
         if (thing.kind === 'line' || thing.kind === 'board') notComputed(thingReading(room, thing, reader), tell, thing.kind === 'board' ? asTheStockIs(thing, room, reader) : []);
     }
     for (const { thing, line } of measured?.block.ofThings ?? []) {

@@ -3,16 +3,13 @@ import type { Band, Ceiling, HalfBeam, Line } from '../../ceiling/model.ts';
 import type { Fixture } from '../../job/model.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 
-/** A fixture of the ceiling whose place is known, and how far from its center it reaches. */
+/** A fixture of the ceiling (not one at a wall, see at-the-wall.ts) whose place is known, and how far from its center it reaches. */
 export interface Placed { readonly fixture: Fixture; readonly x: Ticks; readonly y: Ticks; readonly half: Ticks }
-
-/** What stands at a wall is not in the ceiling; whether that is in the way is not computed yet. */
-const AT_THE_WALL = new Set(['casing', 'cabinet', 'soffit', 'pocket']);
 
 export function placed(fixtures: readonly Fixture[]): Placed[] {
     return fixtures.flatMap(fixture => {
         const { x, y, kind, diameter, width } = fixture;
-        return x === undefined || y === undefined || kind === '' || AT_THE_WALL.has(kind) ? [] : [{ fixture, x, y, half: Math.ceil((diameter ?? width)?.value ?? 0) / 2 }];
+        return x === undefined || y === undefined || kind === '' ? [] : [{ fixture, x, y, half: Math.ceil((diameter ?? width)?.value ?? 0) / 2 }];
     });
 }
 
