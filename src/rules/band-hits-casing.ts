@@ -1,5 +1,5 @@
 import { defineRule } from './rule.ts';
-import { reachingInto, standingAtWalls, type Reaching } from './support/at-the-wall.ts';
+import { reachingInto, standingAtWalls, type Reaching } from '../ceiling/at-the-wall.ts';
 import { changed, HALL_WITH_BAND } from './support/examples.ts';
 import { replacing, spelledLike } from './support/fixes.ts';
 import { sizesOf, type Sizes } from './support/words.ts';

@@ -3,7 +3,7 @@ import { outlineOf } from '../job/outline.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { placed } from './support/in-the-way.ts';
-import { standingAtWalls } from './support/at-the-wall.ts';
+import { standingAtWalls } from '../ceiling/at-the-wall.ts';
 import { wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
 import { listed } from '../plain/words.ts';

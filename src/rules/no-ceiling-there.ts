@@ -1,5 +1,5 @@
 import { defineRule } from './rule.ts';
-import { reachingInto, standingAtWalls } from './support/at-the-wall.ts';
+import { reachingInto, standingAtWalls } from '../ceiling/at-the-wall.ts';
 import { changed, HALL } from './support/examples.ts';
 import { sizesOf } from './support/words.ts';
 import { listed } from '../plain/words.ts';

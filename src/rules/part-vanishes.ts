@@ -2,10 +2,10 @@ import { baysOf, bayStarts } from '../ceiling/bays.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
 import type { Ceiling, HalfBeam, Line, Splice } from '../ceiling/model.ts';
 import { inches } from '../quantity/rational.ts';
-import { flankOf, sidesOf } from '../takeoff/setting.ts';
+import { flankOf, lookOf, sidesOf } from '../takeoff/setting.ts';
 import { idOf, spliceLetter, type Place } from '../takeoff/ids.ts';
-import type { Part, Piece } from '../takeoff/model.ts';
-import type { Cleats, Side } from '../job/model.ts';
+import type { Compass, Part, Piece } from '../takeoff/model.ts';
+import type { Cleats } from '../job/model.ts';
 import { PLURAL } from '../job/part.ts';
 import type { Source } from '../provenance/source.ts';
 import { defineRule } from './rule.ts';
@@ -96,8 +96,8 @@ function* placesOf(ceiling: Ceiling): Generator<Wanted> {
         if (line.through) yield* alongLine(line);
         else for (const bay of bayStarts(line, 'bottom')) yield* cutInBay(line, bay);
         for (const { number } of baysOf(line)) yield* spacersIn(line, number);
-        for (const on of sidesOf(line.runs)) {
-            const flank = flankOf(on), missing = none.filter(place => place.of === line.name && place.flank === flank);
+        for (const side of sidesOf(line.runs)) {
+            const flank = flankOf(side), on = lookOf(line, flank), missing = none.filter(place => place.of === line.name && place.flank === flank);
             for (const [i, bay] of bayStarts(line, flank).entries()) if (!missing.some(({ nth }) => nth === i + 1)) yield* sideIn(line, bay, on);
         }
     }
@@ -154,7 +154,7 @@ function* spacersIn(line: Line, bay: number): Generator<Wanted> {
     if (spacers?.stock?.value.thickness && spacers.height && line.section.spacerWidth) yield { part: 'spacer', at: spacers.at, where, named: { ...named, nth: 1 } };
 }
 
-function* sideIn(line: Line, bay: number, on: Side): Generator<Wanted> {
+function* sideIn(line: Line, bay: number, on: Compass): Generator<Wanted> {
     const { where, named } = placeIn(line, bay), { sides, cleats } = line.section.profile;
     if (sides?.stock) yield { part: 'side', at: sides.at, where, named: { ...named, on } };
     if (cleats?.stock && cleats.thickness && cleats.height) yield { part: 'cleat', at: cleatsAt(cleats), where, named: { ...named, on } };

@@ -85,6 +85,11 @@ export function isTurned(end: EndCut): boolean {
     return sawDegrees(end) !== 0;
 }
 
+/** For lists that are read by programs: to a ten-thousandth, since corners in whole ticks leave more decimals that mean nothing. */
+export function signedDegrees(end: EndCut): number {
+    return Math.round(degreesOf(end) * 1e4) / 1e4 + 0;
+}
+
 /** To a hundredth of a degree, without its sign: finer than a saw is set. */
 export function roundedDegrees(degrees: number): number {
     return Math.round(Math.abs(degrees) * 100) / 100;

@@ -61,7 +61,7 @@ function rowOf(ceiling: Ceiling, pieces: readonly Piece[]): Row | undefined {
     if (isOfSides && [line.from, line.to].some(name => around[name]?.kind === 'half-beam' || others.has(name))) return undefined;
     const press = part === 'bottom' ? pieces.length * (line.section.profile.bottom?.press?.value ?? 0) : 0;
     if (line.through && !isOfSides && [line.from, line.to].some(name => others.has(name))) return undefined;
-    if (line.through && pieces.every(piece => piece.bay === null)) return { part, pieces, sum: cut, room, longer: press, shorter: rounding };
+    if (line.through && pieces.every(piece => piece.bay === null)) return { part, pieces, sum: cut, room, longer: press, shorter: rounding + (part === 'blocking' ? clearOfHalfBeams(line, ceiling) : 0) };
     const flank = isOfSides ? flankOf(on as Side) : 'bottom', met = line.passes.filter(pass => breaks(pass, flank)).map(pass => ({ ...pass, other: others.get(pass.of)! }));
     if (!isOfSides && line.splices.length > 0 || pieces.length !== met.length + 1) return undefined;
     const short = part === 'cleat' ? 2 * pieces.length * (line.section.profile.cleats?.shortEachEnd.value ?? 0) : 0;
@@ -78,6 +78,12 @@ function rowOf(ceiling: Ceiling, pieces: readonly Piece[]): Row | undefined {
 /** Blocking ends at the blocking of a half beam that is as deep, which may be nearer to the wall than its bottom. */
 function beyondBottom(line: Line, around: Ceiling['around']): Ticks {
     return [line.from, line.to].map(wall => around[wall]).reduce((sum, own) => sum + (own?.kind === 'half-beam' && own.section.depth.ticks === line.section.depth.ticks ? own.bottomWidth.ticks - own.width.ticks : 0), 0);
+}
+
+/** What blocking stays clear of in all, at both its ends, where its line dies into a half beam. */
+function clearOfHalfBeams(line: Line, { around, room: { job } }: Ceiling): Ticks {
+    const dies = [line.from, line.to].map(wall => around[wall]).some(own => own?.kind === 'half-beam' && own.section.depth.ticks !== line.section.depth.ticks);
+    return dies ? 2 * clearanceOf(line, job) : 0;
 }
 
 /** What runs along the walls that lie east-west, or north-south. */

@@ -1,3 +1,4 @@
+import { compassOf } from '../arrangement/compass.ts';
 import type { Direction, JobSettings, Side } from '../job/model.ts';
 import { printInches, printLength } from '../quantity/print-length.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -5,7 +6,7 @@ import type { Ceiling, HalfBeam, Line, WholeSection } from '../ceiling/model.ts'
 import { isLevel } from '../ceiling/shape.ts';
 import type { Point } from '../plane/point.ts';
 import { pairsOf, type Pairs } from './lie.ts';
-import type { Corners } from './model.ts';
+import type { Compass, Corners } from './model.ts';
 
 /** What every part of the take-off needs, worked out once a room. */
 export interface Setting {
@@ -56,6 +57,10 @@ export function sidesOf(runs: Direction): readonly [Side, Side] {
 /** The side of a line that lies to the left or the right of somebody who walks along it. */
 export function flankOf(on: Side): 'left' | 'right' {
     return on === 'north' || on === 'east' ? 'left' : 'right';
+}
+/** The way that this side of a line looks, by which its pieces are named: at 45 degrees between two winds. */
+export function lookOf({ heading: { x, y } }: Line, flank: 'left' | 'right'): Compass {
+    return compassOf(flank === 'left' ? { x: y, y: -x } : { x: -y, y: x });
 }
 /** The two ends of what runs in this direction, the lower coordinate first. */
 export function endsOf(runs: Direction): readonly [Side, Side] {

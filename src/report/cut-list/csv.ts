@@ -2,7 +2,8 @@ import { tapeOf } from '../../job/tape.ts';
 import { whyText } from '../../provenance/why-text.ts';
 import type { Stock } from '../../job/model.ts';
 import { printLength, type Show, type Tape } from '../../quantity/print-length.ts';
-import { endsFromTheLeft } from '../../takeoff/ends.ts';
+import { isHanded } from '../../takeoff/cut-alike.ts';
+import { endsFromTheLeft, miterAt, signedDegrees } from '../../takeoff/ends.ts';
 import type { Piece } from '../../takeoff/model.ts';
 import { decimal, unitOf } from '../csv.ts';
 import type { Cell } from '../../text/csv.ts';
@@ -26,7 +27,9 @@ const COLUMNS: Readonly<Record<string, (of: InHouse) => Cell>> = {
     overall: ({ piece, show }) => decimal(piece.cutOverall, show), overall_text: ({ piece, show }) => printLength(piece.cutOverall, show),
     back_text: ({ piece, show }) => printLength(piece.cutBack, show), face_text: ({ piece, show }) => printLength(piece.cutFace, show),
     west_or_north_end: ({ piece }) => endText(piece.ends[0]), east_or_south_end: ({ piece }) => endText(piece.ends[1]),
-    left_end: ({ piece }) => endText(endsFromTheLeft(piece)[0]), right_end: ({ piece }) => endText(endsFromTheLeft(piece)[1]), hand: ({ piece }) => piece.hand,
+    left_end: ({ piece }) => endText(endsFromTheLeft(piece)[0]), right_end: ({ piece }) => endText(endsFromTheLeft(piece)[1]),
+    left_degrees: ({ piece }) => signedDegrees(endsFromTheLeft(piece)[0]), right_degrees: ({ piece }) => signedDegrees(endsFromTheLeft(piece)[1]),
+    hand: ({ piece }) => miterAt(piece), handed: ({ piece }) => (piece.hand !== null || isHanded(piece) ? 'yes' : 'no'),
     width: ({ piece, show }) => decimal(piece.width, show), thickness: ({ piece, show }) => decimal(piece.thickness, show),
     ripped: ({ piece }) => (piece.ripped ? 'yes' : 'no'), machining: ({ piece }) => piece.machining.join('; '), where: ({ piece }) => piece.where,
     why: ({ piece, tape }) => whyText(piece.why, piece.cutBack, tape),

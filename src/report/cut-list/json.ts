@@ -5,7 +5,7 @@ import { whyText } from '../../provenance/why-text.ts';
 import { roundTo } from '../../quantity/round.ts';
 import type { Show } from '../../quantity/print-length.ts';
 import { isHanded } from '../../takeoff/cut-alike.ts';
-import { degreesOf, endsFromTheLeft, miterAt } from '../../takeoff/ends.ts';
+import { endsFromTheLeft, miterAt, signedDegrees } from '../../takeoff/ends.ts';
 import type { EndCut, Piece, TakeOff } from '../../takeoff/model.ts';
 import { lengthJson, type LengthJson } from '../amounts-json.ts';
 import type { House } from '../house.ts';
@@ -78,7 +78,7 @@ function longAndShort({ face, back, cutFace, cutBack }: Piece, show: Show): Pick
 }
 
 function endJson(end: EndCut): EndJson {
-    const angle = degreesOf(end), { cut, longer, how, flat } = end;
+    const angle = signedDegrees(end), { cut, longer, how, flat } = end;
     return { cut, ...angle !== 0 && { degrees: Math.abs(angle) }, angle, ...longer && { longer }, ...how && { how }, ...flat && { flat } };
 }
 

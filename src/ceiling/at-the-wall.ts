@@ -1,9 +1,9 @@
-import { arrangedOf } from '../../ceiling/plan.ts';
-import { isLevel, type ShapedWall } from '../../ceiling/shape.ts';
-import type { Band, Ceiling, HalfBeam, Line } from '../../ceiling/model.ts';
-import type { AtWall, Fixture } from '../../job/model.ts';
-import { TICKS_PER_INCH, type Ticks } from '../../quantity/ticks.ts';
-import type { Point } from '../../plane/point.ts';
+import { arrangedOf } from './plan.ts';
+import { isLevel, type ShapedWall } from './shape.ts';
+import type { Band, Ceiling, HalfBeam, Line } from './model.ts';
+import type { AtWall, Fixture } from '../job/model.ts';
+import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
+import type { Point } from '../plane/point.ts';
 
 /** What stands at a wall: from where to where along it (from its beginning, the room on the right), out into the room from 0 to `depth`. */
 export interface Standing {
