@@ -19,9 +19,9 @@ or ends there, has to hang less low than that.
 A band whose lower edge is 6" down runs 7/8" over a head casing that ends 5 1/8" below the ceiling. Hang it higher, make the beams less deep,
 or let nothing run along that wall, \`perimeter { kind none }\`. A line that ends over it is moved clear of it, or is less deep.
 
-The place is said in the fixture's line: the wall, along it where it begins (from its west or north end) and how wide it is; and \`below-ceiling\`, or
-\`height\` from the floor beside the ceiling's own. Without a width it is looked at all along the wall. A casing stands 3/4" out from the wall, where its
-\`depth\` does not say otherwise.`,
+The place is said in the fixture's line: the wall, along it where it begins (from its west or north end) and how wide it is; and
+\`below-ceiling\`, or \`height\` from the floor beside the ceiling's own. Without a width it is looked at all along the wall. A casing
+stands 3/4" out from the wall, where its \`depth\` does not say otherwise.`,
     wrong,
     right: changed(wrong, '5 1/8"', '6"'),
     basis: 'Geometry of the plan and the section. Thickness of a casing, 3/4": common practice, no source.',

@@ -19,11 +19,13 @@ export const noCeilingThere = defineRule({
     severity: 'error',
     title: 'A beam or a band reaches over a pocket or a stair opening, or into a soffit',
     explanation: `
-A pocket for drapery, a stair opening and a soffit take a strip along a wall out of the ceiling: \`fixture blind pocket on south at 3' width 6' depth 5"\` begins
-3' from the wall's west end, is 6' wide, and reaches 5" into the room. There is nothing there that blocking could be screwed to, and what runs along that
-wall hangs in the air or in the soffit.
+A pocket for drapery, a stair opening and a soffit take a strip along a wall out of the ceiling. This pocket begins 3' from the wall's
+west end, is 6' wide, and reaches 5" into the room:
 
-Lines 1 and 2 of the hall end at the south wall, 5" inside of the pocket. The room ends at its edge: its walls are said along that, here five for the
+    fixture blind pocket on south at 3' width 6' depth 5"
+
+There is nothing there that blocking could be screwed to, and what runs along that wall hangs in the air or in the soffit. Lines 1 and 2
+of the hall end at the south wall, 5" inside of the pocket. The room ends at its edge: its walls are said along that, here five for the
 south wall. Or each line stops at another one before it.
 
 What guards an opening to a stair, and what may be hung near it, is for the local code and licensed people to say.`,
