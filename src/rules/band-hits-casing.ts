@@ -1,4 +1,4 @@
-import { defineRule } from './rule.ts';
+import { defineRule, type Found } from './rule.ts';
 import { reachingInto, standingAtWalls, type Reaching } from '../ceiling/at-the-wall.ts';
 import { changed, HALL_WITH_BAND } from './support/examples.ts';
 import { replacing, spelledLike } from './support/fixes.ts';
@@ -48,7 +48,7 @@ stands 3/4" out from the wall, where its \`depth\` does not say otherwise.`,
                 }
             }
 
-            function fixed({ what }: Reaching, by: number): { fixes?: ReturnType<typeof replacing>; related?: { at: NonNullable<typeof room.at>; message: string }[] } {
+            function fixed({ what }: Reaching, by: number): Pick<Found, 'fixes' | 'related'> {
                 if (what === 'trim') return {};
                 if (!('kind' in what)) return { related: [{ at: what.at, message: 'the line is built as said here' }] };
                 const { perimeter } = what, { belowBeams } = perimeter, higher = belowBeams.value.ticks - by;

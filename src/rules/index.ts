@@ -75,7 +75,8 @@ import { wrappedHitsBottom } from './wrapped-hits-bottom.ts';
 
 /** Every rule of the checker, by name. */
 export const RULES: readonly Rule[] = [
-    allowUnused, badCount, bandHitsCasing, bandHitsCeiling, bandTopShows, bitCrept, blockingOffWidth, bottomGapShows, bottomMissesRabbet, bottomOffSides, bottomWontFit,
+    allowUnused, badCount, bandHitsCasing, bandHitsCeiling, bandTopShows, bitCrept, blockingOffWidth, bottomGapShows, bottomMissesRabbet,
+    bottomOffSides, bottomWontFit,
     bottomsInUnlikePlaces, boxOffBlocking,
     cleatOffGauge, cleatOffStock, cleatsCrowdChannel, cleatsMeetInHalfBeam, cofferOffSize, cutFromOtherStock, cutNoLongerFits, cutTwice,
     cutWithoutRecord,

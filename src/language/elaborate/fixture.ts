@@ -5,11 +5,14 @@ import { sourceOfProperty } from '../types/place.ts';
 import { quoted } from '../types/words.ts';
 import type { LineReading } from './reading.ts';
 
+/** Along the north and the east wall, and how high it is, as far as that is known. */
+export interface SizeOfRoom { readonly across?: Ticks; readonly down?: Ticks; readonly height?: Ticks }
+
 /**
  * A light, a sprinkler, a casing. Its place is said from a corner, first along the north wall, then along the east wall;
  * here it is from the north-west corner, so it is unknown where the walls are that it was not measured from.
  */
-export function readFixture(thing: ast.Fixture, line: LineReading, { across, down, height }: { readonly across?: Ticks; readonly down?: Ticks; readonly height?: Ticks }): Fixture {
+export function readFixture(thing: ast.Fixture, line: LineReading, { across, down, height }: SizeOfRoom): Fixture {
     const kind = line.word<string>('value')?.value ?? '', isAtWall = AT_THE_WALL.has(kind), atWall = isAtWall ? atWallOf(kind, line, height) : undefined;
     return {
         name: thing.name, at: sourceOfProperty(thing, 'name'), kind, ...isAtWall ? atWall && { atWall } : placeOf(thing, line, across, down),
@@ -25,10 +28,12 @@ const CASING: Ticks = 3 / 4 * TICKS_PER_INCH;
 /** Undefined where its line does not say enough. */
 function atWallOf(kind: string, line: LineReading, ceiling: Ticks | undefined): AtWall | undefined {
     const wall = line.text('on'), places = line.lengths('at'), from = line.word<Corner>('from')?.value;
-    const begins = places.length > 0 ? line.length('at') : undefined, width = line.length('width'), depth = line.length('depth')?.value ?? (kind === 'casing' ? CASING : undefined);
-    const height = line.length('height')?.value, below = line.length('below-ceiling')?.value ?? (height !== undefined && ceiling !== undefined ? ceiling - height : undefined);
+    const begins = places.length > 0 ? line.length('at') : undefined, width = line.length('width');
+    const depth = line.length('depth')?.value ?? (kind === 'casing' ? CASING : undefined), height = line.length('height')?.value;
+    const below = line.length('below-ceiling')?.value ?? (height !== undefined && ceiling !== undefined ? ceiling - height : undefined);
     const needsTop = kind === 'casing' || kind === 'cabinet';
-    if (!wall || depth === undefined || needsTop && below === undefined || places.length > 1 || places.length > 0 && !begins || begins && !width) return undefined;
+    const isPlaced = places.length === 0 || places.length === 1 && begins && width;
+    if (!wall || depth === undefined || needsTop && below === undefined || !isPlaced) return undefined;
     return { wall, ...begins && { begins }, from: from ?? 'north-west', ...width && { width }, depth, ...needsTop && { below } };
 }
 

@@ -38,7 +38,8 @@ export function readWalls(room: Reading, measured: Reading | undefined, ownLine:
 function wallOf(
     thing: ast.Fixture, said: ast.Fixture | ast.Line, line: LineReading | undefined, heading: Heading | undefined, before: RoomWall | undefined,
 ): RoomWall {
-    const length = line && !isWayLost(said, heading) ? lengthOf(thing, line) : undefined, usual = isSide(thing.name) ? BEARINGS[thing.name] : before ? before.bearing + 90 : 90;
+    const length = line && !isWayLost(said, heading) ? lengthOf(thing, line) : undefined;
+    const usual = isSide(thing.name) ? BEARINGS[thing.name] : before ? before.bearing + 90 : 90;
     const bearing = heading?.bearing ?? (heading?.turn === undefined ? usual : (before?.bearing ?? 90) + heading.turn);
     return {
         name: thing.name, at: sourceOfProperty(thing, 'name'), ...length ? { length } : (isLost(said) || isWayLost(said, heading)) && { lost: true },
