@@ -2,6 +2,7 @@ import { aroundWords } from '../../ceiling/around-words.ts';
 import { isFullGrid } from '../../ceiling/coffer-size.ts';
 import type { Ceiling } from '../../ceiling/model.ts';
 import { printLength } from '../../quantity/print-length.ts';
+import { grouped } from '../../plain/groups.ts';
 import { counted, listed } from '../../plain/words.ts';
 
 /**
@@ -27,16 +28,24 @@ function sizeWords({ walls, square, width, length }: Ceiling, show: (ticks: numb
     return `walls of ${listed(walls.map(wall => show(wall.length)))}`;
 }
 
+/** How large the beams are; where they are of several sizes, each with its lines, as the drawing names them. */
+function beamWords(lines: Ceiling['lines'], show: (ticks: number) => string): string {
+    const sizes = grouped(lines, ({ section: { outerWidth, depth } }) => `${show(outerWidth.ticks)} wide and ${show(depth.ticks)} deep`);
+    if (sizes.size === 0) return '';
+    if (sizes.size === 1) return `, in box beams ${[...sizes.keys()][0]}`;
+    const each = [...sizes].map(([size, own]) => `${size} (${own.length > 1 ? 'lines' : 'line'} ${listed(own.map(({ name }) => name))})`);
+    return `, in box beams of ${each.length} sizes: ${each.join(', ')}`;
+}
+
 /** One room as its client would be told of it. */
 export function roomText(ceiling: Ceiling): string {
     const { room, coffers, across, down, lines, around, beams } = ceiling;
     const show = (ticks: number): string => printLength(ticks, room.job.show.value).replace('/', '\u2044');       // the font makes a fraction of it
-    const section = lines[0]?.section;
     const woods = woodWords(ceiling);
     return [
         `${room.title ?? room.name}, ${sizeWords(ceiling, show)}: a coffered ceiling of ${counted(coffers.length, 'coffer')}`,
         ...isFullGrid(ceiling) ? [`, ${across.coffers.length} by ${down.coffers.length}`] : [],
-        ...section ? [`, in box beams ${show(section.outerWidth.ticks)} wide and ${show(section.depth.ticks)} deep`] : [],
+        beamWords(lines, show),
         ...woods !== '' ? [` of ${woods}`] : [],
         ...aroundWords(around, show).map(words => `, with ${words}`),
         ...beams?.profile.trim ? [`, and trim against the ceiling in every coffer`] : [],
