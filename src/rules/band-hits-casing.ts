@@ -11,13 +11,13 @@ export const bandHitsCasing = defineRule({
     severity: 'error',
     title: 'A band, a half beam or a beam hangs over a casing or a cabinet',
     explanation: `
-What stands at a wall ends somewhere below the ceiling: the head casing of a window or a door, a cabinet. What runs along that wall over it,
-or ends there, has to hang less low than that.
+What stands at a wall ends somewhere below the ceiling: the head casing of a window or a door, a cabinet. What runs along that wall over
+it, or ends there, has to hang less low than that.
 
     runs over by = lower edge below the ceiling - top of the casing below the ceiling
 
-A band whose lower edge is 6" down runs 7/8" over a head casing that ends 5 1/8" below the ceiling. Hang it higher, make the beams less deep,
-or let nothing run along that wall, \`perimeter { kind none }\`. A line that ends over it is moved clear of it, or is less deep.
+A band whose lower edge is 6" down runs 7/8" over a head casing that ends 5 1/8" below the ceiling. Hang it higher, make the beams less
+deep, or let nothing run along that wall, \`perimeter { kind none }\`. A line that ends over it is moved clear of it, or is less deep.
 
 The place is said in the fixture's line: the wall, along it where it begins (from its west or north end) and how wide it is; and
 \`below-ceiling\`, or \`height\` from the floor beside the ceiling's own. Without a width it is looked at all along the wall. A casing

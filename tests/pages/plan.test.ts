@@ -47,6 +47,9 @@ describe('the content of a plan', () => {
         expect(words('den.side-1-1-east')).toBe('sides');
         expect(words('den.band-north')).toBe('perimeter');
         expect(words('fixture.lamp')).toBe('lamp');
+        expect(words('line.1')).toBe('3');
+        expect(words('line.A')).toBe('2');
+        expect(words('coffer.4')).toBe('grid');
         // every piece that is seen is there once, and so are the coffers
         const keys = parts.map(({ attributes }) => attributes['data-key']!);
         expect(new Set(keys).size).toBe(keys.length);
@@ -55,6 +58,30 @@ describe('the content of a plan', () => {
         expect(visible.filter(id => !keys.includes(id))).toEqual([]);
         for (const { attributes } of parts) expect(attributes).toMatchObject({ role: 'button', tabindex: '-1' });
         expect(parts.filter(({ attributes }) => !attributes['aria-label'])).toEqual([]);
+    });
+
+    test('leads from walls, lines and coffers of any room to what sets them', async () => {
+        const workspace = await serve({ 'den.coffer': `edition 1
+stock board-1x6 { size 1x6; lengths 16' }
+stock board-1x8 { size 1x8; lengths 16' }
+profile box { blocking { stock board-1x6 }; sides { stock board-1x8 }; bottom { stock board-1x6 } }
+room den {
+  wall north       18'
+  wall east        8'
+  wall wing-south  7' heading west
+  wall inner-east  6' heading south
+  wall south       heading west
+  wall west        14'
+  grid { lines-north 12' 6", 5' 4" from north-east; lines-east 4' 3"; beams box; through north-south }
+  line own { at 2' 6" from wall-south; until 1 }
+}
+` });
+        const { svg, sources } = planContent(roomOnPage(workspace, 'den.coffer'), {});
+        const parts = all(readXml(svg)).filter(({ attributes }) => attributes['data-key'] !== undefined);
+        const words = (key: string): string => workspace.words(sources[Number(parts.find(({ attributes }) => attributes['data-key'] === key)!.attributes['data-at'])]!);
+        expect(['north', 'wing-south', 'inner-east', 'south'].map(name => words(`wall.${name}`))).toEqual([`18'`, `7'`, `6'`, 'south']);
+        expect(['1', '2', 'A', 'own'].map(name => words(`line.${name}`))).toEqual([`12' 6"`, `5' 4"`, `4' 3"`, 'own']);
+        expect(parts.filter(({ attributes }) => attributes['data-key']!.startsWith('coffer.')).length).toBeGreaterThan(4);
     });
 
     test('says nothing of the machine in its markup', async () => {

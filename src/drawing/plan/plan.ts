@@ -95,7 +95,7 @@ export function planLayers(
     const splices = spliceMarks(ceiling, view);
     const offWall = wallThickness(view.pointsPerTick) + 3;
     return {
-        walls: walls(ceiling, view),
+        walls: walls(ceiling, view, fileName),
         pieces: pieces(takeOff.pieces, view, { show, fileName, hidden: placed.hiddenLines }),
         lines, coffers: numbers, lengths, fixtures: [...symbols, ...names], splices: splices === null ? [] : [splices], marks,
         dimensions: [...drawStack(placed.top, view.top, offWall), ...drawStack(placed.left, view.left, offWall), ...drawBesideWalls(placed.beside, view)],

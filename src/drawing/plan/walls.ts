@@ -1,7 +1,9 @@
 import type { Ceiling } from '../../ceiling/model.ts';
 import { TICKS_PER_INCH } from '../../quantity/ticks.ts';
 import { group, polygon, type Group, type Point } from '../display-list.ts';
+import { figure } from '../figures.ts';
 import { hatch } from '../fill/hatch.ts';
+import { sourceReference, type FileName } from '../source-reference.ts';
 import { toX, toY, type PlanView } from './view.ts';
 
 /** How thick the walls are shown. Their real thickness is not known and does not matter. */
@@ -10,13 +12,15 @@ export function wallThickness(pointsPerTick: number): number {
 }
 
 /** The walls round the room: the heavy line is their inner face, to which all figures run. */
-export function walls(ceiling: Ceiling, view: PlanView): Group {
+export function walls(ceiling: Ceiling, view: PlanView, fileName: FileName): Group {
     const t = wallThickness(view.pointsPerTick), inner = ceiling.walls.map(({ from }): Point => [toX(view, from.x), toY(view, from.y)]);
     const outer = outside(inner, t), n = inner.length;
     const stretches = inner.map((corner, i) => [outer[i]!, outer[(i + 1) % n]!, inner[(i + 1) % n]!, corner]);
     return group('walls', { title: 'Walls' }, [
-        ...stretches.map(stretch => polygon(stretch, null, 'tint')),
-        ...stretches.flatMap(stretch => hatch(stretch, 4.6, false)),
+        ...stretches.map((stretch, i) => {
+            const { name, length, at } = ceiling.walls[i]!, title = `Wall ${name}, ${figure(length, ceiling.room.job.show.value)}`;
+            return group(`wall.${name}`, { title, source: sourceReference(at, fileName) }, [polygon(stretch, null, 'tint'), ...hatch(stretch, 4.6, false)]);
+        }),
         polygon(outer, 'thin'),
         polygon(inner, 'cut'),
     ]);

@@ -1,5 +1,8 @@
 import { drawPanePlan, PLAN_LAYERS, toPaneSvg, type PlanLayer } from '../../drawing/index.ts';
 import type { Group } from '../../drawing/display-list.ts';
+import type { Line } from '../../ceiling/model.ts';
+import { lineName } from '../../job/line-names.ts';
+import type { Room } from '../../job/model.ts';
 import type { Source } from '../../provenance/source.ts';
 import type { PageContent, RoomOnPage, Wishes } from '../page.ts';
 import { Sources } from '../shared/sources.ts';
@@ -47,10 +50,22 @@ function shows(item: Group['items'][number]): boolean {
 function placesOf({ takeOff, ceiling, layout: { room } }: RoomOnPage): ReadonlyMap<string, Source> {
     return new Map([
         ...takeOff.pieces.map(({ id, source }) => [id, source] as const),
-        ...ceiling.lines.map(({ name, at }) => [`line.${name}`, at] as const),
+        ...ceiling.walls.map(({ name, at }) => [`wall.${name}`, at] as const),
+        ...ceiling.lines.map(line => [`line.${line.name}`, placeOfLine(line, room)] as const),
         ...room.fixtures.map(({ name, at }) => [`fixture.${name}`, at] as const),
         ...ceiling.coffers.map(({ number }) => [`ground.${number}`, room.grid?.at ?? room.at] as const),
     ]);
+}
+
+/** The line's own words where it has some, else what sets it: its center among those that are said, or the number of coffers. */
+function placeOfLine({ name, at, runs }: Line, { lines, grid }: Room): Source {
+    const spacing = runs === 'north-south' ? grid?.north : grid?.east;
+    if (!spacing || lines.some(spec => spec.name === name)) return at;
+    if (spacing.by === 'number') return spacing.coffers.at;
+    if (spacing.by === 'size') return spacing.size.at;
+    const far = runs === 'north-south' ? spacing.from.value.endsWith('east') : spacing.from.value.startsWith('south');
+    const inOrder = [...spacing.centers].sort((a, b) => (far ? b.value - a.value : a.value - b.value)), [own] = name.split('-');
+    return inOrder.find((_, i) => lineName(runs, i) === own)?.at ?? at;
 }
 
 /** A part is a button that leads to its words; its name is its title. The rest of the drawing is scenery. */

@@ -1,0 +1,244 @@
+#!/usr/bin/env python3
+"""
+Figures of some pieces of the jobs in src/language/kinds, by plane trigonometry: walls and lines as straight lines, every corner the crossing of two of them set off
+sideways. It shares no code, no data and no constants with the program. `python3 by_hand.py > by_hand.json`.
+
+x runs east, y south, inches. A side's own face and back cross the faces and backs of what it ends at:
+    miter  face x face, back x back          past   face x back, back x back
+    butt   face x face, back x face          dies   face x face, back x face
+The angle of an end is from square: more than 0 where the back is the longer there.
+"""
+import json
+from math import atan, atan2, acos, asin, cos, sin, tan, degrees, radians, hypot, sqrt
+
+OUT = {}
+
+class Carrier:
+    """A wall or a line: a spot, the way it runs; its faces and backs so far off the center, to the left and to the right of the way."""
+    def __init__(self, spot, way, face, back):
+        n = hypot(*way)
+        self.spot, self.way, self.face, self.back = spot, (way[0] / n, way[1] / n), face, back
+    def off(self, by, side):
+        dx, dy = self.way
+        right = (-dy, dx)
+        s = 1 if side == 'R' else -1
+        return (self.spot[0] + right[0] * by * s, self.spot[1] + right[1] * by * s), self.way
+
+def cross(a, b):
+    (ax, ay), (ux, uy) = a
+    (bx, by), (vx, vy) = b
+    d = ux * vy - uy * vx
+    t = ((bx - ax) * vy - (by - ay) * vx) / d
+    return (ax + ux * t, ay + uy * t)
+
+def line(spot, way, inside=5.5, side=0.75):
+    return Carrier(spot, way, inside / 2 + side, inside / 2)
+def band(spot, way, p=0.75): return Carrier(spot, way, p, p)
+def half(spot, way, width, side=0.75): return Carrier(spot, way, width + side, width)
+def bare(spot, way): return Carrier(spot, way, 0, 0)
+
+ENDS = {'miter': ('face', 'face', 'back', 'back'), 'past': ('face', 'back', 'back', 'back'), 'butt': ('face', 'face', 'back', 'face'), 'dies': ('face', 'face', 'back', 'face')}
+
+def side(job, name, own, flank, left, right):
+    """left, right: (carrier, its flank that looks at the piece, how). Left and right for somebody in the coffer who looks at the face."""
+    dx, dy = own.way
+    out = (-dy, dx) if flank == 'R' else (dy, -dx)      # the way the face looks
+    to_right = (out[1], -out[0])                          # for somebody who looks against it, y to the south
+    lines = {'face': own.off(own.face, flank), 'back': own.off(own.back, flank)}
+    at = {}
+    for end, (other, fl, how) in (('left', left), ('right', right)):
+        _, facing, _, backing = ENDS[how]
+        for edge, meets in (('face', facing), ('back', backing)):
+            p = cross(lines[edge], other.off(getattr(other, meets), fl))
+            at[end, edge] = p[0] * to_right[0] + p[1] * to_right[1]
+    face, back = at['right', 'face'] - at['left', 'face'], at['right', 'back'] - at['left', 'back']
+    overall = max(at['right', 'face'], at['right', 'back']) - min(at['left', 'face'], at['left', 'back'])
+    ts = own.face - own.back
+    put(job, name, face=face, back=back, overall=overall,
+        left=degrees(atan((at['left', 'face'] - at['left', 'back']) / ts)), right=degrees(atan((at['right', 'back'] - at['right', 'face']) / ts)))
+
+def put(job, name, **figures):
+    OUT.setdefault(job, {})[name] = {k: round(v, 5) + 0 for k, v in figures.items()}
+
+def length(job, name, inches): put(job, name, face=inches, back=inches)
+
+E, S = (1, 0), (0, 1)
+
+# wall by wall: 170 x 139; band 3/4 in the north, half beams of 2 1/2 in the east and 3 1/4 in the west, nothing in the south
+c = (170 - 4 - 3.25 - 14) / 3
+x1, yA = 4 + c + 3.5, 0.75 + (139 - .75 - 7) / 2 + 3.5
+north, east, south, west = band((0, 0), E), half((170, 0), S, 2.5), bare((170, 139), (-1, 0)), half((0, 139), (0, -1), 3.25)
+one, two, A = line((x1, 0), S), line((x1 + c + 7, 0), S), line((0, yA), E)
+J = 'walls-one-by-one'
+side(J, 'side-1-1-west', one, 'R', (north, 'R', 'dies'), (A, 'L', 'miter'))
+side(J, 'side-A-1-north', A, 'L', (one, 'R', 'miter'), (west, 'R', 'miter'))
+side(J, 'side-east-2', east, 'R', (A, 'R', 'miter'), (south, 'R', 'dies'))
+length(J, 'bottom-1', 139 - .75)
+length(J, 'bottom-A-1', x1 - 2.75 - 3.25)
+length(J, 'band-north', 170)
+length(J, 'cleat-west-wall', 139 - .75)
+
+# half beams of 2 1/2 round 164 x 144, lines equal
+J = 'half-beams'
+c, d = (164 - 6.5 - 14) / 3, (144 - 6.5 - 14) / 3
+x1, yA = 3.25 + c + 3.5, 3.25 + d + 3.5
+north, west = half((0, 0), E, 2.5), half((0, 144), (0, -1), 2.5)
+one, A = line((x1, 0), S), line((0, yA), E)
+side(J, 'side-north-1', north, 'R', (west, 'R', 'miter'), (one, 'R', 'miter'))
+side(J, 'side-1-1-west', one, 'R', (north, 'R', 'miter'), (A, 'L', 'miter'))
+length(J, 'bottom-A', 164 - 5)
+length(J, 'bottom-1-1', yA - 2.75 - 2.5)
+length(J, 'bottom-north', 164)
+length(J, 'bottom-west', 144 - 5)
+
+# two depths: band; A, B shallower, die into 1 and 2
+J = 'two-depths'
+c, d = (208 - 1.5 - 14) / 3, (150 - 1.5 - 14) / 3
+x1, yA = .75 + c + 3.5, .75 + d + 3.5
+north, west, south = band((0, 0), E), band((0, 150), (0, -1)), band((208, 150), (-1, 0))
+one, two, A = line((x1, 0), S), line((x1 + c + 7, 0), S), line((0, yA), E)
+side(J, 'side-A-2-north', A, 'L', (two, 'R', 'dies'), (one, 'L', 'dies'))
+side(J, 'side-1-1-west', one, 'R', (north, 'R', 'dies'), (south, 'R', 'dies'))
+length(J, 'bottom-A-1', c)
+length(J, 'bottom-A-2', c)
+length(J, 'blocking-A-2', c - 2 * .125)
+length(J, 'blocking-A-1', c - 2 * .125)
+
+# a T: line 2 stops at A, which runs through
+J = 'tee-bar-through'
+c, d = (188 - 1.5 - 14) / 3, (156 - 1.5 - 7) / 2
+yA, x2 = .75 + d + 3.5, .75 + 2 * c + 7 + 3.5
+length(J, 'bottom-2-1', d + .75)
+length(J, 'bottom-A', 188 - 1.5)
+# the same with the stem's bottom through: it runs to the far edge of A's bottom, which is cut there
+J = 'tee-stem-through'
+length(J, 'bottom-2-1', yA + 2.75 - .75)
+
+# an L with bands 3/4: its outside corner at (150, 112)
+J = 'ell'
+north, east, wing, inner, south, west = (band(s, w) for s, w in (((0, 0), E), ((255, 0), S), ((255, 112), (-1, 0)), ((150, 112), S), ((150, 210), (-1, 0)), ((0, 210), (0, -1))))
+one, two, A, B = line((73, 0), S), line((152.875, 0), S), line((0, 54), E), line((0, 114.875), E)
+side(J, 'side-A-2-north', A, 'L', (two, 'R', 'miter'), (one, 'L', 'miter'))
+side(J, 'side-B-1-north', B, 'L', (one, 'R', 'miter'), (west, 'R', 'dies'))
+length(J, 'bottom-2', 112 - 1.5)
+length(J, 'bottom-A-3', 255 - .75 - 152.875 - 2.75)
+
+# out of square: north along x, the south-east corner by the east wall and the diagonal, the south-west one by the west wall and the south wall
+def corners(N, Ea, So, We, d):
+    al = acos((N * N + d * d - Ea * Ea) / (2 * N * d)); be = acos((d * d + We * We - So * So) / (2 * d * We))
+    return (0, 0), (N, 0), (d * cos(al), d * sin(al)), (We * cos(al + be), We * sin(al + be))
+NW, NE, SE, SW = corners(182.5, 145, 185, 142.25, 234)
+def minus(a, b): return (a[0] - b[0], a[1] - b[1])
+N, Ea, So, We = ((NW, minus(NE, NW)), (NE, minus(SE, NE)), (SE, minus(SW, SE)), (SW, minus(NW, SW)))
+north, east, south, west = (band(*w) for w in (N, Ea, So, We))
+J = 'one-diagonal'
+# 1, 2 square to the north wall, in equal parts of it; A parallel to it, in equal parts between the corners at the west end
+c = (182.5 - 1.5 - 14) / 3
+one, two = line((.75 + c + 3.5, 0), S), line((.75 + 2 * c + 10.5, 0), S)
+d = (SW[1] - 1.5 - 7) / 2
+A = line((0, .75 + d + 3.5), E)
+side(J, 'side-1-1-west', one, 'R', (north, 'R', 'dies'), (A, 'L', 'miter'))
+side(J, 'side-1-2-west', one, 'R', (A, 'R', 'miter'), (south, 'R', 'dies'))
+side(J, 'side-2-2-east', two, 'L', (south, 'R', 'dies'), (A, 'R', 'miter'))
+side(J, 'side-A-1-north', A, 'L', (one, 'R', 'miter'), (west, 'R', 'dies'))
+side(J, 'side-A-3-south', A, 'R', (two, 'L', 'miter'), (east, 'R', 'dies'))
+side(J, 'side-A-1-south', A, 'R', (west, 'R', 'dies'), (one, 'R', 'miter'))
+def strip(job, name, own, half_, a, b):
+    """A bottom between two straight ends, each a (spot, way) line: `back` is its edge to the west or north."""
+    f, k = (own.off(half_, s) for s in (('R', 'L') if own.way[0] > own.way[1] else ('L', 'R')))
+    run = lambda e: abs(hypot(*minus(cross(e, b), cross(e, a))))
+    put(job, name, face=run(f), back=run(k))
+strip(J, 'bottom-1', one, 2.75, north.off(.75, 'R'), south.off(.75, 'R'))
+strip(J, 'bottom-A-1', A, 2.75, west.off(.75, 'R'), one.off(2.75, 'R'))
+
+# split: lines bisect the angle of the walls beside them; their distances are taken square to them between the middles of those walls
+J = 'split'
+def unit(v): n = hypot(*v); return (v[0] / n, v[1] / n)
+def mid(a, b): return ((a[0] + b[0]) / 2, (a[1] + b[1]) / 2)
+def split(wall1, wall2, m1, m2, count, way_of, p=.75, w=7):
+    u1, u2 = unit(wall1), unit(wall2)
+    way = unit((u1[0] + u2[0], u1[1] + u2[1]))
+    # square to the lines, from the first middle on
+    sq = (-way[1], way[0]) if way_of == 'down' else (way[1], -way[0])
+    span = (m2[0] - m1[0]) * sq[0] + (m2[1] - m1[1]) * sq[1]
+    c = (span - 2 * p - count * w) / (count + 1)
+    return [line((m1[0] + sq[0] * (p + c * (i + 1) + w * (i + .5)), m1[1] + sq[1] * (p + c * (i + 1) + w * (i + .5))), way) for i in range(count)]
+one, two = split(minus(SW, NW), minus(SE, NE), mid(NW, SW), mid(NE, SE), 2, 'across')
+(A,) = split(minus(NE, NW), minus(SE, SW), mid(NW, NE), mid(SW, SE), 1, 'down')
+side(J, 'side-1-1-west', one, 'R', (north, 'R', 'dies'), (A, 'L', 'miter'))
+side(J, 'side-A-2-north', A, 'L', (two, 'R', 'miter'), (one, 'L', 'miter'))
+side(J, 'side-2-2-east', two, 'L', (south, 'R', 'dies'), (A, 'R', 'miter'))
+
+# fanned: each end wall in equal parts of its own; half beams of 2 1/2; A parallel to the north wall
+J = 'fanned'
+north, east, south, west = (half(*w, 2.5) for w in (N, Ea, So, We))
+def fan(i):
+    t = lambda L: 3.25 + (L - 6.5 - 14) / 3 * (i + 1) + 7 * (i + .5)
+    a = t(182.5); b = t(185)
+    u = unit(minus(SE, SW))
+    p, q = (a, 0), (SW[0] + u[0] * b, SW[1] + u[1] * b)
+    return line(p, minus(q, p))
+one, two = fan(0), fan(1)
+d = (SW[1] - 6.5 - 7) / 2
+A = line((0, 3.25 + d + 3.5), E)
+side(J, 'side-1-1-west', one, 'R', (north, 'R', 'miter'), (A, 'L', 'miter'))
+side(J, 'side-2-2-east', two, 'L', (south, 'R', 'miter'), (A, 'R', 'miter'))
+side(J, 'side-A-2-south', A, 'R', (one, 'L', 'miter'), (two, 'R', 'miter'))
+side(J, 'side-north-1', north, 'R', (west, 'R', 'miter'), (one, 'R', 'miter'))
+
+# at 45 degrees, two by two: one line each way through the middle of 144 x 120
+J = 'forty-five'
+north, east, south, west = (band(s, w) for s, w in (((0, 0), E), ((144, 0), S), ((144, 120), (-1, 0)), ((0, 120), (0, -1))))
+fall, rise = line((72, 60), (1, 1)), line((72, 60), (1, -1))
+side(J, 'side-1-1-south-west', fall, 'R', (north, 'R', 'dies'), (rise, 'L', 'miter'))
+side(J, 'side-1-1-north-east', fall, 'L', (rise, 'L', 'miter'), (north, 'R', 'dies'))
+side(J, 'side-A-2-south-east', rise, 'R', (fall, 'L', 'miter'), (north, 'R', 'dies'))
+
+# a line that begins at A, one that stops at it
+J = 'part-way'
+c, d = (180 - 1.5 - 14) / 3, (168 - 1.5 - 14) / 3
+yA = .75 + d + 3.5
+length(J, 'bottom-1', 168 - .75 - (yA + 2.75))
+length(J, 'bottom-stub', yA - 2.75 - .75)
+# a ring: outer corners in outside miters, inner ones in miters
+J = 'ring'
+c, d = (188 - 1.5 - 14) / 3, (168 - 1.5 - 14) / 3
+one, two, A, B = line((.75 + c + 3.5, 0), S), line((.75 + 2 * c + 10.5, 0), S), line((0, .75 + d + 3.5), E), line((0, .75 + 2 * d + 10.5), E)
+side(J, 'side-A-1-south', A, 'R', (one, 'L', 'miter'), (two, 'R', 'miter'))
+side(J, 'side-A-1-north', A, 'L', (two, 'L', 'miter'), (one, 'R', 'miter'))
+# capped: 8" bottoms, overhang 1/2 on faces 7" apart; cut between: coffer less two overhangs, at a band less one
+J = 'capped'
+c, d = (174 - 1.5 - 14) / 3, (146 - 1.5 - 7) / 2
+length(J, 'bottom-A-2', c - 1); length(J, 'bottom-A-1', c - .5); length(J, 'bottom-1', 146 - 1.5)
+# lapped: 6" bottoms let 1/4 into the sides of a channel of 5 1/2, so no play
+J = 'lapped'
+length(J, 'bottom-A-2', c + 2 * (.75 - .25)); length(J, 'bottom-A-1', c + .5)
+# bench-made: inside 5 1/2 as the bottom wants, blocking 5 3/8; blocking in between less 1/16 in all
+J = 'bench-made'
+length(J, 'bottom-A-2', c + 1.5); length(J, 'blocking-A-2', c + 1.5 + .125 - 1 / 16); length(J, 'blocking-A-1', c + .75 + .0625 - 1 / 16)
+# butted, north-south runs past
+J = 'butted'
+north, west = band((0, 0), E), band((0, 146), (0, -1))
+one, two, A = line((.75 + c + 3.5, 0), S), line((.75 + 2 * c + 10.5, 0), S), line((0, .75 + d + 3.5), E)
+side(J, 'side-1-1-west', one, 'R', (north, 'R', 'dies'), (A, 'L', 'past'))
+side(J, 'side-A-2-north', A, 'L', (two, 'R', 'butt'), (one, 'L', 'butt'))
+side(J, 'side-A-1-south', A, 'R', (west, 'R', 'dies'), (one, 'R', 'butt'))
+# an outside corner of half beams at (132, 96)
+J = 'outside-corner'
+north, east, wing, inner, south, west = (half(s, w, 2.5) for s, w in (((0, 0), E), ((216, 0), S), ((216, 96), (-1, 0)), ((132, 96), S), ((132, 168), (-1, 0)), ((0, 168), (0, -1))))
+side(J, 'side-wing-south-1', wing, 'R', (east, 'R', 'miter'), (inner, 'R', 'miter'))
+side(J, 'side-inner-east-1', inner, 'R', (wing, 'R', 'miter'), (south, 'R', 'miter'))
+# crown 3 1/2, spring 38, coped: east-west pieces square and full, north-south ones mitered at the long point
+J = 'crown-coped'
+c, d = (168 - 1.5 - 14) / 3, (132 - 1.5 - 7) / 2
+put(J, 'trim-1-north', back=c, face=c, left=0, right=0)
+put(J, 'trim-1-west', back=d, face=d - 2 * 3.5 * sin(radians(38)), left=45, right=45,
+    miter=degrees(atan(sin(radians(38)))), bevel=degrees(asin(cos(radians(38)) * cos(radians(45)))))
+# round 4 x 8 with 1/4 clearance: 4 1/2 inside, 6 outside, of sides 3/4
+J = 'wrapped'
+c = (188 - 1.5 - 6) / 2
+put(J, 'side-A-1-north', face=c, back=c, overall=c, left=0, right=0)
+# the closing wall: south = 18 - 7 = 11 feet
+J = 'closing-wall'
+length(J, 'band-south', 132)
+print(json.dumps(OUT, indent=1))
