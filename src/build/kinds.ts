@@ -25,7 +25,8 @@ const BESIDES: Readonly<Record<string, readonly (`section ${number}` | `meeting 
 const PLAN = { width: 620, height: 460 }, SECTION = { width: 620, height: 380 };
 const ORDER: readonly string[] = [
     'walls-one-by-one', 'half-beams', 'deeper-half-beams', 'closing-wall', 'ell', 'u-shape', 'chimney-breast', 'bay', 'jog', 'outside-corner',
-    'one-diagonal', 'two-diagonals', 'split', 'fanned', 'forty-five', 'two-depths', 'dies-by-choice', 'tee-bar-through', 'tee-stem-through', 'part-way', 'doubled', 'ring',
+    'one-diagonal', 'two-diagonals', 'split', 'fanned', 'forty-five', 'two-depths', 'dies-by-choice',
+    'tee-bar-through', 'tee-stem-through', 'part-way', 'doubled', 'ring',
     'crossing-by-crossing', 'splices', 'capped', 'lapped', 'bench-made', 'wrapped', 'butted', 'crown-coped', 'crown-outside',
 ];
 
@@ -69,7 +70,8 @@ function drawn(name: string, ceiling: Ceiling): { readonly file: string; readonl
     return [{ file: `${name}.svg`, sheet: drawPanePlan(ceiling, takeOff, PLAN) }, ...(BESIDES[name] ?? []).map(each => {
         const [what, place] = each.split(' ') as ['section' | 'meeting', string], at = Number(place);
         if (what === 'section') return { file: `${name}-section-${at + 1}.svg`, sheet: drawAnyPaneSection(ceiling, allSectionsOf(ceiling)[at]!, SECTION) };
-        return { file: `${name}-meeting-${at + 1}.svg`, sheet: drawPaneMeeting(shownMeetings(ceiling, takeOff)[at]!, `meeting-${at + 1}`, ceiling, takeOff.pieces, solidsOf(ceiling, takeOff), SECTION.width) };
+        const shown = shownMeetings(ceiling, takeOff)[at]!, id = `meeting-${at + 1}`;
+        return { file: `${name}-${id}.svg`, sheet: drawPaneMeeting(shown, id, ceiling, takeOff.pieces, solidsOf(ceiling, takeOff), SECTION.width) };
     })];
 }
 

@@ -6,7 +6,8 @@ import { cofferwright } from '../cli/world.ts';
 
 interface EndJson { angle: number; how?: string; flat?: { miter: number; bevel: number } }
 interface PieceJson {
-    id: string; room: string; part: string; face: { ticks: number }; back: { ticks: number }; overall: { ticks: number }; long?: { ticks: number }; short?: { ticks: number };
+    id: string; room: string; part: string;
+    face: { ticks: number }; back: { ticks: number }; overall: { ticks: number }; long?: { ticks: number }; short?: { ticks: number };
     ends: EndJson[]; left: EndJson; right: EndJson; hand: string | null; meets: (string | null)[];
 }
 type Figures = Partial<Record<'face' | 'back' | 'overall' | 'left' | 'right' | 'miter' | 'bevel', number>>;
@@ -46,7 +47,7 @@ describe('an example of each kind', () => {
         for (const { id, part, ends, left, right, meets, face, back, long, short, hand } of pieces) {
             if (part === 'spacer') continue;
             expect(ends.every(end => typeof end.angle === 'number'), id).toBe(true);
-            expect([left.angle, right.angle].sort(), id).toEqual(ends.map(end => end.angle).sort());
+            expect([[left.angle, right.angle], [right.angle, left.angle]], id).toContainEqual(ends.map(end => end.angle));
             expect(meets.every((name, i) => name !== null || ends[i]!.how === 'splice'), id).toBe(true);
             expect(long && short ? long.ticks > short.ticks : face.ticks === back.ticks, id).toBe(true);
             expect(hand === null || Math.abs(left.angle) > 0 || Math.abs(right.angle) > 0, id).toBe(true);
