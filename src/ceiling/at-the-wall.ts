@@ -6,7 +6,7 @@ import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
 import type { Point } from '../plane/point.ts';
 
 /** What stands at a wall: from where to where along it (from its beginning, the room on the right), out into the room from 0 to `depth`. */
-export interface Standing {
+interface Standing {
     readonly fixture: Fixture; readonly atWall: AtWall;
     readonly wall: ShapedWall;
     readonly from: number; readonly to: number;

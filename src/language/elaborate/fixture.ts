@@ -6,7 +6,7 @@ import { quoted } from '../types/words.ts';
 import type { LineReading } from './reading.ts';
 
 /** Along the north and the east wall, and how high it is, as far as that is known. */
-export interface SizeOfRoom { readonly across?: Ticks; readonly down?: Ticks; readonly height?: Ticks }
+interface SizeOfRoom { readonly across?: Ticks; readonly down?: Ticks; readonly height?: Ticks }
 
 /**
  * A light, a sprinkler, a casing. Its place is said from a corner, first along the north wall, then along the east wall;
