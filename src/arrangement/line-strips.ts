@@ -32,7 +32,7 @@ export function stripsOfLine(run: Run, line: BeamLine, unit: Unit): Piece[] {
 /** From cut to cut, what has a length, and each divided where it is spliced. */
 function stretchesOf({ carrier, passes, start, end }: Run, part: StripPart, spots: readonly Spot[], unit: Unit): (readonly [CutOff, CutOff])[] {
     const cuts = passes.flatMap(pass => cutByPass(carrier, pass, part));
-    const starts = [cutByEnd(start, part), ...cuts.map(cut => cut.after)], ends = [...cuts.map(cut => cut.before), cutByEnd(end, part)];
+    const starts = [cutByEnd(carrier, start, part), ...cuts.map(cut => cut.after)], ends = [...cuts.map(cut => cut.before), cutByEnd(carrier, end, part)];
     const place = ({ at }: CutOff): number => reach({ x: 0, y: 0 }, crossing(carrier.center, at)!, carrier.direction);
     const splices = spots.map((spot): CutOff => {
         const at = squareThrough(carrier.center, pointOf(spot, unit));
@@ -54,10 +54,18 @@ function edgeOf(flank: Flank, part: StripPart): Line {
 /** What crosses or ends here cuts it in two where it is deeper, or its own runs through. */
 function cutByPass(own: LineCarrier, { line, near, far, relation, through, stem }: Pass, part: StripPart): { before: CutOff; after: CutOff }[] {
     const cutOff = (flank: Flank): CutOff => relation === 'dies'
-        ? { at: flank.face, face: flank.face, cut: 'dies', meets: line.name, clearOf: 'deeper' }
+        ? { at: endOfDying(own, flank, part), face: flank.face, cut: 'dies', meets: line.name, clearOf: 'deeper' }
         : { at: edgeOf(flank, part), face: flank.face, cut: 'between', meets: line.name, clearOf: null };
     const cuts = relation === 'dies' || relation === 'flush' && (through || part === 'blocking' && !stem && hasBlocking(own) && !hasBlocking(line));
     return cuts ? [{ before: cutOff(near), after: cutOff(far) }] : [];
+}
+
+/** The face of what it dies into; a bottom ends at the edge of the other's, where that stands out beyond the face at its height. */
+function endOfDying({ beam }: LineCarrier, { of, face, bottom, offsets }: Flank, part: StripPart): Line {
+    const other = of.kind === 'line' ? of.beam : of.perimeter;
+    if (part !== 'bottom' || offsets.bottom <= offsets.face || beam.kind !== 'box' || other.kind !== 'box' && other.kind !== 'half-beam') return face;
+    const [mine, theirs] = [heightsOf(beam), heightsOf(other)];
+    return mine.bottomFoot > theirs.bottomTop && mine.bottomTop < theirs.bottomFoot ? bottom : face;
 }
 
 /** A beam that has something else inside has no blocking, and none runs through it. */
@@ -65,10 +73,10 @@ function hasBlocking({ beam }: LineCarrier): boolean {
     return beam.kind === 'box' && beam.blocking !== undefined;
 }
 
-function cutByEnd({ carrier, relation, near, far, through }: End, part: StripPart): CutOff {
+function cutByEnd(own: LineCarrier, { carrier, relation, near, far, through }: End, part: StripPart): CutOff {
     const meets = carrier.name, { face } = near;
     if (carrier.kind === 'wall' && carrier.perimeter.kind !== 'half-beam') return { at: face, face, cut: 'dies', meets, clearOf: 'wall' };
-    if (relation === 'dies') return { at: face, face, cut: 'dies', meets, clearOf: 'deeper' };
+    if (relation === 'dies') return { at: endOfDying(own, near, part), face, cut: 'dies', meets, clearOf: 'deeper' };
     if (through && carrier.kind === 'line') return { at: edgeOf(far, part), face, cut: 'runs-through', meets, clearOf: null };
     return { at: edgeOf(near, part), face, cut: 'between', meets, clearOf: null };
 }

@@ -53,18 +53,25 @@ export function wrongIn(ceiling: Ceiling, off: TakeOff = takeOffOf(ceiling)): st
     ];
     const holes = arrangedOf(ceiling).exact.coffers.flatMap(({ holeOutlines }) => holeOutlines);
     const room: Corners = ceiling.walls.map(({ from }) => from);
-    if (holes.length === 0 && !askew) {
+    if (!bottomsFill(ceiling)) parts.length = 0;
+    if (parts.length > 0 && holes.length === 0 && !askew) {
         const gap = gapInCover(room, parts, []);
         if (gap !== undefined) return `cover: ${gap}`;
     }
-    const wrong = uncovered(room, parts, holes);
+    const wrong = parts.length > 0 ? uncovered(room, parts, holes) : undefined;
     if (wrong !== undefined) return wrong;
     const { faults } = dryFit(ceiling, off);
     // a sliver of a coffer that takes no trim is told, and is no fault of the list
-    const slivers = new Set(arrangedOf(ceiling).exact.coffers.flatMap(({ number, outline }) => (isSliver(outline) ? [number] : [])));
+    const slivers = new Set(arrangedOf(ceiling).exact.coffers.flatMap(({ number, outline }) => (isSliver(outline, (ceiling.beams?.trimThickness?.ticks ?? 0) / INCH) ? [number] : [])));
     const tight = (is: Piece | string): boolean => typeof is !== 'string' && is.part === 'trim' && slivers.has(is.coffer!);
     const [fault] = faults.filter(each => !(each.kind === 'missing' && each.noRoom || each.kind === 'misfit' && each.clashes.every(({ other }) => tight(each.piece) || tight(other)))).filter(each => !(askew && each.kind === 'misfit' && each.causes.length === 0 && each.clashes.every(({ kind }) => kind === 'rounded' || kind === 'area')));
     return fault && `dry fit: ${told(fault)}`;
+}
+
+/** Whether bottoms fill their channels, so that they cover the room with the sides: not under the sides, not let into them, and without any play. */
+function bottomsFill({ lines, around }: Ceiling): boolean {
+    const halves = Object.values(around).flatMap(own => (own?.kind === 'half-beam' ? [own] : []));
+    return [...lines, ...halves].every(({ section: { profile, fit } }) => profile.bottom?.place.value === 'between-sides' && fit?.ticks === 0);
 }
 
 function told(fault: object): string {
@@ -102,12 +109,12 @@ function contains(corners: Corners, { x, y }: { x: number; y: number }): boolean
     }).length % 2 === 1;
 }
 
-/** Whether its trims, 3/4" thick all round, come too near to each other: an edge that two miters use up, or a corner that stands close to an edge. */
-function isSliver(outline: Corners): boolean {
+/** Whether its trims, so many inches thick all round, come too near to each other: an edge that two miters use up, or a corner that stands close to an edge. */
+function isSliver(outline: Corners, thick: number): boolean {
     return outline.some((a, i) => {
         const b = outline[(i + 1) % outline.length]!;
-        return Math.hypot(b.x - a.x, b.y - a.y) < 4 * INCH
-            || outline.some((corner, k) => k !== i && k !== (i + 1) % outline.length && fromEdge(corner, a, b) < 2 * INCH);
+        return Math.hypot(b.x - a.x, b.y - a.y) < 5.4 * thick * INCH
+            || outline.some((corner, k) => k !== i && k !== (i + 1) % outline.length && fromEdge(corner, a, b) < 2.7 * thick * INCH);
     });
 }
 const INCH = 16256;

@@ -10,6 +10,7 @@ stock board-4 { thickness 3/4"; width 3 1/2"; lengths 40' }
 stock board-6 { thickness 3/4"; width 5 1/2"; lengths 40' }
 stock board-8 { thickness 3/4"; width 7 1/4"; lengths 40' }
 stock strip-2 { thickness 3/4"; width 1 1/2"; lengths 40' }
+stock crown { thickness 5/8"; width 3 5/8"; lengths 40' }
 
 profile low {
   blocking { stock board-4; relief 0" }
@@ -18,11 +19,17 @@ profile low {
   bottom { stock board-4; gap 0" to 0" }
   trim { stock strip-2 }
 }
+profile low-under like low { bottom { stock board-6; place under-sides overhang 1/4" } }
+profile deep-under like deep { bottom { stock board-8; place under-sides overhang 1/8" } }
+profile low-let-in like low { bottom { stock board-6; rip 4 7/32"; place in-rabbets let-in 3/8"; gap 0" to 1/32" } }
+profile deep-let-in like deep { bottom { stock board-8; rip 6 7/32"; place in-rabbets let-in 3/8"; gap 0" to 1/32" } }
+profile low-bench like low { blocking { rip 3 3/8"; fit bench-box }; spacers { stock board-4; height 2" }; bottom { rip 3 15/32"; gap 0" to 1/32" } }
+profile deep-bench like deep { blocking { rip 5 3/8"; fit bench-box }; bottom { rip 5 15/32"; gap 0" to 1/32" } }
 profile low-butted like low { sides { corners butted past east-west } }
 profile deep like low { blocking.stock board-6; sides.stock board-8; bottom.stock board-6; spacers { stock board-6; height 4" } }
 profile deep-butted like deep { sides { corners butted past east-west } }
 `;
-const NAMES = 'board-8, low, low-butted, deep, deep-butted';
+const NAMES = 'board-8, crown, low, low-butted, low-under, low-let-in, low-bench, deep, deep-butted, deep-under, deep-let-in, deep-bench';
 
 export interface RandomCeiling { readonly text: string; readonly shape: RoomShape }
 type RoomShape = 'rectangle' | 'L' | 'U' | 'breast' | 'bay' | 'turned-bay' | 'taper';
@@ -81,12 +88,12 @@ export const randomCeilings: fc.Arbitrary<RandomCeiling> = fc.record({
     room: rooms, north: division, east: division, lines: fc.uniqueArray(line, { maxLength: 4, selector: ({ name }) => name }),
     around: perimeters, own: fc.array(fc.option(perimeters, { nil: undefined, freq: 1 }), { minLength: 8, maxLength: 8 }),
     half: inches(1, 5), longest: fc.option(fc.integer({ min: 8, max: 12 }), { nil: undefined, freq: 1 }), alike: fc.boolean(),
-    deep: fc.boolean(), butted: fc.boolean(), through: fc.constantFrom('north-south', 'east-west'),
+    deep: fc.boolean(), kind: fc.constantFrom('', '', '', '-butted', '-butted', '-under', '-let-in', '-bench'), crown: fc.integer({ min: 0, max: 5 }), through: fc.constantFrom('north-south', 'east-west'),
     crossings: fc.uniqueArray(fc.record({ up: fc.constantFrom('1', '2'), level: fc.constantFrom('A', 'B'), which: fc.boolean() }), { maxLength: 2, selector: ({ up, level }) => level + up }),
     laying,
 }).map(made => {
     const { room: { shape, walls, diagonal }, through, lines, around, half, longest } = made, splices = longest ? 'on-crossings' : 'never';
-    const beams = (deep: boolean): string => `${deep ? 'deep' : 'low'}${made.butted ? '-butted' : ''}`;
+    const beams = (deep: boolean): string => `${deep ? 'deep' : 'low'}${made.kind}`;
     const spacing = ({ count, shares }: Division, side: string, whole: number): string =>
         count > 0 ? `coffers-${side} ${count}` : `lines-${side} ${shares.map(share => size(Math.round(whole * share * 8) / 8)).join(', ')}`;
     const named = (names: readonly string[], { count, shares }: Division): string[] => names.slice(0, count > 0 ? count - 1 : shares.length);
@@ -103,6 +110,7 @@ export const randomCeilings: fc.Arbitrary<RandomCeiling> = fc.record({
                 return `  wall w${i + 1}${length === null ? '' : ` ${size(length)}`}${diagonal || length === null ? '' : ` heading ${way}`}${own ? ` { perimeter { ${perimeter(own, half, splices)} } }` : ''}`;
             }),
             ...diagonal ? [`  ${diagonal}`] : [],
+            ...made.crown < 2 ? [`  trim { stock crown; spring 38°${made.crown === 0 ? '; corners coped' : ''} }`] : [],
             '  grid {', `    ${spacing(made.north, 'north', wide)}`, `    ${spacing(made.east, 'east', high)}`, `    beams ${beams(made.deep)}`, `    through ${lay.includes('falling') ? 'falling' : through}`, `    splices ${splices}`,
             ...lay ? [`    ${lay}`] : [], `    perimeter { ${perimeter(around, half, splices)} }`, '  }',
             ...lines.filter(({ name, place }) => place !== undefined || grid.includes(name)).map(({ name, place, from, until, deep, dies }) => {
