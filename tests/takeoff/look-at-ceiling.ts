@@ -62,7 +62,8 @@ export function wrongIn(ceiling: Ceiling, off: TakeOff = takeOffOf(ceiling)): st
     if (wrong !== undefined) return wrong;
     const { faults } = dryFit(ceiling, off);
     // a sliver of a coffer that takes no trim is told, and is no fault of the list
-    const slivers = new Set(arrangedOf(ceiling).exact.coffers.flatMap(({ number, outline }) => (isSliver(outline, (ceiling.beams?.trimThickness?.ticks ?? 0) / INCH) ? [number] : [])));
+    const thick = (ceiling.beams?.trimThickness?.ticks ?? 0) / INCH;
+    const slivers = new Set(arrangedOf(ceiling).exact.coffers.flatMap(({ number, outline }) => (isSliver(outline, thick) ? [number] : [])));
     const tight = (is: Piece | string): boolean => typeof is !== 'string' && is.part === 'trim' && slivers.has(is.coffer!);
     const [fault] = faults.filter(each => !(each.kind === 'missing' && each.noRoom || each.kind === 'misfit' && each.clashes.every(({ other }) => tight(each.piece) || tight(other)))).filter(each => !(askew && each.kind === 'misfit' && each.causes.length === 0 && each.clashes.every(({ kind }) => kind === 'rounded' || kind === 'area')));
     return fault && `dry fit: ${told(fault)}`;
