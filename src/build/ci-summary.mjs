@@ -26,6 +26,6 @@ function counts(step) {
     const path = join(folder, `${step}.json`);
     if (!existsSync(path)) return undefined;
     const results = JSON.parse(readFileSync(path, 'utf8'));
-    if (step === 'tests') return { passed: results.numPassedTests, failed: results.numFailedTests + results.numPendingTests + results.numTodoTests };
+    if ('numPassedTests' in results) return { passed: results.numPassedTests, failed: results.numFailedTests + results.numPendingTests + results.numTodoTests };
     return { passed: results.results.filter(result => result.ok).length, failed: results.results.filter(result => !result.ok).length };
 }

@@ -1,4 +1,4 @@
-/** Everyday's run makes a share of the long tests' cases, FULL=1 all of them, as `EVERYTHING=1 .ci/run` does. */
+/** Everyday's run makes a share of the long tests' cases, FULL=1 all of them, as the step `full` of `.ci/run` does in some folders. */
 export const FULL = (process.env['FULL'] ?? '') !== '';
 
 /** How many of a property's cases are tried, or how often something has to have come up in them. The seed is the same, so everyday's are the first of all. */

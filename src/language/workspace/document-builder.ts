@@ -128,8 +128,11 @@ export class CofferDocumentBuilder extends DefaultDocumentBuilder {
         const documents = [...changed], { leftOut } = this.imports;
         let room = this.room();
         for (const document of documents) {          // grows while it is gone through
-            for (const { uri } of this.imports.followed(document)) {
-                if (this.documents.hasDocument(uri) || !await this.isFile(uri)) continue;
+            const unread = this.imports.followed(document).filter(({ uri }) => !this.documents.hasDocument(uri));
+            const areFiles = await Promise.all(unread.map(({ uri }) => this.isFile(uri)));
+            for (const [i, { uri }] of unread.entries()) {
+                // one that is named twice has been read by then
+                if (!areFiles[i] || this.documents.hasDocument(uri)) continue;
                 const key = uri.toString();
                 leftOut.delete(key);
                 const found = room > 0 ? await this.read(uri) : undefined;
