@@ -1,4 +1,4 @@
-import { rmSync } from 'node:fs';
+import { fstatSync, rmSync } from 'node:fs';
 import { Worker } from 'node:worker_threads';
 import { EXIT, type ExitCode } from './exit-code.ts';
 import { nodeFiles } from './file-system.ts';
@@ -29,7 +29,7 @@ const front = new Front({
         return { ...terminal, result: text => { deafWhile(() => { terminal.result(text); }); } };
     },
 });
-thread.on('error', internal).on('message', (message: ToFront) => { front.hear(message); });
+thread.on('error', threadLost).on('message', (message: ToFront) => { front.hear(message); });
 const heard = (signal: SignalName): void => { void front.stop(signal); };
 const names = Object.keys(SIGNALS) as SignalName[];
 names.forEach(name => process.on(name, heard));
@@ -67,6 +67,8 @@ function tidyUp(): void {
 
 /** Ends as soon as it is more than may be read: some inputs have no end. */
 async function readStdin(): Promise<Uint8Array> {
+    // which Node takes for an empty text
+    if (fstatSync(0).isDirectory()) throw new Error('is a folder');
     const chunks: Uint8Array[] = [];
     let size = 0;
     for await (const chunk of process.stdin) {
@@ -81,6 +83,13 @@ async function readStdin(): Promise<Uint8Array> {
 function outputLost(error: NodeJS.ErrnoException): void {
     if (error.code === 'EPIPE') thread.postMessage({ stop: 'nobody reads' });
     else giveUp(`What the program writes ${reasonOf(error)}`);
+}
+
+/** The system may have no thread to give, or too little memory; all else is a mistake in the program. */
+function threadLost(error: NodeJS.ErrnoException): void {
+    if (error.code === 'ERR_WORKER_INIT_FAILED') giveUp(`The system lets no thread begin (${error.message})`);
+    if (error.code === 'ERR_WORKER_OUT_OF_MEMORY') giveUp('There is not enough memory for what was asked');
+    internal(error);
 }
 
 function giveUp(why: string): never {

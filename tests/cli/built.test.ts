@@ -45,6 +45,12 @@ describe('the built program', () => {
         expect({ status, stderr }).toEqual({ status: 2, stderr: 'cofferwright: Standard input is too large for a job file: more than 8 MB\n' });
     });
 
+    test.skipIf(process.platform === 'win32')('a folder as standard input, and a system that has no thread to give, are told', () => {
+        const sh = (script: string) => spawnSync('sh', ['-c', script, process.execPath, main], { cwd: untouched, encoding: 'utf8', timeout: 60_000 });
+        expect(sh('"$0" "$1" check - < /')).toMatchObject({ status: 2, stdout: '', stderr: 'cofferwright: Standard input is a folder\n' });
+        expect(sh('ulimit -n 20; "$0" "$1" check')).toMatchObject({ status: 2, stdout: '', stderr: expect.stringMatching(/^cofferwright: The system lets no thread begin \(.*EMFILE\)\n$/) as unknown });
+    });
+
     test('writes all of a long list before it ends', () => {
         const rooms = Object.fromEntries(Array.from({ length: 20 }, (_, i) => [`room-${i}.coffer`, den.replace('room den', `room den-${i}`)]));
         const { out, code } = run(folderWith({ ...house, ...rooms }), ['cut-list', '--format', 'json']);
