@@ -15,7 +15,7 @@ import { ANY_SHOP, type Shop } from './shop.ts';
 import { stockPlanOf, type Solved } from './stock-plan.ts';
 import { Effort } from './solve/effort.ts';
 import { costOfLayouts, type CuttingProblem, type Layout } from './solve/problem.ts';
-import { trimmed } from './solve/layouts.ts';
+import { faultOf, trimmed } from './solve/layouts.ts';
 import { withLongerOffcuts } from './solve/offcuts.ts';
 import { quickPlan } from './solve/quick.ts';
 import { grouped } from '../plain/groups.ts';
@@ -47,7 +47,9 @@ export function questionsOf(pieces: readonly Piece[], job: JobSettings, before: 
         asked: parts.map(({ posed, layouts }) => ({ problem: posed.problem, layouts })),
         answered(answers, { atOnce } = { atOnce: false }) {
             const plans = drafts.map(({ offers, ways }, d) => ways.map((way, w) => {
-                const own = way.map(part => answers.get(parts.indexOf(part)));
+                const found = (of: readonly Solved[] | undefined): (Answer | undefined)[] => of?.map(part => answers.get(parts.indexOf(part))) ?? [];
+                const others = w === 0 ? found(ways[1]) : [];
+                const own = found(way).map((answer, p) => answer && { ...answer, layouts: cheaper(way[p]!, answer.layouts, others[p]?.layouts) });
                 return own.some(each => each) ? reckoned(way, offers, job, own, atOnce ? QUICK_LOOKS : LOOKS) : first[d]![w]!;
             }));
             return chosen(plans, unplaced, shop);
@@ -100,7 +102,15 @@ function draftOf(pieces: readonly Piece[], job: JobSettings, before: readonly Bo
     const sections = way(stock.sheet?.value.stages !== 2, unplaced);
     if (sections.length === 0) return undefined;
     const isChoice = setUps && setUps.each.currency === stock.prices[0]?.currency && sections.some(({ posed }) => posed.problem.shortestSection !== undefined);
-    return { offers, ways: isChoice ? [sections, way(false, [])] : [sections] };
+    if (!isChoice) return { offers, ways: [sections] };
+    const whole = way(false, []);
+    return { offers, ways: [sections.map((part, p) => ({ ...part, layouts: cheaper(part, part.layouts, whole[p]?.layouts) })), whole] };
+}
+
+/** A plan without sections is one of those with sections too: the cheaper of the two, where there are the boards on hand for it. */
+function cheaper({ posed: { problem } }: Solved, own: readonly Layout[], withoutSections: readonly Layout[] | undefined): readonly Layout[] {
+    const isCheaper = withoutSections && costOfLayouts(problem, withoutSections) < costOfLayouts(problem, own);
+    return isCheaper && faultOf(problem, withoutSections) === undefined ? withoutSections : own;
 }
 
 /**

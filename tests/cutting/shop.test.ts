@@ -24,7 +24,11 @@ function plans(
     const answers = new Map<number, Answer>();
     for (const { index, answer } of lookCloser(structuredClone(asked) as typeof asked, solver, 5e6)) answers.set(index, answer);
     const closely = answered(answers);
-    for (const plan of [first, closely]) checkPlan(plan, pieces, settings);
+    for (const plan of [first, closely]) {
+        checkPlan(plan, pieces, settings);
+        // what comes out of whole boards comes out of boards in sections too
+        for (const { choice } of plan.stocks) expect(choice?.boardsSaved.amount.valueOf() ?? 0).toBeGreaterThanOrEqual(0);
+    }
     return { first, closely };
 }
 const several = (count: number, name: string, make: (id: string) => Piece): Piece[] => Array.from({ length: count }, (_, i) => make(`${name}-${i}`));
