@@ -19,7 +19,7 @@ export function walls(ceiling: Ceiling, view: PlanView, fileName: FileName): Gro
     return group('walls', { title: 'Walls' }, [
         ...stretches.map((stretch, i) => {
             const { name, length, at } = ceiling.walls[i]!, title = `Wall ${name}, ${figure(length, ceiling.room.job.show.value)}`;
-            return group(`wall.${name}`, { title, source: sourceReference(at, fileName) }, [polygon(stretch, null, 'tint'), ...hatch(stretch, 4.6, false)]);
+            return group(`wall-ground.${name}`, { title, source: sourceReference(at, fileName) }, [polygon(stretch, null, 'tint'), ...hatch(stretch, 4.6, false)]);
         }),
         polygon(outer, 'thin'),
         polygon(inner, 'cut'),

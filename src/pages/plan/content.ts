@@ -50,7 +50,7 @@ function shows(item: Group['items'][number]): boolean {
 function placesOf({ takeOff, ceiling, layout: { room } }: RoomOnPage): ReadonlyMap<string, Source> {
     return new Map([
         ...takeOff.pieces.map(({ id, source }) => [id, source] as const),
-        ...ceiling.walls.map(({ name, at }) => [`wall.${name}`, at] as const),
+        ...ceiling.walls.map(({ name, at }) => [`wall-ground.${name}`, at] as const),
         ...ceiling.lines.map(line => [`line.${line.name}`, placeOfLine(line, room)] as const),
         ...room.fixtures.map(({ name, at }) => [`fixture.${name}`, at] as const),
         ...ceiling.coffers.map(({ number }) => [`ground.${number}`, room.grid?.at ?? room.at] as const),
@@ -72,5 +72,5 @@ function placeOfLine({ name, at, runs }: Line, { lines, grid }: Room): Source {
 function attributesOf({ id, title, items }: Group, at: ReadonlyMap<string, Source>, sources: Sources): Readonly<Record<string, string>> {
     const source = at.get(id);
     if (source === undefined || title === undefined || items.length === 0) return {};
-    return { 'class': 'part', 'data-key': id.replace(/^ground\./, 'coffer.'), 'data-at': String(sources.number(source)), role: 'button', tabindex: '-1', 'aria-label': title };
+    return { 'class': 'part', 'data-key': id.replace(/^ground\./, 'coffer.').replace(/^wall-ground\./, 'wall.'), 'data-at': String(sources.number(source)), role: 'button', tabindex: '-1', 'aria-label': title };
 }
