@@ -35,7 +35,9 @@ const common = { root, maxWorkers, execArgv, testTimeout: TIME, hookTimeout: TIM
 
 export default defineConfig({
     plugins: [assets, faulty],
-    test: mutants !== undefined ? { ...common, include: mutants.tests.slice(0, 1), runner: 'src/build/mutants/ask.mjs', pool: 'threads', isolate: false, maxWorkers: 1 } : {
+    // a thread takes no such flag, and ends with its process, which one that hangs has to
+    test: mutants !== undefined
+        ? { ...common, execArgv: [], include: mutants.tests.slice(0, 1), runner: 'src/build/mutants/ask.mjs', pool: 'threads', isolate: false, maxWorkers: 1 } : {
         ...common,
         projects: [
             // what is tested is pure: the files of a process share the modules, which load in seconds
