@@ -57,7 +57,7 @@ interface PickMessage { readonly type: 'pick'; readonly key: string }
 interface MarkMessage { readonly type: 'mark'; readonly as: MarkedAs; readonly key: string }
 export type MarkedAs = 'cut' | 'spoiled';
 /** Look no further for cheaper boards: the best that are known stay. */
-export interface StopMessage { readonly type: 'stop' }
+interface StopMessage { readonly type: 'stop' }
 /** Keep the page as a file. `file`: what only the pane can make, such as a picture of what it shows; else the server makes it. */
 export interface ExportMessage { readonly type: 'export'; readonly format: ExportFormat; readonly state: unknown; readonly file?: { readonly name: string; readonly base64: string } }
 export type FromPane =

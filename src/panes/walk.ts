@@ -16,10 +16,10 @@ export class Walk {
         });
     }
 
-    /** After a patch: the stop is where it was, or at the first part. */
+    /** After a patch: the stop is where it was; at first at the first coffer, for walls lie beneath all else, or at the first part there is. */
     apply(): void {
         const all = this.all();
-        const at = all.find(part => part.dataset['key'] === this.key) ?? all[0];
+        const at = all.find(part => part.dataset['key'] === this.key) ?? all.find(part => part.dataset['key']?.startsWith('coffer.')) ?? all[0];
         if (at) this.stopAt(at, all);
     }
 

@@ -72,12 +72,19 @@ export function serve(
     new CloseLook(shared, late, edits, look, now => {
         if (busy === now) return;
         busy = now;
-        const params: LookingParams = { busy };
-        void connection.sendNotification(LOOKING, params);
+        tellLooking(connection, { busy });
     });
     new Refresh(connection, shared, { client, figures, typing, hints: coffer.lsp.InlayHintProvider as CofferInlayHints });
     // the outline tells sizes, so it needs the names of other files; and the links are those of imports that have been read
     startLanguageServer(shared, { DocumentSymbolProvider: DocumentState.IndexedReferences, DocumentLinkProvider: DocumentState.Linked });
+}
+
+function tellLooking(connection: Connection, params: LookingParams): void {
+    try {
+        connection.sendNotification(LOOKING, params).catch(() => undefined);
+    } catch {
+        // the connection is gone, with a look still under way
+    }
 }
 
 function logFault(connection: Connection, error: unknown): void {

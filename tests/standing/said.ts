@@ -194,6 +194,8 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Fixture.value/diameter': is('diameter 5"', 'diameter 6"'),
     'Fixture.value/width': is('register at 2\' 3", 5\' 3" width 6"', 'register at 2\' 3", 5\' 3" width 46"'),
     'Fixture.value/height': is('height 2"', 'height 3"', ['diameter 5" keep-clear', 'height 2" diameter 5" keep-clear']),
+    'Fixture.value/below-ceiling': is('width 3\' below-ceiling 40"', 'width 3\' below-ceiling 1"', ['casing on east width 3\' height 7\'', 'casing on east at 2\' width 3\' below-ceiling 40"']),
+    'Fixture.value/depth': is('width 3\' depth 1/4"', 'width 3\' depth 30"', ['casing on east width 3\' height 7\'', 'pocket on east at 2\' width 3\' depth 1/4"']),
     'Fixture.value/keep-clear': is('keep-clear 1"', 'keep-clear 2"'),
     'Fixture.value/wants': is('wants coffer-center', 'wants beam-center'),
     'Board.value': is('b1 wide-8', 'b1 flat-6', ['rabbet 1/4" }', 'rabbet 3/16" }']),
