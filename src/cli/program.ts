@@ -97,7 +97,7 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
         .option('--date <date>', 'the date that stands on it; a line to fill in where none is said').action(act<BidOptions>(bid));
     withFiles('draw', 'plan and sections as SVG files, or as DXF files at true size')
         .option('--out <folder>', 'where they go', filled, 'drawings').addOption(force)
-        .addOption(new Option('--format <format>', 'for a browser or a printer, or for a drawing program').choices(DRAWING_FORMATS).default('svg')).addOption(new Option('--theme <theme>', 'colors of an SVG').choices(THEMES).default('auto'))
+        .addOption(new Option('--format <format>', 'for a browser or a printer, or for a drawing program').choices(DRAWING_FORMATS).default('svg')).addOption(new Option('--theme <theme>', 'colors of an SVG; auto: light or dark as its reader has it').choices(THEMES).default('print'))
         .addOption(rooms).action(act<DrawOptions>(draw));
     withFiles('model', 'the pieces as solids, for another program: glTF to be looked at, IFC4 for a building model')
         .option('--out <folder>', 'where they go', filled, 'models').addOption(force).addOption(new Option('--format <format>', 'of the files').choices(MODEL_FORMATS).default('gltf'))

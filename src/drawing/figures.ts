@@ -4,14 +4,13 @@ import type { Ticks } from '../quantity/ticks.ts';
 const FRACTION_SLASH = '\u2044';
 
 /**
- * A length as drawings write it: `4'-1 3⁄8"`, `16'-0"`, `7 1⁄4"`, and plain `1239` on a sheet in millimeters, which says so
- * once. The figure is `printLength`'s, in a draftsman's spelling: feet and inches hyphenated, so that the two
- * stay together, and the fraction with its own slash.
+ * A length as drawings write it: `4' 1 3⁄8"`, `16'`, `7 1⁄4"`, and plain `1239` on a sheet in millimeters, which says so
+ * once. It is `printLength`'s, as in lists and in the job itself, the fraction with its own slash.
  */
 export function figure(ticks: Ticks, show: Show): string {
     const printed = printLength(ticks, show);
     if (show === 'millimeters') return printed.replace(/ mm$/, '');
-    return drawnFractions(printed.replace(/'$/, `' 0"`).replace(/' /, `'-`));
+    return drawnFractions(printed);
 }
 
 /** The same with its unit also in millimeters, for running text. */

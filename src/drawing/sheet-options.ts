@@ -7,6 +7,8 @@ export interface SheetOptions {
     /** Which sheet of how many: `C-1`, `of 3`. */
     readonly sheet?: string;
     readonly of?: string;
+    /** For who has the ceiling built: nothing is said of the pieces it is built from. */
+    readonly forClient?: boolean;
     /** How `data-source` names a file; its last part, unless said. */
     readonly fileName?: FileName;
 }

@@ -16,13 +16,12 @@ import type { FileName } from '../text/file-name.ts';
  * line; what a pane's script does with the content is in src/panes. All are listed in pages.ts.
  */
 export interface Page<Content extends PageContent = PageContent> {
+    /** One that is of the whole house (kinds.ts) is made anew when any room of the house changes. */
     readonly kind: PaneKind;
     /** Plain data, fit for JSON: all that the renderer of this kind needs, and no more. */
     contentOf(room: RoomOnPage, wishes: Wishes): Content;
     /** Formats the page is kept in, by what makes them. `state` is the pane's own (sort order and the like) with its `ticks`, as far as it is known. */
     readonly exports: Partial<Readonly<Record<ExportFormat, (room: RoomOnPage, state: unknown) => Exported | Promise<Exported>>>>;
-    /** Set where the page shows the whole house: then it is made anew when any room of the house changes. */
-    readonly ofHouse?: boolean;
     /** Set where making it takes longer than a keystroke may: then it waits until the hand rests. */
     readonly takesLong?: boolean;
     /** Set where it shows the house's boards: then it is made anew when more is known of them. */
@@ -85,6 +84,9 @@ export interface Wishes {
     readonly width?: number;
     readonly height?: number;
 }
+
+/** CSS pixels that letters of a drawing in a pane have at least: what an editor's smallest print has. */
+export const LEAST_LETTERS = 11;
 
 export type ExportFormat = 'html' | 'svg' | 'csv' | 'json' | 'pdf' | 'dxf' | 'gltf' | 'ifc' | 'bid' | 'labels';
 

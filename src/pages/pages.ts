@@ -1,4 +1,4 @@
-import type { PaneKind } from './kinds.ts';
+import { isOfHouse, type PaneKind } from './kinds.ts';
 import { standingOfRooms } from '../report/standing.ts';
 import type { Page, PageContent, RoomOnPage, Wishes } from './page.ts';
 import { boardsPage } from './boards/page.ts';
@@ -20,7 +20,7 @@ export const PAGES: Readonly<Record<PaneKind, Page>> = {
 
 /** A page's content, and what has to be said over it. */
 export function contentOn(page: Page, room: RoomOnPage, wishes: Wishes): PageContent {
-    const content = page.contentOf(room, wishes), standing = page.ofHouse ? standingOfRooms(room.house) : room.standing;
+    const content = page.contentOf(room, wishes), standing = isOfHouse(page.kind) ? standingOfRooms(room.house) : room.standing;
     const said = [...standing.errors, ...standing.notComputed, ...standing.notUsed];
     if (said.length === 0) return content;
     return {

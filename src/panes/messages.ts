@@ -48,6 +48,8 @@ interface SelectMessage { readonly type: 'select'; readonly at: Source }
 interface ChooseMessage { readonly type: 'choose'; readonly uri: string; readonly room: string }
 /** Stay with the room, or follow the cursor again. */
 interface PinMessage { readonly type: 'pin'; readonly pinned: boolean }
+/** Go to another kind of pane, with the same room in it. */
+interface SwitchMessage { readonly type: 'switch'; readonly kind: PaneKind }
 /** Show this part in another kind of pane. */
 interface FindMessage { readonly type: 'find'; readonly kind: PaneKind; readonly key: string }
 interface TickMessage { readonly type: 'tick'; readonly add: readonly string[]; readonly remove: readonly string[] }
@@ -61,7 +63,7 @@ interface StopMessage { readonly type: 'stop' }
 /** Keep the page as a file. `file`: what only the pane can make, such as a picture of what it shows; else the server makes it. */
 export interface ExportMessage { readonly type: 'export'; readonly format: ExportFormat; readonly state: unknown; readonly file?: { readonly name: string; readonly base64: string } }
 export type FromPane =
-    | ReadyMessage | SizeMessage | SelectMessage | ChooseMessage | PinMessage | FindMessage | PickMessage | TickMessage | MarkMessage | StopMessage
+    | ReadyMessage | SizeMessage | SelectMessage | ChooseMessage | PinMessage | SwitchMessage | FindMessage | PickMessage | TickMessage | MarkMessage | StopMessage
     | ExportMessage;
 
 /** On the wire. */
@@ -109,6 +111,7 @@ const FROM_PANE: Readonly<Record<FromPane['type'], Check>> = {
     select: has({ at: isSource }),
     choose: has({ uri: isText, room: isText }),
     pin: has({ pinned: isFlag }),
+    switch: has({ kind: isPaneKind }),
     find: has({ kind: isPaneKind, key: isText }),
     pick: has({ key: isText }),
     tick: has({ add: isTexts, remove: isTexts }),

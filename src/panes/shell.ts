@@ -1,14 +1,19 @@
 import type { PageContent } from '../pages/page.ts';
-import { attributes, html, named, type Html } from '../pages/shared/html.ts';
+import { attributes, html, named, wordsAlone, type Html } from '../pages/shared/html.ts';
 import { t } from '../pages/shared/words.ts';
-import type { ContentMessage, ExportFormat, RoomChoice } from './messages.ts';
+import { isOfHouse } from '../pages/kinds.ts';
+import { PANE_ICONS } from '../pages/pane-icons.ts';
+import { PANE_KINDS, type ContentMessage, type ExportFormat, type PaneKind, type RoomChoice } from './messages.ts';
 
 interface Shell {
+    readonly kind: PaneKind;
     readonly message: ContentMessage | undefined;
     readonly pinned: boolean;
     readonly formats: readonly ExportFormat[];
     /** Words from the extension, shown until the next content. */
     readonly words: string;
+    /** Something was asked for that is not there yet. */
+    readonly isWorking: boolean;
     /** The page itself. */
     readonly page: Html | undefined;
     /** Why nothing is to be built from it as it stands. */
@@ -16,11 +21,13 @@ interface Shell {
 }
 
 /** What stands around every page: which room, pinned or not, files to keep, and what is wrong with the text. */
-export function shell({ message, pinned, formats, words, page, standing }: Shell): Html {
+export function shell({ kind, message, pinned, formats, words, isWorking, page, standing }: Shell): Html {
     const broken = message?.condition === 'broken';
     return html`<div class="pane" id="pane">
-<header class="head" id="head">${rooms(message)}${pin(pinned)}${files(formats, page !== undefined)}</header>
-<main class="main" id="main">
+${kindSwitch(kind)}
+<header class="head" id="head">${rooms(kind, message)}${pin(kind, pinned)}${files(formats, page !== undefined)}</header>
+<main ${attributes({ 'class': 'main', id: 'main', 'aria-busy': isWorking ? 'true' : undefined })}>
+<div id="working">${isWorking ? html`<p class="working">${t('Working …')}</p>` : ''}</div>
 <div id="trouble">${trouble(message)}</div>
 ${words ? html`<p class="words" id="words">${words}</p>` : ''}
 <div id="standing">${page && standing ? notice(standing) : ''}</div>
@@ -29,13 +36,25 @@ ${words ? html`<p class="words" id="words">${words}</p>` : ''}
 </div>`;
 }
 
-function rooms(message: ContentMessage | undefined): Html {
+const kindNames: Readonly<Record<PaneKind, () => string>> = {
+    plan: () => t('Plan'), section: () => t('Section'), 'cut-list': () => t('Cut list'), boards: () => t('Boards'), view: () => t('3D'), estimate: () => t('Estimate'),
+};
+
+/** From pane to pane: by a click, by Alt and the number, or with the arrow keys along them. */
+function kindSwitch(own: PaneKind): Html {
+    return html`<nav class="switch" id="switch" ${attributes({ 'aria-label': t('Panes') })}>${PANE_KINDS.map((kind, i) => html`<button type="button" ${attributes({
+        id: `switch-${kind}`, 'data-act': 'switch', 'data-kind': kind, 'aria-current': kind === own ? 'page' : undefined, tabindex: kind === own ? 0 : -1,
+        title: `${kindNames[kind]()} (Alt+${i + 1})`, 'aria-keyshortcuts': `Alt+${i + 1}`,
+    })}><svg viewBox="0 0 16 16" aria-hidden="true"><path ${attributes({ d: PANE_ICONS[kind] })}/></svg><span>${kindNames[kind]()}</span></button>`)}</nav>`;
+}
+
+function rooms(kind: PaneKind, message: ContentMessage | undefined): Html {
     if (!message?.shown) return html`<h1 class="room" id="room">${document.title}</h1>`;
     const { shown } = message;
     const all = message.rooms.some(room => same(room, shown)) ? message.rooms : [shown, ...message.rooms];
     if (all.length === 1) return html`<h1 class="room" id="room">${named(shown.title)}</h1>`;
-    return html`<h1 class="unseen" id="room-name">${named(shown.title)}</h1><label class="room" id="room"><span class="unseen">${t('Room')}</span><select id="rooms" data-rooms>
-${all.map(room => html`<option ${attributes({ value: keyOf(room), selected: same(room, shown) })}>${room.title}</option>`)}
+    return html`<h1 class="unseen" id="room-name">${named(shown.title)}</h1><label class="room" id="room"><span class="unseen">${isOfHouse(kind) ? t('House') : t('Room')}</span><select id="rooms" data-rooms>
+${all.map(room => html`<option ${attributes({ value: keyOf(room), selected: same(room, shown) })}>${wordsAlone(room.title)}</option>`)}
 </select></label>`;
 }
 
@@ -47,9 +66,13 @@ function same(a: RoomChoice, b: RoomChoice): boolean {
     return a.uri === b.uri && a.room === b.room;
 }
 
-function pin(pinned: boolean): Html {
-    const name = pinned ? t('Pinned to this room') : t('Follows the cursor');
-    return html`<button type="button" id="pin" ${attributes({ 'data-act': 'pin', 'aria-pressed': String(pinned), title: pinned ? t('Follow the cursor again') : t('Stay with this room') })}>${name}</button>`;
+function pin(kind: PaneKind, pinned: boolean): Html {
+    const stay = isOfHouse(kind) ? t('Stay with this house') : t('Stay with this room');
+    return html`<button type="button" id="pin" ${attributes({ 'data-act': 'pin', 'aria-pressed': String(pinned), title: pinned ? t('Follow the cursor again') : stay })}>${pinWords(kind, pinned)}</button>`;
+}
+
+export function pinWords(kind: PaneKind, pinned: boolean): string {
+    return !pinned ? t('Follows the cursor') : isOfHouse(kind) ? t('Pinned to this house') : t('Pinned to this room');
 }
 
 const formatNames: Readonly<Record<ExportFormat, string>> = { html: 'HTML', svg: 'SVG', csv: 'CSV', json: 'JSON', pdf: 'PDF', dxf: 'DXF', gltf: 'glTF', ifc: 'IFC', bid: 'HTML', labels: 'HTML' };

@@ -5,9 +5,9 @@ import type { Shown } from '../pages/shared/shown.ts';
 import { PAGE_STYLE, PANE_COLORS } from '../pages/shared/style.ts';
 import { setWords, t } from '../pages/shared/words.ts';
 import { announce } from './announce.ts';
-import { readToPane, versioned, type ContentMessage, type ExportFormat, type ExportMessage, type FromPane, type PaneKind } from './messages.ts';
+import { PANE_KINDS, readToPane, versioned, type ContentMessage, type ExportFormat, type ExportMessage, type FromPane, type PaneKind } from './messages.ts';
 import { patch } from './patch.ts';
-import { keyOf, shell } from './shell.ts';
+import { keyOf, pinWords, shell } from './shell.ts';
 import { keep, keptState, withValue } from './state.ts';
 import { SHELL_STYLE } from './style.ts';
 import { editor } from './vscode-api.ts';
@@ -77,6 +77,8 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
     private pinned = false;
     private words = '';
     private picked: string | undefined;
+    /** From the beginning, and whenever another room is asked for, until the content comes. */
+    private isWorking = true;
 
     constructor(private readonly script: PaneScript<Content, State>) {
         const kept = keptState(script.kind);
@@ -144,7 +146,7 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
         const page = content && script.render(content, state, this.shown);
         patch(
             this.root,
-            shell({ message: this.message, pinned: this.pinned, formats: script.formats, words: this.words, page, standing: content?.standing }).text,
+            shell({ kind: script.kind, message: this.message, pinned: this.pinned, formats: script.formats, words: this.words, isWorking: this.isWorking, page, standing: content?.standing }).text,
         );
         this.light();
         script.shown?.(this);
@@ -194,6 +196,7 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
         if (message.kind !== this.script.kind) return;
         this.message = message;
         this.words = '';
+        this.isWorking = false;
         if (message.content) this.content = message.content as Content;
         if (message.condition === 'nothing') this.content = undefined;
         this.draw();
@@ -233,6 +236,7 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
         root.addEventListener('click', event => { if (!event.defaultPrevented) this.clicked(event.target as Element); });
         root.addEventListener('change', event => this.changed(event.target as HTMLInputElement | HTMLSelectElement));
         root.addEventListener('keydown', event => this.key(event));
+        document.addEventListener('keydown', event => this.switchKey(event));
         for (const [on, off] of [['pointerover', 'pointerout'], ['focusin', 'focusout']] as const) {
             root.addEventListener(on, event => {
                 const lights = (event.target as Element).closest('[data-lights]')?.getAttribute('data-lights');
@@ -274,8 +278,9 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
                 this.draw();
                 this.keep();
                 this.send({ type: 'pin', pinned: this.pinned });
-                announce(this.pinned ? t('Pinned to this room') : t('Follows the cursor'));
+                announce(pinWords(this.script.kind, this.pinned));
                 return;
+            case 'switch': return this.switchTo(on.getAttribute('data-kind') as PaneKind);
             case 'problem': if (this.message?.problem) this.send({ type: 'select', at: this.message.problem.at }); return;
             case 'export': {
                 const format = on.getAttribute('data-format') as ExportFormat;
@@ -288,10 +293,17 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
         }
     }
 
+    private switchTo(kind: PaneKind): void {
+        if (kind !== this.script.kind) this.send({ type: 'switch', kind });
+    }
+
     private changed(field: HTMLInputElement | HTMLSelectElement): void {
         if (field.hasAttribute('data-rooms')) {
             const room = this.message?.rooms.find(each => keyOf(each) === field.value);
-            if (room) this.send({ type: 'choose', uri: room.uri, room: room.room });
+            if (!room) return;
+            this.isWorking = true;
+            this.draw();
+            this.send({ type: 'choose', uri: room.uri, room: room.room });
             return;
         }
         const tick = field.getAttribute('data-tick'), path = field.getAttribute('data-state');
@@ -300,8 +312,29 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
         else if (path !== null) this.set(withValue(this.state, path, isCheckbox ? field.checked : field.value));
     }
 
+    /** Alt and the number of a pane, as its name in the switch says. By the key's place: with Alt some keyboards write other signs there. */
+    private switchKey(event: KeyboardEvent): void {
+        const digit = /^(?:Digit|Numpad)([1-9])$/.exec(event.code)?.[1];
+        const kind = digit === undefined || !event.altKey || event.ctrlKey || event.metaKey || event.shiftKey ? undefined : PANE_KINDS[Number(digit) - 1];
+        if (!kind) return;
+        event.preventDefault();
+        // the editor has a meaning of its own for some of these
+        event.stopPropagation();
+        this.switchTo(kind);
+    }
+
+    /** Along the switch; Enter goes there, as with any button. */
+    private alongSwitch(event: KeyboardEvent, on: Element): void {
+        const step = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }[event.key];
+        if (step === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
+        const all = [...on.parentElement!.querySelectorAll<HTMLElement>('button')], next = all[(all.indexOf(on as HTMLElement) + step + all.length) % all.length];
+        event.preventDefault();
+        next?.focus();
+    }
+
     private key(event: KeyboardEvent): void {
-        const target = event.target as Element;
+        const target = event.target as Element, along = target.closest('.switch button');
+        if (along) return this.alongSwitch(event, along);
         if (event.key === 'Escape') {
             const menu = target.closest<HTMLDetailsElement>('details.menu[open]');
             if (!menu) return;

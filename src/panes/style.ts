@@ -1,8 +1,17 @@
 /** How the frame around a page looks. Colors: src/pages/shared/style.ts. */
 export const SHELL_STYLE = `html,body{height:100%}
-body{overflow:hidden;overflow-wrap:anywhere}
+body{overflow:hidden;overflow-wrap:break-word}
 .pane{display:flex;flex-direction:column;height:100vh}
 .head{display:flex;flex-wrap:wrap;gap:6px;align-items:center;padding:6px 10px;border-bottom:1px solid var(--line)}
+.switch{display:flex;flex-wrap:wrap;padding:0 6px;border-bottom:1px solid var(--line)}
+.switch button{display:flex;align-items:center;gap:5px;min-height:30px;padding:2px 8px;color:var(--soft);background:none;border:0;border-bottom:2px solid transparent;border-radius:0;white-space:nowrap}
+.switch button[aria-current]{color:var(--ink);border-bottom-color:var(--focus)}
+.switch button:hover{color:var(--ink)}
+.switch button:focus-visible{outline-offset:-2px}
+.switch svg{flex:none;width:16px;height:16px;fill:none;stroke:currentColor}
+@media (max-width:560px){.switch svg{display:none}.switch button{padding:2px 7px}}
+@media (max-width:385px){.switch svg{display:block}.switch span{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}}
+.working{margin:0;padding:10px 12px;color:var(--soft)}
 .room{flex:1 1 120px;min-width:0;margin:0;font-weight:600;overflow:hidden;text-overflow:ellipsis;white-space:nowrap}
 .room select{width:100%;max-width:min(320px,100%);text-overflow:ellipsis}
 button,select,summary{font:inherit;color:var(--button-ink);background:var(--button);border:1px solid var(--button-edge);border-radius:2px;padding:2px 9px;cursor:pointer;min-height:26px}

@@ -89,20 +89,20 @@ test('a line that runs part way has its center line over its own stretch alone',
 
 test('strings go by all places at which lines stand, and the walls tell their lengths', async () => {
     const { plan } = await drawn(GARDEN_HALL);
-    expect(wordsOf(plan, 'dimensions.across.centers')).toEqual([`5'-0"`, `8'-6"`, `4'-6"`]);
-    expect(wordsOf(plan, 'dimensions.across.parts').sort()).toEqual([`4'-7 3⁄4"`, `7"`, `7'-11"`, `7"`, `4'-1 3⁄4"`, `3⁄4"`, `3⁄4"`].sort());
-    expect(wordsOf(plan, 'dimensions.down.centers')).toEqual([`3'-6"`, `7'-0"`, `4'-6"`]);
+    expect(wordsOf(plan, 'dimensions.across.centers')).toEqual([`5'`, `8' 6"`, `4' 6"`]);
+    expect(wordsOf(plan, 'dimensions.across.parts').sort()).toEqual([`4' 7 3⁄4"`, `7"`, `7' 11"`, `7"`, `4' 1 3⁄4"`, `3⁄4"`, `3⁄4"`].sort());
+    expect(wordsOf(plan, 'dimensions.down.centers')).toEqual([`3' 6"`, `7'`, `4' 6"`]);
     const walls = groups(plan.items).filter(({ id }) => id.startsWith('wall.')).map(({ id }) => [id, ...wordsOf(plan, id)]);
-    expect(walls).toEqual([['wall.garden', `7'-0"`], ['wall.porch', `8'-0"`], ['wall.stair', `8'-0"`], ['wall.door', `10'-0"`]]);
+    expect(walls).toEqual([['wall.garden', `7'`], ['wall.porch', `8'`], ['wall.stair', `8'`], ['wall.door', `10'`]]);
     const { plan: card } = await drawn(CARD_ROOM);
-    expect(wordsOf(card, 'dimensions.across.centers')).toEqual([`6'-0"`, `10'-0"`]);
+    expect(wordsOf(card, 'dimensions.across.centers')).toEqual([`6'`, `10'`]);
 });
 
 test('lines at 45 degrees: by their centers along the wall at which they begin; lengths are turned along them', async () => {
     const { plan } = await drawn(await worked('lantern-room'));
     // a room of 14', lines 2/3 and 1/3 along its walls: worked out by hand
-    expect(wordsOf(plan, 'dimensions.wall.hearth.lines')).toEqual([`4'-8"`, `9'-4"`]);
-    expect(wordsOf(plan, 'dimensions.wall.street.lines')).toEqual([`4'-8"`, `4'-8"`, `4'-8"`]);
+    expect(wordsOf(plan, 'dimensions.wall.hearth.lines')).toEqual([`4' 8"`, `9' 4"`]);
+    expect(wordsOf(plan, 'dimensions.wall.street.lines')).toEqual([`4' 8"`, `4' 8"`, `4' 8"`]);
     expect(groups(plan.items).some(({ id }) => id.startsWith('dimensions.across'))).toBe(false);
     const turns = groups(plan.items).filter(({ id }) => id.startsWith('length.')).flatMap(group => texts([group]).map(run => Math.abs(run.turned)));
     expect(turns.length).toBeGreaterThan(6);

@@ -38,7 +38,7 @@ describe('a board', () => {
         const order = orderOf([piece('sample.side-1', pine, inches(30)), piece('sample.side-2', pine, inches(20))]);
         const sheet = drawBoard(order, order.boards[0]!, 'b', 802);
         const readings = said(groupOf(sheet, 'tape.pine-1x6 #1.1'));
-        expect(readings).toEqual(['1⁄2"', `2'-6 1⁄2"`, `4'-2 5⁄8"`]);
+        expect(readings).toEqual(['1⁄2"', `2' 6 1⁄2"`, `4' 2 5⁄8"`]);
         // 780 points lie over 96": 8.125 points an inch from x = 10
         const x = (index: number) => texts(groupOf(sheet, 'tape.pine-1x6 #1.1').items)[index]!.at[0];
         expect([x(0), x(1), x(2)].map(at => Math.round((at - 10) / 8.125 * 1000) / 1000)).toEqual([0.5, 30.5, 50.625]);
@@ -64,7 +64,7 @@ describe('a board', () => {
         const fine = job({ cutTo: given(inches('1/16')) });
         const order = orderOf([piece('sample.a', pine, inches('63 31/32'))], fine);
         // 96 - 1 - 63 31/32 - 1/8 = 30 29/32", a sixteenth down: 30 7/8"
-        expect(said(drawBoard(order, order.boards[0]!, 'b'))).toContain(`keep 2'-6 7⁄8"`);
+        expect(said(drawBoard(order, order.boards[0]!, 'b'))).toContain(`keep 2' 6 7⁄8"`);
     });
 });
 
@@ -142,7 +142,7 @@ describe('labels', () => {
         const order = orderOf([piece('sample.side-B-3-north', fir, inches('40 1/2'), {
             part: 'side', on: 'north', hand: 'left', face: inches('39 3/4'), cutFace: inches('39 3/4'), ends: [SQUARE, MITER], where: 'line B, bay 3, north side',
         })]);
-        expect(said(drawLabels(order, 'Plum Street 4')[0]!)).toEqual(['SIDE', 'fir-1x8 #1 · stop 1', 'B-3-north', `3'-4 1⁄2"`, `face 3'-3 3⁄4"`, 'left', 'sample: line B, bay 3, north side', 'Plum Street 4']);
+        expect(said(drawLabels(order, 'Plum Street 4')[0]!)).toEqual(['SIDE', 'fir-1x8 #1 · stop 1', 'B-3-north', `3' 4 1⁄2"`, `face 3' 3 3⁄4"`, 'left', 'sample: line B, bay 3, north side', 'Plum Street 4']);
     });
 
     test('a bundle says how many, and what lines they are for', () => {

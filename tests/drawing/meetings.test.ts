@@ -58,7 +58,7 @@ describe.each(NAMES)('%s', name => {
 
 test.each(['ballroom', 'lantern-room', 'gallery'])('%s as a picture', async name => {
     const { ceiling, pieces } = await laid(name);
-    await expect(toSvg(drawMeetings(ceiling, pieces, [{}])[0]!, { theme: 'light', fonts: 'named' })).toMatchFileSnapshot(`./snapshots/meetings-${name}.svg`);
+    await expect(toSvg(drawMeetings(ceiling, pieces, [{}])[0]!, { theme: 'light', fonts: 'named', as: 'part of a page' })).toMatchFileSnapshot(`./snapshots/meetings-${name}.svg`);
 });
 
 test('kinds, each with all its places', async () => {

@@ -12,6 +12,6 @@ const PICTURES: Readonly<Record<string, RoomWishes>> = {
 describe.each(Object.entries(PICTURES))('%s', (name, wishes) => {
     const { ceiling, pieces } = laid(wishes);
     test.each(drawSheets(ceiling, pieces).map(sheet => [sheet.id, sheet] as const))('%s', async (id, sheet) => {
-        await expect(toSvg(sheet, { theme: 'light', fonts: 'named' })).toMatchFileSnapshot(`./snapshots/${name.replaceAll(/[ ,]+/g, '-')}-${id}.svg`);
+        await expect(toSvg(sheet, { theme: 'light', fonts: 'named', as: 'part of a page' })).toMatchFileSnapshot(`./snapshots/${name.replaceAll(/[ ,]+/g, '-')}-${id}.svg`);
     });
 });

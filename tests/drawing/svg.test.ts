@@ -1,3 +1,4 @@
+import { Resvg } from '@resvg/resvg-js';
 import { describe, expect, test } from 'vitest';
 import { circle, group, line, polygon, rectangle, text, type Sheet } from '../../src/drawing/display-list.ts';
 import { drawSheets, toSvg } from '../../src/drawing/index.ts';
@@ -10,7 +11,7 @@ import { all, readXml, wholeText } from './support/xml.ts';
 function sheetOf(...items: Sheet['items']): Sheet {
     return { id: 'C-1', title: 'a title', description: 'a description', paper: PAPERS['17x11'], items };
 }
-const body = (sheet: Sheet) => toSvg(sheet, { theme: 'print', fonts: 'named' });
+const body = (sheet: Sheet) => toSvg(sheet, { theme: 'print', fonts: 'named', as: 'part of a page' });
 
 describe('the file', () => {
     const { ceiling, pieces } = laid(ROOMS['three by two']!);
@@ -43,8 +44,9 @@ describe('the file', () => {
         expect(svg.match(/@font-face/g)).toHaveLength(2);
     });
 
-    test('follows the reader, the editor and the printer', () => {
-        const style = all(root).find(element => element.name === 'style')!.text;
+    test('follows the reader, the editor and the printer where that is wanted', () => {
+        const following = readXml(toSvg(plan, { theme: 'auto' }));
+        const style = all(following).find(element => element.name === 'style')!.text;
         for (const rule of ['@media (prefers-color-scheme:dark)', '.vscode-light .coffer-sheet', '.vscode-dark .coffer-sheet', '.vscode-high-contrast .coffer-sheet', '@media print']) expect(style).toContain(rule);
         const selectors = style.replaceAll(/@font-face\{[^}]*\}/g, '').replaceAll(/\{[^{}]*\}/g, ';').split(/[;{}]/).map(part => part.trim()).filter(part => part !== '' && !part.startsWith('@'));
         // nothing in it reaches beyond the drawing that it stands in
@@ -54,6 +56,17 @@ describe('the file', () => {
     test('asks for its own paper as a file, and leaves that to the page it is a part of', () => {
         expect(svg).toContain('@page{size:17in 11in;margin:0}');
         expect(toSvg(plan, { as: 'part of a page' })).not.toContain('@page');
+    });
+
+    test.each(['print', 'auto', 'dark'] as const)('%s: a program that knows no style sheets shows the same lines on the same ground', theme => {
+        const drawn = toSvg(plan, { theme, fonts: 'named' }), bare = drawn.replace(/<style>[^]*?<\/style>/, '');
+        const shapes = all(readXml(bare)).filter(({ name }) => name === 'path' || name === 'circle');
+        expect(shapes.filter(({ attributes }) => attributes['fill'] === undefined || attributes['fill'].includes('var('))).toEqual([]);
+        expect(shapes.filter(({ attributes }) => /\bp-/.test(attributes['class'] ?? '') && attributes['stroke'] === undefined)).toEqual([]);
+        const pixels = (svg: string): Buffer => new Resvg(svg, { font: { loadSystemFonts: false }, fitTo: { mode: 'width', value: 900 } }).render().pixels;
+        const wanted = theme === 'auto' ? toSvg(plan, { theme: 'print', fonts: 'named' }) : drawn;
+        expect(pixels(bare).equals(pixels(wanted))).toBe(true);
+        expect(bare).toContain(theme === 'dark' ? `fill="${THEMES.dark.paper}"` : 'fill="#ffffff"');
     });
 
     test.each(['light', 'dark', 'print'] as const)('%s: fixed colors where they are wanted', theme => {

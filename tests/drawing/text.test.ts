@@ -22,7 +22,7 @@ test('the table of widths is the one that the font package gives', async () => {
 });
 
 test('widths agree with a font reader that lays the text out, kerning and fractions included', () => {
-    const words = ['4\'-1 3\u20448"', '12\'-11 31\u204432"', '115\u2044128"', '1668.5', 'Reflected ceiling plan', 'Lines stand by their centers, from the west and the north wall.', '15\'-0 1\u20442" through', '0', 'Ceiling board, as found', '#8 × 2 1\u20442" every 16"'];
+    const words = ['4\' 1 3\u20448"', '12\' 11 31\u204432"', '115\u2044128"', '1668.5', 'Reflected ceiling plan', 'Lines stand by their centers, from the west and the north wall.', '15\' 0 1\u20442" through', '0', 'Ceiling board, as found', '#8 × 2 1\u20442" every 16"'];
     for (const weight of [400, 600] as const) {
         for (const line of words) {
             const real = FONTS[weight].layout(line).advanceWidth / FONTS[weight].unitsPerEm;
@@ -34,7 +34,7 @@ test('widths agree with a font reader that lays the text out, kerning and fracti
 });
 
 test('fractions are the font\'s own', () => {
-    expect(FONTS[400].layout('4\'-1 3\u20448"').glyphs.map(glyph => glyph.name)).toEqual(expect.arrayContaining(['three.numr', 'fraction', 'eight.dnom']));
+    expect(FONTS[400].layout('4\' 1 3\u20448"').glyphs.map(glyph => glyph.name)).toEqual(expect.arrayContaining(['three.numr', 'fraction', 'eight.dnom']));
 });
 
 test('every character the drawings use of themselves has a glyph', () => {
@@ -51,7 +51,7 @@ test('every character the drawings use of themselves has a glyph', () => {
 
 describe('lengths as drawings write them', () => {
     const table = [
-        ['49 3/8"', `4'-1 3\u20448"`, `49 3\u20448"`], ['16\'', `16'-0"`, `192"`], ['7 1/4"', '7 1\u20444"', '7 1\u20444"'], ['14\' 0 1/2"', `14'-0 1\u20442"`, '168 1\u20442"'], ['0"', '0"', '0"'],
+        ['49 3/8"', `4' 1 3\u20448"`, `49 3\u20448"`], ['16\'', `16'`, `192"`], ['7 1/4"', '7 1\u20444"', '7 1\u20444"'], ['14\' 0 1/2"', `14' 0 1\u20442"`, '168 1\u20442"'], ['0"', '0"', '0"'],
     ] as const;
     test.each(table)('%s', (length, feet, inches) => {
         expect(figure(ticksOf(length), 'feet-inches')).toBe(feet);
@@ -60,7 +60,7 @@ describe('lengths as drawings write them', () => {
     });
     test('less than nothing, and what is no whole 128th', () => {
         expect(figure(-ticksOf('1/32"'), 'feet-inches')).toBe('-1\u204432"');
-        expect(figure(ticksOf('4\' 1"') + 1, 'feet-inches')).toBe(`~4'-1"`);
+        expect(figure(ticksOf('4\' 1"') + 1, 'feet-inches')).toBe(`~4' 1"`);
     });
     test('millimeters', () => {
         expect(figure(ticksOf('1668.5 mm'), 'millimeters')).toBe('1668.5');
@@ -69,7 +69,7 @@ describe('lengths as drawings write them', () => {
     });
     test('counted, longest first', () => {
         const [long, short] = [ticksOf('50 7/8"'), ticksOf('50 1/8"')];
-        expect(countedFigures([short, long, short], 'feet-inches')).toEqual([`1 at 4'-2 7\u20448"`, `2 at 4'-2 1\u20448"`]);
+        expect(countedFigures([short, long, short], 'feet-inches')).toEqual([`1 at 4' 2 7\u20448"`, `2 at 4' 2 1\u20448"`]);
     });
     test('fractions in words, but not dates and paths', () => {
         expect(drawnFractions('1/4" and 13/16"')).toBe('1\u20444" and 13\u204416"');

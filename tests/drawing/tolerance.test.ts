@@ -73,8 +73,8 @@ describe('a figure of tolerances', () => {
 describe('the strip of a run', () => {
     test('is to scale along its length, from wall to wall', () => {
         const parts: RunPart[] = [
-            { kind: 'band', name: 'band', width: inches('3/4'), figure: '3/4"' }, { kind: 'coffer', name: '', width: inches(40), figure: '3\'-4"', differs: '+1/32"' },
-            { kind: 'line', name: '1', width: inches(7), figure: '7"' }, { kind: 'coffer', name: '', width: inches(40), figure: '3\'-4"' }, { kind: 'band', name: 'band', width: inches('3/4'), figure: '3/4"' },
+            { kind: 'band', name: 'band', width: inches('3/4'), figure: '3/4"' }, { kind: 'coffer', name: '', width: inches(40), figure: '3\' 4"', differs: '+1/32"' },
+            { kind: 'line', name: '1', width: inches(7), figure: '7"' }, { kind: 'coffer', name: '', width: inches(40), figure: '3\' 4"' }, { kind: 'band', name: 'band', width: inches('3/4'), figure: '3/4"' },
         ];
         const { items, paper } = drawRunStrip({ id: 'run', title: 'Along the north wall', description: '', parts }, 600);
         const shapes = groups(items).map(group => itemsExtent(group.items.filter(item => item.kind === 'polyline')));
@@ -83,6 +83,6 @@ describe('the strip of a run', () => {
         expect(shapes[2]!.left).toBeCloseTo(8 + inches('40 3/4') * k, 6);
         expect(shapes.at(-1)!.right).toBeCloseTo(paper.width - 8, 6);
         const texts = groups(items).flatMap(group => group.items.flatMap(item => item.kind === 'text' ? [item.text] : []));
-        expect(texts).toEqual(['3\'-4"', '+1⁄32"', '1', '3\'-4"']);
+        expect(texts).toEqual(['3\' 4"', '+1⁄32"', '1', '3\' 4"']);
     });
 });

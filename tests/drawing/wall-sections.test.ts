@@ -49,7 +49,7 @@ describe.each(['library', 'pantry', 'landing', 'nook'])('%s', name => {
         expect(outside(sheet)).toEqual([]);
         const ids = groups(sheet.items).map(group => group.id);
         expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
-        await expect(toSvg(sheet, { theme: 'light', fonts: 'named' })).toMatchFileSnapshot(`./snapshots/${name}-${sheet.id}.svg`);
+        await expect(toSvg(sheet, { theme: 'light', fonts: 'named', as: 'part of a page' })).toMatchFileSnapshot(`./snapshots/${name}-${sheet.id}.svg`);
     });
 
     test('in panes of any width no two texts touch', () => {

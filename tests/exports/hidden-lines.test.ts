@@ -58,7 +58,7 @@ describe('lines behind what is filled', () => {
 
 describe('text for a drawing program', () => {
     test.each([
-        ['4\'-1 3\u20448"', '4\'-1 3/8"'], ['17" × 11"', '17" x 11"'], ['the coffer’s edge…', 'the coffer\'s edge...'],
+        ['4\' 1 3\u20448"', '4\' 1 3/8"'], ['17" × 11"', '17" x 11"'], ['the coffer’s edge…', 'the coffer\'s edge...'],
         ['100%%d', '100%%%%d'], ['up ^J down', 'up ^ J down'], ['C:\\U+0041', 'C:\\U+005CU+0041'], ['Łódź', 'Łódź'],
     ])('%s', (words, plain) => {
         expect(plainText(words)).toBe(plain);

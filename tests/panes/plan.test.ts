@@ -136,6 +136,14 @@ describe('parts', () => {
         await pane.close();
     });
 
+    test('a coffer and a string of figures lead to the words that set them', async () => {
+        const { pane } = await shown();
+        for (const key of ['coffer.5', 'dimensions.across.parts', 'dimensions.down.parts', 'dimensions.across.room']) await part(pane, key).dispatchEvent('click');
+        const words = (await pane.sent('select')).map(({ at: { range: { start } } }) => house[DINING].split('\n')[start.line]!.trim().replaceAll(/\s+/g, ' '));
+        expect(words).toEqual(['coffers-north 4', 'coffers-north 4', 'coffers-east 3', `wall north 15' 10"`]);
+        await pane.close();
+    });
+
     test('the keyboard walks from part to part, from one stop of the Tab key, and Enter leads to the words', async () => {
         const { pane } = await shown();
         await pane.page.locator('#layers > summary').focus();
@@ -249,6 +257,53 @@ describe('the frame of a pane', () => {
         expect(await pane.violations()).toEqual([]);
         await pane.page.locator('[data-format="csv"]').click();
         expect((await pane.sent('export'))[0]).toMatchObject({ format: 'csv', state: { layers: {} } });
+        await pane.close();
+    });
+
+    test('leads to the other panes, by the mouse, by Alt and a number and by the arrow keys', async () => {
+        const { pane } = await shown();
+        await pane.page.click('#switch-boards');
+        await pane.page.keyboard.press('Alt+3');
+        // the editor has meanings of its own for such keys
+        expect(await pane.page.evaluate(() => {
+            let heard = 0;
+            window.addEventListener('keydown', () => heard++);
+            document.body.dispatchEvent(new KeyboardEvent('keydown', { code: 'Digit2', altKey: true, bubbles: true }));
+            return heard;
+        })).toBe(0);
+        await pane.page.focus('#switch-plan');
+        await pane.page.keyboard.press('ArrowLeft');
+        expect(await pane.page.evaluate(() => document.activeElement!.id)).toBe('switch-estimate');
+        await pane.page.keyboard.press('Enter');
+        expect((await pane.sent('switch')).map(({ kind }) => kind)).toEqual(['boards', 'cut-list', 'section', 'estimate']);
+        // its own is no way anywhere
+        await pane.page.click('#switch-plan');
+        expect(await pane.sent('switch')).toHaveLength(4);
+        expect(await pane.page.getAttribute('#switch-plan', 'aria-current')).toBe('page');
+        await pane.close();
+    });
+
+    test('says that it works, from the beginning and whenever another room is asked for', async () => {
+        const pane = await PanePage.open('plan');
+        expect(await pane.page.innerText('#working')).toBe('Working …');
+        expect(await pane.violations()).toEqual([]);
+        const room = await dining(), message = await pane.fill(size => contentMessage('plan', room, size));
+        expect(await pane.page.innerText('#working')).toBe('');
+        await pane.say({ ...message, rooms: [message.shown!, { uri: 'file:///house/study.coffer', room: 'study', title: 'Study' }] });
+        await pane.page.selectOption('#rooms', { label: 'Study' });
+        expect(await pane.page.innerText('#working')).toBe('Working …');
+        expect(await pane.page.getAttribute('#main', 'aria-busy')).toBe('true');
+        await pane.close();
+    });
+
+    test('of a whole house says the house, not a room', async () => {
+        const pane = await PanePage.open('estimate');
+        const message = contentMessage('estimate', await dining());
+        await pane.say(message);
+        expect(await pane.page.innerText('#room')).toBe('Quince Lane 12');
+        await pane.say({ ...message, rooms: [message.shown!, { uri: 'file:///mill/hall.coffer', room: 'hall', title: 'Mill Street 3' }] });
+        expect(await pane.page.locator('#rooms option').allInnerTexts()).toEqual(['Quince Lane 12', 'Mill Street 3']);
+        expect(await pane.page.getAttribute('#pin', 'title')).toBe('Stay with this house');
         await pane.close();
     });
 

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { paneIconFiles } from '../../src/build/pane-icon-files.ts';
 import { reportSchemas } from '../../src/build/report-schemas.ts';
 import { tmLanguage } from '../../src/build/syntax.ts';
 import { languageReference } from '../../src/language/reference.ts';
@@ -24,4 +25,8 @@ test('the rule reference is what the rules say', () => {
 test('the published JSON schemas are what the types of the reports say', () => {
     const published = readdirSync('src/report/schema').map(file => [file, readFileSync(`src/report/schema/${file}`, 'utf8')]);
     expect(Object.fromEntries(published), STALE).toEqual(Object.fromEntries(reportSchemas()));
+});
+
+test('the signs of the panes are those of their switch', () => {
+    for (const [file, text] of paneIconFiles()) expect(readFileSync(`syntaxes/icons/${file}`, 'utf8'), STALE).toBe(text);
 });

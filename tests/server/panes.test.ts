@@ -57,7 +57,7 @@ describe('panes', () => {
     test('a detail\'s rooms are those that use it; a file of another job takes no picture away', async () => {
         const uri = await client.open('details/beam.coffer');
         await cursor(uri, 'sides {');
-        const selection = await until(() => selections.find(({ keys }) => keys.length > 0));
+        const selection = await until(() => selections.find(({ keys }) => keys.some(key => key.startsWith('den.side-'))));
         expect(selection.keys.length).toBeGreaterThan(10);
         expect(selection.keys.every(key => key.startsWith('den.side-'))).toBe(true);
         const lonely = await client.open('untitled:lonely.coffer', 'edition 1\n');
@@ -128,6 +128,50 @@ describe('panes', () => {
         await cursor(den, 'grid');
         await until(() => contents.find(({ pane, shown }) => pane === 'a' && shown?.room === 'den'));
         await client.notify(PANE_CLOSED, { pane: 'pinned' });
+    });
+
+    test('light what a property of the grid sets', async () => {
+        const uri = client.uri('rooms/den.coffer');
+        const litAt = async (words: string): Promise<readonly string[]> => {
+            selections.length = 0;
+            await cursor(uri, words);
+            return (await until(() => selections.find(({ pane }) => pane === 'a'))).keys;
+        };
+        await cursor(uri, 'edition');
+        await settled();
+        const north = await litAt('coffers-north');
+        expect(north).toEqual(expect.arrayContaining(['line.1', 'line.2', 'coffer.1', 'coffer.9', 'dimensions.across.parts']));
+        expect(north).not.toContain('line.A');
+        expect(await litAt('coffers-east')).toEqual(expect.arrayContaining(['line.A', 'line.B', 'dimensions.down.parts']));
+        const beams = await litAt('beams          beam');
+        expect(beams).toEqual(expect.arrayContaining(['line.1', 'line.A']));
+        expect(beams).not.toContain('line.B');
+        const through = await litAt('through');
+        expect(through).toEqual(expect.arrayContaining(['line.1', 'line.2']));
+        expect(through.filter(key => key.startsWith('den.')).every(key => key.startsWith('den.bottom-'))).toBe(true);
+        expect(await litAt('grid')).toEqual(expect.arrayContaining(['line.1', 'line.B', 'coffer.5']));
+    });
+
+    test('show the room that is chosen by hand though the cursor stands in another, until it goes to one; whole houses by their own name', async () => {
+        const den = client.uri('rooms/den.coffer'), text = client.text(den);
+        await client.change(den, `${text}room nook "Nook" { wall north 8'; wall east 8'; grid { coffers-north 2; coffers-east 2; beams beam; through north-south } }\n`);
+        await cursor(den, 'coffers-north');
+        await until(() => contents.find(({ pane, rooms }) => pane === 'a' && rooms.some(({ room }) => room === 'nook')));
+        contents.length = 0;
+        await show('a', { room: { uri: den, room: 'nook' } });
+        await until(() => contents.find(({ pane, shown }) => pane === 'a' && shown?.room === 'nook'));
+        await settled();
+        expect(contents.filter(({ pane }) => pane === 'a').at(-1)!.shown!.room).toBe('nook');
+        await show('house', { kind: 'estimate' });
+        const house = await until(() => contents.find(({ pane }) => pane === 'house'));
+        expect([house.shown!.title, ...house.rooms.map(({ title }) => title)]).toEqual(['Weir Cottage', 'Weir Cottage']);
+        await client.notify(PANE_CLOSED, { pane: 'house' });
+        await cursor(den, 'room nook');
+        await settled();
+        await cursor(den, 'coffers-north');
+        await until(() => contents.find(({ pane, shown }) => pane === 'a' && shown?.room === 'den'));
+        await client.change(den, text);
+        await settled();
     });
 
     test('are kept as files, by what the server makes', async () => {

@@ -18,7 +18,7 @@ interface Manifest {
             readonly icon: { readonly light: string; readonly dark: string };
         }[];
         readonly grammars: readonly { readonly language: string; readonly scopeName: string; readonly path: string }[];
-        readonly commands: readonly { readonly command: string; readonly category: string }[];
+        readonly commands: readonly { readonly command: string; readonly category: string; readonly icon?: string | { readonly light: string; readonly dark: string } }[];
         readonly keybindings: readonly { readonly command: string; readonly key: string; readonly mac: string }[];
         readonly configurationDefaults: Record<string, unknown>;
         readonly configuration: { readonly properties: Record<string, { readonly type: string; readonly default: unknown }> };
@@ -42,6 +42,7 @@ describe('the extension\'s manifest', () => {
         const [language] = contributes.languages;
         const named = [icon, language!.configuration, language!.icon.light, language!.icon.dark, ...contributes.grammars.map(grammar =>
             grammar.path),
+            ...contributes.commands.flatMap(({ icon: own }) => (typeof own === 'object' ? [own.light, own.dark] : [])),
             ...contributes.walkthroughs.flatMap(({ steps }) => steps.map(({ media }) => media.svg ?? media.image ?? media.markdown ?? 'a step without a picture'))];
         expect(named.filter(path => !existsSync(join(root, path)))).toEqual([]);
         expect(JSON.parse(read(contributes.grammars[0]!.path))).toMatchObject({ scopeName: contributes.grammars[0]!.scopeName });
@@ -55,7 +56,10 @@ describe('the extension\'s manifest', () => {
 
     test('keeps its commands in one category and its defaults to its own language', () => {
         expect(new Set(contributes.commands.map(command => command.category))).toEqual(new Set(['Cofferwright']));
-        expect(Object.keys(contributes.configurationDefaults)).toEqual(['[coffer]']);
+        const { '[coffer]': _, 'workbench.editor.autoLockGroups': locked, ...others } = contributes.configurationDefaults as Record<string, object>;
+        expect(others).toEqual({});
+        // a group of the editor's that begins with a pane holds panes alone: files open elsewhere
+        expect(locked).toEqual(Object.fromEntries(Object.keys(PAGES).map(kind => [`mainThreadWebview-cofferwright.${kind}`, true])));
     });
 
     test('offers its commands where they make sense, and no others', () => {

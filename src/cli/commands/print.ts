@@ -1,7 +1,7 @@
 import type { BoardPlan } from '../../cutting/model.ts';
 import type { Alternate } from '../../job/alternate.ts';
 import type { ExportFormat, RoomOnPage } from '../../pages/page.ts';
-import type { PaneKind } from '../../pages/kinds.ts';
+import { isOfHouse, type PaneKind } from '../../pages/kinds.ts';
 import { PAGES } from '../../pages/pages.ts';
 import { RoomsOnPages } from '../../pages/rooms.ts';
 import { Boards, type HouseToCut } from '../../pipeline/boards.ts';
@@ -26,7 +26,7 @@ export async function print(options: PrintOptions, world: World): Promise<ExitCo
         known ??= await knownOf(workspace, options, world);
         const { rooms } = known;
         const there = rooms.all().find(({ layout }) => layout.ceiling === ceiling), room = there && rooms.onPage(there);
-        if (!room || (page.ofHouse && room.house[0]!.ceiling !== ceiling)) return [];
+        if (!room || (isOfHouse(page.kind) && room.house[0]!.ceiling !== ceiling)) return [];
         const { name, bytes } = await make(room, undefined);
         const dot = name.lastIndexOf('.');
         return [{ names: [name.slice(0, dot)], ending: name.slice(dot + 1), content: bytes }];

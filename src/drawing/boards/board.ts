@@ -79,7 +79,7 @@ function sectionsOf({ sections }: LaidBoard, { rippedTo }: LaidStrip): readonly 
 
 function sectionItems({ number, from, to }: LaidSection, view: BoardView, top: number, foot: number): Item[] {
     const left = xAt(view, from), right = xAt(view, to);
-    const fitted = fitText(`section ${number}, ripped`, right - left - 6, 7.4, 5.4);
+    const fitted = fitText(`section ${number}, ripped`, right - left - 6, 7.4, Math.max(5.4, view.least));
     const words = right - left < 24 || fitted.text.endsWith('…') ? String(number) : fitted.text;
     return [
         rectangle(left, top, right, foot, 'thin', 'paper'), line([left, (top + foot) / 2 + 6], [right, (top + foot) / 2 + 6], 'hidden'),
@@ -90,7 +90,7 @@ function sectionItems({ number, from, to }: LaidSection, view: BoardView, top: n
 function offcut(strip: LaidStrip, [from, to]: readonly [number, number], view: BoardView, top: number, foot: number): Item[] {
     const left = figure(roundDown(strip.offcut, view.step), view.show);
     const words = strip.kept ? `keep ${left}` : left;
-    const fitted = fitText(words, to - from - 6, 7.4, 5.4);
+    const fitted = fitText(words, to - from - 6, 7.4, Math.max(5.4, view.least));
     const middle: Point = [(from + to) / 2, (top + foot) / 2 + 2.6];
     const named = to - from < 24 || fitted.text.endsWith('…') ? [] : [text(middle, fitted.text, { size: fitted.size, anchor: 'middle', tone: 'soft' })];
     return [

@@ -63,34 +63,38 @@ function words(
     const inset = Math.max(...ends.map(end => Math.abs(leanOf(end, piece)))) * view.pointsPerTick;
     if (width < 8) return [];
     const narrow = width < 52;
-    if (width < 21 && step !== undefined) return [text([(left + right) / 2, middle + 2.6], String(step), { size: step > 99 ? 5.4 : 7.2, weight: 600, anchor: 'middle' })];
+    if (width < 21 && step !== undefined) {
+        const size = Math.max(view.least, step > 99 ? 5.4 : 7.2);
+        return view.least > 0 && textWidth(String(step), size, 600) > width - 2 ? [] : [text([(left + right) / 2, middle + 2.6], String(step), { size, weight: 600, anchor: 'middle' })];
+    }
+    const { least } = view, atLeast = (size: number): number => Math.max(size, least);
     if (narrow) {
-        const name = fitText(placeInRoom(piece), width - 2, 7, 4.6);
+        const name = fitText(placeInRoom(piece), width - 2, atLeast(7), atLeast(4.6)), isNamed = least === 0 || !name.text.endsWith('…');
         const tall = foot - top >= 20 && step !== undefined;
         return [
-            ...tall ? [text([(left + right) / 2, middle - 1.5], String(step), { size: 7.6, weight: 600, anchor: 'middle' })] : [],
-            text([(left + right) / 2, tall ? middle + 7 : middle + 2.3], name.text, { size: name.size, anchor: 'middle' }),
+            ...tall || !isNamed && step !== undefined ? [text([(left + right) / 2, isNamed ? middle - 1.5 : middle + 2.6], String(step), { size: 7.6, weight: 600, anchor: 'middle' })] : [],
+            ...isNamed ? [text([(left + right) / 2, tall ? middle + 7 : middle + 2.3], name.text, { size: name.size, anchor: 'middle' })] : [],
         ];
     }
     const start = left + inset + PAD + (step === undefined ? 0 : 2 * RING + PAD);
     const room = right - inset - PAD - start;
     const ring = step === undefined ? [] : [
         circle([left + inset + PAD + RING, middle], RING, 'thin'),
-        text([left + inset + PAD + RING, middle + 2.5], String(step), { size: step > 99 ? 5.2 : 6.8, weight: 600, anchor: 'middle' }),
+        text([left + inset + PAD + RING, middle + 2.5], String(step), { size: atLeast(step > 99 ? 5.2 : 6.8), weight: 600, anchor: 'middle' }),
     ];
     const size = figure(piece.cutOverall, view.show);
     const details = [size, piece.cutFace === piece.cutBack ? '' : `face ${figure(piece.cutFace, view.show)}`, piece.hand ?? ''].filter(Boolean).join(' · ');
     const twoLines = foot - top >= 20;
     if (twoLines) {
-        const name = fitText(view.nameOf(piece), room, 8.4, 5.4, 600), below = fitText(details, room, 7.4, 5);
+        const name = fitText(view.nameOf(piece), room, 8.4, atLeast(5.4), 600), below = fitText(details, room, 7.4, atLeast(5));
         return [...ring, text([start, middle - 1.4], name.text, { size: name.size, weight: 600 }), text([start, middle + 8], below.text, { size: below.size, tone: 'soft' })];
     }
-    const name = fitText(view.nameOf(piece), room, 7.6, 5, 600);
+    const name = fitText(view.nameOf(piece), room, 7.6, atLeast(5), 600);
     const after = start + textWidth(name.text, name.size, 600) + 6;
     const rest = right - inset - PAD - after;
     return [
         ...ring, text([start, middle + 2.6], name.text, { size: name.size, weight: 600 }),
-        ...textWidth(size, 7) <= rest ? [text([after, middle + 2.6], textWidth(details, 7) <= rest ? details : size, { size: 7, tone: 'soft' })] : [],
+        ...textWidth(size, atLeast(7)) <= rest ? [text([after, middle + 2.6], textWidth(details, atLeast(7)) <= rest ? details : size, { size: atLeast(7), tone: 'soft' })] : [],
     ];
 }
 

@@ -8,6 +8,8 @@ import type { Piece } from '../../takeoff/model.ts';
 export interface BoardView {
     readonly left: number;
     readonly pointsPerTick: number;
+    /** Points that words have at least; what there is no room for then is left out. */
+    readonly least: number;
     readonly show: Show;
     /** The tape's divisions. */
     readonly step: Ticks;
@@ -16,12 +18,12 @@ export interface BoardView {
     stepOf(piece: LaidPiece): number | undefined;
 }
 
-export function boardView(order: SawOrder, left: number, pointsPerTick: number): BoardView {
+export function boardView(order: SawOrder, left: number, pointsPerTick: number, least = 0): BoardView {
     const steps = new Map<LaidPiece, number>();
     for (const step of order.steps) if (step.do === 'crosscut') for (const take of step.takes) for (const piece of take.pieces) steps.set(piece, step.number);
     const rooms = new Set(order.boards.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece.room));
     return {
-        left, pointsPerTick, show: order.job.show.value, step: order.job.cutTo.value,
+        left, pointsPerTick, least, show: order.job.show.value, step: order.job.cutTo.value,
         nameOf: piece => (rooms.size > 1 ? `${piece.room} ${nameInRoom(piece)}` : nameInRoom(piece)),
         stepOf: piece => steps.get(piece),
     };

@@ -20,9 +20,11 @@ const CLEAR_OF_FIGURES = 2;
  * Lays strings one outside the other. Each comes with ways to say it, fullest first; the first that needs no thicket of
  * raised figures is taken.
  * @param clear distance from the drawing's edge that the first string's line keeps at least.
+ * @param least points that a figure has at least.
  */
-export function layStack(edge: Edge, ways: readonly (readonly DimensionString[])[], size: number, clear: number): Stack {
-    const strings = ways.map(variants => firstThatSuits(edge, variants, size));
+export function layStack(edge: Edge, ways: readonly (readonly DimensionString[])[], size: number, clear: number, least = 0): Stack {
+    const sizes = SIZES.map(factor => size * factor).filter(each => each >= least);
+    const strings = ways.map(variants => firstThatSuits(edge, variants, sizes.length > 0 ? sizes : [Math.max(size, least)]));
     const lines: number[] = [];
     let reach = 0;
     for (const [i, string] of strings.entries()) {
@@ -33,11 +35,11 @@ export function layStack(edge: Edge, ways: readonly (readonly DimensionString[])
     return { strings, depth: reach, lines };
 }
 
-function firstThatSuits(edge: Edge, variants: readonly DimensionString[], size: number): LaidString {
+function firstThatSuits(edge: Edge, variants: readonly DimensionString[], sizes: readonly number[]): LaidString {
     let last: LaidString | null = null;
     for (const variant of variants) {
-        for (const factor of SIZES) {
-            last = layString(variant, edge, size * factor);
+        for (const size of sizes) {
+            last = layString(variant, edge, size);
             if (last.rows <= MOST_ROWS) return last;
         }
     }

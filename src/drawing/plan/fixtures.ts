@@ -46,10 +46,10 @@ export function fixtureSymbols(fixtures: readonly PlacedFixture[], view: PlanVie
 }
 
 /** Their names beside them, inside the room. */
-export function fixtureNames(fixtures: readonly PlacedFixture[], view: PlanView, room: Extent, claims: Claims): readonly Group[] {
+export function fixtureNames(fixtures: readonly PlacedFixture[], view: PlanView, room: Extent, claims: Claims, least = 0): readonly Group[] {
     return fixtures.map(placed => {
         const { center, radius, clear } = standing(placed, view);
-        const runs = claims.placeFirst(nameCandidates(placed.fixture.name, center, radius + besideClear(radius, clear)), extent => within(extent, room)) ?? [];
+        const runs = claims.placeFirst(nameCandidates(placed.fixture.name, center, radius + besideClear(radius, clear), least), extent => within(extent, room)) ?? [];
         return group(`fixture-name.${placed.fixture.name}`, {}, runs.flatMap(run => patched(run, 'paper')));
     });
 }
@@ -69,8 +69,8 @@ function ring([x, y]: Point, radius: number, room: Extent, pen: PenName): readon
 }
 const RING_STEPS = 36;
 
-function* nameCandidates(name: string, [x, y]: Point, off: number): Iterable<readonly TextRun[]> {
-    const { text: words, size } = fitText(name, 64, 7, 6);
+function* nameCandidates(name: string, [x, y]: Point, off: number, least: number): Iterable<readonly TextRun[]> {
+    const { text: words, size } = fitText(name, least > 0 ? 110 : 64, Math.max(7, least), Math.max(6, least));
     const at = (dx: number, dy: number, anchor: 'start' | 'middle' | 'end') => [text([x + dx, y + dy], words, { size, anchor, tone: 'soft' })];
     yield at(off, size * 0.35, 'start');
     yield at(-off, size * 0.35, 'end');

@@ -19,11 +19,11 @@ import { readingAngle } from './turn.ts';
 import { extentOf, toX, toY, type PlanView } from './view.ts';
 
 /** Number and size of each coffer, in its middle or, where something hangs there, beside it. */
-export function cofferLabels(ceiling: Ceiling, view: PlanView, show: Show, claims: Claims): readonly Group[] {
+export function cofferLabels(ceiling: Ceiling, view: PlanView, show: Show, claims: Claims, least = 0): readonly Group[] {
     return ceiling.coffers.map(coffer => {
         const inside = grown(extentOf(view, coffer), -3), outline = coffer.outline.map(({ x, y }): Point => [toX(view, x), toY(view, y)]);
         const fits = (extent: Extent): boolean => within(extent, inside) && (isBox(coffer) || isInside(outline, grown(extent, 2)));
-        const runs = claims.placeFirst(cofferCandidates(ceiling, coffer, inside, show), fits) ?? [];
+        const runs = claims.placeFirst(cofferCandidates(ceiling, coffer, inside, show, least), fits) ?? [];
         return group(`coffer.${coffer.number}`, { title: `Coffer ${coffer.number}, ${sizeWords(ceiling, coffer, show)}` }, runs);
     });
 }
@@ -68,17 +68,22 @@ function inHundredths([x, y]: Point): { readonly x: number; readonly y: number }
     return { x: Math.round(x * 100), y: Math.round(y * 100) };
 }
 
-/** Middle first, then around it, with the size; then the number alone. */
-function* cofferCandidates(ceiling: Ceiling, coffer: Coffer, inside: Extent, show: Show): Iterable<readonly TextRun[]> {
+/** Middle first, then around it, with the size, which may take two lines; then the number alone. */
+function* cofferCandidates(ceiling: Ceiling, coffer: Coffer, inside: Extent, show: Show, least: number): Iterable<readonly TextRun[]> {
     const width = inside.right - inside.left;
     const height = inside.foot - inside.top;
     const number = String(coffer.number);
-    const size = Math.min(15, Math.max(6, Math.min(width, height) * 0.32));
-    const sizeText = fitText(sizeWords(ceiling, coffer, show), Math.max(1, width - 6), 8, 6.2);
-    const both = !sizeText.text.endsWith('…');
+    const size = Math.min(15, Math.max(6, least, Math.min(width, height) * 0.32));
+    const words = sizeWords(ceiling, coffer, show), sizeText = fitText(words, Math.max(1, width - 6), Math.max(8, least), Math.max(6.2, least));
+    const both = !sizeText.text.endsWith('…'), halves = words.replace(' × ', '\n× ').split('\n');
+    const isTwo = !both && halves.length === 2 && halves.every(half => textWidth(half, sizeText.size) <= width - 2);
     const label = ([x, y]: Point): readonly TextRun[] => [
         text([x, y + size * 0.1], number, { size, weight: 600, anchor: 'middle' }),
         text([x, y + size * 0.1 + sizeText.size * 1.6], sizeText.text, { size: sizeText.size, anchor: 'middle', tone: 'soft' }),
+    ];
+    const inTwo = ([x, y]: Point): readonly TextRun[] => [
+        text([x, y - sizeText.size * 0.5], number, { size, weight: 600, anchor: 'middle' }),
+        ...halves.map((half, i) => text([x, y + sizeText.size * (0.7 + 1.15 * i)], half, { size: sizeText.size, anchor: 'middle', tone: 'soft' })),
     ];
     const spots = [
         0, -0.25, 0.25,
@@ -88,25 +93,26 @@ function* cofferCandidates(ceiling: Ceiling, coffer: Coffer, inside: Extent, sho
         spots.push(...more.map(([right, down]): Point => [inside.left + width * (0.5 + right), inside.top + height * (0.5 + down)]));
     }
     if (both) for (const spot of spots) yield label(spot);
+    if (isTwo) for (const spot of spots) yield inTwo(spot);
     for (const [x, y] of spots) yield [text([x, y + size * 0.35], number, { size, weight: 600, anchor: 'middle' })];
-    for (const [x, y] of spots) yield [text([x, y + 2], number, { size: 5.5, weight: 600, anchor: 'middle' })];
+    for (const [x, y] of spots) yield [text([x, y + 2], number, { size: Math.max(5.5, least), weight: 600, anchor: 'middle' })];
 }
 
 /** How long each bottom is cut, written on it where its face is wide enough. The through ones say so. */
-export function bottomLabels(ceiling: Ceiling, bottoms: readonly Piece[], view: PlanView, show: Show, claims: Claims): readonly Group[] {
+export function bottomLabels(ceiling: Ceiling, bottoms: readonly Piece[], view: PlanView, show: Show, claims: Claims, least = 0): readonly Group[] {
     return bottoms.map(piece => {
         const line = ceiling.lines.find(each => each.name === piece.line);
-        const runs = line === undefined ? null : claims.placeFirst(bottomCandidates(ceiling, piece, line.through, view, show));
+        const runs = line === undefined ? null : claims.placeFirst(bottomCandidates(ceiling, piece, line.through, view, show, least));
         return group(`length.${piece.id}`, {}, (runs ?? []).flatMap(run => patched(run, 'wash')));
     });
 }
 
-function* bottomCandidates(ceiling: Ceiling, piece: Piece, through: boolean, view: PlanView, show: Show): Iterable<readonly TextRun[]> {
+function* bottomCandidates(ceiling: Ceiling, piece: Piece, through: boolean, view: PlanView, show: Show, least: number): Iterable<readonly TextRun[]> {
     const { west, east, north, south } = piece.box;
     const line = ceiling.lines.find(each => each.name === piece.line)!, upright = line.runs === 'north-south', isAskew = runsAskew(line);
     const face = (isAskew ? piece.width : upright ? east - west : south - north) * view.pointsPerTick;
-    const size = Math.min(7.8, (face - 1.5) / 0.95);
-    if (size < 5.5) return;
+    const size = Math.min(Math.max(7.8, least), (face - 1.5) / 0.95);
+    if (size < Math.max(5.5, least)) return;
     const length = figure(piece.cutBack, show);
     const way = unitOf(line), turned = isAskew ? readingAngle([way.x, way.y]) : upright ? 90 : 0;
     const reach = piece.corners.map(({ x, y }) => x * way.x + y * way.y);

@@ -26,6 +26,8 @@ export interface PlacedPlan {
     readonly footFrom: number;
 }
 
+/** How wide a bottom is drawn, in points, so that there is room for hidden lines on it; points are larger in a pane. */
+const HIDDEN_FROM = { onPaper: 10, inPane: 6 };
 const PAD = 14;
 /** Center lines run on past the walls by this. */
 export const PAST_WALL = 9;
@@ -37,8 +39,11 @@ function narrowestBottom(ceiling: Ceiling): number {
     return Math.min(Infinity, ...ceiling.lines.map(line => line.section.bottomWidth.ticks));
 }
 
-/** `few`: without the string of centers, the others summed up, all closer together: for a pane with little room. */
-interface PlaceOptions { readonly few?: boolean }
+/**
+ * `few`: without the string of centers, the others summed up, all closer together: for a pane with little room. `least`: points that a figure of the
+ * strings has at least.
+ */
+export interface PlaceOptions { readonly few?: boolean; readonly least?: number }
 
 /** The plan's place on the sheet at a scale, or null where it does not fit. */
 export function placePlan(ceiling: Ceiling, show: Show, area: Extent, k: number, options: PlaceOptions = {}): PlacedPlan | null {
@@ -49,16 +54,16 @@ export function placePlan(ceiling: Ceiling, show: Show, area: Extent, k: number,
 /** How much of the sheet the plan leaves at a scale, in points (less than nothing where it does not fit), and its place there. */
 export interface FittedPlan { readonly spareX: number; readonly spareY: number; place(): PlacedPlan }
 
-export function fitPlan(ceiling: Ceiling, show: Show, area: Extent, k: number, { few = false }: PlaceOptions = {}): FittedPlan {
+export function fitPlan(ceiling: Ceiling, show: Show, area: Extent, k: number, { few = false, least = 0 }: PlaceOptions = {}): FittedPlan {
     const wall = wallThickness(k);
     const [pad, toBalloon, clear] = few ? [4, 10, 10] : [PAD, TO_BALLOON, 22];
     const beside = besideWalls(ceiling, show, k), aroundWalls = beside.length === 0 ? wall : besideDepth(beside, k) + 2;
     const askew = ceiling.lines.filter(runsAskew).map(line => balloonLength(line.name, INSIDE_RADIUS));
     const stacks = (view: PlanView, leftClear: number) => {
-        const left = planStack(ceiling, 'down', show, y => view.top + y * k, leftClear, few);
+        const left = planStack(ceiling, 'down', show, y => view.top + y * k, leftClear, few, least);
         // figures of the left strings set outside stand above the north wall: the strings there begin above them
         const rise = Math.max(0, ...left.strings.map(string => string.after));
-        const top = planStack(ceiling, 'across', show, x => view.left + x * k, Math.max(wall + clear - 2, rise + 6, beside.length === 0 ? 0 : aroundWalls + 5), few);
+        const top = planStack(ceiling, 'across', show, x => view.left + x * k, Math.max(wall + clear - 2, rise + 6, beside.length === 0 ? 0 : aroundWalls + 5), few, least);
         return { left, top };
     };
     const leftClear = Math.max(wall + clear, beside.length === 0 ? 0 : aroundWalls + 5);
@@ -77,7 +82,7 @@ export function fitPlan(ceiling: Ceiling, show: Show, area: Extent, k: number, {
     const place = (): PlacedPlan => {
         const view: PlanView = { pointsPerTick: k, left: area.left + before + spareX / 2, top: area.top + above + spareY * 0.45 };
         return {
-            view, ...stacks(view, leftClear), across, down, beside, outsideStrings, toBalloon, hiddenLines: narrowestBottom(ceiling) * k >= 10,
+            view, ...stacks(view, leftClear), across, down, beside, outsideStrings, toBalloon, hiddenLines: narrowestBottom(ceiling) * k >= (least > 0 ? HIDDEN_FROM.inPane : HIDDEN_FROM.onPaper),
             footFrom: view.top + ceiling.length * k + below + Math.min(16, spareY * 0.2),
         };
     };

@@ -14,14 +14,15 @@ const SIZE = 8.6;
  * Three strings for each direction: coffers and beams, centers of the beams, and the room; each adds up to the room.
  * @param clear how far the first stands off the inner face of the wall at least.
  * @param few only the first, summed up, and the last.
+ * @param least points that a figure has at least.
  */
-export function planStack(ceiling: Ceiling, direction: 'across' | 'down', show: Show, place: (ticks: Ticks) => number, clear: number, few = false): Stack {
+export function planStack(ceiling: Ceiling, direction: 'across' | 'down', show: Show, place: (ticks: Ticks) => number, clear: number, few = false, least = 0): Stack {
     const run = ceiling[direction];
     const whole = direction === 'across' ? ceiling.width : ceiling.length;
     const wall = direction === 'across' ? 'north wall' : 'west wall';
     const make = (id: string, title: string, { stops, figures }: Marks): DimensionString => ({ id: `dimensions.${direction}.${id}`, title, stops: stops.map(place), figures });
     const strings: (readonly DimensionString[])[] = [];
-    if (!isDividedSo(ceiling, run)) return layStack(direction === 'across' ? 'top' : 'left', byPlaces(ceiling, direction, { show, few, make }), SIZE, clear);
+    if (!isDividedSo(ceiling, run)) return layStack(direction === 'across' ? 'top' : 'left', byPlaces(ceiling, direction, { show, few, make }), SIZE, clear, least);
     if (run.lines.length > 0 || run.start > 0) {
         strings.push([
             ...few ? [] : [make('parts', `Coffers and beams along the ${wall}`, partMarks(run, whole, show))],
@@ -34,7 +35,7 @@ export function planStack(ceiling: Ceiling, direction: 'across' | 'down', show: 
         strings.push([make('centers', `Centers of the beams along the ${wall}`, centers), ...(run.lines.length > 2 ? [ends] : [])]);
     }
     strings.push([make('room', `The room along the ${wall}`, { stops: [0, whole], figures: [figure(whole, show)] })]);
-    return layStack(direction === 'across' ? 'top' : 'left', strings, SIZE, clear);
+    return layStack(direction === 'across' ? 'top' : 'left', strings, SIZE, clear, least);
 }
 
 /** A rectangle in which this way all lines are those of the division, each alone at its place. */
@@ -88,7 +89,7 @@ function withRest(figures: readonly string[], rest: Ticks, show: Show): readonly
     return [...figures.slice(0, -1), `${figures.at(-1)!} ${rest < 0 ? '−' : '+'} ${figure(Math.abs(rest), show)}`];
 }
 
-/** The same for a run of many small coffers: `50 × 1'-0" + 49 × 5 1⁄2"`. */
+/** The same for a run of many small coffers: `50 × 1' + 49 × 5 1⁄2"`. */
 function summedMarks({ start, end, lines, residue }: Run, whole: Ticks, show: Show): Marks {
     const counted = (sizes: readonly Ticks[]) => {
         const counts = new Map<Ticks, number>();

@@ -19,13 +19,14 @@ import { isRectangle } from './wall-dimensions.ts';
 
 /** Key, notes, counts, fixtures and cautions of the plan's sheet. */
 export function planStrip(
-    ceiling: Ceiling, takeOff: TakeOff, sections: readonly (SectionOfLines & { readonly sheet: string })[], fixtures: readonly PlacedFixture[], hidden: boolean,
+    ceiling: Ceiling, takeOff: TakeOff, sections: readonly (SectionOfLines & { readonly sheet: string })[], fixtures: readonly PlacedFixture[],
+    { hidden, forClient }: { readonly hidden: boolean; readonly forClient: boolean },
 ): readonly StripBlock[] {
     const show = ceiling.room.job.show.value;
     return [
         { id: 'key', heading: 'KEY', rows: keyRows(ceiling, takeOff, fixtures, hidden) },
-        { id: 'notes', heading: 'NOTES', rows: numbered(noteWords(ceiling, takeOff, sections, show)) },
-        { id: 'pieces', heading: 'PIECES', rows: countRows(takeOff) },
+        { id: 'notes', heading: 'NOTES', rows: numbered(noteWords(ceiling, takeOff, sections, show, forClient)) },
+        ...forClient ? [] : [{ id: 'pieces', heading: 'PIECES', rows: countRows(takeOff) }],
         { id: 'fixtures', heading: 'FIXTURES, FROM THE NORTH-WEST CORNER', more: '… and more: see the job.', rows: fixtures.map(({ fixture, x, y }) => ({ kind: 'pair', left: fixture.name, right: `${figure(x, show)} east, ${figure(y, show)} south` })) },
         { id: 'care', heading: 'CARE', rows: careRows(fixtures) },
     ];
@@ -54,7 +55,9 @@ function numbered(notes: readonly string[]): readonly StripRow[] {
     return notes.map((words, i) => ({ kind: 'note', mark: String(i + 1), words }));
 }
 
-function noteWords(ceiling: Ceiling, takeOff: TakeOff, sections: readonly (SectionOfLines & { readonly sheet: string })[], show: Show): readonly string[] {
+function noteWords(
+    ceiling: Ceiling, takeOff: TakeOff, sections: readonly (SectionOfLines & { readonly sheet: string })[], show: Show, forClient: boolean,
+): readonly string[] {
     const f = (ticks: Ticks) => sizeWithUnit(ticks, show);
     const { room, band, around, across, down } = ceiling, hasHalfBeam = Object.values(around).some(own => own?.kind === 'half-beam');
     const through = throughWords(ceiling);
@@ -65,7 +68,7 @@ function noteWords(ceiling: Ceiling, takeOff: TakeOff, sections: readonly (Secti
         ...sections.map(({ section, lines, sheet }) => `${sections.length === 1 ? 'Beams' : `Line${lines.length === 1 ? '' : 's'} ${lines.map(each => each.name).join(', ')}:`} ${f(section.outerWidth!.ticks)} wide, ${f(section.depth!.ticks)} deep; section on ${sheet}.`),
         ...hasHalfBeam ? aroundWords(around, f).map(words => `${capitalized(words)}.`) : [band ? `Band ${f(band.thickness.ticks)} thick; its lower edge ${bandWords(band.lowerEdge.ticks - (sections[0]?.section.depth?.ticks ?? band.lowerEdge.ticks), f)}.` : ceiling.lines.length > 0 ? 'No band: beams end at the walls.' : 'No band, no beams.'],
         ...floorNote(ceiling, show),
-        ...(through ? [`Bottoms run through ${through}${lengths.length === 0 ? '.' : `; cut between: ${few(lengths).join(', ')}.`}`] : []),
+        ...(through && !forClient ? [`Bottoms run through ${through}${lengths.length === 0 ? '.' : `; cut between: ${few(lengths).join(', ')}.`}`] : []),
         ...cornerNote(ceiling),
         ...[across, down].filter(run => run.residue.ticks !== 0).map(run => `Rounding leaves ${f(Math.abs(run.residue.ticks))} ${run.residue.ticks < 0 ? 'too little' : 'over'} along the ${run.along === 'east-west' ? 'north' : 'west'} wall: ${RESIDUE[run.residue.place]}.`),
         ...measuredNotes(ceiling),

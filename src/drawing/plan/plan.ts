@@ -47,9 +47,9 @@ export function drawPlan(ceiling: Ceiling, takeOff: TakeOff, options: SheetOptio
     const sections = sectionsOf(ceiling).map((each, i) => ({ ...each, sheet: sheetAfter(options.sheet ?? FIRST_SHEET, i + 1) }));
     const fixtures = placedFixtures(room.fixtures, ceiling);
     const title = ['Reflected ceiling plan', room.title ?? room.name, room.job.title?.value].filter(Boolean).join(', ');
-    return sheet({ id: options.sheet ?? FIRST_SHEET, title, description: descriptionOf(ceiling, takeOff) }, paper, [
+    return sheet({ id: options.sheet ?? FIRST_SHEET, title, description: descriptionOf(ceiling, options.forClient ? undefined : takeOff) }, paper, [
         ...drawing(planLayers(ceiling, takeOff, options, placed, sections, fixtures)), ...footOf(ceiling, options, scale, placed, area),
-        strip(planStrip(ceiling, takeOff, sections, fixtures, placed.hiddenLines), whole.strip), whole.group,
+        strip(planStrip(ceiling, takeOff, sections, fixtures, { hidden: placed.hiddenLines, forClient: options.forClient ?? false }), whole.strip), whole.group,
         // the room's south-west corner: what lies in the room has no negative coordinates where y points north
     ], { pointsPerTick: placed.view.pointsPerTick, origin: [placed.view.left, toY(placed.view, ceiling.length)] });
 }
@@ -76,9 +76,10 @@ function drawing(layers: PlanLayers): readonly Item[] {
     ];
 }
 
+/** `least`: points that words have at least; those that there is no room for then are left out. */
 export function planLayers(
     ceiling: Ceiling, takeOff: TakeOff, options: SheetOptions, placed: PlacedPlan,
-    sections: readonly (ReturnType<typeof sectionsOf>[number] & { readonly sheet: string })[], fixtures: ReturnType<typeof placedFixtures>,
+    sections: readonly (ReturnType<typeof sectionsOf>[number] & { readonly sheet: string })[], fixtures: ReturnType<typeof placedFixtures>, least = 0,
 ): PlanLayers {
     const { view } = placed;
     const show = ceiling.room.job.show.value;
@@ -88,9 +89,9 @@ export function planLayers(
     // in this order the ground is given out: what hangs there comes first, then the names of the coffers, then the rest
     const symbols = fixtureSymbols(fixtures, view, room, claims, fileName);
     const lines = centerLines(ceiling, placed, claims, fileName);
-    const numbers = cofferLabels(ceiling, view, show, claims);
-    const lengths = bottomLabels(ceiling, takeOff.pieces.filter(piece => piece.part === 'bottom'), view, show, claims);
-    const names = fixtureNames(fixtures, view, room, claims);
+    const numbers = cofferLabels(ceiling, view, show, claims, least);
+    const lengths = bottomLabels(ceiling, takeOff.pieces.filter(piece => piece.part === 'bottom'), view, show, claims, least);
+    const names = fixtureNames(fixtures, view, room, claims, least);
     const marks = sections.flatMap(({ lines, sheet }) => sectionMark(ceiling, lines[0]!, sheet, view, claims) ?? []);
     const splices = spliceMarks(ceiling, view);
     const offWall = wallThickness(view.pointsPerTick) + 3;
@@ -116,7 +117,7 @@ function footOf(ceiling: Ceiling, options: SheetOptions, scale: Scale, { view, f
     ];
 }
 
-export function descriptionOf(ceiling: Ceiling, takeOff: TakeOff): string {
+export function descriptionOf(ceiling: Ceiling, takeOff: TakeOff | undefined): string {
     const show = ceiling.room.job.show.value;
     const f = (ticks: number) => printLength(ticks, show);
     const { across, down } = ceiling, first = cutSizeOf(ceiling, ceiling.coffers[0]!);
@@ -126,6 +127,6 @@ export function descriptionOf(ceiling: Ceiling, takeOff: TakeOff): string {
         `A room ${f(ceiling.width)} east to west by ${f(ceiling.length)} north to south, ${Object.values(ceiling.around).some(own => own?.kind === 'half-beam') ? `with ${aroundWords(ceiling.around, f).join(' and ')}` : ceiling.band ? 'with a band round the walls' : 'without a band'}.`,
         `${count(ceiling.coffers.length, 'coffer', 'coffers')}, ${isFullGrid(ceiling) ? `${across.coffers.length} across and ${down.coffers.length} down, ` : ''}the first ${f(first.width)} by ${f(first.length)}.`,
         ...lines(ofWay(ceiling, 'north-south'), 'north to south'), ...lines(ofWay(ceiling, 'east-west'), 'east to west'),
-        `${count(takeOff.pieces.length, 'piece', 'pieces')} in all.`,
+        ...takeOff ? [`${count(takeOff.pieces.length, 'piece', 'pieces')} in all.`] : [],
     ].join(' ');
 }

@@ -25,17 +25,17 @@ export function viewTitle([x, y]: Point, number: string, name: string, reading: 
 }
 
 /** A bar of real lengths; it stays true where the sheet is printed smaller. Empty where the drawing has no scale. */
-export function scaleBar([right, y]: Point, pointsPerTick: number, kind: 'plan' | 'section', show: Show, longest: number): Group {
+export function scaleBar([right, y]: Point, pointsPerTick: number, kind: 'plan' | 'section', show: Show, longest: number, least = 0): Group {
     const { unit, name, totals } = BARS[show][kind];
     const fitting = totals.filter(total => total * unit * pointsPerTick <= longest);
     const total = fitting.at(-1) ?? totals[0]!;
     const steps = [0, total / 4, total / 2, total];
-    const words = text([right, y + 5.5], name, { size: 7.2, anchor: 'end' });
-    const left = right - 10 - 3.2 * name.length - total * unit * pointsPerTick;
+    const size = Math.max(7.2, least), words = text([right, y + 5.5], name, { size, anchor: 'end' });
+    const left = right - 10 - 3.2 / 7.2 * size * name.length - total * unit * pointsPerTick;
     const at = (step: number) => left + step * unit * pointsPerTick;
     return group('scale-bar', { title: `Scale bar, ${total} ${name}` }, [
         ...steps.slice(1).map((step, i) => rectangle(at(steps[i]!), y, at(step), y + 5, 'thin', i % 2 === 0 ? 'ink' : 'paper')),
-        ...steps.map(step => text([at(step), y + 14], decimalOrFraction(step), { size: 7.2, anchor: 'middle' })),
+        ...steps.map(step => text([at(step), y + 7.6 + 0.9 * size], decimalOrFraction(step), { size, anchor: 'middle' })),
         words,
     ]);
 }

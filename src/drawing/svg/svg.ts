@@ -5,14 +5,19 @@ import type { PenName } from '../pens.ts';
 import { escapeAttribute, escapeText } from '../../text/xml.ts';
 import { fontFaces } from './fonts.ts';
 import { coordinate, pathData } from './path-data.ts';
+import { attributesIn, NO_ATTRIBUTES, type ShapeAttributes } from './shape-attributes.ts';
 import { SHEET_CLASS, styleSheet, type SvgTheme } from './style-sheet.ts';
 import type { SvgText } from '../../text/fit.ts';
 
 interface SvgOptions {
+    /** Black on white as on paper, whatever the reader's colors are, unless said. */
     readonly theme?: SvgTheme;
     /** `named`: the font is not put into the file; for a page or a renderer that has it already. */
     readonly fonts?: 'embedded' | 'named';
-    /** `part of a page`: says nothing of the paper it is printed on, which is then the page's matter. */
+    /**
+     * `part of a page`: says nothing of the paper it is printed on, which is then the page's matter. A file's shapes carry their colors as attributes too,
+     * for programs that know no style sheets.
+     */
     readonly as?: 'file' | 'part of a page';
     /** `none`: what is drawn lies on whatever is behind it, whose color should be near that of the theme's paper. */
     readonly paper?: 'none';
@@ -28,15 +33,16 @@ export function toSvg(sheet: Sheet, options: SvgOptions = {}): SvgText {
     const { width, height, cssWidth, cssHeight } = sheet.paper;
     const titleId = `${idText(sheet.id)}.title`;
     const descriptionId = `${idText(sheet.id)}.description`;
-    const page = options.as === 'part of a page' ? '' : `@page{size:${cssWidth} ${cssHeight};margin:0}\n`;
+    const isFile = options.as !== 'part of a page', theme = options.theme ?? 'print', looks = isFile ? attributesIn(theme) : NO_ATTRIBUTES;
+    const page = isFile ? `@page{size:${cssWidth} ${cssHeight};margin:0}\n` : '';
     return [
         `<svg xmlns="http://www.w3.org/2000/svg" class="${SHEET_CLASS}" width="${cssWidth}" height="${cssHeight}" `
-        + `viewBox="0 0 ${coordinate(width)} ${coordinate(height)}" role="img" aria-labelledby="${titleId} ${descriptionId}">`,
+        + `viewBox="0 0 ${coordinate(width)} ${coordinate(height)}" role="img" aria-labelledby="${titleId} ${descriptionId}"${looks.all}>`,
         `<title id="${titleId}">${escapeText(sheet.title)}</title>`,
         `<desc id="${descriptionId}">${escapeText(sheet.description)}</desc>`,
-        `<style>${page}${styleSheet(options.theme ?? 'auto', options.fonts === 'named' ? '' : fontFaces(sheet))}</style>`,
-        ...options.paper === 'none' ? [] : [`<path class="f-paper" d="M0 0h${coordinate(width)}v${coordinate(height)}h-${coordinate(width)}z"/>`],
-        ...itemsSvg(sheet.items, { id: sheet.id }),
+        `<style>${page}${styleSheet(theme, options.fonts === 'named' ? '' : fontFaces(sheet))}</style>`,
+        ...options.paper === 'none' ? [] : [`<path class="f-paper"${looks.of(null, 'paper')} d="M0 0h${coordinate(width)}v${coordinate(height)}h-${coordinate(width)}z"/>`],
+        ...itemsSvg(sheet.items, { id: sheet.id, looks }),
         '</svg>',
         '',
     ].join('\n') as SvgText;
@@ -51,20 +57,20 @@ export function toPaneSvg(sheet: Sheet, options: PaneSvgOptions): SvgText {
     return [
         `<svg xmlns="http://www.w3.org/2000/svg" id="${idText(sheet.id)}" class="${SHEET_CLASS}" viewBox="0 0 ${coordinate(width)} ${coordinate(height)}" role="group" aria-label="${escapeAttribute(sheet.title)}">`,
         `<desc>${escapeText(sheet.description)}</desc>`,
-        ...itemsSvg(sheet.items, { id: sheet.id, attributesOf: options.attributesOf }),
+        ...itemsSvg(sheet.items, { id: sheet.id, looks: NO_ATTRIBUTES, attributesOf: options.attributesOf }),
         '</svg>',
     ].join('\n') as SvgText;
 }
 
-/** The sheet that groups belong to, and how they are told apart there. */
-interface Names { readonly id: string; readonly attributesOf?: (group: Group) => Readonly<Record<string, string>> }
+/** The sheet that groups belong to, how they are told apart there, and what its shapes say of their looks themselves. */
+interface Names { readonly id: string; readonly looks: ShapeAttributes; readonly attributesOf?: (group: Group) => Readonly<Record<string, string>> }
 
 /** Strokes of one pen that follow each other become one path: a hatch is one element, not a hundred. */
 function itemsSvg(items: readonly Item[], names: Names): readonly string[] {
     const lines: string[] = [];
     let strokes: (Line | Polyline)[] = [];
     const flush = () => {
-        if (strokes.length > 0) lines.push(`<path class="${classes(strokes[0]!.pen, null)}" d="${pathData(strokes)}"/>`);
+        if (strokes.length > 0) lines.push(`<path class="${classes(strokes[0]!.pen, null)}"${names.looks.of(strokes[0]!.pen, null)} d="${pathData(strokes)}"/>`);
         strokes = [];
     };
     for (const item of items) {
@@ -80,9 +86,9 @@ function itemsSvg(items: readonly Item[], names: Names): readonly string[] {
 function itemSvg(item: Group | Polyline | Circle | TextRun, names: Names): string {
     switch (item.kind) {
         case 'group': return groupSvg(item, names);
-        case 'polyline': return `<path class="${classes(item.pen, item.fill)}" d="${pathData([item])}"/>`;
-        case 'circle': return `<circle class="${classes(item.pen, item.fill)}" cx="${coordinate(item.center[0])}" cy="${coordinate(item.center[1])}" r="${coordinate(item.radius)}"/>`;
-        case 'text': return textSvg(item);
+        case 'polyline': return `<path class="${classes(item.pen, item.fill)}"${names.looks.of(item.pen, item.fill)} d="${pathData([item])}"/>`;
+        case 'circle': return `<circle class="${classes(item.pen, item.fill)}"${names.looks.of(item.pen, item.fill)} cx="${coordinate(item.center[0])}" cy="${coordinate(item.center[1])}" r="${coordinate(item.radius)}"/>`;
+        case 'text': return textSvg(item, names);
     }
 }
 
@@ -94,12 +100,12 @@ function groupSvg(group: Group, names: Names): string {
     return [`<g id="${idText(`${names.id}.${group.id}`)}"${attributes}>`, ...title, ...itemsSvg(group.items, names), '</g>'].join('\n');
 }
 
-function textSvg(run: TextRun): string {
+function textSvg(run: TextRun, { looks }: Names): string {
     const [x, y] = run.at.map(coordinate);
     return `<text x="${x}" y="${y}" font-size="${coordinate(run.size)}"`
         + (run.anchor === 'start' ? '' : ` text-anchor="${run.anchor}"`)
         + (run.weight === 400 ? '' : ` font-weight="${run.weight}"`)
-        + (run.tone === 'ink' ? '' : ` class="${classes(null, run.tone)}"`)
+        + (run.tone === 'ink' ? '' : ` class="${classes(null, run.tone)}"${looks.of(null, run.tone)}`)
         + (run.spaced === 0 ? '' : ` letter-spacing="${coordinate(run.spaced)}"`)
         + (run.turned ? ` transform="rotate(${coordinate(-run.turned)} ${x} ${y})"` : '')
         + `>${lettersSvg(run)}</text>`;

@@ -15,9 +15,9 @@ export function fitText(words: string, width: number, size: number, least: numbe
     return { text: cutText(line, width, least, weight), size: least };
 }
 
-/** Breaks text into lines of at most `width` points, at spaces but not before a fraction; a word wider than a line is cut. */
+/** Breaks text into lines of at most `width` points, at spaces but not within a length; a word wider than a line is cut. */
 export function wrapText(words: string, width: number, size: number, weight: Weight = 400): readonly string[] {
-    const parts = cleanText(words).trim().split(/ (?!\d+\u2044)/u).map(word => cutText(word, width, size, weight));
+    const parts = cleanText(words).trim().split(/(?<!\d') (?!\d+\u2044)/u).map(word => cutText(word, width, size, weight));
     return inLines(parts, line => textWidth(line, size, weight) <= width);
 }
 

@@ -26,6 +26,8 @@ const PAINTS: Readonly<Record<Theme, Paints>> = {
     dark: { woods: { ...WOODS.dark, ceiling: '#63625f', wall: '#4b4d50' }, edge: '#2b2012', paper: '#1d1f23', dusk: 0.55 },
     print: { woods: { ...WOODS.print, ceiling: '#fdfdfd', wall: '#f2f2f2' }, edge: '#333333', paper: '#ffffff', dusk: 0.7 },
 };
+/** Words over it: gray enough for a reader with weak eyes (4.5 to 1 on white, WCAG 2.2, 1.4.3). */
+const WRONG = '#a3341f', CALM = '#6b6b6b';
 /** Shades from what is turned away from the light to what faces it. */
 const SHADES = 8;
 const shadeOf = (light: number): number => Math.min(SHADES - 1, Math.round(light * (SHADES - 1)));
@@ -40,19 +42,23 @@ interface PictureOptions {
 /** Points a line of a notice takes, and about as many letters as it has room for. */
 const LINE = 14, LETTERS = 150;
 
-/** A picture as SVG: needs nothing else, follows the reader's light or dark, the same bytes every time. */
-export function pictureSvg(picture: Picture, { theme = 'auto', as = 'file', notice = [] }: PictureOptions = {}): SvgText {
+/**
+ * A picture as SVG: needs nothing else, on white unless another theme is said, the same bytes every time. A file's faces carry their colors as attributes
+ * too, for programs that know no style sheets.
+ */
+export function pictureSvg(picture: Picture, { theme = 'print', as = 'file', notice = [] }: PictureOptions = {}): SvgText {
     const { width, title } = picture, lines = notice.flatMap(words => inLines(cleanText(words).split(' '), line => line.length <= LETTERS)), above = lines.length === 0 ? 0 : lines.length * LINE + 8;
+    const looks = as === 'file' ? attributesIn(theme) : NO_ATTRIBUTES;
     const description = [...notice, picture.description].join(' '), height = picture.height + above;
     return [
-        `<svg xmlns="http://www.w3.org/2000/svg" class="${VIEW_CLASS}" viewBox="0 ${coordinate(-above)} ${coordinate(width)} ${coordinate(height)}" role="img" aria-labelledby="view.title view.description">`,
+        `<svg xmlns="http://www.w3.org/2000/svg" class="${VIEW_CLASS}" viewBox="0 ${coordinate(-above)} ${coordinate(width)} ${coordinate(height)}" role="img" aria-labelledby="view.title view.description"${looks.all}>`,
         `<title id="view.title">${escapeText(title)}</title>`, `<desc id="view.description">${escapeText(description)}</desc>`,
         `<style>${styleFor(theme, usedBy(picture))}</style>`,
-        ...(as === 'file' ? [`<path class="v-paper" d="M0 ${coordinate(-above)}h${coordinate(width)}v${coordinate(height)}h-${coordinate(width)}z"/>`] : []),
-        ...picture.ground.map(patch => patchSvg('ceiling', patch)),
-        `<path class="v-shadow" d="${picture.shadows.map(shadow => pathData([polygon(sameTurn(shadow), null)])).join('')}"/>`,
-        ...picture.things.map(each => ('wall' in each ? each.faces.map(face => patchSvg('wall', face)).join('') : prismSvg(each))),
-        ...lines.map((words, i) => `<text class="${isCalm(notice) ? 'v-notice v-calm' : 'v-notice'}" x="8" y="${coordinate((i + 1) * LINE - above)}"${i === 0 ? ' font-weight="600"' : ''}>${escapeText(words)}</text>`),
+        ...(as === 'file' ? [`<path class="v-paper"${looks.paper} d="M0 ${coordinate(-above)}h${coordinate(width)}v${coordinate(height)}h-${coordinate(width)}z"/>`] : []),
+        ...picture.ground.map(patch => patchSvg('ceiling', patch, looks)),
+        `<path class="v-shadow"${looks.shadow} d="${picture.shadows.map(shadow => pathData([polygon(sameTurn(shadow), null)])).join('')}"/>`,
+        ...picture.things.map(each => ('wall' in each ? each.faces.map(face => patchSvg('wall', face, looks)).join('') : prismSvg(each, looks))),
+        ...lines.map((words, i) => `<text class="${isCalm(notice) ? 'v-notice v-calm' : 'v-notice'}"${looks.notice(isCalm(notice))} x="8" y="${coordinate((i + 1) * LINE - above)}"${i === 0 ? ' font-weight="600"' : ''}>${escapeText(words)}</text>`),
         '</svg>', '',
     ].join('\n') as SvgText;
 }
@@ -63,13 +69,13 @@ function sameTurn(points: readonly Point[]): readonly Point[] {
     return area < 0 ? [...points].reverse() : points;
 }
 
-function prismSvg({ piece, part, faces, edges }: SeenPrism): string {
-    const lines = edges.length === 0 ? '' : `<path class="v-edge" d="${pathData(edges.map(edge => polyline(edge, 'thin')))}"/>`;
-    return `<g data-piece="${escapeAttribute(piece)}">${faces.map(face => patchSvg(part, face)).join('')}${lines}</g>`;
+function prismSvg({ piece, part, faces, edges }: SeenPrism, looks: Looks): string {
+    const lines = edges.length === 0 ? '' : `<path class="v-edge"${looks.edge} d="${pathData(edges.map(edge => polyline(edge, 'thin')))}"/>`;
+    return `<g data-piece="${escapeAttribute(piece)}">${faces.map(face => patchSvg(part, face, looks)).join('')}${lines}</g>`;
 }
 
-function patchSvg(wood: Wood, { points, light }: Patch): string {
-    return `<path class="${paintClass(wood, shadeOf(light))}" d="${pathData([polygon(points, null)])}"/>`;
+function patchSvg(wood: Wood, { points, light }: Patch, looks: Looks): string {
+    return `<path class="${paintClass(wood, shadeOf(light))}"${looks.face(wood, shadeOf(light))} d="${pathData([polygon(points, null)])}"/>`;
 }
 
 const paintClass = (wood: Wood, shade: number): string => `v-${wood}-${shade}`;
@@ -87,7 +93,7 @@ function usedBy({ ground, things }: Picture): Used {
 /** As the drawings' style sheet does: by the reader's setting, by the editor's theme, gray on paper. */
 function styleFor(theme: SvgTheme, used: Used): string {
     const all = `.${VIEW_CLASS}`;
-    const edges = `${all} path{stroke-linejoin:round;stroke-linecap:round}\n${all} .v-edge{fill:none;stroke-width:.7}\n${all} .v-shadow{fill:#000;fill-opacity:.13}\n${all} .v-notice{font:12px sans-serif;fill:#a3341f}\n${all} .v-calm{fill:#7a7a7a}`;
+    const edges = `${all} path{stroke-linejoin:round;stroke-linecap:round}\n${all} .v-edge{fill:none;stroke-width:.7}\n${all} .v-shadow{fill:#000;fill-opacity:.13}\n${all} .v-notice{font:12px sans-serif;fill:${WRONG}}\n${all} .v-calm{fill:${CALM}}`;
     if (theme !== 'auto') return `${edges}\n${rulesFor(theme, all, used)}`;
     return [
         edges, rulesFor('light', all, used), `@media (prefers-color-scheme:dark){${rulesFor('dark', all, used)}}`,
@@ -102,10 +108,36 @@ function rulesFor(theme: Theme, selector: string, used: Used): string {
     return [
         `${selector} .v-paper{fill:${paper}}`, `${selector} .v-edge{stroke:${edge}}`,
         ...[...used].map(([name, [wood, shade]]) => {
-            const color = shaded(woods[wood], 1.03 * (dusk + (1 - dusk) * shade / (SHADES - 1)));
+            const color = paintOf(woods[wood], dusk, shade);
             return `${selector} .${name}{fill:${color};stroke:${color};stroke-width:.3}`;
         }),
     ].join('');
+}
+
+function paintOf(color: string, dusk: number, shade: number): string {
+    return shaded(color, 1.03 * (dusk + (1 - dusk) * shade / (SHADES - 1)));
+}
+
+/** What shapes say of their looks themselves. */
+interface Looks {
+    readonly all: string; readonly paper: string; readonly edge: string; readonly shadow: string;
+    notice(calm: boolean): string;
+    face(wood: Wood, shade: number): string;
+}
+const NO_ATTRIBUTES: Looks = { all: '', paper: '', edge: '', shadow: '', notice: () => '', face: () => '' };
+
+/** A picture that follows its reader says what it is on paper. */
+function attributesIn(theme: SvgTheme): Looks {
+    const { woods, edge, paper, dusk } = PAINTS[theme === 'auto' ? 'print' : theme];
+    return {
+        all: ' stroke-linejoin="round" stroke-width=".3" font-family="sans-serif" font-size="12"', paper: ` fill="${paper}"`,
+        edge: ` fill="none" stroke="${edge}" stroke-width=".7"`, shadow: ' fill="#000" fill-opacity=".13"',
+        notice: calm => ` fill="${calm ? CALM : WRONG}"`,
+        face(wood, shade) {
+            const color = paintOf(woods[wood], dusk, shade);
+            return ` fill="${color}" stroke="${color}"`;
+        },
+    };
 }
 
 function shaded(color: string, by: number): string {

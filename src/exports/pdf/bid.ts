@@ -4,6 +4,8 @@ import { documentBytes, newDocument } from './document.ts';
 import { Flow } from './flow.ts';
 import { drawSheetOn } from './sheet.ts';
 
+const SIGNING = ['For the client', 'For the contractor'];
+
 /**
  * The client's page as PDF: the same words as the printed page, its drawings as lines and letters, each on a page of its
  * own paper and at its own scale. The same bid gives the same bytes.
@@ -26,10 +28,11 @@ export async function bidPdf(bid: BidContent): Promise<Uint8Array> {
         bid.options.forEach(({ title, price }) => { flow.row(title, price, false); });
         flow.line('Each is priced by itself; together they may come to something else.');
     }
-    flow.list('What is not done', bid.exclusions);
-    flow.list('Before the work begins', bid.cautions);
-    flow.list('Terms', bid.terms);
-    if (bid.draft.length === 0) flow.signatures('Agreed', ['For the client', 'For the contractor']);
+    // nobody signs a page on which nothing stands: the last of what is agreed goes over with the signatures
+    const after = bid.draft.length === 0 ? flow.signaturesHeight(SIGNING) : 0;
+    const lists = [['What is not done', bid.exclusions], ['Before the work begins', bid.cautions], ['Terms', bid.terms]] as const, last = lists.findLast(([, items]) => items.length > 0);
+    for (const [title, items] of lists) flow.list(title, items, items === last?.[1] ? after : 0);
+    if (bid.draft.length === 0) flow.signatures('Agreed', SIGNING);
     for (const sheet of bid.drawings) {
         doc.addPage({ size: [sheet.paper.width, sheet.paper.height], margin: 0 });
         drawSheetOn(doc, sheet);

@@ -28,11 +28,13 @@ export class Flow {
         this.words(words, {});
     }
 
-    list(title: string, items: readonly string[]): void {
+    /** `after`: height of what follows and must not begin a page alone; the last item goes there with it. */
+    list(title: string, items: readonly string[], after = 0): void {
         if (items.length === 0) return;
+        if (items.length === 1) this.keep(after + 11 + TITLE * LEADING + 2 * SIZE * LEADING);
         this.title(title);
-        for (const item of items) {
-            this.keep(2 * SIZE * LEADING);
+        for (const [i, item] of items.entries()) {
+            this.keep(2 * SIZE * LEADING + (i === items.length - 1 ? after : 0));
             this.words('\u2013', {}, 0, false);
             this.words(item, {}, 14);
             this.space(2);
@@ -51,8 +53,13 @@ export class Flow {
         this.space(5);
     }
 
+    /** What signatures take. */
+    signaturesHeight(who: readonly string[]): number {
+        return TITLE * LEADING + who.length * 56 + 20;
+    }
+
     signatures(title: string, who: readonly string[]): void {
-        this.keep(TITLE * LEADING + who.length * 56 + 20);
+        this.keep(this.signaturesHeight(who));
         this.title(title);
         for (const each of who) {
             const { doc } = this, { left } = doc.page.margins;

@@ -16,6 +16,12 @@ export function pageHtml(webview: vscode.Webview, extension: vscode.Uri, kind: P
     });
 }
 
+/** On its tab. */
+export function iconOf(kind: PaneKind, extension: vscode.Uri): { readonly light: vscode.Uri; readonly dark: vscode.Uri } {
+    const file = (ground: string): vscode.Uri => vscode.Uri.joinPath(extension, 'syntaxes', 'icons', `${kind}-${ground}.svg`);
+    return { light: file('light'), dark: file('dark') };
+}
+
 function newNonce(): string {
     return [...crypto.getRandomValues(new Uint8Array(24))].map(byte => byte.toString(16).padStart(2, '0')).join('');
 }

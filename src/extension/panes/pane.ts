@@ -2,7 +2,7 @@ import * as vscode from 'vscode';
 import { readFromPane, versioned, type FromPane, type PaneKind, type ToPane } from '../../panes/messages.ts';
 import type { PaneContentParams, PaneSelectionParams, PaneShowsParams } from '../../server/messages.ts';
 import { KINDS } from './kinds.ts';
-import { pageHtml, paneFiles } from './page-html.ts';
+import { iconOf, pageHtml, paneFiles } from './page-html.ts';
 
 /** What a pane asks of those who hold it. */
 export interface Holder {
@@ -44,6 +44,7 @@ export class Pane {
             if (!panel.visible) this.isReady = false;
             holder.activated();
         });
+        panel.iconPath = iconOf(kind, extension);
         webview.html = pageHtml(webview, extension, kind);
         this.name();
         this.tellServer();
@@ -110,6 +111,12 @@ export class Pane {
         this.holder.activated();
     }
 
+    /** Stays with this room from the beginning. */
+    pinTo(uri: string, room: string): void {
+        this.pinned = true;
+        this.choose(uri, room);
+    }
+
     choose(uri: string, room: string): void {
         this.chosen = { uri, room };
         this.tellServer();
@@ -141,7 +148,7 @@ export class Pane {
                 return;
             case 'pin': return this.pin(message.pinned);
             case 'choose': return this.choose(message.uri, message.room);
-            case 'select': case 'find': case 'pick': case 'tick': case 'mark': case 'stop': case 'export': return this.holder.asked(this, message);
+            case 'select': case 'switch': case 'find': case 'pick': case 'tick': case 'mark': case 'stop': case 'export': return this.holder.asked(this, message);
         }
     }
 

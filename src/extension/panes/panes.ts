@@ -55,16 +55,35 @@ export class Panes implements Holder, vscode.Disposable {
         });
     }
 
-    /** A pane of this kind that follows the cursor: the one there is, or a new one beside the text. */
+    /** A pane of this kind that follows the cursor: the one there is, or a new one among the other panes, beside the text. */
     open(kind: PaneKind): Pane {
         const there = [...this.panes.values()].find(pane => pane.kind === kind && !pane.pinned);
         if (there) {
             there.panel.reveal(undefined, true);
             return there;
         }
-        return this.hold(kind, vscode.window.createWebviewPanel(
-            viewType(kind), KINDS[kind].title(), { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true }, { enableScripts: true },
-        ), undefined);
+        return this.make(kind, this.column(), true);
+    }
+
+    private make(kind: PaneKind, viewColumn: vscode.ViewColumn, preserveFocus: boolean): Pane {
+        return this.hold(kind, vscode.window.createWebviewPanel(viewType(kind), KINDS[kind].title(), { viewColumn, preserveFocus }, { enableScripts: true }), undefined);
+    }
+
+    /** All panes stand in one group, which holds no texts: the manifest has the editor lock a group that begins with a pane. */
+    private column(): vscode.ViewColumn {
+        const columns = [...this.panes.values()].flatMap(({ panel }) => panel.viewColumn ?? []);
+        return columns.at(-1) ?? vscode.ViewColumn.Beside;
+    }
+
+    /** From one pane to another kind, which shows the same room and is pinned where that one is; with the hands on it. */
+    private switchTo(from: Pane, kind: PaneKind): void {
+        const { shown, pinned } = from, isFit = (pane: Pane): boolean => pane.pinned === pinned && (!pinned || (pane.shown?.uri === shown?.uri && pane.shown?.room === shown?.room));
+        const there = [...this.panes.values()].find(pane => pane.kind === kind && isFit(pane));
+        const pane = there ?? this.make(kind, from.panel.viewColumn ?? this.column(), false);
+        if (there) there.panel.reveal(undefined, false);
+        if (!shown) return;
+        if (pinned && !there) pane.pinTo(shown.uri, shown.room);
+        else if (!pinned) pane.choose(shown.uri, shown.room);
     }
 
     dispose(): void {
@@ -94,6 +113,7 @@ export class Panes implements Holder, vscode.Disposable {
     asked(pane: Pane, message: FromPane): void {
         switch (message.type) {
             case 'select': void this.text.select(message.at).catch((error: unknown) => pane.say(vscode.l10n.t('The text could not be opened: {0}', String(error)))); return;
+            case 'switch': if (KINDS[message.kind]) this.switchTo(pane, message.kind); return;
             case 'find': return this.find(pane, message.kind, message.key);
             case 'tick': return this.tick(pane, message);
             case 'mark': void this.mark(pane, message); return;

@@ -6,6 +6,9 @@ import type { HtmlText } from '../../text/fit.ts';
 
 /** The client's page as one HTML file that prints well: what is done, for how much, on which terms, the drawings last. */
 export function printedBid(bid: BidContent): HtmlText {
+    // nobody signs a page on which nothing stands: the last list goes over with the signatures
+    const lists = [list('What is not done', bid.exclusions), list('Before the work begins', bid.cautions), list('Terms', bid.terms)].filter(each => each !== false);
+    const others = lists.slice(0, -1), last = lists.at(-1) ?? false;
     return printable({
         title: `${bid.draft.length > 0 ? 'Draft of a bid' : 'Bid'}: ${bid.title}`, notice: bid.draft.length > 0 ? [`${DRAFT}:`, ...bid.draft] : [], style: STYLE,
         body: html`
@@ -19,12 +22,10 @@ ${bid.allowances.length > 0 && html`<p>In the price are set aside ${bid.allowanc
 ${bid.options.length > 0 && html`<section><h2>If you choose otherwise</h2>
 <table class="price"><tbody>${bid.options.map(({ title, price }) => html`<tr><th scope="row">${named(title)}</th><td class="figure">${price}</td></tr>`)}</tbody></table>
 <p class="soft">Each is priced by itself; together they may come to something else.</p></section>`}
-${list('What is not done', bid.exclusions)}
-${list('Before the work begins', bid.cautions)}
-${list('Terms', bid.terms)}
-${bid.draft.length === 0 && html`<section class="sign"><h2>Agreed</h2>
+${others}
+<div class="together">${last}${bid.draft.length === 0 && html`<section class="sign"><h2>Agreed</h2>
 ${['For the client', 'For the contractor'].map(who => html`<p><span class="blank long"></span> <span class="blank"></span><br><span class="soft">${who}: name and signature, date</span></p>`)}
-</section>`}
+</section>`}</div>
 ${bid.drawings.map(sheet => html`<section class="drawing">${trusted(toSvg(sheet, { as: 'part of a page', theme: 'print' }))}</section>`)}`,
     });
 }
@@ -37,7 +38,7 @@ function item(words: string): Html {
 }
 
 const STYLE = `.between{margin:.1em 0}
-section{margin-top:1.2em;break-inside:avoid}
+section{margin-top:1.2em;break-inside:avoid}.together{break-inside:avoid}
 ul{margin:.2em 0;padding-inline-start:1.2em}li{margin:.25em 0;max-width:75ch}
 .price{min-width:min(100%,32em)}.price th{font-weight:400}.price td{padding-inline-end:0}.strong th,.strong td{font-weight:600;border-bottom:2px solid var(--ink)}
 .blank{display:inline-block;width:9em;border-bottom:1px solid var(--ink)}.blank.long{width:22em;max-width:60%;height:2.4em}

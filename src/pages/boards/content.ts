@@ -3,6 +3,7 @@ import { leftoversOf } from '../../cutting/leftovers.ts';
 import type { JobSettings } from '../../job/model.ts';
 import { tapeOf } from '../../job/tape.ts';
 import type { BoardPlan, Money, StockPlan } from '../../cutting/model.ts';
+import { textWidth } from '../../drawing/text/measure-text.ts';
 import { drawBoard, toPaneSvg } from '../../drawing/index.ts';
 import type { Group } from '../../drawing/display-list.ts';
 import { printMoney } from '../../quantity/money.ts';
@@ -15,7 +16,7 @@ import { setUpsText } from '../../report/sawing/human.ts';
 import { tapingOf, tapingWords, type LaidBoard, type LaidPiece, type LaidStrip, type SawOrder } from '../../sawing/index.ts';
 import { fingerprintOf } from '../../takeoff/cut-alike.ts';
 import type { Piece } from '../../takeoff/model.ts';
-import type { PageContent, Proving, RoomOnPage, Wishes } from '../page.ts';
+import { LEAST_LETTERS, type PageContent, type Proving, type RoomOnPage, type Wishes } from '../page.ts';
 import { Sources } from '../shared/sources.ts';
 import { t } from '../shared/words.ts';
 import { boardKey, hash } from './board-key.ts';
@@ -57,6 +58,8 @@ export interface BoardOnPage {
     readonly from: 'bought' | 'on hand' | 'already cut';
     /** The drawing: markup that src/drawing made. */
     readonly svg: string;
+    /** Pieces that are too small for their names in the drawing, with their marks. */
+    readonly small: readonly string[];
     readonly pieces: readonly PieceOnPage[];
 }
 export interface PieceOnPage {
@@ -74,7 +77,7 @@ interface StepOnPage { readonly number: number; readonly key: string; readonly s
 /** Boards are drawn no narrower than this: their words would not be read. A narrower pane scrolls them. */
 const LEAST_WIDTH = 700;
 /** CSS pixels a point of the drawing takes, so that its figures are as large as the editor's small print. */
-const PIXELS_PER_POINT = 1.45;
+const PIXELS_PER_POINT = 1.5;
 
 export function boardsContent(room: RoomOnPage, wishes: Wishes): BoardsContent {
     const { plan, order, proving, stopped = false } = boardsOfHouse(room);
@@ -110,10 +113,20 @@ function boardOnPage(board: LaidBoard, order: SawOrder, id: string, width: numbe
     const show = order.job.show.value;
     return {
         key: boardKey(board), number: board.number, length: printLength(board.length, show), from: board.from,
-        svg: toPaneSvg(drawBoard(order, board, id, width), { attributesOf }),
+        svg: toPaneSvg(drawBoard(order, board, id, width, LEAST_LETTERS / PIXELS_PER_POINT), { attributesOf }),
+        small: smallOn(board, order, width, nameOf),
         pieces: board.strips.flatMap((strip: LaidStrip) => strip.pieces.map((laid): PieceOnPage => pieceOnPage(laid, tapeOf(order.job), nameOf, sources))),
     };
 }
+
+/** Pieces that the drawing has no room to name, each with its marks. */
+function smallOn(board: LaidBoard, order: SawOrder, width: number, nameOf: (piece: Piece) => string): readonly string[] {
+    const tape = tapeOf(order.job), longest = Math.max(1, ...order.boards.map(each => each.along)), laid = board.strips.flatMap(strip => strip.pieces);
+    return laid.filter(({ piece, from, to }) => (to - from) / longest * width < textWidth(nameOf(piece), NAMED.size, 600) + NAMED.beside)
+        .map(({ piece, from, to }) => `${nameOf(piece)} ${printMark(from, tape)} – ${printMark(to, tape)}`);
+}
+/** What a name takes on a board, in points: its letters, and the number of the stop beside it. */
+const NAMED = { size: 7.6, beside: 26 };
 
 function pieceOnPage({ piece, from, to }: LaidPiece, tape: Tape, nameOf: (piece: Piece) => string, sources: Sources): PieceOnPage {
     const { show } = tape;

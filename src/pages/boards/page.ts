@@ -21,7 +21,7 @@ import type { HtmlText } from '../../text/fit.ts';
 
 export const boardsPage: Page<BoardsContent> = {
     kind: 'boards',
-    ofHouse: true, takesLong: true, showsBoards: true,
+    takesLong: true, showsBoards: true,
     contentOf: boardsContent,
     exports: {
         html: room => ({ name: named(room, 'html'), bytes: printedBoards(room) }),

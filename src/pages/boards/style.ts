@@ -27,6 +27,8 @@ export const BOARDS_STYLE = `.boards-page{padding-bottom:24px}
 .board:hover .write,.write:focus-visible{opacity:1}
 .lies{overflow-x:auto;overflow-y:hidden;outline-offset:-2px}
 .lies>svg{display:block;width:100%;min-width:700px;height:auto}
+.small-pieces{margin:2px 0 0}
+.small-pieces span{white-space:nowrap}
 .board.done .lies{opacity:.45}
 .vscode-high-contrast .board.done .lies{opacity:1}
 .board.done figcaption label,.stages li.done>label span{text-decoration:line-through}
@@ -40,7 +42,7 @@ export const BOARDS_STYLE = `.boards-page{padding-bottom:24px}
 .card h3{margin:0 0 4px}
 .card h3 .soft{font-weight:400}
 .card dl{display:flex;flex-wrap:wrap;gap:2px 22px;margin:0 0 6px}
-.card dt{font-size:.85em;color:var(--soft)}
+.card dt{font-size:max(11px,.85em);color:var(--soft)}
 .card dd{margin:0}
 .card p{display:flex;flex-wrap:wrap;gap:6px;margin:0}
 .stages{padding:10px 14px;max-width:76em}

@@ -1,6 +1,6 @@
 import { afterCutting } from '../../cutting/after-cutting.ts';
 import { knownText, weakest } from '../../cutting/known.ts';
-import { drawPanePlan, drawSmallSection, sectionsOf, toPaneSvg, type Sheet } from '../../drawing/index.ts';
+import { drawSmallPlan, drawSmallSection, sectionsOf, toPaneSvg, type Sheet } from '../../drawing/index.ts';
 import { PHASES, type Estimate } from '../../estimate/model.ts';
 import type { Room } from '../../job/model.ts';
 import type { Severity } from '../../findings/finding.ts';
@@ -147,7 +147,7 @@ function looksOf(before: Room, after: Room, id: string): AlternateContent['looks
     const a = layoutOf(before).ceiling, b = layoutOf(after).ceiling;
     if (!a || !b) return [];
     const picture = (sheet: Sheet, which: string): string => toPaneSvg({ ...sheet, id: `look-${id}-${which}` }, { attributesOf: () => ({}) });
-    const plan = (ceiling: typeof a, which: string): string => picture(drawPanePlan(ceiling, takeOffOf(ceiling), PLAN), which);
+    const plan = (ceiling: typeof a, which: string): string => picture(drawSmallPlan(ceiling, takeOffOf(ceiling), PLAN), which);
     const [was] = sectionsOf(a), [is] = sectionsOf(b), show = before.job.show.value;
     const small = (one: typeof was, which: string): string | undefined => {
         const sheet = one && drawSmallSection(one.section, show);

@@ -1,3 +1,4 @@
+import { sheetRules, THEMES } from '../../drawing/index.ts';
 import { csvEstimate } from '../../report/estimate/csv.ts';
 import { jsonEstimate } from '../../report/estimate/json.ts';
 import { fileNameOfHouse } from '../../report/house.ts';
@@ -15,7 +16,7 @@ import type { HtmlText } from '../../text/fit.ts';
 
 export const estimatePage: Page<EstimateContent> = {
     kind: 'estimate',
-    ofHouse: true, showsBoards: true,
+    showsBoards: true,
     contentOf: room => estimateContent(room),
     exports: {
         html: (room, state) => ({ name: named('estimate', room, 'html'), bytes: printedEstimate(room, state) }),
@@ -31,5 +32,10 @@ function named(kind: string, { layout: { room: { job } }, house, picked = false 
 
 function printedEstimate(room: RoomOnPage, state: unknown): HtmlText {
     const content = estimateContent(room);
-    return printable({ title: t('Estimate, {0}', content.title), notice: standingNotice(standingOfRooms(room.house)), style: ESTIMATE_STYLE, body: renderEstimate(content, { ...ESTIMATE_STATE, ...state as Partial<EstimateState> | undefined }) });
+    return printable({
+        title: t('Estimate, {0}', content.title), notice: standingNotice(standingOfRooms(room.house)),
+        // the small pictures are parts of the page, which says how they look
+        style: [...sheetRules(tone => THEMES.print[tone]), ESTIMATE_STYLE].join('\n'),
+        body: renderEstimate(content, { ...ESTIMATE_STATE, ...state as Partial<EstimateState> | undefined }, true),
+    });
 }

@@ -10,7 +10,8 @@ export interface EstimateState {
 }
 export const ESTIMATE_STATE: EstimateState = { by: 'phase' };
 
-export function renderEstimate(content: EstimateContent, state: EstimateState): Html {
+/** `isPrinted`: what folds away on a screen is shown open. */
+export function renderEstimate(content: EstimateContent, state: EstimateState, isPrinted = false): Html {
     return html`<div class="estimate">
 <p class="of">${named(content.title)}</p>
 <p class="sum"><strong>${content.total}</strong> <span class="soft">${t('{0}, {1}', content.hours, content.days)}</span></p>
@@ -24,7 +25,7 @@ ${missing(content)}
 <section aria-labelledby="boards-title"><h2 id="boards-title">${t('Boards')}</h2>${amounts(content.boards, t('Boards'))}<p class="soft">${content.spare}</p></section>
 <section aria-labelledby="supplies-title"><h2 id="supplies-title">${t('Supplies')}</h2>${amounts(content.supplies, t('Supplies'))}</section>
 </div>
-${alternates(content)}
+${alternates(content, isPrinted)}
 </div>
 </div>`;
 }
@@ -61,7 +62,7 @@ function keyOf(row: LaborRow, by: EstimateState['by']): string {
 
 function group(key: string, rows: readonly LaborRow[], way: EstimateState['by']): Html {
     const minutes = rows.reduce((sum, row) => sum + row.minutes, 0);
-    return html`<tbody><tr class="group"><th scope="rowgroup" colspan="2">${way === 'room' ? named(key) : key}</th><td class="figure">${(minutes / 60).toFixed(1)} h</td><td></td></tr>
+    return html`<tbody><tr class="group"><th scope="rowgroup">${way === 'room' ? named(key) : key}</th><td class="why"></td><td class="figure">${(minutes / 60).toFixed(1)} h</td><td></td></tr>
 ${rows.map(row => html`<tr><th scope="row">${place(row.at, way === 'what' ? row.phase : row.what)}${way !== 'room' && row.room !== '' ? html` <span class="soft">${named(row.room)}</span>` : ''}</th><td class="why">${row.why}</td><td class="figure">${row.hours}</td><td class="figure">${row.amount}</td></tr>`)}</tbody>`;
 }
 
@@ -70,17 +71,17 @@ function amounts(rows: readonly AmountRow[], title: string): Html {
     return html`<table class="amounts" aria-label="${title}"><tbody>${rows.map(row => html`<tr><th scope="row">${place(row.at, row.what)}</th><td class="figure">${row.count}</td><td class="figure">${t('at {0}', row.each)}</td><td class="figure">${row.amount}</td></tr>`)}</tbody></table>`;
 }
 
-function alternates({ alternates: all, compared }: EstimateContent): Html | '' {
+function alternates({ alternates: all, compared }: EstimateContent, isPrinted: boolean): Html | '' {
     if (all.length === 0) return '';
-    return html`<section aria-labelledby="alternates-title"><h2 id="alternates-title">${t('Alternates')}</h2>${compared ? html`<p class="soft">${compared}</p>` : ''}<div class="alternates">${all.map(alternate)}</div></section>`;
+    return html`<section aria-labelledby="alternates-title"><h2 id="alternates-title">${t('Alternates')}</h2>${compared ? html`<p class="soft">${compared}</p>` : ''}<div class="alternates">${all.map(one => alternate(one, isPrinted))}</div></section>`;
 }
 
-function alternate(one: AlternateContent): Html {
+function alternate(one: AlternateContent, isPrinted: boolean): Html {
     return html`<article class="alternate"><h3>${place(one.at, one.title)}</h3>
 ${one.found.length > 0 ? html`<ul class="found">${one.found.map(({ words, severity, at }) => html`<li class="${severity}"><b>${severityWord(severity)}.</b> ${place(at, words)}</li>`)}</ul>` : ''}
 ${one.canBeBuilt ? '' : html`<p class="wrong">${t('It cannot be built so.')}</p>`}
 <p><strong>${one.difference}</strong> <span class="soft">${t('{0} instead of {1}; {2}, {3}', one.total, one.before, one.hours, one.days)}</span></p>
 ${one.looks.map(({ title, before, after }) => html`<div class="looks" role="group" aria-label="${title}"><figure><figcaption>${t('as it is')}</figcaption>${trusted(before)}</figure><figure><figcaption>${t('with this')}</figcaption>${trusted(after)}</figure></div>`)}
-<details><summary>${t('What changes')}</summary><table class="amounts"><thead><tr><th scope="col">${t('What')}</th><th scope="col" class="figure">${t('as it is')}</th><th scope="col" class="figure">${t('with this')}</th></tr></thead><tbody>
+<details ${attributes({ open: isPrinted })}><summary>${t('What changes')}</summary><table class="amounts"><thead><tr><th scope="col">${t('What')}</th><th scope="col" class="figure">${t('as it is')}</th><th scope="col" class="figure">${t('with this')}</th></tr></thead><tbody>
 ${one.changes.map(({ what, before, after }) => html`<tr><th scope="row">${what}</th><td class="figure">${before}</td><td class="figure">${after}</td></tr>`)}</tbody></table></details></article>`;
 }

@@ -11,6 +11,7 @@ export const ESTIMATE_STYLE = `.estimate{padding:10px 12px 24px;max-width:1560px
 .amounts .strong th,.amounts .strong td,.amounts .group th,.amounts .group td{font-weight:600}
 .amounts .group th,.amounts .group td{padding-top:.7em}
 .amounts td.why{color:var(--soft)}
+.amounts.labor th:first-child{overflow-wrap:anywhere}
 .amounts td:last-child,.amounts th:last-child{padding-inline-end:0}
 .ways{display:flex;flex-wrap:wrap;gap:4px;margin:.2em 0 .4em}
 .missing{border-inline-start:3px solid var(--warn);padding-inline-start:10px;margin-top:.8em}
@@ -22,6 +23,9 @@ export const ESTIMATE_STYLE = `.estimate{padding:10px 12px 24px;max-width:1560px
 .looks figure{margin:0;min-width:0}
 .looks figcaption{color:var(--soft);font-size:.92em}
 .looks svg{display:block;width:100%;height:auto}
+.printed .alternate{break-inside:avoid}
+.printed .looks{max-width:150mm}
+.printed summary{list-style:none;font-weight:600}
 .wrong,.found .error b{color:var(--accent)}
 .found .warning b{color:var(--warn)}
 .found{margin:.3em 0;padding-inline-start:1.2em}

@@ -1,5 +1,5 @@
 import type { PlanLayer } from '../../drawing/plan/pane-plan.ts';
-import { attributes, html, trusted, type Html } from '../shared/html.ts';
+import { attributes, html, trusted, wordsAlone, type Html } from '../shared/html.ts';
 import type { Shown } from '../shared/shown.ts';
 import { t } from '../shared/words.ts';
 import type { PlanContent } from './content.ts';
@@ -42,7 +42,7 @@ ${layers.map(layer => html`<label><input type="checkbox" ${attributes({ 'data-st
 function drawing({ svg, ground, findings }: PlanContent): Html {
     const marks = findings.flatMap(({ mark, severity, message, at, keys }, i) => mark ? [html`<g ${attributes({
         id: `mark-${i}`, 'class': `part mark ${severity}`, 'data-key': `finding.${i}`, 'data-at': at, 'data-lights': keys.join(' '), role: 'button', tabindex: -1, 'aria-label': `${severityWord(severity)}: ${message}`,
-    })}><title>${message}</title><circle ${attributes({ cx: round(mark[0]), cy: round(mark[1]), r: MARK_RADIUS })}/><text text-anchor="middle" font-size="9" font-weight="600" ${attributes({ x: round(mark[0]), y: round(mark[1]) + 3.2 })}>${i + 1}</text></g>`] : []);
+    })}><title>${wordsAlone(message)}</title><circle ${attributes({ cx: round(mark[0]), cy: round(mark[1]), r: MARK_RADIUS })}/><text text-anchor="middle" font-size="9" font-weight="600" ${attributes({ x: round(mark[0]), y: round(mark[1]) + 3.2 })}>${i + 1}</text></g>`] : []);
     const [begin, end] = [svg.replace(/^<svg/, `<svg data-ground="${round(ground.width)} ${round(ground.height)}"`), '</svg>'];
     return html`${trusted(begin.slice(0, begin.lastIndexOf(end)))}<g id="marks">${marks}</g></svg>`;
 }

@@ -7,7 +7,7 @@ export const PLAN_STYLE = `.plan-page{display:flex;flex-direction:column;flex:1;
 .zoom,.readout{color:var(--soft);font-variant-numeric:tabular-nums;margin-inline-start:4px}
 .readout{flex:1 1 100px;min-width:0;overflow:hidden;text-overflow:ellipsis;white-space:nowrap;text-align:end}
 .part{cursor:pointer;outline:none}
-g[id^="plan.coffer."],g[id^="plan.length."],g[id^="plan.fixture-name."],[id="plan.layer.splices"],[id="plan.layer.dimensions"]{pointer-events:none}
+g[id^="plan.coffer."],g[id^="plan.length."],g[id^="plan.fixture-name."],[id="plan.layer.splices"],[id="plan.layer.dimensions"] path{pointer-events:none}
 .part:hover>path{fill:color-mix(in srgb,var(--lit) 22%,var(--paper))}
 g[id^="plan.layer.hidden"] .part:hover>path,g[id^="plan.layer.lines"] .part:hover>path{fill:none;stroke:var(--lit);stroke-width:1.4}
 .part.lit>path{fill:color-mix(in srgb,var(--lit) 34%,var(--paper));stroke:var(--lit)}
@@ -16,6 +16,9 @@ g[id^="plan.layer.hidden"] .part:hover>path,g[id^="plan.layer.lines"] .part:hove
 .part.lit>circle{stroke:var(--lit);stroke-width:2}
 .part:focus-visible>path,.part:focus-visible>circle{stroke:var(--focus);stroke-width:2.4;stroke-dasharray:none}
 .part.about>path,.part.about>circle{stroke:var(--accent);stroke-width:1.6}
+[id="plan.layer.dimensions"] .part:is(:hover,.lit,.picked,:focus-visible)>path{fill:none;stroke:var(--lit);stroke-width:.9}
+[id="plan.layer.dimensions"] .part:is(:hover,.lit,.picked,:focus-visible)>.f-paper{fill:var(--sheet-paper);stroke:none}
+[id="plan.layer.dimensions"] .part:is(:hover,.lit,.picked)>text{font-weight:600}
 .mark>circle{fill:var(--paper);stroke:var(--accent);stroke-width:1.6}
 .mark>text{fill:var(--ink)}
 .mark.warning>circle{stroke:var(--warn)}

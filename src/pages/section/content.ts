@@ -55,7 +55,7 @@ export interface CaseShown {
 }
 
 /** CSS pixels a point of the drawing takes, as in the plan. */
-const PIXELS_PER_POINT = 1.2;
+const PIXELS_PER_POINT = 1.42;
 const SIZE_UNSAID = { width: 900, height: 680 };
 /** From this width on, in pixels, the figures stand beside the section: see style.ts. */
 const SIDE_BY_SIDE = 1000;

@@ -7,8 +7,6 @@ import { decimal, unitOf } from '../../report/csv.ts';
 import { csvStanding, standingNotice } from '../../report/standing.ts';
 import { whyText } from '../../provenance/why-text.ts';
 import { worstCase } from '../../quantity/tolerance.ts';
-import { drawTolerance } from '../../drawing/tolerance/figure.ts';
-import { drawRunStrip } from '../../drawing/tolerance/run-strip.ts';
 import type { Derived } from '../../ceiling/model.ts';
 import type { Page, RoomOnPage } from '../page.ts';
 import { html, trusted, type Html } from '../shared/html.ts';
@@ -47,21 +45,15 @@ function noticed({ standing }: RoomOnPage, drawn: Sheet): Sheet {
     return withNotice(drawn, standingNotice(standing));
 }
 
-/** Width of the figures on paper, in points. */
-const FIGURE = 520;
-
-/** Every section as its sheet, with what the tolerances do to it; then the runs of the room. */
+/** Every section as its sheet, with what comes of its tolerances; then the ways beams meet, and the runs of the room. */
 function printedSections(room: RoomOnPage): HtmlText {
-    const { ceiling, layout: { room: { name, title, job } } } = room, show = job.show.value, sections = allSectionsOf(ceiling);
-    const figure = ({ figure: each, verdict, reasons }: ToleranceCase): Html => {
-        const drawn = drawTolerance(each, FIGURE, show);
-        return html`<div class="case"><h3>${each.title}</h3><p class="verdict">${verdict}</p><div class="figure-drawn">${trusted(toSvg(drawn, { as: 'part of a page' }))}</div>
-<p class="soft scale">${t('Drawn about {0} times as large, left to right; up and down to no scale.', drawn.times)}</p><ul>${reasons.map(({ words }) => html`<li>${words}</li>`)}</ul></div>`;
-    };
+    const { ceiling, layout: { room: { name, title, job } } } = room, sections = allSectionsOf(ceiling);
+    // on paper what comes of the tolerances is a line each: their figures are for the screen, where they follow the text
+    const verdicts = (cases: readonly ToleranceCase[]): Html | '' => cases.length === 0 ? '' : html`<ul class="verdicts">${cases.map(({ figure, verdict }) => html`<li><b>${figure.title}.</b> ${verdict}</li>`)}</ul>`;
     const body = html`${sections.map((each, i) => html`<section class="sheet"><div class="drawing">${trusted(toSvg(sheetOf(room, each, i), { as: 'part of a page' }))}</div>
-${each.of === 'lines' ? [fitCase(each.lines.section, job), spacerCase(each.lines.section, job)].flatMap(one => one ? [figure(one)] : []) : []}</section>`)}
+${each.of === 'lines' ? verdicts([fitCase(each.lines.section, job), spacerCase(each.lines.section, job)].flatMap(one => one ?? [])) : ''}</section>`)}
 ${drawMeetings(ceiling, room.takeOff, Array.from({ length: meetingSheets(ceiling) }, (_, i) => ({ sheet: `C-${2 + sections.length + i}`, of: '' }))).map(drawn => html`<section class="sheet"><div class="drawing">${trusted(toSvg(drawn, { as: 'part of a page' }))}</div></section>`)}
-${runCases(ceiling).map(({ strip, cases }) => html`<section class="run"><h2>${strip.title}</h2><div class="strip">${trusted(toSvg(drawRunStrip(strip, FIGURE), { as: 'part of a page' }))}</div>${cases.map(figure)}</section>`)}`;
+${runCases(ceiling).map(({ strip, cases }) => cases.length === 0 ? '' : html`<section class="run"><h2>${strip.title}</h2>${verdicts(cases)}</section>`)}`;
     return printable({ title: t('Beam sections, {0}', title ?? name), landscape: true, notice: standingNotice(room.standing), style: SECTION_STYLE, body });
 }
 

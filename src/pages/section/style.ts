@@ -42,7 +42,8 @@ export const SECTION_STYLE = `.section-page{padding:8px 12px 20px}
 .meeting figcaption p{margin:.3em 0}
 .run{margin-top:14px}
 .choice{min-height:28px}
-.printed .case,.printed .run{break-inside:avoid}
+.printed .run{break-inside:avoid}
+.printed .verdicts li{break-inside:avoid;max-width:100ch}
 .printed .drawing>svg{width:100%;height:auto}
 .printed .columns{display:block}
 .printed .link,.printed summary{all:unset}

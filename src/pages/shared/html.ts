@@ -1,5 +1,6 @@
 import { escapeAttribute } from '../../text/xml.ts';
 import { cleanText } from '../../text/clean-text.ts';
+import { inStretches } from './lengths.ts';
 
 /**
  * Markup in the making. The only way to make it is the tag `html`, which escapes whatever is put in: names and words come
@@ -16,18 +17,29 @@ export class Html {
     }
 }
 
-/** What may stand in a template: markup as it is, all else as text. Arrays one after the other; nothing for undefined, null and false. */
+/**
+ * What may stand in a template: markup as it is, all else as text. Arrays one after the other; nothing for undefined, null and false.
+ * In text, lengths are set alike everywhere: see lengths.ts.
+ */
 export type Content = Html | string | number | false | null | undefined | readonly Content[];
 
 export function html(texts: TemplateStringsArray, ...contents: readonly Content[]): Html {
-    return new Html(texts.reduce((markup, text, i) => `${markup}${markupOf(contents[i - 1])}${text}`));
+    let isTag = false;
+    return new Html(texts.reduce((markup, text, i) => {
+        // what is put in opens no tag and closes none
+        const before = texts[i - 1]!, [opened, closed] = [before.lastIndexOf('<'), before.lastIndexOf('>')];
+        if (opened >= 0 || closed >= 0) isTag = opened > closed;
+        return `${markup}${markupOf(contents[i - 1], isTag)}${text}`;
+    }));
 }
 
-function markupOf(content: Content): string {
+function markupOf(content: Content, inTag: boolean): string {
     if (content === undefined || content === null || content === false) return '';
     if (content instanceof Html) return content.text;
-    if (typeof content === 'object') return content.map(markupOf).join('');
-    return escaped(String(content));
+    if (typeof content === 'object') return content.map(each => markupOf(each, inTag)).join('');
+    const words = String(content);
+    if (inTag || !/\d/.test(words)) return escaped(words);
+    return inStretches(words).map(({ words: some, isLength }) => (isLength ? `<span class="len">${escaped(some)}</span>` : escaped(some))).join('');
 }
 
 /** Fit for text and for attributes in either kind of quotes. */
@@ -54,6 +66,11 @@ export function attributes(table: Readonly<Record<string, AttributeValue>>): Htm
  */
 export function trusted(markup: string): Html {
     return new Html(markup);
+}
+
+/** Words for an element that holds no markup, such as the title of a page. */
+export function wordsAlone(words: string): Html {
+    return new Html(escaped(words));
 }
 
 /** A name from the job: it may run from right to left, or hold marks that turn the words after it round. */

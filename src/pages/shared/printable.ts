@@ -1,4 +1,4 @@
-import { attributes, html, trusted, type Html } from './html.ts';
+import { attributes, html, trusted, wordsAlone, type Html } from './html.ts';
 import { PRINT_COLORS, PAGE_STYLE } from './style.ts';
 import { isCalm } from '../../plain/notice.ts';
 import type { HtmlText } from '../../text/fit.ts';
@@ -49,7 +49,7 @@ export function wholeFile({ title, language, policy, style, body }: {
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${trusted(policy)}">
 <meta name="viewport" content="width=device-width">
-<title>${title}</title>
+<title>${wordsAlone(title)}</title>
 <style>${trusted(style)}</style>
 </head>
 ${body}

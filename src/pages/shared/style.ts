@@ -18,7 +18,7 @@ export const PANE_COLORS = `:root{
 --sheet-ink:var(--ink);--sheet-soft:color-mix(in srgb,var(--ink) 78%,var(--paper));--sheet-paper:var(--paper);
 --sheet-tint:color-mix(in srgb,var(--ink) 18%,var(--paper));--sheet-wash:var(--wash);--sheet-accent:var(--accent)}
 .vscode-dark,.vscode-high-contrast:not(.vscode-high-contrast-light){color-scheme:dark}
-.vscode-high-contrast{--wash:var(--paper);--line:var(--vscode-contrastBorder,var(--ink));--sheet-soft:var(--ink);--sheet-tint:var(--paper);--sheet-wash:var(--paper);
+.vscode-high-contrast{--soft:var(--ink);--wash:var(--paper);--line:var(--vscode-contrastBorder,var(--ink));--sheet-soft:var(--ink);--sheet-tint:var(--paper);--sheet-wash:var(--paper);
 --lit:var(--vscode-contrastActiveBorder,var(--focus))}`;
 
 export const PRINT_COLORS = `:root{--ink:#000;--soft:#444;--paper:#fff;--wash:#f1f1f1;--line:#999;--accent:#000;--warn:#000;--hint:#000;--lit:#000;--focus:#000;--link:#000;
@@ -35,13 +35,20 @@ h1,h2,h3{font-size:1em;font-weight:600;margin:0 0 .4em}
 @media print{.printed main{padding:0;max-width:none}}
 table{border-collapse:collapse}
 th,td{text-align:start;padding:3px 10px 3px 0;border-bottom:1px solid var(--line);vertical-align:baseline}
-td.figure,th.figure{text-align:end;font-variant-numeric:tabular-nums}
+td.figure,th.figure{text-align:end;font-variant-numeric:tabular-nums;white-space:nowrap}
 thead{display:table-header-group}
-tr{break-inside:avoid}
+tr,h2,h3,caption{break-inside:avoid}
+/* a heading goes over to the next page with what it heads */
+h1,h2,h3,caption,thead,tr.group{break-after:avoid}
+.printed button{all:unset}
+.printed .ways{display:none}
 .unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 .standing{margin:0 0 8px;padding:6px 12px;background:var(--wash);border:2px solid var(--accent)}
 .standing.calm{border:1px solid var(--line)}
 .standing h2,.printed .standing h2{margin:0 0 .2em}
 .standing ul{margin:0;padding-inline-start:1.2em}
+/* figures as the drawings write them, with real fractions, never broken over lines */
+.len{font-family:'Barlow Semi Condensed','Arial Narrow',sans-serif;font-variant-numeric:tabular-nums;white-space:nowrap}
+body:not(.printed) .len{font-size:1.14em;line-height:1}
 .soft{color:var(--soft)}
 bdi{unicode-bidi:isolate}`;

@@ -91,7 +91,7 @@ function optionText({ alternate, priced, comparison: { total } }: PricedAlternat
     return { title: alternate.title ?? alternate.name, price: differenceText(total.after.sub(total.before), priced.estimate.currency) };
 }
 
-/** The plan, and each section that is in the room. */
+/** The plan, and each section that is in the room; how many pieces it takes is ours to know. */
 function drawingsOf(ceiling: Ceiling): Sheet[] {
-    return [drawPlan(ceiling, takeOffOf(ceiling)), ...sectionsOf(ceiling).map(each => drawSection(each.section, contextIn(ceiling, each, {})))];
+    return [drawPlan(ceiling, takeOffOf(ceiling), { forClient: true }), ...sectionsOf(ceiling).map(each => drawSection(each.section, contextIn(ceiling, each, {})))];
 }

@@ -6,6 +6,7 @@ import { BLOCK_OF, PARTS_OF_BEAM } from '../../job/parts-of.ts';
 import type { RoomOnPage } from '../../pages/page.ts';
 import { sameSource, type Position, type Source } from '../../provenance/source.ts';
 import type { Part } from '../../takeoff/model.ts';
+import { gridKeys } from './grid-keys.ts';
 import { nodeAt } from './node-at.ts';
 
 /** The words of a profile's blocks, and of the grid's, with the pieces they make. */
@@ -51,13 +52,20 @@ function fixtureKeys({ kind, name }: ast.Fixture, room: RoomOnPage): readonly st
 }
 
 function lineKeys(line: ast.Line, room: RoomOnPage): readonly string[] {
-    const part = PARTS[line.path.at(-1)?.$refText ?? ''];
+    const word = line.path.at(-1)?.$refText ?? '', part = PARTS[word], sets = isOfGrid(line) && isIn(line, room) ? gridKeys(word, room) : [];
+    if (sets.length > 0) return sets;
     if (part === undefined) return [];
     const said = saidIn(line, room);
     if (said.length > 0) return said;
     // a profile that is like another one says some of a part: `spacers.every 20"`
     const profile = AstUtils.getContainerOfType(line, ast.isProfile);
     return profile ? piecesOf(room, linesOf(profile, room), part) : [];
+}
+
+/** A property of a grid, or the grid's own word. */
+function isOfGrid(line: ast.Line): boolean {
+    const outer = AstUtils.getContainerOfType(line.$container, ast.isLine);
+    return [outer, line].some(each => each?.path.at(-1)?.$refText === 'grid') || line.path.at(-2)?.$refText === 'grid';
 }
 
 function isIn(node: AstNode, { layout: { room } }: RoomOnPage): boolean {

@@ -2,10 +2,9 @@ import { DocumentState } from 'langium';
 import type { Connection } from 'vscode-languageserver';
 import type { BoardProver } from '../../cutting/board-prover.ts';
 import type { CofferSharedServices } from '../../language/coffer-services.ts';
-import { isPaneKind } from '../../pages/kinds.ts';
+import { isOfHouse, isPaneKind } from '../../pages/kinds.ts';
 import type { RoomOnPage } from '../../pages/page.ts';
 import { contentOn, PAGES } from '../../pages/pages.ts';
-import type { RoomChoice } from '../../panes/messages.ts';
 import {
     CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_MARK, PANE_SELECTION, PANE_SHOWS, PANE_STOP,
     type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneMarkParams, type PaneMarkResult,
@@ -17,12 +16,14 @@ import { BoardProofs } from './board-proofs.ts';
 import { roomAt, roomFor, type Place } from './choose.ts';
 import { keysAt } from './keys.ts';
 import { markEdits } from './mark.ts';
-import { choiceOf, Rooms } from './rooms.ts';
+import { choiceOf, housesOf, Rooms } from './rooms.ts';
 
 /** A pane of the editor's, and what was last sent to it. */
 interface Pane {
     wishes: PaneShowsParams;
     at?: Place;
+    /** The room that the cursor stood in when it was last shown, or when a room was chosen by hand. */
+    cursorIn?: string | undefined;
     /** The last good picture's room. */
     good?: RoomOnPage;
     /** What the content was made from, and the content: unchanged things are not made again, nor sent. */
@@ -86,7 +87,13 @@ export class Panes {
             pane.wishes = wishes;
             pane.content = pane.rest = pane.keys = undefined;
         } else this.panes.set(wishes.pane, { wishes, ...wishes.room && { at: wishes.room } });
+        if (wishes.room) this.panes.get(wishes.pane)!.cursorIn = this.roomOfCursor();
         this.soon();
+    }
+
+    private roomOfCursor(): string | undefined {
+        const text = this.cursor && this.rooms.document(this.cursor.uri), inside = text && roomAt(text, this.cursor!.position);
+        return inside && `${inside.uri}#${inside.room}`;
     }
 
     private closed(pane: string): void {
@@ -146,7 +153,9 @@ export class Panes {
         const text = cursor && this.rooms.document(cursor.uri);
         const inside = text && cursor && !pinned ? roomAt(text, cursor.position) : undefined;
         // the cursor leads away from what was chosen by hand as soon as it comes into another room
-        if (inside) pane.wishes = { ...pane.wishes, room: inside };
+        const cursorIn = inside && `${inside.uri}#${inside.room}`;
+        if (inside && cursorIn !== pane.cursorIn) pane.wishes = { ...pane.wishes, room: inside };
+        pane.cursorIn = cursorIn;
         const { there, all } = roomFor(this.rooms, pane.wishes, cursor, pane.at);
         const lost = there === undefined && pane.good !== undefined && (pinned || all.length === 0);
         if (there) {
@@ -156,11 +165,12 @@ export class Panes {
         }
         const known = there && this.rooms.onPage(there);
         if (known) pane.good = known;
-        const shown: RoomChoice | null = there ? choiceOf(there) : lost ? choiceOf(pane.good!) : null;
+        const one = there ?? (lost ? pane.good : undefined);
+        const { shown, rooms } = isOfHouse(kind) ? housesOf(one, all) : { shown: one ? choiceOf(one) : null, rooms: all.map(choiceOf) };
         const problem = known || pane.at === undefined ? undefined : this.rooms.firstError(pane.at.uri);
         const condition = known ? 'current' : pane.good ? 'broken' : 'nothing';
         const content = pane.good ? this.contentFor(pane, pane.good) : undefined;
-        const rest: PaneContentParams = { pane: id, kind, shown, rooms: all.map(choiceOf), condition, ...problem && { problem } };
+        const rest: PaneContentParams = { pane: id, kind, shown, rooms, condition, ...problem && { problem } };
         const restText = JSON.stringify(rest);
         if (content !== undefined || restText !== pane.rest) {
             pane.rest = restText;
@@ -177,8 +187,8 @@ export class Panes {
     /** The content, where it is not the one that was sent before. */
     private contentFor(pane: Pane, room: RoomOnPage): PaneContentParams['content'] {
         const page = PAGES[pane.wishes.kind], { width, height } = pane.wishes;
-        const stands = (page.ofHouse ? room.house : [room]).map(({ standing }) => [...standing.errors, ...standing.notComputed, ...standing.notUsed].map(({ place, message }) => `${place} ${message}`).join('\n'));
-        const madeFrom: unknown[] = [room.file, ...page.ofHouse ? room.house.map(({ file }) => file) : [], width, height, ...stands];
+        const ofHouse = isOfHouse(page.kind), stands = (ofHouse ? room.house : [room]).map(({ standing }) => [...standing.errors, ...standing.notComputed, ...standing.notUsed].map(({ place, message }) => `${place} ${message}`).join('\n'));
+        const madeFrom: unknown[] = [room.file, ...ofHouse ? room.house.map(({ file }) => file) : [], width, height, ...stands];
         const isSame = (now: readonly unknown[]): boolean =>
             pane.content !== undefined && pane.madeFrom?.length === now.length && now.every((each, i) => each === pane.madeFrom![i]);
         if (!page.showsBoards && isSame(madeFrom)) return undefined;

@@ -6,6 +6,7 @@ import { isBuiltin } from '../../language/workspace/builtin.ts';
 import { madeFrom } from '../../language/workspace/made-from.ts';
 import type { RoomOnPage } from '../../pages/page.ts';
 import { RoomsOnPages, type FilesThere, type RoomThere } from '../../pages/rooms.ts';
+import { titleOfHouse } from '../../report/house.ts';
 import type { Problem, RoomChoice } from '../../panes/messages.ts';
 import { filesOfJob } from '../files-of-job.ts';
 
@@ -57,4 +58,26 @@ function documentAt({ workspace }: CofferSharedServices, uri: string): LangiumDo
 
 export function choiceOf({ file, layout: { room } }: RoomThere): RoomChoice {
     return { uri: file.uri, room: room.name, title: room.title ?? room.name };
+}
+
+/** The same where whole houses are shown: each stands for itself by one of its rooms, and is called by its own name. */
+export function housesOf(one: RoomThere | undefined, all: readonly RoomThere[]): { readonly shown: RoomChoice | null; readonly rooms: readonly RoomChoice[] } {
+    const houses = new Map<string, RoomThere[]>();
+    for (const there of one ? [one, ...all] : all) {
+        const key = houseOf(there), rooms = houses.get(key) ?? [];
+        if (!rooms.some(each => isSame(each, there))) houses.set(key, [...rooms, there]);
+    }
+    const choices = [...houses.values()].map(rooms => ({
+        ...choiceOf(rooms[0]!), title: titleOfHouse({ job: rooms[0]!.layout.room.job, rooms: rooms.map(({ layout }) => layout) }),
+    }));
+    return { shown: one ? choices[0]! : null, rooms: choices };
+}
+
+/** Rooms without a job are under the same one: none. */
+function houseOf({ layout: { room: { job: { at } } } }: RoomThere): string {
+    return at ? `${at.uri}#${at.range.start.line}` : '';
+}
+
+function isSame(a: RoomThere, b: RoomThere): boolean {
+    return a.file.uri === b.file.uri && a.layout.room.name === b.layout.room.name;
 }

@@ -1,8 +1,8 @@
-import type { PaneKind } from '../../../src/pages/kinds.ts';
+import { isOfHouse, type PaneKind } from '../../../src/pages/kinds.ts';
 import type { RoomOnPage, Wishes } from '../../../src/pages/page.ts';
 import { contentOn, PAGES } from '../../../src/pages/pages.ts';
 import type { ContentMessage } from '../../../src/panes/messages.ts';
-import { choiceOf, Rooms } from '../../../src/server/panes/rooms.ts';
+import { choiceOf, housesOf, Rooms } from '../../../src/server/panes/rooms.ts';
 import { createServerServices } from '../../../src/server/services.ts';
 import { TestWorkspace, uriOf } from '../../support/workspace.ts';
 
@@ -27,7 +27,7 @@ export function roomOnPage(workspace: TestWorkspace, path: string, name?: string
 
 /** What the server sends to a pane of a room, as it comes over the wire. */
 export function contentMessage(kind: PaneKind, room: RoomOnPage, wishes: Wishes = {}): ContentMessage {
-    const shown = choiceOf(room);
-    const message: ContentMessage = { type: 'content', kind, shown, rooms: [shown], condition: 'current', content: contentOn(PAGES[kind], room, wishes) };
+    const choice = choiceOf(room), { shown, rooms } = isOfHouse(kind) ? housesOf(room, room.house) : { shown: choice, rooms: [choice] };
+    const message: ContentMessage = { type: 'content', kind, shown, rooms, condition: 'current', content: contentOn(PAGES[kind], room, wishes) };
     return JSON.parse(JSON.stringify(message)) as ContentMessage;
 }

@@ -9,14 +9,14 @@ import { versioned, type FromPane, type ToPane, type Versioned } from '../../../
 import { FULL } from '../../support/full.ts';
 import themes from './themes.json' with { type: 'json' };
 
-const THEMES = ['dark', 'light', 'high-contrast'] as const;
+const THEMES = ['dark', 'light', 'high-contrast', 'high-contrast-light'] as const;
 /** A theme's colors, as the editor hands them to its panes. */
 type Theme = keyof typeof themes;
 
 /** In which colors and widths a pane is looked at: each in each where everything is run, everyday each pane in colors and at a width of its own. */
 export function looks(kind: PaneKind, widths: readonly number[] = [300, 700, 1600]): readonly (readonly [Theme, number])[] {
     const own = PANE_KINDS.indexOf(kind) % THEMES.length;
-    return FULL ? THEMES.flatMap(theme => widths.map(width => [theme, width] as const)) : [[THEMES[own]!, widths[own]!]];
+    return FULL ? THEMES.flatMap(theme => widths.map(width => [theme, width] as const)) : [[THEMES[own]!, widths[own % widths.length]!]];
 }
 
 /** Tests and benchmarks run in the repository's own folder. */

@@ -1,0 +1,39 @@
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { PANE_KINDS, type PaneKind } from '../../src/pages/kinds.ts';
+import { LEAST_LETTERS } from '../../src/pages/page.ts';
+import { contentMessage, roomOnPage, serve } from './support/content.ts';
+import { inTheOneBrowser } from './support/one-browser.ts';
+import { looks, PanePage } from './support/pane-page.ts';
+import { brokenLengths, overTheEdge, smallLetters } from './support/readable.ts';
+
+/** Every file of the examples, by its way from their folder. */
+function examples(folder = 'examples'): Record<string, string> {
+    return Object.fromEntries(readdirSync(folder).flatMap(name => {
+        const path = join(folder, name);
+        if (statSync(path).isDirectory()) return Object.entries(examples(path));
+        return name.endsWith('.coffer') ? [[path.replace(/^examples\//, ''), readFileSync(path, 'utf8')]] : [];
+    }));
+}
+
+/** Narrow beside a text, half a screen, a screen of its own. */
+const WIDTHS = [400, 900, 1600];
+const CASES = PANE_KINDS.flatMap(kind => looks(kind, WIDTHS).map(([theme, width]) => [kind, theme, width] as const));
+const rooms: readonly (readonly [string, string])[] = [['dining', 'quince-lane/dining-room.coffer'], ['parlor', 'quince-lane/parlor.coffer'], ['library', 'quince-lane/library.coffer']];
+
+inTheOneBrowser();
+
+describe.each(rooms)('the panes of the %s', (name, path) => {
+    test.each(CASES)('%s in %s at %i pixels', async (kind: PaneKind, theme, width) => {
+        const pane = await PanePage.open(kind, { theme, width, height: 900 });
+        const room = roomOnPage(await serve(examples()), path);
+        await pane.fill(size => contentMessage(kind, room, size));
+        await pane.picture(`look-${name}-${kind}-${width}-${theme}`);
+        expect.soft(await smallLetters(pane.page, LEAST_LETTERS)).toEqual([]);
+        expect.soft(await brokenLengths(pane.page)).toEqual([]);
+        expect.soft(await overTheEdge(pane.page)).toEqual([]);
+        expect(pane.complaints).toEqual([]);
+        await pane.close();
+    });
+});
