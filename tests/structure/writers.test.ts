@@ -21,15 +21,15 @@ test('who says that a text is fit for its place', () => {
 });
 
 /** The gates, and what of a drawing is no text of anybody: figures, pens, names of our own. */
-const GATES = /^(?:escapeText|escapeAttribute|idText|coordinate|pathData|classes|patchSvg|paintClass|rulesFor|styleFor|styleSheet|lettersSvg)\(/;
+const GATES = /^(?:escapeText|escapeAttribute|idText|coordinate|pathData|classes|patchSvg|paintClass|rulesFor|styleFor|styleSheet|lettersSvg|(?:names\.)?looks\.(?:of|face|notice))\(/;
 const OWN: Readonly<Record<string, readonly string[]>> = {
     'drawing/svg/svg.ts': [
-        'SHEET_CLASS', 'attributes', 'c.codePointAt(0)!.toString(16)', 'cssHeight', 'cssWidth', 'descriptionId', 'fill', 'group.id', 'name', 'names.id', 'page', 'pen', 'run.anchor', 'run.weight', 'titleId', 'x', 'y',
+        'SHEET_CLASS', 'attributes', 'c.codePointAt(0)!.toString(16)', 'cssHeight', 'cssWidth', 'descriptionId', 'fill', 'group.id', 'looks.all', 'name', 'names.id', 'page', 'pen', 'run.anchor', 'run.weight', 'titleId', 'x', 'y',
     ],
     'drawing/view/picture-svg.ts': [
         'VIEW_CLASS', "[all, `.vscode-light ${all}`, `.vscode-dark ${all}`].map(selector => rulesFor('print', selector, used)).join('')", 'all', 'color', 'edge', 'edges',
-        "faces.map(face => patchSvg(part, face)).join('')", "i === 0 ? ' font-weight=\"600\"' : ''", "isCalm(notice) ? 'v-notice v-calm' : 'v-notice'",
-        'lines', 'name', 'paper', "parts.map(part => part.toString(16).padStart(2, '0')).join('')",
+        'CALM', 'WRONG', 'calm ? CALM : WRONG', "faces.map(face => patchSvg(part, face, looks)).join('')", "i === 0 ? ' font-weight=\"600\"' : ''", "isCalm(notice) ? 'v-notice v-calm' : 'v-notice'",
+        'lines', 'looks.all', 'looks.edge', 'looks.paper', 'looks.shadow', 'name', 'paper', "parts.map(part => part.toString(16).padStart(2, '0')).join('')",
         "picture.shadows.map(shadow => pathData([polygon(sameTurn(shadow), null)])).join('')", 'selector', 'shade', 'wood',
     ],
 };

@@ -23,7 +23,7 @@ const LEAST = 220;
 const ENOUGH = 430;
 
 /** In points; `least`: that words have at least, those that there is no room for then are left out. */
-export interface PaneSize { readonly width: number; readonly height: number; readonly least?: number }
+interface PaneSize { readonly width: number; readonly height: number; readonly least?: number }
 
 /** The plan alone, without a frame, as large as it goes in a pane of this size in points. */
 export function drawPanePlan(

@@ -113,7 +113,7 @@ export class Panes implements Holder, vscode.Disposable {
     asked(pane: Pane, message: FromPane): void {
         switch (message.type) {
             case 'select': void this.text.select(message.at).catch((error: unknown) => pane.say(vscode.l10n.t('The text could not be opened: {0}', String(error)))); return;
-            case 'switch': if (KINDS[message.kind]) this.switchTo(pane, message.kind); return;
+            case 'switch': return this.switchTo(pane, message.kind);
             case 'find': return this.find(pane, message.kind, message.key);
             case 'tick': return this.tick(pane, message);
             case 'mark': void this.mark(pane, message); return;

@@ -2,7 +2,7 @@
 const LENGTH = /(?<![\w'".\u2044])[~-]?(?:\d+'(?!\w)(?: (?:\d+ )?\d+(?:\/\d+)?")?|(?:\d+ )?\d+(?:\/\d+)?"|\d+(?:\.\d+)? mm\b)/g;
 
 /** A stretch of words: a length, with its fraction as it is set, or what stands between lengths. */
-export interface Stretch { readonly words: string; readonly isLength: boolean }
+interface Stretch { readonly words: string; readonly isLength: boolean }
 
 /**
  * Words in stretches. A fraction is set with the slash of its own, by which the pages' letters draw it as one sign, as the drawings do; it can be
