@@ -8,6 +8,7 @@ import { standingNotice, standingOfRooms } from '../../report/standing.ts';
 import type { Page, RoomOnPage } from '../page.ts';
 import { fileName, type FileName } from '../../text/file-name.ts';
 import { printable } from '../shared/printable.ts';
+import { NOTHING_SHOWN } from '../shared/shown.ts';
 import { t } from '../shared/words.ts';
 import { estimateContent, housePrice, type EstimateContent } from './content.ts';
 import { ESTIMATE_STATE, renderEstimate, type EstimateState } from './render.ts';
@@ -36,6 +37,6 @@ function printedEstimate(room: RoomOnPage, state: unknown): HtmlText {
         title: t('Estimate, {0}', content.title), notice: standingNotice(standingOfRooms(room.house)),
         // the small pictures are parts of the page, which says how they look
         style: [...sheetRules(tone => THEMES.print[tone]), ESTIMATE_STYLE].join('\n'),
-        body: renderEstimate(content, { ...ESTIMATE_STATE, ...state as Partial<EstimateState> | undefined }, true),
+        body: renderEstimate(content, { ...ESTIMATE_STATE, ...state as Partial<EstimateState> | undefined }, NOTHING_SHOWN, true),
     });
 }

@@ -1,5 +1,6 @@
 import { attributes, html, named, trusted, type Html } from '../shared/html.ts';
 import { severityWord } from '../plan/render.ts';
+import { NOTHING_SHOWN, type Shown } from '../shared/shown.ts';
 import { t } from '../shared/words.ts';
 import type { AlternateContent, AmountRow, EstimateContent, LaborRow } from './content.ts';
 
@@ -11,7 +12,7 @@ export interface EstimateState {
 export const ESTIMATE_STATE: EstimateState = { by: 'phase' };
 
 /** `isPrinted`: what folds away on a screen is shown open. */
-export function renderEstimate(content: EstimateContent, state: EstimateState, isPrinted = false): Html {
+export function renderEstimate(content: EstimateContent, state: EstimateState, _shown: Shown = NOTHING_SHOWN, isPrinted = false): Html {
     return html`<div class="estimate">
 <p class="of">${named(content.title)}</p>
 <p class="sum"><strong>${content.total}</strong> <span class="soft">${t('{0}, {1}', content.hours, content.days)}</span></p>
