@@ -63,8 +63,8 @@ interface StopMessage { readonly type: 'stop' }
 /** Keep the page as a file. `file`: what only the pane can make, such as a picture of what it shows; else the server makes it. */
 export interface ExportMessage { readonly type: 'export'; readonly format: ExportFormat; readonly state: unknown; readonly file?: { readonly name: string; readonly base64: string } }
 export type FromPane =
-    | ReadyMessage | SizeMessage | SelectMessage | ChooseMessage | PinMessage | SwitchMessage | FindMessage | PickMessage | TickMessage | MarkMessage | StopMessage
-    | ExportMessage;
+    | ReadyMessage | SizeMessage | SelectMessage | ChooseMessage | PinMessage | SwitchMessage | FindMessage | PickMessage | TickMessage | MarkMessage
+    | StopMessage | ExportMessage;
 
 /** On the wire. */
 export type Versioned<Message> = Message & { readonly version: typeof VERSION };

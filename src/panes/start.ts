@@ -146,7 +146,10 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
         const page = content && script.render(content, state, this.shown);
         patch(
             this.root,
-            shell({ kind: script.kind, message: this.message, pinned: this.pinned, formats: script.formats, words: this.words, isWorking: this.isWorking, page, standing: content?.standing }).text,
+            shell({
+                kind: script.kind, message: this.message, pinned: this.pinned, formats: script.formats, words: this.words, isWorking: this.isWorking, page,
+                standing: content?.standing,
+            }).text,
         );
         this.light();
         script.shown?.(this);

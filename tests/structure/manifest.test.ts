@@ -18,7 +18,9 @@ interface Manifest {
             readonly icon: { readonly light: string; readonly dark: string };
         }[];
         readonly grammars: readonly { readonly language: string; readonly scopeName: string; readonly path: string }[];
-        readonly commands: readonly { readonly command: string; readonly category: string; readonly icon?: string | { readonly light: string; readonly dark: string } }[];
+        readonly commands: readonly {
+            readonly command: string; readonly category: string; readonly icon?: string | { readonly light: string; readonly dark: string };
+        }[];
         readonly keybindings: readonly { readonly command: string; readonly key: string; readonly mac: string }[];
         readonly configurationDefaults: Record<string, unknown>;
         readonly configuration: { readonly properties: Record<string, { readonly type: string; readonly default: unknown }> };

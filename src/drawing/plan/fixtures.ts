@@ -49,7 +49,8 @@ export function fixtureSymbols(fixtures: readonly PlacedFixture[], view: PlanVie
 export function fixtureNames(fixtures: readonly PlacedFixture[], view: PlanView, room: Extent, claims: Claims, least = 0): readonly Group[] {
     return fixtures.map(placed => {
         const { center, radius, clear } = standing(placed, view);
-        const runs = claims.placeFirst(nameCandidates(placed.fixture.name, center, radius + besideClear(radius, clear), least), extent => within(extent, room)) ?? [];
+        const candidates = nameCandidates(placed.fixture.name, center, radius + besideClear(radius, clear), least);
+        const runs = claims.placeFirst(candidates, extent => within(extent, room)) ?? [];
         return group(`fixture-name.${placed.fixture.name}`, {}, runs.flatMap(run => patched(run, 'paper')));
     });
 }

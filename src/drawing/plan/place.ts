@@ -82,7 +82,8 @@ export function fitPlan(ceiling: Ceiling, show: Show, area: Extent, k: number, {
     const place = (): PlacedPlan => {
         const view: PlanView = { pointsPerTick: k, left: area.left + before + spareX / 2, top: area.top + above + spareY * 0.45 };
         return {
-            view, ...stacks(view, leftClear), across, down, beside, outsideStrings, toBalloon, hiddenLines: narrowestBottom(ceiling) * k >= (least > 0 ? HIDDEN_FROM.inPane : HIDDEN_FROM.onPaper),
+            view, ...stacks(view, leftClear), across, down, beside, outsideStrings, toBalloon,
+            hiddenLines: narrowestBottom(ceiling) * k >= (least > 0 ? HIDDEN_FROM.inPane : HIDDEN_FROM.onPaper),
             footFrom: view.top + ceiling.length * k + below + Math.min(16, spareY * 0.2),
         };
     };

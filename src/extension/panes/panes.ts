@@ -66,7 +66,8 @@ export class Panes implements Holder, vscode.Disposable {
     }
 
     private make(kind: PaneKind, viewColumn: vscode.ViewColumn, preserveFocus: boolean): Pane {
-        return this.hold(kind, vscode.window.createWebviewPanel(viewType(kind), KINDS[kind].title(), { viewColumn, preserveFocus }, { enableScripts: true }), undefined);
+        const panel = vscode.window.createWebviewPanel(viewType(kind), KINDS[kind].title(), { viewColumn, preserveFocus }, { enableScripts: true });
+        return this.hold(kind, panel, undefined);
     }
 
     /** All panes stand in one group, which holds no texts: the manifest has the editor lock a group that begins with a pane. */
@@ -77,7 +78,8 @@ export class Panes implements Holder, vscode.Disposable {
 
     /** From one pane to another kind, which shows the same room and is pinned where that one is; with the hands on it. */
     private switchTo(from: Pane, kind: PaneKind): void {
-        const { shown, pinned } = from, isFit = (pane: Pane): boolean => pane.pinned === pinned && (!pinned || (pane.shown?.uri === shown?.uri && pane.shown?.room === shown?.room));
+        const { shown, pinned } = from, isSame = (pane: Pane): boolean => pane.shown?.uri === shown?.uri && pane.shown?.room === shown?.room;
+        const isFit = (pane: Pane): boolean => pane.pinned === pinned && (!pinned || isSame(pane));
         const there = [...this.panes.values()].find(pane => pane.kind === kind && isFit(pane));
         const pane = there ?? this.make(kind, from.panel.viewColumn ?? this.column(), false);
         if (there) there.panel.reveal(undefined, false);

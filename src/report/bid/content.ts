@@ -93,5 +93,6 @@ function optionText({ alternate, priced, comparison: { total } }: PricedAlternat
 
 /** The plan, and each section that is in the room; how many pieces it takes is ours to know. */
 function drawingsOf(ceiling: Ceiling): Sheet[] {
-    return [drawPlan(ceiling, takeOffOf(ceiling), { forClient: true }), ...sectionsOf(ceiling).map(each => drawSection(each.section, contextIn(ceiling, each, {})))];
+    const sections = sectionsOf(ceiling);
+    return [drawPlan(ceiling, takeOffOf(ceiling), { forClient: true }), ...sections.map(each => drawSection(each.section, contextIn(ceiling, each, {})))];
 }

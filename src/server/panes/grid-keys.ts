@@ -53,7 +53,8 @@ function linesWith({ ceiling }: RoomOnPage, is: (line: Line) => boolean): readon
 
 function linesAndPieces(room: RoomOnPage, is: (line: Line) => boolean, part?: string): readonly string[] {
     const names = new Set(room.ceiling.lines.filter(is).map(({ name }) => name));
-    return [...linesWith(room, is), ...room.takeOff.pieces.filter(piece => piece.line !== null && names.has(piece.line) && (part === undefined || piece.part === part)).map(({ id }) => id)];
+    const pieces = room.takeOff.pieces.filter(piece => piece.line !== null && names.has(piece.line) && (part === undefined || piece.part === part));
+    return [...linesWith(room, is), ...pieces.map(({ id }) => id)];
 }
 
 function coffers({ ceiling }: RoomOnPage): readonly string[] {
@@ -62,7 +63,8 @@ function coffers({ ceiling }: RoomOnPage): readonly string[] {
 
 /** Those that lie at a wall. */
 function outerCoffers({ ceiling: { coffers: all } }: RoomOnPage): readonly string[] {
-    const [west, east, north, south] = [Math.min(...all.map(c => c.west)), Math.max(...all.map(c => c.east)), Math.min(...all.map(c => c.north)), Math.max(...all.map(c => c.south))];
+    const [west, east] = [Math.min(...all.map(c => c.west)), Math.max(...all.map(c => c.east))];
+    const [north, south] = [Math.min(...all.map(c => c.north)), Math.max(...all.map(c => c.south))];
     return all.filter(c => c.west === west || c.east === east || c.north === north || c.south === south).map(({ number }) => `coffer.${number}`);
 }
 
