@@ -17,6 +17,6 @@ export function drawSmallPlan(ceiling: Ceiling, takeOff: TakeOff, { width, heigh
     const view = { pointsPerTick: k, left: (width - ceiling.width * k) / 2, top: (height - ceiling.length * k) / 2 };
     const seen = takeOff.pieces.filter(({ part }) => part === 'bottom' || part === 'side' || part === 'band' || part === 'blocking');
     return sheet({ id: 'small-plan', title: room.title ?? room.name, description: descriptionOf(ceiling, takeOff) }, paneGround(width, height), [
-        walls(ceiling, view), ...pieces(seen, view, { show: room.job.show.value, fileName: lastPart, hidden: false }),
+        walls(ceiling, view, lastPart), ...pieces(seen, view, { show: room.job.show.value, fileName: lastPart, hidden: false }),
     ]);
 }
