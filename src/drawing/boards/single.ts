@@ -9,8 +9,8 @@ import { boardView } from './view.ts';
 const MARGIN = { left: 10, right: 12, top: 3, foot: 5 };
 
 /**
- * One board without frame or title, for a page that has its own words beside it. All boards of an order at one scale: `width` points for the longest, `least` for
- * letters.
+ * One board without frame or title, for a page that has its own words beside it. All boards of an order at one scale: `width` points for the longest,
+ * `least` for letters.
  */
 export function drawBoard(order: SawOrder, board: LaidBoard, id: string, width = 900, least = 0): Sheet {
     const longest = Math.max(1, ...order.boards.map(b => b.along));
