@@ -114,8 +114,12 @@ test.each(some(COMMANDS, 2).map(argv => [argv.join(' '), argv] as const))('what 
 test('nothing is rehearsed once the search is over, nor where nobody searches', async () => {
     const ready: Performance[] = [];
     const { code } = await cofferwright(folderWith(house), ['boards'], { ready: performance => { ready.push(performance); } });
+    // on a busy machine a search may last long enough to be rehearsed; what counts is that nothing comes after its end
+    const atEnd = ready.length;
+    await new Promise(done => { setTimeout(done, 300); });
+    expect({ code, after: ready.length - atEnd }).toEqual({ code: 0, after: 0 });
     await cofferwright(folderWith(house), ['boards', '--quick'], { ready: performance => { ready.push(performance); } });
-    expect({ code, ready }).toEqual({ code: 0, ready: [] });
+    expect(ready.length - atEnd).toBe(0);
 });
 
 test('a command does what its thread tells, in that order, and ends with the graver code', async () => {

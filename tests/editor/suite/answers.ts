@@ -72,7 +72,7 @@ test('formatting lines a file up, and changes nothing the second time', async ()
 
 test('the call hierarchy leads from a detail to the rooms that are built with it', async () => {
     const editor = await open('details/beam.coffer');
-    const [, start] = endsOf(editor.document, 'profile ');
+    const [, start] = endsOf(editor.document, 'profile beam');
     const [item] = await until('a detail', async () => {
         const items = await vscode.commands.executeCommand<vscode.CallHierarchyItem[]>('vscode.prepareCallHierarchy', editor.document.uri, start);
         return items.length > 0 && items;

@@ -100,9 +100,9 @@ test('the section pane shows every section, and the cursor lights up its parts',
     beam.selection = new vscode.Selection(cleats, cleats);
     await until('the cleats lit', async () => await lit() === 'Cleat, left,Cleat, right', lit);
     const depth = (): Promise<unknown> => inPane(SECTION, '[...document.querySelectorAll(".lengths tr")].find(row => row.textContent.startsWith("Depth"))?.querySelector(".figure").textContent');
-    await until('its depth', async () => await depth() === '7 1/2"', depth);
+    await until('its depth', async () => await depth() === '7 1⁄2"', depth);
     await replace(beam, 'stock  deep\n', 'stock  deep\n    held-down 1/2"\n');
-    await until('a deeper beam', async () => await depth() === '7 3/4"', depth);
+    await until('a deeper beam', async () => await depth() === '7 3⁄4"', depth);
     await replace(beam, '    held-down 1/2"\n', '');
     assert.equal(editor.document.isDirty, false);
 });
