@@ -1,5 +1,6 @@
 import { defineRule, type Found } from './rule.ts';
 import { reachingInto, standingAtWalls, type Reaching } from '../ceiling/at-the-wall.ts';
+import { capitalized } from '../plain/words.ts';
 import { changed, HALL_WITH_BAND } from './support/examples.ts';
 import { replacing, spelledLike } from './support/fixes.ts';
 import { sizesOf, type Sizes } from './support/words.ts';
@@ -41,7 +42,7 @@ stands 3/4" out from the wall, where its \`depth\` does not say otherwise.`,
                     const by = reaching.foot - below;
                     report({
                         at,
-                        message: `${capital(reaching.name)} ${isEdging(reaching) ? 'runs' : 'hangs'} ${size(by)} over the ${kind} ${name}${isEdging(reaching) ? '' : ` at the ${wall.name} wall`}: `
+                        message: `${capitalized(reaching.name)} ${isEdging(reaching) ? 'runs' : 'hangs'} ${size(by)} over the ${kind} ${name}${isEdging(reaching) ? '' : ` at the ${wall.name} wall`}: `
                             + `its lower edge is ${size(reaching.foot)} below the ceiling, and the ${kind} ends ${size(below)} below it. ${advice(reaching, by, size)}`,
                         ...fixed(reaching, by),
                     });
@@ -69,8 +70,4 @@ function advice({ what, of }: Reaching, by: number, size: Sizes): string {
     const belowBeams = what.kind === 'band' ? what.perimeter.belowBeams.value.ticks : 0;
     const higher = belowBeams >= by ? `Hang it ${size(by)} higher` : `Make the beams ${size(by - belowBeams)} less deep`;
     return `${higher}, or let nothing run along the ${of} wall: \`perimeter { kind none }\`.`;
-}
-
-function capital(text: string): string {
-    return text[0]!.toUpperCase() + text.slice(1);
 }

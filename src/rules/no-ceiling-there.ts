@@ -2,7 +2,7 @@ import { defineRule } from './rule.ts';
 import { reachingInto, standingAtWalls } from '../ceiling/at-the-wall.ts';
 import { changed, HALL } from './support/examples.ts';
 import { sizesOf } from './support/words.ts';
-import { listed } from '../plain/words.ts';
+import { capitalized, listed } from '../plain/words.ts';
 
 const wrong = changed(HALL, `  wall east   9' 5"\n`, `  wall east   9' 5"\n  fixture blind pocket on south at 3' width 6' depth 5"\n`);
 
@@ -44,8 +44,8 @@ What guards an opening to a stair, and what may be hung near it, is for the loca
                 const named = reaching.slice(0, MOST_NAMED).map(one => `${one.name} (${size(one.into)})`), more = reaching.length - named.length;
                 report({
                     at,
-                    message: `${listed([...named, ...more > 0 ? [`${more} more`] : []])} ${reaching.length > 1 ? 'reach' : 'reaches'} into the ${kind.replace('-', ' ')} ${name} at the ${wall.name} wall: ${INSTEAD[kind]}. `
-                        .replace(/^./, letter => letter.toUpperCase())
+                    message: `${capitalized(listed([...named, ...more > 0 ? [`${more} more`] : []]))} ${reaching.length > 1 ? 'reach' : 'reaches'} into the `
+                        + `${kind.replace('-', ' ')} ${name} at the ${wall.name} wall: ${INSTEAD[kind]}. `
                         + `Say walls along its edge, so that the room ends there; or stop the ${reaching.some(({ what }) => what !== 'trim' && 'kind' in what) ? 'beams and what runs along the wall' : 'beams'} before it.`,
                     related: reaching.flatMap(({ what, name: beam }) => (what === 'trim' || !('at' in what) ? [] : [{ at: what.at, message: `${beam} is built as said here` }])),
                 });

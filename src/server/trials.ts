@@ -1,4 +1,3 @@
-import { URI, type LangiumDocument } from 'langium';
 import type { Connection } from 'vscode-languageserver';
 import type { Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
@@ -11,6 +10,7 @@ import { inspectClosely } from '../pipeline/inspect-closely.ts';
 import { inspect, layoutOf } from '../pipeline/inspect.ts';
 import { RULES } from '../rules/index.ts';
 import { TRIALS, TRY_ROOM, type TrialsResult, type TryRoomParams, type TryRoomResult } from './messages.ts';
+import { documentAt } from './document-at.ts';
 
 /** Answers an editor that lists the rooms of the house as things to be tried, and tries one: every rule, and the dry fit. */
 export function answerTrials(connection: Connection, services: CofferSharedServices): void {
@@ -54,8 +54,4 @@ export function tryRoom(services: CofferSharedServices, { uri, room: name }: Try
 function ofRoom(content: FileContent, room: Room): readonly Finding[] {
     const alone = { ...content, rooms: [room] };
     return [...inspect(alone).findings, ...inspectClosely(alone)];
-}
-
-function documentAt({ workspace }: CofferSharedServices, uri: string): LangiumDocument | undefined {
-    return workspace.LangiumDocuments.getDocument(URI.parse(uri));
 }

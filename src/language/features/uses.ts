@@ -50,7 +50,9 @@ export class Uses {
 function put<A, B>(map: Map<A, Map<B, Reference[]>>, key: A, inner: B, reference: Reference): void {
     const of = map.get(key) ?? new Map<B, Reference[]>();
     map.set(key, of);
-    of.set(inner, [...of.get(inner) ?? [], reference]);
+    const places = of.get(inner);
+    if (places) places.push(reference);
+    else of.set(inner, [reference]);
 }
 
 function itemAround(node: AstNode): ast.Item | undefined {

@@ -1,4 +1,4 @@
-import { URI, type LangiumDocument } from 'langium';
+import type { LangiumDocument } from 'langium';
 import type { FileContent } from '../../job/file.ts';
 import { readFile } from '../../language/read-file.ts';
 import type { CofferSharedServices } from '../../language/coffer-services.ts';
@@ -9,6 +9,7 @@ import { RoomsOnPages, type FilesThere, type RoomThere } from '../../pages/rooms
 import { titleOfHouse } from '../../report/house.ts';
 import type { Problem, RoomChoice } from '../../panes/messages.ts';
 import { filesOfJob } from '../files-of-job.ts';
+import { documentAt } from '../document-at.ts';
 
 export type { RoomThere } from '../../pages/rooms.ts';
 
@@ -50,10 +51,6 @@ class OpenFiles implements FilesThere {
     reached(uri: string): readonly string[] {
         return madeFrom([uri], this.services);
     }
-}
-
-function documentAt({ workspace }: CofferSharedServices, uri: string): LangiumDocument | undefined {
-    return workspace.LangiumDocuments.getDocument(URI.parse(uri));
 }
 
 export function choiceOf({ file, layout: { room } }: RoomThere): RoomChoice {
