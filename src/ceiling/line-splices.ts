@@ -4,7 +4,7 @@ import { printLength } from '../quantity/print-length.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { bayAt } from './bays.ts';
 import { longestPiece } from './longest.ts';
-import type { Line, Splice, Trouble } from './model.ts';
+import type { Line, Splice, Tape, Trouble } from './model.ts';
 import { spliceOnCrossings } from './splices.ts';
 
 interface SplicedLine {
@@ -54,14 +54,14 @@ function saidSplices(spliced: SplicedLine, spec: LineSpec, troubles: Trouble[]):
     };
     const within = stretchesBetween(line);
     const splices = spec.splices.flatMap((said): Splice[] => {
-        const hook = said.from === undefined ? { at: ends[0], way: 1 } : hooks(spliced).get(said.from);
+        const hook: Tape | undefined = said.from === undefined ? { at: ends[0], way: 1 } : hooks(spliced).get(said.from);
         if (!hook) {
             const has = [...hooks(spliced).keys()].filter(name => !name.startsWith('wall-'));
             troubles.push({ kind: 'unknown-meeting', of: `the splices of line ${line.name} to be measured from`, name: said.from!, has, at: said.at });
             return [];
         }
         const at = Math.round(hook.at) + hook.way * said.value;
-        if (within.some(one => at > one.from && at < one.to)) return [{ at, place: placeOf(at, line), said: said.at }];
+        if (within.some(one => at > one.from && at < one.to)) return [{ at, place: placeOf(at, line), said: said.at, tape: hook }];
         if (at > line.start && at < line.end) return fail(said, `a splice of line ${line.name} where its bottom is cut anyway`, 'a splice within a piece of its bottom');
         const size = (ticks: Ticks): string => printLength(ticks, job.show.value);
         return fail(said, `a splice at ${size(said.value)} on line ${line.name}`, `a place between its ends, less than ${size(Math.round(hook.way > 0 ? line.end - hook.at : hook.at - line.start))}`);
@@ -70,9 +70,9 @@ function saidSplices(spliced: SplicedLine, spec: LineSpec, troubles: Trouble[]):
 }
 
 /** Where the tape can be hooked on, and which way it is pulled: the ends of the line, by side and by name, and the centers of the lines that it meets. */
-function hooks({ line, ends: [first, last], names: [from, to] }: SplicedLine): ReadonlyMap<string, { readonly at: number; readonly way: 1 | -1 }> {
+function hooks({ line, ends: [first, last], names: [from, to] }: SplicedLine): ReadonlyMap<string, Tape> {
     const sides: readonly [Side, Side] = line.runs === 'east-west' ? ['west', 'east'] : ['north', 'south'];
-    const found = new Map<string, { at: number; way: 1 | -1 }>();
+    const found = new Map<string, Tape>();
     for (const [at, way, names] of [[first, 1, [sides[0], from]], [last, -1, [sides[1], to]]] as const) {
         for (const name of names) for (const word of [name, `wall-${name}`]) if (!found.has(word)) found.set(word, { at, way });
     }

@@ -83,7 +83,9 @@ export interface Line {
     /** `line B { … }` where there is one, else the `beams` of the grid. */
     readonly at: Source;
 }
-export interface Splice { readonly at: Ticks; readonly place: string; readonly said?: Source }
+export interface Splice { readonly at: Ticks; readonly place: string; readonly said?: Source; readonly tape?: Tape }
+/** Where the tape is hooked on that a splice was said with, along the line, and which way it is pulled. */
+export interface Tape { readonly at: number; readonly way: 1 | -1 }
 
 export interface Coffer {
     /** 1, 2, 3 … row by row from the north-west. */

@@ -1,4 +1,4 @@
-import type { Ceiling, Line } from '../ceiling/model.ts';
+import type { Ceiling, Line, Tape } from '../ceiling/model.ts';
 import type { Fix } from '../findings/finding.ts';
 import type { JobSettings, Room } from '../job/model.ts';
 import { sameSource, type Source } from '../provenance/source.ts';
@@ -29,8 +29,8 @@ the crossing, at 56 1/2".`,
             const size = sizesOf(job);
             for (const line of ceiling?.lines ?? []) {
                 const crossing = crossingLines(ceiling!, line);
-                for (const { at, said } of line.splices) {
-                    if (!said || crossing.length === 0 || crossing.some(({ low, high }) => low <= at && at <= high)) continue;
+                for (const { at, said, tape } of line.splices) {
+                    if (!said || !tape || crossing.length === 0 || crossing.some(({ low, high }) => low <= at && at <= high)) continue;
                     const nearest = [...crossing].sort((a, b) => Math.abs(centerOf(a) - at) - Math.abs(centerOf(b) - at))[0]!;
                     const center = roundTo(centerOf(nearest), job.cutTo.value);
                     const from = line.runs === 'north-south' ? 'north' : 'west';
@@ -38,7 +38,7 @@ the crossing, at 56 1/2".`,
                         at: said,
                         message: `The splice of line ${line.name} falls in a coffer, ${whereIs(at, crossing, ticks => size(roundTo(ticks, job.cutTo.value)))}. `
                             + `Put it on the crossing with line ${nearest.name}, at ${size(center)} from the ${from} wall.`,
-                        fixes: moveTo(center, { line, said, ceiling: ceiling!, room, job }),
+                        fixes: moveTo(center, { said, tape, room, job }),
                     });
                 }
             }
@@ -57,9 +57,9 @@ function whereIs(at: Ticks, crossing: readonly Line[], size: (ticks: Ticks) => s
     return before ? `${size(at - before.high)} past line ${before.name}` : `${size(crossing[0]!.low - at)} before line ${crossing[0]!.name}`;
 }
 
-function moveTo(center: Ticks, { line, said, ceiling, room, job }: { line: Line; said: Source; ceiling: Ceiling; room: Room; job: JobSettings }): Fix[] {
+/** By the tape that the splice was said with; a crossing that lies behind its hook is in no figure of it. */
+function moveTo(center: Ticks, { said, tape, room, job }: { said: Source; tape: Tape; room: Room; job: JobSettings }): Fix[] {
     const given = room.lines.flatMap(spec => spec.splices).find(splice => sameSource(splice.at, said));
-    const wall = line.runs === 'north-south' ? ceiling.length : ceiling.width;
-    const fromFar = given?.from === 'south' || given?.from === 'east';
-    return replacing(given, spelled(fromFar ? wall - center : center, job), 'Put the splice on the crossing');
+    const figure = roundTo((center - Math.round(tape.at)) * tape.way, job.cutTo.value);
+    return figure > 0 ? replacing(given, spelled(figure, job), 'Put the splice on the crossing') : [];
 }
