@@ -85,9 +85,11 @@ function outputLost(error: NodeJS.ErrnoException): void {
     else giveUp(`What the program writes ${reasonOf(error)}`);
 }
 
-/** The system may have no thread to give, or too little memory; all else is a mistake in the program. */
+/** The system may have no thread to give, too few files that are open at once, or too little memory; all else is a mistake in the program. */
 function threadLost(error: NodeJS.ErrnoException): void {
     if (error.code === 'ERR_WORKER_INIT_FAILED') giveUp(`The system lets no thread begin (${error.message})`);
+    // Node tells some of them without their code
+    if (error.code === 'EMFILE' || error.code === 'ENFILE' || error.message.includes('too many open files')) giveUp('The system lets too few files be open at once');
     if (error.code === 'ERR_WORKER_OUT_OF_MEMORY') giveUp('There is not enough memory for what was asked');
     internal(error);
 }
