@@ -19,6 +19,8 @@ export type Trouble =
     | { readonly kind: 'grazes'; readonly line: string; readonly wall: string; readonly by: Ticks }
     /** It leaves so little to an outside corner of a coffer that trims round it and along the line are in each other. */
     | { readonly kind: 'crowds'; readonly line: string; readonly wall: string; readonly leaves: Ticks; readonly wants: Ticks }
+    /** It leaves its coffer an edge that is shorter than what the miters of the trim on it take. `along`: the wall or line of that edge. */
+    | { readonly kind: 'shortens'; readonly line: string; readonly along: string; readonly leaves: Ticks; readonly wants: Ticks }
     | { readonly kind: 'deeper-than-its-end'; readonly line: string; readonly at: string; readonly deep: Ticks; readonly has: Ticks }
     | { readonly kind: 'unlike-half-beams'; readonly walls: readonly [string, string]; readonly depths: readonly [Ticks, Ticks] }
     | { readonly kind: 'unlike-outside-corner'; readonly walls: readonly [string, string] }

@@ -186,7 +186,7 @@ export interface Arranged {
  */
 type Astray =
     | { readonly kind: 'grazes'; readonly to: string; readonly by: Ticks }
-    | { readonly kind: 'crowds'; readonly to: string; readonly leaves: Ticks; readonly wants: Ticks }
+    | { readonly kind: 'crowds' | 'shortens'; readonly to: string; readonly leaves: Ticks; readonly wants: Ticks }
     | { readonly kind: 'never-gets-there' | 'misses' | 'leaves-the-room'; readonly to: string }
     | { readonly kind: 'in-the-way'; readonly on: string; readonly other: string; readonly by: Ticks }
     | { readonly kind: 'deeper-than-its-end'; readonly to: string; readonly deep: Ticks; readonly has: Ticks };

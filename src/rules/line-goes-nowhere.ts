@@ -14,7 +14,8 @@ export const lineGoesNowhere = defineRule({
     explanation: `
 A line needs something at either end that it comes to, with a whole face to stand against: a wall, a band, a half beam, the side
 of a line that runs across there. It may not run through a wall, and it may not be deeper than the line or the half beam that it
-ends at. And it keeps so far from a corner that juts into the room, of a chimney breast or a bay, that the trim goes round it.
+ends at. And it keeps so far from a corner that juts into the room, of a chimney breast or a bay, that the trim goes round it, and
+from a corner of two walls that the trim between its end and that corner is longer than its miters take.
 
 A line that stands 1' 6" from the west wall runs north-south, as line 1 does: it never comes to it. Let it stop at line A, which
 runs across.`,
@@ -27,7 +28,7 @@ runs across.`,
             const named = (of: string): string => (walls.has(of) ? `the ${of} wall` : `line ${of}`), step = Math.max(1, job.cutTo.value);
             for (const { line, why, at } of troublesOf(layout, 'line-goes-nowhere')) {
                 const up = (ticks: Ticks): Ticks => Math.ceil(ticks / step) * step;
-                const said = why.kind === 'in-the-way' || why.kind === 'grazes' ? { ...why, by: up(why.by) } : why.kind === 'crowds' ? { ...why, leaves: Math.floor(why.leaves / step) * step, wants: up(why.wants) } : why;
+                const said = why.kind === 'in-the-way' || why.kind === 'grazes' ? { ...why, by: up(why.by) } : why.kind === 'crowds' || why.kind === 'shortens' ? { ...why, leaves: Math.floor(why.leaves / step) * step, wants: up(why.wants) } : why;
                 report({ at, message: `Line ${line} ${wordsOf(said, size, named)}` });
             }
         },
@@ -41,6 +42,7 @@ function wordsOf(why: Extract<Trouble, { kind: 'line-goes-nowhere' }>['why'], si
         case 'leaves-the-room': return `runs through ${named(why.to)}, out of the room. Say where it begins and stops: \`from\`, \`until\`.`;
         case 'grazes': return `runs into the corner of wall ${why.to}, or what runs along it there, by ${size(why.by)}. Move it by that, or let it stop at that wall: \`from\`, \`until\`.`;
         case 'crowds': return `leaves ${size(why.leaves)} to the corner of ${named(why.to)}, and the trims along the line and round that corner want ${size(why.wants)}. Move it, or let it stop at that wall: \`from\`, \`until\`.`;
+        case 'shortens': return `leaves ${size(why.leaves)} of an edge along ${named(why.to)}, and the miters of the trim on it take ${size(why.wants)}. Move it, so that it ends farther from the corner.`;
         case 'deeper-than-its-end': return `is ${size(why.deep)} deep and ends at ${named(why.to)}, which is ${size(why.has)} deep: its underside would hang below. Make ${named(why.to)} as deep, or deeper.`;
         case 'in-the-way': return `has no whole face to stand against at ${named(why.on)}: ${named(why.other)} is in the way by ${size(why.by)}. Move it by that, or let it end elsewhere.`;
     }
