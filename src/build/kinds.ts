@@ -52,7 +52,7 @@ export async function kindPages(): Promise<ReadonlyMap<string, string>> {
         const sheets = drawn(name, layout.ceiling), text = document.textDocument.getText();
         sheets.forEach(({ file, sheet }) => pages.set(`${KINDS_FOLDER}/${file}`, toSvg(sheet, { theme: 'print', as: 'part of a page' })));
         const words = /\/\*\* ([^]*?) \*\//.exec(text)![1]!.replace(/\s*\n\s*/g, ' ');
-        page.push(`## ${layout.room.title}`, '', words, '', '```coffer', text.slice(text.indexOf('room ')).trimEnd(), '```', '',
+        page.push(`## ${layout.room.title}`, '', words, '', '```coffer', text.slice(text.search(/^room /m)).trimEnd(), '```', '',
             ...sheets.map(({ file, sheet }) => `![${sheet.title}](kinds/${file})`), '');
     }
     page.push('## Stock and beams of these examples', '', '```coffer', details.trimEnd(), '```', '');
