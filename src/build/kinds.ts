@@ -31,8 +31,8 @@ const ORDER: readonly string[] = [
 ];
 
 /**
- * The page of kinds and its pictures by their paths: made from the examples by the program itself, the same bytes every time, black on white. The
- * letters are those of the page, so that a picture is small.
+ * The page of kinds and its pictures by their paths: made from the examples by the program itself, the same bytes every time, black on white. Each
+ * picture stands on the page by itself, with the reader's letters held to the width of ours: the font in every one would be three times the picture.
  */
 export async function kindPages(): Promise<ReadonlyMap<string, string>> {
     const names = readdirSync(KINDS_FOLDER).filter(name => name.endsWith('.coffer') && name !== DETAILS).map(name => name.replace('.coffer', ''));
@@ -50,7 +50,7 @@ export async function kindPages(): Promise<ReadonlyMap<string, string>> {
         const document = documents[i + 1]!, [layout] = inspect(readFile(document)).layouts;
         if (!layout?.ceiling) throw new Error(`The example ${name} cannot be laid out`);
         const sheets = drawn(name, layout.ceiling), text = document.textDocument.getText();
-        sheets.forEach(({ file, sheet }) => pages.set(`${KINDS_FOLDER}/${file}`, toSvg(sheet, { theme: 'print', as: 'part of a page' })));
+        sheets.forEach(({ file, sheet }) => pages.set(`${KINDS_FOLDER}/${file}`, toSvg(sheet, { theme: 'print', as: 'part of a page', fonts: 'held' })));
         const words = /\/\*\* ([^]*?) \*\//.exec(text)![1]!.replace(/\s*\n\s*/g, ' ');
         page.push(`## ${layout.room.title}`, '', words, '', '```coffer', text.slice(text.search(/^room /m)).trimEnd(), '```', '',
             ...sheets.map(({ file, sheet }) => `![${sheet.title}](kinds/${file})`), '');

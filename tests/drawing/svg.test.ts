@@ -106,6 +106,12 @@ test('a stretch that the font lacks is held to its width', () => {
     expect(svg).toContain('>a<tspan textLength="11" lengthAdjust="spacingAndGlyphs">\u{1F3DA}</tspan>b</text>');
 });
 
+test('where the font may be another, every line of text is held to its width, with the space between its letters', () => {
+    const svg = toSvg(sheetOf(text([0, 0], '\u{1F3DA}', { size: 10, spaced: 2 })), { fonts: 'held' });
+    expect(svg).toContain(' letter-spacing="2" textLength="13" lengthAdjust="spacingAndGlyphs">\u{1F3DA}</text>');
+    expect(svg).not.toContain('@font-face');
+});
+
 describe('shapes', () => {
     test('strokes of one pen become one path', () => {
         const svg = body(sheetOf(line([0, 0], [10, 0], 'thin'), line([0, 1], [10.004, 1.25], 'thin'), line([0, 2], [0, 5], 'edge')));

@@ -1,5 +1,5 @@
 import type { Circle, Group, Item, Line, Polyline, Sheet, TextRun } from '../display-list.ts';
-import { isInFont, textWidth } from '../text/measure-text.ts';
+import { isInFont, runWidth } from '../text/measure-text.ts';
 import type { Tone } from '../themes.ts';
 import type { PenName } from '../pens.ts';
 import { escapeAttribute, escapeText } from '../../text/xml.ts';
@@ -12,8 +12,11 @@ import type { SvgText } from '../../text/fit.ts';
 interface SvgOptions {
     /** Black on white as on paper, whatever the reader's colors are, unless said. */
     readonly theme?: SvgTheme;
-    /** `named`: the font is not put into the file; for a page or a renderer that has it already. */
-    readonly fonts?: 'embedded' | 'named';
+    /**
+     * `named`: the font is not put into the file; for a page or a renderer that has it already. `held`: nor is it, and lines of text keep their width
+     * in whatever font steps in, so that they fit where they stand.
+     */
+    readonly fonts?: 'embedded' | 'named' | 'held';
     /**
      * `part of a page`: says nothing of the paper it is printed on, which is then the page's matter. A file's shapes carry their colors as attributes too,
      * for programs that know no style sheets.
@@ -40,9 +43,9 @@ export function toSvg(sheet: Sheet, options: SvgOptions = {}): SvgText {
         + `viewBox="0 0 ${coordinate(width)} ${coordinate(height)}" role="img" aria-labelledby="${titleId} ${descriptionId}"${looks.all}>`,
         `<title id="${titleId}">${escapeText(sheet.title)}</title>`,
         `<desc id="${descriptionId}">${escapeText(sheet.description)}</desc>`,
-        `<style>${page}${styleSheet(theme, options.fonts === 'named' ? '' : fontFaces(sheet))}</style>`,
+        `<style>${page}${styleSheet(theme, (options.fonts ?? 'embedded') === 'embedded' ? fontFaces(sheet) : '')}</style>`,
         ...options.paper === 'none' ? [] : [`<path class="f-paper"${looks.of(null, 'paper')} d="M0 0h${coordinate(width)}v${coordinate(height)}h-${coordinate(width)}z"/>`],
-        ...itemsSvg(sheet.items, { id: sheet.id, looks }),
+        ...itemsSvg(sheet.items, { id: sheet.id, looks, held: options.fonts === 'held' }),
         '</svg>',
         '',
     ].join('\n') as SvgText;
@@ -57,13 +60,18 @@ export function toPaneSvg(sheet: Sheet, options: PaneSvgOptions): SvgText {
     return [
         `<svg xmlns="http://www.w3.org/2000/svg" id="${idText(sheet.id)}" class="${SHEET_CLASS}" viewBox="0 0 ${coordinate(width)} ${coordinate(height)}" role="group" aria-label="${escapeAttribute(sheet.title)}">`,
         `<desc>${escapeText(sheet.description)}</desc>`,
-        ...itemsSvg(sheet.items, { id: sheet.id, looks: NO_ATTRIBUTES, attributesOf: options.attributesOf }),
+        ...itemsSvg(sheet.items, { id: sheet.id, looks: NO_ATTRIBUTES, held: false, attributesOf: options.attributesOf }),
         '</svg>',
     ].join('\n') as SvgText;
 }
 
-/** The sheet that groups belong to, how they are told apart there, and what its shapes say of their looks themselves. */
-interface Names { readonly id: string; readonly looks: ShapeAttributes; readonly attributesOf?: (group: Group) => Readonly<Record<string, string>> }
+/** The sheet that groups belong to, how they are told apart there, what its shapes say of their looks themselves, and whether all its text keeps its width. */
+interface Names {
+    readonly id: string;
+    readonly looks: ShapeAttributes;
+    readonly held: boolean;
+    readonly attributesOf?: (group: Group) => Readonly<Record<string, string>>;
+}
 
 /** Strokes of one pen that follow each other become one path: a hatch is one element, not a hundred. */
 function itemsSvg(items: readonly Item[], names: Names): readonly string[] {
@@ -100,7 +108,7 @@ function groupSvg(group: Group, names: Names): string {
     return [`<g id="${idText(`${names.id}.${group.id}`)}"${attributes}>`, ...title, ...itemsSvg(group.items, names), '</g>'].join('\n');
 }
 
-function textSvg(run: TextRun, { looks }: Names): string {
+function textSvg(run: TextRun, { looks, held }: Names): string {
     const [x, y] = run.at.map(coordinate);
     return `<text x="${x}" y="${y}" font-size="${coordinate(run.size)}"`
         + (run.anchor === 'start' ? '' : ` text-anchor="${run.anchor}"`)
@@ -108,7 +116,7 @@ function textSvg(run: TextRun, { looks }: Names): string {
         + (run.tone === 'ink' ? '' : ` class="${classes(null, run.tone)}"${looks.of(null, run.tone)}`)
         + (run.spaced === 0 ? '' : ` letter-spacing="${coordinate(run.spaced)}"`)
         + (run.turned ? ` transform="rotate(${coordinate(-run.turned)} ${x} ${y})"` : '')
-        + `>${lettersSvg(run)}</text>`;
+        + (held ? ` ${heldTo(runWidth(run))}>${escapeText(run.text)}</text>` : `>${lettersSvg(run)}</text>`);
 }
 
 /** Where the font lacks a letter another font steps in, whose width nobody knows: such a stretch is held to the width reckoned with. */
@@ -122,9 +130,12 @@ function lettersSvg(run: TextRun): string {
     }
     return stretches.map(({ known, words }) => {
         if (known) return escapeText(words);
-        const width = textWidth(words, run.size, run.weight) + run.spaced * [...words].length;
-        return `<tspan textLength="${coordinate(width)}" lengthAdjust="spacingAndGlyphs">${escapeText(words)}</tspan>`;
+        return `<tspan ${heldTo(runWidth({ ...run, text: words }))}>${escapeText(words)}</tspan>`;
     }).join('');
+}
+
+function heldTo(width: number): string {
+    return `textLength="${coordinate(width)}" lengthAdjust="spacingAndGlyphs"`;
 }
 
 function classes(pen: PenName | null, fill: Tone | null): string {
