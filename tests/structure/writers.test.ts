@@ -21,7 +21,7 @@ test('who says that a text is fit for its place', () => {
 });
 
 /** The gates, and what of a drawing is no text of anybody: figures, pens, names of our own. */
-const GATES = /^(?:escapeText|escapeAttribute|idText|coordinate|pathData|classes|patchSvg|paintClass|rulesFor|styleFor|styleSheet|lettersSvg|(?:names\.)?looks\.(?:of|face|notice))\(/;
+const GATES = /^(?:escapeText|escapeAttribute|idText|coordinate|pathData|classes|patchSvg|paintClass|rulesFor|styleFor|styleSheet|lettersSvg|heldTo|(?:names\.)?looks\.(?:of|face|notice))\(/;
 const OWN: Readonly<Record<string, readonly string[]>> = {
     'drawing/svg/svg.ts': [
         'SHEET_CLASS', 'attributes', 'c.codePointAt(0)!.toString(16)', 'cssHeight', 'cssWidth', 'descriptionId', 'fill', 'group.id', 'looks.all', 'name', 'names.id', 'page', 'pen', 'run.anchor', 'run.weight', 'titleId', 'x', 'y',
