@@ -27,8 +27,8 @@ const alone = ['tests/server/soak.test.ts'];
 /** As many processes as there are cores: left alone, one core waits, which on two is half the machine. */
 const maxWorkers = availableParallelism();
 const setupFiles = ['tests/support/builtin-once.ts'];
-/** All cases of a long test at once take longer than a share of them. */
-const TIME = process.env['FULL'] ? 900_000 : 60_000;
+/** All cases of a long test at once take longer than a share of them. Whether a fault makes a test hang is for those to say who count the processor's time. */
+const TIME = process.env['FULL'] || mutants !== undefined ? 900_000 : 60_000;
 /** Trees and pieces by the thousand live for a test: with more room for what is young, a tenth of the time is not spent on clearing away. */
 const execArgv = ['--max-semi-space-size=128'];
 const common = { root, maxWorkers, execArgv, testTimeout: TIME, hookTimeout: TIME, setupFiles };

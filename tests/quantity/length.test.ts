@@ -85,11 +85,21 @@ describe('reading', () => {
         expect(readLength(text)?.toFraction()).toBe(new Rational(inchesText).mul(TICKS_PER_INCH).toFraction());
     });
 
+    it('knows every fraction that is one sign, alone and after inches and feet', () => {
+        const signs: readonly (readonly [string, string])[] = [['¼', '1/4'], ['½', '1/2'], ['¾', '3/4'], ['⅛', '1/8'], ['⅜', '3/8'], ['⅝', '5/8'], ['⅞', '7/8']];
+        for (const [sign, over] of signs) {
+            for (const [before, whole] of [['', 0], ['3', 3], ['2 ', 2], ['-1', -1], ["4' 6", 54]] as const) {
+                const exact = before.startsWith('-') ? new Rational(over).add(1).neg() : new Rational(over).add(whole);
+                expect(readLength(`${before}${sign}"`)?.toFraction(), `${before}${sign}`).toBe(exact.mul(TICKS_PER_INCH).toFraction());
+            }
+        }
+    });
+
     it('keeps thirds exact', () => {
         expect(readLength('1/3"')?.toFraction()).toBe('16256/3');
     });
 
-    test.each(['', '5', '5 1/2', 'abc', '"', "'", `5 1/0"`, `5/00"`, `5''`, `5" 3"`, '5 1/2 1/2"', '5 mm mm', `5' 3 mm`, '1e9 mm', '5,5 mm', '+3"', '--3"', '5.'])
+    test.each(['', '5', '5 1/2', 'abc', '"', "'", `5 1/0"`, `5/00"`, `-5/0"`, `- 2 5/0"`, `5''`, `5" 3"`, '5 1/2 1/2"', '5 mm mm', `5' 3 mm`, '1e9 mm', '5,5 mm', '+3"', '--3"', '5.'])
     ('%j is no length', text => {
         expect(readLength(text)).toBeUndefined();
     });
