@@ -103,14 +103,28 @@ describe('what is not said, or not computed', () => {
         const { depth, spacerRoom, innerWidth } = sectionOf({ ...s.profile, notComputed: [b.at()] });
         expect([depth, spacerRoom, inch(innerWidth)]).toEqual([undefined, undefined, '5 1/2"']);
     });
+    const a = board('a'), nails = { gauge: 18, length: '1 1/4"', every: 0 };
     test.each([
-        ['the width of the bottom', { bottom: { stock: board('a'), rip: '0"' } }],
-        ['the thickness of thin', { sides: { stock: board('thin', { thickness: 0 }) } }],
-        ['the distance between spacers', { spacers: { stock: board('a'), height: '5"', every: 0 } }],
-        ['what the sides are held down', { sides: { stock: board('a'), heldDown: ticksOf('1/4"') * -1 } }],
-        ['the distance between the screws of the blocking', { blocking: { stock: board('a'), screws: { gauge: 8, length: '2"', every: 0 } } }],
-        ['what the bottom is pressed by', { bottom: { stock: board('a'), press: -1 } }],
+        ...(['blocking', 'spacers', 'sides', 'bottom', 'trim'] as const).map(part => [`the width of the ${part}`, { [part]: { stock: a, rip: 0, ...part === 'spacers' && { height: '5"' } } }]),
+        ['the thickness of thin', { sides: { stock: board('thin', { thickness: 0 }) } }], ['the width of narrow', { trim: { stock: board('narrow', { width: 0 }) } }],
+        ['the height of the spacers', { spacers: { stock: a, height: 0 } }],
+        ['the distance between spacers', { spacers: { stock: a, height: '5"', every: 0 } }],
+        ['the distance of the first spacer from the end', { spacers: { stock: a, height: '5"', fromEnd: -1 } }],
+        ['what the sides are held down', { sides: { stock: a, heldDown: -1 } }],
+        ['the thickness of the cleats', { cleats: { stock: a, thickness: 0, height: '3/4"' } }], ['the height of the cleats', { cleats: { stock: a, thickness: '3/4"', height: 0 } }],
+        ['what the cleats are short at each end', { cleats: { stock: a, thickness: '3/4"', height: '3/4"', shortEachEnd: -1 } }],
+        ['what the bottom is pressed by', { bottom: { stock: a, press: -1 } }],
+        ['the distance between the screws of the blocking', { blocking: { stock: a, screws: { gauge: 8, length: '2"', every: 0 } } }],
+        ['the distance between the nails of the sides', { sides: { stock: a, nails } }], ['the distance between the nails of the bottom', { bottom: { stock: a, nails } }],
+        ['the distance between the nails of the cleats', { cleats: { stock: a, thickness: '3/4"', height: '3/4"', nails } }], ['the distance between the nails of the trim', { trim: { stock: a, nails } }],
     ] as [string, ProfileWords][])('%s that is nothing or less', (what, words) => {
         expect(profileTroubles(sectionWith(words))).toMatchObject([{ kind: 'not-positive', what }]);
+    });
+    test('nothing at all is said of what may be nothing, and of what is a tick', () => {
+        expect(profileTroubles(sectionWith({ sides: { stock: a, heldDown: 0 }, bottom: { stock: a, press: 0 }, cleats: { stock: a, thickness: 1, height: 1, shortEachEnd: 0 }, spacers: { stock: a, height: 1, every: 1, fromEnd: 0 } }))).toEqual([]);
+    });
+    test.each([[0, 1], [-1, 1], [90, 1], [1, 0], [38, 0], [89, 0]])('a crown that leans %i degrees', (spring, count) => {
+        const s = sectionWith(), trim = { ...s.profile.trim!, spring: b.said(spring) };
+        expect(profileTroubles(sectionOf({ ...s.profile, trim })).map(trouble => trouble.kind === 'not-supported' && trouble.at === trim.spring.at)).toEqual(Array.from({ length: count }, () => true));
     });
 });

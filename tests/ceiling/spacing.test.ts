@@ -170,7 +170,15 @@ describe('centered on a feature', () => {
     test('one coffer, or a feature outside of the room', () => {
         expect(kinds({ room, widths, spacing: { coffers: 1 }, feature: '84"' })).toEqual(['not-supported']);
         expect(kinds({ room, widths, spacing: { coffers: 1 }, feature: '110"' })).toEqual([]);
-        expect(kinds({ room, widths, spacing: { coffers: 4 }, feature: '300"' })).toEqual(['not-supported']);
+        // in the band, at its face, and beyond the wall
+        for (const feature of ['1/2"', '3/4"', '219 1/4"', '300"']) {
+            expect(divided({ room, band: '3/4"', widths, spacing: { coffers: 4 }, feature }).troubles, feature).toMatchObject([{ kind: 'not-supported', what: expect.stringMatching(/outside the coffers$/) }]);
+        }
+        expect(kinds({ room, band: '3/4"', widths, spacing: { coffers: 4 }, feature: '1"' })).toEqual([]);
+    });
+    test('one coffer has its middle where it is, to half a tick', () => {
+        const trouble = (feature: number): string[] => kinds({ room: 1001, widths: [10], spacing: { coffers: 1 }, feature });
+        expect([499, 500, 501, 502].map(feature => trouble(feature).length)).toEqual([1, 0, 0, 1]);
     });
     test('lines at stated places stay there, and must agree with it', () => {
         expect(kinds({ room, widths, spacing: { lines: ['110"'] }, feature: '53 1/4"' })).toEqual([]);

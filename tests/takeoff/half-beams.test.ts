@@ -8,6 +8,7 @@ import { sumOf } from '../../src/provenance/why.ts';
 import { whyText } from '../../src/provenance/why-text.ts';
 import { printInches } from '../../src/quantity/print-length.ts';
 import type { Piece, TakeOff } from '../../src/takeoff/model.ts';
+import { rowsOff } from '../../src/takeoff/rows.ts';
 import { takeOff } from '../../src/takeoff/take-off.ts';
 import { told } from '../dryfit/told.ts';
 import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
@@ -104,6 +105,7 @@ describe('any of them, round any room', () => {
         fc.assert(fc.property(rooms, words => {
             const all = built(words);
             expect(dryFit(all.ceiling, all).faults.map(told)).toEqual([]);
+            expect(rowsOff(all.ceiling, all.pieces)).toEqual([]);
             expect(new Set(all.pieces.map(piece => piece.id)).size).toBe(all.pieces.length);
             for (const piece of all.pieces) expect(`${piece.id} ${sumOf(piece.why)}`).toBe(`${piece.id} ${piece.back}`);
             halves += words.around.filter(each => each?.kind === 'half-beam').length;

@@ -7,6 +7,7 @@ import { sumOf } from '../../src/provenance/why.ts';
 import { inches } from '../../src/quantity/rational.ts';
 import { printInches } from '../../src/quantity/print-length.ts';
 import type { Piece } from '../../src/takeoff/model.ts';
+import { rowsOff } from '../../src/takeoff/rows.ts';
 import { layoutsOf } from '../support/layouts-of.ts';
 import { PLAIN_BEAM } from '../support/plain-beam.ts';
 
@@ -56,6 +57,7 @@ const layouts = await layoutsOf(TEXT);
 function built(name: string): { layout: Layout; pieces: readonly Piece[]; find(id: string): Piece } {
     const layout = layouts.find(({ room }) => room.name === name)!, takeOff = takeOffOf(layout.ceiling!), fit = dryFit(layout.ceiling!, takeOff);
     expect(fit.faults).toEqual([]);
+    expect(rowsOff(layout.ceiling!, takeOff.pieces)).toEqual([]);
     expect(fit.looked.pieces).toBe(takeOff.pieces.length);
     for (const piece of takeOff.pieces) expect(`${piece.id} ${sumOf(piece.why)}`).toBe(`${piece.id} ${piece.back}`);
     return { layout, pieces: takeOff.pieces, find: id => takeOff.pieces.find(piece => piece.id === `${name}.${id}`)! };

@@ -238,7 +238,7 @@ describe('what is counted', () => {
 
 describe('against a cabinet', () => {
     const parts = ['blocking', 'side', 'cleat', 'bottom', 'band', 'trim'] as const;
-    const { pieces, leftOut } = off({ notComputed: [{ at: said(0).at, words: 'what is against it', spoils: { parts, wall: 'east' } }] });
+    const { pieces, leftOut, joints } = off({ notComputed: [{ at: said(0).at, words: 'what is against it', spoils: { parts, wall: 'east' } }] });
     test('nothing that runs along its wall or ends there is in the list; all the rest is', () => {
         // coffers 4, 8 and 12 lie at the east wall, lines A and B end there, so do the bands north and south
         expect(new Set(leftOut.filter(({ part }) => part === 'band').map(({ on }) => on))).toEqual(new Set(['east', 'north', 'south']));
@@ -247,5 +247,29 @@ describe('against a cabinet', () => {
         expect(pieces.length + leftOut.length).toBe(off().pieces.length);
         // blocking, bottom, two sides and two cleats in each of two bays; three bands; four trims in each of three coffers
         expect(leftOut).toHaveLength(2 * 6 + 3 + 3 * 4);
+    });
+    test('no joint is told of a piece that is in no list, all others are', () => {
+        const count = (kind: string): number => joints.filter(joint => joint.kind === kind).length;
+        // of 12 butts two are in the last bays, of 24 corners four; of 48 of the trim those of coffers 4, 8 and 12; of the band the east and what it meets
+        expect(['butt', 'corner', 'trim-corner', 'band-corner', 'band-splice'].map(count)).toEqual([10, 20, 36, 2, 0]);
+        const listed = new Set(pieces.map(({ id }) => id));
+        expect(joints).toEqual(off().joints.filter(joint => joint.pieces.every(id => listed.has(id))));
+    });
+});
+
+// 20' less two bands of 3/4" and two beams of 7" are three coffers of 74 5/6": lines A and B stand at 79 1/12" and 160 11/12"; boards are 16' long
+describe('splices', () => {
+    const spliced = (words: RoomWords = {}) => off({ width: `9'`, length: `20'`, north: { coffers: 2 }, east: { coffers: 3 }, ...words }).joints
+        .filter(({ kind }) => kind === 'splice' || kind === 'band-splice').map(({ kind, at, pieces, biscuits }) => [kind, at, ...pieces.map(id => id.slice('parlor.'.length)), biscuits?.count ?? 0]);
+    test('are told by the line or the wall and where they stand on it', () => {
+        expect(spliced()).toEqual([
+            ['splice', 'line 1, on line A', 'bottom-1-a', 'bottom-1-b', 2],
+            ['band-splice', 'east wall, on line A', 'band-east-a', 'band-east-b', 0], ['band-splice', 'west wall, on line A', 'band-west-a', 'band-west-b', 0],
+        ]);
+    });
+    test('each by its own place where there are several', () => {
+        expect(spliced({ lines: { 1: { splices: ['200"', '100"'] } } }).slice(0, 2)).toEqual([
+            ['splice', 'line 1, in bay 2', 'bottom-1-a', 'bottom-1-b', 2], ['splice', 'line 1, in bay 3', 'bottom-1-b', 'bottom-1-c', 2],
+        ]);
     });
 });

@@ -1,9 +1,13 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { layOut } from '../../src/ceiling/layout.ts';
+import { printInches } from '../../src/quantity/print-length.ts';
 import { inches, millimeters } from '../../src/quantity/rational.ts';
 import { rowsOf, rowsOff } from '../../src/takeoff/rows.ts';
-import { runs } from '../support/full.ts';
+import { takeOff } from '../../src/takeoff/take-off.ts';
 import { cutTo } from '../dryfit/ceilings.ts';
+import { exampleRoom } from '../support/example-room.ts';
+import { runs } from '../support/full.ts';
 
 /** Rooms of every kind, with residue of every kind, with and without band and press, at the steps that tapes have. */
 const STEPS = { '1/16"': inches('1/16'), '1/32"': inches('1/32'), '1 mm': millimeters(1), '0.5 mm': millimeters('0.5') };
@@ -36,4 +40,31 @@ test('a row is found where each of its pieces is a step too long, or all of them
         planted++;
     }), { seed: 6, numRuns: runs(60, 15) });
     expect(planted).toBeGreaterThan(runs(15, 4));
+});
+
+// 18' 4" by 15' 2" with a band of 3/4": lines A and B have 218 1/2" between the bands, in four bays; 1, 2 and 3 run 180 1/2" through
+describe('the rows of the example', () => {
+    const ceiling = layOut(exampleRoom()).ceiling!, { pieces } = takeOff(ceiling), rows = rowsOf(ceiling, pieces);
+    test('a blocking, a bottom, and on either side sides and cleats to each of five lines; and four bands', () => {
+        const count = (part: string): number => rows.filter(row => row.part === part).length;
+        expect(['blocking', 'bottom', 'side', 'cleat', 'band', 'trim', 'spacer'].map(count)).toEqual([5, 5, 10, 10, 4, 0, 0]);
+        expect(rows.flatMap(row => row.pieces)).toHaveLength(pieces.filter(({ part }) => part !== 'trim' && part !== 'spacer').length);
+    });
+    test('come to the room just so; blocking that is cut between is short by its relief, 1/16" in each of four bays', () => {
+        const told = rows.map(({ part, pieces: [first], sum, room }) => `${part} ${first!.line ?? first!.on} ${printInches(room)}${sum === room ? '' : ` ${printInches(sum - room)}`}`);
+        expect([...new Set(told)].filter(row => /blocking|band/.test(row)).sort()).toEqual([
+            'band east 180 1/2"', 'band north 220"', 'band south 220"', 'band west 180 1/2"',
+            'blocking 1 180 1/2"', 'blocking 2 180 1/2"', 'blocking 3 180 1/2"', 'blocking A 218 1/2" -1/4"', 'blocking B 218 1/2" -1/4"',
+        ]);
+        for (const row of told.filter(each => /side|cleat|bottom/.test(each))) expect(row).toMatch(/ [123] 180 1\/2"$| [AB] 218 1\/2"$/);
+    });
+    test('one that lacks a piece is none', () => {
+        const without = pieces.filter(({ id }) => id !== 'parlor.side-A-2-north');
+        expect(rowsOf(ceiling, without).map(({ pieces: [first] }) => first!.id)).toEqual(rows.map(({ pieces: [first] }) => first!.id).filter(id => id !== 'parlor.side-A-1-north'));
+    });
+    test('there are none in a room of other walls, where the dry fit looks at them', () => {
+        const wallList = [{ name: 'north', length: `18' 4"`, bearing: 90 }, { name: 'east', length: `15' 2"`, bearing: 181 }, { name: 'south', bearing: 270 }, { name: 'west', bearing: 0 }];
+        const askew = layOut(exampleRoom({ wallList }, { spacers: null })).ceiling!;
+        expect(rowsOf(askew, takeOff(askew).pieces)).toEqual([]);
+    });
 });

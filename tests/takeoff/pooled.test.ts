@@ -1,0 +1,45 @@
+import { expect, test } from 'vitest';
+import type { Profile } from '../../src/job/model.ts';
+import type { Part } from '../../src/job/part.ts';
+import type { EndCut, Piece } from '../../src/takeoff/model.ts';
+import { isPooled, pooled, shorterBy } from '../../src/takeoff/pooled.ts';
+import { given, piece, stock } from '../cutting/samples.ts';
+
+/** How few lengths hidden pieces are cut to. That they go together as before is held by the dry fit's test of the same name. */
+const of = (...parts: readonly Part[]) => given({ slack: 3, of: new Set(parts) });
+const beams = (short: number, relief?: number): Profile => ({ cleats: { shortEachEnd: given(short) }, blocking: relief === undefined ? {} : { relief: given(relief) } }) as unknown as Profile;
+const pine = stock(), MITER: EndCut = { cut: 'miter', degrees: 45 }, SQUARE: EndCut = { cut: 'square' };
+
+test.each<[string, Parameters<typeof isPooled>, boolean]>([
+    ['spacers', [{ part: 'spacer' }, of('spacer'), undefined], true], ['spacers, where cleats alone are to be', [{ part: 'spacer' }, of('cleat'), undefined], false],
+    ['cleats that are short of their side', [{ part: 'cleat' }, of('cleat'), beams(1)], true], ['cleats that are as long', [{ part: 'cleat' }, of('cleat'), beams(0)], false],
+    ['cleats of nobody knows what', [{ part: 'cleat' }, of('cleat'), undefined], false],
+    ['blocking with the usual relief', [{ part: 'blocking', bay: 2 }, of('blocking'), beams(1)], true], ['blocking with its own', [{ part: 'blocking', bay: 2 }, of('blocking'), beams(1, 5)], true],
+    ['blocking that goes in dead tight', [{ part: 'blocking', bay: 2 }, of('blocking'), beams(1, 0)], false],
+    ['blocking that runs through', [{ part: 'blocking', bay: null }, of('blocking'), beams(1, 5)], false], ['what is seen', [{ part: 'side', bay: 1 }, of('side'), beams(1)], false],
+])('%s', (_, one, is) => {
+    expect(isPooled(...one)).toBe(is);
+});
+
+test('from the shortest of a kind on, all within the slack are as long as it; the next longer one begins anew', () => {
+    const all = [['a', 107], ['a', 100], ['a', 103], ['a', 104], ['a', 108], ['b', 101], ['b', 102]] as const;
+    const by = shorterBy(all, ([kind]) => kind, ([, length]) => length, 3);
+    expect(all.map(one => by.get(one))).toEqual([3, 0, 3, 0, 0, 0, 1]);
+});
+
+test('a shorter one stands in the middle of its place, an odd tick nearer to its beginning; a spacer hangs less low; what is at an angle stays', () => {
+    const cleat = (id: string, length: number, over: Partial<Piece> = {}): Piece => piece(id, pine, length, { part: 'cleat', line: null, width: 20, ...over });
+    const spacer = (id: string, length: number): Piece => piece(id, pine, length, { part: 'spacer', box: { west: 0, east: 5, north: 0, south: 5, top: 10, foot: 10 + length } });
+    const all = [
+        cleat('short', 100), cleat('long', 103), cleat('mitered', 103, { ends: [MITER, SQUARE] }), cleat('nipped', 103, { work: [{ kind: 'nip', by: [1, 0], ends: ['west', 'east'] }] }),
+        spacer('low', 52), spacer('high', 50), cleat('other', 102, { width: 30 }),
+    ];
+    const made = pooled(all, { poolHidden: of('cleat', 'spacer') }, () => beams(1)), find = (id: string): Piece => made.find(each => each.id === id)!;
+    expect(made.map(({ cutOverall, cutBack, back, face, cutFace, overall }) => [cutOverall, cutBack, back, face, cutFace, overall])).toEqual(
+        [100, 100, 103, 103, 50, 50, 102].map(length => Array.from({ length: 6 }, () => length)));
+    const { corners, box, why } = find('long');
+    expect([corners.map(({ x }) => x), box.west, box.east, corners.map(({ y }) => y)]).toEqual([[1, 101, 101, 1], 1, 101, [0, 0, 20, 20]]);
+    expect(why.terms.map(({ what, times, ticks }) => [what, times * ticks])).toEqual([['sample', 103], ['pooled at one stop', -3]]);
+    expect(find('low').box).toEqual({ west: 0, east: 5, north: 0, south: 5, top: 10, foot: 60 });
+    expect(pooled(all, {}, () => beams(1))).toBe(all);
+});
