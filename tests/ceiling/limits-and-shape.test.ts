@@ -4,12 +4,15 @@ import { layOut } from '../../src/ceiling/layout.ts';
 import { cutStep } from '../../src/ceiling/limits.ts';
 import type { Trouble } from '../../src/ceiling/model.ts';
 import { residueOf } from '../../src/ceiling/residue.ts';
+import { layingOf } from '../../src/ceiling/laying.ts';
+import { shapeOf } from '../../src/ceiling/room-shape.ts';
 import { isForward, isLevel } from '../../src/ceiling/shape.ts';
 import type { Grid, Room } from '../../src/job/model.ts';
 import { printInches } from '../../src/quantity/print-length.ts';
 import { inches } from '../../src/quantity/rational.ts';
-import { given, job } from '../cutting/samples.ts';
+import { given, job, nowhere } from '../cutting/samples.ts';
 import { exampleRoom } from '../support/example-room.ts';
+import { jobBuilder } from '../support/job-builder.ts';
 
 test.each<[number, string | undefined]>([
     [inches('1/2'), undefined], [inches('1/2') + 1, 'not-supported'], [1, undefined], [0, 'not-positive'], [-1, 'not-positive'],
@@ -44,4 +47,25 @@ test('a band is spliced where no board is as long, unless the text says never', 
     const splices = (of: Room): (number | undefined)[] => ['north', 'east'].map(wall => layOut(of).ceiling!.around[wall]?.splices.length);
     expect(splices(room)).toEqual([1, 0]);
     expect(splices({ ...room, grid: { ...room.grid!, around: never as Grid['around'] } })).toEqual([0, 0]);
+});
+
+// bottoms out of 16' and blocking out of 12', along 14' 2" between the half beams of the other two walls
+test('a half beam is spliced where its bottom or its blocking is longer than its boards, whichever are the shorter', () => {
+    const { stock } = jobBuilder('file:///yard.coffer'), six = (feet: string) => stock(`six-${feet}`, { thickness: '3/4"', width: '5 1/2"', lengths: [feet] });
+    const splices = (blocking: string, bottom: string): (number | undefined)[] => {
+        const around = layOut(exampleRoom({ width: `14' 2"`, north: { coffers: 3 }, band: { kind: 'half-beam', width: '2 1/2"' } }, { blocking: { stock: six(blocking) }, bottom: { stock: six(bottom) } })).ceiling!.around;
+        return ['north', 'south'].map(wall => around[wall]?.splices.length);
+    };
+    expect([splices("12'", "16'"), splices("16'", "12'"), splices("16'", "16'"), splices("12'", "12'")]).toEqual([[1, 1], [1, 1], [0, 0], [1, 1]]);
+});
+
+// lines that are laid by a wall of a rectangle run along the compass as they would without a word: what is left of rounding is theirs too
+test('lines by a wall of a rectangle lie as they do by themselves; split, fanned and at 45 degrees they do not', () => {
+    const { grid, ...room } = exampleRoom(), { shape } = shapeOf(room);
+    const laid = (how?: 'by-wall' | 'split' | 'fanned' | 'falling' | 'rising') => layingOf('north-south', { ...grid!, ...how && { layNorthSouth: { how, at: nowhere } } }, shape!, []);
+    expect(laid('by-wall')).toMatchObject({ alongCompass: true, byCenters: false, over: { room: inches(220), origin: 0, ends: ['west', 'east'] } });
+    expect(laid()!.lineAt(5, 5)).toEqual(laid('by-wall')!.lineAt(5, 5));
+    expect((['split', 'fanned', 'falling', 'rising'] as const).map(how => { const { alongCompass, byCenters } = laid(how)!; return [alongCompass, byCenters]; })).toEqual([[false, false], [false, false], [false, true], [false, true]]);
+    // at 45 degrees from corner to corner: (220" + 182") / sqrt 2
+    expect(laid('rising')!.over.room / inches(1)).toBeCloseTo(402 / Math.SQRT2, 6);
 });

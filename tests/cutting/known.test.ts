@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { gapOf } from '../../src/cutting/gap.ts';
 import { knownBy, weakest } from '../../src/cutting/known.ts';
 import type { BoardPlan, CuttingModel } from '../../src/cutting/model.ts';
+import type { Answer, Asked } from '../../src/cutting/questions.ts';
 import { Rational } from '../../src/quantity/rational.ts';
 
 describe('what is known of all stocks together is the weakest of what is known of each', () => {
@@ -26,4 +28,12 @@ describe('what is known of all stocks together is the weakest of what is known o
         expect(together([103, 100, 'sheets along'], [100, 100, 'across'])).toMatchObject({ model: 'sheets along' });
         expect('model' in together([100, 0, 'ripped'], [100, 100, 'across'])).toBe(false);
     });
+});
+
+// 1125 over 1000 is 12.5 % above it; 10625 over 10000 is 6.25 %, told as 6.3
+test.each<[number, number, number | undefined]>([[1125, 1000, 12.5], [10_625, 10_000, 6.3], [3, 2, 50], [1000, 1000, undefined], [1000, 1001, undefined], [1000, 0, undefined]])
+('a plan of %i while none is known below %i', (cost, bound, percent) => {
+    const asked = { problem: { items: [], strips: [], boards: [{ capacity: 1, cost, available: null, across: 0 }] }, layouts: [] } as Asked;
+    const answer: Answer = { layouts: [{ board: 0, times: 1, strips: [] }], bound };
+    expect(gapOf(asked, answer)).toBe(percent);
 });

@@ -52,6 +52,21 @@ describe('a bound is one of the job only where nothing was rounded', () => {
     test('lengths, up to 65,536 steps of their grid a board', () => {
         expect([exactly(65_535, '3'), exactly(65_536, '3')]).toEqual([true, false]);
     });
+    test('where they are rounded pieces are taken longer and boards shorter, by less than a unit', () => {
+        const of = stock({ feet: [8, 16], perFoot: '2' }), lengths = [inches(40) + 1, inches(29) + 4], fine = job({ kerf: given(1537) });
+        const { problem, lengthUnit, exact } = pose(of, lengths.map((length, i) => blankOf(piece(`c${i}`, of, length), fine) as Blank), offersOf(of, fine), fine, [], true);
+        expect(exact).toBe(false);
+        expect(Math.max(...problem.boards.map(({ capacity }) => capacity))).toBeGreaterThan(32_768);
+        for (const [i, { size }] of problem.items.entries()) {
+            expect(size * lengthUnit).toBeGreaterThanOrEqual(lengths[i]! + 1537);
+            expect((size - 1) * lengthUnit).toBeLessThan(lengths[i]! + 1537);
+        }
+        for (const [i, { capacity }] of problem.boards.entries()) {
+            const usable = [96, 192].map(length => inches(length) - inches(1) + 1537)[i]!;
+            expect(capacity * lengthUnit).toBeLessThanOrEqual(usable);
+            expect((capacity + 1) * lengthUnit).toBeGreaterThan(usable);
+        }
+    });
     test('prices, up to a millionth', () => {
         expect([exactly(65_000, '3.000001'), exactly(65_000, '3.0000001')]).toEqual([true, false]);
     });

@@ -204,6 +204,14 @@ describe('lines that are written into the job', () => {
             { room: 'study', line: `cut 6' 11 3/8" of study-pine into cleat-1, cleat-2 at 3' 4" left 3' 6 3/4"` },
         ]);
     });
+    test('a section that two rooms have strips of is cut off by the first of them, which may leave less than is worth keeping', () => {
+        const [bottom, first, second] = [inDen('bottom', pine, inches(60)), ...['den', 'study'].map(room => piece(`${room}.cleat`, pine, inches(40), { room, part: 'cleat', width: inches('3/4'), ripped: true }))];
+        expect(cutLines(sectioned([bottom!, first!, second!]), room => `${room}-pine`, settings)).toEqual([
+            { room: 'den', line: `cut 12' of den-pine\n    into bottom at 5'\n    into cleat at 3' 4"\n    left 3' 7 1/4"` },
+            // what it takes lies in a section that is off already: all it can say is the board
+            { room: 'study', line: `cut 12' of study-pine into cleat at 3' 4"` },
+        ]);
+    });
     test('what is on hand, those of one worth together', () => {
         expect(onHandLines([{ count: 2, length: feet(8) }, { count: 1, length: inches(62), worth: '4 USD' }, { count: 1, length: inches('31 1/2') }], 'feet-inches')).toEqual([
             `on-hand 2 x 8', 1 x 2' 7 1/2"`, `on-hand 1 x 5' 2" worth 4 USD`,
@@ -220,6 +228,15 @@ describe('what is left when all is cut', () => {
         expect(left!.pieces.map(({ length, worth }) => [length, worth?.amount.toFraction()])).toEqual([
             [inches('90 7/8'), new Rational('90.875').div(12).mul('1.8').div(4).toFraction()], [feet(4), undefined],
         ]);
+    });
+
+    test('boards on hand that are said in two places are taken one after the other, and no more than there are', () => {
+        const rack = (...there: [number, Ticks][]): Stock => stock({ perFoot: '2', onHand: there });
+        const unused = (of: Stock, count: number): [number, number][] => leftoversOf([{ plan: planBoards(Array.from({ length: count }, (_, i) => inDen(`p${i}`, of, inches(90))), settings), job: settings }])
+            .flatMap(({ pieces }) => pieces.map(({ count: left, length }): [number, number] => [left, length]));
+        const twice = rack([1, feet(8)], [2, feet(8)]);
+        expect([1, 2, 3].map(count => unused(twice, count))).toEqual([[[2, feet(8)]], [[1, feet(8)]], []]);
+        expect(unused(rack([1, feet(8)], [1, feet(10)]), 1)).toEqual([[1, feet(10)]]);
     });
 
     test('boards that were not needed, offcuts worth keeping rounded down, strips by their width', () => {
