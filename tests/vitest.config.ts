@@ -27,7 +27,7 @@ const alone = ['tests/server/soak.test.ts'];
 /** As many processes as there are cores: left alone, one core waits, which on two is half the machine. */
 const maxWorkers = availableParallelism();
 const setupFiles = ['tests/support/builtin-once.ts'];
-/** All cases of a long test at once take longer than a share of them. Whether a fault makes a test hang is for those to say who count the processor's time. */
+/** All cases of a long test at once take longer than a share of them. Whether a fault makes one hang is told by the time of the processor. */
 const TIME = process.env['FULL'] || mutants !== undefined ? 900_000 : 60_000;
 /** Trees and pieces by the thousand live for a test: with more room for what is young, a tenth of the time is not spent on clearing away. */
 const execArgv = ['--max-semi-space-size=128'];

@@ -12,13 +12,16 @@ import { exampleRoom } from '../support/example-room.ts';
 const room = exampleRoom(), ceiling = layOut(room).ceiling!;
 interface Words { readonly begins?: string; readonly from?: AtWall['from']; readonly width?: string; readonly depth?: string }
 function withOne(wall: string, { begins, from = 'north-west', width, depth = '1' }: Words): Ceiling {
-    const atWall: AtWall = { wall: given(wall), from, depth: inches(depth), ...begins && { begins: given(inches(begins)) }, ...width && { width: given(inches(width)) } };
+    const atWall: AtWall = {
+        wall: given(wall), from, depth: inches(depth), ...begins && { begins: given(inches(begins)) }, ...width && { width: given(inches(width)) },
+    };
     const fixture: Fixture = { name: 'win', at: nowhere, kind: 'casing', atWall };
     return { ...ceiling, room: { ...room, fixtures: [fixture, { name: 'lamp', at: nowhere, kind: 'light', x: 0, y: 0 }] } };
 }
 
 describe('from where to where something stands along its wall, counted clockwise round the room', () => {
-    const stands = (wall: string, words: Words): string[][] => standingAtWalls(withOne(wall, words)).map(({ from, to, wall: { name } }) => [name, printInches(from), printInches(to)]);
+    const stands = (wall: string, words: Words): string[][] =>
+        standingAtWalls(withOne(wall, words)).map(({ from, to, wall: { name } }) => [name, printInches(from), printInches(to)]);
     test.each<[string, AtWall['from'], string, string]>([
         // north runs to the east, east to the south, south to the west, west to the north
         ['north', 'north-west', '10"', '40"'], ['north', 'north-east', '180"', '210"'], ['east', 'north-east', '10"', '40"'], ['east', 'south-east', '142"', '172"'],

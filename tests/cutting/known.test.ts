@@ -31,7 +31,9 @@ describe('what is known of all stocks together is the weakest of what is known o
 });
 
 // 1125 over 1000 is 12.5 % above it; 10625 over 10000 is 6.25 %, told as 6.3
-test.each<[number, number, number | undefined]>([[1125, 1000, 12.5], [10_625, 10_000, 6.3], [3, 2, 50], [1000, 1000, undefined], [1000, 1001, undefined], [1000, 0, undefined]])
+test.each<[number, number, number | undefined]>([
+    [1125, 1000, 12.5], [10_625, 10_000, 6.3], [3, 2, 50], [1000, 1000, undefined], [1000, 1001, undefined], [1000, 0, undefined],
+])
 ('a plan of %i while none is known below %i', (cost, bound, percent) => {
     const asked = { problem: { items: [], strips: [], boards: [{ capacity: 1, cost, available: null, across: 0 }] }, layouts: [] } as Asked;
     const answer: Answer = { layouts: [{ board: 0, times: 1, strips: [] }], bound };

@@ -7,7 +7,8 @@ import { given, piece, stock } from '../cutting/samples.ts';
 
 /** How few lengths hidden pieces are cut to. That they go together as before is held by the dry fit's test of the same name. */
 const of = (...parts: readonly Part[]) => given({ slack: 3, of: new Set(parts) });
-const beams = (short: number, relief?: number): Profile => ({ cleats: { shortEachEnd: given(short) }, blocking: relief === undefined ? {} : { relief: given(relief) } }) as unknown as Profile;
+const beams = (short: number, relief?: number): Profile =>
+    ({ cleats: { shortEachEnd: given(short) }, blocking: relief === undefined ? {} : { relief: given(relief) } }) as unknown as Profile;
 const pine = stock(), MITER: EndCut = { cut: 'miter', degrees: 45 }, SQUARE: EndCut = { cut: 'square' };
 
 test.each<[string, Parameters<typeof isPooled>, boolean]>([
