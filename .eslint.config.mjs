@@ -2,7 +2,7 @@
 import tseslint from 'typescript-eslint';
 
 export default tseslint.config(
-    { ignores: ['src/language/generated/**', '**/*.d.ts'] },
+    { ignores: ['src/*/generated/**', '**/*.d.ts'] },
     {
         files: ['src/**/*.ts', 'tests/**/*.ts'],
         extends: [tseslint.configs.recommended],

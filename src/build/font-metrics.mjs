@@ -1,14 +1,12 @@
-// Writes src/drawing/text/font-metrics.ts: how wide each character of the drawings' font is, so that drawings can measure
-// text without carrying a font reader. Run it again when the font package changes: node src/build/font-metrics.mjs
+// Writes src/drawing/generated/font-metrics.ts: how wide each character of the drawings' font is, so that drawings can measure
+// text without carrying a font reader. ready.mjs runs it where the font has changed.
 import { readFileSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { join } from 'node:path';
 import { create } from 'fontkit';
-
-const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
+import { isEntry, root } from './ready.mjs';
 
 /** The font's two files of a weight: western European letters, and the rest of the Latin ones. */
-export function fontsOf(weight) {
+function fontsOf(weight) {
     return ['latin', 'latin-ext'].map(subset => create(readFileSync(join(root, `node_modules/@fontsource/barlow-semi-condensed/files/barlow-semi-condensed-${subset}-${weight}-normal.woff2`))));
 }
 
@@ -49,7 +47,7 @@ function weightText(weight) {
     ].join('\n');
 }
 
-export function metricsModule() {
+function metricsModule() {
     return `// Made by src/build/font-metrics.mjs from Barlow Semi Condensed (SIL Open Font License 1.1); not edited by hand.
 
 /** Advance widths in font units. */
@@ -72,4 +70,4 @@ ${weightText(600)}
 `;
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) writeFileSync(join(root, 'src/drawing/text/font-metrics.ts'), metricsModule());
+if (isEntry(import.meta.url)) writeFileSync(join(root, 'src/drawing/generated/font-metrics.ts'), metricsModule());

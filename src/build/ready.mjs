@@ -1,4 +1,4 @@
-// Makes a clone ready for work: installs the dependencies and generates the parser, each only where it is out of date.
+// Makes a clone ready for work: installs the dependencies, generates the parser and the table of letters, each only where it is out of date.
 // Runs before anything is installed, so it uses Node alone.
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
@@ -7,7 +7,13 @@ import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 export const root = resolve(dirname(fileURLToPath(import.meta.url)), '../..');
-const generated = join(root, 'src/language/generated');
+
+/** What is generated, each in a folder of its own with a hash over all that it depends on. */
+const PARSER = { folder: 'src/language/generated', main: 'grammar.ts', from: ['src/language/coffer.langium', 'langium-config.json', 'node_modules/langium-cli/package.json'] };
+const LETTERS = {
+    folder: 'src/drawing/generated', main: 'font-metrics.ts',
+    from: ['src/build/font-metrics.mjs', 'node_modules/@fontsource/barlow-semi-condensed/package.json', 'node_modules/fontkit/package.json'],
+};
 
 /**
  * Installs and generates what is missing or stale. Throws where a step fails.
@@ -22,13 +28,11 @@ export function ready({ onlyToBuild = false } = {}) {
         // `dev` is asked for by name: with NODE_ENV=production npm would leave it out
         npm(['ci', onlyToBuild ? '--omit=dev' : '--include=dev', '--no-audit', '--no-fund', '--loglevel=error']);
     }
-    if (!parserIsFresh()) {
+    if (!isFresh(PARSER)) {
         console.log('Generating the parser …');
-        rmSync(join(generated, '.made-from'), { force: true });      // the generator asks what to do with a file it does not know, and writes nothing
-        run(process.execPath, [join(root, 'node_modules/langium-cli/bin/langium.js'), 'generate', '--file', 'langium-config.json'], { quiet: true });
-        mkdirSync(generated, { recursive: true });
-        writeFileSync(join(generated, '.made-from'), parserSources());
+        generate(PARSER, [join(root, 'node_modules/langium-cli/bin/langium.js'), 'generate', '--file', 'langium-config.json']);
     }
+    if (!isFresh(LETTERS)) generate(LETTERS, [join(root, 'src/build/font-metrics.mjs')]);
 }
 
 /**
@@ -43,17 +47,21 @@ function installed(onlyToBuild) {
         path === '' || (onlyToBuild && wanted.dev) || (has[path] ? has[path].version === wanted.version : wanted.optional === true));
 }
 
-function parserIsFresh() {
-    const stamp = join(generated, '.made-from');
-    return existsSync(join(generated, 'grammar.ts')) && existsSync(stamp) && readFileSync(stamp, 'utf8') === parserSources();
+function isFresh({ folder, main, from }) {
+    const stamp = join(root, folder, '.made-from');
+    return existsSync(join(root, folder, main)) && existsSync(stamp) && readFileSync(stamp, 'utf8') === hashOf(from);
 }
 
-/** One hash over all that the generated parser depends on. */
-function parserSources() {
+function generate({ folder, from }, args) {
+    rmSync(join(root, folder, '.made-from'), { force: true });      // langium-cli asks what to do with a file it does not know, and writes nothing
+    mkdirSync(join(root, folder), { recursive: true });
+    run(process.execPath, args, { quiet: true });
+    writeFileSync(join(root, folder, '.made-from'), hashOf(from));
+}
+
+function hashOf(files) {
     const hash = createHash('sha256');
-    for (const file of ['src/language/coffer.langium', 'langium-config.json', 'node_modules/langium-cli/package.json']) {
-        hash.update(file).update(readFileSync(join(root, file)));
-    }
+    for (const file of files) hash.update(file).update(readFileSync(join(root, file)));
     return hash.digest('hex');
 }
 

@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { create } from 'fontkit';
 import { describe, expect, test } from 'vitest';
@@ -15,11 +14,6 @@ import { runs } from '../support/full.ts';
 const root = new URL('../..', import.meta.url);
 const fontFile = (subset: string, weight: number) => readFileSync(new URL(`node_modules/@fontsource/barlow-semi-condensed/files/barlow-semi-condensed-${subset}-${weight}-normal.woff2`, root));
 const FONTS = { 400: create(fontFile('latin', 400)), 600: create(fontFile('latin', 600)) };
-
-test('the table of widths is the one that the font package gives', async () => {
-    const { metricsModule } = await import(new URL('src/build/font-metrics.mjs', root).href) as { metricsModule: () => string };
-    expect(readFileSync(fileURLToPath(new URL('src/drawing/text/font-metrics.ts', root)), 'utf8')).toBe(metricsModule());
-});
 
 test('widths agree with a font reader that lays the text out, kerning and fractions included', () => {
     const words = ['4\' 1 3\u20448"', '12\' 11 31\u204432"', '115\u2044128"', '1668.5', 'Reflected ceiling plan', 'Lines stand by their centers, from the west and the north wall.', '15\' 0 1\u20442" through', '0', 'Ceiling board, as found', '#8 × 2 1\u20442" every 16"'];

@@ -1,4 +1,4 @@
-import { FONT_WIDTHS, type FontWidths } from './font-metrics.ts';
+import { FONT_WIDTHS, type FontWidths } from '../generated/font-metrics.ts';
 import type { TextRun, Weight } from '../display-list.ts';
 
 /** Heights of the font above and below the baseline, in ems: of a capital or a digit, and of a comma or a `p`. */
