@@ -1,5 +1,5 @@
 import { inches, millimeters } from '../quantity/rational.ts';
-import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
+import type { Ticks } from '../quantity/ticks.ts';
 import type { Published } from './published.ts';
 
 interface Diameter extends Published { readonly ticks: Ticks }
@@ -26,15 +26,3 @@ const FINISH_NAILS: Readonly<Record<number, Diameter>> = {
 export function finishNail(gauge: number): Diameter | undefined {
     return Object.hasOwn(FINISH_NAILS, gauge) ? FINISH_NAILS[gauge] : undefined;
 }
-
-/**
- * What holds a fastener in side grain, reference value in pounds for each inch of thread or nail in the wood, from the
- * NDS's own specific gravity and the diameter. Not in end grain, and before the factors of the NDS: 0.9 for a load that
- * stays, such as a ceiling beam's own weight (Table 2.3.2). AWC NDS 2018, Eqs. 12.2-1 to 12.2-3.
- */
-export const screwWithdrawal = (gravity: number, diameter: Ticks): number => 2850 * gravity ** 2 * (diameter / TICKS_PER_INCH);
-export const nailWithdrawal = (gravity: number, diameter: Ticks): number => 1380 * gravity ** 2.5 * (diameter / TICKS_PER_INCH);
-export const lagWithdrawal = (gravity: number, diameter: Ticks): number => 1800 * gravity ** 1.5 * (diameter / TICKS_PER_INCH) ** 0.75;
-
-export const LOAD_DURATION: Readonly<Record<string, number>> =
-    { 'permanent': 0.9, 'ten years': 1.0, 'two months': 1.15, 'seven days': 1.25, 'ten minutes': 1.6, 'impact': 2.0 };

@@ -34,39 +34,3 @@ export const MOVEMENT: Readonly<Record<string, Movement>> = {
     'white-fir': recalled(0.00112, 0.00245),
     'western-redcedar': recalled(0.00111, 0.00234),
 };
-
-/** Shrinkage from green to ovendry, percent. */
-interface Shrinkage extends Published { readonly radial: number; readonly tangential: number }
-
-const TABLE_4_3 = 'USDA FPL, Wood Handbook FPL-GTR-190 (2010), Table 4-3';
-const shrinkage = (radial: number, tangential: number, mark: Published['mark'] = 'read'): Shrinkage => ({ radial, tangential, source: TABLE_4_3, mark });
-
-/** `red-oak` is northern red oak here, so its row does not give the coefficient of the commercial group above. */
-export const SHRINKAGE: Readonly<Record<string, Shrinkage>> = {
-    'yellow-poplar': shrinkage(4.6, 8.2),
-    'red-alder': shrinkage(4.4, 7.3),
-    'basswood': shrinkage(6.6, 9.3),
-    'black-cherry': shrinkage(3.7, 7.1),
-    'sugar-maple': shrinkage(4.8, 9.9),
-    'red-oak': shrinkage(4.0, 8.6),
-    'white-oak': shrinkage(5.6, 10.5),
-    'black-walnut': shrinkage(5.5, 7.8),
-    'white-ash': shrinkage(4.9, 7.8),
-    'eastern-white-pine': shrinkage(2.1, 6.1, 'from memory'),
-    'ponderosa-pine': shrinkage(3.9, 6.2, 'from memory'),
-    'sugar-pine': shrinkage(2.9, 5.6, 'from memory'),
-    'loblolly-pine': shrinkage(4.8, 7.4),
-    'sitka-spruce': shrinkage(4.3, 7.5, 'from memory'),
-    'douglas-fir': shrinkage(4.8, 7.6),
-    'western-hemlock': shrinkage(4.2, 7.8),
-    'white-fir': shrinkage(3.3, 7.0),
-    'western-redcedar': shrinkage(2.4, 5.0),
-};
-
-/**
- * Change of a width between two moisture contents (percent): dD = D C (M2 - M1), in the unit of the width.
- * Wood Handbook, Eq. 13-2; good from 6 to 14 %, with an error of about 5 % at the ends.
- */
-export function movementOf(width: number, coefficient: number, fromPercent: number, toPercent: number): number {
-    return width * coefficient * (toPercent - fromPercent);
-}

@@ -36,24 +36,3 @@ export const STRENGTH: Readonly<Record<string, Strength>> = {
     'white-fir': strength(0.39, 9_800, 1.50),
     'western-redcedar': strength(0.32, 7_500, 1.11),
 };
-
-/**
- * Specific gravity the NDS assigns for connections, for its withdrawal and bearing equations only. Species the table
- * names in a group stand under that group's figure (Douglas Fir-Larch, Southern Pine, Western Cedars).
- */
-const TABLE_12_3_3A = 'AWC NDS 2018, Table 12.3.3A';
-const assigned = (gravity: number): Published & { readonly gravity: number } => ({ gravity, source: TABLE_12_3_3A, mark: 'read' });
-
-export const FASTENER_GRAVITY: Readonly<Record<string, Published & { readonly gravity: number }>> = {
-    'yellow-poplar': assigned(0.43),
-    'red-maple': assigned(0.58),
-    'red-oak': assigned(0.67),
-    'white-oak': assigned(0.73),
-    'eastern-white-pine': assigned(0.36),
-    'ponderosa-pine': assigned(0.43),
-    'loblolly-pine': assigned(0.55),
-    'sitka-spruce': assigned(0.43),
-    'douglas-fir': assigned(0.50),
-    'western-hemlock': assigned(0.47),
-    'western-redcedar': assigned(0.36),
-};

@@ -4,15 +4,15 @@ import { biscuitOf, BISCUIT_SIZES, CUTTER_RADIUS, slotDepth, slotLength } from '
 import { boardFeet } from '../../src/data/board-measure.ts';
 import { CURRENCIES } from '../../src/data/currencies.ts';
 import { dressedSize } from '../../src/data/dressed-sizes.ts';
-import { finishNail, lagWithdrawal, LOAD_DURATION, nailWithdrawal, screwShank, screwWithdrawal } from '../../src/data/fasteners.ts';
-import { MOVEMENT, movementOf, SHRINKAGE } from '../../src/data/movement.ts';
+import { finishNail, screwShank } from '../../src/data/fasteners.ts';
+import { MOVEMENT } from '../../src/data/movement.ts';
 import { citation } from '../../src/data/published.ts';
-import { FASTENER_GRAVITY, STRENGTH } from '../../src/data/species.ts';
+import { STRENGTH } from '../../src/data/species.ts';
 import { CofferTerminals } from '../../src/language/generated/ast.ts';
 import { printAmount } from '../../src/quantity/money.ts';
 import { inches, millimeters, Rational } from '../../src/quantity/rational.ts';
 import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_MM } from '../../src/quantity/ticks.ts';
-import { checksOf, type PublishedValue } from './published.ts';
+import { checksOf, publishedValues, type PublishedValue } from './published.ts';
 
 const MONEY = new RegExp(`^(?:${CofferTerminals.MONEY.source})$`);
 
@@ -94,8 +94,6 @@ describe('species', () => {
         const words = /words Species \{([^}]*)\}/.exec(vocabulary)![1]!.split(',').map(word => word.trim()).filter(word => word !== 'mdf');
         expect(Object.keys(STRENGTH).sort()).toEqual([...words].sort());
         expect(Object.keys(MOVEMENT).sort()).toEqual([...words].sort());
-        expect(words).toEqual(expect.arrayContaining(Object.keys(FASTENER_GRAVITY)));
-        expect(words).toEqual(expect.arrayContaining(Object.keys(SHRINKAGE)));
     });
 });
 
@@ -106,27 +104,13 @@ describe('movement', () => {
         expect(row.mark).toBe(value.mark);
     });
 
-    test.each(checksOf('movement', /^shrink\.[a-z-]+\.[RT]$/))('%s: %s', (id, _source, value) => {
-        const row = SHRINKAGE[value.species!]!;
-        expectNear(id.endsWith('.R') ? row.radial : row.tangential, value);
-        expect(row.mark).toBe(value.mark);
-    });
-
-    test.each(checksOf('movement', /^move\.ex\./))('%s: %s', (_id, _source, value) => {
-        const from = value.inputs!.M_I === undefined ? 0 : input(value, 'M_I');
-        const to = value.inputs!.M_F === undefined ? input(value, 'dM') : input(value, 'M_F');
-        expectNear(movementOf(input(value, 'D_I'), Number(value.inputs!.C_T ?? value.inputs!.C), from, to), value);
-    });
-
     test('coefficient and shrinkage of one species obey the handbook\'s own closure C = S / (3000 - 20 S)', () => {
         // The oaks' coefficients are of commercial groups; redcedar starts to shrink at 22 % (S / (2200 - 12 S)).
-        const single = Object.keys(SHRINKAGE).filter(name => !['red-oak', 'white-oak', 'western-redcedar'].includes(name));
+        const single = publishedValues('movement', /^shrink\.[a-z-]+\.[RT]$/).filter(({ species }) => !['red-oak', 'white-oak', 'western-redcedar'].includes(species!));
         expect(single.length).toBeGreaterThan(10);
-        for (const name of single) {
-            for (const way of ['radial', 'tangential'] as const) {
-                const s = SHRINKAGE[name]![way];
-                expect(Math.abs(s / (3000 - 20 * s) - MOVEMENT[name]![way]), `${name}, ${way}`).toBeLessThan(1.05e-5);
-            }
+        for (const { id, species, expected: s } of single) {
+            const coefficient = MOVEMENT[species!]![id.endsWith('.R') ? 'radial' : 'tangential'];
+            expect(Math.abs(s / (3000 - 20 * s) - coefficient), id).toBeLessThan(1.05e-5);
         }
     });
 });
@@ -147,29 +131,6 @@ describe('fasteners', () => {
         expect(screwShank(13)).toBeUndefined();
         expect(screwShank(Number.NaN)).toBeUndefined();
     });
-
-    const withdrawal = { lag: lagWithdrawal, screw: screwWithdrawal, nail: nailWithdrawal } as const;
-
-    test.each(checksOf('fasteners', /^fast\.(nds|etb)\.(lag|screw|nail)/))('%s: %s', (id, _source, value) => {
-        const of = withdrawal[id.split('.')[2] as keyof typeof withdrawal];
-        expectNear(of(input(value, 'G'), input(value, 'D') * TICKS_PER_INCH), value);
-    });
-
-    test.each(checksOf('fasteners', /^fast\.awc\.e21a/))('%s: %s', (_id, _source, value) => {
-        const perInch = nailWithdrawal(input(value, 'G'), input(value, 'D') * TICKS_PER_INCH);
-        expectNear(perInch * 4.4482216152605 / 0.0254, value);
-    });
-
-    test.each(checksOf('fasteners', /^fast\.nds\.CD\./))('%s: %s', (id, _source, value) => {
-        expectNear(LOAD_DURATION[id.split('.')[3]!.replace('_', ' ')], value);
-    });
-
-    const speciesOf: Readonly<Record<string, string>> = { 'douglas-fir-larch': 'douglas-fir' };
-    test.each(checksOf('fasteners', /^fast\.nds\.G\.(douglas-fir-larch|eastern-white-pine|ponderosa-pine|red-oak|white-oak|red-maple|yellow-poplar|sitka-spruce|western-hemlock)$/))(
-        '%s: %s', (id, _source, value) => {
-            const name = id.split('.')[3]!;
-            expectNear(FASTENER_GRAVITY[speciesOf[name] ?? name]!.gravity, value);
-        });
 });
 
 describe('biscuits', () => {
