@@ -83,7 +83,7 @@ const PRINTED_WIDTH = 720;
 function figure(board: LaidBoard, before: LaidBoard | undefined, svg: string, show: Show): Html {
     const { stock, number, length, from } = board;
     return html`${before?.stock.key === stock.key ? '' : html`<h2>${stock.title ?? stock.name}</h2>`}
-<figure class="board"><figcaption><b>#${number}</b> ${printLength(length, show)}${from === 'bought' ? '' : `, ${from}`}</figcaption>${trusted(svg)}</figure>`;
+<figure class="board"><figcaption><b>#${number}</b> <span>${printLength(length, show)}${from === 'bought' ? '' : `, ${from}`}</span></figcaption>${trusted(svg)}</figure>`;
 }
 
 const PRINT_STYLE = `.board{break-inside:avoid}

@@ -1,4 +1,4 @@
-import { attributes, html, named, trusted, type Html } from '../shared/html.ts';
+import { attributes, html, named, trusted, withCode, type Html } from '../shared/html.ts';
 import type { Shown } from '../shared/shown.ts';
 import { t } from '../shared/words.ts';
 import type { Proving } from '../page.ts';
@@ -47,7 +47,7 @@ export function purchase(content: BoardsContent): Html {
 ${buy.map((row, i) => html`<tr ${attributes({ 'class': row.from === 'on hand' ? 'soft' : undefined })}><th scope="row">${buy[i - 1]?.stock === row.stock ? html`<span class="unseen">${named(row.stock)}</span>` : named(row.stock)}</th><td class="figure">${row.count} × ${row.length}</td><td class="figure">${row.from === 'on hand' ? t('on hand') : row.each || t('no price')}</td><td class="figure">${row.cost}</td></tr>
 `)}</tbody>${total ? html`<tfoot><tr><th scope="row" colspan="3">${t('In all')}</th><td class="figure">${total}</td></tr></tfoot>` : ''}</table>
 <p ${attributes({ 'class': isProven ? 'known proven' : 'known', id: 'known' })}>${known}</p>
-<p class="soft" id="spare">${spare}</p>
+<p class="soft" id="spare">${withCode(spare)}</p>
 ${proving ? lookingFor(proving) : stopped ? html`<p class="proving" id="stopped">${t('The search was stopped: these are the best boards that were found until then.')}</p>` : ''}
 ${leftovers.length > 0 ? html`<details class="left" id="left"><summary>${t('Left over to keep: {0}', leftovers.length)}</summary><ul>${leftovers.map(words => html`<li>${words}</li>`)}</ul></details>` : ''}
 <p class="soft" id="set-ups">${setUps}</p></section>`;

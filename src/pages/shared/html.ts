@@ -73,6 +73,11 @@ export function wordsAlone(words: string): Html {
     return new Html(escaped(words));
 }
 
+/** Words of the program in which what is typed stands between backticks. */
+export function withCode(words: string): Html {
+    return html`${words.split('`').map((part, i) => (i % 2 === 1 ? html`<code>${part}</code>` : part))}`;
+}
+
 /** A name from the job: it may run from right to left, or hold marks that turn the words after it round. */
 export function named(words: string): Html {
     return html`<bdi>${cleanText(words)}</bdi>`;
