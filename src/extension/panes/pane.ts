@@ -16,7 +16,7 @@ export interface Holder {
 /** What a pane's script kept over a reload, as far as it can be read. */
 interface Kept { readonly pinned?: unknown; readonly room?: { readonly uri?: unknown; readonly room?: unknown } }
 
-/** One webview, with what it shows. Its script may be gone while it is hidden: what it was sent last is said again when it is back. */
+/** One webview, with what it shows. Nothing is sent to it while it is hidden: what was to be shown last is said when it is back. */
 export class Pane {
     pinned = false;
     private chosen: { readonly uri: string; readonly room: string } | undefined;
@@ -24,11 +24,11 @@ export class Pane {
     private last: PaneContentParams | undefined;
     /** What the cursor stands in; undefined until the server has said so. */
     private keys: readonly string[] | undefined;
-    /** The part that was picked by hand: said again to a script that comes back, until the cursor comes into the words of others. */
+    /** The part that was picked by hand: said again to a pane that comes back, until the cursor comes into the words of others. */
     private pickedKey: string | undefined;
     /** The cursor has gone somewhere since. */
     private hasMoved = false;
-    /** Its script has said that it is there. */
+    /** Its script has said that it is there. It stays while the pane is hidden, so that a pane that is switched to is there at once, as it was left. */
     private isReady = false;
 
     constructor(
@@ -41,7 +41,7 @@ export class Pane {
         webview.onDidReceiveMessage(data => this.receive(data));
         panel.onDidDispose(() => holder.closed(this));
         panel.onDidChangeViewState(() => {
-            if (!panel.visible) this.isReady = false;
+            if (panel.visible) this.sayAgain();
             holder.activated();
         });
         panel.iconPath = iconOf(kind, extension);
@@ -131,7 +131,7 @@ export class Pane {
     }
 
     private post(message: ToPane): void {
-        if (this.isReady) void this.panel.webview.postMessage(versioned(message));
+        if (this.isReady && this.panel.visible) void this.panel.webview.postMessage(versioned(message));
     }
 
     private receive(data: unknown): void {
@@ -154,6 +154,10 @@ export class Pane {
 
     private ready(): void {
         this.isReady = true;
+        this.sayAgain();
+    }
+
+    private sayAgain(): void {
         this.post({ type: 'following', pinned: this.pinned });
         if (!this.last) return;
         const { pane: _, ...message } = this.last;

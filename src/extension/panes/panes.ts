@@ -28,6 +28,8 @@ export class Panes implements Holder, vscode.Disposable {
     private readonly listening: vscode.Disposable;
     private count = 0;
     private cursor: CursorParams | undefined;
+    /** The group that the first pane was opened in. */
+    private beside = vscode.ViewColumn.Beside;
 
     constructor(private readonly context: vscode.ExtensionContext, private readonly talk: Talk) {
         this.ticks = new Ticks(context.workspaceState);
@@ -66,14 +68,16 @@ export class Panes implements Holder, vscode.Disposable {
     }
 
     private make(kind: PaneKind, viewColumn: vscode.ViewColumn, preserveFocus: boolean): Pane {
-        const panel = vscode.window.createWebviewPanel(viewType(kind), KINDS[kind].title(), { viewColumn, preserveFocus }, { enableScripts: true });
+        const panel = vscode.window.createWebviewPanel(viewType(kind), KINDS[kind].title(), { viewColumn, preserveFocus }, { enableScripts: true, retainContextWhenHidden: true });
         return this.hold(kind, panel, undefined);
     }
 
     /** All panes stand in one group, which holds no texts: the manifest has the editor lock a group that begins with a pane. */
     private column(): vscode.ViewColumn {
-        const columns = [...this.panes.values()].flatMap(({ panel }) => panel.viewColumn ?? []);
-        return columns.at(-1) ?? vscode.ViewColumn.Beside;
+        const panels = [...this.panes.values()].map(({ panel }) => panel);
+        // where the first one went is not known at once: two that are opened in a breath must not stand beside each other
+        if (panels.length === 0) this.beside = (vscode.window.tabGroups.activeTabGroup.viewColumn + 1) as vscode.ViewColumn;
+        return panels.flatMap(({ viewColumn }) => viewColumn ?? []).at(-1) ?? this.beside;
     }
 
     /** From one pane to another kind, which shows the same room and is pinned where that one is; with the hands on it. */

@@ -31,6 +31,14 @@ test('the plan opens beside the text, once, and closes again', async () => {
     await until('no pane', () => paneTabs().length === 0);
 });
 
+test('panes that are opened in a breath stand in one group, and nothing else does', async () => {
+    await openPlan();
+    for (const command of ['cofferwright.showCutList', 'cofferwright.showSection']) await vscode.commands.executeCommand(command);
+    await until('three panes', () => paneTabs().length === 3);
+    assert.deepEqual(new Set(paneTabs().map(({ group }) => group)).size, 1);
+    assert.deepEqual(paneTabs()[0]!.group.tabs.length, 3);
+});
+
 test('the plan shows what the text says, through random edits, and the last good one while the text is broken', async () => {
     if (!isDriven) return;
     const editor = await openPlan();
