@@ -65,7 +65,9 @@ if (isEntry(import.meta.url)) await main(async () => {
         console.log(`\nExtension host ${says}`);
         const began = Date.now(), one = join(root, `.cache/editor-suite/results-${name}.json`);
         rmSync(one, { force: true });
-        const code = await runInEditor({ editor, vsix, suite: await bundleFor(), web, packed: join(root, '.cache/package'), workspace, results: one, pictures, seconds: 600, log: console.log });
+        const code = await runInEditor({
+            editor, vsix, suite: await bundleFor(), web, packed: join(root, '.cache/package'), workspace, results: one, pictures, seconds: 600, log: console.log,
+        });
         const { editor: which, results: tests } = JSON.parse(readFileSync(one, 'utf8'));
         all.push(...tests.map(test => ({ ...test, name: `${says}: ${test.name}` })));
         writeFileSync(results, JSON.stringify({ editor: which, results: all }, undefined, 1));
