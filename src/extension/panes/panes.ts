@@ -68,7 +68,8 @@ export class Panes implements Holder, vscode.Disposable {
     }
 
     private make(kind: PaneKind, viewColumn: vscode.ViewColumn, preserveFocus: boolean): Pane {
-        const panel = vscode.window.createWebviewPanel(viewType(kind), KINDS[kind].title(), { viewColumn, preserveFocus }, { enableScripts: true, retainContextWhenHidden: true });
+        const options = { enableScripts: true, retainContextWhenHidden: true };
+        const panel = vscode.window.createWebviewPanel(viewType(kind), KINDS[kind].title(), { viewColumn, preserveFocus }, options);
         return this.hold(kind, panel, undefined);
     }
 
