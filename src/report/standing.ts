@@ -1,6 +1,5 @@
 import { isSound, standingTogether, type Standing } from '../pipeline/standing.ts';
-import type { Cell } from '../text/csv.ts';
-import { printCsv } from '../text/csv.ts';
+import { type Cell, printCsv } from '../text/csv.ts';
 import type { RoomPieces } from './house.ts';
 import { wrap, type Paint } from './look.ts';
 import { cleanText } from '../text/clean-text.ts';

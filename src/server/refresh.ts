@@ -24,21 +24,10 @@ interface Shown { readonly text: string; readonly hints: string; readonly ceilin
 export class Refresh {
     private readonly shown = new Map<string, Shown>();
 
-    private readonly connection: Connection;
-    private readonly services: CofferSharedServices;
-    private readonly client: Client;
-    private readonly figures: Figures;
-    private readonly hints: CofferInlayHints;
-
     constructor(
-        connection: Connection, services: CofferSharedServices,
-        { client, figures, typing, hints }: { client: Client; figures: Figures; typing: Typing; hints: CofferInlayHints },
+        private readonly connection: Connection, private readonly services: CofferSharedServices,
+        private readonly client: Client, private readonly figures: Figures, typing: Typing, private readonly hints: CofferInlayHints,
     ) {
-        this.connection = connection;
-        this.services = services;
-        this.client = client;
-        this.figures = figures;
-        this.hints = hints;
         const { DocumentBuilder, TextDocuments, ConfigurationProvider } = services.workspace;
         DocumentBuilder.onBuildPhase(DocumentState.Validated, documents => this.look(documents));
         // what stood still while somebody typed

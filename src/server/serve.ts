@@ -74,7 +74,7 @@ export function serve(
         busy = now;
         tellLooking(connection, { busy });
     });
-    new Refresh(connection, shared, { client, figures, typing, hints: coffer.lsp.InlayHintProvider as CofferInlayHints });
+    new Refresh(connection, shared, client, figures, typing, coffer.lsp.InlayHintProvider as CofferInlayHints);
     // the outline tells sizes, so it needs the names of other files; and the links are those of imports that have been read
     startLanguageServer(shared, { DocumentSymbolProvider: DocumentState.IndexedReferences, DocumentLinkProvider: DocumentState.Linked });
 }

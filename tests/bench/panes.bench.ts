@@ -1,7 +1,6 @@
 // Panes without the editor around them: what a content costs the server, and how long a pane takes from a message to the
 // painted picture; then all panes of a room of 12 coffers open at once. Milliseconds and MB.
-import { roomOnPage, serve } from '../panes/support/content.ts';
-import { contentMessage } from '../panes/support/content.ts';
+import { contentMessage, roomOnPage, serve } from '../panes/support/content.ts';
 import { leaveBrowser, PanePage, startBrowser, useBrowser } from '../panes/support/pane-page.ts';
 import { PANE_KINDS } from '../../src/pages/kinds.ts';
 import { hallOf } from './hall.ts';

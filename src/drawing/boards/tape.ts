@@ -1,6 +1,5 @@
 import { roundTo } from '../../quantity/round.ts';
-import type { Ticks } from '../../quantity/ticks.ts';
-import { TICKS_PER_FOOT, TICKS_PER_MM } from '../../quantity/ticks.ts';
+import { type Ticks, TICKS_PER_FOOT, TICKS_PER_MM } from '../../quantity/ticks.ts';
 import { group, line, polygon, polyline, rectangle, text, type Group, type Item } from '../display-list.ts';
 import { figure } from '../figures.ts';
 import { textWidth } from '../text/measure-text.ts';

@@ -1,6 +1,5 @@
 import type { Section } from '../../ceiling/model.ts';
-import type { Show } from '../../quantity/print-length.ts';
-import { printLength } from '../../quantity/print-length.ts';
+import { printLength, type Show } from '../../quantity/print-length.ts';
 import { sheet, type Sheet } from '../display-list.ts';
 import { paperFor } from '../paper.ts';
 import { ceilingAbove } from './ceiling-above.ts';

@@ -1,10 +1,9 @@
 import { inLines } from '../../plain/in-lines.ts';
 import type { Part } from '../../takeoff/model.ts';
-import type { Point } from '../display-list.ts';
+import { type Point, polygon, polyline } from '../display-list.ts';
 import { escapeAttribute, escapeText } from '../../text/xml.ts';
 import { cleanText } from '../../text/clean-text.ts';
 import { coordinate, pathData } from '../svg/path-data.ts';
-import { polygon, polyline } from '../display-list.ts';
 import type { SvgTheme } from '../svg/style-sheet.ts';
 import type { Theme } from '../themes.ts';
 import type { Patch, Picture, SeenPrism } from './picture.ts';

@@ -1,8 +1,7 @@
 import { Document, WebIO, type Buffer as Bytes, type Material, type Mesh } from '@gltf-transform/core';
 import { meshOf, type Corner } from '../../drawing/view/mesh.ts';
 import type { Solid } from '../../dryfit/model.ts';
-import type { Show } from '../../quantity/print-length.ts';
-import { printLength } from '../../quantity/print-length.ts';
+import { printLength, type Show } from '../../quantity/print-length.ts';
 import { TICKS_PER_MM } from '../../quantity/ticks.ts';
 import { PARTS, type Part } from '../../takeoff/model.ts';
 import { isCalm } from '../../plain/notice.ts';

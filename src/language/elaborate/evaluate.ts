@@ -40,14 +40,12 @@ export interface Elsewhere {
 export class Evaluator {
     /** Within `labor`, once its `day` is read. */
     minutesOfDay?: Rational;
-    private readonly values: Map<ast.Param | ast.Let, Known | undefined>;
 
     /** @param values where what is worked out is kept */
     constructor(
         private readonly elsewhere: Elsewhere, readonly raise: Raise, given: Arguments = new Map(),
-        values: Map<ast.Param | ast.Let, Known | undefined> = new Map(),
+        private readonly values: Map<ast.Param | ast.Let, Known | undefined> = new Map(),
     ) {
-        this.values = values;
         for (const [parameter, value] of given) this.values.set(parameter, value);
     }
 

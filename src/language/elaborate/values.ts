@@ -39,17 +39,8 @@ const sourceOfDefault = kept(sourceOf);
  * declared default and `said: false`; what is said and cannot be known is undefined, and its default does not step in.
  */
 export abstract class Values {
-    readonly evaluator: Evaluator;
-    /** The kind of block, for causes. */
-    protected readonly kind: string;
-    /** What the values belong to, for the causes of tolerances. */
-    readonly owner: string;
-
-    protected constructor(evaluator: Evaluator, kind: string, owner: string) {
-        this.evaluator = evaluator;
-        this.kind = kind;
-        this.owner = owner;
-    }
+    /** `kind`: of block, for causes. `owner`: what the values belong to, for the causes of tolerances. */
+    protected constructor(readonly evaluator: Evaluator, protected readonly kind: string, readonly owner: string) {}
 
     /** Undefined where it is not said and has no default, and where it is said and cannot be read. */
     protected abstract slot(name: string, mod?: string): Slot | undefined;

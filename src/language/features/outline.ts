@@ -15,11 +15,7 @@ const NOTHING_COMPUTED: Computed = () => undefined;
 
 /** The outline of a file: jobs, stocks, profiles with their parts, rooms with their walls, blocks and fixtures. */
 export class CofferOutlineProvider implements DocumentSymbolProvider {
-    private readonly computedIn: (document: LangiumDocument) => Computed;
-
-    constructor(computedIn: (document: LangiumDocument) => Computed = () => NOTHING_COMPUTED) {
-        this.computedIn = computedIn;
-    }
+    constructor(private readonly computedIn: (document: LangiumDocument) => Computed = () => NOTHING_COMPUTED) {}
 
     getSymbols(document: LangiumDocument): DocumentSymbol[] {
         const file = document.parseResult.value;

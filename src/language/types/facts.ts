@@ -1,5 +1,4 @@
-import type { Part } from '../../job/part.ts';
-import { PARTS } from '../../job/part.ts';
+import { type Part, PARTS } from '../../job/part.ts';
 import type { Spoils } from '../../job/not-computed.ts';
 import { readLength } from '../../quantity/read-length.ts';
 import type { Ticks } from '../../quantity/ticks.ts';

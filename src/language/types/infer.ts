@@ -13,8 +13,7 @@ import {
     quantity, rate, sameDimensions, SIZE, TEXT, TIME, type Type,
 } from './type.ts';
 import { inWords, quoted, wantedInWords } from './words.ts';
-import { capitalized } from '../../plain/words.ts';
-import { listed } from '../../plain/words.ts';
+import { capitalized, listed } from '../../plain/words.ts';
 import { replacing } from '../../findings/finding.ts';
 
 /** Types of `let`s that are known, and how deep in expressions we are, through all the `let`s followed. */
@@ -32,17 +31,10 @@ interface Place { readonly want: Type | undefined; readonly what: string; readon
  * reported where it lies.
  */
 export class Inference {
-    private readonly vocabulary: Vocabulary;
-    private readonly report: Report;
-    private readonly isMetric: boolean;
-    private readonly seen: Seen;
-
-    constructor(vocabulary: Vocabulary, report: Report, isMetric = false, seen: Seen = { lets: new Map(), depth: 0, following: 0 }) {
-        this.vocabulary = vocabulary;
-        this.report = report;
-        this.isMetric = isMetric;
-        this.seen = seen;
-    }
+    constructor(
+        private readonly vocabulary: Vocabulary, private readonly report: Report, private readonly isMetric = false,
+        private readonly seen: Seen = { lets: new Map(), depth: 0, following: 0 },
+    ) {}
 
     /** Infers an expression and holds it against what is wanted. */
     check(expr: ast.Expr | undefined, place: Place): Type | undefined {

@@ -1,5 +1,4 @@
-import type { PlanView } from '../../drawing/plan/view.ts';
-import { toX, toY } from '../../drawing/plan/view.ts';
+import { type PlanView, toX, toY } from '../../drawing/plan/view.ts';
 import type { Finding, Severity } from '../../findings/finding.ts';
 import type { Profile } from '../../job/model.ts';
 import type { Range, Source } from '../../provenance/source.ts';

@@ -31,11 +31,8 @@ interface Kept {
  */
 export class Figures {
     private readonly kept = new WeakMap<LangiumDocument, Kept>();
-    private readonly typing: { readonly now: boolean };
 
-    constructor(typing: { readonly now: boolean }) {
-        this.typing = typing;
-    }
+    constructor(private readonly typing: { readonly now: boolean }) {}
 
     /** The document has to be linked. */
     of(document: LangiumDocument): FileFigures {

@@ -1,5 +1,4 @@
-import type { LangiumDocument, LangiumDocuments } from 'langium';
-import { URI } from 'langium';
+import { type LangiumDocument, type LangiumDocuments, URI } from 'langium';
 import type { CodeLens } from 'vscode-languageserver';
 import * as ast from '../../language/generated/ast.ts';
 import { sourceOfProperty } from '../../language/types/place.ts';

@@ -25,8 +25,6 @@ const REST_MS = 300;
  */
 export class CloseLook {
     private readonly workspace: CofferSharedServices['workspace'];
-    private readonly late: LateFindings;
-    private readonly look: LookClosely;
     private readonly waiting = new Set<string>();
     private timer: ReturnType<typeof setTimeout> | undefined;
     /** Counts edits and builds: whoever sees another number than at its beginning is out of date. */
@@ -34,12 +32,10 @@ export class CloseLook {
 
     /** `onBusy`: told when a look begins and when it has ended. */
     constructor(
-        { workspace }: CofferSharedServices, late: LateFindings, edits: Edits, look: LookClosely,
+        { workspace }: CofferSharedServices, private readonly late: LateFindings, edits: Edits, private readonly look: LookClosely,
         private readonly onBusy: (busy: boolean) => void = () => undefined,
     ) {
         this.workspace = workspace;
-        this.late = late;
-        this.look = look;
         edits.onEdit(() => this.rest());
         late.onBuild(uri => {
             this.waiting.add(uri);

@@ -2,8 +2,7 @@ import type { CodeLens, DocumentHighlight, DocumentSymbol, Location, SelectionRa
 import { describe, expect, test } from 'vitest';
 import { selectionAt } from '../../../src/language/features/selection.ts';
 import type { CofferCodeLenses } from '../../../src/server/features/code-lenses.ts';
-import { takeOffOf } from '../../../src/pipeline/inspect.ts';
-import { inspect } from '../../../src/pipeline/inspect.ts';
+import { inspect, takeOffOf } from '../../../src/pipeline/inspect.ts';
 import { readFile } from '../../../src/language/read-file.ts';
 import { uriOf, type TestWorkspace } from '../../support/workspace.ts';
 import { HOUSE, openHouse, placeIn } from './house.ts';

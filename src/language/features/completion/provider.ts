@@ -23,13 +23,8 @@ interface Knowledge { readonly namesIn?: NamesIn; readonly rules?: readonly Allo
 /** Offers what may stand at the cursor, with what is written about it. */
 export class CofferCompletionProvider implements CompletionProvider {
     readonly completionOptions = { triggerCharacters: ['.', '"', '/'] };
-    private readonly services: CofferServices;
-    private readonly knowledge: Knowledge;
 
-    constructor(services: CofferServices, knowledge: Knowledge = {}) {
-        this.services = services;
-        this.knowledge = knowledge;
-    }
+    constructor(private readonly services: CofferServices, private readonly knowledge: Knowledge = {}) {}
 
     getCompletion(document: LangiumDocument, params: CompletionParams): CompletionList {
         return { isIncomplete: false, items: this.items(document, params) };
