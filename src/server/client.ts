@@ -1,6 +1,6 @@
 import type { LanguageServer } from 'langium/lsp';
 import type { Editor } from '../language/features/editor.ts';
-import type { InitializeParams } from 'vscode-languageserver';
+import type { CodeLens, InitializeParams } from 'vscode-languageserver';
 import { setWords } from '../pages/shared/words.ts';
 import { OPEN_LIST, type Colors, type InitializationOptions } from './messages.ts';
 
@@ -28,6 +28,11 @@ export class Client implements Editor {
     /** Told when it comes, and whenever it changes. */
     take(colors: unknown): void {
         this.colors = colors === 'light' || colors === 'dark' ? colors : undefined;
+    }
+
+    /** What stands above a line, leading to a command where the editor has it. */
+    lens(lens: CodeLens, title: string | undefined, command?: string, shows?: object): CodeLens {
+        return { ...lens, command: title && command && this.commands.has(command) ? { title, command, arguments: [shows] } : { title: title ?? '', command: '' } };
     }
 
     private learn({ capabilities: { general, workspace, textDocument }, initializationOptions }: InitializeParams): void {

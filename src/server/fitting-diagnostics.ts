@@ -1,6 +1,7 @@
 import type { LanguageServer } from 'langium/lsp';
 import type { Connection, Diagnostic, DiagnosticTag } from 'vscode-languageserver';
 import { SHOW_RULE, type InitializationOptions } from './messages.ts';
+import { publishing } from './publishing.ts';
 
 /** The same connection, but what is published is only what the editor said it can show; a finding's code leads to its page where the editor opens it. */
 export class FittingDiagnostics {
@@ -10,10 +11,8 @@ export class FittingDiagnostics {
     private tags: readonly DiagnosticTag[] = [];
 
     constructor(connection: Connection) {
-        this.connection = Object.create(connection, {
-            sendDiagnostics: { value: ({ diagnostics, ...rest }: Parameters<Connection['sendDiagnostics']>[0]) =>
-                connection.sendDiagnostics({ ...rest, diagnostics: diagnostics.map(diagnostic => this.fit(diagnostic)) }) },
-        }) as Connection;
+        this.connection = publishing(connection, ({ diagnostics, ...rest }) =>
+            connection.sendDiagnostics({ ...rest, diagnostics: diagnostics.map(diagnostic => this.fit(diagnostic)) }));
     }
 
     listenTo(server: LanguageServer): void {

@@ -1,5 +1,6 @@
 import type { Connection, Diagnostic } from 'vscode-languageserver';
 import type { Edits, TextEdited } from '../edits/edits.ts';
+import { publishing } from '../publishing.ts';
 import type { Typing } from './typing.ts';
 
 /**
@@ -15,14 +16,11 @@ export class CalmFindings {
     private readonly sent = new Map<string, string>();
     private readonly waiting = new Map<string, readonly Diagnostic[]>();
 
-
     /** `open`: the text of a file in the editor; undefined where it is not open. */
     constructor(
         private readonly wire: Connection, private readonly typing: Typing, edits: Edits, private readonly open: (uri: string) => string | undefined,
     ) {
-        this.connection = Object.create(wire, {
-            sendDiagnostics: { value: ({ uri, diagnostics }: Parameters<Connection['sendDiagnostics']>[0]) => this.found(uri, diagnostics) },
-        }) as Connection;
+        this.connection = publishing(wire, ({ uri, diagnostics }) => this.found(uri, diagnostics));
         edits.onEdit(edited => this.edited(edited));
         typing.onRest(() => {
             for (const [uri, diagnostics] of this.waiting) void this.show(uri, diagnostics);

@@ -39,11 +39,7 @@ export class CofferCodeLenses implements CodeLensProvider {
         const { uri, room } = lens.data as ShowPiecesParams;
         const document = this.documents.getDocument(URI.parse(uri));
         const found = document && [...this.figures.of(document).rooms].find(([one, figures]) => one.name === room && figures.ceiling);
-        if (!found) return { ...lens, command: { title: '', command: '' } };
-        const ceiling = found[1].ceiling!;
-        const title = titleOf(ceiling);
-        const leads = this.client.commands.has(SHOW_PIECES);
-        return { ...lens, command: leads ? { title, command: SHOW_PIECES, arguments: [lens.data] } : { title, command: '' } };
+        return this.client.lens(lens, found && titleOf(found[1].ceiling!), SHOW_PIECES, lens.data as ShowPiecesParams);
     }
 }
 

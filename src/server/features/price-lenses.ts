@@ -46,10 +46,8 @@ export class PriceLenses {
 
     resolve(lens: CodeLens): CodeLens {
         const data = lens.data as PriceLens, room = this.roomOf(data);
-        const title = room && titleOf(room, data);
-        if (!title) return { ...lens, command: { title: '', command: '' } };
-        const shows: ShowPiecesParams = { uri: room.file.uri, room: room.layout.room.name };
-        return { ...lens, command: this.client.commands.has(SHOW_ESTIMATE) ? { title, command: SHOW_ESTIMATE, arguments: [shows] } : { title, command: '' } };
+        const shows: ShowPiecesParams | undefined = room && { uri: room.file.uri, room: room.layout.room.name };
+        return this.client.lens(lens, room && titleOf(room, data), SHOW_ESTIMATE, shows);
     }
 
     /** Some room of the house that the line is about. */

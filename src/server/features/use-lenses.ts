@@ -27,11 +27,10 @@ export class UseLenses {
     resolve(lens: CodeLens): CodeLens {
         const { uri, name } = lens.data as UseLens, document = this.documents.getDocument(URI.parse(uri));
         const item = document && sharedIn(document).find(one => one.name === name);
-        if (!item) return { ...lens, command: { title: '', command: '' } };
+        if (!item) return this.client.lens(lens, undefined);
         const uses = this.uses.now(), title = titleOf(uses.roomsUsing(item).map(room => room.name));
         const shows: ShowUsesParams = { uri, position: sourceOfProperty(item, 'name').range.start };
-        const leads = this.client.commands.has(SHOW_USES) && uses.usersOf(item).length > 0;
-        return { ...lens, command: leads ? { title, command: SHOW_USES, arguments: [shows] } : { title, command: '' } };
+        return this.client.lens(lens, title, uses.usersOf(item).length > 0 ? SHOW_USES : undefined, shows);
     }
 }
 

@@ -2,6 +2,7 @@ import { DiagnosticTag, type Connection, type Diagnostic } from 'vscode-language
 import type { Edits, TextEdited } from '../edits/edits.ts';
 import { editBetween } from '../edits/follow.ts';
 import { placesAfter, type Moved } from '../edits/places-after.ts';
+import { publishing } from '../publishing.ts';
 
 /** What a closer look found of one room. `stale`: its text, or something it is made from, has changed since. */
 interface OfRoom { readonly found: readonly Diagnostic[]; readonly stale: boolean }
@@ -34,9 +35,7 @@ export class LateFindings {
     private readonly looks: (() => void)[] = [];
 
     constructor(private readonly wire: Connection, private readonly texts: Texts, edits: Edits) {
-        this.connection = Object.create(wire, {
-            sendDiagnostics: { value: ({ uri, diagnostics }: Parameters<Connection['sendDiagnostics']>[0]) => this.built(uri, diagnostics) },
-        }) as Connection;
+        this.connection = publishing(wire, ({ uri, diagnostics }) => this.built(uri, diagnostics));
         edits.onEdit(edited => this.edited(edited));
     }
 
