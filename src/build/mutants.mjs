@@ -29,11 +29,11 @@ const ROOMS = {
         ['tests/ceiling', 'tests/takeoff', 'tests/arrangement', 'tests/rules', 'tests/dryfit', ...READERS],
     ],
     takeoff: [
-        [...inTakeoff('parts', 'example', 'sections', 'kinds-of-beams', 'half-beams', 'consumables', 'names-and-ends', 'whole-lists', 'rows', 'worked'), 'tests/cutting/as-cut.test.ts'],
+        [...inTakeoff('parts', 'example', 'sections', 'kinds-of-beams', 'half-beams', 'consumables', 'names-and-ends', 'whole-lists', 'rows', 'pooled', 'worked'), 'tests/cutting/as-cut.test.ts'],
         ['tests/takeoff', 'tests/dryfit', 'tests/rules', 'tests/cutting', ...READERS],
     ],
     cutting: [
-        inCutting('as-cut', 'first-plan', 'known', 'pose', 'proved-plan', 'rest', 'sections', 'whole-plans', 'solve/course', 'solve/offcuts'),
+        inCutting('as-cut', 'first-plan', 'known', 'pose', 'proved-plan', 'rest', 'sections', 'whole-plans', 'solve/course', 'solve/offcuts', 'solve/parts'),
         ['tests/cutting', 'tests/sawing', 'tests/estimate', ...READERS],
     ],
     sawing: [['tests/sawing'], READERS],

@@ -18,7 +18,7 @@ export function roundMoney(amount: Rational, currency: string): Rational {
 
 /** `$1,234.50` for US dollars, `1,234.50 EUR` for the rest: the same on every machine, whatever its own settings. */
 export function printMoney(amount: Rational, currency: string): string {
-    const text = printAmount(amount, currency).replace(/\B(?=(\d{3})+(?!\d)(?=\.|$))/g, ',');
+    const text = printAmount(amount, currency).replace(/\B(?=(\d{3})+(?!\d)(?=\.))/g, ',');
     if (currency !== 'USD') return `${text} ${currency}`;
     return text.startsWith('-') ? `-$${text.slice(1)}` : `$${text}`;
 }
