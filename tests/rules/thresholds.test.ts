@@ -41,6 +41,8 @@ const sections: Threshold<ProfileWords>[] = [
     { rule: 'blocking-off-width', limit: '5 17/32', beyond: 1, severity: 'error', note: 'spacers wider than the greatest gap', words: rip => ({ spacers: { stock: board('7 1/4"'), rip, height: '3"' } }) },
     { rule: 'cleat-off-stock', limit: '3/4', beyond: -1, severity: 'warning', words: thickness => ({ cleats: cleats(thickness, '1"') }) },
     { rule: 'cleat-off-stock', limit: '3/4', beyond: 1, severity: 'error', words: thickness => ({ cleats: cleats(thickness, '1"') }) },
+    { rule: 'box-off-blocking', limit: '5 7/16', beyond: 1, severity: 'warning', note: 'a 16th narrower', words: rip => ({ blocking: { rip, fit: 'bench-box' } }) },
+    { rule: 'box-off-blocking', limit: '5 3/8', beyond: -1, severity: 'warning', note: 'an 8th narrower', words: rip => ({ blocking: { rip, fit: 'bench-box' } }) },
     { rule: 'not-positive', limit: '0', beyond: -1, severity: 'error', words: heldDown => ({ sides: { heldDown } }) },
 ];
 
@@ -99,6 +101,12 @@ it('rounding that the job places is silent as long as the coffers stay within 1/
     const over = (cutTo: string) => roomFindings({ width: inches('158 1/8'), residue: 'outer-coffers', job: build.settings({ cutTo: inches(cutTo) }) });
     expect(named(over('1/16'), 'rounding-left-over')).toEqual([]);                                     // 1/16" to each outer coffer
     expect(named(over('1/8'), 'rounding-left-over').map(finding => finding.severity)).toEqual(['warning']);       // 1/8" to one of them
+});
+
+// lines of 7" on the thirds of 159" leave 49 1/2", 46" and 49 1/2"; both moved east by a 32nd, the outer coffers differ by a 16th
+it('outer coffers that nobody can have meant differ from the inner ones and not from each other, to the tick', () => {
+    const moved = (by: Ticks) => named(roomFindings({ width: inches(159), north: { lines: [inches(53) + by, inches(106) + by] } }), 'end-coffers-differ');
+    expect([moved(0), moved(inches('1/32')), moved(inches('1/32') + 1)].map(found => found.length)).toEqual([1, 1, 0]);
 });
 
 it('a trim that is too low is ripped wider where its strip has the width, to the tick', () => {
