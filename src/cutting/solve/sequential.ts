@@ -76,12 +76,16 @@ function correct({ items, boards }: CuttingProblem, { board }: Cut, counts: Read
 /** Finds the board that is next best to cut, and what to cut it into. */
 class Filler {
     private readonly knapsack: Knapsack;
+    /** The items that may be cut from each lane: they are asked for again for every strip. */
+    private readonly ofLane: number[][];
 
     constructor(
         private readonly problem: CuttingProblem, private readonly left: readonly number[], private readonly worth: readonly number[],
         private readonly effort: Effort, private readonly budget: number,
     ) {
         this.knapsack = new Knapsack(problem.items.map(item => item.size), effort);
+        this.ofLane = [WHOLE, ...problem.strips.map((_, i) => i + 1)].map(() => []);
+        problem.items.forEach(({ lanes }, item) => { for (const lane of new Set(lanes)) this.ofLane[lane]!.push(item); });
     }
 
     bestBoard(free: readonly number[]): Cut | undefined {
@@ -143,7 +147,7 @@ class Filler {
     }
 
     private itemsOf(lane: number, left: readonly number[]): number[] {
-        return this.problem.items.flatMap(({ lanes }, i) => (left[i]! > 0 && lanes.includes(lane) ? [i] : []));
+        return this.ofLane[lane]!.filter(item => left[item]! > 0);
     }
 }
 
