@@ -217,6 +217,17 @@ describe('format', () => {
         expect(readFileSync(join(cwd, 'a.coffer'), 'utf8')).toBe(text);
         expect((await cofferwright(cwd, ['format', '-'], { stdin: text })).out).toBe(text);
     });
+
+    test.each([
+        ['too long', `edition 1\n// ${'a'.repeat(300_000)}\n`, /^a\.coffer is left as it is\. This file is too long to be a job: 300 014 characters, where 300 000 are the most\./],
+        ['too much', `edition 1\n${'let a = 1"\n'.repeat(13_000)}`, /^a\.coffer is left as it is\. This file holds too much to be a job: .* 60 000 are the most\./],
+        ['longer than is read once it is laid out', `edition 1\n// ${'a'.repeat(280_000)}\n${'let a=1\n'.repeat(2_400)}`, /laid out it could not be read any more\. This file is too long/],
+    ])('says the reason where a text is not read: %s', async (_what, text, reason) => {
+        const cwd = folderWith({ 'a.coffer': text });
+        expect(await cofferwright(cwd, ['format'])).toMatchObject({ code: 1, err: expect.stringMatching(reason) });
+        expect(readFileSync(join(cwd, 'a.coffer'), 'utf8')).toBe(text);
+        expect(await cofferwright(cwd, ['format', '-'], { stdin: text })).toMatchObject({ code: 1, out: text });
+    });
 });
 
 test('the same files give the same bytes', async () => {

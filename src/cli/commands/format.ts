@@ -1,5 +1,5 @@
 import { dirname, relative, resolve } from 'node:path';
-import { formatText } from '../../language/format/index.ts';
+import { formatOrReason } from '../../language/format/index.ts';
 import { destinationOf, isWithin } from '../destination.ts';
 import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
 import { findFiles } from '../find-files.ts';
@@ -48,11 +48,12 @@ async function formatFile(
 ): Promise<{ code: ExitCode; changed: boolean }> {
     try {
         const { text, hasMark, stats } = await readText(path, disk);
-        const formatted = formatText(text);
-        if (formatted === undefined) {
-            terminal.say(cannotFormat(name));
+        const outcome = formatOrReason(text);
+        if ('reason' in outcome) {
+            terminal.say(`${name} ${outcome.reason}`);
             return { code: EXIT.findings, changed: false };
         }
+        const formatted = outcome.text;
         if (formatted === text) return { code: EXIT.clean, changed: false };
         if (check) terminal.result(terminalLines([name]));
         else {
@@ -69,13 +70,9 @@ async function formatFile(
 
 async function formatStdin(name: string, check: boolean, { terminal, readStdin }: World): Promise<ExitCode> {
     const text = await stdinText(readStdin);
-    const formatted = formatText(text);
-    if (formatted === undefined) terminal.say(cannotFormat(name));
+    const outcome = formatOrReason(text), formatted = 'reason' in outcome ? undefined : outcome.text;
+    if ('reason' in outcome) terminal.say(`${name} ${outcome.reason}`);
     if (!check) terminal.result(ownText(formatted ?? text));
     else if (formatted !== undefined && formatted !== text) terminal.result(terminalLines([name]));
     return formatted === undefined || (check && formatted !== text) ? EXIT.findings : EXIT.clean;
-}
-
-function cannotFormat(name: string): string {
-    return `${name} has errors that keep it from being formatted; \`cofferwright check\` shows them`;
 }

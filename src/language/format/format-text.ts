@@ -1,5 +1,6 @@
-import type { LangiumCoreServices, ParseResult } from 'langium';
+import type { LangiumCoreServices, LexingReport, ParseResult } from 'langium';
 import { createFront } from '../front.ts';
+import type { LineReport } from '../lexer/coffer-lexer.ts';
 import { layOut } from './columns.ts';
 import { isComment, piecesOf, type Piece } from './pieces.ts';
 import { placesOf } from './places.ts';
@@ -17,18 +18,23 @@ let front: Front | undefined;
  * plainly. Every word and every comment stays. Undefined where the text cannot be parsed: it is then left alone.
  */
 export function formatText(text: string): string | undefined {
-    const edits = formatEdits(text);
-    return edits && applied(text, edits);
+    const outcome = formatOrReason(text);
+    return 'text' in outcome ? outcome.text : undefined;
 }
 
-/**
- * The changes that bring a text into its form, in order; each replaces white space, or one pasted value.
- * Undefined where the text cannot be parsed.
- */
+/** A text in its one form, or what keeps it from that, to be said behind the name of its file. */
+export function formatOrReason(text: string): { readonly text: string } | { readonly reason: string } {
+    const edits = formatEdits(text);
+    return 'reason' in edits ? edits : { text: applied(text, edits) };
+}
+
+/** The changes that bring a text into its form, in order; each replaces white space, or one pasted value. Or why there are none. */
 export function formatEdits(
     text: string, services: Front = front ??= createFront(), parsed: ParseResult = services.parser.LangiumParser.parse(text),
-): Edit[] | undefined {
-    if (parsed.lexerErrors.length + parsed.parserErrors.length > 0) return undefined;
+): Edit[] | { readonly reason: string } {
+    const unread = notRead(parsed.lexerReport, parsed.lexerErrors);
+    if (unread !== undefined) return { reason: `is left as it is. ${unread}` };
+    if (parsed.lexerErrors.length + parsed.parserErrors.length > 0) return { reason: 'has errors that keep it from being formatted; `cofferwright check` shows them' };
     const pieces = piecesOf(services.parser.Lexer.tokenize(text));
     const places = placesOf(parsed.value);
     const newline = /\r\n?|\n/.exec(text)?.[0] ?? '\n';
@@ -58,7 +64,14 @@ export function formatEdits(
         if (row.comment) print(' '.repeat(Math.max(1, comment - column)), row.comment, row.comment.text);
     });
     print(pieces.length > 0 ? newline : '', undefined, '');
-    return saysTheSame(pieces, piecesOf(services.parser.Lexer.tokenize(applied(text, edits)))) ? edits : undefined;
+    const after = services.parser.Lexer.tokenize(applied(text, edits)), unreadAfter = notRead(after.report, after.errors);
+    if (unreadAfter !== undefined) return { reason: `is left as it is: laid out it could not be read any more. ${unreadAfter}` };
+    return saysTheSame(pieces, piecesOf(after)) ? edits : { reason: 'is left as it is: laid out it would not say the same. That is a mistake in this program' };
+}
+
+/** Why a text was not read at all, in words. */
+function notRead(report: LexingReport | undefined, [error]: readonly { readonly message: string }[]): string | undefined {
+    return (report as LineReport | undefined)?.readable === false ? error?.message : undefined;
 }
 
 /** A last look before anybody's work is touched: the same words and comments, in the same statements. */

@@ -8,8 +8,8 @@ export class CofferFormatter implements Formatter {
     constructor(private readonly services: Front) {}
 
     formatDocument(document: LangiumDocument, _params: DocumentFormattingParams): TextEdit[] {
-        const edits = formatEdits(document.textDocument.getText(), this.services, document.parseResult) ?? [];
-        return edits.map(({ offset, length, text }) => ({
+        const edits = formatEdits(document.textDocument.getText(), this.services, document.parseResult);
+        return 'reason' in edits ? [] : edits.map(({ offset, length, text }) => ({
             range: { start: document.textDocument.positionAt(offset), end: document.textDocument.positionAt(offset + length) },
             newText: text,
         }));

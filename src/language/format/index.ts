@@ -1,2 +1,2 @@
-export { formatText } from './format-text.ts';
+export { formatOrReason, formatText } from './format-text.ts';
 export { CofferFormatter } from './formatter.ts';
