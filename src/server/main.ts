@@ -1,17 +1,25 @@
 import { join } from 'node:path';
 import { NodeFileSystemProvider } from 'langium/node';
-import { createConnection, ProposedFeatures, type Connection } from 'vscode-languageserver/node';
+import { createConnection, ProposedFeatures, type Connection, type ConnectionOptions } from 'vscode-languageserver/node';
 import { USUAL_STEPS } from '../cutting/look-closer.ts';
 import { boardsInThreads } from '../worker/boards-thread.ts';
 import { NotBeforeInitialize } from './not-before-initialize.ts';
 import { logToEditor, outlive } from './outlive.ts';
 import { serve } from './serve.ts';
+import { isSoundOpening } from './sound-openings.ts';
 import { WholeMessages } from './whole-messages.ts';
 
 // The way to the editor (--stdio, --node-ipc, --pipe, --socket) stands in the command line, as the protocol's library reads it.
 const early = new NotBeforeInitialize();
-const options = { messageStrategy: early };
-const connection = process.argv.includes('--stdio') ? overStdio() : createConnection(ProposedFeatures.all, options);
+const options: ConnectionOptions = {
+    messageStrategy: {
+        handleMessage(message, next) {
+            if (isSoundOpening(message)) early.handleMessage(message, next);
+            else connection.console.error('The editor opened something that is no text, or is at an address that no file has: it is left out.');
+        },
+    },
+};
+const connection: Connection = process.argv.includes('--stdio') ? overStdio() : createConnection(ProposedFeatures.all, options);
 early.answerOn(connection);
 outlive(connection.console);
 

@@ -56,6 +56,9 @@ const NONSENSE = [
     framed('null') + framed('[]') + framed('3'),
     message({ id: 5, method: 'textDocument/hover' }) + message({ method: 'textDocument/didChange', params: {} }) + message({ method: 'textDocument/didOpen', params: null }),
     message({ method: 'textDocument/didOpen', params: { textDocument: { uri: 5 } } }) + message({ method: 'workspace/didChangeWatchedFiles', params: { changes: [{ uri: '%zz', type: 9 }] } }),
+    ...[null, 5, undefined].map(text => message({ method: 'textDocument/didOpen', params: { textDocument: { uri: 'file:///nowhere/none', languageId: 'coffer', version: 1, text } } })),
+    message({ method: 'textDocument/didOpen', params: { textDocument: { uri: `file://${'/a'.repeat(20_000)}`, languageId: 'coffer', version: 1, text: 'edition 1' } } }),
+    message({ method: 'textDocument/didOpen', params: { textDocument: { uri: 'file:///a\ud800', languageId: 'coffer', version: 1, text: 'edition 1' } } }),
 ];
 
 describe('the server lives on after', () => {
