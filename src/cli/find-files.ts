@@ -36,6 +36,8 @@ class Look {
     constructor(private readonly cwd: string, private readonly disk: FileSystem) {}
 
     async at(name: string): Promise<void> {
+        // of an empty name, which a script may hand over by mistake, the system makes the current folder
+        if (name === '') return void this.problems.push('One of the names is empty, and so names no file');
         const path = resolve(this.cwd, name);
         try {
             const info = await this.disk.stat(path);

@@ -89,6 +89,9 @@ const isAbsent: Check = value => value === undefined;
 const has = (fields: Readonly<Record<string, Check>>): Check => value => isObject(value) && Object.entries(fields).every(([name, check]) => check(value[name]));
 const each = (check: Check): Check => value => Array.isArray(value) && value.every(check);
 
+/** The name of a file and no way to it: a pane may not say in which folder it goes. */
+const isFileName: Check = value => typeof value === 'string' && /^(?!\.+$)[^/\\\p{Cc}]+$/u.test(value);
+const isBase64: Check = value => typeof value === 'string' && value.length % 4 === 0 && /^[A-Za-z0-9+/]*={0,2}$/.test(value);
 const isCount: Check = value => isNumber(value) && Number.isInteger(value) && (value as number) >= 0;
 const isPosition = has({ line: isCount, character: isCount });
 const isSource = has({ uri: isText, range: has({ start: isPosition, end: isPosition }) });
@@ -117,7 +120,7 @@ const FROM_PANE: Readonly<Record<FromPane['type'], Check>> = {
     tick: has({ add: isTexts, remove: isTexts }),
     stop: anything,
     mark: has({ as: either('cut', 'spoiled'), key: isText }),
-    export: has({ format: isText, file: or(isAbsent, has({ name: isText, base64: isText })) }),
+    export: has({ format: isText, file: or(isAbsent, has({ name: isFileName, base64: isBase64 })) }),
 };
 
 /** What came from the extension. */

@@ -150,7 +150,7 @@ describe('standard input', () => {
 
 describe('files that are not what they should be', () => {
     test.each<[string[], string]>([
-        [['gone.coffer'], 'gone.coffer is not there'], [['notes.txt'], 'notes.txt is not a .coffer file'], [['empty'], 'empty: there is no .coffer file in this folder'],
+        [[''], 'One of the names is empty'], [['gone.coffer'], 'gone.coffer is not there'], [['notes.txt'], 'notes.txt is not a .coffer file'], [['empty'], 'empty: there is no .coffer file in this folder'],
         [['--stdin-file-path', 'a.txt'], 'a.txt is not a .coffer file'],
         [['--stdin-file-path', 'a.coffer', 'b.coffer'], '--stdin-file-path says where standard input belongs; name no other files with it'],
     ])('%j: 2', async (argv, message) => {

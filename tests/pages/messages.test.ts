@@ -46,6 +46,13 @@ describe('messages of panes', () => {
         fromPane.forEach(message => check(message, readFromPane));
     });
 
+    test('with a file whose name leads elsewhere, or that holds no bytes, are not taken', () => {
+        const sent = (file: object): string => readFromPane(versioned({ type: 'export', format: 'svg', state: null, file: { name: 'view.svg', base64: 'AAAA', ...file } })).type;
+        expect(sent({})).toBe('export');
+        for (const name of ['', '.', '..', '../view.svg', '/etc/view.svg', 'C:\\view.svg', 'a\u0000.svg', 'a\nb.svg']) expect(sent({ name }), name).toBe('not-taken');
+        for (const base64 of ['A', '!!!!', 'AAAA ', 'A===', '=AAA', 'data:,x', 'ÄÄÄÄ']) expect(sent({ base64 }), base64).toBe('not-taken');
+    });
+
     test('never throw, whatever comes', () => {
         fc.assert(fc.property(fc.anything(), data => {
             expect(readToPane(data).type).toBe('not-taken');

@@ -4,9 +4,9 @@ import { boundNesting } from './nesting.ts';
 import { markStatementEnds } from './line-ends.ts';
 import { plainDashes } from './pasted.ts';
 import { problemAt, type Problem } from './problem.ts';
-import { tooManyWords, unreadable } from './readable.ts';
+import { tooManyRooms, tooManyWords, unreadable } from './readable.ts';
 import { GLUED, isGluedText, slipOf } from './slips.ts';
-import type { Token } from './token.ts';
+import { isBoundary, type Token } from './token.ts';
 
 /** What the parser needs to know of the lines, to tell which errors belong together. */
 export interface LineReport extends LexingReport {
@@ -26,7 +26,7 @@ export class CofferLexer extends DefaultLexer {
         if (reason !== undefined) return notRead(reason);
         const whole = options?.mode !== 'partial';
         const raw = super.tokenize(text, options);
-        const tooMany = tooManyWords(raw.tokens.length + raw.hidden.length + raw.errors.length);
+        const tooMany = tooManyWords(raw.tokens.length + raw.hidden.length + raw.errors.length) ?? tooManyRooms(roomsIn(raw.tokens));
         if (tooMany !== undefined) return notRead(tooMany);
         const problems: Problem[] = [...raw.errors];
         for (const token of raw.hidden) noteSlip(token, problems);
@@ -41,6 +41,10 @@ export class CofferLexer extends DefaultLexer {
         problems.sort((a, b) => a.offset - b.offset);
         return { tokens, hidden: raw.hidden, errors: problems, report: { diagnostics: [], statements: statementLines(tokens, this.tokenTypes['EOL']!.name), readable: true } satisfies LineReport as LexingReport };
     }
+}
+
+function roomsIn(tokens: readonly Token[]): number {
+    return tokens.reduce((sum, token, i) => (token.tokenType.name === 'room' && isBoundary(tokens[i - 1]) ? sum + 1 : sum), 0);
 }
 
 function noteSlip(token: Token, problems: Problem[]): void {

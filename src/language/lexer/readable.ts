@@ -1,6 +1,8 @@
 /** A job file has some hundred lines; this is some thousands, and they are still read in about a second. */
 const MOST_CHARACTERS = 300_000;
 const MOST_WORDS = 60_000;
+/** A house has some ten. Each is laid out, and put together dry, which takes some milliseconds. */
+const MOST_ROOMS = 200;
 /** Of the characters of a text hardly any cannot be seen; of a picture or a drawing most. */
 const MOST_UNSEEN = 1 / 50;
 const FEW_UNSEEN = 10;
@@ -22,6 +24,12 @@ export function unreadable(text: string): string | undefined {
 export function tooManyWords(count: number): string | undefined {
     return count <= MOST_WORDS ? undefined
         : `This file holds too much to be a job: ${grouped(count)} words and signs, where ${grouped(MOST_WORDS)} are the most. Nothing in it is read. Split it into files that use each other.`;
+}
+
+/** And for one that holds few words for much work. */
+export function tooManyRooms(count: number): string | undefined {
+    return count <= MOST_ROOMS ? undefined
+        : `This file holds too many rooms to be a job: ${grouped(count)}, where ${MOST_ROOMS} are the most. Nothing in it is read. Split it into files that use each other.`;
 }
 
 function grouped(count: number): string {
