@@ -33,12 +33,18 @@ const TIME = process.env['FULL'] || mutants !== undefined ? 900_000 : 60_000;
 const execArgv = ['--max-semi-space-size=128'];
 const common = { root, maxWorkers, execArgv, testTimeout: TIME, hookTimeout: TIME, setupFiles };
 
+/**
+ * What a module becomes is kept by its path and its text: half of what a run with few changes takes to load. Faults come into a module past
+ * its text, so they are never kept.
+ */
+const experimental = { fsModuleCache: true, fsModuleCachePath: `${root}.cache/vitest` };
+
 export default defineConfig({
     plugins: [assets, faulty],
     // a thread takes no such flag, and ends with its process, which one that hangs has to
     test: mutants !== undefined
         ? { ...common, execArgv: [], include: mutants.tests.slice(0, 1), runner: 'src/build/mutants/ask.mjs', pool: 'threads', isolate: false, maxWorkers: 1 } : {
-        ...common,
+        ...common, experimental,
         projects: [
             // what is tested is pure: the files of a process share the modules, which load in seconds
             { extends: true, test: { name: 'parts', include: all, exclude: [...panes, ...alone], isolate: false } },
