@@ -10,6 +10,7 @@ import { jointsOf } from './joints.ts';
 import { lineRuns } from './line-runs.ts';
 import { stripsOfLine } from './line-strips.ts';
 import { meetingsOf, type Meetings } from './meetings.ts';
+import { moldingOf } from './moldings.ts';
 import type { Arrangement, Joint, LineRun, Piece } from './model.ts';
 import type { Plan } from './plan.ts';
 import { cleatOf, sideOf, sideRunOf, type SideRun } from './sides.ts';
@@ -58,16 +59,17 @@ export function arrange(plan: Plan, { like, met = meet(plan) }: { readonly like?
     if (troubles.length > 0) return nothing(troubles);
     const stretches = brokenStretches(walks, faceless), turned = like?.turned ?? turnedIn(stretches, unit);
     const runs = withTurned(stretches, turned).flatMap(sideRunOf), edges = edgesByFlank(coffers);
-    const sides = new Map<SideRun, Piece>(), cleats: Piece[] = [];
+    const sides = new Map<SideRun, Piece>(), cleats: Piece[] = [], moldings: Piece[] = [];
     for (const run of runs) {
-        const along = coffersAlong(run.flank, run.face, edges, unit), side = sideOf(run, along, unit), cleat = cleatOf(run, along, unit);
+        const along = coffersAlong(run.flank, run.face, edges, unit), side = sideOf(run, along, unit), cleat = cleatOf(run, along, unit), molding = moldingOf(run, along, unit);
         if (side) sides.set(run, side);
         if (cleat) cleats.push(cleat);
+        if (molding) moldings.push(molding);
     }
     const trims = (plan.trims ?? []).flatMap(trim => coffers.flatMap(coffer => trimsOf(coffer, trim, unit)));
     const pieces = [
         ...sides.values(), ...cleats, ...meetings.runs.flatMap((run, i) => stripsOfLine(run, plan.lines[i]!, unit)),
-        ...stripsOfWalls(walls, plan.walls, unit), ...trims.flat(),
+        ...stripsOfWalls(walls, plan.walls, unit), ...moldings, ...trims.flat(),
     ];
     let joints: Joint[] | undefined;
     return {

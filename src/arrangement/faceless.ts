@@ -85,7 +85,7 @@ export function withTurned(stretches: readonly Stretch[], turned: ReadonlySet<st
 
 /** `next`: what stands on the other side of where there is none. In line with it, or against it, both end at the back; at an angle they meet each other. */
 function runningPast(border: Border, own: Flank, next: Flank, comesFirst: boolean): Border {
-    if (turn(own.base, next.base) === 0) return { ...border, cut: 'past', ...own.base.a * next.base.a + own.base.b * next.base.b > 0 && { joins: next } };
+    if (turn(own.base, next.base) === 0) return { ...border, cut: 'past', endsSquare: true, ...own.base.a * next.base.a + own.base.b * next.base.b > 0 && { joins: next } };
     const outside = comesFirst ? isOutside(own, next) : isOutside(next, own);
     return { other: next, outside, cut: !hasSide(next) ? 'dies' : outside ? 'outside-miter' : 'miter' };
 }

@@ -10,6 +10,8 @@ export interface Border {
     readonly other: Flank; readonly outside: boolean; readonly cut: SideCut | null;
     /** The flank whose side it comes to in line, where there is none of the other. */
     readonly joins?: Flank;
+    /** There is no corner: it ends square at the back of the other. */
+    readonly endsSquare?: boolean;
 }
 /** Where something passes or ends at a flank: the coffer before it ends at `entry`, the one after it begins at `exit`. */
 interface Gap { readonly entry: Border; readonly exit: Border }

@@ -56,7 +56,7 @@ export interface Passing {
 }
 
 export type Compass = 'north' | 'north-east' | 'east' | 'south-east' | 'south' | 'south-west' | 'west' | 'north-west';
-export type Part = 'side' | 'cleat' | 'bottom' | 'blocking' | 'beam' | 'band' | 'wall-cleat' | 'trim';
+export type Part = 'side' | 'cleat' | 'bottom' | 'blocking' | 'beam' | 'band' | 'wall-cleat' | 'trim' | 'molding';
 
 export interface Coffer {
     /** Row by row from the north-west. */
@@ -90,7 +90,7 @@ export interface Piece {
     readonly of: string;
     /** Where it stands: the way a side looks, the edge of a coffer that a trim lies on. */
     readonly on: Compass | null;
-    /** Of a side, its cleat, a trim: the coffers that its face looks into; of other parts none. */
+    /** Of a side, its cleat, its molding, a trim: the coffers that its face looks into; of other parts none. */
     readonly coffers: readonly number[];
     /** Counted along its line or wall (of sides and cleats, on their flank) the way it runs, from 1. */
     readonly nth: number;

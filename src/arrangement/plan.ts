@@ -42,6 +42,7 @@ export interface HalfBeam {
     readonly blocking?: { readonly thickness: Ticks };
     readonly cleats?: Cleats;
     readonly wallCleat?: { readonly width: Ticks; readonly height: Ticks };
+    readonly molding?: Molding;
     /** What its bottom is left wider at the wall, to be scribed. */
     readonly scribe?: Ticks;
 }
@@ -74,6 +75,7 @@ export interface BoxBeam {
      */
     readonly blocking?: { readonly thickness: Ticks; readonly narrower: Ticks; readonly short?: number; readonly clearance: Ticks };
     readonly cleats?: Cleats;
+    readonly molding?: Molding;
 }
 /** One timber. Box beams die into it. */
 interface SolidBeam { readonly kind: 'solid'; readonly width: Ticks; readonly depth: Ticks }
@@ -86,6 +88,9 @@ interface SideBoard { readonly thickness: Ticks; readonly heldDown: Ticks }
 export interface BottomBoard { readonly place: 'between-sides' | 'under-sides' | 'in-rabbets'; readonly by: Ticks; readonly play: Ticks; readonly thickness: Ticks }
 /** `short`: what each is shorter than the back of its side, at each end. */
 interface Cleats { readonly width: Ticks; readonly height: Ticks; readonly short: Ticks }
+
+/** Along the lower edge of each side: from `inside` behind its face to `beyond` it. Heights from the ceiling down. */
+export interface Molding { readonly inside: Ticks; readonly beyond: Ticks; readonly top: Ticks; readonly foot: Ticks }
 
 /** Butted: the sides of this family (or of the carrier of this name) run past. Outside corners are always mitered. */
 export type Corners = { readonly kind: 'mitered' } | { readonly kind: 'butted'; readonly past: string };

@@ -87,7 +87,7 @@ export function hasSide(flank: Flank): boolean {
 }
 
 /** The beam that the flank is the side of; none where there is no board. */
-function beamOf({ of }: Flank): BoxBeam | HalfBeam | undefined {
+export function beamOf({ of }: Flank): BoxBeam | HalfBeam | undefined {
     if (of.kind === 'line') return of.beam.kind === 'box' ? of.beam : undefined;
     return of.perimeter.kind === 'half-beam' ? of.perimeter : undefined;
 }

@@ -4,7 +4,7 @@ import { fromGiven, fromWords, summed } from './derived.ts';
 import type { LineSections } from './lines.ts';
 import type { Band, Derived, HalfBeam, Trouble, WholeSection } from './model.ts';
 import { thicknessOf, widthOf } from './part-sizes.ts';
-import { isWhole } from './section.ts';
+import { isWhole, moldingOf } from './section.ts';
 
 /** What runs along a wall as far as it is known before the beams are. `reach`: how far its face stands off the wall. */
 export type Edging = BandBoard | Omit<HalfBeam, 'splices'> & { readonly reach: Derived };
@@ -32,6 +32,10 @@ function halfBeamOf(perimeter: Perimeter, sections: LineSections, troubles: Trou
     if (!width || !section || !isWhole(section)) return undefined;
     if (!(width.ticks > 0)) {
         troubles.push({ kind: 'not-positive', what: 'the width of the half beam', ticks: width.ticks, at: perimeter.width!.at });
+        return undefined;
+    }
+    if ((moldingOf(section)?.inside ?? 0) > width.ticks + section.sideThickness.ticks) {
+        troubles.push({ kind: 'not-supported', what: 'a molding wider than the half beam that it lies under', instead: 'a wider half beam, or more overhang', at: perimeter.width!.at });
         return undefined;
     }
     return { kind: 'half-beam', perimeter, width, bottomWidth: bottomOf(width, section), section, reach: summed([width, 1], [section.sideThickness, 1])! };

@@ -25,6 +25,7 @@ export interface Section {
     readonly blockingWidth?: Derived;
     readonly bottomWidth?: Derived;
     readonly spacerWidth?: Derived;
+    readonly moldingWidth?: Derived;
     readonly sideHeight?: Derived;
     /** Thicknesses of the parts, and the cleat's own section. */
     readonly blockingThickness?: Derived;
@@ -32,6 +33,7 @@ export interface Section {
     readonly spacerThickness?: Derived;
     readonly sideThickness?: Derived;
     readonly trimThickness?: Derived;
+    readonly moldingThickness?: Derived;
     readonly cleatThickness?: Derived;
     readonly cleatHeight?: Derived;
     /** Between the backs of the sides. */

@@ -11,7 +11,7 @@ import { linesOfCrossing } from './coffers.ts';
 import type { Arranged, Band, Ceiling, HalfBeam, Line, Run, Trouble } from './model.ts';
 import { clearanceOf, reliefOf } from './relief.ts';
 import { isForward, type ShapedWall } from './shape.ts';
-import { playOf } from './section.ts';
+import { moldingOf, playOf } from './section.ts';
 
 export type LaidOut = Pick<Ceiling, 'walls' | 'square' | 'width' | 'length' | 'around' | 'across' | 'down' | 'lines' | 'beams' | 'room'>;
 
@@ -128,10 +128,10 @@ function perimeterOf(own: Outlined['around'][string], spare: number): Perimeter 
 }
 
 function halfBeamOf({ width, section, perimeter: { scribe } }: Pick<HalfBeam, 'width' | 'section' | 'perimeter'>, spare: number): PlannedHalf {
-    const { depth, left, bottom, blocking, cleats } = beamOf(section, { relief: 0, clearance: 0 });
+    const { depth, left, bottom, blocking, cleats, molding } = beamOf(section, { relief: 0, clearance: 0 });
     return {
         kind: 'half-beam', inside: width.ticks + spare, depth, side: left, ...scribe && { scribe: scribe.value }, ...bottom && { bottom: { ...bottom, play: 0 } }, ...blocking && { blocking },
-        ...cleats && { cleats, wallCleat: { width: cleats.width, height: cleats.height } },
+        ...molding && { molding }, ...cleats && { cleats, wallCleat: { width: cleats.width, height: cleats.height } },
     };
 }
 
@@ -149,10 +149,10 @@ interface Off { readonly relief: Ticks; readonly clearance: Ticks }
 
 function beamOf(section: Line['section'], { relief, clearance }: Off): BoxBeam {
     const { innerWidth, depth, sideThickness, heldDown, blockingThickness, blockingWidth, cleatThickness, cleatHeight, profile } = section;
-    const side = { thickness: sideThickness.ticks, heldDown: heldDown.value.ticks };
+    const side = { thickness: sideThickness.ticks, heldDown: heldDown.value.ticks }, molding = moldingOf(section);
     return {
         kind: 'box', inside: innerWidth.ticks, depth: depth.ticks, left: side, right: side,
-        bottom: bottomOf(section),
+        bottom: bottomOf(section), ...molding && { molding },
         ...profile.blocking
             && { blocking: { thickness: blockingThickness.ticks, narrower: innerWidth.ticks - blockingWidth.ticks, short: relief / 2, clearance } },
         ...profile.cleats && cleatThickness && cleatHeight

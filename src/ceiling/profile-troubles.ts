@@ -7,7 +7,15 @@ import type { BoardPart } from './part-sizes.ts';
 
 /** What a section says that no ceiling can be laid out with: sizes that are nothing or less, a crown that stands upright or lies flat. */
 export function profileTroubles(section: Section): Trouble[] {
-    return notPositive(section);
+    return [...notPositive(section), ...moldingTroubles(section)];
+}
+
+/** Moldings of two sides that would be in each other under the beam, or one that nothing holds. */
+function moldingTroubles({ moldingWidth, outerWidth, profile: { under } }: Section): Trouble[] {
+    if (!under || !moldingWidth || !outerWidth || under.place.value !== 'under-beam') return [];
+    const inside = moldingWidth.ticks - under.overhang.value.ticks, at = (under.rip ?? under.stock ?? under).at;
+    if (inside <= 0) return [{ kind: 'not-supported', what: 'a molding that stands out beyond the side by all of its width', instead: 'less overhang', at: under.overhang.at }];
+    return 2 * inside <= outerWidth.ticks ? [] : [{ kind: 'not-supported', what: 'a molding wider than half of the beam that it lies under', instead: 'a narrower one, or more overhang', at }];
 }
 
 function notPositive({ profile, heldDown }: Section): Trouble[] {
@@ -25,12 +33,13 @@ function notPositive({ profile, heldDown }: Section): Trouble[] {
     const spaced = (what: string, given: Given<Nails> | Given<Screws> | undefined): void => {
         check(`the distance between the ${what}`, given?.value.every, given);
     };
-    const { blocking, spacers, sides, cleats, bottom, trim } = profile;
+    const { blocking, spacers, sides, cleats, bottom, trim, under } = profile;
     board('blocking', blocking);
     board('spacers', spacers);
     board('sides', sides);
     board('bottom', bottom);
     board('trim', trim);
+    board('molding', under);
     size('the height of the spacers', spacers?.height);
     check('the distance between spacers', spacers?.every.value, spacers?.every);
     check('the distance of the first spacer from the end', spacers?.fromEnd.value, spacers?.fromEnd, 0);
@@ -47,5 +56,6 @@ function notPositive({ profile, heldDown }: Section): Trouble[] {
     spaced('nails of the cleats', cleats?.nails);
     spaced('nails of the bottom', bottom?.nails);
     spaced('nails of the trim', trim?.nails);
+    spaced('nails of the molding', under?.nails);
     return troubles;
 }

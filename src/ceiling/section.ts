@@ -22,11 +22,13 @@ import { thicknessOf, widthOf } from './part-sizes.ts';
  *     a panel over the coffers is the ceiling to all of it: depths are measured down from its underside
  *     a bottom under the sides that is said to stand out beyond them is outer width + 2 overhangs wide
  *
+ *     a molding under it hangs below the depth, from `overhang` beyond the face of the side inwards; against the sides it ends with their lower edge
+ *
  * Formulas: common practice, no source. A part of it is undefined where the text does not say enough, or says what is not
- * computed (a molding under the beam): profile-troubles.ts tells which. `heldDown` is a line's own figure, where it has one.
+ * computed: profile-troubles.ts tells which. `heldDown` is a line's own figure, where it has one.
  */
 export function sectionOf(profile: Profile, heldDown: Given<Measure> | undefined = profile.sides?.heldDown): Section {
-    const { blocking, spacers, sides, cleats, bottom, trim } = profile;
+    const { blocking, spacers, sides, cleats, bottom, trim, under } = profile;
     const wrapped = blocking ? undefined : wrappedSizes(profile);
     const blockingWidth = wrapped?.inside ?? widthOf(blocking, 'blocking');
     const blockingThickness = wrapped?.height ?? thicknessOf(blocking, 'blocking');
@@ -50,7 +52,7 @@ export function sectionOf(profile: Profile, heldDown: Given<Measure> | undefined
         profile, heldDown,
         blockingWidth, bottomWidth, sideHeight, spacerWidth: widthOf(spacers, 'spacer'),
         blockingThickness, bottomThickness, sideThickness, spacerThickness: thicknessOf(spacers, 'spacer'),
-        ...trimSizes(trim),
+        ...trimSizes(trim), moldingWidth: widthOf(under, 'molding'), moldingThickness: thicknessOf(under, 'molding'),
         cleatThickness: fromGiven('cleat', cleats?.thickness), cleatHeight,
         innerWidth, channelWidth, outerWidth, depth, bottomTop, cleatTop,
         spacerRoom: summed([cleats ? cleatTop : bottomTop, 1], [blockingThickness, -1]),
@@ -130,6 +132,15 @@ export function playOf({ fit }: Pick<Section, 'fit'>): Ticks {
 /** The lower edge of the sides, down from the ceiling: the depth, or the top of a bottom that lies under them. */
 export function sideFootOf({ depth, bottomTop, profile }: Pick<WholeSection, 'depth' | 'bottomTop' | 'profile'>): Ticks {
     return (profile.bottom?.place.value === 'under-sides' ? bottomTop : depth).ticks;
+}
+
+/** The molding along the lower edges of its sides: from `inside` behind the face to `beyond` it, its height from the ceiling down. */
+export function moldingOf(section: WholeSection): { readonly inside: Ticks; readonly beyond: Ticks; readonly top: Ticks; readonly foot: Ticks } | undefined {
+    const { moldingWidth: width, moldingThickness: thickness, depth, profile: { under } } = section;
+    if (!under || !width || !thickness) return undefined;
+    const beyond = under.overhang.value.ticks, foot = sideFootOf(section);
+    if (under.place.value === 'against-sides') return { inside: 0, beyond: thickness.ticks, top: foot - width.ticks, foot };
+    return { inside: width.ticks - beyond, beyond, top: depth.ticks, foot: depth.ticks + thickness.ticks };
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { Piece as Strip } from '../arrangement/model.ts';
 import type { Band, Ceiling, WholeSection } from '../ceiling/model.ts';
-import { cleatFootOf, seatOf } from '../ceiling/section.ts';
+import { cleatFootOf, moldingOf, seatOf } from '../ceiling/section.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Part } from '../takeoff/model.ts';
 import type { Form, Seat } from './stand.ts';
@@ -48,6 +48,10 @@ function boardOfBeam(part: Strip['part'], section: WholeSection, { width }: { re
         }
         case 'cleat': case 'wall-cleat':
             return profile.cleats?.stock && cleatThickness && cleatHeight && { part: 'cleat', centered: false, across: cleatThickness.ticks, high: cleatHeight.ticks, down: { foot: cleatFootOf(section) } };
+        case 'molding': {
+            const hangs = moldingOf(section);
+            return hangs && profile.under?.stock && { part, centered: false, across: hangs.inside + hangs.beyond, high: hangs.foot - hangs.top, down: { foot: hangs.foot } };
+        }
         default: return undefined;
     }
 }

@@ -2,7 +2,7 @@ import type { Rabbet } from '../job/model.ts';
 import type { Point, Vector } from '../plane/point.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { copedOff, type Lie } from '../takeoff/lie.ts';
-import { leanOf } from '../takeoff/ends.ts';
+import { leanOf, liesFlat } from '../takeoff/ends.ts';
 import type { EndCut, Piece } from '../takeoff/model.ts';
 import type { Point as Corner, Prism } from './model.ts';
 
@@ -71,7 +71,7 @@ function slice(
  */
 export function formOf(piece: Piece, seat: Seat): Form {
     const { part, cutBack, width, thickness, stands } = piece;
-    const lies = part === 'blocking' || part === 'bottom';
+    const lies = liesFlat(piece);
     if (part === 'spacer') return { along: thickness, across: width, high: cutBack, off: [0, 0] };
     const [across, high] = stands ? [stands.out, stands.down] : lies ? [width, thickness] : [thickness, width];
     const rabbet = rabbetOf(piece);

@@ -114,12 +114,13 @@ export interface Profile {
     readonly cleats?: Cleats;
     readonly bottom?: Bottom;
     readonly trim?: Trim;
+    readonly under?: Under;
     /** What stands there and is boxed in: how wide it is, how far it hangs down, what is left clear on either side. */
     readonly wraps?: Given<{ readonly width: Measure; readonly height: Measure }> & { readonly clearance: Given<Ticks> };
     /** A panel between the ceiling and all that hangs from it. */
     readonly back?: { readonly at: Source; readonly thickness?: Given<Measure> };
     readonly requires: readonly Requirement[];
-    /** Parts that are said and not computed yet (a bed molding): the section then has no depth. */
+    /** Parts that are said and not computed yet: the section then has no depth. */
     readonly notComputed: readonly Source[];
 }
 /** `require` of a profile, evaluated. `holds` undefined: unknown, stay silent. */
@@ -188,6 +189,12 @@ export interface Cleats {
     readonly gauge?: Given<Measure>;
     readonly nails?: Given<Nails>;
     readonly shortEachEnd: Given<Ticks>;
+}
+/** A molding along the lower edges of the sides: flat under the beam, `overhang` beyond the face of each, or against their faces. */
+export interface Under extends PartBase {
+    readonly place: Given<'under-beam' | 'against-sides'>;
+    readonly overhang: Given<Measure>;
+    readonly nails?: Given<Nails>;
 }
 export interface Bottom extends PartBase {
     readonly place: Given<'between-sides' | 'under-sides' | 'in-rabbets'>;

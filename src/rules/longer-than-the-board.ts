@@ -68,7 +68,7 @@ function longestWithoutBoard(pieces: readonly Piece[], boards: readonly Ticks[])
         return false;
     });
 }
-const TOLD_FIRST: readonly Piece['part'][] = ['bottom', 'blocking', 'side', 'cleat', 'spacer', 'band', 'trim'];
+const TOLD_FIRST: readonly Piece['part'][] = ['bottom', 'blocking', 'side', 'cleat', 'spacer', 'molding', 'band', 'trim'];
 
 /** The longest pieces that come out of what is on hand, the longest first, one a board. */
 function longBoards(stock: Stock, job: JobSettings): Ticks[] {

@@ -61,7 +61,7 @@ interface Nailed {
     readonly longest?: Ticks;
 }
 
-function nailed({ cleats, sides, bottom, trim }: Profile): Nailed[] {
+function nailed({ cleats, sides, bottom, trim, under }: Profile): Nailed[] {
     const side = sides?.stock?.value.thickness?.value.ticks;
     const cleat = cleats?.thickness?.value.ticks;
     const all = [
@@ -69,6 +69,7 @@ function nailed({ cleats, sides, bottom, trim }: Profile): Nailed[] {
         { first: 'side', second: 'blocking', nails: sides?.nails, thickness: side },
         { first: 'bottom', second: bottom?.place.value === 'between-sides' ? 'cleat' : 'side', nails: bottom?.nails, thickness: bottom?.stock?.value.thickness?.value.ticks },
         { first: 'trim', second: 'side', nails: trim?.nails, thickness: trim?.stock?.value.thickness?.value.ticks },
+        { first: 'molding', second: 'side', nails: under?.nails, thickness: under?.stock?.value.thickness?.value.ticks },
     ];
     return all.filter((one): one is Nailed => one.nails !== undefined && one.thickness !== undefined);
 }

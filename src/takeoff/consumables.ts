@@ -12,7 +12,7 @@ const PRACTICE = 'common practice, no source';
 /** Wider blocking takes two screws side by side. */
 const ONE_SCREW_UP_TO: Ticks = 3 * TICKS_PER_INCH;
 /** Rows of nails along a piece. */
-const ROWS = { side: 1, cleat: 1, bottom: 2, band: 2, trim: 1 } as const;
+const ROWS = { side: 1, cleat: 1, bottom: 2, molding: 1, band: 2, trim: 1 } as const;
 const NAILS_A_SPACER_END = 2;
 
 /** Screws, nails, biscuits, glue, filler and caulk, each with the rule it is counted by. What the job does not say how to fasten is not counted. */
@@ -77,7 +77,7 @@ function pocketScrews(pieces: readonly Piece[], setting: Setting): Consumable[] 
 function nailsOf(pieces: readonly Piece[], setting: Setting): { readonly part: Nailed; readonly nails: Consumable }[] {
     const spacersIn = new Map<string, number>();
     for (const { part, line, bay } of pieces) if (part === 'spacer') spacersIn.set(`${line} ${bay}`, (spacersIn.get(`${line} ${bay}`) ?? 0) + 1);
-    return (['side', 'cleat', 'bottom', 'band', 'trim'] as const).flatMap(part => {
+    return (['side', 'cleat', 'bottom', 'molding', 'band', 'trim'] as const).flatMap(part => {
         const rows = ROWS[part];
         const counts = new Counts<Nails & { readonly into: string }>(({ gauge, length, every, into }) => `${gauge} ga x ${setting.size(length)} nails, ${PLURAL[part]}|${every}|${into}`);
         for (const piece of pieces) {
@@ -95,7 +95,7 @@ function nailsOf(pieces: readonly Piece[], setting: Setting): { readonly part: N
         return listed.map(nails => ({ part, nails }));
     });
 }
-type Nailed = 'side' | 'cleat' | 'bottom' | 'band' | 'trim';
+type Nailed = 'side' | 'cleat' | 'bottom' | 'molding' | 'band' | 'trim';
 
 /** What its nails go into. */
 function intoOf(part: Nailed, profile: Profile | undefined): string {
@@ -107,6 +107,7 @@ function intoOf(part: Nailed, profile: Profile | undefined): string {
             default: return profile?.cleats ? 'into the cleats' : 'along its edges';
         }
         case 'band': return 'into the wall';
+        case 'molding': return profile?.under?.place.value === 'under-beam' ? 'up into side and bottom' : 'into the side';
         case 'cleat': case 'trim': return 'into the side';
     }
 }
@@ -118,6 +119,7 @@ function nailsFor(part: Nailed, piece: Piece, setting: Setting): Given<Nails> | 
         case 'cleat': return profile?.cleats?.nails;
         case 'bottom': return profile?.bottom?.nails;
         case 'trim': return profile?.trim?.nails;
+        case 'molding': return profile?.under?.nails;
         case 'band': return setting.ceiling.around[piece.on!]?.perimeter.nails;
     }
 }

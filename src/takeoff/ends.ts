@@ -14,14 +14,14 @@ export function isSlanted(end: EndCut): boolean {
 }
 
 /** From edge to edge, the way its ends lean: what lies in a beam is cut at an angle across its width, all else through its thickness. */
-export function acrossOf({ part, width, thickness, stands }: Leaning): Ticks {
-    return liesFlat({ part }) ? width : stands?.out ?? thickness;
+export function acrossOf({ part, lies, width, thickness, stands }: Leaning): Ticks {
+    return liesFlat({ part, lies }) ? width : stands?.out ?? thickness;
 }
-type Leaning = Pick<Piece, 'part' | 'width' | 'thickness' | 'stands'>;
+type Leaning = Pick<Piece, 'part' | 'lies' | 'width' | 'thickness' | 'stands'>;
 
-/** Bottoms and blocking lie, and are cut as they lie; what stands on edge is mitered through its thickness. */
-export function liesFlat({ part }: Pick<Piece, 'part'>): boolean {
-    return part === 'bottom' || part === 'blocking';
+/** Bottoms, blocking and what is flat under the beam lie, and are cut as they lie; what stands on edge is mitered through its thickness. */
+export function liesFlat({ part, lies }: Pick<Piece, 'part' | 'lies'>): boolean {
+    return part === 'bottom' || part === 'blocking' || lies === true;
 }
 
 /** How far the face ends short of the back at this end; negative: beyond it. */
@@ -39,7 +39,7 @@ export function endsFromTheLeft(piece: Pick<Piece, 'ends' | 'corners' | 'work'>)
 }
 
 /** The end with a miter where just one has one, seen the same way. Nobody looks at the face of what lies. */
-export function miterAt(piece: Pick<Piece, 'part' | 'ends' | 'corners' | 'work'>): Piece['hand'] {
+export function miterAt(piece: Pick<Piece, 'part' | 'lies' | 'ends' | 'corners' | 'work'>): Piece['hand'] {
     const [left, right] = endsFromTheLeft(piece);
     if (liesFlat(piece) || isMiter(left) === isMiter(right)) return null;
     return isMiter(left) ? 'left' : 'right';

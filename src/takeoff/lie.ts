@@ -160,7 +160,7 @@ export class Pairs {
         for (const [key, lies] of grouped(both, ({ exact: { strip } }) => `${strip.part} ${strip.of}`)) {
             const { part, of } = lies[0]!.exact.strip, wall = walls.has(of) ? of : undefined;
             const line = ofName.get(of), lying = part === 'bottom' || part === 'blocking';
-            const runs = wall ? part !== 'side' && part !== 'cleat' : lying && line?.through === true && isInOne(lies);
+            const runs = wall ? !isAlongSide(part) : lying && line?.through === true && isInOne(lies);
             if (wall || lying) lies.sort((a, b) => a.exact.from - b.exact.from);
             const toWalls = wall !== undefined || line !== undefined && walls.has(line.from) && walls.has(line.to);
             // what lies is lettered where it is spliced: of what runs through all of it, of what is cut in bays the pieces that begin in one
@@ -191,6 +191,10 @@ export class Pairs {
     }
 }
 
+function isAlongSide(part: Strip['part']): boolean {
+    return part === 'side' || part === 'cleat' || part === 'molding';
+}
+
 /** The same piece of the other arrangement: nearly always it is at the same place of the list. */
 function matching(pieces: readonly Strip[]): (strip: Strip, at: number) => Strip | undefined {
     let byKey: ReadonlyMap<string, Strip> | undefined;
@@ -215,7 +219,7 @@ function isInOne(lies: readonly Pick<Pair, 'exact'>[]): boolean {
 /** `bay`: the one it begins in; null of what is cut nowhere. `letter`: where it is spliced which piece it is. */
 function nameOf({ part, of, on }: Strip, bay: number | null, letter: string | null): Place {
     switch (part) {
-        case 'side': case 'cleat': return { line: of, bay, on };
+        case 'side': case 'cleat': case 'molding': return { line: of, bay, on };
         default: return { line: of, bay, nth: letter };
     }
 }
@@ -225,7 +229,7 @@ function nameAtWall(part: Strip['part'], wall: string, index: number, letter: st
     switch (part) {
         case 'band': return { on: wall, nth: letter };
         case 'wall-cleat': return { wall, nth: letter ? `wall-${letter}` : 'wall' };
-        case 'side': case 'cleat': return { wall, bay: index + 1 };
+        case 'side': case 'cleat': case 'molding': return { wall, bay: index + 1 };
         default: return { wall, nth: letter };
     }
 }

@@ -42,6 +42,8 @@ export interface Piece {
     readonly width: Ticks; readonly thickness: Ticks; readonly ripped: boolean;
     /** What its edge at the wall is left wider than it stands, to be scribed. */
     readonly scribe?: Ticks;
+    /** It lies flat, as bottoms and blocking always do: a molding under the beam. */
+    readonly lies?: boolean | undefined;
     /** Of a crown, which leans: what it reaches out and down as it stands. */
     readonly stands?: { readonly out: Ticks; readonly down: Ticks };
     /** Rip, rabbet, eased edges, slots …, in the order they are done. */

@@ -28,7 +28,7 @@ interface Draft extends Place {
     readonly ends?: readonly [EndCut, EndCut];
     readonly meets?: Piece['meets'];
     readonly width: Ticks; readonly thickness: Ticks;
-    readonly stands?: Piece['stands'];
+    readonly stands?: Piece['stands']; readonly lies?: boolean;
     readonly scribe?: Ticks;
     /** What is done to it besides ripping. */
     readonly work?: readonly (Work | false | undefined)[];
@@ -67,8 +67,8 @@ export function pieceOf(draft: Draft, { ceiling, step, size }: Setting): Piece[]
         id: idOf(ceiling.room.name, part, draft), room: ceiling.room.name, part,
         line: draft.line ?? null, bay: draft.bay ?? null, coffer: draft.coffer ?? null, on: draft.on ?? draft.wall ?? null, stock,
         face, back, cutFace: roundDown(cutFace, step), cutBack: roundDown(cutBack, step), overall: Math.round(overall), cutOverall: roundDown(cutOverall, step),
-        ends, meets: draft.meets ?? MEETS_NOTHING, hand: isRabbeted ? miterAt({ part, ends, corners, work }) : null,
-        width, thickness, ripped, ...draft.stands && { stands: draft.stands }, ...draft.scribe && { scribe: draft.scribe },
+        ends, meets: draft.meets ?? MEETS_NOTHING, hand: isRabbeted ? miterAt({ part, lies: draft.lies, ends, corners, work }) : null,
+        width, thickness, ripped, ...draft.stands && { stands: draft.stands }, ...draft.lies && { lies: true }, ...draft.scribe && { scribe: draft.scribe },
         work, machining: work.map(each => workWords(each, size)),
         where, why: { terms: gathered(draft.why) }, source, corners, box: boxAround(corners, heights),
     }];

@@ -51,7 +51,7 @@ function glue(pieces: readonly Piece[], joints: readonly Joint[], setting: Setti
 function filler(holes: number, setting: Setting): Consumable[] {
     if (holes === 0) return [];
     const { each, words } = isMetric(setting) ? HOLES.metric : HOLES.us;
-    return [{ kind: 'filler', what: 'wood filler', ...amount(holes * each, setting), by: `${words} for 100 nail holes: ${holes} holes in sides, bottoms, band and trim`, basis: PRACTICE }];
+    return [{ kind: 'filler', what: 'wood filler', ...amount(holes * each, setting), by: `${words} for 100 nail holes: ${holes} holes in what shows`, basis: PRACTICE }];
 }
 
 /** Both edges of the trim, against ceiling and beam, and both edges of the band against the wall. */

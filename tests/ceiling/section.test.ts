@@ -98,7 +98,7 @@ describe('what is not said, or not computed', () => {
     ] as [string, ProfileWords][])('%s is no whole section', (_, part) => {
         expect(isWhole(sectionWith(part))).toBe(false);
     });
-    test('a molding under the beam is not computed: no depth', () => {
+    test('what is not computed leaves no depth', () => {
         const s = sectionWith();
         const { depth, spacerRoom, innerWidth } = sectionOf({ ...s.profile, notComputed: [b.at()] });
         expect([depth, spacerRoom, inch(innerWidth)]).toEqual([undefined, undefined, '5 1/2"']);

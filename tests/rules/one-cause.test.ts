@@ -244,7 +244,7 @@ ${bottom}
     });
 
     it('hold for hints of the language as well, but not for its errors', async () => {
-        const hint = await findings('  }\n  under { stock poplar-1x6 }  // allow not-computed-yet: next year\n  spacers {\n    stock poplar-1x6; height 5"');
+        const hint = await findings('  }\n  spacers {\n    stock   poplar-1x6\n    height  5"\n    every   24" ± 1"    // allow not-computed-yet: next year');
         expect(hint.map(({ rule, allowed }) => [rule, allowed?.reason])).toEqual([['not-computed-yet', 'next year']]);
         const error = await findings('    press  0.5 USD    // allow wrong-type: it costs that much');
         expect(error.map(({ rule, severity, allowed }) => [rule, severity, allowed])).toEqual([['wrong-type', 'error', undefined], ['allow-unused', 'hint', undefined]]);

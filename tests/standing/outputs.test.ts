@@ -26,7 +26,6 @@ const SAID: Readonly<Record<string, { readonly files: Readonly<Record<string, st
     'Measured.survey': { files: inRoom('measured { survey {\n    method laser\n  } }'), calm: true },
     'Ceiling.joists': { files: inRoom('ceiling { height 9\'; joists 2x8 every 16" running north-south }'), calm: true },
     'Back.stock': { files: inBox('  sides  {', '  back { thickness 1/4"; stock strip-1x2 }\n  sides  {') },
-    'Profile.under': { files: inBox('  sides  {', '  under { stock strip-1x2 }\n  sides  {'), lacks: 'all' },
     'Fixture.value casing': { files: inRoom('fixture door casing on east width 3\''), calm: true },
     'Fixture.value cabinet': { files: inRoom('fixture press cabinet on east width 3\''), lacks: ['band-east', 'band-north', 'bottom-A-3'] },
     'Fixture.value soffit': { files: inRoom('fixture drop soffit on east width 3\''), lacks: 'all' },

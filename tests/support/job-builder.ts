@@ -1,4 +1,4 @@
-import { SIDES, type Bottom, type Blocking, type Cleats, type Fixture, type Grid, type JobSettings, type LineSpec, type Perimeter, type Price, type Profile, type Rabbet, type Room, type RoomWall, type Side, type Sides, type Spacers, type Spacing, type Stock, type Trim } from '../../src/job/model.ts';
+import { SIDES, type Bottom, type Blocking, type Cleats, type Fixture, type Grid, type JobSettings, type LineSpec, type Perimeter, type Price, type Profile, type Rabbet, type Room, type RoomWall, type Side, type Sides, type Spacers, type Spacing, type Stock, type Trim, type Under } from '../../src/job/model.ts';
 import type { Given, Source } from '../../src/provenance/source.ts';
 import type { Measure } from '../../src/quantity/measure.ts';
 import { Rational, toTicks } from '../../src/quantity/rational.ts';
@@ -33,6 +33,7 @@ export interface ProfileWords {
     cleats?: { stock?: Stock; thickness?: Length; height?: Length; gauge?: Length; shortEachEnd?: Length; nails?: NailWords } | null;
     bottom?: PartWords & { place?: Bottom['place']['value']; overhang?: Length; gap?: [Length, Length]; ease?: Length; biscuits?: [number, string]; press?: Length; nails?: NailWords };
     trim?: (PartWords & { corners?: Trim['corners']['value']; nails?: NailWords }) | null;
+    under?: (PartWords & { place?: Under['place']['value']; overhang?: string }) | null;
 }
 export type SpacingWords = { coffers: number } | { size: [Length, Length] } | { lines: Length[]; from?: 'north-west' | 'north-east' | 'south-west' | 'south-east' };
 interface LineWords { beams?: Profile; heldDown?: Length; from?: string; until?: string; splices?: ({ at: Length; from?: string } | Length)[] }
@@ -129,11 +130,12 @@ export function jobBuilder(uri = 'file:///job/house.coffer') {
             ease: ticks(w.ease), biscuits: maybe(w.biscuits, ([count, size]) => ({ count, size })), press: ticks(w.press), nails: nails(w.nails),
         });
         const trim = (w: NonNullable<ProfileWords['trim']>): Trim => ({ ...part(w), corners: orDefault(w.corners, 'mitered'), nails: nails(w.nails) });
+        const under = (w: NonNullable<ProfileWords['under']>): Under => ({ ...part(w), place: orDefault(w.place, 'under-beam'), overhang: orDefault(w.overhang === undefined ? undefined : measure(w.overhang), measure('0"')) });
         return {
             name, at: at(), key: `${uri}#${name}()`, isDefault: true, defaultKey: `${uri}#${name}()`, label: name,
             blocking: words.blocking ? blocking(words.blocking) : undefined, spacers: words.spacers ? spacers(words.spacers) : undefined,
             sides: words.sides && sides(words.sides), cleats: words.cleats ? cleats(words.cleats) : undefined,
-            bottom: words.bottom && bottom(words.bottom), trim: words.trim ? trim(words.trim) : undefined,
+            bottom: words.bottom && bottom(words.bottom), trim: words.trim ? trim(words.trim) : undefined, under: words.under ? under(words.under) : undefined,
             requires: [], notComputed: [],
         };
     };

@@ -50,7 +50,7 @@ export function drawPanePlan(
                 return group(`ground.${coffer.number}`, { title: `Coffer ${coffer.number}, ${size}` }, [ground]);
             })),
             layer('blocking', ofPart('blocking')), layer('bottoms', ofPart('bottom')), layer('hidden', ofPart('spacer', 'cleat')),
-            layer('trim', ofPart('trim')), layer('sides', ofPart('side')), layer('band', ofPart('band')),
+            layer('trim', ofPart('trim')), layer('sides', ofPart('side', 'molding')), layer('band', ofPart('band')),
             layer('lines', layers.lines), layer('coffers', layers.coffers), layer('lengths', layers.lengths), layer('fixtures', layers.fixtures),
             layer('splices', layers.splices), layer('dimensions', layers.dimensions),
             group('foot', {}, footOf(ceiling, placed, area, foot, least)),

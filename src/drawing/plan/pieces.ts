@@ -6,9 +6,9 @@ import { sourceReference, type FileName } from '../source-reference.ts';
 import { toX, toY, type PlanView } from './view.ts';
 
 /** From the ceiling down to the eye, as the pieces lie: what comes later covers what came before. */
-const ORDER: readonly Part[] = ['blocking', 'bottom', 'spacer', 'cleat', 'trim', 'side', 'band'];
+const ORDER: readonly Part[] = ['blocking', 'bottom', 'spacer', 'cleat', 'trim', 'side', 'band', 'molding'];
 /** The same where bottoms lie under the sides. */
-const ORDER_UNDER: readonly Part[] = ['blocking', 'trim', 'side', 'bottom', 'spacer', 'cleat', 'band'];
+const ORDER_UNDER: readonly Part[] = ['blocking', 'trim', 'side', 'bottom', 'spacer', 'cleat', 'band', 'molding'];
 
 interface PieceLook { readonly show: Show; readonly fileName: FileName; /** Spacers and cleats shown by hidden lines. */ readonly hidden: boolean }
 
@@ -48,6 +48,6 @@ function pieceItems(piece: Piece, view: PlanView, hidden: boolean): readonly Ite
         case 'cleat': return hidden ? [line(startOfFace, endOfFace, 'hidden')] : [];
         // the face of a side is the coffer's edge; its back lies on the bottom's edge, and so a cleat is drawn by its inner edge alone
         case 'side': return [polygon(all, 'fine', 'wash'), line(startOfFace, endOfFace, 'edge')];
-        case 'trim': return [polygon(all, 'fine', 'paper')];
+        case 'trim': case 'molding': return [polygon(all, 'fine', 'paper')];
     }
 }

@@ -1,4 +1,4 @@
-import { cleatFootOf, isWhole, seatOf } from '../../ceiling/section.ts';
+import { cleatFootOf, isWhole, moldingOf, seatOf } from '../../ceiling/section.ts';
 import { thicknessOf } from '../../ceiling/part-sizes.ts';
 import type { Section } from '../../ceiling/model.ts';
 import { isFiberboard } from '../../job/fiberboard.ts';
@@ -18,10 +18,12 @@ export interface SectionShape {
     readonly spacer: { readonly width: Ticks; readonly height: Ticks } | null;
     /** How far out and down; of a crown, which leans, with the thickness of its board. */
     readonly trim: { readonly thickness: Ticks; readonly height: Ticks; readonly leans?: Ticks } | null;
+    /** Along the lower edge of each side: from so far behind its face to so far beyond it. */
+    readonly molding: { readonly inside: Ticks; readonly beyond: Ticks; readonly top: Ticks; readonly foot: Ticks } | null;
     /** Thickness of the panel under the ceiling from which the beam hangs; 0 without one. */
     readonly panel: Ticks;
     /** Parts of sheet material: it has no growth rings. */
-    readonly sheet: ReadonlySet<'side' | 'cleat' | 'bottom' | 'trim'>;
+    readonly sheet: ReadonlySet<'side' | 'cleat' | 'bottom' | 'molding' | 'trim'>;
 }
 
 /** Null where the text does not say enough for a section, or says what cannot be drawn (nothing, or less, of a part). */
@@ -46,8 +48,9 @@ export function shapeOf(section: Section): SectionShape | null {
         bottom: { place: profile.bottom?.place.value ?? 'between-sides', width: section.bottomWidth.ticks, thickness: bottomThickness, top: seatOf(section), ease: profile.bottom?.ease?.value ?? 0 },
         cleat: cleatThickness && cleatHeight ? { thickness: cleatThickness.ticks, top: cleatFoot - cleatHeight.ticks, foot: cleatFoot } : null,
         spacer: spacerWidth && spacerHeight !== undefined ? { width: spacerWidth.ticks, height: spacerHeight } : null,
+        molding: moldingOf(section) ?? null,
         panel: panelOf(section),
-        sheet: new Set([...isFiberboard(profile.sides) ? ['side' as const] : [], ...isFiberboard(profile.cleats) ? ['cleat' as const] : [], ...isFiberboard(profile.bottom) ? ['bottom' as const] : [], ...isFiberboard(profile.trim) ? ['trim' as const] : []]),
+        sheet: new Set([...isFiberboard(profile.sides) ? ['side' as const] : [], ...isFiberboard(profile.cleats) ? ['cleat' as const] : [], ...isFiberboard(profile.bottom) ? ['bottom' as const] : [], ...isFiberboard(profile.under) ? ['molding' as const] : [], ...isFiberboard(profile.trim) ? ['trim' as const] : []]),
         trim: trimThickness && trimHeight ? { thickness: trimThickness.ticks, height: trimHeight.ticks, ...profile.trim?.spring && { leans: thicknessOf(profile.trim, 'trim')?.ticks } } : null,
     };
     return sizesOf(shape).every(ticks => ticks > 0 && Number.isFinite(ticks)) ? shape : null;
@@ -59,22 +62,23 @@ export function panelOf({ profile: { back } }: Pick<Section, 'profile'>): Ticks 
 
 /** How far the parts reach from the middle of the beam, and above and below the ceiling. Where sizes contradict each other that is more than the beam. */
 export function reachOf(
-    { innerWidth, outerWidth, depth, side, blocking, bottom, cleat, spacer, trim, panel }: SectionShape
+    { innerWidth, outerWidth, depth, side, blocking, bottom, cleat, spacer, trim, molding, panel }: SectionShape
 ): { readonly aside: Ticks; readonly down: Ticks; readonly up: Ticks } {
     return {
         aside: Math.max(
-            outerWidth / 2 + (trim?.thickness ?? 0), blocking.width / 2, bottom.width / 2, (spacer?.width ?? 0) / 2,
+            outerWidth / 2 + Math.max(trim?.thickness ?? 0, molding?.beyond ?? 0), blocking.width / 2, bottom.width / 2, (spacer?.width ?? 0) / 2,
             (cleat?.thickness ?? 0) - innerWidth / 2,
         ),
-        down: Math.max(depth, bottom.top + bottom.thickness, blocking.thickness + (spacer?.height ?? 0), trim?.height ?? 0),
+        down: Math.max(depth, bottom.top + bottom.thickness, blocking.thickness + (spacer?.height ?? 0), trim?.height ?? 0, molding?.foot ?? 0),
         up: Math.max(panel, -side.top, -bottom.top, -(cleat?.top ?? 0)),
     };
 }
 
-function sizesOf({ innerWidth, outerWidth, depth, side, blocking, bottom, cleat, spacer, trim }: SectionShape): readonly Ticks[] {
+function sizesOf({ innerWidth, outerWidth, depth, side, blocking, bottom, cleat, spacer, trim, molding }: SectionShape): readonly Ticks[] {
     return [
         innerWidth, outerWidth, depth, side.thickness, side.height, blocking.width, blocking.thickness, bottom.width, bottom.thickness,
         ...(cleat ? [cleat.thickness, cleat.foot - cleat.top] : []),
         ...(spacer ? [spacer.width, spacer.height] : []), ...(trim ? [trim.thickness, trim.height] : []),
+        ...(molding ? [molding.inside + molding.beyond, molding.foot - molding.top] : []),
     ];
 }

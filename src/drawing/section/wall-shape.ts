@@ -1,5 +1,5 @@
 import type { Band, Ceiling, HalfBeam, Section } from '../../ceiling/model.ts';
-import { cleatFootOf, seatOf, sideFootOf } from '../../ceiling/section.ts';
+import { cleatFootOf, moldingOf, seatOf, sideFootOf } from '../../ceiling/section.ts';
 import { thicknessOf } from '../../ceiling/part-sizes.ts';
 import { isFiberboard } from '../../job/fiberboard.ts';
 import type { Rabbet } from '../../job/model.ts';
@@ -90,6 +90,9 @@ function halfBeamShape({ width: { ticks: width }, bottomWidth, section, perimete
     const under: Stretch = [seat, seat + bottomThickness.ticks];
     if (bottom) parts.push(board('bottom', 'Bottom', bottom.at, [0, bottomWidth.ticks], under, isFiberboard(bottom),
         [bottomWidth.ticks * 0.56, seat + bottomThickness.ticks + bottomWidth.ticks * 0.9]));
+    const molding = moldingOf(section);
+    if (molding && profile.under) parts.push(board('molding', 'Molding', profile.under.at, [face - molding.inside, face + molding.beyond], [molding.top, molding.foot],
+        isFiberboard(profile.under), [face + molding.beyond * 2, molding.foot + 1.8 * (molding.foot - molding.top)]));
     return {
         ...shapeOf(parts, beams, face, Math.max(depth, under[1]), { heldDown: y[0], panel: panelOf(section) }), rabbet,
         scribe: perimeter.scribe && { width: perimeter.scribe.value, top: under[0], foot: under[1] },

@@ -37,6 +37,13 @@ export function wallNotes({ own }: AlongWalls, shape: WallShape, beams: Section 
                     ...part.x[1] > shape.face ? [`${f(part.x[1] - shape.face)} beyond the face of the side`] : [], beside(shape, f),
                 ],
             };
+            case 'molding': return {
+                id: 'molding', name: 'Molding', spots: [across(part, 0.8, 0.5)],
+                words: [
+                    `${profile?.under?.place.value === 'under-beam' ? by(high, wide) : by(wide, high)}${stockWords(profile?.under?.stock)}`,
+                    part.x[1] === shape.face ? 'flush with the face of the side' : `${f(part.x[1] - shape.face)} beyond the face of the side`, ...nailWords(profile?.under?.nails, f),
+                ],
+            };
             default: return {
                 id: 'trim', name: 'Ceiling trim', spots: [across(part, 0.5, 0.5)],
                 words: beams ? [`${trimWords({ thickness: wide, height: high, ...beams.profile.trim?.spring && { leans: wide } }, beams.profile, f)}, ${beams.profile.trim?.corners.value ?? 'mitered'}${stockWords(beams.profile.trim?.stock)}`] : [],

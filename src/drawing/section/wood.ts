@@ -23,6 +23,7 @@ export function wood(shape: SectionShape, view: SectionView, naming: Naming): re
         ...SIDES.flatMap(([side, name]) => [
             sideBoard(shape, view, naming, side, name),
             ...(shape.cleat === null ? [] : [cleat(shape, shape.cleat, view, naming, side, name)]),
+            ...(shape.molding === null ? [] : [molding(shape, shape.molding, view, naming, side, name)]),
             ...(shape.trim === null ? [] : [trim(shape, shape.trim, view, naming, side, name)]),
         ]),
         bottom(shape, view, naming),
@@ -66,6 +67,13 @@ function trim(
     return cutWood(sheet.has('trim'), `trim.${name}`, naming('trim', `Ceiling trim, ${name}`), corners, [corners], spot(view, side * (outerWidth / 2 + 3.4 * thickness), 1.5 * height));
 }
 
+function molding(
+    { outerWidth, sheet }: SectionShape, { inside, beyond, top, foot }: NonNullable<SectionShape['molding']>, view: SectionView, naming: Naming, side: -1 | 1, name: string,
+): Group {
+    const corners = box(view, [outerWidth / 2 - inside, outerWidth / 2 + beyond], [top, foot], side), high = foot - top;
+    return cutWood(sheet.has('molding'), `molding.${name}`, naming('molding', `Molding, ${name}`), corners, [corners], spot(view, side * (outerWidth / 2 + beyond + 2 * high), foot + 1.8 * high));
+}
+
 function bottom({ bottom: { width, thickness, top, ease }, channel, sheet }: SectionShape, view: SectionView, naming: Naming): Group {
     const half = width / 2;
     const eased = Math.min(ease, thickness, half);
@@ -86,8 +94,9 @@ export function cutWood(
     return group(id, names, [polygon(outline, null, 'paper'), ...grain, polygon(outline, 'cut')]);
 }
 
-/** Lower edges of the crossing beam, and from where they are seen: those of its sides, and of a bottom that lies under them. */
-function undersides({ bottom, outerWidth, depth }: SectionShape): readonly Point[] {
+/** Lower edges of the crossing beam, and from where they are seen: those of its sides, of a molding along them, and of a bottom that lies under them. */
+function undersides({ bottom, outerWidth, depth, molding }: SectionShape): readonly Point[] {
+    if (molding) return [[outerWidth / 2 + molding.beyond, molding.foot], [outerWidth / 2 + molding.beyond, molding.top]];
     if (bottom.place !== 'under-sides') return [[outerWidth / 2, depth]];
     return [[Math.max(outerWidth, bottom.width) / 2, depth], [Math.max(outerWidth, bottom.width) / 2, bottom.top]];
 }

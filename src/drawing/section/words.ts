@@ -16,7 +16,7 @@ export function partNotes(
     const every = (ticks: Ticks) => `every ${f(ticks)}`;
     const by = (a: Ticks, b: Ticks) => `${f(a)} × ${f(b)}`;
     const { profile } = section;
-    const { innerWidth, outerWidth, depth, side, blocking, bottom, cleat, spacer, trim } = shape;
+    const { innerWidth, outerWidth, depth, side, blocking, bottom, cleat, spacer, trim, molding } = shape;
     const inside: PartNote[] = [];
     const beside: PartNote[] = [];
 
@@ -79,6 +79,18 @@ export function partNotes(
         ],
         spots: [spot(view, bottom.width * 0.33, bottom.top + bottom.thickness * 0.55)],
     });
+    if (molding && profile.under) {
+        const isUnder = profile.under.place.value === 'under-beam', [out, high] = [molding.inside + molding.beyond, molding.foot - molding.top];
+        beside.push({
+            id: 'molding', name: 'Molding',
+            words: [
+                `${isUnder ? by(high, out) : by(out, high)}${stockWords(profile.under.stock)}`,
+                isUnder ? molding.beyond === 0 ? 'under the beam, flush with the faces' : `under the beam, ${f(molding.beyond)} beyond each face` : 'against the sides, level with their lower edge',
+                ...nailWords(profile.under.nails, f),
+            ],
+            spots: [spot(view, outerWidth / 2 + molding.beyond * 0.5, molding.top + high * 0.5)],
+        });
+    }
     if (side.rabbet && bottom.place !== 'in-rabbets') {
         const { width, height, edge, face } = side.rabbet;
         const lower = edge === 'lower', back = face === 'back';

@@ -1,4 +1,4 @@
-import type { Blocking, Bottom, Cleats, Direction, Profile, Rabbet, Sides, Spacers, Trim } from '../../job/model.ts';
+import type { Blocking, Bottom, Cleats, Direction, Profile, Rabbet, Sides, Spacers, Trim, Under } from '../../job/model.ts';
 import * as ast from '../generated/ast.ts';
 import type { Reading } from './reading.ts';
 
@@ -6,7 +6,7 @@ import type { Reading } from './reading.ts';
  * The parts of a beam. A part in which something that shapes it is said and cannot be known is unknown as a whole:
  * its default, or the stock's full width, would be a wrong number. Fasteners and the like may be missing from a part.
  */
-export function readParts(profile: Reading, home: ast.Profile): Pick<Profile, 'blocking' | 'spacers' | 'sides' | 'cleats' | 'bottom' | 'trim' | 'wraps' | 'back'> {
+export function readParts(profile: Reading, home: ast.Profile): Pick<Profile, 'blocking' | 'spacers' | 'sides' | 'cleats' | 'bottom' | 'trim' | 'under' | 'wraps' | 'back'> {
     const part = <T>(name: string, read: (part: Reading, home: ast.Profile) => T | undefined): T | undefined => {
         const inner = profile.inner(name);
         return inner && read(inner, home);
@@ -14,7 +14,7 @@ export function readParts(profile: Reading, home: ast.Profile): Pick<Profile, 'b
     const sides = part('sides', readSides), bottom = part('bottom', readBottom);
     return {
         blocking: part('blocking', readBlocking), spacers: part('spacers', readSpacers), sides: sides && withRabbetFor(bottom, sides),
-        cleats: part('cleats', readCleats), bottom, trim: part('trim', readTrim), wraps: wrapsOf(profile), back: part('back', readBack),
+        cleats: part('cleats', readCleats), bottom, trim: part('trim', readTrim), under: part('under', readUnder), wraps: wrapsOf(profile), back: part('back', readBack),
     };
 }
 
@@ -82,6 +82,11 @@ function readBottom(part: Reading, home: ast.Profile): Bottom | undefined {
     const overhang = part.measure('place', undefined, 'overhang'), letIn = part.measure('place', undefined, 'let-in');
     if (!board || !place || !gap || part.lost('press', press)) return undefined;
     return { ...board, place, ...place.value === 'under-sides' && { overhang }, ...place.value === 'in-rabbets' && { letIn }, gap, ease, biscuits, press, nails };
+}
+
+function readUnder(part: Reading, home: ast.Profile): Under | undefined {
+    const board = readBoard(part, home), place = part.word<Under['place']['value']>('place'), overhang = part.measure('place', undefined, 'overhang'), nails = part.fasteners('nails');
+    return board && place && overhang && { ...board, place, overhang, nails };
 }
 
 function biscuitsOf(part: Reading): Bottom['biscuits'] {
