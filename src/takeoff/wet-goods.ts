@@ -15,7 +15,7 @@ const BEAD = { metric: { mm: 5, words: '5 mm' }, us: { mm: 3 / 16 * TICKS_PER_IN
 
 /** Glue, filler and caulk: amounts to have on the job, rounded up. `holes`: nail holes in what shows. */
 export function wetGoods(pieces: readonly Piece[], joints: readonly Joint[], setting: Setting, holes: number): Consumable[] {
-    return [...glue(pieces, joints, setting), ...filler(holes, setting), ...caulk(pieces, setting)];
+    return [...glue(pieces, joints, setting), ...filler(holes, pieces, setting), ...caulk(pieces, setting)];
 }
 
 function isMetric({ ceiling }: Setting): boolean {
@@ -48,10 +48,10 @@ function glue(pieces: readonly Piece[], joints: readonly Joint[], setting: Setti
 }
 
 /** Holes of the nails in what shows. */
-function filler(holes: number, setting: Setting): Consumable[] {
+function filler(holes: number, pieces: readonly Piece[], setting: Setting): Consumable[] {
     if (holes === 0) return [];
     const { each, words } = isMetric(setting) ? HOLES.metric : HOLES.us;
-    return [{ kind: 'filler', what: 'wood filler', ...amount(holes * each, setting), by: `${words} for 100 nail holes: ${holes} holes in what shows`, basis: PRACTICE }];
+    return [{ kind: 'filler', what: 'wood filler', ...amount(holes * each, setting), by: `${words} for 100 nail holes: ${holes} holes in sides, bottoms, ${pieces.some(({ part }) => part === 'molding') ? 'moldings, ' : ''}band and trim`, basis: PRACTICE }];
 }
 
 /** Both edges of the trim, against ceiling and beam, and both edges of the band against the wall. */

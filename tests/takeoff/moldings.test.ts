@@ -46,7 +46,7 @@ describe('a molding', () => {
     });
     test.each([
         ['wider than half of the beam', { under: { stock: stock('board-1x6', { thickness: '3/4"', width: '5 1/2"', lengths }) } }],
-        ['that stands out by all of its width', { under: { stock: strip, overhang: '1 1/2"' } }],
+        ['that stands out beyond the side by all of its width', { under: { stock: strip, overhang: '1 1/2"' } }],
     ] as [string, ProfileWords][])('%s is refused', (what, beam) => {
         expect(layOut(exampleRoom({}, beam)).troubles.map(trouble => trouble.kind === 'not-supported' && trouble.what)).toEqual([expect.stringContaining(what)]);
     });
