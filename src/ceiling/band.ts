@@ -30,6 +30,10 @@ function halfBeamOf(perimeter: Perimeter, sections: LineSections, troubles: Trou
     const section = perimeter.beams ? sections.ofProfile(perimeter.beams.value) : sections.grid();
     const width = fromGiven('half beam', perimeter.width);
     if (!width || !section || !isWhole(section)) return undefined;
+    if (section.profile.solid) {
+        troubles.push({ kind: 'not-supported', what: 'half of a solid beam along a wall', instead: 'a half beam of a box, or a band', at: (perimeter.beams ?? perimeter.kind).at });
+        return undefined;
+    }
     if (!(width.ticks > 0)) {
         troubles.push({ kind: 'not-positive', what: 'the width of the half beam', ticks: width.ticks, at: perimeter.width!.at });
         return undefined;

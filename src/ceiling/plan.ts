@@ -1,6 +1,6 @@
 import { arrange, meet, type Met } from '../arrangement/arrange.ts';
 import type { Arrangement } from '../arrangement/model.ts';
-import type { BeamLine, BottomBoard, BoxBeam, Corners, HalfBeam as PlannedHalf, MeetingChoice, Perimeter, Plan, Trim, Wall } from '../arrangement/plan.ts';
+import type { Beam, BeamLine, BottomBoard, BoxBeam, Corners, HalfBeam as PlannedHalf, MeetingChoice, Perimeter, Plan, Trim, Wall } from '../arrangement/plan.ts';
 import type { Spot } from '../job/outline.ts';
 import type { Direction } from '../job/model.ts';
 import { kept, keptByName, MOST_ROOMS } from '../plain/kept.ts';
@@ -139,7 +139,7 @@ function halfBeamOf({ width, section, perimeter: { scribe } }: Pick<HalfBeam, 'w
 function lineOf({ name, runs, from, to, spot: { x, y }, heading, section, ...line }: RunningLine, moved: number, { relief, clearance }: Off): BeamLine {
     const spot = runs === 'north-south' ? { x: x + moved, y } : { x, y: y + moved };
     return {
-        name, family: runs, from, to, spot, heading, beam: beamOf(section, { relief, clearance }),
+        name, family: runs, from, to, spot, heading, beam: section.profile.solid ? solidOf(section) : beamOf(section, { relief, clearance }),
         splices: ('splices' in line ? (line as Pick<Line, 'splices'>).splices : []).map(({ at }) => onLine({ spot, heading }, at)),
     };
 }
@@ -160,6 +160,10 @@ function beamOf(section: Line['section'], { relief, clearance }: Off): BoxBeam {
     };
 }
 
+function solidOf({ outerWidth, depth }: Line['section']): Beam {
+    return { kind: 'solid', width: outerWidth.ticks, depth: depth.ticks };
+}
+
 function bottomOf({ bottomThickness, bottomWidth, outerWidth, profile: { bottom, sides }, ...section }: Line['section']): BottomBoard {
     const place = bottom?.place.value ?? 'between-sides', thickness = bottomThickness.ticks;
     switch (place) {
@@ -174,7 +178,7 @@ function bottomOf({ bottomThickness, bottomWidth, outerWidth, profile: { bottom,
  * in which the bottoms run through.
  */
 function cornersOf(lines: readonly RunningLine[], around: Outlined['around'], walls: readonly ShapedWall[], through: Direction): Corners {
-    const first = lines[0]?.section ?? walls.flatMap(({ name }) => { const own = around[name]; return own?.kind === 'half-beam' ? [own.section] : []; })[0];
+    const first = lines.find(({ section: { profile } }) => !profile.solid)?.section ?? walls.flatMap(({ name }) => { const own = around[name]; return own?.kind === 'half-beam' ? [own.section] : []; })[0];
     const said = first?.profile.sides;
     return said?.corners.value === 'butted' ? { kind: 'butted', past: said.past?.value ?? through } : { kind: 'mitered' };
 }

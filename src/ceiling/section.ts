@@ -28,6 +28,7 @@ import { thicknessOf, widthOf } from './part-sizes.ts';
  * computed: profile-troubles.ts tells which. `heldDown` is a line's own figure, where it has one.
  */
 export function sectionOf(profile: Profile, heldDown: Given<Measure> | undefined = profile.sides?.heldDown): Section {
+    if (profile.solid) return solidSection(profile, profile.solid);
     const { blocking, spacers, sides, cleats, bottom, trim, under } = profile;
     const wrapped = blocking ? undefined : wrappedSizes(profile);
     const blockingWidth = wrapped?.inside ?? widthOf(blocking, 'blocking');
@@ -57,6 +58,16 @@ export function sectionOf(profile: Profile, heldDown: Given<Measure> | undefined
         innerWidth, channelWidth, outerWidth, depth, bottomTop, cleatTop,
         spacerRoom: summed([cleats ? cleatTop : bottomTop, 1], [blockingThickness, -1]),
         fit: summed([channelWidth, 1], [bottomWidth, -1]),
+    };
+}
+
+/** One timber: as deep as it is wide, as wide as it is thick. It has neither an inside nor sides, and nothing in it that could be off. */
+function solidSection(profile: Profile, solid: NonNullable<Profile['solid']>): Section {
+    const outerWidth = thicknessOf(solid, 'timber'), depth = profile.notComputed.length > 0 ? undefined : widthOf(solid, 'timber');
+    const none: Derived = { ticks: 0, tolerance: [], why: { terms: [] } };
+    return {
+        profile, heldDown: { value: exactly(0), at: solid.at, said: false }, ...trimSizes(profile.trim), outerWidth, innerWidth: outerWidth, depth, bottomTop: depth,
+        bottomWidth: outerWidth, bottomThickness: none, sideThickness: none, sideHeight: depth, blockingWidth: outerWidth, blockingThickness: none,
     };
 }
 
@@ -119,7 +130,7 @@ export function isWhole(section: Section): section is WholeSection {
     const { profile: { bottom }, innerWidth, outerWidth, depth, bottomWidth, fit, cleatThickness, cleatHeight } = section;
     // what is no number makes no corner of a piece
     const isFinite = [innerWidth, outerWidth, depth, bottomWidth, fit, cleatThickness, cleatHeight].every(size => !size || Number.isFinite(size.ticks));
-    return isFinite && Boolean(section.innerWidth && section.outerWidth && section.depth && section.bottomTop && (section.fit || bottom?.place.value === 'under-sides')
+    return isFinite && Boolean(section.innerWidth && section.outerWidth && section.depth && section.bottomTop && (section.fit || bottom?.place.value === 'under-sides' || section.profile.solid)
         && section.sideHeight && section.sideThickness && section.bottomWidth && section.bottomThickness
         && section.blockingWidth && section.blockingThickness && section.heldDown);
 }

@@ -17,6 +17,7 @@ const LENGTHS: readonly { readonly part: Part & TimedByLength; readonly phase: P
     { part: 'side', phase: 'sides', what: 'sides' },
     { part: 'cleat', phase: 'sides', what: 'cleats' },
     { part: 'bottom', phase: 'bottoms', what: 'bottoms' },
+    { part: 'timber', phase: 'bottoms', what: 'timbers' },
     { part: 'molding', phase: 'bottoms', what: 'moldings' },
     { part: 'band', phase: 'band', what: 'band' },
     { part: 'trim', phase: 'trim', what: 'trim' },

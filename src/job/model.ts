@@ -115,6 +115,8 @@ export interface Profile {
     readonly bottom?: Bottom;
     readonly trim?: Trim;
     readonly under?: Under;
+    /** In place of the box: no other part is known then but trim and back. */
+    readonly solid?: Solid;
     /** What stands there and is boxed in: how wide it is, how far it hangs down, what is left clear on either side. */
     readonly wraps?: Given<{ readonly width: Measure; readonly height: Measure }> & { readonly clearance: Given<Ticks> };
     /** A panel between the ceiling and all that hangs from it. */
@@ -190,6 +192,8 @@ export interface Cleats {
     readonly nails?: Given<Nails>;
     readonly shortEachEnd: Given<Ticks>;
 }
+/** One timber, as deep as it is wide, and as wide as it is thick. */
+type Solid = PartBase;
 /** A molding along the lower edges of the sides: flat under the beam, `overhang` beyond the face of each, or against their faces. */
 export interface Under extends PartBase {
     readonly place: Given<'under-beam' | 'against-sides'>;

@@ -68,7 +68,7 @@ function longestWithoutBoard(pieces: readonly Piece[], boards: readonly Ticks[])
         return false;
     });
 }
-const TOLD_FIRST: readonly Piece['part'][] = ['bottom', 'blocking', 'side', 'cleat', 'spacer', 'molding', 'band', 'trim'];
+const TOLD_FIRST: readonly Piece['part'][] = ['bottom', 'blocking', 'side', 'cleat', 'spacer', 'timber', 'molding', 'band', 'trim'];
 
 /** The longest pieces that come out of what is on hand, the longest first, one a board. */
 function longBoards(stock: Stock, job: JobSettings): Ticks[] {
@@ -124,7 +124,7 @@ function saidOf({ part, line: name, on, source }: Piece, { room, lines, around, 
     if (line) {
         const at = line.splices[0]?.said ?? blockOf(line.section.profile, part)?.stock?.at ?? line.at;
         // only what runs through at the crossings comes in pieces that are spliced there; all else reaches from one beam to the next
-        const isSpliced = (part === 'bottom' || part === 'blocking') && line.through;
+        const isSpliced = (part === 'bottom' || part === 'blocking' || part === 'timber') && line.through;
         return { at, splices: isSpliced ? room.lines.find(spec => spec.name === name)?.splicing ?? room.grid?.splices : undefined };
     }
     if (wall?.kind === 'half-beam') return { at: blockOf(wall.section.profile, part)?.stock?.at ?? source };

@@ -24,8 +24,8 @@ that is glued up, wider than 2': no board is.`,
     right: changed(wrong, '{ stock panel }', '{\n    stock  panel\n    rip    5 1/2"\n  }'),
     basis: 'Strips are ripped from sheets and glued panels, and boards are narrower than 2\': common practice, no source.',
     check: {
-        section({ section: { profile: { blocking, spacers, sides, bottom, trim, under } }, job }, report) {
-            for (const [word, part] of [['blocking', blocking], ['spacers', spacers], ['sides', sides], ['bottom', bottom], ['trim', trim], ['molding', under]] as const) if (part) check(word, part, job, report);
+        section({ section: { profile: { blocking, spacers, sides, bottom, trim, under, solid } }, job }, report) {
+            for (const [word, part] of [['blocking', blocking], ['spacers', spacers], ['sides', sides], ['bottom', bottom], ['trim', trim], ['molding', under], ['timber', solid]] as const) if (part) check(word, part, job, report);
         },
         room({ layout: { room }, job }, report) {
             for (const perimeter of perimetersOf(room)) check('band', perimeter, job, report);

@@ -49,8 +49,8 @@ There is no 7 1/2" in a 1x8. Rip it from a 1x10 (9 1/4"), or make do with 7 1/4"
 
 interface Ripped { readonly stock?: Given<Stock>; readonly rip?: Given<Measure> }
 
-function ripped({ blocking, spacers, sides, bottom, trim, under }: Profile): [string, Ripped][] {
-    const parts: [string, Ripped | undefined][] = [['blocking', blocking], ['spacer', spacers], ['side', sides], ['bottom', bottom], ['trim', trim], ['molding', under]];
+function ripped({ blocking, spacers, sides, bottom, trim, under, solid }: Profile): [string, Ripped][] {
+    const parts: [string, Ripped | undefined][] = [['blocking', blocking], ['spacer', spacers], ['side', sides], ['bottom', bottom], ['trim', trim], ['molding', under], ['timber', solid]];
     return parts.filter((entry): entry is [string, Ripped] => entry[1] !== undefined);
 }
 

@@ -40,6 +40,17 @@ export function bottomsOf(line: Line, setting: Setting): Piece[] {
     }, setting));
 }
 
+/** A solid beam: its own line, with its face to either side. */
+export function timbersOf(line: Line, setting: Setting): Piece[] {
+    const { section } = line, { solid } = section.profile;
+    if (!solid) return [];
+    return stretchesOf(setting, line, 'beam').flatMap(stretch => pieceOf({
+        part: 'timber', line: line.name, bay: stretch.bay, nth: stretch.letter, stock: solid.stock, ...stretch.lengths, ends: stretch.lie.ends, why: stretch.why,
+        width: section.depth.ticks, thickness: section.outerWidth.ticks, fence: solid.ripWith?.value, where: whereOf(line, stretch), source: solid.at,
+        corners: stretch.lie.corners, meets: stretch.lie.meets, heights: [0, section.depth.ticks],
+    }, setting));
+}
+
 function whereOf(line: Line, { lie, bay, letter }: Stretch): string {
     const [end] = endsOf(line.runs), spliced = letter ? `, piece ${letter} from the ${end}` : '';
     if (bay === null) return letter ? `line ${line.name}${spliced}` : `line ${line.name}, through`;

@@ -13,6 +13,7 @@ import type { Part, Piece } from './model.ts';
  *     band-north, band-north-a        band on the north wall, and its first piece where it is spliced
  *     trim-5-north                    north side of coffer 5
  *     side-north-2, bottom-north      of the half beam along the north wall: its second side from the west, its bottom
+ *     timber-2, timber-B-3            a solid beam, through and cut between
  *     molding-B-3-north               molding under that side; molding-north-2 under that of a half beam
  *     cleat-north-2, cleat-north-wall cleats on that side, and on the wall
  *

@@ -159,7 +159,7 @@ export class Pairs {
         };
         for (const [key, lies] of grouped(both, ({ exact: { strip } }) => `${strip.part} ${strip.of}`)) {
             const { part, of } = lies[0]!.exact.strip, wall = walls.has(of) ? of : undefined;
-            const line = ofName.get(of), lying = part === 'bottom' || part === 'blocking';
+            const line = ofName.get(of), lying = part === 'bottom' || part === 'blocking' || part === 'beam';
             const runs = wall ? !isAlongSide(part) : lying && line?.through === true && isInOne(lies);
             if (wall || lying) lies.sort((a, b) => a.exact.from - b.exact.from);
             const toWalls = wall !== undefined || line !== undefined && walls.has(line.from) && walls.has(line.to);
@@ -187,7 +187,7 @@ export class Pairs {
     }
     /** The part that lists know it by. */
     partOf({ part }: Strip): Part {
-        return part === 'wall-cleat' ? 'cleat' : part === 'beam' ? 'side' : part;
+        return part === 'wall-cleat' ? 'cleat' : part === 'beam' ? 'timber' : part;
     }
 }
 

@@ -11,6 +11,9 @@ import { isSlanted } from './ends.ts';
 import { marksOf, placeAlong, runsBack, type Lengths, type Lie, type Pair } from './lie.ts';
 import type { Setting } from './setting.ts';
 
+/** What lies along a line, and is cut from bay to bay or runs through. */
+type Lying = 'bottom' | 'blocking' | 'beam';
+
 /** Where one piece of a line's bottom or blocking, or of the band, begins and ends, and why. */
 export interface Stretch {
     readonly lie: Lie;
@@ -50,7 +53,7 @@ export function sideTerm({ section }: { readonly section: WholeSection }): WhyTe
 }
 
 /** Through lines run from band to band, or from splice to splice; the others from crossing to crossing. */
-export function stretchesOf(setting: Setting, line: Line, part: 'bottom' | 'blocking'): Stretch[] {
+export function stretchesOf(setting: Setting, line: Line, part: Lying): Stretch[] {
     const pairs = setting.pairs.of(part, line.name);
     if (pairs[0]?.through) return spliced(pairs, line.splices, line.runs, setting);
     return pairs.map(pair => leaned(cutBetween(setting, line, pair, part)));
@@ -66,7 +69,7 @@ export function clearTerm(setting: Setting, along: Direction, coffers: number, c
  * From the edge of the piece that runs through before it to the edge of the one after it: what is clear between, and at each end what `endTerms`
  * say. At the band or wall: to its face. Blocking is shorter by its relief.
  */
-function cutBetween(setting: Setting, line: Line, { exact, cut, named }: Pair, part: 'bottom' | 'blocking'): Stretch {
+function cutBetween(setting: Setting, line: Line, { exact, cut, named }: Pair, part: Lying): Stretch {
     const { strip, cuts, meets } = exact, from = Math.round(exact.from), to = Math.round(exact.to);
     const half = part === 'blocking' ? reliefOf(line, setting.ceiling.room.job) / 2 : 0, relieved = endsWithRelief(exact, setting);
     const relief = Math.round(relieved.filter(Boolean).length * half);
@@ -102,7 +105,7 @@ function endsWithRelief({ cuts, meets }: Lie, setting: Setting): readonly boolea
 }
 
 /** What one end adds to the length that is clear between the faces, or takes off it. */
-function termsAt(cut: Lie['cuts'][number], name: string | null, beyond: Ticks, part: 'bottom' | 'blocking', setting: Setting): WhyTerm[] {
+function termsAt(cut: Lie['cuts'][number], name: string | null, beyond: Ticks, part: Lying, setting: Setting): WhyTerm[] {
     const section = name === null ? undefined : setting.beam(name)?.section;
     switch (cut) {
         case 'between': return section ? endTerms({ name: beamNamed(name!, setting), section }, part, beyond) : [];
@@ -121,8 +124,9 @@ function beamNamed(name: string, { ceiling }: Setting): string {
  * What a piece is longer than the coffer where it ends at the edge of another line's: that line's side, and for blocking what a box leaves
  * beside it; for a bottom half of the play, less what it is let in; or where it lies under the sides, the overhang, which it is shorter by.
  */
-function endTerms({ name, section }: { readonly name: string; readonly section: WholeSection }, part: 'bottom' | 'blocking', beyond: Ticks): WhyTerm[] {
+function endTerms({ name, section }: { readonly name: string; readonly section: WholeSection }, part: Lying, beyond: Ticks): WhyTerm[] {
     const { bottom, sides } = section.profile, side = section.sideThickness.ticks;
+    if (part === 'beam') return beyond === 0 ? [] : [term(`at the ${name} beam`, beyond < 0 ? -1 : 1, Math.abs(beyond))];
     if (part !== 'bottom') return [sideTerm({ section }), term(`gap beside the ${name} blocking`, 1, beyond - side)];
     switch (bottom?.place.value) {
         case 'under-sides': return [term(`overhang of the ${name} bottom`, -1, -beyond, (bottom.overhang ?? bottom.place).at)];

@@ -3,7 +3,7 @@ import { arrangedOf } from '../ceiling/plan.ts';
 import { isSpoiled } from '../job/not-computed.ts';
 import { kept, MOST_ROOMS } from '../plain/kept.ts';
 import { bandOf, trimOf } from './band-and-trim.ts';
-import { blockingOf, bottomsOf } from './blocking-and-bottoms.ts';
+import { blockingOf, bottomsOf, timbersOf } from './blocking-and-bottoms.ts';
 import { consumablesOf } from './consumables.ts';
 import { moldingsOf } from './moldings.ts';
 import { jointsOf } from './joints.ts';
@@ -28,7 +28,7 @@ export function takeOff(ceiling: Ceiling): TakeOff {
     const halves = (part: Part): Piece[] => halfBeamPieces(part, setting);
     const all = [
         ...eachLine(blockingOf), ...halves('blocking'), ...eachLine(spacersOf), ...eachLine(sidesOfLine), ...halves('side'),
-        ...eachLine(cleatsOfLine), ...halves('cleat'), ...eachLine(bottomsOf), ...halves('bottom'), ...moldingsOf(setting),
+        ...eachLine(cleatsOfLine), ...halves('cleat'), ...eachLine(bottomsOf), ...halves('bottom'), ...eachLine(timbersOf), ...moldingsOf(setting),
         ...bandOf(setting), ...trimOf(setting),
     ];
     const { name, notComputed } = ceiling.room;

@@ -33,6 +33,7 @@ export interface ProfileWords {
     cleats?: { stock?: Stock; thickness?: Length; height?: Length; gauge?: Length; shortEachEnd?: Length; nails?: NailWords } | null;
     bottom?: PartWords & { place?: Bottom['place']['value']; overhang?: Length; gap?: [Length, Length]; ease?: Length; biscuits?: [number, string]; press?: Length; nails?: NailWords };
     trim?: (PartWords & { corners?: Trim['corners']['value']; nails?: NailWords }) | null;
+    solid?: PartWords | null;
     under?: (PartWords & { place?: Under['place']['value']; overhang?: string }) | null;
 }
 export type SpacingWords = { coffers: number } | { size: [Length, Length] } | { lines: Length[]; from?: 'north-west' | 'north-east' | 'south-west' | 'south-east' };
@@ -135,7 +136,7 @@ export function jobBuilder(uri = 'file:///job/house.coffer') {
             name, at: at(), key: `${uri}#${name}()`, isDefault: true, defaultKey: `${uri}#${name}()`, label: name,
             blocking: words.blocking ? blocking(words.blocking) : undefined, spacers: words.spacers ? spacers(words.spacers) : undefined,
             sides: words.sides && sides(words.sides), cleats: words.cleats ? cleats(words.cleats) : undefined,
-            bottom: words.bottom && bottom(words.bottom), trim: words.trim ? trim(words.trim) : undefined, under: words.under ? under(words.under) : undefined,
+            bottom: words.bottom && bottom(words.bottom), trim: words.trim ? trim(words.trim) : undefined, under: words.under ? under(words.under) : undefined, solid: words.solid ? part(words.solid) : undefined,
             requires: [], notComputed: [],
         };
     };

@@ -48,7 +48,7 @@ export function wrongIn(ceiling: Ceiling, off: TakeOff = takeOffOf(ceiling)): st
         if (!(face > 0 && back > 0 && overall >= Math.max(face, back) - 1)) return `${id} has no length: ${face}, ${back}, ${overall}`;
     }
     const parts: Cover[] = [
-        ...off.pieces.filter(({ part }) => part === 'side' || part === 'band' || part === 'bottom').map(piece => ({ name: piece.id, corners: piece.corners })),
+        ...off.pieces.filter(({ part }) => part === 'side' || part === 'band' || part === 'bottom' || part === 'timber').map(piece => ({ name: piece.id, corners: piece.corners })),
         ...arrangedOf(ceiling).exact.coffers.flatMap(({ number, outline }) => [{ name: `coffer ${number}`, corners: outline }]),
     ];
     const holes = arrangedOf(ceiling).exact.coffers.flatMap(({ holeOutlines }) => holeOutlines);
@@ -72,7 +72,7 @@ export function wrongIn(ceiling: Ceiling, off: TakeOff = takeOffOf(ceiling)): st
 /** Whether bottoms fill their channels, so that they cover the room with the sides: not under the sides, not let into them, and without any play. */
 function bottomsFill({ lines, around }: Ceiling): boolean {
     const halves = Object.values(around).flatMap(own => (own?.kind === 'half-beam' ? [own] : []));
-    return [...lines, ...halves].every(({ section: { profile, fit } }) => profile.bottom?.place.value === 'between-sides' && fit?.ticks === 0);
+    return [...lines, ...halves].every(({ section: { profile, fit } }) => profile.solid || profile.bottom?.place.value === 'between-sides' && fit?.ticks === 0);
 }
 
 function told(fault: object): string {

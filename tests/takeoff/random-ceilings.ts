@@ -10,6 +10,8 @@ stock board-4 { thickness 3/4"; width 3 1/2"; lengths 40' }
 stock board-6 { thickness 3/4"; width 5 1/2"; lengths 40' }
 stock board-8 { thickness 3/4"; width 7 1/4"; lengths 40' }
 stock strip-2 { thickness 3/4"; width 1 1/2"; lengths 40' }
+stock timber-6 { thickness 3 1/2"; width 5 1/2"; lengths 40' }
+stock timber-8 { thickness 5 1/2"; width 7 1/4"; lengths 40' }
 stock crown { thickness 5/8"; width 3 5/8"; lengths 40' }
 
 profile low {
@@ -25,13 +27,15 @@ profile low-let-in like low { bottom { stock board-6; rip 4 7/32"; place in-rabb
 profile deep-let-in like deep { bottom { stock board-8; rip 6 7/32"; place in-rabbets let-in 3/8"; gap 0" to 1/32" } }
 profile low-bench like low { blocking { rip 3 3/8"; fit bench-box }; spacers { stock board-4; height 2" }; bottom { rip 3 15/32"; gap 0" to 1/32" } }
 profile deep-bench like deep { blocking { rip 5 3/8"; fit bench-box }; bottom { rip 5 15/32"; gap 0" to 1/32" } }
+profile low-solid { solid { stock timber-6 }; trim { stock strip-2 } }
+profile deep-solid { solid { stock timber-8 }; trim { stock strip-2 } }
 profile low-molded like low { under { stock strip-2; place under-beam overhang 1/2" } }
 profile deep-molded like deep { under { stock strip-2; place under-beam overhang 1/2" } }
 profile low-butted like low { sides { corners butted past east-west } }
 profile deep like low { blocking.stock board-6; sides.stock board-8; bottom.stock board-6; spacers { stock board-6; height 4" } }
 profile deep-butted like deep { sides { corners butted past east-west } }
 `;
-const NAMES = 'board-8, crown, low, low-butted, low-under, low-let-in, low-bench, low-molded, deep, deep-butted, deep-under, deep-let-in, deep-bench, deep-molded';
+const NAMES = 'board-8, crown, low, low-butted, low-under, low-let-in, low-bench, low-molded, low-solid, deep, deep-butted, deep-under, deep-let-in, deep-bench, deep-molded, deep-solid';
 
 export interface RandomCeiling { readonly text: string; readonly shape: RoomShape }
 type RoomShape = 'rectangle' | 'L' | 'U' | 'breast' | 'bay' | 'turned-bay' | 'taper';
@@ -90,7 +94,7 @@ export const randomCeilings: fc.Arbitrary<RandomCeiling> = fc.record({
     room: rooms, north: division, east: division, lines: fc.uniqueArray(line, { maxLength: 4, selector: ({ name }) => name }),
     around: perimeters, own: fc.array(fc.option(perimeters, { nil: undefined, freq: 1 }), { minLength: 8, maxLength: 8 }),
     half: inches(1, 5), longest: fc.option(fc.integer({ min: 8, max: 12 }), { nil: undefined, freq: 1 }), alike: fc.boolean(),
-    deep: fc.boolean(), kind: fc.constantFrom('', '', '', '-butted', '-butted', '-under', '-let-in', '-bench', '-molded'), crown: fc.integer({ min: 0, max: 5 }), through: fc.constantFrom('north-south', 'east-west'),
+    deep: fc.boolean(), kind: fc.constantFrom('', '', '', '-butted', '-butted', '-under', '-let-in', '-bench', '-molded', '-solid'), crown: fc.integer({ min: 0, max: 5 }), through: fc.constantFrom('north-south', 'east-west'),
     crossings: fc.uniqueArray(fc.record({ up: fc.constantFrom('1', '2'), level: fc.constantFrom('A', 'B'), which: fc.boolean() }), { maxLength: 2, selector: ({ up, level }) => level + up }),
     laying,
 }).map(made => {

@@ -6,9 +6,9 @@ import { sourceReference, type FileName } from '../source-reference.ts';
 import { toX, toY, type PlanView } from './view.ts';
 
 /** From the ceiling down to the eye, as the pieces lie: what comes later covers what came before. */
-const ORDER: readonly Part[] = ['blocking', 'bottom', 'spacer', 'cleat', 'trim', 'side', 'band', 'molding'];
+const ORDER: readonly Part[] = ['blocking', 'bottom', 'spacer', 'cleat', 'timber', 'trim', 'side', 'band', 'molding'];
 /** The same where bottoms lie under the sides. */
-const ORDER_UNDER: readonly Part[] = ['blocking', 'trim', 'side', 'bottom', 'spacer', 'cleat', 'band', 'molding'];
+const ORDER_UNDER: readonly Part[] = ['blocking', 'timber', 'trim', 'side', 'bottom', 'spacer', 'cleat', 'band', 'molding'];
 
 interface PieceLook { readonly show: Show; readonly fileName: FileName; /** Spacers and cleats shown by hidden lines. */ readonly hidden: boolean }
 
@@ -43,6 +43,7 @@ function pieceItems(piece: Piece, view: PlanView, hidden: boolean): readonly Ite
         // the bottom under it has the same edges: only its ground is drawn
         case 'blocking': return [polygon(all, null, 'wash')];
         case 'bottom': return [polygon(all, 'thin', 'wash')];
+        case 'timber': return [polygon(all, 'edge', 'wash')];
         case 'band': return [polygon(all, 'thin', 'paper')];
         case 'spacer': return hidden ? [polygon(all, 'hidden')] : [];
         case 'cleat': return hidden ? [line(startOfFace, endOfFace, 'hidden')] : [];

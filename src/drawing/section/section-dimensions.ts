@@ -21,7 +21,7 @@ export function sectionDimensions(
     const level = make(at.across);
     const { innerWidth, outerWidth, depth, side, blocking, bottom, cleat, trim } = shape;
     const parts = [0, blocking.thickness, ...(cleat ? [cleat.top] : []), bottom.top, bottom.top + bottom.thickness];
-    const left = [
+    const left = shape.isSolid ? [upright('depth', 'Depth of the beam', [0, depth])] : [
         upright('side', 'Held down, and height of the side', [0, Math.max(0, side.top), side.top + side.height]),
         upright('parts', 'Blocking, hollow, cleat, bottom', parts),
         upright('depth', 'Depth of the beam', [0, depth]),
@@ -34,6 +34,10 @@ export function sectionDimensions(
     const bottomOnly = bottom.width === innerWidth || bottom.width === outerWidth && bottom.place === 'under-sides' ? [] : [level('bottom', 'Width of the bottom', bottom.place === 'under-sides'
         ? [-bottom.width / 2, -outerWidth / 2, outerWidth / 2, bottom.width / 2] : [-bottom.width / 2, bottom.width / 2])];
     const widest = bottom.place === 'under-sides' ? Math.max(outerWidth, bottom.width) : outerWidth;
+    if (shape.isSolid) {
+        const solid = [level('width', 'Width of the beam', [-outerWidth / 2, outerWidth / 2])];
+        return { left: layStack('left', left, SIZE, CLEAR), right: null, foot: layStack('foot', solid, SIZE, CLEAR) };
+    }
     const right = rightMarks.length > 2 ? upright('trim', 'Trim and groove', rightMarks) : [];
     const some = (strings: readonly (readonly DimensionString[])[]) => strings.filter(variants => variants.length > 0);
     return {

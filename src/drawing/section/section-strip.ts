@@ -24,7 +24,7 @@ export function sectionStrip(section: Section, shape: SectionShape, context: Sec
 function keyRows(section: Section, shape: SectionShape, context: SectionContext): readonly StripRow[] {
     const nailed = [section.profile.cleats?.nails, section.profile.sides?.nails, section.profile.bottom?.nails, section.profile.trim?.nails].some(Boolean);
     return [
-        ...shape.sheet.size === 0 ? [] : [SHEET_MATERIAL], ACROSS_GRAIN, shape.blocking.isWrapped ? WRAPPED_KEY : blocking('blocking, running on'),
+        ...shape.sheet.size === 0 ? [] : [SHEET_MATERIAL], ACROSS_GRAIN, ...shape.isSolid ? [] : [shape.blocking.isWrapped ? WRAPPED_KEY : blocking('blocking, running on')],
         ...shape.spacer === null ? [] : [sample('beyond the cut', (left, middle) => [polygon(field(left, middle), 'thin', 'wash')])],
         ...context.crossed || context.bandEdge !== undefined || shape.trim !== null ? [stretch('edge beyond: crossing beam, trim, band', 'beyond')] : [],
         ...nailed ? [sample('nail, in its own size', (left, middle) => [rectangle(left, middle - 1.2, left + SAMPLE_WIDTH, middle + 1.2, 'fine', 'paper')])] : [],
@@ -44,9 +44,10 @@ function whatFollows(section: Section, shape: SectionShape, context: SectionCont
     };
     const plain = (left: string, ticks: Ticks) => add(left, f(ticks));
     const { depth, side, blocking, bottom, cleat, spacer, trim } = shape;
-    derived('inner width', section.innerWidth);
+    if (!shape.isSolid) derived('inner width', section.innerWidth);
     derived('outer width', section.outerWidth);
     derived('depth of the beam', section.depth);
+    if (shape.isSolid) return rows;
     derived('top of the bottom', section.bottomTop);
     derived('top of the cleat', section.cleatTop);
     derived('room for the spacer', section.spacerRoom);
@@ -79,7 +80,7 @@ function noteRows(section: Section, shape: SectionShape, context: SectionContext
         // the title block has one line for it, which long arguments do not fit in
         ...(label === name ? [] : [`${fitText(label, LONGEST_LABEL, SIZE, SIZE).text}.`]),
         section.profile.back?.thickness ? `Depths are measured down from the panel under the ceiling, which is ${f(section.profile.back.thickness.value.ticks)} thick.` : 'Depths are measured down from the ceiling.',
-        `Down through the middle: ${stack.map(f).join(' + ')} = ${f(foot)}.`,
+        ...shape.isSolid ? [] : [`Down through the middle: ${stack.map(f).join(' + ')} = ${f(foot)}.`],
         ...(scale.ratio === 1 ? ['Lay your own stock on this sheet before you cut: print it at 100 %.'] : []),
         ...(context.covering?.thickness ? [] : ['The job says nothing of the board above: find out before choosing screws.']),
         'Figures rule over the scale.',

@@ -32,10 +32,12 @@ export function drawPaneSection(section: Section, context: SectionContext, size:
 }
 
 function headOf({ profile }: Section, { room, job }: SectionContext): SectionHead {
-    const title = [NAME, profile.label, room, job.title?.value].filter(Boolean).join(', ');
-    return { title, block: { unnamed: 'Box beam', room: room ?? profile.name, drawing: ['Section through', 'a box beam'], detail: profile.label } };
+    const title = [nameOf(profile), profile.label, room, job.title?.value].filter(Boolean).join(', ');
+    return { title, block: { unnamed: profile.solid ? 'Solid beam' : 'Box beam', room: room ?? profile.name, drawing: ['Section through', profile.solid ? 'a solid beam' : 'a box beam'], detail: profile.label } };
 }
-const NAME = 'Section through a box beam';
+function nameOf({ solid }: Pick<Profile, 'solid'>): string {
+    return `Section through a ${solid ? 'solid' : 'box'} beam`;
+}
 
 /** null where the text does not say enough for a section. */
 function pictureOf(section: Section, context: SectionContext): SectionPicture<PlacedSection> | null {
@@ -46,7 +48,7 @@ function pictureOf(section: Section, context: SectionContext): SectionPicture<Pl
         notes: placed => notesOf(section, shape, context, placed).beside,
         description: scale => descriptionOf(shape, context, scale),
         strip: scale => sectionStrip(section, shape, context, scale),
-        foot: (placed, area) => foot(context, placed, area),
+        foot: (placed, area) => foot(section, context, placed, area),
     };
 }
 
@@ -56,6 +58,7 @@ function notesOf(section: Section, shape: SectionShape, context: SectionContext,
     readonly pitch: number;
 } {
     const said = partNotes(section, shape, context, view);
+    if (shape.isSolid) return { ...said, size: 0, hollow: 0, pitch: 0 };
     const hollow = down(view, shape.blocking.thickness);
     const room = shape.innerWidth * view.pointsPerTick - 16;
     const pitch = (down(view, shape.cleat?.top ?? shape.bottom.top) - hollow) / said.inside.length;
@@ -87,10 +90,10 @@ function namingFor(profile: Profile, context: SectionContext): Naming {
     return (part, title) => ({ title, part, source: sourceReference((blockOf(profile, part) ?? profile).at, fileName) });
 }
 
-function foot({ lines }: SectionContext, { view, titleAt: y, strings }: PlacedSection, area: Extent): Foot {
+function foot({ profile }: Section, { lines }: SectionContext, { view, titleAt: y, strings }: PlacedSection, area: Extent): Foot {
     const left = Math.max(area.left + 14, view.left - strings.left.depth), right = Math.max(view.right, left + TITLE + 230);
     const of = lines.length === 0 ? '' : `Line${lines.length === 1 ? '' : 's'} ${lines.join(', ')}. `;
-    return { name: NAME, of, y, left, barRight: right, longestBar: Math.min(300, right - left - TITLE - 80) };
+    return { name: nameOf(profile), of, y, left, barRight: right, longestBar: Math.min(300, right - left - TITLE - 80) };
 }
 
 function descriptionOf(shape: SectionShape, context: SectionContext, scale: Scale): string {
@@ -99,11 +102,13 @@ function descriptionOf(shape: SectionShape, context: SectionContext, scale: Scal
     return [
         `Drawn ${scale.label === 'not to scale' ? '' : 'at '}${scale.label}.`,
         `The beam is ${f(shape.outerWidth)} wide and ${f(shape.depth)} deep.`,
+        ...shape.isSolid ? [`It is one timber${trim ? ';' : '.'}`] : [
         blocking.isWrapped ? `It wraps something ${f(blocking.width)} wide that hangs down ${f(blocking.thickness)};` : `Blocking ${f(blocking.thickness)} by ${f(blocking.width)} against the ceiling;`,
         `sides ${f(side.thickness)} by ${f(side.height)}, held down ${f(side.top)};`,
         ...(spacer ? [`spacers ${f(spacer.height)} high between them;`] : []),
         ...(cleat ? [`cleats ${f(cleat.thickness)} by ${f(cleat.foot - cleat.top)}, their tops ${f(cleat.top)} down;`] : []),
         `bottom ${f(bottom.thickness)} by ${f(bottom.width)} ${shape.channel === null ? 'under the sides' : `${bottom.place === 'in-rabbets' ? 'let into' : 'between'} the sides, play ${f(shape.channel - bottom.width)} in all`}${trim ? ';' : '.'}`,
+        ],
         ...(trim ? [`ceiling trim ${f(trim.thickness)} by ${f(trim.height)}.`] : []),
     ].join(' ');
 }

@@ -1,6 +1,6 @@
 import { cleatFootOf, isWhole, moldingOf, seatOf } from '../../ceiling/section.ts';
 import { thicknessOf } from '../../ceiling/part-sizes.ts';
-import type { Section } from '../../ceiling/model.ts';
+import type { Section, WholeSection } from '../../ceiling/model.ts';
 import { isFiberboard } from '../../job/fiberboard.ts';
 import type { Bottom, Rabbet } from '../../job/model.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
@@ -22,14 +22,17 @@ export interface SectionShape {
     readonly molding: { readonly inside: Ticks; readonly beyond: Ticks; readonly top: Ticks; readonly foot: Ticks } | null;
     /** Thickness of the panel under the ceiling from which the beam hangs; 0 without one. */
     readonly panel: Ticks;
+    /** One timber: width and depth are all there is of it. */
+    readonly isSolid: boolean;
     /** Parts of sheet material: it has no growth rings. */
-    readonly sheet: ReadonlySet<'side' | 'cleat' | 'bottom' | 'molding' | 'trim'>;
+    readonly sheet: ReadonlySet<'side' | 'cleat' | 'bottom' | 'molding' | 'trim' | 'timber'>;
 }
 
 /** Null where the text does not say enough for a section, or says what cannot be drawn (nothing, or less, of a part). */
 export function shapeOf(section: Section): SectionShape | null {
     if (!isWhole(section)) return null;
-    const { profile, cleatThickness, cleatHeight, spacerWidth, trimThickness, trimHeight } = section;
+    if (section.profile.solid) return solidShape(section);
+    const { profile, cleatThickness, cleatHeight, spacerWidth } = section;
     const bottomThickness = section.bottomThickness.ticks;
     // pushed up against what stops it: where cleats were set with another gauge, the bottom does not end flush, and is drawn so
     const cleatFoot = cleatFootOf(section);
@@ -48,12 +51,27 @@ export function shapeOf(section: Section): SectionShape | null {
         bottom: { place: profile.bottom?.place.value ?? 'between-sides', width: section.bottomWidth.ticks, thickness: bottomThickness, top: seatOf(section), ease: profile.bottom?.ease?.value ?? 0 },
         cleat: cleatThickness && cleatHeight ? { thickness: cleatThickness.ticks, top: cleatFoot - cleatHeight.ticks, foot: cleatFoot } : null,
         spacer: spacerWidth && spacerHeight !== undefined ? { width: spacerWidth.ticks, height: spacerHeight } : null,
-        molding: moldingOf(section) ?? null,
+        molding: moldingOf(section) ?? null, isSolid: false,
         panel: panelOf(section),
         sheet: new Set([...isFiberboard(profile.sides) ? ['side' as const] : [], ...isFiberboard(profile.cleats) ? ['cleat' as const] : [], ...isFiberboard(profile.bottom) ? ['bottom' as const] : [], ...isFiberboard(profile.under) ? ['molding' as const] : [], ...isFiberboard(profile.trim) ? ['trim' as const] : []]),
-        trim: trimThickness && trimHeight ? { thickness: trimThickness.ticks, height: trimHeight.ticks, ...profile.trim?.spring && { leans: thicknessOf(profile.trim, 'trim')?.ticks } } : null,
+        trim: trimOf(section),
     };
     return sizesOf(shape).every(ticks => ticks > 0 && Number.isFinite(ticks)) ? shape : null;
+}
+
+function trimOf({ trimThickness, trimHeight, profile: { trim } }: Section): SectionShape['trim'] {
+    return trimThickness && trimHeight ? { thickness: trimThickness.ticks, height: trimHeight.ticks, ...trim?.spring && { leans: thicknessOf(trim, 'trim')?.ticks } } : null;
+}
+
+/** All of it stands where the blocking of a box would. */
+function solidShape(section: WholeSection): SectionShape | null {
+    const width = section.outerWidth.ticks, depth = section.depth.ticks, { profile } = section, trim = trimOf(section);
+    const shape: SectionShape = {
+        innerWidth: width, outerWidth: width, depth, channel: null, side: { thickness: 0, top: 0, height: depth, rabbet: null }, blocking: { width, thickness: depth, isWrapped: false },
+        bottom: { place: 'between-sides', width, thickness: 0, top: depth, ease: 0 }, cleat: null, spacer: null, trim, molding: null, panel: panelOf(section), isSolid: true,
+        sheet: new Set([...isFiberboard(profile.trim) ? ['trim' as const] : [], ...isFiberboard(profile.solid) ? ['timber' as const] : []]),
+    };
+    return [width, depth, ...trim ? [trim.thickness, trim.height] : []].every(ticks => ticks > 0 && Number.isFinite(ticks)) ? shape : null;
 }
 
 export function panelOf({ profile: { back } }: Pick<Section, 'profile'>): Ticks {

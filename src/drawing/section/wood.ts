@@ -17,6 +17,8 @@ export const SHEET_SPACING = 3.4;
 
 /** The wood of the beam, back to front: spacer beyond, then everything the section cuts. */
 export function wood(shape: SectionShape, view: SectionView, naming: Naming): readonly Group[] {
+    const trims = SIDES.flatMap(([side, name]) => (shape.trim === null ? [] : [trim(shape, shape.trim, view, naming, side, name)]));
+    if (shape.isSolid) return [timber(shape, view, naming), ...trims];
     return [
         ...(shape.spacer === null ? [] : [spacerBeyond(shape, view, naming)]),
         blocking(shape, view, naming),
@@ -24,10 +26,16 @@ export function wood(shape: SectionShape, view: SectionView, naming: Naming): re
             sideBoard(shape, view, naming, side, name),
             ...(shape.cleat === null ? [] : [cleat(shape, shape.cleat, view, naming, side, name)]),
             ...(shape.molding === null ? [] : [molding(shape, shape.molding, view, naming, side, name)]),
-            ...(shape.trim === null ? [] : [trim(shape, shape.trim, view, naming, side, name)]),
         ]),
+        ...trims,
         bottom(shape, view, naming),
     ];
+}
+
+/** The heart of the tree stands in it. */
+function timber({ outerWidth, depth, sheet }: SectionShape, view: SectionView, naming: Naming): Group {
+    const corners = box(view, [-outerWidth / 2, outerWidth / 2], [0, depth]);
+    return cutWood(sheet.has('timber'), 'timber', naming('timber', 'Timber'), corners, [corners], spot(view, outerWidth * 0.1, depth * 0.58));
 }
 
 function spacerBeyond({ spacer, blocking: above }: SectionShape, view: SectionView, naming: Naming): Group {

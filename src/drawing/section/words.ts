@@ -20,6 +20,13 @@ export function partNotes(
     const inside: PartNote[] = [];
     const beside: PartNote[] = [];
 
+    if (shape.isSolid) return {
+        inside: [], beside: [
+            ...ceilingNotes(context, view, shape.panel, f),
+            ...trim ? [{ id: 'trim', name: 'Ceiling trim', words: [`${trimWords(trim, profile, f)}, ${profile.trim?.corners.value ?? 'mitered'}${stockWords(profile.trim?.stock)}`, ...nailWords(profile.trim?.nails, f)], spots: [spot(view, outerWidth / 2 + trim.thickness * 0.55, trim.height * 0.62)] }] : [],
+            { id: 'timber', name: 'Timber', words: [`${by(outerWidth, depth)}${stockWords(profile.solid?.stock)}`, 'in one piece, against the ceiling'], spots: [spot(view, outerWidth * 0.25, depth * 0.6)] },
+        ],
+    };
     const screws = profile.blocking?.screws?.value;
     if (blocking.isWrapped) inside.push({
         id: 'blocking', name: 'What it wraps',

@@ -6,11 +6,13 @@ import type { Reading } from './reading.ts';
  * The parts of a beam. A part in which something that shapes it is said and cannot be known is unknown as a whole:
  * its default, or the stock's full width, would be a wrong number. Fasteners and the like may be missing from a part.
  */
-export function readParts(profile: Reading, home: ast.Profile): Pick<Profile, 'blocking' | 'spacers' | 'sides' | 'cleats' | 'bottom' | 'trim' | 'under' | 'wraps' | 'back'> {
+export function readParts(profile: Reading, home: ast.Profile): Pick<Profile, 'blocking' | 'spacers' | 'sides' | 'cleats' | 'bottom' | 'trim' | 'under' | 'solid' | 'wraps' | 'back'> {
     const part = <T>(name: string, read: (part: Reading, home: ast.Profile) => T | undefined): T | undefined => {
         const inner = profile.inner(name);
         return inner && read(inner, home);
     };
+    const solid = part('solid', readBoard);
+    if (solid) return { solid, trim: part('trim', readTrim), back: part('back', readBack) };
     const sides = part('sides', readSides), bottom = part('bottom', readBottom);
     return {
         blocking: part('blocking', readBlocking), spacers: part('spacers', readSpacers), sides: sides && withRabbetFor(bottom, sides),

@@ -52,11 +52,12 @@ function complete(lines: readonly Words[], kind: ast.Kind, name: string, at: () 
         if (known) known.push(words);
         else said.set(word.$refText, [words]);
     }
-    const missing: ast.PropertyDecl[] = [];
-    for (const property of vocabulary.properties(kind).values()) {
+    const missing: ast.PropertyDecl[] = [], properties = vocabulary.properties(kind);
+    const replaced = new Set([...properties.values()].flatMap(property => (said.has(property.name) ? factsOf(property).insteadOf : [])));
+    for (const property of properties.values()) {
         const found = said.get(property.name);
         if (!found) {
-            if (!property.optional && !property.default) missing.push(property);
+            if (!property.optional && !property.default && !replaced.has(property.name)) missing.push(property);
             continue;
         }
         const inner = blockKindOf(property);

@@ -9,6 +9,7 @@ export function partWord(part: Part): string {
         case 'side': return t('Side');
         case 'cleat': return t('Cleat');
         case 'bottom': return t('Bottom');
+        case 'timber': return t('Timber');
         case 'molding': return t('Molding');
         case 'band': return t('Band');
         case 'trim': return t('Trim');

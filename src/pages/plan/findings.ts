@@ -56,8 +56,8 @@ function partsSaidAt(place: Source, { ceiling, takeOff, layout: { room } }: Room
     }
     return [];
 }
-type Block = 'blocking' | 'spacers' | 'sides' | 'cleats' | 'bottom' | 'under' | 'trim' & keyof Profile;
-const BLOCKS: readonly (readonly [Block, Part])[] = [['blocking', 'blocking'], ['spacers', 'spacer'], ['sides', 'side'], ['cleats', 'cleat'], ['bottom', 'bottom'], ['under', 'molding'], ['trim', 'trim']];
+type Block = 'blocking' | 'spacers' | 'sides' | 'cleats' | 'bottom' | 'under' | 'solid' | 'trim' & keyof Profile;
+const BLOCKS: readonly (readonly [Block, Part])[] = [['blocking', 'blocking'], ['spacers', 'spacer'], ['sides', 'side'], ['cleats', 'cleat'], ['bottom', 'bottom'], ['under', 'molding'], ['solid', 'timber'], ['trim', 'trim']];
 
 /** In the statement whose name stands at `name`, as far as that is on its line. */
 function onLineOf({ uri, range }: Source, name: Source): boolean {

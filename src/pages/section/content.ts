@@ -136,7 +136,7 @@ function namesIn(each: AnySection): { has(piece: Piece): boolean } {
     return { has: ({ line, on }) => line === null && on !== null && walls.has(on) };
 }
 
-const PART_OF_NOTE: Readonly<Record<string, Part>> = { blocking: 'blocking', spacer: 'spacer', cleats: 'cleat', trim: 'trim', side: 'side', rabbet: 'side', bottom: 'bottom', molding: 'molding', band: 'band', 'wall-cleat': 'cleat' };
+const PART_OF_NOTE: Readonly<Record<string, Part>> = { blocking: 'blocking', spacer: 'spacer', cleats: 'cleat', trim: 'trim', side: 'side', rabbet: 'side', bottom: 'bottom', molding: 'molding', timber: 'timber', band: 'band', 'wall-cleat': 'cleat' };
 
 function placeIn(each: AnySection, part: Part): Source | undefined {
     if (each.of === 'walls' && each.along.own.kind === 'band') return part === 'band' ? each.along.own.perimeter.at : undefined;
