@@ -61,7 +61,8 @@ export function arrange(plan: Plan, { like, met = meet(plan) }: { readonly like?
     const runs = withTurned(stretches, turned).flatMap(sideRunOf), edges = edgesByFlank(coffers);
     const sides = new Map<SideRun, Piece>(), cleats: Piece[] = [], moldings: Piece[] = [];
     for (const run of runs) {
-        const along = coffersAlong(run.flank, run.face, edges, unit), side = sideOf(run, along, unit), cleat = cleatOf(run, along, unit), molding = moldingOf(run, along, unit);
+        const along = coffersAlong(run.flank, run.face, edges, unit), side = sideOf(run, along, unit), cleat = cleatOf(run, along, unit);
+        const molding = moldingOf(run, along, unit);
         if (side) sides.set(run, side);
         if (cleat) cleats.push(cleat);
         if (molding) moldings.push(molding);

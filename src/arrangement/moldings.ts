@@ -23,7 +23,8 @@ export function moldingOf({ flank, start, end, nth }: SideRun, coffers: readonly
     const from = cornerOf(start.other, flank), to = cornerOf(flank, end.other);
     return pieceOf({
         part: 'molding', of: flank.of.name, coffers, on: looking(flank), nth, way: flank.base, names: ['face', 'back'],
-        edges: [{ from: first.face, to: last.face }, { from: first.back, to: last.back }], cuts: [first.cut, last.cut], meets: [start.other.of.name, end.other.of.name],
+        edges: [{ from: first.face, to: last.face }, { from: first.back, to: last.back }], cuts: [first.cut, last.cut],
+        meets: [start.other.of.name, end.other.of.name],
         width: own.inside + own.beyond, top: own.top, foot: own.foot,
         why: [
             { what: 'clear', of: flank.of.name, ticks: reach(from, to, way) },
@@ -57,5 +58,6 @@ function standsOut(other: Flank, own: Molding): number {
     if (!beam) return 0;
     const { bottomTop, bottomFoot } = heightsOf(beam), { molding } = beam;
     const beside = (top: number, foot: number): boolean => own.top < foot && top < own.foot;
-    return Math.max(0, molding && beside(molding.top, molding.foot) ? molding.beyond : 0, beam.bottom && beside(bottomTop, bottomFoot) ? other.offsets.bottom - other.offsets.face : 0);
+    const ofMolding = molding && beside(molding.top, molding.foot) ? molding.beyond : 0;
+    return Math.max(0, ofMolding, beam.bottom && beside(bottomTop, bottomFoot) ? other.offsets.bottom - other.offsets.face : 0);
 }

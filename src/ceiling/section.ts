@@ -53,7 +53,8 @@ export function sectionOf(profile: Profile, heldDown: Given<Measure> | undefined
         profile, heldDown,
         blockingWidth, bottomWidth, sideHeight, spacerWidth: widthOf(spacers, 'spacer'),
         blockingThickness, bottomThickness, sideThickness, spacerThickness: thicknessOf(spacers, 'spacer'),
-        ...trimSizes(trim), moldingWidth: widthOf(under, 'molding'), moldingThickness: thicknessOf(under, 'molding'),
+        ...trimSizes(trim),
+        moldingWidth: widthOf(under, 'molding'), moldingThickness: thicknessOf(under, 'molding'),
         cleatThickness: fromGiven('cleat', cleats?.thickness), cleatHeight,
         innerWidth, channelWidth, outerWidth, depth, bottomTop, cleatTop,
         spacerRoom: summed([cleats ? cleatTop : bottomTop, 1], [blockingThickness, -1]),
@@ -66,7 +67,8 @@ function solidSection(profile: Profile, solid: NonNullable<Profile['solid']>): S
     const outerWidth = thicknessOf(solid, 'timber'), depth = profile.notComputed.length > 0 ? undefined : widthOf(solid, 'timber');
     const none: Derived = { ticks: 0, tolerance: [], why: { terms: [] } };
     return {
-        profile, heldDown: { value: exactly(0), at: solid.at, said: false }, ...trimSizes(profile.trim), outerWidth, innerWidth: outerWidth, depth, bottomTop: depth,
+        profile, heldDown: { value: exactly(0), at: solid.at, said: false }, ...trimSizes(profile.trim),
+        outerWidth, innerWidth: outerWidth, depth, bottomTop: depth,
         bottomWidth: outerWidth, bottomThickness: none, sideThickness: none, sideHeight: depth, blockingWidth: outerWidth, blockingThickness: none,
     };
 }

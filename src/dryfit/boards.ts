@@ -48,10 +48,13 @@ function boardOfBeam(part: Strip['part'], section: WholeSection, { width }: { re
         }
         case 'cleat': case 'wall-cleat':
             return profile.cleats?.stock && cleatThickness && cleatHeight && { part: 'cleat', centered: false, across: cleatThickness.ticks, high: cleatHeight.ticks, down: { foot: cleatFootOf(section) } };
-        case 'beam': return profile.solid?.stock && { part: 'timber', ...lies, across: section.outerWidth.ticks, high: section.depth.ticks, down: { top: 0 } };
+        case 'beam': return profile.solid?.stock && {
+            part: 'timber', ...lies, across: section.outerWidth.ticks, high: section.depth.ticks, down: { top: 0 },
+        };
         case 'molding': {
             const hangs = moldingOf(section);
-            return hangs && profile.under?.stock && { part, centered: false, across: hangs.inside + hangs.beyond, high: hangs.foot - hangs.top, down: { foot: hangs.foot } };
+            if (!hangs || !profile.under?.stock) return undefined;
+            return { part, centered: false, across: hangs.inside + hangs.beyond, high: hangs.foot - hangs.top, down: { foot: hangs.foot } };
         }
         default: return undefined;
     }

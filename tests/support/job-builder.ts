@@ -136,7 +136,8 @@ export function jobBuilder(uri = 'file:///job/house.coffer') {
             name, at: at(), key: `${uri}#${name}()`, isDefault: true, defaultKey: `${uri}#${name}()`, label: name,
             blocking: words.blocking ? blocking(words.blocking) : undefined, spacers: words.spacers ? spacers(words.spacers) : undefined,
             sides: words.sides && sides(words.sides), cleats: words.cleats ? cleats(words.cleats) : undefined,
-            bottom: words.bottom && bottom(words.bottom), trim: words.trim ? trim(words.trim) : undefined, under: words.under ? under(words.under) : undefined, solid: words.solid ? part(words.solid) : undefined,
+            bottom: words.bottom && bottom(words.bottom), trim: words.trim ? trim(words.trim) : undefined,
+            under: words.under ? under(words.under) : undefined, solid: words.solid ? part(words.solid) : undefined,
             requires: [], notComputed: [],
         };
     };

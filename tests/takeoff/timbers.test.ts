@@ -9,8 +9,9 @@ import { jobBuilder } from '../support/job-builder.ts';
 import { TestWorkspace } from '../support/workspace.ts';
 
 /**
- * The room of tests/support/example-room.ts, its beams timbers of 5 1/2" x 7 1/2". By hand: what runs through goes from band to band as a bottom does, 180 1/2";
- * the four coffers of a row are what the run leaves beside three timbers, and what is cut between them is as long as the coffer. Common practice, no source.
+ * The room of tests/support/example-room.ts, its beams timbers of 5 1/2" x 7 1/2". By hand: what runs through goes from band to band as a bottom
+ * does, 180 1/2"; the four coffers of a row are what the run leaves beside three timbers, and what is cut between
+ * them is as long as the coffer. Common practice, no source.
  */
 const { stock } = jobBuilder(), fir = stock('fir-6x8', { thickness: '5 1/2"', width: '7 1/2"', lengths: ["16'", "20'"] });
 const NO_BOX = { blocking: null, spacers: null, sides: undefined, cleats: null, bottom: undefined, trim: null };

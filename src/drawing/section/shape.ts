@@ -60,15 +60,17 @@ export function shapeOf(section: Section): SectionShape | null {
 }
 
 function trimOf({ trimThickness, trimHeight, profile: { trim } }: Section): SectionShape['trim'] {
-    return trimThickness && trimHeight ? { thickness: trimThickness.ticks, height: trimHeight.ticks, ...trim?.spring && { leans: thicknessOf(trim, 'trim')?.ticks } } : null;
+    if (!trimThickness || !trimHeight) return null;
+    return { thickness: trimThickness.ticks, height: trimHeight.ticks, ...trim?.spring && { leans: thicknessOf(trim, 'trim')?.ticks } };
 }
 
 /** All of it stands where the blocking of a box would. */
 function solidShape(section: WholeSection): SectionShape | null {
     const width = section.outerWidth.ticks, depth = section.depth.ticks, { profile } = section, trim = trimOf(section);
     const shape: SectionShape = {
-        innerWidth: width, outerWidth: width, depth, channel: null, side: { thickness: 0, top: 0, height: depth, rabbet: null }, blocking: { width, thickness: depth, isWrapped: false },
-        bottom: { place: 'between-sides', width, thickness: 0, top: depth, ease: 0 }, cleat: null, spacer: null, trim, molding: null, panel: panelOf(section), isSolid: true,
+        innerWidth: width, outerWidth: width, depth, channel: null, isSolid: true,
+        side: { thickness: 0, top: 0, height: depth, rabbet: null }, blocking: { width, thickness: depth, isWrapped: false },
+        bottom: { place: 'between-sides', width, thickness: 0, top: depth, ease: 0 }, cleat: null, spacer: null, trim, molding: null, panel: panelOf(section),
         sheet: new Set([...isFiberboard(profile.trim) ? ['trim' as const] : [], ...isFiberboard(profile.solid) ? ['timber' as const] : []]),
     };
     return [width, depth, ...trim ? [trim.thickness, trim.height] : []].every(ticks => ticks > 0 && Number.isFinite(ticks)) ? shape : null;

@@ -29,7 +29,8 @@ const ABOVE = 34;
 
 /** The drawing's place at a scale, or null where it does not fit. */
 export function placeWall(shape: WallShape, context: SectionContext, area: Extent, k: number, around: Around): PlacedWall | null {
-    const board = (Math.max(0, context.covering?.thickness?.value ?? 0) + shape.panel) * k, lowest = Math.max(shape.depth, shape.beams ?? 0, ...shape.parts.map(({ y }) => y[1])) * k;
+    const board = (Math.max(0, context.covering?.thickness?.value ?? 0) + shape.panel) * k;
+    const lowest = Math.max(shape.depth, shape.beams ?? 0, ...shape.parts.map(({ y }) => y[1])) * k;
     const unplaced: SectionView = { pointsPerTick: k, middle: 0, ceiling: 0, left: 0, right: 0, top: 0 };
     const rough = strings(shape, context, unplaced), pad = around.title ? PAD : PAD_IN_PANE, footHeight = around.title ? FOOT_HEIGHT : pad;
     const sideways = 2 * pad + rough.left.depth + WALL + shape.reach * k + (around.notes ? 24 + NOTES.least : 0);
