@@ -1,0 +1,202 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { allCounts, VerifiedBound } from '../../../src/cutting/solve/bound.ts';
+import { columnsOf } from '../../../src/cutting/solve/columns.ts';
+import { dive } from '../../../src/cutting/solve/dive.ts';
+import { Effort } from '../../../src/cutting/solve/effort.ts';
+import { columnsWithin } from '../../../src/cutting/solve/enumerate.ts';
+import { planByFlow } from '../../../src/cutting/solve/flow.ts';
+import { generate } from '../../../src/cutting/solve/generate.ts';
+import { faultOf, picksOf } from '../../../src/cutting/solve/layouts.ts';
+import { Master } from '../../../src/cutting/solve/master.ts';
+import { pickPlan } from '../../../src/cutting/solve/pick.ts';
+import { Pricing } from '../../../src/cutting/solve/pricing.ts';
+import { costOfLayouts, costStep, pieceCount, type CuttingProblem, type Layout } from '../../../src/cutting/solve/problem.ts';
+import { quickPlan } from '../../../src/cutting/solve/quick.ts';
+import { SectionTables } from '../../../src/cutting/solve/sections.ts';
+import { sequentialPlan } from '../../../src/cutting/solve/sequential.ts';
+import { runs } from '../../support/full.ts';
+import { checkLayouts } from './check-layouts.ts';
+import { leastCost } from './exhaustive.ts';
+import { solver } from './problems.ts';
+
+/** The programs that the search asks, each by itself, of jobs so small that everything can be tried. */
+const effort = (): Effort => new Effort(Infinity);
+const from = (min: number, max: number) => fc.integer({ min, max });
+
+const kind = (across: fc.Arbitrary<number>) => fc.record({ capacity: from(8, 24), cost: from(0, 30), available: fc.constantFrom(null, null, 1, 2), across });
+const pieces = (...lanes: number[][]) =>
+    fc.array(fc.record({ size: from(1, 18), count: from(1, 3), lanes: fc.constantFrom(...lanes) }), { minLength: 1, maxLength: 4 });
+const worths = fc.array(fc.nat(20), { minLength: 4, maxLength: 4 });
+const plain: fc.Arbitrary<CuttingProblem> = fc.record({
+    items: pieces([0]), boards: fc.array(kind(fc.constant(1)), { minLength: 1, maxLength: 3 }), strips: fc.constant([]),
+});
+const ripped: fc.Arbitrary<CuttingProblem> = fc.tuple(fc.record({
+    items: pieces([0], [1], [2], [0, 1], [0, 2]),
+    boards: fc.array(fc.tuple(kind(from(5, 12)), fc.boolean()).map(([own, ripOnly]) => (ripOnly ? { ...own, ripOnly } : own)), { minLength: 1, maxLength: 3 }),
+    strips: fc.tuple(from(2, 6), from(2, 6)),
+}), fc.option(from(1, 12), { nil: undefined })).map(([problem, shortestSection]) => ({ ...problem, ...shortestSection !== undefined && { shortestSection } }));
+
+/** With a plan to begin with, and what the cheapest one costs. */
+function begun(problem: CuttingProblem): { start: Layout[]; cost: number; least: number } {
+    fc.pre(pieceCount(problem) <= 7);
+    const start = quickPlan(problem, effort());
+    fc.pre(start !== undefined);
+    return { start: start!, cost: costOfLayouts(problem, start!), least: leastCost(problem) };
+}
+
+describe('boards that may be ripped, of pieces without end', () => {
+    /** What the best content of a board is worth, by trying what is cut off first. */
+    function best({ items, boards, strips, shortestSection = Infinity }: CuttingProblem, values: readonly number[], board: number): number {
+        const { capacity, across, ripOnly } = boards[board]!;
+        const known = new Map<string, number>();
+        const once = (key: string, make: () => number): number => { if (!known.has(key)) known.set(key, make()); return known.get(key)!; };
+        const inLane = (lane: number, length: number): number => once(`lane ${lane} ${length}`, () => Math.max(0, ...items.flatMap(({ size, lanes }, i) =>
+            (lanes.includes(lane) && size <= length ? [values[i]! + inLane(lane, length - size)] : []))));
+        const abreast = (length: number, width: number): number => once(`abreast ${length} ${width}`, () => Math.max(0, ...strips.flatMap((own, i) =>
+            (own <= width ? [inLane(i + 1, length) + abreast(length, width - own)] : []))));
+        const cutAcross = (length: number): number => once(`across ${length}`, () => Math.max(0,
+            ...items.flatMap(({ size, lanes }, i) => (!ripOnly && lanes.includes(0) && size <= length ? [values[i]! + cutAcross(length - size)] : [])),
+            ...Array.from({ length }, (_, i) => i + 1).filter(size => size >= shortestSection).map(size => abreast(size, across) + cutAcross(length - size))));
+        return Math.max(abreast(capacity, across), cutAcross(capacity));
+    }
+    test('the tables say what the best content is worth, and tell one that is worth it', () => {
+        fc.assert(fc.property(ripped, worths, (some, values) => {
+            const problem = { ...some, items: some.items.map(item => ({ ...item, count: 999 })) };
+            const tables = new SectionTables(problem, problem.items.map(() => 999), effort());
+            const wanted = problem.boards.map((_, board) => best(problem, values, board));
+            expect([tables.isExact, tables.isSmall]).toEqual([true, true]);
+            expect(tables.worth(values, 'at most')).toEqual(wanted);
+            expect(tables.worth(values, 'cut')).toEqual(wanted);
+            for (const how of ['as wanted', 'too often'] as const) problem.boards.forEach((_, board) => {
+                const cut = tables.content(board, how), picks = picksOf(cut), counts = new Map(picks);
+                expect(picks.reduce((sum, [item, count]) => sum + values[item]! * count, 0)).toBe(wanted[board]);
+                const own = { ...problem, items: problem.items.map((item, i) => ({ ...item, count: counts.get(i) ?? 0 })) };
+                expect(faultOf(own, [{ ...cut, times: 1 }])).toBeUndefined();
+            });
+        }), { seed: 80, numRuns: runs(900) });
+    });
+    test('of pieces that are few no content is worth more than the tables say, and what they tell is cut no more often than it is wanted', () => {
+        fc.assert(fc.property(ripped, worths, (problem, values) => {
+            const tables = new SectionTables(problem, problem.items.map(({ count }) => count), effort());
+            const worth = tables.worth(values, 'cut');
+            problem.boards.forEach((_, board) => {
+                const cut = tables.content(board), picks = picksOf(cut), counts = new Map(picks);
+                for (const [item, count] of picks) expect(count).toBeLessThanOrEqual(problem.items[item]!.count);
+                expect(picks.reduce((sum, [item, count]) => sum + values[item]! * count, 0)).toBeLessThanOrEqual(worth[board]!);
+                const own = { ...problem, items: problem.items.map((item, i) => ({ ...item, count: counts.get(i) ?? 0 })) };
+                expect(faultOf(own, [{ ...cut, times: 1 }])).toBeUndefined();
+            });
+        }), { seed: 81, numRuns: runs(900) });
+    });
+});
+
+describe('ways to cut that are worth more than their board', () => {
+    test('are found where there are any, by search and by tables', () => {
+        fc.assert(fc.property(plain, worths, fc.array(from(-5, 40), { minLength: 3, maxLength: 3 }), (problem, values, prices) => {
+            fc.pre(problem.items.some(({ size }) => problem.boards.some(({ capacity }) => size <= capacity)));
+            const { items } = problem, counts = items.map(({ count }) => count), usable = problem.boards.map((_, k) => k !== 1);
+            const pricing = new Pricing(problem, counts, effort());
+            const worth = problem.boards.map(({ capacity }) => {
+                const fill = (i: number, room: number): number => (i === items.length ? 0 : Math.max(...Array.from({ length: 1 + counts[i]! }, (_, n) =>
+                    (n * items[i]!.size <= room ? n * values[i]! + fill(i + 1, room - n * items[i]!.size) : 0))));
+                return fill(0, capacity);
+            });
+            const asked = { items: values, boards: prices.slice(0, problem.boards.length) }, above = asked.boards.map(price => Math.max(0, price));
+            const { columns, worth: found, exact } = pricing.offer(asked, usable, 1, 1e6, 5), tables = pricing.offerByTables(asked, usable)!;
+            expect(exact).toBe(true);
+            expect(found).toEqual(worth.map((value, k) => (usable[k] ? Math.max(value, above[k]!) : 0)));
+            expect(tables.worth).toEqual(worth.map((value, k) => (usable[k] ? value : 0)));
+            expect(pricing.worthOfBoards(values)).toEqual(worth);
+            const dear = ({ gives }: (typeof columns)[number]): number => gives.reduce((sum, [item, count]) => sum + values[item]! * count, 0);
+            for (const column of columns) {
+                const { board, gives, strips } = column;
+                expect(usable[board] && dear(column) > above[board]!).toBe(true);
+                expect(strips).toEqual([{ lane: 0, picks: gives }]);
+            }
+            const best = (all: typeof columns, k: number): number[] => all.filter(({ board }) => board === k).map(dear);
+            problem.boards.forEach((_, k) => {
+                expect(best(columns, k).length > 0).toBe(usable[k] === true && worth[k]! > above[k]!);
+                if (best(columns, k).length > 0) expect(Math.max(...best(columns, k))).toBe(worth[k]);
+                expect(best(tables.columns, k)).toEqual(usable[k] && worth[k]! > asked.boards[k]! ? [worth[k]] : []);
+            });
+        }), { seed: 82, numRuns: runs(600) });
+    });
+});
+
+describe('a solution in parts', () => {
+    test('costs no more than any plan, and no plan less than its bound', () => {
+        fc.assert(fc.property(fc.oneof(plain, ripped), problem => {
+            const { start, cost, least } = begun(problem), demand = problem.items.map(({ count }) => count), counts = allCounts(problem, cost);
+            const master = new Master(problem, demand, counts, solver, effort()), hair = 1e-6 * Math.max(1, cost);
+            for (const column of columnsOf(start)) expect([master.add(column), master.add(column)]).toEqual([true, false]);
+            const { answer, bound, complete, values } = generate(problem, demand, master, new Pricing(problem, demand, effort()), counts, effort())!;
+            expect([complete, answer.lacking]).toEqual([true, false]);
+            expect(answer.objective).toBeLessThanOrEqual(least + hair);
+            expect(bound).toBeLessThanOrEqual(least + hair);
+            expect(new VerifiedBound(problem, cost, costStep(problem), effort()).of(values, counts)).toBeLessThanOrEqual(least);
+            // where nothing is ripped both are the same
+            if (problem.strips.length === 0) expect(Math.abs(bound - answer.objective)).toBeLessThanOrEqual(10 * hair);
+            for (const [item, wanted] of demand.entries()) {
+                const cut = answer.used.reduce((sum, { column: { gives }, times }) => sum + times * (gives.find(([i]) => i === item)?.[1] ?? 0), 0);
+                expect(cut).toBeGreaterThanOrEqual(wanted - 1e-6);
+            }
+            const paid = answer.used.reduce((sum, { column: { board }, times }) => sum + times * problem.boards[board]!.cost, 0);
+            expect(paid).toBeLessThanOrEqual(answer.objective + hair);
+            // and plans are dived for from it: sound ones, cheaper than was asked for
+            const free = problem.boards.map(({ available }) => available ?? Infinity);
+            const parts = { used: answer.used, columns: master.allColumns(), values: answer.prices.items };
+            for (const variant of [0, 1, 5]) {
+                const dived = dive(problem, parts, solver, effort(), { free, below: cost + 1, target: least, variant });
+                if (dived) expect(checkLayouts(problem, dived)).toBeLessThan(cost + 1);
+                expect(dive(problem, parts, solver, effort(), { free, below: least, target: 0, variant })).toBeUndefined();
+            }
+            master.dispose();
+        }), { seed: 83, numRuns: runs(300) });
+    });
+});
+
+describe('programs of whole numbers', () => {
+    test('out of all ways to cut a board the cheapest plan is picked, or it is said that there is none', () => {
+        fc.assert(fc.property(plain, problem => {
+            const { cost, least } = begun(problem), step = costStep(problem);
+            const prices = { items: problem.items.map(() => 1), boards: problem.boards.map(() => 0) };
+            const columns = columnsWithin(problem, prices, problem.boards.map(() => true), 1e6, 1e5, effort())!;
+            const pick = (dearest: number) => pickPlan(problem, columns, allCounts(problem, dearest), dearest, solver, effort(), 1000, step);
+            const { layouts, finished } = pick(cost);
+            expect([checkLayouts(problem, layouts!), finished]).toEqual([least, true]);
+            if (least > 0) expect(pick(least - step)).toEqual({ finished: true });
+        }), { seed: 84, numRuns: runs(150) });
+    });
+    test('as a flow too, of boards that are ripped or not', () => {
+        fc.assert(fc.property(fc.oneof(plain, ripped), fc.boolean(), (problem, isValued) => {
+            const { cost, least } = begun(problem), step = costStep(problem), values = problem.items.map(({ size }) => (isValued ? size / 20 : 0));
+            const flow = (dearest: number, arcs = 20_000) =>
+                planByFlow(problem, values, allCounts(problem, dearest), dearest, step, solver, effort(), { arcs, nodes: 1000 });
+            const { layouts, finished } = flow(cost), cheaper = flow(least - step);
+            expect(finished).toBe(true);
+            expect(checkLayouts(problem, layouts!)).toBe(least);
+            expect(cheaper.layouts).toBeUndefined();
+            // where no board is as cheap there is no program, and nothing is said
+            if (!isValued && problem.boards.some(board => board.cost <= least - step)) expect(cheaper.finished).toBe(true);
+            expect(flow(cost, 0)).toEqual({ finished: false });
+        }), { seed: 85, numRuns: runs(300) });
+    });
+});
+
+describe('board after board', () => {
+    test('a plan is sound and cheaper than was asked for; where a piece fits nowhere there is none', () => {
+        fc.assert(fc.property(fc.oneof(plain, ripped), problem => {
+            const { least } = begun(problem), demand = problem.items.map(({ count }) => count);
+            const free = problem.boards.map(({ available }) => available ?? Infinity);
+            const values = problem.items.map(({ size }) => size), how = { rounds: 4, budget: 1000 };
+            const plan = sequentialPlan(problem, demand, free, values, effort(), how);
+            if (plan) expect(checkLayouts(problem, plan)).toBeGreaterThanOrEqual(least);
+            expect(sequentialPlan(problem, demand, free, values, effort(), { ...how, below: least })).toBeUndefined();
+            expect(sequentialPlan(problem, demand, free.map(() => 0), values, effort(), how)).toBeUndefined();
+            // a plan that is cheap enough ends it: the first one
+            const first = sequentialPlan(problem, demand, free, values, effort(), { ...how, rounds: 1 });
+            expect(sequentialPlan(problem, demand, free, values, effort(), { ...how, target: 1e9 })).toEqual(first);
+        }), { seed: 86, numRuns: runs(300) });
+    });
+});
