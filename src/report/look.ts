@@ -25,10 +25,10 @@ export function wrap(text: string, width: number): string[] {
 }
 
 /** Pads to columns; the last is left as it is. `right` lists the columns that are set to the right. */
-export function columns(rows: readonly (readonly string[])[], right: readonly number[] = [], gap = '  '): string[] {
+export function columns(rows: readonly (readonly string[])[], right: readonly number[] = []): string[] {
     const widths: number[] = [];
     for (const row of rows) row.forEach((cell, i) => { widths[i] = Math.max(widths[i] ?? 0, cell.length); });
     return rows.map(row => row
         .map((cell, i) => (right.includes(i) ? cell.padStart(widths[i]!) : i === row.length - 1 ? cell : cell.padEnd(widths[i]!)))
-        .join(gap).trimEnd());
+        .join('  ').trimEnd());
 }

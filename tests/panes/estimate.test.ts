@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { EstimateContent } from '../../src/pages/estimate/content.ts';
 import { estimatePage } from '../../src/pages/estimate/page.ts';
 import type { RoomOnPage } from '../../src/pages/page.ts';
+import type { ContentMessage } from '../../src/panes/messages.ts';
 import { TWO_ROOMS } from '../support/examples.ts';
 import { contentMessage, roomOnPage, serve } from './support/content.ts';
 import { inTheOneBrowser } from './support/one-browser.ts';
@@ -9,12 +10,16 @@ import { looks, PanePage } from './support/pane-page.ts';
 
 const dining = async (more: Record<string, string> = {}): Promise<RoomOnPage> => roomOnPage(await serve({ ...TWO_ROOMS, ...more }), 'quince-lane/dining-room.coffer');
 
+/** What the pane gets of the house as it is; it is priced once. */
+let known: ContentMessage | undefined;
+const asItIs = async (): Promise<ContentMessage> => known ??= contentMessage('estimate', await dining());
+
 inTheOneBrowser();
 
 describe('the estimate pane', () => {
     test.each(looks('estimate', [300, 800, 1600]))('has nothing against it in %s at %i pixels', async (theme, width) => {
         const pane = await PanePage.open('estimate', { theme, width, height: 900 });
-        await pane.say(contentMessage('estimate', await dining()));
+        await pane.say(await asItIs());
         await pane.picture(`estimate-${theme}-${width}`);
         expect(await pane.violations()).toEqual([]);
         expect(await pane.page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
@@ -24,7 +29,7 @@ describe('the estimate pane', () => {
 
     test('hours are grouped as one likes, and every figure leads to the rate it comes from', async () => {
         const pane = await PanePage.open('estimate', { width: 900, height: 900 });
-        await pane.say(contentMessage('estimate', await dining()));
+        await pane.say(await asItIs());
         const groups = () => pane.page.$$eval('.labor .group th', all => all.map(one => one.textContent));
         expect(await groups()).toContain('sides');
         await pane.page.click('[data-value="room"]');
@@ -35,7 +40,7 @@ describe('the estimate pane', () => {
     });
 
     test('shows the whole house, each alternate beside it with its look, and what has no rate', async () => {
-        const content = contentMessage('estimate', await dining()).content as EstimateContent;
+        const content = (await asItIs()).content as EstimateContent;
         expect(content.missing).toEqual([]);
         expect(content.alternates.map(({ title, canBeBuilt }) => [title, canBeBuilt])).toEqual([['Three coffers by two in the dining room', true], ['Plain beams without the groove', true], ['Larger coffers in the study', true]]);
         expect(content.alternates[1]!.looks.map(({ title }) => title)).toEqual(['Plan, Dining room', 'Beam, Dining room']);

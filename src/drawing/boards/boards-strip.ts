@@ -19,7 +19,7 @@ function keyRows({ boards }: SawOrder): readonly StripRow[] {
     const strips = boards.flatMap(b => b.strips);
     const pieces = strips.flatMap(s => s.pieces).map(p => p.piece);
     const sample = (words: string, draw: (left: number, middle: number) => readonly Item[]): StripRow => ({ kind: 'sample', words, draw });
-    const block = (left: number, middle: number, height = 10) => [left, middle - height / 2, left + SAMPLE_WIDTH, middle + height / 2] as const;
+    const block = (left: number, middle: number) => [left, middle - 5, left + SAMPLE_WIDTH, middle + 5] as const;
     return [
         sample('fence', (left, middle) => [rectangle(left, middle - 1.7, left + SAMPLE_WIDTH, middle + 1.7, 'fine', 'tint')]),
         ...pieces.some(p => p.ends.some(isSlanted)) ? [

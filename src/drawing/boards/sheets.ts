@@ -2,11 +2,10 @@ import { sizeFigure, figure } from '../figures.ts';
 import type { LaidBoard, LaidStrip, SawOrder } from '../../sawing/model.ts';
 import { line, sheet, text, type Item, type Sheet } from '../display-list.ts';
 import { itemsExtent, type Extent } from '../extent.ts';
-import { paperFor, PAPERS } from '../paper.ts';
+import { paperFor } from '../paper.ts';
 import { sheetAfter } from '../plan/plan.ts';
 import { frame, type TitleBlock } from '../sheet/frame.ts';
 import { strip } from '../sheet/strip.ts';
-import type { SheetOptions } from '../sheet-options.ts';
 import { fitText } from '../text/fit-text.ts';
 import { boardAtTheSaw } from './board.ts';
 import { boardsStrip } from './boards-strip.ts';
@@ -21,16 +20,13 @@ const GAP = 11;
 interface BoardSheetWords { readonly job: string; readonly rooms: string; readonly client?: string }
 
 /** Every board of a job on as many sheets as it takes, all at one scale; each sheet can be carried to the saw alone. */
-export function drawBoardSheets(order: SawOrder, words: BoardSheetWords, options: SheetOptions = {}): readonly Sheet[] {
-    const show = order.job.show.value;
-    const paper = options.paper === undefined ? paperFor(show) : PAPERS[options.paper];
-    const { area, strip: beside } = frame(paper, titleBlock(order, words, options, '', ''));
+export function drawBoardSheets(order: SawOrder, words: BoardSheetWords): readonly Sheet[] {
+    const paper = paperFor(order.job.show.value);
+    const { area, strip: beside } = frame(paper, titleBlock(order, words, '', ''));
     const side = strip(boardsStrip(order), beside);
     const pages = flow(order, { left: area.left + PAD, top: area.top + PAD, right: area.right - PAD, foot: area.foot - PAD });
-    const first = options.sheet ?? FIRST_SHEET;
     return pages.map((items, i) => {
-        const id = sheetAfter(first, i);
-        const whole = frame(paper, titleBlock(order, words, options, id, options.of ?? `of ${pages.length}`));
+        const id = sheetAfter(FIRST_SHEET, i), whole = frame(paper, titleBlock(order, words, id, `of ${pages.length}`));
         return sheet(
             { id, title: `Boards at the saw, ${words.job}, sheet ${i + 1} of ${pages.length}`, description: descriptionOf(order) }, paper,
             [...items, side, whole.group],
@@ -38,16 +34,15 @@ export function drawBoardSheets(order: SawOrder, words: BoardSheetWords, options
     });
 }
 /** The same on one sheet, as long as it takes: for a screen, or a roll of paper. */
-export function drawBoardRoll(order: SawOrder, words: BoardSheetWords, options: SheetOptions = {}): Sheet {
-    const base = options.paper === undefined ? paperFor(order.job.show.value) : PAPERS[options.paper];
-    const id = options.sheet ?? FIRST_SHEET;
-    const { area } = frame(base, titleBlock(order, words, options, id, ''));
+export function drawBoardRoll(order: SawOrder, words: BoardSheetWords): Sheet {
+    const base = paperFor(order.job.show.value), id = FIRST_SHEET;
+    const { area } = frame(base, titleBlock(order, words, id, ''));
     const within = { left: area.left + PAD, top: area.top + PAD, right: area.right - PAD };
     const items = flow(order, { ...within, foot: Infinity })[0] ?? [];
     const foot = items.length === 0 ? 0 : itemsExtent(items).foot + PAD + (base.height - area.foot);
     const height = Math.max(base.height, foot);
     const paper = { ...base, height, cssHeight: `${Math.ceil(height)}pt`, cssWidth: `${Math.ceil(base.width)}pt` };
-    const whole = frame(paper, titleBlock(order, words, options, id, ''));
+    const whole = frame(paper, titleBlock(order, words, id, ''));
     return sheet({ id, title: `Boards at the saw, ${words.job}`, description: descriptionOf(order) }, paper, [...items, strip(boardsStrip(order), whole.strip), whole.group]);
 }
 const FIRST_SHEET = 'B-1';
@@ -117,12 +112,12 @@ function gutter(board: LaidBoard, left: number, top: number, order: SawOrder): I
     ];
 }
 
-function titleBlock(order: SawOrder, { job, rooms, client }: BoardSheetWords, options: SheetOptions, id: string, of: string): TitleBlock {
+function titleBlock(order: SawOrder, { job, rooms, client }: BoardSheetWords, id: string, of: string): TitleBlock {
     const show = order.job.show.value;
     return {
         job, room: rooms, ...client === undefined ? {} : { client }, drawing: ['Boards', 'at the saw'], scale: 'as the tape',
         cutTo: show === 'millimeters' ? `${figure(order.job.cutTo.value, show)} mm` : sizeFigure(order.job.cutTo.value, show),
-        lengths: show === 'millimeters' ? 'millimeters' : 'feet, inches', sheet: id, of: options.of ?? of,
+        lengths: show === 'millimeters' ? 'millimeters' : 'feet, inches', sheet: id, of,
     };
 }
 

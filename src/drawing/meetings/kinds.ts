@@ -139,6 +139,6 @@ function crossing(a: Point, u: Vector, b: Point, v: Vector): Point | null {
 }
 
 /** `A1, A2 and 3 more`. */
-export function placesText({ places }: Meeting, most = 5): string {
-    return places.length <= most ? listed(places) : `${places.slice(0, most - 1).join(', ')} and ${places.length - most + 1} more`;
+export function placesText({ places }: Meeting): string {
+    return places.length <= 5 ? listed(places) : `${places.slice(0, 4).join(', ')} and ${places.length - 4} more`;
 }

@@ -26,11 +26,6 @@ interface SvgOptions {
     readonly paper?: 'none';
 }
 
-interface PaneSvgOptions {
-    /** Attributes of a group besides its id: what a pane's script finds it by and a screen reader calls it. */
-    readonly attributesOf: (group: Group) => Readonly<Record<string, string>>;
-}
-
 /** A sheet as one SVG file that needs nothing else: true to scale in print, readable by screen readers, the same bytes every time. */
 export function toSvg(sheet: Sheet, options: SvgOptions = {}): SvgText {
     const { width, height, cssWidth, cssHeight } = sheet.paper;
@@ -53,24 +48,27 @@ export function toSvg(sheet: Sheet, options: SvgOptions = {}): SvgText {
 
 /**
  * A sheet as markup inside a page that has the font and the style sheet (sheetRules) itself and decides on its size. It says
- * nothing of files, and is no single picture to a screen reader: its groups may be what somebody walks through.
+ * nothing of files, and is no single picture to a screen reader: its groups may be what somebody walks through. `attributesOf` a group besides its
+ * id: what a pane's script finds it by and a screen reader calls it.
  */
-export function toPaneSvg(sheet: Sheet, options: PaneSvgOptions): SvgText {
+export function toPaneSvg(sheet: Sheet, attributesOf: AttributesOf = () => ({})): SvgText {
     const { width, height } = sheet.paper;
     return [
         `<svg xmlns="http://www.w3.org/2000/svg" id="${idText(sheet.id)}" class="${SHEET_CLASS}" viewBox="0 0 ${coordinate(width)} ${coordinate(height)}" role="group" aria-label="${escapeAttribute(sheet.title)}">`,
         `<desc>${escapeText(sheet.description)}</desc>`,
-        ...itemsSvg(sheet.items, { id: sheet.id, looks: NO_ATTRIBUTES, held: false, attributesOf: options.attributesOf }),
+        ...itemsSvg(sheet.items, { id: sheet.id, looks: NO_ATTRIBUTES, held: false, attributesOf }),
         '</svg>',
     ].join('\n') as SvgText;
 }
+
+type AttributesOf = (group: Group) => Readonly<Record<string, string>>;
 
 /** The sheet that groups belong to, how they are told apart there, what its shapes say of their looks themselves, and whether all its text keeps its width. */
 interface Names {
     readonly id: string;
     readonly looks: ShapeAttributes;
     readonly held: boolean;
-    readonly attributesOf?: (group: Group) => Readonly<Record<string, string>>;
+    readonly attributesOf?: AttributesOf;
 }
 
 /** Strokes of one pen that follow each other become one path: a hatch is one element, not a hundred. */

@@ -41,8 +41,8 @@ export class Reading extends Values {
     }
 
     /** One line, whose values and modifiers are declared by `declaration`, of a thing of that kind. */
-    line(line: ast.Line | ast.Fixture, declaration: ast.PropertyDecl, kind: string, owner = this.owner): LineReading {
-        return new LineReading(line, declaration, kind, this.evaluator, this.builtin, owner);
+    line(line: ast.Line | ast.Fixture, declaration: ast.PropertyDecl, kind: string): LineReading {
+        return new LineReading(line, declaration, kind, this.evaluator, this.builtin, this.owner);
     }
 
     /** A block of the same kind that says nothing: all of it stands at its defaults. */

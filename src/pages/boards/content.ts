@@ -113,7 +113,7 @@ function boardOnPage(board: LaidBoard, order: SawOrder, id: string, width: numbe
     const show = order.job.show.value;
     return {
         key: boardKey(board), number: board.number, length: printLength(board.length, show), from: board.from,
-        svg: toPaneSvg(drawBoard(order, board, id, width, LEAST_LETTERS / PIXELS_PER_POINT), { attributesOf }),
+        svg: toPaneSvg(drawBoard(order, board, id, width, LEAST_LETTERS / PIXELS_PER_POINT), attributesOf),
         small: smallOn(board, order, width, nameOf),
         pieces: board.strips.flatMap((strip: LaidStrip) => strip.pieces.map((laid): PieceOnPage => pieceOnPage(laid, tapeOf(order.job), nameOf, sources))),
     };

@@ -146,7 +146,7 @@ const PLAN = { width: 300, height: 230 };
 function looksOf(before: Room, after: Room, id: string): AlternateContent['looks'] {
     const a = layoutOf(before).ceiling, b = layoutOf(after).ceiling;
     if (!a || !b) return [];
-    const picture = (sheet: Sheet, which: string): string => toPaneSvg({ ...sheet, id: `look-${id}-${which}` }, { attributesOf: () => ({}) });
+    const picture = (sheet: Sheet, which: string): string => toPaneSvg({ ...sheet, id: `look-${id}-${which}` });
     const plan = (ceiling: typeof a, which: string): string => picture(drawSmallPlan(ceiling, takeOffOf(ceiling), PLAN), which);
     const [was] = sectionsOf(a), [is] = sectionsOf(b), show = before.job.show.value;
     const small = (one: typeof was, which: string): string | undefined => {

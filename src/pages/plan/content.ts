@@ -34,7 +34,7 @@ export function planContent(room: RoomOnPage, wishes: Wishes): PlanContent {
     const pixels = pixelsPerPoint(width, height);
     const plan = drawPanePlan(ceiling, takeOff, { width: width / pixels, height: height / pixels, least: LEAST_LETTERS / pixels });
     const at = placesOf(room);
-    const svg = toPaneSvg(plan, { attributesOf: group => attributesOf(group, at, sources) });
+    const svg = toPaneSvg(plan, group => attributesOf(group, at, sources));
     return {
         title: layout.room.title ?? layout.room.name, svg, ground: { width: plan.paper.width, height: plan.paper.height },
         layers: PLAN_LAYERS.filter(name => plan.items.some(item => item.kind === 'group' && item.id === `layer.${name}` && item.items.some(shows))),

@@ -78,7 +78,7 @@ export function sectionContent(room: RoomOnPage, wishes: Wishes): SectionContent
         sections: allSectionsOf(ceiling).map(each => shown(each, room, sizes, sources)),
         meetings: meetingsShown(room, points(Math.min(MEETING, width - PADDING))),
         runs: runCases(ceiling).map(({ strip, cases }) => ({
-            title: strip.title, svg: toPaneSvg(drawRunStrip(strip, sizes.figure), { attributesOf: () => ({}) }),
+            title: strip.title, svg: toPaneSvg(drawRunStrip(strip, sizes.figure)),
             cases: cases.map(each => caseShown(each, sizes.figure, ceiling.room.job, sources)),
         })),
         sources: sources.list,
@@ -92,7 +92,7 @@ function meetingsShown({ ceiling, takeOff }: RoomOnPage, width: number): Section
     const all = shownMeetings(ceiling, takeOff), solids = all.length === 0 ? [] : solidsOf(ceiling, takeOff);
     return all.map((each, i) => ({
         title: each.meeting.title, where: `${capitalized(placesText(each.meeting))}. ${each.looking}.`, words: each.words.map(words => words.replaceAll('\u2044', '/')),
-        svg: toPaneSvg(drawPaneMeeting(each, `meeting-${i + 1}`, ceiling, takeOff.pieces, solids, width), { attributesOf: () => ({}) }),
+        svg: toPaneSvg(drawPaneMeeting(each, `meeting-${i + 1}`, ceiling, takeOff.pieces, solids, width)),
     }));
 }
 
@@ -107,7 +107,7 @@ function shown(each: AnySection, { ceiling, takeOff }: RoomOnPage, sizes: Sizes,
     const { job } = ceiling.room, names = namesIn(each), section = each.of === 'lines' ? each.lines.section : undefined;
     const keysOf = (part: Part): readonly string[] => takeOff.pieces.filter(piece => piece.part === part && (part === 'trim' || names.has(piece))).map(({ id }) => id);
     const drawn = drawAnyPaneSection(ceiling, each, sizes.section), placeOf = (part: Part): Source | undefined => placeIn(each, part);
-    const svg = toPaneSvg({ ...drawn, id: `section-${keyOf(each).split(' ')[0]}` }, { attributesOf: group => attributesOf(group, placeOf, keysOf, sources) });
+    const svg = toPaneSvg({ ...drawn, id: `section-${keyOf(each).split(' ')[0]}` }, group => attributesOf(group, placeOf, keysOf, sources));
     return {
         key: keyOf(each), ...namesOf(each), pieces: PARTS.flatMap(part => (part === 'band' && section ? [] : keysOf(part))), svg,
         notes: drawn.notes.map(({ id, name, words }) => {
@@ -168,7 +168,7 @@ function lengthsOf(section: Section, job: JobSettings, sources: Sources): readon
 function caseShown({ figure, verdict, isWrong, reasons }: ToleranceCase, width: number, job: JobSettings, sources: Sources): CaseShown {
     const drawn = drawTolerance(figure, width, job.show.value);
     return {
-        id: figure.id, title: figure.title, svg: toPaneSvg(drawn, { attributesOf: () => ({}) }), times: drawn.times, verdict, isWrong,
+        id: figure.id, title: figure.title, svg: toPaneSvg(drawn), times: drawn.times, verdict, isWrong,
         reasons: reasons.map(({ words, at }) => ({ words, ...at && { at: sources.number(at) } })),
     };
 }

@@ -6,7 +6,7 @@ import type { HtmlText } from '../../text/fit.ts';
 /**
  * Sheets of paper as one HTML file that needs nothing else: each on a page of its own, at its true size. All of one paper.
  */
-export function printedSheets(title: string, sheets: readonly Sheet[], language = 'en'): HtmlText {
+export function printedSheets(title: string, sheets: readonly Sheet[]): HtmlText {
     const paper = sheets[0]?.paper;
     const style = [
         `@page{size:${paper?.cssWidth ?? 'auto'} ${paper?.cssHeight ?? ''};margin:0}`,
@@ -15,7 +15,7 @@ export function printedSheets(title: string, sheets: readonly Sheet[], language 
         '@media screen{body{background:#e4e4e4}.page{width:max-content;margin:12px auto;box-shadow:0 1px 4px #0006}}',
     ].join('\n');
     return wholeFile({
-        title, language, policy: "default-src 'none'; style-src 'unsafe-inline'; font-src data:", style,
+        title, language: 'en', policy: "default-src 'none'; style-src 'unsafe-inline'; font-src data:", style,
         body: html`<body>
 <main aria-label="${title}">
 ${sheets.map(sheet => html`<div class="page">${trusted(toSvg(sheet, { theme: 'print', as: 'part of a page' }))}</div>

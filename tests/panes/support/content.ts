@@ -2,7 +2,6 @@ import { isOfHouse, type PaneKind } from '../../../src/pages/kinds.ts';
 import type { RoomOnPage, Wishes } from '../../../src/pages/page.ts';
 import { contentOn, PAGES } from '../../../src/pages/pages.ts';
 import type { ContentMessage } from '../../../src/panes/messages.ts';
-import { kept } from '../../../src/plain/kept.ts';
 import { choiceOf, housesOf, Rooms } from '../../../src/server/panes/rooms.ts';
 import { createServerServices } from '../../../src/server/services.ts';
 import { TestWorkspace, uriOf } from '../../support/workspace.ts';
@@ -17,16 +16,14 @@ export function serve(files: Readonly<Record<string, string>>): Promise<TestWork
     return workspace;
 }
 
-/** A room of a file as pages get it from the server: the same rooms as long as nothing in the files changes, so that a house is planned and priced once. */
+/** A room of a file as pages get it from the server. */
 export function roomOnPage(workspace: TestWorkspace, path: string, name?: string): RoomOnPage {
-    const rooms = roomsIn(workspace);
+    const rooms = new Rooms(workspace.shared);
     const there = rooms.in(uriOf(path).toString()).find(({ layout }) => name === undefined || layout.room.name === name);
     const room = there && rooms.onPage(there);
     if (!room) throw new Error(`no room ${name ?? ''} of ${path} is laid out`);
     return room;
 }
-
-const roomsIn = kept((workspace: TestWorkspace) => new Rooms(workspace.shared));
 
 /** What the server sends to a pane of a room, as it comes over the wire. */
 export function contentMessage(kind: PaneKind, room: RoomOnPage, wishes: Wishes = {}): ContentMessage {

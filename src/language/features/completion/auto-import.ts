@@ -12,16 +12,16 @@ import { isInside } from '../../workspace/imports.ts';
 interface Importable { readonly name: string; readonly node: AstNode; readonly path: string; readonly edit: TextEdit }
 
 /**
- * Things of one kind that other files offer under names that are free here. Files that use this one are left out: to use
+ * Things that other files offer of the kinds that are asked for, under names that are not taken here. Files that use this one are left out: to use
  * them in turn would close a ring.
  */
-export function importables(document: LangiumDocument, kind: string, taken: ReadonlySet<string>, { workspace }: CofferSharedServices): readonly Importable[] {
+export function importables(document: LangiumDocument, taken: ReadonlyMap<string, ReadonlySet<string>>, { workspace }: CofferSharedServices): readonly Importable[] {
     const { LangiumDocuments, Imports } = workspace;
     const own = document.uri.toString();
     const found: Importable[] = [];
     for (const other of LangiumDocuments.all) {
         if (other === document || isBuiltin(other.uri) || !isInside(other.uri, Imports.folders)) continue;
-        const fitting = [...namesOf(other)].filter(([name, node]) => node.$type === kind && !taken.has(name));
+        const fitting = [...namesOf(other)].filter(([name, node]) => taken.get(node.$type)?.has(name) === false);
         if (fitting.length === 0 || Imports.reached(other).has(own)) continue;
         const path = pathBetween(document.uri, other.uri);
         const use = (document.parseResult.value as ast.File).uses.find(each => canGrow(each) && Imports.importOf(each) === other);

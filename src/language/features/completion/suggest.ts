@@ -22,16 +22,11 @@ import { gridTemplate, type Around, type Usable } from './templates.ts';
 
 /** The words that are right at a place, and no others. */
 export class Suggestions {
-    /** The line of the text in which the cursor stands: what it says does not count as said. */
-    private readonly line: number;
-
-
+    /** `line`: of the text, in which the cursor stands; what it says does not count as said. */
     constructor(
-        private readonly services: CofferServices, private readonly document: LangiumDocument, private readonly from: AstNode, line: number,
+        private readonly services: CofferServices, private readonly document: LangiumDocument, private readonly from: AstNode, private readonly line: number,
         private readonly namesIn: NamesIn,
-    ) {
-        this.line = line;
-    }
+    ) {}
 
     for(place: Place): readonly Suggestion[] {
         switch (place.at) {
@@ -121,13 +116,12 @@ export class Suggestions {
 
     /** Stocks and profiles that are in reach, then those that other files offer. */
     private around(): Around {
-        const usable = <T extends ast.Stock | ast.Profile>(kind: T['$type'], isOne: (node: AstNode) => node is T): Usable<T>[] => {
-            const reach = [...allNames(namesAt(this.document.parseResult.value, kind, this.services.surroundings))];
-            const here = reach.flatMap(([name, node]) => isOne(node) ? [{ name, node }] : []);
-            const there = importables(this.document, kind, new Set(reach.map(([name]) => name)), this.services.shared)
-                .flatMap(({ name, node, path, edit }) => isOne(node) ? [{ name, node, importing: { path, edit } }] : []);
-            return [...here, ...there];
-        };
+        const reach = new Map([...IMPORTED].map(kind => [kind, new Map(allNames(namesAt(this.document.parseResult.value, kind, this.services.surroundings)))]));
+        const there = importables(this.document, new Map([...reach].map(([kind, names]) => [kind, new Set(names.keys())])), this.services.shared);
+        const usable = <T extends ast.Stock | ast.Profile>(kind: T['$type'], isOne: (node: AstNode) => node is T): Usable<T>[] => [
+            ...[...reach.get(kind) ?? []].flatMap(([name, node]) => isOne(node) ? [{ name, node }] : []),
+            ...there.flatMap(({ name, node, path, edit }) => isOne(node) ? [{ name, node, importing: { path, edit } }] : []),
+        ];
         return {
             stocks: usable('Stock', ast.isStock), profiles: usable('Profile', ast.isProfile),
             taken: new Set(namesOf(this.document).keys()),
@@ -166,7 +160,7 @@ export class Suggestions {
 
     /** What other files have, with the import it takes. */
     private elsewhere(kind: string, taken: ReadonlySet<string>): readonly Suggestion[] {
-        return importables(this.document, kind, taken, this.services.shared)
+        return importables(this.document, new Map([[kind, taken]]), this.services.shared)
             .map(({ name, node, path, edit }) => ({ ...this.named(name, node), last: true, importing: { path, edit } }));
     }
 
