@@ -15,7 +15,9 @@ interface Importable { readonly name: string; readonly node: AstNode; readonly p
  * Things that other files offer of the kinds that are asked for, under names that are not taken here. Files that use this one are left out: to use
  * them in turn would close a ring.
  */
-export function importables(document: LangiumDocument, taken: ReadonlyMap<string, ReadonlySet<string>>, { workspace }: CofferSharedServices): readonly Importable[] {
+export function importables(
+    document: LangiumDocument, taken: ReadonlyMap<string, ReadonlySet<string>>, { workspace }: CofferSharedServices,
+): readonly Importable[] {
     const { LangiumDocuments, Imports } = workspace;
     const own = document.uri.toString();
     const found: Importable[] = [];
