@@ -1,9 +1,12 @@
 import type { Effort } from './effort.ts';
 import { Pricing } from './pricing.ts';
+import type { SectionWorth } from './sections.ts';
 import { pieceCount, type CuttingProblem } from './problem.ts';
 
-/** How many boards of each kind a plan may use, at least and at most. */
-export interface Counts { readonly least: readonly number[]; readonly most: readonly number[] }
+/** How many boards of each kind a plan may use, at least and at most, and how many sections of some lengths. */
+export interface Counts { readonly least: readonly number[]; readonly most: readonly number[]; readonly sections?: readonly SectionCount[] }
+/** How many sections a plan may have that are at least as long as `from`. */
+export interface SectionCount { readonly from: number; readonly least: number; readonly most: number }
 
 /** What every plan that costs less than `below` keeps to. */
 export function allCounts(problem: CuttingProblem, below: number): Counts {
@@ -30,12 +33,16 @@ export class VerifiedBound {
         this.scale = 2 ** Math.max(0, Math.min(24, Math.floor(50 - Math.log2(Math.max(1, ceiling)))));
     }
 
-    of(values: ArrayLike<number>, { least, most }: Counts): number | undefined {
+    /** @param worthOfSections what sections of the lengths in `counts` are worth by themselves; less than nothing where only so many may be cut */
+    of(values: ArrayLike<number>, { least, most, sections = [] }: Counts, worthOfSections: readonly SectionWorth[] = []): number | undefined {
         const { items, boards } = this.problem;
         const whole = items.map((_, i) => Math.max(0, Math.floor(values[i]! * this.scale)));
-        const worth = this.pricing.worthOfBoards(whole);
+        const counted = sections.map((count, s) => ({ ...count, worth: Math.floor((worthOfSections[s]?.worth ?? 0) * this.scale) }))
+            .filter(({ worth, most }) => worth > 0 || (worth < 0 && most < Infinity));
+        const worth = this.pricing.worthOfBoards(whole, counted);
         if (!worth) return undefined;
         let sum = items.reduce((total, { count }, i) => total + count * whole[i]!, 0);
+        for (const { worth, least, most } of counted) sum += worth * (worth > 0 ? least : most);
         boards.forEach(({ cost }, k) => {
             const over = cost * this.scale - worth[k]!;
             sum += over * (over > 0 ? least[k]! : most[k]!);

@@ -1,8 +1,9 @@
-import { allCounts, type Counts, type VerifiedBound } from './bound.ts';
-import type { Column } from './columns.ts';
+import { allCounts, type Counts, type SectionCount, type VerifiedBound } from './bound.ts';
+import type { Column, Weighted } from './columns.ts';
 import type { DiveStart } from './dive.ts';
 import type { Effort } from './effort.ts';
 import { generate } from './generate.ts';
+import { sectionLengths, sectionsFrom } from './layouts.ts';
 import { Master } from './master.ts';
 import { Pricing, type Prices } from './pricing.ts';
 import type { CuttingProblem } from './problem.ts';
@@ -12,6 +13,8 @@ import type { LinearSolver } from './solver.ts';
 export interface WholeBoards {
     /** So many of each kind. */
     readonly boards: readonly number[];
+    /** The same, with the limits to sections that the search has come to. */
+    readonly counts: Counts;
     readonly cost: number;
     readonly start: DiveStart;
     readonly prices: Prices;
@@ -39,7 +42,8 @@ interface Branch { readonly counts: Counts; readonly bound: number; readonly dep
 /**
  * Branches on how many boards of each kind are bought: where a solution in parts buys 3.4 boards of a kind, no plan is lost by
  * looking at at most 3 and at least 4 apart. Cost depends on the boards alone, so with whole numbers of boards the cost is
- * settled, and what is left is whether the pieces can be cut from them. A branch is left when the verified bound says that it
+ * settled, and what is left is whether the pieces can be cut from them. Before that, on how many sections there are of a length or longer:
+ * half a section of strips that lie abreast costs half a board, and no plan has one. A branch is left when the verified bound says that it
  * holds nothing cheaper. Ends when there is none left or the effort is spent; says through `watch` how far it came.
  */
 export function* branchOnBoards(
@@ -48,7 +52,8 @@ export function* branchOnBoards(
     const demand = problem.items.map(item => item.count);
     const pricing = new Pricing(problem, demand, effort);
     const every = allCounts(problem, watch.best());
-    const master = new Master(problem, demand, every, solver, effort);
+    let master = new Master(problem, demand, every, solver, effort);
+    let lengths: readonly SectionCount[] = []; // of which sections are counted
     const open: Branch[] = [{ counts: every, bound: 0, depth: 0 }];
     interface Stubborn { readonly found: WholeBoards; readonly bound: number; readonly tries: number }
     const stubborn: Stubborn[] = [];
@@ -77,10 +82,11 @@ export function* branchOnBoards(
                 continue;
             }
             const branch = next(open);
-            master.limit(branch.counts);
-            const made = generate(problem, demand, master, pricing, branch.counts, effort, watch.best() - step + 0.001 * step);
+            const counts = withSections(branch.counts, lengths);
+            master.limit(counts);
+            const made = generate(problem, demand, master, pricing, counts, effort, watch.best() - step + 0.001 * step);
             if (!made) { unsettled = Math.min(unsettled, branch.bound); continue; }
-            const bound = Math.max(branch.bound, bounds.of(made.values, branch.counts) ?? 0);
+            const bound = Math.max(branch.bound, bounds.of(made.values, counts, made.sections) ?? 0);
             if (bound >= watch.best()) continue;
             if (!made.complete && effort.isSpent || made.answer.lacking) {
                 // given up halfway, or no plan at all though the bound does not show it: it stays as it is
@@ -88,13 +94,25 @@ export function* branchOnBoards(
                 continue;
             }
             const { boards, used, prices } = made.answer;
+            const from = mostPartedSection(problem, used);
             const parted = mostParted(boards);
-            if (parted !== undefined) {
+            if (from !== undefined) {
+                if (lengths.every(other => other.from !== from)) {
+                    lengths = [...lengths, { from, least: 0, most: Infinity }];
+                    const known = master.allColumns();
+                    master.dispose();
+                    master = new Master(problem, demand, { ...every, sections: lengths }, solver, effort);
+                    for (const column of known) master.add(column);
+                }
+                const count = used.reduce((sum, { column, times }) => sum + times * sectionsFrom(problem, column, from), 0);
+                open.push(...splitSections(branch, withSections(branch.counts, lengths).sections!, from, Math.floor(count), bound));
+            } else if (parted !== undefined) {
                 open.push(...split(branch, parted, Math.floor(boards[parted]!), bound));
             } else {
                 const whole = boards.map(Math.round);
                 const cost = whole.reduce((sum, n, k) => sum + n * problem.boards[k]!.cost, 0);
-                const found = { boards: whole, cost, prices, start: { used, columns: master.allColumns(), values: prices.items } };
+                const start = { used, columns: master.allColumns(), values: prices.items };
+                const found = { boards: whole, counts: { ...counts, least: whole, most: whole }, cost, prices, start };
                 if (!watch.onWholeBoards(found)) stubborn.push({ found, bound: Math.max(bound, cost), tries: 0 });
                 open.push(...around(branch, whole, bound));
             }
@@ -125,10 +143,34 @@ function mostParted(boards: readonly number[]): number | undefined {
     return parted;
 }
 
+function withSections(counts: Counts, lengths: readonly SectionCount[]): Counts {
+    return lengths.length === 0 ? counts : { ...counts, sections: lengths.map((free, s) => counts.sections?.[s] ?? free) };
+}
+
+/** The length from which on the number of sections is furthest from a whole one, long ones first: they weigh most. */
+function mostPartedSection(problem: CuttingProblem, used: readonly Weighted[]): number | undefined {
+    if (problem.shortestSection === undefined) return undefined;
+    const counts = new Map<number, number>();
+    for (const { column, times } of used) for (const size of sectionLengths(problem, column)) counts.set(size, (counts.get(size) ?? 0) + times);
+    let parted: number | undefined, most = 0, sum = 0;
+    for (const [size, times] of [...counts].sort(([a], [b]) => b - a)) {
+        sum += times;
+        const off = Math.abs(sum - Math.round(sum));
+        if (off > 1e-6 && off * size > most) { most = off * size; parted = size; }
+    }
+    return parted;
+}
+
+function splitSections({ counts, depth }: Branch, sections: readonly SectionCount[], from: number, floor: number, bound: number): Branch[] {
+    const limited = (limit: Partial<SectionCount>): Counts =>
+        ({ ...counts, sections: sections.map(each => (each.from === from ? { ...each, ...limit } : each)) });
+    return [{ counts: limited({ most: floor }), bound, depth: depth + 1 }, { counts: limited({ least: floor + 1 }), bound, depth: depth + 1 }];
+}
+
 function split({ counts, depth }: Branch, kind: number, floor: number, bound: number): Branch[] {
     return [
-        { counts: { least: counts.least, most: counts.most.map((n, k) => (k === kind ? floor : n)) }, bound, depth: depth + 1 },
-        { counts: { least: counts.least.map((n, k) => (k === kind ? floor + 1 : n)), most: counts.most }, bound, depth: depth + 1 },
+        { counts: { ...counts, most: counts.most.map((n, k) => (k === kind ? floor : n)) }, bound, depth: depth + 1 },
+        { counts: { ...counts, least: counts.least.map((n, k) => (k === kind ? floor + 1 : n)) }, bound, depth: depth + 1 },
     ];
 }
 
@@ -139,9 +181,11 @@ function around({ counts, depth }: Branch, whole: readonly number[], bound: numb
     return whole.flatMap((n, kind) => {
         const branches: Branch[] = [];
         if (least[kind]! <= n - 1) branches.push({
-            counts: { least: [...least], most: most.map((m, k) => (k === kind ? n - 1 : m)) }, bound, depth: depth + 1,
+            counts: { ...counts, least: [...least], most: most.map((m, k) => (k === kind ? n - 1 : m)) }, bound, depth: depth + 1,
         });
-        if (most[kind]! >= n + 1) branches.push({ counts: { least: least.map((m, k) => (k === kind ? n + 1 : m)), most: [...most] }, bound, depth: depth + 1 });
+        if (most[kind]! >= n + 1) branches.push({
+            counts: { ...counts, least: least.map((m, k) => (k === kind ? n + 1 : m)), most: [...most] }, bound, depth: depth + 1,
+        });
         least[kind] = n;
         most[kind] = n;
         return branches;

@@ -1,9 +1,10 @@
-import type { Counts } from './bound.ts';
+import type { Counts, SectionCount } from './bound.ts';
 import type { Effort } from './effort.ts';
 import { trimmed } from './layouts.ts';
 import { canCut, costOfLayouts, WHOLE, type Cut, type CuttingProblem, type Layout, type Picks, type StripCut } from './problem.ts';
+import type { Prices } from './pricing.ts';
 import type { Ripping } from './rippings.ts';
-import { SectionTables, type Family } from './sections.ts';
+import { SectionTables, worthOfSection, type Family, type SectionWorth } from './sections.ts';
 import type { LinearColumn, LinearSolver, RowLimits } from './solver.ts';
 
 /**
@@ -20,10 +21,10 @@ interface FlowPlan {
 }
 
 export function planByFlow(
-    problem: CuttingProblem, values: ArrayLike<number>, counts: Counts, dearest: number, step: number, solver: LinearSolver, effort: Effort,
+    problem: CuttingProblem, prices: Prices, counts: Counts, dearest: number, step: number, solver: LinearSolver, effort: Effort,
     limits: { readonly arcs: number; readonly nodes: number },
 ): FlowPlan {
-    const flow = new Flow(problem, values, counts, dearest, limits.arcs, effort);
+    const flow = new Flow(problem, prices, counts, dearest, limits.arcs, effort);
     if (!flow.isWhole) return { finished: false };
     const { values: used, finished, work } = solver.wholeNumbers(flow.rows, flow.columns, { nodes: limits.nodes, step });
     effort.spent += work;
@@ -54,17 +55,18 @@ class Flow {
     private readonly lanes = new Map<number, number>();
     private readonly longest: number;
 
-    constructor(problem: CuttingProblem, values: ArrayLike<number>, counts: Counts, dearest: number, most: number, effort: Effort) {
+    constructor(problem: CuttingProblem, { items: values, sections: worths }: Prices, counts: Counts, dearest: number, most: number, effort: Effort) {
         this.problem = problem;
         const { items, boards } = problem;
         this.longest = Math.max(...boards.map(kind => kind.capacity));
         this.tables = new SectionTables(problem, items.map(item => item.count), effort);
         this.isWhole = false;
         if (!this.tables.isExact || !this.tables.isSmall || !this.tables.places.areSingle) return;
-        const worth = this.tables.worth(values, 'at most');
+        const worth = this.tables.worth(values, 'at most', worths);
         // what a board is too dear by at the least, and the cost that no plan is below
         const over = boards.map(({ cost }, k) => cost - worth[k]!);
         const least = items.reduce((sum, { count }, i) => sum + count * values[i]!, 0)
+            + worths.reduce((sum, { worth }, s) => sum + leastOf(worth, counts.sections?.[s]), 0)
             + over.reduce((sum, each, k) => sum + each * (each > 0 ? counts.least[k]! : counts.most[k]!), 0);
         const gap = Math.max(0, dearest - least) + 1e-6 * Math.max(1, dearest);
         const floors = boards.map(({ cost }, k) => cost - gap - (over[k]! < 0 || counts.least[k]! > 0 ? over[k]! : 0));
@@ -73,7 +75,7 @@ class Flow {
         const families = [...new Set(boards.flatMap((_, k) => (usable[k] ? [this.tables.family(k)] : [])))];
         const kindsOf = families.map(family => boards.flatMap((_, k) => (usable[k] && this.tables.family(k) === family ? [k] : [])));
         const places = this.tables.places.first;
-        const graphs = families.map((family, f) => this.graphOf(family, kindsOf[f]!, floors, values, places, most));
+        const graphs = families.map((family, f) => this.graphOf(family, kindsOf[f]!, floors, values, worths, places, most));
         const lanes = problem.strips.map((_, i) => this.laneGraph(i + 1, graphs, families, values, most));
         effort.spent += families.length * (places.length * this.longest / 50 + items.length * this.longest / 10)
             + lanes.reduce((sum, graph) => sum + (graph?.arcs.length ?? 0) * 10, 0);
@@ -83,7 +85,10 @@ class Flow {
     }
 
     /** What is cut across the boards of a family, and which sections, each with what a board that holds it may lose at most. */
-    private graphOf(family: Family, kinds: readonly number[], floors: readonly number[], values: ArrayLike<number>, places: readonly number[], most: number) {
+    private graphOf(
+        family: Family, kinds: readonly number[], floors: readonly number[], values: ArrayLike<number>, worths: readonly SectionWorth[],
+        places: readonly number[], most: number,
+    ) {
         const { items, boards, shortestSection } = this.problem;
         const best = (room: number): number => (room < 0 ? -Infinity : family.worthCut(room));
         const graph = new Graph();
@@ -91,7 +96,7 @@ class Flow {
         const loses = (size: number, value: number, at: number): number =>
             kinds.reduce((slack, k) => Math.max(slack, best(at) + value + best(boards[k]!.capacity - at - size) - floors[k]!), -Infinity);
         const longest = Math.max(...kinds.map(k => boards[k]!.capacity));
-        const ripped = (size: number): number => family.bestRipping(size);
+        const ripped = (size: number): number => family.bestRipping(size) + worthOfSection(worths, Math.max(size, shortestSection ?? 0));
         const add = (size: number, from: number, slack: number): void => {
             sections.set(size, Math.max(sections.get(size) ?? 0, slack));
             graph.arcs.push({ from, to: from + size, section: size });
@@ -115,7 +120,8 @@ class Flow {
             const { capacity } = boards[k]!;
             graph.ends.add(capacity);
             const slack = ripped(capacity) - floors[k]!;
-            if (slack >= 0 && this.problem.strips.length > 0 && !graph.arcs.some(({ from, to }) => from === 0 && to === capacity)) add(capacity, 0, slack);
+            // a board long enough for a section that is ripped over its whole length is one with a section and nothing beside it
+            if (capacity < (shortestSection ?? Infinity) && slack >= 0 && this.problem.strips.length > 0) add(capacity, 0, slack);
         }
         if (!family.isRipOnly) this.itemArcs(WHOLE, graph, reached, (size, value, at) => loses(size, value, at) >= 0, values, longest, most);
         return { graph, sections, items };
@@ -179,21 +185,24 @@ class Flow {
         graphs: readonly { readonly graph: Graph; readonly sections: ReadonlyMap<number, number> }[], lanes: readonly (Graph | undefined)[],
         kindsOf: readonly (readonly number[])[], families: readonly Family[], counts: Counts, dearest: number,
     ): void {
-        const { items, boards } = this.problem;
+        const { items, boards, shortestSection } = this.problem;
         for (const { count } of items) this.rows.push({ least: count, most: Infinity });
         const costRow = this.rows.push({ least: -Infinity, most: dearest }) - 1;
+        const countRows = counts.sections?.map(({ from, least, most }) => ({ from, row: this.rows.push({ least, most }) - 1 })) ?? [];
         const balances = new Map<string, number>();
         const balance = (family: number, section: number): number => {
             const key = `${family} ${section}`;
             if (!balances.has(key)) balances.set(key, this.rows.push({ least: 0, most: 0 }) - 1);
             return balances.get(key)!;
         };
+        const counted = (section: number): [number, number][] =>
+            countRows.flatMap(({ from, row }): [number, number][] => (Math.max(section, shortestSection ?? 0) >= from ? [[row, 1]] : []));
         const ends: Map<number, number>[] = [];
-        graphs.forEach(({ graph }, f) => { ends[f] = this.arcs(f, graph, section => [balance(f, section), 1]); });
+        graphs.forEach(({ graph }, f) => { ends[f] = this.arcs(f, graph, section => [[balance(f, section), 1], ...counted(section)]); });
         const laneEnds = lanes.map((graph, i) => {
             if (!graph) return undefined;
             this.lanes.set(i + 1, this.into.length);
-            return this.arcs(this.into.length, graph, () => undefined);
+            return this.arcs(this.into.length, graph, () => []);
         });
         kindsOf.forEach((kinds, f) => kinds.forEach(board => {
             const { cost, capacity } = boards[board]!;
@@ -219,7 +228,7 @@ class Flow {
     }
 
     /** The arcs of a graph as columns, each place a row; says which row an end is. */
-    private arcs(g: number, graph: Graph, onSection: (section: number) => [number, number] | undefined): Map<number, number> {
+    private arcs(g: number, graph: Graph, onSection: (section: number) => [number, number][]): Map<number, number> {
         const { items } = this.problem;
         // an arc ends at the next place from where another begins, or where a board or section ends
         const places = [...new Set([...graph.ends, ...graph.arcs.map(({ from }) => from)])].sort((a, b) => a - b).filter(place => place > 0);
@@ -233,7 +242,7 @@ class Flow {
             const end = nextPlace(places, to);
             if (end === undefined) continue;
             if (item !== undefined) add(from, end, { item }, [[item, 1]], items[item]!.count);
-            else add(from, end, { section: section! }, [onSection(section!)!], MANY);
+            else add(from, end, { section: section! }, onSection(section!), MANY);
         }
         for (let p = 0; p < places.length; p++) add(p === 0 ? 0 : places[p - 1]!, places[p]!, {}, [], MANY);
         this.into[g] = into;
@@ -284,6 +293,11 @@ class Flow {
         }
         return { picks: [...picks].sort(([a], [b]) => a - b), sections };
     }
+}
+/** What sections are worth in all plans at the least. */
+function leastOf(worth: number, count: SectionCount | undefined): number {
+    if (!count || worth === 0) return 0;
+    return worth > 0 ? worth * count.least : worth * Math.min(MANY, count.most);
 }
 const MANY = 100_000;
 

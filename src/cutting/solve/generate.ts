@@ -1,14 +1,15 @@
 import type { Counts } from './bound.ts';
-import type { Column } from './columns.ts';
 import type { Effort } from './effort.ts';
 import type { Master, MasterAnswer } from './master.ts';
-import type { Offer, Prices, Pricing } from './pricing.ts';
+import { worthOfColumn, type Offer, type Prices, type Pricing } from './pricing.ts';
 import type { CuttingProblem } from './problem.ts';
+import type { SectionWorth } from './sections.ts';
 
 export interface Generated {
     readonly answer: MasterAnswer;
-    /** The worth of the pieces that gave the highest bound. */
+    /** The worth of the pieces that gave the highest bound, and of sections. */
     readonly values: ArrayLike<number>;
+    readonly sections: readonly SectionWorth[];
     /** That bound, with the rounding of floating point in it: for the search, not for a claim. */
     readonly bound: number;
     /** True where no column is missing any more: then the answer is the best there is in parts. */
@@ -27,6 +28,7 @@ export function generate(problem: CuttingProblem, demand: readonly number[], mas
     const keep = problem.boards.length > 2 ? 1 : 5;
     let center: Prices | undefined;
     let values: ArrayLike<number> | undefined = near;
+    let sections: readonly SectionWorth[] = [];
     let bound = -Infinity;
 
     for (;;) {
@@ -35,25 +37,26 @@ export function generate(problem: CuttingProblem, demand: readonly number[], mas
         for (let weight = center ? SMOOTHING : 0, tries = 0; ; weight = ++tries > 3 ? 0 : weight * 0.6) {
             const prices = center ? mixed(center, answer.prices, weight) : answer.prices;
             let offer = pricing.offer(prices, usable, weight > 0 ? 0.98 : 1 + 1e-9, budget, keep);
-            let added = addTo(master, offer, answer.prices);
+            let added = addTo(problem, master, offer, answer.prices);
             if (!offer.exact && !added) {
                 offer = pricing.offerByTables(prices, usable) ?? offer;
-                added = addTo(master, offer, answer.prices);
+                added = addTo(problem, master, offer, answer.prices);
             }
             if (offer.exact) {
                 for (const over of new Set([1, scaleOf(problem, offer.worth)])) {
-                    const reached = lagrangian(problem, demand, prices.items, offer.worth, over, counts);
+                    const reached = lagrangian(problem, demand, prices, offer.worth, over, counts);
                     if (reached <= bound) continue;
                     bound = reached;
                     values = over === 1 ? prices.items : Array.from(prices.items, value => value / over);
                     center = scaled(prices, over);
+                    ({ sections } = center);
                 }
             }
-            if (bound >= cutoff || effort.isSpent) return { answer, values: values ?? answer.prices.items, bound, complete: false };
+            const known = { answer, values: values ?? answer.prices.items, sections: values ? sections : answer.prices.sections, bound };
+            if (bound >= cutoff || effort.isSpent) return { ...known, complete: false };
             if (added) break;
             if (weight === 0) return {
-                answer, values: values ?? answer.prices.items, bound,
-                complete: offer.exact
+                ...known, complete: offer.exact
                     && offer.worth.every((worth, k) => !usable[k] || worth <= Math.max(0, prices.boards[k]!) + HAIR * Math.max(1, problem.boards[k]!.cost)),
             };
         }
@@ -63,15 +66,13 @@ const SMOOTHING = 0.8;
 const HAIR = 1e-6;
 
 /** Adds what is worth its price at the master's own prices; says whether anything was new. */
-function addTo(master: Master, offer: Offer, prices: Prices): boolean {
+function addTo(problem: CuttingProblem, master: Master, offer: Offer, prices: Prices): boolean {
     let added = false;
-    for (const column of offer.columns)
-        if (gainOf(column, prices) > 1e-9 * Math.max(1, prices.boards[column.board]!)) added = master.add(column) || added;
+    for (const column of offer.columns) {
+        const price = prices.boards[column.board]!;
+        if (worthOfColumn(problem, column, prices) - price > 1e-9 * Math.max(1, price)) added = master.add(column) || added;
+    }
     return added;
-}
-
-function gainOf({ board, gives }: Column, prices: Prices): number {
-    return gives.reduce((sum, [item, count]) => sum + prices.items[item]! * count, -prices.boards[board]!);
 }
 
 /** By how much all worth has to be divided so that no board of which there is no end carries more than it costs. */
@@ -80,9 +81,13 @@ function scaleOf({ boards }: CuttingProblem, worth: readonly number[]): number {
 }
 
 function lagrangian(
-    { boards }: CuttingProblem, demand: readonly number[], values: ArrayLike<number>, worth: readonly number[], scale: number, { least, most }: Counts,
+    { boards }: CuttingProblem, demand: readonly number[], values: Prices, worth: readonly number[], scale: number, { least, most, sections = [] }: Counts,
 ): number {
-    let sum = demand.reduce((total, count, i) => total + count * values[i]!, 0) / scale;
+    let sum = demand.reduce((total, count, i) => total + count * values.items[i]!, 0) / scale;
+    values.sections.forEach(({ worth }, s) => {
+        const { least: few, most: many } = sections[s]!;
+        if (worth > 0 || many < Infinity) sum += worth / scale * (worth > 0 ? few : many);
+    });
     boards.forEach(({ cost }, k) => {
         const over = cost - worth[k]! / scale;
         if (over !== 0) sum += over * (over > 0 ? least[k]! : most[k]!);
@@ -95,6 +100,7 @@ function mixed(a: Prices, b: Prices, weight: number): Prices {
     return {
         items: Array.from(a.items, (value, i) => mix(value, b.items[i]!)),
         boards: a.boards.map((value, k) => mix(value, b.boards[k]!)),
+        sections: a.sections.map(({ from, worth }, s) => ({ from, worth: mix(worth, b.sections[s]!.worth) })),
     };
 }
 
@@ -102,5 +108,6 @@ function scaled(prices: Prices, by: number): Prices {
     return by === 1 ? prices : {
         items: Array.from(prices.items, value => value / by),
         boards: prices.boards.map(value => value / by),
+        sections: prices.sections.map(({ from, worth }) => ({ from, worth: worth / by })),
     };
 }

@@ -48,6 +48,17 @@ export function lengthNeeded(problem: CuttingProblem, { strips, sections }: Omit
     return strips.filter(({ section }) => section === undefined).reduce((most, { picks }) => Math.max(most, across + sizeOf(problem, picks)), across);
 }
 
+/** How many of its sections are at least as long as `from`; a board that is ripped over its whole length is one, as long as its longest strip. */
+export function sectionsFrom(problem: CuttingProblem, cut: Omit<Cut, 'board'>, from: number): number {
+    return sectionLengths(problem, cut).filter(size => size >= from).length;
+}
+
+export function sectionLengths(problem: CuttingProblem, { strips, sections }: Omit<Cut, 'board'>): readonly number[] {
+    if (sections) return sections;
+    const ripped = strips.filter(({ lane }) => lane !== WHOLE);
+    return ripped.length > 0 ? [Math.max(problem.shortestSection ?? 0, ...ripped.map(({ picks }) => sizeOf(problem, picks)))] : [];
+}
+
 /** How long the strip may be: what is left of the board beside its sections, or its section. */
 export function roomOf({ boards }: CuttingProblem, { board, sections = [] }: Cut, { lane, section }: StripCut): number {
     if (section !== undefined) return sections[section]!;
@@ -62,32 +73,43 @@ export function picksOf({ strips }: Pick<Cut, 'strips'>): [item: number, count: 
 }
 
 /**
- * The same cut without strips that nothing is cut from; sections that are ripped alike become one, each is as long as its longest strip,
+ * The same cut without strips that nothing is cut from; sections that can be ripped together become one, each is as long as its longest strip,
  * and a section that is alone on its board is the board.
  */
 export function tidied<T extends Cut>(problem: CuttingProblem, cut: T): T {
     const filled = cut.strips.filter(({ picks }) => picks.length > 0);
     if (!cut.sections) return filled.length === cut.strips.length ? cut : { ...cut, strips: filled };
-    const alike = new Map<string, StripCut[]>();
-    for (let s = 0; s < cut.sections.length; s++) {
-        const own = filled.filter(({ section }) => section === s).sort((a, b) => a.lane - b.lane);
-        if (own.length === 0) continue;
-        const key = own.map(({ lane }) => lane).join(' ');
-        const before = alike.get(key);
-        alike.set(key, before ? before.map((strip, i) => ({ ...strip, picks: picksOf({ strips: [strip, own[i]!] }) })) : own);
+    let alike = cut.sections.map((_, s) => filled.filter(({ section }) => section === s).sort((a, b) => a.lane - b.lane)).filter(own => own.length > 0);
+    for (let first = 0; first < alike.length; first++) {
+        for (let other = first + 1; other < alike.length; other++) {
+            const one = asOne(alike[first]!, alike[other]!);
+            if (one.reduce((sum, { lane }) => sum + problem.strips[lane - 1]!, 0) > problem.boards[cut.board]!.across) continue;
+            alike = [...alike.slice(0, first), one, ...alike.slice(first + 1).filter(own => own !== alike[other])];
+            other = first;
+        }
     }
     const whole = filled.filter(({ section }) => section === undefined);
     const { sections: _, ...plain } = cut;
-    if (alike.size === 0) return { ...plain, strips: whole } as unknown as T;
-    if (alike.size === 1 && whole.length === 0)
-        return { ...plain, strips: [...alike.values()][0]!.map(({ lane, picks }) => ({ lane, picks })) } as unknown as T;
-    const ripped = [...alike.values()].map(strips => ({
+    if (alike.length === 0) return { ...plain, strips: whole } as unknown as T;
+    if (alike.length === 1 && whole.length === 0)
+        return { ...plain, strips: alike[0]!.map(({ lane, picks }) => ({ lane, picks })) } as unknown as T;
+    const ripped = alike.map(strips => ({
         strips, size: Math.max(problem.shortestSection ?? 0, ...strips.map(({ picks }) => sizeOf(problem, picks))),
     })).sort((a, b) => b.size - a.size);
     return {
         ...cut, sections: ripped.map(({ size }) => size),
         strips: [...whole, ...ripped.flatMap(({ strips }, section) => strips.map(strip => ({ ...strip, section })))],
     };
+}
+
+/** The strips of two sections behind each other, lane by lane. */
+function asOne(a: readonly StripCut[], b: readonly StripCut[]): StripCut[] {
+    const lanes = [...new Set([...a, ...b].map(({ lane }) => lane))].sort((x, y) => x - y);
+    return lanes.flatMap(lane => {
+        const [own, other] = [a, b].map(strips => strips.filter(strip => strip.lane === lane)) as [StripCut[], StripCut[]];
+        return Array.from({ length: Math.max(own.length, other.length) }, (_, i) => (
+            { ...(own[i] ?? other[i])!, picks: picksOf({ strips: [own[i], other[i]].filter(strip => strip !== undefined) }) }));
+    });
 }
 
 /** What the cut is told apart by. */

@@ -1,6 +1,7 @@
-import type { Counts } from './bound.ts';
+import type { Counts, SectionCount } from './bound.ts';
 import { keyOf, type Column, type Weighted } from './columns.ts';
 import type { Effort } from './effort.ts';
+import { sectionsFrom } from './layouts.ts';
 import type { Prices } from './pricing.ts';
 import type { CuttingProblem } from './problem.ts';
 import type { LinearColumn, LinearProgram, LinearSolver } from './solver.ts';
@@ -27,13 +28,14 @@ export class Master {
     private readonly waiting: LinearColumn[] = [];
 
     constructor(private readonly problem: CuttingProblem, demand: readonly number[], counts: Counts, solver: LinearSolver, private readonly effort: Effort) {
-        this.rows = new MasterRows(problem, demand);
+        this.rows = new MasterRows(problem, demand, counts.sections);
         this.program = solver.program(this.rows.limits(demand, counts));
         // a piece that is left out costs more than any board: it is only for the start, before there are columns
         const missing = 50 * Math.max(1, ...problem.boards.map(kind => kind.cost));
         for (const row of this.rows.itemRows) if (row >= 0) this.push(undefined, { cost: missing, entries: [[row, 1]] });
         // boards that have to be bought and are not needed
         problem.boards.forEach(({ cost }, board) => this.push(undefined, { cost, entries: [[this.rows.boardRow(board), 1]] }));
+        counts.sections?.forEach((_, s) => this.push(undefined, { cost: missing, entries: [[this.rows.sectionRow(s), 1]] }));
     }
 
     /** False where the column is there already. */
@@ -45,8 +47,9 @@ export class Master {
         return true;
     }
 
-    limit({ least, most }: Counts): void {
+    limit({ least, most, sections = [] }: Counts): void {
         this.problem.boards.forEach((_, board) => this.program.limit(this.rows.boardRow(board), { least: least[board]!, most: most[board]! }));
+        sections.forEach((limits, s) => this.program.limit(this.rows.sectionRow(s), limits));
     }
 
     solve(): MasterAnswer | undefined {
@@ -63,7 +66,7 @@ export class Master {
             if (column) {
                 used.push({ column, times });
                 boards[column.board]! += times;
-            } else if (j < this.rows.itemCount) lacking ||= times > 1e-6;
+            } else if (j < this.rows.itemCount || j >= this.rows.itemCount + boards.length) lacking ||= times > 1e-6;
             else boards[j - this.rows.itemCount]! += times;
         });
         return { objective: answer.objective, prices: this.rows.prices(answer.duals), used, boards, lacking };
@@ -85,39 +88,50 @@ export class Master {
 /** Steps of effort a pivot takes in a program of few rows. */
 const PIVOT = 60;
 
-/** Which row is whose: wanted items first, then kinds of board. */
+/** Which row is whose: wanted items first, then kinds of board, then sections of which there may be only so many. */
 export class MasterRows {
     readonly itemRows: readonly number[];
     readonly itemCount: number;
     readonly count: number;
 
-    constructor(private readonly problem: CuttingProblem, demand: readonly number[]) {
+    constructor(private readonly problem: CuttingProblem, demand: readonly number[], private readonly sections: readonly SectionCount[] = []) {
         let rows = 0;
         this.itemRows = demand.map(count => (count > 0 ? rows++ : -1));
         this.itemCount = rows;
-        this.count = rows + problem.boards.length;
+        this.count = rows + problem.boards.length + sections.length;
     }
 
     boardRow(board: number): number {
         return this.itemCount + board;
     }
 
+    sectionRow(section: number): number {
+        return this.itemCount + this.problem.boards.length + section;
+    }
+
     limits(demand: readonly number[], { least, most }: Counts): { least: number; most: number }[] {
         return [
             ...demand.filter(count => count > 0).map(count => ({ least: count, most: Infinity })),
             ...least.map((few, board) => ({ least: few, most: most[board]! })),
+            ...this.sections,
         ];
     }
 
-    entries({ board, gives }: Column): [row: number, value: number][] {
+    entries(column: Column): [row: number, value: number][] {
+        const { board, gives } = column;
         const entries = gives.flatMap(([item, count]): [number, number][] => (this.itemRows[item]! >= 0 ? [[this.itemRows[item]!, count]] : []));
-        return [...entries, [this.boardRow(board), 1]];
+        const sections = this.sections.flatMap(({ from }, s): [number, number][] => {
+            const count = sectionsFrom(this.problem, column, from);
+            return count > 0 ? [[this.sectionRow(s), count]] : [];
+        });
+        return [...entries, [this.boardRow(board), 1], ...sections];
     }
 
     prices(duals: ArrayLike<number>): Prices {
         return {
             items: this.itemRows.map(row => (row >= 0 ? Math.max(0, duals[row]!) : 0)),
             boards: this.problem.boards.map(({ cost }, board) => cost - duals[this.boardRow(board)]!),
+            sections: this.sections.map(({ from }, s) => ({ from, worth: duals[this.sectionRow(s)]! })),
         };
     }
 }

@@ -1,14 +1,23 @@
 import { columnOf, wholeColumn, type Column } from './columns.ts';
 import type { Effort } from './effort.ts';
 import { Knapsack } from './knapsack.ts';
+import { sectionsFrom } from './layouts.ts';
 import { type CuttingProblem } from './problem.ts';
-import { SectionTables } from './sections.ts';
+import { SectionTables, type SectionWorth } from './sections.ts';
 import { Table } from './table.ts';
 
 /** What everything is worth at some point of the search: items by index, boards by kind. */
 export interface Prices {
     readonly items: ArrayLike<number>;
     readonly boards: readonly number[];
+    /** Sections, as far as their number is limited. */
+    readonly sections: readonly SectionWorth[];
+}
+
+/** What a way to cut is worth. */
+export function worthOfColumn(problem: CuttingProblem, column: Column, { items, sections }: Prices): number {
+    const given = column.gives.reduce((sum, [item, count]) => sum + items[item]! * count, 0);
+    return sections.reduce((sum, { from, worth }) => (worth === 0 ? sum : sum + worth * sectionsFrom(problem, column, from)), given);
 }
 
 export interface Offer {
@@ -78,22 +87,23 @@ export class Pricing {
      * What the best content of a board of each kind is worth, exactly where the values are whole numbers below 2^53 (of boards with very
      * many places for a cut or widths: what it is worth at most). Undefined where the tables would be too large.
      */
-    worthOfBoards(values: ArrayLike<number>): number[] | undefined {
-        if (this.sections) return this.sections.isSmall ? this.sections.worth(values, 'at most') : undefined;
+    worthOfBoards(values: ArrayLike<number>, sections: readonly SectionWorth[]): number[] | undefined {
+        if (this.sections) return this.sections.isSmall ? this.sections.worth(values, 'at most', sections) : undefined;
         const best = this.tableOf(values, false);
         return best && this.problem.boards.map(({ capacity }) => best[capacity]!);
     }
 
     private offerOfSections(sections: SectionTables, prices: Prices, usable: readonly boolean[], part: number): Offer {
         if (!sections.isSmall) return { columns: [], worth: this.problem.boards.map(() => 0), exact: false };
-        const worth = sections.worth(prices.items, 'cut');
+        const worth = sections.worth(prices.items, 'cut', prices.sections);
+        const asTold = prices.sections.some(section => section.worth !== 0);
         const columns = worth.flatMap((value, board) => {
             const least = Math.max(0, prices.boards[board]! * part);
             if (!usable[board] || value <= least) return [];
-            const column = columnOf(sections.content(board));
-            const isWorthIt = column.gives.reduce((sum, [item, count]) => sum + prices.items[item]! * count, 0) > least;
+            const column = columnOf(sections.content(board, 'as wanted', asTold));
+            const isWorthIt = worthOfColumn(this.problem, column, prices) > least;
             // what nobody finds room for may still be worth it where some pieces are cut too often
-            return isWorthIt ? [column] : [column, columnOf(sections.content(board, 'too often'))];
+            return isWorthIt ? [column] : [column, columnOf(sections.content(board, 'too often', asTold))];
         });
         return { columns: columns.filter(({ gives }) => gives.length > 0), worth, exact: sections.isExact };
     }

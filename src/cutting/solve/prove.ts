@@ -143,12 +143,11 @@ class Search {
     /**
      * A plan with just these boards out of all ways to cut them; true where it is found, or that there is none. Each try looks at more.
      */
-    private cutFromAll({ boards, cost, prices, start }: WholeBoards, tries: number): boolean {
+    private cutFromAll({ boards, counts, cost, prices, start }: WholeBoards, tries: number): boolean {
         const times = 2 ** tries;
         const dives = tries > 0 ? NODE_DIVES * (tries + 1) : 0; // the first were made when the boards were found
         for (let variant = NODE_DIVES * tries; variant < dives && this.cost > cost && !this.isOver; variant++) this.diveFrom(start, boards, variant);
         if (this.cost <= cost) return true;
-        const counts = { least: boards, most: boards };
         if (!this.isRipped) {
             const columns = columnsWithin(this.problem, prices, boards.map(n => n > 0), HAIR * Math.max(1, cost), FEW_COLUMNS * times, this.effort);
             if (columns && effortToPick(columns) <= this.effort.left) {
@@ -159,17 +158,17 @@ class Search {
             }
         }
         const limits = { arcs: ARCS, nodes: FLOW_NODES * times };
-        const flow = planByFlow(this.problem, prices.items, counts, cost, this.step, this.solver, this.effort, limits);
+        const flow = planByFlow(this.problem, prices, counts, cost, this.step, this.solver, this.effort, limits);
         this.take(flow.layouts);
         return flow.finished || this.cost <= cost;
     }
 
     /** The cheapest plan as a flow, where little is left that a cheaper one could be made of; says whether more is known. */
-    private flow({ values }: Generated): boolean {
+    private flow({ values, answer }: Generated): boolean {
         const dearest = this.cost - this.step;
-        const { layouts, finished } = planByFlow(
-            this.problem, values, allCounts(this.problem, dearest), dearest, this.step, this.solver, this.effort, { arcs: ARCS, nodes: FLOW_NODES },
-        );
+        const prices = { ...answer.prices, items: values }, counts = allCounts(this.problem, dearest);
+        const limits = { arcs: this.problem.shortestSection === undefined ? ARCS : FEW_ARCS, nodes: FLOW_NODES };
+        const { layouts, finished } = planByFlow(this.problem, prices, counts, dearest, this.step, this.solver, this.effort, limits);
         this.take(layouts);
         if (finished) this.raise(this.cost);
         return finished || layouts !== undefined;
@@ -229,5 +228,7 @@ const NODES = 200;
 const FEW_COLUMNS = 4000;
 /** A flow of more arcs takes the solver too long for what it settles. */
 const ARCS = 600;
+/** Branching on sections is soon further than a flow of more arcs than this. */
+const FEW_ARCS = 200;
 const FLOW_NODES = 20;
 const MANY_COLUMNS = 20_000;

@@ -62,22 +62,26 @@ export class SectionTables {
 
     /**
      * What the best content of a board of each kind is worth.
+     * @param sections what sections are worth by themselves
      * @param how `cut`: contents that `content` can tell; `at most`: no content is worth more, also where these are not the best
      */
-    worth(values: ArrayLike<number>, how: 'cut' | 'at most'): number[] {
+    worth(values: ArrayLike<number>, how: 'cut' | 'at most', sections: readonly SectionWorth[] = []): number[] {
         this.values = values;
         this.lanes = this.tables.map(table => table?.fill(values, how === 'cut'));
         this.abreast.forEach((abreast, lane) => abreast?.fill(values, this.lanes[lane]!));
         const { boards } = this.problem;
         const needed = this.families.map((_, f) => boards.reduce((most, kind, k) => (this.familyOf[k] === f ? Math.max(most, kind.capacity) : most), 0));
-        this.families.forEach((family, f) => { this.effort.spent += family.fill(this.lanes, needed[f]!, how) / 60; });
+        this.families.forEach((family, f) => { this.effort.spent += family.fill(this.lanes, needed[f]!, how, sections) / 60; });
         return this.problem.boards.map(({ capacity }, k) => this.families[this.familyOf[k]!]!.worthAt(capacity));
     }
 
-    /** How a board of the kind may be cut to be worth about that; `as wanted`: no piece more often than it is wanted. */
-    content(board: number, how: 'as wanted' | 'too often' = 'as wanted'): Cut {
+    /**
+     * How a board of the kind may be cut to be worth about that; `as wanted`: no piece more often than it is wanted.
+     * @param asTold with just those sections that the worth is reckoned of, also where they could be shorter
+     */
+    content(board: number, how: 'as wanted' | 'too often' = 'as wanted', asTold = false): Cut {
         const { capacity } = this.problem.boards[board]!;
-        const { sections, rest, isOver } = this.families[this.familyOf[board]!]!.cutAt(capacity);
+        const { sections, rest, isOver } = this.families[this.familyOf[board]!]!.cutAt(capacity, asTold);
         const left = [...this.counts];
         const ripped = sections.map(({ size, ripping }) => ({
             size, strips: ripping.flatMap((count, i) => Array.from({ length: count }, (): StripCut => (
@@ -89,7 +93,8 @@ export class SectionTables {
         const picks = rest > 0 && canCut(this.problem.boards[board]!, WHOLE) ? this.wholePicks(rest, left) : [];
         const whole = picks.length > 0 ? [{ lane: WHOLE, picks }] : [];
         if (ripped.length === 0) return { board, strips: whole };
-        return tidied(this.problem, { board, sections: ripped.map(({ size }) => size), strips: [...whole, ...strips] });
+        const cut = { board, sections: ripped.map(({ size }) => size), strips: [...whole, ...strips] };
+        return asTold ? cut : tidied(this.problem, cut);
     }
 
     /** The best content by the table, or where some of it is on a section of the board by now, by a search for what is still wanted. */
@@ -121,10 +126,17 @@ export class SectionTables {
     }
 }
 
+/** What a section that is at least as long as `from` is worth by itself, beside what is cut from it. */
+export interface SectionWorth { readonly from: number; readonly worth: number }
+
+export function worthOfSection(sections: readonly SectionWorth[], size: number): number {
+    return sections.reduce((sum, { from, worth }) => (size >= from ? sum + worth : sum), 0);
+}
+
 /** Lengths of strips: from the first of each to the last all are taken to be as short as the one and worth as much as the other. */
 interface Places { readonly first: readonly number[]; readonly last: readonly number[]; readonly areSingle: boolean }
 
-interface Place { readonly size: number; readonly worth: number; readonly ripping: number }
+interface Place { readonly size: number; readonly worth: number; readonly ripping: Ripping }
 
 /** Boards that are ripped alike: of one width. */
 export class Family {
@@ -135,11 +147,13 @@ export class Family {
     private readonly some: readonly Ripping[];
     private readonly widths: readonly number[];
     private readonly shortest: number;
-    /** Section lengths at which more fits, and what the best ripping of each is worth; rising in both. */
-    private worthPlaces: Place[] = [];
-    /** By length in cells: what the best board is worth, and the section that is cut off it first; -1: none. */
+    /** Ways to rip that a board has one section of at the most: two that are ripped alike could be one. Where there are many, they are looked at together. */
+    private readonly groups: readonly (readonly Ripping[])[];
+    /** By group: section lengths at which more fits, and what the best ripping of each is worth; rising in both. */
+    private worthPlaces: Place[][] = [];
+    /** By length in cells: what the best board is worth, and by group the section that is cut off it; -1: none. */
     private best: Float64Array = new Float64Array(0);
-    private first: Int32Array = new Int32Array(0);
+    private chosen: Int32Array[] = [];
     private cell = 1;
     private whole: Float64Array | undefined;
 
@@ -155,23 +169,29 @@ export class Family {
         this.rippings = fitting.length === 0 ? [] : rippingsOf(strips, fitting, across, MOST_RIPPINGS);
         // too many: each lane by itself as often as it fits, and one of each pair beside as many of the other
         this.some = this.rippings ?? fitting.flatMap(a => fitting.map(b => pairOf(strips, a, b, across)));
+        this.groups = this.rippings && this.rippings.length <= MOST_APART ? this.rippings.map(ripping => [ripping]) : [this.some];
     }
 
     /** Says how many cells were filled. */
-    fill(lanes: readonly (Float64Array | undefined)[], longest: number, how: 'cut' | 'at most'): number {
+    fill(
+        lanes: readonly (Float64Array | undefined)[], longest: number, how: 'cut' | 'at most', sections: readonly SectionWorth[],
+    ): number {
         const isBound = how === 'at most' && !this.rippings;
-        const rising: Place[] = [];
         let work = 0;
-        let worth = 0;
-        this.places.first.forEach((size, p) => {
-            if (size > longest) return;
-            work += 10 + this.some.length * this.widths.length;
-            const [value, ripping] = isBound ? [this.atMost(lanes, size), 0] : this.bestAt(p);
-            if (!(value > worth)) return;
-            worth = value;
-            rising.push({ size, worth, ripping });
+        this.worthPlaces = this.groups.map(group => {
+            const rising: Place[] = [];
+            let worth = 0;
+            this.places.first.forEach((size, p) => {
+                if (size > longest) return;
+                work += 10 + group.length * this.widths.length;
+                const [ripped, ripping] = isBound ? [this.atMost(lanes, size), group[0]!] : this.bestAt(p, group);
+                const value = ripped + worthOfSection(sections, Math.max(this.places.last[p]!, this.shortest));
+                if (!(value > worth)) return;
+                worth = value;
+                rising.push({ size, worth, ripping });
+            });
+            return fewer(rising);
         });
-        this.worthPlaces = fewer(rising);
         return work + this.join(lanes[WHOLE], longest, how);
     }
 
@@ -185,18 +205,25 @@ export class Family {
     }
 
     /** The sections of a board and the length that is left for lane 0; `isOver`: it is ripped over its whole length. */
-    cutAt(capacity: number): { sections: { size: number; ripping: Ripping }[]; rest: number; isOver: boolean } {
+    cutAt(capacity: number, asTold: boolean): { sections: { size: number; ripping: Ripping }[]; rest: number; isOver: boolean } {
         const over = this.placeWithin(capacity);
         let at = Math.floor(capacity / this.cell);
-        if (over && over.worth >= this.best[at]!) return { sections: [{ size: capacity, ripping: this.some[over.ripping]! }], rest: 0, isOver: true };
+        const isOver = over !== undefined && over.worth >= this.best[at]!;
+        if (isOver && asTold && capacity >= this.shortest) {
+            const size = Math.max(over.size, this.shortest);
+            return { sections: [{ size, ripping: over.ripping }], rest: 0, isOver: false };
+        }
+        if (isOver) return { sections: [{ size: capacity, ripping: over.ripping }], rest: 0, isOver: true };
         const sections: { size: number; ripping: Ripping }[] = [];
         let rest = capacity;
-        while (this.first[at]! >= 0) {
-            const place = this.worthPlaces[this.first[at]!]!;
-            const size = Math.max(place.size, this.shortest);
-            sections.push({ size, ripping: this.some[place.ripping]! });
-            at -= Math.ceil(size / this.cell);
-            rest -= size;
+        for (let g = this.chosen.length - 1; g >= 0; g--) {
+            while (this.chosen[g]![at]! >= 0) {
+                const { size: own, ripping } = this.worthPlaces[g]![this.chosen[g]![at]!]!, size = Math.max(own, this.shortest);
+                sections.push({ size, ripping });
+                at -= Math.ceil(size / this.cell);
+                rest -= size;
+                if (this.isApart) break;
+            }
         }
         return { sections, rest: this.whole ? rest : 0, isOver: false };
     }
@@ -207,12 +234,12 @@ export class Family {
         return p < 0 ? 0 : this.bestAt(p, among)[0];
     }
 
-    private bestAt(place: number, among = this.some): [worth: number, ripping: number] {
-        let best = 0, chosen = 0;
-        among.forEach((ripping, r) => {
+    private bestAt(place: number, among: readonly Ripping[]): [worth: number, ripping: Ripping] {
+        let best = 0, chosen = among[0]!;
+        among.forEach(ripping => {
             let sum = 0;
             for (let i = 0; i < ripping.length; i++) if (ripping[i]! > 0) sum += this.abreast[i + 1]?.at(ripping[i]!, place) ?? 0;
-            if (sum > best) { best = sum; chosen = r; }
+            if (sum > best) { best = sum; chosen = ripping; }
         });
         return [best, chosen];
     }
@@ -224,35 +251,48 @@ export class Family {
         const cells = Math.floor(longest / this.cell);
         const down = how === 'at most';
         const best = new Float64Array(cells + 1);
-        const first = new Int32Array(cells + 1).fill(-1);
         for (let at = 0; at <= cells && this.whole; at++) best[at] = this.whole[Math.min(longest, down ? at * this.cell + this.cell - 1 : at * this.cell)]!;
         this.best = best;
-        this.first = first;
+        this.chosen = [];
         if (this.shortest === Infinity) return cells;
         let work = cells;
-        // a section that is worth no more than shorter ones behind each other is not cut off
-        const ripped = new Float64Array(cells + 1);
-        this.worthPlaces.forEach(({ size: own, worth }, place) => {
-            const size = Math.max(own, this.shortest);
-            const step = Math.max(1, down ? Math.floor(size / this.cell) : Math.ceil(size / this.cell));
-            if (step > cells || worth <= ripped[step]!) return;
-            work += 2 * (cells - step);
-            addSection(ripped, step, worth);
-            for (let at = step; at <= cells; at++) {
-                const sum = best[at - step]! + worth;
-                if (sum > best[at]!) { best[at] = sum; first[at] = place; }
-            }
-        });
+        for (const places of this.worthPlaces) {
+            const chosen = new Int32Array(cells + 1).fill(-1);
+            this.chosen.push(chosen);
+            const before = this.isApart ? best.slice() : best;
+            // a section that is worth no more than shorter ones behind each other is not cut off
+            const ripped = this.isApart ? undefined : new Float64Array(cells + 1);
+            places.forEach(({ size: own, worth }, place) => {
+                const size = Math.max(own, this.shortest);
+                const step = Math.max(1, down ? Math.floor(size / this.cell) : Math.ceil(size / this.cell));
+                if (step > cells || worth <= (ripped?.[step] ?? 0)) return;
+                work += (ripped ? 2 : 1) * (cells - step);
+                if (ripped) addSection(ripped, step, worth);
+                for (let at = step; at <= cells; at++) {
+                    const sum = before[at - step]! + worth;
+                    if (sum > best[at]!) { best[at] = sum; chosen[at] = place; }
+                }
+            });
+        }
         return work;
     }
 
+    private get isApart(): boolean {
+        return this.groups.every(group => group.length === 1);
+    }
+
     private placeWithin(capacity: number): Place | undefined {
-        let low = 0, high = this.worthPlaces.length;
-        while (low < high) {
-            const middle = (low + high) >> 1;
-            if (this.worthPlaces[middle]!.size <= capacity) low = middle + 1; else high = middle;
+        let best: Place | undefined;
+        for (const places of this.worthPlaces) {
+            let low = 0, high = places.length;
+            while (low < high) {
+                const middle = (low + high) >> 1;
+                if (places[middle]!.size <= capacity) low = middle + 1; else high = middle;
+            }
+            const place = places[low - 1];
+            if (place && place.worth > (best?.worth ?? 0)) best = place;
         }
-        return this.worthPlaces[low - 1];
+        return best;
     }
 
     /** More than the strips of a section are worth together: as if its whole width were worth what the best strip is by its width. */
@@ -330,6 +370,8 @@ function pairOf(strips: readonly number[], a: number, b: number, across: number)
 }
 
 const MOST_RIPPINGS = 300;
+/** Of more ways than this a board may seem to have several sections each: too much, and sooner reckoned. */
+const MOST_APART = 12;
 const MOST_PLACES = 400;
 const MOST_SINGLE = 4000;
 /** Of the search for the content of one strip. */
