@@ -87,7 +87,7 @@ export class Pricing {
      * What the best content of a board of each kind is worth, exactly where the values are whole numbers below 2^53 (of boards with very
      * many places for a cut or widths: what it is worth at most). Undefined where the tables would be too large.
      */
-    worthOfBoards(values: ArrayLike<number>, sections: readonly SectionWorth[]): number[] | undefined {
+    worthOfBoards(values: ArrayLike<number>, sections: readonly SectionWorth[] = []): number[] | undefined {
         if (this.sections) return this.sections.isSmall ? this.sections.worth(values, 'at most', sections) : undefined;
         const best = this.tableOf(values, false);
         return best && this.problem.boards.map(({ capacity }) => best[capacity]!);

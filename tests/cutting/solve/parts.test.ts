@@ -91,7 +91,7 @@ describe('what a board holds at best', () => {
                 items: [...items.map(({ size, count }) => ({ size, count, lanes: [0] })), { size: 1, count: 5, lanes: [1] }], strips: [1],
                 boards: [capacity, other, 99].map(each => ({ capacity: each, cost: 1, available: null, across: 1 })),
             };
-            const prices = { items: [...columnOf(items, 'value'), 9], boards: [price, price + 3, 0] };
+            const prices = { items: [...columnOf(items, 'value'), 9], boards: [price, price + 3, 0], sections: [] };
             const found = columnsWithin(problem, prices, [true, true, false], gap, 1e5, effort())!;
             const wantedOn = (board: number, room: number): string[] => contents(items, room).filter(counts => {
                 const left = room - counts.reduce((sum, count, i) => sum + count * items[i]!.size, 0);
@@ -189,10 +189,13 @@ describe('plans', () => {
         expect(wantedOf(cut, left).strips).toEqual([whole([0, 1]), strip(1, undefined, [1, 4])]);
         expect(left).toEqual([0, 5, 0]);
     });
-    test('sections that are ripped alike become one, as long as its longest strip and no shorter than may be ripped, the longest first', () => {
+    test('sections that can be ripped together become one, as long as its longest strip and no shorter than may be ripped, the longest first', () => {
         const three = [strip(2, 0, [2, 1]), strip(1, 1, [1, 2]), strip(1, 2, [1, 1])];
         const cut: Cut = { board: 0, sections: [9, 12, 8], strips: [...three, whole(), whole([0, 1])] };
-        expect(tidied(shop, cut)).toEqual({ board: 0, sections: [18, 8], strips: [whole([0, 1]), strip(1, 0, [1, 3]), strip(2, 1, [2, 1])] });
+        expect(tidied(shop, cut)).toEqual({ board: 0, sections: [18], strips: [whole([0, 1]), strip(1, 0, [1, 3]), strip(2, 0, [2, 1])] });
+        // beside each other they would be wider than the board
+        const narrow = { ...shop, boards: shop.boards.map(kind => ({ ...kind, across: Math.max(...shop.strips) })) };
+        expect(tidied(narrow, cut)).toEqual({ board: 0, sections: [18, 8], strips: [whole([0, 1]), strip(1, 0, [1, 3]), strip(2, 1, [2, 1])] });
         // in whatever order their strips were named
         const two = [strip(2, 0, [2, 1]), strip(1, 0, [1, 1]), strip(1, 1, [1, 1]), strip(2, 1, [2, 1])];
         expect(tidied(shop, { board: 0, sections: [9, 9], strips: [...two, whole([0, 1])] }))
@@ -249,7 +252,7 @@ describe('figures of a problem', () => {
         expect(rows.limits([2, 0, 5], { least: [0, 0, 1, 0], most: [9, 2, 1, 1] }))
             .toEqual([[2, Infinity], [5, Infinity], [0, 9], [0, 2], [1, 1], [0, 1]].map(([least, most]) => ({ least, most })));
         expect(rows.entries({ board: 1, strips: [], gives: [[0, 1], [1, 7], [2, 3]] })).toEqual([[0, 1], [1, 3], [3, 1]]);
-        expect(rows.prices([4, -1, 2, -3, 0, 5])).toEqual({ items: [4, 0, 0], boards: [9 - 2, 7 + 3, 0, 5 - 5] });
+        expect(rows.prices([4, -1, 2, -3, 0, 5])).toEqual({ items: [4, 0, 0], boards: [9 - 2, 7 + 3, 0, 5 - 5], sections: [] });
     });
 });
 

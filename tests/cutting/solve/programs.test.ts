@@ -102,7 +102,8 @@ describe('ways to cut that are worth more than their board', () => {
                     (n * items[i]!.size <= room ? n * values[i]! + fill(i + 1, room - n * items[i]!.size) : 0))));
                 return fill(0, capacity);
             });
-            const asked = { items: values, boards: prices.slice(0, problem.boards.length) }, above = asked.boards.map(price => Math.max(0, price));
+            const asked = { items: values, boards: prices.slice(0, problem.boards.length), sections: [] };
+            const above = asked.boards.map(price => Math.max(0, price));
             const { columns, worth: found, exact } = pricing.offer(asked, usable, 1, 1e6, 5), tables = pricing.offerByTables(asked, usable)!;
             expect(exact).toBe(true);
             expect(found).toEqual(worth.map((value, k) => (usable[k] ? Math.max(value, above[k]!) : 0)));
@@ -160,7 +161,7 @@ describe('programs of whole numbers', () => {
     test('out of all ways to cut a board the cheapest plan is picked, or it is said that there is none', () => {
         fc.assert(fc.property(plain, problem => {
             const { cost, least } = begun(problem), step = costStep(problem);
-            const prices = { items: problem.items.map(() => 1), boards: problem.boards.map(() => 0) };
+            const prices = { items: problem.items.map(() => 1), boards: problem.boards.map(() => 0), sections: [] };
             const columns = columnsWithin(problem, prices, problem.boards.map(() => true), 1e6, 1e5, effort())!;
             const pick = (dearest: number) => pickPlan(problem, columns, allCounts(problem, dearest), dearest, solver, effort(), 1000, step);
             const { layouts, finished } = pick(cost);
@@ -171,8 +172,9 @@ describe('programs of whole numbers', () => {
     test('as a flow too, of boards that are ripped or not', () => {
         fc.assert(fc.property(fc.oneof(plain, ripped), fc.boolean(), (problem, isValued) => {
             const { cost, least } = begun(problem), step = costStep(problem), values = problem.items.map(({ size }) => (isValued ? size / 20 : 0));
+            const prices = { items: values, boards: [], sections: [] };
             const flow = (dearest: number, arcs = 20_000) =>
-                planByFlow(problem, values, allCounts(problem, dearest), dearest, step, solver, effort(), { arcs, nodes: 1000 });
+                planByFlow(problem, prices, allCounts(problem, dearest), dearest, step, solver, effort(), { arcs, nodes: 1000 });
             const { layouts, finished } = flow(cost), cheaper = flow(least - step);
             expect(finished).toBe(true);
             expect(checkLayouts(problem, layouts!)).toBe(least);
