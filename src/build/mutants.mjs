@@ -33,7 +33,10 @@ const ROOMS = {
         ['tests/takeoff', 'tests/dryfit', 'tests/rules', 'tests/cutting', ...READERS],
     ],
     cutting: [
-        inCutting('as-cut', 'first-plan', 'known', 'pose', 'proved-plan', 'rest', 'sections', 'whole-plans', 'solve/course', 'solve/offcuts', 'solve/parts', 'solve/programs'),
+        inCutting(
+            'as-cut', 'first-plan', 'known', 'money-and-boards', 'pose', 'proved-plan', 'rest', 'sections', 'whole-plans',
+            'solve/course', 'solve/offcuts', 'solve/parts', 'solve/programs',
+        ),
         ['tests/cutting', 'tests/sawing', 'tests/estimate', ...READERS],
     ],
     sawing: [['tests/sawing'], READERS],
