@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { PANE_KINDS, type PaneKind } from '../../src/pages/kinds.ts';
 import { LEAST_LETTERS } from '../../src/pages/page.ts';
+import { differsFromKept } from './support/as-kept.ts';
 import { contentMessage, roomOnPage, serve } from './support/content.ts';
 import { inTheOneBrowser } from './support/one-browser.ts';
 import { looks, PanePage } from './support/pane-page.ts';
@@ -21,6 +22,10 @@ function examples(folder = 'examples'): Record<string, string> {
 const WIDTHS = [400, 900, 1600];
 const CASES = PANE_KINDS.flatMap(kind => looks(kind, WIDTHS).map(([theme, width]) => [kind, theme, width] as const));
 const rooms: readonly (readonly [string, string])[] = [['dining', 'quince-lane/dining-room.coffer'], ['parlor', 'quince-lane/parlor.coffer'], ['library', 'quince-lane/library.coffer']];
+/** Of this room the pictures are kept. */
+const KEPT = 'library';
+/** Of all pixels. Another version of the browser, and a driver that shades surfaces in its own way, stay below it. */
+const TOLERATED = 0.02;
 
 inTheOneBrowser();
 
@@ -30,6 +35,7 @@ describe.each(rooms)('the panes of the %s', (name, path) => {
         const room = roomOnPage(await serve(examples()), path);
         await pane.fill(size => contentMessage(kind, room, size));
         await pane.picture(`look-${name}-${kind}-${width}-${theme}`);
+        if (name === KEPT) expect.soft(await differsFromKept(pane.page, `${kind}-${width}-${theme}`)).toBeLessThan(TOLERATED);
         expect.soft(await smallLetters(pane.page, LEAST_LETTERS)).toEqual([]);
         expect.soft(await brokenLengths(pane.page)).toEqual([]);
         expect.soft(await overTheEdge(pane.page)).toEqual([]);

@@ -7,6 +7,8 @@ export const ESTIMATE_STYLE = `.estimate{padding:10px 12px 24px;max-width:1560px
 .estimate p{margin:.2em 0}
 .sum strong{font-size:1.7em;font-variant-numeric:tabular-nums;margin-inline-end:.5em}
 .amounts{width:100%}
+/* a name of two lines stands beside its figures from the first on */
+.amounts th,.amounts td{vertical-align:top}
 .amounts th{font-weight:400}
 .amounts .strong th,.amounts .strong td,.amounts .group th,.amounts .group td{font-weight:600}
 .amounts .group th,.amounts .group td{padding-top:.7em}

@@ -85,8 +85,8 @@ export function sectionContent(room: RoomOnPage, wishes: Wishes): SectionContent
     };
 }
 
-/** Width of one, in pixels. */
-const MEETING = 460;
+/** Width of one, in pixels; the style makes none narrower, so that no letters are smaller than they are drawn. */
+const MEETING = 380;
 
 function meetingsShown({ ceiling, takeOff }: RoomOnPage, width: number): SectionContent['meetings'] {
     const all = shownMeetings(ceiling, takeOff), solids = all.length === 0 ? [] : solidsOf(ceiling, takeOff);

@@ -37,7 +37,7 @@ export const SECTION_STYLE = `.section-page{padding:8px 12px 20px}
 .case li{margin:2px 0}
 .case li .link{display:inline;min-height:0;padding:0;text-decoration:underline;text-decoration-color:var(--line);text-underline-offset:3px}
 .case li .link:hover{text-decoration-color:currentColor}
-.meetings{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,340px),1fr));gap:6px 20px}
+.meetings{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,380px),1fr));gap:6px 20px}
 .meeting{margin:0;max-width:520px}
 .meeting figcaption p{margin:.3em 0}
 .run{margin-top:14px}

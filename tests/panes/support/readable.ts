@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 
-/** Words on the screen whose letters are smaller than `least` CSS pixels, a drawing's among them, each with its size. */
+/** Words on the screen whose letters are smaller than `least` CSS pixels, a drawing's among them, each with its size. Letters of no size stand behind an icon. */
 export function smallLetters(page: Page, least: number): Promise<string[]> {
     return page.evaluate(pixels => {
         const seen = (element: Element): boolean => element.checkVisibility() && element.closest('.unseen') === null;
@@ -11,7 +11,7 @@ export function smallLetters(page: Page, least: number): Promise<string[]> {
         const own = (element: Element): string => [...element.childNodes].filter(node => node.nodeType === Node.TEXT_NODE).map(node => node.textContent ?? '').join(' ').trim();
         const skip = 'title,desc,style,script,option';
         return [...document.body.querySelectorAll('*')].filter(element => own(element) !== '' && !element.matches(skip) && seen(element))
-            .map(element => [sizeOf(element), own(element)] as const).filter(([size]) => size < pixels - 0.05).map(([size, words]) => `${size.toFixed(1)}: ${words}`);
+            .map(element => [sizeOf(element), own(element)] as const).filter(([size]) => size > 0 && size < pixels - 0.05).map(([size, words]) => `${size.toFixed(1)}: ${words}`);
     }, least);
 }
 
