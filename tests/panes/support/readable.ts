@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 
-/** Words on the screen whose letters are smaller than `least` CSS pixels, a drawing's among them, each with its size. Letters of no size stand behind an icon. */
+/** Words on the screen whose letters are smaller than `least` CSS pixels, a drawing's among them, each with its size. Those of no size stand behind an icon. */
 export function smallLetters(page: Page, least: number): Promise<string[]> {
     return page.evaluate(pixels => {
         const seen = (element: Element): boolean => element.checkVisibility() && element.closest('.unseen') === null;
