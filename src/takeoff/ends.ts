@@ -38,10 +38,10 @@ export function endsFromTheLeft(piece: Pick<Piece, 'ends' | 'corners' | 'work'>)
     return isFirstLeft(piece) === !hasUpperGroove(piece) ? [first, last] : [last, first];
 }
 
-/** The end with a miter where just one has one, seen the same way. Nobody looks at the face of what lies. */
+/** The end with a miter where just one has one, seen the same way. Nobody looks at the face of what lies, but of a molding, which has a profile. */
 export function miterAt(piece: Pick<Piece, 'part' | 'lies' | 'ends' | 'corners' | 'work'>): Piece['hand'] {
     const [left, right] = endsFromTheLeft(piece);
-    if (liesFlat(piece) || isMiter(left) === isMiter(right)) return null;
+    if (liesFlat(piece) && piece.part !== 'molding' || isMiter(left) === isMiter(right)) return null;
     return isMiter(left) ? 'left' : 'right';
 }
 

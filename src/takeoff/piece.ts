@@ -61,13 +61,13 @@ export function pieceOf(draft: Draft, { ceiling, step, size }: Setting): Piece[]
     const work: Work[] = part === 'cleat' || ripped ? [ripTo(draft)] : [];
     for (const each of draft.work ?? []) if (each) work.push(each);
     if (draft.scribe) work.push({ kind: 'scribe', by: draft.scribe });
-    // without a groove a piece may be turned round
-    const ends = draft.ends ?? BOTH_SQUARE, isRabbeted = work.some(({ kind }) => kind === 'rabbet');
+    // without a groove or a profile a piece may be turned round
+    const ends = draft.ends ?? BOTH_SQUARE, keepsItsHand = part === 'molding' || draft.stands !== undefined || work.some(({ kind }) => kind === 'rabbet');
     return [{
         id: idOf(ceiling.room.name, part, draft), room: ceiling.room.name, part,
         line: draft.line ?? null, bay: draft.bay ?? null, coffer: draft.coffer ?? null, on: draft.on ?? draft.wall ?? null, stock,
         face, back, cutFace: roundDown(cutFace, step), cutBack: roundDown(cutBack, step), overall: Math.round(overall), cutOverall: roundDown(cutOverall, step),
-        ends, meets: draft.meets ?? MEETS_NOTHING, hand: isRabbeted ? miterAt({ part, lies: draft.lies, ends, corners, work }) : null,
+        ends, meets: draft.meets ?? MEETS_NOTHING, hand: keepsItsHand ? miterAt({ part, lies: draft.lies, ends, corners, work }) : null,
         width, thickness, ripped, ...draft.stands && { stands: draft.stands }, ...draft.lies && { lies: true }, ...draft.scribe && { scribe: draft.scribe },
         work, machining: work.map(each => workWords(each, size)),
         where, why: { terms: gathered(draft.why) }, source, corners, box: boxAround(corners, heights),
