@@ -65,7 +65,8 @@ async function printed(text: string) {
     const saw = sawOf({ house: made, plan: planBoards(takeOff.pieces, room.job) });
     const rows = (csv: string) => new Map(Papa.parse<Record<string, string>>(csv, { header: true, skipEmptyLines: true }).data.map(row => [row.id ?? row.piece, row]));
     const json = new Map((JSON.parse(jsonCutList([made], files)) as CutListJson).pieces.map(each => [each.id, each]));
-    return { pieces: takeOff.pieces, json, csv: rows(csvCutList([made], files)), atSaw: rows(csvSaw([saw])), order: saw.order, labels: drawLabels(saw.order, 'job') };
+    const lists = { json, csv: rows(csvCutList([made], files)), atSaw: rows(csvSaw([saw])) };
+    return { ...lists, pieces: takeOff.pieces, order: saw.order, labels: drawLabels(saw.order, 'job') };
 }
 
 /** From square, left then right, for somebody who faces it: how far its back goes beyond its face at that end. Of what lies, its second edge is the face. */
@@ -120,7 +121,8 @@ function groupsIn(item: Item): Group[] {
 function slopes({ items }: Group): readonly number[] {
     const outline = items.find(item => item.kind === 'polyline' && item.closed);
     if (outline?.kind !== 'polyline') return [NaN, NaN];
-    const ys = outline.points.map(([, y]) => y), top = Math.min(...ys), foot = Math.max(...ys), at = (y: number): number[] => outline.points.filter(([, each]) => each === y).map(([x]) => x);
+    const ys = outline.points.map(([, y]) => y), top = Math.min(...ys), foot = Math.max(...ys);
+    const at = (y: number): number[] => outline.points.filter(([, each]) => each === y).map(([x]) => x);
     const [upper, lower] = [at(top), at(foot)];
     return [Math.sign(Math.min(...lower) - Math.min(...upper)), Math.sign(Math.max(...upper) - Math.max(...lower))];
 }
