@@ -63,7 +63,8 @@ async function printed(text: string) {
     const takeOff = takeOffOf(layout!.ceiling!), { room } = layout!;
     const made: House = { ...house, job: room.job, rooms: [{ room, takeOff, standing: SOUND }] };
     const saw = sawOf({ house: made, plan: planBoards(takeOff.pieces, room.job) });
-    const rows = (csv: string) => new Map(Papa.parse<Record<string, string>>(csv, { header: true, skipEmptyLines: true }).data.map(row => [row.id ?? row.piece, row]));
+    const parsed = (csv: string): Record<string, string>[] => Papa.parse<Record<string, string>>(csv, { header: true, skipEmptyLines: true }).data;
+    const rows = (csv: string) => new Map(parsed(csv).map(row => [row.id ?? row.piece, row]));
     const json = new Map((JSON.parse(jsonCutList([made], files)) as CutListJson).pieces.map(each => [each.id, each]));
     const lists = { json, csv: rows(csvCutList([made], files)), atSaw: rows(csvSaw([saw])) };
     return { ...lists, pieces: takeOff.pieces, order: saw.order, labels: drawLabels(saw.order, 'job') };
