@@ -1,10 +1,10 @@
 import type { Ceiling } from '../../ceiling/model.ts';
 import type { Sheet } from '../display-list.ts';
 import type { SheetOptions } from '../sheet-options.ts';
-import { contextIn, sectionsOf, type SectionContext, type SectionOfLines } from './context.ts';
-import { drawPaneSection, drawSection } from './section.ts';
-import type { PaneSection } from './section-sheet.ts';
-import { drawPaneWallSection, drawWallSection } from './wall-section.ts';
+import { contextIn, sectionsOf, type SectionOfLines } from './context.ts';
+import { beamSection } from './section.ts';
+import { sectionInPane, sectionSheet, type PaneSection, type SectionDrawing } from './section-sheet.ts';
+import { wallSection } from './wall-section.ts';
 import { alongWalls, type AlongWalls } from './wall-shape.ts';
 
 /** Everything a ceiling has a section of: its lines, each way they are built once, then what runs along its walls. */
@@ -18,15 +18,15 @@ export function allSectionsOf(ceiling: Ceiling): readonly AnySection[] {
 }
 
 export function drawAnySection(ceiling: Ceiling, each: AnySection, options: SheetOptions): Sheet {
-    if (each.of === 'walls') return drawWallSection(each.along, ceiling.beams, wallContext(ceiling, options));
-    return drawSection(each.lines.section, contextIn(ceiling, each.lines, options));
+    return sectionSheet(drawingOf(ceiling, each, options));
 }
 
 export function drawAnyPaneSection(ceiling: Ceiling, each: AnySection, size: { readonly width: number; readonly height: number }): PaneSection {
-    if (each.of === 'walls') return drawPaneWallSection(each.along, ceiling.beams, wallContext(ceiling, {}), size);
-    return drawPaneSection(each.lines.section, contextIn(ceiling, each.lines, {}), size);
+    return sectionInPane(drawingOf(ceiling, each, {}), size);
 }
 
-function wallContext({ room }: Ceiling, options: SheetOptions): SectionContext {
-    return { ...options, job: room.job, room: room.title ?? room.name, lines: [], covering: room.covering, crossed: false };
+function drawingOf(ceiling: Ceiling, each: AnySection, options: SheetOptions): SectionDrawing {
+    if (each.of === 'lines') return beamSection(each.lines.section, contextIn(ceiling, each.lines, options));
+    const { beams, room } = ceiling;
+    return wallSection(each.along, beams, { ...options, job: room.job, room: room.title ?? room.name, lines: [], covering: room.covering, crossed: false });
 }

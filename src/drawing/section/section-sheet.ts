@@ -16,25 +16,30 @@ import type { SectionView } from './view.ts';
 export interface Around { readonly notes: boolean; readonly title: boolean }
 
 /** What is said of a section whether it can be drawn or not. */
-export interface SectionHead {
+interface SectionHead {
     readonly title: string;
     /** Of its sheet's title block. */
     readonly block: Pick<OfSheet, 'room' | 'drawing' | 'detail' | 'unnamed'>;
 }
 
 /** A section of which its text says enough: of a beam, or of what runs along a wall. */
-export interface SectionPicture<Placed extends { readonly view: SectionView }> {
-    /** Its place at a scale, in points a tick, or null where it does not fit. */
-    place(area: Extent, k: number, around: Around): Placed | null;
-    /** `notesBeside`: a column of notes stands at the right. */
-    items(placed: Placed, notesBeside: boolean): readonly Item[];
-    /** What is said of the parts and stands nowhere in the picture. */
-    notes(placed: Placed): readonly PartNote[];
+interface SectionPicture {
+    /** In its place at a scale, in points a tick, or null where it does not fit. */
+    place(area: Extent, k: number, around: Around): PlacedPicture | null;
     description(scale: Scale): string;
     strip(scale: Scale): readonly StripBlock[];
-    /** What stands under it: its name, of what it is, where it begins, and the right end and greatest length of the bar. */
-    foot(placed: Placed, area: Extent): Foot;
 }
+interface PlacedPicture {
+    readonly view: SectionView;
+    /** `notesBeside`: a column of notes stands at the right. */
+    items(notesBeside: boolean): readonly Item[];
+    /** What is said of the parts and stands nowhere in the picture. */
+    notes(): readonly PartNote[];
+    /** What stands under it: its name, of what it is, where it begins, and the right end and greatest length of the bar. */
+    foot(area: Extent): Foot;
+}
+/** `picture`: null where the text does not say enough. */
+export interface SectionDrawing { readonly head: SectionHead; readonly picture: SectionPicture | null; readonly context: SectionContext }
 export interface Foot {
     readonly name: string; readonly of: string; readonly y: number; readonly left: number; readonly barRight: number; readonly longestBar: number;
 }
@@ -44,10 +49,8 @@ export const TITLE = 340;
 const UNKNOWN = 'The section cannot be drawn yet: its text leaves out, or gets wrong, a size it needs.';
 const UNKNOWN_IN_PANE = 'A size it needs is missing or wrong.';
 
-/** The section on a sheet, at full size where it has room for it. Without a picture (null) the sheet says so and shows none. */
-export function sectionSheet<Placed extends { readonly view: SectionView }>(
-    { title, block }: SectionHead, picture: SectionPicture<Placed> | null, context: SectionContext,
-): Sheet {
+/** The section on a sheet, at full size where it has room for it. Without a picture the sheet says so and shows none. */
+export function sectionSheet({ head: { title, block }, picture, context }: SectionDrawing): Sheet {
     const { job } = context, show = job.show.value, paper = context.paper === undefined ? paperFor(show) : PAPERS[context.paper], id = context.sheet ?? 'C-2';
     const framed = (scale: string) => frame(paper, titleBlock(job, { ...block, scale, sheet: id, of: context.of })), blank = framed('');
     if (picture === null) {
@@ -58,7 +61,7 @@ export function sectionSheet<Placed extends { readonly view: SectionView }>(
     const around = { notes: true, title: true }, scale = largestThatFits(sectionScales(show), k => picture.place(blank.area, k, around) !== null);
     const placed = picture.place(blank.area, pointsPerTick(scale), around)!, whole = framed(scale.label);
     return sheet({ id, title, description: picture.description(scale) }, paper, [
-        ...picture.items(placed, true), ...footOf(picture.foot(placed, whole.area), id, scale, placed.view, context),
+        ...placed.items(true), ...footOf(placed.foot(whole.area), id, scale, placed.view, context),
         strip(picture.strip(scale), whole.strip), whole.group,
         // the middle of the beam, or the face of the wall, at the ceiling
     ], { pointsPerTick: placed.view.pointsPerTick, origin: [placed.view.middle, placed.view.ceiling] });
@@ -84,9 +87,7 @@ const LEAST = { width: 250, height: 230 };
 const NOTES_FROM = 560;
 
 /** The section alone, without a frame, as large as it goes on a ground of this size in points. */
-export function sectionInPane<Placed extends { readonly view: SectionView }>(
-    { title }: SectionHead, picture: SectionPicture<Placed> | null, size: { readonly width: number; readonly height: number },
-): PaneSection {
+export function sectionInPane({ head: { title }, picture }: SectionDrawing, size: { readonly width: number; readonly height: number }): PaneSection {
     const ground = paneGround(Math.max(LEAST.width, size.width), Math.max(LEAST.height, size.height));
     if (picture === null) {
         const words = text([ground.width / 2, ground.height / 2], UNKNOWN_IN_PANE, { size: 11, anchor: 'middle', tone: 'soft' });
@@ -96,8 +97,8 @@ export function sectionInPane<Placed extends { readonly view: SectionView }>(
     const placed = largestOf((k, within) => picture.place(within, k, { notes: beside, title: false }), area);
     const description = picture.description({ ratio: 1, label: 'not to scale' });
     return {
-        ...sheet({ id: 'section', title, description }, ground, picture.items(placed, beside).map(named)),
-        notes: beside ? [] : picture.notes(placed),
+        ...sheet({ id: 'section', title, description }, ground, placed.items(beside).map(named)),
+        notes: beside ? [] : placed.notes(),
     };
 }
 

@@ -2,6 +2,7 @@ import type { Section } from '../../ceiling/model.ts';
 import type { Profile } from '../../job/model.ts';
 import { blockOf } from '../../job/parts-of.ts';
 import { printLength } from '../../quantity/print-length.ts';
+import { capitalized } from '../../plain/words.ts';
 import type { Item, Sheet } from '../display-list.ts';
 import { drawStack } from '../dimensions/stack.ts';
 import type { Extent } from '../extent.ts';
@@ -12,7 +13,7 @@ import type { SectionContext } from './context.ts';
 import { fasteners } from './fasteners.ts';
 import { noteColumn, noteInside, sizeInside, type PartNote } from './notes.ts';
 import { placeSection, type PlacedSection } from './place.ts';
-import { sectionInPane, sectionSheet, TITLE, type Foot, type PaneSection, type SectionHead, type SectionPicture } from './section-sheet.ts';
+import { sectionSheet, TITLE, type Foot, type SectionDrawing } from './section-sheet.ts';
 import { sectionStrip } from './section-strip.ts';
 import { shapeOf, type SectionShape } from './shape.ts';
 import { down } from './view.ts';
@@ -23,33 +24,32 @@ import { partNotes } from './words.ts';
  * The section through a box beam. Everything stands where the job puts it: gaps,
  * grooves and fasteners are drawn in their own size, and a bottom too wide for its channel is drawn too wide.
  */
-export function drawSection(section: Section, context: SectionContext): Sheet {
-    return sectionSheet(headOf(section, context), pictureOf(section, context), context);
-}
-
-export function drawPaneSection(section: Section, context: SectionContext, size: { readonly width: number; readonly height: number }): PaneSection {
-    return sectionInPane(headOf(section, context), pictureOf(section, context), size);
-}
-
-function headOf({ profile }: Section, { room, job }: SectionContext): SectionHead {
-    const title = [nameOf(profile), profile.label, room, job.title?.value].filter(Boolean).join(', ');
-    return { title, block: { unnamed: profile.solid ? 'Solid beam' : 'Box beam', room: room ?? profile.name, drawing: ['Section through', profile.solid ? 'a solid beam' : 'a box beam'], detail: profile.label } };
+export function beamSection(section: Section, context: SectionContext): SectionDrawing {
+    const { profile } = section, { room, job } = context, shape = shapeOf(section), kind = profile.solid ? 'solid' : 'box';
+    return {
+        context,
+        head: {
+            title: [nameOf(profile), profile.label, room, job.title?.value].filter(Boolean).join(', '),
+            block: { unnamed: `${capitalized(kind)} beam`, room: room ?? profile.name, drawing: ['Section through', `a ${kind} beam`], detail: profile.label },
+        },
+        picture: shape && {
+            place(area, k, around) {
+                const placed = placeSection(section, shape, context, area, k, around);
+                return placed && {
+                    view: placed.view, items: notesBeside => drawing(section, shape, context, placed, notesBeside),
+                    notes: () => notesOf(section, shape, context, placed).beside, foot: within => foot(section, context, placed, within),
+                };
+            },
+            description: scale => descriptionOf(shape, context, scale), strip: scale => sectionStrip(section, shape, context, scale),
+        },
+    };
 }
 function nameOf({ solid }: Pick<Profile, 'solid'>): string {
     return `Section through a ${solid ? 'solid' : 'box'} beam`;
 }
 
-/** null where the text does not say enough for a section. */
-function pictureOf(section: Section, context: SectionContext): SectionPicture<PlacedSection> | null {
-    const shape = shapeOf(section);
-    return shape && {
-        place: (area, k, around) => placeSection(section, shape, context, area, k, around),
-        items: (placed, notesBeside) => drawing(section, shape, context, placed, notesBeside),
-        notes: placed => notesOf(section, shape, context, placed).beside,
-        description: scale => descriptionOf(shape, context, scale),
-        strip: scale => sectionStrip(section, shape, context, scale),
-        foot: (placed, area) => foot(section, context, placed, area),
-    };
+export function drawSection(section: Section, context: SectionContext): Sheet {
+    return sectionSheet(beamSection(section, context));
 }
 
 /** What is said of the parts: in the hollow of the beam where there is room, the rest beside it. */

@@ -1,5 +1,5 @@
 import type { Section } from '../../ceiling/model.ts';
-import { group, line, polygon, rectangle, type Group, type Item, type Point, type Sheet } from '../display-list.ts';
+import { group, line, polygon, rectangle, type Group, type Item, type Point } from '../display-list.ts';
 import { drawStack } from '../dimensions/stack.ts';
 import type { Extent } from '../extent.ts';
 import { sizeWithUnit } from '../figures.ts';
@@ -12,7 +12,7 @@ import { aboveOf, ceilingAbove } from './ceiling-above.ts';
 import type { SectionContext } from './context.ts';
 import { noteColumn } from './notes.ts';
 import { ACROSS_GRAIN, blocking, sample, SHEET_MATERIAL, stretch, WALL as WALL_KEY } from './samples.ts';
-import { sectionInPane, sectionSheet, TITLE, type Foot, type PaneSection, type SectionHead, type SectionPicture } from './section-sheet.ts';
+import { TITLE, type Foot, type SectionDrawing } from './section-sheet.ts';
 import { down, spot, type SectionView } from './view.ts';
 import { placeWall, WALL, type PlacedWall } from './wall-place.ts';
 import { isDrawable, wallShape, type AlongWalls, type WallPart, type WallShape } from './wall-shape.ts';
@@ -20,32 +20,24 @@ import { wallNotes } from './wall-words.ts';
 import { cutWood } from './wood.ts';
 
 /** The section of what runs along a wall, seen along the wall: a band, or half a beam with the strips that its bottom bears on. */
-export function drawWallSection(along: AlongWalls, beams: Section | undefined, context: SectionContext): Sheet {
-    return sectionSheet(headOf(along, context), pictureOf(along, beams, context), context);
-}
-
-/** In a narrow pane what is said of the parts comes beside it. */
-export function drawPaneWallSection(along: AlongWalls, beams: Section | undefined, context: SectionContext,
-    size: { readonly width: number; readonly height: number }): PaneSection {
-    return sectionInPane(headOf(along, context), pictureOf(along, beams, context), size);
-}
-
-function headOf(along: AlongWalls, { room, job }: SectionContext): SectionHead {
-    const title = [nameOf(along), wallsNamed(along), room, job.title?.value].filter(Boolean).join(', ');
-    const drawing = ['Section through', along.own.kind === 'band' ? 'the band' : 'a half beam'];
-    return { title, block: { unnamed: 'Coffered ceiling', room: room ?? '', drawing, detail: wallsNamed(along) } };
-}
-
-/** null where the text does not say enough for a section. */
-function pictureOf(along: AlongWalls, beams: Section | undefined, context: SectionContext): SectionPicture<PlacedWall> | null {
-    const shape = wallShape(along, beams);
-    return !isDrawable(shape) ? null : {
-        place: (area, k, around) => placeWall(shape, context, area, k, around),
-        items: (placed, notesBeside) => drawing(along, shape, beams, context, placed, notesBeside),
-        notes: ({ view }) => wallNotes(along, shape, beams, context, view),
-        description: () => describe(along, shape, context),
-        strip: scale => blocks(shape, context, scale),
-        foot: (placed, area) => foot(along, placed, area),
+export function wallSection(along: AlongWalls, beams: Section | undefined, context: SectionContext): SectionDrawing {
+    const { room, job } = context, shape = wallShape(along, beams), what = along.own.kind === 'band' ? 'the band' : 'a half beam';
+    return {
+        context,
+        head: {
+            title: [nameOf(along), wallsNamed(along), room, job.title?.value].filter(Boolean).join(', '),
+            block: { unnamed: 'Coffered ceiling', room: room ?? '', drawing: ['Section through', what], detail: wallsNamed(along) },
+        },
+        picture: !isDrawable(shape) ? null : {
+            place(area, k, around) {
+                const placed = placeWall(shape, context, area, k, around);
+                return placed && {
+                    view: placed.view, items: notesBeside => drawing(along, shape, beams, context, placed, notesBeside),
+                    notes: () => wallNotes(along, shape, beams, context, placed.view), foot: within => foot(along, placed, within),
+                };
+            },
+            description: () => describe(along, shape, context), strip: scale => blocks(shape, context, scale),
+        },
     };
 }
 
