@@ -4,7 +4,7 @@ import type { Room } from '../job/model.ts';
 import { outlineOf } from '../job/outline.ts';
 import type { Source } from '../provenance/source.ts';
 import { defineRule } from './rule.ts';
-import { BEAM, changed } from './support/examples.ts';
+import { BEAM, changed, ENTRY_HALL } from './support/examples.ts';
 
 const wrong = `// file details.coffer
 ${BEAM}
@@ -12,18 +12,7 @@ ${BEAM}
 edition 1
 from "./details.coffer" use hall-box
 
-room hall "Entry hall" {
-  wall north  12' 10"
-  wall east   9' 5"
-
-  grid {
-    coffers-north  3
-    coffers-east   2
-    beams          hall-box
-    through        north-south
-  }
-}
-`.replace('rip 3/4" x 3/4"', 'rip 3/4" x -3/4"');
+${ENTRY_HALL}`.replace('rip 3/4" x 3/4"', 'rip 3/4" x -3/4"');
 
 export const notLaidOut = defineRule({
     name: 'not-laid-out',

@@ -30,8 +30,7 @@ profile porch-box {${parts}}
 }
 
 /** Three coffers of 48" by two of 54". */
-export const HALL = `${BEAM}
-room hall "Entry hall" {
+export const ENTRY_HALL = `room hall "Entry hall" {
   wall north  12' 10"
   wall east   9' 5"
 
@@ -44,25 +43,18 @@ room hall "Entry hall" {
 }
 `;
 
-/** The same hall with a band of 3/4" round the walls, hanging 1/4" below the beams, whose undersides are 5 3/4" down. */
-export const HALL_WITH_BAND = `${BEAM}
-room hall "Entry hall" {
-  wall north  12' 11 1/2"
-  wall east   9' 6 1/2"
+export const HALL = `${BEAM}
+${ENTRY_HALL}`;
 
-  grid {
-    coffers-north  3
-    coffers-east   2
-    beams          hall-box
-    through        north-south
+/** The same hall with a band of 3/4" round the walls, hanging 1/4" below the beams, whose undersides are 5 3/4" down. */
+export const HALL_WITH_BAND = changed(changed(changed(HALL, `12' 10"`, `12' 11 1/2"`), `9' 5"`, `9' 6 1/2"`), `north-south
+`, `north-south
     perimeter {
       kind         band
       stock        poplar-1x6
       below-beams  1/4"
     }
-  }
-}
-`;
+`);
 
 /** The hall while it is being built: boards that are cut, and a side that was spoiled and cut once more. */
 export const HALL_IN_WORK = HALL.replace('    through        north-south\n  }\n', `    through        north-south
