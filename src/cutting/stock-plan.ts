@@ -10,6 +10,7 @@ import { lengthNeeded } from './solve/layouts.ts';
 import { WHOLE, type Layout } from './solve/problem.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { blankLength } from './blank.ts';
+import { compareTexts } from '../plain/order.ts';
 
 /** A problem with its solution. */
 export interface Solved { readonly posed: Posed; readonly layouts: readonly Layout[] }
@@ -32,12 +33,8 @@ function inOrder({ kinds, problem }: Posed, layouts: readonly Layout[]): Layout[
     const rank = ({ board }: Layout): number => (kinds.all[board]!.from === 'on hand' ? kinds.all[board]!.length : 2 ** 50 - kinds.all[board]!.length);
     const ripped = ({ strips }: Layout): string => strips.map(s => s.lane).sort((a, b) => a - b).join(' ');
     return [...layouts].sort((a, b) =>
-        rank(a) - rank(b) || a.board - b.board || compareText(ripped(a), ripped(b)) || lengthNeeded(problem, b) - lengthNeeded(problem, a)
-        || b.times - a.times || compareText(JSON.stringify([a.sections, a.strips]), JSON.stringify([b.sections, b.strips])));
-}
-
-function compareText(a: string, b: string): number {
-    return a < b ? -1 : a > b ? 1 : 0;
+        rank(a) - rank(b) || a.board - b.board || compareTexts(ripped(a), ripped(b)) || lengthNeeded(problem, b) - lengthNeeded(problem, a)
+        || b.times - a.times || compareTexts(JSON.stringify([a.sections, a.strips]), JSON.stringify([b.sections, b.strips])));
 }
 
 function boardOf(posed: Posed, layout: Layout, number: number, queues: Piece[][], job: JobSettings): Board {

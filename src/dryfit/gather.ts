@@ -4,6 +4,7 @@ import type { Body } from './body.ts';
 import { causesOf, lacksHand } from './causes.ts';
 import type { Wrong } from './meetings.ts';
 import type { Cause, Clash, Misfit } from './model.ts';
+import { atKey } from '../plain/at-key.ts';
 
 /**
  * Puts what is wrong between pairs together by the piece they have in common: first those of which a line of the list itself
@@ -16,9 +17,7 @@ export function misfits(wrongs: readonly Wrong[], step: Ticks): Misfit[] {
         for (const body of [wrong.a, wrong.b]) {
             if (!body.place || typeof body.is === 'string') continue;
             if (!causes.has(body)) causes.set(body, causesOf(body.is, body.place, step));
-            const mine = open.get(body);
-            if (mine) mine.add(wrong);
-            else open.set(body, new Set([wrong]));
+            atKey(open, body, () => new Set()).add(wrong);
         }
     }
     const found: Misfit[] = [];

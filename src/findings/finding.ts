@@ -1,3 +1,4 @@
+import { compareTexts } from '../plain/order.ts';
 import { compareSources, type Range, type Source } from '../provenance/source.ts';
 
 export type Severity = 'error' | 'warning' | 'hint';
@@ -42,6 +43,6 @@ export function replacing(at: Source, text: string, { title = `Write ${text}`, p
 /** The order in which findings are listed: by place in the text, then the graver first, then by name. */
 export function compareFindings(a: Finding, b: Finding): number {
     return compareSources(a.at, b.at) || GRAVITY[a.severity] - GRAVITY[b.severity]
-        || (a.rule < b.rule ? -1 : a.rule > b.rule ? 1 : 0) || (a.message < b.message ? -1 : a.message > b.message ? 1 : 0);
+        || compareTexts(a.rule, b.rule) || compareTexts(a.message, b.message);
 }
 const GRAVITY: Record<Severity, number> = { error: 0, warning: 1, hint: 2 };

@@ -1,3 +1,4 @@
+import { atKey } from '../plain/at-key.ts';
 import { grouped } from '../plain/groups.ts';
 import { compareEach } from '../plain/order.ts';
 import type { EndCut, FlatCut, Piece } from '../takeoff/model.ts';
@@ -58,9 +59,7 @@ function gather(ends: readonly EndToCut[]): MiterCut[] {
         const hand = handAtSaw(piece)!;
         const stop = isLast ? piece.cutOverall : undefined;
         const flat = liesFlat(piece), key = JSON.stringify([stop, end, hand, long, flat]);
-        const cut = cuts.get(key);
-        if (cut) cut.pieces.push(piece);
-        else cuts.set(key, { ...stop !== undefined && { stop }, end, long, flat, hand, pieces: [piece] });
+        atKey(cuts, key, () => ({ ...stop !== undefined && { stop }, end, long, flat, hand, pieces: [] })).pieces.push(piece);
     }
     return [...cuts.values()].sort((a, b) => compareEach(placeOf(a), placeOf(b)));
 }

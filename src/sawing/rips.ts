@@ -2,6 +2,8 @@ import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { roughWidth } from '../takeoff/rough-width.ts';
 import type { BoardRef, LaidBoard, LaidStrip, RipStep } from './model.ts';
+import { atKey } from '../plain/at-key.ts';
+import { compareTexts } from '../plain/order.ts';
 
 type Rip = Omit<RipStep, 'number'>;
 
@@ -74,20 +76,13 @@ class Settings {
     }
 
     steps(): Rip[] {
-        return [...this.found.values()].sort((a, b) => b.width - a.width || compare(a.fence ?? '', b.fence ?? '')).map(({ width, fence, boards, pieces }): Rip => ({
+        return [...this.found.values()].sort((a, b) => b.width - a.width || compareTexts(a.fence ?? '', b.fence ?? '')).map(({ width, fence, boards, pieces }): Rip => ({
             do: 'rip', width, ...fence !== undefined && { fence }, what: this.what, pieces,
             boards: [...boards].map(([board, strips]): BoardRef => ({ board, strips: [...strips] })),
         }));
     }
 
     private at(width: Ticks, fence: string | undefined) {
-        const key = JSON.stringify([width, fence]);
-        let setting = this.found.get(key);
-        if (!setting) this.found.set(key, setting = { width, fence, boards: new Map(), pieces: [] });
-        return setting;
+        return atKey(this.found, JSON.stringify([width, fence]), () => ({ width, fence, boards: new Map(), pieces: [] }));
     }
-}
-
-function compare(a: string, b: string): number {
-    return a < b ? -1 : a > b ? 1 : 0;
 }

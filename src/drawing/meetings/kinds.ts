@@ -1,6 +1,7 @@
 import { unitOf } from '../../ceiling/along.ts';
 import type { Band, Ceiling, Crossing, HalfBeam, Line } from '../../ceiling/model.ts';
 import type { Point, Vector } from '../../plane/point.ts';
+import { atKey } from '../../plain/at-key.ts';
 import { listed } from '../../plain/words.ts';
 
 /** A spot where lines or what runs along walls meet, as a kind: all that meet so are drawn once. */
@@ -27,9 +28,7 @@ export function meetingsOf(ceiling: Ceiling): readonly Meeting[] {
     const kinds = new Map<string, Meeting & { places: string[] }>();
     for (const { key, place, ...meeting } of [...ceiling.crossings.flatMap(atCrossing), ...ceiling.lines.flatMap(line => atWalls(line, ceiling)),
         ...cornersOf(ceiling)]) {
-        const same = kinds.get(key);
-        if (same) same.places.push(place);
-        else kinds.set(key, { ...meeting, places: [place] });
+        atKey(kinds, key, () => ({ ...meeting, places: [] })).places.push(place);
     }
     return [...kinds.values()];
 }

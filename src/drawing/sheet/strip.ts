@@ -2,6 +2,7 @@ import { group, line, text, type Group, type Item } from '../display-list.ts';
 import type { Extent } from '../extent.ts';
 import { fitText, wrapText } from '../text/fit-text.ts';
 import { textWidth } from '../text/measure-text.ts';
+import { atKey } from '../../plain/at-key.ts';
 
 /** A block of the strip beside a drawing: a heading and its rows. */
 export interface StripBlock {
@@ -41,13 +42,7 @@ type HeightOf = (row: StripRow, factor: number) => number;
 /** How high a row is does not depend on where it stands: found once, however often a long strip is shortened. */
 function heightsIn(room: Extent): HeightOf {
     const known = new Map<StripRow, Map<number, number>>();
-    return (row, factor) => {
-        let heights = known.get(row);
-        if (!heights) known.set(row, heights = new Map<number, number>());
-        let height = heights.get(factor);
-        if (height === undefined) heights.set(factor, height = layRow(row, room, 0, factor).height);
-        return height;
-    };
+    return (row, factor) => atKey(atKey(known, row, () => new Map<number, number>()), factor, () => layRow(row, room, 0, factor).height);
 }
 
 /** The longest block that may lose rows loses one; where none may, the last block goes. */

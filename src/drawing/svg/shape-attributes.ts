@@ -1,6 +1,7 @@
 import { penOf, type PenName } from '../pens.ts';
 import { THEMES, type Tone } from '../themes.ts';
 import { FONT_FAMILY, type SvgTheme } from './style-sheet.ts';
+import { atKey } from '../../plain/at-key.ts';
 
 /** How shapes look, as attributes of their own: what a program goes by that reads no style sheet. Where one is read it wins (SVG 2, 6.6). */
 export interface ShapeAttributes {
@@ -21,11 +22,6 @@ export function attributesIn(theme: SvgTheme): ShapeAttributes {
     };
     return {
         all: ` font-family="'${FONT_FAMILY}','Arial Narrow',sans-serif" fill="${colors.ink}"`,
-        of(pen, fill) {
-            const key = `${pen} ${fill}`;
-            let attributes = known.get(key);
-            if (attributes === undefined) known.set(key, attributes = made(pen, fill));
-            return attributes;
-        },
+        of: (pen, fill) => atKey(known, `${pen} ${fill}`, () => made(pen, fill)),
     };
 }

@@ -4,6 +4,7 @@ import type { Vocabulary } from '../scope/vocabulary.ts';
 import { isBroken } from '../types/broken.ts';
 import { blockKindOf } from '../types/declared.ts';
 import { factsOf } from '../types/facts.ts';
+import { atKey } from '../../plain/at-key.ts';
 
 /** One word of a line's path: where a block or a property is named. */
 export interface Word { readonly line: ast.Line; readonly index: number }
@@ -71,8 +72,7 @@ export class Block {
     }
 
     private inner(property: ast.PropertyDecl, kind: ast.Kind, word: Word): Block {
-        let block = this.blocks.get(property.name);
-        if (!block) this.blocks.set(property.name, block = new Block(kind, this.vocabulary));
+        const block = atKey(this.blocks, property.name, () => new Block(kind, this.vocabulary));
         block.words.push(word);
         return block;
     }

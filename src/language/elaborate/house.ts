@@ -19,6 +19,7 @@ import { readRoom } from './room.ts';
 import { readStock } from './stock.ts';
 import { storeOf, type Store } from './store.ts';
 import type { Known } from './value.ts';
+import { atKey } from '../../plain/at-key.ts';
 
 /**
  * One reading of a document and of what it reaches: shared things are worked out when somebody asks, once, and kept in the
@@ -42,12 +43,8 @@ export class House implements Elsewhere, Reader, Profiles {
 
     /** Whether a name within some words of a document leads nowhere. */
     hasLostName(document: LangiumDocument, { offset, end }: CstNode): boolean {
-        let lost = this.lost.get(document);
-        if (!lost) {
-            lost = document.references.flatMap(({ error, $refNode: words }) => error && words && !this.isPlain(words.astNode) ? [words] : [])
-                .sort((a, b) => a.offset - b.offset);
-            this.lost.set(document, lost);
-        }
+        const lost = atKey(this.lost, document, () => document.references
+            .flatMap(({ error, $refNode: words }) => error && words && !this.isPlain(words.astNode) ? [words] : []).sort((a, b) => a.offset - b.offset));
         let from = 0, to = lost.length;
         while (from < to) {
             const middle = (from + to) >> 1;
@@ -113,12 +110,7 @@ export class House implements Elsewhere, Reader, Profiles {
 
     family(declaration: ast.Profile): Family {
         const store = this.store(declaration);
-        let family = store?.profiles.get(declaration);
-        if (!family) {
-            family = { varied: [] };
-            store?.profiles.set(declaration, family);
-        }
-        return family;
+        return store ? atKey(store.profiles, declaration, () => ({ varied: [] })) : { varied: [] };
     }
 
     job(declaration: ast.Job): JobSettings {
@@ -135,12 +127,8 @@ export class House implements Elsewhere, Reader, Profiles {
     room(declaration: ast.Room): Room | undefined {
         const store = this.store(declaration), document = AstUtils.findRootNode(declaration).$document;
         if (!store || !document) return undefined;
-        let room = store.rooms.get(declaration);
-        if (!room) store.rooms.set(
-            declaration,
-            room = readRoom(declaration, { job: this.jobFor(document), rates: this.ratesFor(document) }, this, raised => store.raised.push(raised)),
-        );
-        return room;
+        return atKey(store.rooms, declaration, () =>
+            readRoom(declaration, { job: this.jobFor(document), rates: this.ratesFor(document) }, this, raised => store.raised.push(raised)));
     }
 
     /** The settings of the nearest job, or the built-in defaults. */
@@ -169,9 +157,8 @@ export class House implements Elsewhere, Reader, Profiles {
 
     labor(declaration: ast.Labor): Labor {
         const store = this.store(declaration)!;
-        let labor = store.labor.get(declaration);
-        if (!labor) store.labor.set(declaration, labor = readLabor(this.reading('Labor', declaration.body, raised => store.raised.push(raised), 'labor'), declaration, this.dayAbove(declaration)));
-        return labor;
+        return atKey(store.labor, declaration, () =>
+            readLabor(this.reading('Labor', declaration.body, raised => store.raised.push(raised), 'labor'), declaration, this.dayAbove(declaration)));
     }
 
     /** The working day that holds for a `labor` which says none: that of the nearest one above it that does. */
@@ -183,9 +170,7 @@ export class House implements Elsewhere, Reader, Profiles {
 
     bid(declaration: ast.Bid): Bid {
         const store = this.store(declaration)!;
-        let bid = store.bids.get(declaration);
-        if (!bid) store.bids.set(declaration, bid = readBid(this.reading('Bid', declaration.body, raised => store.raised.push(raised), 'bid'), declaration));
-        return bid;
+        return atKey(store.bids, declaration, () => readBid(this.reading('Bid', declaration.body, raised => store.raised.push(raised), 'bid'), declaration));
     }
 
     /** Where nobody says any rates there are still the declared defaults. */

@@ -1,5 +1,6 @@
 import { AstUtils, isReference, type AstNode, type LangiumDocument, type Reference } from 'langium';
 import * as ast from '../generated/ast.ts';
+import { atKey } from '../../plain/at-key.ts';
 
 /** A declaration at the top of a file, and the places in it that name something. */
 interface User { readonly owner: ast.Item; readonly places: readonly Reference[] }
@@ -48,11 +49,7 @@ export class Uses {
 }
 
 function put<A, B>(map: Map<A, Map<B, Reference[]>>, key: A, inner: B, reference: Reference): void {
-    const of = map.get(key) ?? new Map<B, Reference[]>();
-    map.set(key, of);
-    const places = of.get(inner);
-    if (places) places.push(reference);
-    else of.set(inner, [reference]);
+    atKey(atKey(map, key, () => new Map<B, Reference[]>()), inner, () => []).push(reference);
 }
 
 function itemAround(node: AstNode): ast.Item | undefined {

@@ -1,6 +1,7 @@
 import type { Column, Places } from './places.ts';
 import type { Row } from './rows.ts';
 import { textOf } from './spacing.ts';
+import { atKey } from '../../plain/at-key.ts';
 
 const STEP = 2;
 /** Behind the longest name, or the longest value. */
@@ -38,12 +39,7 @@ function* runsOf(rows: readonly Row[]): Generator<Row[]> {
 function startsOf(run: readonly Row[], places: Places): Map<Row, readonly number[]> {
     const starts = new Map<Row, readonly number[]>(run.map(row => [row, [row.depth * STEP]]));
     const kinds = new Map<Column, Row[]>();
-    for (const row of run) {
-        if (!row.aligns) continue;
-        const alike = kinds.get(row.aligns);
-        if (alike) alike.push(row);
-        else kinds.set(row.aligns, [row]);
-    }
+    for (const row of run) if (row.aligns) atKey(kinds, row.aligns, () => []).push(row);
     for (const [column, alike] of kinds) {
         const second = alike[0]!.depth * STEP + widest(alike, 0, places) + (alike.every(isFixture) ? 1 : GAPS[column]);
         for (const group of groupsOf(alike)) {

@@ -1,6 +1,7 @@
 import type { AstNode, LangiumDocument } from 'langium';
 import * as ast from '../generated/ast.ts';
 import { byName, type Layer } from './layer.ts';
+import { atKey } from '../../plain/at-key.ts';
 import { kept } from '../../plain/kept.ts';
 
 /** What a file offers to others, and to itself: its stocks, profiles, rooms and values. What it imports it does not pass on. */
@@ -13,9 +14,7 @@ export const usedNames = kept((file: ast.File): ReadonlyMap<string, readonly ast
     const names = new Map<string, ast.UsedName[]>();
     for (const used of file.uses.flatMap(use => use.names)) {
         const name = localName(used);
-        const known = names.get(name);
-        if (known) known.push(used);
-        else if (name) names.set(name, [used]);
+        if (name) atKey(names, name, () => []).push(used);
     }
     return names;
 });

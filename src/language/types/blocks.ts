@@ -8,6 +8,7 @@ import { sourceOfProperty } from './place.ts';
 import type { Report } from './report.ts';
 import { nameOf, wordsOf } from './values.ts';
 import { quoted, wantedInWords } from './words.ts';
+import { atKey } from '../../plain/at-key.ts';
 import { listed } from '../../plain/words.ts';
 
 /** One thing said twice in a block: which of the two holds? */
@@ -48,9 +49,7 @@ function complete(lines: readonly Words[], kind: ast.Kind, name: string, at: () 
     for (const words of lines) {
         const word = words.line.path[words.from]!;
         unknown ||= !word.ref || words.line.mods.some(mod => !mod.decl?.ref);
-        const known = said.get(word.$refText);
-        if (known) known.push(words);
-        else said.set(word.$refText, [words]);
+        atKey(said, word.$refText, () => []).push(words);
     }
     const missing: ast.PropertyDecl[] = [], properties = vocabulary.properties(kind);
     const replaced = new Set([...properties.values()].flatMap(property => (said.has(property.name) ? factsOf(property).insteadOf : [])));

@@ -1,3 +1,5 @@
+import { atKey } from '../../plain/at-key.ts';
+
 /**
  * What kind of thing an expression is. Quantities are vectors of exponents, so that 3.35 USD per ft times 12' is money
  * without anybody having said so; beside them stand things that are only themselves (a stock, a gauge, a word of a
@@ -27,11 +29,7 @@ const NONE: Dimensions = { length: 0, mass: 0, time: 0, angle: 0, money: 0 };
 const interned = new Map<string, Type>();
 
 function intern<T extends Type>(key: string, make: () => T): T {
-    const known = interned.get(key);
-    if (known) return known as T;
-    const type = make();
-    interned.set(key, type);
-    return type;
+    return atKey(interned, key, make) as T;
 }
 
 export function quantity(some: Partial<Dimensions>, currency = '', flavor: Flavor = 'plain'): Quantity {
@@ -52,10 +50,7 @@ export function many(of: Type | undefined): Many {
 const keys = new WeakMap<Type, number>();
 let nextKey = 1;
 function keyOf(type: Type | undefined): number {
-    if (!type) return 0;
-    let key = keys.get(type);
-    if (key === undefined) keys.set(type, key = nextKey++);
-    return key;
+    return type ? atKey(keys, type, () => nextKey++) : 0;
 }
 
 export const LENGTH = quantity({ length: 1 });

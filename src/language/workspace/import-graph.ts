@@ -3,6 +3,7 @@ import type * as ast from '../generated/ast.ts';
 import { importOf, importsOf, isInside, type Import } from './imports.ts';
 import { isBuiltin } from './builtin.ts';
 import { ringsOf } from './rings.ts';
+import { atKey } from '../../plain/at-key.ts';
 
 /** A ring is followed through so many files to show it. */
 export const MOST_FOLLOWED = 100;
@@ -78,9 +79,7 @@ export class ImportGraph {
 
     /** The documents that import any of the changed files, through any chain, by address. */
     affectedBy(changed: ReadonlySet<string>): ReadonlySet<string> {
-        let affected = this.affected.get(changed);
-        if (!affected) this.affected.set(changed, affected = this.findAffected(changed));
-        return affected;
+        return atKey(this.affected, changed, () => this.findAffected(changed));
     }
 
     /** Whether an import of a document leads back to it. All rings are looked for at once: each file would go through all others. */
@@ -114,10 +113,7 @@ export class ImportGraph {
         if (this.stems?.folders === this.folders) return this.stems.of;
         const of = new Map<string, URI[]>();
         for (const { uri } of this.documents.all) {
-            if (isBuiltin(uri) || !isInside(uri, this.folders)) continue;
-            const known = of.get(stemOf(uri));
-            if (known) known.push(uri);
-            else of.set(stemOf(uri), [uri]);
+            if (!isBuiltin(uri) && isInside(uri, this.folders)) atKey(of, stemOf(uri), () => []).push(uri);
         }
         this.stems = { folders: this.folders, of };
         return of;
@@ -131,11 +127,7 @@ export class ImportGraph {
         const importers = new Map<string, string[]>();
         for (const document of this.documents.all) {
             const importer = document.uri.toString();
-            for (const { key } of this.followed(document)) {
-                const known = importers.get(key);
-                if (known) known.push(importer);
-                else importers.set(key, [importer]);
-            }
+            for (const { key } of this.followed(document)) atKey(importers, key, () => []).push(importer);
         }
         const affected = new Set<string>();
         const todo = [...changed];

@@ -1,5 +1,6 @@
 import type { LangiumDocument } from 'langium';
 import * as ast from '../generated/ast.ts';
+import { atKey } from '../../plain/at-key.ts';
 
 /** What is said once for a house: the job, the rates of labor, the bid. */
 type HouseWide = ast.Job | ast.Labor | ast.Bid;
@@ -35,9 +36,7 @@ export class Jobs {
         if (jobs.length === 0) return;
         this.version++;
         this.said.delete(folderOf(key));
-        const folder = this.folders.get(folderOf(key));
-        if (folder) folder.set(key, jobs);
-        else this.folders.set(folderOf(key), new Map([[key, jobs]]));
+        atKey(this.folders, folderOf(key), () => new Map()).set(key, jobs);
     }
 
     /** Called when a document is gone. */

@@ -13,6 +13,7 @@ import type { PageContent, RoomOnPage } from '../page.ts';
 import { Sources } from '../shared/sources.ts';
 import { whyWords, type WhyWords } from '../shared/why.ts';
 import { stockNames } from '../../job/stock-names.ts';
+import { Numbered } from '../../plain/at-key.ts';
 
 /** Pieces are many and alike: what they share is said once, and they name it by its number. */
 export interface CutListContent extends PageContent {
@@ -65,7 +66,7 @@ export function cutListContent(room: RoomOnPage): CutListContent {
         const words = whyWords(piece.why, piece.cutBack, tapeOf(job), sources), print = fingerprintOf(piece);
         return {
             id: piece.id, mark: nameInRoom(piece), where: piece.where, line: piece.line, at: sources.number(piece.source),
-            cut: cuts.number(print, () => cutOf(piece, print, nameOf(piece.stock), job)), why: whys.number(JSON.stringify(words), () => words),
+            cut: cuts.at(print, () => cutOf(piece, print, nameOf(piece.stock), job)), why: whys.at(JSON.stringify(words), () => words),
         };
     });
     return {
@@ -84,18 +85,4 @@ function cutOf(piece: Piece, print: string, stockName: string, { show: { value: 
         print, part, stock: stockName, back: long, length: printLength(long, show), inches: show === 'feet-inches' && long >= TICKS_PER_FOOT ? printInches(long) : '',
         face: short, faceLength: short === long ? '' : printLength(short, show), ends: endsText(piece), hand, then: [...rip, ...machining].join('; '),
     };
-}
-
-/** A list in which equal things stand once. */
-class Numbered<T> {
-    readonly list: T[] = [];
-    private readonly numbers = new Map<string, number>();
-    number(key: string, make: () => T): number {
-        let number = this.numbers.get(key);
-        if (number === undefined) {
-            this.numbers.set(key, number = this.list.length);
-            this.list.push(make());
-        }
-        return number;
-    }
 }

@@ -8,6 +8,7 @@ import { PARTS, type Part } from '../../takeoff/model.ts';
 import type { PageContent, RoomOnPage } from '../page.ts';
 import { findingsOnPlan } from '../plan/findings.ts';
 import { Sources } from '../shared/sources.ts';
+import { Numbered } from '../../plain/at-key.ts';
 
 /** All that the view in three dimensions shows: whole ticks, x east, y south, z down from the ceiling. */
 export interface ViewContent extends PageContent {
@@ -44,14 +45,14 @@ export function viewContent(room: RoomOnPage): ViewContent {
     const { ceiling, layout } = room;
     const show = layout.room.job.show.value;
     const sources = new Sources();
-    const shapes = new Shapes();
+    const shapes = new Numbered<Shape>();
     const { solids, faults } = dryFitOf(ceiling);
     const pieces = PARTS.flatMap(part => solids.filter(solid => solid.piece.part === part)).map((solid): ViewPiece => {
         const { piece } = solid;
-        const mesh = meshOf(solid);
+        const mesh = meshOf(solid), { faces, edges } = mesh;
         return {
-            key: piece.id, part: piece.part, words: pieceTitle(piece, show), at: sources.number(piece.source), shape: shapes.number(mesh),
-            corners: mesh.corners.flat(),
+            key: piece.id, part: piece.part, words: pieceTitle(piece, show), at: sources.number(piece.source),
+            shape: shapes.at(JSON.stringify([faces, edges]), () => ({ faces, edges })), corners: mesh.corners.flat(),
         };
     });
     return {
@@ -75,21 +76,5 @@ function wrongPieces(fault: Fault): readonly string[] {
         case 'underside': return [fault.piece, ...fault.alike].map(({ id }) => id);
         case 'doubled': case 'no-place': return [fault.id];
         default: return [];
-    }
-}
-
-/** Each form once. */
-class Shapes {
-    readonly list: Shape[] = [];
-    private readonly numbers = new Map<string, number>();
-
-    number({ faces, edges }: Mesh): number {
-        const key = JSON.stringify([faces, edges]);
-        let number = this.numbers.get(key);
-        if (number === undefined) {
-            this.numbers.set(key, number = this.list.length);
-            this.list.push({ faces, edges });
-        }
-        return number;
     }
 }

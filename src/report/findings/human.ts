@@ -5,6 +5,7 @@ import { cleanText } from '../../text/clean-text.ts';
 import { codeFrame, linesOf } from './code-frame.ts';
 import type { TerminalText } from '../../text/fit.ts';
 import { terminalLines, terminalParagraphs } from '../../text/terminal.ts';
+import { atKey } from '../../plain/at-key.ts';
 import { counted } from '../../plain/words.ts';
 
 const WIDTH = 100;
@@ -49,11 +50,7 @@ function placeOf(at: Source, files: Files): string {
 /** Splits each file once, however many findings it has. */
 function lineReader(files: Files): (uri: string) => readonly string[] {
     const known = new Map<string, readonly string[]>();
-    return uri => {
-        let lines = known.get(uri);
-        if (!lines) known.set(uri, lines = linesOf(files.textOf(uri) ?? ''));
-        return lines;
-    };
+    return uri => atKey(known, uri, () => linesOf(files.textOf(uri) ?? ''));
 }
 
 interface Tally { readonly error: number; readonly warning: number; readonly hint: number; readonly allowed: number }

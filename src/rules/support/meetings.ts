@@ -1,5 +1,6 @@
 import type { Layout, Line } from '../../ceiling/model.ts';
 import type { Source } from '../../provenance/source.ts';
+import { atKey } from '../../plain/at-key.ts';
 
 /** Two lines of different details that cross, seen from the line whose words make the difference. */
 interface Meeting {
@@ -22,9 +23,7 @@ export function meetings({ room, ceiling }: Layout): Meeting[] {
         if (!flush || ns.section.profile === ew.section.profile) continue;
         const [line, other] = ownBeams.has(ns.name) && !ownBeams.has(ew.name) ? [ns, ew] : [ew, ns];
         const key = `${line.name} ${other.section.profile.key}`;
-        const meeting = found.get(key);
-        if (meeting) meeting.others.push(other);
-        else found.set(key, { line, others: [other] });
+        atKey(found, key, () => ({ line, others: [] as Line[] })).others.push(other);
     }
     return [...found.values()].map(({ line, others }) => {
         const beams = ownBeams.get(line.name);

@@ -8,6 +8,7 @@ import { sourceOfProperty } from '../../language/types/place.ts';
 import { inspect } from '../../pipeline/inspect.ts';
 import { sameSource } from '../../provenance/source.ts';
 import { ownSection } from '../../rules/sections.ts';
+import { atKey } from '../../plain/at-key.ts';
 
 /** A room as it is laid out. Not `current`: as it was when its text could last be read. */
 export interface RoomFigures { readonly layout: Layout; readonly ceiling?: Ceiling; readonly current: boolean }
@@ -36,8 +37,7 @@ export class Figures {
 
     /** The document has to be linked. */
     of(document: LangiumDocument): FileFigures {
-        let kept = this.kept.get(document);
-        if (!kept) this.kept.set(document, kept = { rooms: new Map(), profiles: new Map() });
+        const kept = atKey(this.kept, document, (): Kept => ({ rooms: new Map(), profiles: new Map() }));
         const root = document.parseResult.value, content = readFile(document);
         const still = this.typing.now;
         if (kept.figures && kept.root === root && kept.of === content && kept.still === still) return kept.figures;

@@ -10,6 +10,7 @@ import type { HintSettings, Settings } from '../settings.ts';
 import { anchorBehind, anchorBehindHead, lineSaying, type Anchor } from './anchors.ts';
 import type { Figures, ProfileFigures, RoomFigures } from './figures.ts';
 import { beamSize, cofferSizes, fitOfBottom, pieces, print } from './words.ts';
+import { atKey } from '../../plain/at-key.ts';
 
 interface Hint { readonly anchor: Anchor; readonly label: string; readonly tooltip: string }
 /** What a hint said, and the words it stood behind. */
@@ -38,8 +39,7 @@ export class CofferInlayHints implements InlayHintProvider {
     }
 
     private all(document: LangiumDocument, settings: HintSettings): Hint[] {
-        let said = this.said.get(document);
-        if (!said) this.said.set(document, said = new Map());
+        const said = atKey(this.said, document, () => new Map());
         const { rooms, profiles } = this.figures.of(document);
         if (brokenLines(document.parseResult.value).size === 0) forgetOthers(said, new Set([...rooms.keys(), ...profiles.keys()].map(ownerOf)));
         return [

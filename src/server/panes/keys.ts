@@ -4,7 +4,7 @@ import * as ast from '../../language/generated/ast.ts';
 import { sourceOf, sourceOfProperty } from '../../language/types/place.ts';
 import { BLOCK_OF, PARTS_OF_BEAM } from '../../job/parts-of.ts';
 import type { RoomOnPage } from '../../pages/page.ts';
-import { sameSource, type Position, type Source } from '../../provenance/source.ts';
+import { isWithin, sameSource, type Position, type Source } from '../../provenance/source.ts';
 import type { Part } from '../../takeoff/model.ts';
 import { gridKeys } from './grid-keys.ts';
 import { nodeAt } from './node-at.ts';
@@ -38,10 +38,8 @@ function keysOf(node: AstNode, room: RoomOnPage): readonly string[] {
 
 /** The pieces whose words stand in a node: also those of a profile that is like another one, where it says nothing else. */
 function saidIn(node: AstNode, { takeOff }: RoomOnPage): readonly string[] {
-    const { uri, range: { start, end } } = sourceOf(node);
-    const isAfter = (a: Position, b: Position) => a.line > b.line || (a.line === b.line && a.character > b.character);
-    return takeOff.pieces.filter(({ source }) => source.uri === uri && !isAfter(start, source.range.start) && !isAfter(source.range.end, end))
-        .map(({ id }) => id);
+    const words = sourceOf(node);
+    return takeOff.pieces.filter(({ source }) => isWithin(source, words)).map(({ id }) => id);
 }
 
 /** `wall`, `fixture`, `board`, `line` and `crossing` are written alike. */
