@@ -5,6 +5,7 @@ import { isWithin } from '../provenance/source.ts';
 import { takeOffOf } from '../pipeline/inspect.ts';
 import { Boards, type HouseToCut } from '../pipeline/boards.ts';
 import { isSound as isWell, standingOf } from '../pipeline/standing.ts';
+import { keyOfJob } from '../pages/rooms.ts';
 import type { BoardPlan } from '../cutting/model.ts';
 import type { Questions } from '../cutting/questions.ts';
 import type { House, HousePlan, RoomPieces } from '../report/house.ts';
@@ -18,10 +19,10 @@ export function housesOf(checked: readonly Checked[], workspace: Workspace): Hou
         const found = foundBehind(content.uri, checked, workspace);
         const passed = passedBy(checked);
         for (const { room, ceiling } of layouts) {
-            const key = jobKey(room.job);
+            const key = keyOfJob(room.job);
             const house = houses.get(key) ?? {
                 job: room.job, rooms: [],
-                alternates: checked.flatMap(other => other.content.alternates.filter(({ rooms: [first] }) => first && jobKey(first.instead.job) === key)),
+                alternates: checked.flatMap(other => other.content.alternates.filter(({ rooms: [first] }) => first && keyOfJob(first.instead.job) === key)),
             };
             houses.set(key, house);
             house.rooms.push({ room, standing: standingOf(room, found, passed, workspace.files.nameOf), ...(ceiling ? { takeOff: takeOffOf(ceiling) } : {}) });
@@ -82,8 +83,4 @@ export function passedBy(checked: readonly Checked[]): (finding: Finding) => boo
 
 function openErrors({ content, findings }: Checked): Finding[] {
     return findings.filter(({ severity, allowed, at }) => severity === 'error' && !allowed && !content.alternates.some(({ whole }) => isWithin(at, whole)));
-}
-
-function jobKey({ at }: JobSettings): string {
-    return at ? `${at.uri}#${at.range.start.line}:${at.range.start.character}` : '';
 }

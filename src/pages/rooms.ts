@@ -76,21 +76,21 @@ export class RoomsOnPages {
 
     /** The laid out rooms under a job. */
     house(job: JobSettings): readonly RoomOnPage[] {
-        const key = keyOf(job);
-        return this.all().filter(({ layout }) => keyOf(layout.room.job) === key).flatMap(there => this.onPage(there) ?? []);
+        const key = keyOfJob(job);
+        return this.all().filter(({ layout }) => keyOfJob(layout.room.job) === key).flatMap(there => this.onPage(there) ?? []);
     }
 
     /** Alternates of the rooms under a job; only those that change a room that is wanted. */
     alternates(job: JobSettings): readonly Alternate[] {
-        const key = keyOf(job);
+        const key = keyOfJob(job);
         return this.files.all().flatMap(uri =>
-            this.files.content(uri)?.alternates.filter(({ rooms: [first] }) => first && keyOf(first.instead.job) === key) ?? [])
+            this.files.content(uri)?.alternates.filter(({ rooms: [first] }) => first && keyOfJob(first.instead.job) === key) ?? [])
             .filter(({ rooms }) => !this.ways.isWanted || rooms.some(({ instead }) => this.ways.isWanted!(instead)));
     }
 }
 
 /** Rooms without a job are under the same one: none. */
-function keyOf({ at }: JobSettings): string {
+export function keyOfJob({ at }: JobSettings): string {
     return at ? `${at.uri}#${at.range.start.line}:${at.range.start.character}` : '';
 }
 

@@ -77,3 +77,8 @@ function inchText(parts: number, afterFeet = false): string {
     if (over === 0) return `${whole}"`;
     return whole === 0 && !afterFeet ? `${over}/${under}"` : `${whole} ${over}/${under}"`;
 }
+
+/** At most that many decimals, without zeros at the end. */
+export function shortest(value: number, decimals: number): string {
+    return String(Number(value.toFixed(decimals)));
+}

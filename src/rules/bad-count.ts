@@ -1,7 +1,7 @@
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { troublesOf } from './support/troubles.ts';
-import { shortest } from './support/words.ts';
+import { shortest } from '../quantity/print-length.ts';
 
 export const badCount = defineRule({
     name: 'bad-count',

@@ -5,7 +5,8 @@ import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { causeWords, clashWords, nameOf, relatedTo, theFirst } from './support/fit-words.ts';
 import { rowFound } from './support/row-words.ts';
-import { shortest, sizesOf, type Sizes } from './support/words.ts';
+import { shortest } from '../quantity/print-length.ts';
+import { sizesOf, type Sizes } from './support/words.ts';
 import { capitalized, counted } from '../plain/words.ts';
 
 const wrong = changed(changed(changed(changed(HALL, `12' 10"`, `12' 9 3/4"`), `9' 5"`, `9' 4 7/8"`), 'edition 1\n', `edition 1

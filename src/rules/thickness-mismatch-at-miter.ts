@@ -2,7 +2,8 @@ import { inches } from '../quantity/rational.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { meetings } from './support/meetings.ts';
-import { linesNamed, shortest, sizesOf } from './support/words.ts';
+import { shortest } from '../quantity/print-length.ts';
+import { linesNamed, sizesOf } from './support/words.ts';
 
 /** An open joint up to this passes at the handover. */
 const OPEN_JOINT = inches('1/64');

@@ -9,7 +9,7 @@ import { parameterOf } from '../scope/expected.ts';
 import { isBroken } from '../types/broken.ts';
 import { declaredType } from '../types/declared.ts';
 import { operandOf } from '../types/infer.ts';
-import { sourceOf, sourceOfRange, uriOf } from '../types/place.ts';
+import { leafOf, sourceOf, sourceOfOperand, uriOf } from '../types/place.ts';
 import { LENGTH, rate, TIME, type Type } from '../types/type.ts';
 import { compared, computed, MOST_CAUSES, negated, tolerated } from './arithmetic.ts';
 import type { Word } from './block.ts';
@@ -70,7 +70,7 @@ export class Evaluator {
     operand(operand: Operand): Known | undefined {
         if (operand.kind === 'operation' && !(operand.left && operand.right)) return undefined;
         return this.elsewhere.progress.deeper(() => operand.kind === 'leaf' ? this.leaf(operand.expr) : this.operation(operand), () => {
-            this.raise({ rule: 'out-of-range', at: placeOf(operand), message: 'This depends on so much else that it is not followed any further.' });
+            this.raise({ rule: 'out-of-range', at: sourceOfOperand(operand), message: 'This depends on so much else that it is not followed any further.' });
         });
     }
 
@@ -128,7 +128,7 @@ export class Evaluator {
             case 'x': return known({ is: 'pair', first: left, second: right }, via);
             case 'to': return known({ is: 'range', first: left, second: right }, via);
             case '±': {
-                const node = nodeIn(operation);
+                const node = leafOf(operation);
                 const { start } = operation.operatorRange;
                 const value = tolerated(left.value, right.value, `${UNNAMED}${uriOf(node)}:${start.line}:${start.character}`);
                 return value && known(value, via);
@@ -144,9 +144,9 @@ export class Evaluator {
     private arithmetic(operation: Operation, left: Known, right: Known, via: Known['via']): Known | undefined {
         const value = computed(operation.operator, left.value, right.value);
         if (typeof value === 'object') return known(value, via);
-        if (value === 'divided-by-zero') this.raise({ rule: 'divided-by-zero', at: placeOf(operation.right!), message: 'This is zero, and nothing can be divided by it.', via: right.via });
-        else if (value === 'too-many-causes') this.raise({ rule: 'out-of-range', at: placeOf(operation), message: `This is off for more than ${MOST_CAUSES} reasons, each with a ± of its own. Say one ± for all of it.`, via });
-        else if (value === 'too-large') this.raise({ rule: 'out-of-range', at: placeOf(operation), message: 'This comes to a figure that no job has.', via });
+        if (value === 'divided-by-zero') this.raise({ rule: 'divided-by-zero', at: sourceOfOperand(operation.right!), message: 'This is zero, and nothing can be divided by it.', via: right.via });
+        else if (value === 'too-many-causes') this.raise({ rule: 'out-of-range', at: sourceOfOperand(operation), message: `This is off for more than ${MOST_CAUSES} reasons, each with a ± of its own. Say one ± for all of it.`, via });
+        else if (value === 'too-large') this.raise({ rule: 'out-of-range', at: sourceOfOperand(operation), message: 'This comes to a figure that no job has.', via });
         return undefined;
     }
 
@@ -221,16 +221,6 @@ const UNITS: Readonly<Record<string, Rational | undefined>> = {
     // one US fluid ounce is 1/128 of a gallon of 231 cubic inches (NIST Handbook 44, appendix C)
     'fl-oz': new Rational(TICKS_PER_INCH).pow(3)!.mul(231).div(128), L: new Rational(100 * TICKS_PER_MM).pow(3)!,
 };
-
-export function placeOf(operand: Operand): ReturnType<typeof sourceOf> {
-    return operand.kind === 'leaf' ? sourceOf(operand.expr) : sourceOfRange(nodeIn(operand), operand.range);
-}
-
-function nodeIn(operand: Operand): AstNode {
-    let inner: Operand | undefined = operand;
-    while (inner?.kind === 'operation') inner = inner.left ?? inner.right;
-    return inner!.expr;
-}
 
 /** The document that a node stands in, where it has one. */
 export function documentOf(node: AstNode): ReturnType<typeof AstUtils.getDocument> | undefined {

@@ -1,6 +1,6 @@
 import { BOARD_FOOT } from '../../data/board-measure.ts';
 import { printMoney } from '../../quantity/money.ts';
-import { printIn } from '../../quantity/print-length.ts';
+import { printIn, shortest } from '../../quantity/print-length.ts';
 import { toTicks, type Rational } from '../../quantity/rational.ts';
 import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../../quantity/ticks.ts';
 import { isPlainNumber, LENGTH, PERCENT, type Quantity } from '../types/type.ts';
@@ -64,7 +64,4 @@ export function inMillimeters(ticks: Ticks): string {
 
 function decimal(exact: Rational, places = 6): string {
     return shortest(exact.valueOf(), places);
-}
-function shortest(value: number, places: number): string {
-    return String(Number(value.toFixed(places)));
 }

@@ -9,10 +9,10 @@ import { kept } from '../../plain/kept.ts';
 import { declaredType } from '../types/declared.ts';
 import { factsOf } from '../types/facts.ts';
 import { operandOf } from '../types/infer.ts';
-import { sourceOf } from '../types/place.ts';
+import { sourceOf, sourceOfOperand } from '../types/place.ts';
 import { LENGTH, NAME } from '../types/type.ts';
 import { quoted } from '../types/words.ts';
-import { placeOf, UNNAMED, type Evaluator } from './evaluate.ts';
+import { UNNAMED, type Evaluator } from './evaluate.ts';
 import { checkCount, checkLength, checkOrder, LONGEST, type Binding } from './limits.ts';
 import { toleranceUnused } from './uncounted.ts';
 import { isCountedBy } from './counted-by.ts';
@@ -138,7 +138,7 @@ export abstract class Values {
             const whole = sourceOf(found.expr);
             const sides = operand?.kind === 'operation' && operand.operator === 'x' ? operand : undefined;
             return first && second
-                && { first, second, firstAt: sides?.left ? placeOf(sides.left) : whole, secondAt: sides?.right ? placeOf(sides.right) : whole };
+                && { first, second, firstAt: sides?.left ? sourceOfOperand(sides.left) : whole, secondAt: sides?.right ? sourceOfOperand(sides.right) : whole };
         });
     }
 

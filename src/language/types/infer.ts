@@ -4,7 +4,7 @@ import { isPlainName, parameterOf } from '../scope/expected.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
 import { checkArguments } from './arguments.ts';
 import { declaredType, typeOfWords } from './declared.ts';
-import { sourceOf, sourceOfRange } from './place.ts';
+import { sourceOf, sourceOfOperand } from './place.ts';
 import { replacingAny, type Report } from './report.ts';
 import { checkDash, checkInches } from './slips-in-lengths.ts';
 import { suggestions, type UsualUnits } from './suggest.ts';
@@ -63,11 +63,11 @@ export class Inference {
     }
 
     private wrongType(operand: Operand, { what, isLarge }: Place, want: Type | undefined, got: Type | undefined): void {
-        if (mixed(want, got)) return this.report({ rule: 'mixed-currency', at: this.place(operand), message: `${what} is in another currency: ${inWords(want)} is wanted, this is ${inWords(got)}.` });
+        if (mixed(want, got)) return this.report({ rule: 'mixed-currency', at: sourceOfOperand(operand), message: `${what} is in another currency: ${inWords(want)} is wanted, this is ${inWords(got)}.` });
         const repairs = suggestions(want, got, operand, this.usualUnits(isLarge));
         this.report({
-            rule: 'wrong-type', at: this.place(operand), message: `${what} wants ${wantedInWords(want)}; ${subject(operand)} ${isBare(want, got) ? 'has no unit' : `is ${unmarked(operand) ? 'a number with a fraction' : inWords(got)}`}.${offered(repairs)}`,
-            fixes: replacingAny(this.place(operand), repairs),
+            rule: 'wrong-type', at: sourceOfOperand(operand), message: `${what} wants ${wantedInWords(want)}; ${subject(operand)} ${isBare(want, got) ? 'has no unit' : `is ${unmarked(operand) ? 'a number with a fraction' : inWords(got)}`}.${offered(repairs)}`,
+            fixes: replacingAny(sourceOfOperand(operand), repairs),
         });
     }
 
@@ -76,8 +76,8 @@ export class Inference {
         if (operand.kind !== 'leaf' || !ast.isNumberLit(operand.expr) || !(Number(operand.expr.text) > 1)) return;
         const { text } = operand.expr;
         this.report({
-            rule: 'wrong-type', at: this.place(operand), message: `${what} wants a percentage; ${text} is ${text} times the whole. Did you mean ${text}%?`,
-            fixes: [replacing(this.place(operand), `${text}%`)],
+            rule: 'wrong-type', at: sourceOfOperand(operand), message: `${what} wants a percentage; ${text} is ${text} times the whole. Did you mean ${text}%?`,
+            fixes: [replacing(sourceOfOperand(operand), `${text}%`)],
         });
     }
 
@@ -189,7 +189,7 @@ export class Inference {
         const odd = left.is !== 'quantity' ? left : right.is !== 'quantity' ? right : undefined;
         if (!odd) return combine(left, right, sign);
         const at = odd === left ? operation.left! : operation.right!;
-        this.report({ rule: 'cannot-multiply', at: this.place(at), message: `${sign === 1 ? 'Only quantities can be multiplied' : 'Only quantities can be divided'}; ${subject(at)} is ${inWords(odd)}.` });
+        this.report({ rule: 'cannot-multiply', at: sourceOfOperand(at), message: `${sign === 1 ? 'Only quantities can be multiplied' : 'Only quantities can be divided'}; ${subject(at)} is ${inWords(odd)}.` });
         return undefined;
     }
 
@@ -204,7 +204,7 @@ export class Inference {
         const repair = this.otherSide(operation, left, right);
         const a = inWords(left), b = inWords(right);
         const message = operation.operator === '±' ? `${capitalized(b)} is no tolerance of ${a}.` : operation.operator === '+' ? `${capitalized(a)} and ${b} cannot be added.` : `${capitalized(b)} cannot be taken off ${a}.`;
-        this.report({ rule: 'cannot-add', at: this.place(repair?.operand ?? operation), message: message + (repair ? ` Did you mean ${repair.text}?` : ''), fixes: repair ? [replacing(this.place(repair.operand), repair.text)] : [] });
+        this.report({ rule: 'cannot-add', at: sourceOfOperand(repair?.operand ?? operation), message: message + (repair ? ` Did you mean ${repair.text}?` : ''), fixes: repair ? [replacing(sourceOfOperand(repair.operand), repair.text)] : [] });
         return undefined;
     }
 
@@ -216,7 +216,7 @@ export class Inference {
         if (sameDimensions(left, right) && (range || left.is === 'quantity')) return true;
         const repair = this.otherSide(operation, left, right);
         const message = range ? `A range goes from one thing to another of its kind; this goes from ${inWords(left)} to ${inWords(right)}.` : `${capitalized(inWords(left))} cannot be compared with ${inWords(right)}.`;
-        this.report({ rule: 'cannot-compare', at: this.place(repair?.operand ?? operation), message: message + (repair ? ` Did you mean ${repair.text}?` : ''), fixes: repair ? [replacing(this.place(repair.operand), repair.text)] : [] });
+        this.report({ rule: 'cannot-compare', at: sourceOfOperand(repair?.operand ?? operation), message: message + (repair ? ` Did you mean ${repair.text}?` : ''), fixes: repair ? [replacing(sourceOfOperand(repair.operand), repair.text)] : [] });
         return false;
     }
 
@@ -229,12 +229,8 @@ export class Inference {
     }
 
     private currencies(operation: Operation, left: Type, right: Type): undefined {
-        this.report({ rule: 'mixed-currency', at: this.place(operation), message: `Two currencies meet here, ${inWords(left)} and ${inWords(right)}, and no rate of exchange is known.` });
+        this.report({ rule: 'mixed-currency', at: sourceOfOperand(operation), message: `Two currencies meet here, ${inWords(left)} and ${inWords(right)}, and no rate of exchange is known.` });
         return undefined;
-    }
-
-    private place(operand: Operand) {
-        return operand.kind === 'leaf' ? sourceOf(operand.expr) : sourceOfRange(leafOf(operand), operand.range);
     }
 }
 
@@ -266,13 +262,6 @@ function opened(operand: Operand): Operand {
         inner = next;
     }
     return inner;
-}
-
-/** Some expression in an operation: enough to know its file. */
-function leafOf(operation: Operation): ast.Expr {
-    let operand: Operand | undefined = operation;
-    while (operand?.kind === 'operation') operand = operand.left ?? operand.right;
-    return operand!.expr;
 }
 
 /** A figure and nothing else, where so much of something is wanted. */

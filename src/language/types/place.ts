@@ -1,6 +1,7 @@
 import { AstUtils, GrammarAST, GrammarUtils, isCompositeCstNode, type AstNode, type CstNode } from 'langium';
 import { kept } from '../../plain/kept.ts';
 import type { Range, Source } from '../../provenance/source.ts';
+import type { Leaf, Operand } from '../operators.ts';
 
 /** Where a node of the tree stands in its file. In a recovered tree a node may have no text; then it is the file's first place. */
 export function sourceOf(node: AstNode): Source {
@@ -67,4 +68,16 @@ function edgeOf(words: CstNode, edge: 'first' | 'last'): CstNode {
         while (content[i]!.hidden && (edge === 'first' ? i < content.length - 1 : i > 0)) i += edge === 'first' ? 1 : -1;
         node = content[i]!;
     }
+}
+
+/** Where an expression, or an operation on some, stands. */
+export function sourceOfOperand(operand: Operand): Source {
+    return operand.kind === 'leaf' ? sourceOf(operand.expr) : sourceOfRange(leafOf(operand), operand.range);
+}
+
+/** Some expression in an operation: enough to know its file. */
+export function leafOf(operation: Operand): Leaf['expr'] {
+    let operand: Operand | undefined = operation;
+    while (operand?.kind === 'operation') operand = operand.left ?? operand.right;
+    return operand!.expr;
 }

@@ -1,4 +1,5 @@
 import { PARTS, type Part } from '../../takeoff/model.ts';
+import { severityWord } from '../plan/render.ts';
 import { attributes, html, type Html } from '../shared/html.ts';
 import type { Shown } from '../shared/shown.ts';
 import { t } from '../shared/words.ts';
@@ -67,8 +68,4 @@ function findings(all: readonly ViewFinding[]): Html {
     return html`<section class="findings" id="findings" aria-labelledby="findings-heading"><h2 id="findings-heading">${t('Found here')}</h2><ol>
 ${all.map(({ severity, message, at, keys }, i) => html`<li ${attributes({ id: `finding-${i}`, 'class': severity })}><button type="button" class="link" data-act="finding" ${attributes({ 'data-at': at, 'data-lights': keys.join(' ') })}><b>${severityWord(severity)}.</b> ${message}</button></li>`)}
 </ol></section>`;
-}
-
-function severityWord(severity: ViewFinding['severity']): string {
-    return severity === 'error' ? t('Error') : severity === 'warning' ? t('Warning') : t('Hint');
 }

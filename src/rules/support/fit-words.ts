@@ -5,7 +5,8 @@ import { compassOfEnd } from '../../takeoff/ends.ts';
 import { spokenName } from '../../takeoff/ids.ts';
 import type { Piece } from '../../takeoff/model.ts';
 import type { Found } from '../rule.ts';
-import { shortest, type Sizes } from './words.ts';
+import { shortest } from '../../quantity/print-length.ts';
+import type { Sizes } from './words.ts';
 import { counted, listed } from '../../plain/words.ts';
 
 /** More findings of one rule in one room are no news: `cofferwright dry-fit` tells all of them. */

@@ -1,4 +1,4 @@
-import { isOnRule, printIn, printMark } from '../../quantity/print-length.ts';
+import { isOnRule, printIn, printMark, shortest } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../../quantity/ticks.ts';
 import type { JobSettings } from '../../job/model.ts';
 import { tapeOf } from '../../job/tape.ts';
@@ -35,11 +35,6 @@ export function sizesOf(job: JobSettings): Sizes {
         return onTape ? fine : ticks => `${shortest(ticks / TICKS_PER_INCH, 4)}"`;
     };
     return Object.assign(print, { fine, alike });
-}
-
-/** At most that many decimals, without zeros at the end. */
-export function shortest(value: number, decimals: number): string {
-    return String(Number(value.toFixed(decimals)));
 }
 
 /** `line 2`, `lines 1, 2 and 3`. */
