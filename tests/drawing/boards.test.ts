@@ -17,7 +17,7 @@ import { outside, touching } from './support/checks.ts';
 import { laid, ROOMS } from './support/rooms.ts';
 import { groupOf, groups, texts } from './support/walk.ts';
 import { all, readXml } from './support/xml.ts';
-import { runs } from '../support/full.ts';
+import { runs, some } from '../support/full.ts';
 
 const MITER: EndCut = { cut: 'miter', degrees: 45 };
 const SQUARE: EndCut = { cut: 'square' };
@@ -101,7 +101,7 @@ describe('sheets of boards', () => {
         checkSheets(order);
     });
 
-    test.each(['three by two', 'metric', 'hostile', 'many small'])('%s: the same bytes every time, and XML', name => {
+    test.each(some(['three by two', 'metric', 'hostile', 'many small'], 2))('%s: the same bytes every time, and XML', name => {
         const { ceiling, pieces } = laid(ROOMS[name]!);
         const draw = () => drawBoardSheets(orderOf(pieces.pieces, ceiling.room.job), { ...words, job: ceiling.room.job.title!.value, rooms: ceiling.room.title! }).map(sheet => toSvg(sheet, { fonts: 'named' }));
         const once = draw();

@@ -44,13 +44,13 @@ describe('the estimate pane', () => {
         expect(content.missing).toEqual([]);
         expect(content.alternates.map(({ title, canBeBuilt }) => [title, canBeBuilt])).toEqual([['Three coffers by two in the dining room', true], ['Plain beams without the groove', true], ['Larger coffers in the study', true]]);
         expect(content.alternates[1]!.looks.map(({ title }) => title)).toEqual(['Plan, Dining room', 'Beam, Dining room']);
-        const bare = contentMessage('estimate', await dining({ 'rates.coffer': 'edition 1\n' })).content as EstimateContent;
+        const bare = contentMessage('estimate', await dining({ 'rates.coffer': 'edition 1\n', 'quince-lane/alternates.coffer': 'edition 1\n' })).content as EstimateContent;
         expect(bare.missing.map(({ rate }) => rate)).toEqual(expect.arrayContaining(['labor', 'labor.sides', 'bid.supplies.nails', 'bid.profit']));
     });
 
     test('says over everything why it is not to be built from, each line leads to its words; and with an alternate what is wrong with it', async () => {
         const blocked = TWO_ROOMS['quince-lane/dining-room.coffer']!.replace(/\n  grid \{/, '\n  fixture press cabinet on east width 3\'\n  grid {');
-        const wide = `${TWO_ROOMS['quince-lane/alternates.coffer']!}\nalternate wide { dining.grid.coffers-north 60 }\n`;
+        const wide = 'edition 1\nfrom "./dining-room.coffer" use dining\nalternate wide { dining.grid.coffers-north 60 }\n';
         const room = await dining({ 'quince-lane/dining-room.coffer': blocked, 'quince-lane/alternates.coffer': wide });
         const pane = await PanePage.open('estimate', { width: 1200, height: 900 });
         await pane.say(contentMessage('estimate', room));
