@@ -6,7 +6,7 @@ import { isPlainName } from '../scope/expected.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
 import { sourceOf } from '../types/place.ts';
 import { builtinDocument } from '../workspace/builtin.ts';
-import { servicesOf } from '../workspace/services-of.ts';
+import { jobOf, servicesOf } from '../workspace/services-of.ts';
 import { Block, type Word } from './block.ts';
 import { Evaluator, type Arguments, type Elsewhere } from './evaluate.ts';
 import { changedProfile, instanceOf, type Family, type Instance, type Profiles } from './instance.ts';
@@ -133,7 +133,7 @@ export class House implements Elsewhere, Reader, Profiles {
 
     /** The settings of the nearest job, or the built-in defaults. */
     jobFor(document: LangiumDocument): JobSettings {
-        const [job] = servicesOf(document).shared.workspace.Jobs.nearest(document);
+        const job = jobOf(document);
         return job ? this.job(job) : this.noJob;
     }
 
@@ -150,7 +150,7 @@ export class House implements Elsewhere, Reader, Profiles {
 
     /** The rates that hold where the job of a document is said. */
     ratesOfJob(document: LangiumDocument): Rates | undefined {
-        const [job] = servicesOf(document).shared.workspace.Jobs.nearest(document);
+        const job = jobOf(document);
         const home = job && AstUtils.findRootNode(job).$document;
         return home && this.ratesFor(home);
     }

@@ -3,7 +3,7 @@ import type { FileContent } from '../../job/file.ts';
 import type { JobSettings, Room, Stock } from '../../job/model.ts';
 import type { Bid, Labor, Rates } from '../../job/rates.ts';
 import * as ast from '../generated/ast.ts';
-import { servicesOf } from '../workspace/services-of.ts';
+import { reachStamp } from '../workspace/services-of.ts';
 import type { Family } from './instance.ts';
 import type { Raised } from './raised.ts';
 import type { Known } from './value.ts';
@@ -31,7 +31,7 @@ export interface Store {
 const stores = new WeakMap<LangiumDocument, Store>();
 
 export function storeOf(document: LangiumDocument): Store {
-    const stamp = servicesOf(document).shared.workspace.Stamps.of(document);
+    const stamp = reachStamp(document);
     let store = stores.get(document);
     if (store?.stamp !== stamp) {
         stores.set(document, store = {

@@ -3,7 +3,7 @@ import { findingOf, type Finding } from '../../findings/finding.ts';
 import * as ast from '../generated/ast.ts';
 import { kindOfBody } from '../scope/kind-of.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
-import { servicesOf } from '../workspace/services-of.ts';
+import { jobOf, servicesOf } from '../workspace/services-of.ts';
 import { checkComplete, checkSaidTwice } from './blocks.ts';
 import { isBroken } from './broken.ts';
 import { declaredType } from './declared.ts';
@@ -28,7 +28,7 @@ export function typeFindings(document: LangiumDocument): Finding[] {
 
 /** Whether the job shows millimeters: then a bare figure most likely means them. */
 function isMetric(document: LangiumDocument): boolean {
-    const [job] = servicesOf(document).shared.workspace.Jobs.nearest(document);
+    const job = jobOf(document);
     const show = job?.body?.members.find(member => ast.isLine(member) && member.path[0]?.$refText === 'show');
     const [value] = ast.isLine(show) ? show.values : [];
     return ast.isRef(value) && value.target?.$refText === 'millimeters';
