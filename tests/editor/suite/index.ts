@@ -1,6 +1,7 @@
 import { runAndReport } from './harness.ts';
 import './activation.ts';
 import './findings.ts';
+import './beside-typescript.ts';
 import './answers.ts';
 import './shared-files.ts';
 import './manners.ts';
