@@ -37,7 +37,7 @@ interface Times {
 }
 
 /** With what the system takes to end it less than the 0.2 s that a person takes for at once. */
-export const TIMES: Times = { end: 25, first: 80, late: 90, giveUp: 105, over: 140 };
+export const TIMES: Times = { end: 25, first: 80, late: 90, giveUp: 105, over: 120 };
 
 const MOST_NAMED = 5;
 

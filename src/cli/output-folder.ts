@@ -6,6 +6,7 @@ import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
 import { terminalLines } from '../text/terminal.ts';
 import type { FileSystem } from './file-system.ts';
 import type { OutputFile, OutputOptions } from './held-files.ts';
+import { makeFolder } from './make-folder.ts';
 import type { World } from './world.ts';
 import { MadeFiles } from './made-files.ts';
 import { reasonNotWritten } from './read-text.ts';
@@ -74,7 +75,7 @@ export class OutputFolder {
         const { disk, cwd } = this.world;
         try {
             await mustNotLeadOut(disk, this.folder, cwd);
-            await disk.mkdir(this.folder, { recursive: true });
+            await makeFolder(disk, this.folder);
             this.real = await disk.realpath(this.folder);
             // what it has become since it was looked at
             await mustNotLeadOut(disk, this.folder, cwd);

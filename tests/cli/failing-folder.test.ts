@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { nodeFiles } from '../../src/cli/file-system.ts';
+import { makeFolder } from '../../src/cli/make-folder.ts';
 import { OutputFolder, type OutputFile } from '../../src/cli/output-folder.ts';
 import { UsageError } from '../../src/cli/exit-code.ts';
 import { paint } from '../../src/report/look.ts';
@@ -84,6 +85,21 @@ test('a folder that cannot be made is told, and nothing is written', async () =>
     const cwd = folderWith({ 'job.coffer': '' });
     expect(await write(cwd, 'new', at => (at === 'mkdir' ? 'EROFS' : undefined))).toEqual({ said: ['out lies on a disk that cannot be written to'], code: 2 });
     expect(readdirSync(cwd)).toEqual(['job.coffer']);
+});
+
+test('a folder is made with those above it, and one that the system never lets be made comes to an end', async () => {
+    const cwd = folderWith({ 'job.coffer': '' }), way = join(cwd, 'a/b/c');
+    await makeFolder(nodeFiles, way);
+    await makeFolder(nodeFiles, way);
+    expect(readdirSync(join(cwd, 'a/b'))).toEqual(['c']);
+    await expect(makeFolder(nodeFiles, join(cwd, 'job.coffer'))).rejects.toThrow('EEXIST');
+    await expect(makeFolder(nodeFiles, join(cwd, 'job.coffer/d/e'))).rejects.toThrow('ENOTDIR');
+    const never = failingDisk(step => (step === 'mkdir' ? 'ENOENT' : undefined));
+    await expect(makeFolder(never, join(cwd, 'new/d'))).rejects.toThrow('ENOENT');
+    // as it is in /proc: whatever is asked for is not there, and the folder above it is
+    const denied: Pick<FileSystem, 'mkdir' | 'stat'> = { stat: nodeFiles.stat, mkdir: (path: string) => (path === cwd ? nodeFiles.mkdir(path) : Promise.reject(Object.assign(new Error('ENOENT'), { code: 'ENOENT' }))) };
+    await expect(makeFolder(denied as typeof nodeFiles, join(cwd, 'new/d'))).rejects.toThrow('ENOENT');
+    expect(existsSync(join(cwd, 'new'))).toBe(false);
 });
 
 test.each(STEPS)('format, where the folder vanishes before: %s', async step => {
