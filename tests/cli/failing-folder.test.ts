@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, s
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { nodeFiles } from '../../src/cli/file-system.ts';
+import { nodeFiles, type FileSystem } from '../../src/cli/file-system.ts';
 import { makeFolder } from '../../src/cli/make-folder.ts';
 import { OutputFolder, type OutputFile } from '../../src/cli/output-folder.ts';
 import { UsageError } from '../../src/cli/exit-code.ts';
@@ -97,8 +97,8 @@ test('a folder is made with those above it, and one that the system never lets b
     const never = failingDisk(step => (step === 'mkdir' ? 'ENOENT' : undefined));
     await expect(makeFolder(never, join(cwd, 'new/d'))).rejects.toThrow('ENOENT');
     // as it is in /proc: whatever is asked for is not there, and the folder above it is
-    const denied: Pick<FileSystem, 'mkdir' | 'stat'> = { stat: nodeFiles.stat, mkdir: (path: string) => (path === cwd ? nodeFiles.mkdir(path) : Promise.reject(Object.assign(new Error('ENOENT'), { code: 'ENOENT' }))) };
-    await expect(makeFolder(denied as typeof nodeFiles, join(cwd, 'new/d'))).rejects.toThrow('ENOENT');
+    const mkdir = ((path: string) => (path === cwd ? nodeFiles.mkdir(path) : Promise.reject(Object.assign(new Error('ENOENT'), { code: 'ENOENT' })))) as FileSystem['mkdir'];
+    await expect(makeFolder({ stat: nodeFiles.stat, mkdir }, join(cwd, 'new/d'))).rejects.toThrow('ENOENT');
     expect(existsSync(join(cwd, 'new'))).toBe(false);
 });
 

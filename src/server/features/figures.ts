@@ -6,7 +6,7 @@ import { readFile } from '../../language/read-file.ts';
 import { brokenLines, hasBroken, isBroken } from '../../language/types/broken.ts';
 import { sourceOfProperty } from '../../language/types/place.ts';
 import { inspect } from '../../pipeline/inspect.ts';
-import { sameSource } from '../../provenance/source.ts';
+import type { Source } from '../../provenance/source.ts';
 import { ownSection } from '../../rules/sections.ts';
 import { atKey } from '../../plain/at-key.ts';
 
@@ -59,11 +59,10 @@ function figuresOf(document: LangiumDocument, kept: Kept, still: boolean): FileF
         const shown = known ? layout : kept.rooms.get(room.name);
         if (shown) rooms.set(room, { layout: shown, ...shown.ceiling && { ceiling: shown.ceiling }, current: known === true });
     }
-    const profiles = new Map<ast.Profile, ProfileFigures>();
+    const profiles = new Map<ast.Profile, ProfileFigures>(), dangling = withDanglingNames(document);
+    const read = new Map(content.profiles.map(profile => [keyOf(profile.at), profile]));
     for (const item of items.filter(ast.isProfile)) {
-        const name = sourceOfProperty(item, 'name');
-        const profile = isSound(item, document) && !(still && kept.profiles.has(item.name)) ?
-            content.profiles.find(one => sameSource(one.at, name)) : undefined;
+        const profile = isSound(item, dangling) && !(still && kept.profiles.has(item.name)) ? read.get(keyOf(sourceOfProperty(item, 'name'))) : undefined;
         const figures = profile && { section: ownSection(profile), job: content.job, current: true };
         if (figures) kept.profiles.set(item.name, figures);
         const last = kept.profiles.get(item.name);
@@ -77,9 +76,18 @@ export function isKnown({ room, ceiling, troubles }: Layout): boolean {
     return !room.broken && (ceiling !== undefined || troubles.length > 0);
 }
 
-function isSound(profile: ast.Profile, document: LangiumDocument): boolean {
-    if (!profile.body || hasBroken(profile.body) || isBroken(profile)) return false;
-    return !document.references.some(({ error, $refNode }) => error && $refNode && AstUtils.getContainerOfType($refNode.astNode, ast.isProfile) === profile);
+function isSound(profile: ast.Profile, dangling: ReadonlySet<ast.Profile>): boolean {
+    return profile.body !== undefined && !hasBroken(profile.body) && !isBroken(profile) && !dangling.has(profile);
+}
+
+/** Profiles in which something is named that is not there. */
+function withDanglingNames(document: LangiumDocument): Set<ast.Profile> {
+    return new Set(document.references.flatMap(({ error, $refNode }) => (error && $refNode ? AstUtils.getContainerOfType($refNode.astNode, ast.isProfile) ?? [] : [])));
+}
+
+/** Where a name begins. */
+function keyOf({ uri, range: { start } }: Source): string {
+    return `${uri}#${start.line}:${start.character}`;
 }
 
 /** In a file that can be read from end to end, what is not there is gone for good. */
