@@ -67,6 +67,11 @@ describe('the server lives on after', () => {
         const said = await saidTo(early, HELLO, LIVES);
         expect(said.find(({ id }) => id === 7)?.error?.code).toBe(-32002);
     });
+    test.each([[[null]], [5], [[{ uri: 'file:///a\ud800', name: 'a' }]], [[{ uri: 5, name: 'a' }, { name: 'b' }]]])('folders that are none: %j', async workspaceFolders => {
+        const hello = message({ id: 1, method: 'initialize', params: { processId: null, rootUri: null, capabilities: {}, workspaceFolders } }) + message({ method: 'initialized', params: {} });
+        const said = await saidTo(hello, LIVES);
+        expect(findings(said, 'alive.coffer')).toEqual(['There is no name `brass` here.']);
+    });
     test('all that is no message, or one without sense: what comes after each is understood', async () => {
         const said = await saidTo(HELLO, ...NONSENSE.flatMap((broken, i) => [broken, open(`after${i}.coffer`, 'edition 1\nlet reveal = brass\n')]), LIVES);
         expect(NONSENSE.map((_, i) => findings(said, `after${i}.coffer`))).toEqual(NONSENSE.map(() => ['There is no name `brass` here.']));

@@ -26,7 +26,9 @@ export class CofferWorkspaceManager extends DefaultWorkspaceManager {
         this.initialBuildOptions = { validation: true };
     }
 
-    override async initializeWorkspace(folders: WorkspaceFolder[], cancelToken?: Cancellation.CancellationToken): Promise<void> {
+    override async initializeWorkspace(asked: WorkspaceFolder[], cancelToken?: Cancellation.CancellationToken): Promise<void> {
+        // whatever is asked for waits for this: an address that is none must not end it
+        const folders = Array.isArray(asked) ? asked.filter(hasAddress) : [];
         this.opened = folders.map(folder => URI.parse(folder.uri));
         this.imports.folders = await Promise.all(this.opened.map(async folder => await repositoryOf(folder, this.fileSystemProvider) ?? folder));
         const above = this.opened.flatMap((folder, i) => foldersAbove(folder, this.imports.folders[i]).slice(1));
@@ -54,5 +56,15 @@ export class CofferWorkspaceManager extends DefaultWorkspaceManager {
             const document = await this.langiumDocuments.getOrCreateDocument(uri).catch(() => undefined);
             if (document) collect(document);
         }));
+    }
+}
+
+/** Whether it is an address at all: somebody's editor sent it. */
+function hasAddress(folder: WorkspaceFolder | null): boolean {
+    if (typeof folder?.uri !== 'string') return false;
+    try {
+        return URI.parse(folder.uri).toString() !== '';
+    } catch {
+        return false;
     }
 }
