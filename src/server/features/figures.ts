@@ -82,7 +82,8 @@ function isSound(profile: ast.Profile, dangling: ReadonlySet<ast.Profile>): bool
 
 /** Profiles in which something is named that is not there. */
 function withDanglingNames(document: LangiumDocument): Set<ast.Profile> {
-    return new Set(document.references.flatMap(({ error, $refNode }) => (error && $refNode ? AstUtils.getContainerOfType($refNode.astNode, ast.isProfile) ?? [] : [])));
+    const nodes = document.references.flatMap(({ error, $refNode }) => (error && $refNode ? $refNode.astNode : []));
+    return new Set(nodes.flatMap(node => AstUtils.getContainerOfType(node, ast.isProfile) ?? []));
 }
 
 /** Where a name begins. */
