@@ -1,6 +1,7 @@
+import type { standingAtWalls } from '../../ceiling/at-the-wall.ts';
 import type { Fixture } from '../../job/model.ts';
 import type { Claims } from '../claims.ts';
-import { circle, group, line, rectangle, text, type Group, type Item, type Point, type TextRun } from '../display-list.ts';
+import { circle, group, line, polygon, rectangle, text, type Group, type Item, type Point, type TextRun } from '../display-list.ts';
 import { around, grown, within, type Extent } from '../extent.ts';
 import { clipToConvex } from '../fill/clip.ts';
 import { patched } from '../patch.ts';
@@ -54,6 +55,27 @@ export function fixtureNames(fixtures: readonly PlacedFixture[], view: PlanView,
         return group(`fixture-name.${placed.fixture.name}`, {}, runs.flatMap(run => patched(run, 'paper')));
     });
 }
+
+/**
+ * What stands at a wall, dashed since it is under the ceiling: as long as it is along the wall, and as far out as it stands, its name in front of it. One
+ * that has no depth to speak of is shown by a line. It is no ground that words keep off.
+ */
+export function fixturesAtWalls(
+    standing: ReturnType<typeof standingAtWalls>, view: PlanView, room: Extent, claims: Claims, fileName: FileName, least = 0,
+): readonly Group[] {
+    return standing.map(({ fixture, wall: { from: start, to: end, length }, from, to, atWall: { depth } }) => {
+        const way = { x: (end.x - start.x) / length, y: (end.y - start.y) / length };
+        // the room lies to the right of the wall
+        const at = (along: number, out: number): Point => [toX(view, start.x + way.x * along - way.y * out), toY(view, start.y + way.y * along + way.x * out)];
+        const out = Math.max(depth, LEAST_OUT / view.pointsPerTick), front = at((from + to) / 2, out);
+        const runs = claims.placeFirst(nameCandidates(fixture.name, front, 4, least), extent => within(extent, room)) ?? [];
+        return group(`fixture.${fixture.name}`, { title: `${fixture.kind.replace('-', ' ')} ${fixture.name}`, source: sourceReference(fixture.at, fileName) }, [
+            polygon([at(from, 0), at(to, 0), at(to, out), at(from, out)], 'hidden'), ...runs.flatMap(run => patched(run, 'paper')),
+        ]);
+    });
+}
+/** Points on the sheet: less could not be told from the wall. */
+const LEAST_OUT = 3;
 
 /** Words stand off the ring that is kept clear too, unless it is so large that they would find no place at all. */
 function besideClear(radius: number, clear: number): number {

@@ -1,3 +1,4 @@
+import { standingAtWalls } from '../../ceiling/at-the-wall.ts';
 import { aroundWords } from '../../ceiling/around-words.ts';
 import type { Ceiling, Line } from '../../ceiling/model.ts';
 import { cutSizeOf, isFullGrid } from '../../ceiling/coffer-size.ts';
@@ -18,7 +19,7 @@ import type { SheetOptions } from '../sheet-options.ts';
 import { lastPart } from '../source-reference.ts';
 import { ofWay } from './balloons.ts';
 import { centerLines } from './center-lines.ts';
-import { fixtureNames, fixtureSymbols, placedFixtures } from './fixtures.ts';
+import { fixtureNames, fixturesAtWalls, fixtureSymbols, placedFixtures } from './fixtures.ts';
 import { bottomLabels, cofferLabels } from './labels.ts';
 import { sectionMark, spliceMarks } from './marks.ts';
 import { pieces } from './pieces.ts';
@@ -91,14 +92,14 @@ export function planLayers(
     const lines = centerLines(ceiling, placed, claims, fileName);
     const numbers = cofferLabels(ceiling, view, show, claims, least);
     const lengths = bottomLabels(ceiling, takeOff.pieces.filter(piece => piece.part === 'bottom'), view, show, claims, least);
-    const names = fixtureNames(fixtures, view, room, claims, least);
+    const names = fixtureNames(fixtures, view, room, claims, least), atWalls = fixturesAtWalls(standingAtWalls(ceiling), view, room, claims, fileName, least);
     const marks = sections.flatMap(({ lines, sheet }) => sectionMark(ceiling, lines[0]!, sheet, view, claims) ?? []);
     const splices = spliceMarks(ceiling, view);
     const offWall = wallThickness(view.pointsPerTick) + 3;
     return {
         walls: walls(ceiling, view, fileName),
         pieces: pieces(takeOff.pieces, view, { show, fileName, hidden: placed.hiddenLines }),
-        lines, coffers: numbers, lengths, fixtures: [...symbols, ...names], splices: splices === null ? [] : [splices], marks,
+        lines, coffers: numbers, lengths, fixtures: [...symbols, ...atWalls, ...names], splices: splices === null ? [] : [splices], marks,
         dimensions: [...drawStack(placed.top, view.top, offWall), ...drawStack(placed.left, view.left, offWall), ...drawBesideWalls(placed.beside, view)],
     };
 }
