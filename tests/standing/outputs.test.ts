@@ -110,7 +110,7 @@ test('what was found of a board is no trouble where it is what its stock says', 
 
 test('so does what the dry fit finds wrong', async () => {
     const cwd = folderWith({ 'hall.coffer': `${piecesOverlap.wrong.replaceAll(/(size\s+1x\d)/g, "$1; lengths 8', 16'")}\n${rates}` });
-    for (const output of some(OUTPUTS.filter(({ argv }) => argv[0] !== 'dry-fit'), 3)) {
+    for (const output of some(OUTPUTS.filter(({ argv }) => argv[0] !== 'dry-fit'), 6)) {
         const { code, texts } = await made(cwd, output), what = output.argv.join(' ');
         expect(code, what).toBe(1);
         expect(texts.length, what).toBeGreaterThan(0);
