@@ -78,6 +78,6 @@ function drawn(name: string, ceiling: Ceiling): { readonly file: string; readonl
 const INTRODUCTION = `
 # Kinds of rooms, lines, beams and meetings
 
-Each with an example, and what it comes to: drawn by the program from the text beside it. Stock and beams that the examples share stand at the end;
-\`cofferwright cut-list\` on a file of [kinds](kinds) shows every piece. What may stand where is in [the reference](REFERENCE.md).
+Each with an example and its drawing, which the program makes from the text beside it. Stock and beams that the examples share are at the end;
+\`cofferwright cut-list\` on a file of [kinds](kinds) shows every piece. What can be written where is in [the reference](REFERENCE.md).
 `;

@@ -10,6 +10,6 @@ export function aroundWords(around: Around, show: (ticks: Ticks) => string): str
         (own.kind === 'band' ? `a band ${show(own.height.ticks)} high` : `a half beam ${show(own.width.ticks + own.section.sideThickness.ticks)} wide`));
     return [...walls].map(([words, own]) => {
         const all = own.length === Object.keys(around).length;
-        return `${words} ${all ? 'round the walls' : `along the ${listed(own.map(({ side }, i) => (i > 0 ? `the ${side}` : side)))} wall`}`;
+        return `${words} ${all ? 'around the walls' : `along the ${listed(own.map(({ side }, i) => (i > 0 ? `the ${side}` : side)))} wall`}`;
     });
 }

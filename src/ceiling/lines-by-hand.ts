@@ -115,7 +115,7 @@ function saidTooLittle(line: StandingLine, chords: readonly Chord[], troubles: T
     const { from, to } = chords[0]!;
     troubles.push({
         kind: 'not-supported', what: `line ${line.name}, which leaves the room and comes back into it`,
-        instead: `a line that is said where it begins and stops: \`from wall-${from.name}\`, \`until wall-${to.name}\``, at: line.at,
+        instead: `a line that is given its ends: \`from wall-${from.name}\`, \`until wall-${to.name}\``, at: line.at,
     });
 }
 

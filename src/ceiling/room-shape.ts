@@ -35,7 +35,7 @@ function lengthTroubles({ name, length, assumed }: RoomWall, { job }: Room): Tro
     return ticks > LONGEST_WALL ? [{ kind: 'not-supported', what: `a wall longer than ${printLength(LONGEST_WALL, job.show.value)}`, instead: 'the length of one room', at }] : [];
 }
 
-/** What was measured twice and does not agree; what a tape cannot tell is let pass. */
+/** What was measured twice and does not agree; what a tape cannot tell is accepted. */
 function tapeTroubles({ gap, stretched, checks }: Outline, walls: readonly RoomWall[]): Trouble[] {
     const open = Math.hypot(gap.x, gap.y);
     return [

@@ -93,7 +93,7 @@ class Look {
     private async take(path: string, top: string, isLink: boolean): Promise<void> {
         this.files.add(path);
         if (this.files.size > MOST_FILES)
-            throw new UsageError(`There are more than ${MOST_FILES} files in what was asked for, which are the most that are read at once: name the folders of some houses`);
+            throw new UsageError(`There are more than ${MOST_FILES} files in what was asked for, and that is the limit: name the folders of some houses`);
         if (!isLink) return;
         const target = await this.disk.realpath(path);
         const inside = await Promise.all([top, this.cwd].map(async folder => isWithin(target, await this.disk.realpath(folder))));

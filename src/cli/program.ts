@@ -29,9 +29,9 @@ interface Surroundings extends Omit<World, 'terminal'> {
 
 const ABOUT = 'Coffered ceilings of box beams, written as text: what does not fit, every piece, every board, every drawing.';
 const NOTES = `
-Files are .coffer files or folders of them; - is standard input; nothing means the current folder.
+Files are .coffer files or folders of them; - is standard input; without any, the current folder is read.
 
-Exit codes: 0 nothing wrong, 1 something found or a list incomplete, 2 asked wrongly or a file that cannot be read or written, 101 a mistake in this program;
+Exit codes: 0 nothing wrong, 1 something found or a list incomplete, 2 wrong use or a file that cannot be read or written, 101 a mistake in this program;
 stopped by Ctrl+C 130, by another program 143.
 
 It computes and draws; it does not judge whether a ceiling is safe. Local codes and licensed people come first.`;
@@ -62,52 +62,52 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
         .configureOutput({ writeOut: text => { world.openTerminal('never').result(terminalLines(text.trimEnd().split('\n'))); }, writeErr: text => { text.trimEnd().split('\n').forEach(line => world.openTerminal('never').say(line)); } });
     const withFiles = (name: string, about: string): Command => program.command(name).description(about)
         .argument('[files...]', 'files or folders; - is standard input')
-        .option('--stdin-file-path <path>', 'where the text on standard input belongs');
-    const rooms = new Option('--room <name>', 'only this room; say it again for another').argParser((name: string, before: string[]) => [...before, name]).default([], 'all');
-    const alternates = new Option('--with <alternate>', 'only this alternate; say it again to combine it with another').argParser((name: string, before: string[]) => [...before, name]).default([], 'each by itself');
-    const lists = new Option('--format <format>', 'how to print it').choices(LIST_FORMATS).default('human');
-    const force = new Option('--force', 'replace also files that this program has not made, or that were changed since').default(false);
+        .option('--stdin-file-path <path>', 'the path that the text on standard input counts as');
+    const rooms = new Option('--room <name>', 'only this room; repeat it for more rooms').argParser((name: string, before: string[]) => [...before, name]).default([], 'all');
+    const alternates = new Option('--with <alternate>', 'only this alternate; repeat it to combine alternates').argParser((name: string, before: string[]) => [...before, name]).default([], 'each by itself');
+    const lists = new Option('--format <format>', 'output format').choices(LIST_FORMATS).default('human');
+    const force = new Option('--force', 'also replace files that this program did not make, or that were changed since').default(false);
     const act = <Options>(job: (options: Options & { files: string[] }, world: World) => ExitCode | Promise<ExitCode>) =>
         (files: string[], options: Options) =>
             run(terminal => rehearsing({ ...world, terminal }, world.ready, live => job({ ...options, files }, live)));
 
-    withFiles('check', 'say what is wrong')
-        .addOption(new Option('--format <format>', 'how to print it').choices(CHECK_FORMATS).default('human'))
-        .addOption(new Option('--fail-on <severity>', 'the least that makes the exit code 1').choices(['error', 'warning', 'hint']).default('warning'))
-        .option('--exit-zero', 'end with 0 whatever is found', false)
-        .option('--watch', 'stay, and check again after every change', false)
+    withFiles('check', 'report what does not fit')
+        .addOption(new Option('--format <format>', 'output format').choices(CHECK_FORMATS).default('human'))
+        .addOption(new Option('--fail-on <severity>', 'the mildest finding that makes the exit code 1').choices(['error', 'warning', 'hint']).default('warning'))
+        .option('--exit-zero', 'exit with 0 whatever is found', false)
+        .option('--watch', 'keep running, and check again after every change', false)
         .action(act<CheckOptions>(check));
     withFiles('cut-list', 'every piece, for the saw').addOption(lists).addOption(rooms).action(act<ListOptions>(cutList));
-    const quick = new Option('--quick', 'plan at once; do not look for cheaper boards, nor for the proof that there are none').default(false);
+    const quick = new Option('--quick', 'take the first plan; do not search for cheaper boards').default(false);
     const withBoards = (name: string, about: string): Command => withFiles(name, about).addOption(lists).addOption(rooms).addOption(quick);
     withBoards('boards', 'what to buy, what to cut from each board, and what is left')
         .option('--leftovers', 'print what is left instead, as lines for the stocks of the next job', false).action(act<LeftoversOptions>(boards));
     withBoards('order', 'what to order from whom: lengths, counts, board feet, prices, lead times').action(act<BoardsOptions>(order));
-    withFiles('dry-fit', 'put the cut list together and say what does not fit').addOption(new Option('--format <format>', 'how to print it').choices(FIT_FORMATS).default('human'))
+    withFiles('dry-fit', 'put the pieces of the cut list together and report what does not fit').addOption(new Option('--format <format>', 'output format').choices(FIT_FORMATS).default('human'))
         .addOption(rooms).action(act<FitOptions>(dryFit));
     withBoards('saw', 'the boards in the order of the saw: fences, stops, miters, machining; every cut mark')
-        .option('--sheets <folder>', 'draw the boards as they lie at the saw instead, to be printed', filled).addOption(force).action(act<SawOptions>(saw));
+        .option('--sheets <folder>', 'instead, draw the boards as they lie at the saw into this folder, for printing', filled).addOption(force).action(act<SawOptions>(saw));
     withFiles('labels', 'a label for every piece, and one for each bundle of spacers cut alike, in the order of the saw, as SVG and HTML to be printed').addOption(rooms).addOption(quick)
-        .option('--out <folder>', 'where they go', filled, 'labels').addOption(force).addOption(new Option('--paper <paper>', 'letter, or A4 where the job is in millimeters, unless said').choices(LABEL_PAPERS))
+        .option('--out <folder>', 'the folder to write to', filled, 'labels').addOption(force).addOption(new Option('--paper <paper>', 'default: letter, or A4 where the job is in millimeters').choices(LABEL_PAPERS))
         .action(act<LabelOptions>(labels));
     withFiles('estimate', 'what the job costs and is sold for, with every alternate beside it').addOption(lists).addOption(rooms)
         .addOption(alternates).addOption(quick).action(act<EstimateOptions>(estimate));
     withFiles('bid', 'the client\'s page: what is done, for how much, on which terms').addOption(rooms).addOption(alternates).addOption(quick)
-        .option('--out <folder>', 'where it goes', filled, 'bids').addOption(force).addOption(new Option('--format <format>', 'how to write it').choices(BID_FORMATS).default('pdf'))
-        .option('--date <date>', 'the date that stands on it; a line to fill in where none is said').action(act<BidOptions>(bid));
+        .option('--out <folder>', 'the folder to write to', filled, 'bids').addOption(force).addOption(new Option('--format <format>', 'output format').choices(BID_FORMATS).default('pdf'))
+        .option('--date <date>', 'the date on it; without one there is a line to fill in').action(act<BidOptions>(bid));
     withFiles('draw', 'plan and sections as SVG files, or as DXF files at true size')
-        .option('--out <folder>', 'where they go', filled, 'drawings').addOption(force)
-        .addOption(new Option('--format <format>', 'for a browser or a printer, or for a drawing program').choices(DRAWING_FORMATS).default('svg')).addOption(new Option('--theme <theme>', 'colors of an SVG; auto: light or dark as its reader has it').choices(THEMES).default('print'))
+        .option('--out <folder>', 'the folder to write to', filled, 'drawings').addOption(force)
+        .addOption(new Option('--format <format>', 'svg for a browser or a printer, dxf for a drawing program').choices(DRAWING_FORMATS).default('svg')).addOption(new Option('--theme <theme>', 'colors of an SVG; auto: light or dark, as the viewer is set').choices(THEMES).default('print'))
         .addOption(rooms).action(act<DrawOptions>(draw));
     withFiles('model', 'the pieces as solids, for another program: glTF to be looked at, IFC4 for a building model')
-        .option('--out <folder>', 'where they go', filled, 'models').addOption(force).addOption(new Option('--format <format>', 'of the files').choices(MODEL_FORMATS).default('gltf'))
+        .option('--out <folder>', 'the folder to write to', filled, 'models').addOption(force).addOption(new Option('--format <format>', 'output format').choices(MODEL_FORMATS).default('gltf'))
         .addOption(rooms).action(act<ModelOptions>(model));
     withFiles('print', 'a page as the editor\'s panes show it, as a file: HTML that prints well, SVG, or CSV')
-        .addOption(new Option('--page <page>', 'which one').choices(PRINTED_PAGES).default('plan')).addOption(new Option('--format <format>', 'how to write it').choices(PAGE_FORMATS).default('html'))
-        .option('--out <folder>', 'where it goes', filled, 'pages').addOption(force).addOption(rooms).addOption(quick).action(act<PrintOptions>(print));
-    program.command('explain').description('the page of a rule; all rules without a name').argument('[rule]')
+        .addOption(new Option('--page <page>', 'which page').choices(PRINTED_PAGES).default('plan')).addOption(new Option('--format <format>', 'output format').choices(PAGE_FORMATS).default('html'))
+        .option('--out <folder>', 'the folder to write to', filled, 'pages').addOption(force).addOption(rooms).addOption(quick).action(act<PrintOptions>(print));
+    program.command('explain').description('explain a rule; without a name, list all rules').argument('[rule]')
         .action((rule: string | undefined) => run(terminal => explain(rule, { terminal })));
-    withFiles('format', 'lay the text out the one way').option('--check', 'change nothing, name the files that would change', false).action(act<FormatOptions>(format));
+    withFiles('format', 'format the files in the one standard layout').option('--check', 'change nothing, name the files that would change', false).action(act<FormatOptions>(format));
     program.command('language-server').description('answer an editor, by the Language Server Protocol').requiredOption('--stdio', 'talk over standard input and output')
         .action(() => run(() => world.serveEditor()));
     return program;

@@ -9,7 +9,7 @@ export const LOOKING = 'Looking for the cheapest boards …';
 
 /** How far the search is: how many stocks it is done with, and by how many percent the plan of the one it is at may be above the cheapest. */
 export function progressText(stocks: number, done: number, percent?: number): string {
-    const gap = percent === undefined ? '' : `, the next at most ${percent.toFixed(1)} % above its cheapest`;
+    const gap = percent === undefined ? '' : `, the next at most ${percent.toFixed(1)} % above the cheapest`;
     return `Looking for the cheapest boards: ${done} of ${counted(stocks, 'stock')} done${gap} …`;
 }
 
@@ -27,7 +27,7 @@ export function solveBy({ quick }: { readonly quick: boolean }, { prover, stoppe
         if (asked.length === 0) return first;
         const answers = new Map<number, Answer>();
         const isWhole = await searched(asked, prover, answers, stopped, text => terminal.progress(text));
-        if (!isWhole && !told) terminal.say('The search for cheaper boards was stopped: these are the best that were found until then.');
+        if (!isWhole && !told) terminal.say('The search for cheaper boards was stopped: these are the best found so far.');
         told ||= !isWhole;
         return answered(answers, { atOnce: !isWhole });
     };

@@ -13,7 +13,7 @@ export function knownBy(cost: Rational, lowerBound: Rational, least: Known['leas
 
 /** In plain words, for whoever pays: how good, and among which ways to cut. */
 export function knownText(known: Known): string {
-    const looked = known.as === 'first plan' || !known.model ? '' : ` (looked at: ${[MODELS[known.model], ...(known.under ?? []).map(term => TERMS[term])].join('; ')})`;
+    const looked = known.as === 'first plan' || !known.model ? '' : ` (ways of cutting compared: ${[MODELS[known.model], ...(known.under ?? []).map(term => TERMS[term])].join('; ')})`;
     return `${goodText(known)}${looked}`;
 }
 
@@ -34,7 +34,7 @@ const TERMS: Readonly<Record<CuttingTerm, string>> = {
 function goodText({ as, least, percent }: Known): string {
     const [cheap, cheaper, above] = least === 'money' ? ['cheapest', 'cheaper', 'above'] : ['least', 'shorter', 'more board than'];
     switch (as) {
-        case 'first plan': return `a first plan: a ${cheaper} one may exist`;
+        case 'first plan': return `a first plan; a ${cheaper} one may exist`;
         case 'within': return `at most ${percent} % ${above} the ${cheap} possible`;
         case 'none cheaper': return `none ${cheaper} exists`;
     }

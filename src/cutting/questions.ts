@@ -208,7 +208,7 @@ function reasonFor({ piece, length }: Blank, offers: readonly Offer[], job: JobS
     const longest = offers.at(-1)?.length;
     if (longest !== undefined) return `it is ${show(length)}, and the longest ${stock.name} is ${show(longest)}, ${show(Math.max(0, longest - job.endTrim.value))} without its ends`;
     return stock.lengths.length === 0
-        ? `nobody has said in which lengths ${stock.name} is sold`
+        ? `${stock.name} has no \`lengths\` that it is sold in`
         : `no ${stock.name} is sold that is at most ${show(job.longestBoard?.value ?? 0)} long`;
 }
 

@@ -34,7 +34,7 @@ export interface DryFit {
 /** What was looked at. */
 interface Looked {
     readonly pieces: number;
-    /** Pairs near enough to each other to be looked at for overlap. */
+    /** Pairs near enough to each other to be checked for overlap. */
     readonly pairs: number;
     /** Pairs that have to touch, and pairs that have to keep a planned gap. */
     readonly joints: number; readonly gaps: number;

@@ -156,11 +156,11 @@ function notSaid(parts: readonly Part[], minutes: readonly Rational[], currency:
     };
     for (const [i, part] of parts.entries()) {
         const { rates: { labor, bid } } = part, where = parts.length === 1 ? '' : `, ${roomsOf([part])}`;
-        if (!labor.rate && !minutes[i]!.equals(0)) say('labor.crew', `${Math.ceil(minutes[i]!.valueOf() / 6) / 10} hours of work: say crew ... rate`, labor.at);
+        if (!labor.rate && !minutes[i]!.equals(0)) say('labor.crew', `${Math.ceil(minutes[i]!.valueOf() / 6) / 10} hours of work: give crew ... rate`, labor.at);
         if (!labor.at) say('labor', `all work${where}: there is no labor block in this folder or above it`, undefined);
         if (!bid.profit) say('bid.profit', `the profit${where}`, bid.at);
         for (const given of [labor.rate, bid.delivery, bid.minimum, ...bid.allowances]) {
-            if (given && given.value.currency !== currency) say('currency', `what is said in ${given.value.currency}: the job is in ${currency}`, given.at);
+            if (given && given.value.currency !== currency) say('currency', `what is priced in ${given.value.currency}: the job is in ${currency}`, given.at);
         }
     }
     for (const { at } of tooLarge) say('bid.profit', 'the profit: a share of the price has to be less than 100 %', at);

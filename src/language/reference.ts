@@ -14,7 +14,7 @@ export function languageReference(services: CofferServices): string {
     const told = (node: object): string => services.documentation.DocumentationProvider.getDocumentation(node as never)?.trim().replace(/\s*\n\s*/g, ' ') ?? '';
     return [
         introduction.trim(), '',
-        '## Blocks', '', 'A `?` marks what need not be said. What stands after `=` holds where nothing is said.', '',
+        '## Blocks', '', 'A `?` marks what can be left out. What follows `=` is the default.', '',
         ...file.items.filter(ast.isKind).flatMap(kind => block(kind, services, told)),
         '## Lists of words', '', '| list | words |', '|---|---|',
         ...file.items.filter(ast.isWords).map(words => `| ${words.name} | ${words.words.map(word => `\`${word.name}\``).join(', ')}${dash(told(words))} |`), '',
@@ -28,8 +28,8 @@ function block(kind: ast.Kind, services: CofferServices, told: (node: object) =>
     const properties = [...services.vocabulary.properties(kind).values()];
     return [
         `### ${kind.name}`, '', ...(told(kind) ? [told(kind), ''] : []),
-        ...(value ? [`Its line holds: \`${typeText(value)}\`${modifiers(value)}. ${sentences(value).join(' ')}`.trim(), '', ...listOf(value, told)] : []),
-        ...(properties.length > 0 ? ['| property | holds | |', '|---|---|---|', ...properties.map(row), ''] : []),
+        ...(value ? [`Its line has: \`${typeText(value)}\`${modifiers(value)}. ${sentences(value).join(' ')}`.trim(), '', ...listOf(value, told)] : []),
+        ...(properties.length > 0 ? ['| property | value | |', '|---|---|---|', ...properties.map(row), ''] : []),
     ];
 
     function row(property: ast.PropertyDecl): string {

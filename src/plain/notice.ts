@@ -1,7 +1,7 @@
 /** Stands over everything that may not be built from, bought or sold as it is. */
 export const NOT_AS_IT_STANDS = 'Not to be built from as it stands';
 /** Stands over what a text says, and no figure here would be another for. */
-export const USED_NOWHERE = 'Said, and used in no figure here';
+export const USED_NOWHERE = 'Written, but not used in any figure here';
 
 /** What stands at the head of an output: the words over it, and a line each; nothing where nothing has to be said. A calm one condemns nothing. */
 export function isCalm([head]: readonly string[]): boolean {

@@ -29,7 +29,7 @@ export interface RoomHead {
     readonly source: SourceJson;
     /** False where the room could not be laid out: nothing follows of it then. */
     readonly laidOut: boolean;
-    /** Errors in the room's file and in what it imports: nothing should be cut before they are mended. */
+    /** Errors in the room's file and in what it imports: nothing should be cut before they are fixed. */
     readonly errors: Count;
 }
 

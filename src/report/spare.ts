@@ -8,10 +8,10 @@ export function spareText(plans: readonly BoardPlan[], show: Show): string {
     const stocks = plans.flatMap(plan => plan.stocks).filter(({ buy }) => buy.length > 0), nameOf = stockNames(stocks.map(({ stock }) => stock));
     const reckoned = stocks.filter(({ stock: { defects, spare } }) => defects ?? spare);
     const none = [...new Set(stocks.filter(one => !reckoned.includes(one)).map(({ stock }) => nameOf(stock)))];
-    if (reckoned.length === 0) return 'Nothing is reckoned for defects or breakage: a stock may say `defects` or `spare`.';
+    if (reckoned.length === 0) return 'Nothing is added for defects or breakage: a stock can have `defects` or `spare`.';
     const spares = reckoned.flatMap(({ stock, spare }) => spare ? `${spare.count} x ${printLength(spare.length, show)} of ${nameOf(stock)}${stock.defects ? ` (${percentText(stock.defects.value)} are expected to be unusable)` : ''}` : []);
     return [
-        ...spares.length > 0 ? [`Bought besides what is cut, for defects and breakage: ${spares.join(', ')}.`] : [],
-        ...none.length > 0 ? [`Nothing is reckoned for defects of ${none.join(', ')}.`] : [],
+        ...spares.length > 0 ? [`Extra boards for defects and breakage: ${spares.join(', ')}.`] : [],
+        ...none.length > 0 ? [`Nothing is added for defects of ${none.join(', ')}.`] : [],
     ].join(' ');
 }

@@ -34,7 +34,7 @@ export function standingText(
     const standing = standingOfRooms(rooms);
     return [
         ...rooms.flatMap(({ room: { name }, takeOff, standing: { errors } }) => [
-            ...errors.length > 0 ? [paint.error(`room ${name}: ${counted(errors.length, 'error')} in what it is made from. Do not ${dont} before ${errors.length === 1 ? 'it is' : 'they are'} mended.`)] : [],
+            ...errors.length > 0 ? [paint.error(`room ${name}: ${counted(errors.length, 'error')} in what it is made from. Do not ${dont} before ${errors.length === 1 ? 'it is' : 'they are'} fixed.`)] : [],
             ...takeOff ? [] : [paint.error(`room ${name}: cannot be laid out, so ${lacks}.`)],
         ]),
         ...isSound(standing) ? [] : [paint.error(`${NOT_AS_IT_STANDS}:`), ...under(standingLines(standing), width)],

@@ -6,14 +6,14 @@ const wrong = changed(HALL, '  wall north  12\' 10"', '  wall north  12\' 10"  /
 export const allowUnused = defineRule({
     name: 'allow-unused',
     severity: 'hint',
-    title: 'A comment allows something that is not there',
+    title: 'A comment allows a finding that is not there',
     explanation: `
 \`// allow RULE: reason\` silences one rule on its own line, or on the next where the comment stands alone. The finding stays
 in reports, as allowed, with the reason:
 
     held-down  1/2"   // allow side-misses-blocking: the blocking is furred down here
 
-Where nothing of that rule is found there, the mistake has been mended, the line has moved, or the name is misspelled: take
+Where nothing of that rule is found there, the mistake has been fixed, the line has moved, or the name is misspelled: take
 the comment away, or it will hide the next mistake.`,
     wrong,
     right: changed(wrong, '  // allow rounding-left-over: hidden by the bookcase', ''),

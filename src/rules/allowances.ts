@@ -32,7 +32,7 @@ function placeOf(one: Finding | Allowance): string {
 }
 
 function hintOf({ rule, at }: Allowance): Finding {
-    const message = ruleNamed(rule) ? `Nothing of ${rule} is found here: take the comment away.` : `${rule} is no rule that finds anything here and may be allowed.`;
-    const remove = { title: 'Take the comment away', edits: [{ uri: at.uri, range: at.range, text: '' }], preferred: true };
+    const message = ruleNamed(rule) ? `There is no ${rule} finding here: take the comment out.` : `${rule} is not a rule whose findings can be allowed here.`;
+    const remove = { title: 'Take the comment out', edits: [{ uri: at.uri, range: at.range, text: '' }], preferred: true };
     return findingOf({ rule: allowUnused.name, severity: allowUnused.severity, at, message, fixes: [remove] });
 }

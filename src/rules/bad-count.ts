@@ -16,7 +16,7 @@ beam crosses that wall.`,
     check: {
         room({ layout }, report) {
             for (const { value, at, what } of troublesOf(layout, 'bad-count')) {
-                report({ at, message: `${shortest(value, 4)} is no number of ${what}: it wants a whole number, 1 or more.` });
+                report({ at, message: `There cannot be ${shortest(value, 4)} ${what}: write a whole number, 1 or more.` });
             }
         },
     },

@@ -12,17 +12,18 @@ export const bandHitsCasing = defineRule({
     severity: 'error',
     title: 'A band, a half beam or a beam hangs over a casing or a cabinet',
     explanation: `
-What stands at a wall ends somewhere below the ceiling: the head casing of a window or a door, a cabinet. What runs along that wall over
-it, or ends there, has to hang less low than that.
+The head casing of a window or a door, or a cabinet, ends some way below the ceiling. What runs along that wall above it, or ends there,
+has to stay higher than that.
 
-    runs over by = lower edge below the ceiling - top of the casing below the ceiling
+    too low by = lower edge below the ceiling - top of the casing below the ceiling
 
-A band whose lower edge is 6" down runs 7/8" over a head casing that ends 5 1/8" below the ceiling. Hang it higher, make the beams less
+A band whose lower edge is 6" down hangs 7/8" lower than the top of a head casing that ends 5 1/8" below
+the ceiling. Hang it higher, make the beams less
 deep, or let nothing run along that wall, \`perimeter { kind none }\`. A line that ends over it is moved clear of it, or is less deep.
 
-The place is said in the fixture's line: the wall, along it where it begins (from its west or north end) and how wide it is; and
-\`below-ceiling\`, or \`height\` from the floor beside the ceiling's own. Without a width it is looked at all along the wall. A casing
-stands 3/4" out from the wall, where its \`depth\` does not say otherwise.`,
+The fixture's line gives the place: the wall, along it where it begins (from its west or north end) and how wide it is; and
+\`below-ceiling\`, or \`height\` from the floor beside the ceiling's own. Without a width it is checked along the whole wall. A casing
+stands 3/4" out from the wall, unless its \`depth\` is given.`,
     wrong,
     right: changed(wrong, '5 1/8"', '6"'),
     basis: 'Geometry of the plan and the section. Thickness of a casing, 3/4": common practice, no source.',
@@ -33,7 +34,7 @@ stands 3/4" out from the wall, where its \`depth\` does not say otherwise.`,
                 const { fixture: { name, kind, at }, atWall: { below, width }, wall } = standing;
                 if (below === undefined) continue;
                 if (below < 0) {
-                    report({ at, message: `${name} is ${size(-below)} higher than the ceiling${room.height ? `, which is ${size(room.height.value)} high` : ''}. Measure it again, or say how far below the ceiling it ends: \`below-ceiling\`.` });
+                    report({ at, message: `${name} is ${size(-below)} higher than the ceiling${room.height ? `, which is ${size(room.height.value)} high` : ''}. Measure it again, or write how far below the ceiling it ends: \`below-ceiling\`.` });
                     continue;
                 }
                 // of a casing that has no width on its line, nobody knows which lines end over it
@@ -42,8 +43,8 @@ stands 3/4" out from the wall, where its \`depth\` does not say otherwise.`,
                     const by = reaching.foot - below;
                     report({
                         at,
-                        message: `${capitalized(reaching.name)} ${isEdging(reaching) ? 'runs' : 'hangs'} ${size(by)} over the ${kind} ${name}${isEdging(reaching) ? '' : ` at the ${wall.name} wall`}: `
-                            + `its lower edge is ${size(reaching.foot)} below the ceiling, and the ${kind} ends ${size(below)} below it. ${advice(reaching, by, size)}`,
+                        message: `${capitalized(reaching.name)} hangs ${size(by)} lower than the top of the ${kind} ${name}${isEdging(reaching) ? '' : ` at the ${wall.name} wall`}: `
+                            + `its lower edge is ${size(reaching.foot)} below the ceiling, and the top of the ${kind} ${size(below)}. ${advice(reaching, by, size)}`,
                         ...fixed(reaching, by),
                     });
                 }
@@ -51,10 +52,10 @@ stands 3/4" out from the wall, where its \`depth\` does not say otherwise.`,
 
             function fixed({ what }: Reaching, by: number): Pick<Found, 'fixes' | 'related'> {
                 if (what === 'trim') return {};
-                if (!('kind' in what)) return { related: [{ at: what.at, message: 'the line is built as said here' }] };
+                if (!('kind' in what)) return { related: [{ at: what.at, message: 'the beam of the line is set here' }] };
                 const { perimeter } = what, { belowBeams } = perimeter, higher = belowBeams.value.ticks - by;
                 const text = what.kind === 'band' && higher >= 0 ? spelledLike(belowBeams.value, higher, job) : undefined;
-                return { fixes: replacing(belowBeams, text, `Hang the band ${size(by)} higher: ${text}`), related: [{ at: perimeter.at, message: 'what runs along the wall is said here' }] };
+                return { fixes: replacing(belowBeams, text, `Hang the band ${size(by)} higher: ${text}`), related: [{ at: perimeter.at, message: 'what runs along the wall is set here' }] };
             }
         },
     },

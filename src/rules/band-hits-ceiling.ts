@@ -12,13 +12,13 @@ const wrong = changed(HALL_WITH_BAND, 'stock        poplar-1x6', `stock        p
 export const bandHitsCeiling = defineRule({
     name: 'band-hits-ceiling',
     severity: 'error',
-    title: 'The band is higher than the place it hangs in',
+    title: 'The band is taller than the room between its lower edge and the ceiling',
     explanation: `
 From the ceiling to the band's lower edge there is the depth of the beams and what the band hangs below them
-(\`below-beams\`). A higher board does not go there.
+(\`below-beams\`). A taller band does not fit.
 
-Beams 5 3/4" deep and a band 1/4" below them leave 6". A band of 6 1/4" is 1/4" too high: rip it to 6" or less. A little less
-spares scribing it to the ceiling; the trim covers 3/8" and more.`,
+Beams 5 3/4" deep and a band 1/4" below them leave 6". A band of 6 1/4" is 1/4" too tall: rip it to 6" or less. A little less
+saves scribing it to the ceiling; the trim covers 3/8" and more.`,
     wrong,
     right: changed(wrong, '6 1/4"', '5 3/4"'),
     basis: 'Geometry of the section.',
@@ -29,9 +29,9 @@ spares scribing it to the ceiling; the trim covers 3/8" and more.`,
                 const perimeter = perimetersOf(layout.room).find(each => sameSource((each.rip ?? each.stock ?? each).at, at));
                 report({
                     at,
-                    message: `The band is ${size(height - room)} too high: it is ${size(height)}, and its lower edge hangs ${size(room)} below the ceiling. `
+                    message: `The band is ${size(height - room)} too tall for its place: it is ${size(height)} high, and its lower edge is ${size(room)} below the ceiling. `
                         + (room > 0 ? `Rip it to ${size(room)} or less.` : 'Hang it lower.'),
-                    related: perimeter?.belowBeams.said ? [{ at: perimeter.belowBeams.at, message: 'this is how low it hangs' }] : [],
+                    related: perimeter?.belowBeams.said ? [{ at: perimeter.belowBeams.at, message: 'this sets how low it hangs' }] : [],
                     fixes: perimeter?.rip && room > 0 ? replacing(perimeter.rip, spelledLike(perimeter.rip.value, room, job), `Rip the band to ${size(room)}`) : [],
                 });
             }

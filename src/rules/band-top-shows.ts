@@ -15,7 +15,7 @@ export const bandTopShows = defineRule({
     severity: 'error',
     title: 'The band hangs so low that the trim does not cover its upper edge',
     explanation: `
-The band runs round the walls; its lower edge stands \`below-beams\` under the beams, and the ceiling trim covers its upper
+The band runs around the walls; its lower edge stands \`below-beams\` under the beams, and the ceiling trim covers its upper
 edge.
 
     top of the band = depth of the beams + below-beams - height of the band
@@ -45,7 +45,7 @@ showing above it. A lap of less than 3/8" is a **warning**. Take a wider board f
                     message: `${bare > 0 ? `${size(bare)} of bare wall shows above the band` : `The trim laps the band only ${size(-bare)}`}: `
                         + `the band is ${size(band.height.ticks)} high, its lower edge ${size(band.lowerEdge.ticks)} below the ceiling and its top ${size(top)}, and the trim is ${size(trim)} high. `
                         + `Make the band ${wider} high or more, or the trim ${size(top + LAP)}.`,
-                    related: perimeter.belowBeams.said ? [{ at: perimeter.belowBeams.at, message: 'this is how low it hangs' }] : [],
+                    related: perimeter.belowBeams.said ? [{ at: perimeter.belowBeams.at, message: 'this sets how low it hangs' }] : [],
                 });
             }
         },

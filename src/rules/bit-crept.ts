@@ -49,7 +49,7 @@ scrap and it is an **error**: recut it from a fresh board. (A shallow one can be
                 report({
                     ...wordsOf(board.rabbet),
                     severity: Math.abs(crept) > SCRAP ? 'error' : 'warning',
-                    message: `Board ${board.name} is cut ${size(Math.abs(crept))} too ${crept > 0 ? 'deep' : 'shallow'}, ${size(board.rabbet.value)} for ${size(drawn.width.ticks)}: `
+                    message: `Board ${board.name} is cut ${size(Math.abs(crept))} too ${crept > 0 ? 'deep' : 'shallow'}, ${size(board.rabbet.value)} instead of ${size(drawn.width.ticks)}: `
                         + `the groove steps at its corners. ${remedy}`,
                     related: [{ at: drawn.widthAt, message: `the rabbet is drawn ${size(drawn.width.ticks)} wide` }],
                 });

@@ -18,16 +18,16 @@ const wrong = porchBox(`
 export const blockingOffWidth = defineRule({
     name: 'blocking-off-width',
     severity: 'error',
-    title: 'Spacers and blocking set the sides at two widths',
+    title: 'Spacers and blocking set the sides at different widths',
     explanation: `
-Above, the blocking holds the sides apart; further down the spacers do. The bottom wants the same width of both.
+Above, the blocking holds the sides apart; further down the spacers do. The bottom needs both at the same width.
 
 Blocking of 5 1/2" and spacers of 5 3/8" pull the sides in by 1/16" each at every spacer: a bottom of 5 1/2" binds there, and
 the beam is wasp-waisted. Spacers wider than the blocking by more than the greatest \`gap\` push the sides out, and the gap
 beside the bottom shows.
 
 Rip both to the same width, best at one fence setting. Where the blocking itself does not suit the bottom,
-\`bottom-wont-fit\` or \`bottom-gap-shows\` says so, and this rule is silent until that is mended.`,
+\`bottom-wont-fit\` or \`bottom-gap-shows\` says so, and this rule is silent until that is fixed.`,
     wrong,
     right: changed(wrong, '5 3/8"', '5 1/2"'),
     basis: 'Geometry of the section.',

@@ -20,7 +20,7 @@ const wrong = porchBox(`
 export const bottomMissesRabbet = defineRule({
     name: 'bottom-misses-rabbet',
     severity: 'error',
-    title: 'A bottom is let into rabbets that are not there, or not of its size',
+    title: 'A bottom is let into rabbets that are missing or of the wrong size',
     explanation: `
 A bottom that is let into its sides lies in a rabbet along the lower back edge of each. The rabbet is as wide as the bottom is let in, and
 as high as the bottom is thick: then its face is flush with the lower edges of the sides.
@@ -28,7 +28,7 @@ as high as the bottom is thick: then its face is flush with the lower edges of t
     bottom = blocking + 2 x let in - play
 
 Beside a bottom of 3/4" a rabbet 5/8" high leaves it 1/8" proud. \`in-rabbets let-in 1/4"\` alone is enough: the sides then get the rabbet
-that it wants. Such sides meet in miters, since one that runs past would stand in the way of the bottom that crosses it.`,
+that it needs. Such sides meet in miters, since one that runs past would stand in the way of the bottom that crosses it.`,
     wrong,
     right: changed(wrong, '5/8"', '3/4"'),
     basis: 'Geometry of the section.',
@@ -48,7 +48,7 @@ that it wants. Such sides meet in miters, since one that runs past would stand i
                 if (!rabbet && letIn) return;                                                   // its thickness is not known
                 report({
                     ...wordsOf(bottom.place), related: rabbet ? [{ at: rabbet.at, message: `this rabbet is on the ${rabbet.value.edge} ${rabbet.value.face} edge` }] : [],
-                    message: `The bottom is let into rabbets, and the sides have none along their lower back edge. Say how far: \`in-rabbets let-in 1/4"\`${rabbet ? ', with no other rabbet' : ''}.`,
+                    message: `The bottom is to be let into rabbets, but the sides have none along their lower back edge. Give how far it is let in: \`in-rabbets let-in 1/4"\`${rabbet ? ', with no other rabbet' : ''}.`,
                 });
                 return;
             }
@@ -56,7 +56,7 @@ that it wants. Such sides meet in miters, since one that runs past would stand i
             if (letIn && letIn.value.ticks !== width.ticks) {
                 report({
                     ...wordsOf(letIn), related: [{ at: widthAt, message: `the rabbet is ${size(width.ticks)} wide` }],
-                    message: `The bottom is let in ${size(letIn.value.ticks)} and the rabbets of the sides are ${size(width.ticks)} wide. Make both the same, or say one of the two.`,
+                    message: `The bottom is let in ${size(letIn.value.ticks)} and the rabbets of the sides are ${size(width.ticks)} wide. Make both the same, or give only one of them.`,
                     fixes: replacing(letIn, spelledLike(letIn.value, width.ticks, job), `Let it in ${size(width.ticks)}`),
                 });
             }

@@ -27,15 +27,15 @@ profile porch-box {
 export const bottomOffSides = defineRule({
     name: 'bottom-off-sides',
     severity: 'error',
-    title: 'A bottom under the sides is not as wide as they and its overhang want',
+    title: 'A bottom under the sides is not as wide as the sides and its overhang need',
     explanation: `
 A bottom that lies under the sides covers both of them, and stands out beyond their faces by its overhang:
 
     bottom = blocking + 2 x side + 2 x overhang
 
-Over blocking of 5 1/2" and sides of 3/4" a bottom with 1/2" of overhang is 8" wide. Where only the overhang is said it is ripped to that,
-so its board has to be as wide. Where only its width is said, the overhang is what that leaves; one that is narrower than the beam leaves
-the lower edges of the sides open to view. Where both are said they have to agree: ripped to 8 1/4" it stands out 5/8".`,
+Over blocking of 5 1/2" and sides of 3/4" a bottom with 1/2" of overhang is 8" wide. Where only the overhang is given it is ripped to that,
+so its board has to be as wide. Where only its width is given, the overhang is what that leaves; a bottom that is narrower than the beam
+leaves the lower edges of the sides open to view. Where both are given they have to agree: ripped to 8 1/4" it stands out 5/8".`,
     wrong,
     right: changed(wrong, '8 1/4"', '8"'),
     basis: 'Geometry of the section.',
@@ -51,13 +51,13 @@ the lower edges of the sides open to view. Where both are said they have to agre
                 const right = outerWidth.ticks + 2 * overhang.value.ticks;
                 report({
                     ...wordsOf(bottom.rip), related, fixes: fixes(section, right, job),
-                    message: `The bottom stands out ${beyond < 0 ? 'nowhere' : size(beyond)} and not ${size(overhang.value.ticks)} beyond the face of each side: it is ${size(bottomWidth.ticks)} wide, `
-                        + `and ${size(outerWidth.ticks)} + 2 x ${size(overhang.value.ticks)} = ${size(right)} are wanted. Rip it to ${size(right)}, or say one of the two.`,
+                    message: `The bottom stands out ${beyond < 0 ? 'nothing' : size(beyond)} beyond the face of each side instead of ${size(overhang.value.ticks)}: it is ${size(bottomWidth.ticks)} wide, `
+                        + `and should be ${size(outerWidth.ticks)} + 2 x ${size(overhang.value.ticks)} = ${size(right)}. Rip it to ${size(right)}, or give only one of the two.`,
                 });
             } else if (overhang && !bottom.rip && stock && board !== undefined && bottomWidth.ticks > board) {
                 report({
                     ...wordsOf(stock), related,
-                    message: `There is no bottom of ${size(bottomWidth.ticks)} in ${stock.value.name}, which is ${size(board)} wide: ${size(outerWidth.ticks)} + 2 x ${size(overhang.value.ticks)} of overhang. `
+                    message: `A bottom of ${size(bottomWidth.ticks)} cannot be cut from ${stock.value.name}, which is ${size(board)} wide: ${size(outerWidth.ticks)} + 2 x ${size(overhang.value.ticks)} of overhang. `
                         + `Rip it from a wider board${board >= outerWidth.ticks ? `, or leave an overhang of ${size.fine((board - outerWidth.ticks) / 2)}` : ''}.`,
                 });
             } else if (beyond < 0) {

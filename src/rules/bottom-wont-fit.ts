@@ -34,13 +34,13 @@ A bottom of 5 1/2" over blocking of 5 7/16" has a fit of -1/16": it will not go 
 with a board as wide as the bottom.
 
 It is a **warning** where the fit is right as drawn but the bottom has less play than \`gap\` asks for, or would be too wide
-at the worst of what the text says may be off:
+at the worst of the tolerances given:
 
 - the tolerances of both widths. What is ripped at one fence setting (\`ripped-with\`, or \`rip ... with "fence A"\`) is off
   the same way, and that cancels: 4 1/2" in 4 1/2", both ± 1/64" from fence A, fits. Ripped at two settings, the bottom may
   be 1/64" over and the blocking 1/64" under: 1/32" too wide at worst, 0.022" as root-sum-square (the square root of
   1/64" squared + 1/64" squared), which is what it comes to most of the time.
-- the paint on the bottom's two edges, at the job's \`paint-film\`. It counts where a tolerance is said, or the job says
+- the paint on the bottom's two edges, at the job's \`paint-film\`. It counts where a tolerance is given, or the job gives
   \`paint-film\` itself; two edges at 0.006" are 0.012".`,
     wrong,
     right: changed(wrong, '5 1/2"', '5 7/16"'),
@@ -61,7 +61,7 @@ at the worst of what the text says may be off:
             if (fit.ticks < 0) {
                 report({
                     ...at, fixes: ripping(section, job),
-                    message: `The bottom will not go in: it is ${size(bottomWidth.ticks)} wide and there are ${channel} between ${inRabbets(section) ? 'the rabbets' : 'the sides'}${blocking}. `
+                    message: `The bottom will not go in: it is ${size(bottomWidth.ticks)} wide and there is ${channel} between ${inRabbets(section) ? 'the rabbets' : 'the sides'}${blocking}. `
                         + `Rip the bottom to ${right}${inRabbets(section) || isBox(section) ? '' : `, or block with a ${size(bottomWidth.ticks + least)} board`}.`,
                 });
             } else if (fit.ticks < least) {
@@ -84,7 +84,7 @@ function checkWorstCase({ section, job }: SectionSubject, at: ReturnType<typeof 
     const atWorst = built.worst.least, usual = built.usual.least;
     if (atWorst >= 0) return;
     const { fine, ...size } = { fine: sizesOf(job).fine, of: sizesOf(job) };
-    const causes = [off > 0 && `both widths off by as much as they are said to be (${fine(off)} together)`, `paint on its two edges (${fine(built.paint.most)})`];
+    const causes = [off > 0 && `both widths off by their full tolerance (${fine(off)} together)`, `paint on its two edges (${fine(built.paint.most)})`];
     report({
         ...at, severity: 'warning', fixes: fit.tolerance.length > 1 ? [] : ripping(section, job),
         message: `The bottom is ${size.of(bottomWidth.ticks)} wide in a channel of ${size.of(channelWidth.ticks)}, which leaves ${size.of(fit.ticks)}: `

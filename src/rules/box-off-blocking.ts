@@ -25,9 +25,9 @@ export const boxOffBlocking = defineRule({
     title: 'A box made at the bench does not slip over its blocking, or hangs loose on it',
     explanation: `
 A box of two sides and a bottom that is made at the bench is slipped up over blocking that hangs already, and nailed to it. For that the
-blocking is 1/16" to 1/8" narrower than the box is inside. The box is as wide inside as its spacers; without spacers, as its bottom wants.
+blocking is 1/16" to 1/8" narrower than the box is inside. The box is as wide inside as its spacers; without spacers, as its bottom needs.
 
-Round a bottom of 5 1/2" the box is 5 1/2" wide inside: it does not go over blocking of 5 1/2" (an **error**), and goes over blocking of
+Around a bottom of 5 1/2" the box is 5 1/2" wide inside: it does not go over blocking of 5 1/2" (an **error**), and goes over blocking of
 5 7/16" to 5 3/8". Blocking that is narrower than that leaves the nails little to draw the sides up to (a **warning**).`,
     wrong,
     right: changed(wrong, '5 1/2"', '5 7/16"'),
@@ -38,7 +38,7 @@ Round a bottom of 5 1/2" the box is 5 1/2" wide inside: it does not go over bloc
             const { blocking, spacers, bottom } = profile;
             if (blocking?.fit.value !== 'bench-box') return;
             if (!innerWidth && !spacers && bottom?.place.value === 'under-sides' && !bottom.overhang) {
-                report({ ...wordsOf(blocking.fit), message: 'Nothing says how wide the box is inside. Say its spacers, or the overhang of the bottom beyond its sides.' });
+                report({ ...wordsOf(blocking.fit), message: 'Nothing sets how wide the box is inside. Give it spacers, or give the overhang of the bottom beyond its sides.' });
             }
             if (!innerWidth || !blockingWidth) return;
             const size = sizesOf(job), narrower = innerWidth.ticks - blockingWidth.ticks;
@@ -51,7 +51,7 @@ Round a bottom of 5 1/2" the box is 5 1/2" wide inside: it does not go over bloc
                 message: `${words}: the blocking is ${size(blockingWidth.ticks)} wide, ${is} the box inside (${size(innerWidth.ticks)}). `
                     + `Rip the blocking to ${size(right)}: ${size(LEAST)} to ${size(MOST)} narrower.`,
                 related: spacers ? [{ at: (spacers.rip ?? spacers.stock ?? spacers).at, message: `the box is as wide inside as its spacers` }]
-                    : bottom ? [{ at: (bottom.rip ?? bottom.stock ?? bottom).at, message: 'the box is as wide inside as its bottom wants' }] : [],
+                    : bottom ? [{ at: (bottom.rip ?? bottom.stock ?? bottom).at, message: 'the box is as wide inside as its bottom needs' }] : [],
                 fixes: blocking.rip && board !== undefined && right <= board ? replacing(blocking.rip, spelledLike(blocking.rip.value, right, job), `Rip the blocking to ${size(right)}`) : [],
             });
         },

@@ -40,7 +40,7 @@ Where it is larger than the board it is an **error**: it cannot be got out of it
                 severity: fits ? 'warning' : 'error',
                 message: fits
                     ? `Two rips for every cleat: ${what} has neither the thickness nor the width of ${from}. Make it ${size(board[0])} one way.`
-                    : `There is no such strip in the board: ${what} from ${from}. Take a larger stock.`,
+                    : `The board is too small: ${what} from ${from}. Take a larger stock.`,
                 fixes: fits ? replacing(thickness, spelledLike(thickness.value, board[0], job), `Make the cleat ${size(board[0])} thick, as the board`) : [],
                 related: [{ at: stock.at, message: `the cleats come from ${stock.value.name}` }],
             });

@@ -49,7 +49,7 @@ Cleats of 3/4" in a channel of 2 1/2" leave 1". With cleats of 1/2" it is 1 1/2"
                 ...wordsOf(thickness),
                 severity: left > 0 ? 'warning' : 'error',
                 message: `${left > 0 ? `Only ${size(left)} is left between the cleats, no room for a hand, a spacer's foot or a wire` : 'The cleats leave nothing between them'}: `
-                    + `two cleats of ${size(thickness.value.ticks)} in a channel of ${size(innerWidth.ticks)}. ${size(FREE)} is wanted: `
+                    + `two cleats of ${size(thickness.value.ticks)} in a channel of ${size(innerWidth.ticks)}. It takes ${size(FREE)}: `
                     + `${thinner >= THINNEST ? `use cleats of ${size(thinner)}` : 'make the beam wider'}.`,
                 related: channel ? [{ at: channel.at, message: `the channel is ${size(innerWidth.ticks)} wide` }] : [],
                 fixes: thinner >= THINNEST ? replacing(thickness, spelledLike(thickness.value, thinner, job), `Use cleats ${size(thinner)} thick`) : [],

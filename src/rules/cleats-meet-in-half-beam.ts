@@ -33,7 +33,7 @@ the cleats thinner.`,
                 report({
                     at: (perimeter.width ?? perimeter).at,
                     message: `The cleats of the half beam along the ${name} wall ${how}: two of ${size(cleatThickness!.ticks)} take ${size(both)}, and from the wall to the back of `
-                        + `its side are ${size(width.ticks)}. Make it wider than ${size(both)}, or the cleats thinner.`,
+                        + `its side there is ${size(width.ticks)}. Make it wider than ${size(both)}, or the cleats thinner.`,
                     related: [{ at: cleats.thickness.at, message: `the cleats are ${size(cleatThickness!.ticks)} thick` }],
                 });
             }

@@ -15,13 +15,13 @@ job "Ferry Road 7" { cut-to 1/4" }
 export const cofferOffSize = defineRule({
     name: 'coffer-off-size',
     severity: 'error',
-    title: 'A coffer of the finished ceiling opens to another size than it is laid out at',
+    title: 'A coffer of the finished ceiling comes out at another size than it is laid out at',
     explanation: `
-In the dry fit every coffer is measured from face to face, both ways, between the pieces that stand round it.
+In the dry fit every coffer is measured from face to face, both ways, between the pieces that stand around it.
 
 Where the sides do what the layout says, only the tape can make a difference: lines set at 50 5/8" and 103 3/8" make outer
-coffers of 48 1/8", and with \`cut-to 1/4"\` these are cut at 48 1/4" or 48". That is a **warning** from 1/16" on. Say a finer
-\`cut-to\`, or set the lines to it. Coffers that are meant equal are told of once for the whole run, by \`rounding-left-over\`.
+coffers of 48 1/8", and with \`cut-to 1/4"\` these are cut at 48 1/4" or 48". From 1/16" on that is a **warning**. Use a finer
+\`cut-to\`, or set the lines to its marks. Coffers that are meant to be equal are reported once for the whole run, by \`rounding-left-over\`.
 
 Anything else is a mistake of this program, an **error**.`,
     wrong,
@@ -44,7 +44,7 @@ Anything else is a mistake of this program, an **error**.`,
 
 export function cofferWords({ coffer, along, is, wanted, planned, alike }: OffSize, job: JobSettings): string {
     const size = sizesOf(job);
-    const others = alike.length === 0 ? '' : ` So ${alike.length === 1 ? 'is' : 'are'} ${counted(alike.length, 'other')}.`;
-    return `Coffer ${coffer} opens to ${size(is)} ${alongWall(along)}, and is ${planned ? 'laid out at' : 'to be'} ${size(wanted)}.${others} `
-        + (planned ? `Lengths are cut to ${size(job.cutTo.value)}: say a finer \`cut-to\`, or set the lines to it.` : FAULT_OF_THE_LIST);
+    const others = alike.length === 0 ? '' : ` The same goes for ${counted(alike.length, 'other')}.`;
+    return `Coffer ${coffer} comes out ${size(is)} ${alongWall(along)}, but ${planned ? 'is laid out at' : 'should be'} ${size(wanted)}.${others} `
+        + (planned ? `Lengths are cut to ${size(job.cutTo.value)}: use a finer \`cut-to\`, or set the lines to its marks.` : FAULT_OF_THE_LIST);
 }

@@ -8,13 +8,13 @@ const wrong = changed(HALL_IN_WORK, `6' of poplar-1x6`, `6' of poplar-1x4`);
 export const cutFromOtherStock = defineRule({
     name: 'cut-from-other-stock',
     severity: 'warning',
-    title: 'A piece is said to come out of another stock than its own',
+    title: 'A piece is recorded as cut from another stock than its own',
     explanation: `
 A piece counts as cut when a board names it, whatever the board is. Where that board is of another stock than the beam says, either
 the line names the wrong stock, or the wrong piece, or a substitute was cut: then the detail should say so too, since its width and
 thickness decide what fits.
 
-The sides are 1x6 (5 1/2" wide), and \`side-A-1-north\` is said to come out of a 1x4 (3 1/2").`,
+The sides are 1x6 (5 1/2" wide), and \`side-A-1-north\` is recorded as cut from a 1x4 (3 1/2").`,
     wrong,
     right: HALL_IN_WORK,
     basis: 'Stocks as the beam names them.',

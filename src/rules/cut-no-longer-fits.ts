@@ -16,16 +16,16 @@ const wrong = changed(right, `at 48 3/4" mitered 45° left 44"`, `at 49 7/8" mit
 export const cutNoLongerFits = defineRule({
     name: 'cut-no-longer-fits',
     severity: 'error',
-    title: 'A piece was cut otherwise than it is wanted now',
+    title: 'A piece was cut differently from what is needed now',
     explanation: `
-Wood keeps the length, the miters and the hand it was cut with, whatever becomes of the drawing. Where a wall is measured anew or the
-grid is changed after the first boards are cut, the record behind \`into\` says how a piece was cut, and the cut list how it is wanted.
+Wood keeps the length, the miters and the hand it was cut with, whatever becomes of the drawing. Where a wall is measured again or the
+grid is changed after the first boards are cut, the record after \`into\` says how a piece was cut, and the cut list how it is needed.
 
-\`side-A-1-north\` was cut at 49 7/8" and is now wanted at 48 3/4": trim 1 1/8" off, and write the new length. Cut at 48", it would be
-3/4" too short and lost, unless another piece is wanted just as it is, or shorter. A left-hand piece is no right-hand one: its
+\`side-A-1-north\` was cut at 49 7/8" and is now needed at 48 3/4": trim 1 1/8" off, and write the new length. Cut at 48", it would be
+3/4" too short and lost, unless another piece is needed just like it, or shorter. A left-hand piece is not a right-hand one: its
 miter has to come off first, which with a thickness of 3/4" at 45° takes 3/4" of its length.
 
-Until then such a piece does not count as cut: boards, order and saw want it again, and do not reckon with it as an offcut. Recut it
+Until then such a piece does not count as cut: boards, order and saw list it again, and do not use it as an offcut. Recut it
 and write how it is now, put it where it fits, or give it up with \`spoiled\`.`,
     wrong,
     right,
@@ -46,11 +46,11 @@ and write how it is now, put it where it fits, or give it up with \`spoiled\`.`,
                 const size = sizesOf(job), words = (cut: AsCut): string => cutWords(cut, { piece, record, size });
                 report({
                     ...wordsOf(name),
-                    message: `${name.value} was cut ${words(record)}, and is now wanted ${words(recordOf(piece))}. ${remedy(misfit, { fitting, shorter }, size)}`,
-                    related: [...record.at ? [{ at: record.at, message: `it was cut at ${size(record.length)}` }] : [], { at: piece.source, message: `it is wanted at ${size(piece.cutOverall)} for this` }],
+                    message: `${name.value} was cut ${words(record)}, and is now needed ${words(recordOf(piece))}. ${remedy(misfit, { fitting, shorter }, size)}`,
+                    related: [...record.at ? [{ at: record.at, message: `it was cut at ${size(record.length)}` }] : [], { at: piece.source, message: `this makes it ${size(piece.cutOverall)} long` }],
                     fixes: [
                         ...fitting ? replacing(name, nameInRoom(fitting), `Use it for ${nameInRoom(fitting)}`) : [],
-                        ...isRecut(misfit) ? intoFix(board, one => (one === name ? recordOf(piece) : one.asCut), job, 'It is recut: write how it is now') : [],
+                        ...isRecut(misfit) ? intoFix(board, one => (one === name ? recordOf(piece) : one.asCut), job, 'It has been recut: write how it is now') : [],
                         ...spoiledFix(misfit),
                     ],
                 });
@@ -88,19 +88,19 @@ function remedy(misfit: Misfit, { fitting, shorter }: Elsewhere, size: Sizes): s
     const { piece, record } = misfit;
     const wanted = piece.cutOverall, over = record.length - wanted;
     const elsewhere = fitting ? `It fits as it is for ${nameInRoom(fitting)}.`
-        : shorter ? `Recut to ${size(shorter.cutOverall)}, it does for ${nameInRoom(shorter)}: then write that name, and how it is then.` : '';
+        : shorter ? `Recut to ${size(shorter.cutOverall)}, it will do for ${nameInRoom(shorter)}: then write that name, and how it was recut.` : '';
     if (isRecut(misfit)) {
         const how = hasItsEnds(piece, record) ? `Trim ${size(over)} off` : over > 0 ? `Recut its ends, ${size(over)} shorter in all` : 'Recut its ends';
-        return `${elsewhere && `${elsewhere} Or: `}${how}, and write how it is then. Until then it is wanted again.`;
+        return `${elsewhere && `${elsewhere} Or: `}${how}, and write how it was recut. Until then it counts as not cut.`;
     }
     const short = wanted - usableFor(piece, record);
     const why = hasItsEnds(piece, record) ? `It is ${size(short)} too short` : `With its miter cut off it would be ${size(short)} too short`;
-    return `${why}, so it is wanted again. ${elsewhere || `Nothing else is wanted like it: say \`spoiled ${nameInRoom(piece)}\`.`}`;
+    return `${why}, so it has to be cut again. ${elsewhere || `No other piece is like it: write \`spoiled ${nameInRoom(piece)}\`.`}`;
 }
 
 function spoiledFix({ name, piece, board: { at } }: Misfit): Fix[] {
     if (!name.said || name.via?.length) return [];
     const { start } = at.range;
     const text = `spoiled ${nameInRoom(piece)}\n${' '.repeat(start.character)}`;
-    return [{ title: `It is lost: say that ${nameInRoom(piece)} is spoiled`, edits: [{ uri: at.uri, range: { start, end: start }, text }] }];
+    return [{ title: `It is lost: write that ${nameInRoom(piece)} is spoiled`, edits: [{ uri: at.uri, range: { start, end: start }, text }] }];
 }

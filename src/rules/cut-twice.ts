@@ -11,12 +11,12 @@ const wrong = changed(HALL_IN_WORK, '    spoiled  side-A-1-north\n', '');
 export const cutTwice = defineRule({
     name: 'cut-twice',
     severity: 'error',
-    title: 'A piece is said to be cut once more, though none was spoiled',
+    title: 'A piece is recorded as cut twice, though none was spoiled',
     explanation: `
-Every piece is needed once. It may come out of a second board when the first one was spoiled: then say \`spoiled\` with its name,
+Every piece is needed once. It may come out of a second board when the first one was spoiled: then write \`spoiled\` with its name,
 once for each that was. Otherwise one of the two lines names the wrong piece, and the right one would be left out of the boards.
 
-\`side-A-1-north\` came out of a board of 8' and out of another one of 6'. If the first is scrap, say \`spoiled side-A-1-north\`.`,
+\`side-A-1-north\` came out of a board of 8' and out of another one of 6'. If the first is scrap, write \`spoiled side-A-1-north\`.`,
     wrong,
     right: HALL_IN_WORK,
     basis: 'Each piece of the cut list is there once.',
@@ -35,7 +35,7 @@ once for each that was. Otherwise one of the two lines names the wrong piece, an
                     if (left > 0 || !first || !known.has(name.value)) continue;
                     report({
                         ...wordsOf(name),
-                        message: `${name.value} is cut already, from ${first.board}. Which piece is it here? If the other one is scrap, say \`spoiled ${name.value}\`.`,
+                        message: `${name.value} is already cut, from ${first.board}. Which piece is meant here? If the first one is scrap, write \`spoiled ${name.value}\`.`,
                         related: [{ at: first.name.at, message: 'it is cut here' }],
                     });
                 }

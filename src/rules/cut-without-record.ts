@@ -11,12 +11,12 @@ const wrong = changed(HALL_IN_WORK, `6' of poplar-1x6 into side-A-1-north at 48 
 export const cutWithoutRecord = defineRule({
     name: 'cut-without-record',
     severity: 'hint',
-    title: 'Nobody says how a piece was cut',
+    title: 'There is no record of how a piece was cut',
     explanation: `
-A piece that is said to be cut counts as it is wanted today. When a wall is measured anew, the drawing changes and the wood does not: only
-a record of how it was cut can tell that \`side-A-1-north\`, cut at 48 3/4", no longer goes into a bay that wants 47 5/8".
+A piece that is recorded as cut counts as the list has it today. When a wall is measured again, the drawing changes and the wood does not:
+only a record of how it was cut can tell that \`side-A-1-north\`, cut at 48 3/4", no longer goes into a bay that needs 47 5/8".
 
-The record stands behind the names: \`into side-A-1-north at 48 3/4" mitered 45°\`. The quick fix writes it as the piece is wanted now,
+The record comes after the names: \`into side-A-1-north at 48 3/4" mitered 45°\`. The quick fix writes it as the piece is needed now,
 so use it before anything is changed, or tape the piece and write what you find.`,
     wrong,
     right: HALL_IN_WORK,
@@ -32,8 +32,8 @@ so use it before anything is changed, or tape the piece and write what you find.
                 const names = [...new Set(open.map(({ value }) => value))];
                 report({
                     ...wordsOf(first),
-                    message: `Nobody says how ${names.length > 3 ? counted(names.length, 'piece') : listed(names)} of ${boardWords(board, job)} ${names.length === 1 ? 'was' : 'were'} cut. If the drawing changes, that would not be found.`,
-                    fixes: intoFix(board, ({ value, asCut }) => asCut ?? (listedPieces.has(value) ? recordOf(listedPieces.get(value)!) : undefined), job, 'Write how they are wanted now'),
+                    message: `Nothing shows how ${names.length > 3 ? counted(names.length, 'piece') : listed(names)} from ${boardWords(board, job)} ${names.length === 1 ? 'was' : 'were'} cut. If the drawing changes, a wrong length would go unnoticed.`,
+                    fixes: intoFix(board, ({ value, asCut }) => asCut ?? (listedPieces.has(value) ? recordOf(listedPieces.get(value)!) : undefined), job, 'Write how they are needed now'),
                 });
             }
         },

@@ -19,7 +19,7 @@ const wrong = changed(changed(HALL, 'coffers-north  3', 'lines-north    52 1/2",
 export const endCoffersDiffer = defineRule({
     name: 'end-coffers-differ',
     severity: 'hint',
-    title: 'The outer coffers come out of another size than is likely meant',
+    title: 'The outer coffers come out at another size than is likely meant',
     explanation: `
 Dividing the wall into equal parts and putting a line on each mark does not make equal coffers: an outer coffer ends at the
 band or the wall, where there is no half of a beam. It is the clear lengths between the faces that have to be equal.

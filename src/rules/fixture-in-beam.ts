@@ -12,7 +12,7 @@ const ADVICE: Readonly<Record<string, string>> = {
     'smoke-alarm': 'Where an alarm may hang is for the code in force and its maker to say.',
     'junction-box': 'It would be buried, and a box has to stay reachable (NEC 314.29, from memory): have it moved or keep an access, as the local code and a licensed electrician say.',
     'access-panel': 'It could not be opened any more.',
-    'register': 'The beam would close it.',
+    'register': 'The beam would block it.',
 };
 
 export const fixtureInBeam = defineRule({
@@ -25,7 +25,7 @@ center; where that meets a beam, one of the two has to move. Where only its \`ke
 \`wants beam-center\` is meant to be there.
 
 A light of 6" across, 4' 4" from the west wall, reaches from 4' 1" to 4' 7"; line 1 stands from 4' to 4' 5". Move the light 4" east,
-or the line. The same is told of every alternate, at the words that bring it about.
+or the line. The same is checked for every alternate, and shown at the words that cause it.
 
 A junction box under a beam would be buried, and boxes have to stay reachable. What may be near a sprinkler, an alarm or a recessed light is
 for the code in force and licensed people to say; the program only says where things meet.`,
@@ -44,12 +44,13 @@ for the code in force and licensed people to say; the program only says where th
                 const near = touching.length > 0 ? touching : hits(one, half + clear, ceiling);
                 if (near.length === 0) continue;
                 const within = touching.length > 0;
-                const what = `${name}${half > 0 ? `, ${size(2 * half)} across,` : ''} is ${within ? 'where' : `nearer than the ${size(clear)} it is to be kept clear to`} ${placeOf(near)}${!within ? '' : near.length > 1 ? ' go' : ' goes'}`;
+                const where = within ? `where ${placeOf(near)} ${near.length > 1 ? 'go' : 'goes'}` : `closer to ${placeOf(near)} than the ${size(clear)} to be kept clear`;
+                const what = `${name}${half > 0 ? `, ${size(2 * half)} across,` : ''} is ${where}`;
                 const crossing = near.filter(({ on }) => 'name' in on).length > 1;
                 report({
                     at, severity: within ? 'error' : 'warning',
-                    message: `${what}${crossing ? ', at their crossing' : ''}. Clear of it is ${listed(near.map(({ by, way }) => `${size(Math.ceil(by / job.cutTo.value) * job.cutTo.value)} farther ${way}`))}; or move the beam. ${ADVICE[kind] ?? ''}`.trim(),
-                    related: [...near.flatMap(({ on, name: beam }) => ('at' in on ? [{ at: on.at, message: `${beam} is built as said here` }] : [])), ...!within && keepClear ? [{ at: keepClear.at, message: 'it is to be kept clear' }] : []],
+                    message: `${what}${crossing ? ', at their crossing' : ''}. It is clear ${listed(near.map(({ by, way }) => `${size(Math.ceil(by / job.cutTo.value) * job.cutTo.value)} farther ${way}`))}; or move the beam. ${ADVICE[kind] ?? ''}`.trim(),
+                    related: [...near.flatMap(({ on, name: beam }) => ('at' in on ? [{ at: on.at, message: `${beam} is set here` }] : [])), ...!within && keepClear ? [{ at: keepClear.at, message: 'this has to be kept clear around it' }] : []],
                 });
             }
         },

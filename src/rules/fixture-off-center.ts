@@ -15,13 +15,13 @@ const wrong = changed(HALL, `  wall east   9' 5"\n`, `  wall east   9' 5"\n  fix
 export const fixtureOffCenter = defineRule({
     name: 'fixture-off-center',
     severity: 'warning',
-    title: 'A fixture that wants the middle of a coffer or of a beam is off it',
+    title: 'A fixture that should be in the middle of a coffer or of a beam is off it',
     explanation: `
 A pendant in a coffer is seen against its four sides: over 1/2" off the middle shows. \`wants coffer-center\` asks for the middle of the
 coffer that the fixture is in, \`wants beam-center\` for the middle of the nearest beam.
 
 The first coffer is 48" x 54", so its middle is 2' from the west wall and 2' 3" from the north wall. A light at 2' 1" is 1" off. Have it
-moved, or say in the grid \`centered-on\` with its name.`,
+moved, or write \`centered-on\` with its name in the grid.`,
     wrong,
     right: changed(wrong, `at 2' 1", 2' 3"`, `at 2', 2' 3"`),
     basis: '1/2": common practice, no source.',
@@ -35,7 +35,7 @@ moved, or say in the grid \`centered-on\` with its name.`,
                 const off = wants.value === 'beam-center' ? offBeam(one, ceiling) : hits(one, one.half, ceiling).length > 0 ? undefined : offCoffer(one, ceiling);
                 if (!off || Math.abs(off.east) <= MOST && Math.abs(off.south) <= MOST) continue;
                 const ways = [off.east === 0 ? [] : [`${size(Math.abs(off.east))} ${off.east > 0 ? 'east' : 'west'}`], off.south === 0 ? [] : [`${size(Math.abs(off.south))} ${off.south > 0 ? 'south' : 'north'}`]].flat();
-                report({ ...wordsOf(wants), message: `${name} is ${ways.join(' and ')} of the middle of ${off.of}; 1/2" is the most that passes for the middle. Have it moved, or the lines: \`centered-on\`.` });
+                report({ ...wordsOf(wants), message: `${name} is ${ways.join(' and ')} of the middle of ${off.of}; up to 1/2" passes for the middle. Have it moved, or move the lines: \`centered-on\`.` });
             }
         },
     },

@@ -15,8 +15,8 @@ export const fixtureOutsideRoom = defineRule({
     severity: 'error',
     title: 'A fixture of the ceiling lies outside of the room',
     explanation: `
-The place of a fixture is said from a corner of the room, first along the north wall and then along the east wall. What lies beyond a wall
-was measured from another corner, in the other order, or with a slip in a figure; it would be passed over wherever fixtures are looked at.
+The place of a fixture is given from a corner of the room, first along the north wall and then along the east wall. What lies beyond a wall
+was measured from another corner, in the other order, or with a slip in a figure; it would be left out of every check.
 
 The hall is 12' 10" by 9' 5": 20' 3" along its east wall is 10' 10" outside. Where only its edge reaches into a wall, it is a **warning**.`,
     wrong,
@@ -30,7 +30,7 @@ The hall is 12' 10" by 9' 5": 20' 3" along its east wall is 10' 10" outside. Whe
             const size = sizesOf(job);
             for (const { name, atWall } of room.fixtures) {
                 if (atWall && !room.walls.some(wall => wall.name === atWall.wall.value || `wall-${wall.name}` === atWall.wall.value)) {
-                    report({ ...wordsOf(atWall.wall), message: `${name} stands at no wall: there is no ${atWall.wall.value} here, only ${listed(room.walls.map(wall => wall.name))}.` });
+                    report({ ...wordsOf(atWall.wall), message: `There is no wall ${atWall.wall.value} for ${name} to stand at; the room has ${listed(room.walls.map(wall => wall.name))}.` });
                 }
             }
             for (const { fixture: { name, at }, wall, from, to } of ceiling ? standingAtWalls(ceiling) : []) {

@@ -22,13 +22,13 @@ const wrong = porchBox(`
 export const grooveTooHighForBottom = defineRule({
     name: 'groove-too-high-for-bottom',
     severity: 'error',
-    title: 'The groove is so high that one sees past the bottom, or the bottom hardly bears',
+    title: 'The groove is so high that you see past the bottom, or the bottom hardly bears',
     explanation: `
 Above the groove the edge of the bottom stands against the side. What is left of it is the bearing:
 
     bearing = bottom thickness - eased back edge - height of the rabbet
 
-A bottom of 3/4" with its back edges eased 1/8", beside a rabbet 5/8" high, bears on nothing: one looks up past it into the
+A bottom of 3/4" with its back edges eased 1/8", beside a rabbet 5/8" high, bears on nothing: you look up past it into the
 beam. That is an **error**. A bearing under 3/8" is a **warning**: the least gap shows there.`,
     wrong,
     right: changed(wrong, '5/8"', '1/4"'),

@@ -24,7 +24,7 @@ A rabbet along the lower edge of the sides shows as a groove beside the bottom. 
 boards. In a butted corner the side that runs past closes the groove of the one that stops against it, and the groove of
 the one that runs past shows as a notch in its end.
 
-So a rabbet of 1/4" x 1/4" wants \`corners mitered\`; or leave the rabbet off where the corners are butted.`,
+So a rabbet of 1/4" x 1/4" needs \`corners mitered\`; or leave the rabbet off where the corners are butted.`,
     wrong,
     right: changed(wrong, 'butted past north-south', 'mitered'),
     basis: 'Geometry of the corner.',

@@ -36,7 +36,7 @@ A groove of 1/4" that meets one of 3/16" misses it by 1/16" in every corner. Giv
                 report({
                     at, via,
                     message: `Line ${line.name} meets ${linesNamed(others.map(other => other.name))}: ${difference} `
-                        + 'Give all of them one groove.',
+                        + 'Give all of them the same groove.',
                     related: [[mine, `groove of line ${line.name}`], [theirs, `groove of ${linesNamed(others.map(other => other.name))}`]]
                         .flatMap(([profile, message]) => {
                             const groove = grooveOf(profile as Profile);

@@ -30,11 +30,11 @@ they touch. A gap of nothing is not enough. A miter cut at 44 degrees touches al
 one; of the 7.6 square inches that should touch hardly any do. Planned gaps are measured in the same way: what a cleat is
 short, the play beside a bottom, what a side is held down.
 
-Where the list contradicts its own layout, the finding says in what; that is a mistake of this program.
+Where the list contradicts its own layout, the finding says where they differ; that is a mistake of this program.
 
 Where the list is right and the tape too coarse, it is a **warning**: sides of 11/16" with \`cut-to 1/8"\` have long points
 that no mark of the tape meets: 48 11/16" becomes 48 5/8", and where two such sides meet the miter stands open by 3/64".
-Cut to 1/16". Up to 1/64" is let pass; up to 1/32", which filler and caulk close, it is a hint. In a room whose walls or lines
+Cut to 1/16". Up to 1/64" is accepted; up to 1/32", which filler and caulk close, it is a hint. In a room whose walls or lines
 lie askew, each piece is rounded down by itself, and most joints stand open by so much.`,
     wrong,
     right: changed(wrong, 'cut-to 1/8"', 'cut-to 1/16"'),
@@ -55,7 +55,7 @@ lie askew, each piece is rounded down by itself, and most joints stand open by s
             report({
                 at: job.cutTo.at, severity: Math.abs(worst.ticks) > FILLED ? 'warning' : 'hint',
                 message: `Cut to ${size(job.cutTo.value)}, ${counted(count, 'joint')} of this room cannot close: ${nameOf(worst.piece)} and ${nameOf(worst.other)} `
-                    + `${worst.ticks > 0 ? `stand open by ${size(worst.ticks)}` : `are too tight by ${size(-worst.ticks)}`}. Their lengths have no mark on such a tape: say a finer \`cut-to\`.`,
+                    + `${worst.ticks > 0 ? `stand open by ${size(worst.ticks)}` : `are too tight by ${size(-worst.ticks)}`}. Their lengths fall between the marks of such a tape: use a finer \`cut-to\`.`,
                 related: [{ at: worst.piece.source, message: `${nameOf(worst.piece)} comes from here` }],
             });
         },
@@ -74,8 +74,8 @@ export function isRounded({ clashes }: Misfit): boolean {
 export function jointWords(misfit: Misfit, size: Sizes): string {
     if (misfit.clashes.length === 0) return `${capitalized(nameOf(misfit.piece))} can be cut in two ways, and fits in one. ${causeWords(misfit, size, '')}`;
     return `${capitalized(nameOf(misfit.piece))} does not meet ${clashWords(misfit.clashes, clash => meetingWords(clash, size))}. `
-        + causeWords(misfit, size, isRounded(misfit) ? 'Their lengths have no mark on the tape: say a finer `cut-to`.'
-            : 'They are joined in the list and have nothing to do with each other where they stand.');
+        + causeWords(misfit, size, isRounded(misfit) ? 'Their lengths fall between the marks of the tape: use a finer `cut-to`.'
+            : 'The list joins them, but they do not touch where they stand.');
 }
 
 function meetingWords({ kind, ticks, touches, wanted }: Clash, size: Sizes): string {

@@ -10,14 +10,14 @@ const wrong = changed(HALL, '\n  grid {', '\n  line C { at 1\' 6" from wall-west
 export const lineGoesNowhere = defineRule({
     name: 'line-goes-nowhere',
     severity: 'error',
-    title: 'A line cannot run as it is said',
+    title: 'A line cannot run as it is written',
     explanation: `
-A line needs something at either end that it comes to, with a whole face to stand against: a wall, a band, a half beam, the side
+A line needs something to end at on either end, with a whole face to stand against: a wall, a band, a half beam, the side
 of a line that runs across there. It may not run through a wall, and it may not be deeper than the line or the half beam that it
-ends at. And it keeps so far from a corner that juts into the room, of a chimney breast or a bay, that the trim goes round it, and
-from a corner of two walls that the trim between its end and that corner is longer than its miters take.
+ends at. And it has to stay far enough from a corner that juts into the room, of a chimney breast or a bay, that the trim goes around it,
+and from a corner of two walls that the trim between its end and that corner is longer than its miters take.
 
-A line that stands 1' 6" from the west wall runs north-south, as line 1 does: it never comes to it. Let it stop at line A, which
+A line that stands 1' 6" from the west wall runs north-south, as line 1 does: it never reaches it. Let it stop at line A, which
 runs across.`,
     wrong,
     right: changed(wrong, 'from wall-west; until 1', 'from wall-west; until A'),
@@ -37,11 +37,11 @@ runs across.`,
 
 function wordsOf(why: Extract<Trouble, { kind: 'line-goes-nowhere' }>['why'], size: (ticks: Ticks) => string, named: (of: string) => string): string {
     switch (why.kind) {
-        case 'never-gets-there': return `never comes to ${named(why.to)}: it runs along it, or away from it. Let it end at something that runs across it.`;
-        case 'misses': return `passes the end of ${named(why.to)}: that does not reach so far. Let it end at something that does, or let ${named(why.to)} run on.`;
-        case 'leaves-the-room': return `runs through ${named(why.to)}, out of the room. Say where it begins and stops: \`from\`, \`until\`.`;
+        case 'never-gets-there': return `never reaches ${named(why.to)}: it runs along it, or away from it. Let it end at something that runs across it.`;
+        case 'misses': return `passes the end of ${named(why.to)}: that does not reach that far. Let it end at something that does, or let ${named(why.to)} run on.`;
+        case 'leaves-the-room': return `runs through ${named(why.to)}, out of the room. Give where it begins and stops: \`from\`, \`until\`.`;
         case 'grazes': return `runs into the corner of wall ${why.to}, or what runs along it there, by ${size(why.by)}. Move it by that, or let it stop at that wall: \`from\`, \`until\`.`;
-        case 'crowds': return `leaves ${size(why.leaves)} to the corner of ${named(why.to)}, and the trims along the line and round that corner want ${size(why.wants)}. Move it, or let it stop at that wall: \`from\`, \`until\`.`;
+        case 'crowds': return `leaves ${size(why.leaves)} to the corner of ${named(why.to)}, and the trims along the line and around that corner need ${size(why.wants)}. Move it, or let it stop at that wall: \`from\`, \`until\`.`;
         case 'shortens': return `leaves ${size(why.leaves)} of an edge along ${named(why.to)}, and the miters of the trim on it take ${size(why.wants)}. Move it, so that it ends farther from the corner.`;
         case 'deeper-than-its-end': return `is ${size(why.deep)} deep and ends at ${named(why.to)}, which is ${size(why.has)} deep: its underside would hang below. Make ${named(why.to)} as deep, or deeper.`;
         case 'in-the-way': return `has no whole face to stand against at ${named(why.on)}: ${named(why.other)} is in the way by ${size(why.by)}. Move it by that, or let it end elsewhere.`;

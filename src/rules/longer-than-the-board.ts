@@ -29,7 +29,7 @@ A piece in one length needs a board that is longer by the end trim: one that the
 (\`longest-board\`), or one on hand, each for one piece.
 
 A bottom of 9' 5" from boards of at most 8', less 1" of end trim, is 1' 6" too long. Where the grid says \`splices
-on-crossings\` what runs through is spliced on a crossing; else say a splice, buy longer boards, or let the other direction run
+on-crossings\` what runs through is spliced on a crossing; otherwise write a splice, buy longer boards, or let the other direction run
 through.`,
     wrong,
     right: changed(wrong, 'where-said', 'on-crossings'),
@@ -100,16 +100,16 @@ function foundOf({ piece, longest }: TooLong, ceiling: Ceiling): Found {
     if (longest === -Infinity) {
         return {
             at,
-            message: `${subject} comes out of no board: at most ${size(job.longestBoard?.value ?? 0)} may come into the house, and its stock is sold in longer boards only. Have it cut, and say that length too.`,
+            message: `${subject} cannot come out of any board: the longest that may come into the house is ${size(job.longestBoard?.value ?? 0)}, and its stock is only sold longer. Have the yard cut it, and add that length.`,
             related: job.longestBoard ? [{ at: job.longestBoard.at, message: 'the longest board that may come in' }] : [],
         };
     }
     const cut = roundTo(overall, step), undecided = splices && splices.value !== 'on-crossings' ? splices : undefined;
-    const toBeHad = longest > 0 ? `${size(longest)} is the longest to be had` : 'the end trim leaves nothing of any board';
+    const toBeHad = longest > 0 ? `${size(longest)} is the longest you can get` : 'the end trim leaves nothing of any board';
     const isOnWall = part === 'cleat' && piece.line === null && piece.bay === null;
     // it is spliced where the bottom is, whose stock is longer
     const mend = isOnWall ? 'Rip the cleats from a stock that is sold longer.' : !undecided ? 'Buy longer boards, or divide the room into smaller coffers.'
-        : undecided.value === 'never' ? 'Let it be spliced, or buy longer boards.' : 'Splice it on a crossing, or say where.';
+        : undecided.value === 'never' ? 'Let it be spliced, or buy longer boards.' : 'Splice it on a crossing, or give the place.';
     return {
         at,
         message: `${subject} is ${size(Math.max(cut - Math.max(longest, 0), step))} too long to come in one piece: it is ${size(cut)}, and ${toBeHad}. ${mend}`,

@@ -52,7 +52,7 @@ what hangs from it.
 What carries, and what is fastened into at its edge, is solid wood or plywood: blocking, cleats, spacers. Sides, bottoms and trim may
 be MDF; they are nailed through their faces.
 
-Cleats of MDF are spoken of where the bottom is nailed to them. A sheet without grain that does not say its species counts as MDF.`,
+MDF cleats are reported where the bottom is nailed to them. A sheet without grain and without a species counts as MDF.`,
     wrong,
     right: changed(wrong, `  blocking {
     stock  mdf-sheet
@@ -62,7 +62,7 @@ Cleats of MDF are spoken of where the bottom is nailed to them. A sheet without 
     check: {
         section({ section: { profile }, job }, report) {
             for (const { nails, into, stock, through } of nailedAtTheEdge(profile)) {
-                report({ ...wordsOf(nails), message: nailWords(nails.value, into, stock, through, job), related: [{ at: stock.at, message: `the ${into} is of ${stock.value.name}` }] });
+                report({ ...wordsOf(nails), message: nailWords(nails.value, into, stock, through, job), related: [{ at: stock.at, message: `the ${into} is cut from ${stock.value.name}` }] });
             }
             const spacer = profile.spacers?.stock;
             if (!spacer || !isFiberboard(profile.spacers)) return;
@@ -105,6 +105,6 @@ function nailWords({ length, gauge }: Nails, into: AtTheEdge['into'], stock: Giv
 }
 
 function materialOf({ species, thickness }: Stock, job: JobSettings): string {
-    const thick = thickness ? ` of ${sizesOf(job)(thickness.value.ticks)}` : '';
-    return species?.value === 'mdf' ? `MDF${thick}` : `a sheet without grain${thick}`;
+    const thick = thickness ? `${sizesOf(job)(thickness.value.ticks)} ` : '';
+    return species?.value === 'mdf' ? `${thick}MDF` : `a ${thick}sheet without grain`;
 }

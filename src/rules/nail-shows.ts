@@ -42,7 +42,7 @@ A nail of 1 1/2" through a 3/4" cleat into a 3/4" side reaches the face. One of 
             const right = nailBetween(cleat + HOLD, longest, job);
             report({
                 ...wordsOf(nails),
-                message: `The nail ${short > 0 ? `stops only ${size(short)} short of` : short === 0 ? 'comes to' : `comes ${size(-short)} out of`} the face of the side: `
+                message: `The nail ${short > 0 ? `stops only ${size(short)} short of` : short === 0 ? 'reaches' : `comes ${size(-short)} out of`} the face of the side: `
                     + `${size(nails.value.length)} through a cleat of ${size(cleat)} into a side of ${size(side)}. `
                     + (right === undefined ? `${size(longest)} is the longest.` : `Use ${size(right)}.`),
                 related: [{ at: sides.stock.at, message: `the side is ${size(side)} thick` }],

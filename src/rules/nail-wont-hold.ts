@@ -43,7 +43,7 @@ The nails of the cleats must not come through the face of the side either: see \
                 report({
                     ...wordsOf(nails),
                     message: `The nail ${hold > 0 ? `holds only ${size(hold)} in the ${second}` : `does not reach the ${second}`}: it is ${size(nails.value.length)} long and goes through ${size(thickness)} of ${first}. `
-                        + `${size(HOLD)} is wanted: ${right === undefined ? `${size(thickness + HOLD)} at least` : `use ${size(right)}`}.`,
+                        + `It needs ${size(HOLD)}: ${right === undefined ? `${size(thickness + HOLD)} at least` : `use ${size(right)}`}.`,
                     fixes: usingNail(nails, right, job),
                 });
             }

@@ -25,7 +25,7 @@ west end, is 6' wide, and reaches 5" into the room:
     fixture blind pocket on south at 3' width 6' depth 5"
 
 There is nothing there that blocking could be screwed to, and what runs along that wall hangs in the air or in the soffit. Lines 1 and 2
-of the hall end at the south wall, 5" inside of the pocket. The room ends at its edge: its walls are said along that, here five for the
+of the hall end at the south wall, 5" inside of the pocket. The room ends at its edge: its walls are written along that, here five for the
 south wall. Or each line stops at another one before it.
 
 What guards an opening to a stair, and what may be hung near it, is for the local code and licensed people to say.`,
@@ -46,8 +46,8 @@ What guards an opening to a stair, and what may be hung near it, is for the loca
                     at,
                     message: `${capitalized(listed([...named, ...more > 0 ? [`${more} more`] : []]))} ${reaching.length > 1 ? 'reach' : 'reaches'} into the `
                         + `${kind.replace('-', ' ')} ${name} at the ${wall.name} wall: ${INSTEAD[kind]}. `
-                        + `Say walls along its edge, so that the room ends there; or stop the ${reaching.some(({ what }) => what !== 'trim' && 'kind' in what) ? 'beams and what runs along the wall' : 'beams'} before it.`,
-                    related: reaching.flatMap(({ what, name: beam }) => (what === 'trim' || !('at' in what) ? [] : [{ at: what.at, message: `${beam} is built as said here` }])),
+                        + `Write walls along its edge, so that the room ends there; or stop the ${reaching.some(({ what }) => what !== 'trim' && 'kind' in what) ? 'beams and what runs along the wall' : 'beams'} before it.`,
+                    related: reaching.flatMap(({ what, name: beam }) => (what === 'trim' || !('at' in what) ? [] : [{ at: what.at, message: `${beam} is set here` }])),
                 });
             }
         },

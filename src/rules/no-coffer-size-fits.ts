@@ -17,7 +17,7 @@ const wrong = changed(HALL, `    coffers-north  3
 export const noCofferSizeFits = defineRule({
     name: 'no-coffer-size-fits',
     severity: 'error',
-    title: 'No number of coffers brings them to the size that is asked for',
+    title: 'No number of coffers gives the size that is asked for',
     explanation: `
 With \`coffer-size\` the number of coffers is found for you: the one that brings all of them, equal, between the least and the
 greatest size, both ways.
@@ -36,7 +36,7 @@ for 48" to 54", or choose other beams.`,
                 report({
                     at,
                     message: `No number of coffers comes out at that size ${alongWall(along)}${near.length ? `: the nearest ${near.length === 1 ? 'is' : 'are'} ${near.join(' and ')}` : ''}. `
-                        + 'Ask for a size that takes one of them in, or for beams of another width.',
+                        + 'Widen the range to take one of them in, or use beams of another width.',
                     fixes: nearest.flatMap(near => takingIn(near, along === 'east-west' ? grid?.north : grid?.east, job)),
                 });
             }

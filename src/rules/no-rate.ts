@@ -23,12 +23,12 @@ export const noRate = defineRule({
     severity: 'warning',
     title: 'Work in the room has no rate, so the price leaves it out',
     explanation: `
-Where a \`labor\` block holds for a room, every foot, joint and coffer of it is wanted a time for: what nobody has timed would
-be done for nothing. An entry hall of three coffers by two has 60' of cleats; at 2 minutes a foot they are two hours of somebody's day.
+Where a \`labor\` block holds for a room, every foot, joint and coffer in it needs a time: work without one would be done
+for nothing. An entry hall of three coffers by two has 60' of cleats; at 2 minutes a foot they are two hours of somebody's day.
 
-Say the time, in the folder of the house or above it. What is part of another time is said to take none:
-\`butt 0 min per joint\`, where the time for a foot of bottom has it in. A folder without \`labor\` in reach asks for no price,
-and is told nothing.`,
+Give the time, in the folder of the house or above it. Work that another time already covers gets 0:
+\`butt 0 min per joint\`, where the time for a foot of bottom includes it. A folder without a \`labor\` block, in it or above it,
+asks for no price, and nothing is reported.`,
     wrong: HALL + RATES,
     right: HALL + RATES.replace('  bottom', '  cleats    2 min per ft\n  bottom'),
     basis: 'Which times there are is the program\'s own; how long work takes is for whoever does it to say.',
@@ -39,8 +39,8 @@ and is told nothing.`,
             const { missing } = laborOf([{ ceiling: layout.ceiling, takeOff }], 0, labor);
             if (missing.length === 0) return;
             report({
-                at: layout.room.at, related: [{ at: labor.at, message: 'The times that hold here.' }],
-                message: `The labor that holds here has no time for ${listed(missing.map(wordOf))}, and the room has ${listed(missing.map(({ of }) => of))}. Say how long it takes, or 0 min where another time has it in.`,
+                at: layout.room.at, related: [{ at: labor.at, message: 'The times for this room.' }],
+                message: `\`labor\` has no time for ${listed(missing.map(wordOf))}, and the room has ${listed(missing.map(({ of }) => of))}. Give the time it takes, or 0 min if another time already covers it.`,
             });
         },
     },

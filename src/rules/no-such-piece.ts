@@ -14,13 +14,13 @@ const wrong = changed(HALL_IN_WORK, '6\' of poplar-1x6 into side-A-1-north', '6\
 export const noSuchPiece = defineRule({
     name: 'no-such-piece',
     severity: 'error',
-    title: 'A piece is said to be cut or spoiled that is not in the cut list',
+    title: 'A piece is recorded as cut or spoiled that is not in the cut list',
     explanation: `
-What is cut and what is spoiled is said by the names in the cut list, without the room: \`bottom-2\`, \`side-A-1-north\`. A name
+What is cut and what is spoiled is recorded by the names in the cut list, without the room: \`bottom-2\`, \`side-A-1-north\`. A name
 that is not in it counts for nothing, so the boards would be planned as if the piece were still to be cut.
 
 A line of 3 coffers has the bays 1 to 3: there is no \`side-A-4-north\`. Names come from the place alone, so a piece keeps its
-name when something else is changed; it loses it when the lines are counted otherwise.`,
+name when something else is changed; only another number of lines changes it.`,
     wrong,
     right: HALL_IN_WORK,
     basis: 'Names as the cut list has them.',

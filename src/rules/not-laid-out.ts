@@ -17,11 +17,11 @@ ${ENTRY_HALL}`.replace('rip 3/4" x 3/4"', 'rip 3/4" x -3/4"');
 export const notLaidOut = defineRule({
     name: 'not-laid-out',
     severity: 'error',
-    title: 'A room that says enough is not laid out, for the sake of something in another file',
+    title: 'A complete room is not laid out, because of something in another file',
     explanation: `
 A room is laid out with the boards and the beams of other files. Where something there is missing or impossible (cleats
-ripped to 3/4" x -3/4", say), there are no pieces of this room, although nothing in its own file is wrong. So that this does
-not pass unseen it is said once, at the beams; what has to be mended is said where it stands.`,
+ripped to 3/4" x -3/4", say), there are no pieces of this room, although nothing in its own file is wrong. So that this is
+not overlooked it is reported once, at the beams; what has to be fixed is reported where it is.`,
     wrong,
     right: changed(wrong, '3/4" x -3/4"', '3/4" x 3/4"'),
     basis: 'How this program works.',
@@ -33,8 +33,8 @@ not pass unseen it is said once, at the beams; what has to be mended is said whe
             if (!reason) return;
             report({
                 at: beams.at,
-                message: `${layout.room.title ?? layout.room.name} is not laid out, so there are no pieces of it: ${reason.words}. Mend that first.`,
-                related: [{ at: reason.at, message: 'it stands here' }],
+                message: `${layout.room.title ?? layout.room.name} is not laid out, so it has no pieces: ${reason.words}. Fix that first.`,
+                related: [{ at: reason.at, message: 'it is here' }],
             });
         },
     },
@@ -53,5 +53,5 @@ function reasonElsewhere({ room, sections, troubles }: Layout): { words: string;
     const [trouble] = troubles;
     if (trouble) return { words: 'what' in trouble ? `${trouble.what} is impossible` : 'something it is made of is impossible', at: trouble.at };
     const profile = [...sections.values()].map(section => section.profile).find(({ at, notComputed }) => isElsewhere(at) && notComputed.length === 0);
-    return profile && { words: `${profile.name} does not say enough`, at: profile.at };
+    return profile && { words: `${profile.name} is not complete`, at: profile.at };
 }

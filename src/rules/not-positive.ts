@@ -16,7 +16,7 @@ export const notPositive = defineRule({
 A wall, a board, the height of a spacer: none of them can be 0" or less. \`wall east 0"\` leaves no room to lay out. What the
 sides are held down, or a bottom is pressed, may be 0", but not less.
 
-What follows from such a length is not said: mend it, and the rest is looked at again.`,
+What follows from such a length is not reported: fix it, and the rest is checked again.`,
     wrong: changed(HALL, 'wall east   9\' 5"', 'wall east   0"'),
     right: HALL,
     basis: 'Arithmetic.',

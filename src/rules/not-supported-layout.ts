@@ -13,10 +13,10 @@ room hall`), '\n  grid {', '\n  line A { beams butted-box }\n\n  grid {');
 export const notSupportedLayout = defineRule({
     name: 'not-supported-layout',
     severity: 'error',
-    title: 'A ceiling that can be written down but is not computed yet',
+    title: 'A ceiling that can be written but is not computed yet',
     explanation: `
-The language can say more than the program can lay out today. What it cannot compute it does not guess: no piece is cut for
-such a room, and this says which words are the reason and what can be computed instead.
+The language can say more than the program can lay out today. What it cannot compute it does not guess: such a room
+has no pieces, and this says which words are the reason and what can be computed instead.
 
 Sides that are butted cannot meet sides that are mitered: the corner where line A crosses line 1 would be both. All of them are
 computed mitered, or all butted.`,
@@ -41,5 +41,5 @@ computed mitered, or all butted.`,
 });
 
 function found({ what, instead, at }: Pick<Extract<Trouble, { kind: 'not-supported' }>, 'what' | 'instead' | 'at'>): Found {
-    return { at, message: `Not computed yet: ${what}. Computed is ${instead}.` };
+    return { at, message: `Not computed yet: ${what}. What can be computed: ${instead}.` };
 }

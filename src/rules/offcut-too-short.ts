@@ -18,7 +18,7 @@ const wrong = changed(HALL_IN_WORK, `cut      6' of poplar-1x6`, `cut      48" o
 export const offcutTooShort = defineRule({
     name: 'offcut-too-short',
     severity: 'error',
-    title: 'More is said to come out of a board than it is long',
+    title: 'More is recorded as cut from a board than it is long',
     explanation: `
 Pieces, the kerfs between them and what is left cannot be longer than the board or offcut they come out of. Ends need not be
 trimmed here: this is what was cut, not what is planned.
@@ -61,7 +61,7 @@ function checkBoard(board: CutBoard, pieces: readonly Piece[], job: JobSettings,
     if (sideBySide.length > 1 && across > boardWidth) {
         report({
             ...wordsOf(board.length),
-            message: `${counted(sideBySide.length, 'piece')} that are longer than half of ${boardWords(board, job)} do not lie behind each other in it, and side by side they take ${size(across)} of its ${size(boardWidth)}, kerfs included.`,
+            message: `${counted(sideBySide.length, 'piece')} that are longer than half of ${boardWords(board, job)} cannot lie end to end in it, and side by side they take ${size(across)} of its ${size(boardWidth)}, kerfs included.`,
         });
         return;
     }
@@ -71,13 +71,13 @@ function checkBoard(board: CutBoard, pieces: readonly Piece[], job: JobSettings,
     if (taken - kerf <= whole && kept <= Math.max(0, most)) return;
     const sum = `${counted(behind, 'piece')} of ${size(Math.round(taken - kerf * behind))} in all with ${counted(behind, 'kerf')}`;
     if (taken - kerf > whole) {
-        report({ ...wordsOf(board.length), message: `${sum} do not come out of ${boardWords(board, job)}: it is ${size(Math.round(taken - kerf - whole))} too short.` });
+        report({ ...wordsOf(board.length), message: `${sum} cannot come out of ${boardWords(board, job)}: it is ${size(Math.round(taken - kerf - whole))} too short.` });
         return;
     }
     const fits = Math.max(0, roundDown(Math.floor(most), job.cutTo.value));
     report({
         ...wordsOf(left[0]!),
-        message: `${size(kept)} cannot be left of ${boardWords(board, job)}: after ${behind === 0 ? 'no piece' : sum} there is at most ${size(fits)}.`,
+        message: `${size(kept)} cannot be left over from ${boardWords(board, job)}: after ${behind === 0 ? 'no piece' : sum} there is at most ${size(fits)}.`,
         related: [{ at: board.length.at, message: `the board is ${size(whole)}` }],
         fixes: left.length === 1 ? replacing(left[0], spelled(fits, job), `Leave ${size(fits)}`) : [],
     });

@@ -21,9 +21,9 @@ const wrong = changed(HALL, '  cleats { rip 3/4" x 3/4" from strip-1x2 }', `  cl
 export const partVanishes = defineRule({
     name: 'part-vanishes',
     severity: 'error',
-    title: 'A part that is said has no length left where it belongs',
+    title: 'A part has no length left in its place',
     explanation: `
-Whatever a profile says of a part, each place of it must leave something to cut. Where it leaves nothing there is no piece in the
+Whatever a profile says about a part, each place of it must leave something to cut. Where it leaves nothing there is no piece in the
 cut list, and nobody misses it before the bottom finds nothing to be pressed against.
 
 Cleats are as long as the back of their side, less \`short-each-end\` twice: in a coffer of 48" between sides of 3/4" that is
@@ -46,9 +46,9 @@ than a spacer is thick has no spacer, and a coffer of 1/4" cut to 1/2" has no si
                 else lost.set(key, { part, at, where, count: 1, ...mend && { mend } });
             }
             for (const { part, at, where, count, mend } of lost.values()) {
-                const others = count === 1 ? '' : ` So it is at ${counted(count - 1, 'other place')}.`;
+                const others = count === 1 ? '' : ` The same goes for ${counted(count - 1, 'other place')}.`;
                 const why = mend ?? whyOf(part, sizesOf(job)(job.cutTo.value));
-                report({ at, message: `Nothing is left to cut of ${PLURAL[part]} at ${where}.${others} ${why}` });
+                report({ at, message: `No length is left for the ${PLURAL[part]} at ${where}.${others} ${why}` });
             }
         },
     },
@@ -74,10 +74,10 @@ function isWideEverywhere(ceiling: Ceiling): boolean {
 
 function whyOf(part: Part, step: string): string {
     switch (part) {
-        case 'cleat': return 'They are as long as the back of their side, less what they are short at each end, twice: make them less short.';
+        case 'cleat': return 'A cleat is as long as the back of its side, less twice its `short-each-end`: make that less.';
         case 'spacer': return 'The coffer is narrower than a spacer is thick: set the lines farther apart, or take the spacers out.';
-        case 'blocking': return 'It is as long as its place between the lines, less its relief: set the lines farther apart, or make the relief less.';
-        default: return `The place is shorter than the tape's ${step}, or than nothing: set the lines farther apart, or say a finer \`cut-to\`.`;
+        case 'blocking': return 'It is as long as the room between the lines, less its relief: set the lines farther apart, or make the relief less.';
+        default: return `Its place is shorter than one mark of the tape, ${step}: set the lines farther apart, or use a finer \`cut-to\`.`;
     }
 }
 

@@ -20,15 +20,15 @@ export const piecesOverlap = defineRule({
     explanation: `
 In the dry fit every piece of the cut list is put together as a solid, in the form that its own line of the list gives it:
 cut lengths, miters, hand, rabbet, width and thickness. Where it stands comes from the layout. No two may be in each other,
-but for what is planned: a press, or what rounding to the tape comes to.
+except for what is planned: a press, or rounding to the tape.
 
 A side cut at 50 15/16" in a place of 50 7/8" is 1/16" too long: it bites 1/32" along its length at each end, which is 0.022"
-measured square to a 45 degree miter. The depth that is told is the least that one of the two would have to give way.
+measured square to a 45 degree miter. The depth that is reported is the least that one of the two would have to give way.
 
-Besides, the cut lengths of every row from wall to wall are added up with what stands between them: no row may come to more than its
-room, but for a press.
+Besides, the cut lengths of every row from wall to wall are added up with what stands between them: no row may be longer than its
+room, except for a press.
 
-Where the list contradicts its own layout, the finding says in what; that is a mistake of this program. Where the text itself
+Where the list contradicts its own layout, the finding says where they differ; that is a mistake of this program. Where the text itself
 puts two parts into one place and a comment allows it, as here, the dry fit still shows where, and how deep.`,
     wrong,
     right: changed(wrong, '3 3/4"  // allow spacer-hits-cleat: notched on the job', '3 1/2"'),
@@ -51,5 +51,5 @@ export function overlaps(fault: Fault): fault is Misfit {
 export function overlapWords(misfit: Misfit, size: Sizes): string {
     const deep = misfit.clashes.filter(clash => clash.kind === 'overlap');
     return `${capitalized(nameOf(misfit.piece))} runs into ${clashWords(deep, clash => `by ${size(clash.ticks)}`)}. `
-        + causeWords(misfit, size, 'The list does what the text says: change one of the two parts.');
+        + causeWords(misfit, size, 'The list follows what is written: change one of the two parts.');
 }

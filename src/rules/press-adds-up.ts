@@ -39,7 +39,7 @@ Three bottoms, each 1/32" long, press 3/32" in the run. 1/64" each is 3/64".`,
                 report({
                     ...wordsOf(said),
                     message: `The bottoms of ${linesNamed(lines.map(line => line.name))} press ${size(pieces * press.value)} in one run: ${pieces} pieces, each cut ${size(press.value)} long. `
-                        + `${size(MOST_PRESS)} in all is the most: ${right > 0 ? `${size(right)} each` : 'say a finer \`cut-to\` and less, or none'}.`,
+                        + `${size(MOST_PRESS)} in all is the most: ${right > 0 ? `${size(right)} each` : 'use a finer \`cut-to\` and a smaller press, or none'}.`,
                     related: [{ at: press.at, message: `each bottom is cut ${size(press.value)} long` }],
                     // in another file the same detail may serve rooms with shorter runs
                     fixes: press.at.uri === said.at.uri && right > 0 ? replacing(press, spelled(right, job), `Press ${size(right)} each`) : [],

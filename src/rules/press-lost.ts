@@ -17,12 +17,12 @@ const wrong = changed(changed(HALL, 'coffers-north  3', 'coffers-north  2'), 'bo
 export const pressLost = defineRule({
     name: 'press-lost',
     severity: 'warning',
-    title: 'Bottoms are to be cut long by less than the tape shows',
+    title: 'Bottoms are to be cut long by less than a mark of the tape',
     explanation: `
 Cut lengths are rounded down to the tape (\`cut-to\`, 1/32" where nothing else is said). A \`press\` of 1/64" on bottoms of
-49 1/2" makes 49 33/64", and the last mark that goes into it is 49 1/2": they are cut as if nothing had been said of it.
+49 1/2" makes 49 33/64", and the last mark that goes into it is 49 1/2": they are cut as if there were no press.
 
-Say a press of a mark of the tape or more, a finer \`cut-to\`, or none.`,
+Use a press of one mark of the tape or more, a finer \`cut-to\`, or none.`,
     wrong,
     right: changed(wrong, '1/64"', '1/32"'),
     basis: 'Arithmetic of rounding.',
@@ -38,8 +38,8 @@ Say a press of a mark of the tape or more, a finer \`cut-to\`, or none.`,
                 const press = lines[0]!.section.profile.bottom!.press!;
                 report({
                     at: press.at, via: press.via,
-                    message: `\`press\` has no effect on the bottoms of ${linesNamed(lines.map(line => line.name))}: ${size.fine(press.value)} more is less than the tape's ${size.fine(step)}, to which lengths are rounded down. `
-                        + `Say ${size.fine(step)} or more, a finer \`cut-to\`, or no press.`,
+                    message: `\`press\` has no effect on the bottoms of ${linesNamed(lines.map(line => line.name))}: ${size.fine(press.value)} more is less than the tape's ${size.fine(step)}, and lengths are rounded down to that. `
+                        + `Write ${size.fine(step)} or more, use a finer \`cut-to\`, or leave the press out.`,
                     fixes: replacing(press, spelled(step, job), `Press ${size.fine(step)}`),
                 });
             }

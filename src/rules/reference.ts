@@ -20,7 +20,7 @@ export function explainRule(rule: Rule): string {
         `${rule.name} (${rule.severity})`, rule.title, '',
         rule.explanation.trim().replaceAll('**', '').replaceAll('`', ''), '',
         'Wrong:', '', indented(rule.wrong), '',
-        'Mended:', '', indented(mendedLines(rule)), '',
+        'Fixed:', '', indented(mendedLines(rule)), '',
         `Where the figures come from: ${rule.basis}`, '',
     ].join('\n');
 }
@@ -36,7 +36,7 @@ export function rulePage(rule: Rule): string {
     return [
         `## ${rule.name}`, '', `*${rule.severity}* · ${rule.title}`, '', rule.explanation.trim(), '',
         'Wrong:', '', '```coffer', rule.wrong.trim(), '```', '',
-        'Mended:', '', '```coffer', mendedLines(rule), '```', '',
+        'Fixed:', '', '```coffer', mendedLines(rule), '```', '',
         `Where the figures come from: ${rule.basis}`, '',
     ].join('\n');
 }

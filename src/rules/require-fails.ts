@@ -30,7 +30,7 @@ A profile may say what its parameters have to satisfy, with the reason:
 With a groove of 5/16" that does not hold. It is shown at the \`require\` where the profile's own defaults break it, and at
 the argument where a room (or a profile that is \`like\` it) gives the value.
 
-What else goes wrong with the same argument is not said as long as the requirement is broken.`,
+What else goes wrong with the same argument is not reported as long as the requirement is broken.`,
     wrong,
     right: changed(wrong, 'Length = 5/16"', 'Length = 3/16"'),
     basis: 'What the profile\'s author wrote.',

@@ -8,7 +8,7 @@ const wrong = changed(HALL, '  wall east   9\' 5"\n', '  wall east   9\' 5"\n  w
 export const roomNotRectangular = defineRule({
     name: 'room-not-rectangular',
     severity: 'error',
-    title: 'A room out of square, of which too little is measured',
+    title: 'A room out of square that is not measured enough',
     explanation: `
 Opposite walls of a rectangle are equally long. Where they are not, the room tapers, and every length in the taper changes; four walls
 alone do not say how. Four walls and a diagonal do.
@@ -17,7 +17,7 @@ A west wall of 9' 5 3/4" against an east wall of 9' 5" is 3/4" out. Measure agai
 room is then laid out as it is.
 
 A diagonal that was measured tells whether the corners are square: with walls of 12' and 9' it is 15'. One of 15' 1/2" says that they
-are not; then all four walls are to be measured, and not only two. What a tape across a room cannot tell, 1/16", is let pass.`,
+are not; then all four walls are to be measured, and not only two. What a tape across a room cannot show, 1/16", is accepted.`,
     wrong,
     right: changed(wrong, '9\' 5 3/4"', '9\' 5"'),
     basis: 'Geometry.',
@@ -28,14 +28,14 @@ are not; then all four walls are to be measured, and not only two. What a tape a
                 report({
                     at,
                     message: `The ${walls[0]} wall is ${size(a)} and the ${walls[1]} wall ${size(b)}, ${size(Math.abs(a - b))} out. `
-                        + 'Measure again; or say a diagonal, and the room is laid out as it is: diagonal north-west to south-east measures ...',
+                        + 'Measure again; or add a diagonal, and the room is laid out as it is: diagonal north-west to south-east measures ...',
                     related: [{ at: other, message: `the ${walls[0]} wall is ${size(a)}` }],
                 });
             }
             for (const { measured, square, at } of troublesOf(layout, 'out-of-square')) {
                 report({
                     at,
-                    message: `The diagonal measures ${size(measured)}; with these walls and square corners it is ${size(square)}, ${size(Math.abs(measured - square))} ${measured > square ? 'less' : 'more'}: `
+                    message: `The diagonal measures ${size(measured)}; with these walls and square corners it would be ${size(square)}, ${size(Math.abs(measured - square))} ${measured > square ? 'less' : 'more'}: `
                         + 'the room is out of square. Measure again, and all four walls.',
                 });
             }

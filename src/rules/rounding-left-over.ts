@@ -21,12 +21,12 @@ export const roundingLeftOver = defineRule({
     explanation: `
 Equal pieces are cut at one stop, so all of them are rounded alike, to \`cut-to\` (1/32" where nothing else is said). What that
 leaves over in the run has to go somewhere: \`residue\` says whether the outer coffers take it, or the band, or whether the
-coffers differ by a step (\`spread\`). Where it says \`band\` and no band runs round the room, nobody takes it: that is an **error**.
+coffers differ by a step (\`spread\`). Where it says \`band\` and no band runs around the room, nobody takes it: that is an **error**.
 
 Three coffers in 144 1/8" are 48.042" each. Cut to eighths at 48" they leave 1/8" over, and one outer coffer is cut 1/8" wider than the
-others. Cut to sixteenths they differ by 1/16". Up to 1/16" is nothing that anybody would see or do something about; more is a
+others. Cut to sixteenths they differ by 1/16". Up to 1/16" is nothing that anybody would see; more is a
 **warning**. Where the coffers are of several sizes by intent, as round a lamp, a step more is not seen.
-What is short by less than a step of the tape is let pass: nobody can cut it. Too much is never let pass: a run that is longer than
+What is short by less than a step of the tape is accepted: nobody can cut it. Too much is never accepted: a run that is longer than
 the room does not go in, so the outer coffers are cut smaller by it, and with \`residue band\` all of them are.`,
     wrong,
     right: changed(wrong, 'cut-to 1/8"', 'cut-to 1/16"'),
@@ -39,7 +39,7 @@ the room does not go in, so the outer coffers are cut smaller by it, and with \`
                 if (grid && place === 'band' && !ceiling?.band && run.residue.rest >= job.cutTo.value) {
                     report({
                         ...wordsOf(grid.residue), severity: 'error',
-                        message: `${sizesOf(job).fine(run.residue.rest)} is left for the band ${alongWall(run.along)}, and no band runs round this room: the beams end short of the wall. Say \`residue outer-coffers\`, or a band.`,
+                        message: `${sizesOf(job).fine(run.residue.rest)} is left for the band ${alongWall(run.along)}, and no band runs around this room: the beams end short of the wall. Write \`residue outer-coffers\`, or add a band.`,
                         fixes: replacing(grid.residue, 'outer-coffers', 'Let the outer coffers take it'),
                     });
                     continue;
@@ -51,7 +51,7 @@ the room does not go in, so the outer coffers are cut smaller by it, and with \`
                 report({
                     ...wordsOf(said),
                     message: `${counted(cutCoffers.length, 'coffer')} cut at ${size(nearestOf(run, job.cutTo.value))} leave ${size.fine(Math.abs(ticks))} ${ticks > 0 ? 'over' : 'too little'} ${alongWall(run.along)}. `
-                        + `${placedIn(run, size)} Say \`residue\` to have it otherwise, or a finer \`cut-to\`.`,
+                        + `${placedIn(run, size)} Change that with \`residue\`, or use a finer \`cut-to\`.`,
                     fixes: place === 'band' || !ceiling?.band ? [] : grid.residue.said ? replacing(grid.residue, 'band', titled) : adding(grid, 'residue band', titled),
                 });
             }

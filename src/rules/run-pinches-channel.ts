@@ -21,10 +21,10 @@ job "Ferry Road 3" {
 export const runPinchesChannel = defineRule({
     name: 'run-pinches-channel',
     severity: 'warning',
-    title: 'Errors in the lengths of the sides pinch or open the channels they run up to',
+    title: 'Errors in the lengths of the sides pinch or open the channels between them',
     explanation: `
 Along a run n lines stand between n + 1 coffers, and from wall to wall nothing gives. Sides that are cut a little long push
-the sides of the lines they end at together, and the n channels share what the n + 1 coffers have too much. With a
+the sides of the lines they end at together, and the n channels share the excess of the n + 1 coffers. With a
 crosscut that may be off by t (\`cut-tolerance\`):
 
     at worst             (n + 1) t / n               all cuts off the same way
@@ -33,7 +33,7 @@ crosscut that may be off by t (\`cut-tolerance\`):
 Pieces cut at one stop setting are off together: each k is how many coffers of the run share one setting. The sides of the
 two end coffers have one miter less than the others, so they are a setting of their own.
 
-It speaks where the root-sum-square goes more than 1/32" beyond the play, or beyond the gap that is asked for: less is eased
+It is reported where the root-sum-square goes more than 1/32" beyond the play, or beyond the gap that is asked for: less is eased
 with a plane as the bottom goes in, or filled. Cuts within 1/64" never get there.
 
 Three coffers, two lines, t = 1/32": each channel is 0.035" narrower or wider as root-sum-square (k = 2 and 1), 3 x 1/32" / 2 =

@@ -16,10 +16,10 @@ export const sheetNotRipped = defineRule({
     severity: 'warning',
     title: 'A part of a beam takes the whole width of a sheet or a panel',
     explanation: `
-A part that says no \`rip\` is as wide as its stock. Of a board that is meant; of a sheet it makes a beam as wide as the sheet.
+A part without a \`rip\` is as wide as its stock. With a board that is meant; with a sheet it makes a beam as wide as the sheet.
 
-Sides from a sheet of 48" x 96" that are not ripped make a beam 4' deep. Say how wide they are: \`rip 5 1/2"\`. So it is with a panel
-that is glued up, wider than 2': no board is.`,
+Sides from a sheet of 48" x 96" that are not ripped make a beam 4' deep. Write how wide they are: \`rip 5 1/2"\`. The same goes for a
+glued-up panel wider than 2', since no board is.`,
     wrong,
     right: changed(wrong, '{ stock panel }', '{\n    stock  panel\n    rip    5 1/2"\n  }'),
     basis: 'Strips are ripped from sheets and glued panels, and boards are narrower than 2\': common practice, no source.',
@@ -42,7 +42,7 @@ function check(word: string, { stock, rip }: { readonly stock?: Given<Stock>; re
     const wide = sheet ? { ticks: sheet.value.width, at: sheet.at, what: 'sheet' } : width && width.value.ticks > PANEL ? { ticks: width.value.ticks, at: width.at, what: 'panel' } : undefined;
     if (!wide) return;
     report({
-        ...wordsOf(stock), message: `The ${word} ${word === 'sides' || word === 'spacers' ? 'take' : 'takes'} the whole width of the ${wide.what}, ${printLength(wide.ticks, show.value)}. Say how wide it is ripped: \`rip\`.`,
+        ...wordsOf(stock), message: `The ${word} ${word === 'sides' || word === 'spacers' ? 'take' : 'takes'} the whole width of the ${wide.what}, ${printLength(wide.ticks, show.value)}. Write how wide it is ripped: \`rip\`.`,
         related: [{ at: wide.at, message: `${name} is a ${wide.what}` }],
     });
 }

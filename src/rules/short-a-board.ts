@@ -20,16 +20,16 @@ const wrong = changed(HALL, 'stock poplar-1x4 { size 1x4 }', `stock poplar-1x4 {
 export const shortABoard = defineRule({
     name: 'short-a-board',
     severity: 'error',
-    title: 'What is on hand does not reach, and the stock is not sold in any length',
+    title: 'What is on hand is not enough, and the stock is not sold in any length',
     explanation: `
-A stock that says no \`lengths\` cannot be bought: what is on hand is all there is. Old boards, or a run that is milled for the job,
+A stock without \`lengths\` cannot be bought: what is on hand is all there is. Old boards, or a run that is milled for the job,
 are like that. Then all pieces of a room have to come out of them, each board less the end trim and the kerfs.
 
 Blocking and bottoms of the hall are 4 pieces of 9' 5", each out of a board of 10', and 6 pieces of 48 3/4" and 49 1/2", two out of a
 board: 7 boards. With 6 on hand it is one short, and the offcut of 49 1/2" does not help: with 1" of end trim it is 1/4" too short.
 
-Say the \`lengths\` in which it can be bought, find another board, or make the beam of another stock. What is cut and spoiled counts:
-a spoiled piece wants its wood twice.`,
+Give the \`lengths\` in which it can be bought, find another board, or make the beam of another stock. What is cut and spoiled counts:
+a spoiled piece takes its wood twice.`,
     wrong,
     right: changed(wrong, '6 x', '7 x'),
     basis: 'A plan of the boards on hand. It is a good one, not always the best: where it fails by little, look whether you can do better.',
@@ -47,7 +47,7 @@ a spoiled piece wants its wood twice.`,
                 const there = rest.now(stock).onHand;
                 report({
                     at, via,
-                    message: `${counted(left.length, 'piece')} of ${stock.name} ${left.length === 1 ? 'does' : 'do'} not come out of what is on hand (${named(left)}), and nobody has said in which lengths it is sold. `
+                    message: `${counted(left.length, 'piece')} of ${stock.name} cannot be cut from what is on hand (${named(left)}), and the stock has no \`lengths\` that it is sold in. `
                         + `${wantedText(left, Math.max(...there.map(({ value }) => value.length)), stock, job)}${nearMiss(left, there.map(({ value }) => value.length), job)}`,
                     related: [{ at: stock.onHand[0]!.at, message: `on hand: ${there.map(({ value }) => `${value.count} x ${size(value.length)}`).join(', ')}` }],
                 });
@@ -77,8 +77,8 @@ function wantedText(left: readonly Piece[], longest: Ticks, stock: Stock, job: J
     const { stocks, unplaced } = planBoards(left.map(piece => ({ ...piece, stock: sold })), job);
     const short = stocks.reduce((sum, { boards }) => sum + boards.length, 0);
     const most = Math.max(...left.map(piece => piece.cutOverall));
-    if (unplaced.length > 0) return `The longest is ${size(most)}: with the end trim it wants a board of ${size(most + job.endTrim.value)}.`;
-    return `It is ${counted(short, 'board')} of ${size(longest)} short.`;
+    if (unplaced.length > 0) return `The longest is ${size(most)}: with the end trim it needs a board of ${size(most + job.endTrim.value)}.`;
+    return `You are ${counted(short, 'board')} of ${size(longest)} short.`;
 }
 
 /** The offcut that comes nearest to holding one of the pieces, where it lacks little. */

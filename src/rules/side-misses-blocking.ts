@@ -23,7 +23,7 @@ export const sideMissesBlocking = defineRule({
     title: 'The side is held down so far that its nails miss the blocking',
     explanation: `
 The blocking lies against the ceiling and the side starts lower, by the held-down gap. What the side laps the blocking is
-the blocking's thickness less that gap, and a nail wants 3/8" of it.
+the blocking's thickness less that gap, and a nail needs 3/8" of it.
 
 Blocking of 3/4" and sides held down 1/2" leave a lap of 1/4". Hold the sides down 3/8" or less, or fur the blocking down
 by 1/8". Where the ceiling has a hollow the lap is less by its depth.`,
@@ -44,7 +44,7 @@ by 1/8". Where the ceiling has a hollow the lap is less by its depth.`,
             const laps = lap > 0 ? `laps the blocking only ${size(lap)}` : 'does not lap the blocking at all';
             report({
                 ...wordsOf(heldDown.given.said ? heldDown.given : blocking),
-                message: `Nothing to nail to: the side ${laps}, as it is held down ${size(gap)} and the blocking is ${size(thickness)} thick. ${size(LAP)} is wanted: `
+                message: `Nothing to nail to: the side ${laps}, as it is held down ${size(gap)} and the blocking is ${size(thickness)} thick. It needs ${size(LAP)}: `
                     + `${most >= 0 ? `hold the sides down ${size(most)} or less, or ` : ''}fur the blocking down ${size(LAP - lap)}.`,
                 related: heldDown.given.said ? [{ at: blocking.at, message: `the blocking is ${size(thickness)} thick` }] : [],
                 fixes: most >= 0 ? replacing(heldDown.given, spelledLike(heldDown.given.value, most, job), `Hold the sides down ${size(most)}`) : [],

@@ -52,7 +52,7 @@ export function moved(one: Located, isOwn: (at: Source) => boolean, isArgument: 
     if (sameSource(at, one.at)) return one;
     return {
         ...one, at,
-        related: [{ at: one.at, message: one.at.uri.startsWith(BUILT_IN) ? 'so it is where nothing is said' : 'this is where it goes wrong' }, ...related.filter(place => !sameSource(place.at, at))],
+        related: [{ at: one.at, message: one.at.uri.startsWith(BUILT_IN) ? 'this is the default' : 'this is where it goes wrong' }, ...related.filter(place => !sameSource(place.at, at))],
         fixes: one.fixes?.filter(fix => fix.edits.every(({ uri, range }) => isOwn({ uri, range }))),
     };
 }

@@ -34,7 +34,7 @@ cuts 2 sqrt(2 R d - d²). With a depth of half the biscuit and 1/32" that is
 | #10 | 10.29 mm | 60.8 mm (2.39") |
 | #20 | 12.29 mm | 65.7 mm (2.59") |
 
-At each edge of the bottom, and between two slots, 3/16" of wood is wanted. Two #20 in 5 1/2" leave 5.50" - 2 x 2.59" =
+At each edge of the bottom, and between two slots, 3/16" of wood is needed. Two #20 in 5 1/2" leave 5.50" - 2 x 2.59" =
 0.33", which is 7/64" in each of the three places; two #10 leave 15/64". Slots that are longer than the bottom is wide come
 out at its edges: then it is an **error**. A size that no biscuit is sold in, as \`2 x #99\`, is most likely a slip of the pen.`,
     wrong,
@@ -49,7 +49,7 @@ out at its edges: then it is an **error**. A size that no biscuit is sold in, as
                 const fits = whatFits(bottomWidth.ticks, count);
                 report({
                     ...wordsOf(biscuits), severity: 'warning',
-                    message: `${number} is no size that biscuits are sold in: ${listed(BISCUIT_SIZES)} are. So nobody can tell whether its slots fit in a bottom of ${sizesOf(job)(bottomWidth.ticks)}.`,
+                    message: `Biscuits are not sold in a size ${number}, but in ${listed(BISCUIT_SIZES)}. So there is no telling whether its slots fit in a bottom of ${sizesOf(job)(bottomWidth.ticks)}.`,
                     fixes: fits.flatMap((text, i) => replacing(biscuits, text, `Use ${text}`).map(fix => ({ ...fix, preferred: i === 0 }))),
                 });
                 return;
@@ -64,7 +64,7 @@ out at its edges: then it is an **error**. A size that no biscuit is sold in, as
                 ...wordsOf(biscuits),
                 severity: margin > 0 ? 'warning' : 'error',
                 message: `${margin > 0 ? `${size(roundDown(margin, STEP[job.show.value]))} is left ${places}` : 'The slots come out at the edges'}: `
-                    + `${count} x ${number} wants ${count} x ${size.fine(slotLength(biscuit))} of slot in a bottom of ${size(bottomWidth.ticks)}, with ${size(SLOT_MARGIN.ticks)} ${places}. `
+                    + `${count} x ${number} takes ${count} x ${size.fine(slotLength(biscuit))} of slot in a bottom of ${size(bottomWidth.ticks)}, with ${size(SLOT_MARGIN.ticks)} ${places}. `
                     + (fitting.length ? `${fitting.join(' or ')} would fit.` : 'No biscuit fits this width: glue a block on the back of the joint.'),
                 related: widthSaid ? [{ at: widthSaid.at, message: `the bottom is ${size(bottomWidth.ticks)} wide` }] : [],
                 fixes: fitting.flatMap((text, i) => replacing(biscuits, text, `Use ${text}`).map(fix => ({ ...fix, preferred: i === 0 }))),

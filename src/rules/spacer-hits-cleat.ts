@@ -50,7 +50,7 @@ With sides of 7 1/4" held down 1/4" the beam is 7 1/2" deep. A 3/4" bottom and a
             } else if (height && height.value.ticks > room) {
                 report({
                     ...wordsOf(height),
-                    message: `The spacer runs ${size(height.value.ticks - room)} into the ${below}: it is ${size(height.value.ticks)} high and there are ${size(room)} `
+                    message: `The spacer runs ${size(height.value.ticks - room)} into the ${below}: it is ${size(height.value.ticks)} high and there is ${size(room)} `
                         + `between the blocking and the ${below}. Cut spacers to ${size(room)} or less.`,
                     related: belowSaid ? [{ at: belowSaid.at, message: `the ${below} ${profile.cleats ? 'start' : 'starts'} ${size(room)} below the blocking` }] : [],
                     fixes: room > 0 ? replacing(height, spelledLike(height.value, room, job), `Cut spacers to ${size(room)}`) : [],

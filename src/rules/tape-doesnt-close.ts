@@ -19,7 +19,7 @@ const WARNED = TICKS_PER_INCH / 8;
 export const tapeDoesntClose = defineRule({
     name: 'tape-doesnt-close',
     severity: 'error',
-    title: 'What was measured round the room does not come out where it began',
+    title: 'What was measured around the room does not come out where it began',
     explanation: `
 Whoever measures all walls of a room one after the other, with the turns between them, comes back to where he began; what is missing
 there, the misclosure, is a wrong reading. Four walls and a diagonal tell the shape of a room, and with it the other diagonal.
@@ -27,7 +27,7 @@ there, the misclosure, is a wrong reading. Four walls and a diagonal tell the sh
 With walls of 12' 10" and 9' 5" and a diagonal of 15' 11" the other one is 15' 11" as well. A tape that says 15' 11 5/8" is 5/8" off, and
 one of six figures is wrong: measure again.
 
-Over 1/16", which a tape does not tell, it is a **hint**, over 1/8" a **warning**, over 1/4" an **error**. Up to there the longest wall that
+Over 1/16", which a tape cannot show, it is a **hint**, over 1/8" a **warning**, over 1/4" an **error**. Up to there the longest wall that
 runs that way is taken so much longer or shorter that the walls meet, and the first diagonal holds; a room whose walls miss each other
 by more is not laid out.`,
     wrong,
@@ -44,9 +44,9 @@ by more is not laid out.`,
                 const taken = stretched.map(({ wall, to }) => `wall ${wall} is taken as ${size(to)}`);
                 report({
                     at, ...severity(open),
-                    message: `Round the room the tape comes out ${listed(where)} of where it began${where.length > 1 ? `, ${size(open)} off` : ''}. `
-                        + (isMistake(open) ? 'A length or a heading is wrong: measure again. A wall that nobody can measure is said without a length, and is found from the others.'
-                            : `${taken.length > 0 ? `So that it closes, ${listed(taken)}. ` : ''}Measure again where that is too much.`),
+                    message: `Around the room the tape comes out ${listed(where)} of where it began${where.length > 1 ? `, ${size(open)} off` : ''}. `
+                        + (isMistake(open) ? 'A length or a heading is wrong: measure again. A wall that cannot be measured is written without a length, and is worked out from the others.'
+                            : `${taken.length > 0 ? `So that it closes, ${listed(taken)}. ` : ''}Measure again if that is too much.`),
                 });
             }
             for (const { from, to, measured, is, at } of troublesOf(layout, 'diagonal-differs')) {

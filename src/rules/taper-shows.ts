@@ -25,7 +25,7 @@ export const taperShows = defineRule({
     title: 'The taper of the room stands in one coffer, where it is seen',
     explanation: `
 Where two walls are not parallel, the coffers cannot all be. Lines that run parallel to each other, square to a wall, leave the whole
-taper to the coffers at the walls; over 3/16" in one coffer is seen.
+taper to the coffers at the walls; over 3/16" in one coffer shows.
 
 In a hall that is 12' 10" wide in the north and 12' 9" in the south, two rows of three coffers with their lines square to the north
 wall leave 15/32" in each coffer along the west wall. Fanned, with \`lay-north-south fanned\`, every one of the six takes a sixth of
@@ -46,7 +46,7 @@ that inch, 5/32". What is over 3/16" even so goes into the band, or into more co
                 report({
                     at: (laying ?? grid ?? ceiling.room).at,
                     message: `Coffer ${worst.coffer} tapers by ${size(worst.by)}, from ${size(worst.long)} to ${size(worst.short)}${others}: `
-                        + `more than ${size(SEEN)} in one coffer is seen. `
+                        + `more than ${size(SEEN)} in one coffer shows. `
                         + mendOf(ceiling, runs, laying?.how === 'fanned', size),
                 });
             }

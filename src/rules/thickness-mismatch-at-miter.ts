@@ -27,7 +27,7 @@ to corner of a rectangle, so the saw stands at atan(t2 / t1) for the first board
 
 3/4" meets 11/16": atan(11/16 / 3/4) = 42.5 degrees on the 3/4" board and 47.5 on the other. The cut list and the order at the
 saw have these angles. Where the thinner boards are not meant, plane both to one thickness.
-Up to 1/64" of difference is let pass: no open joint is wider than that.`,
+Up to 1/64" of difference is accepted: no open joint is wider than that.`,
     wrong,
     right: changed(wrong, '11/16"', '3/4"'),
     basis: 'Geometry of the corner; an open joint of 1/64" at the handover: common practice, no source.',

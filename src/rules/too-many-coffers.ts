@@ -16,7 +16,7 @@ A number of coffers that no ceiling has is taken for a slip of the finger, and i
     check: {
         room({ layout }, report) {
             for (const { within, count, most, at } of troublesOf(layout, 'too-many-coffers')) {
-                report({ at, message: `${count} coffers in ${within} are not laid out; ${most} are the most.` });
+                report({ at, message: `${count} coffers in ${within} are not laid out; ${most} is the limit.` });
             }
         },
     },

@@ -59,11 +59,11 @@ function check(word: string, { stock, rip }: Ripped, job: JobSettings, report: R
     if (!stock || !rip || !width || rip.value.ticks <= width.value.ticks) return;
     const size = sizesOf(job);
     const nominal = stock.value.size?.value;
-    const board = nominal ? `a ${nominal.text} (${size(width.value.ticks)})` : `${stock.value.name}, which is ${size(width.value.ticks)} wide`;
+    const board = nominal ? `A ${nominal.text} is ${size(width.value.ticks)} wide` : `${stock.value.name} is ${size(width.value.ticks)} wide`;
     const wider = nominal && narrowestBoardFor(rip.value.ticks, nominal);
     report({
         ...wordsOf(rip),
-        message: `There is no ${size(rip.value.ticks)} in ${board}. ${wider ? `Rip the ${word} from a ${wider}` : `Rip the ${word} from a wider board`}, or to ${size(width.value.ticks)} at most.`,
+        message: `${board}, too narrow for ${size(rip.value.ticks)}. ${wider ? `Rip the ${word} from a ${wider}` : `Rip the ${word} from a wider board`}, or to ${size(width.value.ticks)} at most.`,
         related: [{ at: stock.at, message: `the ${word} comes from ${stock.value.name}` }, { at: width.at, message: `${stock.value.name} is ${size(width.value.ticks)} wide` }],
         fixes: replacing(rip, spelledLike(rip.value, width.value.ticks, job), `Rip the ${word} to ${size(width.value.ticks)}`),
     });

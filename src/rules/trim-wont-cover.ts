@@ -66,12 +66,12 @@ function lookAt(section: Section, job: JobSettings, report: Report): void {
     const size = sizesOf(job);
     const rip = profile.trim?.rip;
     const widest = profile.trim?.stock?.value.width?.value.ticks ?? 0;
-    const laps = lap > 0 ? `laps the side only ${size(lap)}` : lap < 0 ? `does not reach the side by ${size(-lap)}` : 'only just reaches the side';
+    const laps = lap > 0 ? `laps the side only ${size(lap)}` : lap < 0 ? `stops ${size(-lap)} short of the side` : 'only just reaches the side';
     const trimWords = `the trim is ${size(trimHeight.ticks)} high`;
     const gapWords = `the sides are held down ${size(gap)}`;
     report({
         ...wordsOf(heldDown.ofLine ? heldDown.given : trim),
-        message: `The trim ${laps}: ${trimWords} and ${gapWords}. ${size(LAP)} of lap is wanted to cover and to nail: take trim of ${size(gap + LAP)} or more`
+        message: `The trim ${laps}: ${trimWords} and ${gapWords}. It needs ${size(LAP)} of lap to cover and to nail: take trim of ${size(gap + LAP)} or more`
             + `${trimHeight.ticks > LAP ? `, or hold the sides down ${size(trimHeight.ticks - LAP)} at most` : ''}.`,
         fixes: rip && !heldDown.ofLine && gap + LAP <= widest ? replacing(rip, spelledLike(rip.value, gap + LAP, job), `Rip the trim to ${size(gap + LAP)}`) : [],
         related: heldDown.ofLine ? [{ at: trim.at, message: trimWords }] : heldDown.given.said ? [{ at: heldDown.given.at, message: gapWords }] : [],

@@ -13,7 +13,7 @@ const wrong = changed(HALL, '  cleats { rip 3/4" x 3/4" from strip-1x2 }', `  cl
 export const undersideNotFlush = defineRule({
     name: 'underside-not-flush',
     severity: 'error',
-    title: 'A bottom or a side ends out of the plane of the undersides',
+    title: 'A bottom or a side is not flush with the other undersides',
     explanation: `
 Looked at from below, bottoms and sides end in one plane. A bottom goes up until it meets the cleats, and these stand where
 the gauge block sets them. In the dry fit the lower face of every side and bottom is measured against the depth of the beam.

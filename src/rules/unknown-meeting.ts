@@ -8,7 +8,7 @@ const wrong = changed(HALL, '\n  grid {', '\n  line 1 { until C }\n\n  grid {');
 export const unknownMeeting = defineRule({
     name: 'unknown-meeting',
     severity: 'error',
-    title: 'A line is said to begin, stop or cross where nothing is',
+    title: 'A line begins, stops or crosses where nothing is',
     explanation: `
 A line begins and stops at a wall or at another line: \`line 1 { from wall-north; until A }\`. It stands off a wall or a line:
 \`line C { at 4' from wall-north }\`. A crossing is named by its two lines, \`crossing A1 { through 1 }\`, with a hyphen between longer
@@ -21,7 +21,7 @@ Three coffers by two have lines 1, 2 and A; there is no line C that line 1 could
     check: {
         room({ layout }, report) {
             for (const { of, name, has, at } of troublesOf(layout, 'unknown-meeting')) {
-                report({ at, message: `There is no ${name} for ${of}.${has.length > 0 ? ` There is ${listed(has.slice(0, MOST_NAMED))}${has.length > MOST_NAMED ? ', and others' : ''}.` : ''}` });
+                report({ at, message: `There is no ${name} for ${of}.${has.length > 0 ? ` Choose from ${listed(has.slice(0, MOST_NAMED))}${has.length > MOST_NAMED ? ', and others' : ''}.` : ''}` });
             }
         },
     },

@@ -19,10 +19,10 @@ export const wrappedHitsBottom = defineRule({
     severity: 'error',
     title: 'What a beam wraps hangs into its bottom, or its cleats',
     explanation: `
-A beam that is built round a steel beam, a pipe or a duct has to be deep enough for it: from the ceiling down come what it wraps
+A beam that is built around a steel beam, a pipe or a duct has to be deep enough for it: from the ceiling down come what it wraps
 and then the bottom, and at the sides the cleats.
 
-Round a thing that hangs down 7 1/4", sides of 7 1/4" held down 1/4" make a beam 7 1/2" deep; the top of a bottom of 3/4" stands
+Around a thing that hangs down 7 1/4", sides of 7 1/4" held down 1/4" make a beam 7 1/2" deep; the top of a bottom of 3/4" stands
 6 3/4" down: 1/2" too little. Take wider sides, or put the bottom under them. Cleats stand in its way only where the clearance
 beside it is less than they are thick.
 

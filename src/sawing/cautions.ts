@@ -1,14 +1,14 @@
 import type { Caution, Step } from './model.ts';
 
 const PLACES: Readonly<Record<Step['do'], readonly string[]>> = {
-    rip: ['Ripping: splitter or riving knife and guard in place, push stick for narrow strips, nobody behind the blade; the offcut is left alone until the blade stands.'],
+    rip: ['Ripping: splitter or riving knife and guard in place, push stick for narrow strips, nobody behind the blade; the offcut is left alone until the blade has stopped.'],
     crosscut: ['Crosscutting: both ends of a long board held up; hands well clear of the blade; the stop on one side only, so that nothing is caught between stop and fence.'],
     blocks: ['Short pieces are held with a clamp or a hold-down, not with the fingers.'],
     rabbet: [
-        'Routing: feed against the turn of the bit. A climb cut can pull the router or the work away from you.',
+        'Routing: feed against the rotation of the bit. A climb cut can pull the router or the work away from you.',
         'Take a rabbet in light passes; guard and feather boards in place, and the power off before a bit is changed or measured.',
     ],
-    ease: ['Routing: feed against the turn of the bit. A climb cut can pull the router or the work away from you.'],
+    ease: ['Routing: feed against the rotation of the bit. A climb cut can pull the router or the work away from you.'],
     miter: ['A tilted or turned saw: see that guard, fence and clamp clear the blade before it runs; let the blade stop before a small wedge is taken away.'],
     cope: ['Coping: the piece clamped; the saw cuts away from the hand that holds it.'],
     slots: ['Plate joiner: the work clamped, both hands on the machine.'],

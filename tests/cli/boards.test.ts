@@ -28,12 +28,12 @@ describe('boards', () => {
     test('say how good their plan is known to be; --quick makes one at once', async () => {
         const cwd = folderWith(house);
         const [close, quick] = [await boards(cwd), await boards(cwd, '--quick')];
-        expect([close.plan, close.houses[0]!.known.text]).toEqual(['looked closer', 'none cheaper exists (looked at: cut across; no piece turned)']);
+        expect([close.plan, close.houses[0]!.known.text]).toEqual(['looked closer', 'none cheaper exists (ways of cutting compared: cut across; no piece turned)']);
         expect([quick.plan, quick.houses[0]!.known.as]).toEqual(['first', 'first plan']);
         expect(planned(quick)).toEqual(planned(close));
         expect(cost(close)).toBeLessThanOrEqual(cost(quick));
-        expect((await cofferwright(cwd, ['boards'])).out).toContain('For den. None cheaper exists (looked at: cut across; no piece turned).');
-        expect((await cofferwright(cwd, ['boards', '--quick'])).out).toContain('For den. A first plan: a cheaper one may exist.');
+        expect((await cofferwright(cwd, ['boards'])).out).toContain('For den. None cheaper exists (ways of cutting compared: cut across; no piece turned).');
+        expect((await cofferwright(cwd, ['boards', '--quick'])).out).toContain('For den. A first plan; a cheaper one may exist.');
     });
 
     test('what is expected to be unusable is bought besides, for the same money everywhere, and said at the head', async () => {
@@ -42,8 +42,8 @@ describe('boards', () => {
         const said = async (command: string, folder = cwd): Promise<string> => (await cofferwright(folder, [command, '--quick'])).out.replace(/\s+/g, ' ');
         const printed = async <T>(command: string, folder = cwd): Promise<T> => JSON.parse((await cofferwright(folder, [command, '--quick', '--format', 'json'])).out) as T;
         for (const command of ['boards', 'order', 'estimate']) {
-            expect(await said(command, plain), command).toContain('Nothing is reckoned for defects or breakage: a stock may say `defects` or `spare`.');
-            expect(await said(command), command).toMatch(/Bought besides what is cut, for defects and breakage: 3 x 16' of pine-1x8 \(20 % are expected to be unusable\)\. Nothing is reckoned for defects of pine-1x6, strip-1x2\./);
+            expect(await said(command, plain), command).toContain('Nothing is added for defects or breakage: a stock can have `defects` or `spare`.');
+            expect(await said(command), command).toMatch(/Extra boards for defects and breakage: 3 x 16' of pine-1x8 \(20 % are expected to be unusable\)\. Nothing is added for defects of pine-1x6, strip-1x2\./);
         }
         interface Costs { readonly costs: readonly { readonly amount: string }[] }
         const boardsOf = async (folder: string) => (await printed<{ houses: readonly (Costs & { stocks: readonly { stock: string; defects: { spare: { count: number } | null } | null; buy: readonly { count: number }[]; boards: readonly { from: string }[] }[] })[] }>('boards', folder)).houses[0]!;
@@ -79,7 +79,7 @@ describe('boards', () => {
             spoiled side-A-2-north`;
         const cwd = folderWith({ ...house, 'den.coffer': inWork(lines) });
         const { out, code } = await cofferwright(cwd, ['check']);
-        const wantedAt = /side-A-1-north was cut at 4' 1 1\/8", and is now wanted at (\S+ ?[\d/"]* ?[\d/"]*)\./.exec(out.replace(/\s+/g, ' '))?.[1];
+        const wantedAt = /side-A-1-north was cut at 4' 1 1\/8", and is now needed at (\S+ ?[\d/"]* ?[\d/"]*)\./.exec(out.replace(/\s+/g, ' '))?.[1];
         expect([code, wantedAt === undefined], out).toEqual([1, false]);
         expect(out.match(/cut-no-longer-fits/g)).toHaveLength(2);
         const after = await boards(cwd);
@@ -181,7 +181,7 @@ describe('order', () => {
 
     test('a house with an error is not to be ordered for', async () => {
         const { out, code } = await cofferwright(folderWith({ ...house, 'den.coffer': inWork('spoiled nothing-like-it') }), ['order', '--quick']);
-        expect(out).toContain('room den: 1 error in what it is made from. Do not order before it is mended.');
+        expect(out).toContain('room den: 1 error in what it is made from. Do not order before it is fixed.');
         expect(code).toBe(1);
     });
 });

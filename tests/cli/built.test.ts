@@ -69,7 +69,7 @@ describe('the built program', () => {
 
     test('looks for the cheapest boards with the solver that lies beside it', () => {
         const { out, err, code } = run(untouched, ['boards']);
-        expect(out).toContain('For den. None cheaper exists (looked at: cut across; no piece turned).');
+        expect(out).toContain('For den. None cheaper exists (ways of cutting compared: cut across; no piece turned).');
         expect({ err, code }).toEqual({ err: '', code: 0 });
     });
 
@@ -144,7 +144,7 @@ describe('the built program', () => {
             // on a slow machine there is no time for some of the files, and then they are named
             const unwritten = /^Stopped before it was written: (.*)\.\n/m.exec(err), late = unwritten?.[1]?.split(', ') ?? [];
             const said = err.replace(unwritten?.[0] ?? '', '');
-            expect({ ended, said }).toEqual({ ended: code, said: `The search for cheaper boards was stopped: these are the best that were found until then.\n${whole.err}` });
+            expect({ ended, said }).toEqual({ ended: code, said: `The search for cheaper boards was stopped: these are the best found so far.\n${whole.err}` });
             if (late.length === 0) expect(out).toBe(whole.out);
             else expect([...out.split('\n'), ...late].sort()).toEqual(whole.out.split('\n').sort());
             expect(whole.out).not.toBe('');

@@ -20,7 +20,7 @@ describe('dry-fit', () => {
     test('a house that closes says so, and what was looked at: 0', async () => {
         const { code, out } = await cofferwright(folderWith(house), ['dry-fit']);
         expect(out).toMatch(/^DRY FIT {2}Plum Street 4\n\nroom den: all of it goes together\.\n/);
-        expect(out).toMatch(/\d+ pieces; \d+ pairs looked at for overlap/);
+        expect(out).toMatch(/\d+ pieces; \d+ pairs checked for overlap/);
         expect(out.replace(/\s+/g, ' ')).toContain('It does not show what the text does not say');
         expect(code).toBe(0);
     });

@@ -190,7 +190,7 @@ test('what is cut and spoiled is not in the price, and what it costs beside it i
     expect(sum(lost.together)).toBe(sum(lost.bought) + sum(lost.toBuy));
     expect(sum(lost.together), 'two sides more').toBeGreaterThan(sum(lost.planned));
     const words = (await cofferwright(cwd, ['estimate', '--quick'])).out.replace(/\s+/g, ' ');
-    expect(words).toMatch(/1 board is cut already and 2 pieces are spoiled\. Boards bought for what is cut come to \$52\.00, those still to buy to \$[\d.,]+: \$[\d.,]+ in all, where this price has \$[\d.,]+: \$[\d.,]+ more\./);
+    expect(words).toMatch(/1 board is cut already and 2 pieces are spoiled\. Boards bought for what is cut cost \$52\.00, and those still to buy \$[\d.,]+: \$[\d.,]+ in all, where this price has \$[\d.,]+: \$[\d.,]+ more\./);
     // in the table they have no amounts, so that those of the price still add up
     const table = Papa.parse<Record<string, string>>((await cofferwright(cwd, ['estimate', '--format', 'csv', '--quick'])).out, { header: true }).data.filter(row => row['kind'] === 'after cutting');
     expect(table.map(row => row['what'])).toEqual(['boards bought for what is cut', 'boards still to buy', 'boards in all', 'boards in this price']);

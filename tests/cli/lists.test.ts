@@ -51,7 +51,7 @@ describe('cut-list', () => {
 
     test('a house with an error has its list, and is told not to cut from it: 1', async () => {
         const { code, out, err } = await cofferwright(folderWith(tooWide), ['cut-list']);
-        expect(out).toContain('room den: 1 error in what it is made from. Do not cut before it is mended.');
+        expect(out).toContain('room den: 1 error in what it is made from. Do not cut before it is fixed.');
         expect(err).toContain('`cofferwright check`');
         expect(code).toBe(1);
     });
@@ -219,8 +219,8 @@ describe('format', () => {
     });
 
     test.each([
-        ['too long', `edition 1\n// ${'a'.repeat(300_000)}\n`, /^a\.coffer is left as it is\. This file is too long to be a job: 300 014 characters, where 300 000 are the most\./],
-        ['too much', `edition 1\n${'let a = 1"\n'.repeat(13_000)}`, /^a\.coffer is left as it is\. This file holds too much to be a job: .* 60 000 are the most\./],
+        ['too long', `edition 1\n// ${'a'.repeat(300_000)}\n`, /^a\.coffer is left as it is\. This file is too long to be a job: 300 014 characters, and 300 000 is the limit\./],
+        ['too much', `edition 1\n${'let a = 1"\n'.repeat(13_000)}`, /^a\.coffer is left as it is\. This file is too long to be a job: .* 60 000 is the limit\./],
         ['longer than is read once it is laid out', `edition 1\n// ${'a'.repeat(280_000)}\n${'let a=1\n'.repeat(2_400)}`, /laid out it could not be read any more\. This file is too long/],
     ])('says the reason where a text is not read: %s', async (_what, text, reason) => {
         const cwd = folderWith({ 'a.coffer': text });

@@ -4,7 +4,7 @@ import { gapOf } from '../../src/cutting/gap.ts';
 
 test('while boards are looked for: stocks that are done, and how far the one it is at may be above its cheapest, never too little', () => {
     expect(progressText(3, 0)).toBe('Looking for the cheapest boards: 0 of 3 stocks done …');
-    expect(progressText(3, 1, 1.2)).toContain('1 of 3 stocks done, the next at most 1.2 % above its cheapest …');
+    expect(progressText(3, 1, 1.2)).toContain('1 of 3 stocks done, the next at most 1.2 % above the cheapest …');
     expect(progressText(1, 0)).toContain('0 of 1 stock done …');
 });
 

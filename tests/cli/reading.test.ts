@@ -78,7 +78,7 @@ describe('more files than are read at once', () => {
 
     test.each(['check', 'format', 'cut-list'])('are refused: %s', async command => {
         expect(await cofferwright(folder(MOST_FILES + 1), [command])).toEqual({
-            code: 2, out: '', err: 'cofferwright: There are more than 1000 files in what was asked for, which are the most that are read at once: name the folders of some houses\n',
+            code: 2, out: '', err: 'cofferwright: There are more than 1000 files in what was asked for, and that is the limit: name the folders of some houses\n',
         });
     });
 
@@ -90,7 +90,7 @@ describe('more files than are read at once', () => {
         const told = out.split('\n').filter(line => line.includes('missing-import'));
         // beside this file and the library; the last two are not there at all
         expect(told).toHaveLength(7);
-        expect(told[0]).toContain('This file is not read: 2000 files are the most that are read at once. Work on fewer houses at a time.');
+        expect(told[0]).toContain('This file is not read: 2000 files is the limit. Work on fewer houses at a time.');
         expect(told.filter(line => line.includes('There is no file'))).toHaveLength(2);
     });
 });

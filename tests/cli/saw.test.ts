@@ -55,7 +55,7 @@ describe('saw', () => {
 
     test('from a house with an error nothing should be cut: it is said, 1', async () => {
         const { code, out } = await cofferwright(folderWith(tooWide), ['saw']);
-        expect(out).toContain('Do not cut before it is mended.');
+        expect(out).toContain('Do not cut before it is fixed.');
         expect(code).toBe(1);
     });
 

@@ -29,18 +29,18 @@ describe('a plan that was looked at closer', () => {
     test('says that none cheaper exists, and what it costs is its own lower bound', () => {
         const pine = stock({ feet: [8, 12, 16], perFoot: '2' });
         const plan = closely([...several(7, 'a', id => piece(id, pine, inches('50 7/8'))), ...several(5, 'b', id => piece(id, pine, inches('37 1/4')))]);
-        expect(words(plan)).toEqual(['none cheaper exists (looked at: cut across; no piece turned)']);
+        expect(words(plan)).toEqual(['none cheaper exists (ways of cutting compared: cut across; no piece turned)']);
         expect(plan.stocks[0]!.known.lowerBound!.equals(plan.costs[0]!.amount)).toBe(true);
     });
 
     test('without a price the least length is bought', () => {
         const plan = closely(several(5, 'a', id => piece(id, stock({ feet: [8, 12] }), inches(47))));
-        expect(words(plan)).toEqual(['none shorter exists (looked at: cut across; no piece turned)']);
+        expect(words(plan)).toEqual(['none shorter exists (ways of cutting compared: cut across; no piece turned)']);
         expect(bought(plan)).toEqual(["1 x 12'", "1 x 8'"]);
     });
 
     test('where a length without a price is bought, nothing is claimed', () => {
-        expect(words(closely([piece('a', stock({ feet: [8, 16], each: { 8: '10' } }), inches(180))]))).toEqual(['a first plan: a cheaper one may exist']);
+        expect(words(closely([piece('a', stock({ feet: [8, 16], each: { 8: '10' } }), inches(180))]))).toEqual(['a first plan; a cheaper one may exist']);
     });
 
     test('a piece on hand that is worth more than a board stays on the rack', () => {
@@ -100,7 +100,7 @@ describe('a plan that was looked at closer', () => {
 describe('the distance to the cheapest possible', () => {
     test.each([['1004', '1000', 'at most 0.4 % above the cheapest possible'], ['10037', '10000', 'at most 0.37 % above the cheapest possible'],
         ['100000001', '100000000', 'at most 0.000001 % above the cheapest possible'], ['3', '2', 'at most 50 % above the cheapest possible'],
-        ['7', '7', 'none cheaper exists'], ['7', '0', 'a first plan: a cheaper one may exist']])('%s where nothing is below %s', (cost, bound, text) => {
+        ['7', '7', 'none cheaper exists'], ['7', '0', 'a first plan; a cheaper one may exist']])('%s where nothing is below %s', (cost, bound, text) => {
         expect(knownText(knownBy(new Rational(cost), new Rational(bound), 'money'))).toBe(text);
     });
     test('is rounded up, so that it is never promised too small', () => {

@@ -49,7 +49,7 @@ describe('rooms apart', () => {
             expect(bought(plan)).toEqual(["3 x 12'"]);
         }
         expect(knownText(apart.closely.stocks[0]!.known))
-            .toBe('none cheaper exists (looked at: cut across; no piece turned; no board for two rooms, boards on hand given out beforehand)');
+            .toBe('none cheaper exists (ways of cutting compared: cut across; no piece turned; no board for two rooms, boards on hand given out beforehand)');
     });
     test('three rooms of one piece each take three boards instead of two', () => {
         const one = ['den', 'hall', 'study'].map(room => piece(room, stock({ feet: [12], perFoot: '2' }), inches(70), { room }));
@@ -72,7 +72,7 @@ describe('what kept offcuts are worth counts in the choice', () => {
         expect(bought(plans(one).closely)).toEqual(["1 x 8'"]);
         const { first, closely } = plans(one, { settings: job({ offcutWorth: given(new Rational(1, 2)) }) });
         for (const plan of [first, closely]) expect(bought(plan)).toEqual(["1 x 12'"]);
-        expect(knownText(closely.stocks[0]!.known)).toContain('none cheaper exists (looked at: cut across; no piece turned; less what kept offcuts');
+        expect(knownText(closely.stocks[0]!.known)).toContain('none cheaper exists (ways of cutting compared: cut across; no piece turned; less what kept offcuts');
         expect(closely.stocks[0]!.known.lowerBound!.toFraction()).toBe(new Rational('17.5').toFraction());
     });
 

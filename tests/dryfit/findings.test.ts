@@ -36,7 +36,7 @@ test('of many different faults the first five are told, and how many more there 
     const spoiled = off.pieces.filter(piece => piece.part === 'side').slice(0, 8).map(piece => piece.id);
     const findings = findingsWith(piece => spoiled.includes(piece.id) ? { thickness: piece.thickness - 100 * (spoiled.indexOf(piece.id) + 1) } : {});
     expect(findings.map(finding => finding.rule)).toEqual(Array.from({ length: 5 }, () => 'joint-opens'));
-    expect(findings.filter(finding => finding.message.includes('There are 3 more of this kind: `cofferwright dry-fit` tells all.'))).toHaveLength(1);
+    expect(findings.filter(finding => finding.message.includes('There are 3 more of this kind: `cofferwright dry-fit` lists all.'))).toHaveLength(1);
 });
 
 test('an allowance in the text marks it', () => {

@@ -148,10 +148,10 @@ describe('what is missing of an estimate', () => {
         ['nothing said', {}, ['labor: all work: there is no labor block in this folder or above it', 'bid.profit: the profit']],
         ['all that there has to be', { labor: { at }, bid: { profit } }, []],
         ['a delivery in other money, and an allowance', { labor: { at }, bid: { profit, delivery: given(usd(80, 'EUR')), allowances: [given(usd(5, 'CAD'))] } },
-            ['currency: what is said in EUR: the job is in USD', 'currency: what is said in CAD: the job is in USD']],
+            ['currency: what is priced in EUR: the job is in USD', 'currency: what is priced in CAD: the job is in USD']],
         ['other money, said twice, is told once', { labor: { at }, bid: { profit, minimum: given(usd(80, 'EUR')), delivery: given(usd(80, 'EUR')) } },
-            ['currency: what is said in EUR: the job is in USD']],
-        ['an hour in other money', { labor: { at, rate: given(usd(40, 'EUR')) }, bid: { profit } }, ['currency: what is said in EUR: the job is in USD']],
+            ['currency: what is priced in EUR: the job is in USD']],
+        ['an hour in other money', { labor: { at, rate: given(usd(40, 'EUR')) }, bid: { profit } }, ['currency: what is priced in EUR: the job is in USD']],
     ])('%s', (_, { labor, bid }, wanted) => {
         // the job says its money, so that no other is taken for it
         const job = { ...settings(), currency: { ...settings().currency, said: true } };

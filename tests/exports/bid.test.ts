@@ -62,7 +62,7 @@ describe('the client\'s page', () => {
         const { bid, secrets } = await bidOf('Pear Row 3', '2026-11-25');
         const page = plain(printedBid(bid));
         expect(bid.draft).toEqual([]);
-        for (const words of ['Fernhill Trim', '2026-11-25', 'Reading room', '6 coffers 3 by 2', 'Old crown is taken down first.', 'Painting.', '45 days', 'To be paid on signing 30 %', 'Two coffers by two', '250.00 for touch-up paint']) expect(page).toContain(words);
+        for (const words of ['Fernhill Trim', '2026-11-25', 'Reading room', '6 coffers 3 by 2', 'Old crown is taken down first.', 'Painting.', '45 days', 'Due on signing 30 %', 'Two coffers by two', '250.00 for touch-up paint']) expect(page).toContain(words);
         expect(page).toContain('lights sprinklers');
         expect(page).not.toContain('impossible');
         for (const secret of secrets) expect(page).not.toContain(secret);

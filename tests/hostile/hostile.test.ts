@@ -42,10 +42,10 @@ const SOUND = [
 
 test('what is too long or too much is refused, with one error that says how much is read', async () => {
     const workspace = await TestWorkspace.serve({ 'long.coffer': 'é'.repeat(1_000_000), 'much.coffer': '; '.repeat(70_000), 'rooms.coffer': 'room a {\n}\n'.repeat(201), 'few.coffer': `${'room a {\n}\n'.repeat(200)}let room-a = 1\n` }, createServerServices);
-    expect(workspace.published('long.coffer').map(each => each.message)).toEqual([expect.stringContaining('1 000 000 characters, where 300 000 are the most')]);
-    expect(workspace.published('rooms.coffer').map(each => each.message)).toEqual([expect.stringContaining('too many rooms to be a job: 201, where 200 are the most')]);
-    expect(workspace.published('few.coffer').map(each => each.message).filter(message => message.includes('are the most'))).toEqual([]);
-    expect(workspace.published('much.coffer').map(each => each.message)).toEqual([expect.stringContaining('words and signs, where 60 000 are the most')]);
+    expect(workspace.published('long.coffer').map(each => each.message)).toEqual([expect.stringContaining('1 000 000 characters, and 300 000 is the limit')]);
+    expect(workspace.published('rooms.coffer').map(each => each.message)).toEqual([expect.stringContaining('too many rooms to be a job: 201, and 200 is the limit')]);
+    expect(workspace.published('few.coffer').map(each => each.message).filter(message => message.includes('is the limit'))).toEqual([]);
+    expect(workspace.published('much.coffer').map(each => each.message)).toEqual([expect.stringContaining('words and signs, and 60 000 is the limit')]);
 });
 
 test('a run of what cannot be read is one mistake', async () => {

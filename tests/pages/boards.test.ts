@@ -57,8 +57,8 @@ describe('the content of the boards', () => {
 
     test('says in plain words what is bought, how good the plan is known to be, and what has no price', async () => {
         const content = boardsContent(await den(), {});
-        expect(content.known).toBe('A first plan: a cheaper one may exist.');
-        expect(content.troubles).toEqual(['Nobody has said a price for board-1x8.']);
+        expect(content.known).toBe('A first plan; a cheaper one may exist.');
+        expect(content.troubles).toEqual(['There is no price for board-1x8.']);
         expect(content.total).toMatch(/^\$[\d,.]+, without the boards that have no price$/);
         expect(content.buy.filter(row => row.stock === 'board-1x8').every(row => row.each === '' && row.cost === '')).toBe(true);
     });

@@ -81,13 +81,13 @@ describe('what the tolerances do', () => {
         ['widths that are exact', {}, 'It just goes in, without any play, and no gap shows.', false],
         ['a bottom that is too wide', { blocking: 'rip 5 7/16"' }, 'It jams: it is 1/16" too wide.', true],
         ['a gap that everybody sees', { bottom: 'rip 5 3/8"' }, 'The gap shows: up to 1/8" in all, 1/16" a side.', true],
-        ['a gap that is wider than asked for', { bottom: 'rip 5 29/64"' }, 'The gap may come to 3/64" in all, more than the 1/32" that are asked for.', true],
+        ['a gap that is wider than asked for', { bottom: 'rip 5 29/64"' }, 'The gap may reach 3/64" in all, more than the 1/32" that is asked for.', true],
         // 1/32" - 2 x 1/64" - 0.012"; 1/32" + 2 x 1/64" - 0.008"
-        ['two widths, each off by itself', two, 'At worst it jams: it is 0.012" too wide. The gap may come to 0.055" in all, more than the 1/32" that are asked for.', true],
+        ['two widths, each off by itself', two, 'At worst it jams: it is 0.012" too wide. The gap may reach 0.055" in all, more than the 1/32" that is asked for.', true],
         // off together, so nothing of the fit is off
         ['two widths of one fence setting', { blocking: 'rip 5 7/16" ± 1/64" with "fence A"', bottom: 'rip 5 13/32" ± 1/64" with "fence A"' }, 'It goes in with 1/32" of play, and no gap shows.', false],
         // 5 1/2" - 5 29/64" = 3/64" asked for, less 2 x 1/128" and 0.012"; plus 2 x 1/128" and less 0.008"
-        ['two widths that may be off and still go in', { blocking: 'rip 5 1/2" ± 1/128"', bottom: 'rip 5 29/64" ± 1/128"\n    gap 0" to 3/64"' }, 'The gap may come to 0.055" in all, more than the 3/64" that are asked for.', true],
+        ['two widths that may be off and still go in', { blocking: 'rip 5 1/2" ± 1/128"', bottom: 'rip 5 29/64" ± 1/128"\n    gap 0" to 3/64"' }, 'The gap may reach 0.055" in all, more than the 3/64" that is asked for.', true],
         ['the same with paint said', { job: 'paint-film 0.005" to 0.006"', bottom: 'rip 5 15/32"' }, 'It goes in with 0.019" of play even at worst, and no gap shows.', false],
     ] as const)('%s', async (_, words, verdict, isWrong) => {
         expect(caseOf(await content(words), 'tolerance.fit')).toMatchObject({ verdict, isWrong });
@@ -125,10 +125,10 @@ describe('what the tolerances do', () => {
     test('a saw that is off pinches the channels: 3 x 1/32" / 2 = 0.047" each at worst, sqrt(2² + 1²) x 1/32" / 2 = 0.035"', async () => {
         const shown = caseOf(await content({ job: 'cut-tolerance 1/32"' }), 'tolerance.channel.east-west.1');
         expect(shown.isWrong).toBe(true);
-        expect(shown.verdict).toMatch(/^Sides that are cut long pinch the channel: its bottom lacks 3\/64" at worst\./);
+        expect(shown.verdict).toMatch(/^Sides that are cut long pinch the channel: at worst its bottom is 3\/64" too wide\./);
         expect(all(readXml(shown.svg)).map(({ text }) => text.trim())).toEqual(expect.arrayContaining(['-0.035"', '0.035"']));
         const closer = caseOf(await content({ job: 'cut-tolerance 1/64"' }), 'tolerance.channel.east-west.1');
-        expect(closer).toMatchObject({ isWrong: false, verdict: 'At worst the bottom lacks 0.023": it is eased as it goes in.' });
+        expect(closer).toMatchObject({ isWrong: false, verdict: 'At worst the bottom is 0.023" too wide: it is eased as it goes in.' });
         expect((await content()).runs.flatMap(({ cases }) => cases).filter(({ id }) => id.startsWith('tolerance.channel'))).toEqual([]);
     });
 
@@ -175,7 +175,7 @@ describe('the section page as markup', () => {
 
     test('speaks millimeters where the job does', async () => {
         const shown = await content({ job: 'show millimeters\n  cut-tolerance 2 mm' });
-        expect(caseOf(shown, 'tolerance.channel.east-west.1').verdict).toMatch(/lacks 3 mm at worst/);
+        expect(caseOf(shown, 'tolerance.channel.east-west.1').verdict).toMatch(/at worst its bottom is 3 mm too wide/);
         const markup = renderSection(shown, SECTION_STATE, NOTHING_SHOWN).text;
         expect(markup).toContain('139.7 mm');
         expect(markup.replace(/<[^>]*>/g, '')).not.toMatch(/\d"/);

@@ -59,7 +59,7 @@ describe('the estimate pane', () => {
         expect((await pane.sent('select')).length).toBe(1);
         const last = pane.page.locator('.alternate').last();
         expect(await last.locator('.found').textContent()).toMatch(/Error\. \S+/);
-        expect(await last.textContent()).toContain('It cannot be built so.');
+        expect(await last.textContent()).toContain('It cannot be built this way.');
         expect(await pane.violations()).toEqual([]);
         await pane.close();
     });

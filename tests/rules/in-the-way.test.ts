@@ -29,8 +29,8 @@ test.each<[string, string, string, string[]]>([
 test('five findings of a kind are told; of more the last says how many there are besides', () => {
     const told = (count: number): string[] => theFirst(Array.from({ length: count }, (_, i) => ({ message: `${i + 1}.` }) as Found)).map(({ message }) => message);
     expect(told(5)).toEqual(['1.', '2.', '3.', '4.', '5.']);
-    expect(told(6)).toEqual(['1.', '2.', '3.', '4.', '5. There is 1 more of this kind: `cofferwright dry-fit` tells all.']);
-    expect(told(8).at(-1)).toBe('5. There are 3 more of this kind: `cofferwright dry-fit` tells all.');
+    expect(told(6)).toEqual(['1.', '2.', '3.', '4.', '5. There is 1 more of this kind: `cofferwright dry-fit` lists all.']);
+    expect(told(8).at(-1)).toBe('5. There are 3 more of this kind: `cofferwright dry-fit` lists all.');
 });
 
 test('what shows is named before what does not, the ceiling last, of equal parts the one that is off the most; three, or two and how many others', () => {
@@ -52,7 +52,7 @@ test('what of a line of the list is off, each figure with what would be right; o
         'its rabbet is 5" wide instead of 4 7/8"', 'its rabbet is 5" high instead of 4 7/8"', 'its face is 5", and its back less the miters leaves 4 7/8"',
     ].map(inList));
     expect([words({ what: 'rabbet' }), words({ what: 'hand', is: null }), words({ what: 'hand', is: 'left' })]).toEqual([
-        'its rabbet is missing, or along another edge', 'it has no hand, and it cannot be turned round', 'it is a left one, mitered at the wrong end',
+        'its rabbet is missing, or along another edge', 'it has no hand, and it cannot be turned around', 'it is a left one, mitered at the wrong end',
     ].map(inList));
     // it lies from west to east
     expect([words({ what: 'miter', end: 'first', is: 0, wanted: 45 }), words({ what: 'miter', end: 'last', is: -22.506, wanted: 0 })]).toEqual([
@@ -61,7 +61,7 @@ test('what of a line of the list is off, each figure with what would be right; o
     expect(words({ what: 'length', is: inches(5), wanted: inches(4) }, { what: 'hand', is: 'right' })).toBe(inList('it is 5" long and its place takes 4" and it is a right one, mitered at the wrong end'));
     expect(words()).toBe('It is said so.');
     const alike = (count: number): string => causeWords({ kind: 'misfit', piece: side, causes: [], clashes: [], alike: Array.from({ length: count }, () => side) }, size, 'It is said so.');
-    expect([alike(1), alike(3)]).toEqual(['It is said so. It is so with 1 other side.', 'It is said so. It is so with 3 other sides.']);
+    expect([alike(1), alike(3)]).toEqual(['It is said so. The same goes for 1 other side.', 'It is said so. It is so with 3 other sides.']);
 });
 
 test('beside what overlaps stands where the other piece comes from, unless that is the same words', () => {

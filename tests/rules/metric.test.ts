@@ -34,7 +34,7 @@ profile metric-box {
   spacers {
     stock   board-140
     rip     138 mm
-    height  »140 mm«                       // error spacer-hits-cleat "it is 140 mm high and there are 134 mm between" "Cut spacers to 134 mm or less."
+    height  »140 mm«                       // error spacer-hits-cleat "it is 140 mm high and there is 134 mm between the blocking and the cleats" "Cut spacers to 134 mm or less."
   }
   sides {
     stock      board-185
@@ -43,10 +43,10 @@ profile metric-box {
   }
   cleats {
     rip    19 mm x 19 mm from strip-38
-    nails  »18 ga x 38 mm« every 200 mm    // error nail-shows "comes to the face" "Use 30 mm."
+    nails  »18 ga x 38 mm« every 200 mm    // error nail-shows "The nail reaches the face of the side" "Use 30 mm."
   }
   bottom {
-    stock     »board-140«                  // error bottom-wont-fit "it is 140 mm wide and there are 138 mm between the sides" "Rip the bottom to 138 mm"
+    stock     »board-140«                  // error bottom-wont-fit "it is 140 mm wide and there is 138 mm between the sides (the blocking is 138 mm)" "Rip the bottom to 138 mm"
     biscuits  »2 x #20«                    // warning slots-wont-fit "2.8 mm is left"
   }
   trim {

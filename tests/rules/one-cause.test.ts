@@ -240,7 +240,7 @@ ${bottom}
 
     it('of a rule that there is not are told so', async () => {
         const found = await findings('    rip  5 1/2"    // allow bottom-wont-go: misspelled');
-        expect(found.map(({ rule, message }) => [rule, message])).toEqual([['allow-unused', 'bottom-wont-go is no rule that finds anything here and may be allowed.']]);
+        expect(found.map(({ rule, message }) => [rule, message])).toEqual([['allow-unused', 'bottom-wont-go is not a rule whose findings can be allowed here.']]);
     });
 
     it('hold for hints of the language as well, but not for its errors', async () => {

@@ -66,7 +66,7 @@ describe('what is known of a house\'s boards', () => {
         const whole = proofs.of(page.house)!;
         expect(whole.proving).toBeUndefined();
         expect(whole.plan.stocks.map(s => s.known.as)).toEqual(['none cheaper', 'none cheaper']);
-        expect(boardsContent(Object.create(page, { boards: { value: whole } }) as typeof page, {})).toMatchObject({ known: 'None cheaper exists (looked at: cut across; no piece turned).', isProven: true, proving: null });
+        expect(boardsContent(Object.create(page, { boards: { value: whole } }) as typeof page, {})).toMatchObject({ known: 'None cheaper exists (ways of cutting compared: cut across; no piece turned).', isProven: true, proving: null });
         expect(held.stopped).toBe(0);
     });
 

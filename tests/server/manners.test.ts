@@ -85,7 +85,7 @@ test('selections, renames that are refused, fix all and moves go over the wire',
 
     const name = text.split('\n').findIndex(each => each.startsWith('room den'));
     const refused = client.request('textDocument/rename', { textDocument: { uri: room }, position: { line: name, character: 6 }, newName: 'beam' });
-    await expect(refused).rejects.toThrow('`beam` already is a name here: den.coffer, line 2');
+    await expect(refused).rejects.toThrow('`beam` is already a name here: den.coffer, line 2');
 
     await client.change(room, text.replace('14\' 2"\n', '169 7/8\n').replace('11\' 5"\n', '136 7/8\n'));
     await client.until(room, hasRule('mark-missing'));

@@ -111,7 +111,7 @@ describe('a board that is cut', () => {
         const taken = { ...house, 'den.coffer': den.replace('room den', 'stock board-1x6 { size 1x6 }\n\nroom den') };
         const { workspace, page } = await opened(taken);
         const board = open(page).find(b => b.stock.name === 'board-1x6')!;
-        expect(markEdits('cut', boardKey(board), page, workspace.shared)).toEqual({ words: 'board-1x6 means something else in the file of den. Import it there by another name first.' });
+        expect(markEdits('cut', boardKey(board), page, workspace.shared)).toEqual({ words: 'board-1x6 means something else in the file of den. Import it there under another name first.' });
     });
 
     test('with the room on one line, and with line ends of the other kind', async () => {

@@ -15,7 +15,7 @@ async function titlesIn(path: string, files?: Record<string, string>): Promise<s
 
 describe('prices above the text', () => {
     test('the job tells what it costs its client, how long it takes, and each alternate how much more or less', async () => {
-        expect(await titlesIn('quince-lane/house.coffer')).toEqual([expect.stringMatching(/^\$[\d,]+\.\d\d, [\d.]+ h, [\d.]+ days, boards as they are planned at once$/)]);
+        expect(await titlesIn('quince-lane/house.coffer')).toEqual([expect.stringMatching(/^\$[\d,]+\.\d\d, [\d.]+ h, [\d.]+ days, on a first plan of boards$/)]);
         expect(await titlesIn('quince-lane/alternates.coffer')).toEqual([expect.stringMatching(/^\$[\d,]+\.\d\d less$/), expect.stringMatching(/^\$[\d,]+\.\d\d less$/), expect.stringMatching(/^\$[\d,]+\.\d\d less$/)]);
     });
 
@@ -24,6 +24,6 @@ describe('prices above the text', () => {
         const tooMany = 'edition 1\nfrom "./dining-room.coffer" use dining\nalternate wide { dining.grid.coffers-north 60 }\n';
         expect(await titlesIn('quince-lane/house.coffer', bare)).toEqual([]);
         expect(await titlesIn('quince-lane/house.coffer', { ...bare, 'rates.coffer': rates!.replace(/ {2}cleats .*\n/, '') })).toEqual([expect.stringMatching(/, without what has no rate$/)]);
-        expect(await titlesIn('quince-lane/alternates.coffer', { ...house, 'quince-lane/alternates.coffer': tooMany })).toEqual(['cannot be built so']);
+        expect(await titlesIn('quince-lane/alternates.coffer', { ...house, 'quince-lane/alternates.coffer': tooMany })).toEqual(['cannot be built this way']);
     });
 });

@@ -93,7 +93,7 @@ describe('the language server', () => {
         expect(await client.request('cofferwright/builtinDocument', { uri: 'builtin:///builtin.coffer' })).toContain('kind Spacers');
         expect(await client.request('cofferwright/builtinDocument', { uri: client.uri('yard.coffer') })).toBeNull();
         // the pages of rules, of the trade and of the language
-        expect(await client.request('cofferwright/builtinDocument', { uri: 'builtin:/rules/spacer-hits-cleat.md' })).toMatch(/^## spacer-hits-cleat\n[\s\S]*Mended:/);
+        expect(await client.request('cofferwright/builtinDocument', { uri: 'builtin:/rules/spacer-hits-cleat.md' })).toMatch(/^## spacer-hits-cleat\n[\s\S]*Fixed:/);
         expect(await client.request('cofferwright/builtinDocument', { uri: 'builtin:///rules/unknown-name.md' })).toMatch(/^## unknown-name\n\n./);
         for (const uri of ['builtin:/rules/no-such-rule.md', 'builtin:/rules/constructor.md', 'file:///rules/spacer-hits-cleat.md', 'builtin:/rules/']) {
             expect(await client.request('cofferwright/builtinDocument', { uri })).toBeNull();

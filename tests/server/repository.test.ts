@@ -111,6 +111,6 @@ test('of a folder with more files than are read at once that is told, and what i
     await client.until(await client.open('many/f999.coffer'), findings => !hasNoErrors(findings));
     await client.untilLogged('.coffer files', 1);
     expect(client.log.filter(words => words.includes('.coffer files'))).toEqual([
-        'There are 1001 .coffer files in what is open, where 1000 are the most that are read at once: open the folders of some houses. Files that you open are read all the same.',
+        'There are 1001 .coffer files in the open folder, and 1000 is the limit: open the folders of some houses instead. Files that you open are read all the same.',
     ]);
 });

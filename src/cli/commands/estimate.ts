@@ -76,6 +76,6 @@ function together(house: House, names: readonly string[], workspace: Workspace):
     if (own.length <= 1) return own;
     const inOneFile = own.every(({ at }) => at.uri === own[0]!.at.uri);
     const combined = inOneFile ? workspace.ask(own[0]!.at.uri, document => combinedAlternate(document, names)) : undefined;
-    if (!combined) throw new UsageError(`${names.join(' and ')} stand in several files: put alternates that are to be combined into one`);
+    if (!combined) throw new UsageError(`${names.join(' and ')} are in different files: put alternates that you combine into one file`);
     return [combined];
 }

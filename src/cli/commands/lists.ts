@@ -48,9 +48,9 @@ async function housesIn(options: ListOptions, world: World, closely: boolean): P
     lost.forEach(text => world.terminal.say(text));
     if (houses.length === 0) world.terminal.say('There is no room in these files.');
     const broken = houses.flatMap(h => h.rooms).filter(r => !r.takeOff || !isSound(r.standing));
-    if (broken.length > 0) world.terminal.say(`${broken.map(r => `room ${r.room.name}`).join(', ')}: run \`cofferwright check\` for what has to be mended first.`);
+    if (broken.length > 0) world.terminal.say(`${broken.map(r => `room ${r.room.name}`).join(', ')}: run \`cofferwright check\` to see what has to be fixed first.`);
     const twice = houses.flatMap(namedTwice);
-    twice.forEach(name => world.terminal.say(`Two rooms of one house are called ${name}: their pieces have the same names. Call one otherwise, or list one file at a time.`));
+    twice.forEach(name => world.terminal.say(`Two rooms of one house are called ${name}: their pieces have the same names. Rename one, or list one file at a time.`));
     return { houses, all, files: workspace.files, workspace, code: twice.length + lost.length > 0 ? worst(code, EXIT.findings) : code };
 }
 

@@ -126,7 +126,7 @@ function blocks(): readonly StripBlock[] {
         ] },
         { id: 'notes', heading: 'NOTES', rows: [
             'Each way of meeting is drawn once, at the first place named.', 'On the left as on the plan, north up; on the right the section.',
-            'Angles are those of the saw, from square.', 'Drawn from the pieces of the cut list, in their places.', 'Figures rule over the scale.',
+            'Angles are those of the saw, from square.', 'Drawn from the pieces of the cut list, in their places.', 'Use the figures; do not scale.',
         ].map((words, i) => ({ kind: 'note', mark: String(i + 1), words })) },
     ];
 }

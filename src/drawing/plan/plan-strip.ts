@@ -72,7 +72,7 @@ function noteWords(
         ...cornerNote(ceiling),
         ...[across, down].filter(run => run.residue.ticks !== 0).map(run => `Rounding leaves ${f(Math.abs(run.residue.ticks))} ${run.residue.ticks < 0 ? 'too little' : 'over'} along the ${run.along === 'east-west' ? 'north' : 'west'} wall: ${RESIDUE[run.residue.place]}.`),
         ...measuredNotes(ceiling),
-        [standNote(ceiling), room.job.show.value === 'millimeters' ? 'Millimeters. ' : '', 'Figures rule over the scale.'].join(''),
+        [standNote(ceiling), room.job.show.value === 'millimeters' ? 'Millimeters. ' : '', 'Use the figures; do not scale.'].join(''),
     ];
 }
 
@@ -80,8 +80,8 @@ function noteWords(
 function standNote(ceiling: Ceiling): string {
     const askew = ceiling.lines.filter(runsAskew), along = askew.length < ceiling.lines.length;
     return [
-        along ? isRectangle(ceiling) ? 'Lines stand by their centers, from the west and the north wall. ' : 'Lines along the compass stand by their centers, from the westernmost and the northernmost point of the walls. ' : '',
-        askew.length > 0 ? `${along ? 'Those that run askew' : 'Lines'} stand by their centers, along the wall at which they begin. ` : '',
+        along ? isRectangle(ceiling) ? 'Lines are placed by their centers, from the west and the north wall. ' : 'Lines along the compass are placed by their centers, from the westernmost and the northernmost point of the walls. ' : '',
+        askew.length > 0 ? `${along ? 'Those that run askew' : 'Lines'} are placed by their centers, along the wall at which they begin. ` : '',
         isRectangle(ceiling) ? '' : 'Lengths of walls stand beside them. ',
     ].join('');
 }
@@ -102,7 +102,7 @@ function coffersNote(ceiling: Ceiling, show: Show): string {
     const sizes = new Set(cut.map(({ width, length }) => `${width} ${length}`)).size;
     const range = (cut: readonly Ticks[]) => (Math.min(...cut) === Math.max(...cut) ? figureWithUnit(cut[0]!, show) : `${figureWithUnit(Math.min(...cut), show)} to ${figureWithUnit(Math.max(...cut), show)}`);
     const words = `${range(widths)} × ${range(lengths)}`;
-    if (!ceiling.coffers.every(isRectangular)) return `${ceiling.coffers.length === 1 ? 'One coffer' : `${ceiling.coffers.length} coffers`}; of what is no rectangle the figures are of the box round it.`;
+    if (!ceiling.coffers.every(isRectangular)) return `${ceiling.coffers.length === 1 ? 'One coffer' : `${ceiling.coffers.length} coffers`}; where one is not a rectangle, the figures are those of the box around it.`;
     if (ceiling.coffers.length === 1) return `One coffer, ${words}.`;
     return sizes === 1 ? `${ceiling.coffers.length} coffers, all ${words}.` : `${ceiling.coffers.length} coffers, ${words}.`;
 }

@@ -125,7 +125,7 @@ export function descriptionOf(ceiling: Ceiling, takeOff: TakeOff | undefined): s
     const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
     const lines = (own: readonly Line[], runs: string) => (own.length === 0 ? [] : [`${count(own.length, 'beam runs', 'beams run')} ${runs}: ${own.map(each => each.name).join(', ')}.`]);
     return [
-        `A room ${f(ceiling.width)} east to west by ${f(ceiling.length)} north to south, ${Object.values(ceiling.around).some(own => own?.kind === 'half-beam') ? `with ${aroundWords(ceiling.around, f).join(' and ')}` : ceiling.band ? 'with a band round the walls' : 'without a band'}.`,
+        `A room ${f(ceiling.width)} east to west by ${f(ceiling.length)} north to south, ${Object.values(ceiling.around).some(own => own?.kind === 'half-beam') ? `with ${aroundWords(ceiling.around, f).join(' and ')}` : ceiling.band ? 'with a band around the walls' : 'without a band'}.`,
         `${count(ceiling.coffers.length, 'coffer', 'coffers')}, ${isFullGrid(ceiling) ? `${across.coffers.length} across and ${down.coffers.length} down, ` : ''}the first ${f(first.width)} by ${f(first.length)}.`,
         ...lines(ofWay(ceiling, 'north-south'), 'north to south'), ...lines(ofWay(ceiling, 'east-west'), 'east to west'),
         ...takeOff ? [`${count(takeOff.pieces.length, 'piece', 'pieces')} in all.`] : [],

@@ -71,7 +71,7 @@ function footOf({ name, of, y, left, barRight, longestBar }: Foot, id: string, s
     const noScale = scale.label === 'not to scale';
     return [
         viewTitle([left, y], id.replace(/^.*-/u, ''), name,
-            `${of}${capitalized(scale.label)}.${noScale ? '' : ' Measure the bar: it tells whether the print is true.'}`, TITLE),
+            `${of}${capitalized(scale.label)}.${noScale ? '' : ' Measure the bar to check that the print is to scale.'}`, TITLE),
         ...noScale ? [] : [scaleBar([barRight, y - 3], view.pointsPerTick, 'section', job.show.value, longestBar)],
     ];
 }

@@ -82,8 +82,8 @@ function noteRows(section: Section, shape: SectionShape, context: SectionContext
         section.profile.back?.thickness ? `Depths are measured down from the panel under the ceiling, which is ${f(section.profile.back.thickness.value.ticks)} thick.` : 'Depths are measured down from the ceiling.',
         ...shape.isSolid ? [] : [`Down through the middle: ${stack.map(f).join(' + ')} = ${f(foot)}.`],
         ...(scale.ratio === 1 ? ['Lay your own stock on this sheet before you cut: print it at 100 %.'] : []),
-        ...(context.covering?.thickness ? [] : ['The job says nothing of the board above: find out before choosing screws.']),
-        'Figures rule over the scale.',
+        ...(context.covering?.thickness ? [] : ['The job does not say what the ceiling is covered with: find out before choosing screws.']),
+        'Use the figures; do not scale.',
     ];
     return notes.map((words, i) => ({ kind: 'note', mark: String(i + 1), words }));
 }

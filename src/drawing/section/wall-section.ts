@@ -104,7 +104,7 @@ function blocks(shape: WallShape, context: SectionContext, scale: Scale): readon
         { id: 'notes', heading: 'NOTES', rows: [
             shape.panel > 0 ? 'Depths are measured down from the panel under the ceiling.' : 'Depths are measured down from the ceiling.',
             'The wall is drawn straight and plumb; lay a straightedge to it before cutting.',
-            ...scale.ratio === 1 ? ['Lay your own stock on this sheet before you cut: print it at 100 %.'] : [], 'Figures rule over the scale.',
+            ...scale.ratio === 1 ? ['Lay your own stock on this sheet before you cut: print it at 100 %.'] : [], 'Use the figures; do not scale.',
         ].map(note) },
         { id: 'care', heading: 'CARE',
             rows: ['Look for wires, pipes and ducts in wall and ceiling before driving nails or screws.',

@@ -19,18 +19,18 @@ export async function bidPdf(bid: BidContent): Promise<Uint8Array> {
     const between = [bid.contractor && `from ${bid.contractor}`, bid.client && `for ${bid.client}`].filter(Boolean).join(', ');
     if (between) flow.line(between);
     flow.line(bid.date === undefined ? 'Date: ______________' : `Date: ${bid.date}`);
-    flow.list('What is done', bid.scope);
+    flow.list('What is included', bid.scope);
     flow.title('Price');
     bid.price.forEach(({ what, amount, strong }) => { flow.row(what, amount, strong); });
-    if (bid.allowances.length > 0) flow.line(`In the price are set aside ${bid.allowances.join('; ')}. What is not used is paid back, what is more comes on top.`);
+    if (bid.allowances.length > 0) flow.line(`The price sets aside ${bid.allowances.join('; ')}. What is not used is paid back; anything over it is added.`);
     if (bid.options.length > 0) {
-        flow.title('If you choose otherwise');
+        flow.title('Options');
         bid.options.forEach(({ title, price }) => { flow.row(title, price, false); });
-        flow.line('Each is priced by itself; together they may come to something else.');
+        flow.line('Each is priced by itself; combined, the price may differ.');
     }
     // nobody signs a page on which nothing stands: the last of what is agreed goes over with the signatures
     const after = bid.draft.length === 0 ? flow.signaturesHeight(SIGNING) : 0;
-    const lists = [['What is not done', bid.exclusions], ['Before the work begins', bid.cautions], ['Terms', bid.terms]] as const, last = lists.findLast(([, items]) => items.length > 0);
+    const lists = [['What is not included', bid.exclusions], ['Before the work begins', bid.cautions], ['Terms', bid.terms]] as const, last = lists.findLast(([, items]) => items.length > 0);
     for (const [title, items] of lists) flow.list(title, items, items === last?.[1] ? after : 0);
     if (bid.draft.length === 0) flow.signatures('Agreed', SIGNING);
     for (const sheet of bid.drawings) {

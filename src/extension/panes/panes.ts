@@ -173,7 +173,7 @@ export class Panes implements Holder, vscode.Disposable {
     private async mark(pane: Pane, { as, key }: FromPane & { type: 'mark' }): Promise<void> {
         const params: PaneMarkParams = { pane: pane.id, as, key };
         const answer = await this.talk.ask<PaneMarkResult>(PANE_MARK, params);
-        if (!answer) return pane.say(vscode.l10n.t('The job has changed meanwhile.'));
+        if (!answer) return pane.say(vscode.l10n.t('The job has changed in the meantime.'));
         if ('words' in answer) return pane.say(answer.words);
         const edit = new vscode.WorkspaceEdit();
         for (const { uri, range: { start, end }, text } of answer.edits) edit.replace(

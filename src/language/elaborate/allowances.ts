@@ -19,7 +19,7 @@ export function allowancesOf(document: LangiumDocument, raise: Raise): Allowance
         const [, rule = '', , reason = ''] = words;
         if (rule === '') continue;                   // a comment that happens to begin with the word
         if (words[2] !== ':' || reason === '') {
-            raise({ rule: 'allow-without-reason', at, message: `Say why: // allow ${rule}: the reason. It is shown wherever the finding would be.` });
+            raise({ rule: 'allow-without-reason', at, message: `Give a reason: // allow ${rule}: the reason. Reports show it with the finding.` });
         } else allowances.push({ rule, reason, at, line: coveredLine(comment, lines, below) });
     }
     return allowances;

@@ -23,7 +23,7 @@ export function readEachAlternate(declarations: readonly ast.Alternate[], house:
         const rooms = new Set(declaration.body?.members.filter(ast.isLine).map(line => line.path[0]?.ref));
         for (const room of rooms) if (ast.isRoom(room)) lines += linesIn(room);
         if (lines > MOST_LINES) {
-            raise({ rule: 'out-of-range', at: sourceOfProperty(declaration, 'name'), message: `With this alternate the alternates of this file change rooms of ${lines} lines, each counted as often as it is changed; ${MOST_LINES} are the most. It is not read, nor are those below it.` });
+            raise({ rule: 'out-of-range', at: sourceOfProperty(declaration, 'name'), message: `Up to this one, the alternates of this file rewrite ${lines} lines of rooms, counting a line each time it is changed; the limit is ${MOST_LINES}. This alternate and those below it are not read.` });
             break;
         }
         alternates.push(readAlternate(declaration, house));

@@ -12,7 +12,7 @@ export function isCountedBy(units: readonly string[], name: string, expr: ast.Ex
     if (units.includes(value.per)) return true;
     const operand = operandOf(expr);
     const at = operand?.kind === 'leaf' && operand.expr.$type === 'Rate' ? sourceOfProperty(operand.expr as ast.Rate, 'unit') : sourceOf(expr);
-    const wanted = units.length > 0 ? `is reckoned by the ${units[0]}: write ${listed(units.map(unit => quoted(`per ${unit}`)), 'or')}, not` : 'is reckoned by nothing that is counted: leave out';
+    const wanted = units.length > 0 ? `goes by the ${units[0]}: write ${listed(units.map(unit => quoted(`per ${unit}`)), 'or')}, not` : 'does not go by anything that is counted: leave out';
     raise({ rule: 'wrong-unit', at, via, message: `${quoted(name)} ${wanted} ${quoted(`per ${value.per}`)}.` });
     return false;
 }

@@ -28,7 +28,7 @@ function checkCurrency(stock: Stock, job: JobSettings, at: Source, raise: Raise)
     const price = stock.prices.find(one => one.currency !== job.currency.value);
     if (!price || !job.currency.said) return;
     raise({
-        rule: 'mixed-currency', at, message: `${quoted(stock.name)} is priced in ${price.currency}, and the job is in ${job.currency.value}; no rate of exchange is known.`,
+        rule: 'mixed-currency', at, message: `${quoted(stock.name)} is priced in ${price.currency}, and the job is in ${job.currency.value}; no exchange rate is known.`,
         related: [{ at: price.at, message: `Priced in ${price.currency} here.` }, { at: job.currency.at, message: `The job is in ${job.currency.value}.` }],
     });
 }
@@ -42,7 +42,7 @@ export function checkRates({ labor, bid }: Rates, job: JobSettings, at: Source, 
     const sums = [labor.rate, bid.delivery, bid.minimum, ...bid.allowances, ...Object.values(bid.supplies)];
     const other = sums.find(one => one !== undefined && one.value.currency !== job.currency.value);
     if (other) raise({
-        rule: 'mixed-currency', at, message: `The job is in ${job.currency.value}, and its rates are in ${other.value.currency}; no rate of exchange is known.`,
+        rule: 'mixed-currency', at, message: `The job is in ${job.currency.value}, and its rates are in ${other.value.currency}; no exchange rate is known.`,
         related: [{ at: other.at, message: `In ${other.value.currency} here.` }],
     });
 }

@@ -70,7 +70,7 @@ export class Evaluator {
     operand(operand: Operand): Known | undefined {
         if (operand.kind === 'operation' && !(operand.left && operand.right)) return undefined;
         return this.elsewhere.progress.deeper(() => operand.kind === 'leaf' ? this.leaf(operand.expr) : this.operation(operand), () => {
-            this.raise({ rule: 'out-of-range', at: sourceOfOperand(operand), message: 'This depends on so much else that it is not followed any further.' });
+            this.raise({ rule: 'out-of-range', at: sourceOfOperand(operand), message: 'This depends on too many other values to be worked out.' });
         });
     }
 
@@ -87,7 +87,7 @@ export class Evaluator {
 
     private literal(expr: ast.Expr): Known | undefined {
         const read = readLiteral(expr);
-        if (read === 'over-zero') this.raise({ rule: 'divided-by-zero', at: sourceOf(expr), message: 'This fraction is over zero.' });
+        if (read === 'over-zero') this.raise({ rule: 'divided-by-zero', at: sourceOf(expr), message: 'This fraction divides by zero.' });
         else if (read === 'too-many-digits') this.raise({ rule: 'out-of-range', at: sourceOf(expr), message: 'This figure has more digits than any job needs.' });
         else if (read && 'days' in read) {
             const day = this.day(expr);
@@ -98,7 +98,7 @@ export class Evaluator {
 
     /** Working minutes of a day; where nobody says how many, that is raised. */
     private day(expr: ast.Expr): Rational | undefined {
-        if (!this.minutesOfDay) this.raise({ rule: 'wrong-unit', at: sourceOf(expr), message: 'How many hours are a day? Only within `labor` a day has as many as its `day` says: write hours.' });
+        if (!this.minutesOfDay) this.raise({ rule: 'wrong-unit', at: sourceOf(expr), message: 'How many hours is a day? Only inside `labor` does a day have a length, set by its `day`: write hours here.' });
         return this.minutesOfDay;
     }
 
@@ -145,8 +145,8 @@ export class Evaluator {
         const value = computed(operation.operator, left.value, right.value);
         if (typeof value === 'object') return known(value, via);
         if (value === 'divided-by-zero') this.raise({ rule: 'divided-by-zero', at: sourceOfOperand(operation.right!), message: 'This is zero, and nothing can be divided by it.', via: right.via });
-        else if (value === 'too-many-causes') this.raise({ rule: 'out-of-range', at: sourceOfOperand(operation), message: `This is off for more than ${MOST_CAUSES} reasons, each with a ± of its own. Say one ± for all of it.`, via });
-        else if (value === 'too-large') this.raise({ rule: 'out-of-range', at: sourceOfOperand(operation), message: 'This comes to a figure that no job has.', via });
+        else if (value === 'too-many-causes') this.raise({ rule: 'out-of-range', at: sourceOfOperand(operation), message: `This adds up more than ${MOST_CAUSES} tolerances, each with its own ±. Give one ± for the whole.`, via });
+        else if (value === 'too-large') this.raise({ rule: 'out-of-range', at: sourceOfOperand(operation), message: 'This works out to a figure that no job has.', via });
         return undefined;
     }
 

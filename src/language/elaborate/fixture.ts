@@ -41,7 +41,7 @@ function placeOf(thing: ast.Fixture, line: LineReading, across: Ticks | undefine
     const at = thing.mods.find(mod => mod.decl?.ref?.name === 'at');
     if (!at) return {};
     if (at.values.length !== 2) {
-        line.evaluator.raise({ rule: 'value-missing', at: sourceOfProperty(at, 'decl'), message: `${quoted('at')} wants two lengths: how far along the north wall, and how far along the east wall, such as at 2' 3", 4' 1" from north-west.` });
+        line.evaluator.raise({ rule: 'value-missing', at: sourceOfProperty(at, 'decl'), message: `${quoted('at')} needs two lengths: how far along the north wall, and how far along the east wall, such as at 2' 3", 4' 1" from north-west.` });
         return {};
     }
     const [x, y] = line.lengths('at');

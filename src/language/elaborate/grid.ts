@@ -58,9 +58,9 @@ function checkSpacing(grid: Reading, home: ast.Room, raise: Raise): void {
     for (const wall of ['north', 'east'] as const) {
         const ways = [`lines-${wall}`, `coffers-${wall}`, 'coffer-size'];
         const [first, second] = ways.filter(name => grid.block.entries.has(name));
-        if (first && second && second !== 'coffer-size') raise({ rule: 'said-twice', at: placeOf(grid, second), message: `${quoted(first)} and ${quoted(second)} both divide the ${wall} wall. Which of the two holds?`, related: [{ at: placeOf(grid, first), message: `${quoted(first)} is said here.` }] });
+        if (first && second && second !== 'coffer-size') raise({ rule: 'said-twice', at: placeOf(grid, second), message: `${quoted(first)} and ${quoted(second)} both divide the ${wall} wall. Which one counts?`, related: [{ at: placeOf(grid, first), message: `${quoted(first)} is given here.` }] });
         if (first || ways.some(says)) continue;
-        raise({ rule: 'not-said', at: grid.place(home).at, message: `${quoted('grid')} does not say how the ${wall} wall is divided: say ${listed(ways.map(quoted), 'or')}.` });
+        raise({ rule: 'not-said', at: grid.place(home).at, message: `${quoted('grid')} does not show how the ${wall} wall is divided: give ${listed(ways.map(quoted), 'or')}.` });
     }
 }
 

@@ -129,7 +129,7 @@ function ownKey(key: string, declaration: ast.Profile, values: Instance['values'
 }
 
 function tooMuchInside(declaration: ast.Profile): Raised {
-    return { rule: 'out-of-range', at: sourceOfProperty(declaration, 'name'), message: `${quoted(declaration.name)} is given profiles that are given profiles, and so on; that is not followed any further.` };
+    return { rule: 'out-of-range', at: sourceOfProperty(declaration, 'name'), message: `${quoted(declaration.name)} is given profiles that are given profiles, and so on, too many deep to follow.` };
 }
 
 /** So many profiles may stand behind one by `like`; every one of them is read with all that stand behind it. */
@@ -157,22 +157,22 @@ function lineage(declaration: ast.Profile, evaluator: Evaluator): { profiles: as
 
 function tooLong(declaration: ast.Profile): Raised {
     const at = sourceOf(declaration.base ?? declaration);
-    return { rule: 'out-of-range', at, message: `${quoted(declaration.name)} is like a profile that is like another, and so on: ${LONGEST_LINEAGE} behind each other are the most. Say what it is like with fewer steps between.` };
+    return { rule: 'out-of-range', at, message: `${quoted(declaration.name)} is like a profile that is like another, and so on: ${LONGEST_LINEAGE} in a row is the limit. Make it like a profile nearer the start of the chain.` };
 }
 
 function ringOf(profiles: readonly ast.Profile[], closing: ast.Ref): Raised {
     const own = profiles[0]!;
     const names = profiles.map(profile => quoted(profile.name));
     const at = sourceOf(own.base ?? closing);
-    if (profiles.length === 1) return { rule: 'goes-round-in-a-ring', at, message: `${names[0]} is like itself; it has to be like another profile, or say everything itself.` };
-    return { rule: 'goes-round-in-a-ring', at, message: `${[...names, names[0]].join(' is like ')}: one of them has to say everything itself.` };
+    if (profiles.length === 1) return { rule: 'goes-round-in-a-ring', at, message: `${names[0]} is like itself; it has to be like another profile, or give everything itself.` };
+    return { rule: 'goes-round-in-a-ring', at, message: `${[...names, names[0]].join(' is like ')}: one of them has to give everything itself.` };
 }
 
 /** Without blocking the inside of the beam has no width, which its block alone does not tell. */
 function checkSection(declaration: ast.Profile, reading: Reading, sound: boolean, raise: (raised: Raised) => void): void {
     const { block } = reading;
     if (!sound || block.blocks.has('blocking') || block.entries.has('wraps') || reading.lost('blocking', undefined) || !block.blocks.has('bottom') || declaration.body === undefined) return;
-    raise({ rule: 'not-said', at: sourceOfProperty(declaration, 'name'), message: `${quoted(declaration.name)} has no ${quoted('blocking')}, and the blocking is as wide as the beam is inside. Say its stock: blocking { stock ... }, or what it wraps: wraps 5" x 9".` });
+    raise({ rule: 'not-said', at: sourceOfProperty(declaration, 'name'), message: `${quoted(declaration.name)} has no ${quoted('blocking')}, and the blocking sets the inside width of the beam. Give it a stock: blocking { stock ... }; or write what the beam wraps: wraps 5" x 9".` });
 }
 
 function reportNotComputed(reading: Reading, raised: Raised[]): void {

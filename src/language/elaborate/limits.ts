@@ -32,7 +32,7 @@ export function checkLength(ticks: Ticks, { facts, name, at, via, raise }: Bindi
         return undefined;
     }
     if (most !== undefined && ticks > most) {
-        raise({ rule: 'out-of-range', at: at(), via, message: `${quoted(name)} is ${printLength(ticks)}; ${printLength(most)} is the most that is read. Is the unit right?` });
+        raise({ rule: 'out-of-range', at: at(), via, message: `${quoted(name)} is ${printLength(ticks)}; ${printLength(most)} is the limit. Is the unit right?` });
         return undefined;
     }
     return ticks;
@@ -46,7 +46,7 @@ function nothingOr(ticks: Ticks): string {
 export function checkCount(value: Value, { name, at, via, raise }: Binding): number | undefined {
     if (value.is !== 'quantity') return undefined;
     const count = value.exact.valueOf();
-    if (value.exact.d !== 1n) raise({ rule: 'not-whole', at: at(), via, message: `${quoted(name)} is a count, so it wants a whole number; this is ${Number(count.toFixed(4))}.` });
+    if (value.exact.d !== 1n) raise({ rule: 'not-whole', at: at(), via, message: `${quoted(name)} is a count, so it needs a whole number; this is ${Number(count.toFixed(4))}.` });
     else if (count < 0 || count > MOST_COUNTED) raise({ rule: 'out-of-range', at: at(), via, message: `${quoted(name)} is ${count < 0 ? count : "more than a million"}; no job has that many.` });
     else return count;
     return undefined;

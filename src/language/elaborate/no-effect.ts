@@ -28,7 +28,7 @@ function warn(declaration: ast.PropertyDecl, at: Source, reading: Values, raise:
     raise({
         rule: 'no-effect', severity: 'warning', at, via: deciding.via,
         message: `${quoted(declaration.name)} has no effect with ${quoted(countsWith.property === 'value' ? deciding.value : `${countsWith.property} ${deciding.value}`)}: `
-            + `it counts with ${listed(countsWith.words.map(quoted), 'or')} only. Take it out, or say that.`,
+            + `it only counts with ${listed(countsWith.words.map(quoted), 'or')}. Take it out, or write ${countsWith.words.length === 1 ? quoted(countsWith.words[0]!) : 'one of those'}.`,
     });
 }
 
@@ -39,11 +39,11 @@ export function warnUnusedOfFixture({ name }: ast.Fixture, said: ast.Fixture | a
     const placeOf = (property: string): Source | undefined => [...mods].find(([declared]) => declared.name === property)?.[1];
     for (const [declaration, at] of mods) warn(declaration, at, line, raise);
     const width = placeOf('diameter') && placeOf('width');
-    if (width) raise({ rule: 'no-effect', severity: 'warning', at: width, message: `${quoted('width')} has no effect beside ${quoted('diameter')}, which says how far it reaches. Take one of them out.` });
+    if (width) raise({ rule: 'no-effect', severity: 'warning', at: width, message: `${quoted('width')} has no effect beside ${quoted('diameter')}, which already gives its size. Take one of them out.` });
     const isAtWall = placeOf('on') !== undefined || line.word('value') === undefined;
     if (placeOf('at') || isAtWall) return;
     const at = ast.isFixture(said) ? sourceOfProperty(said, 'name') : wordsOf(said);
-    raise({ rule: 'no-effect', severity: 'warning', at, message: `${quoted(name)} is looked at nowhere: nobody says where it is. Say how far along the north wall and how far along the east wall, such as at 2' 3", 4' 1" from north-west.` });
+    raise({ rule: 'no-effect', severity: 'warning', at, message: `${quoted(name)} is checked against nothing, since its line does not say where it is. Give how far along the north wall and how far along the east wall, such as at 2' 3", 4' 1" from north-west.` });
 }
 
 /** A range of sizes divides the walls that nothing more particular divides. */

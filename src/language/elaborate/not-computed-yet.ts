@@ -32,7 +32,7 @@ export function notComputed(reading: Reading, tell: Tell, without: readonly stri
         if (ast.isPropertyDecl(into?.ref) && declaredType(into.ref.type) === PROFILE) continue;
         tell({
             at: sourceOfProperty(line, 'path', index), words: `a change within ${quoted(word)} from here: write a profile that is like it, and name that`,
-            spoils: { instead: 'something of its own that says it otherwise: write that, and name it' },
+            spoils: { instead: 'a thing of its own with that changed: write it, and name it' },
         });
     }
 }
@@ -61,7 +61,7 @@ export function fixtureNotComputed(fixture: ast.Fixture, declaration: ast.Proper
 function atWallOf({ mods }: ast.Fixture, spoils: Uncounted['spoils']): Uncounted['spoils'] {
     if (typeof spoils === 'string' || !('parts' in spoils)) return spoils;
     const wall = mods.find(({ decl }) => decl?.ref?.name === 'on')?.values[0]?.$cstNode?.text;
-    return wall ? { ...spoils, wall } : { instead: 'one whose wall is said, as in `on north`' };
+    return wall ? { ...spoils, wall } : { instead: 'one whose wall is given, as in `on north`' };
 }
 
 /** `whole`: where it is told what is not computed of any value. */
@@ -79,7 +79,7 @@ function saysOne(words: readonly string[], value: ast.Expr | undefined): boolean
 export function measuredOf(line: ast.Line, { kind, name }: ast.Fixture): Uncounted {
     return {
         at: sourceOfProperty(line, 'path', 0), words: `what was measured of ${quoted(`${kind} ${name}`)}`,
-        spoils: kind === 'board' ? 'nothing' : { instead: 'what is said at its own place in the room: change it there' },
+        spoils: kind === 'board' ? 'nothing' : { instead: 'the same change at its own place in the room: make it there' },
     };
 }
 

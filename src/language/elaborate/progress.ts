@@ -61,7 +61,7 @@ export class Progress {
     private reportDepth(node: Named, raise: Raise): void {
         raise({
             rule: 'out-of-range', at: sourceOfProperty(node, 'name'),
-            message: `${quoted(node.name)} is at the end of ${MOST_STEPS} values that depend on each other; further than that is not followed.`,
+            message: `${quoted(node.name)} is at the end of a chain of ${MOST_STEPS} values that depend on each other, which is too long to follow.`,
         });
     }
 
@@ -72,7 +72,7 @@ export class Progress {
         const [start, { name, raise, user }] = first;
         raise({
             rule: 'out-of-range', at: user ? sourceOf(user) : sourceOfProperty(start, 'name'),
-            message: `${quoted(name)} is made from more than ${MOST_BEGUN} other values, ${quoted(node.name)} among them; further than that is not followed.`,
+            message: `${quoted(name)} is made from more than ${MOST_BEGUN} other values, ${quoted(node.name)} among them, which is too many to follow.`,
         });
     }
 

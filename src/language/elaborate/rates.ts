@@ -83,7 +83,7 @@ function profitOf(reading: Reading): Bid['profit'] {
         const { at, via, value } = profit, percent = `${Number(value.mul(100).valueOf().toFixed(4))}%`;
         reading.evaluator.raise({
             rule: 'out-of-range', at, via,
-            message: `A profit of ${percent} of the price leaves nothing of the price for what the job costs, so no price is high enough: less than 100% of the price, or ${percent} of cost.`,
+            message: `A profit of ${percent} of the price leaves nothing to cover the cost, so no price is high enough. Write less than 100% of the price, or ${percent} of cost.`,
         });
     }
     return { ...profit, value: { share: profit.value, of: of.value } };

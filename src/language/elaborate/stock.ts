@@ -54,7 +54,7 @@ export function readStock(declaration: ast.Stock, reader: Reader, raise: Raise):
 function defectsOf(reading: Reading, raise: Raise): Stock['defects'] {
     const share = reading.amount('defects');
     if (!share || share.value.exact.compare(1) < 0) return share && { ...share, value: share.value.exact };
-    raise({ rule: 'out-of-range', at: share.at, via: share.via, message: `${quoted('defects')} is the share of the boards that is expected to be unusable: less than 100%.` });
+    raise({ rule: 'out-of-range', at: share.at, via: share.via, message: `${quoted('defects')} is the share of the boards that is expected to be unusable: it has to be less than 100%.` });
     return undefined;
 }
 
@@ -66,9 +66,9 @@ export function keyOfDeclaration(declaration: ast.Stock | ast.Profile | ast.Room
 function checkSize(declaration: ast.Stock, stock: Stock, reading: Reading, raise: Raise): void {
     const missing = (['width', 'thickness'] as const).filter(name => !stock[name] && !reading.lost(name, undefined));
     if (missing.length === 0 || isBroken(declaration) || reading.lost('size', stock.size) || reading.lost('sheet', stock.sheet) || reading.block.unknown.length > 0) return;
-    const say = `say ${listed(missing.map(quoted), 'and')}, as the yard's boards measure`;
+    const say = `give ${listed(missing.map(quoted), 'and')}, as the yard's boards measure`;
     if (!stock.size) {
-        raise({ rule: 'no-dressed-size', at: stock.at, message: `How big is ${quoted(stock.name)}? Say its nominal ${quoted('size')}, such as 1x6; or ${say}.` });
+        raise({ rule: 'no-dressed-size', at: stock.at, message: `How big is ${quoted(stock.name)}? Give its nominal ${quoted('size')}, such as 1x6; or ${say}.` });
         return;
     }
     const { text, thickness, width } = stock.size.value;
@@ -98,15 +98,15 @@ function boughtOf(reading: Reading, size: NominalSize | undefined, sheet: Given<
     const lengths = lengthsOf(reading, sheet);
     const prices = reading.each('price', (found, line) => priceOf(found, line, reading, size, lengths, raise)).map(({ value, at }): Price => ({ ...value, at }));
     for (const price of prices) {
-        if (price.perTick.equals(0)) raise({ rule: 'likely-slip', severity: 'warning', at: price.at, message: `A board that costs nothing. If it is there already, say ${quoted('on-hand')}; if nobody knows the price yet, leave it out.` });
-        if (price.perTick.s < 0n) raise({ rule: 'out-of-range', at: price.at, message: 'A price is nothing or more.' });
+        if (price.perTick.equals(0)) raise({ rule: 'likely-slip', severity: 'warning', at: price.at, message: `A board that costs nothing? If it is there already, write ${quoted('on-hand')}; if the price is not known yet, leave it out.` });
+        if (price.perTick.s < 0n) raise({ rule: 'out-of-range', at: price.at, message: 'A price cannot be less than nothing.' });
     }
     const onHand = onHandOf(reading);
     const [first, ...others]: { currency: string; at: Source }[] = [
         ...prices, ...onHand.flatMap(({ value: { worth }, at }) => worth ? [{ ...worth, at }] : []),
     ];
     const other = others.find(price => price.currency !== first!.currency);
-    if (other) raise({ rule: 'mixed-currency', at: other.at, message: `This stock is priced in ${first!.currency} and in ${other.currency}; the sum of the boards would be in neither.`, related: [{ at: first!.at, message: `In ${first!.currency} here.` }] });
+    if (other) raise({ rule: 'mixed-currency', at: other.at, message: `This stock is priced in both ${first!.currency} and ${other.currency}, so its boards cannot be added up. Use one currency.`, related: [{ at: first!.at, message: `In ${first!.currency} here.` }] });
     return {
         prices: prices.filter(price => price.perTick.s >= 0n && price.currency === first!.currency),
         onHand: onHand.map(each => (
@@ -119,7 +119,7 @@ function boughtOf(reading: Reading, size: NominalSize | undefined, sheet: Given<
 function priceOf({ known: { value }, expr }: Found, line: ast.Line, reading: Reading, size: NominalSize | undefined, lengths: readonly Given<Ticks>[], raise: Raise): Omit<Price, 'at'> | undefined {
     if (value.is !== 'quantity') return undefined;
     if (isPerVolume(value.type) && !size) {
-        if (!reading.lost('size', size)) raise({ rule: 'no-nominal-size', at: sourceOf(expr), message: `A price per board foot is reckoned on the nominal size. Say it, such as ${quoted('size 1x6')}; or price the stock per ft.` });
+        if (!reading.lost('size', size)) raise({ rule: 'no-nominal-size', at: sourceOf(expr), message: `A price per board foot is figured on the nominal size. Give that, such as ${quoted('size 1x6')}; or price the stock per ft.` });
         return undefined;
     }
     const only = reading.modOn(line, 'price', 'for');
@@ -141,7 +141,7 @@ function priceOfEach(each: Rational, currency: string, said: Given<Ticks> | unde
     const { uri, range: { end } } = sourceOf(expr);
     const fixes = lengths.map(({ value }) => printLength(value)).filter(text => !text.startsWith('~'))
         .map(text => ({ title: `Write for ${text}`, edits: [{ uri, range: { start: end, end }, text: ` for ${text}` }] }));
-    raise({ rule: 'not-said', at: sourceOf(expr), message: `A board of which length costs that? Say it, such as ${quoted(`for ${printLength(lengths[0]?.value ?? EIGHT_FEET)}`)}; or price the stock per ft.`, fixes });
+    raise({ rule: 'not-said', at: sourceOf(expr), message: `Which length of board costs that? Give it, such as ${quoted(`for ${printLength(lengths[0]?.value ?? EIGHT_FEET)}`)}; or price the stock per ft.`, fixes });
     return undefined;
 }
 const EIGHT_FEET = 8 * TICKS_PER_FOOT;

@@ -13,7 +13,7 @@ export type Tell = (one: Uncounted) => void;
  */
 export function raisedFor({ at, words, spoils, via }: Uncounted): Raised {
     const pieces = spoils === 'told' ? undefined : spoiledPieces({ at, words, spoils });
-    const left = pieces ? ` Left out of every list, price and drawing for that: ${spoiledWords(pieces)}.` : '';
+    const left = pieces ? ` So these are left out of every list, price and drawing: ${spoiledWords(pieces)}.` : '';
     return { rule: 'not-computed-yet', severity: pieces || spoils === 'figures' ? 'warning' : 'hint', at, message: `Not computed yet: ${words}.${left}`, ...via && { via } };
 }
 

@@ -101,7 +101,7 @@ export abstract class Values {
             if (value.type.currency === '') this.lookOver(found, minutesOf(value.exact, usualOf(factsOf(found.slot.declaration))));
             return { exact: value.exact, currency: value.type.currency };
         }
-        this.evaluator.raise({ rule: 'out-of-range', at: sourceOf(found.expr), via: found.known.via, message: `${quoted(this.nameOf(found.slot))} is less than nothing; it has to be nothing or more.` });
+        this.evaluator.raise({ rule: 'out-of-range', at: sourceOf(found.expr), via: found.known.via, message: `${quoted(this.nameOf(found.slot))} is less than nothing; it has to be 0 or more.` });
         return undefined;
     }
 

@@ -94,10 +94,10 @@ export function checkWalls(declaration: ast.Room, walls: readonly RoomWall[], ra
     if (walls.every(({ name, bearingAt }) => isSide(name) && !bearingAt)) {
         for (const [one, other] of [['north', 'south'], ['east', 'west']] as const) {
             if (named.has(one) || named.has(other)) continue;
-            raise({ rule: 'not-said', at, message: `How long is ${quoted(declaration.name)}? Neither its ${one} nor its ${other} wall is said: wall ${one} ...` });
+            raise({ rule: 'not-said', at, message: `How long is ${quoted(declaration.name)}? Neither its ${one} nor its ${other} wall is given: write wall ${one} ...` });
         }
     } else if (walls.length < 3) {
-        raise({ rule: 'not-said', at, message: `${quoted(declaration.name)} names ${walls.length === 1 ? 'one wall' : 'two walls'}, and no room has fewer than three. Say a line for each, clockwise, as the tape goes round.` });
+        raise({ rule: 'not-said', at, message: `${quoted(declaration.name)} names ${walls.length === 1 ? 'one wall' : 'two walls'}, and no room has fewer than three. Write a line for each wall, clockwise, as the tape goes round.` });
     }
 }
 

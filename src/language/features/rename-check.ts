@@ -65,5 +65,5 @@ function nodeCalled(name: string, { $refNode }: Reference, services: CofferServi
 
 function already(name: string, other: AstNode): string {
     const { uri, range } = sourceOf(other);
-    return `${quoted(name)} already is a name here: ${uri.slice(uri.lastIndexOf('/') + 1)}, line ${range.start.line + 1}. Two things of one name could not be told apart.`;
+    return `${quoted(name)} is already a name here: ${uri.slice(uri.lastIndexOf('/') + 1)}, line ${range.start.line + 1}. Two things with the same name could not be told apart.`;
 }

@@ -29,7 +29,7 @@ function twice(nodes: readonly (AstNode & { name?: string })[], where: string): 
     for (const node of nodes) {
         if (!node.name) continue;
         const before = first.get(node.name);
-        if (before) found.push(declaredTwice(node, before, `${quoted(node.name)} is declared twice ${where}. Take one out, or give it another name.`));
+        if (before) found.push(declaredTwice(node, before, `${quoted(node.name)} is defined twice ${where}. Take one out, or give it another name.`));
         else first.set(node.name, node);
     }
     return found;
@@ -37,13 +37,13 @@ function twice(nodes: readonly (AstNode & { name?: string })[], where: string): 
 
 function declaredTwice(node: AstNode, before: AstNode, message: string): Finding {
     return finding('declared-twice', sourceOfProperty(node, 'name'), message, {
-        related: [{ at: sourceOfProperty(before, 'name'), message: 'Declared here first.' }],
+        related: [{ at: sourceOfProperty(before, 'name'), message: 'First defined here.' }],
     });
 }
 
 function onlyOnce(nodes: readonly AstNode[], keyword: string): Finding[] {
-    return nodes.slice(1).map(node => finding('declared-twice', sourceOfKeyword(node, keyword), `There can be one ${keyword} block in a file. Put what it says into the first.`, {
-        related: [{ at: sourceOfKeyword(nodes[0]!, keyword), message: 'The first.' }],
+    return nodes.slice(1).map(node => finding('declared-twice', sourceOfKeyword(node, keyword), `A file can have only one ${keyword} block. Move its lines into the first.`, {
+        related: [{ at: sourceOfKeyword(nodes[0]!, keyword), message: 'The first one.' }],
         fixes: [removeLines(`Take this ${keyword} block out`, sourceOf(node))],
     }));
 }
@@ -55,7 +55,7 @@ function roomFindings(document: LangiumDocument, file: ast.File): Finding[] {
         const other = Rooms.namesake(document, room);
         if (!other) return [];
         const where = UriUtils.relative(UriUtils.dirname(document.uri), AstUtils.getDocument(other).uri);
-        const message = `Another room of this house is called ${quoted(room.name)} (${where}), and pieces are known by their room: two would have every name. Give one of the rooms another name.`;
+        const message = `Another room of this house is called ${quoted(room.name)} (${where}), and pieces are named by their room, so every name would be there twice. Give one of the rooms another name.`;
         return [finding('declared-twice', sourceOfProperty(room, 'name'), message, { severity: 'warning', related: [{ at: sourceOfProperty(other, 'name'), message: 'The other room.' }] })];
     });
 }
@@ -65,7 +65,7 @@ function jobFindings(document: LangiumDocument, file: ast.File): Finding[] {
     const [first] = servicesOf(document).shared.workspace.Jobs.beside(document).jobs;
     return file.items.filter(ast.isJob).filter(job => job !== first).map(job => {
         const title = first?.title ? ` (${quoted(first.title)})` : '';
-        return finding('two-jobs', sourceOfKeyword(job, 'job'), `This folder has another job${title}, and a folder can have one: what it says holds for all the rooms in it. Take one out, or move it to a folder of its own.`, {
+        return finding('two-jobs', sourceOfKeyword(job, 'job'), `This folder has another job${title}, and a folder can have only one, since a job applies to every room in its folder. Take one out, or move it to a folder of its own.`, {
             related: first ? [{ at: sourceOfKeyword(first, 'job'), message: 'The other job.' }] : [],
         });
     });
@@ -76,6 +76,6 @@ function ratesFindings(document: LangiumDocument, file: ast.File): Finding[] {
     const { labor, bids } = servicesOf(document).shared.workspace.Jobs.beside(document);
     const unread = (nodes: readonly AstNode[], read: readonly AstNode[], keyword: string): Finding[] =>
         read.length < MOST_IN_FOLDER ? [] : nodes.filter(node => !read.includes(node)).map(node =>
-        finding('declared-twice', sourceOfKeyword(node, keyword), `This folder has more than ${MOST_IN_FOLDER} ${keyword} blocks, and this is not among the first ${MOST_IN_FOLDER}: it is not read. Say the rates in one file, or in folders of their own.`));
+        finding('declared-twice', sourceOfKeyword(node, keyword), `This folder has more than ${MOST_IN_FOLDER} ${keyword} blocks, and this is not among the first ${MOST_IN_FOLDER}: it is not read. Put the rates in one file, or in folders of their own.`));
     return [...unread(file.items.filter(ast.isLabor), labor, 'labor'), ...unread(file.items.filter(ast.isBid), bids, 'bid')];
 }

@@ -19,7 +19,7 @@ function editionFindings(file: ast.File): Finding[] {
     for (const [i, edition] of file.editions.entries()) {
         const at = sourceOfKeyword(edition, 'edition');
         if (i > 0 || stands(edition).after(first(file.uses)) || stands(edition).after(first(file.items))) {
-            const message = i > 0 ? 'The edition is said once, in the first line of the file.' : 'The edition is said in the first line of the file, before anything else.';
+            const message = i > 0 ? 'The edition is written once, in the first line of the file.' : 'The edition goes in the first line of the file, before anything else.';
             found.push(finding('misplaced-edition', at, message, { fixes: [moved(edition, i === 0 ? top(at) : undefined, 'the edition')] }));
         } else if (edition.number !== undefined && edition.number !== EDITION) {
             const number = sourceOfProperty(edition, 'number');
@@ -33,8 +33,8 @@ function useFindings(file: ast.File): Finding[] {
     const item = first(file.items);
     if (!item) return [];
     return file.uses.filter(use => stands(use).after(item)).map(use => {
-        return finding('misplaced-import', sourceOfProperty(use, 'path'), `Imports stand at the top of the file, before what it declares.`, {
-            severity: 'warning', related: [{ at: sourceOf(item), message: 'The first declaration.' }], fixes: [moved(use, above(file, item), quoted(use.path))],
+        return finding('misplaced-import', sourceOfProperty(use, 'path'), `Imports go at the top of the file, before everything else.`, {
+            severity: 'warning', related: [{ at: sourceOf(item), message: 'What comes first now.' }], fixes: [moved(use, above(file, item), quoted(use.path))],
         });
     });
 }

@@ -31,12 +31,12 @@ function pathFinding(document: LangiumDocument, use: ast.Use): Finding | undefin
     const at = sourceOfProperty(use, 'path');
     const leads = importPath(document.uri, use.path);
     if ('problem' in leads) {
-        if (leads.problem === 'unwritable') return finding('missing-import', at, 'This path holds a character that no file name has: write it anew.');
-        if (leads.problem === 'empty') return finding('missing-import', at, 'Which file? Between the quotes stands its path, seen from this file, such as "./yard.coffer".');
+        if (leads.problem === 'unwritable') return finding('missing-import', at, 'This path has a character in it that no file name can have: type it again.');
+        if (leads.problem === 'empty') return finding('missing-import', at, 'Which file? Put its path between the quotes, as seen from this file, such as "./yard.coffer".');
         return finding('import-outside-workspace', at, `${quoted(use.path)} is not a path seen from this file. Write one that begins with ./ or ../, such as "../details/yard.coffer".`);
     }
     if (!isInside(leads.uri, Imports.folders)) {
-        return finding('import-outside-workspace', at, `${quoted(use.path)} leads out of the folder that belongs together: the repository, or else the folder that is open. Files can only be imported from inside it.`);
+        return finding('import-outside-workspace', at, `${quoted(use.path)} is outside the repository (with no repository: outside the open folder). Files can only be imported from inside it.`);
     }
     if (LangiumDocuments.hasDocument(leads.uri)) return undefined;
     if (Imports.leftOut.has(leads.uri.toString())) return finding('missing-import', at, NOT_READ);
@@ -45,8 +45,8 @@ function pathFinding(document: LangiumDocument, use: ast.Use): Finding | undefin
 
 function missing(document: LangiumDocument, path: string, uri: URI, at: Source): Finding {
     const nearby = filesNear(document, uri);
-    const slash = document.textDocument.getText(at.range).includes('\\') ? ' Between folders stands /, on every machine.' : '';
-    const hint = nearby.length > 0 ? ` Near by name: ${listed(nearby.map(quoted), 'or')}.` : '';
+    const slash = document.textDocument.getText(at.range).includes('\\') ? ' Folders are separated by /, on every machine.' : '';
+    const hint = nearby.length > 0 ? ` Similar names: ${listed(nearby.map(quoted), 'or')}.` : '';
     return finding('missing-import', at, `There is no file ${quoted(path)}, seen from this one.${slash}${hint}`, {
         fixes: nearby.map((other, i) => replacing(at, `"${other}"`, { preferred: i === 0 })),
     });
@@ -80,11 +80,11 @@ function ringFinding(document: LangiumDocument): Finding | undefined {
 
 function ringMessage(document: LangiumDocument, ring: readonly URI[] | undefined): string {
     if (ring === undefined) return `This import leads back to this file, through more than ${MOST_FOLLOWED - 1} others. Move what they need of each other into a file of its own.`;
-    if (ring.length === 1) return 'This file imports itself. What it declares is in reach anyway: take the line out.';
+    if (ring.length === 1) return 'This file imports itself. It can use its own names anyway: take the line out.';
     const all = [document.uri, ...ring], middle = all.length - 2 * SHOWN_OF_RING;
     const shown = middle > 1 ? [...all.slice(0, SHOWN_OF_RING), middle, ...all.slice(-SHOWN_OF_RING)] : all;
     const chain = shown.map(each => typeof each === 'number' ? `${each} more` : quoted(pathBetween(document.uri, each))).join(' → ');
-    return `These files import each other in a ring: ${chain}. Move what both need into a file of its own.`;
+    return `These files import each other in a circle: ${chain}. Move what both need into a file of its own.`;
 }
 
 /** Files of a long ring at its beginning, and at its end. */
@@ -109,8 +109,8 @@ function nameFindings(document: LangiumDocument, file: ast.File): readonly Findi
                 }));
             } else first.set(name, used);
             if (!before && declared) {
-                found.push(finding('declared-twice', nameOfUsed(used), `${quoted(name)} is imported, and declared in this file as well. Import it by another name: ${name} as another-name.`, {
-                    related: [{ at: sourceOfProperty(declared, 'name'), message: 'Declared here.' }],
+                found.push(finding('declared-twice', nameOfUsed(used), `${quoted(name)} is imported, and also defined in this file. Import it under another name: ${name} as another-name.`, {
+                    related: [{ at: sourceOfProperty(declared, 'name'), message: 'Defined here.' }],
                 }));
             }
         }

@@ -79,7 +79,7 @@ class Unknown {
         if (ast.isMemberOf(node)) return this.member(node);
         if (ast.isArg(node)) return this.parameter(node);
         if (ast.isUsedName(node)) return this.imported(node);
-        if (ast.isRate(node)) return this.say('unknown-unit', `${quoted(this.word)} is no unit; there are ${listed(this.names, 'or')}`, this.called('Unit') ?? this.meant());
+        if (ast.isRate(node)) return this.say('unknown-unit', `${quoted(this.word)} is not a unit here; there are ${listed(this.names, 'or')}`, this.called('Unit') ?? this.meant());
         if (ast.isTypeAtom(node)) return this.say('unknown-type', `There is no type ${quoted(this.word)}`);
         return this.say('unknown-name', `There is nothing called ${quoted(this.word)}`);
     }
@@ -106,13 +106,13 @@ class Unknown {
             if (!kindOfTarget(before.ref, this.vocabulary)) return this.say('unknown-property', `${quoted(before.$refText)} has no parts, so no dot can follow it`, []);
             return this.say('unknown-property', `There is no property ${quoted(this.word)} in ${quoted(before.$refText)}`);
         }
-        if (ast.isAlternate(body?.$container)) return this.isExcused(this.word) ? undefined : this.say('unknown-name', `No room here is called ${quoted(this.word)}; a line of an alternate begins with one`);
+        if (ast.isAlternate(body?.$container)) return this.isExcused(this.word) ? undefined : this.say('unknown-name', `No room here is called ${quoted(this.word)}; a line of an alternate begins with the name of a room`);
         if (!body || !kindOfBody(body, this.vocabulary)) return undefined;
         const misplaced = this.fixture(line);
         if (misplaced) return misplaced;
         const words = this.meant();
         const elsewhere = words.length > 0 ? [] : this.blocksWith(this.word);
-        const where = elsewhere.length > 0 ? `; it is said in ${listed(elsewhere.map(quoted), 'or')}` : '';
+        const where = elsewhere.length > 0 ? `; it belongs in ${listed(elsewhere.map(quoted), 'or')}` : '';
         return this.say('unknown-property', `There is no property ${quoted(this.word)} in ${blockName(body)}${where}`, words);
     }
 
@@ -153,7 +153,7 @@ class Unknown {
     private newLine(mod: ast.Mod, owner: string): Finding {
         const block = blockName(mod.$container.$container as ast.Body);
         const { start } = this.at.range;
-        return finding('unknown-modifier', this.at, `${quoted(this.word)} is said of ${block}, not of ${quoted(owner)}: it begins a line of its own, or comes after a semicolon.`, {
+        return finding('unknown-modifier', this.at, `${quoted(this.word)} belongs to ${block}, not to ${quoted(owner)}: put it on a line of its own, or after a semicolon.`, {
             fixes: [{ title: 'Put a semicolon before it', preferred: true, edits: [{ uri: this.at.uri, range: { start: endBefore(mod), end: start }, text: '; ' }] }],
         });
     }
@@ -165,7 +165,7 @@ class Unknown {
         if (words) {
             const all = [...this.vocabulary.wordsOf(words).keys()];
             if (ast.isChain(ref.$container) && ref.$container.operators[0] === '/') return this.twoWords(ref, ref.$container, all);
-            const choice = all.length <= 8 ? `; here stands ${listed(all.map(quoted), 'or')}` : '';
+            const choice = all.length <= 8 ? `; write ${listed(all.map(quoted), 'or')}` : '';
             return this.say('unknown-name', `${quoted(this.word)} is not one of the words for this${choice}`, this.called(wanted!) ?? near(this.word, all));
         }
         const said = this.priceByUnit(ref) ?? this.wayOfWall(ref);
@@ -174,7 +174,7 @@ class Unknown {
         const elsewhere = offeredElsewhere(this.document, this.word);
         if (elsewhere.length === 0) return this.say('unknown-name', `There is no ${noun} ${quoted(this.word)} here`);
         const files = listed(elsewhere.map(each => quoted(each.path)), 'or');
-        return finding('unknown-name', this.at, `There is no ${noun} ${quoted(this.word)} here. It is declared in ${files}: import it from there.`,
+        return finding('unknown-name', this.at, `There is no ${noun} ${quoted(this.word)} here. It is in ${files}: import it from there.`,
             { fixes: importFixes(this.document, this.word, elsewhere) });
     }
 
@@ -183,7 +183,7 @@ class Unknown {
         if (chain.operands[0] !== ref || !chain.$cstNode) return undefined;
         const written = chain.$cstNode.text, at = sourceOfRange(chain, chain.$cstNode.range);
         const meant = near(written.replace(/\s*\/\s*/g, '-'), words);
-        return finding('unknown-name', at, sentence(`${quoted(written)} is not one of the words for this; here stands ${listed(words.map(quoted), 'or')}${didYouMean(meant)}`), { fixes: meantFixes(at, meant) });
+        return finding('unknown-name', at, sentence(`${quoted(written)} is not one of the words for this; write ${listed(words.map(quoted), 'or')}${didYouMean(meant)}`), { fixes: meantFixes(at, meant) });
     }
 
     /** `2.70 USD / ft`: a unit is no value that something can be divided by. */
@@ -194,7 +194,7 @@ class Unknown {
         const i = chain.operands.indexOf(ref), before = chain.operands[i - 1]?.$cstNode;
         if (!before || chain.operators[i - 1] !== '/') return undefined;
         const at = { uri: this.at.uri, range: { start: before.range.end, end: this.at.range.end } };
-        return finding('unknown-name', this.at, `What is counted by a unit takes ${quoted('per')}: ${quoted(`${before.text} per ${unit}`)}.`, {
+        return finding('unknown-name', this.at, `A rate takes ${quoted('per')}: ${quoted(`${before.text} per ${unit}`)}.`, {
             fixes: [{ title: `Write ${before.text} per ${unit}`, preferred: true, edits: [{ ...at, text: ` per ${unit}` }] }],
         });
     }
@@ -203,12 +203,12 @@ class Unknown {
     private wayOfWall(ref: ast.Ref): Finding | undefined {
         const wall = ref.$container;
         if (!ast.isFixture(wall) || wall.kind !== 'wall' || ref.call) return undefined;
-        if (this.word === 'heading') return this.say('unknown-name', '`heading` wants the way one walks along the wall, with the room on the right: `heading west`', []);
-        if (this.word === 'turn') return this.say('unknown-name', '`turn` wants by how much one turns to the right where the wall begins: `turn 90 deg`, to the left `turn -90 deg`', []);
+        if (this.word === 'heading') return this.say('unknown-name', '`heading` needs the way you walk along the wall, with the room on your right: `heading west`', []);
+        if (this.word === 'turn') return this.say('unknown-name', '`turn` needs how far you turn to the right where the wall begins: `turn 90 deg`, to the left `turn -90 deg`', []);
         const headings = this.vocabulary.words.get('Heading');
         if (!headings || !this.vocabulary.wordsOf(headings).has(this.word)) return undefined;
         const meant = `heading ${this.word}`;
-        return finding('unknown-name', this.at, `The way that a wall runs is said with its word: ${quoted(meant)}.`, { fixes: meantFixes(this.at, [meant]) });
+        return finding('unknown-name', this.at, `The way a wall runs needs the word ${quoted('heading')}: ${quoted(meant)}.`, { fixes: meantFixes(this.at, [meant]) });
     }
 
     /** True for a name whose import has been found wrong, or that occurs in a line that could not be read. */
@@ -248,7 +248,7 @@ class Unknown {
     private imported(used: ast.UsedName): Finding | undefined {
         const from = used.$container && servicesOf(this.document).surroundings.importOf(used.$container);
         if (!from || unreadWords(from.parseResult.value).has(this.word)) return undefined;
-        return this.say('name-not-exported', `${quoted(used.$container.path)} declares no ${quoted(this.word)}`);
+        return this.say('name-not-exported', `${quoted(used.$container.path)} has no ${quoted(this.word)}`);
     }
 }
 

@@ -9,14 +9,14 @@ import { blockName } from './block-name.ts';
 import { finding } from './make.ts';
 import { listed } from '../../plain/words.ts';
 
-const VOCABULARY = 'Only the built-in library declares words of the language.';
+const VOCABULARY = 'Only the built-in library can add words to the language.';
 
 /** Things that are said in the wrong block. */
 export function misplacedFindings(file: ast.File, vocabulary: Vocabulary): readonly Finding[] {
     const found: Finding[] = [];
     for (const item of file.items) {
         if (ast.isLibrary(item)) {
-            found.push(finding('not-here', sourceOfKeyword(item, item.$type.toLowerCase()), `${VOCABULARY} Here one writes ${listed(DECLARATIONS, 'or')}.`));
+            found.push(finding('not-here', sourceOfKeyword(item, item.$type.toLowerCase()), `${VOCABULARY} Here you can write ${listed(DECLARATIONS, 'or')}.`));
         }
     }
     for (const item of file.items) for (const body of bodiesIn(item)) found.push(...inBody(body, vocabulary));
@@ -44,9 +44,9 @@ function inBody(body: ast.Body, vocabulary: Vocabulary): Finding[] {
     for (const member of known ? body.members : []) {
         if (ast.isFixture(member) && HOME[member.kind] && HOME[member.kind].kind !== kind) {
             const overruled = kind === 'Measured' && member.name ? ` To overrule it, write ${quoted(`${member.name} ...`)}.` : '';
-            found.push(finding('not-here', sourceOfProperty(member, 'kind'), `A ${member.kind} is said in ${HOME[member.kind].block}, not in ${blockName(body)}.${overruled}`));
+            found.push(finding('not-here', sourceOfProperty(member, 'kind'), `A ${member.kind} belongs in ${HOME[member.kind].block}, not in ${blockName(body)}.${overruled}`));
         }
-        if (ast.isRequire(member) && kind !== 'Profile') found.push(finding('not-here', sourceOfKeyword(member, 'require'), `What a detail requires is said in a profile, not in ${blockName(body)}.`));
+        if (ast.isRequire(member) && kind !== 'Profile') found.push(finding('not-here', sourceOfKeyword(member, 'require'), `What a detail requires belongs in a profile, not in ${blockName(body)}.`));
     }
     return found;
 }

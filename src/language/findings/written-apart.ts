@@ -39,7 +39,7 @@ export function meantOtherwise(document: LangiumDocument, stopped: Source): Mean
             const isUnit = /\bper[ \t]+$/.test(text.slice(0, first.index));
             const meant = isUnit ? calledHere('Unit', joined) : known.has(joined) ? joined : undefined;
             if (meant === undefined) continue;
-            const message = meant === joined ? `${quoted(meant)} is one word, with a dash.` : `This unit is written ${quoted(meant)}.`;
+            const message = meant === joined ? `${quoted(meant)} is one word, with a hyphen.` : `This unit is written ${quoted(meant)}.`;
             return said(spelled(first.index, length), message, meant);
         }
     }

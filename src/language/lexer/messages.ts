@@ -2,14 +2,14 @@ import { DefaultLexerErrorMessageProvider } from 'langium';
 import { shown } from './shown.ts';
 
 const SAYINGS: readonly (readonly [RegExp, (text: string) => string])[] = [
-    [/^\p{C}/u, text => `A character that cannot be seen stands here (${codeOf(text)}): delete it.`],
+    [/^\p{C}/u, text => `There is an invisible character here (${codeOf(text)}): delete it.`],
     [/^[[\]]/, () => 'Square brackets have no meaning here: `{ }` hold a block, `( )` a part of a value.'],
-    [/^['′’‘ʹ]/, () => 'A foot mark wants its number before it, as in `8\'`.'],
-    [/^[″”]/, () => 'An inch mark wants its number before it, as in `8"`.'],
+    [/^['′’‘ʹ]/, () => 'A foot mark needs its number before it, as in `8\'`.'],
+    [/^[″”]/, () => 'An inch mark needs its number before it, as in `8"`.'],
     [/^[—―]/, () => 'Write `-` for minus; a dash this long has no meaning here.'],
     [/^[$€£¥]/, text => `Write the amount and then the currency: \`5 ${CURRENCIES[text[0]!] ?? 'USD'}\`.`],
-    [/^…/, () => 'Three points have no meaning here: write out what is left out.'],
-    [/^[#]/, () => 'A `#` wants its number right behind it, as in `#8`.'],
+    [/^…/, () => 'Three dots have no meaning here: write out what they stand for.'],
+    [/^[#]/, () => 'A `#` needs its number right after it, as in `#8`.'],
     [/^\p{L}/u, text => `Names are written with the letters a to z, digits and hyphens: ${shown(text)} cannot stand in one. A title in quotes can hold it.`],
 ];
 const CURRENCIES: Readonly<Record<string, string>> = { $: 'USD', '€': 'EUR', '£': 'GBP' };

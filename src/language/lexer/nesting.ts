@@ -8,8 +8,8 @@ export const DEEPEST = 64;
 const LONGEST = 1000;
 const LINKS = new Set([...OPERATORS, '.', 'per']);
 
-const TOO_DEEP = `This is nested too deep: ${DEEPEST} within each other are the most. What stands in here is not read.`;
-const TOO_LONG = `This goes on for too long: ${LONGEST} operators in one statement are the most. Say part of it with \`let\`.`;
+const TOO_DEEP = `This is nested too deep: ${DEEPEST} levels is the limit. Nothing in here is read.`;
+const TOO_LONG = `This value is too long: ${LONGEST} signs such as + or - in one value is the limit. Put part of it into a \`let\`.`;
 const TOO_MANY_SIGNS = `There are more than ${DEEPEST} signs before one value.`;
 
 /** Leaves out what is nested so deep, or goes on for so long, that a program reading the tree would run out of room. */

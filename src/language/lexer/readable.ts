@@ -11,25 +11,25 @@ const UNSEEN = /[\u0000-\u0008\u000e-\u001f\u007f\ufffd]|[\ud800-\udbff](?![\udc
 /** Why a file is not read at all, in words; undefined where it can be read. */
 export function unreadable(text: string): string | undefined {
     if (text.length > MOST_CHARACTERS) {
-        return `This file is too long to be a job: ${grouped(text.length)} characters, where ${grouped(MOST_CHARACTERS)} are the most. Nothing in it is read. Split it into files that use each other.`;
+        return `This file is too long to be a job: ${grouped(text.length)} characters, and ${grouped(MOST_CHARACTERS)} is the limit. Nothing in it is read. Split it into files that use each other.`;
     }
     const unseen = text.match(UNSEEN)?.length ?? 0;
     if (unseen <= Math.max(FEW_UNSEEN, text.length * MOST_UNSEEN)) return undefined;
     return /\0[^\0]\0[^\0]\0|[^\0]\0[^\0]\0/.test(text.slice(0, 200))
         ? 'This file is saved as UTF-16. Save it as UTF-8, then it can be read.'
-        : 'This file holds something else than text. Nothing in it is read.';
+        : 'This file is not a text file. Nothing in it is read.';
 }
 
 /** The same for a file that is not long, but of which there is much: each word and each sign is a piece of the tree. */
 export function tooManyWords(count: number): string | undefined {
     return count <= MOST_WORDS ? undefined
-        : `This file holds too much to be a job: ${grouped(count)} words and signs, where ${grouped(MOST_WORDS)} are the most. Nothing in it is read. Split it into files that use each other.`;
+        : `This file is too long to be a job: ${grouped(count)} words and signs, and ${grouped(MOST_WORDS)} is the limit. Nothing in it is read. Split it into files that use each other.`;
 }
 
 /** And for one that holds few words for much work. */
 export function tooManyRooms(count: number): string | undefined {
     return count <= MOST_ROOMS ? undefined
-        : `This file holds too many rooms to be a job: ${grouped(count)}, where ${MOST_ROOMS} are the most. Nothing in it is read. Split it into files that use each other.`;
+        : `This file holds too many rooms to be a job: ${grouped(count)}, and ${MOST_ROOMS} is the limit. Nothing in it is read. Split it into files that use each other.`;
 }
 
 function grouped(count: number): string {

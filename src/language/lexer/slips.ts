@@ -13,11 +13,11 @@ interface Slip {
 }
 
 const SLIPS: readonly Slip[] = [
-    { token: 'LENGTH', wrong: /[⅐-⅚↉]/, harmless: true, says: image => `${glyphOf(image)} is on no tape. Write ${shown(plainValue(image))} if that is what you mean.` },
-    { token: 'UNMARKED', wrong: /[⅐-⅚↉]/, harmless: true, says: image => `${glyphOf(image)} is on no tape. Write ${shown(`${plainValue(image)}"`)} if that is what you mean.` },
+    { token: 'LENGTH', wrong: /[⅐-⅚↉]/, harmless: true, says: image => `No tape has a mark for ${glyphOf(image)}. Write ${shown(plainValue(image))} if that is what you mean.` },
+    { token: 'UNMARKED', wrong: /[⅐-⅚↉]/, harmless: true, says: image => `No tape has a mark for ${glyphOf(image)}. Write ${shown(`${plainValue(image)}"`)} if that is what you mean.` },
     { token: 'LENGTH', wrong: /["″”“]["″”“'′’]|['′’]{3}/, harmless: true, says: image => `One mark too many: write ${shown(plainValue(image))}.` },
-    { token: 'LENGTH', wrong: /[ \t\u00a0\u2000-\u200a\u202f]["″”“'′’ʹ]/, harmless: true, says: image => `The mark stands close to its number: write ${shown(plainValue(image))}.` },
-    { token: 'LENGTH', wrong: /(?:[\/\u2044]\d+|[¼-¾⅐-⅞])[ \t\u00a0]*(?:['′’ʹ](?!['′’])|ft)/, harmless: true, says: image => `Feet take no fraction: write ${shown(plainValue(image))} as feet and inches, such as \`6' 6"\` for six feet and a half.` },
+    { token: 'LENGTH', wrong: /[ \t\u00a0\u2000-\u200a\u202f]["″”“'′’ʹ]/, harmless: true, says: image => `Put the mark right after its number: write ${shown(plainValue(image))}.` },
+    { token: 'LENGTH', wrong: /(?:[\/\u2044]\d+|[¼-¾⅐-⅞])[ \t\u00a0]*(?:['′’ʹ](?!['′’])|ft)/, harmless: true, says: image => `Feet take no fraction: write ${shown(plainValue(image))} as feet and inches, such as \`6' 6"\` for six and a half feet.` },
     { token: 'STRING', wrong: image => !isClosedText(image), harmless: false, says: () => 'This text is not closed: put a `"` at its end. (A quote inside a text is written `\\"`.)' },
     { token: 'ML_COMMENT', wrong: image => image.length < 4 || !image.endsWith('*/'), harmless: true, says: () => 'This comment is not closed: put `*/` at its end. Until then it ends with its line.' },
 ];

@@ -35,17 +35,17 @@ function sayLoose(node: ast.Loose): string {
     const first = node.rest[0];
     if (first === undefined) return 'This block belongs to nothing: put its name before the `{`.';
     if (first === ')') return 'One `)` too many: there is no `(` for it.';
-    if (/^[\d$#."“.]/.test(first) && first !== '.') return `A line begins with the name of what it tells, as in \`height 8' 10"\`: ${shown(first)} has no name before it.`;
-    return `A line cannot begin with ${shown(first)}. Where it goes on with the line above, it is indented deeper than that.`;
+    if (/^[\d$#."“.]/.test(first) && first !== '.') return `A line begins with the name of what it gives, as in \`height 8' 10"\`: ${shown(first)} has no name before it.`;
+    return `A line cannot begin with ${shown(first)}. To continue the line above, indent it further than that line.`;
 }
 
 function sayStray({ word, name }: ast.Stray): string {
     const near = DECLARATIONS.map(known => ({ known, far: distance(word ?? '', known) })).sort((a, b) => a.far - b.far)[0]!;
-    if (word === 'import' || word === 'include') return 'What another file has is brought in with its path first: `from "./yard.coffer" use` and names.';
-    const nothing = `${shown(word ?? '')} is nothing that a file has`;
+    if (word === 'import' || word === 'include') return 'To use something from another file, write its path first: `from "./yard.coffer" use` and names.';
+    const nothing = `A line outside of every block cannot begin with ${shown(word ?? '')}`;
     if (word && near.far <= Math.max(1, word.length / 3)) return `${nothing}; did you mean ${shown(near.known)}?`;
-    if (word && ROOM_WORDS.has(word)) return `A ${shown(word)} stands inside a room, between its \`{\` and \`}\`.`;
-    return name ? `${nothing}: it has ${HEADS.join(', ')} and let.` : `${nothing}. A property stands inside the block it belongs to, between its \`{\` and \`}\`.`;
+    if (word && ROOM_WORDS.has(word)) return `A ${shown(word)} goes inside a room, between its \`{\` and \`}\`.`;
+    return name ? `${nothing}: it begins with ${HEADS.join(', ')} or let.` : `${nothing}. A property goes inside the block it belongs to, between its \`{\` and \`}\`.`;
 }
 
 function firstWord(node: CstNode | undefined): CstNode | undefined {

@@ -17,11 +17,11 @@ const WANTS: Readonly<Record<string, string>> = {
     ',': 'A value is missing after the comma.',
     '(': 'A value is missing after the `(`.',
     '=': 'A value is missing after the `=`.',
-    per: '`per` wants what it is counted by, as in `per ft` or `per h`.',
-    use: '`use` wants the names that are taken from that file.',
-    like: '`like` wants the profile that is varied.',
-    as: '`as` wants the new name.',
-    require: '`require` wants what must hold, as in `require groove <= 3/8"`.',
+    per: '`per` needs what it is counted by, as in `per ft` or `per h`.',
+    use: '`use` needs the names to take from that file.',
+    like: '`like` needs the profile that it is based on.',
+    as: '`as` needs the new name.',
+    require: '`require` needs what has to be true, as in `require groove <= 3/8"`.',
 };
 /** Units as they are spoken, and how they are written. */
 const UNITS: Readonly<Record<string, string>> = {
@@ -37,18 +37,18 @@ export function sayMistake(stop: Stop): string {
 /** `5 inches`: a word that was taken for a modifier without a value. */
 function sayUnit({ actual, previous }: Stop): string | undefined {
     const word = [previous?.image ?? '', actual.image].find(image => Object.hasOwn(UNITS, image));
-    return word && `${shown(word)} is no unit here: write ${UNITS[word]}.`;
+    return word && `${shown(word)} is not a unit here: write ${UNITS[word]}.`;
 }
 
 function sayHeader({ expected, actual, previous, rule }: Stop): string | undefined {
     switch (rule) {
         case 'Use': case 'UsedName':
-            if (expected === 'STRING') return '`from` wants the path of a file in quotes: `from "./yard.coffer" use` and names.';
+            if (expected === 'STRING') return '`from` needs the path of a file in quotes: `from "./yard.coffer" use` and names.';
             return expected === 'use' ? 'The word `use` is missing: `from "./yard.coffer" use` and names.' : undefined;
-        case 'Edition': return '`edition` wants its number: `edition 1`.';
-        case 'JobHead': return expected === 'STRING' ? 'A job wants its name in quotes: `job "Number 7" {`.' : undefined;
-        case 'Let': return expected === '=' ? '`let` wants `=` and a value: `let reveal = 3/16"`.' : undefined;
-        case 'Param': return expected === ':' ? `A parameter wants its kind: ${shown(`${previous?.image ?? 'groove'}: Length`)}.` : undefined;
+        case 'Edition': return '`edition` needs its number: `edition 1`.';
+        case 'JobHead': return expected === 'STRING' ? 'A job needs its name in quotes: `job "Number 7" {`.' : undefined;
+        case 'Let': return expected === '=' ? '`let` needs `=` and a value: `let reveal = 3/16"`.' : undefined;
+        case 'Param': return expected === ':' ? `A parameter needs its kind: ${shown(`${previous?.image ?? 'groove'}: Length`)}.` : undefined;
         case 'Body': return isEnd(actual) ? 'A `{` is missing: what belongs to this stands between `{` and `}`.' : undefined;
         default: return expected === ')' ? sayClosing(actual, previous) : undefined;
     }
@@ -81,8 +81,8 @@ function sideBySide(previous: Token | undefined, actual: Token): string | undefi
     const before = kindOf(previous), after = kindOf(actual);
     const left = plainValue(previous.image), right = plainValue(actual.image);
     if (before === 'LENGTH' && left.endsWith("'") && (after === 'NUMBER' || after === 'UNMARKED')) return `The inch mark is missing: ${shown(`${left} ${right}"`)}.`;
-    if (after === 'STRING' && (before === 'NUMBER' || before === 'UNMARKED')) return `${shown(left)} lacks its inch mark, or a comma is missing. A mark stands close to its number: ${shown(`${left}"`)}.`;
-    if (before === 'NUMBER' && (after === 'LENGTH' || after === 'HASH' || after === 'NOMINAL')) return `Something is missing between ${shown(left)} and ${shown(right)}: ${shown(`${left} x ${right}`)} for so many of that size, or a comma.`;
+    if (after === 'STRING' && (before === 'NUMBER' || before === 'UNMARKED')) return `${shown(left)} has no inch mark, or a comma is missing. A mark goes right after its number: ${shown(`${left}"`)}.`;
+    if (before === 'NUMBER' && (after === 'LENGTH' || after === 'HASH' || after === 'NOMINAL')) return `Something is missing between ${shown(left)} and ${shown(right)}: ${shown(`${left} x ${right}`)} for that many of that size, or a comma.`;
     return `A comma is missing between ${shown(left)} and ${shown(right)}.`;
 }
 
@@ -100,7 +100,7 @@ function sayUnfinished({ actual, previous, rule }: Stop): string | undefined {
 
 function sayOutOfPlace({ actual, previous, rule }: Stop): string {
     const kind = kindOf(actual);
-    if ((kind === '=' || kind === ':') && isWord(previous)) return `No ${shown(kind)} here: a property is followed at once by its value, as in ${shown("height 8'")}.`;
+    if ((kind === '=' || kind === ':') && isWord(previous)) return `No ${shown(kind)} here: a property is followed directly by its value, as in ${shown("height 8'")}.`;
     if (kind === '{') return `A value is missing before the \`{\`.`;
     if (kind === '}') return 'This `}` closes nothing: there is no `{` for it.';
     if (kind === ')') return 'One `)` too many: there is no `(` for it.';

@@ -10,6 +10,6 @@ export class CofferLinker extends DefaultLinker {
 
     /** What is wrong is put into words when the findings are asked for (findings/links.ts), not at every keystroke. */
     protected override createLinkingError(info: ReferenceInfo): LinkingError {
-        return { info, message: `Nothing in reach is called ${info.reference.$refText}.` };
+        return { info, message: `Nothing here is called ${info.reference.$refText}.` };
     }
 }

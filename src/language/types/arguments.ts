@@ -31,7 +31,7 @@ export function checkArguments(ref: ast.Ref, report: Report): void {
     for (const parameter of target.params) {
         if (parameter.default || !parameter.name || given.has(parameter)) continue;
         report({
-            rule: 'argument-missing', at: sourceOf(ref), message: `${name} wants ${quoted(parameter.name)}, ${wantedInWords(declaredType(parameter.type))}: it has no default. Write ${ref.target.$refText}(${parameter.name}: ...).`,
+            rule: 'argument-missing', at: sourceOf(ref), message: `${name} needs ${quoted(parameter.name)}, ${wantedInWords(declaredType(parameter.type))}: it has no default. Write ${ref.target.$refText}(${parameter.name}: ...).`,
             related: [{ at: sourceOfProperty(parameter, 'name'), message: 'Asked for here.' }],
         });
     }

@@ -19,7 +19,7 @@ export function checkSaidTwice(body: ast.Body, report: Report): void {
         if (key === undefined || !(ast.isLine(member) || ast.isFixture(member))) continue;
         const first = seen.get(key);
         if (!first) { seen.set(key, member); continue; }
-        report({ rule: 'said-twice', at: wordsOf(member), message: `${nameOf(member)} is said twice. Which of the two holds?`, related: [{ at: wordsOf(first), message: 'Said here first.' }] });
+        report({ rule: 'said-twice', at: wordsOf(member), message: `${nameOf(member)} is given twice. Which one counts?`, related: [{ at: wordsOf(first), message: 'First given here.' }] });
     }
 }
 
@@ -70,7 +70,7 @@ function complete(lines: readonly Words[], kind: ast.Kind, name: string, at: () 
     }
     if (missing.length === 0 || unknown) return;       // a word that leads nowhere is likely what is missing
     const wants = missing.map(property => `${quoted(property.name)} (${blockKindOf(property) ? 'a block' : wantedInWords(declaredType(property.type))})`);
-    report({ rule: 'not-said', at: at(), message: `${quoted(name)} does not say ${listed(wants, 'and')} yet.` });
+    report({ rule: 'not-said', at: at(), message: `${quoted(name)} still needs ${listed(wants, 'and')}.` });
 }
 
 function linesOf(body: ast.Body): Words[] {

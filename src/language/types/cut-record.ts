@@ -55,8 +55,8 @@ export function checkRecords(mods: readonly ast.Mod[], report: Report): void {
     }
     for (const record of recordsOf(mods)) {
         const ends = record.filter(mod => factsOf(mod.decl!.ref!).insteadOf.length > 0);
-        if (ends[1]) report({ rule: 'said-twice', at: sourceOfProperty(ends[1], 'decl'), message: `${quoted(ends[0]!.decl!.ref!.name)} says already how its ends were cut. Which of the two holds?`, related: [{ at: sourceOf(ends[0]!), message: 'Said here first.' }] });
-        if (ends[0] && record.every(mod => mod.decl!.ref!.name !== 'at')) report({ rule: 'not-said', at: sourceOfProperty(ends[0], 'decl'), message: `${quoted(ends[0].decl!.ref!.name)} also wants \`at\`, the length between the long points.` });
+        if (ends[1]) report({ rule: 'said-twice', at: sourceOfProperty(ends[1], 'decl'), message: `${quoted(ends[0]!.decl!.ref!.name)} already says how its ends were cut. Which one counts?`, related: [{ at: sourceOf(ends[0]!), message: 'First given here.' }] });
+        if (ends[0] && record.every(mod => mod.decl!.ref!.name !== 'at')) report({ rule: 'not-said', at: sourceOfProperty(ends[0], 'decl'), message: `${quoted(ends[0].decl!.ref!.name)} also needs \`at\`, the length between the long points.` });
         const third = ends[0]?.values[2];
         if (third) report({ rule: 'too-many-values', at: sourceOf(third), message: 'A piece has two ends.' });
     }

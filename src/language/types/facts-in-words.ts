@@ -16,13 +16,13 @@ function sentences(property: ast.PropertyDecl): string[] {
     const { severalLines, countsWith } = facts;
     return [
         ...bounds.length > 0 ? [`Has to be ${bounds.join(' and ')}.`] : [],
-        ...usual.length > 0 ? [`Usual is ${usual.join(' and ')}.`] : [],
+        ...usual.length > 0 ? [`Usually ${usual.join(' and ')}.`] : [],
         ...severalLines ? [`May stand on several lines${severalLines.by === undefined ? '' : `, each with another ${quoted(severalLines.by)}`}.`] : [],
-        ...countsWith ? [`Counts only with ${listed(countsWith.words.map(word => quoted(`${countsWith.property} ${word}`)), 'or')}.`] : [],
+        ...countsWith ? [`Only counts with ${listed(countsWith.words.map(word => quoted(`${countsWith.property} ${word}`)), 'or')}.`] : [],
         ...facts.insteadOf.length > 0 ? [`Instead of ${listed(facts.insteadOf.map(quoted), 'or')}.`] : [],
         ...facts.follows === undefined ? [] : [`Follows ${quoted(facts.follows)}, and may be said again after the next.`],
         ...facts.keepsTolerance ? ['May have a tolerance.'] : [],
-        ...facts.reckonedBy.length > 0 ? [`Reckoned by ${listed(facts.reckonedBy.map(unit => quoted(`per ${unit}`)), 'or')}.`] : [],
+        ...facts.reckonedBy.length > 0 ? [`Goes by ${listed(facts.reckonedBy.map(unit => quoted(`per ${unit}`)), 'or')}.`] : [],
         ...facts.notComputed.map(({ words, only }) => `Not computed yet: ${words}${only ? ` (${only.map(quoted).join(', ')})` : ''}.`),
     ];
 }

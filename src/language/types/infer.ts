@@ -63,10 +63,10 @@ export class Inference {
     }
 
     private wrongType(operand: Operand, { what, isLarge }: Place, want: Type | undefined, got: Type | undefined): void {
-        if (mixed(want, got)) return this.report({ rule: 'mixed-currency', at: sourceOfOperand(operand), message: `${what} is in another currency: ${inWords(want)} is wanted, this is ${inWords(got)}.` });
+        if (mixed(want, got)) return this.report({ rule: 'mixed-currency', at: sourceOfOperand(operand), message: `${what} is in another currency: it takes ${inWords(want)}, and this is ${inWords(got)}.` });
         const repairs = suggestions(want, got, operand, this.usualUnits(isLarge));
         this.report({
-            rule: 'wrong-type', at: sourceOfOperand(operand), message: `${what} wants ${wantedInWords(want)}; ${subject(operand)} ${isBare(want, got) ? 'has no unit' : `is ${unmarked(operand) ? 'a number with a fraction' : inWords(got)}`}.${offered(repairs)}`,
+            rule: 'wrong-type', at: sourceOfOperand(operand), message: `${what} needs ${wantedInWords(want)}; ${subject(operand)} ${isBare(want, got) ? 'has no unit' : `is ${unmarked(operand) ? 'a number with a fraction' : inWords(got)}`}.${offered(repairs)}`,
             fixes: replacingAny(sourceOfOperand(operand), repairs),
         });
     }
@@ -76,7 +76,7 @@ export class Inference {
         if (operand.kind !== 'leaf' || !ast.isNumberLit(operand.expr) || !(Number(operand.expr.text) > 1)) return;
         const { text } = operand.expr;
         this.report({
-            rule: 'wrong-type', at: sourceOfOperand(operand), message: `${what} wants a percentage; ${text} is ${text} times the whole. Did you mean ${text}%?`,
+            rule: 'wrong-type', at: sourceOfOperand(operand), message: `${what} needs a percentage; ${text} is ${text} times the whole. Did you mean ${text}%?`,
             fixes: [replacing(sourceOfOperand(operand), `${text}%`)],
         });
     }
@@ -125,7 +125,7 @@ export class Inference {
     private unmarked(expr: ast.UnmarkedLit, want: Type | undefined): Type | undefined {
         if (want && !fits(want, LENGTH)) return LENGTH;
         const at = sourceOf(expr), marked = `${expr.text}"`;
-        this.report({ rule: 'mark-missing', at, message: `${expr.text} of what? If it is inches, put the mark behind it: ${marked}`, fixes: [replacing(at, marked)] });
+        this.report({ rule: 'mark-missing', at, message: `${expr.text} of what? If it is inches, put the mark after it: ${marked}`, fixes: [replacing(at, marked)] });
         return LENGTH;
     }
 
@@ -203,7 +203,7 @@ export class Inference {
         }
         const repair = this.otherSide(operation, left, right);
         const a = inWords(left), b = inWords(right);
-        const message = operation.operator === '±' ? `${capitalized(b)} is no tolerance of ${a}.` : operation.operator === '+' ? `${capitalized(a)} and ${b} cannot be added.` : `${capitalized(b)} cannot be taken off ${a}.`;
+        const message = operation.operator === '±' ? `${capitalized(b)} cannot be the tolerance of ${a}.` : operation.operator === '+' ? `${capitalized(a)} and ${b} cannot be added.` : `${capitalized(b)} cannot be subtracted from ${a}.`;
         this.report({ rule: 'cannot-add', at: sourceOfOperand(repair?.operand ?? operation), message: message + (repair ? ` Did you mean ${repair.text}?` : ''), fixes: repair ? [replacing(sourceOfOperand(repair.operand), repair.text)] : [] });
         return undefined;
     }
@@ -229,7 +229,7 @@ export class Inference {
     }
 
     private currencies(operation: Operation, left: Type, right: Type): undefined {
-        this.report({ rule: 'mixed-currency', at: sourceOfOperand(operation), message: `Two currencies meet here, ${inWords(left)} and ${inWords(right)}, and no rate of exchange is known.` });
+        this.report({ rule: 'mixed-currency', at: sourceOfOperand(operation), message: `Two currencies meet here, ${inWords(left)} and ${inWords(right)}, and no exchange rate is known.` });
         return undefined;
     }
 }

@@ -35,14 +35,14 @@ export function checkMember(member: ast.Line | ast.Fixture, vocabulary: Vocabula
             report({ rule: 'no-block-here', at: wordsOf(member), message: `${named} takes ${wantedInWords(declaredType(declaration.type))}, not a block.` });
         }
     } else if (ast.isFixture(member) && member.values[0]) {
-        report({ rule: 'too-many-values', at: sourceOf(member.values[0]), message: `${named} takes no value; what it says stands in its block.` });
+        report({ rule: 'too-many-values', at: sourceOf(member.values[0]), message: `${named} takes no value; its lines go in its block.` });
     }
 }
 
 /** `sides { ... }`: a block and nothing else. */
 function checkBlock(member: ast.Line | ast.Fixture, named: string, report: Report): void {
-    if (member.values[0]) report({ rule: 'too-many-values', at: sourceOf(member.values[0]), message: `${named} takes no value; what it says stands in its block, between { and }.` });
-    else if (!member.body) report({ rule: 'no-block-here', at: wordsOf(member), message: `${named} is said with a block: ${nameOf(member, false)} { ... }.` });
+    if (member.values[0]) report({ rule: 'too-many-values', at: sourceOf(member.values[0]), message: `${named} takes no value; its lines go in its block, between { and }.` });
+    else if (!member.body) report({ rule: 'no-block-here', at: wordsOf(member), message: `${named} is written with a block: ${nameOf(member, false)} { ... }.` });
 }
 
 function checkValues(
@@ -50,7 +50,7 @@ function checkValues(
 ): void {
     const type = declaredType(declaration.type);
     if (values.length === 0) {
-        if (declaration.name !== 'value' || !declaration.optional) report({ rule: 'value-missing', at: at(), message: `${named} wants ${wantedInWords(type)}.` });
+        if (declaration.name !== 'value' || !declaration.optional) report({ rule: 'value-missing', at: at(), message: `${named} needs ${wantedInWords(type)}.` });
         return;
     }
     const place = { want: type, what: named, isLarge: factsOf(declaration).mostlyInFeet };
@@ -76,7 +76,7 @@ function checkMods(member: ast.Line | ast.Fixture, declaration: ast.PropertyDecl
         if (!wanted) { unknown = true; continue; }
         if (seen.has(wanted)) for (const again of saidAgainWith(wanted, declaration)) seen.delete(again);
         const first = seen.get(wanted);
-        if (first) report({ rule: 'said-twice', at: sourceOfProperty(mod, 'decl'), message: `${quoted(wanted.name)} is said twice on this line.`, related: [{ at: sourceOf(first), message: 'Said here first.' }] });
+        if (first) report({ rule: 'said-twice', at: sourceOfProperty(mod, 'decl'), message: `${quoted(wanted.name)} is given twice on this line.`, related: [{ at: sourceOf(first), message: 'First given here.' }] });
         else seen.set(wanted, mod);
         checkValues(mod.values, wanted, quoted(wanted.name), () => sourceOfProperty(mod, 'decl'), inference, report);
     }
@@ -85,7 +85,7 @@ function checkMods(member: ast.Line | ast.Fixture, declaration: ast.PropertyDecl
     const missing = declaration.mods.filter(mod => !mod.optional && !mod.default && !seen.has(mod));
     if (missing.length === 0) return;
     const wants = missing.map(mod => `${quoted(mod.name)}, ${wantedInWords(declaredType(mod.type))}`).join(', and ');
-    report({ rule: 'not-said', at: wordsOf(member), message: `${named} also wants ${wants}.` });
+    report({ rule: 'not-said', at: wordsOf(member), message: `${named} also needs ${wants}.` });
 }
 
 /** What a line or a named thing is called in a message: `nails`, `wall north`. */

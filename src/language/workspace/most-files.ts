@@ -6,9 +6,9 @@ export const MOST_FILES = 1000;
 export const MOST_READ = 2 * MOST_FILES;
 
 /** Of an import that is not followed. */
-export const NOT_READ = `This file is not read: ${MOST_READ} files are the most that are read at once. Work on fewer houses at a time.`;
+export const NOT_READ = `This file is not read: ${MOST_READ} files is the limit. Work on fewer houses at a time.`;
 
 /** Of a folder that holds more than is read. */
 export function tooManyFiles(there: number): string {
-    return `There are ${counted(there, '.coffer file')} in what is open, where ${MOST_FILES} are the most that are read at once: open the folders of some houses. Files that you open are read all the same.`;
+    return `There are ${counted(there, '.coffer file')} in the open folder, and ${MOST_FILES} is the limit: open the folders of some houses instead. Files that you open are read all the same.`;
 }

@@ -7,21 +7,21 @@ import type { HtmlText } from '../../text/fit.ts';
 /** The client's page as one HTML file that prints well: what is done, for how much, on which terms, the drawings last. */
 export function printedBid(bid: BidContent): HtmlText {
     // nobody signs a page on which nothing stands: the last list goes over with the signatures
-    const lists = [list('What is not done', bid.exclusions), list('Before the work begins', bid.cautions), list('Terms', bid.terms)].filter(each => each !== false);
+    const lists = [list('What is not included', bid.exclusions), list('Before the work begins', bid.cautions), list('Terms', bid.terms)].filter(each => each !== false);
     const others = lists.slice(0, -1), last = lists.at(-1) ?? false;
     return printable({
         title: `${bid.draft.length > 0 ? 'Draft of a bid' : 'Bid'}: ${bid.title}`, notice: bid.draft.length > 0 ? [`${DRAFT}:`, ...bid.draft] : [], style: STYLE,
         body: html`
 <p class="between">${[bid.contractor && html`from ${named(bid.contractor)}`, bid.client && html`for ${named(bid.client)}`].filter(part => part !== undefined && part !== '').map((part, i) => html`${i > 0 && ', '}${part}`)}</p>
 <p class="between">Date: ${bid.date ?? html`<span class="blank"></span>`}</p>
-${list('What is done', bid.scope)}
+${list('What is included', bid.scope)}
 <section><h2>Price</h2>
 <table class="price"><tbody>${bid.price.map(line => html`<tr class="${line.strong ? 'strong' : ''}"><th scope="row">${line.what}</th><td class="figure">${line.amount}</td></tr>`)}</tbody></table>
-${bid.allowances.length > 0 && html`<p>In the price are set aside ${bid.allowances.map((words, i) => html`${i > 0 && '; '}${words}`)}. What is not used is paid back, what is more comes on top.</p>`}
+${bid.allowances.length > 0 && html`<p>The price sets aside ${bid.allowances.map((words, i) => html`${i > 0 && '; '}${words}`)}. What is not used is paid back; anything over it is added.</p>`}
 </section>
-${bid.options.length > 0 && html`<section><h2>If you choose otherwise</h2>
+${bid.options.length > 0 && html`<section><h2>Options</h2>
 <table class="price"><tbody>${bid.options.map(({ title, price }) => html`<tr><th scope="row">${named(title)}</th><td class="figure">${price}</td></tr>`)}</tbody></table>
-<p class="soft">Each is priced by itself; together they may come to something else.</p></section>`}
+<p class="soft">Each is priced by itself; combined, the price may differ.</p></section>`}
 ${others}
 <div class="together">${last}${bid.draft.length === 0 && html`<section class="sign"><h2>Agreed</h2>
 ${['For the client', 'For the contractor'].map(who => html`<p><span class="blank long"></span> <span class="blank"></span><br><span class="soft">${who}: name and signature, date</span></p>`)}

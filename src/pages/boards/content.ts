@@ -39,7 +39,7 @@ export interface BoardsContent extends PageContent {
     /** What is reckoned for defects. */
     readonly spare: string;
     readonly proving: Proving | null;
-    /** The search for cheaper boards was stopped: these are the best that were found until then. */
+    /** The search for cheaper boards was stopped: these are the best found so far. */
     readonly stopped: boolean;
     readonly leftovers: readonly string[];
     readonly setUps: string;
@@ -182,7 +182,7 @@ function troublesOf({ unplaced, unpriced }: BoardPlan): string[] {
             const { id } = all[0]!.piece;
             return all.length > 1 ? t('No board for {0} and {1} more: {2}.', id, all.length - 1, reason) : t('No board for {0}: {1}.', id, reason);
         }),
-        ...unpriced.length === 0 ? [] : [t('Nobody has said a price for {0}.', [...new Set(unpriced.map(u => u.stock.title ?? u.stock.name))].join(', '))],
+        ...unpriced.length === 0 ? [] : [t('There is no price for {0}.', [...new Set(unpriced.map(u => u.stock.title ?? u.stock.name))].join(', '))],
     ];
 }
 

@@ -70,7 +70,7 @@ function printedBoards(room: RoomOnPage): HtmlText {
     return printable({
         title: t('Boards, {0}', titleOfHouse(houseOf(room))), landscape: true, notice: noticeOf(room), style: `${BOARDS_STYLE}\n${PRINT_STYLE}`,
         body: html`${content.troubles.length > 0 ? html`<ul class="troubles">${content.troubles.map(words => html`<li>${words}</li>`)}</ul>` : ''}
-${purchase({ ...content, proving: null })}
+${purchase({ ...content, proving: null }, true)}
 ${order.boards.map((board, i) => figure(board, order.boards[i - 1], toSvg(drawBoard(order, board, `board-${i + 1}`, PRINTED_WIDTH), { theme: 'print', as: 'part of a page', fonts: i === 0 ? 'embedded' : 'named' }), show))}
 ${stagesSection(content, BOARDS_STATE, NOTHING_SHOWN)}`,
     });

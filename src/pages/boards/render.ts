@@ -39,7 +39,7 @@ function troubles({ troubles: said }: BoardsContent): Html | '' {
 }
 
 /** What to buy, and in plain words how good the plan is known to be. */
-export function purchase(content: BoardsContent): Html {
+export function purchase(content: BoardsContent, isPrinted = false): Html {
     const { buy, total, known, isProven, spare, proving, stopped, leftovers, setUps } = content;
     if (buy.length === 0 && content.stocks.length === 0) return html`<p class="none" id="nothing">${t('There is nothing to cut.')}</p>`;
     return html`<section class="purchase" id="purchase" aria-labelledby="purchase-heading"><h2 id="purchase-heading">${t('To buy for {0}', content.title)}</h2>
@@ -48,16 +48,16 @@ ${buy.map((row, i) => html`<tr ${attributes({ 'class': row.from === 'on hand' ? 
 `)}</tbody>${total ? html`<tfoot><tr><th scope="row" colspan="3">${t('In all')}</th><td class="figure">${total}</td></tr></tfoot>` : ''}</table>
 <p ${attributes({ 'class': isProven ? 'known proven' : 'known', id: 'known' })}>${known}</p>
 <p class="soft" id="spare">${withCode(spare)}</p>
-${proving ? lookingFor(proving) : stopped ? html`<p class="proving" id="stopped">${t('The search was stopped: these are the best boards that were found until then.')}</p>` : ''}
-${leftovers.length > 0 ? html`<details class="left" id="left"><summary>${t('Left over to keep: {0}', leftovers.length)}</summary><ul>${leftovers.map(words => html`<li>${words}</li>`)}</ul></details>` : ''}
+${proving ? lookingFor(proving) : stopped ? html`<p class="proving" id="stopped">${t('The search was stopped: these are the best boards found so far.')}</p>` : ''}
+${leftovers.length > 0 ? html`<details ${attributes({ 'class': 'left', id: 'left', open: isPrinted })}><summary>${t('Left over to keep: {0}', leftovers.length)}</summary><ul>${leftovers.map(words => html`<li>${words}</li>`)}</ul></details>` : ''}
 <p class="soft" id="set-ups">${setUps}</p></section>`;
 }
 
 function lookingFor({ done, of, percent }: Proving): Html {
-    const words = percent === undefined ? t('Looking for a cheaper plan: {0} of {1} stocks', done, of)
-        : t('Looking for a cheaper plan: {0} of {1} stocks, the next at most {2} % above its cheapest', done, of, percent.toFixed(1));
+    const words = percent === undefined ? t('Looking for a cheaper plan: {0} of {1} stocks done', done, of)
+        : t('Looking for a cheaper plan: {0} of {1} stocks done, the next at most {2} % above the cheapest', done, of, percent.toFixed(1));
     return html`<p class="proving" id="proving"><label for="proof">${words}</label> <progress id="proof" ${attributes({ value: done, max: of })}></progress>
-<button type="button" id="stop-looking" ${attributes({ 'data-act': 'stop-looking', title: t('Keeps the best boards that are found by now') })}>${t('Stop')}</button></p>`;
+<button type="button" id="stop-looking" ${attributes({ 'data-act': 'stop-looking', title: t('Keeps the best boards found so far') })}>${t('Stop')}</button></p>`;
 }
 
 function stockSection(stock: StockOnPage, state: BoardsState, shown: Shown): Html {
@@ -91,7 +91,7 @@ function pieceCard(piece: PieceOnPage): Html {
 <dl>${rows.filter(([, words]) => words !== '').map(([name, words]) => html`<div><dt>${name}</dt><dd>${words}</dd></div>`)}</dl>
 <p><button type="button" ${attributes({ 'data-at': piece.at })}>${t('Show in the text')}</button>
 <button type="button" ${attributes({ 'data-find': 'plan', 'data-key': piece.id })}>${t('Find on the plan')}</button>
-<button type="button" ${attributes({ 'data-act': 'mark-spoiled', 'data-piece': piece.id, 'data-ticked': piece.tick, title: t('Writes it into the job: it is planned once more') })}>${t('Spoiled')}</button>
+<button type="button" ${attributes({ 'data-act': 'mark-spoiled', 'data-piece': piece.id, 'data-ticked': piece.tick, title: t('Writes it into the job: it is planned again') })}>${t('Spoiled')}</button>
 <button type="button" ${attributes({ 'data-state': 'piece', 'data-value': '' })}>${t('Close')}</button></p></div>`;
 }
 

@@ -14,9 +14,11 @@ import type { HtmlText } from '../../text/fit.ts';
 export function printedCutList(content: CutListContent, notice: readonly string[], state: unknown): HtmlText {
     const { own, ticks } = readState(state);
     const list = listOf(content, own, ticks);
+    // a list grouped by stock has it in the head of each group
+    const columns = PRINTED.filter(({ column }) => column !== own.group);
     const body = html`<p>${t('{0} pieces, cut to {1}', content.pieces.length, content.cutTo)}${list.shownPieces === content.pieces.length ? '' : html`; ${t('{0} shown', list.shownPieces)}`}${own.find ? html` (${named(own.find)})` : ''}</p>
-<table class="printed-list"><thead><tr><th scope="col">✓</th>${PRINTED.map(({ word, isFigure }) => html`<th scope="col" ${attributes({ 'class': isFigure ? 'figure' : undefined })}>${word()}</th>`)}</tr></thead>
-${list.groups.map(group => html`<tbody>${group.title === '' ? '' : html`<tr class="group"><th scope="rowgroup" ${attributes({ colspan: PRINTED.length + 1 })}>${named(group.title)} <span class="soft">${group.pieces === 1 ? t('1 piece') : t('{0} pieces', group.pieces)}</span></th></tr>`}</tbody>${group.entries.map(entry => entryRows(entry, content, list))}`)}
+<table class="printed-list"><thead><tr><th scope="col">✓</th>${columns.map(({ word, isFigure }) => html`<th scope="col" ${attributes({ 'class': isFigure ? 'figure' : undefined })}>${word()}</th>`)}</tr></thead>
+${list.groups.map(group => html`<tbody>${group.title === '' ? '' : html`<tr class="group"><th scope="rowgroup" ${attributes({ colspan: columns.length + 1 })}>${named(group.title)} <span class="soft">${group.pieces === 1 ? t('1 piece') : t('{0} pieces', group.pieces)}</span></th></tr>`}</tbody>${group.entries.map(entry => entryRows(entry, columns, content, list))}`)}
 </table>
 <h2>${t('Totals by stock and part')}</h2>${totalsTable(content, list.ticked)}
 <h2>${t('How to read it, and take care')}</h2>${reading(content)}`;
@@ -26,16 +28,16 @@ ${list.groups.map(group => html`<tbody>${group.title === '' ? '' : html`<tr clas
 /** The columns that stand beside each other on paper. */
 const PRINTED = COLUMNS.flatMap(column => {
     const { word, isFigure, printed } = COLUMN[column];
-    return printed ? [{ word, isFigure, printed }] : [];
+    return printed ? [{ column, word, isFigure, printed }] : [];
 });
 
 const box = (on: boolean): string => on ? '☑' : '☐';
 
-function entryRows(entry: Entry, content: CutListContent, { ticked }: List): Html {
+function entryRows(entry: Entry, columns: typeof PRINTED, content: CutListContent, { ticked }: List): Html {
     const { cut, pieces } = entry;
     const whys = [...new Set(pieces.map(({ why }) => content.whys[why]!.map(({ text }) => text).join('')))];
-    return html`<tbody class="entry"><tr><td class="box">${pieces.length === 1 ? box(ticked.conditionOf(pieces[0]!, cut) === 'cut') : ''}</td>${PRINTED.map(({ printed, isFigure }) => html`<td ${attributes({ 'class': isFigure ? 'figure' : undefined })}>${printed(entry)}</td>`)}</tr>
-<tr><td></td><td ${attributes({ colspan: PRINTED.length })}><div>${pieces.map(piece => {
+    return html`<tbody class="entry"><tr><td class="box">${pieces.length === 1 ? box(ticked.conditionOf(pieces[0]!, cut) === 'cut') : ''}</td>${columns.map(({ column, printed, isFigure }) => html`<td ${attributes({ 'class': isFigure ? 'figure' : column })}>${printed(entry)}</td>`)}</tr>
+<tr><td></td><td ${attributes({ colspan: columns.length })}><div>${pieces.map(piece => {
         const condition = ticked.conditionOf(piece, cut), was = ticked.cutAt(piece);
         return html`<span class="mark">${pieces.length === 1 ? '' : html`<span class="box">${box(condition === 'cut')}</span> `}${piece.mark}${condition === 'changed' ? html` (${was !== undefined && was !== cut.back ? t('changed since cut: it was {0}', printLength(was, content.show)) : t('changed since cut')})` : ''}</span> `;
     })}</div>${whys.map(why => html`<div class="soft">${why}</div>`)}</td></tr></tbody>`;
@@ -59,7 +61,8 @@ function readState(state: unknown): { own: CutListState; ticks: ReadonlySet<stri
 const STYLE = `.printed{--size:9.5pt}
 h2{break-after:avoid}
 .printed-list{width:100%}
-.printed-list .figure{white-space:nowrap}
+.printed-list .figure,.printed-list .stock{white-space:nowrap}
+.printed-list .ends{min-width:13em}
 .printed-list thead th{border-bottom:1.5px solid var(--ink)}
 .printed-list .group>th{padding-top:12px;font-size:1.1em;break-after:avoid}
 .printed-list tbody.entry{break-inside:avoid}

@@ -105,11 +105,11 @@ export function estimateContent(page: RoomOnPage): EstimateContent {
 
 function comparedText(one: PricedAlternate | undefined, { sums: { total }, currency }: Estimate): string {
     const before = one?.comparison.total.before;
-    return !before || before.equals(total) ? '' : t('Compared by boards as they are planned at once, of the job and of the alternates alike: so the job costs {0} here.', printMoney(before, currency));
+    return !before || before.equals(total) ? '' : t('To compare like with like, the job and its alternates are priced on their first plan of boards. On that, the job costs {0}.', printMoney(before, currency));
 }
 
 function crewText({ crew, days }: Estimate): string {
-    if (!days) return t('the crew is not said');
+    if (!days) return t('no crew given');
     return crew === undefined ? t('{0}, each room by its own crew', daysText(days)) : t('{0} for a crew of {1}', daysText(days), crew);
 }
 

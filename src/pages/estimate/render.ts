@@ -16,7 +16,7 @@ export function renderEstimate(content: EstimateContent, state: EstimateState, _
     return html`<div class="estimate">
 <p class="of">${named(content.title)}</p>
 <p class="sum"><strong>${content.total}</strong> <span class="soft">${t('{0}, {1}', content.hours, content.days)}</span></p>
-<p class="soft">${t('For you, not for the client: it shows what you pay and what you earn.')} ${t('The job as if nothing were cut yet; boards: {0}.', content.boardsKnown)}</p>
+<p class="soft">${t('For you, not for the client: it shows what you pay and what you earn.')} ${t('Priced as if nothing were cut yet; boards: {0}.', content.boardsKnown)}</p>
 ${content.after ? html`<p class="missing" id="after">${content.after}</p>` : ''}
 ${missing(content)}
 <div ${attributes({ 'class': content.alternates.length > 0 ? 'parts beside' : 'parts' })}>
@@ -33,7 +33,7 @@ ${alternates(content, isPrinted)}
 
 function missing({ missing: all }: EstimateContent): Html | '' {
     if (all.length === 0) return '';
-    return html`<section class="missing" aria-labelledby="missing-title"><h2 id="missing-title">${t('Not in the price, for want of a rate')}</h2><ul>
+    return html`<section class="missing" aria-labelledby="missing-title"><h2 id="missing-title">${t('Not in the price: no rate given')}</h2><ul>
 ${all.map(({ rate, of, at }) => html`<li>${place(at, rate)}: ${of}</li>`)}</ul></section>`;
 }
 
@@ -80,7 +80,7 @@ function alternates({ alternates: all, compared }: EstimateContent, isPrinted: b
 function alternate(one: AlternateContent, isPrinted: boolean): Html {
     return html`<article class="alternate"><h3>${place(one.at, one.title)}</h3>
 ${one.found.length > 0 ? html`<ul class="found">${one.found.map(({ words, severity, at }) => html`<li class="${severity}"><b>${severityWord(severity)}.</b> ${place(at, words)}</li>`)}</ul>` : ''}
-${one.canBeBuilt ? '' : html`<p class="wrong">${t('It cannot be built so.')}</p>`}
+${one.canBeBuilt ? '' : html`<p class="wrong">${t('It cannot be built this way.')}</p>`}
 <p><strong>${one.difference}</strong> <span class="soft">${t('{0} instead of {1}; {2}, {3}', one.total, one.before, one.hours, one.days)}</span></p>
 ${one.looks.map(({ title, before, after }) => html`<div class="looks" role="group" aria-label="${title}"><figure><figcaption>${t('as it is')}</figcaption>${trusted(before)}</figure><figure><figcaption>${t('with this')}</figcaption>${trusted(after)}</figure></div>`)}
 <details ${attributes({ open: isPrinted })}><summary>${t('What changes')}</summary><table class="amounts"><thead><tr><th scope="col">${t('What')}</th><th scope="col" class="figure">${t('as it is')}</th><th scope="col" class="figure">${t('with this')}</th></tr></thead><tbody>

@@ -25,6 +25,7 @@ export const ESTIMATE_STYLE = `.estimate{padding:10px 12px 24px;max-width:1560px
 .looks figure{margin:0;min-width:0}
 .looks figcaption{color:var(--soft);font-size:.92em}
 .looks svg{display:block;width:100%;height:auto}
+.printed .estimate{padding:0}
 .printed .alternate{break-inside:avoid}
 .printed .looks{max-width:150mm}
 .printed summary{list-style:none;font-weight:600}

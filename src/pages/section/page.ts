@@ -45,15 +45,15 @@ function noticed({ standing }: RoomOnPage, drawn: Sheet): Sheet {
     return withNotice(drawn, standingNotice(standing));
 }
 
-/** Every section as its sheet, with what comes of its tolerances; then the ways beams meet, and the runs of the room. */
+/** Every section as its sheet, with what comes of its tolerances, under the first one the runs of the room; then the ways beams meet. */
 function printedSections(room: RoomOnPage): HtmlText {
     const { ceiling, layout: { room: { name, title, job } } } = room, sections = allSectionsOf(ceiling);
     // on paper what comes of the tolerances is a line each: their figures are for the screen, where they follow the text
     const verdicts = (cases: readonly ToleranceCase[]): Html | '' => cases.length === 0 ? '' : html`<ul class="verdicts">${cases.map(({ figure, verdict }) => html`<li><b>${figure.title}.</b> ${verdict}</li>`)}</ul>`;
+    const runs = runCases(ceiling).map(({ strip, cases }) => cases.length === 0 ? '' : html`<section class="run"><h2>${strip.title}</h2>${verdicts(cases)}</section>`);
     const body = html`${sections.map((each, i) => html`<section class="sheet"><div class="drawing">${trusted(toSvg(sheetOf(room, each, i), { as: 'part of a page' }))}</div>
-${each.of === 'lines' ? verdicts([fitCase(each.lines.section, job), spacerCase(each.lines.section, job)].flatMap(one => one ?? [])) : ''}</section>`)}
-${drawMeetings(ceiling, room.takeOff, Array.from({ length: meetingSheets(ceiling) }, (_, i) => ({ sheet: `C-${2 + sections.length + i}`, of: '' }))).map(drawn => html`<section class="sheet"><div class="drawing">${trusted(toSvg(drawn, { as: 'part of a page' }))}</div></section>`)}
-${runCases(ceiling).map(({ strip, cases }) => cases.length === 0 ? '' : html`<section class="run"><h2>${strip.title}</h2>${verdicts(cases)}</section>`)}`;
+${each.of === 'lines' ? verdicts([fitCase(each.lines.section, job), spacerCase(each.lines.section, job)].flatMap(one => one ?? [])) : ''}${i === 0 ? html`<div class="runs">${runs}</div>` : ''}</section>`)}
+${drawMeetings(ceiling, room.takeOff, Array.from({ length: meetingSheets(ceiling) }, (_, i) => ({ sheet: `C-${2 + sections.length + i}`, of: '' }))).map(drawn => html`<section class="sheet"><div class="drawing">${trusted(toSvg(drawn, { as: 'part of a page' }))}</div></section>`)}`;
     return printable({ title: t('Beam sections, {0}', title ?? name), landscape: true, notice: standingNotice(room.standing), style: SECTION_STYLE, body });
 }
 

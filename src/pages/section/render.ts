@@ -44,7 +44,7 @@ ${lengths.length === 0 ? '' : html`<h3>${t('What follows from the parts')}</h3>
 function tolerances(section: SectionShown, show: SectionContent['show']): Html {
     if (section.lengths.length === 0) return html``;
     return html`<section><h2>${t('What the tolerances do')}</h2>
-${section.isExact ? html`<p class="soft">${t('No tolerances are said, so every size is drawn as it is written. One is said like this:')} <code>${show === 'millimeters' ? 'rip 140 mm ± 0.5 mm' : 'rip 5 1/2" ± 1/64"'}</code></p>` : ''}
+${section.isExact ? html`<p class="soft">${t('No tolerances are given, so every size is drawn as written. A tolerance is written like this:')} <code>${show === 'millimeters' ? 'rip 140 mm ± 0.5 mm' : 'rip 5 1/2" ± 1/64"'}</code></p>` : ''}
 ${section.cases.map(caseMarkup)}</section>`;
 }
 

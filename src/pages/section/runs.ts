@@ -125,10 +125,10 @@ function channelCases(run: Run, ceiling: Ceiling): readonly ToleranceCase[] {
                 bars: [{ kind: 'worst', words: t('at worst'), least, most, figures: [f(least), f(most)] }, { kind: 'usual', words: t('root-sum-square'), least: fit.ticks - usual, most: fit.ticks + usual, figures: [f(fit.ticks - usual), f(fit.ticks + usual)] }],
                 zones: fitZones(gap),
             },
-            verdict: !isWrong && least < 0 ? t('At worst the bottom lacks {0}: it is eased as it goes in.', f(-least))
-                : !isWrong && most > gap.most ? t('At worst the gap comes to {0}: it is filled.', f(most))
-                : least < 0 ? t('Sides that are cut long pinch the channel: its bottom lacks {0} at worst. Leave it that much, or fit the first bay dry and set the stop again.', f(-least))
-                : most > gap.most ? t('Sides that are cut short open the channel: the gap may come to {0}. Leave less, or fit the first bay dry and set the stop again.', f(most)) : t('The bottom still goes in, with {0} of play at worst.', f(least)),
+            verdict: !isWrong && least < 0 ? t('At worst the bottom is {0} too wide: it is eased as it goes in.', f(-least))
+                : !isWrong && most > gap.most ? t('At worst the gap is {0}: it is filled.', f(most))
+                : least < 0 ? t('Sides that are cut long pinch the channel: at worst its bottom is {0} too wide. Leave that much play, or fit the first bay dry and set the stop again.', f(-least))
+                : most > gap.most ? t('Sides that are cut short open the channel: the gap may reach {0}. Leave less play, or fit the first bay dry and set the stop again.', f(most)) : t('The bottom still goes in, with {0} of play at worst.', f(least)),
             isWrong, reasons,
         }];
     });

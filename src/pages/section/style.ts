@@ -43,7 +43,11 @@ export const SECTION_STYLE = `.section-page{padding:8px 12px 20px}
 .run{margin-top:14px}
 .choice{min-height:28px}
 .printed .run{break-inside:avoid}
+.printed .verdicts{margin:.2em 0}
 .printed .verdicts li{break-inside:avoid;max-width:100ch}
+.runs{display:flex;flex-wrap:wrap;gap:0 3em}
+.runs h2{margin:.3em 0 0}
+@media print{.sheet:has(.runs) .drawing>svg{max-height:142mm}.sheet+.sheet{break-before:page}}
 .printed .drawing>svg{width:100%;height:auto}
 .printed .columns{display:block}
 .printed .link,.printed summary{all:unset}

@@ -41,7 +41,7 @@ export function fitCase(section: Section, job: JobSettings): ToleranceCase | und
         { words: t('Bottom: {0}', sized(bottomWidth.ticks, worstCase(bottomWidth.tolerance), job)), ...at(bottomWidth.why.terms[0]?.at) },
         { words: t('The gap that is asked for, in all: {0} to {1}', f(gap.least), f(gap.most)), at: bottom.gap.at },
         paintCounts ? { words: t('Paint on the two edges of the bottom: {0} to {1}', f(paint.least), f(paint.most)), at: job.paintFilm.at }
-            : { words: t('Paint on its edges ({0} to {1}) is left out: neither width may be off by itself, and the text says nothing of paint.', f(paint.least), f(paint.most)), at: job.paintFilm.at },
+            : { words: t('Paint on its edges ({0} to {1}) is left out: neither width has a tolerance, and the job gives no paint film.', f(paint.least), f(paint.most)), at: job.paintFilm.at },
         ...causes(fit.tolerance, f), ...cancelled(section, f),
     ];
     return {
@@ -82,7 +82,7 @@ function verdict(worst: { least: number; most: number }, gap: { least: number; m
     const words = [
         ...worst.least < 0 ? [isSame ? t('It jams: it is {0} too wide.', f(-worst.least)) : t('At worst it jams: it is {0} too wide.', f(-worst.least))] : [],
         ...worst.most > Math.max(gap.most, GAP_SHOWS) ? [t('The gap shows: up to {0} in all, {1} a side.', f(worst.most), f(worst.most / 2))]
-            : worst.most > gap.most ? [t('The gap may come to {0} in all, more than the {1} that are asked for.', f(worst.most), f(gap.most))] : [],
+            : worst.most > gap.most ? [t('The gap may reach {0} in all, more than the {1} that is asked for.', f(worst.most), f(gap.most))] : [],
     ];
     if (words.length > 0) return { verdict: words.join(' '), isWrong: true };
     if (worst.least === 0) return { verdict: isSame ? t('It just goes in, without any play, and no gap shows.') : t('Even at worst it just goes in, and no gap shows.'), isWrong: false };

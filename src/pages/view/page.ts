@@ -29,7 +29,7 @@ function nameOf({ layout }: RoomOnPage, ending: string): FileName {
     return fileName('ceiling', layout.room.name, ending);
 }
 
-/** The picture as it stands still, and every piece in it by name. */
+/** The picture as it stands still, and every piece in it by name for who reads it on a screen: on paper that is the cut list's to say. */
 function printedView({ layout: { room }, ceiling, takeOff, standing }: RoomOnPage): HtmlText {
     const show = room.job.show.value;
     const picture = pictureSvg(drawView(ceiling, solidsOf(ceiling, takeOff)), { as: 'part of a page', theme: 'print' });
@@ -38,7 +38,7 @@ function printedView({ layout: { room }, ceiling, takeOff, standing }: RoomOnPag
 `);
     return printable({
         title: t('{0} from below', room.title ?? room.name), landscape: true, notice: standingNotice(standing),
-        style: '.picture svg{width:100%;height:auto;max-height:150mm}\n.pieces{column-width:90mm;column-gap:8mm}\n.pieces ul{list-style:none;margin:0;padding:0}\n.pieces li{break-inside:avoid}',
+        style: '.picture svg{width:100%;height:auto;max-height:150mm}\n.pieces{column-width:90mm;column-gap:8mm}\n@media print{.pieces{display:none}}\n.pieces ul{list-style:none;margin:0;padding:0}\n.pieces li{break-inside:avoid}',
         body: html`<div class="picture">${trusted(picture)}</div>
 <div class="pieces">${lists}</div>`,
     });

@@ -19,7 +19,7 @@ ${partsMenu(content, state)}
 </div>
 <div class="stage" id="stage" data-own><canvas id="canvas" tabindex="0" role="application" aria-describedby="keys" ${attributes({ 'aria-label': t('{0} in three dimensions, {1} pieces', content.title, content.pieces.length) })}></canvas></div>
 <p class="unseen" id="keys">${t('Arrow keys turn, with Shift they move; plus and minus go nearer and farther; N and P walk through the pieces, Enter shows the words of one; Home shows all.')}</p>
-<p class="no-picture" id="no-picture">${t('This machine draws nothing in three dimensions. The list below says the same.')}</p>
+<p class="no-picture" id="no-picture">${t('This machine cannot draw in three dimensions. The list below says the same.')}</p>
 <div class="under" id="under">
 <p class="picked" id="picked">${picked ? pieceButton(picked) : html`<span class="soft">${lit.size > 0 ? t('Lit up: what the cursor stands in.') : t('Click a piece, or walk through them with N and P.')}</span>`}</p>
 <button type="button" id="list-button" data-act="list" aria-controls="list" ${attributes({ 'aria-expanded': String(state.list) })}>${t('{0} pieces', content.pieces.length)}</button>

@@ -13,8 +13,8 @@ export function cautionsForClient(ceilings: readonly Ceiling[]): string[] {
     const kinds = new Set(ceilings.flatMap(({ room }) => room.fixtures.map(({ kind }) => MOVED[kind]).filter(word => word !== undefined)));
     return [
         ...kinds.size > 0 ? [`What the ceiling holds (${[...kinds].sort().join(', ')}) is moved, extended or shut off by licensed people, before the work begins. Junction boxes have to stay within reach.`] : [],
-        'Wiring, pipes and ducts that nobody told us of may change the work, its order and its price.',
-        'In a house from before 1978 paint may hold lead, and old texture and plaster asbestos: they are tested before anything is drilled or scraped, and work on them follows the rules that hold there.',
+        'Wiring, pipes and ducts that we were not told about may change the work, its order and its price.',
+        'In a house from before 1978 paint may hold lead, and old texture and plaster asbestos: they are tested before anything is drilled or scraped, and work on them follows the rules that apply.',
         'The beams hang from the ceiling\'s framing. Whether it may carry them, and what headroom must stay, is for the local code and those who are licensed to judge it.',
     ];
 }

@@ -43,10 +43,10 @@ export function bidContent({ house, priced, alternates }: HousePrice, date?: str
     const money = (amount: Rational): string => printMoney(amount, estimate.currency);
     const taxes = estimate.additions.filter(({ kind }) => kind === 'tax'), [taxed] = taxes;
     const draft = [
-        ...left.map(name => `Room ${name} cannot be laid out and is not in it.`),
+        ...left.map(name => `Room ${name} cannot be laid out and is not included.`),
         ...standing.errors.length > 0 ? ['The ceiling cannot be built as it is drawn here.'] : [],
         ...house.rooms.some(({ takeOff }) => takeOff && takeOff.leftOut.length > 0) ? ['Part of the work is still to be worked out, and is neither drawn nor in the price.'] : [],
-        ...standing.notComputed.length > 0 ? ['Not everything that is to be kept in mind is worked out yet.'] : [],
+        ...standing.notComputed.length > 0 ? ['Not everything that has to be considered is worked out yet.'] : [],
         ...estimate.missing.length > 0 ? ['Some of the work has no rate and is not in the price.'] : [],
     ];
     return {
@@ -57,7 +57,7 @@ export function bidContent({ house, priced, alternates }: HousePrice, date?: str
         price: [
             ...taxed ? [{ what: 'Price', amount: money(estimate.sums.price), strong: false }, { what: taxes.length === 1 ? `Tax, ${percentText(taxed.share!.share)}` : 'Tax', amount: money(total(taxes)), strong: false }] : [],
             { what: taxed ? 'Total' : 'For all of the above', amount: money(estimate.sums.total), strong: true },
-            ...said.deposit ? [{ what: `To be paid on signing${said.deposit.share ? `, ${percentText(said.deposit.share)}` : ''}`, amount: money(said.deposit.amount), strong: false }] : [],
+            ...said.deposit ? [{ what: `Due on signing${said.deposit.share ? `, ${percentText(said.deposit.share)}` : ''}`, amount: money(said.deposit.amount), strong: false }] : [],
         ],
         allowances: estimate.additions.filter(({ kind }) => kind === 'allowance').map(({ what, amount }) => `${money(amount)} for ${what}`),
         options: alternates.filter(one => isSound(alternateStanding(one)) && one.priced.left.length === 0).map(optionText),

@@ -25,7 +25,7 @@ export interface RoomJson extends RoomHead {
 
 interface Looked {
     readonly pieces: Count;
-    /** Pairs near enough to be looked at for overlap. */
+    /** Pairs near enough to be checked for overlap. */
     readonly pairs: Count;
     /** Pairs that have to touch. */
     readonly joints: Count;

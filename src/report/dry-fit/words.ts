@@ -34,6 +34,6 @@ export function faultWords(fault: Fault, job: JobSettings): { rule: NamedRule<Fa
 
 /** What the dry fit shows, and what it does not. */
 export const SHOWS = [
-    'Every piece stands here in the form of its own line of the cut list: cut lengths, miters, hand, rabbet, width, thickness. Its place comes from the layout, and so does what it should touch.',
-    'It does not show what the text does not say: how flat the ceiling and how square the room is, how far a cut is off, paint, eased edges, slots and nails, or whether a piece can be got into its place once its neighbors are up. It says nothing of what the ceiling can carry.',
+    'Every piece here has the form that its own line of the cut list gives it: cut lengths, miters, hand, rabbet, width, thickness. Its place comes from the layout, and so does what it should touch.',
+    'It does not show what is not in the file: how flat the ceiling and how square the room is, how far a cut is off, paint, eased edges, slots and nails, or whether a piece can still be put in its place once its neighbors are up. It says nothing of what the ceiling can carry.',
 ];

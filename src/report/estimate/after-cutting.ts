@@ -11,7 +11,7 @@ export function afterCuttingText({ boards, spoiled, bought, unpriced, toBuy, tog
         ? differenceText(all.amount.sub(before.amount), all.currency) : undefined;
     return [
         `${[...boards > 0 ? [`${counted(boards, 'board')} ${boards === 1 ? 'is' : 'are'} cut already`] : [], ...spoiled > 0 ? [`${counted(spoiled, 'piece')} ${spoiled === 1 ? 'is' : 'are'} spoiled`] : []].join(' and ')}.`,
-        `Boards bought for what is cut come to ${sum(bought)}${unpriced > 0 ? `, without ${counted(unpriced, 'board')} of which nobody says the price` : ''}, those still to buy to ${sum(toBuy)}:`,
+        `Boards bought for what is cut cost ${sum(bought)}${unpriced > 0 ? `, without ${counted(unpriced, 'board')} that ${unpriced === 1 ? 'has' : 'have'} no price` : ''}, and those still to buy ${sum(toBuy)}:`,
         `${sum(together)} in all, where this price has ${sum(planned)}${more === undefined ? '' : more === 'the same' ? ', the same' : `: ${more}`}.`,
         'What was lost, and the hours it takes again, are not in this price.',
     ].join(' ');

@@ -32,9 +32,9 @@ function estimate({ house, priced: { estimate, plan }, alternates, after }: Hous
     return [
         paint.strong(`ESTIMATE  ${cleanText(titleOf(house.job))}`),
         `For ${estimate.rooms.join(', ') || 'no room'}. For you, not for the client: it shows what you pay and what you earn.`,
-        ...wrap(`The job as if nothing were cut yet. Boards: ${knownText(weakest(plan))}.`, WIDTH), ...wrap(spareText([plan], show), WIDTH),
+        ...wrap(`Priced as if nothing were cut yet. Boards: ${knownText(weakest(plan))}.`, WIDTH), ...wrap(spareText([plan], show), WIDTH),
         ...after ? wrap(afterCuttingText(after), WIDTH).map(line => paint.warning(line)) : [],
-        ...standingText(house.rooms, { dont: 'offer it', lacks: 'it is not in here' }, paint, WIDTH),
+        ...standingText(house.rooms, { dont: 'offer it', lacks: 'it is not in this price' }, paint, WIDTH),
         '',
         paint.strong('BOARDS'), ...columns([
             ...estimate.materials.map(line => [nameOf(line.stock), `${line.count} x`, printLength(line.length, show), line.onHand ? `on hand, worth ${money(line.each)}` : `at ${money(line.each)}`, money(line.amount)]),
@@ -50,7 +50,7 @@ function estimate({ house, priced: { estimate, plan }, alternates, after }: Hous
             ...estimate.additions.map(addition => [cleanText(addition.what), shareText(addition, estimate), money(addition.amount)]),
             ['total', estimate.missing.length > 0 ? 'without what has no rate, below' : '', money(sums.total)],
         ], [2]).map((line, i, all) => (i === all.length - 1 ? paint.strong(indented(line)) : indented(line))),
-        ...estimate.missing.length > 0 ? [paint.warning('NOT IN THE PRICE, FOR WANT OF A RATE')] : [],
+        ...estimate.missing.length > 0 ? [paint.warning('NOT IN THE PRICE: NO RATE GIVEN')] : [],
         ...estimate.missing.flatMap(({ rate, of, room }) => wrap(`${rate}: ${of}${room === undefined ? '' : `, ${room}`}`, WIDTH - 2)).map(line => paint.warning(indented(line))),
         ...alternates.flatMap(alternate => ['', ...alternateText(alternate, show, paint)]),
     ];
@@ -65,7 +65,7 @@ function laborRows(estimate: Estimate, show: Show): string[] {
 }
 
 function crewText({ crew, days, minutes }: Estimate): string {
-    if (!days) return `${hoursText(minutes)} of one person; the crew is not said`;
+    if (!days) return `${hoursText(minutes)} for one person; no crew given`;
     return crew === undefined ? `${daysText(days)}, each room by its own crew` : `${daysText(days)} for a crew of ${crew}`;
 }
 
@@ -76,8 +76,8 @@ function alternateText({ alternate, priced, comparison, told }: PricedAlternate,
         paint.strong(`WITH ${cleanText(alternate.title ?? alternate.name)}`),
         ...told.length > 0 ? [indented('Found with it, and not with the job as it is:')] : [],
         ...told.flatMap(({ place, severity, message, rule }) => wrap(`${place}: ${severity}: ${message} [${rule}]`, WIDTH - 6).map((line, i) => `${i === 0 ? '    ' : '      '}${paint[severity](line)}`)),
-        ...told.some(({ severity }) => severity === 'error') ? [paint.error(indented('It cannot be built so.'))] : [],
-        ...priced.left.map(name => paint.error(indented(`room ${name} cannot be laid out so, and is not in here.`))),
+        ...told.some(({ severity }) => severity === 'error') ? [paint.error(indented('It cannot be built this way.'))] : [],
+        ...priced.left.map(name => paint.error(indented(`room ${name} cannot be laid out this way, and is not in this price.`))),
         indented(`${printMoney(total.after, currency)} instead of ${printMoney(total.before, currency)}: ${differenceText(total.after.sub(total.before), currency)}`),
         indented(`${hoursText(minutes.after)} instead of ${hoursText(minutes.before)}${days ? `; ${daysText(days.after)} instead of ${daysText(days.before)}` : ''}`),
         ...changeRows(comparison, show).map(indented),

@@ -49,7 +49,7 @@ interface Alternate {
     readonly name: string;
     readonly title: string | null;
     readonly source: SourceJson;
-    /** Errors that the job itself has not: it cannot be built so. */
+    /** Errors that the job itself has not: it cannot be built this way. */
     readonly errors: Count;
     readonly leftOut: readonly string[];
     /** What was found with it and not with the job as it is: errors first. */

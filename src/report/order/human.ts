@@ -19,7 +19,7 @@ export function humanOrder(plans: readonly HousePlan[], paint: Paint): TerminalT
     const orders = ordersOf(plans, ({ house }) => titleOf(house.job));
     const lines = [
         paint.strong(`TO ORDER  ${cleanText(plans.map(({ house }) => titleOf(house.job)).join(', '))}`),
-        ...wrap(`What the boards plan buys, besides what is on hand. ${spareText(plans.map(({ plan }) => plan), plans[0]?.house.job.show.value ?? 'feet-inches')}`, WIDTH),
+        ...wrap(`What the boards plan buys, on top of what is on hand. ${spareText(plans.map(({ plan }) => plan), plans[0]?.house.job.show.value ?? 'feet-inches')}`, WIDTH),
         ...warnings(plans, paint),
         ...(orders.length === 0 ? ['', 'nothing to buy'] : orders.flatMap(order => ['', ...orderText(order, plans, paint)])),
     ];
@@ -28,7 +28,7 @@ export function humanOrder(plans: readonly HousePlan[], paint: Paint): TerminalT
 
 function warnings(plans: readonly HousePlan[], paint: Paint): string[] {
     return [...standingText(plans.flatMap(({ house: { rooms } }) => rooms), { dont: 'order', lacks: 'its boards are not here' }, paint, WIDTH), ...plans.flatMap(({ plan }) => [
-        ...(plan.unplaced.length > 0 ? wrap(`${counted(plan.unplaced.length, 'piece')} that no board holds: \`cofferwright boards\` says which.`, WIDTH).map(line => paint.error(line)) : []),
+        ...(plan.unplaced.length > 0 ? wrap(`${counted(plan.unplaced.length, 'piece')} that fit on no board: \`cofferwright boards\` says which.`, WIDTH).map(line => paint.error(line)) : []),
     ])];
 }
 
@@ -49,7 +49,7 @@ function orderText({ supplier, lines, costs, boardFeet, leadDays }: Order, plans
         ...(leadDays === undefined ? [] : [`order ${counted(leadDays, 'working day')} ahead`]),
     ];
     return [
-        paint.strong(cleanText(supplier ?? 'no supplier said')),
+        paint.strong(cleanText(supplier ?? 'no supplier given')),
         ...columns(rows, [1, 2, 4, 6]).map(line => `  ${line}`),
         paint.strong(`  ${sums.join('; ')}${unpriced > 0 && costs.length > 0 ? `; without ${counted(unpriced, 'line')} that ${unpriced === 1 ? 'has' : 'have'} no price` : ''}`),
     ];

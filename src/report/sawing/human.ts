@@ -33,7 +33,7 @@ function sawList({ house, order }: HouseSaw, paint: Paint): string[] {
         `${counted(pieces.length, 'piece')} out of ${counted(order.boards.length, 'board')} for ${rooms.map(r => r.room.name).join(', ')}; kerf ${printLength(job.kerf.value, show)}, end trim ${printLength(job.endTrim.value, show)} a board`,
         ...standingText(rooms, { dont: 'cut', lacks: 'its pieces are not here' }, paint, WIDTH),
         ...order.steps.length === 0 ? ['There is nothing to cut.'] : [
-            ...wrap('Cut by the settings: each serves every board, and finds its pieces at the hooked ends, since all that is longer is cut off by then. The marks by board say the same, for laying out and for checking.', WIDTH),
+            ...wrap('Work setting by setting: each one serves all boards. Its pieces are at the hooked ends, since everything longer has been cut off by then. The marks by board are the same cuts, for layout and for checking.', WIDTH),
             ...wrap(setUpsText(order.setUps), WIDTH),
             ...cautionLines(order, 'all'),
             ...STAGES.flatMap(stage => stageText(stage.title, order.steps.filter(step => stage.has(step)), order, nameOf, paint)),
@@ -49,7 +49,7 @@ export function setUpsText({ fences, stops, angles, miterStops, machines, total,
     const parts = [
         [fences, 'fence'], [stops, 'stop'], [angles, 'angle'], [miterStops, 'stop at an angle', 'stops at an angle'], [machines, 'setting of router, joiner and drill', 'settings of router, joiner and drill'],
     ] as const;
-    return `${counted(total, 'set-up')}: ${parts.flatMap(([count, one, many]) => (count > 0 ? [counted(count, one, many)] : [])).join(', ')}. Boards are taken up ${pickUps === 1 ? 'once' : `${pickUps} times`} at the stops.`;
+    return `${counted(total, 'set-up')}: ${parts.flatMap(([count, one, many]) => (count > 0 ? [counted(count, one, many)] : [])).join(', ')}. Boards are picked up ${pickUps === 1 ? 'once' : `${pickUps} times`} at the stops.`;
 }
 
 function stageText(title: string, steps: readonly Step[], order: SawOrder, nameOf: (piece: Piece) => string, paint: Paint): string[] {

@@ -95,9 +95,9 @@ function blockText({ kind, count, length, stock, for: use, out }: Block, show: S
     const what = { 'cleat gauge': 'gauge blocks', 'miter test': 'test pieces', 'rabbet test': 'test length', 'slot test': 'test pieces' }[kind];
     const names = [...new Set(out.map(board => board.name))];
     const found = names.length === 0 ? '' : `out of the ${names.length === 1 ? 'offcut' : 'offcuts'} of ${names.join(' and ')}`;
-    const lacking = out.length === count ? '' : `no ${found === '' ? '' : 'other '}offcut of ${stock.name} is long enough: out of scrap as thick`;
+    const lacking = out.length === count ? '' : `no ${found === '' ? '' : 'other '}offcut of ${stock.name} is long enough: use scrap of the same thickness`;
     const from = [found, lacking].filter(Boolean).join('; ');
-    return `${count} ${what} of ${stock.name}, ${printLength(length, show)} each, for ${use}; ${from}`;
+    return `${count} ${what} of ${stock.name}, ${printLength(length, show)}${count === 1 ? '' : ' each'}, for ${use}; ${from}`;
 }
 
 function boardsText(boards: readonly BoardRef[], counts: boolean): string {

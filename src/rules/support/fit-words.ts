@@ -15,7 +15,7 @@ const MOST = 5;
 /** The first of what was found; the last of them says how many more there are. */
 export function theFirst(found: readonly Found[]): Found[] {
     const more = found.length - MOST;
-    return found.slice(0, MOST).map((one, i) => (more > 0 && i === MOST - 1 ? { ...one, message: `${one.message} There ${more === 1 ? 'is 1 more' : `are ${more} more`} of this kind: \`cofferwright dry-fit\` tells all.` } : one));
+    return found.slice(0, MOST).map((one, i) => (more > 0 && i === MOST - 1 ? { ...one, message: `${one.message} There ${more === 1 ? 'is 1 more' : `are ${more} more`} of this kind: \`cofferwright dry-fit\` lists all.` } : one));
 }
 
 /** A piece as it is spoken of: "side A-1-north", "bottom 2", "trim 5-north"; or "the ceiling". */
@@ -45,12 +45,12 @@ export function relatedTo({ piece, clashes }: Misfit): RelatedPlace[] {
 
 /** What of its line of the list is off, and what it makes of that; or that the text has it so. */
 export function causeWords({ piece, causes, alike }: Misfit, size: Sizes, otherwise: string): string {
-    if (causes.length === 0) return `${otherwise}${likeIt(piece, alike, 'It is so with')}`;
-    return `In the list ${listed(causes.map(cause => causeOf(piece, cause, size)))}. ${FAULT_OF_THE_LIST}${likeIt(piece, alike, 'It is so with')}`;
+    if (causes.length === 0) return `${otherwise}${likeIt(piece, alike, 'The same goes for')}`;
+    return `In the list ${listed(causes.map(cause => causeOf(piece, cause, size)))}. ${FAULT_OF_THE_LIST}${likeIt(piece, alike, 'The same goes for')}`;
 }
 
 /** The list is made by the program, so what is off in it is none of the carpenter's doing. */
-export const FAULT_OF_THE_LIST = 'That is a fault of the cut list and not of your text: cut nothing from it, and report it.';
+export const FAULT_OF_THE_LIST = 'That is a mistake in the cut list, not in your file: cut nothing from it, and report it.';
 
 export function likeIt({ part }: Pick<Piece, 'part'>, alike: readonly unknown[], words: string): string {
     return alike.length === 0 ? '' : ` ${words} ${counted(alike.length, `other ${plural(part, 1)}`, `other ${plural(part, 2)}`)}.`;
@@ -65,7 +65,7 @@ function causeOf(piece: Piece, cause: Cause, size: Sizes): string {
         case 'rabbet height': return `its rabbet is ${size(cause.is)} high instead of ${size(cause.wanted)}`;
         case 'rabbet': return 'its rabbet is missing, or along another edge';
         case 'miter': return `its ${compassOfEnd(piece, cause.end)} end is ${cut(cause.is)} instead of ${cut(cause.wanted)}`;
-        case 'hand': return cause.is === null ? 'it has no hand, and it cannot be turned round' : `it is a ${cause.is} one, mitered at the wrong end`;
+        case 'hand': return cause.is === null ? 'it has no hand, and it cannot be turned around' : `it is a ${cause.is} one, mitered at the wrong end`;
         case 'face': return `its face is ${size(cause.is)}, and its back less the miters leaves ${size(cause.wanted)}`;
     }
 }

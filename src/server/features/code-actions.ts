@@ -29,7 +29,7 @@ function allOfRule(document: LangiumDocument, rule: Diagnostic['code']): CodeAct
     const diagnostics = (document.diagnostics ?? []).filter(({ code }) => code === rule);
     const { edits, made } = together(document, diagnostics.flatMap(diagnostic => plainFix(diagnostic) ?? []));
     if (made < 2) return [];
-    return [{ title: t('Mend all {0} of {1} in this file', made, String(rule)), kind: 'quickfix', diagnostics: diagnostics.filter(one => plainFix(one)), edit: { changes: { [document.textDocument.uri]: edits } } }];
+    return [{ title: t('Fix all {0} of {1} in this file', made, String(rule)), kind: 'quickfix', diagnostics: diagnostics.filter(one => plainFix(one)), edit: { changes: { [document.textDocument.uri]: edits } } }];
 }
 
 /**
@@ -39,7 +39,7 @@ function allOfRule(document: LangiumDocument, rule: Diagnostic['code']): CodeAct
 function allOfFile(document: LangiumDocument): CodeAction[] {
     const { edits } = together(document, (document.diagnostics ?? []).filter(({ severity }) => severity !== DiagnosticSeverity.Information)
         .flatMap(diagnostic => preferredFix(diagnostic) ?? []));
-    return edits.length === 0 ? [] : [{ title: t('Mend all that can be mended in this file'), kind: FIX_ALL, edit: { changes: { [document.textDocument.uri]: edits } } }];
+    return edits.length === 0 ? [] : [{ title: t('Fix all that can be fixed in this file'), kind: FIX_ALL, edit: { changes: { [document.textDocument.uri]: edits } } }];
 }
 
 /** `source` asks for `source.fixAll.cofferwright` too. What nobody asked for in particular is given where `always` says so. */

@@ -69,12 +69,12 @@ function titleOf(room: RoomOnPage, { price, uri, name }: PriceLens): string | un
     if (price === 'alternate') {
         const found = alternates.find(({ alternate }) => alternate.at.uri === uri && alternate.name === name);
         if (!found) return undefined;
-        if (found.told.some(({ severity }) => severity === 'error')) return t('cannot be built so');
+        if (found.told.some(({ severity }) => severity === 'error')) return t('cannot be built this way');
         return differenceText(found.comparison.total.after.sub(found.comparison.total.before), found.priced.estimate.currency);
     }
     const days = estimate.days ? `, ${daysText(estimate.days)}` : '';
     const sum = `${printMoney(estimate.sums.total, estimate.currency)}, ${hoursText(estimate.minutes)}${days}`;
     // a pane may have looked for cheaper ones meanwhile
-    const words = weakest(plan).percent === undefined ? t('{0}, boards as they are planned at once', sum) : sum;
+    const words = weakest(plan).percent === undefined ? t('{0}, on a first plan of boards', sum) : sum;
     return estimate.missing.length > 0 ? t('{0}, without what has no rate', words) : words;
 }

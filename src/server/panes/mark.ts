@@ -45,7 +45,7 @@ function cut(key: string, page: RoomOnPage, shared: CofferSharedServices): PaneM
     };
     const lines = cutLines(board, nameIn, page.layout.room.job);
     if (!lines) return { words: t('A length of this board cannot be written exactly in feet and inches nor in millimeters. Write it into the text by hand.') };
-    if (taken.length > 0) return { words: t('{0} means something else in the file of {1}. Import it there by another name first.', stock.name, taken.join(', ')) };
+    if (taken.length > 0) return { words: t('{0} means something else in the file of {1}. Import it there under another name first.', stock.name, taken.join(', ')) };
     return written(lines.flatMap(({ room: name, line }) => { const room = roomNamed(name, page); return room ? [{ room, line }] : []; }), imports, shared);
 }
 

@@ -41,7 +41,7 @@ if (isDriven) {
         const page = (): Promise<string> => seen('.gettingStartedContainer');
         await until('four steps', async () => {
             const words = await page();
-            return ['Write a ceiling down', 'See what does not fit', 'Mend it, or say why it stays', 'Check the whole house'].every(step => words.includes(step));
+            return ['Write a ceiling down', 'See what does not fit', 'Fix it, or say why it stays', 'Check the whole house'].every(step => words.includes(step));
         }, page);
         await picture('walkthrough');
     });

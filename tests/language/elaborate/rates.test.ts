@@ -78,13 +78,13 @@ test('a rate and a time by the day are reckoned with the hours of the nearest fo
 });
 
 test.each([
-    ['labor { crew 0 }', /one person or more/], ['labor { crew 1.5 }', /whole number/], ['labor { sides -3 min per ft }', /nothing or more/],
-    ['labor { corner 16 min per coffer }', /`corner` is reckoned by the joint: write `per joint`, not `per coffer`\./], ['labor { spacers 2 * (1 min per board) }', /write `per piece`, not `per board`/],
-    ['bid { supplies { screws 9.50 USD per board } }', /`screws` is reckoned by the piece/], ['bid { supplies { caulk 6 USD per piece } }', /by the tube/],
-    ['bid { delivery 90 USD per board }', /`delivery` is reckoned by nothing that is counted: leave out `per board`/], ['room r { wall north 12\' per joint; wall east 9\' }', /leave out `per joint`/],
+    ['labor { crew 0 }', /one person or more/], ['labor { crew 1.5 }', /whole number/], ['labor { sides -3 min per ft }', /0 or more/],
+    ['labor { corner 16 min per coffer }', /`corner` goes by the joint: write `per joint`, not `per coffer`\./], ['labor { spacers 2 * (1 min per board) }', /write `per piece`, not `per board`/],
+    ['bid { supplies { screws 9.50 USD per board } }', /`screws` goes by the piece/], ['bid { supplies { caulk 6 USD per piece } }', /by the tube/],
+    ['bid { delivery 90 USD per board }', /`delivery` does not go by anything that is counted: leave out `per board`/], ['room r { wall north 12\' per joint; wall east 9\' }', /leave out `per joint`/],
     ['stock s { size 1x6; price 9 USD per tube }', /write `per board`, `per sheet` or `per piece`, not `per tube`/],
-    ['let far = 2 days\nlabor { layout far }', /How many hours are a day/], ['labor { day 1 day }', /How many hours are a day/],
-    ['bid { overhead -5% }', /nothing or more/], ['bid { delivery -5 USD }', /nothing or more/],
+    ['let far = 2 days\nlabor { layout far }', /How many hours is a day/], ['labor { day 1 day }', /How many hours is a day/],
+    ['bid { overhead -5% }', /0 or more/], ['bid { delivery -5 USD }', /0 or more/],
 ])('%s is wrong', async (text, words) => {
     const findings = readFile((await open({ 'a.coffer': `edition 1\n${text}\n` })).document('a.coffer')).findings;
     expect(findings.map(({ message }) => message)).toEqual([expect.stringMatching(words)]);

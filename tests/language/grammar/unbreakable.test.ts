@@ -22,17 +22,17 @@ describe('a file that nobody should have opened', () => {
         ['parentheses closed', `room r {\n a ${'('.repeat(5000)}1${')'.repeat(5000)}\n b 2\n}\n`, /nested too deep/],
         ['blocks closed', `room r {\n${'a {\n'.repeat(5000)}${'}\n'.repeat(5000)}}\n`, /nested too deep/],
         ['signs', `room r {\n a ${'- '.repeat(20_000)}1\n}\n`, /signs before one value/],
-        ['operators', `room r {\n a 1${' + 1'.repeat(20_000)}\n}\n`, /goes on for too long/],
-        ['points', `room r {\n a b${'.c'.repeat(20_000)}\n}\n`, /goes on for too long/],
-        ['rates', `room r {\n a b${' per c'.repeat(20_000)}\n}\n`, /goes on for too long/],
+        ['operators', `room r {\n a 1${' + 1'.repeat(20_000)}\n}\n`, /value is too long/],
+        ['points', `room r {\n a b${'.c'.repeat(20_000)}\n}\n`, /value is too long/],
+        ['rates', `room r {\n a b${' per c'.repeat(20_000)}\n}\n`, /value is too long/],
         ['calls in calls', `room r {\n a ${'f(x1: '.repeat(5000)}1${')'.repeat(5000)}\n}\n`, /nested too deep/],
-        ['nothing but zeros', '\0'.repeat(100_000), /something else than text/],
-        ['a picture', Array.from({ length: 50_000 }, (_, i) => String.fromCharCode((i * 7919) % 256)).join(''), /something else than text/],
-        ['what is left of a broken decoding', '\ufffd'.repeat(1000), /something else than text/],
-        ['halves of characters', '\ud800\udc00\ud800 '.repeat(100), /something else than text/],
+        ['nothing but zeros', '\0'.repeat(100_000), /not a text file/],
+        ['a picture', Array.from({ length: 50_000 }, (_, i) => String.fromCharCode((i * 7919) % 256)).join(''), /not a text file/],
+        ['what is left of a broken decoding', '\ufffd'.repeat(1000), /not a text file/],
+        ['halves of characters', '\ud800\udc00\ud800 '.repeat(100), /not a text file/],
         ['two bytes a character', [...'edition 1 room r { height 8 }'].join('\0'), /UTF-16/],
         ['five megabytes', 'height 8\'\n'.repeat(520_000), /too long to be a job: 5 200 000 characters/],
-        ['a hundred thousand blocks', '{}\n'.repeat(50_000), /holds too much to be a job: 150 000 words and signs, where 60 000/],
+        ['a hundred thousand blocks', '{}\n'.repeat(50_000), /too long to be a job: 150 000 words and signs, and 60 000/],
         ['a text that goes on with semicolons', `room r { title "${';'.repeat(100_000)}a }\n`, /not closed/],
         ['a text that goes on with spaces', `room r { title "${' '.repeat(100_000)}a }\n`, /not closed/],
         ['a text that goes on with braces', `room r { title "${'({'.repeat(100_000)}a }\n`, /not closed/],
@@ -50,7 +50,7 @@ describe('a file that nobody should have opened', () => {
     });
     test('a single zero costs its line', () => {
         const { value, ...result } = parser.parse<ast.File>('room r {\n  height \0 8\'\n  covering gypsum\n}\n');
-        expect(marksOf({ value, ...result }).map(({ line, message }) => [line, message])).toEqual([[1, 'A character that cannot be seen stands here (U+0000): delete it.']]);
+        expect(marksOf({ value, ...result }).map(({ line, message }) => [line, message])).toEqual([[1, 'There is an invisible character here (U+0000): delete it.']]);
         expect((value.items[0] as ast.Room).body.members).toHaveLength(2);
     });
     test('more than a hundred mistakes are not all shown', () => {

@@ -78,7 +78,7 @@ describe('files that come and go', () => {
     test('a renamed file: the old path is missing, and the new one is named', async () => {
         const workspace = await TestWorkspace.open(HOUSE);
         await workspace.edit({ 'yard.coffer': undefined, 'yards.coffer': YARD });
-        expect(workspace.published('details/box.coffer')[0]!.message).toContain('Near by name: `../yards.coffer`.');
+        expect(workspace.published('details/box.coffer')[0]!.message).toContain('Similar names: `../yards.coffer`.');
         await workspace.edit({ 'details/box.coffer': BOX.replace('yard.', 'yards.') });
         for (const path of ['yards.coffer', 'details/box.coffer', 'rooms/den.coffer']) expect(workspace.rules(path)).toEqual([]);
     });
@@ -163,7 +163,7 @@ describe('rooms of one house that are called alike', () => {
         const workspace = await TestWorkspace.open(files);
         expect(told(workspace)).toEqual(['rooms/b.coffer']);
         const finding = workspace.findings('rooms/b.coffer').find(({ rule }) => rule === 'declared-twice')!;
-        expect(finding).toMatchObject({ severity: 'warning', message: 'Another room of this house is called `den` (../a.coffer), and pieces are known by their room: two would have every name. Give one of the rooms another name.' });
+        expect(finding).toMatchObject({ severity: 'warning', message: 'Another room of this house is called `den` (../a.coffer), and pieces are named by their room, so every name would be there twice. Give one of the rooms another name.' });
         expect(workspace.words(finding.at)).toBe('den');
         expect(finding.related.map(({ at }) => [at.uri, workspace.words(at)])).toEqual([[workspace.document('a.coffer').uri.toString(), 'den']]);
     });

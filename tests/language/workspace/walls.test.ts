@@ -59,12 +59,12 @@ const PROFILE = '{ sides { stock s }; bottom { stock s } }';
 
 describe('what goes on for long has its limit, said where it is reached', () => {
     test.each<[string, string, string, RegExp]>([
-        ['values of values, the last first', rows(1475, i => `let a${i} = a${i + 1}`) + 'let a1475 = 1"\n', 'out-of-range', /`a200` is at the end of 200 values/],
+        ['values of values, the last first', rows(1475, i => `let a${i} = a${i + 1}`) + 'let a1475 = 1"\n', 'out-of-range', /`a200` is at the end of a chain of 200 values/],
         ['members of values of values', `${rows(3000, i => `let a${i} = a${i + 1}`)}let a3000 = s\nlet w = a0.width\n`, 'out-of-range', /200 values/],
-        ['profiles like profiles', `profile p0 ${PROFILE}\n${rows(1000, i => `profile p${i + 1}(g: Length = 1/4") like p${i} { }`)}`, 'out-of-range', /`p33` is like a profile that is like another, and so on: 32 behind each other/],
+        ['profiles like profiles', `profile p0 ${PROFILE}\n${rows(1000, i => `profile p${i + 1}(g: Length = 1/4") like p${i} { }`)}`, 'out-of-range', /`p33` is like a profile that is like another, and so on: 32 in a row/],
         ['profiles like profiles in a ring', rows(1000, i => `profile p${i} like p${(i + 1) % 1000} { }`), 'out-of-range', /`p0` is like a profile/],
-        ['lengths that are off for many reasons', rows(200, i => i === 0 ? 'let a0 = 1"' : `let a${i} = a${i - 1} + 1" ± 1/64"`), 'out-of-range', /off for more than 100 reasons/],
-        ['alternates of a long room', `room r {\n${rows(300, i => `  fixture f${i} light at 2', 3'`)}}\n${rows(200, i => `alternate a${i} { r.grid.coffers-north 3 }`)}`, 'out-of-range', /change rooms of \d+ lines, each counted as often as it is changed; 20000/],
+        ['lengths that are off for many reasons', rows(200, i => i === 0 ? 'let a0 = 1"' : `let a${i} = a${i - 1} + 1" ± 1/64"`), 'out-of-range', /more than 100 tolerances/],
+        ['alternates of a long room', `room r {\n${rows(300, i => `  fixture f${i} light at 2', 3'`)}}\n${rows(200, i => `alternate a${i} { r.grid.coffers-north 3 }`)}`, 'out-of-range', /rewrite \d+ lines of rooms, .* 20000/],
     ])('%s', async (_, text, rule, message) => {
         const workspace = await TestWorkspace.serve({ 'long.coffer': `edition 1\nstock s { size 1x6; lengths 8' }\n${text}`, 'good.coffer': SOUND }, createServerServices);
         expect(workspace.published('long.coffer').filter(each => each.rule === 'internal-error')).toEqual([]);

@@ -95,7 +95,7 @@ test('right text is typed in calm, though the hand rests after every line: nothi
     await hand.type(ROOM, BEAM.length, { afterLine: REST_MS * 2 });
     await hand.rest();
     expect(hand.text.replace(/ +$/gm, '')).toContain(ROOM);
-    for (const { message } of hand.published.flat()) expect(message).toMatch(/^`grid` does not say .*( yet\.|: say .*)$/);
+    for (const { message } of hand.published.flat()) expect(message).toMatch(/^`grid` (still needs .*\.|does not show .*: give .*)$/);
     expect(hand.shown).toEqual([]);
     expect(hand.published.length).toBeLessThan(10);
 });

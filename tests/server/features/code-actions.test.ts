@@ -22,8 +22,8 @@ const MARKS_MISSING = HOUSE['rooms/den.coffer']!.replace('12\'', '143 1/2').repl
 describe('fix all', () => {
     test('of one rule, where there are several', async () => {
         const house = await openHouse({ 'rooms/den.coffer': MARKS_MISSING.replace('north-south', 'north-sout') });
-        const all = (await actions(house, 'rooms/den.coffer')).filter(({ title }) => title.startsWith('Mend all'));
-        expect(all.map(({ title, kind, diagnostics }) => [title, kind, diagnostics?.length])).toEqual([['Mend all 2 of mark-missing in this file', 'quickfix', 2]]);
+        const all = (await actions(house, 'rooms/den.coffer')).filter(({ title }) => title.startsWith('Fix all'));
+        expect(all.map(({ title, kind, diagnostics }) => [title, kind, diagnostics?.length])).toEqual([['Fix all 2 of mark-missing in this file', 'quickfix', 2]]);
         expect(after(house, all[0]!, 'rooms/den.coffer')).toBe(MARKS_MISSING.replace('143 1/2', '143 1/2"').replace('119 1/2', '119 1/2"').replace('north-south', 'north-sout'));
     });
     test('of the file, when it is asked for by name and not otherwise', async () => {

@@ -14,7 +14,7 @@ export function figuresFor(property: ast.PropertyDecl, wanted: string | undefine
     if (property.name === 'lengths' && wanted === 'Length') return LENGTHS;
     // a word that holds unsaid is among the words
     if (!property.default || ast.isRef(property.default)) return [];
-    return [{ label: oneLine(property.default), kind: PICTURE.constant, detail: 'what holds where nothing is said' }];
+    return [{ label: oneLine(property.default), kind: PICTURE.constant, detail: 'the default' }];
 }
 
 /** As they are asked for most: common practice, no source. What is left of them is the published table's. */

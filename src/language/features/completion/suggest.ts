@@ -87,7 +87,7 @@ export class Suggestions {
         const skeleton = new Skeleton(this.vocabulary);
         const names = missing.map(property => property.name);
         const snippet = missing.map(property => skeleton.property(property)).join('\n');
-        return [{ label: names.join(', '), kind: PICTURE.snippet, detail: 'what has to be said', snippet, first: true, opens: this.opens(missing[0]!) }];
+        return [{ label: names.join(', '), kind: PICTURE.snippet, detail: 'what it still needs', snippet, first: true, opens: this.opens(missing[0]!) }];
     }
 
     /** In a variant, an alternate and `measured` only what differs is said. */
@@ -216,7 +216,7 @@ const PICTURES: Readonly<Record<string, Suggestion['kind']>> = { Stock: PICTURE.
 /** What may begin a line besides the properties. */
 const WORDS_OF_KIND: Readonly<Record<string, readonly Suggestion[]>> = {
     Profile: [
-        { label: 'require', kind: PICTURE.keyword, detail: 'what must hold', snippet: 'require $1 "$2"' },
+        { label: 'require', kind: PICTURE.keyword, detail: 'a limit that has to be kept', snippet: 'require $1 "$2"' },
         { label: 'let', kind: PICTURE.keyword, detail: 'a value with a name', snippet: 'let $1 = $2' },
     ],
     Room: [
@@ -225,5 +225,5 @@ const WORDS_OF_KIND: Readonly<Record<string, readonly Suggestion[]>> = {
         { label: 'fixture', kind: PICTURE.keyword, detail: 'a light, a sprinkler, a register', snippet: 'fixture $1 $2 at $3' },
         { label: 'crossing', kind: PICTURE.keyword, detail: 'a crossing that differs', snippet: 'crossing $1 { through $0 }' },
     ],
-    Measured: [{ label: 'board', kind: PICTURE.keyword, detail: 'a board as it was found', snippet: 'board $1 $2 { $0 }' }],
+    Measured: [{ label: 'board', kind: PICTURE.keyword, detail: 'a board as it was measured', snippet: 'board $1 $2 { $0 }' }],
 };
