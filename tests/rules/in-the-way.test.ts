@@ -61,7 +61,7 @@ test('what of a line of the list is off, each figure with what would be right; o
     expect(words({ what: 'length', is: inches(5), wanted: inches(4) }, { what: 'hand', is: 'right' })).toBe(inList('it is 5" long and its place takes 4" and it is a right one, mitered at the wrong end'));
     expect(words()).toBe('It is said so.');
     const alike = (count: number): string => causeWords({ kind: 'misfit', piece: side, causes: [], clashes: [], alike: Array.from({ length: count }, () => side) }, size, 'It is said so.');
-    expect([alike(1), alike(3)]).toEqual(['It is said so. The same goes for 1 other side.', 'It is said so. It is so with 3 other sides.']);
+    expect([alike(1), alike(3)]).toEqual(['It is said so. The same goes for 1 other side.', 'It is said so. The same goes for 3 other sides.']);
 });
 
 test('beside what overlaps stands where the other piece comes from, unless that is the same words', () => {
