@@ -66,7 +66,6 @@ class Search {
         yield this.standing;
         if (this.isOver) return;
         this.plan(root.made);
-        if (this.isOver) return;
         for (let variant = 0; variant < DIVES && !this.isOver; variant++) {
             this.diveFrom(root.start, this.free, variant);
             yield this.standing;
