@@ -12,5 +12,5 @@ export function isSoundOpening(message: Message): boolean {
     if (method !== 'textDocument/didOpen') return true;
     const { textDocument } = (params ?? {}) as { textDocument?: { uri?: unknown; text?: unknown } | null };
     const { uri, text } = textDocument ?? {};
-    return typeof uri === 'string' && typeof text === 'string' && uri.split('/').length <= MOST_FOLDERS;
+    return typeof uri === 'string' && typeof text === 'string' && /^[a-z][\w+.-]*:.*[^/]$/is.test(uri) && !uri.includes('%00') && uri.split('/').length <= MOST_FOLDERS;
 }

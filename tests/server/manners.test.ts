@@ -1,3 +1,5 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { CodeAction, CodeLens, InlayHint, SelectionRange, WorkspaceEdit } from 'vscode-languageserver';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { SHOW_PIECES } from '../../src/server/messages.ts';
@@ -108,4 +110,14 @@ test('a finding stays put while the text around it is typed, also through builds
     const since = client.history.slice(from).filter(({ uri }) => uri === room);
     expect(hasRule('room-not-rectangular')(client.findings(room)!)).toBe(true);
     for (const { diagnostics } of since) expect(hasRule('room-not-rectangular')(diagnostics)).toBe(true);
+});
+
+test('a file that is closed together with a text under another ending, or at no address, is read from the disk again', async () => {
+    writeFileSync(join(client.folder, 'notes.txt'), 'edition 1\n');
+    const others = ['', 'file:///', 'file:///%00', client.uri('notes.txt')];
+    for (const uri of others) await client.notify('textDocument/didOpen', { textDocument: { uri, languageId: 'coffer', version: 1, text: 'edition 1\n' } });
+    await settled();
+    await client.close(room);
+    for (const uri of others) await client.notify('textDocument/didClose', { textDocument: { uri } });
+    expect(await client.request<unknown[]>('textDocument/documentSymbol', { textDocument: { uri: room } })).not.toEqual([]);
 });
