@@ -21,7 +21,7 @@ describe('dry-fit', () => {
         const { code, out } = await cofferwright(folderWith(house), ['dry-fit']);
         expect(out).toMatch(/^DRY FIT {2}Plum Street 4\n\nroom den: all of it goes together\.\n/);
         expect(out).toMatch(/\d+ pieces; \d+ pairs checked for overlap/);
-        expect(out.replace(/\s+/g, ' ')).toContain('It does not show what the text does not say');
+        expect(out.replace(/\s+/g, ' ')).toContain('It does not show what is not in the file');
         expect(code).toBe(0);
     });
 

@@ -33,7 +33,7 @@ describe('saw', () => {
         const cwd = folderWith(house);
         const human = (await cofferwright(cwd, ['saw'])).out;
         expect(human).toMatch(/^AT THE SAW {2}Plum Street 4\n/);
-        expect(human).toContain('Cut by the settings');
+        expect(human).toContain('Work setting by setting');
         const csv = Papa.parse<{ piece: string }>((await cofferwright(cwd, ['saw', '--format', 'csv'])).out, { header: true, skipEmptyLines: true });
         const list = JSON.parse((await cofferwright(cwd, ['cut-list', '--format', 'json'])).out) as CutListJson;
         expect(csv.data.map(row => row.piece).sort()).toEqual(list.pieces.map(p => p.id).sort());

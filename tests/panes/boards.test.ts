@@ -55,7 +55,7 @@ describe('the boards pane', () => {
         const message = contentMessage('boards', await dining());
         const content = message.content as BoardsContent;
         await pane.say({ ...message, content: { ...content, proving: { done: 1, of: 3 } } as BoardsContent });
-        expect(await pane.page.textContent('#proving label')).toBe('Looking for a cheaper plan: 1 of 3 stocks');
+        expect(await pane.page.textContent('#proving label')).toBe('Looking for a cheaper plan: 1 of 3 stocks done');
         await pane.page.click('#stop-looking');
         expect(await pane.sent('stop')).toHaveLength(1);
         expect(await pane.page.getAttribute('#proof', 'value')).toBe('1');

@@ -20,14 +20,14 @@ describe('a new name is refused, with the reason,', () => {
         ['a word of the language', 'details/box.coffer', 'profile «box', 'room', '`room` is a word of the language'],
         ['a word between things', 'details/box.coffer', 'profile «box', 'x', '`x` is a word of the language'],
         ['a type', 'details/box.coffer', 'profile «box', 'Length', '`Length` is what the language calls a kind of thing'],
-        ['a word of the library that would be meant in its place', 'details/box.coffer', 'corner«s: Corners', 'butted', '`butted` already is a name here: builtin.coffer'],
+        ['a word of the library that would be meant in its place', 'details/box.coffer', 'corner«s: Corners', 'butted', '`butted` is already a name here: builtin.coffer'],
         ['no name', 'details/box.coffer', '(«deep', '1st', '`1st` cannot be a name'],
-        ['a name of the same file', 'yard.coffer', 'stock «pine-1x6', 'pine-1x2', '`pine-1x2` already is a name here: yard.coffer, line 4'],
-        ['an import of the same file', 'details/box.coffer', 'profile «box', 'pine-1x6', '`pine-1x6` already is a name here: box.coffer, line 2'],
-        ['a name of a file that imports it', 'yard.coffer', 'stock «pine-1x8', 'oak', '`oak` already is a name here: den.coffer, line 18'],
-        ['another name that is taken in its own file', 'rooms/den.coffer', 'as «beam', 'oak', '`oak` already is a name here: den.coffer, line 18'],
-        ['a parameter that would come between a stock and its use', 'details/box.coffer', '(«deep', 'pine-1x6', '`pine-1x6` already is a name here: yard.coffer, line 2'],
-        ['a stock that a parameter would hide', 'yard.coffer', 'stock «pine-1x6', 'deep', '`deep` already is a name here: box.coffer, line 4'],
+        ['a name of the same file', 'yard.coffer', 'stock «pine-1x6', 'pine-1x2', '`pine-1x2` is already a name here: yard.coffer, line 4'],
+        ['an import of the same file', 'details/box.coffer', 'profile «box', 'pine-1x6', '`pine-1x6` is already a name here: box.coffer, line 2'],
+        ['a name of a file that imports it', 'yard.coffer', 'stock «pine-1x8', 'oak', '`oak` is already a name here: den.coffer, line 18'],
+        ['another name that is taken in its own file', 'rooms/den.coffer', 'as «beam', 'oak', '`oak` is already a name here: den.coffer, line 18'],
+        ['a parameter that would come between a stock and its use', 'details/box.coffer', '(«deep', 'pine-1x6', '`pine-1x6` is already a name here: yard.coffer, line 2'],
+        ['a stock that a parameter would hide', 'yard.coffer', 'stock «pine-1x6', 'deep', '`deep` is already a name here: box.coffer, line 4'],
     ])('%s', async (_, path, marked, newName, reason) => {
         await expect(rename(path, marked, newName)).rejects.toThrow(reason);
     });
