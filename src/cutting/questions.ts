@@ -28,7 +28,12 @@ export interface Questions {
     /** The plan as it is with the answers found so far, by the index of the question. `atOnce`: offcuts are made longer only as far as that takes no time. */
     answered(answers: ReadonlyMap<number, Answer>, how?: { readonly atOnce: boolean }): BoardPlan;
 }
-export interface Asked { readonly problem: CuttingProblem; readonly layouts: readonly Layout[] }
+export interface Asked {
+    readonly problem: CuttingProblem;
+    readonly layouts: readonly Layout[];
+    /** The index of the question about the same boards where sections may be cut too. */
+    readonly withSections?: number;
+}
 /** A plan for the problem, and what no plan costs less than, in the problem's units. */
 export interface Answer { readonly layouts: readonly Layout[]; readonly bound: number }
 
@@ -44,7 +49,12 @@ export function questionsOf(pieces: readonly Piece[], job: JobSettings, before: 
     const first = drafts.map(({ offers, ways }) => ways.map(way => reckoned(way, offers, job, [], QUICK_LOOKS)));
     return {
         first: chosen(first, unplaced, shop),
-        asked: parts.map(({ posed, layouts }) => ({ problem: posed.problem, layouts })),
+        asked: parts.map((part): Asked => {
+            const [sections, whole] = drafts.find(({ ways }) => ways.some(way => way.includes(part)))!.ways;
+            const { posed: { problem }, layouts } = part, same = sections![whole?.indexOf(part) ?? -1];
+            const isSame = same?.posed.problem.boards.every(({ available }, k) => available === problem.boards[k]!.available);
+            return { problem, layouts, ...isSame && { withSections: parts.indexOf(same!) } };
+        }),
         answered(answers, { atOnce } = { atOnce: false }) {
             const plans = drafts.map(({ offers, ways }, d) => ways.map((way, w) => {
                 const found = (of: readonly Solved[] | undefined): (Answer | undefined)[] => of?.map(part => answers.get(parts.indexOf(part))) ?? [];

@@ -1,3 +1,4 @@
+import { columnOf, type Column } from './columns.ts';
 import type { CuttingProblem, Item, Layout } from './problem.ts';
 import { grouped } from '../../plain/groups.ts';
 
@@ -8,6 +9,8 @@ import { grouped } from '../../plain/groups.ts';
 interface Coarse {
     readonly problem: CuttingProblem;
     refined(layouts: readonly Layout[]): Layout[];
+    /** Ways to cut like those of the coarse plan: one with the longest of each group, one with the next ... */
+    columns(layouts: readonly Layout[]): Column[];
 }
 
 /** @param groups how many lengths there may be, at about */
@@ -26,6 +29,12 @@ export function coarsened(problem: CuttingProblem, groups: number): Coarse {
             })),
         },
         refined: layouts => refined(layouts, members, problem),
+        columns: layouts => Array.from({ length: each }, (_, nth) => layouts.map(layout => columnOf({
+            ...layout, strips: layout.strips.map(strip => ({ ...strip, picks: strip.picks.map(([group, count]): [number, number] => {
+                const item = members[group]![Math.min(nth, members[group]!.length - 1)]!;
+                return [item, Math.min(count, problem.items[item]!.count)];
+            }) })),
+        }))).flat(),
     };
 }
 

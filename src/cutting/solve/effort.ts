@@ -1,5 +1,5 @@
 /**
- * How much has been computed, in steps that take about the same time (roughly 10 million a second). Budgets are counted in
+ * How much has been computed, in steps that take about the same time (roughly 5 million a second). Budgets are counted in
  * steps and never in time, so that the same job gives the same plan on every machine.
  */
 export class Effort {

@@ -1,7 +1,7 @@
 import type { Counts } from './bound.ts';
 import type { Effort } from './effort.ts';
 import type { Master, MasterAnswer } from './master.ts';
-import { worthOfColumn, type Offer, type Prices, type Pricing } from './pricing.ts';
+import { MANY_LENGTHS, worthOfColumn, type Offer, type Prices, type Pricing } from './pricing.ts';
 import type { CuttingProblem } from './problem.ts';
 import type { SectionWorth } from './sections.ts';
 
@@ -24,7 +24,8 @@ export interface Generated {
 export function generate(problem: CuttingProblem, demand: readonly number[], master: Master, pricing: Pricing, counts: Counts,
     effort: Effort, cutoff = Infinity, near?: ArrayLike<number>): Generated | undefined {
     const usable = counts.most.map(most => most > 0);
-    const budget = demand.filter(count => count > 0).length > 250 ? 3000 : 30_000;
+    const isMany = demand.filter(count => count > 0).length > MANY_LENGTHS;
+    const smoothing = isMany ? LITTLE : SMOOTHING;
     const keep = problem.boards.length > 2 ? 1 : 5;
     let center: Prices | undefined;
     let values: ArrayLike<number> | undefined = near;
@@ -34,9 +35,9 @@ export function generate(problem: CuttingProblem, demand: readonly number[], mas
     for (;;) {
         const answer = master.solve();
         if (!answer) return undefined;
-        for (let weight = center ? SMOOTHING : 0, tries = 0; ; weight = ++tries > 3 ? 0 : weight * 0.6) {
+        for (let weight = center ? smoothing : 0, tries = 0; ; weight = ++tries > 3 ? 0 : weight * 0.6) {
             const prices = center ? mixed(center, answer.prices, weight) : answer.prices;
-            let offer = pricing.offer(prices, usable, weight > 0 ? 0.98 : 1 + 1e-9, budget, keep);
+            let offer = isMany && pricing.offerByTables(prices, usable) || pricing.offer(prices, usable, weight > 0 ? 0.98 : 1 + 1e-9, BUDGET, keep);
             let added = addTo(problem, master, offer, answer.prices);
             if (!offer.exact && !added) {
                 offer = pricing.offerByTables(prices, usable) ?? offer;
@@ -63,6 +64,10 @@ export function generate(problem: CuttingProblem, demand: readonly number[], mas
     }
 }
 const SMOOTHING = 0.8;
+/** Of very many lengths a pass takes long, and what is worth its price is found all the same. */
+const LITTLE = 0.5;
+/** Of the search for the content of a board. */
+const BUDGET = 30_000;
 const HAIR = 1e-6;
 
 /** Adds what is worth its price at the master's own prices; says whether anything was new. */

@@ -56,7 +56,7 @@ export class Master {
         this.program.add(this.waiting.splice(0));
         const answer = this.program.solve();
         if (!answer) return undefined;
-        this.effort.spent += PIVOT * answer.pivots * (1 + this.rows.count / 60);
+        this.effort.spent += SOLVING + COLUMN * this.columns.length + PIVOT * answer.pivots * (1 + this.rows.count / 60);
         const used: Weighted[] = [];
         const boards = this.problem.boards.map(() => 0);
         let lacking = false;
@@ -85,7 +85,9 @@ export class Master {
         this.waiting.push(linear);
     }
 }
-/** Steps of effort a pivot takes in a program of few rows. */
+/** Steps of effort that a solution takes, each of its columns, and a pivot in a program of few rows: measured. */
+const SOLVING = 1000;
+const COLUMN = 5;
 const PIVOT = 60;
 
 /** Which row is whose: wanted items first, then kinds of board, then sections of which there may be only so many. */

@@ -28,11 +28,11 @@ export function pickPlan(
     const layouts = columns.map((column, j) => ({ ...column, times: answer.values![j]! })).filter(({ times }) => times > 0);
     return { layouts: trimmed(problem, layouts, demand), finished: answer.finished };
 }
-/** What a search takes, as far as it can be known before: it takes longer the more columns there are. */
-export function effortToPick(columns: readonly Column[]): number {
-    return PICKING * columns.length;
+/** What a search takes, as far as it can be known before: it takes longer the more columns and pieces there are. */
+export function effortToPick(columns: readonly Column[], { items }: CuttingProblem): number {
+    return PICKING * columns.length * items.length;
 }
-const PICKING = 1500;
+const PICKING = 15;
 
 function mostOf({ board, gives }: Column, demand: readonly number[], { most }: Counts): number {
     return Math.min(most[board]!, Math.max(...gives.map(([item, count]) => Math.ceil(demand[item]! / count))));

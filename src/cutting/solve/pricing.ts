@@ -80,6 +80,7 @@ export class Pricing {
             if (value > prices.boards[board]!) columns.push(wholeColumn(board, this.table!.picksAt(capacity)));
             return value;
         });
+        if (this.among.length > MANY_LENGTHS) columns.push(...this.columnsByItem(best, prices, usable));
         return { columns, worth, exact: true };
     }
 
@@ -108,10 +109,29 @@ export class Pricing {
         return { columns: columns.filter(({ gives }) => gives.length > 0), worth, exact: sections.isExact };
     }
 
+    /** For each item the best content that has it, where that is worth its board: of many lengths one column a board brings little at a time. */
+    private columnsByItem(best: Float64Array, prices: Prices, usable: readonly boolean[]): Column[] {
+        const { boards } = this.problem;
+        return this.among.flatMap(item => {
+            let most = 0, chosen = -1;
+            boards.forEach(({ capacity }, board) => {
+                const room = capacity - this.sizes[item]!;
+                const gain = usable[board] && room >= 0 ? prices.items[item]! + best[room]! - prices.boards[board]! : 0;
+                if (gain > most) { most = gain; chosen = board; }
+            });
+            if (chosen < 0) return [];
+            const counts = new Map(this.table!.picksAt(boards[chosen]!.capacity - this.sizes[item]!));
+            const count = (counts.get(item) ?? 0) + 1;
+            return count > this.counts[item]! ? [] : [wholeColumn(chosen, [...counts.set(item, count)].sort(([a], [b]) => a - b))];
+        });
+    }
+
     private tableOf(values: ArrayLike<number>, traced: boolean): Float64Array | undefined {
         this.table ??= new Table(this.sizes, this.counts, this.among, this.longest, this.effort);
         return this.table.cells > MOST_CELLS ? undefined : this.table.fill(values, traced);
     }
 }
+/** Of more lengths than this, tables are sooner done than searches. */
+export const MANY_LENGTHS = 150;
 /** 150 MB of table is as much as is asked of a machine. */
 const MOST_CELLS = 150_000_000;

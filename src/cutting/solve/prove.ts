@@ -1,16 +1,18 @@
 import { allCounts, VerifiedBound } from './bound.ts';
 import { branchOnBoards, type WholeBoards } from './branch.ts';
+import { coarsened } from './coarse.ts';
 import { columnsOf, type Column } from './columns.ts';
 import { dive, type DiveStart } from './dive.ts';
 import { Effort } from './effort.ts';
 import { columnsWithin } from './enumerate.ts';
 import { planByFlow } from './flow.ts';
 import { generate, type Generated } from './generate.ts';
-import { faultOf } from './layouts.ts';
+import { faultOf, gathered } from './layouts.ts';
 import { Master } from './master.ts';
 import { effortToPick, pickPlan } from './pick.ts';
-import { Pricing } from './pricing.ts';
+import { MANY_LENGTHS, Pricing } from './pricing.ts';
 import { costOfLayouts, costStep, widthShares, type CuttingProblem, type Layout } from './problem.ts';
+import { quickPlan, shrunk } from './quick.ts';
 import { sequentialPlan } from './sequential.ts';
 import type { LinearSolver } from './solver.ts';
 
@@ -60,7 +62,9 @@ class Search {
     *run(): Generator<Standing, void> {
         this.raise(this.bounds.of(worthByArea(this.problem), allCounts(this.problem, this.cost)));
         if (this.isOver) return;
-        const root = this.root();
+        const known = this.problem.items.length > MANY_LENGTHS ? this.coarsely() : [];
+        if (known.length > 0) yield this.standing;
+        const root = this.root(known);
         if (!root) return;
         this.raise(this.bounds.of(root.made.values, allCounts(this.problem, this.cost)));
         yield this.standing;
@@ -91,14 +95,30 @@ class Search {
         return this.isDone || this.effort.isSpent;
     }
 
-    private root(): { made: Generated; start: DiveStart } | undefined {
+    /**
+     * Very many lengths are planned in groups first, as if all pieces of a group were as long as its longest: soon done and nearly as cheap.
+     * Gives ways to cut that are like those of that plan.
+     */
+    private coarsely(): Column[] {
+        const { problem, columns, refined } = coarsened(this.problem, MANY_LENGTHS * 2 / 3);
+        const start = problem.items.length < this.problem.items.length ? quickPlan(problem, this.effort) : undefined;
+        if (!start) return [];
+        const search = new Search(problem, start, this.solver, this.effort.limit / 8);
+        for (const _ of search.run());
+        const { layouts, spent } = search.standing;
+        this.effort.spent += spent;
+        this.take(gathered(this.problem, shrunk(this.problem, refined(layouts))));
+        return columns(layouts);
+    }
+
+    private root(known: readonly Column[]): { made: Generated; start: DiveStart } | undefined {
         const demand = this.problem.items.map(item => item.count);
         const counts = allCounts(this.problem, this.cost);
         // half of the steps at the most: with what it has by then plans are found, and by the worth it knows the bound is not far
         const effort = new Effort(this.effort.limit / 2);
         const master = new Master(this.problem, demand, counts, this.solver, effort);
         try {
-            for (const column of columnsOf(this.best)) master.add(column);
+            for (const column of [...columnsOf(this.best), ...known]) master.add(column);
             const made = generate(this.problem, demand, master, new Pricing(this.problem, demand, effort), counts, effort);
             this.effort.spent += effort.spent;
             return made && { made, start: { used: made.answer.used, columns: master.allColumns(), values: made.answer.prices.items } };
@@ -149,7 +169,7 @@ class Search {
         if (this.cost <= cost) return true;
         if (!this.isRipped) {
             const columns = columnsWithin(this.problem, prices, boards.map(n => n > 0), HAIR * Math.max(1, cost), FEW_COLUMNS * times, this.effort);
-            if (columns && effortToPick(columns) <= this.effort.left) {
+            if (columns && effortToPick(columns, this.problem) <= this.effort.left) {
                 const upTo = { least: boards.map(() => 0), most: boards };
                 const picked = pickPlan(this.problem, columns, upTo, cost, this.solver, this.effort, NODES, this.step);
                 this.take(picked.layouts);
@@ -190,7 +210,7 @@ class Search {
         const columns = complete ? columnsWithin(
             this.problem, answer.prices, usable, Math.max(0, dearest - answer.objective) + HAIR * Math.max(1, this.cost), MANY_COLUMNS, this.effort,
         ) : undefined;
-        if (!columns || effortToPick(columns) > this.effort.left) return false;
+        if (!columns || effortToPick(columns, this.problem) > this.effort.left) return false;
         const picked = pickPlan(this.problem, columns, allCounts(this.problem, dearest), dearest, this.solver, this.effort, nodes, this.step);
         this.take(picked.layouts);
         if (picked.finished && !picked.layouts) this.raise(this.cost);

@@ -29,7 +29,7 @@ export function quickPlan(problem: CuttingProblem, effort: Effort): Layout[] | u
 const MOST_LENGTHS = 300;
 
 /** Each board exchanged for the cheapest that holds its pieces: they are a little shorter than they were planned. */
-function shrunk(problem: CuttingProblem, layouts: readonly Layout[]): Layout[] {
+export function shrunk(problem: CuttingProblem, layouts: readonly Layout[]): Layout[] {
     const free = problem.boards.map(kind => kind.available ?? Infinity);
     for (const { board } of layouts) free[board]! -= 1;
     return layouts.map(each => {

@@ -245,6 +245,9 @@ describe('figures of a problem', () => {
         const plan = coarse.refined([{ board: 0, times: 2, strips: [whole([0, 2], [1, 1])] }, { board: 0, times: 1, strips: [whole([0, 1], [1, 4])] }]);
         expect(plan.map(({ strips }) => strips[0]!.picks)).toEqual([[[1, 2], [0, 1]], [[2, 2], [4, 1]], [[2, 1], [4, 4]]]);
         expect(plan.every(({ times }) => times === 1)).toBe(true);
+        // ways to cut with the longest of each group and with the next, no piece more often than it is wanted
+        const columns = coarse.columns([{ board: 0, times: 1, strips: [whole([0, 4], [1, 1])] }]);
+        expect(columns.map(({ gives }) => gives)).toEqual([[[1, 2], [0, 1]], [[2, 3], [4, 1]]]);
     });
     test('rows of the linear program: what is wanted, then the boards; what pieces are worth is never less than nothing', () => {
         const rows = new MasterRows(shop, [2, 0, 5]);
