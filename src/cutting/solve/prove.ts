@@ -186,7 +186,7 @@ class Search {
     private flow({ values, answer }: Generated): boolean {
         const dearest = this.cost - this.step;
         const prices = { ...answer.prices, items: values }, counts = allCounts(this.problem, dearest);
-        const limits = { arcs: this.problem.shortestSection === undefined ? ARCS : FEW_ARCS, nodes: FLOW_NODES };
+        const limits = { arcs: ARCS, nodes: FLOW_NODES };
         const { layouts, finished } = planByFlow(this.problem, prices, counts, dearest, this.step, this.solver, this.effort, limits);
         this.take(layouts);
         if (finished) this.raise(this.cost);
@@ -245,9 +245,7 @@ const DIVES = 4;
 const NODE_DIVES = 3;
 const NODES = 200;
 const FEW_COLUMNS = 4000;
-/** A flow of more arcs takes the solver too long for what it settles. */
-const ARCS = 600;
-/** Branching on sections is soon further than a flow of more arcs than this. */
-const FEW_ARCS = 200;
+/** A flow of more arcs takes the solver too long for what it settles: branching is sooner further. */
+const ARCS = 200;
 const FLOW_NODES = 20;
 const MANY_COLUMNS = 20_000;
