@@ -111,7 +111,7 @@ describe('a first plan of the boards to buy', () => {
         const pine = stock({ feet: [8, 12], perFoot: '1' });
         const reasons = (of: Piece, settings = job()): string[] => plan([of], settings).unplaced.map(u => u.reason);
         expect(reasons(piece('a', pine, inches(150)))).toEqual([`it is 12' 6", and the longest pine-1x6 is 12', 11' 11" without its ends`]);
-        expect(reasons(piece('a', stock({ feet: [] }), inches(50)))).toEqual(['nobody has said in which lengths pine-1x6 is sold']);
+        expect(reasons(piece('a', stock({ feet: [] }), inches(50)))).toEqual(['pine-1x6 has no `lengths` that it is sold in']);
         expect(reasons(piece('a', stock({ feet: [16] }), inches(50)), job({ longestBoard: given(inches(120)) }))).toEqual([`no pine-1x6 is sold that is at most 10' long`]);
         expect(reasons(piece('a', pine, inches(50), { width: inches('5 9/16'), ripped: true }))).toEqual(['it is 5 9/16" wide, and pine-1x6 is 5 1/2"']);
         expect(reasons(piece('a', pine, inches(50), { width: inches(1), thickness: inches(1), ripped: true }))).toEqual(['it is 1" thick, and pine-1x6 is 3/4"']);
