@@ -150,7 +150,7 @@ function inEachOther(lines: readonly StandingLine[], { room }: Parts): Trouble[]
     return sorted.slice(1).flatMap((line, i): Trouble[] => {
         const before = sorted[i]!;
         if (line.low > before.high || !line.byHand && !before.byHand || partWay.has(line.name) && partWay.has(before.name)) return [];
-        return [{ kind: 'lines-overlap', lines: [before.name, line.name], by: before.high - line.low + 1, at: (line.byHand ? line : before).at }];
+        return [{ kind: 'lines-overlap', lines: [before.name, line.name], by: before.high - line.low, at: (line.byHand ? line : before).at }];
     });
 }
 

@@ -75,8 +75,10 @@ function movedIn({ start, lines, residue: { cutCoffers, rest } }: Run): readonly
 }
 
 function planOf({ walls, around, lines, beams, room }: Outlined | LaidOut, { moved, spare }: Stand): Plan {
-    const trim = beams?.profile.trim, trims: Trim[] = trim && beams?.trimThickness && beams.trimHeight ? [{
-        name: 'trim', thickness: beams.trimThickness.ticks, top: 0, foot: beams.trimHeight.ticks, corners: trim.corners.value,
+    const trim = beams?.profile.trim, thickness = beams?.trimThickness?.ticks, foot = beams?.trimHeight?.ticks;
+    // what is no number makes no corner of a piece
+    const trims: Trim[] = trim && Number.isFinite(thickness) && Number.isFinite(foot) ? [{
+        name: 'trim', thickness: thickness!, top: 0, foot: foot!, corners: trim.corners.value,
         ...trim.spring && { spring: trim.spring.value },
     }] : [];
     const through = room.grid!.through!.value;

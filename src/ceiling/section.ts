@@ -129,12 +129,16 @@ function leastPlay({ gap }: Bottom): Derived {
 
 /** Whether it has all that a layout needs. Cleats, spacers and trim may be missing: then there are no pieces of them. */
 export function isWhole(section: Section): section is WholeSection {
-    const { profile: { bottom }, innerWidth, outerWidth, depth, bottomWidth, fit, cleatThickness, cleatHeight } = section;
+    const { profile: { bottom } } = section;
     // what is no number makes no corner of a piece
-    const isFinite = [innerWidth, outerWidth, depth, bottomWidth, fit, cleatThickness, cleatHeight].every(size => !size || Number.isFinite(size.ticks));
+    const isFinite = Object.values(section).every((size: unknown) => !isSize(size) || Number.isFinite(size.ticks));
     return isFinite && Boolean(section.innerWidth && section.outerWidth && section.depth && section.bottomTop && (section.fit || bottom?.place.value === 'under-sides' || section.profile.solid)
         && section.sideHeight && section.sideThickness && section.bottomWidth && section.bottomThickness
         && section.blockingWidth && section.blockingThickness && section.heldDown);
+}
+
+function isSize(value: unknown): value is Derived {
+    return typeof value === 'object' && value !== null && 'ticks' in value;
 }
 
 /** The play of the bottom in its channel, in all; none where it lies under the sides. */

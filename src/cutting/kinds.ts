@@ -74,7 +74,7 @@ function worthLooking(keeping: readonly Kind[], bought: readonly Kind[]): Kind[]
 /** The share of what so much of the stock costs at its lowest price; undefined where nobody says the one or the other. */
 export function worthOfOffcut(length: Ticks, { prices }: Stock, share: Rational | undefined): Money | undefined {
     const cheapest = prices.reduce<Stock['prices'][number] | undefined>((best, price) => (best && best.perTick.lte(price.perTick) ? best : price), undefined);
-    return cheapest && share && share.s > 0n ? { amount: cheapest.perTick.mul(length).mul(share), currency: cheapest.currency } : undefined;
+    return cheapest && share && share.compare(0) > 0 ? { amount: cheapest.perTick.mul(length).mul(share), currency: cheapest.currency } : undefined;
 }
 
 /** A sheet without grain may be ripped either way. */
