@@ -1,6 +1,6 @@
 import type { BoardPlan } from '../cutting/model.ts';
 import type { JobSettings } from '../job/model.ts';
-import type { Bid, Labor, Rates, Sum } from '../job/rates.ts';
+import { sumsIn, type Bid, type Labor, type Rates, type Sum } from '../job/rates.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import { roundMoney } from '../quantity/money.ts';
 import { Rational } from '../quantity/rational.ts';
@@ -119,7 +119,7 @@ export function estimateOf({ parts, plan, setUps }: Work, job: JobSettings): Est
 /** The job's money where it says one; else that of the rates; else that of the boards. */
 function currencyOf(parts: readonly Part[], plan: BoardPlan, { currency }: JobSettings): string {
     if (currency.said) return currency.value;
-    const said = parts.flatMap(({ rates: { labor, bid } }) => labor.rate ?? bid.delivery ?? bid.minimum ?? bid.allowances[0] ?? []);
+    const said = parts.flatMap(({ rates }) => sumsIn(rates)[0] ?? []);
     return said[0]?.value.currency ?? plan.costs[0]?.currency ?? currency.value;
 }
 
@@ -159,8 +159,8 @@ function notSaid(parts: readonly Part[], minutes: readonly Rational[], currency:
         if (!labor.rate && !minutes[i]!.equals(0)) say('labor.crew', `${Math.ceil(minutes[i]!.valueOf() / 6) / 10} hours of work: give crew ... rate`, labor.at);
         if (!labor.at) say('labor', `all work${where}: there is no labor block in this folder or above it`, undefined);
         if (!bid.profit) say('bid.profit', `the profit${where}`, bid.at);
-        for (const given of [labor.rate, bid.delivery, bid.minimum, ...bid.allowances]) {
-            if (given && given.value.currency !== currency) say('currency', `what is priced in ${given.value.currency}: the job is in ${currency}`, given.at);
+        for (const given of sumsIn(part.rates)) {
+            if (given.value.currency !== currency) say('currency', `what is priced in ${given.value.currency}: the job is in ${currency}`, given.at);
         }
     }
     for (const { at } of tooLarge) say('bid.profit', 'the profit: a share of the price has to be less than 100 %', at);

@@ -56,6 +56,11 @@ export interface Bid {
     readonly terms: readonly Given<string>[];
 }
 
+/** Every sum of money that is said, supplies aside: the hour's first. */
+export function sumsIn({ labor, bid }: Rates): readonly Given<Sum>[] {
+    return [labor.rate, bid.delivery, bid.minimum, ...bid.allowances].filter(given => given !== undefined);
+}
+
 /** Screws, nails and biscuits each; glue and filler a cubic tick; caulk a tube. */
 export interface Supplies {
     readonly screws?: Given<Sum>; readonly nails?: Given<Sum>; readonly biscuits?: Given<Sum>;

@@ -1,6 +1,6 @@
 import type { JobSettings, Room, Stock } from '../../job/model.ts';
 import { perimetersOf } from '../../job/perimeters.ts';
-import type { Rates } from '../../job/rates.ts';
+import { sumsIn, type Rates } from '../../job/rates.ts';
 import type { Source } from '../../provenance/source.ts';
 import { quoted } from '../types/words.ts';
 import type { Raise } from './raised.ts';
@@ -37,10 +37,9 @@ function checkCurrency(stock: Stock, job: JobSettings, at: Source, raise: Raise)
  * Rates in another money than the job's, where the job says its own. Said at the job, or at the room that stands under other rates than it:
  * rates may serve other houses as well.
  */
-export function checkRates({ labor, bid }: Rates, job: JobSettings, at: Source, raise: Raise): void {
+export function checkRates(rates: Rates, job: JobSettings, at: Source, raise: Raise): void {
     if (!job.currency.said) return;
-    const sums = [labor.rate, bid.delivery, bid.minimum, ...bid.allowances, ...Object.values(bid.supplies)];
-    const other = sums.find(one => one !== undefined && one.value.currency !== job.currency.value);
+    const other = [...sumsIn(rates), ...Object.values(rates.bid.supplies)].find(one => one !== undefined && one.value.currency !== job.currency.value);
     if (other) raise({
         rule: 'mixed-currency', at, message: `The job is in ${job.currency.value}, and its rates are in ${other.value.currency}; no exchange rate is known.`,
         related: [{ at: other.at, message: `In ${other.value.currency} here.` }],
