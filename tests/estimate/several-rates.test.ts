@@ -85,7 +85,7 @@ test('hours without a wage are told in tenths, rounded up', () => {
     const { missing, labor } = estimateOf({ parts: [partOf(over, roomOf('den', [...spacers, blocking, { ...blocking, id: 't', part: 'trim' }]))], plan: emptyPlan, setUps: 0 }, settings());
     // 5 feet at a minute and 7 spacers at 20 minutes: 145 minutes are 2.42 hours
     expect(labor.map(({ phase, what, minutes }) => [phase, what, minutes.valueOf()])).toEqual([['blocking', 'blocking', 5], ['blocking', 'spacers', 140]]);
-    expect(missing.map(({ rate, of }) => `${rate}: ${of}`)).toEqual(['labor.trim: 5\' of trim', 'labor.crew: 2.5 hours of work: say crew ... rate', 'bid.profit: the profit']);
+    expect(missing.map(({ rate, of }) => `${rate}: ${of}`)).toEqual(['labor.trim: 5\' of trim', 'labor.crew: 2.5 hours of work: give crew ... rate', 'bid.profit: the profit']);
 });
 
 test('shares are told with what they are a share of', () => {
