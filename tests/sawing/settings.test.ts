@@ -290,7 +290,7 @@ describe('cautions', () => {
         const cautions = cautionsOf([{ do: 'rabbet' }, { do: 'ease' }, { do: 'rabbet' }, { do: 'miter' }]);
         expect(cautions.map(({ at }) => at)).toEqual(['all', 'all', 'all', 'rabbet', 'rabbet', 'miter']);
         expect(new Set(cautions.map(({ words }) => words)).size).toBe(cautions.length);
-        expect(cautionsOf([{ do: 'ease' }]).at(-1)).toMatchObject({ at: 'ease', words: expect.stringContaining('against the turn of the bit') });
+        expect(cautionsOf([{ do: 'ease' }]).at(-1)).toMatchObject({ at: 'ease', words: expect.stringContaining('against the rotation of the bit') });
     });
 });
 
