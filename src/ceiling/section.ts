@@ -1,3 +1,4 @@
+import type { Molding } from '../arrangement/plan.ts';
 import type { Bottom, Profile, Room, Trim } from '../job/model.ts';
 import type { Given } from '../provenance/source.ts';
 import { term } from '../provenance/why.ts';
@@ -151,8 +152,8 @@ export function sideFootOf({ depth, bottomTop, profile }: Pick<WholeSection, 'de
     return (profile.bottom?.place.value === 'under-sides' ? bottomTop : depth).ticks;
 }
 
-/** The molding along the lower edges of its sides: from `inside` behind the face to `beyond` it, its height from the ceiling down. */
-export function moldingOf(section: WholeSection): { readonly inside: Ticks; readonly beyond: Ticks; readonly top: Ticks; readonly foot: Ticks } | undefined {
+/** The molding along the lower edges of its sides. */
+export function moldingOf(section: WholeSection): Molding | undefined {
     const { moldingWidth: width, moldingThickness: thickness, depth, profile: { under } } = section;
     if (!under || !width || !thickness) return undefined;
     const beyond = under.overhang.value.ticks, foot = sideFootOf(section);

@@ -1,3 +1,4 @@
+import { placeKey } from '../provenance/source.ts';
 import type { Grid, Trim } from '../job/model.ts';
 import type { Line, Trouble } from './model.ts';
 
@@ -17,9 +18,8 @@ export function trimTroubles(lines: readonly Pick<Line, 'name' | 'section'>[], g
 export function oncePerPlace(troubles: readonly Trouble[]): Trouble[] {
     const seen = new Set<string>();
     return troubles.filter(trouble => {
-        const { uri, range: { start } } = trouble.at;
         const about = 'what' in trouble ? trouble.what : 'lines' in trouble ? trouble.lines.join() : 'along' in trouble ? trouble.along : '';
-        const key = `${trouble.kind} ${about} ${uri} ${start.line}:${start.character}`;
+        const key = `${trouble.kind} ${about} ${placeKey(trouble.at)}`;
         return !seen.has(key) && seen.add(key);
     });
 }

@@ -1,7 +1,7 @@
 import type { Ceiling } from '../ceiling/model.ts';
 import type { Profile } from '../job/model.ts';
 import { BY_COUNT, BY_LENGTH, type Labor, type TimedByCount, type TimedByLength } from '../job/rates.ts';
-import type { Given } from '../provenance/source.ts';
+import { placeKey, type Given } from '../provenance/source.ts';
 import { roundMoney } from '../quantity/money.ts';
 import { printRun } from '../quantity/print-length.ts';
 import { Rational } from '../quantity/rational.ts';
@@ -49,11 +49,8 @@ export function laborOf(rooms: readonly PricedRoom[], setUps: number, labor: Lab
 /** Profiles of a room by their declaration, each once. */
 function detailsOf(ceiling: Ceiling): { key: string; profile: Profile }[] {
     const byKey = new Map<string, Profile>();
-    for (const { section: { profile } } of ceiling.lines) byKey.set(declarationOf(profile), profile);
+    for (const { section: { profile } } of ceiling.lines) byKey.set(placeKey(profile.at), profile);
     return [...byKey].map(([key, profile]) => ({ key, profile }));
-}
-function declarationOf({ at }: Pick<Profile, 'at'>): string {
-    return `${at.uri}:${at.range.start.line}:${at.range.start.character}`;
 }
 
 /** A line of a room, with the profile that its work belongs to, where it belongs to one. */
@@ -67,8 +64,8 @@ class Book {
 
     room({ ceiling, takeOff: { room: name, pieces, joints } }: PricedRoom): Timed[] {
         const show = ceiling.room.job.show.value;
-        const details = new Map(ceiling.lines.map(line => [line.name, declarationOf(line.section.profile)]));
-        const ofGrid = ceiling.beams && declarationOf(ceiling.beams.profile);
+        const details = new Map(ceiling.lines.map(line => [line.name, placeKey(line.section.profile.at)]));
+        const ofGrid = ceiling.beams && placeKey(ceiling.beams.profile.at);
         const detailOf = (piece: Piece): string | undefined => piece.part === 'band' ? undefined : piece.line === null ? ofGrid : details.get(piece.line);
         const timed: Timed[] = [];
         const count = (rate: TimedByCount, phase: Phase, what: string, of: readonly (string | undefined)[], unit: string): void => {
@@ -102,7 +99,7 @@ class Book {
             this.write(room, 'first of its kind', `first bay of ${name}`, firstBay, { by: 'share', share: firstBay.value, minutes: bay, ofWhat: 'an average bay' });
         }
         if (!unfamiliar) return;
-        const named = new Set(unfamiliar.value.of.map(declarationOf));
+        const named = new Set(unfamiliar.value.of.map(({ at }) => placeKey(at)));
         for (const { key, profile: { name } } of detailsOf(ceiling)) {
             if (named.size > 0 && !named.has(key)) continue;
             this.write(room, 'first of its kind', `${name} is new to the crew`, unfamiliar, { by: 'share', share: unfamiliar.value.share, minutes: minutesOf(key), ofWhat: `the work on ${name}` });

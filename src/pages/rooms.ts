@@ -3,7 +3,7 @@ import type { Finding } from '../findings/finding.ts';
 import type { Alternate } from '../job/alternate.ts';
 import type { FileContent } from '../job/file.ts';
 import type { JobSettings, Room } from '../job/model.ts';
-import { isWithin } from '../provenance/source.ts';
+import { isWithin, placeKey } from '../provenance/source.ts';
 import { knownClosely } from '../pipeline/inspect-closely.ts';
 import { standingOf, type Standing } from '../pipeline/standing.ts';
 import { filesBeside } from './shared/files-beside.ts';
@@ -91,7 +91,7 @@ export class RoomsOnPages {
 
 /** Rooms without a job are under the same one: none. */
 export function keyOfJob({ at }: JobSettings): string {
-    return at ? `${at.uri}#${at.range.start.line}:${at.range.start.character}` : '';
+    return at ? placeKey(at) : '';
 }
 
 /** What takes long is made when it is asked for. */

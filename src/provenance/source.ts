@@ -21,6 +21,11 @@ export function sameSource(a: Source, b: Source): boolean {
     return a.uri === b.uri && compareRanges(a.range, b.range) === 0;
 }
 
+/** Tells apart where words begin, as a key. */
+export function placeKey({ uri, range: { start } }: Source): string {
+    return `${uri}#${start.line}:${start.character}`;
+}
+
 /** Orders by file, then by place: the order in which findings are listed. */
 export function compareSources(a: Source, b: Source): number {
     if (a.uri !== b.uri) return a.uri < b.uri ? -1 : 1;

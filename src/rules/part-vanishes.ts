@@ -7,7 +7,7 @@ import { idOf, spliceLetter, type Place } from '../takeoff/ids.ts';
 import type { Compass, Part, Piece } from '../takeoff/model.ts';
 import type { Cleats } from '../job/model.ts';
 import { PLURAL } from '../job/part.ts';
-import type { Source } from '../provenance/source.ts';
+import { placeKey, type Source } from '../provenance/source.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { sizesOf } from './support/words.ts';
@@ -40,7 +40,7 @@ than a spacer is thick has no spacer, and a coffer of 1/4" cut to 1/2" has no si
             for (const { part, at, where, named, mend } of placesOf(ceiling)) {
                 const piece = cut.get(idOf(ceiling.room.name, part, named));
                 if (piece && hasLength(piece)) continue;
-                const key = `${part} ${at.uri} ${at.range.start.line}:${at.range.start.character}`;
+                const key = `${part} ${placeKey(at)}`;
                 const same = lost.get(key);
                 if (same) same.count++;
                 else lost.set(key, { part, at, where, count: 1, ...mend && { mend } });

@@ -8,6 +8,8 @@ interface Trial { readonly change: Change; readonly in?: readonly Change[] }
 
 const is = (from: string, to: string, ...before: Change[]): Trial => ({ change: [from, to], ...before.length > 0 && { in: before } });
 const BUTTED: Change = ['corners    mitered\n', 'corners    butted past north-south\n'];
+/** Another part, or one in place of the box, at the head of a profile. */
+const inSlim = (words: string): Change => ['profile slim { ', `profile slim { ${words}; `];
 const WRAPPED: Change = ['profile slim { blocking { stock flat-6 }; ', 'profile slim { wraps 5" x 4" clearance 1/4"; '];
 const HALF_BEAM: Change = ['kind         band', 'kind         half-beam; width 2"'];
 /** Bays of 1/4" more and less. */
@@ -103,19 +105,19 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Trim.nails/every': is('every 12"', 'every 15"'),
     'Profile.wraps': is('wraps 5" x 4"', 'wraps 5" x 4 1/2"', WRAPPED),
     'Profile.wraps/clearance': is('clearance 1/4"', 'clearance 3/8"', WRAPPED),
-    'Back.thickness': is('back { thickness 1/4" }', 'back { thickness 3/8" }', ['profile slim { ', 'profile slim { back { thickness 1/4" }; ']),
-    'Back.stock': is('stock panel }', 'stock flat-6 }', ['profile slim { ', 'profile slim { back { thickness 1/4"; stock panel }; ']),
+    'Back.thickness': is('back { thickness 1/4" }', 'back { thickness 3/8" }', inSlim('back { thickness 1/4" }')),
+    'Back.stock': is('stock panel }', 'stock flat-6 }', inSlim('back { thickness 1/4"; stock panel }')),
     'Profile.solid': is('profile slim { ', 'profile slim { solid { stock wide-8 }; '),
-    'Solid.stock': is('solid { stock wide-8 }', 'solid { stock flat-6 }', ['profile slim { ', 'profile slim { solid { stock wide-8 }; ']),
-    'Solid.rip': is('rip 5" };', 'rip 4" };', ['profile slim { ', 'profile slim { solid { stock wide-8; rip 5" }; ']),
-    'Solid.rip/with': is('with fence-s', 'with fence-t', ['profile slim { ', 'profile slim { solid { stock wide-8; rip 5" with fence-s }; ']),
-    'Under.stock': is('under { stock strip-2 }', 'under { stock strip-2; rip 1 1/4" }', ['profile slim { ', 'profile slim { under { stock strip-2 }; ']),
-    'Under.rip': is('rip 1 1/4" }', 'rip 1" }', ['profile slim { ', 'profile slim { under { stock strip-2; rip 1 1/4" }; ']),
-    'Under.rip/with': is('with fence-u', 'with fence-v', ['profile slim { ', 'profile slim { under { stock strip-2; rip 1 1/4" with fence-u }; ']),
-    'Under.place': is('place under-beam }', 'place against-sides }', ['profile slim { ', 'profile slim { under { stock strip-2; place under-beam }; ']),
-    'Under.place/overhang': is('overhang 1/2" };', 'overhang 3/8" };', ['profile slim { ', 'profile slim { under { stock strip-2; place under-beam overhang 1/2" }; ']),
-    'Under.nails': is('18 ga x 1 1/2" every 10" };', '18 ga x 1 1/4" every 10" };', ['profile slim { ', 'profile slim { under { stock strip-2; nails 18 ga x 1 1/2" every 10" }; ']),
-    'Under.nails/every': is('every 10" };', 'every 7" };', ['profile slim { ', 'profile slim { under { stock strip-2; nails 18 ga x 1 1/2" every 10" }; ']),
+    'Solid.stock': is('solid { stock wide-8 }', 'solid { stock flat-6 }', inSlim('solid { stock wide-8 }')),
+    'Solid.rip': is('rip 5" };', 'rip 4" };', inSlim('solid { stock wide-8; rip 5" }')),
+    'Solid.rip/with': is('with fence-s', 'with fence-t', inSlim('solid { stock wide-8; rip 5" with fence-s }')),
+    'Under.stock': is('under { stock strip-2 }', 'under { stock strip-2; rip 1 1/4" }', inSlim('under { stock strip-2 }')),
+    'Under.rip': is('rip 1 1/4" }', 'rip 1" }', inSlim('under { stock strip-2; rip 1 1/4" }')),
+    'Under.rip/with': is('with fence-u', 'with fence-v', inSlim('under { stock strip-2; rip 1 1/4" with fence-u }')),
+    'Under.place': is('place under-beam }', 'place against-sides }', inSlim('under { stock strip-2; place under-beam }')),
+    'Under.place/overhang': is('overhang 1/2" };', 'overhang 3/8" };', inSlim('under { stock strip-2; place under-beam overhang 1/2" }')),
+    'Under.nails': is('18 ga x 1 1/2" every 10" };', '18 ga x 1 1/4" every 10" };', inSlim('under { stock strip-2; nails 18 ga x 1 1/2" every 10" }')),
+    'Under.nails/every': is('every 10" };', 'every 7" };', inSlim('under { stock strip-2; nails 18 ga x 1 1/2" every 10" }')),
     'Job.client': is('Wren and Ruiz', 'Ruiz'),
     'Job.currency': is('"USD"', '"EUR"'),
     'Job.show': is('feet-inches', 'millimeters'),
@@ -234,8 +236,8 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Labor.sides': is('sides       5 min', 'sides       6 min'),
     'Labor.cleats': is('cleats      2 min', 'cleats      3 min'),
     'Labor.bottom': is('bottom      4 min', 'bottom      5 min'),
-    'Labor.timber': is('timber      5 min', 'timber      6 min', ['profile slim { ', 'profile slim { solid { stock wide-8 }; '], ['  trim        3 min', '  timber      5 min per ft\n  trim        3 min']),
-    'Labor.molding': is('molding     5 min', 'molding     6 min', ['profile slim { ', 'profile slim { under { stock strip-2 }; '], ['  trim        3 min', '  molding     5 min per ft\n  trim        3 min']),
+    'Labor.timber': is('timber      5 min', 'timber      6 min', inSlim('solid { stock wide-8 }'), ['  trim        3 min', '  timber      5 min per ft\n  trim        3 min']),
+    'Labor.molding': is('molding     5 min', 'molding     6 min', inSlim('under { stock strip-2 }'), ['  trim        3 min', '  molding     5 min per ft\n  trim        3 min']),
     'Labor.trim': is('trim        3 min', 'trim        4 min'),
     'Labor.band': is('band        4 min', 'band        5 min'),
     'Labor.corner': is('corner      4 min', 'corner      5 min'),

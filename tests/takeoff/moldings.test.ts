@@ -1,11 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { layOut } from '../../src/ceiling/layout.ts';
-import { dryFit } from '../../src/dryfit/dry-fit.ts';
-import { sumOf } from '../../src/provenance/why.ts';
 import { printInches } from '../../src/quantity/print-length.ts';
-import { takeOff } from '../../src/takeoff/take-off.ts';
 import { exampleRoom } from '../support/example-room.ts';
 import { jobBuilder, type ProfileWords } from '../support/job-builder.ts';
+import { soundRoom } from './sound-room.ts';
 
 /**
  * The room of tests/support/example-room.ts (coffers 49 3/8" x 55 1/2"; north-south lines through, a band round the walls) with moldings, by hand: width w,
@@ -19,13 +17,7 @@ const { stock } = jobBuilder();
 const lengths = ["8'", "12'", "16'"], strip = stock('strip-1x2', { thickness: '3/4"', width: '1 1/2"', lengths });
 
 function built(beam: ProfileWords) {
-    const { ceiling, troubles } = layOut(exampleRoom({}, beam));
-    expect(troubles).toEqual([]);
-    const off = takeOff(ceiling!), fit = dryFit(ceiling!, off);
-    expect(fit.faults).toEqual([]);
-    expect(fit.looked.pieces).toBe(off.pieces.length);
-    for (const piece of off.pieces) expect(`${piece.id} ${sumOf(piece.why)}`).toBe(`${piece.id} ${piece.back}`);
-    return off.pieces.filter(({ part }) => part === 'molding');
+    return soundRoom(beam).off.pieces.filter(({ part }) => part === 'molding');
 }
 
 describe('a molding', () => {

@@ -2,7 +2,8 @@ import { cleatFootOf, isWhole, moldingOf, seatOf } from '../../ceiling/section.t
 import { thicknessOf } from '../../ceiling/part-sizes.ts';
 import type { Section, WholeSection } from '../../ceiling/model.ts';
 import { isFiberboard } from '../../job/fiberboard.ts';
-import type { Bottom, Rabbet } from '../../job/model.ts';
+import type { Bottom, Profile, Rabbet } from '../../job/model.ts';
+import { BLOCK_OF } from '../../job/parts-of.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 
 /** The section as it will stand, in ticks: widths across, heights measured down from the ceiling. */
@@ -18,14 +19,21 @@ export interface SectionShape {
     readonly spacer: { readonly width: Ticks; readonly height: Ticks } | null;
     /** How far out and down; of a crown, which leans, with the thickness of its board. */
     readonly trim: { readonly thickness: Ticks; readonly height: Ticks; readonly leans?: Ticks } | null;
-    /** Along the lower edge of each side: from so far behind its face to so far beyond it. */
-    readonly molding: { readonly inside: Ticks; readonly beyond: Ticks; readonly top: Ticks; readonly foot: Ticks } | null;
+    readonly molding: NonNullable<ReturnType<typeof moldingOf>> | null;
     /** Thickness of the panel under the ceiling from which the beam hangs; 0 without one. */
     readonly panel: Ticks;
     /** One timber: width and depth are all there is of it. */
     readonly isSolid: boolean;
     /** Parts of sheet material: it has no growth rings. */
-    readonly sheet: ReadonlySet<'side' | 'cleat' | 'bottom' | 'molding' | 'trim' | 'timber'>;
+    readonly sheet: ReadonlySet<CutPart>;
+}
+
+/** What is drawn cut across its grain. */
+const CUT_PARTS = ['side', 'cleat', 'bottom', 'molding', 'trim', 'timber'] as const;
+type CutPart = (typeof CUT_PARTS)[number];
+
+function sheetParts(profile: Profile): ReadonlySet<CutPart> {
+    return new Set(CUT_PARTS.filter(part => isFiberboard(profile[BLOCK_OF[part]])));
 }
 
 /** Null where the text does not say enough for a section, or says what cannot be drawn (nothing, or less, of a part). */
@@ -53,7 +61,7 @@ export function shapeOf(section: Section): SectionShape | null {
         spacer: spacerWidth && spacerHeight !== undefined ? { width: spacerWidth.ticks, height: spacerHeight } : null,
         molding: moldingOf(section) ?? null, isSolid: false,
         panel: panelOf(section),
-        sheet: new Set([...isFiberboard(profile.sides) ? ['side' as const] : [], ...isFiberboard(profile.cleats) ? ['cleat' as const] : [], ...isFiberboard(profile.bottom) ? ['bottom' as const] : [], ...isFiberboard(profile.under) ? ['molding' as const] : [], ...isFiberboard(profile.trim) ? ['trim' as const] : []]),
+        sheet: sheetParts(profile),
         trim: trimOf(section),
     };
     return sizesOf(shape).every(ticks => ticks > 0 && Number.isFinite(ticks)) ? shape : null;
@@ -71,7 +79,7 @@ function solidShape(section: WholeSection): SectionShape | null {
         innerWidth: width, outerWidth: width, depth, channel: null, isSolid: true,
         side: { thickness: 0, top: 0, height: depth, rabbet: null }, blocking: { width, thickness: depth, isWrapped: false },
         bottom: { place: 'between-sides', width, thickness: 0, top: depth, ease: 0 }, cleat: null, spacer: null, trim, molding: null, panel: panelOf(section),
-        sheet: new Set([...isFiberboard(profile.trim) ? ['trim' as const] : [], ...isFiberboard(profile.solid) ? ['timber' as const] : []]),
+        sheet: sheetParts(profile),
     };
     return [width, depth, ...trim ? [trim.thickness, trim.height] : []].every(ticks => ticks > 0 && Number.isFinite(ticks)) ? shape : null;
 }

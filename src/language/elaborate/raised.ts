@@ -1,6 +1,6 @@
 import type { Said } from '../types/report.ts';
 import { findingOf, type Finding } from '../../findings/finding.ts';
-import { compareSources, isWithin, sameSource, type Source } from '../../provenance/source.ts';
+import { compareSources, isWithin, placeKey, sameSource, type Source } from '../../provenance/source.ts';
 
 /**
  * Something found while a value was worked out, with the arguments it came through. It may stand in a shared detail though
@@ -30,8 +30,7 @@ export function findingsOf(raised: readonly Raised[]): Finding[] {
     const findings: Finding[] = [];
     const seen = new Set<string>();
     for (const one of raised) {
-        const { start } = one.at.range;
-        const key = `${one.rule} ${one.at.uri} ${start.line}:${start.character} ${one.message}`;
+        const key = `${one.rule} ${placeKey(one.at)} ${one.message}`;
         if (seen.has(key)) continue;
         seen.add(key);
         const { via: _, ...said } = one;

@@ -6,7 +6,7 @@ import { readFile } from '../../language/read-file.ts';
 import { brokenLines, hasBroken, isBroken } from '../../language/types/broken.ts';
 import { sourceOfProperty } from '../../language/types/place.ts';
 import { inspect } from '../../pipeline/inspect.ts';
-import type { Source } from '../../provenance/source.ts';
+import { placeKey } from '../../provenance/source.ts';
 import { ownSection } from '../../rules/sections.ts';
 import { atKey } from '../../plain/at-key.ts';
 
@@ -60,9 +60,9 @@ function figuresOf(document: LangiumDocument, kept: Kept, still: boolean): FileF
         if (shown) rooms.set(room, { layout: shown, ...shown.ceiling && { ceiling: shown.ceiling }, current: known === true });
     }
     const profiles = new Map<ast.Profile, ProfileFigures>(), dangling = withDanglingNames(document);
-    const read = new Map(content.profiles.map(profile => [keyOf(profile.at), profile]));
+    const read = new Map(content.profiles.map(profile => [placeKey(profile.at), profile]));
     for (const item of items.filter(ast.isProfile)) {
-        const profile = isSound(item, dangling) && !(still && kept.profiles.has(item.name)) ? read.get(keyOf(sourceOfProperty(item, 'name'))) : undefined;
+        const profile = isSound(item, dangling) && !(still && kept.profiles.has(item.name)) ? read.get(placeKey(sourceOfProperty(item, 'name'))) : undefined;
         const figures = profile && { section: ownSection(profile), job: content.job, current: true };
         if (figures) kept.profiles.set(item.name, figures);
         const last = kept.profiles.get(item.name);
@@ -84,11 +84,6 @@ function isSound(profile: ast.Profile, dangling: ReadonlySet<ast.Profile>): bool
 function withDanglingNames(document: LangiumDocument): Set<ast.Profile> {
     const nodes = document.references.flatMap(({ error, $refNode }) => (error && $refNode ? $refNode.astNode : []));
     return new Set(nodes.flatMap(node => AstUtils.getContainerOfType(node, ast.isProfile) ?? []));
-}
-
-/** Where a name begins. */
-function keyOf({ uri, range: { start } }: Source): string {
-    return `${uri}#${start.line}:${start.character}`;
 }
 
 /** In a file that can be read from end to end, what is not there is gone for good. */

@@ -5,7 +5,7 @@ import type { CofferSharedServices } from '../../language/coffer-services.ts';
 import { isBuiltin } from '../../language/workspace/builtin.ts';
 import { madeFrom } from '../../language/workspace/made-from.ts';
 import type { RoomOnPage } from '../../pages/page.ts';
-import { RoomsOnPages, type FilesThere, type RoomThere } from '../../pages/rooms.ts';
+import { keyOfJob, RoomsOnPages, type FilesThere, type RoomThere } from '../../pages/rooms.ts';
 import { titleOfHouse } from '../../report/house.ts';
 import type { Problem, RoomChoice } from '../../panes/messages.ts';
 import { filesOfJob } from '../files-of-job.ts';
@@ -61,18 +61,13 @@ export function choiceOf({ file, layout: { room } }: RoomThere): RoomChoice {
 export function housesOf(one: RoomThere | undefined, all: readonly RoomThere[]): { readonly shown: RoomChoice | null; readonly rooms: readonly RoomChoice[] } {
     const houses = new Map<string, RoomThere[]>();
     for (const there of one ? [one, ...all] : all) {
-        const key = houseOf(there), rooms = houses.get(key) ?? [];
+        const key = keyOfJob(there.layout.room.job), rooms = houses.get(key) ?? [];
         if (!rooms.some(each => isSame(each, there))) houses.set(key, [...rooms, there]);
     }
     const choices = [...houses.values()].map(rooms => ({
         ...choiceOf(rooms[0]!), title: titleOfHouse({ job: rooms[0]!.layout.room.job, rooms: rooms.map(({ layout }) => layout) }),
     }));
     return { shown: one ? choices[0]! : null, rooms: choices };
-}
-
-/** Rooms without a job are under the same one: none. */
-function houseOf({ layout: { room: { job: { at } } } }: RoomThere): string {
-    return at ? `${at.uri}#${at.range.start.line}` : '';
 }
 
 function isSame(a: RoomThere, b: RoomThere): boolean {
