@@ -53,10 +53,15 @@ export function weakest({ stocks }: BoardPlan): Known {
 
 const WIDEST: readonly CuttingModel[] = ['sheets either way', 'sheets along', 'sheets either way in two', 'sheets along in two', 'ripped', 'ripped whole', 'across'];
 
-/** To two figures, upward: 0.3712 % is 0.38, 0.00012 % is 0.00012. */
+/** A gap is never told as smaller, in percent: none that is there is told as none, and a millionth of a percent is no money. */
+const LEAST = new Rational(1, 1_000_000);
+
+/** To two figures, upward: 0.3712 % is 0.38, 0.00012 % is 0.00012. Worked out in whole numbers, so that it is never below what was proved. */
 function percentUp(part: Rational): number {
-    const percent = part.mul(100).valueOf();
-    const digits = Math.max(0, 1 - Math.floor(Math.log10(percent)));
-    const step = 10 ** digits;
-    return Number((Math.ceil(percent * step - 1e-9) / step).toFixed(Math.min(digits, 12)));
+    const percent = part.mul(100);
+    if (percent.lte(LEAST)) return LEAST.valueOf();
+    let unit = new Rational(1);
+    while (percent.gte(unit.mul(100))) unit = unit.mul(10);
+    while (percent.lt(unit.mul(10))) unit = unit.div(10);
+    return percent.div(unit).ceil().mul(unit).valueOf();
 }

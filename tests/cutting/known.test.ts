@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { gapOf } from '../../src/cutting/gap.ts';
-import { knownBy, weakest } from '../../src/cutting/known.ts';
+import { knownBy, knownText, weakest } from '../../src/cutting/known.ts';
 import type { BoardPlan, CuttingModel } from '../../src/cutting/model.ts';
 import type { Answer, Asked } from '../../src/cutting/questions.ts';
 import { Rational } from '../../src/quantity/rational.ts';
@@ -30,9 +30,25 @@ describe('what is known of all stocks together is the weakest of what is known o
     });
 });
 
+// by hand: what costs `part` more than 1 is 100 × part % above it, told in two figures and never as less than it is
+test.each<[gap: string, percent: number, text: string]>([
+    ['12345/1000', 1300, '1300 %'], ['1', 100, '100 %'], ['3712/1000000', 0.38, '0.38 %'], ['38/10000', 0.38, '0.38 %'],
+    ['38000000000001/10000000000000000', 0.39, '0.39 %'], ['995/100000', 1, '1 %'], ['12/10000000', 0.00012, '0.00012 %'],
+    ['12/1000000000', 0.0000012, '0.0000012 %'], ['1/100000000', 0.000001, '0.000001 %'], ['1/1000000000000000', 0.000001, '0.000001 %'],
+    [`1/1${'0'.repeat(400)}`, 0.000001, '0.000001 %'],
+])('a plan that costs %s more than what none can cost less than', (gap, percent, text) => {
+    const known = knownBy(new Rational(1).add(new Rational(gap)), new Rational(1), 'money');
+    expect([known.as, known.percent]).toEqual(['within', percent]);
+    expect(knownText(known)).toBe(`at most ${text} above the cheapest possible`);
+});
+test('and one that costs no more is told without a percent', () => {
+    expect(knownText(knownBy(new Rational(1), new Rational(1), 'length'))).toBe('none shorter exists');
+});
+
 // 1125 over 1000 is 12.5 % above it; 10625 over 10000 is 6.25 %, told as 6.3
 test.each<[number, number, number | undefined]>([
     [1125, 1000, 12.5], [10_625, 10_000, 6.3], [3, 2, 50], [1000, 1000, undefined], [1000, 1001, undefined], [1000, 0, undefined],
+    [10_000_000_000_001, 10_000_000_000_000, 0.1],
 ])
 ('a plan of %i while none is known below %i', (cost, bound, percent) => {
     const asked = { problem: { items: [], strips: [], boards: [{ capacity: 1, cost, available: null, across: 0 }] }, layouts: [] } as Asked;
