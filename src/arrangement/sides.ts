@@ -20,13 +20,19 @@ export function sideRunOf({ flank, start, end, nth }: FlankStretch): SideRun[] {
 
 /**
  * The four-point rule: own face f and back k, the other's face F and back K. Mitered: f x F and k x K. Running past: f x K, k x K.
- * Butted against it, or dying into it: f x F, k x F.
+ * Butted against it, or dying into it: f x F, k x F. One that runs past where the other has no side ends at its bottom, where that is wider than
+ * the channel: it would be let into the side that is not there.
  */
-function endPoints({ face, back }: Flank, { other, cut }: Border): { face: Point; back: Point } | undefined {
-    const far = cut === 'past' ? other.back : other.face;
-    const behind = cut === 'butt' || cut === 'dies' ? other.face : other.back;
+function endPoints({ face, back }: Flank, { other, cut, endsSquare }: Border): { face: Point; back: Point } | undefined {
+    const behindIt = endsSquare && isLetIn(other) ? other.bottom : other.back;
+    const far = cut === 'past' ? behindIt : other.face;
+    const behind = cut === 'butt' || cut === 'dies' ? other.face : behindIt;
     const [onFace, onBack] = [crossing(face, far), crossing(back, behind)];
     return onFace && onBack && { face: onFace, back: onBack };
+}
+
+function isLetIn({ offsets }: Flank): boolean {
+    return offsets.back < offsets.bottom && offsets.bottom < offsets.face;
 }
 
 /** `coffers`: the numbers of those that it looks into. */

@@ -166,3 +166,35 @@ room den {
     const farther = crowded.replace('w5 17.5"', 'w5 25.5"').replaceAll('82.875"', '78.875"');
     expect((await house.look({ text: farther, shape: 'bay' })).refused).toEqual([]);
 });
+
+const COURT = room(`
+    w1 140" heading east
+    w2 156.25" heading south
+    w3 59.5" heading west
+    w4 47.875" heading north
+    w5 21" heading west
+    w6 47.875" heading south
+    w7 59.5" heading west
+    w8 156.25" heading north`, 'lines-north 62.25"\n    lines-east 104.125"\n    beams deep-let-in', 'kind band; stock board-8; splices never').replace('deep-butted', 'deep-let-in');
+
+test('sides beside a place without one leave room for the bottom that would be let into it', async () => {
+    const { of, told } = await pieces(COURT);
+    // line 1's bottom is 6 7/32" wide with 1/32" of play: half of 5 1/2" and 3/8" less 1/64" from its center at 62 1/4"
+    expect(inches(of('side-A-1-south')!.corners[1].x)).toBeCloseTo(62.25 - 2.75 - 0.375 + 1 / 64, 3);
+    expect(told).toEqual([]);
+});
+
+const ELL = room(`
+    w1 149" heading east
+    w2 108" heading south
+    w3 62" heading west
+    w4 12" heading south
+    w5 87" heading west
+    w6 120" heading north`, 'lines-north 82.75"\n    coffers-east 1\n    beams deep-under', 'kind band; stock board-8; splices never').replace('deep-butted', 'deep-under');
+
+test.each([['a band', ELL], ['half beams', ELL.replace('w4 12"', 'w4 16"').replace('w2 108"', 'w2 104"').replace('lines-north 82.75"', 'lines-north 79.5"').replace('kind band; stock board-8', 'kind half-beam; width 3.25"')]])(
+    'a bottom under the sides that stands out over the corner of %s, with whose face its beam is in line, is told', async (_, text) => {
+        expect((await house.look({ text, shape: 'L' })).refused).toEqual(['line-goes-nowhere']);
+        const clear = text.replace(/lines-north ([\d.]+)/, (__, at: string) => `lines-north ${Number(at) - 2.5}`);
+        expect((await house.look({ text: clear, shape: 'L' })).refused).toEqual([]);
+    });
