@@ -16,11 +16,17 @@ export function grazingTroubles(runs: readonly Run[], walls: readonly WallCarrie
     const corners = walls.map((wall, i) => {
         const before = walls[(i + walls.length - 1) % walls.length]!;
         const at = (edge: 'face' | 'bottom'): readonly Point[] => [before.right[edge]].flatMap(line => crossing(line, wall.right[edge]) ?? []);
-        return { wall, faces: [wall.start, ...at('face')], bottoms: [wall.start, ...at('bottom')], top: Math.min(topOfBottom(before), topOfBottom(wall)), foot: Math.max(footOf(before), footOf(wall)) };
+        return {
+            wall, faces: [wall.start, ...at('face')], bottoms: [wall.start, ...at('bottom')],
+            top: Math.min(topOfBottom(before), topOfBottom(wall)), foot: Math.max(footOf(before), footOf(wall)),
+        };
     });
     for (const { carrier, start, end } of runs) {
         const along = reach(start.point, end.point, carrier.direction), { top, foot } = bottomOf(carrier);
-        const between = (points: readonly Point[]): Point[] => points.filter(at => { const place = reach(start.point, at, carrier.direction); return place > 0 && place < along; });
+        const between = (points: readonly Point[]): Point[] => points.filter(at => {
+            const place = reach(start.point, at, carrier.direction);
+            return place > 0 && place < along;
+        });
         for (const corner of corners) {
             const faces = between(corner.faces), bottoms = corner.top < foot && top < corner.foot ? between(corner.bottoms) : [];
             const by = Math.floor(Math.max(
