@@ -26,14 +26,23 @@ export function cutAlong(solids: readonly Solid[], at: Point, way: Vector, [firs
             const spots = prism.outline.map(([x, y]) => ({ along: (x - at.x) * way.x + (y - at.y) * way.y, off: (x - at.x) * way.y - (y - at.y) * way.x }));
             const { top, foot } = prism, near = Math.min(...spots.map(({ off }) => off)), far = Math.max(...spots.map(({ off }) => off));
             if (far <= 0) continue;
-            const stretch = near < 0 ? cutOf(spots) : [Math.min(...spots.map(({ along }) => along)), Math.max(...spots.map(({ along }) => along))] as const;
+            const ends = near >= 0 && near < SAME && isSplicedAt(piece, spots), touching = ends ? spots.filter(({ off }) => off < near + SAME) : spots;
+            const stretch = near < 0 ? cutOf(spots) : [Math.min(...touching.map(({ along }) => along)), Math.max(...touching.map(({ along }) => along))] as const;
             if (!stretch || stretch[1] - stretch[0] < 2 || stretch[1] <= first || stretch[0] >= last) continue;
             const slice = { piece, from: Math.max(first, stretch[0]), to: Math.min(last, stretch[1]), top, foot, across };
-            if (near < 0) cut.push(slice);
+            if (near < 0 || ends) cut.push(slice);
             else if (near <= depth) beyond.push({ ...slice, far });
         }
     }
     return { cut, beyond: beyond.sort((a, b) => b.far - a.far) };
+}
+
+/** In ticks: what is nearer to the plane than this lies in it. */
+const SAME = 2;
+
+/** Whether it is spliced just at the plane: its end is seen there, as if it ran on. */
+function isSplicedAt({ ends }: Piece, spots: readonly { readonly off: number }[]): boolean {
+    return ends.some(({ how }) => how === 'splice') && spots.filter(({ off }) => off < SAME).length > 1;
 }
 
 /** Where an outline crosses the plane. */
