@@ -24,6 +24,14 @@ export function liesFlat({ part, lies }: Pick<Piece, 'part' | 'lies'>): boolean 
     return part === 'bottom' || part === 'blocking' || lies === true;
 }
 
+/** What its length over all is not: its face, its shorter edge where it lies, its back where that is shorter than what it takes of a board. */
+export function edgesText(piece: Pick<Piece, 'part' | 'lies' | 'cutFace' | 'cutBack' | 'cutOverall'>, print: (ticks: Ticks) => string): string {
+    const { cutFace, cutBack, cutOverall: overall } = piece;
+    if (cutFace === overall && cutBack === overall) return '';
+    const lies = liesFlat(piece), edge = (ticks: Ticks, name: string): string => (ticks === overall ? '' : `${name} ${print(ticks)}`);
+    return [edge(cutFace, lies ? 'edge' : 'face'), edge(cutBack, lies ? 'edge' : 'back')].filter(Boolean).join(', ');
+}
+
 /** How far the face ends short of the back at this end; negative: beyond it. */
 export function leanOf(end: EndCut, piece: Leaning): number {
     return acrossOf(piece) * Math.tan(degreesOf(end) * Math.PI / 180);

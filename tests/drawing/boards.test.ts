@@ -145,6 +145,17 @@ describe('labels', () => {
         expect(said(drawLabels(order, 'Plum Street 4')[0]!)).toEqual(['SIDE', 'fir-1x8 #1 · stop 1', 'B-3-north', `3' 4 1⁄2"`, `face 3' 3 3⁄4"`, 'left', 'sample: line B, bay 3, north side', 'Plum Street 4']);
     });
 
+    test('say of what lies and leans at its ends every edge that is shorter than what it takes of a board', () => {
+        const fir = stock({ name: 'fir-1x6', width: inches('5 1/2'), feet: [8] });
+        const of = (edges: Partial<Piece>): string[] =>
+            said(drawLabels(orderOf([piece('sample.bottom-2', fir, inches(50), { part: 'bottom', cutOverall: inches(50), ...edges })]), 'Plum Street 4')[0]!);
+        // longer at the east: all of it is that edge, and the other is short
+        expect(of({ cutFace: inches(50), cutBack: inches('49 7/8') })[4]).toBe(`edge 4' 1 7⁄8"`);
+        // leaning the same way at both ends it takes more than either edge
+        expect(of({ cutFace: inches('49 3/4'), cutBack: inches('49 7/8') })[4]).toBe(`edge 4' 1 3⁄4", edge 4' 1 7⁄8"`);
+        expect(of({ cutFace: inches(50), cutBack: inches(50) }).some(words => words.includes('edge'))).toBe(false);
+    });
+
     test('a bundle says how many, and what lines they are for', () => {
         const pine = stock({ name: 'pine-1x6', width: inches('5 1/2'), feet: [8] });
         const spacers = ['A-1-1', 'A-1-2', '2-1-1', '10-1-1'].map(name => piece(`sample.spacer-${name}`, pine, inches(5), { part: 'spacer', line: name.split('-')[0]! }));

@@ -98,8 +98,10 @@ test('half beams that are spliced just where the plane goes through are cut by i
         .replace('through north-south', 'through north-south; perimeter { kind half-beam; width 2 1/2" }');
     const [layout] = await layoutsOf(text), ceiling = layout!.ceiling!, pieces = takeOff(ceiling);
     expect(pieces.pieces.filter(({ on, part }) => on === 'north' && (part === 'bottom' || part === 'blocking')).map(({ id }) => id)).toHaveLength(4);
-    const { at, along } = meetingsOf(ceiling).find(({ title, places }) => title === 'A line ends at a half beam as deep' && places[0] === 'line 1 at wall north')!;
+    const atHalfBeam = meetingsOf(ceiling).find(({ title }) => title === 'A line ends at a half beam as deep')!, { at, along } = atHalfBeam;
+    expect(atHalfBeam.places[0]).toBe('line 1 at wall north');
     const { cut } = cutAlong(solidsOf(ceiling, pieces), at, along, [-8 * TICKS_PER_INCH, 8 * TICKS_PER_INCH], 4 * TICKS_PER_INCH);
-    const ofWall = cut.filter(({ piece }) => piece.on === 'north').map(({ piece, from, to, across }) => [piece.part, Math.round(1000 * (to - from) / TICKS_PER_INCH), across]);
+    const ofWall = cut.filter(({ piece }) => piece.on === 'north')
+        .map(({ piece, from, to, across }) => [piece.part, Math.round(1000 * (to - from) / TICKS_PER_INCH), across]);
     expect(ofWall).toEqual(expect.arrayContaining([['blocking', 2500, true], ['bottom', 2500, true], ['cleat', 750, true]]));
 });

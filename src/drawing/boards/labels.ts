@@ -12,7 +12,7 @@ import { PAPERS } from '../paper.ts';
 import { fitText } from '../text/fit-text.ts';
 import { textWidth } from '../text/measure-text.ts';
 import type { EndCut } from '../../takeoff/model.ts';
-import { degreesOf } from '../../takeoff/ends.ts';
+import { degreesOf, edgesText } from '../../takeoff/ends.ts';
 
 /** Labels on a sheet: a plain grid, to be cut apart along its lines. */
 interface LabelGrid { readonly paper: 'letter' | 'A4'; readonly columns: number; readonly rows: number }
@@ -84,7 +84,7 @@ function label({ laid, board, strip, step, bundle }: Labeled, order: SawOrder, j
     const part = (isBundle ? partsTitle(piece.part) : partTitle(piece.part)).toUpperCase();
     const mark = fitText(isBundle ? `${bundle.length} alike` : placeInRoom(piece), width, 23, 11, 600);
     const length = figureWithUnit(piece.cutOverall, show);
-    const face = piece.cutFace === piece.cutBack ? '' : `face ${figure(piece.cutFace, show)}`;
+    const after = textWidth(length, 12.5, 600) + 6, edges = fitText(edgesText(piece, ticks => figure(ticks, show)), width - after - SHAPE.width - 6, 8.6, 5);
     const where = fitText(`${piece.room}: ${isBundle ? linesOf(bundle) : piece.where}`, width, 7.4, 5.4);
     const work = fitText(piece.work.filter(each => each.kind !== 'rip' || strip.rippedTo === undefined).map(shortWork).join(', '), width * 0.62, 7, 5.4);
     const jobWords = fitText(job, width * 0.36, 6.4, 5);
@@ -93,7 +93,7 @@ function label({ laid, board, strip, step, bundle }: Labeled, order: SawOrder, j
         text([right, at.top + 13], boardWords.text, { size: boardWords.size, anchor: 'end', tone: 'soft' }),
         text([left, at.top + 36], mark.text, { size: mark.size, weight: 600 }),
         text([left, at.top + 53], length, { size: 12.5, weight: 600 }),
-        ...face === '' ? [] : [text([left + textWidth(length, 12.5, 600) + 6, at.top + 53], face, { size: 8.6 })],
+        ...edges.text === '' ? [] : [text([left + after, at.top + 53], edges.text, { size: edges.size })],
         ...silhouette(laid, right, at.top + 44),
         text([left, at.top + 66], where.text, { size: where.size, tone: 'soft' }),
         ...work.text === '' ? [] : [text([left, at.top + 78], work.text, { size: work.size })],

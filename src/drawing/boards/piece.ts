@@ -7,7 +7,7 @@ import { figure } from '../figures.ts';
 import { fitText } from '../text/fit-text.ts';
 import { textWidth } from '../text/measure-text.ts';
 import { xAt, type BoardView } from './view.ts';
-import { degreesOf, leanOf, liesFlat } from '../../takeoff/ends.ts';
+import { degreesOf, edgesText, leanOf, liesFlat } from '../../takeoff/ends.ts';
 
 const RING = 5.6;
 const PAD = 3;
@@ -83,7 +83,7 @@ function words(
         text([left + inset + PAD + RING, middle + 2.5], String(step), { size: atLeast(step > 99 ? 5.2 : 6.8), weight: 600, anchor: 'middle' }),
     ];
     const size = figure(piece.cutOverall, view.show);
-    const details = [size, piece.cutFace === piece.cutBack ? '' : `face ${figure(piece.cutFace, view.show)}`, piece.hand ?? ''].filter(Boolean).join(' · ');
+    const details = [size, edgesText(piece, ticks => figure(ticks, view.show)), piece.hand ?? ''].filter(Boolean).join(' · ');
     const twoLines = foot - top >= 20;
     if (twoLines) {
         const name = fitText(view.nameOf(piece), room, 8.4, atLeast(5.4), 600), below = fitText(details, room, 7.4, atLeast(5));
@@ -99,7 +99,7 @@ function words(
 }
 
 function titleOf({ piece, from, to }: LaidPiece, view: BoardView): string {
-    const mitered = piece.cutFace === piece.cutBack ? '' : `, face ${figure(piece.cutFace, view.show)}`;
+    const edges = edgesText(piece, ticks => figure(ticks, view.show));
     const marks = `marks at ${figure(roundTo(from, view.step), view.show)} and ${figure(roundTo(to, view.step), view.show)}`;
-    return `${view.nameOf(piece)}: ${figure(piece.cutOverall, view.show)}${mitered}${piece.hand ? `, ${piece.hand}` : ''}; ${marks}`;
+    return `${view.nameOf(piece)}: ${figure(piece.cutOverall, view.show)}${edges === '' ? '' : `, ${edges}`}${piece.hand ? `, ${piece.hand}` : ''}; ${marks}`;
 }

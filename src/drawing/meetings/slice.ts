@@ -27,7 +27,7 @@ export function cutAlong(solids: readonly Solid[], at: Point, way: Vector, [firs
             const { top, foot } = prism, near = Math.min(...spots.map(({ off }) => off)), far = Math.max(...spots.map(({ off }) => off));
             if (far <= 0) continue;
             const ends = near >= 0 && near < SAME && isSplicedAt(piece, spots), touching = ends ? spots.filter(({ off }) => off < near + SAME) : spots;
-            const stretch = near < 0 ? cutOf(spots) : [Math.min(...touching.map(({ along }) => along)), Math.max(...touching.map(({ along }) => along))] as const;
+            const alongs = touching.map(({ along }) => along), stretch = near < 0 ? cutOf(spots) : [Math.min(...alongs), Math.max(...alongs)] as const;
             if (!stretch || stretch[1] - stretch[0] < 2 || stretch[1] <= first || stretch[0] >= last) continue;
             const slice = { piece, from: Math.max(first, stretch[0]), to: Math.min(last, stretch[1]), top, foot, across };
             if (near < 0 || ends) cut.push(slice);

@@ -5,7 +5,7 @@ import { printInches, printLength, printRun, type Show, type Tape } from '../../
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
 import { placeInRoom } from '../../takeoff/ids.ts';
 import type { Consumable, Piece } from '../../takeoff/model.ts';
-import { degreesOf, isSlanted, liesFlat } from '../../takeoff/ends.ts';
+import { degreesOf, edgesText, isSlanted } from '../../takeoff/ends.ts';
 import { tapingOf } from '../../sawing/tape.ts';
 import { cautionsFor } from '../cautions.ts';
 import { titleOf, type House } from '../house.ts';
@@ -70,17 +70,9 @@ function head({ sample: p, pieces }: Batch, show: Show): string[] {
     const inches = show === 'feet-inches' && p.cutOverall >= TICKS_PER_FOOT ? `(${printInches(p.cutOverall)})` : '';
     return [
         `${pieces.length} x`, printLength(p.cutOverall, show), inches,
-        edgesText(p, show),
+        edgesText(p, ticks => printLength(ticks, show)),
         endsText(p), p.hand ?? '', p.ripped && !saysHowToRip(p) ? `rip to ${ripText(p, show)}` : '',
     ];
-}
-
-/** What its length is not: its face, its shorter edge where it lies, its back where that is shorter than what it takes. */
-function edgesText(piece: Piece, show: Show): string {
-    const { cutFace, cutBack, cutOverall: overall } = piece;
-    if (cutFace === overall && cutBack === overall) return '';
-    const lies = liesFlat(piece), edge = (ticks: Ticks, name: string): string => (ticks === overall ? '' : `${name} ${printLength(ticks, show)}`);
-    return [edge(cutFace, lies ? 'edge' : 'face'), edge(cutBack, lies ? 'edge' : 'back')].filter(Boolean).join(', ');
 }
 
 function saysHowToRip(p: Piece): boolean {
