@@ -34,6 +34,6 @@ export function linesOfCrossing<T extends { readonly name: string }>(name: strin
 }
 
 /** A coffer of the arrangement, with the box round it. */
-export function cofferOf({ number, outline }: Face): Coffer {
-    return { number, ...extentOf(outline), outline };
+export function cofferOf({ number, outline, holeOutlines }: Face): Coffer {
+    return { number, ...extentOf(outline), outline, holes: holeOutlines };
 }

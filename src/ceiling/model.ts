@@ -95,6 +95,8 @@ export interface Coffer {
     /** The box round it. */
     readonly west: Ticks; readonly east: Ticks; readonly north: Ticks; readonly south: Ticks;
     readonly outline: Polygon;
+    /** Within it, where lines that reach no wall stand in a ring. */
+    readonly holes: readonly Polygon[];
 }
 /** Where two lines cross, or one ends at the other. `flush`: equally deep, and neither dies into the other. */
 export interface Crossing<Of = Line> { readonly name: string; readonly ns: Of; readonly ew: Of; readonly flush: boolean }

@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { describe, expect, test } from 'vitest';
 import type { Ceiling } from '../../src/ceiling/model.ts';
+import { itemsExtent } from '../../src/drawing/extent.ts';
 import { drawSheets, type Sheet } from '../../src/drawing/index.ts';
 import { placeIn } from '../../src/plane/polygon.ts';
 import { takeOff } from '../../src/takeoff/take-off.ts';
@@ -110,4 +111,22 @@ test('lines at 45 degrees: by their centers along the wall at which they begin; 
     const words = texts(plan.items).map(run => run.text).join(' ');
     expect(words).toContain('along the wall at which they begin');
     expect(words).not.toContain('from the west and the north wall');
+});
+
+test('a coffer round a ring has its number beside the ring, and no other coffer has it', async () => {
+    const { plan } = await drawn(`${BEAM}
+room gallery {
+  wall north 16'
+  wall east 14'
+  ${grid(3)}
+  line 1 { from A; until B }
+  line 2 { from A; until B }
+  line A { from 1; until 2 }
+  line B { from 1; until 2 }
+}`);
+    const ring = groups(plan.items).filter(({ piece }) => piece?.includes('.side-')).flatMap(each => itemsExtent([each]) ?? []);
+    const west = Math.min(...ring.map(({ left }) => left)), east = Math.max(...ring.map(({ right }) => right));
+    const north = Math.min(...ring.map(({ top }) => top)), south = Math.max(...ring.map(({ foot }) => foot));
+    const inRing = (number: number) => texts([groupOf(plan, `coffer.${number}`)]).map(({ at: [x, y] }) => x > west && x < east && y > north && y < south);
+    expect([inRing(1), inRing(2)]).toEqual([[false, false], [true, true]]);
 });

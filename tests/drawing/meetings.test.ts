@@ -105,3 +105,13 @@ test('half beams that are spliced just where the plane goes through are cut by i
         .map(({ piece, from, to, across }) => [piece.part, Math.round(1000 * (to - from) / TICKS_PER_INCH), across]);
     expect(ofWall).toEqual(expect.arrayContaining([['blocking', 2500, true], ['bottom', 2500, true], ['cleat', 750, true]]));
 });
+
+test('of timbers it is told which is cut at which, and nothing of sides', async () => {
+    const text = RING.replace(/ {2}line[^}]*\}\n/gu, '').replace('beams plain', 'beams post')
+        .replace('room gallery', `stock fir-6x8 { thickness 5 1/2"; width 7 1/2"; lengths 20' }
+profile post { solid { stock fir-6x8 } }
+room gallery`);
+    const [layout] = await layoutsOf(text), ceiling = layout!.ceiling!, [crossing] = shownMeetings(ceiling, takeOff(ceiling));
+    expect([crossing!.meeting.title, ...crossing!.words])
+        .toEqual(['Lines cross: timbers', 'Timber of line 1: runs through.', 'Timber of line A: cut between, square.']);
+});

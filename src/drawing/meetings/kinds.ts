@@ -42,8 +42,9 @@ function atCrossing({ name, ns, ew, flush }: Crossing): readonly Found[] {
     const isCut = (line: Line, other: Line): boolean => line.passes.some(pass => pass.of === other.name && pass.cuts);
     const along = stems[0] !== stems[1] ? stems[0] ? ns : ew : isCut(ns, ew) ? ns : ew, other = along === ns ? ew : ns;
     const angle = between(unitOf(along), unitOf(other)), corners = along.section.profile.sides?.corners.value ?? 'mitered';
-    const how = flush ? `sides ${corners}` : along.section.depth.ticks === other.section.depth.ticks ? `line ${along.name} dies into line ${other.name}`
-        : 'the shallower dies into the deeper';
+    const isTimber = along.section.profile.solid !== undefined || other.section.profile.solid !== undefined;
+    const how = flush ? isTimber ? 'timbers' : `sides ${corners}`
+        : along.section.depth.ticks === other.section.depth.ticks ? `line ${along.name} dies into line ${other.name}` : 'the shallower dies into the deeper';
     const what = { crossing: 'Lines cross', tee: 'A line ends at another', ring: 'Two lines end at each other' }[kind];
     return [{
         kind, title: `${what}: ${how}${askew(angle)}`, place: name, at, along: unitOf(along), cut: along.name, carriers: [along.name, other.name],

@@ -18,14 +18,17 @@ export function meetingWords({ at, wide, carriers }: Meeting, ceiling: Ceiling, 
         return words.length === 0 ? [] : [`${name}: ${listed(words)}.`];
     };
     const lines = carriers.filter(name => ceiling.lines.some(line => line.name === name));
-    const lies = (part: 'bottom' | 'blocking', name: string): readonly string[] => {
-        const cut = lines.flatMap(line => told(part, `${name} of line ${line}`, line)), whole = lines.filter(line => !ends.some(({ piece }) => piece.part === part && piece.line === line) && pieces.some(piece => piece.part === part && piece.line === line));
+    const lies = (part: 'bottom' | 'blocking' | 'timber', name: string): readonly string[] => {
+        const isOf = (line: string) => (piece: Piece): boolean => piece.part === part && piece.line === line;
+        const cut = lines.flatMap(line => told(part, `${name} of line ${line}`, line));
+        const whole = lines.filter(line => !ends.some(({ piece }) => isOf(line)(piece)) && pieces.some(isOf(line)));
         return [...whole.map(line => `${name} of line ${line}: runs through.`), ...cut];
     };
     const along = ceiling.walls.some(({ name }) => carriers.includes(name));
     return [
-        ...told('side', 'Sides'), ...lies('bottom', 'Bottom'), ...lies('blocking', 'Blocking'), ...along && lines.length === 0 ? [...told('bottom', 'Bottoms'), ...told('blocking', 'Blocking')] : [],
-        ...told('band', 'Band'), ...told('trim', 'Trim'), ...depthWords(lines, ceiling, f),
+        ...told('side', 'Sides'), ...lies('timber', 'Timber'), ...lies('bottom', 'Bottom'), ...lies('blocking', 'Blocking'),
+        ...along && lines.length === 0 ? [...told('bottom', 'Bottoms'), ...told('blocking', 'Blocking')] : [],
+        ...told('band', 'Band'), ...told('molding', 'Molding'), ...told('trim', 'Trim'), ...depthWords(lines, ceiling, f),
     ];
 }
 

@@ -21,8 +21,11 @@ import { extentOf, toX, toY, type PlanView } from './view.ts';
 /** Number and size of each coffer, in its middle or, where something hangs there, beside it. */
 export function cofferLabels(ceiling: Ceiling, view: PlanView, show: Show, claims: Claims, least = 0): readonly Group[] {
     return ceiling.coffers.map(coffer => {
-        const inside = grown(extentOf(view, coffer), -3), outline = coffer.outline.map(({ x, y }): Point => [toX(view, x), toY(view, y)]);
-        const fits = (extent: Extent): boolean => within(extent, inside) && (isBox(coffer) || isInside(outline, grown(extent, 2)));
+        const inside = grown(extentOf(view, coffer), -3);
+        const drawn = (polygon: Coffer['outline']): Point[] => polygon.map(({ x, y }): Point => [toX(view, x), toY(view, y)]);
+        const outline = drawn(coffer.outline), holes = coffer.holes.map(drawn);
+        const fits = (extent: Extent): boolean => within(extent, inside) && (isBox(coffer) || isInside(outline, grown(extent, 2)))
+            && holes.every(hole => isBeside(hole, grown(extent, 2)));
         const runs = claims.placeFirst(cofferCandidates(ceiling, coffer, inside, show, least), fits) ?? [];
         return group(`coffer.${coffer.number}`, { title: `Coffer ${coffer.number}, ${sizeWords(ceiling, coffer, show)}` }, runs);
     });
@@ -56,11 +59,24 @@ function askewSizeOf(ceiling: Ceiling, coffer: Coffer): readonly Ticks[] | undef
     return isRectangular(coffer) ? [0, 1].map(i => roundTo(Math.round((long[i]! + long[i + 2]!) / 2), ceiling.room.job.cutTo.value)) : undefined;
 }
 
+/** None of it lies within the outline, as far as none of the outline's edges runs right through it. */
+function isBeside(outline: readonly Point[], extent: Extent): boolean {
+    const polygon = outline.map(inHundredths);
+    return cornersOf(extent).every(corner => placeIn(polygon, inHundredths(corner)) !== 'inside') && !outline.some(corner => has(extent, corner));
+}
+
 /** All of it lies within the outline, as far as none of the outline's edges runs right through it. */
-function isInside(outline: readonly Point[], { left, right, top, foot }: Extent): boolean {
-    const polygon = outline.map(inHundredths), has = (at: Point): boolean => placeIn(polygon, inHundredths(at)) === 'inside';
-    const corners: readonly Point[] = [[left, top], [right, top], [right, foot], [left, foot]];
-    return corners.every(has) && !outline.some(([x, y]) => x >= left && x <= right && y >= top && y <= foot);
+function isInside(outline: readonly Point[], extent: Extent): boolean {
+    const polygon = outline.map(inHundredths);
+    return cornersOf(extent).every(corner => placeIn(polygon, inHundredths(corner)) === 'inside') && !outline.some(corner => has(extent, corner));
+}
+
+function cornersOf({ left, right, top, foot }: Extent): readonly Point[] {
+    return [[left, top], [right, top], [right, foot], [left, foot]];
+}
+
+function has({ left, right, top, foot }: Extent, [x, y]: Point): boolean {
+    return x >= left && x <= right && y >= top && y <= foot;
 }
 
 /** Whole numbers, so that on which side of an edge a corner lies is exact. */
@@ -88,7 +104,7 @@ function* cofferCandidates(ceiling: Ceiling, coffer: Coffer, inside: Extent, sho
     const spots = [
         0, -0.25, 0.25,
     ].flatMap(right => [0, -0.27, 0.27].map((down): Point => [inside.left + width * (0.5 + right), inside.top + height * (0.5 + down)]));
-    if (!isBox(coffer)) {
+    if (!isBox(coffer) || coffer.holes.length > 0) {
         const more = [-0.35, -0.15, 0.15, 0.35].flatMap(right => [-0.38, -0.14, 0.14, 0.38].map(down => [right, down] as const));
         spots.push(...more.map(([right, down]): Point => [inside.left + width * (0.5 + right), inside.top + height * (0.5 + down)]));
     }
