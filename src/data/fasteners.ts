@@ -1,5 +1,5 @@
 import { inches, millimeters } from '../quantity/rational.ts';
-import type { Ticks } from '../quantity/ticks.ts';
+import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
 import type { Published } from './published.ts';
 
 interface Diameter extends Published { readonly ticks: Ticks }
@@ -26,3 +26,16 @@ const FINISH_NAILS: Readonly<Record<number, Diameter>> = {
 export function finishNail(gauge: number): Diameter | undefined {
     return Object.hasOwn(FINISH_NAILS, gauge) ? FINISH_NAILS[gauge] : undefined;
 }
+
+/**
+ * What holds a wood screw in side grain, reference value in pounds for each inch of thread in the wood, from the NDS's own specific
+ * gravity and the diameter of the shank. Not in end grain, and before the factors of the NDS. AWC NDS 2018, Eq. 12.2-2.
+ */
+export const screwWithdrawal = (gravity: number, diameter: Ticks): number => 2850 * gravity ** 2 * (diameter / TICKS_PER_INCH);
+export const WITHDRAWAL: Published = { source: 'AWC NDS 2018, Eq. 12.2-2', mark: 'read' };
+
+/** The factor for a load that stays, such as a ceiling beam's own weight. AWC NDS 2018, Table 2.3.2. */
+export const PERMANENT_LOAD = 0.9;
+
+/** How much of a wood screw's length has thread. AWC NDS 2018, Appendix L, from memory. */
+export const THREADED_SHARE = 2 / 3;

@@ -36,3 +36,37 @@ export const STRENGTH: Readonly<Record<string, Strength>> = {
     'white-fir': strength(0.39, 9_800, 1.50),
     'western-redcedar': strength(0.32, 7_500, 1.11),
 };
+
+/**
+ * Specific gravity that the NDS assigns to framing lumber for connections, for its withdrawal and bearing equations only, by the words that are
+ * stamped on it.
+ */
+const TABLE_12_3_3A = 'AWC NDS 2018, Table 12.3.3A';
+const assigned = (gravity: number): Published & { readonly gravity: number } => ({ gravity, source: TABLE_12_3_3A, mark: 'read' });
+
+export const JOIST_GRAVITY: Readonly<Record<string, Published & { readonly gravity: number }>> = {
+    'douglas-fir-larch': assigned(0.50),
+    'douglas-fir-larch-north': assigned(0.49),
+    'eastern-softwoods': assigned(0.36),
+    'hem-fir': assigned(0.43),
+    'northern-pine': assigned(0.42),
+    'ponderosa-pine': assigned(0.43),
+    'redwood': assigned(0.37),
+    'southern-pine': assigned(0.55),
+    'spruce-pine-fir': assigned(0.42),
+    'spruce-pine-fir-south': assigned(0.36),
+    'western-cedars': assigned(0.36),
+    'western-hemlock': assigned(0.47),
+};
+
+/**
+ * Pounds a cubic foot at 12 % moisture content: 1000 G (1 + 12/100) kg a cubic meter, Wood Handbook FPL-GTR-282 (2021), ch. 4, with the specific gravity
+ * of Table 5-3b. Of fiberboard 48, from memory. Undefined where no table has it.
+ */
+export function poundsPerCubicFoot(species: string): number | undefined {
+    const strength = Object.hasOwn(STRENGTH, species) ? STRENGTH[species] : undefined;
+    if (strength) return strength.gravity * 1.12 * WATER;
+    return species === 'mdf' ? 48 : undefined;
+}
+/** Pounds a cubic foot. */
+const WATER = 62.428;

@@ -237,6 +237,7 @@ export interface Room {
     readonly walls: readonly RoomWall[];
     readonly height?: Given<Ticks>;
     readonly covering?: { readonly kind: Given<string>; readonly thickness?: Given<Ticks> };
+    readonly joists?: Joists;
     readonly grid?: Grid;
     /** Trim that takes the place of the profile's. */
     readonly trim?: Trim;
@@ -256,6 +257,24 @@ export interface Room {
     /** Diagonals as they were measured, in the order of the text. */
     readonly diagonals: readonly Diagonal[];
 }
+/** A row of joists over the room, as far as it is said, and what was found to differ from it. */
+export interface Joists {
+    /** The words of their size. */
+    readonly at: Source;
+    readonly size: NominalSize;
+    readonly every: Given<Ticks>;
+    readonly running: Given<Direction>;
+    /** The center of the first one, from the side that they are counted from; undefined: nobody knows where they are. */
+    readonly first?: Given<Ticks>;
+    readonly from: Side;
+    /** Of the edge that screws go into: said, or of the published dressed size. */
+    readonly width?: Ticks;
+    /** The wood that is stamped on them. */
+    readonly of?: Given<string>;
+    readonly found: readonly FoundJoist[];
+}
+/** The center of a joist, from the side that the row is counted from. */
+export interface FoundJoist extends Given<Ticks> { readonly how: 'moved' | 'missing' | 'doubled' | 'extra' }
 export interface RoomWall {
     readonly name: string;
     /** Its name, where it is said. */

@@ -4,6 +4,7 @@ import { bandHitsCasing } from './band-hits-casing.ts';
 import { bandHitsCeiling } from './band-hits-ceiling.ts';
 import { bandTopShows } from './band-top-shows.ts';
 import { bitCrept } from './bit-crept.ts';
+import { blockingMissesJoist } from './blocking-misses-joist.ts';
 import { blockingOffWidth } from './blocking-off-width.ts';
 import { bottomGapShows } from './bottom-gap-shows.ts';
 import { bottomMissesRabbet } from './bottom-misses-rabbet.ts';
@@ -31,6 +32,7 @@ import { grooveTooHighForBottom } from './groove-too-high-for-bottom.ts';
 import { grooveWontTurn } from './groove-wont-turn.ts';
 import { groovesDontMeet } from './grooves-dont-meet.ts';
 import { jointOpens } from './joint-opens.ts';
+import { joistNotThere } from './joist-not-there.ts';
 import { lineGoesNowhere } from './line-goes-nowhere.ts';
 import { linesOverlap } from './lines-overlap.ts';
 import { longerThanTheBoard } from './longer-than-the-board.ts';
@@ -55,6 +57,7 @@ import { roomNotRectangular } from './room-not-rectangular.ts';
 import { roundingLeftOver } from './rounding-left-over.ts';
 import type { Rule } from './rule.ts';
 import { runPinchesChannel } from './run-pinches-channel.ts';
+import { screwFindsLittle } from './screw-finds-little.ts';
 import { sheetNotRipped } from './sheet-not-ripped.ts';
 import { shortABoard } from './short-a-board.ts';
 import { sideMissesBlocking } from './side-misses-blocking.ts';
@@ -75,17 +78,17 @@ import { wrappedHitsBottom } from './wrapped-hits-bottom.ts';
 
 /** Every rule of the checker, by name. */
 export const RULES: readonly Rule[] = [
-    allowUnused, badCount, bandHitsCasing, bandHitsCeiling, bandTopShows, bitCrept, blockingOffWidth, bottomGapShows, bottomMissesRabbet,
+    allowUnused, badCount, bandHitsCasing, bandHitsCeiling, bandTopShows, bitCrept, blockingMissesJoist, blockingOffWidth, bottomGapShows, bottomMissesRabbet,
     bottomOffSides, bottomWontFit,
     bottomsInUnlikePlaces, boxOffBlocking,
     cleatOffGauge, cleatOffStock, cleatsCrowdChannel, cleatsMeetInHalfBeam, cofferOffSize, cutFromOtherStock, cutNoLongerFits, cutTwice,
     cutWithoutRecord,
     depthsNearlyEqual, endCoffersDiffer, fixtureInBeam, fixtureOffCenter, fixtureOutsideRoom,
     gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn,
-    groovesDontMeet, jointOpens, lineGoesNowhere, linesOverlap, longerThanTheBoard,
+    groovesDontMeet, jointOpens, joistNotThere, lineGoesNowhere, linesOverlap, longerThanTheBoard,
     mdfEdgeFastening, nailShows, nailWontHold, noCeilingThere, noCofferSizeFits, noRate, noSuchPiece,
     notLaidOut, notPositive, notSupportedLayout, offcutTooShort, partVanishes, pieceMiscounted, piecesOverlap, pressAddsUp, pressLost, requireFails,
-    roomNotRectangular, roundingLeftOver, runPinchesChannel, sheetNotRipped, shortABoard, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
+    roomNotRectangular, roundingLeftOver, runPinchesChannel, screwFindsLittle, sheetNotRipped, shortABoard, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
     spliceInSight, tapeDoesntClose, taperShows, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush,
     unknownLine, unknownMeeting,
     wallsMakeNoRoom, wrappedHitsBottom,

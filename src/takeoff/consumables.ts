@@ -2,15 +2,15 @@ import type { Blocking, Nails, Profile } from '../job/model.ts';
 import { PLURAL } from '../job/part.ts';
 import { counted, listed } from '../plain/words.ts';
 import type { Given } from '../provenance/source.ts';
-import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
+import { TICKS_PER_INCH, TICKS_PER_MM } from '../quantity/ticks.ts';
+import { holdingOf } from './holding.ts';
+import { inRow, ONE_SCREW_UP_TO } from './in-row.ts';
 import type { Consumable, Joint, Piece } from './model.ts';
 import type { Setting } from './setting.ts';
 import { POCKET_SCREWS_A_SPACER } from './spacers.ts';
 import { wetGoods } from './wet-goods.ts';
 
 const PRACTICE = 'common practice, no source';
-/** Wider blocking takes two screws side by side. */
-const ONE_SCREW_UP_TO: Ticks = 3 * TICKS_PER_INCH;
 /** Rows of nails along a piece. */
 const ROWS = { side: 1, cleat: 1, bottom: 2, molding: 1, band: 2, trim: 1 } as const;
 const NAILS_A_SPACER_END = 2;
@@ -24,11 +24,6 @@ export function consumablesOf(pieces: readonly Piece[], joints: readonly Joint[]
         ...biscuits(joints), ...blockingScrews(pieces, setting), ...pocketScrews(pieces, setting),
         ...nails.map(({ nails }) => nails), ...wetGoods(pieces, joints, setting, holes),
     ];
-}
-
-/** A row of fasteners at most `every` apart, one at each end. */
-export function inRow(length: Ticks, every: Ticks): number {
-    return every > 0 ? Math.ceil(length / every) + 1 : 0;
 }
 
 function biscuits(joints: readonly Joint[]): Consumable[] {
@@ -51,14 +46,17 @@ function profileOf({ line, part, on }: Piece, { ceiling, beam }: Setting): Profi
 
 function blockingScrews(pieces: readonly Piece[], setting: Setting): Consumable[] {
     const counts = new Counts<NonNullable<Blocking['screws']>['value']>(screw => `#${screw.gauge} x ${setting.size(screw.length)} screws, blocking|${screw.every}`);
+    const holding = holdingOf(setting.ceiling, pieces), found = new Map(holding?.held.map(({ piece, screws }) => [piece, screws]));
     for (const piece of pieces) {
         const screws = piece.part === 'blocking' ? profileOf(piece, setting)?.blocking?.screws?.value : undefined;
-        if (screws) counts.add(screws, inRow(piece.back, screws.every) * (piece.width > ONE_SCREW_UP_TO ? 2 : 1));
+        // what finds no joist goes into backing that is still to come
+        if (screws) counts.add(screws, found.get(piece) || inRow(piece.back, screws.every) * (piece.width > ONE_SCREW_UP_TO ? 2 : 1));
     }
+    const twoAbreast = `two side by side where it is wider than ${setting.size(ONE_SCREW_UP_TO)}`;
     return counts.list((screws, what, count) => ({
         kind: 'screws', what, count, unit: 'pieces',
-        by: `at most ${setting.size(screws.every)} apart with one at each end of every piece, `
-            + `two side by side where it is wider than ${setting.size(ONE_SCREW_UP_TO)}; joists are not known`,
+        by: holding ? `one at every joist that the blocking crosses, ${twoAbreast}; at most ${setting.size(screws.every)} apart along a joist, and where there is none`
+            : `at most ${setting.size(screws.every)} apart with one at each end of every piece, ${twoAbreast}; joists are not known`,
         basis: PRACTICE,
     }));
 }

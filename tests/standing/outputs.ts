@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { PAGE_FORMATS } from '../../src/cli/commands/print.ts';
+import { LEAVES } from '../../src/pages/leaves/pages.ts';
 import { PAGES } from '../../src/pages/pages.ts';
 import { cofferwright } from '../cli/world.ts';
 
@@ -9,6 +10,7 @@ export const OUTPUTS: readonly { readonly argv: readonly string[]; readonly fold
     ...['cut-list', 'boards', 'saw', 'order', 'estimate'].flatMap(command => ['human', 'json', 'csv'].map(format => ({
         argv: [command, '--format', format, ...command === 'cut-list' ? [] : ['--quick']],
     }))),
+    ...['joists'].flatMap(command => ['human', 'json', 'csv'].map(format => ({ argv: [command, '--format', format] }))),
     ...['human', 'json'].map(format => ({ argv: ['dry-fit', '--format', format] })),
     { argv: ['saw', '--quick', '--sheets', 'sheets'], folder: 'sheets' },
     { argv: ['labels', '--quick', '--out', 'labels'], folder: 'labels' },
@@ -16,6 +18,7 @@ export const OUTPUTS: readonly { readonly argv: readonly string[]; readonly fold
     ...['gltf', 'ifc', 'svg'].map(format => ({ argv: ['model', '--format', format, '--out', 'models'], folder: 'models' })),
     ...Object.values(PAGES).flatMap(({ kind, exports }) => PAGE_FORMATS.filter(format => exports[format])
         .map(format => ({ argv: ['print', '--page', kind, '--format', format, '--quick', '--out', 'pages'], folder: 'pages' }))),
+    ...Object.keys(LEAVES).flatMap(kind => ['html', 'csv'].map(format => ({ argv: ['print', '--page', kind, '--format', format, '--out', 'pages'], folder: 'pages' }))),
     { argv: ['bid', '--quick', '--format', 'html', '--out', 'bids'], folder: 'bids', forClient: true },
 ];
 

@@ -135,7 +135,8 @@ room den "The den" {
   ceiling {
     height    8' 6"
     covering  gypsum thickness 1/2"
-    joists    2x8 every 16" running north-south first-center 9" from north
+    joists    2x8 every 16" running north-south first-center 9" from west of spruce-pine-fir
+    joist     58" found extra
   }
   grid {
     coffers-north  2

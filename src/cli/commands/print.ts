@@ -1,7 +1,8 @@
 import type { BoardPlan } from '../../cutting/model.ts';
 import type { Alternate } from '../../job/alternate.ts';
-import type { ExportFormat, RoomOnPage } from '../../pages/page.ts';
+import type { ExportFormat, Page, RoomOnPage } from '../../pages/page.ts';
 import { isOfHouse, type PaneKind } from '../../pages/kinds.ts';
+import { LEAVES, type LeafKind } from '../../pages/leaves/pages.ts';
 import { PAGES } from '../../pages/pages.ts';
 import { RoomsOnPages } from '../../pages/rooms.ts';
 import { Boards, type HouseToCut } from '../../pipeline/boards.ts';
@@ -13,20 +14,23 @@ import type { World } from '../world.ts';
 import { writeRoomFiles, type RoomFilesOptions } from '../room-files.ts';
 import type { Workspace } from '../workspace.ts';
 
-export const PRINTED_PAGES = Object.keys(PAGES) as PaneKind[];
+/** Those of the editor's panes, and those that are only printed. */
+export type PrintedKind = PaneKind | LeafKind;
+const PRINTED: Readonly<Record<PrintedKind, Pick<Page, 'exports' | 'showsBoards'> & { readonly kind?: PaneKind }>> = { ...PAGES, ...LEAVES };
+export const PRINTED_PAGES = Object.keys(PRINTED) as PrintedKind[];
 export const PAGE_FORMATS: readonly ExportFormat[] = ['html', 'svg', 'csv'];
-export interface PrintOptions extends RoomFilesOptions { readonly page: PaneKind; readonly format: ExportFormat; readonly quick: boolean }
+export interface PrintOptions extends RoomFilesOptions { readonly page: PrintedKind; readonly format: ExportFormat; readonly quick: boolean }
 
 /** A page of the editor's as a file for every room that is asked for; one for the house, with these rooms alone, where it shows the whole of it. */
 export async function print(options: PrintOptions, world: World): Promise<ExitCode> {
-    const page = PAGES[options.page], make = page.exports[options.format];
+    const page = PRINTED[options.page], make = page.exports[options.format];
     if (!make) throw new UsageError(`The page ${options.page} is kept as ${PAGE_FORMATS.filter(format => page.exports[format]).join(' or ')}, not as ${options.format}.`);
     let known: Known | undefined;
     return writeRoomFiles(options, world, 'Printing', async (ceiling, workspace) => {
         known ??= await knownOf(workspace, options, world);
         const { rooms } = known;
         const there = rooms.all().find(({ layout }) => layout.ceiling === ceiling), room = there && rooms.onPage(there);
-        if (!room || (isOfHouse(page.kind) && room.house[0]!.ceiling !== ceiling)) return [];
+        if (!room || (page.kind && isOfHouse(page.kind) && room.house[0]!.ceiling !== ceiling)) return [];
         const { name, bytes } = await make(room, undefined);
         const dot = name.lastIndexOf('.');
         return [{ names: [name.slice(0, dot)], ending: name.slice(dot + 1), content: bytes }];
@@ -41,7 +45,7 @@ async function knownOf(workspace: Workspace, { room: names, page, quick }: Print
     const ways = { closely: inspectClosely, nameOf: workspace.files.nameOf };
     const picked = names.length === 0 ? {} : { isWanted: (room: { readonly name: string }): boolean => names.includes(room.name) };
     const rooms = new RoomsOnPages(files, { ...ways, ...picked });
-    if (!PAGES[page].showsBoards) return { rooms };
+    if (!PRINTED[page].showsBoards) return { rooms };
     const all = housesIn(new RoomsOnPages(files, ways)), houses = housesIn(rooms);
     const boards = new Boards(all.map(toCut)), solve = solveBy({ quick }, world);
     world.terminal.progress(LOOKING);

@@ -14,7 +14,7 @@ import { descriptionOf, planLayers } from './plan.ts';
 import { extentOf, toX, toY } from './view.ts';
 
 /** The layers that may be left out, by the names of their groups: `layer.sides` and so on. */
-export const PLAN_LAYERS = ['blocking', 'bottoms', 'sides', 'trim', 'band', 'hidden', 'lines', 'coffers', 'lengths', 'fixtures', 'splices', 'dimensions'] as const;
+export const PLAN_LAYERS = ['blocking', 'bottoms', 'sides', 'trim', 'band', 'hidden', 'joists', 'lines', 'coffers', 'lengths', 'fixtures', 'splices', 'dimensions'] as const;
 export type PlanLayer = (typeof PLAN_LAYERS)[number];
 
 /** Least ground that a plan with its strings can be read on, in points; in a smaller pane it is shown smaller. */
@@ -51,7 +51,7 @@ export function drawPanePlan(
             })),
             layer('blocking', ofPart('blocking')), layer('bottoms', ofPart('bottom', 'timber')), layer('hidden', ofPart('spacer', 'cleat')),
             layer('trim', ofPart('trim')), layer('sides', ofPart('side', 'molding')), layer('band', ofPart('band')),
-            layer('lines', layers.lines), layer('coffers', layers.coffers), layer('lengths', layers.lengths), layer('fixtures', layers.fixtures),
+            ...layers.joists.length > 0 ? [layer('joists', layers.joists)] : [], layer('lines', layers.lines), layer('coffers', layers.coffers), layer('lengths', layers.lengths), layer('fixtures', layers.fixtures),
             layer('splices', layers.splices), layer('dimensions', layers.dimensions),
             group('foot', {}, footOf(ceiling, placed, area, foot, least)),
         ]),

@@ -1,5 +1,6 @@
 import { cutSizeOf } from '../../ceiling/coffer-size.ts';
 import { aroundWords } from '../../ceiling/around-words.ts';
+import { joistsOf } from '../../ceiling/joists.ts';
 import type { Ceiling } from '../../ceiling/model.ts';
 import type { RoomWall } from '../../job/model.ts';
 import { capitalized } from '../../plain/words.ts';
@@ -24,7 +25,7 @@ export function planStrip(
 ): readonly StripBlock[] {
     const show = ceiling.room.job.show.value;
     return [
-        { id: 'key', heading: 'KEY', rows: keyRows(ceiling, takeOff, fixtures, hidden) },
+        { id: 'key', heading: 'KEY', rows: keyRows(ceiling, takeOff, fixtures, { hidden, forClient }) },
         { id: 'notes', heading: 'NOTES', rows: numbered(noteWords(ceiling, takeOff, sections, show, forClient)) },
         ...forClient ? [] : [{ id: 'pieces', heading: 'PIECES', rows: countRows(takeOff) }],
         { id: 'fixtures', heading: 'FIXTURES, FROM THE NORTH-WEST CORNER', more: '… and more: see the job.', rows: fixtures.map(({ fixture, x, y }) => ({ kind: 'pair', left: fixture.name, right: `${figure(x, show)} east, ${figure(y, show)} south` })) },
@@ -32,7 +33,9 @@ export function planStrip(
     ];
 }
 
-function keyRows(ceiling: Ceiling, takeOff: TakeOff, fixtures: readonly PlacedFixture[], hidden: boolean): readonly StripRow[] {
+function keyRows(
+    ceiling: Ceiling, takeOff: TakeOff, fixtures: readonly PlacedFixture[], { hidden, forClient }: { readonly hidden: boolean; readonly forClient: boolean },
+): readonly StripRow[] {
     const has = (part: Part) => takeOff.pieces.some(piece => piece.part === part);
     const stretch = (pen: PenName, words: string): StripRow => ({ kind: 'sample', words, draw: (left, middle) => [line([left, middle], [left + SAMPLE_WIDTH, middle], pen)] });
     const middleOf = (draw: (x: number, y: number) => readonly Item[], words: string): StripRow => ({ kind: 'symbol', words, draw: (left, y) => draw(left + SYMBOL_WIDTH / 2, y) });
@@ -43,6 +46,7 @@ function keyRows(ceiling: Ceiling, takeOff: TakeOff, fixtures: readonly PlacedFi
         ...(has('bottom') || has('band') ? [stretch('thin', [has('bottom') ? 'edge of a bottom' : '', has('band') ? 'band' : '', 'joint'].filter(Boolean).join(', '))] : []),
         ...(has('trim') ? [stretch('fine', 'ceiling trim, miter')] : []),
         ...(hidden && (has('spacer') || has('cleat')) ? [stretch('hidden', 'hidden: spacer, cleat')] : []),
+        ...(!forClient && joistsOf(ceiling) ? [stretch('hidden', 'joist, over the ceiling')] : []),
         ...(ceiling.lines.length > 0 ? [stretch('center', 'center of a beam')] : []),
         ...inTwoColumns([
             ...(spliced ? [middleOf((x, y) => stroke([x, y]), 'splice')] : []),

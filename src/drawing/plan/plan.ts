@@ -20,6 +20,7 @@ import { lastPart } from '../source-reference.ts';
 import { ofWay } from './balloons.ts';
 import { centerLines } from './center-lines.ts';
 import { fixtureNames, fixturesAtWalls, fixtureSymbols, placedFixtures } from './fixtures.ts';
+import { joistLines } from './joists.ts';
 import { bottomLabels, cofferLabels } from './labels.ts';
 import { sectionMark, spliceMarks } from './marks.ts';
 import { pieces } from './pieces.ts';
@@ -65,15 +66,15 @@ export function sheetAfter(sheet: string, by: number): string {
 
 /** What a plan shows, in layers from the ceiling towards the eye. */
 interface PlanLayers {
-    readonly walls: Item; readonly pieces: readonly Item[]; readonly lines: readonly Item[]; readonly coffers: readonly Item[];
+    readonly walls: Item; readonly pieces: readonly Item[]; readonly joists: readonly Item[]; readonly lines: readonly Item[]; readonly coffers: readonly Item[];
     readonly lengths: readonly Item[];
     readonly fixtures: readonly Item[]; readonly splices: readonly Item[]; readonly marks: readonly Item[]; readonly dimensions: readonly Item[];
 }
 
 function drawing(layers: PlanLayers): readonly Item[] {
     return [
-        layers.walls, ...layers.pieces, ...layers.lines, ...layers.coffers, ...layers.lengths, ...layers.fixtures, ...layers.splices, ...layers.marks,
-        ...layers.dimensions,
+        layers.walls, ...layers.pieces, ...layers.joists, ...layers.lines, ...layers.coffers, ...layers.lengths, ...layers.fixtures, ...layers.splices,
+        ...layers.marks, ...layers.dimensions,
     ];
 }
 
@@ -95,11 +96,12 @@ export function planLayers(
     const names = fixtureNames(fixtures, view, room, claims, least), atWalls = fixturesAtWalls(standingAtWalls(ceiling), view, room, claims, fileName, least);
     const marks = sections.flatMap(({ lines, sheet }) => sectionMark(ceiling, lines[0]!, sheet, view, claims) ?? []);
     const splices = spliceMarks(ceiling, view);
+    const joists = options.forClient ? null : joistLines(ceiling, view, fileName);
     const offWall = wallThickness(view.pointsPerTick) + 3;
     return {
         walls: walls(ceiling, view, fileName),
         pieces: pieces(takeOff.pieces, view, { show, fileName, hidden: placed.hiddenLines }),
-        lines, coffers: numbers, lengths, fixtures: [...symbols, ...atWalls, ...names], splices: splices === null ? [] : [splices], marks,
+        joists: joists === null ? [] : [joists], lines, coffers: numbers, lengths, fixtures: [...symbols, ...atWalls, ...names], splices: splices === null ? [] : [splices], marks,
         dimensions: [...drawStack(placed.top, view.top, offWall), ...drawStack(placed.left, view.left, offWall), ...drawBesideWalls(placed.beside, view)],
     };
 }

@@ -10,6 +10,7 @@ import { wordsOf } from '../types/values.ts';
 import { Block, overruleBlock } from './block.ts';
 import { readFixture } from './fixture.ts';
 import { readGrid, type Walls } from './grid.ts';
+import { readJoists } from './joists.ts';
 import { warnNoEffect, warnUnusedOfFixture } from './no-effect.ts';
 import { fixtureNotComputed, measuredOf, notComputed } from './not-computed-yet.ts';
 import type { Raise } from './raised.ts';
@@ -33,14 +34,16 @@ export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job'
     const walls = readWalls(room, measured, (thing, said) => ownLine(room, thing, said, reader));
     const diagonals = readDiagonals(room), outline = outlineOf({ walls, diagonals });
     const [across, down] = outline && 'corners' in outline ? [outline.width, outline.length] : ['north', 'east'].map(name => walls.find(wall => wall.name === name)?.length?.value.ticks);
-    const ceiling = ceilingOf(room), things = room.block.fixtures.filter(thing => thing.name !== undefined);
+    const ofThisRoom: Raise = one => raise({ ...one, room: declaration.name ?? '' });
+    const ceiling = ceilingOf(room, ofThisRoom), things = room.block.fixtures.filter(thing => thing.name !== undefined);
     const fixtures = new Map(things.filter(thing => thing.kind === 'fixture' && !isBroken(thing)).flatMap(thing => {
         const said = saidAnew(room.block, thing) ?? thing, line = ownLine(room, thing, said, reader);
         if (!line) return [];
-        warnUnusedOfFixture(thing, said, line, one => raise({ ...one, room: declaration.name ?? '' }));
+        warnUnusedOfFixture(thing, said, line, ofThisRoom);
         return [[thing, readFixture(thing, line, { across, down, height: ceiling.height?.value })] as const];
     }));
-    const unknown = notComputedOf(declaration, { room, measured, placed: thing => fixtures.get(thing)?.atWall !== undefined }, reader, raise);
+    const placed = (thing: ast.Fixture): boolean => fixtures.get(thing)?.atWall !== undefined;
+    const unknown = notComputedOf(declaration, { room, measured, placed, hasJoists: ceiling.joists?.first !== undefined && ceiling.joists.width !== undefined }, reader, raise);
     const trim = room.inner('trim');
     const grid = readGrid(room, { fixtures, walls, own: perimetersOf(room, reader) }, declaration, raise);
     if (grid) checkWalls(declaration, walls, raise);
@@ -90,11 +93,11 @@ function ownLine(room: Reading, thing: ast.Fixture, said: ast.Fixture | ast.Line
     return kind && declaration && room.line(said, declaration, kind.name);
 }
 
-function ceilingOf(room: Reading): Pick<Room, 'height' | 'covering'> {
+function ceilingOf(room: Reading, raise: Raise): Pick<Room, 'height' | 'covering' | 'joists'> {
     const ceiling = room.inner('ceiling');
     if (!ceiling) return {};
-    const kind = ceiling.word<string>('covering'), thickness = ceiling.length('covering', 'thickness');
-    return { height: ceiling.length('height'), ...kind && { covering: { kind, ...thickness && { thickness } } } };
+    const kind = ceiling.word<string>('covering'), thickness = ceiling.length('covering', 'thickness'), joists = readJoists(ceiling, raise);
+    return { height: ceiling.length('height'), ...kind && { covering: { kind, ...thickness && { thickness } } }, ...joists && { joists } };
 }
 
 /** The block of a line, a board or a fixture, read as its own kind. */
@@ -194,16 +197,18 @@ interface SaidOfRoom {
     readonly room: Reading; readonly measured: Reading | undefined;
     /** Whether enough is said of what stands at a wall to be looked at. */
     placed(fixture: ast.Fixture): boolean;
+    /** Whether it is known where the joists are. */
+    readonly hasJoists: boolean;
 }
 
 /** What is said of the room and not computed: each is told, and what the layout has no error for goes with the room. */
-function notComputedOf({ name }: ast.Room, { room, measured, placed }: SaidOfRoom, reader: RoomReader, raise: Raise): Room['notComputed'] {
+function notComputedOf({ name }: ast.Room, { room, measured, placed, hasJoists }: SaidOfRoom, reader: RoomReader, raise: Raise): Room['notComputed'] {
     const found: Uncounted[] = [];
     const tell = (one: Uncounted): void => { found.push(one); };
     notComputed(room, tell);
     if (measured) notComputed(measured, tell);
     for (const block of ['ceiling', 'grid'] as const) {
-        for (const inner of [room.inner(block), measured?.inner(block)]) if (inner) notComputed(inner, tell);
+        for (const inner of [room.inner(block), measured?.inner(block)]) if (inner) notComputed(inner, tell, hasJoists ? ['joists'] : []);
     }
     for (const grid of [room.inner('grid'), measured?.inner('grid')]) {
         const perimeter = grid?.inner('perimeter');

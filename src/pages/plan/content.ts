@@ -53,6 +53,7 @@ function placesOf({ takeOff, ceiling, layout: { room } }: RoomOnPage): ReadonlyM
         ...takeOff.pieces.map(({ id, source }) => [id, source] as const),
         ...ceiling.walls.map(({ name, at }) => [`wall-ground.${name}`, at] as const),
         ...ceiling.lines.map(line => [`line.${line.name}`, placeOfLine(line, room)] as const),
+        ...room.joists ? [['joists', room.joists.at] as const] : [],
         ...room.fixtures.map(({ name, at }) => [`fixture.${name}`, at] as const),
         ...ceiling.coffers.map(({ number }) => [`ground.${number}`, division ?? room.grid?.at ?? room.at] as const),
         ...stringPlaces(room, 'across', north), ...stringPlaces(room, 'down', east),

@@ -29,7 +29,7 @@ function button(act: string, name: string, sign: string): Html {
 
 const layerNames: Readonly<Record<PlanLayer, () => string>> = {
     blocking: () => t('Blocking'), bottoms: () => t('Bottoms'), sides: () => t('Sides'), trim: () => t('Ceiling trim'), band: () => t('Band'), hidden: () => t('Spacers and cleats'), lines: () => t('Lines'),
-    coffers: () => t('Coffer sizes'), lengths: () => t('Lengths of bottoms'), fixtures: () => t('Fixtures'), splices: () => t('Splices'), dimensions: () => t('Dimensions'),
+    joists: () => t('Joists'), coffers: () => t('Coffer sizes'), lengths: () => t('Lengths of bottoms'), fixtures: () => t('Fixtures'), splices: () => t('Splices'), dimensions: () => t('Dimensions'),
 };
 
 function layerMenu(layers: readonly PlanLayer[], state: PlanState): Html {

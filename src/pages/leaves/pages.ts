@@ -1,0 +1,39 @@
+import { holdingContent } from '../../report/joists/content.ts';
+import { csvJoists } from '../../report/joists/csv.ts';
+import { joistsLeaf } from '../../report/joists/leaf.ts';
+import type { House, RoomPieces } from '../../report/house.ts';
+import type { Leaf } from '../../report/leaf.ts';
+import type { CsvText } from '../../text/fit.ts';
+import { fileName } from '../../text/file-name.ts';
+import type { Page, RoomOnPage } from '../page.ts';
+import { printedLeaf } from './printed.ts';
+
+/** Pages that are printed and have no pane. */
+export type LeafKind = 'joists';
+
+interface Made { leaf(house: House, room: RoomOnPage): Leaf; csv(house: House, room: RoomOnPage): CsvText }
+
+const MADE: Readonly<Record<LeafKind, Made>> = {
+    joists: {
+        leaf: (house, { ceiling, takeOff }) => joistsLeaf(house, () => holdingContent(ceiling, takeOff)),
+        csv: (house, { ceiling, takeOff }) => csvJoists([house], () => holdingContent(ceiling, takeOff)),
+    },
+};
+
+/** The files that each is kept as. */
+export const LEAVES: Readonly<Record<LeafKind, Pick<Page, 'exports'>>> = { joists: keptAs('joists') };
+
+function keptAs(kind: LeafKind): Pick<Page, 'exports'> {
+    return {
+        exports: {
+            html: room => ({ name: fileName(kind, room.layout.room.name, 'html'), bytes: printedLeaf(MADE[kind].leaf(houseOf(room), room)) }),
+            csv: room => ({ name: fileName(kind, room.layout.room.name, 'csv'), bytes: MADE[kind].csv(houseOf(room), room) }),
+        },
+    };
+}
+
+/** The room by itself. */
+function houseOf({ layout: { room }, takeOff, standing }: RoomOnPage): House {
+    const own: RoomPieces = { room, takeOff, standing };
+    return { job: room.job, rooms: [own], alternates: [] };
+}

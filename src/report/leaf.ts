@@ -1,0 +1,42 @@
+import type { House } from './house.ts';
+import { columns, wrap, type Paint } from './look.ts';
+import { standingText } from './standing.ts';
+import { cleanText } from '../text/clean-text.ts';
+import type { TerminalText } from '../text/fit.ts';
+import { terminalParagraphs } from '../text/terminal.ts';
+
+/** A page of tables and sentences about the rooms of one house: printed in a terminal here, on paper by `src/pages/leaves`. */
+export interface Leaf {
+    readonly title: string;
+    readonly house: House;
+    readonly sections: readonly LeafSection[];
+    /** How the figures are meant, and where they come from. */
+    readonly notes: readonly string[];
+    readonly cautions: readonly string[];
+}
+export interface LeafSection {
+    readonly heading: string;
+    readonly words: readonly string[];
+    readonly table?: { readonly head: readonly string[]; readonly rows: readonly (readonly string[])[]; /** Columns of figures. */ readonly figures: readonly number[] };
+    /** Under the table. */
+    readonly after?: readonly string[];
+}
+
+const WIDTH = 110;
+
+/** `lacks`: what follows where a room could not be laid out. */
+export function humanLeaves(leaves: readonly Leaf[], lacks: string, paint: Paint): TerminalText {
+    return terminalParagraphs(leaves.map(({ title, house: { rooms }, sections, notes, cautions }) => [
+        paint.strong(cleanText(title)),
+        ...standingText(rooms, { dont: 'build', lacks }, paint, WIDTH),
+        ...sections.flatMap(section => ['', ...sectionLines(section, paint)]),
+        ...notes.length > 0 ? ['', ...notes.flatMap(note => wrap(note, WIDTH)).map(paint.faint)] : [],
+        ...cautions.length > 0 ? ['', paint.strong('Take care'), ...cautions.flatMap(caution => wrap(caution, WIDTH - 2).map(line => `  ${line}`))] : [],
+    ]));
+}
+
+function sectionLines({ heading, words, table, after = [] }: LeafSection, paint: Paint): string[] {
+    const indented = (all: readonly string[]): string[] => all.flatMap(each => wrap(each, WIDTH - 2).map((line, i) => (i === 0 ? `  ${line}` : `    ${line}`)));
+    const rows = table ? columns([table.head, ...table.rows.map(row => row.map(cleanText))], table.figures) : [];
+    return [paint.strong(cleanText(heading)), ...indented(words), ...rows.map((row, i) => `  ${i === 0 ? paint.faint(row) : row}`), ...indented(after)];
+}

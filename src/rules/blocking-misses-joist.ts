@@ -1,0 +1,124 @@
+import type { LaidJoists } from '../ceiling/joists.ts';
+import type { Ceiling, Line } from '../ceiling/model.ts';
+import type { JobSettings } from '../job/model.ts';
+import { PLURAL } from '../job/part.ts';
+import { capitalized, counted, listed } from '../plain/words.ts';
+import type { Source } from '../provenance/source.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import { holdingOf, OFF_EDGE, type Held } from '../takeoff/holding.ts';
+import { defineRule, type Found } from './rule.ts';
+import { changed, HALL } from './support/examples.ts';
+import { replacing, spelled } from './support/fixes.ts';
+import { placeSaidOf } from './support/line-places.ts';
+import { sizesOf, type Sizes } from './support/words.ts';
+
+const joists = `  ceiling {
+    height  8' 6"
+    joists  2x8 every 16" running north-south first-center 13" from west
+  }
+`;
+const wrong = changed(HALL, `  wall east   9' 5"\n`, `  wall east   9' 5"\n${joists}`);
+
+const WAYS = 'cross-block between the joists, or have backing put in before the ceiling is closed';
+
+export const blockingMissesJoist = defineRule({
+    name: 'blocking-misses-joist',
+    severity: 'error',
+    title: 'Blocking runs between two joists, or far from one to the next',
+    explanation: `
+All that hangs there hangs on the screws through the blocking, and these hold in joists. A screw stays 3/8" off the edges of the joist
+and of the board, so blocking that runs along a joist finds it as long as
+
+    center of the blocking to center of the joist <= blocking/2 - 3/8" + joist/2 - 3/8"
+
+which is 1 3/4" for blocking of 3 1/2" and a joist of 1 1/2". Joists 16" apart, the first 13" from the west wall, stand at
+45" and 61": line 1 at 50 1/2" runs between them, and its blocking ends 2 1/2" from the nearest wood. Two coffers instead of three bring
+a line to 77", where there is a joist. Or move the line, cross-block between the joists, or add backing before the ceiling is closed.
+
+A short piece of blocking across the joists that lies between two of them finds none either. Where a joist is missing, so that blocking
+runs farther from one screw to the next than the joists are apart and than the profile's screws are, it is a **warning**.
+
+What was found to differ from the row is said by \`joist\`. What the joists themselves can carry is not computed: that is for licensed
+people and the local code to say.`,
+    wrong,
+    right: changed(wrong, 'coffers-north  3', 'coffers-north  2'),
+    basis: '3/8" off the edges of joist and board: common practice, no source. Geometry of the plan.',
+    check: {
+        room({ layout: { ceiling }, job, pieces }, report) {
+            const holding = ceiling?.room.joists?.first && holdingOf(ceiling, pieces());
+            if (!ceiling || !holding || holding.joists.all.length === 0) return;
+            const size = sizesOf(job);
+            for (const [of, held] of byBeam(holding.held)) {
+                const line = ceiling.lines.find(({ name }) => name === of), place = line && placeSaidOf(line, ceiling);
+                const at: { at: Source } = place ? { at: place.given.at } : { at: line?.at ?? ceiling.around[of]?.perimeter.at ?? ceiling.room.at };
+                const none = held.filter(({ finds }) => finds.length === 0), related = [{ at: holding.joists.said.at, message: 'the joists are set here' }];
+                if (none.length > 0) report({ ...at, related, ...whereNone(none, none.length === held.length, { of, line, ceiling, joists: holding.joists, job, size }) });
+                const most = Math.max(holding.joists.said.every.value, profileEvery(held, ceiling, line));
+                for (const { piece, open: { from, to } } of held.filter(({ finds }) => finds.length > 0).filter(({ open }) => open.to - open.from > most + TELLS).slice(0, MOST_TOLD)) {
+                    report({
+                        ...at, related, severity: 'warning',
+                        message: `The blocking of ${nameOf(of, line)}${piece.bay === null ? '' : ` in bay ${piece.bay}`} is without a screw for ${size(to - from)}, from ${size(from)} to ${size(to)} along it from its ${endOf(line)} end; the joists are ${size(holding.joists.said.every.value)} apart. ${capitalized(WAYS)}.`,
+                    });
+                }
+            }
+        },
+    },
+});
+
+/** Less than this is rounding. */
+const TELLS = 20;
+const MOST_TOLD = 3;
+
+function byBeam(held: readonly Held[]): Map<string, Held[]> {
+    const all = new Map<string, Held[]>();
+    for (const one of held) {
+        const of = one.piece.line ?? one.piece.on ?? '', before = all.get(of);
+        if (before) before.push(one);
+        else all.set(of, [one]);
+    }
+    return all;
+}
+
+function profileEvery(held: readonly Held[], { around }: Ceiling, line: Line | undefined): Ticks {
+    const on = held[0]?.piece.on, own = on ? around[on] : undefined;
+    return (line?.section ?? (own?.kind === 'half-beam' ? own.section : undefined))?.profile.blocking?.screws?.value.every ?? 0;
+}
+
+function nameOf(of: string, line: Line | undefined): string {
+    return line ? `line ${of}` : `the half beam along the ${of} wall`;
+}
+
+function endOf(line: Line | undefined): string {
+    return line?.runs === 'north-south' ? 'north' : line?.runs === 'east-west' ? 'west' : 'west or north';
+}
+
+interface Around { readonly of: string; readonly line: Line | undefined; readonly ceiling: Ceiling; readonly joists: LaidJoists; readonly job: JobSettings; readonly size: Sizes }
+
+/** Of pieces that find nothing: along the joists how far the line has to move, across them which pieces. */
+function whereNone(none: readonly Held[], all: boolean, { of, line, ceiling, joists, job, size }: Around): Pick<Found, 'message' | 'fixes'> {
+    const { runs } = joists, axis = runs === 'north-south' ? 'x' : 'y', [{ piece }] = none as [Held];
+    const places = piece.corners.map(corner => corner[axis]), low = Math.min(...places), high = Math.max(...places);
+    const isAlong = high - low <= piece.width + TELLS;
+    const bays = none.flatMap(({ piece: { bay } }) => bay ?? []), where = all ? '' : bays.length > 0 ? ` in ${bays.length === 1 ? 'bay' : 'bays'} ${listed(bays.map(String))}` : ` (${counted(none.length, 'piece')})`;
+    const name = nameOf(of, line);
+    if (!isAlong) {
+        return { message: `Nothing to screw to: the ${PLURAL.blocking} of ${name}${where} ${all ? 'lies' : 'lies there'} between two joists and crosses none; they are ${size(joists.said.every.value)} apart. ${capitalized(WAYS)}.` };
+    }
+    const center = (low + high) / 2, far = (joist: { center: Ticks }): number => Math.abs(joist.center - center);
+    const nearest = joists.all.reduce((best, joist) => (far(joist) < far(best) ? joist : best));
+    const apart = far(nearest) - piece.width / 2 - nearest.half, way = nearest.center < center ? WAY[runs][0] : WAY[runs][1];
+    const reach = Math.max(0, piece.width / 2 - OFF_EDGE) + Math.max(0, nearest.half - OFF_EDGE), step = job.cutTo.value;
+    const by = Math.ceil((far(nearest) - reach) / step) * step;
+    const found = apart > 0 ? `the nearest wood, the joist at ${size(Math.round(nearest.center))}, is ${size(Math.round(apart))} ${way} of it`
+        : `it ${apart < 0 ? 'laps' : 'only touches'} the joist at ${size(Math.round(nearest.center))}${apart < 0 ? ` by ${size(Math.round(-apart))}` : ''}, and a screw stays ${size(OFF_EDGE)} off the edges of both`;
+    const place = line && placeSaidOf(line, ceiling), moved = place && place.given.value + place.sign * (nearest.center < center ? -by : by);
+    const title = `Move ${name} ${size(by)} ${way}`;
+    return {
+        message: `Nothing to screw to: ${name}${where} runs along the joists, between two of them. Its blocking reaches from ${size(Math.round(low))} to ${size(Math.round(high))} from the ${WAY[runs][0]}; ${found}. `
+            + `${line ? `Move the line ${size(by)} ${way}, ` : ''}${line ? WAYS : capitalized(WAYS)}.`,
+        fixes: moved === undefined || moved <= 0 ? [] : replacing(place!.given, spelled(moved, job), title),
+    };
+}
+
+/** Across joists that run so: towards the side that places are counted from, and away from it. */
+const WAY = { 'north-south': ['west', 'east'], 'east-west': ['north', 'south'] } as const;

@@ -1,0 +1,20 @@
+import type { Ceiling, Line } from '../../ceiling/model.ts';
+import type { Given } from '../../provenance/source.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
+
+/** The words that say where a line along the compass stands, and what it takes there to move it to the east or south: more, or less. */
+export interface PlaceSaid { readonly given: Given<Ticks>; readonly sign: 1 | -1 }
+
+/** Undefined of a line that stands where the grid divides the room, or is placed from another line. */
+export function placeSaidOf({ name, runs, low, high }: Line, { room, width, length }: Ceiling): PlaceSaid | undefined {
+    const whole = runs === 'north-south' ? width : length, center = (low + high) / 2;
+    const spacing = runs === 'north-south' ? room.grid?.north : room.grid?.east;
+    const own = room.lines.findLast(line => line.name === name)?.place?.by;
+    const all = own ? [own] : spacing?.by === 'lines' ? spacing.centers : [];
+    const near = (place: Ticks): boolean => Math.abs(place - center) <= 1;
+    for (const given of all) {
+        if (near(given.value)) return { given, sign: 1 };
+        if (near(whole - given.value)) return { given, sign: -1 };
+    }
+    return undefined;
+}

@@ -1,0 +1,73 @@
+import type { Ceiling } from '../ceiling/model.ts';
+import { joistsOf, type Joist, type LaidJoists } from '../ceiling/joists.ts';
+import type { Profile } from '../job/model.ts';
+import { inches } from '../quantity/rational.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import type { Piece } from './model.ts';
+import { inRow, ONE_SCREW_UP_TO } from './in-row.ts';
+
+/** What a screw stays off the edges of a joist, and off the edges and the ends of a board. Common practice, no source. */
+export const OFF_EDGE: Ticks = inches('3/8');
+/** Less of an angle than this, as its sine, and a board runs along a joist rather than across it: 20 degrees. */
+const ALONG = 0.342;
+
+/** One piece of blocking, and what of it is under wood. Places along it count from its west or north end. */
+export interface Held {
+    readonly piece: Piece;
+    /** In the order in which they lie along the piece. */
+    readonly finds: readonly Found[];
+    /** Screws into joists; null where the profile says none. */
+    readonly screws: number | null;
+    /** The longest stretch without a screw: from a screw, or an end of the piece, to the next. */
+    readonly open: { readonly from: Ticks; readonly to: Ticks };
+}
+/** A joist that a screw finds, and from where to where along the piece. */
+export interface Found { readonly joist: Joist; readonly from: Ticks; readonly to: Ticks; readonly along: boolean; readonly screws: number | null }
+
+/**
+ * Which joists each piece of blocking finds, and how many screws go into them: one at every joist that it crosses, two side by side where it is wider than
+ * 3"; along a joist a row of them, as far apart as the profile says. Undefined where nobody knows where the joists are.
+ */
+export function holdingOf(ceiling: Ceiling, pieces: readonly Piece[]): Holding | undefined {
+    const joists = joistsOf(ceiling);
+    if (!joists) return undefined;
+    const blocking = pieces.filter(({ part }) => part === 'blocking');
+    return { joists, held: blocking.map(piece => heldOf(piece, joists, profileOf(piece, ceiling)?.blocking?.screws?.value.every)) };
+}
+export interface Holding { readonly joists: LaidJoists; readonly held: readonly Held[] }
+
+/** The profile of the line or half beam that a piece of blocking carries. */
+export function profileOf({ line, on }: Piece, { lines, around }: Ceiling): Profile | undefined {
+    const wall = on === null ? undefined : around[on];
+    return line === null ? wall?.kind === 'half-beam' ? wall.section.profile : undefined : lines.find(({ name }) => name === line)?.section.profile;
+}
+
+function heldOf(piece: Piece, { runs, all }: LaidJoists, every: Ticks | undefined): Held {
+    const [a, b, c, d] = piece.corners, start = { x: (a.x + d.x) / 2, y: (a.y + d.y) / 2 }, end = { x: (b.x + c.x) / 2, y: (b.y + c.y) / 2 };
+    const length = Math.hypot(end.x - start.x, end.y - start.y);
+    if (length === 0) return { piece, finds: [], screws: every === undefined ? null : 0, open: { from: 0, to: 0 } };
+    const axis = runs === 'north-south' ? 'x' : 'y', other = axis === 'x' ? 'y' : 'x';
+    const slope = (end[axis] - start[axis]) / length, across = Math.abs((end[other] - start[other]) / length);
+    const along = Math.abs(slope) < ALONG, sideways = across * Math.max(0, piece.width / 2 - OFF_EDGE);
+    const finds = all.flatMap(joist => {
+        const reach = Math.max(0, joist.half - OFF_EDGE) + sideways, off = joist.center - start[axis];
+        const [from, to] = Math.abs(slope) < 1e-9 ? Math.abs(off) <= reach ? [0, length] : [1, 0]
+            : slope > 0 ? [(off - reach) / slope, (off + reach) / slope] : [(off + reach) / slope, (off - reach) / slope];
+        const first = Math.max(OFF_EDGE, from), last = Math.min(length - OFF_EDGE, to);
+        if (first > last) return [];
+        const screws = every === undefined ? null : along ? inRow(last - first, every) : piece.width > ONE_SCREW_UP_TO ? 2 : 1;
+        return [{ joist, from: Math.round(first), to: Math.round(last), along, screws }];
+    }).sort((one, two) => one.from - two.from);
+    return { piece, finds, screws: every === undefined ? null : finds.reduce((sum, { screws }) => sum + screws!, 0), open: openOf(finds, Math.round(length)) };
+}
+
+/** A joist that is crossed holds at its middle; along one there is no more than a screw's spacing between two. */
+function openOf(finds: readonly Found[], length: Ticks): Held['open'] {
+    const places = finds.map(({ from, to, along }) => (along ? [from, to] as const : [(from + to) / 2, (from + to) / 2] as const));
+    let reached = 0, open = { from: 0, to: 0 };
+    for (const [from, to] of [...places, [length, length] as const]) {
+        if (from - reached > open.to - open.from) open = { from: Math.round(reached), to: Math.round(from) };
+        reached = Math.max(reached, to);
+    }
+    return open;
+}
