@@ -8,6 +8,8 @@ import { terminalParagraphs } from '../text/terminal.ts';
 /** A page of tables and sentences about the rooms of one house: printed in a terminal here, on paper by `src/pages/leaves`. */
 export interface Leaf {
     readonly title: string;
+    /** Whose it is: the job. */
+    readonly of: string;
     readonly house: House;
     readonly sections: readonly LeafSection[];
     /** How the figures are meant, and where they come from. */
@@ -26,8 +28,8 @@ const WIDTH = 110;
 
 /** `lacks`: what follows where a room could not be laid out. */
 export function humanLeaves(leaves: readonly Leaf[], lacks: string, paint: Paint): TerminalText {
-    return terminalParagraphs(leaves.map(({ title, house: { rooms }, sections, notes, cautions }) => [
-        paint.strong(cleanText(title)),
+    return terminalParagraphs(leaves.map(({ title, of, house: { rooms }, sections, notes, cautions }) => [
+        paint.strong(`${title}  ${cleanText(of)}`),
         ...standingText(rooms, { dont: 'build', lacks }, paint, WIDTH),
         ...sections.flatMap(section => ['', ...sectionLines(section, paint)]),
         ...notes.length > 0 ? ['', ...notes.flatMap(note => wrap(note, WIDTH)).map(paint.faint)] : [],

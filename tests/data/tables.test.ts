@@ -4,10 +4,10 @@ import { biscuitOf, BISCUIT_SIZES, CUTTER_RADIUS, slotDepth, slotLength } from '
 import { boardFeet } from '../../src/data/board-measure.ts';
 import { CURRENCIES } from '../../src/data/currencies.ts';
 import { dressedSize } from '../../src/data/dressed-sizes.ts';
-import { finishNail, screwShank } from '../../src/data/fasteners.ts';
+import { finishNail, PERMANENT_LOAD, screwShank, screwWithdrawal } from '../../src/data/fasteners.ts';
 import { MOVEMENT } from '../../src/data/movement.ts';
 import { citation } from '../../src/data/published.ts';
-import { STRENGTH } from '../../src/data/species.ts';
+import { JOIST_GRAVITY, poundsPerCubicFoot, STRENGTH } from '../../src/data/species.ts';
 import { CofferTerminals } from '../../src/language/generated/ast.ts';
 import { printAmount } from '../../src/quantity/money.ts';
 import { inches, millimeters, Rational } from '../../src/quantity/rational.ts';
@@ -130,6 +130,28 @@ describe('fasteners', () => {
         expect(finishNail(17)).toBeUndefined();
         expect(screwShank(13)).toBeUndefined();
         expect(screwShank(Number.NaN)).toBeUndefined();
+    });
+
+    test.each(checksOf('fasteners', /^fast\.(nds|etb)\.screw/))('%s: %s', (_id, _source, value) => {
+        expectNear(screwWithdrawal(input(value, 'G'), input(value, 'D') * TICKS_PER_INCH), value);
+    });
+
+    test.each(checksOf('fasteners', /^fast\.nds\.CD\.permanent/))('%s: %s', (_id, _source, value) => { expectNear(PERMANENT_LOAD, value); });
+
+    test.each(checksOf('fasteners', /^fast\.nds\.G\./))('%s: %s', (id, _source, value) => {
+        expectNear(JOIST_GRAVITY[id.split('.')[3]!.replace(/-\((.*)\)$/, '-$1')]!.gravity, value);
+    });
+
+    test('every wood of joists that can be said has its figure', () => {
+        const vocabulary = readFileSync(new URL('../../src/language/builtin/builtin.coffer', import.meta.url), 'utf8');
+        const words = /words JoistWood \{([^}]*)\}/.exec(vocabulary)![1]!.split(',').map(word => word.trim());
+        expect(Object.keys(JOIST_GRAVITY).sort()).toEqual([...words].sort());
+    });
+
+    test('a board of yellow-poplar, 3/4" x 5 1/2", weighs 0.841 lb a foot (evaluated from the Wood Handbook\'s density, 29.4 lb a cubic foot)', () => {
+        expect(poundsPerCubicFoot('yellow-poplar')).toBeCloseTo(29.4, 1);
+        expect(poundsPerCubicFoot('yellow-poplar')! * 0.75 * 5.5 / 144).toBeCloseTo(0.841, 3);
+        expect(poundsPerCubicFoot('toString')).toBeUndefined();
     });
 });
 

@@ -1,13 +1,14 @@
 import type { Leaf, LeafSection } from '../../report/leaf.ts';
 import { standingNotice, standingOfRooms } from '../../report/standing.ts';
 import type { HtmlText } from '../../text/fit.ts';
+import { capitalized } from '../../plain/words.ts';
 import { attributes, html, type Html } from '../shared/html.ts';
 import { printable } from '../shared/printable.ts';
 
 /** A page of tables and sentences as one HTML file that prints well. */
-export function printedLeaf({ title, house: { rooms }, sections, notes, cautions }: Leaf): HtmlText {
+export function printedLeaf({ title, of, house: { rooms }, sections, notes, cautions }: Leaf): HtmlText {
     return printable({
-        title, landscape: true, notice: standingNotice(standingOfRooms(rooms)), style: STYLE,
+        title: `${capitalized(title.toLowerCase())}: ${of}`, landscape: true, notice: standingNotice(standingOfRooms(rooms)), style: STYLE,
         body: html`${sections.map(sectionMarkup)}
 ${notes.map(note => html`<p class="soft">${note}</p>`)}
 ${cautions.length > 0 && html`<section><h2>Take care</h2><ul>${cautions.map(caution => html`<li>${caution}</li>`)}</ul></section>`}`,

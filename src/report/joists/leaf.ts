@@ -14,10 +14,10 @@ import type { BeamHolding, RoomHolding } from './content.ts';
 export function joistsLeaf(house: House, holdingOf: (room: RoomPieces) => RoomHolding | undefined): Leaf {
     const rooms = house.rooms.map(room => ({ room, holding: holdingOf(room) })), { job } = house, known = rooms.some(({ holding }) => holding);
     return {
-        title: `WHAT HOLDS IT  ${titleOf(job)}`, house,
+        title: 'WHAT HOLDS IT', of: titleOf(job), house,
         sections: rooms.map(({ room, holding }) => sectionOf(room, holding, job)),
         notes: known ? [
-            `A screw stays ${printLength(OFF_EDGE, job.show.value)} off the edges of joist and board: common practice, no source. Weights: dressed boards at 12 % moisture content, Wood Handbook FPL-GTR-282 (2021), Table 5-3b; without fasteners, glue, paint and what is hung there later.`,
+            `A screw stays ${printLength(OFF_EDGE, job.show.value)} off the edges of joist and board: common practice, no source. Weights: dressed boards at 12% moisture content, Wood Handbook FPL-GTR-282 (2021), Table 5-3b; without fasteners, glue, paint and what is hung there later.`,
             `Published withdrawal value of a wood screw in side grain: ${citation(WITHDRAWAL)}, W = 2850 G² D in pounds for each inch of thread, times the thread in wood (two thirds of a screw's length at most: Appendix L, from memory), times 0.9 for a load that stays (Table 2.3.2). It is told beside the weight as information: it is no design, and says nothing of what the joists, the covering or the fasteners here can carry.`,
         ] : [],
         cautions: known ? [
