@@ -31,7 +31,8 @@ export const joistsOf: (ceiling: { readonly room: Room; readonly width: Ticks; r
     const row: (Joist | null)[] = Array.from({ length: Math.max(0, count) }, (_, i) => ({ center: place(first + i * every), half }));
     const taken = new Set<number>(), extra: Joist[] = [], astray: LaidJoists['astray'][number][] = [];
     for (const found of said.found) {
-        const i = Math.round((found.value - first) / every), isNear = row[i] !== undefined && !taken.has(i) && Math.abs(found.value - first - i * every) * 2 <= every;
+        const i = Math.round((found.value - first) / every), off = Math.abs(found.value - first - i * every);
+        const isNear = row[i] !== undefined && !taken.has(i) && off * 2 <= every;
         const joist: Joist = { center: place(found.value), half: found.how === 'doubled' ? said.width : half, found };
         if (found.value > across) astray.push({ found, why: 'outside' });
         else if (found.how === 'extra') extra.push(joist);

@@ -19,7 +19,8 @@ export interface Leaf {
 export interface LeafSection {
     readonly heading: string;
     readonly words: readonly string[];
-    readonly table?: { readonly head: readonly string[]; readonly rows: readonly (readonly string[])[]; /** Columns of figures. */ readonly figures: readonly number[] };
+    /** `figures`: columns that are set to the right. */
+    readonly table?: { readonly head: readonly string[]; readonly rows: readonly (readonly string[])[]; readonly figures: readonly number[] };
     /** Under the table. */
     readonly after?: readonly string[];
 }

@@ -52,9 +52,11 @@ people and the local code to say.`,
                 const line = ceiling.lines.find(({ name }) => name === of), place = line && placeSaidOf(line, ceiling);
                 const at: { at: Source } = place ? { at: place.given.at } : { at: line?.at ?? ceiling.around[of]?.perimeter.at ?? ceiling.room.at };
                 const none = held.filter(({ finds }) => finds.length === 0), related = [{ at: holding.joists.said.at, message: 'the joists are set here' }];
-                if (none.length > 0) report({ ...at, related, ...whereNone(none, none.length === held.length, { of, line, ceiling, joists: holding.joists, job, size }) });
+                const around = { of, line, ceiling, joists: holding.joists, job, size };
+                if (none.length > 0) report({ ...at, related, ...whereNone(none, none.length === held.length, around) });
                 const most = Math.max(holding.joists.said.every.value, profileEvery(held, ceiling, line));
-                for (const { piece, open: { from, to } } of held.filter(({ finds }) => finds.length > 0).filter(({ open }) => open.to - open.from > most + TELLS).slice(0, MOST_TOLD)) {
+                const farApart = held.filter(({ finds, open }) => finds.length > 0 && open.to - open.from > most + TELLS);
+                for (const { piece, open: { from, to } } of farApart.slice(0, MOST_TOLD)) {
                     report({
                         ...at, related, severity: 'warning',
                         message: `The blocking of ${nameOf(of, line)}${piece.bay === null ? '' : ` in bay ${piece.bay}`} is without a screw for ${size(to - from)}, from ${size(from)} to ${size(to)} along it from its ${endOf(line)} end; the joists are ${size(holding.joists.said.every.value)} apart. ${capitalized(WAYS)}.`,
@@ -92,7 +94,11 @@ function endOf(line: Line | undefined): string {
     return line?.runs === 'north-south' ? 'north' : line?.runs === 'east-west' ? 'west' : 'west or north';
 }
 
-interface Around { readonly of: string; readonly line: Line | undefined; readonly ceiling: Ceiling; readonly joists: LaidJoists; readonly job: JobSettings; readonly size: Sizes }
+interface Around {
+    readonly of: string; readonly line: Line | undefined;
+    readonly ceiling: Ceiling; readonly joists: LaidJoists;
+    readonly job: JobSettings; readonly size: Sizes;
+}
 
 /** Of pieces that find nothing: along the joists how far the line has to move, across them which pieces. */
 function whereNone(none: readonly Held[], all: boolean, { of, line, ceiling, joists, job, size }: Around): Pick<Found, 'message' | 'fixes'> {

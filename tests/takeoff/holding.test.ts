@@ -99,7 +99,8 @@ describe('what the blocking finds', () => {
 
 /** Whether a screw at this place of the plan, inside of the piece by 3/8" on all sides, has so much joist on all sides too. */
 function isInWood(piece: Piece, s: number, t: number, ceiling: Ceiling): number | undefined {
-    const [a, b, c, d] = piece.corners, start = { x: (a.x + d.x) / 2, y: (a.y + d.y) / 2 }, end = { x: (b.x + c.x) / 2, y: (b.y + c.y) / 2 }, long = Math.hypot(end.x - start.x, end.y - start.y);
+    const [a, b, c, d] = piece.corners, start = { x: (a.x + d.x) / 2, y: (a.y + d.y) / 2 }, end = { x: (b.x + c.x) / 2, y: (b.y + c.y) / 2 };
+    const long = Math.hypot(end.x - start.x, end.y - start.y);
     const u = { x: (end.x - start.x) / long, y: (end.y - start.y) / long }, at = { x: start.x + u.x * s - u.y * t, y: start.y + u.y * s + u.x * t };
     const { all, runs: way } = joistsOf(ceiling)!;
     return all.find(({ center, half }) => Math.abs(at[way === 'north-south' ? 'x' : 'y'] - center) <= half - OFF_EDGE)?.center;
@@ -113,9 +114,11 @@ test('whatever the room: a screw that is tried by hand in wood is in a joist tha
         const ceiling = inspect(readFile(workspace.document('den.coffer'))).layouts[0]?.ceiling;
         if (!ceiling) return;
         for (const { piece, finds } of holdingOf(ceiling, takeOffOf(ceiling).pieces)!.held) {
-            const [a, b, c, d] = piece.corners, long = Math.hypot((b.x + c.x - a.x - d.x) / 2, (b.y + c.y - a.y - d.y) / 2), room = piece.width / 2 - OFF_EDGE;
+            const [a, b, c, d] = piece.corners, room = piece.width / 2 - OFF_EDGE;
+            const long = Math.hypot((b.x + c.x - a.x - d.x) / 2, (b.y + c.y - a.y - d.y) / 2);
             for (let i = 0; i < 12 && long > 3 * OFF_EDGE; i++) {
-                const s = OFF_EDGE + (long - 2 * OFF_EDGE) * shares.next().value!, t = room * (2 * shares.next().value! - 1), center = isInWood(piece, s, t, ceiling);
+                const s = OFF_EDGE + (long - 2 * OFF_EDGE) * shares.next().value!, t = room * (2 * shares.next().value! - 1);
+                const center = isInWood(piece, s, t, ceiling);
                 tried++;
                 if (center === undefined) continue;
                 inWood++;

@@ -66,7 +66,8 @@ export function sheetAfter(sheet: string, by: number): string {
 
 /** What a plan shows, in layers from the ceiling towards the eye. */
 interface PlanLayers {
-    readonly walls: Item; readonly pieces: readonly Item[]; readonly joists: readonly Item[]; readonly lines: readonly Item[]; readonly coffers: readonly Item[];
+    readonly walls: Item; readonly pieces: readonly Item[]; readonly joists: readonly Item[]; readonly lines: readonly Item[];
+    readonly coffers: readonly Item[];
     readonly lengths: readonly Item[];
     readonly fixtures: readonly Item[]; readonly splices: readonly Item[]; readonly marks: readonly Item[]; readonly dimensions: readonly Item[];
 }
@@ -101,7 +102,8 @@ export function planLayers(
     return {
         walls: walls(ceiling, view, fileName),
         pieces: pieces(takeOff.pieces, view, { show, fileName, hidden: placed.hiddenLines }),
-        joists: joists === null ? [] : [joists], lines, coffers: numbers, lengths, fixtures: [...symbols, ...atWalls, ...names], splices: splices === null ? [] : [splices], marks,
+        joists: joists === null ? [] : [joists],
+        lines, coffers: numbers, lengths, fixtures: [...symbols, ...atWalls, ...names], splices: splices === null ? [] : [splices], marks,
         dimensions: [...drawStack(placed.top, view.top, offWall), ...drawStack(placed.left, view.left, offWall), ...drawBesideWalls(placed.beside, view)],
     };
 }

@@ -43,7 +43,8 @@ export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job'
         return [[thing, readFixture(thing, line, { across, down, height: ceiling.height?.value })] as const];
     }));
     const placed = (thing: ast.Fixture): boolean => fixtures.get(thing)?.atWall !== undefined;
-    const unknown = notComputedOf(declaration, { room, measured, placed, hasJoists: ceiling.joists?.first !== undefined && ceiling.joists.width !== undefined }, reader, raise);
+    const hasJoists = ceiling.joists?.first !== undefined && ceiling.joists.width !== undefined;
+    const unknown = notComputedOf(declaration, { room, measured, placed, hasJoists }, reader, raise);
     const trim = room.inner('trim');
     const grid = readGrid(room, { fixtures, walls, own: perimetersOf(room, reader) }, declaration, raise);
     if (grid) checkWalls(declaration, walls, raise);

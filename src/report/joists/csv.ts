@@ -14,7 +14,8 @@ export function csvJoists(houses: readonly House[], holdingOf: (room: RoomPieces
         return {
             standing: room.standing,
             rows: (holding?.beams ?? []).flatMap(beam => beam.pieces.flatMap(({ piece, finds }) => {
-                const own = { room: room.room.name, beam: beam.of, piece: piece.id, unit: unitOf(show), thread_in_wood: beam.thread === null ? null : decimal(beam.thread, show) };
+                const thread = beam.thread === null ? null : decimal(beam.thread, show);
+                const own = { room: room.room.name, beam: beam.of, piece: piece.id, unit: unitOf(show), thread_in_wood: thread };
                 if (finds.length === 0) return [rowOf(HEADER, { ...own, way: 'none', screws: 0 })];
                 return finds.map(({ joist, from, to, along, screws }) => rowOf(HEADER, {
                     ...own, joist_center: decimal(joist.center, show), from: decimal(from, show), to: decimal(to, show), way: along ? 'along' : 'across', screws,

@@ -16,20 +16,27 @@ export function jsonJoists(houses: readonly House[], holdingOf: (room: RoomPiece
     return printJson<JoistsJson>({
         version: 1, kind: 'cofferwright.joists', standing: standingJson(standingOfRooms(houses.flatMap(({ rooms }) => rooms))),
         rooms: houses.flatMap(({ job, rooms }) => rooms.map((room): HoldingRoomJson => {
-            const holding = holdingOf(room), show = job.show.value, length = (ticks: Ticks): LengthJson => lengthJson(Math.round(ticks), Math.round(ticks), show);
+            const holding = holdingOf(room);
+            const length = (ticks: Ticks): LengthJson => lengthJson(Math.round(ticks), Math.round(ticks), job.show.value);
             return {
                 ...roomHead(room, room.takeOff !== undefined, job, files),
                 joists: holding ? {
                     running: holding.joists.runs, source: sourceJson(holding.joists.said.at, files),
-                    all: holding.joists.all.map(({ center, half, found }) => ({ center: length(center), width: length(2 * half), found: found && found.how !== 'missing' ? found.how : null })),
+                    all: holding.joists.all.map(({ center, half, found }) => ({
+                        center: length(center), width: length(2 * half), found: found && found.how !== 'missing' ? found.how : null,
+                    })),
                 } : null,
                 beams: holding?.beams.map(beam => ({
-                    line: beam.isLine ? beam.of : null, wall: beam.isLine ? null : beam.of, screws: beam.screws, thread: beam.thread === null ? null : length(beam.thread),
+                    line: beam.isLine ? beam.of : null, wall: beam.isLine ? null : beam.of,
+                    screws: beam.screws, thread: beam.thread === null ? null : length(beam.thread),
                     pounds: rounded(beam.pounds), poundsPerFoot: rounded(beam.poundsPerFoot), poundsPerScrew: rounded(beam.poundsPerScrew),
-                    withdrawal: beam.withdrawal && { perInch: rounded(beam.withdrawal.perInch)!, ofScrew: rounded(beam.withdrawal.ofScrew)!, source: WITHDRAWAL.source },
+                    withdrawal: beam.withdrawal
+                        && { perInch: rounded(beam.withdrawal.perInch), ofScrew: rounded(beam.withdrawal.ofScrew), source: WITHDRAWAL.source },
                     pieces: beam.pieces.map(({ piece, screws, finds, open }) => ({
                         id: piece.id, screws, open: { from: length(open.from), to: length(open.to) },
-                        finds: finds.map(find => ({ center: length(find.joist.center), from: length(find.from), to: length(find.to), along: find.along, screws: find.screws })),
+                        finds: finds.map(({ joist, from, to, along, screws: into }) => ({
+                            center: length(joist.center), from: length(from), to: length(to), along, screws: into,
+                        })),
                     })),
                 })) ?? [],
             };

@@ -60,7 +60,8 @@ export function nameOf({ of, isLine }: Pick<BeamHolding, 'of' | 'isLine'>): stri
 /** `crosses 7 joists in 3 pieces`; `runs along 1 joist`. */
 export function findsWords({ pieces }: BeamHolding): string {
     const finds = pieces.flatMap(piece => piece.finds), none = pieces.filter(piece => piece.finds.length === 0).length;
-    const along = new Set(finds.filter(find => find.along).map(({ joist }) => joist.center)).size, across = new Set(finds.filter(find => !find.along).map(({ joist }) => joist.center)).size;
+    const found = (isAlong: boolean): number => new Set(finds.filter(find => find.along === isAlong).map(({ joist }) => joist.center)).size;
+    const along = found(true), across = found(false);
     const words = [...across > 0 ? [`crosses ${counted(across, 'joist')}`] : [], ...along > 0 ? [`runs along ${counted(along, 'joist')}`] : []];
     const lost = none === 0 ? [] : [none === pieces.length ? 'finds no joist' : `${counted(none, 'piece')} of ${pieces.length} finds none`];
     return [...words, ...lost].join('; ');
