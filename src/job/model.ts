@@ -2,6 +2,9 @@ import type Fraction from 'fraction.js';
 import type { Measure } from '../quantity/measure.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Given, Source } from '../provenance/source.ts';
+import type { Corner, Direction } from './compass.ts';
+import type { Fixture } from './fixture.ts';
+import type { Joists } from './joists.ts';
 import type { Rates } from './rates.ts';
 import type { NotComputed } from './not-computed.ts';
 import type { Part } from './part.ts';
@@ -11,10 +14,9 @@ import type { Part } from './part.ts';
  * What the text does not (yet) say, or says wrongly, is undefined: whoever reads it skips what is unknown and stays
  * silent, because the language has already reported it. Lengths in ticks.
  */
-export type Direction = 'north-south' | 'east-west';
-export type Side = 'north' | 'east' | 'south' | 'west';
-export type Corner = 'north-west' | 'north-east' | 'south-west' | 'south-east';
-export const SIDES: readonly Side[] = ['north', 'east', 'south', 'west'];
+export { SIDES, type Corner, type Direction, type Side } from './compass.ts';
+export type { AtWall, Fixture } from './fixture.ts';
+export type { FoundJoist, Joists } from './joists.ts';
 
 /** Settings of the house; where no `job` is in reach the built-in defaults stand. */
 export interface JobSettings {
@@ -257,24 +259,6 @@ export interface Room {
     /** Diagonals as they were measured, in the order of the text. */
     readonly diagonals: readonly Diagonal[];
 }
-/** A row of joists over the room, as far as it is said, and what was found to differ from it. */
-export interface Joists {
-    /** The words of their size. */
-    readonly at: Source;
-    readonly size: NominalSize;
-    readonly every: Given<Ticks>;
-    readonly running: Given<Direction>;
-    /** The center of the first one, from the side that they are counted from; undefined: nobody knows where they are. */
-    readonly first?: Given<Ticks>;
-    readonly from: Side;
-    /** Of the edge that screws go into: said, or of the published dressed size. */
-    readonly width?: Ticks;
-    /** The wood that is stamped on them. */
-    readonly of?: Given<string>;
-    readonly found: readonly FoundJoist[];
-}
-/** The center of a joist, from the side that the row is counted from. */
-export interface FoundJoist extends Given<Ticks> { readonly how: 'moved' | 'missing' | 'doubled' | 'extra' }
 export interface RoomWall {
     readonly name: string;
     /** Its name, where it is said. */
@@ -360,30 +344,6 @@ export interface CrossingSpec {
     readonly name: string;
     readonly at: Source;
     readonly through?: Given<string>;
-}
-export interface Fixture {
-    readonly name: string;
-    readonly at: Source;
-    readonly kind: string;
-    /** Centre, from the room's north-west corner: x to the east, y to the south. */
-    readonly x?: Ticks; readonly y?: Ticks;
-    readonly diameter?: Given<Ticks>;
-    readonly width?: Given<Ticks>;
-    readonly keepClear?: Given<Ticks>;
-    readonly wants?: Given<'coffer-center' | 'beam-center' | 'anywhere'>;
-    /** Of what stands at a wall, where its line says enough of it. */
-    readonly atWall?: AtWall;
-}
-/** What stands at a wall: a casing, a cabinet, a soffit, a pocket, a stair opening. */
-export interface AtWall {
-    readonly wall: Given<string>;
-    /** Where it begins: so far from the end of the wall that lies that way. Not said, nor its width: all along the wall. */
-    readonly begins?: Given<Ticks>; readonly from: Corner;
-    readonly width?: Given<Ticks>;
-    /** Out from the wall. */
-    readonly depth: Ticks;
-    /** From the ceiling down to its top: of a casing or a cabinet. */
-    readonly below?: Ticks;
 }
 export interface MeasuredBoard {
     readonly name: string;

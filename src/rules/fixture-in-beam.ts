@@ -1,6 +1,6 @@
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
-import { hits, placed, type Hit } from './support/in-the-way.ts';
+import { footOf, hits, placed, type Hit } from './support/in-the-way.ts';
 import { sizesOf } from './support/words.ts';
 import { listed } from '../plain/words.ts';
 
@@ -10,7 +10,6 @@ const wrong = changed(HALL, `  wall east   9' 5"\n`, `  wall east   9' 5"\n  fix
 const ADVICE: Readonly<Record<string, string>> = {
     'sprinkler': 'How near a beam a sprinkler may be, and who moves it, is for the code in force and a licensed sprinkler contractor to say.',
     'smoke-alarm': 'Where an alarm may hang is for the code in force and its maker to say.',
-    'junction-box': 'It would be buried, and a box has to stay reachable (NEC 314.29, from memory): have it moved or keep an access, as the local code and a licensed electrician say.',
     'access-panel': 'It could not be opened any more.',
     'register': 'The beam would block it.',
 };
@@ -27,26 +26,30 @@ center; where that meets a beam, one of the two has to move. Where only its \`ke
 A light of 6" across, 4' 4" from the west wall, reaches from 4' 1" to 4' 7"; line 1 stands from 4' to 4' 5". Move the light 4" east,
 or the line. The same is checked for every alternate, and shown at the words that cause it.
 
-A junction box under a beam would be buried, and boxes have to stay reachable. What may be near a sprinkler, an alarm or a recessed light is
+A junction box under a beam would be buried: see \`box-buried\`. The blades of a fan turn below beams that are less deep than it \`hangs\`.
+What may be near a sprinkler, an alarm or a recessed light is
 for the code in force and licensed people to say; the program only says where things meet.`,
     wrong,
     right: changed(wrong, `at 4' 4", 2' 3"`, `at 2', 2' 3"`),
-    basis: 'Geometry of the plan. Boxes stay reachable: NEC 314.29, from memory; the local code decides.',
+    basis: 'Geometry of the plan. What may be near a fixture: the local code decides.',
     check: {
         room({ layout: { room, ceiling }, job }, report) {
             if (!ceiling) return;
             const size = sizesOf(job);
             for (const one of placed(room.fixtures)) {
-                const { fixture: { name, kind, at, keepClear, wants }, half } = one;
+                const { fixture: { name, kind, at, keepClear, wants, hangs }, half } = one;
                 if (wants?.value === 'beam-center') continue;
                 // a fixture whose size nobody says is a point
-                const touching = hits(one, half, ceiling), clear = keepClear?.value ?? 0;
-                const near = touching.length > 0 ? touching : hits(one, half + clear, ceiling);
+                const reached = hits(one, half, ceiling), clear = keepClear?.value ?? 0;
+                // the blades of a fan turn below beams that are less deep than it hangs; what it hangs by does not
+                const touching = hangs && kind === 'fan' ? reached.filter(hit => footOf(hit) >= hangs.value || hits(one, 0, ceiling).some(({ on }) => on === hit.on)) : reached;
+                if (kind === 'junction-box' && touching.length > 0) continue;        // box-buried says it
+                const near = touching.length > 0 ? touching : clear > 0 && reached.length === 0 ? hits(one, half + clear, ceiling) : [];
                 if (near.length === 0) continue;
                 const within = touching.length > 0;
                 const where = within ? `where ${placeOf(near)} ${near.length > 1 ? 'go' : 'goes'}` : `closer to ${placeOf(near)} than the ${size(clear)} to be kept clear`;
                 const what = `${name}${half > 0 ? `, ${size(2 * half)} across,` : ''} is ${where}`;
-                const crossing = near.filter(({ on }) => 'name' in on).length > 1;
+                const crossing = new Set(near.flatMap(({ on }) => ('runs' in on ? [on.runs] : []))).size > 1;
                 report({
                     at, severity: within ? 'error' : 'warning',
                     message: `${what}${crossing ? ', at their crossing' : ''}. It is clear ${listed(near.map(({ by, way }) => `${size(Math.ceil(by / job.cutTo.value) * job.cutTo.value)} farther ${way}`))}; or move the beam. ${ADVICE[kind] ?? ''}`.trim(),

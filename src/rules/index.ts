@@ -12,6 +12,7 @@ import { bottomOffSides } from './bottom-off-sides.ts';
 import { bottomWontFit } from './bottom-wont-fit.ts';
 import { bottomsInUnlikePlaces } from './bottoms-in-unlike-places.ts';
 import { boxOffBlocking } from './box-off-blocking.ts';
+import { boxBuried } from './box-buried.ts';
 import { cleatOffGauge } from './cleat-off-gauge.ts';
 import { cleatOffStock } from './cleat-off-stock.ts';
 import { cleatsCrowdChannel } from './cleats-crowd-channel.ts';
@@ -31,8 +32,10 @@ import { grooveLeavesNoLip } from './groove-leaves-no-lip.ts';
 import { grooveTooHighForBottom } from './groove-too-high-for-bottom.ts';
 import { grooveWontTurn } from './groove-wont-turn.ts';
 import { groovesDontMeet } from './grooves-dont-meet.ts';
+import { headroom } from './headroom.ts';
 import { jointOpens } from './joint-opens.ts';
 import { joistNotThere } from './joist-not-there.ts';
+import { lightTooNearWood } from './light-too-near-wood.ts';
 import { lineGoesNowhere } from './line-goes-nowhere.ts';
 import { linesOverlap } from './lines-overlap.ts';
 import { longerThanTheBoard } from './longer-than-the-board.ts';
@@ -80,12 +83,12 @@ import { wrappedHitsBottom } from './wrapped-hits-bottom.ts';
 export const RULES: readonly Rule[] = [
     allowUnused, badCount, bandHitsCasing, bandHitsCeiling, bandTopShows, bitCrept, blockingMissesJoist, blockingOffWidth, bottomGapShows, bottomMissesRabbet,
     bottomOffSides, bottomWontFit,
-    bottomsInUnlikePlaces, boxOffBlocking,
+    bottomsInUnlikePlaces, boxBuried, boxOffBlocking,
     cleatOffGauge, cleatOffStock, cleatsCrowdChannel, cleatsMeetInHalfBeam, cofferOffSize, cutFromOtherStock, cutNoLongerFits, cutTwice,
     cutWithoutRecord,
     depthsNearlyEqual, endCoffersDiffer, fixtureInBeam, fixtureOffCenter, fixtureOutsideRoom,
     gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn,
-    groovesDontMeet, jointOpens, joistNotThere, lineGoesNowhere, linesOverlap, longerThanTheBoard,
+    groovesDontMeet, headroom, jointOpens, joistNotThere, lightTooNearWood, lineGoesNowhere, linesOverlap, longerThanTheBoard,
     mdfEdgeFastening, nailShows, nailWontHold, noCeilingThere, noCofferSizeFits, noRate, noSuchPiece,
     notLaidOut, notPositive, notSupportedLayout, offcutTooShort, partVanishes, pieceMiscounted, piecesOverlap, pressAddsUp, pressLost, requireFails,
     roomNotRectangular, roundingLeftOver, runPinchesChannel, screwFindsLittle, sheetNotRipped, shortABoard, sideMissesBlocking, slotsWontFit, spacerHitsCleat,

@@ -22,7 +22,7 @@ export interface Held {
     readonly open: { readonly from: Ticks; readonly to: Ticks };
 }
 /** A joist that a screw finds, and from where to where along the piece. */
-export interface Found { readonly joist: Joist; readonly from: Ticks; readonly to: Ticks; readonly along: boolean; readonly screws: number | null }
+interface Found { readonly joist: Joist; readonly from: Ticks; readonly to: Ticks; readonly along: boolean; readonly screws: number | null }
 
 /**
  * Which joists each piece of blocking finds, and how many screws go into them: one at every joist that it crosses, two side by side where it is wider than
@@ -34,10 +34,10 @@ export function holdingOf(ceiling: Ceiling, pieces: readonly Piece[]): Holding |
     const blocking = pieces.filter(({ part }) => part === 'blocking');
     return { joists, held: blocking.map(piece => heldOf(piece, joists, profileOf(piece, ceiling)?.blocking?.screws?.value.every)) };
 }
-export interface Holding { readonly joists: LaidJoists; readonly held: readonly Held[] }
+interface Holding { readonly joists: LaidJoists; readonly held: readonly Held[] }
 
 /** The profile of the line or half beam that a piece of blocking carries. */
-export function profileOf({ line, on }: Piece, { lines, around }: Ceiling): Profile | undefined {
+function profileOf({ line, on }: Piece, { lines, around }: Ceiling): Profile | undefined {
     const wall = on === null ? undefined : around[on];
     return line === null ? wall?.kind === 'half-beam' ? wall.section.profile : undefined : lines.find(({ name }) => name === line)?.section.profile;
 }

@@ -5,7 +5,7 @@ import { TICKS_PER_FOOT } from '../quantity/ticks.ts';
 import type { Piece } from './model.ts';
 
 /** What hangs on a line or on a half beam, in pounds; `unknown`: names of stocks of which no species is said, or no table has its weight. */
-export interface Hanging { readonly pounds: number; readonly unknown: readonly string[] }
+interface Hanging { readonly pounds: number; readonly unknown: readonly string[] }
 
 /**
  * Weight of everything that a beam carries, its blocking, its sides, and the trim along it, by the beam's line or wall: full sections of dressed boards at

@@ -15,7 +15,7 @@ import { writeRoomFiles, type RoomFilesOptions } from '../room-files.ts';
 import type { Workspace } from '../workspace.ts';
 
 /** Those of the editor's panes, and those that are only printed. */
-export type PrintedKind = PaneKind | LeafKind;
+type PrintedKind = PaneKind | LeafKind;
 const PRINTED: Readonly<Record<PrintedKind, Pick<Page, 'exports' | 'showsBoards'> & { readonly kind?: PaneKind }>> = { ...PAGES, ...LEAVES };
 export const PRINTED_PAGES = Object.keys(PRINTED) as PrintedKind[];
 export const PAGE_FORMATS: readonly ExportFormat[] = ['html', 'svg', 'csv'];

@@ -23,7 +23,7 @@ export function readJoists(ceiling: Reading, raise: Raise): Joists | undefined {
     const first = ceiling.length('joists', 'first-center'), of = ceiling.word<string>('joists', 'of');
     const dressed = dressedSize(size.value.thickness, size.value.width)?.thickness, width = ceiling.length('joists', 'width')?.value ?? dressed;
     return {
-        at: size.at, size: size.value, every, running, from: from && isAcross ? from.value : sides[0]!, found: foundJoists(ceiling),
+        at: size.at, size: size.value.text, every, running, from: from && isAcross ? from.value : sides[0]!, found: foundJoists(ceiling),
         ...first && isAcross && { first }, ...width !== undefined && { width }, ...of && { of },
     };
 }

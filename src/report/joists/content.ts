@@ -29,7 +29,7 @@ export interface BeamHolding {
     readonly withdrawal: Withdrawal | null;
 }
 /** Of one screw, in pounds: the reference value for each inch of thread in the wood, and times that thread and the factor for a load that stays. */
-export interface Withdrawal { readonly perInch: number; readonly thread: Ticks; readonly ofScrew: number }
+interface Withdrawal { readonly perInch: number; readonly thread: Ticks; readonly ofScrew: number }
 
 /** Undefined where nobody knows where the joists are. */
 export function holdingContent(ceiling: Ceiling, { pieces }: TakeOff): RoomHolding | undefined {

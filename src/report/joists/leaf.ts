@@ -34,7 +34,7 @@ function sectionOf({ room }: RoomPieces, holding: RoomHolding | undefined, job: 
     const found = [...odd > 0 ? [`${odd} of them as found`] : [], ...missing > 0 ? [`${missing} missing`] : []];
     return {
         heading,
-        words: [`${counted(all.length, 'joist')} ${said.size.text} running ${runs}, ${printLength(said.every.value, show)} apart${found.length > 0 ? ` (${found.join(', ')})` : ''}, at ${listed(all.map(({ center }) => printMark(Math.round(center), tapeOf(job))))} from the ${runs === 'north-south' ? 'west' : 'north'}.`],
+        words: [`${counted(all.length, 'joist')} ${said.size} running ${runs}, ${printLength(said.every.value, show)} apart${found.length > 0 ? ` (${found.join(', ')})` : ''}, at ${listed(all.map(({ center }) => printMark(Math.round(center), tapeOf(job))))} from the ${runs === 'north-south' ? 'west' : 'north'}.`],
         table: {
             head: ['beam', 'finds', 'screws', 'thread in wood', 'hangs there', show === 'millimeters' ? 'a meter' : 'a foot', 'a screw', 'published for a screw'],
             rows: beams.map(beam => rowOf(beam, job)), figures: [2, 3, 4, 5, 6, 7],
@@ -53,12 +53,12 @@ function rowOf(beam: BeamHolding, job: JobSettings): string[] {
     ];
 }
 
-export function nameOf({ of, isLine }: Pick<BeamHolding, 'of' | 'isLine'>): string {
+function nameOf({ of, isLine }: Pick<BeamHolding, 'of' | 'isLine'>): string {
     return isLine ? `line ${of}` : `half beam, ${of} wall`;
 }
 
 /** `crosses 7 joists in 3 pieces`; `runs along 1 joist`. */
-export function findsWords({ pieces }: BeamHolding): string {
+function findsWords({ pieces }: BeamHolding): string {
     const finds = pieces.flatMap(piece => piece.finds), none = pieces.filter(piece => piece.finds.length === 0).length;
     const found = (isAlong: boolean): number => new Set(finds.filter(find => find.along === isAlong).map(({ joist }) => joist.center)).size;
     const along = found(true), across = found(false);

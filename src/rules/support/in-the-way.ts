@@ -16,6 +16,11 @@ export function placed(fixtures: readonly Fixture[]): Placed[] {
 /** What a fixture is on, or nearer than it is to be: a line or the band, and how far it has to move to be clear, which way. */
 export interface Hit { readonly on: Line | Band | HalfBeam; readonly name: string; readonly by: Ticks; readonly way: 'north' | 'east' | 'south' | 'west' }
 
+/** How far below the ceiling it reaches. */
+export function footOf({ on }: Hit): Ticks {
+    return 'kind' in on ? on.kind === 'band' ? on.lowerEdge.ticks : on.section.depth.ticks : on.section.depth.ticks;
+}
+
 /** Everything that a circle round a point reaches into. */
 export function hits({ x, y }: Placed, reach: Ticks, { lines, walls, around }: Ceiling): Hit[] {
     const found: Hit[] = [];

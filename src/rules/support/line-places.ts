@@ -3,7 +3,7 @@ import type { Given } from '../../provenance/source.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 
 /** The words that say where a line along the compass stands, and what it takes there to move it to the east or south: more, or less. */
-export interface PlaceSaid { readonly given: Given<Ticks>; readonly sign: 1 | -1 }
+interface PlaceSaid { readonly given: Given<Ticks>; readonly sign: 1 | -1 }
 
 /** Undefined of a line that stands where the grid divides the room, or is placed from another line. */
 export function placeSaidOf({ name, runs, low, high }: Line, { room, width, length }: Ceiling): PlaceSaid | undefined {

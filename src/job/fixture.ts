@@ -1,0 +1,34 @@
+import type { Given, Source } from '../provenance/source.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import type { Corner } from './compass.ts';
+
+export interface Fixture {
+    readonly name: string;
+    readonly at: Source;
+    readonly kind: string;
+    /** Centre, from the room's north-west corner: x to the east, y to the south. */
+    readonly x?: Ticks; readonly y?: Ticks;
+    readonly diameter?: Given<Ticks>;
+    readonly width?: Given<Ticks>;
+    readonly keepClear?: Given<Ticks>;
+    /** How wide its recessed part is, and how a recessed light is marked. */
+    readonly housing?: Given<Ticks>; readonly rated?: Given<'ic' | 'non-ic'>;
+    /** How far it hangs down from the ceiling. */
+    readonly hangs?: Given<Ticks>;
+    /** Of a junction box: the name of the fixture that it stays reachable by. */
+    readonly reachedBy?: Given<string>;
+    readonly wants?: Given<'coffer-center' | 'beam-center' | 'anywhere'>;
+    /** Of what stands at a wall, where its line says enough of it. */
+    readonly atWall?: AtWall;
+}
+/** What stands at a wall: a casing, a cabinet, a soffit, a pocket, a stair opening. */
+export interface AtWall {
+    readonly wall: Given<string>;
+    /** Where it begins: so far from the end of the wall that lies that way. Not said, nor its width: all along the wall. */
+    readonly begins?: Given<Ticks>; readonly from: Corner;
+    readonly width?: Given<Ticks>;
+    /** Out from the wall. */
+    readonly depth: Ticks;
+    /** From the ceiling down to its top: of a casing or a cabinet. */
+    readonly below?: Ticks;
+}
