@@ -51,3 +51,61 @@ describe('joists', () => {
         expect((await cofferwright(unplaced, ['joists'])).out).toContain('It is not known where the joists are');
     });
 });
+
+/** The den is 12' 3 1/2" by 10' 2" inside a band of 3/4": coffers of 44" by 56 5/8", lines 7" wide. */
+const served = {
+    ...house,
+    'den.coffer': den.replace('  grid {', `  fixture can-1  light at 4' 2", 2' diameter 5"
+  fixture can-2  light at 2', 2' 4" diameter 5" wants coffer-center
+  fixture can-3  light at 6' 1 3/4", 5' 1" diameter 3" wants beam-center
+  fixture box-1  junction-box at 7' 10", 2' width 4"
+  fixture head   sprinkler at 6' 1 3/4", 5' 4" keep-clear 4"
+  fixture alarm  smoke-alarm at 10', 8' diameter 5"
+  fixture vent   register at 6', 8' width 10"
+
+  grid {`),
+};
+interface LengthJson { ticks: number; text: string }
+interface TaskJson { trade: string; of: string; does: string; to: { east: LengthJson; south: LengthJson } | null; words: string; before: string }
+
+describe('trades', () => {
+    const told = async (files: Readonly<Record<string, string>>): Promise<TaskJson[]> => {
+        const { out } = await cofferwright(folderWith({ ...files }), ['trades', '--format', 'json']), valid = strictSchema('trades');
+        const made = JSON.parse(out) as { rooms: { tasks: TaskJson[] }[] };
+        expect(valid(made), JSON.stringify(valid.errors)).toBe(true);
+        return made.rooms[0]!.tasks;
+    };
+    test('who moves what, to where, by which step', async () => {
+        const tasks = await told(served), of = (name: string): TaskJson => tasks.find(task => task.of === name)!;
+        expect(tasks.map(({ trade, of: name, does }) => [trade, name, does])).toEqual([
+            ['electrician', 'can-1', 'moves'], ['electrician', 'can-2', 'moves'], ['electrician', 'can-3', 'wires it through'], ['electrician', 'box-1', 'moves'],
+            ['alarm contractor', 'alarm', 'leaves it'], ['sprinkler contractor', 'head', 'moves'], ['HVAC contractor', 'vent', 'leaves it'],
+        ]);
+        // line 1 stands from 44 3/4" to 51 3/4": clear with 2 1/2" to either side, at 54 1/4" or 42 1/4"; from 50" the east is nearer
+        expect([of('can-1').to!.east.text, of('can-1').to!.south.text, of('can-1').words]).toEqual([`4' 6 1/4"`, `2'`, `4 1/4" east`]);
+        // the middle of coffer 1: 3/4" + 22", 3/4" + 28 3/8" less a hair
+        expect([of('can-2').to!.east.text, of('can-2').before]).toEqual([`1' 10 3/4"`, 'the blocking goes up']);
+        expect(of('can-3').before).toBe('the bottoms go up');
+    });
+    test('nothing that is told to move is in the way there', async () => {
+        const tasks = await told(served), at = (ticks: number): string => `${ticks / 16256}"`;
+        const moved = tasks.reduce((text, { of, to }) => (to ? text.replace(
+            new RegExp(`(fixture ${of} +\\S+ at ).*?(?= (?:diameter|width|keep))`), `$1${at(to.east.ticks)}, ${at(to.south.ticks)}`,
+        ) : text), served['den.coffer']);
+        expect(moved).not.toBe(served['den.coffer']);
+        const after = await told({ ...served, 'den.coffer': moved });
+        expect(after.map(({ does }) => does)).not.toContain('moves');
+    });
+    test('backing where the blocking finds no joist; cautions of the trades that are asked for alone; a page of it', async () => {
+        const unbacked = { ...joisted, 'den.coffer': joisted['den.coffer'].replace('first-center 12 1/2"', 'first-center 4"') }, cwd = folderWith(unbacked);
+        const { out } = await cofferwright(cwd, ['trades']);
+        expect(out.replace(/\s+/g, ' ')).toMatch(/framer what .* line A(, bay \d)? \(backing\)/);
+        expect(out).toContain('No joist is notched or cut');
+        expect(out).not.toContain('Sprinklers');
+        await cofferwright(cwd, ['print', '--page', 'trades', '--out', 'pages']);
+        expect(readFileSync(join(cwd, 'pages', 'trades-den.html'), 'utf8')).toContain('Puts backing in');
+        const csv = (await cofferwright(folderWith(served), ['trades', '--format', 'csv'])).out.trim().split('\r\n');
+        expect(csv.length).toBe(8);
+        expect((await cofferwright(folderWith(house), ['trades'])).out).toContain('Nothing is said of what its ceiling holds');
+    });
+});

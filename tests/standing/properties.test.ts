@@ -15,6 +15,7 @@ import type { HousePlan } from '../../src/report/house.ts';
 import type { Paint } from '../../src/report/look.ts';
 import { holdingContent } from '../../src/report/joists/content.ts';
 import { joistsLeaf } from '../../src/report/joists/leaf.ts';
+import { tradesContent } from '../../src/report/trades/content.ts';
 import { humanOrder } from '../../src/report/order/human.ts';
 import { Rooms } from '../../src/server/panes/rooms.ts';
 import { createServerServices } from '../../src/server/services.ts';
@@ -67,6 +68,7 @@ const MADE: Readonly<Record<string, (room: RoomOnPage) => unknown>> = {
     'printed boards': room => humanBoards([planOf(room)], plain, { nameOf: uri => uri, textOf: () => undefined }),
     'order': room => humanOrder([planOf(room)], plain),
     'joists': ({ ceiling, takeOff, standing, layout: { room } }) => joistsLeaf({ job: room.job, rooms: [{ room, takeOff, standing }], alternates: [] }, () => holdingContent(ceiling, takeOff)).sections,
+    'trades': ({ ceiling, takeOff }) => tradesContent(ceiling, takeOff).map(({ fixture: _, ...task }) => task),
     'bid': room => bidContent(housePrice(room)),
 };
 function planOf(room: RoomOnPage): HousePlan {

@@ -1,28 +1,57 @@
+import type { Ceiling } from '../../ceiling/model.ts';
 import { layoutOf } from '../../pipeline/inspect.ts';
 import { holdingContent, type RoomHolding } from '../../report/joists/content.ts';
 import { csvJoists } from '../../report/joists/csv.ts';
 import { jsonJoists } from '../../report/joists/json.ts';
 import { joistsLeaf } from '../../report/joists/leaf.ts';
-import { humanLeaves } from '../../report/leaf.ts';
-import type { RoomPieces } from '../../report/house.ts';
+import { humanLeaves, type Leaf } from '../../report/leaf.ts';
+import type { House, RoomPieces } from '../../report/house.ts';
+import type { Files } from '../../report/look.ts';
+import { tradesContent, type TradeTask } from '../../report/trades/content.ts';
+import { csvTrades } from '../../report/trades/csv.ts';
+import { jsonTrades } from '../../report/trades/json.ts';
+import { tradesLeaf } from '../../report/trades/leaf.ts';
+import type { CsvText, JsonText } from '../../text/fit.ts';
+import type { TakeOff } from '../../takeoff/model.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
 import { isSound } from '../houses.ts';
 import type { World } from '../world.ts';
 import { housesAsked, type ListOptions } from './lists.ts';
 
+/** A report of tables and sentences. `lacks`: what follows where a room could not be laid out. */
+interface Report<Content> {
+    readonly lacks: string;
+    contentOf(ceiling: Ceiling, takeOff: TakeOff): Content | undefined;
+    leaf(house: House, contentOf: ContentOf<Content>): Leaf;
+    json(houses: readonly House[], contentOf: ContentOf<Content>, files: Files): JsonText;
+    csv(houses: readonly House[], contentOf: ContentOf<Content>): CsvText;
+}
+type ContentOf<Content> = (room: RoomPieces) => Content | undefined;
+
+const JOISTS: Report<RoomHolding> = { lacks: 'nothing is known of what holds it', contentOf: holdingContent, leaf: joistsLeaf, json: jsonJoists, csv: csvJoists };
+const TRADES: Report<readonly TradeTask[]> = { lacks: 'nobody knows what is in its way', contentOf: tradesContent, leaf: tradesLeaf, json: jsonTrades, csv: csvTrades };
+
 /** What holds each beam: joists, screws, thread in wood, and what hangs there. */
-export async function joists(options: ListOptions, world: World): Promise<ExitCode> {
-    const { houses, files, code } = await housesAsked(options, world);
-    const { terminal } = world;
-    switch (options.format) {
-        case 'human': terminal.result(humanLeaves(houses.map(house => joistsLeaf(house, holdingOf)), 'nothing is known of what holds it', terminal.paint)); break;
-        case 'json': terminal.result(jsonJoists(houses, holdingOf, files)); break;
-        case 'csv': terminal.result(csvJoists(houses, holdingOf)); break;
-    }
-    return worst(code, isSound(houses) ? EXIT.clean : EXIT.findings);
+export function joists(options: ListOptions, world: World): Promise<ExitCode> {
+    return told(JOISTS, options, world);
 }
 
-function holdingOf({ room, takeOff }: RoomPieces): RoomHolding | undefined {
-    const { ceiling } = layoutOf(room);
-    return ceiling && takeOff && holdingContent(ceiling, takeOff);
+/** What the other trades have to do: who moves what, to where, by which step. */
+export function trades(options: ListOptions, world: World): Promise<ExitCode> {
+    return told(TRADES, options, world);
+}
+
+async function told<Content>({ lacks, contentOf, leaf, json, csv }: Report<Content>, options: ListOptions, world: World): Promise<ExitCode> {
+    const { houses, files, code } = await housesAsked(options, world);
+    const { terminal } = world;
+    const ofRoom = ({ room, takeOff }: RoomPieces): Content | undefined => {
+        const { ceiling } = layoutOf(room);
+        return ceiling && takeOff && contentOf(ceiling, takeOff);
+    };
+    switch (options.format) {
+        case 'human': terminal.result(humanLeaves(houses.map(house => leaf(house, ofRoom)), lacks, terminal.paint)); break;
+        case 'json': terminal.result(json(houses, ofRoom, files)); break;
+        case 'csv': terminal.result(csv(houses, ofRoom)); break;
+    }
+    return worst(code, isSound(houses) ? EXIT.clean : EXIT.findings);
 }

@@ -3,13 +3,16 @@ import { csvJoists } from '../../report/joists/csv.ts';
 import { joistsLeaf } from '../../report/joists/leaf.ts';
 import type { House, RoomPieces } from '../../report/house.ts';
 import type { Leaf } from '../../report/leaf.ts';
+import { tradesContent } from '../../report/trades/content.ts';
+import { csvTrades } from '../../report/trades/csv.ts';
+import { tradesLeaf } from '../../report/trades/leaf.ts';
 import type { CsvText } from '../../text/fit.ts';
 import { fileName } from '../../text/file-name.ts';
 import type { Page, RoomOnPage } from '../page.ts';
 import { printedLeaf } from './printed.ts';
 
 /** Pages that are printed and have no pane. */
-export type LeafKind = 'joists';
+export type LeafKind = 'joists' | 'trades';
 
 interface Made { leaf(house: House, room: RoomOnPage): Leaf; csv(house: House, room: RoomOnPage): CsvText }
 
@@ -18,10 +21,14 @@ const MADE: Readonly<Record<LeafKind, Made>> = {
         leaf: (house, { ceiling, takeOff }) => joistsLeaf(house, () => holdingContent(ceiling, takeOff)),
         csv: (house, { ceiling, takeOff }) => csvJoists([house], () => holdingContent(ceiling, takeOff)),
     },
+    trades: {
+        leaf: (house, { ceiling, takeOff }) => tradesLeaf(house, () => tradesContent(ceiling, takeOff)),
+        csv: (house, { ceiling, takeOff }) => csvTrades([house], () => tradesContent(ceiling, takeOff)),
+    },
 };
 
 /** The files that each is kept as. */
-export const LEAVES: Readonly<Record<LeafKind, Pick<Page, 'exports'>>> = { joists: keptAs('joists') };
+export const LEAVES: Readonly<Record<LeafKind, Pick<Page, 'exports'>>> = { joists: keptAs('joists'), trades: keptAs('trades') };
 
 function keptAs(kind: LeafKind): Pick<Page, 'exports'> {
     return {
