@@ -53,13 +53,13 @@ export function standingOfRooms(rooms: readonly Pick<RoomPieces, 'standing'>[]):
 /** The last column of every table: the same in each row, so that it stays a plain table, and no row can be taken out of it without. */
 const STANDING_COLUMN = 'standing';
 
-/** A table of rows that stand as one of these does. What has no rows, and is not as it should be, has one that says so. */
+/** A table of rows that stand as one of these does. What has no rows, and has something to be told, has one that says so. */
 export function csvStanding(
     header: readonly string[], parts: readonly { readonly rows: readonly (readonly Cell[])[]; readonly standing: Standing }[],
 ): CsvText {
     return printCsv([...header, STANDING_COLUMN], parts.flatMap(({ rows, standing }) => {
         const cell = standingCell(standing);
-        return rows.length === 0 && !isSound(standing) ? [[...header.map(() => null), cell]] : rows.map(row => [...row, cell]);
+        return rows.length === 0 && (!isSound(standing) || standing.notUsed.length > 0) ? [[...header.map(() => null), cell]] : rows.map(row => [...row, cell]);
     }));
 }
 

@@ -55,7 +55,7 @@ function taskOf(one: Placed, ceiling: Ceiling): TradeTask | undefined {
     if (wants?.value === 'beam-center') {
         const to = onBeam(one, ceiling);
         if (to && isOff({ x, y }, to)) return moved(to, 'it is to be in the middle of the beam');
-        return WIRED.has(kind) || kind === 'sprinkler' ? { ...base, does: 'wires it through', to: null, what: kind === 'sprinkler' ? 'a drop through the blocking, down to the face of the bottom' : 'through the blocking, with enough length to reach the bottom', why: 'it is in the beam', before: 'the bottoms go up' }
+        return WIRED.has(kind) || kind === 'sprinkler' ? { ...base, does: kind === 'sprinkler' ? 'brings it out' : 'wires it through', to: null, what: kind === 'sprinkler' ? 'to the face of the bottom' : 'with enough length to reach the bottom', why: 'it is in the beam', before: 'the bottoms go up' }
             : { ...base, does: 'leaves it', to: null, what: '', why: 'it is in the beam', before: 'the bottoms go up' };
     }
     const blades = fixture.hangs && kind === 'fan' ? fixture.hangs.value : undefined;
