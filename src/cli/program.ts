@@ -3,6 +3,7 @@ import { bid, BID_FORMATS, type BidOptions } from './commands/bid.ts';
 import { cutList, LIST_FORMATS, type ListOptions } from './commands/lists.ts';
 import { boards, order, type BoardsOptions, type LeftoversOptions } from './commands/boards.ts';
 import { check, CHECK_FORMATS, type CheckOptions } from './commands/check.ts';
+import { CHANGE_FORMATS, compare, type CompareOptions } from './commands/compare.ts';
 import { draw, DRAWING_FORMATS, THEMES, type DrawOptions } from './commands/draw.ts';
 import { estimate, type EstimateOptions } from './commands/estimate.ts';
 import { dryFit, FIT_FORMATS, type FitOptions } from './commands/dry-fit.ts';
@@ -109,6 +110,11 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
     withFiles('print', 'a page as the editor\'s panes show it, as a file: HTML that prints well, SVG, or CSV')
         .addOption(new Option('--page <page>', 'which page').choices(PRINTED_PAGES).default('plan')).addOption(new Option('--format <format>', 'output format').choices(PAGE_FORMATS).default('html'))
         .option('--out <folder>', 'the folder to write to', filled, 'pages').addOption(force).addOption(rooms).addOption(quick).action(act<PrintOptions>(print));
+    program.command('compare').description('what changed between two states of a house, in meaning: what is said, the ceiling, pieces, boards, hours, money')
+        .argument('[from]', 'a commit, a tag or a branch; default: the last commit').argument('[to]', 'another; default: the files as they lie')
+        .option('--in <path>', 'the file or folder that is looked at', filled, '.').addOption(new Option('--format <format>', 'output format').choices(CHANGE_FORMATS).default('human')).addOption(quick)
+        .action((from: string | undefined, to: string | undefined, options: CompareOptions) => run(terminal => rehearsing({ ...world, terminal }, world.ready,
+            live => compare({ ...options, ...from !== undefined && { from }, ...to !== undefined && { to } }, live))));
     program.command('explain').description('explain a rule; without a name, list all rules').argument('[rule]')
         .action((rule: string | undefined) => run(terminal => explain(rule, { terminal })));
     withFiles('format', 'format the files in the one standard layout').option('--check', 'change nothing, name the files that would change', false).action(act<FormatOptions>(format));

@@ -13,7 +13,6 @@ import { inspect, type Inspection } from '../pipeline/inspect.ts';
 import { type Files } from '../report/look.ts';
 import { Disk } from './disk.ts';
 import { isWithin } from './find-files.ts';
-import type { FileSystem } from './file-system.ts';
 import type { World } from './world.ts';
 import type { Terminal } from './terminal.ts';
 import { counted } from '../plain/words.ts';
@@ -26,7 +25,6 @@ type Services = ReturnType<typeof createCofferServices>;
 /** Files that were asked for with everything they are made from, kept warm: after a change only what depends on it is done again. */
 export class Workspace {
     readonly files: Files = { nameOf: uri => this.nameOf(uri), textOf: uri => this.documentAt(uri)?.textDocument.getText() };
-    readonly disk: Disk;
     readonly services: Services;
     private readonly shared: Services['shared']['workspace'];
     private readonly asked = new Set<string>();
@@ -35,15 +33,17 @@ export class Workspace {
     /** By folder, the one whose files belong together with its own. */
     private readonly tops = new Map<string, string>();
 
-    private constructor(readonly cwd: string, private readonly terminal: Terminal, fileSystem: FileSystem, private readonly askedFolders: readonly string[]) {
-        this.disk = new Disk(fileSystem);
+    private constructor(readonly cwd: string, private readonly terminal: Terminal, readonly disk: Disk, private readonly askedFolders: readonly string[]) {
         this.services = createCofferServices({ fileSystemProvider: () => this.disk });
         this.shared = this.services.shared.workspace;
     }
 
-    /** @param askedFolders full paths of the folders that are asked about */
-    static async open({ cwd, terminal, disk }: Pick<World, 'cwd' | 'terminal' | 'disk'>, askedFolders: readonly string[]): Promise<Workspace> {
-        const workspace = new Workspace(cwd, terminal, disk, askedFolders);
+    /**
+     * @param askedFolders full paths of the folders that are asked about
+     * @param files what is read; the disk where nothing is said
+     */
+    static async open({ cwd, terminal, disk }: Pick<World, 'cwd' | 'terminal' | 'disk'>, askedFolders: readonly string[], files = new Disk(disk)): Promise<Workspace> {
+        const workspace = new Workspace(cwd, terminal, files, askedFolders);
         await workspace.shared.WorkspaceManager.initializeWorkspace([]);
         return workspace;
     }

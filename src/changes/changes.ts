@@ -1,0 +1,43 @@
+import { compare } from '../estimate/compare.ts';
+import type { Finding } from '../findings/finding.ts';
+import { cutChange } from './cut.ts';
+import type { Changes, HouseChange, HouseThere, State } from './model.ts';
+import { pieceChanges } from './pieces.ts';
+import { changePrice } from './price.ts';
+import { pairHouses, pairRooms, roomChange } from './rooms.ts';
+import { saidChanges } from './said.ts';
+
+/** What changed in meaning from one state of some houses to another. */
+export function changesOf(before: State, after: State): Changes {
+    return { said: saidChanges(before.files, after.files), houses: pairHouses(before.houses, after.houses).map(houseChange) };
+}
+
+function houseChange({ before, after }: { readonly before?: HouseThere; readonly after?: HouseThere }): HouseChange {
+    const rooms = pairRooms(before?.rooms ?? [], after?.rooms ?? []).map(roomChange);
+    const cut = cutChange(rooms, (after ?? before)!.job);
+    const price = before && after && changePrice(before, after, rooms, cut.wood);
+    return {
+        ...before && { before }, ...after && { after }, rooms, pieces: pieceChanges(rooms), cut,
+        ...before && after && { comparison: compare(before.priced, after.priced) }, ...price && { price },
+        findings: findingChanges(before?.findings ?? [], after?.findings ?? []),
+    };
+}
+
+
+/** A finding is the same where its words are: it may stand at another line. One that is allowed in one state is open in the other. */
+function findingChanges(before: readonly Finding[], after: readonly Finding[]): HouseChange['findings'] {
+    const without = (some: readonly Finding[], others: readonly Finding[]): Finding[] => {
+        const left = new Map<string, number>();
+        for (const one of others) left.set(keyOf(one), (left.get(keyOf(one)) ?? 0) + 1);
+        return some.filter(one => {
+            const there = left.get(keyOf(one)) ?? 0;
+            left.set(keyOf(one), there - 1);
+            return there <= 0;
+        });
+    };
+    return { come: without(after, before), gone: without(before, after) };
+}
+
+function keyOf({ rule, severity, message, room, allowed }: Finding): string {
+    return JSON.stringify([rule, severity, message, room ?? '', Boolean(allowed)]);
+}

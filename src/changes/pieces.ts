@@ -1,0 +1,83 @@
+import { hasItsEnds, recordOf, usableFor } from '../cutting/as-cut.ts';
+import { grouped } from '../plain/groups.ts';
+import { cutAlike } from '../takeoff/cut-alike.ts';
+import { nameInRoom } from '../takeoff/ids.ts';
+import { roughWidth } from '../takeoff/rough-width.ts';
+import type { Piece } from '../takeoff/model.ts';
+import type { Work } from '../takeoff/work.ts';
+import { assign } from './assign.ts';
+import type { Pair, PieceChanges, RoomChange } from './model.ts';
+
+/** The pieces of both states, each once. */
+export function pieceChanges(rooms: readonly Pick<RoomChange, 'before' | 'after'>[]): PieceChanges {
+    const names = new Map<Piece, string>(), before: Piece[] = [], after: Piece[] = [];
+    rooms.forEach((room, i) => {
+        for (const [side, list] of [[room.before, before], [room.after, after]] as const) for (const piece of side?.takeOff?.pieces ?? []) {
+            names.set(piece, `${i} ${nameInRoom(piece)}`);
+            list.push(piece);
+        }
+    });
+    const same = pairBy(before, after, piece => `${names.get(piece)!} ${alikeKey(piece)}`);
+    const moved = pairBy(same.before, same.after, alikeKey);
+    const from = fromOld(moved.before, moved.after);
+    return { same: same.pairs, moved: moved.pairs, from: from.pairs, fresh: from.after, gone: from.before, proved: from.proved };
+}
+
+function alikeKey(piece: Piece): string {
+    return `${woodOf(piece)} ${piece.part} ${cutAlike(piece)}`;
+}
+
+/** Boards of one name and section are the same wood in either state, in whatever file they are declared. */
+export function woodOf({ stock: { name, species } }: Piece): string {
+    return `${name} ${species?.value ?? ''}`;
+}
+
+interface Left { readonly pairs: Pair[]; readonly before: Piece[]; readonly after: Piece[] }
+
+/** Those of one key together, in the order of their lists, and what is left of either. */
+function pairBy(before: readonly Piece[], after: readonly Piece[], keyOf: (piece: Piece) => string): Left {
+    const open = grouped(before, keyOf), pairs: Pair[] = [], rest: Piece[] = [];
+    for (const piece of after) {
+        const old = open.get(keyOf(piece))?.shift();
+        if (old) pairs.push({ before: old, after: piece });
+        else rest.push(piece);
+    }
+    const taken = new Set(pairs.map(pair => pair.before));
+    return { pairs, before: before.filter(piece => !taken.has(piece)), after: rest };
+}
+
+/** So that the most wood is taken from what is there. */
+function fromOld(before: readonly Piece[], after: readonly Piece[]): Left & { proved: boolean } {
+    const pairs: Pair[] = [], was = grouped(before, woodOf);
+    let proved = true;
+    for (const [wood, wanted] of grouped(after, woodOf)) {
+        const old = was.get(wood) ?? [];
+        const found = assign(old.length, wanted.length, (i, j) => (canBecome(old[i]!, wanted[j]!) ? areaOf(wanted[j]!) : 0));
+        proved &&= found.proved;
+        for (const [i, j] of found.pairs) pairs.push({ before: old[i]!, after: wanted[j]! });
+    }
+    const takenOld = new Set(pairs.map(pair => pair.before)), takenNew = new Set(pairs.map(pair => pair.after));
+    return { pairs, proved, before: before.filter(piece => !takenOld.has(piece)), after: after.filter(piece => !takenNew.has(piece)) };
+}
+
+/** What a piece takes of its wood, in square ticks. */
+export function areaOf(piece: Piece): number {
+    return piece.cutOverall * roughWidth(piece);
+}
+
+/** How an old piece of the same wood becomes a new one; undefined where it cannot. */
+export function canBecome(old: Piece, wanted: Piece): 'keep' | 'trim' | 'rip' | undefined {
+    const record = recordOf(old), width = roughWidth(old), narrower = roughWidth(wanted);
+    if (old.thickness !== wanted.thickness || width < narrower || usableFor(wanted, record) < wanted.cutOverall) return undefined;
+    // on a fresh edge nothing is machined any more, but nobody rips off just the edge that has a groove: it is taken as it is or not at all
+    const edges = edgeWork(old), isRipped = width > narrower;
+    if (isRipped ? edges.length > 0 : edges.some(work => !edgeWork(wanted).includes(work))) return undefined;
+    if (isRipped) return 'rip';
+    return record.length === wanted.cutOverall && hasItsEnds(wanted, record) ? 'keep' : 'trim';
+}
+
+/** What is done along its edges: it stays there when an end is cut off. Slots and holes of an end go with it, and are cut again. */
+function edgeWork({ work }: Piece): string[] {
+    return work.filter(({ kind }) => EDGES.has(kind)).map(each => JSON.stringify(each));
+}
+const EDGES: ReadonlySet<Work['kind']> = new Set(['rabbet', 'ease']);

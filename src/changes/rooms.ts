@@ -1,0 +1,89 @@
+import type { Ceiling, Line } from '../ceiling/model.ts';
+import { layoutOf } from '../pipeline/inspect.ts';
+import type { Direction } from '../job/model.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import { matchInOrder } from './in-order.ts';
+import type { Coffers, HouseThere, LineChange, LineThere, RoomChange, RoomThere } from './model.ts';
+
+/** Rooms of both states together: of one name; else the only ones that are left of their file, which then has another name. */
+export function pairRooms(before: readonly RoomThere[], after: readonly RoomThere[]): { readonly before?: RoomThere; readonly after?: RoomThere }[] {
+    const left = [...before];
+    const take = (fits: (one: RoomThere) => boolean): RoomThere | undefined => {
+        const at = left.findIndex(fits);
+        return at < 0 ? undefined : left.splice(at, 1)[0];
+    };
+    const byName = after.map(now => {
+        const was = take(({ room }) => room.name === now.room.name && room.at.uri === now.room.at.uri) ?? take(({ room }) => room.name === now.room.name);
+        return { after: now, ...was && { before: was } };
+    });
+    const open = byName.filter(({ before: was }) => !was);
+    const inFile = (list: readonly RoomThere[], { room: { at } }: RoomThere): number => list.filter(({ room }) => room.at.uri === at.uri).length;
+    const paired = byName.map(pair => {
+        if (pair.before || inFile(open.map(one => one.after), pair.after) !== 1 || inFile(left, pair.after) !== 1) return pair;
+        return { ...pair, before: take(({ room }) => room.at.uri === pair.after.room.at.uri)! };
+    });
+    return [...paired, ...left.map(one => ({ before: one }))];
+}
+
+/** What is otherwise of a room's ceiling: walls, lines, coffers. */
+export function roomChange({ before, after }: { readonly before?: RoomThere; readonly after?: RoomThere }): RoomChange {
+    const was = before && layoutOf(before.room).ceiling, is = after && layoutOf(after.room).ceiling;
+    const walls = wallChanges(was, is), lines = (['north-south', 'east-west'] as const).flatMap(runs => lineChanges(was, is, runs));
+    const coffers = coffersOf(was), now = coffersOf(is), isOther = JSON.stringify(coffers) !== JSON.stringify(now);
+    return {
+        ...before && { before }, ...after && { after }, name: (after ?? before)!.room.name,
+        ...before && after && before.room.name !== after.room.name && { renamedFrom: before.room.name },
+        walls, lines, ...isOther && { coffers: { before: coffers, after: now } },
+        isSame: Boolean(before && after) && walls.length === 0 && lines.length === 0 && !isOther,
+    };
+}
+
+function wallChanges(before: Ceiling | undefined, after: Ceiling | undefined): RoomChange['walls'] {
+    const lengths = (ceiling: Ceiling | undefined): Map<string, Ticks> => new Map(ceiling?.walls.map(({ name, length }) => [name, length]));
+    const was = lengths(before), is = lengths(after);
+    return [...new Set([...is.keys(), ...was.keys()])].filter(wall => was.get(wall) !== is.get(wall)).map(wall => {
+        const old = was.get(wall), now = is.get(wall);
+        return { wall, ...old !== undefined && { before: old }, ...now !== undefined && { after: now } };
+    });
+}
+
+function lineChanges(before: Ceiling | undefined, after: Ceiling | undefined, runs: Direction): LineChange[] {
+    const was = linesOf(before, runs), is = linesOf(after, runs);
+    const changes = matchInOrder(was.map(line => line.center), is.map(line => line.center)).map(([i, j]): LineChange => {
+        const old = i === undefined ? undefined : was[i]!, now = j === undefined ? undefined : is[j]!;
+        return { runs, ...old && { before: old }, ...now && { after: now }, moved: old && now ? now.center - old.center : 0 };
+    });
+    return changes.filter(({ before: old, after: now }) => JSON.stringify(old) !== JSON.stringify(now));
+}
+
+function linesOf(ceiling: Ceiling | undefined, runs: Direction): LineThere[] {
+    return (ceiling?.lines ?? []).filter(line => line.runs === runs).map(lineThere).sort((a, b) => a.center - b.center);
+}
+
+function lineThere({ name, low, high, from, to, through, section }: Line): LineThere {
+    return {
+        name, center: Math.round((low + high) / 2), from, to, through,
+        beam: section.profile.label, depth: section.depth.ticks, width: section.outerWidth.ticks,
+    };
+}
+
+function coffersOf(ceiling: Ceiling | undefined): Coffers {
+    const all = ceiling?.coffers ?? [], range = (sizes: readonly Ticks[]): [Ticks, Ticks] => (sizes.length === 0 ? [0, 0] : [Math.min(...sizes), Math.max(...sizes)]);
+    return { count: all.length, acrossNorth: range(all.map(({ west, east }) => east - west)), acrossEast: range(all.map(({ north, south }) => south - north)) };
+}
+
+/** Houses of both states together: under the same job; else of the same title; else with a room in common. */
+export function pairHouses(before: readonly HouseThere[], after: readonly HouseThere[]): { readonly before?: HouseThere; readonly after?: HouseThere }[] {
+    const left = [...before], found = new Map<HouseThere, HouseThere>();
+    const alike: ((was: HouseThere, is: HouseThere) => boolean)[] = [
+        (was, is) => was.job.at !== undefined && was.job.at.uri === is.job.at?.uri,
+        (was, is) => was.job.title !== undefined && was.job.title.value === is.job.title?.value,
+        (was, is) => was.rooms.some(({ room }) => is.rooms.some(one => one.room.name === room.name && one.room.at.uri === room.at.uri)),
+        (was, is) => was.rooms.some(({ room }) => is.rooms.some(one => one.room.name === room.name)),
+    ];
+    for (const isAlike of alike) for (const is of after) {
+        const at = found.has(is) ? -1 : left.findIndex(was => isAlike(was, is));
+        if (at >= 0) found.set(is, left.splice(at, 1)[0]!);
+    }
+    return [...after.map(is => ({ after: is, ...found.has(is) && { before: found.get(is)! } })), ...left.map(was => ({ before: was }))];
+}

@@ -1,0 +1,68 @@
+import type { Statement } from '../job/statement.ts';
+import { grouped } from '../plain/groups.ts';
+import { compareTexts } from '../plain/order.ts';
+import type { SaidChange, StatedFile } from './model.ts';
+
+interface Placed { readonly file: string; readonly statement: Statement }
+
+/**
+ * What is said in one state only, or otherwise in the other, in the order of the files. A statement is known by the blocks it stands in and by what
+ * it says something of, not by its line: what is moved within its block, or with its block to another file, is the same. Of what may be said several
+ * times (readings, boards that were cut) those that say the same are the same.
+ */
+export function saidChanges(before: readonly StatedFile[], after: readonly StatedFile[]): SaidChange[] {
+    const keyOf = keyBy(onceInBoth(before, after)), was = grouped(placed(before), keyOf), is = grouped(placed(after), keyOf);
+    const changes: SaidChange[] = [];
+    for (const key of new Set([...is.keys(), ...was.keys()])) {
+        const [old, now] = withoutSame(was.get(key) ?? [], is.get(key) ?? []);
+        for (let i = 0; i < Math.max(old.length, now.length); i++) changes.push(changeOf(old[i], now[i]));
+    }
+    return changes.sort((a, b) => compareTexts(a.file, b.file) || lineOf(a) - lineOf(b));
+}
+
+function placed(files: readonly StatedFile[]): Placed[] {
+    return files.flatMap(({ name, statements }) => statements.map(statement => ({ file: name, statement })));
+}
+
+/** Blocks that stand once in either state: they are known by their name, in whatever file. What has no name (a job, labor, imports) belongs to its file. */
+function onceInBoth(before: readonly StatedFile[], after: readonly StatedFile[]): ReadonlySet<string> {
+    const once = (files: readonly StatedFile[]): Set<string> => {
+        const all = files.flatMap(({ statements }) => [...new Set(statements.flatMap(blockOf))]);
+        return new Set([...grouped(all, block => block)].filter(([, found]) => found.length === 1).map(([block]) => block));
+    };
+    const was = once(before);
+    return new Set([...once(after)].filter(block => was.has(block)));
+}
+
+function blockOf({ within: [block] }: Statement): string[] {
+    return block?.includes(' ') ? [block] : [];
+}
+
+function keyBy(free: ReadonlySet<string>): (one: Placed) => string {
+    return ({ file, statement }) => {
+        const [block] = blockOf(statement);
+        return JSON.stringify([block !== undefined && free.has(block) ? '' : file, statement.within, statement.what]);
+    };
+}
+
+function withoutSame(before: readonly Placed[], after: readonly Placed[]): [Placed[], Placed[]] {
+    const left = [...before];
+    const fresh = after.filter(({ statement: { mark } }) => {
+        const at = left.findIndex(one => one.statement.mark === mark);
+        if (at >= 0) left.splice(at, 1);
+        return at < 0;
+    });
+    return [left, fresh];
+}
+
+function changeOf(before: Placed | undefined, after: Placed | undefined): SaidChange {
+    const { file, statement: { within, what } } = (after ?? before)!;
+    return {
+        file, ...before && after && before.file !== file && { movedFrom: before.file }, what: [...within, ...what === '' ? [] : [what]],
+        ...before && { before: before.statement }, ...after && { after: after.statement },
+    };
+}
+
+function lineOf({ before, after }: SaidChange): number {
+    return (after ?? before)!.at.range.start.line;
+}

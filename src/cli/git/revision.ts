@@ -1,0 +1,47 @@
+import { UsageError } from '../exit-code.ts';
+import type { Git } from './git.ts';
+
+/** A commit that somebody named. */
+export interface Revision {
+    /** As it was asked for: `HEAD`, `v1`, `main~3`. */
+    readonly asked: string;
+    readonly commit: string;
+    /** Of the commit, in its author's own time: `2026-10-03`. */
+    readonly date: string;
+    /** Its first line. */
+    readonly subject: string;
+}
+
+/** Throws a UsageError where there is no such commit, or more than one that may be meant. */
+export async function revisionOf(git: Git, asked: string): Promise<Revision> {
+    if (asked.trim() === '') throw new UsageError('The name of a commit is empty');
+    const { out, words } = await git.ask(['rev-parse', '--verify', '--end-of-options', `${asked}^{commit}`]);
+    const commit = out?.toString('utf8').trim();
+    if (!commit) throw new UsageError(await whyNone(git, asked, words));
+    return { asked, commit, ...await headOf(git, commit) };
+}
+
+async function whyNone(git: Git, asked: string, words: string): Promise<string> {
+    if (words.includes('is ambiguous')) return `${asked} is the beginning of more than one commit: write more of it`;
+    if (await git.line(['rev-parse', '--verify', '--quiet', 'HEAD^{commit}']) === undefined) return 'Nothing is committed yet in this repository: there is no earlier state to compare with';
+    const kind = await git.line(['rev-parse', '--verify', '--quiet', '--end-of-options', asked]);
+    if (kind !== undefined) return `${asked} is no commit: name a commit, a tag or a branch`;
+    const isShallow = await git.line(['rev-parse', '--is-shallow-repository']) === 'true';
+    return `There is no commit, tag or branch ${asked} here${isShallow ? ': this clone holds only the last of the history, git fetch --unshallow brings the rest' : ''}`;
+}
+
+async function headOf(git: Git, commit: string): Promise<Pick<Revision, 'date' | 'subject'>> {
+    const text = (await git.ask(['cat-file', 'commit', commit])).out?.toString('utf8') ?? '';
+    const [head = '', ...message] = text.split('\n\n');
+    const author = /^author .* (?<seconds>-?\d+) (?<sign>[-+])(?<hours>\d\d)(?<minutes>\d\d)$/m.exec(head)?.groups;
+    const offset = author ? (author['sign'] === '-' ? -1 : 1) * (Number(author['hours']) * 60 + Number(author['minutes'])) * 60 : 0;
+    const time = author ? new Date((Number(author['seconds']) + offset) * 1000) : undefined;
+    const date = time && !Number.isNaN(time.valueOf()) ? time.toISOString().slice(0, 10) : '';
+    return { date, subject: message.join('\n\n').trim().split('\n')[0] ?? '' };
+}
+
+/** Ways of files in which both sides of a merge stand, while it is not finished. */
+export async function unmerged(git: Git): Promise<string[]> {
+    const list = (await git.ask(['ls-files', '--unmerged', '-z', '--full-name'])).out?.toString('utf8') ?? '';
+    return [...new Set(list.split('\0').filter(line => line !== '').map(line => line.slice(line.indexOf('\t') + 1)))].sort();
+}

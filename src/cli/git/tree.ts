@@ -1,0 +1,60 @@
+import { UsageError } from '../exit-code.ts';
+import { SUFFIX } from '../find-files.ts';
+import { decode, MOST_BYTES, tooLarge } from '../read-text.ts';
+import type { Git } from './git.ts';
+
+/** The job files of a commit, by their way from the top with forward slashes. */
+export interface Tree {
+    readonly texts: ReadonlyMap<string, string>;
+    /** Job files that there is no text of, with the reason. */
+    readonly problems: ReadonlyMap<string, string>;
+}
+
+/** More job files than any shop has; a repository may hold whatever else it likes. */
+const MOST_FILES = 5_000;
+
+/** Reads them out of git's own store. What is behind a link, or in a repository within the repository, is not followed. */
+export async function treeOf(git: Git, commit: string): Promise<Tree> {
+    const { out, words } = await git.ask(['ls-tree', '-r', '-l', '-z', '--full-tree', commit]);
+    if (!out) throw new UsageError(`git cannot read the files of ${commit.slice(0, 12)}: ${words.trim()}`);
+    const problems = new Map<string, string>(), wanted: { path: string; blob: string }[] = [];
+    for (const line of out.toString('utf8').split('\0')) {
+        const tab = line.indexOf('\t'), path = line.slice(tab + 1), [mode, kind, blob = '', size] = line.slice(0, tab).split(/ +/);
+        if (!path.endsWith(SUFFIX)) continue;
+        if (mode === '120000') problems.set(path, 'is a link there, which is not followed');
+        else if (kind !== 'blob') problems.set(path, 'is no file there');
+        else if (Number(size) > MOST_BYTES) problems.set(path, tooLarge());
+        else wanted.push({ path, blob });
+    }
+    if (wanted.length > MOST_FILES) throw new UsageError(`There are ${wanted.length} job files in ${commit.slice(0, 12)}; ${MOST_FILES} are the most that are read`);
+    const blobs = await blobsOf(git, [...new Set(wanted.map(({ blob }) => blob))]);
+    const texts = new Map<string, string>();
+    for (const { path, blob } of wanted) {
+        const bytes = blobs.get(blob);
+        if (!bytes) problems.set(path, 'is not in this clone, which holds only a part of the files: fetch it');
+        else try {
+            texts.set(path, decode(bytes).text);
+        } catch (error) {
+            problems.set(path, (error as Error).message);
+        }
+    }
+    return { texts, problems };
+}
+
+/** The bytes of each; those that are not there are left out. */
+async function blobsOf(git: Git, names: readonly string[]): Promise<Map<string, Buffer>> {
+    const blobs = new Map<string, Buffer>();
+    if (names.length === 0) return blobs;
+    const { out, words } = await git.ask(['cat-file', '--batch'], `${names.join('\n')}\n`);
+    if (!out) throw new UsageError(`git cannot read what is stored: ${words.trim()}`);
+    for (let at = 0; at < out.length;) {
+        const end = out.indexOf(10, at);
+        if (end < 0) break;
+        const [name = '', kind, size] = out.subarray(at, end).toString('latin1').split(' ');
+        at = end + 1;
+        if (kind !== 'blob') continue;
+        blobs.set(name, out.subarray(at, at + Number(size)));
+        at += Number(size) + 1;
+    }
+    return blobs;
+}

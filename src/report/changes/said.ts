@@ -1,0 +1,32 @@
+import type { SaidChange } from '../../changes/model.ts';
+
+/** A change of what is said, as it is told: a block that is new or gone is told once, with how much stands in it. */
+export interface ToldChange { readonly change: SaidChange; readonly holds: number }
+
+export function toldChanges(said: readonly SaidChange[]): ToldChange[] {
+    const told: { change: SaidChange; holds: number }[] = [];
+    for (const change of said) {
+        const whole = told.findLast(one => isWhole(one.change) && sideOf(one.change) === sideOf(change) && one.change.file === change.file && isInside(change, one.change));
+        if (whole && sideOf(change) !== 'both') whole.holds++;
+        else told.push({ change, holds: 0 });
+    }
+    return told;
+}
+
+function sideOf({ before, after }: SaidChange): 'before' | 'after' | 'both' {
+    return before && after ? 'both' : before ? 'before' : 'after';
+}
+
+/** The head of a block that is in one state only. */
+function isWhole({ before, after }: SaidChange): boolean {
+    return (after ?? before)!.what === '' && !(before && after);
+}
+
+function isInside({ what }: SaidChange, { what: outer }: SaidChange): boolean {
+    return what.length > outer.length && outer.every((word, i) => what[i] === word);
+}
+
+/** `room dining › grid › coffers-north`. */
+export function whatText({ what }: SaidChange): string {
+    return what.join(' › ');
+}
