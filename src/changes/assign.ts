@@ -4,7 +4,7 @@ import { munkres } from 'munkres';
 const MOST = 400;
 
 /** Pairs of rows and columns, and whether no other pairs gain more. */
-export interface Assignment { readonly pairs: readonly (readonly [number, number])[]; readonly proved: boolean }
+interface Assignment { readonly pairs: readonly (readonly [number, number])[]; readonly proved: boolean }
 
 /**
  * Pairs rows with columns so that what they gain together is most: each at most once, none that gains nothing.
@@ -22,7 +22,8 @@ export function assign(rows: number, columns: number, gain: (row: number, column
 /** The greatest gains first. */
 function greedy(gains: readonly (readonly number[])[]): [number, number][] {
     const takenRows = new Set<number>(), takenColumns = new Set<number>();
-    const all = gains.flatMap((row, r) => row.flatMap((each, c) => (each > 0 ? [[each, r, c] as const] : []))).sort((a, b) => b[0] - a[0] || a[1] - b[1] || a[2] - b[2]);
+    const all = gains.flatMap((row, r) => row.flatMap((each, c) => (each > 0 ? [[each, r, c] as const] : [])))
+        .sort((a, b) => b[0] - a[0] || a[1] - b[1] || a[2] - b[2]);
     const pairs: [number, number][] = [];
     for (const [, r, c] of all) {
         if (takenRows.has(r) || takenColumns.has(c)) continue;

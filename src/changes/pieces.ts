@@ -52,12 +52,17 @@ function fromOld(before: readonly Piece[], after: readonly Piece[]): Left & { pr
     let proved = true;
     for (const [wood, wanted] of grouped(after, woodOf)) {
         const old = was.get(wood) ?? [];
-        const found = assign(old.length, wanted.length, (i, j) => (canBecome(old[i]!, wanted[j]!) ? areaOf(wanted[j]!) : 0));
+        const found = assign(old.length, wanted.length, (i, j) => gainOf(old[i]!, wanted[j]!));
         proved &&= found.proved;
         for (const [i, j] of found.pairs) pairs.push({ before: old[i]!, after: wanted[j]! });
     }
     const takenOld = new Set(pairs.map(pair => pair.before)), takenNew = new Set(pairs.map(pair => pair.after));
     return { pairs, proved, before: before.filter(piece => !takenOld.has(piece)), after: after.filter(piece => !takenNew.has(piece)) };
+}
+
+/** As much wood as comes out of an old piece; of what takes as much, what stays the same part. */
+function gainOf(old: Piece, wanted: Piece): number {
+    return canBecome(old, wanted) ? 2 * areaOf(wanted) + Number(old.part === wanted.part) : 0;
 }
 
 /** What a piece takes of its wood, in square ticks. */

@@ -68,7 +68,8 @@ function lineThere({ name, low, high, from, to, through, section }: Line): LineT
 }
 
 function coffersOf(ceiling: Ceiling | undefined): Coffers {
-    const all = ceiling?.coffers ?? [], range = (sizes: readonly Ticks[]): [Ticks, Ticks] => (sizes.length === 0 ? [0, 0] : [Math.min(...sizes), Math.max(...sizes)]);
+    const all = ceiling?.coffers ?? [];
+    const range = (sizes: readonly Ticks[]): [Ticks, Ticks] => (sizes.length === 0 ? [0, 0] : [Math.min(...sizes), Math.max(...sizes)]);
     return { count: all.length, acrossNorth: range(all.map(({ west, east }) => east - west)), acrossEast: range(all.map(({ north, south }) => south - north)) };
 }
 

@@ -1,7 +1,5 @@
 import { cleanLine } from './clean-text.ts';
-import type { Fit } from './fit.ts';
-
-type MarkdownText = Fit<'Markdown'>;
+import type { MarkdownText } from './fit.ts';
 
 /** What an editor shows of a word: as Markdown, where it renders that, or plainly. */
 export interface Shown { readonly markdown: MarkdownText; readonly plain: string }
@@ -60,4 +58,23 @@ const MEANS = /[\\`*_[\]<>|~]|&(?=#?\w+;)|:(?=\/\/)|(?<=\bwww)\.|(?<=\w)@(?=\w)|
 function escaped(line: string): string {
     return line.replace(/^\s{4,}/, '   ').replace(MEANS, sign => (sign === '<' ? '&lt;' : sign === '>' ? '&gt;' : sign === '&' ? '&amp;' : `\\${sign}`))
         .replace(BEGINS, (_, space: string, sign: string) => `${space}\\${sign}`);
+}
+
+/** Paragraphs, lists and tables for a page that renders Markdown: a review on a code host. Every text in it goes through the same gate. */
+export const page = {
+    heading: (level: number, text: string): MarkdownText => `${'#'.repeat(level)} ${inWords(text).markdown}` as MarkdownText,
+    words: (text: string): MarkdownText => inWords(text).markdown,
+    strong: (text: string): MarkdownText => `**${inWords(text).markdown}**` as MarkdownText,
+    list: (lines: readonly string[]): MarkdownText => lines.map(line => `- ${inWords(oneLine(line)).markdown}`).join('\n') as MarkdownText,
+    table: (head: readonly string[], rows: readonly (readonly string[])[], right: readonly number[] = []): MarkdownText => {
+        const row = (cells: readonly string[]): string => `| ${cells.map(cell => inWords(oneLine(cell)).markdown || ' ').join(' | ')} |`;
+        return [row(head), `| ${head.map((_, i) => (right.includes(i) ? '---:' : '---')).join(' | ')} |`, ...rows.map(row)].join('\n') as MarkdownText;
+    },
+    /** Folded away below a line that is always shown. */
+    folded: (line: string, inside: readonly MarkdownText[]): MarkdownText => `<details><summary>${inWords(line).markdown}</summary>\n\n${inside.join('\n\n')}\n\n</details>` as MarkdownText,
+    together: (parts: readonly MarkdownText[]): MarkdownText => `${parts.join('\n\n')}\n` as MarkdownText,
+};
+
+function oneLine(text: string): string {
+    return text.replace(/\s*\n\s*/g, ' ');
 }

@@ -7,8 +7,12 @@ import { statementsOf } from '../../language/statements.ts';
 import { MOST_FILES } from '../../language/workspace/most-files.ts';
 import { price } from '../../pipeline/price.ts';
 import { pricePlans } from '../../pipeline/price-plans.ts';
+import { csvChanges } from '../../report/changes/csv.ts';
 import { humanChanges } from '../../report/changes/human.ts';
+import { jsonChanges } from '../../report/changes/json.ts';
+import { markdownChanges } from '../../report/changes/markdown.ts';
 import type { StateTold } from '../../report/changes/state.ts';
+import type { Files } from '../../report/look.ts';
 import { EXIT, UsageError, worst, type ExitCode } from '../exit-code.ts';
 import { findFiles, isWithin } from '../find-files.ts';
 import { Git } from '../git/git.ts';
@@ -22,7 +26,7 @@ import { reasonOf } from '../read-text.ts';
 import { Workspace, type Checked } from '../workspace.ts';
 import type { World } from '../world.ts';
 
-export const CHANGE_FORMATS = ['human'] as const;
+export const CHANGE_FORMATS = ['human', 'json', 'markdown', 'csv'] as const;
 export interface CompareOptions {
     /** Commits, tags or branches: the last commit, and the files as they lie, where nothing is said. */
     readonly from?: string; readonly to?: string;
@@ -41,7 +45,12 @@ export async function compare(options: CompareOptions, world: World): Promise<Ex
     for (const { state } of [before, after]) states.push({ files: state.files, houses: await priced(state.houses, solve) });
     world.terminal.progress('');
     const compared = { before: before.told, after: after.told, changes: changesOf(states[0]!, states[1]!) };
-    world.terminal.result(humanChanges(compared, world.terminal.paint));
+    switch (options.format) {
+        case 'human': world.terminal.result(humanChanges(compared, world.terminal.paint)); break;
+        case 'json': world.terminal.result(jsonChanges(compared, read.files)); break;
+        case 'markdown': world.terminal.result(markdownChanges(compared)); break;
+        case 'csv': world.terminal.result(csvChanges(compared)); break;
+    }
     return worst(code, before.isSound && after.isSound ? EXIT.clean : EXIT.findings);
 }
 
@@ -51,16 +60,17 @@ interface Read {
     readonly isSound: boolean;
 }
 
-async function statesOf({ from = 'HEAD', to, in: name }: CompareOptions, world: World): Promise<{ before: Read; after: Read; code: ExitCode }> {
+async function statesOf({ from = 'HEAD', to, in: name }: CompareOptions, world: World): Promise<{ before: Read; after: Read; files: Files; code: ExitCode }> {
     const { path, folder } = await placeOf(name, world), git = await Git.at(folder);
     const old = await revisionOf(git, from), now = to === undefined ? undefined : await revisionOf(git, to);
     // git tells the folder as the system does, and this is how its files are named below
     const here = { ...world, cwd: await world.disk.realpath(world.cwd) };
     const oldTree = await treeOf(git, old.commit), newTree = now && await treeOf(git, now.commit);
     if (!now) await mustBeMerged(git, path);
-    const before = await readTree(old, oldTree, git, path, here), after = now && newTree ? await readTree(now, newTree, git, path, here) : await readFiles(path, here);
+    const before = await readTree(old, oldTree, git, path, here);
+    const after = now && newTree ? await readTree(now, newTree, git, path, here) : await readFiles(path, here);
     if (before.files + after.files === 0) throw new UsageError(`There is no job file in ${name}, neither in ${old.asked} nor in ${now?.asked ?? 'the files as they lie'}`);
-    return { before: before.read, after: after.read, code: worst(before.code, after.code) };
+    return { before: before.read, after: after.read, files: after.names, code: worst(before.code, after.code) };
 }
 
 /** The path that was asked for, as the system tells it, and the nearest folder that is there: what is looked at may be gone by now. */
@@ -85,7 +95,7 @@ async function mustBeMerged(git: Git, path: string): Promise<void> {
     if (open.length > 0) throw new UsageError(`A merge is not finished here, and both sides stand in ${open.join(', ')}: finish it first, or name two commits`);
 }
 
-type Opened = { readonly read: Read; readonly code: ExitCode; readonly files: number };
+interface Opened { readonly read: Read; readonly code: ExitCode; readonly files: number; readonly names: Files }
 
 /** A state that is committed. */
 async function readTree(revision: Revision, tree: Tree, git: Git, path: string, world: World): Promise<Opened> {
@@ -121,7 +131,7 @@ async function readState(workspace: Workspace, paths: readonly string[], told: O
     };
     return {
         read: { state, told: { ...told, rooms: houses.flatMap(({ rooms }) => rooms) }, isSound: isSound(houses) },
-        code: problems.length > 0 ? EXIT.usage : EXIT.clean, files: paths.length,
+        code: problems.length > 0 ? EXIT.usage : EXIT.clean, files: paths.length, names: workspace.files,
     };
 }
 

@@ -1,13 +1,15 @@
 import type { SaidChange } from '../../changes/model.ts';
 
 /** A change of what is said, as it is told: a block that is new or gone is told once, with how much stands in it. */
-export interface ToldChange { readonly change: SaidChange; readonly holds: number }
+interface ToldChange { readonly change: SaidChange; readonly holds: number }
 
 export function toldChanges(said: readonly SaidChange[]): ToldChange[] {
     const told: { change: SaidChange; holds: number }[] = [];
     for (const change of said) {
-        const whole = told.findLast(one => isWhole(one.change) && sideOf(one.change) === sideOf(change) && one.change.file === change.file && isInside(change, one.change));
-        if (whole && sideOf(change) !== 'both') whole.holds++;
+        const side = sideOf(change);
+        const holds = (one: SaidChange): boolean => isWhole(one) && sideOf(one) === side && one.file === change.file && isInside(change, one);
+        const whole = side === 'both' ? undefined : told.findLast(one => holds(one.change));
+        if (whole) whole.holds++;
         else told.push({ change, holds: 0 });
     }
     return told;

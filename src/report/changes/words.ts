@@ -20,7 +20,8 @@ export function jobOf({ before, after }: HouseChange): JobSettings {
 }
 
 export function isSame({ rooms, pieces, findings, before, after, price }: HouseChange): boolean {
-    return Boolean(before && after) && rooms.every(room => room.isSame && room.renamedFrom === undefined) && pieces.same.length === piecesOf(after).length && pieces.gone.length === 0
+    return Boolean(before && after) && rooms.every(room => room.isSame && room.renamedFrom === undefined)
+        && pieces.same.length === piecesOf(after).length && pieces.gone.length === 0
         && findings.come.length + findings.gone.length === 0 && (price?.difference.equals(0) ?? true);
 }
 function piecesOf(house: HouseChange['after']): readonly Piece[] {
@@ -70,7 +71,8 @@ function beamText({ beam, depth, width }: LineThere, mark: (ticks: Ticks) => str
 export const FARES = ['the same', 'elsewhere', 'from an old one', 'new', 'no longer wanted'] as const;
 export function pieceRows({ pieces }: HouseChange): (readonly [string, ...number[]])[] {
     const lists: readonly (readonly Piece[])[] = [pieces.same.map(after), pieces.moved.map(after), pieces.from.map(after), pieces.fresh, pieces.gone];
-    const rows = PARTS.map(part => [PLURAL[part], ...lists.map(list => list.filter(piece => piece.part === part).length)] as const).filter(([, ...counts]) => counts.some(count => count > 0));
+    const rows = PARTS.map(part => [PLURAL[part], ...lists.map(list => list.filter(piece => piece.part === part).length)] as const)
+        .filter(([, ...counts]) => counts.some(count => count > 0));
     return [...rows, ['together', ...lists.map(list => list.length)]];
 }
 function after(pair: Pair): Piece {
@@ -86,7 +88,8 @@ export function pieceLines({ pieces }: HouseChange, job: JobSettings): string[] 
     return [
         ...told(pieces.from.map(after), piece => {
             const old = froms.get(piece)!, other = old.part === piece.part ? '' : ` ${old.part}`;
-            return `${piece.part} of ${nameOf(piece.stock)}: ${size(piece)}, from${other} ${size(old)}${old.width === piece.width ? '' : `, ripped from ${printLength(old.width, job.show.value)} to ${printLength(piece.width, job.show.value)}`}`;
+            const width = (of: Piece): string => printLength(of.width, job.show.value), rip = old.width === piece.width ? '' : `, ripped from ${width(old)} to ${width(piece)}`;
+            return `${piece.part} of ${nameOf(piece.stock)}: ${size(piece)}, from${other} ${size(old)}${rip}`;
         }),
         ...told(pieces.fresh, piece => `${piece.part} of ${nameOf(piece.stock)}: ${size(piece)}, new`),
         ...told(pieces.gone, piece => `${piece.part} of ${nameOf(piece.stock)}: ${size(piece)}, no longer wanted`),

@@ -1,0 +1,62 @@
+import fc from 'fast-check';
+import load from 'highs';
+import { describe, expect, test } from 'vitest';
+import { assign } from '../../src/changes/assign.ts';
+import { runs } from '../support/full.ts';
+
+type Gains = readonly (readonly number[])[];
+const table = (most: number): fc.Arbitrary<Gains> => fc.tuple(fc.integer({ min: 1, max: most }), fc.integer({ min: 1, max: most })).chain(([rows, columns]) => fc.array(
+    fc.array(fc.oneof(fc.constant(0), fc.integer({ min: 1, max: 1_000_000 })), { minLength: columns, maxLength: columns }), { minLength: rows, maxLength: rows },
+));
+const assigned = (gains: Gains) => assign(gains.length, gains[0]!.length, (r, c) => gains[r]![c]!);
+const sumOf = (gains: Gains, pairs: readonly (readonly [number, number])[]): number => pairs.reduce((sum, [r, c]) => sum + gains[r]![c]!, 0);
+
+/** By trying every way: each row with each column that is free, or with none. */
+function bestOf(gains: Gains, row = 0, taken = 0): number {
+    if (row === gains.length) return 0;
+    let best = bestOf(gains, row + 1, taken);
+    gains[row]!.forEach((gain, c) => { if (!(taken & 1 << c)) best = Math.max(best, gain + bestOf(gains, row + 1, taken | 1 << c)); });
+    return best;
+}
+
+describe('pairs that gain most', () => {
+    test('as much as the best of all ways, tried one by one; each at most once, none for nothing; proved', () => {
+        fc.assert(fc.property(table(6), gains => {
+            const { pairs, proved } = assigned(gains);
+            expect(sumOf(gains, pairs)).toBe(bestOf(gains));
+            expect(new Set(pairs.map(([r]) => r)).size).toBe(pairs.length);
+            expect(new Set(pairs.map(([, c]) => c)).size).toBe(pairs.length);
+            expect(pairs.every(([r, c]) => gains[r]![c]! > 0)).toBe(true);
+            expect(proved).toBe(true);
+        }), { seed: 1, numRuns: runs(2000, 200) });
+    });
+
+    test('as much as a solver of linear programs finds (HiGHS), for as many as a house has', async () => {
+        const highs = await load();
+        for (const [rows, columns, seed] of [[40, 60, 1], [60, 25, 2], [50, 50, 3]] as const) {
+            const [gains] = fc.sample(fc.array(fc.array(fc.oneof(fc.constant(0), fc.integer({ min: 1, max: 100_000 })), { minLength: columns, maxLength: columns }), { minLength: rows, maxLength: rows }), { seed, numRuns: 1 });
+            const names = gains!.flatMap((row, r) => row.flatMap((gain, c) => (gain > 0 ? [{ name: `x${r}_${c}`, r, c, gain }] : [])));
+            const atMostOne = (of: (one: (typeof names)[number]) => number, count: number, letter: string): string[] => Array.from({ length: count }, (_, i) => {
+                const own = names.filter(one => of(one) === i);
+                return own.length === 0 ? '' : ` ${letter}${i}: ${own.map(one => one.name).join(' + ')} <= 1`;
+            }).filter(line => line !== '');
+            const program = ['Maximize', ` obj: ${names.map(({ name, gain }) => `${gain} ${name}`).join(' + ')}`, 'Subject To', ...atMostOne(one => one.r, rows, 'r'), ...atMostOne(one => one.c, columns, 'c'), 'End'];
+            const solved = highs.solve(program.join('\n'));
+            const { pairs, proved } = assigned(gains!);
+            expect(solved.Status).toBe('Optimal');
+            expect(sumOf(gains!, pairs)).toBe(Math.round(solved.ObjectiveValue));
+            expect(proved).toBe(true);
+        }
+    });
+
+    test('more than is looked through is paired all the same, and nothing is claimed', () => {
+        const { pairs, proved } = assign(401, 401, (r, c) => (r === c ? 5 : 1));
+        expect(pairs).toHaveLength(401);
+        expect(proved).toBe(false);
+    });
+
+    test('nothing to pair', () => {
+        expect(assign(0, 3, () => 1)).toEqual({ pairs: [], proved: true });
+        expect(assign(2, 2, () => 0)).toEqual({ pairs: [], proved: true });
+    });
+});
