@@ -5,9 +5,11 @@ import { assign } from '../../src/changes/assign.ts';
 import { runs } from '../support/full.ts';
 
 type Gains = readonly (readonly number[])[];
-const table = (most: number): fc.Arbitrary<Gains> => fc.tuple(fc.integer({ min: 1, max: most }), fc.integer({ min: 1, max: most })).chain(([rows, columns]) => fc.array(
-    fc.array(fc.oneof(fc.constant(0), fc.integer({ min: 1, max: 1_000_000 })), { minLength: columns, maxLength: columns }), { minLength: rows, maxLength: rows },
-));
+const sized = <T>(of: fc.Arbitrary<T>, length: number): fc.Arbitrary<T[]> => fc.array(of, { minLength: length, maxLength: length });
+const gain = fc.oneof(fc.constant(0), fc.integer({ min: 1, max: 1_000_000 }));
+const tableOf = (rows: number, columns: number): fc.Arbitrary<Gains> => sized(sized(gain, columns), rows);
+const size = (most: number): fc.Arbitrary<number> => fc.integer({ min: 1, max: most });
+const table = (most: number): fc.Arbitrary<Gains> => fc.tuple(size(most), size(most)).chain(([rows, columns]) => tableOf(rows, columns));
 const assigned = (gains: Gains) => assign(gains.length, gains[0]!.length, (r, c) => gains[r]![c]!);
 const sumOf = (gains: Gains, pairs: readonly (readonly [number, number])[]): number => pairs.reduce((sum, [r, c]) => sum + gains[r]![c]!, 0);
 
@@ -15,7 +17,7 @@ const sumOf = (gains: Gains, pairs: readonly (readonly [number, number])[]): num
 function bestOf(gains: Gains, row = 0, taken = 0): number {
     if (row === gains.length) return 0;
     let best = bestOf(gains, row + 1, taken);
-    gains[row]!.forEach((gain, c) => { if (!(taken & 1 << c)) best = Math.max(best, gain + bestOf(gains, row + 1, taken | 1 << c)); });
+    gains[row]!.forEach((each, c) => { if (!(taken & 1 << c)) best = Math.max(best, each + bestOf(gains, row + 1, taken | 1 << c)); });
     return best;
 }
 
@@ -34,13 +36,14 @@ describe('pairs that gain most', () => {
     test('as much as a solver of linear programs finds (HiGHS), for as many as a house has', async () => {
         const highs = await load();
         for (const [rows, columns, seed] of [[40, 60, 1], [60, 25, 2], [50, 50, 3]] as const) {
-            const [gains] = fc.sample(fc.array(fc.array(fc.oneof(fc.constant(0), fc.integer({ min: 1, max: 100_000 })), { minLength: columns, maxLength: columns }), { minLength: rows, maxLength: rows }), { seed, numRuns: 1 });
-            const names = gains!.flatMap((row, r) => row.flatMap((gain, c) => (gain > 0 ? [{ name: `x${r}_${c}`, r, c, gain }] : [])));
-            const atMostOne = (of: (one: (typeof names)[number]) => number, count: number, letter: string): string[] => Array.from({ length: count }, (_, i) => {
+            const [gains] = fc.sample(tableOf(rows, columns), { seed, numRuns: 1 });
+            const names = gains!.flatMap((row, r) => row.flatMap((each, c) => (each > 0 ? [{ name: `x${r}_${c}`, r, c, each }] : [])));
+            type Name = (typeof names)[number];
+            const atMostOne = (of: (one: Name) => number, count: number, letter: string): string[] => Array.from({ length: count }, (_, i) => {
                 const own = names.filter(one => of(one) === i);
                 return own.length === 0 ? '' : ` ${letter}${i}: ${own.map(one => one.name).join(' + ')} <= 1`;
             }).filter(line => line !== '');
-            const program = ['Maximize', ` obj: ${names.map(({ name, gain }) => `${gain} ${name}`).join(' + ')}`, 'Subject To', ...atMostOne(one => one.r, rows, 'r'), ...atMostOne(one => one.c, columns, 'c'), 'End'];
+            const program = ['Maximize', ` obj: ${names.map(({ name, each }) => `${each} ${name}`).join(' + ')}`, 'Subject To', ...atMostOne(one => one.r, rows, 'r'), ...atMostOne(one => one.c, columns, 'c'), 'End'];
             const solved = highs.solve(program.join('\n'));
             const { pairs, proved } = assigned(gains!);
             expect(solved.Status).toBe('Optimal');
