@@ -3,6 +3,7 @@ import { bid, BID_FORMATS, type BidOptions } from './commands/bid.ts';
 import { cutList, LIST_FORMATS, type ListOptions } from './commands/lists.ts';
 import { boards, order, type BoardsOptions, type LeftoversOptions } from './commands/boards.ts';
 import { check, CHECK_FORMATS, type CheckOptions } from './commands/check.ts';
+import { changeOrder, ORDER_FORMATS, type ChangeOrderOptions } from './commands/change-order.ts';
 import { CHANGE_FORMATS, compare, type CompareOptions } from './commands/compare.ts';
 import { draw, DRAWING_FORMATS, THEMES, type DrawOptions } from './commands/draw.ts';
 import { estimate, type EstimateOptions } from './commands/estimate.ts';
@@ -110,11 +111,18 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
     withFiles('print', 'a page as the editor\'s panes show it, as a file: HTML that prints well, SVG, or CSV')
         .addOption(new Option('--page <page>', 'which page').choices(PRINTED_PAGES).default('plan')).addOption(new Option('--format <format>', 'output format').choices(PAGE_FORMATS).default('html'))
         .option('--out <folder>', 'the folder to write to', filled, 'pages').addOption(force).addOption(rooms).addOption(quick).action(act<PrintOptions>(print));
-    program.command('compare').description('what changed between two states of a house, in meaning: what is said, the ceiling, pieces, boards, hours, money')
+    const withStates = (name: string, about: string): Command => program.command(name).description(about)
         .argument('[from]', 'a commit, a tag or a branch; default: the last commit').argument('[to]', 'another; default: the files as they lie')
-        .option('--in <path>', 'the file or folder that is looked at', filled, '.').addOption(new Option('--format <format>', 'output format').choices(CHANGE_FORMATS).default('human')).addOption(quick)
-        .action((from: string | undefined, to: string | undefined, options: CompareOptions) => run(terminal => rehearsing({ ...world, terminal }, world.ready,
-            live => compare({ ...options, ...from !== undefined && { from }, ...to !== undefined && { to } }, live))));
+        .option('--in <path>', 'the file or folder that is looked at', filled, '.').addOption(quick);
+    const actOnStates = <Options>(job: (options: Options, world: World) => Promise<ExitCode>) =>
+        (from: string | undefined, to: string | undefined, options: Options) => run(terminal => rehearsing({ ...world, terminal }, world.ready,
+            live => job({ ...options, ...from !== undefined && { from }, ...to !== undefined && { to } }, live)));
+    withStates('compare', 'what changed between two states of a house, in meaning: what is said, the ceiling, pieces, boards, hours, money')
+        .addOption(new Option('--format <format>', 'output format').choices(CHANGE_FORMATS).default('human')).action(actOnStates<CompareOptions>(compare));
+    withStates('change-order', 'what the client signs for a change: what is otherwise, its price, the plans before and after')
+        .requiredOption('--number <number>', 'its number', filled).option('--reason <words>', 'why', filled).option('--date <date>', 'the date on it; without one there is a line to fill in')
+        .option('--out <folder>', 'the folder to write to', filled, 'change-orders').addOption(force).addOption(new Option('--format <format>', 'output format').choices(ORDER_FORMATS).default('pdf'))
+        .action(actOnStates<ChangeOrderOptions>(changeOrder));
     program.command('explain').description('explain a rule; without a name, list all rules').argument('[rule]')
         .action((rule: string | undefined) => run(terminal => explain(rule, { terminal })));
     withFiles('format', 'format the files in the one standard layout').option('--check', 'change nothing, name the files that would change', false).action(act<FormatOptions>(format));

@@ -4,7 +4,7 @@ import { documentBytes, newDocument } from './document.ts';
 import { Flow } from './flow.ts';
 import { drawSheetOn } from './sheet.ts';
 
-const SIGNING = ['For the client', 'For the contractor'];
+export { changeOrderPdf } from './change-order.ts';
 
 /**
  * The client's page as PDF: the same words as the printed page, its drawings as lines and letters, each on a page of its
@@ -16,9 +16,7 @@ export async function bidPdf(bid: BidContent): Promise<Uint8Array> {
     const flow = new Flow(doc);
     flow.heading(title);
     if (bid.draft.length > 0) flow.list(DRAFT, bid.draft);
-    const between = [bid.contractor && `from ${bid.contractor}`, bid.client && `for ${bid.client}`].filter(Boolean).join(', ');
-    if (between) flow.line(between);
-    flow.line(bid.date === undefined ? 'Date: ______________' : `Date: ${bid.date}`);
+    flow.between(bid);
     flow.list('What is included', bid.scope);
     flow.title('Price');
     bid.price.forEach(({ what, amount, strong }) => { flow.row(what, amount, strong); });
@@ -28,11 +26,7 @@ export async function bidPdf(bid: BidContent): Promise<Uint8Array> {
         bid.options.forEach(({ title, price }) => { flow.row(title, price, false); });
         flow.line('Each is priced by itself; combined, the price may differ.');
     }
-    // nobody signs a page on which nothing stands: the last of what is agreed goes over with the signatures
-    const after = bid.draft.length === 0 ? flow.signaturesHeight(SIGNING) : 0;
-    const lists = [['What is not included', bid.exclusions], ['Before the work begins', bid.cautions], ['Terms', bid.terms]] as const, last = lists.findLast(([, items]) => items.length > 0);
-    for (const [title, items] of lists) flow.list(title, items, items === last?.[1] ? after : 0);
-    if (bid.draft.length === 0) flow.signatures('Agreed', SIGNING);
+    flow.endings([['What is not included', bid.exclusions], ['Before the work begins', bid.cautions], ['Terms', bid.terms]], bid.draft.length === 0);
     for (const sheet of bid.drawings) {
         doc.addPage({ size: [sheet.paper.width, sheet.paper.height], margin: 0 });
         drawSheetOn(doc, sheet);

@@ -7,6 +7,7 @@ import { stretchesOf } from './letters.ts';
 type Doc = InstanceType<typeof PDFDocument>;
 const SIZE = 10.5, TITLE = 12, HEADING = 19;
 const LEADING = 1.36;
+const SIGNING = ['For the client', 'For the contractor'];
 
 /** Words one below the other, page after page. A title never stands alone at a page's foot. */
 export class Flow {
@@ -53,12 +54,26 @@ export class Flow {
         this.space(5);
     }
 
+    /** From whom and for whom, and the date, or a line for it. */
+    between({ contractor, client, date }: { readonly contractor?: string; readonly client?: string; readonly date?: string }): void {
+        const parts = [contractor && `from ${contractor}`, client && `for ${client}`].filter(Boolean).join(', ');
+        if (parts) this.line(parts);
+        this.line(date === undefined ? 'Date: ______________' : `Date: ${date}`);
+    }
+
+    /** The last lists of what is agreed, and the signatures: nobody signs a page on which nothing stands, so the last item goes over with them. */
+    endings(lists: readonly (readonly [title: string, items: readonly string[]])[], isSigned: boolean): void {
+        const after = isSigned ? this.signaturesHeight(SIGNING) : 0, last = lists.findLast(([, items]) => items.length > 0);
+        for (const [title, items] of lists) this.list(title, items, items === last?.[1] ? after : 0);
+        if (isSigned) this.signatures('Agreed', SIGNING);
+    }
+
     /** What signatures take. */
-    signaturesHeight(who: readonly string[]): number {
+    private signaturesHeight(who: readonly string[]): number {
         return TITLE * LEADING + who.length * 56 + 20;
     }
 
-    signatures(title: string, who: readonly string[]): void {
+    private signatures(title: string, who: readonly string[]): void {
         this.keep(this.signaturesHeight(who));
         this.title(title);
         for (const each of who) {

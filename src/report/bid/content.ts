@@ -69,7 +69,7 @@ export function bidContent({ house, priced, alternates }: HousePrice, date?: str
 }
 
 /** What the bids that hold for the rooms say to the client: each thing once, the shortest time the price holds, and what all deposits come to. */
-function bidsOf({ parts }: Estimate) {
+export function bidsOf({ parts }: Estimate) {
     const bids = parts.map(({ rates }) => rates.bid);
     const texts = (of: (bid: typeof bids[number]) => readonly Given<string>[]): string[] =>
         [...new Set(bids.flatMap(bid => of(bid).map(({ value }) => value)))];

@@ -34,12 +34,12 @@ export function roomLines(room: RoomChange, job: JobSettings): string[] {
     if (!after) return ['is gone'];
     if (!before) return [`is new: ${coffers ? cofferText(coffers.after, mark) : 'not laid out'}`];
     const wallText = ({ wall, before: was, after: is }: RoomChange['walls'][number]): string => was === undefined ? `wall ${wall}, ${mark(is!)}, is new`
-        : is === undefined ? `wall ${wall}, ${mark(was)}, is gone` : `wall ${wall}: ${mark(was)} ${ARROW} ${mark(is)}`;
+        : is === undefined ? `wall ${wall}, ${mark(was)}, is gone` : `wall ${wall}: ${mark(is)} instead of ${mark(was)}`;
     return [
         ...renamedFrom === undefined ? [] : [`was called ${renamedFrom}`],
         ...after.takeOff ? [] : ['cannot be laid out as it is now'], ...before.takeOff ? [] : ['could not be laid out before'],
         ...walls.map(wallText), ...lines.map(line => lineText(line, mark)),
-        ...coffers ? [`coffers: ${cofferText(coffers.before, mark)} ${ARROW} ${cofferText(coffers.after, mark)}`] : [],
+        ...coffers ? [`coffers: ${cofferText(coffers.after, mark)} instead of ${cofferText(coffers.before, mark)}`] : [],
     ];
 }
 

@@ -1,0 +1,45 @@
+import { printedChangeOrder } from '../../pages/change-order/printed.ts';
+import { printMoney } from '../../quantity/money.ts';
+import { changeOrders, type ChangeOrderContent, type Order } from '../../report/change-order/content.ts';
+import { addressOf, fileNameOfHouse, titleOf } from '../../report/house.ts';
+import { fileName } from '../../text/file-name.ts';
+import { EXIT, worst, type ExitCode } from '../exit-code.ts';
+import { FileNames } from '../file-names.ts';
+import { OutputFolder, type OutputOptions } from '../output-folder.ts';
+import { compareStates, type StatesAsked } from '../states.ts';
+import type { World } from '../world.ts';
+
+export const ORDER_FORMATS = ['html', 'pdf'] as const;
+export interface ChangeOrderOptions extends StatesAsked, OutputOptions, Order { readonly format: (typeof ORDER_FORMATS)[number] }
+
+/**
+ * What the client signs for a change: `change-order-3-JOB.pdf` for every house that is otherwise. What is not fit to be signed says so on it: then the code
+ * is 1.
+ */
+export async function changeOrder(options: ChangeOrderOptions, world: World): Promise<ExitCode> {
+    const { compared, isSound, code } = await compareStates(options, world), { terminal } = world;
+    const folder = new OutputFolder(options, world), names = new FileNames(), orders = changeOrders(compared.changes, options, isSound);
+    let worstCode = code;
+    if (orders.length === 0) terminal.say('No house that is in both states is otherwise: there is nothing to sign.');
+    for (const { house, content } of orders) {
+        const { job } = house.after!, { price } = house;
+        if (content.draft.length > 0) {
+            terminal.say(`The change order of ${titleOf(job)} is a draft: ${content.draft.join(' ')} \`cofferwright compare\` shows more.`);
+            worstCode = worst(worstCode, EXIT.findings);
+        }
+        if (price?.atOldRates && !price.atOldRates.equals(price.total)) {
+            const money = (amount: typeof price.total): string => printMoney(amount, price.currency);
+            terminal.say(`Rates have changed since: the change is ${money(price.total)} as they are now, which is what the order says, and ${money(price.atOldRates)} as they were.`);
+        }
+        const title = fileNameOfHouse(house.after!), stem = `change-order ${options.number}`;
+        const name = names.free(n => fileName(stem, n === 1 ? title : `${title} ${n}`, options.format));
+        await folder.write([{ name, content: options.format === 'pdf' ? await pdfOf(content) : printedChangeOrder(content) }], addressOf(house.after!));
+    }
+    return worst(worstCode, folder.code);
+}
+
+/** The library that writes PDF is large, so it is read only when it is wanted. */
+async function pdfOf(content: ChangeOrderContent): Promise<Uint8Array> {
+    const { changeOrderPdf } = await import('../../exports/pdf/bid.ts');
+    return await changeOrderPdf(content);
+}

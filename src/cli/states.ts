@@ -1,0 +1,138 @@
+import { relative, resolve, sep } from 'node:path';
+import { changesOf } from '../changes/changes.ts';
+import type { HouseThere, State } from '../changes/model.ts';
+import type { BoardPlan } from '../cutting/model.ts';
+import { compareFindings } from '../findings/finding.ts';
+import { statementsOf } from '../language/statements.ts';
+import { MOST_FILES } from '../language/workspace/most-files.ts';
+import { price } from '../pipeline/price.ts';
+import { pricePlans } from '../pipeline/price-plans.ts';
+import type { Compared, StateTold } from '../report/changes/state.ts';
+import type { Files } from '../report/look.ts';
+import { EXIT, UsageError, worst, type ExitCode } from './exit-code.ts';
+import { findFiles, isWithin } from './find-files.ts';
+import { Git } from './git/git.ts';
+import { revisionOf, unmerged, type Revision } from './git/revision.ts';
+import { Snapshot } from './git/snapshot.ts';
+import { treeOf, type Tree } from './git/tree.ts';
+import { foundBehind, housesOf, isSound } from './houses.ts';
+import { once } from './input.ts';
+import { LOOKING, solveBy } from './prove.ts';
+import { reasonOf } from './read-text.ts';
+import { Workspace, type Checked } from './workspace.ts';
+import type { World } from './world.ts';
+
+export interface StatesAsked {
+    /** Commits, tags or branches: the last commit, and the files as they lie, where nothing is said. */
+    readonly from?: string; readonly to?: string;
+    /** The file or folder that is looked at: the current folder where nothing is said. */
+    readonly in: string;
+    readonly quick: boolean;
+}
+
+/** Two states of the houses of a folder and what changed between them. Both are read out of git's store, without a checkout. */
+export async function compareStates(asked: StatesAsked, world: World): Promise<{ compared: Compared; files: Files; isSound: boolean; code: ExitCode }> {
+    const { before, after, files, code } = await once('states', world, heard => statesOf(asked, heard)), solve = solveBy(asked, world);
+    world.terminal.progress(LOOKING);
+    const states: State[] = [];
+    for (const { state } of [before, after]) states.push({ files: state.files, houses: await priced(state.houses, solve) });
+    world.terminal.progress('');
+    const compared = { before: before.told, after: after.told, changes: changesOf(states[0]!, states[1]!) };
+    return { compared, files, isSound: before.isSound && after.isSound, code };
+}
+
+interface Read {
+    readonly state: Omit<State, 'houses'> & { readonly houses: readonly Omit<HouseThere, 'priced'>[] };
+    readonly told: StateTold;
+    readonly isSound: boolean;
+}
+
+async function statesOf({ from = 'HEAD', to, in: name }: StatesAsked, world: World): Promise<{ before: Read; after: Read; files: Files; code: ExitCode }> {
+    const { path, folder } = await placeOf(name, world), git = await Git.at(folder);
+    const old = await revisionOf(git, from), now = to === undefined ? undefined : await revisionOf(git, to);
+    // git tells the folder as the system does, and this is how its files are named below
+    const here = { ...world, cwd: await world.disk.realpath(world.cwd) };
+    const oldTree = await treeOf(git, old.commit), newTree = now && await treeOf(git, now.commit);
+    if (!now) await mustBeMerged(git, path);
+    const before = await readTree(old, oldTree, git, path, here);
+    const after = now && newTree ? await readTree(now, newTree, git, path, here) : await readFiles(path, here);
+    if (before.files + after.files === 0) throw new UsageError(`There is no job file in ${name}, neither in ${old.asked} nor in ${now?.asked ?? 'the files as they lie'}`);
+    return { before: before.read, after: after.read, files: after.names, code: worst(before.code, after.code) };
+}
+
+/** The path that was asked for, as the system tells it, and the nearest folder that is there: what is looked at may be gone by now. */
+async function placeOf(name: string, { cwd, disk }: World): Promise<{ path: string; folder: string }> {
+    const asked = resolve(cwd, name);
+    let folder = asked, below = '';
+    for (;;) {
+        try {
+            const real = await disk.realpath(folder), isFolder = (await disk.stat(real)).isDirectory();
+            return { path: resolve(real, below), folder: isFolder ? real : resolve(real, '..') };
+        } catch (error) {
+            const above = resolve(folder, '..');
+            if (above === folder) throw new UsageError(`${name} ${reasonOf(error)}`);
+            below = below === '' ? relative(above, folder) : `${relative(above, folder)}${sep}${below}`;
+            folder = above;
+        }
+    }
+}
+
+async function mustBeMerged(git: Git, path: string): Promise<void> {
+    const open = (await unmerged(git)).filter(way => way.endsWith('.coffer') && isWithin(resolve(git.top, way), path));
+    if (open.length > 0) throw new UsageError(`A merge is not finished here, and both sides stand in ${open.join(', ')}: finish it first, or name two commits`);
+}
+
+interface Opened { readonly read: Read; readonly code: ExitCode; readonly files: number; readonly names: Files }
+
+/** A state that is committed. */
+async function readTree(revision: Revision, tree: Tree, git: Git, path: string, world: World): Promise<Opened> {
+    const inside = [...tree.texts.keys(), ...tree.problems.keys()].filter(way => isLookedAt(way, git.top, path)).map(way => resolve(git.top, way)).sort();
+    if (inside.length > MOST_FILES) throw new UsageError(`There are ${inside.length} job files in ${revision.asked}; ${MOST_FILES} are the most that are read at once: name a folder with --in`);
+    const workspace = await Workspace.open(world, [path], new Snapshot(world.disk, git.top, tree));
+    const { asked, commit: hash, date, subject } = revision;
+    return readState(workspace, inside, { name: asked, commit: { hash, date, subject } }, `in ${asked}: `, world);
+}
+
+/** As a folder is read: hidden folders and installed packages are passed over. */
+function isLookedAt(way: string, top: string, path: string): boolean {
+    const full = resolve(top, way);
+    return full === path || isWithin(full, path) && !relative(path, full).split(sep).slice(0, -1).some(name => name.startsWith('.') || name === 'node_modules');
+}
+
+/** The files as they lie. */
+async function readFiles(path: string, world: World): Promise<Opened> {
+    const isThere = await world.disk.stat(path).then(() => true, () => false);
+    const found = isThere ? await findFiles([path], world.cwd, world.disk) : { files: [], folders: [], problems: [], notes: [] };
+    found.notes.forEach(words => { world.terminal.say(words); });
+    return readState(await Workspace.open(world, found.folders), found.files, { name: 'the files as they lie' }, '', world);
+}
+
+async function readState(workspace: Workspace, paths: readonly string[], told: Omit<StateTold, 'rooms'>, where: string, { terminal }: World): Promise<Opened> {
+    await workspace.add(paths);
+    const checked = await workspace.check({ closely: true }), problems = workspace.problems();
+    problems.forEach(words => { terminal.say(`${where}${words}`); });
+    const houses = housesOf(checked, workspace);
+    const state = {
+        files: checked.map(({ content: { uri }, document }) => ({ name: workspace.files.nameOf(uri), statements: statementsOf(document) })),
+        houses: houses.map(({ job, rooms }) => ({ job, rooms, findings: findingsBehind(rooms.map(({ room }) => room.at.uri), checked, workspace) })),
+    };
+    return {
+        read: { state, told: { ...told, rooms: houses.flatMap(({ rooms }) => rooms) }, isSound: isSound(houses) },
+        code: problems.length > 0 ? EXIT.usage : EXIT.clean, files: paths.length, names: workspace.files,
+    };
+}
+
+function findingsBehind(uris: readonly string[], checked: readonly Checked[], workspace: Workspace): HouseThere['findings'] {
+    return [...new Set([...new Set(uris)].flatMap(uri => foundBehind(uri, checked, workspace)))].sort(compareFindings);
+}
+
+/** Each house as if nothing were cut; what one takes of the boards on hand is gone for the next. */
+async function priced(houses: Read['state']['houses'], solve: ReturnType<typeof solveBy>): Promise<HouseThere[]> {
+    const before: BoardPlan[] = [], all: HouseThere[] = [];
+    for (const house of houses) {
+        const rooms = house.rooms.map(({ room }) => room), { plan } = await pricePlans(rooms, [], house.job, before, solve);
+        before.push(plan);
+        all.push({ ...house, priced: price(rooms, house.job, plan) });
+    }
+    return all;
+}

@@ -1,0 +1,26 @@
+import PDFDocument from 'pdfkit';
+import { DRAFT } from '../../report/bid/content.ts';
+import type { ChangeOrderContent } from '../../report/change-order/content.ts';
+import { documentBytes, newDocument } from './document.ts';
+import { Flow } from './flow.ts';
+import { drawSheetOn } from './sheet.ts';
+
+/** A change order as PDF: the same words as the printed page, its plans as lines and letters. The same order gives the same bytes. */
+export async function changeOrderPdf(order: ChangeOrderContent): Promise<Uint8Array> {
+    const title = `${order.draft.length > 0 ? 'Draft of change order' : 'Change order'} ${order.number}: ${order.title}`;
+    const doc = newDocument(PDFDocument, title, order.contractor), flow = new Flow(doc);
+    flow.heading(title);
+    if (order.draft.length > 0) flow.list(DRAFT, order.draft);
+    flow.between(order);
+    if (order.reason !== undefined) flow.line(`Reason: ${order.reason}`);
+    flow.list('What is changed', order.changed);
+    flow.list('The rooms as they are to be', order.scope);
+    flow.title('Price');
+    order.price.forEach(({ what, amount, strong }) => { flow.row(what, amount, strong); });
+    flow.endings([['Before the work begins', order.cautions], ['Terms', order.terms]], order.draft.length === 0);
+    for (const sheet of order.drawings) {
+        doc.addPage({ size: [sheet.paper.width, sheet.paper.height], margin: 0 });
+        drawSheetOn(doc, sheet);
+    }
+    return await documentBytes(doc);
+}

@@ -1,0 +1,105 @@
+import type { Changes, HouseChange, LineChange, RoomChange, RoomThere } from '../../changes/model.ts';
+import { drawPlan, markChanged, withNotice, type Sheet } from '../../drawing/index.ts';
+import { layoutOf } from '../../pipeline/inspect.ts';
+import { printMoney } from '../../quantity/money.ts';
+import { Rational } from '../../quantity/rational.ts';
+import { cautionsForClient } from '../bid/cautions.ts';
+import { bidsOf, DRAFT } from '../bid/content.ts';
+import { roomText } from '../bid/scope.ts';
+import { roomLines } from '../changes/words.ts';
+import { differenceText } from '../estimate/words.ts';
+import { titleOfHouse } from '../house.ts';
+
+/** What a client signs when something is to be otherwise than agreed. No cost, no rate and no hour of ours is in it. */
+export interface ChangeOrderContent {
+    readonly title: string;
+    readonly number: string;
+    readonly contractor?: string; readonly client?: string;
+    /** As they were given; the program looks at no clock. */
+    readonly date?: string; readonly reason?: string;
+    /** Why it is not fit to be signed yet. */
+    readonly draft: readonly string[];
+    readonly changed: readonly string[];
+    /** The rooms as they are to be. */
+    readonly scope: readonly string[];
+    readonly price: readonly { readonly what: string; readonly amount: string; readonly strong: boolean }[];
+    readonly terms: readonly string[];
+    readonly cautions: readonly string[];
+    readonly drawings: readonly Sheet[];
+}
+export interface Order { readonly number: string; readonly date?: string; readonly reason?: string }
+
+/**
+ * The change order of a house that is in both states; undefined of any other, and where nothing of its ceiling or its price changed.
+ * @param isSound whether both states are
+ */
+function changeOrderContent(house: HouseChange, { number, date, reason }: Order, isSound: boolean): ChangeOrderContent | undefined {
+    const { before, after, price, comparison } = house;
+    if (!before || !after || !comparison) return undefined;
+    const rooms = house.rooms.filter(room => !room.isSame), { estimate } = after.priced, { job } = after;
+    const total = price?.total ?? new Rational(0);
+    if (rooms.length === 0 && total.equals(0)) return undefined;
+    const said = bidsOf(estimate), days = comparison.days?.after.sub(comparison.days.before);
+    const draft = [
+        ...isSound ? [] : ['Something of the ceiling, as it was or as it is to be, cannot be built as it is drawn, or is not worked out yet.'],
+        ...price ? [] : ['The two states are priced in different money.'],
+        ...price?.lacks.some(words => !words.startsWith('the hours')) ? ['Part of the change has no price yet.'] : [],
+    ];
+    return {
+        title: titleOfHouse(after), number, draft,
+        ...said.contractor !== undefined && { contractor: said.contractor }, ...job.client && { client: job.client.value },
+        ...date !== undefined && { date }, ...reason !== undefined && { reason },
+        changed: rooms.length === 0 ? ['The ceilings stay as they are; what is otherwise is their price.'] : rooms.flatMap(room => roomLines(room, job).map(line => `${titleOfRoom(room)}: ${line.replaceAll(/(?<=\d)\/(?=\d)/g, '\u2044')}`)),       // the font makes a fraction of it
+        scope: rooms.flatMap(({ after: now }) => (now && layoutOf(now.room).ceiling ? [roomText(layoutOf(now.room).ceiling!)] : [])),
+        price: [
+            { what: 'This change', amount: differenceText(total, estimate.currency), strong: true },
+            ...days === undefined ? [] : [{ what: 'Working days', amount: daysChange(days), strong: false }],
+            { what: 'All of the work, as priced before', amount: printMoney(comparison.total.before, estimate.currency), strong: false },
+            { what: 'All of the work, with this change', amount: printMoney(comparison.total.before.add(total), estimate.currency), strong: false },
+        ],
+        terms: [
+            ...said.validDays === undefined ? [] : [`The price holds for ${said.validDays} days from the date above.`],
+            'What is agreed and not changed here stays as it is. The changed work begins when both have signed.',
+        ],
+        cautions: cautionsForClient(rooms.flatMap(({ after: now }) => (now && layoutOf(now.room).ceiling) ?? [])),
+        drawings: rooms.flatMap(room => drawingsOf(room, number)).map((sheet, i) => ({ ...withNotice(sheet, draft.length > 0 ? [DRAFT] : []), id: `${sheet.id}.${i + 1}` })),
+    };
+}
+
+function titleOfRoom({ before, after }: RoomChange): string {
+    const { room } = (after ?? before)!;
+    return room.title ?? room.name;
+}
+
+/** To a tenth, as `0.6 more`. */
+function daysChange(days: Rational): string {
+    const tenths = days.abs().valueOf().toFixed(1);
+    return tenths === '0.0' ? 'the same' : `${tenths} ${days.s > 0n ? 'more' : 'fewer'}`;
+}
+
+/** The plans of a room as it was and as it is to be, what is otherwise marked on both. */
+function drawingsOf(room: RoomChange, number: string): Sheet[] {
+    return ([['before', 'before the change'], ['after', `as changed by change order ${number}`]] as const).flatMap(([side, words]) => {
+        const there = room[side], lines = room.lines.flatMap(line => nameIn(line, side));
+        // where no line is otherwise, and the room is, all of it is marked
+        return there ? drawingOf(there, { lines, all: room.lines.length === 0, mark: number, words }) : [];
+    });
+}
+
+function nameIn(line: LineChange, side: 'before' | 'after'): string[] {
+    const there = line[side];
+    return there ? [there.name] : [];
+}
+
+function drawingOf({ room, takeOff }: RoomThere, changed: Parameters<typeof markChanged>[3]): Sheet[] {
+    const { ceiling } = layoutOf(room);
+    return ceiling && takeOff ? [markChanged(drawPlan(ceiling, takeOff, { forClient: true }), ceiling, takeOff, changed)] : [];
+}
+
+/** The change orders of all houses. */
+export function changeOrders({ houses }: Changes, order: Order, isSound: boolean): { readonly house: HouseChange; readonly content: ChangeOrderContent }[] {
+    return houses.flatMap(house => {
+        const content = changeOrderContent(house, order, isSound);
+        return content ? [{ house, content }] : [];
+    });
+}

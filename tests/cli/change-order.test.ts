@@ -1,0 +1,73 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { house, tooWide } from './house.ts';
+import { repositoryOf, type Files } from './repository.ts';
+import { cofferwright } from './world.ts';
+
+const rates = `edition 1
+labor {
+  crew       2 rate 40 USD per h
+  day        8 h
+  layout     10 min per crossing
+  blocking   3 min per ft
+  sides      5 min per ft
+  bottoms    4 min per ft
+  band       4 min per ft
+  corner     4 min per joint
+}
+bid {
+  contractor  "Alder & Sons"
+  overhead    10%
+  profit      20% of cost
+  valid-days  21
+}
+`;
+const finer = (files: Files): Files => ({ ...files, 'den.coffer': files['den.coffer']!.replace('coffers-north  3', 'coffers-north  4') });
+
+async function ordered(states: readonly Files[], ...argv: readonly string[]) {
+    const cwd = repositoryOf(states), ran = await cofferwright(cwd, ['change-order', 'one', 'two', '--quick', '--number', '7', '--format', 'html', ...argv]);
+    const folder = join(cwd, 'change-orders'), name = ran.out.trim() === '' ? undefined : readdirSync(folder).find(each => each.startsWith('change-order-7'));
+    return { ...ran, cwd, name, page: name ? readFileSync(join(folder, name), 'utf8') : '' };
+}
+
+describe('a change order', () => {
+    test('says what is otherwise, what it costs and how long it holds; the plans before and after have a cloud round every line that is', async () => {
+        const { page, name, code } = await ordered([{ ...house, 'rates.coffer': rates }, finer({ ...house, 'rates.coffer': rates })], '--reason', 'Finer <coffers>', '--date', '2026-05-04');
+        expect([name, code]).toEqual(['change-order-7-plum-street-4.html', 1]);
+        for (const words of ['change order 7: Plum Street 4', 'Reason: Finer &lt;coffers&gt;', 'Date: 2026-05-04', 'from <bdi>Alder &amp; Sons</bdi>', 'line 2 is new', 'The price holds for 21 days', 'before the change', 'as changed by change order 7']) {
+            expect(page.toLowerCase()).toContain(words.toLowerCase());
+        }
+        // lines 1 and 2 before; 1, 2 and 3 after
+        expect(page.match(/changed\.\d/g)).toHaveLength(5);
+    });
+
+    test('has no cost, rate or hour of ours', async () => {
+        const { page } = await ordered([{ ...house, 'rates.coffer': rates }, finer({ ...house, 'rates.coffer': rates })]);
+        for (const word of ['overhead', 'profit', 'pine-1x6', '2.10', '3.25', ' min', '40.00', 'hours']) expect(page.replace(/<style>.*?<\/style>|url\([^)]*\)/gs, '')).not.toContain(word);
+    });
+
+    test('is a draft without lines to sign where something of it is wrong or has no price, 1', async () => {
+        const { page, code, err } = await ordered([house, tooWide]);
+        expect(code).toBe(1);
+        expect(page).toContain('Draft, not to be signed');
+        expect(page).not.toContain('For the client: name and signature');
+        expect(err).toContain('The change order of Plum Street 4 is a draft');
+    });
+
+    test('is not made where nothing is otherwise', async () => {
+        const { err, name } = await ordered([house, { ...house, 'den.coffer': `${house['den.coffer']}\n// a note\n` }]);
+        expect(name).toBeUndefined();
+        expect(err).toContain('there is nothing to sign');
+    });
+
+    test('as PDF: the same bytes each time', async () => {
+        const cwd = repositoryOf([house, finer(house)]), made = async (out: string): Promise<Buffer> => {
+            await cofferwright(cwd, ['change-order', 'one', 'two', '--quick', '--number', '7', '--out', out]);
+            return readFileSync(join(cwd, out, 'change-order-7-plum-street-4.pdf'));
+        };
+        const [first, second] = [await made('a'), await made('b')];
+        expect(first.subarray(0, 5).toString()).toBe('%PDF-');
+        expect(Buffer.compare(first, second)).toBe(0);
+    });
+});
