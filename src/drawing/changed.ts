@@ -5,7 +5,7 @@ import type { Extent } from './extent.ts';
 import { MARGIN } from './sheet/frame.ts';
 
 /** What is marked on a plan. `lines`: names of lines; `all`: the whole room. `mark`: stands in the triangle at each cloud. */
-export interface Changed { readonly lines: readonly string[]; readonly all: boolean; readonly mark: string; readonly words: string }
+interface Changed { readonly lines: readonly string[]; readonly all: boolean; readonly mark: string; readonly words: string }
 
 /** Points: how far a cloud stands off what it goes round, how wide each of its arcs is, and the size of its triangle. */
 const OFF = 5, ARC = 9, TRIANGLE = 9;

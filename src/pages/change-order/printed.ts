@@ -23,6 +23,6 @@ ${order.drawings.map(sheet => html`<section class="drawing">${trusted(toSvg(shee
     });
 }
 
-export function titleOf({ number, title, draft }: ChangeOrderContent): string {
+function titleOf({ number, title, draft }: ChangeOrderContent): string {
     return `${draft.length > 0 ? 'Draft of change order' : 'Change order'} ${number}: ${title}`;
 }
