@@ -55,7 +55,7 @@ async function statesOf({ from = 'HEAD', to, in: name }: StatesAsked, world: Wor
     const oldTree = await treeOf(git, old.commit), newTree = now && await treeOf(git, now.commit);
     if (!now) await mustBeMerged(git, path);
     const before = await readTree(old, oldTree, git, path, here);
-    const after = now && newTree ? await readTree(now, newTree, git, path, here) : await readFiles(path, here);
+    const after = now && newTree ? await readTree(now, newTree, git, path, here, before) : await readFiles(path, here, before);
     if (before.files + after.files === 0) throw new UsageError(`There is no job file in ${name}, neither in ${old.asked} nor in ${now?.asked ?? 'the files as they lie'}`);
     return { before: before.read, after: after.read, files: after.names, code: worst(before.code, after.code) };
 }
@@ -82,15 +82,18 @@ async function mustBeMerged(git: Git, path: string): Promise<void> {
     if (open.length > 0) throw new UsageError(`A merge is not finished here, and both sides stand in ${open.join(', ')}: finish it first, or name two commits`);
 }
 
-interface Opened { readonly read: Read; readonly code: ExitCode; readonly files: number; readonly names: Files }
+interface Opened {
+    readonly read: Read; readonly code: ExitCode; readonly files: number; readonly names: Files;
+    readonly checked: ReadonlyMap<string, Checked>; readonly workspace: Workspace;
+}
 
 /** A state that is committed. */
-async function readTree(revision: Revision, tree: Tree, git: Git, path: string, world: World): Promise<Opened> {
+async function readTree(revision: Revision, tree: Tree, git: Git, path: string, world: World, before?: Opened): Promise<Opened> {
     const inside = [...tree.texts.keys(), ...tree.problems.keys()].filter(way => isLookedAt(way, git.top, path)).map(way => resolve(git.top, way)).sort();
     if (inside.length > MOST_FILES) throw new UsageError(`There are ${inside.length} job files in ${revision.asked}; ${MOST_FILES} are the most that are read at once: name a folder with --in`);
     const workspace = await Workspace.open(world, [path], new Snapshot(world.disk, git.top, tree));
     const { asked, commit: hash, date, subject } = revision;
-    return readState(workspace, inside, { name: asked, commit: { hash, date, subject } }, `in ${asked}: `, world);
+    return readState(workspace, inside, { name: asked, commit: { hash, date, subject } }, `in ${asked}: `, world, before);
 }
 
 /** As a folder is read: hidden folders and installed packages are passed over. */
@@ -100,16 +103,18 @@ function isLookedAt(way: string, top: string, path: string): boolean {
 }
 
 /** The files as they lie. */
-async function readFiles(path: string, world: World): Promise<Opened> {
+async function readFiles(path: string, world: World, before: Opened): Promise<Opened> {
     const isThere = await world.disk.stat(path).then(() => true, () => false);
     const found = isThere ? await findFiles([path], world.cwd, world.disk) : { files: [], folders: [], problems: [], notes: [] };
     found.notes.forEach(words => { world.terminal.say(words); });
-    return readState(await Workspace.open(world, found.folders), found.files, { name: 'the files as they lie' }, '', world);
+    return readState(await Workspace.open(world, found.folders), found.files, { name: 'the files as they lie' }, '', world, before);
 }
 
-async function readState(workspace: Workspace, paths: readonly string[], told: Omit<StateTold, 'rooms'>, where: string, { terminal }: World): Promise<Opened> {
+async function readState(
+    workspace: Workspace, paths: readonly string[], told: Omit<StateTold, 'rooms'>, where: string, { terminal }: World, before?: Opened,
+): Promise<Opened> {
     await workspace.add(paths);
-    const checked = await workspace.check({ closely: true }), problems = workspace.problems();
+    const checked = await workspace.check({ closely: true, ...before && { known: uri => asBefore(uri, before, workspace) } }), problems = workspace.problems();
     problems.forEach(words => { terminal.say(`${where}${words}`); });
     const houses = housesOf(checked, workspace);
     const state = {
@@ -119,7 +124,18 @@ async function readState(workspace: Workspace, paths: readonly string[], told: O
     return {
         read: { state, told: { ...told, rooms: houses.flatMap(({ rooms }) => rooms) }, isSound: isSound(houses) },
         code: problems.length > 0 ? EXIT.usage : EXIT.clean, files: paths.length, names: workspace.files,
+        checked: new Map(checked.map(one => [one.content.uri, one])), workspace,
     };
+}
+
+/** What is known of a file of the state before, where it and all that it is made from say the same in both: what follows of it is worked out once. */
+function asBefore(uri: string, { checked, workspace: old }: Opened, workspace: Workspace): Checked | undefined {
+    const behind = [uri, ...workspace.madeFrom(uri)].sort(), was = [uri, ...old.madeFrom(uri)].sort();
+    const isSame = behind.length === was.length && behind.every((each, i) => {
+        const text = workspace.files.textOf(each);
+        return each === was[i] && text !== undefined && text === old.files.textOf(each) && !workspace.isUnread(each) && !old.isUnread(each);
+    });
+    return isSame ? checked.get(uri) : undefined;
 }
 
 function findingsBehind(uris: readonly string[], checked: readonly Checked[], workspace: Workspace): HouseThere['findings'] {

@@ -93,9 +93,9 @@ export class Workspace {
 
     /**
      * Everything that was asked for and everything that it is made from, in the order of the paths. `closely`: with the
-     * findings that take longer, which the editor shows when the hand rests.
+     * findings that take longer, which the editor shows when the hand rests. `known`: what is known of a file already, from elsewhere.
      */
-    async check({ closely = false } = {}): Promise<Checked[]> {
+    async check({ closely = false, known }: { readonly closely?: boolean; readonly known?: (uri: string) => Checked | undefined } = {}): Promise<Checked[]> {
         const wanted = new Set([...this.asked, ...madeFrom([...this.asked], this.services.shared)]);
         const documents = this.shared.LangiumDocuments.all.toArray()
             .filter(document => wanted.has(document.uri.toString()) && !isBuiltin(document.uri))
@@ -104,6 +104,11 @@ export class Workspace {
         for (const document of documents) {
             this.terminal.progress(`Checking ${checked.length + 1} of ${documents.length} files ...`);
             if (checked.length % 10 === 9) await setImmediate();
+            const before = known?.(document.uri.toString());
+            if (before) {
+                checked.push(before);
+                continue;
+            }
             const content = readFile(document);
             const { findings, ...rest } = inspect(content);
             checked.push({ content, document, ...rest, findings: closely ? [...findings, ...inspectClosely(content)].sort(compareFindings) : findings });
