@@ -34,3 +34,11 @@ export const MOVEMENT: Readonly<Record<string, Movement>> = {
     'white-fir': recalled(0.00112, 0.00245),
     'western-redcedar': recalled(0.00111, 0.00234),
 };
+
+/**
+ * Change of a width between two moisture contents (percent), in the unit of the width: dD = D C (M2 - M1). Wood Handbook, Eq. 13-2; good from 6 to 14 %, with
+ * an error of about 5 % at the ends.
+ */
+export function movementOf(width: number, coefficient: number, fromPercent: number, toPercent: number): number {
+    return width * coefficient * (toPercent - fromPercent);
+}

@@ -8,6 +8,7 @@ import type { Joists } from './joists.ts';
 import type { Rates } from './rates.ts';
 import type { NotComputed } from './not-computed.ts';
 import type { Part } from './part.ts';
+import type { Seasons } from './seasons.ts';
 
 /**
  * A job as plain data: names resolved, parameters applied, imports followed, every value with the words it comes from.
@@ -42,6 +43,8 @@ export interface JobSettings {
     readonly boards?: Given<'shared' | 'own'>;
     /** Greatest and least thickness of the paint on one edge (primer and coats). */
     readonly paintFilm: Given<{ readonly least: Ticks; readonly most: Ticks }>;
+    /** How dry and how damp the rooms get. */
+    readonly seasons?: Seasons;
     readonly at?: Source;
 }
 
@@ -240,6 +243,8 @@ export interface Room {
     readonly height?: Given<Ticks>;
     readonly covering?: { readonly kind: Given<string>; readonly thickness?: Given<Ticks> };
     readonly joists?: Joists;
+    /** Its own, where they differ from the house's. */
+    readonly seasons?: Seasons;
     readonly grid?: Grid;
     /** Trim that takes the place of the profile's. */
     readonly trim?: Trim;

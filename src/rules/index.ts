@@ -34,12 +34,14 @@ import { grooveWontTurn } from './groove-wont-turn.ts';
 import { groovesDontMeet } from './grooves-dont-meet.ts';
 import { headroom } from './headroom.ts';
 import { jointOpens } from './joint-opens.ts';
+import { jointOpensInWinter } from './joint-opens-in-winter.ts';
 import { joistNotThere } from './joist-not-there.ts';
 import { lightTooNearWood } from './light-too-near-wood.ts';
 import { lineGoesNowhere } from './line-goes-nowhere.ts';
 import { linesOverlap } from './lines-overlap.ts';
 import { longerThanTheBoard } from './longer-than-the-board.ts';
 import { mdfEdgeFastening } from './mdf-edge-fastening.ts';
+import { mixedMovement } from './mixed-movement.ts';
 import { nailShows } from './nail-shows.ts';
 import { nailWontHold } from './nail-wont-hold.ts';
 import { noCeilingThere } from './no-ceiling-there.ts';
@@ -67,6 +69,7 @@ import { sideMissesBlocking } from './side-misses-blocking.ts';
 import { slotsWontFit } from './slots-wont-fit.ts';
 import { spacerHitsCleat } from './spacer-hits-cleat.ts';
 import { spliceInSight } from './splice-in-sight.ts';
+import { stockOffSeason } from './stock-off-season.ts';
 import { tapeDoesntClose } from './tape-doesnt-close.ts';
 import { taperShows } from './taper-shows.ts';
 import { thicknessMismatchAtMiter } from './thickness-mismatch-at-miter.ts';
@@ -88,11 +91,11 @@ export const RULES: readonly Rule[] = [
     cutWithoutRecord,
     depthsNearlyEqual, endCoffersDiffer, fixtureInBeam, fixtureOffCenter, fixtureOutsideRoom,
     gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn,
-    groovesDontMeet, headroom, jointOpens, joistNotThere, lightTooNearWood, lineGoesNowhere, linesOverlap, longerThanTheBoard,
-    mdfEdgeFastening, nailShows, nailWontHold, noCeilingThere, noCofferSizeFits, noRate, noSuchPiece,
+    groovesDontMeet, headroom, jointOpens, jointOpensInWinter, joistNotThere, lightTooNearWood, lineGoesNowhere, linesOverlap, longerThanTheBoard,
+    mdfEdgeFastening, mixedMovement, nailShows, nailWontHold, noCeilingThere, noCofferSizeFits, noRate, noSuchPiece,
     notLaidOut, notPositive, notSupportedLayout, offcutTooShort, partVanishes, pieceMiscounted, piecesOverlap, pressAddsUp, pressLost, requireFails,
     roomNotRectangular, roundingLeftOver, runPinchesChannel, screwFindsLittle, sheetNotRipped, shortABoard, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
-    spliceInSight, tapeDoesntClose, taperShows, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush,
+    spliceInSight, stockOffSeason, tapeDoesntClose, taperShows, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush,
     unknownLine, unknownMeeting,
     wallsMakeNoRoom, wrappedHitsBottom,
 ];

@@ -109,3 +109,57 @@ describe('trades', () => {
         expect((await cofferwright(folderWith(house), ['trades'])).out).toContain('Nothing is said of what its ceiling holds');
     });
 });
+
+/** Poplar of 5 1/2" and 7 1/4", which goes up at 8%, in rooms of 25% and 60%. */
+const seasoned = { ...joisted, 'job.coffer': house['job.coffer'].replace('  cut-to  1/16"\n', `  cut-to  1/16"
+  seasons {
+    driest      25% at 68
+    dampest     60% at 75
+    goes-up-at  8%
+  }
+`) };
+interface SmallJson { ticks: number; text: string }
+interface SeasonsJson { rooms: {
+    moisture: { driest: number; dampest: number; start: number; startAtMost: number } | null;
+    beams: {
+        lines: string[]; play: { built: SmallJson; driest: SmallJson } | null; butt: { lines: string[]; driest: SmallJson } | null;
+        corner: { driest: SmallJson; dampest: SmallJson };
+    }[];
+}[] }
+
+describe('seasons', () => {
+    test('moisture over the year, what joints do, and words for the owner', async () => {
+        const { code, out } = await cofferwright(folderWith(seasoned), ['seasons']), words = out.replace(/\s+/g, ' ');
+        expect(code).toBe(0);
+        expect(words).toContain('Driest 25% at 68 °F: wood comes to 5.4%. Dampest 60% at 75 °F: 10.9%.');
+        // 6 x 0.00289 x (10.87 - 5.38) = 0.095"
+        expect(words).toMatch(/yellow poplar, 6" wide: 0\.095" from the driest to the dampest season/);
+        expect(words).toContain('for the owner, after one winter');
+        expect(words).toContain('most of all where beams cross');
+        expect(words).not.toMatch(/\bis safe\b/);
+    });
+    test('JSON as its schema says, by the handbook\'s own coefficients', async () => {
+        const cwd = folderWith(seasoned), valid = strictSchema('seasons');
+        const told = JSON.parse((await cofferwright(cwd, ['seasons', '--format', 'json'])).out) as SeasonsJson;
+        expect(valid(told), JSON.stringify(valid.errors)).toBe(true);
+        const [{ moisture, beams: [beam] }] = told.rooms as [SeasonsJson['rooms'][number]];
+        expect([moisture!.driest, moisture!.dampest, moisture!.start]).toEqual([5.38, 10.87, 8]);
+        // 1/32" = 5.5 x 0.00289 x (M - 5.38) / 2
+        expect(moisture!.startAtMost).toBeCloseTo(5.38 + 2 * (1 / 32) / (5.5 * 0.00289), 1);
+        expect(beam!.play!.driest.ticks).toBe(beam!.play!.built.ticks);
+        expect(beam!.butt!.lines).toEqual(['1', '2']);
+        expect(beam!.butt!.driest.ticks / 16256).toBeCloseTo(5.5 * 0.00289 * (8 - 5.38) / 2, 3);
+        expect(beam!.corner.driest.ticks).toBeGreaterThan(0);
+        expect(beam!.corner.dampest.ticks).toBeLessThan(0);
+        const csv = (await cofferwright(cwd, ['seasons', '--format', 'csv'])).out.trim().split('\r\n');
+        expect(csv).toHaveLength(4);
+    });
+    test('Celsius where lengths are in millimeters; a page; nothing where nothing is said', async () => {
+        const metric = { ...seasoned, 'job.coffer': seasoned['job.coffer'].replace('cut-to  1/16"', 'cut-to  1 mm\n  show millimeters').replace('25% at 68', '25% at 20').replace('60% at 75', '60%') };
+        const cwd = folderWith(metric), { out } = await cofferwright(cwd, ['seasons']);
+        expect(out.replace(/\s+/g, ' ')).toContain('Driest 25% at 20 °C: wood comes to 5.4%. Dampest 60% at 21 °C');
+        await cofferwright(cwd, ['print', '--page', 'seasons', '--out', 'pages']);
+        expect(readFileSync(join(cwd, 'pages', 'seasons-den.html'), 'utf8')).toContain('fine lines may show in the paint');
+        expect((await cofferwright(folderWith(house), ['seasons'])).out).toContain('Nothing is said of its seasons');
+    });
+});

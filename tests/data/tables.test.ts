@@ -5,7 +5,8 @@ import { boardFeet } from '../../src/data/board-measure.ts';
 import { CURRENCIES } from '../../src/data/currencies.ts';
 import { dressedSize } from '../../src/data/dressed-sizes.ts';
 import { finishNail, PERMANENT_LOAD, screwShank, screwWithdrawal } from '../../src/data/fasteners.ts';
-import { MOVEMENT } from '../../src/data/movement.ts';
+import { equilibrium, humidityFor } from '../../src/data/moisture.ts';
+import { MOVEMENT, movementOf } from '../../src/data/movement.ts';
 import { citation } from '../../src/data/published.ts';
 import { JOIST_GRAVITY, poundsPerCubicFoot, STRENGTH } from '../../src/data/species.ts';
 import { CofferTerminals } from '../../src/language/generated/ast.ts';
@@ -102,6 +103,23 @@ describe('movement', () => {
         const row = MOVEMENT[value.species!]!;
         expectNear(id.endsWith('.cr') ? row.radial : row.tangential, value);
         expect(row.mark).toBe(value.mark);
+    });
+
+    test.each(checksOf('movement', /^move\.ex\./))('%s: %s', (_id, _source, value) => {
+        const from = value.inputs!.M_I === undefined ? 0 : input(value, 'M_I');
+        const to = value.inputs!.M_F === undefined ? input(value, 'dM') : input(value, 'M_F');
+        expectNear(movementOf(input(value, 'D_I'), Number(value.inputs!.C_T ?? value.inputs!.C), from, to), value);
+    });
+
+    test.each(checksOf('moisture', /^emc\.(table42|si)/))('%s: %s', (id, _source, value) => {
+        const degrees = input(value, 'T');
+        expectNear(equilibrium(id.includes('table42') ? (degrees - 32) / 1.8 : degrees, input(value, 'RH') / 100), value);
+    });
+
+    test('the humidity for a moisture is that of which the equation makes it', () => {
+        for (const celsius of [-1, 10, 21, 35]) {
+            for (const percent of [4, 8, 12, 20]) expect(equilibrium(celsius, humidityFor(percent, celsius))).toBeCloseTo(percent, 6);
+        }
     });
 
     test('coefficient and shrinkage of one species obey the handbook\'s own closure C = S / (3000 - 20 S)', () => {

@@ -15,6 +15,8 @@ import type { HousePlan } from '../../src/report/house.ts';
 import type { Paint } from '../../src/report/look.ts';
 import { holdingContent } from '../../src/report/joists/content.ts';
 import { joistsLeaf } from '../../src/report/joists/leaf.ts';
+import { seasonsContent } from '../../src/report/seasons/content.ts';
+import { seasonsLeaf } from '../../src/report/seasons/leaf.ts';
 import { tradesContent } from '../../src/report/trades/content.ts';
 import { humanOrder } from '../../src/report/order/human.ts';
 import { Rooms } from '../../src/server/panes/rooms.ts';
@@ -69,6 +71,7 @@ const MADE: Readonly<Record<string, (room: RoomOnPage) => unknown>> = {
     'order': room => humanOrder([planOf(room)], plain),
     'joists': ({ ceiling, takeOff, standing, layout: { room } }) => joistsLeaf({ job: room.job, rooms: [{ room, takeOff, standing }], alternates: [] }, () => holdingContent(ceiling, takeOff)).sections,
     'trades': ({ ceiling, takeOff }) => tradesContent(ceiling, takeOff).map(({ fixture: _, ...task }) => task),
+    'seasons': ({ ceiling, takeOff, standing, layout: { room } }) => seasonsLeaf({ job: room.job, rooms: [{ room, takeOff, standing }], alternates: [] }, () => seasonsContent(ceiling, takeOff)).sections,
     'bid': room => bidContent(housePrice(room)),
 };
 function planOf(room: RoomOnPage): HousePlan {

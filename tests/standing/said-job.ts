@@ -14,6 +14,11 @@ job "Cooper Row 3" {
   boards           shared
   pool-hidden      1/8" of cleats, spacers
   paint-film       0.004" to 0.006"
+  seasons {
+    driest      25% at 68
+    dampest     55% at 74
+    goes-up-at  7.5%
+  }
 }
 labor {
   crew        2 rate 60 USD per h

@@ -7,6 +7,10 @@ import { joistsLeaf } from '../../report/joists/leaf.ts';
 import { humanLeaves, type Leaf } from '../../report/leaf.ts';
 import type { House, RoomPieces } from '../../report/house.ts';
 import type { Files } from '../../report/look.ts';
+import { seasonsContent, type RoomSeasons } from '../../report/seasons/content.ts';
+import { csvSeasons } from '../../report/seasons/csv.ts';
+import { jsonSeasons } from '../../report/seasons/json.ts';
+import { seasonsLeaf } from '../../report/seasons/leaf.ts';
 import { tradesContent, type TradeTask } from '../../report/trades/content.ts';
 import { csvTrades } from '../../report/trades/csv.ts';
 import { jsonTrades } from '../../report/trades/json.ts';
@@ -31,6 +35,8 @@ type ContentOf<Content> = (room: RoomPieces) => Content | undefined;
 const JOISTS: Report<RoomHolding> = { lacks: 'nothing is known of what holds it', contentOf: holdingContent, leaf: joistsLeaf, json: jsonJoists, csv: csvJoists };
 const TRADES: Report<readonly TradeTask[]> = { lacks: 'nobody knows what is in its way', contentOf: tradesContent, leaf: tradesLeaf, json: jsonTrades, csv: csvTrades };
 
+const SEASONS: Report<RoomSeasons> = { lacks: 'nobody knows how it moves', contentOf: seasonsContent, leaf: seasonsLeaf, json: jsonSeasons, csv: csvSeasons };
+
 /** What holds each beam: joists, screws, thread in wood, and what hangs there. */
 export function joists(options: ListOptions, world: World): Promise<ExitCode> {
     return told(JOISTS, options, world);
@@ -39,6 +45,11 @@ export function joists(options: ListOptions, world: World): Promise<ExitCode> {
 /** What the other trades have to do: who moves what, to where, by which step. */
 export function trades(options: ListOptions, world: World): Promise<ExitCode> {
     return told(TRADES, options, world);
+}
+
+/** What a year does to the joints, and what to tell the owner. */
+export function seasons(options: ListOptions, world: World): Promise<ExitCode> {
+    return told(SEASONS, options, world);
 }
 
 async function told<Content>({ lacks, contentOf, leaf, json, csv }: Report<Content>, options: ListOptions, world: World): Promise<ExitCode> {

@@ -7,6 +7,7 @@ import { isBroken } from '../types/broken.ts';
 import { factsOf } from '../types/facts.ts';
 import { sourceOf, sourceOfProperty } from '../types/place.ts';
 import type { Reading } from './reading.ts';
+import { readSeasons } from './seasons.ts';
 import { listed } from '../../plain/words.ts';
 
 /**
@@ -17,6 +18,7 @@ export function readJob(reading: Reading, declaration: ast.Job | undefined): Job
     const show: JobSettings['show'] = reading.word('show') ?? standing(reading, r => r.word('show'))!;
     const usual = <T>(name: string, given: Given<T>): Given<T> => show.value === 'millimeters' ? inMillimeters(reading, name, given) : given;
     const title = declaration?.title !== undefined && !isBroken(declaration) ? { value: declaration.title, at: sourceOfProperty(declaration, 'title'), said: true } : undefined;
+    const seasons = readSeasons(reading, show.value);
     return {
         title, client: reading.text('client'),
         currency: checkCurrency(reading) ?? standing(reading, r => r.text('currency'))!,
@@ -30,6 +32,7 @@ export function readJob(reading: Reading, declaration: ast.Job | undefined): Job
         offcutWorth: shareOf(reading),
         boards: reading.word('boards'), poolHidden: poolOf(reading),
         paintFilm: usual('paint-film', reading.range('paint-film') ?? standing(reading, r => r.range('paint-film'))!),
+        ...seasons && { seasons },
         ...declaration && { at: sourceOf(declaration) },
     };
 }

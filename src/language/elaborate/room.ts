@@ -17,6 +17,7 @@ import type { Raise } from './raised.ts';
 import type { LineReading, Reader, Reading } from './reading.ts';
 import { raisedFor, type Uncounted } from './uncounted.ts';
 import type { Found } from './values.ts';
+import { readSeasons } from './seasons.ts';
 import { keyOfDeclaration } from './stock.ts';
 import { readTrim } from './parts.ts';
 import { checkWalls, readDiagonals, readWalls } from './walls.ts';
@@ -45,12 +46,12 @@ export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job'
     const placed = (thing: ast.Fixture): boolean => fixtures.get(thing)?.atWall !== undefined;
     const hasJoists = ceiling.joists?.first !== undefined && ceiling.joists.width !== undefined;
     const unknown = notComputedOf(declaration, { room, measured, placed, hasJoists }, reader, raise);
-    const trim = room.inner('trim');
+    const trim = room.inner('trim'), seasons = readSeasons(room, job.show.value);
     const grid = readGrid(room, { fixtures, walls, own: perimetersOf(room, reader) }, declaration, raise);
     if (grid) checkWalls(declaration, walls, raise);
     return {
         name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title }, at: sourceOfProperty(declaration, 'name'), key, job, rates,
-        walls, ...ceiling, grid: grid ?? undefined, ...trim && { trim: readTrim(trim, declaration) }, boards: room.word('boards'),
+        walls, ...ceiling, grid: grid ?? undefined, ...trim && { trim: readTrim(trim, declaration) }, boards: room.word('boards'), ...seasons && { seasons },
         lines: things.filter(thing => thing.kind === 'line').map(thing => lineOf(thing, room, reader)),
         crossings: things.filter(thing => thing.kind === 'crossing').map(thing => crossingOf(thing, room, reader)),
         fixtures: [...fixtures.values()],

@@ -3,6 +3,9 @@ import { csvJoists } from '../../report/joists/csv.ts';
 import { joistsLeaf } from '../../report/joists/leaf.ts';
 import type { House, RoomPieces } from '../../report/house.ts';
 import type { Leaf } from '../../report/leaf.ts';
+import { seasonsContent } from '../../report/seasons/content.ts';
+import { csvSeasons } from '../../report/seasons/csv.ts';
+import { seasonsLeaf } from '../../report/seasons/leaf.ts';
 import { tradesContent } from '../../report/trades/content.ts';
 import { csvTrades } from '../../report/trades/csv.ts';
 import { tradesLeaf } from '../../report/trades/leaf.ts';
@@ -12,7 +15,7 @@ import type { Page, RoomOnPage } from '../page.ts';
 import { printedLeaf } from './printed.ts';
 
 /** Pages that are printed and have no pane. */
-export type LeafKind = 'joists' | 'trades';
+export type LeafKind = 'joists' | 'trades' | 'seasons';
 
 interface Made { leaf(house: House, room: RoomOnPage): Leaf; csv(house: House, room: RoomOnPage): CsvText }
 
@@ -21,6 +24,10 @@ const MADE: Readonly<Record<LeafKind, Made>> = {
         leaf: (house, { ceiling, takeOff }) => joistsLeaf(house, () => holdingContent(ceiling, takeOff)),
         csv: (house, { ceiling, takeOff }) => csvJoists([house], () => holdingContent(ceiling, takeOff)),
     },
+    seasons: {
+        leaf: (house, { ceiling, takeOff }) => seasonsLeaf(house, () => seasonsContent(ceiling, takeOff)),
+        csv: (house, { ceiling, takeOff }) => csvSeasons([house], () => seasonsContent(ceiling, takeOff)),
+    },
     trades: {
         leaf: (house, { ceiling, takeOff }) => tradesLeaf(house, () => tradesContent(ceiling, takeOff)),
         csv: (house, { ceiling, takeOff }) => csvTrades([house], () => tradesContent(ceiling, takeOff)),
@@ -28,7 +35,7 @@ const MADE: Readonly<Record<LeafKind, Made>> = {
 };
 
 /** The files that each is kept as. */
-export const LEAVES: Readonly<Record<LeafKind, Pick<Page, 'exports'>>> = { joists: keptAs('joists'), trades: keptAs('trades') };
+export const LEAVES: Readonly<Record<LeafKind, Pick<Page, 'exports'>>> = { joists: keptAs('joists'), trades: keptAs('trades'), seasons: keptAs('seasons') };
 
 function keptAs(kind: LeafKind): Pick<Page, 'exports'> {
     return {
