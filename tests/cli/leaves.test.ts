@@ -133,7 +133,7 @@ describe('seasons', () => {
         expect(code).toBe(0);
         expect(words).toContain('Driest 25% at 68 °F: wood comes to 5.4%. Dampest 60% at 75 °F: 10.9%.');
         // 6 x 0.00289 x (10.87 - 5.38) = 0.095"
-        expect(words).toMatch(/yellow poplar, 6" wide: 0\.095" from the driest to the dampest season/);
+        expect(words).toMatch(/Yellow poplar, 6" wide: 0\.095" from the driest to the dampest season/);
         expect(words).toContain('for the owner, after one winter');
         expect(words).toContain('most of all where beams cross');
         expect(words).not.toMatch(/\bis safe\b/);

@@ -28,7 +28,7 @@ export function joistsLeaf(house: House, holdingOf: (room: RoomPieces) => RoomHo
 }
 
 function sectionOf({ room }: RoomPieces, holding: RoomHolding | undefined, job: JobSettings): LeafSection {
-    const heading = `room ${room.title ?? room.name}`;
+    const heading = `room ${room.name}`;
     if (!holding) return { heading, words: [room.joists ? 'It is not known where the joists are: their line does not say where the first one is, or how wide they are.' : 'Nothing is said of its joists: `joists` in its `ceiling`.'] };
     const { joists: { said, runs, all }, beams } = holding, show = job.show.value, odd = said.found.filter(({ how }) => how !== 'missing').length, missing = said.found.length - odd;
     const found = [...odd > 0 ? [`${odd} of them as found`] : [], ...missing > 0 ? [`${missing} missing`] : []];

@@ -2,6 +2,7 @@ import { EQUILIBRIUM, FIBERBOARD_GROWS } from '../../data/moisture.ts';
 import { citation } from '../../data/published.ts';
 import type { JobSettings } from '../../job/model.ts';
 import type { Air } from '../../job/seasons.ts';
+import { capitalized } from '../../plain/words.ts';
 import { inches } from '../../quantity/rational.ts';
 import { percentOf } from '../../rules/support/percents.ts';
 import { linesNamed, sizesOf } from '../../rules/support/words.ts';
@@ -24,7 +25,7 @@ export function seasonsLeaf(house: House, seasonsOf: (room: RoomPieces) => RoomS
 }
 
 function sectionsOf({ room }: RoomPieces, seasons: RoomSeasons | undefined, job: JobSettings): LeafSection[] {
-    const heading = `room ${room.title ?? room.name}`;
+    const heading = `room ${room.name}`;
     if (!seasons) return [{ heading, words: ['Nothing is said of its seasons: `seasons` in the room or in the job.'] }];
     const { year, moving, woods, unknown, startAtMost } = seasons, { said, driest, dampest, middle } = year, size = sizesOf(job);
     const f = (ticks: number): string => size.fine(Math.round(ticks));
@@ -43,7 +44,7 @@ function sectionsOf({ room }: RoomPieces, seasons: RoomSeasons | undefined, job:
                 `Driest ${airWords(said.driest.value, job)}: wood comes to ${percentOf(driest)}. Dampest ${airWords(said.dampest.value, job)}: ${percentOf(dampest)}.`,
                 said.goesUpAt ? `The boards go up at ${percentOf(said.goesUpAt.value)}.` : `When the boards go up is not said (\`goes-up-at\`): ${percentOf(middle)}, half way, is taken.`,
                 `Let the boards come to about ${percentOf(middle)}${startAtMost === null ? '' : `, and no more than ${percentOf(startAtMost)},`} in the room, with the heating on, before they go up: by a meter, on several boards, in their middle.`,
-                ...woods.map(({ wood, source, swing }) => `${wood === 'mdf' ? 'Fiberboard' : wood.replaceAll('-', ' ')}, 6" wide: ${f(swing)} from the driest to the dampest season (${source}).`),
+                ...woods.map(({ wood, source, swing }) => `${wood === 'mdf' ? 'Fiberboard' : capitalized(wood.replaceAll('-', ' '))}, 6" wide: ${f(swing)} from the driest to the dampest season (${source}).`),
                 ...unknown.map(name => `No movement is known of stock ${name}: its line says no species, or one that no table has.`),
             ],
             table: { head: ['beam', 'joint', 'as built', 'driest', 'dampest', ''], rows, figures: [2, 3, 4] },
@@ -56,7 +57,7 @@ function sectionsOf({ room }: RoomPieces, seasons: RoomSeasons | undefined, job:
 function ownerWords({ opensMost, humidified, year: { driest } }: RoomSeasons, f: (ticks: number) => string): string[] {
     const fine = opensMost && opensMost.by > inches('1/128');
     return [
-        'Wood takes up moisture from the air and gives it back: in the heating season its boards get a little narrower, in the damp season wider again. This is no fault of the wood or of the work, and it comes back every year.',
+        'Wood takes up moisture from the air and gives it back: in the heating season its boards get a little narrower, in the damp season wider again, year after year.',
         fine ? `In the first winter fine lines may show in the paint, ${opensMost.what === 'butt' ? 'most of all where beams cross and the boards underneath meet' : 'most of all in the corners of the coffers'}: up to about ${f(opensMost.by)} wide where nothing holds the boards together. They close again, for the most part, when the air gets damper.`
             : 'In the first winter hardly a line should show in the paint.',
         'Have such lines filled and painted at the end of the first heating season, when they are widest, and not before it.',

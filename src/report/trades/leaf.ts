@@ -26,7 +26,7 @@ export function tradesLeaf(house: House, tasksOf: (room: RoomPieces) => readonly
 }
 
 function sectionsOf({ room }: RoomPieces, tasks: readonly TradeTask[], job: JobSettings): LeafSection[] {
-    const name = `room ${room.title ?? room.name}`;
+    const name = `room ${room.name}`;
     if (tasks.length === 0) return [{ heading: name, words: ['Nothing is said of what its ceiling holds, and nothing is wanting of its joists.'] }];
     return [...grouped(tasks, ({ trade }) => trade)].map(([trade, own]) => ({
         heading: `${name}: ${trade}`, words: [],
