@@ -44,7 +44,8 @@ test.each(Object.keys(EXAMPLES))('every word of %s is offered where it stands', 
         }
     }
     expect(notOffered).toEqual([]);
-    expect(longest).toBeLessThan(50);
+    // of a parameter every type of the library may be said, some fifty; anywhere else far fewer
+    expect(longest).toBeLessThan(60);
 });
 
 function startOf(item: CompletionItem): number {
