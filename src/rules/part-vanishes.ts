@@ -38,7 +38,8 @@ than a spacer is thick has no spacer, and a coffer of 1/4" cut to 1/2" has no si
             const cut = new Map(pieces().map(piece => [piece.id, piece]));
             const lost = new Map<string, { part: Part; at: Source; where: string; count: number; mend?: string }>();
             for (const { part, at, where, named, mend } of placesOf(ceiling)) {
-                const piece = cut.get(idOf(ceiling.room.name, part, named));
+                // what is cut in bays, and spliced within one besides, begins there with its first piece
+                const piece = cut.get(idOf(ceiling.room.name, part, named)) ?? cut.get(idOf(ceiling.room.name, part, { ...named, nth: spliceLetter(0, 2) }));
                 if (piece && hasLength(piece)) continue;
                 const key = `${part} ${placeKey(at)}`;
                 const same = lost.get(key);

@@ -48,8 +48,9 @@ the crossing, at 56 1/2".`,
 
 const centerOf = (line: Line): Ticks => Math.floor((line.low + line.high) / 2);
 
+/** Those over which its bottom runs: one that is cut at a crossing cannot be spliced there. */
 function crossingLines(ceiling: Ceiling, line: Line): readonly Line[] {
-    return line.passes.filter(({ stem, relation }) => stem === null && relation === 'flush').map(({ of }) => ceiling.lines.find(({ name }) => name === of)!);
+    return line.passes.filter(({ stem, relation, cuts }) => stem === null && relation === 'flush' && !cuts).map(({ of }) => ceiling.lines.find(({ name }) => name === of)!);
 }
 
 function whereIs(at: Ticks, crossing: readonly Line[], size: (ticks: Ticks) => string): string {
