@@ -5,7 +5,6 @@ import type { Ticks } from '../quantity/ticks.ts';
 
 /** More than these is a slip of the keyboard, not a ceiling; it is told, and not worked out. */
 export const MOST_LINES = 40;
-export const MOST_COFFERS = 1000;
 
 /** One direction of the room, to be divided into coffers by lines. Positions from the west or the north wall. */
 export interface Division {

@@ -11,7 +11,7 @@ import { cornerTroubles } from './corners.ts';
 import type { Division } from './division.ts';
 import { layingOf, type Stretch } from './laying.ts';
 import { acrossAt, standingLines, type Divided, type Standing, type StandingLine } from './lines-by-hand.ts';
-import { cutStep, featureAt, tooMany, tooManySpacers } from './limits.ts';
+import { cutStep, featureAt, tooMany, tooManySpacers, tooMuchOfFile } from './limits.ts';
 import { splicesOf } from './line-splices.ts';
 import { LineSections } from './lines.ts';
 import { longestPiece } from './longest.ts';
@@ -46,7 +46,7 @@ function ceilingOf(room: Room, sections: LineSections, troubles: Trouble[]): Cei
     troubles.push(...walls, ...unknown);
     const grid = room.grid;
     const edging = grid && shape && edgingsOf(grid, shape, sections, troubles);
-    if (unknown.length > 0 || !step || !grid?.through || !shape || !edging || troubles.some(trouble => trouble.kind === 'not-positive')) return undefined;
+    if (tooMuchOfFile(room, troubles) || unknown.length > 0 || !step || !grid?.through || !shape || !edging || troubles.some(trouble => trouble.kind === 'not-positive')) return undefined;
 
     const parts = { room, grid, shape, edging, sections, step, troubles };
     const across = runOf('east-west', parts), down = runOf('north-south', parts);

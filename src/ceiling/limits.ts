@@ -1,14 +1,13 @@
-import type { Fixture, JobSettings } from '../job/model.ts';
+import type { Fixture, JobSettings, Room } from '../job/model.ts';
+import { MOST_COFFERS, MOST_SPACERS } from '../job/said-much.ts';
 import type { Given } from '../provenance/source.ts';
 import { printLength } from '../quantity/print-length.ts';
 import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
 import { baysOf } from './bays.ts';
-import { MOST_COFFERS } from './division.ts';
 import type { Line, Run, Trouble } from './model.ts';
 
 /** Figures beyond these are slips of the keyboard: they are told, and not worked out, so that nothing ever hangs. */
 const COARSEST_STEP: Ticks = TICKS_PER_INCH / 2;
-const MOST_SPACERS = 10_000;
 
 /** The resolution of cut lengths; undefined where the job's makes none. */
 export function cutStep(job: JobSettings, troubles: Trouble[]): Ticks | undefined {
@@ -26,6 +25,12 @@ export function tooMany(ceiling: { readonly across: Run<unknown>; readonly down:
     const count = ceiling.across.coffers.length * ceiling.down.coffers.length;
     if (count > MOST_COFFERS) troubles.push({ kind: 'too-many-coffers', within: 'one room', count, most: MOST_COFFERS, at });
     return count > MOST_COFFERS;
+}
+
+/** Whether the rooms of the file come to more than is laid out, with this one. */
+export function tooMuchOfFile({ tooMuch, grid, at }: Room, troubles: Trouble[]): boolean {
+    if (tooMuch) troubles.push({ kind: 'too-much-in-file', ...tooMuch, at: grid?.at ?? at });
+    return tooMuch !== undefined;
 }
 
 /** Whether spacers stand so near to each other that their number makes no sense. */

@@ -1,5 +1,5 @@
 import type { Arrangement, Passing } from '../arrangement/model.ts';
-import type { Corner, Direction, Perimeter, Profile, Room, Spacing } from '../job/model.ts';
+import type { Corner, Direction, Perimeter, Profile, Room, Spacing, TooMuch } from '../job/model.ts';
 import type { Spot } from '../job/outline.ts';
 import type { Polygon } from '../plane/polygon.ts';
 import type { Given, Source } from '../provenance/source.ts';
@@ -219,6 +219,7 @@ export type Trouble =
     /** A line that cannot run as it is said. */
     | { readonly kind: 'line-goes-nowhere'; readonly line: string; readonly why: Astray; readonly at: Source }
     | { readonly kind: 'too-many-coffers'; readonly within: 'one direction' | 'one room'; readonly count: number; readonly most: number; readonly at: Source }
+    | { readonly kind: 'too-much-in-file'; readonly at: Source } & TooMuch
     | { readonly kind: 'bad-count'; readonly value: number; readonly at: Source; readonly what: string }
     | { readonly kind: 'not-positive'; readonly what: string; readonly ticks: Ticks; readonly at: Source }
     | { readonly kind: 'band-too-high'; readonly height: Ticks; readonly room: Ticks; readonly at: Source }

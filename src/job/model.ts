@@ -263,6 +263,8 @@ export interface Room {
     readonly notComputed: readonly NotComputed[];
     /** Diagonals as they were measured, in the order of the text. */
     readonly diagonals: readonly Diagonal[];
+    /** The rooms of its file come to more than is laid out, with this one: see said-much.ts. */
+    readonly tooMuch?: TooMuch;
 }
 export interface RoomWall {
     readonly name: string;
@@ -304,6 +306,8 @@ export interface Grid {
     /** Splices of a line longer than the board: on the crossings, or only where a line says one (none: an error), or none at all. */
     readonly splices: Given<'on-crossings' | 'where-said' | 'never'>;
 }
+/** `of`: the rooms that are the file's own, or those that its alternates make. `count`: with the room that is told so. */
+export interface TooMuch { readonly of: 'rooms' | 'alternates'; readonly what: 'coffers' | 'spacers'; readonly count: number; readonly most: number }
 /** By a wall: parallel to it where it runs their way, else square to it. `wall`: not the first of the room. */
 export interface Laying { readonly how: 'by-wall' | 'split' | 'fanned' | 'falling' | 'rising'; readonly wall?: Given<string>; readonly at: Source }
 export type Spacing =

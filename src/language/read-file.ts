@@ -3,6 +3,7 @@ import { faultAt, topOf } from '../findings/fault.ts';
 import { compareFindings, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import type { Profile, Room, Stock } from '../job/model.ts';
+import { alternatesWithinLimits, withinLimits } from '../job/said-much.ts';
 import * as ast from './generated/ast.ts';
 import { allowancesOf } from './elaborate/allowances.ts';
 import { checkCurrencies, checkRates } from './elaborate/currencies.ts';
@@ -62,13 +63,13 @@ function read(document: LangiumDocument): FileContent {
             if (baseline.complete) profiles.push(baseline.profile);
         }
     }
-    const alternates = readEachAlternate(file?.items.filter(ast.isAlternate) ?? [], house, raise);
+    const alternates = alternatesWithinLimits(readEachAlternate(file?.items.filter(ast.isAlternate) ?? [], house, raise));
     const rates = house.ratesFor(document);
     if (file?.items.some(ast.isJob)) checkRates(rates, job, job.currency.at, raise);
     else if (rooms[0] && rates !== house.ratesOfJob(document)) checkRates(rates, job, rooms[0].at, raise);
     const allowances = allowancesOf(document, raise);
     const own = [...storeOf(document).raised, ...raised].filter(one => one.at.uri === uri);
-    return { uri, job, rates, stocks, profiles, rooms, alternates, findings: together(languageFindings(document), findingsOf(own)), allowances };
+    return { uri, job, rates, stocks, profiles, rooms: withinLimits(rooms), alternates, findings: together(languageFindings(document), findingsOf(own)), allowances };
 }
 
 /** What reading found is left out where the text of the line is already known to be wrong. */

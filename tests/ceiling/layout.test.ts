@@ -109,11 +109,11 @@ describe('lines of their own', () => {
 describe('too much', () => {
     test('coffers in all', () => {
         const layout = laid({ width: `300'`, length: `300'`, north: { coffers: 40 }, east: { coffers: 40 } });
-        expect([layout.ceiling, layout.troubles]).toMatchObject([undefined, [{ kind: 'too-many-coffers', count: 1600, most: 1000 }]]);
+        expect([layout.ceiling, layout.troubles]).toMatchObject([undefined, [{ kind: 'too-many-coffers', count: 1600, most: 400 }]]);
     });
     test('spacers', () => {
         const spacers = { stock: board('5 1/2"'), height: '5"', every: '1/128"' };
-        expect(laid({}, { spacers })).toMatchObject({ troubles: [{ kind: 'not-supported', what: 'more than 10000 spacers in one room' }] });
+        expect(laid({}, { spacers })).toMatchObject({ troubles: [{ kind: 'not-supported', what: 'more than 4000 spacers in one room' }] });
     });
     test.each([[0, 'not-positive'], [ticksOf('3"'), 'not-supported']])('a cut-to of %d ticks', (cutTo, kind) => {
         const room = exampleRoom();

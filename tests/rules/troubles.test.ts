@@ -24,6 +24,10 @@ const troubles: { [K in Trouble['kind']]: Extract<Trouble, { kind: K }>[] } = {
         { kind: 'in-the-way' as const, on: 'A', other: '2', by: inches(1) }, { kind: 'deeper-than-its-end' as const, to: 'north', deep: inches(7), has: inches(5) },
     ].map(why => ({ kind: 'line-goes-nowhere', line: '1', why, at: build.at() })),
     'too-many-coffers': [{ kind: 'too-many-coffers', within: 'one direction', count: 1_000_000, most: 41, at: build.at() }],
+    'too-much-in-file': [
+        { kind: 'too-much-in-file', of: 'rooms', what: 'coffers', count: 420, most: 400, at: build.at() },
+        { kind: 'too-much-in-file', of: 'alternates', what: 'spacers', count: 5000, most: 4000, at: build.at() },
+    ],
     'bad-count': [{ kind: 'bad-count', value: 2.5, at: build.at(), what: 'coffers along the north wall' }],
     'not-positive': [{ kind: 'not-positive', what: 'the north wall', ticks: 0, at: build.at() }],
     'band-too-high': [{ kind: 'band-too-high', height: inches(8), room: inches('7 3/4'), at: build.at() }],
