@@ -69,7 +69,8 @@ function read(document: LangiumDocument): FileContent {
     else if (rooms[0] && rates !== house.ratesOfJob(document)) checkRates(rates, job, rooms[0].at, raise);
     const allowances = allowancesOf(document, raise);
     const own = [...storeOf(document).raised, ...raised].filter(one => one.at.uri === uri);
-    return { uri, job, rates, stocks, profiles, rooms: withinLimits(rooms), alternates, findings: together(languageFindings(document), findingsOf(own)), allowances };
+    const findings = together(languageFindings(document), findingsOf(own));
+    return { uri, job, rates, stocks, profiles, rooms: withinLimits(rooms), alternates, findings, allowances };
 }
 
 /** What reading found is left out where the text of the line is already known to be wrong. */
