@@ -50,7 +50,7 @@ function limiter(of: TooMuch['of']): (room: Room) => Room {
 }
 
 /** As many coffers as a room's text asks for, about: sizes are taken at the middle of what is said. 0 where nothing can be laid out. */
-export function coffersSaid(room: Room): number {
+function coffersSaid(room: Room): number {
     const { across, down } = waysOf(room);
     return across * down;
 }

@@ -11,7 +11,8 @@ A number of coffers that no ceiling has is taken for a slip of the finger, and i
 
 \`coffers-north 3000000\` where 3 was meant would be three million coffers along one wall.
 
-All rooms of one file together are laid out up to 400 coffers and 4000 spacers, so that an answer comes at once; a larger house is written in several files.`,
+All rooms of one file together are laid out up to 400 coffers and 4000 spacers, so that an answer comes at once.
+A larger house is written in several files.`,
     wrong: changed(HALL, 'coffers-north  3', 'coffers-north  3000000'),
     right: HALL,
     basis: 'A limit of the program.',
