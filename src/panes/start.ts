@@ -6,6 +6,7 @@ import { PAGE_STYLE, PANE_COLORS } from '../pages/shared/style.ts';
 import { setWords, t } from '../pages/shared/words.ts';
 import { announce } from './announce.ts';
 import { PANE_KINDS, readToPane, versioned, type ContentMessage, type ExportFormat, type ExportMessage, type FromPane, type PaneKind } from './messages.ts';
+import { keepingFocus } from './focus.ts';
 import { patch } from './patch.ts';
 import { keyOf, pinWords, shell } from './shell.ts';
 import { keep, keptState, withValue } from './state.ts';
@@ -144,15 +145,15 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
     private draw(): void {
         const { content, state, script } = this;
         const page = content && script.render(content, state, this.shown);
-        patch(
-            this.root,
-            shell({
-                kind: script.kind, message: this.message, pinned: this.pinned, formats: script.formats, words: this.words, isWorking: this.isWorking, page,
-                standing: content?.standing,
-            }).text,
-        );
-        this.light();
-        script.shown?.(this);
+        const markup = shell({
+            kind: script.kind, message: this.message, pinned: this.pinned, formats: script.formats, words: this.words, isWorking: this.isWorking, page,
+            standing: content?.standing,
+        });
+        keepingFocus(this.root, () => {
+            patch(this.root, markup.text);
+            this.light();
+            script.shown?.(this);
+        });
         this.sendSize();
     }
 

@@ -1,6 +1,6 @@
 /**
- * Walking through the parts of a drawing with the arrow keys: the drawing is one stop of the Tab key, and the stop is the part
- * that was last walked to or clicked.
+ * Walking through the parts of a drawing with the arrow keys, and one by one in their order with Page Down and Page Up, since arrows pass what lies
+ * under something else: the drawing is one stop of the Tab key, and the stop is the part that was last walked to or clicked.
  */
 export class Walk {
     private key: string | undefined;
@@ -47,9 +47,12 @@ export class Walk {
 
     private next(part: SVGElement, key: string): SVGElement | undefined {
         const direction = DIRECTIONS[key];
-        if (!direction && key !== 'Home' && key !== 'End') return undefined;
+        if (!direction && !ORDERED.includes(key)) return undefined;
         const seen = this.all().filter(each => each.getBoundingClientRect().width > 0 || each.getBoundingClientRect().height > 0);
-        if (!direction) return key === 'Home' ? seen[0] : seen.at(-1);
+        if (!direction) {
+            const at = seen.indexOf(part);
+            return key === 'Home' ? seen[0] : key === 'End' ? seen.at(-1) : seen[(at + (key === 'PageDown' ? 1 : -1) + seen.length) % seen.length];
+        }
         const from = centerOf(part), [right, down] = direction;
         let best: SVGElement | undefined, least = Infinity;
         for (const each of seen) {
@@ -63,6 +66,8 @@ export class Walk {
     }
 }
 
+/** Keys that go by the order of the parts. */
+const ORDERED = ['Home', 'End', 'PageDown', 'PageUp'];
 const DIRECTIONS: Readonly<Record<string, readonly [number, number]>> = { ArrowRight: [1, 0], ArrowLeft: [-1, 0], ArrowDown: [0, 1], ArrowUp: [0, -1] };
 
 function centerOf(part: Element): { x: number; y: number } {

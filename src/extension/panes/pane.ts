@@ -46,7 +46,8 @@ export class Pane {
         });
         panel.iconPath = iconOf(kind, extension);
         webview.html = pageHtml(webview, extension, kind);
-        this.name();
+        // one that comes back after a reload has the name it had
+        if (kept === undefined) this.name();
         this.tellServer();
     }
 

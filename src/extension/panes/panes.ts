@@ -37,12 +37,13 @@ export class Panes implements Holder, vscode.Disposable {
         const kinds = PANE_KINDS.map(kind => ({ kind, ...KINDS[kind] }));
         this.listening = vscode.Disposable.from(
             this.text,
-            ...kinds.map(({ kind, command }) => vscode.commands.registerCommand(command, () => { this.open(kind); })),
+            ...kinds.map(({ kind, command }) => vscode.commands.registerCommand(command, () => { this.open(kind, true); })),
             ...kinds.map(({ kind }) => vscode.window.registerWebviewPanelSerializer(viewType(kind), {
                 deserializeWebviewPanel: (panel, kept) => Promise.resolve(this.hold(kind, panel, kept)).then(() => undefined),
             })),
             vscode.commands.registerCommand(SHOW_PIECES, ({ uri, room }: ShowPiecesParams) => { this.showing('cut-list', uri, room); }),
             vscode.commands.registerCommand(SHOW_ESTIMATE, ({ uri, room }: ShowPiecesParams) => { this.showing('estimate', uri, room); }),
+            vscode.commands.registerCommand('cofferwright.backToText', () => this.backToText()),
             vscode.commands.registerCommand('cofferwright.pinPane', () => this.active()?.pin(true)),
             vscode.commands.registerCommand('cofferwright.unpinPane', () => this.active()?.pin(false)),
             vscode.window.onDidChangeActiveTextEditor(editor => this.cursorIn(editor)),
@@ -57,14 +58,21 @@ export class Panes implements Holder, vscode.Disposable {
         });
     }
 
-    /** A pane of this kind that follows the cursor: the one there is, or a new one among the other panes, beside the text. */
-    open(kind: PaneKind): Pane {
-        const there = [...this.panes.values()].find(pane => pane.kind === kind && !pane.pinned);
-        if (there) {
-            there.panel.reveal(undefined, true);
-            return there;
-        }
-        return this.make(kind, this.column(), true);
+    /**
+     * A pane of this kind that follows the cursor: the one there is, or a new one among the other panes, beside the text. The hands stay on the
+     * text, unless they are on a pane already, which would be hidden with them, or it is asked for once more while it is seen.
+     */
+    open(kind: PaneKind, onceMore = false): Pane {
+        const there = [...this.panes.values()].find(pane => pane.kind === kind && !pane.pinned), isOnPane = this.active() !== undefined;
+        if (!there) return this.make(kind, this.column(), !isOnPane);
+        there.panel.reveal(undefined, !isOnPane && !(onceMore && there.panel.visible));
+        return there;
+    }
+
+    /** From a pane back to the text, to where the cursor is. */
+    private async backToText(): Promise<void> {
+        if (this.cursor) await this.text.focus(vscode.Uri.parse(this.cursor.uri));
+        else await vscode.commands.executeCommand('workbench.action.focusFirstEditorGroup');
     }
 
     private make(kind: PaneKind, viewColumn: vscode.ViewColumn, preserveFocus: boolean): Pane {
@@ -152,10 +160,10 @@ export class Panes implements Holder, vscode.Disposable {
 
     /** A pane of this kind that shows this room: the one there is, or one that is brought to it. */
     private showing(kind: PaneKind, uri: string, room: string): Pane {
-        const same = (pane: Pane): boolean => pane.shown?.uri === uri && pane.shown?.room === room;
+        const same = (pane: Pane): boolean => pane.shown?.uri === uri && pane.shown?.room === room, isOnPane = this.active() !== undefined;
         const pane = [...this.panes.values()].find(each => each.kind === kind && same(each)) ?? this.open(kind);
         if (!same(pane)) pane.choose(uri, room);
-        pane.panel.reveal(undefined, true);
+        pane.panel.reveal(undefined, !isOnPane);
         return pane;
     }
 

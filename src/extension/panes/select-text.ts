@@ -22,6 +22,11 @@ export class TextSelector implements vscode.Disposable {
         setTimeout(() => editor.setDecorations(this.light, []), LIT_MS);
     }
 
+    /** The file's editor gets the focus, with its cursor where it was. */
+    async focus(file: vscode.Uri): Promise<void> {
+        await vscode.window.showTextDocument(await vscode.workspace.openTextDocument(file), { viewColumn: columnFor(file), preserveFocus: false });
+    }
+
     dispose(): void {
         this.light.dispose();
     }

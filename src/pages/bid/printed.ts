@@ -2,7 +2,7 @@ import { toSvg } from '../../drawing/index.ts';
 import { html, named, trusted } from '../shared/html.ts';
 import { printable } from '../shared/printable.ts';
 import { DRAFT, type BidContent } from '../../report/bid/content.ts';
-import { between, list, priceTable, signatures, STYLE } from './parts.ts';
+import { between, list, priceTable, signatures, STYLE } from '../signed/printed.ts';
 import type { HtmlText } from '../../text/fit.ts';
 
 /** The client's page as one HTML file that prints well: what is done, for how much, on which terms, the drawings last. */

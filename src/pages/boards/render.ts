@@ -92,7 +92,7 @@ function pieceCard(piece: PieceOnPage): Html {
 <p><button type="button" ${attributes({ 'data-at': piece.at })}>${t('Show in the text')}</button>
 <button type="button" ${attributes({ 'data-find': 'plan', 'data-key': piece.id })}>${t('Find on the plan')}</button>
 <button type="button" ${attributes({ 'data-act': 'mark-spoiled', 'data-piece': piece.id, 'data-ticked': piece.tick, title: t('Writes it into the job: it is planned again') })}>${t('Spoiled')}</button>
-<button type="button" ${attributes({ 'data-state': 'piece', 'data-value': '' })}>${t('Close')}</button></p></div>`;
+<button type="button" ${attributes({ 'data-act': 'close' })}>${t('Close')}</button></p></div>`;
 }
 
 export function stagesSection(content: BoardsContent, state: BoardsState, shown: Shown): Html {

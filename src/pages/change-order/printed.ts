@@ -2,7 +2,7 @@ import { toSvg } from '../../drawing/index.ts';
 import { DRAFT } from '../../report/bid/content.ts';
 import type { ChangeOrderContent } from '../../report/change-order/content.ts';
 import type { HtmlText } from '../../text/fit.ts';
-import { between, list, priceTable, signatures, STYLE } from '../bid/parts.ts';
+import { between, list, priceTable, signatures, STYLE } from '../signed/printed.ts';
 import { html, trusted } from '../shared/html.ts';
 import { printable } from '../shared/printable.ts';
 
