@@ -1,5 +1,6 @@
 import type { Spot } from '../job/outline.ts';
 import type { Placed } from './laying.ts';
+import type { Ceiling, Line } from './model.ts';
 
 /** The way something runs, one long. */
 export function unitOf({ heading: { x, y } }: Pick<Placed, 'heading'>): Spot {
@@ -17,4 +18,9 @@ export function placeAlong(line: Pick<Placed, 'heading'>, { x, y }: Spot): numbe
 export function onLine(line: Placed, along: number): Spot {
     const { x, y } = unitOf(line), by = along - placeAlong(line, line.spot);
     return { x: line.spot.x + x * by, y: line.spot.y + y * by };
+}
+
+/** Whether the text has it die into beams that are as deep as it is. */
+export function diesByChoice({ name }: Pick<Line, 'name'>, { room }: Pick<Ceiling, 'room'>): boolean {
+    return room.lines.some(line => line.name === name && line.meets?.value === 'dies-into');
 }

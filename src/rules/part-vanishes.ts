@@ -1,5 +1,6 @@
 import { baysOf, bayStarts } from '../ceiling/bays.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
+import { diesByChoice } from '../ceiling/along.ts';
 import type { Ceiling, HalfBeam, Line, Splice } from '../ceiling/model.ts';
 import { inches } from '../quantity/rational.ts';
 import { flankOf, lookOf, sidesOf } from '../takeoff/setting.ts';
@@ -128,7 +129,8 @@ function* atWall(ceiling: Ceiling, wall: string, none: number): Generator<Wanted
     const { blocking, sides, cleats, bottom } = own.section.profile, where = `the half beam along the ${wall} wall`;
     if (blocking?.stock) yield* eachPiece('blocking', blocking.at, where, own.splices, { wall });
     if (bottom?.stock) yield* eachPiece('bottom', bottom.at, where, own.splices, { wall });
-    const broken = ceiling.lines.filter(({ from, to, section: { depth } }) => (from === wall || to === wall) && depth.ticks === own.section.depth.ticks).length;
+    const endsThere = ceiling.lines.filter(({ from, to }) => from === wall || to === wall);
+    const broken = endsThere.filter(line => line.section.depth.ticks === own.section.depth.ticks && !diesByChoice(line, ceiling)).length;
     for (let bay = 1; bay <= broken + 1 - none; bay++) {
         if (sides?.stock) yield { part: 'side', at: sides.at, where: `${where}, bay ${bay}`, named: { wall, bay } };
         if (cleats?.stock && cleats.thickness && cleats.height) yield { part: 'cleat', at: cleatsAt(cleats), where: `${where}, bay ${bay}`, named: { wall, bay } };

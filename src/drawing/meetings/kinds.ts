@@ -1,4 +1,4 @@
-import { unitOf } from '../../ceiling/along.ts';
+import { diesByChoice, unitOf } from '../../ceiling/along.ts';
 import type { Band, Ceiling, Crossing, HalfBeam, Line } from '../../ceiling/model.ts';
 import type { Point, Vector } from '../../plane/point.ts';
 import { atKey } from '../../plain/at-key.ts';
@@ -54,7 +54,8 @@ function atCrossing({ name, ns, ew, flush }: Crossing): readonly Found[] {
     }];
 }
 
-function atWalls(line: Line, { walls, around }: Ceiling): readonly Found[] {
+function atWalls(line: Line, ceiling: Ceiling): readonly Found[] {
+    const { walls, around } = ceiling;
     return ([[line.from, 0], [line.to, 1]] as const).flatMap(([name, end]): readonly Found[] => {
         const wall = walls.find(each => each.name === name);
         if (!wall) return [];
@@ -62,7 +63,8 @@ function atWalls(line: Line, { walls, around }: Ceiling): readonly Found[] {
         const at = crossing(line.spot, u, wall.from, v);
         if (!at) return [];
         const angle = between(u, v), flush = own?.kind === 'half-beam' && own.section.depth.ticks === line.section.depth.ticks;
-        const what = own === null ? 'bare wall' : own.kind === 'band' ? 'band' : flush ? 'half beam as deep' : 'deeper half beam';
+        const what = own === null ? 'bare wall' : own.kind === 'band' ? 'band' : !flush ? 'deeper half beam'
+            : diesByChoice(line, ceiling) ? 'half beam as deep, and dies into it' : 'half beam as deep';
         return [{
             kind: 'wall', title: `A line ends at a ${what}${askew(angle)}`, place: `line ${line.name} at wall ${name}`, at,
             along: end === 0 ? u : { x: -u.x, y: -u.y }, cut: line.name, carriers: [line.name, name],
