@@ -75,7 +75,7 @@ export class OutputFolder {
         const { disk, cwd } = this.world;
         try {
             await mustNotLeadOut(disk, this.folder, cwd);
-            await makeFolder(disk, this.folder);
+            await makeFolder(disk, this.folder).catch((error: unknown) => { throw new Error(reasonNoFolder(error)); });
             this.real = await disk.realpath(this.folder);
             // what it has become since it was looked at
             await mustNotLeadOut(disk, this.folder, cwd);
@@ -114,6 +114,15 @@ export class OutputFolder {
 
     private nameOf(path: string): string {
         return relative(this.world.cwd, path) || path;
+    }
+}
+
+/** Why a folder cannot be made, and what to do. */
+function reasonNoFolder(error: unknown): string {
+    switch ((error as NodeJS.ErrnoException).code) {
+        case 'ENOENT': return 'cannot be made: the system keeps no folders of yours there. Name another folder with --out';
+        case 'ENOTDIR': return 'cannot be made: a part of its path is a file, and no folder. Name another folder with --out';
+        default: return reasonNotWritten(error);
     }
 }
 

@@ -137,6 +137,15 @@ test('a folder that cannot be had ends the command', async () => {
     expect(fronted.err).toEqual(['cofferwright: out lies on a disk that cannot be written to']);
 });
 
+test.each([
+    ['ENOENT', 'the system keeps no folders of yours there'], ['ENOTDIR', 'a part of its path is a file, and no folder'],
+])('a folder that cannot be made is told with why and what to do: %s', async (code, why) => {
+    const cwd = folderWith({ 'job.coffer': '' });
+    const fronted = new Fronted(cwd, { disk: failingDisk(step => (step === 'mkdir' ? code : undefined)) }).hear({ act: writing(cwd) }, { end: 0 });
+    expect(await fronted.left).toBe(2);
+    expect(fronted.err).toEqual([`cofferwright: out cannot be made: ${why}. Name another folder with --out`]);
+});
+
 test('the thread is answered: standard input, a text written anew, and why it was not', async () => {
     const cwd = folderWith({ 'job.coffer': 'old' }), path = join(cwd, 'job.coffer'), before = await nodeFiles.stat(path);
     const fronted = new Fronted(cwd).hear({ asked: 'stdin', id: 0 });
