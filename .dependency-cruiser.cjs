@@ -16,22 +16,24 @@ const mayUse = {
     job: ['findings', 'provenance', 'quantity', 'data'],
     ceiling: ['arrangement', 'plane', 'job', 'findings', 'provenance', 'quantity', 'data'],
     takeoff: ['arrangement', 'plane', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    // the ceiling as it was surveyed, and what it leaves of every side
+    survey: ['takeoff', 'plane', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     cutting: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // what has no rate is what the estimate finds none for
-    rules: ['estimate', 'dryfit', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
-    drawing: ['text', 'dryfit', 'sawing', 'cutting', 'takeoff', 'ceiling', 'plane', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    rules: ['survey', 'estimate', 'dryfit', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    drawing: ['text', 'survey', 'dryfit', 'sawing', 'cutting', 'takeoff', 'ceiling', 'plane', 'job', 'findings', 'provenance', 'quantity', 'data'],
     dryfit: ['arrangement', 'plane', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // boards in the order and at the settings of the saw
     sawing: ['cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     estimate: ['cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
-    pipeline: ['estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    pipeline: ['survey', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // what is otherwise in another state of a house
     changes: ['pipeline', 'estimate', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
-    report: ['text', 'changes', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    report: ['text', 'survey', 'changes', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // other programs' formats, as bytes: DXF, glTF, IFC, PDF
-    exports: ['text', 'changes', 'report', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    exports: ['text', 'survey', 'changes', 'report', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // what a pane shows and prints, as markup; runs in the server, the command line and the pane itself
-    pages: ['text', 'changes', 'exports', 'report', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    pages: ['text', 'survey', 'changes', 'exports', 'report', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // what the text says, and nothing of what follows from it
     language: ['text', 'job', 'findings', 'provenance', 'quantity', 'data'],
 };

@@ -253,6 +253,8 @@ export interface Room {
     readonly lines: readonly LineSpec[];
     readonly crossings: readonly CrossingSpec[];
     readonly fixtures: readonly Fixture[];
+    /** How level the ceiling is; undefined: nobody surveyed it, and nothing is said of it. */
+    readonly survey?: Survey;
     readonly measuredBoards: readonly MeasuredBoard[];
     /** Names of pieces that were spoiled after they were cut, without the room: `bottom-2`. One that was spoiled twice is here twice. */
     readonly spoiled: readonly Given<string>[];
@@ -283,6 +285,19 @@ export interface RoomWall {
 }
 /** The length of a wall, and when and by whom it was measured, as it is said. */
 export interface MeasuredWall extends Given<Measure> { readonly on?: string; readonly by?: string }
+/** Readings from a level line up to the ceiling. */
+export interface Survey {
+    /** Its word in the room. */
+    readonly at: Source;
+    readonly method?: Given<string>;
+    readonly points: readonly SurveyPoint[];
+    /** How the sides are hung: level, at a reading or where it suits the readings; or following the ceiling, out of level by `fall` over `over` at most. */
+    readonly plane: Given<'level' | 'following'> & { readonly reading?: Given<Ticks>; readonly fall: Given<Ticks>; readonly over: Given<Ticks> };
+    /** The deepest that a side is scribed to the ceiling. */
+    readonly scribe: Given<Ticks>;
+}
+/** A place, east and south of the north-west corner of the box round the room, and the reading there; `at`: its words. */
+export interface SurveyPoint { readonly x: Ticks; readonly y: Ticks; readonly up: Ticks; readonly at: Source }
 /** From corner to corner. */
 export interface Diagonal { readonly at: Source; readonly ticks: Ticks; readonly from: Corner; readonly to: Corner }
 export interface Grid {

@@ -33,6 +33,8 @@ import { grooveTooHighForBottom } from './groove-too-high-for-bottom.ts';
 import { grooveWontTurn } from './groove-wont-turn.ts';
 import { groovesDontMeet } from './grooves-dont-meet.ts';
 import { headroom } from './headroom.ts';
+import { heldDownUnderHump } from './held-down-under-hump.ts';
+import { humpEatsSpacerRoom } from './hump-eats-spacer-room.ts';
 import { jointOpens } from './joint-opens.ts';
 import { jointOpensInWinter } from './joint-opens-in-winter.ts';
 import { joistNotThere } from './joist-not-there.ts';
@@ -70,6 +72,8 @@ import { slotsWontFit } from './slots-wont-fit.ts';
 import { spacerHitsCleat } from './spacer-hits-cleat.ts';
 import { spliceInSight } from './splice-in-sight.ts';
 import { stockOffSeason } from './stock-off-season.ts';
+import { surveyStopsShort } from './survey-stops-short.ts';
+import { surveyUnclear } from './survey-unclear.ts';
 import { tapeDoesntClose } from './tape-doesnt-close.ts';
 import { taperShows } from './taper-shows.ts';
 import { thicknessMismatchAtMiter } from './thickness-mismatch-at-miter.ts';
@@ -91,11 +95,13 @@ export const RULES: readonly Rule[] = [
     cutWithoutRecord,
     depthsNearlyEqual, endCoffersDiffer, fixtureInBeam, fixtureOffCenter, fixtureOutsideRoom,
     gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn,
-    groovesDontMeet, headroom, jointOpens, jointOpensInWinter, joistNotThere, lightTooNearWood, lineGoesNowhere, linesOverlap, longerThanTheBoard,
+    groovesDontMeet, headroom, heldDownUnderHump, humpEatsSpacerRoom, jointOpens, jointOpensInWinter, joistNotThere,
+    lightTooNearWood, lineGoesNowhere, linesOverlap, longerThanTheBoard,
     mdfEdgeFastening, mixedMovement, nailShows, nailWontHold, noCeilingThere, noCofferSizeFits, noRate, noSuchPiece,
     notLaidOut, notPositive, notSupportedLayout, offcutTooShort, partVanishes, pieceMiscounted, piecesOverlap, pressAddsUp, pressLost, requireFails,
     roomNotRectangular, roundingLeftOver, runPinchesChannel, screwFindsLittle, sheetNotRipped, shortABoard, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
-    spliceInSight, stockOffSeason, tapeDoesntClose, taperShows, thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush,
+    spliceInSight, stockOffSeason, surveyStopsShort, surveyUnclear, tapeDoesntClose, taperShows, thicknessMismatchAtMiter, tooManyCoffers,
+    tooWideForStock, trimWontCover, undersideNotFlush,
     unknownLine, unknownMeeting,
     wallsMakeNoRoom, wrappedHitsBottom,
 ];

@@ -1,4 +1,8 @@
+import { counted } from '../plain/words.ts';
 import { inches } from '../quantity/rational.ts';
+import { SCRIBED } from '../survey/choose-plane.ts';
+import { surveyedOf } from '../survey/survey.ts';
+import { sideNamed, surveyWords } from '../survey/words.ts';
 import { defineRule } from './rule.ts';
 import { changed, porchBox } from './support/examples.ts';
 import { replacing, spelledLike } from './support/fixes.ts';
@@ -26,11 +30,28 @@ The blocking lies against the ceiling and the side starts lower, by the held-dow
 the blocking's thickness less that gap, and a nail needs 3/8" of it.
 
 Blocking of 3/4" and sides held down 1/2" leave a lap of 1/4". Hold the sides down 3/8" or less, or fur the blocking down
-by 1/8". Where the ceiling has a hollow the lap is less by its depth.`,
+by 1/8".
+
+Blocking follows the ceiling and sides follow the plane they hang by. So over a hollow that a survey of the ceiling shows, the
+lap is less by its depth: there the blocking is furred down.`,
     wrong,
     right: changed(wrong, '1/2"', '3/8"'),
     basis: 'Overlap of 3/8": common practice, no source.',
     check: {
+        fit({ layout: { ceiling }, takeOff, job }, report) {
+            const surveyed = ceiling && surveyedOf(ceiling, takeOff);
+            const short = surveyed?.sides.flatMap(({ under, blockingLap }) => (blockingLap && LAP - blockingLap.ticks > SCRIBED ? [{ under, lap: blockingLap }] : []))
+                .sort((a, b) => a.lap.ticks - b.lap.ticks) ?? [];
+            const [first, ...rest] = short;
+            if (!surveyed || !first) return;
+            const { deep, at } = surveyWords(job), { under: { piece, blocking, heldDown }, lap } = first;
+            report({
+                at: surveyed.said.at,
+                message: `Nothing to nail to: ${at(piece, lap)}, ${sideNamed(piece)} ${lap.ticks > 0 ? `laps the blocking only ${deep(lap.ticks)}` : 'does not lap the blocking at all'}: the ceiling is `
+                    + `${deep(blocking! - heldDown - lap.ticks)} above the plane that the sides hang by. It needs ${deep(LAP)}: fur the blocking down ${deep(LAP - lap.ticks)} there, or hang the sides higher.`
+                    + (rest.length > 0 ? ` ${counted(rest.length, 'other side')} also.` : ''),
+            });
+        },
         section({ section, job }, report) {
             const blocking = section.profile.blocking?.stock;
             const thickness = blocking?.value.thickness?.value.ticks;

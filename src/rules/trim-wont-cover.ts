@@ -2,6 +2,10 @@ import type { Section } from '../ceiling/model.ts';
 import { withTrimOfRoom } from '../ceiling/section.ts';
 import type { JobSettings } from '../job/model.ts';
 import { inches } from '../quantity/rational.ts';
+import { counted } from '../plain/words.ts';
+import { SCRIBED } from '../survey/choose-plane.ts';
+import { surveyedOf } from '../survey/survey.ts';
+import { sideNamed, surveyWords } from '../survey/words.ts';
 import { defineRule, type Report } from './rule.ts';
 import { changed } from './support/examples.ts';
 import { replacing, spelledLike } from './support/fixes.ts';
@@ -40,7 +44,7 @@ The sides are held down from the ceiling, so that a wavy ceiling needs no scribi
 reach 3/8" further down than the gap, to cover it and to find something to be nailed to.
 
 A bead of 1/2" under sides that are held down 1/4" laps them by 1/4". 5/8" is the least: held-down 1/4" + lap 3/8". Where
-the ceiling has hollows the trim has to be higher by the deepest of them.
+a survey of the ceiling shows hollows, the trim has to be higher by the deepest of them.
 
 Take a higher trim, or hold the sides down less.`,
     wrong,
@@ -48,6 +52,20 @@ Take a higher trim, or hold the sides down less.`,
     basis: 'Lap of 3/8": common practice, no source.',
     check: {
         section({ section, job }, report) { lookAt(section, job, report); },
+        fit({ layout: { ceiling }, takeOff, job }, report) {
+            const surveyed = ceiling && surveyedOf(ceiling, takeOff);
+            const short = surveyed?.sides.flatMap(({ under, trimLap }) => (trimLap && LAP - trimLap.ticks > SCRIBED ? [{ under, lap: trimLap }] : []))
+                .sort((a, b) => a.lap.ticks - b.lap.ticks) ?? [];
+            const [first, ...rest] = short;
+            if (!surveyed || !first) return;
+            const { deep, at } = surveyWords(job), { under: { piece, trim }, lap } = first;
+            const laps = lap.ticks > 0 ? `laps ${sideNamed(piece)} only ${deep(lap.ticks)}` : deep(lap.ticks).startsWith('0') ? `only just reaches ${sideNamed(piece)}` : `stops ${deep(-lap.ticks)} short of ${sideNamed(piece)}`;
+            report({
+                at: surveyed.said.at,
+                message: `The trim ${laps}, ${at(piece, lap)}: the trim is ${deep(trim!)} high and the gap over the side is ${deep(trim! - lap.ticks)} there. It needs ${deep(LAP)} of lap to cover and to nail: `
+                    + `take trim of ${deep(trim! - lap.ticks + LAP)} or more, or hang the sides higher.${rest.length > 0 ? ` ${counted(rest.length, 'other side')} also.` : ''}`,
+            });
+        },
         // trim of one room goes round every line of it
         room({ layout: { room, ceiling }, job }, report) {
             if (room.trim) for (const section of new Set(ceiling?.lines.map(line => line.section))) lookAt(withTrimOfRoom(section, room), job, report);

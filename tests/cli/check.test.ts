@@ -58,7 +58,7 @@ describe('check', () => {
     });
 
     test('hints alone are clean; what fails can be chosen', async () => {
-        const hints = { ...house, 'den.coffer': den.replace('grid {', `survey {\n    method laser\n  }\n  grid {`) };
+        const hints = { ...house, 'den.coffer': den.replace('grid {', `measured { board b1 pine-1x8 { length 8' } }\n  grid {`) };
         const cwd = folderWith(hints);
         const ran = await cofferwright(cwd, ['check', '--format', 'concise']);
         expect(ran.out).toMatch(/^den\.coffer:\d+:\d+: hint: .* \[not-computed-yet\]\n$/);

@@ -163,7 +163,12 @@ room den "The den" {
   diagonal  north-west to south-east measures 11' 8 7/16"
   survey {
     method  laser
-    point   2', 3' up 8' 5"
+    point   0', 0' up 14"
+    point   9' 3", 0' up 14 1/8"
+    point   9' 3", 7' 2" up 14 5/8"
+    point   0', 7' 2" up 14 1/4"
+    plane   level at 14 5/8"
+    scribe  1/4"
   }
   fixture lamp light at 2' 3", 1' 9" from north-west diameter 5" keep-clear 1" wants coffer-center
   fixture grille register at 2' 3", 5' 3" width 6"

@@ -21,6 +21,7 @@ const OUT_OF_SQUARE: readonly Change[] = [
     ['  wall east   7\' 2"\n', '  wall east   7\' 2"\n  wall south  9\' 5"\n  wall west   7\' 2"\n'],
     ['  spacers {\n    stock     panel\n    rip       5 7/16" with fence-c\n    height    4"\n    every     20"\n    from-end  5"\n  }\n', ''],
 ];
+const FOLLOWING: Change = ['plane   level at 14 5/8"', 'plane   following fall 1/4" over 8\''];
 const LONGER_WEST: Change = ['  wall west   7\' 2"\n', '  wall west   7\' 4"\n'];
 const BY_LINES: readonly Change[] = [['coffers-north  2', 'lines-north  50" from north-west'], ['coffers-east   2', 'lines-east  40" from north-east']];
 const BY_SIZE: readonly Change[] = [['coffers-north  2', 'coffer-size  36" to 50"'], ['    coffers-east   2\n', '']];
@@ -185,8 +186,13 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Grid.lay-east-west/wall': is('by-wall wall north', 'by-wall wall east', ...OUT_OF_SQUARE, ['square-to      north', 'lay-east-west by-wall wall north']),
     'Grid.perimeter': is('kind         band', 'kind         none'),
     'Survey.method': is('method  laser', 'method  water-level'),
-    'Survey.point': is('2\', 3\' up', '2\', 4\' up'),
-    'Survey.point/up': is('up 8\' 5"', 'up 8\' 4"'),
+    'Survey.point': is('0\', 7\' 2" up', '1\', 7\' 2" up'),
+    'Survey.point/up': is('7\' 2" up 14 5/8"', '7\' 2" up 14 3/4"'),
+    'Survey.plane': is('plane   level at 14 5/8"', 'plane   following'),
+    'Survey.plane/at': is('level at 14 5/8"', 'level at 14 1/2"'),
+    'Survey.plane/fall': is('fall 1/4"', 'fall 1/8"', FOLLOWING),
+    'Survey.plane/over': is('over 8\'', 'over 16\'', FOLLOWING),
+    'Survey.scribe': is('scribe  1/4"', 'scribe  1/16"'),
     'Room.ceiling': is('height    8\' 6"', 'height    9\''),
     'Room.grid': is('coffers-north  2', 'coffers-north  3'),
     'Room.diagonal': is('diagonal  north-west to south-east', 'diagonal  north-west to north-east'),

@@ -7,6 +7,8 @@ import { capitalized } from '../../plain/words.ts';
 import type { Show } from '../../quantity/print-length.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import type { Part, TakeOff } from '../../takeoff/model.ts';
+import { surveyedOf } from '../../survey/survey.ts';
+import { surveyNotes } from '../../survey/told.ts';
 import { line, type Item } from '../display-list.ts';
 import { countedFigures, figure, figureWithUnit, sizeWithUnit } from '../figures.ts';
 import type { SectionOfLines } from '../section/context.ts';
@@ -76,6 +78,7 @@ function noteWords(
         ...cornerNote(ceiling),
         ...[across, down].filter(run => run.residue.ticks !== 0).map(run => `Rounding leaves ${f(Math.abs(run.residue.ticks))} ${run.residue.ticks < 0 ? 'too little' : 'over'} along the ${run.along === 'east-west' ? 'north' : 'west'} wall: ${RESIDUE[run.residue.place]}.`),
         ...measuredNotes(ceiling),
+        ...forClient ? [] : surveyedNotes(ceiling, takeOff),
         [standNote(ceiling), room.job.show.value === 'millimeters' ? 'Millimeters. ' : '', 'Use the figures; do not scale.'].join(''),
     ];
 }
@@ -125,6 +128,12 @@ function measuredNotes({ room: { walls } }: Ceiling): readonly string[] {
         const own = walls.filter(wall => recordOf(wall) === words).map(({ name }) => name);
         return `Measured ${words}: the ${own.join(', ')} wall${own.length === 1 ? '' : 's'}.`;
     });
+}
+
+/** How level the ceiling is, and how the sides hang for it. */
+function surveyedNotes(ceiling: Ceiling, takeOff: TakeOff): readonly string[] {
+    const surveyed = surveyedOf(ceiling, takeOff);
+    return surveyed ? surveyNotes(surveyed, ceiling.room.job) : [];
 }
 
 function bandWords(below: Ticks, f: (ticks: Ticks) => string): string {

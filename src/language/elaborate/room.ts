@@ -20,6 +20,7 @@ import type { Found } from './values.ts';
 import { readSeasons } from './seasons.ts';
 import { keyOfDeclaration } from './stock.ts';
 import { readTrim } from './parts.ts';
+import { readSurvey } from './survey.ts';
 import { checkWalls, readDiagonals, readWalls } from './walls.ts';
 
 /** Knows besides which names of a file lead nowhere. */
@@ -46,12 +47,13 @@ export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job'
     const placed = (thing: ast.Fixture): boolean => fixtures.get(thing)?.atWall !== undefined;
     const hasJoists = ceiling.joists?.first !== undefined && ceiling.joists.width !== undefined;
     const unknown = notComputedOf(declaration, { room, measured, placed, hasJoists }, reader, raise);
-    const trim = room.inner('trim'), seasons = readSeasons(room, job.show.value);
+    const trim = room.inner('trim'), seasons = readSeasons(room, job.show.value), survey = readSurvey(room, declaration);
     const grid = readGrid(room, { fixtures, walls, own: perimetersOf(room, reader) }, declaration, raise);
     if (grid) checkWalls(declaration, walls, raise);
     return {
         name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title }, at: sourceOfProperty(declaration, 'name'), key, job, rates,
-        walls, ...ceiling, grid: grid ?? undefined, ...trim && { trim: readTrim(trim, declaration) }, boards: room.word('boards'), ...seasons && { seasons },
+        walls, ...ceiling, grid: grid ?? undefined, ...trim && { trim: readTrim(trim, declaration) }, ...survey && { survey }, boards: room.word('boards'),
+        ...seasons && { seasons },
         lines: things.filter(thing => thing.kind === 'line').map(thing => lineOf(thing, room, reader)),
         crossings: things.filter(thing => thing.kind === 'crossing').map(thing => crossingOf(thing, room, reader)),
         fixtures: [...fixtures.values()],
@@ -209,7 +211,7 @@ function notComputedOf({ name }: ast.Room, { room, measured, placed, hasJoists }
     const tell = (one: Uncounted): void => { found.push(one); };
     notComputed(room, tell);
     if (measured) notComputed(measured, tell);
-    for (const block of ['ceiling', 'grid'] as const) {
+    for (const block of ['ceiling', 'grid', 'survey'] as const) {
         for (const inner of [room.inner(block), measured?.inner(block)]) if (inner) notComputed(inner, tell, hasJoists ? ['joists'] : []);
     }
     for (const grid of [room.inner('grid'), measured?.inner('grid')]) {
@@ -217,6 +219,7 @@ function notComputedOf({ name }: ast.Room, { room, measured, placed, hasJoists }
         if (perimeter) notComputed(perimeter, tell);
         for (const inner of [grid, perimeter]) if (inner) warnNoEffect(inner, one => raise({ ...one, ...name !== undefined && { room: name } }));
     }
+    for (const survey of [room.inner('survey'), measured?.inner('survey')]) if (survey) warnNoEffect(survey, one => raise({ ...one, ...name !== undefined && { room: name } }));
     for (const own of perimetersOf(room, reader).values()) {
         notComputed(room.of(own), tell);
         if (own.entries.has('kind')) warnNoEffect(room.of(own), one => raise({ ...one, ...name !== undefined && { room: name } }));

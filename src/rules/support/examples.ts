@@ -46,6 +46,19 @@ export const ENTRY_HALL = `room hall "Entry hall" {
 export const HALL = `${BEAM}
 ${ENTRY_HALL}`;
 
+/** The same hall with its ceiling surveyed: 14 1/4" above the level line in its corners, and `middle` in the middle of it. */
+export function surveyedHall(middle: string, plane = ''): string {
+    return changed(HALL, '  grid {', `  survey {
+    point  0', 0' up 14 1/4"
+    point  12' 10", 0' up 14 1/4"
+    point  12' 10", 9' 5" up 14 1/4"
+    point  0', 9' 5" up 14 1/4"
+    point  6' 5", 4' 8 1/2" up ${middle}${plane}
+  }
+
+  grid {`);
+}
+
 /** The same hall with a band of 3/4" round the walls, hanging 1/4" below the beams, whose undersides are 5 3/4" down. */
 export const HALL_WITH_BAND = changed(changed(changed(HALL, `12' 10"`, `12' 11 1/2"`), `9' 5"`, `9' 6 1/2"`), `north-south
 `, `north-south

@@ -40,7 +40,7 @@ test('lengths, shares, times and gauges are read in their units', () => {
 });
 
 test('what is not computed is read with what it makes wrong', () => {
-    expect(of('Room.survey').notComputed).toEqual([{ words: 'what the survey of the ceiling says', spoils: 'nothing' }]);
+    expect(of('Board.length').notComputed).toEqual([{ words: 'what follows from the length of a measured board', spoils: 'nothing' }]);
     expect(of('Room.trim').notComputed).toEqual([]);
     expect(of('BeamLine.meets').notComputed).toEqual([]);
     expect(of('Fixture.value').notComputed.map(({ only }) => only)).toEqual([['casing'], ['cabinet'], ['soffit'], ['pocket'], ['stair-opening']]);

@@ -1,0 +1,47 @@
+import { capitalized, counted } from '../plain/words.ts';
+import { SCRIBED } from '../survey/choose-plane.ts';
+import { surveyedOf } from '../survey/survey.ts';
+import { surveyWords } from '../survey/words.ts';
+import { defineRule } from './rule.ts';
+import { changed, surveyedHall } from './support/examples.ts';
+import { nameOf } from './support/fit-words.ts';
+
+const wrong = changed(surveyedHall('14"'), '  cleats {', `  spacers {
+    stock   poplar-1x4
+    height  3 1/2"
+  }
+  cleats {`);
+
+export const humpEatsSpacerRoom = defineRule({
+    name: 'hump-eats-spacer-room',
+    severity: 'error',
+    title: 'Where the ceiling hangs low, blocking leaves a spacer too little room above the cleats',
+    explanation: `
+Blocking lies against the ceiling and follows it; sides, cleats and bottom follow the plane. Where the ceiling hangs below the
+plane, the room between blocking and cleats is less by that hump:
+
+    room there = spacer room - hump
+
+The hall's beams have a spacer room of 3 1/2": the sides of 5 1/2" are held down 1/4", and bottom, cleat and blocking take
+3/4" each. Where the ceiling hangs 3/16" below the plane, 3 5/16" are left, and spacers of 3 1/2" run into the cleats. Cut
+those spacers as short as is said.`,
+    wrong,
+    right: changed(wrong, 'height  3 1/2"', 'height  3 1/4"'),
+    basis: 'Geometry of the section; linear interpolation between the readings.',
+    check: {
+        fit({ layout: { ceiling }, takeOff, job }, report) {
+            const surveyed = ceiling && surveyedOf(ceiling, takeOff);
+            // a spacer that is too high everywhere is told by spacer-hits-cleat
+            const crowded = surveyed?.spacers.filter(({ height, room, hump }) => height <= room && height - (room - hump) > SCRIBED).sort((a, b) => a.room - a.hump - a.height - (b.room - b.hump - b.height)) ?? [];
+            const [first, ...rest] = crowded;
+            if (!surveyed || !first) return;
+            const { deep } = surveyWords(job), { piece, height, room, hump } = first, short = room - hump;
+            report({
+                at: surveyed.said.at,
+                message: `${capitalized(nameOf(piece))} is ${deep(height)} high and has ${deep(short)} above the cleats: the ceiling hangs ${deep(hump)} below the plane there, and the blocking with it. `
+                    + `Cut it to ${deep(short)} or less.${rest.length > 0 ? ` ${counted(rest.length, 'other spacer')} also.` : ''}`,
+                related: [{ at: piece.source, message: 'the spacers are said here' }],
+            });
+        },
+    },
+});

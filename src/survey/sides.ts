@@ -1,0 +1,45 @@
+import { withTrimOfRoom } from '../ceiling/section.ts';
+import type { Ceiling, WholeSection } from '../ceiling/model.ts';
+import { distance } from '../plane/point.ts';
+import { inches } from '../quantity/rational.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import type { Piece, TakeOff } from '../takeoff/model.ts';
+import type { Known, Surface } from './surface.ts';
+
+/** What trim laps over the side, and the side over the blocking, at least: to cover, and for a nail. Common practice, no source. */
+export const LEAST_LAP: Ticks = inches('3/8');
+
+/** A side as it hangs under the ceiling that was surveyed, and what of the ceiling is known along its face, from its west or north end. */
+export interface SideUnder {
+    readonly piece: Piece;
+    readonly section: WholeSection;
+    readonly length: number;
+    readonly known: readonly Known[];
+    readonly heldDown: Ticks;
+    /** How high the trim before it is, and how thick the blocking behind it; undefined where there is none. */
+    readonly trim?: Ticks;
+    readonly blocking?: Ticks;
+}
+
+/** Every side of the take-off: of lines, and of half beams along the walls. */
+export function sidesUnder(ceiling: Ceiling, { pieces }: TakeOff, surface: Surface): SideUnder[] {
+    const sections = new Map<string, WholeSection>(ceiling.lines.map(({ name, section }) => [name, section]));
+    const trim = ceiling.beams && withTrimOfRoom(ceiling.beams, ceiling.room).trimHeight?.ticks;
+    return pieces.flatMap((piece): SideUnder[] => {
+        const around = piece.on === null ? undefined : ceiling.around[piece.on];
+        const section = piece.line === null ? around?.kind === 'half-beam' ? around.section : undefined : sections.get(piece.line);
+        if (piece.part !== 'side' || !section) return [];
+        // its corners go along its back and then back along its face
+        const [, , last, first] = piece.corners, blocking = section.profile.blocking && section.blockingThickness.ticks;
+        return [{
+            piece, section, length: distance(first, last), known: surface.along(first, last), heldDown: section.heldDown.value.ticks,
+            ...trim !== undefined && { trim }, ...blocking !== undefined && { blocking },
+        }];
+    });
+}
+
+/** How deep a hollow may be over a side so that trim and blocking still lap as they should; undefined where neither is there. */
+export function deepestHollow({ trim, blocking, heldDown }: SideUnder): Ticks | undefined {
+    const bounds = [trim, blocking].filter(size => size !== undefined).map(size => size - heldDown - LEAST_LAP);
+    return bounds.length === 0 ? undefined : Math.min(...bounds);
+}

@@ -1,0 +1,47 @@
+import type { Ceiling } from '../ceiling/model.ts';
+import { standingAtWalls } from '../ceiling/at-the-wall.ts';
+import type { JobSettings } from '../job/model.ts';
+import { counted, listed } from '../plain/words.ts';
+import { distance, type Point } from '../plane/point.ts';
+import { TICKS_PER_FOOT, type Ticks } from '../quantity/ticks.ts';
+import { heightOf, type Plane } from './surface.ts';
+import type { Surveyed } from './survey.ts';
+import { surveyWords, type SurveyWords } from './words.ts';
+
+const BY: Readonly<Record<string, string>> = { laser: ' with a laser', 'water-level': ' with a water level', straightedge: ' with a straightedge' };
+
+/** What was read, how the sides hang by it, and what that takes, in sentences. */
+export function surveyNotes({ said, surface, chosen, hanging, sides }: Surveyed, job: JobSettings): string[] {
+    const words = surveyWords(job), { deep } = words, ups = surface.readings.map(({ up }) => up), by = said.method ? BY[said.method.value] : '';
+    const read = `Ceiling surveyed${by} at ${counted(ups.length, 'place')}${ups.length === 0 ? '' : `: ${deep(Math.min(...ups))} to ${deep(Math.max(...ups))} above the level line`}.`;
+    if (!chosen) return [`${read} Nothing follows from it.`];
+    const { plane, scribed, deepest } = chosen, isLevel = plane.east === 0 && plane.south === 0;
+    const hang = isLevel ? `Sides hang level, held down as from a flat ceiling at ${deep(plane.at)}${hanging.kind === 'following' ? ': tilted, they would hang no better' : ''}.`
+        : `Sides hang tilted with the ceiling: held down as from one that rises ${riseWords(plane, words)}.`;
+    const tooDeep = sides.filter(({ scribes }) => scribes.some(scribe => scribe.deepest.ticks > said.scribe.value)).length;
+    const takes = scribed === 0 ? `No side${sides.some(({ unknown }) => unknown.length > 0) ? ', as far as the readings reach,' : ''} has to be scribed.`
+        : `${scribed} of ${counted(sides.length, 'side')} ${scribed === 1 ? 'has' : 'have'} to be scribed, ${deep(deepest)} at the deepest${tooDeep > 0 ? `, ${tooDeep} of them deeper than the ${deep(said.scribe.value)} that is allowed` : ''}.`;
+    return [read, `${hang} ${takes}`];
+}
+
+/** A slope is told over so much. */
+const OVER: Ticks = 10 * TICKS_PER_FOOT;
+
+function riseWords({ east, south }: Plane, { deep, place }: SurveyWords): string {
+    const ways = [east < 0 ? ['west', -east] as const : ['east', east] as const, south < 0 ? ['north', -south] as const : ['south', south] as const];
+    return `${listed(ways.filter(([, by]) => by > 0).map(([way, by]) => `${deep(by * OVER)} in ${place(OVER)} to the ${way}`))}`;
+}
+
+/** What a level thing at a wall shows of a plane that is tilted: how far out of level the sides are over its length. */
+export interface Beside { readonly name: string; readonly wall: string; readonly out: number; readonly over: number }
+
+/** Cabinets and soffits, by which the eye judges, and the walls themselves, the most out of level first. */
+export function besidePlane(ceiling: Ceiling, plane: Plane): Beside[] {
+    const outOf = (from: Point, to: Point): number => Math.abs(heightOf(plane, to) - heightOf(plane, from));
+    const things = standingAtWalls(ceiling).filter(({ fixture: { kind } }) => kind === 'cabinet' || kind === 'soffit').map(({ fixture, wall, from, to }): Beside => {
+        const at = (along: number): Point => ({ x: wall.from.x + (wall.to.x - wall.from.x) * along / wall.length, y: wall.from.y + (wall.to.y - wall.from.y) * along / wall.length });
+        return { name: `${fixture.kind} ${fixture.name}`, wall: wall.name, out: outOf(at(from), at(to)), over: to - from };
+    });
+    const walls = ceiling.walls.map((wall): Beside => ({ name: `the ${wall.name} wall`, wall: wall.name, out: outOf(wall.from, wall.to), over: distance(wall.from, wall.to) }));
+    return [...things, ...walls.sort((a, b) => b.out - a.out)];
+}
