@@ -33,10 +33,14 @@ be scribed deeper than the survey's \`scribe\` is an **error**.`,
         fit({ layout: { ceiling }, takeOff, job }, report) {
             const surveyed = ceiling && surveyedOf(ceiling, takeOff);
             if (!surveyed) return;
-            const most = surveyed.said.scribe.value, deepestOf = ({ scribes }: SurveyedSide): number => Math.max(...scribes.map(({ deepest }) => deepest.ticks));
+            const most = surveyed.said.scribe.value;
+            const deepestOf = ({ scribes }: SurveyedSide): number => Math.max(...scribes.map(({ deepest }) => deepest.ticks));
             const scribed = surveyed.sides.filter(({ scribes }) => scribes.length > 0).sort((a, b) => deepestOf(b) - deepestOf(a));
             const tooDeep = scribed.filter(side => deepestOf(side) > most), others = scribed.filter(side => deepestOf(side) <= most);
-            if (tooDeep.length > 0) report({ ...foundOf(tooDeep, surveyed, job, ` That is more than the ${surveyWords(job).deep(most)} that you scribe: hold its line down more, or hang the sides by another plane.`), severity: 'error' });
+            if (tooDeep.length > 0) report({
+                severity: 'error',
+                ...foundOf(tooDeep, surveyed, job, ` That is more than the ${surveyWords(job).deep(most)} that you scribe: hold its line down more, or hang the sides by another plane.`),
+            });
             if (others.length > 0) report(foundOf(others, surveyed, job, ''));
         },
     },

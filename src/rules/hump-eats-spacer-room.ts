@@ -32,7 +32,8 @@ those spacers as short as is said.`,
         fit({ layout: { ceiling }, takeOff, job }, report) {
             const surveyed = ceiling && surveyedOf(ceiling, takeOff);
             // a spacer that is too high everywhere is told by spacer-hits-cleat
-            const crowded = surveyed?.spacers.filter(({ height, room, hump }) => height <= room && height - (room - hump) > SCRIBED).sort((a, b) => a.room - a.hump - a.height - (b.room - b.hump - b.height)) ?? [];
+            const crowded = surveyed?.spacers.filter(({ height, room, hump }) => height <= room && height - (room - hump) > SCRIBED)
+                .sort((a, b) => a.room - a.hump - a.height - (b.room - b.hump - b.height)) ?? [];
             const [first, ...rest] = crowded;
             if (!surveyed || !first) return;
             const { deep } = surveyWords(job), { piece, height, room, hump } = first, short = room - hump;

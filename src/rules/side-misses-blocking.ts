@@ -40,7 +40,8 @@ lap is less by its depth: there the blocking is furred down.`,
     check: {
         fit({ layout: { ceiling }, takeOff, job }, report) {
             const surveyed = ceiling && surveyedOf(ceiling, takeOff);
-            const short = surveyed?.sides.flatMap(({ under, blockingLap }) => (blockingLap && LAP - blockingLap.ticks > SCRIBED ? [{ under, lap: blockingLap }] : []))
+            const short = surveyed?.sides
+                .flatMap(({ under, blockingLap }) => (blockingLap && LAP - blockingLap.ticks > SCRIBED ? [{ under, lap: blockingLap }] : []))
                 .sort((a, b) => a.lap.ticks - b.lap.ticks) ?? [];
             const [first, ...rest] = short;
             if (!surveyed || !first) return;

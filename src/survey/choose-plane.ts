@@ -78,9 +78,11 @@ class Problem {
     }
 
     best(slope: number, level: Tilted): Chosen {
-        const { x, y } = this.middle, far = most(this.sides.flatMap(({ stations }) => stations.map(one => Math.abs(one.x - x) + Math.abs(one.y - y))));
+        const { x, y } = this.middle;
+        const far = most(this.sides.flatMap(({ stations }) => stations.map(one => Math.abs(one.x - x) + Math.abs(one.y - y))));
         let best = level, cells: Cell[] = [{ east: 0, south: 0, half: slope }], looks = 0;
-        const isBetter = (one: Bound, than: Bound): boolean => one.scribed < than.scribed || one.scribed === than.scribed && one.deepest < than.deepest - SAME_PLANE;
+        const isBetter = (one: Bound, than: Bound): boolean =>
+            one.scribed < than.scribed || one.scribed === than.scribed && one.deepest < than.deepest - SAME_PLANE;
         // twice half a cell is what two planes of it can differ by, each from the middle of the room
         while (cells.length > 0 && looks < MOST_LOOKS) {
             const open = cells.map(cell => {

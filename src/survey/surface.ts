@@ -51,7 +51,8 @@ export class Surface {
         const x = to.x - from.x, y = to.y - from.y, length = Math.hypot(x, y);
         if (length === 0) return [];
         const crossed = this.edges.flatMap(edge => crossingsWith(edge, from, { x, y }));
-        const parts = [0, ...crossed.filter(part => part > 0 && part < 1).sort((a, b) => a - b), 1].filter((part, i, all) => i === 0 || part - all[i - 1]! > SAME);
+        const parts = [0, ...crossed.filter(part => part > 0 && part < 1).sort((a, b) => a - b), 1]
+            .filter((part, i, all) => i === 0 || part - all[i - 1]! > SAME);
         const pointAt = (part: number): Point => ({ x: from.x + x * part, y: from.y + y * part });
         const stretches: Station[][] = [];
         let open: Station[] | undefined;

@@ -28,6 +28,8 @@ export interface Stretch { readonly from: Ticks; readonly to: Ticks }
 
 export interface SurveyedSide {
     readonly under: SideUnder;
+    /** The gap between side and ceiling at every place where the ceiling bends, as far as it is known; less than nothing where it has to be scribed. */
+    readonly profile: readonly { readonly along: number; readonly gap: number }[];
     /** Where the ceiling is known: the least and the greatest gap between side and ceiling, less than nothing where it has to be scribed. */
     readonly gap?: { readonly least: Spot; readonly most: Spot };
     /** Stretches over which it is scribed, with the depth at the deepest spot. */
@@ -69,11 +71,12 @@ function sideBy(under: SideUnder, plane: Plane): SurveyedSide {
     const { heldDown, known, trim, blocking } = under;
     const spots = known.flatMap(stretch => stretch.map(station => ({ along: station.along, gap: station.up - heightOf(plane, station) + heldDown })));
     const [first] = spots;
-    if (!first) return { under, scribes: [], unknown: [{ from: 0, to: Math.round(under.length) }] };
+    if (!first) return { under, profile: [], scribes: [], unknown: [{ from: 0, to: Math.round(under.length) }] };
     const least = spots.reduce((a, b) => (b.gap < a.gap ? b : a)), most = spots.reduce((a, b) => (b.gap > a.gap ? b : a));
     const spot = ({ along }: { along: number }, ticks: number): Spot => ({ ticks: Math.round(ticks), along: Math.round(along) });
     return {
-        under, gap: { least: spot(least, least.gap), most: spot(most, most.gap) }, scribes: known.flatMap(stretch => scribesOf(stretch, plane, heldDown)),
+        under, profile: spots, gap: { least: spot(least, least.gap), most: spot(most, most.gap) },
+        scribes: known.flatMap(stretch => scribesOf(stretch, plane, heldDown)),
         ...trim !== undefined && { trimLap: spot(most, trim - most.gap) }, ...blocking !== undefined && { blockingLap: spot(most, blocking - most.gap) },
         unknown: unknownOf(known, under.length),
     };
@@ -112,7 +115,8 @@ function unknownOf(known: readonly Known[], length: number): Stretch[] {
 function spacersBy({ lines }: Ceiling, { pieces }: TakeOff, surface: Surface, plane: Plane): SurveyedSpacer[] {
     const sections = new Map(lines.map(({ name, section }) => [name, section]));
     return pieces.flatMap((piece): SurveyedSpacer[] => {
-        const section = piece.line === null ? undefined : sections.get(piece.line), height = section?.profile.spacers?.height?.value.ticks, room = section?.spacerRoom?.ticks;
+        const section = piece.line === null ? undefined : sections.get(piece.line);
+        const height = section?.profile.spacers?.height?.value.ticks, room = section?.spacerRoom?.ticks;
         if (piece.part !== 'spacer' || height === undefined || room === undefined) return [];
         const center = { x: (piece.box.west + piece.box.east) / 2, y: (piece.box.north + piece.box.south) / 2 }, up = surface.at(center);
         return up === undefined ? [] : [{ piece, height, room, hump: Math.round(heightOf(plane, center) - up) }];

@@ -38,8 +38,12 @@ export interface Beside { readonly name: string; readonly wall: string; readonly
 /** Cabinets and soffits, by which the eye judges, and the walls themselves, the most out of level first. */
 export function besidePlane(ceiling: Ceiling, plane: Plane): Beside[] {
     const outOf = (from: Point, to: Point): number => Math.abs(heightOf(plane, to) - heightOf(plane, from));
-    const things = standingAtWalls(ceiling).filter(({ fixture: { kind } }) => kind === 'cabinet' || kind === 'soffit').map(({ fixture, wall, from, to }): Beside => {
-        const at = (along: number): Point => ({ x: wall.from.x + (wall.to.x - wall.from.x) * along / wall.length, y: wall.from.y + (wall.to.y - wall.from.y) * along / wall.length });
+    const level = standingAtWalls(ceiling).filter(({ fixture: { kind } }) => kind === 'cabinet' || kind === 'soffit');
+    const things = level.map(({ fixture, wall, from, to }): Beside => {
+        const at = (along: number): Point => {
+            const share = along / wall.length;
+            return { x: wall.from.x + (wall.to.x - wall.from.x) * share, y: wall.from.y + (wall.to.y - wall.from.y) * share };
+        };
         return { name: `${fixture.kind} ${fixture.name}`, wall: wall.name, out: outOf(at(from), at(to)), over: to - from };
     });
     const walls = ceiling.walls.map((wall): Beside => ({ name: `the ${wall.name} wall`, wall: wall.name, out: outOf(wall.from, wall.to), over: distance(wall.from, wall.to) }));

@@ -5,7 +5,8 @@ import { triangulate } from '../../src/plane/triangulation.ts';
 import { Surface } from '../../src/survey/surface.ts';
 import { runs } from '../support/full.ts';
 
-interface Compared { readonly readings: readonly (readonly [number, number, number])[]; readonly asked: readonly (readonly [number, number])[]; readonly found: readonly (number | null)[] }
+type Read = readonly [number, number, number];
+interface Compared { readonly readings: readonly Read[]; readonly asked: readonly (readonly [number, number])[]; readonly found: readonly (number | null)[] }
 const surfaceOf = (points: readonly (readonly [number, number, number])[]): Surface => new Surface(points.map(([x, y, up]) => ({ x, y, up })));
 
 // scipy.interpolate.LinearNDInterpolator, see tests/reference/surface/by_qhull.py
@@ -19,7 +20,8 @@ test.each(compared.map(one => [one.readings.length, one] as const))('is what ano
     expect(found.some(up => up === null)).toBe(true);
 });
 
-const places = fc.uniqueArray(fc.tuple(fc.integer({ min: 0, max: 12 }), fc.integer({ min: 0, max: 9 })), { minLength: 3, maxLength: 40, selector: ([x, y]) => `${x} ${y}` });
+const places = fc.uniqueArray(fc.tuple(fc.integer({ min: 0, max: 12 }), fc.integer({ min: 0, max: 9 })), {
+     minLength: 3, maxLength: 40, selector: ([x, y]) => `${x} ${y}` });
 
 describe('the triangulation', () => {
     test('covers the hull once, with no reading inside of a circle: on a coarse grid, where many lie in rows and on circles', () => {
@@ -56,7 +58,8 @@ function twiceHull(points: readonly { x: number; y: number }[]): number {
     const half = (list: typeof sorted): typeof sorted => {
         const hull: typeof sorted = [];
         for (const p of list) {
-            while (hull.length > 1 && (hull.at(-1)!.x - hull.at(-2)!.x) * (p.y - hull.at(-2)!.y) - (hull.at(-1)!.y - hull.at(-2)!.y) * (p.x - hull.at(-2)!.x) <= 0) hull.pop();
+            const turns = (a: typeof p, b: typeof p): number => (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x);
+            while (hull.length > 1 && turns(hull.at(-2)!, hull.at(-1)!) <= 0) hull.pop();
             hull.push(p);
         }
         return hull.slice(0, -1);
