@@ -8,6 +8,7 @@ import type { Joists } from './joists.ts';
 import type { Rates } from './rates.ts';
 import type { NotComputed } from './not-computed.ts';
 import type { Part } from './part.ts';
+import type { Survey } from './survey.ts';
 import type { Seasons } from './seasons.ts';
 
 /**
@@ -285,19 +286,6 @@ export interface RoomWall {
 }
 /** The length of a wall, and when and by whom it was measured, as it is said. */
 export interface MeasuredWall extends Given<Measure> { readonly on?: string; readonly by?: string }
-/** Readings from a level line up to the ceiling. */
-export interface Survey {
-    /** Its word in the room. */
-    readonly at: Source;
-    readonly method?: Given<string>;
-    readonly points: readonly SurveyPoint[];
-    /** How the sides are hung: level, at a reading or where it suits the readings; or following the ceiling, out of level by `fall` over `over` at most. */
-    readonly plane: Given<'level' | 'following'> & { readonly reading?: Given<Ticks>; readonly fall: Given<Ticks>; readonly over: Given<Ticks> };
-    /** The deepest that a side is scribed to the ceiling. */
-    readonly scribe: Given<Ticks>;
-}
-/** A place, east and south of the north-west corner of the box round the room, and the reading there; `at`: its words. */
-export interface SurveyPoint { readonly x: Ticks; readonly y: Ticks; readonly up: Ticks; readonly at: Source }
 /** From corner to corner. */
 export interface Diagonal { readonly at: Source; readonly ticks: Ticks; readonly from: Corner; readonly to: Corner }
 export interface Grid {

@@ -1,6 +1,6 @@
 import { isOutside } from '../ceiling/room-shape.ts';
 import type { Ceiling } from '../ceiling/model.ts';
-import type { Survey, SurveyPoint } from '../job/model.ts';
+import type { Survey, SurveyPoint } from '../job/survey.ts';
 import { sideOf } from '../plane/polygon.ts';
 import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';

@@ -3,7 +3,7 @@ import type { Point } from '../plane/point.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 
 /** A place on the plan, in ticks from the corner where x and y begin, and what was read there from the level line up to the ceiling. */
-export interface Reading extends Point { readonly up: Ticks }
+interface Reading extends Point { readonly up: Ticks }
 
 /** A plane over the room, up from the level line: `at` where x and y begin, and what it rises a tick to the east and to the south. */
 export interface Plane { readonly at: number; readonly east: number; readonly south: number }

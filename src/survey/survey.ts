@@ -1,5 +1,5 @@
 import type { Ceiling } from '../ceiling/model.ts';
-import type { Survey } from '../job/model.ts';
+import type { Survey } from '../job/survey.ts';
 import { kept } from '../plain/kept.ts';
 import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -42,7 +42,7 @@ export interface SurveyedSide {
 }
 
 /** A spacer, the room between blocking and cleats there, and how far the ceiling hangs below the plane. */
-export interface SurveyedSpacer { readonly piece: Piece; readonly height: Ticks; readonly room: Ticks; readonly hump: Ticks }
+interface SurveyedSpacer { readonly piece: Piece; readonly height: Ticks; readonly room: Ticks; readonly hump: Ticks }
 
 /** Less is rounding, and no stretch. */
 const TELLS: Ticks = inches('1/4');
@@ -62,7 +62,7 @@ function surveyed(ceiling: Ceiling, takeOff: TakeOff): Surveyed | undefined {
     };
 }
 
-export function hangingOf({ plane }: Survey): Hanging {
+function hangingOf({ plane }: Survey): Hanging {
     return plane.value === 'following' ? { kind: 'following', slope: plane.fall.value / Math.max(1, plane.over.value) }
         : { kind: 'level', ...plane.reading && { reading: plane.reading.value } };
 }

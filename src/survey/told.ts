@@ -1,10 +1,7 @@
-import type { Ceiling } from '../ceiling/model.ts';
-import { standingAtWalls } from '../ceiling/at-the-wall.ts';
 import type { JobSettings } from '../job/model.ts';
 import { counted, listed } from '../plain/words.ts';
-import { distance, type Point } from '../plane/point.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../quantity/ticks.ts';
-import { heightOf, type Plane } from './surface.ts';
+import type { Plane } from './surface.ts';
 import type { Surveyed } from './survey.ts';
 import { surveyWords, type SurveyWords } from './words.ts';
 
@@ -30,22 +27,4 @@ const OVER: Ticks = 10 * TICKS_PER_FOOT;
 function riseWords({ east, south }: Plane, { deep, place }: SurveyWords): string {
     const ways = [east < 0 ? ['west', -east] as const : ['east', east] as const, south < 0 ? ['north', -south] as const : ['south', south] as const];
     return `${listed(ways.filter(([, by]) => by > 0).map(([way, by]) => `${deep(by * OVER)} in ${place(OVER)} to the ${way}`))}`;
-}
-
-/** What a level thing at a wall shows of a plane that is tilted: how far out of level the sides are over its length. */
-export interface Beside { readonly name: string; readonly wall: string; readonly out: number; readonly over: number }
-
-/** Cabinets and soffits, by which the eye judges, and the walls themselves, the most out of level first. */
-export function besidePlane(ceiling: Ceiling, plane: Plane): Beside[] {
-    const outOf = (from: Point, to: Point): number => Math.abs(heightOf(plane, to) - heightOf(plane, from));
-    const level = standingAtWalls(ceiling).filter(({ fixture: { kind } }) => kind === 'cabinet' || kind === 'soffit');
-    const things = level.map(({ fixture, wall, from, to }): Beside => {
-        const at = (along: number): Point => {
-            const share = along / wall.length;
-            return { x: wall.from.x + (wall.to.x - wall.from.x) * share, y: wall.from.y + (wall.to.y - wall.from.y) * share };
-        };
-        return { name: `${fixture.kind} ${fixture.name}`, wall: wall.name, out: outOf(at(from), at(to)), over: to - from };
-    });
-    const walls = ceiling.walls.map((wall): Beside => ({ name: `the ${wall.name} wall`, wall: wall.name, out: outOf(wall.from, wall.to), over: distance(wall.from, wall.to) }));
-    return [...things, ...walls.sort((a, b) => b.out - a.out)];
 }

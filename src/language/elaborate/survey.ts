@@ -1,4 +1,4 @@
-import type { Survey, SurveyPoint } from '../../job/model.ts';
+import type { Survey, SurveyPoint } from '../../job/survey.ts';
 import type * as ast from '../generated/ast.ts';
 import { isBroken } from '../types/broken.ts';
 import { wordsOf } from '../types/values.ts';
