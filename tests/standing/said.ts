@@ -227,7 +227,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Fixture.value/depth': is('width 3\' depth 1/4"', 'width 3\' depth 30"', ['casing on east width 3\' height 7\'', 'pocket on east at 2\' width 3\' depth 1/4"']),
     'Fixture.value/keep-clear': is('keep-clear 1"', 'keep-clear 2"'),
     'Fixture.value/housing': is('housing 4"', 'housing 44"', ['light at 2\' 3", 1\' 9" from north-west', 'light at 2\' 3", 1\' 9" from north-west housing 4"']),
-    'Fixture.value/rated': is('rated ic', 'rated non-ic', ['light at 2\' 3", 1\' 9" from north-west', 'light at 2\' 3", 1\' 9" from north-west housing 46" rated ic']),
+    'Fixture.value/rated': is('rated ic', 'rated non-ic', ['light at 2\' 3", 1\' 9" from north-west', 'light at 2\' 3", 1\' 9" from north-west housing 2" rated ic']),
     'Fixture.value/hangs': is('hangs 12"', 'hangs 24"', ['light at 2\' 3", 1\' 9" from north-west', 'fan at 2\' 3", 1\' 9" from north-west hangs 12"']),
     'Fixture.value/reached-by': is('reached-by hatch', 'reached-by lamp', ['  fixture grille', '  fixture hatch access-panel at 2\' 3", 4\' 3"\n  fixture box-1 junction-box at 4\' 7", 2\' reached-by hatch\n  fixture grille']),
     'Fixture.value/wants': is('wants coffer-center', 'wants beam-center'),
