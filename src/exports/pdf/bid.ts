@@ -1,5 +1,6 @@
 import PDFDocument from 'pdfkit';
-import { DRAFT, type BidContent } from '../../report/bid/content.ts';
+import type { BidContent } from '../../report/bid/content.ts';
+import { DRAFT } from '../../report/bid/draft.ts';
 import { documentBytes, newDocument } from './document.ts';
 import { Flow } from './flow.ts';
 import { drawSheetOn } from './sheet.ts';

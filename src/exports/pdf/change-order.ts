@@ -1,5 +1,5 @@
 import PDFDocument from 'pdfkit';
-import { DRAFT } from '../../report/bid/content.ts';
+import { DRAFT } from '../../report/bid/draft.ts';
 import type { ChangeOrderContent } from '../../report/change-order/content.ts';
 import { documentBytes, newDocument } from './document.ts';
 import { Flow } from './flow.ts';

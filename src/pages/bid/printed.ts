@@ -1,7 +1,8 @@
 import { toSvg } from '../../drawing/index.ts';
 import { html, named, trusted } from '../shared/html.ts';
 import { printable } from '../shared/printable.ts';
-import { DRAFT, type BidContent } from '../../report/bid/content.ts';
+import type { BidContent } from '../../report/bid/content.ts';
+import { DRAFT } from '../../report/bid/draft.ts';
 import { between, list, priceTable, signatures, STYLE } from '../signed/printed.ts';
 import type { HtmlText } from '../../text/fit.ts';
 

@@ -1,5 +1,5 @@
 import { toSvg } from '../../drawing/index.ts';
-import { DRAFT } from '../../report/bid/content.ts';
+import { DRAFT } from '../../report/bid/draft.ts';
 import type { ChangeOrderContent } from '../../report/change-order/content.ts';
 import type { HtmlText } from '../../text/fit.ts';
 import { between, list, priceTable, signatures, STYLE } from '../signed/printed.ts';

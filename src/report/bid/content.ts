@@ -12,6 +12,7 @@ import type { HousePrice } from '../estimate/house.ts';
 import { differenceText, percentText } from '../estimate/words.ts';
 import { takeOffOf } from '../../pipeline/inspect.ts';
 import { cautionsForClient } from './cautions.ts';
+import { DRAFT } from './draft.ts';
 import { roomText } from './scope.ts';
 
 /** What the client reads: what is done for which price, and on which terms. No cost, no rate and no hour of ours is in it. */
@@ -33,8 +34,6 @@ export interface BidContent {
     readonly terms: readonly string[];
     readonly drawings: readonly Sheet[];
 }
-/** Stands on the page, and on each of its drawings, while something of it is open. */
-export const DRAFT = 'Draft, not to be signed';
 interface PriceLine { readonly what: string; readonly amount: string; readonly strong: boolean }
 
 export function bidContent({ house, priced, alternates }: HousePrice, date?: string): BidContent {
