@@ -13,12 +13,13 @@ export function surveyNotes({ said, surface, chosen, hanging, sides }: Surveyed,
     const read = `Ceiling surveyed${by} at ${counted(ups.length, 'place')}${ups.length === 0 ? '' : `: ${deep(Math.min(...ups))} to ${deep(Math.max(...ups))} above the level line`}.`;
     if (!chosen) return [`${read} Nothing follows from it.`];
     const { plane, scribed, deepest } = chosen, isLevel = plane.east === 0 && plane.south === 0;
-    const hang = isLevel ? `Sides hang level, held down as from a flat ceiling at ${deep(plane.at)}${hanging.kind === 'following' ? ': tilted, they would hang no better' : ''}.`
+    const hang = isLevel ? `Sides hang level, held down as from a flat ceiling at ${deep(plane.at)}${hanging.kind === 'following' && chosen.proved ? ': tilted, they would hang no better' : ''}.`
         : `Sides hang tilted with the ceiling: held down as from one that rises ${riseWords(plane, words)}.`;
     const tooDeep = sides.filter(({ scribes }) => scribes.some(scribe => scribe.deepest.ticks > said.scribe.value)).length;
     const takes = scribed === 0 ? `No side${sides.some(({ unknown }) => unknown.length > 0) ? ', as far as the readings reach,' : ''} has to be scribed.`
         : `${scribed} of ${counted(sides.length, 'side')} ${scribed === 1 ? 'has' : 'have'} to be scribed, ${deep(deepest)} at the deepest${tooDeep > 0 ? `, ${tooDeep} of them deeper than the ${deep(said.scribe.value)} that is allowed` : ''}.`;
-    return [read, `${hang} ${takes}`];
+    const open = chosen.proved || hanging.kind === 'level' ? '' : ' Not every plane was looked at: another may leave less to scribe.';
+    return [read, `${hang} ${takes}${open}`];
 }
 
 /** A slope is told over so much. */
