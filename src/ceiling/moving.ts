@@ -2,6 +2,7 @@ import { equilibrium, FIBERBOARD_GROWS, humidityFor } from '../data/moisture.ts'
 import { MOVEMENT, movementOf } from '../data/movement.ts';
 import type { Room, Stock } from '../job/model.ts';
 import type { Seasons } from '../job/seasons.ts';
+import { grouped } from '../plain/groups.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Ceiling, Line, WholeSection } from './model.ts';
 
@@ -72,12 +73,7 @@ export interface Moving {
 
 /** By kind of beam, in the order of the lines. Beams whose woods are not said, and solid ones, are left out. */
 export function movingOf(ceiling: Ceiling, year: Year): Moving[] {
-    const kinds = new Map<string, Line[]>();
-    for (const line of ceiling.lines) {
-        const { key } = line.section.profile;
-        kinds.set(key, [...kinds.get(key) ?? [], line]);
-    }
-    return [...kinds.values()].flatMap((lines): Moving[] => {
+    return [...grouped(ceiling.lines, ({ section }) => section.profile.key).values()].flatMap((lines): Moving[] => {
         const { section } = lines[0]!, { profile: { blocking, spacers, bottom: part } } = section;
         const inside = (blocking?.fit.value === 'bench-box' ? spacers ?? part : blocking)?.stock?.value, bottom = part?.stock?.value;
         const wall = inside && widthChange(section.innerWidth.ticks, inside, year), board = bottom && widthChange(section.bottomWidth.ticks, bottom, year);

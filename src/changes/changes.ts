@@ -2,6 +2,7 @@ import { compare } from '../estimate/compare.ts';
 import type { Finding } from '../findings/finding.ts';
 import { cutChange } from './cut.ts';
 import type { Changes, HouseChange, HouseThere, State } from './model.ts';
+import { pairBy } from './pair-by.ts';
 import { pieceChanges } from './pieces.ts';
 import { changePrice } from './price.ts';
 import { pairHouses, pairRooms, roomChange } from './rooms.ts';
@@ -26,16 +27,8 @@ function houseChange({ before, after }: { readonly before?: HouseThere; readonly
 
 /** A finding is the same where its words are: it may stand at another line. One that is allowed in one state is open in the other. */
 function findingChanges(before: readonly Finding[], after: readonly Finding[]): HouseChange['findings'] {
-    const without = (some: readonly Finding[], others: readonly Finding[]): Finding[] => {
-        const left = new Map<string, number>();
-        for (const one of others) left.set(keyOf(one), (left.get(keyOf(one)) ?? 0) + 1);
-        return some.filter(one => {
-            const there = left.get(keyOf(one)) ?? 0;
-            left.set(keyOf(one), there - 1);
-            return there <= 0;
-        });
-    };
-    return { come: without(after, before), gone: without(before, after) };
+    const { before: gone, after: come } = pairBy(before, after, keyOf);
+    return { come, gone };
 }
 
 function keyOf({ rule, severity, message, room, allowed }: Finding): string {

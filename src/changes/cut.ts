@@ -42,10 +42,10 @@ function gain(piece: Piece, wanted: Piece): number {
 
 function cutPieces({ before, after }: Pick<RoomChange, 'before' | 'after'>): Piece[] {
     const now = after ?? before!;
-    const known = new Map([...after?.takeOff?.pieces ?? [], ...before?.takeOff?.pieces ?? []].map(piece => [nameInRoom(piece), piece]));
+    const list = [...new Map([...after?.takeOff?.pieces ?? [], ...before?.takeOff?.pieces ?? []].map(piece => [nameInRoom(piece), piece])).values()];
     const spoiled = new Map<string, number>();
     for (const { value } of now.room.spoiled) spoiled.set(value, (spoiled.get(value) ?? 0) + 1);
-    return now.room.cutBoards.flatMap((board: CutBoard) => piecesAsCut(board, [...known.values()]).filter(piece => {
+    return now.room.cutBoards.flatMap((board: CutBoard) => piecesAsCut(board, list).filter(piece => {
         const name = nameInRoom(piece), bad = spoiled.get(name) ?? 0;
         spoiled.set(name, bad - 1);
         return bad <= 0;

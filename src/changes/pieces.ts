@@ -6,6 +6,7 @@ import { roughWidth } from '../takeoff/rough-width.ts';
 import type { Piece } from '../takeoff/model.ts';
 import type { Work } from '../takeoff/work.ts';
 import { assign } from './assign.ts';
+import { pairBy, type Paired } from './pair-by.ts';
 import type { Pair, PieceChanges, RoomChange } from './model.ts';
 
 /** The pieces of both states, each once. */
@@ -32,22 +33,8 @@ export function woodOf({ stock: { name, species } }: Piece): string {
     return `${name} ${species?.value ?? ''}`;
 }
 
-interface Left { readonly pairs: Pair[]; readonly before: Piece[]; readonly after: Piece[] }
-
-/** Those of one key together, in the order of their lists, and what is left of either. */
-function pairBy(before: readonly Piece[], after: readonly Piece[], keyOf: (piece: Piece) => string): Left {
-    const open = grouped(before, keyOf), pairs: Pair[] = [], rest: Piece[] = [];
-    for (const piece of after) {
-        const old = open.get(keyOf(piece))?.shift();
-        if (old) pairs.push({ before: old, after: piece });
-        else rest.push(piece);
-    }
-    const taken = new Set(pairs.map(pair => pair.before));
-    return { pairs, before: before.filter(piece => !taken.has(piece)), after: rest };
-}
-
 /** So that the most wood is taken from what is there. */
-function fromOld(before: readonly Piece[], after: readonly Piece[]): Left & { proved: boolean } {
+function fromOld(before: readonly Piece[], after: readonly Piece[]): Paired<Piece> & { proved: boolean } {
     const pairs: Pair[] = [], was = grouped(before, woodOf);
     let proved = true;
     for (const [wood, wanted] of grouped(after, woodOf)) {

@@ -2,6 +2,7 @@ import type { Statement } from '../job/statement.ts';
 import { grouped } from '../plain/groups.ts';
 import { compareTexts } from '../plain/order.ts';
 import type { SaidChange, StatedFile } from './model.ts';
+import { pairBy } from './pair-by.ts';
 
 interface Placed { readonly file: string; readonly statement: Statement }
 
@@ -14,7 +15,7 @@ export function saidChanges(before: readonly StatedFile[], after: readonly State
     const keyOf = keyBy(onceInBoth(before, after)), was = grouped(placed(before), keyOf), is = grouped(placed(after), keyOf);
     const changes: SaidChange[] = [];
     for (const key of new Set([...is.keys(), ...was.keys()])) {
-        const [old, now] = withoutSame(was.get(key) ?? [], is.get(key) ?? []);
+        const { before: old, after: now } = pairBy(was.get(key) ?? [], is.get(key) ?? [], ({ statement: { mark } }) => mark);
         for (let i = 0; i < Math.max(old.length, now.length); i++) changes.push(changeOf(old[i], now[i]));
     }
     return changes.sort((a, b) => compareTexts(a.file, b.file) || lineOf(a) - lineOf(b));
@@ -43,16 +44,6 @@ function keyBy(free: ReadonlySet<string>): (one: Placed) => string {
         const [block] = blockOf(statement);
         return JSON.stringify([block !== undefined && free.has(block) ? '' : file, statement.within, statement.what]);
     };
-}
-
-function withoutSame(before: readonly Placed[], after: readonly Placed[]): [Placed[], Placed[]] {
-    const left = [...before];
-    const fresh = after.filter(({ statement: { mark } }) => {
-        const at = left.findIndex(one => one.statement.mark === mark);
-        if (at >= 0) left.splice(at, 1);
-        return at < 0;
-    });
-    return [left, fresh];
 }
 
 function changeOf(before: Placed | undefined, after: Placed | undefined): SaidChange {

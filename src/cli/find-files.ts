@@ -66,7 +66,7 @@ class Look {
         for (const entry of entries.sort((a, b) => (a.name < b.name ? -1 : 1))) {
             const path = join(folder, entry.name), isOurs = entry.name.endsWith(SUFFIX);
             if (entry.isDirectory()) {
-                if (entry.name.startsWith('.') || entry.name === 'node_modules') continue;
+                if (isPassedOver(entry.name)) continue;
                 const found = await this.inFolder(path, top);
                 if (isOurs && !found) this.problems.push(`${this.nameOf(path)} is a folder, and no ${SUFFIX} file is in it`);
                 any ||= found;
@@ -108,4 +108,9 @@ class Look {
 /** True for a folder itself and for whatever lies below it. */
 export function isWithin(path: string, folder: string): boolean {
     return path === folder || path.startsWith(folder.endsWith(sep) ? folder : folder + sep);
+}
+
+/** Whether nothing is looked for in a folder of that name: hidden ones, and installed packages. */
+export function isPassedOver(folder: string): boolean {
+    return folder.startsWith('.') || folder === 'node_modules';
 }

@@ -10,7 +10,7 @@ import { pricePlans } from '../pipeline/price-plans.ts';
 import type { Compared, StateTold } from '../report/changes/state.ts';
 import type { Files } from '../report/look.ts';
 import { EXIT, UsageError, worst, type ExitCode } from './exit-code.ts';
-import { findFiles, isWithin } from './find-files.ts';
+import { findFiles, isPassedOver, isWithin } from './find-files.ts';
 import { Git } from './git/git.ts';
 import { revisionOf, unmerged, type Revision } from './git/revision.ts';
 import { Snapshot } from './git/snapshot.ts';
@@ -96,10 +96,10 @@ async function readTree(revision: Revision, tree: Tree, git: Git, path: string, 
     return readState(workspace, inside, { name: asked, commit: { hash, date, subject } }, `in ${asked}: `, world, before);
 }
 
-/** As a folder is read: hidden folders and installed packages are passed over. */
+/** As a folder is read. */
 function isLookedAt(way: string, top: string, path: string): boolean {
     const full = resolve(top, way);
-    return full === path || isWithin(full, path) && !relative(path, full).split(sep).slice(0, -1).some(name => name.startsWith('.') || name === 'node_modules');
+    return full === path || isWithin(full, path) && !relative(path, full).split(sep).slice(0, -1).some(isPassedOver);
 }
 
 /** The files as they lie. */

@@ -5,7 +5,7 @@ import { PLURAL } from '../job/part.ts';
 import { capitalized, counted, listed } from '../plain/words.ts';
 import type { Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import { holdingOf, OFF_EDGE, type Held } from '../takeoff/holding.ts';
+import { byBeam, holdingOf, OFF_EDGE, type Held } from '../takeoff/holding.ts';
 import { defineRule, type Found } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { replacing, spelled } from './support/fixes.ts';
@@ -48,7 +48,7 @@ people and the local code to say.`,
             const holding = ceiling?.room.joists?.first && holdingOf(ceiling, pieces());
             if (!ceiling || !holding || holding.joists.all.length === 0) return;
             const size = sizesOf(job);
-            for (const [of, held] of byBeam(holding.held)) {
+            for (const [of, held] of byBeam(holding)) {
                 const line = ceiling.lines.find(({ name }) => name === of), place = line && placeSaidOf(line, ceiling);
                 const at: { at: Source } = place ? { at: place.given.at } : { at: line?.at ?? ceiling.around[of]?.perimeter.at ?? ceiling.room.at };
                 const none = held.filter(({ finds }) => finds.length === 0), related = [{ at: holding.joists.said.at, message: 'the joists are set here' }];
@@ -70,16 +70,6 @@ people and the local code to say.`,
 /** Less than this is rounding. */
 const TELLS = 20;
 const MOST_TOLD = 3;
-
-function byBeam(held: readonly Held[]): Map<string, Held[]> {
-    const all = new Map<string, Held[]>();
-    for (const one of held) {
-        const of = one.piece.line ?? one.piece.on ?? '', before = all.get(of);
-        if (before) before.push(one);
-        else all.set(of, [one]);
-    }
-    return all;
-}
 
 function profileEvery(held: readonly Held[], { around }: Ceiling, line: Line | undefined): Ticks {
     const on = held[0]?.piece.on, own = on ? around[on] : undefined;

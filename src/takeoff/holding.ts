@@ -1,3 +1,4 @@
+import { grouped } from '../plain/groups.ts';
 import type { Ceiling } from '../ceiling/model.ts';
 import { joistsOf, type Joist, type LaidJoists } from '../ceiling/joists.ts';
 import type { Profile } from '../job/model.ts';
@@ -70,4 +71,9 @@ function openOf(finds: readonly Found[], length: Ticks): Held['open'] {
         reached = Math.max(reached, to);
     }
     return open;
+}
+
+/** Blocking by the line it belongs to, or the wall that its half beam runs along. */
+export function byBeam({ held }: Pick<Holding, 'held'>): Map<string, Held[]> {
+    return grouped(held, ({ piece }) => piece.line ?? piece.on ?? '');
 }

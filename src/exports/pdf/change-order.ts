@@ -1,14 +1,14 @@
 import PDFDocument from 'pdfkit';
 import { DRAFT } from '../../report/bid/draft.ts';
 import type { ChangeOrderContent } from '../../report/change-order/content.ts';
+import { titleOf } from '../../report/change-order/title.ts';
 import { documentBytes, newDocument } from './document.ts';
 import { Flow } from './flow.ts';
 import { drawSheetOn } from './sheet.ts';
 
 /** A change order as PDF: the same words as the printed page, its plans as lines and letters. The same order gives the same bytes. */
 export async function changeOrderPdf(order: ChangeOrderContent): Promise<Uint8Array> {
-    const title = `${order.draft.length > 0 ? 'Draft of change order' : 'Change order'} ${order.number}: ${order.title}`;
-    const doc = newDocument(PDFDocument, title, order.contractor), flow = new Flow(doc);
+    const title = titleOf(order), doc = newDocument(PDFDocument, title, order.contractor), flow = new Flow(doc);
     flow.heading(title);
     if (order.draft.length > 0) flow.list(DRAFT, order.draft);
     flow.between(order);

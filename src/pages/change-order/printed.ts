@@ -1,6 +1,7 @@
 import { toSvg } from '../../drawing/index.ts';
 import { DRAFT } from '../../report/bid/draft.ts';
 import type { ChangeOrderContent } from '../../report/change-order/content.ts';
+import { titleOf } from '../../report/change-order/title.ts';
 import type { HtmlText } from '../../text/fit.ts';
 import { between, list, priceTable, signatures, STYLE } from '../signed/printed.ts';
 import { html, trusted } from '../shared/html.ts';
@@ -21,8 +22,4 @@ ${lists.slice(0, -1)}
 <div class="together">${lists.at(-1) ?? false}${order.draft.length === 0 && signatures()}</div>
 ${order.drawings.map(sheet => html`<section class="drawing">${trusted(toSvg(sheet, { as: 'part of a page', theme: 'print' }))}</section>`)}`,
     });
-}
-
-function titleOf({ number, title, draft }: ChangeOrderContent): string {
-    return `${draft.length > 0 ? 'Draft of change order' : 'Change order'} ${number}: ${title}`;
 }

@@ -3,7 +3,7 @@ import type { Ceiling } from '../../ceiling/model.ts';
 import { PERMANENT_LOAD, screwShank, screwWithdrawal, THREADED_SHARE } from '../../data/fasteners.ts';
 import { JOIST_GRAVITY } from '../../data/species.ts';
 import { TICKS_PER_FOOT, TICKS_PER_INCH, type Ticks } from '../../quantity/ticks.ts';
-import { holdingOf, type Held } from '../../takeoff/holding.ts';
+import { byBeam, holdingOf, type Held } from '../../takeoff/holding.ts';
 import type { TakeOff } from '../../takeoff/model.ts';
 import { threadOf } from '../../takeoff/thread.ts';
 import { hangingOn } from '../../takeoff/weight.ts';
@@ -35,15 +35,10 @@ interface Withdrawal { readonly perInch: number; readonly thread: Ticks; readonl
 export function holdingContent(ceiling: Ceiling, { pieces }: TakeOff): RoomHolding | undefined {
     const holding = holdingOf(ceiling, pieces);
     if (!holding) return undefined;
-    const beams = new Map<string, Held[]>();
-    for (const held of holding.held) {
-        const of = held.piece.line ?? held.piece.on!;
-        beams.set(of, [...beams.get(of) ?? [], held]);
-    }
     const wood = ceiling.room.joists?.of?.value;
     return {
         joists: holding.joists,
-        beams: [...beams].map(([of, held]): BeamHolding => {
+        beams: [...byBeam(holding)].map(([of, held]): BeamHolding => {
             const line = ceiling.lines.find(({ name }) => name === of), own = ceiling.around[of], section = line?.section ?? (own?.kind === 'half-beam' ? own.section : undefined);
             const screw = section?.profile.blocking?.screws?.value, screws = screw ? held.reduce((sum, one) => sum + (one.screws ?? 0), 0) : null;
             const hanging = hangingOn(of, ceiling, pieces), pounds = hanging.unknown.length === 0 ? hanging.pounds : null;

@@ -1,0 +1,16 @@
+import { grouped } from '../plain/groups.ts';
+
+/** Pairs of two lists, and what of either is in no pair, each in the order of its list. */
+export interface Paired<T> { readonly pairs: { readonly before: T; readonly after: T }[]; readonly before: T[]; readonly after: T[] }
+
+/** Those of one key in pairs, the first with the first: of what is there several times as many as both have. */
+export function pairBy<T extends object>(before: readonly T[], after: readonly T[], keyOf: (one: T) => string): Paired<T> {
+    const open = grouped(before, keyOf), pairs: { before: T; after: T }[] = [], rest: T[] = [];
+    for (const one of after) {
+        const old = open.get(keyOf(one))?.shift();
+        if (old) pairs.push({ before: old, after: one });
+        else rest.push(one);
+    }
+    const taken = new Set(pairs.map(pair => pair.before));
+    return { pairs, before: before.filter(one => !taken.has(one)), after: rest };
+}
