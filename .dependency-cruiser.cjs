@@ -19,8 +19,10 @@ const mayUse = {
     // the ceiling as it was surveyed, and what it leaves of every side
     survey: ['takeoff', 'plane', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     cutting: ['takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    // the contract to date, and what a bill asks for
+    billing: ['job', 'findings', 'provenance', 'quantity', 'data'],
     // what has no rate is what the estimate finds none for
-    rules: ['survey', 'estimate', 'dryfit', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    rules: ['billing', 'survey', 'estimate', 'dryfit', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     drawing: ['text', 'survey', 'dryfit', 'sawing', 'cutting', 'takeoff', 'ceiling', 'plane', 'job', 'findings', 'provenance', 'quantity', 'data'],
     dryfit: ['arrangement', 'plane', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // boards in the order and at the settings of the saw
@@ -29,11 +31,11 @@ const mayUse = {
     pipeline: ['survey', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // what is otherwise in another state of a house
     changes: ['pipeline', 'estimate', 'cutting', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
-    report: ['text', 'survey', 'changes', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    report: ['text', 'billing', 'survey', 'changes', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // other programs' formats, as bytes: DXF, glTF, IFC, PDF
-    exports: ['text', 'survey', 'changes', 'report', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    exports: ['text', 'billing', 'survey', 'changes', 'report', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // what a pane shows and prints, as markup; runs in the server, the command line and the pane itself
-    pages: ['text', 'survey', 'changes', 'exports', 'report', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
+    pages: ['text', 'billing', 'survey', 'changes', 'exports', 'report', 'pipeline', 'estimate', 'sawing', 'dryfit', 'cutting', 'rules', 'drawing', 'takeoff', 'ceiling', 'job', 'findings', 'provenance', 'quantity', 'data'],
     // what the text says, and nothing of what follows from it
     language: ['text', 'job', 'findings', 'provenance', 'quantity', 'data'],
 };

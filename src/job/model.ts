@@ -3,6 +3,7 @@ import type { Measure } from '../quantity/measure.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import type { Corner, Direction } from './compass.ts';
+import type { Contract } from './contract.ts';
 import type { Fixture } from './fixture.ts';
 import type { Joists } from './joists.ts';
 import type { Rates } from './rates.ts';
@@ -46,6 +47,8 @@ export interface JobSettings {
     readonly paintFilm: Given<{ readonly least: Ticks; readonly most: Ticks }>;
     /** How dry and how damp the rooms get. */
     readonly seasons?: Seasons;
+    /** What was signed for the house, and what came of it since. */
+    readonly contract?: Contract;
     readonly at?: Source;
 }
 

@@ -3,6 +3,7 @@ import { badCount } from './bad-count.ts';
 import { bandHitsCasing } from './band-hits-casing.ts';
 import { bandHitsCeiling } from './band-hits-ceiling.ts';
 import { bandTopShows } from './band-top-shows.ts';
+import { billedOverContract } from './billed-over-contract.ts';
 import { bitCrept } from './bit-crept.ts';
 import { blockingMissesJoist } from './blocking-misses-joist.ts';
 import { blockingOffWidth } from './blocking-off-width.ts';
@@ -11,8 +12,9 @@ import { bottomMissesRabbet } from './bottom-misses-rabbet.ts';
 import { bottomOffSides } from './bottom-off-sides.ts';
 import { bottomWontFit } from './bottom-wont-fit.ts';
 import { bottomsInUnlikePlaces } from './bottoms-in-unlike-places.ts';
-import { boxOffBlocking } from './box-off-blocking.ts';
 import { boxBuried } from './box-buried.ts';
+import { boxOffBlocking } from './box-off-blocking.ts';
+import { changesOutOfOrder } from './changes-out-of-order.ts';
 import { cleatOffGauge } from './cleat-off-gauge.ts';
 import { cleatOffStock } from './cleat-off-stock.ts';
 import { cleatsCrowdChannel } from './cleats-crowd-channel.ts';
@@ -22,6 +24,8 @@ import { cutFromOtherStock } from './cut-from-other-stock.ts';
 import { cutNoLongerFits } from './cut-no-longer-fits.ts';
 import { cutTwice } from './cut-twice.ts';
 import { cutWithoutRecord } from './cut-without-record.ts';
+import { deductsOverContract } from './deducts-over-contract.ts';
+import { depositOverContract } from './deposit-over-contract.ts';
 import { depthsNearlyEqual } from './depths-nearly-equal.ts';
 import { endCoffersDiffer } from './end-coffers-differ.ts';
 import { fixtureInBeam } from './fixture-in-beam.ts';
@@ -55,6 +59,8 @@ import { notPositive } from './not-positive.ts';
 import { notSupportedLayout } from './not-supported-layout.ts';
 import { offcutTooShort } from './offcut-too-short.ts';
 import { partVanishes } from './part-vanishes.ts';
+import { paymentOverContract } from './payment-over-contract.ts';
+import { phaseOverWhole } from './phase-over-whole.ts';
 import { pieceMiscounted } from './piece-miscounted.ts';
 import { piecesOverlap } from './pieces-overlap.ts';
 import { pressAddsUp } from './press-adds-up.ts';
@@ -64,6 +70,7 @@ import { roomNotRectangular } from './room-not-rectangular.ts';
 import { roundingLeftOver } from './rounding-left-over.ts';
 import type { Rule } from './rule.ts';
 import { runPinchesChannel } from './run-pinches-channel.ts';
+import { scheduleOffContract } from './schedule-off-contract.ts';
 import { screwFindsLittle } from './screw-finds-little.ts';
 import { sheetNotRipped } from './sheet-not-ripped.ts';
 import { shortABoard } from './short-a-board.ts';
@@ -88,22 +95,18 @@ import { wrappedHitsBottom } from './wrapped-hits-bottom.ts';
 
 /** Every rule of the checker, by name. */
 export const RULES: readonly Rule[] = [
-    allowUnused, badCount, bandHitsCasing, bandHitsCeiling, bandTopShows, bitCrept, blockingMissesJoist, blockingOffWidth, bottomGapShows, bottomMissesRabbet,
-    bottomOffSides, bottomWontFit,
-    bottomsInUnlikePlaces, boxBuried, boxOffBlocking,
+    allowUnused, badCount, bandHitsCasing, bandHitsCeiling, bandTopShows, billedOverContract, bitCrept, blockingMissesJoist, blockingOffWidth,
+    bottomGapShows, bottomMissesRabbet, bottomOffSides, bottomWontFit, bottomsInUnlikePlaces, boxBuried, boxOffBlocking, changesOutOfOrder,
     cleatOffGauge, cleatOffStock, cleatsCrowdChannel, cleatsMeetInHalfBeam, cofferOffSize, cutFromOtherStock, cutNoLongerFits, cutTwice,
-    cutWithoutRecord,
-    depthsNearlyEqual, endCoffersDiffer, fixtureInBeam, fixtureOffCenter, fixtureOutsideRoom,
-    gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn,
-    groovesDontMeet, headroom, heldDownUnderHump, humpEatsSpacerRoom, jointOpens, jointOpensInWinter, joistNotThere,
-    lightTooNearWood, lineGoesNowhere, linesOverlap, longerThanTheBoard,
-    mdfEdgeFastening, mixedMovement, nailShows, nailWontHold, noCeilingThere, noCofferSizeFits, noRate, noSuchPiece,
-    notLaidOut, notPositive, notSupportedLayout, offcutTooShort, partVanishes, pieceMiscounted, piecesOverlap, pressAddsUp, pressLost, requireFails,
-    roomNotRectangular, roundingLeftOver, runPinchesChannel, screwFindsLittle, sheetNotRipped, shortABoard, sideMissesBlocking, slotsWontFit, spacerHitsCleat,
-    spliceInSight, stockOffSeason, surveyStopsShort, surveyUnclear, tapeDoesntClose, taperShows, thicknessMismatchAtMiter, tooManyCoffers,
-    tooWideForStock, trimWontCover, undersideNotFlush,
-    unknownLine, unknownMeeting,
-    wallsMakeNoRoom, wrappedHitsBottom,
+    cutWithoutRecord, deductsOverContract, depositOverContract, depthsNearlyEqual, endCoffersDiffer, fixtureInBeam, fixtureOffCenter,
+    fixtureOutsideRoom, gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn, groovesDontMeet, headroom, heldDownUnderHump,
+    humpEatsSpacerRoom, jointOpens, jointOpensInWinter, joistNotThere, lightTooNearWood, lineGoesNowhere, linesOverlap, longerThanTheBoard,
+    mdfEdgeFastening, mixedMovement, nailShows, nailWontHold, noCeilingThere, noCofferSizeFits, noRate, noSuchPiece, notLaidOut, notPositive,
+    notSupportedLayout, offcutTooShort, partVanishes, paymentOverContract, phaseOverWhole, pieceMiscounted, piecesOverlap, pressAddsUp, pressLost,
+    requireFails, roomNotRectangular, roundingLeftOver, runPinchesChannel, scheduleOffContract, screwFindsLittle, sheetNotRipped, shortABoard,
+    sideMissesBlocking, slotsWontFit, spacerHitsCleat, spliceInSight, stockOffSeason, surveyStopsShort, surveyUnclear, tapeDoesntClose, taperShows,
+    thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush, unknownLine, unknownMeeting, wallsMakeNoRoom,
+    wrappedHitsBottom,
 ];
 
 const byName = new Map(RULES.map(rule => [rule.name, rule]));

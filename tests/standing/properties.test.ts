@@ -11,6 +11,7 @@ import { contentOn, PAGES } from '../../src/pages/pages.ts';
 import { housePrice } from '../../src/pages/estimate/content.ts';
 import { bidContent } from '../../src/report/bid/content.ts';
 import { humanBoards } from '../../src/report/boards/human.ts';
+import { invoiceOf } from '../../src/report/invoice/content.ts';
 import type { HousePlan } from '../../src/report/house.ts';
 import type { Paint } from '../../src/report/look.ts';
 import { holdingContent } from '../../src/report/joists/content.ts';
@@ -73,6 +74,7 @@ const MADE: Readonly<Record<string, (room: RoomOnPage) => unknown>> = {
     'trades': ({ ceiling, takeOff }) => tradesContent(ceiling, takeOff).map(({ fixture: _, ...task }) => task),
     'seasons': ({ ceiling, takeOff, standing, layout: { room } }) => seasonsLeaf({ job: room.job, rooms: [{ room, takeOff, standing }], alternates: [] }, () => seasonsContent(ceiling, takeOff)).sections,
     'bid': room => bidContent(housePrice(room)),
+    'invoice': room => { const invoice = invoiceOf(housePrice(room).house, { number: '3', final: false }); return 'none' in invoice ? invoice.none : invoice.content; },
 };
 function planOf(room: RoomOnPage): HousePlan {
     const { house, priced: { plan } } = housePrice(room);

@@ -19,6 +19,20 @@ job "Cooper Row 3" {
     dampest     55% at 74
     goes-up-at  7.5%
   }
+  contract {
+    signed     31,200 USD on 2026-02-09 at "5b1f0c7"
+    deposit    3,120 USD
+    retainage  5%
+    phase      "Boards and shop work" share 40% known-by cut
+    phase      "Beams up" sum 14,040 USD done 30%
+    phase      "Trim and filling"
+    change     1 adds 1,450 USD on 2026-03-02 at "a40e9d2" reference "letter of March 2" for "A fourth line of beams" done 25%
+    change     2 deducts 280 USD on 2026-03-16
+    bill       "1" sum 3,120 USD on 2026-02-09
+    payment    1,560 USD on 2026-02-11 for "half of the deposit"
+    due-days   14
+    remit      "Mill Lane 14, by check"
+  }
 }
 labor {
   crew        2 rate 60 USD per h

@@ -6,7 +6,7 @@ import { projectFiles, read } from './files.ts';
  * The core takes plain data and gives plain data: no clock, no randomness, no environment, nothing that depends on the
  * machine's language. What it may import is held by directions.test.ts; this looks at what needs no import.
  */
-const pure = ['quantity', 'data', 'plane', 'arrangement', 'provenance', 'findings', 'job', 'ceiling', 'takeoff', 'cutting', 'rules', 'drawing', 'dryfit', 'sawing', 'estimate', 'pipeline', 'report', 'exports', 'pages', 'language'];
+const pure = ['quantity', 'data', 'plane', 'arrangement', 'provenance', 'findings', 'job', 'billing', 'ceiling', 'takeoff', 'cutting', 'rules', 'drawing', 'dryfit', 'sawing', 'estimate', 'pipeline', 'report', 'exports', 'pages', 'language'];
 
 /** Globals that know the time, the machine or the outside world. Those of a browser do not even compile: tsconfig.json leaves them out. */
 const forbiddenNames = new Set([

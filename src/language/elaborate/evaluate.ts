@@ -1,6 +1,7 @@
 import { AstUtils, type AstNode } from 'langium';
 import { BOARD_FOOT } from '../../data/board-measure.ts';
 import type { Profile, Stock } from '../../job/model.ts';
+import { whyNoDate } from '../../quantity/calendar.ts';
 import { Rational, toTicks } from '../../quantity/rational.ts';
 import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_MM } from '../../quantity/ticks.ts';
 import * as ast from '../generated/ast.ts';
@@ -89,6 +90,7 @@ export class Evaluator {
         const read = readLiteral(expr);
         if (read === 'over-zero') this.raise({ rule: 'divided-by-zero', at: sourceOf(expr), message: 'This fraction divides by zero.' });
         else if (read === 'too-many-digits') this.raise({ rule: 'out-of-range', at: sourceOf(expr), message: 'This figure has more digits than any job needs.' });
+        else if (read === 'no-such-date') this.raise({ rule: 'no-such-date', at: sourceOf(expr), message: `There is no such day: ${whyNoDate(expr.$cstNode?.text ?? '')}.` });
         else if (read && 'days' in read) {
             const day = this.day(expr);
             return day && known(number(read.days.mul(day), TIME));

@@ -6,6 +6,7 @@ import * as ast from '../generated/ast.ts';
 import { isBroken } from '../types/broken.ts';
 import { factsOf } from '../types/facts.ts';
 import { sourceOf, sourceOfProperty } from '../types/place.ts';
+import { readContract } from './contract.ts';
 import type { Reading } from './reading.ts';
 import { readSeasons } from './seasons.ts';
 import { listed } from '../../plain/words.ts';
@@ -18,10 +19,10 @@ export function readJob(reading: Reading, declaration: ast.Job | undefined): Job
     const show: JobSettings['show'] = reading.word('show') ?? standing(reading, r => r.word('show'))!;
     const usual = <T>(name: string, given: Given<T>): Given<T> => show.value === 'millimeters' ? inMillimeters(reading, name, given) : given;
     const title = declaration?.title !== undefined && !isBroken(declaration) ? { value: declaration.title, at: sourceOfProperty(declaration, 'title'), said: true } : undefined;
-    const seasons = readSeasons(reading, show.value);
+    const seasons = readSeasons(reading, show.value), money = checkCurrency(reading), contract = readContract(reading, money?.said ? money : undefined);
     return {
         title, client: reading.text('client'),
-        currency: checkCurrency(reading) ?? standing(reading, r => r.text('currency'))!,
+        currency: money ?? standing(reading, r => r.text('currency'))!,
         show,
         cutTo: usual('cut-to', reading.length('cut-to') ?? standing(reading, r => r.length('cut-to'))!),
         cutTolerance: reading.length('cut-tolerance'),
@@ -32,7 +33,7 @@ export function readJob(reading: Reading, declaration: ast.Job | undefined): Job
         offcutWorth: shareOf(reading),
         boards: reading.word('boards'), poolHidden: poolOf(reading),
         paintFilm: usual('paint-film', reading.range('paint-film') ?? standing(reading, r => r.range('paint-film'))!),
-        ...seasons && { seasons },
+        ...seasons && { seasons }, ...contract && { contract },
         ...declaration && { at: sourceOf(declaration) },
     };
 }

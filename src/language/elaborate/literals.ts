@@ -1,3 +1,4 @@
+import { isDate } from '../../quantity/calendar.ts';
 import { Rational } from '../../quantity/rational.ts';
 import { readLength } from '../../quantity/read-length.ts';
 import type * as ast from '../generated/ast.ts';
@@ -6,7 +7,7 @@ import { ANGLE, COUNT, LENGTH, NUMBER, PERCENT, quantity, TIME } from '../types/
 import { known, number, type Known } from './value.ts';
 
 /** A literal that has a meaning; why it has none; undefined where the expression is no literal. */
-type Read = Known | InDays | 'over-zero' | 'too-many-digits' | undefined;
+type Read = Known | InDays | 'over-zero' | 'too-many-digits' | 'no-such-date' | undefined;
 /** A time in days, which are as long as the crew works. */
 interface InDays { readonly days: Rational }
 
@@ -38,7 +39,7 @@ function remembered(kind: string, text: string): Read {
 
 function readText(kind: string, text: string): Read {
     if (kind === 'TextLit') return known({ is: 'text', text });
-    if (kind === 'DateLit') return known({ is: 'date', text });
+    if (kind === 'DateLit') return dateOf(text);
     if (kind === 'NumberSizeLit') return known({ is: 'number-size', text });
     if ((text.match(/\d/g)?.length ?? 0) > MOST_DIGITS) return 'too-many-digits';
     if (/\/0+(?!\d)/.test(text)) return 'over-zero';
@@ -70,4 +71,10 @@ function sizeOf(text: string): Read {
     if (!found) return undefined;
     const thickness = new Rational(BigInt(found[1]!), BigInt(found[2] ?? 1));
     return known({ is: 'size', size: { text, thickness, width: new Rational(found[3]!) } });
+}
+
+/** However its dashes were typed: `2026-03-04`. */
+function dateOf(words: string): Read {
+    const text = words.replaceAll(/\D/g, '-');
+    return isDate(text) ? known({ is: 'date', text }) : 'no-such-date';
 }

@@ -24,6 +24,7 @@ export const LANGUAGE_RULES = {
     'out-of-range': 'A size that no job has: negative or zero where there must be something, or too large.',
     'likely-slip': 'A figure that hardly any job has, most likely a slip. It is used as written.',
     'no-effect': 'Something that changes nothing beside what else is written: an overhang on a bottom that goes between the sides.',
+    'no-such-date': 'A date that is on no calendar.',
     'not-whole': 'A count is not a whole number.',
     'range-upside-down': 'The least of a range is more than its most.',
     'goes-round-in-a-ring': 'A value, a stock or a profile depends on itself.',

@@ -77,7 +77,11 @@ function checkMods(member: ast.Line | ast.Fixture, declaration: ast.PropertyDecl
         if (seen.has(wanted)) for (const again of saidAgainWith(wanted, declaration)) seen.delete(again);
         const first = seen.get(wanted);
         if (first) report({ rule: 'said-twice', at: sourceOfProperty(mod, 'decl'), message: `${quoted(wanted.name)} is given twice on this line.`, related: [{ at: sourceOf(first), message: 'First given here.' }] });
-        else seen.set(wanted, mod);
+        else {
+            const other = [...seen].find(([one]) => isInstead(one, wanted))?.[1];
+            if (other) report({ rule: 'said-twice', at: sourceOfProperty(mod, 'decl'), message: `${quoted(wanted.name)} stands instead of ${quoted(other.decl!.$refText)}, which is on this line too. Which one counts?`, related: [{ at: sourceOf(other), message: 'First given here.' }] });
+            seen.set(wanted, mod);
+        }
         checkValues(mod.values, wanted, quoted(wanted.name), () => sourceOfProperty(mod, 'decl'), inference, report);
     }
     checkRecords(member.mods, report);
@@ -86,6 +90,12 @@ function checkMods(member: ast.Line | ast.Fixture, declaration: ast.PropertyDecl
     if (missing.length === 0) return;
     const wants = missing.map(mod => `${quoted(mod.name)}, ${wantedInWords(declaredType(mod.type))}`).join(', and ');
     report({ rule: 'not-said', at: wordsOf(member), message: `${named} also needs ${wants}.` });
+}
+
+/** Two modifiers of which a line says one; those that tell how pieces were cut are looked at record by record. */
+function isInstead(one: ast.PropertyDecl, other: ast.PropertyDecl): boolean {
+    const first = factsOf(one), second = factsOf(other);
+    return first.follows === undefined && (first.insteadOf.includes(other.name) || second.insteadOf.includes(one.name));
 }
 
 /** What a line or a named thing is called in a message: `nails`, `wall north`. */

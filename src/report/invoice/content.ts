@@ -1,0 +1,151 @@
+import { billOf, type Bill, type WorkLine } from '../../billing/bill.ts';
+import { toDate } from '../../billing/to-date.ts';
+import { creditOf } from '../../cutting/as-cut.ts';
+import type { Payment } from '../../job/contract.ts';
+import { counted } from '../../plain/words.ts';
+import type { Given } from '../../provenance/source.ts';
+import { printMoney, roundMoney } from '../../quantity/money.ts';
+import { Rational } from '../../quantity/rational.ts';
+import { nameInRoom } from '../../takeoff/ids.ts';
+import { percentText } from '../estimate/words.ts';
+import { titleOf, type House } from '../house.ts';
+import { standingOfRooms } from '../standing.ts';
+
+/** What the client is asked to pay, and for what. No cost, no rate and no hour of ours is in it. */
+interface InvoiceContent {
+    /** The house. */
+    readonly title: string;
+    readonly number: string;
+    readonly isFinal: boolean;
+    readonly contractor?: string; readonly client?: string;
+    /** As it was given; the program looks at no clock. */
+    readonly date?: string;
+    /** Why it is not fit to be sent yet. */
+    readonly draft: readonly string[];
+    /** What was signed, each change, and what they come to. */
+    readonly contract: readonly SumLine[];
+    /** Every line of the schedule of values, and every change. */
+    readonly work: readonly WorkRow[];
+    /** From what is done to what is due. */
+    readonly sums: readonly SumLine[];
+    /** How it stands with the contract once this is paid. */
+    readonly after: readonly SumLine[];
+    readonly terms: readonly string[];
+    readonly cautions: readonly string[];
+}
+interface SumLine { readonly what: string; readonly amount: string; readonly strong: boolean }
+interface WorkRow { readonly what: string; readonly value: string; readonly done: string; readonly earned: string }
+
+/** As it was asked for. */
+interface Billing { readonly number: string; readonly date?: string; readonly final: boolean }
+
+/** A bill with its words, or why there is none. */
+type Invoice = { readonly content: InvoiceContent; readonly bill: Bill } | { readonly none: string; readonly isPaid: boolean };
+
+/** The bill of a house by the contract of its job. It never asks for more than the contract to date: where lines contradict each other there is none. */
+export function invoiceOf(house: House, { number, date, final }: Billing): Invoice {
+    const { job, rooms } = house, { contract } = job, of = titleOf(job);
+    const none = (words: string, isPaid = false): Invoice => ({ none: words, isPaid });
+    if (!contract) return none(`Nothing is billed for ${of}: its job has no contract. Write \`contract { signed … }\` into it.`);
+    const now = toDate(contract);
+    if (!now) return none(`Nothing is billed for ${of}: not all of its contract could be read. \`cofferwright check\` says where.`);
+    const bill = billOf(contract, () => cutOf(house), final);
+    if (!bill) return none(`Nothing is billed for ${of}: a phase is known by what is cut, and not every room could be laid out.`);
+    const money = (amount: Rational): string => printMoney(amount, now.currency);
+    if (!bill.isConsistent) return none(`Nothing is billed for ${of}: its contract contradicts itself. \`cofferwright check\` says where.`);
+    if (final && bill.undone.length > 0) return none(`There is no final bill for ${of} yet: ${bill.undone.map(line => `${nameOf(line)} is ${percentText(line.done)} done`).join(', ')}.`);
+    if (bill.due.lte(0)) return none(`Nothing is due for ${of}: ${money(bill.earned)} is done, ${bill.retained.equals(0) ? '' : `${money(bill.retained)} of it is retained, `}and ${money(now.paid)} is paid.`, true);
+    const contractor = rooms.find(({ room }) => room.rates.bid.contractor)?.room.rates.bid.contractor?.value;
+    return {
+        bill,
+        content: {
+            title: of, number, isFinal: final, draft: draftOf(house),
+            ...contractor !== undefined && { contractor }, ...job.client && { client: job.client.value }, ...date !== undefined && { date },
+            contract: contractLines(bill, contract, money),
+            work: bill.work.map(line => ({ what: nameOf(line), value: money(line.value), done: percentText(line.done), earned: money(line.earned) })),
+            sums: sumLines(bill, contract.retainage?.value, money),
+            after: afterLines(bill, money),
+            terms: [...contract.dueDays ? [`Due ${counted(contract.dueDays.value, 'day')} after the date above.`] : [], ...contract.remit.map(({ value }) => value)],
+            cautions: CAUTIONS,
+        },
+    };
+}
+
+/** Common practice, no source. */
+const CAUTIONS = [
+    'Whether sales tax is due on this work, and on which part of it, is for local law; the sums are those of the contract.',
+    'How much may be kept back and when it is paid out, what a deposit may be, and which notices, waivers and rights of lien go with a payment, is for the contract and local law. Ask somebody who is licensed to advise.',
+];
+
+function draftOf({ rooms }: House): string[] {
+    const { errors, notComputed } = standingOfRooms(rooms);
+    return [
+        ...errors.length > 0 ? ['Something in the contract or in the ceiling as it is drawn is still wrong.'] : [],
+        ...notComputed.length > 0 ? ['Not everything that has to be considered is worked out yet.'] : [],
+    ];
+}
+
+/** How many of the pieces of the cut list are cut, as a share; undefined where a room has none. */
+function cutOf({ rooms }: House): Rational | undefined {
+    let all = 0, cut = 0;
+    for (const { room, takeOff } of rooms) {
+        if (!takeOff || takeOff.leftOut.length > 0) return undefined;
+        const credit = creditOf(room, takeOff.pieces);
+        all += takeOff.pieces.length;
+        cut += takeOff.pieces.filter(piece => credit.wanted(nameInRoom(piece)) === 0).length;
+    }
+    return all === 0 ? undefined : new Rational(cut, all);
+}
+
+/** `Beams up`; `Change 2: A fourth line of beams`. */
+function nameOf({ of }: WorkLine): string {
+    if (!('change' in of)) return of.phase?.what.value ?? 'All of the work';
+    const { number, what } = of.change;
+    return what ? `Change ${number.value}: ${what.value}` : `Change ${number.value}`;
+}
+
+type Print = (amount: Rational) => string;
+
+function contractLines({ toDate: now }: Bill, { signed }: NonNullable<House['job']['contract']>, money: Print): SumLine[] {
+    return [
+        { what: [`Signed on ${signed!.on.value}`, ...drawingsAt(signed!.commit)].join(', '), amount: money(now.signed), strong: false },
+        ...now.changes.map(({ change, value }) => ({
+            what: `${[`Change ${change.number.value}, accepted on ${change.on.value}`, ...drawingsAt(change.commit), ...change.reference ? [change.reference.value] : []].join(', ')}${change.what ? `: ${change.what.value}` : ''}`,
+            amount: signedText(value, money), strong: false,
+        })),
+        { what: 'The contract to date', amount: money(now.sum), strong: true },
+    ];
+}
+
+/** The state of the drawings that something was agreed for. */
+function drawingsAt(commit: Given<string> | undefined): string[] {
+    return commit ? [`drawings at ${commit.value}`] : [];
+}
+
+function sumLines({ earned, retained, ahead, payments, due, isFinal, toDate: { currency } }: Bill, share: Rational | undefined, money: Print): SumLine[] {
+    return [
+        { what: isFinal ? 'All of the work' : 'Work done to date', amount: money(earned), strong: false },
+        ...retained.gt(0) ? [{ what: `Retainage, ${percentText(share!)} of that`, amount: signedText(retained.neg(), money), strong: false }] : [],
+        ...ahead.gt(0) ? [{ what: 'Deposit, due before it is earned', amount: signedText(ahead, money), strong: false }] : [],
+        ...payments.map(payment => ({ what: paidText(payment), amount: signedText(roundMoney(payment.sum.value, currency).neg(), money), strong: false })),
+        { what: 'Due with this bill', amount: money(due), strong: true },
+    ];
+}
+
+function paidText({ on, what }: Payment): string {
+    return `Paid on ${on.value}${what ? `, ${what.value}` : ''}`;
+}
+
+function afterLines({ before, open, retained, toFinish, toDate: now }: Bill, money: Print): SumLine[] {
+    const line = (what: string, amount: Rational): SumLine => ({ what, amount: money(amount), strong: false });
+    return [
+        ...before.length > 0 ? [line(`Billed before (${before.map(({ number, on }) => `${number.value} on ${on.value}`).join(', ')})`, now.billed), line('Of that not paid yet, and in this bill', open)] : [],
+        ...retained.gt(0) ? [line('Retainage held by then', retained)] : [],
+        line(retained.gt(0) ? 'Left of the contract once this is paid, retainage with it' : 'Left of the contract once this is paid', toFinish),
+    ];
+}
+
+/** `+$1,240.00`, `-$300.00`. */
+function signedText(amount: Rational, money: Print): string {
+    return amount.gt(0) ? `+${money(amount)}` : money(amount);
+}

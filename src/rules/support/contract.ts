@@ -1,0 +1,30 @@
+import type { ToDate } from '../../billing/to-date.ts';
+import { toDate } from '../../billing/to-date.ts';
+import type { JobSettings } from '../../job/model.ts';
+import { printMoney } from '../../quantity/money.ts';
+import type { Rational } from '../../quantity/rational.ts';
+
+/** A contract for rules about one: two changes, one bill, one payment, nothing against the other. All of it is invented. */
+export const LARCH_STREET = `edition 1
+
+job "Larch Street 4" {
+  contract {
+    signed     31,200 USD on 2026-02-09 at "5b1f0c7"
+    deposit    3,120 USD
+    retainage  5%
+    phase      "Boards and shop work" share 40% done 100%
+    phase      "Beams up" share 45% done 30%
+    phase      "Trim and filling" share 15%
+    change     1 adds 1,450 USD on 2026-03-02 at "a40e9d2" for "A fourth line of beams in the study"
+    change     2 deducts 280 USD on 2026-03-16 reference "letter of March 16"
+    bill       "1" sum 3,120 USD on 2026-02-09
+    payment    3,120 USD on 2026-02-11 for "deposit"
+  }
+}
+`;
+
+/** What of a contract is known, and how its money is printed. */
+export function contractOf({ contract }: JobSettings): { readonly now: ToDate; readonly contract: NonNullable<JobSettings['contract']>; money(amount: Rational): string } | undefined {
+    const now = contract && toDate(contract);
+    return now && { now, contract, money: amount => printMoney(amount, now.currency) };
+}
