@@ -15,6 +15,8 @@ interface CutOff {
     readonly at: Line; readonly face: Line;
     readonly cut: Cut;
     readonly meets: string;
+    /** The flank of it whose face or edge that is. */
+    readonly flank?: Flank['side'];
     /** Blocking stands clear of a deeper beam; and where one end does, the other stands clear of a band or a bare wall as well. */
     readonly clearOf: 'deeper' | 'wall' | null;
 }
@@ -54,8 +56,8 @@ function edgeOf(flank: Flank, part: StripPart): Line {
 /** What crosses or ends here cuts it in two where it is deeper, or its own runs through. */
 function cutByPass(own: LineCarrier, { line, near, far, relation, through, stem }: Pass, part: StripPart): { before: CutOff; after: CutOff }[] {
     const cutOff = (flank: Flank): CutOff => relation === 'dies'
-        ? { at: endOfDying(own, flank, part), face: flank.face, cut: 'dies', meets: line.name, clearOf: 'deeper' }
-        : { at: edgeOf(flank, part), face: flank.face, cut: 'between', meets: line.name, clearOf: null };
+        ? { at: endOfDying(own, flank, part), face: flank.face, cut: 'dies', meets: line.name, flank: flank.side, clearOf: 'deeper' }
+        : { at: edgeOf(flank, part), face: flank.face, cut: 'between', meets: line.name, flank: flank.side, clearOf: null };
     const cuts = relation === 'dies' || relation === 'flush' && (through || part === 'blocking' && !stem && hasBlocking(own) && !hasBlocking(line));
     return cuts ? [{ before: cutOff(near), after: cutOff(far) }] : [];
 }
@@ -78,7 +80,7 @@ function cutByEnd(own: LineCarrier, { carrier, relation, near, far, through }: E
     if (carrier.kind === 'wall' && carrier.perimeter.kind !== 'half-beam') return { at: face, face, cut: 'dies', meets, clearOf: 'wall' };
     if (relation === 'dies') return { at: endOfDying(own, near, part), face, cut: 'dies', meets, clearOf: 'deeper' };
     if (through && carrier.kind === 'line') return { at: edgeOf(far, part), face, cut: 'runs-through', meets, clearOf: null };
-    return { at: edgeOf(near, part), face, cut: 'between', meets, clearOf: null };
+    return { at: edgeOf(near, part), face, cut: 'between', meets, flank: near.side, clearOf: null };
 }
 
 function strip(own: LineCarrier, part: StripPart, beam: Beam, nth: number, start: CutOff, end: CutOff, unit: Unit): Piece | undefined {
@@ -98,7 +100,7 @@ function strip(own: LineCarrier, part: StripPart, beam: Beam, nth: number, start
     ];
     const edgeName = part === 'beam' ? 'face' : part;
     return pieceOf({
-        part, of: own.name, nth, way: own.center, names: ['left', 'right'], edges: [left, right], cuts: [start.cut, end.cut], meets: [start.meets, end.meets],
+        part, of: own.name, nth, way: own.center, names: ['left', 'right'], edges: [left, right], cuts: [start.cut, end.cut], meets: [start.meets, end.meets], at: [start.flank, end.flank],
         width: own.left.offsets[edgeName] + own.right.offsets[edgeName], ...heights(own, part), why,
     }, unit);
 }

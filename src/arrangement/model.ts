@@ -90,6 +90,8 @@ export interface Piece {
     readonly of: string;
     /** Where it stands: the way a side looks, the edge of a coffer that a trim lies on. */
     readonly on: Compass | null;
+    /** Of a side, its cleat, its molding: the flank of its line or wall. */
+    readonly flank?: 'left' | 'right' | undefined;
     /** Of a side, its cleat, its molding, a trim: the coffers that its face looks into; of other parts none. */
     readonly coffers: readonly number[];
     /** Counted along its line or wall (of sides and cleats, on their flank) the way it runs, from 1. */
@@ -133,6 +135,8 @@ export interface End {
     readonly cut: Cut;
     /** The carrier that it meets; of a splice its own. */
     readonly meets: string;
+    /** The flank of that which it meets there, where it stands between its faces or its edges. */
+    readonly at?: 'left' | 'right' | undefined;
     /** From square: positive where the second edge is the longer at this end. */
     readonly angle: number;
     /** Of a crown that lies flat on the saw. */

@@ -1,5 +1,5 @@
 import type { Ticks } from '../quantity/ticks.ts';
-import type { Beam, BottomBoard, HalfBeam, Perimeter } from './plan.ts';
+import type { Beam, BottomBoard, HalfBeam, Perimeter, SideBoard } from './plan.ts';
 
 /**
  * How far each edge of a beam's flank lies from its center line, or from the wall: ticks, halves where an inside or a play is
@@ -17,10 +17,10 @@ export function offsetsOfBeam(beam: Beam, side: 'left' | 'right'): Offsets {
         const half = beam.width / 2;
         return { face: half, back: half, bottom: half, blocking: half };
     }
-    const half = beam.inside / 2, { thickness } = beam[side];
+    const half = beam.inside / 2, board = beam[side];
     return {
-        face: half + thickness, back: half, blocking: (beam.inside - (beam.blocking?.narrower ?? 0)) / 2,
-        bottom: half + beyondTheBack(beam.bottom, thickness, beam.bottom?.play ?? 0),
+        face: half + board.thickness, back: half, blocking: (beam.inside - (beam.blocking?.narrower ?? 0)) / 2,
+        bottom: half + beyondTheBack(beam.bottom, board, beam.bottom?.play ?? 0),
     };
 }
 
@@ -30,15 +30,15 @@ export function offsetsOfWall(perimeter: Perimeter): Offsets {
         case 'band': return { face: perimeter.thickness, back: perimeter.thickness, bottom: perimeter.thickness, blocking: perimeter.thickness };
         case 'half-beam': return {
             face: perimeter.inside + perimeter.side.thickness, back: perimeter.inside, blocking: perimeter.inside,
-            bottom: perimeter.inside + beyondTheBack(perimeter.bottom, perimeter.side.thickness, 0),
+            bottom: perimeter.inside + beyondTheBack(perimeter.bottom, perimeter.side, 0),
         };
     }
 }
 
-function beyondTheBack(bottom: BottomBoard | undefined, side: Ticks, play: Ticks): number {
+function beyondTheBack(bottom: BottomBoard | undefined, { thickness, letIn = 0 }: SideBoard, play: Ticks): number {
     switch (bottom?.place) {
-        case 'under-sides': return side + bottom.by;
-        case 'in-rabbets': return bottom.by - play / 2;
+        case 'under-sides': return thickness + bottom.by;
+        case 'in-rabbets': return letIn - play / 2;
         case 'between-sides': return 0 - play / 2;
         case undefined: return 0;
     }

@@ -13,6 +13,7 @@ interface Blank {
     readonly part: Part;
     readonly of: string;
     readonly on?: Compass | null;
+    readonly flank?: Piece['flank'];
     /** Of what looks into coffers: their numbers. */
     readonly coffers?: readonly number[];
     readonly nth: number;
@@ -22,6 +23,8 @@ interface Blank {
     readonly edges: readonly [Stretch, Stretch];
     readonly cuts: readonly [Cut, Cut];
     readonly meets: readonly [string, string];
+    /** Which flanks of these. */
+    readonly at?: readonly [End['at'], End['at']];
     /** Between the two edges, in ticks. */
     readonly width: number;
     readonly top: number; readonly foot: number;
@@ -48,14 +51,14 @@ export function pieceOf(blank: Blank, unit: Unit): Piece | undefined {
 
     const angle = (more: number): number => (Math.abs(more) < ROUNDING * perTick ? 0 : degreesOf(more, blank.width * perTick));
     const ends: [End, End] = [
-        endOf(cuts[0], meets[0], angle(reach(second.from, first.from, direction)), blank.saw?.[0]),
-        endOf(cuts[1], meets[1], angle(reach(first.to, second.to, direction)), blank.saw?.[1]),
+        endOf(cuts[0], meets[0], blank.at?.[0], angle(reach(second.from, first.from, direction)), blank.saw?.[0]),
+        endOf(cuts[1], meets[1], blank.at?.[1], angle(reach(first.to, second.to, direction)), blank.saw?.[1]),
     ];
     const exact = ({ x, y }: Point): Point => ({ x: x / perTick, y: y / perTick });
     const why: Term[] = [];
     for (const { what, of, ticks } of blank.why) if (ticks !== 0) why.push({ what, of, ticks: ticks / perTick });
     return {
-        part: blank.part, of: blank.of, on: blank.on ?? null, coffers: blank.coffers ?? NONE, nth: blank.nth,
+        part: blank.part, of: blank.of, on: blank.on ?? null, flank: blank.flank, coffers: blank.coffers ?? NONE, nth: blank.nth,
         edges: [edge(names[0], length), edge(names[1], other)], ends,
         long: Math.max(length, other), short: Math.min(length, other), overall, width: blank.width,
         hand: handOf(cuts), handed: isHanded(ends), scribe: blank.scribe ?? 0,
@@ -65,8 +68,8 @@ export function pieceOf(blank: Blank, unit: Unit): Piece | undefined {
 }
 const NONE: readonly number[] = [];
 
-function endOf(cut: Cut, meets: string, angle: number, saw: End['saw']): End {
-    return saw ? { cut, meets, angle, saw } : { cut, meets, angle };
+function endOf(cut: Cut, meets: string, at: End['at'], angle: number, saw: End['saw']): End {
+    return saw ? { cut, meets, at, angle, saw } : { cut, meets, at, angle };
 }
 
 function edge(name: EdgeName, length: number): Edge {

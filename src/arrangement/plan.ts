@@ -80,9 +80,10 @@ export interface BoxBeam {
 /** One timber. Box beams die into it. */
 interface SolidBeam { readonly kind: 'solid'; readonly width: Ticks; readonly depth: Ticks }
 
-interface SideBoard { readonly thickness: Ticks; readonly heldDown: Ticks }
+/** `letIn`: what a bottom in rabbets goes into it. */
+export interface SideBoard { readonly thickness: Ticks; readonly heldDown: Ticks; readonly letIn?: Ticks }
 /**
- * Between the sides; under them, and beyond each by `by`; or let into each by `by`. `play` in all, not a side: none where it lies
+ * Between the sides; under them, and beyond each by `by`; or let into each by as much as that says. `play` in all, not a side: none where it lies
  * under the sides, none in a half beam. `by` may be half a tick, and less than nothing where it stops short.
  */
 export interface BottomBoard { readonly place: 'between-sides' | 'under-sides' | 'in-rabbets'; readonly by: Ticks; readonly play: Ticks; readonly thickness: Ticks }

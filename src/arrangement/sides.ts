@@ -41,8 +41,8 @@ export function sideOf(run: SideRun, coffers: readonly number[], unit: Unit): Pi
     const beam = beamOf(flank)!, side = beam.kind === 'box' ? beam[flank.side] : beam.side;
     const way = directionOf(flank.base);
     return pieceOf({
-        part: 'side', of: flank.of.name, coffers, on: looking(flank), nth, way: flank.base, names: ['face', 'back'], edges: [face, back],
-        cuts: [start.cut ?? 'dies', end.cut ?? 'dies'], meets: [start.other.of.name, end.other.of.name],
+        part: 'side', of: flank.of.name, coffers, on: looking(flank), flank: flank.side, nth, way: flank.base, names: ['face', 'back'], edges: [face, back],
+        cuts: [start.cut ?? 'dies', end.cut ?? 'dies'], meets: [start.other.of.name, end.other.of.name], at: [start.other.side, end.other.side],
         width: flank.offsets.face - flank.offsets.back, top: side.heldDown, foot: heightsOf(beam).sideFoot,
         why: [
             { what: 'clear', of: flank.of.name, ticks: reach(face.from, face.to, way) },
@@ -65,7 +65,7 @@ export function cleatOf(run: SideRun, coffers: readonly number[], unit: Unit): P
     const { cleatTop, cleatFoot } = heightsOf(beam);
     const across = (point: Point): Point => crossing(inner, squareThrough(inner, point))!;
     return pieceOf({
-        part: 'cleat', of: flank.of.name, coffers, on: looking(flank), nth, way: flank.base, names: ['channel', 'back'], edges: [{ from: across(near.from), to: across(near.to) }, near],
+        part: 'cleat', of: flank.of.name, coffers, on: looking(flank), flank: flank.side, nth, way: flank.base, names: ['channel', 'back'], edges: [{ from: across(near.from), to: across(near.to) }, near],
         cuts: ['square', 'square'], meets: [start.other.of.name, end.other.of.name], width: cleats.width, top: cleatTop, foot: cleatFoot,
         why: [
             { what: 'clear', of: flank.of.name, ticks: reach(back.from, back.to, way) },

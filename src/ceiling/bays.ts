@@ -1,5 +1,6 @@
 import type { Passing } from '../arrangement/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
+import { flankOf, lowReach, sectionAt, sidesOf } from './flanks.ts';
 import type { Line } from './model.ts';
 
 /** One bay of a line: its stretch between two lines that it meets, or one of them and what it ends at. What dies into it bounds none. */
@@ -44,20 +45,25 @@ export function breaks({ relation, stem, cuts }: Passing, of: Broken): boolean {
     return of === 'bottom' ? cuts : relation !== 'over' && (stem === null || stem === of);
 }
 
-/** The middle of a line, across it; half a tick is left away. */
-export function centerOf(line: Pick<Line, 'low' | 'high'>): Ticks {
-    return Math.floor((line.low + line.high) / 2);
+/** The middle of the inside of a line, across it; half a tick is left away. */
+export function centerOf(line: Pick<Line, 'low' | 'section' | 'otherSide' | 'runs'>): Ticks {
+    return Math.floor(line.low + lowReach(line));
+}
+
+/** Where the channel between the sides begins. */
+export function channelLow(line: Line): Ticks {
+    return line.low + sectionAt(line, flankOf(sidesOf(line.runs)[0])).sideThickness.ticks;
 }
 
 /**
- * Where the channel between the sides begins, and where the bottom lies, in its middle: what it is narrower or wider is on both sides,
- * an odd tick on the low side.
+ * Where the bottom lies, in the middle of what it goes up into: what it is narrower is on both sides, an odd tick on the low side; of one under the sides
+ * in the middle of the beam.
  */
-export function channelLow(line: Line): Ticks {
-    return line.low + line.section.sideThickness.ticks;
-}
 export function bottomLow(line: Line): Ticks {
-    return channelLow(line) + Math.ceil((line.section.innerWidth.ticks - line.section.bottomWidth.ticks) / 2);
+    const { section: { bottomWidth, channelWidth, outerWidth, profile: { bottom } } } = line, low = sectionAt(line, flankOf(sidesOf(line.runs)[0]));
+    if (!channelWidth) return line.low + Math.ceil((outerWidth.ticks - bottomWidth.ticks) / 2);
+    const letIn = bottom?.place.value === 'in-rabbets' ? low.profile.sides?.rabbet?.value.width.ticks ?? 0 : 0;
+    return channelLow(line) - letIn + Math.ceil((channelWidth.ticks - bottomWidth.ticks) / 2);
 }
 export function bottomHigh(line: Line): Ticks {
     return bottomLow(line) + line.section.bottomWidth.ticks;

@@ -1,5 +1,6 @@
 import type { Direction } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
+import { thicknessOfSides } from './flanks.ts';
 import type { Line, Trouble } from './model.ts';
 
 /** How a side ends: in a miter, square and past the other side, or square against it (or against band or wall). */
@@ -18,11 +19,11 @@ function pastDirection({ section }: Pick<Line, 'section'>, through: Direction): 
 }
 
 /**
- * How far the back of a side reaches past the face of the coffer at one end: by the thickness of the side that it meets,
- * where it is mitered with it or runs past it. (The back of a mitered side is its long point.)
+ * How far the backs of the two sides that are broken by a line reach past the faces of their coffers, together: by the thickness of its sides,
+ * where they are mitered with these or run past them. (The back of a mitered side is its long point.)
  */
 export function sideReach(line: Pick<Line, 'section' | 'runs'>, crossing: Pick<Line, 'section'>, through: Direction): Ticks {
-    return sideEnd(line, through) !== 'stops' ? crossing.section.sideThickness.ticks : 0;
+    return sideEnd(line, through) !== 'stops' ? thicknessOfSides(crossing.section) : 0;
 }
 
 /** Lines that meet flush must have the same corners: one told each time a profile's corners differ from those it meets. */

@@ -22,6 +22,8 @@ export interface Division {
     readonly byCenters?: boolean;
     /** Outer width and name of the line with this index; the width undefined where its profile does not say enough. */
     width(index: number): Ticks | undefined;
+    /** From its west or north face to its center, where its width is known. */
+    toCenter(index: number): number;
     name(index: number): string;
     /** The job's resolution of cut lengths, and how it shows them. */
     readonly step: Ticks; readonly show: Show;

@@ -9,6 +9,7 @@ import { asPlaced, chordsOf, crossingPlace } from './chords.ts';
 import { cofferOf, crossingsOf, linesOfCrossing } from './coffers.ts';
 import { cornerTroubles } from './corners.ts';
 import type { Division } from './division.ts';
+import { flanksOf, lowReach, otherSideOf } from './flanks.ts';
 import { layingOf, type Stretch } from './laying.ts';
 import { acrossAt, standingLines, type Divided, type Standing, type StandingLine } from './lines-by-hand.ts';
 import { cutStep, featureAt, tooMany, tooManySpacers, tooMuchOfFile } from './limits.ts';
@@ -34,7 +35,7 @@ import { oncePerPlace, trimTroubles } from './troubles.ts';
 export function layOut(room: Room): Layout {
     const troubles: Trouble[] = [];
     const sections = new LineSections(room);
-    for (const section of sections.all.values()) troubles.push(...profileTroubles(section));
+    for (const section of [...sections.all.values()].flatMap(flanksOf)) troubles.push(...profileTroubles(section));
     const ceiling = ceilingOf(room, sections, troubles);
     return { room, sections: sections.all, ...(ceiling && { ceiling }), troubles: oncePerPlace(troubles) };
 }
@@ -53,7 +54,7 @@ function ceilingOf(room: Room, sections: LineSections, troubles: Trouble[]): Cei
     if (!across || !down) return undefined;
     if (tooMany({ across: across.run, down: down.run }, grid.at, troubles)) return undefined;
     const standing = standingLines(across, down, parts);
-    return standing && assembled(parts, standing);
+    return standing && !troubles.some(({ kind }) => kind === 'no-other-side') ? assembled(parts, standing) : undefined;
 }
 
 /** What runs along each wall, by its name. */
@@ -82,6 +83,10 @@ function runOf(along: Direction, { room, grid, shape, edging, sections, step, tr
     const laid = layingOf(runs, grid, shape, troubles), feature = featureAt(grid.centeredOn, along === 'east-west' ? 'x' : 'y');
     if (!spacing || !laid || feature === undefined) return undefined;
     const { origin, room: length } = laid.over, asked = feature && { ...feature, position: feature.position - origin };
+    const beamOf = (index: number): Pick<StandingLine, 'section' | 'runs' | 'otherSide'> => {
+        const name = lineName(runs, index), section = sections.whole(name)!, other = otherSideOf(name, runs, section, sections.spec(name), troubles);
+        return { section, runs, ...other && { otherSide: other } };
+    };
     const divisionOf = ({ room: whole, ends }: Stretch): Division => {
         const own = ends.map(name => (name === undefined ? undefined : edging.get(name)));
         const [before, after] = own.map(each => each?.reach.ticks ?? 0) as [Ticks, Ticks];
@@ -89,6 +94,7 @@ function runOf(along: Direction, { room, grid, shape, edging, sections, step, tr
             along, spacing, start: before, end: whole - after, ends: own.map(each => (each ? each.kind === 'band' ? 'band' : 'half beam' : null)), room: whole, step,
             show: room.job.show.value, byCenters: laid.byCenters, ...asked && { feature: asked },
             name: index => lineName(runs, index), width: index => sections.whole(lineName(runs, index))?.outerWidth.ticks,
+            toCenter: index => lowReach(beamOf(index)),
         };
     };
     const division = divisionOf(laid.over), divided = inside(division, grid, troubles) ? divide(division, troubles) : undefined;
@@ -96,12 +102,13 @@ function runOf(along: Direction, { room, grid, shape, edging, sections, step, tr
     if (!divided || !far) return undefined;
     const straight = shape.square && laid.alongCompass, all: StandingLine[] = [], lines: StandingLine[] = [];
     divided.lows.forEach((low, i) => {
-        const width = divided.widths[i]!, placed = laid.lineAt(low + width / 2, far.lows[i]! + width / 2), chords = chordsOf(placed, shape.walls);
+        const width = divided.widths[i]!, beam = beamOf(i), toCenter = lowReach(beam), placed = laid.lineAt(low + toCenter, far.lows[i]! + toCenter);
+        const chords = chordsOf(placed, shape.walls);
         chords.forEach((chord, k) => {
-            const name = k === 0 ? lineName(runs, i) : `${lineName(runs, i)}-${k + 1}`, own = lineName(runs, i);
-            const at = straight ? origin + low : Math.round(acrossAt(placed, chord, runs) - width / 2);
+            const own = lineName(runs, i), name = k === 0 ? own : `${own}-${k + 1}`;
+            const at = straight ? origin + low : Math.round(acrossAt(placed, chord, runs) - toCenter);
             all.push({
-                name, runs, section: sections.whole(own)!, low: at, high: at + width, ...placed, from: chord.from.name, to: chord.to.name, byHand: false,
+                name, ...beam, low: at, high: at + width, ...placed, from: chord.from.name, to: chord.to.name, byHand: false,
                 reach: [Math.round(chord.start), Math.round(chord.end)], at: sections.spec(own)?.at ?? grid.beams?.at ?? grid.at,
             });
             if (k === 0) lines.push(all.at(-1)!);

@@ -3,6 +3,7 @@ import type { Given } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { onLine, unitOf } from './along.ts';
 import { asPlaced, chordsOf, crossingPlace, type Chord } from './chords.ts';
+import { lowReach, otherSideOf } from './flanks.ts';
 import type { Placed } from './laying.ts';
 import type { LineSections } from './lines.ts';
 import type { Line, Run, Trouble } from './model.ts';
@@ -55,8 +56,10 @@ function setByHand(lines: Map<string, StandingLine>, { room, shape, sections, tr
             isSound = false;
             continue;
         }
-        const width = section.outerWidth.ticks, low = Math.round(acrossAt(placed, chord, placed.runs) - width / 2);
-        lines.set(name, { name, section, ...placed, low, high: low + width, ...between(chord), byHand: true, at });
+        const other = otherSideOf(name, placed.runs, section, sections.spec(name), troubles);
+        const beam = { section, runs: placed.runs, ...other && { otherSide: other } };
+        const width = section.outerWidth.ticks, low = Math.round(acrossAt(placed, chord, placed.runs) - lowReach(beam));
+        lines.set(name, { name, ...placed, ...beam, low, high: low + width, ...between(chord), byHand: true, at });
     }
     return isSound;
 }

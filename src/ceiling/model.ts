@@ -1,5 +1,5 @@
 import type { Arrangement, Passing } from '../arrangement/model.ts';
-import type { Corner, Direction, Perimeter, Profile, Room, Spacing, TooMuch } from '../job/model.ts';
+import type { Corner, Direction, Perimeter, Profile, Room, Side, Spacing, TooMuch } from '../job/model.ts';
 import type { Spot } from '../job/outline.ts';
 import type { Polygon } from '../plane/polygon.ts';
 import type { Given, Source } from '../provenance/source.ts';
@@ -48,6 +48,8 @@ export interface Section {
     /** channelWidth - bottomWidth, in all, not a side. */
     readonly fit?: Derived;
     readonly trimHeight?: Derived;
+    /** As the flank has it that has the other side, where the two differ: see flanks.ts. */
+    readonly other?: Section;
 }
 /** A section with all that a layout needs. */
 export interface WholeSection extends Section {
@@ -55,6 +57,7 @@ export interface WholeSection extends Section {
     readonly bottomTop: Derived; readonly sideHeight: Derived; readonly blockingWidth: Derived;
     readonly sideThickness: Derived; readonly bottomThickness: Derived; readonly blockingThickness: Derived;
     readonly heldDown: Given<Measure>;
+    readonly other?: WholeSection;
 }
 
 export interface Line {
@@ -62,6 +65,8 @@ export interface Line {
     readonly name: string;
     readonly runs: Direction;
     readonly section: WholeSection;
+    /** The flank, as one walks along it, that has the other side of its beam; undefined where both are alike. */
+    readonly otherSide?: 'left' | 'right';
     /** The walls or lines that it runs between, from the west or north end. */
     readonly from: string; readonly to: string;
     /** A spot on its center line, and the way it runs in whole numbers. */
@@ -220,6 +225,8 @@ export type Trouble =
     | { readonly kind: 'line-goes-nowhere'; readonly line: string; readonly why: Astray; readonly at: Source }
     | { readonly kind: 'too-many-coffers'; readonly within: 'one direction' | 'one room'; readonly count: number; readonly most: number; readonly at: Source }
     | { readonly kind: 'too-much-in-file'; readonly at: Source } & TooMuch
+    /** A line is said to have the other side of its beam where it has no flank; `has`: where it has them, undefined where its beam has but one kind of side. */
+    | { readonly kind: 'no-other-side'; readonly line: string; readonly runs: Direction; readonly has?: readonly [Side, Side]; readonly said: Side; readonly at: Source }
     | { readonly kind: 'bad-count'; readonly value: number; readonly at: Source; readonly what: string }
     | { readonly kind: 'not-positive'; readonly what: string; readonly ticks: Ticks; readonly at: Source }
     | { readonly kind: 'band-too-high'; readonly height: Ticks; readonly room: Ticks; readonly at: Source }

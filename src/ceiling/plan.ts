@@ -9,6 +9,7 @@ import type { Ticks } from '../quantity/ticks.ts';
 import { onLine } from './along.ts';
 import { linesOfCrossing } from './coffers.ts';
 import type { Arranged, Band, Ceiling, HalfBeam, Line, Run, Trouble } from './model.ts';
+import { sectionAt } from './flanks.ts';
 import { clearanceOf, reliefOf } from './relief.ts';
 import { isForward, type ShapedWall } from './shape.ts';
 import { moldingOf, playOf } from './section.ts';
@@ -130,7 +131,7 @@ function perimeterOf(own: Outlined['around'][string], spare: number): Perimeter 
 }
 
 function halfBeamOf({ width, section, perimeter: { scribe } }: Pick<HalfBeam, 'width' | 'section' | 'perimeter'>, spare: number): PlannedHalf {
-    const { depth, left, bottom, blocking, cleats, molding } = beamOf(section, { relief: 0, clearance: 0 });
+    const { depth, left, bottom, blocking, cleats, molding } = beamOf({ section }, { relief: 0, clearance: 0 });
     return {
         kind: 'half-beam', inside: width.ticks + spare, depth, side: left, ...scribe && { scribe: scribe.value }, ...bottom && { bottom: { ...bottom, play: 0 } }, ...blocking && { blocking },
         ...molding && { molding }, ...cleats && { cleats, wallCleat: { width: cleats.width, height: cleats.height } },
@@ -138,10 +139,11 @@ function halfBeamOf({ width, section, perimeter: { scribe } }: Pick<HalfBeam, 'w
 }
 
 /** `moved`: square to it, to the east or south. */
-function lineOf({ name, runs, from, to, spot: { x, y }, heading, section, ...line }: RunningLine, moved: number, { relief, clearance }: Off): BeamLine {
+function lineOf(line: RunningLine, moved: number, { relief, clearance }: Off): BeamLine {
+    const { name, runs, from, to, spot: { x, y }, heading, section } = line;
     const spot = runs === 'north-south' ? { x: x + moved, y } : { x, y: y + moved };
     return {
-        name, family: runs, from, to, spot, heading, beam: section.profile.solid ? solidOf(section) : beamOf(section, { relief, clearance }),
+        name, family: runs, from, to, spot, heading, beam: section.profile.solid ? solidOf(section) : beamOf(line, { relief, clearance }),
         splices: ('splices' in line ? (line as Pick<Line, 'splices'>).splices : []).map(({ at }) => onLine({ spot, heading }, at)),
     };
 }
@@ -149,11 +151,11 @@ function lineOf({ name, runs, from, to, spot: { x, y }, heading, section, ...lin
 /** What blocking is shorter where it goes in between others, in all, and how far it stays off a deeper beam. That of a half beam does neither. */
 interface Off { readonly relief: Ticks; readonly clearance: Ticks }
 
-function beamOf(section: Line['section'], { relief, clearance }: Off): BoxBeam {
-    const { innerWidth, depth, sideThickness, heldDown, blockingThickness, blockingWidth, cleatThickness, cleatHeight, profile } = section;
-    const side = { thickness: sideThickness.ticks, heldDown: heldDown.value.ticks }, molding = moldingOf(section);
+function beamOf(line: Pick<Line, 'section' | 'otherSide'>, { relief, clearance }: Off): BoxBeam {
+    const { section } = line, { innerWidth, depth, blockingThickness, blockingWidth, cleatThickness, cleatHeight, profile } = section;
+    const molding = moldingOf(section), [left, right] = FLANKS.map(flank => sideOf(sectionAt(line, flank))) as [BoxBeam['left'], BoxBeam['right']];
     return {
-        kind: 'box', inside: innerWidth.ticks, depth: depth.ticks, left: side, right: side,
+        kind: 'box', inside: innerWidth.ticks, depth: depth.ticks, left, right,
         bottom: bottomOf(section), ...molding && { molding },
         ...profile.blocking
             && { blocking: { thickness: blockingThickness.ticks, narrower: innerWidth.ticks - blockingWidth.ticks, short: relief / 2, clearance } },
@@ -162,15 +164,23 @@ function beamOf(section: Line['section'], { relief, clearance }: Off): BoxBeam {
     };
 }
 
+const FLANKS = ['left', 'right'] as const;
+
+/** `letIn`: what a bottom in rabbets goes into it. */
+function sideOf({ sideThickness, heldDown, profile: { bottom, sides } }: Line['section']): BoxBeam['left'] {
+    const letIn = bottom?.place.value === 'in-rabbets' ? sides?.rabbet?.value.width.ticks : undefined;
+    return { thickness: sideThickness.ticks, heldDown: heldDown.value.ticks, ...letIn !== undefined && { letIn } };
+}
+
 function solidOf({ outerWidth, depth }: Line['section']): Beam {
     return { kind: 'solid', width: outerWidth.ticks, depth: depth.ticks };
 }
 
-function bottomOf({ bottomThickness, bottomWidth, outerWidth, profile: { bottom, sides }, ...section }: Line['section']): BottomBoard {
+function bottomOf({ bottomThickness, bottomWidth, outerWidth, profile: { bottom }, ...section }: Line['section']): BottomBoard {
     const place = bottom?.place.value ?? 'between-sides', thickness = bottomThickness.ticks;
     switch (place) {
         case 'under-sides': return { place, by: (bottomWidth.ticks - outerWidth.ticks) / 2, play: 0, thickness };
-        case 'in-rabbets': return { place, by: sides!.rabbet!.value.width.ticks, play: playOf(section), thickness };
+        case 'in-rabbets': return { place, by: 0, play: playOf(section), thickness };
         case 'between-sides': return { place, by: 0, play: playOf(section), thickness };
     }
 }

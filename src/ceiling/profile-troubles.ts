@@ -44,7 +44,7 @@ function notPositive({ profile, heldDown }: Section): Trouble[] {
     size('the height of the spacers', spacers?.height);
     check('the distance between spacers', spacers?.every.value, spacers?.every);
     check('the distance of the first spacer from the end', spacers?.fromEnd.value, spacers?.fromEnd, 0);
-    size('what the sides are held down', heldDown, 0);
+    size(heldDown?.said === false && profile.otherSide ? 'what the other side, which hangs as low, is held down' : 'what the sides are held down', heldDown, 0);
     size('the thickness of the cleats', cleats?.thickness);
     size('the height of the cleats', cleats?.height);
     check('what the cleats are short at each end', cleats?.shortEachEnd.value, cleats?.shortEachEnd, 0);

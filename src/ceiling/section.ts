@@ -1,11 +1,12 @@
 import type { Molding } from '../arrangement/plan.ts';
-import type { Bottom, Profile, Room, Trim } from '../job/model.ts';
+import type { Bottom, Profile, Room, Sides, Trim } from '../job/model.ts';
 import type { Given } from '../provenance/source.ts';
 import { term } from '../provenance/why.ts';
 import type { Measure } from '../quantity/measure.ts';
 import { exactly } from '../quantity/tolerance.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { fromGiven, fromWords, summed } from './derived.ts';
+import { otherFlankOf } from './flanks.ts';
 import type { Derived, Section, WholeSection } from './model.ts';
 import { thicknessOf, widthOf } from './part-sizes.ts';
 
@@ -23,6 +24,9 @@ import { thicknessOf, widthOf } from './part-sizes.ts';
  *     a panel over the coffers is the ceiling to all of it: depths are measured down from its underside
  *     a bottom under the sides that is said to stand out beyond them is outer width + 2 overhangs wide
  *
+ *     where the sides differ from flank to flank, each flank has a section of its own: the same but for what is said of its side, whose lower edge hangs
+ *     as low as that of the other, so that it is held down by what is left of the depth
+ *
  *     a molding under it hangs below the depth, from `overhang` beyond the face of the side inwards; against the sides it ends with their lower edge
  *
  * Formulas: common practice, no source. A part of it is undefined where the text does not say enough, or says what is not
@@ -30,6 +34,18 @@ import { thicknessOf, widthOf } from './part-sizes.ts';
  */
 export function sectionOf(profile: Profile, heldDown: Given<Measure> | undefined = profile.sides?.heldDown): Section {
     if (profile.solid) return solidSection(profile, profile.solid);
+    const twin = otherFlankOf(profile), own = flankSection(profile, heldDown);
+    return twin ? { ...own, other: flankSection(twin, heldDownThere(profile, twin, heldDown)) } : own;
+}
+
+/** A line that holds its sides down otherwise does so on both flanks, by as much. */
+function heldDownThere(profile: Profile, twin: Profile, heldDown: Given<Measure> | undefined): Given<Measure> | undefined {
+    const own = profile.sides!.heldDown, there = twin.sides!.heldDown;
+    if (heldDown === own || !heldDown) return there;
+    return { ...heldDown, value: { ...heldDown.value, ticks: heldDown.value.ticks + there.value.ticks - own.value.ticks }, said: false };
+}
+
+function flankSection(profile: Profile, heldDown: Given<Measure> | undefined): Section {
     const { blocking, spacers, sides, cleats, bottom, trim, under } = profile;
     const wrapped = blocking ? undefined : wrappedSizes(profile);
     const blockingWidth = wrapped?.inside ?? widthOf(blocking, 'blocking');
@@ -37,15 +53,15 @@ export function sectionOf(profile: Profile, heldDown: Given<Measure> | undefined
     const bottomThickness = thicknessOf(bottom, 'bottom');
     const sideHeight = widthOf(sides, 'side');
     const sideThickness = thicknessOf(sides, 'side');
-    const otherSide = thicknessOf(sides, 'side', 'other side');
+    const otherSide = thicknessOf(profile.otherSide ?? sides, 'side', 'other side');
     const cleatHeight = fromGiven('cleat', cleats?.height);
     const place = bottom?.place.value ?? 'between-sides';
 
-    const rabbets = rabbetsFor(profile);
+    const rabbets = [sides, profile.otherSide ?? sides].map(side => rabbetFor(side, bottom));
     const innerWidth = blocking?.fit.value === 'bench-box' ? insideOfBox(profile, [sideThickness, otherSide], rabbets) : blockingWidth;
     const outerWidth = summed([innerWidth, 1], [sideThickness, 1], [otherSide, 1]);
     const bottomWidth = bottom?.overhang && !bottom.rip ? summed([outerWidth, 1], [fromGiven('overhang', bottom.overhang), 2]) : widthOf(bottom, 'bottom');
-    const channelWidth = place === 'under-sides' ? undefined : place === 'in-rabbets' ? summed([innerWidth, 1], [rabbets, 2]) : innerWidth;
+    const channelWidth = place === 'under-sides' ? undefined : place === 'in-rabbets' ? summed([innerWidth, 1], [rabbets[0], 1], [rabbets[1], 1]) : innerWidth;
     const depth = profile.notComputed.length > 0 ? undefined
         : summed([fromGiven('held down', heldDown), 1], [sideHeight, 1], ...place === 'under-sides' ? [[bottomThickness, 1] as const] : []);
     const bottomTop = summed([depth, 1], [bottomThickness, -1]);
@@ -106,19 +122,19 @@ export function withTrimOfRoom<Some extends Section>(section: Some, { trim }: Pi
     return trim ? { ...section, ...trimSizes(trim), profile: { ...section.profile, trim } } : section;
 }
 
-/** What each side's rabbet is wide, of a bottom that is let into them; undefined where there is none for it. */
-function rabbetsFor({ sides, bottom }: Profile): Derived | undefined {
+/** What a side's rabbet is wide, of a bottom that is let into it; undefined where there is none for it. */
+function rabbetFor(sides: Sides | undefined, bottom: Bottom | undefined): Derived | undefined {
     const rabbet = bottom?.place.value === 'in-rabbets' ? sides?.rabbet : undefined;
     return rabbet?.value.edge === 'lower' && rabbet.value.face === 'back' ? fromWords('rabbet', rabbet.value.width, rabbet.value.widthAt) : undefined;
 }
 
 /** A box is made at the bench round its spacers; where it has none, round its bottom, with the least play that it is to have. */
-function insideOfBox({ spacers, bottom }: Profile, sides: readonly (Derived | undefined)[], rabbets: Derived | undefined): Derived | undefined {
+function insideOfBox({ spacers, bottom }: Profile, sides: readonly (Derived | undefined)[], rabbets: readonly (Derived | undefined)[]): Derived | undefined {
     if (spacers) return widthOf(spacers, 'spacer');
     const own = widthOf(bottom, 'bottom');
     switch (bottom?.place.value) {
         case 'between-sides': return summed([own, 1], [leastPlay(bottom), 1]);
-        case 'in-rabbets': return summed([own, 1], [rabbets, -2], [leastPlay(bottom), 1]);
+        case 'in-rabbets': return summed([own, 1], [rabbets[0], -1], [rabbets[1], -1], [leastPlay(bottom), 1]);
         case 'under-sides': return bottom.overhang && summed([own, 1], [fromGiven('overhang', bottom.overhang), -2], [sides[0], -1], [sides[1], -1]);
         case undefined: return undefined;
     }
@@ -130,6 +146,11 @@ function leastPlay({ gap }: Bottom): Derived {
 
 /** Whether it has all that a layout needs. Cleats, spacers and trim may be missing: then there are no pieces of them. */
 export function isWhole(section: Section): section is WholeSection {
+    const { profile: { otherSide, solid }, other } = section;
+    return isWholeFlank(section) && (!otherSide || Boolean(solid) || other !== undefined && isWholeFlank(other));
+}
+
+function isWholeFlank(section: Section): boolean {
     const { profile: { bottom } } = section;
     // what is no number makes no corner of a piece
     const isFinite = Object.values(section).every((size: unknown) => !isSize(size) || Number.isFinite(size.ticks));

@@ -35,8 +35,8 @@ function byNumber(run: Division, coffers: Given<number>, troubles: Trouble[]): D
 }
 
 /** Centers in equal parts of the whole. */
-function byCenters({ room, start, end }: Division, widths: readonly Ticks[]): Divided {
-    const n = widths.length + 1, lows = widths.map((width, i) => Math.round((i + 1) * room / n - width / 2));
+function byCenters({ room, start, end, toCenter }: Division, widths: readonly Ticks[]): Divided {
+    const n = widths.length + 1, lows = widths.map((_, i) => Math.round((i + 1) * room / n - toCenter(i)));
     const faces = [start, ...lows.flatMap((low, i) => [low, low + widths[i]!]), end];
     return { lows, widths, sizes: Array.from({ length: n }, (_, i) => faces[2 * i + 1]! - faces[2 * i]!) };
 }
@@ -94,20 +94,20 @@ function byLines(run: Division, centers: readonly Given<Ticks>[], from: string, 
     const sizes: number[] = [];
     let low = run.start;
     lines.forEach(({ position, at }, i) => {
-        const size = position - widths[i]! / 2 - low;
+        const toCenter = run.toCenter(i), size = position - toCenter - low;
         sizes.push(size);
-        low = position + widths[i]! / 2;
+        low = position - toCenter + widths[i]!;
         if (size >= 1) return;
-        if (i === 0) troubles.push(pastTheEnd(run, widths[i]!, i, 0, run.start, position, at));
+        if (i === 0) troubles.push(pastTheEnd(run, run.toCenter(i), i, 0, run.start, position, at));
         else troubles.push({ kind: 'lines-overlap', lines: [run.name(i - 1), run.name(i)], by: Math.round(-size), at });
     });
     sizes.push(run.end - low);
     const last = lines.length - 1;
     if (lines.length > 0 && run.end - low < 1) {
-        troubles.push(pastTheEnd(run, widths[last]!, last, 1, run.room - run.end, run.room - lines[last]!.position, lines[last]!.at));
+        troubles.push(pastTheEnd(run, widths[last]! - run.toCenter(last), last, 1, run.room - run.end, run.room - lines[last]!.position, lines[last]!.at));
     }
     if (troubles.length > before) return undefined;
-    const lows = lines.map(({ position }, i) => Math.floor(position - widths[i]! / 2));
+    const lows = lines.map(({ position }, i) => Math.floor(position - run.toCenter(i)));
     const divided = { lows, widths, sizes };
     if (run.feature) checkCentered(divided, run, run.feature, troubles);
     return divided;
@@ -123,10 +123,10 @@ function checkCentered({ lows, widths }: Divided, run: Division, { position, by 
     });
 }
 
-/** A line's center wants half its width and the band from the wall, and does not have it. */
-function pastTheEnd(run: Division, width: Ticks, index: number, end: 0 | 1, band: Ticks, has: Ticks, at: Source): Trouble {
-    const half = Math.ceil(width / 2);
-    const parts = `half of the line ${run.name(index)} beam ${printLength(half, run.show)}${band > 0 ? ` + ${run.ends[end]} ${printLength(band, run.show)}` : ''}`;
+/** A line's center wants what it reaches to its face and the band from the wall, and does not have it. */
+function pastTheEnd(run: Division, reach: number, index: number, end: 0 | 1, band: Ticks, has: Ticks, at: Source): Trouble {
+    const half = Math.ceil(reach), isHalf = 2 * run.toCenter(index) === run.width(index);
+    const parts = `${isHalf ? `half of the line ${run.name(index)} beam` : `from the center to the face of line ${run.name(index)}`} ${printLength(half, run.show)}${band > 0 ? ` + ${run.ends[end]} ${printLength(band, run.show)}` : ''}`;
     return { kind: 'grid-doesnt-close', along: run.along, wanted: half + band, has, at, parts };
 }
 

@@ -1,3 +1,4 @@
+import { lowReach } from '../ceiling/flanks.ts';
 import type { Ceiling, Line } from '../ceiling/model.ts';
 import { layoutOf } from '../pipeline/inspect.ts';
 import type { Direction } from '../job/model.ts';
@@ -60,9 +61,10 @@ function linesOf(ceiling: Ceiling | undefined, runs: Direction): LineThere[] {
     return (ceiling?.lines ?? []).filter(line => line.runs === runs).map(lineThere).sort((a, b) => a.center - b.center);
 }
 
-function lineThere({ name, low, high, from, to, through, section }: Line): LineThere {
+function lineThere(line: Line): LineThere {
+    const { name, from, to, through, section } = line;
     return {
-        name, center: Math.round((low + high) / 2), from, to, through,
+        name, center: Math.round(line.low + lowReach(line)), from, to, through,
         beam: section.profile.label, depth: section.depth.ticks, width: section.outerWidth.ticks,
     };
 }

@@ -1,5 +1,6 @@
 import type { Piece as Strip } from '../arrangement/model.ts';
 import type { Band, Ceiling, WholeSection } from '../ceiling/model.ts';
+import { sectionAt } from '../ceiling/flanks.ts';
 import { cleatFootOf, moldingOf, seatOf } from '../ceiling/section.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Part } from '../takeoff/model.ts';
@@ -19,7 +20,7 @@ export function formAt(strip: Strip, ceiling: Ceiling): Board | undefined {
         case 'trim': return trimBoard(ceiling);
         default: {
             const line = ceiling.lines.find(one => one.name === strip.of), own = ceiling.around[strip.of];
-            if (line) return boardOfBeam(strip.part, line.section, {});
+            if (line) return boardOfBeam(strip.part, strip.flank ? sectionAt(line, strip.flank) : line.section, {});
             return own?.kind === 'band' ? bandBoard(own) : own ? boardOfBeam(strip.part, own.section, { width: strip.part === 'bottom' ? own.bottomWidth.ticks : own.width.ticks }) : undefined;
         }
     }

@@ -1,4 +1,6 @@
+import { bottomReachAt, sectionAt, type Flank } from '../ceiling/flanks.ts';
 import type { Ceiling, Line } from '../ceiling/model.ts';
+import { atKey } from '../plain/at-key.ts';
 import { roundDown } from '../quantity/round.ts';
 import type { Point, Vector } from '../plane/point.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -32,8 +34,11 @@ export function planOf(ceiling: Ceiling, takeOff: TakeOff): Plan {
 
 /** The places of the pieces of one part of a line, a wall, or the trim; none of a part that the text says nothing of, or not enough. */
 function spotsOf(group: readonly Pair[], pairs: Pairs, ceiling: Ceiling, step: Ticks): Spot[] {
-    const board = formAt(group[0]!.exact.strip, ceiling), mark = group[0]!.through ? marksOf(group, step) : undefined;
-    return board ? group.map(pair => spotOf(pair, board, mark, pairs, ceiling)) : [];
+    const mark = group[0]!.through ? marksOf(group, step) : undefined, boards = new Map<Flank | undefined, Board | undefined>();
+    return group.flatMap(pair => {
+        const { strip } = pair.exact, board = atKey(boards, strip.flank, () => formAt(strip, ceiling));
+        return board ? [spotOf(pair, board, mark, pairs, ceiling)] : [];
+    });
 }
 
 /** `mark`: of what runs through, where its pieces meet. */
@@ -55,7 +60,7 @@ function spotOf(pair: Pair, board: Board, mark: ReturnType<typeof marksOf> | und
 /** What is taken off the corners of a cleat, where its side ends along something that leans away from the face: as far as that leans over the cleat. */
 function nipped({ exact: { strip } }: Pair, pairs: Pairs, across: Ticks, { lines, around }: Ceiling): readonly [Ticks, Ticks] {
     const side = pairs.of('side', strip.of).find(({ exact }) => exact.strip.nth === strip.nth && exact.strip.on === strip.on), own = around[strip.of];
-    const section = lines.find(({ name }) => name === strip.of)?.section ?? (own?.kind === 'half-beam' ? own.section : undefined);
+    const line = lines.find(({ name }) => name === strip.of), section = line ? sectionAt(line, strip.flank!) : (own?.kind === 'half-beam' ? own.section : undefined);
     const short = section?.profile.cleats?.shortEachEnd.value ?? 0, thick = section?.sideThickness.ticks ?? across;
     const [first, last] = (side ? offOf(side.exact) : [0, 0]).map(off => Math.ceil(-off * across / thick));
     return [first! > short ? first! : 0, last! > short ? last! : 0];
@@ -115,9 +120,11 @@ function pooled(places: readonly { readonly place: Place; readonly named: Spot['
 /** A point in the middle of a line as it has come to stand, and the way it runs. */
 interface Middle { readonly at: Point; readonly way: Vector }
 
-function middleOf({ name }: Line, pairs: Pairs): Middle {
-    const { corners: [a, , , d], way } = (pairs.of('blocking', name)[0] ?? pairs.of('bottom', name)[0]!).cut, across = placeAcross(way, d) - placeAcross(way, a);
-    return { at: { x: a.x - way.y / Math.hypot(way.x, way.y) * across / 2, y: a.y + way.x / Math.hypot(way.x, way.y) * across / 2 }, way };
+function middleOf(line: Line, pairs: Pairs): Middle {
+    const [blocking] = pairs.of('blocking', line.name), { corners: [a, , , d], way } = (blocking ?? pairs.of('bottom', line.name)[0]!).cut;
+    // unlike sides have a bottom out of the middle
+    const aside = blocking ? 0 : bottomReachAt(line, 'right') - bottomReachAt(line, 'left'), across = (placeAcross(way, d) - placeAcross(way, a) - aside) / 2;
+    return { at: { x: a.x - way.y / Math.hypot(way.x, way.y) * across, y: a.y + way.x / Math.hypot(way.x, way.y) * across }, way };
 }
 
 function pointAlong({ at, way }: Middle, along: number): Point {

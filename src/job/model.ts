@@ -2,7 +2,7 @@ import type Fraction from 'fraction.js';
 import type { Measure } from '../quantity/measure.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Given, Source } from '../provenance/source.ts';
-import type { Corner, Direction } from './compass.ts';
+import type { Corner, Direction, Side } from './compass.ts';
 import type { Contract } from './contract.ts';
 import type { Fixture } from './fixture.ts';
 import type { Joists } from './joists.ts';
@@ -120,6 +120,8 @@ export interface Profile {
     readonly blocking?: Blocking;
     readonly spacers?: Spacers;
     readonly sides?: Sides;
+    /** The side on one flank, where that differs from the other: all of it, with what it has in common. Held down so that it hangs as low as `sides`. */
+    readonly otherSide?: Sides;
     readonly cleats?: Cleats;
     readonly bottom?: Bottom;
     readonly trim?: Trim;
@@ -343,6 +345,8 @@ export interface LineSpec {
     readonly at: Source;
     readonly beams?: Given<Profile>;
     readonly heldDown?: Given<Measure>;
+    /** The flank that has the other side of its beam; undefined: the one to the east or south. */
+    readonly otherSide?: Given<Side>;
     /** `from`: a side that it ends at, or a wall or a line that it meets; not said: where it begins, at its west or north end. */
     readonly splices: readonly (Given<Ticks> & { readonly from?: string })[];
     /** Where it differs from the grid's. */

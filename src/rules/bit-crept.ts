@@ -1,5 +1,6 @@
 import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
+import { flanksOf } from '../ceiling/flanks.ts';
 import type { Layout, Section } from '../ceiling/model.ts';
 import type { MeasuredBoard, Rabbet } from '../job/model.ts';
 import { defineRule } from './rule.ts';
@@ -63,7 +64,7 @@ function drawnFor(board: MeasuredBoard, { sections }: Layout): Rabbet | undefine
     const found = board.rabbet?.value;
     if (found === undefined) return undefined;
     const off = (groove: Rabbet): Ticks => Math.abs(groove.width.ticks - found);
-    return [...sections.values()]
+    return [...sections.values()].flatMap(flanksOf)
         .filter(section => isOf(board, section))
         .flatMap(({ profile }) => grooveOf(profile) ?? [])
         .sort((a, b) => off(a) - off(b))[0];

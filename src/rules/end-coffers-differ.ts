@@ -1,3 +1,4 @@
+import { lowReach } from '../ceiling/flanks.ts';
 import type { Ceiling, Line, Run } from '../ceiling/model.ts';
 import type { Fix } from '../findings/finding.ts';
 import type { Fixture, JobSettings, Spacing } from '../job/model.ts';
@@ -69,7 +70,7 @@ function checkShift(run: Run, feature: Given<Fixture>, job: JobSettings, report:
     });
 }
 
-const centerOf = (line: Line): Ticks => (line.low + line.high) / 2;
+const centerOf = (line: Line): number => line.low + lowReach(line);
 
 /** Whether the centers divide the run into equal parts, from wall to wall or from band to band. */
 function dividesEvenly({ lines, start, end }: Run): boolean {

@@ -1,9 +1,10 @@
 import type { Profile } from '../job/model.ts';
+import { capitalized } from '../plain/words.ts';
 import { defineRule } from './rule.ts';
+import { cornerMeetings } from './support/corners.ts';
 import { changed, HALL } from './support/examples.ts';
 import { grooveOf } from './support/grooves.ts';
-import { meetings } from './support/meetings.ts';
-import { linesNamed, sizesOf, type Sizes } from './support/words.ts';
+import { sizesOf, type Sizes } from './support/words.ts';
 
 const withGroove = changed(HALL, 'sides { stock poplar-1x6 }', `sides {
     stock   poplar-1x6
@@ -29,19 +30,17 @@ A groove of 1/4" that meets one of 3/16" misses it by 1/16" in every corner. Giv
     check: {
         room({ layout, job }, report) {
             const size = sizesOf(job);
-            for (const { line, others, at, via } of meetings(layout)) {
-                const [mine, theirs] = [line.section.profile, others[0]!.section.profile];
-                const difference = differenceOf(mine, theirs, size);
+            for (const { mine, theirs, at, via, also } of cornerMeetings(layout)) {
+                const difference = differenceOf(mine.section.profile, theirs.section.profile, size);
                 if (!difference) continue;
                 report({
                     at, via,
-                    message: `Line ${line.name} meets ${linesNamed(others.map(other => other.name))}: ${difference} `
-                        + 'Give all of them the same groove.',
-                    related: [[mine, `groove of line ${line.name}`], [theirs, `groove of ${linesNamed(others.map(other => other.name))}`]]
-                        .flatMap(([profile, message]) => {
-                            const groove = grooveOf(profile as Profile);
-                            return groove ? [{ at: groove.widthAt, message: message as string }] : [];
-                        }),
+                    message: `${capitalized(mine.of)} meets ${theirs.of}: ${difference} `
+                        + `Give all of them the same groove.${also}`,
+                    related: [mine, theirs].flatMap(({ section, of }) => {
+                        const groove = grooveOf(section.profile);
+                        return groove ? [{ at: groove.widthAt, message: `groove of ${of}` }] : [];
+                    }),
                 });
             }
         },

@@ -58,6 +58,7 @@ import { notLaidOut } from './not-laid-out.ts';
 import { notPositive } from './not-positive.ts';
 import { notSupportedLayout } from './not-supported-layout.ts';
 import { offcutTooShort } from './offcut-too-short.ts';
+import { otherSideNowhere } from './other-side-nowhere.ts';
 import { partVanishes } from './part-vanishes.ts';
 import { paymentOverContract } from './payment-over-contract.ts';
 import { phaseOverWhole } from './phase-over-whole.ts';
@@ -102,7 +103,8 @@ export const RULES: readonly Rule[] = [
     fixtureOutsideRoom, gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn, groovesDontMeet, headroom, heldDownUnderHump,
     humpEatsSpacerRoom, jointOpens, jointOpensInWinter, joistNotThere, lightTooNearWood, lineGoesNowhere, linesOverlap, longerThanTheBoard,
     mdfEdgeFastening, mixedMovement, nailShows, nailWontHold, noCeilingThere, noCofferSizeFits, noRate, noSuchPiece, notLaidOut, notPositive,
-    notSupportedLayout, offcutTooShort, partVanishes, paymentOverContract, phaseOverWhole, pieceMiscounted, piecesOverlap, pressAddsUp, pressLost,
+    notSupportedLayout, offcutTooShort, otherSideNowhere, partVanishes, paymentOverContract, phaseOverWhole,
+    pieceMiscounted, piecesOverlap, pressAddsUp, pressLost,
     requireFails, roomNotRectangular, roundingLeftOver, runPinchesChannel, scheduleOffContract, screwFindsLittle, sheetNotRipped, shortABoard,
     sideMissesBlocking, slotsWontFit, spacerHitsCleat, spliceInSight, stockOffSeason, surveyStopsShort, surveyUnclear, tapeDoesntClose, taperShows,
     thicknessMismatchAtMiter, tooManyCoffers, tooWideForStock, trimWontCover, undersideNotFlush, unknownLine, unknownMeeting, wallsMakeNoRoom,

@@ -1,4 +1,5 @@
 import { joistsOf } from '../ceiling/joists.ts';
+import { reachAt } from '../ceiling/flanks.ts';
 import type { Ceiling, Line } from '../ceiling/model.ts';
 import { placeAlong, unitOf } from '../ceiling/along.ts';
 import { inches } from '../quantity/rational.ts';
@@ -74,7 +75,8 @@ function besideBeam(one: Placed, housing: Ticks, ceiling: Ceiling): { readonly r
 
 function isIn(one: Placed, line: Line): boolean {
     const along = placeAlong(line, one);
-    return Math.abs(asideOf(one, line)) < (line.high - line.low) / 2 && along >= line.start && along <= line.end;
+    const aside = asideOf(one, line);
+    return Math.abs(aside) < reachAt(line, aside > 0 ? 'left' : 'right') && along >= line.start && along <= line.end;
 }
 
 function asideOf({ x, y }: Placed, line: Line): number {

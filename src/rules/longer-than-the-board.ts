@@ -1,3 +1,4 @@
+import { flanksOf, sectionLooking } from '../ceiling/flanks.ts';
 import type { Ceiling, Layout } from '../ceiling/model.ts';
 import { longestPiece } from '../ceiling/longest.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
@@ -86,7 +87,7 @@ function nothingIsLong({ room, sections }: Layout, ceiling: Ceiling): boolean {
     let longest = 0, least = Infinity, press = 0;
     for (const { overall } of arrangedOf(ceiling).exact.pieces) longest = Math.max(longest, overall);
     const stocks = new Set<Stock | undefined>([ceiling.beams?.profile.trim?.stock?.value, ...perimetersOf(room).map(each => each.stock?.value)]);
-    for (const { profile } of sections.values()) {
+    for (const { profile } of [...sections.values()].flatMap(flanksOf)) {
         for (const part of PARTS_OF_BEAM) stocks.add(blockOf(profile, part)?.stock?.value);
         press = Math.max(press, profile.bottom?.press?.value ?? 0);
     }
@@ -122,7 +123,7 @@ function saidOf({ part, line: name, on, source }: Piece, { room, lines, around, 
     if (part === 'trim') return { at: blockOf(beams?.profile, part)?.stock?.at ?? source };
     const line = lines.find(one => one.name === name), wall = line ? null : around[on ?? ''];
     if (line) {
-        const at = line.splices[0]?.said ?? blockOf(line.section.profile, part)?.stock?.at ?? line.at;
+        const at = line.splices[0]?.said ?? blockOf(sectionLooking(line, on).profile, part)?.stock?.at ?? line.at;
         // only what runs through at the crossings comes in pieces that are spliced there; all else reaches from one beam to the next
         const isSpliced = (part === 'bottom' || part === 'blocking' || part === 'timber') && line.through;
         return { at, splices: isSpliced ? room.lines.find(spec => spec.name === name)?.splicing ?? room.grid?.splices : undefined };

@@ -3,10 +3,10 @@ import { arrangedOf } from '../ceiling/plan.ts';
 import { diesByChoice } from '../ceiling/along.ts';
 import type { Ceiling, HalfBeam, Line, Splice } from '../ceiling/model.ts';
 import { inches } from '../quantity/rational.ts';
-import { flankOf, lookOf, sidesOf } from '../takeoff/setting.ts';
+import { flankOf, lookOf, sectionAt, sidesOf } from '../ceiling/flanks.ts';
 import { idOf, spliceLetter, type Place } from '../takeoff/ids.ts';
 import type { Compass, Part, Piece } from '../takeoff/model.ts';
-import type { Cleats } from '../job/model.ts';
+import type { Cleats, Profile } from '../job/model.ts';
 import { PLURAL } from '../job/part.ts';
 import { placeKey, type Source } from '../provenance/source.ts';
 import { defineRule } from './rule.ts';
@@ -100,7 +100,8 @@ function* placesOf(ceiling: Ceiling): Generator<Wanted> {
         for (const { number } of baysOf(line)) yield* spacersIn(line, number);
         for (const side of sidesOf(line.runs)) {
             const flank = flankOf(side), on = lookOf(line, flank), missing = none.filter(place => place.of === line.name && place.flank === flank);
-            for (const [i, bay] of bayStarts(line, flank).entries()) if (!missing.some(({ nth }) => nth === i + 1)) yield* sideIn(line, bay, on);
+            const { profile } = sectionAt(line, flank);
+            for (const [i, bay] of bayStarts(line, flank).entries()) if (!missing.some(({ nth }) => nth === i + 1)) yield* sideIn(line, bay, on, profile);
         }
     }
     for (const { name } of ceiling.walls) yield* atWall(ceiling, name, none.filter(({ of }) => of === name).length);
@@ -157,8 +158,8 @@ function* spacersIn(line: Line, bay: number): Generator<Wanted> {
     if (spacers?.stock?.value.thickness && spacers.height && line.section.spacerWidth) yield { part: 'spacer', at: spacers.at, where, named: { ...named, nth: 1 } };
 }
 
-function* sideIn(line: Line, bay: number, on: Compass): Generator<Wanted> {
-    const { where, named } = placeIn(line, bay), { sides, cleats } = line.section.profile;
+function* sideIn(line: Line, bay: number, on: Compass, { sides, cleats }: Profile): Generator<Wanted> {
+    const { where, named } = placeIn(line, bay);
     if (sides?.stock) yield { part: 'side', at: sides.at, where, named: { ...named, on } };
     if (cleats?.stock && cleats.thickness && cleats.height) yield { part: 'cleat', at: cleatsAt(cleats), where, named: { ...named, on } };
 }

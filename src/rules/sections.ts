@@ -33,7 +33,14 @@ export function foundInherited(one: Located, base: Profile | undefined, job: Job
 
 const foundUnder = kept((_: Profile, section: Section) => kept((job: JobSettings): readonly Located[] => look(section, job)));
 
+/** Of flanks that are unlike each is looked at; what is only wrong with the other one says so. */
 function look(section: Section, job: JobSettings): Located[] {
+    const own = lookAtFlank(section, job), other = section.other ? lookAtFlank(section.other, job) : [];
+    const isTold = (one: Located): boolean => own.some(({ rule, at, message }) => rule === one.rule && message === one.message && sameSource(at, one.at));
+    return [...own, ...other.filter(one => !isTold(one)).map(one => ({ ...one, message: `${one.message} That is on the flank with the other side.` }))];
+}
+
+function lookAtFlank(section: Section, job: JobSettings): Located[] {
     const located: Located[] = [];
     for (const rule of RULES) rule.check.section?.({ section, job }, found => located.push({ rule, ...found }));
     return causes(located, section);

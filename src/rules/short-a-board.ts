@@ -1,6 +1,7 @@
 import { perimetersOf } from '../job/perimeters.ts';
 import { planBoards } from '../cutting/first-plan.ts';
 import { restToCut } from '../cutting/rest.ts';
+import { flanksOf } from '../ceiling/flanks.ts';
 import type { Layout } from '../ceiling/model.ts';
 import type { JobSettings, Stock } from '../job/model.ts';
 import type { Given } from '../provenance/source.ts';
@@ -58,7 +59,7 @@ a spoiled piece takes its wood twice.`,
 
 /** Every stock that parts of the room are made of, with the words that say so. */
 function stocksOf({ room, sections }: Layout): Given<Stock>[] {
-    const parts = [...sections.values()].flatMap(
+    const parts = [...sections.values()].flatMap(flanksOf).flatMap(
         ({ profile: { blocking, spacers, sides, cleats, bottom, trim } }) => [blocking, spacers, sides, cleats, bottom, trim]
     );
     const all = [...parts, ...perimetersOf(room)].flatMap(part => part?.stock ?? []);

@@ -62,10 +62,10 @@ const BUILT_IN = 'builtin:';
 
 /** The places of everything a profile says itself. */
 export const sitesOf = kept((profile: Profile): ReadonlySet<string> => {
-    const { blocking, spacers, sides, cleats, bottom, trim, requires } = profile;
-    const values = [blocking, spacers, sides, cleats, bottom, trim].flatMap(part => part ? [part, ...Object.values(part) as unknown[]] : []);
-    const rabbet = sides?.rabbet?.value;
-    const places = [...values.flatMap(placeOf), ...rabbet ? [rabbet.widthAt, rabbet.heightAt] : [], ...requires.map(({ at }) => at)];
+    const { blocking, spacers, sides, otherSide, cleats, bottom, trim, requires } = profile;
+    const values = [blocking, spacers, sides, otherSide, cleats, bottom, trim].flatMap(part => part ? [part, ...Object.values(part) as unknown[]] : []);
+    const rabbets = [sides, otherSide].flatMap(side => side?.rabbet?.value ?? []);
+    const places = [...values.flatMap(placeOf), ...rabbets.flatMap(({ widthAt, heightAt }) => [widthAt, heightAt]), ...requires.map(({ at }) => at)];
     return new Set(places.map(keyOf));
 });
 

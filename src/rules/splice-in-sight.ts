@@ -1,3 +1,4 @@
+import { centerOf } from '../ceiling/bays.ts';
 import type { Ceiling, Line, Tape } from '../ceiling/model.ts';
 import type { Fix } from '../findings/finding.ts';
 import type { JobSettings, Room } from '../job/model.ts';
@@ -46,7 +47,6 @@ the crossing, at 56 1/2".`,
     },
 });
 
-const centerOf = (line: Line): Ticks => Math.floor((line.low + line.high) / 2);
 
 /** Those over which its bottom runs: one that is cut at a crossing cannot be spliced there. */
 function crossingLines(ceiling: Ceiling, line: Line): readonly Line[] {

@@ -1,9 +1,10 @@
 import { inches } from '../quantity/rational.ts';
+import type { Ticks } from '../quantity/ticks.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
-import { meetings } from './support/meetings.ts';
+import { cornerMeetings } from './support/corners.ts';
 import { shortest } from '../quantity/print-length.ts';
-import { linesNamed, sizesOf } from './support/words.ts';
+import { sizesOf } from './support/words.ts';
 
 /** An open joint up to this passes at the handover. */
 const OPEN_JOINT = inches('1/64');
@@ -34,20 +35,16 @@ Up to 1/64" of difference is accepted: no open joint is wider than that.`,
     check: {
         room({ layout, job }, report) {
             const size = sizesOf(job);
-            for (const { line, others, at, via } of meetings(layout)) {
-                const [mine, theirs] = [line.section, others[0]!.section];
-                if (mine.profile.sides?.corners.value !== 'mitered' || theirs.profile.sides?.corners.value !== 'mitered') continue;
-                const [a, b] = [mine.sideThickness.ticks, theirs.sideThickness.ticks];
-                if (Math.abs(a - b) <= OPEN_JOINT) continue;
-                const names = linesNamed(others.map(other => other.name));
-                const sides = [[mine, `line ${line.name}`], [theirs, names]] as const;
+            for (const { mine, theirs, at, via, also } of cornerMeetings(layout)) {
+                const sides = [mine, theirs] as const, [a, b] = sides.map(({ section }) => section.sideThickness.ticks) as [Ticks, Ticks];
+                if (sides.some(({ section }) => section.profile.sides?.corners.value !== 'mitered') || Math.abs(a - b) <= OPEN_JOINT) continue;
                 report({
                     at, via,
-                    message: `Not 45s: the sides of line ${line.name} are ${size(a)} thick and those of ${names} ${size(b)}. `
-                        + `They are cut at ${degrees(b / a)} degrees on ${size(a)} and ${degrees(a / b)} on ${size(b)}, from square; or plane them to one thickness.`,
-                    related: sides.flatMap(([section, whose]) => {
+                    message: `Not 45s: ${mine.are} ${size(a)} thick and ${theirs.those} ${size(b)}. `
+                        + `They are cut at ${degrees(b / a)} degrees on ${size(a)} and ${degrees(a / b)} on ${size(b)}, from square; or plane them to one thickness.${also}`,
+                    related: sides.flatMap(({ section, are }) => {
                         const stock = section.profile.sides?.stock;
-                        return stock ? [{ at: stock.at, message: `the sides of ${whose} are ${size(section.sideThickness.ticks)} thick` }] : [];
+                        return stock ? [{ at: stock.at, message: `${are} ${size(section.sideThickness.ticks)} thick` }] : [];
                     }),
                 });
             }

@@ -1,3 +1,4 @@
+import { sectionLooking } from '../ceiling/flanks.ts';
 import { withTrimOfRoom } from '../ceiling/section.ts';
 import type { Ceiling, WholeSection } from '../ceiling/model.ts';
 import { distance } from '../plane/point.ts';
@@ -23,11 +24,11 @@ export interface SideUnder {
 
 /** Every side of the take-off: of lines, and of half beams along the walls. */
 export function sidesUnder(ceiling: Ceiling, { pieces }: TakeOff, surface: Surface): SideUnder[] {
-    const sections = new Map<string, WholeSection>(ceiling.lines.map(({ name, section }) => [name, section]));
+    const lines = new Map(ceiling.lines.map(line => [line.name, line]));
     const trim = ceiling.beams && withTrimOfRoom(ceiling.beams, ceiling.room).trimHeight?.ticks;
     return pieces.flatMap((piece): SideUnder[] => {
         const around = piece.on === null ? undefined : ceiling.around[piece.on];
-        const section = piece.line === null ? around?.kind === 'half-beam' ? around.section : undefined : sections.get(piece.line);
+        const line = lines.get(piece.line ?? ''), section = line ? sectionLooking(line, piece.on) : around?.kind === 'half-beam' ? around.section : undefined;
         if (piece.part !== 'side' || !section) return [];
         // its corners go along its back and then back along its face
         const [, , last, first] = piece.corners, blocking = section.profile.blocking && section.blockingThickness.ticks;

@@ -5,7 +5,8 @@ import { term } from '../provenance/why.ts';
 import type { Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import { longer, stretchesOf, type Stretch } from './runs.ts';
-import { endsOf, flankOf, sidesOf, type Setting } from './setting.ts';
+import { flankOf, sidesOf } from '../ceiling/flanks.ts';
+import { endsOf, type Setting } from './setting.ts';
 import type { Work } from './work.ts';
 
 /** Blocking of a line: flat against the ceiling, as wide as the channel between the sides. */

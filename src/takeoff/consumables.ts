@@ -1,3 +1,4 @@
+import { sectionLooking } from '../ceiling/flanks.ts';
 import type { Blocking, Nails, Profile } from '../job/model.ts';
 import { PLURAL } from '../job/part.ts';
 import { counted, listed } from '../plain/words.ts';
@@ -39,9 +40,10 @@ function biscuits(joints: readonly Joint[]): Consumable[] {
     }));
 }
 
-/** The profile that a piece belongs to: its line's, its half beam's, or for trim the grid's. */
+/** The profile that a piece belongs to: its line's, as the flank has it that it stands on; its half beam's; or for trim the grid's. */
 function profileOf({ line, part, on }: Piece, { ceiling, beam }: Setting): Profile | undefined {
-    return line === null && part === 'trim' ? ceiling.beams?.profile : beam(line ?? on ?? '')?.section.profile;
+    const own = beam(line ?? on ?? '');
+    return line === null && part === 'trim' ? ceiling.beams?.profile : own && ('otherSide' in own ? sectionLooking(own, on) : own.section).profile;
 }
 
 function blockingScrews(pieces: readonly Piece[], setting: Setting): Consumable[] {

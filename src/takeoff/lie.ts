@@ -1,6 +1,7 @@
 import { compassOf } from '../arrangement/compass.ts';
 import type { Cut, Piece as Strip } from '../arrangement/model.ts';
 import { bayAt } from '../ceiling/bays.ts';
+import type { Flank } from '../ceiling/flanks.ts';
 import { arrangedOf, type LaidOut } from '../ceiling/plan.ts';
 import { grouped } from '../plain/groups.ts';
 import { kept } from '../plain/kept.ts';
@@ -31,6 +32,8 @@ export interface Lie {
     readonly cuts: readonly [Cut, Cut];
     /** Null at a splice. */
     readonly meets: readonly [string | null, string | null];
+    /** The flanks of these that it meets, where it stands between faces or edges of beams. */
+    readonly at: readonly [Flank | undefined, Flank | undefined];
 }
 
 function lieOf(strip: Strip): Lie {
@@ -46,6 +49,7 @@ function lieOf(strip: Strip): Lie {
         strip, way, corners, from: Math.min(atA, atB, atC, atD), to: Math.max(atA, atB, atC, atD),
         back: edges[firstIsBack ? 0 : 1].length, face: edges[firstIsBack ? 1 : 0].length, overall: strip.overall,
         ends: [endCut(first, firstIsBack, across), endCut(last, firstIsBack, across)], cuts: [first.cut, last.cut], meets: [metAt(first), metAt(last)],
+        at: [first.at, last.at],
     };
 }
 

@@ -4,7 +4,8 @@ import { edgesOf, type Pair } from './lie.ts';
 import type { Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import { clearTerm } from './runs.ts';
-import { sidesOf, type Setting } from './setting.ts';
+import { sidesOf } from '../ceiling/flanks.ts';
+import { type Setting } from './setting.ts';
 import type { WholeSection } from '../ceiling/model.ts';
 
 /** Moldings along the lower edges of sides: of every line from its west or north end, those on its north or west first; then of half beams. */

@@ -1,5 +1,7 @@
-import { breaks } from '../ceiling/bays.ts';
+import { diesByChoice } from '../ceiling/along.ts';
+import { breaks, centerOf } from '../ceiling/bays.ts';
 import { sideReach } from '../ceiling/corners.ts';
+import { bottomReachAt, flankOf, sidesOf, thicknessOfSides } from '../ceiling/flanks.ts';
 import { playOf } from '../ceiling/section.ts';
 import type { Band, Ceiling, HalfBeam, Line, Run } from '../ceiling/model.ts';
 import { isLevel } from '../ceiling/shape.ts';
@@ -8,7 +10,6 @@ import type { Side } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Part, Piece } from './model.ts';
 import { grouped } from '../plain/groups.ts';
-import { flankOf } from './setting.ts';
 
 /** Pieces that stand one after the other from wall to wall, with what stands between them, and the room they have. */
 export interface Row {
@@ -56,7 +57,7 @@ function rowOf(ceiling: Ceiling, pieces: readonly Piece[]): Row | undefined {
     const line = ceiling.lines.find(one => one.name === pieces[0]!.line), isOfSides = part === 'side' || part === 'cleat';
     if (!line) return undefined;
     const run = line.runs === 'east-west' ? ceiling.across : ceiling.down, others = new Map(ceiling.lines.map(one => [one.name, one]));
-    const room = line.end - line.start + (part === 'blocking' ? beyondBottom(line, around) : 0);
+    const room = line.end - line.start + (part === 'blocking' ? beyondBottom(line, ceiling, others) : 0);
     // sides are mitered round to those of what a line ends at where that is as deep: the dry fit looks at them
     if (isOfSides && [line.from, line.to].some(name => around[name]?.kind === 'half-beam' || others.has(name))) return undefined;
     const press = part === 'bottom' ? pieces.length * (line.section.profile.bottom?.press?.value ?? 0) : 0;
@@ -75,9 +76,17 @@ function rowOf(ceiling: Ceiling, pieces: readonly Piece[]): Row | undefined {
     };
 }
 
-/** Blocking ends at the blocking of a half beam that is as deep, which may be nearer to the wall than its bottom. */
-function beyondBottom(line: Line, around: Ceiling['around']): Ticks {
-    return [line.from, line.to].map(wall => around[wall]).reduce((sum, own) => sum + (own?.kind === 'half-beam' && own.section.depth.ticks === line.section.depth.ticks ? own.bottomWidth.ticks - own.width.ticks : 0), 0);
+/** Blocking ends at the blocking of the half beam or the line that it meets where that is as deep: it may lie farther back than the edge of its bottom. */
+function beyondBottom(line: Line, ceiling: Ceiling, others: ReadonlyMap<string, Line>): number {
+    return [line.from, line.to].reduce((sum, name, i) => {
+        const own = ceiling.around[name], other = others.get(name), section = own?.kind === 'half-beam' ? own.section : other?.section;
+        if (section?.depth.ticks !== line.section.depth.ticks || section.profile.solid || diesByChoice(line, ceiling)) return sum;
+        if (own?.kind === 'half-beam') return sum + own.bottomWidth.ticks - own.width.ticks;
+        // on the near side of its center, or where it runs on beneath it on the far one
+        const isNear = i === 0 ? line.start > centerOf(other!) : line.end < centerOf(other!), [low, high] = sidesOf(other!.runs);
+        const back = bottomReachAt(other!, flankOf((i === 0) === isNear ? high : low)) - section.blockingWidth.ticks / 2;
+        return sum + (isNear ? back : 0 - back);
+    }, 0);
 }
 
 /** What blocking stays clear of in all, at both its ends, where its line dies into a half beam. */
@@ -93,10 +102,11 @@ function outerWalls({ walls, around }: Ceiling, level: boolean): (Band | HalfBea
 
 /** What one crossing line takes of a row: measured at the backs of sides and cleats, and at the edges of bottoms and blocking; all of a deeper one. */
 function between(line: Line, { section }: Line, part: Part, dies: boolean, { room }: Ceiling): Ticks {
-    if (dies) return section.innerWidth.ticks + 2 * section.sideThickness.ticks;
+    const wide = section.innerWidth.ticks + thicknessOfSides(section);
+    if (dies) return wide;
     if (part === 'bottom') return section.bottomWidth.ticks;
     if (part === 'blocking') return section.blockingWidth.ticks;
-    return section.innerWidth.ticks + 2 * section.sideThickness.ticks - 2 * sideReach(line, { section }, room.grid!.through!.value);
+    return wide - sideReach(line, { section }, room.grid!.through!.value);
 }
 
 /** What the text itself leaves open in a run: all that the band is said to take, or less than a step that no coffer can take. */

@@ -80,7 +80,7 @@ function cutBetween(setting: Setting, line: Line, { exact, cut, named }: Pair, p
     if (beyond[last] !== 0) beyond[last] = to - from + relief - clear - beyond[1 - last]!;
     const why = [
         clearTerm(setting, line.runs, baysWithin(line, exact), clear, cutClear),
-        ...cuts.flatMap((how, i) => termsAt(how, meets[i]!, beyond[i]!, part, setting)),
+        ...cuts.flatMap((how, i) => termsAt(how, { name: meets[i]!, flank: exact.at[i] }, beyond[i]!, part, setting)),
         term('relief', -1, relief, line.section.profile.blocking?.relief?.at),
     ];
     return { lie: exact, from, to, lengths: lengthsOf(exact, to - from, cut.overall), why, bay: named.bay ?? null, letter: typeof named.nth === 'string' ? named.nth : null };
@@ -105,8 +105,10 @@ function endsWithRelief({ cuts, meets }: Lie, setting: Setting): readonly boolea
 }
 
 /** What one end adds to the length that is clear between the faces, or takes off it. */
-function termsAt(cut: Lie['cuts'][number], name: string | null, beyond: Ticks, part: Lying, setting: Setting): WhyTerm[] {
-    const section = name === null ? undefined : setting.beam(name)?.section;
+function termsAt(
+    cut: Lie['cuts'][number], { name, flank }: { readonly name: string | null; readonly flank: Lie['at'][number] }, beyond: Ticks, part: Lying, setting: Setting,
+): WhyTerm[] {
+    const section = name === null ? undefined : setting.sectionAt(name, flank);
     switch (cut) {
         case 'between': return section ? endTerms({ name: beamNamed(name!, setting), section }, part, beyond) : [];
         case 'runs-through': return [term(`through the ${beamNamed(name!, setting)} beam`, 1, beyond)];

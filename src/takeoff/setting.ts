@@ -1,12 +1,12 @@
-import { compassOf } from '../arrangement/compass.ts';
 import type { Direction, JobSettings, Side } from '../job/model.ts';
 import { printInches, printLength } from '../quantity/print-length.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Ceiling, HalfBeam, Line, WholeSection } from '../ceiling/model.ts';
+import { sectionAt, type Flank } from '../ceiling/flanks.ts';
 import { isLevel } from '../ceiling/shape.ts';
 import type { Point } from '../plane/point.ts';
 import { pairsOf, type Pairs } from './lie.ts';
-import type { Compass, Corners } from './model.ts';
+import type { Corners } from './model.ts';
 
 /** What every part of the take-off needs, worked out once a room. */
 export interface Setting {
@@ -16,7 +16,9 @@ export interface Setting {
     /** The job's resolution of cut lengths. */
     readonly step: Ticks;
     /** The beam of a line, or the half beam along a wall, by its name in the plan. */
-    beam(name: string): { readonly section: WholeSection } | undefined;
+    beam(name: string): Line | HalfBeam | undefined;
+    /** The section as one flank of it has it; a half beam has but one. */
+    sectionAt(name: string, flank: Flank | undefined): WholeSection | undefined;
     isWall(name: string): boolean;
     /** Where a line stands among the lines; -1 of a wall. */
     placeOf(name: string): number;
@@ -33,7 +35,12 @@ export function settingOf(ceiling: Ceiling): Setting {
     const runs = new Map(ceiling.lines.map(line => [line.name, line.runs])), places = new Map(ceiling.lines.map((line, i) => [line.name, i]));
     return {
         ceiling, pairs: pairsOf(ceiling), step: job.cutTo.value,
-        beam: name => beams.get(name), isWall: name => walls.has(name),
+        beam: name => beams.get(name),
+        sectionAt: (name, flank) => {
+            const beam = beams.get(name);
+            return beam && flank && 'otherSide' in beam ? sectionAt(beam, flank) : beam?.section;
+        },
+        isWall: name => walls.has(name),
         placeOf: name => places.get(name) ?? -1,
         runsOf: name => runs.get(name) ?? walls.get(name) ?? 'north-south',
         size: sizeIn(job),
@@ -50,18 +57,6 @@ function sizeIn(job: JobSettings): (ticks: Ticks) => string {
     };
 }
 
-/** The two sides of a line, the lower coordinate first. */
-export function sidesOf(runs: Direction): readonly [Side, Side] {
-    return runs === 'east-west' ? ['north', 'south'] : ['west', 'east'];
-}
-/** The side of a line that lies to the left or the right of somebody who walks along it. */
-export function flankOf(on: Side): 'left' | 'right' {
-    return on === 'north' || on === 'east' ? 'left' : 'right';
-}
-/** The way that this side of a line looks, by which its pieces are named: at 45 degrees between two winds. */
-export function lookOf({ heading: { x, y } }: Line, flank: 'left' | 'right'): Compass {
-    return compassOf(flank === 'left' ? { x: y, y: -x } : { x: -y, y: x });
-}
 /** The two ends of what runs in this direction, the lower coordinate first. */
 export function endsOf(runs: Direction): readonly [Side, Side] {
     return runs === 'east-west' ? ['west', 'east'] : ['north', 'south'];

@@ -8,7 +8,8 @@ import { edgesOf, type Pair } from './lie.ts';
 import type { EndCut, Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import { clearTerm, sideTerm } from './runs.ts';
-import { endsOf, sidesOf, type Setting } from './setting.ts';
+import { sectionAt, sidesOf } from '../ceiling/flanks.ts';
+import { endsOf, type Setting } from './setting.ts';
 import type { Work } from './work.ts';
 
 /** Sides or cleats of a line, from its west or north end, those on its north or west first. */
@@ -22,14 +23,14 @@ function placeAlongLine({ exact: { strip }, named: { bay } }: Pair, low: string)
 }
 
 /** The coffer, and the thickness of every side that it is mitered with or runs past. */
-export function whyOfSide({ exact: { back, cuts, meets, strip: { coffers } }, cut }: Pick<Pair, 'exact' | 'cut'>, runs: Direction, setting: Setting): WhyTerm[] {
+export function whyOfSide({ exact: { back, cuts, meets, at, strip: { coffers } }, cut }: Pick<Pair, 'exact' | 'cut'>, runs: Direction, setting: Setting): WhyTerm[] {
     let reach = 0;
     const past: WhyTerm[] = [];
     meets.forEach((name, i) => {
         if (cuts[i] !== 'miter' && cuts[i] !== 'past') return;
-        const other = setting.beam(name!)!;
-        reach += other.section.sideThickness.ticks;
-        past.push(sideTerm(other));
+        const section = setting.sectionAt(name!, at[i])!;
+        reach += section.sideThickness.ticks;
+        past.push(sideTerm({ section }));
     });
     return [clearTerm(setting, runs, coffers.length, Math.round(back) - reach, Math.round(cut.back) - reach), ...past];
 }
@@ -39,15 +40,14 @@ export function whyOfSide({ exact: { back, cuts, meets, strip: { coffers } }, cu
  * past another it is as long at the face as at the back.
  */
 export function sidesOfLine(line: Line, setting: Setting): Piece[] {
-    const { section } = line, sides = section.profile.sides;
-    if (!sides) return [];
-    const rabbet = sides.rabbet?.value, work = rabbet ? [rabbetWork(rabbet)] : [], heights = [section.heldDown.value.ticks, sideFootOf(section)] as const;
     return inOrder('side', line, setting).flatMap(pair => {
-        const { exact } = pair, { coffers } = exact.strip, on = exact.strip.on!, bay = pair.named.bay!;
-        return pieceOf({
+        const { exact } = pair, { coffers, flank } = exact.strip, on = exact.strip.on!, bay = pair.named.bay!, section = sectionAt(line, flank!);
+        const sides = section.profile.sides, rabbet = sides?.rabbet?.value, heights = [section.heldDown.value.ticks, sideFootOf(section)] as const;
+        return !sides ? [] : pieceOf({
             part: 'side', line: line.name, bay, coffer: coffers[0], on, where: whereOf(line, bay, on), stock: sides.stock,
             ...edgesOf(pair), ends: exact.ends, meets: exact.meets, width: section.sideHeight.ticks, thickness: section.sideThickness.ticks,
-            work, fence: sides.ripWith?.value, why: whyOfSide(pair, line.runs, setting), source: sides.at, corners: exact.corners, heights,
+            work: [rabbet && rabbetWork(rabbet)], fence: sides.ripWith?.value,
+            why: whyOfSide(pair, line.runs, setting), source: sides.at, corners: exact.corners, heights,
         }, setting);
     });
 }

@@ -12,7 +12,7 @@ export function divided({ room, band = 0, widths, spacing, feature, step = '1/32
     const grid = b.room('room', { north: spacing, centeredOn: { x: feature ?? 0, y: 0 } }).grid!;
     const division: Division = {
         along: 'east-west', spacing: grid.north!, start: ticksOf(band), end: ticksOf(room) - ticksOf(band), room: ticksOf(room), ends: ['band', 'band'],
-        step: ticksOf(step), show: 'feet-inches', name: index => lineName('north-south', index), width: index => ticksOf(widths[Math.min(index, widths.length - 1)]!),
+        step: ticksOf(step), show: 'feet-inches', name: index => lineName('north-south', index), width: index => ticksOf(widths[Math.min(index, widths.length - 1)]!), toCenter: index => ticksOf(widths[Math.min(index, widths.length - 1)]!) / 2,
         ...feature !== undefined && { feature: { position: ticksOf(feature), by: grid.centeredOn! } },
     };
     const troubles: Trouble[] = [];

@@ -9,9 +9,12 @@ export const YARD = `edition 1
 stock board-4 { thickness 3/4"; width 3 1/2"; lengths 40' }
 stock board-6 { thickness 3/4"; width 5 1/2"; lengths 40' }
 stock board-8 { thickness 3/4"; width 7 1/4"; lengths 40' }
+stock board-10 { thickness 3/4"; width 9 1/4"; lengths 40' }
 stock strip-2 { thickness 3/4"; width 1 1/2"; lengths 40' }
 stock timber-6 { thickness 3 1/2"; width 5 1/2"; lengths 40' }
 stock timber-8 { thickness 5 1/2"; width 7 1/4"; lengths 40' }
+stock thick-6 { thickness 1"; width 5 1/2"; lengths 40' }
+stock thick-8 { thickness 1 1/4"; width 7"; lengths 40' }
 stock crown { thickness 5/8"; width 3 5/8"; lengths 40' }
 
 profile low {
@@ -34,8 +37,21 @@ profile deep-molded like deep { under { stock strip-2; place under-beam overhang
 profile low-butted like low { sides { corners butted past east-west } }
 profile deep like low { blocking.stock board-6; sides.stock board-8; bottom.stock board-6; spacers { stock board-6; height 4" } }
 profile deep-butted like deep { sides { corners butted past east-west } }
+profile low-unlike like low { other-side { stock thick-6; rip 5 3/8" } }
+profile deep-unlike like deep { other-side { stock thick-8 } }
+profile low-unlike-under like low-unlike { bottom { stock board-8; place under-sides overhang 1/4" } }
+profile deep-unlike-under like deep-unlike { bottom { stock board-10; place under-sides overhang 1/8" } }
+profile low-unlike-let-in like low-unlike { sides.rabbet 3/8" x 3/4" on lower-back; other-side.rabbet 1/2" x 3/4" on lower-back; bottom { stock board-6; rip 4 11/32"; place in-rabbets; gap 0" to 1/32" } }
+profile deep-unlike-let-in like deep-unlike { sides.rabbet 3/8" x 3/4" on lower-back; other-side.rabbet 5/8" x 3/4" on lower-back; bottom { stock board-8; rip 6 15/32"; place in-rabbets; gap 0" to 1/32" } }
+profile low-unlike-bench like low-bench { other-side { stock thick-6; rip 5 3/8" } }
+profile deep-unlike-bench like deep-bench { other-side { stock thick-8 } }
+profile low-unlike-molded like low-molded { other-side { stock thick-6; rip 5 3/8" } }
+profile deep-unlike-molded like deep-molded { other-side { stock thick-8 } }
+profile low-unlike-butted like low-butted { other-side { stock thick-6; rip 5 3/8" } }
+profile deep-unlike-butted like deep-butted { other-side { stock thick-8 } }
 `;
-const NAMES = 'board-8, crown, low, low-butted, low-under, low-let-in, low-bench, low-molded, low-solid, deep, deep-butted, deep-under, deep-let-in, deep-bench, deep-molded, deep-solid';
+const KINDS = ['', '-butted', '-under', '-let-in', '-bench', '-molded', '-solid', '-unlike', '-unlike-butted', '-unlike-under', '-unlike-let-in', '-unlike-bench', '-unlike-molded'];
+const NAMES = ['board-8', 'crown', ...['low', 'deep'].flatMap(depth => KINDS.map(kind => depth + kind))].join(', ');
 
 export interface RandomCeiling { readonly text: string; readonly shape: RoomShape }
 type RoomShape = 'rectangle' | 'L' | 'U' | 'breast' | 'bay' | 'turned-bay' | 'taper';
@@ -87,6 +103,8 @@ const line = fc.record({
     from: fc.option(fc.nat(9), { nil: undefined, freq: 1 }), until: fc.option(fc.nat(9), { nil: undefined, freq: 1 }),
     deep: fc.option(fc.boolean(), { nil: undefined }),
     dies: fc.integer({ min: 0, max: 5 }).map(n => n === 0),
+    // of beams with two kinds of sides: which of its flanks has the other one, or that its own are alike
+    other: fc.constantFrom(undefined, 0, 1, 'alike' as const),
 });
 const laying = fc.constantFrom('', '', '', '', 'lay-north-south split', 'lay-north-south fanned', 'lay-east-west fanned', 'lay-north-south falling\n    lay-east-west rising');
 
@@ -94,12 +112,12 @@ export const randomCeilings: fc.Arbitrary<RandomCeiling> = fc.record({
     room: rooms, north: division, east: division, lines: fc.uniqueArray(line, { maxLength: 4, selector: ({ name }) => name }),
     around: perimeters, own: fc.array(fc.option(perimeters, { nil: undefined, freq: 1 }), { minLength: 8, maxLength: 8 }),
     half: inches(1, 5), longest: fc.option(fc.integer({ min: 8, max: 12 }), { nil: undefined, freq: 1 }), alike: fc.boolean(),
-    deep: fc.boolean(), kind: fc.constantFrom('', '', '', '-butted', '-butted', '-under', '-let-in', '-bench', '-molded', '-solid'), crown: fc.integer({ min: 0, max: 5 }), through: fc.constantFrom('north-south', 'east-west'),
+    deep: fc.boolean(), kind: fc.constantFrom('', '', '', '-butted', '-butted', '-under', '-let-in', '-bench', '-molded', '-solid', '-unlike', '-unlike', '-unlike-butted', '-unlike-under', '-unlike-let-in', '-unlike-bench', '-unlike-molded'), crown: fc.integer({ min: 0, max: 5 }), through: fc.constantFrom('north-south', 'east-west'),
     crossings: fc.uniqueArray(fc.record({ up: fc.constantFrom('1', '2'), level: fc.constantFrom('A', 'B'), which: fc.boolean() }), { maxLength: 2, selector: ({ up, level }) => level + up }),
     laying,
 }).map(made => {
     const { room: { shape, walls, diagonal }, through, lines, around, half, longest } = made, splices = longest ? 'on-crossings' : 'never';
-    const beams = (deep: boolean): string => `${deep ? 'deep' : 'low'}${made.kind}`;
+    const isUnlike = made.kind.includes('unlike'), beams = (deep: boolean, alike = false): string => `${deep ? 'deep' : 'low'}${alike ? made.kind.replace('-unlike', '') : made.kind}`;
     const spacing = ({ count, shares }: Division, side: string, whole: number): string =>
         count > 0 ? `coffers-${side} ${count}` : `lines-${side} ${shares.map(share => size(Math.round(whole * share * 8) / 8)).join(', ')}`;
     const named = (names: readonly string[], { count, shares }: Division): string[] => names.slice(0, count > 0 ? count - 1 : shares.length);
@@ -119,14 +137,15 @@ export const randomCeilings: fc.Arbitrary<RandomCeiling> = fc.record({
             ...made.crown < 2 ? [`  trim { stock crown; spring 38°${made.crown === 0 ? '; corners coped' : ''} }`] : [],
             '  grid {', `    ${spacing(made.north, 'north', wide)}`, `    ${spacing(made.east, 'east', high)}`, `    beams ${beams(made.deep)}`, `    through ${lay.includes('falling') ? 'falling' : through}`, `    splices ${splices}`,
             ...lay ? [`    ${lay}`] : [], `    perimeter { ${perimeter(around, half, splices)} }`, '  }',
-            ...lines.filter(({ name, place }) => place !== undefined || grid.includes(name)).map(({ name, place, from, until, deep, dies }) => {
+            ...lines.filter(({ name, place }) => place !== undefined || grid.includes(name)).map(({ name, place, from, until, deep, dies, other }) => {
                 const upright = UPRIGHT.includes(name), level = LEVEL.includes(name);
                 const off = place && (place.wall > 3 || !grid.includes(name)) ? walls.flatMap(({ way }, i) => ((way === 'north' || way === 'south') === upright || !upright && !level ? [`wall-w${i + 1}`] : [])) : undefined;
                 const end = (n: number): string => across(name)[n % across(name).length]!;
                 return `  line ${name} { ${[
                     ...off ? [`at ${size(place!.by)} from ${off[place!.wall % off.length]!}`] : [],
                     ...from !== undefined ? [`from ${end(from)}`] : [], ...until !== undefined ? [`until ${end(until)}`] : [],
-                    ...deep !== undefined ? [`beams ${beams(deep)}`] : [], ...dies ? ['meets dies-into'] : [],
+                    ...deep !== undefined || isUnlike && other === 'alike' ? [`beams ${beams(deep ?? made.deep, other === 'alike')}`] : [],
+                    ...isUnlike && typeof other === 'number' && (upright || level) ? [`other-side ${(upright ? ['west', 'east'] : ['north', 'south'])[other]!}`] : [], ...dies ? ['meets dies-into'] : [],
                 ].join('; ')} }`;
             }),
             ...made.crossings.filter(({ up, level }) => grid.includes(up) && grid.includes(level)).map(({ up, level, which }) => `  crossing ${level}${up} { through ${which ? up : level} }`),

@@ -49,7 +49,7 @@ function atCrossing({ name, ns, ew, flush }: Crossing): readonly Found[] {
     return [{
         kind, title: `${what}: ${how}${askew(angle)}`, place: name, at, along: unitOf(along), cut: along.name, carriers: [along.name, other.name],
         ...sizeOf(along, other),
-        key: [kind, flush, corners, along.section.profile.key, other.section.profile.key, along.section.heldDown.value.ticks,
+        key: [kind, flush, corners, along.section.profile.key, along.otherSide, other.section.profile.key, other.otherSide, along.section.heldDown.value.ticks,
             other.section.heldDown.value.ticks, about(angle), isCut(along, other)].join('|'),
     }];
 }
@@ -68,7 +68,7 @@ function atWalls(line: Line, ceiling: Ceiling): readonly Found[] {
         return [{
             kind: 'wall', title: `A line ends at a ${what}${askew(angle)}`, place: `line ${line.name} at wall ${name}`, at,
             along: end === 0 ? u : { x: -u.x, y: -u.y }, cut: line.name, carriers: [line.name, name],
-            ...sizeOf(line, own), key: ['wall', what, line.section.profile.key, line.section.heldDown.value.ticks, keyOf(own), about(angle)].join('|'),
+            ...sizeOf(line, own), key: ['wall', what, line.section.profile.key, line.otherSide, line.section.heldDown.value.ticks, keyOf(own), about(angle)].join('|'),
         }];
     });
 }

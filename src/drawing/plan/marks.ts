@@ -1,5 +1,6 @@
 import type { Ceiling, Line } from '../../ceiling/model.ts';
 import { baysOf, bottomHigh, bottomLow } from '../../ceiling/bays.ts';
+import { reachAt } from '../../ceiling/flanks.ts';
 import { alongWall } from '../../ceiling/plan.ts';
 import { placeIn } from '../../plane/polygon.ts';
 import type { Claims } from '../claims.ts';
@@ -40,7 +41,7 @@ export function sectionMark(ceiling: Ceiling, cut: Line, sheet: string, view: Pl
 
 /** The same square to a line that runs any way, wherever ring and arrow stand each wholly in a coffer. */
 function markAskew(ceiling: Ceiling, cut: Line, sheet: string, view: PlanView, claims: Claims): Group | null {
-    const way = unitOf(cut), k = view.pointsPerTick, sign = cut.runs === 'north-south' ? -1 : 1, half = cut.section.outerWidth.ticks * k / 2;
+    const way = unitOf(cut), k = view.pointsPerTick, sign = cut.runs === 'north-south' ? -1 : 1, half = Math.max(reachAt(cut, 'left'), reachAt(cut, 'right')) * k;
     const across = { x: -way.y * sign, y: way.x * sign }, low = -half - REACH, ring = half + REACH + RADIUS;
     const inCoffer = ([x, y]: Point, by: number): boolean => ceiling.coffers.some(({ outline }) => [[by, 0], [-by, 0], [0, by], [0, -by]].every(([dx, dy]) =>
         placeIn(outline, { x: Math.round((x + dx! - view.left) / k), y: Math.round((y + dy! - view.top) / k) }) === 'inside'));

@@ -1,3 +1,4 @@
+import { lowReach } from '../../ceiling/flanks.ts';
 import type { Ceiling, Run } from '../../ceiling/model.ts';
 import type { Show, Tape } from '../../quantity/print-length.ts';
 import { roundTo } from '../../quantity/round.ts';
@@ -53,7 +54,7 @@ function byPlaces(ceiling: Ceiling, direction: 'across' | 'down', { show, few, m
     const isTold = !ceiling.lines.some(runsAskew) && ceiling.walls.every(({ from, to }) => from.x === to.x || from.y === to.y);
     const room = isTold ? [[make('room', direction === 'across' ? 'The room, east to west' : 'The room, north to south', { stops: [0, whole], figures: [figure(whole, show)] })]] : [];
     if (own.some(runsAskew)) return room;
-    const places = [...new Map(own.map(line => [`${line.low} ${line.high}`, { low: line.low, high: line.high }])).values()].sort((a, b) => a.low - b.low || a.high - b.high);
+    const places = [...new Map(own.map(line => [`${line.low} ${line.high}`, { low: line.low, high: line.high, center: line.low + lowReach(line) }])).values()].sort((a, b) => a.low - b.low || a.high - b.high);
     const [start, end] = [run.wallEnds[0] === 0 ? run.start : 0, run.wallEnds[1] === whole ? run.end : whole];
     const faces = [start, ...places.flatMap(({ low, high }) => [low, high]), end], isClear = faces.every((face, i) => i === 0 || face >= faces[i - 1]!);
     const edges = (inner: readonly Ticks[]) => [...new Set([0, ...inner, whole])];
@@ -64,7 +65,7 @@ function byPlaces(ceiling: Ceiling, direction: 'across' | 'down', { show, few, m
     const words = direction === 'across' ? 'east to west' : 'north to south';
     const summed = make('parts', `Inside what runs along the walls, ${words}`, between(edges([start, end])));
     const parts = make('parts', `Faces of the lines, ${words}`, between(edges(faces)));
-    const centers = make('centers', `Centers of the lines, ${words}`, between([0, ...places.map(({ low, high }) => (low + high) / 2), whole]));
+    const centers = make('centers', `Centers of the lines, ${words}`, between([0, ...places.map(({ center }) => center), whole]));
     return [
         ...places.length > 0 && isClear && !few ? [[parts, summed]] : start > 0 || end < whole ? [[summed]] : [],
         ...places.length > 0 && !few ? [[centers]] : [], ...room,
@@ -108,10 +109,10 @@ function centerMarks({ start, lines, residue }: Run, whole: Ticks, { show, step 
     const cut = [0, ...lines.map((line, i) => {
         const width = line.high - line.low;
         at += residue.cutCoffers[i]! + width;
-        return roundTo(at - width / 2, step);
+        return roundTo(at - width + lowReach(line), step);
     }), whole];
     return {
-        cut, stops: [0, ...lines.map(line => (line.low + line.high) / 2), whole],
+        cut, stops: [0, ...lines.map(line => line.low + lowReach(line)), whole],
         figures: cut.slice(1).map((position, i) => figure(position - cut[i]!, show)),
     };
 }

@@ -2,12 +2,12 @@ import { finishNail, screwShank } from '../../data/fasteners.ts';
 import type { Nails, Profile, Screws } from '../../job/model.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { group, line, polygon, type Group, type Item, type Point } from '../display-list.ts';
-import type { SectionShape } from './shape.ts';
+import { faceAt, sideAt, type Hand, type SectionShape } from './shape.ts';
 import { spot, type SectionView } from './view.ts';
 
 /** Screws and nails in their own length and thickness, where the job says which; drawn where they are usually driven. */
 export function fasteners(profile: Profile, shape: SectionShape, view: SectionView): readonly Group[] {
-    const { innerWidth, outerWidth, side, blocking, bottom, cleat, trim } = shape;
+    const { innerWidth, side, blocking, bottom, cleat, trim } = shape;
     const pairs = (id: string, title: string, draw: (hand: -1 | 1) => readonly Item[]) => group(id, { title }, [...draw(-1), ...draw(1)]);
     const inward = (hand: -1 | 1): Point => [-hand, 0];
     const outward = (hand: -1 | 1): Point => [hand, 0];
@@ -15,9 +15,12 @@ export function fasteners(profile: Profile, shape: SectionShape, view: SectionVi
     if (profile.blocking?.screws) {
         groups.push(pairs('screws', 'Screws through blocking and ceiling', hand => screw(profile.blocking!.screws!.value, view, [hand * blocking.width / 4, blocking.thickness])));
     }
-    if (profile.sides?.nails && !blocking.isWrapped) {
-        const height = (Math.max(0, side.top) + blocking.thickness) / 2;
-        groups.push(pairs('nails.side', 'Nails through the side into the blocking', hand => nail(profile.sides!.nails!.value, view, [hand * outerWidth / 2, height], inward(hand))));
+    const nailsAt = (hand: Hand): Nails | undefined => (hand > 0 && profile.otherSide ? profile.otherSide : profile.sides)?.nails?.value;
+    if ((nailsAt(-1) ?? nailsAt(1)) && !blocking.isWrapped) {
+        groups.push(pairs('nails.side', 'Nails through the side into the blocking', hand => {
+            const nails = nailsAt(hand), height = (Math.max(0, sideAt(shape, hand).top) + blocking.thickness) / 2;
+            return nails ? nail(nails, view, [hand * faceAt(shape, hand), height], inward(hand)) : [];
+        }));
     }
     if (cleat && profile.cleats?.nails) {
         const height = (cleat.top + cleat.foot) / 2;
@@ -25,14 +28,16 @@ export function fasteners(profile: Profile, shape: SectionShape, view: SectionVi
     }
     if (profile.bottom?.nails && bottom.place !== 'between-sides') {
         // into the edge of the side over it, or the shoulder of its rabbet
-        const aside = bottom.place === 'under-sides' ? (innerWidth + outerWidth) / 4 : (innerWidth + bottom.width) / 4;
-        groups.push(pairs('nails.bottom', 'Nails through the bottom into the side', hand => nail(profile.bottom!.nails!.value, view, [hand * aside, bottom.top + bottom.thickness], [0, -1])));
+        groups.push(pairs('nails.bottom', 'Nails through the bottom into the side', hand => {
+            const edge = bottom.place === 'under-sides' ? faceAt(shape, hand) : bottom.width / 2 + hand * bottom.aside;
+            return nail(profile.bottom!.nails!.value, view, [hand * (innerWidth / 2 + edge) / 2, bottom.top + bottom.thickness], [0, -1]);
+        }));
     } else if (cleat && profile.bottom?.nails) {
         groups.push(pairs('nails.bottom', 'Nails through the bottom into the cleat', hand => nail(profile.bottom!.nails!.value, view, [hand * (innerWidth - cleat.thickness) / 2, bottom.top + bottom.thickness], [0, -1])));
     }
     if (trim && profile.trim?.nails) {
         const height = (Math.max(0, side.top) + trim.height) / 2;
-        groups.push(pairs('nails.trim', 'Nails through the trim into the side', hand => nail(profile.trim!.nails!.value, view, [hand * (outerWidth / 2 + trim.thickness), height], inward(hand))));
+        groups.push(pairs('nails.trim', 'Nails through the trim into the side', hand => nail(profile.trim!.nails!.value, view, [hand * (faceAt(shape, hand) + trim.thickness), height], inward(hand))));
     }
     return groups;
 }

@@ -3,7 +3,7 @@ import type { Ticks } from '../../quantity/ticks.ts';
 import type { DimensionString } from '../dimensions/dimension-string.ts';
 import { layStack, type Stack } from '../dimensions/stack.ts';
 import { sizeFigure } from '../figures.ts';
-import type { SectionShape } from './shape.ts';
+import { faceAt, sideAt, type Hand, type SectionShape, type SideShape } from './shape.ts';
 
 const SIZE = 9.2;
 /** From the break lines, or from the underside, to the nearest string. */
@@ -19,35 +19,41 @@ export function sectionDimensions(
     };
     const upright = make(at.down);
     const level = make(at.across);
-    const { innerWidth, outerWidth, depth, side, blocking, bottom, cleat, trim } = shape;
+    const { innerWidth, outerWidth, depth, side, other, blocking, bottom, cleat, trim } = shape, right = sideAt(shape, 1);
     const parts = [0, blocking.thickness, ...(cleat ? [cleat.top] : []), bottom.top, bottom.top + bottom.thickness];
     const left = shape.isSolid ? [upright('depth', 'Depth of the beam', [0, depth])] : [
-        upright('side', 'Held down, and height of the side', [0, Math.max(0, side.top), side.top + side.height]),
+        upright('side', 'Held down, and height of the side', [0, Math.max(0, side.top), ...other && side.rabbet ? rabbetMarks(side) : [], side.top + side.height]),
         upright('parts', 'Blocking, hollow, cleat, bottom', parts),
         upright('depth', 'Depth of the beam', [0, depth]),
     ];
-    const rightMarks = [0, ...(trim && trim.height < depth ? [trim.height] : []), ...(side.rabbet ? rabbetMarks(shape) : []), side.top + side.height];
+    const rightMarks = [
+        0, ...(trim && trim.height < depth ? [trim.height] : []), ...other && other.top > 0 && other.top !== side.top ? [other.top] : [],
+        ...(right.rabbet ? rabbetMarks(right) : []), right.top + right.height,
+    ];
     // a rabbet along the upper edges is not seen from below
-    const below = side.rabbet?.edge === 'lower' ? side.rabbet : undefined, lip = below?.width.ticks ?? 0;
-    const from = below?.face === 'front' ? outerWidth / 2 - lip : innerWidth / 2 + lip;
-    const underside = level('underside', 'Lips, grooves and inner width, at the underside', [-outerWidth / 2, ...(below ? [-from] : []), -innerWidth / 2, innerWidth / 2, ...(below ? [from] : []), outerWidth / 2]);
-    const bottomOnly = bottom.width === innerWidth || bottom.width === outerWidth && bottom.place === 'under-sides' ? [] : [level('bottom', 'Width of the bottom', bottom.place === 'under-sides'
-        ? [-bottom.width / 2, -outerWidth / 2, outerWidth / 2, bottom.width / 2] : [-bottom.width / 2, bottom.width / 2])];
-    const widest = bottom.place === 'under-sides' ? Math.max(outerWidth, bottom.width) : outerWidth;
+    const lipAt = (hand: Hand): readonly number[] => {
+        const { rabbet } = sideAt(shape, hand);
+        return rabbet?.edge !== 'lower' ? [] : [hand * (rabbet.face === 'front' ? faceAt(shape, hand) - rabbet.width.ticks : innerWidth / 2 + rabbet.width.ticks)];
+    };
+    const faces = [-faceAt(shape, -1), faceAt(shape, 1)], edges = [bottom.aside - bottom.width / 2, bottom.aside + bottom.width / 2];
+    const underside = level('underside', 'Lips, grooves and inner width, at the underside', [...faces, ...lipAt(-1), -innerWidth / 2, innerWidth / 2, ...lipAt(1)]);
+    const bottomOnly = bottom.width === innerWidth || bottom.width === outerWidth && bottom.place === 'under-sides' ? []
+        : [level('bottom', 'Width of the bottom', bottom.place === 'under-sides' ? [...edges, ...faces] : edges)];
+    const widest = bottom.place === 'under-sides' && bottom.width > outerWidth ? edges : faces;
     if (shape.isSolid) {
-        const solid = [level('width', 'Width of the beam', [-outerWidth / 2, outerWidth / 2])];
+        const solid = [level('width', 'Width of the beam', faces)];
         return { left: layStack('left', left, SIZE, CLEAR), right: null, foot: layStack('foot', solid, SIZE, CLEAR) };
     }
-    const right = rightMarks.length > 2 ? upright('trim', 'Trim and groove', rightMarks) : [];
+    const rightString = rightMarks.length > 2 ? upright('trim', 'Trim and groove', rightMarks) : [];
     const some = (strings: readonly (readonly DimensionString[])[]) => strings.filter(variants => variants.length > 0);
     return {
         left: layStack('left', some(left), SIZE, CLEAR),
-        right: right.length > 0 ? layStack('right', [right], SIZE, CLEAR) : null,
-        foot: layStack('foot', some([underside, ...bottomOnly, level('width', 'Width of the beam', [-widest / 2, widest / 2])]), SIZE, CLEAR),
+        right: rightString.length > 0 ? layStack('right', [rightString], SIZE, CLEAR) : null,
+        foot: layStack('foot', some([underside, ...bottomOnly, level('width', 'Width of the beam', widest)]), SIZE, CLEAR),
     };
 }
 
-function rabbetMarks({ side }: SectionShape): readonly Ticks[] {
-    const height = side.rabbet!.height.ticks;
-    return side.rabbet!.edge === 'lower' ? [side.top + side.height - height] : [side.top, side.top + height];
+function rabbetMarks({ rabbet, top, height }: SideShape): readonly Ticks[] {
+    const high = rabbet!.height.ticks;
+    return rabbet!.edge === 'lower' ? [top + height - high] : [top, top + high];
 }

@@ -22,7 +22,7 @@ export function sectionStrip(section: Section, shape: SectionShape, context: Sec
 }
 
 function keyRows(section: Section, shape: SectionShape, context: SectionContext): readonly StripRow[] {
-    const nailed = [section.profile.cleats?.nails, section.profile.sides?.nails, section.profile.bottom?.nails, section.profile.trim?.nails].some(Boolean);
+    const { cleats, sides, otherSide, bottom, trim } = section.profile, nailed = [cleats, sides, otherSide, bottom, trim].some(part => part?.nails);
     return [
         ...shape.sheet.size === 0 ? [] : [SHEET_MATERIAL], ACROSS_GRAIN, ...shape.isSolid ? [] : [shape.blocking.isWrapped ? WRAPPED_KEY : blocking('blocking, running on')],
         ...shape.spacer === null ? [] : [sample('beyond the cut', (left, middle) => [polygon(field(left, middle), 'thin', 'wash')])],
@@ -43,7 +43,7 @@ function whatFollows(section: Section, shape: SectionShape, context: SectionCont
         add(left, `${f(length.ticks)}${off > 0 ? ` ± ${f(off)}` : ''}`);
     };
     const plain = (left: string, ticks: Ticks) => add(left, f(ticks));
-    const { depth, side, blocking, bottom, cleat, spacer, trim } = shape;
+    const { depth, blocking, bottom, cleat, spacer, trim } = shape, boards = [['side', shape.side], ...shape.other ? [['other side', shape.other] as const] : []] as const;
     if (!shape.isSolid) derived('inner width', section.innerWidth);
     derived('outer width', section.outerWidth);
     derived('depth of the beam', section.depth);
@@ -53,14 +53,16 @@ function whatFollows(section: Section, shape: SectionShape, context: SectionCont
     derived('room for the spacer', section.spacerRoom);
     if (spacer && cleat) plain('spacer clears cleats', cleat.top - blocking.thickness - spacer.height);
     derived('play of the bottom, in all', section.fit);
-    if (!blocking.isWrapped) plain('side laps blocking', blocking.thickness - side.top);
+    if (!blocking.isWrapped) for (const [name, side] of boards) plain(`${name} laps blocking`, blocking.thickness - side.top);
     else plain('bottom clears what it wraps', bottom.top - blocking.thickness);
-    if (trim) plain('trim laps side', trim.height - side.top);
+    if (trim) for (const [name, side] of boards) plain(`trim laps ${name}`, trim.height - side.top);
     if (bottom.place === 'under-sides') plain('bottom beyond each side', (bottom.width - shape.outerWidth) / 2);
-    if (side.rabbet?.edge === 'lower' && side.rabbet.face === 'back') {
-        plain('lip left at the groove', side.thickness - side.rabbet.width.ticks);
-        if (bottom.place === 'in-rabbets') plain('bottom let into each side', side.rabbet.width.ticks);
-        else plain('bottom bears on side', Math.min(depth, bottom.top + bottom.thickness) - side.rabbet.height.ticks - bottom.top - bottom.ease);
+    for (const [name, { rabbet, thickness }] of boards) {
+        if (rabbet?.edge !== 'lower' || rabbet.face !== 'back') continue;
+        const of = name === 'side' ? '' : `, ${name}`, into = shape.other ? `the ${name}` : 'each side';
+        plain(`lip left at the groove${of}`, thickness - rabbet.width.ticks);
+        if (bottom.place === 'in-rabbets') plain(`bottom let into ${into}`, rabbet.width.ticks);
+        else plain(`bottom bears on ${name}`, Math.min(depth, bottom.top + bottom.thickness) - rabbet.height.ticks - bottom.top - bottom.ease);
     }
     return rows;
 }

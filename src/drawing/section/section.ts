@@ -87,7 +87,7 @@ function drawing(section: Section, shape: SectionShape, context: SectionContext,
 
 function namingFor(profile: Profile, context: SectionContext): Naming {
     const fileName = context.fileName ?? lastPart;
-    return (part, title) => ({ title, part, source: sourceReference((blockOf(profile, part) ?? profile).at, fileName) });
+    return (part, title, hand) => ({ title, part, source: sourceReference(((hand === 1 && part === 'side' ? profile.otherSide : undefined) ?? blockOf(profile, part) ?? profile).at, fileName) });
 }
 
 function foot({ profile }: Section, { lines }: SectionContext, { view, titleAt: y, strings }: PlacedSection, area: Extent): Foot {
@@ -98,13 +98,14 @@ function foot({ profile }: Section, { lines }: SectionContext, { view, titleAt: 
 
 function descriptionOf(shape: SectionShape, context: SectionContext, scale: Scale): string {
     const f = (ticks: number) => printLength(ticks, context.job.show.value);
-    const { blocking, side, bottom, cleat, spacer, trim } = shape;
+    const { blocking, side, other, bottom, cleat, spacer, trim } = shape;
     return [
         `Drawn ${scale.label === 'not to scale' ? '' : 'at '}${scale.label}.`,
         `The beam is ${f(shape.outerWidth)} wide and ${f(shape.depth)} deep.`,
         ...shape.isSolid ? [`It is one timber${trim ? ';' : '.'}`] : [
         blocking.isWrapped ? `It wraps something ${f(blocking.width)} wide that hangs down ${f(blocking.thickness)};` : `Blocking ${f(blocking.thickness)} by ${f(blocking.width)} against the ceiling;`,
-        `sides ${f(side.thickness)} by ${f(side.height)}, held down ${f(side.top)};`,
+        `${other ? 'side' : 'sides'} ${f(side.thickness)} by ${f(side.height)}, held down ${f(side.top)};`,
+        ...other ? [`other side ${f(other.thickness)} by ${f(other.height)}, held down ${f(other.top)};`] : [],
         ...(spacer ? [`spacers ${f(spacer.height)} high between them;`] : []),
         ...(cleat ? [`cleats ${f(cleat.thickness)} by ${f(cleat.foot - cleat.top)}, their tops ${f(cleat.top)} down;`] : []),
         `bottom ${f(bottom.thickness)} by ${f(bottom.width)} ${shape.channel === null ? 'under the sides' : `${bottom.place === 'in-rabbets' ? 'let into' : 'between'} the sides, play ${f(shape.channel - bottom.width)} in all`}${trim ? ';' : '.'}`,

@@ -11,10 +11,11 @@ export interface SectionShape {
     readonly innerWidth: Ticks; readonly outerWidth: Ticks; readonly depth: Ticks;
     /** What the bottom goes up into; null where it lies under the sides. */
     readonly channel: Ticks | null;
-    readonly side: { readonly thickness: Ticks; readonly top: Ticks; readonly height: Ticks; readonly rabbet: Rabbet | null };
+    /** On the left; and on the right, where the flanks are unlike. */
+    readonly side: SideShape; readonly other: SideShape | null;
     /** What the beam hangs on: blocking, or what it wraps. */
     readonly blocking: { readonly width: Ticks; readonly thickness: Ticks; readonly isWrapped: boolean };
-    readonly bottom: { readonly place: Bottom['place']['value']; readonly width: Ticks; readonly thickness: Ticks; readonly top: Ticks; readonly ease: Ticks };
+    readonly bottom: { readonly place: Bottom['place']['value']; readonly width: Ticks; readonly thickness: Ticks; readonly top: Ticks; readonly ease: Ticks; readonly aside: number };
     readonly cleat: { readonly thickness: Ticks; readonly top: Ticks; readonly foot: Ticks } | null;
     readonly spacer: { readonly width: Ticks; readonly height: Ticks } | null;
     /** How far out and down; of a crown, which leans, with the thickness of its board. */
@@ -26,6 +27,20 @@ export interface SectionShape {
     readonly isSolid: boolean;
     /** Parts of sheet material: it has no growth rings. */
     readonly sheet: ReadonlySet<CutPart>;
+}
+
+/** `aside`, of a bottom: how far to the right of the middle of the inside its own middle lies. */
+export interface SideShape { readonly thickness: Ticks; readonly top: Ticks; readonly height: Ticks; readonly rabbet: Rabbet | null; readonly isSheet: boolean }
+export type Hand = -1 | 1;
+
+/** The side on the left or the right. */
+export function sideAt({ side, other }: Pick<SectionShape, 'side' | 'other'>, hand: Hand): SideShape {
+    return hand > 0 && other ? other : side;
+}
+
+/** How far its face stands from the middle of the inside. */
+export function faceAt(shape: Pick<SectionShape, 'side' | 'other' | 'innerWidth'>, hand: Hand): number {
+    return shape.innerWidth / 2 + sideAt(shape, hand).thickness;
 }
 
 /** What is drawn cut across its grain. */
@@ -49,14 +64,11 @@ export function shapeOf(section: Section): SectionShape | null {
     const shape: SectionShape = {
         innerWidth: section.innerWidth.ticks, outerWidth: section.outerWidth.ticks, depth: section.depth.ticks,
         channel: section.channelWidth?.ticks ?? null,
-        side: {
-            thickness: section.sideThickness.ticks, top: section.heldDown.value.ticks, height: section.sideHeight.ticks,
-            rabbet: profile.sides?.rabbet?.value ?? null,
-        },
+        side: sideOf(section), other: section.other ? sideOf(section.other) : null,
         blocking: {
             width: isWrapped ? profile.wraps!.value.width.ticks : section.blockingWidth.ticks, thickness: section.blockingThickness.ticks, isWrapped,
         },
-        bottom: { place: profile.bottom?.place.value ?? 'between-sides', width: section.bottomWidth.ticks, thickness: bottomThickness, top: seatOf(section), ease: profile.bottom?.ease?.value ?? 0 },
+        bottom: { place: profile.bottom?.place.value ?? 'between-sides', width: section.bottomWidth.ticks, thickness: bottomThickness, top: seatOf(section), ease: profile.bottom?.ease?.value ?? 0, aside: asideOf(section) },
         cleat: cleatThickness && cleatHeight ? { thickness: cleatThickness.ticks, top: cleatFoot - cleatHeight.ticks, foot: cleatFoot } : null,
         spacer: spacerWidth && spacerHeight !== undefined ? { width: spacerWidth.ticks, height: spacerHeight } : null,
         molding: moldingOf(section) ?? null, isSolid: false,
@@ -65,6 +77,18 @@ export function shapeOf(section: Section): SectionShape | null {
         trim: trimOf(section),
     };
     return sizesOf(shape).every(ticks => ticks > 0 && Number.isFinite(ticks)) ? shape : null;
+}
+
+function sideOf({ sideThickness, heldDown, sideHeight, profile: { sides } }: WholeSection): SideShape {
+    const rabbet = sides?.rabbet?.value ?? null;
+    return { thickness: sideThickness.ticks, top: heldDown.value.ticks, height: sideHeight.ticks, rabbet, isSheet: isFiberboard(sides) };
+}
+
+/** Under unlike sides a bottom lies in the middle of the beam, and in unlike rabbets in the middle of these. */
+function asideOf({ other, sideThickness, profile }: WholeSection): number {
+    const place = profile.bottom?.place.value, letIn = ({ sides }: Profile): Ticks => sides?.rabbet?.value.width.ticks ?? 0;
+    if (!other || place === 'between-sides' || !place) return 0;
+    return place === 'under-sides' ? (other.sideThickness.ticks - sideThickness.ticks) / 2 : (letIn(other.profile) - letIn(profile)) / 2;
 }
 
 function trimOf({ trimThickness, trimHeight, profile: { trim } }: Section): SectionShape['trim'] {
@@ -77,8 +101,8 @@ function solidShape(section: WholeSection): SectionShape | null {
     const width = section.outerWidth.ticks, depth = section.depth.ticks, { profile } = section, trim = trimOf(section);
     const shape: SectionShape = {
         innerWidth: width, outerWidth: width, depth, channel: null, isSolid: true,
-        side: { thickness: 0, top: 0, height: depth, rabbet: null }, blocking: { width, thickness: depth, isWrapped: false },
-        bottom: { place: 'between-sides', width, thickness: 0, top: depth, ease: 0 }, cleat: null, spacer: null, trim, molding: null, panel: panelOf(section),
+        side: { thickness: 0, top: 0, height: depth, rabbet: null, isSheet: false }, other: null, blocking: { width, thickness: depth, isWrapped: false },
+        bottom: { place: 'between-sides', width, thickness: 0, top: depth, ease: 0, aside: 0 }, cleat: null, spacer: null, trim, molding: null, panel: panelOf(section),
         sheet: sheetParts(profile),
     };
     return [width, depth, ...trim ? [trim.thickness, trim.height] : []].every(ticks => ticks > 0 && Number.isFinite(ticks)) ? shape : null;
@@ -90,21 +114,24 @@ export function panelOf({ profile: { back } }: Pick<Section, 'profile'>): Ticks 
 
 /** How far the parts reach from the middle of the beam, and above and below the ceiling. Where sizes contradict each other that is more than the beam. */
 export function reachOf(
-    { innerWidth, outerWidth, depth, side, blocking, bottom, cleat, spacer, trim, molding, panel }: SectionShape
+    shape: SectionShape
 ): { readonly aside: Ticks; readonly down: Ticks; readonly up: Ticks } {
+    const { innerWidth, depth, side, other, blocking, bottom, cleat, spacer, trim, molding, panel } = shape;
     return {
         aside: Math.max(
-            outerWidth / 2 + Math.max(trim?.thickness ?? 0, molding?.beyond ?? 0), blocking.width / 2, bottom.width / 2, (spacer?.width ?? 0) / 2,
+            Math.max(faceAt(shape, -1), faceAt(shape, 1)) + Math.max(trim?.thickness ?? 0, molding?.beyond ?? 0), blocking.width / 2,
+            bottom.width / 2 + Math.abs(bottom.aside), (spacer?.width ?? 0) / 2,
             (cleat?.thickness ?? 0) - innerWidth / 2,
         ),
         down: Math.max(depth, bottom.top + bottom.thickness, blocking.thickness + (spacer?.height ?? 0), trim?.height ?? 0, molding?.foot ?? 0),
-        up: Math.max(panel, -side.top, -bottom.top, -(cleat?.top ?? 0)),
+        up: Math.max(panel, -side.top, -(other ?? side).top, -bottom.top, -(cleat?.top ?? 0)),
     };
 }
 
-function sizesOf({ innerWidth, outerWidth, depth, side, blocking, bottom, cleat, spacer, trim, molding }: SectionShape): readonly Ticks[] {
+function sizesOf({ innerWidth, outerWidth, depth, side, other, blocking, bottom, cleat, spacer, trim, molding }: SectionShape): readonly Ticks[] {
     return [
-        innerWidth, outerWidth, depth, side.thickness, side.height, blocking.width, blocking.thickness, bottom.width, bottom.thickness,
+        innerWidth, outerWidth, depth, side.thickness, side.height, ...other ? [other.thickness, other.height] : [],
+        blocking.width, blocking.thickness, bottom.width, bottom.thickness,
         ...(cleat ? [cleat.thickness, cleat.foot - cleat.top] : []),
         ...(spacer ? [spacer.width, spacer.height] : []), ...(trim ? [trim.thickness, trim.height] : []),
         ...(molding ? [molding.inside + molding.beyond, molding.foot - molding.top] : []),

@@ -3,11 +3,11 @@ import { group, line, polygon, polyline, type Group, type Item, type Point } fro
 import { endGrain } from '../fill/end-grain.ts';
 import { hatch } from '../fill/hatch.ts';
 import { convexParts, crown, notched } from './outlines.ts';
-import type { SectionShape } from './shape.ts';
+import { faceAt, sideAt, type Hand, type SectionShape } from './shape.ts';
 import { across, box, down, spot, type SectionView } from './view.ts';
 
 /** Names for a part's group: what it is called, and the words it comes from. */
-export type Naming = (part: Part, title: string) => { readonly title: string; readonly part: Part; readonly source?: string };
+export type Naming = (part: Part, title: string, hand?: Hand) => { readonly title: string; readonly part: Part; readonly source?: string };
 
 const SIDES = [[-1, 'left'], [1, 'right']] as const;
 /** Growth rings: about eight to the inch at full size, and never so close that they print gray. */
@@ -53,13 +53,12 @@ function blocking({ blocking: { width, thickness, isWrapped } }: SectionShape, v
 }
 
 function sideBoard(shape: SectionShape, view: SectionView, naming: Naming, side: -1 | 1, name: string): Group {
-    const { innerWidth, outerWidth } = shape;
-    const { top, height, rabbet } = shape.side;
+    const { top, height, rabbet, isSheet } = sideAt(shape, side), across = [shape.innerWidth / 2, faceAt(shape, side)] as const;
     const foot = top + height;
-    const outline = notched([innerWidth / 2, outerWidth / 2], [top, foot], rabbet).map(([x, y]) => spot(view, side * x, y));
-    const convex = convexParts([innerWidth / 2, outerWidth / 2], [top, foot], rabbet).map(([x, y]) => box(view, x, y, side));
-    const pith = spot(view, side * (outerWidth / 2 + height * 0.55), top + height * (side < 0 ? 0.68 : 0.4));
-    return cutWood(shape.sheet.has('side'), `side.${name}`, naming('side', `Side, ${name}`), outline, convex, pith);
+    const outline = notched(across, [top, foot], rabbet).map(([x, y]) => spot(view, side * x, y));
+    const convex = convexParts(across, [top, foot], rabbet).map(([x, y]) => box(view, x, y, side));
+    const pith = spot(view, side * (across[1] + height * 0.55), top + height * (side < 0 ? 0.68 : 0.4));
+    return cutWood(isSheet, `side.${name}`, naming('side', `Side, ${name}`, side), outline, convex, pith);
 }
 
 function cleat({ innerWidth, sheet }: SectionShape, { thickness, top, foot }: NonNullable<SectionShape['cleat']>, view: SectionView, naming: Naming, side: -1 | 1, name: string): Group {
@@ -68,27 +67,27 @@ function cleat({ innerWidth, sheet }: SectionShape, { thickness, top, foot }: No
 }
 
 function trim(
-    { outerWidth, sheet }: SectionShape, { thickness, height, leans }: NonNullable<SectionShape['trim']>, view: SectionView, naming: Naming, side: -1 | 1, name: string,
+    shape: SectionShape, { thickness, height, leans }: NonNullable<SectionShape['trim']>, view: SectionView, naming: Naming, side: -1 | 1, name: string,
 ): Group {
-    const corners = leans === undefined ? box(view, [outerWidth / 2, outerWidth / 2 + thickness], [0, height], side)
-        : crown({ out: thickness, down: height, thick: leans }).map(([x, y]) => spot(view, side * (outerWidth / 2 + x), y));
-    return cutWood(sheet.has('trim'), `trim.${name}`, naming('trim', `Ceiling trim, ${name}`), corners, [corners], spot(view, side * (outerWidth / 2 + 3.4 * thickness), 1.5 * height));
+    const face = faceAt(shape, side), corners = leans === undefined ? box(view, [face, face + thickness], [0, height], side)
+        : crown({ out: thickness, down: height, thick: leans }).map(([x, y]) => spot(view, side * (face + x), y));
+    return cutWood(shape.sheet.has('trim'), `trim.${name}`, naming('trim', `Ceiling trim, ${name}`), corners, [corners], spot(view, side * (face + 3.4 * thickness), 1.5 * height));
 }
 
 function molding(
-    { outerWidth, sheet }: SectionShape, { inside, beyond, top, foot }: NonNullable<SectionShape['molding']>, view: SectionView, naming: Naming, side: -1 | 1, name: string,
+    shape: SectionShape, { inside, beyond, top, foot }: NonNullable<SectionShape['molding']>, view: SectionView, naming: Naming, side: -1 | 1, name: string,
 ): Group {
-    const corners = box(view, [outerWidth / 2 - inside, outerWidth / 2 + beyond], [top, foot], side), high = foot - top;
-    return cutWood(sheet.has('molding'), `molding.${name}`, naming('molding', `Molding, ${name}`), corners, [corners], spot(view, side * (outerWidth / 2 + beyond + 2 * high), foot + 1.8 * high));
+    const face = faceAt(shape, side), corners = box(view, [face - inside, face + beyond], [top, foot], side), high = foot - top;
+    return cutWood(shape.sheet.has('molding'), `molding.${name}`, naming('molding', `Molding, ${name}`), corners, [corners], spot(view, side * (face + beyond + 2 * high), foot + 1.8 * high));
 }
 
-function bottom({ bottom: { width, thickness, top, ease }, channel, sheet }: SectionShape, view: SectionView, naming: Naming): Group {
+function bottom({ bottom: { width, thickness, top, ease, aside }, channel, sheet }: SectionShape, view: SectionView, naming: Naming): Group {
     const half = width / 2;
     const eased = Math.min(ease, thickness, half);
     const corners: readonly Point[] = [
         [-half + eased, top], [half - eased, top], [half, top + eased], [half, top + thickness], [-half, top + thickness], [-half, top + eased],
     ];
-    const outline = corners.filter((_, i) => eased > 0 || (i !== 2 && i !== 5)).map(([x, y]) => spot(view, x, y));
+    const outline = corners.filter((_, i) => eased > 0 || (i !== 2 && i !== 5)).map(([x, y]) => spot(view, aside + x, y));
     const drawn = cutWood(sheet.has('bottom'), 'bottom', naming('bottom', 'Bottom'), outline, [outline], spot(view, width * 0.06, top + thickness + width * 0.7));
     if (channel === null || width <= channel) return drawn;
     return { ...drawn, items: [...drawn.items, polygon(outline, 'wrong')] };
@@ -103,10 +102,10 @@ export function cutWood(
 }
 
 /** Lower edges of the crossing beam, and from where they are seen: those of its sides, of a molding along them, and of a bottom that lies under them. */
-function undersides({ bottom, outerWidth, depth, molding }: SectionShape): readonly Point[] {
-    if (molding) return [[outerWidth / 2 + molding.beyond, molding.foot], [outerWidth / 2 + molding.beyond, molding.top]];
-    if (bottom.place !== 'under-sides') return [[outerWidth / 2, depth]];
-    return [[Math.max(outerWidth, bottom.width) / 2, depth], [Math.max(outerWidth, bottom.width) / 2, bottom.top]];
+function undersides(shape: SectionShape, side: Hand): readonly Point[] {
+    const { bottom, depth, molding } = shape, face = faceAt(shape, side), edge = Math.max(face, bottom.width / 2 + side * bottom.aside);
+    if (molding) return [[face + molding.beyond, molding.foot], [face + molding.beyond, molding.top]];
+    return bottom.place === 'under-sides' ? [[edge, depth], [edge, bottom.top]] : [[face, depth]];
 }
 
 /** Edges seen beyond the cut: of the crossing beam and its trim, and of the band. */
@@ -115,10 +114,10 @@ export function beyond(shape: SectionShape, view: SectionView, edges: { readonly
     for (const side of [-1, 1] as const) {
         const end = side < 0 ? view.left : view.right;
         const from = (x: number, y: number) => polyline([spot(view, side * x, y), [end, down(view, y)]], 'beyond');
-        if (shape.trim !== null) lines.push(from(shape.outerWidth / 2 + shape.trim.thickness, shape.trim.height));
-        if (edges.crossed) lines.push(...undersides(shape).map(([x, y]) => from(x, y)));
+        if (shape.trim !== null) lines.push(from(faceAt(shape, side) + shape.trim.thickness, shape.trim.height));
+        if (edges.crossed) lines.push(...undersides(shape, side).map(([x, y]) => from(x, y)));
         if (edges.bandEdge !== null && edges.bandEdge > 0) {
-            const past = edges.bandEdge > shape.depth ? 0 : shape.outerWidth / 2;
+            const past = edges.bandEdge > shape.depth ? 0 : faceAt(shape, side);
             lines.push(polyline([[across(view, side * past), down(view, edges.bandEdge)], [end, down(view, edges.bandEdge)]], 'beyond'));
         }
     }

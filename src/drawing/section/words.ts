@@ -5,7 +5,8 @@ import type { Ticks } from '../../quantity/ticks.ts';
 import { sizeWithUnit } from '../figures.ts';
 import type { SectionContext } from './context.ts';
 import type { PartNote } from './notes.ts';
-import type { SectionShape } from './shape.ts';
+import { listed } from '../../plain/words.ts';
+import { faceAt, sideAt, type Hand, type SectionShape } from './shape.ts';
 import { down, spot, type SectionView } from './view.ts';
 
 /** What the sheet says of each part beside its picture, and where its leader points. */
@@ -16,14 +17,14 @@ export function partNotes(
     const every = (ticks: Ticks) => `every ${f(ticks)}`;
     const by = (a: Ticks, b: Ticks) => `${f(a)} × ${f(b)}`;
     const { profile } = section;
-    const { innerWidth, outerWidth, depth, side, blocking, bottom, cleat, spacer, trim, molding } = shape;
+    const { innerWidth, outerWidth, depth, side, other, blocking, bottom, cleat, spacer, trim, molding } = shape;
     const inside: PartNote[] = [];
     const beside: PartNote[] = [];
 
     if (shape.isSolid) return {
         inside: [], beside: [
             ...ceilingNotes(context, view, shape.panel, f),
-            ...trim ? [{ id: 'trim', name: 'Ceiling trim', words: [`${trimWords(trim, profile, f)}, ${profile.trim?.corners.value ?? 'mitered'}${stockWords(profile.trim?.stock)}`, ...nailWords(profile.trim?.nails, f)], spots: [spot(view, outerWidth / 2 + trim.thickness * 0.55, trim.height * 0.62)] }] : [],
+            ...trim ? [{ id: 'trim', name: 'Ceiling trim', words: [`${trimWords(trim, profile, f)}, ${profile.trim?.corners.value ?? 'mitered'}${stockWords(profile.trim?.stock)}`, ...nailWords(profile.trim?.nails, f)], spots: [spot(view, faceAt(shape, 1) + trim.thickness * 0.55, trim.height * 0.62)] }] : [],
             { id: 'timber', name: 'Timber', words: [`${by(outerWidth, depth)}${stockWords(profile.solid?.stock)}`, 'in one piece, against the ceiling'], spots: [spot(view, outerWidth * 0.25, depth * 0.6)] },
         ],
     };
@@ -61,30 +62,35 @@ export function partNotes(
     }
 
     beside.push(...ceilingNotes(context, view, shape.panel, f));
+    const hidden = Math.max(side.top, other?.top ?? side.top);
     if (trim) {
         beside.push({
             id: 'trim', name: 'Ceiling trim',
-            words: [`${trimWords(trim, profile, f)}, ${profile.trim?.corners.value ?? 'mitered'}${stockWords(profile.trim?.stock)}`, ...nailWords(profile.trim?.nails, f), side.top > 0 ? `hides the ${f(side.top)} above the side` : 'against the ceiling'],
-            spots: [spot(view, outerWidth / 2 + trim.thickness * 0.55, trim.height * 0.62)],
+            words: [`${trimWords(trim, profile, f)}, ${profile.trim?.corners.value ?? 'mitered'}${stockWords(profile.trim?.stock)}`, ...nailWords(profile.trim?.nails, f), hidden > 0 ? `hides the ${f(hidden)} above the ${hidden > side.top ? 'other side' : 'side'}` : 'against the ceiling'],
+            spots: [spot(view, faceAt(shape, 1) + trim.thickness * 0.55, trim.height * 0.62)],
         });
     }
-    beside.push({
-        id: 'side', name: 'Side',
-        words: [`${by(side.thickness, side.height)}, held down ${f(side.top)}${stockWords(profile.sides?.stock)}`, ...nailWords(profile.sides?.nails, f)],
-        spots: [spot(view, outerWidth / 2 - side.thickness * 0.4, side.top + side.height * 0.36)],
-    });
+    const sideNote = (id: string, name: string, hand: Hand, sides: Profile['sides'], also: readonly string[]): PartNote => {
+        const { thickness, height, top } = sideAt(shape, hand);
+        return {
+            id, name, words: [`${by(thickness, height)}, held down ${f(top)}${stockWords(sides?.stock)}`, ...nailWords(sides?.nails, f), ...also],
+            spots: [spot(view, hand * (faceAt(shape, hand) - thickness * 0.4), top + height * 0.36)],
+        };
+    };
+    if (other) beside.push(sideNote('other-side', 'Other side', 1, profile.otherSide, otherSideWords(context)));
+    beside.push(sideNote('side', 'Side', other ? -1 : 1, profile.sides, []));
     const proud = bottom.top + bottom.thickness - depth;
     beside.push({
         id: 'bottom', name: 'Bottom',
         words: [
             `${by(bottom.thickness, bottom.width)}${stockWords(profile.bottom?.stock)}`,
-            ...bottom.place === 'under-sides' ? [underSides(shape, f)] : bottom.place === 'in-rabbets' ? [`let ${f(side.rabbet?.width.ticks ?? 0)} into each side${proud === 0 ? ', flush with them' : ''}`] : [],
+            ...bottom.place === 'under-sides' ? [underSides(shape, f)] : bottom.place === 'in-rabbets' ? [`let ${letIn(shape, f)}${proud === 0 ? ', flush with them' : ''}`] : [],
             ...bottom.place !== 'between-sides' && proud === 0 ? [] : [proud === 0 ? `${cleat ? 'up against the cleats' : 'between the sides'}, flush with ${cleat ? 'the sides' : 'them'}` : `ends ${f(Math.abs(proud))} ${proud > 0 ? 'below' : 'above'} the sides’ lower edge`],
             ...(shape.channel !== null && bottom.width > shape.channel ? [`does not go in: ${f(bottom.width - shape.channel)} too wide`] : []),
             ...(bottom.ease > 0 ? [`back edges eased ${f(bottom.ease)}`] : []),
             ...(profile.bottom?.biscuits ? [`${profile.bottom.biscuits.value.count} × ${profile.bottom.biscuits.value.size} biscuit${profile.bottom.biscuits.value.count === 1 ? '' : 's'} in each butt joint`] : []),
         ],
-        spots: [spot(view, bottom.width * 0.33, bottom.top + bottom.thickness * 0.55)],
+        spots: [spot(view, bottom.aside + bottom.width * 0.33, bottom.top + bottom.thickness * 0.55)],
     });
     if (molding && profile.under) {
         const isUnder = profile.under.place.value === 'under-beam', [out, high] = [molding.inside + molding.beyond, molding.foot - molding.top];
@@ -95,19 +101,22 @@ export function partNotes(
                 isUnder ? molding.beyond === 0 ? 'under the beam, flush with the faces' : `under the beam, ${f(molding.beyond)} beyond each face` : 'against the sides, level with their lower edge',
                 ...nailWords(profile.under.nails, f),
             ],
-            spots: [spot(view, outerWidth / 2 + molding.beyond * 0.5, molding.top + high * 0.5)],
+            spots: [spot(view, faceAt(shape, 1) + molding.beyond * 0.5, molding.top + high * 0.5)],
         });
     }
-    if (side.rabbet && bottom.place !== 'in-rabbets') {
-        const { width, height, edge, face } = side.rabbet;
+    const hands: readonly Hand[] = other ? [1, -1] : [1];
+    for (const hand of bottom.place === 'in-rabbets' ? [] : hands) {
+        const { rabbet, top } = sideAt(shape, hand);
+        if (!rabbet) continue;
+        const { width, height, edge, face } = rabbet;
         const lower = edge === 'lower', back = face === 'back';
         beside.push({
-            id: 'rabbet', name: lower && back ? 'Groove' : 'Rabbet',
+            id: other && hand > 0 ? 'other-rabbet' : 'rabbet', name: `${lower && back ? 'Groove' : 'Rabbet'}${other && hand > 0 ? ', other side' : ''}`,
             words: [`${f(width.ticks)} wide × ${f(height.ticks)} high, rabbet on the ${edge} ${face} edge`, profile.sides?.corners.value === 'mitered' ? 'turns the corner: sides are mitered' : 'stops where the sides butt'],
             spots: [spot(
                 view,
-                back ? innerWidth / 2 + width.ticks / 2 : outerWidth / 2 - width.ticks / 2,
-                lower ? depth - height.ticks / 2 : side.top + height.ticks / 2,
+                hand * (back ? innerWidth / 2 + width.ticks / 2 : faceAt(shape, hand) - width.ticks / 2),
+                lower ? depth - height.ticks / 2 : top + height.ticks / 2,
             )],
         });
     }
@@ -132,6 +141,16 @@ export function ceilingNotes({ covering }: Pick<SectionContext, 'covering'>, vie
 export function trimWords({ thickness, height, leans }: NonNullable<SectionShape['trim']>, { trim }: Profile, f: (ticks: Ticks) => string): string {
     if (leans === undefined || !trim?.spring) return `${f(thickness)} × ${f(height)}`;
     return `crown, spring ${trim.spring.value}°, ${f(thickness)} out and ${f(height)} down`;
+}
+
+/** On which flanks the lines have it. */
+function otherSideWords({ otherSides }: Pick<SectionContext, 'otherSides'>): readonly string[] {
+    return otherSides === undefined || otherSides.length === 0 ? [] : [`on the ${listed(otherSides)}`];
+}
+
+function letIn({ side, other }: SectionShape, f: (ticks: Ticks) => string): string {
+    const [own, theirs] = [side, other ?? side].map(({ rabbet }) => rabbet?.width.ticks ?? 0) as [Ticks, Ticks];
+    return own === theirs ? `${f(own)} into each side` : `${f(own)} into the side and ${f(theirs)} into the other side`;
 }
 
 function underSides({ bottom, outerWidth }: SectionShape, f: (ticks: Ticks) => string): string {

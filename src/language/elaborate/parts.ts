@@ -6,16 +6,16 @@ import type { Reading } from './reading.ts';
  * The parts of a beam. A part in which something that shapes it is said and cannot be known is unknown as a whole:
  * its default, or the stock's full width, would be a wrong number. Fasteners and the like may be missing from a part.
  */
-export function readParts(profile: Reading, home: ast.Profile): Pick<Profile, 'blocking' | 'spacers' | 'sides' | 'cleats' | 'bottom' | 'trim' | 'under' | 'solid' | 'wraps' | 'back'> {
+export function readParts(profile: Reading, home: ast.Profile): Pick<Profile, 'blocking' | 'spacers' | 'sides' | 'otherSide' | 'cleats' | 'bottom' | 'trim' | 'under' | 'solid' | 'wraps' | 'back'> {
     const part = <T>(name: string, read: (part: Reading, home: ast.Profile) => T | undefined): T | undefined => {
         const inner = profile.inner(name);
         return inner && read(inner, home);
     };
     const solid = part('solid', readBoard);
     if (solid) return { solid, trim: part('trim', readTrim), back: part('back', readBack) };
-    const sides = part('sides', readSides), bottom = part('bottom', readBottom);
+    const bottom = part('bottom', readBottom), { sides, otherSide } = sidesOf(profile, bottom, home);
     return {
-        blocking: part('blocking', readBlocking), spacers: part('spacers', readSpacers), sides: sides && withRabbetFor(bottom, sides),
+        blocking: part('blocking', readBlocking), spacers: part('spacers', readSpacers), sides, ...otherSide && { otherSide },
         cleats: part('cleats', readCleats), bottom, trim: part('trim', readTrim), under: part('under', readUnder), wraps: wrapsOf(profile), back: part('back', readBack),
     };
 }
@@ -27,6 +27,15 @@ function wrapsOf(profile: Reading): Profile['wraps'] {
 
 function readBack(part: Reading, home: ast.Profile): Profile['back'] {
     return { ...part.place(home), thickness: part.measure('thickness') };
+}
+
+/** Where the other side is said and cannot be known, neither are known: taken for alike they would make a wrong beam. */
+function sidesOf(profile: Reading, bottom: Bottom | undefined, home: ast.Profile): Pick<Profile, 'sides' | 'otherSide'> {
+    const [own, other] = ['sides', 'other-side'].map(name => profile.inner(name));
+    const read = own && readSides(own, home), sides = read && withRabbetFor(bottom, read);
+    if (!other) return profile.lost('other-side', undefined) ? {} : { sides };
+    const otherSide = readOtherSide(other, sides, home);
+    return otherSide ? { sides, otherSide } : {};
 }
 
 /** A bottom that is let into the sides so far wants a rabbet there, as high as it is thick: where nobody says one, it is that. */
@@ -60,6 +69,16 @@ function readSides(part: Reading, home: ast.Profile): Sides | undefined {
     const board = readBoard(part, home), heldDown = part.measure('held-down'), rabbet = rabbetOf(part);
     const corners = part.word<Sides['corners']['value']>('corners'), past = part.word<Direction>('corners', 'past'), nails = part.fasteners('nails');
     return board && heldDown && corners && !part.lost('rabbet', rabbet) ? { ...board, heldDown, rabbet, corners, past, nails } : undefined;
+}
+
+function readOtherSide(part: Reading, sides: Sides | undefined, home: ast.Profile): Sides | undefined {
+    const board = readBoard(part, home), rabbet = rabbetOf(part), nails = part.fasteners('nails');
+    if (!sides || !board || part.lost('rabbet', rabbet)) return undefined;
+    const { rip, ripWith } = board.rip ? board : sides;
+    return {
+        ...sides, ...board, stock: part.lost('stock', board.stock) ? undefined : board.stock ?? sides.stock, rip, ripWith,
+        rabbet: rabbet ?? sides.rabbet, nails: part.lost('nails', nails) ? undefined : nails ?? sides.nails,
+    };
 }
 
 function rabbetOf(part: Reading): Sides['rabbet'] {

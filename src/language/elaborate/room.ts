@@ -1,5 +1,5 @@
 import { AstUtils, type CstNode, type LangiumDocument } from 'langium';
-import { type CutBoard, type CrossingSpec, type CutName, type LineSpec, type MeasuredBoard, type Room } from '../../job/model.ts';
+import { type CutBoard, type CrossingSpec, type CutName, type LineSpec, type MeasuredBoard, type Room, type Side } from '../../job/model.ts';
 import { outlineOf } from '../../job/outline.ts';
 import * as ast from '../generated/ast.ts';
 import { hasBroken, isBroken } from '../types/broken.ts';
@@ -124,7 +124,7 @@ function lineOf(thing: ast.Fixture, room: Reading, reader: RoomReader): LineSpec
     const direct = ownLine(room, thing, saidAnew(room.block, thing) ?? thing, reader)?.profile('value');
     const by = line.lengths('at')[0], from = line.text('at', 'from');
     return {
-        name: thing.name, at: sourceOfProperty(thing, 'name'), beams: line.profile('beams') ?? direct, heldDown: line.measure('held-down'),
+        name: thing.name, at: sourceOfProperty(thing, 'name'), beams: line.profile('beams') ?? direct, heldDown: line.measure('held-down'), otherSide: line.word<Side>('other-side'),
         splices: splicesOf(line), splicing: line.word('splices'), ...by && { place: { by, ...from && { from } } },
         from: line.text('from'), until: line.text('until'), meets: line.word('meets'),
     };

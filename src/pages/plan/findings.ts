@@ -1,8 +1,8 @@
 import { type PlanView, toX, toY } from '../../drawing/plan/view.ts';
 import type { Finding, Severity } from '../../findings/finding.ts';
 import type { Profile } from '../../job/model.ts';
-import type { Range, Source } from '../../provenance/source.ts';
-import type { Part } from '../../takeoff/model.ts';
+import { sameSource, type Range, type Source } from '../../provenance/source.ts';
+import type { Part, Piece } from '../../takeoff/model.ts';
 import type { RoomOnPage } from '../page.ts';
 import type { Sources } from '../shared/sources.ts';
 
@@ -52,12 +52,13 @@ function partsSaidAt(place: Source, { ceiling, takeOff, layout: { room } }: Room
         const part = BLOCKS.find(([block]) => within(place, profile[block]?.body));
         if (!part) continue;
         const lines = new Set(ceiling.lines.filter(line => line.section.profile === profile).map(line => line.name));
-        return takeOff.pieces.filter(piece => piece.part === part[1] && (piece.line === null || lines.has(piece.line))).map(({ id }) => id);
+        const isOf = ({ part: of, source }: Piece): boolean => of === part[1] && (of !== 'side' || profile.otherSide === undefined || sameSource(source, profile[part[0]]!.at));
+        return takeOff.pieces.filter(piece => isOf(piece) && (piece.line === null || lines.has(piece.line))).map(({ id }) => id);
     }
     return [];
 }
-type Block = 'blocking' | 'spacers' | 'sides' | 'cleats' | 'bottom' | 'under' | 'solid' | 'trim' & keyof Profile;
-const BLOCKS: readonly (readonly [Block, Part])[] = [['blocking', 'blocking'], ['spacers', 'spacer'], ['sides', 'side'], ['cleats', 'cleat'], ['bottom', 'bottom'], ['under', 'molding'], ['solid', 'timber'], ['trim', 'trim']];
+type Block = 'blocking' | 'spacers' | 'sides' | 'otherSide' | 'cleats' | 'bottom' | 'under' | 'solid' | 'trim' & keyof Profile;
+const BLOCKS: readonly (readonly [Block, Part])[] = [['blocking', 'blocking'], ['spacers', 'spacer'], ['sides', 'side'], ['otherSide', 'side'], ['cleats', 'cleat'], ['bottom', 'bottom'], ['under', 'molding'], ['solid', 'timber'], ['trim', 'trim']];
 
 /** In the statement whose name stands at `name`, as far as that is on its line. */
 function onLineOf({ uri, range }: Source, name: Source): boolean {

@@ -1,4 +1,5 @@
 import { aroundWords } from '../../ceiling/around-words.ts';
+import { flanksOf } from '../../ceiling/flanks.ts';
 import { isFullGrid } from '../../ceiling/coffer-size.ts';
 import type { Ceiling } from '../../ceiling/model.ts';
 import { printLength } from '../../quantity/print-length.ts';
@@ -11,7 +12,7 @@ import { counted, listed } from '../../plain/words.ts';
  */
 function woodWords({ lines }: Ceiling): string {
     const of = (part: 'sides' | 'bottom'): string[] | undefined => {
-        const species = lines.map(line => line.section.profile[part]?.stock?.value.species?.value);
+        const species = lines.flatMap(line => flanksOf(line.section)).map(({ profile }) => profile[part]?.stock?.value.species?.value);
         return species.some(one => one === undefined) ? undefined : [...new Set(species.map(one => NAMES[one!] ?? one!.replaceAll('-', ' ')))].sort();
     };
     const sides = of('sides'), bottoms = of('bottom');

@@ -1,4 +1,5 @@
 import { placeAlong, unitOf } from '../../ceiling/along.ts';
+import { reachAt } from '../../ceiling/flanks.ts';
 import type { Band, Ceiling, HalfBeam, Line } from '../../ceiling/model.ts';
 import type { Fixture } from '../../job/model.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
@@ -25,8 +26,8 @@ export function footOf({ on }: Hit): Ticks {
 export function hits({ x, y }: Placed, reach: Ticks, { lines, walls, around }: Ceiling): Hit[] {
     const found: Hit[] = [];
     for (const line of lines) {
-        const { spot } = line, u = unitOf(line), half = (line.high - line.low) / 2;
-        const along = placeAlong(line, { x, y }), aside = (x - spot.x) * u.y - (y - spot.y) * u.x;
+        const { spot } = line, u = unitOf(line);
+        const along = placeAlong(line, { x, y }), aside = (x - spot.x) * u.y - (y - spot.y) * u.x, half = reachAt(line, aside > 0 ? 'left' : 'right');
         if (Math.abs(aside) >= half + reach || along < line.start || along > line.end) continue;
         // back to the west or north, or on to the east or south
         const isBack = (line.runs === 'north-south' ? aside : 0 - aside) <= 0, by = half + reach - Math.abs(aside);

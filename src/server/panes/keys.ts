@@ -10,7 +10,7 @@ import { gridKeys } from './grid-keys.ts';
 import { nodeAt } from './node-at.ts';
 
 /** The words of a profile's blocks, and of the grid's, with the pieces they make. */
-const PARTS: Readonly<Record<string, Part>> = { ...Object.fromEntries(PARTS_OF_BEAM.map(part => [BLOCK_OF[part], part])), perimeter: 'band' };
+const PARTS: Readonly<Record<string, Part>> = { ...Object.fromEntries(PARTS_OF_BEAM.map(part => [BLOCK_OF[part], part])), 'other-side': 'side', perimeter: 'band' };
 
 /**
  * The parts of a room's ceiling that a place in a text speaks of, by the keys that pages give them: ids of pieces, `line.B`,

@@ -37,6 +37,22 @@ test.each([
 });
 
 test.each([
+    ['rabbet 1/4" x 1/0" on lower-back', 'a value that has none'], ['rip lost - 1"', 'a name that leads nowhere'], ['rip 5" +', 'half of a sum'], ['rab 1/4" x 1/4" on lower-back', 'a word half typed'],
+])('with an other side of %s neither of the sides is known: %s', async text => {
+    const profile = await profileWith('other-side', text);
+    expect([profile.sides, profile.otherSide]).toEqual([undefined, undefined]);
+});
+
+test('an other side has what it says, and all else from the sides', async () => {
+    const profile = await profileWith('other-side', 'rip 5"; nails 16 ga x 2" every 6"');
+    expect(profile.otherSide).toMatchObject({ rip: { value: { ticks: inches('5') } }, nails: { value: { gauge: 16 } }, heldDown: { said: false }, corners: { value: 'mitered' } });
+    expect(profile.otherSide!.stock!.value).toBe(profile.sides!.stock!.value);
+    expect(profile.sides).toMatchObject({ rip: undefined, nails: undefined });
+    expect(await profileWith('other-side', 'stock lost')).toMatchObject({ otherSide: { stock: undefined } });
+    expect(await profileWith('other-side', 'nails 16 ga x')).toMatchObject({ otherSide: { nails: undefined } });
+});
+
+test.each([
     ['sides', 'stock wood; nails 16 ga x', 'nails'],
     ['bottom', 'stock wood; biscuits 2 x 20', 'biscuits'],
     ['bottom', 'stock wood; ease 1 1/2', 'ease'],

@@ -213,6 +213,31 @@ length(J, 'bottom-A-2', c - 1); length(J, 'bottom-A-1', c - .5); length(J, 'bott
 # lapped: 6" bottoms let 1/4 into the sides of a channel of 5 1/2, so no play
 J = 'lapped'
 length(J, 'bottom-A-2', c + 2 * (.75 - .25)); length(J, 'bottom-A-1', c + .5)
+# unlike sides: 3/4 on one flank, 1 on the other: the east of 1, the west of 2, the south of A. A beam is 5 1/2 + 3/4 + 1 wide
+J = 'unlike'
+wo = 5.5 + .75 + 1
+cu, du = (174 - 1.5 - 2 * wo) / 3, (146 - 1.5 - wo) / 2
+x1, x2, yA = .75 + cu + .75 + 2.75, .75 + 2 * cu + wo + 1 + 2.75, .75 + du + .75 + 2.75
+north, west, south, east = band((0, 0), E), band((0, 146), (0, -1)), band((174, 146), (-1, 0)), band((174, 0), S)
+one, one_oak, two, two_oak, A, A_oak = (line(spot, way, side=t) for spot, way in (((x1, 0), S), ((x2, 0), S), ((0, yA), E)) for t in (.75, 1))
+side(J, 'side-A-2-north', A, 'L', (two_oak, 'R', 'miter'), (one_oak, 'L', 'miter'))
+side(J, 'side-A-2-south', A_oak, 'R', (one_oak, 'L', 'miter'), (two_oak, 'R', 'miter'))
+side(J, 'side-A-1-north', A, 'L', (one, 'R', 'miter'), (west, 'R', 'dies'))
+side(J, 'side-A-3-south', A_oak, 'R', (two, 'L', 'miter'), (east, 'R', 'dies'))
+side(J, 'side-1-1-west', one, 'R', (north, 'R', 'dies'), (A, 'L', 'miter'))
+side(J, 'side-1-2-east', one_oak, 'L', (south, 'R', 'dies'), (A_oak, 'R', 'miter'))
+side(J, 'side-2-2-west', two_oak, 'R', (A_oak, 'R', 'miter'), (south, 'R', 'dies'))
+length(J, 'bottom-1', 146 - 1.5); length(J, 'bottom-A-1', cu + .75); length(J, 'bottom-A-2', cu + 2); length(J, 'bottom-A-3', cu + .75)
+length(J, 'blocking-A-2', cu + 2 - 1 / 16)
+# the same sides over a bottom of 8 1/4, 1/2 beyond each; line 2 stops at A, and 1 and 2 have oak on the east
+J = 'unlike-capped'
+x2 = .75 + 2 * cu + wo + .75 + 2.75
+two, two_oak = line((x2, 0), S), line((x2, 0), S, side=1)
+side(J, 'side-2-1-west', two, 'R', (north, 'R', 'dies'), (A, 'L', 'miter'))
+side(J, 'side-2-1-east', two_oak, 'L', (A, 'L', 'miter'), (north, 'R', 'dies'))
+side(J, 'side-A-2-north', A, 'L', (two, 'R', 'miter'), (one_oak, 'L', 'miter'))
+side(J, 'side-A-2-south', A_oak, 'R', (one_oak, 'L', 'miter'), (east, 'R', 'dies'))
+length(J, 'bottom-A', 174 - 1.5); length(J, 'bottom-2-1', du - .5); length(J, 'bottom-1-2', du - .5)
 # bench-made: inside 5 1/2 as the bottom wants, blocking 5 3/8; blocking in between less 1/16 in all
 J = 'bench-made'
 length(J, 'bottom-A-2', c + 1.5); length(J, 'blocking-A-2', c + 1.5 + .125 - 1 / 16); length(J, 'blocking-A-1', c + .75 + .0625 - 1 / 16)
