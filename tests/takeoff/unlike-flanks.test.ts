@@ -9,9 +9,9 @@ import { layoutsOf } from '../support/layouts-of.ts';
 import { PLAIN_BEAM } from '../support/plain-beam.ts';
 
 /**
- * Beams with another side on one flank, by hand. 5 1/2" inside, 3/4" and 1" of sides: 7 1/4" wide; 1/4" held down and 7 1/4" of side: 7 1/2" deep. The
- * other side is 7 1/8" high, so it is held down 3/8". In 16' x 12' without anything along the walls two lines and one leave coffers of (192 - 14 1/2) / 3 = 59 1/6" by
- * (144 - 7 1/4) / 2 = 68 3/8". Common practice, no source.
+ * Beams with another side on one flank, by hand. 5 1/2" inside, 3/4" and 1" of sides: 7 1/4" wide; 1/4" held down and 7 1/4" of side: 7 1/2" deep.
+ * The other side is 7 1/8" high, so it is held down 3/8". In 16' x 12' without anything along the walls two lines and one leave coffers of
+ * (192 - 14 1/2) / 3 = 59 1/6" by (144 - 7 1/4) / 2 = 68 3/8". Common practice, no source.
  */
 const TEXT = `${PLAIN_BEAM}
 stock thick { thickness 1"; width 7 1/8"; lengths 16' }
