@@ -1,0 +1,111 @@
+import { runsOf } from '../../arrangement/arrange.ts';
+import { linesOfCrossing } from '../../ceiling/coffers.ts';
+import { layOut } from '../../ceiling/layout.ts';
+import { longestPiece } from '../../ceiling/longest.ts';
+import type { Ceiling } from '../../ceiling/model.ts';
+import { arrangedOf, meetingsIn } from '../../ceiling/plan.ts';
+import type { CrossingSpec, Direction, Room } from '../../job/model.ts';
+import { takeOffOf } from '../../takeoff/take-off.ts';
+import { bottomRuns, type BottomOrder } from './bottoms.ts';
+import { waitingRing } from './first-piece.ts';
+import { leastClosing } from './least.ts';
+import { closingPieces } from './pieces.ts';
+import { stickOut } from './stick-out.ts';
+import { webOf } from './web-of.ts';
+import { judge, type Web, type Which } from './web.ts';
+
+/** The lines of a ceiling, and where which of two runs through. */
+export function webOfCeiling(ceiling: Ceiling, { band = 'last' }: BottomOrder = {}): Web {
+    const bottoms = new Map(ceiling.lines.map(line => [line.name, line.section.profile.bottom]));
+    return webOf(runsOf(meetingsIn(ceiling)), arrangedOf(ceiling).exact.pieces, {
+        stickOut: line => { const said = bottoms.get(line)?.biscuits?.value; return said && said.count > 0 ? stickOut(said.size) : 0; },
+        roomBehind: ({ meets, angle }) => {
+            const own = band === 'first' ? undefined : ceiling.around[meets];
+            return own?.kind === 'band' ? own.thickness.ticks / Math.cos(angle * Math.PI / 180) : 0;
+        },
+        press: line => bottoms.get(line)?.press?.value ?? 0,
+    });
+}
+
+/** A crossing that is turned: by its name in the text, with the line that is to run through. */
+export interface Turned { readonly crossing: string; readonly lines: readonly [string, string]; readonly through: string; readonly spec?: CrossingSpec }
+
+/** What may be said of the room so that fewer bottoms are closing pieces. */
+export interface BestThrough {
+    /** As it is said: null where it has no first piece. */
+    readonly now: number | null;
+    /** The least that any choice leaves, and the crossings to turn for it; none where it is as said. */
+    readonly least: number; readonly turned: readonly Turned[];
+    /** No choice leaves fewer; else none leaves fewer than `atLeast`. */
+    readonly proved: boolean; readonly atLeast: number;
+    /** The room with them turned, laid out; undefined where it cannot be, so that the choice is not to be offered. */
+    readonly as?: Ceiling;
+    /** The whole room with the other direction through, and nothing said of crossings, where that leaves fewer than now. */
+    readonly otherWay?: { readonly through: Direction; readonly closing: number; readonly as: Ceiling };
+}
+
+/**
+ * Which line runs through at each crossing so that fewest bottoms are closing pieces; see least.ts. At tees the bar runs through, or what is said
+ * there, unless without turning one there is no first piece. Undefined where the text does not say enough, and of a ceiling without biscuits.
+ * Splices are not counted, since they follow from what runs through; `as` has them.
+ */
+export function bestThrough(ceiling: Ceiling, order: BottomOrder = {}): BestThrough | undefined {
+    const web = webOfCeiling(ceiling, order);
+    if (!web.strands.some(({ biscuits }) => biscuits) || web.meetings.length === 0) return undefined;
+    const least = leastClosing(web) ?? leastClosing(web, { tees: 'free' });
+    if (!least) return undefined;
+    const { room, crossings } = ceiling;
+    const turned = web.meetings.flatMap(({ of, now }, m): Turned[] => {
+        if (least.throughs[m] === now) return [];
+        const lines = [web.strands[of[0]]!.name, web.strands[of[1]]!.name] as const, isOf = sameTwo(lines);
+        const spec = room.crossings.find(({ name }) => isOf(linesOfCrossing(name, ceiling.lines)));
+        return [{ crossing: spec?.name ?? crossings.find(({ ns, ew }) => isOf([ns, ew]))?.name ?? lines.join('-'), lines, through: lines[least.throughs[m]!]!, ...spec && { spec } }];
+    });
+    const runs = bottomRuns(ceiling, takeOffOf(ceiling), order), now = waitingRing(runs) ? null : closingCount(ceiling, order);
+    const as = turned.length > 0 && (now === null || least.closing < now) ? soundly({ ...room, crossings: withTurned(room.crossings, turned) }) : undefined;
+    const other = room.grid?.through && now !== null ? otherWay(ceiling, web, now, order) : undefined;
+    return { now, least: least.closing, turned, proved: least.proved, atLeast: least.atLeast, ...as && { as }, ...other && { otherWay: other } };
+}
+
+/** Without those that only a splice makes. */
+export function closingCount(ceiling: Ceiling, order: BottomOrder = {}): number {
+    return closingPieces(ceiling, order).filter(({ onlySplice }) => !onlySplice).length;
+}
+
+function sameTwo([a, b]: readonly [string, string]): (both: readonly [{ readonly name: string }, { readonly name: string }] | undefined) => boolean {
+    return both => both !== undefined && both.every(({ name }) => name === a || name === b);
+}
+
+function withTurned(crossings: readonly CrossingSpec[], turned: readonly Turned[]): CrossingSpec[] {
+    const said = new Map(turned.flatMap(({ spec, through }) => (spec ? [[spec, through] as const] : [])));
+    const kept = crossings.map((spec): CrossingSpec => {
+        const through = said.get(spec);
+        return through === undefined ? spec : { ...spec, through: { value: through, at: spec.through?.at ?? spec.at, said: true } };
+    });
+    const added = turned.filter(({ spec }) => !spec).map(({ crossing, through }): CrossingSpec => ({ name: crossing, at: NOWHERE, through: { value: through, at: NOWHERE, said: true } }));
+    return [...kept, ...added];
+}
+/** Of what nobody has said yet. */
+const NOWHERE = { uri: '', range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } } };
+
+/** Laid out under a name of its own, so that what is kept of the room stays; nothing where that brings a trouble, or a piece no board is long enough for. */
+function soundly(room: Room): Ceiling | undefined {
+    const { ceiling, troubles } = layOut({ ...room, at: { ...room.at, uri: `${room.at.uri}#otherwise` } });
+    if (!ceiling || troubles.length > 0) return undefined;
+    const { pieces } = takeOffOf(ceiling);
+    return pieces.every(({ part, overall, stock }) => part !== 'bottom' && part !== 'blocking' || overall <= longestPiece(stock, room.job)) ? ceiling : undefined;
+}
+
+/** Where nobody says anything of single crossings: all of them turned at once, by one word. */
+function otherWay(ceiling: Ceiling, web: Web, now: number, order: BottomOrder): BestThrough['otherWay'] {
+    const { room } = ceiling, runs = new Map(ceiling.lines.map(line => [line.name, line.runs])), grid = room.grid!, { value } = grid.through!;
+    if (room.crossings.length > 0) return undefined;
+    const through: Direction = value === 'north-south' ? 'east-west' : 'north-south';
+    const turned = web.meetings.map(({ kind, of, now: said }): Which => {
+        const [a, b] = of.map(i => runs.get(web.strands[i]!.name));
+        return kind === 'tee' || a === b ? said : a === through ? 0 : 1;
+    });
+    const { closing, cycle } = judge(web, turned);
+    const as = !cycle && closing < now ? soundly({ ...room, grid: { ...grid, through: { ...grid.through!, value: through } } }) : undefined;
+    return as && { through, closing: closingCount(as, order), as };
+}
