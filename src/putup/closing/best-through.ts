@@ -82,7 +82,8 @@ function withTurned(crossings: readonly CrossingSpec[], turned: readonly Turned[
         const through = said.get(spec);
         return through === undefined ? spec : { ...spec, through: { value: through, at: spec.through?.at ?? spec.at, said: true } };
     });
-    const added = turned.filter(({ spec }) => !spec).map(({ crossing, through }): CrossingSpec => ({ name: crossing, at: NOWHERE, through: { value: through, at: NOWHERE, said: true } }));
+    const added = turned.filter(({ spec }) => !spec)
+        .map(({ crossing, through }): CrossingSpec => ({ name: crossing, at: NOWHERE, through: { value: through, at: NOWHERE, said: true } }));
     return [...kept, ...added];
 }
 /** Of what nobody has said yet. */

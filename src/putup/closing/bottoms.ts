@@ -10,7 +10,10 @@ import { stickOut } from './stick-out.ts';
 
 /** What the order of the work decides for the bottoms. */
 export interface BottomOrder {
-    /** Whether the band is up before the bottoms; until it is, there is room behind an end that dies into it. Undefined: it goes up last, common practice, no source. */
+    /**
+     * Whether the band is up before the bottoms; until it is, there is room behind an end that dies into it. Undefined: it goes up last,
+     * common practice, no source.
+     */
     readonly band?: 'first' | 'last';
 }
 
@@ -28,7 +31,10 @@ export interface Bottom {
     readonly biscuits: Biscuits | null;
 }
 export interface BottomEnd {
-    /** `butt`: against the edge of one that runs through; `splice`: against the next piece of its own run. `free`: nothing is there yet that stops it; `tight`: something is. */
+    /**
+     * `butt`: against the edge of one that runs through; `splice`: against the next piece of its own run. `free`: nothing is there yet that
+     * stops it; `tight`: something is.
+     */
     readonly kind: 'butt' | 'splice' | 'free' | 'tight';
     /** The line or wall that it meets; null at a splice. */
     readonly meets: string | null;

@@ -3,8 +3,9 @@ import type { Web, Which } from './web.ts';
 
 /**
  * Choices made line by line: strands go up in an order, and at each meeting the one runs through that goes up first. So nothing goes round in a ring.
- * First come those that gain by being cut nowhere (see tally.ts), then what is cut already by one that is up, or costs nothing; only where all that is left would be cut by
- * nothing one of them is taken as it is. One choice for each that can be taken so first; without any where stems and bars wait for each other.
+ * First come those that gain by being cut nowhere (see tally.ts), then what is cut already by one that is up, or costs nothing; only where all
+ * that is left would be cut by nothing one of them is taken as it is. One choice for each that can be taken so first; none where stems and bars
+ * wait for each other.
  */
 export function lineByLine(web: Web, tally: Tally): readonly Which[][] {
     const neighbors = web.strands.map((): number[] => []), waits = web.strands.map((): number[] => []);
@@ -15,11 +16,12 @@ export function lineByLine(web: Web, tally: Tally): readonly Which[][] {
         else if (through !== null && web.strands[through === 0 ? b : a]!.biscuits) waits[through === 0 ? b : a]!.push(through === 0 ? a : b);
     });
     const first = orderFrom(undefined, web, tally, neighbors, waits);
-    const orders = [first, ...first.took.length === 0 ? [] : web.strands.flatMap((_, i) => (tally.costs[i] === 1 && i !== first.took[0] ? [orderFrom(i, web, tally, neighbors, waits)] : []))];
+    const others = first.took.length === 0 ? [] : web.strands.map((_, i) => i).filter(i => tally.costs[i] === 1 && i !== first.took[0]);
+    const orders = [first, ...others.map(i => orderFrom(i, web, tally, neighbors, waits))];
     return orders.flatMap(({ order, whole }) => {
         if (!whole) return [];
         const rank = new Map(order.map((strand, i) => [strand, i]));
-        return [web.meetings.map(({ of: [a, b], now }, m): Which => tally.decided[m] ?? (rank.get(a) === rank.get(b) ? now : rank.get(a)! < rank.get(b)! ? 0 : 1))];
+        return [web.meetings.map(({ of: [a, b] }, m): Which => tally.decided[m] ?? (rank.get(a)! < rank.get(b)! ? 0 : 1))];
     });
 }
 

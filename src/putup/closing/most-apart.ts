@@ -3,7 +3,7 @@
  * (lines of two directions always do) just as many as are told. By pairs: each pair of a largest set of pairs without a thing in common has one
  * at least that is left away (König), found with augmenting paths.
  */
-export function mostApart(things: readonly number[], ties: readonly (readonly [number, number])[]): { readonly apart: readonly number[]; readonly atMost: number } {
+export function mostApart(things: readonly number[], ties: readonly (readonly [number, number])[]): Apart {
     const tied = new Map<number, number[]>(things.map(thing => [thing, []]));
     for (const [a, b] of ties) { tied.get(a)!.push(b); tied.get(b)!.push(a); }
     const side = sidesOf(things, tied);
@@ -19,6 +19,8 @@ export function mostApart(things: readonly number[], ties: readonly (readonly [n
     const apart = things.filter(thing => (side.get(thing) === 0) === reached.has(thing));
     return { apart, atMost: apart.length };
 }
+
+interface Apart { readonly apart: readonly number[]; readonly atMost: number }
 
 /** One more pair with `start` in it, if there is a way: out by a tie, back by a pair, and out again. */
 function pairUp(start: number, tied: ReadonlyMap<number, readonly number[]>, mate: Map<number, number>): void {
@@ -57,7 +59,7 @@ function sidesOf(things: readonly number[], tied: ReadonlyMap<number, readonly n
     return side;
 }
 
-function greedily(things: readonly number[], tied: ReadonlyMap<number, readonly number[]>): { apart: readonly number[]; atMost: number } {
+function greedily(things: readonly number[], tied: ReadonlyMap<number, readonly number[]>): Apart {
     const gone = new Set<number>(), apart: number[] = [], paired = new Set<number>();
     for (const thing of [...things].sort((a, b) => tied.get(a)!.length - tied.get(b)!.length)) {
         if (gone.has(thing)) continue;

@@ -7,10 +7,10 @@ import type { Throughs, Web, Which } from './web.ts';
  *
  * A strand with biscuits whose bottom is cut k times, and which is butted at b of its ends and stands tight at t of them, has k + b + t - 1 closing
  * pieces, but for one that is neither cut nor butted anywhere: that has none, t - 1 more or less. Every crossing cuts one of its two strands, a
- * ring butts the one and makes the other stand tight, a tee butts the stem (or cuts the bar and makes the stem stand tight, one more). So the sum of k + b + t is the
- * same for all choices, and what is left to choose is which strands are cut nowhere: each of those costs 1 - t. Two that meet are never both
- * among them. And where strands hang together one of them has to be, since something goes up first, and what goes up first waits for nothing;
- * unless they hang on what runs along a wall, or one stands tight at an end, which then costs nothing.
+ * ring butts the one and makes the other stand tight, a tee butts the stem (or cuts the bar and makes the stem stand tight, one more). So the
+ * sum of k + b + t is the same for all choices, and what is left to choose is which strands are cut nowhere: each of those costs 1 - t. Two
+ * that meet are never both among them. And where strands hang together one of them has to be, since something goes up first, and what goes up
+ * first waits for nothing; unless they hang on what runs along a wall, or one stands tight at an end, which then costs nothing.
  */
 export interface Tally {
     /** What is not open is decided: tees as they are said, and what has no biscuits is cut where it meets what has. */

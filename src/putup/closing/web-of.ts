@@ -14,7 +14,12 @@ export interface Given {
 }
 
 /** A line, and the strands that deeper lines part it into: from where to where, and the number of the first of them. */
-interface Parted { readonly run: LineRun; readonly index: number; readonly first: number; readonly parts: readonly number[]; readonly ends: readonly [End | undefined, End | undefined] }
+interface Parted {
+    readonly run: LineRun;
+    readonly index: number;
+    readonly first: number; readonly parts: readonly number[];
+    readonly ends: readonly [End | undefined, End | undefined];
+}
 
 /** The web of the lines of a room. `runs` and `strips`: what every line meets, and all pieces, as they are arranged. */
 export function webOf(runs: readonly LineRun[], strips: readonly Strip[], given: Given): Web {
@@ -34,7 +39,8 @@ export function webOf(runs: readonly LineRun[], strips: readonly Strip[], given:
             if (end.cut === 'between') return stickOut > 0 ? 'biscuits' : 'tight';
             return given.roomBehind(end) - given.press(line) >= stickOut ? 'free' : 'tight';
         };
-        return [...parts, null].map((_, i): Strand => ({ name: line, biscuits, ends: [i === 0 ? tie(ends[0]) : 'tight', i === parts.length ? tie(ends[1]) : 'tight'] }));
+        const endsOf = (i: number): Strand['ends'] => [i === 0 ? tie(ends[0]) : 'tight', i === parts.length ? tie(ends[1]) : 'tight'];
+        return [...parts, null].map((_, i): Strand => ({ name: line, biscuits, ends: endsOf(i) }));
     });
     return { strands, meetings: [...lines.values()].flatMap(line => [...line.run.passes.flatMap(pass => passed(line, pass, lines)), ...ringsOf(line, lines)]) };
 }

@@ -104,7 +104,10 @@ function cycleIn({ count, waits, pieceOf }: Waits): StrandPiece[] | null {
     return ring && ring.map(pieceOf);
 }
 
-/** Of things that wait for others, a ring of such as wait each for the next, or null: what waits for nothing is taken away until nothing is left, or only rings and what waits for them. */
+/**
+ * Of things that wait for others, a ring of such as wait each for the next, or null: what waits for nothing is taken away until nothing is
+ * left, or only rings and what waits for them.
+ */
 export function ringIn(count: number, waits: readonly (readonly [waiting: number, before: number])[]): number[] | null {
     const open = new Array<number>(count).fill(0), freed = grouped(waits, ([, before]) => before);
     for (const [waiting] of waits) open[waiting]!++;

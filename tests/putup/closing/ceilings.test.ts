@@ -103,8 +103,8 @@ it('a pinwheel of crossings has no first piece, and one crossing turned gives it
 
 /**
  * What an independent model of the same definitions found for the rooms of tests/arrangement/worked.json by trying every choice: closing pieces as
- * they are said (with one biscuit and no room at the other end counted), the least with bars through at tees and how many choices reach it, the least with tees free, and the least where
- * nobody asks what goes up first.
+ * they are said (with one biscuit and no room at the other end counted), the least with bars through at tees and how many choices reach it,
+ * the least with tees free, and the least where nobody asks what goes up first.
  */
 const MODEL: Readonly<Record<string, readonly [asSaid: number, least: number, reach: number, teesFree: number, anyOrder: number]>> = {
     'Reading room': [6, 6, 14, 6, 6], 'Ballroom': [0, 0, 1, 0, 0], 'Supper room': [2, 1, 12, 1, 0], 'Angle parlor': [1, 0, 4, 0, 0], 'Hearth and window room': [4, 2, 37, 2, 1],
@@ -119,7 +119,8 @@ function worked(room: typeof workedRooms[number]): Web {
 }
 describe.each(workedRooms)('$name', room => {
     it('comes to what the model found', () => {
-        const web = worked(room), asSaid = judge(web, web.meetings.map(({ now }): Which => now)), every = everyChoice(web, false), least = leastClosing(web)!, free = leastClosing(web, { tees: 'free' })!;
+        const web = worked(room), asSaid = judge(web, web.meetings.map(({ now }): Which => now)), every = everyChoice(web, false), least = leastClosing(web)!;
+        const free = leastClosing(web, { tees: 'free' })!;
         expect([asSaid.closing, every.least, every.reach, free.closing, every.ignoringCycles]).toEqual(MODEL[room.name]);
         expect(least).toMatchObject({ closing: every.least, proved: true });
         expect(asSaid.cycle).toBeNull();
@@ -130,11 +131,12 @@ describe.each(workedRooms)('$name', room => {
 it('what is reckoned by lines is what the pieces of random ceilings have', async () => {
     let compared = 0, closing = 0;
     await fc.assert(fc.asyncProperty(randomCeilings, async ({ text: room }) => {
-        const house = await TestWorkspace.open({ 'den.coffer': room, 'yard.coffer': YARD.replaceAll('bottom { stock board-4; gap 0" to 0" }', 'bottom { stock board-4; gap 0" to 0"; biscuits 1 x #10 }') });
+        const house = await TestWorkspace.open({ 'den.coffer': room, 'yard.coffer': YARD.replaceAll('gap 0" to 0" }', 'gap 0" to 0"; biscuits 1 x #10 }') });
         const { layouts } = inspect(readFile(house.document('den.coffer')));
         for (const { ceiling } of layouts) {
             if (!ceiling || ceiling.lines.length === 0) continue;
-            const web = webOfCeiling(ceiling), own = bottomRuns(ceiling, takeOffOf(ceiling)), halves = new Set(ceiling.walls.map(({ name }) => name));
+            const web = webOfCeiling(ceiling), own = bottomRuns(ceiling, takeOffOf(ceiling));
+            const halves = new Set(ceiling.walls.map(({ name }) => name));
             const { closing: count, cycle } = judge(web, web.meetings.map(({ now }) => now));
             expect(closingPieces(ceiling).filter(({ onlySplice, piece }) => !onlySplice && !halves.has(piece.on ?? '')).length).toBe(count);
             expect(cycle === null).toBe(waitingRing(own) === null);
