@@ -3,9 +3,9 @@ import type { BottomRun } from './bottoms.ts';
 import { ringIn } from './web.ts';
 
 /** One bottom that has to be up before another: it runs through where that one butts against it with biscuits. */
-export interface UpBefore { readonly piece: Piece; readonly before: Piece }
+interface UpBefore { readonly piece: Piece; readonly before: Piece }
 
-export function upBefore(runs: readonly BottomRun[]): UpBefore[] {
+function upBefore(runs: readonly BottomRun[]): UpBefore[] {
     return runs.flat().flatMap(({ piece, ends }) => ends.flatMap(({ kind, sticksOut, against }) =>
         (kind === 'butt' && sticksOut > 0 ? against.map((through): UpBefore => ({ piece: through, before: piece })) : [])));
 }

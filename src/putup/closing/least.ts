@@ -4,7 +4,7 @@ import { tallyOf, type Tally } from './tally.ts';
 import { judge, type Judged, type Throughs, type Web, type Which } from './web.ts';
 
 /** A choice of what runs through at every meeting that leaves fewest closing pieces, and can be put up. */
-export interface Least {
+interface Least {
     readonly throughs: readonly Which[];
     readonly closing: number;
     /** None has fewer than this; as many as `closing` where it is proved. */
@@ -40,7 +40,7 @@ const MOST_COMPARED = 48;
 
 interface Found extends Judged { readonly throughs: readonly Which[] }
 
-export function turnsOf({ meetings }: Web, throughs: Throughs): number {
+function turnsOf({ meetings }: Web, throughs: Throughs): number {
     return meetings.filter(({ now }, m) => throughs[m] !== now).length;
 }
 

@@ -9,7 +9,7 @@ import { bottomRuns, type Bottom, type BottomEnd, type BottomOrder, type BottomR
  * That is so in every order in which a bottom that runs through is up before those that butt against it, and another order there is not: its edges have
  * the biscuits of those.
  */
-export interface Closing extends Bottom {
+interface Closing extends Bottom {
     /** By how much it would have to be shorter for a while: both biscuits, less its play and the room behind its ends. */
     readonly wanted: Ticks;
     /** The biscuits are those of a splice: joined on the floor and lifted in one, its run is no closing piece. */
@@ -19,19 +19,19 @@ export interface Closing extends Bottom {
 }
 
 /** What a bottom lacks: more than nothing where it is a closing piece. */
-export function wantedBy(ends: readonly [Pick<BottomEnd, 'sticksOut' | 'room'>, Pick<BottomEnd, 'sticksOut' | 'room'>], play: Ticks): Ticks {
+function wantedBy(ends: readonly [Pick<BottomEnd, 'sticksOut' | 'room'>, Pick<BottomEnd, 'sticksOut' | 'room'>], play: Ticks): Ticks {
     const [a, b] = ends, out = a.sticksOut + b.sticksOut;
     return out === 0 ? 0 : Math.max(0, out - play - a.room - b.room);
 }
 
 /** Run by run, with the piece of each that goes up last, and whether it closes. */
-export interface RunInOrder { readonly run: BottomRun; readonly last: Bottom; readonly closing: Closing | null }
+interface RunInOrder { readonly run: BottomRun; readonly last: Bottom; readonly closing: Closing | null }
 
 /**
  * The bottoms of a ceiling by their runs. Of a run that is spliced the last to go up is the one at an end with room behind it; where neither has,
  * one with biscuits at one end only, which can be swung; else the longest, which bends most easily.
  */
-export function runsInOrder(ceiling: Ceiling, takeOff: TakeOff, order: BottomOrder = {}): RunInOrder[] {
+function runsInOrder(ceiling: Ceiling, takeOff: TakeOff, order: BottomOrder = {}): RunInOrder[] {
     return bottomRuns(ceiling, takeOff, order).map(run => {
         const [first, end] = [run[0]!, run.at(-1)!], whole = wantedBy([first.ends[0], end.ends[1]], first.play);
         const last = lastOf(run), wanted = run.length === 1 ? whole : wantedBy(last.ends, last.play);

@@ -4,7 +4,7 @@ import type { Ticks } from '../../quantity/ticks.ts';
 import type { Meeting, Place, Strand, Tie, Web, Which } from './web.ts';
 
 /** What an arrangement does not know: biscuits, and what is behind an end before the band is up. */
-export interface Given {
+interface Given {
     /** What a biscuit of this line sticks out; 0 without. */
     stickOut(line: string): Ticks;
     /** Room along the piece behind an end that dies into what it meets. */

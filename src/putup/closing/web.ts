@@ -34,7 +34,7 @@ export type Place = { readonly along: number } | { readonly end: Which };
 export type Throughs = readonly (Which | null)[];
 
 /** One piece of a strand: the how manieth between its cuts, from 0. */
-export interface StrandPiece { readonly strand: number; readonly nth: number }
+interface StrandPiece { readonly strand: number; readonly nth: number }
 export interface Judged {
     /** Pieces with biscuits at one end at least, and no room for them at either. */
     readonly closing: number;

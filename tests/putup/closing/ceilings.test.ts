@@ -21,7 +21,7 @@ import { randomCeilings, YARD } from '../../takeoff/random-ceilings.ts';
 import { everyChoice } from './exhaustive.ts';
 
 /** Four coffers by three of a beam of 1x6, a band round the walls: 218 1/2" by 180 1/2" inside. */
-export const text = (more = '', through = 'north-south', biscuits = '2 x #10', lengths = `8', 12', 16', 20'`): string => `edition 1
+const text = (more = '', through = 'north-south', biscuits = '2 x #10', lengths = `8', 12', 16', 20'`): string => `edition 1
 
 stock board-6 { thickness 3/4"; width 5 1/2"; lengths ${lengths} }
 stock board-8 { thickness 3/4"; width 7 1/4"; lengths 8', 12', 16', 20' }
@@ -45,7 +45,7 @@ room den {
   }
 ${more}}
 `;
-export async function ceilingOf(words: string): Promise<Ceiling> {
+async function ceilingOf(words: string): Promise<Ceiling> {
     return (await layoutsOf(words))[0]!.ceiling!;
 }
 
