@@ -28,10 +28,10 @@ export function webOfCeiling(ceiling: Ceiling, { band = 'last' }: BottomOrder = 
 }
 
 /** A crossing that is turned: by its name in the text, with the line that is to run through. */
-export interface Turned { readonly crossing: string; readonly lines: readonly [string, string]; readonly through: string; readonly spec?: CrossingSpec }
+interface Turned { readonly crossing: string; readonly lines: readonly [string, string]; readonly through: string; readonly spec?: CrossingSpec }
 
 /** What may be said of the room so that fewer bottoms are closing pieces. */
-export interface BestThrough {
+interface BestThrough {
     /** As it is said: null where it has no first piece. */
     readonly now: number | null;
     /** The least that any choice leaves, and the crossings to turn for it; none where it is as said. */

@@ -68,7 +68,7 @@ export function bottomRuns(ceiling: Ceiling, { pieces }: TakeOff, { band = 'last
 }
 
 /** The line or wall that a bottom lies along. */
-export function carrierOf({ line, on }: Piece): string {
+function carrierOf({ line, on }: Piece): string {
     return line ?? on ?? '';
 }
 
