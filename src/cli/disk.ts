@@ -1,6 +1,7 @@
 import type { URI} from 'langium';
 import { type FileSystemNode } from 'langium';
 import { NodeFileSystemProvider } from 'langium/node';
+import { TABLE_ENDING } from '../language/workspace/tables.ts';
 import type { FileSystem } from './file-system.ts';
 import { readText } from './read-text.ts';
 
@@ -31,6 +32,8 @@ export class Disk extends NodeFileSystemProvider {
             else this.elsewhere.set(uri.fsPath, target);
             return text;
         } catch (error) {
+            // what names a table says why there is none
+            if (TABLE_ENDING.test(uri.path)) throw error;
             this.unreadable.set(uri.fsPath, (error as Error).message);
             return '';
         }

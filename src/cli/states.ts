@@ -133,7 +133,8 @@ function asBefore(uri: string, { checked, workspace: old }: Opened, workspace: W
     const behind = [uri, ...workspace.madeFrom(uri)].sort(), was = [uri, ...old.madeFrom(uri)].sort();
     const isSame = behind.length === was.length && behind.every((each, i) => {
         const text = workspace.files.textOf(each);
-        return each === was[i] && text !== undefined && text === old.files.textOf(each) && !workspace.isUnread(each) && !old.isUnread(each);
+        return each === was[i] && text !== undefined && text === old.files.textOf(each) && workspace.tablesOf(each) === old.tablesOf(each)
+            && !workspace.isUnread(each) && !old.isUnread(each);
     });
     return isSame ? checked.get(uri) : undefined;
 }

@@ -1,4 +1,4 @@
-import { dirname } from 'node:path';
+import { dirname, resolve } from 'node:path';
 import { watch } from 'chokidar';
 import { EXIT, type ExitCode } from './exit-code.ts';
 import { findFiles, SUFFIX, type Found } from './find-files.ts';
@@ -29,7 +29,7 @@ export async function keepChecking({ workspace, paths, world, asked, again }: Wa
         ignored: path => /[\\/](node_modules|\.[^\\/.]+)([\\/]|$)/.test(path.slice(world.cwd.length)),
     });
     const changes = new Changes();
-    watcher.on('all', (_event, path) => { if (path.endsWith(SUFFIX)) changes.come(); });
+    watcher.on('all', (_event, path) => { if (path.endsWith(SUFFIX) || workspace.isTable(resolve(world.cwd, path))) changes.come(); });
     let isNews = true;
     const next = (stop: AbortSignal): Promise<boolean> => {
         if (isNews) world.terminal.say('Watching for changes; stop with Ctrl+C.');

@@ -73,7 +73,7 @@ export class Workspace {
      * True where there was any of it.
      */
     async refresh(asked: readonly string[]): Promise<boolean> {
-        const paths = [...new Set([...asked, ...this.paths(), ...this.missing()])].filter(path => !this.disk.laidOver.has(URI.file(path).toString()));
+        const paths = [...new Set([...asked, ...this.documentPaths(), ...this.missing()])].filter(path => !this.disk.laidOver.has(URI.file(path).toString()));
         const changed: URI[] = [];
         const removed: URI[] = [];
         for (const path of paths) {
@@ -85,6 +85,7 @@ export class Workspace {
             }
             else if (known === undefined || known !== await this.disk.readFile(uri)) changed.push(uri);
         }
+        for (const uri of this.shared.Tables.all()) if (await this.hasChanged(uri)) changed.push(uri);
         const fresh = asked.filter(path => !this.documentAt(URI.file(path).toString()) && changed.some(uri => uri.fsPath === path));
         if (changed.length + removed.length > 0) await this.shared.DocumentBuilder.update(changed, removed);
         await this.add(fresh);
@@ -162,8 +163,29 @@ export class Workspace {
         });
     }
 
-    /** Full paths of the files in use. */
+    /** Whether a table is no longer what was read of it. */
+    private async hasChanged(uri: URI): Promise<boolean> {
+        const known = this.shared.Tables.at(uri), now = await this.disk.exists(uri) ? await this.disk.readFile(uri).catch(() => undefined) : undefined;
+        return (known && 'text' in known ? known.text : undefined) !== now;
+    }
+
+    /** All that the tables say which a file names. */
+    tablesOf(uri: string): string {
+        const document = this.documentAt(uri);
+        return JSON.stringify(document ? this.shared.Tables.namedIn(document).map(each => this.shared.Tables.at(each)) : []);
+    }
+
+    /** Whether what lies at a path is a table that a file in use names. */
+    isTable(path: string): boolean {
+        return this.shared.Tables.at(URI.file(path)) !== undefined;
+    }
+
+    /** Full paths of the files in use, and of the tables they name. */
     paths(): string[] {
+        return [...this.documentPaths(), ...this.shared.Tables.all().filter(uri => uri.scheme === 'file').map(uri => uri.fsPath)];
+    }
+
+    private documentPaths(): string[] {
         return this.shared.LangiumDocuments.all.toArray().filter(d => d.uri.scheme === 'file').map(d => d.uri.fsPath);
     }
 

@@ -2,9 +2,12 @@ import * as vscode from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import { FILE_KIND, LIST_FOLDER, READ_FILE, type FileKindResult, type FileParams, type ListFolderResult, type ReadFileResult } from '../server/messages.ts';
 
-const SUFFIX = '.coffer';
+/** Job files, and tables that these name. */
+const READ = /\.(coffer|csv|tsv|txt)$/i;
+/** Far more than any house; a larger file is something else. */
+const MOST_BYTES = 8_000_000;
 
-/** Reads job files for a server that cannot: in a browser, and in folders that lie on no disk. Other files are refused. */
+/** Reads job files and tables for a server that cannot: in a browser, and in folders that lie on no disk. Other files are refused. */
 export function readForServer(client: BaseLanguageClient): vscode.Disposable {
     const { fs } = vscode.workspace;
     const decoder = new TextDecoder();
@@ -12,7 +15,7 @@ export function readForServer(client: BaseLanguageClient): vscode.Disposable {
         client.onRequest(FILE_KIND, ({ uri }: FileParams): Promise<FileKindResult> => orNull(async () => kindOf((await fs.stat(vscode.Uri.parse(uri))).type))),
         client.onRequest(READ_FILE, ({ uri }: FileParams): Promise<ReadFileResult> => orNull(async () => {
             const file = vscode.Uri.parse(uri);
-            return file.path.endsWith(SUFFIX) ? decoder.decode(await fs.readFile(file)) : null;
+            return READ.test(file.path) && (await fs.stat(file)).size <= MOST_BYTES ? decoder.decode(await fs.readFile(file)) : null;
         })),
         client.onRequest(LIST_FOLDER, ({ uri }: FileParams): Promise<ListFolderResult> => orNull(async () => {
             const folder = vscode.Uri.parse(uri);

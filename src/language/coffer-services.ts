@@ -8,6 +8,7 @@ import type { ImportGraph } from './workspace/import-graph.ts';
 import type { Jobs } from './workspace/jobs.ts';
 import type { Rooms } from './workspace/rooms.ts';
 import type { Stamps } from './workspace/stamps.ts';
+import type { Tables } from './workspace/tables.ts';
 
 // What services there are, for whoever uses them; services.ts makes them.
 
@@ -17,7 +18,7 @@ export interface Checks {
 }
 
 export interface SharedAdditions {
-    readonly workspace: { readonly Imports: ImportGraph, readonly Jobs: Jobs, readonly Rooms: Rooms, readonly Stamps: Stamps };
+    readonly workspace: { readonly Imports: ImportGraph, readonly Jobs: Jobs, readonly Rooms: Rooms, readonly Stamps: Stamps, readonly Tables: Tables };
 }
 export interface Additions {
     readonly vocabulary: Vocabulary;

@@ -29,6 +29,7 @@ import { Jobs } from './workspace/jobs.ts';
 import { Rooms } from './workspace/rooms.ts';
 import { CofferServiceRegistry } from './workspace/service-registry.ts';
 import { Stamps } from './workspace/stamps.ts';
+import { Tables } from './workspace/tables.ts';
 import { CofferWorkspaceManager } from './workspace/workspace-manager.ts';
 
 const sharedModule: Module<CofferSharedServices, PartialLangiumSharedServices & SharedAdditions> = {
@@ -38,6 +39,7 @@ const sharedModule: Module<CofferSharedServices, PartialLangiumSharedServices & 
         Jobs: () => new Jobs(),
         Rooms: services => new Rooms(services.workspace.Jobs),
         Stamps: () => new Stamps(),
+        Tables: services => new Tables(services),
         LangiumDocuments: services => new CofferDocuments(services),
         LangiumDocumentFactory: services => new CofferDocumentFactory(services),
         IndexManager: services => new CofferIndexManager(services),

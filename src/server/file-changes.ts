@@ -5,17 +5,19 @@ import type { CofferSharedServices } from '../language/coffer-services.ts';
 import { isHouseWide } from '../language/workspace/folders-above.ts';
 import type { ImportGraph } from '../language/workspace/import-graph.ts';
 import { isInside } from '../language/workspace/imports.ts';
+import type { Tables } from '../language/workspace/tables.ts';
 import type { CofferWorkspaceManager } from '../language/workspace/workspace-manager.ts';
 
 /**
  * Files that change on disk. Within the folders that are open all of them count; above, in the repository, those alone that are read there:
- * what is imported, and what holds for a whole house. Anything else there is not looked at, as when the folders were opened.
+ * what is imported, tables that are named, and what holds for a whole house. Anything else there is not looked at, as when the folders were opened.
  */
 export class CofferFileChanges extends DefaultDocumentUpdateHandler {
     private readonly workspace: CofferWorkspaceManager;
     private readonly imports: ImportGraph;
     private readonly documents: LangiumDocuments;
     private readonly files: FileSystemProvider;
+    private readonly tables: Tables;
     /** Whether the editor can watch a folder that it has not opened. */
     private watchesAnyFolder = false;
     /** Changes above are taken one after the other: each has to ask the disk first. */
@@ -27,6 +29,7 @@ export class CofferFileChanges extends DefaultDocumentUpdateHandler {
         this.imports = services.workspace.Imports;
         this.documents = services.workspace.LangiumDocuments;
         this.files = services.workspace.FileSystemProvider;
+        this.tables = services.workspace.Tables;
         services.lsp.LanguageServer.onInitialize(({ capabilities }) => {
             this.watchesAnyFolder = capabilities.workspace?.didChangeWatchedFiles?.relativePatternSupport ?? false;
         });
@@ -57,13 +60,19 @@ export class CofferFileChanges extends DefaultDocumentUpdateHandler {
         const deleted = changes.filter(({ type }) => type === FileChangeType.Deleted).map(({ uri }) => URI.parse(uri));
         const changed = changes.filter(({ type }) => type !== FileChangeType.Deleted).map(({ uri }) => URI.parse(uri));
         const read = (await Promise.all(changed.map(uri => this.readBecauseOf(uri)))).flat();
-        const known = deleted.filter(uri => this.documents.all.some(document => document.uri.toString() === uri.toString() || isInside(document.uri, [uri])));
+        const known = deleted.filter(uri => this.isTable(uri)
+            || this.documents.all.some(document => document.uri.toString() === uri.toString() || isInside(document.uri, [uri])));
         if (read.length > 0 || known.length > 0) this.fireDocumentUpdate(read, known);
+    }
+
+    /** Whether a table that some file names is there, or in the folder that is there. */
+    private isTable(uri: URI): boolean {
+        return this.tables.all().some(table => table.toString() === uri.toString() || isInside(table, [uri]));
     }
 
     /** What is to be read, for the first time or again, where a file or a folder above has changed or is new. */
     private async readBecauseOf(uri: URI): Promise<readonly URI[]> {
-        if (this.documents.hasDocument(uri)) return [uri];
+        if (this.documents.hasDocument(uri) || this.isTable(uri)) return [uri];
         const missing = this.imports.missing().filter(each => each.toString() === uri.toString() || isInside(each, [uri]));
         if (missing.length > 0) return missing;
         const inOne = this.workspace.above.some(folder => folder.toString() === UriUtils.dirname(uri).toString());

@@ -1,4 +1,6 @@
+import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
+import type { URI } from 'langium';
 import { NodeFileSystemProvider } from 'langium/node';
 import { createConnection, ProposedFeatures, type Connection, type ConnectionOptions } from 'vscode-languageserver/node';
 import { USUAL_STEPS } from '../cutting/look-closer.ts';
@@ -19,9 +21,18 @@ const options: ConnectionOptions = {
         },
     },
 };
+const MOST_BYTES = 8_000_000;
 const connection: Connection = process.argv.includes('--stdio') ? overStdio() : createConnection(ProposedFeatures.all, options);
 early.answerOn(connection);
 outlive(connection.console);
+
+/** The disk, of which nothing is read that is larger than any house. */
+class Disk extends NodeFileSystemProvider {
+    override async readFile(uri: URI): Promise<string> {
+        if ((await stat(uri.fsPath)).size > MOST_BYTES) throw new Error('is too large');
+        return super.readFile(uri);
+    }
+}
 
 /** What is written to the console is logged by the editor: its way is standard output, and what is no message would break it. */
 function overStdio(): Connection {
@@ -34,4 +45,4 @@ function overStdio(): Connection {
 }
 // a bundle of its own beside the command line's, where the boards' solver lies
 const boardsWorker = join(__dirname, '../cli/boards-worker.js');
-serve(connection, new NodeFileSystemProvider(), undefined, say => boardsInThreads(boardsWorker, { steps: USUAL_STEPS, say }));
+serve(connection, new Disk(), undefined, say => boardsInThreads(boardsWorker, { steps: USUAL_STEPS, say }));

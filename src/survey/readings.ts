@@ -19,7 +19,8 @@ const AT_THE_WALL: Ticks = inches(1);
 /** The first reading at each place in the room, and what is wrong with the others. */
 export function soundReadings({ width, length, walls }: Pick<Ceiling, 'width' | 'length' | 'walls'>, { points }: Survey): { points: readonly SurveyPoint[]; troubles: readonly SurveyTrouble[] } {
     const first = new Map<string, SurveyPoint>(), troubles: SurveyTrouble[] = [], corners = walls.map(({ from }) => from);
-    for (const point of points) {
+    for (const one of points) {
+        const point = fromNorthWest(one, width, length);
         const before = first.get(`${point.x} ${point.y}`);
         const isBeyond = Math.max(-point.x, -point.y, point.x - width, point.y - length) > AT_THE_WALL;
         if (isBeyond || corners.length > 4 && isOutside(corners, point)) troubles.push({ kind: 'outside', point });
@@ -28,6 +29,12 @@ export function soundReadings({ width, length, walls }: Pick<Ceiling, 'width' | 
     }
     const sound = [...first.values()];
     return { points: sound, troubles: isInOneRow(sound) ? [...troubles, { kind: 'no-surface', places: sound.length }] : troubles };
+}
+
+/** Places in a file may be measured from any corner of the box round the room. */
+function fromNorthWest(point: SurveyPoint, width: Ticks, length: Ticks): SurveyPoint {
+    const from = point.inFile?.from ?? 'north-west';
+    return from === 'north-west' ? point : { ...point, x: from.endsWith('east') ? width - point.x : point.x, y: from.startsWith('south') ? length - point.y : point.y };
 }
 
 function isInOneRow([a, b, ...rest]: readonly SurveyPoint[]): boolean {

@@ -231,6 +231,30 @@ describe('asked wrongly: 2, with what would be right', () => {
     });
 });
 
+describe('a table that a file names', () => {
+    const survey = (path: string): string => `edition 1\nroom loft {\n  wall north 10'\n  wall east 8'\n  survey { readings "${path}" in millimeters }\n}\n`;
+
+    test.each<[string, string | Uint8Array, string]>([
+        ['bytes of another encoding', Buffer.from('x,y,H\xf6he\n', 'latin1'), '`./loft.csv` is not UTF-8 text: save it as UTF-8.'],
+        ['UTF-16', Buffer.from('\ufeffx,y,z\n', 'utf16le'), '`./loft.csv` is UTF-16 text: save it as UTF-8.'],
+        ['no text', new Uint8Array([1, 0, 2]), '`./loft.csv` is not a text file.'],
+        ['far too large', 'x'.repeat(8_000_001), '`./loft.csv` is too large'],
+    ])('%s: told where it is named, and nowhere else', async (_, content, words) => {
+        const { out, err, code } = await cofferwright(folderWith({ 'loft.coffer': survey('./loft.csv'), 'loft.csv': content }), ['check', '--format', 'concise']);
+        expect(out.split('\n').filter(line => line.includes('readings-unread'))).toEqual([expect.stringContaining(words)]);
+        expect(err).not.toContain('csv');
+        expect(code).toBe(1);
+    });
+
+    test('is not read outside of the repository', async () => {
+        const cwd = folderWith({ 'in/loft.coffer': survey('../../beside.csv') });
+        writeFileSync(join(cwd, '../beside.csv'), 'x,y,z\n0,0,350\n3000,0,350\n0,2400,350\n');
+        expect(await cofferwright(join(cwd, 'in'), ['check'])).toMatchObject({ code: 0 });
+        rmSync(join(cwd, '../.git'), { recursive: true });
+        expect((await cofferwright(join(cwd, 'in'), ['check', '--format', 'concise'])).out).toContain('`../../beside.csv` is outside the repository');
+    });
+});
+
 describe('watching', () => {
     test('checks again after a change in the same workspace, sees files come and go, and ends when told to', async () => {
         const cwd = folderWith(house);
@@ -253,6 +277,31 @@ describe('watching', () => {
         expect(ran.err.split('\n').filter(line => / in \d files?/.test(line)).map(line => line.replace(/^(\d+ errors?|Nothing found).*( in)/, '$1$2'))).toEqual([
             'Nothing found in 4 files', '1 error in 4 files', 'Nothing found in 4 files', '1 error in 5 files', 'Nothing found in 4 files',
         ]);
+        expect(ran.code).toBe(130);
+    });
+
+    test('sees a table change that a file names, and none that no file names', async () => {
+        const survey = 'edition 1\nroom loft {\n  wall north 10\'\n  wall east 8\'\n  survey { readings "./loft.csv" in millimeters }\n}\n', table = 'x,y,reading\n0,0,350\n3000,0,351\n0,2400,352\n';
+        const cwd = folderWith({ 'loft.coffer': survey, 'loft.csv': table, 'other.csv': '' });
+        const stop = new AbortController();
+        const steps = [
+            () => writeFileSync(join(cwd, 'loft.csv'), `${table}0,0,x\n`),
+            () => rmSync(join(cwd, 'loft.csv')),
+            () => { writeFileSync(join(cwd, 'other.csv'), '1'); setTimeout(() => writeFileSync(join(cwd, 'loft.csv'), table), 400); },
+            () => stop.abort(),
+        ];
+        let seen = 0;
+        const ran = await cofferwright(cwd, ['check', '--watch', '--format', 'concise'], {
+            stop: stop.signal,
+            onErr: err => {
+                const times = err.split('Watching for changes').length - 1;
+                while (seen < times) setTimeout(steps[seen++]!, 300);
+            },
+        });
+        expect(ran.out.split('\n').filter(line => line.includes('readings-unread')).map(line => /error: (.*) \[/.exec(line)?.[1])).toEqual([
+            'Row 5 of `loft.csv`: `x` in column `reading` is no length.', 'There is no file `./loft.csv`, seen from this one. Similar names: `other.csv`.',
+        ]);
+        expect(seen).toBe(4);
         expect(ran.code).toBe(130);
     });
 

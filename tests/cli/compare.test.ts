@@ -48,6 +48,19 @@ describe('two states', () => {
         expect(den!.pieces.proved).toBe(true);
     });
 
+    test('a table that a job names is read as it was then', async () => {
+        const den = house['den.coffer'].replace('  grid {', '  survey { readings "./den.csv" in millimeters }\n  grid {');
+        const tables = ['x,y,reading\n0,0,350\n3000,0,350\n0,2400,350\n', 'x,y,reading\n0,0,350\n3000,0,none\n0,2400,350\n'];
+        const cwd = repositoryOf(tables.map(table => ({ ...house, 'den.coffer': den, 'den.csv': table, 'unread.csv': '' })));
+        const found = async (...states: string[]): Promise<unknown> => (await compare(cwd, ...states)).json.houses.map(({ findings }) => [findings.come, findings.gone].map(each => each.map(({ rule }) => rule).filter(rule => rule === 'readings-unread')));
+        expect(await found('one', 'two')).toEqual([[['readings-unread'], []]]);
+        expect(await found('two', 'one')).toEqual([[[], ['readings-unread']]]);
+        // the files lie as in the second
+        expect(await found('two')).toEqual([[[], []]]);
+        write(cwd, { 'den.csv': tables[0]! });
+        expect(await found('two')).toEqual([[[], ['readings-unread']]]);
+    });
+
     test('the last commit and the files as they lie, where nothing is said; nothing changed, 0', async () => {
         const cwd = repositoryOf([house]), same = await compare(cwd);
         expect(same.json.said).toEqual([]);

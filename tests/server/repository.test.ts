@@ -80,6 +80,25 @@ describe('a folder of a repository that is opened by itself', () => {
         await client.until(pantry, hasNoErrors);
     });
 
+    test('hears of a table that is named, wherever it lies in the repository', async () => {
+        client = new Client(await bundledServer());
+        const surveyed = FILES[PANTRY]!.replace('  grid {', '  survey { readings "../../surveys/pantry.csv" in millimeters }\n  grid {');
+        const table = 'x,y,reading\n0,0,350\n2700,0,350\n2700,2100,350\n0,2100,350\n';
+        for (const [name, text] of Object.entries({ ...FILES, [PANTRY]: surveyed, '.git/HEAD': '' })) write(name, text);
+        await client.initialize([FOLDER]);
+        const pantry = await client.open(PANTRY);
+        await client.until(pantry, hasRule('readings-unread'));
+        mkdirSync(join(client.folder, 'surveys'));
+        await client.onDiskChange('surveys/pantry.csv', table);
+        await client.until(pantry, hasNoErrors);
+        await client.onDiskChange('surveys/pantry.csv', `${table}5,5,?\n`);
+        await client.until(pantry, hasRule('readings-unread'));
+        await client.onDiskChange('surveys/pantry.csv', `\ufeff${table}`);
+        await client.until(pantry, hasNoErrors);
+        await client.onDiskChange('surveys', undefined);
+        await client.until(pantry, hasRule('readings-unread'));
+    });
+
     test('without a repository it stands for itself', async () => {
         client = new Client(await bundledServer());
         for (const [name, text] of Object.entries(FILES)) write(name, text);

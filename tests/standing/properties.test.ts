@@ -32,7 +32,9 @@ import { TRIALS, type Change } from './said.ts';
  * something of what is made from the job has to change with it. Where nothing does, a finding at its words says why.
  */
 let workspace: TestWorkspace;
-beforeAll(async () => { workspace = await TestWorkspace.serve({ 'job.coffer': JOB }, createServerServices); });
+/** Readings that the trials of a survey's file name. */
+const TABLES = { 'survey.csv': 'x,y,z,w\n900,700,340,352\n1000,700,351,350\n', 'again.csv': 'x,y,z,w\n900,700,349,352\n' };
+beforeAll(async () => { workspace = await TestWorkspace.serve({ 'job.coffer': JOB, ...TABLES }, createServerServices); });
 
 test('every property, with all that may stand behind it, is tried', () => {
     const kinds = (builtinDocument(workspace.shared).parseResult.value).items.filter(ast.isKind);

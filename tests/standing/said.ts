@@ -22,6 +22,7 @@ const OUT_OF_SQUARE: readonly Change[] = [
     ['  spacers {\n    stock     panel\n    rip       5 7/16" with fence-c\n    height    4"\n    every     20"\n    from-end  5"\n  }\n', ''],
 ];
 const FOLLOWING: Change = ['plane   level at 14 5/8"', 'plane   following fall 1/4" over 8\''];
+const FROM_FILE: Change = ['scribe  1/4"', 'scribe  1/4"\n    readings "./survey.csv" columns "x", "y", "z" in millimeters from north-east'];
 const LONGER_WEST: Change = ['  wall west   7\' 2"\n', '  wall west   7\' 4"\n'];
 const BY_LINES: readonly Change[] = [['coffers-north  2', 'lines-north  50" from north-west'], ['coffers-east   2', 'lines-east  40" from north-east']];
 const BY_SIZE: readonly Change[] = [['coffers-north  2', 'coffer-size  36" to 50"'], ['    coffers-east   2\n', '']];
@@ -223,6 +224,10 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Survey.method': is('method  laser', 'method  water-level'),
     'Survey.point': is('0\', 7\' 2" up', '1\', 7\' 2" up'),
     'Survey.point/up': is('7\' 2" up 14 5/8"', '7\' 2" up 14 3/4"'),
+    'Survey.readings': is('"./survey.csv"', '"./again.csv"', FROM_FILE),
+    'Survey.readings/columns': is('columns "x", "y", "z"', 'columns "x", "y", "w"', FROM_FILE),
+    'Survey.readings/in': is('in millimeters', 'in inches', FROM_FILE),
+    'Survey.readings/from': is('from north-east', 'from north-west', FROM_FILE),
     'Survey.plane': is('plane   level at 14 5/8"', 'plane   following'),
     'Survey.plane/at': is('level at 14 5/8"', 'level at 14 1/2"'),
     'Survey.plane/fall': is('fall 1/4"', 'fall 1/8"', FOLLOWING),

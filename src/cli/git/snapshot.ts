@@ -10,12 +10,14 @@ export class Snapshot extends Disk {
 
     constructor(files: FileSystem, private readonly top: string, private readonly tree: Tree) {
         super(files);
-        this.folders = foldersOf(URI.file(top), [...tree.texts.keys(), ...tree.problems.keys()].sort());
+        this.folders = foldersOf(URI.file(top), [...tree.texts.keys(), ...tree.problems.keys(), ...tree.tables.keys()].sort());
     }
 
     override readFile(uri: URI): Promise<string> {
         const way = this.wayOf(uri), text = way === undefined ? undefined : this.tree.texts.get(way);
         if (text !== undefined) return Promise.resolve(text);
+        const table = way === undefined ? undefined : this.tree.tables.get(way);
+        if (table) return 'text' in table ? Promise.resolve(table.text) : Promise.reject(new Error(table.problem));
         this.unreadable.set(uri.fsPath, (way === undefined ? undefined : this.tree.problems.get(way)) ?? 'is not there');
         return Promise.resolve('');
     }
@@ -37,7 +39,7 @@ export class Snapshot extends Disk {
     }
 
     private isFile(way: string): boolean {
-        return this.tree.texts.has(way) || this.tree.problems.has(way);
+        return this.tree.texts.has(way) || this.tree.problems.has(way) || this.tree.tables.has(way);
     }
 
     /** From the top, with forward slashes; undefined of what lies elsewhere. */

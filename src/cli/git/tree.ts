@@ -1,13 +1,16 @@
 import { UsageError } from '../exit-code.ts';
+import { TABLE_ENDING } from '../../language/workspace/tables.ts';
 import { SUFFIX } from '../find-files.ts';
 import { decode, MOST_BYTES, tooLarge } from '../read-text.ts';
 import type { Git } from './git.ts';
 
-/** The job files of a commit, by their way from the top with forward slashes. */
+/** The job files of a commit, and the tables that these name, by their way from the top with forward slashes. */
 export interface Tree {
     readonly texts: ReadonlyMap<string, string>;
     /** Job files that there is no text of, with the reason. */
     readonly problems: ReadonlyMap<string, string>;
+    /** Tables: their text, or the reason why there is none. */
+    readonly tables: ReadonlyMap<string, { readonly text: string } | { readonly problem: string }>;
 }
 
 /** More job files than any shop has; a repository may hold whatever else it likes. */
@@ -17,9 +20,10 @@ const MOST_FILES = 5_000;
 export async function treeOf(git: Git, commit: string): Promise<Tree> {
     const { out, words } = await git.ask(['ls-tree', '-r', '-l', '-z', '--full-tree', commit]);
     if (!out) throw new UsageError(`git cannot read the files of ${commit.slice(0, 12)}: ${words.trim()}`);
-    const problems = new Map<string, string>(), wanted: { path: string; blob: string }[] = [];
+    const problems = new Map<string, string>(), wanted: Wanted[] = [], tables: Wanted[] = [];
     for (const line of out.toString('utf8').split('\0')) {
         const tab = line.indexOf('\t'), path = line.slice(tab + 1), [mode, kind, blob = '', size] = line.slice(0, tab).split(/ +/);
+        if (TABLE_ENDING.test(path) && mode !== '120000' && kind === 'blob' && Number(size) <= MOST_BYTES) tables.push({ path, blob });
         if (!path.endsWith(SUFFIX)) continue;
         if (mode === '120000') problems.set(path, 'is a link there, which is not followed');
         else if (kind !== 'blob') problems.set(path, 'is no file there');
@@ -27,18 +31,29 @@ export async function treeOf(git: Git, commit: string): Promise<Tree> {
         else wanted.push({ path, blob });
     }
     if (wanted.length > MOST_FILES) throw new UsageError(`There are ${wanted.length} job files in ${commit.slice(0, 12)}; ${MOST_FILES} are the most that are read`);
-    const blobs = await blobsOf(git, [...new Set(wanted.map(({ blob }) => blob))]);
     const texts = new Map<string, string>();
-    for (const { path, blob } of wanted) {
-        const bytes = blobs.get(blob);
-        if (!bytes) problems.set(path, 'is not in this clone, which holds only a part of the files: fetch it');
-        else try {
-            texts.set(path, decode(bytes).text);
-        } catch (error) {
-            problems.set(path, (error as Error).message);
-        }
+    for (const { path, read } of await readAll(git, wanted)) {
+        if ('text' in read) texts.set(path, read.text);
+        else problems.set(path, read.problem);
     }
-    return { texts, problems };
+    // a repository holds whatever tables it likes: those whose names stand in a job file are enough
+    const naming = [...texts.values()].filter(text => text.includes('readings')).join('\n');
+    const named = tables.filter(({ path }) => naming.includes(path.slice(path.lastIndexOf('/') + 1))).slice(0, MOST_FILES);
+    return { texts, problems, tables: new Map((await readAll(git, named)).map(({ path, read }) => [path, read])) };
+}
+interface Wanted { readonly path: string; readonly blob: string }
+
+async function readAll(git: Git, files: readonly Wanted[]): Promise<{ path: string; read: { text: string } | { problem: string } }[]> {
+    const blobs = await blobsOf(git, [...new Set(files.map(({ blob }) => blob))]);
+    return files.map(({ path, blob }) => {
+        const bytes = blobs.get(blob);
+        if (!bytes) return { path, read: { problem: 'is not in this clone, which holds only a part of the files: fetch it' } };
+        try {
+            return { path, read: { text: decode(bytes).text } };
+        } catch (error) {
+            return { path, read: { problem: (error as Error).message } };
+        }
+    });
 }
 
 /** The bytes of each; those that are not there are left out. */

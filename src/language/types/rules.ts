@@ -28,6 +28,7 @@ export const LANGUAGE_RULES = {
     'not-whole': 'A count is not a whole number.',
     'range-upside-down': 'The least of a range is more than its most.',
     'goes-round-in-a-ring': 'A value, a stock or a profile depends on itself.',
+    'readings-unread': 'A survey names a file of readings that is not there, or rows or columns of it that cannot be read.',
     'no-dressed-size': 'No published table has a dressed size for a nominal size.',
     'no-nominal-size': 'A price per board foot, for a stock without a nominal size.',
     'not-computed-yet': 'Understood, and not computed yet.',

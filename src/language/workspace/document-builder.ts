@@ -6,6 +6,7 @@ import type { ImportGraph } from './import-graph.ts';
 import type { Jobs } from './jobs.ts';
 import { MOST_READ } from './most-files.ts';
 import type { Stamps } from './stamps.ts';
+import type { Tables } from './tables.ts';
 
 /**
  * Builds what has changed and everything that depends on it: the files that import it through any chain, and, for a job,
@@ -15,6 +16,7 @@ export class CofferDocumentBuilder extends DefaultDocumentBuilder {
     private readonly imports: ImportGraph;
     private readonly jobs: Jobs;
     private readonly stamps: Stamps;
+    private readonly tables: Tables;
     private readonly hints = new HintsOfOthers();
     private readonly documents: LangiumDocuments;
     private readonly files: FileSystemProvider;
@@ -25,6 +27,7 @@ export class CofferDocumentBuilder extends DefaultDocumentBuilder {
         this.imports = services.workspace.Imports;
         this.jobs = services.workspace.Jobs;
         this.stamps = services.workspace.Stamps;
+        this.tables = services.workspace.Tables;
         this.documents = services.workspace.LangiumDocuments;
         this.files = services.workspace.FileSystemProvider;
         this.factory = services.workspace.LangiumDocumentFactory as CofferDocumentFactory;
@@ -44,7 +47,14 @@ export class CofferDocumentBuilder extends DefaultDocumentBuilder {
             : this.documents.all.map(({ uri }) => uri).filter(uri => isGone(uri) && this.textDocuments?.get(uri) !== undefined).toArray();
         let room = this.room();
         const isRead = (uri: URI): boolean => this.documents.hasDocument(uri) || this.textDocuments?.get(uri) !== undefined || room-- > 0;
-        return super.update([...changed.filter(isRead), ...open], deleted, cancelToken);
+        return super.update([...changed.filter(isRead), ...open, ...this.whoseTablesChanged([...changed, ...deleted])], deleted, cancelToken);
+    }
+
+    /** Files that name a table which has changed, or is gone: they are read again, and it with them. */
+    private whoseTablesChanged(changed: readonly URI[]): URI[] {
+        const tables = this.tables.forget(changed);
+        if (tables.size === 0) return [];
+        return this.documents.all.filter(document => this.tables.namedIn(document).some(uri => tables.has(uri.toString()))).map(({ uri }) => uri).toArray();
     }
 
     /** How many more files may be read. */
@@ -118,6 +128,7 @@ export class CofferDocumentBuilder extends DefaultDocumentBuilder {
         this.prepareBuild(changed, options);
         await this.runCancelable(changed, DocumentState.Parsed, cancelToken, document => this.langiumDocumentFactory.update(document, cancelToken));
         const documents = await this.withImports(changed);
+        await this.tables.read(documents);
         await this.runCancelable(documents, DocumentState.IndexedContent, cancelToken, document => this.indexManager.updateContent(document, cancelToken));
         for (const document of documents) this.hints.update(document);
         await super.buildDocuments([...documents, ...this.alsoToCheck(documents)], options, cancelToken);

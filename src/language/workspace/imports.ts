@@ -16,11 +16,16 @@ const UNWRITABLE = /\p{Cs}|\p{Cc}/u;
  * the suffix may be left out. Only the text of the two counts: links in the file system are not followed.
  */
 export function importPath(from: URI, path: string): ImportPath {
+    return pathFrom(from, path, SUFFIX);
+}
+
+/** The same of any file. `suffix`: what may be left out. */
+export function pathFrom(from: URI, path: string, suffix = ''): ImportPath {
     const text = path.trim();
     if (text === '') return { problem: 'empty' };
     if (UNWRITABLE.test(text)) return { problem: 'unwritable' };
     if (text.startsWith('/') || /^[A-Za-z][\w+.-]*:/.test(text) || text.startsWith('~')) return { problem: 'not-relative' };
-    return { uri: UriUtils.resolvePath(UriUtils.dirname(from), text.endsWith(SUFFIX) ? text : text + SUFFIX) };
+    return { uri: UriUtils.resolvePath(UriUtils.dirname(from), text.endsWith(suffix) ? text : text + suffix) };
 }
 
 /** True where a file lies in one of the folders that are open. Where none is open, everything does. */
