@@ -8,7 +8,7 @@ import { CHANGE_FORMATS, compare, type CompareOptions } from './commands/compare
 import { draw, DRAWING_FORMATS, THEMES, type DrawOptions } from './commands/draw.ts';
 import { estimate, type EstimateOptions } from './commands/estimate.ts';
 import { dryFit, FIT_FORMATS, type FitOptions } from './commands/dry-fit.ts';
-import { joists, seasons, trades } from './commands/leaves.ts';
+import { joists, seasons, survey, trades } from './commands/leaves.ts';
 import { explain } from './commands/explain.ts';
 import { format, type FormatOptions } from './commands/format.ts';
 import { model, MODEL_FORMATS, type ModelOptions } from './commands/model.ts';
@@ -86,6 +86,8 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
     withFiles('trades', 'a list for the other trades: who moves what, to where, by which step').addOption(lists).addOption(rooms).action(act<ListOptions>(trades));
     withFiles('seasons', 'what a year does to the joints, how wet the boards may be when they go up, and what to tell the owner').addOption(lists).addOption(rooms)
         .action(act<ListOptions>(seasons));
+    withFiles('survey', 'what the surveyed ceiling leaves of each side: the gap, what trim and blocking lap, what is scribed and shimmed').addOption(lists).addOption(rooms)
+        .action(act<ListOptions>(survey));
     const quick = new Option('--quick', 'take the first plan; do not search for cheaper boards').default(false);
     const withBoards = (name: string, about: string): Command => withFiles(name, about).addOption(lists).addOption(rooms).addOption(quick);
     withBoards('boards', 'what to buy, what to cut from each board, and what is left')

@@ -1,5 +1,7 @@
 import { capitalized, counted } from '../plain/words.ts';
-import { SCRIBED } from '../survey/choose-plane.ts';
+import { tapeOf } from '../job/tape.ts';
+import { printLength, printMark } from '../quantity/print-length.ts';
+import { crowdedSpacers, mostOfSpacer } from '../survey/spacers.ts';
 import { surveyedOf } from '../survey/survey.ts';
 import { surveyWords } from '../survey/words.ts';
 import { defineRule } from './rule.ts';
@@ -31,16 +33,15 @@ those spacers as short as is said.`,
     check: {
         fit({ layout: { ceiling }, takeOff, job }, report) {
             const surveyed = ceiling && surveyedOf(ceiling, takeOff);
-            // a spacer that is too high everywhere is told by spacer-hits-cleat
-            const crowded = surveyed?.spacers.filter(({ height, room, hump }) => height <= room && height - (room - hump) > SCRIBED)
-                .sort((a, b) => a.room - a.hump - a.height - (b.room - b.hump - b.height)) ?? [];
+            // one that is too high everywhere is told by spacer-hits-cleat
+            const crowded = crowdedSpacers(surveyed?.spacers ?? []).sort((a, b) => a.room - a.hump - a.height - (b.room - b.hump - b.height));
             const [first, ...rest] = crowded;
             if (!surveyed || !first) return;
-            const { deep } = surveyWords(job), { piece, height, room, hump } = first, short = room - hump;
+            const { deep } = surveyWords(job), { piece, height, hump } = first, short = printMark(mostOfSpacer(first, job.cutTo.value), tapeOf(job));
             report({
                 at: surveyed.said.at,
-                message: `${capitalized(nameOf(piece))} is ${deep(height)} high and has ${deep(short)} above the cleats: the ceiling hangs ${deep(hump)} below the plane there, and the blocking with it. `
-                    + `Cut it to ${deep(short)} or less.${rest.length > 0 ? ` ${counted(rest.length, 'other spacer')} also.` : ''}`,
+                message: `${capitalized(nameOf(piece))} is ${printLength(height, job.show.value)} high and has ${short} above the cleats: the ceiling hangs ${deep(hump)} below the plane there, and the blocking with it. `
+                    + `Cut it to ${short} or less.${rest.length > 0 ? ` ${counted(rest.length, 'other spacer')} also.` : ''}`,
                 related: [{ at: piece.source, message: 'the spacers are said here' }],
             });
         },

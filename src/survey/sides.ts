@@ -8,7 +8,7 @@ import type { Piece, TakeOff } from '../takeoff/model.ts';
 import type { Known, Surface } from './surface.ts';
 
 /** What trim laps over the side, and the side over the blocking, at least: to cover, and for a nail. Common practice, no source. */
-const LEAST_LAP: Ticks = inches('3/8');
+export const LEAST_LAP: Ticks = inches('3/8');
 
 /** A side as it hangs under the ceiling that was surveyed, and what of the ceiling is known along its face, from its west or north end. */
 export interface SideUnder {

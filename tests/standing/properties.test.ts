@@ -18,6 +18,8 @@ import { holdingContent } from '../../src/report/joists/content.ts';
 import { joistsLeaf } from '../../src/report/joists/leaf.ts';
 import { seasonsContent } from '../../src/report/seasons/content.ts';
 import { seasonsLeaf } from '../../src/report/seasons/leaf.ts';
+import { surveyContent } from '../../src/report/survey/content.ts';
+import { surveyLeaf } from '../../src/report/survey/leaf.ts';
 import { tradesContent } from '../../src/report/trades/content.ts';
 import { humanOrder } from '../../src/report/order/human.ts';
 import { Rooms } from '../../src/server/panes/rooms.ts';
@@ -73,6 +75,7 @@ const MADE: Readonly<Record<string, (room: RoomOnPage) => unknown>> = {
     'printed boards': room => humanBoards([planOf(room)], plain, { nameOf: uri => uri, textOf: () => undefined }),
     'order': room => humanOrder([planOf(room)], plain),
     'joists': ({ ceiling, takeOff, standing, layout: { room } }) => joistsLeaf({ job: room.job, rooms: [{ room, takeOff, standing }], alternates: [] }, () => holdingContent(ceiling, takeOff)).sections,
+    'survey': ({ ceiling, takeOff, standing, layout: { room } }) => surveyLeaf({ job: room.job, rooms: [{ room, takeOff, standing }], alternates: [] }, () => surveyContent(ceiling, takeOff)).sections,
     'trades': ({ ceiling, takeOff }) => tradesContent(ceiling, takeOff).map(({ fixture: _, ...task }) => task),
     'seasons': ({ ceiling, takeOff, standing, layout: { room } }) => seasonsLeaf({ job: room.job, rooms: [{ room, takeOff, standing }], alternates: [] }, () => seasonsContent(ceiling, takeOff)).sections,
     'bid': room => bidContent(housePrice(room)),

@@ -11,6 +11,10 @@ import { seasonsContent, type RoomSeasons } from '../../report/seasons/content.t
 import { csvSeasons } from '../../report/seasons/csv.ts';
 import { jsonSeasons } from '../../report/seasons/json.ts';
 import { seasonsLeaf } from '../../report/seasons/leaf.ts';
+import { surveyContent, type RoomSurvey } from '../../report/survey/content.ts';
+import { csvSurvey } from '../../report/survey/csv.ts';
+import { jsonSurvey } from '../../report/survey/json.ts';
+import { surveyLeaf } from '../../report/survey/leaf.ts';
 import { tradesContent, type TradeTask } from '../../report/trades/content.ts';
 import { csvTrades } from '../../report/trades/csv.ts';
 import { jsonTrades } from '../../report/trades/json.ts';
@@ -36,6 +40,7 @@ const JOISTS: Report<RoomHolding> = { lacks: 'nothing is known of what holds it'
 const TRADES: Report<readonly TradeTask[]> = { lacks: 'nobody knows what is in its way', contentOf: tradesContent, leaf: tradesLeaf, json: jsonTrades, csv: csvTrades };
 
 const SEASONS: Report<RoomSeasons> = { lacks: 'nobody knows how it moves', contentOf: seasonsContent, leaf: seasonsLeaf, json: jsonSeasons, csv: csvSeasons };
+const SURVEY: Report<RoomSurvey> = { lacks: 'nothing is known of what its ceiling leaves of it', contentOf: surveyContent, leaf: surveyLeaf, json: jsonSurvey, csv: csvSurvey };
 
 /** What holds each beam: joists, screws, thread in wood, and what hangs there. */
 export function joists(options: ListOptions, world: World): Promise<ExitCode> {
@@ -50,6 +55,11 @@ export function trades(options: ListOptions, world: World): Promise<ExitCode> {
 /** What a year does to the joints, and what to tell the owner. */
 export function seasons(options: ListOptions, world: World): Promise<ExitCode> {
     return told(SEASONS, options, world);
+}
+
+/** What the surveyed ceiling leaves of each side: gap, trim, scribe, blocking, shims. */
+export function survey(options: ListOptions, world: World): Promise<ExitCode> {
+    return told(SURVEY, options, world);
 }
 
 async function told<Content>({ lacks, contentOf, leaf, json, csv }: Report<Content>, options: ListOptions, world: World): Promise<ExitCode> {

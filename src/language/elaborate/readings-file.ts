@@ -20,7 +20,7 @@ const MOST_NAMED = 8;
 export interface SaidOfFile { readonly columns?: readonly string[]; readonly unit?: CellUnit; readonly from: Corner }
 
 /** A row: its place from the corner it is measured from, and what was read there. `row` as a spreadsheet counts. */
-export interface ReadingOfFile { readonly x: Ticks; readonly y: Ticks; readonly up: Ticks; readonly row: number }
+interface ReadingOfFile { readonly x: Ticks; readonly y: Ticks; readonly up: Ticks; readonly row: number }
 
 /** What a file of readings holds; `troubles`: what cannot be read of it, in sentences. */
 interface ReadingsFile { readonly readings: readonly ReadingOfFile[]; readonly troubles: readonly string[] }

@@ -9,7 +9,7 @@ import { isInside, pathFrom } from './imports.ts';
 export const TABLE_ENDING = /\.(csv|tsv|txt)$/i;
 
 /** A table as it was read; without a text, why there is none. The same object as long as the file stays as it is. */
-export type Table = { readonly text: string } | { readonly missing: true; readonly alike: readonly string[] } | { readonly unreadable: string };
+type Table = { readonly text: string } | { readonly missing: true; readonly alike: readonly string[] } | { readonly unreadable: string };
 
 /** Where a text names a table. Only the words count, so that it is known before the tree is linked; one too many is read for nothing. */
 const NAMED = /\breadings[ \t]+(["“]([^"”\r\n]*)["”])/g;

@@ -6,6 +6,9 @@ import type { Leaf } from '../../report/leaf.ts';
 import { seasonsContent } from '../../report/seasons/content.ts';
 import { csvSeasons } from '../../report/seasons/csv.ts';
 import { seasonsLeaf } from '../../report/seasons/leaf.ts';
+import { surveyContent } from '../../report/survey/content.ts';
+import { csvSurvey } from '../../report/survey/csv.ts';
+import { surveyLeaf } from '../../report/survey/leaf.ts';
 import { tradesContent } from '../../report/trades/content.ts';
 import { csvTrades } from '../../report/trades/csv.ts';
 import { tradesLeaf } from '../../report/trades/leaf.ts';
@@ -15,7 +18,7 @@ import type { Page, RoomOnPage } from '../page.ts';
 import { printedLeaf } from './printed.ts';
 
 /** Pages that are printed and have no pane. */
-export type LeafKind = 'joists' | 'trades' | 'seasons';
+export type LeafKind = 'joists' | 'trades' | 'seasons' | 'survey';
 
 interface Made { leaf(house: House, room: RoomOnPage): Leaf; csv(house: House, room: RoomOnPage): CsvText }
 
@@ -28,6 +31,10 @@ const MADE: Readonly<Record<LeafKind, Made>> = {
         leaf: (house, { ceiling, takeOff }) => seasonsLeaf(house, () => seasonsContent(ceiling, takeOff)),
         csv: (house, { ceiling, takeOff }) => csvSeasons([house], () => seasonsContent(ceiling, takeOff)),
     },
+    survey: {
+        leaf: (house, { ceiling, takeOff }) => surveyLeaf(house, () => surveyContent(ceiling, takeOff)),
+        csv: (house, { ceiling, takeOff }) => csvSurvey([house], () => surveyContent(ceiling, takeOff)),
+    },
     trades: {
         leaf: (house, { ceiling, takeOff }) => tradesLeaf(house, () => tradesContent(ceiling, takeOff)),
         csv: (house, { ceiling, takeOff }) => csvTrades([house], () => tradesContent(ceiling, takeOff)),
@@ -35,7 +42,9 @@ const MADE: Readonly<Record<LeafKind, Made>> = {
 };
 
 /** The files that each is kept as. */
-export const LEAVES: Readonly<Record<LeafKind, Pick<Page, 'exports'>>> = { joists: keptAs('joists'), trades: keptAs('trades'), seasons: keptAs('seasons') };
+export const LEAVES: Readonly<Record<LeafKind, Pick<Page, 'exports'>>> = {
+    joists: keptAs('joists'), trades: keptAs('trades'), seasons: keptAs('seasons'), survey: keptAs('survey'),
+};
 
 function keptAs(kind: LeafKind): Pick<Page, 'exports'> {
     return {

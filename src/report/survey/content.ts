@@ -1,0 +1,13 @@
+import type { Ceiling } from '../../ceiling/model.ts';
+import { leftOutOfSurvey } from '../../survey/left-out.ts';
+import { surveyedOf, type Surveyed } from '../../survey/survey.ts';
+import type { TakeOff } from '../../takeoff/model.ts';
+
+/** What the survey of a room leaves of its sides. `leftOut`: what hangs there and is not looked at, in sentences. */
+export interface RoomSurvey { readonly surveyed: Surveyed; readonly leftOut: readonly string[] }
+
+/** Undefined where nobody surveyed the ceiling. */
+export function surveyContent(ceiling: Ceiling, takeOff: TakeOff): RoomSurvey | undefined {
+    const surveyed = surveyedOf(ceiling, takeOff);
+    return surveyed && { surveyed, leftOut: leftOutOfSurvey(ceiling) };
+}
