@@ -7,6 +7,7 @@ import type { FileContent } from '../job/file.ts';
 import type { Room } from '../job/model.ts';
 import { kept } from '../plain/kept.ts';
 import { hasError, runFitRules } from '../rules/run-fit.ts';
+import { surveyedOf } from '../survey/survey.ts';
 import { inspect, layoutOf, takeOffOf } from './inspect.ts';
 
 /**
@@ -15,6 +16,23 @@ import { inspect, layoutOf, takeOffOf } from './inspect.ts';
  */
 export function inspectClosely(file: FileContent): Finding[] {
     return lookedAt(file, () => true);
+}
+
+/**
+ * What a room is looked at with, step by step, each of which takes its time and is kept: whoever must not keep others waiting takes a breath between
+ * them, and finds it all there when it looks.
+ */
+export function stepsOf(file: FileContent, room: Room): readonly (() => void)[] {
+    const layout = layoutOf(room), { ceiling } = layout;
+    if (!ceiling || hasError(layout, file, inspect(file).findings)) return [];
+    const steps: readonly (() => unknown)[] = [() => takeOffOf(ceiling), () => dryFitOf(ceiling), () => surveyedOf(ceiling, takeOffOf(ceiling))];
+    // what fails is told by the look itself
+    return steps.map(step => () => {
+        behindWall(room, () => {
+            step();
+            return [];
+        });
+    });
 }
 
 /** As much of it as is known without looking: of the rooms that somebody has put together already. */

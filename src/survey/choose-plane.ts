@@ -1,7 +1,7 @@
 import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Point } from '../plane/point.ts';
-import { deepestHollow, type SideUnder } from './sides.ts';
+import { deepestHollow, type Bearing } from './sides.ts';
 import type { Plane, Station } from './surface.ts';
 
 /** How the sides are to be hung. `slope`: what the plane may rise a tick at most, along and across. */
@@ -30,7 +30,7 @@ const MOST_LOOKS = 60_000;
  * looked for: each rectangle of them has a least count and a least depth that no tilt in it can go under, and is divided in four until that is no
  * better than the best tilt known (branch and bound).
  */
-export function choosePlane(sides: readonly SideUnder[], hanging: Hanging): Chosen | undefined {
+export function choosePlane(sides: readonly Bearing[], hanging: Hanging): Chosen | undefined {
     const known = sides.filter(side => side.known.length > 0);
     if (known.length === 0) return undefined;
     const problem = new Problem(known);
@@ -50,7 +50,7 @@ class Problem {
     readonly isUnbound: boolean;
     private readonly middle: Point;
 
-    constructor(known: readonly SideUnder[]) {
+    constructor(known: readonly Bearing[]) {
         this.sides = known.map(side => ({ heldDown: side.heldDown, hollow: deepestHollow(side) ?? Infinity, stations: side.known.flat() }));
         this.isUnbound = this.sides.every(({ hollow }) => hollow === Infinity);
         const all = this.sides.flatMap(({ stations }) => stations), xs = all.map(({ x }) => x), ys = all.map(({ y }) => y);
@@ -78,44 +78,84 @@ class Problem {
     }
 
     best(slope: number, level: Tilted): Chosen {
-        const { x, y } = this.middle;
+        const { x, y } = this.middle, few = new Few(this.sides, slope);
         const far = most(this.sides.flatMap(({ stations }) => stations.map(one => Math.abs(one.x - x) + Math.abs(one.y - y))));
-        let best = level, cells: Cell[] = [{ east: 0, south: 0, half: slope }], looks = 0;
+        let best: Bound = level, tilt: Cell = { east: 0, south: 0, half: slope }, cells: Cell[] = [tilt], looks = 0;
         const isBetter = (one: Bound, than: Bound): boolean =>
             one.scribed < than.scribed || one.scribed === than.scribed && one.deepest < than.deepest - SAME_PLANE;
         // twice half a cell is what two planes of it can differ by, each from the middle of the room
         while (cells.length > 0 && looks < MOST_LOOKS) {
             const open = cells.map(cell => {
                 looks++;
-                const tilted = this.tilted(cell.east, cell.south);
-                if (isBetter(tilted, best)) best = tilted;
-                return { cell, bound: this.boundOf(cell) };
+                const here = few.under(cell, 0);
+                if (isBetter(here, best)) [best, tilt] = [here, cell];
+                return { cell, bound: few.under(cell, cell.half) };
             });
             cells = open.filter(({ cell, bound }) => cell.half * far > SAME_PLANE / 2 && isBetter(bound, best)).flatMap(({ cell }) => quartered(cell));
         }
-        return { ...this.at(best.plane, cells.length === 0) };
+        return { ...this.at(best === level ? level.plane : this.tilted(tilt.east, tilt.south).plane, cells.length === 0) };
+    }
+}
+
+/**
+ * The stations that can bind at any tilt that is allowed: one stands back where another is so much higher, or lower, that no tilt makes up for it over
+ * the way between them. Of a side few are left, and of all sides together few that keep the plane up. In lists of plain figures, since they are gone
+ * through at every look.
+ */
+class Few {
+    /** What the plane may not go under: x, y, and how high there. */
+    private readonly low: Float64Array;
+    /** What the plane scribes where it is above it, side by side: x, y, and how high there. `ends`: where the next side begins. */
+    private readonly high: Float64Array;
+    private readonly ends: readonly number[];
+
+    constructor(sides: readonly Over[], slope: number) {
+        const low = sides.flatMap(({ hollow, stations }) => stations.map(({ x, y, up }) => ({ x, y, up: up - hollow })));
+        this.low = flattened(standing(low, slope));
+        const high = sides.map(({ heldDown, stations }) => standing(stations.map(({ x, y, up }) => ({ x, y, up: -up - heldDown })), slope));
+        this.high = flattened(high.flat());
+        let end = 0;
+        this.ends = high.map(each => end += 3 * each.length);
     }
 
-    /** What no plane of these tilts can go under: the heights that bind in the middle of the cell, at their least over the cell. */
-    private boundOf({ east, south, half }: Cell): Bound {
-        const rise = ({ x, y, up }: Station): number => up - east * x - south * y;
-        let lowest = -Infinity, binds: Station | undefined;
-        for (const { hollow, stations } of this.sides) {
-            for (const station of stations) {
-                const height = rise(station) - hollow;
-                if (height > lowest) [lowest, binds] = [height, station];
+    /** What no plane of these tilts, up to `half` from the middle one, can go under; with none, how the lowest plane of that tilt is. */
+    under({ east, south }: Cell, half: number): Bound {
+        const { low, high, ends } = this;
+        let lowest = -Infinity, x = 0, y = 0, scribed = 0, deepest = -Infinity, at = 0;
+        for (let i = 0; i < low.length; i += 3) {
+            const height = low[i + 2]! - east * low[i]! - south * low[i + 1]!;
+            if (height > lowest) {
+                lowest = height;
+                x = low[i]!;
+                y = low[i + 1]!;
             }
         }
-        const depths = this.sides.map(({ heldDown, stations }) => {
+        for (const end of ends) {
             let depth = -Infinity;
-            for (const station of stations) {
-                const least = lowest - rise(station) - half * (Math.abs(station.x - binds!.x) + Math.abs(station.y - binds!.y));
-                if (least > depth) depth = least;
+            for (; at < end; at += 3) {
+                const into = lowest + high[at + 2]! + east * high[at]! + south * high[at + 1]! - half * (Math.abs(high[at]! - x) + Math.abs(high[at + 1]! - y));
+                if (into > depth) depth = into;
             }
-            return depth - heldDown;
-        });
-        return { scribed: depths.filter(depth => depth > SCRIBED).length, deepest: most(depths) };
+            if (depth > SCRIBED) scribed++;
+            if (depth > deepest) deepest = depth;
+        }
+        return { scribed, deepest };
     }
+}
+
+interface Height extends Point { readonly up: number }
+
+/** The heights that none of the others is above by more than any tilt makes up for. */
+function standing(heights: readonly Height[], slope: number): Height[] {
+    const left: Height[] = [];
+    for (const one of heights.toSorted((a, b) => b.up - a.up)) {
+        if (left.every(other => one.up + slope * (Math.abs(one.x - other.x) + Math.abs(one.y - other.y)) > other.up)) left.push(one);
+    }
+    return left;
+}
+
+function flattened(heights: readonly Height[]): Float64Array {
+    return Float64Array.from(heights.flatMap(({ x, y, up }) => [x, y, up]));
 }
 interface Cell { readonly east: number; readonly south: number; readonly half: number }
 interface Bound { readonly scribed: number; readonly deepest: number }

@@ -10,16 +10,24 @@ import type { Known, Surface } from './surface.ts';
 /** What trim laps over the side, and the side over the blocking, at least: to cover, and for a nail. Common practice, no source. */
 export const LEAST_LAP: Ticks = inches('3/8');
 
-/** A side as it hangs under the ceiling that was surveyed, and what of the ceiling is known along its face, from its west or north end. */
-export interface SideUnder {
-    readonly piece: Piece;
-    readonly section: WholeSection;
-    readonly length: number;
+/** What the plane is chosen by: what is known of the ceiling along a side, how it hangs, and what has to lap it. */
+export interface Bearing {
     readonly known: readonly Known[];
     readonly heldDown: Ticks;
     /** How high the trim before it is, and how thick the blocking behind it; undefined where there is none. */
     readonly trim?: Ticks;
     readonly blocking?: Ticks;
+}
+
+/** A side as it hangs under the ceiling that was surveyed; what is known is along its face, from its west or north end. */
+export interface SideUnder extends Bearing {
+    readonly piece: Piece;
+    readonly section: WholeSection;
+    readonly length: number;
+}
+
+export function bearing({ known, heldDown, trim, blocking }: SideUnder): Bearing {
+    return { known, heldDown, ...trim !== undefined && { trim }, ...blocking !== undefined && { blocking } };
 }
 
 /** Every side of the take-off: of lines, and of half beams along the walls. */
@@ -40,7 +48,7 @@ export function sidesUnder(ceiling: Ceiling, { pieces }: TakeOff, surface: Surfa
 }
 
 /** How deep a hollow may be over a side so that trim and blocking still lap as they should; undefined where neither is there. */
-export function deepestHollow({ trim, blocking, heldDown }: SideUnder): Ticks | undefined {
+export function deepestHollow({ trim, blocking, heldDown }: Bearing): Ticks | undefined {
     const bounds = [trim, blocking].filter(size => size !== undefined).map(size => size - heldDown - LEAST_LAP);
     return bounds.length === 0 ? undefined : Math.min(...bounds);
 }

@@ -1,3 +1,4 @@
+import { atKey } from '../plain/at-key.ts';
 import { triangulate, type Triangle } from '../plane/triangulation.ts';
 import type { Point } from '../plane/point.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -25,39 +26,33 @@ export type Known = readonly Station[];
  */
 export class Surface {
     readonly triangles: readonly Triangle[];
-    private readonly edges: readonly (readonly [Point, Point])[];
     private readonly flats: readonly Flat[];
+    private readonly near: Near;
 
     constructor(readonly readings: readonly Reading[]) {
         this.triangles = triangulate(readings);
-        this.flats = this.triangles.map(([a, b, c]) => flatOver(readings[a]!, readings[b]!, readings[c]!));
-        const edges = new Map<string, readonly [Point, Point]>();
-        for (const triangle of this.triangles) {
-            triangle.forEach((a, i) => {
-                const b = triangle[(i + 1) % 3]!;
-                edges.set(a < b ? `${a} ${b}` : `${b} ${a}`, [readings[a]!, readings[b]!]);
-            });
-        }
-        this.edges = [...edges.values()];
+        this.flats = this.triangles.map(([a, b, c], i) => flatOver(i, readings[a]!, readings[b]!, readings[c]!));
+        this.near = new Near(this.flats);
     }
 
     /** The ceiling there, up from the level line, in ticks; undefined where no three readings stand around it. */
     at(point: Point): number | undefined {
-        return this.flats.find(flat => isOver(flat, point))?.height(point);
+        return this.near.to(point, point).find(each => isOver(each, point))?.height(point);
     }
 
     /** What is known of the ceiling along a straight line, in stretches; with nothing known there is none. */
     along(from: Point, to: Point): Known[] {
         const x = to.x - from.x, y = to.y - from.y, length = Math.hypot(x, y);
         if (length === 0) return [];
-        const crossed = this.edges.flatMap(edge => crossingsWith(edge, from, { x, y }));
+        const flats = this.near.to(from, to);
+        const crossed = flats.flatMap(({ corners }) => corners.flatMap((a, i) => crossingsWith([a, corners[(i + 1) % 3]!], from, { x, y })));
         const parts = [0, ...crossed.filter(part => part > 0 && part < 1).sort((a, b) => a - b), 1]
             .filter((part, i, all) => i === 0 || part - all[i - 1]! > SAME);
         const pointAt = (part: number): Point => ({ x: from.x + x * part, y: from.y + y * part });
         const stretches: Station[][] = [];
         let open: Station[] | undefined;
         for (let i = 0; i + 1 < parts.length; i++) {
-            const begin = parts[i]!, end = parts[i + 1]!, flat = this.flats.find(each => isOver(each, pointAt((begin + end) / 2)));
+            const begin = parts[i]!, end = parts[i + 1]!, flat = flats.find(each => isOver(each, pointAt((begin + end) / 2)));
             if (!flat) {
                 open = undefined;
                 continue;
@@ -69,14 +64,77 @@ export class Surface {
         return stretches;
     }
 }
+
+/** Triangles by where they are: a raster over the room, in each of whose cells stand those that reach into it. */
+class Near {
+    private readonly cells = new Map<number, Flat[]>();
+    private readonly west: number;
+    private readonly north: number;
+    private readonly size: number;
+    private readonly across: number;
+
+    constructor(flats: readonly Flat[]) {
+        const all = boxRound(flats.flatMap(({ corners }) => corners));
+        this.west = all.west;
+        this.north = all.north;
+        // some two triangles to a cell where they are alike; slivers over the whole room stand in every cell, so there are not too many
+        this.across = Math.min(MOST_ACROSS, Math.max(1, Math.ceil(Math.sqrt(flats.length / 2))));
+        this.size = Math.max(1, all.east - all.west, all.south - all.north) / this.across;
+        for (const flat of flats) {
+            const box = boxRound(flat.corners);
+            for (const cell of this.cellsOf(box.west, box.east, box.north, box.south)) atKey(this.cells, cell, () => []).push(flat);
+        }
+    }
+
+    /** Those that may reach the box round a line, in their order. */
+    to(from: Point, to: Point): readonly Flat[] {
+        const box = boxRound([from, to]), cells = this.cellsOf(box.west, box.east, box.north, box.south);
+        const [only] = cells;
+        if (cells.length === 1) return this.cells.get(only!) ?? [];
+        return [...new Set(cells.flatMap(cell => this.cells.get(cell) ?? []))].sort((a, b) => a.order - b.order);
+    }
+
+    private cellsOf(west: number, east: number, north: number, south: number): number[] {
+        const column = (x: number): number => Math.min(this.across - 1, Math.max(0, Math.floor((x - this.west) / this.size)));
+        const row = (y: number): number => Math.min(this.across - 1, Math.max(0, Math.floor((y - this.north) / this.size)));
+        const cells: number[] = [];
+        // what touches an edge is over it: a hair more to every side
+        for (let i = row(north - TOUCHES); i <= row(south + TOUCHES); i++) {
+            for (let j = column(west - TOUCHES); j <= column(east + TOUCHES); j++) cells.push(i * this.across + j);
+        }
+        return cells;
+    }
+}
+
+const MOST_ACROSS = 32;
+
+function boxRound(points: readonly Point[]): { west: number; east: number; north: number; south: number } {
+    const box = { west: Infinity, east: -Infinity, north: Infinity, south: -Infinity };
+    for (const { x, y } of points) {
+        if (x < box.west) box.west = x;
+        if (x > box.east) box.east = x;
+        if (y < box.north) box.north = y;
+        if (y > box.south) box.south = y;
+    }
+    return box;
+}
 /** Parts of a line nearer than this are one place: less than a tick of the longest wall. */
 const SAME = 1e-8;
 
-interface Flat { readonly corners: readonly [Reading, Reading, Reading]; height(point: Point): number }
+interface Flat {
+    readonly order: number;
+    readonly corners: readonly [Reading, Reading, Reading];
+    /** How long each is that leads away from a corner. */
+    readonly edges: readonly [number, number, number];
+    height(point: Point): number;
+}
 
-function flatOver(a: Reading, b: Reading, c: Reading): Flat {
-    const whole = cross(a, b, c);
-    return { corners: [a, b, c], height: point => (a.up * cross(point, b, c) + b.up * cross(a, point, c) + c.up * cross(a, b, point)) / whole };
+function flatOver(order: number, a: Reading, b: Reading, c: Reading): Flat {
+    const whole = cross(a, b, c), long = (from: Point, to: Point): number => Math.hypot(to.x - from.x, to.y - from.y);
+    return {
+        order, corners: [a, b, c], edges: [long(a, b), long(b, c), long(c, a)],
+        height: point => (a.up * cross(point, b, c) + b.up * cross(a, point, c) + c.up * cross(a, b, point)) / whole,
+    };
 }
 
 /** Twice the area of a, b, c: positive where they run clockwise on the plan. */
@@ -85,12 +143,8 @@ function cross(a: Point, b: Point, c: Point): number {
 }
 
 /** On an edge it is over both. */
-function isOver({ corners: [a, b, c] }: Flat, point: Point): boolean {
-    return isInside(a, b, point) && isInside(b, c, point) && isInside(c, a, point);
-}
-
-function isInside(a: Point, b: Point, point: Point): boolean {
-    return cross(a, b, point) >= -TOUCHES * Math.hypot(b.x - a.x, b.y - a.y);
+function isOver({ corners: [a, b, c], edges: [ab, bc, ca] }: Flat, point: Point): boolean {
+    return cross(a, b, point) >= -TOUCHES * ab && cross(b, c, point) >= -TOUCHES * bc && cross(c, a, point) >= -TOUCHES * ca;
 }
 /** Ticks off an edge that are still on it: places between readings are no whole numbers. */
 const TOUCHES = 1e-3;

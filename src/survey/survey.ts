@@ -1,12 +1,12 @@
 import type { Ceiling } from '../ceiling/model.ts';
 import type { Survey } from '../job/survey.ts';
-import { kept } from '../plain/kept.ts';
+import { kept, keptByName, MOST_ROOMS } from '../plain/kept.ts';
 import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { TakeOff } from '../takeoff/model.ts';
 import { choosePlane, SCRIBED, type Chosen, type Hanging } from './choose-plane.ts';
 import { soundReadings, type SurveyTrouble } from './readings.ts';
-import { LEAST_LAP, sidesUnder, type SideUnder } from './sides.ts';
+import { bearing, LEAST_LAP, sidesUnder, type Bearing, type SideUnder } from './sides.ts';
 import { spacersBy, type SurveyedSpacer } from './spacers.ts';
 import { heightOf, Surface, type Known, type Plane, type Station } from './surface.ts';
 
@@ -52,11 +52,17 @@ const TELLS: Ticks = inches('1/4');
 /** Undefined where nobody surveyed the ceiling. */
 export const surveyedOf: (ceiling: Ceiling, takeOff: TakeOff) => Surveyed | undefined = kept(surveyed);
 
+/** What takes long is made again only where the readings, or how sides hang under them, are others: not for a price or a lamp. */
+const surfaceOf = keptByName((points: readonly { readonly x: Ticks; readonly y: Ticks; readonly up: Ticks }[]) => new Surface(points), MOST_ROOMS);
+interface Hung { readonly under: readonly Bearing[]; readonly hanging: Hanging }
+const chosenFor = keptByName(({ under, hanging }: Hung) => choosePlane(under, hanging), MOST_ROOMS);
+
 function surveyed(ceiling: Ceiling, takeOff: TakeOff): Surveyed | undefined {
     const said = ceiling.room.survey;
     if (!said) return undefined;
-    const { points, troubles } = soundReadings(ceiling, said), surface = new Surface(points);
-    const hanging = hangingOf(said), under = sidesUnder(ceiling, takeOff, surface), chosen = choosePlane(under, hanging);
+    const { points, troubles } = soundReadings(ceiling, said), { name } = ceiling.room;
+    const surface = surfaceOf(name, points.map(({ x, y, up }) => ({ x, y, up })));
+    const hanging = hangingOf(said), under = sidesUnder(ceiling, takeOff, surface), chosen = chosenFor(name, { under: under.map(bearing), hanging });
     return {
         said, surface, hanging, troubles,
         ...chosen && { chosen }, sides: chosen ? under.map(side => sideBy(side, chosen.plane)) : [],

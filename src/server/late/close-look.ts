@@ -7,7 +7,7 @@ import { readFile } from '../../language/read-file.ts';
 import type { CofferSharedServices } from '../../language/coffer-services.ts';
 import { brokenLines } from '../../language/types/broken.ts';
 import { diagnosticsOf } from '../../language/workspace/diagnostics.ts';
-import { behindWall } from '../../pipeline/inspect-closely.ts';
+import { behindWall, stepsOf } from '../../pipeline/inspect-closely.ts';
 import { layoutOf } from '../../pipeline/inspect.ts';
 import type { Edits } from '../edits/edits.ts';
 import { isKnown } from '../features/figures.ts';
@@ -20,8 +20,8 @@ export type LookClosely = (file: FileContent) => readonly Finding[];
 const REST_MS = 300;
 
 /**
- * Looks closely at files that were built anew, while nobody types: open ones first, room after room, and between rooms
- * whatever the editor asks for is answered. An edit breaks it off, to begin again when the hand rests.
+ * Looks closely at files that were built anew, while nobody types: open ones first, room after room, and between rooms, and what each is
+ * looked at with, whatever the editor asks for is answered. An edit breaks it off, to begin again when the hand rests.
  */
 export class CloseLook {
     private readonly workspace: CofferSharedServices['workspace'];
@@ -73,6 +73,11 @@ export class CloseLook {
         const content = readFile(document);
         const found = new Map<string, readonly Diagnostic[] | 'unknown'>();
         for (const room of content.rooms) {
+            for (const step of isKnown(layoutOf(room)) ? stepsOf(content, room) : []) {
+                step();
+                await breath();
+                if (edition !== this.edition) return undefined;
+            }
             found.set(keyIn(found, room), isKnown(layoutOf(room)) ? diagnosticsOf(document, behindWall(room, () => this.look({ ...content, rooms: [room] }))) : 'unknown');
             await breath();
             if (edition !== this.edition) return undefined;
