@@ -11,6 +11,7 @@ import { dryFit, FIT_FORMATS, type FitOptions } from './commands/dry-fit.ts';
 import { joists, seasons, survey, trades } from './commands/leaves.ts';
 import { explain } from './commands/explain.ts';
 import { format, type FormatOptions } from './commands/format.ts';
+import { invoice, INVOICE_FORMATS, type InvoiceOptions } from './commands/invoice.ts';
 import { model, MODEL_FORMATS, type ModelOptions } from './commands/model.ts';
 import { PAGE_FORMATS, print, PRINTED_PAGES, type PrintOptions } from './commands/print.ts';
 import { LABEL_PAPERS, labels, saw, type LabelOptions, type SawOptions } from './commands/saw.ts';
@@ -105,6 +106,10 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
     withFiles('bid', 'the client\'s page: what is done, for how much, on which terms').addOption(rooms).addOption(alternates).addOption(quick)
         .option('--out <folder>', 'the folder to write to', filled, 'bids').addOption(force).addOption(new Option('--format <format>', 'output format').choices(BID_FORMATS).default('pdf'))
         .option('--date <date>', 'the date on it; without one there is a line to fill in').action(act<BidOptions>(bid));
+    withFiles('invoice', 'the bill by the contract of the job: what is done, less retainage and what is paid')
+        .requiredOption('--number <number>', 'its number', filled).option('--final', 'all of the work is done: what was retained is asked for too', false).option('--date <date>', 'the date on it; without one there is a line to fill in')
+        .option('--out <folder>', 'the folder to write to', filled, 'invoices').addOption(force).addOption(new Option('--format <format>', 'pdf and html are files, the others are printed').choices(INVOICE_FORMATS).default('pdf'))
+        .action(act<InvoiceOptions>(invoice));
     withFiles('draw', 'plan and sections as SVG files, or as DXF files at true size')
         .option('--out <folder>', 'the folder to write to', filled, 'drawings').addOption(force)
         .addOption(new Option('--format <format>', 'svg for a browser or a printer, dxf for a drawing program').choices(DRAWING_FORMATS).default('svg')).addOption(new Option('--theme <theme>', 'colors of an SVG; auto: light or dark, as the viewer is set').choices(THEMES).default('print'))

@@ -58,6 +58,24 @@ job "Plum Street 4" {
   cut-to  1/16"
 }
 `;
+/** The same job with a contract, of which something is done, billed and paid. */
+export const signedJob = job.replace('}\n', `
+  contract {
+    signed     8,000 USD on 2026-02-09 at "5b1f0c7"
+    deposit    800 USD
+    retainage  10%
+    phase      "Work in the shop" share 40% done 100%
+    phase      "Beams up" share 45% done 50%
+    phase      "Filling"
+    change     1 adds 333.33 USD on 2026-03-02 for "A deeper band" done 50%
+    bill       "1" sum 800 USD on 2026-02-09
+    payment    800 USD on 2026-02-11 for "the deposit"
+    due-days   14
+    remit      "By check, to the shop."
+  }
+}
+`);
 export const house = { 'yard.coffer': yard, 'box.coffer': box, 'den.coffer': den, 'job.coffer': job };
+export const signedHouse = { ...house, 'job.coffer': signedJob };
 /** The bottom is wider than the blocking it goes between. */
 export const tooWide = { ...house, 'box.coffer': box.replace('blocking { stock pine-1x6 }', 'blocking { stock pine-1x6\n    rip 5 1/4" }') };

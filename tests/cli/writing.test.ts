@@ -5,13 +5,13 @@ import { nodeFiles } from '../../src/cli/file-system.ts';
 import { failingDisk, type Step } from './failing-disk.ts';
 import { FULL, some } from '../support/full.ts';
 import { folderWith } from './folder.ts';
-import { den, house, job } from './house.ts';
+import { den, signedHouse as house, signedJob as job } from './house.ts';
 import { cofferwright } from './world.ts';
 
 /** Every way that the program writes files. The folder is where they go. */
 const COMMANDS: readonly (readonly [command: string, folder: string, ...argv: string[]])[] = [
     ['draw', 'drawings'], ['draw', 'drawings', '--format', 'dxf'], ['print', 'pages'], ['print', 'pages', '--page', 'cut-list', '--format', 'csv'], ['model', 'models'], ['model', 'models', '--format', 'ifc'],
-    ['bid', 'bids', '--quick', '--format', 'html'], ['bid', 'bids', '--quick'], ['labels', 'labels', '--quick'], ['saw', 'sheets', '--quick', '--sheets', 'sheets'],
+    ['bid', 'bids', '--quick', '--format', 'html'], ['bid', 'bids', '--quick'], ['invoice', 'invoices', '--number', '3', '--format', 'html'], ['invoice', 'invoices', '--number', '3'], ['labels', 'labels', '--quick'], ['saw', 'sheets', '--quick', '--sheets', 'sheets'],
 ];
 const run = (cwd: string, [command, , ...argv]: (typeof COMMANDS)[number], ...more: string[]) => cofferwright(cwd, [command, ...argv, ...more]);
 const written = (out: string): string[] => out.trim().split('\n');

@@ -17,7 +17,7 @@ const CHECKS = ['human', 'concise', 'json', 'sarif', 'github'].map(format => ({ 
 const OTHERS: typeof OUTPUTS = [
     { argv: ['boards', '--quick', '--leftovers'] }, { argv: ['format', '--check'] }, { argv: ['format'] }, { argv: ['cut-list', EVIL] }, { argv: ['cut-list', '--room', EVIL] }, { argv: ['estimate', '--quick', '--with', EVIL] },
     { argv: ['explain', EVIL] }, { argv: ['draw', '--out', 'a\u001b[31mb\nc'], folder: 'a\u001b[31mb\nc' },
-    { argv: ['bid', '--quick', '--out', 'pdf'], folder: 'pdf' }, { argv: ['bid', '--quick', '--format', 'html', '--date', EVIL, '--out', 'dated'], folder: 'dated' },
+    { argv: ['bid', '--quick', '--out', 'pdf'], folder: 'pdf' }, { argv: ['invoice', '--number', EVIL, '--date', EVIL, '--out', 'bills'], folder: 'bills' }, { argv: ['bid', '--quick', '--format', 'html', '--date', EVIL, '--out', 'dated'], folder: 'dated' },
 ];
 const ALL = [...CHECKS, ...OTHERS, ...OUTPUTS] as typeof OUTPUTS;
 

@@ -46,7 +46,16 @@ alternate other ${text} { den.grid.coffers-north 2 }
 `,
         [EVIL_FILE]: `edition 1\nfrom "./${EVIL_FOLDER}/box.coffer" use box\nroom attic { wall north 9'; wall east 8'; grid { coffers-north 2; coffers-east 2; beams box; through north-south } }\n`,
         'job.coffer': `edition 1
-job ${text} { cut-to 1/16"; client ${text} }
+job ${text} { cut-to 1/16"; client ${text}
+  contract {
+    signed 900 USD on 2026-02-09 at ${text}
+    phase ${text} done 50%
+    change 1 adds 5 USD on 2026-03-02 at ${text} reference ${text} for ${text}
+    bill ${text} sum 10 USD on 2026-03-02
+    payment 10 USD on 2026-03-03 for ${text}
+    remit ${text}
+  }
+}
 labor { crew 2 rate 64 USD per h; sides 5 min per ft }
 bid { profit 15% of price; contractor ${text}; scope ${text}; exclusion ${text}; terms ${text}; allowance 250 USD for ${text} }
 `,

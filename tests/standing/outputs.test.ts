@@ -4,7 +4,7 @@ import { createCofferServices } from '../../src/language/services.ts';
 import type { PropertyDecl } from '../../src/language/generated/ast.ts';
 import { factsOf } from '../../src/language/types/facts.ts';
 import { piecesOverlap } from '../../src/rules/pieces-overlap.ts';
-import { den, house, job } from '../cli/house.ts';
+import { den, house, signedJob } from '../cli/house.ts';
 import { folderWith } from '../cli/folder.ts';
 import { made, OUTPUTS, wordsIn } from './outputs.ts';
 
@@ -16,7 +16,7 @@ const rates = `
 labor { crew 1 rate 50 USD per h; blocking 3 min per ft; bottom 4 min per ft; trim 2 min per ft; coffer 10 min per coffer }
 bid { overhead 10% }
 `;
-const whole = { ...house, 'job.coffer': job.replace('job "', 'job "').concat(rates) };
+const whole = { ...house, 'job.coffer': signedJob.concat(rates) };
 const inRoom = (words: string): Readonly<Record<string, string>> => ({ ...whole, 'den.coffer': den.replace('  grid {', `  ${words}\n\n  grid {`) });
 const inBox = (from: string, to: string): Readonly<Record<string, string>> => ({ ...whole, 'box.coffer': whole['box.coffer'].replace(from, to) });
 
@@ -107,7 +107,7 @@ test('what was found of a board is no trouble where it is what its stock says', 
 });
 
 test('so does what the dry fit finds wrong', async () => {
-    const cwd = folderWith({ 'hall.coffer': `${piecesOverlap.wrong.replaceAll(/(size\s+1x\d)/g, "$1; lengths 8', 16'")}\n${rates}` });
+    const cwd = folderWith({ 'hall.coffer': `${piecesOverlap.wrong.replaceAll(/(size\s+1x\d)/g, "$1; lengths 8', 16'")}\n${signedJob.replace('edition 1\n', '')}\n${rates}` });
     for (const output of some(OUTPUTS.filter(({ argv }) => argv[0] !== 'dry-fit'), 6)) {
         const { code, texts } = await made(cwd, output), what = output.argv.join(' ');
         expect(code, what).toBe(1);

@@ -19,6 +19,8 @@ export const OUTPUTS: readonly { readonly argv: readonly string[]; readonly fold
     ...Object.values(PAGES).flatMap(({ kind, exports }) => PAGE_FORMATS.filter(format => exports[format])
         .map(format => ({ argv: ['print', '--page', kind, '--format', format, '--quick', '--out', 'pages'], folder: 'pages' }))),
     ...Object.keys(LEAVES).flatMap(kind => ['html', 'csv'].map(format => ({ argv: ['print', '--page', kind, '--format', format, '--out', 'pages'], folder: 'pages' }))),
+    ...['human', 'json', 'csv'].map(format => ({ argv: ['invoice', '--number', '3', '--format', format] })),
+    { argv: ['invoice', '--number', '3', '--format', 'html', '--out', 'invoices'], folder: 'invoices', forClient: true },
     { argv: ['bid', '--quick', '--format', 'html', '--out', 'bids'], folder: 'bids', forClient: true },
 ];
 

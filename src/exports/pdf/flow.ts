@@ -7,6 +7,8 @@ import { stretchesOf } from './letters.ts';
 type Doc = InstanceType<typeof PDFDocument>;
 const SIZE = 10.5, TITLE = 12, HEADING = 19;
 const LEADING = 1.36;
+/** Between columns. */
+const GUTTER = 18;
 const SIGNING = ['For the client', 'For the contractor'];
 
 /** Words one below the other, page after page. A title never stands alone at a page's foot. */
@@ -54,6 +56,30 @@ export class Flow {
         this.space(5);
     }
 
+    /** Words in the first column, figures to the right of it; over each page the heads. */
+    table(head: readonly string[], rows: readonly (readonly string[])[]): void {
+        const { doc } = this, { left, right } = doc.page.margins, height = SIZE * LEADING;
+        const widths = head.map((word, i) => Math.max(this.widthOf(word, 600), ...rows.map(row => this.widthOf(row[i]!, 400))));
+        const figures = widths.slice(1).reduce((sum, width) => sum + width + GUTTER, 0);
+        const line = (cells: readonly string[], weight: Weight): void => {
+            const y = doc.y;
+            let edge = doc.page.width - right;
+            for (const i of [...cells.keys()].slice(1).reverse()) {
+                this.set(cells[i]!, edge - this.widthOf(cells[i]!, weight), y, weight);
+                edge -= widths[i]! + GUTTER;
+            }
+            this.words(cells[0]!, { weight }, 0, true, figures);
+            doc.moveTo(left, doc.y + 1).lineTo(doc.page.width - right, doc.y + 1).lineWidth(weight === 600 ? 0.9 : 0.3).stroke('#000000');
+            this.space(5);
+        };
+        line(head, 600);
+        for (const row of rows) {
+            const lines = this.broken(row[0]!, doc.page.width - left - right - figures, SIZE, 400).length;
+            if (doc.y + Math.max(1, lines) * height + 6 > doc.page.height - doc.page.margins.bottom) { doc.addPage(); line(head, 600); }
+            line(row, 400);
+        }
+    }
+
     /** From whom and for whom, and the date, or a line for it. */
     between({ contractor, client, date }: { readonly contractor?: string; readonly client?: string; readonly date?: string }): void {
         const parts = [contractor && `from ${contractor}`, client && `for ${client}`].filter(Boolean).join(', ');
@@ -62,10 +88,10 @@ export class Flow {
     }
 
     /** The last lists of what is agreed, and the signatures: nobody signs a page on which nothing stands, so the last item goes over with them. */
-    endings(lists: readonly (readonly [title: string, items: readonly string[]])[], isSigned: boolean): void {
+    endings(lists: readonly (readonly [title: string, items: readonly string[]])[], isSigned: boolean, title = 'Agreed'): void {
         const after = isSigned ? this.signaturesHeight(SIGNING) : 0, last = lists.findLast(([, items]) => items.length > 0);
         for (const [title, items] of lists) this.list(title, items, items === last?.[1] ? after : 0);
-        if (isSigned) this.signatures('Agreed', SIGNING);
+        if (isSigned) this.signatures(title, SIGNING);
     }
 
     /** What signatures take. */

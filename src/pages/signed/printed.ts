@@ -20,8 +20,8 @@ export function priceTable(lines: readonly { readonly what: string; readonly amo
     return html`<table class="price"><tbody>${lines.map(line => html`<tr class="${line.strong ? 'strong' : ''}"><th scope="row">${line.what}</th><td class="figure">${line.amount}</td></tr>`)}</tbody></table>`;
 }
 
-export function signatures(): Html {
-    return html`<section class="sign"><h2>Agreed</h2>
+export function signatures(title = 'Agreed'): Html {
+    return html`<section class="sign"><h2>${title}</h2>
 ${['For the client', 'For the contractor'].map(who => html`<p><span class="blank long"></span> <span class="blank"></span><br><span class="soft">${who}: name and signature, date</span></p>`)}
 </section>`;
 }

@@ -2,17 +2,17 @@ import { billOf, type Bill, type WorkLine } from '../../billing/bill.ts';
 import { toDate } from '../../billing/to-date.ts';
 import { creditOf } from '../../cutting/as-cut.ts';
 import type { Payment } from '../../job/contract.ts';
-import { counted } from '../../plain/words.ts';
+import { counted, listed } from '../../plain/words.ts';
 import type { Given } from '../../provenance/source.ts';
 import { printMoney, roundMoney } from '../../quantity/money.ts';
 import { Rational } from '../../quantity/rational.ts';
 import { nameInRoom } from '../../takeoff/ids.ts';
 import { percentText } from '../estimate/words.ts';
-import { titleOf, type House } from '../house.ts';
+import { titleOfHouse, type House } from '../house.ts';
 import { standingOfRooms } from '../standing.ts';
 
 /** What the client is asked to pay, and for what. No cost, no rate and no hour of ours is in it. */
-interface InvoiceContent {
+export interface InvoiceContent {
     /** The house. */
     readonly title: string;
     readonly number: string;
@@ -26,6 +26,8 @@ interface InvoiceContent {
     readonly contract: readonly SumLine[];
     /** Every line of the schedule of values, and every change. */
     readonly work: readonly WorkRow[];
+    /** How it is known what is done, where it is worked out. */
+    readonly known: readonly string[];
     /** From what is done to what is due. */
     readonly sums: readonly SumLine[];
     /** How it stands with the contract once this is paid. */
@@ -37,24 +39,24 @@ interface SumLine { readonly what: string; readonly amount: string; readonly str
 interface WorkRow { readonly what: string; readonly value: string; readonly done: string; readonly earned: string }
 
 /** As it was asked for. */
-interface Billing { readonly number: string; readonly date?: string; readonly final: boolean }
+export interface Billing { readonly number: string; readonly date?: string; readonly final: boolean }
 
 /** A bill with its words, or why there is none. */
-type Invoice = { readonly content: InvoiceContent; readonly bill: Bill } | { readonly none: string; readonly isPaid: boolean };
+export type Invoice = { readonly content: InvoiceContent; readonly bill: Bill } | { readonly none: string; readonly because: 'no contract' | 'unfit' | 'nothing due' };
 
 /** The bill of a house by the contract of its job. It never asks for more than the contract to date: where lines contradict each other there is none. */
 export function invoiceOf(house: House, { number, date, final }: Billing): Invoice {
-    const { job, rooms } = house, { contract } = job, of = titleOf(job);
-    const none = (words: string, isPaid = false): Invoice => ({ none: words, isPaid });
-    if (!contract) return none(`Nothing is billed for ${of}: its job has no contract. Write \`contract { signed … }\` into it.`);
+    const { job, rooms } = house, { contract } = job, of = titleOfHouse(house);
+    const none = (words: string, because: 'no contract' | 'unfit' | 'nothing due' = 'unfit'): Invoice => ({ none: words, because });
+    if (!contract) return none(`Nothing is billed for ${of}: its job has no contract. Write \`contract { signed … }\` into it.`, 'no contract');
     const now = toDate(contract);
     if (!now) return none(`Nothing is billed for ${of}: not all of its contract could be read. \`cofferwright check\` says where.`);
-    const bill = billOf(contract, () => cutOf(house), final);
+    const cut = cutOf(house), bill = billOf(contract, () => cut && new Rational(cut.done, cut.of), final);
     if (!bill) return none(`Nothing is billed for ${of}: a phase is known by what is cut, and not every room could be laid out.`);
     const money = (amount: Rational): string => printMoney(amount, now.currency);
     if (!bill.isConsistent) return none(`Nothing is billed for ${of}: its contract contradicts itself. \`cofferwright check\` says where.`);
     if (final && bill.undone.length > 0) return none(`There is no final bill for ${of} yet: ${bill.undone.map(line => `${nameOf(line)} is ${percentText(line.done)} done`).join(', ')}.`);
-    if (bill.due.lte(0)) return none(`Nothing is due for ${of}: ${money(bill.earned)} is done, ${bill.retained.equals(0) ? '' : `${money(bill.retained)} of it is retained, `}and ${money(now.paid)} is paid.`, true);
+    if (bill.due.lte(0)) return none(`Nothing is due for ${of}: ${money(bill.earned)} is done, ${bill.retained.equals(0) ? '' : `${money(bill.retained)} of it is retained, `}and ${money(now.paid)} is paid.`, 'nothing due');
     const contractor = rooms.find(({ room }) => room.rates.bid.contractor)?.room.rates.bid.contractor?.value;
     return {
         bill,
@@ -63,9 +65,13 @@ export function invoiceOf(house: House, { number, date, final }: Billing): Invoi
             ...contractor !== undefined && { contractor }, ...job.client && { client: job.client.value }, ...date !== undefined && { date },
             contract: contractLines(bill, contract, money),
             work: bill.work.map(line => ({ what: nameOf(line), value: money(line.value), done: percentText(line.done), earned: money(line.earned) })),
+            known: contract.phases.some(({ knownBy }) => knownBy) && cut ? [`${cut.done} of ${counted(cut.of, 'piece')} of ${listed(rooms.map(({ room }) => room.title ?? room.name))} are cut.`] : [],
             sums: sumLines(bill, contract.retainage?.value, money),
             after: afterLines(bill, money),
-            terms: [...contract.dueDays ? [`Due ${counted(contract.dueDays.value, 'day')} after the date above.`] : [], ...contract.remit.map(({ value }) => value)],
+            terms: [
+                ...contract.dueDays ? [contract.dueDays.value === 0 ? 'Due at once.' : `Due ${counted(contract.dueDays.value, 'day')} after the date above.`] : [],
+                ...contract.remit.map(({ value }) => value),
+            ],
             cautions: CAUTIONS,
         },
     };
@@ -80,13 +86,13 @@ const CAUTIONS = [
 function draftOf({ rooms }: House): string[] {
     const { errors, notComputed } = standingOfRooms(rooms);
     return [
-        ...errors.length > 0 ? ['Something in the contract or in the ceiling as it is drawn is still wrong.'] : [],
+        ...errors.length > 0 || rooms.some(({ takeOff }) => !takeOff) ? ['Something in the contract or in the ceiling as it is drawn is still wrong.'] : [],
         ...notComputed.length > 0 ? ['Not everything that has to be considered is worked out yet.'] : [],
     ];
 }
 
-/** How many of the pieces of the cut list are cut, as a share; undefined where a room has none. */
-function cutOf({ rooms }: House): Rational | undefined {
+/** How many of the pieces of the cut list are cut; undefined where a room has none. */
+function cutOf({ rooms }: House): { readonly done: number; readonly of: number } | undefined {
     let all = 0, cut = 0;
     for (const { room, takeOff } of rooms) {
         if (!takeOff || takeOff.leftOut.length > 0) return undefined;
@@ -94,11 +100,11 @@ function cutOf({ rooms }: House): Rational | undefined {
         all += takeOff.pieces.length;
         cut += takeOff.pieces.filter(piece => credit.wanted(nameInRoom(piece)) === 0).length;
     }
-    return all === 0 ? undefined : new Rational(cut, all);
+    return all === 0 ? undefined : { done: cut, of: all };
 }
 
 /** `Beams up`; `Change 2: A fourth line of beams`. */
-function nameOf({ of }: WorkLine): string {
+export function nameOf({ of }: WorkLine): string {
     if (!('change' in of)) return of.phase?.what.value ?? 'All of the work';
     const { number, what } = of.change;
     return what ? `Change ${number.value}: ${what.value}` : `Change ${number.value}`;
