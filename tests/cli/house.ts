@@ -52,7 +52,7 @@ room den {
   }
 }
 `;
-export const job = `edition 1
+const job = `edition 1
 
 job "Plum Street 4" {
   cut-to  1/16"

@@ -4,7 +4,7 @@ import { csvInvoices } from '../../report/invoice/csv.ts';
 import { invoiceOf, type Billing, type InvoiceContent } from '../../report/invoice/content.ts';
 import { jsonInvoices } from '../../report/invoice/json.ts';
 import { invoiceLeaf } from '../../report/invoice/leaf.ts';
-import { addressOf, fileNameOfHouse, titleOf } from '../../report/house.ts';
+import { addressOf, fileNameOfHouse, titleOf, type House } from '../../report/house.ts';
 import { humanLeaves } from '../../report/leaf.ts';
 import { standingLines, standingOfRooms, unusedLines } from '../../report/standing.ts';
 import { USED_NOWHERE } from '../../plain/notice.ts';
@@ -36,17 +36,22 @@ export async function invoice(options: InvoiceOptions, world: World): Promise<Ex
         case 'human': if (made.length > 0) terminal.result(humanLeaves(made.map(({ house, content }) => invoiceLeaf(content, house)), 'nothing of it is known to be cut', terminal.paint)); return worstCode;
         case 'json': terminal.result(jsonInvoices(invoices, files)); return worstCode;
         case 'csv': terminal.result(csvInvoices(invoices, options)); return worstCode;
+        case 'pdf': case 'html': return worst(worstCode, await written(made, options.format, options, world));
     }
+}
+
+async function written(made: readonly { readonly house: House; readonly content: InvoiceContent }[], format: 'pdf' | 'html', options: InvoiceOptions, world: World): Promise<ExitCode> {
+    const { terminal } = world;
     const folder = new OutputFolder(options, world), names = new FileNames();
     for (const { house, content } of made) {
         const standing = standingOfRooms(house.rooms), unused = unusedLines(standing);
         if (content.draft.length > 0) [`The invoice of ${titleOf(house.job)} is a draft: ${content.draft.join(' ')}`, ...standingLines(standing).map(line => `  ${line}`)].forEach(line => terminal.say(line));
         if (unused.length > 0) [`${USED_NOWHERE}:`, ...unused.map(line => `  ${line}`)].forEach(line => terminal.say(line));
         const title = fileNameOfHouse(house), stem = `invoice ${options.number}`;
-        const name = names.free(n => fileName(stem, n === 1 ? title : `${title} ${n}`, options.format));
-        await folder.write([{ name, content: options.format === 'pdf' ? await pdfOf(content) : printedInvoice(content) }], addressOf(house));
+        const name = names.free(n => fileName(stem, n === 1 ? title : `${title} ${n}`, format));
+        await folder.write([{ name, content: format === 'pdf' ? await pdfOf(content) : printedInvoice(content) }], addressOf(house));
     }
-    return worst(worstCode, folder.code);
+    return folder.code;
 }
 
 /** The library that writes PDF is large, so it is read only when it is wanted. */

@@ -24,10 +24,11 @@ function invoiceJson({ job }: House, { bill, content }: Extract<Invoice, { bill:
     const { toDate: { currency, signed, changes, sum }, work, payments, before } = bill, contract = job.contract!;
     const money = (amount: Rational) => moneyJson({ amount: roundMoney(amount, currency), currency });
     return {
-        job: jobJson(job), number: content.number, date: content.date ?? null, final: content.isFinal, contractor: content.contractor ?? null, client: content.client ?? null,
-        draft: content.draft,
+        job: jobJson(job), number: content.number, date: content.date ?? null, final: content.isFinal,
+        contractor: content.contractor ?? null, client: content.client ?? null, draft: content.draft,
         contract: {
-            signed: money(signed), on: contract.signed!.on.value, commit: contract.signed!.commit?.value ?? null, source: sourceJson(contract.signed!.sum.at, files),
+            signed: money(signed), on: contract.signed!.on.value, commit: contract.signed!.commit?.value ?? null,
+            source: sourceJson(contract.signed!.sum.at, files),
             changes: changes.map(({ change, value }) => ({
                 number: change.number.value, on: change.on.value, amount: money(value), what: change.what?.value ?? null, commit: change.commit?.value ?? null,
                 reference: change.reference?.value ?? null, source: sourceJson(change.number.at, files),
