@@ -113,6 +113,9 @@ export interface CutWood {
     readonly worth?: Money; readonly saved?: Money;
 }
 
+/** Exact. */
+export interface WorkInVain { readonly pieces: number; readonly minutes: Rational; readonly amount: Rational }
+
 /** Money exact, in the house's currency. */
 export interface ChangePrice {
     readonly currency: string;
@@ -122,7 +125,9 @@ export interface ChangePrice {
     readonly atOldRates?: Rational;
     /** Wood that was cut in vain, and what of it is saved: both at least nothing. */
     readonly inVain: Rational; readonly saved: Rational;
-    /** Difference, and what was in vain, less what is saved. */
+    /** Pieces that were cut in vain, and the hours that took: of those whose labor says how long cutting takes. */
+    readonly workInVain?: WorkInVain;
+    /** Difference, and what was in vain, wood and work, less what is saved. */
     readonly total: Rational;
     /** Why it is not the whole of it, in words. */
     readonly lacks: readonly string[];

@@ -27,6 +27,11 @@ export async function findFiles(asked: readonly string[], cwd: string, disk: Fil
     return { files: [...look.files].sort(), folders: [...look.folders], problems: look.problems, notes: look.notes };
 }
 
+/** What is said of a folder without any. */
+export function emptyFolder(name: string): string {
+    return `${name}: there is no ${SUFFIX} file in this folder`;
+}
+
 class Look {
     readonly files = new Set<string>();
     readonly folders = new Set<string>();
@@ -42,7 +47,7 @@ class Look {
         try {
             const info = await this.disk.stat(path);
             if (info.isDirectory()) {
-                if (!await this.inFolder(path, path)) this.problems.push(`${name}: there is no ${SUFFIX} file in this folder`);
+                if (!await this.inFolder(path, path)) this.problems.push(emptyFolder(name));
                 this.folders.add(path);
             } else if (!path.endsWith(SUFFIX)) this.problems.push(`${name} is not a ${SUFFIX} file`);
             else if (!info.isFile()) this.problems.push(`${name} ${notPlain(info)}`);

@@ -10,7 +10,7 @@ import { pricePlans } from '../pipeline/price-plans.ts';
 import type { Compared, StateTold } from '../report/changes/state.ts';
 import type { Files } from '../report/look.ts';
 import { EXIT, UsageError, worst, type ExitCode } from './exit-code.ts';
-import { findFiles, isPassedOver, isWithin } from './find-files.ts';
+import { emptyFolder, findFiles, isPassedOver, isWithin } from './find-files.ts';
 import { Git } from './git/git.ts';
 import { revisionOf, unmerged, type Revision } from './git/revision.ts';
 import { Snapshot } from './git/snapshot.ts';
@@ -106,8 +106,11 @@ function isLookedAt(way: string, top: string, path: string): boolean {
 async function readFiles(path: string, world: World, before: Opened): Promise<Opened> {
     const isThere = await world.disk.stat(path).then(() => true, () => false);
     const found = isThere ? await findFiles([path], world.cwd, world.disk) : { files: [], folders: [], problems: [], notes: [] };
-    found.notes.forEach(words => { world.terminal.say(words); });
-    return readState(await Workspace.open(world, found.folders), found.files, { name: 'the files as they lie' }, '', world, before);
+    // that all of a house is gone is a change; what is there and cannot be had is told
+    const problems = found.problems.filter(words => words !== emptyFolder(path));
+    [...problems, ...found.notes].forEach(words => { world.terminal.say(words); });
+    const opened = await readState(await Workspace.open(world, found.folders), found.files, { name: 'the files as they lie' }, '', world, before);
+    return problems.length > 0 ? { ...opened, code: EXIT.usage } : opened;
 }
 
 async function readState(

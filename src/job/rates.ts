@@ -28,6 +28,8 @@ export interface Labor {
     readonly day: Given<Rational>;
     readonly byLength: Partial<Record<TimedByLength, Given<Rational>>>;
     readonly byCount: Partial<Record<TimedByCount, Given<Rational>>>;
+    /** Minutes of these that cutting one piece takes. */
+    readonly cutting?: Given<Rational>;
     /** Shares: 1 is 100 %. */
     readonly firstBay?: Given<Rational>;
     readonly unfamiliar?: Given<{

@@ -119,6 +119,18 @@ describe('what is cut already', () => {
         expect(exact(inVain.exact)).toBeCloseTo(13 + 195 / 16, 9);
     });
 
+    test('with what cutting it took, where labor says it, and else with words', async () => {
+        const rates = (cutting: string): Files => ({ 'rates.coffer': `edition 1\nlabor { crew 2 rate 45 USD per h; ${cutting} }\n` });
+        const priceOf = async (more: Files) => (await compare(repositoryOf([{ ...inDen(house, record), ...more }, { ...inDen(finer, record), ...more }]), 'one', 'two')).json.houses[0]!.price!;
+        const without = await priceOf(rates('blocking 3 min per ft')), price = await priceOf(rates('cutting 4 min per piece'));
+        expect(without.workInVain).toBeNull();
+        expect(without.lacks).toContain('the hours at the saw for 2 pieces cut in vain: `labor` says no `cutting`');
+        // two pieces, 4 min each, at 45 USD an hour
+        expect([price.workInVain!.pieces, price.workInVain!.minutes, price.workInVain!.amount.exact]).toEqual([2, 8, '6']);
+        expect(exact(price.total.exact)).toBeCloseTo(exact(price.difference.exact) + exact(price.inVain.exact) - exact(price.saved.exact) + 6, 9);
+        expect(price.lacks.some(words => words.startsWith('the hours'))).toBe(false);
+    });
+
     test('what still fits stays where it is, and costs nothing', async () => {
         const list = JSON.parse((await cofferwright(repositoryOf([house]), ['cut-list', '--format', 'json'])).out) as { pieces: { id: string; cut?: unknown; overall: { text: string } }[] };
         const { overall: { text } } = list.pieces.find(({ id }) => id === 'den.bottom-1')!;
@@ -134,6 +146,18 @@ function exact(text: string): number {
     const [over, under = '1'] = text.split('/');
     return Number(over) / Number(under);
 }
+
+test('what lies there and cannot be had is told, 2; that all of a house is gone is a change, 0', async () => {
+    const cwd = repositoryOf([house, house]);
+    symlinkSync('nowhere', join(cwd, 'attic.coffer'));
+    const { code, err } = await compare(cwd);
+    expect([code, err]).toEqual([2, 'attic.coffer is a link to something that is not there\n']);
+    const gone = repositoryOf([{ 'house/den.coffer': house['den.coffer'].replaceAll(' "', ' "../'), 'yard.coffer': house['yard.coffer'], 'box.coffer': house['box.coffer'], 'house/job.coffer': house['job.coffer'] }]);
+    for (const name of readdirSync(join(gone, 'house'))) rmSync(join(gone, 'house', name));
+    const all = await compare(gone, '--in', 'house');
+    expect([all.code, all.err]).toEqual([0, '']);
+    expect(all.json.houses.map(({ in: where }) => where)).toEqual(['before']);
+});
 
 describe('git\'s store', () => {
     const both = [house, finer] as const;

@@ -12,6 +12,8 @@ import { housePrice } from '../../src/pages/estimate/content.ts';
 import { bidContent } from '../../src/report/bid/content.ts';
 import { humanBoards } from '../../src/report/boards/human.ts';
 import { invoiceOf } from '../../src/report/invoice/content.ts';
+import { changesOf } from '../../src/changes/changes.ts';
+import { priceRows } from '../../src/report/changes/words.ts';
 import type { HousePlan } from '../../src/report/house.ts';
 import type { Paint } from '../../src/report/look.ts';
 import { holdingContent } from '../../src/report/joists/content.ts';
@@ -78,12 +80,19 @@ const MADE: Readonly<Record<string, (room: RoomOnPage) => unknown>> = {
     'survey': ({ ceiling, takeOff, standing, layout: { room } }) => surveyLeaf({ job: room.job, rooms: [{ room, takeOff, standing }], alternates: [] }, () => surveyContent(ceiling, takeOff)).sections,
     'trades': ({ ceiling, takeOff }) => tradesContent(ceiling, takeOff).map(({ fixture: _, ...task }) => task),
     'seasons': ({ ceiling, takeOff, standing, layout: { room } }) => seasonsLeaf({ job: room.job, rooms: [{ room, takeOff, standing }], alternates: [] }, () => seasonsContent(ceiling, takeOff)).sections,
+    'change': room => changeOf(room),
     'bid': room => bidContent(housePrice(room)),
     'invoice': room => { const invoice = invoiceOf(housePrice(room).house, { number: '3', final: false }); return 'none' in invoice ? invoice.none : invoice.content; },
 };
 function planOf(room: RoomOnPage): HousePlan {
     const { house, priced: { plan } } = housePrice(room);
     return { house, plan };
+}
+
+/** What it costs to change nothing, with what is cut: a piece that does not fit was cut in vain. */
+function changeOf(room: RoomOnPage): unknown {
+    const { house, priced } = housePrice(room), state = { files: [], houses: [{ job: house.job, rooms: house.rooms, findings: [], priced }] };
+    return priceRows(changesOf(state, state).houses[0]!);
 }
 
 const known = new Map<string, Outcome>();

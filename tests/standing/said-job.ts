@@ -50,6 +50,7 @@ labor {
   splice      9 min per joint
   coffer      20 min per coffer
   set-up      6 min per set-up
+  cutting     2 min per piece
   first-bay   100%
   unfamiliar  25% of box
 }

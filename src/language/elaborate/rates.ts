@@ -56,6 +56,7 @@ export function readLabor(reading: Reading, declaration: ast.Labor | undefined, 
         crew: crewOf(reading), rate: perHour(sum(reading, 'crew', 'rate')),
         day,
         byLength: times(reading, BY_LENGTH), byCount: times(reading, BY_COUNT),
+        cutting: exact(reading, 'cutting'),
         firstBay: exact(reading, 'first-bay'),
         unfamiliar: share && { ...share, value: { share: share.value, of: profilesOf(reading) } },
     };

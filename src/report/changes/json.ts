@@ -55,7 +55,9 @@ function houseJson(house: HouseChange, files: Files): ChangesJson['houses'][numb
             minutesBefore: comparison.minutes.before.valueOf(), minutesAfter: comparison.minutes.after.valueOf(),
         } : null,
         price: price ? {
-            difference: money(price.difference), inVain: money(price.inVain), saved: money(price.saved), total: money(price.total),
+            difference: money(price.difference), inVain: money(price.inVain), saved: money(price.saved),
+            workInVain: price.workInVain ? { pieces: price.workInVain.pieces, minutes: price.workInVain.minutes.valueOf(), amount: money(price.workInVain.amount) } : null,
+            total: money(price.total),
             atOldRates: price.atOldRates ? money(price.atOldRates) : null, lacks: price.lacks,
         } : null,
         findings: { come: findings.come.map(one => foundJson(one, files)), gone: findings.gone.map(one => foundJson(one, files)) },

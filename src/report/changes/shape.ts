@@ -114,11 +114,13 @@ export interface CutJson {
 }
 interface Boards { readonly stock: string; readonly length: LengthJson; readonly before: Count; readonly after: Count }
 interface Totals { readonly before: MoneyJson; readonly after: MoneyJson; readonly minutesBefore: number; readonly minutesAfter: number }
-/** New less old, and what was cut in vain, less what of it is saved. */
+/** New less old, and what was cut in vain, wood and work, less what of it is saved. */
 interface Price {
     readonly difference: MoneyJson;
     readonly inVain: MoneyJson;
     readonly saved: MoneyJson;
+    /** Pieces that were cut in vain, and what cutting them took; null where no labor says how long cutting takes. */
+    readonly workInVain?: { readonly pieces: Count; readonly minutes: number; readonly amount: MoneyJson } | null;
     readonly total: MoneyJson;
     /** The total with labor and bid as they were before; null where a rate is missing there. */
     readonly atOldRates: MoneyJson | null;
