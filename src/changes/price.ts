@@ -5,9 +5,9 @@ import { counted } from '../plain/words.ts';
 import type { ChangePrice, CutWood, HouseThere, RoomChange, WorkInVain } from './model.ts';
 
 /**
- * What a change costs: the new total less the old, plus the wood and the work that were spent in vain, less what of the wood is saved. Both totals are as if nothing were
- * cut yet, so that wood that is kept is in the new one and has been paid already: it is taken off, and all that was cut put on. A piece that is trimmed is
- * cut twice, and the new total has that once.
+ * What a change costs: the new total less the old, plus the wood and the work that were spent in vain, less what of the wood is saved. Both totals are
+ * as if nothing were cut yet, so that wood that is kept is in the new one and has been paid already: it is taken off, and all that was cut put on. A
+ * piece that is trimmed is cut twice, and the new total has that once.
  */
 export function changePrice(before: HouseThere, after: HouseThere, rooms: readonly RoomChange[], wood: readonly CutWood[]): ChangePrice | undefined {
     const { estimate: old } = before.priced, { estimate: now } = after.priced;

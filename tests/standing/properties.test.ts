@@ -82,7 +82,10 @@ const MADE: Readonly<Record<string, (room: RoomOnPage) => unknown>> = {
     'seasons': ({ ceiling, takeOff, standing, layout: { room } }) => seasonsLeaf({ job: room.job, rooms: [{ room, takeOff, standing }], alternates: [] }, () => seasonsContent(ceiling, takeOff)).sections,
     'change': room => changeOf(room),
     'bid': room => bidContent(housePrice(room)),
-    'invoice': room => { const invoice = invoiceOf(housePrice(room).house, { number: '3', final: false }); return 'none' in invoice ? invoice.none : invoice.content; },
+    'invoice': room => {
+        const invoice = invoiceOf(housePrice(room).house, { number: '3', final: false });
+        return 'none' in invoice ? invoice.none : invoice.content;
+    },
 };
 function planOf(room: RoomOnPage): HousePlan {
     const { house, priced: { plan } } = housePrice(room);
@@ -91,7 +94,7 @@ function planOf(room: RoomOnPage): HousePlan {
 
 /** What it costs to change nothing, with what is cut: a piece that does not fit was cut in vain. */
 function changeOf(room: RoomOnPage): unknown {
-    const { house, priced } = housePrice(room), state = { files: [], houses: [{ job: house.job, rooms: house.rooms, findings: [], priced }] };
+    const { house: { job, rooms }, priced } = housePrice(room), state = { files: [], houses: [{ job, rooms, findings: [], priced }] };
     return priceRows(changesOf(state, state).houses[0]!);
 }
 

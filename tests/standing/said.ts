@@ -307,7 +307,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Labor.splice': is('splice      9 min', 'splice      10 min', ['longest-board    12\'', 'longest-board    8\'']),
     'Labor.coffer': is('20 min per coffer', '22 min per coffer'),
     'Labor.set-up': is('6 min per set-up', '7 min per set-up'),
-    'Labor.cutting': is('cutting     2 min', 'cutting     3 min'),
+    'Labor.cutting': is('cutting     2 min', 'cutting     3 min', ['at 4\' 4" right-hand', 'at 4\' 6" right-hand']),
     'Labor.first-bay': is('first-bay   100%', 'first-bay   50%'),
     'Labor.unfamiliar': is('unfamiliar  25%', 'unfamiliar  30%'),
     'Labor.unfamiliar/of': is('of box', 'of slim'),

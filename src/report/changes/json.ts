@@ -1,4 +1,4 @@
-import type { Coffers, CutWood, HouseChange, LineThere, Pair, RoomChange, SaidChange } from '../../changes/model.ts';
+import type { Coffers, CutWood, HouseChange, LineThere, Pair, RoomChange, SaidChange, WorkInVain } from '../../changes/model.ts';
 import type { Finding } from '../../findings/finding.ts';
 import type { Statement } from '../../job/statement.ts';
 import type { JobSettings } from '../../job/model.ts';
@@ -56,12 +56,15 @@ function houseJson(house: HouseChange, files: Files): ChangesJson['houses'][numb
         } : null,
         price: price ? {
             difference: money(price.difference), inVain: money(price.inVain), saved: money(price.saved),
-            workInVain: price.workInVain ? { pieces: price.workInVain.pieces, minutes: price.workInVain.minutes.valueOf(), amount: money(price.workInVain.amount) } : null,
-            total: money(price.total),
+            workInVain: workJson(price.workInVain, money), total: money(price.total),
             atOldRates: price.atOldRates ? money(price.atOldRates) : null, lacks: price.lacks,
         } : null,
         findings: { come: findings.come.map(one => foundJson(one, files)), gone: findings.gone.map(one => foundJson(one, files)) },
     };
+}
+
+function workJson(work: WorkInVain | undefined, money: (amount: Rational) => MoneyJson): NonNullable<ChangesJson['houses'][number]['price']>['workInVain'] {
+    return work ? { pieces: work.pieces, minutes: work.minutes.valueOf(), amount: money(work.amount) } : null;
 }
 
 function inWhich({ before, after }: { readonly before?: unknown; readonly after?: unknown }): 'both' | 'before' | 'after' {

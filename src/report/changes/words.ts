@@ -125,7 +125,8 @@ export function comparisonRows({ comparison, after: house }: HouseChange, job: J
 /** The lines that make the price of the change, and their sum. */
 export function priceRows({ price, comparison }: HouseChange): string[][] {
     if (!price || !comparison) return [];
-    const { currency, difference, inVain, saved, workInVain, total, atOldRates } = price, money = (amount: typeof total): string => printMoney(amount, currency);
+    const { currency, difference, inVain, saved, workInVain, total, atOldRates } = price;
+    const money = (amount: typeof total): string => printMoney(amount, currency);
     return [
         ['the new total less the old', `${money(comparison.total.after)} less ${money(comparison.total.before)}`, money(difference)],
         ...inVain.equals(0) ? [] : [['wood that was cut for what is wanted no more', 'at what the yard asks for so much of it', money(inVain)], ['what of it is used for something else', 'the same way', money(saved.neg())]],
