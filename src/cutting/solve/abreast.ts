@@ -1,4 +1,4 @@
-import type { Effort } from './effort.ts';
+import { STEPS, type Effort } from './effort.ts';
 import { lotsOf, type Lot } from './table.ts';
 
 /**
@@ -31,6 +31,7 @@ export class Abreast {
     /** @param strip what the best strip of every length is worth */
     fill(values: ArrayLike<number>, strip: Float64Array): void {
         const { places, stages, total } = this;
+        this.effort.spent += places.length * this.most * STEPS.placed;
         if (stages.length === 0) {
             places.forEach((size, p) => { for (let n = 1; n <= this.most; n++) this.worths[n - 1]![p] = n * strip[size]!; });
             return;
@@ -54,7 +55,7 @@ export class Abreast {
                     const worth = together[room - lot.size]! + value;
                     if (worth > together[room]!) together[room] = worth;
                 }
-                this.effort.spent += total / 60;
+                this.effort.spent += 1.5 * (total - lot.size) * STEPS.cell;
             }
         }
         upTo(Infinity);

@@ -1,4 +1,4 @@
-import type { Effort } from './effort.ts';
+import { STEPS, type Effort } from './effort.ts';
 import { Pricing } from './pricing.ts';
 import type { SectionWorth } from './sections.ts';
 import { pieceCount, type CuttingProblem } from './problem.ts';
@@ -27,7 +27,7 @@ export class VerifiedBound {
     private readonly scale: number;
 
     /** @param ceiling what any bound is below: the cost of a plan */
-    constructor(private readonly problem: CuttingProblem, ceiling: number, private readonly step: number, effort: Effort) {
+    constructor(private readonly problem: CuttingProblem, ceiling: number, private readonly step: number, private readonly effort: Effort) {
         this.pricing = new Pricing(problem, problem.items.map(item => item.count), effort);
         // a power of two, so that dividing by it is exact; sums stay below 2^52
         this.scale = 2 ** Math.max(0, Math.min(24, Math.floor(50 - Math.log2(Math.max(1, ceiling)))));
@@ -36,6 +36,7 @@ export class VerifiedBound {
     /** @param worthOfSections what sections of the lengths in `counts` are worth by themselves; less than nothing where only so many may be cut */
     of(values: ArrayLike<number>, { least, most, sections = [] }: Counts, worthOfSections: readonly SectionWorth[] = []): number | undefined {
         const { items, boards } = this.problem;
+        this.effort.spent += STEPS.pass / 2 + items.length * STEPS.sorted;
         const whole = items.map((_, i) => Math.max(0, Math.floor(values[i]! * this.scale)));
         const counted = sections.map((count, s) => ({ ...count, worth: Math.floor((worthOfSections[s]?.worth ?? 0) * this.scale) }))
             .filter(({ worth, most }) => worth > 0 || (worth < 0 && most < Infinity));

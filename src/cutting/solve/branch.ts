@@ -60,12 +60,12 @@ export function* branchOnBoards(
     let later: Stubborn[] = [];
     let unsettled = Infinity; // the least cost of boards that no plan was found for, nor that there is none
 
-    const report = (): void => watch.onBound(Math.min(watch.best(), unsettled, ...[...open, ...stubborn, ...later].map(b => b.bound)));
+    const report = (): void => watch.onBound(Math.min(watch.best(), unsettled, open.at(-1)?.bound ?? Infinity, ...[...stubborn, ...later].map(b => b.bound)));
     try {
         for (const column of columns) master.add(column);
         while (true) {
             report();
-            open.splice(0, open.length, ...open.filter(b => b.bound < watch.best()));
+            if (open.length > 0 && open.at(-1)!.bound >= watch.best()) open.length = 0;
             stubborn.splice(0, stubborn.length, ...stubborn.filter(b => b.bound < watch.best()).sort((a, b) => a.bound - b.bound));
             if (open.length + stubborn.length === 0) {
                 stubborn.push(...later.filter(b => b.bound < watch.best()).sort((a, b) => a.bound - b.bound));
@@ -81,7 +81,7 @@ export function* branchOnBoards(
                 yield;
                 continue;
             }
-            const branch = next(open);
+            const branch = open.pop()!;
             const counts = withSections(branch.counts, lengths);
             master.limit(counts);
             const made = generate(problem, demand, master, pricing, counts, effort, watch.best() - step + 0.001 * step);
@@ -105,16 +105,16 @@ export function* branchOnBoards(
                     for (const column of known) master.add(column);
                 }
                 const count = used.reduce((sum, { column, times }) => sum + times * sectionsFrom(problem, column, from), 0);
-                open.push(...splitSections(branch, withSections(branch.counts, lengths).sections!, from, Math.floor(count), bound));
+                add(open, splitSections(branch, withSections(branch.counts, lengths).sections!, from, Math.floor(count), bound));
             } else if (parted !== undefined) {
-                open.push(...split(branch, parted, Math.floor(boards[parted]!), bound));
+                add(open, split(branch, parted, Math.floor(boards[parted]!), bound));
             } else {
                 const whole = boards.map(Math.round);
                 const cost = whole.reduce((sum, n, k) => sum + n * problem.boards[k]!.cost, 0);
                 const start = { used, columns: master.allColumns(), values: prices.items };
                 const found = { boards: whole, counts: { ...counts, least: whole, most: whole }, cost, prices, start };
                 if (!watch.onWholeBoards(found)) stubborn.push({ found, bound: Math.max(bound, cost), tries: 0 });
-                open.push(...around(branch, whole, bound));
+                add(open, around(branch, whole, bound));
             }
             yield;
         }
@@ -123,13 +123,16 @@ export function* branchOnBoards(
     }
 }
 
-/** Takes out the branch with the lowest bound, of those the deepest. */
-function next(open: Branch[]): Branch {
-    let best = 0;
-    open.forEach((branch, i) => {
-        if (branch.bound < open[best]!.bound || (branch.bound === open[best]!.bound && branch.depth > open[best]!.depth)) best = i;
-    });
-    return open.splice(best, 1)[0]!;
+/** Puts branches where their turn is: that with the lowest bound is last and comes next, of those alike the deepest, then the first to be there. */
+function add(open: Branch[], branches: readonly Branch[]): void {
+    for (const branch of branches) {
+        let low = 0, high = open.length;
+        while (low < high) {
+            const middle = (low + high) >> 1, other = open[middle]!;
+            if (other.bound > branch.bound || (other.bound === branch.bound && other.depth < branch.depth)) low = middle + 1; else high = middle;
+        }
+        open.splice(low, 0, branch);
+    }
 }
 
 /** The kind of board that is furthest from a whole number. */

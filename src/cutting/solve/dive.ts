@@ -1,6 +1,6 @@
 import { allCounts, type Counts } from './bound.ts';
 import { columnOf, type Column, type Weighted } from './columns.ts';
-import type { Effort } from './effort.ts';
+import { STEPS, type Effort } from './effort.ts';
 import { generate } from './generate.ts';
 import { cheapestFor, gathered, picksOf, tidied, wantedOf } from './layouts.ts';
 import { Master } from './master.ts';
@@ -35,12 +35,13 @@ interface DiveOptions {
 export function dive(
     problem: CuttingProblem, start: DiveStart, solver: LinearSolver, effort: Effort, { free, below, target, variant }: DiveOptions,
 ): Layout[] | undefined {
-    const settled = new Settled(problem, free);
+    const settled = new Settled(problem, free, effort);
     const jitter = jitterOf(variant);
     let best: Layout[] | undefined;
     let bestCost = below;
     let current = start;
     while (!effort.isSpent) {
+        effort.spent += current.used.length * STEPS.look;
         if (!settled.settle(current.used, jitter) || settled.cost >= bestCost) break;
         if (settled.isDone) return gathered(problem, settled.layouts);
         const rest = sequentialPlan(problem, settled.left, settled.free, worthOf(problem, current.values), effort,
@@ -66,6 +67,7 @@ function resolve(
     const master = new Master(problem, left, counts, solver, effort);
     try {
         for (const column of columns) {
+            effort.spent += STEPS.cut / 2;
             const part = remaining(problem, column, left, free);
             if (part) master.add(part);
         }
@@ -101,7 +103,7 @@ class Settled {
     cost = 0;
     private pieces: number;
 
-    constructor(private readonly problem: CuttingProblem, free: readonly number[]) {
+    constructor(private readonly problem: CuttingProblem, free: readonly number[], private readonly effort: Effort) {
         this.left = problem.items.map(item => item.count);
         this.free = [...free];
         this.pieces = this.left.reduce((a, b) => a + b, 0);
@@ -130,6 +132,7 @@ class Settled {
 
     private take(column: Column): boolean {
         if (!(this.free[column.board]! > 0)) return false;
+        this.effort.spent += 3 * STEPS.cut;
         const { gives: _, ...wanted } = wantedOf(column, this.left);
         const cut = tidied(this.problem, wanted);
         if (cut.strips.length === 0) return false;

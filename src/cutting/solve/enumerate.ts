@@ -1,5 +1,5 @@
 import { wholeColumn, type Column } from './columns.ts';
-import type { Effort } from './effort.ts';
+import { STEPS, type Effort } from './effort.ts';
 import type { Prices } from './pricing.ts';
 import { WHOLE, type CuttingProblem } from './problem.ts';
 
@@ -76,7 +76,7 @@ class Listing {
             return true;
         };
         const complete = search(0, capacity, 0, Infinity);
-        this.effort.spent += nodes * 2;
+        this.effort.spent += nodes * STEPS.node + listed * STEPS.cut;
         return complete;
     }
 
@@ -88,8 +88,9 @@ class Listing {
             const value = this.values[i]! * count;
             for (let room = this.width - 1; room >= size; room--) row[room] = Math.max(row[room]!, row[room - size]! + value);
             left -= count;
+            this.effort.spent += this.width * STEPS.cell;
         }
-        this.effort.spent += this.width / 30;
+        this.effort.spent += this.width * STEPS.cell;
         return row;
     }
 }

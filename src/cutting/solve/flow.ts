@@ -1,5 +1,5 @@
 import type { Counts, SectionCount } from './bound.ts';
-import type { Effort } from './effort.ts';
+import { STEPS, type Effort } from './effort.ts';
 import { trimmed } from './layouts.ts';
 import { canCut, costOfLayouts, WHOLE, type Cut, type CuttingProblem, type Layout, type Picks, type StripCut } from './problem.ts';
 import type { Prices } from './pricing.ts';
@@ -26,7 +26,7 @@ export function planByFlow(
 ): FlowPlan {
     const flow = new Flow(problem, prices, counts, dearest, limits.arcs, effort);
     if (!flow.isWhole) return { finished: false };
-    const { values: used, finished, work } = solver.wholeNumbers(flow.rows, flow.columns, { nodes: limits.nodes, step });
+    const { values: used, finished, work } = solver.wholeNumbers(flow.rows, flow.columns, { nodes: limits.nodes, step, work: effort.left });
     effort.spent += work;
     if (!used) return { finished };
     const layouts = trimmed(problem, flow.layouts(used), problem.items.map(item => item.count));
@@ -53,12 +53,12 @@ class Flow {
     private readonly ways: Way[] = [];
     private readonly into: Map<number, Arc[]>[] = [];
     private readonly lanes = new Map<number, number>();
-    private readonly longest: number;
 
-    constructor(problem: CuttingProblem, { items: values, sections: worths }: Prices, counts: Counts, dearest: number, most: number, effort: Effort) {
+    constructor(
+        problem: CuttingProblem, { items: values, sections: worths }: Prices, counts: Counts, dearest: number, most: number, private readonly effort: Effort,
+    ) {
         this.problem = problem;
         const { items, boards } = problem;
-        this.longest = Math.max(...boards.map(kind => kind.capacity));
         this.tables = new SectionTables(problem, items.map(item => item.count), effort);
         this.isWhole = false;
         if (!this.tables.isExact || !this.tables.isSmall || !this.tables.places.areSingle) return;
@@ -77,9 +77,9 @@ class Flow {
         const places = this.tables.places.first;
         const graphs = families.map((family, f) => this.graphOf(family, kindsOf[f]!, floors, values, worths, places, most));
         const lanes = problem.strips.map((_, i) => this.laneGraph(i + 1, graphs, families, values, most));
-        effort.spent += families.length * (places.length * this.longest / 50 + items.length * this.longest / 10)
-            + lanes.reduce((sum, graph) => sum + (graph?.arcs.length ?? 0) * 10, 0);
-        if ([...graphs.map(({ graph }) => graph), ...lanes].reduce((sum, graph) => sum + (graph?.arcs.length ?? 0), 0) > most) return;
+        const arcs = [...graphs.map(({ graph }) => graph), ...lanes].reduce((sum, graph) => sum + (graph?.arcs.length ?? 0), 0);
+        if (arcs > most) return;
+        effort.spent += STEPS.program + arcs * STEPS.newColumn;
         this.program(graphs, lanes, kindsOf, families, counts, dearest);
         this.isWhole = this.columns.length <= most;
     }
@@ -107,8 +107,10 @@ class Flow {
             for (const size of [...new Set(places.map(place => Math.max(place, shortestSection)))].sort((a, b) => b - a)) {
                 if (size > longest) continue;
                 const value = ripped(size);
+                this.effort.spent += STEPS.placed * family.some.length + longest * STEPS.cell;
                 for (let at = 0; at + size <= longest && graph.arcs.length <= most; at++) {
                     if (!reached[at]) continue;
+                    this.effort.spent += kinds.length * STEPS.placed * 2;
                     const slack = loses(size, value, at);
                     if (!(slack >= 0)) continue;
                     add(size, at, slack);
@@ -170,9 +172,11 @@ class Flow {
             const { size, count } = items[item]!;
             const before = reached.slice();
             const times = new Uint32Array(longest + 1);
+            this.effort.spent += 4 * longest * STEPS.cell;
             for (let at = 0; at + size <= longest && graph.arcs.length <= most; at++) {
                 if (!reached[at]) continue;
                 const used = before[at] ? 0 : times[at]!;
+                this.effort.spent += graph.ends.size * STEPS.placed * 2;
                 if (used >= count || !fits(size, values[item]!, at)) continue;
                 graph.arcs.push({ from: at, to: at + size, item });
                 if (!reached[at + size] || (!before[at + size] && used + 1 < times[at + size]!)) times[at + size] = used + 1;

@@ -1,4 +1,4 @@
-import type { Effort } from './effort.ts';
+import { STEPS, type Effort } from './effort.ts';
 import type { Picks } from './problem.ts';
 
 /** The best content found for a board or strip. */
@@ -35,7 +35,7 @@ export class Knapsack {
         order.length = 0;
         for (const item of among) if (values[item]! > 0) order.push(item);
         order.sort((a, b) => values[b]! / sizes[b]! - values[a]! / sizes[a]! || sizes[b]! - sizes[a]! || a - b);
-        this.effort.spent += among.length * 2;
+        this.effort.spent += STEPS.asked + among.length * STEPS.sorted;
         let shortest = Infinity;
         for (let i = order.length - 1; i >= 0; i--) {
             shortest = Math.min(shortest, sizes[order[i]!]!);
@@ -83,7 +83,7 @@ export class Knapsack {
             }
         };
         search(0, capacity, 0);
-        this.effort.spent += nodes * 3;
+        this.effort.spent += STEPS.asked + nodes * STEPS.node;
         return { value: best, picks: found, exact: nodes <= budget };
     }
 }

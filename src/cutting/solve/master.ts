@@ -1,10 +1,10 @@
 import type { Counts, SectionCount } from './bound.ts';
 import { keyOf, type Column, type Weighted } from './columns.ts';
-import type { Effort } from './effort.ts';
+import { STEPS, type Effort } from './effort.ts';
 import { sectionsFrom } from './layouts.ts';
 import type { Prices } from './pricing.ts';
 import type { CuttingProblem } from './problem.ts';
-import type { LinearColumn, LinearProgram, LinearSolver } from './solver.ts';
+import type { LinearColumn, LinearProgram, LinearSolver, RowLimits } from './solver.ts';
 
 export interface MasterAnswer {
     readonly objective: number;
@@ -23,13 +23,16 @@ export interface MasterAnswer {
 export class Master {
     private readonly program: LinearProgram;
     private readonly rows: MasterRows;
+    private readonly limits: RowLimits[];
     private readonly columns: (Column | undefined)[] = [];
     private readonly known = new Set<string>();
     private readonly waiting: LinearColumn[] = [];
 
     constructor(private readonly problem: CuttingProblem, demand: readonly number[], counts: Counts, solver: LinearSolver, private readonly effort: Effort) {
+        effort.spent += STEPS.program;
         this.rows = new MasterRows(problem, demand, counts.sections);
-        this.program = solver.program(this.rows.limits(demand, counts));
+        this.limits = this.rows.limits(demand, counts);
+        this.program = solver.program(this.limits);
         // a piece that is left out costs more than any board: it is only for the start, before there are columns
         const missing = 50 * Math.max(1, ...problem.boards.map(kind => kind.cost));
         for (const row of this.rows.itemRows) if (row >= 0) this.push(undefined, { cost: missing, entries: [[row, 1]] });
@@ -41,6 +44,7 @@ export class Master {
     /** False where the column is there already. */
     add(column: Column): boolean {
         const key = keyOf(column);
+        this.effort.spent += STEPS.cut;
         if (this.known.has(key)) return false;
         this.known.add(key);
         this.push(column, { cost: this.problem.boards[column.board]!.cost, entries: this.rows.entries(column) });
@@ -48,15 +52,24 @@ export class Master {
     }
 
     limit({ least, most, sections = [] }: Counts): void {
-        this.problem.boards.forEach((_, board) => this.program.limit(this.rows.boardRow(board), { least: least[board]!, most: most[board]! }));
-        sections.forEach((limits, s) => this.program.limit(this.rows.sectionRow(s), limits));
+        this.problem.boards.forEach((_, board) => this.limitRow(this.rows.boardRow(board), { least: least[board]!, most: most[board]! }));
+        sections.forEach((limits, s) => this.limitRow(this.rows.sectionRow(s), limits));
+    }
+
+    private limitRow(row: number, limits: RowLimits): void {
+        const before = this.limits[row]!;
+        if (before.least === limits.least && before.most === limits.most) return;
+        this.effort.spent += STEPS.limited;
+        this.limits[row] = limits;
+        this.program.limit(row, limits);
     }
 
     solve(): MasterAnswer | undefined {
         this.program.add(this.waiting.splice(0));
         const answer = this.program.solve();
         if (!answer) return undefined;
-        this.effort.spent += SOLVING + COLUMN * this.columns.length + PIVOT * answer.pivots * (1 + this.rows.count / 60);
+        const size = this.rows.count + this.columns.length;
+        this.effort.spent += STEPS.solution + STEPS.column * this.columns.length + answer.pivots * (STEPS.pivot + STEPS.pivotEach * size);
         const used: Weighted[] = [];
         const boards = this.problem.boards.map(() => 0);
         let lacking = false;
@@ -81,14 +94,11 @@ export class Master {
     }
 
     private push(column: Column | undefined, linear: LinearColumn): void {
+        this.effort.spent += STEPS.newColumn;
         this.columns.push(column);
         this.waiting.push(linear);
     }
 }
-/** Steps of effort that a solution takes, each of its columns, and a pivot in a program of few rows: measured. */
-const SOLVING = 1000;
-const COLUMN = 5;
-const PIVOT = 60;
 
 /** Which row is whose: wanted items first, then kinds of board, then sections of which there may be only so many. */
 export class MasterRows {

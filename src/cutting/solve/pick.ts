@@ -1,6 +1,6 @@
 import type { Counts } from './bound.ts';
 import type { Column } from './columns.ts';
-import type { Effort } from './effort.ts';
+import { STEPS, type Effort } from './effort.ts';
 import { trimmed } from './layouts.ts';
 import { MasterRows } from './master.ts';
 import type { CuttingProblem, Layout } from './problem.ts';
@@ -18,21 +18,17 @@ export function pickPlan(
 ): Picked {
     const demand = problem.items.map(item => item.count);
     const rows = new MasterRows(problem, demand);
+    effort.spent += columns.length * STEPS.cut;
     const linear = columns.map(column => {
         const { cost } = problem.boards[column.board]!;
         return { cost, entries: [...rows.entries(column), ...(cost > 0 ? [[rows.count, cost] as const] : [])], most: mostOf(column, demand, counts) };
     });
-    const answer = solver.wholeNumbers([...rows.limits(demand, counts), { least: 0, most: dearest }], linear, { nodes, step });
+    const answer = solver.wholeNumbers([...rows.limits(demand, counts), { least: 0, most: dearest }], linear, { nodes, step, work: effort.left });
     effort.spent += answer.work;
     if (!answer.values) return { finished: answer.finished };
     const layouts = columns.map((column, j) => ({ ...column, times: answer.values![j]! })).filter(({ times }) => times > 0);
     return { layouts: trimmed(problem, layouts, demand), finished: answer.finished };
 }
-/** What a search takes, as far as it can be known before: it takes longer the more columns and pieces there are. */
-export function effortToPick(columns: readonly Column[], { items }: CuttingProblem): number {
-    return PICKING * columns.length * items.length;
-}
-const PICKING = 15;
 
 function mostOf({ board, gives }: Column, demand: readonly number[], { most }: Counts): number {
     return Math.min(most[board]!, Math.max(...gives.map(([item, count]) => Math.ceil(demand[item]! / count))));

@@ -9,7 +9,7 @@ import { planByFlow } from './flow.ts';
 import { generate, type Generated } from './generate.ts';
 import { faultOf, gathered } from './layouts.ts';
 import { Master } from './master.ts';
-import { effortToPick, pickPlan } from './pick.ts';
+import { pickPlan } from './pick.ts';
 import { MANY_LENGTHS, Pricing } from './pricing.ts';
 import { costOfLayouts, costStep, widthShares, type CuttingProblem, type Layout } from './problem.ts';
 import { quickPlan, shrunk } from './quick.ts';
@@ -169,7 +169,7 @@ class Search {
         if (this.cost <= cost) return true;
         if (!this.isRipped) {
             const columns = columnsWithin(this.problem, prices, boards.map(n => n > 0), HAIR * Math.max(1, cost), FEW_COLUMNS * times, this.effort);
-            if (columns && effortToPick(columns, this.problem) <= this.effort.left) {
+            if (columns) {
                 const upTo = { least: boards.map(() => 0), most: boards };
                 const picked = pickPlan(this.problem, columns, upTo, cost, this.solver, this.effort, NODES, this.step);
                 this.take(picked.layouts);
@@ -210,7 +210,7 @@ class Search {
         const columns = complete ? columnsWithin(
             this.problem, answer.prices, usable, Math.max(0, dearest - answer.objective) + HAIR * Math.max(1, this.cost), MANY_COLUMNS, this.effort,
         ) : undefined;
-        if (!columns || effortToPick(columns, this.problem) > this.effort.left) return false;
+        if (!columns) return false;
         const picked = pickPlan(this.problem, columns, allCounts(this.problem, dearest), dearest, this.solver, this.effort, nodes, this.step);
         this.take(picked.layouts);
         if (picked.finished && !picked.layouts) this.raise(this.cost);

@@ -1,4 +1,4 @@
-import type { Effort } from './effort.ts';
+import { STEPS, type Effort } from './effort.ts';
 import { Abreast } from './abreast.ts';
 import { Knapsack } from './knapsack.ts';
 import { tidied } from './layouts.ts';
@@ -33,6 +33,8 @@ export class SectionTables {
             return among.length > 0 ? new Table(sizes, counts, among, this.longest, effort) : undefined;
         });
         this.filler = new Knapsack(sizes, effort);
+        const inLanes = items.reduce((sum, { lanes }) => sum + lanes.filter(lane => lane !== WHOLE).length, 0);
+        effort.spent += (strips.length + 2 * inLanes) * this.longest * STEPS.reached;
         this.places = togetherOf(placesOf(problem, counts, this.longest));
         const widest = Math.max(...boards.map(kind => kind.across));
         this.abreast = this.tables.map((table, lane) => {
@@ -71,7 +73,7 @@ export class SectionTables {
         this.abreast.forEach((abreast, lane) => abreast?.fill(values, this.lanes[lane]!));
         const { boards } = this.problem;
         const needed = this.families.map((_, f) => boards.reduce((most, kind, k) => (this.familyOf[k] === f ? Math.max(most, kind.capacity) : most), 0));
-        this.families.forEach((family, f) => { this.effort.spent += family.fill(this.lanes, needed[f]!, how, sections) / 60; });
+        this.families.forEach((family, f) => { this.effort.spent += family.fill(this.lanes, needed[f]!, how, sections); });
         return this.problem.boards.map(({ capacity }, k) => this.families[this.familyOf[k]!]!.worthAt(capacity));
     }
 
@@ -81,6 +83,7 @@ export class SectionTables {
      */
     content(board: number, how: 'as wanted' | 'too often' = 'as wanted', asTold = false): Cut {
         const { capacity } = this.problem.boards[board]!;
+        this.effort.spent += STEPS.made;
         const { sections, rest, isOver } = this.families[this.familyOf[board]!]!.cutAt(capacity, asTold);
         const left = [...this.counts];
         const ripped = sections.map(({ size, ripping }) => ({
@@ -144,7 +147,7 @@ export class Family {
     readonly isRipOnly: boolean;
     /** Undefined where there are too many. */
     readonly rippings: readonly Ripping[] | undefined;
-    private readonly some: readonly Ripping[];
+    readonly some: readonly Ripping[];
     private readonly widths: readonly number[];
     private readonly shortest: number;
     /** Ways to rip that a board has one section of at the most: two that are ripped alike could be one. Where there are many, they are looked at together. */
@@ -172,7 +175,7 @@ export class Family {
         this.groups = this.rippings && this.rippings.length <= MOST_APART ? this.rippings.map(ripping => [ripping]) : [this.some];
     }
 
-    /** Says how many cells were filled. */
+    /** Says how many steps it took. */
     fill(
         lanes: readonly (Float64Array | undefined)[], longest: number, how: 'cut' | 'at most', sections: readonly SectionWorth[],
     ): number {
@@ -183,7 +186,7 @@ export class Family {
             let worth = 0;
             this.places.first.forEach((size, p) => {
                 if (size > longest) return;
-                work += 10 + group.length * this.widths.length;
+                work += 0.3 + group.length * this.widths.length * STEPS.placed;
                 const [ripped, ripping] = isBound ? [this.atMost(lanes, size), group[0]!] : this.bestAt(p, group);
                 const value = ripped + worthOfSection(sections, Math.max(this.places.last[p]!, this.shortest));
                 if (!(value > worth)) return;
@@ -254,8 +257,8 @@ export class Family {
         for (let at = 0; at <= cells && this.whole; at++) best[at] = this.whole[Math.min(longest, down ? at * this.cell + this.cell - 1 : at * this.cell)]!;
         this.best = best;
         this.chosen = [];
-        if (this.shortest === Infinity) return cells;
-        let work = cells;
+        if (this.shortest === Infinity) return cells * STEPS.cell;
+        let work = 4 * cells * STEPS.cell;
         for (const places of this.worthPlaces) {
             const chosen = new Int32Array(cells + 1).fill(-1);
             this.chosen.push(chosen);
@@ -266,7 +269,7 @@ export class Family {
                 const size = Math.max(own, this.shortest);
                 const step = Math.max(1, down ? Math.floor(size / this.cell) : Math.ceil(size / this.cell));
                 if (step > cells || worth <= (ripped?.[step] ?? 0)) return;
-                work += (ripped ? 2 : 1) * (cells - step);
+                work += (ripped ? 1.5 : 1) * (cells - step) * STEPS.tracedCell;
                 if (ripped) addSection(ripped, step, worth);
                 for (let at = step; at <= cells; at++) {
                     const sum = before[at - step]! + worth;

@@ -1,4 +1,4 @@
-import type { Effort } from './effort.ts';
+import { STEPS, type Effort } from './effort.ts';
 import { Knapsack } from './knapsack.ts';
 import { cheapestFor, gathered, picksOf, tidied } from './layouts.ts';
 import { canCut, WHOLE, widthShares, type Cut, type CuttingProblem, type Layout, type Picks, type StripCut } from './problem.ts';
@@ -90,6 +90,7 @@ class Filler {
 
     bestBoard(free: readonly number[]): Cut | undefined {
         const { boards, strips: widths, shortestSection = Infinity } = this.problem;
+        this.effort.spent += STEPS.made + this.left.length * STEPS.sorted / 2;
         let best: Cut | undefined;
         let bestScore = 0;
         const take = (cut: Cut, value: number): void => {
@@ -121,6 +122,7 @@ class Filler {
     /** The strips of a section or board: every lane filled one strip after the other with what is still left, and of these those that are worth most. */
     private rip(length: number, across: number, left: readonly number[]): { strips: StripCut[]; value: number } {
         const all = this.problem.strips.flatMap((width, i) => this.stripsOf(i + 1, length, Math.floor(across / width), left));
+        this.effort.spent += STEPS.made;
         const ripping = new Knapsack(all.map(({ lane }) => this.problem.strips[lane - 1]!), this.effort, 0);
         ripping.worth(all.map(({ value }) => value), all.map((_, i) => i));
         const chosen = ripping.fill(across, all.map(() => 1), 0, this.budget).picks.at(-1) ?? [];

@@ -40,6 +40,8 @@ interface WholeBudget {
     readonly nodes: number;
     /** All objectives are multiples of this: what is not better by as much is no better. */
     readonly step: number;
+    /** Steps of effort that the search may take. One that would take more before its first branch is not begun. */
+    readonly work: number;
 }
 interface WholeAnswer {
     /** The best found; undefined where none was. */

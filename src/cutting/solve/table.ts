@@ -1,4 +1,4 @@
-import type { Effort } from './effort.ts';
+import { STEPS, type Effort } from './effort.ts';
 import type { Picks } from './problem.ts';
 
 /**
@@ -35,10 +35,11 @@ export class Table {
             const { item, count, size } = lots[row]!;
             const value = values[item]! * count;
             if (!(value > 0)) continue;
+            this.effort.spent += (width - size) * (traced ? STEPS.tracedCell : STEPS.cell);
             if (traced) addTraced(best, size, value, this.taken!.subarray(row * width, (row + 1) * width));
             else addLot(best, size, value);
         }
-        this.effort.spent += this.cells / 60;
+        this.effort.spent += (traced ? width + this.cells / 8 : width) * STEPS.cell;
         return best;
     }
 
