@@ -220,7 +220,8 @@ describe('a program of whole numbers', () => {
     // as many wanted of each kind of thing, in packs of all kinds: more ways than can be gone through soon
     const rows = Array.from({ length: 12 }, (_, r) => ({ least: 40 + 7 * r, most: Infinity }));
     const columns = Array.from({ length: 300 }, (_, j) => ({
-        cost: 100 + j * 37 % 61, most: 50, entries: rows.flatMap((_, r): [number, number][] => ((j * 31 + r * 17) % 5 < 2 ? [[r, 1 + (j * 7 + r * 3) % 4]] : [])),
+        cost: 100 + j * 37 % 61, most: 50,
+        entries: rows.flatMap((_, r): [number, number][] => ((j * 31 + r * 17) % 5 < 2 ? [[r, 1 + (j * 7 + r * 3) % 4]] : [])),
     }));
     const ask = (work: number) => solver.wholeNumbers(rows, columns, { nodes: 100_000, step: 1, work });
 
