@@ -48,7 +48,7 @@ describe.each([['as it is looked for', [], HOUSE], ['at once', ['--quick'], [...
         const labels = await page(['labels'], 'pages-labels');
         for (const { name, strips } of saw.houses.flatMap(house =>
             house.boards)) if (strips.some(({ pieces }) => pieces.length > 0)) expect(labels, name).toContain(name);
-    }, 120_000);
+    }, 300_000);
 });
 
 test('rooms that are asked for have pages, a title and a file name of their own, and no other room is in them', async () => {

@@ -19,13 +19,15 @@ export interface Generated {
 /**
  * Column generation: solves the master, asks what ways to cut are worth more than their boards at the worth it gives the
  * pieces, adds them, and again. Between two passes the worth is held near the one with the best bound so far (Wentges'
- * smoothing), which keeps it from jumping about. Ends early where the bound reaches `cutoff` or the effort is spent.
+ * smoothing), which keeps it from jumping about: the nearer the more often that brings what is wanted. Ends
+ * early where the bound reaches `cutoff` or the effort is spent.
  */
 export function generate(problem: CuttingProblem, demand: readonly number[], master: Master, pricing: Pricing, counts: Counts,
     effort: Effort, cutoff = Infinity, near?: ArrayLike<number>): Generated | undefined {
     const usable = counts.most.map(most => most > 0);
     const isMany = demand.filter(count => count > 0).length > MANY_LENGTHS;
-    const smoothing = isMany ? LITTLE : SMOOTHING;
+    const most = isMany ? LITTLE : SMOOTHING;
+    let smoothing = most;
     const keep = problem.boards.length > 2 ? 1 : 5;
     let center: Prices | undefined;
     let values: ArrayLike<number> | undefined = near;
@@ -56,7 +58,11 @@ export function generate(problem: CuttingProblem, demand: readonly number[], mas
             }
             const known = { answer, values: values ?? answer.prices.items, sections: values ? sections : answer.prices.sections, bound };
             if (bound >= cutoff || effort.isSpent) return { ...known, complete: false };
-            if (added) break;
+            if (added) {
+                // where what was held near brought nothing at first, less is held; where it did, more again
+                smoothing = tries > 0 ? smoothing * LESS : Math.min(most, smoothing + MORE * (1 - smoothing));
+                break;
+            }
             if (weight === 0) return {
                 ...known, complete: offer.exact
                     && offer.worth.every((worth, k) => !usable[k] || worth <= Math.max(0, prices.boards[k]!) + HAIR * Math.max(1, problem.boards[k]!.cost)),
@@ -65,6 +71,8 @@ export function generate(problem: CuttingProblem, demand: readonly number[], mas
     }
 }
 const SMOOTHING = 0.8;
+const LESS = 0.7;
+const MORE = 0.1;
 /** Of very many lengths a pass takes long, and what is worth its price is found all the same. */
 const LITTLE = 0.5;
 /** Of the search for the content of a board. */
