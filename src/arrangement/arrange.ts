@@ -12,8 +12,9 @@ import { stripsOfLine } from './line-strips.ts';
 import { meetingsOf, type Meetings } from './meetings.ts';
 import { moldingOf } from './moldings.ts';
 import type { Arrangement, Joint, LineRun, Piece } from './model.ts';
+import { panelsOf, roundTroubles } from './panels.ts';
 import type { Plan } from './plan.ts';
-import { cleatOf, sideOf, sideRunOf, type SideRun } from './sides.ts';
+import { cleatOf, sideOf, sideRunOf, splicedStretches, type SideRun } from './sides.ts';
 import { trimsOf } from './trims.ts';
 import type { Trouble } from './troubles.ts';
 import { unitFor, type Unit } from './unit.ts';
@@ -56,9 +57,10 @@ export function arrange(plan: Plan, { like, met = meet(plan) }: { readonly like?
 
     const coffers = numberedCoffers(loops);
     if (!like) crowdedCorners(coffers, plan.trims ?? [], unit, troubles);
+    if (plan.panel) roundTroubles(coffers, troubles);
     if (troubles.length > 0) return nothing(troubles);
     const stretches = brokenStretches(walks, faceless), turned = like?.turned ?? turnedIn(stretches, unit);
-    const runs = withTurned(stretches, turned).flatMap(sideRunOf), edges = edgesByFlank(coffers);
+    const runs = splicedStretches(withTurned(stretches, turned), plan.walls, unit).flatMap(sideRunOf), edges = edgesByFlank(coffers);
     const sides = new Map<SideRun, Piece>(), cleats: Piece[] = [], moldings: Piece[] = [];
     for (const run of runs) {
         const along = coffersAlong(run.flank, run.face, edges, unit), side = sideOf(run, along, unit), cleat = cleatOf(run, along, unit);
@@ -70,7 +72,7 @@ export function arrange(plan: Plan, { like, met = meet(plan) }: { readonly like?
     const trims = (plan.trims ?? []).flatMap(trim => coffers.flatMap(coffer => trimsOf(coffer, trim, unit)));
     const pieces = [
         ...sides.values(), ...cleats, ...meetings.runs.flatMap((run, i) => stripsOfLine(run, plan.lines[i]!, unit)),
-        ...stripsOfWalls(walls, plan.walls, unit), ...moldings, ...trims.flat(),
+        ...stripsOfWalls(walls, plan.walls, unit), ...moldings, ...trims.flat(), ...plan.panel ? panelsOf(plan.panel, coffers, unit, like?.pieces) : [],
     ];
     let joints: Joint[] | undefined;
     return {

@@ -19,6 +19,8 @@ export interface WalkedEdge {
     readonly from: Point; readonly to: Point;
 }
 export type CofferLoop = readonly WalkedEdge[];
+/** `round`: every flank that the loop goes by, also where that has no face. */
+export interface WalkedLoop { readonly edges: CofferLoop; readonly round: readonly Flank[] }
 
 interface RawEdge {
     readonly flank: Flank; readonly before: Flank; readonly after: Flank;
@@ -26,11 +28,12 @@ interface RawEdge {
     readonly isFaceless: boolean;
 }
 
-export function cofferLoops(walks: readonly FlankWalk[], faceless: Faceless, unit: Unit, troubles: Trouble[]): CofferLoop[] {
+export function cofferLoops(walks: readonly FlankWalk[], faceless: Faceless, unit: Unit, troubles: Trouble[]): WalkedLoop[] {
     const edges = walks.flatMap(walk => rawEdges(walk, faceless, unit, troubles));
     const starting = new Map(edges.map(edge => [cornerKey(edge.before, edge.flank), edge]));
     const { loops } = walkFaces(edges, edge => starting.get(cornerKey(edge.flank, edge.after)));
-    return loops.map(loop => straightened(loop, ROUNDING * unit.perTick)).filter(loop => loop.length >= 3);
+    return loops.map(loop => ({ edges: straightened(loop, ROUNDING * unit.perTick), round: loop.map(({ flank }) => flank) }))
+        .filter(({ edges: { length } }) => length >= 3);
 }
 
 /** Two flanks follow one another in one corner at most. */

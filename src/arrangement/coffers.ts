@@ -2,20 +2,24 @@ import { directionOf } from '../plane/line.ts';
 import { cornerAngles, extentOf, placeIn, twiceArea, type Extent } from '../plane/polygon.ts';
 import { distance, reach, type Point } from '../plane/point.ts';
 import type { Flank } from './carriers.ts';
-import type { CofferLoop, WalkedEdge } from './coffer-walks.ts';
+import type { CofferLoop, WalkedEdge, WalkedLoop } from './coffer-walks.ts';
 import { compassOf } from './compass.ts';
 import type { Coffer, CofferEdge } from './model.ts';
 import type { Stretch } from './piece.ts';
 import { tickPoint, type Unit } from './unit.ts';
 
 /** A coffer's loops in units: round it, and round what stands free in it. */
-export interface WalkedCoffer { readonly number: number; readonly outer: CofferLoop; readonly holes: readonly CofferLoop[] }
+export interface WalkedCoffer {
+    readonly number: number; readonly outer: CofferLoop; readonly holes: readonly CofferLoop[];
+    /** Every flank that it lies between, in the order of its walk. */
+    readonly round: readonly Flank[];
+}
 
 /** Loops that are walked clockwise are coffers; those walked the other way go round what stands free in the smallest coffer about them. */
-export function numberedCoffers(loops: readonly CofferLoop[]): WalkedCoffer[] {
-    const measured = loops.map(loop => {
+export function numberedCoffers(loops: readonly WalkedLoop[]): WalkedCoffer[] {
+    const measured = loops.map(({ edges: loop, round }) => {
         const corners = loop.map(edge => edge.from);
-        return { loop, corners, area: twiceArea(corners), extent: extentOf(corners) };
+        return { loop, round, corners, area: twiceArea(corners), extent: extentOf(corners) };
     });
     const outer = measured.filter(({ area }) => area > 0n), inner = measured.filter(({ area }) => area < 0n);
     const holes = new Map<CofferLoop, CofferLoop[]>();
@@ -23,7 +27,7 @@ export function numberedCoffers(loops: readonly CofferLoop[]): WalkedCoffer[] {
         const about = outer.filter(({ corners }) => placeIn(corners, hole.corners[0]!) === 'inside').sort((a, b) => (a.area < b.area ? -1 : 1))[0];
         if (about) holes.set(about.loop, [...holes.get(about.loop) ?? [], hole.loop]);
     }
-    return inRows(outer).map(({ loop }, i) => ({ number: i + 1, outer: loop, holes: holes.get(loop) ?? [] }));
+    return inRows(outer).map(({ loop, round }, i) => ({ number: i + 1, outer: loop, holes: holes.get(loop) ?? [], round }));
 }
 
 /**

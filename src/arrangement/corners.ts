@@ -3,7 +3,7 @@ import type { Flank } from './carriers.ts';
 import type { Corners } from './plan.ts';
 
 /** How a side's end is cut where it meets the side of another flank in a coffer's corner, or dies. */
-export type SideCut = 'miter' | 'outside-miter' | 'past' | 'butt' | 'dies';
+export type SideCut = 'miter' | 'outside-miter' | 'past' | 'butt' | 'dies' | 'splice';
 
 /** Where a coffer is walked from one flank to the next, the corner turns right, or left: an outside corner. */
 export function isOutside(before: Flank, after: Flank): boolean {

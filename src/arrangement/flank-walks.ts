@@ -1,4 +1,4 @@
-import { turn } from '../plane/line.ts';
+import { turn, type Line } from '../plane/line.ts';
 import { flanksOf, type Flank, type WallCarrier } from './carriers.ts';
 import { isOutside, sideCut, type SideCut } from './corners.ts';
 import type { Meetings, Pass, Run } from './meetings.ts';
@@ -12,6 +12,8 @@ export interface Border {
     readonly joins?: Flank;
     /** There is no corner: it ends square at the back of the other. */
     readonly endsSquare?: boolean;
+    /** Nor is it where a side is spliced: square to its flank, which is then the other as well. */
+    readonly splice?: Line;
 }
 /** Where something passes or ends at a flank: the coffer before it ends at `entry`, the one after it begins at `exit`. */
 interface Gap { readonly entry: Border; readonly exit: Border }

@@ -37,8 +37,8 @@ function placeKey(part: Part, of: string): string {
 /** In every corner of a coffer a side that ends meets the one that starts there. */
 function sideCorners(sides: ReadonlyMap<SideRun, Piece>): [Piece, Piece | undefined][] {
     const starting = new Map<string, Piece>();
-    for (const [{ flank, start }, piece] of sides) if (start.cut !== 'dies') starting.set(`${(start.joins ?? start.other).id} ${flank.id}`, piece);
-    return [...sides].flatMap(([{ flank, end }, piece]) => end.cut === 'dies' ? [] : [[piece, starting.get(`${flank.id} ${(end.joins ?? end.other).id}`)]]);
+    for (const [{ flank, start }, piece] of sides) if (start.cut !== 'dies' && start.cut !== 'splice') starting.set(`${(start.joins ?? start.other).id} ${flank.id}`, piece);
+    return [...sides].flatMap(([{ flank, end }, piece]) => end.cut === 'dies' || end.cut === 'splice' ? [] : [[piece, starting.get(`${flank.id} ${(end.joins ?? end.other).id}`)]]);
 }
 
 /** What a bottom's or a timber's ends butt against: the piece of the other line that they touch. */

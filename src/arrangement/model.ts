@@ -56,7 +56,7 @@ export interface Passing {
 }
 
 export type Compass = 'north' | 'north-east' | 'east' | 'south-east' | 'south' | 'south-west' | 'west' | 'north-west';
-export type Part = 'side' | 'cleat' | 'bottom' | 'blocking' | 'beam' | 'band' | 'wall-cleat' | 'trim' | 'molding';
+export type Part = 'side' | 'cleat' | 'bottom' | 'blocking' | 'beam' | 'band' | 'wall-cleat' | 'trim' | 'molding' | 'panel';
 
 export interface Coffer {
     /** Row by row from the north-west. */
@@ -92,7 +92,7 @@ export interface Piece {
     readonly on: Compass | null;
     /** Of a side, its cleat, its molding: the flank of its line or wall. */
     readonly flank?: 'left' | 'right' | undefined;
-    /** Of a side, its cleat, its molding, a trim: the coffers that its face looks into; of other parts none. */
+    /** Of a side, its cleat, its molding, a trim: the coffers that its face looks into; of a panel the one under it; of other parts none. */
     readonly coffers: readonly number[];
     /** Counted along its line or wall (of sides and cleats, on their flank) the way it runs, from 1. */
     readonly nth: number;
@@ -117,6 +117,8 @@ export interface Piece {
     readonly top: Ticks; readonly foot: Ticks;
     /** What adds up to the length of its second edge. */
     readonly why: readonly Term[];
+    /** Of a panel that is no rectangle: its own corners, clockwise on the plan, not rounded. `corners` then are those of the rectangle that it is cut from. */
+    readonly shape?: Polygon;
 }
 export interface Edge { readonly name: EdgeName; readonly length: number }
 export type EdgeName = 'face' | 'back' | 'channel' | 'wall' | 'room' | 'left' | 'right';

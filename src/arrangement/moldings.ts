@@ -20,7 +20,8 @@ export function moldingOf({ flank, start, end, nth }: SideRun, coffers: readonly
     if (!own) return undefined;
     const first = endAt(flank, own, start, unit), last = endAt(flank, own, end, unit), way = directionOf(flank.base);
     if (!first || !last) return undefined;
-    const from = cornerOf(start.other, flank), to = cornerOf(flank, end.other);
+    const corner = (border: Border, walked: Point): Point => (border.splice ? crossing(flank.face, border.splice)! : walked);
+    const from = corner(start, cornerOf(start.other, flank)), to = corner(end, cornerOf(flank, end.other));
     return pieceOf({
         part: 'molding', of: flank.of.name, coffers, on: looking(flank), flank: flank.side, nth, way: flank.base, names: ['face', 'back'],
         edges: [{ from: first.face, to: last.face }, { from: first.back, to: last.back }], cuts: [first.cut, last.cut],
@@ -38,13 +39,16 @@ function moldingAt(flank: Flank): Molding | undefined {
     return beamOf(flank)?.molding;
 }
 
-function endAt(flank: Flank, own: Molding, { other, cut, outside, endsSquare }: Border, unit: Unit): { face: Point; back: Point; cut: Cut } | undefined {
+function endAt(
+    flank: Flank, own: Molding, { other, cut, outside, endsSquare, splice }: Border, unit: Unit,
+): { face: Point; back: Point; cut: Cut } | undefined {
     const edge = ({ face }: Flank, beyond: number): Line => offset(face, Math.round(beyond * unit.perTick));
     const [face, back] = [edge(flank, own.beyond), edge(flank, 0 - own.inside)], theirs = moldingAt(other);
     const along = (line: Line, as: Cut): { face: Point; back: Point; cut: Cut } | undefined => {
         const [onFace, onBack] = [crossing(face, line), crossing(back, line)];
         return onFace && onBack && { face: onFace, back: onBack, cut: as };
     };
+    if (splice) return along(splice, 'splice');
     // no corner: what it would turn round is not there
     if (endsSquare) return along(other.back, 'past');
     if (cut === 'dies' || !theirs) return along(edge(other, standsOut(other, own)), 'dies');

@@ -21,6 +21,23 @@ export interface Plan {
     readonly meetings?: readonly MeetingChoice[];
     /** Round every coffer, in this order: ceiling trim, bed molding, … */
     readonly trims?: readonly Trim[];
+    readonly panel?: Panel;
+}
+
+/**
+ * Sheets between the ceiling and all beams, one over each coffer, which meet behind the beams: their edges lie on center lines and at walls. Above a beam
+ * that wraps something, which hangs from the ceiling itself, there is none.
+ */
+export interface Panel {
+    readonly thickness: Ticks;
+    /** What is left open between two of them behind a beam, and between one and a wall. */
+    readonly gap: Ticks;
+    /** The ways in which their lengths may run, the better first where they come to the same: one for all, or where each may lie as it likes, for each. */
+    readonly ways: readonly [Heading, ...Heading[]];
+    readonly each: boolean;
+    /** The largest that comes out of a sheet, with its grain and across it. `seams`: what is larger comes in several, as equal as can be. */
+    readonly sheet?: { readonly along: Ticks; readonly across: Ticks };
+    readonly seams: boolean;
 }
 
 export interface Wall {
@@ -29,6 +46,8 @@ export interface Wall {
     readonly perimeter: Perimeter;
     /** Where its band, its half beam's bottom and blocking are spliced: square through these spots. */
     readonly splices?: readonly Spot[];
+    /** Where sides of its half beam are, with their cleats and moldings. */
+    readonly sideSplices?: readonly Spot[];
 }
 export type Perimeter = { readonly kind: 'bare' } | Band | HalfBeam;
 interface Band { readonly kind: 'band'; readonly thickness: Ticks; readonly top: Ticks; readonly foot: Ticks }
@@ -76,6 +95,8 @@ export interface BoxBeam {
     readonly blocking?: { readonly thickness: Ticks; readonly narrower: Ticks; readonly short?: number; readonly clearance: Ticks };
     readonly cleats?: Cleats;
     readonly molding?: Molding;
+    /** What it is built round hangs from the ceiling itself. */
+    readonly wraps?: boolean;
 }
 /** One timber. Box beams die into it. */
 interface SolidBeam { readonly kind: 'solid'; readonly width: Ticks; readonly depth: Ticks }

@@ -6,11 +6,31 @@ import type { Border, Stretch as FlankStretch } from './flank-walks.ts';
 import type { Piece, Term } from './model.ts';
 import { heightsOf } from './offsets.ts';
 import { pieceOf, type Stretch } from './piece.ts';
-import type { BoxBeam, HalfBeam } from './plan.ts';
-import type { Unit } from './unit.ts';
+import type { BoxBeam, HalfBeam, Wall } from './plan.ts';
+import { pointOf, type Unit } from './unit.ts';
 
 /** A side of a beam between two ends that break it, and where its four corners lie. */
 export interface SideRun extends FlankStretch { readonly face: Stretch; readonly back: Stretch }
+
+/** The stretches of half beams along walls, with those cut in several in which a side is spliced. */
+export function splicedStretches(stretches: readonly FlankStretch[], walls: readonly Wall[], unit: Unit): readonly FlankStretch[] {
+    if (!walls.some(({ sideSplices }) => sideSplices)) return stretches;
+    const counted = new Map<Flank, number>();
+    return stretches.flatMap((stretch): FlankStretch[] => {
+        const { flank } = stretch, spots = flank.of.kind === 'wall' ? walls[flank.of.index]?.sideSplices : undefined, [whole] = sideRunOf(stretch);
+        if (!spots || !whole) return [stretch];
+        const way = directionOf(flank.base), length = reach(whole.back.from, whole.back.to, way);
+        const lines = spots.map(spot => squareThrough(flank.base, pointOf(spot, unit)));
+        const along = lines.map(line => ({ line, at: reach(whole.back.from, crossing(flank.back, line)!, way) }))
+            .filter(({ at }) => at > 0 && at < length).sort((a, b) => a.at - b.at);
+        const borders = along.map(({ line }): Border => ({ other: flank, outside: false, cut: 'splice', splice: line })), { start, end } = stretch;
+        return [start, ...borders].map((from, i) => {
+            const nth = (counted.get(flank) ?? 0) + 1;
+            counted.set(flank, nth);
+            return { flank, start: from, end: borders[i] ?? end, nth };
+        });
+    });
+}
 
 /** Where a side lies that is cut for a stretch of a flank. */
 export function sideRunOf({ flank, start, end, nth }: FlankStretch): SideRun[] {
@@ -23,7 +43,8 @@ export function sideRunOf({ flank, start, end, nth }: FlankStretch): SideRun[] {
  * Butted against it, or dying into it: f x F, k x F. One that runs past where the other has no side ends at its bottom, where that is wider than
  * the channel: it would be let into the side that is not there.
  */
-function endPoints({ face, back }: Flank, { other, cut, endsSquare }: Border): { face: Point; back: Point } | undefined {
+function endPoints({ face, back }: Flank, { other, cut, endsSquare, splice }: Border): { face: Point; back: Point } | undefined {
+    if (splice) return { face: crossing(face, splice)!, back: crossing(back, splice)! };
     const behindIt = endsSquare && isLetIn(other) ? other.bottom : other.back;
     const far = cut === 'past' ? behindIt : other.face;
     const behind = cut === 'butt' || cut === 'dies' ? other.face : behindIt;

@@ -4,8 +4,7 @@ import type { LineRun } from '../arrangement/model.ts';
 import type { CrossingSpec, Direction, Grid, Perimeter, Room } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { edgingOf, hung, type Edging } from './band.ts';
-import { onLine, placeAlong } from './along.ts';
-import { asPlaced, chordsOf, crossingPlace } from './chords.ts';
+import { chordsOf, crossingPlace } from './chords.ts';
 import { cofferOf, crossingsOf, linesOfCrossing } from './coffers.ts';
 import { cornerTroubles } from './corners.ts';
 import type { Division } from './division.ts';
@@ -15,17 +14,17 @@ import { acrossAt, standingLines, type Divided, type Standing, type StandingLine
 import { cutStep, featureAt, tooMany, tooManySpacers, tooMuchOfFile } from './limits.ts';
 import { splicesOf } from './line-splices.ts';
 import { LineSections } from './lines.ts';
-import { longestPiece } from './longest.ts';
 import type { Around, Ceiling, Coffer, Derived, Layout, Line, Run, Splice, Trouble } from './model.ts';
 import { arrangedOf, arrangementTroubles, meetingsIn, type Outlined } from './plan.ts';
+import { panelTroubles } from './panel.ts';
 import { profileTroubles } from './profile-troubles.ts';
 import { residueOf } from './residue.ts';
 import { shapeOf } from './room-shape.ts';
 import { withTrimOfRoom } from './section.ts';
-import { endsOfWall, isForward, isLevel, type Shape, type ShapedWall } from './shape.ts';
+import type { Shape } from './shape.ts';
 import { divide } from './spacing.ts';
-import { spliceOnCrossings } from './splices.ts';
 import { oncePerPlace, trimTroubles } from './troubles.ts';
+import { uselessSplices, wallSplicesOf, withSideSplices } from './wall-splices.ts';
 
 /**
  * Lays out one room: walls, band, lines, crossings, coffers, splices, and what rounding leaves. Never throws. Where the
@@ -129,7 +128,7 @@ function inside(division: Division, { at }: Grid, troubles: Trouble[]): boolean 
 
 /** Lines that run somewhere, crossings, coffers, what runs round the walls. Undefined where the beams do not go together. */
 function assembled(parts: Parts, { across: over, down: under, lines: standing }: Standing): Ceiling | undefined {
-    const { room, grid, shape, sections, edging, troubles } = parts;
+    const { room, grid, shape, sections, edging, step, troubles } = parts;
     const before = troubles.length;
     troubles.push(...unknownCrossings(room.crossings, standing));
     const beams = sections.grid(), depths = standing.map(line => line.section.depth);
@@ -140,7 +139,8 @@ function assembled(parts: Parts, { across: over, down: under, lines: standing }:
     const meetings = meetingsIn(outlined), runs = runsOf(meetings);
     if (meetings.troubles.length > 0) { troubles.push(...arrangementTroubles(meetings, outlined)); return undefined; }
     const met = standing.map((line, i) => meeting(line, runs[i]!, grid));
-    const faults = [...cornerTroubles(met, grid.through!.value), ...meetNowhere(room.crossings, met)];
+    const faults = [...uselessSplices(room, edging), ...cornerTroubles(met, grid.through!.value),
+        ...panelTroubles(beams, met), ...meetNowhere(room.crossings, met)];
     troubles.push(...faults, ...room.trim ? [] : trimTroubles(met, grid));
     if (faults.length > 0 || tooManySpacers(met, troubles)) return undefined;
 
@@ -149,20 +149,24 @@ function assembled(parts: Parts, { across: over, down: under, lines: standing }:
     const across = ofGrid(over), down = ofGrid(under);
     const around: Around = Object.fromEntries(shape.walls.map(({ name }, i) => {
         const own = hanging[name]!;
-        return [name, own && { ...own, splices: edgingSplices(i, lines, parts) }];
+        return [name, own && { ...own, splices: wallSplicesOf(i, lines, parts, troubles) }];
     }));
-    const band = shape.walls.map(({ name }) => around[name]).find(each => each?.kind === 'band') ?? null;
     const { walls, width, length } = shape, square = shape.square && ![grid.layNorthSouth, grid.layEastWest].some(laying => laying && laying.how !== 'by-wall');
     const inside = { west: across.start, east: across.end, north: down.start, south: down.end };
-    let coffers: readonly Coffer[] | undefined;
-    const ceiling: Ceiling = {
-        room, walls, square, width, length, around, band, inside, across, down,
-        beams: beams && withTrimOfRoom(beams, room), lines, crossings: crossingsOf(lines),
-        get coffers() { return coffers ??= arrangedOf(ceiling).exact.coffers.map(coffer => cofferOf(coffer)); },
+    const edged = (around: Around): Ceiling => {
+        let coffers: readonly Coffer[] | undefined;
+        const ceiling: Ceiling = {
+            room, walls, square, width, length, around, band: walls.map(({ name }) => around[name]).find(each => each?.kind === 'band') ?? null, inside, across, down,
+            beams: beams && withTrimOfRoom(beams, room), lines, crossings: crossingsOf(lines),
+            get coffers() { return coffers ??= arrangedOf(ceiling).exact.coffers.map(coffer => cofferOf(coffer)); },
+        };
+        return ceiling;
     };
-    const { exact } = arrangedOf(ceiling, meetings);
+    const ceiling = edged(around), { exact } = arrangedOf(ceiling, meetings);
     if (exact.troubles.length > 0) { troubles.push(...arrangementTroubles(exact, ceiling)); return undefined; }
-    return ceiling;
+    // only what the sides come to tells which are longer than their boards
+    const spliced = withSideSplices(ceiling, exact, step);
+    return spliced === around ? ceiling : edged(spliced);
 }
 
 type MeetingLine = Omit<Line, 'splices'> & Pick<StandingLine, 'reach'>;
@@ -196,38 +200,6 @@ function endsOf(line: MeetingLine, lines: readonly MeetingLine[]): [number, numb
         return (other && crossingPlace(line, other)) ?? wall;
     };
     return [place(line.from, line.reach[0]), place(line.to, line.reach[1])];
-}
-
-/** The band of a wall, or the bottom and blocking of its half beam, is spliced on the centers of the lines that meet it. */
-function edgingSplices(index: number, lines: readonly Line[], { shape: { walls }, edging, room, step }: Parts): readonly Splice[] {
-    const wall = walls[index]!, own = edging.get(wall.name)!;
-    if (own.perimeter.splices.value === 'never') return [];
-    const stocks = own.kind === 'band' ? [own.perimeter.stock] : [own.section.profile.bottom?.stock, own.section.profile.blocking?.stock];
-    const most = Math.min(...stocks.map(stock => longestPiece(stock?.value, room.job)));
-    const off = endsOfWall(walls, index).map(({ wall: other, outside }) => standsOff(own, edging.get(other.name) ?? null, wall, outside));
-    const [west, east] = off as [Ticks, Ticks];
-    const crossings = lines.flatMap(line => {
-        const end = line.from === wall.name ? line.start : line.to === wall.name ? line.end : undefined;
-        return end === undefined ? [] : [{ at: Math.floor(placeOn(wall, line, end)), place: `on line ${line.name}` }];
-    }).sort((a, b) => a.at - b.at);
-    return spliceOnCrossings({ from: west, to: wall.length - east, most, crossings, neighbor: [], step }) ?? [];
-}
-
-/** How far from the wall's west or north end a line stands that ends at it. */
-function placeOn({ from, to }: ShapedWall, line: Line, end: Ticks): number {
-    const wall = asPlaced(isForward({ from, to }) ? { from, to } : { from: to, to: from });
-    return placeAlong(wall, onLine(line, end)) - placeAlong(wall, wall.spot);
-}
-
-/**
- * Of two alike the one along the north or south wall runs to the other wall; a half beam ends at a band, and a band runs past it.
- * Round an outside corner both run on.
- */
-function standsOff(own: Edging, other: Edging | null, wall: ShapedWall, outside: boolean): Ticks {
-    const level = isLevel(wall);
-    if (outside) return own.kind === other?.kind && (own.kind === 'band' || level) ? -other.reach.ticks : 0;
-    if (own.kind === other?.kind) return level ? 0 : other.kind === 'band' ? other.reach.ticks : other.width.ticks;
-    return own.kind === 'half-beam' && other?.kind === 'band' ? other.reach.ticks : 0;
 }
 
 /** Crossings of lines that are not there, or at which the line that is to run through is none of the two. */

@@ -127,6 +127,8 @@ export interface HalfBeam {
     readonly section: WholeSection;
     /** Where its bottom and blocking are spliced. */
     readonly splices: readonly Splice[];
+    /** Where sides that are longer than their boards are. */
+    readonly sideSplices?: readonly Splice[];
 }
 /** What runs along each wall, by its name. */
 export type Around = Readonly<Record<string, Band | HalfBeam | null>>;

@@ -8,9 +8,10 @@ import type { Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { onLine } from './along.ts';
 import { linesOfCrossing } from './coffers.ts';
-import type { Arranged, Band, Ceiling, HalfBeam, Line, Run, Trouble } from './model.ts';
+import type { Arranged, Band, Ceiling, HalfBeam, Line, Run, Splice, Trouble } from './model.ts';
 import { sectionAt } from './flanks.ts';
 import { clearanceOf, reliefOf } from './relief.ts';
+import { panelOver } from './panel.ts';
 import { isForward, type ShapedWall } from './shape.ts';
 import { moldingOf, playOf } from './section.ts';
 
@@ -82,11 +83,11 @@ function planOf({ walls, around, lines, beams, room }: Outlined | LaidOut, { mov
         name: 'trim', thickness: thickness!, top: 0, foot: foot!, corners: trim.corners.value,
         ...trim.spring && { spring: trim.spring.value },
     }] : [];
-    const through = room.grid!.through!.value;
+    const through = room.grid!.through!.value, panel = panelOver({ beams, lines, room });
     return {
         walls: walls.map(wall => wallOf(wall, around[wall.name] ?? null, spare(wall))),
         lines: lines.map(line => lineOf(line, moved(line), { relief: 'through' in line && line.through ? 0 : reliefOf(line, room.job), clearance: clearanceOf(line, room.job) })),
-        through, corners: cornersOf(lines, around, walls, through), meetings: choicesOf(room, lines, walls, around), trims,
+        through, corners: cornersOf(lines, around, walls, through), meetings: choicesOf(room, lines, walls, around), trims, ...panel && { panel },
     };
 }
 
@@ -108,8 +109,9 @@ function choicesOf({ crossings, lines: specs }: LaidOut['room'], lines: readonly
 }
 
 function wallOf({ name, from, to }: ShapedWall, own: Outlined['around'][string], spare: number): Wall {
-    const splices = own && 'splices' in own ? (own as Band | HalfBeam).splices : [];
-    return { name, from, perimeter: perimeterOf(own, spare), splices: splices.map(({ at }) => alongWall({ from, to }, at)) };
+    const splices = own && 'splices' in own ? (own as Band | HalfBeam).splices : [], sides = own && 'sideSplices' in own ? (own as HalfBeam).sideSplices : undefined;
+    const spots = (all: readonly Splice[]): Spot[] => all.map(({ at }) => alongWall({ from, to }, at));
+    return { name, from, perimeter: perimeterOf(own, spare), splices: spots(splices), ...sides && { sideSplices: spots(sides) } };
 }
 
 /** So far along a wall from its west or north end. */
@@ -159,6 +161,7 @@ function beamOf(line: Pick<Line, 'section' | 'otherSide'>, { relief, clearance }
         bottom: bottomOf(section), ...molding && { molding },
         ...profile.blocking
             && { blocking: { thickness: blockingThickness.ticks, narrower: innerWidth.ticks - blockingWidth.ticks, short: relief / 2, clearance } },
+        ...profile.wraps && { wraps: true },
         ...profile.cleats && cleatThickness && cleatHeight
             && { cleats: { width: cleatThickness.ticks, height: cleatHeight.ticks, short: profile.cleats.shortEachEnd.value } },
     };
@@ -196,7 +199,7 @@ function cornersOf(lines: readonly RunningLine[], around: Outlined['around'], wa
 }
 
 /** Why the arrangement cannot be built, at the words of what stands in the way. */
-export function arrangementTroubles({ troubles }: Pick<Arrangement, 'troubles'>, { around, lines, room }: Pick<Outlined, 'around' | 'lines' | 'room'>): Trouble[] {
+export function arrangementTroubles({ troubles }: Pick<Arrangement, 'troubles'>, { around, lines, beams, room }: Pick<Outlined, 'around' | 'lines' | 'beams' | 'room'>): Trouble[] {
     const specs = new Map(room.lines.map(spec => [spec.name, spec]));
     const at = (...names: readonly string[]): Source | undefined =>
         names.flatMap(name => around[name]?.perimeter.kind.at ?? lines.find(line => line.name === name)?.at ?? [])[0];
@@ -216,6 +219,7 @@ export function arrangementTroubles({ troubles }: Pick<Arrangement, 'troubles'>,
                 return [{ kind: 'line-goes-nowhere', line, why: { kind: trouble.kind, on: trouble.on, other: line === a ? b : a, by: trouble.by }, at: ofLine(line) }];
             }
             case 'unlike-half-beams': return [{ kind: 'not-supported', what: `half beams of two depths along the ${trouble.walls[0]} and the ${trouble.walls[1]} wall, in one corner`, instead: 'half beams of one depth', at: at(...trouble.walls)! }];
+            case 'panel-with-a-hole': return [{ kind: 'not-supported', what: `a panel over coffer ${trouble.coffer}, in which beams stand free: it would have a hole`, instead: 'a panel without a `stock`, whose sheets you order by the area of the room', at: beams?.profile.back?.stock?.at ?? at(trouble.line) ?? room.at }];
             default: return [{ kind: 'not-supported', what: `these lines and walls together (${trouble.kind})`, instead: 'a rectangle of lines from wall to wall', at: lines[0]?.at ?? room.at }];
         }
     });

@@ -33,7 +33,7 @@ function notPositive({ profile, heldDown }: Section): Trouble[] {
     const spaced = (what: string, given: Given<Nails> | Given<Screws> | undefined): void => {
         check(`the distance between the ${what}`, given?.value.every, given);
     };
-    const { blocking, spacers, sides, cleats, bottom, trim, under, solid } = profile;
+    const { blocking, spacers, sides, cleats, bottom, trim, under, solid, back } = profile;
     board('blocking', blocking);
     board('spacers', spacers);
     board('sides', sides);
@@ -41,6 +41,7 @@ function notPositive({ profile, heldDown }: Section): Trouble[] {
     board('trim', trim);
     board('molding', under);
     board('timber', solid);
+    check('what is left open between panels', back?.gap.value, back?.gap, 0);
     size('the height of the spacers', spacers?.height);
     check('the distance between spacers', spacers?.every.value, spacers?.every);
     check('the distance of the first spacer from the end', spacers?.fromEnd.value, spacers?.fromEnd, 0);

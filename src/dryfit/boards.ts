@@ -3,7 +3,9 @@ import type { Band, Ceiling, WholeSection } from '../ceiling/model.ts';
 import { sectionAt } from '../ceiling/flanks.ts';
 import { cleatFootOf, moldingOf, seatOf } from '../ceiling/section.ts';
 import type { Ticks } from '../quantity/ticks.ts';
+import { roundDown } from '../quantity/round.ts';
 import type { Part } from '../takeoff/model.ts';
+import { blankOf } from '../takeoff/panels.ts';
 import type { Form, Seat } from './stand.ts';
 
 /** What a piece of the arrangement is made of, by the sections alone: its form but for its length, and what sets its height. */
@@ -18,6 +20,7 @@ export interface Board extends Pick<Form, 'across' | 'high' | 'rabbet'> {
 export function formAt(strip: Strip, ceiling: Ceiling): Board | undefined {
     switch (strip.part) {
         case 'trim': return trimBoard(ceiling);
+        case 'panel': return panelBoard(strip, ceiling);
         default: {
             const line = ceiling.lines.find(one => one.name === strip.of), own = ceiling.around[strip.of];
             if (line) return boardOfBeam(strip.part, strip.flank ? sectionAt(line, strip.flank) : line.section, {});
@@ -70,4 +73,10 @@ function bandBoard(band: Band): Board | undefined {
 function trimBoard({ beams }: Ceiling): Board | undefined {
     const thick = beams?.trimThickness?.ticks, high = beams?.trimHeight?.ticks;
     return beams?.profile.trim?.stock && thick && high ? { part: 'trim', centered: false, across: thick, high, down: { top: 0 } } : undefined;
+}
+
+/** In the middle of its place, its underside where all heights are counted from. */
+function panelBoard({ width, shape }: Strip, { beams, room }: Ceiling): Board | undefined {
+    const back = beams?.profile.back, high = back?.thickness?.value.ticks, step = room.job.cutTo.value;
+    return back?.stock && high ? { part: 'panel', centered: true, across: shape ? blankOf(width, step) : roundDown(width, step), high, down: { foot: 0 } } : undefined;
 }

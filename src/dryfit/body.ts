@@ -27,19 +27,20 @@ export function bodyOf(piece: Piece, place: Place, prisms: readonly Prism[]): Bo
 }
 
 /** The ceiling and the walls, as thick as is of use, and no thicker than that a wall reaches past what lies behind it. */
-export function roomBodies({ width, length, walls, around: edging, lines }: Ceiling): Body[] {
+export function roomBodies({ width, length, walls, around: edging, lines, beams }: Ceiling): Body[] {
     const thick = 12 * TICKS_PER_INCH, thin = Math.min(thick, ...walls.map(wall => Math.ceil(wall.length / 2)));
     const low = Math.max(0, ...Object.values(edging).map(own => (own?.kind === 'band' ? own.lowerEdge.ticks : own?.section.depth.ticks ?? 0)), ...lines.map(line => line.section.depth.ticks)) + thick;
     const body = (is: string, outline: Prism['outline'], top: number, foot: number): Body => {
         const blocks = [blockOf({ outline, top, foot })];
         return { is, place: undefined, blocks, planned: blocks, asPlanned: true, box: around(blocks) };
     };
+    const panel = beams?.profile.back?.stock ? beams.profile.back.thickness?.value.ticks ?? 0 : 0;
     return [
-        body('the ceiling', [[0, 0], [width, 0], [width, length], [0, length]], -thick, 0),
+        body('the ceiling', [[0, 0], [width, 0], [width, length], [0, length]], -thick - panel, -panel),
         ...walls.map(({ name, from, to, length: long }) => {
             // the room lies to the right of a wall
             const off = { x: Math.round((to.y - from.y) * thin / long), y: Math.round((from.x - to.x) * thin / long) };
-            return body(`the ${name} wall`, [[from.x + off.x, from.y + off.y], [to.x + off.x, to.y + off.y], [to.x, to.y], [from.x, from.y]], 0, low);
+            return body(`the ${name} wall`, [[from.x + off.x, from.y + off.y], [to.x + off.x, to.y + off.y], [to.x, to.y], [from.x, from.y]], -panel, low);
         }),
     ];
 }

@@ -7,6 +7,7 @@ import type { Ticks } from '../quantity/ticks.ts';
 import { idOf } from '../takeoff/ids.ts';
 import { marksOf, onceCoped, pairsOf, placeAlong, type Lie, type Pair, type Pairs } from '../takeoff/lie.ts';
 import { grouped } from '../plain/groups.ts';
+import { blankOf, shapeOf } from '../takeoff/panels.ts';
 import { isPooled, shorterBy } from '../takeoff/pooled.ts';
 import type { Piece, TakeOff } from '../takeoff/model.ts';
 import { formAt, type Board } from './boards.ts';
@@ -34,11 +35,23 @@ export function planOf(ceiling: Ceiling, takeOff: TakeOff): Plan {
 
 /** The places of the pieces of one part of a line, a wall, or the trim; none of a part that the text says nothing of, or not enough. */
 function spotsOf(group: readonly Pair[], pairs: Pairs, ceiling: Ceiling, step: Ticks): Spot[] {
+    if (group[0]!.exact.strip.part === 'panel') return group.flatMap(pair => panelSpot(pair, formAt(pair.cut.strip, ceiling), step));
     const mark = group[0]!.through ? marksOf(group, step) : undefined, boards = new Map<Flank | undefined, Board | undefined>();
     return group.flatMap(pair => {
         const { strip } = pair.exact, board = atKey(boards, strip.flank, () => formAt(strip, ceiling));
         return board ? [spotOf(pair, board, mark, pairs, ceiling)] : [];
     });
+}
+
+/** A panel is as wide as its own place. One that is cut to a shape may be off by a step of the tape, both ways. */
+function panelSpot({ cut, named }: Pair, board: Board | undefined, step: Ticks): Spot[] {
+    if (!board) return [];
+    const { part, across, high, down } = board, seat = seatOf(cut, true, down);
+    if (!cut.strip.shape) return [{ part, named, seat, form: { along: cut.back, across, high } }];
+    // corners are counted from one of the rectangle, which is a hair larger than its place: that one stands where it belongs
+    const along = blankOf(cut.back, step), aside = seat.looks * (across - cut.strip.width) / 2, { x, y } = seat.way, long = Math.hypot(x, y);
+    const at = movedAlong({ ...seat, at: { x: seat.at.x - y / long * aside, y: seat.at.y + x / long * aside } }, (along - cut.back) / 2);
+    return [{ part, named, seat: at, give: step, form: { along, across, high, shape: shapeOf(cut, step) } }];
 }
 
 /** `mark`: of what runs through, where its pieces meet. */

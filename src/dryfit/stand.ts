@@ -1,5 +1,7 @@
 import type { Rabbet } from '../job/model.ts';
+import { convexParts } from '../plane/convex-parts.ts';
 import type { Point, Vector } from '../plane/point.ts';
+import { twiceArea } from '../plane/polygon.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { copedOff, type Lie } from '../takeoff/lie.ts';
 import { leanOf, liesFlat } from '../takeoff/ends.ts';
@@ -34,18 +36,31 @@ export interface Form {
     /** What the ends take off the face at the first and the last end; negative where the face is longer. */
     readonly off: readonly [Ticks, Ticks];
     readonly rabbet?: { readonly width: Ticks; readonly height: Ticks; readonly edge: Rabbet['edge']; readonly face: Rabbet['face'] };
+    /** Of what is cut to a shape: its corners, from its first end and from its back. */
+    readonly shape?: readonly (readonly [along: Ticks, across: Ticks])[];
 }
 
 /** The piece in its place: one prism, or two where a rabbet takes a corner out of it. Empty where nothing is left of it. */
 export function prismsOf(form: Form, seat: Seat): Prism[] {
     const { along, across, high, rabbet } = form;
     const top = Math.round('top' in seat.down ? seat.down.top : seat.down.foot - high), foot = top + high;
+    if (form.shape) return shaped(form, seat, form.shape, [top, foot]);
     if (!rabbet) return slice(form, seat, [0, across], [top, foot]);
     const { width, height, edge, face } = rabbet;
     // the full thickness on one side of the rabbet's height, what the rabbet leaves on the other
     const rest: [Ticks, Ticks] = face === 'back' ? [width, across] : [0, across - width];
     const [full, beside]: [Ticks, Ticks][] = edge === 'lower' ? [[top, foot - height], [foot - height, foot]] : [[top + height, foot], [top, top + height]];
     return along > 0 ? [...slice(form, seat, [0, across], full!), ...slice(form, seat, rest, beside!)] : [];
+}
+
+/** A prism for each of the convex parts of its shape. */
+function shaped({ along, across }: Form, { at: { x, y }, way, looks, centered }: Seat, corners: NonNullable<Form['shape']>, [top, foot]: [Ticks, Ticks]): Prism[] {
+    const long = Math.hypot(way.x, way.y), u = { x: way.x / long, y: way.y / long }, back = centered ? 0 - across / 2 : 0;
+    const outline = corners.map(([place, depth]): Point => {
+        const ahead = place - along / 2, aside = looks * (back + depth);
+        return { x: Math.round(x + u.x * ahead - u.y * aside), y: Math.round(y + u.y * ahead + u.x * aside) };
+    });
+    return convexParts(twiceArea(outline) > 0n ? outline : outline.reverse()).map(part => ({ outline: part.map(({ x, y }): Corner => [x, y]), top, foot }));
 }
 
 /** The part of it between two distances from its back and two heights. */
@@ -74,7 +89,8 @@ export function formOf(piece: Piece, seat: Seat): Form {
     const lies = liesFlat(piece);
     if (part === 'spacer') return { along: thickness, across: width, high: cutBack, off: [0, 0] };
     const [across, high] = stands ? [stands.out, stands.down] : lies ? [width, thickness] : [thickness, width];
-    const rabbet = rabbetOf(piece);
+    const rabbet = rabbetOf(piece), shape = piece.work.find(({ kind }) => kind === 'shape');
+    if (shape?.kind === 'shape') return { along: cutBack, across, high, off: [0, 0], shape: shape.corners };
     const ends = endsAsHung(piece, seat), nips = piece.work.find(({ kind }) => kind === 'nip');
     // coped, it ends along the face of what it is coped to: its profile is not drawn
     const copes = ends.map(end => (end.cut === 'coped' ? Math.round(copedOff(leanOf(end, piece), across)) : 0));

@@ -24,6 +24,7 @@ const LENGTHS: readonly { readonly part: Part & TimedByLength; readonly phase: P
 ];
 const JOINTS: readonly { readonly kinds: readonly Joint['kind'][]; readonly rate: TimedByCount; readonly phase: Phase; readonly what: string }[] = [
     { kinds: ['corner'], rate: 'corner', phase: 'sides', what: 'corners of sides' },
+    { kinds: ['side-splice'], rate: 'splice', phase: 'sides', what: 'splices of sides' },
     { kinds: ['butt'], rate: 'butt', phase: 'bottoms', what: 'butt joints of bottoms' },
     { kinds: ['splice'], rate: 'splice', phase: 'bottoms', what: 'splices of bottoms' },
     { kinds: ['band-splice'], rate: 'splice', phase: 'band', what: 'splices of the band' },
@@ -74,6 +75,7 @@ class Book {
             if (each) timed.push(...of.map(detail => ({ minutes: each, detail })));
         };
         count('layout', 'setting out', 'crossings', ceiling.crossings.map(({ ns }) => details.get(ns.name)), 'crossings');
+        count('panel', 'blocking', 'panels', pieces.filter(piece => piece.part === 'panel').map(detailOf), 'pieces');
         for (const { part, phase, what } of LENGTHS) {
             const own = pieces.filter(piece => piece.part === part);
             if (own.length === 0) continue;

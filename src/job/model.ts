@@ -2,55 +2,24 @@ import type Fraction from 'fraction.js';
 import type { Measure } from '../quantity/measure.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Given, Source } from '../provenance/source.ts';
+import type { PanelWords } from './back.ts';
 import type { Corner, Direction, Side } from './compass.ts';
-import type { Contract } from './contract.ts';
 import type { Fixture } from './fixture.ts';
 import type { Joists } from './joists.ts';
 import type { Rates } from './rates.ts';
 import type { NotComputed } from './not-computed.ts';
-import type { Part } from './part.ts';
+import type { JobSettings } from './settings.ts';
 import type { Survey } from './survey.ts';
 import type { Seasons } from './seasons.ts';
-
 /**
  * A job as plain data: names resolved, parameters applied, imports followed, every value with the words it comes from.
  * What the text does not (yet) say, or says wrongly, is undefined: whoever reads it skips what is unknown and stays
  * silent, because the language has already reported it. Lengths in ticks.
  */
+export type { JobSettings } from './settings.ts';
 export { SIDES, type Corner, type Direction, type Side } from './compass.ts';
 export type { AtWall, Fixture } from './fixture.ts';
 export type { FoundJoist, Joists } from './joists.ts';
-
-/** Settings of the house; where no `job` is in reach the built-in defaults stand. */
-export interface JobSettings {
-    readonly title?: Given<string>;
-    readonly client?: Given<string>;
-    readonly currency: Given<string>;
-    /** How lengths are shown. */
-    readonly show: Given<'feet-inches' | 'millimeters'>;
-    /** Resolution of cut lengths. */
-    readonly cutTo: Given<Ticks>;
-    /** How far a crosscut may be off, either way, at one setting of the stop. */
-    readonly cutTolerance?: Given<Ticks>;
-    /** Saw kerf, and what is cut off a board's two ends together before use (each end's share is half). */
-    readonly kerf: Given<Ticks>;
-    readonly endTrim: Given<Ticks>;
-    readonly longestBoard?: Given<Ticks>;
-    /** The shortest offcut worth keeping, and what a kept one is worth: a share of its price, 0 where nobody says. */
-    readonly shortestOffcut: Given<Ticks>;
-    readonly offcutWorth?: Given<Fraction>;
-    /** By how much hidden pieces of these parts may be cut shorter, so that several are of one length; undefined: not at all. */
-    readonly poolHidden?: Given<{ readonly slack: Ticks; readonly of: ReadonlySet<Part> }>;
-    /** Whether rooms share boards, where a room does not say it itself; undefined: they do. */
-    readonly boards?: Given<'shared' | 'own'>;
-    /** Greatest and least thickness of the paint on one edge (primer and coats). */
-    readonly paintFilm: Given<{ readonly least: Ticks; readonly most: Ticks }>;
-    /** How dry and how damp the rooms get. */
-    readonly seasons?: Seasons;
-    /** What was signed for the house, and what came of it since. */
-    readonly contract?: Contract;
-    readonly at?: Source;
-}
 
 export interface NominalSize { readonly text: string; readonly thickness: Fraction; readonly width: Fraction }
 
@@ -131,7 +100,7 @@ export interface Profile {
     /** What stands there and is boxed in: how wide it is, how far it hangs down, what is left clear on either side. */
     readonly wraps?: Given<{ readonly width: Measure; readonly height: Measure }> & { readonly clearance: Given<Ticks> };
     /** A panel between the ceiling and all that hangs from it. */
-    readonly back?: { readonly at: Source; readonly thickness?: Given<Measure> };
+    readonly back?: Back;
     readonly requires: readonly Requirement[];
     /** Parts that are said and not computed yet: the section then has no depth. */
     readonly notComputed: readonly Source[];
@@ -205,6 +174,7 @@ export interface Cleats {
 }
 /** One timber, as deep as it is wide, and as wide as it is thick. */
 type Solid = PartBase;
+export interface Back extends PanelWords { readonly stock?: Given<Stock> }
 /** A molding along the lower edges of the sides: flat under the beam, `overhang` beyond the face of each, or against their faces. */
 export interface Under extends PartBase {
     readonly place: Given<'under-beam' | 'against-sides'>;
@@ -257,6 +227,8 @@ export interface Room {
     /** Whether it shares boards with other rooms; undefined: as the job says. */
     readonly boards?: Given<'shared' | 'own'>;
     readonly lines: readonly LineSpec[];
+    /** Where what runs along a wall is spliced, by the wall's name. */
+    readonly wallSplices?: Readonly<Record<string, readonly SaidSplice[]>>;
     readonly crossings: readonly CrossingSpec[];
     readonly fixtures: readonly Fixture[];
     /** How level the ceiling is; undefined: nobody surveyed it, and nothing is said of it. */
@@ -348,7 +320,7 @@ export interface LineSpec {
     /** The flank that has the other side of its beam; undefined: the one to the east or south. */
     readonly otherSide?: Given<Side>;
     /** `from`: a side that it ends at, or a wall or a line that it meets; not said: where it begins, at its west or north end. */
-    readonly splices: readonly (Given<Ticks> & { readonly from?: string })[];
+    readonly splices: readonly SaidSplice[];
     /** Where it differs from the grid's. */
     readonly splicing?: Grid['splices'];
     /** Where its center stands, square from a wall or a line that it runs along; undefined: as the grid divides the room. */
@@ -358,6 +330,7 @@ export interface LineSpec {
     /** It dies into lines that are as deep as it. */
     readonly meets?: Given<'flush' | 'dies-into'>;
 }
+export type SaidSplice = Given<Ticks> & { readonly from?: string };
 /** `crossing B2 { through 2 }` */
 export interface CrossingSpec {
     readonly name: string;

@@ -13,7 +13,7 @@ export interface Sum { readonly amount: Rational; readonly currency: string }
 /** What `labor` times, and its word there. Parts by the foot, exact minutes a tick; other work by the piece, exact minutes each. */
 export const BY_LENGTH = { blocking: 'blocking', side: 'sides', cleat: 'cleats', bottom: 'bottom', timber: 'timber', molding: 'molding', band: 'band', trim: 'trim' } as const;
 export const BY_COUNT = {
-    layout: 'layout', spacer: 'spacers', corner: 'corner', butt: 'butt', splice: 'splice', coffer: 'coffer', 'set-up': 'set-up',
+    layout: 'layout', panel: 'panels', spacer: 'spacers', corner: 'corner', butt: 'butt', splice: 'splice', coffer: 'coffer', 'set-up': 'set-up',
 } as const;
 export type TimedByLength = keyof typeof BY_LENGTH;
 export type TimedByCount = keyof typeof BY_COUNT;

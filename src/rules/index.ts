@@ -59,6 +59,7 @@ import { notPositive } from './not-positive.ts';
 import { notSupportedLayout } from './not-supported-layout.ts';
 import { offcutTooShort } from './offcut-too-short.ts';
 import { otherSideNowhere } from './other-side-nowhere.ts';
+import { panelNotFromItsSheet } from './panel-not-from-its-sheet.ts';
 import { partVanishes } from './part-vanishes.ts';
 import { paymentOverContract } from './payment-over-contract.ts';
 import { phaseOverWhole } from './phase-over-whole.ts';
@@ -103,7 +104,7 @@ export const RULES: readonly Rule[] = [
     fixtureOutsideRoom, gridDoesntClose, grooveLeavesNoLip, grooveTooHighForBottom, grooveWontTurn, groovesDontMeet, headroom, heldDownUnderHump,
     humpEatsSpacerRoom, jointOpens, jointOpensInWinter, joistNotThere, lightTooNearWood, lineGoesNowhere, linesOverlap, longerThanTheBoard,
     mdfEdgeFastening, mixedMovement, nailShows, nailWontHold, noCeilingThere, noCofferSizeFits, noRate, noSuchPiece, notLaidOut, notPositive,
-    notSupportedLayout, offcutTooShort, otherSideNowhere, partVanishes, paymentOverContract, phaseOverWhole,
+    notSupportedLayout, offcutTooShort, otherSideNowhere, panelNotFromItsSheet, partVanishes, paymentOverContract, phaseOverWhole,
     pieceMiscounted, piecesOverlap, pressAddsUp, pressLost,
     requireFails, roomNotRectangular, roundingLeftOver, runPinchesChannel, scheduleOffContract, screwFindsLittle, sheetNotRipped, shortABoard,
     sideMissesBlocking, slotsWontFit, spacerHitsCleat, spliceInSight, stockOffSeason, surveyStopsShort, surveyUnclear, tapeDoesntClose, taperShows,

@@ -8,7 +8,7 @@ import { perimetersOf } from '../job/perimeters.ts';
 import { grouped } from '../plain/groups.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import { roundTo } from '../quantity/round.ts';
-import type { Ticks } from '../quantity/ticks.ts';
+import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { defineRule, type Found } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
@@ -27,7 +27,7 @@ export const longerThanTheBoard = defineRule({
     title: 'A piece is longer than any board it could be cut from',
     explanation: `
 A piece in one length needs a board that is longer by the end trim: one that the yard sells and that may come into the house
-(\`longest-board\`), or one on hand, each for one piece.
+(\`longest-board\`), or one on hand, each for one piece. And it has to get into the room, up the stair: \`longest-piece\`.
 
 A bottom of 9' 5" from boards of at most 8', less 1" of end trim, is 1' 6" too long. Where the grid says \`splices
 on-crossings\` what runs through is spliced on a crossing; otherwise write a splice, buy longer boards, or let the other direction run
@@ -51,7 +51,8 @@ interface TooLong { readonly piece: Piece; readonly longest: Ticks }
  * longest: what mends it mends the others.
  */
 export function tooLongForBoards(pieces: readonly Piece[], job: JobSettings): TooLong[] {
-    const long = pieces.filter(({ overall, stock }) => overall > longestPiece(stock, job));
+    // whether a panel comes out of its sheet has a rule of its own
+    const long = pieces.filter(({ part, overall, stock }) => part !== 'panel' && overall > longestPiece(stock, job));
     return [...grouped(long, ({ stock }) => stock.key).values()].flatMap(ofStock => {
         const stock = ofStock[0]!.stock, boards = longBoards(stock, job);
         const piece = longestWithoutBoard(ofStock, boards);
@@ -75,7 +76,7 @@ const TOLD_FIRST: readonly Piece['part'][] = ['bottom', 'blocking', 'side', 'cle
 function longBoards(stock: Stock, job: JobSettings): Ticks[] {
     const sold = longestPiece(stock, job);
     return stock.onHand.flatMap(({ value }) => {
-        const piece = value.length - Math.max(0, job.endTrim.value);
+        const piece = Math.min(value.length - Math.max(0, job.endTrim.value), job.longestPiece?.value ?? Infinity);
         return piece > sold ? Array.from({ length: Math.min(value.count, MOST_LOOKED_AT) }, () => piece) : [];
     }).sort((a, b) => b - a);
 }
@@ -106,14 +107,19 @@ function foundOf({ piece, longest }: TooLong, ceiling: Ceiling): Found {
         };
     }
     const cut = roundTo(overall, step), undecided = splices && splices.value !== 'on-crossings' ? splices : undefined;
-    const toBeHad = longest > 0 ? `${size(longest)} is the longest you can get` : 'the end trim leaves nothing of any board';
+    const isCarried = longest === job.longestPiece?.value;
+    const toBeHad = isCarried ? `no more than ${size(longest)} gets into the room` : longest > 0 ? `${size(longest)} is the longest you can get` : 'the end trim leaves nothing of any board';
     const isOnWall = part === 'cleat' && piece.line === null && piece.bay === null;
-    // it is spliced where the bottom is, whose stock is longer
-    const mend = isOnWall ? 'Rip the cleats from a stock that is sold longer.' : !undecided ? 'Buy longer boards, or divide the room into smaller coffers.'
-        : undecided.value === 'never' ? 'Let it be spliced, or buy longer boards.' : 'Splice it on a crossing, or give the place.';
+    const wall = piece.line === null && part !== 'trim' ? piece.on : null;
+    const mend = undecided ? undecided.value === 'never' ? 'Let it be spliced, or buy longer boards.' : 'Splice it on a crossing, or give the place.'
+        // a cleat on the wall is spliced where the bottom is, whose stock is longer
+        : wall !== null && !isOnWall ? `Say where it is spliced, in the block of its wall: \`wall ${wall} … { splice ${size(roundTo(Math.min(overall / 2, longest), TICKS_PER_INCH))} }\`.`
+        : isCarried ? 'Divide the room into smaller coffers, or find a way in for it.'
+        : isOnWall ? 'Rip the cleats from a stock that is sold longer.' : 'Buy longer boards, or divide the room into smaller coffers.';
     return {
         at,
         message: `${subject} is ${size(Math.max(cut - Math.max(longest, 0), step))} too long to come in one piece: it is ${size(cut)}, and ${toBeHad}. ${mend}`,
+        related: isCarried && job.longestPiece ? [{ at: job.longestPiece.at, message: 'the longest piece that gets there' }] : [],
         fixes: undecided ? replacing(undecided, 'on-crossings', 'Splice on the crossings') : [],
     };
 }

@@ -11,6 +11,7 @@ const PLACES: Readonly<Record<Step['do'], readonly string[]>> = {
     ease: ['Routing: feed against the rotation of the bit. A climb cut can pull the router or the work away from you.'],
     miter: ['A tilted or turned saw: see that guard, fence and clamp clear the blade before it runs; let the blade stop before a small wedge is taken away.'],
     cope: ['Coping: the piece clamped; the saw cuts away from the hand that holds it.'],
+    shape: ['Cutting to a line: the sheet held up on both sides of the cut, the guide clamped, the blade no deeper than it has to be.'],
     slots: ['Plate joiner: the work clamped, both hands on the machine.'],
     'pocket holes': ['Drilling: the work clamped in the jig.'],
 };

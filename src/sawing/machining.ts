@@ -4,7 +4,7 @@ import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { comparePieces } from '../takeoff/piece-order.ts';
 import type { Work } from '../takeoff/work.ts';
-import type { EaseStep, Gauging, LaidBoard, PocketStep, RabbetStep, SlotStep } from './model.ts';
+import type { EaseStep, Gauging, LaidBoard, PocketStep, RabbetStep, ShapeStep, SlotStep } from './model.ts';
 import { grouped } from '../plain/groups.ts';
 
 /** Nothing deeper in one pass of a router. Common practice, no source. */
@@ -41,6 +41,13 @@ function slotsOf({ work }: Piece): [size: string, count: number][] {
     const counts = new Map<string, number>();
     for (const each of work) if (each.kind === 'slots') counts.set(each.size, (counts.get(each.size) ?? 0) + each.count * each.places);
     return [...counts];
+}
+
+/** All in one step: each is cut along its own lines, and nothing is set for it. */
+export function shapesOf(pieces: readonly Piece[]): Omit<ShapeStep, 'number'>[] {
+    const shaped = gathered(inOrder(pieces).flatMap(piece => piece.work.flatMap(work => (work.kind === 'shape' ? [{ piece, work, key: JSON.stringify(work) }] : []))));
+    const shapes = shaped.map(alike => ({ corners: alike[0]!.work.corners, from: alike[0]!.work.from, pieces: alike.map(({ piece }) => piece) }));
+    return shapes.length === 0 ? [] : [{ do: 'shape', shapes, pieces: shapes.flatMap(shape => shape.pieces) }];
 }
 
 export function pocketsOf(pieces: readonly Piece[]): Omit<PocketStep, 'number'>[] {

@@ -67,7 +67,7 @@ export interface LaidPiece {
 
 export interface BoardRef { readonly board: LaidBoard; readonly strips: readonly number[] }
 
-export type Step = RipStep | CrosscutStep | BlockStep | RabbetStep | EaseStep | MiterStep | CopeStep | SlotStep | PocketStep;
+export type Step = RipStep | CrosscutStep | BlockStep | RabbetStep | EaseStep | MiterStep | CopeStep | ShapeStep | SlotStep | PocketStep;
 interface Numbered { readonly number: number }
 
 /** One setting of the rip fence. */
@@ -155,6 +155,14 @@ export interface MiterCut {
 }
 /** Ends that are cut at their angle and then sawn back along the line of their profile, so that they fit over the face of the piece they meet. */
 export interface CopeStep extends Numbered { readonly do: 'cope'; readonly ends: number; readonly pieces: readonly Piece[] }
+/** Panels that are no rectangles, cut to lines from corner to corner; those of one shape together. */
+export interface ShapeStep extends Numbered { readonly do: 'shape'; readonly shapes: readonly Shape[]; readonly pieces: readonly Piece[] }
+export interface Shape {
+    /** So far along from the first of the ends that `from` names, and in from the edge: see Work. */
+    readonly corners: readonly (readonly [along: Ticks, across: Ticks])[];
+    readonly from: readonly [string, string];
+    readonly pieces: readonly Piece[];
+}
 export interface SlotStep extends Numbered {
     readonly do: 'slots'; readonly size: string;
     /** Slots in all: a biscuit sits in two. */

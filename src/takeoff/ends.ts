@@ -19,9 +19,9 @@ export function acrossOf({ part, lies, width, thickness, stands }: Leaning): Tic
 }
 type Leaning = Pick<Piece, 'part' | 'lies' | 'width' | 'thickness' | 'stands'>;
 
-/** Bottoms, blocking and what is flat under the beam lie, and are cut as they lie; what stands on edge is mitered through its thickness. */
+/** Bottoms, blocking, panels and what is flat under the beam lie, and are cut as they lie; what stands on edge is mitered through its thickness. */
 export function liesFlat({ part, lies }: Pick<Piece, 'part' | 'lies'>): boolean {
-    return part === 'bottom' || part === 'blocking' || lies === true;
+    return part === 'bottom' || part === 'blocking' || part === 'panel' || lies === true;
 }
 
 /** What its length over all is not: its face, its shorter edge where it lies, its back where that is shorter than what it takes of a board. */

@@ -16,6 +16,7 @@ import type { Part, Piece } from './model.ts';
  *     timber-2, timber-B-3            a solid beam, through and cut between
  *     molding-B-3-north               molding under that side; molding-north-2 under that of a half beam
  *     cleat-north-2, cleat-north-wall cleats on that side, and on the wall
+ *     panel-5, panel-5-b              over coffer 5, and the second of those that it is made of
  *
  * Names come from the place alone, never from a count over all pieces: what is changed elsewhere leaves them as they are.
  */

@@ -22,7 +22,7 @@ export function jointsOf(pieces: readonly Piece[], setting: Setting): Joint[] {
 }
 
 interface Told extends Joint { readonly order: readonly number[] }
-const KINDS: readonly Joint['kind'][] = ['butt', 'splice', 'corner', 'band-corner', 'band-splice', 'trim-corner'];
+const KINDS: readonly Joint['kind'][] = ['butt', 'splice', 'corner', 'side-splice', 'band-corner', 'band-splice', 'trim-corner'];
 const CORNERS: readonly string[] = ['north-west', 'north-east', 'south-west', 'south-east'];
 
 function tell(kind: Met['kind'], strips: readonly [Strip, Strip], setting: Setting): Told | undefined {
@@ -37,12 +37,13 @@ function tell(kind: Met['kind'], strips: readonly [Strip, Strip], setting: Setti
         }
         case 'splice': {
             const [{ part, of }] = strips, line = setting.placeOf(of);
-            if (part !== 'bottom' && part !== 'band') return undefined;
+            if (part !== 'bottom' && part !== 'band' && part !== 'side') return undefined;
             const inRun = setting.pairs.of(part, of).map(({ exact }) => exact.strip);
             const both = [...strips].sort((a, b) => inRun.indexOf(a) - inRun.indexOf(b)) as [Strip, Strip];
-            const nth = inRun.indexOf(both[0]), splices = line < 0 ? setting.ceiling.around[of]!.splices : setting.ceiling.lines[line]!.splices;
+            const nth = inRun.indexOf(both[0]), own = setting.ceiling.around[of];
+            const splices = line < 0 ? part === 'side' && own?.kind === 'half-beam' ? own.sideSplices ?? [] : own!.splices : setting.ceiling.lines[line]!.splices;
             const { to } = setting.pairs.of(part, of)[nth]!.exact, nearest = [...splices].sort((a, b) => Math.abs(a.at - to) - Math.abs(b.at - to))[0];
-            return joint(part === 'band' ? 'band-splice' : 'splice', `${line < 0 ? `${of} wall` : `line ${of}`}, ${nearest?.place}`, [line < 0 ? 1000 + wallIndex(of, setting) : line, nth], both,
+            return joint(part === 'band' ? 'band-splice' : part === 'side' ? 'side-splice' : 'splice', `${line < 0 ? `${of} wall` : `line ${of}`}, ${nearest?.place}`, [line < 0 ? 1000 + wallIndex(of, setting) : line, nth], both,
                 part === 'bottom' ? setting.beam(of)?.section.profile.bottom?.biscuits?.value : undefined);
         }
         case 'corner': {

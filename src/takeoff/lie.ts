@@ -161,6 +161,8 @@ export class Pairs {
             trims.set(key, nth);
             return { coffer: coffers[0]!, on, ...nth > 1 && { nth } };
         };
+        const panels = grouped(both.filter(({ exact: { strip } }) => strip.part === 'panel'), ({ exact: { strip } }) => strip.coffers[0]);
+        const nameOfPanel = ({ coffers: [coffer], nth }: Strip): Place => ({ coffer: coffer!, nth: spliceLetter(nth - 1, panels.get(coffer)!.length) });
         for (const [key, lies] of grouped(both, ({ exact: { strip } }) => `${strip.part} ${strip.of}`)) {
             const { part, of } = lies[0]!.exact.strip, wall = walls.has(of) ? of : undefined;
             const line = ofName.get(of), lying = part === 'bottom' || part === 'blocking' || part === 'beam';
@@ -173,7 +175,7 @@ export class Pairs {
             this.byPlace.set(key, lies.map(({ exact, cut }, i) => {
                 const bay = bays[i]!, nth = before.get(bay) ?? 0, letter = runs || lying ? spliceLetter(nth, inBay.get(bay)!.length) : null;
                 before.set(bay, nth + 1);
-                const place = wall ? nameAtWall(part, wall, i, letter) : part === 'trim' ? nameOfTrim(exact.strip) : nameOf(exact.strip, bay, letter);
+                const place = wall ? nameAtWall(part, wall, i, letter) : part === 'trim' ? nameOfTrim(exact.strip) : part === 'panel' ? nameOfPanel(exact.strip) : nameOf(exact.strip, bay, letter);
                 this.names.set(exact.strip, place);
                 return { exact, cut, through: runs && toWalls, named: place };
             }));
@@ -212,7 +214,7 @@ function matching(pieces: readonly Strip[]): (strip: Strip, at: number) => Strip
 }
 
 function keyOf({ part, of, on, nth, coffers }: Strip): string {
-    return `${part} ${of} ${on} ${nth} ${part === 'trim' ? coffers[0] : ''}`;
+    return `${part} ${of} ${on} ${nth} ${part === 'trim' || part === 'panel' ? coffers[0] : ''}`;
 }
 
 /** Whether it runs through in one piece, but for its splices: blocking is cut at a beam that has none, since it wraps something. */

@@ -56,6 +56,8 @@ export interface Piece {
     readonly source: Source;
     /** Corners on the plan: along its back (its long points; of a cleat the edge at its side), the end to the west or north first, then back along its face. */
     readonly corners: Corners;
+    /** Of a panel that is no rectangle: its own corners on the plan, clockwise; `corners` are those of the rectangle that it is cut from. */
+    readonly outline?: readonly Point[];
     /** Place in the ceiling: a box in x, y, z (down), of the piece's full extent. */
     readonly box: Box;
 }
@@ -77,7 +79,7 @@ export interface Box { readonly west: Ticks; readonly east: Ticks; readonly nort
 
 /** Where two pieces meet end to edge or end to end. */
 export interface Joint {
-    readonly kind: 'butt' | 'corner' | 'splice' | 'band-corner' | 'trim-corner' | 'band-splice';
+    readonly kind: 'butt' | 'corner' | 'splice' | 'band-corner' | 'trim-corner' | 'band-splice' | 'side-splice';
     readonly at: string;
     readonly pieces: readonly [string, string];
     readonly biscuits: { readonly count: number; readonly size: string } | null;

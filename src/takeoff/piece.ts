@@ -40,6 +40,7 @@ interface Draft extends Place {
     readonly source: Source;
     /** Its place on the plan: along the back, the end to the west or north first, then back along the face. Down from the ceiling: its top and its foot. */
     readonly corners: Corners;
+    readonly outline?: Piece['outline'];
     readonly heights: readonly [Ticks, Ticks];
 }
 
@@ -70,7 +71,7 @@ export function pieceOf(draft: Draft, { ceiling, step, size }: Setting): Piece[]
         ends, meets: draft.meets ?? MEETS_NOTHING, hand: keepsItsHand ? miterAt({ part, lies: draft.lies, ends, corners, work }) : null,
         width, thickness, ripped, ...draft.stands && { stands: draft.stands }, ...draft.lies && { lies: true }, ...draft.scribe && { scribe: draft.scribe },
         work, machining: work.map(each => workWords(each, size)),
-        where, why: { terms: gathered(draft.why) }, source, corners, box: boxAround(corners, heights),
+        where, why: { terms: gathered(draft.why) }, source, corners, ...draft.outline && { outline: draft.outline }, box: boxAround(corners, heights),
     }];
 }
 

@@ -30,7 +30,7 @@ const HAIR: Ticks = 2;
  */
 export function rowsOf(ceiling: Ceiling, pieces: readonly Piece[]): Row[] {
     const groups = grouped(
-        pieces.filter(({ part }) => part !== 'trim' && part !== 'spacer' && part !== 'molding' && part !== 'timber'),
+        pieces.filter(({ part }) => part !== 'panel' && part !== 'trim' && part !== 'spacer' && part !== 'molding' && part !== 'timber'),
         ({ part, line, bay, on }) => `${part} ${line} ${part === 'band' || bay !== null ? on : ''}`,
     );
     return [...groups.values()].flatMap(group => rowOf(ceiling, group) ?? []);

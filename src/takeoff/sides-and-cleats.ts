@@ -32,7 +32,9 @@ export function whyOfSide({ exact: { back, cuts, meets, at, strip: { coffers } }
         reach += section.sideThickness.ticks;
         past.push(sideTerm({ section }));
     });
-    return [clearTerm(setting, runs, coffers.length, Math.round(back) - reach, Math.round(cut.back) - reach), ...past];
+    const clear = Math.round(back) - reach, cutClear = Math.round(cut.back) - reach;
+    if (cuts.includes('splice')) return [term(cuts.every(how => how === 'splice') ? 'from splice to splice' : 'to the splice', 1, clear, undefined, cutClear), ...past];
+    return [clearTerm(setting, runs, coffers.length, clear, cutClear), ...past];
 }
 
 /**

@@ -9,6 +9,7 @@ import { moldingsOf } from './moldings.ts';
 import { jointsOf } from './joints.ts';
 import { halfBeamPieces } from './half-beams.ts';
 import type { Part, Piece, TakeOff } from './model.ts';
+import { panelPieces } from './panels.ts';
 import { pooled } from './pooled.ts';
 import { settingOf } from './setting.ts';
 import { cleatsOfLine, sidesOfLine } from './sides-and-cleats.ts';
@@ -27,7 +28,7 @@ export function takeOff(ceiling: Ceiling): TakeOff {
     const eachLine = (make: typeof blockingOf): Piece[] => ceiling.lines.flatMap(line => make(line, setting));
     const halves = (part: Part): Piece[] => halfBeamPieces(part, setting);
     const all = [
-        ...eachLine(blockingOf), ...halves('blocking'), ...eachLine(spacersOf), ...eachLine(sidesOfLine), ...halves('side'),
+        ...panelPieces(setting), ...eachLine(blockingOf), ...halves('blocking'), ...eachLine(spacersOf), ...eachLine(sidesOfLine), ...halves('side'),
         ...eachLine(cleatsOfLine), ...halves('cleat'), ...eachLine(bottomsOf), ...halves('bottom'), ...eachLine(timbersOf), ...moldingsOf(setting),
         ...bandOf(setting), ...trimOf(setting),
     ];

@@ -14,7 +14,9 @@ export type Work =
     | { readonly kind: 'slots'; readonly count: number; readonly size: string; readonly places: number; readonly where: string }
     | { readonly kind: 'pocket-holes'; readonly count: number }
     /** The corner away from the side, taken off so far along the piece at its west or north end and at the other. */
-    | { readonly kind: 'nip'; readonly by: readonly [Ticks, Ticks]; readonly ends: readonly [string, string] };
+    | { readonly kind: 'nip'; readonly by: readonly [Ticks, Ticks]; readonly ends: readonly [string, string] }
+    /** Cut to its shape, corner by corner: so far along from its west or north end, and in from its edge to the north or west, as the words of both tell. */
+    | { readonly kind: 'shape'; readonly corners: readonly (readonly [Ticks, Ticks])[]; readonly from: readonly [string, string] };
 
 /** The same in words, as lists and sheets print it. `size` prints a length. */
 export function workWords(work: Work, size: (ticks: Ticks) => string): string {
@@ -28,6 +30,10 @@ export function workWords(work: Work, size: (ticks: Ticks) => string): string {
         case 'nip': {
             const nips = work.by.flatMap((by, i) => (by > 0 ? [`${size(by)} at the ${work.ends[i]} end`] : []));
             return `nip the corner away from the side ${nips.join(' and ')}`;
+        }
+        case 'shape': {
+            const corners = work.corners.map(([along, across]) => `${size(along)}, ${size(across)}`);
+            return `cut to shape by its corners, from the ${work.from[0]} end and from the ${work.from[1]} edge: ${corners.join('; ')}`;
         }
     }
 }

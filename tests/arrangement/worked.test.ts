@@ -101,7 +101,7 @@ function placeOf({ part, of }: WorkedPiece, at: readonly (string | number)[]): s
 function placeMade({ part, of, on, ends, coffers }: Piece): string {
     const between = ends.map(end => end.meets);
     switch (part) {
-        case 'trim': return [part, '', ...coffers, on].join(', ');
+        case 'trim': case 'panel': return [part, '', ...coffers, on].join(', ');
         case 'side': case 'cleat': case 'molding': return [part, of, on, ...between.sort()].join(', ');
         case 'band': case 'wall-cleat': return [part, of].join(', ');
         case 'bottom': case 'blocking': case 'beam': return on === null ? [part, of, ...between].join(', ') : [part, of].join(', ');

@@ -23,7 +23,6 @@ const inBox = (from: string, to: string): Readonly<Record<string, string>> => ({
 /** How each row of the table is said in a job. `lacks`: parts that are left out; 'all': the room is refused. `calm`: no figure would be another for it. */
 const SAID: Readonly<Record<string, { readonly files: Readonly<Record<string, string>>; readonly lacks?: readonly string[] | 'all'; readonly calm?: true }>> = {
     'Ceiling.joists': { files: inRoom('ceiling { height 9\'; joists 2x8 every 16" running north-south }'), calm: true },
-    'Back.stock': { files: inBox('  sides  {', '  back { thickness 1/4"; stock strip-1x2 }\n  sides  {') },
     'Fixture.value casing': { files: inRoom('fixture door casing on east width 3\''), calm: true },
     'Fixture.value cabinet': { files: inRoom('fixture press cabinet on east width 3\''), lacks: ['band-east', 'band-north', 'bottom-A-3'] },
     'Fixture.value soffit': { files: inRoom('fixture drop soffit on east width 3\''), lacks: 'all' },

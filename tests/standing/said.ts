@@ -10,6 +10,8 @@ const is = (from: string, to: string, ...before: Change[]): Trial => ({ change: 
 const BUTTED: Change = ['corners    mitered\n', 'corners    butted past north-south\n'];
 /** Another part, or one in place of the box, at the head of a profile. */
 const inSlim = (words: string): Change => ['profile slim { ', `profile slim { ${words}; `];
+/** Panels of a stock over all coffers. */
+const LINED = (words: string): Change[] => [['profile box {\n', `profile box {\n  back { thickness 3/4"; stock panel${words} }\n`]];
 const WRAPPED: Change = ['profile slim { blocking { stock flat-6 }; ', 'profile slim { wraps 5" x 4" clearance 1/4"; '];
 const HALF_BEAM: Change = ['kind         band', 'kind         half-beam; width 2"'];
 /** Bays of 1/4" more and less. */
@@ -116,7 +118,10 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Profile.wraps': is('wraps 5" x 4"', 'wraps 5" x 4 1/2"', WRAPPED),
     'Profile.wraps/clearance': is('clearance 1/4"', 'clearance 3/8"', WRAPPED),
     'Back.thickness': is('back { thickness 1/4" }', 'back { thickness 3/8" }', inSlim('back { thickness 1/4" }')),
-    'Back.stock': is('stock panel }', 'stock flat-6 }', inSlim('back { thickness 1/4"; stock panel }')),
+    'Back.stock': is('stock panel }', 'stock flat-6 }', ...LINED('')),
+    'Back.gap': is('gap 1/8" }', 'gap 1/4" }', ...LINED('; gap 1/8"')),
+    'Back.running': is('running east-west }', 'running north-south }', ...LINED('; running east-west')),
+    'Back.seams': is('seams behind-beams }', 'seams across-coffers }', ...LINED('; seams behind-beams')),
     'Profile.solid': is('profile slim { ', 'profile slim { solid { stock wide-8 }; '),
     'Solid.stock': is('solid { stock wide-8 }', 'solid { stock flat-6 }', inSlim('solid { stock wide-8 }')),
     'Solid.rip': is('rip 5" };', 'rip 4" };', inSlim('solid { stock wide-8; rip 5" }')),
@@ -135,6 +140,10 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Job.cut-tolerance': is('cut-tolerance    1/64"', 'cut-tolerance    1/16"'),
     'Job.kerf': is('kerf             1/8"', 'kerf             1/4"'),
     'Job.end-trim': is('end-trim         1"', 'end-trim         2"'),
+    'Job.longest-piece': is('longest-piece    6\'', 'longest-piece    5\'', ['longest-board    12\'', 'longest-board    12\'\n  longest-piece    6\'']),
+    'Wall.splice': is('splice 4\'', 'splice 4\' 3"', ['  wall east   7\' 2"\n', '  wall east   7\' 2" { splice 4\' }\n']),
+    'Wall.splice/from': is('from south }', 'from north }', ['  wall east   7\' 2"\n', '  wall east   7\' 2" { splice 3\' from south }\n']),
+    'Room.longest-piece': is('longest-piece 6\'\n', 'longest-piece 5\'\n', ['room den "The den" {\n', 'room den "The den" {\n  longest-piece 6\'\n']),
     'Job.longest-board': is('longest-board    12\'', 'longest-board    8\''),
     'Job.shortest-offcut': is('shortest-offcut  20"', 'shortest-offcut  80"'),
     'Job.boards': is('boards           shared', 'boards           own', NOOK),
@@ -294,6 +303,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Labor.day': is('day         8 h', 'day         7 h'),
     'Labor.layout': is('15 min per crossing', '16 min per crossing'),
     'Labor.blocking': is('blocking    3 min', 'blocking    4 min'),
+    'Labor.panels': is('panels      5 min', 'panels      6 min', ...LINED(''), ['  trim        3 min', '  panels      5 min per piece\n  trim        3 min']),
     'Labor.spacers': is('4 min per piece', '5 min per piece'),
     'Labor.sides': is('sides       5 min', 'sides       6 min'),
     'Labor.cleats': is('cleats      2 min', 'cleats      3 min'),

@@ -13,8 +13,8 @@ import { YARD, type RandomCeiling } from './random-ceilings.ts';
 export class CeilingHouse {
     private constructor(private readonly workspace: TestWorkspace) {}
 
-    static async open(): Promise<CeilingHouse> {
-        return new CeilingHouse(await TestWorkspace.open({ 'yard.coffer': YARD, 'room.coffer': 'edition 1\n' }));
+    static async open(yard = YARD): Promise<CeilingHouse> {
+        return new CeilingHouse(await TestWorkspace.open({ 'yard.coffer': yard, 'room.coffer': 'edition 1\n' }));
     }
 
     /** `refused`: what was said instead of a ceiling. Throws where something does not hold. */
@@ -60,6 +60,10 @@ export function wrongIn(ceiling: Ceiling, off: TakeOff = takeOffOf(ceiling)): st
     }
     const wrong = parts.length > 0 ? uncovered(room, parts, holes) : undefined;
     if (wrong !== undefined) return wrong;
+    const panels = off.pieces.filter(({ part }) => part === 'panel'), open = ceiling.beams?.profile.back?.gap.value === 0;
+    const cover = panels.reduce((sum, { outline, corners }) => sum + Math.abs(shoelace(outline ?? corners)), 0);
+    const short = open && cover > 0 ? Math.abs(shoelace(room)) - cover : 0;
+    if (Math.abs(short) > panels.length * 4 * Math.max(ceiling.width, ceiling.length)) return `panels leave ${short / INCH ** 2} square inches of the room`;
     const { faults } = dryFit(ceiling, off);
     // a sliver of a coffer that takes no trim is told, and is no fault of the list
     const thick = (ceiling.beams?.trimThickness?.ticks ?? 0) / INCH;

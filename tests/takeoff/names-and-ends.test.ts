@@ -26,7 +26,7 @@ describe('ends', () => {
     const board = { width: inches('5 1/2'), thickness: inches('3/4') };
     // a bottom lies in the beam, and blocking against the ceiling: both are cut at an angle across their width, a side through its thickness
     test('what lies is cut across its width, what stands through its thickness', () => {
-        expect(PARTS.filter(part => liesFlat({ part }))).toEqual(['blocking', 'bottom']);
+        expect(PARTS.filter(part => liesFlat({ part }))).toEqual(['panel', 'blocking', 'bottom']);
         expect([acrossOf({ part: 'bottom', ...board }), acrossOf({ part: 'side', ...board })]).toEqual([board.width, board.thickness]);
         // a crown stands off the wall by more than it is thick
         expect(acrossOf({ part: 'trim', ...board, stands: { out: inches(2), down: inches(3) } })).toBe(inches(2));

@@ -5,7 +5,7 @@ import { cutAlike } from '../../takeoff/cut-alike.ts';
 import { comparePieces } from '../../takeoff/piece-order.ts';
 import { nameInRoom, placeInRoom } from '../../takeoff/ids.ts';
 import type { Work } from '../../takeoff/work.ts';
-import { group, line, polygon, sheet, text, type Group, type Item, type Sheet } from '../display-list.ts';
+import { group, line, polygon, rectangle, sheet, text, type Group, type Item, type Point, type Sheet } from '../display-list.ts';
 import type { Extent } from '../extent.ts';
 import { figure, figureWithUnit } from '../figures.ts';
 import { PAPERS } from '../paper.ts';
@@ -122,7 +122,12 @@ function slopeOf(end: EndCut): number {
 
 /** The piece from its edge, back up, or as it lies flat, as it is cut at the saw: which ends are mitered, and which way. Its hand stands in it. */
 function silhouette({ ends, piece }: LaidPiece, right: number, top: number): Item[] {
-    const left = right - SHAPE.width, foot = top + SHAPE.height;
+    const left = right - SHAPE.width, foot = top + SHAPE.height, shape = piece.work.find(({ kind }) => kind === 'shape');
+    if (shape?.kind === 'shape') {
+        const { cutBack, width } = piece;
+        const corner = ([along, across]: readonly [number, number]): Point => [left + SHAPE.width * along / cutBack, top + SHAPE.height * across / width];
+        return [rectangle(left, top, right, foot, 'hidden', null), polygon(shape.corners.map(corner), 'thin', 'wash')];
+    }
     const [a, b] = ends.map(slopeOf) as [number, number];
     const out = (slope: number): number => Math.max(0, -slope), inward = (slope: number): number => Math.max(0, slope);
     return [
@@ -141,5 +146,6 @@ function shortWork(work: Work): string {
         case 'slots': return `${work.count} × ${work.size} ${work.where.startsWith('in both edges') ? 'edges' : work.places === 2 ? 'both ends' : work.where.replace(/^in the | end$/g, '')}`;
         case 'pocket-holes': return 'pocket holes';
         case 'nip': return 'nipped corner';
+        case 'shape': return 'cut to shape';
     }
 }

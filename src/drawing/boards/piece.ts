@@ -2,7 +2,7 @@ import { roundTo } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import type { LaidPiece } from '../../sawing/model.ts';
 import { placeInRoom } from '../../takeoff/ids.ts';
-import { circle, group, line, polygon, rectangle, text, type Group, type Item } from '../display-list.ts';
+import { circle, group, line, polygon, rectangle, text, type Group, type Item, type Point } from '../display-list.ts';
 import { figure } from '../figures.ts';
 import { fitText } from '../text/fit-text.ts';
 import { textWidth } from '../text/measure-text.ts';
@@ -20,7 +20,9 @@ export function pieceOnBoard(laid: LaidPiece, id: string, view: BoardView, top: 
     const { piece } = laid;
     const left = xAt(view, laid.from), right = xAt(view, laid.to);
     const { back: [a, b], face: [d, c] } = edgesAsItLies(laid), x = (ticks: Ticks): number => xAt(view, ticks);
-    const shape = liesFlat(piece) && (a !== d || b !== c) ? [polygon([[x(a), top], [x(b), top], [x(c), foot], [x(d), foot]], 'thin', 'paper')] : [];
+    const shaped = piece.work.find(({ kind }) => kind === 'shape');
+    const corner = ([along, across]: readonly [Ticks, Ticks]): Point => [x(laid.from + along), top + (foot - top) * across / piece.width];
+    const shape = shaped?.kind === 'shape' ? [polygon(shaped.corners.map(corner), 'thin', 'paper')] : liesFlat(piece) && (a !== d || b !== c) ? [polygon([[x(a), top], [x(b), top], [x(c), foot], [x(d), foot]], 'thin', 'paper')] : [];
     return [group(id, { piece: piece.id, part: piece.part, title: titleOf(laid, view) }, [
         rectangle(left, top, right, foot, 'thin', shape.length > 0 ? 'wash' : 'paper'), ...shape,
         ...groove(laid, left, right, top),

@@ -50,7 +50,7 @@ const ORDER: readonly Part[] = ['blocking', 'cleat', 'bottom', 'timber', 'trim',
 const UNDER: readonly Part[] = ['blocking', 'cleat', 'trim', 'side', 'band', 'bottom', 'timber', 'molding'];
 const LOOK: Readonly<Record<Part, { readonly fill: Tone | null; readonly pen: PenName } | null>> = {
     blocking: { fill: null, pen: 'hidden' }, cleat: { fill: null, pen: 'hidden' }, bottom: { fill: 'wash', pen: 'edge' },
-    trim: { fill: 'paper', pen: 'thin' }, side: { fill: 'paper', pen: 'edge' }, band: { fill: 'paper', pen: 'edge' }, molding: { fill: 'paper', pen: 'thin' }, timber: { fill: 'wash', pen: 'edge' }, spacer: null,
+    trim: { fill: 'paper', pen: 'thin' }, side: { fill: 'paper', pen: 'edge' }, band: { fill: 'paper', pen: 'edge' }, molding: { fill: 'paper', pen: 'thin' }, timber: { fill: 'wash', pen: 'edge' }, spacer: null, panel: null,
 };
 
 /** The meeting on the plan, within a frame; hidden lines tell of what the bottoms cover. */

@@ -49,7 +49,7 @@ export function drawPanePlan(
                 const ground = isBox(coffer) ? rectangle(left, top, right, below, null, 'paper') : polygon(coffer.outline.map(({ x, y }): Point => [toX(placed.view, x), toY(placed.view, y)]), null, 'paper');
                 return group(`ground.${coffer.number}`, { title: `Coffer ${coffer.number}, ${size}` }, [ground]);
             })),
-            layer('blocking', ofPart('blocking')), layer('bottoms', ofPart('bottom', 'timber')), layer('hidden', ofPart('spacer', 'cleat')),
+            layer('blocking', ofPart('panel', 'blocking')), layer('bottoms', ofPart('bottom', 'timber')), layer('hidden', ofPart('spacer', 'cleat')),
             layer('trim', ofPart('trim')), layer('sides', ofPart('side', 'molding')), layer('band', ofPart('band')),
             ...layers.joists.length > 0 ? [layer('joists', layers.joists)] : [], layer('lines', layers.lines), layer('coffers', layers.coffers), layer('lengths', layers.lengths), layer('fixtures', layers.fixtures),
             layer('splices', layers.splices), layer('dimensions', layers.dimensions),

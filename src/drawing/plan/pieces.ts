@@ -17,7 +17,8 @@ interface PieceLook { readonly show: Show; readonly fileName: FileName; /** Spac
  * where the scale leaves no room for hidden lines and there is nothing to see of it.
  */
 export function pieces(all: readonly Piece[], view: PlanView, { show, fileName, hidden }: PieceLook): readonly Group[] {
-    return (liesUnder(all) ? ORDER_UNDER : ORDER).map(part => group(`pieces.${part}`, {}, all.filter(piece => piece.part === part).map(piece =>
+    const over: readonly Part[] = all.some(({ part }) => part === 'panel') ? ['panel'] : [];
+    return [...over, ...liesUnder(all) ? ORDER_UNDER : ORDER].map(part => group(`pieces.${part}`, {}, all.filter(piece => piece.part === part).map(piece =>
         group(
             piece.id, { title: pieceTitle(piece, show), piece: piece.id, part, source: sourceReference(piece.source, fileName) },
             pieceItems(piece, view, hidden),
@@ -37,9 +38,11 @@ export function pieceTitle(piece: Piece, show: Show): string {
 }
 
 function pieceItems(piece: Piece, view: PlanView, hidden: boolean): readonly Item[] {
-    const all = piece.corners.map(({ x, y }): Point => [toX(view, x), toY(view, y)]);
+    const all = (piece.outline ?? piece.corners).map(({ x, y }): Point => [toX(view, x), toY(view, y)]);
     const [, , endOfFace, startOfFace] = all as [Point, Point, Point, Point];
     switch (piece.part) {
+        // beams cover where they meet: what is seen is a seam in a coffer
+        case 'panel': return [polygon(all, 'fine', 'paper')];
         // the bottom under it has the same edges: only its ground is drawn
         case 'blocking': return [polygon(all, null, 'wash')];
         case 'bottom': return [polygon(all, 'thin', 'wash')];

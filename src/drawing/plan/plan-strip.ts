@@ -153,7 +153,7 @@ function few(words: readonly string[], rest = 'more lengths in the cut list', mo
 }
 
 const COUNTED: readonly (readonly [Part, string])[] = [
-    ['blocking', 'blocking'], ['spacer', 'spacers'], ['side', 'sides'], ['cleat', 'cleats'], ['bottom', 'bottoms'], ['timber', 'timbers'], ['molding', 'moldings'], ['trim', 'ceiling trim'], ['band', 'band'],
+    ['panel', 'panels'], ['blocking', 'blocking'], ['spacer', 'spacers'], ['side', 'sides'], ['cleat', 'cleats'], ['bottom', 'bottoms'], ['timber', 'timbers'], ['molding', 'moldings'], ['trim', 'ceiling trim'], ['band', 'band'],
 ];
 
 function countRows(takeOff: TakeOff): readonly StripRow[] {

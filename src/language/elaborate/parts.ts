@@ -1,4 +1,4 @@
-import type { Blocking, Bottom, Cleats, Direction, Profile, Rabbet, Sides, Spacers, Trim, Under } from '../../job/model.ts';
+import type { Back, Blocking, Bottom, Cleats, Direction, Profile, Rabbet, Sides, Spacers, Trim, Under } from '../../job/model.ts';
 import * as ast from '../generated/ast.ts';
 import type { Reading } from './reading.ts';
 
@@ -26,7 +26,8 @@ function wrapsOf(profile: Reading): Profile['wraps'] {
 }
 
 function readBack(part: Reading, home: ast.Profile): Profile['back'] {
-    return { ...part.place(home), thickness: part.measure('thickness') };
+    const stock = part.stock('stock'), gap = part.length('gap'), running = part.word<Direction>('running'), seams = part.word<Back['seams']['value']>('seams');
+    return gap && seams && { ...part.place(home), thickness: part.measure('thickness'), stock, gap, running, seams };
 }
 
 /** Where the other side is said and cannot be known, neither are known: taken for alike they would make a wrong beam. */

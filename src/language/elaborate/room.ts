@@ -27,12 +27,13 @@ import { checkWalls, readDiagonals, readWalls } from './walls.ts';
 interface RoomReader extends Reader { hasLostName(document: LangiumDocument, words: CstNode): boolean }
 
 /** A room: drawn first, then overruled by what was measured, and by what an alternate changes: lines that begin with its name. */
-export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job' | 'rates'>, reader: RoomReader, raise: Raise, changes: readonly ast.Line[] = []): Room {
+export function readRoom(declaration: ast.Room, { job: ofHouse, rates }: Pick<Room, 'job' | 'rates'>, reader: RoomReader, raise: Raise, changes: readonly ast.Line[] = []): Room {
     const key = keyOfDeclaration(declaration);
     const room = reader.reading('Room', declaration.body, raise, key);
     const measured = room.inner('measured');
     for (const body of measured?.block.bodies ?? []) overrule(room.block, body);
     for (const line of changes) change(room.block, line);
+    const longestPiece = room.length('longest-piece'), job = longestPiece ? { ...ofHouse, longestPiece } : ofHouse;
     const walls = readWalls(room, measured, (thing, said) => ownLine(room, thing, said, reader));
     const diagonals = readDiagonals(room), outline = outlineOf({ walls, diagonals });
     const [across, down] = outline && 'corners' in outline ? [outline.width, outline.length] : ['north', 'east'].map(name => walls.find(wall => wall.name === name)?.length?.value.ticks);
@@ -50,11 +51,13 @@ export function readRoom(declaration: ast.Room, { job, rates }: Pick<Room, 'job'
     const trim = room.inner('trim'), seasons = readSeasons(room, job.show.value), survey = readSurvey(room, declaration);
     const grid = readGrid(room, { fixtures, walls, own: perimetersOf(room, reader) }, declaration, raise);
     if (grid) checkWalls(declaration, walls, raise);
+    const wallSplices = wallSplicesOf(room, reader);
     return {
         name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title }, at: sourceOfProperty(declaration, 'name'), key, job, rates,
         walls, ...ceiling, grid: grid ?? undefined, ...trim && { trim: readTrim(trim, declaration) }, ...survey && { survey }, boards: room.word('boards'),
         ...seasons && { seasons },
         lines: things.filter(thing => thing.kind === 'line').map(thing => lineOf(thing, room, reader)),
+        ...wallSplices && { wallSplices },
         crossings: things.filter(thing => thing.kind === 'crossing').map(thing => crossingOf(thing, room, reader)),
         fixtures: [...fixtures.values()],
         measuredBoards: [...measured?.block.fixtures ?? [], ...things].filter(thing => thing.kind === 'board').map(thing => boardOf(thing, room, reader)),
@@ -132,6 +135,13 @@ function lineOf(thing: ast.Fixture, room: Reading, reader: RoomReader): LineSpec
 
 function crossingOf(thing: ast.Fixture, room: Reading, reader: RoomReader): CrossingSpec {
     return { name: thing.name, at: sourceOfProperty(thing, 'name'), through: thingReading(room, thing, reader).text('through') };
+}
+
+/** What is said of splices along each wall; undefined where nothing is. */
+function wallSplicesOf(room: Reading, reader: RoomReader): Room['wallSplices'] {
+    const said = room.block.fixtures.filter(thing => thing.kind === 'wall' && thing.name !== undefined)
+        .map(thing => [thing.name, splicesOf(thingReading(room, thing, reader))] as const).filter(([, splices]) => splices.length > 0);
+    return said.length > 0 ? Object.fromEntries(said) : undefined;
 }
 
 /** `splice 110" from north`: each line of splices says from where. */

@@ -4,6 +4,7 @@ import { t } from '../shared/words.ts';
 /** A part's name as a heading and in a row. */
 export function partWord(part: Part): string {
     switch (part) {
+        case 'panel': return t('Panel');
         case 'blocking': return t('Blocking');
         case 'spacer': return t('Spacer');
         case 'side': return t('Side');

@@ -57,8 +57,8 @@ function partsSaidAt(place: Source, { ceiling, takeOff, layout: { room } }: Room
     }
     return [];
 }
-type Block = 'blocking' | 'spacers' | 'sides' | 'otherSide' | 'cleats' | 'bottom' | 'under' | 'solid' | 'trim' & keyof Profile;
-const BLOCKS: readonly (readonly [Block, Part])[] = [['blocking', 'blocking'], ['spacers', 'spacer'], ['sides', 'side'], ['otherSide', 'side'], ['cleats', 'cleat'], ['bottom', 'bottom'], ['under', 'molding'], ['solid', 'timber'], ['trim', 'trim']];
+type Block = 'blocking' | 'spacers' | 'sides' | 'otherSide' | 'cleats' | 'bottom' | 'under' | 'solid' | 'trim' | 'back' & keyof Profile;
+const BLOCKS: readonly (readonly [Block, Part])[] = [['blocking', 'blocking'], ['spacers', 'spacer'], ['sides', 'side'], ['otherSide', 'side'], ['cleats', 'cleat'], ['bottom', 'bottom'], ['under', 'molding'], ['solid', 'timber'], ['trim', 'trim'], ['back', 'panel']];
 
 /** In the statement whose name stands at `name`, as far as that is on its line. */
 function onLineOf({ uri, range }: Source, name: Source): boolean {

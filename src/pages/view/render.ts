@@ -43,7 +43,7 @@ const sideNames: Readonly<Record<CutFrom, () => string>> = { south: () => t('fro
 
 /** What the pieces of a part are called together. */
 export const partNames: Readonly<Record<Part, () => string>> = {
-    blocking: () => t('Blocking'), spacer: () => t('Spacers'), side: () => t('Sides'), cleat: () => t('Cleats'), bottom: () => t('Bottoms'), timber: () => t('Timbers'), molding: () => t('Moldings'), band: () => t('Band'), trim: () => t('Ceiling trim'),
+    panel: () => t('Panels'), blocking: () => t('Blocking'), spacer: () => t('Spacers'), side: () => t('Sides'), cleat: () => t('Cleats'), bottom: () => t('Bottoms'), timber: () => t('Timbers'), molding: () => t('Moldings'), band: () => t('Band'), trim: () => t('Ceiling trim'),
 };
 
 function partsMenu({ pieces }: ViewContent, state: ViewState): Html {

@@ -24,7 +24,7 @@ interface PartGroup {
 }
 
 /** How many steps down a part goes when the beam is taken apart, in the order in which it is built: what stays up is put up first. */
-const STEPS: Readonly<Record<Part, number>> = { blocking: 0, band: 0, trim: 1, spacer: 1.6, cleat: 2.8, side: 3.6, bottom: 5, timber: 3, molding: 6 };
+const STEPS: Readonly<Record<Part, number>> = { panel: 0, blocking: 0, band: 0, trim: 1, spacer: 1.6, cleat: 2.8, side: 3.6, bottom: 5, timber: 3, molding: 6 };
 /** Walls are shown this much farther down than the beams, in inches. */
 const WALL_BELOW = 5;
 /** What lies against walls and ceiling stands before them, however far away the eye is. */

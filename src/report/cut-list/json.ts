@@ -62,12 +62,18 @@ function pieceJson(p: Piece, stock: string, job: JobSettings, files: Files): Cut
         thickness: length(p.thickness),
         ...p.scribe !== undefined && { scribe: length(p.scribe) },
         ripped: p.ripped,
+        ...shapeJson(p, length),
         machining: p.machining,
         where: p.where,
         why: whyText(p.why, p.cutBack, tapeOf(job)),
         terms: p.why.terms.map(t => ({ what: t.what, times: t.times, length: length(t.ticks), source: t.at ? sourceJson(t.at, files) : null })),
         source: sourceJson(p.source, files),
     };
+}
+
+function shapeJson({ work }: Piece, length: (ticks: number) => LengthJson): Pick<CutListJson['pieces'][number], 'shape'> {
+    const shape = work.find(({ kind }) => kind === 'shape');
+    return shape?.kind === 'shape' ? { shape: shape.corners.map(([along, across]) => ({ along: length(along), across: length(across) })) } : {};
 }
 
 function longAndShort({ face, back, cutFace, cutBack }: Piece, show: Show): Pick<CutListJson['pieces'][number], 'long' | 'short'> {

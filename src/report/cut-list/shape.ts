@@ -64,6 +64,11 @@ interface OnePiece {
     readonly scribe?: LengthJson;
     /** Narrower or thinner than its stock. */
     readonly ripped: boolean;
+    /**
+     * Of a panel that is no rectangle: the corners that it is cut to, in their order round it, from the first of `ends` along it and from its edge to the
+     * north or west across. Its lengths and its width are those of the rectangle that it is cut from.
+     */
+    readonly shape?: readonly { readonly along: LengthJson; readonly across: LengthJson }[];
     /** In the order it is done. */
     readonly machining: readonly string[];
     readonly where: string;

@@ -69,6 +69,12 @@ function stepJson(step: Step, order: SawOrder): HouseJson['steps'][number] {
             ),
         };
         case 'cope': return { ...head(step), ends: step.ends, pieces: ids(step.pieces) };
+        case 'shape': return {
+            ...head(step), pieces: ids(step.pieces),
+            shapes: step.shapes.map(({ corners, from, pieces }) => (
+                { from: [...from], corners: corners.map(([along, across]) => ({ along: length(along), across: length(across) })), pieces: ids(pieces) }
+            )),
+        };
         case 'slots': return { ...head(step), size: step.size, count: step.count, fence: length(step.fence), pieces: ids(step.pieces) };
         case 'pocket holes': return { ...head(step), each: step.each, pieces: ids(step.pieces) };
     }

@@ -31,7 +31,7 @@ interface House extends HouseHead {
 
 // ---------------------------------------------------------------- steps
 
-type Step = Rip | Crosscut | Blocks | Rabbet | Ease | Miter | Cope | Slots | PocketHoles;
+type Step = Rip | Crosscut | Blocks | Rabbet | Ease | Miter | Cope | ShapeCuts | Slots | PocketHoles;
 interface Numbered { readonly number: FromOne; readonly stage: string }
 interface OnPieces extends Numbered {
     /** Ids of pieces in the cut list. */
@@ -124,6 +124,17 @@ interface Cut {
 
 /** Ends that are coped once they are cut at their angle. */
 interface Cope extends OnPieces { readonly do: 'cope'; readonly ends: Count }
+
+/** Panels that are no rectangles, cut to lines from corner to corner. */
+interface ShapeCuts extends OnPieces { readonly do: 'shape'; readonly shapes: readonly PanelShape[] }
+interface PanelShape {
+    /** The end that corners are measured from along a panel, and the edge across it: "west", "north". */
+    readonly from: readonly string[];
+    /** In their order round it. */
+    readonly corners: readonly { readonly along: LengthJson; readonly across: LengthJson }[];
+    /** Ids of pieces in the cut list. */
+    readonly pieces: readonly string[];
+}
 
 /** Slots for biscuits. */
 interface Slots extends OnPieces { readonly do: 'slots'; readonly size: string; readonly count: Count; readonly fence: LengthJson }

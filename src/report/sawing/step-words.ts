@@ -4,6 +4,7 @@ import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
 import { settingText, type Block, type BoardRef, type MiterCut, type SawOrder, type Step } from '../../sawing/index.ts';
 import { nameInRoom } from '../../takeoff/ids.ts';
 import { PARTS, type Piece } from '../../takeoff/model.ts';
+import { workWords } from '../../takeoff/work.ts';
 import { marksText } from '../marks.ts';
 import { counted } from '../../plain/words.ts';
 
@@ -21,6 +22,7 @@ export const STAGES: readonly { readonly title: string; has(step: Step): boolean
     { title: 'Edges, before the miters', has: step => step.do === 'rabbet' || step.do === 'ease' },
     { title: 'Miters, left and right at one setting of the saw', has: step => step.do === 'miter' },
     { title: 'Copes', has: step => step.do === 'cope' },
+    { title: 'Panels to their shapes', has: step => step.do === 'shape' },
     { title: 'Slots and pocket holes', has: step => step.do === 'slots' || step.do === 'pocket holes' },
 ];
 
@@ -70,6 +72,10 @@ export function stepWords(step: Step, order: SawOrder, nameOf: (piece: Piece) =>
             set: `cope ${counted(step.ends, 'end')}, along the line that the miter has cut on the face; the back cut away behind it`, lines: [list(step.pieces)],
         };
         case 'slots': return { set: `${step.size} biscuits: ${counted(step.count, 'slot')}, fence ${size(step.fence)} off the face`, lines: [list(step.pieces)] };
+        case 'shape': return {
+            set: `to lines from corner to corner: ${counted(step.pieces.length, 'panel')}`,
+            lines: step.shapes.map(({ corners, from, pieces }) => `${list(pieces)}: ${workWords({ kind: 'shape', corners, from }, size)}`),
+        };
         case 'pocket holes': return { set: `${step.each} pocket holes in each of ${counted(step.pieces.length, 'piece')}`, lines: [list(step.pieces)] };
     }
 }

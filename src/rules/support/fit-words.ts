@@ -29,7 +29,7 @@ export function some(names: readonly string[], of: string): string {
 }
 
 /** What shows is named before what does not. */
-const SHOWN: readonly Piece['part'][] = ['side', 'bottom', 'timber', 'molding', 'trim', 'band', 'cleat', 'spacer', 'blocking'];
+const SHOWN: readonly Piece['part'][] = ['side', 'bottom', 'timber', 'molding', 'trim', 'band', 'cleat', 'spacer', 'blocking', 'panel'];
 
 /** "side A-1-north by 1/32", bottom 2 by 1/16"". */
 export function clashWords(clashes: readonly Clash[], say: (clash: Clash) => string): string {

@@ -266,4 +266,9 @@ put(J, 'side-A-1-north', face=c, back=c, overall=c, left=0, right=0)
 # the closing wall: south = 18 - 7 = 11 feet
 J = 'closing-wall'
 length(J, 'band-south', 132)
+# panels, 1/8" open between two and along walls: each is told by the longer way, with sheets that have no grain
+J = 'panels'
+c = (132 - 1.5 - 14) / 3
+one, two, A = .75 + c + 3.5, .75 + 2 * c + 10.5, .75 + (120 - 1.5 - 7) / 2 + 3.5
+length(J, 'panel-1', A - 1 / 16 - 1 / 8); length(J, 'panel-2', A - 1 / 16 - 1 / 8); length(J, 'panel-3', A - 1 / 16 - 1 / 8); length(J, 'panel-6', 120 - A - 3 / 16)
 print(json.dumps(OUT, indent=1))

@@ -1,0 +1,114 @@
+import type { Arrangement } from '../arrangement/model.ts';
+import type { Room, SaidSplice } from '../job/model.ts';
+import { printLength } from '../quantity/print-length.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import { onLine, placeAlong } from './along.ts';
+import type { Edging } from './band.ts';
+import { asPlaced } from './chords.ts';
+import { longestPiece } from './longest.ts';
+import type { Around, Ceiling, HalfBeam, Line, Splice, Tape, Trouble } from './model.ts';
+import { endsOfWall, isForward, isLevel, type Shape, type ShapedWall } from './shape.ts';
+import { spliceOnCrossings } from './splices.ts';
+
+interface Walls { readonly shape: Shape; readonly edging: ReadonlyMap<string, Edging | null>; readonly room: Room; readonly step: Ticks }
+
+/**
+ * Where the band of a wall, or the bottom and blocking of its half beam, is spliced: where the wall says so, else on the centers of the lines that meet it.
+ * From the wall's west or north end.
+ */
+export function wallSplicesOf(index: number, lines: readonly Line[], { shape: { walls }, edging, room, step }: Walls, troubles: Trouble[]): readonly Splice[] {
+    const wall = walls[index]!, own = edging.get(wall.name)!, said = room.wallSplices?.[wall.name];
+    const off = endsOfWall(walls, index).map(({ wall: other, outside }) => standsOff(own, edging.get(other.name) ?? null, wall, outside));
+    const [from, to] = [off[0]!, wall.length - off[1]!], crossings = crossingsOn(wall, lines);
+    if (said) return saidSplices(said, { wall, from, to, crossings, room }, troubles);
+    if (own.perimeter.splices.value === 'never') return [];
+    const stocks = own.kind === 'band' ? [own.perimeter.stock] : [own.section.profile.bottom?.stock, own.section.profile.blocking?.stock];
+    const most = Math.min(...stocks.map(stock => longestPiece(stock?.value, room.job)));
+    return spliceOnCrossings({ from, to, most, crossings, neighbor: [], step }) ?? [];
+}
+
+/** A splice of what runs along a wall where nothing does. */
+export function uselessSplices({ wallSplices = {} }: Room, edging: Walls['edging']): Trouble[] {
+    return Object.entries(wallSplices).flatMap(([name, [said]]): Trouble[] => (said && edging.get(name) === null
+        ? [{ kind: 'not-supported', what: `a splice along the ${name} wall, along which nothing runs`, instead: 'a splice of a band or a half beam', at: said.at }] : []));
+}
+
+/** The lines that end at a wall, in order along it. */
+function crossingsOn(wall: ShapedWall, lines: readonly Line[]): (Splice & { readonly line: Line })[] {
+    return lines.flatMap(line => {
+        const end = line.from === wall.name ? line.start : line.to === wall.name ? line.end : undefined;
+        return end === undefined ? [] : [{ at: Math.floor(placeOn(wall, line, end)), place: `on line ${line.name}`, line }];
+    }).sort((a, b) => a.at - b.at);
+}
+
+interface Said { readonly wall: ShapedWall; readonly from: Ticks; readonly to: Ticks; readonly crossings: ReturnType<typeof crossingsOn>; readonly room: Room }
+
+function saidSplices(said: readonly SaidSplice[], { wall, from, to, crossings, room: { job } }: Said, troubles: Trouble[]): readonly Splice[] {
+    const size = (ticks: Ticks): string => printLength(ticks, job.show.value), sides = isLevel(wall) ? ['west', 'east'] : ['north', 'south'];
+    const onLines = crossings.map(({ at, line }): [string, Tape] => [line.name, { at, way: 1 }]);
+    const hooks = new Map<string, Tape>([[sides[0]!, { at: 0, way: 1 }], [sides[1]!, { at: wall.length, way: -1 }], ...onLines]);
+    const splices = said.flatMap((one): Splice[] => {
+        const hook = hooks.get((one.from ?? sides[0]!).replace(/^wall-/, ''));
+        if (!hook) {
+            troubles.push({ kind: 'unknown-meeting', of: `the splices along the ${wall.name} wall to be measured from`, name: one.from!, has: [...hooks.keys()], at: one.at });
+            return [];
+        }
+        const at = hook.at + hook.way * one.value;
+        if (at > from && at < to) return [{ at, place: placeOf(at, crossings), said: one.at, tape: hook }];
+        const most = hook.way > 0 ? to - hook.at : hook.at - from;
+        troubles.push({ kind: 'not-supported', what: `a splice at ${size(one.value)} along the ${wall.name} wall`, instead: `a place between its ends, less than ${size(most)}`, at: one.at });
+        return [];
+    });
+    return splices.sort((a, b) => a.at - b.at).filter(({ at }, i, all) => at !== all[i - 1]?.at);
+}
+
+function placeOf(at: Ticks, crossings: Said['crossings']): string {
+    const over = crossings.find(({ at: center, line }) => Math.abs(center - at) * 2 < line.high - line.low);
+    return over ? over.place : `between lines ${crossings.findLast(one => one.at < at)?.line.name ?? 'and the wall'}`;
+}
+
+/** How far from the wall's west or north end a line stands that ends at it. */
+function placeOn(wall: ShapedWall, line: Line, end: Ticks): number {
+    return placeOnWall(wall, onLine(line, end));
+}
+
+function placeOnWall({ from, to }: ShapedWall, spot: Parameters<typeof placeAlong>[1]): number {
+    const wall = asPlaced(isForward({ from, to }) ? { from, to } : { from: to, to: from });
+    return placeAlong(wall, spot) - placeAlong(wall, wall.spot);
+}
+
+/**
+ * Of two alike the one along the north or south wall runs to the other wall; a half beam ends at a band, and a band runs past it.
+ * Round an outside corner both run on.
+ */
+function standsOff(own: Edging, other: Edging | null, wall: ShapedWall, outside: boolean): Ticks {
+    const level = isLevel(wall);
+    if (outside) return own.kind === other?.kind && (own.kind === 'band' || level) ? -other.reach.ticks : 0;
+    if (own.kind === other?.kind) return level ? 0 : other.kind === 'band' ? other.reach.ticks : other.width.ticks;
+    return own.kind === 'half-beam' && other?.kind === 'band' ? other.reach.ticks : 0;
+}
+
+/**
+ * What runs along the walls, with the splices of half beams' sides that are longer than their boards, their cleats' or their moldings': where the wall says
+ * so, if that is enough; else behind lines that die into the side, away from the splices of its bottom. The same where no side is too long, and where
+ * nothing helps: then the rule longer-than-the-board tells of it.
+ */
+export function withSideSplices(ceiling: Ceiling, { pieces }: Arrangement, step: Ticks): Around {
+    const found = ceiling.walls.flatMap((wall): [string, HalfBeam][] => {
+        const own = ceiling.around[wall.name];
+        if (own?.kind !== 'half-beam') return [];
+        const { sides, cleats, under } = own.section.profile;
+        const most = Math.min(...[sides?.stock, cleats?.stock, under?.stock].map(stock => (stock ? longestPiece(stock.value, ceiling.room.job) : Infinity)));
+        const long = pieces.filter(({ part, of, overall }) => part === 'side' && of === wall.name && overall > most);
+        const dies = ({ name, section }: Line): boolean => section.depth.ticks < own.section.depth.ticks || ceiling.room.lines.find(spec => spec.name === name)?.meets?.value === 'dies-into';
+        const dying = crossingsOn(wall, ceiling.lines).filter(({ line }) => dies(line));
+        const splices = long.flatMap(({ corners }) => {
+            const places = corners.map(corner => placeOnWall(wall, corner)), [from, to] = [Math.min(...places), Math.max(...places)];
+            const said = own.splices.filter(splice => splice.said && splice.at > from && splice.at < to), stops = [from, ...said.map(({ at }) => at), to];
+            if (said.length > 0 && stops.every((stop, i) => i === 0 || stop - stops[i - 1]! <= most)) return said;
+            return spliceOnCrossings({ from, to, most, crossings: dying.map(({ at, place }) => ({ at, place })), neighbor: own.splices, step }) ?? [];
+        });
+        return splices.length > 0 ? [[wall.name, { ...own, sideSplices: splices.map(splice => ({ ...splice, at: Math.round(splice.at) })) }]] : [];
+    });
+    return found.length === 0 ? ceiling.around : { ...ceiling.around, ...Object.fromEntries(found) };
+}
