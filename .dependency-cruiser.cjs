@@ -41,6 +41,9 @@ const mayUse = {
     // what the text says, and nothing of what follows from it
     language: ['text', 'job', 'findings', 'provenance', 'quantity', 'data'],
 };
+// other grids for a room
+mayUse.suggest = ['putup', ...mayUse.changes, 'dryfit', 'rules'];
+for (const name of ['report', 'exports', 'pages']) mayUse[name].push('suggest');
 // groups and words: knows nothing of ceilings, and everybody may use it
 mayUse.plain = [];
 for (const [name, used] of Object.entries(mayUse)) if (name !== 'plain') used.push('plain');

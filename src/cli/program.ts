@@ -14,6 +14,7 @@ import { format, type FormatOptions } from './commands/format.ts';
 import { invoice, INVOICE_FORMATS, type InvoiceOptions } from './commands/invoice.ts';
 import { model, MODEL_FORMATS, type ModelOptions } from './commands/model.ts';
 import { PAGE_FORMATS, print, PRINTED_PAGES, type PrintOptions } from './commands/print.ts';
+import { suggest } from './commands/suggest.ts';
 import { LABEL_PAPERS, labels, saw, type LabelOptions, type SawOptions } from './commands/saw.ts';
 import { EXIT, UsageError, type ExitCode } from './exit-code.ts';
 import type { World } from './world.ts';
@@ -89,6 +90,8 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
         .action(act<ListOptions>(seasons));
     withFiles('survey', 'what the surveyed ceiling leaves of each side: the gap, what trim and blocking lap, what is scribed and shimmed').addOption(lists).addOption(rooms)
         .action(act<ListOptions>(survey));
+    withFiles('suggest', 'other grids for each room that are clear of everything it says, the best first, with the words to write').addOption(lists).addOption(rooms)
+        .action(act<ListOptions>(suggest));
     const quick = new Option('--quick', 'take the first plan; do not search for cheaper boards').default(false);
     const withBoards = (name: string, about: string): Command => withFiles(name, about).addOption(lists).addOption(rooms).addOption(quick);
     withBoards('boards', 'what to buy, what to cut from each board, and what is left')

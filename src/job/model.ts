@@ -285,6 +285,8 @@ export interface Grid {
     readonly around: Readonly<Record<string, Perimeter | null>>;
     /** Splices of a line longer than the board: on the crossings, or only where a line says one (none: an error), or none at all. */
     readonly splices: Given<'on-crossings' | 'where-said' | 'never'>;
+    /** The lines of text that divide it, where each stands by itself in the grid's own block: `coffers-north 4`. */
+    readonly statements?: Readonly<Record<string, Source>>;
 }
 /** `of`: the rooms that are the file's own, or those that its alternates make. `count`: with the room that is told so. */
 export interface TooMuch { readonly of: 'rooms' | 'alternates'; readonly what: 'coffers' | 'spacers'; readonly count: number; readonly most: number }

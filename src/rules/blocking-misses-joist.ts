@@ -5,7 +5,7 @@ import { PLURAL } from '../job/part.ts';
 import { capitalized, counted, listed } from '../plain/words.ts';
 import type { Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import { byBeam, holdingOf, OFF_EDGE, type Held } from '../takeoff/holding.ts';
+import { byBeam, holdingOf, OFF_EDGE, reachAlong, type Held } from '../takeoff/holding.ts';
 import { defineRule, type Found } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { replacing, spelled } from './support/fixes.ts';
@@ -103,7 +103,7 @@ function whereNone(none: readonly Held[], all: boolean, { of, line, ceiling, joi
     const center = (low + high) / 2, far = (joist: { center: Ticks }): number => Math.abs(joist.center - center);
     const nearest = joists.all.reduce((best, joist) => (far(joist) < far(best) ? joist : best));
     const apart = far(nearest) - piece.width / 2 - nearest.half, way = nearest.center < center ? WAY[runs][0] : WAY[runs][1];
-    const reach = Math.max(0, piece.width / 2 - OFF_EDGE) + Math.max(0, nearest.half - OFF_EDGE), step = job.cutTo.value;
+    const reach = reachAlong(piece.width, nearest), step = job.cutTo.value;
     const by = Math.ceil((far(nearest) - reach) / step) * step;
     const found = apart > 0 ? `the nearest wood, the joist at ${size(Math.round(nearest.center))}, is ${size(Math.round(apart))} ${way} of it`
         : `it ${apart < 0 ? 'laps' : 'only touches'} the joist at ${size(Math.round(nearest.center))}${apart < 0 ? ` by ${size(Math.round(-apart))}` : ''}, and a screw stays ${size(OFF_EDGE)} off the edges of both`;

@@ -1,6 +1,6 @@
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
-import { footOf, hits, placed, type Hit } from './support/in-the-way.ts';
+import { footOf, hits, placed, reachAbove, type Hit } from './support/in-the-way.ts';
 import { sizesOf } from './support/words.ts';
 import { listed } from '../plain/words.ts';
 
@@ -37,12 +37,11 @@ for the code in force and licensed people to say; the program only says where th
             if (!ceiling) return;
             const size = sizesOf(job);
             for (const one of placed(room.fixtures)) {
-                const { fixture: { name, kind, at, keepClear, wants, hangs }, half } = one;
+                const { fixture: { name, kind, at, keepClear, wants }, half } = one;
                 if (wants?.value === 'beam-center') continue;
                 // a fixture whose size nobody says is a point
                 const reached = hits(one, half, ceiling), clear = keepClear?.value ?? 0;
-                // the blades of a fan turn below beams that are less deep than it hangs; what it hangs by does not
-                const touching = hangs && kind === 'fan' ? reached.filter(hit => footOf(hit) >= hangs.value || hits(one, 0, ceiling).some(({ on }) => on === hit.on)) : reached;
+                const touching = reached.filter(hit => reachAbove(one, footOf(hit)) === half || hits(one, 0, ceiling).some(({ on }) => on === hit.on));
                 if (kind === 'junction-box' && touching.length > 0) continue;        // box-buried says it
                 const near = touching.length > 0 ? touching : clear > 0 && reached.length === 0 ? hits(one, half + clear, ceiling) : [];
                 if (near.length === 0) continue;

@@ -9,6 +9,11 @@ import { inRow, ONE_SCREW_UP_TO } from './in-row.ts';
 
 /** What a screw stays off the edges of a joist, and off the edges and the ends of a board. Common practice, no source. */
 export const OFF_EDGE: Ticks = inches('3/8');
+/** How far a joist's center may be off that of a board of this width that runs along it, for a screw to find it. */
+export function reachAlong(width: Ticks, { half }: Pick<Joist, 'half'>): number {
+    return Math.max(0, width / 2 - OFF_EDGE) + Math.max(0, half - OFF_EDGE);
+}
+
 /** Less of an angle than this, as its sine, and a board runs along a joist rather than across it: 20 degrees. */
 const ALONG = 0.342;
 

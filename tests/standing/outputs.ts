@@ -11,6 +11,7 @@ export const OUTPUTS: readonly { readonly argv: readonly string[]; readonly fold
         argv: [command, '--format', format, ...command === 'cut-list' ? [] : ['--quick']],
     }))),
     ...['joists', 'trades', 'seasons', 'survey'].flatMap(command => ['human', 'json', 'csv'].map(format => ({ argv: [command, '--format', format] }))),
+    ...['human', 'json', 'csv'].map(format => ({ argv: ['suggest', '--format', format] })),
     ...['human', 'json'].map(format => ({ argv: ['dry-fit', '--format', format] })),
     { argv: ['saw', '--quick', '--sheets', 'sheets'], folder: 'sheets' },
     { argv: ['labels', '--quick', '--out', 'labels'], folder: 'labels' },

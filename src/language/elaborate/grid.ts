@@ -1,6 +1,7 @@
 import type { Direction, Fixture, Grid, Perimeter, RoomWall, Spacing } from '../../job/model.ts';
 import type { Given, Source } from '../../provenance/source.ts';
 import type * as ast from '../generated/ast.ts';
+import { sourceOf } from '../types/place.ts';
 import { wordsOf } from '../types/values.ts';
 import { quoted } from '../types/words.ts';
 import { mergedBlock, type Block } from './block.ts';
@@ -28,6 +29,7 @@ export function readGrid(room: Reading, { fixtures, walls, own }: Around, home: 
     if (!residue || !splices || !lays || perimeter === undefined || !around || grid.lost('centered-on', on)) return undefined;
     return {
         ...grid.place(home), north, east, beams: grid.profile('beams'), through: throughOf(grid), residue, splices, around, ...lays,
+        statements: statementsOf(grid),
         ...on && { centeredOn: { ...centered, value: on } },
     };
 }
@@ -51,6 +53,16 @@ function spacingOf(grid: Reading, wall: 'north' | 'east', size: Given<{ least: n
         return number && { by: 'number', coffers: number };
     }
     return size && { by: 'size', size };
+}
+
+const DIVIDING = ['coffers-north', 'coffers-east', 'lines-north', 'lines-east', 'coffer-size'];
+
+/** Of what is said on one line of the block; a path from elsewhere, `grid.coffers-north 4`, is no line of its own here. */
+function statementsOf({ block: { entries } }: Reading): Grid['statements'] {
+    return Object.fromEntries(DIVIDING.flatMap(name => {
+        const lines = entries.get(name)?.lines ?? [], [line] = lines;
+        return line && lines.length === 1 && line.path.length === 1 ? [[name, sourceOf(line)]] : [];
+    }));
 }
 
 function checkSpacing(grid: Reading, home: ast.Room, raise: Raise): void {

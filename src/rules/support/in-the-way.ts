@@ -14,6 +14,14 @@ export function placed(fixtures: readonly Fixture[]): Placed[] {
     });
 }
 
+/**
+ * How far from its center a beam as deep as this is in its way: half of it; but the blades of a fan turn below beams that are less deep than it
+ * hangs, and only what it hangs by is in the way of these.
+ */
+export function reachAbove({ fixture: { kind, hangs }, half }: Placed, depth: Ticks): Ticks {
+    return kind === 'fan' && hangs && depth < hangs.value ? 0 : half;
+}
+
 /** What a fixture is on, or nearer than it is to be: a line or the band, and how far it has to move to be clear, which way. */
 export interface Hit { readonly on: Line | Band | HalfBeam; readonly name: string; readonly by: Ticks; readonly way: 'north' | 'east' | 'south' | 'west' }
 
