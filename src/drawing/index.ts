@@ -11,6 +11,7 @@ export { drawPlan } from './plan/plan.ts';
 export { drawPanePlan, PLAN_LAYERS, type PlanLayer } from './plan/pane-plan.ts';
 export { drawSmallPlan } from './plan/small-plan.ts';
 export { drawMeetings, meetingSheets } from './meetings/sheets.ts';
+export { hasSurveySheet } from './survey/sheet.ts';
 export { drawSheets } from './sheets.ts';
 export { markChanged } from './changed.ts';
 export { drawBoardRoll, drawBoardSheets } from './boards/sheets.ts';

@@ -1,5 +1,5 @@
 import type { Ceiling } from '../../ceiling/model.ts';
-import { allSectionsOf, drawSheets, meetingSheets, toSvg, withNotice, type SvgTheme } from '../../drawing/index.ts';
+import { allSectionsOf, drawSheets, hasSurveySheet, meetingSheets, toSvg, withNotice, type SvgTheme } from '../../drawing/index.ts';
 import { toDxf } from '../../exports/dxf/dxf.ts';
 import { takeOffOf } from '../../pipeline/inspect.ts';
 import { standingNotice } from '../../report/standing.ts';
@@ -16,7 +16,7 @@ export interface DrawOptions extends RoomFilesOptions {
 
 /**
  * `plan-ROOM.svg` or `.dxf` for every room, `section-PROFILE` for every beam section in it, `section-band-ROOM` and the like for what
- * runs along its walls, `meetings-ROOM` for how beams meet.
+ * runs along its walls, `meetings-ROOM` for how beams meet, `survey-ROOM` of a ceiling that was surveyed.
  */
 export async function draw(options: DrawOptions, world: World): Promise<ExitCode> {
     return writeRoomFiles(options, world, 'Drawing', (ceiling, workspace, standing) => {
@@ -36,5 +36,5 @@ function namesOf(ceiling: Ceiling): readonly (readonly string[])[] {
         if (each.of === 'walls') return [`section-${each.along.own.kind}-${room}`, `section-${each.along.own.kind}-${each.along.walls[0]}-${room}`];
         const { name } = each.lines.section.profile;
         return [`section-${name}`, `section-${name}-${room}`];
-    }), ...Array.from({ length: meetingSheets(ceiling) }, () => [`meetings-${room}`])];
+    }), ...Array.from({ length: meetingSheets(ceiling) }, () => [`meetings-${room}`]), ...hasSurveySheet(ceiling, takeOffOf(ceiling)) ? [[`survey-${room}`]] : []];
 }
