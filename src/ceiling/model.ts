@@ -50,6 +50,8 @@ export interface Section {
     readonly trimHeight?: Derived;
     /** As the flank has it that has the other side, where the two differ: see flanks.ts. */
     readonly other?: Section;
+    /** It is that: its side is held down by what its height leaves of the depth. */
+    readonly isOther?: true;
 }
 /** A section with all that a layout needs. */
 export interface WholeSection extends Section {

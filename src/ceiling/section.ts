@@ -35,7 +35,7 @@ import { thicknessOf, widthOf } from './part-sizes.ts';
 export function sectionOf(profile: Profile, heldDown: Given<Measure> | undefined = profile.sides?.heldDown): Section {
     if (profile.solid) return solidSection(profile, profile.solid);
     const twin = otherFlankOf(profile), own = flankSection(profile, heldDown);
-    return twin ? { ...own, other: flankSection(twin, heldDownThere(profile, twin, heldDown)) } : own;
+    return twin ? { ...own, other: { ...flankSection(twin, heldDownThere(profile, twin, heldDown)), isOther: true } } : own;
 }
 
 /** A line that holds its sides down otherwise does so on both flanks, by as much. */

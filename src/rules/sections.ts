@@ -37,7 +37,7 @@ const foundUnder = kept((_: Profile, section: Section) => kept((job: JobSettings
 function look(section: Section, job: JobSettings): Located[] {
     const own = lookAtFlank(section, job), other = section.other ? lookAtFlank(section.other, job) : [];
     const isTold = (one: Located): boolean => own.some(({ rule, at, message }) => rule === one.rule && message === one.message && sameSource(at, one.at));
-    return [...own, ...other.filter(one => !isTold(one)).map(one => ({ ...one, message: `${one.message} That is on the flank with the other side.` }))];
+    return [...own, ...other.filter(one => !isTold(one)).map(one => ({ ...one, message: one.message.includes('other side') ? one.message : `${one.message} That is on the flank with the other side.` }))];
 }
 
 function lookAtFlank(section: Section, job: JobSettings): Located[] {

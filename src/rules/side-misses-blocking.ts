@@ -63,7 +63,15 @@ lap is less by its depth: there the blocking is furred down.`,
             if (lap >= LAP) return;
             const size = sizesOf(job);
             const most = thickness - LAP;
+            const wider = LAP - lap, { rip } = section.profile.sides ?? {};
             const laps = lap > 0 ? `laps the blocking only ${size(lap)}` : 'does not lap the blocking at all';
+            if (section.isOther) return report({
+                ...wordsOf(rip ?? section.profile.sides?.stock ?? blocking),
+                message: `Nothing to nail to: the other side ${laps}. It hangs as low as the side, so it begins ${size(gap)} below the ceiling, and the blocking is ${size(thickness)} thick. `
+                    + `It needs ${size(LAP)}: rip it ${size(wider)} wider, or fur the blocking down ${size(wider)}.`,
+                related: [{ at: blocking.at, message: `the blocking is ${size(thickness)} thick` }],
+                fixes: rip ? replacing(rip, spelledLike(rip.value, rip.value.ticks + wider, job), `Rip the other side to ${size(rip.value.ticks + wider)}`) : [],
+            });
             report({
                 ...wordsOf(heldDown.given.said ? heldDown.given : blocking),
                 message: `Nothing to nail to: the side ${laps}, as it is held down ${size(gap)} and the blocking is ${size(thickness)} thick. It needs ${size(LAP)}: `

@@ -1,3 +1,4 @@
+import { flanksOf } from '../ceiling/flanks.ts';
 import type { Section } from '../ceiling/model.ts';
 import { withTrimOfRoom } from '../ceiling/section.ts';
 import type { JobSettings } from '../job/model.ts';
@@ -68,7 +69,7 @@ Take a higher trim, or hold the sides down less.`,
         },
         // trim of one room goes round every line of it
         room({ layout: { room, ceiling }, job }, report) {
-            if (room.trim) for (const section of new Set(ceiling?.lines.map(line => line.section))) lookAt(withTrimOfRoom(section, room), job, report);
+            if (room.trim) for (const section of new Set(ceiling?.lines.flatMap(line => flanksOf(line.section)))) lookAt(withTrimOfRoom(section, room), job, report);
         },
     },
 });
@@ -84,13 +85,15 @@ function lookAt(section: Section, job: JobSettings, report: Report): void {
     const size = sizesOf(job);
     const rip = profile.trim?.rip;
     const widest = profile.trim?.stock?.value.width?.value.ticks ?? 0;
-    const laps = lap > 0 ? `laps the side only ${size(lap)}` : lap < 0 ? `stops ${size(-lap)} short of the side` : 'only just reaches the side';
+    const side = section.isOther ? 'the other side' : 'the side';
+    const laps = lap > 0 ? `laps ${side} only ${size(lap)}` : lap < 0 ? `stops ${size(-lap)} short of ${side}` : `only just reaches ${side}`;
     const trimWords = `the trim is ${size(trimHeight.ticks)} high`;
-    const gapWords = `the sides are held down ${size(gap)}`;
+    const gapWords = section.isOther ? `the other side, which hangs as low, begins ${size(gap)} down` : `the sides are held down ${size(gap)}`;
+    const orElse = section.isOther ? `, or rip the other side ${size(LAP - lap)} wider` : trimHeight.ticks > LAP ? `, or hold the sides down ${size(trimHeight.ticks - LAP)} at most` : '';
     report({
         ...wordsOf(heldDown.ofLine ? heldDown.given : trim),
         message: `The trim ${laps}: ${trimWords} and ${gapWords}. It needs ${size(LAP)} of lap to cover and to nail: take trim of ${size(gap + LAP)} or more`
-            + `${trimHeight.ticks > LAP ? `, or hold the sides down ${size(trimHeight.ticks - LAP)} at most` : ''}.`,
+            + `${orElse}.`,
         fixes: rip && !heldDown.ofLine && gap + LAP <= widest ? replacing(rip, spelledLike(rip.value, gap + LAP, job), `Rip the trim to ${size(gap + LAP)}`) : [],
         related: heldDown.ofLine ? [{ at: trim.at, message: trimWords }] : heldDown.given.said ? [{ at: heldDown.given.at, message: gapWords }] : [],
     });

@@ -31,6 +31,7 @@ export function partInWords(word: string, section: Section, job: JobSettings): r
     const fit = fitOfBottom(section, job);
     switch (word) {
         case 'sides': case 'held-down': return section.depth ? [t('beam {0} deep: {1}', inBoth(section.depth.ticks, job), why(section.depth, job))] : [];
+        case 'other-side': return section.other?.heldDown ? [t('other side held down {0}, to hang as low as the side', inBoth(section.other.heldDown.value.ticks, job))] : [];
         case 'blocking': return section.outerWidth ? [t('beam {0} wide: {1}', inBoth(section.outerWidth.ticks, job), why(section.outerWidth, job))] : [];
         case 'bottom': case 'gap': return section.fit && fit ? [t('bottom {0}: {1}', fit + offBy(section.fit, job), why(section.fit, job))] : [];
         case 'cleats': return section.cleatTop ? [t('tops of the cleats {0} below the ceiling: {1}', inBoth(section.cleatTop.ticks, job), why(section.cleatTop, job))] : [];
