@@ -69,7 +69,8 @@ Take a higher trim, or hold the sides down less.`,
         },
         // trim of one room goes round every line of it
         room({ layout: { room, ceiling }, job }, report) {
-            if (room.trim) for (const section of new Set(ceiling?.lines.flatMap(line => flanksOf(line.section)))) lookAt(withTrimOfRoom(section, room), job, report);
+            const sections = new Set(ceiling?.lines.flatMap(line => flanksOf(line.section)));
+            if (room.trim) for (const section of sections) lookAt(withTrimOfRoom(section, room), job, report);
         },
     },
 });
