@@ -58,7 +58,6 @@ function touches(a: ShapedWall, b: ShapedWall): boolean {
 function askew(runs: Direction, said: Laying | undefined, shape: Shape, along: ShapedWall | undefined, troubles: Trouble[]): Laid | undefined {
     const upright = runs === 'north-south', { walls } = shape, four = fourOf(walls);
     const [low, high] = four ? upright ? [four.west, four.east] : [four.north, four.south] : [undefined, undefined];
-    const names = [low?.name, high?.name] as const;
     if (said?.how === 'split' || said?.how === 'fanned') {
         if (!four || !low || !high) {
             troubles.push({ kind: 'not-supported', what: `lines that are ${said.how} in a room that has not four walls`, instead: 'lines laid by one of its walls', at: said.at });
@@ -76,6 +75,10 @@ function askew(runs: Direction, said: Laying | undefined, shape: Shape, along: S
     const [first, last] = [limits[0]!, limits.at(-1)!];
     const lineAt = (center: number): Placed => ({ spot: { x: first.x + across.x * center, y: first.y + across.y * center }, heading: whole(u) });
     const origin = Math.round(upright ? first.x : first.y);
+    // of more than four walls, one that runs along the lines where the stretch ends
+    const stands = ({ from, to }: ShapedWall, end: Spot): boolean => [from, to].every(corner => Math.abs(reach(corner) - reach(end)) < 1);
+    const endsAt = (end: Spot): string | undefined => walls.find(each => stands(each, end) && (!along || touches(each, along)))?.name;
+    const names = four ? [low?.name, high?.name] as const : [endsAt(first), endsAt(last)] as const;
     return { over: { room: Math.round(reach(last) - reach(first)), origin, ends: names }, lineAt, byCenters: false, alongCompass: false };
 }
 

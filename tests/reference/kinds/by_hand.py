@@ -271,4 +271,73 @@ J = 'panels'
 c = (132 - 1.5 - 14) / 3
 one, two, A = .75 + c + 3.5, .75 + 2 * c + 10.5, .75 + (120 - 1.5 - 7) / 2 + 3.5
 length(J, 'panel-1', A - 1 / 16 - 1 / 8); length(J, 'panel-2', A - 1 / 16 - 1 / 8); length(J, 'panel-3', A - 1 / 16 - 1 / 8); length(J, 'panel-6', 120 - A - 3 / 16)
+# a bay at 45 degrees: its corners 34 / sqrt 2 apart, both ways; line 1 ends at the wall that leans
+J = 'bay'
+c, d, leg = (168 - 1.5 - 14) / 3, (132 - 1.5 - 7) / 2, 34 / sqrt(2)
+one, A, bay_west = line((.75 + c + 3.5, 0), S), line((0, .75 + d + 3.5), E), band((36 + leg, 132 + leg), (-1, -1))
+side(J, 'side-1-2-west', one, 'R', (A, 'R', 'miter'), (bay_west, 'R', 'dies'))
+side(J, 'side-1-2-east', one, 'L', (bay_west, 'R', 'dies'), (A, 'R', 'miter'))
+length(J, 'bottom-A-2', c + 1.5); length(J, 'band-north', 168)
+# a breast of 18" by 64" in the east: line A ends at it, at its face 173 1/4
+J = 'chimney-breast'
+one, two, A, breast = line((60, 0), S), line((120, 0), S), line((0, 82), E), band((174, 50), S)
+side(J, 'side-A-3-north', A, 'L', (breast, 'R', 'dies'), (two, 'L', 'miter'))
+length(J, 'bottom-A-1', 60 - 2.75 - .75); length(J, 'bottom-A-3', 173.25 - 122.75); length(J, 'bottom-1', 164 - 1.5); length(J, 'band-east-1', 50 - 1.5)
+put(J, 'band-breast', face=64 + 1.5, back=64); put(J, 'band-breast-north', face=18.75, back=18)
+# 1 runs through at A and is cut at B; A is cut at 1 and runs through at 2
+J = 'crossing-by-crossing'
+c, d = (188 - 1.5 - 14) / 3, (156 - 1.5 - 14) / 3
+x1, yB = .75 + c + 3.5, .75 + 2 * d + 10.5
+length(J, 'bottom-1-1', yB - 2.75 - .75); length(J, 'bottom-1-3', 155.25 - yB - 2.75); length(J, 'bottom-A-1', x1 - 2.75 - .75); length(J, 'bottom-A-2', 187.25 - x1 - 2.75)
+# crown at a spring of 45 degrees in square corners; tables of compound miters have 35.26 and 30.00 for it
+J = 'crown-outside'
+t, flat = 3.5 * sin(radians(45)), dict(miter=degrees(atan(sin(radians(45)))), bevel=degrees(asin(cos(radians(45)) ** 2)))
+put(J, 'trim-4-north', back=215.25 - 67.5, face=215.25 - 67.5 - 2 * t, left=45, right=45, **flat)
+put(J, 'trim-4-west', back=167.25 - 54.5, face=167.25 - 54.5 - 2 * t, left=45, right=45, **flat)
+# half beams of 2 3/4 deeper than the lines: lines die into them, blocking stays 1/8 clear
+J = 'deeper-half-beams'
+c, d = (180 - 7 - 14) / 3, (128 - 7 - 7) / 2
+north, east, west = half((0, 0), E, 2.75), half((180, 0), S, 2.75), half((0, 128), (0, -1), 2.75)
+one, A = line((3.5 + c + 3.5, 0), S), line((0, 3.5 + d + 3.5), E)
+side(J, 'side-1-1-west', one, 'R', (north, 'R', 'dies'), (A, 'L', 'miter'))
+side(J, 'side-north-1', north, 'R', (west, 'R', 'miter'), (east, 'R', 'miter'))
+length(J, 'bottom-1', 128 - 7); length(J, 'bottom-A-2', c + 1.5); length(J, 'blocking-1', 128 - 7 - .25)
+# as deep as the others, A dies into them: their sides run from band to band
+J = 'dies-by-choice'
+c = (180 - 1.5 - 14) / 3
+put(J, 'side-A-2-north', face=c, back=c, overall=c, left=0, right=0); put(J, 'side-1-1-west', face=142.5, back=142.5, left=0, right=0)
+length(J, 'bottom-A-2', c)
+# 1 is 7" wide, its twin 5", 9" from it: 3" between
+J = 'doubled'
+c = (188 - 1.5 - 7) / 2
+x1 = .75 + c + 3.5
+length(J, 'bottom-A-1', c + .75); length(J, 'bottom-A-2', 3 + 1.5); length(J, 'bottom-A-3', 187.25 - (x1 + 9 + 1.75)); length(J, 'bottom-twin', 132 - 1.5)
+# a wall that steps in by 14": bands mitered round its outside corner
+J = 'jog'
+d = (159 - 1.5 - 7) / 2
+length(J, 'bottom-A', 186 - 1.5); length(J, 'bottom-1-1', d + .75)
+put(J, 'band-jog', face=14.75, back=14); put(J, 'band-east-2', face=75, back=74.25)
+# a strip 3/4" thick against the sides: its back is the coffer's edge
+J = 'molding-against'
+c, d = (174 - 6.5 - 14) / 3, (146 - 6.5 - 7) / 2
+put(J, 'molding-A-2-north', face=c - 1.5, back=c, left=45, right=45); put(J, 'molding-1-1-west', face=d - 1.5, back=d, left=45, right=45)
+# a strip of 1 1/2" under the beam, 1/2" of it beyond the face and 1" behind it; at a band it ends on the band's face
+J = 'molding-under'
+c, d = (174 - 1.5 - 14) / 3, (146 - 1.5 - 7) / 2
+put(J, 'molding-A-2-north', face=c - 1, back=c + 2, left=45, right=45); put(J, 'molding-1-1-west', face=d - .5, back=d + 1, left=0, right=45)
+# timbers 5 1/2" wide and deeper than the box beam, which dies into A
+J = 'solid'
+d = (144 - 1.5 - 5.5) / 2
+length(J, 'timber-A', 188 - 1.5); length(J, 'timber-1-1', d); length(J, 'bottom-2-1', d); length(J, 'blocking-2-1', d - .25)
+put(J, 'side-2-1-west', face=d, back=d, left=0, right=0)
+# spliced 10' 2" from the east, and on the center of line 2
+J = 'splices'
+x2 = .75 + 2 * (312 - 1.5 - 28) / 5 + 7 + 3.5
+length(J, 'bottom-B-a', x2 - .75); length(J, 'bottom-B-b', 312 - 122 - x2); length(J, 'bottom-B-c', 122 - .75)
+# a court of 96" by 78" from the south
+J = 'u-shape'
+one, two, A, court = line((48, 0), S), line((144, 0), S), line((0, 51), E), band((192, 102), (-1, 0))
+side(J, 'side-2-2-west', two, 'R', (A, 'R', 'miter'), (court, 'R', 'dies'))
+length(J, 'bottom-1', 180 - 1.5); length(J, 'bottom-2', 102 - 1.5); length(J, 'bottom-A-1', 48 - 2.75 - .75); length(J, 'bottom-A-2', 96 - 5.5)
+put(J, 'band-court-south', face=96 + 1.5, back=96)
 print(json.dumps(OUT, indent=1))
