@@ -68,11 +68,13 @@ function rowOf(ceiling: Ceiling, pieces: readonly Piece[]): Row | undefined {
     const short = part === 'cleat' ? 2 * pieces.length * (line.section.profile.cleats?.shortEachEnd.value ?? 0) : 0;
     const relief = part === 'blocking' ? pieces.length * Math.max(reliefOf(line, job), 2 * clearanceOf(line, job)) : 0;
     const flush = met.filter(({ relation }) => relation === 'flush').map(({ other }) => other);
+    // a line that it stops at comes to stand where coffers cut to the tape put it
+    const moved = [line.from, line.to].some(name => others.has(name)) ? run.coffers.length * job.cutTo.value / 2 : 0;
     const play = part === 'bottom' ? flush.reduce((sum, other) => sum + Math.max(0, playOf(other.section)), 0) : 0;
     return {
         part, pieces, room, sum: cut + short + met.reduce((sum, { relation, other }) => sum + between(line, other, part, relation === 'dies', ceiling), 0),
-        longer: press - Math.min(0, ...flush.map(other => playOf(other.section))) * flush.length,
-        shorter: rounding + play + relief + stated(run, job.cutTo.value),
+        longer: press - Math.min(0, ...flush.map(other => playOf(other.section))) * flush.length + moved,
+        shorter: rounding + play + relief + stated(run, job.cutTo.value) + moved,
     };
 }
 

@@ -27,7 +27,7 @@ export const randomRates: fc.Arbitrary<Rates> = fc.record({
         at: fc.constant(at), crew: maybe(fc.integer({ min: 1, max: 6 }).map(given)), rate: money(120),
         day: fc.integer({ min: 300, max: 600 }).map(n => given(new Rational(n))),
         byLength: fc.record({ blocking: aFoot, side: aFoot, cleat: aFoot, bottom: aFoot, band: aFoot, trim: aFoot }),
-        byCount: fc.record({ layout: each, spacer: each, corner: each, butt: each, splice: each, coffer: each, 'set-up': each }),
+        byCount: fc.record({ layout: each, panel: each, spacer: each, corner: each, butt: each, splice: each, coffer: each, 'set-up': each }),
         firstBay: share(150), unfamiliar: maybe(hundredths(40).map(percent => given({ share: percent.div(100), of: [] }))),
     }),
     bid: fc.record({

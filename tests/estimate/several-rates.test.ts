@@ -88,6 +88,13 @@ test('hours without a wage are told in tenths, rounded up', () => {
     expect(missing.map(({ rate, of }) => `${rate}: ${of}`)).toEqual(['labor.trim: 5\' of trim', 'labor.crew: 2.5 hours of work: give crew ... rate', 'bid.profit: the profit']);
 });
 
+test('panels are timed by the piece', () => {
+    const panels = Array.from({ length: 6 }, (_, i) => piece(`p${i}`, stock(), inches(50), { part: 'panel', line: null })), parts = (over: Over) => [partOf(over, roomOf('den', panels))];
+    const { labor } = estimateOf({ parts: parts({ labor: { at: at(''), byCount: { panel: given(new Rational(25)) }, byLength: {} } }), plan: emptyPlan, setUps: 0 }, settings());
+    expect(labor.map(({ phase, what, minutes }) => [phase, what, minutes.valueOf()])).toEqual([['blocking', 'panels', 150]]);
+    expect(estimateOf({ parts: parts({ labor: { at: at(''), byCount: {}, byLength: {} } }), plan: emptyPlan, setUps: 0 }, settings()).missing.map(({ rate, of }) => `${rate}: ${of}`)).toContain('labor.panels: 6 panels');
+});
+
 test('shares are told with what they are a share of', () => {
     const bid = { allowances: [given(money(200, 'USD'))], contingency: given(new Rational(1, 20)), profit: given({ share: new Rational(1, 5), of: 'price' as const }) };
     const { additions } = estimateOf({ parts: [partOf({ bid })], plan: emptyPlan, setUps: 0 }, settings());
