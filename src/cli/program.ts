@@ -8,7 +8,7 @@ import { CHANGE_FORMATS, compare, type CompareOptions } from './commands/compare
 import { draw, DRAWING_FORMATS, THEMES, type DrawOptions } from './commands/draw.ts';
 import { estimate, type EstimateOptions } from './commands/estimate.ts';
 import { dryFit, FIT_FORMATS, type FitOptions } from './commands/dry-fit.ts';
-import { joists, seasons, survey, trades } from './commands/leaves.ts';
+import { joists, putUp, seasons, survey, trades } from './commands/leaves.ts';
 import { explain } from './commands/explain.ts';
 import { format, type FormatOptions } from './commands/format.ts';
 import { invoice, INVOICE_FORMATS, type InvoiceOptions } from './commands/invoice.ts';
@@ -92,6 +92,8 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
         .action(act<ListOptions>(survey));
     withFiles('suggest', 'other grids for each room that are clear of everything it says, the best first, with the words to write').addOption(lists).addOption(rooms)
         .action(act<ListOptions>(suggest));
+    withFiles('put-up', 'what goes up when: the steps, the way of every piece to its place, the first bay and what is measured there').addOption(lists).addOption(rooms)
+        .action(act<ListOptions>(putUp));
     const quick = new Option('--quick', 'take the first plan; do not search for cheaper boards').default(false);
     const withBoards = (name: string, about: string): Command => withFiles(name, about).addOption(lists).addOption(rooms).addOption(quick);
     withBoards('boards', 'what to buy, what to cut from each board, and what is left')

@@ -83,8 +83,8 @@ function depth(some: readonly Block[], others: readonly Block[]): number {
     return deepest;
 }
 
-/** What a piece may be in another one by plan: rounded up at the tape, pressed, or said to be so. */
-function push({ place }: Body): number {
+/** What a piece may be in another one by plan: rounded up at the tape, pressed, or said to be so. Ticks. */
+export function push({ place }: Body): number {
     return place ? Math.max(0, place.rounded) + place.pressed + place.give : 0;
 }
 

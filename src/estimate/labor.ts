@@ -47,6 +47,12 @@ export function laborOf(rooms: readonly PricedRoom[], setUps: number, labor: Lab
     return { lines: book.lines, missing: book.missing };
 }
 
+/** Whether a detail is new to the crew, by the place of its profile. */
+export function isUnfamiliar(detail: string | undefined, { unfamiliar }: Labor): boolean {
+    return unfamiliar !== undefined && detail !== undefined
+        && (unfamiliar.value.of.length === 0 || unfamiliar.value.of.some(({ at }) => placeKey(at) === detail));
+}
+
 /** Profiles of a room by their declaration, each once. */
 function detailsOf(ceiling: Ceiling): { key: string; profile: Profile }[] {
     const byKey = new Map<string, Profile>();
@@ -54,8 +60,24 @@ function detailsOf(ceiling: Ceiling): { key: string; profile: Profile }[] {
     return [...byKey].map(([key, profile]) => ({ key, profile }));
 }
 
-/** A line of a room, with the profile that its work belongs to, where it belongs to one. */
-interface Timed { readonly minutes: Rational; readonly detail: string | undefined }
+/**
+ * Work on one thing. `of`: the piece it belongs to, by its name in the cut list (of a joint the piece that is fitted to the other), or a
+ * crossing or a coffer that is laid out or filled and sanded.
+ */
+export interface Timed {
+    readonly minutes: Rational;
+    readonly of: { readonly piece: string } | { readonly crossing: string } | { readonly coffer: number };
+    /** The profile that it belongs to, where it belongs to one. */
+    readonly detail: string | undefined;
+}
+
+/**
+ * What each piece, joint, crossing and coffer of a room takes, as the room's labor is made of it; without saw set-ups, and without what is new
+ * or the first of its kind.
+ */
+export function timedWork(room: PricedRoom, labor: Labor): readonly Timed[] {
+    return new Book(labor).room(room);
+}
 
 class Book {
     readonly lines: LaborLine[] = [];
@@ -69,25 +91,26 @@ class Book {
         const ofGrid = ceiling.beams && placeKey(ceiling.beams.profile.at);
         const detailOf = (piece: Piece): string | undefined => piece.part === 'band' ? undefined : piece.line === null ? ofGrid : details.get(piece.line);
         const timed: Timed[] = [];
-        const count = (rate: TimedByCount, phase: Phase, what: string, of: readonly (string | undefined)[], unit: string): void => {
+        const count = (rate: TimedByCount, phase: Phase, what: string, of: readonly Omit<Timed, 'minutes'>[], unit: string): void => {
             if (of.length === 0) return;
             const each = this.counted(name, rate, phase, what, of.length, unit);
-            if (each) timed.push(...of.map(detail => ({ minutes: each, detail })));
+            if (each) timed.push(...of.map(one => ({ ...one, minutes: each })));
         };
-        count('layout', 'setting out', 'crossings', ceiling.crossings.map(({ ns }) => details.get(ns.name)), 'crossings');
-        count('panel', 'blocking', 'panels', pieces.filter(piece => piece.part === 'panel').map(detailOf), 'pieces');
+        const ofPiece = (piece: Piece): Omit<Timed, 'minutes'> => ({ of: { piece: piece.id }, detail: detailOf(piece) });
+        count('layout', 'setting out', 'crossings', ceiling.crossings.map(({ name: crossing, ns }) => ({ of: { crossing }, detail: details.get(ns.name) })), 'crossings');
+        count('panel', 'blocking', 'panels', pieces.filter(piece => piece.part === 'panel').map(ofPiece), 'pieces');
         for (const { part, phase, what } of LENGTHS) {
             const own = pieces.filter(piece => piece.part === part);
             if (own.length === 0) continue;
             const perTick = this.long(name, part, phase, what, own.reduce((sum, piece) => sum + piece.back, 0), show);
-            if (perTick) timed.push(...own.map(piece => ({ minutes: perTick.mul(piece.back), detail: detailOf(piece) })));
-            if (part === 'blocking') count('spacer', 'blocking', 'spacers', pieces.filter(piece => piece.part === 'spacer').map(detailOf), 'pieces');
+            if (perTick) timed.push(...own.map(piece => ({ ...ofPiece(piece), minutes: perTick.mul(piece.back) })));
+            if (part === 'blocking') count('spacer', 'blocking', 'spacers', pieces.filter(piece => piece.part === 'spacer').map(ofPiece), 'pieces');
         }
         const byId = new Map(pieces.map(piece => [piece.id, piece]));
         for (const { kinds, rate, phase, what } of JOINTS) {
-            count(rate, phase, what, joints.filter(({ kind }) => kinds.includes(kind)).map(joint => detailOf(byId.get(joint.pieces[0])!)), 'joints');
+            count(rate, phase, what, joints.filter(({ kind }) => kinds.includes(kind)).map(joint => ofPiece(byId.get(joint.pieces[0])!)), 'joints');
         }
-        count('coffer', 'filling and sanding', 'coffers', ceiling.coffers.map(() => ofGrid), 'coffers');
+        count('coffer', 'filling and sanding', 'coffers', ceiling.coffers.map(({ number }) => ({ of: { coffer: number }, detail: ofGrid })), 'coffers');
         return timed;
     }
 
@@ -101,9 +124,8 @@ class Book {
             this.write(room, 'first of its kind', `first bay of ${name}`, firstBay, { by: 'share', share: firstBay.value, minutes: bay, ofWhat: 'an average bay' });
         }
         if (!unfamiliar) return;
-        const named = new Set(unfamiliar.value.of.map(({ at }) => placeKey(at)));
         for (const { key, profile: { name } } of detailsOf(ceiling)) {
-            if (named.size > 0 && !named.has(key)) continue;
+            if (!isUnfamiliar(key, this.labor)) continue;
             this.write(room, 'first of its kind', `${name} is new to the crew`, unfamiliar, { by: 'share', share: unfamiliar.value.share, minutes: minutesOf(key), ofWhat: `the work on ${name}` });
         }
     }

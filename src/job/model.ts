@@ -9,6 +9,7 @@ import type { Joists } from './joists.ts';
 import type { Rates } from './rates.ts';
 import type { NotComputed } from './not-computed.ts';
 import type { JobSettings } from './settings.ts';
+import type { PutUpSaid } from './put-up.ts';
 import type { Survey } from './survey.ts';
 import type { Seasons } from './seasons.ts';
 /**
@@ -233,6 +234,8 @@ export interface Room {
     readonly fixtures: readonly Fixture[];
     /** How level the ceiling is; undefined: nobody surveyed it, and nothing is said of it. */
     readonly survey?: Survey;
+    /** How it is put up, where that is said. */
+    readonly putUp?: PutUpSaid;
     readonly measuredBoards: readonly MeasuredBoard[];
     /** Names of pieces that were spoiled after they were cut, without the room: `bottom-2`. One that was spoiled twice is here twice. */
     readonly spoiled: readonly Given<string>[];

@@ -18,13 +18,14 @@ const NAILS_A_SPACER_END = 2;
 
 /** Screws, nails, biscuits, glue, filler and caulk, each with the rule it is counted by. What the job does not say how to fasten is not counted. */
 export function consumablesOf(pieces: readonly Piece[], joints: readonly Joint[], setting: Setting): Consumable[] {
-    const nails = nailsOf(pieces, setting);
     // cleats are hidden
-    const holes = nails.reduce((sum, { part, nails: { count } }) => sum + (part === 'cleat' ? 0 : count), 0);
-    return [
-        ...biscuits(joints), ...blockingScrews(pieces, setting), ...pocketScrews(pieces, setting),
-        ...nails.map(({ nails }) => nails), ...wetGoods(pieces, joints, setting, holes),
-    ];
+    const holes = nailsOf(pieces, setting).reduce((sum, { part, nails: { count } }) => sum + (part === 'cleat' ? 0 : count), 0);
+    return [...fastenersOf(pieces, joints, setting), ...wetGoods(pieces, joints, setting, holes)];
+}
+
+/** Biscuits of these joints, screws and nails of these pieces. */
+export function fastenersOf(pieces: readonly Piece[], joints: readonly Joint[], setting: Setting): Consumable[] {
+    return [...biscuits(joints), ...blockingScrews(pieces, setting), ...pocketScrews(pieces, setting), ...nailsOf(pieces, setting).map(({ nails }) => nails)];
 }
 
 function biscuits(joints: readonly Joint[]): Consumable[] {

@@ -163,3 +163,31 @@ describe('seasons', () => {
         expect((await cofferwright(folderWith(house), ['seasons'])).out).toContain('Nothing is said of its seasons');
     });
 });
+
+describe('put-up', () => {
+    test('the steps, what does not go straight up, the first bay and what is measured there, how it is done: 0', async () => {
+        const jointed = box.replace('bottom { stock pine-1x6 }', 'bottom { stock pine-1x6; biscuits 2 x #10 }'), three = den.replace('coffers-east   2', 'coffers-east   3');
+        const { code, out } = await cofferwright(folderWith({ ...house, 'box.coffer': jointed, 'den.coffer': three }), ['put-up']);
+        expect(out).toMatch(/^PUTTING IT UP {2}Plum Street 4\n/);
+        expect(out).toMatch(/ 1 +blocking, line 1 +1 piece +2/);
+        expect(out).toContain('not timed: its labor says no times');
+        expect(out).toMatch(/bottom-A-1 +up 7\/16" to the west, then pushed onto the biscuits/);
+        expect(out).toMatch(/bottom-A-2 +a closing piece: biscuits stand out at both ends/);
+        expect(out).toMatch(/edge of the coffer +north side +\d/);
+        expect(out.replace(/\s+/g, ' ')).toMatch(/the centers of lines 1 and 2 are .* apart, those of A and B .*, and from crossing to crossing both diagonals measure/);
+        expect(out).not.toMatch(/\bis safe\b/);
+        expect(code).toBe(0);
+    });
+    test('JSON as its schema says, with every piece once; CSV with a row for each; a page', async () => {
+        const cwd = folderWith(house), { out } = await cofferwright(cwd, ['put-up', '--format', 'json']), valid = strictSchema('put-up');
+        const told = JSON.parse(out) as { rooms: { steps: { pieces: { id: string; way: string }[] }[]; stuck: string[] }[] };
+        expect(valid(told), JSON.stringify(valid.errors)).toBe(true);
+        const ids = told.rooms[0]!.steps.flatMap(({ pieces }) => pieces.map(({ id }) => id));
+        const list = JSON.parse((await cofferwright(cwd, ['cut-list', '--format', 'json'])).out) as { pieces: { id: string }[] };
+        expect([...ids].sort()).toEqual(list.pieces.map(({ id }) => id).sort());
+        expect(told.rooms[0]!.stuck).toEqual([]);
+        expect((await cofferwright(cwd, ['put-up', '--format', 'csv'])).out.trim().split('\r\n').length - 1).toBe(ids.length);
+        expect((await cofferwright(cwd, ['print', '--page', 'put-up', '--out', 'pages'])).code).toBe(0);
+        expect(readFileSync(join(cwd, 'pages', 'put-up-den.html'), 'utf8')).toContain('first bay, dry, coffer');
+    });
+});

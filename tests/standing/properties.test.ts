@@ -18,6 +18,8 @@ import type { HousePlan } from '../../src/report/house.ts';
 import type { Paint } from '../../src/report/look.ts';
 import { holdingContent } from '../../src/report/joists/content.ts';
 import { joistsLeaf } from '../../src/report/joists/leaf.ts';
+import { putUpContent } from '../../src/report/put-up/content.ts';
+import { putUpLeaf } from '../../src/report/put-up/leaf.ts';
 import { seasonsContent } from '../../src/report/seasons/content.ts';
 import { seasonsLeaf } from '../../src/report/seasons/leaf.ts';
 import { surveyContent } from '../../src/report/survey/content.ts';
@@ -81,6 +83,7 @@ const MADE: Readonly<Record<string, (room: RoomOnPage) => unknown>> = {
     'trades': ({ ceiling, takeOff }) => tradesContent(ceiling, takeOff).map(({ fixture: _, ...task }) => task),
     'seasons': ({ ceiling, takeOff, standing, layout: { room } }) => seasonsLeaf({ job: room.job, rooms: [{ room, takeOff, standing }], alternates: [] }, () => seasonsContent(ceiling, takeOff)).sections,
     'change': room => changeOf(room),
+    'put-up': ({ ceiling, takeOff, standing, layout: { room } }) => putUpLeaf({ job: room.job, rooms: [{ room, takeOff, standing }], alternates: [] }, () => putUpContent(ceiling, takeOff)).sections,
     'bid': room => bidContent(housePrice(room)),
     'invoice': room => {
         const invoice = invoiceOf(housePrice(room).house, { number: '3', final: false });

@@ -7,6 +7,10 @@ import { joistsLeaf } from '../../report/joists/leaf.ts';
 import { humanLeaves, type Leaf } from '../../report/leaf.ts';
 import type { House, RoomPieces } from '../../report/house.ts';
 import type { Files } from '../../report/look.ts';
+import { putUpContent, type RoomPutUp } from '../../report/put-up/content.ts';
+import { csvPutUp } from '../../report/put-up/csv.ts';
+import { jsonPutUp } from '../../report/put-up/json.ts';
+import { putUpLeaf } from '../../report/put-up/leaf.ts';
 import { seasonsContent, type RoomSeasons } from '../../report/seasons/content.ts';
 import { csvSeasons } from '../../report/seasons/csv.ts';
 import { jsonSeasons } from '../../report/seasons/json.ts';
@@ -42,6 +46,8 @@ const TRADES: Report<readonly TradeTask[]> = { lacks: 'nobody knows what is in i
 const SEASONS: Report<RoomSeasons> = { lacks: 'nobody knows how it moves', contentOf: seasonsContent, leaf: seasonsLeaf, json: jsonSeasons, csv: csvSeasons };
 const SURVEY: Report<RoomSurvey> = { lacks: 'nothing is known of what its ceiling leaves of it', contentOf: surveyContent, leaf: surveyLeaf, json: jsonSurvey, csv: csvSurvey };
 
+const PUT_UP: Report<RoomPutUp> = { lacks: 'nobody knows how it goes up', contentOf: putUpContent, leaf: putUpLeaf, json: jsonPutUp, csv: csvPutUp };
+
 /** What holds each beam: joists, screws, thread in wood, and what hangs there. */
 export function joists(options: ListOptions, world: World): Promise<ExitCode> {
     return told(JOISTS, options, world);
@@ -60,6 +66,11 @@ export function seasons(options: ListOptions, world: World): Promise<ExitCode> {
 /** What the surveyed ceiling leaves of each side: gap, trim, scribe, blocking, shims. */
 export function survey(options: ListOptions, world: World): Promise<ExitCode> {
     return told(SURVEY, options, world);
+}
+
+/** What goes up when, and how. */
+export function putUp(options: ListOptions, world: World): Promise<ExitCode> {
+    return told(PUT_UP, options, world);
 }
 
 async function told<Content>({ lacks, contentOf, leaf, json, csv }: Report<Content>, options: ListOptions, world: World): Promise<ExitCode> {

@@ -20,6 +20,7 @@ import type { Found } from './values.ts';
 import { readSeasons } from './seasons.ts';
 import { keyOfDeclaration } from './stock.ts';
 import { readTrim } from './parts.ts';
+import { readPutUp } from './put-up.ts';
 import { readSurvey } from './survey.ts';
 import { checkWalls, readDiagonals, readWalls } from './walls.ts';
 
@@ -48,13 +49,13 @@ export function readRoom(declaration: ast.Room, { job: ofHouse, rates }: Pick<Ro
     const placed = (thing: ast.Fixture): boolean => fixtures.get(thing)?.atWall !== undefined;
     const hasJoists = ceiling.joists?.first !== undefined && ceiling.joists.width !== undefined;
     const unknown = notComputedOf(declaration, { room, measured, placed, hasJoists }, reader, raise);
-    const trim = room.inner('trim'), seasons = readSeasons(room, job.show.value), survey = readSurvey(room, declaration);
+    const trim = room.inner('trim'), seasons = readSeasons(room, job.show.value), survey = readSurvey(room, declaration), putUp = readPutUp(room, declaration);
     const grid = readGrid(room, { fixtures, walls, own: perimetersOf(room, reader) }, declaration, raise);
     if (grid) checkWalls(declaration, walls, raise);
     const wallSplices = wallSplicesOf(room, reader);
     return {
         name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title }, at: sourceOfProperty(declaration, 'name'), key, job, rates,
-        walls, ...ceiling, grid: grid ?? undefined, ...trim && { trim: readTrim(trim, declaration) }, ...survey && { survey }, boards: room.word('boards'),
+        walls, ...ceiling, grid: grid ?? undefined, ...trim && { trim: readTrim(trim, declaration) }, ...survey && { survey }, ...putUp && { putUp }, boards: room.word('boards'),
         ...seasons && { seasons },
         lines: things.filter(thing => thing.kind === 'line').map(thing => lineOf(thing, room, reader)),
         ...wallSplices && { wallSplices },

@@ -1,6 +1,7 @@
 import type { AstNode, LangiumDocuments } from 'langium';
 import { lineName } from '../../../job/line-names.ts';
 import type { Direction } from '../../../job/model.ts';
+import { PLURAL } from '../../../job/part.ts';
 import { CURRENCIES } from '../../../data/currencies.ts';
 import * as ast from '../../generated/ast.ts';
 import { factsOf } from '../../types/facts.ts';
@@ -49,6 +50,11 @@ export function plainNames(
         }
         case 'walls': {
             return words([...new Set([...wallsOf(from), 'north', 'east', 'south', 'west'])]);
+        }
+        case 'what goes up': {
+            const known = names();
+            const walls = wallsOf(from).map(wall => `wall-${wall}`), lines = known?.lines.map(({ name }) => `line-${name}`) ?? [];
+            return words([...Object.values(PLURAL), ...lines, ...walls, ...known?.pieces ?? []]);
         }
         case 'pieces': return words(names()?.pieces ?? []);
         case 'currencies': return Object.entries(CURRENCIES).map(([code, { name }]) => ({ label: `"${code}"`, kind: PICTURE.constant, detail: name, written: `${name}, ${code} in ISO 4217.` }));

@@ -1,0 +1,82 @@
+import type { Point } from '../plane/point.ts';
+import type { Given, Source } from '../provenance/source.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+import type { Piece } from '../takeoff/model.ts';
+
+/**
+ * How a ceiling is put up: what has to be there before what, the steps in their order, and the way on which every piece gets to its
+ * place. x runs east, y south, z down from the ceiling; ticks.
+ */
+
+/**
+ * Why one piece has to be there before another.
+ *
+ * - `carries`: the other is fastened to it.
+ * - `in-the-way`: the other, once it is up, hangs under it, and it would not get past.
+ * - `runs-through`: the other butts against its edge.
+ * - `ends-at`: the other ends at its face, and is fitted to it.
+ * - `last`: the other goes up last where nothing else is said: a band, behind which what is cut too long has room.
+ * - `said`: the text wants it so.
+ */
+export type Reason = 'carries' | 'in-the-way' | 'runs-through' | 'ends-at' | 'last' | 'said';
+
+/**
+ * `first` has to be there before `then`: pieces by their names in the cut list. Of what the text says of many pieces one of the two is no piece but
+ * stands for all of them: `order 0 before`, which is there when they are.
+ */
+export interface Before { readonly first: string; readonly then: string; readonly why: Reason; readonly at?: Source }
+
+/**
+ * The way a piece takes to its place. It is lifted straight up, `aside` from its place (ticks on the plan; nothing: right under it), and then pushed there.
+ * `over`: not past the biscuits that stand out at its ends but over them, by what `closing` says.
+ */
+export interface Path { readonly aside: Point; readonly over: boolean }
+
+/** A piece that is put up, and how. Null: there is no way to its place that was found. */
+export interface Placing {
+    readonly piece: Piece; readonly path: Path | null;
+    /** What stands in the way of a straight lift, by name. */
+    readonly blockedBy: readonly string[];
+}
+
+/** What is done in one go, at one place. */
+export interface Step {
+    /** From 1. */
+    readonly number: number;
+    readonly kind: StepKind;
+    /** What the step is about: a line, a coffer, a wall; by its name. */
+    readonly of: Spot;
+    readonly placings: readonly Placing[];
+    /** The middle of its pieces on the plan. */
+    readonly at: Point;
+    /** The day before which it is not begun, as the text says; null where it says nothing. */
+    readonly notBefore: number | null;
+}
+export type StepKind = 'panel' | 'blocking' | 'spacers' | 'first-bay' | 'sides' | 'bottoms' | 'moldings' | 'band' | 'trim';
+export interface Spot { readonly kind: 'line' | 'coffer' | 'wall'; readonly name: string }
+
+/** Pieces each of which has to be there before the next, and the last before the first: none of them can be put up. */
+export type Cycle = readonly Before[];
+
+export interface PutUp {
+    readonly steps: readonly Step[];
+    readonly before: readonly Before[];
+    /** Where there is one, nothing that follows from its pieces is in the steps. */
+    readonly cycle: Cycle | null;
+    /** Names of pieces that no step puts up: those of the cycle, and what has to wait for them. */
+    readonly stuck: readonly string[];
+    /** Names in what is said of the order that nothing in the room has. */
+    readonly unknown: readonly Given<string>[];
+    /** The coffer that is tried first, dry; null where there is none. */
+    readonly firstBay: FirstBay | null;
+    /** How far the ladder is moved, from the middle of a step to that of the next, and how often. */
+    readonly moves: { readonly count: number; readonly distance: Ticks };
+}
+
+/** The coffer that is built dry before anything else is cut, and measured. */
+export interface FirstBay {
+    readonly coffer: number;
+    /** Pieces that are cut for it; everything but these and the blocking waits. */
+    readonly pieces: readonly string[];
+    readonly at?: Source;
+}

@@ -1,0 +1,51 @@
+import type { Ceiling } from '../ceiling/model.ts';
+import { kept, MOST_ROOMS } from '../plain/kept.ts';
+import { distance } from '../plane/point.ts';
+import { takeOffOf } from '../takeoff/take-off.ts';
+import { beforesOf } from './before.ts';
+import { biscuited } from './biscuit-reach.ts';
+import { firstBayOf } from './first-bay.ts';
+import { cycleIn, ofPieces } from './graph.ts';
+import type { Before, FirstBay, PutUp, Step } from './model.ts';
+import { Nearby } from './nearby.ts';
+import { pathOf } from './path.ts';
+import { namesOf, saidBefore, saidDays, unknownNames } from './said.ts';
+import { scheduled, type Scheduled } from './schedule.ts';
+import { stoodOf, wallsOf, type Stood } from './stood.ts';
+
+/** The same, kept as long as the ceiling is the same. */
+export const putUpOf: (ceiling: Ceiling) => PutUp = kept(putUp, MOST_ROOMS);
+
+/** How a ceiling is put up: see model.ts. Every piece is put up in the order of the steps, and its way tried among all that is up before it. */
+export function putUp(ceiling: Ceiling): PutUp {
+    const takeOff = takeOffOf(ceiling), all = stoodOf(ceiling, takeOff), nearby = new Nearby(all), firstBay = firstBayOf(ceiling, takeOff);
+    const names = namesOf(takeOff.pieces), said = saidBefore(ceiling, names);
+    const days = saidDays(ceiling, names);
+    const { before, batches, stuck } = inOrder(all, [...beforesOf(all, nearby, takeOff, ceiling), ...said], firstBay);
+    const joints = biscuited(takeOff), walls = wallsOf(ceiling), up = new Map<string, Stood>();
+    const steps = batches.map(({ group: { kind, of }, pieces, at }, i): Step => ({
+        number: i + 1, kind, of, at,
+        notBefore: pieces.reduce((latest: number | null, { piece }) => Math.max(latest ?? 0, days.get(piece.id) ?? 0) || null, null),
+        placings: pieces.map(one => {
+            const placing = pathOf(one, joints.get(one.piece.id) ?? [], { nearby, up, walls });
+            up.set(one.piece.id, one);
+            return placing;
+        }),
+    }));
+    const moved = steps.slice(1).map((step, i) => distance(steps[i]!.at, step.at)).filter(far => far > 0);
+    const cycle = cycleIn(stuck, before), ids = new Set(all.map(({ piece }) => piece.id)), isPiece = (id: string): boolean => ids.has(id);
+    return {
+        steps, before, stuck: stuck.filter(isPiece), firstBay, cycle: cycle && ofPieces(cycle, isPiece), unknown: unknownNames(ceiling, names),
+        moves: { count: moved.length, distance: Math.round(moved.reduce((sum, far) => sum + far, 0)) },
+    };
+}
+
+/**
+ * What goes up last by custom alone goes up earlier where something else needs it to: a band before the trim that ends at it, where that has to be there before
+ * bottoms that hang under it.
+ */
+function inOrder(all: readonly Stood[], before: readonly Before[], firstBay: FirstBay | null): Scheduled & { readonly before: readonly Before[] } {
+    const found = scheduled(all, before, firstBay), stuck = new Set(found.stuck);
+    const needed = before.filter(({ why, first, then }) => why !== 'last' || !stuck.has(first) || !stuck.has(then));
+    return needed.length === before.length ? { ...found, before } : { ...scheduled(all, needed, firstBay), before: needed };
+}

@@ -1,0 +1,60 @@
+import type { OrderSaid } from '../job/put-up.ts';
+import { PLURAL, PARTS } from '../job/part.ts';
+import type { Ceiling } from '../ceiling/model.ts';
+import type { Given } from '../provenance/source.ts';
+import { grouped } from '../plain/groups.ts';
+import { nameInRoom } from '../takeoff/ids.ts';
+import type { Piece } from '../takeoff/model.ts';
+import type { Before } from './model.ts';
+
+export type Names = ReadonlyMap<string, readonly Piece[]>;
+
+/** Pieces by every name that an order may call them by: their part, their line or wall, their own. */
+export function namesOf(pieces: readonly Piece[]): Names {
+    const names = new Map<string, readonly Piece[]>();
+    for (const part of PARTS) {
+        const own = pieces.filter(piece => piece.part === part);
+        if (own.length > 0) for (const name of new Set([part, PLURAL[part]])) names.set(name, own);
+    }
+    for (const [line, own] of grouped(pieces.filter(piece => piece.line !== null), ({ line }) => line!)) names.set(`line-${line}`, own);
+    const atWalls = pieces.filter(({ line, part, on }) => line === null && on !== null && part !== 'trim');
+    for (const [wall, own] of grouped(atWalls, ({ on }) => on!)) names.set(`wall-${wall}`, own);
+    for (const piece of pieces) names.set(nameInRoom(piece), [piece]);
+    return names;
+}
+
+/** Names in what is said of the order that nothing in the room has. */
+export function unknownNames({ room: { putUp } }: Ceiling, names: Names): Given<string>[] {
+    const said = (putUp?.orders ?? []).flatMap(({ what, before, after }) => [...what, ...before ? [before] : [], ...after ? [after] : []]);
+    return said.filter(({ value }) => !names.has(value));
+}
+
+/** Days before which pieces are not put up, by their names in the cut list: the latest that is said of each. */
+export function saidDays({ room: { putUp } }: Ceiling, names: Names): ReadonlyMap<string, number> {
+    const days = new Map<string, number>();
+    for (const { what, day } of putUp?.orders ?? []) {
+        if (!day) continue;
+        for (const { id } of what.flatMap(({ value }) => names.get(value) ?? [])) days.set(id, Math.max(day.value, days.get(id) ?? 0));
+    }
+    return days;
+}
+
+/**
+ * What the text wants before what. Between two things of many pieces stands a knot that is no piece, so that they are not paired each with each: it
+ * is there when the first thing is, and the second waits for it. What both things have in common is left out.
+ */
+export function saidBefore({ room: { putUp } }: Ceiling, names: Names): Before[] {
+    return (putUp?.orders ?? []).flatMap((order, i) => [
+        ...order.before ? knotted(order, names, [order.what.map(({ value }) => value), [order.before.value]], `order ${i} before`) : [],
+        ...order.after ? knotted(order, names, [[order.after.value], order.what.map(({ value }) => value)], `order ${i} after`) : [],
+    ]);
+}
+
+function knotted({ at }: OrderSaid, names: Names, [first, then]: readonly [readonly string[], readonly string[]], knot: string): Before[] {
+    const pieces = (of: readonly string[]): Set<Piece> => new Set(of.flatMap(name => names.get(name) ?? []));
+    const firsts = pieces(first), thens = pieces(then);
+    const early = [...firsts].filter(piece => !thens.has(piece)), late = [...thens].filter(piece => !firsts.has(piece));
+    if (early.length === 0 || late.length === 0) return [];
+    const edge = (before: string, after: string): Before => ({ first: before, then: after, why: 'said', at });
+    return [...early.map(({ id }) => edge(id, knot)), ...late.map(({ id }) => edge(knot, id))];
+}

@@ -1,0 +1,70 @@
+import type { Ceiling } from '../ceiling/model.ts';
+import { blockOf, separation, type Block } from '../dryfit/block.ts';
+import { bodyOf, roomBodies } from '../dryfit/body.ts';
+import { NEAR, push } from '../dryfit/meetings.ts';
+import { planOf } from '../dryfit/places.ts';
+import { assembled } from '../dryfit/solids.ts';
+import { hull } from '../plane/hull.ts';
+import type { Point } from '../plane/point.ts';
+import type { Piece, TakeOff } from '../takeoff/model.ts';
+
+/** A piece of the dry fit where it stands in the end. */
+export interface Stood {
+    readonly piece: Piece;
+    readonly blocks: readonly Block[];
+    /** The box round them on the plan. */
+    readonly box: Box;
+    readonly top: number; readonly foot: number;
+    /** Ticks that it may be in others by plan. */
+    readonly push: number;
+    /** The way it runs, one tick long. */
+    readonly way: Point;
+    readonly middle: Point;
+}
+export interface Box { readonly west: number; readonly east: number; readonly north: number; readonly south: number }
+
+/** Every piece of the list that has a place, in the order of the list. */
+export function stoodOf(ceiling: Ceiling, takeOff: TakeOff): Stood[] {
+    const plan = planOf(ceiling, takeOff), places = new Map(plan.places.map(place => [place.id, place]));
+    return assembled(plan, takeOff.pieces).flatMap(({ piece, prisms }): Stood[] => {
+        const place = places.get(piece.id)!, body = bodyOf(piece, place, prisms), { blocks } = body;
+        if (blocks.length === 0) return [];
+        const { x, y } = place.seat.way, long = Math.hypot(x, y), box = boxOf(blocks);
+        return [{
+            piece, blocks, box, top: Math.min(...blocks.map(({ top }) => top)), foot: Math.max(...blocks.map(({ foot }) => foot)),
+            push: push(body), way: { x: x / long, y: y / long }, middle: { x: (box.west + box.east) / 2, y: (box.north + box.south) / 2 },
+        }];
+    });
+}
+
+/** The walls of the room: a piece that is pushed to its place must not come from behind them. */
+export function wallsOf(ceiling: Ceiling): readonly Block[] {
+    return roomBodies(ceiling).slice(1).flatMap(({ blocks }) => blocks);
+}
+
+function boxOf(blocks: readonly Block[]): Box {
+    return {
+        west: Math.min(...blocks.map(({ west }) => west)), east: Math.max(...blocks.map(({ east }) => east)),
+        north: Math.min(...blocks.map(({ north }) => north)), south: Math.max(...blocks.map(({ south }) => south)),
+    };
+}
+
+/** Deeper than any ceiling hangs: from there pieces are lifted. */
+const FAR_BELOW = 2 ** 30;
+
+/** All that a piece passes through where it is lifted straight up, `aside` from its place. */
+export function lifted({ blocks }: Pick<Stood, 'blocks'>, { x, y }: Point): Block[] {
+    return blocks.map(({ prism: { outline, top } }) =>
+        blockOf({ outline: outline.map(([px, py]) => [Math.round(px + x), Math.round(py + y)]), top, foot: FAR_BELOW }));
+}
+
+/** And all that it passes through where it is pushed from there to its place. */
+export function pushed({ blocks }: Pick<Stood, 'blocks'>, { x, y }: Point): Block[] {
+    return blocks.map(({ prism: { outline, top, foot } }) =>
+        blockOf({ outline: hull([...outline, ...outline.map(([px, py]) => [Math.round(px + x), Math.round(py + y)] as const)]), top, foot }));
+}
+
+/** Whether two are in each other by more than is planned. `allowed`: ticks. */
+export function clash(some: readonly Block[], others: readonly Block[], allowed: number): boolean {
+    return some.some(one => others.some(other => separation(one, other) < -(allowed + NEAR)));
+}

@@ -1,0 +1,66 @@
+import type { Ceiling } from '../../ceiling/model.ts';
+import { calendarOf, type Shift } from '../../putup/calendar.ts';
+import { hoursOf, type Hours } from '../../putup/hours.ts';
+import { measuresOf, type Measure } from '../../putup/measures.ts';
+import type { PutUp, Step } from '../../putup/model.ts';
+import { peopleFor } from '../../putup/people.ts';
+import { putUpOf } from '../../putup/put-up.ts';
+import { fastenersOf } from '../../takeoff/consumables.ts';
+import type { Consumable, Joint, TakeOff } from '../../takeoff/model.ts';
+import { settingOf } from '../../takeoff/setting.ts';
+import type { Rational } from '../../quantity/rational.ts';
+
+/** How a room's ceiling is put up, as it is told. */
+export interface RoomPutUp {
+    readonly putUp: PutUp;
+    readonly steps: readonly StepTold[];
+    /** Empty where there is no first bay. */
+    readonly measures: readonly Measure[];
+    /** Undefined where nothing of it is timed. */
+    readonly hours: Hours | undefined;
+    /** Lines that make the outermost rectangle, and its diagonal: what the layout on the ceiling is squared by. Null where lines run askew, or none cross. */
+    readonly control: Control | null;
+}
+export interface StepTold {
+    readonly step: Step;
+    /** Joints that are closed in it: their other pieces are up by then. */
+    readonly joints: readonly Joint[];
+    readonly fasteners: readonly Consumable[];
+    readonly people: 1 | 2;
+    /** Minutes of one person. */
+    readonly minutes: Rational | undefined;
+    readonly shift: Shift | undefined;
+}
+export interface Control {
+    readonly lines: readonly [west: string, east: string, north: string, south: string];
+    readonly across: number; readonly down: number; readonly diagonal: number;
+}
+
+export function putUpContent(ceiling: Ceiling, takeOff: TakeOff): RoomPutUp {
+    const putUp = putUpOf(ceiling), hours = hoursOf({ ceiling, takeOff }, putUp);
+    const days = hours && calendarOf(putUp, hours, ceiling.room.putUp?.crews.value ?? 1);
+    const setting = settingOf(ceiling);
+    const stepOf = new Map(putUp.steps.flatMap(({ number, placings }) => placings.map(({ piece }) => [piece.id, number] as const)));
+    const closed = (joint: Joint): number => Math.max(...joint.pieces.map(id => stepOf.get(id) ?? Infinity));
+    return {
+        putUp, hours, measures: putUp.firstBay ? measuresOf(putUp.firstBay, ceiling) : [], control: controlOf(ceiling),
+        steps: putUp.steps.map((step): StepTold => {
+            const pieces = step.placings.map(({ piece }) => piece), joints = takeOff.joints.filter(joint => closed(joint) === step.number);
+            return {
+                step, joints, fasteners: fastenersOf(pieces, joints, setting),
+                people: peopleFor(pieces), minutes: hours?.steps.get(step.number), shift: days?.get(step.number),
+            };
+        }),
+    };
+}
+
+/** The centers of the outermost lines both ways. */
+function controlOf({ lines, square }: Ceiling): Control | null {
+    const upright = lines.filter(({ runs }) => runs === 'north-south'), level = lines.filter(({ runs }) => runs === 'east-west');
+    const [west, east, north, south] = [upright[0], upright.at(-1), level[0], level.at(-1)];
+    if (!square || !west || !east || !north || !south || west === east || north === south) return null;
+    if (lines.some(({ heading: { x, y } }) => x !== 0 && y !== 0)) return null;
+    const middle = ({ low, high }: { low: number; high: number }): number => (low + high) / 2;
+    const across = middle(east) - middle(west), down = middle(south) - middle(north);
+    return { lines: [west.name, east.name, north.name, south.name], across, down, diagonal: Math.hypot(across, down) };
+}

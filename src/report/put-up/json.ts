@@ -1,0 +1,52 @@
+import type { Placing } from '../../putup/model.ts';
+import type { Rational } from '../../quantity/rational.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
+import { printJson } from '../../text/json.ts';
+import type { JsonText } from '../../text/fit.ts';
+import { lengthJson, type LengthJson } from '../amounts-json.ts';
+import { roomHead } from '../house-json.ts';
+import type { House, RoomPieces } from '../house.ts';
+import type { Files } from '../look.ts';
+import { standingJson } from '../standing-json.ts';
+import { standingOfRooms } from '../standing.ts';
+import type { RoomPutUp } from './content.ts';
+import type { PlacingJson, PutUpJson, PutUpRoomJson } from './shape.ts';
+
+export function jsonPutUp(houses: readonly House[], putUpOf: (room: RoomPieces) => RoomPutUp | undefined, files: Files): JsonText {
+    return printJson<PutUpJson>({
+        version: 1, kind: 'cofferwright.put-up', standing: standingJson(standingOfRooms(houses.flatMap(({ rooms }) => rooms))),
+        rooms: houses.flatMap(({ job, rooms }) => rooms.map((room): PutUpRoomJson => {
+            const told = putUpOf(room), putUp = told?.putUp, length = (ticks: Ticks): LengthJson => lengthJson(ticks, ticks, job.show.value);
+            return {
+                ...roomHead(room, room.takeOff !== undefined, job, files),
+                steps: told?.steps.map(({ step: { number, kind, of, placings }, people, minutes, shift, fasteners, joints }) => ({
+                    number, kind, of, people, minutes: minutes ? tenths(minutes) : null,
+                    days: shift ? { first: shift.first, last: shift.last } : null, crew: shift?.crew ?? null,
+                    pieces: placings.map(placing => placingJson(placing, length)), fasteners: fasteners.map(({ what, count }) => ({ what, count })),
+                    joints: joints.map(({ kind: joint, at, pieces }) => ({ kind: joint, at, pieces })),
+                })) ?? [],
+                firstBay: putUp?.firstBay ? {
+                    coffer: putUp.firstBay.coffer, pieces: putUp.firstBay.pieces,
+                    measures: told!.measures.map(({ kind, of, wanted, goesTo: { words, stock } }) =>
+                        ({ kind, of, wanted: length(wanted), goesTo: { words, stock: stock ?? null } })),
+                } : null,
+                cycle: putUp?.cycle?.map(({ first }) => first) ?? [], stuck: putUp?.stuck ?? [],
+                before: putUp?.before.map(({ first, then, why }) => ({ first, then, why })) ?? [],
+                layoutMinutes: told?.hours ? tenths(told.hours.layout) : null, finishMinutes: told?.hours ? tenths(told.hours.finish) : null,
+                ladder: { moves: putUp?.moves.count ?? 0, distance: length(putUp?.moves.distance ?? 0) },
+            };
+        })),
+    });
+}
+
+function placingJson({ piece: { id }, path, blockedBy }: Placing, length: (ticks: Ticks) => LengthJson): PlacingJson {
+    const isAside = path !== null && (path.aside.x !== 0 || path.aside.y !== 0);
+    return {
+        id, way: !path ? 'none' : path.over ? 'over' : isAside ? 'beside' : 'up',
+        east: isAside ? length(Math.round(path.aside.x)) : null, south: isAside ? length(Math.round(path.aside.y)) : null, blockedBy,
+    };
+}
+
+function tenths(minutes: Rational): number {
+    return Math.round(minutes.valueOf() * 10) / 10;
+}

@@ -1,0 +1,93 @@
+import type { Ceiling } from '../../ceiling/model.ts';
+import { tapeOf } from '../../job/tape.ts';
+import type { JobSettings } from '../../job/model.ts';
+import { layoutOf } from '../../pipeline/inspect.ts';
+import type { Measure } from '../../putup/measures.ts';
+import type { Cycle } from '../../putup/model.ts';
+import { counted, listed } from '../../plain/words.ts';
+import { printMark, printRun, type Tape } from '../../quantity/print-length.ts';
+import { Rational } from '../../quantity/rational.ts';
+import { cautionsFor } from '../cautions.ts';
+import { hoursText } from '../estimate/words.ts';
+import { titleOf, type House, type RoomPieces } from '../house.ts';
+import type { Leaf, LeafSection } from '../leaf.ts';
+import type { RoomPutUp, StepTold } from './content.ts';
+import { howOf, type How } from './how.ts';
+import { piecesWords, stepWords, waysIn, whyWords } from './words.ts';
+
+/** In which order a house's ceilings are put up, room by room. */
+export function putUpLeaf(house: House, putUpOf: (room: RoomPieces) => RoomPutUp | undefined): Leaf {
+    const { job } = house, rooms = house.rooms.map(room => ({ room, told: putUpOf(room) })), known = rooms.some(({ told }) => told);
+    return {
+        title: 'PUTTING IT UP', of: titleOf(job), house,
+        sections: rooms.flatMap(({ room, told }) => told ? sectionsOf(room, told, layoutOf(room.room).ceiling!, job) : [{ heading: `room ${room.room.name}`, words: ['It cannot be laid out.'] }]),
+        notes: known ? [
+            'Every piece of the cut list was put up in this order on the solids of the dry fit: lifted straight up, or beside its place and then pushed there, past all that is up by then, the biscuits that stand out and the walls. That is what was looked at: not ladders, tools, hands, pipes or furniture.',
+            'Hours are those of the job\'s rates, which hold for making a piece and putting it up. How each step is done is common practice, no source.',
+        ] : [],
+        cautions: known ? [...cautionsFor(house.rooms.flatMap(({ takeOff }) => takeOff?.pieces ?? [])), 'What holds the beams to the house is for local codes and licensed people to say.'] : [],
+    };
+}
+
+function sectionsOf({ room }: RoomPieces, told: RoomPutUp, ceiling: Ceiling, job: JobSettings): LeafSection[] {
+    const { putUp, steps, measures, hours, control } = told, tape = tapeOf(job);
+    const all = hours && [hours.layout, ...hours.steps.values(), hours.finish].reduce((sum, each) => sum.add(each), new Rational(0));
+    const lastDay = Math.max(0, ...steps.map(({ shift }) => shift?.last ?? 0)), hasCrews = steps.some(({ shift }) => shift && shift.crew > 1);
+    return [
+        {
+            heading: `room ${room.name}`,
+            words: [
+                `${counted(steps.length, 'step')}${all ? `, ${hoursText(all)} of one person with setting out, filling and sanding` : ', not timed: its labor says no times'}${lastDay ? `, ${counted(lastDay, 'day')}` : ''}; the ladder is moved ${counted(putUp.moves.count, 'time')}, ${printRun(putUp.moves.distance, job.show.value)} in all.`,
+                ...putUp.cycle ? [cycleWords(putUp.cycle, putUp.stuck.length)] : [],
+            ],
+            table: {
+                head: ['step', 'day', ...hasCrews ? ['crew'] : [], 'what', 'pieces', 'people', 'hours', 'with'], rows: steps.map(step => rowOf(step, hasCrews)),
+                figures: hasCrews ? [0, 1, 2, 5, 6] : [0, 1, 4, 5],
+            },
+        },
+        ...waysSection(room.name, steps, tape),
+        ...putUp.firstBay ? [{
+            heading: `first bay: coffer ${putUp.firstBay.coffer} of room ${room.name}`,
+            words: [`Cut for it are ${listed(putUp.firstBay.pieces.map(id => id.slice(id.indexOf('.') + 1)))}. What measures otherwise goes back into the text before the rest is cut.`],
+            table: { head: ['measure', 'of', 'should be', 'goes back to'], rows: measures.map(measure => measureRow(measure, tape)), figures: [2] },
+        }] : [],
+        { heading: `how it is done, room ${room.name}`, words: howOf(steps, control, ceiling, tape).map(howWords) },
+    ];
+}
+
+const HOW: Readonly<Record<How['kind'], string>> = {
+    layout: 'Setting out', blocking: 'Blocking', spacers: 'Spacers', 'first-bay': 'First bay', sides: 'Sides and cleats', bottoms: 'Bottoms', moldings: 'Moldings', band: 'Band', trim: 'Ceiling trim', panel: 'Panel', glue: 'Glue',
+};
+function howWords({ kind, words }: How): string {
+    return `${HOW[kind]}. ${words}`;
+}
+
+function rowOf({ step, fasteners, people, minutes, shift }: StepTold, hasCrews: boolean): string[] {
+    const { first, last, crew } = shift ?? {};
+    return [
+        String(step.number), first === undefined ? '' : first === last ? String(first) : `${first} to ${last}`, ...hasCrews ? [String(crew ?? '')] : [], stepWords(step), piecesWords(step.placings), String(people), minutes ? hoursText(minutes) : '',
+        fasteners.map(({ count, what }) => `${count} ${what}`).join('; '),
+    ];
+}
+
+/** What is not lifted straight up; all else is. */
+function waysSection(room: string, steps: readonly StepTold[], tape: Tape): LeafSection[] {
+    const rows = steps.flatMap(({ step: { number, placings } }) => waysIn(placings, tape).map(([pieces, way]) => [String(number), pieces, way]));
+    const heading = `how they go in, room ${room}`;
+    if (rows.length === 0) return [{ heading, words: ['Every piece is lifted straight up to its place.'] }];
+    return [{ heading, words: ['Every piece is lifted straight up to its place, but these.'], table: { head: ['step', 'pieces', 'way'], rows, figures: [0] } }];
+}
+
+const MEASURE: Readonly<Record<Measure['kind'], string>> = {
+    edge: 'edge of the coffer', diagonal: 'diagonal of the coffer', channel: 'channel of the bottom, at three places', underside: 'from the ceiling to the lower edge of the sides', 'side-thickness': 'thickness of a side', 'bottom-width': 'width of a bottom as ripped',
+};
+function measureRow({ kind, of, wanted, goesTo: { words, stock } }: Measure, tape: Tape): string[] {
+    const to = kind === 'edge' || kind === 'diagonal' ? 'the walls, or where the lines stand' : kind === 'side-thickness' ? `thickness of stock ${stock ?? words}`
+        : kind === 'underside' ? `held-down of ${words}, or width of stock ${stock ?? words}` : `rip of ${words}${stock === undefined ? '' : `, or width of stock ${stock}`}`;
+    return [MEASURE[kind], kind === 'edge' ? `${of} side` : kind === 'diagonal' ? of : `line ${of}`, printMark(wanted, tape), to];
+}
+
+function cycleWords(cycle: Cycle, stuck: number): string {
+    const name = (id: string): string => id.slice(id.indexOf('.') + 1);
+    return `None of these can be the first: ${cycle.map(({ first, then, why }) => `${name(then)} waits for ${name(first)}, since it ${whyWords(why)}`).join('; ')}. ${counted(stuck, 'piece')} cannot be put up in any order.`;
+}

@@ -1,0 +1,52 @@
+import type { Path, Placing, Reason, Spot, Step, StepKind } from '../../putup/model.ts';
+import { nameInRoom } from '../../takeoff/ids.ts';
+import { counted, listed } from '../../plain/words.ts';
+import { printMark, type Tape } from '../../quantity/print-length.ts';
+
+const KIND: Readonly<Record<StepKind, string>> = {
+    panel: 'panel', blocking: 'blocking', spacers: 'spacers', 'first-bay': 'first bay, dry', sides: 'sides and cleats', bottoms: 'bottoms', moldings: 'moldings', band: 'band', trim: 'ceiling trim',
+};
+
+/** `bottoms, line A`. */
+export function stepWords({ kind, of }: Pick<Step, 'kind' | 'of'>): string {
+    return `${KIND[kind]}, ${spotWords(of)}`;
+}
+function spotWords({ kind, name }: Spot): string {
+    return kind === 'wall' ? `${name} wall` : `${kind} ${name}`;
+}
+
+const WHY: Readonly<Record<Reason, string>> = {
+    carries: 'is fastened to it', 'in-the-way': 'would hang in its way', 'runs-through': 'butts against its edge', 'ends-at': 'ends at its face', last: 'goes up last', said: 'is said to follow it',
+};
+/** `bottom-A-2 butts against its edge`: why the second waits for the first. */
+export function whyWords(why: Reason): string {
+    return WHY[why];
+}
+
+/** How pieces of a step go in that are not lifted straight up: their names, and the way. */
+export function waysIn(placings: readonly Placing[], tape: Tape): (readonly [pieces: string, way: string])[] {
+    const aside = placings.filter(({ path }) => path && isAside(path)), over = placings.filter(({ path }) => path?.over);
+    const none = placings.filter(({ path }) => !path);
+    const names = (all: readonly Placing[]): string => listed(all.map(({ piece }) => nameInRoom(piece)));
+    return [
+        ...[...new Set(aside.map(one => heldOff(one.path!, tape)))]
+            .map(how => [names(aside.filter(one => heldOff(one.path!, tape) === how)), `up ${how}, then pushed onto the biscuits`] as const),
+        ...over.length > 0 ? [[names(over), `${over.length > 1 ? 'closing pieces' : 'a closing piece'}: biscuits stand out at both ends, and it has to get past them`] as const] : [],
+        ...none.length > 0 ? [[names(none), `no way in was found: ${listed([...new Set(none.flatMap(({ blockedBy }) => blockedBy))].map(id => id.slice(id.indexOf('.') + 1)))} in the way`] as const] : [],
+    ];
+}
+
+function isAside({ aside: { x, y } }: Path): boolean {
+    return x !== 0 || y !== 0;
+}
+
+/** `1/2" to the west`. */
+function heldOff({ aside: { x, y } }: Path, tape: Tape): string {
+    const mark = printMark(Math.round(Math.hypot(x, y)), tape), level = Math.abs(x) >= Math.abs(y);
+    return `${mark} to the ${level ? x < 0 ? 'west' : 'east' : y < 0 ? 'north' : 'south'}`;
+}
+
+/** `4 pieces`. */
+export function piecesWords(placings: readonly Placing[]): string {
+    return counted(placings.length, 'piece');
+}

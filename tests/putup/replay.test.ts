@@ -1,0 +1,115 @@
+import fc from 'fast-check';
+import { beforeAll, expect, test } from 'vitest';
+import { layOut } from '../../src/ceiling/layout.ts';
+import type { Ceiling } from '../../src/ceiling/model.ts';
+import { dryFitOf } from '../../src/pipeline/inspect-closely.ts';
+import { putUp } from '../../src/putup/put-up.ts';
+import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
+import { takeOffOf } from '../../src/takeoff/take-off.ts';
+import { ceilings } from '../dryfit/ceilings.ts';
+import { exampleRoom } from '../support/example-room.ts';
+import { runs } from '../support/full.ts';
+import { CeilingHouse } from '../takeoff/look-at-ceiling.ts';
+import { randomCeilings } from '../takeoff/random-ceilings.ts';
+import { inEachOther, ready, standing, swept, type Mesh, type Move } from './swept.ts';
+
+beforeAll(ready);
+
+/** More than the tape rounds, presses push and spacers are tight. */
+const SHRUNK = 0.05, HAIR = 0.02, DEEP = 60;
+
+/**
+ * The order once more, by meshes: every piece of the list is put up once, after all that it waits for, on the way that is said; what it passes
+ * through is free of all that is up. Gives how many were put up.
+ */
+function replayed(ceiling: Ceiling): number {
+    const { steps, stuck, before, cycle } = putUp(ceiling), solids = new Map(dryFitOf(ceiling).solids.map(solid => [solid.piece.id, solid]));
+    expect([stuck, cycle]).toEqual([[], null]);
+    const placings = steps.flatMap(step => step.placings), at = new Map(placings.map(({ piece }, i) => [piece.id, i]));
+    expect([...at.keys()].sort()).toEqual(takeOffOf(ceiling).pieces.map(({ id }) => id).filter(id => solids.has(id)).sort());
+    expect(placings.length).toBe(at.size);
+    for (const { first, then } of before) expect(at.get(first)!, `${first} before ${then}`).toBeLessThan(at.get(then)!);
+    const up: Mesh[] = [];
+    for (const { piece, path } of placings) {
+        const own = standing(solids.get(piece.id)!, SHRUNK);
+        expect(path, piece.id).not.toBeNull();
+        const beside: Move = [path!.aside.x / TICKS_PER_INCH, path!.aside.y / TICKS_PER_INCH, 0], below: Move = [beside[0], beside[1], DEEP];
+        const way = [...swept(own, below, beside), ...swept(own, beside, [0, 0, 0])];
+        for (const other of up) expect(inEachOther(way, other), piece.id).toBeLessThan(HAIR);
+        up.push(own);
+    }
+    return placings.length;
+}
+
+test('the example goes up', () => {
+    expect(replayed(layOut(exampleRoom()).ceiling!)).toBe(takeOffOf(layOut(exampleRoom()).ceiling!).pieces.length);
+});
+
+test('random ceilings of every kind go up as they are said to', async () => {
+    const house = await CeilingHouse.open();
+    let built = 0;
+    await fc.assert(fc.asyncProperty(randomCeilings, async made => {
+        const { ceiling } = await house.look(made);
+        if (!ceiling) return;
+        built += replayed(ceiling) > 0 ? 1 : 0;
+    }), { seed: 181, numRuns: runs(300, 15) });
+    expect(built).toBeGreaterThan(runs(300, 15) / 4);
+});
+
+test('rooms with biscuits, splices and presses too', () => {
+    let built = 0, aside = 0;
+    fc.assert(fc.property(ceilings, all => {
+        if (!all) return;
+        built++;
+        replayed(all.ceiling);
+        aside += putUp(all.ceiling).steps.flatMap(({ placings }) => placings).filter(({ path }) => path!.aside.x !== 0 || path!.aside.y !== 0).length;
+    }), { seed: 182, numRuns: runs(60, 4) });
+    expect(built).toBeGreaterThan(1);
+    expect(aside).toBeGreaterThan(0);
+});
+
+/** What each piece would run into if it were lifted straight up when another one is up: by meshes. */
+function blockers(ceiling: Ceiling): ReadonlyMap<string, ReadonlySet<string>> {
+    const { solids } = dryFitOf(ceiling), meshes = solids.map(solid => ({ id: solid.piece.id, is: standing(solid, SHRUNK) }));
+    return new Map(meshes.map(({ id, is }) => {
+        const way = swept(is, [0, 0, DEEP], [0, 0, 0]);
+        return [id, new Set(meshes.filter(other => other.id !== id && inEachOther(way, other.is) > HAIR).map(other => other.id))] as const;
+    }));
+}
+
+test('of all orders of a small ceiling just those go that have everything up before what hangs under it', () => {
+    const { ceiling } = layOut(exampleRoom({ width: `6' 4"`, length: `5' 2"`, north: { coffers: 2 }, east: { coffers: 1 }, band: null }, { spacers: null, trim: null }));
+    const blocked = blockers(ceiling!), ids = [...blocked.keys()], waits = putUp(ceiling!).before.filter(({ why }) => why === 'in-the-way' || why === 'carries');
+    expect(ids.length).toBe(6);
+    let goes = 0, holds = 0;
+    for (const order of permutations(ids)) {
+        const at = new Map(order.map((id, i) => [id, i]));
+        const isFree = order.every((id, i) => order.slice(0, i).every(other => !blocked.get(id)!.has(other)));
+        const isInOrder = waits.every(({ first, then }) => !blocked.get(first)!.has(then) || at.get(first)! < at.get(then)!);
+        expect(isFree).toBe(isInOrder);
+        if (isFree) goes++;
+        if (putUp(ceiling!).before.every(({ first, then }) => at.get(first)! < at.get(then)!)) holds++;
+    }
+    // blocking before the cleats, these before the bottom, 2 of 24 orders, and the sides whenever: 720 / 12. With what holds each there is less to choose:
+    // blocking first, the bottom last, between them two sides with a cleat after each
+    expect([goes, holds]).toEqual([60, 6]);
+});
+
+test('what hangs in the way of what is the same by meshes', async () => {
+    const house = await CeilingHouse.open();
+    let pairs = 0;
+    await fc.assert(fc.asyncProperty(randomCeilings, async made => {
+        const { ceiling } = await house.look(made);
+        if (!ceiling || takeOffOf(ceiling).pieces.length > 120) return;
+        const { before } = putUp(ceiling), known = new Set(before.map(({ first, then }) => `${first} ${then}`));
+        for (const [id, others] of blockers(ceiling)) for (const other of others) {
+            pairs++;
+            expect(known.has(`${id} ${other}`), `${id} before ${other}`).toBe(true);
+        }
+    }), { seed: 183, numRuns: runs(200, 12) });
+    expect(pairs).toBeGreaterThan(runs(200, 12));
+});
+
+function permutations<Thing>(things: readonly Thing[]): Thing[][] {
+    return things.length === 0 ? [[]] : things.flatMap((first, i) => permutations(things.toSpliced(i, 1)).map(rest => [first, ...rest]));
+}
