@@ -64,7 +64,7 @@ function detailsOf(ceiling: Ceiling): { key: string; profile: Profile }[] {
  * Work on one thing. `of`: the piece it belongs to, by its name in the cut list (of a joint the piece that is fitted to the other), or a
  * crossing or a coffer that is laid out or filled and sanded.
  */
-export interface Timed {
+interface Timed {
     readonly minutes: Rational;
     readonly of: { readonly piece: string } | { readonly crossing: string } | { readonly coffer: number };
     /** The profile that it belongs to, where it belongs to one. */

@@ -1,6 +1,5 @@
 import type { Ceiling } from '../ceiling/model.ts';
 import { separation } from '../dryfit/block.ts';
-import { grouped } from '../plain/groups.ts';
 import type { Point } from '../plane/point.ts';
 import { TICKS_PER_INCH } from '../quantity/ticks.ts';
 import type { Part, Piece, TakeOff } from '../takeoff/model.ts';
@@ -81,9 +80,4 @@ function hangsInTheWay(one: Stood, other: Stood): boolean {
     if (other.foot <= one.top) return false;
     const allowed = one.push + other.push;
     return clash(lifted(one, RIGHT_UNDER), other.blocks, allowed) && !clash(one.blocks, other.blocks, allowed);
-}
-
-/** By the piece that has to wait. */
-export function waitsFor(befores: readonly Before[]): ReadonlyMap<string, readonly Before[]> {
-    return grouped(befores, ({ then }) => then);
 }

@@ -7,7 +7,7 @@ import { clash, lifted, pushed, type Box, type Stood } from './stood.ts';
 import type { Joint } from '../takeoff/model.ts';
 
 /** What stands in the room while a piece is put up. */
-export interface Scene { readonly nearby: Nearby<Stood>; readonly up: ReadonlyMap<string, Stood>; readonly walls: readonly Block[] }
+interface Scene { readonly nearby: Nearby<Stood>; readonly up: ReadonlyMap<string, Stood>; readonly walls: readonly Block[] }
 
 const RIGHT_UNDER: Point = { x: 0, y: 0 };
 

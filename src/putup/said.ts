@@ -7,7 +7,7 @@ import { nameInRoom } from '../takeoff/ids.ts';
 import type { Piece } from '../takeoff/model.ts';
 import type { Before } from './model.ts';
 
-export type Names = ReadonlyMap<string, readonly Piece[]>;
+type Names = ReadonlyMap<string, readonly Piece[]>;
 
 /** Pieces by every name that an order may call them by: their part, their line or wall, their own. */
 export function namesOf(pieces: readonly Piece[]): Names {

@@ -5,7 +5,7 @@ import type { Before, FirstBay } from './model.ts';
 import type { Stood } from './stood.ts';
 
 /** Pieces that go up in one go. */
-export interface Batch { readonly group: Group; readonly pieces: readonly Stood[]; readonly at: Point }
+interface Batch { readonly group: Group; readonly pieces: readonly Stood[]; readonly at: Point }
 export interface Scheduled { readonly batches: readonly Batch[]; readonly stuck: readonly string[] }
 
 /**
