@@ -22,6 +22,7 @@ const jobs = [
     { save: 'order.txt', args: ['order'] },
     { save: 'estimate.txt', args: ['estimate'] },
     { args: ['bid', '--out', join(out, 'bids')] },
+    { args: ['invoice', '--number', '3', '--out', join(out, 'invoices')] },
     { args: ['draw', '--out', join(out, 'drawings')] },
 ];
 
