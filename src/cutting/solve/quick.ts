@@ -1,3 +1,4 @@
+import { plannedAnew } from './anew.ts';
 import { coarsened } from './coarse.ts';
 import type { Effort } from './effort.ts';
 import { cheapestFor, gathered, tidied } from './layouts.ts';
@@ -5,8 +6,8 @@ import { sequentialPlan } from './sequential.ts';
 import { pieceCount, widthShares, type CuttingProblem, type Layout } from './problem.ts';
 
 /**
- * A good plan at once: a few rounds of planning board after board, fewer the more there is to plan. Undefined where some piece
- * fits no board that is left.
+ * A good plan at once: a few rounds of planning board after board, fewer the more there is to plan, then some of the boards anew. Undefined
+ * where some piece fits no board that is left.
  */
 export function quickPlan(problem: CuttingProblem, effort: Effort): Layout[] | undefined {
     if (problem.items.length === 0) return [];
@@ -23,8 +24,11 @@ export function quickPlan(problem: CuttingProblem, effort: Effort): Layout[] | u
     const free = boards.map(kind => kind.available ?? Infinity);
     const demand = items.map(item => item.count);
     const large = items.length > 150 || pieceCount(problem) > 1500;
-    return sequentialPlan(problem, demand, free, values, effort, { rounds: large ? 3 : 8, budget: large ? 200 : 1000 });
+    const plan = sequentialPlan(problem, demand, free, values, effort, { rounds: large ? 3 : 8, budget: large ? 200 : 1000 });
+    return plan && plannedAnew(problem, plan, values, effort, ANEW);
 }
+/** Steps to plan some boards of it anew: some milliseconds. */
+const ANEW = 60_000;
 /** More lengths than this are planned by groups of lengths. */
 const MOST_LENGTHS = 300;
 

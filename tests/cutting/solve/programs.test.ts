@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { plannedAnew } from '../../../src/cutting/solve/anew.ts';
 import { allCounts, VerifiedBound } from '../../../src/cutting/solve/bound.ts';
 import { columnsOf } from '../../../src/cutting/solve/columns.ts';
 import { dive } from '../../../src/cutting/solve/dive.ts';
@@ -213,6 +214,28 @@ describe('board after board', () => {
             const first = sequentialPlan(problem, demand, free, values, effort(), { ...how, rounds: 1 });
             expect(sequentialPlan(problem, demand, free, values, effort(), { ...how, target: 1e9 })).toEqual(first);
         }), { seed: 86, numRuns: runs(300) });
+    });
+});
+
+describe('a plan of which some boards are planned anew', () => {
+    test.each([['boards cut to length', plain], ['boards that are ripped', ripped]])('%s: it is sound, and never dearer', (_, jobs) => {
+        fc.assert(fc.property(jobs, worths, (problem, worth) => {
+            const start = sequentialPlan(problem, problem.items.map(({ count }) => count), problem.boards.map(kind => kind.available ?? Infinity),
+                problem.items.map(({ size }) => size), effort(), { rounds: 1, budget: 1 });
+            fc.pre(start !== undefined);
+            const anew = plannedAnew(problem, start!, problem.items.map(({ size }, i) => size + worth[i]!), effort(), 20_000);
+            expect(checkLayouts(problem, anew)).toBeLessThanOrEqual(costOfLayouts(problem, start!));
+        }), { seed: 11, numRuns: runs(400) });
+    });
+
+    test('is cheaper where boards that are badly used can be cut together', () => {
+        // six of half a board and six of a quarter, each on a board of its own: five boards hold them
+        const problem: CuttingProblem = {
+            items: [{ size: 50, count: 6, lanes: [0] }, { size: 25, count: 6, lanes: [0] }],
+            boards: [{ capacity: 100, cost: 7, available: null, across: 1 }], strips: [],
+        };
+        const alone = [0, 1].map((item): Layout => ({ board: 0, times: 6, strips: [{ lane: 0, picks: [[item, 1]] }] }));
+        expect(costOfLayouts(problem, plannedAnew(problem, alone, [50, 25], effort(), 50_000))).toBe(35);
     });
 });
 
