@@ -24,7 +24,7 @@ export function wallSplicesOf(index: number, lines: readonly Line[], { shape: { 
     if (own.perimeter.splices.value === 'never') return [];
     const stocks = own.kind === 'band' ? [own.perimeter.stock] : [own.section.profile.bottom?.stock, own.section.profile.blocking?.stock];
     const most = Math.min(...stocks.map(stock => longestPiece(stock?.value, room.job)));
-    return spliceOnCrossings({ from, to, most, crossings, neighbor: [], step }) ?? [];
+    return spliceOnCrossings({ from, to, most, crossings: crossings.map(spotOf), neighbor: [], step }) ?? [];
 }
 
 /** A splice of what runs along a wall where nothing does. */
@@ -39,6 +39,10 @@ function crossingsOn(wall: ShapedWall, lines: readonly Line[]): (Splice & { read
         const end = line.from === wall.name ? line.start : line.to === wall.name ? line.end : undefined;
         return end === undefined ? [] : [{ at: Math.floor(placeOn(wall, line, end)), place: `on line ${line.name}`, line }];
     }).sort((a, b) => a.at - b.at);
+}
+
+function spotOf({ at, place }: Splice): Splice {
+    return { at, place };
 }
 
 interface Said { readonly wall: ShapedWall; readonly from: Ticks; readonly to: Ticks; readonly crossings: ReturnType<typeof crossingsOn>; readonly room: Room }
@@ -106,7 +110,7 @@ export function withSideSplices(ceiling: Ceiling, { pieces }: Arrangement, step:
             const places = corners.map(corner => placeOnWall(wall, corner)), [from, to] = [Math.min(...places), Math.max(...places)];
             const said = own.splices.filter(splice => splice.said && splice.at > from && splice.at < to), stops = [from, ...said.map(({ at }) => at), to];
             if (said.length > 0 && stops.every((stop, i) => i === 0 || stop - stops[i - 1]! <= most)) return said;
-            return spliceOnCrossings({ from, to, most, crossings: dying.map(({ at, place }) => ({ at, place })), neighbor: own.splices, step }) ?? [];
+            return spliceOnCrossings({ from, to, most, crossings: dying.map(spotOf), neighbor: own.splices, step }) ?? [];
         });
         return splices.length > 0 ? [[wall.name, { ...own, sideSplices: splices.map(splice => ({ ...splice, at: Math.round(splice.at) })) }]] : [];
     });
