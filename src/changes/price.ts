@@ -1,6 +1,7 @@
 import type { JobSettings, Room } from '../job/model.ts';
 import { price } from '../pipeline/price.ts';
 import { Rational } from '../quantity/rational.ts';
+import { sameData } from '../plain/same-data.ts';
 import { counted } from '../plain/words.ts';
 import type { ChangePrice, CutWood, HouseThere, RoomChange, WorkInVain } from './model.ts';
 
@@ -28,13 +29,17 @@ export function changePrice(before: HouseThere, after: HouseThere, rooms: readon
 }
 
 /** The new total by the labor and bid of the state before. Boards cost what they cost now. Undefined where that is the same, or a rate is missing. */
-function atOldRates({ rooms: all, priced: { plan } }: HouseThere, rooms: readonly RoomChange[], job: JobSettings): Rational | undefined {
+function atOldRates({ rooms: all, job: now, priced: { plan, estimate } }: HouseThere, rooms: readonly RoomChange[], job: JobSettings): Rational | undefined {
     const oldOf = new Map(rooms.flatMap(({ before, after }) => (before && after ? [[after.room, before.room] as const] : [])));
     const usual = rooms.find(({ before }) => before)?.before?.room.rates;
     if (!usual) return undefined;
-    const then = all.map(({ room }): Room => ({ ...room, rates: oldOf.get(room)?.rates ?? usual }));
-    const { estimate } = price(then, job, plan);
-    return estimate.missing.length === 0 ? estimate.sums.total : undefined;
+    const own = all.map(({ room }) => room), then = own.map((room): Room => {
+        const rates = oldOf.get(room)?.rates ?? usual;
+        return sameData(rates, room.rates) ? room : { ...room, rates };
+    });
+    // nothing is reckoned again where nobody changed a rate
+    const { sums, missing } = then.every((room, i) => room === own[i]) && sameData(job, now) ? estimate : price(then, job, plan).estimate;
+    return missing.length === 0 ? sums.total : undefined;
 }
 
 /** By the labor of the rooms that they were cut for, at what an hour costs; undefined where none of them says it. */

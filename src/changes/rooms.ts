@@ -76,9 +76,9 @@ function coffersOf(ceiling: Ceiling | undefined): Coffers {
 }
 
 /** Houses of both states together: under the same job; else of the same title; else with a room in common. */
-export function pairHouses(before: readonly HouseThere[], after: readonly HouseThere[]): { readonly before?: HouseThere; readonly after?: HouseThere }[] {
-    const left = [...before], found = new Map<HouseThere, HouseThere>();
-    const alike: ((was: HouseThere, is: HouseThere) => boolean)[] = [
+export function pairHouses<House extends Pick<HouseThere, 'job' | 'rooms'>>(before: readonly House[], after: readonly House[]): { readonly before?: House; readonly after?: House }[] {
+    const left = [...before], found = new Map<House, House>();
+    const alike: ((was: House, is: House) => boolean)[] = [
         (was, is) => was.job.at !== undefined && was.job.at.uri === is.job.at?.uri,
         (was, is) => was.job.title !== undefined && was.job.title.value === is.job.title?.value,
         (was, is) => was.rooms.some(({ room }) => is.rooms.some(one => one.room.name === room.name && one.room.at.uri === room.at.uri)),

@@ -5,6 +5,7 @@ import type { BoardPlan } from '../cutting/model.ts';
 import { compareFindings } from '../findings/finding.ts';
 import { statementsOf } from '../language/statements.ts';
 import { MOST_FILES } from '../language/workspace/most-files.ts';
+import { saysTheSame } from '../language/workspace/same-behind.ts';
 import { price } from '../pipeline/price.ts';
 import { pricePlans } from '../pipeline/price-plans.ts';
 import type { Compared, StateTold } from '../report/changes/state.ts';
@@ -131,15 +132,9 @@ async function readState(
     };
 }
 
-/** What is known of a file of the state before, where it and all that it is made from say the same in both: what follows of it is worked out once. */
+/** What is known of a file of the state before, where it and all that it is made from say the same in both. */
 function asBefore(uri: string, { checked, workspace: old }: Opened, workspace: Workspace): Checked | undefined {
-    const behind = [uri, ...workspace.madeFrom(uri)].sort(), was = [uri, ...old.madeFrom(uri)].sort();
-    const isSame = behind.length === was.length && behind.every((each, i) => {
-        const text = workspace.files.textOf(each);
-        return each === was[i] && text !== undefined && text === old.files.textOf(each) && workspace.tablesOf(each) === old.tablesOf(each)
-            && !workspace.isUnread(each) && !old.isUnread(each);
-    });
-    return isSame ? checked.get(uri) : undefined;
+    return saysTheSame(uri, old.texts, workspace.texts) ? checked.get(uri) : undefined;
 }
 
 function findingsBehind(uris: readonly string[], checked: readonly Checked[], workspace: Workspace): HouseThere['findings'] {

@@ -8,6 +8,7 @@ import { readFile } from '../language/read-file.ts';
 import { foldersAbove, houseWideFiles, repositoryOf } from '../language/workspace/folders-above.ts';
 import { isBuiltin } from '../language/workspace/builtin.ts';
 import { madeFrom } from '../language/workspace/made-from.ts';
+import type { StateOfFiles } from '../language/workspace/same-behind.ts';
 import { inspectClosely } from '../pipeline/inspect-closely.ts';
 import { inspect, type Inspection } from '../pipeline/inspect.ts';
 import { type Files } from '../report/look.ts';
@@ -26,6 +27,10 @@ type Services = ReturnType<typeof createCofferServices>;
 export class Workspace {
     readonly files: Files = { nameOf: uri => this.nameOf(uri), textOf: uri => this.documentAt(uri)?.textDocument.getText() };
     readonly services: Services;
+    /** What is not readable has no text. */
+    readonly texts: StateOfFiles = {
+        madeFrom: uri => this.madeFrom(uri), textOf: uri => (this.isUnread(uri) ? undefined : this.files.textOf(uri)), tablesOf: uri => this.tablesOf(uri),
+    };
     private readonly shared: Services['shared']['workspace'];
     private readonly asked = new Set<string>();
     private readonly names = new Map<string, string>();
@@ -170,9 +175,9 @@ export class Workspace {
     }
 
     /** All that the tables say which a file names. */
-    tablesOf(uri: string): string {
+    private tablesOf(uri: string): string {
         const document = this.documentAt(uri);
-        return JSON.stringify(document ? this.shared.Tables.namedIn(document).map(each => this.shared.Tables.at(each)) : []);
+        return document ? this.shared.Tables.saidIn(document) : '';
     }
 
     /** Whether what lies at a path is a table that a file in use names. */

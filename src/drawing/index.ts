@@ -13,7 +13,7 @@ export { drawSmallPlan } from './plan/small-plan.ts';
 export { drawMeetings, meetingSheets } from './meetings/sheets.ts';
 export { hasSurveySheet } from './survey/sheet.ts';
 export { drawSheets } from './sheets.ts';
-export { markChanged } from './changed.ts';
+export { markChanged, withClouds } from './changed.ts';
 export { drawBoardRoll, drawBoardSheets } from './boards/sheets.ts';
 export { drawBoard } from './boards/single.ts';
 export { drawLabels, labelGridFor } from './boards/labels.ts';

@@ -20,7 +20,7 @@ export function begin(context: vscode.ExtensionContext, newClient: NewClient): v
     context.subscriptions.push(
         started,
         new Findings(started),
-        new Panes(context, started),
+        new Panes(context, started, started.history),
         new Trials(started),
         vscode.workspace.registerTextDocumentContentProvider(BuiltinDocuments.scheme, new BuiltinDocuments((method, params) => started.ask(method, params))),
         vscode.commands.registerCommand('cofferwright.restartServer', () => started.restart()),

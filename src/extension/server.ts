@@ -1,10 +1,11 @@
 import * as vscode from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
 import {
-    COLORS, LOOKING, OPEN_LIST, SHOW_ESTIMATE, SHOW_PIECES, SHOW_RULE, SHOW_USES,
+    COLORS, LOOKING, OPEN_LIST, SHOW_CHANGES, SHOW_ESTIMATE, SHOW_PIECES, SHOW_RULE, SHOW_USES,
     type Colors, type ColorsParams, type InitializationOptions, type LookingParams,
 } from '../server/messages.ts';
 import { BuiltinDocuments } from './builtin-documents.ts';
+import { History } from './history.ts';
 import { readForServer } from './workspace-files.ts';
 
 /** Makes the talk with a new server; how depends on where the editor runs. */
@@ -18,6 +19,8 @@ type Condition = 'starting' | 'running' | 'stopped';
 /** The language server, the talk with it, and how the editor shows its state. */
 export class Server implements vscode.Disposable {
     readonly output = vscode.window.createOutputChannel('Cofferwright');
+    /** Earlier states of the open folders, for whoever runs. */
+    readonly history = new History((method, params) => this.tell(method, params));
     private readonly status = vscode.languages.createLanguageStatusItem('cofferwright.server', { language: 'coffer' });
     private readonly listening = vscode.window.onDidChangeActiveColorTheme(() => {
         const params: ColorsParams = { colors: colorsNow() };
@@ -76,6 +79,7 @@ export class Server implements vscode.Disposable {
 
     dispose(): void {
         this.listening.dispose();
+        this.history.dispose();
         this.status.dispose();
         this.output.dispose();
     }
@@ -92,6 +96,7 @@ export class Server implements vscode.Disposable {
             const client = this.client = await this.newClient({ ...this.options(), revealOutputChannelOn: RevealOutputChannelOn.Never });
             const conditions: Record<number, Condition> = { [State.Starting]: 'starting', [State.Running]: 'running', [State.Stopped]: 'stopped' };
             readForServer(client);
+            this.history.answer(client);
             client.onDidChangeState(({ newState }) => { if (client === this.client) this.show(conditions[newState]!); });
             client.onNotification(LOOKING, ({ busy }: LookingParams) => { if (client === this.client) this.working(busy); });
             await client.start();
@@ -117,7 +122,7 @@ export class Server implements vscode.Disposable {
 
     private options(): LanguageClientOptions {
         const initializationOptions: InitializationOptions = {
-            readsFiles: true, commands: [SHOW_PIECES, SHOW_ESTIMATE, SHOW_USES, SHOW_RULE, OPEN_LIST], colors: colorsNow(),
+            readsFiles: true, readsHistory: true, commands: [SHOW_PIECES, SHOW_ESTIMATE, SHOW_CHANGES, SHOW_USES, SHOW_RULE, OPEN_LIST], colors: colorsNow(),
             ...vscode.l10n.bundle && { words: vscode.l10n.bundle },
         };
         // what a comparison or a history shows is no job to check, so only places that files are kept in

@@ -7,6 +7,7 @@ import type { PricePlans } from '../pipeline/price-plans.ts';
 import type { Standing } from '../pipeline/standing.ts';
 import type { Source } from '../provenance/source.ts';
 import type { TakeOff } from '../takeoff/model.ts';
+import type { ChangesKnown } from './changes/known.ts';
 import type { PaneKind } from './kinds.ts';
 import type { Content } from '../text/fit.ts';
 import type { FileName } from '../text/file-name.ts';
@@ -26,6 +27,8 @@ export interface Page<Content extends PageContent = PageContent> {
     readonly takesLong?: boolean;
     /** Set where it shows the house's boards: then it is made anew when more is known of them. */
     readonly showsBoards?: boolean;
+    /** Set where it shows what changed in the house: then it is told what is known of that (`Wishes.changes`), and made anew when more is known. */
+    readonly showsChanges?: boolean;
 }
 
 /** Why nothing is to be built from it, with the number of its place. */
@@ -83,6 +86,8 @@ export interface Wishes {
     /** Its inner size in CSS pixels, in steps of 20; undefined until it has said so. */
     readonly width?: number;
     readonly height?: number;
+    /** What changed in the house since the commit that the pane is compared with, where somebody looks for that. */
+    readonly changes?: ChangesKnown;
 }
 
 /** CSS pixels that letters of a drawing in a pane have at least: what an editor's smallest print has. */

@@ -1,6 +1,7 @@
 import { isOfHouse, type PaneKind } from './kinds.ts';
 import { standingOfRooms } from '../report/standing.ts';
 import type { Page, PageContent, RoomOnPage, Wishes } from './page.ts';
+import { changesPage } from './changes/page.ts';
 import { boardsPage } from './boards/page.ts';
 import { planPage } from './plan/page.ts';
 import { cutListPage } from './cut-list/page.ts';
@@ -16,6 +17,7 @@ export const PAGES: Readonly<Record<PaneKind, Page>> = {
     'cut-list': cutListPage,
     view: viewPage,
     estimate: estimatePage,
+    changes: changesPage,
 };
 
 /** A page's content, and what has to be said over it. */

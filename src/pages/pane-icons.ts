@@ -17,4 +17,6 @@ export const PANE_ICONS: Readonly<Record<PaneKind, string>> = {
     view: 'M8 1.5l6 3v7l-6 3-6-3v-7zM2 4.5l6 3 6-3M8 7.5v7',
     // a tag on its string
     estimate: 'M2 2h6l6.5 6.5-6 6L2 8zM4.6 5.4a.8.8 0 1 0 .01 0',
+    // two sheets, what is otherwise on the second ringed
+    changes: 'M1.5 1.5h8v3M1.5 1.5v9h3M4.5 4.5h10v10h-10zM7 9.5a2.5 2.5 0 1 0 5 0a2.5 2.5 0 1 0-5 0',
 };

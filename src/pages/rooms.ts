@@ -36,7 +36,7 @@ interface Ways {
 
 /** Rooms as pages want them. */
 export class RoomsOnPages {
-    constructor(private readonly files: FilesThere, private readonly ways: Ways = {}) {}
+    constructor(readonly files: FilesThere, private readonly ways: Ways = {}) {}
 
     /** Of one file, in the order of the text. */
     in(uri: string): readonly RoomThere[] {

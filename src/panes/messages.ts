@@ -42,8 +42,10 @@ export type ToPane = ContentMessage | SelectionMessage | PickedMessage | TicksMe
 /** The pane's script runs and waits for content. */
 interface ReadyMessage { readonly type: 'ready' }
 interface SizeMessage { readonly type: 'size'; readonly width: number; readonly height: number }
-/** Show the words in the text. */
-interface SelectMessage { readonly type: 'select'; readonly at: Source }
+/** Show the words in the text. `was`: in the text as it was at the commit of this hash. */
+interface SelectMessage { readonly type: 'select'; readonly at: Source; readonly was?: string }
+/** Compare with the last commit again, with the one that was signed, or with one that is picked from the history. */
+interface AgainstMessage { readonly type: 'against'; readonly to: 'last' | 'signed' | 'pick' }
 /** Show this room. */
 interface ChooseMessage { readonly type: 'choose'; readonly uri: string; readonly room: string }
 /** Stay with the room, or follow the cursor again. */
@@ -64,7 +66,7 @@ interface StopMessage { readonly type: 'stop' }
 export interface ExportMessage { readonly type: 'export'; readonly format: ExportFormat; readonly state: unknown; readonly file?: { readonly name: string; readonly base64: string } }
 export type FromPane =
     | ReadyMessage | SizeMessage | SelectMessage | ChooseMessage | PinMessage | SwitchMessage | FindMessage | PickMessage | TickMessage | MarkMessage
-    | StopMessage | ExportMessage;
+    | StopMessage | AgainstMessage | ExportMessage;
 
 /** On the wire. */
 export type Versioned<Message> = Message & { readonly version: typeof VERSION };
@@ -89,10 +91,16 @@ const isAbsent: Check = value => value === undefined;
 const has = (fields: Readonly<Record<string, Check>>): Check => value => isObject(value) && Object.entries(fields).every(([name, check]) => check(value[name]));
 const each = (check: Check): Check => value => Array.isArray(value) && value.every(check);
 
+/** The whole name of a commit, by SHA-1 or SHA-256: nothing that a program could take for an option. */
+export function isCommitHash(words: string): boolean {
+    return /^(?:[0-9a-f]{40}|[0-9a-f]{64})$/.test(words);
+}
+
 /** The name of a file and no way to it: a pane may not say in which folder it goes. */
 const isFileName: Check = value => typeof value === 'string' && /^(?!\.+$)[^/\\\p{Cc}]+$/u.test(value);
 const isBase64: Check = value => typeof value === 'string' && value.length % 4 === 0 && /^[A-Za-z0-9+/]*={0,2}$/.test(value);
 const isCount: Check = value => isNumber(value) && Number.isInteger(value) && (value as number) >= 0;
+const isHash: Check = value => typeof value === 'string' && isCommitHash(value);
 const isPosition = has({ line: isCount, character: isCount });
 const isSource = has({ uri: isText, range: has({ start: isPosition, end: isPosition }) });
 const isRoom = has({ uri: isText, room: isText, title: isText });
@@ -111,7 +119,8 @@ const TO_PANE: Readonly<Record<ToPane['type'], Check>> = {
 const FROM_PANE: Readonly<Record<FromPane['type'], Check>> = {
     ready: anything,
     size: has({ width: isNumber, height: isNumber }),
-    select: has({ at: isSource }),
+    select: has({ at: isSource, was: or(isAbsent, isHash) }),
+    against: has({ to: either('last', 'signed', 'pick') }),
     choose: has({ uri: isText, room: isText }),
     pin: has({ pinned: isFlag }),
     switch: has({ kind: isPaneKind }),

@@ -56,6 +56,7 @@ export interface Pane<Content extends PageContent = PageContent, State = unknown
  * Runs a kind of pane. Markup speaks to it by data attributes, so that no page needs listeners of its own:
  *
  *     data-at="12"              a click shows place 12 of the content's sources in the text
+ *     data-was="3f2a…"         with it: in the text as it was at the commit of this hash
  *     data-key="side-B-3"       a part by its key: lit while the cursor stands in its words
  *     data-keys="k1 k2"         the same for what stands for several parts: lit as soon as one of them is
  *     data-lights="k1 k2"       parts to light up while it is pointed at or has the focus
@@ -269,7 +270,8 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
                 this.light();
                 this.send({ type: 'pick', key });
             }
-            if (at) this.send({ type: 'select', at });
+            const was = on.getAttribute('data-was');
+            if (at) this.send({ type: 'select', at, ...was !== null && { was } });
         }
     }
 

@@ -9,8 +9,8 @@ body{overflow:hidden;overflow-wrap:break-word}
 .switch button:hover{color:var(--ink)}
 .switch button:focus-visible{outline-offset:-2px}
 .switch svg{flex:none;width:16px;height:16px;fill:none;stroke:currentColor}
-@media (max-width:560px){.switch svg{display:none}.switch button{padding:2px 7px}}
-@media (max-width:385px){.switch svg{display:block}.switch span{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}}
+@media (max-width:640px){.switch svg{display:none}.switch button{padding:2px 7px}}
+@media (max-width:450px){.switch svg{display:block}.switch span{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}}
 .working{margin:0;padding:10px 12px;color:var(--soft)}
 .room{flex:1 1 120px;min-width:0;margin:0;font-weight:600;overflow:hidden;text-overflow:ellipsis;white-space:nowrap}
 .room select{width:100%;max-width:min(320px,100%);text-overflow:ellipsis}

@@ -2,7 +2,7 @@ import { URI, type FileSystemNode } from 'langium';
 import type { LanguageServer } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
 import { FILE_KIND, LIST_FOLDER, READ_FILE, type FileKindResult, type FileParams, type InitializationOptions, type ListFolderResult, type ReadFileResult } from './messages.ts';
-import { NoFiles } from './no-files.ts';
+import { NoFiles } from '../language/workspace/no-files.ts';
 
 /**
  * Files that only the editor can reach: those of a folder in a browser, or on another machine. It reads them for us, if

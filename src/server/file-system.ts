@@ -1,6 +1,6 @@
 import { URI, type FileSystemNode, type FileSystemProvider } from 'langium';
 import { BUILTIN_TEXT, BUILTIN_URI, isBuiltin } from '../language/workspace/builtin.ts';
-import { NoFiles } from './no-files.ts';
+import { NoFiles } from '../language/workspace/no-files.ts';
 
 /**
  * The files the server sees: the disk where it runs on one, what the editor reads for it elsewhere, and the built-in

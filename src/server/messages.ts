@@ -1,4 +1,5 @@
 import type { PaneKind } from '../pages/kinds.ts';
+import type { NoHistory, NoText } from '../pages/changes/known.ts';
 import type { ExportFormat, PageContent } from '../pages/page.ts';
 import type { Severity, TextChange } from '../findings/finding.ts';
 import type { Condition, MarkedAs, Problem, RoomChoice } from '../panes/messages.ts';
@@ -20,6 +21,8 @@ export type BuiltinDocumentResult = string | null;
 export const SHOW_PIECES = 'cofferwright.showPieces';
 /** The same for what the house of a room costs. */
 export const SHOW_ESTIMATE = 'cofferwright.showPrice';
+/** And for what changed in it since the last commit. */
+export const SHOW_CHANGES = 'cofferwright.showChangesOf';
 /** And for the places that name a stock or a profile. */
 export const SHOW_USES = 'cofferwright.showUses';
 export interface ShowUsesParams { readonly uri: string; readonly position: Position }
@@ -31,6 +34,7 @@ export interface ShowPiecesParams { readonly uri: string; readonly room: string 
 export interface InitializationOptions {
     readonly commands?: readonly string[];
     readonly readsFiles?: boolean;
+    readonly readsHistory?: boolean;
     readonly colors?: Colors;
     /** What the server itself says, in the language of the editor, by the English text. What is missing is said in English. */
     readonly words?: Readonly<Record<string, string>>;
@@ -50,6 +54,28 @@ export interface FileParams { readonly uri: string }
 export type FileKindResult = 'file' | 'folder' | null;
 export type ReadFileResult = string | null;
 export type ListFolderResult = readonly { readonly uri: string; readonly kind: 'file' | 'folder' }[] | null;
+
+/**
+ * Questions of the server to the editor about a folder as it was at a commit, which the editor reads by its own git. An editor that answers them says
+ * `readsHistory` in its `initializationOptions`.
+ *
+ * OLD_STATE: which state is meant, seen from a file. `commit`: its hash, or the name that a contract calls it by; null: the last one.
+ */
+export const OLD_STATE = 'cofferwright/oldState';
+export interface OldStateParams { readonly uri: string; readonly commit: string | null }
+/** `top`: the address of the repository. `others`: addresses of job files that were there and are not there now, or say something else on the disk. */
+export type OldStateResult = { readonly commit: Commit; readonly top: string; readonly others: readonly string[] } | { readonly none: NoHistory };
+/** `date`: `2026-10-03`; `subject`: the first line of its message. */
+export interface Commit { readonly hash: string; readonly date: string; readonly subject: string }
+/** What some job files said at a commit. Those that were not there are left out. */
+export const OLD_FILES = 'cofferwright/oldFiles';
+export interface OldFilesParams { readonly top: string; readonly commit: string; readonly files: readonly string[] }
+export type OldFile = { readonly uri: string; readonly text: string } | { readonly uri: string; readonly noText: NoText };
+export type OldFilesResult = readonly OldFile[];
+/** A file of an earlier state with more bytes is not read: many times as long as the longest text that is. */
+export const MOST_OLD_BYTES = 2_000_000;
+/** Tells that there may be another last commit now, or a repository where none was. */
+export const HISTORY_CHANGED = 'cofferwright/historyChanged';
 
 /** Asks which files are of one job with a file: what it imports and what imports it, through any chain, itself among them. */
 export const FILES_OF_JOB = 'cofferwright/filesOfJob';
@@ -84,6 +110,8 @@ export interface PaneShowsParams {
     readonly room?: { readonly uri: string; readonly room: string };
     /** Inner size in CSS pixels. */
     readonly width?: number; readonly height?: number;
+    /** What a pane of changes compares with: the whole hash of a commit, or `signed`; the last commit where nothing is said. */
+    readonly against?: string;
 }
 export const PANE_CLOSED = 'cofferwright/paneClosed';
 export interface PaneClosedParams { readonly pane: string }

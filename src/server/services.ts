@@ -11,6 +11,7 @@ import { inspect } from '../pipeline/inspect.ts';
 import { RULES } from '../rules/index.ts';
 import { Client } from './client.ts';
 import { DetailHierarchy } from './features/call-hierarchy.ts';
+import { ChangeLenses } from './features/change-lenses.ts';
 import { CofferCodeActions } from './features/code-actions.ts';
 import { CofferCodeLenses } from './features/code-lenses.ts';
 import { FittingDefinitions } from './features/definition.ts';
@@ -57,7 +58,7 @@ export function createServerServices(context?: DefaultSharedModuleContext, typin
                 CallHierarchyProvider: services => new DetailHierarchy(services, usesIn(services.shared)),
                 CodeLensProvider: ({ shared }) => new CofferCodeLenses(
                     figures, client, shared.workspace.LangiumDocuments, new PriceLenses(client, new Rooms(shared)),
-                    new UseLenses(client, shared.workspace.LangiumDocuments, usesIn(shared)),
+                    new UseLenses(client, shared.workspace.LangiumDocuments, usesIn(shared)), new ChangeLenses(client, new Rooms(shared)),
                 ),
                 DocumentSymbolProvider: () => new CofferOutlineProvider(document => computedFor(figures.of(document))),
                 DefinitionProvider: services => new FittingDefinitions(services, client),

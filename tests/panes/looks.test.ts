@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { PANE_KINDS, type PaneKind } from '../../src/pages/kinds.ts';
 import { LEAST_LETTERS } from '../../src/pages/page.ts';
 import { differsFromKept } from './support/as-kept.ts';
+import { beforeTheyChangedTheirMinds, changesSince } from './support/changed.ts';
 import { contentMessage, roomOnPage, serve } from './support/content.ts';
 import { inTheOneBrowser } from './support/one-browser.ts';
 import { looks, PanePage } from './support/pane-page.ts';
@@ -32,8 +33,9 @@ inTheOneBrowser();
 describe.each(rooms)('the panes of the %s', (name, path) => {
     test.each(CASES)('%s in %s at %i pixels', async (kind: PaneKind, theme, width) => {
         const pane = await PanePage.open(kind, { theme, width, height: 900 });
-        const room = roomOnPage(await serve(examples()), path);
-        await pane.fill(size => contentMessage(kind, room, size));
+        const now = examples(), room = roomOnPage(await serve(now), path);
+        const changes = kind === 'changes' ? await changesSince(beforeTheyChangedTheirMinds(now), now, room) : undefined;
+        await pane.fill(size => contentMessage(kind, room, { ...size, ...changes && { changes } }));
         await pane.picture(`look-${name}-${kind}-${width}-${theme}`);
         if (name === KEPT) expect.soft(await differsFromKept(pane.page, `${kind}-${width}-${theme}`)).toBeLessThan(TOLERATED);
         expect.soft(await smallLetters(pane.page, LEAST_LETTERS)).toEqual([]);

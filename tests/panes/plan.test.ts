@@ -273,9 +273,9 @@ describe('the frame of a pane', () => {
         })).toBe(0);
         await pane.page.focus('#switch-plan');
         await pane.page.keyboard.press('ArrowLeft');
-        expect(await pane.page.evaluate(() => document.activeElement!.id)).toBe('switch-estimate');
+        expect(await pane.page.evaluate(() => document.activeElement!.id)).toBe('switch-changes');
         await pane.page.keyboard.press('Enter');
-        expect((await pane.sent('switch')).map(({ kind }) => kind)).toEqual(['boards', 'cut-list', 'section', 'estimate']);
+        expect((await pane.sent('switch')).map(({ kind }) => kind)).toEqual(['boards', 'cut-list', 'section', 'changes']);
         // its own is no way anywhere
         await pane.page.click('#switch-plan');
         expect(await pane.sent('switch')).toHaveLength(4);

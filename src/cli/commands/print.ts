@@ -15,8 +15,10 @@ import { writeRoomFiles, type RoomFilesOptions } from '../room-files.ts';
 import type { Workspace } from '../workspace.ts';
 
 /** Those of the editor's panes, and those that are only printed. */
-type PrintedKind = PaneKind | LeafKind;
-const PRINTED: Readonly<Record<PrintedKind, Pick<Page, 'exports' | 'showsBoards'> & { readonly kind?: PaneKind }>> = { ...PAGES, ...LEAVES };
+type PrintedKind = Exclude<PaneKind, 'changes'> | LeafKind;
+// what changed is told by a command of its own, which knows both states
+const { changes: _, ...ofPanes } = PAGES;
+const PRINTED: Readonly<Record<PrintedKind, Pick<Page, 'exports' | 'showsBoards'> & { readonly kind?: PaneKind }>> = { ...ofPanes, ...LEAVES };
 export const PRINTED_PAGES = Object.keys(PRINTED) as PrintedKind[];
 export const PAGE_FORMATS: readonly ExportFormat[] = ['html', 'svg', 'csv'];
 export interface PrintOptions extends RoomFilesOptions { readonly page: PrintedKind; readonly format: ExportFormat; readonly quick: boolean }

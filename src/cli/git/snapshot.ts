@@ -1,70 +1,45 @@
-import { relative, sep } from 'node:path';
-import { URI, UriUtils, type FileSystemNode } from 'langium';
+import { resolve } from 'node:path';
+import { URI, type FileSystemNode } from 'langium';
+import { SnapshotFiles } from '../../language/workspace/snapshot-files.ts';
 import { Disk } from '../disk.ts';
 import type { FileSystem } from '../file-system.ts';
 import type { Tree } from './tree.ts';
 
-/** A folder as it was at a commit, as the language sees it: its files at their places of today, and nothing of what lies there now. */
+/** A folder as it was at a commit, in place of the disk. */
 export class Snapshot extends Disk {
-    private readonly folders: ReadonlyMap<string, readonly FileSystemNode[]>;
+    private readonly held: SnapshotFiles;
+    /** Why a job file has no text, and why a table has none, by path. */
+    private readonly problems: ReadonlyMap<string, string>;
+    private readonly tableProblems = new Map<string, string>();
 
-    constructor(files: FileSystem, private readonly top: string, private readonly tree: Tree) {
+    constructor(files: FileSystem, top: string, { texts, problems, tables }: Tree) {
         super(files);
-        this.folders = foldersOf(URI.file(top), [...tree.texts.keys(), ...tree.problems.keys(), ...tree.tables.keys()].sort());
+        this.held = new SnapshotFiles(URI.file(top));
+        this.problems = new Map([...problems].map(([way, words]) => [resolve(top, way), words]));
+        for (const way of [...texts.keys(), ...problems.keys(), ...tables.keys()].sort()) {
+            const table = tables.get(way), path = resolve(top, way);
+            this.held.hold(URI.file(path), table ? 'text' in table ? table.text : undefined : texts.get(way));
+            if (table && 'problem' in table) this.tableProblems.set(path, table.problem);
+        }
     }
 
     override readFile(uri: URI): Promise<string> {
-        const way = this.wayOf(uri), text = way === undefined ? undefined : this.tree.texts.get(way);
+        const text = this.held.textOf(uri), tableProblem = this.tableProblems.get(uri.fsPath);
         if (text !== undefined) return Promise.resolve(text);
-        const table = way === undefined ? undefined : this.tree.tables.get(way);
-        if (table) return 'text' in table ? Promise.resolve(table.text) : Promise.reject(new Error(table.problem));
-        this.unreadable.set(uri.fsPath, (way === undefined ? undefined : this.tree.problems.get(way)) ?? 'is not there');
+        if (tableProblem !== undefined) return Promise.reject(new Error(tableProblem));
+        this.unreadable.set(uri.fsPath, this.problems.get(uri.fsPath) ?? 'is not there');
         return Promise.resolve('');
     }
 
     override exists(uri: URI): Promise<boolean> {
-        const way = this.wayOf(uri);
-        // the repository is known by it, wherever its store is
-        return Promise.resolve(way !== undefined && (way === '.git' || this.isFile(way) || this.folders.has(way)));
+        return this.held.exists(uri);
     }
 
-    override async stat(uri: URI): Promise<FileSystemNode> {
-        if (!await this.exists(uri)) throw new Error(`${uri.fsPath} is not there`);
-        const isFile = this.isFile(this.wayOf(uri)!);
-        return { isFile, isDirectory: !isFile, uri };
+    override stat(uri: URI): Promise<FileSystemNode> {
+        return this.held.stat(uri);
     }
 
     override readDirectory(uri: URI): Promise<FileSystemNode[]> {
-        return Promise.resolve([...this.folders.get(this.wayOf(uri) ?? '..') ?? []]);
+        return this.held.readDirectory(uri);
     }
-
-    private isFile(way: string): boolean {
-        return this.tree.texts.has(way) || this.tree.problems.has(way) || this.tree.tables.has(way);
-    }
-
-    /** From the top, with forward slashes; undefined of what lies elsewhere. */
-    private wayOf(uri: URI): string | undefined {
-        if (uri.scheme !== 'file') return undefined;
-        const way = relative(this.top, uri.fsPath).split(sep).join('/');
-        return way === '..' || way.startsWith('../') || /^[A-Za-z]:/.test(way) ? undefined : way;
-    }
-}
-
-/** What lies in every folder, by its way; '' is the top. */
-function foldersOf(top: URI, ways: readonly string[]): Map<string, FileSystemNode[]> {
-    const folders = new Map<string, FileSystemNode[]>([['', []]]);
-    const within = (way: string): FileSystemNode[] => {
-        const known = folders.get(way);
-        if (known) return known;
-        const nodes: FileSystemNode[] = [];
-        folders.set(way, nodes);
-        within(above(way)).push({ isFile: false, isDirectory: true, uri: UriUtils.joinPath(top, way) });
-        return nodes;
-    };
-    for (const way of ways) within(above(way)).push({ isFile: true, isDirectory: false, uri: UriUtils.joinPath(top, way) });
-    return folders;
-}
-
-function above(way: string): string {
-    return way.includes('/') ? way.slice(0, way.lastIndexOf('/')) : '';
 }

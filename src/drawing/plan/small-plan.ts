@@ -18,5 +18,5 @@ export function drawSmallPlan(ceiling: Ceiling, takeOff: TakeOff, { width, heigh
     const seen = takeOff.pieces.filter(({ part }) => part === 'bottom' || part === 'side' || part === 'band' || part === 'blocking');
     return sheet({ id: 'small-plan', title: room.title ?? room.name, description: descriptionOf(ceiling, takeOff) }, paneGround(width, height), [
         walls(ceiling, view, lastPart), ...pieces(seen, view, { show: room.job.show.value, fileName: lastPart, hidden: false }),
-    ]);
+    ], { pointsPerTick: k, origin: [view.left, view.top + ceiling.length * k] });
 }

@@ -11,6 +11,7 @@ export const KINDS: Readonly<Record<PaneKind, KindOfPane>> = {
     boards: { command: 'cofferwright.showBoards', title: () => vscode.l10n.t('Boards') },
     estimate: { command: 'cofferwright.showEstimate', title: () => vscode.l10n.t('Estimate') },
     'cut-list': { command: 'cofferwright.showCutList', title: () => vscode.l10n.t('Cut List') },
+    changes: { command: 'cofferwright.showChanges', title: () => vscode.l10n.t('Changes') },
     view: { command: 'cofferwright.showView', title: () => vscode.l10n.t('In Three Dimensions') },
 };
 

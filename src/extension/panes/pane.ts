@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { readFromPane, versioned, type FromPane, type PaneKind, type ToPane } from '../../panes/messages.ts';
+import { isCommitHash, readFromPane, versioned, type FromPane, type PaneKind, type ToPane } from '../../panes/messages.ts';
 import type { PaneContentParams, PaneSelectionParams, PaneShowsParams } from '../../server/messages.ts';
 import { KINDS } from './kinds.ts';
 import { iconOf, pageHtml, paneFiles } from './page-html.ts';
@@ -14,12 +14,18 @@ export interface Holder {
 }
 
 /** What a pane's script kept over a reload, as far as it can be read. */
-interface Kept { readonly pinned?: unknown; readonly room?: { readonly uri?: unknown; readonly room?: unknown } }
+interface Kept {
+    readonly pinned?: unknown;
+    readonly room?: { readonly uri?: unknown; readonly room?: unknown };
+    readonly own?: { readonly against?: unknown } | null;
+}
 
 /** One webview, with what it shows. Nothing is sent to it while it is hidden: what was to be shown last is said when it is back. */
 export class Pane {
     pinned = false;
     private chosen: { readonly uri: string; readonly room: string } | undefined;
+    /** What a pane of changes compares with: a commit, or `signed`; undefined: the last one. */
+    private against: string | undefined;
     private size: { readonly width: number; readonly height: number } | undefined;
     private last: PaneContentParams | undefined;
     /** What the cursor stands in; undefined until the server has said so. */
@@ -63,7 +69,8 @@ export class Pane {
     /** Says again what is to be shown: to a new server, and after every change. */
     tellServer(): void {
         const room = this.chosen ?? (this.pinned && this.shown ? { uri: this.shown.uri, room: this.shown.room } : undefined);
-        this.holder.shows({ pane: this.id, kind: this.kind, pinned: this.pinned, ...room && { room }, ...this.size });
+        const against = this.against === undefined ? {} : { against: this.against };
+        this.holder.shows({ pane: this.id, kind: this.kind, pinned: this.pinned, ...room && { room }, ...this.size, ...against });
     }
 
     take(params: PaneContentParams): void {
@@ -123,6 +130,12 @@ export class Pane {
         this.tellServer();
     }
 
+    /** `commit`: its whole hash, or `signed`; undefined: the last one. */
+    compareWith(commit: string | undefined): void {
+        this.against = commit;
+        this.tellServer();
+    }
+
     postTicks(): void {
         this.post({ type: 'ticks', keys: this.ticked.flatMap(({ uri, room }) => this.holder.ticksOf(uri, room)) });
     }
@@ -149,7 +162,7 @@ export class Pane {
                 return;
             case 'pin': return this.pin(message.pinned);
             case 'choose': return this.choose(message.uri, message.room);
-            case 'select': case 'switch': case 'find': case 'pick': case 'tick': case 'mark': case 'stop': case 'export': return this.holder.asked(this, message);
+            case 'select': case 'switch': case 'find': case 'pick': case 'tick': case 'mark': case 'stop': case 'against': case 'export': return this.holder.asked(this, message);
         }
     }
 
@@ -174,6 +187,8 @@ export class Pane {
     }
 
     private recall(kept: Kept | undefined): void {
+        const against = kept?.own?.against;
+        if (typeof against === 'string' && (against === 'signed' || isCommitHash(against))) this.against = against;
         const room = kept?.room;
         if (typeof room?.uri !== 'string' || typeof room.room !== 'string') return;
         this.pinned = kept?.pinned === true;

@@ -1,10 +1,11 @@
 import * as vscode from 'vscode';
 import { PANE_KINDS, type FromPane, type PaneKind } from '../../panes/messages.ts';
 import {
-    CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_MARK, PANE_SELECTION, PANE_SHOWS, PANE_STOP, SHOW_ESTIMATE, SHOW_PIECES,
+    CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_MARK, PANE_SELECTION, PANE_SHOWS, PANE_STOP, SHOW_CHANGES, SHOW_ESTIMATE, SHOW_PIECES,
     type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneMarkParams, type PaneMarkResult,
     type PaneSelectionParams, type PaneShowsParams, type PaneStopParams, type ShowPiecesParams,
 } from '../../server/messages.ts';
+import type { History } from '../history.ts';
 import type { Listen } from '../server.ts';
 import { KINDS, viewType } from './kinds.ts';
 import { Pane, type Holder } from './pane.ts';
@@ -31,7 +32,7 @@ export class Panes implements Holder, vscode.Disposable {
     /** The group that the first pane was opened in. */
     private beside = vscode.ViewColumn.Beside;
 
-    constructor(private readonly context: vscode.ExtensionContext, private readonly talk: Talk) {
+    constructor(private readonly context: vscode.ExtensionContext, private readonly talk: Talk, private readonly history: History) {
         this.ticks = new Ticks(context.workspaceState);
         this.ticks.onChange(() => { for (const pane of this.panes.values()) pane.postTicks(); });
         const kinds = PANE_KINDS.map(kind => ({ kind, ...KINDS[kind] }));
@@ -43,6 +44,8 @@ export class Panes implements Holder, vscode.Disposable {
             })),
             vscode.commands.registerCommand(SHOW_PIECES, ({ uri, room }: ShowPiecesParams) => { this.showing('cut-list', uri, room); }),
             vscode.commands.registerCommand(SHOW_ESTIMATE, ({ uri, room }: ShowPiecesParams) => { this.showing('estimate', uri, room); }),
+            vscode.commands.registerCommand(SHOW_CHANGES, ({ uri, room }: ShowPiecesParams) => { this.showing('changes', uri, room).compareWith(undefined); }),
+            vscode.commands.registerCommand('cofferwright.compareWith', () => this.compareWith(this.open('changes'))),
             vscode.commands.registerCommand('cofferwright.backToText', () => this.backToText()),
             vscode.commands.registerCommand('cofferwright.pinPane', () => this.active()?.pin(true)),
             vscode.commands.registerCommand('cofferwright.unpinPane', () => this.active()?.pin(false)),
@@ -127,7 +130,8 @@ export class Panes implements Holder, vscode.Disposable {
 
     asked(pane: Pane, message: FromPane): void {
         switch (message.type) {
-            case 'select': void this.text.select(message.at).catch((error: unknown) => pane.say(vscode.l10n.t('The text could not be opened: {0}', String(error)))); return;
+            case 'select': void this.select(message).catch((error: unknown) => pane.say(vscode.l10n.t('The text could not be opened: {0}', String(error)))); return;
+            case 'against': void (message.to === 'pick' ? this.compareWith(pane) : pane.compareWith(message.to === 'signed' ? 'signed' : undefined)); return;
             case 'switch': return this.switchTo(pane, message.kind);
             case 'find': return this.find(pane, message.kind, message.key);
             case 'tick': return this.tick(pane, message);
@@ -153,8 +157,23 @@ export class Panes implements Holder, vscode.Disposable {
             && pane.shown?.room === from.shown?.room) pane.picked(key);
     }
 
+    /** In the text, or in the text as it was. */
+    private async select({ at, was }: FromPane & { type: 'select' }): Promise<void> {
+        const old = was === undefined ? undefined : await this.history.oldUri(vscode.Uri.parse(at.uri), was);
+        await this.text.select(old ? { ...at, uri: old.toString() } : at);
+    }
+
+    /** With a commit that somebody picks. */
+    private async compareWith(pane: Pane): Promise<void> {
+        const uri = pane.shown?.uri ?? this.cursor?.uri ?? vscode.workspace.workspaceFolders?.[0]?.uri.toString();
+        const commit = uri === undefined ? undefined : await this.history.pick(vscode.Uri.parse(uri));
+        if (commit !== undefined) pane.compareWith(commit);
+    }
+
     private find(from: Pane, kind: PaneKind, key: string): void {
-        const pane = from.shown ? this.showing(kind, from.shown.uri, from.shown.room) : this.open(kind);
+        // a page of a whole house leads to pieces of any of its rooms
+        const room = from.ticked.find(one => key.startsWith(`${one.room}.`)) ?? from.shown;
+        const pane = room ? this.showing(kind, room.uri, room.room) : this.open(kind);
         pane.reveal(key);
     }
 

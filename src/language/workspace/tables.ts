@@ -54,6 +54,11 @@ export class Tables {
         return this.known.get(uri.toString())?.table;
     }
 
+    /** All that the tables say which a document names, or why they say nothing. */
+    saidIn(document: LangiumDocument): string {
+        return JSON.stringify(this.namedIn(document).map(uri => this.at(uri)));
+    }
+
     /** All that are named, whether they are there or not. */
     all(): readonly URI[] {
         return [...this.known.values()].map(({ uri }) => uri);

@@ -62,7 +62,7 @@ function placesOf({ takeOff, ceiling, layout: { room } }: RoomOnPage): ReadonlyM
 }
 
 /** The line's own words where it has some, else what sets it: its center among those that are said, or the number of coffers. */
-function placeOfLine({ name, at, runs }: Line, { lines, grid }: Room): Source {
+export function placeOfLine({ name, at, runs }: Line, { lines, grid }: Room): Source {
     const spacing = runs === 'north-south' ? grid?.north : grid?.east;
     if (!spacing || lines.some(spec => spec.name === name)) return at;
     if (spacing.by === 'number') return spacing.coffers.at;

@@ -28,18 +28,26 @@ function piecesOf(house: HouseChange['after']): readonly Piece[] {
     return house?.rooms.flatMap(({ takeOff }) => takeOff?.pieces ?? []) ?? [];
 }
 
+/** What is otherwise of a room's ceiling, in words; `line`: where it is a line that is otherwise. */
+export interface RoomWords { readonly words: string; readonly line?: LineChange; readonly wall?: string }
+
 /** What is otherwise of a room's ceiling, a line for each. */
 export function roomLines(room: RoomChange, job: JobSettings): string[] {
+    return roomWords(room, job).map(({ words }) => words);
+}
+
+export function roomWords(room: RoomChange, job: JobSettings): RoomWords[] {
     const { before, after, renamedFrom, walls, lines, coffers } = room, tape = tapeOf(job), mark = (ticks: Ticks): string => printMark(ticks, tape);
-    if (!after) return ['is gone'];
-    if (!before) return [`is new: ${coffers ? cofferText(coffers.after, mark) : 'not laid out'}`];
+    const plain = (words: string): RoomWords => ({ words });
+    if (!after) return [plain('is gone')];
+    if (!before) return [plain(`is new: ${coffers ? cofferText(coffers.after, mark) : 'not laid out'}`)];
     const wallText = ({ wall, before: was, after: is }: RoomChange['walls'][number]): string => was === undefined ? `wall ${wall}, ${mark(is!)}, is new`
         : is === undefined ? `wall ${wall}, ${mark(was)}, is gone` : `wall ${wall}: ${mark(is)} instead of ${mark(was)}`;
     return [
-        ...renamedFrom === undefined ? [] : [`was called ${renamedFrom}`],
-        ...after.takeOff ? [] : ['cannot be laid out as it is now'], ...before.takeOff ? [] : ['could not be laid out before'],
-        ...walls.map(wallText), ...lines.map(line => lineText(line, mark)),
-        ...coffers ? [`coffers: ${cofferText(coffers.after, mark)} instead of ${cofferText(coffers.before, mark)}`] : [],
+        ...renamedFrom === undefined ? [] : [plain(`was called ${renamedFrom}`)],
+        ...after.takeOff ? [] : [plain('cannot be laid out as it is now')], ...before.takeOff ? [] : [plain('could not be laid out before')],
+        ...walls.map(change => ({ words: wallText(change), wall: change.wall })), ...lines.map(line => ({ words: lineText(line, mark), line })),
+        ...coffers ? [plain(`coffers: ${cofferText(coffers.after, mark)} instead of ${cofferText(coffers.before, mark)}`)] : [],
     ];
 }
 
@@ -79,11 +87,19 @@ function after(pair: Pair): Piece {
     return pair.after;
 }
 
+/** Pieces that fare alike, in words: `side of poplar-1x8: 3' 6 5/8", new`. Those of the state before where they are wanted no more. */
+interface PieceWords { readonly words: string; readonly pieces: readonly Piece[]; readonly isGone: boolean }
+
 /** `4 x side of poplar-1x8: 3' 6 5/8" → 3' 4 1/4"`, alike pieces together. */
-export function pieceLines({ pieces }: HouseChange, job: JobSettings): string[] {
+export function pieceLines(house: HouseChange, job: JobSettings): string[] {
+    return pieceWords(house, job).map(({ words, pieces }) => `${pieces.length} x ${words}`);
+}
+
+export function pieceWords({ pieces }: HouseChange, job: JobSettings): PieceWords[] {
     const nameOf = stockNames([...pieces.from.map(after), ...pieces.fresh, ...pieces.gone].map(({ stock }) => stock));
     const size = ({ cutOverall }: Piece): string => printLength(cutOverall, job.show.value);
-    const told = (list: readonly Piece[], words: (piece: Piece) => string): string[] => [...grouped([...list].sort(comparePieces), words)].map(([text, own]) => `${own.length} x ${text}`);
+    const told = (list: readonly Piece[], words: (piece: Piece) => string, isGone = false): PieceWords[] =>
+        [...grouped([...list].sort(comparePieces), words)].map(([text, own]) => ({ words: text, pieces: own, isGone }));
     const froms = new Map(pieces.from.map(pair => [pair.after, pair.before]));
     return [
         ...told(pieces.from.map(after), piece => {
@@ -92,7 +108,7 @@ export function pieceLines({ pieces }: HouseChange, job: JobSettings): string[] 
             return `${piece.part} of ${nameOf(piece.stock)}: ${size(piece)}, from${other} ${size(old)}${rip}`;
         }),
         ...told(pieces.fresh, piece => `${piece.part} of ${nameOf(piece.stock)}: ${size(piece)}, new`),
-        ...told(pieces.gone, piece => `${piece.part} of ${nameOf(piece.stock)}: ${size(piece)}, no longer wanted`),
+        ...told(pieces.gone, piece => `${piece.part} of ${nameOf(piece.stock)}: ${size(piece)}, no longer wanted`, true),
     ];
 }
 

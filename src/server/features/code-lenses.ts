@@ -7,6 +7,7 @@ import { takeOffOf } from '../../pipeline/inspect.ts';
 import type { Client } from '../client.ts';
 import { SHOW_PIECES, type ShowPiecesParams } from '../messages.ts';
 import type { Figures } from './figures.ts';
+import { isChangeLens, type ChangeLenses } from './change-lenses.ts';
 import { isPriceLens, type PriceLenses } from './price-lenses.ts';
 import { isUseLens, type UseLenses } from './use-lenses.ts';
 import { coffers, pieces } from './words.ts';
@@ -14,16 +15,17 @@ import { coffers, pieces } from './words.ts';
 /**
  * Above each room how many pieces and coffers it has. The pieces are taken off when the line comes into view; it leads to
  * them where the editor says that it has a command for that. Prices stand above the job and its alternates (price-lenses.ts), who
- * uses it above what is shared (use-lenses.ts).
+ * uses it above what is shared (use-lenses.ts), what changed since the last commit beside the pieces (change-lenses.ts).
  */
 export class CofferCodeLenses implements CodeLensProvider {
     constructor(
         private readonly figures: Figures, private readonly client: Client, private readonly documents: LangiumDocuments,
         private readonly prices: PriceLenses, private readonly uses: UseLenses,
+        readonly changes: ChangeLenses,
     ) {}
 
     provideCodeLens(document: LangiumDocument): CodeLens[] {
-        return [...this.prices.provide(document), ...this.uses.provide(document), ...this.ofRooms(document)];
+        return [...this.prices.provide(document), ...this.uses.provide(document), ...this.ofRooms(document), ...this.changes.provide(document)];
     }
 
     private ofRooms(document: LangiumDocument): CodeLens[] {
@@ -36,6 +38,7 @@ export class CofferCodeLenses implements CodeLensProvider {
     resolve(lens: CodeLens): CodeLens {
         if (isPriceLens(lens.data)) return this.prices.resolve(lens);
         if (isUseLens(lens.data)) return this.uses.resolve(lens);
+        if (isChangeLens(lens.data)) return this.changes.resolve(lens);
         const { uri, room } = lens.data as ShowPiecesParams;
         const document = this.documents.getDocument(URI.parse(uri));
         const found = document && [...this.figures.of(document).rooms].find(([one, figures]) => one.name === room && figures.ceiling);

@@ -9,6 +9,7 @@ import { brokenLines } from '../../language/types/broken.ts';
 import { diagnosticsOf } from '../../language/workspace/diagnostics.ts';
 import { behindWall, stepsOf } from '../../pipeline/inspect-closely.ts';
 import { layoutOf } from '../../pipeline/inspect.ts';
+import { breath } from '../breath.ts';
 import type { Edits } from '../edits/edits.ts';
 import { isKnown } from '../features/figures.ts';
 import type { LateFindings } from './late-findings.ts';
@@ -91,9 +92,4 @@ function keyIn(found: ReadonlyMap<string, unknown>, { name }: Room): string {
     let key = name;
     while (found.has(key)) key += ' again';
     return key;
-}
-
-/** Lets whatever has come meanwhile be answered: only a timer lets messages in on Node and in a browser alike. */
-function breath(): Promise<void> {
-    return new Promise(resolve => { setTimeout(resolve, 0); });
 }

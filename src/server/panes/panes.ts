@@ -11,9 +11,11 @@ import {
     type PaneSelectionParams, type PaneShowsParams, type PaneStopParams,
 } from '../messages.ts';
 import type { Typing } from '../calm/typing.ts';
+import { isCommitHash } from '../../panes/messages.ts';
 import { base64Of } from './base64.ts';
 import { BoardProofs } from './board-proofs.ts';
 import { roomAt, roomFor, type Place } from './choose.ts';
+import type { Comparisons } from '../changes/comparisons.ts';
 import { keysAt } from './keys.ts';
 import { markEdits } from './mark.ts';
 import { choiceOf, housesOf, Rooms } from './rooms.ts';
@@ -61,7 +63,8 @@ export class Panes {
 
     /** `prover`: looks for cheaper boards than the first plan's, where the machine lets it. */
     constructor(
-        private readonly connection: Connection, private readonly services: CofferSharedServices, private readonly typing: Typing, prover?: BoardProver,
+        private readonly connection: Connection, private readonly services: CofferSharedServices, private readonly typing: Typing,
+        private readonly comparisons: Comparisons, prover?: BoardProver,
     ) {
         this.proofs = prover && new BoardProofs(prover, () => this.soon());
         this.rooms = new Rooms(services, this.proofs && (house => this.proofs?.of(house)));
@@ -76,6 +79,7 @@ export class Panes {
             this.afterTyping();
         });
         typing.onRest(() => this.soon());
+        comparisons.onFound(() => this.soon());
     }
 
     private shows(params: PaneShowsParams): void {
@@ -191,7 +195,7 @@ export class Panes {
         const madeFrom: unknown[] = [room.file, ...ofHouse ? room.house.map(({ file }) => file) : [], width, height, ...stands];
         const isSame = (now: readonly unknown[]): boolean =>
             pane.content !== undefined && pane.madeFrom?.length === now.length && now.every((each, i) => each === pane.madeFrom![i]);
-        if (!page.showsBoards && isSame(madeFrom)) return undefined;
+        if (!page.showsBoards && !page.showsChanges && isSame(madeFrom)) return undefined;
         const rested = Date.now() - this.builtAt;
         if (page.takesLong && pane.content !== undefined && rested < REST_MS) {
             clearTimeout(this.resting);
@@ -199,9 +203,11 @@ export class Panes {
             return undefined;
         }
         if (page.showsBoards) madeFrom.push(room.boards);
+        const changes = page.showsChanges ? this.comparisons.of(room, pane.wishes.against) : undefined;
+        if (changes) madeFrom.push(changes);
         if (isSame(madeFrom)) return undefined;
         pane.madeFrom = madeFrom;
-        const content = contentOn(page, room, { width, height });
+        const content = contentOn(page, room, { width, height, ...changes && { changes } });
         const text = JSON.stringify(content);
         if (text === pane.content) return undefined;
         pane.content = text;
@@ -226,10 +232,10 @@ export class Panes {
 }
 
 /** Wishes as they can be met, or undefined where nothing is wished. Another version of the extension may say something else. */
-function sensible({ pane, kind, pinned, room, width, height }: PaneShowsParams): PaneShowsParams | undefined {
+function sensible({ pane, kind, pinned, room, width, height, against }: PaneShowsParams): PaneShowsParams | undefined {
     if (typeof pane !== 'string' || !isPaneKind(kind)) return undefined;
     const size = isCount(width) && isCount(height) ? { width: Math.min(width, MOST_PIXELS), height: Math.min(height, MOST_PIXELS) } : {};
-    return { pane, kind, pinned: pinned === true, ...typeof room?.uri === 'string' && typeof room.room === 'string' && { room: { uri: room.uri, room: room.room } }, ...size };
+    return { pane, kind, pinned: pinned === true, ...typeof room?.uri === 'string' && typeof room.room === 'string' && { room: { uri: room.uri, room: room.room } }, ...size, ...typeof against === 'string' && (against === 'signed' || isCommitHash(against)) && { against } };
 }
 const MOST_PIXELS = 20_000;
 
