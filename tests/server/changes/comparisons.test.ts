@@ -203,13 +203,22 @@ describe('what was signed', () => {
     });
 });
 
+/** An editor that notes what it is asked. */
+function askingEditor(asked: string[]): Connection {
+    const sendRequest = (method: string): Promise<null> => {
+        asked.push(method);
+        return Promise.resolve(null);
+    };
+    return { sendRequest, console: { log: () => undefined } } as unknown as Connection;
+}
+
 describe('above a room', () => {
     test('how many pieces are otherwise since the last commit, and what the change costs; nothing where none is', async () => {
         const { editor, settled, comparisons, workspace } = await opened(finer);
         const { changes } = workspace.coffer.lsp.CodeLensProvider as CofferCodeLenses, asked: string[] = [];
         const titles = (): (string | undefined)[] => changes.provide(workspace.document('den.coffer')).map(lens => changes.resolve(lens).command?.title);
         expect(titles()).toEqual([]);
-        changes.compareBy(comparisons, { sendRequest: (method: string) => { asked.push(method); return Promise.resolve(null); }, console: { log: () => undefined } } as unknown as Connection);
+        changes.compareBy(comparisons, askingEditor(asked));
         editor.commit('a1', house);
         expect(titles()).toEqual([]);
         const { house: { pieces, price } } = found(await settled());
@@ -226,7 +235,7 @@ describe('above a room', () => {
         const { editor, settled, comparisons, workspace } = await opened(finer), asked: string[] = [];
         const { changes } = workspace.coffer.lsp.CodeLensProvider as CofferCodeLenses;
         (changes as unknown as { client: { refreshesCodeLenses: boolean } }).client.refreshesCodeLenses = true;
-        changes.compareBy(comparisons, { sendRequest: (method: string) => { asked.push(method); return Promise.resolve(null); }, console: { log: () => undefined } } as unknown as Connection);
+        changes.compareBy(comparisons, askingEditor(asked));
         editor.commit('a1', house);
         await settled();
         const before = asked.length;
