@@ -57,7 +57,7 @@ export class ChangeLenses {
 }
 
 /** `since the last commit: 12 pieces new, 4 from old ones; the house costs $310.00 more`; undefined where the room's pieces are what they were. */
-export function titleIn(known: ChangesKnown, name: string): string | undefined {
+function titleIn(known: ChangesKnown, name: string): string | undefined {
     if (!('house' in known)) return undefined;
     const { house } = known, room = house.rooms.find(one => one.after?.room.name === name);
     if (!room?.after?.takeOff) return undefined;
