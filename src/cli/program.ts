@@ -8,7 +8,8 @@ import { CHANGE_FORMATS, compare, type CompareOptions } from './commands/compare
 import { draw, DRAWING_FORMATS, THEMES, type DrawOptions } from './commands/draw.ts';
 import { estimate, type EstimateOptions } from './commands/estimate.ts';
 import { dryFit, FIT_FORMATS, type FitOptions } from './commands/dry-fit.ts';
-import { joists, putUp, seasons, survey, trades } from './commands/leaves.ts';
+import { joists, putUp, seasons, trades } from './commands/leaves.ts';
+import { survey, type SurveyOptions } from './commands/templates.ts';
 import { explain } from './commands/explain.ts';
 import { format, type FormatOptions } from './commands/format.ts';
 import { invoice, INVOICE_FORMATS, type InvoiceOptions } from './commands/invoice.ts';
@@ -89,7 +90,7 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
     withFiles('seasons', 'what a year does to the joints, how wet the boards may be when they go up, and what to tell the owner').addOption(lists).addOption(rooms)
         .action(act<ListOptions>(seasons));
     withFiles('survey', 'what the surveyed ceiling leaves of each side: the gap, what trim and blocking lap, what is scribed and shimmed').addOption(lists).addOption(rooms)
-        .action(act<ListOptions>(survey));
+        .option('--templates <folder>', 'instead, draw what is scribed at true size into this folder, for printing', filled).addOption(force).action(act<SurveyOptions>(survey));
     withFiles('suggest', 'other grids for each room that are clear of everything it says, the best first, with the words to write').addOption(lists).addOption(rooms)
         .action(act<ListOptions>(suggest));
     withFiles('put-up', 'what goes up when: the steps, the way of every piece to its place, the first bay and what is measured there').addOption(lists).addOption(rooms)

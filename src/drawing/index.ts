@@ -12,6 +12,7 @@ export { drawPanePlan, PLAN_LAYERS, type PlanLayer } from './plan/pane-plan.ts';
 export { drawSmallPlan } from './plan/small-plan.ts';
 export { drawMeetings, meetingSheets } from './meetings/sheets.ts';
 export { hasSurveySheet } from './survey/sheet.ts';
+export { drawTemplates } from './survey/templates.ts';
 export { drawSheets } from './sheets.ts';
 export { markChanged, withClouds } from './changed.ts';
 export { drawBoardRoll, drawBoardSheets } from './boards/sheets.ts';

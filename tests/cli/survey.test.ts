@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { SurveyJson, SurveySideJson } from '../../src/report/survey/shape.ts';
@@ -111,6 +111,26 @@ describe('survey', () => {
         await cofferwright(cwd, ['print', '--page', 'survey', '--out', 'pages']);
         expect(readFileSync(join(cwd, 'pages', 'survey-den.html'), 'utf8')).toContain('A-2-north');
         expect((await cofferwright(folderWith(house), ['survey'])).out).toContain('Nothing is said of how level its ceiling is');
+    });
+});
+
+describe('survey --templates', () => {
+    test('draws every side that is scribed at true size, on sheets and in one file to print; nothing is drawn where none is', async () => {
+        const cwd = folderWith(under(VALLEY)), { code, out } = await cofferwright(cwd, ['survey', '--templates', 'scribed']);
+        expect(code).toBe(1);
+        const files = readdirSync(join(cwd, 'scribed')).filter(name => name.startsWith('scribe-'));
+        expect(files).toEqual(expect.arrayContaining(['scribe-den-1.svg', 'scribe-den.html']));
+        expect(out).toContain('scribed/scribe-den.html');
+        const [svg, html] = ['scribe-den-1.svg', 'scribe-den.html'].map(name => readFileSync(join(cwd, 'scribed', name), 'utf8')) as [string, string];
+        // a browser prints it as wide as the paper is
+        expect(html).toContain('@page{size:210mm 297mm'.replace('210mm 297mm', '8.5in 11in'));
+        expect(svg).toMatch(/width="8\.5in" height="11in"/);
+        expect(html).toContain('Measure this square first');
+        // what is wrong with the room stands on its sheets
+        expect(svg).toContain('Nothing to nail to');
+        const none = folderWith(under(VALLEY.replace('level at 15 1/2"', 'level at 15"')));
+        expect((await cofferwright(none, ['survey', '--templates', 'scribed'])).err).toContain('No side has to be scribed');
+        expect(existsSync(join(none, 'scribed', 'scribe-den.html'))).toBe(false);
     });
 });
 
