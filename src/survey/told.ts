@@ -1,6 +1,7 @@
 import type { JobSettings } from '../job/model.ts';
 import { counted, listed } from '../plain/words.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../quantity/ticks.ts';
+import type { AgainstLevel, OtherPlane } from './other-planes.ts';
 import type { Plane } from './surface.ts';
 import type { Surveyed } from './survey.ts';
 import { surveyWords, type SurveyWords } from './words.ts';
@@ -28,4 +29,21 @@ const OVER: Ticks = 10 * TICKS_PER_FOOT;
 function riseWords({ east, south }: Plane, { deep, place }: SurveyWords): string {
     const ways = [east < 0 ? ['west', -east] as const : ['east', east] as const, south < 0 ? ['north', -south] as const : ['south', south] as const];
     return `${listed(ways.filter(([, by]) => by > 0).map(([way, by]) => `${deep(by * OVER)} in ${place(OVER)} to the ${way}`))}`;
+}
+
+/** What other planes would leave to be scribed, from level on; the figures of a table. */
+export function planeRows(planes: readonly OtherPlane[], job: JobSettings): { readonly plane: string; readonly takes: string }[] {
+    const { deep, place } = surveyWords(job);
+    return planes.map(({ slope, chosen: { scribed, deepest } }) => ({
+        plane: slope === 0 ? 'level' : `up to ${deep(slope * OVER)} in ${place(OVER)}`,
+        takes: scribed === 0 ? 'none scribed' : `${counted(scribed, 'side')}, ${deep(deepest)} deep`,
+    }));
+}
+
+/** How far the beams run out of level beside what is level. */
+export function levelWords(all: readonly AgainstLevel[], job: JobSettings): string[] {
+    const { deep, place } = surveyWords(job);
+    return all.map(({ wall, fixture, over, by }) => (fixture
+        ? `Over ${fixture.kind} ${fixture.name} at the ${wall.name} wall the beams run ${deep(by)} out of level, in ${place(over)}.`
+        : `Along the ${wall.name} wall they run ${deep(by)} out of level, in ${place(over)}.`));
 }

@@ -1,10 +1,11 @@
 import type { Ceiling } from '../../ceiling/model.ts';
 import { printIn, printLength } from '../../quantity/print-length.ts';
 import { contoursOf, contourStep, edgeOfKnown, offPlane, swellsOf, type Contour, type Swell } from '../../survey/contours.ts';
+import { againstLevel, otherPlanesOf } from '../../survey/other-planes.ts';
 import { heightOf, type Plane } from '../../survey/surface.ts';
 import { capitalized } from '../../plain/words.ts';
 import { surveyedOf, type Surveyed } from '../../survey/survey.ts';
-import { surveyNotes } from '../../survey/told.ts';
+import { levelWords, planeRows, surveyNotes } from '../../survey/told.ts';
 import { surveyWords, type SurveyWords } from '../../survey/words.ts';
 import type { Point as Place } from '../../plane/point.ts';
 import type { TakeOff } from '../../takeoff/model.ts';
@@ -150,8 +151,9 @@ function swellAt(swell: Swell, { off }: Shown, at: (place: Place) => Point, clai
     return group(`${swell.kind}.${swell.number}`, { title: words }, [circle([x, y], 3.2, 'edge', swell.kind === 'hump' ? 'ink' : 'paper'), ...runs.flatMap(run => patched(run, 'paper'))]);
 }
 
-function blocksOf({ room, width, length }: Ceiling, { surveyed, plane, step, swells, words, off }: Shown): readonly StripBlock[] {
-    const show = room.job.show.value, stretch = (pen: PenName, said: string): StripRow => ({ kind: 'sample', words: said, draw: (left, middle) => [line([left, middle], [left + SAMPLE_WIDTH, middle], pen)] });
+function blocksOf(ceiling: Ceiling, { surveyed, plane, step, swells, words, off }: Shown): readonly StripBlock[] {
+    const { room, width, length } = ceiling, show = room.job.show.value;
+    const stretch = (pen: PenName, said: string): StripRow => ({ kind: 'sample', words: said, draw: (left, middle) => [line([left, middle], [left + SAMPLE_WIDTH, middle], pen)] });
     const symbol = (draw: (x: number, y: number) => readonly Item[], said: string): StripRow => ({ kind: 'symbol', words: said, draw: (left, y) => draw(left + SYMBOL_WIDTH / 2, y) });
     const isTilted = plane.east !== 0 || plane.south !== 0, hung = surveyed.chosen!;
     return [
@@ -168,7 +170,9 @@ function blocksOf({ room, width, length }: Ceiling, { surveyed, plane, step, swe
             kind: 'pair', left: drawnFractions(`${swell.kind} ${swell.number}: ${words.place(swell.x)} east, ${words.place(swell.y)} south`), right: off(swell.off),
         })) },
         ...isTilted ? [{ id: 'plane', heading: 'THE PLANE, ABOVE ITS LOWEST CORNER', rows: cornersOf(plane, width, length).map(({ corner, rise }): StripRow => ({ kind: 'pair', left: corner, right: off(rise) })) }] : [],
-        { id: 'notes', heading: 'NOTES', rows: [...surveyNotes(surveyed, room.job), 'Places count from the north-west corner of the room. Between three readings the ceiling is taken to be flat.']
+        { id: 'planes', heading: 'WHAT A TILT WOULD SPARE', rows: planeRows(otherPlanesOf(surveyed), room.job)
+            .map(({ plane: slope, takes }): StripRow => ({ kind: 'pair', left: drawnFractions(slope), right: drawnFractions(takes) })) },
+        { id: 'notes', heading: 'NOTES', rows: [...surveyNotes(surveyed, room.job), ...levelWords(againstLevel(ceiling, plane), room.job), 'Places count from the north-west corner of the room. Between three readings the ceiling is taken to be flat.']
             .map((said, i): StripRow => ({ kind: 'note', mark: String(i + 1), words: drawnFractions(said) })) },
     ];
 }

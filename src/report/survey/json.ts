@@ -29,6 +29,10 @@ export function jsonSurvey(houses: readonly House[], surveyOf: (room: RoomPieces
                         at: length(chosen.plane.at), risesEast: chosen.plane.east, risesSouth: chosen.plane.south,
                         scribed: chosen.scribed, deepest: length(chosen.deepest), proved: chosen.proved,
                     } : null,
+                    planes: survey.planes.map(({ slope, chosen: { scribed, deepest, proved } }) => ({ slope, scribed, deepest: length(deepest), proved })),
+                    outOfLevel: survey.level.map(({ wall, fixture, over, by }) => ({
+                        wall: wall.name, fixture: fixture?.name ?? null, over: length(over), by: length(by),
+                    })),
                     leftOut: survey.leftOut,
                 } : null,
                 sides: surveyed?.sides.map(side => sideJson(side, length)) ?? [],

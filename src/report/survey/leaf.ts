@@ -6,7 +6,7 @@ import { printLength, printMark } from '../../quantity/print-length.ts';
 import { LEAST_LAP } from '../../survey/sides.ts';
 import { crowdedSpacers, mostOfSpacer } from '../../survey/spacers.ts';
 import type { Surveyed, SurveyedSide } from '../../survey/survey.ts';
-import { surveyNotes } from '../../survey/told.ts';
+import { levelWords, planeRows, surveyNotes } from '../../survey/told.ts';
 import { sideNamed, surveyWords, type SurveyWords } from '../../survey/words.ts';
 import { spokenName } from '../../takeoff/ids.ts';
 import { titleOf, type House, type RoomPieces } from '../house.ts';
@@ -31,14 +31,17 @@ export function surveyLeaf(house: House, surveyOf: (room: RoomPieces) => RoomSur
 function sectionOf({ room }: RoomPieces, survey: RoomSurvey | undefined, job: JobSettings): LeafSection {
     const heading = `room ${room.name}`;
     if (!survey) return { heading, words: ['Nothing is said of how level its ceiling is: `survey` in the room.'] };
-    const { surveyed, leftOut } = survey, words = surveyWords(job);
+    const { surveyed, leftOut, planes, level } = survey, words = surveyWords(job);
     return {
-        heading, words: surveyNotes(surveyed, job),
+        heading, words: [...surveyNotes(surveyed, job), ...levelWords(level, job)],
         table: {
             head: ['side', 'gap', 'trim laps', 'scribe', 'laps blocking', 'shim over the blocking', 'not known'],
             rows: surveyed.sides.map(side => rowOf(side, words)), figures: [],
         },
-        after: [...spacerWords(surveyed, job), ...leftOut],
+        after: [
+            ...spacerWords(surveyed, job), ...leftOut,
+            ...planes.length > 1 ? [`By the best plane of each slope: ${planeRows(planes, job).map(({ plane, takes }) => `${plane}: ${takes}`).join('; ')}.`] : [],
+        ],
     };
 }
 

@@ -34,6 +34,10 @@ export interface SurveyRoomJson extends RoomHead {
             /** No other plane that is allowed leaves less to be scribed. */
             readonly proved: boolean;
         } | null;
+        /** What the best plane of each slope would leave to be scribed, from level on; the slope is a part of the way, along and across. */
+        readonly planes: readonly { readonly slope: number; readonly scribed: Count; readonly deepest: LengthJson; readonly proved: boolean }[];
+        /** What is level at a wall (a cabinet or casing by its name, or null: the wall itself), and how far the beams run out of level over its length. */
+        readonly outOfLevel: readonly { readonly wall: string; readonly fixture: string | null; readonly over: LengthJson; readonly by: LengthJson }[];
         /** What hangs there and is not looked at, in sentences. */
         readonly leftOut: readonly string[];
     } | null;
