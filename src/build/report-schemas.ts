@@ -3,7 +3,7 @@ import { createGenerator, type Schema } from 'ts-json-schema-generator';
 /** What is printed as JSON: the name of its schema, and the type it is made from, in `src/report/…/shape.ts`. */
 const SHAPES: Readonly<Record<string, string>> = {
     suggest: 'SuggestionsJson',
-    boards: 'BoardsJson', changes: 'ChangesJson', 'cut-list': 'CutListJson', 'dry-fit': 'DryFitJson', estimate: 'EstimatesJson', findings: 'FindingsJson', invoice: 'InvoicesJson', joists: 'JoistsJson', order: 'OrderJson', saw: 'SawJson', seasons: 'SeasonsJson', survey: 'SurveyJson', trades: 'TradesJson',
+    boards: 'BoardsJson', changes: 'ChangesJson', 'cut-list': 'CutListJson', 'dry-fit': 'DryFitJson', estimate: 'EstimatesJson', findings: 'FindingsJson', invoice: 'InvoicesJson', joists: 'JoistsJson', order: 'OrderJson', 'put-up': 'PutUpJson', saw: 'SawJson', seasons: 'SeasonsJson', survey: 'SurveyJson', trades: 'TradesJson',
 };
 const PROMISE = 'Within a version properties may be added; none changes its meaning or goes away.';
 
