@@ -4,6 +4,7 @@ import type { Finding } from '../findings/finding.ts';
 import type { Alternate } from '../job/alternate.ts';
 import type { FileContent } from '../job/file.ts';
 import type { PricePlans } from '../pipeline/price-plans.ts';
+import type { Suggestions } from '../suggest/model.ts';
 import type { Standing } from '../pipeline/standing.ts';
 import type { Source } from '../provenance/source.ts';
 import type { TakeOff } from '../takeoff/model.ts';
@@ -29,6 +30,8 @@ export interface Page<Content extends PageContent = PageContent> {
     readonly showsBoards?: boolean;
     /** Set where it shows what changed in the house: then it is told what is known of that (`Wishes.changes`), and made anew when more is known. */
     readonly showsChanges?: boolean;
+    /** Set where it shows other grids: its host may look for them step by step, and then it is made anew when they are there. */
+    readonly showsOtherGrids?: boolean;
 }
 
 /** Why nothing is to be built from it, with the number of its place. */
@@ -74,6 +77,8 @@ export interface RoomOnPage {
         /** Where somebody has looked for the boards of prices, and of the alternates too. */
         readonly forPrices?: PricePlans;
     };
+    /** Other grids, where its host looks for them; made where they are asked for else. */
+    readonly otherGrids?: Suggestions | 'looking';
     /** Set where what takes longer to find is wanted of alternates too. */
     readonly looksClosely?: boolean;
 }

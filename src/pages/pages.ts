@@ -7,6 +7,7 @@ import { planPage } from './plan/page.ts';
 import { cutListPage } from './cut-list/page.ts';
 import { sectionPage } from './section/page.ts';
 import { estimatePage } from './estimate/page.ts';
+import { suggestPage } from './suggest/page.ts';
 import { viewPage } from './view/page.ts';
 
 /** All kinds of page there are. One line each; what a pane's script renders is listed in src/panes, what the editor offers in src/extension/panes/kinds.ts. */
@@ -18,6 +19,7 @@ export const PAGES: Readonly<Record<PaneKind, Page>> = {
     view: viewPage,
     estimate: estimatePage,
     changes: changesPage,
+    suggest: suggestPage,
 };
 
 /** A page's content, and what has to be said over it. */

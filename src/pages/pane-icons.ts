@@ -19,4 +19,6 @@ export const PANE_ICONS: Readonly<Record<PaneKind, string>> = {
     estimate: 'M2 2h6l6.5 6.5-6 6L2 8zM4.6 5.4a.8.8 0 1 0 .01 0',
     // two sheets, what is otherwise on the second ringed
     changes: 'M1.5 1.5h8v3M1.5 1.5v9h3M4.5 4.5h10v10h-10zM7 9.5a2.5 2.5 0 1 0 5 0a2.5 2.5 0 1 0-5 0',
+    // two ceilings beside each other, of other grids
+    suggest: 'M1.5 2.5h5.5v11h-5.5zM1.5 8h5.5M9 2.5h5.5v11h-5.5zM9 6.2h5.5M9 9.8h5.5M11.75 2.5v11',
 };

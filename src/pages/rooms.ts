@@ -26,6 +26,8 @@ export interface RoomThere { readonly file: FileContent; readonly layout: Layout
 interface Ways {
     /** What is known of a house's boards, where somebody looks for cheaper ones. */
     readonly boardsOf?: (house: readonly RoomOnPage[]) => RoomOnPage['boards'];
+    /** Other grids for a room, as far as somebody has looked for them. */
+    readonly otherGridsOf?: (room: RoomOnPage) => RoomOnPage['otherGrids'];
     /** What the dry fit finds in a file; what is known of it already where nothing is said. */
     readonly closely?: (file: FileContent) => readonly Finding[];
     /** What files are called; by their way from the room's own where nothing is said. */
@@ -130,6 +132,10 @@ class KnownRoom implements RoomOnPage {
 
     get looksClosely(): boolean {
         return this.ways.closely !== undefined;
+    }
+
+    get otherGrids(): RoomOnPage['otherGrids'] {
+        return this.ways.otherGridsOf?.(this);
     }
 
     get boards(): RoomOnPage['boards'] {

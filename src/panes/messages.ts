@@ -57,9 +57,9 @@ interface FindMessage { readonly type: 'find'; readonly kind: PaneKind; readonly
 interface TickMessage { readonly type: 'tick'; readonly add: readonly string[]; readonly remove: readonly string[] }
 /** A part was picked by hand: other panes of the room show it too. */
 interface PickMessage { readonly type: 'pick'; readonly key: string }
-/** Write into the job that a board is cut, or that a piece is spoiled: by the key the page gives it. */
+/** Write into the job that a board is cut, that a piece is spoiled, or another grid: by the key the page gives it. */
 interface MarkMessage { readonly type: 'mark'; readonly as: MarkedAs; readonly key: string }
-export type MarkedAs = 'cut' | 'spoiled';
+export type MarkedAs = 'cut' | 'spoiled' | 'grid';
 /** Look no further for cheaper boards: the best that are known stay. */
 interface StopMessage { readonly type: 'stop' }
 /** Keep the page as a file. `file`: what only the pane can make, such as a picture of what it shows; else the server makes it. */
@@ -128,7 +128,7 @@ const FROM_PANE: Readonly<Record<FromPane['type'], Check>> = {
     pick: has({ key: isText }),
     tick: has({ add: isTexts, remove: isTexts }),
     stop: anything,
-    mark: has({ as: either('cut', 'spoiled'), key: isText }),
+    mark: has({ as: either('cut', 'spoiled', 'grid'), key: isText }),
     export: has({ format: isText, file: or(isAbsent, has({ name: isFileName, base64: isBase64 })) }),
 };
 

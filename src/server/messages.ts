@@ -131,7 +131,7 @@ export const PANE_SELECTION = 'cofferwright/paneSelection';
 export interface PaneSelectionParams { readonly pane: string; readonly keys: readonly string[] }
 
 /**
- * Asks what has to be written into the job's files so that they say that a board is cut or a piece is spoiled; or why it cannot
+ * Asks what has to be written into the job's files so that they say that a board is cut or a piece is spoiled, or have another grid; or why it cannot
  * be, in words. null: the pane shows nothing, or knows no such board or piece.
  */
 export const PANE_MARK = 'cofferwright/paneMark';

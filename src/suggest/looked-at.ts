@@ -9,6 +9,7 @@ import { price } from '../pipeline/price.ts';
 import { cofferOffSize } from '../rules/coffer-off-size.ts';
 import { jointOpens } from '../rules/joint-opens.ts';
 import { notLaidOut } from '../rules/not-laid-out.ts';
+import { closingCount } from '../putup/closing/best-through.ts';
 import { byBeam, holdingOf, type Held } from '../takeoff/holding.ts';
 import type { Candidate } from './candidates.ts';
 import type { Figures } from './model.ts';
@@ -46,6 +47,10 @@ function tooMuch({ at, name }: Room): Finding {
     return findingOf({ rule: 'too-many-coffers', at, message: 'The rooms of its file would come to more than is laid out.', room: name });
 }
 
+function hasBiscuits({ lines }: Ceiling): boolean {
+    return lines.some(({ section }) => (section.profile.bottom?.biscuits?.value.count ?? 0) > 0);
+}
+
 /** What a room comes to. Its boards are those of a plan made at once for it alone. */
 export function figuresOf({ room, found }: Look, ceiling: Ceiling): Figures {
     const boxes = ceiling.coffers.map(({ west, east, north, south }) => ({ width: east - west, length: south - north }));
@@ -58,7 +63,7 @@ export function figuresOf({ room, found }: Look, ceiling: Ceiling): Figures {
         across: ceiling.across.coffers.length, down: ceiling.down.coffers.length, through: room.grid!.through!.value,
         width: spread(boxes.map(({ width }) => width)), length: spread(boxes.map(({ length }) => length)), coffers: boxes.length, ...shapeOf(boxes),
         errors: found.filter(({ severity }) => severity === 'error').length, conflicts: found.filter(({ severity }) => severity === 'warning').length,
-        ...hits !== undefined && { joists: hits },
+        ...hits !== undefined && { joists: hits }, ...hasBiscuits(ceiling) && { closing: closingCount(ceiling) },
         boards: plan.stocks.flatMap(({ buy }) => buy).reduce((sum, { count }) => sum + count, 0), costs: plan.costs, unpriced: plan.unpriced.length > 0,
         ...estimate.labor.length > 0 && { minutes: estimate.minutes }, untimed: estimate.missing.some(({ rate }) => rate.startsWith('labor')),
     };

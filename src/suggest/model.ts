@@ -22,6 +22,8 @@ export interface Suggestions {
 interface Tried {
     /** Every grid, and those of them that plain geometry leaves. */
     readonly grids: number; readonly clear: number;
+    /** False in a room that it excludes nothing in. */
+    readonly byGeometry: boolean;
     /** Those that were laid out, put together dry and checked as the room itself is. */
     readonly lookedAt: number;
     /** More might be offered: so many coffers were laid out that the search was ended. */
@@ -77,6 +79,8 @@ export interface Figures {
     readonly errors: number; readonly conflicts: number;
     /** Places at which blocking crosses a joist or runs along one; undefined where nobody knows where the joists are. */
     readonly joists?: number;
+    /** Closing pieces: bottoms that biscuits keep from going up once their neighbors are up; undefined where no bottom has biscuits. */
+    readonly closing?: number;
     /** Boards to be bought, by a plan made at once for this room alone, what those with a price cost, and whether there are any without. */
     readonly boards: number;
     readonly costs: readonly Money[];

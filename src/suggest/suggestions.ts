@@ -8,9 +8,9 @@ import type { Standing } from '../pipeline/standing.ts';
 import { ruleNamed } from '../rules/index.ts';
 import { candidatesOf, inOrder, isClear, type Candidate, type Now } from './candidates.ts';
 import { figuresOf, lookAt, roomWith } from './looked-at.ts';
-import type { Divided, Figures, Offer, Reason, Suggestions } from './model.ts';
+import type { Divided, Figures, Reason, Suggestions } from './model.ts';
 import { optionsOf, type Option } from './options.ts';
-import { search } from './search.ts';
+import { search, type LookedAt } from './search.ts';
 import { waysOf, type Ways } from './ways.ts';
 import { writtenOf } from './written.ts';
 
@@ -24,7 +24,16 @@ const USUAL = { least: inches(24), most: inches(72) };
  * @param file the room's file, in which it stands
  * @param standing of the room: errors that no grid mends
  */
-export function suggestionsFor(room: Room, file: FileContent, { errors }: Standing): Suggestions {
+export function suggestionsFor(room: Room, file: FileContent, standing: Standing): Suggestions {
+    const steps = suggesting(room, file, standing);
+    for (;;) {
+        const { done, value } = steps.next();
+        if (done) return value;
+    }
+}
+
+/** The same step by step, for whoever has other things to do meanwhile: a step lays out one grid. */
+export function* suggesting(room: Room, file: FileContent, { errors }: Standing): Generator<undefined, Suggestions> {
     const { grid } = room, held = grid ? heldBy(room, errors) : 'It has no grid yet: nothing is known of its beams.';
     const ways = grid && held === undefined ? waysOf(room, grid, file) : undefined;
     if (!grid?.through || held !== undefined || !ways) return none(room, held
@@ -36,29 +45,29 @@ export function suggestionsFor(room: Room, file: FileContent, { errors }: Standi
     const down = optionsOf(ways.down, grid, { ...limits, counts: [now.down], movable, step });
     const all = candidatesOf(across, down, now, MOST_COFFERS).filter(candidate => !isNow(candidate, grid, ways, present));
     const clear = inOrder(all.filter(isClear), now), found: string[][] = [];
-    const { offers, lookedAt, isCutShort } = search(clear, now, candidate => offered(candidate, room, grid, file, found, before));
+    const { offers, lookedAt, isCutShort } = yield* search(clear, now, candidate => offered(candidate, room, grid, file, found, before));
     return {
         room, ...present && { present }, offers, notTried: notTried(room, grid, ways, movable),
         tried: {
-            grids: all.length, clear: clear.length, lookedAt, isCutShort, ...limits, found: counted(found),
+            grids: all.length, clear: clear.length, byGeometry: ways.plain, lookedAt, isCutShort, ...limits, found: counted(found),
             inTheWay: counted(all.map(candidate => [...candidate.across.blocked, ...candidate.down.blocked])),
         },
     };
 }
 
 /** The grid as an offer; else what was found wrong with it goes to the others. */
-function offered(candidate: Candidate, room: Room, grid: Grid, file: FileContent, found: string[][], before: ReadonlySet<string>): Offer | undefined {
+function offered(candidate: Candidate, room: Room, grid: Grid, file: FileContent, found: string[][], before: ReadonlySet<string>): LookedAt {
     const written = writtenOf(candidate, room, grid), look = lookAt(roomWith(room, grid, candidate), room, file);
     if (!written || !look.ceiling || look.wrong.length > 0) {
         const wrong = new Set(look.wrong.map(({ rule, message }) => ruleNamed(rule)?.title ?? message));
         found.push(wrong.size > 0 ? [...wrong] : ['Its lengths cannot be written exactly']);
-        return undefined;
+        return { isLaidOut: look.ceiling !== undefined };
     }
     const { across, down, through } = candidate;
-    return {
+    return { isLaidOut: true, offer: {
         across: divided(across), down: divided(down), through, room: look.room, figures: figuresOf(look, look.ceiling), ...written,
         warnings: look.found.filter(finding => finding.severity === 'warning' && !before.has(wordsOf(finding))),
-    };
+    } };
 }
 
 function divided({ coffers, how, by, centers }: Option): Divided {
@@ -66,8 +75,8 @@ function divided({ coffers, how, by, centers }: Option): Divided {
 }
 
 /** Of a room for which nothing is tried. */
-const NO_SUGGESTIONS: Omit<Suggestions, 'room'> = {
-    offers: [], notTried: [], tried: { grids: 0, clear: 0, lookedAt: 0, isCutShort: false, least: 0, most: 0, inTheWay: [], found: [] },
+export const NO_SUGGESTIONS: Omit<Suggestions, 'room'> = {
+    offers: [], notTried: [], tried: { grids: 0, clear: 0, byGeometry: false, lookedAt: 0, isCutShort: false, least: 0, most: 0, inTheWay: [], found: [] },
 };
 
 function none(room: Room, nothing: string): Suggestions {
@@ -123,7 +132,7 @@ function notTried(room: Room, grid: Grid, { plain }: Ways, movable: boolean): st
     ];
 }
 const NOT_PLAIN = 'The room is not four walls along the compass with every line from wall to wall: only other numbers of coffers, and the other direction '
-    + 'through, are tried. Lines are not moved, and nothing is excluded before it is laid out.';
+    + 'through, are tried. Lines are not moved.';
 
 function counted(all: readonly (readonly string[])[]): Reason[] {
     const counts = new Map<string, number>();

@@ -21,7 +21,7 @@ describe('suggest', () => {
         expect(words).toMatch(/\d+ grids tried, with coffers from .* to .*; of these all come upon nothing by plain geometry/);
         expect(words).toMatch(/1: write `(coffers|through)/);
         expect(words).toContain('nothing that it does not: know what the ceiling hides');
-        expect(out).not.toMatch(/\bis safe\b|closing/);
+        expect(out).not.toMatch(/\bis safe\b/);
         expect(out).not.toContain('joists  ');
         expect(code).toBe(0);
     });

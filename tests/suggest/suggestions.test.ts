@@ -40,6 +40,15 @@ describe('ranking, by hand', () => {
         expect(grids(offers)).toEqual(['4 by 3 east-west']);
         expect(offers[0]!.says).toEqual(['coffers-north 4', 'coffers-east 3', 'through east-west']);
     });
+    test('closing pieces: of 4 by 3, two between the lines of each of two lines, or one of each of three', async () => {
+        // lines 1, 2, 3 through: A and B are cut into four, of which the two in the middle have biscuits at both ends; the band goes up last
+        const { present, offers } = await suggestionsOf(PARLOR.replace('bottom { stock board-6 }', 'bottom { stock board-6; biscuits 2 x #10 }'));
+        expect(present!.closing).toBe(4);
+        expect((await ofParlor()).present!.closing).toBe(undefined);
+        for (const { figures: { across, down, through, closing } } of offers) {
+            expect(closing).toBe(through === 'north-south' ? (across - 2) * (down - 1) : (down - 2) * (across - 1));
+        }
+    });
     test('the same text, the same grids', async () => {
         const plain = (_: string, value: unknown): unknown => (typeof value === 'bigint' ? String(value) : value);
         const told = async (made: Promise<Suggestions>): Promise<string> =>

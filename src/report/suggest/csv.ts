@@ -9,7 +9,7 @@ import { csvStanding } from '../standing.ts';
 
 const HEADER = [
     'room', 'rank', 'coffers_north', 'coffers_east', 'through', 'unit', 'east_west_least', 'east_west_most', 'north_south_least', 'north_south_most',
-    'unequal', 'off_square', 'errors', 'conflicts', 'joists', 'boards', 'cost', 'currency', 'hours', 'write',
+    'unequal', 'off_square', 'errors', 'conflicts', 'joists', 'closing_pieces', 'boards', 'cost', 'currency', 'hours', 'write',
 ] as const;
 
 /**
@@ -20,13 +20,13 @@ export function csvSuggestions(houses: readonly House[], of: (room: RoomPieces) 
     return csvStanding(HEADER, houses.flatMap(({ job: { show }, rooms }) => rooms.map(room => {
         const { present, offers } = of(room), d = (ticks: number): number => decimal(ticks, show.value);
         const row = (rank: number, figures: Figures, write: string | null): Cell[] => {
-            const { across, down, through, width, length, unequal, offSquare, errors, conflicts, joists, boards, costs, minutes } = figures;
+            const { across, down, through, width, length, unequal, offSquare, errors, conflicts, joists, closing, boards, costs, minutes } = figures;
             const [cost] = costs.length === 1 ? costs : [];
             return rowOf(HEADER, {
                 room: room.room.name, rank, coffers_north: across, coffers_east: down, through, unit: unitOf(show.value),
                 east_west_least: d(width.least), east_west_most: d(width.most), north_south_least: d(length.least), north_south_most: d(length.most),
                 unequal: Math.round(unequal * 10_000) / 10_000, off_square: Math.round(offSquare * 10_000) / 10_000,
-                errors, conflicts, joists: joists ?? null, boards,
+                errors, conflicts, joists: joists ?? null, closing_pieces: closing ?? null, boards,
                 cost: cost ? printAmount(cost.amount, cost.currency) : null, currency: cost?.currency ?? null,
                 hours: minutes ? Math.round(minutes.div(60).valueOf() * 1000) / 1000 : null, write,
             });

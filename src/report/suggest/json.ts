@@ -18,10 +18,13 @@ export function jsonSuggestions(houses: readonly House[], of: (room: RoomPieces)
             const { nothing, tried, notTried, present, offers } = of(room);
             const length = (ticks: Ticks): LengthJson => lengthJson(ticks, roundedToTape(ticks, job), job.show.value);
             const divided = ({ how, by }: Divided): DividedJson => ({ how, by: length(by) });
-            const { grids, clear, lookedAt, isCutShort, least, most, inTheWay, found } = tried;
+            const { grids, clear, byGeometry, lookedAt, isCutShort, least, most, inTheWay, found } = tried;
             return {
                 ...roomHead(room, room.takeOff !== undefined, job, files), nothing: nothing ?? null, notTried,
-                tried: { grids, clear, lookedAt, cutShort: isCutShort, coffers: { least: length(least), most: length(most) }, inTheWay, found },
+                tried: {
+                    grids, clear: byGeometry ? clear : null, lookedAt, cutShort: isCutShort, inTheWay, found,
+                    coffers: { least: length(least), most: length(most) },
+                },
                 present: present ? figuresJson(present, length) : null,
                 offers: offers.map(({ figures, says, across, down, warnings }, i) => ({
                     rank: i + 1, ...figuresJson(figures, length), write: says, linesNorth: divided(across), linesEast: divided(down),
@@ -32,15 +35,14 @@ export function jsonSuggestions(houses: readonly House[], of: (room: RoomPieces)
     });
 }
 
-function figuresJson(
-    { across, down, through, coffers, width, length, unequal, offSquare, errors, conflicts, joists, boards, costs, unpriced, minutes, untimed }: Figures,
-    size: (ticks: Ticks) => LengthJson,
-): GridFiguresJson {
+function figuresJson(figures: Figures, size: (ticks: Ticks) => LengthJson): GridFiguresJson {
+    const { across, down, through, coffers, width, length, unequal, offSquare, errors, conflicts, joists, closing } = figures;
+    const { boards, costs, unpriced, minutes, untimed } = figures;
     const share = (of: number): number => Math.round(of * 10_000) / 10_000;
     return {
         coffersNorth: across, coffersEast: down, through, coffers,
         eastWest: { least: size(width.least), most: size(width.most) }, northSouth: { least: size(length.least), most: size(length.most) },
-        unequal: share(unequal), offSquare: share(offSquare), errors, conflicts, joists: joists ?? null,
+        unequal: share(unequal), offSquare: share(offSquare), errors, conflicts, joists: joists ?? null, closingPieces: closing ?? null,
         boards, costs: costs.map(moneyJson), allPriced: !unpriced,
         hours: minutes ? Math.round(minutes.div(60).valueOf() * 1000) / 1000 : null, allTimed: !untimed,
     };

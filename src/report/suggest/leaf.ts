@@ -26,20 +26,21 @@ function sectionOf({ room }: RoomPieces, suggestions: Suggestions, job: JobSetti
     };
 }
 
-/** Without the column of the joists where nobody knows where they are. */
+/** Without the columns in which nothing is known of any grid. */
 function tableOf(rows: readonly (readonly string[])[]): NonNullable<LeafSection['table']> {
-    const isKnown = rows.some(row => row[JOISTS] !== ''), shown = <T>(cells: readonly T[]): T[] => cells.filter((_, i) => isKnown || i !== JOISTS);
+    const isKnown = (column: number): boolean => !UNKNOWN.includes(column) || rows.some(row => row[column] !== '');
+    const shown = <T>(cells: readonly T[]): T[] => cells.filter((_, i) => isKnown(i));
     return { head: shown(HEAD), rows: rows.map(shown), figures: shown(HEAD).flatMap((_, i) => (i === 0 || i > THROUGH ? [i] : [])) };
 }
 
-const THROUGH = 4, JOISTS = 8;
-const HEAD = ['', 'coffers', 'east-west', 'north-south', 'through', 'unequal', 'off square', 'conflicts', 'joists', 'boards', 'they cost', 'hours'];
+const THROUGH = 4, UNKNOWN = [8, 9];
+const HEAD = ['', 'coffers', 'east-west', 'north-south', 'through', 'unequal', 'off square', 'conflicts', 'joists', 'closing', 'boards', 'they cost', 'hours'];
 function rowOf(rank: string, figures: Figures, job: JobSettings): string[] {
-    const { across, down, width, length, unequal, offSquare, errors, conflicts, joists, boards } = figures;
+    const { across, down, width, length, unequal, offSquare, errors, conflicts, joists, closing, boards } = figures;
     return [
         rank, `${across} by ${down}`, spreadText(width, job), spreadText(length, job), throughText(figures), shareText(unequal), shareText(offSquare),
         `${conflicts}${errors > 0 ? ` and ${errors} wrong` : ''}`,
-        joists === undefined ? '' : String(joists), String(boards), costText(figures), hoursOf(figures),
+        joists === undefined ? '' : String(joists), closing === undefined ? '' : String(closing), String(boards), costText(figures), hoursOf(figures),
     ];
 }
 

@@ -18,9 +18,9 @@ export interface SuggestedRoomJson extends RoomHead {
     /** Why nothing could be tried; null where something was. */
     readonly nothing: string | null;
     readonly tried: {
-        /** Every grid, and those that plain geometry leaves. */
+        /** Every grid, and those that plain geometry leaves: null in a room that is not four walls along the compass, where it excludes nothing. */
         readonly grids: Count;
-        readonly clear: Count;
+        readonly clear: Count | null;
         /** Those that were laid out, put together dry and checked. */
         readonly lookedAt: Count;
         /** The search was ended before all that are wanted were found: the coffers of the grids looked at were as many as are laid out for it. */
@@ -57,6 +57,8 @@ export interface GridFiguresJson {
     readonly conflicts: Count;
     /** Places at which blocking crosses a joist or runs along one; null where nobody knows where the joists are. */
     readonly joists: Count | null;
+    /** Bottoms that biscuits keep from going up once their neighbors are up; null where no bottom has biscuits. */
+    readonly closingPieces: Count | null;
     /** Boards to be bought by a plan made at once, for this room alone. */
     readonly boards: Count;
     /** What those with a price cost. */

@@ -53,11 +53,12 @@ export function movedText({ across, down }: Pick<Offer, 'across' | 'down'>, job:
 }
 
 /** What was tried, and what came of it. */
-export function triedText({ tried: { grids, clear, lookedAt, isCutShort, least, most }, offers }: Suggestions, job: JobSettings): string {
+export function triedText({ tried: { grids, clear, byGeometry, lookedAt, isCutShort, least, most }, offers }: Suggestions, job: JobSettings): string {
     const [from, to] = [least, most].map(ticks => printMark(ticks, tapeOf(job)));
     if (grids === 0) return `No other grid has coffers from ${from} to ${to}, three times as wide as a beam or wider.`;
     const come = clear === grids ? 'all come' : clear === 1 ? '1 comes' : `${clear} come`;
-    const tried = `${counted(grids, 'grid')} tried, with coffers from ${from} to ${to}; of these ${come} upon nothing by plain geometry.`;
+    const left = byGeometry ? `; of these ${come} upon nothing by plain geometry` : '';
+    const tried = `${counted(grids, 'grid')} tried, with coffers from ${from} to ${to}${left}.`;
     if (lookedAt === 0) return tried;
     const came = offers.length === 0 ? 'None of them is without a mistake.' : `${counted(offers.length, 'grid is', 'grids are')} offered.`;
     const looked = `${counted(lookedAt, 'grid was', 'grids were')} laid out, put together dry and checked as the room itself is, the best first.`;
@@ -71,6 +72,6 @@ export function reasonsText({ inTheWay, found }: Suggestions['tried']): string[]
     return [...inTheWay.length > 0 ? [`In the way of lines: ${all(inTheWay)}.`] : [], ...found.length > 0 ? [`Found by the whole check: ${all(found)}.`] : []];
 }
 
-export const HOW_RANKED = 'The best first: how equal and how square the coffers are, in steps of 5%, then conflicts, then joists found by each line, then what the boards cost, how many they are, and hours. '
+export const HOW_RANKED = 'The best first: how equal and how square the coffers are, in steps of 5%, then conflicts, joists found by each line, closing pieces, what the boards cost, how many they are, and hours. '
     + 'Coffers are measured by the boxes round them; of each room the boards are those of a plan made at once for it alone. Conflicts are warnings that nobody has allowed.';
 export const CLEAR_OF_WHAT_IS_SAID = 'A grid clears what the text says of the room, and nothing that it does not: know what the ceiling hides before a screw goes in. How near a beam a sprinkler, an alarm or a light may be is for the codes in force and licensed people to say.';

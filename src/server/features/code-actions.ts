@@ -4,14 +4,17 @@ import { DiagnosticSeverity, type CodeAction, type CodeActionParams, type Diagno
 import { plainFix, preferredFix, together } from '../../language/features/fix-all.ts';
 import { CofferQuickFixes } from '../../language/features/quick-fixes.ts';
 import { t } from '../../pages/shared/words.ts';
+import { GRID, type GridActions } from './grid-actions.ts';
 import { silencing } from './silence.ts';
 
 const FIX_ALL = 'source.fixAll.cofferwright';
-export const CODE_ACTION_KINDS = ['quickfix', FIX_ALL];
+export const CODE_ACTION_KINDS = ['quickfix', FIX_ALL, GRID];
 
-/** Fixes of a finding, of all findings of its rule in the file, of all that need no choice; and leave to let one stand, with a reason. */
+/** Fixes of a finding, of all findings of its rule in the file, of all that need no choice; leave to let one stand, with a reason; and other grids. */
 export class CofferCodeActions implements CodeActionProvider {
     private readonly quickFixes = new CofferQuickFixes();
+
+    constructor(private readonly grids: GridActions) {}
 
     getCodeActions(document: LangiumDocument, params: CodeActionParams): CodeAction[] {
         const actions: CodeAction[] = [...this.quickFixes.getCodeActions(document, params)];
@@ -20,6 +23,7 @@ export class CofferCodeActions implements CodeActionProvider {
             actions.push(...params.context.diagnostics.flatMap(diagnostic => silencing(document, diagnostic)));
         }
         if (isAsked(FIX_ALL, params, false)) actions.push(...allOfFile(document));
+        if (isAsked(GRID, params)) actions.push(...this.grids.at(document, params));
         return actions;
     }
 }

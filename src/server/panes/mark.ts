@@ -7,22 +7,36 @@ import * as ast from '../../language/generated/ast.ts';
 import { namesOf } from '../../language/scope/names.ts';
 import type { CofferSharedServices } from '../../language/coffer-services.ts';
 import { pathBetween } from '../../language/workspace/import-graph.ts';
+import { readFile } from '../../language/read-file.ts';
 import { importsOf } from '../../language/workspace/imports.ts';
 import { boardKey } from '../../pages/boards/board-key.ts';
 import { boardsOfHouse } from '../../pages/boards/house-plan.ts';
 import type { RoomOnPage } from '../../pages/page.ts';
+import { offerKey } from '../../pages/suggest/offer-key.ts';
 import type { MarkedAs } from '../../panes/messages.ts';
 import type { Stock } from '../../job/model.ts';
 import { nameInRoom } from '../../takeoff/ids.ts';
+import { documentAt } from '../document-at.ts';
 import type { PaneMarkResult } from '../messages.ts';
 import { t } from '../../pages/shared/words.ts';
 
 /**
  * What has to be written into the rooms' `measured` so that it says that a board of the house's plan is cut, or a piece is
- * spoiled. The stock of a board is imported where its name is not known in the room's file.
+ * spoiled; or for another grid. The stock of a board is imported where its name is not known in the room's file.
  */
 export function markEdits(as: MarkedAs, key: string, page: RoomOnPage, shared: CofferSharedServices): PaneMarkResult {
-    return as === 'spoiled' ? spoiled(key, page, shared) : cut(key, page, shared);
+    switch (as) {
+        case 'spoiled': return spoiled(key, page, shared);
+        case 'cut': return cut(key, page, shared);
+        case 'grid': return otherGrid(key, page, shared);
+    }
+}
+
+/** Its places are those of the text that it was looked for in: where that is another one by now, nothing is written. */
+function otherGrid(key: string, { otherGrids, file, layout: { room } }: RoomOnPage, shared: CofferSharedServices): PaneMarkResult {
+    const document = documentAt(shared, file.uri), isThere = document !== undefined && readFile(document).rooms.includes(room);
+    const offer = isThere && otherGrids !== undefined && otherGrids !== 'looking' ? otherGrids.offers.find(each => offerKey(each) === key) : undefined;
+    return offer?.changes ? { edits: offer.changes } : null;
 }
 
 function spoiled(id: string, page: RoomOnPage, shared: CofferSharedServices): PaneMarkResult {

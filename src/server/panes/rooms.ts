@@ -15,9 +15,12 @@ export type { RoomThere } from '../../pages/rooms.ts';
 
 /** The rooms of the open folders. Asked for only between builds, so that every document is linked. */
 export class Rooms extends RoomsOnPages {
-    /** `boardsOf`: what is known of a house's boards, where somebody looks for cheaper ones. */
-    constructor(private readonly services: CofferSharedServices, boardsOf?: (house: readonly RoomOnPage[]) => RoomOnPage['boards']) {
-        super(new OpenFiles(services), { ...boardsOf && { boardsOf } });
+    /** `boardsOf`: what is known of a house's boards, where somebody looks for cheaper ones; `otherGridsOf`: of a room's other grids. */
+    constructor(
+        private readonly services: CofferSharedServices, boardsOf?: (house: readonly RoomOnPage[]) => RoomOnPage['boards'],
+        otherGridsOf?: (room: RoomOnPage) => RoomOnPage['otherGrids'],
+    ) {
+        super(new OpenFiles(services), { ...boardsOf && { boardsOf }, ...otherGridsOf && { otherGridsOf } });
     }
 
     document(uri: string): LangiumDocument | undefined {
