@@ -5,7 +5,7 @@ import type { Offer } from './model.ts';
 import { gradeOf } from './shape.ts';
 
 /** How many are offered, how many of one number of coffers each way; how many are looked at, and how many coffers are laid out for it in all. */
-const MOST_OFFERED = 6, MOST_ALIKE = 2, MOST_LOOKED_AT = 60, MOST_COFFERS_LAID_OUT = 300;
+const MOST_OFFERED = 6, MOST_ALIKE = 2, MOST_LOOKED_AT = 60, MOST_COFFERS_LAID_OUT = 240;
 
 /** `isLaidOut`: all that makes a look long was made. */
 export interface LookedAt { readonly offer?: Offer | undefined; readonly isLaidOut: boolean }
