@@ -12,7 +12,7 @@ export const KINDS: Readonly<Record<PaneKind, KindOfPane>> = {
     estimate: { command: 'cofferwright.showEstimate', title: () => vscode.l10n.t('Estimate') },
     'cut-list': { command: 'cofferwright.showCutList', title: () => vscode.l10n.t('Cut List') },
     changes: { command: 'cofferwright.showChanges', title: () => vscode.l10n.t('Changes') },
-    suggest: { command: 'cofferwright.showSuggestions', title: () => vscode.l10n.t('Suggestions') },
+    suggest: { command: 'cofferwright.showSuggest', title: () => vscode.l10n.t('Suggestions') },
     view: { command: 'cofferwright.showView', title: () => vscode.l10n.t('In Three Dimensions') },
 };
 
