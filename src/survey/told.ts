@@ -28,7 +28,7 @@ const OVER: Ticks = 10 * TICKS_PER_FOOT;
 
 function riseWords({ east, south }: Plane, { deep, place }: SurveyWords): string {
     const ways = [east < 0 ? ['west', -east] as const : ['east', east] as const, south < 0 ? ['north', -south] as const : ['south', south] as const];
-    return `${listed(ways.filter(([, by]) => by > 0).map(([way, by]) => `${deep(by * OVER)} in ${place(OVER)} to the ${way}`))}`;
+    return `${listed(ways.filter(([, by]) => deep(by * OVER) !== deep(0)).map(([way, by]) => `${deep(by * OVER)} in ${place(OVER)} to the ${way}`))}`;
 }
 
 /** What other planes would leave to be scribed, from level on; the figures of a table. */
