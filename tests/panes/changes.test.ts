@@ -10,20 +10,20 @@ import { looks, PanePage } from './support/pane-page.ts';
 
 const now = EXAMPLES, before = beforeTheyChangedTheirMinds(now);
 const room = async () => roomOnPage(await serve(now), 'quince-lane/dining-room.coffer');
-const message = async (from = before, against?: string, width = 900): Promise<ContentMessage> => {
+const messageOf = async (from = before, against?: string, width = 900): Promise<ContentMessage> => {
     const page = await room();
     return contentMessage('changes', page, { width, height: 900, changes: await changesSince(from, now, page, against) });
 };
 const foundIn = ({ content }: ContentMessage): FoundContent => (content as ChangesContent).found!;
 let known: Promise<ContentMessage> | undefined;
-const changed = (): Promise<ContentMessage> => known ??= message();
+const changed = (): Promise<ContentMessage> => known ??= messageOf();
 
 inTheOneBrowser();
 
 describe('the pane of changes', () => {
     test.each(looks('changes', [300, 900, 1600]))('has nothing against it in %s at %i pixels', async (theme, width) => {
         const pane = await PanePage.open('changes', { theme, width, height: 900 });
-        await pane.say(await message(before, undefined, width));
+        await pane.say(await messageOf(before, undefined, width));
         await pane.picture(`changes-${theme}-${width}`);
         expect(await pane.violations()).toEqual([]);
         expect(await pane.page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
@@ -72,7 +72,7 @@ describe('the pane of changes', () => {
     test('what is there no more leads to the text as it was, by its commit', async () => {
         const pane = await PanePage.open('changes', { width: 900, height: 1400 });
         const more = { ...before, 'quince-lane/dining-room.coffer': before['quince-lane/dining-room.coffer']!.replace('\n  grid {', '\n  fixture lost light at 3\', 3\' diameter 5"\n  grid {') };
-        await pane.say(await message(more));
+        await pane.say(await messageOf(more));
         await pane.page.click('.said [data-was]');
         expect((await pane.sent('select')).at(-1)).toMatchObject({ was: COMMIT, at: { uri: 'file:///house/quince-lane/dining-room.coffer' } });
         expect(await pane.page.textContent('.said tbody tr:has([data-was])')).toMatch(/fixture|light/);
@@ -85,15 +85,17 @@ describe('the pane of changes', () => {
         expect(await pane.page.textContent('#since')).toContain('Since the last commit: 3f2a1c98, 2026-10-03');
         expect(await pane.page.locator('#back-to-last').count()).toBe(0);
         await pane.page.click('#another');
-        await pane.say(await message(before, COMMIT));
+        await pane.say(await messageOf(before, COMMIT));
         expect(await pane.page.textContent('#since')).toContain('Since the commit: 3f2a1c98');
         expect(await pane.kept()).toMatchObject({ own: { against: COMMIT } });
         await pane.page.click('#back-to-last');
         expect((await pane.sent('against')).map(({ to }) => to)).toEqual(['pick', 'last']);
-        // no contract names a commit
-        expect(await pane.page.locator('#signed').count()).toBe(0);
-        const content = (await changed()).content as ChangesContent;
-        await pane.say({ ...await changed(), content: { ...content, isSigned: true } as ChangesContent });
+        const message = await changed(), content = message.content as ChangesContent, told = async (isSigned: boolean): Promise<number> => {
+            await pane.say({ ...message, content: { ...content, isSigned } as ChangesContent });
+            return pane.page.locator('#signed').count();
+        };
+        // only where a contract names a commit
+        expect([await told(false), await told(true)]).toEqual([0, 1]);
         await pane.page.click('#signed');
         expect((await pane.sent('against')).at(-1)!.to).toBe('signed');
         await pane.close();
@@ -101,7 +103,7 @@ describe('the pane of changes', () => {
 
     test('where nothing changed it says so, and shows no empty table', async () => {
         const pane = await PanePage.open('changes', { width: 900, height: 900 });
-        await pane.say(await message(now));
+        await pane.say(await messageOf(now));
         expect(await pane.page.textContent('#same')).toContain('Nothing changed.');
         expect(await pane.page.locator('table').count()).toBe(0);
         await pane.close();
@@ -132,7 +134,7 @@ describe('the pane of changes', () => {
     test('a name that looks like markup is a name', async () => {
         const evil = { ...before, 'quince-lane/dining-room.coffer': before['quince-lane/dining-room.coffer']!.replace('room dining "Dining room"', 'room dining "<img src=x onerror=alert(1)>"') };
         const pane = await PanePage.open('changes', { width: 900, height: 900 });
-        await pane.say(await message(evil));
+        await pane.say(await messageOf(evil));
         expect(await pane.page.locator('img').count()).toBe(0);
         expect(await pane.page.textContent('.said')).toContain('<img src=x onerror=alert(1)>');
         expect(pane.complaints).toEqual([]);
