@@ -193,6 +193,8 @@ export interface Bottom extends PartBase {
     /** How far the back edges are eased. */
     readonly ease?: Given<Ticks>;
     readonly biscuits?: Given<Biscuits>;
+    /** How those get in that biscuits keep from going straight up; undefined: nobody says. */
+    readonly closing?: Given<'slots-opened' | 'biscuits-left-out' | 'swung' | 'sprung' | 'kneed' | 'kerfed'>;
     /** Cut long by this to press its end joints. */
     readonly press?: Given<Ticks>;
     readonly nails?: Given<Nails>;
@@ -211,6 +213,8 @@ export interface Room {
     readonly title?: string;
     /** The name where the room is declared. */
     readonly at: Source;
+    /** Its own block, from brace to brace. */
+    readonly body?: Source;
     readonly key: string;
     readonly job: JobSettings;
     /** The rates that hold where the room is declared. */

@@ -19,6 +19,7 @@ import { cleatOffGauge } from './cleat-off-gauge.ts';
 import { cleatOffStock } from './cleat-off-stock.ts';
 import { cleatsCrowdChannel } from './cleats-crowd-channel.ts';
 import { cleatsMeetInHalfBeam } from './cleats-meet-in-half-beam.ts';
+import { closingPiece } from './closing-piece.ts';
 import { cofferOffSize } from './coffer-off-size.ts';
 import { cutFromOtherStock } from './cut-from-other-stock.ts';
 import { cutNoLongerFits } from './cut-no-longer-fits.ts';
@@ -52,6 +53,7 @@ import { nailShows } from './nail-shows.ts';
 import { nailWontHold } from './nail-wont-hold.ts';
 import { noCeilingThere } from './no-ceiling-there.ts';
 import { noCofferSizeFits } from './no-coffer-size-fits.ts';
+import { noFirstPiece } from './no-first-piece.ts';
 import { noRate } from './no-rate.ts';
 import { noSuchPiece } from './no-such-piece.ts';
 import { notLaidOut } from './not-laid-out.ts';
@@ -82,6 +84,7 @@ import { sideMissesBlocking } from './side-misses-blocking.ts';
 import { slotsWontFit } from './slots-wont-fit.ts';
 import { spacerHitsCleat } from './spacer-hits-cleat.ts';
 import { spliceInSight } from './splice-in-sight.ts';
+import { springBreaks } from './spring-breaks.ts';
 import { stockOffSeason } from './stock-off-season.ts';
 import { surveyStopsShort } from './survey-stops-short.ts';
 import { surveyUnclear } from './survey-unclear.ts';
@@ -120,6 +123,7 @@ export const RULES: readonly Rule[] = [
     cleatOffStock,
     cleatsCrowdChannel,
     cleatsMeetInHalfBeam,
+    closingPiece,
     cofferOffSize,
     cutFromOtherStock,
     cutNoLongerFits,
@@ -153,6 +157,7 @@ export const RULES: readonly Rule[] = [
     nailWontHold,
     noCeilingThere,
     noCofferSizeFits,
+    noFirstPiece,
     noRate,
     noSuchPiece,
     notLaidOut,
@@ -182,6 +187,7 @@ export const RULES: readonly Rule[] = [
     slotsWontFit,
     spacerHitsCleat,
     spliceInSight,
+    springBreaks,
     stockOffSeason,
     surveyStopsShort,
     surveyUnclear,

@@ -138,6 +138,7 @@ profile box {
     gap       0" to 1/32"
     ease      1/16"
     biscuits  2 x #10
+    closing   slots-opened
     press     1/32"
     nails     18 ga x 1 1/4" every 10"
   }

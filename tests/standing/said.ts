@@ -18,6 +18,12 @@ const HALF_BEAM: Change = ['kind         band', 'kind         half-beam; width 2
 const QUARTER_OFF: Change = ['coffers-north  2', 'lines-north  55 3/8" from north-west'];
 /** A second room. */
 const NOOK: Change = ['room den "The den" {\n', 'room nook "Nook" { wall north 6\'; wall east 5\'; grid { coffers-north 1; coffers-east 2; beams slim; through east-west } }\nroom den "The den" {\n'];
+/** A room in which bottoms are closing pieces. */
+const HALL: Change = ['room den "The den" {\n', `room hall "Hall" {
+  wall north 16'; wall east 9'
+  grid { coffers-north 4; coffers-east 2; beams box; through north-south; perimeter { kind band; stock wide-8 } }
+}
+room den "The den" {\n`];
 /** Four walls that are no rectangle's, and beams that may run askew. */
 const OUT_OF_SQUARE: readonly Change[] = [
     ['  wall east   7\' 2"\n', '  wall east   7\' 2"\n  wall south  9\' 5"\n  wall west   7\' 2"\n'],
@@ -108,6 +114,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Bottom.gap': is('0" to 1/32"', '0" to 1/64"'),
     'Bottom.ease': is('ease      1/16"', 'ease      1/8"'),
     'Bottom.biscuits': is('2 x #10', '1 x #10'),
+    'Bottom.closing': is('closing   slots-opened', 'closing   sprung', HALL, ['stock flat-6b { size 1x6;', 'stock flat-6b { size 1x6; species yellow-poplar;']),
     'Bottom.press': is('press     1/32"', 'press     1/16"'),
     'Bottom.nails': is('18 ga x 1 1/4" every 10"', '18 ga x 1 1/2" every 10"'),
     'Bottom.nails/every': is('every 10"', 'every 8 1/2"'),

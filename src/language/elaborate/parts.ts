@@ -101,9 +101,10 @@ function readCleats(part: Reading, home: ast.Profile): Cleats | undefined {
 function readBottom(part: Reading, home: ast.Profile): Bottom | undefined {
     const board = readBoard(part, home), place = part.word<Bottom['place']['value']>('place'), gap = part.range('gap'), press = part.length('press');
     const ease = part.length('ease'), biscuits = biscuitsOf(part), nails = part.fasteners('nails');
+    const closing = part.word<NonNullable<Bottom['closing']>['value']>('closing');
     const overhang = part.measure('place', undefined, 'overhang'), letIn = part.measure('place', undefined, 'let-in');
     if (!board || !place || !gap || part.lost('press', press)) return undefined;
-    return { ...board, place, ...place.value === 'under-sides' && { overhang }, ...place.value === 'in-rabbets' && { letIn }, gap, ease, biscuits, press, nails };
+    return { ...board, place, ...place.value === 'under-sides' && { overhang }, ...place.value === 'in-rabbets' && { letIn }, gap, ease, biscuits, closing, press, nails };
 }
 
 function readUnder(part: Reading, home: ast.Profile): Under | undefined {

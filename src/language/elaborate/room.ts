@@ -54,7 +54,8 @@ export function readRoom(declaration: ast.Room, { job: ofHouse, rates }: Pick<Ro
     if (grid) checkWalls(declaration, walls, raise);
     const wallSplices = wallSplicesOf(room, reader);
     return {
-        name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title }, at: sourceOfProperty(declaration, 'name'), key, job, rates,
+        name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title }, at: sourceOfProperty(declaration, 'name'), ...declaration.body && { body: sourceOf(declaration.body) },
+        key, job, rates,
         walls, ...ceiling, grid: grid ?? undefined, ...trim && { trim: readTrim(trim, declaration) }, ...survey && { survey }, ...putUp && { putUp }, boards: room.word('boards'),
         ...seasons && { seasons },
         lines: things.filter(thing => thing.kind === 'line').map(thing => lineOf(thing, room, reader)),

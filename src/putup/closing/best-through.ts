@@ -28,10 +28,10 @@ export function webOfCeiling(ceiling: Ceiling, { band = 'last' }: BottomOrder = 
 }
 
 /** A crossing that is turned: by its name in the text, with the line that is to run through. */
-interface Turned { readonly crossing: string; readonly lines: readonly [string, string]; readonly through: string; readonly spec?: CrossingSpec }
+export interface Turned { readonly crossing: string; readonly lines: readonly [string, string]; readonly through: string; readonly spec?: CrossingSpec }
 
 /** What may be said of the room so that fewer bottoms are closing pieces. */
-interface BestThrough {
+export interface BestThrough {
     /** As it is said: null where it has no first piece. */
     readonly now: number | null;
     /** The least that any choice leaves, and the crossings to turn for it; none where it is as said. */
@@ -62,9 +62,15 @@ export function bestThrough(ceiling: Ceiling, order: BottomOrder = {}): BestThro
         return [{ crossing: spec?.name ?? crossings.find(({ ns, ew }) => isOf([ns, ew]))?.name ?? lines.join('-'), lines, through: lines[least.throughs[m]!]!, ...spec && { spec } }];
     });
     const runs = bottomRuns(ceiling, takeOffOf(ceiling), order), now = waitingRing(runs) ? null : closingCount(ceiling, order);
-    const as = turned.length > 0 && (now === null || least.closing < now) ? soundly({ ...room, crossings: withTurned(room.crossings, turned) }) : undefined;
-    const other = room.grid?.through && now !== null ? otherWay(ceiling, web, now, order) : undefined;
-    return { now, least: least.closing, turned, proved: least.proved, atLeast: least.atLeast, ...as && { as }, ...other && { otherWay: other } };
+    const asSaid = judge(web, web.meetings.map(meeting => meeting.now)), isBetter = asSaid.cycle !== null || least.closing < asSaid.closing;
+    const as = turned.length > 0 && isBetter ? soundly({ ...room, crossings: withTurned(room.crossings, turned) }) : undefined;
+    const other = room.grid?.through && now !== null ? otherWay(ceiling, web, order) : undefined;
+    // what runs along the walls is as it is, whatever runs through at crossings
+    const along = closingPieces(ceiling, order).filter(({ piece, onlySplice }) => piece.line === null && !onlySplice).length;
+    return {
+        now, least: least.closing + along, turned, proved: least.proved, atLeast: least.atLeast + along,
+        ...as && { as }, ...other && { otherWay: other } 
+    };
 }
 
 /** Without those that only a splice makes. */
@@ -98,7 +104,7 @@ function soundly(room: Room): Ceiling | undefined {
 }
 
 /** Where nobody says anything of single crossings: all of them turned at once, by one word. */
-function otherWay(ceiling: Ceiling, web: Web, now: number, order: BottomOrder): BestThrough['otherWay'] {
+function otherWay(ceiling: Ceiling, web: Web, order: BottomOrder): BestThrough['otherWay'] {
     const { room } = ceiling, runs = new Map(ceiling.lines.map(line => [line.name, line.runs])), grid = room.grid!, { value } = grid.through!;
     if (room.crossings.length > 0) return undefined;
     const through: Direction = value === 'north-south' ? 'east-west' : 'north-south';
@@ -106,7 +112,7 @@ function otherWay(ceiling: Ceiling, web: Web, now: number, order: BottomOrder): 
         const [a, b] = of.map(i => runs.get(web.strands[i]!.name));
         return kind === 'tee' || a === b ? said : a === through ? 0 : 1;
     });
-    const { closing, cycle } = judge(web, turned);
-    const as = !cycle && closing < now ? soundly({ ...room, grid: { ...grid, through: { ...grid.through!, value: through } } }) : undefined;
+    const { closing, cycle } = judge(web, turned), asSaid = judge(web, web.meetings.map(meeting => meeting.now)).closing;
+    const as = !cycle && closing < asSaid ? soundly({ ...room, grid: { ...grid, through: { ...grid.through!, value: through } } }) : undefined;
     return as && { through, closing: closingCount(as, order), as };
 }

@@ -29,14 +29,14 @@ export function leastClosing(web: Web, { tees = 'as said', steps = STEPS }: { re
     if (searched.throughs) found.push({ throughs: searched.throughs, ...judge(web, searched.throughs) });
     const closing = Math.min(Infinity, ...found.map(each => each.closing));
     if (closing === Infinity) return undefined;
-    const best = found.filter(each => each.closing === closing).slice(0, MOST_COMPARED).map(({ throughs }) => turnedBack(web, throughs, closing))
-        .sort((a, b) => compareEach([turnsOf(web, a)], [turnsOf(web, b)]))[0]!;
+    const alike = found.filter(each => each.closing === closing).slice(0, Math.ceil(MOST_COMPARED / web.meetings.length));
+    const best = alike.map(({ throughs }) => turnedBack(web, throughs, closing)).sort((a, b) => compareEach([turnsOf(web, a)], [turnsOf(web, b)]))[0]!;
     return { throughs: best, closing, atLeast: Math.min(closing, searched.atLeast), proved: searched.atLeast >= closing };
 }
 /** Choices of part of the meetings that are looked at. */
 const STEPS = 20_000;
-/** Choices equally good of which the one is taken that turns fewest meetings. */
-const MOST_COMPARED = 48;
+/** Meetings in choices equally good, of which the one is taken that turns fewest: turning them back takes the square of their number. */
+const MOST_COMPARED = 2000;
 
 interface Found extends Judged { readonly throughs: readonly Which[] }
 

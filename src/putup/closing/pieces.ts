@@ -9,7 +9,7 @@ import { bottomRuns, type Bottom, type BottomEnd, type BottomOrder, type BottomR
  * That is so in every order in which a bottom that runs through is up before those that butt against it, and another order there is not: its edges have
  * the biscuits of those.
  */
-interface Closing extends Bottom {
+export interface Closing extends Bottom {
     /** By how much it would have to be shorter for a while: both biscuits, less its play and the room behind its ends. */
     readonly wanted: Ticks;
     /** The biscuits are those of a splice: joined on the floor and lifted in one, its run is no closing piece. */

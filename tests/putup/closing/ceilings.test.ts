@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { arrange, meet, runsOf } from '../../../src/arrangement/arrange.ts';
+import { layOut } from '../../../src/ceiling/layout.ts';
 import type { Ceiling } from '../../../src/ceiling/model.ts';
 import { readFile } from '../../../src/language/read-file.ts';
 import { inspect } from '../../../src/pipeline/inspect.ts';
@@ -8,6 +9,7 @@ import { bestThrough, closingCount, webOfCeiling } from '../../../src/putup/clos
 import { bottomRuns } from '../../../src/putup/closing/bottoms.ts';
 import { waitingRing } from '../../../src/putup/closing/first-piece.ts';
 import { leastClosing } from '../../../src/putup/closing/least.ts';
+import { otherwise } from '../../../src/putup/closing/otherwise.ts';
 import { closingPieces } from '../../../src/putup/closing/pieces.ts';
 import { webOf } from '../../../src/putup/closing/web-of.ts';
 import { judge, type Web, type Which } from '../../../src/putup/closing/web.ts';
@@ -58,6 +60,11 @@ describe('four coffers by three, the band up last', () => {
         const best = bestThrough(ceiling)!;
         expect(best).toMatchObject({ now: 4, least: 2, proved: true, otherWay: { through: 'east-west', closing: 3 } });
         expect(closingCount(best.as!)).toBe(2);
+        const { longest, splices, pieces, length } = otherwise(ceiling, best.as!), inch = TICKS_PER_INCH;
+        // as long in all, bottoms and blocking, but for what blocking is shortened where it is cut: one more of them of a run is cut, one less of another
+        expect([longest.now / inch, splices, pieces.now, pieces.then]).toEqual([180.5, { now: 0, then: 0 }, 22, 22]);
+        expect(longest.then).toBeGreaterThan(0);
+        expect(Math.abs(length.then - length.now)).toBeLessThan(inch);
         // said in the text, the choice has the same ceiling
         const said = await ceilingOf(text(best.turned.map(({ crossing, through }) => `  crossing ${crossing} { through ${through} }\n`).join('')));
         expect(closingCount(said)).toBe(2);
@@ -94,7 +101,8 @@ describe('four coffers by three, the band up last', () => {
 
 it('a pinwheel of crossings has no first piece, and one crossing turned gives it one', async () => {
     const pinwheel = ['A1', 'A2', 'B2', 'B1'].map((crossing, i) => `  crossing ${crossing} { through ${['A', '2', 'B', '1'][i]} }\n`).join('');
-    const ceiling = await ceilingOf(text(pinwheel)), ring = waitingRing(bottomRuns(ceiling, takeOffOf(ceiling)))!;
+    const house = await TestWorkspace.open({ 'den.coffer': text(pinwheel) }), { ceiling } = layOut(readFile(house.document('den.coffer')).rooms[0]!) as { ceiling: Ceiling };
+    const ring = waitingRing(bottomRuns(ceiling, takeOffOf(ceiling)))!;
     expect(ring.map(({ id }) => id).sort()).toEqual(['den.bottom-1-2', 'den.bottom-2-1', 'den.bottom-A-1', 'den.bottom-B-2']);
     const best = bestThrough(ceiling)!;
     expect(best).toMatchObject({ now: null, least: 2, proved: true });
