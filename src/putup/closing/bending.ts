@@ -12,17 +12,17 @@
  * Up to bows of an eighth of the length the force is at most 4 % lower than that of a beam of large bows, strain 1 %, bow and angle less than 1 % off:
  * tests/putup/closing/bending.test.ts.
  */
-export interface Board { readonly length: number; readonly thickness: number; readonly width: number }
+interface Board { readonly length: number; readonly thickness: number; readonly width: number }
 
 /**
  * `rupture` in psi, and `elasticity` in 10^6 psi, of clear straight-grained wood at 12 % moisture content. The published elasticity is that of
  * short beams, with the part of their sag that is shear left in: for bending alone it is 10 % higher (Wood Handbook, note to Table 5-3b),
  * and the longer the beam the less is shear.
  */
-export interface Strength { readonly rupture: number; readonly elasticity: number }
+interface Strength { readonly rupture: number; readonly elasticity: number }
 const FREE_OF_SHEAR = 1.1;
 
-export interface Bow {
+interface Bow {
     /** How far the middle is bowed, the angle of the ends in degrees, the force in the middle in pounds. */
     readonly bow: number; readonly endAngle: number; readonly force: number;
     /** Greatest strain, and as a share of the one at which such wood breaks on average. */
@@ -44,7 +44,7 @@ export function bowed({ length: l, thickness: t, width: b }: Board, { rupture, e
         strain, ofBreaking: strain / (rupture / e), slotWider: SPRUNG_SLOT * sticksOut ** 1.5 / Math.sqrt(l),
     };
 }
-export interface Wanted { readonly shorter: number; readonly sticksOut: number; readonly biscuit: number }
+interface Wanted { readonly shorter: number; readonly sticksOut: number; readonly biscuit: number }
 
 /**
  * While an end goes onto its biscuit by x, of P in all, its angle is still that of a chord shortened by 2 (P - x): a = 3 sqrt(2 (P - x) / (2.4 l)). The
@@ -65,7 +65,7 @@ export function leastToSpring(board: Omit<Board, 'length'>, strength: Strength, 
     return long;
 }
 
-export interface Swing {
+interface Swing {
     /** How far it hangs down at the other end when it comes to its biscuits, in degrees and inches. */
     readonly angle: number; readonly hangs: number;
     readonly slotWider: number;
@@ -77,7 +77,7 @@ export function swung(length: number, sticksOut: number): Swing {
     return { angle: degrees(angle), hangs: length * Math.sin(angle), slotWider: 2 / 3 * sticksOut * Math.sqrt(2 * sticksOut / (3 * length)) };
 }
 
-export interface Knee {
+interface Knee {
     /** Of each half, in degrees; and how far the middle hangs down. */
     readonly angle: number; readonly hangs: number;
     /** What the joint in the middle binds by as it is pushed straight, unless its back edges are beveled. */
@@ -99,7 +99,7 @@ export function kneed({ length: l, thickness: t }: Omit<Board, 'width'>, { short
     };
 }
 
-export interface Kerfs {
+interface Kerfs {
     readonly count: number;
     /** From center to center, and what is left under each. */
     readonly apart: number; readonly web: number; readonly depth: number;

@@ -4,7 +4,7 @@
  * From one end inwards by Runge and Kutta's method of the fourth order along the arc: x' = cos a, y' = sin a, a' = -(F / 2) x / E I. The force is
  * found by halving so that the middle is level, then the angle of the end so that the chord is as much shorter as is asked.
  */
-export interface Elastica { readonly bow: number; readonly endAngle: number; readonly force: number; readonly curvature: number; readonly shorter: number }
+interface Elastica { readonly bow: number; readonly endAngle: number; readonly force: number; readonly curvature: number; readonly shorter: number }
 
 /** `stiffness`: E I. All in one system of units; angles in radians. */
 export function elastica(length: number, stiffness: number, shorter: number): Elastica {
