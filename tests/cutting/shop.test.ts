@@ -14,6 +14,7 @@ import type { Piece } from '../../src/takeoff/model.ts';
 import { runs } from '../support/full.ts';
 import { checkPlan } from './checker.ts';
 import { given, job, piece, stock } from './samples.ts';
+import { leastCost } from './solve/exhaustive.ts';
 import { solver } from './solve/problems.ts';
 
 /** At once, and after looking closer; both are gone over. */
@@ -55,6 +56,26 @@ describe('rooms apart', () => {
         const one = ['den', 'hall', 'study'].map(room => piece(room, stock({ feet: [12], perFoot: '2' }), inches(70), { room }));
         expect(bought(plans(one).closely)).toEqual(["2 x 12'"]);
         expect(bought(plans(one, { shop: { apart: new Set(['den', 'hall', 'study']) } }).closely)).toEqual(["3 x 12'"]);
+    });
+    test('just what trying everything gives, room by room and of the rooms that share boards together', () => {
+        const feet = [8, 12], prices: Readonly<Record<number, number>> = { 8: 16, 12: 23 };
+        const wood = stock({ feet, each: Object.fromEntries(feet.map(length => [length, String(prices[length])])) });
+        // in eighths of an inch: 1" of trim and a kerf of 1/8"
+        const boards = feet.map(length => ({ capacity: length * 96 - 8 + 1, cost: prices[length]!, available: null, across: 1 }));
+        const least = (lengths: readonly number[]): number =>
+            leastCost({ items: lengths.map(length => ({ size: length + 1, count: 1, lanes: [0] })), boards, strips: [] });
+        const room = fc.array(fc.integer({ min: 120, max: 700 }), { minLength: 1, maxLength: 4 });
+        fc.assert(fc.property(room, room, room, fc.subarray(['den', 'hall', 'study']), (den, hall, study, apart) => {
+            const rooms = Object.entries({ den, hall, study });
+            const own = rooms.filter(([name]) => apart.includes(name)), shared = rooms.filter(([name]) => !apart.includes(name));
+            fc.pre(shared.length < 3 || den.length + hall.length + study.length <= 9);
+            const pieces = rooms.flatMap(([name, lengths]) => lengths.map((length, i) =>
+                piece(`${name}-${i}`, wood, inches(new Rational(length, 8).toFraction()), { room: name })));
+            const { closely } = plans(pieces, { shop: { apart: new Set(apart) } });
+            expect(closely.stocks[0]!.known.as).toBe('none cheaper');
+            const groups = [...own.map(([, lengths]) => lengths), shared.flatMap(([, lengths]) => lengths)];
+            expect(closely.costs[0]!.amount.valueOf()).toBe(groups.reduce((sum, lengths) => sum + least(lengths), 0));
+        }), { seed: 12, numRuns: runs(120, 4) });
     });
     test('the room says it, else its job', () => {
         const own = given('own' as const), shared = given('shared' as const);

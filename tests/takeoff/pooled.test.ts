@@ -1,9 +1,11 @@
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Profile } from '../../src/job/model.ts';
 import type { Part } from '../../src/job/part.ts';
 import type { EndCut, Piece } from '../../src/takeoff/model.ts';
 import { isPooled, pooled, shorterBy } from '../../src/takeoff/pooled.ts';
 import { given, piece, stock } from '../cutting/samples.ts';
+import { runs } from '../support/full.ts';
 
 /** How few lengths hidden pieces are cut to. That they go together as before is held by the dry fit's test of the same name. */
 const of = (...parts: readonly Part[]) => given({ slack: 3, of: new Set(parts) });
@@ -26,6 +28,23 @@ test('from the shortest of a kind on, all within the slack are as long as it; th
     const all = [['a', 107], ['a', 100], ['a', 103], ['a', 104], ['a', 108], ['b', 101], ['b', 102]] as const;
     const by = shorterBy(all, ([kind]) => kind, ([, length]) => length, 3);
     expect(all.map(one => by.get(one))).toEqual([3, 0, 3, 0, 0, 0, 1]);
+});
+
+test('no fewer lengths would do, says trying all sets of them', () => {
+    const some = fc.uniqueArray(fc.integer({ min: 1, max: 40 }), { minLength: 1, maxLength: 9 });
+    fc.assert(fc.property(some, fc.integer({ min: 0, max: 12 }), (lengths, slack) => {
+        const pieces = lengths.map(length => ({ length }));
+        const by = shorterBy(pieces, () => '', ({ length }) => length, slack);
+        const cut = pieces.map(one => one.length - by.get(one)!);
+        expect(pieces.every(one => by.get(one)! >= 0 && by.get(one)! <= slack)).toBe(true);
+        // a stop may as well stand at the shortest piece that is cut there
+        let fewest = Infinity;
+        for (let set = 1; set < 1 << lengths.length; set++) {
+            const stops = lengths.filter((_, i) => set & (1 << i));
+            if (lengths.every(length => stops.some(stop => stop <= length && length - stop <= slack))) fewest = Math.min(fewest, stops.length);
+        }
+        expect(new Set(cut).size).toBe(fewest);
+    }), { seed: 13, numRuns: runs(300) });
 });
 
 test('a shorter one stands in the middle of its place, an odd tick nearer to its beginning; a spacer hangs less low; what is at an angle stays', () => {
