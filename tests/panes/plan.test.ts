@@ -273,7 +273,7 @@ describe('the frame of a pane', () => {
         })).toBe(0);
         await pane.page.focus('#switch-plan');
         await pane.page.keyboard.press('ArrowLeft');
-        expect(await pane.page.evaluate(() => document.activeElement!.id)).toBe('switch-changes');
+        expect(await pane.page.evaluate(() => document.activeElement!.id)).toBe('switch-suggest');
         await pane.page.keyboard.press('Enter');
         expect((await pane.sent('switch')).map(({ kind }) => kind)).toEqual(['boards', 'cut-list', 'section', 'changes']);
         // its own is no way anywhere
