@@ -1,4 +1,4 @@
-import { touch, type Polygon } from '../plane/polygon.ts';
+import { placeIn, touch, type Polygon } from '../plane/polygon.ts';
 import type { Point } from '../plane/point.ts';
 import type { WallCarrier } from './carriers.ts';
 import type { Joint, Part, Piece } from './model.ts';
@@ -65,6 +65,10 @@ function endOf(piece: Piece, which: number): readonly [Point, Point] {
 /** Ticks. A play is wider than this; so from the end of a bottom the other begins within it only where they touch but for rounding. */
 const BEYOND = 16;
 
+/**
+ * Where an end leans, rounding may put its middle a tick into what it touches: then the stretch in front of it lies inside of that, and
+ * crosses none of its edges.
+ */
 function touches(outline: Polygon, [at, beyond]: readonly [Point, Point]): boolean {
-    return outline.some((corner, i) => touch(corner, outline[(i + 1) % outline.length]!, at, beyond));
+    return placeIn(outline, beyond) === 'inside' || outline.some((corner, i) => touch(corner, outline[(i + 1) % outline.length]!, at, beyond));
 }
