@@ -30,9 +30,9 @@ export function beforesOf(all: readonly Stood[], nearby: Nearby<Stood>, { joints
         if (!found.has(key)) found.set(key, { first: first.id, then: then.id, why });
     };
     const byId = new Map(all.map(one => [one.piece.id, one.piece]));
-    for (const { kind, pieces: [butting, passing] } of joints) {
+    for (const { kind, biscuits, pieces: [butting, passing] } of joints) {
         const first = byId.get(passing), then = byId.get(butting);
-        if (kind === 'butt' && first && then) add(first, then, 'runs-through');
+        if (kind === 'butt' && first && then) add(first, then, biscuits ? 'runs-through' : 'custom');
     }
     const order = new Map(all.map((one, i) => [one, i]));
     for (const one of all) {

@@ -1,11 +1,8 @@
-import { biscuitOf } from '../data/biscuits.ts';
-import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
+import type { Ticks } from '../quantity/ticks.ts';
 import type { Point } from '../plane/point.ts';
 import type { Joint, TakeOff } from '../takeoff/model.ts';
+import { stickOut } from './closing/stick-out.ts';
 import type { Stood } from './stood.ts';
-
-/** So much more than the biscuits stand out a piece is held off: nobody lifts to a hair. Common practice, no source. */
-const CLEAR = TICKS_PER_INCH / 16;
 
 /** A joint with biscuits that stand out of the piece that is up, towards another one that has to be pushed onto them. */
 export interface Reach {
@@ -22,14 +19,13 @@ export function biscuited({ joints }: TakeOff): ReadonlyMap<string, readonly Joi
 }
 
 /**
- * Biscuits that are in the way of a straight lift: of the joints of this piece, those whose other piece is up. A biscuit stands out by half its width:
- * its slot takes the other half, if it is glued in no deeper.
+ * Biscuits that are in the way of a straight lift: of the joints of this piece, those whose other piece is up.
  */
 export function reachesOf(piece: Stood, joints: readonly Joint[], up: ReadonlyMap<string, Stood>): Reach[] {
     return joints.flatMap((joint): Reach[] => {
-        const [a, b] = joint.pieces, other = up.get(a === piece.piece.id ? b : a), biscuit = joint.biscuits && biscuitOf(joint.biscuits.size);
-        if (!other || !biscuit) return [];
-        return [{ joint, way: towards(piece, other, joint), by: Math.ceil(biscuit.width / 2) + CLEAR }];
+        const [a, b] = joint.pieces, other = up.get(a === piece.piece.id ? b : a), out = joint.biscuits ? stickOut(joint.biscuits.size) : 0;
+        if (!other || out === 0) return [];
+        return [{ joint, way: towards(piece, other, joint), by: Math.ceil(out) }];
     });
 }
 

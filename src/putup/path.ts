@@ -1,5 +1,6 @@
 import type { Block } from '../dryfit/block.ts';
 import type { Point } from '../plane/point.ts';
+import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
 import { reachesOf, type Reach } from './biscuit-reach.ts';
 import type { Placing } from './model.ts';
 import type { Nearby } from './nearby.ts';
@@ -10,6 +11,8 @@ import type { Joint } from '../takeoff/model.ts';
 interface Scene { readonly nearby: Nearby<Stood>; readonly up: ReadonlyMap<string, Stood>; readonly walls: readonly Block[] }
 
 const RIGHT_UNDER: Point = { x: 0, y: 0 };
+/** So much more than the biscuits stand out a piece is held off where there is room: nobody lifts to a hair. Common practice, no source. */
+const CLEAR = TICKS_PER_INCH / 16;
 
 /**
  * The way on which a piece gets to its place among those that are up: straight up; past biscuits, lifted so far aside that it clears them, and pushed
@@ -19,14 +22,14 @@ const RIGHT_UNDER: Point = { x: 0, y: 0 };
 export function pathOf(piece: Stood, joints: readonly Joint[], scene: Scene): Placing {
     const reaches = reachesOf(piece, joints, scene.up), blockedBy = inTheWay(piece, RIGHT_UNDER, scene);
     if (reaches.length === 0) return { piece: piece.piece, path: blockedBy.length === 0 ? { aside: RIGHT_UNDER, over: false } : null, blockedBy };
-    const aside = heldOff(reaches);
-    if (aside && inTheWay(piece, aside, scene).length === 0) return { piece: piece.piece, path: { aside, over: false }, blockedBy };
+    const aside = [CLEAR, 0].map(more => heldOff(reaches, more)).find(off => off && inTheWay(piece, off, scene).length === 0);
+    if (aside) return { piece: piece.piece, path: { aside, over: false }, blockedBy };
     return { piece: piece.piece, path: blockedBy.length === 0 ? { aside: RIGHT_UNDER, over: true } : null, blockedBy };
 }
 
 /** Where it has to be lifted to come onto all of the biscuits in one push; nothing where they stand in each other's way. */
-function heldOff(reaches: readonly Reach[]): Point | undefined {
-    const [first] = reaches, by = Math.max(...reaches.map(reach => reach.by));
+function heldOff(reaches: readonly Reach[], more: Ticks): Point | undefined {
+    const [first] = reaches, by = Math.max(...reaches.map(reach => reach.by)) + more;
     const alike = reaches.every(({ way }) => way.x * first!.way.x + way.y * first!.way.y > 1 - 1e-9);
     return alike ? { x: 0 - first!.way.x * by, y: 0 - first!.way.y * by } : undefined;
 }

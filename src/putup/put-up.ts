@@ -41,11 +41,17 @@ export function putUp(ceiling: Ceiling): PutUp {
 }
 
 /**
- * What goes up last by custom alone goes up earlier where something else needs it to: a band before the trim that ends at it, where that has to be there before
+ * What goes up late by custom alone goes up earlier where something else needs it to: a band before the trim that ends at it, where that has to be there before
  * bottoms that hang under it.
  */
 function inOrder(all: readonly Stood[], before: readonly Before[], firstBay: FirstBay | null): Scheduled & { readonly before: readonly Before[] } {
     const found = scheduled(all, before, firstBay), stuck = new Set(found.stuck);
-    const needed = before.filter(({ why, first, then }) => why !== 'last' || !stuck.has(first) || !stuck.has(then));
+    const needed = before.filter(({ why, first, then }) => why !== 'last' && why !== 'custom' || !stuck.has(first) || !stuck.has(then));
     return needed.length === before.length ? { ...found, before } : { ...scheduled(all, needed, firstBay), before: needed };
+}
+
+/** Whether some band goes up before some bottom: then what ends at bands has no room behind it. */
+export function bandGoes({ steps }: Pick<PutUp, 'steps'>): 'first' | 'last' {
+    const kinds = steps.map(({ kind }) => kind), band = kinds.indexOf('band');
+    return band >= 0 && band < kinds.lastIndexOf('bottoms') ? 'first' : 'last';
 }

@@ -6,7 +6,7 @@ import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 
 const WHY: Readonly<Record<Reason, string>> = {
-    carries: 'is fastened to it', 'in-the-way': 'would not get past it', 'runs-through': 'butts against its edge', 'ends-at': 'ends at its face', last: 'goes up last', said: 'is written to come after it',
+    carries: 'is fastened to it', 'in-the-way': 'would not get past it', 'runs-through': 'has biscuits in its edge', custom: 'is fitted to its edge', 'ends-at': 'ends at its face', last: 'goes up last', said: 'is written to come after it',
 };
 const wrong = changed(HALL, '\n  grid {', '\n  put-up {\n    order bottoms before cleats\n  }\n\n  grid {');
 

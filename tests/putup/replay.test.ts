@@ -3,7 +3,8 @@ import { beforeAll, expect, test } from 'vitest';
 import { layOut } from '../../src/ceiling/layout.ts';
 import type { Ceiling } from '../../src/ceiling/model.ts';
 import { dryFitOf } from '../../src/pipeline/inspect-closely.ts';
-import { putUp } from '../../src/putup/put-up.ts';
+import { closingPieces } from '../../src/putup/closing/pieces.ts';
+import { bandGoes, putUp } from '../../src/putup/put-up.ts';
 import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
 import { takeOffOf } from '../../src/takeoff/take-off.ts';
 import { ceilings } from '../dryfit/ceilings.ts';
@@ -113,3 +114,16 @@ test('what hangs in the way of what is the same by meshes', async () => {
 function permutations<Thing>(things: readonly Thing[]): Thing[][] {
     return things.length === 0 ? [[]] : things.flatMap((first, i) => permutations(things.toSpliced(i, 1)).map(rest => [first, ...rest]));
 }
+
+test('what cannot get past its biscuits on the solids is what the rule of free play calls closing', () => {
+    let closing = 0;
+    fc.assert(fc.property(ceilings, all => {
+        if (!all) return;
+        const { ceiling } = all, order = putUp(ceiling), over = order.steps.flatMap(({ placings }) => placings.filter(({ path }) => path!.over).map(({ piece }) => piece.id));
+        const byRule = closingPieces(ceiling, { band: bandGoes(order) }).filter(({ run }) => run.length === 1).map(({ piece }) => piece.id);
+        const spliced = new Set(takeOffOf(ceiling).joints.filter(({ kind }) => kind === 'splice').flatMap(({ pieces }) => pieces));
+        closing += byRule.length;
+        expect(over.filter(id => !spliced.has(id)).sort()).toEqual(byRule.sort());
+    }), { seed: 184, numRuns: runs(200, 30) });
+    expect(closing).toBeGreaterThan(20);
+});

@@ -5,7 +5,8 @@ import type { Ticks } from '../../quantity/ticks.ts';
 
 /** A way in for a closing piece, in words with its figures. What is approximate says so; none of it says that wood will hold. */
 export function wayWords(way: Way, tape: Tape): string {
-    const size = (ticks: Ticks): string => printMark(ticks, tape), wider = (ticks: Ticks): string => (ticks > 0 ? `, its slot ${size(ticks)} wider` : '');
+    const size = (ticks: Ticks): string => printMark(ticks, tape);
+    const wider = (ticks: Ticks): string => (ticks >= tape.step / 2 ? `, its slot ${size(ticks)} wider` : '');
     switch (way.kind) {
         case 'join-first': return `glue its ${way.pieces} pieces together on the floor, ${size(way.long)} long, and lift them as one`;
         case 'open-slots': return `open its slots to the back: ${counted(way.each, 'slot')} at ${way.ends === 1 ? 'one end' : 'each end'}, ${size(way.long)} long and ${size(way.deep)} deep, which leaves ${size(way.leaves)} under them; it goes straight up over the biscuits`;

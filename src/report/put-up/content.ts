@@ -1,10 +1,12 @@
 import type { Ceiling } from '../../ceiling/model.ts';
+import { closingPieces, type Closing } from '../../putup/closing/pieces.ts';
+import { waysIn, type Way } from '../../putup/closing/ways.ts';
 import { calendarOf, type Shift } from '../../putup/calendar.ts';
 import { hoursOf, type Hours } from '../../putup/hours.ts';
 import { measuresOf, type Measure } from '../../putup/measures.ts';
 import type { PutUp, Step } from '../../putup/model.ts';
 import { peopleFor } from '../../putup/people.ts';
-import { putUpOf } from '../../putup/put-up.ts';
+import { bandGoes, putUpOf } from '../../putup/put-up.ts';
 import { fastenersOf } from '../../takeoff/consumables.ts';
 import type { Consumable, Joint, TakeOff } from '../../takeoff/model.ts';
 import { settingOf } from '../../takeoff/setting.ts';
@@ -16,6 +18,8 @@ export interface RoomPutUp {
     readonly steps: readonly StepTold[];
     /** Empty where there is no first bay. */
     readonly measures: readonly Measure[];
+    /** Bottoms that biscuits keep from going straight up, each with its ways in, the best first. */
+    readonly closings: readonly { readonly closing: Closing; readonly ways: readonly Way[] }[];
     /** Undefined where nothing of it is timed. */
     readonly hours: Hours | undefined;
     /** Lines that make the outermost rectangle, and its diagonal: what the layout on the ceiling is squared by. Null where lines run askew, or none cross. */
@@ -43,6 +47,7 @@ export function putUpContent(ceiling: Ceiling, takeOff: TakeOff): RoomPutUp {
     const stepOf = new Map(putUp.steps.flatMap(({ number, placings }) => placings.map(({ piece }) => [piece.id, number] as const)));
     const closed = (joint: Joint): number => Math.max(...joint.pieces.map(id => stepOf.get(id) ?? Infinity));
     return {
+        closings: closingPieces(ceiling, { band: bandGoes(putUp) }, takeOff).map(closing => ({ closing, ways: waysIn(closing, ceiling) })),
         putUp, hours, measures: putUp.firstBay ? measuresOf(putUp.firstBay, ceiling) : [], control: controlOf(ceiling),
         steps: putUp.steps.map((step): StepTold => {
             const pieces = step.placings.map(({ piece }) => piece), joints = takeOff.joints.filter(joint => closed(joint) === step.number);

@@ -4,13 +4,16 @@ import type { JobSettings } from '../../job/model.ts';
 import { layoutOf } from '../../pipeline/inspect.ts';
 import type { Measure } from '../../putup/measures.ts';
 import type { Cycle } from '../../putup/model.ts';
+import { grouped } from '../../plain/groups.ts';
 import { counted, listed } from '../../plain/words.ts';
 import { printMark, printRun, type Tape } from '../../quantity/print-length.ts';
 import { Rational } from '../../quantity/rational.ts';
+import { nameInRoom } from '../../takeoff/ids.ts';
 import { cautionsFor } from '../cautions.ts';
 import { hoursText } from '../estimate/words.ts';
 import { titleOf, type House, type RoomPieces } from '../house.ts';
 import type { Leaf, LeafSection } from '../leaf.ts';
+import { wayWords } from './closing-words.ts';
 import type { RoomPutUp, StepTold } from './content.ts';
 import { howOf, type How } from './how.ts';
 import { piecesWords, stepWords, waysIn, whyWords } from './words.ts';
@@ -46,6 +49,7 @@ function sectionsOf({ room }: RoomPieces, told: RoomPutUp, ceiling: Ceiling, job
             },
         },
         ...waysSection(room.name, steps, tape),
+        ...closingSection(room.name, told, tape),
         ...putUp.firstBay ? [{
             heading: `first bay: coffer ${putUp.firstBay.coffer} of room ${room.name}`,
             words: [`Cut for it are ${listed(putUp.firstBay.pieces.map(id => id.slice(id.indexOf('.') + 1)))}. What measures otherwise goes back into the text before the rest is cut.`],
@@ -69,6 +73,25 @@ function rowOf({ step, fasteners, people, minutes, shift }: StepTold, hasCrews: 
         fasteners.map(({ count, what }) => `${count} ${what}`).join('; '),
     ];
 }
+
+/** The ways in of what biscuits keep from going straight up: those that work, the best first. */
+function closingSection(room: string, { closings }: RoomPutUp, tape: Tape): LeafSection[] {
+    if (closings.length === 0) return [];
+    const each = closings.map(({ closing: { piece, wanted }, ways }) => ({
+        name: nameInRoom(piece), wanted: printMark(wanted, tape), ways: ways.filter(({ works }) => works === true).slice(0, MOST_WAYS).map(way => wayWords(way, tape)),
+    }));
+    // pieces that get in alike are told together
+    const rows = [...grouped(each, ({ wanted, ways }) => [wanted, ...ways].join(' '))].flatMap(([, alike]) => {
+        const [{ wanted, ways }] = alike as [typeof each[number]];
+        const told = ways.length > 0 ? ways : ['none of those that are known works'];
+        return told.map((way, i) => [i === 0 ? listed(alike.map(({ name }) => name)) : '', i === 0 ? wanted : '', way]);
+    });
+    return [{
+        heading: `closing pieces, room ${room}`, words: ['For a while each would have to be so much shorter than it is. Ways in, the best first; figures of bent wood are approximate, and a scrap of the same board tells.'],
+        table: { head: ['piece', 'shorter by', 'way in'], rows, figures: [1] },
+    }];
+}
+const MOST_WAYS = 3;
 
 /** What is not lifted straight up; all else is. */
 function waysSection(room: string, steps: readonly StepTold[], tape: Tape): LeafSection[] {

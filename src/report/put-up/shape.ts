@@ -27,7 +27,7 @@ export interface PutUpRoomJson extends RoomHead {
     /** What cannot be put up in any order. */
     readonly stuck: readonly string[];
     /** What has to be there before what. */
-    readonly before: readonly { readonly first: string; readonly then: string; readonly why: 'carries' | 'in-the-way' | 'runs-through' | 'ends-at' | 'last' | 'said' }[];
+    readonly before: readonly { readonly first: string; readonly then: string; readonly why: 'carries' | 'in-the-way' | 'runs-through' | 'custom' | 'ends-at' | 'last' | 'said' }[];
     /** Minutes of one person for setting out before, and for filling and sanding after; null where nothing is timed. */
     readonly layoutMinutes: number | null;
     readonly finishMinutes: number | null;

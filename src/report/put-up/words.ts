@@ -16,7 +16,7 @@ function spotWords({ kind, name }: Spot): string {
 }
 
 const WHY: Readonly<Record<Reason, string>> = {
-    carries: 'is fastened to it', 'in-the-way': 'would hang in its way', 'runs-through': 'butts against its edge', 'ends-at': 'ends at its face', last: 'goes up last', said: 'is said to follow it',
+    carries: 'is fastened to it', 'in-the-way': 'would hang in its way', 'runs-through': 'has biscuits in its edge', custom: 'is fitted to its edge', 'ends-at': 'ends at its face', last: 'goes up last', said: 'is said to follow it',
 };
 /** `bottom-A-2 butts against its edge`: why the second waits for the first. */
 export function whyWords(why: Reason): string {
