@@ -60,10 +60,10 @@ import { notLaidOut } from './not-laid-out.ts';
 import { notPositive } from './not-positive.ts';
 import { notSupportedLayout } from './not-supported-layout.ts';
 import { offcutTooShort } from './offcut-too-short.ts';
-import { otherSideNowhere } from './other-side-nowhere.ts';
-import { panelNotFromItsSheet } from './panel-not-from-its-sheet.ts';
 import { orderGoesRound } from './order-goes-round.ts';
 import { orderNamesNothing } from './order-names-nothing.ts';
+import { otherSideNowhere } from './other-side-nowhere.ts';
+import { panelNotFromItsSheet } from './panel-not-from-its-sheet.ts';
 import { partVanishes } from './part-vanishes.ts';
 import { paymentOverContract } from './payment-over-contract.ts';
 import { phaseOverWhole } from './phase-over-whole.ts';
@@ -164,10 +164,10 @@ export const RULES: readonly Rule[] = [
     notPositive,
     notSupportedLayout,
     offcutTooShort,
-    otherSideNowhere,
-    panelNotFromItsSheet,
     orderGoesRound,
     orderNamesNothing,
+    otherSideNowhere,
+    panelNotFromItsSheet,
     partVanishes,
     paymentOverContract,
     phaseOverWhole,

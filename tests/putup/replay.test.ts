@@ -119,7 +119,8 @@ test('what cannot get past its biscuits on the solids is what the rule of free p
     let closing = 0;
     fc.assert(fc.property(ceilings, all => {
         if (!all) return;
-        const { ceiling } = all, order = putUp(ceiling), over = order.steps.flatMap(({ placings }) => placings.filter(({ path }) => path!.over).map(({ piece }) => piece.id));
+        const { ceiling } = all, order = putUp(ceiling);
+        const over = order.steps.flatMap(({ placings }) => placings.filter(({ path }) => path!.over).map(({ piece }) => piece.id));
         const byRule = closingPieces(ceiling, { band: bandGoes(order) }).filter(({ run }) => run.length === 1).map(({ piece }) => piece.id);
         const spliced = new Set(takeOffOf(ceiling).joints.filter(({ kind }) => kind === 'splice').flatMap(({ pieces }) => pieces));
         closing += byRule.length;

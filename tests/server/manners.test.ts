@@ -27,7 +27,7 @@ test('says what it can do', () => {
         documentHighlightProvider: true, callHierarchyProvider: expect.anything(),
         workspaceSymbolProvider: expect.anything(), documentLinkProvider: expect.anything(), referencesProvider: true,
         renameProvider: { prepareProvider: true },
-        codeActionProvider: { codeActionKinds: ['quickfix', 'source.fixAll.cofferwright'] }, workspace: { fileOperations: { willRename: { filters: expect.anything() } } },
+        codeActionProvider: { codeActionKinds: ['quickfix', 'source.fixAll.cofferwright', 'refactor.rewrite.grid'] }, workspace: { fileOperations: { willRename: { filters: expect.anything() } } },
     });
 });
 

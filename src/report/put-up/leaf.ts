@@ -78,7 +78,8 @@ function rowOf({ step, fasteners, people, minutes, shift }: StepTold, hasCrews: 
 function closingSection(room: string, { closings }: RoomPutUp, tape: Tape): LeafSection[] {
     if (closings.length === 0) return [];
     const each = closings.map(({ closing: { piece, wanted }, ways }) => ({
-        name: nameInRoom(piece), wanted: printMark(wanted, tape), ways: ways.filter(({ works }) => works === true).slice(0, MOST_WAYS).map(way => wayWords(way, tape)),
+        name: nameInRoom(piece), wanted: printMark(wanted, tape),
+        ways: ways.filter(({ works }) => works === true).slice(0, MOST_WAYS).map(way => wayWords(way, tape)),
     }));
     // pieces that get in alike are told together
     const rows = [...grouped(each, ({ wanted, ways }) => [wanted, ...ways].join(' '))].flatMap(([, alike]) => {

@@ -11,7 +11,7 @@ import type { Client } from '../client.ts';
 import { SHOW_CHANGES, type ShowPiecesParams } from '../messages.ts';
 import type { Rooms } from '../panes/rooms.ts';
 
-interface ChangeLens extends ShowPiecesParams { readonly since: 'last commit' }
+interface ChangeLens extends ShowPiecesParams { readonly since: 'last-commit' }
 export function isChangeLens(data: unknown): data is ChangeLens {
     return typeof data === 'object' && data !== null && 'since' in data;
 }
@@ -42,7 +42,7 @@ export class ChangeLenses {
         const root = document.parseResult.value, uri = document.uri.toString();
         if (!this.comparisons || !ast.isFile(root)) return [];
         return root.items.filter(ast.isRoom).flatMap((room): CodeLens[] =>
-            this.titleOf(uri, room.name) === undefined ? [] : [{ range: sourceOfProperty(room, 'name').range, data: { since: 'last commit', uri, room: room.name } satisfies ChangeLens }]);
+            this.titleOf(uri, room.name) === undefined ? [] : [{ range: sourceOfProperty(room, 'name').range, data: { since: 'last-commit', uri, room: room.name } satisfies ChangeLens }]);
     }
 
     resolve(lens: CodeLens): CodeLens {
