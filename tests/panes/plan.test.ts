@@ -275,7 +275,7 @@ describe('the frame of a pane', () => {
         await pane.page.keyboard.press('ArrowLeft');
         expect(await pane.page.evaluate(() => document.activeElement!.id)).toBe('switch-suggest');
         await pane.page.keyboard.press('Enter');
-        expect((await pane.sent('switch')).map(({ kind }) => kind)).toEqual(['boards', 'cut-list', 'section', 'changes']);
+        expect((await pane.sent('switch')).map(({ kind }) => kind)).toEqual(['boards', 'cut-list', 'section', 'suggest']);
         // its own is no way anywhere
         await pane.page.click('#switch-plan');
         expect(await pane.sent('switch')).toHaveLength(4);
