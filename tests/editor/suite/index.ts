@@ -12,6 +12,7 @@ import './pieces.ts';
 import './estimate.ts';
 import './view.ts';
 import './survival.ts';
+import './changes.ts';
 
 /** In an extension host on Node: on the desktop, or in a remote window. */
 export const run = runAndReport;
