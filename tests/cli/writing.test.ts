@@ -95,8 +95,11 @@ describe.each(some(COMMANDS, 5).map((command, i) => [command.filter(word => word
         const cwd = folderWith(house);
         const names = written((await run(cwd, command)).out);
         const wider = den.replace('3 1/2"', '4 1/2"');
+        // a bill knows no walls: what is done by its contract is more
+        const further = house['job.coffer'].replace('share 45% done 50%', 'share 45% done 80%');
         writeFileSync(join(cwd, 'den.coffer'), wider);
-        const twin = folderWith({ ...house, 'den.coffer': wider });
+        writeFileSync(join(cwd, 'job.coffer'), further);
+        const twin = folderWith({ ...house, 'den.coffer': wider, 'job.coffer': further });
         await run(twin, command);
         const old = contents(cwd), fresh = contents(twin);
         const argv = [command[0], ...command.slice(2)];
