@@ -1,11 +1,10 @@
 import type { Ceiling } from '../ceiling/model.ts';
-import { separation } from '../dryfit/block.ts';
-import type { Point } from '../plane/point.ts';
+import { separation, type Block } from '../dryfit/block.ts';
 import { TICKS_PER_INCH } from '../quantity/ticks.ts';
 import type { Part, Piece, TakeOff } from '../takeoff/model.ts';
 import type { Before, Reason } from './model.ts';
 import type { Nearby } from './nearby.ts';
-import { clash, lifted, type Stood } from './stood.ts';
+import { clash, lifted, RIGHT_UNDER, type Stood } from './stood.ts';
 
 /** What may be fastened to each part. Common practice, no source. */
 const CARRIES: Readonly<Record<Part, readonly Part[]>> = {
@@ -17,7 +16,6 @@ const FITTED: readonly Part[] = ['side', 'bottom', 'timber', 'molding'];
 const FACES: readonly Part[] = ['side', 'timber'];
 /** So near two pieces are fastened to each other: a bench-built box stands a little off its blocking. */
 const TOUCH = TICKS_PER_INCH / 4;
-const RIGHT_UNDER: Point = { x: 0, y: 0 };
 
 /**
  * What has to be there before what, each pair once and with one reason: from how the pieces stand to each other, and from the joints of the take-off.
@@ -36,14 +34,14 @@ export function beforesOf(all: readonly Stood[], nearby: Nearby<Stood>, { joints
     }
     const order = new Map(all.map((one, i) => [one, i]));
     for (const one of all) {
-        const near = [...nearby.within(one.box), ...touching(one, nearby)];
-        for (const other of [...new Set(near)].sort((a, b) => order.get(a)! - order.get(b)!)) {
+        const way = lifted(one, RIGHT_UNDER);
+        for (const other of [...touching(one, nearby)].sort((a, b) => order.get(a)! - order.get(b)!)) {
             if (other === one) continue;
             const touches = apart(one, other) <= TOUCH;
             if (touches && carries(one.piece, other.piece)) add(one.piece, other.piece, 'carries');
             if (touches && endsAt(other.piece, one.piece)) add(one.piece, other.piece, 'ends-at');
             if (touches && other.piece.part === 'band' && one.piece.part !== 'band' && one.piece.part !== 'trim' && around[other.piece.on ?? '']) add(one.piece, other.piece, 'last');
-            if (hangsInTheWay(one, other)) add(one.piece, other.piece, 'in-the-way');
+            if (hangsInTheWay(one, way, other)) add(one.piece, other.piece, 'in-the-way');
         }
     }
     return [...found.values()];
@@ -75,9 +73,9 @@ function isCoped({ ends }: Piece): boolean {
     return ends.some(({ how }) => how === 'coped');
 }
 
-/** Whether `one` could no longer be lifted straight to its place once `other` is up. */
-function hangsInTheWay(one: Stood, other: Stood): boolean {
+/** Whether `one` could no longer be lifted straight to its place, along `way`, once `other` is up. */
+function hangsInTheWay(one: Stood, way: readonly Block[], other: Stood): boolean {
     if (other.foot <= one.top) return false;
     const allowed = one.push + other.push;
-    return clash(lifted(one, RIGHT_UNDER), other.blocks, allowed) && !clash(one.blocks, other.blocks, allowed);
+    return clash(way, other.blocks, allowed) && !clash(one.blocks, other.blocks, allowed);
 }

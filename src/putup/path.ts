@@ -4,13 +4,12 @@ import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
 import { reachesOf, type Reach } from './biscuit-reach.ts';
 import type { Placing } from './model.ts';
 import type { Nearby } from './nearby.ts';
-import { clash, lifted, pushed, type Box, type Stood } from './stood.ts';
+import { clash, lifted, pushed, RIGHT_UNDER, type Box, type Stood } from './stood.ts';
 import type { Joint } from '../takeoff/model.ts';
 
 /** What stands in the room while a piece is put up. */
 interface Scene { readonly nearby: Nearby<Stood>; readonly up: ReadonlyMap<string, Stood>; readonly walls: readonly Block[] }
 
-const RIGHT_UNDER: Point = { x: 0, y: 0 };
 /** So much more than the biscuits stand out a piece is held off where there is room: nobody lifts to a hair. Common practice, no source. */
 const CLEAR = TICKS_PER_INCH / 16;
 

@@ -49,6 +49,8 @@ function boxOf(blocks: readonly Block[]): Box {
     };
 }
 
+/** A way straight up to the place. */
+export const RIGHT_UNDER: Point = { x: 0, y: 0 };
 /** Deeper than any ceiling hangs: from there pieces are lifted. */
 const FAR_BELOW = 2 ** 30;
 

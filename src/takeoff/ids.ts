@@ -62,5 +62,10 @@ export function placeInRoom({ id, room, part }: Piece): string {
 
 /** A piece as it is spoken of, by its name in the list: `side B-3-north`. */
 export function spokenName(id: string): string {
-    return id.slice(id.indexOf('.') + 1).replace('-', ' ');
+    return withoutRoom(id).replace('-', ' ');
+}
+
+/** A piece's name in its own room, where only the whole name is known. */
+export function withoutRoom(id: string): string {
+    return id.slice(id.indexOf('.') + 1);
 }

@@ -4,6 +4,7 @@ import { decimal, unitOf } from '../csv.ts';
 import type { House, RoomPieces } from '../house.ts';
 import { csvStanding } from '../standing.ts';
 import type { RoomPutUp } from './content.ts';
+import { isBeside, wayOf } from './way.ts';
 
 const HEADER = ['room', 'step', 'day', 'crew', 'kind', 'of', 'piece', 'way', 'unit', 'east', 'south', 'people'] as const;
 
@@ -12,10 +13,10 @@ export function csvPutUp(houses: readonly House[], putUpOf: (room: RoomPieces) =
     return csvStanding(HEADER, houses.flatMap(({ job: { show }, rooms }) => rooms.map(room => ({
         standing: room.standing,
         rows: (putUpOf(room)?.steps ?? []).flatMap(({ step: { number, kind, of, placings }, people, shift }) => placings.map(({ piece, path }) => {
-            const isAside = path !== null && (path.aside.x !== 0 || path.aside.y !== 0);
+            const isAside = path !== null && isBeside(path);
             return rowOf(HEADER, {
                 room: room.room.name, step: number, kind, of: `${of.kind} ${of.name}`, piece: piece.id, unit: unitOf(show.value), people, ...shift && { day: shift.first, crew: shift.crew },
-                way: !path ? 'none' : path.over ? 'over' : isAside ? 'beside' : 'up',
+                way: wayOf(path),
                 ...isAside && { east: decimal(Math.round(path.aside.x), show.value), south: decimal(Math.round(path.aside.y), show.value) },
             });
         })),

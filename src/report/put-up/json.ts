@@ -10,6 +10,7 @@ import type { Files } from '../look.ts';
 import { standingJson } from '../standing-json.ts';
 import { standingOfRooms } from '../standing.ts';
 import type { RoomPutUp } from './content.ts';
+import { isBeside, wayOf } from './way.ts';
 import type { PlacingJson, PutUpJson, PutUpRoomJson } from './shape.ts';
 
 export function jsonPutUp(houses: readonly House[], putUpOf: (room: RoomPieces) => RoomPutUp | undefined, files: Files): JsonText {
@@ -40,9 +41,9 @@ export function jsonPutUp(houses: readonly House[], putUpOf: (room: RoomPieces) 
 }
 
 function placingJson({ piece: { id }, path, blockedBy }: Placing, length: (ticks: Ticks) => LengthJson): PlacingJson {
-    const isAside = path !== null && (path.aside.x !== 0 || path.aside.y !== 0);
+    const isAside = path !== null && isBeside(path);
     return {
-        id, way: !path ? 'none' : path.over ? 'over' : isAside ? 'beside' : 'up',
+        id, way: wayOf(path),
         east: isAside ? length(Math.round(path.aside.x)) : null, south: isAside ? length(Math.round(path.aside.y)) : null, blockedBy,
     };
 }

@@ -8,7 +8,7 @@ import { grouped } from '../../plain/groups.ts';
 import { counted, listed } from '../../plain/words.ts';
 import { printMark, printRun, type Tape } from '../../quantity/print-length.ts';
 import { Rational } from '../../quantity/rational.ts';
-import { nameInRoom } from '../../takeoff/ids.ts';
+import { nameInRoom, withoutRoom } from '../../takeoff/ids.ts';
 import { cautionsFor } from '../cautions.ts';
 import { hoursText } from '../estimate/words.ts';
 import { titleOf, type House, type RoomPieces } from '../house.ts';
@@ -52,7 +52,7 @@ function sectionsOf({ room }: RoomPieces, told: RoomPutUp, ceiling: Ceiling, job
         ...closingSection(room.name, told, tape),
         ...putUp.firstBay ? [{
             heading: `first bay: coffer ${putUp.firstBay.coffer} of room ${room.name}`,
-            words: [`Cut for it are ${listed(putUp.firstBay.pieces.map(id => id.slice(id.indexOf('.') + 1)))}. What measures otherwise goes back into the text before the rest is cut.`],
+            words: [`Cut for it are ${listed(putUp.firstBay.pieces.map(withoutRoom))}. What measures otherwise goes back into the text before the rest is cut.`],
             table: { head: ['measure', 'of', 'should be', 'goes back to'], rows: measures.map(measure => measureRow(measure, tape)), figures: [2] },
         }] : [],
         { heading: `how it is done, room ${room.name}`, words: howOf(steps, control, ceiling, tape).map(howWords) },
@@ -112,6 +112,5 @@ function measureRow({ kind, of, wanted, goesTo: { words, stock } }: Measure, tap
 }
 
 function cycleWords(cycle: Cycle, stuck: number): string {
-    const name = (id: string): string => id.slice(id.indexOf('.') + 1);
-    return `None of these can be the first: ${cycle.map(({ first, then, why }) => `${name(then)} waits for ${name(first)}, since it ${whyWords(why)}`).join('; ')}. ${counted(stuck, 'piece')} cannot be put up in any order.`;
+    return `None of these can be the first: ${cycle.map(({ first, then, why }) => `${withoutRoom(then)} waits for ${withoutRoom(first)}, since it ${whyWords(why)}`).join('; ')}. ${counted(stuck, 'piece')} cannot be put up in any order.`;
 }

@@ -1,5 +1,6 @@
 import type { Path, Placing, Reason, Spot, Step, StepKind } from '../../putup/model.ts';
-import { nameInRoom } from '../../takeoff/ids.ts';
+import { nameInRoom, withoutRoom } from '../../takeoff/ids.ts';
+import { isBeside } from './way.ts';
 import { counted, listed } from '../../plain/words.ts';
 import { printMark, type Tape } from '../../quantity/print-length.ts';
 
@@ -25,19 +26,15 @@ export function whyWords(why: Reason): string {
 
 /** How pieces of a step go in that are not lifted straight up: their names, and the way. */
 export function waysIn(placings: readonly Placing[], tape: Tape): (readonly [pieces: string, way: string])[] {
-    const aside = placings.filter(({ path }) => path && isAside(path)), over = placings.filter(({ path }) => path?.over);
+    const aside = placings.filter(({ path }) => path && isBeside(path)), over = placings.filter(({ path }) => path?.over);
     const none = placings.filter(({ path }) => !path);
     const names = (all: readonly Placing[]): string => listed(all.map(({ piece }) => nameInRoom(piece)));
     return [
         ...[...new Set(aside.map(one => heldOff(one.path!, tape)))]
             .map(how => [names(aside.filter(one => heldOff(one.path!, tape) === how)), `up ${how}, then pushed onto the biscuits`] as const),
         ...over.length > 0 ? [[names(over), `${over.length > 1 ? 'closing pieces' : 'a closing piece'}: biscuits stand out at both ends, and it has to get past them`] as const] : [],
-        ...none.length > 0 ? [[names(none), `no way in was found: ${listed([...new Set(none.flatMap(({ blockedBy }) => blockedBy))].map(id => id.slice(id.indexOf('.') + 1)))} in the way`] as const] : [],
+        ...none.length > 0 ? [[names(none), `no way in was found: ${listed([...new Set(none.flatMap(({ blockedBy }) => blockedBy))].map(withoutRoom))} in the way`] as const] : [],
     ];
-}
-
-function isAside({ aside: { x, y } }: Path): boolean {
-    return x !== 0 || y !== 0;
 }
 
 /** `1/2" to the west`. */
