@@ -1,8 +1,6 @@
-import { crossing } from '../billing/to-date.ts';
 import { defineRule } from './rule.ts';
-import { contractOf, LARCH_STREET } from './support/contract.ts';
+import { LARCH_STREET, overContract } from './support/contract.ts';
 import { changed } from './support/examples.ts';
-import { wordsOf } from './support/places.ts';
 
 export const billedOverContract = defineRule({
     name: 'billed-over-contract',
@@ -17,12 +15,10 @@ bill alone asked for, not what it came to with those before it.`,
     basis: 'Arithmetic.',
     check: {
         job({ job }, report) {
-            const known = contractOf(job);
-            if (!known) return;
-            const { contract: { bills }, now: { sum, currency }, money } = known, over = crossing(bills.map(one => one.sum.value), sum, currency);
+            const over = overContract(job, ({ bills }) => bills);
             if (over) report({
-                ...wordsOf(bills[over.at]!.sum), related: [{ at: known.contract.signed!.sum.at, message: 'What was signed.' }],
-                message: `With this bill ${money(over.total)} is billed, and the contract is for ${money(sum)} with its changes: ${money(over.total.sub(sum))} too much. A bill says what it asked for by itself, without those before it.`,
+                ...over.place,
+                message: `With this bill ${over.total} is billed, and the contract is for ${over.most} with its changes: ${over.tooMuch} too much. A bill says what it asked for by itself, without those before it.`,
             });
         },
     },

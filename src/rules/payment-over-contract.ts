@@ -1,8 +1,6 @@
-import { crossing } from '../billing/to-date.ts';
 import { defineRule } from './rule.ts';
-import { contractOf, LARCH_STREET } from './support/contract.ts';
+import { LARCH_STREET, overContract } from './support/contract.ts';
 import { changed } from './support/examples.ts';
-import { wordsOf } from './support/places.ts';
 
 export const paymentOverContract = defineRule({
     name: 'payment-over-contract',
@@ -17,12 +15,10 @@ change is missing, or a payment is here twice.`,
     basis: 'Arithmetic.',
     check: {
         job({ job }, report) {
-            const known = contractOf(job);
-            if (!known) return;
-            const { contract: { payments }, now: { sum, currency }, money } = known, over = crossing(payments.map(one => one.sum.value), sum, currency);
+            const over = overContract(job, ({ payments }) => payments);
             if (over) report({
-                ...wordsOf(payments[over.at]!.sum), related: [{ at: known.contract.signed!.sum.at, message: 'What was signed.' }],
-                message: `With this payment ${money(over.total)} is paid, and the contract is for ${money(sum)} with its changes: ${money(over.total.sub(sum))} too much. Either a change is missing, or a payment is here twice.`,
+                ...over.place,
+                message: `With this payment ${over.total} is paid, and the contract is for ${over.most} with its changes: ${over.tooMuch} too much. Either a change is missing, or a payment is here twice.`,
             });
         },
     },

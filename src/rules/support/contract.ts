@@ -1,8 +1,9 @@
-import type { ToDate } from '../../billing/to-date.ts';
-import { toDate } from '../../billing/to-date.ts';
+import { crossing, toDate, type ToDate } from '../../billing/to-date.ts';
 import type { JobSettings } from '../../job/model.ts';
+import type { Given } from '../../provenance/source.ts';
 import { printMoney } from '../../quantity/money.ts';
 import type { Rational } from '../../quantity/rational.ts';
+import { wordsOf } from './places.ts';
 
 /** A contract for rules about one: two changes, one bill, one payment, nothing against the other. All of it is invented. */
 export const LARCH_STREET = `edition 1
@@ -27,4 +28,16 @@ job "Larch Street 4" {
 export function contractOf({ contract }: JobSettings): { readonly now: ToDate; readonly contract: NonNullable<JobSettings['contract']>; money(amount: Rational): string } | undefined {
     const now = contract && toDate(contract);
     return now && { now, contract, money: amount => printMoney(amount, now.currency) };
+}
+
+/** The first of some lines of a contract with which they come to more than it is for with its changes: where it stands, and the money in words. */
+export function overContract(job: JobSettings, linesOf: (contract: NonNullable<JobSettings['contract']>) => readonly { readonly sum: Given<Rational> }[]) {
+    const known = contractOf(job);
+    if (!known) return undefined;
+    const { contract, now: { sum, currency }, money } = known, lines = linesOf(contract);
+    const over = crossing(lines.map(one => one.sum.value), sum, currency);
+    return over && {
+        place: { ...wordsOf(lines[over.at]!.sum), related: [{ at: contract.signed!.sum.at, message: 'What was signed.' }] },
+        total: money(over.total), most: money(sum), tooMuch: money(over.total.sub(sum)),
+    };
 }
