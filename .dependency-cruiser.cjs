@@ -47,7 +47,7 @@ for (const name of ['report', 'exports', 'pages']) mayUse[name].push('suggest');
 // groups and words: knows nothing of ceilings, and everybody may use it
 mayUse.plain = [];
 for (const [name, used] of Object.entries(mayUse)) if (name !== 'plain') used.push('plain');
-const adapters = ['cli', 'server', 'extension', 'panes', 'worker'];
+const adapters = ['cli', 'git', 'server', 'extension', 'panes', 'worker'];
 const core = Object.keys(mayUse).filter(name => name !== 'language');
 
 // the editor's own module exists only inside the editor; its types stand in for it
@@ -76,9 +76,10 @@ module.exports = {
             from: { path: folder(['language']) }, to: { path: [editor, 'node_modules/vscode-(languageclient|languageserver)/.*node'] },
         },
         // the extension runs in the editor and must stay thin: it shares the names of the messages with the server, and the text of a first job, no more
-        { name: 'thin-extension', severity: 'error', from: { path: folder(['extension']) }, to: { path: '^src/', pathNot: ['^src/extension/', '^src/server/messages\\.ts$', '^src/panes/messages\\.ts$', '\\.coffer$'] } },
+        { name: 'thin-extension', severity: 'error', from: { path: folder(['extension']) }, to: { path: '^src/', pathNot: ['^src/extension/', '^src/git/', '^src/server/messages\\.ts$', '^src/panes/messages\\.ts$', '\\.coffer$'] } },
         // what runs inside a pane shows what it is sent
         { name: 'thin-panes', severity: 'error', from: { path: folder(['panes']) }, to: { path: '^src/', pathNot: ['^src/panes/', '^src/pages/', '^src/drawing/', '^src/text/', '^src/provenance/', '^src/quantity/', '^src/takeoff/model\\.ts$', '^src/server/messages\\.ts$'] } },
+        { name: 'git-directions', comment: 'asks the git of the machine, and knows of nothing else', severity: 'error', from: { path: folder(['git']) }, to: { path: '^src/', pathNot: '^src/git/' } },
         { name: 'server-directions', severity: 'error', from: { path: folder(['server']) }, to: { path: folder(['cli', 'extension', 'build']) } },
         {
             name: 'cli-directions', comment: 'the one exception is the command that becomes the server', severity: 'error',
@@ -86,8 +87,8 @@ module.exports = {
         },
         {
             name: 'browser-has-no-node', comment: 'but for the ways in for Node, server and extension run in a browser too', severity: 'error',
-            from: { path: folder(['server', 'extension']), pathNot: '^src/(server|extension)/main\\.ts$' },
-            to: { path: '(^(node:|langium/node|vscode-languageserver/node|vscode-languageclient/node))|node_modules/(langium/(lib|src)/node/|vscode-language(server|client)/node\\.)' },
+            from: { path: folder(['server', 'extension']), pathNot: '^src/(server/main|extension/(main|stored-files))\\.ts$' },
+            to: { path: '^src/git/|(^(node:|langium/node|vscode-languageserver/node|vscode-languageclient/node))|node_modules/(langium/(lib|src)/node/|vscode-language(server|client)/node\\.)' },
         },
         { name: 'only-declared-packages', severity: 'error', from: { path: '^src/', pathNot: '^src/build/' }, to: { dependencyTypes: ['npm-dev', 'npm-no-pkg', 'npm-unknown'], dependencyTypesNot: ['type-only'], pathNot: ['\\.woff2?$', 'node_modules/@types/'] } },
     ],

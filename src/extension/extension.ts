@@ -6,6 +6,7 @@ import { Findings } from './findings.ts';
 import firstJob from '../language/builtin/first-job.coffer';
 import { Panes } from './panes/panes.ts';
 import { Server, type NewClient } from './server.ts';
+import type { ReadStored } from './stored-files.ts';
 import { Trials } from './trials.ts';
 
 /**
@@ -15,8 +16,8 @@ import { Trials } from './trials.ts';
 let server: Server | undefined;
 
 /** Sets everything up and returns; the server is ready when it is, and the editor does not wait for it. */
-export function begin(context: vscode.ExtensionContext, newClient: NewClient): void {
-    const started = server = new Server(newClient);
+export function begin(context: vscode.ExtensionContext, newClient: NewClient, readStored?: ReadStored): void {
+    const started = server = new Server(newClient, readStored);
     context.subscriptions.push(
         started,
         new Findings(started),

@@ -12,6 +12,7 @@ export interface Git {
     readonly onDidChangeState: vscode.Event<'uninitialized' | 'initialized'>;
     readonly onDidOpenRepository: vscode.Event<Repository>;
     readonly onDidCloseRepository: vscode.Event<Repository>;
+    readonly git: { readonly path: string };
     readonly repositories: readonly Repository[];
     getRepository(uri: vscode.Uri): Repository | null;
     toGitUri(uri: vscode.Uri, ref: string): vscode.Uri;
@@ -19,8 +20,6 @@ export interface Git {
 export interface Repository {
     readonly rootUri: vscode.Uri;
     readonly state: { readonly HEAD: { readonly commit?: string } | undefined; readonly onDidChange: vscode.Event<void> };
-    getObjectDetails(treeish: string, path: string): Promise<{ readonly mode: string; readonly size: number }>;
-    buffer(ref: string, path: string): Promise<Uint8Array>;
     diffWith(ref: string): Promise<readonly { readonly uri: vscode.Uri; readonly originalUri: vscode.Uri }[]>;
     log(options: { readonly maxEntries: number }): Promise<readonly GitCommit[]>;
     getCommit(ref: string): Promise<GitCommit>;

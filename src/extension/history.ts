@@ -5,23 +5,22 @@ import {
     type Commit, type OldFile, type OldFilesParams, type OldFilesResult, type OldStateParams, type OldStateResult,
 } from '../server/messages.ts';
 import { gitOfEditor, onSwitch, type Git, type GitCommit, type Repository } from './git.ts';
+import type { ReadStored, Stored } from './stored-files.ts';
 
-/** So many files are asked for at once: the editor's git starts a program for each. */
-const AT_ONCE = 4;
 /** Job files, and tables that these name. */
 const READ = /\.(coffer|csv|tsv|txt)$/i;
 /** So many commits are offered; any other by its name. */
 const MOST_OFFERED = 200;
 
-/** What files said at a commit, by the editor's own git: for the server, which compares them with what they say now. */
+/** What files said at a commit of a repository that the editor's own git opened: for the server, which compares them with what they say now. */
 export class History implements vscode.Disposable {
     private readonly disposables: vscode.Disposable[] = [];
     private readonly watched = new Map<Repository, { readonly listening: vscode.Disposable; head: string | undefined }>();
     private git: Promise<Git | 'no-git' | 'switched-off'> | undefined;
     private isWatching = false;
 
-    /** `tell`: says something to the server. */
-    constructor(private readonly tell: (method: string, params: object) => void) {
+    /** `tell`: says something to the server. `readStored` is undefined in a browser, where there is no git. */
+    constructor(private readonly tell: (method: string, params: object) => void, private readonly readStored: ReadStored | undefined) {
         this.disposables.push(vscode.extensions.onDidChange(() => this.lookAgain()));
     }
 
@@ -86,21 +85,15 @@ export class History implements vscode.Disposable {
 
     private async filesOf({ top, commit, files }: OldFilesParams): Promise<OldFilesResult> {
         const git = await this.gitNow(), repository = typeof git === 'string' ? undefined : git.repositories.find(one => one.rootUri.toString() === top);
-        if (!repository) throw new Error(`${top} is no repository that is open.`);
-        const found: OldFile[] = [], open = files.map(file => vscode.Uri.parse(file)).filter(({ path }) => READ.test(path));
-        const work = async (): Promise<void> => {
-            for (let uri = open.shift(); uri; uri = open.shift()) {
-                const file = await oldFile(repository, commit, uri);
-                if (file) found.push(file);
-            }
-        };
-        await Promise.all(Array.from({ length: AT_ONCE }, work));
-        return found;
+        if (typeof git === 'string' || !repository) throw new Error(`${top} is no repository that is open.`);
+        const read = files.map(file => vscode.Uri.parse(file)).filter(({ path }) => READ.test(path));
+        const stored = await this.readStored!(git.git.path, repository.rootUri.fsPath, commit, read.map(({ fsPath }) => fsPath), MOST_OLD_BYTES);
+        return read.flatMap((uri, i) => oldFile(uri.toString(), stored[i]));
     }
 
     /** Asked for once; the first time it is watched from then on. */
     private async gitNow(): Promise<Git | 'no-git' | 'switched-off'> {
-        const git = await (this.git ??= gitOfEditor());
+        const git = await (this.git ??= this.readStored ? gitOfEditor() : Promise.resolve('no-git' as const));
         if (this.isWatching || git === 'no-git') return git;
         this.isWatching = true;
         const switching = await onSwitch(() => this.lookAgain());
@@ -147,18 +140,14 @@ async function commitOf(repository: Repository, name: string): Promise<GitCommit
     return /^[^-\s][^\s]*$/.test(name) ? repository.getCommit(`${name}^{commit}`).catch(() => undefined) : undefined;
 }
 
-/** undefined: there was none. */
-async function oldFile(repository: Repository, commit: string, uri: vscode.Uri): Promise<OldFile | undefined> {
-    const details = await repository.getObjectDetails(commit, uri.fsPath).catch(() => undefined), address = uri.toString();
-    if (!details) return undefined;
-    if (details.mode === '120000') return { uri: address, noText: 'link' };
-    if (details.size > MOST_OLD_BYTES) return { uri: address, noText: 'too-large' };
-    const bytes = await repository.buffer(commit, uri.fsPath).catch(() => undefined);
-    if (!bytes) return { uri: address, noText: 'unreadable' };
+/** None where there was no such file. */
+function oldFile(uri: string, stored: Stored): OldFile[] {
+    if (stored === undefined) return [];
+    if (typeof stored === 'string') return [{ uri, noText: stored }];
     try {
-        return { uri: address, text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) };
+        return [{ uri, text: new TextDecoder('utf-8', { fatal: true }).decode(stored) }];
     } catch {
-        return { uri: address, noText: 'not-text' };
+        return [{ uri, noText: 'not-text' }];
     }
 }
 

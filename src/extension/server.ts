@@ -6,6 +6,7 @@ import {
 } from '../server/messages.ts';
 import { BuiltinDocuments } from './builtin-documents.ts';
 import { History } from './history.ts';
+import type { ReadStored } from './stored-files.ts';
 import { readForServer } from './workspace-files.ts';
 
 /** Makes the talk with a new server; how depends on where the editor runs. */
@@ -20,7 +21,7 @@ type Condition = 'starting' | 'running' | 'stopped';
 export class Server implements vscode.Disposable {
     readonly output = vscode.window.createOutputChannel('Cofferwright');
     /** Earlier states of the open folders, for whoever runs. */
-    readonly history = new History((method, params) => this.tell(method, params));
+    readonly history: History;
     private readonly status = vscode.languages.createLanguageStatusItem('cofferwright.server', { language: 'coffer' });
     private readonly listening = vscode.window.onDidChangeActiveColorTheme(() => {
         const params: ColorsParams = { colors: colorsNow() };
@@ -31,7 +32,8 @@ export class Server implements vscode.Disposable {
     /** Starts and stops follow one another, however fast they are asked for. */
     private last: Promise<void> = Promise.resolve();
 
-    constructor(private readonly newClient: NewClient) {
+    constructor(private readonly newClient: NewClient, readStored: ReadStored | undefined) {
+        this.history = new History((method, params) => this.tell(method, params), readStored);
         this.status.name = 'Cofferwright';
         this.status.command = { command: 'cofferwright.showOutput', title: vscode.l10n.t('Show Output') };
         this.show('starting');

@@ -1,10 +1,10 @@
-import { execFileSync } from 'node:child_process';
-import { chmodSync, existsSync, mkdirSync, readdirSync, rmSync, statSync, symlinkSync, writeFileSync } from 'node:fs';
+import { readdirSync, rmSync, statSync, symlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import type { ChangesJson } from '../../src/report/changes/shape.ts';
 import { strictSchema } from '../report/samples.ts';
+import { plant } from '../git/plant.ts';
 import { house, tooWide } from './house.ts';
 import { git, repositoryOf, temporaryFolder, write, type Files } from './repository.ts';
 import { cofferwright } from './world.ts';
@@ -187,33 +187,17 @@ describe('git\'s store', () => {
     });
 
     test('nothing that the repository configures runs', async () => {
-        const cwd = repositoryOf(both), ran = join(cwd, 'ran'), script = join(cwd, 'run.sh');
-        writeFileSync(script, `#!/bin/sh\necho "$0 $*" >> '${ran}'\ncat 2>/dev/null\n`);
-        chmodSync(script, 0o755);
-        for (const hook of ['post-checkout', 'post-index-change', 'fsmonitor-watchman', 'reference-transaction', 'pre-auto-gc']) {
-            mkdirSync(join(cwd, '.git/hooks'), { recursive: true });
-            writeFileSync(join(cwd, '.git/hooks', hook), `#!/bin/sh\necho ${hook} >> '${ran}'\n`);
-            chmodSync(join(cwd, '.git/hooks', hook), 0o755);
-        }
-        const settings: readonly (readonly [string, string])[] = [
-            ['core.fsmonitor', script], ['core.pager', script], ['core.editor', script], ['core.sshCommand', script], ['core.hooksPath', join(cwd, '.git/hooks')], ['core.alternateRefsCommand', script],
-            ['filter.evil.smudge', script], ['filter.evil.clean', script], ['filter.evil.process', script], ['diff.evil.textconv', script], ['diff.evil.command', script], ['diff.external', script],
-            ['alias.rev-parse', `!${script}`], ['alias.ls-tree', `!${script}`], ['alias.cat-file', `!${script}`], ['alias.ls-files', `!${script}`], ['credential.helper', `!${script}`],
-            ['gpg.program', script], ['log.showSignature', 'true'], ['pager.ls-tree', script], ['pager.rev-parse', script], ['uploadpack.packObjectsHook', script], ['interactive.diffFilter', script],
-            ['extensions.partialClone', 'origin'], ['remote.origin.promisor', 'true'], ['remote.origin.url', `ext::${script}`], ['remote.origin.uploadpack', script], ['protocol.ext.allow', 'always'],
-        ];
-        for (const [name, value] of settings) git(cwd, ['config', name, value]);
-        write(cwd, { '.gitattributes': '*.coffer filter=evil diff=evil\n', '.git/info/attributes': '*.coffer filter=evil diff=evil\n' });
+        const cwd = repositoryOf(both), planted = plant(cwd);
         // a text that is not in this clone would be fetched
         const blob = git(cwd, ['-c', 'protocol.allow=never', 'rev-parse', 'one:box.coffer']).trim();
-        rmSync(ran, { force: true });
+        planted.forget();
         expect((await compare(cwd, 'one', 'two')).code).toBe(0);
         expect((await compare(cwd)).code).toBe(0);
         expect(blob).toMatch(/^[0-9a-f]{40}$/);
-        expect(existsSync(ran)).toBe(false);
+        expect(planted.hasRun()).toBe(false);
         // and it would have been seen
-        execFileSync(script, ['by hand'], { input: '' });
-        expect(existsSync(ran)).toBe(true);
+        planted.run();
+        expect(planted.hasRun()).toBe(true);
     });
 
     test('a text that is not in this clone is told, and not fetched', async () => {

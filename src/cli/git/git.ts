@@ -1,21 +1,7 @@
-import { execFile } from 'node:child_process';
+import { askGit, NoAnswer, type Answer } from '../../git/ask.ts';
 import { UsageError } from '../exit-code.ts';
 
-/**
- * Asks the git that is on the machine, of one repository, without a change to it: only its plumbing, which shows stored objects as they are. Nothing
- * that a repository can configure runs: no hook, filter, text conversion, alias, pager, monitor of the disk, credential helper or transport. Nothing
- * is fetched: what a partial clone lacks is told as missing.
- */
-const STILL = [
-    '--no-pager', '--no-optional-locks', '--literal-pathspecs',
-    '-c', 'core.fsmonitor=false', '-c', 'core.hooksPath=/dev/null', '-c', 'core.alternateRefsCommand=', '-c', 'protocol.allow=never', '-c', 'credential.helper=', '-c', 'core.askPass=',
-    '-c', 'core.sshCommand=false', '-c', 'core.attributesFile=/dev/null', '-c', 'gc.auto=0', '-c', 'maintenance.auto=false',
-];
-/** What would lead git elsewhere, or let it start or write something, wherever it comes from. */
-const ELSEWHERE = /^GIT_(DIR|WORK_TREE|INDEX_FILE|OBJECT_DIRECTORY|ALTERNATE_OBJECT_DIRECTORIES|NAMESPACE|COMMON_DIR|EXTERNAL_DIFF|PAGER|EDITOR|SSH|SSH_COMMAND|ASKPASS|PROXY_COMMAND|EXEC_PATH|TRACE.*|TR2_.*|CONFIG_PARAMETERS|CONFIG_COUNT|CONFIG_KEY_\d+|CONFIG_VALUE_\d+)$/;
-/** Far more than the names of all files of a repository. */
-const MOST_BYTES = 256_000_000;
-
+/** One repository, asked through its plumbing. */
 export class Git {
     private constructor(
         /** Its folder: full path, as the system tells it. */
@@ -45,22 +31,11 @@ export class Git {
     }
 }
 
-interface Answer { readonly out?: Buffer; readonly words: string }
-
-function ask(folder: string, words: readonly string[], input?: string): Promise<Answer> {
-    const env = Object.fromEntries(Object.entries(process.env).filter(([name]) => !ELSEWHERE.test(name)));
-    return new Promise((resolve, reject) => {
-        const child = execFile('git', [...STILL, ...words], {
-            cwd: folder, encoding: 'buffer', maxBuffer: MOST_BYTES, windowsHide: true,
-            env: { ...env, LC_ALL: 'C', GIT_TERMINAL_PROMPT: '0', GIT_NO_LAZY_FETCH: '1', GIT_OPTIONAL_LOCKS: '0', GIT_ATTR_NOSYSTEM: '1' },
-        }, (error, out, err) => {
-            const code = (error as NodeJS.ErrnoException | null)?.code;
-            if (code === 'ENOENT') reject(new UsageError('There is no git on this machine: install it, or compare where it is'));
-            else if (code === 'ERR_CHILD_PROCESS_STDIO_MAXBUFFER') reject(new UsageError('The repository holds more names than can be read at once'));
-            else resolve(error ? { words: err.toString('utf8') } : { out, words: err.toString('utf8') });
-        });
-        // git may end before it has read all that it is asked: what it says then is the answer
-        child.stdin?.on('error', () => {});
-        child.stdin?.end(input ?? '');
-    });
+async function ask(folder: string, words: readonly string[], input?: string): Promise<Answer> {
+    try {
+        return await askGit(folder, words, { input });
+    } catch (error) {
+        if (!(error instanceof NoAnswer)) throw error;
+        throw new UsageError(error.why === 'no-git' ? 'There is no git on this machine: install it, or compare where it is' : 'The repository holds more names than can be read at once');
+    }
 }

@@ -1,3 +1,5 @@
+import { printedBlobs } from '../../git/blobs.ts';
+import { LIST_TREE, printedTree } from '../../git/listed.ts';
 import { UsageError } from '../exit-code.ts';
 import { TABLE_ENDING } from '../../language/workspace/tables.ts';
 import { SUFFIX } from '../find-files.ts';
@@ -18,16 +20,15 @@ const MOST_FILES = 5_000;
 
 /** Reads them out of git's own store. What is behind a link, or in a repository within the repository, is not followed. */
 export async function treeOf(git: Git, commit: string): Promise<Tree> {
-    const { out, words } = await git.ask(['ls-tree', '-r', '-l', '-z', '--full-tree', commit]);
+    const { out, words } = await git.ask([...LIST_TREE, commit]);
     if (!out) throw new UsageError(`git cannot read the files of ${commit.slice(0, 12)}: ${words.trim()}`);
     const problems = new Map<string, string>(), wanted: Wanted[] = [], tables: Wanted[] = [];
-    for (const line of out.toString('utf8').split('\0')) {
-        const tab = line.indexOf('\t'), path = line.slice(tab + 1), [mode, kind, blob = '', size] = line.slice(0, tab).split(/ +/);
-        if (TABLE_ENDING.test(path) && mode !== '120000' && kind === 'blob' && Number(size) <= MOST_BYTES) tables.push({ path, blob });
+    for (const { path, kind, blob, bytes } of printedTree(out)) {
+        if (TABLE_ENDING.test(path) && kind === 'file' && bytes <= MOST_BYTES) tables.push({ path, blob });
         if (!path.endsWith(SUFFIX)) continue;
-        if (mode === '120000') problems.set(path, 'is a link there, which is not followed');
-        else if (kind !== 'blob') problems.set(path, 'is no file there');
-        else if (Number(size) > MOST_BYTES) problems.set(path, tooLarge());
+        if (kind === 'link') problems.set(path, 'is a link there, which is not followed');
+        else if (kind === 'other') problems.set(path, 'is no file there');
+        else if (bytes > MOST_BYTES) problems.set(path, tooLarge());
         else wanted.push({ path, blob });
     }
     if (wanted.length > MOST_FILES) throw new UsageError(`There are ${wanted.length} job files in ${commit.slice(0, 12)}; ${MOST_FILES} are the most that are read`);
@@ -58,18 +59,8 @@ async function readAll(git: Git, files: readonly Wanted[]): Promise<{ path: stri
 
 /** The bytes of each; those that are not there are left out. */
 async function blobsOf(git: Git, names: readonly string[]): Promise<Map<string, Buffer>> {
-    const blobs = new Map<string, Buffer>();
-    if (names.length === 0) return blobs;
+    if (names.length === 0) return new Map();
     const { out, words } = await git.ask(['cat-file', '--batch'], `${names.join('\n')}\n`);
     if (!out) throw new UsageError(`git cannot read what is stored: ${words.trim()}`);
-    for (let at = 0; at < out.length;) {
-        const end = out.indexOf(10, at);
-        if (end < 0) break;
-        const [name = '', kind, size] = out.subarray(at, end).toString('latin1').split(' ');
-        at = end + 1;
-        if (kind !== 'blob') continue;
-        blobs.set(name, out.subarray(at, at + Number(size)));
-        at += Number(size) + 1;
-    }
-    return blobs;
+    return printedBlobs(out);
 }
