@@ -7,7 +7,7 @@ import { Boards, type HouseToCut } from '../pipeline/boards.ts';
 import { isSound as isWell, standingOf } from '../pipeline/standing.ts';
 import { keyOfJob } from '../pages/rooms.ts';
 import type { BoardPlan } from '../cutting/model.ts';
-import type { Questions } from '../cutting/questions.ts';
+import type { Solve } from '../cutting/questions.ts';
 import type { House, HousePlan, RoomPieces } from '../report/house.ts';
 import type { Checked, Workspace } from './workspace.ts';
 import { counted } from '../plain/words.ts';
@@ -35,13 +35,13 @@ export function housesOf(checked: readonly Checked[], workspace: Workspace): Hou
  * A plan for each house; what one takes from the boards on hand is gone for the next, as is all that was cut already.
  * @param all every house that was asked for, where these are only some rooms of them
  */
-export async function planHouses(houses: readonly House[], all: readonly House[], solve: (questions: Questions) => Promise<BoardPlan>): Promise<HousePlan[]> {
+export async function planHouses(houses: readonly House[], all: readonly House[], solve: Solve): Promise<HousePlan[]> {
     const boards = new Boards(all.map(houseToCut));
     const before: BoardPlan[] = [];
     const plans: HousePlan[] = [];
     for (const house of houses) {
         const { questions, whole } = boards.of(houseToCut(house), before);
-        const plan = await solve(questions);
+        const [plan] = await solve(questions);
         before.push(plan);
         plans.push({ house, plan: whole(plan) });
     }

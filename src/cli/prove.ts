@@ -1,6 +1,7 @@
+import { askTogether, keyOfAsked } from '../cutting/ask-together.ts';
 import { gapOf } from '../cutting/gap.ts';
 import type { BoardPlan } from '../cutting/model.ts';
-import type { Answer, Questions } from '../cutting/questions.ts';
+import type { Answer, Questions, Solve } from '../cutting/questions.ts';
 import { counted } from '../plain/words.ts';
 import type { World } from './world.ts';
 
@@ -13,23 +14,24 @@ export function progressText(stocks: number, done: number, percent?: number): st
     return `Looking for the cheapest boards: ${done} of ${counted(stocks, 'stock')} done${gap} …`;
 }
 
-/** Makes a plan of what is asked. */
-type Solve = (questions: Questions) => Promise<BoardPlan>;
-
 /**
  * How boards are looked for in one run: `quick` takes the plan that is made at once; otherwise cheaper ones are looked for, and the
  * proof that there are none. Whoever tells the program to stop gets the best that is known by then.
  */
 export function solveBy({ quick }: { readonly quick: boolean }, { prover, stopped, terminal }: World): Solve {
-    if (quick) return ({ first }) => Promise.resolve(first);
+    if (quick) return ({ first }, beside = []) => Promise.resolve([first, ...beside.map(one => one.first)]);
     let told = false;
-    return async ({ asked, answered, first }) => {
-        if (asked.length === 0) return first;
-        const answers = new Map<number, Answer>();
-        const isWhole = await searched(asked, prover, answers, stopped, text => terminal.progress(text));
+    const known = new Map<string, Answer>();
+    return async (job, beside = []) => {
+        const { asked, answersOf } = askTogether([job, ...beside].map(one => one.asked), known);
+        const found = new Map<number, Answer>();
+        const isWhole = asked.length === 0 || await searched(asked, prover, found, stopped, text => terminal.progress(text));
         if (!isWhole && !told) terminal.say('The search for cheaper boards was stopped: these are the best found so far.');
         told ||= !isWhole;
-        return answered(answers, { atOnce: !isWhole });
+        // an alternate is looked at less closely: what is known of it is not enough where a job asks the same
+        if (isWhole) asked.forEach((each, index) => { if (!each.isBeside) known.set(keyOfAsked(each), found.get(index)!); });
+        const planOf = ({ answered }: Questions, list: number): BoardPlan => answered(answersOf(list, found), { atOnce: !isWhole });
+        return [planOf(job, 0), ...beside.map((one, i) => planOf(one, i + 1))];
     };
 }
 

@@ -12,13 +12,23 @@ export interface Found { readonly index: number; readonly answer: Answer; readon
 
 /**
  * Looks for cheaper plans, stock by stock, and for the proof that there is none. A stock that is done early leaves its steps to
- * those after it. Yields whenever more is known, so that it can be shown, or stopped. The same questions, the same answers.
+ * those after it; what is asked of alternates comes when the job is done with. Yields whenever more is known, so that it can be shown, or
+ * stopped. The same questions, the same answers.
  */
 export function* lookCloser(asked: readonly Asked[], solver: LinearSolver, steps: number): Generator<Found, void> {
-    let left = steps;
     // what has few lengths is soon done, and leaves the more to what has many
     const order = [...asked.entries()].sort(([i, a], [j, b]) => a.problem.items.length - b.problem.items.length || i - j);
     const answers = new Map<number, Answer>();
+    yield* lookInOrder(order.filter(([, { isBeside }]) => !isBeside), solver, steps, answers);
+    yield* lookInOrder(order.filter(([, { isBeside }]) => isBeside), solver, Math.floor(steps * BESIDE), answers);
+}
+/** What is compared with a job takes no step from it, and all of it together so much more. */
+const BESIDE = 1 / 2;
+
+function* lookInOrder(
+    order: readonly (readonly [number, Asked])[], solver: LinearSolver, steps: number, answers: Map<number, Answer>,
+): Generator<Found, void> {
+    let left = steps;
     for (const [place, [index, { problem, layouts, withSections = -1 }]] of order.entries()) {
         const known = answers.get(withSections);
         if (known && holdsWithout(problem, known)) {

@@ -33,7 +33,11 @@ export interface Asked {
     readonly layouts: readonly Layout[];
     /** The index of the question about the same boards where sections may be cut too. */
     readonly withSections?: number;
+    /** Asked of an alternate, to be compared with the job. */
+    readonly isBeside?: true;
 }
+/** Makes a plan of what is asked of a job, and one of each that is compared with it. */
+export type Solve = (job: Questions, beside?: readonly Questions[]) => Promise<readonly [BoardPlan, ...BoardPlan[]]>;
 /** A plan for the problem, and what no plan costs less than, in the problem's units. */
 export interface Answer { readonly layouts: readonly Layout[]; readonly bound: number }
 

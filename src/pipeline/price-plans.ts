@@ -1,5 +1,5 @@
 import type { BoardPlan } from '../cutting/model.ts';
-import { questionsOf, type Questions } from '../cutting/questions.ts';
+import { questionsOf, type Questions, type Solve } from '../cutting/questions.ts';
 import type { Alternate } from '../job/alternate.ts';
 import type { JobSettings, Room } from '../job/model.ts';
 import { layoutOf, takeOffOf } from './inspect.ts';
@@ -14,12 +14,11 @@ export interface PricePlans { readonly plan: BoardPlan; readonly alternates: Rea
  */
 export async function pricePlans(
     rooms: readonly Room[], alternates: readonly Alternate[], job: JobSettings, before: readonly BoardPlan[],
-    solve: (questions: Questions) => Promise<BoardPlan>,
+    solve: Solve,
 ): Promise<PricePlans> {
-    const planOf = (of: readonly Room[]): Promise<BoardPlan> => solve(questionsFor(of, job, before));
-    const plan = await planOf(rooms), plans = new Map<Alternate, BoardPlan>();
-    for (const alternate of alternates) plans.set(alternate, await planOf(roomsWith(rooms, alternate)));
-    return { plan, alternates: plans };
+    const questions = (of: readonly Room[]): Questions => questionsFor(of, job, before);
+    const [plan, ...beside] = await solve(questions(rooms), alternates.map(alternate => questions(roomsWith(rooms, alternate))));
+    return { plan, alternates: new Map(alternates.map((alternate, i) => [alternate, beside[i]!])) };
 }
 
 /** Plans at once. */

@@ -56,7 +56,7 @@ async function knownOf(workspace: Workspace, { room: names, page, quick }: Print
     for (const house of houses) {
         const { layout: { room: { job } }, alternates } = house[0]!;
         const { questions, whole } = boards.of(toCut(house), before);
-        const plan = await solve(questions);
+        const [plan] = await solve(questions);
         before.push(plan);
         const asked: readonly Alternate[] = page === 'estimate' ? alternates : [];
         const forPrices = page === 'estimate' ? await pricePlans(house.map(({ layout }) => layout.room), asked, job, beforePrices, solve) : undefined;
