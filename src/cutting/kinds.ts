@@ -90,7 +90,6 @@ function onHandOf(stock: Stock, job: JobSettings, before: readonly BoardPlan[]):
     const kinds = new Map<string, Kind & { available: number }>();
     const keyOf = (length: Ticks, worth: { readonly amount: Rational } | undefined): string => `${length} ${worth?.amount.toFraction() ?? ''}`;
     for (const { value: { count, length, worth } } of stock.onHand) {
-        if (!(length > 0) || !(count > 0)) continue;
         const key = keyOf(length, worth);
         const before = kinds.get(key)?.available ?? 0;
         kinds.set(key, { from: 'on hand', length, worth, cost: worth?.amount ?? new Rational(0), available: Math.min(before + Math.floor(count), MOST_ON_HAND) });

@@ -11,15 +11,16 @@ import type { Work } from './work.ts';
 
 /** Blocking of a line: flat against the ceiling, as wide as the channel between the sides. */
 export function blockingOf(line: Line, setting: Setting): Piece[] {
-    const { section } = line, blocking = section.profile.blocking;
-    if (!blocking) return [];
-    return stretchesOf(setting, line, 'blocking').flatMap(stretch => pieceOf({
-        part: 'blocking', line: line.name, bay: stretch.bay, nth: stretch.letter, stock: blocking.stock,
-        ...stretch.lengths, ends: stretch.lie.ends, why: stretch.why,
-        width: section.blockingWidth.ticks, thickness: section.blockingThickness.ticks, fence: blocking.ripWith?.value,
-        where: whereOf(line, stretch), source: blocking.at,
-        corners: stretch.lie.corners, meets: stretch.lie.meets, heights: [0, section.blockingThickness.ticks],
-    }, setting));
+    return stretchesOf(setting, line, 'blocking').flatMap(stretch => {
+        const { section } = line, blocking = section.profile.blocking!;
+        return pieceOf({
+            part: 'blocking', line: line.name, bay: stretch.bay, nth: stretch.letter, stock: blocking.stock,
+            ...stretch.lengths, ends: stretch.lie.ends, why: stretch.why,
+            width: section.blockingWidth.ticks, thickness: section.blockingThickness.ticks, fence: blocking.ripWith?.value,
+            where: whereOf(line, stretch), source: blocking.at,
+            corners: stretch.lie.corners, meets: stretch.lie.meets, heights: [0, section.blockingThickness.ticks],
+        }, setting);
+    });
 }
 
 /**
@@ -27,29 +28,30 @@ export function blockingOf(line: Line, setting: Setting): Piece[] {
  * is the opening, where it stands once it is in.
  */
 export function bottomsOf(line: Line, setting: Setting): Piece[] {
-    const { section } = line, bottom = section.profile.bottom;
-    if (!bottom) return [];
-    const press = bottom.press?.value ?? 0;
-    return stretchesOf(setting, line, 'bottom').flatMap(stretch => pieceOf({
-        part: 'bottom', line: line.name, bay: stretch.bay, nth: stretch.letter, stock: bottom.stock,
-        ...longer(stretch.lengths, press), ends: stretch.lie.ends,
-        why: [...stretch.why, term('press', 1, press, bottom.press?.at)],
-        width: section.bottomWidth.ticks, thickness: section.bottomThickness.ticks,
-        work: [bottom.ease && { kind: 'ease', by: bottom.ease.value }, ...slots(line, stretch, setting)], fence: bottom.ripWith?.value,
-        where: whereOf(line, stretch), source: bottom.at,
-        corners: stretch.lie.corners, meets: stretch.lie.meets, heights: [section.bottomTop.ticks, section.depth.ticks],
-    }, setting));
+    return stretchesOf(setting, line, 'bottom').flatMap(stretch => {
+        const { section } = line, bottom = section.profile.bottom!, press = bottom.press?.value ?? 0;
+        return pieceOf({
+            part: 'bottom', line: line.name, bay: stretch.bay, nth: stretch.letter, stock: bottom.stock,
+            ...longer(stretch.lengths, press), ends: stretch.lie.ends,
+            why: [...stretch.why, term('press', 1, press, bottom.press?.at)],
+            width: section.bottomWidth.ticks, thickness: section.bottomThickness.ticks,
+            work: [bottom.ease && { kind: 'ease', by: bottom.ease.value }, ...slots(line, stretch, setting)], fence: bottom.ripWith?.value,
+            where: whereOf(line, stretch), source: bottom.at,
+            corners: stretch.lie.corners, meets: stretch.lie.meets, heights: [section.bottomTop.ticks, section.depth.ticks],
+        }, setting);
+    });
 }
 
 /** A solid beam: its own line, with its face to either side. */
 export function timbersOf(line: Line, setting: Setting): Piece[] {
-    const { section } = line, { solid } = section.profile;
-    if (!solid) return [];
-    return stretchesOf(setting, line, 'beam').flatMap(stretch => pieceOf({
-        part: 'timber', line: line.name, bay: stretch.bay, nth: stretch.letter, stock: solid.stock, ...stretch.lengths, ends: stretch.lie.ends, why: stretch.why,
-        width: section.depth.ticks, thickness: section.outerWidth.ticks, fence: solid.ripWith?.value, where: whereOf(line, stretch), source: solid.at,
-        corners: stretch.lie.corners, meets: stretch.lie.meets, heights: [0, section.depth.ticks],
-    }, setting));
+    return stretchesOf(setting, line, 'beam').flatMap(stretch => {
+        const { section } = line, solid = section.profile.solid!;
+        return pieceOf({
+            part: 'timber', line: line.name, bay: stretch.bay, nth: stretch.letter, stock: solid.stock, ...stretch.lengths, ends: stretch.lie.ends, why: stretch.why,
+            width: section.depth.ticks, thickness: section.outerWidth.ticks, fence: solid.ripWith?.value, where: whereOf(line, stretch), source: solid.at,
+            corners: stretch.lie.corners, meets: stretch.lie.meets, heights: [0, section.depth.ticks],
+        }, setting);
+    });
 }
 
 function whereOf(line: Line, { lie, bay, letter }: Stretch): string {

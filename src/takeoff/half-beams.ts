@@ -5,7 +5,7 @@ import type { Part, Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import { spliced } from './runs.ts';
 import { endsOf, type Setting } from './setting.ts';
-import { nipsOf, nipWork, rabbetWork, whyOfCleat, whyOfSide } from './sides-and-cleats.ts';
+import { cleatsIn, nipsOf, nipWork, rabbetWork, whyOfCleat, whyOfSide } from './sides-and-cleats.ts';
 
 /**
  * The pieces of one part of every half beam along a wall. Its sides and their cleats are as those of a line; what lies in it runs along the
@@ -46,9 +46,7 @@ function whereOf(wall: string, bay: number | null | undefined): string {
 }
 
 function sidesOf(wall: string, { section }: HalfBeam, setting: Setting): Piece[] {
-    const { sides } = section.profile;
-    if (!sides) return [];
-    return setting.pairs.of('side', wall).flatMap(pair => { const { exact, named: { bay = null } } = pair; return pieceOf({
+    return setting.pairs.of('side', wall).flatMap(pair => { const { exact, named: { bay = null } } = pair, sides = section.profile.sides!; return pieceOf({
         part: 'side', wall, bay, coffer: exact.strip.coffers[0], stock: sides.stock,
         ...edgesOf(pair), ends: exact.ends,
         width: section.sideHeight.ticks, thickness: section.sideThickness.ticks,
@@ -59,15 +57,12 @@ function sidesOf(wall: string, { section }: HalfBeam, setting: Setting): Piece[]
 }
 
 function cleatsOf(wall: string, { section }: HalfBeam, setting: Setting): Piece[] {
-    const { cleatThickness, cleatHeight, cleatTop, bottomTop, profile: { cleats } } = section;
-    if (!cleats || !cleatThickness || !cleatHeight || !cleatTop) return [];
     const sides = setting.pairs.of('side', wall);
     return setting.pairs.of('cleat', wall).flatMap(({ exact, cut, named: { bay = null } }) => {
-        const side = sides.find(({ exact: { strip } }) => strip.nth === exact.strip.nth)!;
+        const side = sides.find(({ exact: { strip } }) => strip.nth === exact.strip.nth)!, { cleats, ...sizes } = cleatsIn(section);
         return pieceOf({
-            work: nipWork(nipsOf(side.exact.ends, cleatThickness.ticks, cleats.shortEachEnd.value), setting.runsOf(wall)), part: 'cleat', wall, bay, coffer: exact.strip.coffers[0], stock: cleats.stock, back: exact.back, cutBack: cut.back,
-            width: cleatHeight.ticks, thickness: cleatThickness.ticks, where: whereOf(wall, bay), source: cleats.at,
-            corners: exact.corners, meets: exact.meets, heights: [cleatTop.ticks, bottomTop.ticks],
+            work: nipWork(nipsOf(side.exact.ends, sizes.thickness, cleats.shortEachEnd.value), setting.runsOf(wall)), part: 'cleat', wall, bay, coffer: exact.strip.coffers[0], stock: cleats.stock, back: exact.back, cutBack: cut.back,
+            ...sizes, where: whereOf(wall, bay), source: cleats.at, corners: exact.corners, meets: exact.meets,
             why: whyOfCleat(side, exact, cleats, setting.runsOf(wall), setting),
         }, setting);
     });
@@ -75,11 +70,11 @@ function cleatsOf(wall: string, { section }: HalfBeam, setting: Setting): Piece[
 
 /** A strip along the wall that the bottom's other edge is pressed against. */
 function wallCleats(wall: string, { section, splices }: HalfBeam, setting: Setting): Piece[] {
-    const { cleatThickness, cleatHeight, cleatTop, bottomTop, profile: { cleats } } = section;
-    if (!cleats || !cleatThickness || !cleatHeight || !cleatTop) return [];
-    return spliced(setting.pairs.of('wall-cleat', wall), splices, setting.runsOf(wall), setting).flatMap(stretch => pieceOf({
-        part: 'cleat', wall, nth: stretch.letter, stock: cleats.stock, ...stretch.lengths, ends: stretch.lie.ends, why: stretch.why,
-        width: cleatHeight.ticks, thickness: cleatThickness.ticks, where: `half beam along the ${wall} wall, on the wall`, source: cleats.at,
-        corners: stretch.lie.corners, meets: stretch.lie.meets, heights: [cleatTop.ticks, bottomTop.ticks],
-    }, setting));
+    return spliced(setting.pairs.of('wall-cleat', wall), splices, setting.runsOf(wall), setting).flatMap(stretch => {
+        const { cleats, ...sizes } = cleatsIn(section);
+        return pieceOf({
+            part: 'cleat', wall, nth: stretch.letter, stock: cleats.stock, ...stretch.lengths, ends: stretch.lie.ends, why: stretch.why, ...sizes,
+            where: `half beam along the ${wall} wall, on the wall`, source: cleats.at, corners: stretch.lie.corners, meets: stretch.lie.meets,
+        }, setting);
+    });
 }

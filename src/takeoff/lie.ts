@@ -149,9 +149,10 @@ export class Pairs {
     constructor(ceiling: LaidOut) {
         const { exact, asCut } = arrangedOf(ceiling), { lines } = ceiling;
         const walls = new Set(ceiling.walls.map(({ name }) => name)), ofName = new Map(lines.map(line => [line.name, line]));
-        const sameIn = matching(asCut.pieces);
-        const both = exact.pieces.map((strip, i) => {
-            const lie = lieOf(strip), other = exact === asCut ? undefined : sameIn(strip, i);
+        // most rooms are drawn at the sizes that they are cut to
+        const sameAsCut = exact === asCut ? undefined : new Map(asCut.pieces.map(strip => [keyOf(strip), strip]));
+        const both = exact.pieces.map(strip => {
+            const lie = lieOf(strip), other = sameAsCut?.get(keyOf(strip));
             return { exact: lie, cut: other ? lieOf(other) : lie };
         });
         const trims = new Map<string, number>();
@@ -201,18 +202,7 @@ function isAlongSide(part: Strip['part']): boolean {
     return part === 'side' || part === 'cleat' || part === 'molding';
 }
 
-/** The same piece of the other arrangement: nearly always it is at the same place of the list. */
-function matching(pieces: readonly Strip[]): (strip: Strip, at: number) => Strip | undefined {
-    let byKey: ReadonlyMap<string, Strip> | undefined;
-    return (strip, at) => {
-        const there = pieces[at];
-        const isSame = there && there.part === strip.part && there.of === strip.of && there.nth === strip.nth && there.on === strip.on;
-        if (isSame && there.coffers[0] === strip.coffers[0]) return there;
-        byKey ??= new Map(pieces.map(piece => [keyOf(piece), piece]));
-        return byKey.get(keyOf(strip));
-    };
-}
-
+/** What a piece is found by in the other arrangement. */
 function keyOf({ part, of, on, nth, coffers }: Strip): string {
     return `${part} ${of} ${on} ${nth} ${part === 'trim' || part === 'panel' ? coffers[0] : ''}`;
 }

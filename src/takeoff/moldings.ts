@@ -23,14 +23,13 @@ export function moldingsOf(setting: Setting): Piece[] {
 }
 
 function moldings(pair: Pair, line: string | undefined, wall: string | undefined, section: WholeSection, setting: Setting): Piece[] {
-    const { profile: { under }, moldingWidth, moldingThickness } = section, hangs = moldingOf(section);
-    if (!under || !moldingWidth || !moldingThickness || !hangs) return [];
+    const under = section.profile.under!, { top, foot } = moldingOf(section)!;
     const { exact, cut, named: { bay = null } } = pair, { coffers } = exact.strip, on = exact.strip.on!;
     return pieceOf({
         part: 'molding', ...line === undefined ? { wall } : { line, on }, bay, coffer: coffers[0], stock: under.stock, ...edgesOf(pair), ends: exact.ends, meets: exact.meets,
-        width: moldingWidth.ticks, thickness: moldingThickness.ticks, ...under.place.value === 'under-beam' && { lies: true }, fence: under.ripWith?.value,
+        width: section.moldingWidth!.ticks, thickness: section.moldingThickness!.ticks, ...under.place.value === 'under-beam' && { lies: true }, fence: under.ripWith?.value,
         where: line === undefined ? `half beam along the ${wall} wall, bay ${bay}` : `line ${line}, bay ${bay}, ${on} side`,
-        why: whyOf(pair, cut, setting), source: under.at, corners: exact.corners, heights: [hangs.top, hangs.foot],
+        why: whyOf(pair, cut, setting), source: under.at, corners: exact.corners, heights: [top, foot],
     }, setting);
 }
 

@@ -15,8 +15,7 @@ export function panelPieces(setting: Setting): Piece[] {
 }
 
 function panelOf({ exact, cut, named }: Pair, setting: Setting): Piece[] {
-    const { step, ceiling: { beams } } = setting, back = beams?.profile.back, thickness = back?.thickness?.value.ticks;
-    if (!back || !thickness) return [];
+    const { step, ceiling } = setting, back = ceiling.beams!.profile.back!, thickness = back.thickness!.value.ticks;
     const { shape } = cut.strip, over = `over coffer ${exact.strip.coffers[0]}`;
     const runs = Math.abs(exact.way.x) >= Math.abs(exact.way.y) ? 'east-west' : 'north-south';
     return pieceOf({

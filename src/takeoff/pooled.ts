@@ -46,11 +46,10 @@ export function isPooled(
 export function shorterBy<T>(all: readonly T[], kindOf: (one: T) => string, lengthOf: (one: T) => Ticks, slack: Ticks): Map<T, Ticks> {
     const bases = new Map<string, Ticks>();
     return new Map([...all].sort((a, b) => lengthOf(a) - lengthOf(b)).map(one => {
-        const kind = kindOf(one), length = lengthOf(one);
-        const base = bases.get(kind);
-        const isWithin = base !== undefined && length - base <= slack;
-        if (!isWithin) bases.set(kind, length);
-        return [one, isWithin ? length - base : 0];
+        const kind = kindOf(one), length = lengthOf(one), more = length - (bases.get(kind) ?? -Infinity);
+        if (more <= slack) return [one, more];
+        bases.set(kind, length);
+        return [one, 0];
     }));
 }
 

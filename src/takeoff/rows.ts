@@ -21,6 +21,8 @@ export interface Row {
     readonly longer: Ticks; readonly shorter: Ticks;
 }
 
+const IN_ROWS: ReadonlySet<Part> = new Set<Part>(['blocking', 'bottom', 'side', 'cleat', 'band']);
+
 /** Half a tick of play on either side of a bottom. */
 const HAIR: Ticks = 2;
 
@@ -30,7 +32,7 @@ const HAIR: Ticks = 2;
  */
 export function rowsOf(ceiling: Ceiling, pieces: readonly Piece[]): Row[] {
     const groups = grouped(
-        pieces.filter(({ part }) => part !== 'panel' && part !== 'trim' && part !== 'spacer' && part !== 'molding' && part !== 'timber'),
+        pieces.filter(({ part }) => IN_ROWS.has(part)),
         ({ part, line, bay, on }) => `${part} ${line} ${part === 'band' || bay !== null ? on : ''}`,
     );
     return [...groups.values()].flatMap(group => rowOf(ceiling, group) ?? []);

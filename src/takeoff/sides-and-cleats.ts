@@ -1,4 +1,4 @@
-import type { Line } from '../ceiling/model.ts';
+import type { Line, WholeSection } from '../ceiling/model.ts';
 import { sideFootOf } from '../ceiling/section.ts';
 import type { Cleats, Direction, Rabbet } from '../job/model.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
@@ -44,8 +44,8 @@ export function whyOfSide({ exact: { back, cuts, meets, at, strip: { coffers } }
 export function sidesOfLine(line: Line, setting: Setting): Piece[] {
     return inOrder('side', line, setting).flatMap(pair => {
         const { exact } = pair, { coffers, flank } = exact.strip, on = exact.strip.on!, bay = pair.named.bay!, section = sectionAt(line, flank!);
-        const sides = section.profile.sides, rabbet = sides?.rabbet?.value, heights = [section.heldDown.value.ticks, sideFootOf(section)] as const;
-        return !sides ? [] : pieceOf({
+        const sides = section.profile.sides!, rabbet = sides.rabbet?.value, heights = [section.heldDown.value.ticks, sideFootOf(section)] as const;
+        return pieceOf({
             part: 'side', line: line.name, bay, coffer: coffers[0], on, where: whereOf(line, bay, on), stock: sides.stock,
             ...edgesOf(pair), ends: exact.ends, meets: exact.meets, width: section.sideHeight.ticks, thickness: section.sideThickness.ticks,
             work: [rabbet && rabbetWork(rabbet)], fence: sides.ripWith?.value,
@@ -56,18 +56,21 @@ export function sidesOfLine(line: Line, setting: Setting): Piece[] {
 
 /** Cleats: as the back of their side, less what they are short at each end; on its back, over the bottom. */
 export function cleatsOfLine(line: Line, setting: Setting): Piece[] {
-    const { section } = line, { cleatThickness, cleatHeight, cleatTop } = section, cleats = section.profile.cleats;
-    if (!cleats || !cleatThickness || !cleatHeight || !cleatTop) return [];
     const [low] = sidesOf(line.runs), sides = new Map(setting.pairs.of('side', line.name).map(pair => [placeAlongLine(pair, low), pair]));
-    const heights = [cleatTop.ticks, section.bottomTop.ticks] as const;
     return inOrder('cleat', line, setting).flatMap(pair => {
         const { exact, cut } = pair, { coffers } = exact.strip, bay = pair.named.bay!, on = exact.strip.on!, side = sides.get(placeAlongLine(pair, low))!;
+        const { cleats, ...sizes } = cleatsIn(line.section);
         return pieceOf({
-            work: nipWork(nipsOf(side.exact.ends, cleatThickness.ticks, cleats.shortEachEnd.value), line.runs), part: 'cleat', line: line.name, bay, coffer: coffers[0], on, where: whereOf(line, bay, on), stock: cleats.stock,
-            back: exact.back, cutBack: cut.back, ends: exact.ends, meets: exact.meets, width: cleatHeight.ticks, thickness: cleatThickness.ticks,
-            why: whyOfCleat(side, exact, cleats, line.runs, setting), source: cleats.at, corners: exact.corners, heights,
+            work: nipWork(nipsOf(side.exact.ends, sizes.thickness, cleats.shortEachEnd.value), line.runs), part: 'cleat', line: line.name, bay, coffer: coffers[0], on, where: whereOf(line, bay, on), stock: cleats.stock,
+            back: exact.back, cutBack: cut.back, ends: exact.ends, meets: exact.meets, ...sizes,
+            why: whyOfCleat(side, exact, cleats, line.runs, setting), source: cleats.at, corners: exact.corners,
         }, setting);
     });
+}
+
+/** Cleats of a section that has any, with their sizes: none is laid out of which one of these is not said. */
+export function cleatsIn({ cleatThickness, cleatHeight, cleatTop, bottomTop, profile: { cleats } }: WholeSection): Pick<Piece, 'width' | 'thickness'> & { readonly cleats: Cleats; readonly heights: readonly [Ticks, Ticks] } {
+    return { cleats: cleats!, width: cleatHeight!.ticks, thickness: cleatThickness!.ticks, heights: [cleatTop!.ticks, bottomTop.ticks] };
 }
 
 /** As its side, less what it is short at either end, and at an outside corner what it makes room for the other cleat. */

@@ -41,6 +41,15 @@ test.each<[gap: string, percent: number, text: string]>([
     expect([known.as, known.percent]).toEqual(['within', percent]);
     expect(knownText(known)).toBe(`at most ${text} above the cheapest possible`);
 });
+test('what it was looked at under is told with it, and of all stocks together what any of them was', () => {
+    const three = knownBy(new Rational(103), new Rational(100), 'money', 'across', ['rooms apart']);
+    expect(knownText(three)).toBe('at most 3 % above the cheapest possible (ways of cutting compared: cut across; no piece turned; no board for two rooms, boards on hand given out beforehand)');
+    const none = knownBy(new Rational(1), new Rational(1), 'money', 'ripped', ['offcuts worth']), plain = knownBy(new Rational(1), new Rational(1), 'money', 'across');
+    const of = (...all: (typeof three)[]): unknown => weakest({ stocks: all.map(known => ({ known })) } as unknown as BoardPlan);
+    expect(of(none, three)).toEqual({ ...three, model: 'ripped', under: ['rooms apart', 'offcuts worth'] });
+    expect(of(plain, plain)).toEqual({ as: 'none cheaper', least: 'money', percent: 0, model: 'across' });
+    expect([three, plain].map(known => 'under' in known)).toEqual([true, false]);
+});
 test('and one that costs no more is told without a percent', () => {
     expect(knownText(knownBy(new Rational(1), new Rational(1), 'length'))).toBe('none shorter exists');
 });

@@ -95,6 +95,9 @@ describe('what the blank of a mitered piece is longer', () => {
         expect([across('5 1/2', '3/4'), across('2 11/16', '3/4'), across('2 3/4', '3/4'), across('3/4', '1/2'), across('1/2', '1/2'), across('1/2', '1')]).toEqual(
             ['5.5 1', '2.6875 2', '2.75 1', '0.5 9', '0.5 9', '1 5']);
         expect([across('1', '1'), across('6', '3/4')]).toEqual(['it is 1" thick, and pine-1x6 is 3/4"', 'it is 6" wide, and pine-1x6 is 5 1/2"']);
+        // nobody says how thick it is: it lies flat
+        const flat = blankOf(piece('p', { ...stock(), thickness: undefined }, inches(40), { width: inches(2), thickness: inches(1) }), job()) as Blank;
+        expect([flat.width, flat.abreast]).toEqual([inches(2), 2]);
         const unknown = { ...stock(), width: undefined }, blank = blankOf(piece('p', unknown, inches(40), { width: inches(3) }), job()) as Blank;
         expect([blank.width, blank.abreast, blank.length, blankLength(blank.piece, job())]).toEqual([inches(3), 1, inches(40), inches(40)]);
     });

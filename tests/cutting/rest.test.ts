@@ -90,6 +90,29 @@ describe('what is still to be cut', () => {
     });
 });
 
+describe('strips of a board that is told', () => {
+    const wide = stock({ name: 'wide', feet: [8] });
+    const cleats = (...lengths: number[]): Piece[] => lengths.map((length, i) => piece(`den.cleat-${i + 1}`, wide, inches(length), { room: 'den', part: 'cleat', width: inches('3/4'), ripped: true }));
+    const told = (pieces: readonly Piece[], length = feet(8)): unknown => {
+        const room = den([{ length, of: wide, into: pieces.map(p => p.id.slice(4)) }]);
+        return restToCut([{ room, pieces }]).cut(room).get(wide.key)![0]!.strips.map(({ rippedTo, pieces: own, offcut }) => [rippedTo, own.map(p => p.id.slice(10)).join(), offcut]);
+    };
+    // 96" less 1" of trim; each cleat with a kerf of 1/8"
+    test('a ripped piece goes behind another while there is room for it, else on the first strip that has some', () => {
+        expect(told(cleats(40, 40, 60, 14, 30))).toEqual([
+            [inches('3/4'), '1,2,4', inches('95') - 2 * inches('40 1/8') - inches('14 1/8')], [inches('3/4'), '3,5', inches('95') - inches('60 1/8') - inches('30 1/8')],
+        ]);
+    });
+    test('a strip that is filled to the last of the board has no offcut', () => {
+        // a board holds its length and one kerf: 60 + 1/8 + 36 + 1/8 is 96 1/4, one kerf more than that
+        expect(told(cleats(60, 35))).toEqual([[inches('3/4'), '1,2', 0]]);
+        expect(told(cleats(60, 36))).toEqual([[inches('3/4'), '1', inches(95) - inches('60 1/8')], [inches('3/4'), '2', inches(95) - inches('36 1/8')]]);
+    });
+    test('what keeps the whole width is in one strip, whatever the board is said to be long', () => {
+        expect(told([60, 50].map((length, i) => inDen(`board-${i + 1}`, wide, inches(length))))).toEqual([[undefined, '1,2', 0]]);
+    });
+});
+
 describe('a plan of the rest', () => {
     const pine = stock({ perFoot: '2', onHand: [[1, feet(8)]] });
     const oak = stock({ name: 'oak-1x8', perFoot: '5' });

@@ -7,6 +7,7 @@ import { rowsOf, rowsOff } from '../../src/takeoff/rows.ts';
 import { takeOff } from '../../src/takeoff/take-off.ts';
 import { cutTo } from '../dryfit/ceilings.ts';
 import { exampleRoom } from '../support/example-room.ts';
+import { jobBuilder } from '../support/job-builder.ts';
 import { runs } from '../support/full.ts';
 
 /** Rooms of every kind, with residue of every kind, with and without band and press, at the steps that tapes have. */
@@ -66,5 +67,22 @@ describe('the rows of the example', () => {
         const wallList = [{ name: 'north', length: `18' 4"`, bearing: 90 }, { name: 'east', length: `15' 2"`, bearing: 181 }, { name: 'south', bearing: 270 }, { name: 'west', bearing: 0 }];
         const askew = layOut(exampleRoom({ wallList }, { spacers: null })).ceiling!;
         expect(rowsOf(askew, takeOff(askew).pieces)).toEqual([]);
+    });
+});
+
+describe('what hangs in a beam or under it, and timbers, are in no row', () => {
+    const { stock } = jobBuilder(), six = stock('spacer', { thickness: '3/4"', width: '5 1/2"', lengths: ["16'"] }), fir = stock('fir', { thickness: '5 1/2"', width: '7 1/2"', lengths: ["16'"] });
+    const partsOf = (...words: Parameters<typeof exampleRoom>): { readonly inRows: string[]; readonly listed: string[] } => {
+        const ceiling = layOut(exampleRoom(...words)).ceiling!, { pieces } = takeOff(ceiling), of = (all: typeof pieces): string[] => [...new Set(all.map(({ part }) => part))].sort();
+        return { inRows: of(rowsOf(ceiling, pieces).flatMap(row => row.pieces)), listed: of(pieces) };
+    };
+    // each bay of a line has one of each, so that they would be as many as its bottoms
+    test('one spacer in each bay, one molding on each of its sides', () => {
+        const { inRows, listed } = partsOf({}, { spacers: { stock: six, height: '5"', fromEnd: '30"' }, under: { stock: stock('strip', { thickness: '3/4"', width: '1 1/2"', lengths: ["16'"] }) } });
+        expect(listed).toEqual(['band', 'blocking', 'bottom', 'cleat', 'molding', 'side', 'spacer', 'trim']);
+        expect(inRows).toEqual(['band', 'blocking', 'bottom', 'cleat', 'side']);
+    });
+    test('timbers that run through or are cut between', () => {
+        expect(partsOf({}, { blocking: null, spacers: null, sides: undefined, cleats: null, bottom: undefined, trim: null, solid: { stock: fir } })).toEqual({ inRows: ['band'], listed: ['band', 'timber'] });
     });
 });

@@ -21,7 +21,7 @@ export class Abreast {
         this.worths = Array.from({ length: most }, () => new Float64Array(places.length));
         const longest = places.at(-1) ?? 0;
         const scarce = among.some(i => counts[i]! < most * Math.floor(longest / sizes[i]!));
-        const rising = [...among].sort((a, b) => sizes[a]! - sizes[b]! || a - b);
+        const rising = [...among].sort((a, b) => sizes[a]! - sizes[b]!);
         this.total = Math.min(most * longest, among.reduce((sum, i) => sum + sizes[i]! * counts[i]!, 0));
         const stages = rising.map(i => ({ size: sizes[i]!, lots: lotsOf(i, sizes[i]!, Math.min(counts[i]!, Math.floor(this.total / sizes[i]!))) }));
         const cells = this.total * stages.reduce((sum, { lots }) => sum + lots.length, 0);

@@ -37,7 +37,7 @@ const MOST_STUBBORN = 4;
 /** So often one is tried, each time with more effort, after all others had their turn. */
 const MOST_TRIES = 3;
 
-interface Branch { readonly counts: Counts; readonly bound: number; readonly depth: number }
+export interface Branch { readonly counts: Counts; readonly bound: number; readonly depth: number }
 
 /**
  * Branches on how many boards of each kind are bought: where a solution in parts buys 3.4 boards of a kind, no plan is lost by
@@ -124,7 +124,7 @@ export function* branchOnBoards(
 }
 
 /** Puts branches where their turn is: that with the lowest bound is last and comes next, of those alike the deepest, then the first to be there. */
-function add(open: Branch[], branches: readonly Branch[]): void {
+export function add(open: Branch[], branches: readonly Branch[]): void {
     for (const branch of branches) {
         let low = 0, high = open.length;
         while (low < high) {
@@ -164,13 +164,13 @@ function mostPartedSection(problem: CuttingProblem, used: readonly Weighted[]): 
     return parted;
 }
 
-function splitSections({ counts, depth }: Branch, sections: readonly SectionCount[], from: number, floor: number, bound: number): Branch[] {
+export function splitSections({ counts, depth }: Branch, sections: readonly SectionCount[], from: number, floor: number, bound: number): Branch[] {
     const limited = (limit: Partial<SectionCount>): Counts =>
         ({ ...counts, sections: sections.map(each => (each.from === from ? { ...each, ...limit } : each)) });
     return [{ counts: limited({ most: floor }), bound, depth: depth + 1 }, { counts: limited({ least: floor + 1 }), bound, depth: depth + 1 }];
 }
 
-function split({ counts, depth }: Branch, kind: number, floor: number, bound: number): Branch[] {
+export function split({ counts, depth }: Branch, kind: number, floor: number, bound: number): Branch[] {
     return [
         { counts: { ...counts, most: counts.most.map((n, k) => (k === kind ? floor : n)) }, bound, depth: depth + 1 },
         { counts: { ...counts, least: counts.least.map((n, k) => (k === kind ? floor + 1 : n)) }, bound, depth: depth + 1 },
@@ -178,7 +178,7 @@ function split({ counts, depth }: Branch, kind: number, floor: number, bound: nu
 }
 
 /** All other numbers of boards in the branch: fewer or more of the first kind, or as many of it and fewer or more of the second ... */
-function around({ counts, depth }: Branch, whole: readonly number[], bound: number): Branch[] {
+export function around({ counts, depth }: Branch, whole: readonly number[], bound: number): Branch[] {
     const least = [...counts.least];
     const most = [...counts.most];
     return whole.flatMap((n, kind) => {

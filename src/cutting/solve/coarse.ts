@@ -18,7 +18,7 @@ export function coarsened(problem: CuttingProblem, groups: number): Coarse {
     const each = Math.ceil(problem.items.length / groups);
     const members: number[][] = [];
     for (const alike of byLanes(problem.items)) {
-        alike.sort((a, b) => problem.items[b]!.size - problem.items[a]!.size || a - b);
+        alike.sort((a, b) => problem.items[b]!.size - problem.items[a]!.size);
         for (let i = 0; i < alike.length; i += each) members.push(alike.slice(i, i + each));
     }
     return {

@@ -35,7 +35,7 @@ class Listing {
     constructor({ items, boards }: CuttingProblem, values: ArrayLike<number>, lane: number, effort: Effort) {
         const longest = Math.max(...boards.map(kind => kind.capacity));
         const fitting = items.flatMap((item, i) => (item.lanes.includes(lane) && item.count > 0 && item.size <= longest ? [i] : []))
-            .sort((a, b) => items[b]!.size - items[a]!.size || a - b);
+            .sort((a, b) => items[b]!.size - items[a]!.size);
         this.items = fitting;
         this.sizes = fitting.map(i => items[i]!.size);
         this.values = fitting.map(i => Math.max(0, values[i]!));
@@ -61,7 +61,7 @@ class Listing {
         // `addable`: the shortest piece of those decided on that one more could be taken of
         const search = (i: number, room: number, value: number, addable: number): boolean => {
             if (++nodes > MOST_NODES) return false;
-            if (i === items.length || room < shortest[i]!) {
+            if (room < shortest[i]!) {
                 if (value < least || room >= addable || picked.length === 0) return true;
                 found(picked.map(([item, count]): [number, number] => [item, count]).sort(([a], [b]) => a - b));
                 return ++listed <= most;

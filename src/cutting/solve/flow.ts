@@ -167,7 +167,7 @@ class Flow {
         longest: number, most: number,
     ): void {
         const { items } = this.problem;
-        const order = items.flatMap(({ lanes }, i) => (lanes.includes(lane) ? [i] : [])).sort((a, b) => items[b]!.size - items[a]!.size || a - b);
+        const order = items.flatMap(({ lanes }, i) => (lanes.includes(lane) ? [i] : [])).sort((a, b) => items[b]!.size - items[a]!.size);
         for (const item of order) {
             const { size, count } = items[item]!;
             const before = reached.slice();

@@ -23,14 +23,14 @@ export interface Generated {
  * early where the bound reaches `cutoff` or the effort is spent.
  */
 export function generate(problem: CuttingProblem, demand: readonly number[], master: Master, pricing: Pricing, counts: Counts,
-    effort: Effort, cutoff = Infinity, near?: ArrayLike<number>): Generated | undefined {
+    effort: Effort, cutoff = Infinity): Generated | undefined {
     const usable = counts.most.map(most => most > 0);
     const isMany = demand.filter(count => count > 0).length > MANY_LENGTHS;
     const most = isMany ? LITTLE : SMOOTHING;
     let smoothing = most;
     const keep = problem.boards.length > 2 ? 1 : 5;
     let center: Prices | undefined;
-    let values: ArrayLike<number> | undefined = near;
+    let values: ArrayLike<number> | undefined;
     let sections: readonly SectionWorth[] = [];
     let bound = -Infinity;
 
@@ -95,11 +95,11 @@ function scaleOf({ boards }: CuttingProblem, worth: readonly number[]): number {
 }
 
 function lagrangian(
-    { boards }: CuttingProblem, demand: readonly number[], values: Prices, worth: readonly number[], scale: number, { least, most, sections = [] }: Counts,
+    { boards }: CuttingProblem, demand: readonly number[], values: Prices, worth: readonly number[], scale: number, { least, most, sections }: Counts,
 ): number {
     let sum = demand.reduce((total, count, i) => total + count * values.items[i]!, 0) / scale;
     values.sections.forEach(({ worth }, s) => {
-        const { least: few, most: many } = sections[s]!;
+        const { least: few, most: many } = sections![s]!;
         if (worth > 0 || many < Infinity) sum += worth / scale * (worth > 0 ? few : many);
     });
     boards.forEach(({ cost }, k) => {

@@ -34,7 +34,7 @@ export class Knapsack {
         this.values = values;
         order.length = 0;
         for (const item of among) if (values[item]! > 0) order.push(item);
-        order.sort((a, b) => values[b]! / sizes[b]! - values[a]! / sizes[a]! || sizes[b]! - sizes[a]! || a - b);
+        order.sort((a, b) => values[b]! / sizes[b]! - values[a]! / sizes[a]! || sizes[b]! - sizes[a]!);
         this.effort.spent += STEPS.asked + among.length * STEPS.sorted;
         let shortest = Infinity;
         for (let i = order.length - 1; i >= 0; i--) {

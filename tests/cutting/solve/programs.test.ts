@@ -237,6 +237,19 @@ describe('a plan of which some boards are planned anew', () => {
         const alone = [0, 1].map((item): Layout => ({ board: 0, times: 6, strips: [{ lane: 0, picks: [[item, 1]] }] }));
         expect(costOfLayouts(problem, plannedAnew(problem, alone, [50, 25], effort(), 50_000))).toBe(35);
     });
+
+    // 20 boards that are full of four quarters, and eight with a fifth each: a handful of eight holds the four worst and some from all over the plan,
+    // which are a fifth more, since there are eight, and three full ones. The five fifths fill one board, so four boards at 7 are saved
+    test('the boards that cost most for what is on them come first', () => {
+        const problem: CuttingProblem = {
+            items: [{ size: 25, count: 80, lanes: [0] }, { size: 20, count: 8, lanes: [0] }],
+            boards: [{ capacity: 100, cost: 7, available: null, across: 1 }], strips: [],
+        };
+        const plan: Layout[] = [{ board: 0, times: 20, strips: [{ lane: 0, picks: [[0, 4]] }] }, { board: 0, times: 8, strips: [{ lane: 0, picks: [[1, 1]] }] }];
+        const afterSteps = (steps: number): number => costOfLayouts(problem, plannedAnew(problem, plan, [25, 20], effort(), steps)) / 7;
+        expect([afterSteps(0), afterSteps(1)]).toEqual([28, 24]);
+        expect(plannedAnew(problem, plan, [25, 20], effort(), 0)).toEqual(plan);
+    });
 });
 
 describe('a program of whole numbers', () => {
