@@ -29,13 +29,16 @@ const ROOMS = {
         ['tests/ceiling', 'tests/takeoff', 'tests/arrangement', 'tests/rules', 'tests/dryfit', ...READERS],
     ],
     takeoff: [
-        [...inTakeoff('parts', 'example', 'sections', 'kinds-of-beams', 'half-beams', 'consumables', 'names-and-ends', 'whole-lists', 'rows', 'pooled', 'worked'), 'tests/cutting/as-cut.test.ts'],
+        [...inTakeoff(
+            'parts', 'example', 'sections', 'kinds-of-beams', 'half-beams', 'consumables', 'names-and-ends', 'work-words', 'whole-lists', 'rows', 'pooled', 'worked', 'worked-variants',
+            'holding', 'moldings', 'panels', 'timbers', 'turned-bays', 'askew', 'unlike-flanks', 'dies-under-sides', 'wall-splices',
+        ), 'tests/cutting/as-cut.test.ts'],
         ['tests/takeoff', 'tests/dryfit', 'tests/rules', 'tests/cutting', ...READERS],
     ],
     cutting: [
         inCutting(
-            'as-cut', 'first-plan', 'known', 'money-and-boards', 'pose', 'proved-plan', 'rest', 'sections', 'whole-plans',
-            'solve/course', 'solve/offcuts', 'solve/parts', 'solve/programs',
+            'as-cut', 'first-plan', 'gap', 'known', 'money-and-boards', 'pose', 'proved-plan', 'rest', 'sections', 'shop', 'whole-plans',
+            'solve/branches', 'solve/course', 'solve/offcuts', 'solve/parts', 'solve/programs',
         ),
         ['tests/cutting', 'tests/sawing', 'tests/estimate', ...READERS],
     ],
