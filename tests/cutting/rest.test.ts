@@ -92,7 +92,8 @@ describe('what is still to be cut', () => {
 
 describe('strips of a board that is told', () => {
     const wide = stock({ name: 'wide', feet: [8] });
-    const cleats = (...lengths: number[]): Piece[] => lengths.map((length, i) => piece(`den.cleat-${i + 1}`, wide, inches(length), { room: 'den', part: 'cleat', width: inches('3/4'), ripped: true }));
+    const cleats = (...lengths: number[]): Piece[] => lengths.map((length, i) =>
+        piece(`den.cleat-${i + 1}`, wide, inches(length), { room: 'den', part: 'cleat', width: inches('3/4'), ripped: true }));
     const told = (pieces: readonly Piece[], length = feet(8)): unknown => {
         const room = den([{ length, of: wide, into: pieces.map(p => p.id.slice(4)) }]);
         return restToCut([{ room, pieces }]).cut(room).get(wide.key)![0]!.strips.map(({ rippedTo, pieces: own, offcut }) => [rippedTo, own.map(p => p.id.slice(10)).join(), offcut]);

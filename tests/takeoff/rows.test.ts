@@ -78,7 +78,8 @@ describe('what hangs in a beam or under it, and timbers, are in no row', () => {
     };
     // each bay of a line has one of each, so that they would be as many as its bottoms
     test('one spacer in each bay, one molding on each of its sides', () => {
-        const { inRows, listed } = partsOf({}, { spacers: { stock: six, height: '5"', fromEnd: '30"' }, under: { stock: stock('strip', { thickness: '3/4"', width: '1 1/2"', lengths: ["16'"] }) } });
+        const strip = stock('strip', { thickness: '3/4"', width: '1 1/2"', lengths: ["16'"] });
+        const { inRows, listed } = partsOf({}, { spacers: { stock: six, height: '5"', fromEnd: '30"' }, under: { stock: strip } });
         expect(listed).toEqual(['band', 'blocking', 'bottom', 'cleat', 'molding', 'side', 'spacer', 'trim']);
         expect(inRows).toEqual(['band', 'blocking', 'bottom', 'cleat', 'side']);
     });

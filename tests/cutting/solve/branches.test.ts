@@ -12,7 +12,8 @@ import { solver } from './problems.ts';
 /** Numbers of boards, at least and at most, and some that lie between. */
 const box = fc.array(fc.tuple(fc.nat(3), fc.nat(3), fc.nat(3)), { minLength: 1, maxLength: 3 })
     .map(kinds => kinds.map(([least, more, some]) => ({ least, most: least + more, some: least + some % (more + 1) })));
-const branchOf = (kinds: readonly { least: number; most: number }[]): Branch => ({ counts: { least: kinds.map(({ least }) => least), most: kinds.map(({ most }) => most) }, bound: 7, depth: 3 });
+const branchOf = (kinds: readonly { least: number; most: number }[]): Branch =>
+    ({ counts: { least: kinds.map(({ least }) => least), most: kinds.map(({ most }) => most) }, bound: 7, depth: 3 });
 
 /** All numbers of boards within the limits. */
 function numbers(kinds: readonly { least: number; most: number }[]): number[][] {
@@ -27,7 +28,8 @@ describe('branches of the search', () => {
         fc.assert(fc.property(box, kinds => {
             const done = kinds.map(({ some }) => some), branches = around(branchOf(kinds), done, 7);
             isNext(branches);
-            for (const own of numbers(kinds)) expect(branches.filter(branch => holds(branch, own)).length, String(own)).toBe(own.every((n, k) => n === done[k]) ? 0 : 1);
+            for (const own of numbers(kinds))
+                expect(branches.filter(branch => holds(branch, own)).length, String(own)).toBe(own.every((n, k) => n === done[k]) ? 0 : 1);
             // and none of them is without any
             for (const { counts: { least, most } } of branches) expect(least.every((n, k) => n <= most[k]!)).toBe(true);
         }), { seed: 90, numRuns: runs(400) });
@@ -65,7 +67,8 @@ test('a board that was taken for another content is not taken twice', () => {
         boards: [{ capacity: 12, cost: 10, available: null, across: 1 }, { capacity: 12, cost: 5, available: 1, across: 1 }], strips: [],
     };
     const used = [0, 1].map(item => ({ column: columnOf({ board: item, strips: [{ lane: 0, picks: [[item, 1]] }] }), times: 1 }));
-    const plan = dive(problem, { used, columns: used.map(({ column }) => column), values: [5, 5] }, solver, new Effort(Infinity), { free: [Infinity, 1], below: 100, target: 0, variant: 0 });
+    const start = { used, columns: used.map(({ column }) => column), values: [5, 5] };
+    const plan = dive(problem, start, solver, new Effort(Infinity), { free: [Infinity, 1], below: 100, target: 0, variant: 0 });
     expect(checkLayouts(problem, plan!)).toBe(15);
 });
 
