@@ -96,7 +96,8 @@ describe('strips of a board that is told', () => {
         piece(`den.cleat-${i + 1}`, wide, inches(length), { room: 'den', part: 'cleat', width: inches('3/4'), ripped: true }));
     const told = (pieces: readonly Piece[], length = feet(8)): unknown => {
         const room = den([{ length, of: wide, into: pieces.map(p => p.id.slice(4)) }]);
-        return restToCut([{ room, pieces }]).cut(room).get(wide.key)![0]!.strips.map(({ rippedTo, pieces: own, offcut }) => [rippedTo, own.map(p => p.id.slice(10)).join(), offcut]);
+        const [board] = restToCut([{ room, pieces }]).cut(room).get(wide.key)!;
+        return board!.strips.map(({ rippedTo, pieces: own, offcut }) => [rippedTo, own.map(p => p.id.slice(10)).join(), offcut]);
     };
     // 96" less 1" of trim; each cleat with a kerf of 1/8"
     test('a ripped piece goes behind another while there is room for it, else on the first strip that has some', () => {

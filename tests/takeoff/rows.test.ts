@@ -73,7 +73,8 @@ describe('the rows of the example', () => {
 describe('what hangs in a beam or under it, and timbers, are in no row', () => {
     const { stock } = jobBuilder(), six = stock('spacer', { thickness: '3/4"', width: '5 1/2"', lengths: ["16'"] }), fir = stock('fir', { thickness: '5 1/2"', width: '7 1/2"', lengths: ["16'"] });
     const partsOf = (...words: Parameters<typeof exampleRoom>): { readonly inRows: string[]; readonly listed: string[] } => {
-        const ceiling = layOut(exampleRoom(...words)).ceiling!, { pieces } = takeOff(ceiling), of = (all: typeof pieces): string[] => [...new Set(all.map(({ part }) => part))].sort();
+        const ceiling = layOut(exampleRoom(...words)).ceiling!, { pieces } = takeOff(ceiling);
+        const of = (all: typeof pieces): string[] => [...new Set(all.map(({ part }) => part))].sort();
         return { inRows: of(rowsOf(ceiling, pieces).flatMap(row => row.pieces)), listed: of(pieces) };
     };
     // each bay of a line has one of each, so that they would be as many as its bottoms

@@ -245,7 +245,8 @@ describe('a plan of which some boards are planned anew', () => {
             items: [{ size: 25, count: 80, lanes: [0] }, { size: 20, count: 8, lanes: [0] }],
             boards: [{ capacity: 100, cost: 7, available: null, across: 1 }], strips: [],
         };
-        const plan = ([[20, 0, 4], [8, 1, 1]] as const).map(([times, item, count]): Layout => ({ board: 0, times, strips: [{ lane: 0, picks: [[item, count]] }] }));
+        const all = [[20, 0, 4], [8, 1, 1]] as const;
+        const plan = all.map(([times, item, count]): Layout => ({ board: 0, times, strips: [{ lane: 0, picks: [[item, count]] }] }));
         const afterSteps = (steps: number): number => costOfLayouts(problem, plannedAnew(problem, plan, [25, 20], effort(), steps)) / 7;
         expect([afterSteps(0), afterSteps(1)]).toEqual([28, 24]);
         expect(plannedAnew(problem, plan, [25, 20], effort(), 0)).toEqual(plan);

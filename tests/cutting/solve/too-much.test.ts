@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { Abreast } from '../../../src/cutting/solve/abreast.ts';
 import { Effort } from '../../../src/cutting/solve/effort.ts';
 import { columnsWithin } from '../../../src/cutting/solve/enumerate.ts';
+import { picksOf } from '../../../src/cutting/solve/layouts.ts';
 import { Pricing } from '../../../src/cutting/solve/pricing.ts';
 import type { CuttingProblem } from '../../../src/cutting/solve/problem.ts';
 import { rippingsOf } from '../../../src/cutting/solve/rippings.ts';
@@ -30,7 +31,8 @@ describe('ways to rip', () => {
         // 11 is a sum of primes in 6 ways, and 12 in 7
         expect(rippingsOf(strips, [1, 2, 3, 4, 5], 12, 300)).toHaveLength(13);
         expect(rippingsOf(strips, [1, 2, 3, 4, 5], 90, 300)).toBeUndefined();
-        expect([tablesOf(board(40, 12)), tablesOf(board(40, 90)), tablesOf(board(40, 12), board(40, 90)), tablesOf(board(40, 90), board(40, 12))].map(({ isExact }) => isExact)).toEqual([true, false, false, false]);
+        const [few, many] = [board(40, 12), board(40, 90)], exact = (...boards: CuttingProblem['boards']): boolean => tablesOf(...boards).isExact;
+        expect([exact(few), exact(many), exact(few, many), exact(many, few)]).toEqual([true, false, false, false]);
     });
     test('nor where a board has very many places for a cut', () => {
         expect([16_384, 16_385].map(capacity => tablesOf(board(capacity, 12)).isExact)).toEqual([true, false]);
@@ -41,7 +43,7 @@ describe('ways to rip', () => {
                 const tables = tablesOf(...own), most = tables.worth(values, 'at most'), cut = tables.worth(values, 'cut');
                 most.forEach((worth, k) => expect(worth).toBeGreaterThanOrEqual(cut[k]!));
                 own.forEach((_, k) => {
-                    const told = tables.content(k).strips.reduce((sum, { picks }) => sum + picks.reduce((all, [item, count]) => all + values[item]! * count, 0), 0);
+                    const told = picksOf(tables.content(k)).reduce((sum, [item, count]) => sum + values[item]! * count, 0);
                     expect(told).toBeLessThanOrEqual(most[k]!);
                 });
             }
@@ -52,7 +54,8 @@ describe('ways to rip', () => {
 describe('tables that are too large for a machine', () => {
     test('of the contents of a board: none is listed, and none offered', () => {
         // 12 million cells are listed at the most: 12 lengths by a million places, and no more; by tables 150 million, each length in lots of 1 and 2
-        const of = (lengths: number, capacity: number): CuttingProblem => ({ items: Array.from({ length: lengths }, (_, i) => piece(capacity - i)), boards: [board(capacity)], strips: [] });
+        const of = (lengths: number, capacity: number): CuttingProblem =>
+            ({ items: Array.from({ length: lengths }, (_, i) => piece(capacity - i)), boards: [board(capacity)], strips: [] });
         const listed = (problem: CuttingProblem): number | undefined => columnsWithin(problem, noPrices(problem), [true], 0, 100, effort())?.length;
         expect([listed(of(12, 999_999)), listed(of(12, 1_000_000))]).toEqual([12, undefined]);
         const offered = (problem: CuttingProblem): unknown => {
