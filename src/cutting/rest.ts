@@ -35,14 +35,14 @@ interface Rest {
  * not offered as an offcut either: it may be rabbeted, ripped or mitered, and no plan knows that. Trimmed, its record says so.
  */
 export function restToCut(rooms: readonly RoomToCut[]): Rest {
-    const lists = new Map(rooms.map(one => [one.room, one.pieces]));
+    const lists = new Map(rooms.map(one => [one.room, one.pieces])), listOf = (room: Room): readonly Piece[] => lists.get(room) ?? [];
     const untouched = rooms.every(({ room }) => room.cutBoards.length === 0 && room.spoiled.length === 0);
-    if (untouched) return { pieces: room => lists.get(room) ?? [], cut: () => new Map(), now: stock => stock };
+    if (untouched) return { pieces: listOf, cut: () => new Map(), now: stock => stock };
     const stocks = spent(rooms);
     const now = (stock: Stock): Stock => stocks.get(stock.key) ?? stock;
     return {
-        pieces: room => demandOf(room, lists.get(room) ?? []).map(piece => (stocks.has(piece.stock.key) ? { ...piece, stock: now(piece.stock) } : piece)),
-        cut: room => cutIn(room, lists.get(room) ?? []),
+        pieces: room => demandOf(room, listOf(room)).map(piece => (stocks.has(piece.stock.key) ? { ...piece, stock: now(piece.stock) } : piece)),
+        cut: room => cutIn(room, listOf(room)),
         now,
     };
 }

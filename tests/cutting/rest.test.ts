@@ -39,6 +39,7 @@ describe('what is still to be cut', () => {
         const rest = restToCut([{ room, pieces }]);
         expect(rest.pieces(room)).toBe(pieces);
         expect(rest.now(pine)).toBe(pine);
+        expect(rest.pieces(den([]))).toEqual([]);
     });
 
     test('a piece that is cut is done, one that is spoiled is wanted again, one that is spoiled before any board is told is wanted twice', () => {

@@ -146,6 +146,15 @@ describe('sections or whole boards', () => {
         expect(choiceText(dear.closely.stocks[0]!.choice)).toMatch(/^Sections beside whole boards that are ripped: \$12\.00 less for boards, \d+ set-ups? more at \$50\.00 \(\$\d+\.00\)\. Taken: whole boards\.$/);
         expect(knownText(dear.closely.stocks[0]!.known)).toContain('or ripped over the whole length');
     });
+    test('what has no price is not held against money', () => {
+        const choiceOf = (feet: readonly number[], each: Readonly<Record<number, string>>): unknown => {
+            const wood = stock({ feet, each }), own = pieces.map(one => ({ ...one, stock: wood }));
+            return plans(own, { shop: shop(1) }).closely.stocks[0]!.choice;
+        };
+        // a price that no board is sold at; and one of the boards that the bottom does not come out of
+        expect([choiceOf([6, 16], { 20: '40' }), choiceOf([6, 16], { 6: '12' })]).toEqual([undefined, undefined]);
+        expect(choiceOf([6, 16], { 6: '12', 16: '32' })).toBeDefined();
+    });
     test('where nobody says what a set-up is worth, boards alone decide, and nothing is told', () => {
         const { closely } = plans(pieces);
         expect([closely.stocks[0]!.boards.length, closely.stocks[0]!.choice]).toEqual([1, undefined]);
