@@ -38,7 +38,7 @@ const ROOMS = {
     cutting: [
         inCutting(
             'as-cut', 'first-plan', 'gap', 'known', 'money-and-boards', 'pose', 'proved-plan', 'rest', 'sections', 'shop', 'whole-plans',
-            'solve/branches', 'solve/course', 'solve/offcuts', 'solve/parts', 'solve/programs', 'solve/too-much',
+            'solve/branches', 'solve/course', 'solve/dive', 'solve/offcuts', 'solve/parts', 'solve/programs', 'solve/too-much',
         ),
         ['tests/cutting', 'tests/sawing', 'tests/estimate', ...READERS],
     ],

@@ -80,7 +80,7 @@ function resolve(
 }
 
 /** What of a column is of use for the pieces that are left. */
-function remaining(problem: CuttingProblem, column: Column, left: readonly number[], free: readonly number[]): Column | undefined {
+export function remaining(problem: CuttingProblem, column: Column, left: readonly number[], free: readonly number[]): Column | undefined {
     if (!(free[column.board]! > 0)) return undefined;
     if (column.gives.every(([item, count]) => left[item]! >= count)) return column;
     const strips = column.strips.map(strip => ({
@@ -96,7 +96,7 @@ function worthOf({ items }: CuttingProblem, values: ArrayLike<number>): number[]
 }
 
 /** The boards settled so far, and what is left to plan. */
-class Settled {
+export class Settled {
     readonly layouts: Layout[] = [];
     readonly left: number[];
     readonly free: number[];
@@ -148,7 +148,7 @@ class Settled {
 const NEAR = 0.8;
 
 /** The same sequence of small numbers for the same variant: none is drawn by chance. */
-function jitterOf(variant: number): () => number {
+export function jitterOf(variant: number): () => number {
     let state = variant * 7919;
     return () => {
         if (variant === 0) return 0;

@@ -1,13 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { add, around, split, splitSections, type Branch } from '../../../src/cutting/solve/branch.ts';
-import { columnOf } from '../../../src/cutting/solve/columns.ts';
-import { dive } from '../../../src/cutting/solve/dive.ts';
 import { Effort } from '../../../src/cutting/solve/effort.ts';
-import type { CuttingProblem } from '../../../src/cutting/solve/problem.ts';
 import { runs } from '../../support/full.ts';
-import { checkLayouts } from './check-layouts.ts';
-import { solver } from './problems.ts';
 
 /** Numbers of boards, at least and at most, and some that lie between. */
 const box = fc.array(fc.tuple(fc.nat(3), fc.nat(3), fc.nat(3)), { minLength: 1, maxLength: 3 })
@@ -58,18 +53,6 @@ describe('branches of the search', () => {
             expect(order).toEqual(all.flat().map((branch, i) => ({ ...branch, i })).sort((a, b) => a.bound - b.bound || b.depth - a.depth).map(({ i }) => i));
         }), { seed: 92, numRuns: runs(300) });
     });
-});
-
-// the first content comes out of the cheaper board, of which there is one: it is gone by the time that the second is to be cut from it
-test('a board that was taken for another content is not taken twice', () => {
-    const problem: CuttingProblem = {
-        items: [{ size: 10, count: 1, lanes: [0] }, { size: 9, count: 1, lanes: [0] }],
-        boards: [{ capacity: 12, cost: 10, available: null, across: 1 }, { capacity: 12, cost: 5, available: 1, across: 1 }], strips: [],
-    };
-    const used = [0, 1].map(item => ({ column: columnOf({ board: item, strips: [{ lane: 0, picks: [[item, 1]] }] }), times: 1 }));
-    const start = { used, columns: used.map(({ column }) => column), values: [5, 5] };
-    const plan = dive(problem, start, solver, new Effort(Infinity), { free: [Infinity, 1], below: 100, target: 0, variant: 0 });
-    expect(checkLayouts(problem, plan!)).toBe(15);
 });
 
 test('what may be spent is spent when all of it is gone', () => {
