@@ -41,7 +41,8 @@ describe('whole boards of a solution in parts', () => {
         expect(settled(problemOf(items), parts.map(([own], i) => [own, i === 7 ? 0.3 : 0.2] as const)).picks).toEqual(['1 x 0: 1*7']);
     });
     test('of others that are near only those of which all pieces are left', () => {
-        const items = Array.from({ length: 20 }, () => of(1)), parts = items.map((_, i) => [column(0, [i === 1 ? 0 : i, 1]), i < 3 ? 0.95 - i / 100 : 0.1] as const);
+        const items = Array.from({ length: 20 }, () => of(1));
+        const parts = items.map((_, i) => [column(0, [i === 1 ? 0 : i, 1]), i < 3 ? 0.95 - i / 100 : 0.1] as const);
         expect(settled(problemOf(items), parts).picks).toEqual(['1 x 0: 1*0', '1 x 0: 1*2']);
     });
     test('a little by turns, so that another dive settles others', () => {
