@@ -15,6 +15,8 @@ export interface Bill {
     readonly earned: Rational;
     /** What the client keeps for now; nothing on the final bill. */
     readonly retained: Rational;
+    /** What it is a share of: all that is earned, or as much of it as the contract has something kept of. */
+    readonly retainedOf: Rational;
     /** What of the deposit is due before it is earned. */
     readonly ahead: Rational;
     readonly payments: readonly Payment[];
@@ -41,11 +43,12 @@ export function billOf(contract: Contract, known: Known, isFinal: boolean): Bill
     const now = toDate(contract), work = now && workOf(now, known);
     if (!now || !work) return undefined;
     const earned = total(work.map(line => line.earned)), undone = work.filter(({ done }) => !done.equals(1));
-    const kept = isFinal || !contract.retainage ? NOTHING : roundMoney(earned.mul(contract.retainage.value), now.currency), retained = most(kept, NOTHING);
+    const retainedOf = most(contract.retainedUntil ? least(earned, now.sum.mul(contract.retainedUntil.value)) : earned, NOTHING);
+    const retained = isFinal || !contract.retainage ? NOTHING : roundMoney(retainedOf.mul(contract.retainage.value), now.currency);
     const ahead = isFinal ? NOTHING : most(least(now.deposit, now.sum).sub(earned.sub(retained)), NOTHING);
     const due = earned.sub(retained).add(ahead).sub(now.paid);
     return {
-        toDate: now, isFinal, work, earned, retained, ahead, payments: contract.payments, before: contract.bills, due,
+        toDate: now, isFinal, work, earned, retained, retainedOf, ahead, payments: contract.payments, before: contract.bills, due,
         isConsistent: now.off.equals(0) && now.sum.gte(0) && now.schedule.every(({ value }) => value.gte(0)) && work.every(({ done }) => done.lte(1)),
         open: most(now.billed.sub(now.paid), NOTHING), toFinish: now.sum.sub(now.paid).sub(most(due, NOTHING)), undone,
     };

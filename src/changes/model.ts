@@ -23,7 +23,8 @@ export interface State {
     readonly files: readonly StatedFile[];
     readonly houses: readonly HouseThere[];
 }
-export interface StatedFile { readonly name: string; readonly statements: readonly Statement[] }
+/** `isTable`: a table that job files name, row by row. */
+export interface StatedFile { readonly name: string; readonly statements: readonly Statement[]; readonly isTable?: true }
 export interface HouseThere {
     readonly job: JobSettings;
     readonly rooms: readonly RoomThere[];

@@ -12,13 +12,20 @@ interface Placed { readonly file: string; readonly statement: Statement }
  * times (readings, boards that were cut) those that say the same are the same.
  */
 export function saidChanges(before: readonly StatedFile[], after: readonly StatedFile[]): SaidChange[] {
-    const keyOf = keyBy(onceInBoth(before, after)), was = grouped(placed(before), keyOf), is = grouped(placed(after), keyOf);
+    const [olds, nows] = [besideIn(before, after), besideIn(after, before)];
+    const keyOf = keyBy(onceInBoth(olds, nows)), was = grouped(placed(olds), keyOf), is = grouped(placed(nows), keyOf);
     const changes: SaidChange[] = [];
     for (const key of new Set([...is.keys(), ...was.keys()])) {
         const { before: old, after: now } = pairBy(was.get(key) ?? [], is.get(key) ?? [], ({ statement: { mark } }) => mark);
         for (let i = 0; i < Math.max(old.length, now.length); i++) changes.push(changeOf(old[i], now[i]));
     }
     return changes.sort((a, b) => compareTexts(a.file, b.file) || lineOf(a) - lineOf(b));
+}
+
+/** Without tables that the other state has not: that another one is named is told where it is named, and its rows say nothing more. */
+function besideIn(files: readonly StatedFile[], others: readonly StatedFile[]): StatedFile[] {
+    const names = new Set(others.map(({ name }) => name));
+    return files.filter(({ name, isTable }) => !isTable || names.has(name));
 }
 
 function placed(files: readonly StatedFile[]): Placed[] {

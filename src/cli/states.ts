@@ -3,7 +3,7 @@ import { changesOf } from '../changes/changes.ts';
 import type { HouseThere, State } from '../changes/model.ts';
 import type { BoardPlan } from '../cutting/model.ts';
 import { compareFindings } from '../findings/finding.ts';
-import { statementsOf } from '../language/statements.ts';
+import { statedFiles } from '../language/stated-files.ts';
 import { MOST_FILES } from '../language/workspace/most-files.ts';
 import { saysTheSame } from '../language/workspace/same-behind.ts';
 import { price } from '../pipeline/price.ts';
@@ -122,7 +122,7 @@ async function readState(
     problems.forEach(words => { terminal.say(`${where}${words}`); });
     const houses = housesOf(checked, workspace);
     const state = {
-        files: checked.map(({ content: { uri }, document }) => ({ name: workspace.files.nameOf(uri), statements: statementsOf(document) })),
+        files: statedFiles(checked.map(({ document }) => document), workspace.services.shared.workspace.Tables, uri => workspace.files.nameOf(uri)),
         houses: houses.map(({ job, rooms }) => ({ job, rooms, findings: findingsBehind(rooms.map(({ room }) => room.at.uri), checked, workspace) })),
     };
     return {

@@ -13,6 +13,8 @@ export interface Contract {
     readonly signed?: Signed;
     readonly deposit?: Given<Rational>;
     readonly retainage?: Given<Rational>;
+    /** The share of the contract to date that is done when no more is kept. */
+    readonly retainedUntil?: Given<Rational>;
     /** The schedule of values. */
     readonly phases: readonly Phase[];
     readonly changes: readonly AcceptedChange[];

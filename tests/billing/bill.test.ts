@@ -49,6 +49,19 @@ describe('worked examples', () => {
     });
 });
 
+// 48 CFR 32.103 lets less be retained as the work goes well; that no more is kept once half is done is common practice, no source
+describe('retainage that ends', () => {
+    const at = (done: string, changes: Plain['changes'] = []): Bill => bill({ signed: '20000', retainage: '0.10', until: '0.5', phases: [{ done }], changes });
+    test('grows until that share of the contract is done, and stays', () => {
+        expect(['0.3', '0.5', '0.5001', '1'].map(done => dollars(at(done).retained))).toEqual([600, 1000, 1000, 1000]);
+        expect(dollars(at('1').due)).toBe(19_000);
+    });
+    test('is of the contract to date, with its changes', () => {
+        expect(dollars(at('0.9', [{ adds: '4000', done: '0' }]).retained)).toBe(1200);              // 10 % of half of 24,000
+        expect(dollars(at('0.9', [{ deducts: '4000' }]).retained)).toBe(800);
+    });
+});
+
 describe('a deposit', () => {
     const plain: Plain = { signed: '10000', deposit: '3000', retainage: '0.05', phases: [{ share: '0.5' }, { share: '0.5' }] };
     const done = (first: string, payments: readonly string[] = []): Bill => bill({ ...plain, phases: [{ share: '0.5', done: first }, { share: '0.5' }], payments });
@@ -97,7 +110,7 @@ test('one sum after the other, where they come to too much', () => {
 });
 
 /** The same bill by decimals alone, from the plain words. */
-function reckoned({ signed, deposit = '0', retainage = '0', phases = [], changes = [], payments = [] }: Plain, isFinal: boolean) {
+function reckoned({ signed, deposit = '0', retainage = '0', until = '1', phases = [], changes = [], payments = [] }: Plain, isFinal: boolean) {
     const whole = cents(new D(signed));
     const said = phases.map(({ share, sum }) => (sum !== undefined ? cents(new D(sum)) : share !== undefined ? cents(whole.mul(share)) : undefined));
     const rest = whole.minus(sumOf(said.filter(one => one !== undefined)));
@@ -106,9 +119,9 @@ function reckoned({ signed, deposit = '0', retainage = '0', phases = [], changes
         ...values.map((value, i) => cents(value.mul(phases[i]!.done ?? '0'))),
         ...changes.map(({ adds, deducts, done = '0' }) => (adds !== undefined ? cents(cents(new D(adds)).mul(done)) : cents(new D(deducts!)).neg())),
     ];
-    const earned = sumOf(work), retained = isFinal ? new D(0) : D.max(cents(earned.mul(retainage)), 0);
     const paid = sumOf(payments.map(one => cents(new D(one))));
     const sum = whole.plus(sumOf(changes.map(({ adds, deducts }) => cents(new D(adds ?? `-${deducts!}`)))));
+    const earned = sumOf(work), retained = isFinal ? new D(0) : D.max(cents(D.min(earned, sum.mul(until)).mul(retainage)), 0);
     const ahead = isFinal ? new D(0) : D.max(D.min(cents(new D(deposit)), sum).minus(earned.minus(retained)), 0);
     return { values, work, earned, retained, ahead, sum, due: earned.minus(retained).plus(ahead).minus(paid), paid };
 }

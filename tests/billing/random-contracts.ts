@@ -11,17 +11,18 @@ const sum = (amount: string): Given<Rational> => given(new Rational(amount));
 
 /** What a contract says, in plain words: figures are decimal texts, shares of 1. */
 export interface Plain {
-    readonly signed: string; readonly deposit?: string; readonly retainage?: string;
+    readonly signed: string; readonly deposit?: string; readonly retainage?: string; readonly until?: string;
     readonly phases?: readonly { readonly share?: string; readonly sum?: string; readonly done?: string }[];
     readonly changes?: readonly { readonly adds?: string; readonly deducts?: string; readonly done?: string }[];
     readonly bills?: readonly string[]; readonly payments?: readonly string[];
 }
 
-export function contractOf({ signed, deposit, retainage, phases = [], changes = [], bills = [], payments = [] }: Plain): Contract {
+export function contractOf({ signed, deposit, retainage, until, phases = [], changes = [], bills = [], payments = [] }: Plain): Contract {
     const on = given('2026-03-02');
     return {
         at: nowhere, lacks: false, signed: { sum: sum(signed), currency: 'USD', on }, remit: [],
         ...deposit !== undefined && { deposit: sum(deposit) }, ...retainage !== undefined && { retainage: sum(retainage) },
+        ...until !== undefined && { retainedUntil: sum(until) },
         phases: phases.map((one, i): Phase => ({ what: given(`phase ${i + 1}`), ...sums(one) })),
         changes: changes.map((one, i): AcceptedChange => ({ number: given(i + 1), on, ...sums(one) })),
         bills: bills.map((one, i): SentBill => ({ number: given(String(i + 1)), sum: sum(one), on })),
@@ -46,10 +47,13 @@ const value = fc.oneof(fc.integer({ min: 0, max: 1400 }).map(n => ({ share: (n /
 export const randomContracts: fc.Arbitrary<Plain> = fc.record({
     signed: fc.integer({ min: 100_000, max: 30_000_000 }).map(n => (n / 100).toFixed(2)),
     retainage: fc.option(fc.integer({ min: 0, max: 2000 }).map(n => (n / 10_000).toFixed(4)), { nil: undefined }),
+    until: fc.option(share, { nil: undefined, freq: 2 }),
     deposit: fc.option(cents(100_000), { nil: undefined }),
     // seven phases of at most a seventh each leave something for the last
     phases: fc.tuple(fc.array(fc.tuple(value, fc.option(share, { nil: undefined })), { maxLength: 6 }), share)
         .map(([some, rest]) => [...some.map(([value, done]) => ({ ...value, ...done !== undefined && { done } })), { done: rest }]),
     changes: fc.array(fc.oneof(fc.record({ adds: cents(500_000), done: share }), fc.record({ deducts: cents(1000) })), { maxLength: 5 }),
     payments: fc.array(cents(20_000), { maxLength: 5 }), bills: fc.array(cents(20_000), { maxLength: 4 }),
-}).map(({ retainage, deposit, ...rest }) => ({ ...rest, ...retainage !== undefined && { retainage }, ...deposit !== undefined && { deposit } }));
+}).map(({ retainage, until, deposit, ...rest }) => ({
+    ...rest, ...retainage !== undefined && { retainage }, ...until !== undefined && { until }, ...deposit !== undefined && { deposit },
+}));

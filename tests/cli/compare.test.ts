@@ -54,6 +54,8 @@ describe('two states', () => {
         const cwd = repositoryOf(tables.map(table => ({ ...house, 'den.coffer': den, 'den.csv': table, 'unread.csv': '' })));
         const found = async (...states: string[]): Promise<unknown> => (await compare(cwd, ...states)).json.houses.map(({ findings }) => [findings.come, findings.gone].map(each => each.map(({ rule }) => rule).filter(rule => rule === 'readings-unread')));
         expect(await found('one', 'two')).toEqual([[['readings-unread'], []]]);
+        // row by row, where both states have it
+        expect((await compare(cwd, 'one', 'two')).json.said).toEqual([{ what: ['row'], file: 'den.csv', movedFrom: null, before: { value: '3000,0,350', line: 3 }, after: { value: '3000,0,none', line: 3 } }]);
         expect(await found('two', 'one')).toEqual([[[], ['readings-unread']]]);
         // the files lie as in the second
         expect(await found('two')).toEqual([[[], []]]);

@@ -32,6 +32,13 @@ describe('an invoice', () => {
         expect({ code, err }).toEqual({ code: 0, err: '' });
     });
 
+    // the contract to date is 8,333.33, so half of it 4,166.665: 10 % of that is kept, and no more
+    test('where no more is retained once half is done', async () => {
+        const { out, code } = await run(signed('retainage  10%', 'retainage  10% until 50%'), '--format', 'human');
+        for (const line of [/Retainage, 10 % of the first \$4,166\.67 +-\$416\.67$/m, /Due with this bill +\$3,950\.00$/m]) expect(out).toMatch(line);
+        expect(code).toBe(0);
+    });
+
     test('JSON as its schema says', async () => {
         const { out } = await run(signedHouse, '--format', 'json'), told = JSON.parse(out) as { invoices: { due: { exact: string }; date: null; work: { done: string }[] }[] }, valid = strictSchema('invoice');
         expect(valid(told), JSON.stringify(valid.errors)).toBe(true);

@@ -19,14 +19,15 @@ export function readContract(outer: Reading, currency: Given<string> | undefined
     const signed = signedOf(reading, currency), money = moneyIn(reading, signed);
     const phases = linesOf<Phase>(reading, 'phase', phaseOf, money), changes = linesOf<AcceptedChange>(reading, 'change', changeOf, money);
     const bills = linesOf<SentBill>(reading, 'bill', billOf, money), payments = linesOf<Payment>(reading, 'payment', paymentOf, money);
-    const deposit = money(reading.amount('deposit')), retainage = shareOf(reading, 'retainage'), dueDays = reading.wholeNumber('due-days');
+    const deposit = money(reading.amount('deposit')), retainage = shareOf(reading, 'retainage'), until = reading.amount('retainage', 'until'), dueDays = reading.wholeNumber('due-days');
     const remit = reading.each('remit', ({ known: { value } }) => value.is === 'text' ? value.text : undefined);
     const said: Readonly<Record<string, unknown>> = { signed, deposit, retainage, 'due-days': dueDays };
     return {
         at: sourceOfProperty(word.line, 'path', word.index),
         lacks: reading.block.unknown.length > 0 || !signed || Object.entries(said).some(([name, value]) => reading.lost(name, value))
-            || [phases, changes, bills, payments].some(({ lacks }) => lacks),
+            || !until && reading.block.entries.get('retainage')?.lines.some(({ mods }) => mods.length > 0) === true || [phases, changes, bills, payments].some(({ lacks }) => lacks),
         ...signed && { signed }, ...deposit && { deposit }, ...retainage && { retainage },
+        ...until && { retainedUntil: { ...until, value: until.value.exact } },
         phases: phases.all, changes: changes.all, bills: bills.all, payments: payments.all, ...dueDays && { dueDays }, remit,
     };
 }

@@ -128,10 +128,11 @@ function drawingsAt(commit: Given<string> | undefined): string[] {
     return commit ? [`drawings at ${commit.value}`] : [];
 }
 
-function sumLines({ earned, retained, ahead, payments, due, isFinal, toDate: { currency } }: Bill, share: Rational | undefined, money: Print): SumLine[] {
+function sumLines(bill: Bill, share: Rational | undefined, money: Print): SumLine[] {
+    const { earned, retained, retainedOf, ahead, payments, due, isFinal, toDate: { currency } } = bill;
     return [
         { what: isFinal ? 'All of the work' : 'Work done to date', amount: money(earned), strong: false },
-        ...retained.gt(0) ? [{ what: `Retainage, ${percentText(share!)} of that`, amount: signedText(retained.neg(), money), strong: false }] : [],
+        ...retained.gt(0) ? [{ what: `Retainage, ${percentText(share!)} of ${retainedOf.lt(earned) ? `the first ${money(retainedOf)}` : 'that'}`, amount: signedText(retained.neg(), money), strong: false }] : [],
         ...ahead.gt(0) ? [{ what: 'Deposit, due before it is earned', amount: signedText(ahead, money), strong: false }] : [],
         ...payments.map(payment => ({ what: paidText(payment), amount: signedText(roundMoney(payment.sum.value, currency).neg(), money), strong: false })),
         { what: 'Due with this bill', amount: money(due), strong: true },

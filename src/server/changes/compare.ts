@@ -3,17 +3,21 @@ import { changesOf } from '../../changes/changes.ts';
 import { pairHouses } from '../../changes/rooms.ts';
 import type { Finding } from '../../findings/finding.ts';
 import type { FileContent } from '../../job/file.ts';
+import { statedFiles } from '../../language/stated-files.ts';
+import type { Tables } from '../../language/workspace/tables.ts';
 import type { ChangesFound } from '../../pages/changes/known.ts';
 import { RoomsOnPages, type FilesThere, type RoomThere } from '../../pages/rooms.ts';
 import { behindWall, inspectClosely } from '../../pipeline/inspect-closely.ts';
 import type { Commit } from '../messages.ts';
 import type { OldWorkspace } from './old-workspace.ts';
-import { filesOf, houseThere, byHouse, statedIn, toldRooms, type HouseRead, type Next } from './side.ts';
+import { filesOf, houseThere, byHouse, toldRooms, type HouseRead, type Next } from './side.ts';
 
 /** A house as it is, all that is needed of it taken at one moment. */
 export interface HouseNow {
     readonly house: HouseRead;
     readonly documents: readonly LangiumDocument[];
+    /** What its files name. */
+    readonly tables: Tables;
     readonly contents: ReadonlyMap<string, FileContent>;
     readonly rooms: RoomsOnPages;
 }
@@ -53,8 +57,8 @@ export async function compareHouse(
     const was = before.house && await houseThere(before.house, before.rooms, await fits(before.house), next);
     const oldFiles = before.house ? filesOf(before.house, old) : [];
     const changes = changesOf(
-        { files: statedIn(oldFiles.flatMap(uri => old.document(uri) ?? []), nameOf), houses: was ? [was] : [] },
-        { files: statedIn(now.documents, nameOf), houses: [after] },
+        { files: old.stated(oldFiles, nameOf), houses: was ? [was] : [] },
+        { files: statedFiles(now.documents, now.tables, nameOf), houses: [after] },
     );
     return {
         before: { name: commit.hash.slice(0, 8), commit, rooms: before.house && was ? toldRooms(before.house, was, before.rooms) : [] },

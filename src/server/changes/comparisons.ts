@@ -129,7 +129,8 @@ export class Comparisons {
         const now = await this.houseNow(one, state.top);
         if (!now) return;
         if (this.isBroken(one, now)) return this.keepAsItWas(one);
-        const from = [state.commit.hash, ...now.contents.values(), ...now.documents.map(({ parseResult }) => parseResult.value)];
+        const tables = now.documents.flatMap(document => now.tables.namedIn(document)).map(uri => now.tables.at(uri));
+        const from = [state.commit.hash, ...now.contents.values(), ...now.documents.map(({ parseResult }) => parseResult.value), ...tables];
         if (isSame(from, one.from)) return this.isAgain(one);
         const { files, workspace: old } = this.opened(state);
         const wanted = [...new Set([...now.contents.keys(), ...mayBeOf(now.house, this.rooms.files, state.others)])];
@@ -182,7 +183,7 @@ export class Comparisons {
             if (!house) return;
             const { files } = this.rooms, own = filesOf(house, files).filter(isInside);
             now = {
-                house, rooms: this.rooms, documents: own.flatMap(uri => documentAt(this.services, uri) ?? []),
+                house, rooms: this.rooms, documents: own.flatMap(uri => documentAt(this.services, uri) ?? []), tables: this.services.workspace.Tables,
                 contents: new Map(own.flatMap(uri => { const content = files.content(uri); return content ? [[uri, content] as const] : []; })),
             };
         });

@@ -1,7 +1,9 @@
 import { Cancellation, DocumentState, type LangiumDocument, type URI } from 'langium';
+import type { StatedFile } from '../../changes/model.ts';
 import type { FileContent } from '../../job/file.ts';
 import { createCofferServices } from '../../language/services.ts';
 import { readFile } from '../../language/read-file.ts';
+import { statedFiles } from '../../language/stated-files.ts';
 import { isBuiltin } from '../../language/workspace/builtin.ts';
 import { madeFrom } from '../../language/workspace/made-from.ts';
 import { saysTheSame, type StateOfFiles } from '../../language/workspace/same-behind.ts';
@@ -73,6 +75,11 @@ export class OldWorkspace implements FilesThere, StateOfFiles {
 
     textOf(uri: string): string | undefined {
         return this.document(uri)?.textDocument.getText();
+    }
+
+    /** What files say. */
+    stated(uris: readonly string[], nameOf: (uri: string) => string): readonly StatedFile[] {
+        return statedFiles(uris.flatMap(uri => this.document(uri) ?? []), this.shared.workspace.Tables, nameOf);
     }
 
     tablesOf(uri: string): string {

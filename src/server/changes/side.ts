@@ -1,13 +1,11 @@
-import { URI, UriUtils, type AstNode, type LangiumDocument } from 'langium';
-import type { HouseThere, StatedFile } from '../../changes/model.ts';
+import { URI, UriUtils } from 'langium';
+import type { HouseThere } from '../../changes/model.ts';
 import { compareFindings, type Finding } from '../../findings/finding.ts';
 import type { JobSettings } from '../../job/model.ts';
-import { statementsOf } from '../../language/statements.ts';
 import { keyOfJob, type FilesThere, type RoomThere, type RoomsOnPages } from '../../pages/rooms.ts';
 import { takeOffOf } from '../../pipeline/inspect.ts';
 import { price } from '../../pipeline/price.ts';
 import { grouped } from '../../plain/groups.ts';
-import { kept } from '../../plain/kept.ts';
 import type { RoomPieces } from '../../report/house.ts';
 
 /** Lets whatever waits be answered; throws where the comparison is to be left. */
@@ -28,12 +26,6 @@ export function filesOf({ job, rooms }: HouseRead, files: FilesThere): string[] 
     const below = folder === undefined ? [] : files.all().filter(uri => uri.startsWith(folder));
     return [...new Set([...own, ...own.flatMap(uri => files.reached(uri)), ...below])].sort();
 }
-
-/** What files say, each once for as long as its text stays. */
-export function statedIn(documents: readonly LangiumDocument[], nameOf: (uri: string) => string): StatedFile[] {
-    return documents.map(document => ({ name: nameOf(document.uri.toString()), statements: statementsKept(document.parseResult.value, document) }));
-}
-const statementsKept = kept((_tree: AstNode, document: LangiumDocument) => statementsOf(document));
 
 /** A house with its pieces and its price, a room after the other. `more`: what was found in its rooms by looking closely. */
 export async function houseThere({ job, rooms }: HouseRead, from: RoomsOnPages, more: readonly Finding[], next: Next): Promise<HouseThere> {
