@@ -2,6 +2,7 @@ import type { Point } from '../plane/point.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
+import type { Way } from './closing/ways.ts';
 
 /**
  * How a ceiling is put up: what has to be there before what, the steps in their order, and the way on which every piece gets to its
@@ -28,16 +29,40 @@ export type Reason = 'carries' | 'in-the-way' | 'runs-through' | 'custom' | 'end
 export interface Before { readonly first: string; readonly then: string; readonly why: Reason; readonly at?: Source }
 
 /**
- * The way a piece takes to its place. It is lifted straight up, `aside` from its place (ticks on the plan; nothing: right under it), and then pushed there.
- * `over`: not past the biscuits that stand out at its ends but over them, by what `closing` says.
+ * How a piece stands on its way, against how it stands in the end. `aside`: so far beside its place on the plan, and so far `below` it; ticks. `angle` in
+ * radians:
+ *
+ * - `leaning`: its end `low` (0: that to the west or north) hangs lower, the other is as high as it belongs.
+ * - `bowed`: by one push in its middle, which hangs; the angle is that of its ends. `arched`: as part of a circle, by kerfs across its back.
+ * - `kneed`: in two halves that hang where they meet in its middle.
+ *
+ * What that makes it shorter to the eye is taken off alike at both ends, or at its high end where it leans: see motion/pose.ts, which says of every place in
+ * a piece where it is.
  */
-export interface Path { readonly aside: Point; readonly over: boolean }
+export interface Pose {
+    readonly aside: Point; readonly below: Ticks;
+    readonly shape: 'straight' | 'leaning' | 'bowed' | 'kneed' | 'arched';
+    readonly angle: number; readonly low: 0 | 1;
+}
+
+/** `lift`: straight up. `push`: level, to its place. `swing`: its low end up. `straighten`: what is bent, or in halves. */
+export interface Move { readonly kind: 'lift' | 'push' | 'swing' | 'straighten'; readonly from: Pose; readonly to: Pose }
+
+/**
+ * The way a piece takes to its place: its moves one after the other, the last of which ends there. It is lifted straight up, `aside` from its place (ticks on
+ * the plan; nothing: right under it), and then pushed there. `over`: not past the biscuits that stand out at its ends but over them: `by` what way in.
+ */
+export interface Path { readonly aside: Point; readonly over: boolean; readonly by?: Way; readonly moves: readonly Move[] }
 
 /** A piece that is put up, and how. Null: there is no way to its place that was found. */
 export interface Placing {
     readonly piece: Piece; readonly path: Path | null;
     /** What stands in the way of a straight lift, by name. */
     readonly blockedBy: readonly string[];
+    /** Of the last piece of a run that is spliced: the names of all of it. */
+    readonly run?: readonly string[];
+    /** Where it does not get in as the text says: the ways in on which it does. */
+    readonly instead?: readonly Way[];
 }
 
 /** What is done in one go, at one place. */
@@ -70,6 +95,8 @@ export interface PutUp {
     readonly unknown: readonly Given<string>[];
     /** The coffer that is tried first, dry; null where there is none. */
     readonly firstBay: FirstBay | null;
+    /** Whether some band is up before some bottom: then what ends at bands has no room behind it. */
+    readonly band: 'first' | 'last';
     /** How far the ladder is moved, from the middle of a step to that of the next, and how often. */
     readonly moves: { readonly count: number; readonly distance: Ticks };
 }

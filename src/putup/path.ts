@@ -2,13 +2,22 @@ import type { Block } from '../dryfit/block.ts';
 import type { Point } from '../plane/point.ts';
 import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
 import { reachesOf, type Reach } from './biscuit-reach.ts';
-import type { Placing } from './model.ts';
+import type { Closing } from './closing/pieces.ts';
+import type { Way } from './closing/ways.ts';
+import type { ClosingWays } from './motion/closing-ways.ts';
+import type { Path, Placing } from './model.ts';
+import { besideMoves } from './motion/moves.ts';
+import { metBy, planIn } from './motion/way-in.ts';
 import type { Nearby } from './nearby.ts';
 import { clash, lifted, pushed, RIGHT_UNDER, type Box, type Stood } from './stood.ts';
-import type { Joint } from '../takeoff/model.ts';
+import type { Joint, Piece } from '../takeoff/model.ts';
 
-/** What stands in the room while a piece is put up. */
-interface Scene { readonly nearby: Nearby<Stood>; readonly up: ReadonlyMap<string, Stood>; readonly walls: readonly Block[] }
+/** What stands in the room while a piece is put up; and what a piece is that biscuits keep from going up, with the ways in that come into question. */
+interface Scene {
+    readonly nearby: Nearby<Stood>; readonly up: ReadonlyMap<string, Stood>; readonly walls: readonly Block[];
+    readonly jointsOf: (id: string) => readonly Joint[];
+    readonly waysOf: (piece: Piece, reaches: readonly Reach[]) => ClosingWays | undefined;
+}
 
 /** So much more than the biscuits stand out a piece is held off where there is room: nobody lifts to a hair. Common practice, no source. */
 const CLEAR = TICKS_PER_INCH / 16;
@@ -16,14 +25,50 @@ const CLEAR = TICKS_PER_INCH / 16;
 /**
  * The way on which a piece gets to its place among those that are up: straight up; past biscuits, lifted so far aside that it clears them, and pushed
  * onto them. Biscuits that stand out at two ends and look at each other leave no such way: then it has to go over them, which the ways in
- * of closing pieces say how. What it passes through on its way must be free, walls included: that is tried on the solids of the dry fit.
+ * of closing pieces say how: the one that is said, or the first that works. What it passes through on its way must be free, walls included: that is tried on
+ * the solids of the dry fit, bent and leaning as it is on that way.
  */
-export function pathOf(piece: Stood, joints: readonly Joint[], scene: Scene): Placing {
-    const reaches = reachesOf(piece, joints, scene.up), blockedBy = inTheWay(piece, RIGHT_UNDER, scene);
-    if (reaches.length === 0) return { piece: piece.piece, path: blockedBy.length === 0 ? { aside: RIGHT_UNDER, over: false } : null, blockedBy };
+export function pathOf(piece: Stood, scene: Scene): Placing {
+    const reaches = reachesOf(piece, scene.jointsOf(piece.piece.id), scene.up), blockedBy = inTheWay(piece, RIGHT_UNDER, scene);
+    const { piece: is } = piece;
+    if (reaches.length === 0) return { piece: is, path: blockedBy.length === 0 ? straight(RIGHT_UNDER) : null, blockedBy };
     const aside = [CLEAR, 0].map(more => heldOff(reaches, more)).find(off => off && inTheWay(piece, off, scene).length === 0);
-    if (aside) return { piece: piece.piece, path: { aside, over: false }, blockedBy };
-    return { piece: piece.piece, path: blockedBy.length === 0 ? { aside: RIGHT_UNDER, over: true } : null, blockedBy };
+    if (aside) return { piece: is, path: straight(aside), blockedBy };
+    const known = scene.waysOf(is, reaches);
+    if (!known) return { piece: is, path: null, blockedBy };
+    const { closing } = known, path = overBiscuits(piece, closing, known.ways, scene), run = closing.run.map(one => one.piece.id);
+    const instead = path ? [] : known.instead.filter(way => overBiscuits(piece, closing, [way], scene));
+    return { piece: is, path, blockedBy, ...run.length > 1 && { run }, ...instead.length > 0 && { instead } };
+}
+
+function straight(aside: Point): Path {
+    return { aside, over: false, moves: besideMoves(aside) };
+}
+
+/** Over the biscuits, by the first of the ways in that come into question on which it gets there. */
+function overBiscuits(piece: Stood, closing: Closing, ways: readonly Way[], scene: Scene): Path | null {
+    const { up, nearby, walls } = scene;
+    const others = [...nearby.within(piece.box)].filter(other => other !== piece && up.has(other.piece.id)
+        && !clash(piece.blocks, other.blocks, piece.push + other.push));
+    const met = metBy(others, walls);
+    for (const way of ways) {
+        const aside = way.kind === 'join-first' ? joinedAside(piece, closing, scene) : undefined;
+        if (aside) return { ...straight(aside), over: true, by: way };
+        const plan = planIn(piece, closing, way, met);
+        if (plan) return { aside: RIGHT_UNDER, over: true, by: way, moves: plan.moves };
+    }
+    return null;
+}
+
+/** Where all of a spliced run has to be lifted, joined before it goes up, so that it comes onto the biscuits at its ends; nothing where that does not go. */
+function joinedAside(piece: Stood, { run }: Closing, scene: Scene): Point | undefined {
+    const members = run.flatMap(bottom => (bottom.piece.id === piece.piece.id ? piece : scene.up.get(bottom.piece.id)) ?? []);
+    const own = new Set(members.map(({ piece: { id } }) => id));
+    if (members.length < run.length) return undefined;
+    const up = new Map([...scene.up].filter(([id]) => !own.has(id))), without = { ...scene, up };
+    const reaches = members.flatMap(member => reachesOf(member, scene.jointsOf(member.piece.id), up));
+    const asides = reaches.length === 0 ? [RIGHT_UNDER] : [CLEAR, 0].flatMap(more => heldOff(reaches, more) ?? []);
+    return asides.find(aside => members.every(member => inTheWay(member, aside, without).length === 0));
 }
 
 /** Where it has to be lifted to come onto all of the biscuits in one push; nothing where they stand in each other's way. */
@@ -34,7 +79,7 @@ function heldOff(reaches: readonly Reach[], more: Ticks): Point | undefined {
 }
 
 /** Names of what it would run into, walls as "the room". */
-function inTheWay(piece: Stood, aside: Point, { nearby, up, walls }: Scene): string[] {
+function inTheWay(piece: Stood, aside: Point, { nearby, up, walls }: Pick<Scene, 'nearby' | 'up' | 'walls'>): string[] {
     const moves = aside.x !== 0 || aside.y !== 0, swept = [...lifted(piece, aside), ...moves ? pushed(piece, aside) : []];
     const { box } = piece, reached: Box = {
         west: box.west + Math.min(0, aside.x), east: box.east + Math.max(0, aside.x),

@@ -8,6 +8,7 @@ import { firstBayOf } from './first-bay.ts';
 import { cycleIn, ofPieces } from './graph.ts';
 import type { Before, FirstBay, PutUp, Step } from './model.ts';
 import { Nearby } from './nearby.ts';
+import { waysOfClosing } from './motion/closing-ways.ts';
 import { pathOf } from './path.ts';
 import { namesOf, saidBefore, saidDays, unknownNames } from './said.ts';
 import { scheduled, type Scheduled } from './schedule.ts';
@@ -22,12 +23,14 @@ export function putUp(ceiling: Ceiling): PutUp {
     const names = namesOf(takeOff.pieces), said = saidBefore(ceiling, names);
     const days = saidDays(ceiling, names);
     const { before, batches, stuck } = inOrder(all, [...beforesOf(all, nearby, takeOff, ceiling), ...said], firstBay);
-    const joints = biscuited(takeOff), walls = wallsOf(ceiling), up = new Map<string, Stood>();
+    const joints = biscuited(takeOff), up = new Map<string, Stood>();
+    const band = bandIn(batches);
+    const scene = { nearby, up, walls: wallsOf(ceiling), jointsOf: (id: string) => joints.get(id) ?? [], waysOf: waysOfClosing(ceiling, takeOff, { band }) };
     const steps = batches.map(({ group: { kind, of }, pieces, at }, i): Step => ({
         number: i + 1, kind, of, at,
         notBefore: pieces.reduce((latest: number | null, { piece }) => Math.max(latest ?? 0, days.get(piece.id) ?? 0) || null, null),
         placings: pieces.map(one => {
-            const placing = pathOf(one, joints.get(one.piece.id) ?? [], { nearby, up, walls });
+            const placing = pathOf(one, scene);
             up.set(one.piece.id, one);
             return placing;
         }),
@@ -35,7 +38,8 @@ export function putUp(ceiling: Ceiling): PutUp {
     const moved = steps.slice(1).map((step, i) => distance(steps[i]!.at, step.at)).filter(far => far > 0);
     const cycle = cycleIn(stuck, before), ids = new Set(all.map(({ piece }) => piece.id)), isPiece = (id: string): boolean => ids.has(id);
     return {
-        steps, before, stuck: stuck.filter(isPiece), firstBay, cycle: cycle && ofPieces(cycle, isPiece), unknown: unknownNames(ceiling, names),
+        steps: withJoined(steps), before, stuck: stuck.filter(isPiece), firstBay, cycle: cycle && ofPieces(cycle, isPiece),
+        unknown: unknownNames(ceiling, names), band,
         moves: { count: moved.length, distance: Math.round(moved.reduce((sum, far) => sum + far, 0)) },
     };
 }
@@ -50,8 +54,14 @@ function inOrder(all: readonly Stood[], before: readonly Before[], firstBay: Fir
     return needed.length === before.length ? { ...found, before } : { ...scheduled(all, needed, firstBay), before: needed };
 }
 
-/** Whether some band goes up before some bottom: then what ends at bands has no room behind it. */
-export function bandGoes({ steps }: Pick<PutUp, 'steps'>): 'first' | 'last' {
-    const kinds = steps.map(({ kind }) => kind), band = kinds.indexOf('band');
+function bandIn(batches: Scheduled['batches']): 'first' | 'last' {
+    const kinds = batches.map(({ group }) => group.kind), band = kinds.indexOf('band');
     return band >= 0 && band < kinds.lastIndexOf('bottoms') ? 'first' : 'last';
+}
+
+/** What a run takes that is joined before it goes up is the way of all of it. */
+function withJoined(steps: readonly Step[]): Step[] {
+    const joined = new Map(steps.flatMap(({ placings }) => placings).flatMap(({ path, run }) => (path?.by?.kind === 'join-first' && run ? run.map(id => [id, path] as const) : [])));
+    if (joined.size === 0) return [...steps];
+    return steps.map(step => ({ ...step, placings: step.placings.map(one => ({ ...one, path: joined.get(one.piece.id) ?? one.path })) }));
 }

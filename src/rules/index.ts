@@ -56,6 +56,7 @@ import { noCofferSizeFits } from './no-coffer-size-fits.ts';
 import { noFirstPiece } from './no-first-piece.ts';
 import { noRate } from './no-rate.ts';
 import { noSuchPiece } from './no-such-piece.ts';
+import { noWayIn } from './no-way-in.ts';
 import { notLaidOut } from './not-laid-out.ts';
 import { notPositive } from './not-positive.ts';
 import { notSupportedLayout } from './not-supported-layout.ts';
@@ -160,6 +161,7 @@ export const RULES: readonly Rule[] = [
     noFirstPiece,
     noRate,
     noSuchPiece,
+    noWayIn,
     notLaidOut,
     notPositive,
     notSupportedLayout,

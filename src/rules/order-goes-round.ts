@@ -1,13 +1,10 @@
 import { counted, listed } from '../plain/words.ts';
 import { putUpOf } from '../putup/put-up.ts';
-import type { Reason } from '../putup/model.ts';
+import { WHY } from '../putup/why-words.ts';
 import { spokenName } from '../takeoff/ids.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 
-const WHY: Readonly<Record<Reason, string>> = {
-    carries: 'is fastened to it', 'in-the-way': 'would not get past it', 'runs-through': 'has biscuits in its edge', custom: 'is fitted to its edge', 'ends-at': 'ends at its face', last: 'goes up last', said: 'is written to come after it',
-};
 const wrong = changed(HALL, '\n  grid {', '\n  put-up {\n    order bottoms before cleats\n  }\n\n  grid {');
 
 export const orderGoesRound = defineRule({

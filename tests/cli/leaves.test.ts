@@ -172,7 +172,7 @@ describe('put-up', () => {
         expect(out).toMatch(/ 1 +blocking, line 1 +1 piece +2/);
         expect(out).toContain('not timed: its labor says no times');
         expect(out).toMatch(/bottom-A-1 +up 3\/8" to the west, then pushed onto the biscuits/);
-        expect(out).toMatch(/bottom-A-2 +a closing piece: biscuits stand out at both ends/);
+        expect(out).toMatch(/bottom-A-2 +a closing piece straight up over the biscuits, its slots opened to the back/);
         expect(out).toMatch(/edge of the coffer +north side +\d/);
         expect(out.replace(/\s+/g, ' ')).toMatch(/the centers of lines 1 and 2 are .* apart, those of A and B .*, and from crossing to crossing both diagonals measure/);
         expect(out).not.toMatch(/\bis safe\b/);

@@ -4,7 +4,7 @@ import { layOut } from '../../src/ceiling/layout.ts';
 import type { Ceiling } from '../../src/ceiling/model.ts';
 import { dryFitOf } from '../../src/pipeline/inspect-closely.ts';
 import { closingPieces } from '../../src/putup/closing/pieces.ts';
-import { bandGoes, putUp } from '../../src/putup/put-up.ts';
+import { putUp } from '../../src/putup/put-up.ts';
 import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
 import { takeOffOf } from '../../src/takeoff/take-off.ts';
 import { ceilings } from '../dryfit/ceilings.ts';
@@ -12,7 +12,8 @@ import { exampleRoom } from '../support/example-room.ts';
 import { runs } from '../support/full.ts';
 import { CeilingHouse } from '../takeoff/look-at-ceiling.ts';
 import { randomCeilings } from '../takeoff/random-ceilings.ts';
-import { inEachOther, ready, standing, swept, type Mesh, type Move } from './swept.ts';
+import type { Path } from '../../src/putup/model.ts';
+import { bentWay, inEachOther, ready, standing, swept, type Mesh, type Move } from './swept.ts';
 
 beforeAll(ready);
 
@@ -34,16 +35,29 @@ function replayed(ceiling: Ceiling): number {
     for (const { piece, path } of placings) {
         const own = standing(solids.get(piece.id)!, SHRUNK);
         expect(path, piece.id).not.toBeNull();
-        const beside: Move = [path!.aside.x / TICKS_PER_INCH, path!.aside.y / TICKS_PER_INCH, 0], below: Move = [beside[0], beside[1], DEEP];
-        const way = [...swept(own, below, beside), ...swept(own, beside, [0, 0, 0])];
+        const way = path!.moves.every(({ from: { shape } }) => shape === 'straight') ? straightWay(own, path!) : bentWay(solids.get(piece.id)!, path!, SHRUNK, DEEP);
         for (const other of up) expect(inEachOther(way, other), piece.id).toBeLessThan(HAIR);
         up.push(own);
     }
     return placings.length;
 }
 
+function straightWay(own: Mesh, { aside }: Path): Mesh {
+    const beside: Move = [aside.x / TICKS_PER_INCH, aside.y / TICKS_PER_INCH, 0], below: Move = [beside[0], beside[1], DEEP];
+    return [...swept(own, below, beside), ...swept(own, beside, [0, 0, 0])];
+}
+
 test('the example goes up', () => {
     expect(replayed(layOut(exampleRoom()).ceiling!)).toBe(takeOffOf(layOut(exampleRoom()).ceiling!).pieces.length);
+});
+
+test.each(['biscuits-left-out', 'sprung', 'kneed', 'kerfed'] as const)('the example goes up with its closing pieces %s', closing => {
+    const made = layOut(exampleRoom()).ceiling!, of = made.beams!.profile.bottom!, said = { value: closing, at: of.at, said: true };
+    const lines = made.lines.map(line => ({ ...line, section: { ...line.section, profile: { ...line.section.profile, bottom: { ...of, closing: said } } } }));
+    const ceiling = { ...made, lines };
+    const shapes = new Set(putUp(ceiling).steps.flatMap(({ placings }) => placings.flatMap(({ path }) => path!.moves.map(({ from }) => from.shape))));
+    expect([...shapes].sort()).toEqual([{ 'biscuits-left-out': 'leaning', sprung: 'bowed', kneed: 'kneed', kerfed: 'arched' }[closing], 'straight'].sort());
+    expect(replayed(ceiling)).toBe(takeOffOf(made).pieces.length);
 });
 
 test('random ceilings of every kind go up as they are said to', async () => {
@@ -121,7 +135,7 @@ test('what cannot get past its biscuits on the solids is what the rule of free p
         if (!all) return;
         const { ceiling } = all, order = putUp(ceiling);
         const over = order.steps.flatMap(({ placings }) => placings.filter(({ path }) => path!.over).map(({ piece }) => piece.id));
-        const byRule = closingPieces(ceiling, { band: bandGoes(order) }).filter(({ run }) => run.length === 1).map(({ piece }) => piece.id);
+        const byRule = closingPieces(ceiling, order).filter(({ run }) => run.length === 1).map(({ piece }) => piece.id);
         const spliced = new Set(takeOffOf(ceiling).joints.filter(({ kind }) => kind === 'splice').flatMap(({ pieces }) => pieces));
         closing += byRule.length;
         expect(over.filter(id => !spliced.has(id)).sort()).toEqual(byRule.sort());

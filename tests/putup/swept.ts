@@ -1,5 +1,7 @@
 import createModule, { type Manifold, type ManifoldToplevel } from 'manifold-3d';
 import type { Solid } from '../../src/dryfit/model.ts';
+import type { Path, Pose } from '../../src/putup/model.ts';
+import { frameOf, placeIn, poseAt, type Frame } from '../../src/putup/motion/pose.ts';
 import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
 
 /**
@@ -33,6 +35,39 @@ export function standing({ prisms }: Solid, shrunk: number): Mesh {
 /** All that it passes through from `from` to `to`, moves from its place. */
 export function swept(parts: Mesh, from: Move, to: Move): Mesh {
     return mesh(parts.map(({ is }) => module!.Manifold.hull([is.translate(from), is.translate(to)])));
+}
+
+/**
+ * All that it passes through on a way on which it leans or is bent: short lengths of each of its prisms, at places of the way that are near each other, and of
+ * every two that follow each other the hull. Lifted from `deep` inches below.
+ */
+export function bentWay(solid: Solid, { moves }: Path, shrunk: number, deep: number): Mesh {
+    const { piece, prisms } = solid, outline = prisms.flatMap(prism => prism.outline.map(([x, y]) => ({ x, y })));
+    const frame = frameOf(piece, outline, Math.min(...prisms.map(({ top }) => top)), Math.max(...prisms.map(({ foot }) => foot)));
+    const parts = prisms.flatMap(prism => lengthsOf(prism, frame, shrunk)), found: Manifold[] = [];
+    const at = (part: readonly At[], pose: Pose, below = 0): [number, number, number][] => part.map(place => {
+        const { x, y, z } = placeIn(place, pose, frame);
+        return [inch(x), inch(y), inch(z) + below];
+    });
+    for (const move of moves) for (const part of parts) {
+        if (move.kind === 'lift') { found.push(module!.Manifold.hull([...at(part, move.to), ...at(part, move.to, deep)])); continue; }
+        for (let i = 0; i < STEPS; i++) found.push(module!.Manifold.hull([...at(part, poseAt(move, i / STEPS)), ...at(part, poseAt(move, (i + 1) / STEPS))]));
+    }
+    return mesh(found);
+}
+interface At { readonly x: number; readonly y: number; readonly z: number }
+/** Poses of a move, and lengths of a piece; both halves of a knee have their own. */
+const STEPS = 40, LENGTHS = 12;
+
+function lengthsOf({ outline, top, foot }: Solid['prisms'][number], { way, start, length }: Frame, shrunk: number): At[][] {
+    const along = outline.map(([x, y]) => x * way.x + y * way.y - start), off = outline.map(([x, y]) => y * way.x - x * way.y), by = shrunk * TICKS_PER_INCH;
+    const [from, to] = [Math.min(...along) + by, Math.max(...along) - by], [low, high] = [Math.min(...off) + by, Math.max(...off) - by];
+    const place = (u: number, v: number, z: number): At => ({ x: (u + start) * way.x - v * way.y, y: (u + start) * way.y + v * way.x, z });
+    return Array.from({ length: LENGTHS }, (_, i) => {
+        // a hair of its own on either side of the middle, where a knee is cut
+        const ends = [i, i + 1].map((n, k) => from + (to - from) * n / LENGTHS + (n === LENGTHS / 2 ? (k === 0 ? 1 : -1) * Math.max(1, length * 1e-6) : 0));
+        return ends.flatMap(u => [low, high].flatMap(v => [top + by, foot - by].map(z => place(u, v, z))));
+    });
 }
 
 /** Cubic inches that two have in common. */

@@ -68,13 +68,24 @@ export function leastToSpring(board: Omit<Board, 'length'>, strength: Strength, 
 interface Swing {
     /** How far it hangs down at the other end when it comes to its biscuits, in degrees and inches. */
     readonly angle: number; readonly hangs: number;
+    /** What it binds by at the other end, unless the back edge there is eased. */
+    readonly binds: number;
     readonly slotWider: number;
 }
 
-/** With biscuits at one end only: that end is pushed onto them while the other is swung up. Where it is on by x it still leans by sqrt(2 (P - x) / l). */
-export function swung(length: number, sticksOut: number): Swing {
-    const angle = Math.acos(1 - sticksOut / length);
-    return { angle: degrees(angle), hangs: length * Math.sin(angle), slotWider: 2 / 3 * sticksOut * Math.sqrt(2 * sticksOut / (3 * length)) };
+/**
+ * With biscuits at one end only: that end is pushed onto them while the other is swung up. Leaning by a it is l a² / 2 shorter to the eye, and its end leans
+ * too: what of it is above the lower face of the biscuits has to come past them, so that l a² / 2 = P + (t + biscuit) a / 2. Its lower edge stands out by
+ * t a, so that it is t a - l a² / 2 too long in its opening, most where the other end comes into it, at a = t / l: t² / 2 l.
+ * In its middle the end is on the biscuit by x = P + t a / 2 - l a² / 2, which takes x a of width, most where 3 l a² / 2 = P + t a.
+ */
+export function swung({ length: l, thickness: t }: Omit<Board, 'width'>, { sticksOut, biscuit }: Omit<Wanted, 'shorter'>): Swing {
+    const reach = (t + biscuit) / 2, angle = (reach + Math.sqrt(reach ** 2 + 2 * l * sticksOut)) / l;
+    const widest = Math.min(angle, (t + Math.sqrt(t ** 2 + 6 * l * sticksOut)) / (3 * l));
+    return {
+        angle: degrees(angle), hangs: l * Math.sin(angle), binds: t ** 2 / (2 * l),
+        slotWider: widest * (sticksOut + t * widest / 2 - l * widest ** 2 / 2),
+    };
 }
 
 interface Knee {
@@ -95,7 +106,7 @@ export function kneed({ length: l, thickness: t }: Omit<Board, 'width'>, { short
     return {
         angle: degrees(a), hangs: l / 2 * Math.sin(a), binds: 2 * t ** 2 / l,
         // each half swings about its own end: as a piece of half the length
-        slotWider: swung(l / 2, sticksOut).slotWider,
+        slotWider: swung({ length: l / 2, thickness: t }, { sticksOut, biscuit }).slotWider,
     };
 }
 
@@ -105,21 +116,32 @@ interface Kerfs {
     readonly apart: number; readonly web: number; readonly depth: number;
     /** Whether a kerf's width of wood and more is left between two of them. */
     readonly room: boolean;
+    /** Of its ends, in degrees. */
+    readonly endAngle: number;
+    readonly slotWider: number;
     /** How far the middle hangs down while it goes in. */
     readonly hangs: number;
 }
 
 /**
- * Kerfs across the back, evenly: the piece bows in an arc of the angle A, which is A² l / 24 shorter than the piece. A web of thickness w
- * under a kerf k wide may be bent by 2 e k / w, e being the strain allowed; the wood between kerfs is counted as stiff. So it takes many:
- * what is gained is little.
+ * Kerfs across the back, evenly: the piece bows in an arc of the angle A, which is A² l / 24 shorter than the piece, and its ends lean by A /
+ * 2. A web of thickness w under a kerf k wide may be bent by 2 e k / w, e being the strain allowed; the wood between kerfs is counted as
+ * stiff. So it takes many: what is gained is little.
  */
-export function kerfed({ length: l, thickness: t }: Omit<Board, 'width'>, { rupture, elasticity }: Strength, { shorter }: Wanted, kerf: number): Kerfs {
+export function kerfed(
+    { length: l, thickness: t }: Omit<Board, 'width'>, { rupture, elasticity }: Strength, { shorter, sticksOut, biscuit }: Wanted, kerf: number,
+): Kerfs {
     const allowed = MOST_OF_BREAKING * rupture / (elasticity * 1e6 * FREE_OF_SHEAR), web = Math.max(LEAST_WEB, t / 3), depth = t - web;
-    const angle = Math.sqrt(24 * shorter / l), each = Math.min(2 * allowed * kerf / web, 2 * kerf / (t + depth));
+    // A² l / 24 = s + biscuit A / 2
+    const angle = (6 * biscuit + Math.sqrt(36 * biscuit ** 2 + 24 * shorter * l)) / l, each = Math.min(2 * allowed * kerf / web, 2 * kerf / (t + depth));
     const count = Math.ceil(angle / each), apart = (l - 2 * UNKERFED) / count;
-    return { count, apart, web, depth, room: apart >= 2 * kerf, hangs: l * angle / 8 };
+    return {
+        count, apart, web, depth, room: apart >= 2 * kerf,
+        endAngle: degrees(angle / 2), slotWider: ARCHED_SLOT * sticksOut ** 1.5 / Math.sqrt(l), hangs: l * angle / 8,
+    };
 }
+/** As of one that is sprung: an end that leans by a has l a² / 12 to go, and takes a (P - l a² / 12) of width, most at a = 2 sqrt(P / l). */
+const ARCHED_SLOT = 4 / 3;
 /** Inches: what is left under a kerf at least, and what is left whole at each end, for the slots. Common practice, no source. */
 const LEAST_WEB = 3 / 16, UNKERFED = 3;
 

@@ -20,7 +20,7 @@ interface OpenSlots extends OneWay<'open-slots'> {
     readonly long: Ticks; readonly deep: Ticks; readonly leaves: Ticks;
 }
 /** Biscuits are at one end only: that end first, the other swung up, hanging so low at first. */
-interface Swing extends OneWay<'swing'> { readonly angle: number; readonly hangs: Ticks; readonly slotWider: Ticks }
+interface Swing extends OneWay<'swing'> { readonly angle: number; readonly hangs: Ticks; readonly binds: Ticks; readonly slotWider: Ticks }
 /**
  * No biscuits at one end, where a block glued to the back of what runs through holds the joint, and the piece swung up; or at both.
  * `block`: as wide as the cleats leave room.
@@ -38,6 +38,8 @@ interface Knee extends OneWay<'knee'> { readonly angle: number; readonly hangs: 
 /** Bowed with kerfs across its back. */
 interface Kerfs extends OneWay<'kerfs'> {
     readonly hangs: Ticks;
+    /** Of its ends while it is bowed. */
+    readonly angle: number; readonly slotWider: Ticks;
     readonly pattern: { readonly count: number; readonly apart: Ticks; readonly depth: Ticks; readonly web: Ticks; readonly kerf: Ticks } | null;
 }
 
@@ -54,7 +56,7 @@ export function waysIn(closing: Closing, ceiling: Ceiling): Way[] {
     const { piece, run, ends, biscuits, onlySplice } = closing, biscuit = biscuits && biscuitOf(biscuits.size);
     if (!biscuit) return [];
     const withBiscuits = ends.filter(({ sticksOut }) => sticksOut > 0), out = Math.max(...ends.map(({ sticksOut }) => sticksOut));
-    const swing = swingOf(piece.overall, out), depth = (piece.thickness + biscuit.thickness) / 2;
+    const swing = swingOf(piece, out, biscuit.thickness), depth = (piece.thickness + biscuit.thickness) / 2;
     const ways: Way[] = [
         ...run.length > 1 ? [{ kind: 'join-first' as const, works: onlySplice, long: run.reduce((sum, bottom) => sum + bottom.piece.overall, 0), pieces: run.length }] : [],
         {
@@ -78,9 +80,9 @@ function rankOf(way: Way): number {
     return ORDER.indexOf(way.kind) + (way.works === true ? 0 : way.works === null ? ORDER.length : 2 * ORDER.length);
 }
 
-function swingOf(length: Ticks, out: Ticks): Pick<Swing, 'angle' | 'hangs' | 'slotWider'> {
-    const { angle, hangs, slotWider } = swung(length, out);
-    return { angle, hangs: Math.round(hangs), slotWider: Math.round(slotWider) };
+function swingOf({ overall: length, thickness }: Closing['piece'], sticksOut: Ticks, biscuit: Ticks): Omit<Swing, keyof OneWay<string>> {
+    const { angle, hangs, binds, slotWider } = swung({ length, thickness }, { sticksOut, biscuit });
+    return { angle, hangs: Math.round(hangs), binds: Math.round(binds), slotWider: Math.round(slotWider) };
 }
 
 function springOf({ piece, wanted, ends }: Closing, biscuit: Ticks): Spring {
@@ -97,7 +99,8 @@ function springOf({ piece, wanted, ends }: Closing, biscuit: Ticks): Spring {
 const ANY = { rupture: 1, elasticity: 1 };
 
 function kneeOf({ piece, wanted, ends }: Closing, biscuit: Ticks): Knee {
-    const by = { shorter: inches(wanted), sticksOut: inches(outOf(ends)), biscuit: inches(biscuit) };
+    // both halves are pushed straight alike, also where there is a biscuit at one end only
+    const by = { shorter: inches(Math.max(wanted, 2 * outOf(ends))), sticksOut: inches(outOf(ends)), biscuit: inches(biscuit) };
     const { angle, hangs, binds, slotWider } = kneed({ length: inches(piece.overall), thickness: inches(piece.thickness) }, by);
     return { kind: 'knee', works: true, angle, hangs: ticks(hangs), binds: ticks(binds), slotWider: ticks(slotWider) };
 }
@@ -106,9 +109,10 @@ function kerfsOf({ piece, wanted, ends }: Closing, biscuit: Ticks, { room: { job
     const species = piece.stock.species?.value, strength = species !== undefined && Object.hasOwn(STRENGTH, species) ? STRENGTH[species] : undefined;
     const by = { shorter: inches(wanted), sticksOut: inches(outOf(ends)), biscuit: inches(biscuit) }, kerf = Math.max(1, job.kerf.value);
     const board = { length: inches(piece.overall), thickness: inches(piece.thickness) };
-    if (!strength) return { kind: 'kerfs', works: null, hangs: ticks(kerfed(board, ANY, by, inches(kerf)).hangs), pattern: null };
-    const { count, apart, depth, web, room, hangs } = kerfed(board, strength, by, inches(kerf));
-    return { kind: 'kerfs', works: room, hangs: ticks(hangs), pattern: { count, apart: ticks(apart), depth: ticks(depth), web: ticks(web), kerf } };
+    const { count, apart, depth, web, room, ...arc } = kerfed(board, strength ?? ANY, by, inches(kerf));
+    const shape = { kind: 'kerfs' as const, hangs: ticks(arc.hangs), angle: arc.endAngle, slotWider: ticks(arc.slotWider) };
+    if (!strength) return { ...shape, works: null, pattern: null };
+    return { ...shape, works: room, pattern: { count, apart: ticks(apart), depth: ticks(depth), web: ticks(web), kerf } };
 }
 
 /** Crossings that it runs through, by their other lines, with no splice on them yet. */

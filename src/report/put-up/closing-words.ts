@@ -7,11 +7,12 @@ import type { Ticks } from '../../quantity/ticks.ts';
 export function wayWords(way: Way, tape: Tape): string {
     const size = (ticks: Ticks): string => printMark(ticks, tape);
     const wider = (ticks: Ticks): string => (ticks >= tape.step / 2 ? `, its slot ${size(ticks)} wider` : '');
+    const eased = (ticks: Ticks): string => (ticks >= tape.step / 2 ? `, its back edge there eased by ${size(ticks)}` : '');
     switch (way.kind) {
         case 'join-first': return `glue its ${way.pieces} pieces together on the floor, ${size(way.long)} long, and lift them as one`;
         case 'open-slots': return `open its slots to the back: ${counted(way.each, 'slot')} at ${way.ends === 1 ? 'one end' : 'each end'}, ${size(way.long)} long and ${size(way.deep)} deep, which leaves ${size(way.leaves)} under them; it goes straight up over the biscuits`;
-        case 'swing': return `the end with the biscuits first, the other ${size(way.hangs)} lower (${degrees(way.angle)}), then swung up${wider(way.slotWider)}`;
-        case 'leave-out': return `leave the biscuits out at ${way.ends === 1 ? 'one end' : 'both ends'}${way.block === null ? '' : `, with a block ${size(way.block)} wide glued to the back of the joint`}${way.swing ? `, and swing it up: the other end ${size(way.swing.hangs)} lower first${wider(way.swing.slotWider)}` : ''}`;
+        case 'swing': return `the end with the biscuits first, the other ${size(way.hangs)} lower (${degrees(way.angle)}), then swung up${eased(way.binds)}${wider(way.slotWider)}`;
+        case 'leave-out': return `leave the biscuits out at ${way.ends === 1 ? 'one end' : 'both ends'}${way.block === null ? '' : `, with a block ${size(way.block)} wide glued to the back of the joint`}${way.swing ? `, and swing it up: the other end ${size(way.swing.hangs)} lower first${eased(way.swing.binds)}${wider(way.swing.slotWider)}` : ''}`;
         case 'spring': return way.figures
             ? `bow it by one push in the middle, ${size(way.bow)} down, about ${Math.round(way.figures.force)} lb (${counted(way.figures.people, 'person', 'people')}), about ${Math.round(way.figures.ofBreaking * 100)} % of the strain at which ${way.figures.species} breaks on average${wider(way.slotWider)}; try it on a scrap first`
             : `bow it by one push in the middle, ${size(way.bow)} down: what its wood bears is not known`;
@@ -20,6 +21,20 @@ export function wayWords(way: Way, tape: Tape): string {
         case 'kerfs': return way.pattern
             ? `bow it, ${size(way.hangs)} down, with ${counted(way.pattern.count, 'kerf')} across its back, ${size(way.pattern.apart)} apart and ${size(way.pattern.depth)} deep; on a scrap first`
             : 'kerfs across its back do not bow it far enough';
+    }
+}
+
+/** How a closing piece moves on its way in, in a few words. */
+export function shortWay(way: Way): string {
+    switch (way.kind) {
+        case 'join-first': return 'joined on the floor to the rest of its run, and lifted with it';
+        case 'open-slots': return 'straight up over the biscuits, its slots opened to the back';
+        case 'swing': return 'onto the biscuits at its one end, then the other swung up';
+        case 'leave-out': return way.swing ? 'without the biscuits at one end: onto those of the other, then swung up' : 'straight up, without biscuits';
+        case 'spring': return 'bowed in its middle, then let straight onto the biscuits';
+        case 'splice': return 'in two, each part for itself';
+        case 'knee': return 'in two halves, pushed straight in the middle';
+        case 'kerfs': return 'bowed, with kerfs across its back';
     }
 }
 

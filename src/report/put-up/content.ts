@@ -6,7 +6,7 @@ import { hoursOf, type Hours } from '../../putup/hours.ts';
 import { measuresOf, type Measure } from '../../putup/measures.ts';
 import type { PutUp, Step } from '../../putup/model.ts';
 import { peopleFor } from '../../putup/people.ts';
-import { bandGoes, putUpOf } from '../../putup/put-up.ts';
+import { putUpOf } from '../../putup/put-up.ts';
 import { fastenersOf } from '../../takeoff/consumables.ts';
 import type { Consumable, Joint, TakeOff } from '../../takeoff/model.ts';
 import { settingOf } from '../../takeoff/setting.ts';
@@ -47,7 +47,7 @@ export function putUpContent(ceiling: Ceiling, takeOff: TakeOff): RoomPutUp {
     const stepOf = new Map(putUp.steps.flatMap(({ number, placings }) => placings.map(({ piece }) => [piece.id, number] as const)));
     const closed = (joint: Joint): number => Math.max(...joint.pieces.map(id => stepOf.get(id) ?? Infinity));
     return {
-        closings: closingPieces(ceiling, { band: bandGoes(putUp) }, takeOff).map(closing => ({ closing, ways: waysIn(closing, ceiling) })),
+        closings: closingPieces(ceiling, putUp, takeOff).map(closing => ({ closing, ways: waysIn(closing, ceiling) })),
         putUp, hours, measures: putUp.firstBay ? measuresOf(putUp.firstBay, ceiling) : [], control: controlOf(ceiling),
         steps: putUp.steps.map((step): StepTold => {
             const pieces = step.placings.map(({ piece }) => piece), joints = takeOff.joints.filter(joint => closed(joint) === step.number);

@@ -1,4 +1,4 @@
-import type { Placing } from '../../putup/model.ts';
+import type { Placing, Pose } from '../../putup/model.ts';
 import type { Rational } from '../../quantity/rational.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { printJson } from '../../text/json.ts';
@@ -11,7 +11,7 @@ import { standingJson } from '../standing-json.ts';
 import { standingOfRooms } from '../standing.ts';
 import type { RoomPutUp } from './content.ts';
 import { isBeside, wayOf } from './way.ts';
-import type { PlacingJson, PutUpJson, PutUpRoomJson } from './shape.ts';
+import type { PlacingJson, PoseJson, PutUpJson, PutUpRoomJson } from './shape.ts';
 
 export function jsonPutUp(houses: readonly House[], putUpOf: (room: RoomPieces) => RoomPutUp | undefined, files: Files): JsonText {
     return printJson<PutUpJson>({
@@ -42,9 +42,18 @@ export function jsonPutUp(houses: readonly House[], putUpOf: (room: RoomPieces) 
 
 function placingJson({ piece: { id }, path, blockedBy }: Placing, length: (ticks: Ticks) => LengthJson): PlacingJson {
     const isAside = path !== null && isBeside(path);
+    const moves = path?.moves.map(({ kind, from, to }) => ({ kind, from: poseJson(from, length), to: poseJson(to, length) }));
     return {
         id, way: wayOf(path),
-        east: isAside ? length(Math.round(path.aside.x)) : null, south: isAside ? length(Math.round(path.aside.y)) : null, blockedBy,
+        east: isAside ? length(Math.round(path.aside.x)) : null, south: isAside ? length(Math.round(path.aside.y)) : null,
+        by: path?.by?.kind ?? null, moves: moves ?? [], blockedBy,
+    };
+}
+
+function poseJson({ aside, below, shape, angle, low }: Pose, length: (ticks: Ticks) => LengthJson): PoseJson {
+    return {
+        east: length(Math.round(aside.x)), south: length(Math.round(aside.y)), below: length(below), shape,
+        degrees: Math.round(angle * 180 / Math.PI * 1000) / 1000, low: shape === 'leaning' ? low === 0 ? 'first' : 'second' : null,
     };
 }
 

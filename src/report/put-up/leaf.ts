@@ -4,6 +4,7 @@ import type { JobSettings } from '../../job/model.ts';
 import { layoutOf } from '../../pipeline/inspect.ts';
 import type { Measure } from '../../putup/measures.ts';
 import type { Cycle } from '../../putup/model.ts';
+import { WHY } from '../../putup/why-words.ts';
 import { grouped } from '../../plain/groups.ts';
 import { counted, listed } from '../../plain/words.ts';
 import { printMark, printRun, type Tape } from '../../quantity/print-length.ts';
@@ -16,7 +17,7 @@ import type { Leaf, LeafSection } from '../leaf.ts';
 import { wayWords } from './closing-words.ts';
 import type { RoomPutUp, StepTold } from './content.ts';
 import { howOf, type How } from './how.ts';
-import { piecesWords, stepWords, waysIn, whyWords } from './words.ts';
+import { piecesWords, stepWords, waysIn } from './words.ts';
 
 /** In which order a house's ceilings are put up, room by room. */
 export function putUpLeaf(house: House, putUpOf: (room: RoomPieces) => RoomPutUp | undefined): Leaf {
@@ -25,7 +26,7 @@ export function putUpLeaf(house: House, putUpOf: (room: RoomPieces) => RoomPutUp
         title: 'PUTTING IT UP', of: titleOf(job), house,
         sections: rooms.flatMap(({ room, told }) => told ? sectionsOf(room, told, layoutOf(room.room).ceiling!, job) : [{ heading: `room ${room.room.name}`, words: ['It cannot be laid out.'] }]),
         notes: known ? [
-            'Every piece of the cut list was put up in this order on the solids of the dry fit: lifted straight up, or beside its place and then pushed there, past all that is up by then, the biscuits that stand out and the walls. That is what was looked at: not ladders, tools, hands, pipes or furniture.',
+            'Every piece of the cut list was put up in this order on the solids of the dry fit: lifted straight up, or beside its place and then pushed there, and closing pieces by their way in, leaning or bent as they are on it; past all that is up by then, the biscuits that stand out and the walls. So much as 1/64" a joint\'s edges are taken to give. That is what was looked at: not ladders, tools, hands, pipes or furniture.',
             'Hours are those of the job\'s rates, which hold for making a piece and putting it up. How each step is done is common practice, no source.',
         ] : [],
         cautions: known ? [...cautionsFor(house.rooms.flatMap(({ takeOff }) => takeOff?.pieces ?? [])), 'What holds the beams to the house is for local codes and licensed people to say.'] : [],
@@ -112,5 +113,5 @@ function measureRow({ kind, of, wanted, goesTo: { words, stock } }: Measure, tap
 }
 
 function cycleWords(cycle: Cycle, stuck: number): string {
-    return `None of these can be the first: ${cycle.map(({ first, then, why }) => `${withoutRoom(then)} waits for ${withoutRoom(first)}, since it ${whyWords(why)}`).join('; ')}. ${counted(stuck, 'piece')} cannot be put up in any order.`;
+    return `None of these can be the first: ${cycle.map(({ first, then, why }) => `${withoutRoom(then)} waits for ${withoutRoom(first)}, since it ${WHY[why]}`).join('; ')}. ${counted(stuck, 'piece')} cannot be put up in any order.`;
 }

@@ -56,14 +56,35 @@ export interface PlacingJson {
     /** Its name in the cut list. */
     readonly id: string;
     /**
-     * `up`: lifted straight up. `beside`: lifted beside its place, as far as `east` and `south` say, and pushed there. `over`: a closing piece; it
-     * has to go over biscuits that stand out at both of its ends. `none`: no way was found.
+     * `up`: lifted straight up. `beside`: lifted beside its place, as far as `east` and `south` say, and pushed there. `over`: a closing piece, which
+     * biscuits at its ends keep from both: it goes in by `by`. `none`: no way was found.
      */
     readonly way: 'up' | 'beside' | 'over' | 'none';
     readonly east: LengthJson | null;
     readonly south: LengthJson | null;
+    /** The way in of a closing piece, and that of a run that is joined before it goes up. */
+    readonly by?: 'join-first' | 'open-slots' | 'swing' | 'leave-out' | 'spring' | 'splice' | 'knee' | 'kerfs' | null;
+    /** Its moves one after the other; the last ends at its place. Empty where no way was found. */
+    readonly moves?: readonly MoveJson[];
     /** What stands in the way of a straight lift. */
     readonly blockedBy: readonly string[];
+}
+
+/** `lift`: straight up. `push`: level, to its place. `swing`: its low end up. `straighten`: what is bent, or in two halves. */
+export interface MoveJson { readonly kind: 'lift' | 'push' | 'swing' | 'straighten'; readonly from: PoseJson; readonly to: PoseJson }
+
+/** How a piece stands, against how it stands in the end. */
+export interface PoseJson {
+    readonly east: LengthJson; readonly south: LengthJson; readonly below: LengthJson;
+    /**
+     * `leaning`: one end hangs lower. `bowed`: by one push in its middle; `arched`: as part of a circle; `kneed`: in two halves that hang where they meet. What
+     * that makes it shorter to the eye is taken off alike at both ends, or at its high end where it leans.
+     */
+    readonly shape: 'straight' | 'leaning' | 'bowed' | 'arched' | 'kneed';
+    /** Of the whole piece where it leans, of its ends where it is bent, of its halves. */
+    readonly degrees: number;
+    /** Where it leans: the end that hangs, `first` being that to the west or north. */
+    readonly low: 'first' | 'second' | null;
 }
 
 export interface MeasureJson {

@@ -2,7 +2,7 @@ import type { Path } from '../../putup/model.ts';
 
 /** How a piece goes in, in a word: lifted straight up; beside its place, and pushed there; over biscuits; or no way was found. */
 export function wayOf(path: Path | null): 'up' | 'beside' | 'over' | 'none' {
-    return !path ? 'none' : path.over ? 'over' : isBeside(path) ? 'beside' : 'up';
+    return !path ? 'none' : path.over && path.by?.kind !== 'join-first' ? 'over' : isBeside(path) ? 'beside' : 'up';
 }
 
 export function isBeside({ aside: { x, y } }: Path): boolean {

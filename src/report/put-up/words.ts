@@ -1,5 +1,7 @@
-import type { Path, Placing, Reason, Spot, Step, StepKind } from '../../putup/model.ts';
+import type { Path, Placing, Spot, Step, StepKind } from '../../putup/model.ts';
 import { nameInRoom, withoutRoom } from '../../takeoff/ids.ts';
+import { grouped } from '../../plain/groups.ts';
+import { shortWay } from './closing-words.ts';
 import { isBeside } from './way.ts';
 import { counted, listed } from '../../plain/words.ts';
 import { printMark, type Tape } from '../../quantity/print-length.ts';
@@ -16,23 +18,16 @@ function spotWords({ kind, name }: Spot): string {
     return kind === 'wall' ? `${name} wall` : `${kind} ${name}`;
 }
 
-const WHY: Readonly<Record<Reason, string>> = {
-    carries: 'is fastened to it', 'in-the-way': 'would hang in its way', 'runs-through': 'has biscuits in its edge', custom: 'is fitted to its edge', 'ends-at': 'ends at its face', last: 'goes up last', said: 'is said to follow it',
-};
-/** `bottom-A-2 butts against its edge`: why the second waits for the first. */
-export function whyWords(why: Reason): string {
-    return WHY[why];
-}
-
 /** How pieces of a step go in that are not lifted straight up: their names, and the way. */
 export function waysIn(placings: readonly Placing[], tape: Tape): (readonly [pieces: string, way: string])[] {
-    const aside = placings.filter(({ path }) => path && isBeside(path)), over = placings.filter(({ path }) => path?.over);
+    const aside = placings.filter(({ path }) => path && !path.over && isBeside(path)), over = placings.filter(({ path }) => path?.over);
     const none = placings.filter(({ path }) => !path);
     const names = (all: readonly Placing[]): string => listed(all.map(({ piece }) => nameInRoom(piece)));
     return [
         ...[...new Set(aside.map(one => heldOff(one.path!, tape)))]
             .map(how => [names(aside.filter(one => heldOff(one.path!, tape) === how)), `up ${how}, then pushed onto the biscuits`] as const),
-        ...over.length > 0 ? [[names(over), `${over.length > 1 ? 'closing pieces' : 'a closing piece'}: biscuits stand out at both ends, and it has to get past them`] as const] : [],
+        ...[...grouped(over, ({ path }) => shortWay(path!.by!)).entries()]
+            .map(([way, own]) => [names(own), `${own.length > 1 ? 'closing pieces, each' : 'a closing piece'} ${way}`] as const),
         ...none.length > 0 ? [[names(none), `no way in was found: ${listed([...new Set(none.flatMap(({ blockedBy }) => blockedBy))].map(withoutRoom))} in the way`] as const] : [],
     ];
 }

@@ -70,12 +70,20 @@ describe('slots are wider by what a biscuit takes while it goes in at an angle',
         expect(bowed({ length, thickness: 0.75, width: 5.5 }, STRENGTH['red-oak']!, { shorter: 2 * out, sticksOut: out, biscuit: 0 }).slotWider).toBeCloseTo(took, 6);
     });
     it('swung', () => {
-        expect(swung(60, out).slotWider).toBeCloseTo(greatest(share => share * out * Math.acos(1 - out * (1 - share) / 60)), 4);
-        expect(60 * (1 - Math.cos(swung(60, out).angle * Math.PI / 180))).toBeCloseTo(out, 9);
+        const [length, thickness, biscuit] = [60, 0.75, 4 / 25.4];
+        const found = swung({ length, thickness }, { sticksOut: out, biscuit }), most = found.angle * Math.PI / 180;
+        // leaning by a its middle end is held off by l (1 - cos a) less half of what its thickness leans
+        const onBy = (a: number): number => out - length * (1 - Math.cos(a)) + thickness / 2 * Math.sin(a);
+        expect(found.slotWider).toBeCloseTo(greatest(share => share * most * onBy(share * most)), 3);
+        // at first the lower face of the biscuit is just cleared, and its end hangs as low as a board of that length does
+        expect(length * (1 - Math.cos(most))).toBeCloseTo(out + (thickness + biscuit) / 2 * Math.sin(most), 2);
+        expect(found.hangs).toBeCloseTo(length * Math.sin(most), 9);
+        const leans = (a: number): number => length * Math.cos(a) + thickness * Math.sin(a) - length;
+        expect(found.binds).toBeCloseTo(greatest(share => leans(share * thickness / length)), 5);
     });
     it('kneed', () => {
         const { slotWider } = kneed({ length: 60, thickness: 0.75 }, { shorter: 2 * out, sticksOut: out, biscuit: 0 });
-        expect(slotWider).toBeCloseTo(greatest(share => share * out * Math.acos(1 - out * (1 - share) / 30)), 4);
+        expect(slotWider).toBe(swung({ length: 30, thickness: 0.75 }, { sticksOut: out, biscuit: 0 }).slotWider);
     });
 });
 
