@@ -10,7 +10,7 @@ import { frameOf, type Frame } from './pose.ts';
 import { runsInto, type Fast, type Part, type Passage } from './sweep.ts';
 
 /** What a piece may meet on its way: pieces that are up, with what it may be in each of them by plan, and the walls. */
-export interface Met { readonly blocks: readonly Block[]; readonly allowed: Ticks }
+interface Met { readonly blocks: readonly Block[]; readonly allowed: Ticks }
 
 /** As much as the edges of a joint give, or are eased, where one is pressed past the other: what passes for a closed joint. Common practice, no source. */
 const GIVES = TICKS_PER_INCH / 64;
