@@ -50,9 +50,25 @@ export function saidBefore({ room: { putUp } }: Ceiling, names: Names): Before[]
     ]);
 }
 
+/** An order that orders nothing: of `all` of its things no piece is left without those that stand on both sides. `at`: the words that it is compared with. */
+export interface EmptyOrder { readonly at: Given<string>; readonly all: readonly Given<string>[]; readonly pieces: number }
+
+/** Orders of a thing and what is a part of it, as of bottoms and bottoms: nothing waits for anything. Names that nothing has are told apart. */
+export function emptyOrders({ room: { putUp } }: Ceiling, names: Names): EmptyOrder[] {
+    return (putUp?.orders ?? []).flatMap(({ what, before, after }) => [before, after].flatMap((at): EmptyOrder[] => {
+        if (!at || ![...what, at].every(({ value }) => names.has(value))) return [];
+        const own = piecesOf(what.map(({ value }) => value), names), other = piecesOf([at.value], names);
+        if ([...own].every(piece => other.has(piece))) return [{ at, all: what, pieces: own.size }];
+        return [...other].every(piece => own.has(piece)) ? [{ at, all: [at], pieces: other.size }] : [];
+    }));
+}
+
+function piecesOf(of: readonly string[], names: Names): Set<Piece> {
+    return new Set(of.flatMap(name => names.get(name) ?? []));
+}
+
 function knotted({ at }: OrderSaid, names: Names, [first, then]: readonly [readonly string[], readonly string[]], knot: string): Before[] {
-    const pieces = (of: readonly string[]): Set<Piece> => new Set(of.flatMap(name => names.get(name) ?? []));
-    const firsts = pieces(first), thens = pieces(then);
+    const firsts = piecesOf(first, names), thens = piecesOf(then, names);
     const early = [...firsts].filter(piece => !thens.has(piece)), late = [...thens].filter(piece => !firsts.has(piece));
     if (early.length === 0 || late.length === 0) return [];
     const edge = (before: string, after: string): Before => ({ first: before, then: after, why: 'said', at });

@@ -63,6 +63,7 @@ import { notSupportedLayout } from './not-supported-layout.ts';
 import { offcutTooShort } from './offcut-too-short.ts';
 import { orderGoesRound } from './order-goes-round.ts';
 import { orderNamesNothing } from './order-names-nothing.ts';
+import { orderOfItself } from './order-of-itself.ts';
 import { otherSideNowhere } from './other-side-nowhere.ts';
 import { panelNotFromItsSheet } from './panel-not-from-its-sheet.ts';
 import { partVanishes } from './part-vanishes.ts';
@@ -168,6 +169,7 @@ export const RULES: readonly Rule[] = [
     offcutTooShort,
     orderGoesRound,
     orderNamesNothing,
+    orderOfItself,
     otherSideNowhere,
     panelNotFromItsSheet,
     partVanishes,
