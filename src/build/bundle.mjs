@@ -21,6 +21,9 @@ export const forNode = {
     logLevel: 'warning', legalComments: 'none', metafile: true,
 };
 
+/** An editor's extension host loads CommonJS; the packages' ES builds, taken first, leave out what is not used. */
+const cjs = { ...forNode, format: 'cjs', mainFields: ['module', 'main'] };
+
 /** The same for a browser's workers. */
 const forBrowser = { ...forNode, platform: 'browser', target: 'es2022' };
 
@@ -78,6 +81,16 @@ export async function bundleCommandLine(outdir, options = {}) {
     return built;
 }
 
+/** The language server for Node, which the command line starts too. */
+function bundleServer(outdir, options = {}) {
+    return build({ ...cjs, ...options, entryPoints: ['src/server/main.ts'], outfile: join(outdir, 'server/main.cjs') });
+}
+
+/** The command line and what lies beside it, and no extension for an editor. */
+export async function bundleToCall(outdir, options = {}) {
+    await Promise.all([bundleCommandLine(join(outdir, 'cli'), options), bundleServer(outdir, options)]);
+}
+
 /**
  * Bundles everything into `outdir`, with the licenses of what is bundled beside it.
  * @param {{ outdir?: string, minify?: boolean, sourcemap?: boolean }} options
@@ -85,12 +98,10 @@ export async function bundleCommandLine(outdir, options = {}) {
  */
 export async function bundle({ outdir = join(root, 'dist'), minify = false, sourcemap = true } = {}) {
     const common = { minify, sourcemap: sourcemap ? 'linked' : false };
-    // an editor's extension host loads CommonJS; the packages' ES builds, taken first, leave out what is not used
-    const cjs = { ...forNode, ...common, format: 'cjs', mainFields: ['module', 'main'] };
     const built = await Promise.all([
         bundleCommandLine(join(outdir, 'cli'), common),
-        build({ ...cjs, entryPoints: ['src/server/main.ts'], outfile: join(outdir, 'server/main.cjs') }),
-        build({ ...cjs, external: ['vscode'], entryPoints: ['src/extension/main.ts'], outfile: join(outdir, 'extension/main.cjs') }),
+        bundleServer(outdir, common),
+        build({ ...cjs, ...common, external: ['vscode'], entryPoints: ['src/extension/main.ts'], outfile: join(outdir, 'extension/main.cjs') }),
         build({ ...forBrowser, ...common, plugins: [withoutDisk], format: 'iife', entryPoints: ['src/server/browser.ts'], outfile: join(outdir, 'server/browser.js') }),
         build({ ...forBrowser, ...common, format: 'cjs', external: ['vscode'], entryPoints: ['src/extension/browser.ts'], outfile: join(outdir, 'extension/browser.js') }),
         bundlePanes({ outdir: join(outdir, 'panes'), ...common }),

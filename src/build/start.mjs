@@ -1,10 +1,9 @@
-// npm start: from a fresh clone to the pieces of a ceiling. Installs, builds, and does the whole job on an example with
-// the command line as it is shipped. Everything it makes goes to out/.
-import { spawn } from 'node:child_process';
+// npm start: from a fresh clone to the pieces of a ceiling. Installs, builds the command line, and does the
+// whole job on an example with it. Everything it makes goes to out/.
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
-import { availableParallelism } from 'node:os';
 import { join, relative } from 'node:path';
-import { main, ready, root, run } from './ready.mjs';
+import { pathToFileURL } from 'node:url';
+import { main, ready, root } from './ready.mjs';
 
 const example = 'examples/quince-lane';
 const out = join(root, 'out');
@@ -26,42 +25,35 @@ const jobs = [
     { args: ['draw', '--out', join(out, 'drawings')] },
 ];
 
+/** So many of them read what the others read too. */
+const FIRST = 3;
+
 await main(async () => {
     ready({ onlyToBuild: true });
-    run(process.execPath, ['src/build/build.mjs']);
-    rmSync(out, { recursive: true, force: true });
+    // installed only now
+    const { bundleToCall, forNode, requireInEsm } = await import('./bundle.mjs'), { build } = await import('esbuild');
+    const together = join(root, '.cache/start/jobs.mjs');
+    [out, ...['cli', 'server'].map(part => join(root, 'dist', part))].forEach(folder => rmSync(folder, { recursive: true, force: true }));
     mkdirSync(out, { recursive: true });
+    await Promise.all([
+        bundleToCall(join(root, 'dist'), { sourcemap: 'linked' }),
+        build({ ...forNode, format: 'esm', entryPoints: ['src/build/start-jobs.ts'], outfile: together, banner: { js: requireInEsm } }),
+    ]);
+    console.log('Built dist/cli, dist/server');
 
-    // the looks for the cheapest boards take most of the time, so as many commands run as there are cores
-    const printed = new Map();
-    const waiting = [...jobs];
-    await Promise.all(Array.from({ length: availableParallelism() }, async () => {
-        for (let job = waiting.shift(); job; job = waiting.shift()) printed.set(job, await cofferwright(...job.args, example));
-    }));
+    // the looks for the cheapest boards take most of the time: each is done once
+    const { printedBy } = await import(pathToFileURL(together));
+    const printed = await printedBy(jobs.map(({ args }) => [...args, example]), { cwd: root, boards: join(root, 'dist/cli/boards-worker.js'), first: FIRST });
 
     heading(`What is wrong in ${example}`);
-    process.stdout.write(printed.get(jobs[0]));
+    process.stdout.write(printed[0]);
     // of each house what is to be bought; how to cut it stands in out/boards.txt
-    const boards = printed.get(jobs.find(({ save }) => save === 'boards.txt'));
+    const boards = printed[jobs.findIndex(({ save }) => save === 'boards.txt')];
     for (const [bought] of boards.matchAll(/^BOARDS TO BUY.*?(?=\n\n)/gms)) console.log(`\n${bought}`);
 
     heading('Written');
-    for (const job of jobs) for (const file of written(job, printed.get(job))) console.log(`  ${file}`);
+    jobs.forEach((job, i) => { for (const file of written(job, printed[i])) console.log(`  ${file}`); });
 });
-
-/** Runs the built command line as a carpenter would; gives what it prints. Findings (exit code 1) are no failure here. */
-async function cofferwright(...args) {
-    const child = spawn(process.execPath, [join(root, 'dist/cli/main.js'), ...args], { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] });
-    const [stdout, stderr, status] = await Promise.all([text(child.stdout), text(child.stderr), new Promise((done, fail) => child.once('error', fail).once('close', done))]);
-    if (status !== 0 && status !== 1) throw new Error(`cofferwright ${args.join(' ')} ended with exit code ${status}\n${stderr}`);
-    return stdout || stderr;
-}
-
-async function text(stream) {
-    const parts = [];
-    for await (const part of stream) parts.push(part);
-    return Buffer.concat(parts).toString('utf8');
-}
 
 /** The files of a job as they are seen from here. */
 function written({ save }, printed) {

@@ -51,7 +51,7 @@ export function saidBefore({ room: { putUp } }: Ceiling, names: Names): Before[]
 }
 
 /** An order that orders nothing: of `all` of its things no piece is left without those that stand on both sides. `at`: the words that it is compared with. */
-export interface EmptyOrder { readonly at: Given<string>; readonly all: readonly Given<string>[]; readonly pieces: number }
+interface EmptyOrder { readonly at: Given<string>; readonly all: readonly Given<string>[]; readonly pieces: number }
 
 /** Orders of a thing and what is a part of it, as of bottoms and bottoms: nothing waits for anything. Names that nothing has are told apart. */
 export function emptyOrders({ room: { putUp } }: Ceiling, names: Names): EmptyOrder[] {
