@@ -82,11 +82,16 @@ const told = (line: number, message: string): Told => ({ rule: 'grid-doesnt-clos
 const wrongTwice: Standing = { errors: [told(3, 'Four coffers do not close.'), told(9, 'Nor do five.')], notComputed: [], notUsed: [] };
 export const house: House = { job: settings, alternates: [], rooms: [{ room, takeOff, standing: SOUND }, { room: { ...room, name: 'attic' }, standing: wrongTwice }] };
 export const housePlan: HousePlan = { house, plan: planBoards(pieces, settings) };
-/** A published schema, tightened so that a property it does not describe is an error too. */
+/** A published schema, tightened so that a property it does not describe is an error too. Made once, which takes longer than what is tried by it. */
 export function strictSchema(name: string): ValidateFunction {
+    const before = schemas.get(name);
+    if (before) return before;
     const schema = JSON.parse(readFileSync(new URL(`../../src/report/schema/${name}.schema.json`, import.meta.url), 'utf8')) as object;
-    return new Ajv({ allErrors: true }).compile(tightened(schema) as object);
+    const valid = new Ajv({ allErrors: true }).compile(tightened(schema) as object);
+    schemas.set(name, valid);
+    return valid;
 }
+const schemas = new Map<string, ValidateFunction>();
 
 function tightened(schema: unknown): unknown {
     if (Array.isArray(schema)) return schema.map(tightened);
