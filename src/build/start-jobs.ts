@@ -17,7 +17,9 @@ import { boardsInThreads } from '../worker/boards-thread.ts';
  * @param boards the script of the search for boards, as it is shipped, or what looks for them in its place
  * @returns what each of them prints. Findings (exit code 1) are no failure here
  */
-export async function printedBy(commands: readonly (readonly string[])[], { cwd, boards, first }: { readonly cwd: string; readonly boards: string | BoardProver; readonly first: number }): Promise<string[]> {
+export async function printedBy(
+    commands: readonly (readonly string[])[], { cwd, boards, first }: { readonly cwd: string; readonly boards: string | BoardProver; readonly first: number },
+): Promise<string[]> {
     const prover = typeof boards === 'string' ? boardsInThreads(boards, { steps: USUAL_STEPS, keep: true, say: words => { throw new Error(words); } }) : boards;
     const world = { cwd, prover: askedOnce(prover), kept: {} }, printed: string[] = [];
     for (const argv of commands.slice(0, first)) printed.push(await printedByOne(argv, world));
