@@ -51,7 +51,7 @@ class LeanComposite {
 Object.setPrototypeOf(LeanComposite.prototype, CompositeCstNodeImpl.prototype);
 
 /** An empty one. */
-export function leanComposite(): Composite {
+function leanComposite(): Composite {
     return new LeanComposite() as unknown as Composite;
 }
 
