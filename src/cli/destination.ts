@@ -34,8 +34,9 @@ export async function mustNotLeadOut(disk: FileSystem, folder: string, cwd: stri
     for (let there = folder; ; there = dirname(there)) {
         if (await orMissing(disk.lstat(there)) === undefined) continue;
         const target = await orMissing(disk.realpath(there));
-        if (target === undefined) throw new Error('is a link to something that is not there');
-        if (!isWithin(target, await disk.realpath(cwd))) throw new Error(`is a link to ${target}, outside of the current folder: name that folder where you mean it`);
+        const link = there === folder ? 'is a link' : `lies in ${relative(cwd, there)}, a link`;
+        if (target === undefined) throw new Error(`${link} to something that is not there`);
+        if (!isWithin(target, await disk.realpath(cwd))) throw new Error(`${link} to ${target}, outside of the current folder: name that folder where you mean it`);
         return;
     }
 }

@@ -91,6 +91,17 @@ describe.each(some(COMMANDS, 5).map((command, i) => [command.filter(word => word
         expect(readdirSync(join(dirname(cwd), 'away'))).toEqual(['keep']);
     });
 
+    test('names the link that leads nowhere', async () => {
+        const cwd = folderWith(house);
+        symlinkSync('nowhere', join(cwd, 'attic'));
+        for (const [to, words] of [['attic', 'attic is a link to something that is not there\n'], ['attic/papers', 'attic/papers lies in attic, a link to something that is not there\n']] as const) {
+            const { code, out, err } = await run(cwd, command, '--out', to);
+            expect({ code, out }).toEqual({ code: 2, out: '' });
+            expect(err).toContain(words);
+        }
+        expect(readdirSync(cwd)).not.toContain('nowhere');
+    });
+
     test('whatever fails and wherever: all is as it was, or as it should be', async () => {
         const cwd = folderWith(house);
         const names = written((await run(cwd, command)).out);
