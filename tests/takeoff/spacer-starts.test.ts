@@ -11,8 +11,9 @@ import { given } from '../cutting/samples.ts';
  */
 const size = { thickness: inches('3/4'), width: inches('5 1/2') };
 function centers(bay: string, leans: readonly [number, number], fromEnd: string, every = '24'): string[] {
-    const starts = spacerStarts({ start: inches(10), end: inches(10) + inches(bay), leans }, size, { every: given(inches(every)), fromEnd: given(inches(fromEnd)) });
-    return starts.map(start => printInches(start - inches(10) + size.thickness / 2));
+    const from = inches(10), how = { every: given(inches(every)), fromEnd: given(inches(fromEnd)) };
+    const starts = spacerStarts({ start: from, end: from + inches(bay), leans }, size, how);
+    return starts.map(start => printInches(start - from + size.thickness / 2));
 }
 
 test.each<[string, readonly [number, number], string, string[]]>([
@@ -30,7 +31,8 @@ test.each<[string, readonly [number, number], string, string[]]>([
 
 // three ticks thick there is room in three; in two there is none
 test('an odd tick of its thickness is no room that is lacking', () => {
-    const starts = (end: number): number[] => spacerStarts({ start: 0, end, leans: [0, 0] }, { thickness: 3, width: 9 }, { every: given(100), fromEnd: given(50) });
+    const how = { every: given(100), fromEnd: given(50) };
+    const starts = (end: number): number[] => spacerStarts({ start: 0, end, leans: [0, 0] }, { thickness: 3, width: 9 }, how);
     expect([starts(3), starts(2)]).toEqual([[0], []]);
 });
 
