@@ -12,40 +12,16 @@ import { faultOf, picksOf } from '../../../src/cutting/solve/layouts.ts';
 import { Master } from '../../../src/cutting/solve/master.ts';
 import { pickPlan } from '../../../src/cutting/solve/pick.ts';
 import { Pricing } from '../../../src/cutting/solve/pricing.ts';
-import { costOfLayouts, costStep, pieceCount, type CuttingProblem, type Layout } from '../../../src/cutting/solve/problem.ts';
-import { quickPlan } from '../../../src/cutting/solve/quick.ts';
+import { costOfLayouts, costStep, type CuttingProblem, type Layout } from '../../../src/cutting/solve/problem.ts';
 import { SectionTables } from '../../../src/cutting/solve/sections.ts';
 import { sequentialPlan } from '../../../src/cutting/solve/sequential.ts';
 import { runs } from '../../support/full.ts';
 import { checkLayouts } from './check-layouts.ts';
-import { leastCost } from './exhaustive.ts';
 import { solver } from './problems.ts';
+import { begun, from, plain, ripped, worths } from './small-jobs.ts';
 
 /** The programs that the search asks, each by itself, of jobs so small that everything can be tried. */
 const effort = (): Effort => new Effort(Infinity);
-const from = (min: number, max: number) => fc.integer({ min, max });
-
-const kind = (across: fc.Arbitrary<number>) => fc.record({ capacity: from(8, 24), cost: from(0, 30), available: fc.constantFrom(null, null, 1, 2), across });
-const pieces = (...lanes: number[][]) =>
-    fc.array(fc.record({ size: from(1, 18), count: from(1, 3), lanes: fc.constantFrom(...lanes) }), { minLength: 1, maxLength: 4 });
-const worths = fc.array(fc.nat(20), { minLength: 4, maxLength: 4 });
-const plain: fc.Arbitrary<CuttingProblem> = fc.record({
-    items: pieces([0]), boards: fc.array(kind(fc.constant(1)), { minLength: 1, maxLength: 3 }), strips: fc.constant([]),
-});
-const ripped: fc.Arbitrary<CuttingProblem> = fc.tuple(fc.record({
-    items: pieces([0], [1], [2], [0, 1], [0, 2]),
-    boards: fc.array(fc.tuple(kind(from(5, 12)), fc.boolean()).map(([own, ripOnly]) => (ripOnly ? { ...own, ripOnly } : own)), { minLength: 1, maxLength: 3 }),
-    strips: fc.tuple(from(2, 6), from(2, 6)),
-}), fc.option(from(1, 12), { nil: undefined })).map(([problem, shortestSection]) => ({ ...problem, ...shortestSection !== undefined && { shortestSection } }));
-
-/** With a plan to begin with, and what the cheapest one costs. */
-function begun(problem: CuttingProblem): { start: Layout[]; cost: number; least: number } {
-    fc.pre(pieceCount(problem) <= 7);
-    const start = quickPlan(problem, effort());
-    fc.pre(start !== undefined);
-    return { start: start!, cost: costOfLayouts(problem, start!), least: leastCost(problem) };
-}
-
 describe('boards that may be ripped, of pieces without end', () => {
     /** What the best content of a board is worth, by trying what is cut off first. */
     function best({ items, boards, strips, shortestSection = Infinity }: CuttingProblem, values: readonly number[], board: number): number {
