@@ -194,7 +194,7 @@ one, one_oak, A, A_oak = (line(spot, way, side=t) for spot, way in (((x1, 0), S)
 side(J, 'side-north-1', north, 'R', (west, 'R', 'miter'), (one, 'R', 'miter'))
 side(J, 'side-west-2', west, 'R', (south, 'R', 'miter'), (A_oak, 'R', 'miter'))
 side(J, 'side-1-1-west', one, 'R', (north, 'R', 'miter'), (A, 'L', 'miter'))
-side(J, 'side-A-1-south', A_oak, 'R', (one, 'R', 'miter'), (west, 'R', 'miter'))
+side(J, 'side-A-1-south', A_oak, 'R', (west, 'R', 'miter'), (one, 'R', 'miter'))
 length(J, 'bottom-A', 188 - 5); length(J, 'bottom-1-1', 3.5 + dh + .75 - 2.5); length(J, 'bottom-north', 188); length(J, 'bottom-west', 150 - 5)
 # bench-made: inside 5 1/2 as the bottom wants, blocking 5 3/8; blocking in between less 1/16 in all
 J = 'bench-made'
