@@ -1,7 +1,7 @@
 import { wholeColumn, type Column } from './columns.ts';
 import { STEPS, type Effort } from './effort.ts';
 import type { Prices } from './pricing.ts';
-import { WHOLE, type CuttingProblem } from './problem.ts';
+import { WHOLE, type CuttingProblem, type Picks } from './problem.ts';
 
 /**
  * Every way to cut a board that can be part of a plan costing at most `gap` more than the bound at these prices, where nothing is ripped:
@@ -12,16 +12,30 @@ export function columnsWithin(
     problem: CuttingProblem, prices: Prices, usable: readonly boolean[], gap: number, most: number, effort: Effort,
 ): Column[] | undefined {
     const columns: Column[] = [];
-    const listing = new Listing(problem, prices.items, WHOLE, effort);
+    const parts = partsOf(problem, prices.items, WHOLE), longest = Math.max(...problem.boards.map(kind => kind.capacity));
+    const listing = new Listing(parts, longest, effort);
+    const contents = (picks: Picks): Picks => picks.map(([part, count]) => [parts[part]!.item, count] as const).sort(([a], [b]) => a - b);
     for (const [board, { capacity }] of problem.boards.entries()) {
         if (!usable[board]) continue;
-        if (!listing.list(capacity, prices.boards[board]! - gap, most - columns.length, picks => columns.push(wholeColumn(board, picks)))) return undefined;
+        const isListed = listing.list(capacity, prices.boards[board]! - gap, most - columns.length, picks => {
+            columns.push(wholeColumn(board, contents(picks)));
+        });
+        if (!isListed) return undefined;
     }
     return columns;
 }
 
-/** Lists the contents of a board in one lane that are worth at least so much. */
-class Listing {
+/** What a board or strip is cut into: there are so many of it. */
+interface BoardPart { readonly size: number; readonly count: number; readonly value: number }
+
+/** The pieces that may be cut from a lane. */
+export function partsOf({ items }: CuttingProblem, values: ArrayLike<number>, lane: number): (BoardPart & { readonly item: number })[] {
+    return items.flatMap(({ size, count, lanes }, item) =>
+        (lanes.includes(lane) && count > 0 ? [{ item, size, count, value: values[item]! }] : []));
+}
+
+/** Lists the contents of a board that are worth at least so much, and that nothing could be added to. */
+export class Listing {
     private readonly items: readonly number[];
     private readonly sizes: readonly number[];
     private readonly values: readonly number[];
@@ -32,14 +46,13 @@ class Listing {
     private readonly shortest: number[] = [Infinity];
     private readonly effort: Effort;
 
-    constructor({ items, boards }: CuttingProblem, values: ArrayLike<number>, lane: number, effort: Effort) {
-        const longest = Math.max(...boards.map(kind => kind.capacity));
-        const fitting = items.flatMap((item, i) => (item.lanes.includes(lane) && item.count > 0 && item.size <= longest ? [i] : []))
-            .sort((a, b) => items[b]!.size - items[a]!.size);
+    /** @param longest of the boards and strips that are to be listed */
+    constructor(parts: readonly BoardPart[], longest: number, effort: Effort) {
+        const fitting = [...parts.keys()].filter(i => parts[i]!.size <= longest).sort((a, b) => parts[b]!.size - parts[a]!.size);
         this.items = fitting;
-        this.sizes = fitting.map(i => items[i]!.size);
-        this.values = fitting.map(i => Math.max(0, values[i]!));
-        this.counts = fitting.map(i => Math.min(items[i]!.count, Math.floor(longest / items[i]!.size)));
+        this.sizes = fitting.map(i => parts[i]!.size);
+        this.values = fitting.map(i => Math.max(0, parts[i]!.value));
+        this.counts = fitting.map(i => Math.min(parts[i]!.count, Math.floor(longest / parts[i]!.size)));
         this.width = longest + 1;
         this.effort = effort;
         if (fitting.length * this.width > MOST_CELLS) return;
@@ -49,8 +62,8 @@ class Listing {
         for (let i = fitting.length - 1; i >= 0; i--) this.shortest.unshift(Math.min(this.shortest[0]!, this.sizes[i]!));
     }
 
-    /** False where there are too many. */
-    list(capacity: number, atLeast: number, most: number, found: (picks: [number, number][]) => void): boolean {
+    /** False where there are too many. What is found is told by the places of its parts in their list. */
+    list(capacity: number, atLeast: number, most: number, found: (picks: [part: number, count: number][]) => void): boolean {
         if (this.items.length === 0) return true;
         if (this.rows.length === 0) return false;
         const least = atLeast - 1e-7 * Math.max(1, Math.abs(atLeast));
@@ -63,7 +76,7 @@ class Listing {
             if (++nodes > MOST_NODES) return false;
             if (room < shortest[i]!) {
                 if (value < least || room >= addable || picked.length === 0) return true;
-                found(picked.map(([item, count]): [number, number] => [item, count]).sort(([a], [b]) => a - b));
+                found(picked.map(([item, count]): [number, number] => [item, count]));
                 return ++listed <= most;
             }
             if (value + rows[i]![room]! < least) return true;

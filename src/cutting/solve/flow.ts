@@ -1,5 +1,6 @@
-import type { Counts, SectionCount } from './bound.ts';
+import type { Counts } from './bound.ts';
 import { STEPS, type Effort } from './effort.ts';
+import { floorsOf, MANY } from './floors.ts';
 import { trimmed } from './layouts.ts';
 import { canCut, costOfLayouts, WHOLE, type Cut, type CuttingProblem, type Layout, type Picks, type StripCut } from './problem.ts';
 import type { Prices } from './pricing.ts';
@@ -62,15 +63,7 @@ class Flow {
         this.tables = new SectionTables(problem, items.map(item => item.count), effort);
         this.isWhole = false;
         if (!this.tables.isExact || !this.tables.isSmall || !this.tables.places.areSingle) return;
-        const worth = this.tables.worth(values, 'at most', worths);
-        // what a board is too dear by at the least, and the cost that no plan is below
-        const over = boards.map(({ cost }, k) => cost - worth[k]!);
-        const least = items.reduce((sum, { count }, i) => sum + count * values[i]!, 0)
-            + worths.reduce((sum, { worth }, s) => sum + leastOf(worth, counts.sections?.[s]), 0)
-            + over.reduce((sum, each, k) => sum + each * (each > 0 ? counts.least[k]! : counts.most[k]!), 0);
-        const gap = Math.max(0, dearest - least) + 1e-6 * Math.max(1, dearest);
-        const floors = boards.map(({ cost }, k) => cost - gap - (over[k]! < 0 || counts.least[k]! > 0 ? over[k]! : 0));
-        const usable = boards.map(({ capacity }, k) => counts.most[k]! > 0 && capacity > 0 && worth[k]! >= floors[k]!);
+        const { floors, usable } = floorsOf(problem, this.tables, values, worths, counts, dearest);
 
         const families = [...new Set(boards.flatMap((_, k) => (usable[k] ? [this.tables.family(k)] : [])))];
         const kindsOf = families.map(family => boards.flatMap((_, k) => (usable[k] && this.tables.family(k) === family ? [k] : [])));
@@ -298,12 +291,6 @@ class Flow {
         return { picks: [...picks].sort(([a], [b]) => a - b), sections };
     }
 }
-/** What sections are worth in all plans at the least. */
-function leastOf(worth: number, count: SectionCount | undefined): number {
-    if (!count || worth === 0) return 0;
-    return worth > 0 ? worth * count.least : worth * Math.min(MANY, count.most);
-}
-const MANY = 100_000;
 
 function nextPlace(places: readonly number[], at: number): number | undefined {
     let low = 0, high = places.length;

@@ -1,4 +1,5 @@
-import { allCounts, VerifiedBound } from './bound.ts';
+import { plannedAnew } from './anew.ts';
+import { allCounts, VerifiedBound, type Counts } from './bound.ts';
 import { branchOnBoards, type WholeBoards } from './branch.ts';
 import { coarsened } from './coarse.ts';
 import { columnsOf, type Column } from './columns.ts';
@@ -9,6 +10,7 @@ import { planByFlow } from './flow.ts';
 import { generate, type Generated } from './generate.ts';
 import { faultOf, gathered } from './layouts.ts';
 import { Master } from './master.ts';
+import { planByPatterns } from './patterns.ts';
 import { pickPlan } from './pick.ts';
 import { MANY_LENGTHS, Pricing } from './pricing.ts';
 import { costOfLayouts, costStep, widthShares, type CuttingProblem, type Layout } from './problem.ts';
@@ -30,11 +32,15 @@ export interface Standing {
  * Looks for cheaper plans and for the proof that there are none, until there is nothing left to find or `limit` steps are
  * spent. Yields whenever either came nearer, so that the caller can show it, or stop. The same problem, the same standings.
  * @param start a plan to begin with
+ * @param known ways to cut that may be good ones
+ * @returns with the ways to cut that were found good
  */
-export function* prove(problem: CuttingProblem, start: readonly Layout[], solver: LinearSolver, limit: number): Generator<Standing, Standing> {
-    const search = new Search(problem, start, solver, limit);
+export function* prove(
+    problem: CuttingProblem, start: readonly Layout[], solver: LinearSolver, limit: number, known: readonly Column[] = [],
+): Generator<Standing, Standing & { readonly columns: readonly Column[] }> {
+    const search = new Search(problem, start, solver, limit, known);
     yield* search.run();
-    return search.standing;
+    return { ...search.standing, columns: search.columns };
 }
 
 class Search {
@@ -45,8 +51,13 @@ class Search {
     private best: readonly Layout[];
     private cost: number;
     private bound = 0;
+    /** Ways to cut that came with the question, or were found in the solution in parts. */
+    columns: readonly Column[];
 
-    constructor(private readonly problem: CuttingProblem, start: readonly Layout[], private readonly solver: LinearSolver, limit: number) {
+    constructor(
+        private readonly problem: CuttingProblem, start: readonly Layout[], private readonly solver: LinearSolver, limit: number, known: readonly Column[] = [],
+    ) {
+        this.columns = known;
         this.effort = new Effort(limit);
         this.step = costStep(problem);
         this.best = start;
@@ -62,14 +73,19 @@ class Search {
     *run(): Generator<Standing, void> {
         this.raise(this.bounds.of(worthByArea(this.problem), allCounts(this.problem, this.cost)));
         if (this.isOver) return;
-        const known = this.problem.items.length > MANY_LENGTHS ? this.coarsely() : [];
-        if (known.length > 0) yield this.standing;
-        const root = this.root(known);
+        const coarse = this.problem.items.length > MANY_LENGTHS ? this.coarsely() : [];
+        if (coarse.length > 0) yield this.standing;
+        const root = this.root([...this.columns, ...coarse]);
         if (!root) return;
+        this.columns = root.start.columns;
         this.raise(this.bounds.of(root.made.values, allCounts(this.problem, this.cost)));
         yield this.standing;
         if (this.isOver) return;
         this.plan(root.made);
+        if (this.isRipped) {
+            yield this.standing;
+            if (this.patterns(root.made)) yield this.standing;
+        }
         for (let variant = 0; variant < DIVES && !this.isOver; variant++) {
             this.diveFrom(root.start, this.free, variant);
             yield this.standing;
@@ -116,13 +132,28 @@ class Search {
         const counts = allCounts(this.problem, this.cost);
         // half of the steps at the most: with what it has by then plans are found, and by the worth it knows the bound is not far
         const effort = new Effort(this.effort.limit / 2);
+        const first = this.problem.shortestSection === undefined || known.length > 0 ? [] : this.withoutSections(known, demand, counts);
         const master = new Master(this.problem, demand, counts, this.solver, effort);
         try {
-            for (const column of [...columnsOf(this.best), ...known]) master.add(column);
+            for (const column of [...columnsOf(this.best), ...known, ...first]) master.add(column);
             const made = generate(this.problem, demand, master, new Pricing(this.problem, demand, effort), counts, effort);
             this.effort.spent += effort.spent;
             return made && { made, start: { used: made.answer.used, columns: master.allColumns(), values: made.answer.prices.items } };
         } finally {
+            master.dispose();
+        }
+    }
+
+    /** The solution in parts without sections is soon there, and most of what it is made of is good with them too. */
+    private withoutSections(known: readonly Column[], demand: readonly number[], counts: Counts): Column[] {
+        const { shortestSection: _, ...problem } = this.problem, effort = new Effort(this.effort.limit / 3);
+        const master = new Master(problem, demand, counts, this.solver, effort);
+        try {
+            for (const column of [...columnsOf(this.best), ...known]) if (!column.sections) master.add(column);
+            generate(problem, demand, master, new Pricing(problem, demand, effort), counts, effort);
+            return master.allColumns();
+        } finally {
+            this.effort.spent += effort.spent;
             master.dispose();
         }
     }
@@ -134,6 +165,21 @@ class Search {
         const large = items.length > 250;
         this.take(sequentialPlan(this.problem, items.map(item => item.count), this.free, values, this.effort,
             { rounds: large ? 1 : 4, budget: large ? 300 : 2000, target: this.bound, below: this.cost }));
+        // where boards are ripped that comes to more than dives do
+        const boards = this.best.reduce((sum, { times }) => sum + times, 0);
+        if (this.isRipped && !this.isOver) this.take(plannedAnew(this.problem, this.best, values, this.effort, Math.min(this.effort.left / 4, boards * ANEW)));
+    }
+
+    /** The cheapest plan out of all boards, sections and strips, where these are few; says whether more is known. */
+    private patterns({ values }: Generated): boolean {
+        if (this.isOver) return false;
+        const dearest = this.cost - this.step, limits = { most: PATTERNS, nodes: PATTERN_NODES };
+        const { layouts, finished } = planByPatterns(
+            this.problem, values, allCounts(this.problem, dearest), { cheapest: this.bound, dearest }, this.step, this.solver, this.effort, limits,
+        );
+        this.take(layouts);
+        if (finished) this.raise(this.cost);
+        return finished || layouts !== undefined;
     }
 
     private diveFrom(start: DiveStart, free: readonly number[], variant: number): void {
@@ -175,6 +221,14 @@ class Search {
                 this.take(picked.layouts);
                 if (picked.finished || this.cost <= cost) return true;
             }
+        }
+        if (this.isRipped) {
+            const limits = { most: PATTERNS, nodes: FLOW_NODES * times };
+            const listed = planByPatterns(
+                this.problem, prices.items, counts, { cheapest: cost, dearest: cost }, this.step, this.solver, this.effort, limits,
+            );
+            this.take(listed.layouts);
+            if (listed.finished || this.cost <= cost) return true;
         }
         const limits = { arcs: ARCS, nodes: FLOW_NODES * times };
         const flow = planByFlow(this.problem, prices, counts, cost, this.step, this.solver, this.effort, limits);
@@ -242,6 +296,8 @@ function worthByArea(problem: CuttingProblem): number[] {
 /** Part of the cost by which a column may seem too dear and still be looked at: far more than floating point rounds. */
 const HAIR = 1e-6;
 const DIVES = 4;
+/** Steps for each board of a plan to plan some of them anew. */
+const ANEW = 20_000;
 const NODE_DIVES = 3;
 const NODES = 200;
 const FEW_COLUMNS = 4000;
@@ -249,3 +305,6 @@ const FEW_COLUMNS = 4000;
 const ARCS = 200;
 const FLOW_NODES = 20;
 const MANY_COLUMNS = 20_000;
+/** More boards, sections and strips than this take the solver longer than branching does. */
+const PATTERNS = 2500;
+const PATTERN_NODES = 1000;

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { columnsFor } from '../../../src/cutting/solve/alike.ts';
 import { plannedAnew } from '../../../src/cutting/solve/anew.ts';
 import { allCounts, VerifiedBound } from '../../../src/cutting/solve/bound.ts';
 import { columnsOf } from '../../../src/cutting/solve/columns.ts';
@@ -10,18 +11,43 @@ import { planByFlow } from '../../../src/cutting/solve/flow.ts';
 import { generate } from '../../../src/cutting/solve/generate.ts';
 import { faultOf, picksOf } from '../../../src/cutting/solve/layouts.ts';
 import { Master } from '../../../src/cutting/solve/master.ts';
+import { planByPatterns } from '../../../src/cutting/solve/patterns.ts';
 import { pickPlan } from '../../../src/cutting/solve/pick.ts';
 import { Pricing } from '../../../src/cutting/solve/pricing.ts';
-import { costOfLayouts, costStep, type CuttingProblem, type Layout } from '../../../src/cutting/solve/problem.ts';
+import { costOfLayouts, costStep, pieceCount, type CuttingProblem, type Layout } from '../../../src/cutting/solve/problem.ts';
+import { quickPlan } from '../../../src/cutting/solve/quick.ts';
 import { SectionTables } from '../../../src/cutting/solve/sections.ts';
 import { sequentialPlan } from '../../../src/cutting/solve/sequential.ts';
 import { runs } from '../../support/full.ts';
 import { checkLayouts } from './check-layouts.ts';
+import { leastCost } from './exhaustive.ts';
 import { solver } from './problems.ts';
-import { begun, from, plain, ripped, worths } from './small-jobs.ts';
 
 /** The programs that the search asks, each by itself, of jobs so small that everything can be tried. */
 const effort = (): Effort => new Effort(Infinity);
+const from = (min: number, max: number) => fc.integer({ min, max });
+
+const kind = (across: fc.Arbitrary<number>) => fc.record({ capacity: from(8, 24), cost: from(0, 30), available: fc.constantFrom(null, null, 1, 2), across });
+const pieces = (...lanes: number[][]) =>
+    fc.array(fc.record({ size: from(1, 18), count: from(1, 3), lanes: fc.constantFrom(...lanes) }), { minLength: 1, maxLength: 4 });
+const worths = fc.array(fc.nat(20), { minLength: 4, maxLength: 4 });
+const plain: fc.Arbitrary<CuttingProblem> = fc.record({
+    items: pieces([0]), boards: fc.array(kind(fc.constant(1)), { minLength: 1, maxLength: 3 }), strips: fc.constant([]),
+});
+const ripped: fc.Arbitrary<CuttingProblem> = fc.tuple(fc.record({
+    items: pieces([0], [1], [2], [0, 1], [0, 2]),
+    boards: fc.array(fc.tuple(kind(from(5, 12)), fc.boolean()).map(([own, ripOnly]) => (ripOnly ? { ...own, ripOnly } : own)), { minLength: 1, maxLength: 3 }),
+    strips: fc.tuple(from(2, 6), from(2, 6)),
+}), fc.option(from(1, 12), { nil: undefined })).map(([problem, shortestSection]) => ({ ...problem, ...shortestSection !== undefined && { shortestSection } }));
+
+/** With a plan to begin with, and what the cheapest one costs. */
+function begun(problem: CuttingProblem): { start: Layout[]; cost: number; least: number } {
+    fc.pre(pieceCount(problem) <= 7);
+    const start = quickPlan(problem, effort());
+    fc.pre(start !== undefined);
+    return { start: start!, cost: costOfLayouts(problem, start!), least: leastCost(problem) };
+}
+
 describe('boards that may be ripped, of pieces without end', () => {
     /** What the best content of a board is worth, by trying what is cut off first. */
     function best({ items, boards, strips, shortestSection = Infinity }: CuttingProblem, values: readonly number[], board: number): number {
@@ -173,6 +199,53 @@ describe('programs of whole numbers', () => {
             if (!isValued && problem.boards.some(board => board.cost <= least - step)) expect(cheaper.finished).toBe(true);
             expect(flow(cost, 0)).toEqual({ finished: false });
         }), { seed: 85, numRuns: runs(150) });
+    });
+});
+
+describe('the whole problem as boards, sections and strips, each listed', () => {
+    test.each(['nothing', 'something'])('it finds the cheapest plan, and that none is cheaper; pieces are worth %s', worth => {
+        const isValued = worth === 'something';
+        let strips = 0, sections = 0;
+        fc.assert(fc.property(ripped, problem => {
+            const { cost, least } = begun(problem), step = costStep(problem), values = problem.items.map(({ size }) => (isValued ? size / 20 : 0));
+            const patterns = (dearest: number, cheapest = 0, most = 20_000) => planByPatterns(
+                problem, values, allCounts(problem, dearest), { cheapest, dearest }, step, solver, effort(), { most, nodes: 1000 });
+            for (const cheapest of [0, least]) {
+                const { layouts, finished } = patterns(cost, cheapest);
+                expect(finished).toBe(true);
+                expect(checkLayouts(problem, layouts!)).toBe(least);
+                if (layouts!.some(layout => layout.sections)) sections++;
+                else if (layouts!.some(layout => layout.strips.some(({ lane }) => lane > 0))) strips++;
+            }
+            const cheaper = patterns(least - step);
+            expect(cheaper.layouts).toBeUndefined();
+            if (!isValued && problem.boards.some(board => board.cost <= least - step)) expect(cheaper.finished).toBe(true);
+            expect(patterns(cost, 0, 0)).toEqual({ finished: false });
+        }), { seed: 87, numRuns: runs(150) });
+        expect([strips > 0, sections > 0]).toEqual([true, true]);
+    });
+});
+
+describe('what is known of a problem that is like it', () => {
+    test('ways to cut become such of the other: sound, and of pieces that it has', () => {
+        let same = 0;
+        fc.assert(fc.property(ripped, fc.array(fc.nat(3), { minLength: 4, maxLength: 4 }), fc.boolean(), (problem, counts, isCut) => {
+            const { start } = begun(problem);
+            const items = problem.items.map((item, i) => ({ ...item, count: counts[i]! })).filter(({ count }) => count > 0);
+            const { shortestSection: _, ...others } = problem;
+            const like: CuttingProblem = { ...(isCut ? problem : others), items };
+            for (const { gives, ...column } of columnsFor(like, problem, columnsOf(start))) {
+                expect(gives.length).toBeGreaterThan(0);
+                const wanted = new Map(gives), own = { ...like, items: items.map((item, i) => ({ ...item, count: wanted.get(i) ?? 0 })) };
+                expect(faultOf(own, [{ ...column, times: 1 }])).toBeUndefined();
+            }
+            expect(columnsFor(problem, problem, columnsOf(start)).length).toBe(start.length);
+            same += start.length;
+            const [first, ...rest] = problem.boards;
+            expect(columnsFor({ ...problem, boards: [{ ...first!, cost: first!.cost + 1 }, ...rest] }, problem, columnsOf(start))).toEqual([]);
+            expect(columnsFor({ ...problem, strips: [7, 8, 9] }, problem, columnsOf(start))).toEqual([]);
+        }), { seed: 88, numRuns: runs(200) });
+        expect(same).toBeGreaterThan(0);
     });
 });
 
