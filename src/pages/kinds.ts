@@ -1,5 +1,5 @@
 /** What a pane can show. */
-export const PANE_KINDS = ['plan', 'section', 'cut-list', 'boards', 'view', 'estimate', 'changes', 'suggest'] as const;
+export const PANE_KINDS = ['plan', 'section', 'cut-list', 'boards', 'view', 'estimate', 'changes', 'suggest', 'put-up'] as const;
 export type PaneKind = (typeof PANE_KINDS)[number];
 
 /** Kinds that show the whole house that a room belongs to, and not the room alone. */

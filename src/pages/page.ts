@@ -4,6 +4,7 @@ import type { Finding } from '../findings/finding.ts';
 import type { Alternate } from '../job/alternate.ts';
 import type { FileContent } from '../job/file.ts';
 import type { PricePlans } from '../pipeline/price-plans.ts';
+import type { RoomPutUp } from '../report/put-up/content.ts';
 import type { Suggestions } from '../suggest/model.ts';
 import type { Standing } from '../pipeline/standing.ts';
 import type { Source } from '../provenance/source.ts';
@@ -32,6 +33,8 @@ export interface Page<Content extends PageContent = PageContent> {
     readonly showsChanges?: boolean;
     /** Set where it shows other grids: its host may look for them step by step, and then it is made anew when they are there. */
     readonly showsOtherGrids?: boolean;
+    /** Set where it shows how a room is put up: its host may work that out while the hand rests, and then it is made anew when it is there. */
+    readonly showsOrder?: boolean;
 }
 
 /** Why nothing is to be built from it, with the number of its place. */
@@ -79,6 +82,8 @@ export interface RoomOnPage {
     };
     /** Other grids, where its host looks for them; made where they are asked for else. */
     readonly otherGrids?: Suggestions | 'looking';
+    /** How it is put up, where its host works that out; made where it is asked for else. */
+    readonly order?: RoomPutUp | 'looking';
     /** Set where what takes longer to find is wanted of alternates too. */
     readonly looksClosely?: boolean;
 }

@@ -7,6 +7,7 @@ import { planPage } from './plan/page.ts';
 import { cutListPage } from './cut-list/page.ts';
 import { sectionPage } from './section/page.ts';
 import { estimatePage } from './estimate/page.ts';
+import { putUpPage } from './put-up/page.ts';
 import { suggestPage } from './suggest/page.ts';
 import { viewPage } from './view/page.ts';
 
@@ -20,6 +21,7 @@ export const PAGES: Readonly<Record<PaneKind, Page>> = {
     estimate: estimatePage,
     changes: changesPage,
     suggest: suggestPage,
+    'put-up': putUpPage,
 };
 
 /** A page's content, and what has to be said over it. */

@@ -21,4 +21,6 @@ export const PANE_ICONS: Readonly<Record<PaneKind, string>> = {
     changes: 'M1.5 1.5h8v3M1.5 1.5v9h3M4.5 4.5h10v10h-10zM7 9.5a2.5 2.5 0 1 0 5 0a2.5 2.5 0 1 0-5 0',
     // two ceilings beside each other, of other grids
     suggest: 'M1.5 2.5h5.5v11h-5.5zM1.5 8h5.5M9 2.5h5.5v11h-5.5zM9 6.2h5.5M9 9.8h5.5M11.75 2.5v11',
+    // a board on its way up to the ceiling
+    'put-up': 'M1.5 2.5h13M3 5h10v2.5h-10zM8 14.5v-5M5.5 12l2.5-2.5l2.5 2.5',
 };

@@ -23,11 +23,13 @@ export interface FilesThere {
 export interface RoomThere { readonly file: FileContent; readonly layout: Layout }
 
 /** What a host knows beside the texts. */
-interface Ways {
+export interface Ways {
     /** What is known of a house's boards, where somebody looks for cheaper ones. */
     readonly boardsOf?: (house: readonly RoomOnPage[]) => RoomOnPage['boards'];
     /** Other grids for a room, as far as somebody has looked for them. */
     readonly otherGridsOf?: (room: RoomOnPage) => RoomOnPage['otherGrids'];
+    /** How a room is put up, as far as somebody has worked it out. */
+    readonly orderOf?: (room: RoomOnPage) => RoomOnPage['order'];
     /** What the dry fit finds in a file; what is known of it already where nothing is said. */
     readonly closely?: (file: FileContent) => readonly Finding[];
     /** What files are called; by their way from the room's own where nothing is said. */
@@ -136,6 +138,10 @@ class KnownRoom implements RoomOnPage {
 
     get otherGrids(): RoomOnPage['otherGrids'] {
         return this.ways.otherGridsOf?.(this);
+    }
+
+    get order(): RoomOnPage['order'] {
+        return this.ways.orderOf?.(this);
     }
 
     get boards(): RoomOnPage['boards'] {

@@ -37,7 +37,7 @@ ${words ? html`<p class="words" id="words">${words}</p>` : ''}
 }
 
 const kindNames: Readonly<Record<PaneKind, () => string>> = {
-    plan: () => t('Plan'), section: () => t('Section'), 'cut-list': () => t('Cut list'), boards: () => t('Boards'), view: () => t('3D'), estimate: () => t('Estimate'), changes: () => t('Changes'), suggest: () => t('Grids'),
+    plan: () => t('Plan'), section: () => t('Section'), 'cut-list': () => t('Cut list'), boards: () => t('Boards'), view: () => t('3D'), estimate: () => t('Estimate'), changes: () => t('Changes'), suggest: () => t('Grids'), 'put-up': () => t('Putting up'),
 };
 
 /** From pane to pane: by a click, by Alt and the number, or with the arrow keys along them. */

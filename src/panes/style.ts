@@ -16,6 +16,7 @@ body{overflow:hidden;overflow-wrap:break-word}
 .room select{width:100%;max-width:min(320px,100%);text-overflow:ellipsis}
 button,select,summary{font:inherit;color:var(--button-ink);background:var(--button);border:1px solid var(--button-edge);border-radius:2px;padding:2px 9px;cursor:pointer;min-height:26px}
 button.sign{min-width:28px;padding:2px 6px}
+button.sign>svg{display:block;width:14px;height:14px;margin:auto;fill:currentColor}
 button[aria-pressed=true]{border-color:var(--focus);box-shadow:inset 0 0 0 1px var(--focus)}
 button:disabled{opacity:.55;cursor:default}
 select{color:var(--field-ink);background:var(--field);border-color:var(--field-edge)}

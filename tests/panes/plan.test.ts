@@ -273,9 +273,9 @@ describe('the frame of a pane', () => {
         })).toBe(0);
         await pane.page.focus('#switch-plan');
         await pane.page.keyboard.press('ArrowLeft');
-        expect(await pane.page.evaluate(() => document.activeElement!.id)).toBe('switch-suggest');
+        expect(await pane.page.evaluate(() => document.activeElement!.id)).toBe('switch-put-up');
         await pane.page.keyboard.press('Enter');
-        expect((await pane.sent('switch')).map(({ kind }) => kind)).toEqual(['boards', 'cut-list', 'section', 'suggest']);
+        expect((await pane.sent('switch')).map(({ kind }) => kind)).toEqual(['boards', 'cut-list', 'section', 'put-up']);
         // its own is no way anywhere
         await pane.page.click('#switch-plan');
         expect(await pane.sent('switch')).toHaveLength(4);

@@ -13,6 +13,7 @@ export const KINDS: Readonly<Record<PaneKind, KindOfPane>> = {
     'cut-list': { command: 'cofferwright.showCutList', title: () => vscode.l10n.t('Cut List') },
     changes: { command: 'cofferwright.showChanges', title: () => vscode.l10n.t('Changes') },
     suggest: { command: 'cofferwright.showSuggest', title: () => vscode.l10n.t('Suggestions') },
+    'put-up': { command: 'cofferwright.showPutUp', title: () => vscode.l10n.t('Putting Up') },
     view: { command: 'cofferwright.showView', title: () => vscode.l10n.t('In Three Dimensions') },
 };
 

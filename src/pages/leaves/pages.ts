@@ -3,9 +3,6 @@ import { csvJoists } from '../../report/joists/csv.ts';
 import { joistsLeaf } from '../../report/joists/leaf.ts';
 import type { House, RoomPieces } from '../../report/house.ts';
 import type { Leaf } from '../../report/leaf.ts';
-import { putUpContent } from '../../report/put-up/content.ts';
-import { csvPutUp } from '../../report/put-up/csv.ts';
-import { putUpLeaf } from '../../report/put-up/leaf.ts';
 import { seasonsContent } from '../../report/seasons/content.ts';
 import { csvSeasons } from '../../report/seasons/csv.ts';
 import { seasonsLeaf } from '../../report/seasons/leaf.ts';
@@ -21,7 +18,7 @@ import type { Page, RoomOnPage } from '../page.ts';
 import { printedLeaf } from './printed.ts';
 
 /** Pages that are printed and have no pane. */
-export type LeafKind = 'joists' | 'trades' | 'seasons' | 'survey' | 'put-up';
+export type LeafKind = 'joists' | 'trades' | 'seasons' | 'survey';
 
 interface Made { leaf(house: House, room: RoomOnPage): Leaf; csv(house: House, room: RoomOnPage): CsvText }
 
@@ -29,10 +26,6 @@ const MADE: Readonly<Record<LeafKind, Made>> = {
     joists: {
         leaf: (house, { ceiling, takeOff }) => joistsLeaf(house, () => holdingContent(ceiling, takeOff)),
         csv: (house, { ceiling, takeOff }) => csvJoists([house], () => holdingContent(ceiling, takeOff)),
-    },
-    'put-up': {
-        leaf: (house, { ceiling, takeOff }) => putUpLeaf(house, () => putUpContent(ceiling, takeOff)),
-        csv: (house, { ceiling, takeOff }) => csvPutUp([house], () => putUpContent(ceiling, takeOff)),
     },
     seasons: {
         leaf: (house, { ceiling, takeOff }) => seasonsLeaf(house, () => seasonsContent(ceiling, takeOff)),
@@ -51,7 +44,6 @@ const MADE: Readonly<Record<LeafKind, Made>> = {
 /** The files that each is kept as. */
 export const LEAVES: Readonly<Record<LeafKind, Pick<Page, 'exports'>>> = {
     joists: keptAs('joists'), trades: keptAs('trades'), seasons: keptAs('seasons'), survey: keptAs('survey'),
-    'put-up': keptAs('put-up'),
 };
 
 function keptAs(kind: LeafKind): Pick<Page, 'exports'> {
@@ -64,7 +56,7 @@ function keptAs(kind: LeafKind): Pick<Page, 'exports'> {
 }
 
 /** The room by itself. */
-function houseOf({ layout: { room }, takeOff, standing }: RoomOnPage): House {
+export function houseOf({ layout: { room }, takeOff, standing }: RoomOnPage): House {
     const own: RoomPieces = { room, takeOff, standing };
     return { job: room.job, rooms: [own], alternates: [] };
 }

@@ -60,7 +60,8 @@ function sectionsOf({ room }: RoomPieces, told: RoomPutUp, ceiling: Ceiling, job
     ];
 }
 
-const HOW: Readonly<Record<How['kind'], string>> = {
+/** What each kind of step is called where it is told how it is done. */
+export const HOW: Readonly<Record<How['kind'], string>> = {
     layout: 'Setting out', blocking: 'Blocking', spacers: 'Spacers', 'first-bay': 'First bay', sides: 'Sides and cleats', bottoms: 'Bottoms', moldings: 'Moldings', band: 'Band', trim: 'Ceiling trim', panel: 'Panel', glue: 'Glue',
 };
 function howWords({ kind, words }: How): string {
@@ -106,12 +107,13 @@ function waysSection(room: string, steps: readonly StepTold[], tape: Tape): Leaf
 const MEASURE: Readonly<Record<Measure['kind'], string>> = {
     edge: 'edge of the coffer', diagonal: 'diagonal of the coffer', channel: 'channel of the bottom, at three places', underside: 'from the ceiling to the lower edge of the sides', 'side-thickness': 'thickness of a side', 'bottom-width': 'width of a bottom as ripped',
 };
-function measureRow({ kind, of, wanted, goesTo: { words, stock } }: Measure, tape: Tape): string[] {
+/** What is measured, of what, what it should be, and what of the text is to be changed where it is otherwise. */
+export function measureRow({ kind, of, wanted, goesTo: { words, stock } }: Measure, tape: Tape): string[] {
     const to = kind === 'edge' || kind === 'diagonal' ? 'the walls, or where the lines stand' : kind === 'side-thickness' ? `thickness of stock ${stock ?? words}`
         : kind === 'underside' ? `held-down of ${words}, or width of stock ${stock ?? words}` : `rip of ${words}${stock === undefined ? '' : `, or width of stock ${stock}`}`;
     return [MEASURE[kind], kind === 'edge' ? `${of} side` : kind === 'diagonal' ? of : `line ${of}`, printMark(wanted, tape), to];
 }
 
-function cycleWords(cycle: Cycle, stuck: number): string {
+export function cycleWords(cycle: Cycle, stuck: number): string {
     return `None of these can be the first: ${cycle.map(({ first, then, why }) => `${withoutRoom(then)} waits for ${withoutRoom(first)}, since it ${WHY[why]}`).join('; ')}. ${counted(stuck, 'piece')} cannot be put up in any order.`;
 }

@@ -18,6 +18,7 @@ import { roomAt, roomFor, type Place } from './choose.ts';
 import type { Comparisons } from '../changes/comparisons.ts';
 import { keysAt } from './keys.ts';
 import { markEdits } from './mark.ts';
+import { Orders } from './orders.ts';
 import { OtherGrids } from './other-grids.ts';
 import { choiceOf, housesOf, Rooms } from './rooms.ts';
 
@@ -32,8 +33,8 @@ interface Pane {
     /** What the content was made from, and the content: unchanged things are not made again, nor sent. */
     madeFrom?: readonly unknown[];
     content?: string;
-    /** The room whose other grids it shows. */
-    gridsOf?: string;
+    /** The room whose other grids it shows, or how it is put up. */
+    worksOf?: string;
     /** All but the content. */
     rest?: string;
     keys?: string;
@@ -56,6 +57,7 @@ export class Panes {
     private readonly rooms: Rooms;
     private readonly proofs: BoardProofs | undefined;
     private readonly otherGrids: OtherGrids;
+    private readonly orders: Orders;
     private builtAt = 0;
     private resting: ReturnType<typeof setTimeout> | undefined;
     private cursor: CursorParams | undefined;
@@ -72,7 +74,10 @@ export class Panes {
     ) {
         this.proofs = prover && new BoardProofs(prover, () => this.soon());
         this.otherGrids = new OtherGrids(typing, () => this.soon());
-        this.rooms = new Rooms(services, this.proofs && (house => this.proofs?.of(house)), room => this.otherGrids.of(room));
+        this.orders = new Orders(typing, () => this.soon());
+        this.rooms = new Rooms(services, {
+            ...this.proofs && { boardsOf: house => this.proofs?.of(house) }, otherGridsOf: room => this.otherGrids.of(room), orderOf: room => this.orders.of(room),
+        });
         connection.onNotification(PANE_SHOWS, (params: PaneShowsParams) => this.shows(params));
         connection.onNotification(PANE_CLOSED, ({ pane }: PaneClosedParams) => this.closed(pane));
         connection.onNotification(CURSOR, (params: CursorParams) => this.cursorAt(params));
@@ -107,9 +112,10 @@ export class Panes {
 
     private closed(pane: string): void {
         this.panes.delete(pane);
-        const isShown = (which: 'showsBoards' | 'showsOtherGrids'): boolean => [...this.panes.values()].some(({ wishes }) => PAGES[wishes.kind][which]);
+        const isShown = (which: 'showsBoards' | 'showsOtherGrids' | 'showsOrder'): boolean => [...this.panes.values()].some(({ wishes }) => PAGES[wishes.kind][which]);
         if (!isShown('showsBoards')) this.proofs?.stop();
         if (!isShown('showsOtherGrids')) this.otherGrids.stop();
+        if (!isShown('showsOrder')) this.orders.stop();
     }
 
     /** Only where the pane shows the house that is searched. */
@@ -202,7 +208,7 @@ export class Panes {
         const madeFrom: unknown[] = [room.file, ...ofHouse ? room.house.map(({ file }) => file) : [], width, height, ...stands];
         const isSame = (now: readonly unknown[]): boolean =>
             pane.content !== undefined && pane.madeFrom?.length === now.length && now.every((each, i) => each === pane.madeFrom![i]);
-        if (!page.showsBoards && !page.showsChanges && !page.showsOtherGrids && isSame(madeFrom)) return undefined;
+        if (!page.showsBoards && !page.showsChanges && !page.showsOtherGrids && !page.showsOrder && isSame(madeFrom)) return undefined;
         const rested = Date.now() - this.builtAt;
         if (page.takesLong && pane.content !== undefined && rested < REST_MS) {
             clearTimeout(this.resting);
@@ -212,12 +218,13 @@ export class Panes {
         if (page.showsBoards) madeFrom.push(room.boards);
         const changes = page.showsChanges ? this.comparisons.of(room, pane.wishes.against) : undefined;
         if (changes) madeFrom.push(changes);
-        if (page.showsOtherGrids) {
-            // those of the room as it was a moment ago stay, rather than come and go
-            const place = `${room.file.uri}#${room.layout.room.name}`, isLooking = room.otherGrids === 'looking';
-            if (isLooking && pane.content !== undefined && pane.gridsOf === place) return undefined;
-            if (!isLooking) pane.gridsOf = place;
-            madeFrom.push(room.otherGrids);
+        const works = page.showsOtherGrids ? room.otherGrids : page.showsOrder ? room.order : undefined;
+        if (works !== undefined) {
+            // what was found of the room as it was a moment ago stays, rather than come and go, where the page shows nothing else
+            const place = `${room.file.uri}#${room.layout.room.name}`, isLooking = works === 'looking';
+            if (isLooking && page.takesLong && pane.content !== undefined && pane.worksOf === place) return undefined;
+            if (!isLooking) pane.worksOf = place;
+            madeFrom.push(works);
         }
         if (isSame(madeFrom)) return undefined;
         pane.madeFrom = madeFrom;

@@ -4,8 +4,7 @@ import { readFile } from '../../language/read-file.ts';
 import type { CofferSharedServices } from '../../language/coffer-services.ts';
 import { isBuiltin } from '../../language/workspace/builtin.ts';
 import { madeFrom } from '../../language/workspace/made-from.ts';
-import type { RoomOnPage } from '../../pages/page.ts';
-import { keyOfJob, RoomsOnPages, type FilesThere, type RoomThere } from '../../pages/rooms.ts';
+import { keyOfJob, RoomsOnPages, type FilesThere, type RoomThere, type Ways } from '../../pages/rooms.ts';
 import { titleOfHouse } from '../../report/house.ts';
 import type { Problem, RoomChoice } from '../../panes/messages.ts';
 import { filesOfJob } from '../files-of-job.ts';
@@ -15,12 +14,9 @@ export type { RoomThere } from '../../pages/rooms.ts';
 
 /** The rooms of the open folders. Asked for only between builds, so that every document is linked. */
 export class Rooms extends RoomsOnPages {
-    /** `boardsOf`: what is known of a house's boards, where somebody looks for cheaper ones; `otherGridsOf`: of a room's other grids. */
-    constructor(
-        private readonly services: CofferSharedServices, boardsOf?: (house: readonly RoomOnPage[]) => RoomOnPage['boards'],
-        otherGridsOf?: (room: RoomOnPage) => RoomOnPage['otherGrids'],
-    ) {
-        super(new OpenFiles(services), { ...boardsOf && { boardsOf }, ...otherGridsOf && { otherGridsOf } });
+    /** `ways`: what somebody looks for beside the texts. */
+    constructor(private readonly services: CofferSharedServices, ways: Pick<Ways, 'boardsOf' | 'otherGridsOf' | 'orderOf'> = {}) {
+        super(new OpenFiles(services), ways);
     }
 
     document(uri: string): LangiumDocument | undefined {

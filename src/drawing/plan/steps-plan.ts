@@ -1,0 +1,57 @@
+import type { Ceiling } from '../../ceiling/model.ts';
+import type { Piece, TakeOff } from '../../takeoff/model.ts';
+import { group, polygon, sheet, text, type Group, type Item, type Point, type Sheet } from '../display-list.ts';
+import { paneGround } from '../paper.ts';
+import { lastPart } from '../source-reference.ts';
+import { runWidth } from '../text/measure-text.ts';
+import { endsOf, outOf } from './line-ends.ts';
+import { descriptionOf } from './plan.ts';
+import { pieceTitle } from './pieces.ts';
+import { extentOf, toX, toY, type PlanView } from './view.ts';
+import { walls, wallThickness } from './walls.ts';
+
+/** Points that the drawing has at most; it is as large as fits in them. `letters`: the size of its names, in points. */
+export interface StepsPlanSize { readonly width: number; readonly height: number; readonly letters: number }
+
+/** The group of a step, by its number. */
+export function stepGroup(number: number): string {
+    return `step.${number}`;
+}
+
+/**
+ * The plan with a group for the pieces of each step, in the order in which they are put up: what comes later hangs lower, or beside, and so covers what
+ * came before. How a step looks that is done, is done now, or is still to come is for whoever shows it. With the names of lines and the numbers of
+ * coffers, by which steps are called. `steps`: pieces by their names in the cut list; those of no step are left out.
+ */
+export function drawStepsPlan(ceiling: Ceiling, takeOff: TakeOff, steps: readonly { readonly number: number; readonly pieces: readonly string[] }[], size: StepsPlanSize): Sheet {
+    const { room } = ceiling, { letters } = size, around = wallThickness(Infinity) + letters * 1.9;
+    const k = Math.min((size.width - 2 * around) / Math.max(1, ceiling.width), (size.height - 2 * around) / Math.max(1, ceiling.length));
+    const view: PlanView = { pointsPerTick: k, left: around, top: around };
+    const byId = new Map(takeOff.pieces.map(piece => [piece.id, piece]));
+    const drawn = (piece: Piece): Group => group(piece.id, { title: pieceTitle(piece, room.job.show.value), piece: piece.id, part: piece.part }, [
+        polygon((piece.outline ?? piece.corners).map(({ x, y }): Point => [toX(view, x), toY(view, y)]), 'thin', 'wash'),
+    ]);
+    return sheet({ id: 'steps-plan', title: room.title ?? room.name, description: descriptionOf(ceiling, takeOff) }, paneGround(ceiling.width * k + 2 * around, ceiling.length * k + 2 * around), [
+        walls(ceiling, view, lastPart),
+        ...steps.map(({ number, pieces }) => group(stepGroup(number), {}, pieces.flatMap(id => byId.get(id) ?? []).map(drawn))),
+        group('names', {}, [...linesNamed(ceiling, view, letters), ...coffersNumbered(ceiling, view, letters)]),
+    ], { pointsPerTick: k, origin: [view.left, view.top + ceiling.length * k] });
+}
+
+/** Beyond the wall at which each begins. */
+function linesNamed(ceiling: Ceiling, view: PlanView, size: number): Item[] {
+    return ceiling.lines.flatMap(line => {
+        const end = endsOf(ceiling, line).find(({ wall }) => wall);
+        if (!end?.wall) return [];
+        const out = outOf(end.wall), off = wallThickness(view.pointsPerTick) + size * 0.85;
+        return [text([toX(view, end.at.x) + out.x * off, toY(view, end.at.y) + out.y * off + size * 0.35], line.name, { size, anchor: 'middle', weight: 600 })];
+    });
+}
+
+/** In its middle, where it has room for it. */
+function coffersNumbered(ceiling: Ceiling, view: PlanView, size: number): Item[] {
+    return ceiling.coffers.flatMap(coffer => {
+        const { left, right, top, foot } = extentOf(view, coffer), words = text([(left + right) / 2, (top + foot) / 2 + size * 0.35], String(coffer.number), { size, anchor: 'middle', tone: 'soft' });
+        return runWidth(words) < (right - left) * 0.8 && size < foot - top ? [words] : [];
+    });
+}

@@ -1,0 +1,62 @@
+import type { Ceiling } from '../../ceiling/model.ts';
+import type { RoomOnPage } from '../../pages/page.ts';
+import { putUpOnPage } from '../../pages/put-up/content.ts';
+import { dryFitOf } from '../../pipeline/inspect-closely.ts';
+import { putUpOf } from '../../putup/put-up.ts';
+import type { RoomPutUp } from '../../report/put-up/content.ts';
+
+/** How long it waits where somebody types. */
+const TYPING_MS = 200;
+
+/**
+ * Works out how the rooms in panes are put up, one after the other and a part at a time, so that whatever the editor asks meanwhile is answered first;
+ * not while somebody types. What a room has got is kept with its ceiling.
+ */
+export class Orders {
+    private waiting: { readonly ceiling: Ceiling; readonly place: string; readonly parts: (() => unknown)[] }[] = [];
+    private readonly failed = new WeakSet<Ceiling>();
+    private timer: ReturnType<typeof setTimeout> | undefined;
+
+    /** `changed`: called when that of a room is there. */
+    constructor(private readonly typing: { readonly now: boolean }, private readonly changed: () => void) {}
+
+    /** Works it out where nobody has. Undefined where that fails: whoever asks then hears why. */
+    of({ ceiling, file, layout: { room } }: RoomOnPage): RoomPutUp | 'looking' | undefined {
+        if (putUpOnPage.has(ceiling)) return putUpOnPage(ceiling);
+        if (this.failed.has(ceiling)) return undefined;
+        const place = `${file.uri} ${room.name}`;
+        if (!this.waiting.some(each => each.ceiling === ceiling)) {
+            // what the room was before is of no use to anybody
+            this.waiting = [...this.waiting.filter(each => each.place !== place), { ceiling, place, parts: [() => dryFitOf(ceiling), () => putUpOf(ceiling), () => putUpOnPage(ceiling)] }];
+        }
+        this.timer ??= setTimeout(() => this.step());
+        return 'looking';
+    }
+
+    /** Nobody looks at them any more. */
+    stop(): void {
+        clearTimeout(this.timer);
+        this.timer = undefined;
+        this.waiting = [];
+    }
+
+    private step(): void {
+        const [work] = this.waiting;
+        this.timer = undefined;
+        if (!work) return;
+        if (!this.typing.now) this.part(work);
+        this.timer = setTimeout(() => this.step(), this.typing.now ? TYPING_MS : 0);
+    }
+
+    private part(work: typeof this.waiting[number]): void {
+        try {
+            work.parts.shift()?.();
+        } catch {
+            this.failed.add(work.ceiling);
+            work.parts.length = 0;
+        }
+        if (work.parts.length > 0) return;
+        this.waiting = this.waiting.filter(each => each !== work);
+        this.changed();
+    }
+}
