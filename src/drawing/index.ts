@@ -10,7 +10,7 @@ export { withNotice } from './sheet/notice.ts';
 export { drawPlan } from './plan/plan.ts';
 export { drawPanePlan, PLAN_LAYERS, type PlanLayer } from './plan/pane-plan.ts';
 export { drawSmallPlan } from './plan/small-plan.ts';
-export { drawStepsPlan, stepGroup, type StepsPlanSize } from './plan/steps-plan.ts';
+export { drawStepsPlan } from './plan/steps-plan.ts';
 export { drawMeetings, meetingSheets } from './meetings/sheets.ts';
 export { hasSurveySheet } from './survey/sheet.ts';
 export { drawTemplates } from './survey/templates.ts';

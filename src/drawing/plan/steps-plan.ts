@@ -11,10 +11,10 @@ import { extentOf, toX, toY, type PlanView } from './view.ts';
 import { walls, wallThickness } from './walls.ts';
 
 /** Points that the drawing has at most; it is as large as fits in them. `letters`: the size of its names, in points. */
-export interface StepsPlanSize { readonly width: number; readonly height: number; readonly letters: number }
+interface StepsPlanSize { readonly width: number; readonly height: number; readonly letters: number }
 
 /** The group of a step, by its number. */
-export function stepGroup(number: number): string {
+function stepGroup(number: number): string {
     return `step.${number}`;
 }
 
