@@ -23,7 +23,9 @@ function stepGroup(number: number): string {
  * came before. How a step looks that is done, is done now, or is still to come is for whoever shows it. With the names of lines and the numbers of
  * coffers, by which steps are called. `steps`: pieces by their names in the cut list; those of no step are left out.
  */
-export function drawStepsPlan(ceiling: Ceiling, takeOff: TakeOff, steps: readonly { readonly number: number; readonly pieces: readonly string[] }[], size: StepsPlanSize): Sheet {
+export function drawStepsPlan(
+    ceiling: Ceiling, takeOff: TakeOff, steps: readonly { readonly number: number; readonly pieces: readonly string[] }[], size: StepsPlanSize,
+): Sheet {
     const { room } = ceiling, { letters } = size, around = wallThickness(Infinity) + letters * 1.9;
     const k = Math.min((size.width - 2 * around) / Math.max(1, ceiling.width), (size.height - 2 * around) / Math.max(1, ceiling.length));
     const view: PlanView = { pointsPerTick: k, left: around, top: around };
@@ -31,7 +33,8 @@ export function drawStepsPlan(ceiling: Ceiling, takeOff: TakeOff, steps: readonl
     const drawn = (piece: Piece): Group => group(piece.id, { title: pieceTitle(piece, room.job.show.value), piece: piece.id, part: piece.part }, [
         polygon((piece.outline ?? piece.corners).map(({ x, y }): Point => [toX(view, x), toY(view, y)]), 'thin', 'wash'),
     ]);
-    return sheet({ id: 'steps-plan', title: room.title ?? room.name, description: descriptionOf(ceiling, takeOff) }, paneGround(ceiling.width * k + 2 * around, ceiling.length * k + 2 * around), [
+    const words = { id: 'steps-plan', title: room.title ?? room.name, description: descriptionOf(ceiling, takeOff) };
+    return sheet(words, paneGround(ceiling.width * k + 2 * around, ceiling.length * k + 2 * around), [
         walls(ceiling, view, lastPart),
         ...steps.map(({ number, pieces }) => group(stepGroup(number), {}, pieces.flatMap(id => byId.get(id) ?? []).map(drawn))),
         group('names', {}, [...linesNamed(ceiling, view, letters), ...coffersNumbered(ceiling, view, letters)]),
@@ -51,7 +54,8 @@ function linesNamed(ceiling: Ceiling, view: PlanView, size: number): Item[] {
 /** In its middle, where it has room for it. */
 function coffersNumbered(ceiling: Ceiling, view: PlanView, size: number): Item[] {
     return ceiling.coffers.flatMap(coffer => {
-        const { left, right, top, foot } = extentOf(view, coffer), words = text([(left + right) / 2, (top + foot) / 2 + size * 0.35], String(coffer.number), { size, anchor: 'middle', tone: 'soft' });
+        const { left, right, top, foot } = extentOf(view, coffer);
+        const words = text([(left + right) / 2, (top + foot) / 2 + size * 0.35], String(coffer.number), { size, anchor: 'middle', tone: 'soft' });
         return runWidth(words) < (right - left) * 0.8 && size < foot - top ? [words] : [];
     });
 }

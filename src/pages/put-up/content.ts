@@ -66,7 +66,9 @@ export interface StepOnPage {
 export interface GateOnPage { readonly coffer: number; readonly rows: readonly (readonly string[])[] }
 
 /** How a room is put up; kept as long as its ceiling is the same. */
-export const putUpOnPage: { (ceiling: Ceiling): RoomPutUp; has(ceiling: Ceiling): boolean } = kept((ceiling: Ceiling) => tellOf(ceiling, takeOffOf(ceiling)), MOST_ROOMS);
+export const putUpOnPage: { (ceiling: Ceiling): RoomPutUp; has(ceiling: Ceiling): boolean } = kept(
+    (ceiling: Ceiling) => tellOf(ceiling, takeOffOf(ceiling)), MOST_ROOMS,
+);
 
 const NOTHING = { summary: '', cycle: '', plan: null, before: '', days: [], how: [], cautions: [], sources: [] };
 
@@ -102,7 +104,10 @@ function summaryOf({ putUp: { moves }, steps, hours }: RoomPutUp, days: number, 
     ].join(', ');
 }
 
-interface Told { readonly tape: Tape; readonly sources: Sources; readonly gate: boolean; readonly hasCrews: boolean; readonly show: Parameters<typeof pieceTitle>[1] }
+interface Told {
+    readonly tape: Tape; readonly sources: Sources; readonly gate: boolean; readonly hasCrews: boolean;
+    readonly show: Parameters<typeof pieceTitle>[1];
+}
 
 function stepOnPage(told: StepTold, all: RoomPutUp, { tape, sources, gate, hasCrews, show }: Told): StepOnPage {
     const { step, people, minutes, shift, fasteners, joints } = told, ids = new Set(step.placings.map(({ piece }) => piece.id));
@@ -110,7 +115,8 @@ function stepOnPage(told: StepTold, all: RoomPutUp, { tape, sources, gate, hasCr
     return {
         number: step.number, kind: step.kind, what: stepWords(step), people, hours: minutes ? hoursText(minutes) : '',
         days: !shift || shift.first === shift.last ? '' : `${shift.first} to ${shift.last}`, crew: hasCrews ? shift?.crew ?? null : null,
-        pieces: step.placings.map(({ piece }) => ({ key: piece.id, name: withoutRoom(piece.id), title: pieceTitle(piece, show), at: sources.number(piece.source) })),
+        pieces: step.placings.map(({ piece }) =>
+            ({ key: piece.id, name: withoutRoom(piece.id), title: pieceTitle(piece, show), at: sources.number(piece.source) })),
         fasteners: fasteners.map(({ count, what }) => `${count} ${what}`), ways: waysIn(step.placings, tape), isGlued: joints.length > 0 && step.kind !== 'first-bay',
         closing: closings.map(({ names, wanted, ways }) => ({ names, wanted, ways })), cautions: stepCautions(told, closings.some(({ springs }) => springs)),
         ...gate && all.putUp.firstBay ? { gate: { coffer: all.putUp.firstBay.coffer, rows: all.measures.map(measure => measureRow(measure, tape)) } } : {},
@@ -133,9 +139,11 @@ const NARROW = 760, SIZE_UNSAID = { width: 900, height: 680 };
 
 function planOf(ceiling: Ceiling, takeOff: RoomOnPage['takeOff'], { steps }: RoomPutUp, wishes: Wishes, sources: Sources): PutUpContent['plan'] {
     const width = wishes.width ?? SIZE_UNSAID.width, height = wishes.height ?? SIZE_UNSAID.height;
-    const size = width < NARROW ? { width: width - 24, height: Math.max(170, height * 0.4) } : { width: width * 0.52 - 24, height: Math.max(240, height - 130) };
+    const size = width < NARROW ? { width: width - 24, height: Math.max(170, height * 0.4) }
+        : { width: width * 0.52 - 24, height: Math.max(240, height - 130) };
     const at = new Map(takeOff.pieces.map(({ id, source }) => [id, source]));
-    const plan = drawStepsPlan(ceiling, takeOff, steps.map(({ step: { number, placings } }) => ({ number, pieces: placings.map(({ piece }) => piece.id) })), { ...size, letters: LEAST_LETTERS + 1 });
+    const ids = steps.map(({ step: { number, placings } }) => ({ number, pieces: placings.map(({ piece }) => piece.id) }));
+    const plan = drawStepsPlan(ceiling, takeOff, ids, { ...size, letters: LEAST_LETTERS + 1 });
     const svg = toPaneSvg(plan, ({ id, piece }): Readonly<Record<string, string>> => {
         if (piece !== undefined) return { 'class': 'part', 'data-key': piece, 'data-at': String(sources.number(at.get(piece)!)) };
         return id.startsWith('step.') ? { 'data-step': id.slice('step.'.length) } : {};

@@ -60,7 +60,8 @@ function go(pane: PutUpPane, to: number): void {
 function alongSteps(event: KeyboardEvent, pane: PutUpPane): boolean {
     const head = (event.target as Element).closest('.step .head');
     if (!head || !pane.content || event.altKey || event.ctrlKey || event.metaKey || event.shiftKey) return false;
-    const now = stepOf(pane.content, pane.state), to = { ArrowDown: now + 1, ArrowRight: now + 1, ArrowUp: now - 1, ArrowLeft: now - 1, Home: 1, End: Infinity }[event.key];
+    const now = stepOf(pane.content, pane.state);
+    const to = { ArrowDown: now + 1, ArrowRight: now + 1, ArrowUp: now - 1, ArrowLeft: now - 1, Home: 1, End: Infinity }[event.key];
     if (to === undefined) return false;
     go(pane, to);
     pane.root.querySelector<HTMLElement>(`#step-${stepOf(pane.content, pane.state)}-head`)?.focus();

@@ -27,7 +27,8 @@ export class Orders {
         const place = `${file.uri} ${room.name}`;
         if (!this.waiting.some(each => each.ceiling === ceiling)) {
             // what the room was before is of no use to anybody
-            this.waiting = [...this.waiting.filter(each => each.place !== place), { ceiling, place, parts: [() => dryFitOf(ceiling), () => putUpOf(ceiling), () => putUpOnPage(ceiling)] }];
+            const parts = [() => dryFitOf(ceiling), () => putUpOf(ceiling), () => putUpOnPage(ceiling)];
+            this.waiting = [...this.waiting.filter(each => each.place !== place), { ceiling, place, parts }];
         }
         this.timer ??= setTimeout(() => this.step());
         return 'looking';

@@ -76,7 +76,8 @@ export class Panes {
         this.otherGrids = new OtherGrids(typing, () => this.soon());
         this.orders = new Orders(typing, () => this.soon());
         this.rooms = new Rooms(services, {
-            ...this.proofs && { boardsOf: house => this.proofs?.of(house) }, otherGridsOf: room => this.otherGrids.of(room), orderOf: room => this.orders.of(room),
+            ...this.proofs && { boardsOf: house => this.proofs?.of(house) },
+            otherGridsOf: room => this.otherGrids.of(room), orderOf: room => this.orders.of(room),
         });
         connection.onNotification(PANE_SHOWS, (params: PaneShowsParams) => this.shows(params));
         connection.onNotification(PANE_CLOSED, ({ pane }: PaneClosedParams) => this.closed(pane));
