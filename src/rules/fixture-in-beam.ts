@@ -1,6 +1,6 @@
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
-import { footOf, hits, placed, reachAbove, type Hit } from './support/in-the-way.ts';
+import { footOf, hits, placed, reachAbove } from './support/in-the-way.ts';
 import { sizesOf } from './support/words.ts';
 import { listed } from '../plain/words.ts';
 
@@ -46,7 +46,8 @@ for the code in force and licensed people to say; the program only says where th
                 const near = touching.length > 0 ? touching : clear > 0 && reached.length === 0 ? hits(one, half + clear, ceiling) : [];
                 if (near.length === 0) continue;
                 const within = touching.length > 0;
-                const where = within ? `where ${placeOf(near)} ${near.length > 1 ? 'go' : 'goes'}` : `closer to ${placeOf(near)} than the ${size(clear)} to be kept clear`;
+                const beams = [...new Set(near.map(hit => hit.name))];
+                const where = within ? `where ${listed(beams)} ${beams.length > 1 ? 'go' : 'goes'}` : `closer to ${listed(beams)} than the ${size(clear)} to be kept clear`;
                 const what = `${name}${half > 0 ? `, ${size(2 * half)} across,` : ''} is ${where}`;
                 const crossing = new Set(near.flatMap(({ on }) => ('runs' in on ? [on.runs] : []))).size > 1;
                 report({
@@ -58,7 +59,3 @@ for the code in force and licensed people to say; the program only says where th
         },
     },
 });
-
-function placeOf(near: readonly Hit[]): string {
-    return listed([...new Set(near.map(({ name }) => name))]);
-}
