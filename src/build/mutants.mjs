@@ -25,7 +25,14 @@ const READERS = ['tests/pipeline', 'tests/standing', 'tests/report', 'tests/draw
 const ROOMS = {
     quantity: [['tests/quantity'], ['tests/language/elaborate', 'tests/provenance', 'tests/report']],
     ceiling: [
-        ['tests/ceiling', ...inTakeoff('parts', 'sections', 'kinds-of-beams', 'whole-lists', 'faces-in-line'), ...inRules('real-jobs', 'slips')],
+        [
+            'tests/ceiling',
+            ...inTakeoff(
+                'parts', 'sections', 'kinds-of-beams', 'whole-lists', 'faces-in-line', 'holding', 'panels', 'wall-splices', 'unlike-flanks', 'timbers', 'askew', 'moldings',
+                'l-out-of-square', 'turned-bays', 'dies-under-sides', 'half-beams',
+            ),
+            ...inRules('real-jobs', 'slips', 'limits'),
+        ],
         ['tests/ceiling', 'tests/takeoff', 'tests/arrangement', 'tests/rules', 'tests/dryfit', ...READERS],
     ],
     takeoff: [

@@ -1,5 +1,5 @@
 import type { Direction, Grid, Laying } from '../job/model.ts';
-import { cornerAt, type Spot } from '../job/outline.ts';
+import type { Spot } from '../job/outline.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Trouble } from './model.ts';
 import { isLevel, type Shape, type ShapedWall } from './shape.ts';
@@ -57,32 +57,33 @@ function touches(a: ShapedWall, b: ShapedWall): boolean {
 /** In a room with walls that do not run along the compass. */
 function askew(runs: Direction, said: Laying | undefined, shape: Shape, along: ShapedWall | undefined, troubles: Trouble[]): Laid | undefined {
     const upright = runs === 'north-south', { walls } = shape, four = fourOf(walls);
-    const [low, high] = four ? upright ? [four.west, four.east] : [four.north, four.south] : [undefined, undefined];
     if (said?.how === 'split' || said?.how === 'fanned') {
-        if (!four || !low || !high) {
+        if (!four) {
             troubles.push({ kind: 'not-supported', what: `lines that are ${said.how} in a room that has not four walls`, instead: 'lines laid by one of its walls', at: said.at });
             return undefined;
         }
-        return said.how === 'split' ? split(upright, low, high) : fanned(upright, four);
+        return said.how === 'split' ? split(upright, four) : fanned(upright, four);
     }
     const wall = walls.find(({ name }) => name === said?.wall?.value) ?? four?.north ?? walls[0]!;
     const way = unit(wall), parallel = isLevel(wall) !== upright;
     const u = oriented(parallel ? way : { x: -way.y, y: way.x }, upright), across = upright ? { x: u.y, y: -u.x } : { x: -u.y, y: u.x };
     const reach = ({ x, y }: Spot): number => x * across.x + y * across.y;
-    const corners = walls.map(({ from }) => from), nw = cornerAt(corners, 'north-west'), other = cornerAt(corners, upright ? 'north-east' : 'south-west');
-    const limits = along ? [along.from, along.to].sort((a, b) => reach(a) - reach(b))
-        : four ? parallel ? [nw, other] : [wall.from, wall.to].sort((a, b) => reach(a) - reach(b)) : [...corners].sort((a, b) => reach(a) - reach(b));
+    const sorted = (spots: Spot[]): Spot[] => spots.sort((a, b) => reach(a) - reach(b));
+    const limits = along ? sorted([along.from, along.to]) : !four ? sorted(walls.map(({ from }) => from))
+        : parallel ? [four.north.from, upright ? four.north.to : four.south.to] : sorted([wall.from, wall.to]);
     const [first, last] = [limits[0]!, limits.at(-1)!];
     const lineAt = (center: number): Placed => ({ spot: { x: first.x + across.x * center, y: first.y + across.y * center }, heading: whole(u) });
     const origin = Math.round(upright ? first.x : first.y);
     // of more than four walls, one that runs along the lines where the stretch ends
     const stands = ({ from, to }: ShapedWall, end: Spot): boolean => [from, to].every(corner => Math.abs(reach(corner) - reach(end)) < 1);
     const endsAt = (end: Spot): string | undefined => walls.find(each => stands(each, end) && (!along || touches(each, along)))?.name;
-    const names = four ? [low?.name, high?.name] as const : [endsAt(first), endsAt(last)] as const;
-    return { over: { room: Math.round(reach(last) - reach(first)), origin, ends: names }, lineAt, byCenters: false, alongCompass: false };
+    const [from, to] = four ? beside(upright, four).map(({ name }) => name) : [endsAt(first), endsAt(last)];
+    const room = Math.round(reach(last) - reach(first));
+    return { over: { room, origin, ends: [from, to] }, lineAt, byCenters: false, alongCompass: false };
 }
 
-function split(upright: boolean, low: ShapedWall, high: ShapedWall): Laid {
+function split(upright: boolean, four: Four): Laid {
+    const [low, high] = beside(upright, four);
     const [a, b] = [oriented(unit(low), upright), oriented(unit(high), upright)], length = Math.hypot(a.x + b.x, a.y + b.y);
     const u = { x: (a.x + b.x) / length, y: (a.y + b.y) / length }, across = upright ? { x: u.y, y: -u.x } : { x: -u.y, y: u.x };
     const [from, to] = [middle(low), middle(high)];
@@ -91,8 +92,8 @@ function split(upright: boolean, low: ShapedWall, high: ShapedWall): Laid {
     return { over: { room, origin: Math.round(upright ? from.x : from.y), ends: [low.name, high.name] }, lineAt, byCenters: false, alongCompass: false };
 }
 
-function fanned(upright: boolean, { north, east, south, west }: Four): Laid {
-    const [near, far] = upright ? [north, south] : [west, east], ends: Stretch['ends'] = upright ? [west.name, east.name] : [north.name, south.name];
+function fanned(upright: boolean, four: Four): Laid {
+    const [near, far] = beside(!upright, four), [low, high] = beside(upright, four), ends: Stretch['ends'] = [low.name, high.name];
     const fromLow = ({ from, to }: ShapedWall): [Spot, Spot] => ((upright ? from.x > to.x : from.y > to.y) ? [to, from] : [from, to]);
     const at = (wall: ShapedWall, center: number): Spot => {
         const [a, b] = fromLow(wall), share = center / Math.hypot(b.x - a.x, b.y - a.y);
@@ -117,6 +118,11 @@ function atHalfRight(how: 'falling' | 'rising', { walls }: Shape): Laid {
 }
 
 interface Four { readonly north: ShapedWall; readonly east: ShapedWall; readonly south: ShapedWall; readonly west: ShapedWall }
+/** The walls on either side of lines that run so, the lower coordinate first. */
+function beside(upright: boolean, { north, east, south, west }: Four): readonly [ShapedWall, ShapedWall] {
+    return upright ? [west, east] : [north, south];
+}
+
 /** The walls of a room that has four, by the side they lie on. */
 function fourOf(walls: readonly ShapedWall[]): Four | undefined {
     if (walls.length !== 4) return undefined;

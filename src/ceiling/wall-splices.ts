@@ -68,7 +68,11 @@ function saidSplices(said: readonly SaidSplice[], { wall, from, to, crossings, r
 
 function placeOf(at: Ticks, crossings: Said['crossings']): string {
     const over = crossings.find(({ at: center, line }) => Math.abs(center - at) * 2 < line.high - line.low);
-    return over ? over.place : `between lines ${crossings.findLast(one => one.at < at)?.line.name ?? 'and the wall'}`;
+    if (over) return over.place;
+    const before = crossings.findLast(one => one.at < at)?.line.name, after = crossings.find(one => one.at > at)?.line.name;
+    if (before === undefined && after === undefined) return 'between the walls';
+    if (before !== undefined && after !== undefined) return `between lines ${before} and ${after}`;
+    return before === undefined ? `between the wall and line ${after}` : `between line ${before} and the wall`;
 }
 
 /** How far from the wall's west or north end a line stands that ends at it. */
