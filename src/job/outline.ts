@@ -168,7 +168,7 @@ function inBox(from: readonly Spot[], diagonals: readonly Diagonal[]): Outline {
 }
 
 /** The corner that lies farthest that way. */
-export function cornerAt(corners: readonly Spot[], corner: Corner): Spot {
+function cornerAt(corners: readonly Spot[], corner: Corner): Spot {
     const [down, across] = [corner.startsWith('south') ? 1 : -1, corner.endsWith('east') ? 1 : -1];
     const reach = ({ x, y }: Spot): number => across * x + down * y;
     return corners.reduce((best, one) => (reach(one) > reach(best) ? one : best));

@@ -23,7 +23,7 @@ export function reachAbove({ fixture: { kind, hangs }, half }: Placed, depth: Ti
 }
 
 /** What a fixture is on, or nearer than it is to be: a line or the band, and how far it has to move to be clear, which way. */
-export interface Hit { readonly on: Line | Band | HalfBeam; readonly name: string; readonly by: Ticks; readonly way: 'north' | 'east' | 'south' | 'west' }
+interface Hit { readonly on: Line | Band | HalfBeam; readonly name: string; readonly by: Ticks; readonly way: 'north' | 'east' | 'south' | 'west' }
 
 /** How far below the ceiling it reaches. */
 export function footOf({ on }: Hit): Ticks {
