@@ -17,13 +17,16 @@ const seasons = (dry: number, damp: number, goesUpAt?: number): Seasons => ({
 /** From 5 % to 11 %, up at 7 % in air of 40 %. */
 const YEAR: Year = { said: seasons(0.25, 0.6), driest: 5, dampest: 11, middle: 8, start: 7, startHumidity: 0.4 };
 const of = (species?: string): Stock => ({ ...species !== undefined && { species: given(species) } }) as unknown as Stock;
-const inch = (change: { driest: number; dampest: number } | undefined): number[] | undefined => change && [change.driest, change.dampest].map(ticks => Number((ticks / TICKS_PER_INCH).toFixed(4)));
+interface Change { readonly driest: number; readonly dampest: number }
+const inch = (change: Change | undefined): number[] | undefined =>
+    change && [change.driest, change.dampest].map(ticks => Number((ticks / TICKS_PER_INCH).toFixed(4)));
 
 describe('a year', () => {
     // Table 4-2 of the handbook: at 70 °F wood comes to 5.4 % in air of 25 %, and to 11.0 % in air of 60 %
     test('by the humidity and warmth of its seasons; up half way, unless it is said', () => {
-        const room = (own: Seasons | undefined, ofJob?: Seasons): Pick<Room, 'seasons' | 'job'> => ({ seasons: own, job: { seasons: ofJob } }) as unknown as Pick<Room, 'seasons' | 'job'>;
-        const warm = { ...seasons(0.25, 0.6), driest: given({ humidity: 0.25, celsius: 21.1 }), dampest: given({ humidity: 0.6, celsius: 21.1 }) } as unknown as Seasons, year = yearOf(room(warm))!;
+        const room = (own: Seasons | undefined, ofJob?: Seasons) => ({ seasons: own, job: { seasons: ofJob } }) as unknown as Pick<Room, 'seasons' | 'job'>;
+        const at = (humidity: number) => given({ humidity, celsius: 21.1 }), warm = { driest: at(0.25), dampest: at(0.6) } as unknown as Seasons;
+        const year = yearOf(room(warm))!;
         expect([year.driest, year.dampest, year.middle].map(percent => Number(percent.toFixed(1)))).toEqual([5.4, 11, 8.2]);
         expect(year.start).toBe(year.middle);
         expect(yearOf(room({ ...warm, goesUpAt: given(9) } as unknown as Seasons))!.start).toBe(9);
