@@ -1,7 +1,7 @@
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Point } from '../plane/point.ts';
 import type { Joint, TakeOff } from '../takeoff/model.ts';
-import { stickOut } from './closing/stick-out.ts';
+import { stickOut } from '../takeoff/closing/stick-out.ts';
 import type { Stood } from './stood.ts';
 
 /** A joint with biscuits that stand out of the piece that is up, towards another one that has to be pushed onto them. */

@@ -2,7 +2,7 @@ import type { Point } from '../plane/point.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
-import type { Way } from './closing/ways.ts';
+import type { Way } from '../takeoff/closing/ways.ts';
 
 /**
  * How a ceiling is put up: what has to be there before what, the steps in their order, and the way on which every piece gets to its

@@ -3,8 +3,10 @@ import type { Fix, TextChange } from '../findings/finding.ts';
 import { capitalized, counted } from '../plain/words.ts';
 import { bestThrough, type BestThrough } from '../putup/closing/best-through.ts';
 import { otherwise } from '../putup/closing/otherwise.ts';
-import { closingPieces, type Closing } from '../putup/closing/pieces.ts';
+import { closingPieces } from '../putup/closing/pieces.ts';
+import type { Closing } from '../takeoff/closing/pieces.ts';
 import { roundTo } from '../quantity/round.ts';
+import { bottomSaid } from '../takeoff/closing/said.ts';
 import { defineRule } from './rule.ts';
 import { bottomsNamed, fixOf, remaining, turnedWords, turning } from './support/closing-words.ts';
 import { changed, HALL_WITH_BAND } from './support/examples.ts';
@@ -55,15 +57,11 @@ opened to the back of the closing piece let it go straight up over the biscuits,
 });
 const MOST_NAMED = 6;
 
-function bottomOf({ piece: { line, on } }: Pick<Closing, 'piece'>, { lines, around }: Ceiling) {
-    const half = around[on ?? ''];
-    return (lines.find(({ name }) => name === line)?.section ?? (half?.kind === 'half-beam' ? half.section : undefined))?.profile.bottom;
-}
 function isSaid(closing: Pick<Closing, 'piece'>, ceiling: Ceiling): boolean {
-    return bottomOf(closing, ceiling)?.closing !== undefined;
+    return bottomSaid(closing.piece, ceiling)?.closing !== undefined;
 }
 function biscuitsOf(closing: Closing, ceiling: Ceiling) {
-    const said = bottomOf(closing, ceiling)?.biscuits;
+    const said = bottomSaid(closing.piece, ceiling)?.biscuits;
     return said ? [{ at: said.at, message: `${said.value.count} x ${said.value.size} in every butt joint` }] : [];
 }
 
@@ -88,7 +86,7 @@ function changeWords(now: Ceiling, then: Ceiling): string {
 /** What remains is said to have its slots opened: so that the text says of every piece how it gets in. */
 function fixesOf(best: BestThrough, found: readonly Closing[], ceiling: Ceiling): Fix[] {
     const { room } = ceiling, grid = room.grid!;
-    const ofGrid = found.every(closing => bottomOf(closing, ceiling) === grid.beams?.value.bottom) && grid.beams!.value.bottom !== undefined;
+    const ofGrid = found.every(closing => bottomSaid(closing.piece, ceiling) === grid.beams?.value.bottom) && grid.beams!.value.bottom !== undefined;
     const [opening] = ofGrid ? adding(grid, 'beams.bottom.closing slots-opened', 'Open the slots of the closing pieces to their backs') : [];
     const rest = (count: number): readonly TextChange[] | undefined => (count === 0 ? [] : opening?.edits);
     const withRest = (words: string, count: number): string => `${words}, and open the slots of what remains: ${remaining(count)}`;

@@ -1,7 +1,7 @@
 import type { Ceiling } from '../ceiling/model.ts';
 import type { RelatedPlace } from '../findings/finding.ts';
 import { bestThrough, webOfCeiling } from '../putup/closing/best-through.ts';
-import { bottomRuns } from '../putup/closing/bottoms.ts';
+import { bottomRuns } from '../takeoff/closing/bottoms.ts';
 import { waitingRing } from '../putup/closing/first-piece.ts';
 import { judge } from '../putup/closing/web.ts';
 import { linesOfCrossing } from '../ceiling/coffers.ts';

@@ -1,13 +1,11 @@
 import { bayAt } from '../ceiling/bays.ts';
 import type { Line } from '../ceiling/model.ts';
-import type { Biscuits } from '../job/model.ts';
 import { term } from '../provenance/why.ts';
+import { slotsOf, type SaidWays } from './closing/slots.ts';
 import type { Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import { longer, stretchesOf, type Stretch } from './runs.ts';
-import { flankOf, sidesOf } from '../ceiling/flanks.ts';
 import { endsOf, type Setting } from './setting.ts';
-import type { Work } from './work.ts';
 
 /** Blocking of a line: flat against the ceiling, as wide as the channel between the sides. */
 export function blockingOf(line: Line, setting: Setting): Piece[] {
@@ -27,7 +25,7 @@ export function blockingOf(line: Line, setting: Setting): Piece[] {
  * Bottoms of a line, pressed against the cleats. `press` makes each longer than the opening it goes into; its place
  * is the opening, where it stands once it is in.
  */
-export function bottomsOf(line: Line, setting: Setting): Piece[] {
+export function bottomsOf(line: Line, setting: Setting, said: SaidWays = new Map()): Piece[] {
     return stretchesOf(setting, line, 'bottom').flatMap(stretch => {
         const { section } = line, bottom = section.profile.bottom!, press = bottom.press?.value ?? 0;
         return pieceOf({
@@ -35,7 +33,7 @@ export function bottomsOf(line: Line, setting: Setting): Piece[] {
             ...longer(stretch.lengths, press), ends: stretch.lie.ends,
             why: [...stretch.why, term('press', 1, press, bottom.press?.at)],
             width: section.bottomWidth.ticks, thickness: section.bottomThickness.ticks,
-            work: [bottom.ease && { kind: 'ease', by: bottom.ease.value }, ...slots(line, stretch, setting)], fence: bottom.ripWith?.value,
+            work: [bottom.ease && { kind: 'ease', by: bottom.ease.value }, ...slotsOf({ of: line.name, where: whereOf(line, stretch), biscuits: bottom.biscuits?.value, stretch }, said, setting)], fence: bottom.ripWith?.value,
             where: whereOf(line, stretch), source: bottom.at,
             corners: stretch.lie.corners, meets: stretch.lie.meets, heights: [section.bottomTop.ticks, section.depth.ticks],
         }, setting);
@@ -59,23 +57,4 @@ function whereOf(line: Line, { lie, bay, letter }: Stretch): string {
     if (bay === null) return letter ? `line ${line.name}${spliced}` : `line ${line.name}, through`;
     const last = bayAt(line, lie.to - 1);
     return `line ${line.name}, ${last > bay ? `bays ${bay} to ${last}` : `bay ${bay}`}${spliced}`;
-}
-
-/** Slots for biscuits: in the ends that butt or are spliced, and in the edges where pieces that are cut there meet it. */
-function slots(line: Line, { lie, from, to }: Stretch, setting: Setting): Work[] {
-    const own = line.section.profile.bottom?.biscuits?.value;
-    const ends = endsOf(line.runs), sides = sidesOf(line.runs);
-    const cut = ({ count, size }: Biscuits, places: number, where: string): Work => ({ kind: 'slots', count, size, places, where });
-    const inEnds = (how: 'between' | 'splice'): Work[] => {
-        const found = ends.filter((_, i) => lie.cuts[i] === how);
-        return own && found.length > 0 ? [cut(own, found.length, `in the ${found.join(' and the ')} end`)] : [];
-    };
-    const edges = line.passes.flatMap(({ of, relation, cuts, stem, at, low, high }): Work[] => {
-        const biscuits = setting.beam(of)?.section.profile.bottom?.biscuits?.value;
-        if (!biscuits || cuts || relation !== 'flush' || high <= from || low >= to) return [];
-        const edge = stem === null ? 'both edges' : `the ${sides.find(side => flankOf(side) === stem)} edge`, places = stem === null ? 2 : 1;
-        const whole = low >= from && high <= to;
-        return [cut(biscuits, places, whole ? `in ${edge}, centered ${setting.size(Math.floor(at) - from)} from the ${ends[0]} end` : `in ${edge} at line ${of}, once the splice there is together`)];
-    });
-    return [...inEnds('between'), ...inEnds('splice'), ...edges];
 }

@@ -1,9 +1,10 @@
 import type { HalfBeam } from '../ceiling/model.ts';
 import { sideFootOf } from '../ceiling/section.ts';
+import { slotsOf, type SaidWays } from './closing/slots.ts';
 import { edgesOf } from './lie.ts';
 import type { Part, Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
-import { spliced } from './runs.ts';
+import { spliced, type Stretch } from './runs.ts';
 import { endsOf, type Setting } from './setting.ts';
 import { cleatsIn, nipsOf, nipWork, rabbetWork, whyOfCleat, whyOfSide } from './sides-and-cleats.ts';
 
@@ -11,32 +12,38 @@ import { cleatsIn, nipsOf, nipWork, rabbetWork, whyOfCleat, whyOfSide } from './
  * The pieces of one part of every half beam along a wall. Its sides and their cleats are as those of a line; what lies in it runs along the
  * wall, and is ripped to its width.
  */
-export function halfBeamPieces(part: Part, setting: Setting): Piece[] {
+export function halfBeamPieces(part: Part, setting: Setting, said: SaidWays = new Map()): Piece[] {
     return setting.ceiling.walls.flatMap(({ name: side }) => {
         const own = setting.ceiling.around[side];
-        return own?.kind === 'half-beam' ? piecesOf(part, side, own, setting) : [];
+        return own?.kind === 'half-beam' ? piecesOf(part, side, own, setting, said) : [];
     });
 }
 
-function piecesOf(part: Part, wall: string, own: HalfBeam, setting: Setting): Piece[] {
+function piecesOf(part: Part, wall: string, own: HalfBeam, setting: Setting, said: SaidWays): Piece[] {
     switch (part) {
-        case 'blocking': case 'bottom': return lying(part, wall, own, setting);
+        case 'blocking': case 'bottom': return lying(part, wall, own, setting, said);
         case 'side': return sidesOf(wall, own, setting);
         case 'cleat': return [...cleatsOf(wall, own, setting), ...wallCleats(wall, own, setting)];
         default: return [];
     }
 }
 
-function lying(part: 'blocking' | 'bottom', wall: string, { section, width, bottomWidth, splices, perimeter }: HalfBeam, setting: Setting): Piece[] {
+function lying(
+    part: 'blocking' | 'bottom', wall: string, { section, width, bottomWidth, splices, perimeter }: HalfBeam, setting: Setting, said: SaidWays,
+): Piece[] {
     const board = section.profile[part], runs = setting.runsOf(wall);
     if (!board) return [];
     const bottom = part === 'bottom' ? section.profile.bottom : undefined;
     const thickness = part === 'bottom' ? section.bottomThickness.ticks : section.blockingThickness.ticks;
+    const whereOfIt = ({ letter }: Stretch): string => `half beam along the ${wall} wall${letter ? `, piece ${letter} from the ${endsOf(runs)[0]}` : ''}`;
     return spliced(setting.pairs.of(part, wall), splices, runs, setting).flatMap(stretch => pieceOf({
         part, wall, nth: stretch.letter, stock: board.stock, ...stretch.lengths, ends: stretch.lie.ends, why: stretch.why,
         width: bottom ? bottomWidth.ticks : width.ticks, thickness, ...bottom && perimeter.scribe && { scribe: perimeter.scribe.value },
-        work: [bottom?.ease && { kind: 'ease', by: bottom.ease.value }], source: board.at,
-        where: stretch.letter ? `half beam along the ${wall} wall, piece ${stretch.letter} from the ${endsOf(runs)[0]}` : `half beam along the ${wall} wall`,
+        work: [
+            bottom?.ease && { kind: 'ease', by: bottom.ease.value },
+            ...bottom ? slotsOf({ of: wall, where: whereOfIt(stretch), biscuits: bottom.biscuits?.value, stretch }, said, setting) : [],
+        ],
+        source: board.at, where: whereOfIt(stretch),
         corners: stretch.lie.corners, meets: stretch.lie.meets, heights: part === 'bottom' ? [section.bottomTop.ticks, section.depth.ticks] : [0, thickness],
     }, setting));
 }

@@ -4,11 +4,13 @@ import { isSpoiled } from '../job/not-computed.ts';
 import { kept, MOST_ROOMS } from '../plain/kept.ts';
 import { bandOf, trimOf } from './band-and-trim.ts';
 import { blockingOf, bottomsOf, timbersOf } from './blocking-and-bottoms.ts';
+import { leftOut, saidWays } from './closing/said.ts';
+import type { SaidWays } from './closing/slots.ts';
 import { consumablesOf } from './consumables.ts';
 import { moldingsOf } from './moldings.ts';
 import { jointsOf } from './joints.ts';
 import { halfBeamPieces } from './half-beams.ts';
-import type { Part, Piece, TakeOff } from './model.ts';
+import type { Joint, Part, Piece, TakeOff } from './model.ts';
 import { panelPieces } from './panels.ts';
 import { pooled } from './pooled.ts';
 import { settingOf } from './setting.ts';
@@ -27,9 +29,12 @@ export function takeOff(ceiling: Ceiling): TakeOff {
     const setting = settingOf(ceiling);
     const eachLine = (make: typeof blockingOf): Piece[] => ceiling.lines.flatMap(line => make(line, setting));
     const halves = (part: Part): Piece[] => halfBeamPieces(part, setting);
+    const bottomsWith = (said: SaidWays): Piece[] => [...ceiling.lines.flatMap(line => bottomsOf(line, setting, said)), ...halfBeamPieces('bottom', setting, said)];
+    // which of them close is known once they are there; what is said of those changes their slots and their work, and no length
+    const plain = bottomsWith(new Map()), said = saidWays(ceiling, plain), bottoms = said.size === 0 ? plain : bottomsWith(said);
     const all = [
         ...panelPieces(setting), ...eachLine(blockingOf), ...halves('blocking'), ...eachLine(spacersOf), ...eachLine(sidesOfLine), ...halves('side'),
-        ...eachLine(cleatsOfLine), ...halves('cleat'), ...eachLine(bottomsOf), ...halves('bottom'), ...eachLine(timbersOf), ...moldingsOf(setting),
+        ...eachLine(cleatsOfLine), ...halves('cleat'), ...bottoms, ...eachLine(timbersOf), ...moldingsOf(setting),
         ...bandOf(setting), ...trimOf(setting),
     ];
     const { name, notComputed } = ceiling.room;
@@ -40,6 +45,13 @@ export function takeOff(ceiling: Ceiling): TakeOff {
     const leftOut = all.filter(piece => isSpoiled(piece, notComputed, beside));
     const profileOf = (name: string | null) => (name === null ? undefined : setting.beam(name)?.section.profile);
     const made = leftOut.length === 0 ? all : all.filter(piece => !leftOut.includes(piece));
-    const pieces = pooled(made, ceiling.room.job, profileOf), joints = jointsOf(pieces, setting);
+    const pieces = pooled(made, ceiling.room.job, profileOf), joints = withoutBiscuits(jointsOf(pieces, setting), said);
     return { room: name, pieces, joints, consumables: consumablesOf(pieces, joints, setting), leftOut };
+}
+
+/** Joints of closing pieces that the biscuits are left out of. */
+function withoutBiscuits(joints: readonly Joint[], said: SaidWays): Joint[] {
+    const without = new Set([...said.values()].flatMap(one => leftOut(one).flatMap((is, i) =>
+        (is ? one.closing.ends[i]!.against.map(({ id }) => `${one.closing.piece.id} ${id}`) : []))));
+    return joints.map(joint => (joint.kind === 'butt' && without.has(joint.pieces.join(' ')) ? { ...joint, biscuits: null } : joint));
 }

@@ -144,6 +144,9 @@ function shortWork(work: Work): string {
         case 'scribe': return 'scribe';
         case 'ease': return 'ease';
         case 'slots': return `${work.count} × ${work.size} ${work.where.startsWith('in both edges') ? 'edges' : work.places === 2 ? 'both ends' : work.where.replace(/^in the | end$/g, '')}`;
+        case 'block': return 'block at the joint';
+        case 'halve': return 'in two';
+        case 'kerfs': return 'kerfs';
         case 'pocket-holes': return 'pocket holes';
         case 'nip': return 'nipped corner';
         case 'shape': return 'cut to shape';

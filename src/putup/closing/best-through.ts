@@ -6,11 +6,11 @@ import type { Ceiling } from '../../ceiling/model.ts';
 import { arrangedOf, meetingsIn } from '../../ceiling/plan.ts';
 import type { CrossingSpec, Direction, Room } from '../../job/model.ts';
 import { takeOffOf } from '../../takeoff/take-off.ts';
-import { bottomRuns, type BottomOrder } from './bottoms.ts';
+import { bottomRuns, type BottomOrder } from '../../takeoff/closing/bottoms.ts';
 import { waitingRing } from './first-piece.ts';
 import { leastClosing } from './least.ts';
 import { closingPieces } from './pieces.ts';
-import { stickOut } from './stick-out.ts';
+import { stickOut } from '../../takeoff/closing/stick-out.ts';
 import { webOf } from './web-of.ts';
 import { judge, type Web, type Which } from './web.ts';
 

@@ -1,5 +1,5 @@
 import type { Piece } from '../../takeoff/model.ts';
-import type { BottomRun } from './bottoms.ts';
+import type { BottomRun } from '../../takeoff/closing/bottoms.ts';
 import { ringIn } from './web.ts';
 
 /** One bottom that has to be up before another: it runs through where that one butts against it with biscuits. */

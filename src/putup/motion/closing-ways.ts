@@ -1,22 +1,11 @@
 import type { Ceiling } from '../../ceiling/model.ts';
-import type { Bottom as BottomSaid } from '../../job/model.ts';
 import type { Piece, TakeOff } from '../../takeoff/model.ts';
 import type { Reach } from '../biscuit-reach.ts';
-import { bottomRuns, type BottomOrder } from '../closing/bottoms.ts';
-import { closingPieces, type Closing } from '../closing/pieces.ts';
-import { waysIn, type Way } from '../closing/ways.ts';
-
-export type ClosingWord = NonNullable<BottomSaid['closing']>['value'];
-/** The ways in by the words of the text. */
-export const WAY_OF: Readonly<Record<ClosingWord, Way['kind']>> = {
-    'slots-opened': 'open-slots', 'biscuits-left-out': 'leave-out', swung: 'swing', sprung: 'spring', kneed: 'knee', kerfed: 'kerfs',
-};
-
-/** What the text says of how the closing pieces of this bottom's line or wall get in; undefined: nothing. */
-export function closingSaid({ line, on }: Pick<Piece, 'line' | 'on'>, { lines, around }: Ceiling): BottomSaid['closing'] {
-    const half = around[on ?? ''];
-    return (lines.find(({ name }) => name === line)?.section ?? (half?.kind === 'half-beam' ? half.section : undefined))?.profile.bottom?.closing;
-}
+import { bottomRuns, type BottomOrder } from '../../takeoff/closing/bottoms.ts';
+import { closingPieces } from '../closing/pieces.ts';
+import type { Closing } from '../../takeoff/closing/pieces.ts';
+import { closingSaid, WAY_OF } from '../../takeoff/closing/said.ts';
+import { waysIn, type Way } from '../../takeoff/closing/ways.ts';
 
 /** `ways` come into question, `instead` where none of them goes. */
 export interface ClosingWays { readonly closing: Closing; readonly ways: readonly Way[]; readonly instead: readonly Way[] }

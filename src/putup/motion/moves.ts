@@ -1,8 +1,8 @@
 import { biscuitOf } from '../../data/biscuits.ts';
 import type { Point } from '../../plane/point.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
-import type { Closing } from '../closing/pieces.ts';
-import type { Way } from '../closing/ways.ts';
+import type { Closing } from '../../takeoff/closing/pieces.ts';
+import type { Way } from '../../takeoff/closing/ways.ts';
 import type { Move, Pose } from '../model.ts';
 import type { Frame } from './pose.ts';
 
@@ -31,7 +31,10 @@ export interface Plan {
     readonly wider: Ticks; readonly eased: Ticks;
 }
 
-/** The plans of a way in: none of a run that is joined before it goes up, and of what has to be cut anew; two where either end may come first. */
+/**
+ * The plans of a way in: none of a run that is joined before it goes up, and of what has to be cut
+ * anew. Where biscuits are left out at one end it is the second.
+ */
 export function plansOf(way: Way, closing: Closing, frame: Frame): Plan[] {
     const { ends } = closing;
     const has: readonly [boolean, boolean] = [ends[0].sticksOut > 0, ends[1].sticksOut > 0];
@@ -40,7 +43,7 @@ export function plansOf(way: Way, closing: Closing, frame: Frame): Plan[] {
         case 'join-first': case 'splice': return [];
         case 'open-slots': return [{ ...up, biscuits: has, open: true }];
         case 'swing': return [swing(way, has[0] ? 1 : 0)];
-        case 'leave-out': return way.swing ? [swing(way.swing, 1), swing(way.swing, 0)] : [{ ...up, biscuits: [false, false] }];
+        case 'leave-out': return way.swing ? [swing(way.swing, 1)] : [{ ...up, biscuits: [false, false] }];
         case 'spring': return [bent('bowed', 3 * way.bow / frame.length, way, { closing, frame })];
         case 'knee': return [{ ...bent('kneed', radians(way.angle), way, { closing, frame }), eased: way.binds }];
         case 'kerfs': return [bent('arched', radians(way.angle), way, { closing, frame })];

@@ -1,4 +1,4 @@
-import type { Way } from '../../putup/closing/ways.ts';
+import type { Way } from '../../takeoff/closing/ways.ts';
 import { counted, listed } from '../../plain/words.ts';
 import { printMark, type Tape } from '../../quantity/print-length.ts';
 import type { Ticks } from '../../quantity/ticks.ts';

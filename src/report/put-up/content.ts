@@ -1,6 +1,7 @@
 import type { Ceiling } from '../../ceiling/model.ts';
-import { closingPieces, type Closing } from '../../putup/closing/pieces.ts';
-import { waysIn, type Way } from '../../putup/closing/ways.ts';
+import { closingPieces } from '../../putup/closing/pieces.ts';
+import type { Closing } from '../../takeoff/closing/pieces.ts';
+import { waysIn, type Way } from '../../takeoff/closing/ways.ts';
 import { calendarOf, type Shift } from '../../putup/calendar.ts';
 import { hoursOf, type Hours } from '../../putup/hours.ts';
 import { measuresOf, type Measure } from '../../putup/measures.ts';

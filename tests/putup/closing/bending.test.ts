@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { STRENGTH } from '../../../src/data/species.ts';
-import { bowed, kerfed, kneed, leastToSpring, swung } from '../../../src/putup/closing/bending.ts';
+import { bowed, kerfed, kneed, leastToSpring, swung } from '../../../src/takeoff/closing/bending.ts';
 import { elastica } from './elastica.ts';
 
 /**

@@ -6,7 +6,7 @@ import type { Ceiling } from '../../../src/ceiling/model.ts';
 import { readFile } from '../../../src/language/read-file.ts';
 import { inspect } from '../../../src/pipeline/inspect.ts';
 import { bestThrough, closingCount, webOfCeiling } from '../../../src/putup/closing/best-through.ts';
-import { bottomRuns } from '../../../src/putup/closing/bottoms.ts';
+import { bottomRuns } from '../../../src/takeoff/closing/bottoms.ts';
 import { waitingRing } from '../../../src/putup/closing/first-piece.ts';
 import { leastClosing } from '../../../src/putup/closing/least.ts';
 import { otherwise } from '../../../src/putup/closing/otherwise.ts';
@@ -20,33 +20,10 @@ import { layoutsOf } from '../../support/layouts-of.ts';
 import { runs } from '../../support/full.ts';
 import { TestWorkspace } from '../../support/workspace.ts';
 import { randomCeilings, YARD } from '../../takeoff/random-ceilings.ts';
+import { roomText } from './room.ts';
 import { everyChoice } from './exhaustive.ts';
 
-/** Four coffers by three of a beam of 1x6, a band round the walls: 218 1/2" by 180 1/2" inside. */
-const text = (more = '', through = 'north-south', biscuits = '2 x #10', lengths = `8', 12', 16', 20'`): string => `edition 1
-
-stock board-6 { thickness 3/4"; width 5 1/2"; lengths ${lengths} }
-stock board-8 { thickness 3/4"; width 7 1/4"; lengths 8', 12', 16', 20' }
-stock strip { thickness 3/4"; width 1 1/2"; lengths 16' }
-profile box {
-  blocking { stock board-6 }
-  sides { stock board-8; rabbet 1/4" x 1/4" on lower-back }
-  cleats { rip 3/4" x 3/4" from board-6 }
-  bottom { stock board-6; biscuits ${biscuits} }
-  trim { stock strip }
-}
-room den {
-  wall north 18' 4"
-  wall east 15' 2"
-  grid {
-    coffers-north 4
-    coffers-east 3
-    beams box
-    through ${through}
-    perimeter { kind band; stock board-8 }
-  }
-${more}}
-`;
+const text = (more = '', through = 'north-south', biscuits = '2 x #10', lengths = `8', 12', 16', 20'`): string => roomText({ more, through, biscuits, lengths });
 async function ceilingOf(words: string): Promise<Ceiling> {
     return (await layoutsOf(words))[0]!.ceiling!;
 }
@@ -88,13 +65,13 @@ describe('four coffers by three, the band up last', () => {
     });
 
     it('without biscuits nothing closes and nothing waits', async () => {
-        const ceiling = await ceilingOf(text().replace('; biscuits 2 x #10', ''));
+        const ceiling = await ceilingOf(roomText({ biscuits: '' }));
         expect(closingPieces(ceiling)).toEqual([]);
         expect(bestThrough(ceiling)).toBeUndefined();
         expect(waitingRing(bottomRuns(ceiling, takeOffOf(ceiling)))).toBeNull();
     });
     it('a bottom cut long to press wants as much more', async () => {
-        const [plain] = closingPieces(await ceilingOf(text())), [pressed] = closingPieces(await ceilingOf(text().replace('biscuits 2 x #10', 'biscuits 2 x #10; press 1/32"')));
+        const [plain] = closingPieces(await ceilingOf(text())), [pressed] = closingPieces(await ceilingOf(roomText({ bottom: '; press 1/32"' })));
         expect(pressed!.wanted - plain!.wanted).toBe(TICKS_PER_INCH / 32);
     });
 });

@@ -1,33 +1,12 @@
 import { expect, it } from 'vitest';
 import { closingPieces } from '../../../src/putup/closing/pieces.ts';
-import { waysIn, type Way } from '../../../src/putup/closing/ways.ts';
+import { waysIn, type Way } from '../../../src/takeoff/closing/ways.ts';
 import { TICKS_PER_INCH } from '../../../src/quantity/ticks.ts';
+import { roomText } from './room.ts';
 import { layoutsOf } from '../../support/layouts-of.ts';
 
-const text = ({ north = `18' 4"`, species = 'species yellow-poplar; ', through = 'north-south', lengths = `8', 12', 16', 20', 24'`, biscuits = '1 x #20' } = {}): string => `edition 1
-
-stock board-6 { ${species}thickness 3/4"; width 5 1/2"; lengths ${lengths} }
-stock board-8 { thickness 3/4"; width 7 1/4"; lengths 8', 12', 16', 20', 24' }
-stock strip { thickness 3/4"; width 1 1/2"; lengths 16' }
-profile box {
-  blocking { stock board-6 }
-  sides { stock board-8 }
-  cleats { rip 3/4" x 3/4" from board-6 }
-  bottom { stock board-6; biscuits ${biscuits} }
-  trim { stock strip }
-}
-room den {
-  wall north ${north}
-  wall east 15' 2"
-  grid {
-    coffers-north 4
-    coffers-east 3
-    beams box
-    through ${through}
-    perimeter { kind band; stock board-8 }
-  }
-}
-`;
+const POPLAR = 'species yellow-poplar; ';
+const text = (words: Parameters<typeof roomText>[0] = {}): string => roomText({ species: POPLAR, biscuits: '1 x #20', ...words });
 async function waysOf(words: string, which = 0): Promise<Way[]> {
     const ceiling = (await layoutsOf(words))[0]!.ceiling!;
     return waysIn(closingPieces(ceiling)[which]!, ceiling);
@@ -63,12 +42,12 @@ it('wood that nobody names, or that has no published strength, is not said to be
 });
 
 it('what one pair of hands springs is sprung before slots are opened', async () => {
-    const [first] = await waysOf(text({ north: `38'`, biscuits: '1 x #0' }).replace('coffers-north 4', 'coffers-north 3'));
+    const [first] = await waysOf(text({ north: `38'`, coffers: 3, biscuits: '1 x #0' }));
     expect(first).toMatchObject({ kind: 'spring', works: true, figures: { people: 1 } });
 });
 
 it('a bottom that closes and runs through a crossing may be spliced there', async () => {
-    const ceiling = (await layoutsOf(text().replace('room den {\n', 'room den {\n  crossing A2 { through A }\n')))[0]!.ceiling!;
+    const ceiling = (await layoutsOf(text({ more: '  crossing A2 { through A }\n' })))[0]!.ceiling!;
     const long = closingPieces(ceiling).find(({ piece }) => piece.overall > 80 * TICKS_PER_INCH)!;
     expect(waysIn(long, ceiling).find(({ kind }) => kind === 'splice')).toMatchObject({ works: true, on: ['2'] });
 });

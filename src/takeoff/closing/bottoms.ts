@@ -4,8 +4,8 @@ import { grouped } from '../../plain/groups.ts';
 import { placeIn } from '../../plane/polygon.ts';
 import type { Point } from '../../plane/point.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
-import { isSlanted } from '../../takeoff/ends.ts';
-import type { Piece, TakeOff } from '../../takeoff/model.ts';
+import { isSlanted } from '../ends.ts';
+import type { Piece, TakeOff } from '../model.ts';
 import { stickOut } from './stick-out.ts';
 
 /** What the order of the work decides for the bottoms. */
@@ -50,7 +50,7 @@ export interface BottomEnd {
 export type BottomRun = readonly Bottom[];
 
 /** All bottoms of a ceiling, run by run. */
-export function bottomRuns(ceiling: Ceiling, { pieces }: TakeOff, { band = 'last' }: BottomOrder = {}): BottomRun[] {
+export function bottomRuns(ceiling: Ceiling, { pieces }: Pick<TakeOff, 'pieces'>, { band = 'last' }: BottomOrder = {}): BottomRun[] {
     const bottoms = pieces.filter(({ part }) => part === 'bottom'), byCarrier = grouped(bottoms, carrierOf);
     const profiles = new Map([...ceiling.lines.map(line => [line.name, line.section.profile] as const), ...ceiling.walls.flatMap(({ name }) => {
         const own = ceiling.around[name];

@@ -1,0 +1,100 @@
+import type { Piece as Strip } from '../../arrangement/model.ts';
+import { arrangedOf } from '../../ceiling/plan.ts';
+import { flankOf, sidesOf } from '../../ceiling/flanks.ts';
+import type { Line } from '../../ceiling/model.ts';
+import type { Biscuits, Side } from '../../job/model.ts';
+import type { Point } from '../../plane/point.ts';
+import { roundDown, roundUp } from '../../quantity/round.ts';
+import { placeAlong } from '../lie.ts';
+import type { Stretch } from '../runs.ts';
+import { endsOf, type Setting } from '../setting.ts';
+import type { Work } from '../work.ts';
+import { leftOut, type SaidWay } from './said.ts';
+
+/** What is said of closing pieces, by the words of where each stands. */
+export type SaidWays = ReadonlyMap<string, SaidWay>;
+
+/** Where biscuits are left out: `A 2 1`, the second end of a bottom of line A, which meets line 2. */
+type LeftOut = ReadonlySet<string>;
+function leftOutOf(said: SaidWays): LeftOut {
+    return new Set([...said.values()].flatMap(one => leftOut(one).flatMap((is, i) => {
+        const { piece: { line, on }, ends } = one.closing;
+        return is ? [`${line ?? on} ${ends[i]!.meets} ${i}`] : [];
+    })));
+}
+
+/** A bottom of a line or a half beam, and what it takes for biscuits. */
+interface Own { readonly of: string; readonly where: string; readonly biscuits: Biscuits | undefined; readonly stretch: Stretch }
+
+/** Slots for biscuits in a bottom: in the ends that butt or are spliced, and in the edges where others meet it; and what else its way in wants of it. */
+export function slotsOf(own: Own, said: SaidWays, setting: Setting): Work[] {
+    const left = leftOutOf(said), line = setting.ceiling.lines.find(({ name }) => name === own.of);
+    const ends = endSlots(own, said.get(own.where), setting), edges = line ? edgesOfLine(line, own.stretch, left, setting) : edgesAtWall(own, left, setting);
+    return [...ends, ...edges, ...wanted(said.get(own.where), own, setting)];
+}
+
+function cut({ count, size }: Biscuits, places: number, where: string, more: { readonly opened?: true; readonly wider?: number } = {}): Work {
+    return { kind: 'slots', count, size, places, where, ...more };
+}
+
+function endSlots({ of, stretch: { lie }, biscuits }: Own, said: SaidWay | undefined, setting: Setting): Work[] {
+    const ends = endsOf(setting.runsOf(of)), left = said ? leftOut(said) : [false, false];
+    const wider = said && ('slotWider' in said.way ? said.way.slotWider : said.way.kind === 'leave-out' ? said.way.swing?.slotWider : undefined);
+    const more = said?.way.kind === 'open-slots' ? { opened: true as const } : wider ? { wider: roundUp(wider, setting.step) } : {};
+    const inEnds = (how: 'between' | 'splice'): Work[] => {
+        const found = ends.filter((_, i) => lie.cuts[i] === how && !(how === 'between' && left[i]));
+        return biscuits && found.length > 0 ? [cut(biscuits, found.length, `in the ${found.join(' and the ')} end`, more)] : [];
+    };
+    return [...inEnds('between'), ...inEnds('splice')];
+}
+
+/** Of a line's bottom, at the crossings that it runs through, and at the tees. */
+function edgesOfLine(line: Line, { from, to }: Stretch, left: LeftOut, setting: Setting): Work[] {
+    const ends = endsOf(line.runs), sides = sidesOf(line.runs);
+    return line.passes.flatMap(({ of, relation, cuts, stem, at, low, high }): Work[] => {
+        const biscuits = setting.beam(of)?.section.profile.bottom?.biscuits?.value;
+        if (!biscuits || cuts || relation !== 'flush' || high <= from || low >= to) return [];
+        // what lies to the west or north of it meets it with its second end
+        const met = sides.filter((side, i) => (stem === null || flankOf(side) === stem) && !left.has(`${of} ${line.name} ${1 - i}`));
+        if (met.length === 0) return [];
+        const edge = met.length === 2 ? 'both edges' : `the ${met[0]} edge`, whole = low >= from && high <= to;
+        return [cut(biscuits, met.length, whole ? `in ${edge}, centered ${setting.size(Math.floor(at) - from)} from the ${ends[0]} end` : `in ${edge} at line ${of}, once the splice there is together`)];
+    });
+}
+
+/** Of a half beam's bottom, where lines and other half beams meet it: in the edge to the room. */
+function edgesAtWall({ of, stretch: { lie, from, to } }: Own, left: LeftOut, setting: Setting): Work[] {
+    const { exact } = arrangedOf(setting.ceiling), [first] = endsOf(setting.runsOf(of));
+    return exact.joints.flatMap(({ kind, pieces }): { work: Work; at: number }[] => {
+        const [butting, passing] = pieces.map(i => exact.pieces[i]!) as [Strip, Strip];
+        if (kind !== 'butt' || passing.part !== 'bottom' || passing.of !== of) return [];
+        const biscuits = setting.beam(butting.of)?.section.profile.bottom?.biscuits?.value, at = placeAlong(lie.way, endAt(butting, passing));
+        const both = setting.pairs.of('bottom', butting.of).map(({ exact: met }) => met).find(({ strip }) => strip === butting);
+        if (!biscuits || at < from || at > to || both && [0, 1].some(i => both.meets[i] === of && left.has(`${butting.of} ${of} ${i}`))) return [];
+        return [{ at, work: cut(biscuits, 1, `in the edge to the room, centered ${setting.size(Math.round(at - from))} from the ${first} end`) }];
+    }).sort((a, b) => a.at - b.at).map(({ work }) => work);
+}
+
+/** The middle of the end with which a piece meets another. */
+function endAt({ corners: [a, b, c, d] }: Strip, { corners }: Strip): Point {
+    const middle = (p: Point, q: Point): Point => ({ x: (p.x + q.x) / 2, y: (p.y + q.y) / 2 }), ends = [middle(a, d), middle(b, c)] as const;
+    const off = (p: Point): number => Math.min(...corners.map((from, i) => apart(p, from, corners[(i + 1) % corners.length]!)));
+    return off(ends[0]) <= off(ends[1]) ? ends[0] : ends[1];
+}
+/** How far a point is from the line through two others. */
+function apart(p: Point, a: Point, b: Point): number {
+    const dx = b.x - a.x, dy = b.y - a.y, long = Math.hypot(dx, dy);
+    return long === 0 ? Infinity : Math.abs((p.x - a.x) * dy - (p.y - a.y) * dx) / long;
+}
+
+/** What is done to a closing piece besides. */
+function wanted(said: SaidWay | undefined, { of }: Own, setting: Setting): Work[] {
+    if (!said) return [];
+    const { way } = said, ends: readonly Side[] = endsOf(setting.runsOf(of));
+    switch (way.kind) {
+        case 'leave-out': return leftOut(said).flatMap((is, i): Work[] => (is ? [{ kind: 'block', end: ends[i]!, width: way.block }] : []));
+        case 'knee': return [{ kind: 'halve', relieved: roundUp(way.binds, setting.step) }];
+        case 'kerfs': return way.pattern ? [{ kind: 'kerfs', count: way.pattern.count, apart: roundDown(way.pattern.apart, setting.step), depth: roundDown(way.pattern.depth, setting.step) }] : [];
+        default: return [];
+    }
+}
