@@ -6,7 +6,7 @@ import { otherwise } from '../putup/closing/otherwise.ts';
 import { closingPieces } from '../putup/closing/pieces.ts';
 import type { Closing } from '../takeoff/closing/pieces.ts';
 import { roundTo } from '../quantity/round.ts';
-import { bottomSaid } from '../takeoff/closing/said.ts';
+import { bandSaid, bottomSaid } from '../takeoff/closing/said.ts';
 import { defineRule } from './rule.ts';
 import { bottomsNamed, fixOf, remaining, turnedWords, turning } from './support/closing-words.ts';
 import { changed, HALL_WITH_BAND } from './support/examples.ts';
@@ -39,8 +39,9 @@ opened to the back of the closing piece let it go straight up over the biscuits,
         fit({ layout: { ceiling }, job }, report) {
             const through = ceiling?.room.grid?.through;
             if (!ceiling || !through) return;
-            const found = closingPieces(ceiling).filter(({ onlySplice, ...closing }) => !onlySplice && !isSaid(closing, ceiling));
-            const best = found.length > 0 ? bestThrough(ceiling) : undefined;
+            const order = bandSaid(ceiling.room);
+            const found = closingPieces(ceiling, order).filter(({ onlySplice, ...closing }) => !onlySplice && !isSaid(closing, ceiling));
+            const best = found.length > 0 ? bestThrough(ceiling, order) : undefined;
             if (!best || best.now === null) return;
             const { wanted, piece } = found[0]!, size = sizesOf(job), many = found.length > 1;
             const named = found.length <= MOST_NAMED ? `${capitalized(bottomsNamed(found.map(one => one.piece)))} ${many ? 'are closing pieces' : 'is a closing piece'}`

@@ -5,7 +5,7 @@ import type { Closing } from '../takeoff/closing/pieces.ts';
 import { waysIn, type Spring } from '../takeoff/closing/ways.ts';
 import { roundUp } from '../quantity/round.ts';
 import { TICKS_PER_INCH } from '../quantity/ticks.ts';
-import { bottomSaid } from '../takeoff/closing/said.ts';
+import { bandSaid, bottomSaid } from '../takeoff/closing/said.ts';
 import { defineRule } from './rule.ts';
 import { bottomsNamed } from './support/closing-words.ts';
 import { changed, HALL_WITH_BAND } from './support/examples.ts';
@@ -35,7 +35,7 @@ strain 1 %). Try it on a scrap of the same board, with hands and faces out of it
     check: {
         fit({ layout: { ceiling }, job }, report) {
             if (!ceiling) return;
-            const sprung = closingPieces(ceiling).flatMap(closing => {
+            const sprung = closingPieces(ceiling, bandSaid(ceiling.room)).flatMap(closing => {
                 const bottom = bottomSaid(closing.piece, ceiling);
                 const spring = bottom?.closing?.value === 'sprung' ? waysIn(closing, ceiling).find((way): way is Spring => way.kind === 'spring') : undefined;
                 return spring?.figures && !spring.works && spring.figures.ofBreaking > 1 / 2 ? [{ closing, bottom: bottom!, ...spring.figures }] : [];
