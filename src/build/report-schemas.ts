@@ -2,8 +2,8 @@ import { createGenerator, type Schema } from 'ts-json-schema-generator';
 
 /** What is printed as JSON: the name of its schema, and the type it is made from, in `src/report/…/shape.ts`. */
 const SHAPES: Readonly<Record<string, string>> = {
-    suggest: 'SuggestionsJson',
-    boards: 'BoardsJson', changes: 'ChangesJson', 'cut-list': 'CutListJson', 'dry-fit': 'DryFitJson', estimate: 'EstimatesJson', findings: 'FindingsJson', invoice: 'InvoicesJson', joists: 'JoistsJson', order: 'OrderJson', 'put-up': 'PutUpJson', saw: 'SawJson', seasons: 'SeasonsJson', survey: 'SurveyJson', trades: 'TradesJson',
+    suggest: 'SuggestionsJson', bench: 'BenchJson',
+    boards: 'BoardsJson', changes: 'ChangesJson', 'cut-list': 'CutListJson', 'dry-fit': 'DryFitJson', estimate: 'EstimatesJson', findings: 'FindingsJson', invoice: 'InvoicesJson', joists: 'JoistsJson', measure: 'MeasureJson', order: 'OrderJson', 'put-up': 'PutUpJson', saw: 'SawJson', seasons: 'SeasonsJson', survey: 'SurveyJson', trades: 'TradesJson', walls: 'WallsJson',
 };
 const PROMISE = 'Within a version properties may be added; none changes its meaning or goes away.';
 

@@ -26,7 +26,7 @@ export interface Reaching {
 const TELLS = TICKS_PER_INCH / 64;
 
 /** Whatever stands at a wall of the room and says enough of itself; of a wall that there is not, nothing. */
-export function standingAtWalls({ walls, room: { fixtures } }: Ceiling): Standing[] {
+export function standingAtWalls({ walls, room: { fixtures } }: { readonly walls: readonly ShapedWall[]; readonly room: Pick<Ceiling['room'], 'fixtures'> }): Standing[] {
     return fixtures.flatMap((fixture): Standing[] => {
         const { atWall } = fixture, wall = atWall && walls.find(({ name }) => name === atWall.wall.value || `wall-${name}` === atWall.wall.value);
         if (!atWall || !wall) return [];

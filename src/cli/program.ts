@@ -8,7 +8,7 @@ import { CHANGE_FORMATS, compare, type CompareOptions } from './commands/compare
 import { draw, DRAWING_FORMATS, THEMES, type DrawOptions } from './commands/draw.ts';
 import { estimate, type EstimateOptions } from './commands/estimate.ts';
 import { dryFit, FIT_FORMATS, type FitOptions } from './commands/dry-fit.ts';
-import { joists, putUp, seasons, trades } from './commands/leaves.ts';
+import { bench, joists, measure, putUp, seasons, trades, walls } from './commands/leaves.ts';
 import { survey, type SurveyOptions } from './commands/templates.ts';
 import { explain } from './commands/explain.ts';
 import { format, type FormatOptions } from './commands/format.ts';
@@ -84,6 +84,12 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
         .option('--watch', 'keep running, and check again after every change', false)
         .action(act<CheckOptions>(check));
     withFiles('cut-list', 'every piece, for the saw').addOption(lists).addOption(rooms).action(act<ListOptions>(cutList));
+    withFiles('measure', 'how every dimension is known, and what is still to measure, in the order in which one walks round the room').addOption(lists).addOption(rooms)
+        .action(act<ListOptions>(measure));
+    withFiles('bench', 'boards as they were measured: which pieces they spoil, where they may still go, what is cut again; and cutters that creep').addOption(lists).addOption(rooms)
+        .action(act<ListOptions>(bench));
+    withFiles('walls', 'what walls that are not straight or not plumb do to band, half beams and what ends there: scribe, gap, what is cut shorter').addOption(lists).addOption(rooms)
+        .action(act<ListOptions>(walls));
     withFiles('joists', 'what holds each beam: the joists that its blocking finds, screws, thread in wood, and what hangs there').addOption(lists).addOption(rooms)
         .action(act<ListOptions>(joists));
     withFiles('trades', 'a list for the other trades: who moves what, to where, by which step').addOption(lists).addOption(rooms).action(act<ListOptions>(trades));

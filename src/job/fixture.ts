@@ -1,6 +1,7 @@
 import type { Given, Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Corner } from './compass.ts';
+import type { Recorded } from './status.ts';
 
 export interface Fixture {
     readonly name: string;
@@ -18,6 +19,8 @@ export interface Fixture {
     /** Of a junction box: the name of the fixture that it stays reachable by. */
     readonly reachedBy?: Given<string>;
     readonly wants?: Given<'coffer-center' | 'beam-center' | 'anywhere'>;
+    /** How its place is known. */
+    readonly known?: Recorded;
     /** Of what stands at a wall, where its line says enough of it. */
     readonly atWall?: AtWall;
 }

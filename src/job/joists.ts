@@ -1,9 +1,10 @@
 import type { Given, Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Direction, Side } from './compass.ts';
+import type { Recorded } from './status.ts';
 
 /** A row of joists over the room, as far as it is said, and what was found to differ from it. */
-export interface Joists {
+export interface Joists extends Recorded {
     /** The words of their size. */
     readonly at: Source;
     /** As it is named: `2x10`. */

@@ -6,10 +6,12 @@ import type { PanelWords } from './back.ts';
 import type { Corner, Direction, Side } from './compass.ts';
 import type { Fixture } from './fixture.ts';
 import type { Joists } from './joists.ts';
+import type { GaugeLog, WallBow } from './found.ts';
 import type { Rates } from './rates.ts';
 import type { NotComputed } from './not-computed.ts';
 import type { JobSettings } from './settings.ts';
 import type { PutUpSaid } from './put-up.ts';
+import type { Recorded } from './status.ts';
 import type { Survey } from './survey.ts';
 import type { Seasons } from './seasons.ts';
 /**
@@ -20,6 +22,7 @@ import type { Seasons } from './seasons.ts';
 export type { JobSettings } from './settings.ts';
 export { SIDES, type Corner, type Direction, type Side } from './compass.ts';
 export type { AtWall, Fixture } from './fixture.ts';
+export type { GaugeLog, WallBow } from './found.ts';
 export type { FoundJoist, Joists } from './joists.ts';
 
 export interface NominalSize { readonly text: string; readonly thickness: Fraction; readonly width: Fraction }
@@ -221,7 +224,7 @@ export interface Room {
     readonly rates: Rates;
     /** Clockwise, as one walks round the room with a tape: each begins where the one before it ends. */
     readonly walls: readonly RoomWall[];
-    readonly height?: Given<Ticks>;
+    readonly height?: Given<Ticks> & Recorded;
     readonly covering?: { readonly kind: Given<string>; readonly thickness?: Given<Ticks> };
     readonly joists?: Joists;
     /** Its own, where they differ from the house's. */
@@ -234,6 +237,8 @@ export interface Room {
     readonly lines: readonly LineSpec[];
     /** Where what runs along a wall is spliced, by the wall's name. */
     readonly wallSplices?: Readonly<Record<string, readonly SaidSplice[]>>;
+    /** Walls that are not straight or not plumb, by their names. */
+    readonly bows?: Readonly<Record<string, WallBow>>;
     readonly crossings: readonly CrossingSpec[];
     readonly fixtures: readonly Fixture[];
     /** How level the ceiling is; undefined: nobody surveyed it, and nothing is said of it. */
@@ -241,6 +246,8 @@ export interface Room {
     /** How it is put up, where that is said. */
     readonly putUp?: PutUpSaid;
     readonly measuredBoards: readonly MeasuredBoard[];
+    /** Logs of the gauge, in the order of the text. */
+    readonly gauges?: readonly GaugeLog[];
     /** Names of pieces that were spoiled after they were cut, without the room: `bottom-2`. One that was spoiled twice is here twice. */
     readonly spoiled: readonly Given<string>[];
     readonly cutBoards: readonly CutBoard[];
@@ -268,10 +275,10 @@ export interface RoomWall {
     /** The words that say its heading or its turn. */
     readonly bearingAt?: Source;
 }
-/** The length of a wall, and when and by whom it was measured, as it is said. */
-export interface MeasuredWall extends Given<Measure> { readonly on?: string; readonly by?: string }
+/** The length of a wall, with how it is known. */
+export interface MeasuredWall extends Given<Measure>, Recorded {}
 /** From corner to corner. */
-export interface Diagonal { readonly at: Source; readonly ticks: Ticks; readonly from: Corner; readonly to: Corner }
+export interface Diagonal extends Recorded { readonly at: Source; readonly ticks: Ticks; readonly from: Corner; readonly to: Corner }
 export interface Grid {
     readonly at: Source;
     readonly body?: Source;
@@ -350,8 +357,11 @@ export interface MeasuredBoard {
     readonly name: string;
     readonly at: Source;
     readonly stock?: Given<Stock>;
-    /** Depth of the rabbet as found on the board. */
+    /** Depth of the rabbet as found on the board, and its own sizes, where they were measured. */
     readonly rabbet?: Given<Ticks>;
+    readonly width?: Given<Ticks>; readonly thickness?: Given<Ticks>; readonly length?: Given<Ticks>;
+    /** Names of pieces that were cut from it, without the room. */
+    readonly into: readonly Given<string>[];
 }
 /** A board that is cut already: `cut 16' of poplar-1x6 into bottom-2, side-A-1-north left 31"`. */
 export interface CutBoard {

@@ -73,19 +73,29 @@ function spanOf({ from, to }: Diagonal, width: number, length: number): [number,
 
 /** The north wall along x; the diagonal makes two triangles of the room. */
 function quadrilateral([n, e, s, w]: readonly [RoomWall, RoomWall, RoomWall, RoomWall], diagonal: Diagonal): Spot[] | Unclear {
-    const [N, E, S, W, d] = [lengthOf(n), lengthOf(e), lengthOf(s), lengthOf(w), diagonal.ticks] as const;
     const fromNorthWest = diagonal.from === 'north-west' || diagonal.to === 'north-west';
-    const wrong = (...walls: readonly [RoomWall, RoomWall]): Unclear => ({ why: 'no-such-triangle', diagonal, walls });
+    const corners = fourCorners([lengthOf(n), lengthOf(e), lengthOf(s), lengthOf(w)], diagonal.ticks, fromNorthWest);
+    if (typeof corners !== 'string') return corners;
+    const walls = (fromNorthWest ? { first: [n, e], second: [s, w] } : { first: [n, w], second: [e, s] }) as Record<'first' | 'second', [RoomWall, RoomWall]>;
+    return { why: 'no-such-triangle', diagonal, walls: walls[corners] };
+}
+
+/**
+ * Corners north-west, north-east, south-east and south-west of a room with walls north, east, south and west of these lengths, the north wall along x, and
+ * with the diagonal from north-west to south-east, or else the other one, so long; or which of the two triangles on it
+ * cannot be, the one with the north wall first.
+ */
+export function fourCorners([N, E, S, W]: readonly [number, number, number, number], d: number, fromNorthWest: boolean): Spot[] | 'first' | 'second' {
     const nw = { x: 0, y: 0 }, ne = { x: N, y: 0 };
     if (fromNorthWest) {
         const alpha = angleBetween(N, d, E), beta = angleBetween(d, W, S);
-        if (alpha === undefined) return wrong(n, e);
-        if (beta === undefined) return wrong(s, w);
+        if (alpha === undefined) return 'first';
+        if (beta === undefined) return 'second';
         return [nw, ne, { x: d * Math.cos(alpha), y: d * Math.sin(alpha) }, { x: W * Math.cos(alpha + beta), y: W * Math.sin(alpha + beta) }];
     }
     const gamma = angleBetween(N, W, d), delta = angleBetween(d, E, S);
-    if (gamma === undefined) return wrong(n, w);
-    if (delta === undefined) return wrong(e, s);
+    if (gamma === undefined) return 'first';
+    if (delta === undefined) return 'second';
     const sw = { x: W * Math.cos(gamma), y: W * Math.sin(gamma) }, way = Math.atan2(sw.y, sw.x - N) - delta;
     return [nw, ne, { x: N + E * Math.cos(way), y: E * Math.sin(way) }, sw];
 }

@@ -4,6 +4,7 @@ import type { Ticks } from '../quantity/ticks.ts';
 import type { Contract } from './contract.ts';
 import type { Part } from './part.ts';
 import type { Seasons } from './seasons.ts';
+import type { Status } from './status.ts';
 
 /** Settings of the house; where no `job` is in reach the built-in defaults stand. */
 export interface JobSettings {
@@ -12,6 +13,8 @@ export interface JobSettings {
     readonly currency: Given<string>;
     /** How lengths are shown. */
     readonly show: Given<'feet-inches' | 'millimeters'>;
+    /** How well a dimension has to be known before anything is cut from it; undefined: asked for only where a room says of one how it is known. */
+    readonly cutFrom?: Given<Status>;
     /** Resolution of cut lengths. */
     readonly cutTo: Given<Ticks>;
     /** How far a crosscut may be off, either way, at one setting of the stop. */

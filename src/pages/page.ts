@@ -43,6 +43,8 @@ interface StandingLine {
     readonly at: number;
     /** Said, and used in no figure: nothing is condemned for it. */
     readonly isCalm?: boolean;
+    /** To be measured or seen to before anything is cut. */
+    readonly isBefore?: boolean;
 }
 
 /** What every content has. */

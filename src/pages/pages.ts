@@ -27,10 +27,10 @@ export const PAGES: Readonly<Record<PaneKind, Page>> = {
 /** A page's content, and what has to be said over it. */
 export function contentOn(page: Page, room: RoomOnPage, wishes: Wishes): PageContent {
     const content = page.contentOf(room, wishes), standing = isOfHouse(page.kind) ? standingOfRooms(room.house) : room.standing;
-    const said = [...standing.errors, ...standing.notComputed, ...standing.notUsed];
+    const said = [...standing.errors, ...standing.notComputed, ...standing.beforeCutting, ...standing.notUsed];
     if (said.length === 0) return content;
     return {
         ...content, sources: [...content.sources, ...said.map(({ at }) => at)],
-        standing: said.map((one, i) => ({ words: `${one.place}: ${one.message}`, at: content.sources.length + i, ...standing.notUsed.includes(one) && { isCalm: true } })),
+        standing: said.map((one, i) => ({ words: `${one.place}: ${one.message}`, at: content.sources.length + i, ...standing.notUsed.includes(one) && { isCalm: true }, ...standing.beforeCutting.includes(one) && { isBefore: true } })),
     };
 }

@@ -88,7 +88,8 @@ ${formats.map(format => html`<button type="button" ${attributes({ 'data-act': 'e
 function notice(standing: NonNullable<PageContent['standing']>): Html {
     const listed = (id: string, kind: string, head: string, lines: typeof standing): Html | '' => lines.length === 0 ? '' : html`<section ${attributes({ 'class': kind, 'aria-labelledby': id })}><h2 ${attributes({ id })}>${head}</h2><ul>
 ${lines.map(({ words, at }) => html`<li><button type="button" class="link" ${attributes({ 'data-at': at })}>${words}</button></li>`)}</ul></section>`;
-    return html`${listed('standing-title', 'standing', t('Not to be built from as it stands:'), standing.filter(({ isCalm }) => !isCalm))}
+    return html`${listed('standing-title', 'standing', t('Not to be built from as it stands:'), standing.filter(({ isCalm, isBefore }) => !isCalm && !isBefore))}
+${listed('before-title', 'standing calm', t('Before anything is cut:'), standing.filter(({ isBefore }) => isBefore))}
 ${listed('unused-title', 'standing calm', t('Written, but not used in any figure here:'), standing.filter(({ isCalm }) => isCalm))}`;
 }
 

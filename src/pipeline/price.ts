@@ -86,5 +86,5 @@ export function priceWith(alternate: Alternate, rooms: readonly Room[], job: Job
 
 /** What keeps an alternate from being built, beside what keeps the job from it. */
 export function alternateStanding({ told }: Pick<PricedAlternate, 'told'>): Standing {
-    return { errors: told.filter(({ severity }) => severity === 'error'), ...uncomputed(told) };
+    return { errors: told.filter(({ severity }) => severity === 'error'), ...uncomputed(told), beforeCutting: [] };
 }

@@ -2,6 +2,8 @@ import { compareFindings, type Finding } from '../findings/finding.ts';
 import { spoiledPieces } from '../job/not-computed.ts';
 import type { Room } from '../job/model.ts';
 import { sameSource } from '../provenance/source.ts';
+import { notVerified } from '../rules/not-verified.ts';
+import { wallBows } from '../rules/wall-bows.ts';
 
 /**
  * Why something may not be built as it stands: it goes with a room, and is told at the head of everything that is made from
@@ -14,11 +16,16 @@ export interface Standing {
     readonly notComputed: readonly Told[];
     /** What is said and not computed yet, while no figure would be another for it: told, and nothing is condemned for it. */
     readonly notUsed: readonly Told[];
+    /** What has to be measured or seen to before anything is cut: told, and nothing is condemned for it, since a price may well stand on a sketch. */
+    readonly beforeCutting: readonly Told[];
 }
 /** A finding, with its place as it is told: `den.coffer:12:5`, counted from one. */
 export interface Told extends Pick<Finding, 'rule' | 'severity' | 'message' | 'at' | 'room'> { readonly file: string; readonly place: string }
 
-export const SOUND: Standing = { errors: [], notComputed: [], notUsed: [] };
+export const SOUND: Standing = { errors: [], notComputed: [], notUsed: [], beforeCutting: [] };
+
+/** Warnings that lengths of pieces hang on. */
+const BEFORE_CUTTING: ReadonlySet<string> = new Set<string>([notVerified.name, wallBows.name]);
 
 export function isSound({ errors, notComputed }: Standing): boolean {
     return errors.length === 0 && notComputed.length === 0;
@@ -35,6 +42,7 @@ export function standingOf(room: Room, found: readonly Finding[], passed: (findi
     return {
         errors: own.filter(({ severity, allowed }) => severity === 'error' && !allowed).map(told),
         ...uncomputed(own.filter(finding => !finding.allowed || leavesOut(finding, room)).map(told)),
+        beforeCutting: own.filter(({ rule, severity, allowed }) => BEFORE_CUTTING.has(rule) && severity !== 'error' && !allowed).map(told),
     };
 }
 
@@ -62,7 +70,7 @@ function leavesOut({ at }: Finding, { notComputed }: Room): boolean {
 /** Of several rooms; what they share is told once. */
 export function standingTogether(standings: readonly Standing[]): Standing {
     const all = (which: keyof Standing): Told[] => once(standings.flatMap(standing => standing[which]));
-    return { errors: all('errors'), notComputed: all('notComputed'), notUsed: all('notUsed') };
+    return { errors: all('errors'), notComputed: all('notComputed'), notUsed: all('notUsed'), beforeCutting: all('beforeCutting') };
 }
 
 function once(all: readonly Told[]): Told[] {

@@ -11,6 +11,8 @@ export interface StandingJson {
     readonly notComputed: readonly ToldJson[];
     /** What the text says and nothing is computed from yet, while every figure here stands as it is. */
     readonly notUsed?: readonly ToldJson[];
+    /** What has to be measured or seen to before anything is cut: dimensions that nobody verified, where the room says how its dimensions are known. */
+    readonly beforeCutting?: readonly ToldJson[];
 }
 
 export interface ToldJson {
@@ -24,8 +26,11 @@ export interface ToldJson {
 }
 
 export function standingJson(standing: Standing): StandingJson {
-    const { errors, notComputed, notUsed } = standing;
-    return { sound: isSound(standing), errors: errors.map(toldJson), notComputed: notComputed.map(toldJson), notUsed: notUsed.map(toldJson) };
+    const { errors, notComputed, notUsed, beforeCutting } = standing;
+    return {
+        sound: isSound(standing), errors: errors.map(toldJson), notComputed: notComputed.map(toldJson), notUsed: notUsed.map(toldJson),
+        ...beforeCutting.length > 0 && { beforeCutting: beforeCutting.map(toldJson) },
+    };
 }
 
 export function toldJson({ rule, message, at: { range: { start } }, file, room }: Told): ToldJson {

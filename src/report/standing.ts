@@ -5,7 +5,7 @@ import { wrap, type Paint } from './look.ts';
 import { cleanText } from '../text/clean-text.ts';
 import type { CsvText } from '../text/fit.ts';
 import { counted } from '../plain/words.ts';
-import { NOT_AS_IT_STANDS, USED_NOWHERE } from '../plain/notice.ts';
+import { BEFORE_CUTTING, NOT_AS_IT_STANDS, USED_NOWHERE } from '../plain/notice.ts';
 
 const MOST_TOLD = 12, MOST_IN_A_CELL = 3;
 
@@ -17,14 +17,20 @@ export function standingLines({ errors, notComputed }: Standing, most = MOST_TOL
 
 /** What is said and makes no figure here another. */
 export function unusedLines({ notUsed }: Standing, most = MOST_TOLD): string[] {
-    return standingLines({ errors: [], notComputed: notUsed, notUsed: [] }, most);
+    return standingLines({ errors: [], notComputed: notUsed, notUsed: [], beforeCutting: [] }, most);
+}
+
+/** What has to be measured or seen to before anything is cut. */
+function beforeCuttingLines({ beforeCutting }: Standing, most = MOST_TOLD): string[] {
+    return standingLines({ errors: [], notComputed: beforeCutting, notUsed: [], beforeCutting: [] }, most);
 }
 
 /** The same with the words that stand over it; calm where no figure is wrong, nothing where nothing was found. For sheets, pages and models. */
 export function standingNotice(standing: Standing): readonly string[] {
-    const unused = unusedLines(standing);
-    if (isSound(standing)) return unused.length === 0 ? [] : [`${USED_NOWHERE}:`, ...unused];
-    return [`${NOT_AS_IT_STANDS}:`, ...standingLines(standing), ...unused.map(line => `${USED_NOWHERE}: ${line}`)];
+    const unused = unusedLines(standing), before = beforeCuttingLines(standing), also = unused.map(line => `${USED_NOWHERE}: ${line}`);
+    if (!isSound(standing)) return [`${NOT_AS_IT_STANDS}:`, ...standingLines(standing), ...before.map(line => `${BEFORE_CUTTING}: ${line}`), ...also];
+    if (before.length > 0) return [`${BEFORE_CUTTING}:`, ...before, ...also];
+    return unused.length === 0 ? [] : [`${USED_NOWHERE}:`, ...unused];
 }
 
 /** The head of a list to be read. `dont`: what is not to be done with it; `lacks`: what follows where a room could not be laid out. */
@@ -38,6 +44,7 @@ export function standingText(
             ...takeOff ? [] : [paint.error(`room ${name}: cannot be laid out, so ${lacks}.`)],
         ]),
         ...isSound(standing) ? [] : [paint.error(`${NOT_AS_IT_STANDS}:`), ...under(standingLines(standing), width)],
+        ...standing.beforeCutting.length === 0 ? [] : [paint.warning(`${BEFORE_CUTTING}:`), ...under(beforeCuttingLines(standing), width)],
         ...standing.notUsed.length === 0 ? [] : [`${USED_NOWHERE}:`, ...under(unusedLines(standing), width)],
     ];
 }
@@ -58,13 +65,14 @@ export function csvStanding(
     header: readonly string[], parts: readonly { readonly rows: readonly (readonly Cell[])[]; readonly standing: Standing }[],
 ): CsvText {
     return printCsv([...header, STANDING_COLUMN], parts.flatMap(({ rows, standing }) => {
-        const cell = standingCell(standing);
-        return rows.length === 0 && (!isSound(standing) || standing.notUsed.length > 0) ? [[...header.map(() => null), cell]] : rows.map(row => [...row, cell]);
+        const cell = standingCell(standing), isTold = !isSound(standing) || standing.notUsed.length > 0 || standing.beforeCutting.length > 0;
+        return rows.length === 0 && isTold ? [[...header.map(() => null), cell]] : rows.map(row => [...row, cell]);
     }));
 }
 
 function standingCell(standing: Standing): Cell {
-    const unused = unusedLines(standing, MOST_IN_A_CELL);
+    const told = [[BEFORE_CUTTING, beforeCuttingLines(standing, MOST_IN_A_CELL)], [USED_NOWHERE, unusedLines(standing, MOST_IN_A_CELL)]] as const;
     if (!isSound(standing)) return `${NOT_AS_IT_STANDS}: ${standingLines(standing, MOST_IN_A_CELL).join(' | ')}`;
-    return unused.length === 0 ? 'ok' : `ok (${USED_NOWHERE.toLowerCase()}: ${unused.join(' | ')})`;
+    const words = told.flatMap(([head, lines]) => (lines.length > 0 ? [`${head.toLowerCase()}: ${lines.join(' | ')}`] : []));
+    return words.length === 0 ? 'ok' : `ok (${words.join('; ')})`;
 }

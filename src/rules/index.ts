@@ -7,6 +7,7 @@ import { billedOverContract } from './billed-over-contract.ts';
 import { bitCrept } from './bit-crept.ts';
 import { blockingMissesJoist } from './blocking-misses-joist.ts';
 import { blockingOffWidth } from './blocking-off-width.ts';
+import { boardOffSize } from './board-off-size.ts';
 import { bottomGapShows } from './bottom-gap-shows.ts';
 import { bottomMissesRabbet } from './bottom-misses-rabbet.ts';
 import { bottomOffSides } from './bottom-off-sides.ts';
@@ -25,6 +26,7 @@ import { cutFromOtherStock } from './cut-from-other-stock.ts';
 import { cutNoLongerFits } from './cut-no-longer-fits.ts';
 import { cutTwice } from './cut-twice.ts';
 import { cutWithoutRecord } from './cut-without-record.ts';
+import { cutterCreeps } from './cutter-creeps.ts';
 import { deductsOverContract } from './deducts-over-contract.ts';
 import { depositOverContract } from './deposit-over-contract.ts';
 import { depthsNearlyEqual } from './depths-nearly-equal.ts';
@@ -60,6 +62,7 @@ import { noWayIn } from './no-way-in.ts';
 import { notLaidOut } from './not-laid-out.ts';
 import { notPositive } from './not-positive.ts';
 import { notSupportedLayout } from './not-supported-layout.ts';
+import { notVerified } from './not-verified.ts';
 import { offcutTooShort } from './offcut-too-short.ts';
 import { orderGoesRound } from './order-goes-round.ts';
 import { orderNamesNothing } from './order-names-nothing.ts';
@@ -99,6 +102,7 @@ import { trimWontCover } from './trim-wont-cover.ts';
 import { undersideNotFlush } from './underside-not-flush.ts';
 import { unknownLine } from './unknown-line.ts';
 import { unknownMeeting } from './unknown-meeting.ts';
+import { wallBows } from './wall-bows.ts';
 import { wallsMakeNoRoom } from './walls-make-no-room.ts';
 import { wrappedHitsBottom } from './wrapped-hits-bottom.ts';
 
@@ -113,6 +117,7 @@ export const RULES: readonly Rule[] = [
     bitCrept,
     blockingMissesJoist,
     blockingOffWidth,
+    boardOffSize,
     bottomGapShows,
     bottomMissesRabbet,
     bottomOffSides,
@@ -131,6 +136,7 @@ export const RULES: readonly Rule[] = [
     cutNoLongerFits,
     cutTwice,
     cutWithoutRecord,
+    cutterCreeps,
     deductsOverContract,
     depositOverContract,
     depthsNearlyEqual,
@@ -166,6 +172,7 @@ export const RULES: readonly Rule[] = [
     notLaidOut,
     notPositive,
     notSupportedLayout,
+    notVerified,
     offcutTooShort,
     orderGoesRound,
     orderNamesNothing,
@@ -204,6 +211,7 @@ export const RULES: readonly Rule[] = [
     undersideNotFlush,
     unknownLine,
     unknownMeeting,
+    wallBows,
     wallsMakeNoRoom,
     wrappedHitsBottom,
 ];

@@ -25,7 +25,7 @@ export const taperShows = defineRule({
     title: 'The taper of the room stands in one coffer, where it is seen',
     explanation: `
 Where two walls are not parallel, the coffers cannot all be. Lines that run parallel to each other, square to a wall, leave the whole
-taper to the coffers at the walls; over 3/16" in one coffer shows.
+taper to the coffers at the walls; over 3/16" in one coffer shows, from where it has come to that.
 
 In a hall that is 12' 10" wide in the north and 12' 9" in the south, two rows of three coffers with their lines square to the north
 wall leave 15/32" in each coffer along the west wall. Fanned, with \`lay-north-south fanned\`, every one of the six takes a sixth of
@@ -46,7 +46,7 @@ that inch, 5/32". What is over 3/16" even so goes into the band, or into more co
                 report({
                     at: (laying ?? grid ?? ceiling.room).at,
                     message: `Coffer ${worst.coffer} tapers by ${size(worst.by)}, from ${size(worst.long)} to ${size(worst.short)}${others}: `
-                        + `more than ${size(SEEN)} in one coffer shows. `
+                        + `more than ${size(SEEN)} in one coffer shows, from ${size(worst.deep * SEEN / worst.by)} from its ${runs === 'north-south' ? 'north' : 'west'} end on. `
                         + mendOf(ceiling, runs, laying?.how === 'fanned', size),
                 });
             }
@@ -61,7 +61,7 @@ function mendOf({ walls, across, down }: Ceiling, runs: Direction, isFanned: boo
     return `Fan the lines, \`lay-${runs} fanned\`: then each of ${counted(count, 'coffer')} takes about ${size(whole / count)}.`;
 }
 
-interface Taper { readonly coffer: number; readonly by: Ticks; readonly long: Ticks; readonly short: Ticks }
+interface Taper { readonly coffer: number; readonly by: Ticks; readonly long: Ticks; readonly short: Ticks; /** Along the lines. */ readonly deep: number }
 
 /** What lies across lines of one direction: two edges of a coffer of four corners, which lie on opposite sides of it. */
 function tapersOf(coffers: ReturnType<typeof arrangedOf>['exact']['coffers'], runs: Direction): Taper[] {
@@ -69,7 +69,8 @@ function tapersOf(coffers: ReturnType<typeof arrangedOf>['exact']['coffers'], ru
     return coffers.flatMap(({ number, edges, holes }): Taper[] => {
         if (edges.length !== 4 || holes.length > 0 || edges.some(({ angle }) => Math.abs(angle - 90) > MEANT)) return [];
         const [a, b] = edges.filter(({ on }) => sides.includes(on)).map(({ length }) => Math.round(length));
-        if (a === undefined || b === undefined) return [];
-        return [{ coffer: number, by: Math.abs(a - b), long: Math.max(a, b), short: Math.min(a, b) }];
+        const [c, d] = edges.filter(({ on }) => !sides.includes(on)).map(({ length }) => length);
+        if (a === undefined || b === undefined || c === undefined || d === undefined) return [];
+        return [{ coffer: number, by: Math.abs(a - b), long: Math.max(a, b), short: Math.min(a, b), deep: (c + d) / 2 }];
     });
 }

@@ -1,5 +1,6 @@
 import type { Ceiling } from '../ceiling/model.ts';
 import type { Survey } from '../job/survey.ts';
+import { stretchesOver } from '../plane/stretches.ts';
 import { kept, keptByName, MOST_ROOMS } from '../plain/kept.ts';
 import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -85,33 +86,12 @@ function sideBy(under: SideUnder, plane: Plane): SurveyedSide {
     const spot = ({ along }: { along: number }, ticks: number): Spot => ({ ticks: Math.round(ticks), along: Math.round(along) });
     return {
         under, profile: spots, gap: { least: spot(least, least.gap), most: spot(most, most.gap) },
-        scribes: known.flatMap(stretch => stretchesOver(stretch, station => -gapAt(station))),
-        shims: blocking === undefined ? [] : known.flatMap(stretch => stretchesOver(stretch, station => gapAt(station) + LEAST_LAP - blocking)),
+        scribes: known.flatMap(stretch => stretchesOver(stretch.map(station => ({ along: station.along, depth: -gapAt(station) })), SCRIBED)),
+        shims: blocking === undefined ? [] : known.flatMap(stretch =>
+            stretchesOver(stretch.map(station => ({ along: station.along, depth: gapAt(station) + LEAST_LAP - blocking })), SCRIBED)),
         ...trim !== undefined && { trimLap: spot(most, trim - most.gap) }, ...blocking !== undefined && { blockingLap: spot(most, blocking - most.gap) },
         unknown: unknownOf(known, under.length),
     };
-}
-
-/** Where something is more than nothing along a side, and how much at most. Between neighboring stations it runs straight. */
-function stretchesOver(stretch: Known, by: (station: Station) => number): Deep[] {
-    const found: { from: number; to: number; deepest: { ticks: number; along: number } }[] = [];
-    const spots = stretch.map(station => ({ along: station.along, depth: by(station) }));
-    let open: (typeof found)[number] | undefined;
-    spots.forEach((spot, i) => {
-        const before = spots[i - 1];
-        const crossing = before ? before.along + (spot.along - before.along) * before.depth / (before.depth - spot.depth) : spot.along;
-        if (spot.depth > 0) {
-            if (!open) found.push(open = { from: crossing, to: spot.along, deepest: { ticks: spot.depth, along: spot.along } });
-            open.to = spot.along;
-            if (spot.depth > open.deepest.ticks) open.deepest = { ticks: spot.depth, along: spot.along };
-        } else if (open) {
-            open.to = crossing;
-            open = undefined;
-        }
-    });
-    return found.filter(({ deepest }) => deepest.ticks > SCRIBED).map(({ from, to, deepest }) => ({
-        from: Math.round(from), to: Math.round(to), deepest: { ticks: Math.round(deepest.ticks), along: Math.round(deepest.along) },
-    }));
 }
 
 function unknownOf(known: readonly Known[], length: number): Stretch[] {

@@ -79,7 +79,7 @@ const takeOff: TakeOff = {
 };
 export const settings: JobSettings = job({ title: given('Plum Street 4') });
 const told = (line: number, message: string): Told => ({ rule: 'grid-doesnt-close', severity: 'error', message, at: words(1, 'den'), file: 'attic.coffer', place: `attic.coffer:${line}:6` });
-const wrongTwice: Standing = { errors: [told(3, 'Four coffers do not close.'), told(9, 'Nor do five.')], notComputed: [], notUsed: [] };
+const wrongTwice: Standing = { errors: [told(3, 'Four coffers do not close.'), told(9, 'Nor do five.')], notComputed: [], notUsed: [], beforeCutting: [] };
 export const house: House = { job: settings, alternates: [], rooms: [{ room, takeOff, standing: SOUND }, { room: { ...room, name: 'attic' }, standing: wrongTwice }] };
 export const housePlan: HousePlan = { house, plan: planBoards(pieces, settings) };
 /** A published schema, tightened so that a property it does not describe is an error too. Made once, which takes longer than what is tried by it. */

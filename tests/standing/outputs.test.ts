@@ -28,9 +28,6 @@ const SAID: Readonly<Record<string, { readonly files: Readonly<Record<string, st
     'Fixture.value soffit': { files: inRoom('fixture drop soffit on east width 3\''), lacks: 'all' },
     'Fixture.value pocket': { files: inRoom('fixture blind pocket on east width 3\''), lacks: 'all' },
     'Fixture.value stair-opening': { files: inRoom('fixture stair stair-opening on east width 3\''), lacks: 'all' },
-    'Board.width': { files: inRoom('measured { board b1 pine-1x8 { width 7 1/8" } }') },
-    'Board.thickness': { files: inRoom('measured { board b1 pine-1x8 { thickness 11/16" } }') },
-    'Board.length': { files: inRoom('measured { board b1 pine-1x8 { length 8\' } }'), calm: true },
 };
 /** What the table's own function tells besides its rows. */
 const BESIDES: typeof SAID = {

@@ -10,7 +10,7 @@ export const OUTPUTS: readonly { readonly argv: readonly string[]; readonly fold
     ...['cut-list', 'boards', 'saw', 'order', 'estimate'].flatMap(command => ['human', 'json', 'csv'].map(format => ({
         argv: [command, '--format', format, ...command === 'cut-list' ? [] : ['--quick']],
     }))),
-    ...['joists', 'trades', 'seasons', 'survey', 'put-up'].flatMap(command => ['human', 'json', 'csv'].map(format => ({ argv: [command, '--format', format] }))),
+    ...['joists', 'bench', 'measure', 'walls', 'trades', 'seasons', 'survey', 'put-up'].flatMap(command => ['human', 'json', 'csv'].map(format => ({ argv: [command, '--format', format] }))),
     ...['human', 'json', 'csv'].map(format => ({ argv: ['suggest', '--format', format] })),
     ...['human', 'json'].map(format => ({ argv: ['dry-fit', '--format', format] })),
     { argv: ['saw', '--quick', '--sheets', 'sheets'], folder: 'sheets' },

@@ -18,6 +18,7 @@ import type { HousePlan } from '../../src/report/house.ts';
 import type { Paint } from '../../src/report/look.ts';
 import { holdingContent } from '../../src/report/joists/content.ts';
 import { joistsLeaf } from '../../src/report/joists/leaf.ts';
+import { measureContent } from '../../src/report/measure/content.ts';
 import { putUpContent } from '../../src/report/put-up/content.ts';
 import { putUpLeaf } from '../../src/report/put-up/leaf.ts';
 import { seasonsContent } from '../../src/report/seasons/content.ts';
@@ -80,6 +81,7 @@ const MADE: Readonly<Record<string, (room: RoomOnPage) => unknown>> = {
     'order': room => humanOrder([planOf(room)], plain),
     'joists': ({ ceiling, takeOff, standing, layout: { room } }) => joistsLeaf({ job: room.job, rooms: [{ room, takeOff, standing }], alternates: [] }, () => holdingContent(ceiling, takeOff)).sections,
     'survey': ({ ceiling, takeOff, standing, layout: { room } }) => surveyLeaf({ job: room.job, rooms: [{ room, takeOff, standing }], alternates: [] }, () => surveyContent(ceiling, takeOff)).sections,
+    'measure': ({ layout: { room } }) => measureContent(room),
     'trades': ({ ceiling, takeOff }) => tradesContent(ceiling, takeOff).map(({ fixture: _, ...task }) => task),
     'seasons': ({ ceiling, takeOff, standing, layout: { room } }) => seasonsLeaf({ job: room.job, rooms: [{ room, takeOff, standing }], alternates: [] }, () => seasonsContent(ceiling, takeOff)).sections,
     'change': room => changeOf(room),

@@ -31,6 +31,9 @@ const OUT_OF_SQUARE: readonly Change[] = [
 ];
 const FOLLOWING: Change = ['plane   level at 14 5/8"', 'plane   following fall 1/4" over 8\''];
 const FROM_FILE: Change = ['scribe  1/4"', 'scribe  1/4"\n    readings "./survey.csv" columns "x", "y", "z" in millimeters from north-east'];
+/** The east wall with something in a block of its own. */
+const EAST_WITH = (words: string): Change => ['wall east   7\' 2"\n', `wall east   7' 2" { ${words} }\n`];
+const GAUGED: Change = ['    spoiled  side-A-1-north\n', '    spoiled  side-A-1-north\n    gauge 0.250", 0.251", 0.252", 0.253", 0.254" meant 1/4" of "groove" every 4\n'];
 const LONGER_WEST: Change = ['  wall west   7\' 2"\n', '  wall west   7\' 4"\n'];
 const BY_LINES: readonly Change[] = [['coffers-north  2', 'lines-north  50" from north-west'], ['coffers-east   2', 'lines-east  40" from north-east']];
 const BY_SIZE: readonly Change[] = [['coffers-north  2', 'coffer-size  36" to 50"'], ['    coffers-east   2\n', '']];
@@ -164,6 +167,13 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Job.shortest-offcut/worth': is('worth 20%', 'worth 40%'),
     'Job.paint-film': is('0.004" to 0.006"', '0.004" to 0.016"'),
     'Ceiling.height': is('height    8\' 6"', 'height    9\''),
+    'Ceiling.height/as': is('as told', 'as drawn', ['height    8\' 6"', 'height    8\' 6" as told']),
+    'Ceiling.height/on': is('on 2026-03-07', 'on 2026-03-08', ['height    8\' 6"', 'height    8\' 6" on 2026-03-07']),
+    'Ceiling.height/by': is('by "Wren"', 'by "Ruiz"', ['height    8\' 6"', 'height    8\' 6" as told by "Wren"']),
+    'Ceiling.joists/as': is('as told', 'as drawn', ['of spruce-pine-fir', 'of spruce-pine-fir as told']),
+    'Ceiling.joists/on': is('on 2026-03-07', 'on 2026-03-08', ['of spruce-pine-fir', 'of spruce-pine-fir on 2026-03-07']),
+    'Ceiling.joists/by': is('by "Wren"', 'by "Ruiz"', ['of spruce-pine-fir', 'of spruce-pine-fir as told by "Wren"']),
+    'Job.cut-from': is('cut-from verified', 'cut-from measured', ['cut-to           1/32"', 'cut-to           1/32"\n  cut-from verified']),
     'Ceiling.covering': is('gypsum', 'plaster'),
     'Ceiling.covering/thickness': is('thickness 1/2"', 'thickness 3/4"'),
     'Ceiling.joists': is('2x8', '2x10'),
@@ -267,6 +277,9 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Room.ceiling': is('height    8\' 6"', 'height    9\''),
     'Room.grid': is('coffers-north  2', 'coffers-north  3'),
     'Room.diagonal': is('diagonal  north-west to south-east', 'diagonal  north-west to north-east'),
+    'Room.diagonal/as': is('as verified', 'as told', ['11\' 8 7/16"', '11\' 8 7/16" as verified']),
+    'Room.diagonal/on': is('on 2026-03-07', 'on 2026-03-08', ['11\' 8 7/16"', '11\' 8 7/16" as verified on 2026-03-07']),
+    'Room.diagonal/by': is('by "Wren"', 'by "Ruiz"', ['11\' 8 7/16"', '11\' 8 7/16" as verified by "Wren"']),
     'Room.diagonal/measures': is('11\' 8 7/16"', '11\' 6"'),
     'Room.survey': is('method  laser', 'method  water-level'),
     'Room.measured': is('spoiled  side-A-1-north', 'spoiled  side-A-2-north'),
@@ -285,6 +298,15 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Wall.value': is('wall east   7\' 2"', 'wall east   7\' 4"'),
     'Wall.value/heading': is('wall east   7\' 2"', 'wall east   7\' 2" heading west'),
     'Wall.value/turn': is('wall east   7\' 2"', 'wall east   7\' 2" turn 80 deg'),
+    'Wall.hump': is('hump 1/4"', 'hump 3/8"', EAST_WITH('hump 1/4" at 3\'')),
+    'Wall.hump/at': is('at 3\' }', 'at 4\' }', EAST_WITH('hump 1/4" at 3\'')),
+    'Wall.hump/from': is('from north }', 'from south }', EAST_WITH('hump 1/4" at 3\' from north')),
+    'Wall.hollow': is('hollow 1/4"', 'hollow 3/8"', EAST_WITH('hollow 1/4" at 3\'')),
+    'Wall.hollow/at': is('at 3\' }', 'at 4\' }', EAST_WITH('hollow 1/4" at 3\'')),
+    'Wall.hollow/from': is('from north }', 'from south }', EAST_WITH('hollow 1/4" at 3\' from north')),
+    'Wall.leans-in': is('leans-in 1/4"', 'leans-in 3/8"', EAST_WITH('leans-in 1/4"')),
+    'Wall.leans-out': is('leans-out 1/4"', 'leans-out 3/8"', EAST_WITH('leans-out 1/4"')),
+    'Wall.value/as': is('as drawn', 'as told', ['7\' 2"\n  ceiling', '7\' 2" as drawn\n  ceiling']),
     'Wall.value/on': is('2026-03-04', '2026-03-05'),
     'Wall.value/by': is('"Ines"', '"Marta"'),
     'Fixture.value': is('lamp light', 'lamp sprinkler'),
@@ -301,7 +323,15 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Fixture.value/rated': is('rated ic', 'rated non-ic', ['light at 2\' 3", 1\' 9" from north-west', 'light at 2\' 3", 1\' 9" from north-west housing 2" rated ic']),
     'Fixture.value/hangs': is('hangs 12"', 'hangs 24"', ['light at 2\' 3", 1\' 9" from north-west', 'fan at 2\' 3", 1\' 9" from north-west hangs 12"']),
     'Fixture.value/reached-by': is('reached-by hatch', 'reached-by lamp', ['  fixture grille', '  fixture hatch access-panel at 2\' 3", 4\' 3"\n  fixture box-1 junction-box at 4\' 7", 2\' reached-by hatch\n  fixture grille']),
+    'Fixture.value/as': is('as told', 'as drawn', ['keep-clear 1"', 'keep-clear 1" as told']),
+    'Fixture.value/dated': is('dated 2026-03-07', 'dated 2026-03-08', ['keep-clear 1"', 'keep-clear 1" dated 2026-03-07']),
+    'Fixture.value/by': is('by "Wren"', 'by "Ruiz"', ['keep-clear 1"', 'keep-clear 1" as told by "Wren"']),
     'Fixture.value/wants': is('wants coffer-center', 'wants beam-center'),
+    'Board.into': is('into side-A-1-north }', 'into side-A-1-south }', ['rabbet 1/4" }', 'width 5"; into side-A-1-north }']),
+    'Measured.gauge': is('gauge 0.250"', 'gauge 0.280"', GAUGED),
+    'Measured.gauge/meant': is('meant 1/4"', 'meant 5/16"', GAUGED),
+    'Measured.gauge/of': is('of "groove"', 'of "rabbet"', GAUGED),
+    'Measured.gauge/every': is('every 4', 'every 9', GAUGED),
     'Board.value': is('b1 wide-8', 'b1 flat-6', ['rabbet 1/4" }', 'rabbet 3/16" }']),
     'Board.rabbet': is('rabbet 1/4" }', 'rabbet 3/16" }'),
     'Board.width': is('width 7" }', 'width 6" }', ['rabbet 1/4" }', 'width 7" }']),

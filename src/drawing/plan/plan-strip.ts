@@ -2,7 +2,9 @@ import { cutSizeOf } from '../../ceiling/coffer-size.ts';
 import { aroundWords } from '../../ceiling/around-words.ts';
 import { joistsOf } from '../../ceiling/joists.ts';
 import type { Ceiling } from '../../ceiling/model.ts';
-import type { RoomWall } from '../../job/model.ts';
+import { dimensionsOf, isAsked, type Dimension } from '../../measure/dimensions.ts';
+import { knownWords } from '../../measure/known-words.ts';
+import { grouped } from '../../plain/groups.ts';
 import { capitalized } from '../../plain/words.ts';
 import type { Show } from '../../quantity/print-length.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
@@ -120,15 +122,17 @@ function floorNote({ room: { height }, lines, band, beams }: Ceiling, show: Show
     return height && lowest > 0 ? [`${figureWithUnit(height.value, show)} from the floor to the ceiling, ${figureWithUnit(height.value - lowest - (beams?.profile.back?.thickness?.value.ticks ?? 0), show)} to the lowest edge.`] : [];
 }
 
-/** When the walls were measured, and by whom, where it is said. */
-function measuredNotes({ room: { walls } }: Ceiling): readonly string[] {
-    const recordOf = ({ length }: RoomWall): string => [length?.on, length?.by && `by ${length.by}`].filter(Boolean).join(' ');
-    const records = new Set(walls.map(recordOf).filter(words => words !== ''));
-    return [...records].map(words => {
-        const own = walls.filter(wall => recordOf(wall) === words).map(({ name }) => name);
-        return `Measured ${words}: the ${own.join(', ')} wall${own.length === 1 ? '' : 's'}.`;
+/** How the walls and the diagonals are known, when and by whom, where the room says it. */
+function measuredNotes({ room }: Ceiling): readonly string[] {
+    const asked = isAsked(room), all = dimensionsOf(room).filter(({ kind, known, by }) => (kind === 'wall' || kind === 'diagonal') && (asked || kind === 'wall' && (known === 'measured' || by !== undefined)));
+    const wordsOf = (dimension: Dimension): string => (!asked && dimension.known === 'unsaid' ? `measured by ${dimension.by}` : knownWords(dimension));
+    return [...grouped(all, wordsOf)].map(([words, own]) => {
+        const [walls, diagonals] = (['wall', 'diagonal'] as const).map(of => own.filter(({ kind }) => kind === of).map(({ name }) => name)) as [string[], string[]];
+        const named = [...walls.length > 0 ? [`the ${walls.join(', ')} wall${walls.length === 1 ? '' : 's'}`] : [], ...diagonals.map(name => (name === '' ? 'no diagonal, so the room is taken to be square' : `the diagonal from ${name}`))];
+        return `${capitalized(KNOWN_AS[words] ?? words)}: ${named.join(', ')}.`;
     });
 }
+const KNOWN_AS: Readonly<Record<string, string>> = { 'assumed': 'not measured', 'not said': 'not said how they are known' };
 
 /** How level the ceiling is, and how the sides hang for it. */
 function surveyedNotes(ceiling: Ceiling, takeOff: TakeOff): readonly string[] {

@@ -4,6 +4,7 @@ import type * as ast from '../generated/ast.ts';
 import { sourceOfProperty } from '../types/place.ts';
 import { quoted } from '../types/words.ts';
 import type { LineReading } from './reading.ts';
+import { recordedBy } from './recorded.ts';
 
 /** Along the north and the east wall, and how high it is, as far as that is known. */
 interface SizeOfRoom { readonly across?: Ticks; readonly down?: Ticks; readonly height?: Ticks }
@@ -15,10 +16,12 @@ interface SizeOfRoom { readonly across?: Ticks; readonly down?: Ticks; readonly 
 export function readFixture(thing: ast.Fixture, line: LineReading, { across, down, height }: SizeOfRoom): Fixture {
     const kind = line.word<string>('value')?.value ?? '', isAtWall = AT_THE_WALL.has(kind), atWall = isAtWall ? atWallOf(kind, line, height) : undefined;
     const by = line.thing('reached-by'), reachedBy = by && { ...by, value: by.value.name };
+    const known = recordedBy(line, mod => line.found(mod === 'on' ? 'dated' : mod), sourceOfProperty(thing, 'name'));
     return {
         name: thing.name, at: sourceOfProperty(thing, 'name'), kind, ...isAtWall ? atWall && { atWall } : placeOf(thing, line, across, down),
         diameter: line.length('diameter'), width: line.length('width'), keepClear: line.length('keep-clear'), wants: line.word('wants'),
         housing: line.length('housing'), rated: line.word('rated'), hangs: line.length('hangs'), ...reachedBy && { reachedBy },
+        ...Object.keys(known).length > 0 && { known },
     };
 }
 

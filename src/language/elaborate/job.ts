@@ -1,6 +1,7 @@
 import { CURRENCIES } from '../../data/currencies.ts';
 import type { JobSettings } from '../../job/model.ts';
 import type { Part } from '../../job/part.ts';
+import type { Status } from '../../job/status.ts';
 import type { Given } from '../../provenance/source.ts';
 import * as ast from '../generated/ast.ts';
 import { isBroken } from '../types/broken.ts';
@@ -19,7 +20,7 @@ export function readJob(reading: Reading, declaration: ast.Job | undefined): Job
     const show: JobSettings['show'] = reading.word('show') ?? standing(reading, r => r.word('show'))!;
     const usual = <T>(name: string, given: Given<T>): Given<T> => show.value === 'millimeters' ? inMillimeters(reading, name, given) : given;
     const title = declaration?.title !== undefined && !isBroken(declaration) ? { value: declaration.title, at: sourceOfProperty(declaration, 'title'), said: true } : undefined;
-    const seasons = readSeasons(reading, show.value), money = checkCurrency(reading), contract = readContract(reading, money?.said ? money : undefined);
+    const seasons = readSeasons(reading, show.value), money = checkCurrency(reading), contract = readContract(reading, money?.said ? money : undefined), cutFrom = reading.word<Status>('cut-from');
     return {
         title, client: reading.text('client'),
         currency: money ?? standing(reading, r => r.text('currency'))!,
@@ -33,7 +34,7 @@ export function readJob(reading: Reading, declaration: ast.Job | undefined): Job
         offcutWorth: shareOf(reading),
         boards: reading.word('boards'), poolHidden: poolOf(reading),
         paintFilm: usual('paint-film', reading.range('paint-film') ?? standing(reading, r => r.range('paint-film'))!),
-        ...seasons && { seasons }, ...contract && { contract },
+        ...seasons && { seasons }, ...contract && { contract }, ...cutFrom && { cutFrom },
         ...declaration && { at: sourceOf(declaration) },
     };
 }

@@ -3,6 +3,7 @@ import type { Direction, FoundJoist, Joists, Side } from '../../job/model.ts';
 import { quoted } from '../types/words.ts';
 import type { Raise } from './raised.ts';
 import type { Reading } from './reading.ts';
+import { recordedBy } from './recorded.ts';
 
 /** The walls that joists of a direction can be counted from, the one first that it is where nobody says. */
 const COUNTED_FROM = { 'north-south': ['west', 'east'], 'east-west': ['north', 'south'] } as const satisfies Record<Direction, readonly Side[]>;
@@ -24,7 +25,7 @@ export function readJoists(ceiling: Reading, raise: Raise): Joists | undefined {
     const dressed = dressedSize(size.value.thickness, size.value.width)?.thickness, width = ceiling.length('joists', 'width')?.value ?? dressed;
     return {
         at: size.at, size: size.value.text, every, running, from: from && isAcross ? from.value : sides[0]!, found: foundJoists(ceiling),
-        ...first && isAcross && { first }, ...width !== undefined && { width }, ...of && { of },
+        ...recordedBy(ceiling, mod => ceiling.found('joists', mod), size.at), ...first && isAcross && { first }, ...width !== undefined && { width }, ...of && { of },
     };
 }
 

@@ -8,13 +8,16 @@ import { recordsOf } from '../types/cut-record.ts';
 import { sourceOf, sourceOfProperty } from '../types/place.ts';
 import { wordsOf } from '../types/values.ts';
 import { Block, overruleBlock } from './block.ts';
+import { bowsOf } from './bows.ts';
 import { readFixture } from './fixture.ts';
 import { readGrid, type Walls } from './grid.ts';
 import { readJoists } from './joists.ts';
 import { warnNoEffect, warnUnusedOfFixture } from './no-effect.ts';
+import { gaugesOf } from './gauges.ts';
 import { fixtureNotComputed, measuredOf, notComputed } from './not-computed-yet.ts';
 import type { Raise } from './raised.ts';
 import type { LineReading, Reader, Reading } from './reading.ts';
+import { recordedBy } from './recorded.ts';
 import { raisedFor, type Uncounted } from './uncounted.ts';
 import type { Found } from './values.ts';
 import { readSeasons } from './seasons.ts';
@@ -53,17 +56,19 @@ export function readRoom(declaration: ast.Room, { job: ofHouse, rates }: Pick<Ro
     const grid = readGrid(room, { fixtures, walls, own: perimetersOf(room, reader) }, declaration, raise);
     if (grid) checkWalls(declaration, walls, raise);
     const wallSplices = wallSplicesOf(room, reader);
+    const ofWalls = [...room.block.fixtures, ...measured?.block.fixtures ?? []].filter(thing => thing.kind === 'wall' && thing.name !== undefined);
+    const bows = bowsOf(ofWalls.map(thing => [thing.name, thingReading(room, thing, reader)]));
     return {
         name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title }, at: sourceOfProperty(declaration, 'name'), ...declaration.body && { body: sourceOf(declaration.body) },
         key, job, rates,
         walls, ...ceiling, grid: grid ?? undefined, ...trim && { trim: readTrim(trim, declaration) }, ...survey && { survey }, ...putUp && { putUp }, boards: room.word('boards'),
         ...seasons && { seasons },
         lines: things.filter(thing => thing.kind === 'line').map(thing => lineOf(thing, room, reader)),
-        ...wallSplices && { wallSplices },
+        ...wallSplices && { wallSplices }, ...bows && { bows },
         crossings: things.filter(thing => thing.kind === 'crossing').map(thing => crossingOf(thing, room, reader)),
         fixtures: [...fixtures.values()],
         measuredBoards: [...measured?.block.fixtures ?? [], ...things].filter(thing => thing.kind === 'board').map(thing => boardOf(thing, room, reader)),
-        ...cutOf(measured),
+        ...cutOf(measured), ...gaugesOf(measured),
         broken: isIncomplete(declaration, reader), notComputed: unknown, diagonals,
     };
 }
@@ -105,8 +110,8 @@ function ownLine(room: Reading, thing: ast.Fixture, said: ast.Fixture | ast.Line
 function ceilingOf(room: Reading, raise: Raise): Pick<Room, 'height' | 'covering' | 'joists'> {
     const ceiling = room.inner('ceiling');
     if (!ceiling) return {};
-    const kind = ceiling.word<string>('covering'), thickness = ceiling.length('covering', 'thickness'), joists = readJoists(ceiling, raise);
-    return { height: ceiling.length('height'), ...kind && { covering: { kind, ...thickness && { thickness } } }, ...joists && { joists } };
+    const kind = ceiling.word<string>('covering'), thickness = ceiling.length('covering', 'thickness'), joists = readJoists(ceiling, raise), height = ceiling.length('height');
+    return { ...height && { height: { ...height, ...recordedBy(ceiling, mod => ceiling.found('height', mod), height.at) } }, ...kind && { covering: { kind, ...thickness && { thickness } } }, ...joists && { joists } };
 }
 
 /** The block of a line, a board or a fixture, read as its own kind. */
@@ -157,32 +162,29 @@ function splicesOf(line: Reading): LineSpec['splices'] {
 function boardOf(thing: ast.Fixture, room: Reading, reader: RoomReader): MeasuredBoard {
     const board = thingReading(room, thing, reader);
     const stock = ownLine(room, thing, thing, reader)?.stock('value');
-    return { name: thing.name, at: sourceOfProperty(thing, 'name'), stock, rabbet: board.length('rabbet') };
-}
-
-/** What was found of a board and is just what its stock says. */
-function asTheStockIs(thing: ast.Fixture, room: Reading, reader: RoomReader): string[] {
-    const board = thingReading(room, thing, reader), stock = ownLine(room, thing, thing, reader)?.stock('value')?.value;
-    return (['width', 'thickness'] as const).filter(name => {
-        const found = board.block.entries.has(name) ? board.length(name) : undefined;
-        return found !== undefined && found.value === stock?.[name]?.value.ticks;
-    });
+    const rabbet = board.length('rabbet'), width = board.length('width'), thickness = board.length('thickness'), length = board.length('length');
+    return {
+        name: thing.name, at: sourceOfProperty(thing, 'name'), stock, into: board.each('into', pieceNamed), ...rabbet && { rabbet }, ...width && { width }, ...thickness && { thickness }, ...length && { length },
+    };
 }
 
 /** What is cut and what is spoiled. A board of which stock or length is unknown is left out: nothing can be reckoned from it. */
 function cutOf(measured: Reading | undefined): Pick<Room, 'spoiled' | 'cutBoards'> {
     if (!measured) return { spoiled: [], cutBoards: [] };
     const property = measured.block.declaration('cut')!;
-    // A board that was measured may have the name of the piece it is for.
-    const named = ({ known: { value } }: Found): string | undefined => value.is === 'text' ? value.text : value.is === 'thing' ? value.node.name : undefined;
     const boards = measured.each('cut', (found, said): CutBoard | undefined => {
         const line = measured.line(said, property, 'Measured');
         const length = measured.given(found, each => measured.ticks(each)), stock = line.stock('of');
         const left = line.each('left', each => line.ticks(each));
         const isLeftSaid = said.mods.some(mod => mod.decl?.$refText === 'left');
-        return length && stock && { at: wordsOf(said), length, stock, ...intoOf(said, line, named), ...isLeftSaid && { left } };
+        return length && stock && { at: wordsOf(said), length, stock, ...intoOf(said, line, pieceNamed), ...isLeftSaid && { left } };
     });
-    return { spoiled: measured.each('spoiled', named), cutBoards: boards.map(({ value }) => value) };
+    return { spoiled: measured.each('spoiled', pieceNamed), cutBoards: boards.map(({ value }) => value) };
+}
+
+/** A board that was measured may have the name of the piece it is for. */
+function pieceNamed({ known: { value } }: Found): string | undefined {
+    return value.is === 'text' ? value.text : value.is === 'thing' ? value.node.name : undefined;
 }
 
 /** The pieces that came out of a board, those that follow one `into` with how they were cut. */
@@ -238,7 +240,7 @@ function notComputedOf({ name }: ast.Room, { room, measured, placed, hasJoists }
     }
     for (const thing of [...room.block.fixtures, ...measured?.block.fixtures ?? []]) {
         if (!placed(thing)) fixtureNotComputed(thing, reader.vocabulary.valueOfFixture(thing), tell);
-        if (thing.kind === 'line' || thing.kind === 'board') notComputed(thingReading(room, thing, reader), tell, thing.kind === 'board' ? asTheStockIs(thing, room, reader) : []);
+        if (thing.kind === 'line' || thing.kind === 'board') notComputed(thingReading(room, thing, reader), tell);
     }
     for (const { thing, line } of measured?.block.ofThings ?? []) {
         if (thing.kind !== 'wall' || line.path.length > 1) tell(measuredOf(line, thing));

@@ -7,6 +7,7 @@ import { quoted } from '../types/words.ts';
 import { isBroken } from '../types/broken.ts';
 import type { Raise } from './raised.ts';
 import type { LineReading, Reading } from './reading.ts';
+import { recordedBy } from './recorded.ts';
 
 /** The line of a wall, a fixture or the like: what stands behind its name, there or where it is said anew. */
 type OwnLine = (thing: ast.Fixture, said: ast.Fixture | ast.Line) => LineReading | undefined;
@@ -20,25 +21,28 @@ const COMPASS = ['north', 'north-east', 'east', 'south-east', 'south', 'south-we
  * and west, the order does not matter, and a wall that nobody names is as long as the one across.
  */
 export function readWalls(room: Reading, measured: Reading | undefined, ownLine: OwnLine): RoomWall[] {
-    const things = new Map<string, { thing: ast.Fixture; said: ast.Fixture | ast.Line }>();
-    for (const thing of [...room.block.fixtures, ...measured?.block.fixtures ?? []]) {
+    const things = new Map<string, { thing: ast.Fixture; said: ast.Fixture | ast.Line }>(), found = new Set(measured?.block.fixtures);
+    for (const thing of [...room.block.fixtures, ...found]) {
         if (thing.kind === 'wall' && thing.name !== undefined && !slipOfWall(thing)) things.set(thing.name, { thing, said: thing });
     }
+    const anew = new Set(measured?.block.ofThings.map(({ line }) => line));
     for (const { thing, line } of [...measured?.block.ofThings ?? [], ...room.block.ofThings]) {
         if (thing.kind === 'wall' && things.has(thing.name) && line.path.at(-1)?.ref === thing && line.values.length > 0) things.set(thing.name, { thing, said: line });
     }
     const walls: RoomWall[] = [];
     for (const { thing, said } of things.values()) {
         const line = ownLine(thing, said), drawn = said === thing ? line : ownLine(thing, thing);
-        walls.push(wallOf(thing, said, line, headingOf(line) ?? headingOf(drawn), walls.at(-1)));
+        const onSite = said === thing ? found.has(thing) : anew.has(said as ast.Line);
+        walls.push(wallOf({ thing, said, line, onSite }, headingOf(line) ?? headingOf(drawn), walls.at(-1)));
     }
     return walls.every(({ name, bearingAt }) => isSide(name) && !bearingAt) ? roundTheCompass(walls) : walls;
 }
 
-function wallOf(
-    thing: ast.Fixture, said: ast.Fixture | ast.Line, line: LineReading | undefined, heading: Heading | undefined, before: RoomWall | undefined,
-): RoomWall {
-    const length = line && !isWayLost(said, heading) ? lengthOf(thing, line) : undefined;
+/** A wall, what says its length last, and whether that was found on site. */
+interface SaidWall { readonly thing: ast.Fixture; readonly said: ast.Fixture | ast.Line; readonly line: LineReading | undefined; readonly onSite: boolean }
+
+function wallOf({ thing, said, line, onSite }: SaidWall, heading: Heading | undefined, before: RoomWall | undefined): RoomWall {
+    const length = line && !isWayLost(said, heading) ? lengthOf(thing, line, onSite) : undefined;
     const usual = isSide(thing.name) ? BEARINGS[thing.name] : before ? before.bearing + 90 : 90;
     const bearing = heading?.bearing ?? (heading?.turn === undefined ? usual : (before?.bearing ?? 90) + heading.turn);
     return {
@@ -61,11 +65,9 @@ function isSide(name: string): name is Side {
     return (SIDES as readonly string[]).includes(name);
 }
 
-function lengthOf(wall: ast.Fixture, line: LineReading): MeasuredWall | undefined {
+function lengthOf(wall: ast.Fixture, line: LineReading, onSite: boolean): MeasuredWall | undefined {
     const length = line.measure('value', `tape along wall ${wall.name} of ${line.owner}`);
-    if (!length) return undefined;
-    const on = line.given(line.found('on'), ({ known: { value } }) => value.is === 'date' ? value.text : undefined), by = line.text('by');
-    return { ...length, ...on && { on: on.value }, ...by && { by: by.value } };
+    return length && { ...length, ...recordedBy(line, mod => line.found(mod), length.at, onSite) };
 }
 
 interface Heading { readonly bearing?: number; readonly turn?: number; readonly at: Source }
@@ -83,7 +85,7 @@ function roundTheCompass(walls: readonly RoomWall[]): RoomWall[] {
         const own = named.get(side), across = named.get(SIDES[(i + 2) % 4]!);
         if (own?.length || own?.lost) return [own];
         if (!across?.length) return own ? [own] : [];
-        const { on: _on, by: _by, ...length } = across.length;
+        const { on: _on, by: _by, status: _status, ...length } = across.length;
         return [{ name: side, at: own?.at ?? across.at, length, assumed: true, bearing: BEARINGS[side] }];
     });
 }
@@ -107,6 +109,7 @@ export function readDiagonals(room: Reading): Diagonal[] {
         const measures = room.modOn(said, 'diagonal', 'measures'), ticks = measures && room.ticks(measures);
         if (value.is !== 'range' || ticks === undefined) return undefined;
         const [from, to] = [value.first.value, value.second.value].map(corner => (corner.is === 'word' ? corner.word as Corner : undefined));
-        return from && to && { at: sourceOf(measures?.expr ?? expr), ticks, from, to };
+        const at = sourceOf(measures?.expr ?? expr);
+        return from && to && { at, ticks, from, to, ...recordedBy(room, mod => room.modOn(said, 'diagonal', mod), at, true) };
     }).map(({ value }) => value);
 }

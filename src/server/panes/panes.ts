@@ -205,7 +205,7 @@ export class Panes {
     /** The content, where it is not the one that was sent before. */
     private contentFor(pane: Pane, room: RoomOnPage): PaneContentParams['content'] {
         const page = PAGES[pane.wishes.kind], { width, height } = pane.wishes;
-        const ofHouse = isOfHouse(page.kind), stands = (ofHouse ? room.house : [room]).map(({ standing }) => [...standing.errors, ...standing.notComputed, ...standing.notUsed].map(({ place, message }) => `${place} ${message}`).join('\n'));
+        const ofHouse = isOfHouse(page.kind), stands = (ofHouse ? room.house : [room]).map(({ standing }) => [...standing.errors, ...standing.notComputed, ...standing.beforeCutting, ...standing.notUsed].map(({ place, message }) => `${place} ${message}`).join('\n'));
         const madeFrom: unknown[] = [room.file, ...ofHouse ? room.house.map(({ file }) => file) : [], width, height, ...stands];
         const isSame = (now: readonly unknown[]): boolean =>
             pane.content !== undefined && pane.madeFrom?.length === now.length && now.every((each, i) => each === pane.madeFrom![i]);

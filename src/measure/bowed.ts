@@ -1,0 +1,114 @@
+import { isForward, type ShapedWall } from '../ceiling/shape.ts';
+import type { Band, Ceiling, HalfBeam } from '../ceiling/model.ts';
+import type { WallBow } from '../job/model.ts';
+import { stretchesOver, type DeepStretch } from '../plane/stretches.ts';
+import type { Point } from '../plane/point.ts';
+import { inches } from '../quantity/rational.ts';
+import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
+import type { Piece } from '../takeoff/model.ts';
+
+export type { DeepStretch } from '../plane/stretches.ts';
+
+/** Less of a bow is closed by the nails. Common practice, no source. */
+export const TELLS: Ticks = TICKS_PER_INCH / 32;
+/** What a band keeps at the least where its back is scribed: as the lip beside a groove. Common practice, no source. */
+export const LEAST_LEFT: Ticks = inches('3/8');
+/** A wider gap between a band and the wall is not caulked. Common practice, no source. */
+export const CAULKED: Ticks = inches('1/8');
+
+/** A wall that is not straight or not plumb, and what that does to what runs along it and what ends at it. Places from the wall's west or north end. */
+export interface BowedWall {
+    readonly wall: ShapedWall;
+    readonly bow: WallBow;
+    readonly runs: Band | HalfBeam | null;
+    /** How far it stands into the room at band height, from corner to corner; straight between. */
+    readonly profile: readonly { readonly along: number; readonly into: number }[];
+    /** How much farther into the room all of it stands, and what runs along it too; less than nothing farther back, 0 where some of it stands as measured. */
+    readonly moved: Ticks;
+    /** How deep what runs along it is scribed, over which stretch; of a half beam's bottom with what is left on it for that. */
+    readonly scribes: readonly DeepStretch[];
+    /** What stays open behind it, kept straight. */
+    readonly gaps: readonly DeepStretch[];
+    /** Pieces that end at the wall, or at what runs along it and stands farther in, and by how much they are cut shorter there; less than nothing: longer. */
+    readonly ends: readonly { readonly piece: Piece; readonly along: Ticks; readonly by: Ticks }[];
+    /** Lines that end at what runs along it, and what they lose or gain if that is bent to the wall and not kept straight. */
+    readonly bent: readonly { readonly line: string; readonly by: Ticks }[];
+    /** Readings that are beyond its ends, or counted from an end that it has not. */
+    readonly astray: WallBow['readings'];
+}
+
+/** Every wall that something is said of, in the order of the walls. */
+export function bowedWalls(ceiling: Ceiling, pieces: readonly Piece[]): BowedWall[] {
+    const { walls, room: { bows = {} }, around } = ceiling;
+    return walls.flatMap((wall): BowedWall[] => {
+        const bow = bows[wall.name];
+        if (!bow) return [];
+        const { spots, astray } = spotsOf(wall, bow), lean = bow.lean?.value ?? 0, runs = around[wall.name] ?? null;
+        const profile = spots.map(({ along, into }) => ({ along, into: into + lean }));
+        const allowance = runs?.kind === 'half-beam' ? runs.perimeter.scribe?.value ?? 0 : 0;
+        const intos = profile.map(({ into }) => into), moved = Math.round(Math.max(0, Math.min(...intos)) + Math.min(0, Math.max(...intos)));
+        const deep = (sign: 1 | -1): DeepStretch[] =>
+            (runs ? stretchesOver(profile.map(({ along, into }) => ({ along, depth: sign * (into - moved + allowance) })), TELLS) : []);
+        return [{
+            wall, bow, runs, profile, moved, scribes: deep(1), gaps: deep(-1), ends: endsAt({ wall, profile, moved }, pieces), astray,
+            bent: runs?.kind === 'band' ? bentOf(ceiling, wall, profile) : [],
+        }];
+    });
+}
+
+/** The readings in their order along the wall, with the corners, where the string is. Of two at one place the later is believed. */
+function spotsOf(wall: ShapedWall, { readings }: WallBow): { spots: { along: number; into: number }[]; astray: WallBow['readings'] } {
+    const [first, last] = endsNamed(wall), at = new Map<number, number>([[0, 0], [wall.length, 0]]), astray: WallBow['readings'][number][] = [];
+    for (const reading of readings) {
+        const { place, from = first, value } = reading, along = from === last ? wall.length - place : place;
+        if (from !== first && from !== last || along < 0 || along > wall.length) astray.push(reading);
+        else at.set(along, value);
+    }
+    return { spots: [...at].sort(([a], [b]) => a - b).map(([along, into]) => ({ along, into })), astray };
+}
+
+/** What its ends are called by the compass: west and east, or north and south. */
+export function endsNamed({ from, to }: Pick<ShapedWall, 'from' | 'to'>): readonly ['west', 'east'] | readonly ['north', 'south'] {
+    return Math.abs(to.x - from.x) >= Math.abs(to.y - from.y) ? ['west', 'east'] : ['north', 'south'];
+}
+
+/** How far it stands into the room at a place. */
+export function intoAt(profile: BowedWall['profile'], along: number): number {
+    const next = Math.max(1, profile.findIndex(spot => spot.along >= along)), a = profile[next - 1]!, b = profile[next] ?? a;
+    return b.along === a.along ? b.into : a.into + (b.into - a.into) * Math.min(1, Math.max(0, (along - a.along) / (b.along - a.along)));
+}
+
+/** A corner that is nearer to a wall stands against it. */
+const TOUCHES = 8;
+
+function endsAt({ wall, profile, moved }: Pick<BowedWall, 'wall' | 'profile' | 'moved'>, pieces: readonly Piece[]): BowedWall['ends'] {
+    return pieces.flatMap(piece => {
+        const [a, b, c, d] = piece.corners;
+        return ([[a, d], [b, c]] as const).flatMap((end, i) => {
+            if (piece.meets[i] !== wall.name) return [];
+            const [one, other] = end.map(corner => onWall(wall, corner)) as [Point, Point], touches = [one, other].every(({ y }) => Math.abs(y) <= TOUCHES);
+            const [from, to] = [Math.min(one.x, other.x), Math.max(one.x, other.x)];
+            const spots = [from, to, ...profile.flatMap(({ along }) => (along > from && along < to ? [along] : []))];
+            const by = touches ? Math.round(Math.max(...spots.map(along => intoAt(profile, along)))) : moved;
+            return Math.abs(by) > TELLS ? [{ piece, along: Math.round((from + to) / 2), by }] : [];
+        });
+    });
+}
+
+function bentOf({ lines }: Ceiling, wall: ShapedWall, profile: BowedWall['profile']): BowedWall['bent'] {
+    return lines.flatMap(line => {
+        if (line.from !== wall.name && line.to !== wall.name) return [];
+        const { heading, spot } = line, cross = (p: Point, q: Point): number => p.x * q.y - p.y * q.x;
+        const way = { x: wall.to.x - wall.from.x, y: wall.to.y - wall.from.y }, under = cross(heading, way);
+        if (under === 0) return [];
+        const t = cross({ x: wall.from.x - spot.x, y: wall.from.y - spot.y }, way) / under;
+        const { x } = onWall(wall, { x: spot.x + heading.x * t, y: spot.y + heading.y * t }), by = Math.round(intoAt(profile, x));
+        return Math.abs(by) > TELLS ? [{ line: line.name, by }] : [];
+    });
+}
+
+/** Along the wall from its west or north end, and off it. */
+function onWall(wall: ShapedWall, { x, y }: Point): Point {
+    const [from, to] = isForward(wall) ? [wall.from, wall.to] : [wall.to, wall.from], dx = (to.x - from.x) / wall.length, dy = (to.y - from.y) / wall.length;
+    return { x: (x - from.x) * dx + (y - from.y) * dy, y: (y - from.y) * dx - (x - from.x) * dy };
+}

@@ -1,0 +1,77 @@
+import type { Diagonal, Fixture, Room, RoomWall } from '../job/model.ts';
+import { isAsGood, type Recorded, type Status } from '../job/status.ts';
+import type { Source } from '../provenance/source.ts';
+import type { Ticks } from '../quantity/ticks.ts';
+
+/** A dimension of a room, as far as the tape has to do with it, with how it is known. */
+export interface Dimension {
+    readonly kind: 'wall' | 'diagonal' | 'at-wall' | 'fixture' | 'height' | 'joists';
+    /** The wall, the fixture, `north-west to south-east`. */
+    readonly name: string;
+    readonly ticks?: Ticks;
+    /** The words that say it. */
+    readonly at: Source;
+    /** `assumed`: nobody says the dimension at all; `unsaid`: nobody says how it is known. */
+    readonly known: Status | 'assumed' | 'unsaid';
+    readonly on?: string; readonly by?: string;
+    /** Whether lengths of pieces follow from it. */
+    readonly cuts: boolean;
+    /** Of an assumed wall: the wall that it is taken to be as long as. */
+    readonly like?: string;
+    readonly fixture?: Fixture;
+}
+
+/** Every dimension of the room, in the order of the text: walls, diagonals, what stands at the walls, what the ceiling holds, height, joists. */
+export function dimensionsOf(room: Room): Dimension[] {
+    const { walls, diagonals, fixtures, height, joists, grid } = room;
+    return [
+        ...walls.flatMap(wall => ofWall(wall, walls)),
+        ...diagonals.map(ofDiagonal),
+        ...diagonals.length === 0 && walls.length > 2 ? [{ kind: 'diagonal' as const, name: '', at: room.at, known: 'assumed' as const, cuts: true }] : [],
+        ...fixtures.flatMap((fixture): Dimension[] => {
+            const { name, at, known, atWall, x, y } = fixture;
+            if (!atWall && (x === undefined || y === undefined)) return [];
+            const isCenter = grid?.centeredOn?.value.name === name;
+            return [{ kind: atWall ? 'at-wall' : 'fixture', name, at, ...recorded(known), cuts: atWall !== undefined || isCenter, fixture }];
+        }),
+        ...height ? [{ kind: 'height' as const, name: '', ticks: height.value, at: height.at, ...recorded(height), cuts: false }] : [],
+        ...joists ? [{ kind: 'joists' as const, name: joists.size, ...joists.first && { ticks: joists.first.value }, at: joists.at, ...recorded(joists), cuts: false }] : [],
+    ];
+}
+
+function ofWall({ name, at, length, assumed }: RoomWall, walls: readonly RoomWall[]): Dimension[] {
+    // one without a length is worked out from the others, and is as good as they are
+    if (!length) return [];
+    if (!assumed) return [{ kind: 'wall', name, ticks: length.value.ticks, at: length.at, ...recorded(length), cuts: true }];
+    const like = walls.find(other => ACROSS[name] === other.name);
+    return [{ kind: 'wall', name, ticks: length.value.ticks, at, known: 'assumed', cuts: true, ...like && { like: like.name } }];
+}
+
+const ACROSS: Readonly<Record<string, string>> = { north: 'south', south: 'north', east: 'west', west: 'east' };
+
+function ofDiagonal(diagonal: Diagonal): Dimension {
+    const { from, to, ticks, at } = diagonal;
+    return { kind: 'diagonal', name: `${from} to ${to}`, ticks, at, ...recorded(diagonal), cuts: true };
+}
+
+function recorded(record: Recorded | undefined): Pick<Dimension, 'known' | 'on' | 'by'> {
+    const { status, on, by } = record ?? {};
+    return { known: status?.value ?? 'unsaid', ...on && { on }, ...by && { by } };
+}
+
+/** How well dimensions have to be known before anything is cut. Where the job does not say it they have to be verified. */
+export function leastStatus({ job }: Pick<Room, 'job'>): Status {
+    return job.cutFrom?.value ?? 'verified';
+}
+
+/** Whether this room is asked how its dimensions are known: the job says how well they have to be, or one of them says how it is. */
+export function isAsked(room: Room): boolean {
+    const said = (record: Recorded | undefined): boolean => record?.status?.said === true;
+    return room.job.cutFrom !== undefined || room.walls.some(({ length }) => said(length)) || room.diagonals.some(said)
+        || room.fixtures.some(({ known }) => said(known)) || said(room.height) || said(room.joists);
+}
+
+/** Whether it is known as well as it has to be. */
+export function isKnown({ known }: Dimension, least: Status): boolean {
+    return known !== 'assumed' && known !== 'unsaid' && isAsGood(known, least);
+}

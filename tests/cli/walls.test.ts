@@ -1,0 +1,28 @@
+import { expect, test } from 'vitest';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { WallsJson } from '../../src/report/walls/shape.ts';
+import { strictSchema } from '../report/samples.ts';
+import { folderWith } from './folder.ts';
+import { den, house } from './house.ts';
+import { cofferwright } from './world.ts';
+
+const bowed = { ...house, 'den.coffer': den.replace(/( {2}wall north .*)\n/, '$1 {\n    hump  1/4" at 5\'\n    hollow  1/8" at 9\'\n  }\n') };
+
+test('walls: a table, what stands at the head of the cut list, JSON as its schema says, CSV, a page; a room that says nothing of them says so', async () => {
+    const cwd = folderWith(bowed), { out, code } = await cofferwright(cwd, ['walls']);
+    expect(out).toMatch(/^ALONG THE WALLS/);
+    expect(out).toMatch(/north +band, 3\/4" thick +1\/4" at 5', from 0" to [\d' /"]+ +1\/8" at 9'/);
+    expect(code).toBe(0);
+    expect((await cofferwright(cwd, ['cut-list'])).out).toContain('Before anything is cut:\n  den.coffer:');
+    const told = JSON.parse((await cofferwright(cwd, ['walls', '--format', 'json'])).out) as WallsJson, valid = strictSchema('walls');
+    expect(valid(told), JSON.stringify(valid.errors)).toBe(true);
+    const [wall] = told.rooms[0]!.walls;
+    expect([wall!.name, wall!.runs, wall!.scribes.length, wall!.gaps.length]).toEqual(['north', 'band', 1, 1]);
+    const rows = (await cofferwright(cwd, ['walls', '--format', 'csv'])).out.trim().split('\r\n');
+    expect(rows.filter(row => row.startsWith('den,north,stands-in,')).length).toBe(wall!.profile.length);
+    expect(rows.some(row => row.startsWith('den,north,scribe,,in,0.25,60,0,'))).toBe(true);
+    expect((await cofferwright(cwd, ['print', '--page', 'walls', '--out', 'pages'])).code).toBe(0);
+    expect(readFileSync(join(cwd, 'pages', 'walls-den.html'), 'utf8')).toContain('stands in or back');
+    expect((await cofferwright(folderWith(house), ['walls'])).out).toContain('Nothing is said of how straight and how plumb its walls are');
+});

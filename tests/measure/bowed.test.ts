@@ -1,0 +1,72 @@
+import { describe, expect, test } from 'vitest';
+import { readFile } from '../../src/language/read-file.ts';
+import { bowedWalls, intoAt } from '../../src/measure/bowed.ts';
+import { layoutOf, takeOffOf } from '../../src/pipeline/inspect.ts';
+import { HALL, HALL_WITH_BAND } from '../../src/rules/support/examples.ts';
+import { TestWorkspace } from '../support/workspace.ts';
+
+const INCH = 16256;
+
+async function wallsOf(text: string) {
+    const workspace = await TestWorkspace.open({ 'hall.coffer': text }), [room] = readFile(workspace.document('hall.coffer')).rooms;
+    const { ceiling } = layoutOf(room!);
+    return { ceiling: ceiling!, walls: bowedWalls(ceiling!, takeOffOf(ceiling!).pieces) };
+}
+
+const north = (words: string): string => HALL_WITH_BAND.replace(`wall north  12' 11 1/2"\n`, `wall north  12' 11 1/2" { ${words} }\n`);
+
+describe('a wall that is not straight', () => {
+    // a segment of a circle: R = h/2 + c^2/(8h), and its height at x from the middle of its chord sqrt(R^2 - x^2) - (R - h) (plane geometry)
+    test('is scribed as deep as an arc is high, where enough of it was read', async () => {
+        const chord = 155.5, h = 0.25, R = h / 2 + chord * chord / (8 * h), heightAt = (x: number): number => Math.sqrt(R * R - (x - chord / 2) ** 2) - (R - h);
+        const places = Array.from({ length: 17 }, (_, i) => 8 + 8 * i + 4).filter(x => x < chord);
+        const { walls: [wall] } = await wallsOf(north(places.map(x => `hump ${heightAt(x).toFixed(5)}" at ${x}"`).join('; ')));
+        // straight between places no more than 12" apart: no more than 12^2/(8R) short of it
+        for (let x = 0; x <= chord; x += 5) expect(Math.abs(intoAt(wall!.profile, x * INCH) / INCH - heightAt(x))).toBeLessThan(144 / (8 * R) + 1e-4);
+        expect(wall!.scribes).toHaveLength(1);
+        expect(wall!.scribes[0]!.deepest.ticks / INCH).toBeCloseTo(h, 3);
+        expect([wall!.scribes[0]!.from, wall!.scribes[0]!.to]).toEqual([0, wall!.wall.length]);
+        expect([wall!.gaps, wall!.moved]).toEqual([[], 0]);
+    });
+
+    test('from which end a place is counted, and which way the wall runs, makes no difference', async () => {
+        const one = await wallsOf(north('hump 1/4" at 3\'; hollow 1/8" at 8\'')), other = await wallsOf(north('hump 1/4" at 119 1/2" from east; hollow 1/8" at 59 1/2" from east'));
+        expect(one.walls[0]!.profile).toEqual(other.walls[0]!.profile);
+        const south = (words: string): string => HALL_WITH_BAND.replace(`wall east   9' 6 1/2"\n`, `wall east   9' 6 1/2"\n  wall south  12' 11 1/2" { ${words} }\n`);
+        const { walls: [below] } = await wallsOf(south('hump 1/4" at 3\'; hollow 1/8" at 8\''));
+        expect(below!.profile).toEqual(one.walls[0]!.profile);
+        expect(below!.scribes).toEqual(one.walls[0]!.scribes);
+    });
+
+    test('what is scribed and what stays open are one line: where one ends the other begins', async () => {
+        const { walls: [{ scribes: [scribe], gaps: [gap] }] } = await wallsOf(north('hump 1/4" at 4\'; hollow 1/4" at 8\'')) as never as { walls: [{ scribes: { from: number; to: number }[]; gaps: { from: number; to: number }[] }] };
+        // from +1/4 at 4' to -1/4 at 8': nothing at 6'
+        expect([scribe!.to, gap!.from]).toEqual([72 * INCH, 72 * INCH]);
+    });
+
+    test('takes just as much off what ends at it where nothing runs along it, and nothing where a straight band does', async () => {
+        const bare = await wallsOf(HALL.replace(`wall north  12' 10"\n`, `wall north  12' 10" { hump 1/4" at 3'; hump 1/8" at 9' }\n`)), [wall] = bare.walls;
+        expect(wall!.ends.length).toBeGreaterThan(3);
+        for (const { piece, along, by } of wall!.ends) {
+            expect([piece.line, piece.meets]).toEqual([expect.stringMatching(/^[12]$/), expect.arrayContaining(['north'])]);
+            // the deepest over its width
+            expect(by).toBeGreaterThanOrEqual(Math.round(intoAt(wall!.profile, along)) - 1);
+            expect(by - intoAt(wall!.profile, along)).toBeLessThan(piece.width / 2 * 0.25 / 36 + 2);
+        }
+        const banded = await wallsOf(north('hump 1/4" at 3\''));
+        expect(banded.walls[0]!.ends).toEqual([]);
+        expect(banded.walls[0]!.bent.map(({ line }) => line)).toEqual(['1', '2']);
+    });
+
+    test('one that leans in all along moves what runs along it, and everything that ends there is shorter by that, or longer', async () => {
+        for (const [words, by] of [['leans-in 3/8"', 0.375], ['leans-out 3/8"', -0.375]] as const) {
+            const { walls: [wall] } = await wallsOf(north(words));
+            expect([wall!.moved / INCH, wall!.scribes, wall!.gaps]).toEqual([by, [], []]);
+            expect(new Set(wall!.ends.map(end => end.by / INCH))).toEqual(new Set([by]));
+            expect(new Set(wall!.ends.map(({ piece }) => piece.part))).toEqual(new Set(['blocking', 'side', 'cleat', 'bottom', 'band', 'trim']));
+        }
+        // a hump on top of it is scribed by itself
+        const { walls: [wall] } = await wallsOf(north('leans-in 3/8"; hump 1/8" at 5\''));
+        expect([wall!.moved / INCH, wall!.scribes.map(({ deepest }) => deepest.ticks / INCH)]).toEqual([0.375, [0.125]]);
+    });
+});
